@@ -1,0 +1,116 @@
+import type { Quantity, Unit } from './units.ts';
+
+export interface QuantityFormat {
+  /** Decimal places; without it the value is shown as it is, with the least places its unit is written with. */
+  readonly places?: number;
+  /** Half-width of the interval, in the unit of the quantity: no digit is shown finer than it. */
+  readonly uncertainty?: number;
+  /** A computed value: rounded to the places the trade gives it (four for inches). */
+  readonly derived?: boolean;
+}
+
+const MINUS = '\u2212';
+const LEAST_PLACES: Partial<Record<Unit, number>> = { in: 3, mm: 2 };
+const DERIVED_PLACES: Record<Unit, number> = {
+  in: 4,
+  thou: 1,
+  mm: 3,
+  um: 0,
+  lbf: 0,
+  N: 0,
+  'lbf/in': 0,
+  'N/mm': 1,
+  deg: 1,
+  rpm: 0,
+  Hz: 0,
+  lb: 3,
+  oz: 2,
+  kg: 3,
+  g: 1,
+  psi: 0,
+  GPa: 1,
+  'lb/in3': 3,
+  'kg/m3': 0,
+  degF: 0,
+  degC: 0,
+  K: 0,
+  'in/lbf': 8,
+  'mm/N': 8,
+  '1/K': 8,
+};
+
+function finite(value: number): number {
+  if (!Number.isFinite(value)) throw new RangeError(`${value} can't be written as a measured number`);
+  return value;
+}
+
+/** Rounds half away from nought on the decimal digits, as a person does; `places` may be negative. */
+function roundTo(value: number, places: number): number {
+  const [mantissa = '0', exponent = '0'] = String(Math.abs(value)).split('e');
+  const whole = Math.round(Number(`${mantissa}e${Number(exponent) + places}`));
+  const rounded = Number(`${whole}e${-places}`);
+  return value < 0 && rounded !== 0 ? -rounded : rounded;
+}
+
+/** The decimal places that show the number in full; undefined where it takes powers of ten. */
+export function placesOf(value: number): number | undefined {
+  const [mantissa = '', exponent = '0'] = String(Math.abs(value)).split('e');
+  const places = (mantissa.split('.')[1] ?? '').length - Number(exponent);
+  return Math.abs(value) >= 1e15 || places > 12 ? undefined : Math.max(0, places);
+}
+
+function write(value: number, places: number, zero: 'leading-zero' | 'none'): string {
+  const rounded = roundTo(finite(value), places);
+  const digits = Math.abs(rounded).toFixed(Math.min(100, Math.max(0, places)));
+  const shown = zero === 'none' && digits.startsWith('0.') ? digits.slice(1) : digits;
+  return rounded < 0 ? MINUS + shown : shown;
+}
+
+/** The full number, with at least `least` decimal places. */
+export function writeExact(value: number, least: number, unit: Unit | undefined): string {
+  const places = placesOf(finite(value));
+  if (places === undefined) return String(value).replace('-', MINUS).replace('e-', `e${MINUS}`);
+  return write(value, Math.max(places, least), zeroOf(unit));
+}
+
+function zeroOf(unit: Unit | undefined): 'leading-zero' | 'none' {
+  return unit === undefined || unit === 'in' ? 'none' : 'leading-zero';
+}
+
+/** Decimal places that the half-width allows: two significant digits of it, one where the second is nought. */
+function placesWithin(halfWidth: number): number {
+  const [mantissa = '', exponent = '0'] = Math.abs(halfWidth).toExponential(1).split('e');
+  return (mantissa.endsWith('.0') ? 0 : 1) - Number(exponent);
+}
+
+/** `.482`, `1.747`: a number with fixed places, no nought before the point, a real minus. */
+export function formatNumber(value: number, places: number): string {
+  return write(value, places, 'none');
+}
+
+/** `1.747` */
+export function formatRatio(value: number): string {
+  return formatNumber(value, 3);
+}
+
+/** `.482 in`, `12.24 mm`, `−3 deg`. */
+export function formatQuantity(quantity: Quantity, options: QuantityFormat = {}): string {
+  const { value, unit } = quantity;
+  const { uncertainty } = options;
+  if (options.places !== undefined) return `${write(value, options.places, zeroOf(unit))} ${unit}`;
+  if (uncertainty !== undefined && uncertainty !== 0) {
+    return `${write(value, placesWithin(finite(uncertainty)), zeroOf(unit))} ${unit}`;
+  }
+  if (options.derived) return `${write(value, DERIVED_PLACES[unit], zeroOf(unit))} ${unit}`;
+  // Twelve digits hide the last bit of an arithmetic that the person never sees.
+  return `${writeExact(Number(finite(value).toPrecision(12)), LEAST_PLACES[unit] ?? 0, unit)} ${unit}`;
+}
+
+/** `1.747 ± .006`: digits no finer than the uncertainty, two significant digits of it at most. */
+export function formatInterval(value: number, halfWidth: number, unit?: Unit): string {
+  const ends = unit === undefined ? '' : ` ${unit}`;
+  const width = Math.abs(finite(halfWidth));
+  const places = width === 0 ? (placesOf(finite(value)) ?? 3) : placesWithin(width);
+  const zero = zeroOf(unit);
+  return `${write(value, places, zero)} ± ${write(width, places, zero)}${ends}`;
+}
