@@ -1,0 +1,58 @@
+import { z } from 'zod';
+import { InputFaults } from '../../shared/problems/faults.ts';
+import { ANSWER_UNITS, UNITS, type UnitSystem } from '../../shared/quantities/units.ts';
+import { outputDimension } from '../../shared/schemas/field-info.ts';
+
+type Encoder = (value: unknown, system: UnitSystem) => unknown;
+
+function finite(value: unknown): number {
+  if (typeof value === 'number' && Number.isFinite(value)) return value;
+  throw new InputFaults([
+    { pointer: '', code: 'impossible-input', detail: 'these values together give no finite answer' },
+  ]);
+}
+
+function encodeNumber(schema: z.ZodNumber): Encoder {
+  const known = outputDimension.get(schema);
+  if (known === undefined) return finite;
+  return (value, system) => {
+    const unit = ANSWER_UNITS[system][known.dimension];
+    return { value: finite(value) / UNITS[unit].toSi, unit };
+  };
+}
+
+function encodeObject(schema: z.ZodObject): Encoder {
+  const fields = Object.entries(schema.shape).map(([key, field]) => [key, encoderFor(field)] as const);
+  return (value, system) => {
+    const answer: Record<string, unknown> = {};
+    if (typeof value !== 'object' || value === null) return answer;
+    for (const [key, encode] of fields) {
+      const part: unknown = Reflect.get(value, key);
+      if (part !== undefined) answer[key] = encode(part, system);
+    }
+    return answer;
+  };
+}
+
+/**
+ * Builds the function that turns a result in SI into the JSON answer in the asked units. Compiled once per
+ * computation: walking the schema for every answer would cost more than the computation itself.
+ */
+export function encoderFor(schema: z.core.$ZodType): Encoder {
+  if (schema instanceof z.ZodNumber) return encodeNumber(schema);
+  if (schema instanceof z.ZodObject) return encodeObject(schema);
+  if (schema instanceof z.ZodArray) {
+    const item = encoderFor(schema.element);
+    return (value, system) => (Array.isArray(value) ? value.map((each) => item(each, system)) : []);
+  }
+  if (schema instanceof z.ZodTuple) {
+    const items = schema.def.items.map((each) => encoderFor(each));
+    return (value, system) =>
+      Array.isArray(value) ? items.map((encode, index) => encode(value[index], system)) : [];
+  }
+  if (schema instanceof z.ZodOptional) return encoderFor(schema.unwrap());
+  if (schema instanceof z.ZodString || schema instanceof z.ZodEnum || schema instanceof z.ZodBoolean) {
+    return (value) => value;
+  }
+  throw new Error(`an output of type ${schema._zod.def.type} has no encoder`);
+}

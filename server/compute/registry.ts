@@ -1,0 +1,105 @@
+import { readdirSync } from 'node:fs';
+import { z } from 'zod';
+import { InputFaults } from '../../shared/problems/faults.ts';
+import { type UnitSystem, unitsOf } from '../../shared/quantities/units.ts';
+import { outputDimension } from '../../shared/schemas/field-info.ts';
+import type { AnyComputation, Computation, Json } from '../mechanics/kit/computation.ts';
+import { encoderFor } from './encode.ts';
+import { faultsOf, withReceived } from './faults-of.ts';
+
+/** The answer of a computation as it goes over the wire. */
+export interface Answer {
+  readonly result: unknown;
+  readonly assumptions: readonly string[];
+  readonly cautions: readonly string[];
+  readonly basis: { readonly equation: string; readonly source: string; readonly validity: string };
+}
+
+/** A computation ready to be run from JSON, with its documentation. */
+export interface Registered {
+  readonly name: string;
+  readonly title: string;
+  readonly summary: string;
+  readonly words: readonly string[];
+  readonly equation: string;
+  readonly tex: string;
+  readonly source: string;
+  readonly validity: string;
+  readonly input: z.ZodType;
+  readonly output: z.ZodType;
+  readonly inputSchema: Json;
+  readonly outputSchema: Json;
+  readonly example: { readonly inputs: { readonly [key: string]: Json }; readonly result: Json };
+  run(body: unknown, system: UnitSystem): Answer;
+}
+
+function jsonSchema(schema: z.ZodType, io: 'input' | 'output'): Json {
+  return z.json().parse(
+    JSON.parse(
+      JSON.stringify(
+        z.toJSONSchema(schema, {
+          io,
+          unrepresentable: 'any',
+          override: ({ zodSchema, jsonSchema: target }) => {
+            const known = zodSchema instanceof z.ZodNumber ? outputDimension.get(zodSchema) : undefined;
+            if (known === undefined) return;
+            delete target.minimum;
+            Object.assign(target, {
+              type: 'object',
+              properties: {
+                value: { type: 'number' },
+                unit: { type: 'string', enum: unitsOf(known.dimension) },
+              },
+              required: ['value', 'unit'],
+              additionalProperties: false,
+            });
+          },
+        }),
+      ),
+    ),
+  );
+}
+
+/** Makes a computation runnable from JSON. */
+export function register<I extends z.ZodType, O extends z.ZodType>(source: Computation<I, O>): Registered {
+  const encode = encoderFor(source.output);
+  const basis = { equation: source.equation, source: source.source, validity: source.validity };
+  return {
+    ...source,
+    inputSchema: jsonSchema(source.input, 'input'),
+    outputSchema: jsonSchema(source.output, 'output'),
+    run(body, system) {
+      const parsed = source.input.safeParse(body);
+      if (!parsed.success) throw new InputFaults(faultsOf(parsed.error, body));
+      try {
+        const result = source.compute(parsed.data);
+        return {
+          result: encode(result, system),
+          assumptions: source.assumptions(parsed.data, result),
+          cautions: source.cautions(parsed.data, result),
+          basis,
+        };
+      } catch (error) {
+        if (!(error instanceof InputFaults)) throw error;
+        throw new InputFaults(error.faults.map((fault) => withReceived(fault, body)));
+      }
+    },
+  };
+}
+
+const FOLDER = new URL('../mechanics/computations/', import.meta.url);
+
+/** Loads every computation: each file of the folder exports one as `computation`. */
+export async function loadComputations(): Promise<ReadonlyMap<string, Registered>> {
+  const files = readdirSync(FOLDER)
+    .filter((file) => file.endsWith('.ts'))
+    .sort();
+  const found = new Map<string, Registered>();
+  for (const file of files) {
+    const module: { computation?: AnyComputation } = await import(new URL(file, FOLDER).href);
+    if (module.computation === undefined) throw new Error(`${file} exports no computation`);
+    const registered = module.computation.open(register);
+    found.set(registered.name, registered);
+  }
+  return found;
+}

@@ -1,0 +1,16 @@
+import { z } from 'zod';
+import type { Dimension } from '../quantities/units.ts';
+
+/** What a page must know of a field to draw a control for it, beside its schema. */
+export type FieldInfo =
+  | { readonly control: 'quantity'; readonly dimension: Dimension }
+  | { readonly control: 'quantities'; readonly dimension: Dimension }
+  | { readonly control: 'event'; readonly sides: readonly string[] }
+  | { readonly control: 'number' }
+  | { readonly control: 'numbers' };
+
+/** Field schemas of inputs, with their controls. */
+export const fieldInfo = z.registry<FieldInfo>();
+
+/** Number schemas of outputs that carry a dimension; the value inside is in SI. */
+export const outputDimension = z.registry<{ dimension: Dimension }>();

@@ -1,0 +1,95 @@
+import type { FaultCode } from '../problems/faults.ts';
+import { readNumber } from '../quantities/read-number.ts';
+import { type Dimension, isUnit, UNITS, unitsOf } from '../quantities/units.ts';
+
+/** The outcome of reading one quantity of a request: the SI value, or the fault. */
+export type QuantityReading =
+  | { readonly ok: true; readonly si: number }
+  | { readonly ok: false; readonly at?: string; readonly code: FaultCode; readonly detail: string };
+
+/** Beyond these no machine part goes (SI); a value past one is `impossible-input`. */
+const BEYOND: Record<Dimension, number> = {
+  length: 100 * UNITS.in.toSi,
+  load: 1e6 * UNITS.lbf.toSi,
+  rate: 1e6 * UNITS['lbf/in'].toSi,
+  angle: 1440 * UNITS.deg.toSi,
+  speed: 1e6 * UNITS.rpm.toSi,
+  frequency: 1e9,
+  mass: 1e4,
+  pressure: 1e13,
+  density: 1e5,
+  'temperature-rise': 5e3,
+  compliance: 1,
+  expansion: 1e-2,
+};
+
+export type Sign = 'positive' | 'not-negative' | 'any';
+export interface QuantityRange {
+  /** Default `positive`. */
+  readonly sign?: Sign;
+  /** The code for a value at or below nought where that can't be; default `out-of-range`. */
+  readonly below?: 'out-of-range' | 'impossible-input';
+}
+
+const fault = (code: FaultCode, detail: string, at?: string): QuantityReading =>
+  at === undefined ? { ok: false, code, detail } : { ok: false, code, detail, at };
+
+function allowedUnits(dimension: Dimension): string {
+  return unitsOf(dimension).join(', ');
+}
+
+function withinRange(si: number, dimension: Dimension, range: QuantityRange): QuantityReading {
+  // The slack keeps exactly 100 in from failing by a rounding of the conversion.
+  if (Math.abs(si) > BEYOND[dimension] * (1 + 1e-12)) {
+    return fault('impossible-input', `is beyond any machine part`);
+  }
+  const sign = range.sign ?? 'positive';
+  if (sign === 'positive' && si <= 0) return fault(range.below ?? 'out-of-range', 'must be above nought');
+  if (sign === 'not-negative' && si < 0) return fault(range.below ?? 'out-of-range', 'must not be negative');
+  return { ok: true, si };
+}
+
+export function fromValueAndUnit(
+  value: unknown,
+  unit: unknown,
+  dimension: Dimension,
+  range: QuantityRange,
+): QuantityReading {
+  if (unit === undefined) return fault('required', `needs a unit: ${allowedUnits(dimension)}`, 'unit');
+  if (value === undefined) return fault('required', 'needs a value', 'value');
+  if (typeof unit !== 'string' || !isUnit(unit)) {
+    return fault('unknown-unit', `has a unit that is not known; allowed: ${allowedUnits(dimension)}`);
+  }
+  if (UNITS[unit].dimension !== dimension) {
+    return fault('wrong-dimension', `must be a ${dimension} (${allowedUnits(dimension)}), not in ${unit}`);
+  }
+  if (typeof value !== 'number') return fault('not-a-number', 'must have a number as its value');
+  if (!Number.isFinite(value)) return fault('out-of-range', 'must be a finite number');
+  return withinRange(value * UNITS[unit].toSi, dimension, range);
+}
+
+/** Reads `{ value, unit }` or a text as a quantity of `dimension`. */
+export function readQuantity(raw: unknown, dimension: Dimension, range: QuantityRange): QuantityReading {
+  if (raw === undefined) return fault('required', `is missing: a ${dimension} with its unit`);
+  if (typeof raw === 'string') return fromText(raw, dimension, range);
+  if (typeof raw === 'number') {
+    return fault('wrong-dimension', `is a bare number; give a unit: ${allowedUnits(dimension)}`);
+  }
+  if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) {
+    return fault('not-a-number', `must be { "value", "unit" } or a text such as ".482 in"`);
+  }
+  const unknown = Object.keys(raw).find((key) => key !== 'value' && key !== 'unit');
+  if (unknown !== undefined) return fault('unknown-field', 'is not a part of a quantity', unknown);
+  return fromValueAndUnit(Reflect.get(raw, 'value'), Reflect.get(raw, 'unit'), dimension, range);
+}
+
+function fromText(text: string, dimension: Dimension, range: QuantityRange): QuantityReading {
+  const read = readNumber(text, { kind: dimension });
+  if (read.ok) {
+    if (read.unit === undefined) return fault('wrong-dimension', `needs a unit: ${allowedUnits(dimension)}`);
+    return fromValueAndUnit(read.value, read.unit, dimension, range);
+  }
+  if (read.fault) return fault(read.fault.code, read.fault.detail);
+  const ways = read.ambiguities.map((each) => each.readAs).join(' or ');
+  return fault('unknown-unit', `could mean ${ways}; write it with its unit`);
+}
