@@ -1,0 +1,29 @@
+import { fileURLToPath } from 'node:url';
+import { Eta } from 'eta';
+import { parts } from '../../views/parts/registry.ts';
+import { readStyles } from '../../views/styles/read.ts';
+
+/** The template engine with the settings the service runs it with. */
+export const eta = new Eta({
+  views: fileURLToPath(new URL('../../views', import.meta.url)),
+  autoEscape: true,
+  useWith: false,
+  cache: true,
+});
+
+/** A page in its layout with the style sheets inside, so that it can be opened as a single file. */
+export async function standalonePage(title: string, body: string, side = 'desk'): Promise<string> {
+  const nav = [
+    { href: '#calls', label: 'Calls', current: true },
+    { href: '#parts', label: 'Returned parts' },
+    { href: '#lots', label: 'Lots' },
+  ];
+  const shown = side === 'builder' ? {} : { nav, signedIn: { name: 'Demo desk', signOutHref: '#out' } };
+  const page = eta.render('/layout', { title, body, lang: 'en', side, ...shown });
+  return page.replace('</head>', `<style>${await readStyles()}</style></head>`);
+}
+
+/** The page that shows every part in every state. */
+export function partsBody(): string {
+  return eta.render('/pages/reference-parts/page', { parts });
+}

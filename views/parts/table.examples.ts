@@ -1,0 +1,101 @@
+import type { Part } from './part.ts';
+import { HOSTILE, LONG } from './part.ts';
+import type { VerdictData } from './verdict.examples.ts';
+
+export interface TableCell {
+  readonly text: string;
+  readonly verdict?: VerdictData['word'];
+  readonly href?: string;
+  /** A second, smaller line: where the figure is from, or what is odd about it. */
+  readonly why?: string;
+}
+
+export interface TableData {
+  readonly caption: string;
+  readonly columns: readonly { readonly label: string; readonly number?: boolean }[];
+  readonly rows: readonly { readonly cells: readonly (string | TableCell)[]; readonly odd?: boolean }[];
+  readonly note?: string;
+  /** Said in place of rows when there are none. */
+  readonly empty?: string;
+}
+
+export const table: Part<TableData> = {
+  name: 'table',
+  title: 'Table',
+  purpose: 'Figures in columns, digits under digits. Too narrow for columns, each row becomes a small card.',
+  template: '/parts/table',
+  examples: [
+    {
+      title: 'Per valve, one odd',
+      data: {
+        caption: 'Valve lift and ratio, light spring',
+        columns: [
+          { label: 'Valve' },
+          { label: 'Lobe lift, in', number: true },
+          { label: 'Valve lift, in', number: true },
+          { label: 'Ratio', number: true },
+        ],
+        rows: [
+          { cells: ['1 intake', '.324', '.566', '1.747'] },
+          { cells: ['1 exhaust', '.331', '.578', '1.746'] },
+          {
+            odd: true,
+            cells: [
+              '5 intake',
+              '.324',
+              '.547',
+              { text: '1.688', verdict: 'differs', why: 'The rocker is the odd one.' },
+            ],
+          },
+          { cells: ['5 exhaust', '.331', '−.004', { text: '1.749', verdict: 'agrees' }] },
+        ],
+        note: 'Three passes each. Invented figures.',
+      },
+    },
+    {
+      title: 'Many columns',
+      data: {
+        caption: 'Gaps before and after',
+        columns: [
+          { label: 'Gap' },
+          { label: 'Limit, in', number: true },
+          { label: 'Before, in', number: true },
+          { label: 'After, in', number: true },
+          { label: 'How' },
+          { label: 'Verdict' },
+        ],
+        rows: [
+          { cells: ['Coil bind', '.060', '.074', '.041', 'reckoned', { text: '', verdict: 'short' }] },
+          { cells: ['Retainer to seal', '.050', '.083', '.050', 'reckoned', { text: '', verdict: 'close' }] },
+          { cells: ['Slot to stud', '.030', '.044', '.038', 'measured', { text: '', verdict: 'clear' }] },
+        ],
+      },
+    },
+    {
+      title: 'Empty',
+      data: {
+        caption: 'Readings of this lot',
+        columns: [{ label: 'Lot' }, { label: 'Ratio', number: true }],
+        rows: [],
+        empty: 'No reading of this lot yet.',
+      },
+    },
+    {
+      title: 'Long text',
+      data: {
+        caption: LONG,
+        columns: [{ label: 'Place' }, { label: 'Words' }],
+        rows: [{ cells: ['5 intake', { text: LONG, why: LONG }] }],
+      },
+    },
+    {
+      title: 'Hostile text',
+      data: {
+        caption: HOSTILE,
+        columns: [{ label: HOSTILE }, { label: HOSTILE }],
+        rows: [{ cells: [HOSTILE, { text: HOSTILE, why: HOSTILE, href: '#"onclick="x' }] }],
+        note: HOSTILE,
+      },
+    },
+  ],
+};
