@@ -1,23 +1,39 @@
-import { writeExact } from './format.ts';
+import { formatNumber, placesOf, writeExact } from './format.ts';
 import type { Meaning } from './number-types.ts';
 import type { NumberValue } from './number-value.ts';
 import type { Unit } from './units.ts';
-import type { WrittenReading } from './written-number.ts';
 
 /** The value without its rounding dust where a decimal point was moved: 435.5 thou → .4355 in. */
 export function tidy(value: number): number {
   return Number(value.toPrecision(15));
 }
 
-export function thouInInches(thou: number): string {
-  return `${writeExact(thou / 1000, 3, 'in')} in`;
+/** Inches as the trade writes a worked-out length: three places at the least. */
+function inInches(inches: number): string {
+  return `${writeExact(tidy(inches), 3, 'in')} in`;
+}
+
+/** Sixty-fourths are exact in six places; thirds have no end, so more places say no more. */
+function partInInches(inches: number): string {
+  const places = placesOf(inches) ?? 12;
+  return places > 6 ? `${formatNumber(inches, 6)} in` : inInches(inches);
 }
 
 /** `.482 in`, `482 thou = .482 in`. */
 export function showValue(value: number, places: number, unit: Unit | undefined): string {
   const shown = writeExact(value, places, unit);
   if (unit === undefined) return shown;
-  return unit === 'thou' ? `${shown} thou = ${thouInInches(value)}` : `${shown} ${unit}`;
+  return unit === 'thou' ? `${shown} thou = ${inInches(value / 1000)}` : `${shown} ${unit}`;
+}
+
+/** `7/16 in = .4375 in`, `1/2 thou = .0005 in`. */
+function showFraction(value: number, fraction: string, unit: Unit | undefined): string {
+  const given = `${value < 0 ? '\u2212' : ''}${fraction}`;
+  if (unit === 'thou') return `${given} thou = ${inInches(value / 1000)}`;
+  if (unit === 'in') return `${given} in = ${partInInches(value)}`;
+  return unit === undefined
+    ? `${given} = ${writeExact(value, 0, unit)}`
+    : `${given} ${unit} = ${writeExact(value, 0, unit)} ${unit}`;
 }
 
 const SPOKEN_UNITS: Partial<Record<Unit, string>> = {
@@ -27,25 +43,29 @@ const SPOKEN_UNITS: Partial<Record<Unit, string>> = {
   um: 'thousandths of a millimetre',
 };
 
+export interface Shown {
+  readonly places?: number;
+  readonly note?: string;
+  readonly fraction?: string;
+}
+
 /** One meaning with the question that would settle on it. */
-export function meaning(value: number, unit: Unit | undefined, reading?: Partial<WrittenReading>): Meaning {
+export function meaning(value: number, unit: Unit | undefined, shown: Shown = {}): Meaning {
   const clean = value === 0 ? 0 : value;
-  const readAs = showValue(clean, reading?.places ?? 0, unit);
+  const readAs =
+    shown.fraction === undefined
+      ? showValue(clean, shown.places ?? 0, unit)
+      : showFraction(clean, shown.fraction, unit);
   const spoken = unit === undefined ? undefined : SPOKEN_UNITS[unit];
   const start = spoken === undefined ? `Is it ${readAs}` : `Is it in ${spoken}: ${readAs}`;
-  const question = reading?.note === undefined ? `${start}?` : `${start}, ${reading.note}?`;
+  const question = shown.note === undefined ? `${start}?` : `${start}, ${shown.note}?`;
   return unit === undefined ? { value: clean, readAs, question } : { value: clean, unit, readAs, question };
 }
 
 /** All readings of a number in one unit; a fraction is echoed as it was given. */
 export function meaningsIn(number: NumberValue, unit: Unit | undefined): Meaning[] {
-  return number.readings.map((reading) => {
-    const found = meaning(number.sign * reading.value, unit, reading);
-    if (number.fraction === undefined || number.shape === 'run') return found;
-    const sign = number.sign < 0 ? '\u2212' : '';
-    const given = unit === undefined ? `${sign}${number.fraction}` : `${sign}${number.fraction} ${unit}`;
-    // Thousandths end in their inches already.
-    const same = unit === 'thou' ? thouInInches(found.value) : found.readAs;
-    return { ...found, readAs: `${given} = ${same}` };
-  });
+  const fraction = number.shape === 'run' ? undefined : number.fraction;
+  return number.readings.map((reading) =>
+    meaning(number.sign * reading.value, unit, fraction === undefined ? reading : { ...reading, fraction }),
+  );
 }

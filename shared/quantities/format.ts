@@ -69,7 +69,8 @@ function write(value: number, places: number, zero: 'leading-zero' | 'none'): st
 /** The full number, with at least `least` decimal places. */
 export function writeExact(value: number, least: number, unit: Unit | undefined): string {
   const places = placesOf(finite(value));
-  if (places === undefined) return String(value).replace('-', MINUS).replace('e-', `e${MINUS}`);
+  if (places === undefined)
+    return String(value).replace('-', MINUS).replace('e-', `e${MINUS}`).replace('e+', 'e');
   return write(value, Math.max(places, least), zeroOf(unit));
 }
 
@@ -110,7 +111,8 @@ export function formatQuantity(quantity: Quantity, options: QuantityFormat = {})
 export function formatInterval(value: number, halfWidth: number, unit?: Unit): string {
   const ends = unit === undefined ? '' : ` ${unit}`;
   const width = Math.abs(finite(halfWidth));
-  const places = width === 0 ? (placesOf(finite(value)) ?? 3) : placesWithin(width);
+  if (width === 0) return `${writeExact(finite(value), 0, unit)} ± 0${ends}`;
+  const places = placesWithin(width);
   const zero = zeroOf(unit);
   return `${write(value, places, zero)} ± ${write(width, places, zero)}${ends}`;
 }

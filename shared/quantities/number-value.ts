@@ -76,7 +76,9 @@ function fromWhole(tokens: readonly Token[], said: SpokenWhole): Unsigned | unde
   if (wordAt(tokens, said.next) === 'point') return afterPoint(tokens, said.digits, said.next + 1);
   const part = wordAt(tokens, said.next) === 'and' ? readPart(tokens, said.next + 1) : undefined;
   const whole = Number(said.digits);
-  const value = part ? withPart(whole, part, 'said') : { shape: 'said' as const, readings: exactly(whole), next: said.next };
+  const value = part
+    ? withPart(whole, part, 'said')
+    : { shape: 'said' as const, readings: exactly(whole), next: said.next };
   if (said.groups.length === 1) return value;
   const share = part ? part.numerator / part.denominator : 0;
   return { ...value, shape: 'run', run: { groups: said.groups, digits: said.digits, part: share } };

@@ -1,13 +1,14 @@
-import { meaning, meaningsIn, tidy } from './echo.ts';
-import { lengthInMil, lengthInTenths, lengthInUnit, lengthWithoutUnit } from './length-meanings.ts';
+import { exampleOf, isBare, kindName } from './kind-words.ts';
 import { normaliseText, quoteText } from './normalise-text.ts';
-import { type Meaning, type NumberReading, type ReadOptions, refuse } from './number-types.ts';
+import { type NumberKind, type NumberReading, type ReadOptions, refuse } from './number-types.ts';
 import { isHeld, type NumberValue, readValue } from './number-value.ts';
 import { settle } from './settle-meanings.ts';
+import { hearSmall } from './spoken-words.ts';
 import { type Token, tokenise } from './tokens.ts';
 import { readTurns, turnsAt } from './turns-reading.ts';
-import { type NamedUnit, unitOfWords } from './unit-words.ts';
-import { type Dimension, dimensionOf, isUnit, type Unit, unitsOf } from './units.ts';
+import { bareMeanings, unitlessMeanings, unitMeanings } from './unit-meanings.ts';
+import { unitOfWords } from './unit-words.ts';
+import { dimensionOf } from './units.ts';
 
 export type {
   Ambiguity,
@@ -20,10 +21,6 @@ export type {
 
 export const LONGEST_TEXT = 200;
 
-function isBare(kind: ReadOptions['kind']): kind is 'ratio' | 'turns' | 'count' {
-  return kind === 'ratio' || kind === 'turns' || kind === 'count';
-}
-
 /** `1.6:1` and `1.6 to 1` are the same ratio as `1.6`. */
 function withoutToOne(tokens: readonly Token[]): readonly Token[] {
   const [joint, one] = tokens.slice(-2);
@@ -31,79 +28,10 @@ function withoutToOne(tokens: readonly Token[]): readonly Token[] {
   return toOne ? tokens.slice(0, -2) : tokens;
 }
 
-function bareNumber(number: NumberValue, options: ReadOptions, came: string): Meaning[] | NumberReading {
-  const run = number.run;
-  if (options.kind === 'count') {
-    const whole = number.readings.filter((reading) => Number.isInteger(reading.value) && number.sign > 0);
-    if (whole.length === 0) return refuse('out-of-range', `${came} is not a count; give a whole number from 0 up.`);
-    return whole.map((reading) => meaning(reading.value, undefined, whole.length > 1 ? reading : {}));
-  }
-  if (run === undefined) return meaningsIn(number, undefined);
-  if (options.kind === 'turns') {
-    return refuse('not-a-number', `${came} leaves open where the turns end; say it as "three turns forty-two".`);
-  }
-  const head = run.groups[0] ?? '';
-  const scale = head.length === 1 && head !== '0' ? 10 ** (run.digits.length - 1) : 1;
-  return [meaning(number.sign * tidy((Number(run.digits) + run.part) / scale), undefined)];
-}
-
-function withUnit(number: NumberValue, unit: Unit): Meaning[] {
-  return dimensionOf(unit) === 'length' ? lengthInUnit(number, unit) : meaningsIn(number, unit);
-}
-
-/** Without a unit: what the assumed one allows, or a fault that names the units. */
-function withoutUnit(number: NumberValue, dimension: Dimension, assume: Unit | undefined, came: string) {
-  const meanings =
-    dimension === 'length'
-      ? lengthWithoutUnit(number, assume)
-      : assume === undefined
-        ? []
-        : meaningsIn(number, assume);
-  if (meanings.length > 0) return meanings;
-  const units = unitsOf(dimension).join(', ');
-  const name = dimension.replace('-', ' ');
-  return refuse('wrong-dimension', `${came} has no unit, and a bare number is not a ${name}; add one of ${units}.`);
-}
-
-const NAMES: Partial<Record<NamedUnit, Dimension>> = { mil: 'length', tenth: 'length', 'deg-rise': 'angle' };
-
-function dimensionNamed(unit: NamedUnit): Dimension | 'turns' {
-  if (isUnit(unit)) return dimensionOf(unit);
-  return NAMES[unit] ?? 'turns';
-}
-
-/** Pounds are a load or a mass, degrees an angle or a rise of temperature: the kind decides. */
-function unitsFor(unit: NamedUnit, options: ReadOptions): NamedUnit[] {
-  if (options.kind === 'load' && unit === 'lb') return ['lbf'];
-  if (options.kind === 'temperature-rise' && unit === 'deg') {
-    const assumed = options.assume === 'degF' || options.assume === 'degC';
-    return assumed && options.assume ? [options.assume] : ['degF', 'degC'];
-  }
-  return [unit];
-}
-
-function inNamedUnit(number: NumberValue, words: readonly string[], options: ReadOptions, came: string) {
-  const named = unitOfWords(words);
-  const written = quoteText(words.join(' '));
-  const allowed = isBare(options.kind) ? 'no unit' : unitsOf(options.kind).join(', ');
-  if (named === undefined) {
-    return refuse('unknown-unit', `${came}: the unit ${written} is not known; use ${allowed}.`);
-  }
-  const found = unitsFor(named, options).flatMap((unit): Meaning[] => {
-    if (dimensionNamed(unit) !== options.kind) return [];
-    if (unit === 'mil') return lengthInMil(number);
-    if (unit === 'tenth') return lengthInTenths(number);
-    return isUnit(unit) ? withUnit(number, unit) : [];
-  });
-  if (found.length > 0) return found;
-  const name = options.kind.replace('-', ' ');
-  return refuse('wrong-dimension', `${came} is in ${written}, which is no unit of a ${name}; use ${allowed}.`);
-}
-
 function optionFault(options: ReadOptions): NumberReading | undefined {
   const { assume, kind, perTurn } = options;
   if (assume !== undefined && dimensionOf(assume) !== kind) {
-    return refuse('wrong-dimension', `The assumed unit ${assume} is no unit of a ${kind.replace('-', ' ')}.`);
+    return refuse('wrong-dimension', `The assumed unit ${assume} is no unit of a ${kindName(kind)}.`);
   }
   if (perTurn === undefined) return undefined;
   if (dimensionOf(perTurn.unit) !== 'length') {
@@ -117,7 +45,44 @@ function textFault(text: string): NumberReading | undefined {
   if (text.length > LONGEST_TEXT) {
     return refuse('not-allowed', `The text has ${text.length} characters; ${LONGEST_TEXT} at the most.`);
   }
-  return normaliseText(text) === '' ? refuse('required', 'Nothing was entered; a number is needed.') : undefined;
+  return normaliseText(text) === ''
+    ? refuse('required', 'Nothing was entered; a number is needed.')
+    : undefined;
+}
+
+/** What stands where a unit could, and yet is no word of one: another number, a control character. */
+function isStray(rest: readonly Token[]): boolean {
+  const words = rest.map((token) => token.text);
+  if (rest.length === 0 || unitOfWords(words) !== undefined) return false;
+  const digits = rest.some((token) => token.kind === 'number' && !(token.text === '2' || token.text === '3'));
+  const arithmetic = /^[-+*/=,.:]$/.test(words[0] ?? '');
+  const spoken = /^(?:and|hundred|thousand|point)$/.test(words[0] ?? '') || hearSmall(rest, 0) !== undefined;
+  return digits || arithmetic || spoken || /\p{Cc}/u.test(words.join(''));
+}
+
+function numberFault(
+  number: NumberValue | undefined,
+  tokens: readonly Token[],
+  kind: NumberKind,
+  came: string,
+): NumberReading | undefined {
+  const hint = `write it like ${exampleOf(kind)}.`;
+  if (number === undefined) return refuse('not-a-number', `${came} is not a number; ${hint}`);
+  if (number.denominator === 0) return refuse('not-a-number', `${came} divides by nought; ${hint}`);
+  if (turnsAt(tokens) < 0 && isStray(tokens.slice(number.next))) {
+    return refuse('not-a-number', `${came} is not one number with a unit; ${hint}`);
+  }
+  if (isHeld(number)) return undefined;
+  return refuse('out-of-range', `${came} is beyond the numbers that can be reckoned with.`);
+}
+
+function meaningsOf(number: NumberValue, tokens: readonly Token[], options: ReadOptions, came: string) {
+  const words = tokens.slice(number.next).map((token) => token.text);
+  const { kind } = options;
+  if (words.length > 0) return unitMeanings(number, words, options, came);
+  return isBare(kind)
+    ? bareMeanings(number, kind, came)
+    : unitlessMeanings(number, kind, options.assume, came);
 }
 
 /**
@@ -132,7 +97,8 @@ function textFault(text: string): NumberReading | undefined {
  *   an inch; with three digits both are the same.
  *
  * Units
- * - `mil` is asked always (millimetre or thousandth), `tenth` too (ten-thousandth or tenth of an inch).
+ * - `mil` is asked always (millimetre or thousandth), a bare `tenth` too (of a thousandth or of an inch),
+ *   and `five ten thousandths` (5 of .0001 in or 510 thousandths).
  * - `lb` is a force for a load and a mass for a mass. `degrees` of a temperature rise are asked unless
  *   one of degF, degC is assumed.
  * - Without a unit and with none assumed, a written number of a kind with a dimension is refused; one
@@ -160,23 +126,18 @@ export function readNumber(text: string, options: ReadOptions): NumberReading {
   const all = tokenise(normaliseText(text));
   const tokens = options.kind === 'ratio' ? withoutToOne(all) : all;
   const at = turnsAt(tokens);
-  if (at >= 0 && (options.kind === 'turns' || options.kind === 'length')) return readTurns(tokens, at, options, came);
+  if (at >= 0 && (options.kind === 'turns' || options.kind === 'length')) {
+    return readTurns(tokens, at, options, came);
+  }
   const number = readValue(tokens, 0);
-  const rest = tokens.slice(number?.next ?? 0);
-  const stray = rest.some((token, index) => token.kind === 'number' && index === 0 && rest[1]?.text !== '/');
-  if (number === undefined || stray || number.denominator === 0) {
-    const why = number?.denominator === 0 ? 'divides by nought' : 'is not a number';
-    return refuse('not-a-number', `${came} ${why}; write it like .482 in, 482 thou, 12.24 mm or 7/16 in.`);
+  const fault = numberFault(number, tokens, options.kind, came);
+  if (number === undefined || fault !== undefined) {
+    return fault ?? refuse('not-a-number', `${came} is not a number.`);
   }
-  if (!isHeld(number)) {
-    return refuse('out-of-range', `${came} is beyond the numbers that can be reckoned with.`);
+  if (options.kind === 'turns' && number.next === tokens.length && number.run === undefined) {
+    const turns = { kind: 'word', text: 'turns', spaced: true } as const;
+    return readTurns([...tokens, turns], tokens.length, options, came);
   }
-  const words = rest.map((token) => token.text);
-  const meanings =
-    words.length > 0
-      ? inNamedUnit(number, words, options, came)
-      : isBare(options.kind)
-        ? bareNumber(number, options, came)
-        : withoutUnit(number, options.kind, options.assume, came);
-  return Array.isArray(meanings) ? settle(meanings, options, came) : meanings;
+  const meanings = meaningsOf(number, tokens, options, came);
+  return 'ok' in meanings ? meanings : settle(meanings, came);
 }

@@ -1,4 +1,4 @@
-import { type Meaning, type NumberReading, type ReadOptions, refuse } from './number-types.ts';
+import { type Meaning, type NumberReading, refuse } from './number-types.ts';
 import { toSi } from './units.ts';
 
 function inSi(meaning: Meaning): number {
@@ -11,15 +11,13 @@ function isSame(one: number, other: number): boolean {
 
 /** The first of those that come to the same value. */
 function distinct(meanings: readonly Meaning[]): Meaning[] {
-  return meanings.filter((each, index) => !meanings.slice(0, index).some((before) => isSame(inSi(before), inSi(each))));
+  return meanings.filter(
+    (each, index) => !meanings.slice(0, index).some((before) => isSame(inSi(before), inSi(each))),
+  );
 }
 
 /** One meaning is the answer; several are asked about; a value past what a number holds is refused. */
-export function settle(
-  meanings: readonly Meaning[],
-  options: ReadOptions,
-  came: string,
-): NumberReading {
+export function settle(meanings: readonly Meaning[], came: string): NumberReading {
   if (meanings.some((each) => !Number.isFinite(inSi(each)))) {
     return refuse('out-of-range', `${came} is beyond the numbers that can be reckoned with.`);
   }
@@ -34,6 +32,5 @@ export function settle(
     return { ok: false, ambiguities };
   }
   const reading = { ok: true as const, value: only.value, readAs: only.readAs };
-  if (only.unit !== undefined) return { ...reading, unit: only.unit };
-  return options.kind === 'turns' ? { ...reading, turns: only.value } : reading;
+  return only.unit === undefined ? reading : { ...reading, unit: only.unit };
 }

@@ -1,4 +1,4 @@
-import { type Heard, hearSmall, wordAt } from './spoken-words.ts';
+import { type Heard, hearPart, hearSmall, wordAt } from './spoken-words.ts';
 import type { Token } from './tokens.ts';
 
 /** A spoken whole number: its digits as said (`oh six` → `06`) and in how many groups. */
@@ -15,22 +15,16 @@ function hearHundreds(tokens: readonly Token[], start: Heard): Heard {
   const joined = wordAt(tokens, start.next + 1) === 'and' ? start.next + 2 : start.next + 1;
   const rest = hearSmall(tokens, joined);
   // "four hundred and five eighths": the small number belongs to the part that follows.
-  if (rest === undefined || rest.value === 0 || isPartNext(tokens, rest.next)) {
+  if (rest === undefined || rest.value === 0 || hearPart(tokens, rest.next) !== undefined) {
     return { value, next: start.next + 1 };
   }
   return { value: value + rest.value, next: rest.next };
 }
 
-const PART_WORDS = /^(?:half|halves|third|quarter|fourth|eighth|sixteenth)s?$/;
-function isPartNext(tokens: readonly Token[], at: number): boolean {
-  const word = wordAt(tokens, at);
-  const after = wordAt(tokens, at + 1);
-  return PART_WORDS.test(word) || (word === 'thirty' && after.startsWith('second')) || (word === 'sixty' && after.startsWith('fourth'));
-}
-
 function hearCardinal(tokens: readonly Token[], first: Heard): Heard | undefined {
   const hundreds = hearHundreds(tokens, first);
-  if (wordAt(tokens, hundreds.next) !== 'thousand') return hundreds.next === first.next ? undefined : hundreds;
+  if (wordAt(tokens, hundreds.next) !== 'thousand')
+    return hundreds.next === first.next ? undefined : hundreds;
   const value = hundreds.value * 1000;
   const joined = wordAt(tokens, hundreds.next + 1) === 'and' ? hundreds.next + 2 : hundreds.next + 1;
   const small = hearSmall(tokens, joined);
@@ -42,7 +36,8 @@ function hearCardinal(tokens: readonly Token[], first: Heard): Heard | undefined
 /** `a hundred`, `a thousand`. */
 function hearFirst(tokens: readonly Token[], at: number): Heard | undefined {
   const after = wordAt(tokens, at + 1);
-  if (wordAt(tokens, at) === 'a' && (after === 'hundred' || after === 'thousand')) return { value: 1, next: at + 1 };
+  if (wordAt(tokens, at) === 'a' && (after === 'hundred' || after === 'thousand'))
+    return { value: 1, next: at + 1 };
   return hearSmall(tokens, at);
 }
 

@@ -49,7 +49,8 @@ const PARTS: Record<string, number> = {
   sixteenth: 16,
 };
 
-const own = (table: Record<string, number>, word: string) => (Object.hasOwn(table, word) ? table[word] : undefined);
+const own = (table: Record<string, number>, word: string) =>
+  Object.hasOwn(table, word) ? table[word] : undefined;
 
 /** A word or more read from a place: the number and the place after it. */
 export interface Heard {

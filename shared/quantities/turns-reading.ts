@@ -1,3 +1,4 @@
+import { readNeedle } from './dial-needle.ts';
 import { meaningsIn, showValue, tidy } from './echo.ts';
 import { writeExact } from './format.ts';
 import { type NumberReading, type ReadOptions, refuse } from './number-types.ts';
@@ -5,7 +6,7 @@ import { isHeld, type NumberValue, readValue } from './number-value.ts';
 import { readPart } from './part-number.ts';
 import type { Token } from './tokens.ts';
 import { unitOfWords } from './unit-words.ts';
-import { dimensionOf, fromSi, isUnit, type Quantity, toSi } from './units.ts';
+import { fromSi, type Quantity, toSi } from './units.ts';
 
 const FILLERS = new Set(['of', 'a', 'and', 'plus', ',']);
 
@@ -20,62 +21,91 @@ function skipFillers(tokens: readonly Token[], at: number): number {
   return next;
 }
 
-/** How far the hand stands past the turn: the bare number is that printed on the dial. */
-function needleLength(number: NumberValue, value: number, perTurn: Quantity): Quantity {
-  const below = number.shape === 'decimal' && value < 1 && value > 0;
-  if (below || number.shape === 'said-point') return { value, unit: perTurn.unit };
-  const dial = perTurn.unit === 'in' || perTurn.unit === 'thou' ? 'inch' : 'metric';
-  if (dial === 'inch') return { value, unit: 'thou' };
-  // Dials of a hundredth are numbered in hundredths; those of a thousandth turn in .2 mm or less.
-  const finest = toSi(perTurn) <= 0.2e-3 * (1 + 1e-9) ? 1000 : 100;
-  return { value: tidy(value / finest), unit: 'mm' };
+/** Turns as said, their number, and the needle where there is one. */
+interface Counted {
+  readonly turns: number;
+  readonly said: string;
+  readonly needle?: Quantity;
 }
 
-type Needle = { readonly quantity: Quantity; readonly said: string } | NumberReading;
-
-function readNeedle(tokens: readonly Token[], at: number, perTurn: Quantity | undefined, came: string): Needle {
-  const number = readValue(tokens, at);
-  const reading = number?.readings[0];
-  if (number === undefined || reading === undefined || number.readings.length > 1 || number.sign < 0 || !isHeld(number)) {
-    return refuse('not-a-number', `${came}: what follows the turns is no needle reading; write it as 3 turns 42.`);
-  }
-  if (perTurn === undefined) {
-    return refuse('required', `${came} needs the dial's travel per turn of the big hand; settle that first.`);
-  }
-  const words = tokens.slice(number.next).map((token) => token.text);
-  const unit = words.length === 0 ? undefined : unitOfWords(words);
-  if (words.length > 0 && (unit === undefined || !isUnit(unit) || dimensionOf(unit) !== 'length')) {
-    return refuse('unknown-unit', `${came}: the needle's unit is not a length; use in, thou, mm or um, or none.`);
-  }
-  const given = unit !== undefined && isUnit(unit) ? { value: reading.value, unit } : undefined;
-  const quantity = given ?? needleLength(number, reading.value, perTurn);
-  const bare = writeExact(reading.value, reading.places, undefined);
-  return { quantity, said: given ? `${bare} ${given.unit}` : bare };
-}
-
-function turnWord(turns: number): string {
-  return Math.abs(turns) <= 1 && turns !== 0 ? 'turn' : 'turns';
-}
-
-/** The finished reading of `turns` whole turns or parts, with the needle if there is one. */
-function settled(
-  turns: number,
-  said: string,
-  options: ReadOptions,
-  needle: Quantity | undefined,
-): NumberReading {
+function turnReading({ turns, said, needle }: Counted, options: ReadOptions): NumberReading {
   const { perTurn } = options;
   if (perTurn === undefined) {
     if (options.kind === 'turns') return { ok: true, value: turns, turns, readAs: said };
     return refuse('required', `${said}: a length in turns needs the dial's travel per turn of the big hand.`);
   }
-  const value = tidy(turns * perTurn.value);
-  const length = { value: value === 0 ? 0 : value, unit: perTurn.unit };
-  const least = perTurn.unit === 'in' ? 3 : 2;
-  const readAs = `${said} = ${showValue(length.value, least, length.unit)}`;
+  const length = { value: tidy(turns * perTurn.value), unit: perTurn.unit };
+  if (!Number.isFinite(toSi(length))) {
+    return refuse('out-of-range', `${said} is beyond the lengths that can be reckoned with.`);
+  }
+  const readAs = `${said} = ${showValue(length.value, perTurn.unit === 'in' ? 3 : 2, length.unit)}`;
   if (options.kind === 'length') return { ok: true, ...length, readAs };
   const reading = { ok: true as const, value: turns, turns, readAs, length };
   return needle === undefined ? reading : { ...reading, needle };
+}
+
+function signed(number: NumberValue, turns: number): number {
+  return turns === 0 ? 0 : number.sign * turns;
+}
+
+/** `3 turns`, `1/2 turn`, `−1.5 turns`. */
+function sayTurns(number: NumberValue, value: number, places: number): string {
+  const fraction = number.shape === 'run' ? undefined : number.fraction;
+  const written = fraction ?? writeExact(value, places, undefined);
+  const shown = written.startsWith('.') ? `0${written}` : written;
+  return `${number.sign < 0 ? '\u2212' : ''}${shown} ${value > 0 && value <= 1 ? 'turn' : 'turns'}`;
+}
+
+/** `3 turns and a half` */
+function withPart(number: NumberValue, whole: number, tokens: readonly Token[], at: number) {
+  const part = readPart(tokens, at);
+  if (part === undefined || part.next < tokens.length || part.numerator >= part.denominator) return undefined;
+  const turns = signed(number, whole + part.numerator / part.denominator);
+  const said = `${number.sign < 0 ? '\u2212' : ''}${whole} ${part.numerator}/${part.denominator} turns`;
+  return { turns, said };
+}
+
+function withNeedle(
+  number: NumberValue,
+  whole: { readonly value: number; readonly said: string },
+  tokens: readonly Token[],
+  at: number,
+  options: ReadOptions,
+  came: string,
+): NumberReading {
+  const { perTurn } = options;
+  if (perTurn === undefined) {
+    return refuse('required', `${came} needs the dial's travel per turn of the big hand; settle that first.`);
+  }
+  const needle = readNeedle(tokens, at, perTurn, came);
+  if (!needle.ok) return needle;
+  const past = tidy(fromSi(toSi(needle.quantity), perTurn.unit).value / perTurn.value);
+  if (!(past < 1)) {
+    const turn = showValue(perTurn.value, 3, perTurn.unit);
+    return refuse(
+      'out-of-range',
+      `${came}: the needle stands a full turn or more on (one turn is ${turn}); count that as a turn.`,
+    );
+  }
+  const turns = signed(number, tidy(whole.value + past));
+  return turnReading({ turns, said: `${whole.said} ${needle.said}`, needle: needle.quantity }, options);
+}
+
+/** Faults of the number in front of `turns`, and the question of its comma. */
+function countFault(number: NumberValue, came: string): NumberReading | undefined {
+  if (number.denominator === 0) {
+    return refuse('not-a-number', `${came} divides by nought; write it as 3 turns 42.`);
+  }
+  if (!isHeld(number)) {
+    return refuse('out-of-range', `${came} is beyond the numbers that can be reckoned with.`);
+  }
+  if (number.readings.length < 2) return undefined;
+  const ambiguities = meaningsIn(number, undefined).map(({ value, readAs, question }) => ({
+    readAs: `${readAs} turns`,
+    quantity: { value },
+    question: question ?? `Is it ${readAs} turns?`,
+  }));
+  return { ok: false, ambiguities };
 }
 
 /** `3 turns 42`: whole turns by the small hand, then the number under the big hand. */
@@ -86,44 +116,22 @@ export function readTurns(
   came: string,
 ): NumberReading {
   const number = readValue(tokens, 0);
-  const [first, ...others] = number?.readings ?? [];
+  const first = number?.readings[0];
   if (number === undefined || first === undefined || skipFillers(tokens, number.next) !== at) {
     return refuse('not-a-number', `${came} does not begin with a number of turns; write it as 3 turns 42.`);
   }
-  if (number.denominator === 0) return refuse('not-a-number', `${came} divides by nought; write it as 3 turns 42.`);
-  if (!isHeld(number)) return refuse('out-of-range', `${came} is beyond the numbers that can be reckoned with.`);
-  if (others.length > 0) {
-    const choices = meaningsIn(number, undefined).map((each) => ({
-      readAs: `${each.readAs} turns`,
-      quantity: { value: each.value },
-      question: each.question ?? '',
-    }));
-    return { ok: false, ambiguities: choices };
-  }
-  const sign = number.sign < 0 ? '\u2212' : '';
-  const shown = number.fraction && number.shape !== 'run' ? number.fraction : writeExact(first.value, first.places, undefined);
-  const count = `${sign}${shown.startsWith('.') ? `0${shown}` : shown} ${turnWord(first.value)}`;
+  const fault = countFault(number, came);
+  if (fault !== undefined) return fault;
+  const said = sayTurns(number, first.value, first.places);
+  if (at + 1 === tokens.length) return turnReading({ turns: signed(number, first.value), said }, options);
   const rest = skipFillers(tokens, at + 1);
   if (rest >= tokens.length) {
-    if (at + 1 < tokens.length) return refuse('not-a-number', `${came} ends after the turns; write it as 3 turns 42.`);
-    return settled(number.sign * first.value, count, options, undefined);
+    return refuse('not-a-number', `${came} breaks off after the turns; write it as 3 turns 42.`);
   }
-  const part = readPart(tokens, skipFillers(tokens, at + 1));
   if (!Number.isInteger(first.value)) {
-    return refuse('not-allowed', `${came} has a part of a turn and a needle reading; give whole turns and the needle.`);
+    return refuse('not-allowed', `${came} has a part of a turn and more; give whole turns and the needle.`);
   }
-  if (part !== undefined && part.next === tokens.length && part.denominator > part.numerator) {
-    const turns = first.value + part.numerator / part.denominator;
-    return settled(number.sign * turns, `${sign}${first.value} ${part.numerator}/${part.denominator} turns`, options, undefined);
-  }
-  const needle = readNeedle(tokens, rest, options.perTurn, came);
-  if ('ok' in needle || options.perTurn === undefined) return 'ok' in needle ? needle : settled(first.value, count, options, undefined);
-  const share = toSi(needle.quantity) / toSi(options.perTurn);
-  if (share >= 1 - 1e-12) {
-    const turn = showValue(options.perTurn.value, 3, options.perTurn.unit);
-    return refuse('out-of-range', `${came}: the needle stands a full turn or more on (one turn is ${turn}); count that as a turn.`);
-  }
-  const inTurnUnit = tidy(fromSi(toSi(needle.quantity), options.perTurn.unit).value);
-  const turns = tidy(first.value + inTurnUnit / options.perTurn.value);
-  return settled(number.sign * turns, `${count} ${needle.said}`, options, needle.quantity);
+  const parted = withPart(number, first.value, tokens, rest);
+  if (parted !== undefined) return turnReading(parted, options);
+  return withNeedle(number, { value: first.value, said }, tokens, rest, options, came);
 }

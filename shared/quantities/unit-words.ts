@@ -1,7 +1,7 @@
 import { isUnit, type Unit } from './units.ts';
 
 /** What a unit text can mean beside a unit of the table. */
-export type NamedUnit = Unit | 'mil' | 'tenth' | 'deg-rise' | 'turn';
+export type NamedUnit = Unit | 'mil' | 'tenth' | 'tenth-inch' | 'ten-thousandth' | 'turn';
 
 /** Words of units in one spelling each. */
 const WORDS: Record<string, string> = {
@@ -64,6 +64,9 @@ const SPELLINGS: Record<string, NamedUnit> = {
   um: 'um',
   mil: 'mil',
   tenth: 'tenth',
+  'tenth in': 'tenth-inch',
+  'tenth thou': 'ten-thousandth',
+  'ten thou': 'ten-thousandth',
   lbf: 'lbf',
   'lb force': 'lbf',
   lb: 'lb',

@@ -8,10 +8,11 @@ export interface WrittenReading {
 }
 
 function plain(text: string, note?: string): WrittenReading {
-  const places = /\.(\d+)/.exec(text)?.[1]?.length ?? 0;
+  const [mantissa = '', exponent = '0'] = text.split('e');
+  const places = Math.max(0, (mantissa.split('.')[1]?.length ?? 0) - Number(exponent));
   const value = Number(text);
   // A number too small to hold must not turn into nought unseen.
-  const vanished = value === 0 && /^[^e]*[1-9]/.test(text);
+  const vanished = value === 0 && /[1-9]/.test(mantissa);
   const reading = { value: vanished ? Number.NaN : value, places };
   return note === undefined ? reading : { ...reading, note };
 }
