@@ -1,0 +1,31 @@
+import type { Cluster } from './cluster.ts';
+import { asOwner } from './connect.ts';
+import { readLockFile } from './lock-file.ts';
+import { until } from './pause.ts';
+import { countPresences } from './presence.ts';
+import { belongsTo, markOf, signal } from './processes.ts';
+
+/** The service has 10 s to end altogether; a server still writing its last checkpoint ends by itself. */
+const PATIENCE_MS = 5_000;
+
+/** Stops the server unless another process uses it. Called with the start lock held and no presence left. */
+export async function stopUnused({ folders, password, log }: Cluster): Promise<void> {
+  const lock = await readLockFile(folders.cluster);
+  if (typeof lock !== 'object') return;
+  const { pid, openPort } = lock;
+  const mark = await markOf(folders.cluster);
+  if (!(await belongsTo(pid, folders.cluster, mark))) return;
+  const others = openPort === undefined ? 0 : await asOwner(openPort, password, countPresences);
+  if (others > 0) {
+    log(`The database server goes on: ${others} more of the service use it.`);
+    return;
+  }
+  // SIGINT is PostgreSQL's fast shutdown: it ends the sessions, writes everything down and leaves no lock.
+  signal(pid, 'SIGINT');
+  const gone = async () => !(await belongsTo(pid, folders.cluster, mark));
+  log(
+    (await until(gone, PATIENCE_MS))
+      ? 'The database server has stopped.'
+      : 'The database server is still stopping.',
+  );
+}

@@ -1,0 +1,44 @@
+import { readdir, readFile } from 'node:fs/promises';
+import { Kysely, type Migration, Migrator, PostgresDialect, sql } from 'kysely';
+import pg from 'pg';
+
+const FOLDER = new URL('../../migrations/', import.meta.url);
+
+/** Ordered SQL files as migrations; forward only, so there is no `down`. */
+async function migrations(): Promise<Record<string, Migration>> {
+  const files = (await readdir(FOLDER)).filter((file) => /^\d{4}_.*\.sql$/.test(file)).sort();
+  const texts = await Promise.all(files.map((file) => readFile(new URL(file, FOLDER), 'utf8')));
+  return Object.fromEntries(
+    files.map((file, index) => [
+      file.replace(/\.sql$/, ''),
+      { up: async (db: Kysely<unknown>) => void (await sql.raw(texts[index] ?? '').execute(db)) },
+    ]),
+  );
+}
+
+export async function migrationNames(): Promise<string[]> {
+  return Object.keys(await migrations());
+}
+
+const LOCK_NOT_AVAILABLE = '55P03';
+
+/**
+ * Brings the database up to date, in one transaction under an advisory lock, so that any number of processes
+ * may start at once. A lock that can't be had within seconds is given up and tried again: a waiting ALTER
+ * would otherwise hold up every reader behind it.
+ */
+export async function migrate(ownerUrl: string, attempts = 10): Promise<void> {
+  const pool = new pg.Pool({ connectionString: ownerUrl, max: 2, options: '-c lock_timeout=4000', connectionTimeoutMillis: 10_000 });
+  const db = new Kysely<unknown>({ dialect: new PostgresDialect({ pool }) });
+  try {
+    const migrator = new Migrator({ db, provider: { getMigrations: migrations } });
+    for (let attempt = 1; ; attempt += 1) {
+      const { error } = await migrator.migrateToLatest();
+      if (error === undefined) return;
+      const code = typeof error === 'object' && error !== null ? Reflect.get(error, 'code') : undefined;
+      if (code !== LOCK_NOT_AVAILABLE || attempt >= attempts) throw error;
+    }
+  } finally {
+    await db.destroy();
+  }
+}

@@ -1,0 +1,55 @@
+import { type Assumptions, assume } from './assumptions.ts';
+import type { ExplainInput, ExplainReading } from './types.ts';
+
+/** The input with what follows from it directly. */
+export interface Case {
+  readonly input: ExplainInput;
+  readonly assumed: Assumptions;
+  /** The names in question, rising; a mark that the list lacks is one of them. */
+  readonly nominals: readonly number[];
+  /** The lifter of the first valve reading is hydraulic (or not said). */
+  readonly hydraulic: boolean;
+  /** For each reading: a valve lift out of all proportion to its lobe lift. */
+  readonly oddReadings: readonly boolean[];
+}
+
+export function isHydraulic(reading: ExplainReading): boolean {
+  return reading.lifter !== 'solid';
+}
+
+export function isRunning(reading: ExplainReading): boolean {
+  return reading.spring !== 'light';
+}
+
+export function isStation(reading: ExplainReading): boolean {
+  return reading.of === 'valve-lift' && reading.atLobeLift !== undefined;
+}
+
+/** Two lobes on the card that are far enough apart to be mistaken for each other. */
+export function lobesDiffer(given: Case): boolean {
+  const { cardLobeLift, otherLobeLift } = given.input;
+  if (cardLobeLift === undefined || otherLobeLift === undefined) return false;
+  return Math.abs(cardLobeLift - otherLobeLift) > given.assumed.lobesDiffer;
+}
+
+function isOdd(reading: ExplainReading, input: ExplainInput, assumed: Assumptions): boolean {
+  if (reading.of !== 'valve-lift') return false;
+  const lobe = reading.atLobeLift ?? input.cardLobeLift ?? assumed.lobeMean;
+  const ratio = reading.value / lobe;
+  return ratio < assumed.unitRatioLow || ratio > assumed.unitRatioHigh;
+}
+
+/** Puts the input in order: defaults filled in, names sorted, odd readings marked. */
+export function openCase(input: ExplainInput): Case {
+  const assumed = assume(input.assumptions);
+  const names = new Set(input.nominals);
+  if (input.mark !== undefined) names.add(input.mark);
+  const firstValve = input.readings.find((reading) => reading.of === 'valve-lift');
+  return {
+    input,
+    assumed,
+    nominals: [...names].sort((a, b) => a - b),
+    hydraulic: firstValve !== undefined && isHydraulic(firstValve),
+    oddReadings: input.readings.map((reading) => isOdd(reading, input, assumed)),
+  };
+}

@@ -1,0 +1,25 @@
+import type { ProblemCode } from './registry.ts';
+
+/** An expected failure of an operation; its code decides status and public message. */
+export class Failure extends Error {
+  readonly code: ProblemCode;
+  readonly detail: string;
+  readonly headers: Readonly<Record<string, string>>;
+  constructor(code: ProblemCode, detail: string, options: { headers?: Record<string, string>; cause?: unknown } = {}) {
+    super(detail, { cause: options.cause });
+    this.name = 'Failure';
+    this.code = code;
+    this.detail = detail;
+    this.headers = options.headers ?? {};
+  }
+}
+
+/** The database can't serve this now; the caller may try again. */
+export class ServiceBusy extends Failure {
+  constructor(detail: string, cause?: unknown) {
+    super('service-busy', detail, { headers: { 'retry-after': '2' }, cause });
+    this.name = 'ServiceBusy';
+  }
+}
+
+export const notFound = (what: string) => new Failure('not-found', `no such ${what}`);

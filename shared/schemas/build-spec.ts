@@ -1,0 +1,70 @@
+import { z } from 'zod';
+import { entered } from './entered.ts';
+import { bare, choice, listOf, ratio } from './fields.ts';
+import { words } from './texts.ts';
+
+const optionalLength = (description: string) => entered('length', description).optional();
+
+const lobe = z.strictObject({
+  lobeLift: optionalLength('rise of the lifter on this lobe, from the card'),
+  cardValveLift: optionalLength('valve lift the card prints'),
+  centreline: entered('angle', 'crank angle of peak lift, intake ATDC, exhaust BTDC').optional(),
+  lash: entered('length', 'lash the card asks for at the valve', { sign: 'not-negative' }).optional(),
+  durations: listOf(
+    z.strictObject({
+      atLift: entered('length', 'lobe lift at which the duration is stated'),
+      duration: entered('angle', 'crank degrees above that lift', { sign: 'positive' }),
+    }),
+    'durations at stated lifts',
+    0,
+    20,
+  ).optional(),
+});
+
+/** Everything known of an engine, its cam card, springs and rockers. Each entry may be missing at any time. */
+export const buildSpec = z.strictObject({
+  engine: z
+    .strictObject({
+      description: words('engine family, block and head, in the caller’s words').optional(),
+      cylinders: bare('number of cylinders', { least: 1, most: 16, whole: true }).optional(),
+      firingOrder: words('firing order, as cast or stated').optional(),
+      bore: optionalLength('cylinder bore'),
+      stroke: optionalLength('crank stroke'),
+      rodLength: optionalLength('connecting rod, centre to centre'),
+      pinOffset: entered('length', 'piston pin offset, positive toward the side the crankpin moves to after TDC', {
+        sign: 'any',
+      }).optional(),
+      valveAngle: entered('angle', 'valve to bore axis').optional(),
+      lifter: choice(['solid-flat', 'solid-roller', 'hydraulic-flat', 'hydraulic-roller'], 'lifter type').optional(),
+      rockerMounting: choice(['stud', 'pedestal', 'shaft'], 'how the rockers are mounted').optional(),
+      coverBolting: choice(['through-centre', 'perimeter'], 'how the valve covers are bolted').optional(),
+    })
+    .optional(),
+  cam: z
+    .strictObject({
+      card: words('name or number on the cam card, word for word').optional(),
+      assumedRatio: ratio('rocker ratio the card assumes').optional(),
+      intake: lobe.optional(),
+      exhaust: lobe.optional(),
+    })
+    .optional(),
+  springs: z
+    .strictObject({
+      description: words('spring, in the caller’s words').optional(),
+      installedHeight: optionalLength('installed height, valve shut'),
+      seatLoad: entered('load', 'load at installed height').optional(),
+      rate: entered('rate', 'spring rate').optional(),
+      solidHeight: optionalLength('coil-bind height'),
+      retainerToSeal: optionalLength('retainer underside to seal, valve shut'),
+    })
+    .optional(),
+  rockers: z
+    .strictObject({
+      nominalRatio: ratio('ratio the rockers are sold as').optional(),
+      family: words('part family, as the box or maker calls it').optional(),
+    })
+    .optional(),
+});
+
+export type BuildSpec = z.output<typeof buildSpec>;
+export type Lobe = z.output<typeof lobe>;

@@ -1,0 +1,77 @@
+import { z } from 'zod';
+import { buildSpec } from './build-spec.ts';
+import { entered } from './entered.ts';
+import { bare, choice } from './fields.ts';
+import { someWords, words } from './texts.ts';
+import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, keysOf, READING_KINDS, VALVES } from './words.ts';
+
+/** The input of each command: one schema for its JSON route and its form. */
+export const openCall = z.strictObject({
+  callerName: words('who is calling').default(''),
+  callerRole: choice(keysOf(CALLER_ROLES), 'who they are to the engine').default(''),
+  callBack: words('how to call back').default(''),
+  goal: choice(keysOf(GOALS), 'what the caller wants from this call'),
+  buildLabel: someWords('a name for the build that both sides will know it by'),
+  buildId: z.uuid().optional().meta({ description: 'a build that exists already' }),
+});
+
+export const triage = z.strictObject({
+  engineState: choice(keysOf(ENGINE_STATES), 'does it run, has it run, is it apart'),
+  contact: choice(keysOf(CONTACT), 'did anything hit, bend, come loose or turn tight'),
+});
+
+export const setHold = z.strictObject({ reason: someWords('why nobody turns it', 500) });
+export const liftHold = z.strictObject({ reason: someWords('why it may be turned again', 500) });
+export const closeCall = z.strictObject({ outcome: someWords('how the call ended', 2000) });
+
+export const reviseBuild = z.strictObject({
+  spec: buildSpec,
+  reason: words('why it changed', 500).default(''),
+});
+
+export const newArm = z.strictObject({
+  name: someWords('what both sides call this arm', 100),
+  family: words('part family, if known').default(''),
+  ratioStamp: words('what looks like a ratio on the part, word for word').default(''),
+  otherNumber: words('every other number or letter on the part, word for word').default(''),
+  boxLabel: words('what the box or invoice says, word for word').default(''),
+});
+
+export const placeArm = z.strictObject({
+  armId: z.uuid().meta({ description: 'the arm' }),
+  cylinder: bare('cylinder number', { least: 1, most: 16, whole: true }),
+  valve: choice(keysOf(VALVES), 'which valve'),
+  reason: words('why it sits there now', 500).default(''),
+});
+
+export const newReading = z.strictObject({
+  kind: choice(keysOf(READING_KINDS), 'what was read'),
+  pass: bare('number of the pass', { least: 1, most: 99, whole: true }).optional(),
+  peak: entered('length', 'the reading at the peak'),
+  zeroReturn: entered('length', 'where the hand stood back on the base circle', { sign: 'any' }).optional(),
+});
+
+export const correctReading = z.strictObject({
+  peak: entered('length', 'the reading as it should be; left out, the reading is struck').optional(),
+  zeroReturn: entered('length', 'where the hand stood back on the base circle', { sign: 'any' }).optional(),
+  reason: someWords('why the reading is replaced', 500),
+});
+
+export const answerQuestion = z.strictObject({
+  question: someWords('which question', 100),
+  setUpId: z.uuid().optional().meta({ description: 'the set-up it was asked about' }),
+  answer: someWords('what the person found', 2000),
+});
+
+export const newNote = z.strictObject({
+  kind: choice(['note', 'advice', 'promise'], 'a note, advice given, or a promise'),
+  body: someWords('what was said', 4000),
+  restsOn: words('the figures or limits it rests on', 1000).default(''),
+  owner: words('who does it').default(''),
+  due: z.iso.date().optional().meta({ description: 'by when' }),
+});
+
+export const shareBuild = z.strictObject({
+  holder: someWords('who the link is for').default('Builder'),
+  days: bare('days until it expires', { least: 1, most: 90, whole: true }).default(14),
+});

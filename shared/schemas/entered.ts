@@ -1,0 +1,118 @@
+import { z } from 'zod';
+import type { FaultCode } from '../problems/faults.ts';
+import { formatQuantity } from '../quantities/format.ts';
+import { readNumber } from '../quantities/read-number.ts';
+import { type Dimension, isUnit, type Quantity, UNITS, type Unit, unitsOf } from '../quantities/units.ts';
+import { fieldInfo } from './field-info.ts';
+import { fromValueAndUnit, type QuantityRange } from './read-quantity.ts';
+
+/** A quantity as somebody entered it: the words kept, beside what was understood, in the unit of the entry. */
+export interface Entered extends Quantity {
+  readonly typed: string;
+  readonly readAs: string;
+}
+
+interface Turn {
+  /** Travel of the big hand per turn, so that "3 turns 42" can be read. */
+  readonly perTurn?: Quantity;
+}
+
+type Understood =
+  | { ok: true; entered: Entered }
+  | { ok: false; code: FaultCode; detail: string; at?: string };
+
+function understandText(text: string, dimension: Dimension, assume: Unit | undefined, turn: Turn): Understood {
+  const read = readNumber(text, {
+    kind: dimension,
+    ...(assume === undefined ? {} : { assume }),
+    ...(turn.perTurn === undefined ? {} : { perTurn: turn.perTurn }),
+  });
+  if (read.ok) {
+    if (read.unit === undefined) return { ok: false, code: 'wrong-dimension', detail: 'needs a unit' };
+    return { ok: true, entered: { typed: text, value: read.value, unit: read.unit, readAs: read.readAs } };
+  }
+  if (read.fault) return { ok: false, code: read.fault.code, detail: read.fault.detail };
+  const ways = read.ambiguities.map((each) => each.readAs).join(', or ');
+  return { ok: false, code: 'not-allowed', detail: `can be read in more than one way: ${ways}. Write it with its unit` };
+}
+
+/** Understands `".482 in"`, `{ value, unit }`, or what a form sends: `{ typed, assume, perTurn? }`. */
+function understand(raw: unknown, dimension: Dimension): Understood {
+  if (typeof raw === 'string') return understandText(raw, dimension, undefined, {});
+  if (typeof raw === 'number') {
+    const units = unitsOf(dimension).join(', ');
+    return { ok: false, code: 'wrong-dimension', detail: `is a bare number; give a unit: ${units}` };
+  }
+  if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) {
+    return { ok: false, code: 'not-a-number', detail: 'must be { "value", "unit" } or a text such as ".482 in"' };
+  }
+  const unknown = Object.keys(raw).find((key) => !['value', 'unit', 'typed', 'assume', 'perTurn', 'readAs'].includes(key));
+  if (unknown !== undefined) return { ok: false, code: 'unknown-field', detail: 'is not a part of a quantity', at: unknown };
+  const typed: unknown = Reflect.get(raw, 'typed');
+  const assume: unknown = Reflect.get(raw, 'assume');
+  if (typeof typed === 'string' && typeof assume === 'string' && isUnit(assume)) {
+    const perTurn = z.object({ value: z.number(), unit: z.custom<Unit>((unit) => typeof unit === 'string' && isUnit(unit)) });
+    const turn = perTurn.safeParse(Reflect.get(raw, 'perTurn'));
+    return understandText(typed, dimension, assume, turn.success ? { perTurn: turn.data } : {});
+  }
+  const value: unknown = Reflect.get(raw, 'value');
+  const unit: unknown = Reflect.get(raw, 'unit');
+  const read = fromValueAndUnit(value, unit, dimension, { sign: 'any' });
+  if (!read.ok) return { ok: false, code: read.code, detail: read.detail, ...(read.at === undefined ? {} : { at: read.at }) };
+  if (typeof value !== 'number' || typeof unit !== 'string' || !isUnit(unit)) {
+    return { ok: false, code: 'not-a-number', detail: 'must have a number as its value' };
+  }
+  const readAs = formatQuantity({ value, unit });
+  return { ok: true, entered: { typed: typeof typed === 'string' ? typed : readAs, value, unit, readAs } };
+}
+
+/** An entry of `dimension` that is kept as it was made. */
+export function entered(dimension: Dimension, description: string, range: QuantityRange = {}) {
+  const schema = z
+    .unknown()
+    .transform((raw, ctx): Entered => {
+      const refuse = (fault: FaultCode, message: string, path: string[] = []): never => {
+        ctx.addIssue({ code: 'custom', message, path, params: { fault } });
+        return z.NEVER;
+      };
+      if (raw === undefined) return refuse('required', `is missing: a ${dimension} with its unit`);
+      const read = understand(raw, dimension);
+      if (!read.ok) return refuse(read.code, read.detail, read.at === undefined ? [] : [read.at]);
+      const inRange = fromValueAndUnit(read.entered.value, read.entered.unit, dimension, range);
+      return inRange.ok ? read.entered : refuse(inRange.code, inRange.detail);
+    })
+    .meta({
+      anyOf: [
+        {
+          type: 'object' as const,
+          properties: {
+            value: { type: 'number' as const },
+            unit: { type: 'string' as const, enum: unitsOf(dimension) },
+            typed: { type: 'string' as const },
+            readAs: { type: 'string' as const },
+          },
+          required: ['value', 'unit'],
+          additionalProperties: false,
+        },
+        {
+          type: 'object' as const,
+          properties: {
+            typed: { type: 'string' as const, minLength: 1, maxLength: 200 },
+            assume: { type: 'string' as const, enum: unitsOf(dimension) },
+          },
+          required: ['typed', 'assume'],
+          additionalProperties: false,
+        },
+        { type: 'string' as const, minLength: 1, maxLength: 200 },
+      ],
+      description,
+      'x-dimension': dimension,
+    });
+  fieldInfo.add(schema, { control: 'quantity', dimension });
+  return schema;
+}
+
+/** The entry in SI. */
+export const siOf = (entry: Quantity): number => entry.value * UNITS[entry.unit].toSi;
+/** The entry in inches, for lengths. */
+export const inches = (entry: Quantity): number => siOf(entry) / UNITS.in.toSi;

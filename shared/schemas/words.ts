@@ -1,0 +1,76 @@
+/** Fixed lists of words that calls and builds are described by, with the sentence each is shown as. */
+export const GOALS = {
+  identify: 'Find out what a part is',
+  'verify-ratio': 'Verify a ratio',
+  'choose-ratio': 'Choose a ratio',
+  'clearances-after-a-change': 'Clearances after a change',
+  geometry: 'Tip mark and geometry',
+  'cam-timing': 'Cam timing',
+  adjuster: 'Adjusters and lash',
+  'noise-or-failure': 'Noise or failure',
+  'returned-part': 'Returned part',
+} as const;
+export const ENGINE_STATES = {
+  'not-asked': 'Not asked yet',
+  runs: 'It runs now',
+  'has-run': 'It has run, it stands',
+  apart: 'It is apart',
+  'never-run': 'It has never run',
+} as const;
+export const CONTACT = {
+  'not-asked': 'Not asked yet',
+  none: 'Nothing hit, bent, tight or loose',
+  something: 'Something hit, bent, came loose or turns tight',
+} as const;
+export const CALLER_ROLES = { '': 'Not said', owner: 'Owner', builder: 'Engine builder', shop: 'Shop' } as const;
+export const VALVES = { intake: 'Intake', exhaust: 'Exhaust' } as const;
+export const SPRINGS = {
+  'not-said': 'Not said',
+  light: 'Light checking spring',
+  running: 'Running spring',
+} as const;
+export const LIFTERS = {
+  'not-said': 'Not said',
+  solid: 'Solid lifter',
+  locked: 'Hydraulic, locked solid at the same seat height',
+  hydraulic: 'Hydraulic, as it is',
+} as const;
+export const LASH_STATES = {
+  'not-said': 'Not said',
+  zero: 'Taken up to zero',
+  set: 'Set to its running lash',
+} as const;
+export const RESTS_ON = {
+  'not-said': 'Not said',
+  'retainer-flat': 'Flat face of the retainer',
+  'retainer-edge': 'Step, slope or lock of the retainer',
+  'valve-tip': 'Valve tip',
+  'spring-seat': 'Somewhere else',
+} as const;
+export const ALIGNMENTS = {
+  'not-said': 'Not said',
+  parallel: 'Parallel to the stem, seen from front and side',
+  leaning: 'Leaning',
+} as const;
+export const LOBE_SOURCES = {
+  card: 'The cam card',
+  indicator: 'Dial indicator at the lifter',
+  caliper: 'Caliper on the loose cam',
+} as const;
+/** A stated lift is a number somebody uses or says; it is kept, set against the passes, never computed with. */
+export const READING_KINDS = {
+  'valve-lift': 'Valve lift',
+  'lobe-lift': 'Lobe lift',
+  'stated-valve-lift': 'Valve lift used in the caller’s own sum',
+  'stated-lobe-lift': 'Lobe lift used in the caller’s own sum',
+} as const;
+
+type Words<T> = readonly [Extract<keyof T, string>, ...Extract<keyof T, string>[]];
+
+/** The keys of a word list in the shape that a zod enum takes. */
+export function keysOf<const T extends Record<string, string>>(words: T): Words<T> {
+  const keys = Object.keys(words).filter((key): key is Extract<keyof T, string> => Object.hasOwn(words, key));
+  const [first, ...rest] = keys;
+  if (first === undefined) throw new Error('a word list needs a word');
+  return [first, ...rest];
+}
