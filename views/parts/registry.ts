@@ -1,15 +1,30 @@
 import { button } from './button.examples.ts';
 import { choice } from './choice.examples.ts';
+import { dial } from './dial.examples.ts';
+import { drawing } from './drawing.examples.ts';
+import { empty } from './empty.examples.ts';
 import { errorSummary } from './error-summary.examples.ts';
+import { facts } from './facts.examples.ts';
 import { field } from './field.examples.ts';
+import { gapBar } from './gap-bar.examples.ts';
+import { hold } from './hold.examples.ts';
+import { missing } from './missing.examples.ts';
+import { notice } from './notice.examples.ts';
+import { pager } from './pager.examples.ts';
 import type { Part } from './part.ts';
+import { question } from './question.examples.ts';
 import { result } from './result.examples.ts';
 import { select } from './select.examples.ts';
+import { statusLine } from './status-line.examples.ts';
+import { stepHeader } from './step-header.examples.ts';
 import { table } from './table.examples.ts';
+import { tag } from './tag.examples.ts';
 import { tape } from './tape.examples.ts';
 import { tapeLine } from './tape-line.examples.ts';
 import { textarea } from './textarea.examples.ts';
 import { verdict } from './verdict.examples.ts';
+
+export { frames } from './frames.examples.ts';
 
 /** Every part with its examples, in the order in which they are shown. */
 export const parts: readonly Part<object>[] = [
@@ -21,7 +36,20 @@ export const parts: readonly Part<object>[] = [
   errorSummary,
   result,
   verdict,
+  gapBar,
+  question,
+  drawing,
+  dial,
   table,
   tape,
   tapeLine,
+  missing,
+  stepHeader,
+  facts,
+  notice,
+  hold,
+  empty,
+  statusLine,
+  pager,
+  tag,
 ];

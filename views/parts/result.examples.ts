@@ -79,7 +79,7 @@ export const result: Part<ResultData> = {
         label: 'Light ratio, cylinder 5 intake',
         value: '1.68',
         spread: '.03',
-        scale: scale('result-wide-scale', 1.675, 0.03, 'cannot-tell'),
+        scale: scale('result-wide-scale', 1.68, 0.03, 'cannot-tell'),
         verdict: {
           word: 'cannot-tell',
           text: 'between 1.65 and 1.70. A second pass at the lifter says most.',

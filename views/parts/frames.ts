@@ -1,0 +1,35 @@
+import type { FactsData } from './facts.examples.ts';
+import type { HoldData } from './hold.examples.ts';
+import type { MissingData } from './missing.examples.ts';
+import type { Slot } from './part.ts';
+import type { TapeData } from './tape.examples.ts';
+
+/** `/parts/frame-desk`: missing, step and tape beside one another. */
+export interface DeskFrame {
+  readonly hold?: HoldData;
+  readonly missing: MissingData;
+  readonly step: readonly Slot[];
+  readonly tape: TapeData;
+}
+
+/** `/parts/frame-builder`: one step, the tape one tap away. */
+export interface BuilderFrame {
+  readonly hold?: HoldData;
+  readonly step: readonly Slot[];
+  readonly tape: TapeData;
+}
+
+/** `/parts/frame-report`: a sheet to print, the tape on its back page. */
+export interface ReportFrame {
+  readonly title: string;
+  readonly facts: FactsData['items'];
+  readonly sections: readonly Slot[];
+  readonly tape?: TapeData;
+}
+
+/** `/parts/frame-plain`: a page of text and parts, one under the other. */
+export interface PlainFrame {
+  readonly title: string;
+  readonly intro?: string;
+  readonly sections: readonly Slot[];
+}

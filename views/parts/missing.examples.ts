@@ -1,0 +1,78 @@
+import type { ButtonData } from './button.examples.ts';
+import type { Part } from './part.ts';
+import { HOSTILE, LONG } from './part.ts';
+
+export interface MissingItem {
+  readonly text: string;
+  readonly have?: boolean;
+  /** Where it is entered. */
+  readonly href?: string;
+}
+
+export interface MissingData {
+  readonly id: string;
+  readonly title?: string;
+  readonly next?: { readonly button: ButtonData; readonly why: string };
+  readonly needs: readonly {
+    readonly for: string;
+    readonly href?: string;
+    readonly items: readonly MissingItem[];
+  }[];
+  readonly empty?: string;
+}
+
+export const missingOnCall: MissingData = {
+  id: 'missing-call',
+  next: {
+    button: { label: 'Read the lobe lift', href: '#next', key: 'n' },
+    why: 'Two answers wait for it.',
+  },
+  needs: [
+    {
+      for: 'Light ratio',
+      items: [
+        { text: 'valve lift', have: true },
+        { text: 'lobe lift at the lifter', href: '#lobe' },
+        { text: 'spring on the valve', have: true },
+      ],
+    },
+    {
+      for: 'Coil bind',
+      items: [
+        { text: 'installed height', href: '#height' },
+        { text: 'solid height', href: '#solid' },
+        { text: 'net lift' },
+      ],
+    },
+    { for: 'Stud the hole takes', href: '#stud', items: [{ text: 'hole both ways', have: true }] },
+  ],
+};
+
+export const missing: Part<MissingData> = {
+  name: 'missing',
+  title: 'Missing and next',
+  purpose: 'What each answer still lacks, and the one reading worth taking next.',
+  template: '/parts/missing',
+  examples: [
+    { title: 'In the middle of a call', data: { ...missingOnCall, id: 'missing-middle' } },
+    { title: 'Empty', data: { id: 'missing-empty', needs: [] } },
+    {
+      title: 'Long and hostile text',
+      data: {
+        id: 'missing-hostile',
+        title: HOSTILE,
+        next: { button: { label: LONG, type: 'button' }, why: HOSTILE },
+        needs: [
+          {
+            for: HOSTILE,
+            href: '#"onclick="x',
+            items: [
+              { text: LONG, have: true },
+              { text: HOSTILE, href: '#' },
+            ],
+          },
+        ],
+      },
+    },
+  ],
+};
