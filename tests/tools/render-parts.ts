@@ -1,15 +1,9 @@
-import { fileURLToPath } from 'node:url';
-import { Eta } from 'eta';
+import { createViews } from '../../views/engine.ts';
 import { parts } from '../../views/parts/registry.ts';
 import { readStyles } from '../../views/styles/read.ts';
 
-/** The template engine with the settings the service runs it with. */
-export const eta = new Eta({
-  views: fileURLToPath(new URL('../../views', import.meta.url)),
-  autoEscape: true,
-  useWith: false,
-  cache: true,
-});
+/** The template engine as the service runs it. */
+export const eta = createViews();
 
 /** A page in its layout with the style sheets inside, so that it can be opened as a single file. */
 export async function standalonePage(title: string, body: string, side = 'desk'): Promise<string> {

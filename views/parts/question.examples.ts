@@ -28,7 +28,7 @@ export const question: Part<QuestionData> = {
         size: 'The lift reads .466 in. One turn more, .566 in, would make the light ratio 1.747.',
         test: 'read the small hand at full lift again.',
         answers: [
-          { label: 'Take the reading again', kind: 'primary', key: 'r', type: 'button' },
+          { label: 'Take the reading again', key: 'r', type: 'button' },
           { label: 'Keep it as read', key: 'e', type: 'button' },
         ],
       },
