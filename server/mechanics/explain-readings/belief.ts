@@ -20,8 +20,6 @@ import {
 } from './reading-model.ts';
 
 export const SQUARE = SIZE * SIZE;
-/** Accounts this far below the best one (natural logarithm) are dropped before the next reading. */
-const DROP_BELOW = 30;
 
 /** What is believed after the readings: for each account still alive a mean, a covariance, a weight. */
 export interface Belief {
@@ -31,11 +29,16 @@ export interface Belief {
   readonly logWeights: Float64Array;
   /** The card's lobe lift as each account has it, inches. */
   readonly cards: Float64Array;
+  /** What the slipped reading was before it slipped, inches; NaN in accounts without one. */
+  readonly unslipped: Float64Array;
   /** Indices of the accounts not dropped. */
   alive: number[];
 }
 
-/** The reading as the hypothesis takes it: unit put right, slip taken back, hand turned round. */
+/**
+ * A reading as the hypothesis takes it, inches: unit put right, slip taken back, or hand turned round
+ * (these three never meet in one hypothesis).
+ */
 export function readAs(
   h: Hypothesis,
   given: Case,
@@ -44,11 +47,9 @@ export function readAs(
   predicted: number,
 ): number {
   const entered = given.input.readings[index]?.value ?? Number.NaN;
-  const value = given.oddReadings[index] ? entered / h.valveDivisor : entered;
-  const turnRound = h.backwards && shape.isValve && !shape.counted;
-  const settle = (lift: number) => (turnRound ? mirrored(lift, shape.perTurn) : lift);
-  if (h.slippedReading !== index) return settle(value);
-  return nearest(slipsOf(value).map(settle), predicted);
+  if (h.slippedReading === index) return nearest(slipsOf(entered), predicted);
+  if (h.backwards && shape.isValve && !shape.counted) return mirrored(entered, shape.perTurn);
+  return given.oddReadings[index] ? entered / h.valveDivisor : entered;
 }
 
 /** Mean and spread of the lobe lift before any reading, inches. */
@@ -113,6 +114,7 @@ export function priorBelief(given: Case, hypotheses: readonly Hypothesis[]): Bel
     covariances: new Float64Array(count * SQUARE),
     logWeights: new Float64Array(count),
     cards: new Float64Array(count),
+    unslipped: new Float64Array(count).fill(Number.NaN),
     alive: hypotheses.map((_, i) => i),
   };
   const scratch = emptyPrediction();

@@ -19,10 +19,13 @@ export interface Effect {
   readonly readingSpread?: number;
 }
 
-/** One thing that can have gone wrong. Two of them are combined only from different groups. */
+/** Mistakes of one group exclude each other. */
+export type Group = 'dial' | 'lash' | 'tilt' | 'zero' | 'lobe';
+
+/** One thing that can have gone wrong. Two are combined only if both have a group, and not the same. */
 export interface Mistake {
   readonly cause: Cause;
-  readonly group: string;
+  readonly group: Group | undefined;
   readonly chance: number;
   /** The number of equally likely ways in which it happens; the model looks at the best one. */
   readonly ways: number;
@@ -33,7 +36,7 @@ export interface Mistake {
 const CARD: Entry = { of: 'card' };
 const UNIT_FACTORS = [25.4, 1 / 25.4, 10, 0.1] as const;
 
-function mistake(cause: Cause, group: string, chance: number, effect: Effect, entry?: Entry): Mistake {
+function mistake(cause: Cause, group: Group | undefined, chance: number, effect: Effect, entry?: Entry): Mistake {
   return { cause, group, chance, ways: 1, effect, ...(entry ? { entry } : {}) };
 }
 
@@ -90,17 +93,17 @@ function aboutEntries(given: Case): Mistake[] {
   const entries: Entry[] = given.input.readings.map((_, index) => ({ of: 'reading', index }));
   if (given.input.cardLobeLift !== undefined) entries.unshift(CARD);
   const slips = entries.map((entry) => ({
-    ...mistake('slip', 'slip', a.slip, { slip: entry }, entry),
+    ...mistake('slip', undefined, a.slip, { slip: entry }, entry),
     ways: a.slipWays,
   }));
   const firstOdd = given.oddReadings.indexOf(true);
   if (firstOdd < 0) return slips;
   const valve: Entry = { of: 'reading', index: firstOdd };
   const units = UNIT_FACTORS.flatMap((factor) => [
-    mistake('unit-or-decimal', 'unit', a.unitOrDecimal, { valveDivisor: factor }, valve),
+    mistake('unit-or-decimal', undefined, a.unitOrDecimal, { valveDivisor: factor }, valve),
     ...(given.input.cardLobeLift === undefined
       ? []
-      : [mistake('unit-or-decimal', 'unit', a.unitOrDecimal, { cardDivisor: factor }, CARD)]),
+      : [mistake('unit-or-decimal', undefined, a.unitOrDecimal, { cardDivisor: factor }, CARD)]),
   ]);
   return [...slips, ...units];
 }
@@ -112,9 +115,9 @@ export function mistakesPossible(given: Case): Mistake[] {
     ...atTheDial(given),
     ...aboutTheLobe(given),
     ...aboutEntries(given),
-    mistake('unlisted-fault', 'fault', a.unlistedFault, {
+    mistake('unlisted-fault', undefined, a.unlistedFault, {
       zero: { mean: a.unlistedFaultMean, spread: a.unlistedFaultSpread, absentAtStations: true },
     }),
-    mistake('passes-scatter', 'scatter', a.passesScatter, { readingSpread: a.passesScatterSpread }),
+    mistake('passes-scatter', undefined, a.passesScatter, { readingSpread: a.passesScatterSpread }),
   ];
 }

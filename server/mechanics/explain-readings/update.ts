@@ -11,6 +11,7 @@ import {
   ZERO,
 } from './reading-model.ts';
 
+/** Accounts this far below the best one (natural logarithm) are dropped before the next reading. */
 const DROP_BELOW = 30;
 const gain = new Float64Array(SIZE);
 
@@ -76,7 +77,9 @@ function take(belief: Belief, given: Case, index: number, shape: ReadingShape, r
     if (h === undefined) continue;
     if (renewed && h.zeroRenewed) renewZero(belief.means, belief.covariances, i, plainZero);
     predict(h, shape, given.assumed, belief.means, i * SIZE, belief.cards[i] ?? 0, scratch);
-    learn(belief, i, readAs(h, given, index, shape, scratch.mean) - scratch.mean, scratch);
+    const value = readAs(h, given, index, shape, scratch.mean);
+    if (h.slippedReading === index) belief.unslipped[i] = value;
+    learn(belief, i, value - scratch.mean, scratch);
   }
 }
 

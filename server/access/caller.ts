@@ -1,0 +1,69 @@
+import { Failure } from '../problems/failure.ts';
+
+export type Role = 'desk' | 'quality' | 'administrator';
+export const ROLES: readonly Role[] = ['desk', 'quality', 'administrator'];
+
+/** Who makes a request, resolved from a cookie, a link or a key; never from what the request says of itself. */
+export type Caller =
+  | {
+      readonly kind: 'staff';
+      readonly shopId: string;
+      readonly id: string;
+      readonly name: string;
+      readonly roles: readonly Role[];
+      readonly sessionId: string;
+      readonly shortcuts: boolean;
+    }
+  | {
+      readonly kind: 'builder';
+      readonly shopId: string;
+      /** The share link. */
+      readonly id: string;
+      readonly name: string;
+      readonly buildId: string;
+      readonly callId: string;
+    }
+  | {
+      readonly kind: 'program';
+      readonly shopId: string;
+      readonly id: string;
+      readonly name: string;
+      readonly scopes: readonly string[];
+    };
+
+/** Desk work: staff with the desk or administrator role, or a program; `write` asks a key for that scope. */
+export function requireDesk(caller: Caller, access: 'read' | 'write'): void {
+  if (caller.kind === 'staff') {
+    if (access === 'read' || caller.roles.includes('desk') || caller.roles.includes('administrator')) return;
+  }
+  if (caller.kind === 'program' && caller.scopes.includes(access)) return;
+  if (caller.kind === 'builder') throw new Failure('not-found', 'nothing is here');
+  throw new Failure('not-permitted', 'this takes the desk role, or a key with the scope for it');
+}
+
+export function requireStaff(caller: Caller): Extract<Caller, { kind: 'staff' }> {
+  if (caller.kind === 'staff') return caller;
+  throw new Failure(caller.kind === 'builder' ? 'not-found' : 'not-permitted', 'only a signed-in person may do this');
+}
+
+export function requireAdministrator(caller: Caller): Extract<Caller, { kind: 'staff' }> {
+  const staff = requireStaff(caller);
+  if (!staff.roles.includes('administrator')) {
+    throw new Failure('not-permitted', 'this takes the administrator role');
+  }
+  return staff;
+}
+
+/** A builder's link opens its own build alone; for any other it is as if the build did not exist. */
+export function requireBuild(caller: Caller, buildId: string, access: 'read' | 'write'): void {
+  if (caller.kind === 'builder') {
+    if (caller.buildId !== buildId) throw new Failure('not-found', 'no such build');
+    return;
+  }
+  requireDesk(caller, access);
+}
+
+/** The author columns of a row. */
+export function author(caller: Caller): { by_kind: string; by_id: string; by_name: string } {
+  return { by_kind: caller.kind, by_id: caller.id, by_name: caller.name };
+}

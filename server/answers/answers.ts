@@ -1,0 +1,71 @@
+import type { z } from 'zod';
+import type { answerQuestion } from '../../shared/schemas/commands.ts';
+import { author, type Caller, requireBuild } from '../access/caller.ts';
+import type { Tx } from '../database/database.ts';
+import { onBuild } from '../record/record.ts';
+import { getSetUp } from '../set-ups/set-ups.ts';
+
+/** What a person found when a question was put to them. */
+export interface Answer {
+  readonly id: string;
+  readonly question: string;
+  readonly answer: string;
+  readonly setUpId: string | undefined;
+  readonly seq: number;
+  readonly by: string;
+  readonly at: Date;
+}
+
+export async function keepAnswer(
+  tx: Tx,
+  caller: Caller,
+  buildId: string,
+  input: z.output<typeof answerQuestion>,
+): Promise<Answer> {
+  return onBuild(tx, caller, buildId, async ({ emit }) => {
+    if (input.setUpId !== undefined) await getSetUp(tx, caller, buildId, input.setUpId);
+    const seq = await emit('question-answered', input);
+    const row = await tx
+      .insertInto('answer')
+      .values({
+        shop_id: caller.shopId,
+        build_id: buildId,
+        set_up_id: input.setUpId ?? null,
+        question: input.question,
+        answer: input.answer,
+        seq,
+        ...author(caller),
+      })
+      .returning(['id', 'created_at'])
+      .executeTakeFirstOrThrow();
+    return {
+      id: row.id,
+      question: input.question,
+      answer: input.answer,
+      setUpId: input.setUpId,
+      seq,
+      by: caller.name,
+      at: row.created_at,
+    };
+  });
+}
+
+export async function listAnswers(tx: Tx, caller: Caller, buildId: string): Promise<Answer[]> {
+  requireBuild(caller, buildId, 'read');
+  const rows = await tx
+    .selectFrom('answer')
+    .selectAll()
+    .where('shop_id', '=', caller.shopId)
+    .where('build_id', '=', buildId)
+    .orderBy('seq')
+    .execute();
+  return rows.map((row) => ({
+    id: row.id,
+    question: row.question,
+    answer: row.answer,
+    setUpId: row.set_up_id ?? undefined,
+    seq: row.seq,
+    by: row.by_name,
+    at: row.created_at,
+  }));
+}

@@ -1,0 +1,40 @@
+import { type Caller, requireBuild } from '../access/caller.ts';
+import type { Tx } from '../database/database.ts';
+
+/** One line of a build's record. */
+export interface RecordedEvent {
+  readonly seq: number;
+  readonly kind: string;
+  readonly data: object;
+  readonly by: string;
+  readonly byKind: string;
+  readonly at: Date;
+}
+
+/** The events of a build after `after`, oldest first; the caller asks again from the last sequence it got. */
+export async function eventsAfter(
+  tx: Tx,
+  caller: Caller,
+  buildId: string,
+  after: number,
+  limit: number,
+): Promise<RecordedEvent[]> {
+  requireBuild(caller, buildId, 'read');
+  const rows = await tx
+    .selectFrom('event')
+    .selectAll()
+    .where('shop_id', '=', caller.shopId)
+    .where('build_id', '=', buildId)
+    .where('seq', '>', after)
+    .orderBy('seq')
+    .limit(limit)
+    .execute();
+  return rows.map((row) => ({
+    seq: row.seq,
+    kind: row.kind,
+    data: row.data,
+    by: row.by_name,
+    byKind: row.by_kind,
+    at: row.created_at,
+  }));
+}

@@ -1,0 +1,112 @@
+import type { Selectable } from 'kysely';
+import type { Method, NewSetUp } from '../../shared/schemas/method.ts';
+import { author, type Caller, requireBuild } from '../access/caller.ts';
+import { refuseWhileHeld } from '../calls/calls.ts';
+import type { Tx } from '../database/database.ts';
+import type { SetUpTable } from '../database/tables.ts';
+import { notFound } from '../problems/failure.ts';
+import { onBuild } from '../record/record.ts';
+
+/** How one set of readings is taken, on which valve, and which revision of the build it is read against. */
+export interface SetUp {
+  readonly id: string;
+  readonly buildId: string;
+  readonly number: number;
+  readonly revision: number;
+  readonly cylinder: number;
+  readonly valve: 'intake' | 'exhaust';
+  readonly armId: string | undefined;
+  readonly method: Method;
+  readonly by: string;
+  readonly at: Date;
+}
+
+function toSetUp(row: Selectable<SetUpTable>): SetUp {
+  return {
+    id: row.id,
+    buildId: row.build_id,
+    number: row.number,
+    revision: row.revision,
+    cylinder: row.cylinder,
+    valve: row.valve === 'exhaust' ? 'exhaust' : 'intake',
+    armId: row.arm_id ?? undefined,
+    method: row.method,
+    by: row.by_name,
+    at: row.created_at,
+  };
+}
+
+/** Starts a set-up. A changed method is a new set-up: what was read before keeps the method it was read by. */
+export async function startSetUp(tx: Tx, caller: Caller, buildId: string, input: NewSetUp): Promise<SetUp> {
+  return onBuild(tx, caller, buildId, async ({ build, emit }) => {
+    await refuseWhileHeld(tx, caller, buildId);
+    if (input.armId !== undefined) await armOfBuild(tx, caller, buildId, input.armId);
+    const { count } = await tx
+      .selectFrom('set_up')
+      .select(({ fn }) => fn.countAll<number>().as('count'))
+      .where('shop_id', '=', caller.shopId)
+      .where('build_id', '=', buildId)
+      .executeTakeFirstOrThrow();
+    const row = await tx
+      .insertInto('set_up')
+      .values({
+        shop_id: caller.shopId,
+        build_id: buildId,
+        number: count + 1,
+        revision: build.revision,
+        cylinder: input.cylinder,
+        valve: input.valve,
+        arm_id: input.armId ?? null,
+        method: JSON.stringify(input.method),
+        ...author(caller),
+      })
+      .returningAll()
+      .executeTakeFirstOrThrow();
+    await emit('set-up-started', {
+      setUpId: row.id,
+      number: row.number,
+      cylinder: input.cylinder,
+      valve: input.valve,
+      spring: input.method.spring,
+      lifter: input.method.lifter,
+      lash: input.method.lash,
+    });
+    return toSetUp(row);
+  });
+}
+
+async function armOfBuild(tx: Tx, caller: Caller, buildId: string, armId: string): Promise<void> {
+  const arm = await tx
+    .selectFrom('arm')
+    .select('id')
+    .where('shop_id', '=', caller.shopId)
+    .where('build_id', '=', buildId)
+    .where('id', '=', armId)
+    .executeTakeFirst();
+  if (arm === undefined) throw notFound('arm');
+}
+
+export async function getSetUp(tx: Tx, caller: Caller, buildId: string, setUpId: string): Promise<SetUp> {
+  requireBuild(caller, buildId, 'read');
+  const row = await tx
+    .selectFrom('set_up')
+    .selectAll()
+    .where('shop_id', '=', caller.shopId)
+    .where('build_id', '=', buildId)
+    .where('id', '=', setUpId)
+    .executeTakeFirst();
+  if (row === undefined) throw notFound('set-up');
+  return toSetUp(row);
+}
+
+export async function listSetUps(tx: Tx, caller: Caller, buildId: string): Promise<SetUp[]> {
+  requireBuild(caller, buildId, 'read');
+  const rows = await tx
+    .selectFrom('set_up')
+    .selectAll()
+    .where('shop_id', '=', caller.shopId)
+    .where('build_id', '=', buildId)
+    .orderBy('number')
+    .execute();
+  return rows.map(toSetUp);
+}

@@ -1,0 +1,97 @@
+import type { z } from 'zod';
+import type { shareBuild } from '../../shared/schemas/commands.ts';
+import { type Caller, requireBuild, requireStaff } from '../access/caller.ts';
+import { newSecret } from '../access/secrets.ts';
+import { getCall } from '../calls/calls.ts';
+import type { Tx } from '../database/database.ts';
+import { notFound } from '../problems/failure.ts';
+import { onBuild } from '../record/record.ts';
+
+/** A link that lets its holder see and enter readings of one build. The secret itself is shown once. */
+export interface ShareLink {
+  readonly id: string;
+  readonly holder: string;
+  readonly callId: string;
+  readonly createdAt: Date;
+  readonly expiresAt: Date;
+  readonly revokedAt: Date | undefined;
+}
+
+const DAY = 86_400_000;
+
+export async function shareCall(
+  tx: Tx,
+  caller: Caller,
+  callId: string,
+  input: z.output<typeof shareBuild>,
+  now: Date,
+): Promise<{ link: ShareLink; secret: string }> {
+  const staff = requireStaff(caller);
+  const call = await getCall(tx, caller, callId);
+  return onBuild(tx, caller, call.buildId, async ({ emit }) => {
+    const { secret, hash } = newSecret('link');
+    const row = await tx
+      .insertInto('share_link')
+      .values({
+        shop_id: caller.shopId,
+        build_id: call.buildId,
+        call_id: callId,
+        token_hash: hash,
+        holder: input.holder,
+        created_by: staff.id,
+        expires_at: new Date(now.getTime() + input.days * DAY),
+      })
+      .returning(['id', 'created_at', 'expires_at'])
+      .executeTakeFirstOrThrow();
+    await emit('link-made', { linkId: row.id, holder: input.holder, expiresAt: row.expires_at.toISOString() });
+    const link = {
+      id: row.id,
+      holder: input.holder,
+      callId,
+      createdAt: row.created_at,
+      expiresAt: row.expires_at,
+      revokedAt: undefined,
+    };
+    return { link, secret };
+  });
+}
+
+export async function listShareLinks(tx: Tx, caller: Caller, buildId: string): Promise<ShareLink[]> {
+  requireStaff(caller);
+  requireBuild(caller, buildId, 'read');
+  const rows = await tx
+    .selectFrom('share_link')
+    .selectAll()
+    .where('shop_id', '=', caller.shopId)
+    .where('build_id', '=', buildId)
+    .orderBy('created_at')
+    .execute();
+  return rows.map((row) => ({
+    id: row.id,
+    holder: row.holder,
+    callId: row.call_id,
+    createdAt: row.created_at,
+    expiresAt: row.expires_at,
+    revokedAt: row.revoked_at ?? undefined,
+  }));
+}
+
+/** Ends a link and every session opened with it. */
+export async function revokeShareLink(tx: Tx, caller: Caller, callId: string, linkId: string, now: Date): Promise<void> {
+  requireStaff(caller);
+  const call = await getCall(tx, caller, callId);
+  await onBuild(tx, caller, call.buildId, async ({ emit }) => {
+    const row = await tx
+      .updateTable('share_link')
+      .set({ revoked_at: now })
+      .where('shop_id', '=', caller.shopId)
+      .where('build_id', '=', call.buildId)
+      .where('id', '=', linkId)
+      .where('revoked_at', 'is', null)
+      .returning('holder')
+      .executeTakeFirst();
+    if (row === undefined) throw notFound('open link');
+    await tx.deleteFrom('builder_session').where('shop_id', '=', caller.shopId).where('share_link_id', '=', linkId).execute();
+    await emit('link-revoked', { linkId, holder: row.holder });
+  });
+}
