@@ -1,0 +1,90 @@
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { frames } from '../../views/parts/registry.ts';
+import { launchBrowser } from '../tools/browser.ts';
+import { eta, partsBody, standalonePage } from '../tools/render-parts.ts';
+
+const pages = ['parts', ...frames.map((frame) => frame.name)];
+let browser: Browser;
+let folder: string;
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'parts-'));
+  await writeFile(join(folder, 'parts.html'), await standalonePage('Parts', partsBody()));
+  for (const { name, template, data, side } of frames) {
+    await writeFile(
+      join(folder, `${name}.html`),
+      await standalonePage('Frame', eta.render(template, data), side),
+    );
+  }
+  browser = await launchBrowser();
+}, 60_000);
+
+afterAll(async () => {
+  await browser?.close();
+  await rm(folder, { recursive: true, force: true });
+});
+
+async function open(name: string, width: number, colorScheme: 'light' | 'dark') {
+  const context = await browser.newContext({ viewport: { width, height: 800 }, colorScheme });
+  const page = await context.newPage();
+  await page.goto(pathToFileURL(join(folder, `${name}.html`)).href);
+  return { page, close: () => context.close() };
+}
+
+describe.each(pages)('page %s', (name) => {
+  it.each([
+    [1280, 'light'],
+    [1280, 'dark'],
+    [320, 'light'],
+  ] as const)('meets the access rules at %i px, %s', { timeout: 60_000 }, async (width, scheme) => {
+    const { page, close } = await open(name, width, scheme);
+    const builder = new AxeBuilder({ page }).withTags([
+      'wcag2a',
+      'wcag2aa',
+      'wcag21a',
+      'wcag21aa',
+      'wcag22aa',
+    ]);
+    const { violations } = await builder.analyze();
+    const said = violations.map(
+      (fault) => `${fault.id}: ${fault.nodes.map((node) => node.html).join(' | ')}`,
+    );
+    expect(said).toEqual([]);
+    await close();
+  });
+
+  it.each([320, 430, 1100, 1280])('spills nothing sideways at %i px', { timeout: 30_000 }, async (width) => {
+    const { page, close } = await open(name, width, 'light');
+    const spill = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+    expect(spill).toBeLessThanOrEqual(0);
+    await close();
+  });
+});
+
+it('on the bench every button and field is at least 44 px high', { timeout: 30_000 }, async () => {
+  const { page, close } = await open('builder', 360, 'light');
+  const targets = page.locator('.builder .button, .builder .field-input, .builder summary');
+  expect(await targets.count()).toBeGreaterThan(3);
+  for (const target of await targets.all()) {
+    expect((await target.boundingBox())?.height, await target.innerHTML()).toBeGreaterThanOrEqual(44);
+  }
+  await close();
+});
+
+it('the tape opens at its newest line', { timeout: 30_000 }, async () => {
+  const { page, close } = await open('desk', 1280, 'light');
+  await page.setViewportSize({ width: 1280, height: 500 });
+  const strip = await page.locator('.tape-window').boundingBox();
+  const newest = await page.locator('.tape-line').last().boundingBox();
+  const oldest = await page.locator('.tape-line').first().boundingBox();
+  if (!strip || !newest || !oldest) throw new Error('the tape is not on the page');
+  expect(oldest.y).toBeLessThan(strip.y);
+  expect(newest.y + newest.height).toBeLessThanOrEqual(strip.y + strip.height + 1);
+  await close();
+});
