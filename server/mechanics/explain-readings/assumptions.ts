@@ -116,6 +116,13 @@ export const DEFAULT_ASSUMPTIONS = {
   /** Offer the other valve from this chance of "something else". */
   somethingElseAsks: 0.3,
 
+  /** A mistake is asked about from this chance on. */
+  askFrom: 0.05,
+  /** A hydraulic lifter sinks if its passes fall by more than this each. Common practice. */
+  sinkingPerPass: 0.003,
+  /** An explanation is listed from this chance on. */
+  listFrom: 0.01,
+
   nameSettled: 0.9,
   /** Half the interval, as a share of the ratio, for a settled name. */
   intervalSettled: 0.02,

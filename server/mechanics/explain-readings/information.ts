@@ -14,7 +14,13 @@ const STEPS_PER_SPREAD = 2;
 const REACH = 6;
 const MOST_STEPS = 4000;
 
-function grid(forecast: Forecast): { from: number; step: number; count: number } {
+interface Grid {
+  readonly from: number;
+  readonly step: number;
+  readonly count: number;
+}
+
+function grid(forecast: Forecast): Grid {
   let low = Number.POSITIVE_INFINITY;
   let high = Number.NEGATIVE_INFINITY;
   let least = Number.POSITIVE_INFINITY;
@@ -29,13 +35,14 @@ function grid(forecast: Forecast): { from: number; step: number; count: number }
 }
 
 /** Adds one account's weighted density to its class on the grid, by a recurrence instead of exponentials. */
-function addDensity(densities: Float64Array, offset: number, forecast: Forecast, i: number, g: ReturnType<typeof grid>): void {
+function addDensity(densities: Float64Array, forecast: Forecast, i: number, g: Grid): void {
+  const offset = (forecast.classOf[i] ?? 0) * g.count;
   const mean = forecast.means[i] ?? 0;
   const spread = forecast.spreads[i] ?? 1;
   const first = Math.max(0, Math.floor((mean - REACH * spread - g.from) / g.step));
   const last = Math.min(g.count - 1, Math.ceil((mean + REACH * spread - g.from) / g.step));
   const stride = g.step / spread;
-  let z = (g.from + first * g.step - mean) / spread;
+  const z = (g.from + first * g.step - mean) / spread;
   let density = ((forecast.weights[i] ?? 0) / (spread * Math.sqrt(2 * Math.PI))) * Math.exp(-(z * z) / 2);
   let factor = Math.exp(-stride * z - (stride * stride) / 2);
   const shrink = Math.exp(-stride * stride);
@@ -44,7 +51,6 @@ function addDensity(densities: Float64Array, offset: number, forecast: Forecast,
     density *= factor;
     factor *= shrink;
   }
-  z = 0;
 }
 
 function classWeights(weights: Float64Array, classOf: Int32Array, classes: number): Float64Array {
@@ -69,7 +75,7 @@ export function bitsOfReading(forecast: Forecast): number {
   const g = grid(forecast);
   const densities = new Float64Array(forecast.classes * g.count);
   for (let i = 0; i < forecast.weights.length; i++) {
-    addDensity(densities, (forecast.classOf[i] ?? 0) * g.count, forecast, i, g);
+    addDensity(densities, forecast, i, g);
   }
   let sum = 0;
   for (let k = 0; k < g.count; k++) {
@@ -83,7 +89,8 @@ export function bitsOfReading(forecast: Forecast): number {
     sum -= xLog(all);
   }
   let bits = sum * g.step;
-  for (const weight of classWeights(forecast.weights, forecast.classOf, forecast.classes)) bits -= xLog(weight);
+  for (const weight of classWeights(forecast.weights, forecast.classOf, forecast.classes))
+    bits -= xLog(weight);
   return Math.max(0, bits);
 }
 

@@ -36,7 +36,13 @@ export interface Mistake {
 const CARD: Entry = { of: 'card' };
 const UNIT_FACTORS = [25.4, 1 / 25.4, 10, 0.1] as const;
 
-function mistake(cause: Cause, group: Group | undefined, chance: number, effect: Effect, entry?: Entry): Mistake {
+function mistake(
+  cause: Cause,
+  group: Group | undefined,
+  chance: number,
+  effect: Effect,
+  entry?: Entry,
+): Mistake {
   return { cause, group, chance, ways: 1, effect, ...(entry ? { entry } : {}) };
 }
 

@@ -20,8 +20,7 @@ export function mixtureCdf(mixture: Mixture, x: number): number {
 function mixtureDensity(mixture: Mixture, x: number): number {
   let sum = 0;
   for (let i = 0; i < mixture.weights.length; i++) {
-    sum +=
-      (mixture.weights[i] ?? 0) * normalDensity(x - (mixture.means[i] ?? 0), mixture.spreads[i] ?? 1);
+    sum += (mixture.weights[i] ?? 0) * normalDensity(x - (mixture.means[i] ?? 0), mixture.spreads[i] ?? 1);
   }
   return sum;
 }

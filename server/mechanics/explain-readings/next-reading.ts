@@ -1,10 +1,11 @@
+import { mistakesKey } from './accounts.ts';
 import { type Belief, SQUARE } from './belief.ts';
 import type { Case } from './case.ts';
 import type { Hypothesis } from './hypotheses.ts';
 import { bitsOfQuestion, bitsOfReading, type Forecast } from './information.ts';
 import { type Offer, offersFor } from './offers.ts';
-import { emptyPrediction, mirrored, predict, RATIO, shapeOf, SIZE } from './reading-model.ts';
-import type { ExplainReading } from "./types.ts";
+import { emptyPrediction, mirrored, predict, RATIO, SIZE, shapeOf } from './reading-model.ts';
+import type { ExplainReading } from './types.ts';
 import { chanceFound, renewZero, spreadThrough } from './update.ts';
 
 /** Accounts lighter than this are not worth a forecast. */
@@ -50,7 +51,12 @@ function onTheDial(h: Hypothesis, mean: number, shape: ReturnType<typeof shapeOf
  * Forecast of an offered reading over the field, and the bits it tells about the ratio inside the
  * accounts: -1/2 sum w log2(1 - (Sh)_R^2 / (s (S_RR + (floor R)^2))).
  */
-function forecastOf(given: Case, belief: Belief, field: Field, offer: Offer & { readonly reading: ExplainReading }) {
+function forecastOf(
+  given: Case,
+  belief: Belief,
+  field: Field,
+  offer: Offer & { readonly reading: ExplainReading },
+) {
   const a = given.assumed;
   const shape = shapeOf(offer.reading, a);
   const plainZero = a.dialHalfWidth / Math.sqrt(3);
@@ -72,10 +78,16 @@ function forecastOf(given: Case, belief: Belief, field: Field, offer: Offer & { 
     means[at] = onTheDial(h, scratch.mean, shape);
     spreads[at] = Math.sqrt(s);
     const ratio = state[RATIO] ?? 0;
-    const known = ((k[RATIO] ?? 0) ** 2) / (s * ((covariance[0] ?? 0) + (a.ratioFloorShare * ratio) ** 2));
+    const known = (k[RATIO] ?? 0) ** 2 / (s * ((covariance[0] ?? 0) + (a.ratioFloorShare * ratio) ** 2));
     inside -= ((field.weights[at] ?? 0) * Math.log2(1 - known)) / 2;
   });
-  const forecast: Forecast = { weights: field.weights, means, spreads, classOf: field.classOf, classes: field.classes };
+  const forecast: Forecast = {
+    weights: field.weights,
+    means,
+    spreads,
+    classOf: field.classOf,
+    classes: field.classes,
+  };
   return { forecast, inside };
 }
 
@@ -94,11 +106,6 @@ function weigh(given: Case, belief: Belief, field: Field, offer: Offer, ratioCou
   return { offer, bits, forecast, indices: field.indices, weights: field.weights };
 }
 
-function mistakeKey(h: Hypothesis | undefined): string {
-  if (h === undefined || h.name < 0) return 'not-listed';
-  return h.mistakes.map((m) => `${m.cause}/${m.entry ? JSON.stringify(m.entry) : ''}`).join('+');
-}
-
 /** All offers, each with the bits it would tell. `mistakeOnly`: name and ratio are settled already. */
 export function weighOffers(
   given: Case,
@@ -109,7 +116,11 @@ export function weighOffers(
 ): Weighed[] {
   const step = given.assumed.ratioStep;
   const ratioClass = (i: number) => Math.round(Math.log(belief.means[i * SIZE + RATIO] ?? 1) / step);
-  const field = fieldOf(belief, weights, mistakeOnly ? (i) => mistakeKey(belief.hypotheses[i]) : ratioClass);
+  const mistakeSet = (i: number) => {
+    const h = belief.hypotheses[i];
+    return h === undefined ? '' : mistakesKey(h);
+  };
+  const field = fieldOf(belief, weights, mistakeOnly ? mistakeSet : ratioClass);
   return offersFor(given, somethingElse).map((offer) => weigh(given, belief, field, offer, !mistakeOnly));
 }
 

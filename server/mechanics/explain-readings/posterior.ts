@@ -33,11 +33,7 @@ export function ratioMixture(belief: Belief, weights: Float64Array): Mixture {
 }
 
 /** Sum of the weights of those accounts for which the test holds. */
-export function chanceThat(
-  belief: Belief,
-  weights: Float64Array,
-  test: (index: number) => boolean,
-): number {
+export function chanceThat(belief: Belief, weights: Float64Array, test: (index: number) => boolean): number {
   let sum = 0;
   for (const i of belief.alive) if (test(i)) sum += weights[i] ?? 0;
   return sum;

@@ -159,5 +159,6 @@ export function predict(
 
 /** What a hand read the wrong way shows instead of `lift`, and the other way round; inches. */
 export function mirrored(lift: number, perTurn: number): number {
-  return 2 * perTurn * Math.floor(lift / perTurn) + perTurn - lift;
+  const turns = Math.floor(lift / perTurn + 1e-9);
+  return 2 * perTurn * turns + perTurn - lift;
 }

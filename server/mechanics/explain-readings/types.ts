@@ -111,14 +111,17 @@ export interface Explanation {
   readonly needs: string;
 }
 
+/** What the next reading would show if one explanation held. */
 export interface Outcome {
-  /** The mistake (or name) that this outcome would speak for. */
   readonly cause: Cause | 'no-mistake';
+  /** The name it goes with; left out for a ratio not listed. */
   readonly nominal?: number;
-  /** What the dial would show, inches; for a question, the chance that something is found. */
-  readonly expected: number;
-  /** Half-width that 95 % of the readings keep, inches; 0 for a question. */
-  readonly plusMinus: number;
+  /** What would be read, inches. Left out for a question. */
+  readonly expected?: number;
+  /** Half-width that 95 % of such readings keep, inches. Left out for a question. */
+  readonly plusMinus?: number;
+  /** Chance that asking finds something wrong. Left out for a reading. */
+  readonly chanceFound?: number;
 }
 
 export interface NextReading {

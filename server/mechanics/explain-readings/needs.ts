@@ -1,0 +1,54 @@
+import type { Sizes } from './sizes.ts';
+import type { Cause, Entry } from './types.ts';
+import { inches, nameText, ratioText } from './words.ts';
+
+/** What must be true for one mistake, as the part of a sentence after "only if". */
+export function needOf(cause: Cause, s: Sizes, entry: Entry | undefined): string {
+  const onCard = entry?.of === 'card';
+  switch (cause) {
+    case 'turn-too-many':
+      return `one turn too many was counted, so ${inches(s.entered)} in is really ${inches(s.extraTurn)} in`;
+    case 'turn-too-few':
+      return `a turn was missed, so ${inches(s.entered)} in is really ${inches(s.missingTurn)} in`;
+    case 'hand-read-backwards':
+      return `the hand was read backwards, so ${inches(s.entered)} in is really ${inches(s.turnedRound)} in`;
+    case 'lash-left-in':
+      return `lash of about ${inches(s.lash)} in was left in`;
+    case 'plunger-tilted':
+      return `the plunger leaned about ${s.lean.toFixed(0)} degrees from the stem`;
+    case 'zero-moved':
+      return `the zero moved by about ${inches(s.zero)} in`;
+    case 'wrong-card-row':
+      return `the wrong row of the card was read: this lobe lifts ${inches(s.lobe)} in, not ${inches(s.cardEntered)} in`;
+    case 'wrong-valve':
+      return `the other valve was measured, whose lobe lifts ${inches(s.lobe)} in`;
+    case 'valve-lift-as-lobe':
+      return `${inches(s.cardEntered)} in on the card is a valve lift, which makes the lobe ${inches(s.lobe)} in`;
+    case 'card-not-this-lobe':
+      return `the card is not of this lobe, which lifts about ${inches(s.lobe)} in, not ${inches(s.cardEntered)} in`;
+    case 'slip':
+      return onCard
+        ? `the card's lobe lift slipped: ${inches(s.card)} in was written ${inches(s.cardEntered)} in`
+        : `the entry slipped: ${inches(s.unslipped)} in was written ${inches(s.entered)} in`;
+    case 'unit-or-decimal':
+      return onCard
+        ? `the card's ${inches(s.cardEntered)} has another unit or its point misplaced and means ${inches(s.card)} in`
+        : `the reading ${inches(s.entered)} has another unit or its point misplaced and means ${inches(s.unitPutRight)} in`;
+    case 'unlisted-fault':
+      return `something not listed here shifted the reading by about ${inches(s.zero)} in`;
+    case 'passes-scatter':
+      return 'the readings scatter far more than a steady set-up does';
+    case 'ratio-not-listed':
+      return 'the ratio is none of those listed';
+  }
+}
+
+/** The plain sentence of an explanation. `nominal` is left out for a ratio that is not listed. */
+export function needsSentence(nominal: number | undefined, ratio: number, needs: readonly string[]): string {
+  const measured = ratioText(ratio);
+  if (nominal === undefined) return `An arm of about ${measured}, if ${needs.join(' and ')}.`;
+  if (needs.length === 0) {
+    return `A ${nameText(nominal)} that gives ${measured} here, if the readings are right as they stand.`;
+  }
+  return `A ${nameText(nominal)} that gives ${measured} here, if ${needs.join(' and ')}.`;
+}
