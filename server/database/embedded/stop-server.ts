@@ -15,7 +15,11 @@ export async function stopUnused({ folders, password, log }: Cluster): Promise<v
   const { pid, openPort } = lock;
   const mark = await markOf(folders.cluster);
   if (!(await belongsTo(pid, folders.cluster, mark))) return;
-  const others = openPort === undefined ? 0 : await asOwner(openPort, password, countPresences);
+  const others = openPort === undefined ? 0 : await countOthers(openPort, password);
+  if (others === undefined) {
+    log('The database server does not say who uses it: it goes on, and the next start takes it over.');
+    return;
+  }
   if (others > 0) {
     log(`The database server goes on: ${others} more of the service use it.`);
     return;
@@ -28,4 +32,8 @@ export async function stopUnused({ folders, password, log }: Cluster): Promise<v
       ? 'The database server has stopped.'
       : 'The database server is still stopping.',
   );
+}
+
+async function countOthers(port: number, password: string): Promise<number | undefined> {
+  return asOwner(port, password, countPresences).catch(() => undefined);
 }
