@@ -17,18 +17,12 @@ export interface Account {
 
 /** The mistakes of a hypothesis as a key; the same mistake about another entry is another one. */
 export function mistakesKey(h: Hypothesis): string {
-  if (h.name < 0) return 'ratio-not-listed';
-  return h.mistakes.map((m) => `${m.cause}${entryKey(m.entry)}`).join('+');
-}
-
-function entryKey(entry: Hypothesis['mistakes'][number]['entry']): string {
-  if (entry === undefined) return '';
-  return entry.of === 'card' ? '@card' : `@${entry.index}`;
+  return h.name < 0 ? 'ratio-not-listed' : h.set.key;
 }
 
 /** The causes of a hypothesis in the output's words. */
 export function causesOf(h: Hypothesis): Cause[] {
-  return h.name < 0 ? ['ratio-not-listed'] : h.mistakes.map((m) => m.cause);
+  return h.name < 0 ? ['ratio-not-listed'] : h.set.mistakes.map((m) => m.cause);
 }
 
 /** Gathers the hypotheses into accounts, likeliest first. */

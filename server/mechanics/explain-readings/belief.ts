@@ -47,9 +47,9 @@ export function readAs(
   predicted: number,
 ): number {
   const entered = given.input.readings[index]?.value ?? Number.NaN;
-  if (h.slippedReading === index) return nearest(slipsOf(entered), predicted);
-  if (h.backwards && shape.isValve && !shape.counted) return mirrored(entered, shape.perTurn);
-  return given.oddReadings[index] ? entered / h.valveDivisor : entered;
+  if (h.set.slippedReading === index) return nearest(slipsOf(entered), predicted);
+  if (h.set.backwards && shape.isValve && !shape.counted) return mirrored(entered, shape.perTurn);
+  return given.oddReadings[index] ? entered / h.set.valveDivisor : entered;
 }
 
 /** Mean and spread of the lobe lift before any reading, inches. */
@@ -57,7 +57,7 @@ function lobePrior(h: Hypothesis, given: Case, card: number): { mean: number; sp
   const a = given.assumed;
   if (given.input.cardLobeLift === undefined) return { mean: a.lobeMean, spread: a.lobeSpread };
   const ofTheCard = a.cardHalfWidth / Math.sqrt(3);
-  switch (h.lobe) {
+  switch (h.set.lobe) {
     case 'card':
       return { mean: card, spread: ofTheCard };
     case 'other-row':
@@ -82,12 +82,12 @@ function setPrior(belief: Belief, i: number, h: Hypothesis, given: Case): void {
   };
   put(RATIO, h.ratioMean, h.ratioSpread);
   put(LOBE, lobe.mean, lobe.spread);
-  put(LASH, h.lashMean, h.lashSpread);
+  put(LASH, h.set.lashMean, h.set.lashSpread);
   put(FLEX, a.flexMean, a.flexSpread);
-  put(TILT, 0, h.tiltSpread);
+  put(TILT, 0, h.set.tiltSpread);
   put(SINK, a.sinkMean, a.sinkSpread);
   put(SINK_PER_PASS, a.sinkPerPassMean, a.sinkPerPassSpread);
-  put(ZERO, h.zeroMean, h.zeroSpread);
+  put(ZERO, h.set.zeroMean, h.set.zeroSpread);
 }
 
 /**
@@ -120,9 +120,9 @@ export function priorBelief(given: Case, hypotheses: readonly Hypothesis[]): Bel
   const scratch = emptyPrediction();
   hypotheses.forEach((h, i) => {
     belief.logWeights[i] = h.logWeight;
-    belief.cards[i] = (given.input.cardLobeLift ?? 0) / h.cardDivisor;
+    belief.cards[i] = (given.input.cardLobeLift ?? 0) / h.set.cardDivisor;
     setPrior(belief, i, h, given);
-    if (!h.slippedCard) return;
+    if (!h.set.slippedCard) return;
     belief.cards[i] = slippedCard(belief, i, h, given, scratch);
     setPrior(belief, i, h, given);
   });

@@ -36,7 +36,7 @@ function chancesOf(given: Case, belief: Belief, weights: Float64Array) {
       const h = at(i);
       return h !== undefined && SOMETHING_ELSE.has(mistakesKey(h));
     }),
-    noMistake: chanceThat(belief, weights, (i) => at(i)?.name !== -1 && at(i)?.mistakes.length === 0),
+    noMistake: chanceThat(belief, weights, (i) => at(i)?.name !== -1 && at(i)?.set.mistakes.length === 0),
   };
 }
 

@@ -7,7 +7,7 @@ import type { Entry, Explanation } from './types.ts';
 
 /** The first entry that an account's mistakes are about. */
 export function entryOf(belief: Belief, account: Account): Entry | undefined {
-  return belief.hypotheses[account.speaker]?.mistakes.find((m) => m.entry !== undefined)?.entry;
+  return belief.hypotheses[account.speaker]?.set.mistakes.find((m) => m.entry !== undefined)?.entry;
 }
 
 function explain(given: Case, belief: Belief, account: Account): Explanation {

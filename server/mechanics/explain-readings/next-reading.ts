@@ -44,7 +44,7 @@ export interface Weighed {
 }
 
 function onTheDial(h: Hypothesis, mean: number, shape: ReturnType<typeof shapeOf>): number {
-  return h.backwards && shape.isValve && !shape.counted ? mirrored(mean, shape.perTurn) : mean;
+  return h.set.backwards && shape.isValve && !shape.counted ? mirrored(mean, shape.perTurn) : mean;
 }
 
 /**
@@ -72,7 +72,7 @@ function forecastOf(
     if (h === undefined) return;
     state.set(belief.means.subarray(i * SIZE, (i + 1) * SIZE));
     covariance.set(belief.covariances.subarray(i * SQUARE, (i + 1) * SQUARE));
-    if (offer.renewed && h.zeroRenewed) renewZero(state, covariance, 0, plainZero);
+    if (offer.renewed && h.set.zeroRenewed) renewZero(state, covariance, 0, plainZero);
     predict(h, shape, a, state, 0, belief.cards[i] ?? 0, scratch);
     const s = spreadThrough(covariance, 0, scratch.gradient, k) + scratch.variance;
     means[at] = onTheDial(h, scratch.mean, shape);

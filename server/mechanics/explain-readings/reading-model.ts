@@ -76,14 +76,14 @@ function predictLobe(
   card: number,
   out: Prediction,
 ): void {
-  const onCard = h.lobe === 'other-valve';
+  const onCard = h.set.lobe === 'other-valve';
   const lobe = onCard ? card : (state[at + LOBE] ?? 0);
   const share = shape.caliper ? a.caliperShare : 1;
   const ofTheTool = shape.caliper
     ? a.readingHalfWidth ** 2 / 3 + (a.caliperSpreadShare * lobe) ** 2
     : (a.readingHalfWidth ** 2 + a.dialHalfWidth ** 2) / 3;
   out.mean = share * lobe;
-  out.variance = h.readingSpread ** 2 + ofTheTool + (onCard ? a.cardHalfWidth ** 2 / 3 : 0);
+  out.variance = h.set.readingSpread ** 2 + ofTheTool + (onCard ? a.cardHalfWidth ** 2 / 3 : 0);
   out.gradient.fill(0);
   if (!onCard) out.gradient[LOBE] = share;
 }
@@ -117,17 +117,17 @@ function predictValve(
     flexShare * (state[at + FLEX] ?? 0) -
     shape.sinkShare * sink;
   const tilted = 1 + shape.tiltShare * (state[at + TILT] ?? 0);
-  const zeroShare = atStation && !h.zeroAtStations ? 0 : 1;
-  const turns = shape.counted ? 0 : h.turns * shape.perTurn;
+  const zeroShare = atStation && !h.set.zeroAtStations ? 0 : 1;
+  const turns = shape.counted ? 0 : h.set.turns * shape.perTurn;
   out.mean = tilted * f + zeroShare * (state[at + ZERO] ?? 0) + turns;
 
-  let variance = h.readingSpread ** 2 + a.readingHalfWidth ** 2 / 3;
+  let variance = h.set.readingSpread ** 2 + a.readingHalfWidth ** 2 / 3;
   if (shape.lashShare === 0) variance += a.lashResetSpread ** 2;
   if (shape.tiltShare === 0) variance += (a.alignedSpread * f) ** 2;
   if (shape.otherValve) variance += (2 * (a.cardHalfWidth * ratio) ** 2) / 3;
   if (atStation) {
     variance +=
-      ratio ** 2 * (h.readingSpread ** 2 + (a.readingHalfWidth ** 2 + a.dialHalfWidth ** 2) / 3) +
+      ratio ** 2 * (h.set.readingSpread ** 2 + (a.readingHalfWidth ** 2 + a.dialHalfWidth ** 2) / 3) +
       (a.ratioChangePerInch * station * (station - lobe)) ** 2 +
       (a.sinkSpread * shape.sinkShare) ** 2;
   }

@@ -35,7 +35,7 @@ function shownReading(given: Case, index: number | undefined) {
 /** Reads the sizes out of hypothesis `i`. */
 export function sizesOf(given: Case, belief: Belief, i: number): Sizes {
   const h = belief.hypotheses[i];
-  const entry = h?.mistakes.find((m) => m.entry?.of === 'reading')?.entry;
+  const entry = h?.set.mistakes.find((m) => m.entry?.of === 'reading')?.entry;
   const reading = shownReading(given, entry?.of === 'reading' ? entry.index : undefined);
   const entered = reading?.value ?? 0;
   const perTurn = reading === undefined ? 0 : shapeOf(reading, given.assumed).perTurn;
@@ -52,6 +52,6 @@ export function sizesOf(given: Case, belief: Belief, i: number): Sizes {
     card: belief.cards[i] ?? 0,
     cardEntered: given.input.cardLobeLift ?? 0,
     unslipped: belief.unslipped[i] ?? 0,
-    unitPutRight: entered / (h?.valveDivisor ?? 1),
+    unitPutRight: entered / (h?.set.valveDivisor ?? 1),
   };
 }

@@ -75,10 +75,10 @@ function take(belief: Belief, given: Case, index: number, shape: ReadingShape, r
   for (const i of belief.alive) {
     const h: Hypothesis | undefined = belief.hypotheses[i];
     if (h === undefined) continue;
-    if (renewed && h.zeroRenewed) renewZero(belief.means, belief.covariances, i, plainZero);
+    if (renewed && h.set.zeroRenewed) renewZero(belief.means, belief.covariances, i, plainZero);
     predict(h, shape, given.assumed, belief.means, i * SIZE, belief.cards[i] ?? 0, scratch);
     const value = readAs(h, given, index, shape, scratch.mean);
-    if (h.slippedReading === index) belief.unslipped[i] = value;
+    if (h.set.slippedReading === index) belief.unslipped[i] = value;
     learn(belief, i, value - scratch.mean, scratch);
   }
 }
@@ -98,11 +98,14 @@ function answered(belief: Belief, given: Case): void {
 export function chanceFound(h: Hypothesis, ask: 'read-back' | 'zero-return', given: Case): number {
   const a = given.assumed;
   if (ask === 'zero-return') {
-    const moved = h.mistakes.some((mistake) => mistake.cause === 'zero-moved');
+    const moved = h.set.mistakes.some((mistake) => mistake.cause === 'zero-moved');
     return moved ? a.zeroReturnFound : a.zeroReturnFoundElse;
   }
   const heard =
-    h.lobe === 'other-row' || h.lobe === 'other-valve' || h.lobe === 'valve-lift' || h.slippedCard;
+    h.set.lobe === 'other-row' ||
+    h.set.lobe === 'other-valve' ||
+    h.set.lobe === 'valve-lift' ||
+    h.set.slippedCard;
   return heard ? a.readBackFound : a.readBackFoundElse;
 }
 
