@@ -1,0 +1,86 @@
+import { z } from 'zod';
+import type { Tx } from '../database/database.ts';
+import { notFound } from '../problems/failure.ts';
+import { type Caller, requireAdministrator } from './caller.ts';
+import { newSecret } from './secrets.ts';
+
+export const apiKeyView = z
+  .object({
+    id: z.uuid(),
+    name: z.string(),
+    prefix: z.string(),
+    scopes: z.array(z.string()),
+    createdAt: z.iso.datetime(),
+    expiresAt: z.iso.datetime(),
+    revokedAt: z.iso.datetime().optional(),
+  })
+  .meta({ id: 'ApiKey' });
+export type ApiKey = z.output<typeof apiKeyView>;
+
+interface Row {
+  readonly id: string;
+  readonly name: string;
+  readonly prefix: string;
+  readonly scopes: string[];
+  readonly created_at: Date;
+  readonly expires_at: Date;
+  readonly revoked_at: Date | null;
+}
+
+function toApiKey(row: Row): ApiKey {
+  return {
+    id: row.id,
+    name: row.name,
+    prefix: row.prefix,
+    scopes: row.scopes,
+    createdAt: row.created_at.toISOString(),
+    expiresAt: row.expires_at.toISOString(),
+    ...(row.revoked_at === null ? {} : { revokedAt: row.revoked_at.toISOString() }),
+  };
+}
+
+export async function listApiKeys(tx: Tx, caller: Caller): Promise<ApiKey[]> {
+  requireAdministrator(caller);
+  const rows = await tx.selectFrom('api_key').selectAll().where('shop_id', '=', caller.shopId).orderBy('created_at').execute();
+  return rows.map(toApiKey);
+}
+
+const DAY = 86_400_000;
+
+/** Makes a key. Only its hash is kept; its first letters stay readable so that people can tell keys apart. */
+export async function makeApiKey(
+  tx: Tx,
+  caller: Caller,
+  input: { readonly name: string; readonly scopes: readonly string[]; readonly days: number },
+  now: Date,
+): Promise<{ key: ApiKey; secret: string }> {
+  const staff = requireAdministrator(caller);
+  const { secret, hash } = newSecret('key');
+  const row = await tx
+    .insertInto('api_key')
+    .values({
+      shop_id: caller.shopId,
+      name: input.name,
+      prefix: secret.slice(0, 8),
+      key_hash: hash,
+      scopes: [...new Set(input.scopes)],
+      created_by: staff.id,
+      expires_at: new Date(now.getTime() + input.days * DAY),
+    })
+    .returningAll()
+    .executeTakeFirstOrThrow();
+  return { key: toApiKey(row), secret };
+}
+
+export async function revokeApiKey(tx: Tx, caller: Caller, id: string, now: Date): Promise<void> {
+  requireAdministrator(caller);
+  const row = await tx
+    .updateTable('api_key')
+    .set({ revoked_at: now })
+    .where('shop_id', '=', caller.shopId)
+    .where('id', '=', id)
+    .where('revoked_at', 'is', null)
+    .returning('id')
+    .executeTakeFirst();
+  if (row === undefined) throw notFound('key');
+}

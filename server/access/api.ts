@@ -1,0 +1,115 @@
+import type { FastifyInstance } from 'fastify';
+import { z } from 'zod';
+import { bare } from '../../shared/schemas/fields.ts';
+import { someWords } from '../../shared/schemas/texts.ts';
+import type { Deps } from '../deps.ts';
+import { commandRoute, noParams, readRoute } from '../http/api-route.ts';
+import { problemResponses } from '../http/api-schemas.ts';
+import { apiCaller } from '../http/callers.ts';
+import { requireStaff } from './caller.ts';
+import { apiKeyView, listApiKeys, makeApiKey, revokeApiKey } from './api-keys.ts';
+import { endSessions, signIn } from './sign-in.ts';
+
+const credentials = z.strictObject({
+  email: someWords('e-mail address of a person of the desk', 320),
+  password: someWords('their password', 1000),
+});
+
+const newKey = z.strictObject({
+  name: someWords('what the key is for'),
+  scopes: z.array(z.enum(['read', 'write'])).min(1).max(2).meta({ description: 'what it may do' }),
+  days: bare('days until it expires', { least: 1, most: 730, whole: true }).default(365),
+});
+
+/** Signing in by JSON, and who one is. */
+export function accessApi(app: FastifyInstance, deps: Deps): void {
+  app.post<{ Body: z.output<typeof credentials> }>(
+    '/api/v1/sessions',
+    {
+      schema: {
+        operationId: 'signIn',
+        tags: ['access'],
+        summary: 'Sign in with e-mail and password; the token goes into Authorization: Bearer',
+        body: credentials,
+        response: {
+          201: z.object({ token: z.string(), expiresAt: z.iso.datetime(), name: z.string() }),
+          ...problemResponses,
+        },
+      },
+    },
+    async (request, reply) => {
+      const signed = await signIn(deps.db, deps.signInLimits, { ...request.body, address: request.ip }, deps.now());
+      return reply
+        .code(201)
+        .header('cache-control', 'no-store')
+        .send({ token: signed.secret, expiresAt: signed.expiresAt.toISOString(), name: signed.name });
+    },
+  );
+  app.delete(
+    '/api/v1/sessions/current',
+    {
+      schema: {
+        operationId: 'signOut',
+        tags: ['access'],
+        summary: 'End this session',
+        security: [{ bearer: [] }],
+        response: { 204: z.null(), ...problemResponses },
+      },
+    },
+    async (request, reply) => {
+      const staff = requireStaff(await apiCaller(request, deps));
+      await endSessions(deps.db, staff.shopId, { sessionId: staff.sessionId }, deps.now());
+      return reply.code(204).send();
+    },
+  );
+  readRoute(app, deps, {
+    operationId: 'whoAmI',
+    tag: 'access',
+    summary: 'Whom this bearer speaks for',
+    url: '/api/v1/me',
+    params: noParams,
+    answer: z.object({ kind: z.string(), id: z.uuid(), name: z.string(), shopId: z.uuid(), buildId: z.uuid().optional() }),
+    read: async (_tx, { caller }) => ({
+      kind: caller.kind,
+      id: caller.id,
+      name: caller.name,
+      shopId: caller.shopId,
+      ...(caller.kind === 'builder' ? { buildId: caller.buildId } : {}),
+    }),
+  });
+  readRoute(app, deps, {
+    operationId: 'listKeys',
+    tag: 'access',
+    summary: 'API keys of the shop, without their secrets',
+    url: '/api/v1/keys',
+    params: noParams,
+    answer: z.object({ keys: z.array(apiKeyView) }),
+    read: async (tx, { caller }) => ({ keys: await listApiKeys(tx, caller) }),
+  });
+  commandRoute(app, deps, {
+    operationId: 'makeKey',
+    tag: 'access',
+    summary: 'Make an API key; its secret is shown this once',
+    method: 'POST',
+    url: '/api/v1/keys',
+    params: noParams,
+    body: newKey,
+    status: 201,
+    answer: z.object({ key: apiKeyView, secret: z.string() }),
+    run: async (tx, { caller, body }) => ({ body: await makeApiKey(tx, caller, body, deps.now()) }),
+  });
+  commandRoute(app, deps, {
+    operationId: 'revokeKey',
+    tag: 'access',
+    summary: 'Revoke an API key at once',
+    method: 'DELETE',
+    url: '/api/v1/keys/:id',
+    params: z.strictObject({ id: z.uuid() }),
+    status: 200,
+    answer: z.object({ revoked: z.uuid() }),
+    run: async (tx, { caller, params }) => {
+      await revokeApiKey(tx, caller, params.id, deps.now());
+      return { body: { revoked: params.id } };
+    },
+  });
+}

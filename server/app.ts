@@ -1,0 +1,103 @@
+import cookie from '@fastify/cookie';
+import formbody from '@fastify/formbody';
+import helmet from '@fastify/helmet';
+import swagger from '@fastify/swagger';
+import Fastify, { type FastifyInstance } from 'fastify';
+import { jsonSchemaTransform, jsonSchemaTransformObject } from 'fastify-type-provider-zod';
+import { apiRoutes } from './api/routes.ts';
+import { computeRoutes } from './compute/routes.ts';
+import type { Deps } from './deps.ts';
+import { healthRoutes } from './health/routes.ts';
+import { frameworkErrors, answerBrokenRequest } from './http/broken-requests.ts';
+import { parseJson } from './http/json-body.ts';
+import { problems } from './http/problems.ts';
+import { requestLog } from './http/request-log.ts';
+import { sameSite } from './http/same-site.ts';
+import { compileValidator } from './http/validate.ts';
+import { pageError } from './pages/error-page.ts';
+import { pageRoutes } from './pages/routes.ts';
+
+const CONTENT_SECURITY = {
+  defaultSrc: ["'none'"],
+  scriptSrc: ["'self'"],
+  styleSrc: ["'self'"],
+  imgSrc: ["'self'", 'data:'],
+  connectSrc: ["'self'"],
+  formAction: ["'self'"],
+  baseUri: ["'none'"],
+  objectSrc: ["'none'"],
+  frameAncestors: ["'none'"],
+};
+
+/** Builds the whole service, not yet listening; the process and the tests use this same one. */
+export async function buildApp(deps: Deps): Promise<FastifyInstance> {
+  const app = Fastify({
+    logger: requestLog(deps.config.LOG_LEVEL),
+    disableRequestLogging: true,
+    trustProxy: deps.config.TRUSTED_PROXIES?.split(',').map((each) => each.trim()) ?? false,
+    bodyLimit: 1024 * 1024,
+    routerOptions: { maxParamLength: 200 },
+    genReqId: () => crypto.randomUUID(),
+    requestIdHeader: false,
+    clientErrorHandler: answerBrokenRequest,
+    frameworkErrors,
+    forceCloseConnections: 'idle',
+    requestTimeout: 30_000,
+  });
+  app.removeContentTypeParser(['application/json', 'text/plain']);
+  app.addContentTypeParser('application/json', { parseAs: 'string' }, (_request, body, done) => {
+    try {
+      done(null, parseJson(body.toString()));
+    } catch (error) {
+      done(error instanceof Error ? error : new Error(String(error)));
+    }
+  });
+  app.setValidatorCompiler(compileValidator);
+  // Answers are typed by their schemas and checked against them in tests; parsing each again would double the work.
+  app.setSerializerCompiler(() => (data) => JSON.stringify(data));
+
+  await app.register(problems, { pageError: (request, reply, problem) => pageError(deps, request, reply, problem) });
+  await app.register(cookie);
+  await app.register(formbody, { bodyLimit: 1024 * 1024 });
+  await app.register(sameSite);
+  await app.register(helmet, {
+    enableCSPNonces: true,
+    contentSecurityPolicy: { useDefaults: false, directives: CONTENT_SECURITY },
+    referrerPolicy: { policy: 'same-origin' },
+    strictTransportSecurity: { maxAge: 31_536_000, includeSubDomains: true },
+    crossOriginEmbedderPolicy: false,
+  });
+  await app.register(swagger, {
+    openapi: {
+      openapi: '3.1.0',
+      info: {
+        title: 'Benchcall',
+        version: '1.0.0',
+        description: 'Calls, builds, readings and computations for valvetrain support, as the pages have them.',
+        license: { name: 'Proprietary', identifier: 'LicenseRef-Proprietary' },
+      },
+      servers: [{ url: deps.config.PUBLIC_URL ?? '/' }],
+      tags: [
+        { name: 'compute', description: 'Computations; nothing is stored and no key is needed' },
+        { name: 'access', description: 'Signing in, keys and share links' },
+        { name: 'calls', description: 'Calls, their triage, hold, notes and promises' },
+        { name: 'builds', description: 'Builds with their revisions, arms and placements' },
+        { name: 'readings', description: 'Set-ups, readings, questions and ratios' },
+        { name: 'service', description: 'The service itself' },
+      ],
+      components: {
+        securitySchemes: {
+          bearer: { type: 'http', scheme: 'bearer', description: 'an API key, a session, or a share link' },
+        },
+      },
+    },
+    transform: jsonSchemaTransform,
+    transformObject: jsonSchemaTransformObject,
+  });
+
+  healthRoutes(app, deps);
+  computeRoutes(app, deps);
+  apiRoutes(app, deps);
+  pageRoutes(app, deps);
+  return app;
+}

@@ -1,0 +1,89 @@
+import type { FastifyInstance } from 'fastify';
+import { z } from 'zod';
+import type { Deps } from '../deps.ts';
+import { Failure } from '../problems/failure.ts';
+import { problemResponses } from '../http/api-schemas.ts';
+
+const unitsQuery = z.strictObject({
+  units: z.enum(['inch', 'metric']).default('inch').meta({ description: 'units of the answer' }),
+});
+
+const listed = z.object({ name: z.string(), title: z.string(), summary: z.string() });
+
+/** What large arrays of quantities need; the longest allowed list fits several times over. */
+const BODY_LIMIT = 8 * 1024 * 1024;
+
+/** `GET` and `POST /api/v1/compute/...`, one route pair per registration. */
+export function computeRoutes(app: FastifyInstance, deps: Deps): void {
+  app.get(
+    '/api/v1/compute',
+    {
+      schema: {
+        operationId: 'listComputations',
+        tags: ['compute'],
+        summary: 'Every computation: name, title, one line',
+        response: { 200: z.object({ computations: z.array(listed) }), ...problemResponses },
+      },
+    },
+    () => ({
+      computations: [...deps.computations.values()].map(({ name, title, summary }) => ({ name, title, summary })),
+    }),
+  );
+  for (const each of deps.computations.values()) {
+    const operation = each.name.replace(/(^|-)([a-z0-9])/g, (_, __, letter: string) => letter.toUpperCase());
+    app.get(
+      `/api/v1/compute/${each.name}`,
+      {
+        schema: {
+          operationId: `describe${operation}`,
+          tags: ['compute'],
+          summary: `${each.title}: inputs, outputs, equation, source, example`,
+          response: { 200: z.record(z.string(), z.json()), ...problemResponses },
+        },
+      },
+      () => ({
+        name: each.name,
+        title: each.title,
+        summary: each.summary,
+        inputs: each.inputSchema,
+        outputs: each.outputSchema,
+        equation: each.equation,
+        source: each.source,
+        validity: each.validity,
+        example: each.example,
+      }),
+    );
+    app.post<{ Querystring: z.output<typeof unitsQuery> }>(
+      `/api/v1/compute/${each.name}`,
+      {
+        bodyLimit: BODY_LIMIT,
+        schema: {
+          operationId: `compute${operation}`,
+          tags: ['compute'],
+          summary: each.summary,
+          querystring: unitsQuery,
+          body: each.input,
+          response: {
+            200: z.object({
+              result: each.output,
+              assumptions: z.array(z.string()),
+              cautions: z.array(z.string()),
+              basis: z.object({ equation: z.string(), source: z.string(), validity: z.string() }),
+            }),
+            ...problemResponses,
+          },
+        },
+        // The computation parses its body itself, once, to the SI numbers it works with.
+        config: { rawBody: true },
+        onRequest: async (request) => deps.computeLimits.take(request.ip),
+      },
+      (request) => each.run(request.body, request.query.units),
+    );
+  }
+  app.get('/api/v1/compute/:name', { schema: { hide: true } }, () => {
+    throw new Failure('not-found', 'no such computation');
+  });
+  app.post('/api/v1/compute/:name', { schema: { hide: true } }, () => {
+    throw new Failure('not-found', 'no such computation');
+  });
+}

@@ -1,0 +1,112 @@
+import type { FastifyInstance, FastifyReply, FastifyRequest, HTTPMethods } from 'fastify';
+import { z } from 'zod';
+import type { Caller } from '../access/caller.ts';
+import type { Tx } from '../database/database.ts';
+import type { Deps } from '../deps.ts';
+import { problemResponses } from './api-schemas.ts';
+import { apiCaller } from './callers.ts';
+import { idempotencyKey, type Outcome, perform } from './perform.ts';
+
+interface Described {
+  readonly operationId: string;
+  readonly tag: string;
+  readonly summary: string;
+}
+
+interface Given<Params, Query, Body> {
+  readonly caller: Caller;
+  readonly params: Params;
+  readonly query: Query;
+  readonly body: Body;
+  readonly request: FastifyRequest;
+}
+
+const nothing = z.strictObject({});
+
+function schemaOf(described: Described, parts: object, status: number, answer: z.ZodType) {
+  return {
+    operationId: described.operationId,
+    tags: [described.tag],
+    summary: described.summary,
+    security: [{ bearer: [] }],
+    ...parts,
+    response: { [status]: answer, ...problemResponses },
+  };
+}
+
+/** A JSON route that reads: one transaction of the caller's shop. */
+export function readRoute<P extends z.ZodType, Q extends z.ZodType, A extends z.ZodType>(
+  app: FastifyInstance,
+  deps: Deps,
+  route: Described & {
+    readonly url: string;
+    readonly params: P;
+    readonly query?: Q;
+    readonly answer: A;
+    read(tx: Tx, given: Given<z.output<P>, z.output<Q>, undefined>, reply: FastifyReply): Promise<unknown>;
+  },
+): void {
+  const query = route.query ?? nothing;
+  app.route({
+    method: 'GET',
+    url: route.url,
+    schema: schemaOf(route, { params: route.params, querystring: query }, 200, route.answer),
+    handler: async (request, reply) => {
+      const caller = await apiCaller(request, deps);
+      // The validator has put the schemas' own output here; parsing is not repeated.
+      const given = { caller, params: trusted(route.params, request.params), query: trusted(query, request.query), body: undefined, request };
+      reply.header('cache-control', 'no-store');
+      return deps.db.inShop(caller.shopId, (tx) => route.read(tx, given, reply));
+    },
+  });
+}
+
+/** What the validator has already parsed, with the type that its schema gives it. */
+function trusted<S extends z.ZodType>(_schema: S, value: unknown): z.output<S>;
+function trusted(_schema: z.ZodType, value: unknown): unknown {
+  return value;
+}
+
+/** A JSON route that changes something: one transaction with its event, replayed for a known key. */
+export function commandRoute<P extends z.ZodType, B extends z.ZodType, A extends z.ZodType>(
+  app: FastifyInstance,
+  deps: Deps,
+  route: Described & {
+    readonly method: HTTPMethods;
+    readonly url: string;
+    readonly params: P;
+    readonly body?: B;
+    readonly status: 200 | 201;
+    readonly answer: A;
+    run(tx: Tx, given: Given<z.output<P>, undefined, z.output<B>>): Promise<Omit<Outcome, 'status'>>;
+  },
+): void {
+  const body = route.body ?? nothing;
+  app.route({
+    method: route.method,
+    url: route.url,
+    schema: schemaOf(route, { params: route.params, ...(route.body === undefined ? {} : { body }) }, route.status, route.answer),
+    handler: async (request, reply) => {
+      const caller = await apiCaller(request, deps);
+      const given = { caller, params: trusted(route.params, request.params), query: undefined, body: trusted(body, request.body), request };
+      const outcome = await perform(
+        deps.db,
+        caller,
+        {
+          method: request.method,
+          path: request.url.split('?')[0] ?? '',
+          body: request.body,
+          key: idempotencyKey(request.headers['idempotency-key']),
+          whileRunning: 'refuse',
+        },
+        async (tx) => ({ status: route.status, ...(await route.run(tx, given)) }),
+      );
+      if (outcome.location !== undefined) reply.header('location', outcome.location);
+      if (outcome.etag !== undefined) reply.header('etag', outcome.etag);
+      return reply.code(outcome.status).header('cache-control', 'no-store').send(outcome.body);
+    },
+  });
+}
+
+export const idParams = z.strictObject({ id: z.uuid().meta({ description: 'id' }) });
+export const noParams = nothing;

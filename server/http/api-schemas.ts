@@ -1,0 +1,31 @@
+import { z } from 'zod';
+import { FAULT_CODES } from '../../shared/problems/faults.ts';
+import { PROBLEMS } from '../problems/registry.ts';
+import { keysOf } from '../../shared/schemas/words.ts';
+
+const titles = Object.fromEntries(Object.entries(PROBLEMS).map(([code, { title }]) => [code, title]));
+
+/** An RFC 9457 problem as it goes over the wire. */
+export const problemSchema = z
+  .object({
+    type: z.string(),
+    title: z.string(),
+    status: z.int(),
+    code: z.enum(keysOf(titles)),
+    detail: z.string().optional(),
+    requestId: z.string(),
+    errors: z
+      .array(
+        z.object({
+          pointer: z.string().meta({ description: 'JSON pointer to the faulty field' }),
+          code: z.enum(FAULT_CODES),
+          detail: z.string(),
+          received: z.json().optional().meta({ description: 'what came there' }),
+        }),
+      )
+      .optional(),
+  })
+  .meta({ id: 'Problem', description: 'RFC 9457 problem details' });
+
+/** Every route may answer with a problem; these keys tell the document so. */
+export const problemResponses = { '4xx': problemSchema, '5xx': problemSchema };

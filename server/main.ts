@@ -1,0 +1,81 @@
+import { loadComputations } from './compute/registry.ts';
+import { readConfig, SettingFaults } from './config/config.ts';
+import { signInLimits } from './access/sign-in-limits.ts';
+import { buildApp } from './app.ts';
+import { openDatabase } from './database/database.ts';
+import { startEmbedded } from './database/embedded/embedded.ts';
+import { migrate, migrationNames } from './database/migrate.ts';
+import { ensureServiceRole, serviceUrl } from './database/service-role.ts';
+import { computeLimits } from './http/compute-limits.ts';
+import { loadAssets } from './pages/assets.ts';
+import { firstRun } from './start/first-run.ts';
+import { announce } from './start/announce.ts';
+import { createViews } from '../views/engine.ts';
+
+/** SIGTERM to exit: requests under way get this long. */
+const DRAIN_MS = 8_000;
+
+async function main(): Promise<void> {
+  const config = readConfig(process.env);
+  const say = (message: string) => process.stdout.write(`${JSON.stringify({ level: 30, time: Date.now(), msg: message })}\n`);
+  const embedded = config.DATABASE_URL === undefined ? await startEmbedded({ dataDir: config.DATA_DIR, log: say }) : undefined;
+  const ownerUrl = config.DATABASE_URL ?? embedded?.ownerUrl ?? '';
+  if (config.SERVICE_DATABASE_URL === undefined) await ensureServiceRole(ownerUrl);
+  await migrate(ownerUrl);
+
+  const db = openDatabase(config.SERVICE_DATABASE_URL ?? serviceUrl(ownerUrl), {
+    poolSize: config.POOL_SIZE,
+    onIdleError: (error) => say(`a database connection was lost: ${error.message}`),
+  });
+  const lifecycle = { draining: false };
+  const [computations, assets, names] = await Promise.all([loadComputations(), loadAssets(), migrationNames()]);
+  const deps = {
+    config,
+    db,
+    computations,
+    assets,
+    views: createViews(),
+    signInLimits: signInLimits(db.pool),
+    computeLimits: computeLimits(db.pool, config.COMPUTE_PER_MINUTE),
+    secure: config.PUBLIC_URL?.startsWith('https:') ?? config.NODE_ENV === 'production',
+    newestMigration: names.at(-1) ?? '',
+    lifecycle,
+    now: () => new Date(),
+  };
+  const app = await buildApp(deps);
+
+  let ending = false;
+  const end = async (signal: string): Promise<void> => {
+    if (ending) return;
+    ending = true;
+    lifecycle.draining = true;
+    say(`${signal}: no new requests; ending`);
+    // A client that never lets go must not keep the process: what is still open then is cut off.
+    const cut = setTimeout(() => app.server.closeAllConnections(), DRAIN_MS);
+    await app.close();
+    clearTimeout(cut);
+    await db.close();
+    await embedded?.stop();
+    process.exit(0);
+  };
+  for (const signal of ['SIGTERM', 'SIGINT'] as const) {
+    process.on(signal, () => {
+      end(signal).catch((error: unknown) => {
+        say(`ending failed: ${String(error)}`);
+        process.exit(1);
+      });
+    });
+  }
+
+  const first = await firstRun(deps, ownerUrl);
+  await app.listen({ host: config.HOST, port: config.PORT });
+  const address = app.server.address();
+  const port = typeof address === 'object' && address !== null ? address.port : config.PORT;
+  announce(config, port, first);
+}
+
+main().catch((error: unknown) => {
+  const text = error instanceof SettingFaults ? error.message : error instanceof Error ? (error.stack ?? error.message) : String(error);
+  process.stderr.write(`${text}\n`);
+  process.exit(1);
+});

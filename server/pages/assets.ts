@@ -1,0 +1,48 @@
+import { createHash } from 'node:crypto';
+import { fileURLToPath } from 'node:url';
+import { build } from 'esbuild';
+import { readStyles } from '../../views/styles/read.ts';
+
+export interface Asset {
+  readonly href: string;
+  readonly type: string;
+  readonly body: Buffer;
+}
+
+export interface Assets {
+  readonly style: Asset;
+  readonly script: Asset;
+  readonly icon: Asset;
+}
+
+function asset(name: string, ending: string, type: string, body: string): Asset {
+  const hash = createHash('sha256').update(body).digest('hex').slice(0, 16);
+  return { href: `/assets/${name}.${hash}.${ending}`, type, body: Buffer.from(body) };
+}
+
+async function bundle(): Promise<string> {
+  const result = await build({
+    entryPoints: [fileURLToPath(new URL('../../views/assets/page.ts', import.meta.url))],
+    bundle: true,
+    minify: true,
+    write: false,
+    format: 'esm',
+    target: 'es2022',
+    legalComments: 'none',
+  });
+  return result.outputFiles[0]?.text ?? '';
+}
+
+/** A drawn mark: a dial with its hand at 1 o'clock. */
+const ICON =
+  '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 32 32"><circle cx="16" cy="16" r="13" fill="#fff" stroke="#1b2a38" stroke-width="2.5"/><path d="M16 16 L22 6" stroke="#a3400f" stroke-width="3" stroke-linecap="round"/></svg>';
+
+/** What pages link to, named by content so that browsers may keep it for ever. Built once at start. */
+export async function loadAssets(): Promise<Assets> {
+  const [style, script] = await Promise.all([readStyles(), bundle()]);
+  return {
+    style: asset('benchcall', 'css', 'text/css; charset=utf-8', style),
+    script: asset('benchcall', 'js', 'text/javascript; charset=utf-8', script),
+    icon: asset('benchcall', 'svg', 'image/svg+xml', ICON),
+  };
+}

@@ -1,0 +1,51 @@
+import type { FastifyReply, FastifyRequest } from 'fastify';
+import type { Caller } from '../access/caller.ts';
+import type { Deps } from '../deps.ts';
+
+export interface Page {
+  /** Template below `views/pages/`, e.g. `calls/list`. */
+  readonly template: string;
+  readonly title: string;
+  readonly data: object;
+  readonly status?: number;
+  readonly side?: 'desk' | 'builder' | 'open';
+  readonly caller?: Caller | undefined;
+  /** The place in the main navigation that the page belongs to. */
+  readonly place?: string;
+}
+
+function navigation(caller: Caller | undefined, place: string | undefined) {
+  const places = [
+    ...(caller?.kind === 'staff' ? [{ href: '/calls', label: 'Calls' }] : []),
+    { href: '/reference', label: 'Reference' },
+    ...(caller?.kind === 'staff' && caller.roles.includes('administrator') ? [{ href: '/desk', label: 'The desk' }] : []),
+    ...(caller === undefined ? [{ href: '/sign-in', label: 'Sign in' }] : []),
+  ];
+  return places.map((each) => ({ ...each, current: each.href === place }));
+}
+
+/** Renders a page inside the layout. What belongs to somebody is never kept by a cache. */
+export function renderPage(deps: Deps, request: FastifyRequest, reply: FastifyReply, page: Page): FastifyReply {
+  const { caller, side = caller === undefined ? 'open' : caller.kind === 'builder' ? 'builder' : 'desk' } = page;
+  const body = deps.views.render(`/pages/${page.template}/page`, page.data);
+  const html = deps.views.render('/layout', {
+    lang: 'en',
+    title: page.title,
+    body,
+    nonce: reply.cspNonce?.script ?? '',
+    styleHref: deps.assets.style.href,
+    scriptHref: deps.assets.script.href,
+    iconHref: deps.assets.icon.href,
+    nav: side === 'builder' ? [] : navigation(caller, page.place),
+    signedIn:
+      caller === undefined ? undefined : { name: caller.name, signOutHref: caller.kind === 'staff' ? '/account' : undefined },
+    side,
+    keysOff: caller?.kind === 'staff' && !caller.shortcuts,
+  });
+  if (caller !== undefined) reply.header('cache-control', 'no-store');
+  return reply
+    .code(page.status ?? 200)
+    .type('text/html; charset=utf-8')
+    .header('x-request-id', request.id)
+    .send(html);
+}

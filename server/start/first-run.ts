@@ -1,0 +1,47 @@
+import pg from 'pg';
+import { newSecret } from '../access/secrets.ts';
+import type { Deps } from '../deps.ts';
+import { demoCallLink, seedDemo } from './demo.ts';
+
+export type FirstRun =
+  | { readonly kind: 'nothing' }
+  | { readonly kind: 'first-administrator'; readonly secret: string }
+  | { readonly kind: 'demo'; readonly email: string; readonly password: string; readonly callId: string; readonly link: string };
+
+const DAY = 86_400_000;
+
+/** Whether there is any shop is asked as the owner of the tables: the service itself sees none without a shop set. */
+async function shops(ownerUrl: string): Promise<{ any: boolean; demo: string | undefined }> {
+  const client = new pg.Client({ connectionString: ownerUrl, connectionTimeoutMillis: 10_000 });
+  await client.connect();
+  try {
+    // An owner that is no superuser is itself held by the forced policies; it may lift them for itself alone.
+    await client.query('begin');
+    await client.query('alter table shop no force row level security');
+    const { rows } = await client.query<{ id: string; is_demo: boolean }>('select id, is_demo from shop order by created_at limit 20');
+    await client.query('rollback');
+    return { any: rows.length > 0, demo: rows.find((row) => row.is_demo)?.id };
+  } finally {
+    await client.end();
+  }
+}
+
+async function firstAdministratorLink(deps: Deps): Promise<FirstRun> {
+  const { secret, hash } = newSecret('first');
+  await deps.db.bySecret(hash, (tx) =>
+    tx
+      .insertInto('first_administrator_link')
+      .values({ token_hash: hash, expires_at: new Date(deps.now().getTime() + DAY) })
+      .execute(),
+  );
+  return { kind: 'first-administrator', secret };
+}
+
+/** An empty database gets the demo shop in development, and a one-time link for its first administrator in production. */
+export async function firstRun(deps: Deps, ownerUrl: string): Promise<FirstRun> {
+  const found = await shops(ownerUrl);
+  if (deps.config.NODE_ENV === 'production') return found.any ? { kind: 'nothing' } : firstAdministratorLink(deps);
+  if (deps.config.NODE_ENV === 'test') return { kind: 'nothing' };
+  if (!found.any) return seedDemo(deps);
+  return found.demo === undefined ? { kind: 'nothing' } : demoCallLink(deps, found.demo);
+}
