@@ -39,7 +39,6 @@ async function open(name: string, width: number, colorScheme: 'light' | 'dark') 
 
 describe.each(pages)('page %s', (name) => {
   it.each([
-    [1280, 'light'],
     [1280, 'dark'],
     [320, 'light'],
   ] as const)('meets the access rules at %i px, %s', { timeout: 60_000 }, async (width, scheme) => {
