@@ -8,6 +8,8 @@ export interface Cluster {
   readonly password: string;
   /** Settings beyond the project's own, as `name=value`; throw-away servers give up durability here. */
   readonly settings: readonly string[];
+  /** The name under which this process is counted among those that use the server. */
+  readonly presence: string;
   readonly log: (message: string) => void;
 }
 

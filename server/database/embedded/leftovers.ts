@@ -4,7 +4,7 @@ import { lockFilePath, readLockFile } from './lock-file.ts';
 import { until } from './pause.ts';
 import { markOf, processesOf, signal } from './processes.ts';
 
-const PATIENCE_MS = 5_000;
+const PATIENCE_MS = 1_500;
 
 /**
  * Waits for the children of a server that was killed: they end by themselves when they notice, save for one

@@ -3,6 +3,7 @@ import type { Cluster } from './cluster.ts';
 import { ownerUrl } from './connect.ts';
 import { openFolders } from './folders.ts';
 import { ownerPassword } from './owner-password.ts';
+import { presenceName } from './presence.ts';
 import { withStartLock } from './start-lock.ts';
 import { stopUnused } from './stop-server.ts';
 import { supervise } from './supervise.ts';
@@ -34,7 +35,7 @@ export async function startWithSettings(
   const folders = await openFolders(dataDir);
   const password = await ownerPassword(folders);
   const binaries = await findBinaries(folders.account);
-  const cluster: Cluster = { folders, binaries, password, settings, log };
+  const cluster: Cluster = { folders, binaries, password, settings, presence: presenceName(), log };
   const { running, end } = await supervise(cluster);
   let stopping: Promise<void> | undefined;
   const stop = async () => {

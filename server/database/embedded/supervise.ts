@@ -35,7 +35,7 @@ export async function supervise(cluster: Cluster): Promise<Supervision> {
   const begin = (port?: number): Promise<Running> =>
     withStartLock(folders, password, async () => {
       const found = await ensureRunning(cluster, port);
-      presence = await openPresence(found.port, password, () => {
+      presence = await openPresence(found.port, password, cluster.presence, () => {
         if (!ending.signal.aborted) recovery = recover(found.port);
       });
       since = Date.now();
