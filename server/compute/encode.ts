@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { InputFaults } from '../../shared/problems/faults.ts';
 import { ANSWER_UNITS, UNITS, type UnitSystem } from '../../shared/quantities/units.ts';
-import { outputDimension } from '../../shared/schemas/field-info.ts';
+import { outputDimension, outputEvent } from '../../shared/schemas/field-info.ts';
 
 type Encoder = (value: unknown, system: UnitSystem) => unknown;
 
@@ -13,6 +13,13 @@ function finite(value: unknown): number {
 }
 
 function encodeNumber(schema: z.ZodNumber): Encoder {
+  const event = outputEvent.get(schema);
+  if (event !== undefined) {
+    return (value, system) => {
+      const unit = ANSWER_UNITS[system].angle;
+      return { value: finite(value) / UNITS[unit].toSi, unit, side: event.side };
+    };
+  }
   const known = outputDimension.get(schema);
   if (known === undefined) return finite;
   return (value, system) => {

@@ -2,7 +2,7 @@ import { readdirSync } from 'node:fs';
 import { z } from 'zod';
 import { InputFaults } from '../../shared/problems/faults.ts';
 import { type UnitSystem, unitsOf } from '../../shared/quantities/units.ts';
-import { outputDimension } from '../../shared/schemas/field-info.ts';
+import { outputDimension, outputEvent } from '../../shared/schemas/field-info.ts';
 import type { AnyComputation, Computation, Json } from '../mechanics/kit/computation.ts';
 import { encoderFor } from './encode.ts';
 import { faultsOf, withReceived } from './faults-of.ts';
@@ -41,16 +41,19 @@ function jsonSchema(schema: z.ZodType, io: 'input' | 'output'): Json {
           io,
           unrepresentable: 'any',
           override: ({ zodSchema, jsonSchema: target }) => {
-            const known = zodSchema instanceof z.ZodNumber ? outputDimension.get(zodSchema) : undefined;
-            if (known === undefined) return;
+            if (!(zodSchema instanceof z.ZodNumber)) return;
+            const event = outputEvent.get(zodSchema);
+            const dimension = event === undefined ? outputDimension.get(zodSchema)?.dimension : 'angle';
+            if (dimension === undefined) return;
             delete target.minimum;
             Object.assign(target, {
               type: 'object',
               properties: {
                 value: { type: 'number' },
-                unit: { type: 'string', enum: unitsOf(known.dimension) },
+                unit: { type: 'string', enum: unitsOf(dimension) },
+                ...(event === undefined ? {} : { side: { const: event.side } }),
               },
-              required: ['value', 'unit'],
+              required: ['value', 'unit', ...(event === undefined ? [] : ['side'])],
               additionalProperties: false,
             });
           },

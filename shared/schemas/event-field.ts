@@ -14,6 +14,9 @@ export interface TimedEvent {
 
 const TEXT = /^(.*?)\s*\b(BTDC|ATDC|BBDC|ABDC)\s*$/i;
 
+/** Where the side of an event stands: a text has no parts. */
+export const sideWithin = (raw: unknown): string[] => (typeof raw === 'string' ? [] : ['side']);
+
 function split(raw: unknown): { quantity: unknown; side: unknown } {
   if (typeof raw === 'string' && raw.length <= 200) {
     const match = TEXT.exec(raw);
@@ -28,8 +31,8 @@ function split(raw: unknown): { quantity: unknown; side: unknown } {
   return { quantity: raw, side: undefined };
 }
 
-/** An event that lies by one dead centre: `sides` are the two sides of it, `[before, after]`. */
-export function timedEvent(sides: readonly [Side, Side], description: string) {
+/** An event that lies by one dead centre: `sides` are the two sides of it, `[before, after]`, or all four. */
+export function timedEvent(sides: readonly [Side, Side, ...Side[]], description: string) {
   const schema = z
     .unknown()
     .transform((raw, ctx): TimedEvent => {
@@ -43,9 +46,9 @@ export function timedEvent(sides: readonly [Side, Side], description: string) {
       const read = readQuantity(parts.quantity, 'angle', { sign: 'any' });
       if (!read.ok) return refuse(read.code, read.detail, read.at === undefined ? [] : [read.at]);
       if (parts.side === undefined)
-        return refuse('required', `needs a side: ${sides.join(' or ')}`, ['side']);
+        return refuse('required', `needs a side: ${sides.join(' or ')}`, sideWithin(raw));
       const side = sides.find((each) => each === parts.side);
-      if (side === undefined) return refuse('not-allowed', `must be ${sides.join(' or ')}`, ['side']);
+      if (side === undefined) return refuse('not-allowed', `must be ${sides.join(' or ')}`, sideWithin(raw));
       if (Math.abs(read.si) > 360 * UNITS.deg.toSi)
         return refuse('out-of-range', 'must be within one turn of the crank');
       return { angle: read.si, side };

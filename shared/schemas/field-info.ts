@@ -14,3 +14,6 @@ export const fieldInfo = z.registry<FieldInfo>();
 
 /** Number schemas of outputs that carry a dimension; the value inside is in SI. */
 export const outputDimension = z.registry<{ dimension: Dimension }>();
+
+/** Number schemas of outputs that are cam events: an angle in SI inside, told from this side outside. */
+export const outputEvent = z.registry<{ side: 'BTDC' | 'ATDC' | 'BBDC' | 'ABDC' }>();

@@ -1,11 +1,22 @@
 import { z } from 'zod';
 import type { Dimension } from '../quantities/units.ts';
-import { outputDimension } from './field-info.ts';
+import type { Side } from './event-field.ts';
+import { outputDimension, outputEvent } from './field-info.ts';
 
 /** A quantity of an answer: a number in SI inside, `{ value, unit }` outside. */
 export function out(dimension: Dimension, description: string) {
   const schema = z.number().meta({ description });
   outputDimension.add(schema, { dimension });
+  return schema;
+}
+
+/**
+ * A cam event of an answer, told from `side` of its dead centre and negative on the other: an angle in SI
+ * inside, `{ value, unit, side }` outside.
+ */
+export function outEvent(side: Side, description: string) {
+  const schema = z.number().meta({ description });
+  outputEvent.add(schema, { side });
   return schema;
 }
 

@@ -1,0 +1,131 @@
+import { z } from 'zod';
+import { impossible } from '../../../shared/problems/faults.ts';
+import { SIDES, timedEvent } from '../../../shared/schemas/event-field.ts';
+import { angle, choice } from '../../../shared/schemas/fields.ts';
+import { out } from '../../../shared/schemas/outputs.ts';
+import {
+  evenIfFaulty,
+  faultAt,
+  oneOfTwoForms,
+  twoFormsJsonSchema,
+} from '../../../shared/schemas/two-forms.ts';
+import { turningCaution } from '../cam/caution.ts';
+import { EVENT_SIDES, timingFromEvents } from '../cam/lobe-timing.ts';
+import { withinHalfTurn } from '../cam/wrap.ts';
+import { defineComputation } from '../kit/computation.ts';
+
+const CYCLE = 4 * Math.PI;
+
+const input = z
+  .strictObject({
+    before: angle('wheel reading after top dead centre on the way up to full lift').optional(),
+    after: angle('wheel reading after top dead centre at the same lift on the way down').optional(),
+    opens: timedEvent(SIDES, 'where the valve opens, by TDC for an intake, by BDC for an exhaust').optional(),
+    closes: timedEvent(
+      SIDES,
+      'where the valve closes, by BDC for an intake, by TDC for an exhaust',
+    ).optional(),
+    side: choice(['intake', 'exhaust'], 'which lobe; left out, intake').optional(),
+    card: angle('centreline on the cam card, written positive', { sign: 'not-negative' }).optional(),
+  })
+  .superRefine(oneOfTwoForms(['before', 'after'], ['opens', 'closes']), evenIfFaulty)
+  .superRefine((given, ctx) => {
+    const sides = EVENT_SIDES[given.side === 'exhaust' ? 'exhaust' : 'intake'];
+    for (const name of ['opens', 'closes'] as const) {
+      const told = given[name]?.side;
+      if (told === undefined || sides[name].some((each) => each === told)) continue;
+      faultAt(ctx, [name, 'side'], 'not-allowed', `must be ${sides[name].join(' or ')}`);
+    }
+  }, evenIfFaulty)
+  .meta(twoFormsJsonSchema(['before', 'after'], ['opens', 'closes']));
+
+const output = z.object({
+  centreline: out('angle', 'crank degrees after TDC for an intake, before TDC for an exhaust'),
+  advanceAgainstCard: out(
+    'angle',
+    'how much earlier the cam stands than its card; negative when later',
+  ).optional(),
+});
+
+type Given = z.output<typeof input>;
+
+function measured(given: Given): number {
+  const { before = 0, after = 0, opens, closes, side = 'intake' } = given;
+  if (opens !== undefined && closes !== undefined) {
+    return timingFromEvents(side, opens, closes, ['opens', 'closes']).centreline;
+  }
+  if (after <= before)
+    impossible(['before', 'after'], 'the reading after full lift must be the greater of the two');
+  if (after - before >= CYCLE) impossible(['before', 'after'], 'are a whole cycle of 720° or more apart');
+  const peak = (before + after) / 2;
+  return withinHalfTurn(side === 'intake' ? peak : -peak);
+}
+
+/**
+ * The centreline of a lobe from two wheel readings at equal lift, or from its opening and closing events.
+ *
+ * Equation: centreline = (before + after)/2 after TDC (its opposite, before TDC, for an exhaust), whole turns
+ * taken off; or duration/2 less the event by TDC; advanceAgainstCard = card − centreline (intake),
+ * centreline − card (exhaust)
+ *
+ * @param before [rad] wheel reading after TDC going up to full lift, negative before TDC
+ * @param after [rad] wheel reading after TDC at the same lift going down, greater than before
+ * @param opens [rad] opening event with its side: BTDC or ATDC for an intake, BBDC or ABDC for an exhaust
+ * @param closes [rad] closing event with its side: ABDC or BBDC for an intake, ATDC or BTDC for an exhaust
+ * @param side [1] `intake` or `exhaust`; left out, intake
+ * @param card [rad] centreline of the card, written positive, not negative; left out, no comparison
+ * @returns centreline [rad], advanceAgainstCard [rad] (positive: earlier; only with card)
+ * @throws not-allowed when an event is told from the wrong dead centre, or both forms are given
+ * @throws impossible-input when the second reading is not past the first, or 720° past it
+ * @throws impossible-input when the events leave the valve no time open, or over 720°
+ *
+ * Validity: symmetric lobes; the indicator at the same lift both times, read in the same direction of turning.
+ * Source: common practice, no published source.
+ */
+function centreline(given: Given): z.output<typeof output> {
+  const found = measured(given);
+  if (given.card === undefined) return { centreline: found };
+  const late = found - given.card;
+  return { centreline: found, advanceAgainstCard: given.side === 'exhaust' ? late : -late };
+}
+
+export const computation = defineComputation({
+  name: 'centreline',
+  title: 'Lobe centreline',
+  summary:
+    'Where a lobe peaks, from equal-lift readings or from its events, and how far that is from the card.',
+  words: [
+    'intake centreline',
+    'exhaust centreline',
+    'ICL',
+    'ECL',
+    'degreeing',
+    'equal lift',
+    'cam advance',
+    'split overlap',
+  ],
+  input,
+  output,
+  equation:
+    'centreline = (before + after)/2, or duration/2 − the event by TDC; advance = card − centreline (intake), centreline − card (exhaust)',
+  tex: '\\mathrm{CL} = \\frac{\\theta_\\mathrm{before}+\\theta_\\mathrm{after}}{2} \\quad\\text{or}\\quad \\frac{D}{2} - \\theta_\\mathrm{TDC\\ event}',
+  source: 'common practice, no published source; worked figures 60 and 145.5 from a printed degreeing text',
+  validity: 'symmetric lobes; an asymmetric lobe’s peak is off the mean of two equal lifts',
+  assumptions: (given) => [
+    'a symmetric lobe: the peak is midway between two equal lifts',
+    ...(given.side === undefined ? ['the intake lobe, as no side was given'] : []),
+    ...(given.opens === undefined
+      ? ['both readings at the same lift, counted after top dead centre, the crank turned the same way']
+      : ['both events at the same stated lift']),
+  ],
+  cautions: () => [turningCaution],
+  example: {
+    inputs: {
+      before: { value: 60, unit: 'deg' },
+      after: { value: 145.5, unit: 'deg' },
+      card: { value: 106, unit: 'deg' },
+    },
+    result: { centreline: { value: 102.75, unit: 'deg' }, advanceAgainstCard: { value: 3.25, unit: 'deg' } },
+  },
+  compute: centreline,
+});
