@@ -67,7 +67,7 @@ export function accessApi(app: FastifyInstance, deps: Deps): void {
     tag: 'access',
     summary: 'Whom this bearer speaks for',
     url: '/api/v1/me',
-    params: noParams,
+    params: noParams, query: noParams,
     answer: z.object({ kind: z.string(), id: z.uuid(), name: z.string(), shopId: z.uuid(), buildId: z.uuid().optional() }),
     read: async (_tx, { caller }) => ({
       kind: caller.kind,
@@ -82,7 +82,7 @@ export function accessApi(app: FastifyInstance, deps: Deps): void {
     tag: 'access',
     summary: 'API keys of the shop, without their secrets',
     url: '/api/v1/keys',
-    params: noParams,
+    params: noParams, query: noParams,
     answer: z.object({ keys: z.array(apiKeyView) }),
     read: async (tx, { caller }) => ({ keys: await listApiKeys(tx, caller) }),
   });
@@ -104,7 +104,7 @@ export function accessApi(app: FastifyInstance, deps: Deps): void {
     summary: 'Revoke an API key at once',
     method: 'DELETE',
     url: '/api/v1/keys/:id',
-    params: z.strictObject({ id: z.uuid() }),
+    params: z.strictObject({ id: z.uuid() }), body: noParams,
     status: 200,
     answer: z.object({ revoked: z.uuid() }),
     run: async (tx, { caller, params }) => {

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { newArm, placeArm, reviseBuild as reviseInput } from '../../shared/schemas/commands.ts';
 import { armView, buildView, placementView, revisionView, showArm, showBuild, showPlacement, showRevision } from '../api/views.ts';
 import type { Deps } from '../deps.ts';
-import { commandRoute, idParams, readRoute } from '../http/api-route.ts';
+import { commandRoute, idParams, noParams, readRoute } from '../http/api-route.ts';
 import { Failure } from '../problems/failure.ts';
 import * as builds from './builds.ts';
 
@@ -21,7 +21,7 @@ function expectedRevision(header: string | undefined): number {
 export function buildsApi(app: FastifyInstance, deps: Deps): void {
   const tag = 'builds';
   readRoute(app, deps, {
-    operationId: 'getBuild', tag, summary: 'A build as it stands', url: '/api/v1/builds/:id', params: idParams, answer: buildView,
+    operationId: 'getBuild', tag, summary: 'A build as it stands', url: '/api/v1/builds/:id', params: idParams, query: noParams, answer: buildView,
     read: async (tx, { caller, params }, reply) => {
       const build = await builds.getBuild(tx, caller, params.id);
       reply.header('etag', `"${build.revision}"`);
@@ -37,7 +37,7 @@ export function buildsApi(app: FastifyInstance, deps: Deps): void {
     },
   });
   readRoute(app, deps, {
-    operationId: 'listRevisions', tag, summary: 'Every revision of a build', url: '/api/v1/builds/:id/revisions', params: idParams,
+    operationId: 'listRevisions', tag, summary: 'Every revision of a build', url: '/api/v1/builds/:id/revisions', params: idParams, query: noParams,
     answer: z.object({ revisions: z.array(revisionView) }),
     read: async (tx, { caller, params }) => ({
       revisions: (await builds.listRevisions(tx, caller, params.id)).map(showRevision),
@@ -45,7 +45,7 @@ export function buildsApi(app: FastifyInstance, deps: Deps): void {
   });
   readRoute(app, deps, {
     operationId: 'listArms', tag, summary: 'Rocker arms of a build, where they sit now, and every swap', url: '/api/v1/builds/:id/arms',
-    params: idParams, answer: z.object({ arms: z.array(armView), now: z.array(placementView), placements: z.array(placementView) }),
+    params: idParams, query: noParams, answer: z.object({ arms: z.array(armView), now: z.array(placementView), placements: z.array(placementView) }),
     read: async (tx, { caller, params }) => {
       const placements = await builds.listPlacements(tx, caller, params.id);
       return {

@@ -56,7 +56,7 @@ export function callsApi(app: FastifyInstance, deps: Deps): void {
     },
   });
   readRoute(app, deps, {
-    operationId: 'getCall', tag, summary: 'One call', url: '/api/v1/calls/:id', params: idParams, answer: callView,
+    operationId: 'getCall', tag, summary: 'One call', url: '/api/v1/calls/:id', params: idParams, query: noParams, answer: callView,
     read: async (tx, { caller, params }) => showCall(await calls.getCall(tx, caller, params.id)),
   });
   commandRoute(app, deps, {
@@ -86,7 +86,7 @@ export function callsApi(app: FastifyInstance, deps: Deps): void {
   });
   commandRoute(app, deps, {
     operationId: 'finishPromise', tag, summary: 'Mark a promise as kept', method: 'POST', url: '/api/v1/calls/:id/notes/:noteId/done',
-    params: z.strictObject({ id: z.uuid(), noteId: z.uuid() }), status: 200, answer: z.object({ done: z.uuid() }),
+    params: z.strictObject({ id: z.uuid(), noteId: z.uuid() }), body: noParams, status: 200, answer: z.object({ done: z.uuid() }),
     run: async (tx, { caller, params }) => {
       await finishPromise(tx, caller, params.id, params.noteId);
       return { body: { done: params.noteId } };
@@ -94,7 +94,7 @@ export function callsApi(app: FastifyInstance, deps: Deps): void {
   });
   readRoute(app, deps, {
     operationId: 'listShareLinks', tag: 'access', summary: 'Share links of the call’s build, without their secrets',
-    url: '/api/v1/calls/:id/share-links', params: idParams, answer: z.object({ links: z.array(linkView) }),
+    url: '/api/v1/calls/:id/share-links', params: idParams, query: noParams, answer: z.object({ links: z.array(linkView) }),
     read: async (tx, { caller, params }) => {
       const call = await calls.getCall(tx, caller, params.id);
       return { links: (await listShareLinks(tx, caller, call.buildId)).map(showLink) };
@@ -112,7 +112,7 @@ export function callsApi(app: FastifyInstance, deps: Deps): void {
   commandRoute(app, deps, {
     operationId: 'revokeShareLink', tag: 'access', summary: 'Revoke a share link and the sessions opened with it',
     method: 'DELETE', url: '/api/v1/calls/:id/share-links/:linkId',
-    params: z.strictObject({ id: z.uuid(), linkId: z.uuid() }), status: 200, answer: z.object({ revoked: z.uuid() }),
+    params: z.strictObject({ id: z.uuid(), linkId: z.uuid() }), body: noParams, status: 200, answer: z.object({ revoked: z.uuid() }),
     run: async (tx, { caller, params }) => {
       await revokeShareLink(tx, caller, params.id, params.linkId, deps.now());
       return { body: { revoked: params.linkId } };

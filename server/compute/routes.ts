@@ -1,8 +1,8 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import type { Deps } from '../deps.ts';
-import { Failure } from '../problems/failure.ts';
 import { problemResponses } from '../http/api-schemas.ts';
+import { Failure } from '../problems/failure.ts';
 
 const unitsQuery = z.strictObject({
   units: z.enum(['inch', 'metric']).default('inch').meta({ description: 'units of the answer' }),
@@ -26,7 +26,11 @@ export function computeRoutes(app: FastifyInstance, deps: Deps): void {
       },
     },
     () => ({
-      computations: [...deps.computations.values()].map(({ name, title, summary }) => ({ name, title, summary })),
+      computations: [...deps.computations.values()].map(({ name, title, summary }) => ({
+        name,
+        title,
+        summary,
+      })),
     }),
   );
   for (const each of deps.computations.values()) {
@@ -73,8 +77,6 @@ export function computeRoutes(app: FastifyInstance, deps: Deps): void {
             ...problemResponses,
           },
         },
-        // The computation parses its body itself, once, to the SI numbers it works with.
-        config: { rawBody: true },
         onRequest: async (request) => deps.computeLimits.take(request.ip),
       },
       (request) => each.run(request.body, request.query.units),

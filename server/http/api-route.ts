@@ -41,12 +41,12 @@ export function readRoute<P extends z.ZodType, Q extends z.ZodType, A extends z.
   route: Described & {
     readonly url: string;
     readonly params: P;
-    readonly query?: Q;
+    readonly query: Q;
     readonly answer: A;
     read(tx: Tx, given: Given<z.output<P>, z.output<Q>, undefined>, reply: FastifyReply): Promise<unknown>;
   },
 ): void {
-  const query = route.query ?? nothing;
+  const { query } = route;
   app.route({
     method: 'GET',
     url: route.url,
@@ -75,17 +75,17 @@ export function commandRoute<P extends z.ZodType, B extends z.ZodType, A extends
     readonly method: HTTPMethods;
     readonly url: string;
     readonly params: P;
-    readonly body?: B;
+    readonly body: B;
     readonly status: 200 | 201;
     readonly answer: A;
     run(tx: Tx, given: Given<z.output<P>, undefined, z.output<B>>): Promise<Omit<Outcome, 'status'>>;
   },
 ): void {
-  const body = route.body ?? nothing;
+  const { body } = route;
   app.route({
     method: route.method,
     url: route.url,
-    schema: schemaOf(route, { params: route.params, ...(route.body === undefined ? {} : { body }) }, route.status, route.answer),
+    schema: schemaOf(route, { params: route.params, ...(Object.is(body, nothing) ? {} : { body }) }, route.status, route.answer),
     handler: async (request, reply) => {
       const caller = await apiCaller(request, deps);
       const given = { caller, params: trusted(route.params, request.params), query: undefined, body: trusted(body, request.body), request };

@@ -2,7 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { eventView, showEvent } from '../api/views.ts';
 import type { Deps } from '../deps.ts';
-import { idParams, readRoute } from '../http/api-route.ts';
+import { idParams, noParams, readRoute } from '../http/api-route.ts';
 import { eventsAfter } from './events.ts';
 import { exportBuild, exportView } from './export.ts';
 
@@ -22,7 +22,7 @@ export function recordApi(app: FastifyInstance, deps: Deps): void {
   });
   readRoute(app, deps, {
     operationId: 'exportBuild', tag: 'builds', summary: 'Everything of a build: revisions, arms, set-ups, readings, notes, events',
-    url: '/api/v1/builds/:id/export', params: idParams, answer: exportView,
+    url: '/api/v1/builds/:id/export', params: idParams, query: noParams, answer: exportView,
     read: async (tx, { caller, params }) => exportBuild(tx, caller, params.id, deps.now()),
   });
 }

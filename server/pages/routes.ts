@@ -1,0 +1,12 @@
+import type { FastifyInstance } from 'fastify';
+import { accessPages } from '../access/pages.ts';
+import type { Deps } from '../deps.ts';
+import { assetRoutes } from './asset-routes.ts';
+import { homePage } from './home.ts';
+
+/** Every page. */
+export function pageRoutes(app: FastifyInstance, deps: Deps): void {
+  assetRoutes(app, deps);
+  homePage(app, deps);
+  accessPages(app, deps);
+}

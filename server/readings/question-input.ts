@@ -1,0 +1,100 @@
+import type { BuildSpec } from '../../shared/schemas/build-spec.ts';
+import { inches } from '../../shared/schemas/entered.ts';
+import type { Pass, QuestionInput } from '../mechanics/questions/types.ts';
+import type { SetUp } from '../set-ups/set-ups.ts';
+import type { Reading } from './readings.ts';
+
+const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+
+function passesOf(readings: readonly Reading[], kind: string): Pass[] {
+  return readings
+    .filter((reading) => reading.kind === kind)
+    .map((reading) => ({
+      id: reading.id,
+      lift: inches(reading.peak),
+      ...(reading.zeroReturn === undefined ? {} : { zeroReturn: inches(reading.zeroReturn) }),
+    }));
+}
+
+function last<T>(items: readonly T[]): T | undefined {
+  return items.at(-1);
+}
+
+/** Only the fields that are known: an undefined one is left out. */
+function known<T extends object>(fields: { readonly [Key in keyof T]: T[Key] | undefined }): Partial<T> {
+  const kept = Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined));
+  return partial<T>(kept);
+}
+function partial<T extends object>(value: object): Partial<T>;
+function partial(value: object): object {
+  return value;
+}
+
+/** Mean valve lift over mean lobe lift of another set-up of the same valve, on the stated spring. */
+function otherRatio(setUp: SetUp, setUps: readonly SetUp[], readings: readonly Reading[], spring: string) {
+  const other = last(
+    setUps.filter(
+      (each) => each.cylinder === setUp.cylinder && each.valve === setUp.valve && each.method.spring === spring,
+    ),
+  );
+  if (other === undefined) return undefined;
+  const own = readings.filter((reading) => reading.setUpId === other.id);
+  const valve = passesOf(own, 'valve-lift').map((pass) => pass.lift);
+  const lobe = passesOf(own, 'lobe-lift').map((pass) => pass.lift);
+  if (valve.length === 0 || lobe.length === 0) return undefined;
+  return { ratio: mean(valve) / mean(lobe), lash: other.method.lash };
+}
+
+/** What the questions are asked from, out of the stored readings that stand. */
+export function questionInput(
+  spec: BuildSpec,
+  setUp: SetUp,
+  setUps: readonly SetUp[],
+  standing: readonly Reading[],
+): QuestionInput {
+  const { method } = setUp;
+  const own = standing.filter((reading) => reading.setUpId === setUp.id);
+  const valveOf = (reading: Reading) => {
+    const at = setUps.find((each) => each.id === reading.setUpId);
+    return at === undefined ? '' : `${at.cylinder} ${at.valve}`;
+  };
+  const elsewhere = standing.filter(
+    (reading) => reading.kind === 'valve-lift' && valveOf(reading) !== `${setUp.cylinder} ${setUp.valve}`,
+  );
+  const lobe = spec.cam?.[setUp.valve];
+  const otherLobe = spec.cam?.[setUp.valve === 'intake' ? 'exhaust' : 'intake'];
+  const light = otherRatio(setUp, setUps, standing, 'light');
+  const running = otherRatio(setUp, setUps, standing, 'running');
+  const stated = (kind: string) => last(own.filter((reading) => reading.kind === kind));
+  const inch = (entry: Parameters<typeof inches>[0] | undefined) => (entry === undefined ? undefined : inches(entry));
+  return {
+    valvePasses: passesOf(own, 'valve-lift'),
+    lobePasses: passesOf(own, 'lobe-lift'),
+    spring: method.spring,
+    lifter: method.lifter,
+    lash: method.lash,
+    restsOn: method.restsOn,
+    alignment: method.alignment,
+    perTurn: inches(method.perTurn),
+    graduation: inches(method.graduation),
+    lobeSource: method.lobeSource,
+    ...known<QuestionInput>({
+      statedValveLift: inch(stated('stated-valve-lift')?.peak),
+      statedLobeLift: inch(stated('stated-lobe-lift')?.peak),
+      lashSetting: inch(method.lashSetting),
+      travel: inch(method.travel),
+      pushedIn: inch(method.pushedIn),
+      cardLobeLift: inch(lobe?.lobeLift),
+      otherCardLobeLift: inch(otherLobe?.lobeLift),
+      cardValveLift: inch(lobe?.cardValveLift),
+      cardLash: inch(lobe?.lash),
+      cardRatio: spec.cam?.assumedRatio,
+      nominalRatio: spec.rockers?.nominalRatio,
+      lightRatio: light?.ratio,
+      runningRatio: running?.ratio,
+      lightLash: light?.lash,
+      runningLash: running?.lash,
+      otherPeaks: elsewhere.length === 0 ? undefined : elsewhere.map((reading) => inches(reading.peak)),
+    }),
+  };
+}
