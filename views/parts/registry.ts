@@ -6,6 +6,7 @@ import { empty } from './empty.examples.ts';
 import { errorSummary } from './error-summary.examples.ts';
 import { facts } from './facts.examples.ts';
 import { field } from './field.examples.ts';
+import { form } from './form.examples.ts';
 import { gapBar } from './gap-bar.examples.ts';
 import { hold } from './hold.examples.ts';
 import { missing } from './missing.examples.ts';
@@ -33,6 +34,7 @@ export const parts: readonly Part<object>[] = [
   choice,
   select,
   textarea,
+  form,
   errorSummary,
   result,
   verdict,

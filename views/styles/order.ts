@@ -10,6 +10,7 @@ export const STYLE_SHEETS = [
   'button.css',
   'field.css',
   'choice.css',
+  'form.css',
   'error-summary.css',
   'result.css',
   'scale.css',

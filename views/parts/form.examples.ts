@@ -1,0 +1,84 @@
+import type { ButtonData } from './button.examples.ts';
+import type { Part, Slot } from './part.ts';
+import { HOSTILE, LONG } from './part.ts';
+
+export interface FormGroup {
+  readonly slots: readonly Slot[];
+  readonly legend?: string;
+  readonly hint?: string;
+  /** Short fields side by side where there is room. */
+  readonly columns?: boolean;
+}
+
+export interface FormData {
+  readonly action: string;
+  readonly buttons: readonly ButtonData[];
+  readonly id?: string;
+  readonly title?: string;
+  readonly method?: 'post' | 'get';
+  /** Makes a double click count once. */
+  readonly key?: string;
+  readonly hidden?: Readonly<Record<string, string>>;
+  readonly upload?: boolean;
+  /** Either groups, or slots for a form without them. */
+  readonly groups?: readonly FormGroup[];
+  readonly slots?: readonly Slot[];
+}
+
+const lift = (id: string, label: string): Slot => ({
+  template: '/parts/field',
+  data: { id, label, unit: 'in', echo: '' },
+});
+
+export const form: Part<FormData> = {
+  name: 'form',
+  title: 'Form',
+  purpose: 'Fields that are kept together, and the buttons that keep them.',
+  template: '/parts/form',
+  examples: [
+    {
+      title: 'One group',
+      data: {
+        action: '#kept',
+        key: 'demo-key',
+        title: 'Valve lift',
+        slots: [lift('form-lift', 'Valve lift'), lift('form-lash', 'Lash')],
+        buttons: [{ label: 'Keep reading', kind: 'primary', key: 'k' }],
+      },
+    },
+    {
+      title: 'Two groups, side by side',
+      data: {
+        action: '#kept',
+        groups: [
+          {
+            legend: 'Lobe lift',
+            hint: 'Three passes at the lifter.',
+            columns: true,
+            slots: [
+              lift('form-lobe-1', 'First'),
+              lift('form-lobe-2', 'Second'),
+              lift('form-lobe-3', 'Third'),
+            ],
+          },
+          { legend: 'Valve lift', columns: true, slots: [lift('form-valve', 'At full lift')] },
+        ],
+        buttons: [
+          { label: 'Keep readings', kind: 'primary' },
+          { label: 'Leave it', href: '#form' },
+        ],
+      },
+    },
+    {
+      title: 'Long and hostile text',
+      data: {
+        action: '#"onclick="x',
+        key: HOSTILE,
+        title: LONG,
+        hidden: { 'a"onclick="x': HOSTILE },
+        groups: [{ legend: HOSTILE, hint: HOSTILE, slots: [] }],
+        buttons: [{ label: HOSTILE }],
+      },
+    },
+  ],
+};
