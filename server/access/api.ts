@@ -6,6 +6,7 @@ import type { Deps } from '../deps.ts';
 import { commandRoute, noParams, readRoute } from '../http/api-route.ts';
 import { problemResponses } from '../http/api-schemas.ts';
 import { apiCaller } from '../http/callers.ts';
+import { checked } from '../http/validate.ts';
 import { requireStaff } from './caller.ts';
 import { apiKeyView, listApiKeys, makeApiKey, revokeApiKey } from './api-keys.ts';
 import { endSessions, signIn } from './sign-in.ts';
@@ -23,7 +24,7 @@ const newKey = z.strictObject({
 
 /** Signing in by JSON, and who one is. */
 export function accessApi(app: FastifyInstance, deps: Deps): void {
-  app.post<{ Body: z.output<typeof credentials> }>(
+  app.post(
     '/api/v1/sessions',
     {
       schema: {
@@ -38,7 +39,7 @@ export function accessApi(app: FastifyInstance, deps: Deps): void {
       },
     },
     async (request, reply) => {
-      const signed = await signIn(deps.db, deps.signInLimits, { ...request.body, address: request.ip }, deps.now());
+      const signed = await signIn(deps.db, deps.signInLimits, { ...checked(credentials, request.body ?? {}), address: request.ip }, deps.now());
       return reply
         .code(201)
         .header('cache-control', 'no-store')

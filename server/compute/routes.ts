@@ -2,6 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import type { Deps } from '../deps.ts';
 import { problemResponses } from '../http/api-schemas.ts';
+import { checked } from '../http/validate.ts';
 import { Failure } from '../problems/failure.ts';
 
 const unitsQuery = z.strictObject({
@@ -57,7 +58,7 @@ export function computeRoutes(app: FastifyInstance, deps: Deps): void {
         example: each.example,
       }),
     );
-    app.post<{ Querystring: z.output<typeof unitsQuery> }>(
+    app.post(
       `/api/v1/compute/${each.name}`,
       {
         bodyLimit: BODY_LIMIT,
@@ -79,7 +80,7 @@ export function computeRoutes(app: FastifyInstance, deps: Deps): void {
         },
         onRequest: async (request) => deps.computeLimits.take(request.ip),
       },
-      (request) => each.run(request.body, request.query.units),
+      (request) => each.run(request.body, checked(unitsQuery, request.query).units),
     );
   }
   app.get('/api/v1/compute/:name', { schema: { hide: true } }, () => {

@@ -4,6 +4,7 @@ import type { Caller } from '../access/caller.ts';
 import type { Tx } from '../database/database.ts';
 import type { Deps } from '../deps.ts';
 import { problemResponses } from './api-schemas.ts';
+import { checked, checkedParams } from './validate.ts';
 import { apiCaller } from './callers.ts';
 import { idempotencyKey, type Outcome, perform } from './perform.ts';
 
@@ -53,18 +54,17 @@ export function readRoute<P extends z.ZodType, Q extends z.ZodType, A extends z.
     schema: schemaOf(route, { params: route.params, querystring: query }, 200, route.answer),
     handler: async (request, reply) => {
       const caller = await apiCaller(request, deps);
-      // The validator has put the schemas' own output here; parsing is not repeated.
-      const given = { caller, params: trusted(route.params, request.params), query: trusted(query, request.query), body: undefined, request };
+      const given = {
+        caller,
+        params: checkedParams(route.params, request.params),
+        query: checked(query, request.query),
+        body: undefined,
+        request,
+      };
       reply.header('cache-control', 'no-store');
       return deps.db.inShop(caller.shopId, (tx) => route.read(tx, given, reply));
     },
   });
-}
-
-/** What the validator has already parsed, with the type that its schema gives it. */
-function trusted<S extends z.ZodType>(_schema: S, value: unknown): z.output<S>;
-function trusted(_schema: z.ZodType, value: unknown): unknown {
-  return value;
 }
 
 /** A JSON route that changes something: one transaction with its event, replayed for a known key. */
@@ -88,7 +88,13 @@ export function commandRoute<P extends z.ZodType, B extends z.ZodType, A extends
     schema: schemaOf(route, { params: route.params, ...(Object.is(body, nothing) ? {} : { body }) }, route.status, route.answer),
     handler: async (request, reply) => {
       const caller = await apiCaller(request, deps);
-      const given = { caller, params: trusted(route.params, request.params), query: undefined, body: trusted(body, request.body), request };
+      const given = {
+        caller,
+        params: checkedParams(route.params, request.params),
+        query: undefined,
+        body: checked(body, request.body ?? {}),
+        request,
+      };
       const outcome = await perform(
         deps.db,
         caller,

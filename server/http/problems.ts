@@ -61,6 +61,19 @@ export function logFailure(request: FastifyRequest, error: unknown, status: numb
   else request.log.info({ status }, 'request refused');
 }
 
+/** An address the service answers to, as it was declared. */
+export interface DeclaredRoute {
+  readonly method: string;
+  readonly url: string;
+}
+
+declare module 'fastify' {
+  interface FastifyInstance {
+    /** Every route, in the order of declaration; tests walk it. */
+    readonly declaredRoutes: readonly DeclaredRoute[];
+  }
+}
+
 type PageError = (request: FastifyRequest, reply: FastifyReply, problem: Problem) => Promise<FastifyReply>;
 
 /** JSON routes answer with problem details, pages with an error page; both from the same registry. */
@@ -76,11 +89,12 @@ export const problems = fp(
     };
     app.setErrorHandler<FastifyError>((error, request, reply) => answer(request, reply, error));
 
-    const patterns: { readonly matches: RegExp; readonly method: string }[] = [];
+    const patterns: (DeclaredRoute & { readonly matches: RegExp })[] = [];
+    app.decorate('declaredRoutes', patterns);
     app.addHook('onRoute', (route) => {
       const escaped = route.url.replace(/[.+?^${}()|[\]\\]/g, '\\$&').replace(/:[A-Za-z]+/g, '[^/]+');
       const matches = new RegExp(`^${escaped.replace(/\*$/, '.*')}/?$`);
-      for (const method of [route.method].flat()) patterns.push({ matches, method });
+      for (const method of [route.method].flat()) patterns.push({ matches, method, url: route.url });
     });
     app.setNotFoundHandler((request, reply) => {
       const path = request.url.split('?')[0] ?? '';

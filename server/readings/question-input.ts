@@ -20,16 +20,6 @@ function last<T>(items: readonly T[]): T | undefined {
   return items.at(-1);
 }
 
-/** Only the fields that are known: an undefined one is left out. */
-function known<T extends object>(fields: { readonly [Key in keyof T]: T[Key] | undefined }): Partial<T> {
-  const kept = Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined));
-  return partial<T>(kept);
-}
-function partial<T extends object>(value: object): Partial<T>;
-function partial(value: object): object {
-  return value;
-}
-
 /** Mean valve lift over mean lobe lift of another set-up of the same valve, on the stated spring. */
 function otherRatio(setUp: SetUp, setUps: readonly SetUp[], readings: readonly Reading[], spring: string) {
   const other = last(
@@ -78,7 +68,6 @@ export function questionInput(
     perTurn: inches(method.perTurn),
     graduation: inches(method.graduation),
     lobeSource: method.lobeSource,
-    ...known<QuestionInput>({
       statedValveLift: inch(stated('stated-valve-lift')?.peak),
       statedLobeLift: inch(stated('stated-lobe-lift')?.peak),
       lashSetting: inch(method.lashSetting),
@@ -95,6 +84,5 @@ export function questionInput(
       lightLash: light?.lash,
       runningLash: running?.lash,
       otherPeaks: elsewhere.length === 0 ? undefined : elsewhere.map((reading) => inches(reading.peak)),
-    }),
   };
 }

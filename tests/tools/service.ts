@@ -1,0 +1,104 @@
+import type { FastifyInstance } from 'fastify';
+import { hashPassword } from '../../server/access/passwords.ts';
+import type { Role } from '../../server/access/caller.ts';
+import { newSecret, emailKey } from '../../server/access/secrets.ts';
+import { signInLimits } from '../../server/access/sign-in-limits.ts';
+import { buildApp } from '../../server/app.ts';
+import { loadComputations } from '../../server/compute/registry.ts';
+import { type Config, readConfig } from '../../server/config/config.ts';
+import { migrationNames } from '../../server/database/migrate.ts';
+import type { Deps } from '../../server/deps.ts';
+import { computeLimits } from '../../server/http/compute-limits.ts';
+import { loadAssets } from '../../server/pages/assets.ts';
+import { createViews } from '../../views/engine.ts';
+import { type TestDatabase, testDatabase } from './test-database.ts';
+
+export const PASSWORD = 'three tall oak trees';
+
+/** A person of a shop, with a session for JSON and cookies for pages. */
+export interface Person {
+  readonly shopId: string;
+  readonly staffId: string;
+  readonly email: string;
+  readonly token: string;
+  readonly bearer: { readonly authorization: string };
+  readonly cookies: { readonly 'benchcall-desk': string };
+}
+
+export interface TestService {
+  readonly app: FastifyInstance;
+  readonly deps: Deps;
+  readonly database: TestDatabase;
+  /** A shop of its own with one person in it. */
+  person(options?: { shopId?: string; roles?: Role[]; name?: string }): Promise<Person>;
+  /** Listens on a free port of loopback. */
+  listen(): Promise<string>;
+  close(): Promise<void>;
+}
+
+let passwordHash: Promise<string> | undefined;
+
+/** The whole service as the process builds it, on a database of its own. */
+export async function testService(settings: Partial<Record<keyof Config, string>> = {}): Promise<TestService> {
+  const database = await testDatabase();
+  const config = readConfig({ NODE_ENV: 'test', LOG_LEVEL: 'silent', ...settings });
+  const names = await migrationNames();
+  const deps: Deps = {
+    config,
+    db: database.db,
+    computations: await loadComputations(),
+    views: createViews(),
+    assets: await loadAssets(),
+    signInLimits: signInLimits(database.db.pool),
+    computeLimits: computeLimits(database.db.pool, config.COMPUTE_PER_MINUTE),
+    secure: config.PUBLIC_URL?.startsWith('https:') ?? config.NODE_ENV === 'production',
+    newestMigration: names.at(-1) ?? '',
+    lifecycle: { draining: false },
+    now: () => new Date(),
+  };
+  const app = await buildApp(deps);
+  await app.ready();
+  return {
+    app,
+    deps,
+    database,
+    async person(options = {}) {
+      passwordHash ??= hashPassword(PASSWORD);
+      const shopId = options.shopId ?? crypto.randomUUID();
+      const email = `${crypto.randomUUID()}@test.invalid`;
+      const hash = await passwordHash;
+      const { secret, hash: tokenHash } = newSecret('session');
+      const staffId = await database.db.inShop(shopId, async (tx) => {
+        if (options.shopId === undefined) await tx.insertInto('shop').values({ id: shopId, name: `Test shop ${shopId.slice(0, 4)}` }).execute();
+        const { id } = await tx
+          .insertInto('staff')
+          .values({
+            shop_id: shopId, name: options.name ?? 'Test person', email, email_key: emailKey(email), password_hash: hash,
+            roles: options.roles ?? ['desk', 'quality', 'administrator'],
+          })
+          .returning('id')
+          .executeTakeFirstOrThrow();
+        await tx
+          .insertInto('staff_session')
+          .values({ shop_id: shopId, staff_id: id, token_hash: tokenHash, expires_at: new Date(Date.now() + 3_600_000) })
+          .execute();
+        return id;
+      });
+      return {
+        shopId, staffId, email, token: secret,
+        bearer: { authorization: `Bearer ${secret}` },
+        cookies: { 'benchcall-desk': secret },
+      };
+    },
+    async listen() {
+      await app.listen({ host: '127.0.0.1', port: 0 });
+      const address = app.server.address();
+      if (typeof address !== 'object' || address === null) throw new Error('not listening');
+      return `http://127.0.0.1:${address.port}`;
+    },
+    async close() {
+      await app.close();
+      await database.drop();
+    },
+  };
+}
