@@ -13,15 +13,23 @@ export async function sendJson(
   url: string,
   body?: unknown,
   headers: Record<string, string> = {},
-): Promise<{ status: number; headers: Record<string, unknown>; json: Record<string, unknown>; text: string }> {
+): Promise<{
+  status: number;
+  headers: Record<string, unknown>;
+  json: Record<string, unknown>;
+  text: string;
+}> {
   const response = await service.app.inject({
     method,
     url,
     headers: { ...who, ...headers, ...(body === undefined ? {} : { 'content-type': 'application/json' }) },
     ...(body === undefined ? {} : { payload: JSON.stringify(body) }),
   });
-  const parsed: unknown = response.headers['content-type']?.toString().includes('json') ? response.json() : {};
-  const json = typeof parsed === 'object' && parsed !== null ? Object.fromEntries(Object.entries(parsed)) : {};
+  const parsed: unknown = response.headers['content-type']?.toString().includes('json')
+    ? response.json()
+    : {};
+  const json =
+    typeof parsed === 'object' && parsed !== null ? Object.fromEntries(Object.entries(parsed)) : {};
   return { status: response.statusCode, headers: response.headers, json, text: response.body };
 }
 
@@ -48,21 +56,41 @@ export async function openCall(service: TestService, person: Person, label = 'Te
   return { callId: String(json.id), buildId: String(json.buildId) };
 }
 
-export async function startSetUp(service: TestService, person: Person, buildId: string, method: object = METHOD): Promise<string> {
-  const { json, status, text } = await sendJson(service, person.bearer, 'POST', `/api/v1/builds/${buildId}/set-ups`, {
-    cylinder: 1,
-    valve: 'intake',
-    method,
-  });
+export async function startSetUp(
+  service: TestService,
+  person: Person,
+  buildId: string,
+  method: object = METHOD,
+): Promise<string> {
+  const { json, status, text } = await sendJson(
+    service,
+    person.bearer,
+    'POST',
+    `/api/v1/builds/${buildId}/set-ups`,
+    {
+      cylinder: 1,
+      valve: 'intake',
+      method,
+    },
+  );
   if (status !== 201) throw new Error(`no set-up: ${status} ${text}`);
   return String(json.id);
 }
 
 export async function keepReading(
-  service: TestService, person: Person, buildId: string, setUpId: string, kind: string, peak: unknown,
+  service: TestService,
+  person: Person,
+  buildId: string,
+  setUpId: string,
+  kind: string,
+  peak: unknown,
 ): Promise<string> {
   const { json, status, text } = await sendJson(
-    service, person.bearer, 'POST', `/api/v1/builds/${buildId}/set-ups/${setUpId}/readings`, { kind, peak },
+    service,
+    person.bearer,
+    'POST',
+    `/api/v1/builds/${buildId}/set-ups/${setUpId}/readings`,
+    { kind, peak },
   );
   if (status !== 201) throw new Error(`no reading: ${status} ${text}`);
   return String(json.id);

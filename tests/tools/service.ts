@@ -1,7 +1,7 @@
 import type { FastifyInstance } from 'fastify';
-import { hashPassword } from '../../server/access/passwords.ts';
 import type { Role } from '../../server/access/caller.ts';
-import { newSecret, emailKey } from '../../server/access/secrets.ts';
+import { hashPassword } from '../../server/access/passwords.ts';
+import { emailKey, newSecret } from '../../server/access/secrets.ts';
 import { signInLimits } from '../../server/access/sign-in-limits.ts';
 import { buildApp } from '../../server/app.ts';
 import { loadComputations } from '../../server/compute/registry.ts';
@@ -39,7 +39,9 @@ export interface TestService {
 let passwordHash: Promise<string> | undefined;
 
 /** The whole service as the process builds it, on a database of its own. */
-export async function testService(settings: Partial<Record<keyof Config, string>> = {}): Promise<TestService> {
+export async function testService(
+  settings: Partial<Record<keyof Config, string>> = {},
+): Promise<TestService> {
   const database = await testDatabase();
   const config = readConfig({ NODE_ENV: 'test', LOG_LEVEL: 'silent', ...settings });
   const names = await migrationNames();
@@ -69,23 +71,39 @@ export async function testService(settings: Partial<Record<keyof Config, string>
       const hash = await passwordHash;
       const { secret, hash: tokenHash } = newSecret('session');
       const staffId = await database.db.inShop(shopId, async (tx) => {
-        if (options.shopId === undefined) await tx.insertInto('shop').values({ id: shopId, name: `Test shop ${shopId.slice(0, 4)}` }).execute();
+        if (options.shopId === undefined)
+          await tx
+            .insertInto('shop')
+            .values({ id: shopId, name: `Test shop ${shopId.slice(0, 4)}` })
+            .execute();
         const { id } = await tx
           .insertInto('staff')
           .values({
-            shop_id: shopId, name: options.name ?? 'Test person', email, email_key: emailKey(email), password_hash: hash,
+            shop_id: shopId,
+            name: options.name ?? 'Test person',
+            email,
+            email_key: emailKey(email),
+            password_hash: hash,
             roles: options.roles ?? ['desk', 'quality', 'administrator'],
           })
           .returning('id')
           .executeTakeFirstOrThrow();
         await tx
           .insertInto('staff_session')
-          .values({ shop_id: shopId, staff_id: id, token_hash: tokenHash, expires_at: new Date(Date.now() + 3_600_000) })
+          .values({
+            shop_id: shopId,
+            staff_id: id,
+            token_hash: tokenHash,
+            expires_at: new Date(Date.now() + 3_600_000),
+          })
           .execute();
         return id;
       });
       return {
-        shopId, staffId, email, token: secret,
+        shopId,
+        staffId,
+        email,
+        token: secret,
         bearer: { authorization: `Bearer ${secret}` },
         cookies: { 'benchcall-desk': secret },
       };

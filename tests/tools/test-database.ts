@@ -16,7 +16,11 @@ export interface TestDatabase {
   drop(): Promise<void>;
 }
 
-async function query(url: string, text: string, values: unknown[] = []): Promise<pg.QueryResult<Record<string, unknown>>> {
+async function query(
+  url: string,
+  text: string,
+  values: unknown[] = [],
+): Promise<pg.QueryResult<Record<string, unknown>>> {
   const client = new pg.Client({ connectionString: url });
   await client.connect();
   try {

@@ -1,0 +1,454 @@
+-- Written by `npm run schema` from a migrated database. Do not edit.
+
+CREATE OR REPLACE FUNCTION public.app_lookup()
+ RETURNS text
+ LANGUAGE sql
+ STABLE PARALLEL SAFE
+RETURN NULLIF(current_setting('app.lookup'::text, true), ''::text);
+
+CREATE OR REPLACE FUNCTION public.app_shop()
+ RETURNS uuid
+ LANGUAGE sql
+ STABLE PARALLEL SAFE
+RETURN (NULLIF(current_setting('app.shop'::text, true), ''::text))::uuid;
+
+CREATE OR REPLACE FUNCTION public.newest_migration()
+ RETURNS text
+ LANGUAGE sql
+ STABLE
+RETURN (SELECT max((kysely_migration.name)::text) AS max FROM kysely_migration);
+
+create table answer (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  build_id uuid not null,
+  set_up_id uuid,
+  question text not null,
+  answer text not null,
+  seq bigint not null,
+  by_kind text not null,
+  by_id uuid not null,
+  by_name text not null,
+  created_at timestamp with time zone not null default now()
+);
+alter table answer enable row level security;
+alter table answer force row level security;
+
+create table api_key (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  name text not null,
+  prefix text not null,
+  key_hash text not null,
+  scopes text[] not null,
+  created_by uuid not null,
+  created_at timestamp with time zone not null default now(),
+  expires_at timestamp with time zone not null,
+  revoked_at timestamp with time zone
+);
+alter table api_key enable row level security;
+alter table api_key force row level security;
+
+create table arm (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  build_id uuid not null,
+  name text not null,
+  family text not null default ''::text,
+  ratio_stamp text not null default ''::text,
+  other_number text not null default ''::text,
+  box_label text not null default ''::text,
+  by_kind text not null,
+  by_id uuid not null,
+  by_name text not null,
+  created_at timestamp with time zone not null default now()
+);
+alter table arm enable row level security;
+alter table arm force row level security;
+
+create table arm_placement (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  build_id uuid not null,
+  arm_id uuid not null,
+  cylinder integer not null,
+  valve text not null,
+  reason text not null default ''::text,
+  seq bigint not null,
+  by_kind text not null,
+  by_id uuid not null,
+  by_name text not null,
+  created_at timestamp with time zone not null default now()
+);
+alter table arm_placement enable row level security;
+alter table arm_placement force row level security;
+
+create table build (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  label text not null,
+  revision integer not null default 0,
+  last_seq bigint not null default 0,
+  created_at timestamp with time zone not null default now()
+);
+alter table build enable row level security;
+alter table build force row level security;
+
+create table build_revision (
+  shop_id uuid not null,
+  build_id uuid not null,
+  revision integer not null,
+  spec jsonb not null,
+  reason text not null default ''::text,
+  by_kind text not null,
+  by_id uuid not null,
+  by_name text not null,
+  created_at timestamp with time zone not null default now()
+);
+alter table build_revision enable row level security;
+alter table build_revision force row level security;
+
+create table builder_session (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  share_link_id uuid not null,
+  token_hash text not null,
+  created_at timestamp with time zone not null default now(),
+  expires_at timestamp with time zone not null
+);
+alter table builder_session enable row level security;
+alter table builder_session force row level security;
+
+create table call (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  build_id uuid not null,
+  number integer not null,
+  caller_name text not null default ''::text,
+  caller_role text not null default ''::text,
+  call_back text not null default ''::text,
+  goal text not null,
+  engine_state text not null default 'not-asked'::text,
+  contact text not null default 'not-asked'::text,
+  held boolean not null default false,
+  hold_reason text not null default ''::text,
+  opened_by uuid not null,
+  opened_at timestamp with time zone not null default now(),
+  closed_at timestamp with time zone
+);
+alter table call enable row level security;
+alter table call force row level security;
+
+create table event (
+  shop_id uuid not null,
+  build_id uuid not null,
+  seq bigint not null,
+  kind text not null,
+  data jsonb not null,
+  by_kind text not null,
+  by_id uuid not null,
+  by_name text not null,
+  created_at timestamp with time zone not null default now()
+);
+alter table event enable row level security;
+alter table event force row level security;
+
+create table first_administrator_link (
+  token_hash text not null,
+  created_at timestamp with time zone not null default now(),
+  expires_at timestamp with time zone not null,
+  used_at timestamp with time zone
+);
+alter table first_administrator_link enable row level security;
+alter table first_administrator_link force row level security;
+
+create table idempotency (
+  shop_id uuid not null,
+  caller text not null,
+  method text not null,
+  path text not null,
+  key text not null,
+  request_hash text not null,
+  status integer not null,
+  body jsonb not null,
+  location text,
+  etag text,
+  created_at timestamp with time zone not null default now()
+);
+alter table idempotency enable row level security;
+alter table idempotency force row level security;
+
+create table kysely_migration (
+  name character varying(255) not null,
+  "timestamp" character varying(255) not null
+);
+
+create table kysely_migration_lock (
+  id character varying(255) not null,
+  is_locked integer not null default 0
+);
+
+create table note (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  build_id uuid not null,
+  call_id uuid not null,
+  kind text not null,
+  body text not null,
+  rests_on text not null default ''::text,
+  owner text not null default ''::text,
+  due date,
+  done_at timestamp with time zone,
+  seq bigint not null,
+  by_kind text not null,
+  by_id uuid not null,
+  by_name text not null,
+  created_at timestamp with time zone not null default now()
+);
+alter table note enable row level security;
+alter table note force row level security;
+
+create table rate_limit (
+  key character varying(255) not null,
+  points integer not null default 0,
+  expire bigint
+);
+
+create table reading (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  build_id uuid not null,
+  set_up_id uuid not null,
+  seq bigint not null,
+  kind text not null,
+  pass integer not null,
+  typed text not null,
+  value double precision not null,
+  unit text not null,
+  read_as text not null,
+  zero_typed text,
+  zero_value double precision,
+  zero_unit text,
+  replaces uuid,
+  struck boolean not null default false,
+  reason text not null default ''::text,
+  by_kind text not null,
+  by_id uuid not null,
+  by_name text not null,
+  created_at timestamp with time zone not null default now()
+);
+alter table reading enable row level security;
+alter table reading force row level security;
+
+create table set_up (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  build_id uuid not null,
+  number integer not null,
+  revision integer not null,
+  cylinder integer not null,
+  valve text not null,
+  arm_id uuid,
+  method jsonb not null,
+  by_kind text not null,
+  by_id uuid not null,
+  by_name text not null,
+  created_at timestamp with time zone not null default now()
+);
+alter table set_up enable row level security;
+alter table set_up force row level security;
+
+create table share_link (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  build_id uuid not null,
+  call_id uuid not null,
+  token_hash text not null,
+  holder text not null default 'Builder'::text,
+  created_by uuid not null,
+  created_at timestamp with time zone not null default now(),
+  expires_at timestamp with time zone not null,
+  revoked_at timestamp with time zone
+);
+alter table share_link enable row level security;
+alter table share_link force row level security;
+
+create table shop (
+  id uuid not null,
+  name text not null,
+  is_demo boolean not null default false,
+  next_call_number integer not null default 1,
+  created_at timestamp with time zone not null default now()
+);
+alter table shop enable row level security;
+alter table shop force row level security;
+
+create table staff (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  name text not null,
+  email text not null,
+  email_key text not null,
+  password_hash text not null,
+  roles text[] not null,
+  shortcuts boolean not null default true,
+  disabled_at timestamp with time zone,
+  created_at timestamp with time zone not null default now()
+);
+alter table staff enable row level security;
+alter table staff force row level security;
+
+create table staff_session (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  staff_id uuid not null,
+  token_hash text not null,
+  created_at timestamp with time zone not null default now(),
+  seen_at timestamp with time zone not null default now(),
+  expires_at timestamp with time zone not null,
+  ended_at timestamp with time zone
+);
+alter table staff_session enable row level security;
+alter table staff_session force row level security;
+
+alter table answer add constraint answer_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
+alter table answer add constraint answer_shop_id_set_up_id_fkey FOREIGN KEY (shop_id, set_up_id) REFERENCES set_up(shop_id, id);
+alter table answer add constraint answer_pkey PRIMARY KEY (shop_id, id);
+alter table api_key add constraint api_key_key_hash_check CHECK ((key_hash ~ '^[0-9a-f]{64}$'::text));
+alter table api_key add constraint api_key_name_check CHECK (((length(name) >= 1) AND (length(name) <= 200)));
+alter table api_key add constraint api_key_scopes_check CHECK (((cardinality(scopes) > 0) AND (scopes <@ ARRAY['read'::text, 'write'::text])));
+alter table api_key add constraint api_key_shop_id_created_by_fkey FOREIGN KEY (shop_id, created_by) REFERENCES staff(shop_id, id);
+alter table api_key add constraint api_key_shop_id_fkey FOREIGN KEY (shop_id) REFERENCES shop(id);
+alter table api_key add constraint api_key_pkey PRIMARY KEY (shop_id, id);
+alter table arm add constraint arm_name_check CHECK (((length(name) >= 1) AND (length(name) <= 100)));
+alter table arm add constraint arm_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
+alter table arm add constraint arm_pkey PRIMARY KEY (shop_id, id);
+alter table arm add constraint arm_shop_id_build_id_name_key UNIQUE (shop_id, build_id, name);
+alter table arm_placement add constraint arm_placement_cylinder_check CHECK (((cylinder >= 1) AND (cylinder <= 16)));
+alter table arm_placement add constraint arm_placement_valve_check CHECK ((valve = ANY (ARRAY['intake'::text, 'exhaust'::text])));
+alter table arm_placement add constraint arm_placement_shop_id_arm_id_fkey FOREIGN KEY (shop_id, arm_id) REFERENCES arm(shop_id, id);
+alter table arm_placement add constraint arm_placement_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
+alter table arm_placement add constraint arm_placement_pkey PRIMARY KEY (shop_id, id);
+alter table build add constraint build_label_check CHECK (((length(label) >= 1) AND (length(label) <= 200)));
+alter table build add constraint build_shop_id_fkey FOREIGN KEY (shop_id) REFERENCES shop(id);
+alter table build add constraint build_pkey PRIMARY KEY (shop_id, id);
+alter table build_revision add constraint build_revision_revision_check CHECK ((revision > 0));
+alter table build_revision add constraint build_revision_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
+alter table build_revision add constraint build_revision_pkey PRIMARY KEY (shop_id, build_id, revision);
+alter table builder_session add constraint builder_session_token_hash_check CHECK ((token_hash ~ '^[0-9a-f]{64}$'::text));
+alter table builder_session add constraint builder_session_shop_id_share_link_id_fkey FOREIGN KEY (shop_id, share_link_id) REFERENCES share_link(shop_id, id);
+alter table builder_session add constraint builder_session_pkey PRIMARY KEY (shop_id, id);
+alter table call add constraint call_contact_check CHECK ((contact = ANY (ARRAY['not-asked'::text, 'none'::text, 'something'::text])));
+alter table call add constraint call_engine_state_check CHECK ((engine_state = ANY (ARRAY['not-asked'::text, 'runs'::text, 'has-run'::text, 'apart'::text, 'never-run'::text])));
+alter table call add constraint call_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
+alter table call add constraint call_shop_id_opened_by_fkey FOREIGN KEY (shop_id, opened_by) REFERENCES staff(shop_id, id);
+alter table call add constraint call_pkey PRIMARY KEY (shop_id, id);
+alter table call add constraint call_shop_id_number_key UNIQUE (shop_id, number);
+alter table event add constraint event_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
+alter table event add constraint event_pkey PRIMARY KEY (shop_id, build_id, seq);
+alter table first_administrator_link add constraint first_administrator_link_token_hash_check CHECK ((token_hash ~ '^[0-9a-f]{64}$'::text));
+alter table first_administrator_link add constraint first_administrator_link_pkey PRIMARY KEY (token_hash);
+alter table idempotency add constraint idempotency_key_check CHECK (((length(key) >= 1) AND (length(key) <= 200)));
+alter table idempotency add constraint idempotency_shop_id_fkey FOREIGN KEY (shop_id) REFERENCES shop(id);
+alter table idempotency add constraint idempotency_pkey PRIMARY KEY (shop_id, caller, method, path, key);
+alter table kysely_migration add constraint kysely_migration_pkey PRIMARY KEY (name);
+alter table kysely_migration_lock add constraint kysely_migration_lock_pkey PRIMARY KEY (id);
+alter table note add constraint note_body_check CHECK (((length(body) >= 1) AND (length(body) <= 4000)));
+alter table note add constraint note_kind_check CHECK ((kind = ANY (ARRAY['note'::text, 'advice'::text, 'promise'::text])));
+alter table note add constraint note_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
+alter table note add constraint note_shop_id_call_id_fkey FOREIGN KEY (shop_id, call_id) REFERENCES call(shop_id, id);
+alter table note add constraint note_pkey PRIMARY KEY (shop_id, id);
+alter table rate_limit add constraint rate_limit_pkey PRIMARY KEY (key);
+alter table reading add constraint reading_check CHECK (((replaces IS NULL) OR (reason <> ''::text)));
+alter table reading add constraint reading_check1 CHECK (((NOT struck) OR (replaces IS NOT NULL)));
+alter table reading add constraint reading_pass_check CHECK (((pass >= 1) AND (pass <= 99)));
+alter table reading add constraint reading_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
+alter table reading add constraint reading_shop_id_replaces_fkey FOREIGN KEY (shop_id, replaces) REFERENCES reading(shop_id, id);
+alter table reading add constraint reading_shop_id_set_up_id_fkey FOREIGN KEY (shop_id, set_up_id) REFERENCES set_up(shop_id, id);
+alter table reading add constraint reading_pkey PRIMARY KEY (shop_id, id);
+alter table reading add constraint reading_shop_id_replaces_key UNIQUE (shop_id, replaces);
+alter table set_up add constraint set_up_cylinder_check CHECK (((cylinder >= 1) AND (cylinder <= 16)));
+alter table set_up add constraint set_up_valve_check CHECK ((valve = ANY (ARRAY['intake'::text, 'exhaust'::text])));
+alter table set_up add constraint set_up_shop_id_arm_id_fkey FOREIGN KEY (shop_id, arm_id) REFERENCES arm(shop_id, id);
+alter table set_up add constraint set_up_shop_id_build_id_revision_fkey FOREIGN KEY (shop_id, build_id, revision) REFERENCES build_revision(shop_id, build_id, revision);
+alter table set_up add constraint set_up_pkey PRIMARY KEY (shop_id, id);
+alter table set_up add constraint set_up_shop_id_build_id_number_key UNIQUE (shop_id, build_id, number);
+alter table share_link add constraint share_link_holder_check CHECK (((length(holder) >= 1) AND (length(holder) <= 200)));
+alter table share_link add constraint share_link_token_hash_check CHECK ((token_hash ~ '^[0-9a-f]{64}$'::text));
+alter table share_link add constraint share_link_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
+alter table share_link add constraint share_link_shop_id_call_id_fkey FOREIGN KEY (shop_id, call_id) REFERENCES call(shop_id, id);
+alter table share_link add constraint share_link_shop_id_created_by_fkey FOREIGN KEY (shop_id, created_by) REFERENCES staff(shop_id, id);
+alter table share_link add constraint share_link_pkey PRIMARY KEY (shop_id, id);
+alter table shop add constraint shop_name_check CHECK (((length(name) >= 1) AND (length(name) <= 200)));
+alter table shop add constraint shop_pkey PRIMARY KEY (id);
+alter table staff add constraint staff_email_check CHECK (((length(email) >= 3) AND (length(email) <= 320)));
+alter table staff add constraint staff_email_key_check CHECK ((email_key ~ '^[0-9a-f]{64}$'::text));
+alter table staff add constraint staff_name_check CHECK (((length(name) >= 1) AND (length(name) <= 200)));
+alter table staff add constraint staff_roles_check CHECK (((cardinality(roles) > 0) AND (roles <@ ARRAY['desk'::text, 'quality'::text, 'administrator'::text])));
+alter table staff add constraint staff_shop_id_fkey FOREIGN KEY (shop_id) REFERENCES shop(id);
+alter table staff add constraint staff_pkey PRIMARY KEY (shop_id, id);
+alter table staff add constraint staff_shop_id_email_key_key UNIQUE (shop_id, email_key);
+alter table staff_session add constraint staff_session_token_hash_check CHECK ((token_hash ~ '^[0-9a-f]{64}$'::text));
+alter table staff_session add constraint staff_session_shop_id_staff_id_fkey FOREIGN KEY (shop_id, staff_id) REFERENCES staff(shop_id, id);
+alter table staff_session add constraint staff_session_pkey PRIMARY KEY (shop_id, id);
+
+CREATE INDEX answer_build ON public.answer USING btree (shop_id, build_id, seq);
+CREATE INDEX api_key_hash ON public.api_key USING btree (key_hash);
+CREATE INDEX arm_placement_build ON public.arm_placement USING btree (shop_id, build_id, seq);
+CREATE INDEX builder_session_link ON public.builder_session USING btree (shop_id, share_link_id);
+CREATE INDEX builder_session_token ON public.builder_session USING btree (token_hash);
+CREATE INDEX call_build ON public.call USING btree (shop_id, build_id);
+CREATE INDEX idempotency_age ON public.idempotency USING btree (shop_id, created_at);
+CREATE INDEX note_build ON public.note USING btree (shop_id, build_id, seq);
+CREATE INDEX reading_build ON public.reading USING btree (shop_id, build_id, seq);
+CREATE INDEX reading_set_up ON public.reading USING btree (shop_id, set_up_id, seq);
+CREATE INDEX share_link_build ON public.share_link USING btree (shop_id, build_id);
+CREATE INDEX share_link_token ON public.share_link USING btree (token_hash);
+CREATE INDEX staff_email_key ON public.staff USING btree (email_key);
+CREATE INDEX staff_session_staff ON public.staff_session USING btree (shop_id, staff_id);
+CREATE INDEX staff_session_token ON public.staff_session USING btree (token_hash);
+
+create policy shop_only on answer for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy by_secret on api_key for SELECT using (key_hash = app_lookup()) with check -;
+create policy shop_only on api_key for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy shop_only on arm for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy shop_only on arm_placement for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy shop_only on build for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy shop_only on build_revision for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy by_secret on builder_session for SELECT using (token_hash = app_lookup()) with check -;
+create policy shop_only on builder_session for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy shop_only on call for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy shop_only on event for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy by_secret on first_administrator_link for ALL using (token_hash = app_lookup()) with check (token_hash = app_lookup());
+create policy shop_only on idempotency for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy shop_only on note for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy shop_only on reading for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy shop_only on set_up for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy by_secret on share_link for SELECT using (token_hash = app_lookup()) with check -;
+create policy shop_only on share_link for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy shop_only on shop for ALL using (id = app_shop()) with check (id = app_shop());
+create policy by_secret on staff for SELECT using (email_key = app_lookup()) with check -;
+create policy shop_only on staff for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy by_secret on staff_session for SELECT using (token_hash = app_lookup()) with check -;
+create policy shop_only on staff_session for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+
+grant INSERT, SELECT on answer to benchcall_service;
+grant INSERT, SELECT, UPDATE on api_key to benchcall_service;
+grant INSERT, SELECT on arm to benchcall_service;
+grant INSERT, SELECT on arm_placement to benchcall_service;
+grant INSERT, SELECT, UPDATE on build to benchcall_service;
+grant INSERT, SELECT on build_revision to benchcall_service;
+grant DELETE, INSERT, SELECT on builder_session to benchcall_service;
+grant INSERT, SELECT, UPDATE on call to benchcall_service;
+grant INSERT, SELECT on event to benchcall_service;
+grant INSERT, SELECT, UPDATE on first_administrator_link to benchcall_service;
+grant DELETE, INSERT, SELECT on idempotency to benchcall_service;
+grant SELECT on kysely_migration to benchcall_service;
+grant INSERT, SELECT, UPDATE on note to benchcall_service;
+grant DELETE, INSERT, SELECT, UPDATE on rate_limit to benchcall_service;
+grant INSERT, SELECT on reading to benchcall_service;
+grant INSERT, SELECT on set_up to benchcall_service;
+grant INSERT, SELECT, UPDATE on share_link to benchcall_service;
+grant INSERT, SELECT, UPDATE on shop to benchcall_service;
+grant INSERT, SELECT, UPDATE on staff to benchcall_service;
+grant INSERT, SELECT, UPDATE on staff_session to benchcall_service;
