@@ -8,7 +8,7 @@ import { apiRoutes } from './api/routes.ts';
 import { computeRoutes } from './compute/routes.ts';
 import type { Deps } from './deps.ts';
 import { healthRoutes } from './health/routes.ts';
-import { frameworkErrors, answerBrokenRequest } from './http/broken-requests.ts';
+import { answerBrokenRequest, frameworkErrors } from './http/broken-requests.ts';
 import { parseJson } from './http/json-body.ts';
 import { problems } from './http/problems.ts';
 import { requestLog } from './http/request-log.ts';
@@ -56,7 +56,9 @@ export async function buildApp(deps: Deps): Promise<FastifyInstance> {
   // Answers are typed by their schemas and checked against them in tests; parsing each again would double the work.
   app.setSerializerCompiler(() => (data) => JSON.stringify(data));
 
-  await app.register(problems, { pageError: (request, reply, problem) => pageError(deps, request, reply, problem) });
+  await app.register(problems, {
+    pageError: (request, reply, problem) => pageError(deps, request, reply, problem),
+  });
   await app.register(cookie);
   await app.register(formbody, { bodyLimit: 1024 * 1024 });
   await app.register(sameSite);
@@ -73,7 +75,8 @@ export async function buildApp(deps: Deps): Promise<FastifyInstance> {
       info: {
         title: 'Benchcall',
         version: '1.0.0',
-        description: 'Calls, builds, readings and computations for valvetrain support, as the pages have them.',
+        description:
+          'Calls, builds, readings and computations for valvetrain support, as the pages have them.',
         license: { name: 'Proprietary', identifier: 'LicenseRef-Proprietary' },
       },
       servers: [{ url: deps.config.PUBLIC_URL ?? '/' }],

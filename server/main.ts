@@ -1,24 +1,28 @@
-import { loadComputations } from './compute/registry.ts';
-import { readConfig, SettingFaults } from './config/config.ts';
+import { createViews } from '../views/engine.ts';
 import { signInLimits } from './access/sign-in-limits.ts';
 import { buildApp } from './app.ts';
+import { loadComputations } from './compute/registry.ts';
+import { readConfig, SettingFaults } from './config/config.ts';
 import { openDatabase } from './database/database.ts';
-import { startEmbedded } from './database/embedded/embedded.ts';
+import { startEmbedded } from './database/embedded/start-embedded.ts';
 import { migrate, migrationNames } from './database/migrate.ts';
 import { ensureServiceRole, serviceUrl } from './database/service-role.ts';
 import { computeLimits } from './http/compute-limits.ts';
 import { loadAssets } from './pages/assets.ts';
-import { firstRun } from './start/first-run.ts';
 import { announce } from './start/announce.ts';
-import { createViews } from '../views/engine.ts';
+import { firstRun } from './start/first-run.ts';
 
 /** SIGTERM to exit: requests under way get this long. */
 const DRAIN_MS = 8_000;
 
 async function main(): Promise<void> {
   const config = readConfig(process.env);
-  const say = (message: string) => process.stdout.write(`${JSON.stringify({ level: 30, time: Date.now(), msg: message })}\n`);
-  const embedded = config.DATABASE_URL === undefined ? await startEmbedded({ dataDir: config.DATA_DIR, log: say }) : undefined;
+  const say = (message: string) =>
+    process.stdout.write(`${JSON.stringify({ level: 30, time: Date.now(), msg: message })}\n`);
+  const embedded =
+    config.DATABASE_URL === undefined
+      ? await startEmbedded({ dataDir: config.DATA_DIR, log: say })
+      : undefined;
   const ownerUrl = config.DATABASE_URL ?? embedded?.ownerUrl ?? '';
   if (config.SERVICE_DATABASE_URL === undefined) await ensureServiceRole(ownerUrl);
   await migrate(ownerUrl);
@@ -28,7 +32,11 @@ async function main(): Promise<void> {
     onIdleError: (error) => say(`a database connection was lost: ${error.message}`),
   });
   const lifecycle = { draining: false };
-  const [computations, assets, names] = await Promise.all([loadComputations(), loadAssets(), migrationNames()]);
+  const [computations, assets, names] = await Promise.all([
+    loadComputations(),
+    loadAssets(),
+    migrationNames(),
+  ]);
   const deps = {
     config,
     db,
@@ -75,7 +83,12 @@ async function main(): Promise<void> {
 }
 
 main().catch((error: unknown) => {
-  const text = error instanceof SettingFaults ? error.message : error instanceof Error ? (error.stack ?? error.message) : String(error);
+  const text =
+    error instanceof SettingFaults
+      ? error.message
+      : error instanceof Error
+        ? (error.stack ?? error.message)
+        : String(error);
   process.stderr.write(`${text}\n`);
   process.exit(1);
 });

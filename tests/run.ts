@@ -9,10 +9,14 @@ const vitest = await startVitest('test', filters, { run: true, watch: false, rep
 const modules = vitest.state.getTestModules();
 const tests = modules.flatMap((module) => [...module.children.allTests()]);
 const count = (state: string) => tests.filter((test) => test.result().state === state).length;
-const brokenFiles = modules.filter((module) => module.state() === 'failed' && module.errors().length > 0).length;
+const brokenFiles = modules.filter(
+  (module) => module.state() === 'failed' && module.errors().length > 0,
+).length;
 const unhandled = vitest.state.getUnhandledErrors().length;
 const failed = count('failed') + brokenFiles + unhandled;
 const skipped = count('skipped');
 await vitest.close();
-process.stdout.write(`${count('passed')} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}\n`);
+process.stdout.write(
+  `${count('passed')} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}\n`,
+);
 process.exit(failed > 0 || count('passed') === 0 ? 1 : 0);

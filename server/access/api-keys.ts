@@ -41,7 +41,12 @@ function toApiKey(row: Row): ApiKey {
 
 export async function listApiKeys(tx: Tx, caller: Caller): Promise<ApiKey[]> {
   requireAdministrator(caller);
-  const rows = await tx.selectFrom('api_key').selectAll().where('shop_id', '=', caller.shopId).orderBy('created_at').execute();
+  const rows = await tx
+    .selectFrom('api_key')
+    .selectAll()
+    .where('shop_id', '=', caller.shopId)
+    .orderBy('created_at')
+    .execute();
   return rows.map(toApiKey);
 }
 

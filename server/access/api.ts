@@ -7,8 +7,8 @@ import { commandRoute, noParams, readRoute } from '../http/api-route.ts';
 import { problemResponses } from '../http/api-schemas.ts';
 import { apiCaller } from '../http/callers.ts';
 import { checked } from '../http/validate.ts';
-import { requireStaff } from './caller.ts';
 import { apiKeyView, listApiKeys, makeApiKey, revokeApiKey } from './api-keys.ts';
+import { requireStaff } from './caller.ts';
 import { endSessions, signIn } from './sign-in.ts';
 
 const credentials = z.strictObject({
@@ -18,7 +18,11 @@ const credentials = z.strictObject({
 
 const newKey = z.strictObject({
   name: someWords('what the key is for'),
-  scopes: z.array(z.enum(['read', 'write'])).min(1).max(2).meta({ description: 'what it may do' }),
+  scopes: z
+    .array(z.enum(['read', 'write']))
+    .min(1)
+    .max(2)
+    .meta({ description: 'what it may do' }),
   days: bare('days until it expires', { least: 1, most: 730, whole: true }).default(365),
 });
 
@@ -39,7 +43,12 @@ export function accessApi(app: FastifyInstance, deps: Deps): void {
       },
     },
     async (request, reply) => {
-      const signed = await signIn(deps.db, deps.signInLimits, { ...checked(credentials, request.body ?? {}), address: request.ip }, deps.now());
+      const signed = await signIn(
+        deps.db,
+        deps.signInLimits,
+        { ...checked(credentials, request.body ?? {}), address: request.ip },
+        deps.now(),
+      );
       return reply
         .code(201)
         .header('cache-control', 'no-store')
@@ -68,8 +77,15 @@ export function accessApi(app: FastifyInstance, deps: Deps): void {
     tag: 'access',
     summary: 'Whom this bearer speaks for',
     url: '/api/v1/me',
-    params: noParams, query: noParams,
-    answer: z.object({ kind: z.string(), id: z.uuid(), name: z.string(), shopId: z.uuid(), buildId: z.uuid().optional() }),
+    params: noParams,
+    query: noParams,
+    answer: z.object({
+      kind: z.string(),
+      id: z.uuid(),
+      name: z.string(),
+      shopId: z.uuid(),
+      buildId: z.uuid().optional(),
+    }),
     read: async (_tx, { caller }) => ({
       kind: caller.kind,
       id: caller.id,
@@ -83,7 +99,8 @@ export function accessApi(app: FastifyInstance, deps: Deps): void {
     tag: 'access',
     summary: 'API keys of the shop, without their secrets',
     url: '/api/v1/keys',
-    params: noParams, query: noParams,
+    params: noParams,
+    query: noParams,
     answer: z.object({ keys: z.array(apiKeyView) }),
     read: async (tx, { caller }) => ({ keys: await listApiKeys(tx, caller) }),
   });
@@ -105,7 +122,8 @@ export function accessApi(app: FastifyInstance, deps: Deps): void {
     summary: 'Revoke an API key at once',
     method: 'DELETE',
     url: '/api/v1/keys/:id',
-    params: z.strictObject({ id: z.uuid() }), body: noParams,
+    params: z.strictObject({ id: z.uuid() }),
+    body: noParams,
     status: 200,
     answer: z.object({ revoked: z.uuid() }),
     run: async (tx, { caller, params }) => {

@@ -43,7 +43,10 @@ export function requireDesk(caller: Caller, access: 'read' | 'write'): void {
 
 export function requireStaff(caller: Caller): Extract<Caller, { kind: 'staff' }> {
   if (caller.kind === 'staff') return caller;
-  throw new Failure(caller.kind === 'builder' ? 'not-found' : 'not-permitted', 'only a signed-in person may do this');
+  throw new Failure(
+    caller.kind === 'builder' ? 'not-found' : 'not-permitted',
+    'only a signed-in person may do this',
+  );
 }
 
 export function requireAdministrator(caller: Caller): Extract<Caller, { kind: 'staff' }> {

@@ -5,8 +5,8 @@ import type { Deps } from '../deps.ts';
 import { FRESH, type Shown, summaryOf, textField } from '../forms/fields.ts';
 import { fieldsOf, readForm } from '../forms/read-form.ts';
 import { clearSecretCookie, pageCaller, setSecretCookie } from '../http/callers.ts';
-import { Failure } from '../problems/failure.ts';
 import { renderPage } from '../pages/render.ts';
+import { Failure } from '../problems/failure.ts';
 import { createFirstAdministrator } from './first-administrator.ts';
 import { passwordFault } from './password-rules.ts';
 import { hashOf, kindOfSecret } from './secrets.ts';
@@ -35,7 +35,14 @@ function keep(fields: Readonly<Record<string, string>>): Readonly<Record<string,
   return rest;
 }
 
-function signInPage(deps: Deps, request: FastifyRequest, reply: FastifyReply, shown: Shown, next: string, status = 200): FastifyReply {
+function signInPage(
+  deps: Deps,
+  request: FastifyRequest,
+  reply: FastifyReply,
+  shown: Shown,
+  next: string,
+  status = 200,
+): FastifyReply {
   return renderPage(deps, request, reply, {
     template: 'plain',
     title: status === 200 ? 'Sign in' : 'Error: Sign in',
@@ -53,7 +60,10 @@ function signInPage(deps: Deps, request: FastifyRequest, reply: FastifyReply, sh
             hidden: { next },
             slots: [
               textField(shown, 'email', LABELS.email, { type: 'email', autocomplete: 'username' }),
-              textField(shown, 'password', LABELS.password, { type: 'password', autocomplete: 'current-password' }),
+              textField(shown, 'password', LABELS.password, {
+                type: 'password',
+                autocomplete: 'current-password',
+              }),
             ],
             buttons: [{ kind: 'primary', label: 'Sign in' }],
           },
@@ -64,14 +74,19 @@ function signInPage(deps: Deps, request: FastifyRequest, reply: FastifyReply, sh
 }
 
 function openingPage(deps: Deps, request: FastifyRequest, reply: FastifyReply, secret: string): FastifyReply {
-  reply.headers({ 'cache-control': 'no-store', 'referrer-policy': 'no-referrer', 'x-robots-tag': 'noindex, nofollow' });
+  reply.headers({
+    'cache-control': 'no-store',
+    'referrer-policy': 'no-referrer',
+    'x-robots-tag': 'noindex, nofollow',
+  });
   return renderPage(deps, request, reply, {
     template: 'plain',
     title: 'Open your build',
     side: 'open',
     data: {
       title: 'Your build is ready to look at together',
-      intro: 'The desk sent you this link for one build. Whoever has the link can see it and enter readings, so keep it to yourself.',
+      intro:
+        'The desk sent you this link for one build. Whoever has the link can see it and enter readings, so keep it to yourself.',
       sections: [
         {
           template: '/parts/form',
@@ -82,8 +97,19 @@ function openingPage(deps: Deps, request: FastifyRequest, reply: FastifyReply, s
   });
 }
 
-const firstPage = (deps: Deps, request: FastifyRequest, reply: FastifyReply, secret: string, shown: Shown, status = 200) => {
-  reply.headers({ 'cache-control': 'no-store', 'referrer-policy': 'no-referrer', 'x-robots-tag': 'noindex, nofollow' });
+const firstPage = (
+  deps: Deps,
+  request: FastifyRequest,
+  reply: FastifyReply,
+  secret: string,
+  shown: Shown,
+  status = 200,
+) => {
+  reply.headers({
+    'cache-control': 'no-store',
+    'referrer-policy': 'no-referrer',
+    'x-robots-tag': 'noindex, nofollow',
+  });
   return renderPage(deps, request, reply, {
     template: 'plain',
     title: status === 200 ? 'The first administrator' : 'Error: The first administrator',
@@ -102,7 +128,9 @@ const firstPage = (deps: Deps, request: FastifyRequest, reply: FastifyReply, sec
               textField(shown, 'name', LABELS.name, { autocomplete: 'name' }),
               textField(shown, 'email', LABELS.email, { type: 'email', autocomplete: 'username' }),
               textField(shown, 'password', LABELS.password, {
-                type: 'password', autocomplete: 'new-password', hint: 'At least 8 characters; a few words in a row are good.',
+                type: 'password',
+                autocomplete: 'new-password',
+                hint: 'At least 8 characters; a few words in a row are good.',
               }),
             ],
             buttons: [{ kind: 'primary', label: 'Make me the administrator' }],
@@ -122,23 +150,42 @@ export function accessPages(app: FastifyInstance, deps: Deps): void {
     const { next, ...fields } = fieldsOf(request.body);
     const target = ownPath(next);
     const read = readForm(credentials, fields, { lengths: 'in' });
-    if (!read.ok) return signInPage(deps, request, reply, { typed: keep(fields), faults: read.faults }, target, 422);
+    if (!read.ok)
+      return signInPage(deps, request, reply, { typed: keep(fields), faults: read.faults }, target, 422);
     try {
       const before = await pageCaller(request, deps, 'desk');
-      const signed = await signIn(deps.db, deps.signInLimits, { ...read.data, address: request.ip }, deps.now());
-      if (before?.kind === 'staff') await endSessions(deps.db, before.shopId, { sessionId: before.sessionId }, deps.now());
+      const signed = await signIn(
+        deps.db,
+        deps.signInLimits,
+        { ...read.data, address: request.ip },
+        deps.now(),
+      );
+      if (before?.kind === 'staff')
+        await endSessions(deps.db, before.shopId, { sessionId: before.sessionId }, deps.now());
       setSecretCookie(reply, deps, 'desk', signed.secret, signed.expiresAt);
       return await reply.code(303).header('location', target).header('cache-control', 'no-store').send();
     } catch (error) {
-      if (!(error instanceof Failure) || (error.code !== 'sign-in-refused' && error.code !== 'quota-exceeded')) throw error;
+      if (
+        !(error instanceof Failure) ||
+        (error.code !== 'sign-in-refused' && error.code !== 'quota-exceeded')
+      )
+        throw error;
       reply.headers(error.headers);
       const faults = [{ field: '', detail: error.detail }];
-      return signInPage(deps, request, reply, { typed: keep(fields), faults }, target, error.code === 'quota-exceeded' ? 429 : 422);
+      return signInPage(
+        deps,
+        request,
+        reply,
+        { typed: keep(fields), faults },
+        target,
+        error.code === 'quota-exceeded' ? 429 : 422,
+      );
     }
   });
   app.post('/sign-out', { schema: { hide: true } }, async (request, reply) => {
     const caller = await pageCaller(request, deps, 'desk');
-    if (caller?.kind === 'staff') await endSessions(deps.db, caller.shopId, { sessionId: caller.sessionId }, deps.now());
+    if (caller?.kind === 'staff')
+      await endSessions(deps.db, caller.shopId, { sessionId: caller.sessionId }, deps.now());
     clearSecretCookie(reply, deps, 'desk');
     return reply.code(303).header('location', '/').header('cache-control', 'no-store').send();
   });
@@ -148,28 +195,52 @@ export function accessPages(app: FastifyInstance, deps: Deps): void {
     if (kindOfSecret(request.params.secret) !== 'link') throw new Failure('not-found', 'nothing is here');
     return openingPage(deps, request, reply, request.params.secret);
   });
-  app.post<{ Params: { secret: string } }>('/b/:secret', { schema: { hide: true } }, async (request, reply) => {
-    const { secret } = request.params;
-    const opened = kindOfSecret(secret) === 'link' ? await openShareLink(deps.db, hashOf(secret), deps.now()) : undefined;
-    if (opened === undefined) throw new Failure('not-found', 'this link has ended, or was never made');
-    setSecretCookie(reply, deps, 'bench', opened.secret, opened.expiresAt);
-    return reply.code(303).headers({ location: '/bench', 'cache-control': 'no-store', 'referrer-policy': 'no-referrer' }).send();
-  });
+  app.post<{ Params: { secret: string } }>(
+    '/b/:secret',
+    { schema: { hide: true } },
+    async (request, reply) => {
+      const { secret } = request.params;
+      const opened =
+        kindOfSecret(secret) === 'link'
+          ? await openShareLink(deps.db, hashOf(secret), deps.now())
+          : undefined;
+      if (opened === undefined) throw new Failure('not-found', 'this link has ended, or was never made');
+      setSecretCookie(reply, deps, 'bench', opened.secret, opened.expiresAt);
+      return reply
+        .code(303)
+        .headers({ location: '/bench', 'cache-control': 'no-store', 'referrer-policy': 'no-referrer' })
+        .send();
+    },
+  );
 
-  app.get<{ Params: { secret: string } }>('/first-administrator/:secret', { schema: { hide: true } }, (request, reply) => {
-    if (kindOfSecret(request.params.secret) !== 'first') throw new Failure('not-found', 'nothing is here');
-    return firstPage(deps, request, reply, request.params.secret, FRESH);
-  });
-  app.post<{ Params: { secret: string } }>('/first-administrator/:secret', { schema: { hide: true } }, async (request, reply) => {
-    const { secret } = request.params;
-    if (kindOfSecret(secret) !== 'first') throw new Failure('not-found', 'nothing is here');
-    const fields = fieldsOf(request.body);
-    const read = readForm(firstPerson, fields, { lengths: 'in' });
-    const faults = read.ok ? passwordFault(read.data.password, [read.data.email, read.data.name]) : read.faults;
-    if (!read.ok || faults.length > 0) return firstPage(deps, request, reply, secret, { typed: keep(fields), faults }, 422);
-    if (!(await createFirstAdministrator(deps.db, hashOf(secret), read.data, deps.now()))) {
-      throw new Failure('not-found', 'this link has been used, or has ended');
-    }
-    return reply.code(303).headers({ location: '/sign-in', 'cache-control': 'no-store', 'referrer-policy': 'no-referrer' }).send();
-  });
+  app.get<{ Params: { secret: string } }>(
+    '/first-administrator/:secret',
+    { schema: { hide: true } },
+    (request, reply) => {
+      if (kindOfSecret(request.params.secret) !== 'first') throw new Failure('not-found', 'nothing is here');
+      return firstPage(deps, request, reply, request.params.secret, FRESH);
+    },
+  );
+  app.post<{ Params: { secret: string } }>(
+    '/first-administrator/:secret',
+    { schema: { hide: true } },
+    async (request, reply) => {
+      const { secret } = request.params;
+      if (kindOfSecret(secret) !== 'first') throw new Failure('not-found', 'nothing is here');
+      const fields = fieldsOf(request.body);
+      const read = readForm(firstPerson, fields, { lengths: 'in' });
+      const faults = read.ok
+        ? passwordFault(read.data.password, [read.data.email, read.data.name])
+        : read.faults;
+      if (!read.ok || faults.length > 0)
+        return firstPage(deps, request, reply, secret, { typed: keep(fields), faults }, 422);
+      if (!(await createFirstAdministrator(deps.db, hashOf(secret), read.data, deps.now()))) {
+        throw new Failure('not-found', 'this link has been used, or has ended');
+      }
+      return reply
+        .code(303)
+        .headers({ location: '/sign-in', 'cache-control': 'no-store', 'referrer-policy': 'no-referrer' })
+        .send();
+    },
+  );
 }

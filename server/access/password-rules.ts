@@ -10,6 +10,7 @@ export function passwordFault(password: string, about: readonly string[]): FormF
   if ([...password].length < 8) return say('must be at least 8 characters');
   const plain = password.toLowerCase();
   if (refused.has(plain)) return say('is among the most common ones; choose another');
-  if (about.some((word) => word !== '' && plain === word.toLowerCase())) return say('must not be your name or address');
+  if (about.some((word) => word !== '' && plain === word.toLowerCase()))
+    return say('must not be your name or address');
   return [];
 }

@@ -30,7 +30,12 @@ async function staffBySession(tx: Tx, hash: string, now: Date): Promise<Caller |
     .executeTakeFirst();
   if (staff === undefined || staff.disabled_at !== null) return undefined;
   if (idle > SEEN_STEP_MS) {
-    await tx.updateTable('staff_session').set({ seen_at: now }).where('shop_id', '=', session.shop_id).where('id', '=', session.id).execute();
+    await tx
+      .updateTable('staff_session')
+      .set({ seen_at: now })
+      .where('shop_id', '=', session.shop_id)
+      .where('id', '=', session.id)
+      .execute();
   }
   return {
     kind: 'staff',
@@ -44,7 +49,11 @@ async function staffBySession(tx: Tx, hash: string, now: Date): Promise<Caller |
 }
 
 async function builderByLink(tx: Tx, hash: string, now: Date): Promise<Caller | undefined> {
-  const link = await tx.selectFrom('share_link').selectAll().where('token_hash', '=', hash).executeTakeFirst();
+  const link = await tx
+    .selectFrom('share_link')
+    .selectAll()
+    .where('token_hash', '=', hash)
+    .executeTakeFirst();
   if (link === undefined || link.revoked_at !== null || link.expires_at <= now) return undefined;
   return {
     kind: 'builder',
@@ -57,7 +66,11 @@ async function builderByLink(tx: Tx, hash: string, now: Date): Promise<Caller | 
 }
 
 async function builderBySession(tx: Tx, hash: string, now: Date): Promise<Caller | undefined> {
-  const session = await tx.selectFrom('builder_session').selectAll().where('token_hash', '=', hash).executeTakeFirst();
+  const session = await tx
+    .selectFrom('builder_session')
+    .selectAll()
+    .where('token_hash', '=', hash)
+    .executeTakeFirst();
   if (session === undefined || session.expires_at <= now) return undefined;
   await enterShop(tx, session.shop_id);
   const link = await tx
@@ -80,6 +93,11 @@ export async function callerOf(db: Database, secret: string, now: Date): Promise
   const kind = kindOfSecret(secret);
   if (kind === undefined || kind === 'first') return undefined;
   const hash = hashOf(secret);
-  const resolvers = { session: staffBySession, link: builderByLink, builder: builderBySession, key: programByKey };
+  const resolvers = {
+    session: staffBySession,
+    link: builderByLink,
+    builder: builderBySession,
+    key: programByKey,
+  };
   return db.bySecret(hash, (tx) => resolvers[kind](tx, hash, now));
 }

@@ -1,7 +1,13 @@
 import { createHash, randomBytes } from 'node:crypto';
 
 /** What a secret opens can be told from its first letters; that helps scanners of leaked text, not attackers. */
-export const SECRET_KINDS = { session: 'bcs', link: 'bcl', builder: 'bcb', key: 'bck', first: 'bcf' } as const;
+export const SECRET_KINDS = {
+  session: 'bcs',
+  link: 'bcl',
+  builder: 'bcb',
+  key: 'bck',
+  first: 'bcf',
+} as const;
 export type SecretKind = keyof typeof SECRET_KINDS;
 
 /** A fresh secret of 256 random bits. Only its hash is ever stored. */

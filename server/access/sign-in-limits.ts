@@ -30,9 +30,13 @@ export function signInLimits(pool: Pool): SignInLimits {
       } catch (error) {
         if (!(error instanceof RateLimiterRes)) throw error;
         const seconds = Math.max(1, Math.ceil(error.msBeforeNext / 1000));
-        throw new Failure('quota-exceeded', `too many attempts to sign in; try again in ${Math.ceil(seconds / 60)} min`, {
-          headers: { 'retry-after': String(seconds) },
-        });
+        throw new Failure(
+          'quota-exceeded',
+          `too many attempts to sign in; try again in ${Math.ceil(seconds / 60)} min`,
+          {
+            headers: { 'retry-after': String(seconds) },
+          },
+        );
       }
     },
     async forgive(address, account) {

@@ -52,28 +52,48 @@ export async function signIn(
 }
 
 /** Ends the sessions of one person: one of them, or all. */
-export async function endSessions(db: Database, shopId: string, which: { sessionId: string } | { staffId: string }, now: Date): Promise<void> {
+export async function endSessions(
+  db: Database,
+  shopId: string,
+  which: { sessionId: string } | { staffId: string },
+  now: Date,
+): Promise<void> {
   await db.inShop(shopId, (tx) =>
     tx
       .updateTable('staff_session')
       .set({ ended_at: now })
       .where('shop_id', '=', shopId)
-      .where((row) => ('sessionId' in which ? row('id', '=', which.sessionId) : row('staff_id', '=', which.staffId)))
+      .where((row) =>
+        'sessionId' in which ? row('id', '=', which.sessionId) : row('staff_id', '=', which.staffId),
+      )
       .where('ended_at', 'is', null)
       .execute(),
   );
 }
 
 /** Swaps a share link for a session of its own, so that the secret leaves the address bar. */
-export async function openShareLink(db: Database, linkHash: string, now: Date): Promise<{ secret: string; expiresAt: Date } | undefined> {
+export async function openShareLink(
+  db: Database,
+  linkHash: string,
+  now: Date,
+): Promise<{ secret: string; expiresAt: Date } | undefined> {
   return db.bySecret(linkHash, async (tx) => {
-    const link = await tx.selectFrom('share_link').selectAll().where('token_hash', '=', linkHash).executeTakeFirst();
+    const link = await tx
+      .selectFrom('share_link')
+      .selectAll()
+      .where('token_hash', '=', linkHash)
+      .executeTakeFirst();
     if (link === undefined || link.revoked_at !== null || link.expires_at <= now) return undefined;
     await enterShop(tx, link.shop_id);
     const { secret, hash } = newSecret('builder');
     await tx
       .insertInto('builder_session')
-      .values({ shop_id: link.shop_id, share_link_id: link.id, token_hash: hash, expires_at: link.expires_at })
+      .values({
+        shop_id: link.shop_id,
+        share_link_id: link.id,
+        token_hash: hash,
+        expires_at: link.expires_at,
+      })
       .execute();
     return { secret, expiresAt: link.expires_at };
   });

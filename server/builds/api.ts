@@ -1,7 +1,16 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { newArm, placeArm, reviseBuild as reviseInput } from '../../shared/schemas/commands.ts';
-import { armView, buildView, placementView, revisionView, showArm, showBuild, showPlacement, showRevision } from '../api/views.ts';
+import {
+  armView,
+  buildView,
+  placementView,
+  revisionView,
+  showArm,
+  showBuild,
+  showPlacement,
+  showRevision,
+} from '../api/views.ts';
 import type { Deps } from '../deps.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../http/api-route.ts';
 import { Failure } from '../problems/failure.ts';
@@ -11,9 +20,11 @@ const ETAG = /^"(\d{1,9})"$/;
 
 /** The revision that `If-Match` names; without it a change could overwrite another's unseen. */
 function expectedRevision(header: string | undefined): number {
-  if (header === undefined) throw new Failure('version-required', 'send If-Match with the ETag of the build you read');
+  if (header === undefined)
+    throw new Failure('version-required', 'send If-Match with the ETag of the build you read');
   const revision = ETAG.exec(header.trim())?.[1];
-  if (revision === undefined) throw new Failure('version-stale', 'If-Match must be the strong ETag of the build');
+  if (revision === undefined)
+    throw new Failure('version-stale', 'If-Match must be the strong ETag of the build');
   return Number(revision);
 }
 
@@ -21,7 +32,13 @@ function expectedRevision(header: string | undefined): number {
 export function buildsApi(app: FastifyInstance, deps: Deps): void {
   const tag = 'builds';
   readRoute(app, deps, {
-    operationId: 'getBuild', tag, summary: 'A build as it stands', url: '/api/v1/builds/:id', params: idParams, query: noParams, answer: buildView,
+    operationId: 'getBuild',
+    tag,
+    summary: 'A build as it stands',
+    url: '/api/v1/builds/:id',
+    params: idParams,
+    query: noParams,
+    answer: buildView,
     read: async (tx, { caller, params }, reply) => {
       const build = await builds.getBuild(tx, caller, params.id);
       reply.header('etag', `"${build.revision}"`);
@@ -29,23 +46,50 @@ export function buildsApi(app: FastifyInstance, deps: Deps): void {
     },
   });
   commandRoute(app, deps, {
-    operationId: 'reviseBuild', tag, summary: 'Keep a new revision of the specification', method: 'PUT', url: '/api/v1/builds/:id/spec',
-    params: idParams, body: reviseInput, status: 200, answer: buildView,
+    operationId: 'reviseBuild',
+    tag,
+    summary: 'Keep a new revision of the specification',
+    method: 'PUT',
+    url: '/api/v1/builds/:id/spec',
+    params: idParams,
+    body: reviseInput,
+    status: 200,
+    answer: buildView,
     run: async (tx, { caller, params, body, request }) => {
-      const build = await builds.reviseBuild(tx, caller, params.id, body, expectedRevision(request.headers['if-match']));
+      const build = await builds.reviseBuild(
+        tx,
+        caller,
+        params.id,
+        body,
+        expectedRevision(request.headers['if-match']),
+      );
       return { body: showBuild(build), etag: `"${build.revision}"` };
     },
   });
   readRoute(app, deps, {
-    operationId: 'listRevisions', tag, summary: 'Every revision of a build', url: '/api/v1/builds/:id/revisions', params: idParams, query: noParams,
+    operationId: 'listRevisions',
+    tag,
+    summary: 'Every revision of a build',
+    url: '/api/v1/builds/:id/revisions',
+    params: idParams,
+    query: noParams,
     answer: z.object({ revisions: z.array(revisionView) }),
     read: async (tx, { caller, params }) => ({
       revisions: (await builds.listRevisions(tx, caller, params.id)).map(showRevision),
     }),
   });
   readRoute(app, deps, {
-    operationId: 'listArms', tag, summary: 'Rocker arms of a build, where they sit now, and every swap', url: '/api/v1/builds/:id/arms',
-    params: idParams, query: noParams, answer: z.object({ arms: z.array(armView), now: z.array(placementView), placements: z.array(placementView) }),
+    operationId: 'listArms',
+    tag,
+    summary: 'Rocker arms of a build, where they sit now, and every swap',
+    url: '/api/v1/builds/:id/arms',
+    params: idParams,
+    query: noParams,
+    answer: z.object({
+      arms: z.array(armView),
+      now: z.array(placementView),
+      placements: z.array(placementView),
+    }),
     read: async (tx, { caller, params }) => {
       const placements = await builds.listPlacements(tx, caller, params.id);
       return {
@@ -56,13 +100,29 @@ export function buildsApi(app: FastifyInstance, deps: Deps): void {
     },
   });
   commandRoute(app, deps, {
-    operationId: 'addArm', tag, summary: 'Add a rocker arm with its marks word for word', method: 'POST', url: '/api/v1/builds/:id/arms',
-    params: idParams, body: newArm, status: 201, answer: armView,
-    run: async (tx, { caller, params, body }) => ({ body: showArm(await builds.addArm(tx, caller, params.id, body)) }),
+    operationId: 'addArm',
+    tag,
+    summary: 'Add a rocker arm with its marks word for word',
+    method: 'POST',
+    url: '/api/v1/builds/:id/arms',
+    params: idParams,
+    body: newArm,
+    status: 201,
+    answer: armView,
+    run: async (tx, { caller, params, body }) => ({
+      body: showArm(await builds.addArm(tx, caller, params.id, body)),
+    }),
   });
   commandRoute(app, deps, {
-    operationId: 'placeArm', tag, summary: 'Say which arm sits on which valve now', method: 'POST', url: '/api/v1/builds/:id/placements',
-    params: idParams, body: placeArm, status: 201, answer: placementView,
+    operationId: 'placeArm',
+    tag,
+    summary: 'Say which arm sits on which valve now',
+    method: 'POST',
+    url: '/api/v1/builds/:id/placements',
+    params: idParams,
+    body: placeArm,
+    status: 201,
+    answer: placementView,
     run: async (tx, { caller, params, body }) => ({
       body: showPlacement(await builds.placeArmOnValve(tx, caller, params.id, body)),
     }),

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { buildSpec, BuildSpec } from '../../shared/schemas/build-spec.ts';
+import type { BuildSpec, buildSpec } from '../../shared/schemas/build-spec.ts';
 import type { newArm, placeArm } from '../../shared/schemas/commands.ts';
 import { author, type Caller, requireBuild } from '../access/caller.ts';
 import type { Tx } from '../database/database.ts';
@@ -48,7 +48,14 @@ export async function getBuild(tx: Tx, caller: Caller, buildId: string): Promise
         .onRef('build_revision.build_id', '=', 'build.id')
         .onRef('build_revision.revision', '=', 'build.revision'),
     )
-    .select(['build.id', 'build.label', 'build.revision', 'build.last_seq', 'build.created_at', 'build_revision.spec'])
+    .select([
+      'build.id',
+      'build.label',
+      'build.revision',
+      'build.last_seq',
+      'build.created_at',
+      'build_revision.spec',
+    ])
     .where('build.shop_id', '=', caller.shopId)
     .where('build.id', '=', buildId)
     .executeTakeFirst();
@@ -143,7 +150,12 @@ export async function reviseBuild(
   });
 }
 
-export async function addArm(tx: Tx, caller: Caller, buildId: string, input: z.output<typeof newArm>): Promise<Arm> {
+export async function addArm(
+  tx: Tx,
+  caller: Caller,
+  buildId: string,
+  input: z.output<typeof newArm>,
+): Promise<Arm> {
   return onBuild(tx, caller, buildId, async ({ emit }) => {
     const row = await tx
       .insertInto('arm')
@@ -160,7 +172,8 @@ export async function addArm(tx: Tx, caller: Caller, buildId: string, input: z.o
       .onConflict((conflict) => conflict.columns(['shop_id', 'build_id', 'name']).doNothing())
       .returning(['id', 'created_at'])
       .executeTakeFirst();
-    if (row === undefined) throw new Failure('conflict', `this build already has an arm called “${input.name}”`);
+    if (row === undefined)
+      throw new Failure('conflict', `this build already has an arm called “${input.name}”`);
     await emit('arm-added', { armId: row.id, ...input });
     return { id: row.id, ...input, by: caller.name, at: row.created_at };
   });

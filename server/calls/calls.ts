@@ -1,3 +1,4 @@
+import type { Selectable } from 'kysely';
 import { sql } from 'kysely';
 import type { z } from 'zod';
 import type { openCall, triage } from '../../shared/schemas/commands.ts';
@@ -6,7 +7,6 @@ import type { Tx } from '../database/database.ts';
 import type { CallTable } from '../database/tables.ts';
 import { Failure, notFound } from '../problems/failure.ts';
 import { onBuild } from '../record/record.ts';
-import type { Selectable } from 'kysely';
 
 export interface Call {
   readonly id: string;
@@ -122,7 +122,11 @@ export interface ListedCall extends Call {
 export async function listCalls(
   tx: Tx,
   caller: Caller,
-  options: { readonly search?: string | undefined; readonly before?: number | undefined; readonly limit: number },
+  options: {
+    readonly search?: string | undefined;
+    readonly before?: number | undefined;
+    readonly limit: number;
+  },
 ): Promise<ListedCall[]> {
   requireDesk(caller, 'read');
   const pattern = `%${(options.search ?? '').replace(/[\\%_]/g, '\\$&')}%`;
@@ -151,7 +155,9 @@ export async function listCalls(
   return rows.map((row) => ({ ...toCall(row), buildLabel: row.build_label }));
 }
 
-type CallPatch = Partial<Pick<Selectable<CallTable>, 'engine_state' | 'contact' | 'held' | 'hold_reason' | 'closed_at'>>;
+type CallPatch = Partial<
+  Pick<Selectable<CallTable>, 'engine_state' | 'contact' | 'held' | 'hold_reason' | 'closed_at'>
+>;
 
 /** Changes a call and records it as one event on its build. */
 async function changeCall(
@@ -178,7 +184,12 @@ async function changeCall(
 const HOLD_ON_CONTACT = 'something hit, bent, came loose or turns tight';
 
 /** Records the first question of a call. Where something hit, bent or came loose, the hold is set at once. */
-export function recordTriage(tx: Tx, caller: Caller, callId: string, input: z.output<typeof triage>): Promise<Call> {
+export function recordTriage(
+  tx: Tx,
+  caller: Caller,
+  callId: string,
+  input: z.output<typeof triage>,
+): Promise<Call> {
   return changeCall(tx, caller, callId, (call) => {
     const holds = input.contact === 'something' && !call.held;
     return {

@@ -8,7 +8,18 @@ export type Tx = Transaction<Tables>;
 const UUID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/;
 const HASH = /^[0-9a-f]{64}$/;
 const TRY_AGAIN = new Set(['40001', '40P01']);
-const UNREACHABLE = new Set(['57P01', '57P02', '57P03', '08006', '08001', '53300', 'ECONNREFUSED', 'ECONNRESET', 'ENOENT', 'EPIPE']);
+const UNREACHABLE = new Set([
+  '57P01',
+  '57P02',
+  '57P03',
+  '08006',
+  '08001',
+  '53300',
+  'ECONNREFUSED',
+  'ECONNRESET',
+  'ENOENT',
+  'EPIPE',
+]);
 const TRIES = 3;
 
 export interface Database {
@@ -29,7 +40,10 @@ function codeOf(error: unknown): string {
 
 function isUnreachable(error: unknown): boolean {
   const message = error instanceof Error ? error.message : '';
-  return UNREACHABLE.has(codeOf(error)) || /timeout exceeded when trying to connect|Connection terminated/i.test(message);
+  return (
+    UNREACHABLE.has(codeOf(error)) ||
+    /timeout exceeded when trying to connect|Connection terminated/i.test(message)
+  );
 }
 
 /** bigint as number: every bigint of ours is a sequence number far below 2^53. */
@@ -41,7 +55,10 @@ const types = {
   },
 };
 
-export function openDatabase(url: string, options: { poolSize: number; onIdleError: (error: Error) => void }): Database {
+export function openDatabase(
+  url: string,
+  options: { poolSize: number; onIdleError: (error: Error) => void },
+): Database {
   const pool = new pg.Pool({
     connectionString: url,
     max: options.poolSize,

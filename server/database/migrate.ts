@@ -28,7 +28,12 @@ const LOCK_NOT_AVAILABLE = '55P03';
  * would otherwise hold up every reader behind it.
  */
 export async function migrate(ownerUrl: string, attempts = 10): Promise<void> {
-  const pool = new pg.Pool({ connectionString: ownerUrl, max: 2, options: '-c lock_timeout=4000', connectionTimeoutMillis: 10_000 });
+  const pool = new pg.Pool({
+    connectionString: ownerUrl,
+    max: 2,
+    options: '-c lock_timeout=4000',
+    connectionTimeoutMillis: 10_000,
+  });
   const db = new Kysely<unknown>({ dialect: new PostgresDialect({ pool }) });
   try {
     const migrator = new Migrator({ db, provider: { getMigrations: migrations } });

@@ -1,5 +1,5 @@
 import { readNumber } from '../../shared/quantities/read-number.ts';
-import { unitsOf, type Unit, type Dimension, type Quantity } from '../../shared/quantities/units.ts';
+import { type Dimension, type Quantity, type Unit, unitsOf } from '../../shared/quantities/units.ts';
 import type { FieldData } from '../../views/parts/field.examples.ts';
 import type { Slot } from '../../views/parts/part.ts';
 import type { Fields, FormFault } from './read-form.ts';
@@ -27,13 +27,23 @@ type Extra = Partial<Omit<FieldData, 'id' | 'name' | 'label' | 'value' | 'error'
 /** A field of words. */
 export function textField(shown: Shown, name: string, label: string, extra: Extra = {}): Slot {
   const data: FieldData = {
-    id: fieldId(name), name, label, value: shown.typed[name] ?? '', ...extra, ...withError(errorOf(shown, name, label)),
+    id: fieldId(name),
+    name,
+    label,
+    value: shown.typed[name] ?? '',
+    ...extra,
+    ...withError(errorOf(shown, name, label)),
   };
   return { template: '/parts/field', data };
 }
 
 /** How an entry is understood, for the line below its field. */
-export function echoOf(text: string, dimension: Dimension | 'ratio', assume: Unit | undefined, perTurn?: Quantity): string {
+export function echoOf(
+  text: string,
+  dimension: Dimension | 'ratio',
+  assume: Unit | undefined,
+  perTurn?: Quantity,
+): string {
   if (text.trim() === '') return '';
   const read = readNumber(text, {
     kind: dimension,
@@ -45,13 +55,20 @@ export function echoOf(text: string, dimension: Dimension | 'ratio', assume: Uni
 
 /** A field for a quantity, with the unit that counts when none is typed and the line that says how it was read. */
 export function quantityField(
-  shown: Shown, name: string, label: string, dimension: Dimension, extra: Extra & { readonly assume?: Unit; readonly perTurn?: Quantity } = {},
+  shown: Shown,
+  name: string,
+  label: string,
+  dimension: Dimension,
+  extra: Extra & { readonly assume?: Unit; readonly perTurn?: Quantity } = {},
 ): Slot {
   const { assume: given, perTurn, ...rest } = extra;
   const assume = given ?? unitsOf(dimension)[0];
   const value = shown.typed[name] ?? '';
   const data: FieldData = {
-    id: fieldId(name), name, label, value,
+    id: fieldId(name),
+    name,
+    label,
+    value,
     ...(assume === undefined ? {} : { unit: assume }),
     reads: dimension,
     echo: echoOf(value, dimension, assume, perTurn),
@@ -66,16 +83,32 @@ export function numberField(shown: Shown, name: string, label: string, extra: Ex
   return textField(shown, name, label, extra);
 }
 
-export function areaField(shown: Shown, name: string, label: string, extra: { hint?: string; optional?: boolean; rows?: number } = {}): Slot {
+export function areaField(
+  shown: Shown,
+  name: string,
+  label: string,
+  extra: { hint?: string; optional?: boolean; rows?: number } = {},
+): Slot {
   return {
     template: '/parts/textarea',
-    data: { id: fieldId(name), name, label, value: shown.typed[name] ?? '', ...extra, ...withError(errorOf(shown, name, label)) },
+    data: {
+      id: fieldId(name),
+      name,
+      label,
+      value: shown.typed[name] ?? '',
+      ...extra,
+      ...withError(errorOf(shown, name, label)),
+    },
   };
 }
 
 /** One of a list of words, as a drop-down. */
 export function selectField(
-  shown: Shown, name: string, label: string, words: Readonly<Record<string, string>>, extra: { hint?: string; optional?: boolean; first?: string } = {},
+  shown: Shown,
+  name: string,
+  label: string,
+  words: Readonly<Record<string, string>>,
+  extra: { hint?: string; optional?: boolean; first?: string } = {},
 ): Slot {
   const { first, ...rest } = extra;
   const options = [
@@ -84,19 +117,33 @@ export function selectField(
   ];
   return {
     template: '/parts/select',
-    data: { id: fieldId(name), name, label, options, value: shown.typed[name] ?? options[0]?.value ?? '', ...rest, ...withError(errorOf(shown, name, label)) },
+    data: {
+      id: fieldId(name),
+      name,
+      label,
+      options,
+      value: shown.typed[name] ?? options[0]?.value ?? '',
+      ...rest,
+      ...withError(errorOf(shown, name, label)),
+    },
   };
 }
 
 /** One of a few words, all of them in sight. */
 export function choiceField(
-  shown: Shown, name: string, legend: string, words: Readonly<Record<string, string>>, extra: { hint?: string; inline?: boolean } = {},
+  shown: Shown,
+  name: string,
+  legend: string,
+  words: Readonly<Record<string, string>>,
+  extra: { hint?: string; inline?: boolean } = {},
 ): Slot {
   const chosen = shown.typed[name];
   return {
     template: '/parts/choice',
     data: {
-      id: fieldId(name), name, legend,
+      id: fieldId(name),
+      name,
+      legend,
       options: Object.entries(words).map(([value, label]) => ({ value, label, checked: value === chosen })),
       ...extra,
       ...withError(errorOf(shown, name, legend)),
@@ -105,10 +152,16 @@ export function choiceField(
 }
 
 /** The links of an error summary, in the words that stand beside the fields. */
-export function summaryOf(shown: Shown, labels: Readonly<Record<string, string>>): { field?: string; text: string }[] {
+export function summaryOf(
+  shown: Shown,
+  labels: Readonly<Record<string, string>>,
+): { field?: string; text: string }[] {
   return shown.faults.map((fault) => {
-    const name = Object.keys(labels).find((each) => fault.field === each || fault.field.startsWith(`${each}.`));
-    if (name === undefined) return { text: fault.field === '' ? fault.detail : `${fault.field} ${fault.detail}` };
+    const name = Object.keys(labels).find(
+      (each) => fault.field === each || fault.field.startsWith(`${each}.`),
+    );
+    if (name === undefined)
+      return { text: fault.field === '' ? fault.detail : `${fault.field} ${fault.detail}` };
     return { field: fieldId(name), text: `${labels[name] ?? name} ${fault.detail}` };
   });
 }

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { InputFault } from '../../shared/problems/faults.ts';
-import { type Quantity, type Unit, unitsOf } from '../../shared/quantities/units.ts';
 import { readNumber } from '../../shared/quantities/read-number.ts';
+import { type Quantity, type Unit, unitsOf } from '../../shared/quantities/units.ts';
 import { fieldInfo } from '../../shared/schemas/field-info.ts';
 import { faultsOf } from '../compute/faults-of.ts';
 
@@ -55,7 +55,9 @@ function listFrom(item: z.core.$ZodType, fields: Fields, name: string, options: 
     if (index !== undefined && (fields[field] ?? '').trim() !== '') indices.add(Number(index));
   }
   if (indices.size === 0) return undefined;
-  return [...indices].sort((a, b) => a - b).map((index) => valueFrom(item, fields, `${name}.${index}`, options));
+  return [...indices]
+    .sort((a, b) => a - b)
+    .map((index) => valueFrom(item, fields, `${name}.${index}`, options));
 }
 
 function numberFrom(text: string): unknown {
@@ -72,7 +74,11 @@ function valueFrom(schema: z.core.$ZodType, fields: Fields, name: string, option
   const info = inner instanceof z.ZodType ? fieldInfo.get(inner) : undefined;
   if (info === undefined) {
     // A choice or an id that was left alone is left out; words are kept as they are, also empty ones.
-    return inner instanceof z.ZodString ? (inner.format === null || inner.format === undefined ? text : text || undefined) : text || undefined;
+    return inner instanceof z.ZodString
+      ? inner.format === null || inner.format === undefined
+        ? text
+        : text || undefined
+      : text || undefined;
   }
   if (text.trim() === '') return undefined;
   if (info.control === 'quantity') {
@@ -91,16 +97,25 @@ function fieldOf(fault: InputFault): string {
 }
 
 /** Reads a form by the schema that its JSON twin has. What was typed stays with the caller. */
-export function readForm<Schema extends z.ZodObject>(schema: Schema, fields: Fields, options: FormOptions): FormReading<z.output<Schema>> {
+export function readForm<Schema extends z.ZodObject>(
+  schema: Schema,
+  fields: Fields,
+  options: FormOptions,
+): FormReading<z.output<Schema>> {
   const body = objectFrom(schema, fields, '', options);
   const parsed = schema.safeParse(body);
   if (parsed.success) return { ok: true, data: parsed.data };
-  return { ok: false, faults: faultsOf(parsed.error, body).map((fault) => ({ field: fieldOf(fault), detail: fault.detail })) };
+  return {
+    ok: false,
+    faults: faultsOf(parsed.error, body).map((fault) => ({ field: fieldOf(fault), detail: fault.detail })),
+  };
 }
 
 /** What a form post carries, every value as one text. A field sent twice keeps its first value. */
 export function fieldsOf(body: unknown): Fields {
   if (typeof body !== 'object' || body === null) return {};
-  const entries = Object.entries(body).map(([name, value]) => [name, Array.isArray(value) ? String(value[0]) : String(value)] as const);
+  const entries = Object.entries(body).map(
+    ([name, value]) => [name, Array.isArray(value) ? String(value[0]) : String(value)] as const,
+  );
   return Object.fromEntries(entries);
 }

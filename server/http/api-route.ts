@@ -4,9 +4,9 @@ import type { Caller } from '../access/caller.ts';
 import type { Tx } from '../database/database.ts';
 import type { Deps } from '../deps.ts';
 import { problemResponses } from './api-schemas.ts';
-import { checked, checkedParams } from './validate.ts';
 import { apiCaller } from './callers.ts';
 import { idempotencyKey, type Outcome, perform } from './perform.ts';
+import { checked, checkedParams } from './validate.ts';
 
 interface Described {
   readonly operationId: string;
@@ -85,7 +85,12 @@ export function commandRoute<P extends z.ZodType, B extends z.ZodType, A extends
   app.route({
     method: route.method,
     url: route.url,
-    schema: schemaOf(route, { params: route.params, ...(Object.is(body, nothing) ? {} : { body }) }, route.status, route.answer),
+    schema: schemaOf(
+      route,
+      { params: route.params, ...(Object.is(body, nothing) ? {} : { body }) },
+      route.status,
+      route.answer,
+    ),
     handler: async (request, reply) => {
       const caller = await apiCaller(request, deps);
       const given = {

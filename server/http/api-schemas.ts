@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { FAULT_CODES } from '../../shared/problems/faults.ts';
-import { PROBLEMS } from '../problems/registry.ts';
 import { keysOf } from '../../shared/schemas/words.ts';
+import { PROBLEMS } from '../problems/registry.ts';
 
 const titles = Object.fromEntries(Object.entries(PROBLEMS).map(([code, { title }]) => [code, title]));
 

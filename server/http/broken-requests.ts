@@ -1,7 +1,7 @@
 import type { Socket } from 'node:net';
 import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify';
-import { PROBLEMS, type ProblemCode } from '../problems/registry.ts';
 import { Failure } from '../problems/failure.ts';
+import { PROBLEMS, type ProblemCode } from '../problems/registry.ts';
 import { sendProblem } from './problems.ts';
 
 /** Requests too broken to reach a route: the answer is written to the socket in the same shape as any other. */
@@ -12,7 +12,13 @@ export function answerBrokenRequest(error: NodeJS.ErrnoException, socket: Socket
   }
   const code: ProblemCode = error.code === 'HPE_HEADER_OVERFLOW' ? 'headers-too-large' : 'bad-request';
   const { status, title } = PROBLEMS[code];
-  const body = JSON.stringify({ type: `/problems/${code}`, title, status, code, requestId: crypto.randomUUID() });
+  const body = JSON.stringify({
+    type: `/problems/${code}`,
+    title,
+    status,
+    code,
+    requestId: crypto.randomUUID(),
+  });
   socket.end(
     `HTTP/1.1 ${status} ${title}\r\ncontent-type: application/problem+json\r\ncontent-length: ${Buffer.byteLength(body)}\r\nconnection: close\r\n\r\n${body}`,
   );

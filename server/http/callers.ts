@@ -11,7 +11,13 @@ export function cookieNames(secure: boolean): { desk: string; bench: string } {
     : { desk: 'benchcall-desk', bench: 'benchcall-bench' };
 }
 
-export function setSecretCookie(reply: FastifyReply, deps: Deps, which: 'desk' | 'bench', secret: string, expires: Date): void {
+export function setSecretCookie(
+  reply: FastifyReply,
+  deps: Deps,
+  which: 'desk' | 'bench',
+  secret: string,
+  expires: Date,
+): void {
   reply.setCookie(cookieNames(deps.secure)[which], secret, {
     path: '/',
     httpOnly: true,
@@ -26,7 +32,11 @@ export function clearSecretCookie(reply: FastifyReply, deps: Deps, which: 'desk'
 }
 
 /** Whom the page is for, by the cookie of its side; undefined when nobody is signed in. */
-export async function pageCaller(request: FastifyRequest, deps: Deps, side: 'desk' | 'bench'): Promise<Caller | undefined> {
+export async function pageCaller(
+  request: FastifyRequest,
+  deps: Deps,
+  side: 'desk' | 'bench',
+): Promise<Caller | undefined> {
   const secret = request.cookies[cookieNames(deps.secure)[side]];
   if (secret === undefined) return undefined;
   const caller = await callerOf(deps.db, secret, deps.now());

@@ -24,7 +24,12 @@ function refuseHostile(value: unknown, path: PropertyKey[]): void {
   for (const [key, item] of Object.entries(value)) {
     if (key === '__proto__') {
       throw new InputFaults([
-        { pointer: pointerOf([...path, key]), code: 'unknown-field', detail: 'is not a field of this input', received: item },
+        {
+          pointer: pointerOf([...path, key]),
+          code: 'unknown-field',
+          detail: 'is not a field of this input',
+          received: item,
+        },
       ]);
     }
     path.push(key);

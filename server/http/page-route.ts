@@ -3,8 +3,8 @@ import type { Caller } from '../access/caller.ts';
 import type { Tx } from '../database/database.ts';
 import type { Deps } from '../deps.ts';
 import { type Fields, type FormFault, fieldsOf } from '../forms/read-form.ts';
-import { Failure } from '../problems/failure.ts';
 import { type Page, renderPage } from '../pages/render.ts';
+import { Failure } from '../problems/failure.ts';
 import { pageCaller } from './callers.ts';
 import { idempotencyKey, perform } from './perform.ts';
 
@@ -30,24 +30,44 @@ const ID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/;
 
 function texts(value: unknown): Record<string, string> {
   if (typeof value !== 'object' || value === null) return {};
-  return Object.fromEntries(Object.entries(value).filter((pair): pair is [string, string] => typeof pair[1] === 'string'));
+  return Object.fromEntries(
+    Object.entries(value).filter((pair): pair is [string, string] => typeof pair[1] === 'string'),
+  );
 }
 
-async function received(request: FastifyRequest, reply: FastifyReply, deps: Deps, side: PageSide): Promise<PageRequest> {
+async function received(
+  request: FastifyRequest,
+  reply: FastifyReply,
+  deps: Deps,
+  side: PageSide,
+): Promise<PageRequest> {
   const caller = await pageCaller(request, deps, side);
-  if (caller === undefined) throw new Failure('sign-in-required', side === 'desk' ? 'sign in first' : 'open your link again');
+  if (caller === undefined)
+    throw new Failure('sign-in-required', side === 'desk' ? 'sign in first' : 'open your link again');
   const params = texts(request.params);
   for (const [name, value] of Object.entries(params)) {
     if (/id$/i.test(name) && !ID.test(value)) throw new Failure('not-found', 'nothing is here');
   }
-  return { caller, side, params, query: texts(request.query), fields: fieldsOf(request.body), request, reply };
+  return {
+    caller,
+    side,
+    params,
+    query: texts(request.query),
+    fields: fieldsOf(request.body),
+    request,
+    reply,
+  };
 }
 
 export interface PageRoute {
   readonly url: string;
   readonly side: PageSide;
   /** Builds the page from a transaction of the caller's shop; with faults, as it was typed. */
-  page(tx: Tx, given: PageRequest, again?: { readonly faults: readonly FormFault[]; readonly typed: Fields }): Promise<Page>;
+  page(
+    tx: Tx,
+    given: PageRequest,
+    again?: { readonly faults: readonly FormFault[]; readonly typed: Fields },
+  ): Promise<Page>;
 }
 
 /** A page that is read. */
@@ -75,7 +95,8 @@ export function postForm(
   app.post(route.action ?? route.url, { schema: { hide: true } }, async (request, reply) => {
     const given = await received(request, reply, deps, route.side);
     const answer = await performForm(deps, given, route.run);
-    if ('goTo' in answer) return reply.code(303).header('location', answer.goTo).header('cache-control', 'no-store').send();
+    if ('goTo' in answer)
+      return reply.code(303).header('location', answer.goTo).header('cache-control', 'no-store').send();
     const page = await deps.db.inShop(given.caller.shopId, (tx) => route.page(tx, given, answer));
     return renderPage(deps, request, reply, {
       ...page,
@@ -121,7 +142,13 @@ async function performForm(
     return { goTo: outcome.location ?? '/' };
   } catch (error) {
     if (error instanceof Refused) return error.answer;
-    if (error instanceof Failure && (error.code === 'conflict' || error.code === 'held' || error.code === 'version-stale' || error.code === 'key-reused')) {
+    if (
+      error instanceof Failure &&
+      (error.code === 'conflict' ||
+        error.code === 'held' ||
+        error.code === 'version-stale' ||
+        error.code === 'key-reused')
+    ) {
       return { faults: [{ field: '', detail: error.detail }], typed: given.fields };
     }
     throw error;

@@ -30,7 +30,8 @@ export function idempotencyKey(header: string | string[] | undefined): string | 
   if (header === undefined) return undefined;
   const text = (Array.isArray(header) ? header.join(',') : header).trim();
   const key = /^"(.*)"$/.exec(text)?.[1] ?? text;
-  if (!KEY.test(key)) throw new Failure('bad-request', 'Idempotency-Key must be 1 to 200 visible ASCII characters');
+  if (!KEY.test(key))
+    throw new Failure('bad-request', 'Idempotency-Key must be 1 to 200 visible ASCII characters');
   return key;
 }
 
@@ -41,13 +42,23 @@ async function takeTurn(tx: Tx, lock: string, request: CommandRequest): Promise<
     await sql`select pg_advisory_xact_lock(hashtextextended(${lock}, 0))`.execute(tx);
     return;
   }
-  const { rows } = await sql<{ got: boolean }>`select pg_try_advisory_xact_lock(hashtextextended(${lock}, 0)) as got`.execute(tx);
+  const { rows } = await sql<{
+    got: boolean;
+  }>`select pg_try_advisory_xact_lock(hashtextextended(${lock}, 0)) as got`.execute(tx);
   if (rows[0]?.got !== true) {
-    throw new Failure('still-running', 'a request with this key has not finished yet', { headers: { 'retry-after': '1' } });
+    throw new Failure('still-running', 'a request with this key has not finished yet', {
+      headers: { 'retry-after': '1' },
+    });
   }
 }
 
-async function replay(tx: Tx, caller: Caller, request: CommandRequest, key: string, hash: string): Promise<Outcome | undefined> {
+async function replay(
+  tx: Tx,
+  caller: Caller,
+  request: CommandRequest,
+  key: string,
+  hash: string,
+): Promise<Outcome | undefined> {
   const row = await tx
     .selectFrom('idempotency')
     .selectAll()

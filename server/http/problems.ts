@@ -31,7 +31,8 @@ function codeOf(error: unknown): ProblemCode {
   const code: unknown = typeof error === 'object' && error !== null ? Reflect.get(error, 'code') : undefined;
   const known = typeof code === 'string' ? FRAMEWORK[code] : undefined;
   if (known !== undefined) return known;
-  const status: unknown = typeof error === 'object' && error !== null ? Reflect.get(error, 'statusCode') : undefined;
+  const status: unknown =
+    typeof error === 'object' && error !== null ? Reflect.get(error, 'statusCode') : undefined;
   if (status === 503) return 'service-busy';
   return typeof status === 'number' && status >= 400 && status < 500 ? 'bad-request' : 'internal-error';
 }
@@ -44,7 +45,11 @@ export function problemOf(error: unknown, requestId: string): Problem {
   if (error instanceof Failure) return { ...base, detail: error.detail };
   if (error instanceof InputFaults) {
     const count = error.faults.length;
-    return { ...base, detail: count === 1 ? '1 fault in the input' : `${count} faults in the input`, errors: error.faults };
+    return {
+      ...base,
+      detail: count === 1 ? '1 fault in the input' : `${count} faults in the input`,
+      errors: error.faults,
+    };
   }
   return base;
 }
@@ -79,7 +84,8 @@ type PageError = (request: FastifyRequest, reply: FastifyReply, problem: Problem
 /** JSON routes answer with problem details, pages with an error page; both from the same registry. */
 export const problems = fp(
   (app: FastifyInstance, options: { pageError: PageError }, done) => {
-    const isApi = (request: FastifyRequest) => request.url.startsWith('/api/') || request.url.startsWith('/health');
+    const isApi = (request: FastifyRequest) =>
+      request.url.startsWith('/api/') || request.url.startsWith('/health');
     const answer = async (request: FastifyRequest, reply: FastifyReply, error: unknown) => {
       const problem = problemOf(error, request.id);
       logFailure(request, error, problem.status);
@@ -98,10 +104,15 @@ export const problems = fp(
     });
     app.setNotFoundHandler((request, reply) => {
       const path = request.url.split('?')[0] ?? '';
-      const allowed = [...new Set(patterns.filter((each) => each.matches.test(path)).map((each) => each.method))];
-      const error = allowed.length > 0 && !allowed.includes(request.method)
-        ? new Failure('method-not-allowed', `${request.method} is not taken here`, { headers: { allow: allowed.join(', ') } })
-        : new Failure('not-found', 'nothing is here');
+      const allowed = [
+        ...new Set(patterns.filter((each) => each.matches.test(path)).map((each) => each.method)),
+      ];
+      const error =
+        allowed.length > 0 && !allowed.includes(request.method)
+          ? new Failure('method-not-allowed', `${request.method} is not taken here`, {
+              headers: { allow: allowed.join(', ') },
+            })
+          : new Failure('not-found', 'nothing is here');
       return answer(request, reply, error);
     });
     done();

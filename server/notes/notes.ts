@@ -22,7 +22,12 @@ export interface Note {
   readonly at: Date;
 }
 
-export async function keepNote(tx: Tx, caller: Caller, callId: string, input: z.output<typeof newNote>): Promise<Note> {
+export async function keepNote(
+  tx: Tx,
+  caller: Caller,
+  callId: string,
+  input: z.output<typeof newNote>,
+): Promise<Note> {
   const call = await getCall(tx, caller, callId);
   if (input.kind !== 'note') requireDesk(caller, 'write');
   return onBuild(tx, caller, call.buildId, async ({ emit }) => {
@@ -43,7 +48,16 @@ export async function keepNote(tx: Tx, caller: Caller, callId: string, input: z.
       })
       .returning(['id', 'created_at'])
       .executeTakeFirstOrThrow();
-    return { id: row.id, callId, ...input, due: input.due, doneAt: undefined, seq, by: caller.name, at: row.created_at };
+    return {
+      id: row.id,
+      callId,
+      ...input,
+      due: input.due,
+      doneAt: undefined,
+      seq,
+      by: caller.name,
+      at: row.created_at,
+    };
   });
 }
 
@@ -63,8 +77,15 @@ export async function finishPromise(tx: Tx, caller: Caller, callId: string, note
       .returning('body')
       .executeTakeFirst();
     if (row === undefined) {
-      const known = await tx.selectFrom('note').select('id').where('shop_id', '=', caller.shopId).where('id', '=', noteId).executeTakeFirst();
-      throw known === undefined ? notFound('promise') : new Failure('conflict', 'this promise is done already');
+      const known = await tx
+        .selectFrom('note')
+        .select('id')
+        .where('shop_id', '=', caller.shopId)
+        .where('id', '=', noteId)
+        .executeTakeFirst();
+      throw known === undefined
+        ? notFound('promise')
+        : new Failure('conflict', 'this promise is done already');
     }
     await emit('promise-done', { callId, noteId, body: row.body });
   });

@@ -10,5 +10,7 @@ export function assetRoutes(app: FastifyInstance, deps: Deps): void {
       reply.type(asset.type).header('cache-control', 'public, max-age=31536000, immutable').send(asset.body),
     );
   }
-  app.get('/robots.txt', { schema: { hide: true } }, (_request, reply) => reply.type('text/plain; charset=utf-8').send(ROBOTS));
+  app.get('/robots.txt', { schema: { hide: true } }, (_request, reply) =>
+    reply.type('text/plain; charset=utf-8').send(ROBOTS),
+  );
 }

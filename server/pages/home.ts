@@ -8,6 +8,10 @@ export function homePage(app: FastifyInstance, deps: Deps): void {
   app.get('/', { schema: { hide: true } }, async (request, reply) => {
     const caller = await pageCaller(request, deps, 'desk');
     if (caller !== undefined) return reply.code(303).header('location', '/calls').send();
-    return renderPage(deps, request, reply, { template: 'home', title: 'A support call about a rocker arm', data: {} });
+    return renderPage(deps, request, reply, {
+      template: 'home',
+      title: 'A support call about a rocker arm',
+      data: {},
+    });
   });
 }

@@ -18,15 +18,23 @@ function navigation(caller: Caller | undefined, place: string | undefined) {
   const places = [
     ...(caller?.kind === 'staff' ? [{ href: '/calls', label: 'Calls' }] : []),
     { href: '/reference', label: 'Reference' },
-    ...(caller?.kind === 'staff' && caller.roles.includes('administrator') ? [{ href: '/desk', label: 'The desk' }] : []),
+    ...(caller?.kind === 'staff' && caller.roles.includes('administrator')
+      ? [{ href: '/desk', label: 'The desk' }]
+      : []),
     ...(caller === undefined ? [{ href: '/sign-in', label: 'Sign in' }] : []),
   ];
   return places.map((each) => ({ ...each, current: each.href === place }));
 }
 
 /** Renders a page inside the layout. What belongs to somebody is never kept by a cache. */
-export function renderPage(deps: Deps, request: FastifyRequest, reply: FastifyReply, page: Page): FastifyReply {
-  const { caller, side = caller === undefined ? 'open' : caller.kind === 'builder' ? 'builder' : 'desk' } = page;
+export function renderPage(
+  deps: Deps,
+  request: FastifyRequest,
+  reply: FastifyReply,
+  page: Page,
+): FastifyReply {
+  const { caller, side = caller === undefined ? 'open' : caller.kind === 'builder' ? 'builder' : 'desk' } =
+    page;
   const body = deps.views.render(`/pages/${page.template}/page`, page.data);
   const html = deps.views.render('/layout', {
     lang: 'en',
@@ -38,7 +46,9 @@ export function renderPage(deps: Deps, request: FastifyRequest, reply: FastifyRe
     iconHref: deps.assets.icon.href,
     nav: side === 'builder' ? [] : navigation(caller, page.place),
     signedIn:
-      caller === undefined ? undefined : { name: caller.name, signOutHref: caller.kind === 'staff' ? '/account' : undefined },
+      caller === undefined
+        ? undefined
+        : { name: caller.name, signOutHref: caller.kind === 'staff' ? '/account' : undefined },
     side,
     keysOff: caller?.kind === 'staff' && !caller.shortcuts,
   });

@@ -5,7 +5,11 @@ export class Failure extends Error {
   readonly code: ProblemCode;
   readonly detail: string;
   readonly headers: Readonly<Record<string, string>>;
-  constructor(code: ProblemCode, detail: string, options: { headers?: Record<string, string>; cause?: unknown } = {}) {
+  constructor(
+    code: ProblemCode,
+    detail: string,
+    options: { headers?: Record<string, string>; cause?: unknown } = {},
+  ) {
     super(detail, { cause: options.cause });
     this.name = 'Failure';
     this.code = code;

@@ -16,47 +16,99 @@ const setUpParams = z.strictObject({ id: z.uuid(), setUpId: z.uuid() });
 export function readingsApi(app: FastifyInstance, deps: Deps): void {
   const tag = 'readings';
   readRoute(app, deps, {
-    operationId: 'listSetUps', tag, summary: 'Set-ups of a build', url: '/api/v1/builds/:id/set-ups', params: idParams, query: noParams,
+    operationId: 'listSetUps',
+    tag,
+    summary: 'Set-ups of a build',
+    url: '/api/v1/builds/:id/set-ups',
+    params: idParams,
+    query: noParams,
     answer: z.object({ setUps: z.array(setUpView) }),
-    read: async (tx, { caller, params }) => ({ setUps: (await listSetUps(tx, caller, params.id)).map(showSetUp) }),
+    read: async (tx, { caller, params }) => ({
+      setUps: (await listSetUps(tx, caller, params.id)).map(showSetUp),
+    }),
   });
   commandRoute(app, deps, {
-    operationId: 'startSetUp', tag, summary: 'Start a set-up: which valve, and how it is measured', method: 'POST',
-    url: '/api/v1/builds/:id/set-ups', params: idParams, body: newSetUp, status: 201, answer: setUpView,
+    operationId: 'startSetUp',
+    tag,
+    summary: 'Start a set-up: which valve, and how it is measured',
+    method: 'POST',
+    url: '/api/v1/builds/:id/set-ups',
+    params: idParams,
+    body: newSetUp,
+    status: 201,
+    answer: setUpView,
     run: async (tx, { caller, params, body }) => {
       const setUp = await startSetUp(tx, caller, params.id, body);
       return { body: showSetUp(setUp), location: `/api/v1/builds/${params.id}/set-ups/${setUp.id}/ratio` };
     },
   });
   readRoute(app, deps, {
-    operationId: 'listReadings', tag, summary: 'Every reading of a build, replaced ones included', url: '/api/v1/builds/:id/readings',
-    params: idParams, query: noParams, answer: z.object({ readings: z.array(readingView) }),
-    read: async (tx, { caller, params }) => ({ readings: (await listReadings(tx, caller, params.id)).map(showReading) }),
+    operationId: 'listReadings',
+    tag,
+    summary: 'Every reading of a build, replaced ones included',
+    url: '/api/v1/builds/:id/readings',
+    params: idParams,
+    query: noParams,
+    answer: z.object({ readings: z.array(readingView) }),
+    read: async (tx, { caller, params }) => ({
+      readings: (await listReadings(tx, caller, params.id)).map(showReading),
+    }),
   });
   commandRoute(app, deps, {
-    operationId: 'keepReading', tag, summary: 'Keep a reading of a pass', method: 'POST',
-    url: '/api/v1/builds/:id/set-ups/:setUpId/readings', params: setUpParams, body: newReading, status: 201, answer: readingView,
+    operationId: 'keepReading',
+    tag,
+    summary: 'Keep a reading of a pass',
+    method: 'POST',
+    url: '/api/v1/builds/:id/set-ups/:setUpId/readings',
+    params: setUpParams,
+    body: newReading,
+    status: 201,
+    answer: readingView,
     run: async (tx, { caller, params, body }) => ({
       body: showReading(await keepReading(tx, caller, params.id, params.setUpId, body)),
     }),
   });
   commandRoute(app, deps, {
-    operationId: 'replaceReading', tag, summary: 'Replace a reading, or strike it out, with the reason', method: 'POST',
-    url: '/api/v1/builds/:id/readings/:readingId/corrections', params: z.strictObject({ id: z.uuid(), readingId: z.uuid() }),
-    body: correctReading, status: 201, answer: readingView,
+    operationId: 'replaceReading',
+    tag,
+    summary: 'Replace a reading, or strike it out, with the reason',
+    method: 'POST',
+    url: '/api/v1/builds/:id/readings/:readingId/corrections',
+    params: z.strictObject({ id: z.uuid(), readingId: z.uuid() }),
+    body: correctReading,
+    status: 201,
+    answer: readingView,
     run: async (tx, { caller, params, body }) => ({
       body: showReading(await replaceReading(tx, caller, params.id, params.readingId, body)),
     }),
   });
   readRoute(app, deps, {
-    operationId: 'getRatio', tag, summary: 'The ratio of a set-up: interval, budget, verdicts, and what must be asked',
-    url: '/api/v1/builds/:id/set-ups/:setUpId/ratio', params: setUpParams, query: noParams, answer: ratioView,
+    operationId: 'getRatio',
+    tag,
+    summary: 'The ratio of a set-up: interval, budget, verdicts, and what must be asked',
+    url: '/api/v1/builds/:id/set-ups/:setUpId/ratio',
+    params: setUpParams,
+    query: noParams,
+    answer: ratioView,
     read: async (tx, { caller, params }) => ratioOfSetUp(tx, caller, params.id, params.setUpId),
   });
   commandRoute(app, deps, {
-    operationId: 'answerQuestion', tag, summary: 'Keep what a person found when a question was put to them', method: 'POST',
-    url: '/api/v1/builds/:id/answers', params: idParams, body: answerQuestion, status: 201,
-    answer: z.object({ id: z.uuid(), question: z.string(), answer: z.string(), seq: z.int(), by: z.string(), at: z.iso.datetime() }),
+    operationId: 'answerQuestion',
+    tag,
+    summary: 'Keep what a person found when a question was put to them',
+    method: 'POST',
+    url: '/api/v1/builds/:id/answers',
+    params: idParams,
+    body: answerQuestion,
+    status: 201,
+    answer: z.object({
+      id: z.uuid(),
+      question: z.string(),
+      answer: z.string(),
+      seq: z.int(),
+      by: z.string(),
+      at: z.iso.datetime(),
+    }),
     run: async (tx, { caller, params, body }) => {
       const { id, question, answer, seq, by, at } = await keepAnswer(tx, caller, params.id, body);
       return { body: { id, question, answer, seq, by, at: at.toISOString() } };

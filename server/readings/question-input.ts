@@ -24,7 +24,8 @@ function last<T>(items: readonly T[]): T | undefined {
 function otherRatio(setUp: SetUp, setUps: readonly SetUp[], readings: readonly Reading[], spring: string) {
   const other = last(
     setUps.filter(
-      (each) => each.cylinder === setUp.cylinder && each.valve === setUp.valve && each.method.spring === spring,
+      (each) =>
+        each.cylinder === setUp.cylinder && each.valve === setUp.valve && each.method.spring === spring,
     ),
   );
   if (other === undefined) return undefined;
@@ -56,7 +57,8 @@ export function questionInput(
   const light = otherRatio(setUp, setUps, standing, 'light');
   const running = otherRatio(setUp, setUps, standing, 'running');
   const stated = (kind: string) => last(own.filter((reading) => reading.kind === kind));
-  const inch = (entry: Parameters<typeof inches>[0] | undefined) => (entry === undefined ? undefined : inches(entry));
+  const inch = (entry: Parameters<typeof inches>[0] | undefined) =>
+    entry === undefined ? undefined : inches(entry);
   return {
     valvePasses: passesOf(own, 'valve-lift'),
     lobePasses: passesOf(own, 'lobe-lift'),
@@ -68,21 +70,21 @@ export function questionInput(
     perTurn: inches(method.perTurn),
     graduation: inches(method.graduation),
     lobeSource: method.lobeSource,
-      statedValveLift: inch(stated('stated-valve-lift')?.peak),
-      statedLobeLift: inch(stated('stated-lobe-lift')?.peak),
-      lashSetting: inch(method.lashSetting),
-      travel: inch(method.travel),
-      pushedIn: inch(method.pushedIn),
-      cardLobeLift: inch(lobe?.lobeLift),
-      otherCardLobeLift: inch(otherLobe?.lobeLift),
-      cardValveLift: inch(lobe?.cardValveLift),
-      cardLash: inch(lobe?.lash),
-      cardRatio: spec.cam?.assumedRatio,
-      nominalRatio: spec.rockers?.nominalRatio,
-      lightRatio: light?.ratio,
-      runningRatio: running?.ratio,
-      lightLash: light?.lash,
-      runningLash: running?.lash,
-      otherPeaks: elsewhere.length === 0 ? undefined : elsewhere.map((reading) => inches(reading.peak)),
+    statedValveLift: inch(stated('stated-valve-lift')?.peak),
+    statedLobeLift: inch(stated('stated-lobe-lift')?.peak),
+    lashSetting: inch(method.lashSetting),
+    travel: inch(method.travel),
+    pushedIn: inch(method.pushedIn),
+    cardLobeLift: inch(lobe?.lobeLift),
+    otherCardLobeLift: inch(otherLobe?.lobeLift),
+    cardValveLift: inch(lobe?.cardValveLift),
+    cardLash: inch(lobe?.lash),
+    cardRatio: spec.cam?.assumedRatio,
+    nominalRatio: spec.rockers?.nominalRatio,
+    lightRatio: light?.ratio,
+    runningRatio: running?.ratio,
+    lightLash: light?.lash,
+    runningLash: running?.lash,
+    otherPeaks: elsewhere.length === 0 ? undefined : elsewhere.map((reading) => inches(reading.peak)),
   };
 }

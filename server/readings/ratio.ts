@@ -1,16 +1,16 @@
 import { z } from 'zod';
-import { type Unit, UNITS } from '../../shared/quantities/units.ts';
+import { UNITS, type Unit } from '../../shared/quantities/units.ts';
 import type { BuildSpec } from '../../shared/schemas/build-spec.ts';
 import { siOf } from '../../shared/schemas/entered.ts';
 import { NOMINAL_RATIOS } from '../../shared/schemas/method.ts';
 import type { Caller } from '../access/caller.ts';
 import { specAt } from '../builds/builds.ts';
+import { encoderFor } from '../compute/encode.ts';
 import type { Tx } from '../database/database.ts';
 import { computation as ratioAtFullLift } from '../mechanics/computations/ratio-at-full-lift.ts';
 import { questionsFor } from '../mechanics/questions/questions.ts';
 import type { Question } from '../mechanics/questions/types.ts';
 import { getSetUp, listSetUps, type SetUp } from '../set-ups/set-ups.ts';
-import { encoderFor } from '../compute/encode.ts';
 import { questionInput } from './question-input.ts';
 import { listReadings, type Reading, standing } from './readings.ts';
 
@@ -30,7 +30,8 @@ export interface SetUpRatio {
   readonly cautions: readonly string[];
 }
 
-const kindOf = (readings: readonly Reading[], kind: string) => readings.filter((reading) => reading.kind === kind);
+const kindOf = (readings: readonly Reading[], kind: string) =>
+  readings.filter((reading) => reading.kind === kind);
 
 /** Nominals that the reading is set against: the common ones, and what the rockers are sold as. */
 export function nominalsFor(spec: BuildSpec): number[] {
@@ -43,7 +44,11 @@ function lobeOf(spec: BuildSpec, setUp: SetUp) {
   return spec.cam?.[setUp.valve];
 }
 
-function lobeInput(spec: BuildSpec, setUp: SetUp, readings: readonly Reading[]): RatioInput['lobeLift'] | string {
+function lobeInput(
+  spec: BuildSpec,
+  setUp: SetUp,
+  readings: readonly Reading[],
+): RatioInput['lobeLift'] | string {
   const errorLimit = siOf(setUp.method.lobeErrorLimit);
   if (setUp.method.lobeSource === 'card') {
     const lobe = lobeOf(spec, setUp)?.lobeLift;
@@ -53,7 +58,11 @@ function lobeInput(spec: BuildSpec, setUp: SetUp, readings: readonly Reading[]):
   const lifts = kindOf(readings, 'lobe-lift').map((reading) => siOf(reading.peak));
   if (lifts.length === 0) return 'a pass of the lobe lift';
   if (setUp.method.lobeSource === 'caliper') {
-    return { value: lifts.reduce((sum, lift) => sum + lift, 0) / lifts.length, errorLimit, source: 'caliper' };
+    return {
+      value: lifts.reduce((sum, lift) => sum + lift, 0) / lifts.length,
+      errorLimit,
+      source: 'caliper',
+    };
   }
   return { readings: lifts, graduation: siOf(setUp.method.graduation), errorLimit };
 }
@@ -87,7 +96,12 @@ export function ratioInput(
 }
 
 /** The ratio of a set-up with everything it rests on, from the readings that stand. */
-export async function setUpRatio(tx: Tx, caller: Caller, buildId: string, setUpId: string): Promise<SetUpRatio> {
+export async function setUpRatio(
+  tx: Tx,
+  caller: Caller,
+  buildId: string,
+  setUpId: string,
+): Promise<SetUpRatio> {
   const setUp = await getSetUp(tx, caller, buildId, setUpId);
   const spec = await specAt(tx, caller.shopId, buildId, setUp.revision);
   const all = await listReadings(tx, caller, buildId);
@@ -104,7 +118,8 @@ export async function setUpRatio(tx: Tx, caller: Caller, buildId: string, setUpI
     result,
     missing,
     questions: questionsFor(questionInput(spec, setUp, setUps, standing(all))),
-    assumptions: input === undefined || result === undefined ? [] : ratioAtFullLift.assumptions(input, result),
+    assumptions:
+      input === undefined || result === undefined ? [] : ratioAtFullLift.assumptions(input, result),
     cautions: input === undefined || result === undefined ? [] : ratioAtFullLift.cautions(input, result),
   };
 }

@@ -139,7 +139,8 @@ export async function replaceReading(
       .where('replaces', '=', readingId)
       .executeTakeFirst();
     if (later !== undefined) throw new Failure('conflict', 'this reading has been replaced already');
-    if (old.struck) throw new Failure('conflict', 'this line strikes a reading out; keep a new reading instead');
+    if (old.struck)
+      throw new Failure('conflict', 'this line strikes a reading out; keep a new reading instead');
     const struck = input.peak === undefined;
     const seq = await emit(struck ? 'reading-struck' : 'reading-replaced', {
       setUpId: old.set_up_id,
@@ -177,7 +178,12 @@ function struckColumns(old: Selectable<ReadingTable>) {
   return { typed, value, unit, read_as, zero_typed, zero_value, zero_unit };
 }
 
-async function readingRow(tx: Tx, caller: Caller, buildId: string, readingId: string): Promise<Selectable<ReadingTable>> {
+async function readingRow(
+  tx: Tx,
+  caller: Caller,
+  buildId: string,
+  readingId: string,
+): Promise<Selectable<ReadingTable>> {
   const row = await tx
     .selectFrom('reading')
     .selectAll()
@@ -190,7 +196,12 @@ async function readingRow(tx: Tx, caller: Caller, buildId: string, readingId: st
 }
 
 /** Every reading of a build in the order of entry, replaced and struck ones included. */
-export async function listReadings(tx: Tx, caller: Caller, buildId: string, setUpId?: string): Promise<Reading[]> {
+export async function listReadings(
+  tx: Tx,
+  caller: Caller,
+  buildId: string,
+  setUpId?: string,
+): Promise<Reading[]> {
   requireBuild(caller, buildId, 'read');
   const rows = await tx
     .selectFrom('reading')
@@ -200,7 +211,9 @@ export async function listReadings(tx: Tx, caller: Caller, buildId: string, setU
     .$if(setUpId !== undefined, (query) => query.where('set_up_id', '=', setUpId ?? ''))
     .orderBy('seq')
     .execute();
-  const replacedBy = new Map(rows.flatMap((row) => (row.replaces === null ? [] : [[row.replaces, row.id] as const])));
+  const replacedBy = new Map(
+    rows.flatMap((row) => (row.replaces === null ? [] : [[row.replaces, row.id] as const])),
+  );
   return rows.map((row) => toReading(row, replacedBy.get(row.id)));
 }
 

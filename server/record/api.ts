@@ -14,15 +14,25 @@ const after = z.strictObject({
 /** JSON routes of the record: events in order, and the full export of a build. */
 export function recordApi(app: FastifyInstance, deps: Deps): void {
   readRoute(app, deps, {
-    operationId: 'listEvents', tag: 'builds', summary: 'Events of a build after a sequence number', url: '/api/v1/builds/:id/events',
-    params: idParams, query: after, answer: z.object({ events: z.array(eventView) }),
+    operationId: 'listEvents',
+    tag: 'builds',
+    summary: 'Events of a build after a sequence number',
+    url: '/api/v1/builds/:id/events',
+    params: idParams,
+    query: after,
+    answer: z.object({ events: z.array(eventView) }),
     read: async (tx, { caller, params, query }) => ({
       events: (await eventsAfter(tx, caller, params.id, query.after, query.limit)).map(showEvent),
     }),
   });
   readRoute(app, deps, {
-    operationId: 'exportBuild', tag: 'builds', summary: 'Everything of a build: revisions, arms, set-ups, readings, notes, events',
-    url: '/api/v1/builds/:id/export', params: idParams, query: noParams, answer: exportView,
+    operationId: 'exportBuild',
+    tag: 'builds',
+    summary: 'Everything of a build: revisions, arms, set-ups, readings, notes, events',
+    url: '/api/v1/builds/:id/export',
+    params: idParams,
+    query: noParams,
+    answer: exportView,
     read: async (tx, { caller, params }) => exportBuild(tx, caller, params.id, deps.now()),
   });
 }

@@ -2,8 +2,22 @@ import { z } from 'zod';
 import type { Caller } from '../access/caller.ts';
 import { listAnswers } from '../answers/answers.ts';
 import {
-  armView, buildView, eventView, noteView, placementView, readingView, revisionView, setUpView,
-  showArm, showBuild, showEvent, showNote, showPlacement, showReading, showRevision, showSetUp,
+  armView,
+  buildView,
+  eventView,
+  noteView,
+  placementView,
+  readingView,
+  revisionView,
+  setUpView,
+  showArm,
+  showBuild,
+  showEvent,
+  showNote,
+  showPlacement,
+  showReading,
+  showRevision,
+  showSetUp,
 } from '../api/views.ts';
 import { getBuild, listArms, listPlacements, listRevisions } from '../builds/builds.ts';
 import type { Tx } from '../database/database.ts';

@@ -10,7 +10,12 @@ export const EVENT_CHANNEL = 'benchcall_event';
 export interface Command {
   readonly tx: Tx;
   readonly caller: Caller;
-  readonly build: { readonly id: string; readonly label: string; readonly revision: number; readonly version: number };
+  readonly build: {
+    readonly id: string;
+    readonly label: string;
+    readonly revision: number;
+    readonly version: number;
+  };
   /** Records an event; answers its sequence number in the build. */
   emit(kind: string, data: object): Promise<number>;
 }
@@ -43,7 +48,14 @@ export async function onBuild<T>(
       seq += 1;
       await tx
         .insertInto('event')
-        .values({ shop_id: caller.shopId, build_id: buildId, seq, kind, data: JSON.stringify(data), ...author(caller) })
+        .values({
+          shop_id: caller.shopId,
+          build_id: buildId,
+          seq,
+          kind,
+          data: JSON.stringify(data),
+          ...author(caller),
+        })
         .execute();
       return seq;
     },

@@ -43,7 +43,11 @@ export async function shareCall(
       })
       .returning(['id', 'created_at', 'expires_at'])
       .executeTakeFirstOrThrow();
-    await emit('link-made', { linkId: row.id, holder: input.holder, expiresAt: row.expires_at.toISOString() });
+    await emit('link-made', {
+      linkId: row.id,
+      holder: input.holder,
+      expiresAt: row.expires_at.toISOString(),
+    });
     const link = {
       id: row.id,
       holder: input.holder,
@@ -77,7 +81,13 @@ export async function listShareLinks(tx: Tx, caller: Caller, buildId: string): P
 }
 
 /** Ends a link and every session opened with it. */
-export async function revokeShareLink(tx: Tx, caller: Caller, callId: string, linkId: string, now: Date): Promise<void> {
+export async function revokeShareLink(
+  tx: Tx,
+  caller: Caller,
+  callId: string,
+  linkId: string,
+  now: Date,
+): Promise<void> {
   requireStaff(caller);
   const call = await getCall(tx, caller, callId);
   await onBuild(tx, caller, call.buildId, async ({ emit }) => {
@@ -91,7 +101,11 @@ export async function revokeShareLink(tx: Tx, caller: Caller, callId: string, li
       .returning('holder')
       .executeTakeFirst();
     if (row === undefined) throw notFound('open link');
-    await tx.deleteFrom('builder_session').where('shop_id', '=', caller.shopId).where('share_link_id', '=', linkId).execute();
+    await tx
+      .deleteFrom('builder_session')
+      .where('shop_id', '=', caller.shopId)
+      .where('share_link_id', '=', linkId)
+      .execute();
     await emit('link-revoked', { linkId, holder: row.holder });
   });
 }

@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { openCall, newArm, newReading } from '../../shared/schemas/commands.ts';
-import { buildSpec } from '../../shared/schemas/build-spec.ts';
-import { method } from '../../shared/schemas/method.ts';
 import demo from '../../seeds/demo.json' with { type: 'json' };
+import { buildSpec } from '../../shared/schemas/build-spec.ts';
+import { newArm, newReading, openCall } from '../../shared/schemas/commands.ts';
+import { method } from '../../shared/schemas/method.ts';
 import type { Caller, Role } from '../access/caller.ts';
 import { hashPassword } from '../access/passwords.ts';
 import { emailKey } from '../access/secrets.ts';
@@ -24,7 +24,14 @@ async function seedStaff(tx: Tx, shopId: string): Promise<Caller> {
     const roles = roleList.parse(person.roles);
     const { id } = await tx
       .insertInto('staff')
-      .values({ shop_id: shopId, name: person.name, email: person.email, email_key: emailKey(person.email), password_hash: passwordHash, roles })
+      .values({
+        shop_id: shopId,
+        name: person.name,
+        email: person.email,
+        email_key: emailKey(person.email),
+        password_hash: passwordHash,
+        roles,
+      })
       .returning('id')
       .executeTakeFirstOrThrow();
     people.push({ id, name: person.name, roles });
@@ -37,19 +44,31 @@ async function seedStaff(tx: Tx, shopId: string): Promise<Caller> {
 async function seedCall(tx: Tx, desk: Caller): Promise<string> {
   const call = await open(tx, desk, openCall.parse(demo.call));
   await recordTriage(tx, desk, call.id, { engineState: 'apart', contact: 'none' });
-  await reviseBuild(tx, desk, call.buildId, { spec: buildSpec.parse(demo.spec), reason: 'as the caller read it out' }, undefined);
+  await reviseBuild(
+    tx,
+    desk,
+    call.buildId,
+    { spec: buildSpec.parse(demo.spec), reason: 'as the caller read it out' },
+    undefined,
+  );
   const arms = [];
   for (const arm of demo.arms) arms.push(await addArm(tx, desk, call.buildId, newArm.parse(arm)));
   const first = arms[0];
   if (first === undefined) throw new Error('the demo needs an arm');
-  await placeArmOnValve(tx, desk, call.buildId, { armId: first.id, cylinder: 1, valve: 'intake', reason: 'as found' });
+  await placeArmOnValve(tx, desk, call.buildId, {
+    armId: first.id,
+    cylinder: 1,
+    valve: 'intake',
+    reason: 'as found',
+  });
   const setUp = await startSetUp(tx, desk, call.buildId, {
     cylinder: 1,
     valve: 'intake',
     armId: first.id,
     method: method.parse(demo.method),
   });
-  for (const reading of demo.readings) await keepReading(tx, desk, call.buildId, setUp.id, newReading.parse(reading));
+  for (const reading of demo.readings)
+    await keepReading(tx, desk, call.buildId, setUp.id, newReading.parse(reading));
   return call.id;
 }
 
@@ -66,9 +85,27 @@ export async function seedDemo(deps: Deps): Promise<FirstRun> {
 /** A fresh link to the demo call for each start: only hashes are kept, so an old one can't be shown again. */
 export async function demoCallLink(deps: Deps, shopId: string): Promise<FirstRun> {
   return deps.db.inShop(shopId, async (tx) => {
-    const staff = await tx.selectFrom('staff').selectAll().where('shop_id', '=', shopId).orderBy('created_at').executeTakeFirstOrThrow();
-    const call = await tx.selectFrom('call').select('id').where('shop_id', '=', shopId).orderBy('number').executeTakeFirstOrThrow();
-    const desk: Caller = { kind: 'staff', shopId, id: staff.id, name: staff.name, roles: ['desk'], sessionId: '', shortcuts: true };
+    const staff = await tx
+      .selectFrom('staff')
+      .selectAll()
+      .where('shop_id', '=', shopId)
+      .orderBy('created_at')
+      .executeTakeFirstOrThrow();
+    const call = await tx
+      .selectFrom('call')
+      .select('id')
+      .where('shop_id', '=', shopId)
+      .orderBy('number')
+      .executeTakeFirstOrThrow();
+    const desk: Caller = {
+      kind: 'staff',
+      shopId,
+      id: staff.id,
+      name: staff.name,
+      roles: ['desk'],
+      sessionId: '',
+      shortcuts: true,
+    };
     const { secret } = await shareCall(tx, desk, call.id, { holder: 'Builder (demo)', days: 14 }, deps.now());
     return { kind: 'demo', email: staff.email, password: demo.password, callId: call.id, link: secret };
   });

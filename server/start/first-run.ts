@@ -6,7 +6,13 @@ import { demoCallLink, seedDemo } from './demo.ts';
 export type FirstRun =
   | { readonly kind: 'nothing' }
   | { readonly kind: 'first-administrator'; readonly secret: string }
-  | { readonly kind: 'demo'; readonly email: string; readonly password: string; readonly callId: string; readonly link: string };
+  | {
+      readonly kind: 'demo';
+      readonly email: string;
+      readonly password: string;
+      readonly callId: string;
+      readonly link: string;
+    };
 
 const DAY = 86_400_000;
 
@@ -18,7 +24,9 @@ async function shops(ownerUrl: string): Promise<{ any: boolean; demo: string | u
     // An owner that is no superuser is itself held by the forced policies; it may lift them for itself alone.
     await client.query('begin');
     await client.query('alter table shop no force row level security');
-    const { rows } = await client.query<{ id: string; is_demo: boolean }>('select id, is_demo from shop order by created_at limit 20');
+    const { rows } = await client.query<{ id: string; is_demo: boolean }>(
+      'select id, is_demo from shop order by created_at limit 20',
+    );
     await client.query('rollback');
     return { any: rows.length > 0, demo: rows.find((row) => row.is_demo)?.id };
   } finally {
@@ -40,7 +48,8 @@ async function firstAdministratorLink(deps: Deps): Promise<FirstRun> {
 /** An empty database gets the demo shop in development, and a one-time link for its first administrator in production. */
 export async function firstRun(deps: Deps, ownerUrl: string): Promise<FirstRun> {
   const found = await shops(ownerUrl);
-  if (deps.config.NODE_ENV === 'production') return found.any ? { kind: 'nothing' } : firstAdministratorLink(deps);
+  if (deps.config.NODE_ENV === 'production')
+    return found.any ? { kind: 'nothing' } : firstAdministratorLink(deps);
   if (deps.config.NODE_ENV === 'test') return { kind: 'nothing' };
   if (!found.any) return seedDemo(deps);
   return found.demo === undefined ? { kind: 'nothing' } : demoCallLink(deps, found.demo);

@@ -31,11 +31,18 @@ export const buildSpec = z.strictObject({
       bore: optionalLength('cylinder bore'),
       stroke: optionalLength('crank stroke'),
       rodLength: optionalLength('connecting rod, centre to centre'),
-      pinOffset: entered('length', 'piston pin offset, positive toward the side the crankpin moves to after TDC', {
-        sign: 'any',
-      }).optional(),
+      pinOffset: entered(
+        'length',
+        'piston pin offset, positive toward the side the crankpin moves to after TDC',
+        {
+          sign: 'any',
+        },
+      ).optional(),
       valveAngle: entered('angle', 'valve to bore axis').optional(),
-      lifter: choice(['solid-flat', 'solid-roller', 'hydraulic-flat', 'hydraulic-roller'], 'lifter type').optional(),
+      lifter: choice(
+        ['solid-flat', 'solid-roller', 'hydraulic-flat', 'hydraulic-roller'],
+        'lifter type',
+      ).optional(),
       rockerMounting: choice(['stud', 'pedestal', 'shaft'], 'how the rockers are mounted').optional(),
       coverBolting: choice(['through-centre', 'perimeter'], 'how the valve covers are bolted').optional(),
     })

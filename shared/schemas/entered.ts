@@ -21,7 +21,12 @@ type Understood =
   | { ok: true; entered: Entered }
   | { ok: false; code: FaultCode; detail: string; at?: string };
 
-function understandText(text: string, dimension: Dimension, assume: Unit | undefined, turn: Turn): Understood {
+function understandText(
+  text: string,
+  dimension: Dimension,
+  assume: Unit | undefined,
+  turn: Turn,
+): Understood {
   const read = readNumber(text, {
     kind: dimension,
     ...(assume === undefined ? {} : { assume }),
@@ -33,7 +38,11 @@ function understandText(text: string, dimension: Dimension, assume: Unit | undef
   }
   if (read.fault) return { ok: false, code: read.fault.code, detail: read.fault.detail };
   const ways = read.ambiguities.map((each) => each.readAs).join(', or ');
-  return { ok: false, code: 'not-allowed', detail: `can be read in more than one way: ${ways}. Write it with its unit` };
+  return {
+    ok: false,
+    code: 'not-allowed',
+    detail: `can be read in more than one way: ${ways}. Write it with its unit`,
+  };
 }
 
 /** Understands `".482 in"`, `{ value, unit }`, or what a form sends: `{ typed, assume, perTurn? }`. */
@@ -44,21 +53,37 @@ function understand(raw: unknown, dimension: Dimension): Understood {
     return { ok: false, code: 'wrong-dimension', detail: `is a bare number; give a unit: ${units}` };
   }
   if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) {
-    return { ok: false, code: 'not-a-number', detail: 'must be { "value", "unit" } or a text such as ".482 in"' };
+    return {
+      ok: false,
+      code: 'not-a-number',
+      detail: 'must be { "value", "unit" } or a text such as ".482 in"',
+    };
   }
-  const unknown = Object.keys(raw).find((key) => !['value', 'unit', 'typed', 'assume', 'perTurn', 'readAs'].includes(key));
-  if (unknown !== undefined) return { ok: false, code: 'unknown-field', detail: 'is not a part of a quantity', at: unknown };
+  const unknown = Object.keys(raw).find(
+    (key) => !['value', 'unit', 'typed', 'assume', 'perTurn', 'readAs'].includes(key),
+  );
+  if (unknown !== undefined)
+    return { ok: false, code: 'unknown-field', detail: 'is not a part of a quantity', at: unknown };
   const typed: unknown = Reflect.get(raw, 'typed');
   const assume: unknown = Reflect.get(raw, 'assume');
   if (typeof typed === 'string' && typeof assume === 'string' && isUnit(assume)) {
-    const perTurn = z.object({ value: z.number(), unit: z.custom<Unit>((unit) => typeof unit === 'string' && isUnit(unit)) });
+    const perTurn = z.object({
+      value: z.number(),
+      unit: z.custom<Unit>((unit) => typeof unit === 'string' && isUnit(unit)),
+    });
     const turn = perTurn.safeParse(Reflect.get(raw, 'perTurn'));
     return understandText(typed, dimension, assume, turn.success ? { perTurn: turn.data } : {});
   }
   const value: unknown = Reflect.get(raw, 'value');
   const unit: unknown = Reflect.get(raw, 'unit');
   const read = fromValueAndUnit(value, unit, dimension, { sign: 'any' });
-  if (!read.ok) return { ok: false, code: read.code, detail: read.detail, ...(read.at === undefined ? {} : { at: read.at }) };
+  if (!read.ok)
+    return {
+      ok: false,
+      code: read.code,
+      detail: read.detail,
+      ...(read.at === undefined ? {} : { at: read.at }),
+    };
   if (typeof value !== 'number' || typeof unit !== 'string' || !isUnit(unit)) {
     return { ok: false, code: 'not-a-number', detail: 'must have a number as its value' };
   }

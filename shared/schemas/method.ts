@@ -1,7 +1,16 @@
 import { z } from 'zod';
 import { entered } from './entered.ts';
 import { bare, choice, ratio } from './fields.ts';
-import { ALIGNMENTS, keysOf, LASH_STATES, LIFTERS, LOBE_SOURCES, RESTS_ON, SPRINGS, VALVES } from './words.ts';
+import {
+  ALIGNMENTS,
+  keysOf,
+  LASH_STATES,
+  LIFTERS,
+  LOBE_SOURCES,
+  RESTS_ON,
+  SPRINGS,
+  VALVES,
+} from './words.ts';
 
 /** How a set of readings is taken. It is stored with the readings: method is part of the measurement. */
 export const method = z.strictObject({
@@ -14,7 +23,9 @@ export const method = z.strictObject({
   graduation: entered('length', 'smallest division of the dial'),
   perTurn: entered('length', 'travel of the big hand per turn'),
   travel: entered('length', 'whole travel of the indicator').optional(),
-  pushedIn: entered('length', 'how far the plunger was pushed in before zeroing', { sign: 'not-negative' }).optional(),
+  pushedIn: entered('length', 'how far the plunger was pushed in before zeroing', {
+    sign: 'not-negative',
+  }).optional(),
   errorLimit: entered('length', 'error limit of an indicator reading on this engine, half-width', {
     sign: 'not-negative',
   }),

@@ -22,7 +22,12 @@ export const CONTACT = {
   none: 'Nothing hit, bent, tight or loose',
   something: 'Something hit, bent, came loose or turns tight',
 } as const;
-export const CALLER_ROLES = { '': 'Not said', owner: 'Owner', builder: 'Engine builder', shop: 'Shop' } as const;
+export const CALLER_ROLES = {
+  '': 'Not said',
+  owner: 'Owner',
+  builder: 'Engine builder',
+  shop: 'Shop',
+} as const;
 export const VALVES = { intake: 'Intake', exhaust: 'Exhaust' } as const;
 export const SPRINGS = {
   'not-said': 'Not said',

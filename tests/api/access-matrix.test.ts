@@ -9,8 +9,19 @@ import { type Person, type TestService, testService } from '../tools/service.ts'
 const SECRET_WORDS = 'Heron of the north bank, 4711';
 /** Routes that anybody may use; every other one must refuse strangers. */
 const OPEN = [
-  /^\/$/, /^\/sign-in$/, /^\/sign-out$/, /^\/robots\.txt$/, /^\/assets\//, /^\/health\//, /^\/reference/, /^\/problems/,
-  /^\/api\/v1\/compute/, /^\/api\/v1\/openapi\.json$/, /^\/api\/v1\/sessions$/, /^\/b\/:secret$/, /^\/first-administrator\/:secret$/,
+  /^\/$/,
+  /^\/sign-in$/,
+  /^\/sign-out$/,
+  /^\/robots\.txt$/,
+  /^\/assets\//,
+  /^\/health\//,
+  /^\/reference/,
+  /^\/problems/,
+  /^\/api\/v1\/compute/,
+  /^\/api\/v1\/openapi\.json$/,
+  /^\/api\/v1\/sessions$/,
+  /^\/b\/:secret$/,
+  /^\/first-administrator\/:secret$/,
 ];
 
 let service: TestService;
@@ -23,7 +34,10 @@ let otherBench: string;
 let revokedBench: string;
 
 async function makeLink(callId: string): Promise<{ id: string; secret: string; bench: string }> {
-  const made = await sendJson(service, owner.bearer, 'POST', `/api/v1/calls/${callId}/share-links`, { holder: 'B', days: 1 });
+  const made = await sendJson(service, owner.bearer, 'POST', `/api/v1/calls/${callId}/share-links`, {
+    holder: 'B',
+    days: 1,
+  });
   const secret = String(made.json.secret);
   const link: unknown = made.json.link;
   const opened = await service.app.inject({ method: 'POST', url: `/b/${secret}` });
@@ -42,13 +56,27 @@ beforeAll(async () => {
   const setUpId = await startSetUp(service, owner, mine.buildId);
   const readingId = await keepReading(service, owner, mine.buildId, setUpId, 'valve-lift', '.842 in');
   const mineLink = await makeLink(mine.callId);
-  const note = await sendJson(service, owner.bearer, 'POST', `/api/v1/calls/${mine.callId}/notes`, { kind: 'promise', body: SECRET_WORDS });
-  const key = await sendJson(service, owner.bearer, 'POST', '/api/v1/keys', { name: SECRET_WORDS, scopes: ['read'] });
+  const note = await sendJson(service, owner.bearer, 'POST', `/api/v1/calls/${mine.callId}/notes`, {
+    kind: 'promise',
+    body: SECRET_WORDS,
+  });
+  const key = await sendJson(service, owner.bearer, 'POST', '/api/v1/keys', {
+    name: SECRET_WORDS,
+    scopes: ['read'],
+  });
   const keyView: unknown = key.json.key;
   ids = {
-    callId: mine.callId, buildId: mine.buildId, setUpId, readingId, linkId: mineLink.id, noteId: String(note.json.id),
+    callId: mine.callId,
+    buildId: mine.buildId,
+    setUpId,
+    readingId,
+    linkId: mineLink.id,
+    noteId: String(note.json.id),
     keyId: String(typeof keyView === 'object' && keyView !== null ? Reflect.get(keyView, 'id') : ''),
-    staffId: owner.staffId, armId: crypto.randomUUID(), step: 'ratio', secret: 'bcl_none',
+    staffId: owner.staffId,
+    armId: crypto.randomUUID(),
+    step: 'ratio',
+    secret: 'bcl_none',
   };
   const otherMade = await makeLink(other.callId);
   otherLink = otherMade.secret;
@@ -56,7 +84,12 @@ beforeAll(async () => {
   const doomed = await makeLink(mine.callId);
   revokedLink = doomed.secret;
   revokedBench = doomed.bench;
-  const revoked = await sendJson(service, owner.bearer, 'DELETE', `/api/v1/calls/${mine.callId}/share-links/${doomed.id}`);
+  const revoked = await sendJson(
+    service,
+    owner.bearer,
+    'DELETE',
+    `/api/v1/calls/${mine.callId}/share-links/${doomed.id}`,
+  );
   expect(revoked.status).toBe(200);
 });
 afterAll(() => service.close());
@@ -79,17 +112,27 @@ interface Stranger {
 const STRANGERS: readonly Stranger[] = [
   { name: 'nobody', headers: () => ({}), cookies: () => ({}) },
   { name: 'another shop’s staff', headers: () => stranger.bearer, cookies: () => stranger.cookies },
-  { name: 'another build’s link', headers: () => ({ authorization: `Bearer ${otherLink}` }), cookies: () => ({ 'benchcall-bench': otherBench }) },
-  { name: 'a revoked link', headers: () => ({ authorization: `Bearer ${revokedLink}` }), cookies: () => ({ 'benchcall-bench': revokedBench }) },
+  {
+    name: 'another build’s link',
+    headers: () => ({ authorization: `Bearer ${otherLink}` }),
+    cookies: () => ({ 'benchcall-bench': otherBench }),
+  },
+  {
+    name: 'a revoked link',
+    headers: () => ({ authorization: `Bearer ${revokedLink}` }),
+    cookies: () => ({ 'benchcall-bench': revokedBench }),
+  },
 ];
 
 /** A stranger's own lists and account are theirs to see: what matters there is that nothing of ours is in them. */
-const OWN_PLACES = /^\/(api\/v1\/(calls|me|keys|sessions\/current|staff|limits|catalogue|account)|calls|calls\/new|account|desk|bench)(\/|$|\?)/;
+const OWN_PLACES =
+  /^\/(api\/v1\/(calls|me|keys|sessions\/current|staff|limits|catalogue|account)|calls|calls\/new|account|desk|bench)(\/|$|\?)/;
 
 describe('strangers get nothing', () => {
   test('every declared route refuses them', async () => {
     const routes = service.app.declaredRoutes.filter(
-      (route) => route.method !== 'HEAD' && route.method !== 'OPTIONS' && !OPEN.some((open) => open.test(route.url)),
+      (route) =>
+        route.method !== 'HEAD' && route.method !== 'OPTIONS' && !OPEN.some((open) => open.test(route.url)),
     );
     expect(routes.length).toBeGreaterThan(20);
     const leaks: string[] = [];
@@ -98,18 +141,37 @@ describe('strangers get nothing', () => {
         const url = addressOf(route.url);
         const unsafe = route.method !== 'GET';
         const response = await service.app.inject({
-          method: route.method === 'GET' ? 'GET' : route.method === 'PUT' ? 'PUT' : route.method === 'DELETE' ? 'DELETE' : 'POST',
+          method:
+            route.method === 'GET'
+              ? 'GET'
+              : route.method === 'PUT'
+                ? 'PUT'
+                : route.method === 'DELETE'
+                  ? 'DELETE'
+                  : 'POST',
           url,
-          headers: { ...who.headers(), ...(unsafe && url.startsWith('/api/') ? { 'content-type': 'application/json', 'if-match': '"1"' } : {}) },
+          headers: {
+            ...who.headers(),
+            ...(unsafe && url.startsWith('/api/')
+              ? { 'content-type': 'application/json', 'if-match': '"1"' }
+              : {}),
+          },
           cookies: who.cookies(),
           ...(unsafe && url.startsWith('/api/') ? { payload: '{}' } : {}),
         });
-        const refused = [401, 403, 404, 422, 428].includes(response.statusCode) || (response.statusCode === 303 && String(response.headers.location).startsWith('/sign-in'));
+        const refused =
+          [401, 403, 404, 422, 428].includes(response.statusCode) ||
+          (response.statusCode === 303 && String(response.headers.location).startsWith('/sign-in'));
         const hasParts = route.url.includes(':') || who.name === 'nobody' || who.name === 'a revoked link';
-        const own = OWN_PLACES.test(route.url) && !route.url.includes(':') && who.name !== 'nobody' && who.name !== 'a revoked link';
+        const own =
+          OWN_PLACES.test(route.url) &&
+          !route.url.includes(':') &&
+          who.name !== 'nobody' &&
+          who.name !== 'a revoked link';
         const says = `${who.name}: ${route.method} ${route.url} → ${response.statusCode}`;
         if (response.body.includes(SECRET_WORDS)) leaks.push(`${says} shows the build`);
-        if (!refused && hasParts && !own && !(who.name !== 'nobody' && route.url.startsWith('/bench'))) leaks.push(says);
+        if (!refused && hasParts && !own && !(who.name !== 'nobody' && route.url.startsWith('/bench')))
+          leaks.push(says);
       }
     }
     expect(leaks).toEqual([]);
@@ -168,16 +230,28 @@ describe('the database itself keeps shops apart', () => {
        from pg_roles where rolname = 'benchcall_service'`,
     );
     expect(role.rows[0]).toEqual({
-      rolsuper: false, rolbypassrls: false, rolcreaterole: false, rolcreatedb: false, owns: 0, definer_functions: 0, views: 0,
+      rolsuper: false,
+      rolbypassrls: false,
+      rolcreaterole: false,
+      rolcreatedb: false,
+      owns: 0,
+      definer_functions: 0,
+      views: 0,
     });
   });
 
   test('D2, D3: after a transaction its shop is gone from the connection', async () => {
-    const one = await service.database.db.inShop(owner.shopId, async (tx) => (await tx.selectFrom('build').select('id').execute()).length);
+    const one = await service.database.db.inShop(
+      owner.shopId,
+      async (tx) => (await tx.selectFrom('build').select('id').execute()).length,
+    );
     expect(one).toBeGreaterThan(0);
     const { rows } = await service.database.db.pool.query('select count(*)::int as n from build');
     expect(rows[0]).toEqual({ n: 0 });
-    const inOther = await service.database.db.inShop(stranger.shopId, async (tx) => (await tx.selectFrom('build').select('id').execute()).length);
+    const inOther = await service.database.db.inShop(
+      stranger.shopId,
+      async (tx) => (await tx.selectFrom('build').select('id').execute()).length,
+    );
     expect(inOther).toBe(0);
   });
 
@@ -188,26 +262,41 @@ describe('the database itself keeps shops apart', () => {
     );
     const without = rows.filter((row) => {
       const text = String(row.def);
-      return !text.includes('shop_id') && !SHARED.includes(String(row.tab)) && !['shop', 'first_administrator_link'].includes(String(row.tab));
+      return (
+        !text.includes('shop_id') &&
+        !SHARED.includes(String(row.tab)) &&
+        !['shop', 'first_administrator_link'].includes(String(row.tab))
+      );
     });
     expect(without).toEqual([]);
   });
 
   test('D3: a row of another shop can’t be written, not even by naming that shop', async () => {
     await expect(
-      service.database.db.inShop(stranger.shopId, (tx) => tx.insertInto('build').values({ shop_id: owner.shopId, label: 'x' }).execute()),
+      service.database.db.inShop(stranger.shopId, (tx) =>
+        tx.insertInto('build').values({ shop_id: owner.shopId, label: 'x' }).execute(),
+      ),
     ).rejects.toThrow(/row-level security/);
   });
 
   test('readings and events can’t be changed or deleted by the service', async () => {
-    for (const statement of ['update reading set value = 0', 'delete from reading', 'update event set kind = $$x$$', 'delete from event', 'update build_revision set spec = $${}$$']) {
+    for (const statement of [
+      'update reading set value = 0',
+      'delete from reading',
+      'update event set kind = $$x$$',
+      'delete from event',
+      'update build_revision set spec = $${}$$',
+    ]) {
       await expect(service.database.asService(statement)).rejects.toThrow(/permission denied/);
     }
   });
 
   test('E5: limits on statements, locks and idle transactions belong to the role', async () => {
-    const { rows } = await service.database.asOwner(`select setconfig from pg_db_role_setting s join pg_roles r on r.oid = s.setrole where rolname = 'benchcall_service'`);
+    const { rows } = await service.database.asOwner(
+      `select setconfig from pg_db_role_setting s join pg_roles r on r.oid = s.setrole where rolname = 'benchcall_service'`,
+    );
     const config = rows.map((row) => String(row.setconfig)).join();
-    for (const name of ['statement_timeout', 'lock_timeout', 'idle_in_transaction_session_timeout']) expect(config).toContain(name);
+    for (const name of ['statement_timeout', 'lock_timeout', 'idle_in_transaction_session_timeout'])
+      expect(config).toContain(name);
   });
 });

@@ -3,7 +3,7 @@ export interface Pass {
   readonly id: string;
   readonly lift: number;
   /** Where the hand stood back on the base circle; left out when nobody looked. */
-  readonly zeroReturn?: number;
+  readonly zeroReturn?: number | undefined;
 }
 
 /** Everything the questions are asked from: lengths in inches, ratios bare. What is left out is not known. */
@@ -11,34 +11,34 @@ export interface QuestionInput {
   readonly valvePasses: readonly Pass[];
   readonly lobePasses: readonly Pass[];
   /** Lifts that somebody states or used in a sum of their own. */
-  readonly statedValveLift?: number;
-  readonly statedLobeLift?: number;
+  readonly statedValveLift?: number | undefined;
+  readonly statedLobeLift?: number | undefined;
   readonly spring: 'not-said' | 'light' | 'running';
   readonly lifter: 'not-said' | 'solid' | 'locked' | 'hydraulic';
   readonly lash: 'not-said' | 'zero' | 'set';
-  readonly lashSetting?: number;
+  readonly lashSetting?: number | undefined;
   readonly restsOn: 'not-said' | 'retainer-flat' | 'retainer-edge' | 'valve-tip' | 'spring-seat';
   readonly alignment: 'not-said' | 'parallel' | 'leaning';
   readonly perTurn: number;
   readonly graduation: number;
-  readonly travel?: number;
-  readonly pushedIn?: number;
+  readonly travel?: number | undefined;
+  readonly pushedIn?: number | undefined;
   readonly lobeSource: 'card' | 'indicator' | 'caliper';
   /** From the card in force when the readings were taken: this lobe, and the other lobe of the cylinder. */
-  readonly cardLobeLift?: number;
-  readonly otherCardLobeLift?: number;
-  readonly cardValveLift?: number;
-  readonly cardLash?: number;
-  readonly cardRatio?: number;
+  readonly cardLobeLift?: number | undefined;
+  readonly otherCardLobeLift?: number | undefined;
+  readonly cardValveLift?: number | undefined;
+  readonly cardLash?: number | undefined;
+  readonly cardRatio?: number | undefined;
   /** The ratio the rockers are sold as. */
-  readonly nominalRatio?: number;
+  readonly nominalRatio?: number | undefined;
   /** Ratios of the same valve on the other spring, if read. */
-  readonly lightRatio?: number;
-  readonly runningRatio?: number;
-  readonly lightLash?: 'not-said' | 'zero' | 'set';
-  readonly runningLash?: 'not-said' | 'zero' | 'set';
+  readonly lightRatio?: number | undefined;
+  readonly runningRatio?: number | undefined;
+  readonly lightLash?: 'not-said' | 'zero' | 'set' | undefined;
+  readonly runningLash?: 'not-said' | 'zero' | 'set' | undefined;
   /** Peaks read on other valves of this engine. */
-  readonly otherPeaks?: readonly number[];
+  readonly otherPeaks?: readonly number[] | undefined;
 }
 
 /** A doubt put to a person: never a verdict, and it changes no entry. */
