@@ -5,7 +5,7 @@ import type { ExplainInput, ExplainReading } from './types.ts';
 export interface Case {
   readonly input: ExplainInput;
   readonly assumed: Assumptions;
-  /** The names in question, rising; a mark that the list lacks is one of them. */
+  /** The names in question, in the order given; a mark that the list lacks comes last. */
   readonly nominals: readonly number[];
   /** The lifter of the first valve reading is hydraulic (or not said). */
   readonly hydraulic: boolean;
@@ -39,7 +39,7 @@ function isOdd(reading: ExplainReading, input: ExplainInput, assumed: Assumption
   return ratio < assumed.unitRatioLow || ratio > assumed.unitRatioHigh;
 }
 
-/** Puts the input in order: defaults filled in, names sorted, odd readings marked. */
+/** Puts the input in order: defaults filled in, odd readings marked. */
 export function openCase(input: ExplainInput): Case {
   const assumed = assume(input.assumptions);
   const names = new Set(input.nominals);
@@ -48,7 +48,7 @@ export function openCase(input: ExplainInput): Case {
   return {
     input,
     assumed,
-    nominals: [...names].sort((a, b) => a - b),
+    nominals: [...names],
     hydraulic: firstValve !== undefined && isHydraulic(firstValve),
     oddReadings: input.readings.map((reading) => isOdd(reading, input, assumed)),
   };

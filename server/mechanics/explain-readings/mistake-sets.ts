@@ -26,7 +26,8 @@ export interface MistakeSet {
   readonly readingSpread: number;
 }
 
-function keyOf(mistake: Mistake): string {
+/** Names a mistake and its entry. */
+export function keyOf(mistake: Mistake): string {
   if (mistake.entry === undefined) return mistake.cause;
   return mistake.entry.of === 'card' ? `${mistake.cause}@card` : `${mistake.cause}@${mistake.entry.index}`;
 }

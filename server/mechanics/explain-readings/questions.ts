@@ -1,108 +1,36 @@
-import { gatherAccounts, mistakesKey } from './accounts.ts';
+import { askAbout } from './ask-about.ts';
 import type { Belief } from './belief.ts';
 import { type Case, isHydraulic } from './case.ts';
-import { entryOf } from './explanations.ts';
-import { type Sizes, sizesOf } from './sizes.ts';
-import type { Cause, Entry, Question } from './types.ts';
-import { inches } from './words.ts';
+import { gatherMistakes } from './single-mistakes.ts';
+import { sizesOf } from './sizes.ts';
+import type { Cause, Question } from './types.ts';
 
-const READ_SMALL_HAND = 'Take one more pass: read the small hand, and say which way the big hand runs.';
-const TOUCH_VALVE = 'Touch the valve while its pushrod moves, then read the card out again.';
-const LOBE_AT_LIFTER = 'Read the lobe at the lifter.';
-
-/** Could it be so? With its size, and the test that settles it. */
-export function askAbout(cause: Cause, s: Sizes, entry: Entry | undefined): { text: string; test: string } {
-  const onCard = entry?.of === 'card';
+/** Can any valve reading still show the mistake, or do all carry the flag that puts it right? */
+function isFelt(given: Case, cause: Cause): boolean {
+  const valves = given.input.readings.filter((reading) => reading.of === 'valve-lift');
   switch (cause) {
     case 'turn-too-many':
-      return {
-        text: `Could one turn too many be counted? That makes ${inches(s.extraTurn)} in.`,
-        test: READ_SMALL_HAND,
-      };
     case 'turn-too-few':
-      return {
-        text: `Could a turn be missing? That makes ${inches(s.missingTurn)} in.`,
-        test: READ_SMALL_HAND,
-      };
     case 'hand-read-backwards':
-      return {
-        text: `Could the hand be read backwards? That makes ${inches(s.turnedRound)} in.`,
-        test: READ_SMALL_HAND,
-      };
+      return valves.some((v) => !v.counted);
     case 'lash-left-in':
-      return {
-        text: `Could lash of about ${inches(s.lash)} in be left in?`,
-        test: 'Take the lash out and read again.',
-      };
+      return valves.some((v) => !v.lashSet && !v.otherValve);
     case 'plunger-tilted':
-      return {
-        text: `Could the plunger lean about ${s.lean.toFixed(0)} degrees?`,
-        test: 'Set it parallel to the stem, seen from the front and the side, and read again.',
-      };
-    case 'zero-moved':
-      return {
-        text: `Could the zero have moved by about ${inches(s.zero)} in?`,
-        test: 'Turn back to the base circle and see whether the dial returns to zero.',
-      };
-    case 'wrong-card-row':
-      return {
-        text: `Could it be the other row of the card? That makes the lobe ${inches(s.lobe)} in.`,
-        test: TOUCH_VALVE,
-      };
-    case 'wrong-valve':
-      return { text: `Could it be the other valve? Its lobe lifts ${inches(s.lobe)} in.`, test: TOUCH_VALVE };
-    case 'valve-lift-as-lobe':
-      return {
-        text: `Could ${inches(s.cardEntered)} in be a valve lift? That makes the lobe ${inches(s.lobe)} in.`,
-        test: `Read the card out again: lobe lift or valve lift? ${LOBE_AT_LIFTER}`,
-      };
-    case 'card-not-this-lobe':
-      return {
-        text: `Could the card be another cam's? The lobe would lift about ${inches(s.lobe)} in.`,
-        test: LOBE_AT_LIFTER,
-      };
-    case 'slip':
-      return {
-        text: onCard
-          ? `Could the card say ${inches(s.card)} in instead of ${inches(s.cardEntered)} in?`
-          : `Could ${inches(s.entered)} in have been ${inches(s.unslipped)} in?`,
-        test: 'Enter it again.',
-      };
-    case 'unit-or-decimal':
-      return {
-        text: onCard
-          ? `Could the card's ${inches(s.cardEntered)} be in another unit, or its point misplaced? That makes ${inches(s.card)} in.`
-          : `Could ${inches(s.entered)} be in another unit, or its point misplaced? That makes ${inches(s.unitPutRight)} in.`,
-        test: 'Say the unit and enter it again.',
-      };
-    case 'unlisted-fault':
-      return {
-        text: `Could something else shift the reading by about ${inches(s.zero)} in?`,
-        test: 'Set the indicator up anew, or read the arm on another valve.',
-      };
-    case 'passes-scatter':
-      return {
-        text: 'Could the set-up be loose? The readings scatter.',
-        test: 'Tighten the base and take three more passes.',
-      };
-    case 'ratio-not-listed':
-      return { text: 'Could the ratio be one that is not listed?', test: 'Look up the part number.' };
+      return valves.some((v) => !v.aligned);
+    default:
+      return true;
   }
 }
 
 /** Mistakes likely enough to be asked about, likeliest first; near-equal ones are all asked. */
 function mistakeQuestions(given: Case, belief: Belief, weights: Float64Array): Question[] {
-  return gatherAccounts(belief, weights, mistakesKey)
-    .filter((account) => account.causes.length > 0 && account.probability >= given.assumed.askFrom)
-    .flatMap((account) => {
-      const sizes = sizesOf(given, belief, account.speaker);
-      const entry = entryOf(belief, account);
-      return account.causes.map((cause) => ({
-        cause,
-        ...askAbout(cause, sizes, entry),
-        probability: account.probability,
-      }));
-    });
+  return gatherMistakes(belief, weights)
+    .filter(({ cause, probability }) => probability >= given.assumed.askFrom && isFelt(given, cause))
+    .map(({ cause, entry, probability, speaker }) => ({
+      cause,
+      ...askAbout(cause, sizesOf(given, belief, speaker), entry),
+      probability,
+    }));
 }
 
 /** What was not said of the valve readings. */

@@ -1,0 +1,85 @@
+import { describe, expect, it } from 'vitest';
+import { explainReadings } from '../../../server/mechanics/explain-readings/explain.ts';
+import type { ExplainInput } from '../../../server/mechanics/explain-readings/types.ts';
+import { InputFaults } from '../../../shared/problems/faults.ts';
+import { LIST, lobe, valve } from './cases.ts';
+
+const GOOD: ExplainInput = { nominals: LIST, cardLobeLift: 0.35, readings: [valve(0.56)] };
+
+function faultsOf(input: ExplainInput): string[] {
+  try {
+    explainReadings(input);
+  } catch (error) {
+    if (error instanceof InputFaults) return error.faults.map(({ pointer, code }) => `${pointer} ${code}`);
+    throw error;
+  }
+  return [];
+}
+
+describe('bad input is refused with its field', () => {
+  const bad: readonly [string, ExplainInput, string][] = [
+    ['no names', { ...GOOD, nominals: [] }, '/nominals required'],
+    ['a name twice', { ...GOOD, nominals: [1.5, 1.6, 1.5] }, '/nominals/2 not-allowed'],
+    ['a ratio of nought', { ...GOOD, nominals: [0] }, '/nominals/0 out-of-range'],
+    ['a mark that is none', { ...GOOD, mark: Number.NaN }, '/mark not-a-number'],
+    ['a negative lobe', { ...GOOD, cardLobeLift: -0.35 }, '/cardLobeLift out-of-range'],
+    ['a lift of nought', { ...GOOD, readings: [valve(0)] }, '/readings/0/value out-of-range'],
+    ['a lift beyond any part', { ...GOOD, readings: [valve(101)] }, '/readings/0/value out-of-range'],
+    ['a half pass', { ...GOOD, readings: [valve(0.5, { pass: 1.5 })] }, '/readings/0/pass out-of-range'],
+    [
+      'a set-up below nought',
+      { ...GOOD, readings: [valve(0.5, { setUp: -1 })] },
+      '/readings/0/setUp out-of-range',
+    ],
+    [
+      'no travel per turn',
+      { ...GOOD, readings: [valve(0.5, { perTurn: 0 })] },
+      '/readings/0/perTurn out-of-range',
+    ],
+    [
+      'lash at a lobe',
+      { ...GOOD, readings: [lobe(0.35, { lashSet: true })] },
+      '/readings/0/lashSet not-allowed',
+    ],
+    [
+      'a caliper on a valve',
+      { ...GOOD, readings: [valve(0.5, { method: 'caliper' })] },
+      '/readings/0/method not-allowed',
+    ],
+    ['a certain slip', { ...GOOD, assumptions: { slip: 1 } }, '/assumptions/slip out-of-range'],
+    [
+      'no spread at all',
+      { ...GOOD, assumptions: { ratioSpread: 0 } },
+      '/assumptions/ratioSpread out-of-range',
+    ],
+    [
+      'too many readings',
+      { ...GOOD, readings: Array.from({ length: 41 }, () => valve(0.56)) },
+      '/readings too-many',
+    ],
+  ];
+  it.each(bad)('%s', (_, input, fault) => expect(faultsOf(input)).toEqual([fault]));
+
+  it('names every fault at once', () => {
+    const faults = faultsOf({ ...GOOD, cardLobeLift: 0, readings: [valve(0.56), valve(-1)] });
+    expect(faults).toEqual(['/cardLobeLift out-of-range', '/readings/1/value out-of-range']);
+  });
+
+  it('says what came and what is allowed', () => {
+    try {
+      explainReadings({ ...GOOD, readings: [valve(-1)] });
+      expect.unreachable();
+    } catch (error) {
+      const [fault] = error instanceof InputFaults ? error.faults : [];
+      expect(fault?.received).toBe(-1);
+      expect(fault?.detail).toBe('A lift must be above 0, at most 100.');
+    }
+  });
+});
+
+describe('assumptions', () => {
+  it('can be changed one by one', () => {
+    const often = explainReadings({ ...GOOD, assumptions: { tiltUnsaid: 0.5 } });
+    expect(often.noMistake).toBeLessThan(explainReadings(GOOD).noMistake - 0.2);
+  });
+});
