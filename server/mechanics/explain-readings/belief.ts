@@ -72,27 +72,28 @@ function lobePrior(h: Hypothesis, given: Case, card: number): { mean: number; sp
   }
 }
 
+function put(belief: Belief, i: number, place: number, mean: number, spread: number): void {
+  belief.means[i * SIZE + place] = mean;
+  belief.covariances[i * SQUARE + place * (SIZE + 1)] = spread * spread;
+}
+
 function setPrior(belief: Belief, i: number, h: Hypothesis, given: Case): void {
   const a = given.assumed;
   const lobe = lobePrior(h, given, belief.cards[i] ?? 0);
-  const at = i * SIZE;
-  const put = (place: number, mean: number, spread: number) => {
-    belief.means[at + place] = mean;
-    belief.covariances[i * SQUARE + place * (SIZE + 1)] = spread * spread;
-  };
-  put(RATIO, h.ratioMean, h.ratioSpread);
-  put(LOBE, lobe.mean, lobe.spread);
-  put(LASH, h.set.lashMean, h.set.lashSpread);
-  put(FLEX, a.flexMean, a.flexSpread);
-  put(TILT, 0, h.set.tiltSpread);
-  put(SINK, a.sinkMean, a.sinkSpread);
-  put(SINK_PER_PASS, a.sinkPerPassMean, a.sinkPerPassSpread);
-  put(ZERO, h.set.zeroMean, h.set.zeroSpread);
+  put(belief, i, RATIO, h.ratioMean, h.ratioSpread);
+  put(belief, i, LOBE, lobe.mean, lobe.spread);
+  put(belief, i, LASH, h.set.lashMean, h.set.lashSpread);
+  put(belief, i, FLEX, a.flexMean, a.flexSpread);
+  put(belief, i, TILT, 0, h.set.tiltSpread);
+  put(belief, i, SINK, a.sinkMean, a.sinkSpread);
+  put(belief, i, SINK_PER_PASS, a.sinkPerPassMean, a.sinkPerPassSpread);
+  put(belief, i, ZERO, h.set.zeroMean, h.set.zeroSpread);
 }
 
 /**
  * A card entry that slipped: the slip nearest to the first reading if that is a lobe, otherwise to
- * the lobe that the first valve reading asks for.
+ * the lobe that the first valve reading asks for. (A caliper's reading is first brought up to the
+ * lobe that it stands for.)
  */
 function slippedCard(belief: Belief, i: number, h: Hypothesis, given: Case, scratch: Prediction): number {
   const card = belief.cards[i] ?? 0;
@@ -101,7 +102,7 @@ function slippedCard(belief: Belief, i: number, h: Hypothesis, given: Case, scra
   const shape = shapeOf(first, given.assumed);
   predict(h, shape, given.assumed, belief.means, i * SIZE, card, scratch);
   const seen = readAs(h, given, 0, shape, scratch.mean);
-  const wanted = shape.isValve ? card + (seen - scratch.mean) / h.ratioMean : seen;
+  const wanted = shape.isValve ? card + (seen - scratch.mean) / h.ratioMean : seen * (card / scratch.mean);
   return nearest(slipsOf(card), wanted);
 }
 

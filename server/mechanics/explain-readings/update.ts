@@ -11,9 +11,14 @@ import {
   ZERO,
 } from './reading-model.ts';
 
+/** Taken once into this file: the update runs them thousands of times a call. */
+const places = SIZE;
+const square = SQUARE;
+const zeroPlace = ZERO;
+
 /** Accounts this far below the best one (natural logarithm) are dropped before the next reading. */
 const DROP_BELOW = 30;
-const gain = new Float64Array(SIZE);
+const gain = new Float64Array(places);
 
 /** k = S h into `gain`; answers the variance h'Sh of the predicted reading. */
 export function spreadThrough(
@@ -23,10 +28,10 @@ export function spreadThrough(
   k: Float64Array,
 ): number {
   let variance = 0;
-  for (let row = 0; row < SIZE; row++) {
+  for (let row = 0; row < places; row++) {
     let sum = 0;
-    const from = at + row * SIZE;
-    for (let column = 0; column < SIZE; column++) {
+    const from = at + row * places;
+    for (let column = 0; column < places; column++) {
       sum += (covariances[from + column] ?? 0) * (gradient[column] ?? 0);
     }
     k[row] = sum;
@@ -37,26 +42,26 @@ export function spreadThrough(
 
 /** A new set-up puts the zero back to its plain spread, uncorrelated with all else. */
 export function renewZero(means: Float64Array, covariances: Float64Array, i: number, spread: number): void {
-  means[i * SIZE + ZERO] = 0;
-  const at = i * SQUARE;
-  for (let place = 0; place < SIZE; place++) {
-    covariances[at + place * SIZE + ZERO] = 0;
-    covariances[at + ZERO * SIZE + place] = 0;
+  means[i * places + zeroPlace] = 0;
+  const at = i * square;
+  for (let place = 0; place < places; place++) {
+    covariances[at + place * places + zeroPlace] = 0;
+    covariances[at + zeroPlace * places + place] = 0;
   }
-  covariances[at + ZERO * (SIZE + 1)] = spread * spread;
+  covariances[at + zeroPlace * (places + 1)] = spread * spread;
 }
 
 function learn(belief: Belief, i: number, error: number, prediction: Prediction): void {
   const { means, covariances, logWeights } = belief;
-  const at = i * SQUARE;
+  const at = i * square;
   const s = spreadThrough(covariances, at, prediction.gradient, gain) + prediction.variance;
   logWeights[i] = (logWeights[i] ?? 0) - (Math.log(2 * Math.PI * s) + (error * error) / s) / 2;
-  for (let row = 0; row < SIZE; row++) {
+  for (let row = 0; row < places; row++) {
     const share = (gain[row] ?? 0) / s;
     if (share === 0) continue;
-    means[i * SIZE + row] = (means[i * SIZE + row] ?? 0) + share * error;
-    const from = at + row * SIZE;
-    for (let column = 0; column < SIZE; column++) {
+    means[i * places + row] = (means[i * places + row] ?? 0) + share * error;
+    const from = at + row * places;
+    for (let column = 0; column < places; column++) {
       covariances[from + column] = (covariances[from + column] ?? 0) - share * (gain[column] ?? 0);
     }
   }
@@ -76,7 +81,7 @@ function take(belief: Belief, given: Case, index: number, shape: ReadingShape, r
     const h: Hypothesis | undefined = belief.hypotheses[i];
     if (h === undefined) continue;
     if (renewed && h.set.zeroRenewed) renewZero(belief.means, belief.covariances, i, plainZero);
-    predict(h, shape, given.assumed, belief.means, i * SIZE, belief.cards[i] ?? 0, scratch);
+    predict(h, shape, given.assumed, belief.means, i * places, belief.cards[i] ?? 0, scratch);
     const value = readAs(h, given, index, shape, scratch.mean);
     if (h.set.slippedReading === index) belief.unslipped[i] = value;
     learn(belief, i, value - scratch.mean, scratch);
