@@ -108,7 +108,7 @@ export const computation = defineComputation({
     result: {
       sweep: { value: 0.0283766354498289, unit: 'in' },
       leastSweep: { value: 0.0283766354498289, unit: 'in' },
-      rotation: { value: 21.613845749720683, unit: 'deg' },
+      rotation: { value: 21.61384574972068, unit: 'deg' },
       pivotOffset: { value: 0.3, unit: 'in' },
       path: Array.from({ length: STEPS + 1 }, (_, step) => {
         const lift = 0.6 * (step / STEPS);
