@@ -28,6 +28,9 @@ export interface Combined {
   readonly expanded: number;
 }
 
+/** From here on Student's t is the normal distribution to all digits; the library breaks down far beyond it. */
+const NORMAL = 1e15;
+
 /** Factors found before: finding one costs more than all the rest of a combination. */
 const known = new Map<number, number>();
 const KNOWN_AT_MOST = 10_000;
@@ -54,8 +57,7 @@ function factor95(degreesOfFreedom: number): number {
  * Source: JCGM 100:2008, table G.2.
  */
 export function studentFactor(level: number, degreesOfFreedom: number): number {
-  // The library's own limit is the normal distribution; 1e12 gives it to all digits.
-  return quantile(1 - (1 - level) / 2, Number.isFinite(degreesOfFreedom) ? degreesOfFreedom : 1e12);
+  return quantile(1 - (1 - level) / 2, Math.min(degreesOfFreedom, NORMAL));
 }
 
 /** Covariance part of the combined variance: 2 ΣΣ c_i c_j u_i u_j r_ij. */
