@@ -2,7 +2,7 @@ import cookie from '@fastify/cookie';
 import formbody from '@fastify/formbody';
 import helmet from '@fastify/helmet';
 import swagger from '@fastify/swagger';
-import Fastify, { type FastifyInstance } from 'fastify';
+import Fastify, { type FastifyInstance, LogController } from 'fastify';
 import { jsonSchemaTransform, jsonSchemaTransformObject } from 'fastify-type-provider-zod';
 import { apiRoutes } from './api/routes.ts';
 import { computeRoutes } from './compute/routes.ts';
@@ -33,7 +33,8 @@ const CONTENT_SECURITY = {
 export async function buildApp(deps: Deps): Promise<FastifyInstance> {
   const app = Fastify({
     logger: requestLog(deps.config.LOG_LEVEL),
-    disableRequestLogging: true,
+    // One line for each refusal or failure is enough; a line per request would drown them.
+    logController: new LogController({ disableRequestLogging: true }),
     trustProxy: deps.config.TRUSTED_PROXIES?.split(',').map((each) => each.trim()) ?? false,
     bodyLimit: 1024 * 1024,
     routerOptions: { maxParamLength: 200 },

@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import type { answerQuestion } from '../../shared/schemas/commands.ts';
 import { author, type Caller, requireBuild } from '../access/caller.ts';
 import type { Tx } from '../database/database.ts';
+import { listedOf } from '../record/readable.ts';
 import { onBuild } from '../record/record.ts';
 import { getSetUp } from '../set-ups/set-ups.ts';
 
@@ -59,7 +60,7 @@ export async function listAnswers(tx: Tx, caller: Caller, buildId: string): Prom
     .where('build_id', '=', buildId)
     .orderBy('seq')
     .execute();
-  return rows.map((row) => ({
+  return (await listedOf(tx, caller, buildId, rows)).map((row) => ({
     id: row.id,
     question: row.question,
     answer: row.answer,

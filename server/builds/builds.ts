@@ -4,6 +4,7 @@ import type { newArm, placeArm } from '../../shared/schemas/commands.ts';
 import { author, type Caller, requireBuild } from '../access/caller.ts';
 import type { Tx } from '../database/database.ts';
 import { Failure, notFound } from '../problems/failure.ts';
+import { listedOf } from '../record/readable.ts';
 import { onBuild } from '../record/record.ts';
 
 export interface Build {
@@ -87,7 +88,7 @@ export async function listRevisions(tx: Tx, caller: Caller, buildId: string): Pr
     .where('build_id', '=', buildId)
     .orderBy('revision')
     .execute();
-  return rows.map((row) => ({
+  return (await listedOf(tx, caller, buildId, rows)).map((row) => ({
     revision: row.revision,
     spec: row.spec,
     reason: row.reason,
@@ -223,7 +224,7 @@ export async function listArms(tx: Tx, caller: Caller, buildId: string): Promise
     .orderBy('created_at')
     .orderBy('id')
     .execute();
-  return rows.map((row) => ({
+  return (await listedOf(tx, caller, buildId, rows)).map((row) => ({
     id: row.id,
     name: row.name,
     family: row.family,
@@ -245,7 +246,7 @@ export async function listPlacements(tx: Tx, caller: Caller, buildId: string): P
     .where('build_id', '=', buildId)
     .orderBy('seq')
     .execute();
-  return rows.map((row) => ({
+  return (await listedOf(tx, caller, buildId, rows)).map((row) => ({
     id: row.id,
     armId: row.arm_id,
     cylinder: row.cylinder,

@@ -5,6 +5,7 @@ import { author, type Caller, requireBuild, requireDesk } from '../access/caller
 import { getCall } from '../calls/calls.ts';
 import type { Tx } from '../database/database.ts';
 import { Failure, notFound } from '../problems/failure.ts';
+import { listedOf } from '../record/readable.ts';
 import { onBuild } from '../record/record.ts';
 
 /** A note, advice given, or a promise with its owner and date. */
@@ -100,7 +101,7 @@ export async function listNotes(tx: Tx, caller: Caller, buildId: string): Promis
     .where('build_id', '=', buildId)
     .orderBy('seq')
     .execute();
-  return rows.map((row) => ({
+  return (await listedOf(tx, caller, buildId, rows)).map((row) => ({
     id: row.id,
     callId: row.call_id,
     kind: row.kind,

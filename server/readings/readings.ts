@@ -8,6 +8,7 @@ import { refuseWhileHeld } from '../calls/calls.ts';
 import type { Tx } from '../database/database.ts';
 import type { ReadingTable } from '../database/tables.ts';
 import { Failure, notFound } from '../problems/failure.ts';
+import { listedOf } from '../record/readable.ts';
 import { onBuild } from '../record/record.ts';
 import { getSetUp } from '../set-ups/set-ups.ts';
 
@@ -214,7 +215,7 @@ export async function listReadings(
   const replacedBy = new Map(
     rows.flatMap((row) => (row.replaces === null ? [] : [[row.replaces, row.id] as const])),
   );
-  return rows.map((row) => toReading(row, replacedBy.get(row.id)));
+  return (await listedOf(tx, caller, buildId, rows)).map((row) => toReading(row, replacedBy.get(row.id)));
 }
 
 /** The readings that stand: neither replaced nor a striking-out. */

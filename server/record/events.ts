@@ -1,5 +1,6 @@
 import { type Caller, requireBuild } from '../access/caller.ts';
 import type { Tx } from '../database/database.ts';
+import { listedOf } from './readable.ts';
 
 /** One line of a build's record. */
 export interface RecordedEvent {
@@ -29,7 +30,7 @@ export async function eventsAfter(
     .orderBy('seq')
     .limit(limit)
     .execute();
-  return rows.map((row) => ({
+  return (await listedOf(tx, caller, buildId, rows)).map((row) => ({
     seq: row.seq,
     kind: row.kind,
     data: row.data,

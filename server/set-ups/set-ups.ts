@@ -5,6 +5,7 @@ import { refuseWhileHeld } from '../calls/calls.ts';
 import type { Tx } from '../database/database.ts';
 import type { SetUpTable } from '../database/tables.ts';
 import { notFound } from '../problems/failure.ts';
+import { listedOf } from '../record/readable.ts';
 import { onBuild } from '../record/record.ts';
 
 /** How one set of readings is taken, on which valve, and which revision of the build it is read against. */
@@ -108,5 +109,5 @@ export async function listSetUps(tx: Tx, caller: Caller, buildId: string): Promi
     .where('build_id', '=', buildId)
     .orderBy('number')
     .execute();
-  return rows.map(toSetUp);
+  return (await listedOf(tx, caller, buildId, rows)).map(toSetUp);
 }

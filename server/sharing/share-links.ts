@@ -5,6 +5,7 @@ import { newSecret } from '../access/secrets.ts';
 import { getCall } from '../calls/calls.ts';
 import type { Tx } from '../database/database.ts';
 import { notFound } from '../problems/failure.ts';
+import { listedOf } from '../record/readable.ts';
 import { onBuild } from '../record/record.ts';
 
 /** A link that lets its holder see and enter readings of one build. The secret itself is shown once. */
@@ -70,7 +71,7 @@ export async function listShareLinks(tx: Tx, caller: Caller, buildId: string): P
     .where('build_id', '=', buildId)
     .orderBy('created_at')
     .execute();
-  return rows.map((row) => ({
+  return (await listedOf(tx, caller, buildId, rows)).map((row) => ({
     id: row.id,
     holder: row.holder,
     callId: row.call_id,
