@@ -13,16 +13,14 @@ export interface Case {
   readonly oddReadings: readonly boolean[];
 }
 
+/** The lifter is hydraulic; one not said counts as hydraulic. */
 export function isHydraulic(reading: ExplainReading): boolean {
   return reading.lifter !== 'solid';
 }
 
+/** The running spring is on; one not said counts as running. */
 export function isRunning(reading: ExplainReading): boolean {
   return reading.spring !== 'light';
-}
-
-export function isStation(reading: ExplainReading): boolean {
-  return reading.of === 'valve-lift' && reading.atLobeLift !== undefined;
 }
 
 /** Two lobes on the card that are far enough apart to be mistaken for each other. */

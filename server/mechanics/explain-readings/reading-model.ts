@@ -21,6 +21,7 @@ export interface Prediction {
   readonly gradient: Float64Array;
 }
 
+/** Room for one prediction, to be filled again and again. */
 export function emptyPrediction(): Prediction {
   return { mean: 0, variance: 0, gradient: new Float64Array(SIZE) };
 }
@@ -42,6 +43,7 @@ export interface ReadingShape {
   readonly setUp: number;
 }
 
+/** Travel per turn of the usual .001 in dial, inches. Common practice. */
 export const ORDINARY_TURN = 0.1;
 
 function sinkShare(reading: ExplainReading, assumed: Assumptions): number {
@@ -49,6 +51,7 @@ function sinkShare(reading: ExplainReading, assumed: Assumptions): number {
   return isRunning(reading) ? 1 : assumed.sinkLightShare;
 }
 
+/** Works out the shares of lash, flex, tilt and sink (0 to 1) that a reading carries. */
 export function shapeOf(reading: ExplainReading, assumed: Assumptions): ReadingShape {
   return {
     isValve: reading.of === 'valve-lift',
