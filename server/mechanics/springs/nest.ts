@@ -1,0 +1,44 @@
+import { impossible } from '../../../shared/problems/faults.ts';
+import { refuseSolidAbove } from './spring-heights.ts';
+
+/** One spring of a nest, in SI. */
+export interface NestSpring {
+  readonly rate: number;
+  readonly freeLength: number;
+  readonly solidHeight: number;
+}
+
+/** Refuses springs that can't be: solid above free, or solid above the height they are installed at. */
+export function refuseImpossibleSprings(springs: readonly NestSpring[], installedHeight: number): void {
+  for (const [index, { freeLength, solidHeight }] of springs.entries()) {
+    const own = `springs/${index}`;
+    if (solidHeight > freeLength) {
+      impossible([`${own}/solidHeight`, `${own}/freeLength`], 'the solid height is above the free length');
+    }
+    refuseSolidAbove(solidHeight, installedHeight, [`${own}/solidHeight`, 'installedHeight']);
+  }
+}
+
+/**
+ * The load of one spring of a nest at a height; a spring shorter than the height stands loose.
+ *
+ * Equation: F = k·max(0, freeLength − height)
+ *
+ * @param height [m] height the nest is pressed to, above nought
+ * @returns [N] not negative
+ *
+ * Validity: linear springs that stand on the same seat under the same retainer, no steps between them.
+ * Source: linear spring, J. E. Shigley, Mechanical Engineering Design, 9th ed. (2011), section 10-1.
+ */
+export function loadAt({ rate, freeLength }: NestSpring, height: number): number {
+  return rate * Math.max(0, freeLength - height);
+}
+
+/** Which spring of a nest goes solid first: the tallest when solid, the first of equals. */
+export function firstSolid(springs: readonly NestSpring[]): { index: number; solidHeight: number } {
+  let first = { index: 0, solidHeight: Number.NEGATIVE_INFINITY };
+  for (const [index, { solidHeight }] of springs.entries()) {
+    if (solidHeight > first.solidHeight) first = { index, solidHeight };
+  }
+  return first;
+}
