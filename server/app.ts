@@ -3,13 +3,13 @@ import formbody from '@fastify/formbody';
 import helmet from '@fastify/helmet';
 import swagger from '@fastify/swagger';
 import Fastify, { type FastifyInstance, LogController } from 'fastify';
-import { jsonSchemaTransform, jsonSchemaTransformObject } from 'fastify-type-provider-zod';
 import { apiRoutes } from './api/routes.ts';
 import { computeRoutes } from './compute/routes.ts';
 import type { Deps } from './deps.ts';
 import { healthRoutes } from './health/routes.ts';
 import { answerBrokenRequest, frameworkErrors } from './http/broken-requests.ts';
 import { parseJson } from './http/json-body.ts';
+import { describeRoute } from './http/openapi.ts';
 import { problems } from './http/problems.ts';
 import { requestLog } from './http/request-log.ts';
 import { sameSite } from './http/same-site.ts';
@@ -95,8 +95,7 @@ export async function buildApp(deps: Deps): Promise<FastifyInstance> {
         },
       },
     },
-    transform: jsonSchemaTransform,
-    transformObject: jsonSchemaTransformObject,
+    transform: describeRoute,
   });
 
   healthRoutes(app, deps);

@@ -34,6 +34,7 @@ export function accessApi(app: FastifyInstance, deps: Deps): void {
       schema: {
         operationId: 'signIn',
         tags: ['access'],
+        security: [],
         summary: 'Sign in with e-mail and password; the token goes into Authorization: Bearer',
         body: credentials,
         response: {

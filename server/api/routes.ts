@@ -3,12 +3,13 @@ import { accessApi } from '../access/api.ts';
 import { buildsApi } from '../builds/api.ts';
 import { callsApi } from '../calls/api.ts';
 import type { Deps } from '../deps.ts';
+import { addNamedSchemas } from '../http/openapi.ts';
 import { readingsApi } from '../readings/api.ts';
 import { recordApi } from '../record/api.ts';
 
 /** Every JSON route but the computations. */
 export function apiRoutes(app: FastifyInstance, deps: Deps): void {
-  app.get('/api/v1/openapi.json', { schema: { hide: true } }, () => app.swagger());
+  app.get('/api/v1/openapi.json', { schema: { hide: true } }, () => addNamedSchemas(app.swagger()));
   accessApi(app, deps);
   callsApi(app, deps);
   buildsApi(app, deps);

@@ -153,7 +153,7 @@ export const eventView = z
   .object({
     seq: z.int(),
     kind: z.string(),
-    data: z.record(z.string(), z.json()),
+    data: z.record(z.string(), z.unknown()),
     by: z.string(),
     byKind: z.string(),
     at: moment,

@@ -1,8 +1,8 @@
 import { readdirSync } from 'node:fs';
 import { z } from 'zod';
 import { InputFaults } from '../../shared/problems/faults.ts';
-import { type UnitSystem, unitsOf } from '../../shared/quantities/units.ts';
-import { outputDimension, outputEvent } from '../../shared/schemas/field-info.ts';
+import type { UnitSystem } from '../../shared/quantities/units.ts';
+import { describeOutput } from '../../shared/schemas/describe-output.ts';
 import type { AnyComputation, Computation, Json } from '../mechanics/kit/computation.ts';
 import { encoderFor } from './encode.ts';
 import { faultsOf, withReceived } from './faults-of.ts';
@@ -40,23 +40,7 @@ function jsonSchema(schema: z.ZodType, io: 'input' | 'output'): Json {
         z.toJSONSchema(schema, {
           io,
           unrepresentable: 'any',
-          override: ({ zodSchema, jsonSchema: target }) => {
-            if (!(zodSchema instanceof z.ZodNumber)) return;
-            const event = outputEvent.get(zodSchema);
-            const dimension = event === undefined ? outputDimension.get(zodSchema)?.dimension : 'angle';
-            if (dimension === undefined) return;
-            delete target.minimum;
-            Object.assign(target, {
-              type: 'object',
-              properties: {
-                value: { type: 'number' },
-                unit: { type: 'string', enum: unitsOf(dimension) },
-                ...(event === undefined ? {} : { side: { const: event.side } }),
-              },
-              required: ['value', 'unit', ...(event === undefined ? [] : ['side'])],
-              additionalProperties: false,
-            });
-          },
+          override: describeOutput,
         }),
       ),
     ),

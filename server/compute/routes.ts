@@ -11,6 +11,23 @@ const unitsQuery = z.strictObject({
 
 const listed = z.object({ name: z.string(), title: z.string(), summary: z.string() });
 
+const descriptionView = z
+  .object({
+    name: z.string(),
+    title: z.string(),
+    summary: z.string(),
+    inputs: z.record(z.string(), z.unknown()).meta({ description: 'JSON Schema of the body' }),
+    outputs: z.record(z.string(), z.unknown()).meta({ description: 'JSON Schema of the result' }),
+    equation: z.string(),
+    source: z.string(),
+    validity: z.string(),
+    example: z.object({
+      inputs: z.record(z.string(), z.unknown()),
+      result: z.record(z.string(), z.unknown()),
+    }),
+  })
+  .meta({ id: 'ComputationDescription' });
+
 /** What large arrays of quantities need; the longest allowed list fits several times over. */
 const BODY_LIMIT = 8 * 1024 * 1024;
 
@@ -22,6 +39,7 @@ export function computeRoutes(app: FastifyInstance, deps: Deps): void {
       schema: {
         operationId: 'listComputations',
         tags: ['compute'],
+        security: [],
         summary: 'Every computation: name, title, one line',
         response: { 200: z.object({ computations: z.array(listed) }), ...problemResponses },
       },
@@ -42,8 +60,9 @@ export function computeRoutes(app: FastifyInstance, deps: Deps): void {
         schema: {
           operationId: `describe${operation}`,
           tags: ['compute'],
+          security: [],
           summary: `${each.title}: inputs, outputs, equation, source, example`,
-          response: { 200: z.record(z.string(), z.json()), ...problemResponses },
+          response: { 200: descriptionView, ...problemResponses },
         },
       },
       () => ({
@@ -65,6 +84,7 @@ export function computeRoutes(app: FastifyInstance, deps: Deps): void {
         schema: {
           operationId: `compute${operation}`,
           tags: ['compute'],
+          security: [],
           summary: each.summary,
           querystring: unitsQuery,
           body: each.input,

@@ -20,7 +20,7 @@ export const problemSchema = z
           pointer: z.string().meta({ description: 'JSON pointer to the faulty field' }),
           code: z.enum(FAULT_CODES),
           detail: z.string(),
-          received: z.json().optional().meta({ description: 'what came there' }),
+          received: z.unknown().optional().meta({ description: 'what came there' }),
         }),
       )
       .optional(),
