@@ -1,0 +1,54 @@
+import { turningCaution } from '../cam/caution.ts';
+import { byIndicator, type OneLift, type ReadLift } from './lift-fields.ts';
+import { isSinking } from './passes.ts';
+
+interface Given {
+  readonly valveLift: ReadLift;
+  readonly lobe: ReadLift | OneLift;
+  readonly sameIndicator: boolean;
+  readonly spring: 'light' | 'running';
+}
+
+const passesOf = (lobe: ReadLift | OneLift): readonly number[] => ('readings' in lobe ? lobe.readings : []);
+
+function onIndicators({ lobe, sameIndicator }: Given): string {
+  if (!sameIndicator) return 'the two lifts were read independently of each other';
+  return byIndicator(lobe)
+    ? 'the error limits of one indicator go together by half'
+    : 'the lobe lift comes from a card or caliper: no error is shared with the indicator at the valve';
+}
+
+/** What a ratio at full lift takes for granted. */
+export function fullLiftAssumptions(given: Given): string[] {
+  const lobePasses = passesOf(given.lobe);
+  return [
+    'graduations and error limits: anywhere within them alike',
+    onIndicators(given),
+    'lash at nought, the plunger in line with the valve, the hand counted right',
+    ...(given.valveLift.readings.length === 1 ? ['one pass at the valve: its scatter is left out'] : []),
+    ...(lobePasses.length === 1 ? ['one pass at the lobe: its scatter is left out'] : []),
+    ...('source' in given.lobe && given.lobe.source === 'card'
+      ? ['the cam is ground as its card says, within the error limit']
+      : []),
+  ];
+}
+
+/** What a ratio at full lift must warn of. */
+export function fullLiftCautions(given: Given): string[] {
+  return [
+    ...(given.spring === 'running'
+      ? [
+          'Read under the running spring: this is what is left after flex and can’t be set against a stamp; read it on a light spring for that.',
+        ]
+      : []),
+    ...(isSinking(given.valveLift.readings)
+      ? [
+          'Each pass at the valve reads lower than the one before: the lifter is sinking, and a mean settles nothing.',
+        ]
+      : []),
+    ...(isSinking(passesOf(given.lobe))
+      ? ['Each pass at the lobe reads lower than the one before: find out why before taking the mean.']
+      : []),
+    turningCaution,
+  ];
+}
