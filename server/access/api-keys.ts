@@ -1,8 +1,20 @@
 import { z } from 'zod';
+import { bare } from '../../shared/schemas/fields.ts';
+import { someWords } from '../../shared/schemas/texts.ts';
 import type { Tx } from '../database/database.ts';
 import { notFound } from '../problems/failure.ts';
 import { type Caller, requireAdministrator } from './caller.ts';
-import { newSecret } from './secrets.ts';
+import { isId, newSecret } from './secrets.ts';
+
+export const newKey = z.strictObject({
+  name: someWords('what the key is for'),
+  scopes: z
+    .array(z.enum(['read', 'write']))
+    .min(1)
+    .max(2)
+    .meta({ description: 'what it may do' }),
+  days: bare('days until it expires', { least: 1, most: 730, whole: true }).default(365),
+});
 
 export const apiKeyView = z
   .object({
@@ -79,6 +91,7 @@ export async function makeApiKey(
 
 export async function revokeApiKey(tx: Tx, caller: Caller, id: string, now: Date): Promise<void> {
   requireAdministrator(caller);
+  if (!isId(id)) throw notFound('key');
   const row = await tx
     .updateTable('api_key')
     .set({ revoked_at: now })

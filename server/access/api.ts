@@ -1,29 +1,21 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
-import { bare } from '../../shared/schemas/fields.ts';
+import { InputFaults } from '../../shared/problems/faults.ts';
 import { someWords } from '../../shared/schemas/texts.ts';
 import type { Deps } from '../deps.ts';
 import { commandRoute, noParams, readRoute } from '../http/api-route.ts';
 import { problemResponses } from '../http/api-schemas.ts';
 import { apiCaller } from '../http/callers.ts';
 import { checked } from '../http/validate.ts';
-import { apiKeyView, listApiKeys, makeApiKey, revokeApiKey } from './api-keys.ts';
+import { apiKeyView, listApiKeys, makeApiKey, newKey, revokeApiKey } from './api-keys.ts';
 import { requireStaff } from './caller.ts';
+import { passwordFault } from './password-rules.ts';
 import { endSessions, signIn } from './sign-in.ts';
+import { addStaff, disableStaff, listStaff, newStaff, staffView } from './staff.ts';
 
 const credentials = z.strictObject({
   email: someWords('e-mail address of a person of the desk', 320),
   password: someWords('their password', 1000),
-});
-
-const newKey = z.strictObject({
-  name: someWords('what the key is for'),
-  scopes: z
-    .array(z.enum(['read', 'write']))
-    .min(1)
-    .max(2)
-    .meta({ description: 'what it may do' }),
-  days: bare('days until it expires', { least: 1, most: 730, whole: true }).default(365),
 });
 
 /** Signing in by JSON, and who one is. */
@@ -130,6 +122,51 @@ export function accessApi(app: FastifyInstance, deps: Deps): void {
     run: async (tx, { caller, params }) => {
       await revokeApiKey(tx, caller, params.id, deps.now());
       return { body: { revoked: params.id } };
+    },
+  });
+  readRoute(app, deps, {
+    operationId: 'listStaff',
+    tag: 'access',
+    summary: 'People of the desk',
+    url: '/api/v1/staff',
+    params: noParams,
+    query: noParams,
+    answer: z.object({ staff: z.array(staffView) }),
+    read: async (tx, { caller }) => ({ staff: await listStaff(tx, caller) }),
+  });
+  commandRoute(app, deps, {
+    operationId: 'addStaff',
+    tag: 'access',
+    summary: 'Add a person to the desk',
+    method: 'POST',
+    url: '/api/v1/staff',
+    params: noParams,
+    body: newStaff,
+    status: 201,
+    answer: staffView,
+    run: async (tx, { caller, body }) => {
+      const weak = passwordFault(body.password, [body.email, body.name]);
+      if (weak.length > 0) {
+        throw new InputFaults(
+          weak.map(({ detail }) => ({ pointer: '/password', code: 'not-allowed', detail })),
+        );
+      }
+      return { body: await addStaff(tx, caller, body) };
+    },
+  });
+  commandRoute(app, deps, {
+    operationId: 'disableStaff',
+    tag: 'access',
+    summary: 'Take a person off the desk and end their sessions',
+    method: 'POST',
+    url: '/api/v1/staff/:id/disable',
+    params: z.strictObject({ id: z.uuid() }),
+    body: noParams,
+    status: 200,
+    answer: z.object({ disabled: z.uuid() }),
+    run: async (tx, { caller, params }) => {
+      await disableStaff(tx, caller, params.id, deps.now());
+      return { body: { disabled: params.id } };
     },
   });
 }

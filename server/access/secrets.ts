@@ -35,3 +35,10 @@ export function kindOfSecret(text: string): SecretKind | undefined {
 export function emailKey(email: string): string {
   return hashOf(email.trim().toLowerCase());
 }
+
+const ID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/;
+
+/** Whether a text can be an id; one that can't leads nowhere and must not reach the database. */
+export function isId(text: string): boolean {
+  return ID.test(text);
+}

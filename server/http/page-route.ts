@@ -35,7 +35,8 @@ function texts(value: unknown): Record<string, string> {
   );
 }
 
-async function received(
+/** Whom a page request is for, with the parts of its address and what was posted. */
+export async function received(
   request: FastifyRequest,
   reply: FastifyReply,
   deps: Deps,

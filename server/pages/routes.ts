@@ -1,4 +1,6 @@
 import type { FastifyInstance } from 'fastify';
+import { accountPages } from '../access/account-pages.ts';
+import { deskPages } from '../access/desk-pages.ts';
 import { accessPages } from '../access/pages.ts';
 import type { Deps } from '../deps.ts';
 import { assetRoutes } from './asset-routes.ts';
@@ -9,4 +11,6 @@ export function pageRoutes(app: FastifyInstance, deps: Deps): void {
   assetRoutes(app, deps);
   homePage(app, deps);
   accessPages(app, deps);
+  accountPages(app, deps);
+  deskPages(app, deps);
 }
