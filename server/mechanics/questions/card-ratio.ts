@@ -1,0 +1,46 @@
+import { within } from './compare.ts';
+import { idsOf, ratioOfCard, valveLift } from './lifts.ts';
+import type { Tolerances } from './tolerances.ts';
+import type { Question, QuestionInput } from './types.ts';
+import { inch, nominalText } from './words.ts';
+
+/** True if the card's valve lift is the lobe times the nominal after all, once the lash is counted in. */
+function isNetOfLash(input: QuestionInput, t: Tolerances, nominal: number): boolean {
+  const { cardRatio, cardValveLift, cardLobeLift, cardLash } = input;
+  if (cardRatio !== undefined || cardValveLift === undefined || cardLobeLift === undefined) return false;
+  return within((cardValveLift + (cardLash ?? 0)) / cardLobeLift - nominal, t.cardRatioApart);
+}
+
+/** Strong where the card prints a valve lift and the reading meets it or the rockers' own, not both. */
+function weightOf(input: QuestionInput, t: Tolerances, ownLift: number | undefined): Question['weight'] {
+  const valve = valveLift(input);
+  if (valve === undefined || ownLift === undefined || input.cardValveLift === undefined) return 'weak';
+  const meetsOwn = within(valve - ownLift, t.liftFits);
+  const meetsCard = within(valve - input.cardValveLift, t.liftFits);
+  return meetsOwn === meetsCard ? 'weak' : 'strong';
+}
+
+/** Row 4: the card's valve lift is for another ratio than the rockers fitted. */
+export function cardRatio(input: QuestionInput, tolerances: Tolerances): Question[] {
+  const ofCard = ratioOfCard(input);
+  const nominal = input.nominalRatio;
+  if (ofCard === undefined || nominal === undefined) return [];
+  if (within(ofCard - nominal, tolerances.cardRatioApart)) return [];
+  if (isNetOfLash(input, tolerances, nominal)) return [];
+  const lobe = input.cardLobeLift;
+  const ownLift = lobe === undefined ? undefined : lobe * nominal;
+  const size =
+    lobe === undefined || ownLift === undefined
+      ? `The ratios are ${nominalText(Math.abs(ofCard - nominal))} apart.`
+      : `A lobe of ${inch(lobe)} makes ${inch(lobe * ofCard)} there and ${inch(ownLift)} here.`;
+  return [
+    {
+      code: 'card-ratio',
+      weight: weightOf(input, tolerances, ownLift),
+      ask: `Could the card be for another rocker? It works with ${nominalText(ofCard)}; these are sold as ${nominalText(nominal)}.`,
+      size,
+      test: 'Read the ratio off the card, then set the reading against lobe lift times the rocker fitted.',
+      restsOn: idsOf(input.valvePasses),
+    },
+  ];
+}

@@ -1,0 +1,70 @@
+import { nearest, within } from './compare.ts';
+import { expectedLifts, idsOf, liftsOf, valveLift } from './lifts.ts';
+import type { Tolerances } from './tolerances.ts';
+import type { Question, QuestionInput } from './types.ts';
+import { inch } from './words.ts';
+
+const PASSES_TO_JUDGE = 3;
+
+/** Mean fall per pass; undefined unless every pass is under the one before it. */
+function fallPerPass(lifts: readonly number[]): number | undefined {
+  const first = lifts[0];
+  const last = lifts.at(-1);
+  if (first === undefined || last === undefined || lifts.length < 2) return undefined;
+  const steady = lifts.every((lift, i) => i === 0 || lift < (lifts[i - 1] ?? lift));
+  return steady ? (first - last) / (lifts.length - 1) : undefined;
+}
+
+function isShort(input: QuestionInput, t: Tolerances): boolean {
+  const lift = valveLift(input);
+  if (lift === undefined) return false;
+  const expected = nearest(lift, expectedLifts(input));
+  return expected !== undefined && expected - lift >= t.sinkShort - 1e-9;
+}
+
+function weightOf(input: QuestionInput, t: Tolerances, fall: number): Question['weight'] | undefined {
+  const clear = !within(fall, t.sinkPerPass);
+  const slight = input.valvePasses.length >= PASSES_TO_JUDGE && fall >= t.sinkPerPassDoubtful - 1e-9;
+  if (!clear && !slight) return undefined;
+  if (input.lifter !== 'hydraulic') return 'weak';
+  const short = input.spring === 'light' && isShort(input, t);
+  return clear || short ? 'strong' : 'weak';
+}
+
+/** Too few passes of a hydraulic lifter under its running spring to see whether it sinks. */
+function askMorePasses(input: QuestionInput): Question[] {
+  const few = input.valvePasses.length > 0 && input.valvePasses.length < PASSES_TO_JUDGE;
+  if (!few || input.lifter !== 'hydraulic' || input.spring !== 'running') return [];
+  return [
+    {
+      code: 'falling-passes',
+      weight: 'weak',
+      ask: 'Could the lifter be sinking under the running spring?',
+      size: 'What the plunger loses, times the ratio, is missing at the valve.',
+      test: 'Take three passes in order and see whether they fall.',
+      restsOn: idsOf(input.valvePasses),
+    },
+  ];
+}
+
+/** Row 7: the passes fall because the lifter bleeds down. */
+export function fallingPasses(input: QuestionInput, tolerances: Tolerances): Question[] {
+  const fall = fallPerPass(liftsOf(input.valvePasses));
+  const weight = fall === undefined ? undefined : weightOf(input, tolerances, fall);
+  if (fall === undefined || weight === undefined) return askMorePasses(input);
+  const firm = input.lifter === 'solid' || input.lifter === 'locked';
+  return [
+    {
+      code: 'falling-passes',
+      weight,
+      ask: firm
+        ? 'Could the indicator base be slipping? Every pass is under the last.'
+        : 'Could the lifter be sinking? Every pass is under the last.',
+      size: `They fall ${inch(fall)} a pass; their mean says nothing.`,
+      test: firm
+        ? 'Tighten the base, look at the zero, and take three more passes.'
+        : 'Use a solid lifter, or one locked solid of the same seat height, on a light spring.',
+      restsOn: idsOf(input.valvePasses),
+    },
+  ];
+}

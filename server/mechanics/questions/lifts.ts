@@ -1,0 +1,68 @@
+import { between, middle } from './compare.ts';
+import type { Tolerances } from './tolerances.ts';
+import type { Pass, QuestionInput } from './types.ts';
+
+export const idsOf = (passes: readonly Pass[]): string[] => passes.map((pass) => pass.id);
+export const liftsOf = (passes: readonly Pass[]): number[] => passes.map((pass) => pass.lift);
+
+/** The valve lift read; without passes, the one stated. */
+export function valveLift(input: QuestionInput): number | undefined {
+  return middle(liftsOf(input.valvePasses)) ?? input.statedValveLift;
+}
+
+/** The lobe lift read on the engine or the loose cam. */
+export function readLobe(input: QuestionInput): number | undefined {
+  return middle(liftsOf(input.lobePasses));
+}
+
+/** The lobe lift that a ratio is taken over: from where the set-up says it comes. */
+export function lobeInUse(input: QuestionInput): number | undefined {
+  const read = readLobe(input);
+  const first = input.lobeSource === 'card' ? input.cardLobeLift : read;
+  return first ?? read ?? input.cardLobeLift ?? input.statedLobeLift;
+}
+
+/** Every lobe lift there is a word of, the card's first. */
+export function lobeLifts(input: QuestionInput): number[] {
+  const lifts = [input.cardLobeLift, readLobe(input)].filter((lift) => lift !== undefined);
+  if (lifts.length > 0 || input.statedLobeLift === undefined) return lifts;
+  return [input.statedLobeLift];
+}
+
+/** What the card works with: said, or its valve lift over its lobe lift. */
+export function ratioOfCard(input: QuestionInput): number | undefined {
+  const { cardRatio, cardValveLift, cardLobeLift } = input;
+  if (cardRatio !== undefined) return cardRatio;
+  return cardValveLift === undefined || cardLobeLift === undefined ? undefined : cardValveLift / cardLobeLift;
+}
+
+/** What the rockers should give: what they are sold as, else what the card works with. */
+export function ratioExpected(input: QuestionInput): number | undefined {
+  return input.nominalRatio ?? ratioOfCard(input);
+}
+
+export function lashKnown(input: QuestionInput): number | undefined {
+  return input.lashSetting ?? input.cardLash;
+}
+
+/** Lobe times nominal, lash not taken off. */
+export function grossExpected(input: QuestionInput): number[] {
+  const ratio = ratioExpected(input);
+  return ratio === undefined ? [] : lobeLifts(input).map((lobe) => lobe * ratio);
+}
+
+/** What the dial at the valve should show, for each lobe lift there is a word of. */
+export function expectedLifts(input: QuestionInput): number[] {
+  const lash = input.lash === 'set' ? (lashKnown(input) ?? 0) : 0;
+  return grossExpected(input)
+    .map((lift) => lift - lash)
+    .filter((lift) => lift > 0);
+}
+
+/** True if flex, rocker tolerance and the extra ratio that makers put in can explain the lift. */
+export function isOrdinary(input: QuestionInput, t: Tolerances, lift: number): boolean {
+  const flex = input.spring === 'light' ? 0 : t.flexMost;
+  return expectedLifts(input).some((expected) =>
+    between(lift, expected * (1 - t.ordinaryUnder) - flex, expected * (1 + t.ordinaryOver)),
+  );
+}

@@ -1,0 +1,49 @@
+import { idsOf } from './lifts.ts';
+import type { Tolerances } from './tolerances.ts';
+import type { Question, QuestionInput } from './types.ts';
+
+/** What was not said of the set-up. Where a nominal is at hand, `spring-mixed` asks for the spring. */
+export function notSaid(input: QuestionInput, _tolerances: Tolerances): Question[] {
+  if (input.valvePasses.length === 0) return [];
+  const restsOn = idsOf(input.valvePasses);
+  const question = (code: string, ask: string, size: string, test: string): Question => ({
+    code,
+    weight: 'weak',
+    ask,
+    size,
+    test,
+    restsOn,
+  });
+  return [
+    ...(input.spring === 'not-said' && input.nominalRatio === undefined
+      ? [
+          question(
+            'spring-not-said',
+            'Which spring is on the valve, light or running?',
+            'A running spring takes .005 to .040 in off the lift.',
+            'Ask, or look at the spring.',
+          ),
+        ]
+      : []),
+    ...(input.lifter === 'not-said'
+      ? [
+          question(
+            'lifter-not-said',
+            'Which lifter is under the pushrod?',
+            'What a plunger loses, times the ratio, is missing at the valve.',
+            'Ask: solid, hydraulic, or hydraulic locked solid.',
+          ),
+        ]
+      : []),
+    ...(input.lash === 'not-said'
+      ? [
+          question(
+            'lash-not-said',
+            'Was the lash taken up for the reading?',
+            'All the lash left in is missing from the lift.',
+            'Feel for play at the rocker on the base circle.',
+          ),
+        ]
+      : []),
+  ];
+}

@@ -1,0 +1,60 @@
+import { between } from './compare.ts';
+import { idsOf, lobeInUse, valveLift } from './lifts.ts';
+import { COMMON_NOMINALS, type Tolerances } from './tolerances.ts';
+import type { Question, QuestionInput } from './types.ts';
+import { nominalText, ratioText } from './words.ts';
+
+const TEST = 'Set the plunger parallel to the stem, seen from the front and the side, and read again.';
+
+interface Lean {
+  readonly degrees: number;
+  readonly ratio: number;
+  readonly nominal: number;
+}
+
+/** Sliding on a flat face it reads long, held in one spot it reads short. */
+function canReadSo(input: QuestionInput, over: boolean): boolean {
+  if (over) return input.restsOn === 'retainer-flat' || input.restsOn === 'not-said';
+  // Flex and lash take lift off as well, and more often.
+  return input.restsOn !== 'retainer-flat' && input.spring === 'light' && input.lash === 'zero';
+}
+
+function leanOf(input: QuestionInput): Lean | undefined {
+  const lift = valveLift(input);
+  const lobe = lobeInUse(input);
+  const nominal = input.nominalRatio;
+  if (lift === undefined || lobe === undefined || nominal === undefined) return undefined;
+  const ratio = lift / lobe;
+  const cosine = Math.min(ratio, nominal) / Math.max(ratio, nominal);
+  if (!canReadSo(input, ratio > nominal)) return undefined;
+  return { degrees: (Math.acos(cosine) * 180) / Math.PI, ratio, nominal };
+}
+
+/** Row 25: the reading lands on another nominal, so it looks like a plain answer. */
+function sizeText({ degrees, ratio, nominal }: Lean, t: Tolerances): string {
+  const lean = `A lean of ${degrees.toFixed(0)} deg makes ${ratioText(ratio)} of ${nominalText(nominal)}`;
+  const other = COMMON_NOMINALS.find(
+    (each) => each !== nominal && Math.abs(ratio / each - 1) <= t.nominalNear,
+  );
+  return other === undefined ? `${lean}.` : `${lean}; so does a ${nominalText(other)} read upright.`;
+}
+
+/** Rows 8 and 25: the plunger leans. */
+export function plungerTilted(input: QuestionInput, tolerances: Tolerances): Question[] {
+  if (input.alignment === 'parallel' || input.valvePasses.length === 0) return [];
+  const leaning = input.alignment === 'leaning';
+  const least = leaning ? tolerances.tiltFrom : tolerances.tiltFromNotSaid;
+  const lean = leanOf(input);
+  const fits = lean !== undefined && between(lean.degrees, least, tolerances.tiltMost);
+  if (!fits && !leaning) return [];
+  return [
+    {
+      code: 'plunger-tilted',
+      weight: fits && leaning ? 'strong' : 'weak',
+      ask: leaning ? 'How far does the plunger lean?' : 'Could the plunger lean?',
+      size: fits ? sizeText(lean, tolerances) : 'Ten deg is 1.5 % of the lift, fifteen 3.5 %.',
+      test: TEST,
+      restsOn: idsOf(input.valvePasses),
+    },
+  ];
+}

@@ -1,0 +1,71 @@
+import { caliperOnLobe } from './caliper-on-lobe.ts';
+import { cardRatio } from './card-ratio.ts';
+import { checkInput } from './check-input.ts';
+import { copiedReading } from './copied-reading.ts';
+import { decimalSlip } from './decimal-slip.ts';
+import { fallingPasses } from './falling-passes.ts';
+import { grossLiftAsLobe } from './gross-lift-as-lobe.ts';
+import { handReadBackwards } from './hand-read-backwards.ts';
+import { lashFormula } from './lash-formula.ts';
+import { lashLeftIn } from './lash-left-in.ts';
+import { notSaid } from './not-said.ts';
+import { outOfTravel } from './out-of-travel.ts';
+import { plungerTilted } from './plunger-tilted.ts';
+import { springMixed } from './spring-mixed.ts';
+import { statedNotRead } from './stated-not-read.ts';
+import { defaultTolerances, MINUTES, type Tolerances } from './tolerances.ts';
+import { turnMiscounted } from './turn-miscounted.ts';
+import type { Question, QuestionInput } from './types.ts';
+import { unitMixed } from './unit-mixed.ts';
+import { valveSwapped } from './valve-swapped.ts';
+import { zeroNotReturned } from './zero-not-returned.ts';
+
+/** Every doubt there is a test for; among equals this is the order they are asked in. */
+const DOUBTS = [
+  statedNotRead,
+  unitMixed,
+  decimalSlip,
+  grossLiftAsLobe,
+  zeroNotReturned,
+  turnMiscounted,
+  handReadBackwards,
+  valveSwapped,
+  lashLeftIn,
+  lashFormula,
+  fallingPasses,
+  outOfTravel,
+  plungerTilted,
+  caliperOnLobe,
+  copiedReading,
+  cardRatio,
+  springMixed,
+  notSaid,
+] as const;
+
+const minutesOf = (question: Question) => MINUTES.get(question.code) ?? Number.POSITIVE_INFINITY;
+const rank = (question: Question) => (question.weight === 'strong' ? 0 : 1);
+
+function byWeightThenMinutes(a: Question, b: Question): number {
+  return rank(a) - rank(b) || minutesOf(a) - minutesOf(b) || 0;
+}
+
+/** One of each: the same question of the same code is put once, at its strongest. */
+function onceEach(questions: readonly Question[]): Question[] {
+  const seen = new Set<string>();
+  return questions.filter((question) => {
+    const key = `${question.code} ${question.ask}`;
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}
+
+/**
+ * What a person should be asked before these readings are believed: strong doubts first, and of those the one
+ * that is settled soonest. All matches are listed; no entry is changed.
+ */
+export function questionsFor(input: QuestionInput, tolerances: Tolerances = defaultTolerances): Question[] {
+  checkInput(input, tolerances);
+  const questions = DOUBTS.flatMap((doubt) => doubt(input, tolerances));
+  return onceEach(questions.sort(byWeightThenMinutes));
+}

@@ -1,0 +1,36 @@
+import { formatNumber, formatRatio } from '../../../shared/quantities/format.ts';
+
+/** `.482 in`, as the trade writes it. */
+export function inch(value: number): string {
+  return `${formatNumber(value, 3)} in`;
+}
+
+/** A nominal as it is stamped: `1.6`, `1.75`. */
+export function nominalText(ratio: number): string {
+  return String(Number(ratio.toFixed(3)));
+}
+
+/** A ratio as measured: `1.747`. */
+export const ratioText = formatRatio;
+
+const COUNTS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+
+export function countText(count: number): string {
+  return COUNTS[count] ?? String(count);
+}
+
+/** `, a ratio of 1.750` when the lobe is known, else nothing. */
+export function ratioClause(valveLift: number, lobeLift: number | undefined): string {
+  return lobeLift === undefined ? '' : `, a ratio of ${ratioText(valveLift / lobeLift)}`;
+}
+
+/** `.100 in more would make it .842 in, a ratio of 1.747.` */
+export function changeText(from: number, to: number, lobeLift: number | undefined): string {
+  const way = to < from ? 'less' : 'more';
+  return `${inch(Math.abs(to - from))} ${way} would make it ${inch(to)}${ratioClause(to, lobeLift)}.`;
+}
+
+export const READ_SMALL_HAND = 'Read the small hand, then take one more pass.';
+export const TOUCH_VALVE = 'Touch the valve while its pushrod moves, then read the card out again.';
+export const READ_CARD_AGAIN = 'Read the card out again, word for word.';
+export const ENTER_AGAIN = 'Say the unit, and read the number out again digit by digit.';
