@@ -84,9 +84,9 @@ export function describeContract(computation: AnyComputation, good: GoodInput): 
     });
 
     test('every fault of a body is told at its own place, once', () => {
-      const fields = [...Object.keys(quantities), ...numbers].filter((field) => Object.hasOwn(body, field));
-      const broken = { ...body, ...Object.fromEntries(fields.map((field) => [field, null])) };
-      expect(faults(broken)).toEqual(fields.map((field) => `/${field} not-a-number`).sort());
+      const fields = Object.keys(body);
+      const told = faults(Object.fromEntries(fields.map((field) => [field, null])));
+      expect(told.map((fault) => fault.split(' ')[0])).toEqual(fields.map((field) => `/${field}`).sort());
     });
 
     test('fields it does not know are refused, the prototype too', () => {
