@@ -208,6 +208,18 @@ create table note (
 alter table note enable row level security;
 alter table note force row level security;
 
+create table presence (
+  shop_id uuid not null,
+  build_id uuid not null,
+  id uuid not null,
+  who text not null,
+  kind text not null,
+  step text not null default ''::text,
+  seen_at timestamp with time zone not null default now()
+);
+alter table presence enable row level security;
+alter table presence force row level security;
+
 create table rate_limit (
   key character varying(255) not null,
   points integer not null default 0,
@@ -358,6 +370,8 @@ alter table note add constraint note_kind_check CHECK ((kind = ANY (ARRAY['note'
 alter table note add constraint note_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
 alter table note add constraint note_shop_id_call_id_fkey FOREIGN KEY (shop_id, call_id) REFERENCES call(shop_id, id);
 alter table note add constraint note_pkey PRIMARY KEY (shop_id, id);
+alter table presence add constraint presence_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
+alter table presence add constraint presence_pkey PRIMARY KEY (shop_id, build_id, id);
 alter table rate_limit add constraint rate_limit_pkey PRIMARY KEY (key);
 alter table reading add constraint reading_check CHECK (((replaces IS NULL) OR (reason <> ''::text)));
 alter table reading add constraint reading_check1 CHECK (((NOT struck) OR (replaces IS NOT NULL)));
@@ -422,6 +436,7 @@ create policy shop_only on event for ALL using (shop_id = app_shop()) with check
 create policy by_secret on first_administrator_link for ALL using (token_hash = app_lookup()) with check (token_hash = app_lookup());
 create policy shop_only on idempotency for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on note for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy shop_only on presence for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on reading for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on set_up for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy by_secret on share_link for SELECT using (token_hash = app_lookup()) with check -;
@@ -445,6 +460,7 @@ grant INSERT, SELECT, UPDATE on first_administrator_link to benchcall_service;
 grant DELETE, INSERT, SELECT on idempotency to benchcall_service;
 grant SELECT on kysely_migration to benchcall_service;
 grant INSERT, SELECT, UPDATE on note to benchcall_service;
+grant DELETE, INSERT, SELECT, UPDATE on presence to benchcall_service;
 grant DELETE, INSERT, SELECT, UPDATE on rate_limit to benchcall_service;
 grant INSERT, SELECT on reading to benchcall_service;
 grant INSERT, SELECT on set_up to benchcall_service;

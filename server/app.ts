@@ -14,6 +14,7 @@ import { problems } from './http/problems.ts';
 import { requestLog } from './http/request-log.ts';
 import { sameSite } from './http/same-site.ts';
 import { leaveUnchecked } from './http/validate.ts';
+import { liveRoutes } from './live/routes.ts';
 import { pageError } from './pages/error-page.ts';
 import { pageRoutes } from './pages/routes.ts';
 
@@ -101,6 +102,7 @@ export async function buildApp(deps: Deps): Promise<FastifyInstance> {
   healthRoutes(app, deps);
   computeRoutes(app, deps);
   apiRoutes(app, deps);
+  liveRoutes(app, deps);
   pageRoutes(app, deps);
   return app;
 }

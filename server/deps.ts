@@ -3,6 +3,7 @@ import type { SignInLimits } from './access/sign-in-limits.ts';
 import type { Registered } from './compute/registry.ts';
 import type { Config } from './config/config.ts';
 import type { Database } from './database/database.ts';
+import type { Hub } from './live/hub.ts';
 import type { Assets } from './pages/assets.ts';
 
 /** What the app is built from; the process and the tests make one each. */
@@ -12,6 +13,7 @@ export interface Deps {
   readonly computations: ReadonlyMap<string, Registered>;
   readonly views: Eta;
   readonly assets: Assets;
+  readonly hub: Hub;
   readonly signInLimits: SignInLimits;
   readonly computeLimits: { take(address: string): Promise<void> };
   /** Whether cookies are for https alone. */

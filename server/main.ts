@@ -8,6 +8,7 @@ import { startEmbedded } from './database/embedded/start-embedded.ts';
 import { migrate, migrationNames } from './database/migrate.ts';
 import { ensureServiceRole, serviceUrl } from './database/service-role.ts';
 import { computeLimits } from './http/compute-limits.ts';
+import { openHub } from './live/hub.ts';
 import { loadAssets } from './pages/assets.ts';
 import { announce } from './start/announce.ts';
 import { firstRun } from './start/first-run.ts';
@@ -31,6 +32,8 @@ async function main(): Promise<void> {
     poolSize: config.POOL_SIZE,
     onIdleError: (error) => say(`a database connection was lost: ${error.message}`),
   });
+  const serviceAt = config.SERVICE_DATABASE_URL ?? serviceUrl(ownerUrl);
+  const hub = openHub(serviceAt, say);
   const lifecycle = { draining: false };
   const [computations, assets, names] = await Promise.all([
     loadComputations(),
@@ -48,6 +51,7 @@ async function main(): Promise<void> {
     secure: config.PUBLIC_URL?.startsWith('https:') ?? config.NODE_ENV === 'production',
     newestMigration: names.at(-1) ?? '',
     lifecycle,
+    hub,
     now: () => new Date(),
   };
   const app = await buildApp(deps);
@@ -57,11 +61,13 @@ async function main(): Promise<void> {
     if (ending) return;
     ending = true;
     lifecycle.draining = true;
+    hub.drain();
     say(`${signal}: no new requests; ending`);
     // A client that never lets go must not keep the process: what is still open then is cut off.
     const cut = setTimeout(() => app.server.closeAllConnections(), DRAIN_MS);
     await app.close();
     clearTimeout(cut);
+    await hub.close();
     await db.close();
     await embedded?.stop();
     process.exit(0);

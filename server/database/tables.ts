@@ -210,6 +210,16 @@ export interface EventTable extends Author {
   data: JSONColumnType<object, string, never>;
 }
 
+export interface PresenceTable {
+  shop_id: Fixed<string>;
+  build_id: Fixed<string>;
+  id: Fixed<string>;
+  who: Fixed<string>;
+  kind: Fixed<string>;
+  step: string;
+  seen_at: ColumnType<Date, never, Date>;
+}
+
 export interface Tables {
   shop: ShopTable;
   staff: StaffTable;
@@ -229,4 +239,5 @@ export interface Tables {
   answer: AnswerTable;
   note: NoteTable;
   event: EventTable;
+  presence: PresenceTable;
 }

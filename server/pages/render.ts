@@ -2,6 +2,22 @@ import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { Caller } from '../access/caller.ts';
 import type { Deps } from '../deps.ts';
 
+/** Where the stream of a call is, which step this is, and where the other steps are. */
+export interface Live {
+  /** `/live/calls/{id}` or `/live/bench`. */
+  readonly stream: string;
+  readonly steps: string;
+  readonly step: string;
+  /** The build's last sequence number when the page was made. */
+  readonly seq: number;
+}
+
+function liveOf(page: Page): object {
+  if (page.live === undefined || page.caller === undefined) return {};
+  const { stream, steps, step, seq } = page.live;
+  return { live: { href: `${stream}?step=${step}&after=${seq}`, steps, step, self: page.caller.name } };
+}
+
 export interface Page {
   /** Template below `views/pages/`, e.g. `calls/list`. */
   readonly template: string;
@@ -10,6 +26,8 @@ export interface Page {
   readonly status?: number;
   readonly side?: 'desk' | 'builder' | 'open';
   readonly caller?: Caller | undefined;
+  /** A page of a call is kept as the other side sees it. */
+  readonly live?: Live;
   /** The place in the main navigation that the page belongs to. */
   readonly place?: string;
 }
@@ -50,6 +68,7 @@ export function renderPage(
         ? undefined
         : { name: caller.name, signOutHref: caller.kind === 'staff' ? '/account' : undefined },
     side,
+    ...liveOf(page),
     keysOff: caller?.kind === 'staff' && !caller.shortcuts,
   });
   if (caller !== undefined) reply.header('cache-control', 'no-store');

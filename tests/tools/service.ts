@@ -9,6 +9,7 @@ import { type Config, readConfig } from '../../server/config/config.ts';
 import { migrationNames } from '../../server/database/migrate.ts';
 import type { Deps } from '../../server/deps.ts';
 import { computeLimits } from '../../server/http/compute-limits.ts';
+import { openHub } from '../../server/live/hub.ts';
 import { loadAssets } from '../../server/pages/assets.ts';
 import { createViews } from '../../views/engine.ts';
 import { type TestDatabase, testDatabase } from './test-database.ts';
@@ -56,6 +57,7 @@ export async function testService(
     secure: config.PUBLIC_URL?.startsWith('https:') ?? config.NODE_ENV === 'production',
     newestMigration: names.at(-1) ?? '',
     lifecycle: { draining: false },
+    hub: openHub(database.serviceUrl, () => undefined),
     now: () => new Date(),
   };
   const app = await buildApp(deps);
@@ -115,7 +117,9 @@ export async function testService(
       return `http://127.0.0.1:${address.port}`;
     },
     async close() {
+      deps.hub.drain();
       await app.close();
+      await deps.hub.close();
       await database.drop();
     },
   };
