@@ -3,6 +3,7 @@ import { accountPages } from '../access/account-pages.ts';
 import { deskPages } from '../access/desk-pages.ts';
 import { accessPages } from '../access/pages.ts';
 import type { Deps } from '../deps.ts';
+import { referencePages } from '../reference/routes.ts';
 import { assetRoutes } from './asset-routes.ts';
 import { homePage } from './home.ts';
 
@@ -13,4 +14,5 @@ export function pageRoutes(app: FastifyInstance, deps: Deps): void {
   accessPages(app, deps);
   accountPages(app, deps);
   deskPages(app, deps);
+  referencePages(app, deps);
 }

@@ -31,6 +31,7 @@ export const STYLE_SHEETS = [
   'facts.css',
   'pager.css',
   'reference-parts.css',
+  'reference.css',
   'forced-colors.css',
   'print.css',
 ] as const;

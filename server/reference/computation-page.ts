@@ -1,0 +1,119 @@
+import type { FormData } from '../../views/parts/form.examples.ts';
+import type { Slot } from '../../views/parts/part.ts';
+import type { Registered } from '../compute/registry.ts';
+import { drawingOf } from '../drawings/registry.ts';
+import { choiceField, fieldId, type Shown } from '../forms/fields.ts';
+import type { Page } from '../pages/render.ts';
+import { answerSlots } from './answer/answer-slots.ts';
+import type { Computed } from './compute-form.ts';
+import { entryTables } from './entry-tables.ts';
+import { equationLines } from './equation.ts';
+import { leavesOf } from './form/leaves.ts';
+import { formGroups, rowButtons } from './form/slots-of.ts';
+import { jsonCall, jsonShown } from './json-call.ts';
+
+/** Longer addresses are cut by something on the way. */
+const LONGEST_LINK = 1800;
+const UNITS = { inch: 'inch', metric: 'metric' };
+
+function formOf(each: Registered, { controls, typed, units, faults }: Computed): FormData {
+  const shown: Shown = { typed: { ...typed, units }, faults };
+  return {
+    action: `/reference/${each.name}#answer`,
+    groups: [
+      ...formGroups(controls, shown),
+      { slots: [choiceField(shown, 'units', 'Answer in', UNITS, { inline: true })] },
+    ],
+    buttons: [
+      { label: 'Compute', kind: 'primary' },
+      ...rowButtons(controls, shown),
+      { label: 'Put the example back', href: `/reference/${each.name}` },
+    ],
+  };
+}
+
+function summaryOf(computed: Computed): { field?: string; text: string }[] {
+  const labels = new Map(leavesOf(computed.controls, computed.typed).map((leaf) => [leaf.name, leaf.label]));
+  return computed.faults.map(({ field, detail }) => {
+    const label = labels.get(field);
+    return label === undefined ? { text: detail } : { field: fieldId(field), text: `${label}: ${detail}` };
+  });
+}
+
+/** The address that shows this result again, if it is short enough to be sent. */
+function linkTo(each: Registered, { typed, units }: Computed): string | undefined {
+  const { more: _, ...kept } = typed;
+  const filled = Object.entries({ ...kept, units }).filter(([, text]) => text.trim() !== '');
+  const link = `/reference/${each.name}?${new URLSearchParams(filled)}`;
+  return link.length > LONGEST_LINK ? undefined : link;
+}
+
+function halfWidth(body: unknown, each: Registered, units: Computed['units']): number {
+  const given: unknown =
+    typeof body === 'object' && body !== null ? Reflect.get(body, 'uncertainty') : undefined;
+  if (given === undefined) return 0;
+  const parsed = each.input.safeParse(body);
+  const si: unknown =
+    parsed.success && typeof parsed.data === 'object' && parsed.data !== null
+      ? Reflect.get(parsed.data, 'uncertainty')
+      : 0;
+  return typeof si === 'number' ? si / (units === 'inch' ? 0.0254 : 0.001) : 0;
+}
+
+function limitSource(body: unknown, answer: { readonly assumptions: readonly string[] }): string {
+  const given = typeof body === 'object' && body !== null && Reflect.get(body, 'limit') !== undefined;
+  if (given) return 'as typed above';
+  return answer.assumptions.find((each) => each.includes('limit')) ?? 'the default of the limits table';
+}
+
+function answerOf(each: Registered, computed: Computed, isExample: boolean) {
+  const { answer, inInches, body, units } = computed;
+  if (answer === undefined || inInches === undefined) return undefined;
+  const drawing = drawingOf(each, body, inInches.result, units);
+  const slots: Slot[] = [
+    ...answerSlots(each, answer, {
+      uncertainty: halfWidth(body, each, units),
+      limitSource: limitSource(body, answer),
+    }),
+  ];
+  if (drawing !== undefined) slots.splice(1, 0, { template: '/parts/drawing', data: drawing });
+  return {
+    title: isExample ? 'The worked example' : 'The answer',
+    cautions: answer.cautions.map((text) => ({ kind: 'caution', text })),
+    assumptions: answer.assumptions,
+    slots,
+    link: isExample ? undefined : linkTo(each, computed),
+    json: jsonShown(answer.result),
+  };
+}
+
+/** The page of one computation: what it does, its form and answer, what it rests on, and its JSON call. */
+export function computationPage(
+  each: Registered,
+  computed: Computed,
+  options: { readonly origin: string; readonly isExample: boolean },
+): Page {
+  const wrong = computed.faults.length > 0;
+  return {
+    template: 'reference-computation',
+    title: wrong ? `Error: ${each.title}` : each.title,
+    status: wrong ? 422 : 200,
+    place: '/reference',
+    data: {
+      name: each.name,
+      title: each.title,
+      summary: each.summary,
+      errors: summaryOf(computed),
+      equations: equationLines(each.tex),
+      equationText: each.equation,
+      form: formOf(each, computed),
+      answer: answerOf(each, computed, options.isExample),
+      basis: [
+        { label: 'Source', value: each.source },
+        { label: 'Holds for', value: each.validity },
+      ],
+      tables: entryTables(each),
+      call: jsonCall(options.origin, each.name, wrong ? each.example.inputs : computed.body, computed.units),
+    },
+  };
+}

@@ -1,0 +1,35 @@
+import type { Dimension, Unit } from '../../../shared/quantities/units.ts';
+
+/** What every entry of a generated form has; `name` is its place in the body with dots between the parts. */
+export interface Named {
+  readonly name: string;
+  readonly label: string;
+  /** What it is, in the words of the schema. */
+  readonly about: string;
+  readonly optional: boolean;
+}
+
+/** How one entry is typed. */
+export type Entry =
+  | { readonly as: 'quantity' | 'quantities'; readonly dimension: Dimension; readonly unit: Unit }
+  | { readonly as: 'event'; readonly sides: readonly string[] }
+  | { readonly as: 'word'; readonly words: readonly string[] }
+  /** Objects of a few plain entries: one on a line. */
+  | { readonly as: 'lines'; readonly columns: readonly Leaf[] }
+  /** A list of lists: one list on a line. */
+  | { readonly as: 'grid'; readonly cell: Entry }
+  | { readonly as: 'number' | 'numbers' | 'truth' | 'text' | 'json' };
+
+export type Leaf = Named & { readonly kind: 'leaf'; readonly entry: Entry };
+/** An object. `ways` tells which entries go together where it has more than one form. */
+export type Group = Named & {
+  readonly kind: 'group';
+  readonly parts: readonly Control[];
+  readonly ways?: readonly (readonly string[])[];
+};
+/** One thing or another, such as a name from a table or a figure of one's own. */
+export type Either = Named & { readonly kind: 'either'; readonly ways: readonly Control[] };
+/** A list of objects with many entries: each a group with a number. */
+export type Repeat = Named & { readonly kind: 'repeat'; item(index: number): Group };
+
+export type Control = Leaf | Group | Either | Repeat;

@@ -1,0 +1,123 @@
+import { z } from 'zod';
+import { unitsOf } from '../../../shared/quantities/units.ts';
+import { type FieldInfo, fieldInfo } from '../../../shared/schemas/field-info.ts';
+import type { Control, Entry, Group, Leaf, Named } from './control.ts';
+import { aboutOf, bareSchema, isOptional, labelOf } from './words.ts';
+
+type Schema = z.core.$ZodType;
+
+/** Rows of so many plain entries still fit a line of a phone; longer ones are asked for one by one. */
+const MOST_COLUMNS = 3;
+
+function firstUnit(dimension: Parameters<typeof unitsOf>[0]) {
+  const [first] = unitsOf(dimension);
+  if (first === undefined) throw new Error(`no unit for ${dimension}`);
+  return first;
+}
+
+function entryOfInfo(info: FieldInfo): Entry {
+  switch (info.control) {
+    case 'quantity':
+    case 'quantities':
+      return { as: info.control, dimension: info.dimension, unit: firstUnit(info.dimension) };
+    case 'event':
+      return { as: 'event', sides: info.sides };
+    default:
+      return { as: info.control };
+  }
+}
+
+function plainEntry(schema: Schema): Entry | undefined {
+  const info = schema instanceof z.ZodType ? fieldInfo.get(schema) : undefined;
+  if (info !== undefined) return entryOfInfo(info);
+  if (schema instanceof z.ZodEnum) return { as: 'word', words: schema.options.map(String) };
+  if (schema instanceof z.ZodBoolean) return { as: 'truth' };
+  if (schema instanceof z.ZodString) return { as: 'text' };
+  if (schema instanceof z.ZodNumber) return { as: 'number' };
+  return undefined;
+}
+
+function objectParts(schema: z.ZodObject, prefix: string): Control[] {
+  return Object.entries(schema.shape).map(([key, field]) =>
+    controlOf(field, prefix === '' ? key : `${prefix}.${key}`, labelOf(key)),
+  );
+}
+
+/** The columns of a list whose items are small flat objects. */
+function columnsOf(item: Schema): Leaf[] | undefined {
+  if (!(item instanceof z.ZodObject)) return undefined;
+  const parts = objectParts(item, '');
+  const columns = parts.filter(
+    (part): part is Leaf =>
+      part.kind === 'leaf' && !['quantities', 'numbers', 'lines', 'grid', 'json'].includes(part.entry.as),
+  );
+  return columns.length === parts.length && columns.length <= MOST_COLUMNS ? columns : undefined;
+}
+
+function listControl(item: Schema, named: Named): Control {
+  const columns = columnsOf(item);
+  if (columns !== undefined) return { ...named, kind: 'leaf', entry: { as: 'lines', columns } };
+  if (item instanceof z.ZodObject) {
+    return {
+      ...named,
+      kind: 'repeat',
+      item: (index) => ({
+        kind: 'group',
+        name: `${named.name}.${index}`,
+        label: `${named.label}, ${index + 1}`,
+        about: '',
+        optional: true,
+        parts: objectParts(item, `${named.name}.${index}`),
+      }),
+    };
+  }
+  const entry = plainEntry(item);
+  if (entry?.as === 'quantities' || entry?.as === 'quantity' || entry?.as === 'numbers') {
+    const { as } = entry;
+    if (as === 'quantity') return { ...named, kind: 'leaf', entry: { ...entry, as: 'quantities' } };
+    return { ...named, kind: 'leaf', entry: { as: 'grid', cell: entry } };
+  }
+  if (entry?.as === 'number') return { ...named, kind: 'leaf', entry: { as: 'numbers' } };
+  return { ...named, kind: 'leaf', entry: { as: 'json' } };
+}
+
+/** Objects that may stand in one place are asked for as one group of all their entries. */
+function mergedGroup(options: readonly z.ZodObject[], named: Named): Group {
+  const parts = new Map<string, Control>();
+  for (const option of options) {
+    for (const part of objectParts(option, named.name)) {
+      if (!parts.has(part.name)) parts.set(part.name, { ...part, optional: true });
+    }
+  }
+  const ways = options.map((option) => Object.keys(option.shape));
+  return { ...named, kind: 'group', parts: [...parts.values()], ways };
+}
+
+function unionControl(schema: z.ZodUnion, named: Named): Control {
+  const options = schema.options.map((option) => bareSchema(option));
+  const objects = options.filter((option): option is z.ZodObject => option instanceof z.ZodObject);
+  if (objects.length === options.length) return mergedGroup(objects, named);
+  const others = options.filter((option) => !(option instanceof z.ZodObject));
+  const ways = others.map((option) => controlOf(option, named.name, named.label));
+  const group = objects.length === 0 ? [] : [mergedGroup(objects, named)];
+  return { ...named, kind: 'either', ways: [...ways, ...group] };
+}
+
+function controlOf(schema: Schema, name: string, label: string): Control {
+  const named: Named = { name, label, about: aboutOf(schema), optional: isOptional(schema) };
+  const bare = bareSchema(schema);
+  const entry = plainEntry(bare);
+  if (entry !== undefined) return { ...named, kind: 'leaf', entry };
+  if (bare instanceof z.ZodObject) return { ...named, kind: 'group', parts: objectParts(bare, name) };
+  if (bare instanceof z.ZodArray) return listControl(bareSchema(bare.element), named);
+  if (bare instanceof z.ZodUnion) return unionControl(bare, named);
+  return { ...named, kind: 'leaf', entry: { as: 'json' } };
+}
+
+/** Every entry of a computation's input, in the order of its schema. */
+export function controlsOf(input: Schema): readonly Control[] {
+  const bare = bareSchema(input);
+  if (bare instanceof z.ZodPipe) return controlsOf(bare.def.in);
+  if (bare instanceof z.ZodObject) return objectParts(bare, '');
+  throw new Error(`an input of type ${bare._zod.def.type} has no form`);
+}

@@ -1,0 +1,30 @@
+import { z } from 'zod';
+
+/** `lobeLift` as people write it: `Lobe lift`. */
+export function labelOf(key: string): string {
+  const spaced = key.replace(/([a-z0-9])([A-Z])/g, (_, before: string, after: string) => {
+    return `${before} ${after.toLowerCase()}`;
+  });
+  return spaced.charAt(0).toUpperCase() + spaced.slice(1);
+}
+
+type Schema = z.core.$ZodType;
+
+function inner(schema: Schema): Schema | undefined {
+  return schema instanceof z.ZodOptional || schema instanceof z.ZodDefault ? schema.def.innerType : undefined;
+}
+
+/** The schema without what makes it optional. */
+export function bareSchema(schema: Schema): Schema {
+  const within = inner(schema);
+  return within === undefined ? schema : bareSchema(within);
+}
+
+export const isOptional = (schema: Schema): boolean => inner(schema) !== undefined;
+
+/** The description that a schema, or what it wraps, carries. */
+export function aboutOf(schema: Schema): string {
+  const own = schema instanceof z.ZodType ? schema.description : undefined;
+  const within = inner(schema);
+  return own ?? (within === undefined ? '' : aboutOf(within));
+}

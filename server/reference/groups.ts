@@ -1,0 +1,49 @@
+/** The shelves of the reference, in the order of a call; what is on none of them stands on the last. */
+const SHELVES: readonly { readonly title: string; readonly names: readonly string[] }[] = [
+  {
+    title: 'Ratio on the engine',
+    names: ['ratio-at-full-lift', 'ratio-through-lift', 'explain-readings'],
+  },
+  {
+    title: 'Reading an instrument',
+    names: ['dial-reading', 'cosine-error', 'read-number'],
+  },
+  {
+    title: 'Lift, springs and gaps',
+    names: [
+      'lift',
+      'spring-load',
+      'spring-nest',
+      'spring-from-wire',
+      'retainer-to-seal',
+      'pivot-load',
+      'separation-speed',
+    ],
+  },
+  {
+    title: 'Cam timing and the piston',
+    names: ['top-dead-centre', 'centreline', 'cam-timing', 'lobe-profile', 'piston-drop', 'piston-to-valve'],
+  },
+  { title: 'Rocker geometry', names: ['roller-sweep', 'linkage'] },
+  { title: 'Adjusters and lash', names: ['adjuster', 'lash-hot-cold'] },
+  { title: 'What fits', names: ['fastener-for-hole', 'thread', 'cover-room'] },
+  { title: 'Lots and many readings', names: ['outliers', 'control-chart', 'capability'] },
+];
+const LAST = 'More';
+
+export interface Shelf<Item> {
+  readonly title: string;
+  readonly items: readonly Item[];
+}
+
+/** Sorts what is named onto the shelves. */
+export function onShelves<Item extends { readonly name: string }>(items: readonly Item[]): Shelf<Item>[] {
+  const known = new Set(SHELVES.flatMap((shelf) => shelf.names));
+  const shelves = SHELVES.map(({ title, names }) => ({
+    title,
+    items: names.flatMap((name) => items.filter((item) => item.name === name)),
+  }));
+  return [...shelves, { title: LAST, items: items.filter((item) => !known.has(item.name)) }].filter(
+    (shelf) => shelf.items.length > 0,
+  );
+}

@@ -1,0 +1,72 @@
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import { parts } from '../../views/parts/registry.ts';
+import type { Registered } from '../compute/registry.ts';
+import type { Deps } from '../deps.ts';
+import { type Fields, fieldsOf } from '../forms/read-form.ts';
+import { pageCaller } from '../http/callers.ts';
+import { type Page, renderPage } from '../pages/render.ts';
+import { notFound } from '../problems/failure.ts';
+import { computationPage } from './computation-page.ts';
+import { computeForm, exampleForm } from './compute-form.ts';
+import { listPage } from './list-page.ts';
+
+const HIDDEN = { schema: { hide: true } };
+
+/** The longest list of quantities, several times over, as a form sends it. */
+const BODY_LIMIT = 1024 * 1024;
+
+async function show(deps: Deps, request: FastifyRequest, reply: FastifyReply, page: Page) {
+  // Open to everybody; whoever is signed in at the desk keeps the way back to it.
+  const caller = await pageCaller(request, deps, 'desk');
+  return renderPage(deps, request, reply, { ...page, caller });
+}
+
+function nameOf(request: FastifyRequest): string {
+  const { params } = request;
+  const name: unknown =
+    typeof params === 'object' && params !== null ? Reflect.get(params, 'name') : undefined;
+  return typeof name === 'string' ? name : '';
+}
+
+function computationOf(deps: Deps, request: FastifyRequest): Registered {
+  const found = deps.computations.get(nameOf(request));
+  if (found === undefined) throw notFound('computation');
+  return found;
+}
+
+const originOf = (deps: Deps, request: FastifyRequest) =>
+  deps.config.PUBLIC_URL ?? `${request.protocol}://${request.host}`;
+
+async function computed(deps: Deps, request: FastifyRequest, reply: FastifyReply, fields: Fields) {
+  const each = computationOf(deps, request);
+  await deps.computeLimits.take(request.ip);
+  const isExample = request.method === 'GET' && Object.keys(fields).every((name) => name === 'units');
+  const form = isExample ? exampleForm(each, fields) : computeForm(each, fields);
+  return show(
+    deps,
+    request,
+    reply,
+    computationPage(each, form, { origin: originOf(deps, request), isExample }),
+  );
+}
+
+/** The reference: its list, a page for each computation, and the parts of the pages. */
+export function referencePages(app: FastifyInstance, deps: Deps): void {
+  app.get('/reference', HIDDEN, (request, reply) =>
+    show(deps, request, reply, listPage(deps.computations.values(), fieldsOf(request.query).q ?? '')),
+  );
+  app.get('/reference/parts', HIDDEN, (request, reply) =>
+    show(deps, request, reply, {
+      template: 'reference-parts',
+      title: 'The parts of these pages',
+      place: '/reference',
+      data: { parts },
+    }),
+  );
+  app.get('/reference/:name', HIDDEN, (request, reply) =>
+    computed(deps, request, reply, fieldsOf(request.query)),
+  );
+  app.post('/reference/:name', { ...HIDDEN, bodyLimit: BODY_LIMIT }, (request, reply) =>
+    computed(deps, request, reply, fieldsOf(request.body)),
+  );
+}
