@@ -254,8 +254,8 @@ describe('input that can’t be', () => {
     expect(run.refused({})).toEqual([
       '/lobeLift required',
       '/centreline required',
-      '/durations required',
       '/side required',
+      '/durations required',
       '/crankAngles required',
     ]);
     expect(refused([])).toEqual(['/durations required']);

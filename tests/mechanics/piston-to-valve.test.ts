@@ -156,6 +156,7 @@ describe('one point by hand: gap .300 closed, drop .100, lift .050, 23°', () =>
     const { profile: _card, ...rest } = body({ floor, closedGapAtTdc: inch(0.3) });
     const lifts = [angle, angle + 1e-6].map((each) => ({ crankAngle: deg(each), lift: inch(0.05) }));
     expect(run.number({ ...rest, lifts }, '/margin')).toBeCloseTo(wanted, 6);
+    expect(run.numbers({ ...rest, lifts }, '/curve', '/gap')).toHaveLength(2);
   });
 });
 

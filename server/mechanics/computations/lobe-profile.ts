@@ -7,8 +7,10 @@ import { cardFields, peakOf } from '../lobe/card-fields.ts';
 import { lobeFlank } from '../lobe/lobe-flank.ts';
 
 const input = z.strictObject({
-  ...cardFields,
+  lobeLift: cardFields.lobeLift,
+  centreline: cardFields.centreline,
   side: choice(['intake', 'exhaust'], 'which lobe'),
+  durations: cardFields.durations,
   crankAngles: angles('crank angles after top dead centre, negative before; 720° on is the same place'),
 });
 

@@ -23,7 +23,7 @@ export function knownStretch(lobe: LiftCurve): Stretch {
 
 /**
  * The whole crank degrees at which the curve is told: while the valve is open, one more at either end, on to top dead
- * centre where it is outside that, and no further than the gap is known.
+ * centre where it is outside that, and no further than the gap is known. Where less than a degree is known, its ends.
  */
 export function wholeDegrees(known: Stretch, curve: GapCurve): number[] {
   const [first, last] = [Math.ceil(known.from / DEG - NEAR), Math.floor(known.to / DEG + NEAR)];
@@ -33,5 +33,6 @@ export function wholeDegrees(known: Stretch, curve: GapCurve): number[] {
     const nearOpen = open(angle) || open(all[index - 1]) || open(all[index + 1]);
     return nearOpen || angle === 0 ? [index] : [];
   });
-  return all.slice(told[0] ?? 0, (told.at(-1) ?? -1) + 1);
+  const [start, end] = [told[0], told.at(-1)];
+  return start === undefined || end === undefined ? [known.from, known.to] : all.slice(start, end + 1);
 }
