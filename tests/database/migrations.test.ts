@@ -48,14 +48,16 @@ test('E10: twenty processes that start at once bring one database up to date', a
   }
 });
 
-test('E10: a migration that waits behind a long reader gives up its place in the queue and tries again', async () => {
+test('E10: a migration that waits behind a long reader gives up its place in the queue and is tried again', async () => {
   const database = await emptyDatabase();
   const reader = new pg.Client({ connectionString: database.url });
   try {
-    await migrate(database.url);
+    // The migrator's own tables, empty, so that there is one to stand in its way.
+    await ask(
+      database.url,
+      'create table kysely_migration (name varchar(255) primary key, timestamp varchar(255) not null)',
+    );
     await reader.connect();
-    await ask(database.url, `delete from kysely_migration where name like '0003%'`);
-    await ask(database.url, 'drop function newest_migration()');
     await reader.query('begin');
     await reader.query('lock table kysely_migration in share mode');
     await expect(migrate(database.url, 1)).rejects.toThrow(/lock timeout/);
