@@ -277,6 +277,30 @@ describe('any engine', () => {
   });
 });
 
+test('advance moves readings as it moves a card', () => {
+  const { profile: _card, ...rest } = body();
+  for (const advance of [deg(4), deg(-4)]) {
+    const byReadings = run.number({ ...rest, lifts: readings(-40, 250, 1), advance }, '/margin');
+    expect(Math.abs(byReadings - run.number(body({ advance }), '/margin'))).toBeLessThan(2e-6);
+  }
+});
+
+test('a bump under half a degree wide is not stepped over', () => {
+  const { profile: _card, ...rest } = body();
+  const bump = [
+    [0, 0],
+    [41, 0],
+    [41.2, 0.4],
+    [41.4, 0],
+    [90, 0],
+  ] as const;
+  const lifts = bump.map(([angle, lift]) => ({ crankAngle: deg(angle), lift: inch(lift) }));
+  const drop = 7.44 - 1.74 * Math.cos(41.2 * RAD) - Math.sqrt(5.7 ** 2 - (1.74 * Math.sin(41.2 * RAD)) ** 2);
+  const given = { ...rest, lifts, ratio: 2 };
+  expect(run.number(given, '/margin')).toBeLessThanOrEqual(0.42 + drop * Math.cos(23 * RAD) - 0.8 + 1e-12);
+  expect(run.number(given, '/atCrankAngle')).toBeCloseTo(41.2, 2);
+});
+
 test('readings a whole cycle on are the same readings', () => {
   const { profile: _card, ...rest } = body();
   const later = readings(-40, 250, 2).map((each) => ({
