@@ -1,0 +1,63 @@
+import { z } from 'zod';
+import type { FaultCode } from '../../../shared/problems/faults.ts';
+import { type QuantityReading, readQuantity } from '../../../shared/schemas/read-quantity.ts';
+import { expansionOf, MATERIAL_NAMES } from './materials.ts';
+
+const ALLOWED = `${MATERIAL_NAMES.join(', ')}, or { "expansion" } in 1/K`;
+
+/** Frozen metal hardly moves and some alloys not at all, but none that engines are built of shrinks. */
+const RANGE = { sign: 'not-negative' } as const;
+
+/** A text that is no name may still be a figure: `11.7e-6 1/K`. */
+function readText(text: string): QuantityReading {
+  const known = expansionOf(text);
+  if (known !== undefined) return { ok: true, si: known };
+  if (text.trim() === '') return { ok: false, code: 'required', detail: `is empty: ${ALLOWED}` };
+  const figure = readQuantity(text, 'expansion', RANGE);
+  if (figure.ok) return figure;
+  return { ok: false, code: 'not-allowed', detail: `is not a known material; allowed: ${ALLOWED}` };
+}
+
+/** A material by its name, or by its expansion; inside it is its mean linear expansion [1/K]. */
+export function materialField(description: string) {
+  return z
+    .unknown()
+    .transform((raw, ctx): number => {
+      const refuse = (fault: FaultCode, message: string, path: string[] = []): never => {
+        ctx.addIssue({ code: 'custom', message, path, params: { fault } });
+        return z.NEVER;
+      };
+      if (raw === undefined) return refuse('required', `is missing: ${ALLOWED}`);
+      if (typeof raw === 'string') {
+        const read = readText(raw);
+        return read.ok ? read.si : refuse(read.code, read.detail);
+      }
+      if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) {
+        return refuse('not-allowed', `must be a material: ${ALLOWED}`);
+      }
+      const unknown = Object.keys(raw).find((key) => key !== 'expansion');
+      if (unknown !== undefined) return refuse('unknown-field', 'is not a part of a material', [unknown]);
+      const read = readQuantity(Reflect.get(raw, 'expansion'), 'expansion', RANGE);
+      if (read.ok) return read.si;
+      return refuse(read.code, read.detail, ['expansion', ...(read.at === undefined ? [] : [read.at])]);
+    })
+    .meta({
+      anyOf: [
+        { type: 'string', enum: [...MATERIAL_NAMES] },
+        {
+          type: 'object',
+          properties: {
+            expansion: {
+              type: 'object',
+              properties: { value: { type: 'number' }, unit: { type: 'string', enum: ['1/K'] } },
+              required: ['value', 'unit'],
+              additionalProperties: false,
+            },
+          },
+          required: ['expansion'],
+          additionalProperties: false,
+        },
+      ],
+      description,
+    });
+}
