@@ -4,6 +4,8 @@ import type { Tolerances } from './tolerances.ts';
 import type { Question, QuestionInput } from './types.ts';
 import { inch, nominalText } from './words.ts';
 
+const ON_CARD = 'lobe lift on the card';
+
 interface Lobe {
   readonly name: string;
   readonly lift: number;
@@ -13,7 +15,7 @@ function lobesEntered(input: QuestionInput): Lobe[] {
   const named = (name: string, lift: number | undefined) => (lift === undefined ? [] : [{ name, lift }]);
   return [
     ...named('lobe lift', readLobe(input)),
-    ...named('lobe lift on the card', input.cardLobeLift),
+    ...named(ON_CARD, input.cardLobeLift),
     ...named('lobe lift in the sum', input.statedLobeLift),
   ];
 }
@@ -27,12 +29,17 @@ function isBorneOut(input: QuestionInput, t: Tolerances, lobe: number): boolean 
   return between(valve, expected * (1 - t.ordinaryUnder) - t.flexMost, expected * (1 + t.ordinaryOver));
 }
 
-function weightOf(input: QuestionInput, t: Tolerances, lobe: number): Question['weight'] | undefined {
+function weightOf(
+  input: QuestionInput,
+  t: Tolerances,
+  { name, lift: lobe }: Lobe,
+): Question['weight'] | undefined {
   const valve = valveLift(input);
   const ratio = ratioExpected(input);
   if (isBorneOut(input, t, lobe) || !between(lobe, t.lobeLeast, t.valveMost)) return undefined;
   if (valve !== undefined && within(valve / lobe - 1, t.levelRatioOff)) return 'strong';
   const meetsCard =
+    name !== ON_CARD &&
     ratio !== undefined &&
     input.cardLobeLift !== undefined &&
     within(lobe / ratio - input.cardLobeLift, t.lobeFits);
@@ -44,7 +51,7 @@ function weightOf(input: QuestionInput, t: Tolerances, lobe: number): Question['
 export function grossLiftAsLobe(input: QuestionInput, tolerances: Tolerances): Question[] {
   const ratio = ratioExpected(input);
   return lobesEntered(input).flatMap((lobe) => {
-    const weight = weightOf(input, tolerances, lobe.lift);
+    const weight = weightOf(input, tolerances, lobe);
     if (weight === undefined) return [];
     return [
       {

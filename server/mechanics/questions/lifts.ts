@@ -63,6 +63,10 @@ export function expectedLifts(input: QuestionInput): number[] {
 export function isOrdinary(input: QuestionInput, t: Tolerances, lift: number): boolean {
   const flex = input.spring === 'light' ? 0 : t.flexMost;
   return expectedLifts(input).some((expected) =>
-    between(lift, expected * (1 - t.ordinaryUnder) - flex, expected * (1 + t.ordinaryOver)),
+    between(
+      lift,
+      expected * (1 - t.ordinaryUnder) - flex - t.ordinaryRoom,
+      expected * (1 + t.ordinaryOver) + t.ordinaryRoom,
+    ),
   );
 }

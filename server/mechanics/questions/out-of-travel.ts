@@ -30,11 +30,12 @@ function atValve(input: QuestionInput): Run[] {
   ];
 }
 
-/** At the lifter the plunger goes in. With valve passes in the set-up, the push stated is theirs. */
-function atLobe(input: QuestionInput): Run[] {
+/** At the lifter the plunger goes in. One push is stated for the set-up: a long one is meant for the valve. */
+function atLobe(input: QuestionInput, t: Tolerances): Run[] {
   const lift = readLobe(input);
   if (lift === undefined || input.travel === undefined || input.lobeSource === 'caliper') return [];
-  const pushed = input.valvePasses.length === 0 ? (input.pushedIn ?? 0) : 0;
+  const own = input.valvePasses.length === 0 && within(input.pushedIn ?? 0, t.lobePushMost);
+  const pushed = own ? (input.pushedIn ?? 0) : 0;
   return [
     {
       ask: 'Could the plunger have run out of travel at the lobe?',
@@ -47,6 +48,8 @@ function atLobe(input: QuestionInput): Run[] {
 }
 
 function askRun(run: Run, t: Tolerances): Question[] {
+  // No indicator reads so far: that is a matter of unit or point.
+  if (run.lift > t.valveMost) return [];
   const left = run.room - run.lift;
   if (left >= t.travelLeft - 1e-9) return [];
   return [
@@ -83,6 +86,6 @@ function askSamePeak(input: QuestionInput, t: Tolerances): Question[] {
 
 /** Row 12: the indicator ran out of travel. */
 export function outOfTravel(input: QuestionInput, tolerances: Tolerances): Question[] {
-  const runs = [...atValve(input), ...atLobe(input)].flatMap((run) => askRun(run, tolerances));
+  const runs = [...atValve(input), ...atLobe(input, tolerances)].flatMap((run) => askRun(run, tolerances));
   return runs.length > 0 ? runs : askSamePeak(input, tolerances);
 }

@@ -13,7 +13,7 @@ export function unitMixed(input: QuestionInput, tolerances: Tolerances): Questio
     weight: fits ? 'strong' : 'weak',
     ask:
       lift < entry.lift
-        ? `Could the ${entry.name} be ${formatNumber(entry.lift, 2)} in millimetres?`
+        ? `Could the ${entry.name} of ${formatNumber(entry.lift, 2)} be millimetres?`
         : `Could the ${entry.name}, ${inch(entry.lift)}, have been inches already before it was divided by 25.4?`,
     size: `That makes ${inch(lift)}.`,
     test: ENTER_AGAIN,

@@ -1,13 +1,13 @@
 import { formatNumber, formatRatio } from '../../../shared/quantities/format.ts';
 
-/** `.482 in`, as the trade writes it. */
+/** `.482 in`, as the trade writes it; the last bits of the arithmetic go before the rounding. */
 export function inch(value: number): string {
-  return `${formatNumber(value, 3)} in`;
+  return `${formatNumber(Number(value.toPrecision(12)), 3)} in`;
 }
 
 /** A nominal as it is stamped: `1.6`, `1.75`. */
 export function nominalText(ratio: number): string {
-  return String(Number(ratio.toFixed(3)));
+  return String(Number(ratio.toFixed(3))).replace(/^0\./, '.');
 }
 
 /** A ratio as measured: `1.747`. */

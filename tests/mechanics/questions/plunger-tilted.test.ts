@@ -1,0 +1,64 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { plungerTilted } from '../../../server/mechanics/questions/plunger-tilted.ts';
+import type { QuestionInput } from '../../../server/mechanics/questions/types.ts';
+import { liftOf, readCleanly, trueEngine, withValveLift } from './engine.ts';
+import { first, fromCard, valve, weightOf } from './plain.ts';
+
+const cosine = (degrees: number) => Math.cos((degrees * Math.PI) / 180);
+const unsaid: QuestionInput = { ...fromCard, alignment: 'not-said' };
+const leaning: QuestionInput = { ...fromCard, alignment: 'leaning' };
+const long = (degrees: number, input: QuestionInput) => ({
+  ...input,
+  valvePasses: valve(0.56 / cosine(degrees)),
+});
+const short = (degrees: number, input: QuestionInput): QuestionInput => ({
+  ...input,
+  restsOn: 'valve-tip',
+  valvePasses: valve(0.56 * cosine(degrees)),
+});
+
+describe('a leaning plunger', () => {
+  it.each([
+    ['that leans 5 deg', long(5.01, leaning), 'strong'],
+    ['that leans 4.9 deg', long(4.9, leaning), 'weak'],
+    ['that leans 15.4 deg', long(15.4, leaning), 'strong'],
+    ['that leans, 15.6 deg by the figures', long(15.6, leaning), 'weak'],
+    ['not spoken of, 10 deg', long(10.01, unsaid), 'weak'],
+    ['not spoken of, 9.9 deg', long(9.9, unsaid), 'quiet'],
+    ['not spoken of, 15.6 deg', long(15.6, unsaid), 'quiet'],
+    ['said to be parallel', long(12, fromCard), 'quiet'],
+    ['held in one spot, reading short', short(12, leaning), 'strong'],
+    ['on a flat face, reading short', { ...short(12, unsaid), restsOn: 'retainer-flat' }, 'quiet'],
+    [
+      'held in one spot, reading short on a running spring',
+      { ...short(12, unsaid), spring: 'running' },
+      'quiet',
+    ],
+  ] as const)('%s', (_, given, weight) => {
+    expect(weightOf(plungerTilted, given)).toBe(weight);
+  });
+
+  it('1.656 is a 1.6 at 15 deg, and lands on a 1.65: common practice, no source', () => {
+    const given = { ...unsaid, valvePasses: valve(1.656 * 0.35) };
+    expect(first(plungerTilted, given).size).toBe(
+      'A lean of 15 deg makes 1.656 of 1.6; so does a 1.65 read upright.',
+    );
+  });
+
+  it('5, 10 and 15 deg are 0.4, 1.5 and 3.5 %: common practice, no source', () => {
+    const percent = [5, 10, 15].map((degrees) => ((1 / cosine(degrees) - 1) * 100).toFixed(1));
+    expect(percent).toEqual(['0.4', '1.5', '3.5']);
+    expect(first(plungerTilted, { ...leaning, valvePasses: valve(0.56) }).size).toContain('1.5 %');
+  });
+
+  it('is asked about strongly on every engine that was said to lean 9 to 14 deg', () => {
+    fc.assert(
+      fc.property(trueEngine, fc.integer({ min: 9, max: 14 }), (engine, degrees) => {
+        const read = withValveLift(engine, liftOf(engine) / cosine(degrees));
+        expect(weightOf(plungerTilted, { ...read, alignment: 'leaning' })).toBe('strong');
+        expect(weightOf(plungerTilted, { ...readCleanly(engine), alignment: 'not-said' })).toBe('quiet');
+      }),
+    );
+  });
+});
