@@ -61,8 +61,15 @@ function flatten(issue: Issue): Issue[] {
   return nearest.map((each) => ({ ...each, path: [...issue.path, ...each.path] })).flatMap(flatten);
 }
 
+/** A text in place of a list is told as such; how long it is says nothing of a list. */
+function isCountOfNoList(issue: Issue, received: unknown): boolean {
+  const counts = issue.code === 'too_small' || issue.code === 'too_big';
+  return counts && issue.origin === 'array' && !Array.isArray(received);
+}
+
 function faultsOfIssue(issue: Issue, body: unknown): InputFault[] {
   const pointer = pointerOf(issue.path);
+  if (isCountOfNoList(issue, valueAt(body, pointer))) return [];
   if (issue.code === 'unrecognized_keys') {
     return issue.keys.map((key) => ({
       pointer: pointer + pointerOf([key]),

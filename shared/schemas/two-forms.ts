@@ -10,7 +10,7 @@ export function faultAt(ctx: Refinement, path: readonly string[], fault: FaultCo
 }
 
 /** Whether the object came with the field, faulty or not: a faulty field is not a missing one as well. */
-function came(ctx: Refinement, name: string): boolean {
+export function came(ctx: Refinement, name: string): boolean {
   const { value } = ctx;
   if (typeof value === 'object' && value !== null && Object.hasOwn(value, name)) return true;
   return ctx.issues.some((issue) => issue.path?.[0] === name);
