@@ -1,0 +1,215 @@
+import { z } from 'zod';
+import { out, outList, outNumber, outText, outWord } from '../../../shared/schemas/outputs.ts';
+import { explainReadings as explain } from '../explain-readings/explain.ts';
+import { explainInput as input, toExplainInput } from '../explain-readings/json-input.ts';
+import { ACTIONS, CAUSES } from '../explain-readings/types.ts';
+import { defineComputation } from '../kit/computation.ts';
+import { IN } from '../kit/si.ts';
+
+const chance = (description: string) => outNumber(`${description}, a part of 1`);
+
+const output = z.object({
+  ratio: z.object({
+    median: outNumber('ratio at full lift on the light spring, median'),
+    interval95: z.tuple([z.number(), z.number()]).meta({ description: 'low and high' }),
+  }),
+  nominals: outList(
+    z.object({ ratio: outNumber('nominal'), probability: chance('how likely') }),
+    'each name',
+  ),
+  notListed: chance('the arm’s ratio is not on the list'),
+  somethingElse: chance('something that no single listed mistake explains'),
+  noMistake: chance('nothing went wrong'),
+  explanations: outList(
+    z.object({
+      nominal: outNumber('the name; left out for a ratio not listed').optional(),
+      causes: outList(outWord(CAUSES, 'what went wrong'), 'none: nothing went wrong'),
+      entry: z
+        .object({
+          of: outWord(['card', 'reading'], 'which entry it is about'),
+          index: outNumber('which reading, from 0').optional(),
+        })
+        .optional(),
+      probability: chance('how likely'),
+      ratio: outNumber('the ratio if it holds'),
+      needs: outText('what would have to be true'),
+    }),
+    'ranked',
+  ),
+  rest: chance('all explanations too unlikely to list'),
+  remaining: outList(z.number(), 'the fewest names that together reach .9'),
+  againstMark: outWord(['agrees', 'differs', 'cannot-tell'], 'against the mark').optional(),
+  nextReading: z
+    .object({
+      action: outWord(ACTIONS, 'the next reading or question worth its time'),
+      bits: outNumber('what it tells on the average, bits'),
+      minutes: outNumber('how long it takes'),
+      outcomes: outList(
+        z.object({
+          cause: outWord(['no-mistake', ...CAUSES], 'if this holds'),
+          nominal: outNumber('with this name').optional(),
+          expected: out('length', 'it would read').optional(),
+          plusMinus: out('length', 'half-width that 95 % keep').optional(),
+          chanceFound: chance('asking finds something').optional(),
+        }),
+        'what each outcome would mean',
+      ),
+    })
+    .optional(),
+  settled: z.boolean().meta({ description: 'the name is settled' }),
+  summary: outText('the answer in words, the ratio first'),
+  questions: outList(
+    z.object({
+      cause: outWord(['state-not-said', 'sinking', ...CAUSES], 'what is asked about'),
+      text: outText('the question with its size'),
+      test: outText('the test that settles it'),
+      probability: chance('how likely'),
+    }),
+    'questions, never verdicts',
+  ),
+});
+
+const lengthOf = (inches: number | undefined) => (inches === undefined ? undefined : inches * IN);
+
+/**
+ * Weighs, reading by reading, which nominal ratio an arm has and which mistakes would explain its readings.
+ *
+ * Equation: ln w −= ½(ln 2πs + e²/s), x += k e/s, S −= k kᵀ/s for each hypothesis, with s = hᵀSh + r,
+ * e = y − μ, k = S h; P = w / Σw
+ *
+ * @param nominals [1] ratios the arm may have, 1 to 40, above nought
+ * @param mark [1] ratio stamped on the arm, above nought; may be left out
+ * @param cardLobeLift [m] this lobe on the card, above nought; may be left out
+ * @param otherLobeLift [m] the cylinder's other lobe on the card, above nought; may be left out
+ * @param lash [1] state of the lash, zero or set; may be left out
+ * @param lashSetting [m] the lash it was set to, above nought; may be left out
+ * @param alignment [1] how the plunger stands to the stem; may be left out
+ * @param readings [m] readings in the order taken, 1 to 40, each with its state
+ * @param answers [1] what asking found; may be left out
+ * @param assumptions [1] changes to the judged chances and spreads, lengths as quantities; may be left out
+ * @returns ratio, nominals, notListed, somethingElse, noMistake, explanations, rest, remaining, againstMark, settled
+ * [1]; nextReading with expected lengths [m]; summary and questions in words
+ * @throws out-of-range when a chance, spread or count lies outside what the inference can take
+ *
+ * Validity: chances are judgement; two mistakes at most; an unlisted ratio takes a near name.
+ * Source: the project's design note on explaining readings (common practice and judgement, no published source);
+ * the update is that of R. E. Kalman, 1960.
+ */
+function explainReadings(given: z.output<typeof input>): z.output<typeof output> {
+  const found = explain(toExplainInput(given));
+  const { nextReading: next } = found;
+  return {
+    ...found,
+    ratio: { median: found.ratio.median, interval95: [...found.ratio.interval95] },
+    nominals: [...found.nominals],
+    remaining: [...found.remaining],
+    questions: [...found.questions],
+    explanations: found.explanations.map((each) => ({ ...each, causes: [...each.causes] })),
+    nextReading:
+      next === undefined
+        ? undefined
+        : {
+            ...next,
+            outcomes: next.outcomes.map((outcome) => ({
+              ...outcome,
+              expected: lengthOf(outcome.expected),
+              plusMinus: lengthOf(outcome.plusMinus),
+            })),
+          },
+  };
+}
+
+const inch = (value: number) => ({ value, unit: 'in' });
+
+export const computation = defineComputation({
+  name: 'explain-readings',
+  title: 'Explain readings',
+  summary:
+    'What would have to be true for each nominal ratio, how likely each is, and the next reading worth taking.',
+  words: [
+    'wrong part or wrong set-up',
+    'which mistake',
+    'turn missed',
+    'next reading',
+    'does it match the stamp',
+  ],
+  input,
+  output,
+  equation: 'ln w −= ½(ln 2πs + e²/s); x += k·e/s; S −= k·kᵀ/s; P = w/Σw',
+  tex: '\\ln w \\mathrel{-}= \\tfrac12\\left(\\ln 2\\pi s+\\frac{e^2}{s}\\right),\\quad x\\mathrel{+}=\\frac{k\\,e}{s},\\quad S\\mathrel{-}=\\frac{k k^\\top}{s},\\quad P=\\frac{w}{\\sum w}',
+  source:
+    'design note on explaining readings: judgement and common practice, no published source; update after R. E. Kalman, 1960',
+  validity: 'chances are judgement; at most two mistakes together; an unlisted ratio takes a near name',
+  assumptions: (given) => [
+    'chances and spreads are judged defaults of the trade; each can be changed',
+    ...(given.readings.some((each) => each.spring === undefined || each.lifter === undefined)
+      ? ['where spring or lifter is not said: running spring, hydraulic lifter, until it is asked']
+      : []),
+    ...(given.cardLobeLift === undefined ? ['no card: the lobe is known from its readings alone'] : []),
+  ],
+  cautions: () => ['A question, not a verdict: only a person strikes a reading out, with the reason.'],
+  example: {
+    inputs: {
+      nominals: [1.5, 1.55, 1.6, 1.65, 1.7, 1.75, 1.8],
+      mark: 1.6,
+      cardLobeLift: inch(0.348),
+      otherLobeLift: inch(0.339),
+      lash: 'zero',
+      readings: [
+        { of: 'valve-lift', value: inch(0.557), pass: 1, spring: 'light', lifter: 'solid', setUp: 0 },
+      ],
+    },
+    result: {
+      ratio: { median: 1.6018591238800486, interval95: [1.5815315480954657, 1.6244461918086976] },
+      nominals: [
+        { ratio: 1.5, probability: 0.00021554927319443538 },
+        { ratio: 1.55, probability: 0.0024763569407729082 },
+        { ratio: 1.6, probability: 0.9910048910065239 },
+        { ratio: 1.65, probability: 0.004567417420597718 },
+        { ratio: 1.7, probability: 0.0005300131312273138 },
+        { ratio: 1.75, probability: 0.0001488458442177533 },
+        { ratio: 1.8, probability: 9.390549571340686e-5 },
+      ],
+      notListed: 0.0009630208877547697,
+      somethingElse: 0.010102216887472284,
+      noMistake: 0.8860151624967467,
+      explanations: [
+        {
+          nominal: 1.6,
+          causes: [],
+          probability: 0.8821897821092002,
+          ratio: 1.60177687555168,
+          needs: 'A 1.6 that gives 1.602 here, if the readings are right as they stand.',
+        },
+        {
+          nominal: 1.6,
+          causes: ['plunger-tilted'],
+          probability: 0.04557399968114837,
+          ratio: 1.600833818878229,
+          needs: 'A 1.6 that gives 1.601 here, if the plunger leaned about 2 degrees from the stem.',
+        },
+        {
+          nominal: 1.6,
+          causes: ['zero-moved'],
+          probability: 0.01891056849478509,
+          ratio: 1.6004677921195116,
+          needs: 'A 1.6 that gives 1.600 here, if the zero moved by about .001 in.',
+        },
+      ],
+      rest: 0.05332564971486852,
+      remaining: [1.6],
+      againstMark: 'agrees',
+      settled: true,
+      summary: '1.602, between 1.582 and 1.624: a 1.6, about 95 %.',
+      questions: [
+        {
+          cause: 'plunger-tilted',
+          text: 'Could the plunger lean about 2 degrees?',
+          test: 'Set it parallel to the stem, seen from the front and the side, and read again.',
+          probability: 0.05037374714016484,
+        },
+      ],
+    },
+  },
+  compute: explainReadings,
+});
