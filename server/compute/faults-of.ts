@@ -61,15 +61,15 @@ function flatten(issue: Issue): Issue[] {
   return nearest.map((each) => ({ ...each, path: [...issue.path, ...each.path] })).flatMap(flatten);
 }
 
-/** A text in place of a list is told as such; how long it is says nothing of a list. */
-function isCountOfNoList(issue: Issue, received: unknown): boolean {
-  const counts = issue.code === 'too_small' || issue.code === 'too_big';
-  return counts && issue.origin === 'array' && !Array.isArray(received);
+/** A text in place of a list is told as such; its length, which was counted as well, says nothing of a list. */
+function isCountOfNoList(issue: Issue, all: readonly Issue[]): boolean {
+  if (issue.code !== 'too_small' && issue.code !== 'too_big') return false;
+  const pointer = pointerOf(issue.path);
+  return all.some((other) => other.code === 'invalid_type' && pointerOf(other.path) === pointer);
 }
 
 function faultsOfIssue(issue: Issue, body: unknown): InputFault[] {
   const pointer = pointerOf(issue.path);
-  if (isCountOfNoList(issue, valueAt(body, pointer))) return [];
   if (issue.code === 'unrecognized_keys') {
     return issue.keys.map((key) => ({
       pointer: pointer + pointerOf([key]),
@@ -85,6 +85,7 @@ function faultsOfIssue(issue: Issue, body: unknown): InputFault[] {
 export function faultsOf(error: z.core.$ZodError, body: unknown): InputFault[] {
   return error.issues
     .flatMap(flatten)
+    .filter((issue, _, all) => !isCountOfNoList(issue, all))
     .flatMap((issue) => faultsOfIssue(issue, body))
     .slice(0, 100)
     .map((fault) => withReceived(fault, body));
