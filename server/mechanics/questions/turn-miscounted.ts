@@ -42,6 +42,7 @@ function miscountOf(input: QuestionInput, t: Tolerances, place: Place, pass: Pas
 
 function ask(input: QuestionInput, place: Place, alike: readonly Miscount[]): Question[] {
   const first = alike[0];
+  const recorded = [...input.valvePasses, ...input.lobePasses];
   if (first === undefined) return [];
   const count = Math.abs(first.turns);
   const turns = `${countText(count)} ${count === 1 ? 'turn' : 'turns'}`;
@@ -57,7 +58,7 @@ function ask(input: QuestionInput, place: Place, alike: readonly Miscount[]): Qu
           : `Could ${turns} of the dial too many have been counted${where}?`,
       size: changeText(first.pass.lift, to, place.name === 'valve' ? lobeInUse(input) : undefined),
       test: READ_SMALL_HAND,
-      restsOn: idsOf(alike.map((each) => each.pass)),
+      restsOn: idsOf(alike.map((each) => each.pass).filter((pass) => recorded.includes(pass))),
     },
   ];
 }
@@ -92,15 +93,13 @@ function atPlace(input: QuestionInput, t: Tolerances, place: Place): Question[] 
     .map((pass) => miscountOf(input, t, place, pass))
     .filter((each) => each !== undefined);
   const kinds = [...new Set(found.map((each) => each.turns))];
-  return kinds
-    .flatMap((turns) =>
-      ask(
-        input,
-        place,
-        found.filter((each) => each.turns === turns),
-      ),
-    )
-    .map((question) => ({ ...question, restsOn: question.restsOn.filter((id) => id !== 'stated') }));
+  return kinds.flatMap((turns) =>
+    ask(
+      input,
+      place,
+      found.filter((each) => each.turns === turns),
+    ),
+  );
 }
 
 /** Row 1: a lift off by whole turns of the dial, at the valve or at the lobe. */

@@ -41,6 +41,18 @@ describe('a turn of the dial', () => {
     expect(weightOf(turnMiscounted, given)).toBe(weight);
   });
 
+  it.each([
+    ['.025 off a .200 turn', 0.2, 0.025, 'weak'],
+    ['.0255 off a .200 turn', 0.2, 0.0255, 'quiet'],
+    ['.0065 off a turn of 1 mm', 1 / 25.4, 0.0065, 'strong'],
+    ['.0067 off a turn of 1 mm', 1 / 25.4, 0.0067, 'weak'],
+    ['.0098 off a turn of 1 mm', 1 / 25.4, 0.0098, 'weak'],
+    ['.0100 off a turn of 1 mm', 1 / 25.4, 0.01, 'quiet'],
+  ])('%s', (_, perTurn, off, weight) => {
+    const given = { ...fromCard, perTurn, valvePasses: valve(0.56 - perTurn + off) };
+    expect(weightOf(turnMiscounted, given)).toBe(weight);
+  });
+
   it('is found in the one pass that lacks it', () => {
     const given = { ...plain, valvePasses: valve(0.56, 0.46, 0.5605) };
     expect(first(turnMiscounted, given).restsOn).toEqual(['valve2']);
