@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { outList, outNumber, outWord } from '../../../shared/schemas/outputs.ts';
 import { defineComputation } from '../kit/computation.ts';
-import { chartInput, refuseUnequal } from '../statistics/chart-fields.ts';
+import { chartInput } from '../statistics/chart-fields.ts';
 import { type ControlChart, individualsAndMovingRange, meanAndRange } from '../statistics/control-limits.ts';
 import { RULES, signalsOf } from '../statistics/run-rules.ts';
 
@@ -24,7 +24,6 @@ type Input = z.output<typeof chartInput>;
 
 function chartOf({ chart, subgroups = [], individuals = [] }: Input): ControlChart {
   if (chart === 'individuals') return individualsAndMovingRange(individuals);
-  refuseUnequal(subgroups);
   return meanAndRange(subgroups);
 }
 

@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import { type InputFault, InputFaults } from '../../../shared/problems/faults.ts';
 import { bareList, choice, listOf } from '../../../shared/schemas/fields.ts';
 import { came, evenIfFaulty, faultAt } from '../../../shared/schemas/two-forms.ts';
 import { LARGEST_SUBGROUP, SMALLEST_SUBGROUP } from './control-constants.ts';
@@ -10,6 +9,14 @@ const chart = choice(['xbar-r', 'individuals'], 'means and ranges of subgroups, 
 
 /** The list that each chart is drawn from. */
 const LIST_OF = { 'xbar-r': 'subgroups', individuals: 'individuals' } as const;
+
+/** Indices of the subgroups of another size than the first; one that is faulty itself has no size. */
+function unequalTo(lists: unknown): number[] {
+  if (!Array.isArray(lists)) return [];
+  const sizes = lists.map((each: unknown) => (Array.isArray(each) ? each.length : undefined));
+  const first = sizes.find((size) => size !== undefined);
+  return [...sizes.keys()].filter((index) => sizes[index] !== undefined && sizes[index] !== first);
+}
 
 export const chartInput = z
   .strictObject({
@@ -24,7 +31,15 @@ export const chartInput = z
     }).optional(),
     chart,
   })
-  .superRefine(({ chart: kind }, ctx) => {
+  .superRefine(({ chart: kind, subgroups }, ctx) => {
+    for (const index of unequalTo(subgroups).slice(0, 100)) {
+      faultAt(
+        ctx,
+        ['subgroups', String(index)],
+        'not-allowed',
+        'has another number of values than the first',
+      );
+    }
     const wanted = LIST_OF[kind];
     if (wanted === undefined) return;
     const other = wanted === 'subgroups' ? 'individuals' : 'subgroups';
@@ -32,18 +47,3 @@ export const chartInput = z
       faultAt(ctx, [wanted], 'required', `is missing: the ${kind} chart is drawn from it`);
     if (came(ctx, other)) faultAt(ctx, [other], 'not-allowed', `does not go with the ${kind} chart`);
   }, evenIfFaulty);
-
-/**
- * Holds subgroups to one size.
- *
- * @throws not-allowed when a subgroup has another size than the first
- */
-export function refuseUnequal(subgroups: readonly (readonly number[])[]): void {
-  const size = subgroups[0]?.length ?? 0;
-  const faults = subgroups.flatMap((each, index): InputFault[] => {
-    if (each.length === size) return [];
-    const detail = `has ${each.length} values where the first subgroup has ${size}`;
-    return [{ pointer: `/subgroups/${index}`, code: 'not-allowed', detail }];
-  });
-  if (faults.length > 0) throw new InputFaults(faults.slice(0, 100));
-}
