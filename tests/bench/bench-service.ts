@@ -1,0 +1,91 @@
+import { randomBytes } from 'node:crypto';
+import pg from 'pg';
+import { hashOf, newSecret } from '../../server/access/secrets.ts';
+import { signInLimits } from '../../server/access/sign-in-limits.ts';
+import { buildApp } from '../../server/app.ts';
+import { loadComputations } from '../../server/compute/registry.ts';
+import { readConfig } from '../../server/config/config.ts';
+import { openDatabase } from '../../server/database/database.ts';
+import { migrate, migrationNames } from '../../server/database/migrate.ts';
+import { ensureServiceRole, serviceUrl } from '../../server/database/service-role.ts';
+import type { Deps } from '../../server/deps.ts';
+import { openHub } from '../../server/live/hub.ts';
+import { loadAssets } from '../../server/pages/assets.ts';
+import { seedDemo } from '../../server/start/demo.ts';
+import { createViews } from '../../views/engine.ts';
+import { startThrowaway } from '../tools/throwaway-postgres.ts';
+
+/** The service on a durable-as-throw-away database with the demo call, listening on loopback. */
+export async function benchService() {
+  const server = await startThrowaway();
+  await ensureServiceRole(server.ownerUrl);
+  await migrate(server.ownerUrl);
+  const url = serviceUrl(server.ownerUrl);
+  const db = openDatabase(url, { poolSize: 10, onIdleError: () => undefined });
+  const config = readConfig({
+    NODE_ENV: 'development',
+    LOG_LEVEL: 'silent',
+    COMPUTE_PER_MINUTE: '1000000000',
+  });
+  const hub = openHub(url, () => undefined);
+  const deps: Deps = {
+    config,
+    db,
+    hub,
+    computations: await loadComputations(),
+    views: createViews(),
+    assets: await loadAssets(),
+    signInLimits: signInLimits(db.pool),
+    // The limiter is measured as a part of the route elsewhere; here it has no bottom to reach.
+    computeLimits: { take: async () => undefined },
+    secure: false,
+    newestMigration: (await migrationNames()).at(-1) ?? '',
+    lifecycle: { draining: false },
+    now: () => new Date(),
+  };
+  const app = await buildApp(deps);
+  const demo = await seedDemo(deps);
+  if (demo.kind !== 'demo') throw new Error('the bench needs the demo call');
+  await app.listen({ host: '127.0.0.1', port: 0 });
+  const owner = new pg.Client({ connectionString: server.ownerUrl });
+  await owner.connect();
+  const staff = await owner.query<{ shop_id: string; id: string }>(
+    'select shop_id, id from staff order by created_at limit 1',
+  );
+  const setUp = await owner.query<{ id: string; build_id: string }>(
+    'select id, build_id from set_up limit 1',
+  );
+  const { secret } = newSecret('session');
+  const who = staff.rows[0];
+  const at = setUp.rows[0];
+  if (who === undefined || at === undefined) throw new Error('the demo is empty');
+  await owner.query(
+    `insert into staff_session (shop_id, staff_id, token_hash, expires_at) values ($1, $2, $3, now() + interval '1 day')`,
+    [who.shop_id, who.id, hashOf(secret)],
+  );
+  await owner.end();
+  const address = app.server.address();
+  const port = typeof address === 'object' && address !== null ? address.port : 0;
+  return {
+    app,
+    deps,
+    url,
+    port,
+    secret,
+    shopId: who.shop_id,
+    staffId: who.id,
+    callId: demo.callId,
+    buildId: at.build_id,
+    setUpId: at.id,
+    unique: () => randomBytes(8).toString('hex'),
+    async stop() {
+      hub.drain();
+      await app.close();
+      await hub.close();
+      await db.close();
+      await server.stop();
+    },
+  };
+}
+
+export type BenchService = Awaited<ReturnType<typeof benchService>>;

@@ -1,0 +1,48 @@
+/** Median of a list. */
+export function median(values: readonly number[]): number {
+  const sorted = values.toSorted((a, b) => a - b);
+  const middle = Math.floor(sorted.length / 2);
+  const high = sorted[middle] ?? 0;
+  return sorted.length % 2 === 1 ? high : ((sorted[middle - 1] ?? 0) + high) / 2;
+}
+
+/** Times one piece of work, in microseconds each, over rounds that are long enough for the clock. */
+export async function timed(work: () => unknown, roundMs = 150, rounds = 5): Promise<number> {
+  const each: number[] = [];
+  for (let warm = performance.now(); performance.now() - warm < roundMs; ) await work();
+  for (let round = 0; round < rounds; round += 1) {
+    const start = performance.now();
+    let times = 0;
+    while (performance.now() - start < roundMs) {
+      await work();
+      times += 1;
+    }
+    each.push(((performance.now() - start) / times) * 1000);
+  }
+  return median(each);
+}
+
+/**
+ * Work against its floor, in turns within the same run, so that a busy machine slows both alike.
+ * The ratio is floor over work: 1 is as fast as the floor.
+ */
+export async function against(
+  floor: () => unknown,
+  work: () => unknown,
+  options: { roundMs?: number; turns?: number } = {},
+): Promise<{ floor: number; work: number; ratio: number }> {
+  const floors: number[] = [];
+  const works: number[] = [];
+  for (let turn = 0; turn < (options.turns ?? 5); turn += 1) {
+    floors.push(await timed(floor, options.roundMs ?? 300, 1));
+    works.push(await timed(work, options.roundMs ?? 300, 1));
+  }
+  return {
+    floor: median(floors),
+    work: median(works),
+    ratio: median(floors.map((each, turn) => each / (works[turn] ?? each))),
+  };
+}
+
+export const shown = (microseconds: number): string =>
+  microseconds < 1000 ? `${microseconds.toFixed(1)} µs` : `${(microseconds / 1000).toFixed(2)} ms`;
