@@ -1,0 +1,20 @@
+/** Sizes that are measured on a rocker in the hand, in the order in which they are cheapest to get. */
+export const SIZE_KINDS = [
+  'hole-across-trunnion',
+  'width-across-trunnion',
+  'roller-diameter',
+  'body-width',
+  'pivot-to-tip',
+  'pivot-to-cup',
+] as const;
+export type SizeKind = (typeof SIZE_KINDS)[number];
+
+/** What is seen rather than measured. */
+export const FEATURE_KINDS = ['rings', 'tip', 'mount'] as const;
+export type FeatureKind = (typeof FEATURE_KINDS)[number];
+
+export type PartKind = SizeKind | FeatureKind;
+
+export const isSizeKind = (kind: string): kind is SizeKind => SIZE_KINDS.some((each) => each === kind);
+export const isFeatureKind = (kind: string): kind is FeatureKind =>
+  FEATURE_KINDS.some((each) => each === kind);
