@@ -7,7 +7,9 @@ export type FieldInfo =
   | { readonly control: 'quantities'; readonly dimension: Dimension }
   | { readonly control: 'event'; readonly sides: readonly string[] }
   | { readonly control: 'number' }
-  | { readonly control: 'numbers' };
+  | { readonly control: 'numbers' }
+  /** Words that the schema itself makes sense of, such as a thread's designation. */
+  | { readonly control: 'text' };
 
 /** Field schemas of inputs, with their controls. */
 export const fieldInfo = z.registry<FieldInfo>();

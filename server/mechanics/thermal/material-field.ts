@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { FaultCode } from '../../../shared/problems/faults.ts';
+import { fieldInfo } from '../../../shared/schemas/field-info.ts';
 import { type QuantityReading, readQuantity } from '../../../shared/schemas/read-quantity.ts';
 import { expansionOf, MATERIAL_NAMES } from './materials.ts';
 
@@ -20,7 +21,7 @@ function readText(text: string): QuantityReading {
 
 /** A material by its name, or by its expansion; inside it is its mean linear expansion [1/K]. */
 export function materialField(description: string) {
-  return z
+  const schema = z
     .unknown()
     .transform((raw, ctx): number => {
       const refuse = (fault: FaultCode, message: string, path: string[] = []): never => {
@@ -58,6 +59,8 @@ export function materialField(description: string) {
           additionalProperties: false,
         },
       ],
-      description,
+      description: `${description}: ${MATERIAL_NAMES.join(', ')}, or its expansion such as 11.7e-6 1/K`,
     });
+  fieldInfo.add(schema, { control: 'text' });
+  return schema;
 }

@@ -1,11 +1,12 @@
 import { z } from 'zod';
 import type { FaultCode } from '../../../shared/problems/faults.ts';
+import { fieldInfo } from '../../../shared/schemas/field-info.ts';
 import { readDesignation } from './read-designation.ts';
 import type { Thread } from './thread-table.ts';
 
 /** A thread named by its designation; inside it is the row of the table. */
 export function threadField(description: string) {
-  return z
+  const schema = z
     .unknown()
     .transform((raw, ctx): Thread => {
       const refuse = (fault: FaultCode, message: string): never => {
@@ -19,4 +20,6 @@ export function threadField(description: string) {
       return read.ok ? read.thread : refuse('not-allowed', read.detail);
     })
     .meta({ type: 'string', minLength: 1, description, examples: ['7/16-20', 'M8×1.25'] });
+  fieldInfo.add(schema, { control: 'text' });
+  return schema;
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { fieldInfo } from '../../../shared/schemas/field-info.ts';
 import { length } from '../../../shared/schemas/fields.ts';
 
 const PER_INCH = /^\s*(\d{1,3}(?:\.\d{1,3})?)\s*(?:tpi|t\.p\.i\.?|threads? (?:per|to the) inch)\s*$/i;
@@ -12,5 +13,7 @@ function fromThreadsPerInch(raw: unknown): unknown {
 
 /** A thread's pitch: a length from crest to crest, or a text such as `20 tpi`. */
 export function pitchField(description: string) {
-  return z.preprocess(fromThreadsPerInch, length(description));
+  const schema = z.preprocess(fromThreadsPerInch, length(description)).meta({ description });
+  fieldInfo.add(schema, { control: 'text' });
+  return schema;
 }
