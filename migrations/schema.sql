@@ -208,6 +208,56 @@ create table note (
 alter table note enable row level security;
 alter table note force row level security;
 
+create table part_family (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  code text not null,
+  name text not null,
+  fits text not null default ''::text,
+  mount text not null default ''::text,
+  tip text not null default ''::text,
+  rings text not null default ''::text,
+  nominal_ratio double precision,
+  hole_in double precision,
+  width_across_trunnion_in double precision,
+  roller_diameter_in double precision,
+  body_width_in double precision,
+  pivot_to_tip_in double precision,
+  pivot_to_cup_in double precision,
+  weight double precision not null default 1,
+  notes text not null default ''::text,
+  by_kind text not null,
+  by_id uuid not null,
+  by_name text not null,
+  created_at timestamp with time zone not null default now(),
+  changed_at timestamp with time zone not null default now()
+);
+alter table part_family enable row level security;
+alter table part_family force row level security;
+
+create table part_reading (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  build_id uuid not null,
+  seq bigint not null,
+  kind text not null,
+  typed text not null,
+  value double precision,
+  unit text,
+  word text,
+  read_as text not null,
+  place text not null default ''::text,
+  replaces uuid,
+  struck boolean not null default false,
+  reason text not null default ''::text,
+  by_kind text not null,
+  by_id uuid not null,
+  by_name text not null,
+  created_at timestamp with time zone not null default now()
+);
+alter table part_reading enable row level security;
+alter table part_reading force row level security;
+
 create table presence (
   shop_id uuid not null,
   build_id uuid not null,
@@ -295,6 +345,24 @@ create table shop (
 alter table shop enable row level security;
 alter table shop force row level security;
 
+create table shop_limit (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  name text not null,
+  revision integer not null,
+  value double precision not null,
+  unit text not null,
+  typed text not null,
+  read_as text not null,
+  source text not null,
+  by_kind text not null,
+  by_id uuid not null,
+  by_name text not null,
+  created_at timestamp with time zone not null default now()
+);
+alter table shop_limit enable row level security;
+alter table shop_limit force row level security;
+
 create table staff (
   shop_id uuid not null,
   id uuid not null default gen_random_uuid(),
@@ -322,6 +390,37 @@ create table staff_session (
 );
 alter table staff_session enable row level security;
 alter table staff_session force row level security;
+
+create table valve_reading (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  build_id uuid not null,
+  seq bigint not null,
+  place integer not null default 0,
+  cylinder integer not null,
+  valve text not null,
+  kind text not null,
+  value double precision,
+  low double precision,
+  high double precision,
+  unit text not null,
+  typed text not null,
+  read_as text not null,
+  tool text not null,
+  spring text not null,
+  lifter text not null,
+  arms text not null,
+  arm_id uuid,
+  replaces uuid,
+  struck boolean not null default false,
+  reason text not null default ''::text,
+  by_kind text not null,
+  by_id uuid not null,
+  by_name text not null,
+  created_at timestamp with time zone not null default now()
+);
+alter table valve_reading enable row level security;
+alter table valve_reading force row level security;
 
 alter table answer add constraint answer_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
 alter table answer add constraint answer_shop_id_set_up_id_fkey FOREIGN KEY (shop_id, set_up_id) REFERENCES set_up(shop_id, id);
@@ -370,6 +469,29 @@ alter table note add constraint note_kind_check CHECK ((kind = ANY (ARRAY['note'
 alter table note add constraint note_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
 alter table note add constraint note_shop_id_call_id_fkey FOREIGN KEY (shop_id, call_id) REFERENCES call(shop_id, id);
 alter table note add constraint note_pkey PRIMARY KEY (shop_id, id);
+alter table part_family add constraint part_family_body_width_in_check CHECK ((body_width_in > (0)::double precision));
+alter table part_family add constraint part_family_code_check CHECK (((length(code) >= 1) AND (length(code) <= 60)));
+alter table part_family add constraint part_family_hole_in_check CHECK ((hole_in > (0)::double precision));
+alter table part_family add constraint part_family_mount_check CHECK ((mount = ANY (ARRAY[''::text, 'stud'::text, 'pedestal'::text, 'shaft'::text])));
+alter table part_family add constraint part_family_name_check CHECK (((length(name) >= 1) AND (length(name) <= 120)));
+alter table part_family add constraint part_family_nominal_ratio_check CHECK ((nominal_ratio > (0)::double precision));
+alter table part_family add constraint part_family_pivot_to_cup_in_check CHECK ((pivot_to_cup_in > (0)::double precision));
+alter table part_family add constraint part_family_pivot_to_tip_in_check CHECK ((pivot_to_tip_in > (0)::double precision));
+alter table part_family add constraint part_family_rings_check CHECK ((rings = ANY (ARRAY[''::text, 'visible'::text, 'none'::text])));
+alter table part_family add constraint part_family_roller_diameter_in_check CHECK ((roller_diameter_in > (0)::double precision));
+alter table part_family add constraint part_family_tip_check CHECK ((tip = ANY (ARRAY[''::text, 'roller'::text, 'shoe'::text])));
+alter table part_family add constraint part_family_weight_check CHECK ((weight > (0)::double precision));
+alter table part_family add constraint part_family_width_across_trunnion_in_check CHECK ((width_across_trunnion_in > (0)::double precision));
+alter table part_family add constraint part_family_shop_id_fkey FOREIGN KEY (shop_id) REFERENCES shop(id);
+alter table part_family add constraint part_family_pkey PRIMARY KEY (shop_id, id);
+alter table part_family add constraint part_family_shop_id_code_key UNIQUE (shop_id, code);
+alter table part_reading add constraint part_reading_check CHECK (((replaces IS NULL) OR (reason <> ''::text)));
+alter table part_reading add constraint part_reading_check1 CHECK (((NOT struck) OR (replaces IS NOT NULL)));
+alter table part_reading add constraint part_reading_check2 CHECK (((value IS NULL) = (unit IS NULL)));
+alter table part_reading add constraint part_reading_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
+alter table part_reading add constraint part_reading_shop_id_replaces_fkey FOREIGN KEY (shop_id, replaces) REFERENCES part_reading(shop_id, id);
+alter table part_reading add constraint part_reading_pkey PRIMARY KEY (shop_id, id);
+alter table part_reading add constraint part_reading_shop_id_replaces_key UNIQUE (shop_id, replaces);
 alter table presence add constraint presence_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
 alter table presence add constraint presence_pkey PRIMARY KEY (shop_id, build_id, id);
 alter table rate_limit add constraint rate_limit_pkey PRIMARY KEY (key);
@@ -395,6 +517,12 @@ alter table share_link add constraint share_link_shop_id_created_by_fkey FOREIGN
 alter table share_link add constraint share_link_pkey PRIMARY KEY (shop_id, id);
 alter table shop add constraint shop_name_check CHECK (((length(name) >= 1) AND (length(name) <= 200)));
 alter table shop add constraint shop_pkey PRIMARY KEY (id);
+alter table shop_limit add constraint shop_limit_name_check CHECK ((name ~ '^[a-z0-9-]{1,60}$'::text));
+alter table shop_limit add constraint shop_limit_revision_check CHECK ((revision > 0));
+alter table shop_limit add constraint shop_limit_source_check CHECK (((length(source) >= 1) AND (length(source) <= 500)));
+alter table shop_limit add constraint shop_limit_shop_id_fkey FOREIGN KEY (shop_id) REFERENCES shop(id);
+alter table shop_limit add constraint shop_limit_pkey PRIMARY KEY (shop_id, id);
+alter table shop_limit add constraint shop_limit_shop_id_name_revision_key UNIQUE (shop_id, name, revision);
 alter table staff add constraint staff_email_check CHECK (((length(email) >= 3) AND (length(email) <= 320)));
 alter table staff add constraint staff_email_key_check CHECK ((email_key ~ '^[0-9a-f]{64}$'::text));
 alter table staff add constraint staff_name_check CHECK (((length(name) >= 1) AND (length(name) <= 200)));
@@ -405,6 +533,18 @@ alter table staff add constraint staff_shop_id_email_key_key UNIQUE (shop_id, em
 alter table staff_session add constraint staff_session_token_hash_check CHECK ((token_hash ~ '^[0-9a-f]{64}$'::text));
 alter table staff_session add constraint staff_session_shop_id_staff_id_fkey FOREIGN KEY (shop_id, staff_id) REFERENCES staff(shop_id, id);
 alter table staff_session add constraint staff_session_pkey PRIMARY KEY (shop_id, id);
+alter table valve_reading add constraint valve_reading_arms_check CHECK ((arms = ANY (ARRAY['these'::text, 'before'::text])));
+alter table valve_reading add constraint valve_reading_check CHECK (((value IS NOT NULL) <> ((low IS NOT NULL) OR (high IS NOT NULL))));
+alter table valve_reading add constraint valve_reading_check1 CHECK (((low IS NULL) OR (high IS NULL) OR (low < high)));
+alter table valve_reading add constraint valve_reading_check2 CHECK (((replaces IS NULL) OR (reason <> ''::text)));
+alter table valve_reading add constraint valve_reading_check3 CHECK (((NOT struck) OR (replaces IS NOT NULL)));
+alter table valve_reading add constraint valve_reading_cylinder_check CHECK (((cylinder >= 1) AND (cylinder <= 16)));
+alter table valve_reading add constraint valve_reading_valve_check CHECK ((valve = ANY (ARRAY['intake'::text, 'exhaust'::text])));
+alter table valve_reading add constraint valve_reading_shop_id_arm_id_fkey FOREIGN KEY (shop_id, arm_id) REFERENCES arm(shop_id, id);
+alter table valve_reading add constraint valve_reading_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
+alter table valve_reading add constraint valve_reading_shop_id_replaces_fkey FOREIGN KEY (shop_id, replaces) REFERENCES valve_reading(shop_id, id);
+alter table valve_reading add constraint valve_reading_pkey PRIMARY KEY (shop_id, id);
+alter table valve_reading add constraint valve_reading_shop_id_replaces_key UNIQUE (shop_id, replaces);
 
 CREATE INDEX answer_build ON public.answer USING btree (shop_id, build_id, seq);
 CREATE INDEX api_key_hash ON public.api_key USING btree (key_hash);
@@ -414,6 +554,7 @@ CREATE INDEX builder_session_token ON public.builder_session USING btree (token_
 CREATE INDEX call_build ON public.call USING btree (shop_id, build_id);
 CREATE INDEX idempotency_age ON public.idempotency USING btree (shop_id, created_at);
 CREATE INDEX note_build ON public.note USING btree (shop_id, build_id, seq);
+CREATE INDEX part_reading_build ON public.part_reading USING btree (shop_id, build_id, seq);
 CREATE INDEX reading_build ON public.reading USING btree (shop_id, build_id, seq);
 CREATE INDEX reading_set_up ON public.reading USING btree (shop_id, set_up_id, seq);
 CREATE INDEX share_link_build ON public.share_link USING btree (shop_id, build_id);
@@ -421,6 +562,7 @@ CREATE INDEX share_link_token ON public.share_link USING btree (token_hash);
 CREATE INDEX staff_email_key ON public.staff USING btree (email_key);
 CREATE INDEX staff_session_staff ON public.staff_session USING btree (shop_id, staff_id);
 CREATE INDEX staff_session_token ON public.staff_session USING btree (token_hash);
+CREATE INDEX valve_reading_build ON public.valve_reading USING btree (shop_id, build_id, seq);
 
 create policy shop_only on answer for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy by_secret on api_key for SELECT using (key_hash = app_lookup()) with check -;
@@ -436,16 +578,20 @@ create policy shop_only on event for ALL using (shop_id = app_shop()) with check
 create policy by_secret on first_administrator_link for ALL using (token_hash = app_lookup()) with check (token_hash = app_lookup());
 create policy shop_only on idempotency for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on note for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy shop_only on part_family for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy shop_only on part_reading for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on presence for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on reading for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on set_up for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy by_secret on share_link for SELECT using (token_hash = app_lookup()) with check -;
 create policy shop_only on share_link for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on shop for ALL using (id = app_shop()) with check (id = app_shop());
+create policy shop_only on shop_limit for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy by_secret on staff for SELECT using (email_key = app_lookup()) with check -;
 create policy shop_only on staff for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy by_secret on staff_session for SELECT using (token_hash = app_lookup()) with check -;
 create policy shop_only on staff_session for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy shop_only on valve_reading for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 
 grant INSERT, SELECT on answer to benchcall_service;
 grant INSERT, SELECT, UPDATE on api_key to benchcall_service;
@@ -460,11 +606,15 @@ grant INSERT, SELECT, UPDATE on first_administrator_link to benchcall_service;
 grant DELETE, INSERT, SELECT on idempotency to benchcall_service;
 grant SELECT on kysely_migration to benchcall_service;
 grant INSERT, SELECT, UPDATE on note to benchcall_service;
+grant INSERT, SELECT, UPDATE on part_family to benchcall_service;
+grant INSERT, SELECT on part_reading to benchcall_service;
 grant DELETE, INSERT, SELECT, UPDATE on presence to benchcall_service;
 grant DELETE, INSERT, SELECT, UPDATE on rate_limit to benchcall_service;
 grant INSERT, SELECT on reading to benchcall_service;
 grant INSERT, SELECT on set_up to benchcall_service;
 grant INSERT, SELECT, UPDATE on share_link to benchcall_service;
 grant INSERT, SELECT, UPDATE on shop to benchcall_service;
+grant INSERT, SELECT on shop_limit to benchcall_service;
 grant INSERT, SELECT, UPDATE on staff to benchcall_service;
 grant INSERT, SELECT, UPDATE on staff_session to benchcall_service;
+grant INSERT, SELECT on valve_reading to benchcall_service;

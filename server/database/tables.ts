@@ -220,6 +220,83 @@ export interface PresenceTable {
   seen_at: ColumnType<Date, never, Date>;
 }
 
+export interface PartFamilyTable {
+  shop_id: Fixed<string>;
+  id: Generated<string>;
+  code: Fixed<string>;
+  name: string;
+  fits: string;
+  mount: string;
+  tip: string;
+  rings: string;
+  nominal_ratio: number | null;
+  hole_in: number | null;
+  width_across_trunnion_in: number | null;
+  roller_diameter_in: number | null;
+  body_width_in: number | null;
+  pivot_to_tip_in: number | null;
+  pivot_to_cup_in: number | null;
+  weight: number;
+  notes: string;
+  by_kind: string;
+  by_id: string;
+  by_name: string;
+  created_at: Created;
+  changed_at: ColumnType<Date, never, Date>;
+}
+export interface PartReadingTable extends Author {
+  shop_id: Fixed<string>;
+  id: Generated<string>;
+  build_id: Fixed<string>;
+  seq: Sequence;
+  kind: Fixed<string>;
+  typed: Fixed<string>;
+  value: Fixed<number | null>;
+  unit: Fixed<string | null>;
+  word: Fixed<string | null>;
+  read_as: Fixed<string>;
+  place: Fixed<string>;
+  replaces: Fixed<string | null>;
+  struck: Fixed<boolean>;
+  reason: Fixed<string>;
+}
+
+export interface ShopLimitTable extends Author {
+  shop_id: Fixed<string>;
+  id: Generated<string>;
+  name: Fixed<string>;
+  revision: Fixed<number>;
+  value: Fixed<number>;
+  unit: Fixed<string>;
+  typed: Fixed<string>;
+  read_as: Fixed<string>;
+  source: Fixed<string>;
+}
+export interface ValveReadingTable extends Author {
+  shop_id: Fixed<string>;
+  id: Generated<string>;
+  build_id: Fixed<string>;
+  seq: Sequence;
+  place: Fixed<number>;
+  cylinder: Fixed<number>;
+  valve: Fixed<string>;
+  kind: Fixed<string>;
+  value: Fixed<number | null>;
+  low: Fixed<number | null>;
+  high: Fixed<number | null>;
+  unit: Fixed<string>;
+  typed: Fixed<string>;
+  read_as: Fixed<string>;
+  tool: Fixed<string>;
+  spring: Fixed<string>;
+  lifter: Fixed<string>;
+  arms: Fixed<string>;
+  arm_id: Fixed<string | null>;
+  replaces: Fixed<string | null>;
+  struck: ColumnType<boolean, boolean | undefined, never>;
+  reason: ColumnType<string, string | undefined, never>;
+}
+
 export interface Tables {
   shop: ShopTable;
   staff: StaffTable;
@@ -239,5 +316,9 @@ export interface Tables {
   answer: AnswerTable;
   note: NoteTable;
   event: EventTable;
+  part_family: PartFamilyTable;
+  part_reading: PartReadingTable;
   presence: PresenceTable;
+  shop_limit: ShopLimitTable;
+  valve_reading: ValveReadingTable;
 }
