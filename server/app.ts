@@ -1,6 +1,5 @@
 import cookie from '@fastify/cookie';
 import formbody from '@fastify/formbody';
-import helmet from '@fastify/helmet';
 import swagger from '@fastify/swagger';
 import Fastify, { type FastifyInstance, LogController } from 'fastify';
 import { apiRoutes } from './api/routes.ts';
@@ -13,22 +12,11 @@ import { describeRoute } from './http/openapi.ts';
 import { problems } from './http/problems.ts';
 import { requestLog } from './http/request-log.ts';
 import { sameSite } from './http/same-site.ts';
+import { securityHeaders } from './http/security-headers.ts';
 import { leaveUnchecked } from './http/validate.ts';
 import { liveRoutes } from './live/routes.ts';
 import { pageError } from './pages/error-page.ts';
 import { pageRoutes } from './pages/routes.ts';
-
-const CONTENT_SECURITY = {
-  defaultSrc: ["'none'"],
-  scriptSrc: ["'self'"],
-  styleSrc: ["'self'"],
-  imgSrc: ["'self'", 'data:'],
-  connectSrc: ["'self'"],
-  formAction: ["'self'"],
-  baseUri: ["'none'"],
-  objectSrc: ["'none'"],
-  frameAncestors: ["'none'"],
-};
 
 /** Builds the whole service, not yet listening; the process and the tests use this same one. */
 export async function buildApp(deps: Deps): Promise<FastifyInstance> {
@@ -61,16 +49,10 @@ export async function buildApp(deps: Deps): Promise<FastifyInstance> {
   await app.register(problems, {
     pageError: (request, reply, problem) => pageError(deps, request, reply, problem),
   });
+  await app.register(securityHeaders);
   await app.register(cookie);
   await app.register(formbody, { bodyLimit: 1024 * 1024 });
   await app.register(sameSite);
-  await app.register(helmet, {
-    enableCSPNonces: true,
-    contentSecurityPolicy: { useDefaults: false, directives: CONTENT_SECURITY },
-    referrerPolicy: { policy: 'same-origin' },
-    strictTransportSecurity: { maxAge: 31_536_000, includeSubDomains: true },
-    crossOriginEmbedderPolicy: false,
-  });
   await app.register(swagger, {
     openapi: {
       openapi: '3.1.0',

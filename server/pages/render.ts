@@ -1,6 +1,7 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { Caller } from '../access/caller.ts';
 import type { Deps } from '../deps.ts';
+import { pageSecurity } from '../http/security-headers.ts';
 
 /** Where the stream of a call is, which step this is, and where the other steps are. */
 export interface Live {
@@ -54,11 +55,13 @@ export function renderPage(
   const { caller, side = caller === undefined ? 'open' : caller.kind === 'builder' ? 'builder' : 'desk' } =
     page;
   const body = deps.views.render(`/pages/${page.template}/page`, page.data);
+  const { nonce, policy } = pageSecurity();
+  reply.header('content-security-policy', policy);
   const html = deps.views.render('/layout', {
     lang: 'en',
     title: page.title,
     body,
-    nonce: reply.cspNonce?.script ?? '',
+    nonce,
     styleHref: deps.assets.style.href,
     scriptHref: deps.assets.script.href,
     iconHref: deps.assets.icon.href,
