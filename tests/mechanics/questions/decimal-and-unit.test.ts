@@ -28,6 +28,27 @@ describe('a misplaced point', () => {
   });
 });
 
+/** No lift is put right into one that no engine has: .15 to 1.2 at the valve, .1 to .75 at the lobe. */
+describe('a point moved', () => {
+  it.each([
+    [1.51, 'weak'],
+    [1.49, 'quiet'],
+    [0.119, 'weak'],
+    [0.121, 'quiet'],
+  ])('in %f at the valve', (lift, weight) => {
+    expect(weightOf(decimalSlip, { ...fromCard, valvePasses: valve(lift) })).toBe(weight);
+  });
+
+  it.each([
+    [1.01, 'weak'],
+    [0.99, 'quiet'],
+    [0.074, 'weak'],
+    [0.076, 'quiet'],
+  ])('in %f at the lobe', (cardLobeLift, weight) => {
+    expect(weightOf(decimalSlip, { ...fromCard, valvePasses: [], cardLobeLift })).toBe(weight);
+  });
+});
+
 describe('millimetres for inches', () => {
   it.each([
     ['14.22 mm for .560', 14.22, 'strong'],

@@ -10,6 +10,7 @@ describe('a valve lift entered as the lobe lift', () => {
   it.each([
     ['level with the valve', 0.56, 'strong'],
     ['5 % under it', 0.5334, 'strong'],
+    ['5.1 % under it', 0.5328, 'weak'],
     ['over .50, neither level nor borne out', 0.52, 'weak'],
     ['at .50, as in racing', 0.5, 'quiet'],
     ['the lobe', 0.35, 'quiet'],
@@ -29,6 +30,14 @@ describe('a valve lift entered as the lobe lift', () => {
       ask: 'Could the lobe lift in the sum, .560 in, be a valve lift?',
       size: 'Divided by 1.6 it makes a lobe of .350 in.',
     });
+  });
+
+  it.each([
+    ['.005 from the card', 0.5679, 'strong'],
+    ['.0051 from the card', 0.5682, 'weak'],
+  ])('over the ratio is %s', (_, statedLobeLift, weight) => {
+    const given = { ...plain, valvePasses: [], lobePasses: [], statedLobeLift };
+    expect(weightOf(grossLiftAsLobe, given)).toBe(weight);
   });
 
   it('is asked about strongly on every engine entered so, and of no true one', () => {
