@@ -24,8 +24,13 @@ export interface Ruler {
 export function rulerOf(system: UnitSystem): Ruler {
   const unit = system === 'inch' ? 'in' : 'mm';
   const of = (inches: number) => (unit === 'in' ? inches : inches * 25.4);
-  const places = unit === 'in' ? 3 : 2;
-  const text = (inches: number) => formatQuantity({ value: of(inches), unit }, { places });
+  // Four places of an inch and three of a millimetre are the finest a bench reads; the last is left off where it is nought.
+  const finest = unit === 'in' ? 4 : 3;
+  const text = (inches: number) => {
+    const value = of(inches);
+    const short = Number(value.toFixed(finest)) === Number(value.toFixed(finest - 1));
+    return formatQuantity({ value, unit }, { places: short ? finest - 1 : finest });
+  };
   return { unit, of, text, figure: (inches) => text(inches).slice(0, -unit.length - 1) };
 }
 

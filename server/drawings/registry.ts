@@ -1,32 +1,39 @@
 import type { z } from 'zod';
 import type { UnitSystem } from '../../shared/quantities/units.ts';
-import { type Drawing, type DrawnFor, rulerOf } from './drawing.ts';
+import { type Drawing, rulerOf } from './drawing.ts';
+import { camTiming, centreline, topDeadCentre } from './from-answers/cam.ts';
+import type { Draw } from './from-answers/draws.ts';
+import { lobeProfile, pistonDrop, pistonToValve } from './from-answers/lobe-and-piston.ts';
+import { controlChart } from './from-answers/lots.ts';
+import { dialReading, linkage, ratioThroughLift, rollerSweep } from './from-answers/rocker.ts';
+import { retainerToSeal, springLoad, springNest } from './from-answers/springs.ts';
 
-type Draw = (given: unknown, result: unknown, drawnFor: DrawnFor) => Drawing | undefined;
+/** Which computation has which drawing. */
+export const DRAWINGS: Readonly<Record<string, Draw>> = {
+  'cam-timing': camTiming,
+  centreline,
+  'control-chart': controlChart,
+  'dial-reading': dialReading,
+  linkage,
+  'lobe-profile': lobeProfile,
+  'piston-drop': pistonDrop,
+  'piston-to-valve': pistonToValve,
+  'ratio-through-lift': ratioThroughLift,
+  'retainer-to-seal': retainerToSeal,
+  'roller-sweep': rollerSweep,
+  'spring-load': springLoad,
+  'spring-nest': springNest,
+  'top-dead-centre': topDeadCentre,
+};
 
-/** Reads what a drawing needs from input and answer, each by its own schema, before it is drawn. */
-function draws<Given extends z.ZodType, Result extends z.ZodType>(
-  given: Given,
-  result: Result,
-  draw: (given: z.output<Given>, result: z.output<Result>, drawnFor: DrawnFor) => Drawing | undefined,
-): Draw {
-  return (input, answer, drawnFor) => draw(given.parse(input), result.parse(answer), drawnFor);
-}
-
-/** Which computation has which drawing; `result` is the JSON answer in inches. */
-export const DRAWINGS: Readonly<Record<string, Draw>> = {};
-void draws;
-
-/** The drawing of an answer, if that computation has one. */
-export function drawingOf(
+/** The drawings of an answer: `body` is the JSON input as sent, `resultInInches` the JSON answer in inch units. */
+export function drawingsOf(
   each: { readonly name: string; readonly input: z.ZodType },
   body: unknown,
   resultInInches: unknown,
   units: UnitSystem,
-): Drawing | undefined {
+): readonly Drawing[] {
   const draw = DRAWINGS[each.name];
-  return draw?.(each.input.parse(body), resultInInches, {
-    id: `drawing-${each.name}`,
-    ruler: rulerOf(units),
-  });
+  if (draw === undefined) return [];
+  return draw(each.input.parse(body), resultInInches, { id: `drawing-${each.name}`, ruler: rulerOf(units) });
 }

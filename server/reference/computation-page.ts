@@ -1,7 +1,7 @@
 import type { FormData } from '../../views/parts/form.examples.ts';
 import type { Slot } from '../../views/parts/part.ts';
 import type { Registered } from '../compute/registry.ts';
-import { drawingOf } from '../drawings/registry.ts';
+import { drawingsOf } from '../drawings/registry.ts';
 import { choiceField, fieldId, type Shown } from '../forms/fields.ts';
 import type { Page } from '../pages/render.ts';
 import { answerSlots } from './answer/answer-slots.ts';
@@ -69,14 +69,17 @@ function limitSource(body: unknown, answer: { readonly assumptions: readonly str
 function answerOf(each: Registered, computed: Computed, isExample: boolean) {
   const { answer, inInches, body, units } = computed;
   if (answer === undefined || inInches === undefined) return undefined;
-  const drawing = drawingOf(each, body, inInches.result, units);
+  const drawings = drawingsOf(each, body, inInches.result, units).map((data) => ({
+    template: '/parts/drawing',
+    data,
+  }));
   const slots: Slot[] = [
     ...answerSlots(each, answer, {
       uncertainty: halfWidth(body, each, units),
       limitSource: limitSource(body, answer),
     }),
   ];
-  if (drawing !== undefined) slots.splice(1, 0, { template: '/parts/drawing', data: drawing });
+  slots.splice(1, 0, ...drawings);
   return {
     title: isExample ? 'The worked example' : 'The answer',
     cautions: answer.cautions.map((text) => ({ kind: 'caution', text })),

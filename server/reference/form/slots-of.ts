@@ -92,6 +92,7 @@ function groupsOf(group: Group, legend: string, shown: Shown): FormGroup[] {
     legend,
     ...(hint === '' ? {} : { hint }),
     slots: leaves.map((leaf) => leafSlot(leaf, shown)),
+    columns: true,
   };
   return [
     ...(leaves.length === 0 && hint === '' ? [] : [own]),
@@ -137,11 +138,11 @@ export function formGroups(controls: readonly Control[], shown: Shown, above = '
       plain.push(leafSlot(control, shown));
       continue;
     }
-    if (plain.length > 0) groups.push({ slots: plain });
+    if (plain.length > 0) groups.push({ slots: plain, columns: true });
     plain = [];
     groups.push(...controlGroups(control, shown, above));
   }
-  return plain.length > 0 ? [...groups, { slots: plain }] : groups;
+  return plain.length > 0 ? [...groups, { slots: plain, columns: true }] : groups;
 }
 
 /** A button for each repeated group that shows the form again with one row more. */

@@ -1,0 +1,24 @@
+import { curveMonotoneX, line } from 'd3-shape';
+import { at, path } from './svg.ts';
+
+export type Point = readonly [number, number];
+
+const round = (value: number) => Number(at(value));
+const straight = line<Point>(
+  ([x]) => round(x),
+  ([, y]) => round(y),
+);
+const smooth = line<Point>(
+  ([x]) => round(x),
+  ([, y]) => round(y),
+).curve(curveMonotoneX);
+
+/** A curve through close points; straight pieces between them, as they were reckoned. */
+export function curve(className: string, points: readonly Point[]): string {
+  return path(className, straight([...points]) ?? '');
+}
+
+/** A curve through a few points that rises and falls no more than they do. */
+export function smoothCurve(className: string, points: readonly Point[]): string {
+  return path(className, smooth([...points]) ?? '');
+}

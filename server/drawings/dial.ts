@@ -1,0 +1,135 @@
+import { formatNumber } from '../../shared/quantities/format.ts';
+import type { Drawing, DrawnFor } from './drawing.ts';
+import { at, circle, label, path } from './svg.ts';
+
+/** A dial indicator as it should look now. Lengths in inches. */
+export interface Dial {
+  readonly perTurn: number;
+  readonly graduation: number;
+  readonly turns: number;
+  /** How far the hand stands past the turn, in the direction it runs. */
+  readonly needle: number;
+  readonly runs: 'clockwise' | 'anticlockwise';
+}
+
+const FACE = { x: 160, y: 136, r: 112 } as const;
+const SMALL = { x: 160, y: 186, r: 27 } as const;
+/** Finer marks than these run together at the size of a phone. */
+const MOST_MARKS = 100;
+
+function around(middle: { x: number; y: number }, degrees: number, radius: number): string {
+  const angle = (degrees * Math.PI) / 180;
+  return `${at(middle.x + radius * Math.sin(angle))} ${at(middle.y - radius * Math.cos(angle))}`;
+}
+
+function placeOf(
+  middle: { x: number; y: number },
+  degrees: number,
+  radius: number,
+): { x: number; y: number } {
+  const angle = (degrees * Math.PI) / 180;
+  return { x: middle.x + radius * Math.sin(angle), y: middle.y - radius * Math.cos(angle) + 4.5 };
+}
+
+/** Marks round the face, a longer one at each tenth of the turn with its number, clockwise as faces are printed. */
+function face(perTurn: number, graduation: number, unitOfFace: number): string {
+  const divisions = Math.round(perTurn / graduation);
+  const step = Math.max(1, Math.ceil(divisions / MOST_MARKS));
+  const count = Math.max(1, Math.floor(divisions / step));
+  const marks = Array.from({ length: count }, (_, mark) => {
+    const degrees = (mark * step * 360) / divisions;
+    return `M${around(FACE, degrees, FACE.r - 4)}L${around(FACE, degrees, FACE.r - 10)}`;
+  });
+  const tenths = Array.from({ length: 10 }, (_, tenth) => {
+    const { x, y } = placeOf(FACE, tenth * 36, FACE.r - 28);
+    const number = Math.round((perTurn * tenth) / 10 / unitOfFace);
+    return {
+      mark: `M${around(FACE, tenth * 36, FACE.r - 4)}L${around(FACE, tenth * 36, FACE.r - 17)}`,
+      number: label(x, y, String(number), { anchor: 'middle' }),
+    };
+  });
+  return (
+    circle('draw-outline', FACE.x, FACE.y, FACE.r) +
+    path('draw-behind', marks.join('')) +
+    path('draw-outline', tenths.map(({ mark }) => mark).join('')) +
+    tenths.map(({ number }) => number).join('')
+  );
+}
+
+/** The small dial counts the turns; makes differ in which way its hand runs, so it is drawn clockwise and named. */
+function smallHand(position: number): string {
+  const ticks = Array.from(
+    { length: 10 },
+    (_, tick) => `M${around(SMALL, tick * 36, SMALL.r)}L${around(SMALL, tick * 36, SMALL.r - 5)}`,
+  );
+  const degrees = (position % 10) * 36;
+  return (
+    circle('draw-behind', SMALL.x, SMALL.y, SMALL.r) +
+    path('draw-behind', ticks.join('')) +
+    path('draw-moving', `M${at(SMALL.x)} ${at(SMALL.y)}L${around(SMALL, degrees, SMALL.r - 6)}`)
+  );
+}
+
+function bigHand(degrees: number): string {
+  const tip = around(FACE, degrees, FACE.r - 12);
+  return (
+    path(
+      'draw-moving-solid',
+      `M${tip}L${around(FACE, degrees + 90, 4)}L${around(FACE, degrees + 180, 22)}L${around(FACE, degrees - 90, 4)}Z`,
+    ) + circle('draw-solid', FACE.x, FACE.y, 5)
+  );
+}
+
+/** Which way the hand runs, as an arrow outside the face. */
+function running(runs: Dial['runs']): string {
+  const sign = runs === 'clockwise' ? 1 : -1;
+  const radius = FACE.r + 8;
+  return path(
+    'draw-dim',
+    `M${around(FACE, sign * 12, radius)}A${radius} ${radius} 0 0 ${sign > 0 ? 1 : 0} ${around(FACE, sign * 48, radius)}`,
+    { 'marker-end': 'url(#arrow)' },
+  );
+}
+
+/** Face, hand, small hand and direction of run, to be held against the real indicator. */
+export function dial(data: Dial, { id, ruler }: DrawnFor): Drawing {
+  const part = data.needle / data.perTurn;
+  const degrees = (data.runs === 'clockwise' ? part : -part) * 360;
+  // Inch faces are numbered in thousandths, metric ones in hundredths.
+  const unitOfFace = ruler.unit === 'in' ? 0.001 : 0.01 / 25.4;
+  const hand = Number((data.needle / unitOfFace).toFixed(1));
+  const total = data.turns * data.perTurn + data.needle;
+  const turns = `${data.turns} ${data.turns === 1 ? 'turn' : 'turns'}`;
+  const places = Number.isInteger(hand) ? 0 : 1;
+  const said = `${turns} and ${formatNumber(hand, places).replace(/^\./, '0.')}`;
+  return {
+    id,
+    title: 'The dial as it should look',
+    desc: `The hand runs ${data.runs} and stands ${said} past zero, ${ruler.text(total)} in all; the small hand is past ${data.turns}.`,
+    viewBox: '0 0 320 296',
+    svg:
+      face(data.perTurn, data.graduation, unitOfFace) +
+      running(data.runs) +
+      smallHand(data.turns + part) +
+      bigHand(degrees) +
+      label(FACE.x, 268, `${said} = ${ruler.text(total)}`, {
+        anchor: 'middle',
+        className: 'draw-text-strong',
+      }) +
+      label(FACE.x, 287, `hand runs ${data.runs}; small hand past ${data.turns}`, {
+        anchor: 'middle',
+        soft: true,
+      }),
+    toScale: false,
+    caption: 'Hold it against your dial',
+    table: {
+      caption: 'The dial',
+      columns: [{ label: 'What' }, { label: 'Stands at', number: true }],
+      rows: [
+        { cells: ['Whole turns, small hand', String(data.turns)] },
+        { cells: ['Hand past the turn', ruler.text(data.needle)] },
+        { cells: ['In all', ruler.text(total)] },
+      ],
+    },
+  };
+}
