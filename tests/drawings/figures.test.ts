@@ -1,0 +1,161 @@
+import { describe, expect, it } from 'vitest';
+import { loadComputations } from '../../server/compute/registry.ts';
+import { drawingsOf } from '../../server/drawings/registry.ts';
+
+const computations = await loadComputations();
+
+function draw(name: string, inputs: object, units: 'inch' | 'metric' = 'inch') {
+  const each = computations.get(name);
+  if (each === undefined) throw new Error(`no computation ${name}`);
+  const [first] = drawingsOf(each, inputs, each.run(inputs, 'inch').result, units);
+  if (first === undefined) throw new Error(`no drawing of ${name}`);
+  return first;
+}
+
+const cells = (drawing: ReturnType<typeof draw>) =>
+  (drawing.table?.rows ?? []).map((row) =>
+    row.cells.map((cell) => (typeof cell === 'string' ? cell : cell.text)),
+  );
+
+const spring = {
+  installedHeight: '1.9 in',
+  seatLoad: '130 lbf',
+  rate: '350 lbf/in',
+  netLift: '.56 in',
+  solidHeight: '1.15 in',
+};
+
+// Every figure below is worked out by hand from the inputs beside it.
+describe('the figures on a drawing and in its table', () => {
+  it('a spring: 1.900 less .560 is 1.340, and .190 is left over 1.150', () => {
+    const drawing = draw('spring-load', spring);
+    expect(cells(drawing)).toEqual([
+      ['Installed', '1.900'],
+      ['At full lift', '1.340'],
+      ['Solid', '1.150'],
+      ['Left before coil bind', '.190'],
+    ]);
+    for (const figure of ['1.900', '1.340', '.190']) expect(drawing.svg).toContain(`>${figure}</text>`);
+  });
+
+  it('the same in millimetres: 1.9 in is 48.26 mm, .19 in is 4.826 mm', () => {
+    const drawing = draw('spring-load', spring, 'metric');
+    expect(cells(drawing)[0]).toEqual(['Installed', '48.26']);
+    expect(drawing.svg).toContain('>4.826</text>');
+    expect(drawing.desc).toContain('48.26 mm');
+  });
+
+  it('a spring whose coils meet is drawn with its gap below nought', () => {
+    const drawing = draw('spring-load', { ...spring, netLift: '.8 in' });
+    expect(drawing.svg).toContain('>−.050</text>');
+  });
+
+  it('a spring is to scale: open height over installed height as 1.340 to 1.900', () => {
+    const { svg } = draw('spring-load', spring);
+    // Upright dimension lines: from the retainer's underside down to the seat.
+    const [installed, open] = Array.from(
+      svg.matchAll(/<path class="draw-dim" d="M[\d.]+ ([\d.]+)V([\d.]+)" marker-start/g),
+      ([, from, to]) => Number(to) - Number(from),
+    );
+    expect((open ?? 0) / (installed ?? 1)).toBeCloseTo(1.34 / 1.9, 3);
+  });
+
+  it('a retainer: .650 closed, .560 of lift, .090 left', () => {
+    const drawing = draw('retainer-to-seal', { closedDistance: '.65 in', netLift: '.56 in' });
+    expect(cells(drawing)).toEqual([
+      ['Closed', '.650'],
+      ['Full lift', '.090'],
+    ]);
+  });
+
+  it('a dial: 82 thousandths anticlockwise leave the hand at 64.8 degrees, over the printed 18', () => {
+    const drawing = draw('dial-reading', {
+      graduation: '.001 in',
+      perTurn: '.1 in',
+      turns: 4,
+      needle: '.082 in',
+      runs: 'anticlockwise',
+    });
+    expect(drawing.desc).toContain('4 turns and 82 past zero, .482 in in all');
+    const tip = /draw-moving-solid" d="M([\d.]+) ([\d.]+)/.exec(drawing.svg);
+    const [x, y] = [Number(tip?.[1]) - 160, 136 - Number(tip?.[2])];
+    expect((Math.atan2(x, y) * 180) / Math.PI).toBeCloseTo(64.8, 1);
+  });
+
+  it('a dial that runs clockwise has its hand on the other side', () => {
+    const inputs = {
+      graduation: '.001 in',
+      perTurn: '.1 in',
+      turns: 5,
+      needle: '.066 in',
+      runs: 'clockwise',
+    };
+    const tip = /draw-moving-solid" d="M([\d.]+) ([\d.]+)/.exec(draw('dial-reading', inputs).svg);
+    const degrees = (Math.atan2(Number(tip?.[1]) - 160, 136 - Number(tip?.[2])) * 180) / Math.PI;
+    // .066 of .100 is 237.6 degrees round.
+    expect((degrees + 360) % 360).toBeCloseTo(237.6, 1);
+  });
+
+  it('cam timing: an opening after top dead centre is said as such', () => {
+    const drawing = draw('cam-timing', {
+      intake: { opens: '5 deg ATDC', closes: '35 deg ABDC' },
+      exhaust: { opens: '40 deg BBDC', closes: '8 deg BTDC' },
+    });
+    // 180 − 5 + 35 = 210; 40 + 180 − 8 = 212; overlap −5 − 8 = −13.
+    expect(cells(drawing)).toEqual([
+      ['Intake', '5 ATDC', '35 ABDC', '210'],
+      ['Exhaust', '40 BBDC', '8 BTDC', '212'],
+    ]);
+    expect(drawing.svg).toContain('overlap −13°');
+  });
+
+  it('centreline: readings of 60 and 145.5 peak at 102.75', () => {
+    const drawing = draw('centreline', { before: '60 deg', after: '145.5 deg', card: '106 deg' });
+    expect(cells(drawing)).toEqual([
+      ['read 60', '60'],
+      ['read 145.5', '145.5'],
+      ['Peak', '102.75'],
+      ['Card', '106'],
+    ]);
+  });
+
+  it('an exhaust centreline from its events stands before the top', () => {
+    const drawing = draw('centreline', { opens: '77 deg BBDC', closes: '29 deg ATDC', side: 'exhaust' });
+    // (77 + 180 + 29)/2 − 29 = 114 before TDC.
+    expect(cells(drawing).at(-1)).toEqual(['Peak', '−114']);
+  });
+
+  it('top dead centre: 36.75 and 35.25 should each read 36, pointer .75 toward the first', () => {
+    const drawing = draw('top-dead-centre', { stopReadings: ['36.75 deg', '35.25 deg'] });
+    expect(cells(drawing)).toEqual([
+      ['First', '36.75', '36'],
+      ['Second', '35.25', '36'],
+    ]);
+    expect(drawing.desc).toContain('move the pointer .75° toward the first');
+  });
+
+  it('a flat pair of stop readings needs no move', () => {
+    expect(draw('top-dead-centre', { stopReadings: ['30 deg', '30 deg'] }).desc).toContain(
+      'the pointer stands right',
+    );
+  });
+});
+
+describe('a control chart', () => {
+  const individuals = [10, 10.1, 9.9, 10, 10.1, 9.9, 10, 10.1, 12, 10];
+
+  it('rings the point past its limits, and the range that goes with it', () => {
+    const drawing = draw('control-chart', { individuals, chart: 'individuals' });
+    expect(drawing.svg.match(/draw-signal/g)?.length).toBeGreaterThanOrEqual(2);
+    // Mean 10.21, mean moving range 4.8/9 = .533, limits 10.21 ± 2.66 × .533 = 8.79 to 11.63, range limit 3.267 × .533 =
+    // 1.74: the first eight lie below the mean, 12 is beyond, the steps 1.9 and 2.0 about it are too long.
+    expect(drawing.desc).toContain('limits 8.792 to 11.63');
+    expect(drawing.desc).toContain('Points that break a rule: 7, 8, 9.');
+  });
+
+  it('keeps a moving range with the later of its two values', () => {
+    const drawing = draw('control-chart', { individuals, chart: 'individuals' });
+    expect(cells(drawing)[0]?.[2]).toBe('');
+    expect(cells(drawing)[8]?.[2]).toBe('1.900');
+  });
+});
