@@ -210,6 +210,19 @@ export interface EventTable extends Author {
   data: JSONColumnType<object, string, never>;
 }
 
+export interface PhotographTable extends Author {
+  shop_id: Fixed<string>;
+  id: Generated<string>;
+  build_id: Fixed<string>;
+  reading_id: Fixed<string | null>;
+  arm_id: Fixed<string | null>;
+  shows: Fixed<string>;
+  caption: Fixed<string>;
+  width: Fixed<number>;
+  height: Fixed<number>;
+  jpeg: Fixed<Buffer>;
+  seq: Sequence;
+}
 export interface PresenceTable {
   shop_id: Fixed<string>;
   build_id: Fixed<string>;
@@ -319,6 +332,7 @@ export interface Tables {
   part_family: PartFamilyTable;
   part_reading: PartReadingTable;
   presence: PresenceTable;
+  photograph: PhotographTable;
   shop_limit: ShopLimitTable;
   valve_reading: ValveReadingTable;
 }

@@ -21,6 +21,21 @@ const lobe = z.strictObject({
   ).optional(),
 });
 
+/** Gaps of one valve that are taken once on the engine and reckoned on from. */
+const perValve = z.strictObject({
+  closedGapAtTdc: entered(
+    'length',
+    'drop of the closed valve to the piston at top dead centre, along the valve',
+    {
+      sign: 'not-negative',
+    },
+  ).optional(),
+  pistonFloor: choice(['pocket', 'flat'], 'a pocket cut to the valve’s angle, or a flat crown').optional(),
+  pushrodToHead: entered('length', 'pushrod to head slot, read with the arms of the card’s ratio', {
+    sign: 'not-negative',
+  }).optional(),
+});
+
 /** Everything known of an engine, its cam card, springs and rockers. Each entry may be missing at any time. */
 export const buildSpec = z.strictObject({
   engine: z
@@ -28,6 +43,9 @@ export const buildSpec = z.strictObject({
       description: words('engine family, block and head, in the caller’s words').optional(),
       cylinders: bare('number of cylinders', { least: 1, most: 16, whole: true }).optional(),
       firingOrder: words('firing order, as cast or stated').optional(),
+      bankOrder: words(
+        'cylinders as they stand along the banks, front to back, one bank after the other',
+      ).optional(),
       bore: optionalLength('cylinder bore'),
       stroke: optionalLength('crank stroke'),
       rodLength: optionalLength('connecting rod, centre to centre'),
@@ -69,8 +87,10 @@ export const buildSpec = z.strictObject({
     .strictObject({
       nominalRatio: ratio('ratio the rockers are sold as').optional(),
       family: words('part family, as the box or maker calls it').optional(),
+      pivotToTip: optionalLength('rocker pivot to the roller’s centre'),
     })
     .optional(),
+  clearances: z.strictObject({ intake: perValve.optional(), exhaust: perValve.optional() }).optional(),
 });
 
 export type BuildSpec = z.output<typeof buildSpec>;

@@ -1,0 +1,105 @@
+import type { FastifyInstance } from 'fastify';
+import { newLimit } from '../../shared/schemas/limits.ts';
+import type { Slot } from '../../views/parts/part.ts';
+import { requireAdministrator } from '../access/caller.ts';
+import type { Tx } from '../database/database.ts';
+import type { Deps } from '../deps.ts';
+import { FRESH, quantityField, type Shown, selectField, summaryOf, textField } from '../forms/fields.ts';
+import { readForm } from '../forms/read-form.ts';
+import { getPage, type PageRequest, postForm } from '../http/page-route.ts';
+import type { Page } from '../pages/render.ts';
+import { isLimitName, LIMIT_NAMES, type Limit, titleOf } from './known-limits.ts';
+import { changeLimits, listLimits } from './limits.ts';
+
+const LABELS = { name: 'Limit', value: 'Figure', source: 'Where it is from' };
+const URL = '/desk/limits';
+
+function limitsTable(limits: readonly Limit[]): Slot {
+  return {
+    template: '/parts/table',
+    data: {
+      caption: 'Limits of this shop',
+      columns: [
+        { label: 'Limit' },
+        { label: 'Figure', number: true },
+        { label: 'Where it is from' },
+        { label: 'Set' },
+      ],
+      rows: limits.map((limit) => ({
+        cells: [
+          limit.title,
+          { text: limit.value.readAs, href: `${URL}?limit=${limit.name}#f-value` },
+          limit.source,
+          limit.at === undefined ? 'default' : `${limit.at.toISOString().slice(0, 10)}, ${limit.by ?? ''}`,
+        ],
+      })),
+      note: 'The part maker’s figure goes first. Choose a figure to change it.',
+    },
+  };
+}
+
+function limitForm(shown: Shown): Slot {
+  const words = Object.fromEntries(LIMIT_NAMES.map((name) => [name, titleOf(name)]));
+  return {
+    template: '/parts/form',
+    data: {
+      title: 'Change a limit',
+      action: URL,
+      key: crypto.randomUUID(),
+      slots: [
+        selectField(shown, 'name', LABELS.name, words),
+        quantityField(shown, 'value', LABELS.value, 'length'),
+        textField(shown, 'source', LABELS.source, {
+          hint: 'Shown wherever the limit is used, e.g. the part maker’s sheet and its date.',
+        }),
+      ],
+      buttons: [{ kind: 'primary', label: 'Set this limit' }],
+    },
+  };
+}
+
+/** The form as the address asks for it: one limit with its figure. */
+function chosen(limits: readonly Limit[], name: string | undefined): Shown {
+  const limit = limits.find((each) => each.name === name);
+  if (limit === undefined) return FRESH;
+  return {
+    typed: { name: limit.name, value: limit.value.readAs, source: limit.revision === 0 ? '' : limit.source },
+    faults: [],
+  };
+}
+
+async function limitsPage(tx: Tx, given: PageRequest, again?: Shown): Promise<Page> {
+  requireAdministrator(given.caller);
+  const limits = await listLimits(tx, given.caller);
+  const shown = again ?? chosen(limits, given.query.limit);
+  return {
+    template: 'plain',
+    title: 'Limits',
+    place: '/desk',
+    data: {
+      title: 'Limits',
+      intro:
+        'What each gap is set against. A change counts from now on; figures judged before keep the limit they were judged by.',
+      errors: summaryOf(shown, LABELS),
+      sections: [limitsTable(limits), limitForm(shown)],
+    },
+  };
+}
+
+/** The administrator's page of limits. */
+export function limitsPages(app: FastifyInstance, deps: Deps): void {
+  const route = { url: URL, side: 'desk' as const, page: limitsPage };
+  getPage(app, deps, route);
+  postForm(app, deps, {
+    ...route,
+    run: async (tx, { caller, fields }) => {
+      const { key: _, ...typed } = fields;
+      const read = readForm(newLimit, typed, { lengths: 'in' });
+      if (!read.ok) return { faults: read.faults, typed };
+      if (!isLimitName(read.data.name))
+        return { faults: [{ field: 'name', detail: 'is no limit of the list' }], typed };
+      await changeLimits(tx, caller, [read.data]);
+      return { goTo: URL };
+    },
+  });
+}

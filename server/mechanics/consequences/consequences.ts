@@ -1,0 +1,84 @@
+import { formatNumber } from '../../../shared/quantities/format.ts';
+import { turningCaution } from '../cam/caution.ts';
+import { allowanceSource, STATED_RATIO } from '../kit/allowances.ts';
+import { LBF } from '../kit/si.ts';
+import { makerFirst, springCaution } from '../springs/caution.ts';
+import { figureRows } from './figure-rows.ts';
+import { gapRows } from './gap-row.ts';
+import type { ConsequenceInput, Consequences, FigureRow, GapRow } from './types.ts';
+
+/** Open load from which the stud is worth a word: common practice keeps 3/8 studs below 300 to 350 lb. */
+const STUD_WORD = 300 * LBF;
+
+/** Every adjuster is set again: what a turn does at the valve has changed with the ratio. */
+function adjustersWord({ before, after, mounting, lifter }: ConsequenceInput): string {
+  const what = lifter === 'hydraulic' ? 'preload' : lifter === 'solid' ? 'lash' : 'lash or preload';
+  const again = `Set every adjuster again: the ${what} it had belongs to the other ratio.`;
+  if (before === undefined || after === undefined || mounting === undefined || mounting === 'pedestal')
+    return again;
+  const pitches = (ratio: number) => formatNumber(mounting === 'stud' ? 1 + ratio : ratio, 2);
+  const screw = mounting === 'stud' ? 'the nut' : 'a screw over the pushrod';
+  return `${again} One turn of ${screw} moves the gap at the valve by ${pitches(after.value)} pitches instead of ${pitches(before.value)}.`;
+}
+
+function assumptionsOf(input: ConsequenceInput, gaps: readonly GapRow[]): string[] {
+  const reckoned = gaps.some((gap) => gap.after?.basis === 'reckoned');
+  return [
+    'nothing in the train bends; the spring’s rate stays the same over the lift',
+    ...(input.lifter !== 'hydraulic' && input.lash === undefined
+      ? ['no lash, since none is known: the most lift']
+      : []),
+    'piston to valve is reckoned at no lash, with the lobe between the card’s durations as a smooth model',
+    ...(input.before === undefined
+      ? []
+      : [
+          `the ratio before is only stated: taken as good to ${STATED_RATIO.share * 100} % (${STATED_RATIO.source})`,
+        ]),
+    ...(reckoned
+      ? [
+          `heights as entered are taken as good to .005 in (${allowanceSource('height-reading')})`,
+          `the cam is taken to stand within 2 degrees of its card (${allowanceSource('cam-timing')})`,
+        ]
+      : []),
+  ];
+}
+
+function cautionsOf(input: ConsequenceInput, figures: readonly FigureRow[], stop: boolean): string[] {
+  const open = figures.find((figure) => figure.name === 'open-load')?.after;
+  return [
+    ...(stop ? ['A gap is short of its limit: stop, do not run it so, and have a qualified shop look.'] : []),
+    ...(input.mounting === 'stud' && open !== undefined && open >= STUD_WORD
+      ? ['3/8 studs are commonly kept below about 300 to 350 lb open; the stud maker’s figure goes first.']
+      : []),
+    turningCaution,
+    springCaution,
+    makerFirst,
+  ];
+}
+
+/**
+ * What another rocker ratio does in one engine: figures and gaps before (the card's ratio) and after (the measured
+ * one), each gap measured or reckoned, with its limit, its uncertainty and a verdict.
+ *
+ * Equation: each gap as its own computation has it; half-width of a reckoned gap = √((∂gap/∂r·U₉₅(r))² + inputs²)
+ *
+ * @param input [SI] what is known; whatever is missing is named at the rows that lack it
+ * @returns figures, gaps, stop (some gap short), adjusters, assumptions, cautions
+ *
+ * Validity: as the computations used; a reckoned gap is `clear` only when all of its interval is at or above the limit,
+ * and never from a running-spring ratio.
+ * Source: the computations’ own; limits and allowances carry theirs.
+ */
+export function consequences(input: ConsequenceInput): Consequences {
+  const figures = figureRows(input);
+  const gaps = gapRows(input);
+  const stop = gaps.some((gap) => gap.verdict === 'short');
+  return {
+    figures,
+    gaps,
+    stop,
+    adjusters: adjustersWord(input),
+    assumptions: assumptionsOf(input, gaps),
+    cautions: cautionsOf(input, figures, stop),
+  };
+}

@@ -1,0 +1,99 @@
+import { computation as lobeProfile } from '../computations/lobe-profile.ts';
+import { computation as pistonToValve } from '../computations/piston-to-valve.ts';
+import { allowance } from '../kit/allowances.ts';
+import { known, lacking, type Reckoner, together } from './reckoner.ts';
+import type { ConsequenceInput, RatioFigure } from './types.ts';
+
+type SweepInput = Parameters<typeof pistonToValve.compute>[0];
+type Sweep = ReturnType<typeof pistonToValve.compute>;
+
+function needsOf({ crank, lobe, lobeLift, pistonFloor }: ConsequenceInput): string[] {
+  return lacking({
+    'lobe lift': lobeLift,
+    stroke: crank.stroke,
+    'rod length': crank.rodLength,
+    'valve angle': crank.valveAngle,
+    'pocket or flat piston': pistonFloor,
+    'lobe centreline': lobe.centreline,
+    'a duration of the cam card': lobe.durations?.[0],
+  });
+}
+
+function profileOf({ lobe, lobeLift }: ConsequenceInput) {
+  return {
+    lobeLift: known(lobeLift, 'lobe lift'),
+    centreline: known(lobe.centreline, 'centreline'),
+    durations: known(lobe.durations, 'durations').map((each) => ({ ...each })),
+  };
+}
+
+/** The gap through the crank sweep, at no lash: the choice that leaves the least room. */
+export function pistonSweep(
+  input: ConsequenceInput,
+  ratio: number,
+  closedGapAtTdc: number,
+  advance = 0,
+): Sweep {
+  const { crank } = input;
+  const given: SweepInput = {
+    stroke: known(crank.stroke, 'stroke'),
+    rodLength: known(crank.rodLength, 'rod length'),
+    ...(crank.pinOffset === undefined ? {} : { pinOffset: crank.pinOffset }),
+    valveAngle: known(crank.valveAngle, 'valve angle'),
+    floor: known(input.pistonFloor, 'piston floor'),
+    closedGapAtTdc,
+    side: input.side,
+    profile: profileOf(input),
+    ratio,
+    advance,
+  };
+  return pistonToValve.compute(given);
+}
+
+/** Lift of the lobe where the gap is least: by so much a change of ratio counts there. */
+function lobeAt(input: ConsequenceInput, crankAngle: number): number {
+  const { lifts } = lobeProfile.compute({ ...profileOf(input), side: input.side, crankAngles: [crankAngle] });
+  return lifts[0] ?? 0;
+}
+
+/** What the gap loses when the cam stands off its card by the allowance, the way that costs this side. */
+function timingLoss(input: ConsequenceInput, ratio: number, closed: number, gap: number): number {
+  const off = allowance('cam-timing') * (input.side === 'intake' ? 1 : -1);
+  return Math.max(0, gap - pistonSweep(input, ratio, closed, off).margin);
+}
+
+/**
+ * Piston to valve through the crank sweep for a ratio.
+ *
+ * Equation: as `piston-to-valve`; half-width = √((l(θ)·U₉₅(r))² + closed gap² + timing²), l(θ) the lobe lift where the
+ * gap is least
+ *
+ * Validity: the lobe between the card's durations is a model; the allowance for timing covers its position only.
+ */
+export function pistonGap(input: ConsequenceInput): Reckoner {
+  const missingForChange = needsOf(input);
+  return {
+    missing: [...lacking({ 'closed valve to piston at TDC': input.closedGapAtTdc }), ...missingForChange],
+    gap(ratio) {
+      const closed = known(input.closedGapAtTdc, 'closed gap');
+      const { margin, atCrankAngle } = pistonSweep(input, ratio.value, closed);
+      const halfWidth = together(
+        lobeAt(input, atCrankAngle) * ratio.halfWidth,
+        allowance('closed-gap'),
+        timingLoss(input, ratio.value, closed, margin),
+      );
+      return { value: margin, halfWidth };
+    },
+    missingForChange,
+    change(before: RatioFigure, after: RatioFigure) {
+      // Where the gap is least does not hang on the closed gap, and it drops out of the difference.
+      const one = pistonSweep(input, before.value, 0);
+      const two = pistonSweep(input, after.value, 0);
+      const lobe = lobeAt(input, two.atCrankAngle);
+      return {
+        value: two.margin - one.margin,
+        halfWidth: lobe * together(before.halfWidth, after.halfWidth),
+      };
+    },
+  };
+}

@@ -1,0 +1,59 @@
+import { computation as retainerToSeal } from '../computations/retainer-to-seal.ts';
+import { computation as springLoad } from '../computations/spring-load.ts';
+import { allowance } from '../kit/allowances.ts';
+import { netLift } from './net-lift.ts';
+import { known, lacking, type Reckoner, together } from './reckoner.ts';
+import type { ConsequenceInput, RatioFigure } from './types.ts';
+
+/** Both gaps close by what the net lift grows: −L·(r₂ − r₁), with both ratios' intervals. */
+function liftChange(input: ConsequenceInput) {
+  return (before: RatioFigure, after: RatioFigure) => {
+    const [one, two] = [netLift(input, before), netLift(input, after)];
+    return { value: one.value - two.value, halfWidth: together(one.halfWidth, two.halfWidth) };
+  };
+}
+
+/** Room to coil bind: installed height less net lift less solid height. */
+export function coilBind(input: ConsequenceInput): Reckoner {
+  const { installedHeight, solidHeight } = input.spring;
+  return {
+    missing: lacking({
+      'lobe lift': input.lobeLift,
+      'installed height': installedHeight,
+      'coil-bind height': solidHeight,
+    }),
+    gap(ratio) {
+      const lifted = netLift(input, ratio);
+      // The room does not hang on the loads, so they are left at nought.
+      const { margin } = springLoad.compute({
+        installedHeight: known(installedHeight, 'installed height'),
+        solidHeight: known(solidHeight, 'coil-bind height'),
+        netLift: lifted.value,
+        seatLoad: 0,
+        rate: 0,
+      });
+      const height = allowance('height-reading');
+      return { value: margin, halfWidth: together(lifted.halfWidth, height, height) };
+    },
+    missingForChange: lacking({ 'lobe lift': input.lobeLift }),
+    change: liftChange(input),
+  };
+}
+
+/** Retainer to seal at full lift: the closed distance less net lift; no credit for what the train bends. */
+export function sealGap(input: ConsequenceInput): Reckoner {
+  const closed = input.spring.retainerToSeal;
+  return {
+    missing: lacking({ 'lobe lift': input.lobeLift, 'retainer to seal, valve shut': closed }),
+    gap(ratio) {
+      const lifted = netLift(input, ratio);
+      const { margin } = retainerToSeal.compute({
+        closedDistance: known(closed, 'retainer to seal'),
+        netLift: lifted.value,
+      });
+      return { value: margin, halfWidth: together(lifted.halfWidth, allowance('height-reading')) };
+    },
+    missingForChange: lacking({ 'lobe lift': input.lobeLift }),
+    change: liftChange(input),
+  };
+}

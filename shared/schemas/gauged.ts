@@ -1,0 +1,166 @@
+import { z } from 'zod';
+import type { FaultCode } from '../problems/faults.ts';
+import { formatQuantity } from '../quantities/format.ts';
+import { readBetween, saysBetween } from '../quantities/read-between.ts';
+import { isUnit, UNITS, type Unit, unitsOf } from '../quantities/units.ts';
+import { entered } from './entered.ts';
+import { fieldInfo } from './field-info.ts';
+
+/**
+ * A length as somebody found it: one figure, or the bounds that two gauges set. A bound that no gauge has
+ * found is left out; there is never a mean of the two.
+ */
+export interface Gauged {
+  readonly typed: string;
+  readonly readAs: string;
+  readonly unit: Unit;
+  readonly value?: number;
+  readonly low?: number;
+  readonly high?: number;
+}
+
+type Bounds = { readonly low?: number; readonly high?: number; readonly unit: Unit };
+
+/** `more than .024 in, less than .028 in` */
+export function sayBounds({ low, high, unit }: Bounds): string {
+  const say = (value: number) => formatQuantity({ value, unit });
+  return [
+    ...(low === undefined ? [] : [`more than ${say(low)}`]),
+    ...(high === undefined ? [] : [`less than ${say(high)}`]),
+  ].join(', ');
+}
+
+const figure = entered('length', 'one figure', { sign: 'any' });
+const bound = entered('length', 'a gauge', { sign: 'not-negative' });
+const bounds = z
+  .strictObject({ moreThan: bound.optional(), lessThan: bound.optional() })
+  .refine((ends) => ends.moreThan !== undefined || ends.lessThan !== undefined, {
+    error: 'needs moreThan, lessThan or both',
+    params: { fault: 'required' satisfies FaultCode },
+  });
+
+function textOf(raw: unknown): { text: string; assume?: Unit } | undefined {
+  if (typeof raw === 'string') return { text: raw };
+  if (typeof raw !== 'object' || raw === null) return undefined;
+  const typed: unknown = Reflect.get(raw, 'typed');
+  const assume: unknown = Reflect.get(raw, 'assume');
+  if (typeof typed !== 'string' || typeof assume !== 'string' || !isUnit(assume)) return undefined;
+  return { text: typed, assume };
+}
+
+const hasBounds = (raw: unknown): boolean =>
+  typeof raw === 'object' && raw !== null && ('moreThan' in raw || 'lessThan' in raw);
+
+interface Refusal {
+  addIssue(issue: {
+    code: 'custom';
+    message: string;
+    path?: PropertyKey[];
+    params: { fault: FaultCode };
+  }): void;
+}
+
+function passOn(ctx: Refusal, issues: readonly z.core.$ZodIssue[]): never {
+  for (const issue of issues) {
+    const params: unknown = Reflect.get(issue, 'params');
+    const code = typeof params === 'object' && params !== null ? Reflect.get(params, 'fault') : undefined;
+    const known = [
+      'required',
+      'wrong-dimension',
+      'unknown-unit',
+      'not-a-number',
+      'out-of-range',
+      'impossible-input',
+      'unknown-field',
+    ] as const;
+    const fault: FaultCode =
+      known.find((each) => each === code) ??
+      (issue.code === 'unrecognized_keys' ? 'unknown-field' : 'not-allowed');
+    ctx.addIssue({ code: 'custom', message: issue.message, path: [...issue.path], params: { fault } });
+  }
+  return z.NEVER;
+}
+
+function fromBounds(raw: unknown, ctx: Refusal): Gauged {
+  const read = bounds.safeParse(raw);
+  if (!read.success) return passOn(ctx, read.error.issues);
+  const { moreThan, lessThan } = read.data;
+  const unit = moreThan?.unit ?? lessThan?.unit ?? 'in';
+  const inUnit = (end: { value: number; unit: Unit } | undefined) =>
+    end === undefined
+      ? undefined
+      : end.unit === unit
+        ? end.value
+        : (end.value * UNITS[end.unit].toSi) / UNITS[unit].toSi;
+  const low = inUnit(moreThan);
+  const high = inUnit(lessThan);
+  if (low !== undefined && high !== undefined && low >= high) {
+    ctx.addIssue({
+      code: 'custom',
+      message: 'has its ends the wrong way round: the gauge that goes is the smaller',
+      params: { fault: 'not-allowed' },
+    });
+    return z.NEVER;
+  }
+  const ends = { ...(low === undefined ? {} : { low }), ...(high === undefined ? {} : { high }), unit };
+  const readAs = sayBounds(ends);
+  return { typed: readAs, readAs, ...ends };
+}
+
+/** A length that may lie between two gauges, kept as it was found. */
+export function gauged(description: string) {
+  const schema = z
+    .unknown()
+    .transform((raw, ctx): Gauged => {
+      if (hasBounds(raw)) return fromBounds(raw, ctx);
+      const given = textOf(raw);
+      if (given !== undefined && saysBetween(given.text)) {
+        const read = readBetween(given.text, given.assume);
+        if (read.ok) return { typed: given.text, readAs: sayBounds(read.between), ...read.between };
+        ctx.addIssue({ code: 'custom', message: read.detail, params: { fault: 'not-allowed' } });
+        return z.NEVER;
+      }
+      const read = figure.safeParse(raw);
+      return read.success ? read.data : passOn(ctx, read.error.issues);
+    })
+    .meta({
+      anyOf: [
+        {
+          type: 'object' as const,
+          properties: {
+            value: { type: 'number' as const },
+            unit: { type: 'string' as const, enum: unitsOf('length') },
+          },
+          required: ['value', 'unit'],
+          additionalProperties: false,
+        },
+        {
+          type: 'object' as const,
+          properties: { moreThan: quantityForm(), lessThan: quantityForm() },
+          additionalProperties: false,
+        },
+        { type: 'string' as const, minLength: 1, maxLength: 200 },
+      ],
+      description,
+      'x-dimension': 'length',
+    });
+  fieldInfo.add(schema, { control: 'quantity', dimension: 'length' });
+  return schema;
+}
+
+function quantityForm() {
+  return {
+    anyOf: [
+      {
+        type: 'object' as const,
+        properties: {
+          value: { type: 'number' as const },
+          unit: { type: 'string' as const, enum: unitsOf('length') },
+        },
+        required: ['value', 'unit'],
+        additionalProperties: false,
+      },
+      { type: 'string' as const, minLength: 1, maxLength: 200 },
+    ],
+  };
+}

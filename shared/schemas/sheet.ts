@@ -1,0 +1,101 @@
+import { z } from 'zod';
+import { bare, choice, listOf } from './fields.ts';
+import { gauged } from './gauged.ts';
+import { someWords, words } from './texts.ts';
+import { keysOf, LIFTERS, SPRINGS, VALVES } from './words.ts';
+
+/** What a sheet holds of each valve. */
+export const SHEET_KINDS = {
+  'lobe-lift': 'Lobe lift',
+  'valve-lift': 'Valve lift',
+  lash: 'Lash',
+  preload: 'Preload',
+  'coil-bind': 'Room to coil bind',
+  'retainer-to-seal': 'Retainer to seal',
+  'piston-to-valve': 'Piston to valve',
+  'pushrod-to-head': 'Pushrod to head',
+  'slot-to-stud': 'Rocker slot to stud',
+  'rocker-to-retainer': 'Rocker to retainer',
+  cover: 'Anything to the cover',
+} as const;
+export type SheetKind = keyof typeof SHEET_KINDS;
+
+/** The kinds that are gaps with a limit. */
+export const GAP_KINDS = [
+  'coil-bind',
+  'retainer-to-seal',
+  'piston-to-valve',
+  'pushrod-to-head',
+  'slot-to-stud',
+  'rocker-to-retainer',
+  'cover',
+] as const satisfies readonly SheetKind[];
+export type GapKind = (typeof GAP_KINDS)[number];
+
+export const TOOLS = {
+  'not-said': 'Not said',
+  indicator: 'Dial indicator',
+  caliper: 'Caliper',
+  feeler: 'Feeler gauge',
+  'go-no-go': 'Go/no-go gauge',
+  wire: 'Bent wire gauge',
+  clay: 'Clay',
+} as const;
+
+export const SHEET_ARMS = {
+  these: 'With the arms this sheet is about',
+  before: 'With the arms fitted before',
+} as const;
+
+const batch = {
+  spring: choice(keysOf(SPRINGS), 'spring on the valve while reading').default('not-said'),
+  lifter: choice(keysOf(LIFTERS), 'lifter under the pushrod while reading').default('not-said'),
+  tool: choice(keysOf(TOOLS), 'what it was read with').default('not-said'),
+  arms: choice(keysOf(SHEET_ARMS), 'with which arms').default('these'),
+};
+
+const sheetReading = z.strictObject({
+  cylinder: bare('cylinder number, in the engine’s own numbering', { least: 1, most: 16, whole: true }),
+  valve: choice(keysOf(VALVES), 'which valve of the cylinder'),
+  kind: choice(keysOf(SHEET_KINDS), 'what was read'),
+  reading: gauged('the reading: one figure, or the two gauges it lies between'),
+});
+
+/** Readings of several valves, all taken the same way. All are kept or none. */
+export const newSheetReadings = z.strictObject({
+  ...batch,
+  readings: listOf(sheetReading, 'readings', 1, 400),
+});
+export type NewSheetReadings = z.output<typeof newSheetReadings>;
+
+/** The same as text from a spreadsheet. */
+export const pasteSheet = z.strictObject({
+  ...batch,
+  text: someWords('rows of a spreadsheet: a heading row, then one row for each valve', 50_000),
+  unit: choice(['in', 'mm', 'thou'], 'the unit of figures that name none').default('in'),
+  keep: z
+    .boolean()
+    .default(false)
+    .meta({ description: 'keep the readings; left out, they are only looked at' }),
+});
+export type PasteSheet = z.output<typeof pasteSheet>;
+
+export const correctSheetReading = z.strictObject({
+  reading: gauged('the reading as it should be; left out, the reading is struck').optional(),
+  reason: someWords('why the reading is replaced', 500),
+});
+
+/** One valve at a time, as a form has it; an empty field is no reading. */
+export const oneValve = z.strictObject({
+  ...batch,
+  cylinder: sheetReading.shape.cylinder,
+  valve: sheetReading.shape.valve,
+  figures: z
+    .strictObject(
+      Object.fromEntries(keysOf(SHEET_KINDS).map((kind) => [kind, gauged(SHEET_KINDS[kind]).optional()])),
+    )
+    .optional(),
+});
+
+/** A shop's own figure for a limit. */
+export const LIMIT_SOURCE = words('where the figure is from, e.g. the part maker’s sheet', 500);

@@ -1,0 +1,75 @@
+import { describe, expect, test } from 'vitest';
+import { consequences } from '../../../server/mechanics/consequences/consequences.ts';
+import type { ConsequenceInput, FigureRow } from '../../../server/mechanics/consequences/types.ts';
+import { IN, LBF } from '../../../server/mechanics/kit/si.ts';
+import { CASE } from './case.ts';
+
+const row = (input: ConsequenceInput, name: FigureRow['name']): FigureRow => {
+  const found = consequences(input).figures.find((each) => each.name === name);
+  if (found === undefined) throw new Error(`no ${name}`);
+  return found;
+};
+
+describe('figures before and after', () => {
+  test('net lift is lobe times ratio: definition, common practice', () => {
+    const lift = row(CASE, 'net-lift');
+    expect((lift.before ?? 0) / IN).toBeCloseTo(0.46875, 12);
+    expect((lift.after ?? 0) / IN).toBeCloseTo(0.5, 12);
+    // Lobe lift times the half-width of the ratio: .3125 · .006, by hand.
+    expect((lift.halfWidth ?? 0) / IN).toBeCloseTo(0.001875, 12);
+  });
+
+  test('lash at the valve tip comes off: .350 × 1.6 − .016 = .544, check value derived by hand', () => {
+    const lift = row({ ...CASE, lobeLift: 0.35 * IN, lash: 0.016 * IN }, 'net-lift');
+    expect((lift.after ?? 0) / IN).toBeCloseTo(0.544, 12);
+  });
+
+  test('a hydraulic lifter has no lash, whatever the card says', () => {
+    const lift = row({ ...CASE, lifter: 'hydraulic', lobeLift: 0.35 * IN, lash: 0.016 * IN }, 'net-lift');
+    expect((lift.after ?? 0) / IN).toBeCloseTo(0.56, 12);
+  });
+
+  test('open load 130 + 350 × .500 = 305 lbf: linear spring, Shigley, Mechanical Engineering Design, 10-1', () => {
+    const load = row(CASE, 'open-load');
+    expect((load.after ?? 0) / LBF).toBeCloseTo(305, 9);
+    expect((load.before ?? 0) / LBF).toBeCloseTo(130 + 350 * 0.46875, 9);
+  });
+
+  test('pushrod and stud carry F·r and F·(1 + r): statics; 500 × 1.5 = 750 as a trade page has it, and 1250', () => {
+    const input: ConsequenceInput = {
+      ...CASE,
+      after: { value: 1.5, halfWidth: 0.006, spring: 'light' },
+      lobeLift: 0.4 * IN,
+      spring: { ...CASE.spring, seatLoad: 290 * LBF },
+    };
+    // 290 + 350 × .6 = 500 lbf at the valve.
+    expect((row(input, 'pushrod-load').after ?? 0) / LBF).toBeCloseTo(750, 9);
+    expect((row(input, 'pivot-load').after ?? 0) / LBF).toBeCloseTo(1250, 9);
+  });
+
+  test('least sweep of a .600 lift on a 1.60 arm is .028377: check table, confirmed there by a scan', () => {
+    const input: ConsequenceInput = { ...CASE, lobeLift: 0.375 * IN, pivotToTip: 1.6 * IN };
+    expect((row(input, 'least-sweep').after ?? 0) / IN).toBeCloseTo(0.028377, 6);
+    // Half the net lift, as set-up pages have it.
+    expect((row(input, 'pivot-offset').after ?? 0) / IN).toBeCloseTo(0.3, 12);
+  });
+
+  test('a figure that lacks something names it and stays out; the others are there', () => {
+    const { rate: _, ...spring } = CASE.spring;
+    const load = row({ ...CASE, spring }, 'open-load');
+    expect(load.after).toBeUndefined();
+    expect(load.missing).toEqual(['spring rate']);
+    expect(row({ ...CASE, spring }, 'net-lift').missing).toEqual([]);
+  });
+
+  test('lift that takes up the whole installed height is told, not thrown', () => {
+    const load = row({ ...CASE, spring: { ...CASE.spring, installedHeight: 0.4 * IN } }, 'open-load');
+    expect(load.after).toBeUndefined();
+    expect(load.missing.join()).toMatch(/figures that fit together/);
+  });
+
+  test('every adjuster is named, with what a turn does now: (1 + r) pitches at the valve, check values 8', () => {
+    expect(consequences(CASE).adjusters).toMatch(/2\.60 pitches instead of 2\.50/);
+    expect(consequences({ ...CASE, mounting: 'shaft' }).adjusters).toMatch(/1\.60 pitches instead of 1\.50/);
+  });
+});
