@@ -8,11 +8,12 @@ const TURNS_OF_SMALL_HAND = 10;
 
 /** What the lift would be with the big hand turned round, and with the small hand turned round too. */
 function turnedRound(lift: number, turn: number, t: Tolerances): number[] {
-  const whole = Math.floor(lift / turn + 1e-9) * turn;
-  const big = 2 * whole + turn - lift;
+  // With the hand near nought a thousandth decides which turn it is, so both are tried.
+  const wholes = [-t.passSpread, t.passSpread].map((off) => Math.floor((lift + off) / turn) * turn);
+  const big = wholes.map((whole) => 2 * whole + turn - lift);
   const both = TURNS_OF_SMALL_HAND * turn - lift;
   const hasTenTurns = within(turn - t.usualTurn, 1e-6);
-  return [big, ...(hasTenTurns && both > 0 ? [both] : [])];
+  return [...big, ...(hasTenTurns ? [both] : [])].filter((value) => value > 0);
 }
 
 /** Row 21: 5 turns and 18, or 4 and 18, was 5 and 82. */

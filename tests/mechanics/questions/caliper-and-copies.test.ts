@@ -57,7 +57,7 @@ describe('one number on many valves', () => {
     ['four alike', others(0.56, 0.56, 0.56, 0.56), 'weak'],
     ['five alike and one not', others(0.56, 0.56, 0.56, 0.56, 0.56, 0.57), 'weak'],
     ['two alike', others(0.56, 0.56), 'quiet'],
-    ['.001 apart', others(0.561, 0.559, 0.561, 0.559, 0.561), 'quiet'],
+    ['.0006 apart', others(0.5606, 0.5594, 0.5606, 0.5594, 0.5606), 'quiet'],
     ['no other valve', plain, 'quiet'],
   ])('%s', (_, given, weight) => {
     expect(weightOf(copiedReading, given)).toBe(weight);

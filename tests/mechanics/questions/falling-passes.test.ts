@@ -21,7 +21,7 @@ describe('passes that fall', () => {
     ['by .0035 a pass', fall(0.0035), 'strong'],
     ['by .003 a pass', fall(0.003), 'weak'],
     ['by .001 a pass', fall(0.001), 'weak'],
-    ['by .0005 a pass', fall(0.0005), 'quiet'],
+    ['by .0009 a pass', fall(0.0009), 'quiet'],
     ['by .001 a pass, .010 short', fall(0.001, 0.551), 'strong'],
     ['by .001 a pass, .0095 short', fall(0.001, 0.5515), 'weak'],
     ['and rise again', { ...hydraulic, valvePasses: valve(0.56, 0.55, 0.556) }, 'quiet'],

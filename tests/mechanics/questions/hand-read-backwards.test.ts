@@ -32,6 +32,11 @@ describe('a hand read the wrong way round', () => {
     expect(weightOf(handReadBackwards, { ...fiveAndEightyTwo, valvePasses: valve(lift) })).toBe(weight);
   });
 
+  it('is seen where the hand stands a hair before nought', () => {
+    const given = { ...fromCard, cardLobeLift: 0.5 / 1.6, valvePasses: valve(0.3995) };
+    expect(first(handReadBackwards, given).size).toMatch(/^\.101 in more would make it \.501 in/);
+  });
+
   it('keeps to the big hand where the dial has another turn', () => {
     const given = { ...fiveAndEightyTwo, perTurn: 0.05, valvePasses: valve(0.418) };
     expect(weightOf(handReadBackwards, given)).toBe('quiet');

@@ -57,6 +57,8 @@ describe('lash taken off the lobe', () => {
   it.each([
     ['(.350 less .016) times 1.6', 0.5344, 'strong'],
     ['written to three places', 0.534, 'strong'],
+    ['.0006 off it', 0.5338, 'strong'],
+    ['.0007 off it', 0.5337, 'weak'],
     ['.002 off it', 0.5324, 'weak'],
     ['.0025 off it', 0.5319, 'quiet'],
     ['.350 times 1.6 less .016', 0.544, 'quiet'],

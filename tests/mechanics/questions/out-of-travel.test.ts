@@ -25,6 +25,14 @@ describe('the travel of the indicator', () => {
     expect(weightOf(outOfTravel, given)).toBe(weight);
   });
 
+  it.each([
+    [0.2, 'strong'],
+    [0.205, 'quiet'],
+  ])('pushed in by %f with no valve read is the lobe’s or the valve’s', (pushedIn, weight) => {
+    const given = { ...plain, valvePasses: [], travel: 0.51, pushedIn };
+    expect(weightOf(outOfTravel, given)).toBe(weight);
+  });
+
   it('pushed in for the valve is not held against the lobe', () => {
     expect(weightOf(outOfTravel, { ...plain, lobePasses: lobe(0.35), pushedIn: 0.95 })).toBe('quiet');
   });
@@ -34,8 +42,9 @@ describe('the travel of the indicator', () => {
     ['alike', [0.5, 0.501, 0.499, 0.5], 'weak'],
     ['three of them only', [0.5, 0.501, 0.499], 'weak'],
     ['two of them only', [0.5, 0.501], 'quiet'],
-    ['apart by .0015', [0.5015, 0.4985, 0.5015, 0.4985], 'quiet'],
-    ['half of them elsewhere', [0.5, 0.5, 0.5, 0.54, 0.55, 0.56], 'quiet'],
+    ['apart by .0011', [0.5011, 0.4989, 0.5011, 0.4989], 'quiet'],
+    ['three quarters of them', [0.5, 0.5, 0.5, 0.54], 'weak'],
+    ['three of five', [0.5, 0.5, 0.5, 0.54, 0.56], 'quiet'],
   ])('unknown, and short peaks on several valves, %s', (_name, otherPeaks, weight) => {
     expect(weightOf(outOfTravel, { ...unknown, valvePasses: valve(0.5), otherPeaks })).toBe(weight);
   });
