@@ -22,7 +22,7 @@ function errorOf(shown: Shown, name: string, label: string): string | undefined 
 
 const withError = (error: string | undefined) => (error === undefined ? {} : { error });
 
-type Extra = Partial<Omit<FieldData, 'id' | 'name' | 'label' | 'value' | 'error' | 'echo'>>;
+type Extra = Partial<Omit<FieldData, 'id' | 'name' | 'label' | 'value' | 'error' | 'echo' | 'perTurn'>>;
 
 /** A field of words. */
 export function textField(shown: Shown, name: string, label: string, extra: Extra = {}): Slot {
@@ -71,6 +71,7 @@ export function quantityField(
     value,
     ...(assume === undefined ? {} : { unit: assume }),
     reads: dimension,
+    ...(perTurn === undefined ? {} : { perTurn: `${perTurn.value} ${perTurn.unit}` }),
     echo: echoOf(value, dimension, assume, perTurn),
     ...rest,
     ...withError(errorOf(shown, name, label)),

@@ -2,6 +2,8 @@ import type { FastifyInstance } from 'fastify';
 import { accountPages } from '../access/account-pages.ts';
 import { deskPages } from '../access/desk-pages.ts';
 import { accessPages } from '../access/pages.ts';
+import { callPages } from '../calls/pages.ts';
+import { cataloguePages } from '../catalogue/pages.ts';
 import type { Deps } from '../deps.ts';
 import { referencePages } from '../reference/routes.ts';
 import { assetRoutes } from './asset-routes.ts';
@@ -14,5 +16,7 @@ export function pageRoutes(app: FastifyInstance, deps: Deps): void {
   accessPages(app, deps);
   accountPages(app, deps);
   deskPages(app, deps);
+  callPages(app, deps);
+  cataloguePages(app, deps);
   referencePages(app, deps);
 }

@@ -15,6 +15,8 @@ export interface FieldData {
   readonly echo?: string;
   /** What kind of quantity the live answer should read it as. */
   readonly reads?: string;
+  /** Travel of the dial per turn, such as `0.1 in`, where turns may be typed. */
+  readonly perTurn?: string;
   readonly error?: string;
   readonly other?: { readonly who: string; readonly value: string; readonly when: string };
   readonly optional?: boolean;
@@ -51,6 +53,7 @@ export const field: Part<FieldData> = {
         value: '5 turns 66',
         echo: '5 turns 66 = .566 in',
         reads: 'length',
+        perTurn: '0.1 in',
       },
     },
     {

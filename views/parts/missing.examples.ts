@@ -16,6 +16,10 @@ export interface MissingData {
   readonly needs: readonly {
     readonly for: string;
     readonly href?: string;
+    /** The key that opens it. */
+    readonly key?: string;
+    /** It is the one that is open. */
+    readonly current?: boolean;
     readonly items: readonly MissingItem[];
   }[];
   readonly empty?: string;
@@ -44,7 +48,13 @@ export const missingOnCall: MissingData = {
         { text: 'net lift' },
       ],
     },
-    { for: 'Stud the hole takes', href: '#stud', items: [{ text: 'hole both ways', have: true }] },
+    {
+      for: 'Stud the hole takes',
+      href: '#stud',
+      key: '3',
+      current: true,
+      items: [{ text: 'hole both ways', have: true }],
+    },
   ],
 };
 

@@ -4,7 +4,7 @@ import type { VerdictData } from './verdict.examples.ts';
 
 export interface TapeLineData {
   /** Its number on the tape; also its id, `line-12`. */
-  readonly line: number;
+  readonly line: number | string;
   readonly kind: 'reading' | 'result' | 'question' | 'answer' | 'promise' | 'hold' | 'note';
   readonly text: string;
   readonly value?: string;

@@ -1,0 +1,121 @@
+import type { Dimension } from '../../../shared/quantities/units.ts';
+import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
+
+/** One entry of a build's specification as a form has it; `path` is its place in the specification. */
+export interface SpecField {
+  readonly path: string;
+  readonly label: string;
+  readonly dimension?: Dimension;
+  /** A word list makes it a pick. */
+  readonly words?: Readonly<Record<string, string>>;
+  readonly hint?: string;
+}
+
+/** Fields that are shown together; at the bench each group is a screen of its own. */
+export interface SpecGroup {
+  readonly legend: string;
+  readonly fields: readonly SpecField[];
+  readonly hint?: string;
+  /** Rows of durations of this lobe stand below the fields. */
+  readonly durations?: 'intake' | 'exhaust';
+}
+
+const length = (path: string, label: string, hint?: string): SpecField => ({
+  path,
+  label,
+  dimension: 'length',
+  ...(hint === undefined ? {} : { hint }),
+});
+
+const LIFTER_TYPES = {
+  'solid-flat': 'Solid, flat',
+  'solid-roller': 'Solid, roller',
+  'hydraulic-flat': 'Hydraulic, flat',
+  'hydraulic-roller': 'Hydraulic, roller',
+};
+const MOUNTINGS = { stud: 'Stud', pedestal: 'Pedestal', shaft: 'Shaft' };
+const BOLTING = { 'through-centre': 'Through the centre', perimeter: 'Round the edge' };
+
+export const BUILD_GROUPS: readonly SpecGroup[] = [
+  {
+    legend: 'Engine',
+    fields: [
+      { path: 'engine.description', label: 'Block and head, in the caller’s words' },
+      { path: 'engine.lifter', label: 'Lifter type', words: LIFTER_TYPES },
+      { path: 'engine.rockerMounting', label: 'Rocker mounting', words: MOUNTINGS },
+      { path: 'engine.coverBolting', label: 'Valve cover bolted', words: BOLTING },
+    ],
+  },
+  {
+    legend: 'Bottom end',
+    fields: [
+      { path: 'engine.cylinders', label: 'Cylinders' },
+      { path: 'engine.firingOrder', label: 'Firing order' },
+      length('engine.bore', 'Bore'),
+      length('engine.stroke', 'Stroke'),
+      length('engine.rodLength', 'Rod length', 'Centre to centre.'),
+      length('engine.pinOffset', 'Pin offset', 'Positive toward the side the crankpin moves to after TDC.'),
+      { path: 'engine.valveAngle', label: 'Valve angle', dimension: 'angle', hint: 'Valve to bore axis.' },
+    ],
+  },
+  {
+    legend: 'Valve springs',
+    hint: 'As fitted: with the actual seat, locator, shims, retainer and keepers.',
+    fields: [
+      { path: 'springs.description', label: 'Spring, in the caller’s words' },
+      length('springs.installedHeight', 'Installed height', 'Valve shut.'),
+      { path: 'springs.seatLoad', label: 'Seat load', dimension: 'load' },
+      { path: 'springs.rate', label: 'Rate', dimension: 'rate' },
+      length('springs.solidHeight', 'Coil-bind height'),
+      length('springs.retainerToSeal', 'Retainer to seal', 'Retainer underside to seal top, valve shut.'),
+    ],
+  },
+];
+
+const lobe = (valve: 'intake' | 'exhaust', name: string): SpecGroup => ({
+  legend: `${name} lobe`,
+  durations: valve,
+  fields: [
+    length(`cam.${valve}.lobeLift`, `Lobe lift, ${valve}`, 'Rise of the lifter, not of the valve.'),
+    length(`cam.${valve}.cardValveLift`, `Valve lift on the card, ${valve}`),
+    {
+      path: `cam.${valve}.centreline`,
+      label: `Centreline, ${valve}`,
+      dimension: 'angle',
+      hint: valve === 'intake' ? 'Degrees after top.' : 'Degrees before top.',
+    },
+    length(`cam.${valve}.lash`, `Lash on the card, ${valve}`),
+  ],
+});
+
+export const CAM_GROUPS: readonly SpecGroup[] = [
+  {
+    legend: 'The card',
+    fields: [
+      { path: 'cam.card', label: 'Name or number on the card', hint: 'Word for word.' },
+      {
+        path: 'cam.assumedRatio',
+        label: 'Rocker ratio the card assumes',
+        hint: 'It stands on the card beside the valve lift; it says nothing about the arms you have.',
+      },
+    ],
+  },
+  lobe('intake', 'Intake'),
+  lobe('exhaust', 'Exhaust'),
+];
+
+export const ROCKER_GROUP: SpecGroup = {
+  legend: 'What the rockers are sold as',
+  fields: [
+    { path: 'rockers.nominalRatio', label: 'Ratio the rockers are sold as' },
+    { path: 'rockers.family', label: 'Family, as the box or maker calls it' },
+  ],
+};
+
+const MOST_ROWS = 20;
+/** Rows for durations: three, or one more than there are, so that none on record is left out of the form. */
+export function durationRows(spec: BuildSpec, valve: 'intake' | 'exhaust'): number {
+  return Math.min(MOST_ROWS, Math.max(3, (spec.cam?.[valve]?.durations?.length ?? 0) + 1));
+}
+export const durationField = (valve: string, row: number, part: 'atLift' | 'duration') =>
+  `cam.${valve}.durations.${row}.${part}`;

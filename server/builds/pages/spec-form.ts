@@ -1,0 +1,116 @@
+import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
+import type { FormGroup } from '../../../views/parts/form.examples.ts';
+import type { Slot } from '../../../views/parts/part.ts';
+import type { PageForm } from '../../calls/pages/forms-on-page.ts';
+import { quantityField, type Shown, selectField, textField } from '../../forms/fields.ts';
+import { durationField, durationRows, type SpecField, type SpecGroup } from './spec-fields.ts';
+import { assumedUnit, specText } from './spec-texts.ts';
+
+/** Another revision has come since the form was read: what the others have now, per field. */
+export interface OtherSide {
+  readonly who: string;
+  readonly when: string;
+  readonly spec: BuildSpec;
+  /** Fields that stand otherwise now than in the form. */
+  readonly fields: ReadonlySet<string>;
+}
+
+function otherOf(other: OtherSide | undefined, path: string) {
+  if (other === undefined || !other.fields.has(path)) return {};
+  const value = specText(other.spec, path);
+  return { other: { who: other.who, when: other.when, value: value === '' ? 'nothing' : value } };
+}
+
+const hinted = (hint: string | undefined) => (hint === undefined ? {} : { hint });
+
+function specSlot(shown: Shown, field: SpecField, extra: object): Slot {
+  const { path, label, dimension, words, hint } = field;
+  if (words !== undefined)
+    return selectField(shown, path, label, words, { first: 'Not said yet', ...hinted(hint) });
+  if (dimension === undefined) return textField(shown, path, label, { ...hinted(hint), ...extra });
+  const assume = assumedUnit(dimension);
+  return quantityField(shown, path, label, dimension, {
+    ...(assume === undefined ? {} : { assume }),
+    ...hinted(hint),
+    ...extra,
+  });
+}
+
+function durationSlots(
+  shown: Shown,
+  valve: 'intake' | 'exhaust',
+  rows: number,
+  extra: (path: string) => object,
+): Slot[] {
+  return Array.from({ length: rows }, (_, row) => {
+    const at = durationField(valve, row, 'atLift');
+    const duration = durationField(valve, row, 'duration');
+    return [
+      quantityField(shown, at, `${row + 1}. At lobe lift, ${valve}`, 'length', {
+        assume: 'in',
+        ...extra(at),
+      }),
+      quantityField(shown, duration, `${row + 1}. Duration, ${valve}`, 'angle', {
+        assume: 'deg',
+        ...extra(duration),
+      }),
+    ];
+  }).flat();
+}
+
+/** Names of the fields of a group, with their labels. */
+export function labelsOf(groups: readonly SpecGroup[], spec: BuildSpec): Record<string, string> {
+  const labels: Record<string, string> = {};
+  for (const group of groups) {
+    for (const field of group.fields) labels[field.path] = field.label;
+    if (group.durations === undefined) continue;
+    for (let row = 0; row < durationRows(spec, group.durations); row += 1) {
+      labels[durationField(group.durations, row, 'atLift')] = `${row + 1}. At lobe lift, ${group.durations}`;
+      labels[durationField(group.durations, row, 'duration')] = `${row + 1}. Duration, ${group.durations}`;
+    }
+  }
+  return labels;
+}
+
+export interface SpecFormOf {
+  readonly name: string;
+  readonly action: string;
+  readonly groups: readonly SpecGroup[];
+  readonly spec: BuildSpec;
+  readonly revision: number;
+  readonly other: OtherSide | undefined;
+  readonly bench: boolean;
+  readonly part: string;
+}
+
+/** A form over groups of the specification. It carries the revision that its writer read. */
+export function specForm(of: SpecFormOf): PageForm {
+  const labels = labelsOf(of.groups, of.spec);
+  const first = of.groups[0]?.fields[0]?.path;
+  const extra = (path: string) => ({
+    ...otherOf(of.other, path),
+    ...(of.bench ? { big: true } : path === first ? { autofocus: true } : {}),
+  });
+  return {
+    name: of.name,
+    action: of.action,
+    labels,
+    hidden: { revision: String(of.revision), part: of.part },
+    initial: Object.fromEntries(Object.keys(labels).map((path) => [path, specText(of.spec, path)])),
+    groups: (shown) =>
+      of.groups.map(
+        (group): FormGroup => ({
+          legend: group.legend,
+          ...hinted(group.hint),
+          columns: !of.bench,
+          slots: [
+            ...group.fields.map((field) => specSlot(shown, field, extra(field.path))),
+            ...(group.durations === undefined
+              ? []
+              : durationSlots(shown, group.durations, durationRows(of.spec, group.durations), extra)),
+          ],
+        }),
+      ),
+    buttons: [{ label: 'Keep as a new revision', kind: 'primary', key: 'k' }],
+  };
+}

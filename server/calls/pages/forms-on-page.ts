@@ -1,0 +1,76 @@
+import type { ButtonData } from '../../../views/parts/button.examples.ts';
+import type { FormGroup } from '../../../views/parts/form.examples.ts';
+import type { Slot } from '../../../views/parts/part.ts';
+import { FRESH, type Shown, summaryOf } from '../../forms/fields.ts';
+import type { Fields, FormFault } from '../../forms/read-form.ts';
+
+/** A form that came back: which one of the page, what was typed, what was wrong. */
+export interface Again {
+  readonly faults: readonly FormFault[];
+  readonly typed: Fields;
+}
+
+/** One of the several forms of a page. Its name goes before its ids, so that each id stands once. */
+export interface PageForm {
+  readonly name: string;
+  readonly action: string;
+  readonly labels: Readonly<Record<string, string>>;
+  readonly buttons: readonly ButtonData[];
+  readonly title?: string;
+  readonly hidden?: Readonly<Record<string, string>>;
+  readonly initial?: Fields;
+  readonly groups: (shown: Shown) => readonly FormGroup[];
+}
+
+const isFor = (again: Again | undefined, name: string): again is Again => again?.typed.form === name;
+
+/** What stands in a form: what was typed into it, or else what is on record. */
+function shownIn(form: PageForm, again: Again | undefined): Shown {
+  if (isFor(again, form.name)) return again;
+  return { ...FRESH, typed: form.initial ?? {} };
+}
+
+function withPrefix(slot: Slot, prefix: string): Slot {
+  const id: unknown = Reflect.get(slot.data, 'id');
+  return typeof id === 'string' ? { ...slot, data: { ...slot.data, id: `${prefix}-${id}` } } : slot;
+}
+
+/** The form as a slot of the page. */
+export function formSlot(form: PageForm, again: Again | undefined): Slot {
+  const groups = form.groups(shownIn(form, again));
+  return {
+    template: '/parts/form',
+    data: {
+      id: form.name,
+      action: form.action,
+      key: crypto.randomUUID(),
+      hidden: { form: form.name, ...form.hidden },
+      ...(form.title === undefined ? {} : { title: form.title }),
+      groups: groups.map((group) => ({
+        ...group,
+        slots: group.slots.map((slot) => withPrefix(slot, form.name)),
+      })),
+      buttons: form.buttons,
+    },
+  };
+}
+
+/** The lines of the error summary for the form that came back. */
+export function errorsOf(
+  forms: readonly PageForm[],
+  again: Again | undefined,
+): { field?: string; text: string }[] {
+  if (again === undefined) return [];
+  const form = forms.find((each) => isFor(again, each.name));
+  const lines = summaryOf(again, form?.labels ?? {});
+  if (form === undefined) return lines;
+  return lines.map((line) =>
+    line.field === undefined ? line : { ...line, field: `${form.name}-${line.field}` },
+  );
+}
+
+/** A page of a call in the making: what stands on it, in order, and which forms it has. */
+export interface StepBody {
+  readonly slots: readonly Slot[];
+  readonly forms: readonly PageForm[];
+}

@@ -1,0 +1,126 @@
+import type { Question } from '../../mechanics/questions/types.ts';
+import { answerOf } from '../../readings/pages/answered.ts';
+import type { SetUpRatio } from '../../readings/ratio.ts';
+import { type Reading, standing } from '../../readings/readings.ts';
+import { type Sight, valveName } from './sight.ts';
+import { STEP_NAMES, type StepName } from './steps.ts';
+
+/** One thing that a step asks for. `must`: the answer of the call waits for it. */
+export interface Need {
+  readonly text: string;
+  readonly have: boolean;
+  readonly must: boolean;
+}
+
+const must = (text: string, have: boolean): Need => ({ text, have, must: true });
+const also = (text: string, have: boolean): Need => ({ text, have, must: false });
+
+const PASSES = 3;
+const passes = (readings: readonly Reading[], kind: string) =>
+  standing(readings).filter((reading) => reading.kind === kind).length;
+
+/** Questions of a set-up that nobody has answered yet. */
+export const openQuestions = (sight: Sight, found: SetUpRatio): Question[] =>
+  found.questions.filter((question) => answerOf(sight.answers, found.setUp.id, question) === undefined);
+
+function ofBuild({ build: { spec } }: Sight): Need[] {
+  const { engine, springs } = spec;
+  return [
+    also('lifter type', engine?.lifter !== undefined),
+    also('how the rockers are mounted', engine?.rockerMounting !== undefined),
+    also(
+      'bore, stroke and rod',
+      [engine?.bore, engine?.stroke, engine?.rodLength].every((each) => each !== undefined),
+    ),
+    also('installed height', springs?.installedHeight !== undefined),
+    also('seat load and rate', springs?.seatLoad !== undefined && springs.rate !== undefined),
+    also('coil-bind height', springs?.solidHeight !== undefined),
+  ];
+}
+
+function ofCam({ build: { spec } }: Sight): Need[] {
+  return [
+    must('lobe lift, intake', spec.cam?.intake?.lobeLift !== undefined),
+    must('lobe lift, exhaust', spec.cam?.exhaust?.lobeLift !== undefined),
+    must('ratio the card assumes', spec.cam?.assumedRatio !== undefined),
+    also('lash on the card', spec.cam?.intake?.lash !== undefined && spec.cam.exhaust?.lash !== undefined),
+    also(
+      'centrelines',
+      spec.cam?.intake?.centreline !== undefined && spec.cam.exhaust?.centreline !== undefined,
+    ),
+  ];
+}
+
+function ofParts(sight: Sight): Need[] {
+  return [
+    must('an arm with its marks', sight.arms.length > 0),
+    must('which valve it sits on', sight.now.length > 0),
+    must('ratio the rockers are sold as', sight.build.spec.rockers?.nominalRatio !== undefined),
+  ];
+}
+
+function ofRatio(sight: Sight): Need[] {
+  const found = sight.ratios.at(-1);
+  if (found === undefined) return [must('how it is measured, before the first reading', false)];
+  const { method } = found.setUp;
+  const on = valveName(found.setUp);
+  const lobes = passes(found.readings, 'lobe-lift');
+  const valves = passes(found.readings, 'valve-lift');
+  const open = openQuestions(sight, found);
+  return [
+    must('spring, lifter and lash said', ![method.spring, method.lifter, method.lash].includes('not-said')),
+    ...(method.lobeSource === 'indicator'
+      ? [must(`lobe lift ${on}: ${lobes} of ${PASSES} passes`, lobes >= PASSES)]
+      : []),
+    must(`valve lift ${on}: ${valves} of ${PASSES} passes`, valves >= PASSES),
+    ...open.map((question) => must(`answer: ${question.ask}`, false)),
+    must(
+      'a reading on a light spring, to set against the stamp',
+      sight.ratios.some((each) => each.result !== undefined && each.setUp.method.spring === 'light'),
+    ),
+  ];
+}
+
+function ofNotes(sight: Sight): Need[] {
+  const open = sight.notes.filter((note) => note.kind === 'promise' && note.doneAt === undefined);
+  return [
+    must(
+      'what was found or advised',
+      sight.notes.some((note) => note.kind !== 'promise'),
+    ),
+    ...open.map((note) => must(`promise open: ${note.body.slice(0, 80)}`, false)),
+  ];
+}
+
+function ofTriage({ call }: Sight): Need[] {
+  return [
+    must('runs, has run or apart', call.engineState !== 'not-asked'),
+    must('anything hit, bent, loose or tight', call.contact !== 'not-asked'),
+    ...(call.held ? [must('the hold to be lifted', false)] : []),
+  ];
+}
+
+const NEEDS: Readonly<Record<StepName, (sight: Sight) => Need[]>> = {
+  triage: ofTriage,
+  build: ofBuild,
+  cam: ofCam,
+  parts: ofParts,
+  ratio: ofRatio,
+  notes: ofNotes,
+};
+
+export const needsOf = (step: StepName, sight: Sight): Need[] => NEEDS[step](sight);
+
+const ORDER: readonly StepName[] = ['triage', 'parts', 'cam', 'ratio', 'build', 'notes'];
+
+/** The step that is next: the first with something that the answer waits for; with nothing left, the notes. */
+export function nextStep(sight: Sight): { step: StepName; why: string } {
+  for (const step of ORDER) {
+    const lacking = needsOf(step, sight).find((need) => need.must && !need.have);
+    if (lacking !== undefined) return { step, why: `It waits for: ${lacking.text}.` };
+  }
+  return { step: 'notes', why: 'Everything that was asked for is there.' };
+}
+
+export const followingStep = (step: StepName): StepName | undefined =>
+  STEP_NAMES[STEP_NAMES.indexOf(step) + 1];

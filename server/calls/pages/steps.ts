@@ -1,0 +1,50 @@
+/** The steps of a call: any of them can be opened at any time, in any order. */
+export const STEPS = {
+  triage: {
+    title: 'Ask before anything is turned',
+    link: 'First question',
+    key: '1',
+    say: 'Does it run, has it run, or is it apart? Did anything hit, bend, come loose or turn tight?',
+    how: 'Look before you turn anything: bent pushrods, a loose rocker, a tight spot, metal in the oil.',
+  },
+  build: {
+    title: 'Write down the engine and its springs',
+    link: 'Engine and springs',
+    key: '2',
+    say: 'Which block and head is it, which lifter, and how are the rockers mounted?',
+    how: 'Enter what you know for certain. What you don’t know stays empty, and can be added at any time.',
+  },
+  cam: {
+    title: 'Read out the cam card',
+    link: 'Cam card',
+    key: '3',
+    say: 'What lobe lift does the card give for each valve, and which rocker ratio does it assume?',
+    how: 'Copy the card as it is printed. Lobe lift is the rise of the lifter, not of the valve.',
+  },
+  parts: {
+    title: 'Tell the arms apart, and where each one sits',
+    link: 'Rocker arms',
+    key: '4',
+    say: 'What looks like a ratio on the arm? What else is on it? What does the box say? One after the other, word for word.',
+    how: 'Clean the mark, read it word for word. Put a felt-pen letter on each arm before you move it.',
+  },
+  ratio: {
+    title: 'Read the ratio on the engine',
+    link: 'Ratio on the engine',
+    key: '5',
+    say: 'Where does the small hand stand, and then the needle? And when you are back on the base circle?',
+    how: 'Turn by hand in running direction to full lift. Read the small hand first, then the needle. Go on to the base circle and look at the zero.',
+  },
+  notes: {
+    title: 'Say what is found, and who does what by when',
+    link: 'Notes and promises',
+    key: '6',
+    say: 'This is what we found, this is what we don’t know yet, and this is the next reading. Right?',
+    how: 'What was said and promised on this call stands here. Add a note if something is wrong or missing.',
+  },
+} as const;
+
+export type StepName = keyof typeof STEPS;
+export const STEP_NAMES: readonly StepName[] = ['triage', 'build', 'cam', 'parts', 'ratio', 'notes'];
+
+export const isStep = (name: string): name is StepName => Object.hasOwn(STEPS, name);

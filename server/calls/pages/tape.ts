@@ -1,0 +1,63 @@
+import type { TapeData } from '../../../views/parts/tape.examples.ts';
+import type { TapeLineData } from '../../../views/parts/tape-line.examples.ts';
+import { ratioFigure, ratioName } from '../../readings/pages/ratio-words.ts';
+import type { SetUpRatio } from '../../readings/ratio.ts';
+import { type Reading, standing } from '../../readings/readings.ts';
+import { momentText } from './moments.ts';
+import { type Sight, valveName } from './sight.ts';
+import { said } from './tape-words.ts';
+
+/** Why a line of the tape no longer stands, and which line came in its place. */
+function replacedOf(reading: Reading | undefined, byId: ReadonlyMap<string, Reading>) {
+  const later = reading?.replacedBy === undefined ? undefined : byId.get(reading.replacedBy);
+  return later === undefined ? {} : { replaced: { reason: `${later.reason}.`, by: later.seq } };
+}
+
+/** A result stands after the newest line it rests on, and has that line's number with a letter. */
+function resultLine(found: SetUpRatio): { after: number; line: TapeLineData } | undefined {
+  const { result, setUp } = found;
+  const rests = standing(found.readings).filter((reading) => !reading.kind.startsWith('stated-'));
+  const newest = rests.at(-1);
+  if (result === undefined || newest === undefined) return undefined;
+  return {
+    after: newest.seq,
+    line: {
+      line: `${newest.seq}a`,
+      kind: 'result',
+      text: `${ratioName(setUp.method.spring)}, ${valveName(setUp)}`,
+      value: ratioFigure(result).text,
+      who: 'Benchcall',
+      at: newest.at.toISOString(),
+      when: momentText(newest.at),
+      restsOn: rests.map((reading) => reading.seq),
+    },
+  };
+}
+
+/** The record of the call, line for line, with each set-up's result below what it rests on. */
+export function tapeOf(sight: Sight): TapeData {
+  const byId = new Map(sight.readings.map((reading) => [reading.id, reading]));
+  const bySeq = new Map(sight.readings.map((reading) => [reading.seq, reading]));
+  const results = sight.ratios.map(resultLine).filter((each) => each !== undefined);
+  const valves = new Map(sight.setUps.map((setUp) => [setUp.id, valveName(setUp)]));
+  const done = new Set(sight.notes.filter((note) => note.doneAt !== undefined).map((note) => note.seq));
+  const lines = sight.events.flatMap((event): TapeLineData[] => {
+    const words = said(event);
+    const reading = bySeq.get(event.seq);
+    const on = reading === undefined ? '' : ` on ${valves.get(reading.setUpId) ?? 'a valve'}`;
+    return [
+      {
+        ...words,
+        text: words.kind === 'reading' ? `${words.text}${on}` : words.text,
+        ...(done.has(event.seq) ? { due: `${words.due ?? ''}; kept` } : {}),
+        line: event.seq,
+        who: event.by,
+        at: event.at.toISOString(),
+        when: momentText(event.at),
+        ...replacedOf(reading, byId),
+      },
+      ...results.filter((each) => each.after === event.seq).map((each) => each.line),
+    ];
+  });
+  return { id: 'tape', title: 'Tape, times in UTC', lines };
+}

@@ -1,0 +1,62 @@
+import { READING_KINDS } from '../../../shared/schemas/words.ts';
+import { type Again, formSlot, type PageForm, type StepBody } from '../../calls/pages/forms-on-page.ts';
+import type { Sight } from '../../calls/pages/sight.ts';
+import { sentence } from '../../calls/pages/tape-words.ts';
+import { quantityField, textField } from '../../forms/fields.ts';
+import { notFound } from '../../problems/failure.ts';
+import { dialView } from './dial-view.ts';
+import { dialUnit } from './reading-form.ts';
+
+const LABELS = {
+  peak: 'Reading as it should be',
+  zeroReturn: 'Hand back on the base circle at',
+  reason: 'Why',
+};
+
+/** A reading put right or struck out: the old one stays where it was, with the reason. */
+export function correctReading(sight: Sight, readingId: string, again: Again | undefined): StepBody {
+  const reading = sight.readings.find((each) => each.id === readingId);
+  const setUp = sight.setUps.find((each) => each.id === reading?.setUpId);
+  if (reading === undefined || setUp === undefined) throw notFound('reading');
+  const form: PageForm = {
+    name: 'correct',
+    action: `${sight.base}/readings/${readingId}/correct`,
+    labels: LABELS,
+    groups: (shown) => [
+      {
+        slots: [
+          quantityField(shown, 'peak', LABELS.peak, 'length', {
+            assume: dialUnit(setUp),
+            perTurn: setUp.method.perTurn,
+            hint: `It stands as ${reading.peak.readAs}, typed “${reading.peak.typed}”. Left empty, it is struck out.`,
+            ...(sight.side === 'bench' ? { big: true } : { autofocus: true }),
+          }),
+          quantityField(shown, 'zeroReturn', LABELS.zeroReturn, 'length', {
+            assume: dialUnit(setUp),
+            optional: true,
+          }),
+          textField(shown, 'reason', LABELS.reason, {
+            hint: 'Such as “one turn missed, small hand read again”.',
+          }),
+        ],
+      },
+    ],
+    buttons: [
+      { label: 'Put this in its place', kind: 'primary', name: 'act', value: 'replace', key: 'k' },
+      { label: 'Strike it out', kind: 'danger', name: 'act', value: 'strike' },
+      { label: 'Leave it', href: `${sight.base}/steps/ratio?set-up=${setUp.id}` },
+    ],
+  };
+  const drawn = dialView(setUp, reading);
+  return {
+    forms: [form],
+    slots: [formSlot(form, again), ...(drawn === undefined ? [] : [drawn])],
+  };
+}
+
+/** `Valve lift, pass 2` */
+export function readingName(sight: Sight, readingId: string): string {
+  const reading = sight.readings.find((each) => each.id === readingId);
+  if (reading === undefined) throw notFound('reading');
+  return `${sentence(READING_KINDS, reading.kind)}, pass ${reading.pass}, line ${reading.seq}`;
+}

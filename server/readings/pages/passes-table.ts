@@ -1,0 +1,62 @@
+import { formatQuantity } from '../../../shared/quantities/format.ts';
+import { READING_KINDS } from '../../../shared/schemas/words.ts';
+import type { Slot } from '../../../views/parts/part.ts';
+import { momentText } from '../../calls/pages/moments.ts';
+import { sentence } from '../../calls/pages/tape-words.ts';
+import type { Reading } from '../readings.ts';
+
+/** Why a reading no longer counts, told beside it. */
+function stateOf(reading: Reading, all: readonly Reading[]): string | undefined {
+  const later = all.find((each) => each.replaces === reading.id);
+  if (later === undefined)
+    return reading.reason === '' ? undefined : `In place of another: ${reading.reason}`;
+  return later.struck
+    ? `Struck out by ${later.by}: ${later.reason}`
+    : `Replaced on line ${later.seq} by ${later.by}: ${later.reason}`;
+}
+
+/** Every pass of a set-up with who read it; what was struck out stays, with the reason. */
+export function passesTable(
+  readings: readonly Reading[],
+  caption: string,
+  correct?: (reading: Reading) => string,
+): Slot {
+  const lines = readings.filter((reading) => !reading.struck);
+  const cell = (reading: Reading) => {
+    const why = stateOf(reading, readings);
+    const text = reading.replacedBy === undefined ? reading.peak.readAs : `(${reading.peak.readAs})`;
+    return { text, ...(why === undefined ? {} : { why }) };
+  };
+  return {
+    template: '/parts/table',
+    data: {
+      caption,
+      columns: [
+        { label: 'Line' },
+        { label: 'What' },
+        { label: 'Read', number: true },
+        { label: 'Back at', number: true },
+        { label: 'Who, when' },
+        ...(correct === undefined ? [] : [{ label: 'Wrong?' }]),
+      ],
+      rows: lines.map((reading) => ({
+        cells: [
+          String(reading.seq),
+          `${sentence(READING_KINDS, reading.kind)}, pass ${reading.pass}`,
+          cell(reading),
+          reading.zeroReturn === undefined ? 'not said' : formatQuantity(reading.zeroReturn),
+          `${reading.by}, ${momentText(reading.at)}`,
+          ...(correct === undefined
+            ? []
+            : [
+                reading.replacedBy === undefined
+                  ? { text: 'Correct it or strike it out', href: correct(reading) }
+                  : 'struck out',
+              ]),
+        ],
+      })),
+      empty: 'No pass yet.',
+      note: 'A value in brackets is struck out: it stays on record and is not reckoned with.',
+    },
+  };
+}

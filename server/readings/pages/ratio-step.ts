@@ -1,0 +1,91 @@
+import type { Slot } from '../../../views/parts/part.ts';
+import { type Again, formSlot, type StepBody } from '../../calls/pages/forms-on-page.ts';
+import { type Sight, valveName } from '../../calls/pages/sight.ts';
+import type { PageRequest } from '../../http/page-route.ts';
+import type { SetUpRatio } from '../ratio.ts';
+import { dialView } from './dial-view.ts';
+import { passesTable } from './passes-table.ts';
+import { questionCards } from './question-cards.ts';
+import { budgetTable, groundsOf, nominalsTable, resultOf } from './ratio-answer.ts';
+import { ratioName } from './ratio-words.ts';
+import { readingForm } from './reading-form.ts';
+import { setUpFacts } from './set-up-facts.ts';
+import { setUpForm } from './set-up-form.ts';
+
+const CAUTION: Slot = {
+  template: '/parts/notice',
+  data: {
+    kind: 'caution',
+    text: 'by hand at the crank bolt only, never the starter; nobody in line with a spring, hands out of the belts. Any resistance: stop, back off, find out.',
+  },
+};
+
+const CLOSED: Slot = {
+  template: '/parts/notice',
+  data: { text: 'On hold: no set-up is started and no pass is kept until the hold is lifted.' },
+};
+
+/** The set-up a page is about: the one asked for, or else the newest. */
+export function chosenSetUp(sight: Sight, asked: string | undefined): SetUpRatio | undefined {
+  return sight.ratios.find((found) => found.setUp.id === asked) ?? sight.ratios.at(-1);
+}
+
+function setUpLinks(sight: Sight, chosen: SetUpRatio): Slot {
+  const at = `${sight.base}/steps/ratio`;
+  const others = sight.setUps.filter((setUp) => setUp.id !== chosen.setUp.id);
+  return {
+    template: '/pages/call/actions',
+    data: {
+      buttons: [
+        { label: 'Start another set-up', href: `${at}?new=yes`, key: 'u' },
+        ...others.map((setUp) => ({
+          label: `Set-up ${setUp.number}: ${valveName(setUp)}, ${ratioName(setUp.method.spring).toLowerCase()}`,
+          href: `${at}?set-up=${setUp.id}`,
+        })),
+      ],
+    },
+  };
+}
+
+function answerSlots(found: SetUpRatio): Slot[] {
+  const tables = [nominalsTable(found), budgetTable(found)].filter((slot) => slot !== undefined);
+  return [{ template: '/parts/result', data: resultOf(found) }, ...tables, ...groundsOf(found)];
+}
+
+function passesOf(sight: Sight, found: SetUpRatio): Slot {
+  const caption = `Passes of set-up ${found.setUp.number}, ${valveName(found.setUp)}`;
+  return passesTable(found.readings, caption, (reading) => `${sight.base}/readings/${reading.id}`);
+}
+
+function lastDial(found: SetUpRatio): Slot[] {
+  const last = found.readings.findLast(
+    (reading) => reading.replacedBy === undefined && !reading.struck && !reading.kind.startsWith('stated-'),
+  );
+  const drawn = last === undefined ? undefined : dialView(found.setUp, last);
+  return drawn === undefined ? [] : [drawn];
+}
+
+/** Method first, then passes, the answer with what it rests on, and what must be asked before it is believed. */
+export function ratioStep(sight: Sight, given: PageRequest, again: Again | undefined): StepBody {
+  const asked = again?.typed.setUpId ?? given.query['set-up'];
+  const found = chosenSetUp(sight, asked);
+  const starting = found === undefined || given.query.new !== undefined || again?.typed.form === 'set-up';
+  if (starting) {
+    if (sight.call.held) return { forms: [], slots: [CLOSED] };
+    const form = setUpForm(sight, found?.setUp);
+    return { forms: [form], slots: [CAUTION, formSlot(form, again)] };
+  }
+  const form = readingForm(sight, found.setUp, found.readings);
+  const cards = questionCards(sight, found, again);
+  const facts: Slot = {
+    template: '/parts/facts',
+    data: { block: true, items: setUpFacts(sight, found.setUp) },
+  };
+  const entry = sight.call.held ? [CLOSED] : [CAUTION, formSlot(form, again)];
+  const dial = lastDial(found);
+  const order =
+    sight.side === 'bench'
+      ? [...entry, ...dial, ...cards.slots, ...answerSlots(found), passesOf(sight, found), facts]
+      : [facts, ...entry, ...cards.slots, ...answerSlots(found), passesOf(sight, found), ...dial];
+  return { forms: [form, ...cards.forms], slots: [...order, setUpLinks(sight, found)] };
+}

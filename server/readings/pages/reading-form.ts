@@ -1,0 +1,89 @@
+import { UNITS, type Unit } from '../../../shared/quantities/units.ts';
+import type { PageForm } from '../../calls/pages/forms-on-page.ts';
+import { type Sight, valveName } from '../../calls/pages/sight.ts';
+import { choiceField, quantityField } from '../../forms/fields.ts';
+import type { SetUp } from '../../set-ups/set-ups.ts';
+import type { Reading } from '../readings.ts';
+import { standing } from '../readings.ts';
+
+export const READING_LABELS = {
+  kind: 'What is read',
+  peak: 'Reading at full lift',
+  zeroReturn: 'Hand back on the base circle at',
+};
+const ENOUGH = 3;
+
+const ofKind = (readings: readonly Reading[], kind: string) =>
+  readings.filter((reading) => reading.kind === kind);
+
+/** What is read next: the lobe until it has its passes, unless its lift comes from elsewhere; then the valve. */
+export function nextKind(setUp: SetUp, readings: readonly Reading[]): 'lobe-lift' | 'valve-lift' {
+  const lobes = ofKind(standing(readings), 'lobe-lift').length;
+  const wanted = { card: 0, indicator: ENOUGH, caliper: 1 }[setUp.method.lobeSource];
+  return lobes < wanted ? 'lobe-lift' : 'valve-lift';
+}
+
+/** The number that the next pass of a kind gets. */
+export const nextPass = (readings: readonly Reading[], kind: string): number =>
+  Math.max(0, ...ofKind(readings, kind).map((reading) => reading.pass)) + 1;
+
+/** The unit of a reading that names none: that of the dial. */
+export const dialUnit = (setUp: SetUp): 'in' | 'mm' => {
+  const metric: readonly Unit[] = ['mm', 'um'];
+  return metric.includes(setUp.method.perTurn.unit) ? 'mm' : 'in';
+};
+
+/** `5 turns 66`, in the way this dial says it. */
+function exampleOf(setUp: SetUp): string {
+  const turn = (setUp.method.perTurn.value * UNITS[setUp.method.perTurn.unit].toSi) / UNITS.in.toSi;
+  return Math.abs(turn - 0.1) < 1e-9
+    ? 'Turns first, then the needle: “5 turns 66”, or .566.'
+    : 'Turns first, then the needle.';
+}
+
+function kinds(sight: Sight, setUp: SetUp, readings: readonly Reading[]): Record<string, string> {
+  const on = valveName(setUp);
+  const words = {
+    'valve-lift': `Valve lift ${on}, pass ${nextPass(readings, 'valve-lift')}`,
+    'lobe-lift': `Lobe lift ${on}, pass ${nextPass(readings, 'lobe-lift')}`,
+  };
+  if (sight.side === 'bench') return words;
+  return {
+    ...words,
+    'stated-valve-lift': 'Valve lift the caller reckons with',
+    'stated-lobe-lift': 'Lobe lift the caller reckons with',
+  };
+}
+
+/** One pass: what, how high, and where the hand came back to. The pass gets its number when it is kept. */
+export function readingForm(sight: Sight, setUp: SetUp, readings: readonly Reading[]): PageForm {
+  const big = sight.side === 'bench' ? { big: true } : { autofocus: true };
+  const assume = dialUnit(setUp);
+  return {
+    name: 'reading',
+    action: `${sight.base}/readings`,
+    title: 'Keep a pass',
+    labels: READING_LABELS,
+    hidden: { setUpId: setUp.id },
+    initial: { kind: nextKind(setUp, readings) },
+    groups: (shown) => [
+      {
+        slots: [
+          choiceField(shown, 'kind', READING_LABELS.kind, kinds(sight, setUp, readings), { inline: true }),
+          quantityField(shown, 'peak', READING_LABELS.peak, 'length', {
+            assume,
+            perTurn: setUp.method.perTurn,
+            hint: exampleOf(setUp),
+            ...big,
+          }),
+          quantityField(shown, 'zeroReturn', READING_LABELS.zeroReturn, 'length', {
+            assume,
+            optional: true,
+            hint: 'Zero is 0. More than .002 off: the pass is doubted.',
+          }),
+        ],
+      },
+    ],
+    buttons: [{ label: 'Keep reading', kind: 'primary', key: 'k' }],
+  };
+}

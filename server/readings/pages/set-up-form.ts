@@ -1,0 +1,159 @@
+import {
+  ALIGNMENTS,
+  LASH_STATES,
+  LIFTERS,
+  LOBE_SOURCES,
+  RESTS_ON,
+  SPRINGS,
+  VALVES,
+} from '../../../shared/schemas/words.ts';
+import type { Slot } from '../../../views/parts/part.ts';
+import type { PageForm } from '../../calls/pages/forms-on-page.ts';
+import { type Sight, valveName } from '../../calls/pages/sight.ts';
+import { choiceField, numberField, quantityField, type Shown, selectField } from '../../forms/fields.ts';
+import type { Fields } from '../../forms/read-form.ts';
+import type { SetUp } from '../../set-ups/set-ups.ts';
+
+/** Error limits that stand in the form until somebody knows better. */
+export const DEFAULT_LIMITS = { reading: '.0025', lobe: '.002' } as const;
+const LIMIT_SOURCE =
+  'Half-width. Common practice, no published source; put in what you know of this indicator.';
+
+export const SET_UP_LABELS = {
+  cylinder: 'Cylinder',
+  valve: 'Which valve',
+  armId: 'Which arm sits on it',
+  'method.spring': 'Spring on the valve',
+  'method.lifter': 'Lifter under the pushrod',
+  'method.lash': 'Lash',
+  'method.lashSetting': 'Lash left in, if it is set',
+  'method.restsOn': 'The tip of the indicator rests on',
+  'method.alignment': 'The plunger stands',
+  'method.graduation': 'Smallest division of the dial',
+  'method.perTurn': 'Travel of the big hand per turn',
+  'method.travel': 'Whole travel of the indicator',
+  'method.pushedIn': 'Pushed in before zeroing',
+  'method.errorLimit': 'Error limit of a reading',
+  'method.lobeSource': 'Where the lobe lift comes from',
+  'method.lobeErrorLimit': 'Error limit of the lobe lift',
+} as const;
+
+type Name = keyof typeof SET_UP_LABELS;
+
+/** A new set-up begins as the last one was; the first with the usual dial. */
+function initialOf(sight: Sight, from: SetUp | undefined): Fields {
+  const placed = sight.now[0];
+  if (from === undefined) {
+    return {
+      cylinder: String(placed?.cylinder ?? 1),
+      valve: placed?.valve ?? 'intake',
+      armId: placed?.armId ?? '',
+      'method.graduation': '.001',
+      'method.perTurn': '.100',
+      'method.errorLimit': DEFAULT_LIMITS.reading,
+      'method.lobeSource': 'indicator',
+      'method.lobeErrorLimit': DEFAULT_LIMITS.lobe,
+    };
+  }
+  const { method } = from;
+  const lengths = {
+    lashSetting: method.lashSetting,
+    graduation: method.graduation,
+    perTurn: method.perTurn,
+    travel: method.travel,
+    pushedIn: method.pushedIn,
+    errorLimit: method.errorLimit,
+    lobeErrorLimit: method.lobeErrorLimit,
+  };
+  const { spring, lifter, lash, restsOn, alignment, lobeSource } = method;
+  const words = { spring, lifter, lash, restsOn, alignment, lobeSource };
+  return {
+    cylinder: String(from.cylinder),
+    valve: from.valve,
+    armId: from.armId ?? '',
+    ...Object.fromEntries(Object.entries(words).map(([name, word]) => [`method.${name}`, word])),
+    ...Object.fromEntries(
+      Object.entries(lengths).map(([name, entry]) => [
+        `method.${name}`,
+        entry === undefined ? '' : `${entry.value} ${entry.unit}`,
+      ]),
+    ),
+  };
+}
+
+const length = (shown: Shown, name: Name, hint?: string): Slot =>
+  quantityField(shown, name, SET_UP_LABELS[name], 'length', {
+    assume: 'in',
+    ...(hint === undefined ? {} : { hint }),
+  });
+
+const words = (shown: Shown, name: Name, list: Readonly<Record<string, string>>, hint?: string): Slot =>
+  choiceField(shown, name, SET_UP_LABELS[name], list, hint === undefined ? {} : { hint });
+
+function where(shown: Shown, sight: Sight): Slot[] {
+  const seats = new Map(sight.now.map((placement) => [placement.armId, valveName(placement)]));
+  const arms = Object.fromEntries(
+    sight.arms.map((arm) => [arm.id, `${arm.name}, on ${seats.get(arm.id) ?? 'no valve'} now`]),
+  );
+  return [
+    numberField(shown, 'cylinder', SET_UP_LABELS.cylinder, {
+      hint: 'In the engine’s own numbering.',
+      ...(sight.side === 'desk' ? { autofocus: true } : {}),
+    }),
+    selectField(shown, 'valve', SET_UP_LABELS.valve, VALVES),
+    selectField(shown, 'armId', SET_UP_LABELS.armId, arms, { first: 'Not on record' }),
+  ];
+}
+
+/** How the readings are taken, asked before the first of them: method is part of the measurement. */
+export function setUpForm(sight: Sight, from: SetUp | undefined): PageForm {
+  return {
+    name: 'set-up',
+    action: `${sight.base}/set-ups`,
+    labels: SET_UP_LABELS,
+    initial: initialOf(sight, from),
+    groups: (shown) => [
+      { legend: 'Which valve', columns: true, slots: where(shown, sight) },
+      {
+        legend: 'What is on it while you read',
+        hint: 'The spring on the valve names the ratio. Only a light one is set against a stamp.',
+        slots: [
+          words(shown, 'method.spring', SPRINGS),
+          words(shown, 'method.lifter', LIFTERS),
+          words(shown, 'method.lash', LASH_STATES),
+          length(shown, 'method.lashSetting'),
+        ],
+      },
+      {
+        legend: 'How the indicator stands',
+        slots: [words(shown, 'method.restsOn', RESTS_ON), words(shown, 'method.alignment', ALIGNMENTS)],
+      },
+      {
+        legend: 'The dial',
+        columns: true,
+        slots: [
+          length(shown, 'method.graduation'),
+          length(
+            shown,
+            'method.perTurn',
+            'Settle this first: .100 on the usual .001 dial; .050 and .200 exist.',
+          ),
+          length(shown, 'method.travel'),
+          length(shown, 'method.pushedIn', 'At the valve: full lift and .050 or more.'),
+          length(shown, 'method.errorLimit', LIMIT_SOURCE),
+        ],
+      },
+      {
+        legend: 'The lobe',
+        slots: [
+          words(shown, 'method.lobeSource', LOBE_SOURCES),
+          length(shown, 'method.lobeErrorLimit', LIMIT_SOURCE),
+        ],
+      },
+    ],
+    buttons: [
+      { label: 'Start this set-up', kind: 'primary', key: 'k' },
+      ...(from === undefined ? [] : [{ label: 'Leave it', href: `${sight.base}/steps/ratio` }]),
+    ],
+  };
+}
