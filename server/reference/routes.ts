@@ -6,9 +6,11 @@ import { type Fields, fieldsOf } from '../forms/read-form.ts';
 import { pageCaller } from '../http/callers.ts';
 import { type Page, renderPage } from '../pages/render.ts';
 import { notFound } from '../problems/failure.ts';
+import { apiPage } from './api/api-page.ts';
 import { computationPage } from './computation-page.ts';
 import { computeForm, exampleForm } from './compute-form.ts';
 import { listPage } from './list-page.ts';
+import { problemPage, problemsPage } from './problems/problem-page.ts';
 
 const HIDDEN = { schema: { hide: true } };
 
@@ -21,15 +23,15 @@ async function show(deps: Deps, request: FastifyRequest, reply: FastifyReply, pa
   return renderPage(deps, request, reply, { ...page, caller });
 }
 
-function nameOf(request: FastifyRequest): string {
+function paramOf(request: FastifyRequest, name: string): string {
   const { params } = request;
-  const name: unknown =
-    typeof params === 'object' && params !== null ? Reflect.get(params, 'name') : undefined;
-  return typeof name === 'string' ? name : '';
+  const value: unknown =
+    typeof params === 'object' && params !== null ? Reflect.get(params, name) : undefined;
+  return typeof value === 'string' ? value : '';
 }
 
 function computationOf(deps: Deps, request: FastifyRequest): Registered {
-  const found = deps.computations.get(nameOf(request));
+  const found = deps.computations.get(paramOf(request, 'name'));
   if (found === undefined) throw notFound('computation');
   return found;
 }
@@ -63,6 +65,18 @@ export function referencePages(app: FastifyInstance, deps: Deps): void {
       data: { parts },
     }),
   );
+  // The document is the same for as long as the process runs: read once, when it is first asked for.
+  let api: Page | undefined;
+  app.get('/reference/api', HIDDEN, (request, reply) => {
+    api ??= apiPage(app.swagger());
+    return show(deps, request, reply, api);
+  });
+  app.get('/problems', HIDDEN, (request, reply) => show(deps, request, reply, problemsPage()));
+  app.get('/problems/:code', HIDDEN, (request, reply) => {
+    const page = problemPage(paramOf(request, 'code'));
+    if (page === undefined) throw notFound('problem');
+    return show(deps, request, reply, page);
+  });
   app.get('/reference/:name', HIDDEN, (request, reply) =>
     computed(deps, request, reply, fieldsOf(request.query)),
   );
