@@ -69,6 +69,7 @@ export async function buildApp(deps: Deps): Promise<FastifyInstance> {
         { name: 'access', description: 'Signing in, keys and share links' },
         { name: 'calls', description: 'Calls, their triage, hold, notes and promises' },
         { name: 'builds', description: 'Builds with their revisions, arms and placements' },
+        { name: 'catalogue', description: 'Part families of the shop, loaded and saved as a file' },
         { name: 'readings', description: 'Set-ups, readings, questions and ratios' },
         { name: 'service', description: 'The service itself' },
       ],

@@ -99,10 +99,11 @@ export function postForm(
     if ('goTo' in answer)
       return reply.code(303).header('location', answer.goTo).header('cache-control', 'no-store').send();
     const page = await deps.db.inShop(given.caller.shopId, (tx) => route.page(tx, given, answer));
+    // Without a fault it is a trial that was asked for: the page again, and nothing kept.
+    const trial = answer.faults.length === 0;
     return renderPage(deps, request, reply, {
       ...page,
-      title: `Error: ${page.title}`,
-      status: 422,
+      ...(trial ? {} : { title: `Error: ${page.title}`, status: 422 }),
       caller: given.caller,
     });
   });

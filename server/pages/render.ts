@@ -35,7 +35,12 @@ export interface Page {
 
 function navigation(caller: Caller | undefined, place: string | undefined) {
   const places = [
-    ...(caller?.kind === 'staff' ? [{ href: '/calls', label: 'Calls' }] : []),
+    ...(caller?.kind === 'staff'
+      ? [
+          { href: '/calls', label: 'Calls' },
+          { href: '/catalogue', label: 'Catalogue' },
+        ]
+      : []),
     { href: '/reference', label: 'Reference' },
     ...(caller?.kind === 'staff' && caller.roles.includes('administrator')
       ? [{ href: '/desk', label: 'The desk' }]

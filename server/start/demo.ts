@@ -8,6 +8,7 @@ import { hashPassword } from '../access/passwords.ts';
 import { emailKey } from '../access/secrets.ts';
 import { addArm, placeArmOnValve, reviseBuild } from '../builds/builds.ts';
 import { open, recordTriage } from '../calls/calls.ts';
+import { seedCatalogue } from '../catalogue/demo.ts';
 import type { Tx } from '../database/database.ts';
 import type { Deps } from '../deps.ts';
 import { keepReading } from '../readings/readings.ts';
@@ -77,7 +78,9 @@ export async function seedDemo(deps: Deps): Promise<FirstRun> {
   const shopId = crypto.randomUUID();
   await deps.db.inShop(shopId, async (tx) => {
     await tx.insertInto('shop').values({ id: shopId, name: demo.shop, is_demo: true }).execute();
-    await seedCall(tx, await seedStaff(tx, shopId));
+    const desk = await seedStaff(tx, shopId);
+    await seedCatalogue(tx, desk, deps.now());
+    await seedCall(tx, desk);
   });
   return demoCallLink(deps, shopId);
 }

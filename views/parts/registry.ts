@@ -1,4 +1,5 @@
 import { button } from './button.examples.ts';
+import { candidates } from './candidates.examples.ts';
 import { choice } from './choice.examples.ts';
 import { dial } from './dial.examples.ts';
 import { drawing } from './drawing.examples.ts';
@@ -39,6 +40,7 @@ export const parts: readonly Part<object>[] = [
   result,
   verdict,
   gapBar,
+  candidates,
   question,
   drawing,
   dial,

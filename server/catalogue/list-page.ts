@@ -1,0 +1,118 @@
+import type { Slot } from '../../views/parts/part.ts';
+import type { Tx } from '../database/database.ts';
+import { textField } from '../forms/fields.ts';
+import type { PageRequest } from '../http/page-route.ts';
+import type { Page } from '../pages/render.ts';
+import { countFamilies, listFamilies, type PartFamily } from './families.ts';
+import { ratioText, sizeText } from './family-words.ts';
+
+const ON_A_PAGE = 40;
+
+const size = (inches: number | undefined) => (inches === undefined ? 'not known' : sizeText(inches));
+
+function table(families: readonly PartFamily[]): Slot {
+  return {
+    template: '/parts/table',
+    data: {
+      caption: 'Part families',
+      columns: [
+        { label: 'Code' },
+        { label: 'Name' },
+        { label: 'Nominal ratio', number: true },
+        { label: 'Hole', number: true },
+        { label: 'Width across', number: true },
+      ],
+      rows: families.map((family) => ({
+        cells: [
+          family.code,
+          { text: family.name, href: `/catalogue/${family.id}`, why: family.fits },
+          family.nominalRatio === undefined ? 'not known' : ratioText(family.nominalRatio),
+          size(family.sizes['hole-across-trunnion']),
+          size(family.sizes['width-across-trunnion']),
+        ],
+      })),
+      empty: 'No family has these words. Search for fewer of them.',
+    },
+  };
+}
+
+/** What a load did, told on the page it leads to; only whole numbers are taken from the address. */
+function doneSlots(query: PageRequest['query']): Slot[] {
+  const { added, changed, unchanged, left } = query;
+  const numbers = [added, changed, unchanged, left];
+  if (!numbers.every((each) => each !== undefined && /^\d{1,5}$/.test(each))) return [];
+  const kept = left === '0' ? '' : ` ${left} rows with a fault were left out.`;
+  const text = `Loaded: ${added} added, ${changed} changed, ${unchanged} as they stood.${kept}`;
+  return [{ template: '/parts/notice', data: { text } }];
+}
+
+const actions: readonly Slot[] = [
+  { template: '/parts/button', data: { label: 'Load part families', href: '/catalogue/load' } },
+  { template: '/parts/button', data: { label: 'Save as a file', href: '/catalogue/file' } },
+];
+
+function emptySlots(): Slot[] {
+  return [
+    {
+      template: '/parts/empty',
+      data: {
+        id: 'catalogue-empty',
+        title: 'No part family yet',
+        text: 'Part families that the shop knows stand here. A rocker in the hand is ranked against them.',
+        action: { label: 'Load part families', kind: 'primary', href: '/catalogue/load' },
+      },
+    },
+  ];
+}
+
+/** The catalogue: search, and the families by code. */
+export async function cataloguePage(tx: Tx, given: PageRequest): Promise<Page> {
+  const search = (given.query.search ?? '').slice(0, 200);
+  const after = given.query.after === undefined ? undefined : given.query.after.slice(0, 60);
+  const all = await countFamilies(tx, given.caller);
+  const families = await listFamilies(tx, given.caller, { search, after, limit: ON_A_PAGE });
+  const last = families.length === ON_A_PAGE ? families.at(-1)?.code : undefined;
+  const next = new URLSearchParams({ ...(search === '' ? {} : { search }), after: last ?? '' });
+  return {
+    template: 'plain',
+    title: 'Catalogue',
+    place: '/catalogue',
+    data: {
+      title: 'Catalogue',
+      ...(all === 0 ? {} : { intro: `${all} part ${all === 1 ? 'family' : 'families'} of this shop.` }),
+      sections: [
+        ...doneSlots(given.query),
+        ...(all === 0
+          ? emptySlots()
+          : [
+              {
+                template: '/parts/form',
+                data: {
+                  method: 'get',
+                  action: '/catalogue',
+                  slots: [
+                    textField({ typed: { search }, faults: [] }, 'search', 'Code, name or engine', {
+                      type: 'search',
+                    }),
+                  ],
+                  buttons: [{ label: 'Search', kind: 'primary' }],
+                },
+              },
+              table(families),
+              ...(last === undefined
+                ? []
+                : [
+                    {
+                      template: '/parts/pager',
+                      data: {
+                        label: 'Catalogue',
+                        next: { href: `/catalogue?${next}`, label: 'Further families' },
+                      },
+                    },
+                  ]),
+              ...actions,
+            ]),
+      ],
+    },
+  };
+}
