@@ -2,6 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import { accessApi } from '../access/api.ts';
 import { buildsApi } from '../builds/api.ts';
 import { callsApi } from '../calls/api.ts';
+import { catalogueApi } from '../catalogue/api.ts';
 import type { Deps } from '../deps.ts';
 import { addNamedSchemas } from '../http/openapi.ts';
 import { readingsApi } from '../readings/api.ts';
@@ -12,6 +13,7 @@ export function apiRoutes(app: FastifyInstance, deps: Deps): void {
   app.get('/api/v1/openapi.json', { schema: { hide: true } }, () => addNamedSchemas(app.swagger()));
   accessApi(app, deps);
   callsApi(app, deps);
+  catalogueApi(app, deps);
   buildsApi(app, deps);
   readingsApi(app, deps);
   recordApi(app, deps);
