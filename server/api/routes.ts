@@ -5,6 +5,7 @@ import { callsApi } from '../calls/api.ts';
 import { catalogueApi } from '../catalogue/api.ts';
 import type { Deps } from '../deps.ts';
 import { addNamedSchemas } from '../http/openapi.ts';
+import { photographsApi } from '../photographs/api.ts';
 import { readingsApi } from '../readings/api.ts';
 import { recordApi } from '../record/api.ts';
 
@@ -17,4 +18,5 @@ export function apiRoutes(app: FastifyInstance, deps: Deps): void {
   buildsApi(app, deps);
   readingsApi(app, deps);
   recordApi(app, deps);
+  photographsApi(app, deps);
 }

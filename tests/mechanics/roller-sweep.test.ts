@@ -122,7 +122,7 @@ describe('input that can’t be', () => {
     expect(run.refused({})).toEqual(['/pivotToTip required', '/netLift required', '/setAt required']);
     expect(run.refused({ pivotToTip: deg(3), netLift: inch(-0.1), setAt: 'half' })).toEqual([
       '/pivotToTip wrong-dimension',
-      '/netLift out-of-range',
+      '/netLift impossible-input',
       '/setAt not-allowed',
     ]);
   });

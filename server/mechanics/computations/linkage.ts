@@ -19,7 +19,7 @@ const input = z.strictObject({
     'pushrod against the valve’s line, closed, positive leaning toward the valve at the top',
   ),
   lifterBoreAngle: angle('lifter bore against the valve’s line, the same way'),
-  netLift: length('lift of the valve off its seat'),
+  netLift: length('lift of the valve off its seat', { below: 'impossible-input' }),
 });
 
 const output = z.object({

@@ -11,7 +11,7 @@ const STEPS = 20;
 
 const input = z.strictObject({
   pivotToTip: length('rocker pivot to the roller’s centre'),
-  netLift: length('lift of the valve off its seat'),
+  netLift: length('lift of the valve off its seat', { below: 'impossible-input' }),
   setAt: choice(
     ['mid-lift', 'closed', 'open'],
     'where the line from pivot to roller stands square to the valve',

@@ -1,0 +1,135 @@
+import type { FastifyInstance } from 'fastify';
+import { z } from 'zod';
+import { requireBuild } from '../access/caller.ts';
+import type { Deps } from '../deps.ts';
+import { idParams, noParams, readRoute } from '../http/api-route.ts';
+import { problemResponses } from '../http/api-schemas.ts';
+import { apiCaller } from '../http/callers.ts';
+import { idempotencyKey, perform } from '../http/perform.ts';
+import { checked, checkedParams } from '../http/validate.ts';
+import {
+  keepPhotograph,
+  listPhotographs,
+  newPhotograph,
+  type Photograph,
+  photographBytes,
+} from './photographs.ts';
+import { MOST_BYTES, reEncode } from './re-encode.ts';
+
+const photographView = z
+  .object({
+    id: z.uuid(),
+    shows: z.string(),
+    caption: z.string(),
+    readingId: z.uuid().optional(),
+    armId: z.uuid().optional(),
+    width: z.int(),
+    height: z.int(),
+    seq: z.int(),
+    by: z.string(),
+    at: z.iso.datetime(),
+  })
+  .meta({ id: 'Photograph' });
+
+export function showPhotograph(photograph: Photograph): z.output<typeof photographView> {
+  const { readingId, armId, at, ...rest } = photograph;
+  return {
+    ...rest,
+    ...(readingId === undefined ? {} : { readingId }),
+    ...(armId === undefined ? {} : { armId }),
+    at: at.toISOString(),
+  };
+}
+
+const imageParams = z.strictObject({ id: z.uuid(), photographId: z.uuid() });
+
+/** JSON routes of photographs; the picture itself goes up and down as its bytes. */
+export function photographsApi(app: FastifyInstance, deps: Deps): void {
+  readRoute(app, deps, {
+    operationId: 'listPhotographs',
+    tag: 'builds',
+    summary: 'Photographs of a build',
+    url: '/api/v1/builds/:id/photographs',
+    params: idParams,
+    query: noParams,
+    answer: z.object({ photographs: z.array(photographView) }),
+    read: async (tx, { caller, params }) => ({
+      photographs: (await listPhotographs(tx, caller, params.id)).map(showPhotograph),
+    }),
+  });
+  app.register(async (uploads) => {
+    uploads.addContentTypeParser(
+      ['image/jpeg', 'image/png', 'image/webp'],
+      { parseAs: 'buffer', bodyLimit: MOST_BYTES },
+      (_request, body, done) => done(null, body),
+    );
+    uploads.post(
+      '/api/v1/builds/:id/photographs',
+      {
+        bodyLimit: MOST_BYTES,
+        schema: {
+          operationId: 'keepPhotograph',
+          tags: ['builds'],
+          summary: 'Keep a photograph: the picture as the body, what it shows in the query',
+          description:
+            'JPEG, PNG or WebP, told by its content. It is made anew; location and device data are left out.',
+          security: [{ bearer: [] }],
+          consumes: ['image/jpeg', 'image/png', 'image/webp'],
+          params: idParams,
+          querystring: newPhotograph,
+          response: { 201: photographView, ...problemResponses },
+        },
+      },
+      async (request, reply) => {
+        const caller = await apiCaller(request, deps);
+        const { id } = checkedParams(idParams, request.params);
+        // Before the picture is unpacked: a stranger must not make us work.
+        requireBuild(caller, id, 'write');
+        const input = checked(newPhotograph, request.query);
+        const image = await reEncode(Buffer.isBuffer(request.body) ? request.body : Buffer.alloc(0));
+        const outcome = await perform(
+          deps.db,
+          caller,
+          {
+            method: 'POST',
+            path: request.url,
+            body: image.jpeg.toString('base64'),
+            key: idempotencyKey(request.headers['idempotency-key']),
+            whileRunning: 'refuse',
+          },
+          async (tx) => ({
+            status: 201,
+            body: showPhotograph(await keepPhotograph(tx, caller, id, input, image)),
+          }),
+        );
+        return reply.code(201).header('cache-control', 'no-store').send(outcome.body);
+      },
+    );
+  });
+  app.get(
+    '/api/v1/builds/:id/photographs/:photographId',
+    {
+      schema: {
+        operationId: 'getPhotograph',
+        tags: ['builds'],
+        summary: 'A photograph as JPEG',
+        security: [{ bearer: [] }],
+        params: imageParams,
+        response: { 200: z.string().meta({ description: 'JPEG bytes' }), ...problemResponses },
+        produces: ['image/jpeg'],
+      },
+    },
+    async (request, reply) => {
+      const caller = await apiCaller(request, deps);
+      const { id, photographId } = checkedParams(imageParams, request.params);
+      const jpeg = await deps.db.inShop(caller.shopId, (tx) => photographBytes(tx, caller, id, photographId));
+      return reply
+        .type('image/jpeg')
+        .headers({
+          'cache-control': 'private, no-store',
+          'content-disposition': `inline; filename="${photographId}.jpg"`,
+        })
+        .send(jpeg);
+    },
+  );
+}
