@@ -36,6 +36,20 @@ function otherRatio(setUp: SetUp, setUps: readonly SetUp[], readings: readonly R
   return { ratio: mean(valve) / mean(lobe), lash: other.method.lash };
 }
 
+/** One peak for each other valve: several passes of one valve are alike because they are of one valve. */
+function peaksByValve(
+  readings: readonly Reading[],
+  valveOf: (reading: Reading) => string,
+): number[] | undefined {
+  const byValve = new Map<string, number[]>();
+  for (const reading of readings) {
+    const peaks = byValve.get(valveOf(reading)) ?? [];
+    peaks.push(inches(reading.peak));
+    byValve.set(valveOf(reading), peaks);
+  }
+  return byValve.size === 0 ? undefined : [...byValve.values()].map(mean);
+}
+
 /** What the questions are asked from, out of the stored readings that stand. */
 export function questionInput(
   spec: BuildSpec,
@@ -85,6 +99,6 @@ export function questionInput(
     runningRatio: running?.ratio,
     lightLash: light?.lash,
     runningLash: running?.lash,
-    otherPeaks: elsewhere.length === 0 ? undefined : elsewhere.map((reading) => inches(reading.peak)),
+    otherPeaks: peaksByValve(elsewhere, valveOf),
   };
 }
