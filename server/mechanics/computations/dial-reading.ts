@@ -67,6 +67,7 @@ function refuseImpossible({ graduation, perTurn, needle: hand, start }: Input): 
  * @throws impossible-input when the graduation is more than a turn
  * @throws impossible-input when the start lies past the reading
  * @throws impossible-input when turns and needle are more than the travel
+ * @throws impossible-input when turns and needle come to more than 100 in
  *
  * Validity: the turns counted right; the dial's own errors are not in it.
  * Source: common practice, no published source; at the valve the hand runs backwards and the clockwise figures show
