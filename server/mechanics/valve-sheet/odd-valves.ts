@@ -1,0 +1,108 @@
+import { formatQuantity } from '../../../shared/quantities/format.ts';
+import { fromSi } from '../../../shared/quantities/units.ts';
+import { allowance } from '../kit/allowances.ts';
+import { medianKnown, offSiblings, standOut } from './siblings.ts';
+import type { OddCause, OddValve, SheetValve, SideJudged } from './types.ts';
+
+const EQUAL = 1e-12;
+const inches = (si: number): string => formatQuantity(fromSi(Math.abs(si), 'in'), { places: 3 });
+const lowOrHigh = (off: number): string => (off < 0 ? 'low' : 'high');
+
+/**
+ * Whether the lobe or the rocker is the odd one.
+ *
+ * Equation: rest = valve off − r·lobe off; lobe when |lobe off| > repeat and |rest| ≤ repeat·(1 + r); rocker or
+ * position when |lobe off| ≤ repeat and |rest| > repeat·(1 + r); both when both are past; else it can't be told
+ *
+ * Source: rule as trade practice has it (lobe low: cam or lifter; lobe alike: rocker or position), the passes of each
+ * reading agreeing within .002 in, common practice, no published source; the sum derived here.
+ */
+function causeOf(valveOff: number, lobeOff: number | undefined, ratio: number): OddCause {
+  if (lobeOff === undefined) return 'measure-lobe';
+  const repeat = allowance('repeat') + EQUAL;
+  const lobeDiffers = Math.abs(lobeOff) > repeat;
+  const restDiffers = Math.abs(valveOff - ratio * lobeOff) > repeat * (1 + ratio);
+  if (lobeDiffers) return restDiffers ? 'both' : 'lobe';
+  return restDiffers ? 'rocker-or-position' : 'cannot-tell';
+}
+
+function wordsOf(cause: OddCause, valveOff: number | undefined, lobeOff: number | undefined): string {
+  const valve = valveOff === undefined ? '' : `Valve lift ${inches(valveOff)} ${lowOrHigh(valveOff)}`;
+  const lobe = lobeOff === undefined ? '' : `lobe ${inches(lobeOff)} ${lowOrHigh(lobeOff)}`;
+  const said: Readonly<Record<OddCause, string>> = {
+    lobe: `${valve === '' ? 'The' : `${valve}, and the`} ${lobe} accounts for it: cam or lifter, not the rocker.`,
+    'rocker-or-position': `${valve} on a lobe like its siblings’: the rocker or its position. Swap it with a neighbour and read both.`,
+    both: `${valve}; the ${lobe} is part of it, but not all: lobe, and rocker or position.`,
+    'measure-lobe': `${valve}: read its lobe first; no part has to move for that.`,
+    'cannot-tell': `${valve}: within what repeats give. Read lobe and valve again, three passes.`,
+  };
+  return said[cause];
+}
+
+function oddOf(
+  valve: SheetValve,
+  off: { readonly valve: number | undefined; readonly lobe: number | undefined; readonly outlier: boolean },
+  ratio: number,
+): OddValve | undefined {
+  const limit = allowance('odd-beyond') + EQUAL;
+  const valveOdd = off.valve !== undefined && Math.abs(off.valve) > limit;
+  const lobeOdd = off.lobe !== undefined && Math.abs(off.lobe) * ratio > limit;
+  if (!valveOdd && !(lobeOdd && off.valve === undefined)) return undefined;
+  const cause = off.valve === undefined ? 'lobe' : causeOf(off.valve, off.lobe, ratio);
+  return {
+    cylinder: valve.cylinder,
+    valve: valve.valve,
+    ...(off.valve === undefined ? {} : { valveOff: off.valve }),
+    ...(off.lobe === undefined ? {} : { lobeOff: off.lobe }),
+    outlier: off.outlier,
+    cause,
+    words: wordsOf(cause, off.valve, off.lobe),
+  };
+}
+
+const ratioOf = ({ lobeLift, valveLift }: SheetValve): number | undefined =>
+  lobeLift === undefined || valveLift === undefined ? undefined : valveLift / lobeLift;
+
+/** Where no valve has both lifts, a lobe counts at the valve by about this much. */
+const USUAL_RATIO = 1.6;
+
+/**
+ * Sets the valves of one side against each other: intakes with intakes, exhausts with exhausts, all on one spring.
+ *
+ * Equation: odd when |valve lift − median of the siblings| > .008 in; outlier by median and MAD, score past 3.5
+ *
+ * @param side [1] whose valves
+ * @param valves [m] what was read of each; those of the other side are left alone
+ *
+ * Validity: three or more valves of the side; lobes ground alike.
+ * Source: common practice, no published source; outliers: B. Iglewicz, D. Hoaglin, 1993.
+ */
+export function judgeSide(side: 'intake' | 'exhaust', valves: readonly SheetValve[]): SideJudged {
+  const own = valves.filter((valve) => valve.valve === side);
+  const lobes = own.map((valve) => valve.lobeLift);
+  const lifts = own.map((valve) => valve.valveLift);
+  const ratio = medianKnown(own.map(ratioOf));
+  const [lobeOff, liftOff, out] = [offSiblings(lobes), offSiblings(lifts), standOut(lifts)];
+  const odd = own.flatMap((valve, index) => {
+    const found = oddOf(
+      valve,
+      { valve: liftOff[index], lobe: lobeOff[index], outlier: out[index] ?? false },
+      ratio ?? USUAL_RATIO,
+    );
+    return found === undefined ? [] : [found];
+  });
+  const [lobeLift, valveLift] = [medianKnown(lobes), medianKnown(lifts)];
+  return {
+    side,
+    medians: {
+      ...(lobeLift === undefined ? {} : { lobeLift }),
+      ...(valveLift === undefined ? {} : { valveLift }),
+      ...(ratio === undefined ? {} : { ratio }),
+    },
+    odd,
+    lobesDown: own.flatMap(({ cylinder }, index) => {
+      const off = lobeOff[index];
+      return off !== undefined && off < -allowance('lobe-down') - EQUAL ? [{ cylinder, by: -off }] : [];
+    }),
+  };
+}

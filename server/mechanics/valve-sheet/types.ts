@@ -1,0 +1,31 @@
+/** What was read of one valve, in metres; a figure is left out where there is none. */
+export interface SheetValve {
+  readonly cylinder: number;
+  readonly valve: 'intake' | 'exhaust';
+  readonly lobeLift?: number;
+  readonly valveLift?: number;
+}
+
+export type OddCause = 'lobe' | 'rocker-or-position' | 'both' | 'measure-lobe' | 'cannot-tell';
+
+/** A valve that does not read like its siblings, and what that says of it. */
+export interface OddValve {
+  readonly cylinder: number;
+  readonly valve: 'intake' | 'exhaust';
+  /** Valve lift less the median of its siblings [m]; left out where it was not read. */
+  readonly valveOff?: number;
+  /** Lobe lift less the median of its siblings [m]. */
+  readonly lobeOff?: number;
+  /** Past the critical score of the median method, beside being off by the stated amount. */
+  readonly outlier: boolean;
+  readonly cause: OddCause;
+  readonly words: string;
+}
+
+export interface SideJudged {
+  readonly side: 'intake' | 'exhaust';
+  readonly medians: { readonly lobeLift?: number; readonly valveLift?: number; readonly ratio?: number };
+  readonly odd: readonly OddValve[];
+  /** Lobes so far down that they are worn. */
+  readonly lobesDown: readonly { readonly cylinder: number; readonly by: number }[];
+}
