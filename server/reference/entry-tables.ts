@@ -56,13 +56,11 @@ function inputRows(control: Control): Row[] {
     }
     case 'group':
       return [{ name, about, optional, kind: 'object' }, ...control.parts.flatMap(inputRows)];
-    case 'repeat': {
+    default: {
       const items = control.item(0).parts.flatMap(inputRows);
       const named = items.map((row) => ({ ...row, name: row.name.replace(`${name}.0`, `${name}[]`) }));
       return [{ name, about, optional, kind: 'list of objects' }, ...named];
     }
-    default:
-      return control.ways.flatMap(inputRows);
   }
 }
 

@@ -1,11 +1,11 @@
 import temml from 'temml';
 
-/** Where a line of equations may be broken: after a comma and a wide space, outside every brace. */
+/** Where a line of equations may be broken: at a wide space, or at a space after a comma, outside every brace. */
 function linesOf(tex: string): string[] {
   const lines: string[] = [];
   let depth = 0;
   let from = 0;
-  const token = /\\begin\b|\\end\b|\\[{}]|[{}]|,?\s*\\qquad\s*/g;
+  const token = /\\begin\b|\\end\b|\\[{}]|[{}]|,\s*\\quad\b\s*|,?\s*\\qquad\s*/g;
   for (const match of tex.matchAll(token)) {
     const [text] = match;
     if (text === '{' || text === '\\begin') depth += 1;

@@ -1,6 +1,6 @@
 import { readNumber } from '../../../shared/quantities/read-number.ts';
 import type { Fields, FormFault } from '../../forms/read-form.ts';
-import type { Control, Either, Entry, Group, Leaf } from './control.ts';
+import type { Control, Entry, Group, Leaf } from './control.ts';
 
 export interface Built {
   readonly body: unknown;
@@ -87,15 +87,7 @@ function groupFrom(group: Group, fields: Fields, faults: FormFault[]): unknown {
   }
   const empty = Object.keys(body).length === 0;
   // With nothing typed a group that is wanted stays, so that each of its entries is asked for by name.
-  return empty && (group.optional || group.ways !== undefined) ? undefined : body;
-}
-
-function eitherFrom(either: Either, fields: Fields, faults: FormFault[]): unknown {
-  const given = either.ways
-    .map((way) => valueFrom(way, fields, faults))
-    .filter((value) => value !== undefined);
-  if (given.length > 1) faults.push({ field: either.name, detail: 'is given twice; leave one of them out' });
-  return given[0];
+  return empty && group.optional ? undefined : body;
 }
 
 /** Numbers of the rows of a repeated group that anything was typed into. */
@@ -113,8 +105,6 @@ function valueFrom(control: Control, fields: Fields, faults: FormFault[]): unkno
   switch (control.kind) {
     case 'group':
       return groupFrom(control, fields, faults);
-    case 'either':
-      return eitherFrom(control, fields, faults);
     case 'repeat': {
       const rows = rowsTyped(control.name, fields);
       return rows.length === 0 ? undefined : rows.map((row) => groupFrom(control.item(row), fields, faults));

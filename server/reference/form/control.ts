@@ -21,15 +21,12 @@ export type Entry =
   | { readonly as: 'number' | 'numbers' | 'truth' | 'text' | 'json' };
 
 export type Leaf = Named & { readonly kind: 'leaf'; readonly entry: Entry };
-/** An object. `ways` tells which entries go together where it has more than one form. */
+/** An object. */
 export type Group = Named & {
   readonly kind: 'group';
   readonly parts: readonly Control[];
-  readonly ways?: readonly (readonly string[])[];
 };
-/** One thing or another, such as a name from a table or a figure of one's own. */
-export type Either = Named & { readonly kind: 'either'; readonly ways: readonly Control[] };
 /** A list of objects with many entries: each a group with a number. */
 export type Repeat = Named & { readonly kind: 'repeat'; item(index: number): Group };
 
-export type Control = Leaf | Group | Either | Repeat;
+export type Control = Leaf | Group | Repeat;

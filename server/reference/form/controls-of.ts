@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { unitsOf } from '../../../shared/quantities/units.ts';
 import { type FieldInfo, fieldInfo } from '../../../shared/schemas/field-info.ts';
-import type { Control, Entry, Group, Leaf, Named } from './control.ts';
+import type { Control, Entry, Leaf, Named } from './control.ts';
 import { aboutOf, bareSchema, isOptional, labelOf } from './words.ts';
 
 type Schema = z.core.$ZodType;
@@ -27,6 +27,15 @@ function entryOfInfo(info: FieldInfo): Entry {
   }
 }
 
+const described = z.looseObject({ type: z.literal('string'), enum: z.array(z.string()).optional() });
+
+/** A schema that reads its own texts says so in its JSON schema. */
+function describedEntry(schema: Schema): Entry | undefined {
+  const told = schema instanceof z.ZodType ? described.safeParse(schema.meta()) : undefined;
+  if (told?.success !== true) return undefined;
+  return told.data.enum === undefined ? { as: 'text' } : { as: 'word', words: told.data.enum };
+}
+
 function plainEntry(schema: Schema): Entry | undefined {
   const info = schema instanceof z.ZodType ? fieldInfo.get(schema) : undefined;
   if (info !== undefined) return entryOfInfo(info);
@@ -34,7 +43,7 @@ function plainEntry(schema: Schema): Entry | undefined {
   if (schema instanceof z.ZodBoolean) return { as: 'truth' };
   if (schema instanceof z.ZodString) return { as: 'text' };
   if (schema instanceof z.ZodNumber) return { as: 'number' };
-  return undefined;
+  return describedEntry(schema);
 }
 
 function objectParts(schema: z.ZodObject, prefix: string): Control[] {
@@ -81,28 +90,6 @@ function listControl(item: Schema, named: Named): Control {
   return { ...named, kind: 'leaf', entry: { as: 'json' } };
 }
 
-/** Objects that may stand in one place are asked for as one group of all their entries. */
-function mergedGroup(options: readonly z.ZodObject[], named: Named): Group {
-  const parts = new Map<string, Control>();
-  for (const option of options) {
-    for (const part of objectParts(option, named.name)) {
-      if (!parts.has(part.name)) parts.set(part.name, { ...part, optional: true });
-    }
-  }
-  const ways = options.map((option) => Object.keys(option.shape));
-  return { ...named, kind: 'group', parts: [...parts.values()], ways };
-}
-
-function unionControl(schema: z.ZodUnion, named: Named): Control {
-  const options = schema.options.map((option) => bareSchema(option));
-  const objects = options.filter((option): option is z.ZodObject => option instanceof z.ZodObject);
-  if (objects.length === options.length) return mergedGroup(objects, named);
-  const others = options.filter((option) => !(option instanceof z.ZodObject));
-  const ways = others.map((option) => controlOf(option, named.name, named.label));
-  const group = objects.length === 0 ? [] : [mergedGroup(objects, named)];
-  return { ...named, kind: 'either', ways: [...ways, ...group] };
-}
-
 function controlOf(schema: Schema, name: string, label: string): Control {
   const named: Named = { name, label, about: aboutOf(schema), optional: isOptional(schema) };
   const bare = bareSchema(schema);
@@ -110,7 +97,7 @@ function controlOf(schema: Schema, name: string, label: string): Control {
   if (entry !== undefined) return { ...named, kind: 'leaf', entry };
   if (bare instanceof z.ZodObject) return { ...named, kind: 'group', parts: objectParts(bare, name) };
   if (bare instanceof z.ZodArray) return listControl(bareSchema(bare.element), named);
-  if (bare instanceof z.ZodUnion) return unionControl(bare, named);
+  // Anything else, a union among it, can still be given as it is given to a program.
   return { ...named, kind: 'leaf', entry: { as: 'json' } };
 }
 

@@ -18,10 +18,6 @@ export function leavesOf(controls: readonly Control[], fields: Fields, above = '
         return [{ ...control, label }];
       case 'group':
         return leavesOf(control.parts, fields, label);
-      case 'either':
-        return control.ways.flatMap((way) =>
-          leavesOf(way.kind === 'group' ? way.parts : [way], fields, way.kind === 'group' ? label : above),
-        );
       default:
         return rowsShown(control.name, fields).flatMap((row) => leavesOf([control.item(row)], fields, above));
     }

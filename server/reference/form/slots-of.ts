@@ -80,12 +80,8 @@ function leafSlot(leaf: Leaf, shown: Shown): Slot {
 
 /** Fields, and the groups within it, of one group. */
 function groupsOf(group: Group, legend: string, shown: Shown): FormGroup[] {
-  const ways = (group.ways ?? []).map((way) =>
-    way.map((key) => key.replace(/([A-Z])/g, ' $1').toLowerCase()),
-  );
-  const either = ways.length < 2 ? '' : `Fill in either ${ways.map((way) => way.join(', ')).join('; or ')}.`;
   const optional = group.optional ? 'May be left out.' : '';
-  const hint = [sentence(group.about), either, optional].filter((each) => each !== '').join(' ');
+  const hint = [sentence(group.about), optional].filter((each) => each !== '').join(' ');
   const leaves = group.parts.filter((part): part is Leaf => part.kind === 'leaf');
   const others = group.parts.filter((part) => part.kind !== 'leaf');
   const own: FormGroup = {
@@ -102,31 +98,14 @@ function groupsOf(group: Group, legend: string, shown: Shown): FormGroup[] {
 
 function controlGroups(control: Exclude<Control, Leaf>, shown: Shown, above: string): FormGroup[] {
   const legend = above === '' ? control.label : above + control.label.toLowerCase();
-  switch (control.kind) {
-    case 'group':
-      return groupsOf(control, legend, shown);
-    case 'repeat':
-      return rowsShown(control.name, shown.typed).flatMap((row) => {
-        const item = control.item(row);
-        return groupsOf({ ...item, about: row === 0 ? control.about : '' }, item.label, shown);
-      });
-    default: {
-      const slots = control.ways.flatMap((way) => {
-        if (way.kind === 'leaf') return [leafSlot({ ...way, optional: true }, shown)];
-        return way.kind === 'group'
-          ? way.parts.flatMap((part) => (part.kind === 'leaf' ? [leafSlot(part, shown)] : []))
-          : [];
-      });
-      return [
-        {
-          legend,
-          hint: [sentence(control.about), 'Give one or the other.'].join(' ').trim(),
-          slots,
-          columns: true,
-        },
-      ];
-    }
-  }
+  if (control.kind === 'group') return groupsOf(control, legend, shown);
+  return rowsShown(control.name, shown.typed).flatMap((row) => {
+    const item = control.item(row);
+    // What the list is, and that it may be left out, is said once.
+    const words =
+      row === 0 ? { about: control.about, optional: control.optional } : { about: '', optional: false };
+    return groupsOf({ ...item, ...words }, item.label, shown);
+  });
 }
 
 /** The groups of fields that a form shows, plain entries first come first, runs of them together. */

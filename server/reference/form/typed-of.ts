@@ -66,15 +66,9 @@ function write(control: Control, value: unknown, fields: Record<string, string>)
         write(part, partOf(value, part.name.slice(part.name.lastIndexOf('.') + 1)), fields);
       }
       return;
-    case 'repeat':
+    default:
       if (!Array.isArray(value)) return;
       for (const [index, row] of value.entries()) write(control.item(index), row, fields);
-      return;
-    default: {
-      const wanted = typeof value === 'object' ? 'group' : 'leaf';
-      const way = control.ways.find((each) => each.kind === wanted) ?? control.ways[0];
-      if (way !== undefined) write(way, value, fields);
-    }
   }
 }
 
