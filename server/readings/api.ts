@@ -7,6 +7,7 @@ import { readingView, setUpView, showReading, showSetUp } from '../api/views.ts'
 import type { Deps } from '../deps.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../http/api-route.ts';
 import { listSetUps, startSetUp } from '../set-ups/set-ups.ts';
+import { explainSetUp, explanationView, showExplanation } from './explain.ts';
 import { ratioOfSetUp, ratioView } from './ratio.ts';
 import { keepReading, listReadings, replaceReading } from './readings.ts';
 
@@ -91,6 +92,21 @@ export function readingsApi(app: FastifyInstance, deps: Deps): void {
     query: noParams,
     answer: ratioView,
     read: async (tx, { caller, params }) => ratioOfSetUp(tx, caller, params.id, params.setUpId),
+  });
+  readRoute(app, deps, {
+    operationId: 'explainReadings',
+    tag,
+    summary:
+      'What would explain the readings of a set-up’s valve, how likely each is, and the next reading worth taking',
+    url: '/api/v1/builds/:id/set-ups/:setUpId/explanation',
+    params: setUpParams,
+    query: noParams,
+    answer: z.object({ explanation: explanationView.optional(), missing: z.array(z.string()) }),
+    read: async (tx, { caller, params }) => {
+      const explained = await explainSetUp(tx, caller, params.id, params.setUpId);
+      if (explained === undefined) return { missing: ['a pass of the valve lift'] };
+      return { explanation: showExplanation(explained), missing: [] };
+    },
   });
   commandRoute(app, deps, {
     operationId: 'answerQuestion',
