@@ -8,12 +8,19 @@ import { Idiomorph } from 'idiomorph';
 type Control = HTMLInputElement | HTMLTextAreaElement | HTMLSelectElement;
 
 function isControl(node: Node): node is Control {
-  return node instanceof HTMLInputElement || node instanceof HTMLTextAreaElement || node instanceof HTMLSelectElement;
+  return (
+    node instanceof HTMLInputElement ||
+    node instanceof HTMLTextAreaElement ||
+    node instanceof HTMLSelectElement
+  );
 }
 
 function isTouched(control: Control): boolean {
   if (control instanceof HTMLSelectElement) {
-    return [...control.options].some((option) => option.selected !== option.defaultSelected) && control.dataset.touched === 'yes';
+    return (
+      [...control.options].some((option) => option.selected !== option.defaultSelected) &&
+      control.dataset.touched === 'yes'
+    );
   }
   if (control instanceof HTMLInputElement && (control.type === 'radio' || control.type === 'checkbox')) {
     return control.checked !== control.defaultChecked;
@@ -23,15 +30,22 @@ function isTouched(control: Control): boolean {
 
 /** A form that somebody has begun is left alone whole: its fields belong together, and its key to its content. */
 function isBegun(form: HTMLFormElement): boolean {
-  if (form.contains(document.activeElement) && document.activeElement !== null && isControl(document.activeElement)) return true;
-  return [...form.elements].some((element) => isControl(element) && element.type !== 'hidden' && isTouched(element));
+  if (
+    form.contains(document.activeElement) &&
+    document.activeElement !== null &&
+    isControl(document.activeElement)
+  )
+    return true;
+  return [...form.elements].some(
+    (element) => isControl(element) && element.type !== 'hidden' && isTouched(element),
+  );
 }
 
 function merge(html: string): void {
   const next = new DOMParser().parseFromString(html, 'text/html').querySelector('main');
   const here = document.querySelector('main');
   if (next === null || here === null) return;
-  const known = new Set([...here.querySelectorAll('[data-line]')].map((line) => line.getAttribute('data-line')));
+  const known = new Set([...here.querySelectorAll('.tape-line')].map((line) => line.id));
   const open = new Set([...here.querySelectorAll('details[open]')].map((each) => each.id || each.className));
   Idiomorph.morph(here, next, {
     morphStyle: 'innerHTML',
@@ -41,9 +55,10 @@ function merge(html: string): void {
       beforeNodeRemoved: (node: Node) => !(node instanceof HTMLFormElement && isBegun(node)),
     },
   });
-  for (const each of here.querySelectorAll('details')) if (open.has(each.id || each.className)) each.open = true;
-  for (const line of here.querySelectorAll('[data-line]')) {
-    if (!known.has(line.getAttribute('data-line'))) line.classList.add('is-fresh');
+  for (const each of here.querySelectorAll('details'))
+    if (open.has(each.id || each.className)) each.open = true;
+  for (const line of here.querySelectorAll('.tape-line')) {
+    if (!known.has(line.id)) line.classList.add('is-fresh');
   }
 }
 
@@ -59,7 +74,9 @@ interface Present {
 }
 
 function showPresence(main: HTMLElement, people: readonly Present[]): void {
-  const place = main.querySelector<HTMLElement>('[data-presence]') ?? document.querySelector<HTMLElement>('[data-presence]');
+  const place =
+    main.querySelector<HTMLElement>('[data-presence]') ??
+    document.querySelector<HTMLElement>('[data-presence]');
   if (place === null) return;
   const base = main.dataset.steps ?? '';
   place.replaceChildren(

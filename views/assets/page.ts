@@ -1,3 +1,12 @@
+import { echoEntries } from './echo.ts';
+import { keepFocus } from './focus.ts';
+import { listenToKeys } from './keys.ts';
+import { keepLive } from './live.ts';
+import { markRests } from './rests-on.ts';
+
 /** The browser's part of every page. Pages work without it; it only saves steps. */
-const summary = document.querySelector<HTMLElement>('[data-error-summary]');
-summary?.focus();
+keepFocus();
+echoEntries();
+listenToKeys();
+markRests();
+keepLive();

@@ -59,7 +59,10 @@ export function placeForm(sight: Sight): PageForm {
         columns: true,
         slots: [
           selectField(shown, 'armId', PLACE.armId, arms),
-          numberField(shown, 'cylinder', PLACE.cylinder, { hint: 'In the engine’s own numbering.' }),
+          numberField(shown, 'cylinder', PLACE.cylinder, {
+            hint: 'In the engine’s own numbering.',
+            ...(sight.side === 'desk' ? { autofocus: true } : {}),
+          }),
           selectField(shown, 'valve', PLACE.valve, VALVES),
           textField(shown, 'reason', PLACE.reason, {
             hint: 'Such as “swapped for the swap test”.',
@@ -74,7 +77,7 @@ export function placeForm(sight: Sight): PageForm {
 
 const mark = (text: string) => (text === '' ? 'not said' : `“${text}”`);
 
-function armsTable(sight: Sight): Slot {
+export function armsTable(sight: Sight): Slot {
   const seats = new Map(sight.now.map((placement) => [placement.armId, valveName(placement)]));
   return {
     template: '/parts/table',
@@ -140,6 +143,7 @@ export function partsStep(sight: Sight, again: Again | undefined, other?: OtherS
     revision: sight.build.revision,
     other,
     bench: sight.side === 'bench',
+    alone: false,
     part: '',
   });
   const hasArms = sight.arms.length > 0;

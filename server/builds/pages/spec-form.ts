@@ -80,6 +80,8 @@ export interface SpecFormOf {
   readonly revision: number;
   readonly other: OtherSide | undefined;
   readonly bench: boolean;
+  /** It is the one form of its step. */
+  readonly alone: boolean;
   readonly part: string;
 }
 
@@ -89,7 +91,7 @@ export function specForm(of: SpecFormOf): PageForm {
   const first = of.groups[0]?.fields[0]?.path;
   const extra = (path: string) => ({
     ...otherOf(of.other, path),
-    ...(of.bench ? { big: true } : path === first ? { autofocus: true } : {}),
+    ...(of.bench ? { big: true } : of.alone && path === first ? { autofocus: true } : {}),
   });
   return {
     name: of.name,
@@ -111,6 +113,6 @@ export function specForm(of: SpecFormOf): PageForm {
           ],
         }),
       ),
-    buttons: [{ label: 'Keep as a new revision', kind: 'primary', key: 'k' }],
+    buttons: [{ label: 'Keep as a new revision', ...(of.alone ? { kind: 'primary', key: 'k' } : {}) }],
   };
 }

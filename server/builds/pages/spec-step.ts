@@ -89,6 +89,7 @@ export function specStep(sight: Sight, given: PageRequest, step: SpecStep, stale
     revision: sight.build.revision,
     other: stale.other,
     bench,
+    alone: true,
     part: bench ? String(part) : '',
   });
   return {

@@ -43,3 +43,11 @@ export function specText(spec: BuildSpec, path: string): string {
   if (typeof value === 'number') return formatNumber(value, placesOf(value) ?? 6);
   return typeof value === 'object' && value !== null ? quantityText(value) : '';
 }
+
+/** The entry as it was understood, with its unit: for a record, not for a field. */
+export function readText(spec: BuildSpec, path: string): string {
+  const value = valueAtPath(spec, path);
+  const readAs: unknown =
+    typeof value === 'object' && value !== null ? Reflect.get(value, 'readAs') : undefined;
+  return typeof readAs === 'string' ? readAs : specText(spec, path);
+}

@@ -77,8 +77,9 @@ export function stepPage(
 }
 
 /** What can be done with the call beside its steps. */
-function linksOf({ base, side }: Sight): { href: string; label: string; key?: string }[] {
+function linksOf({ base, side, call }: Sight): { href: string; label: string; key?: string }[] {
   const both = [
+    ...(call.held ? [] : [{ href: '#stop', label: 'Stop: nobody turns it', key: 'x' }]),
     { href: `${base}/report`, label: 'Report', key: 'r' },
     { href: `${base}/worksheet`, label: 'Worksheet', key: 'w' },
   ];

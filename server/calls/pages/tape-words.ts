@@ -8,6 +8,7 @@ import {
   SPRINGS,
 } from '../../../shared/schemas/words.ts';
 import type { TapeLineData } from '../../../views/parts/tape-line.examples.ts';
+import { PART_SAID } from '../../identification/pages/tape-said.ts';
 import type { RecordedEvent } from '../../record/events.ts';
 
 /** What an event says on the tape; who, when and its number are the same for all. */
@@ -46,10 +47,18 @@ function setUp(data: Data): string {
   return `Set-up ${text(data, 'number')} on ${valve(data)}: spring ${spring}, lifter ${lifter}, lash ${lash}`;
 }
 
-const reading = (data: Data) =>
-  `${sentence(READING_KINDS, text(data, 'kind'))}, pass ${text(data, 'pass')}${optional('; hand back at ', text(data, 'zeroReturn'))}`;
+/** The event names its set-up by id; the tape puts the valve in. */
+export const VALVE_HERE = '{valve}';
+
+function reading(data: Data): string {
+  const kind = text(data, 'kind');
+  const pass = kind.startsWith('stated-') ? '' : `, pass ${text(data, 'pass')}`;
+  const back = optional('; hand back at ', text(data, 'zeroReturn'));
+  return `${sentence(READING_KINDS, kind)}, ${VALVE_HERE}${pass}${back}`;
+}
 
 const SAID: Readonly<Record<string, (data: Data) => Said>> = {
+  ...PART_SAID,
   'call-opened': (data) => ({
     kind: 'note',
     text: `Call ${text(data, 'number')} opened: ${sentence(GOALS, text(data, 'goal')).toLowerCase()}`,

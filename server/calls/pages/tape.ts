@@ -5,10 +5,13 @@ import type { SetUpRatio } from '../../readings/ratio.ts';
 import { type Reading, standing } from '../../readings/readings.ts';
 import { momentText } from './moments.ts';
 import { type Sight, valveName } from './sight.ts';
-import { said } from './tape-words.ts';
+import { said, VALVE_HERE } from './tape-words.ts';
+
+/** A reading on the engine or of a part in the hand. */
+type Kept = Pick<Reading, 'id' | 'seq' | 'replacedBy' | 'reason'>;
 
 /** Why a line of the tape no longer stands, and which line came in its place. */
-function replacedOf(reading: Reading | undefined, byId: ReadonlyMap<string, Reading>) {
+function replacedOf(reading: Kept | undefined, byId: ReadonlyMap<string, Kept>) {
   const later = reading?.replacedBy === undefined ? undefined : byId.get(reading.replacedBy);
   return later === undefined ? {} : { replaced: { reason: `${later.reason}.`, by: later.seq } };
 }
@@ -36,7 +39,9 @@ function resultLine(found: SetUpRatio): { after: number; line: TapeLineData } | 
 
 /** The record of the call, line for line, with each set-up's result below what it rests on. */
 export function tapeOf(sight: Sight): TapeData {
-  const byId = new Map(sight.readings.map((reading) => [reading.id, reading]));
+  const kept: readonly Kept[] = [...sight.readings, ...sight.partReadings];
+  const byId = new Map(kept.map((each) => [each.id, each]));
+  const keptAt = new Map(kept.map((each) => [each.seq, each]));
   const bySeq = new Map(sight.readings.map((reading) => [reading.seq, reading]));
   const results = sight.ratios.map(resultLine).filter((each) => each !== undefined);
   const valves = new Map(sight.setUps.map((setUp) => [setUp.id, valveName(setUp)]));
@@ -44,17 +49,17 @@ export function tapeOf(sight: Sight): TapeData {
   const lines = sight.events.flatMap((event): TapeLineData[] => {
     const words = said(event);
     const reading = bySeq.get(event.seq);
-    const on = reading === undefined ? '' : ` on ${valves.get(reading.setUpId) ?? 'a valve'}`;
+    const valve = valves.get(reading?.setUpId ?? '') ?? 'a valve';
     return [
       {
         ...words,
-        text: words.kind === 'reading' ? `${words.text}${on}` : words.text,
+        text: words.text.replace(VALVE_HERE, valve),
         ...(done.has(event.seq) ? { due: `${words.due ?? ''}; kept` } : {}),
         line: event.seq,
         who: event.by,
         at: event.at.toISOString(),
         when: momentText(event.at),
-        ...replacedOf(reading, byId),
+        ...replacedOf(keptAt.get(event.seq), byId),
       },
       ...results.filter((each) => each.after === event.seq).map((each) => each.line),
     ];

@@ -1,10 +1,9 @@
-import { READING_KINDS } from '../../../shared/schemas/words.ts';
 import { type Again, formSlot, type PageForm, type StepBody } from '../../calls/pages/forms-on-page.ts';
 import type { Sight } from '../../calls/pages/sight.ts';
-import { sentence } from '../../calls/pages/tape-words.ts';
 import { quantityField, textField } from '../../forms/fields.ts';
 import { notFound } from '../../problems/failure.ts';
 import { dialView } from './dial-view.ts';
+import { readingWords } from './passes-table.ts';
 import { dialUnit } from './reading-form.ts';
 
 const LABELS = {
@@ -58,5 +57,5 @@ export function correctReading(sight: Sight, readingId: string, again: Again | u
 export function readingName(sight: Sight, readingId: string): string {
   const reading = sight.readings.find((each) => each.id === readingId);
   if (reading === undefined) throw notFound('reading');
-  return `${sentence(READING_KINDS, reading.kind)}, pass ${reading.pass}, line ${reading.seq}`;
+  return `${readingWords(reading)}, line ${reading.seq}`;
 }

@@ -1,11 +1,10 @@
 import { inches } from '../../../shared/schemas/entered.ts';
-import { READING_KINDS } from '../../../shared/schemas/words.ts';
 import type { Slot } from '../../../views/parts/part.ts';
-import { sentence } from '../../calls/pages/tape-words.ts';
 import { dial } from '../../drawings/dial.ts';
 import { rulerOf } from '../../drawings/drawing.ts';
 import type { SetUp } from '../../set-ups/set-ups.ts';
 import type { Reading } from '../readings.ts';
+import { readingWords } from './passes-table.ts';
 import { dialUnit } from './reading-form.ts';
 
 /** Whole turns and what is left of one, in inches; a hair under a full turn counts as the turn. */
@@ -34,7 +33,7 @@ export function dialView(setUp: SetUp, reading: Reading, id = 'dial'): Slot | un
       id,
       heading: 'The dial should look like this',
       drawing,
-      reading: `${sentence(READING_KINDS, reading.kind)}, pass ${reading.pass}: ${reading.peak.readAs}`,
+      reading: `${readingWords(reading)}: ${reading.peak.readAs}`,
     },
   };
 }

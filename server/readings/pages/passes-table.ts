@@ -15,6 +15,10 @@ function stateOf(reading: Reading, all: readonly Reading[]): string | undefined 
     : `Replaced on line ${later.seq} by ${later.by}: ${later.reason}`;
 }
 
+/** `Valve lift, pass 2`; a number somebody reckons with has no pass. */
+export const readingWords = (reading: Pick<Reading, 'kind' | 'pass'>): string =>
+  `${sentence(READING_KINDS, reading.kind)}${reading.kind.startsWith('stated-') ? '' : `, pass ${reading.pass}`}`;
+
 /** Every pass of a set-up with who read it; what was struck out stays, with the reason. */
 export function passesTable(
   readings: readonly Reading[],
@@ -23,9 +27,11 @@ export function passesTable(
 ): Slot {
   const lines = readings.filter((reading) => !reading.struck);
   const cell = (reading: Reading) => {
-    const why = stateOf(reading, readings);
+    const back =
+      reading.zeroReturn === undefined ? undefined : `back at ${formatQuantity(reading.zeroReturn)}`;
+    const why = [back, stateOf(reading, readings)].filter((each) => each !== undefined).join('. ');
     const text = reading.replacedBy === undefined ? reading.peak.readAs : `(${reading.peak.readAs})`;
-    return { text, ...(why === undefined ? {} : { why }) };
+    return { text, ...(why === '' ? {} : { why }) };
   };
   return {
     template: '/parts/table',
@@ -35,22 +41,20 @@ export function passesTable(
         { label: 'Line' },
         { label: 'What' },
         { label: 'Read', number: true },
-        { label: 'Back at', number: true },
         { label: 'Who, when' },
         ...(correct === undefined ? [] : [{ label: 'Wrong?' }]),
       ],
       rows: lines.map((reading) => ({
         cells: [
           String(reading.seq),
-          `${sentence(READING_KINDS, reading.kind)}, pass ${reading.pass}`,
+          readingWords(reading),
           cell(reading),
-          reading.zeroReturn === undefined ? 'not said' : formatQuantity(reading.zeroReturn),
           `${reading.by}, ${momentText(reading.at)}`,
           ...(correct === undefined
             ? []
             : [
                 reading.replacedBy === undefined
-                  ? { text: 'Correct it or strike it out', href: correct(reading) }
+                  ? { text: 'Correct it', href: correct(reading) }
                   : 'struck out',
               ]),
         ],

@@ -47,9 +47,11 @@ function setUpLinks(sight: Sight, chosen: SetUpRatio): Slot {
   };
 }
 
-function answerSlots(found: SetUpRatio): Slot[] {
+const resultSlot = (found: SetUpRatio): Slot => ({ template: '/parts/result', data: resultOf(found) });
+
+function groundSlots(found: SetUpRatio): Slot[] {
   const tables = [nominalsTable(found), budgetTable(found)].filter((slot) => slot !== undefined);
-  return [{ template: '/parts/result', data: resultOf(found) }, ...tables, ...groundsOf(found)];
+  return [...tables, ...groundsOf(found)];
 }
 
 function passesOf(sight: Sight, found: SetUpRatio): Slot {
@@ -85,7 +87,23 @@ export function ratioStep(sight: Sight, given: PageRequest, again: Again | undef
   const dial = lastDial(found);
   const order =
     sight.side === 'bench'
-      ? [...entry, ...dial, ...cards.slots, ...answerSlots(found), passesOf(sight, found), facts]
-      : [facts, ...entry, ...cards.slots, ...answerSlots(found), passesOf(sight, found), ...dial];
+      ? [
+          ...entry,
+          ...dial,
+          resultSlot(found),
+          ...cards.slots,
+          passesOf(sight, found),
+          ...groundSlots(found),
+          facts,
+        ]
+      : [
+          facts,
+          ...entry,
+          resultSlot(found),
+          ...cards.slots,
+          passesOf(sight, found),
+          ...groundSlots(found),
+          ...dial,
+        ];
   return { forms: [form, ...cards.forms], slots: [...order, setUpLinks(sight, found)] };
 }

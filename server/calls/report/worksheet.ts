@@ -1,0 +1,84 @@
+import {
+  ALIGNMENTS,
+  LASH_STATES,
+  LIFTERS,
+  LOBE_SOURCES,
+  RESTS_ON,
+  SPRINGS,
+  VALVES,
+} from '../../../shared/schemas/words.ts';
+import type { DialData } from '../../../views/parts/dial.examples.ts';
+import { dial } from '../../drawings/dial.ts';
+import { rulerOf } from '../../drawings/drawing.ts';
+import type { Page } from '../../pages/render.ts';
+import { SET_UP_LABELS } from '../../readings/pages/set-up-form.ts';
+import type { Sight } from '../pages/sight.ts';
+
+const boxes = ({ 'not-said': _, ...words }: Readonly<Record<string, string>>) => Object.values(words);
+
+const CHOICES = [
+  { label: SET_UP_LABELS.valve, boxes: boxes(VALVES) },
+  { label: SET_UP_LABELS['method.spring'], boxes: boxes(SPRINGS) },
+  { label: SET_UP_LABELS['method.lifter'], boxes: boxes(LIFTERS) },
+  { label: SET_UP_LABELS['method.lash'], boxes: boxes(LASH_STATES) },
+  { label: SET_UP_LABELS['method.restsOn'], boxes: boxes(RESTS_ON) },
+  { label: SET_UP_LABELS['method.alignment'], boxes: boxes(ALIGNMENTS) },
+  { label: SET_UP_LABELS['method.lobeSource'], boxes: boxes(LOBE_SOURCES) },
+];
+
+const BLANKS = [
+  'Date and who reads',
+  SET_UP_LABELS.cylinder,
+  'Arm, as marked with a pen',
+  SET_UP_LABELS['method.graduation'],
+  SET_UP_LABELS['method.perTurn'],
+  SET_UP_LABELS['method.travel'],
+  SET_UP_LABELS['method.pushedIn'],
+  'Ratio stamp, word for word',
+  'Other number, word for word',
+  'Box label, word for word',
+];
+
+const PASSES = ['Lobe 1', 'Lobe 2', 'Lobe 3', 'Valve 1', 'Valve 2', 'Valve 3', '', ''];
+
+const EXAMPLE = { perTurn: 0.1, graduation: 0.001, turns: 4, needle: 0.082 } as const;
+
+function picture(
+  id: string,
+  heading: string,
+  runs: 'clockwise' | 'anticlockwise',
+  reading: string,
+): DialData {
+  return {
+    id,
+    heading,
+    drawing: dial({ ...EXAMPLE, runs }, { id: `${id}-drawing`, ruler: rulerOf('inch') }),
+    reading,
+  };
+}
+
+/** A blank sheet for the bench: the method as boxes to tick, rows for the passes, and how a dial is read. */
+export function worksheetPage({ call, build, base }: Sight): Page {
+  return {
+    template: 'worksheet',
+    title: `Worksheet of call ${call.number}`,
+    place: '/calls',
+    data: {
+      back: base,
+      title: 'Ratio on the engine: worksheet',
+      about: `Call ${call.number}, ${build.label}`,
+      choices: CHOICES,
+      blanks: BLANKS,
+      passes: PASSES,
+      dials: [
+        picture('dial-lifter', 'At the lifter: the plunger goes in', 'clockwise', '4 turns 82 = .482 in'),
+        picture(
+          'dial-valve',
+          'At the valve: the hand runs backwards',
+          'anticlockwise',
+          '4 turns 82 = .482 in; the figure under the hand is 18',
+        ),
+      ],
+    },
+  };
+}

@@ -1,0 +1,56 @@
+import type { NumberKind } from '../../shared/quantities/number-types.ts';
+import { readNumber } from '../../shared/quantities/read-number.ts';
+import { isUnit, type Quantity, UNITS, type Unit } from '../../shared/quantities/units.ts';
+
+const KINDS = new Set<string>([
+  'ratio',
+  'turns',
+  'count',
+  ...Object.values(UNITS).map((unit) => unit.dimension),
+]);
+const isKind = (text: string): text is NumberKind => KINDS.has(text);
+
+function quantityOf(text: string | undefined): Quantity | undefined {
+  const [value = '', unit = ''] = (text ?? '').split(' ');
+  return isUnit(unit) && Number(value) > 0 ? { value: Number(value), unit } : undefined;
+}
+
+function unitOf(text: string | undefined): Unit | undefined {
+  return text !== undefined && isUnit(text) ? text : undefined;
+}
+
+/** How an entry would be read, or what it could mean; no fault is told before the form is sent. */
+function understood(field: HTMLInputElement): { readonly as?: string; readonly asks?: string } {
+  const { reads = '', assume, perTurn } = field.dataset;
+  if (!isKind(reads) || field.value.trim() === '') return {};
+  const unit = unitOf(assume);
+  const turn = quantityOf(perTurn);
+  const read = readNumber(field.value, {
+    kind: reads,
+    ...(unit === undefined ? {} : { assume: unit }),
+    ...(turn === undefined ? {} : { perTurn: turn }),
+  });
+  if (read.ok) return { as: read.readAs };
+  if (read.ambiguities.length === 0) return {};
+  return { asks: `${read.ambiguities.map((each) => each.readAs).join(', or ')}? Write the unit with it.` };
+}
+
+function echo(field: HTMLInputElement): void {
+  const line = document.querySelector(`[data-echo-for="${CSS.escape(field.id)}"]`);
+  if (line === null) return;
+  const { as, asks } = understood(field);
+  if (as === undefined) {
+    line.textContent = asks ?? '';
+    return;
+  }
+  const value = document.createElement('b');
+  value.textContent = as;
+  line.replaceChildren('read as ', value);
+}
+
+/** Says below a field how what is typed in it is read, while it is typed. */
+export function echoEntries(): void {
+  document.addEventListener('input', ({ target }) => {
+    if (target instanceof HTMLInputElement && target.dataset.reads !== undefined) echo(target);
+  });
+}

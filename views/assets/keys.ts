@@ -1,0 +1,34 @@
+const TYPING = 'input:not([type=radio], [type=checkbox]), textarea, select, [contenteditable]';
+
+function act(target: HTMLElement): void {
+  if (target instanceof HTMLInputElement) {
+    target.focus();
+    return;
+  }
+  target.click();
+  const place =
+    target instanceof HTMLAnchorElement && target.hash !== '' ? document.querySelector(target.hash) : null;
+  place?.querySelector<HTMLElement>('input:not([type=hidden]), button')?.focus();
+}
+
+/**
+ * Single keys do what stands beside them. Not while somebody types, not with another key held, and not where
+ * they are turned off (WCAG 2.2, 2.1.4). Escape leaves a field, so that a key can be used after typing.
+ */
+export function listenToKeys(): void {
+  if (document.documentElement.dataset.keys === 'off') return;
+  document.addEventListener('keydown', (event) => {
+    if (event.ctrlKey || event.metaKey || event.altKey || event.defaultPrevented || event.isComposing) return;
+    const { activeElement } = document;
+    const typing = activeElement instanceof HTMLElement && activeElement.matches(TYPING);
+    if (event.key === 'Escape' && typing) {
+      activeElement.blur();
+      return;
+    }
+    if (typing || event.key.length !== 1) return;
+    const target = document.querySelector<HTMLElement>(`[data-key="${CSS.escape(event.key)}"]`);
+    if (target === null) return;
+    event.preventDefault();
+    act(target);
+  });
+}
