@@ -3,11 +3,15 @@ import { accessApi } from '../access/api.ts';
 import { buildsApi } from '../builds/api.ts';
 import { callsApi } from '../calls/api.ts';
 import { catalogueApi } from '../catalogue/api.ts';
+import { consequencesApi } from '../consequences/api.ts';
 import type { Deps } from '../deps.ts';
 import { addNamedSchemas } from '../http/openapi.ts';
+import { identificationApi } from '../identification/api.ts';
+import { limitsApi } from '../limits/api.ts';
 import { photographsApi } from '../photographs/api.ts';
 import { readingsApi } from '../readings/api.ts';
 import { recordApi } from '../record/api.ts';
+import { sheetApi } from '../sheet/api.ts';
 
 /** Every JSON route but the computations. */
 export function apiRoutes(app: FastifyInstance, deps: Deps): void {
@@ -16,7 +20,11 @@ export function apiRoutes(app: FastifyInstance, deps: Deps): void {
   callsApi(app, deps);
   catalogueApi(app, deps);
   buildsApi(app, deps);
+  identificationApi(app, deps);
   readingsApi(app, deps);
+  sheetApi(app, deps);
+  consequencesApi(app, deps);
+  limitsApi(app, deps);
   recordApi(app, deps);
   photographsApi(app, deps);
 }

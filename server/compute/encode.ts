@@ -58,8 +58,7 @@ export function encoderFor(schema: z.core.$ZodType): Encoder {
       Array.isArray(value) ? items.map((encode, index) => encode(value[index], system)) : [];
   }
   if (schema instanceof z.ZodOptional) return encoderFor(schema.unwrap());
-  if (schema instanceof z.ZodString || schema instanceof z.ZodEnum || schema instanceof z.ZodBoolean) {
-    return (value) => value;
-  }
+  const plain = [z.ZodString, z.ZodStringFormat, z.ZodEnum, z.ZodBoolean];
+  if (plain.some((kind) => schema instanceof kind)) return (value) => value;
   throw new Error(`an output of type ${schema._zod.def.type} has no encoder`);
 }

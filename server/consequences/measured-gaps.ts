@@ -6,7 +6,7 @@ import type { SetUp } from '../set-ups/set-ups.ts';
 import type { SheetReading } from '../sheet/sheet-readings.ts';
 
 /** A gap of the sheet in SI. One figure is good to the allowance of such a reading; two gauges are their bounds. */
-function inSi({ reading, lifter }: SheetReading): MeasuredGap {
+export function gapInSi({ reading, lifter }: SheetReading): MeasuredGap {
   const { unit, value, low, high, readAs } = reading;
   const si = (each: number) => each * UNITS[unit].toSi;
   if (value !== undefined) {
@@ -45,7 +45,7 @@ export function measuredOn(setUp: SetUp, standing: readonly SheetReading[]): Mea
     for (const kind of GAP_KINDS) {
       const reading = newest(kind, arms);
       if (reading === undefined) continue;
-      found[kind] = inSi(reading);
+      found[kind] = gapInSi(reading);
       used.push(reading);
     }
     return found;

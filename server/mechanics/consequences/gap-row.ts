@@ -93,20 +93,25 @@ function gapBefore(
   return found.ok ? found.value : undefined;
 }
 
+/** Why a gap that was read may read too large: a hydraulic lifter sinks under it. */
+export function sinkingReasons(
+  reading: Pick<MeasuredGap, 'lifter'> | undefined,
+  engine: ConsequenceInput['lifter'],
+): string[] {
+  if (reading?.lifter === 'hydraulic')
+    return [
+      'it was read on a hydraulic lifter, which sinks: it reads too large. Read it on a solid or locked one',
+    ];
+  if (reading?.lifter === 'not-said' && engine !== 'solid')
+    return ['which lifter it was read on was not said; a hydraulic one sinks and reads too large'];
+  return [];
+}
+
 /** What keeps a gap from being called clear, whatever its size. */
 function heldBack(input: ConsequenceInput, name: GapKind, gap: KnownGap): string[] {
   const reading = input.measured.these[name] ?? input.measured.before[name];
-  const sinking = reading?.lifter === 'hydraulic';
-  const unsaid = reading?.lifter === 'not-said' && input.lifter !== 'solid';
   return [
-    ...(sinking
-      ? [
-          'it was read on a hydraulic lifter, which sinks: it reads too large. Read it on a solid or locked one',
-        ]
-      : []),
-    ...(unsaid
-      ? ['which lifter it was read on was not said; a hydraulic one sinks and reads too large']
-      : []),
+    ...sinkingReasons(reading, input.lifter),
     ...(gap.basis === 'reckoned' && input.after?.spring === 'running'
       ? [
           'the ratio is a running-spring ratio: it takes credit for what the train bends. Take a light-spring ratio',

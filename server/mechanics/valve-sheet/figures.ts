@@ -1,0 +1,82 @@
+import { allowance } from '../kit/allowances.ts';
+
+/** What several readings of one thing come to, in SI: a mean of figures, or the bounds all gauges agree on. */
+export interface SheetFigure {
+  readonly value?: number;
+  readonly low?: number;
+  readonly high?: number;
+  readonly passes: number;
+  /** Largest less smallest of the passes. */
+  readonly spread?: number;
+}
+
+export interface Pass {
+  readonly value?: number;
+  readonly low?: number;
+  readonly high?: number;
+}
+
+/**
+ * Passes of one thing together. Figures alone are averaged; as soon as one is a pair of bounds, the bounds are
+ * narrowed by each other and by nothing else: the middle of two gauges is no reading.
+ *
+ * @param passes [m] in the order of entry
+ * @param averaged [1] false where passes sink: then the last one stands
+ */
+export function together(passes: readonly Pass[], averaged: boolean): SheetFigure | undefined {
+  const last = passes.at(-1);
+  if (last === undefined) return undefined;
+  const bounds = passes.filter((pass) => pass.value === undefined);
+  if (bounds.length > 0) return narrowed(bounds);
+  const values = passes.flatMap(({ value }) => (value === undefined ? [] : [value]));
+  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+  return {
+    value: averaged ? mean : (last.value ?? mean),
+    passes: values.length,
+    ...(values.length > 1 ? { spread: Math.max(...values) - Math.min(...values) } : {}),
+  };
+}
+
+/** Bounds that contradict each other keep the last: the sheet shows both passes for the person to settle. */
+function narrowed(bounds: readonly Pass[]): SheetFigure {
+  const lows = bounds.flatMap(({ low }) => (low === undefined ? [] : [low]));
+  const highs = bounds.flatMap(({ high }) => (high === undefined ? [] : [high]));
+  const [low, high] = [Math.max(...lows), Math.min(...highs)];
+  const last = bounds.at(-1);
+  const ends = low < high ? { low, high } : { low: last?.low, high: last?.high };
+  return {
+    ...(ends.low !== undefined && Number.isFinite(ends.low) ? { low: ends.low } : {}),
+    ...(ends.high !== undefined && Number.isFinite(ends.high) ? { high: ends.high } : {}),
+    passes: bounds.length,
+  };
+}
+
+export interface RatioOfLifts {
+  readonly value?: number;
+  readonly low?: number;
+  readonly high?: number;
+}
+
+/**
+ * Ratio of two figures of the sheet as an interval.
+ *
+ * Equation: r = V/L, half-width r·√((u/V)² + (u/L)²) with u .002 in for each lift; of bounds, low = V_low/L_high and
+ * high = V_high/L_low
+ *
+ * Source: trade practice, .002 in on each lift gives about .011 of ratio; interval arithmetic.
+ */
+export function ratioOfFigures(valve: SheetFigure, lobe: SheetFigure): RatioOfLifts {
+  const repeat = allowance('repeat');
+  if (valve.value !== undefined && lobe.value !== undefined) {
+    const value = valve.value / lobe.value;
+    const half = value * Math.hypot(repeat / valve.value, repeat / lobe.value);
+    return { value, low: value - half, high: value + half };
+  }
+  const ends = (figure: SheetFigure) =>
+    figure.value === undefined ? figure : { low: figure.value - repeat, high: figure.value + repeat };
+  const [v, l] = [ends(valve), ends(lobe)];
+  return {
+    ...(v.low === undefined || l.high === undefined ? {} : { low: v.low / l.high }),
+    ...(v.high === undefined || l.low === undefined || l.low <= 0 ? {} : { high: v.high / l.low }),
+  };
+}

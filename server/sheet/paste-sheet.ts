@@ -1,0 +1,78 @@
+import { InputFaults } from '../../shared/problems/faults.ts';
+import type { PasteSheet } from '../../shared/schemas/sheet.ts';
+import type { Caller } from '../access/caller.ts';
+import type { Tx } from '../database/database.ts';
+import { type Pasted, type PastedReading, type PasteFault, readPasted } from './paste.ts';
+import {
+  keepSheetReadings,
+  listSheetReadings,
+  type SheetReading,
+  standingOnSheet,
+} from './sheet-readings.ts';
+
+/** A pasted reading with what stands of the same thing already. */
+export type LookedAt = PastedReading & { readonly already?: string };
+
+export interface Look {
+  readonly readings: readonly LookedAt[];
+  readonly faults: readonly PasteFault[];
+}
+
+/** What the text would put on the sheet, and what is wrong with it; nothing is kept. */
+export async function lookAtPasted(
+  tx: Tx,
+  caller: Caller,
+  buildId: string,
+  input: PasteSheet,
+): Promise<Look> {
+  const standing = standingOnSheet(await listSheetReadings(tx, caller, buildId));
+  const { readings, faults } = readPasted(input);
+  return {
+    faults,
+    readings: readings.map((each) => {
+      const same = standing.findLast(
+        (one) =>
+          one.cylinder === each.cylinder &&
+          one.valve === each.valve &&
+          one.kind === each.kind &&
+          one.arms === input.arms &&
+          (each.kind !== 'valve-lift' || one.spring === input.spring),
+      );
+      return same === undefined ? each : { ...each, already: same.reading.readAs };
+    }),
+  };
+}
+
+export const sayFault = ({ line, column, detail }: PasteFault): string =>
+  `line ${line}, ${column}: ${detail}`;
+
+/** Keeps all that the text holds, or nothing where one cell can't be read. */
+export async function keepPasted(
+  tx: Tx,
+  caller: Caller,
+  buildId: string,
+  input: PasteSheet,
+): Promise<{ readonly kept: SheetReading[] } | Pasted> {
+  const { readings, faults } = readPasted(input);
+  if (faults.length > 0) return { readings, faults };
+  const { spring, lifter, tool, arms } = input;
+  const kept = await keepSheetReadings(tx, caller, buildId, {
+    spring,
+    lifter,
+    tool,
+    arms,
+    readings: readings.map(({ line: _, ...each }) => each),
+  });
+  return { kept };
+}
+
+/** The faults of a text as those of one field of the input. */
+export const textFaults = (faults: readonly PasteFault[]): InputFaults =>
+  new InputFaults(
+    faults.map((fault) => ({
+      pointer: '/text',
+      code: 'not-allowed',
+      detail: sayFault(fault),
+      received: fault.received,
+    })),
+  );
