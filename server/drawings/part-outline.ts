@@ -24,7 +24,7 @@ const as = (asked: boolean, otherwise = 'draw-outline') => (asked ? 'draw-moving
 /** The rocker from the side: valve at the left, pushrod at the right. */
 export function fromTheSide(shown: Shown): string {
   const body =
-    'M62 68C92 64 128 46 176 46C214 46 244 58 272 72V98C246 104 214 110 176 110C140 110 108 106 78 104';
+    'M62 72C92 66 128 46 176 46C214 46 244 58 272 72V98C246 104 214 110 176 110C140 110 108 106 78 104';
   return [
     path(as(shown.stud, 'draw-behind'), 'M167 30V128M185 30V128'),
     path('draw-outline', body),

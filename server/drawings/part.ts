@@ -38,7 +38,7 @@ const DIMENSIONS: Readonly<Record<AskedOfPart, () => string>> = {
     label(234, 284, 'body width'),
   rings: () => label(202, 188, 'rings here?') + label(202, 276, 'and here?'),
   tip: () => label(30, 156, 'roller or sliding shoe?'),
-  mount: () => label(194, 34, 'stud, pedestal or shaft?'),
+  mount: () => label(316, 22, 'stud, pedestal or shaft?', { anchor: 'end' }),
 };
 
 const TITLES: Readonly<Record<AskedOfPart, string>> = { ...PART_SIZES, ...PART_FEATURES };

@@ -11,6 +11,7 @@ import {
 } from '../../builds/builds.ts';
 import type { Tx } from '../../database/database.ts';
 import type { PageRequest, PageSide } from '../../http/page-route.ts';
+import { listPartReadings, type PartReading } from '../../identification/part-readings.ts';
 import { listNotes, type Note } from '../../notes/notes.ts';
 import { Failure } from '../../problems/failure.ts';
 import { type SetUpRatio, setUpRatio } from '../../readings/ratio.ts';
@@ -31,6 +32,8 @@ export interface Sight {
   readonly placements: readonly Placement[];
   /** Which arm sits on which valve now. */
   readonly now: readonly Placement[];
+  /** What was read of a part in the hand. */
+  readonly partReadings: readonly PartReading[];
   readonly setUps: readonly SetUp[];
   readonly readings: readonly Reading[];
   readonly ratios: readonly SetUpRatio[];
@@ -69,6 +72,7 @@ export async function lookAt(tx: Tx, given: PageRequest): Promise<Sight> {
     arms: await listArms(tx, caller, buildId),
     placements,
     now: nowOnValves(placements),
+    partReadings: await listPartReadings(tx, caller, buildId),
     setUps,
     readings: await listReadings(tx, caller, buildId),
     ratios,

@@ -1,0 +1,63 @@
+import { isPartFeature, isPartSize } from '../../../shared/schemas/part-words.ts';
+import type { Slot } from '../../../views/parts/part.ts';
+import { type Again, formSlot, type StepBody } from '../../calls/pages/forms-on-page.ts';
+import type { Sight } from '../../calls/pages/sight.ts';
+import { type AskedOfPart, partDrawing } from '../../drawings/part.ts';
+import type { PageRequest } from '../../http/page-route.ts';
+import type { PartIdentification } from '../identification.ts';
+import { candidatesSlot, followingSlots, nextSlot } from './answers.ts';
+import { HOW_TO } from './how-to.ts';
+import { marksForm, partForm, partTitle } from './part-forms.ts';
+import { readingsTable } from './readings-table.ts';
+
+/** What is asked now: what was picked, what came back with a fault, the hole to begin with, or what says most. */
+function askedNow(given: PageRequest, found: PartIdentification, again: Again | undefined): AskedOfPart {
+  const picked = (again?.typed.form === 'part' ? again.typed.kind : undefined) ?? given.query.ask ?? '';
+  if (isPartSize(picked) || isPartFeature(picked)) return picked;
+  const begun = found.standing.some(({ kind }) => isPartSize(kind) || isPartFeature(kind));
+  return begun ? (found.offers[0]?.kind ?? 'hole-across-trunnion') : 'hole-across-trunnion';
+}
+
+function emptyCatalogue(sight: Sight): Slot {
+  const link =
+    sight.side === 'desk' ? { link: { href: '/catalogue/load', label: 'Load part families' } } : {};
+  const text =
+    'The shop has no catalogue yet, so there is nothing to set the part against. Readings are kept.';
+  return { template: '/parts/notice', data: { text, ...link } };
+}
+
+/** Identifying a rocker: one thing asked at a time, and what it may be from what is read so far. */
+export function identifyStep(
+  sight: Sight,
+  given: PageRequest,
+  found: PartIdentification,
+  again: Again | undefined,
+): StepBody {
+  const asked = askedNow(given, found, again);
+  const words = HOW_TO[asked];
+  const forms = sight.call.held ? [] : [partForm(sight, asked), marksForm(sight)];
+  const [part, marks] = forms.map((form) => formSlot(form, again));
+  const begun = found.standing.some(({ kind }) => isPartSize(kind) || isPartFeature(kind));
+  const ask = sight.side === 'desk' ? `Ask: “${words.say}” ${words.how}` : words.how;
+  return {
+    forms,
+    slots: [
+      {
+        template: '/pages/call/group',
+        data: {
+          title: partTitle(asked),
+          text: ask,
+          slots: [
+            { template: '/parts/drawing', data: partDrawing('part-drawing', asked) },
+            ...(part === undefined ? [] : [part]),
+          ],
+        },
+      },
+      ...(found.families === 0 ? [emptyCatalogue(sight)] : []),
+      ...(begun && found.families > 0 ? [nextSlot(sight, found), candidatesSlot(sight, found)] : []),
+      ...followingSlots(found),
+      readingsTable(sight, found),
+      ...(marks === undefined ? [] : [marks]),
+    ],
+  };
+}

@@ -1,0 +1,109 @@
+import {
+  FEATURE_WORDS,
+  isPartFeature,
+  isPartSize,
+  PART_FEATURES,
+  PART_MARKS,
+  PART_SIZES,
+} from '../../../shared/schemas/part-words.ts';
+import { keysOf } from '../../../shared/schemas/words.ts';
+import type { FormGroup } from '../../../views/parts/form.examples.ts';
+import type { PageForm } from '../../calls/pages/forms-on-page.ts';
+import type { Sight } from '../../calls/pages/sight.ts';
+import type { AskedOfPart } from '../../drawings/part.ts';
+import { choiceField, quantityField, type Shown, textField } from '../../forms/fields.ts';
+import type { PartReading } from '../part-readings.ts';
+
+export const PLACE = 'Where on the part, or how it was done';
+export const partTitle = (kind: AskedOfPart): string => ({ ...PART_SIZES, ...PART_FEATURES })[kind];
+
+const bigAt = (sight: Sight) => (sight.side === 'bench' ? { big: true } : { autofocus: true });
+
+/** The one thing asked for now: a size with its unit, or one of a few words. */
+export function partForm(sight: Sight, kind: AskedOfPart): PageForm {
+  const title = partTitle(kind);
+  return {
+    name: 'part',
+    action: `${sight.base}/part-readings`,
+    hidden: { kind },
+    labels: { size: title, word: title, place: PLACE },
+    groups: (shown) => [
+      {
+        slots: [
+          isPartFeature(kind)
+            ? choiceField(shown, 'word', title, FEATURE_WORDS[kind], { inline: true })
+            : quantityField(shown, 'size', title, 'length', { assume: 'in', ...bigAt(sight) }),
+          textField(shown, 'place', PLACE, { optional: true, hint: 'Such as “turned a quarter turn”.' }),
+        ],
+      },
+    ],
+    buttons: [{ label: 'Keep reading', kind: 'primary', key: 'k' }],
+  };
+}
+
+const HINTS: Readonly<Record<keyof typeof PART_MARKS, string>> = {
+  'ratio-stamp': 'Exactly as it stands there, dot and all. Nothing there: leave it empty.',
+  'other-number': 'Letters too. It may be a lot number; it is not a part number.',
+  'box-label': 'Not from the part: from the box or the invoice alone.',
+};
+
+function markGroup(shown: Shown, kind: keyof typeof PART_MARKS): FormGroup {
+  return {
+    legend: PART_MARKS[kind],
+    hint: HINTS[kind],
+    slots: [
+      textField(shown, `${kind}.mark`, 'Word for word'),
+      textField(shown, `${kind}.place`, 'Where, how high, stamped, engraved or cast', { optional: true }),
+    ],
+  };
+}
+
+/** The three marks: each has its own field, and nothing is copied from one to another. */
+export function marksForm(sight: Sight): PageForm {
+  const kinds = keysOf(PART_MARKS);
+  return {
+    name: 'marks',
+    action: `${sight.base}/part-marks`,
+    title: 'Marks, word for word',
+    labels: Object.fromEntries(kinds.map((kind) => [`${kind}.mark`, PART_MARKS[kind]])),
+    groups: (shown) => kinds.map((kind) => markGroup(shown, kind)),
+    buttons: [{ label: 'Keep these marks', kind: sight.side === 'bench' ? 'plain' : 'plain' }],
+  };
+}
+
+/** A reading of the part put right or struck out. */
+export function correctionForm(sight: Sight, reading: PartReading): PageForm {
+  const { kind, readAs, typed, id } = reading;
+  const labels = {
+    size: 'Size as it should be',
+    word: 'What it should be',
+    mark: 'The mark as it should be',
+    place: PLACE,
+    reason: 'Why',
+  };
+  const hint = `It stands as ${readAs}, typed “${typed}”.`;
+  return {
+    name: 'correct-part',
+    action: `${sight.base}/part-readings/${id}/correct`,
+    labels,
+    initial: { place: reading.place },
+    groups: (shown) => [
+      {
+        slots: [
+          isPartSize(kind)
+            ? quantityField(shown, 'size', labels.size, 'length', { assume: 'in', hint, ...bigAt(sight) })
+            : isPartFeature(kind)
+              ? choiceField(shown, 'word', labels.word, FEATURE_WORDS[kind], { inline: true, hint })
+              : textField(shown, 'mark', labels.mark, { hint, ...bigAt(sight) }),
+          textField(shown, 'place', PLACE, { optional: true }),
+          textField(shown, 'reason', labels.reason, { hint: 'Such as “jaws were cocked, read again”.' }),
+        ],
+      },
+    ],
+    buttons: [
+      { label: 'Put this in its place', kind: 'primary', name: 'act', value: 'replace', key: 'k' },
+      { label: 'Strike it out', kind: 'danger', name: 'act', value: 'strike' },
+      { label: 'Leave it', href: `${sight.base}/steps/identify` },
+    ],
+  };
+}
