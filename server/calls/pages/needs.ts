@@ -1,3 +1,4 @@
+import { standingPart } from '../../identification/part-readings.ts';
 import type { Question } from '../../mechanics/questions/types.ts';
 import { answerOf } from '../../readings/pages/answered.ts';
 import type { SetUpRatio } from '../../readings/ratio.ts';
@@ -59,6 +60,20 @@ function ofParts(sight: Sight): Need[] {
   ];
 }
 
+/** Only a call that is about finding out what a part is waits for it. */
+function ofIdentify({ call, partReadings }: Sight): Need[] {
+  const asked = call.goal === 'identify' ? must : also;
+  const read = (kind: string) => standingPart(partReadings).filter((reading) => reading.kind === kind).length;
+  const holes = read('hole-across-trunnion');
+  return [
+    asked(`hole across the trunnion, both ways: ${Math.min(holes, 2)} of 2`, holes >= 2),
+    asked('width across the trunnion', read('width-across-trunnion') > 0),
+    asked('rings', read('rings') > 0),
+    also('roller, body and arms', read('roller-diameter') + read('body-width') + read('pivot-to-tip') > 2),
+    also('marks, each word for word', read('ratio-stamp') + read('other-number') + read('box-label') > 0),
+  ];
+}
+
 function ofRatio(sight: Sight): Need[] {
   const found = sight.ratios.at(-1);
   if (found === undefined) return [must('how it is measured, before the first reading', false)];
@@ -73,7 +88,7 @@ function ofRatio(sight: Sight): Need[] {
       ? [must(`lobe lift ${on}: ${lobes} of ${PASSES} passes`, lobes >= PASSES)]
       : []),
     must(`valve lift ${on}: ${valves} of ${PASSES} passes`, valves >= PASSES),
-    ...open.map((question) => must(`answer: ${question.ask}`, false)),
+    ...open.map((question) => must(question.ask, false)),
     must(
       'a reading on a light spring, to set against the stamp',
       sight.ratios.some((each) => each.result !== undefined && each.setUp.method.spring === 'light'),
@@ -105,19 +120,24 @@ const NEEDS: Readonly<Record<StepName, (sight: Sight) => Need[]>> = {
   build: ofBuild,
   cam: ofCam,
   parts: ofParts,
+  identify: ofIdentify,
   ratio: ofRatio,
   notes: ofNotes,
 };
 
 export const needsOf = (step: StepName, sight: Sight): Need[] => NEEDS[step](sight);
 
-const ORDER: readonly StepName[] = ['triage', 'parts', 'cam', 'ratio', 'build', 'notes'];
+const ORDER: readonly StepName[] = ['triage', 'identify', 'parts', 'cam', 'ratio', 'build', 'notes'];
 
 /** The step that is next: the first with something that the answer waits for; with nothing left, the notes. */
 export function nextStep(sight: Sight): { step: StepName; why: string } {
   for (const step of ORDER) {
     const lacking = needsOf(step, sight).find((need) => need.must && !need.have);
-    if (lacking !== undefined) return { step, why: `It waits for: ${lacking.text}.` };
+    if (lacking !== undefined)
+      return {
+        step,
+        why: `Still open: ${lacking.text.replace(/[.?]$/, (end) => (end === '?' ? '?' : ''))}${lacking.text.endsWith('?') ? '' : '.'}`,
+      };
   }
   return { step: 'notes', why: 'Everything that was asked for is there.' };
 }

@@ -28,6 +28,13 @@ export const STEPS = {
     say: 'What looks like a ratio on the arm? What else is on it? What does the box say? One after the other, word for word.',
     how: 'Clean the mark, read it word for word. Put a felt-pen letter on each arm before you move it.',
   },
+  identify: {
+    title: 'Find out what the part is',
+    link: 'Part in the hand',
+    key: '7',
+    say: 'Is there a number on the arm? Which, word for word? Then the caliper: the hole first, then the width over the trunnion.',
+    how: 'Clean the part. Measure one thing at a time, as the drawing shows it; each reading is kept.',
+  },
   ratio: {
     title: 'Read the ratio on the engine',
     link: 'Ratio on the engine',
@@ -45,6 +52,14 @@ export const STEPS = {
 } as const;
 
 export type StepName = keyof typeof STEPS;
-export const STEP_NAMES: readonly StepName[] = ['triage', 'build', 'cam', 'parts', 'ratio', 'notes'];
+export const STEP_NAMES: readonly StepName[] = [
+  'triage',
+  'build',
+  'cam',
+  'parts',
+  'identify',
+  'ratio',
+  'notes',
+];
 
 export const isStep = (name: string): name is StepName => Object.hasOwn(STEPS, name);
