@@ -70,6 +70,7 @@ export async function buildApp(deps: Deps): Promise<FastifyInstance> {
         { name: 'calls', description: 'Calls, their triage, hold, notes and promises' },
         { name: 'builds', description: 'Builds with their revisions, arms and placements' },
         { name: 'catalogue', description: 'Part families of the shop, loaded and saved as a file' },
+        { name: 'identification', description: 'A part in the hand, set against the catalogue' },
         { name: 'readings', description: 'Set-ups, readings, questions and ratios' },
         { name: 'service', description: 'The service itself' },
       ],

@@ -3,6 +3,8 @@ import { partsStep } from '../../builds/pages/parts-step.ts';
 import { againstNewer, specStep } from '../../builds/pages/spec-step.ts';
 import type { Tx } from '../../database/database.ts';
 import type { PageRequest } from '../../http/page-route.ts';
+import { identifyPart } from '../../identification/identification.ts';
+import { identifyStep } from '../../identification/pages/identify-step.ts';
 import { ratioStep } from '../../readings/pages/ratio-step.ts';
 import type { Again, StepBody } from './forms-on-page.ts';
 import { notesStep } from './notes-step.ts';
@@ -36,13 +38,15 @@ export async function stepBody(
   const stale = await againstNow(tx, sight, posted);
   const again = 'again' in stale ? stale.again : undefined;
   const other = 'other' in stale ? stale.other : undefined;
-  const bodies: Readonly<Record<StepName, () => StepBody>> = {
+  const bodies: Readonly<Record<StepName, () => StepBody | Promise<StepBody>>> = {
     triage: () => triageStep(sight, again),
     build: () => specStep(sight, given, 'build', { ...(again ? { again } : {}), other }),
     cam: () => specStep(sight, given, 'cam', { ...(again ? { again } : {}), other }),
     parts: () => partsStep(sight, again, other),
+    identify: async () =>
+      identifyStep(sight, given, await identifyPart(tx, sight.caller, sight.build.id), again),
     ratio: () => ratioStep(sight, given, again),
     notes: () => notesStep(sight, again),
   };
-  return { body: bodies[step](), again };
+  return { body: await bodies[step](), again };
 }
