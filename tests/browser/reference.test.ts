@@ -1,0 +1,81 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { loadComputations } from '../../server/compute/registry.ts';
+import { launchBrowser } from '../tools/browser.ts';
+import { type TestService, testService } from '../tools/service.ts';
+
+const names = [...(await loadComputations()).keys()];
+const pages = ['/reference', '/reference?q=coil+bind', '/reference/api', '/problems/invalid-input'];
+
+let service: TestService;
+let origin: string;
+let browser: Browser;
+
+beforeAll(async () => {
+  service = await testService({ COMPUTE_PER_MINUTE: '100000' });
+  origin = await service.listen();
+  browser = await launchBrowser();
+});
+afterAll(async () => {
+  await browser?.close();
+  await service?.close();
+});
+
+async function open(url: string, width: number, colorScheme: 'light' | 'dark', javaScriptEnabled = true) {
+  const context = await browser.newContext({
+    viewport: { width, height: 800 },
+    colorScheme,
+    javaScriptEnabled,
+  });
+  const page = await context.newPage();
+  const said: string[] = [];
+  page.on('console', (message) => {
+    if (message.type() === 'error') said.push(message.text());
+  });
+  await page.goto(origin + url);
+  return { page, said, close: () => context.close() };
+}
+
+const ACCESS_RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+describe.each([...pages, ...names.map((name) => `/reference/${name}`)])('%s', (url) => {
+  it('meets the access rules in the dark, and the policy of the page blocks nothing', async () => {
+    const { page, said, close } = await open(url, 1280, 'dark');
+    const { violations } = await new AxeBuilder({ page }).withTags(ACCESS_RULES).analyze();
+    expect(
+      violations.map((fault) => `${fault.id}: ${fault.nodes.map((node) => node.html).join(' | ')}`),
+    ).toEqual([]);
+    expect(said).toEqual([]);
+    await close();
+  });
+
+  it('spills nothing sideways at 320 px, unfolded too', async () => {
+    const { page, close } = await open(url, 320, 'light');
+    const spill = await page.evaluate(() => {
+      for (const folded of document.querySelectorAll('details')) folded.open = true;
+      return document.documentElement.scrollWidth - window.innerWidth;
+    });
+    expect(spill).toBeLessThanOrEqual(0);
+    await close();
+  });
+});
+
+describe('without scripts', () => {
+  it('a form is found, filled, computed and put right', async () => {
+    const { page, close } = await open('/reference', 360, 'light', false);
+    await page.getByLabel('Find a computation').fill('coil bind');
+    await page.getByRole('button', { name: 'Find' }).click();
+    await page.getByRole('link', { name: 'Spring load and coil bind' }).click();
+    await page.getByLabel('Net lift').fill('much');
+    await page.getByRole('button', { name: 'Compute' }).click();
+    await page.getByRole('link', { name: /^Net lift: / }).click();
+    expect(await page.getByLabel('Net lift').inputValue()).toBe('much');
+    // 1.900 − .700 − 1.150 = .050, under the usual .060.
+    await page.getByLabel('Net lift').fill('.7');
+    await page.getByRole('button', { name: 'Compute' }).click();
+    expect(await page.locator('.gap-value').innerText()).toBe('.050 in');
+    expect(await page.locator('.gap-bar').innerText()).toContain('short');
+    await close();
+  });
+});
