@@ -7,6 +7,7 @@ import { cataloguePages } from '../catalogue/pages.ts';
 import type { Deps } from '../deps.ts';
 import { identificationPages } from '../identification/pages.ts';
 import { limitsPages } from '../limits/pages.ts';
+import { photographPages } from '../photographs/pages.ts';
 import { referencePages } from '../reference/routes.ts';
 import { sharePages } from '../sharing/pages.ts';
 import { assetRoutes } from './asset-routes.ts';
@@ -24,5 +25,6 @@ export function pageRoutes(app: FastifyInstance, deps: Deps): void {
   sharePages(app, deps);
   cataloguePages(app, deps);
   identificationPages(app, deps);
+  photographPages(app, deps);
   referencePages(app, deps);
 }

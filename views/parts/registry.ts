@@ -7,6 +7,7 @@ import { empty } from './empty.examples.ts';
 import { errorSummary } from './error-summary.examples.ts';
 import { facts } from './facts.examples.ts';
 import { field } from './field.examples.ts';
+import { file } from './file.examples.ts';
 import { form } from './form.examples.ts';
 import { gapBar } from './gap-bar.examples.ts';
 import { hold } from './hold.examples.ts';
@@ -14,6 +15,7 @@ import { missing } from './missing.examples.ts';
 import { notice } from './notice.examples.ts';
 import { pager } from './pager.examples.ts';
 import type { Part } from './part.ts';
+import { photographs } from './photographs.examples.ts';
 import { question } from './question.examples.ts';
 import { result } from './result.examples.ts';
 import { select } from './select.examples.ts';
@@ -36,6 +38,8 @@ export const parts: readonly Part<object>[] = [
   select,
   textarea,
   form,
+  file,
+  photographs,
   errorSummary,
   result,
   verdict,

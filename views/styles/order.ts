@@ -31,6 +31,7 @@ export const STYLE_SHEETS = [
   'status-line.css',
   'facts.css',
   'pager.css',
+  'photographs.css',
   'call.css',
   'reference-parts.css',
   'reference.css',
