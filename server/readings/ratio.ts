@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { InputFaults } from '../../shared/problems/faults.ts';
 import { UNITS, type Unit } from '../../shared/quantities/units.ts';
 import type { BuildSpec } from '../../shared/schemas/build-spec.ts';
 import { siOf } from '../../shared/schemas/entered.ts';
@@ -95,6 +96,20 @@ export function ratioInput(
   return { input, missing: [] };
 }
 
+/** The ratio, or why these readings give none: the record of a call is shown whatever was entered. */
+function computed(input: RatioInput | undefined): { result: RatioResult | undefined; refused: string[] } {
+  if (input === undefined) return { result: undefined, refused: [] };
+  try {
+    return { result: ratioAtFullLift.compute(input), refused: [] };
+  } catch (error) {
+    if (!(error instanceof InputFaults)) throw error;
+    const refused = error.faults.map(
+      (fault) => `${fault.pointer.slice(1).replaceAll('/', ' ')} ${fault.detail}`,
+    );
+    return { result: undefined, refused };
+  }
+}
+
 /** The ratio of a set-up with everything it rests on, from the readings that stand. */
 export async function setUpRatio(
   tx: Tx,
@@ -109,14 +124,14 @@ export async function setUpRatio(
   const readings = all.filter((reading) => reading.setUpId === setUpId);
   const stand = standing(readings);
   const { input, missing } = ratioInput(spec, setUp, stand);
-  const result = input === undefined ? undefined : ratioAtFullLift.compute(input);
+  const { result, refused } = computed(input);
   return {
     setUp,
     spec,
     readings,
     input,
     result,
-    missing,
+    missing: [...missing, ...refused],
     questions: questionsFor(questionInput(spec, setUp, setUps, standing(all))),
     assumptions:
       input === undefined || result === undefined ? [] : ratioAtFullLift.assumptions(input, result),

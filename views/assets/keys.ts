@@ -13,10 +13,11 @@ function act(target: HTMLElement): void {
 
 /**
  * Single keys do what stands beside them. Not while somebody types, not with another key held, and not where
- * they are turned off (WCAG 2.2, 2.1.4). Escape leaves a field, so that a key can be used after typing.
+ * they are turned off (WCAG 2.2, 2.1.4); the bench, which has no account to turn them off in, has none. Escape leaves a field, so that a key can be used after typing.
  */
 export function listenToKeys(): void {
-  if (document.documentElement.dataset.keys === 'off') return;
+  const { keys, side } = document.documentElement.dataset;
+  if (keys === 'off' || side === 'builder') return;
   document.addEventListener('keydown', (event) => {
     if (event.ctrlKey || event.metaKey || event.altKey || event.defaultPrevented || event.isComposing) return;
     const { activeElement } = document;

@@ -113,6 +113,11 @@ export function specForm(of: SpecFormOf): PageForm {
           ],
         }),
       ),
-    buttons: [{ label: 'Keep as a new revision', ...(of.alone ? { kind: 'primary', key: 'k' } : {}) }],
+    buttons: [
+      {
+        label: of.bench && of.alone ? 'Keep and go on' : 'Keep as a new revision',
+        ...(of.alone ? { kind: 'primary', key: 'k' } : {}),
+      },
+    ],
   };
 }

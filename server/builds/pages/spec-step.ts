@@ -1,4 +1,3 @@
-import type { Slot } from '../../../views/parts/part.ts';
 import type { Again, StepBody } from '../../calls/pages/forms-on-page.ts';
 import { formSlot } from '../../calls/pages/forms-on-page.ts';
 import { momentText } from '../../calls/pages/moments.ts';
@@ -55,24 +54,19 @@ export async function againstNewer(
   };
 }
 
-function partLinks(sight: Sight, step: SpecStep, part: number): Slot {
+/** Where the screens beside this one are; the first and the last lead on to the steps beside this one. */
+function screensOf(sight: Sight, step: SpecStep, part: number): NonNullable<StepBody['screens']> {
   const groups = GROUPS[step];
   const link = (to: number) => {
     const group = groups[to - 1];
-    return group === undefined
-      ? undefined
-      : { href: `${sight.base}/steps/${step}?part=${to}`, label: group.legend };
+    return group && { href: `${sight.base}/steps/${step}?part=${to}`, label: group.legend };
   };
   const previous = link(part - 1);
   const next = link(part + 1);
   return {
-    template: '/parts/pager',
-    data: {
-      label: 'Screens of this step',
-      position: `${part} of ${groups.length}`,
-      ...(previous === undefined ? {} : { previous }),
-      ...(next === undefined ? {} : { next }),
-    },
+    position: `${part} of ${groups.length}`,
+    ...(previous === undefined ? {} : { previous }),
+    ...(next === undefined ? {} : { next }),
   };
 }
 
@@ -94,6 +88,7 @@ export function specStep(sight: Sight, given: PageRequest, step: SpecStep, stale
   });
   return {
     forms: [form],
-    slots: [formSlot(form, stale.again), ...(bench ? [partLinks(sight, step, part)] : [])],
+    slots: [formSlot(form, stale.again)],
+    ...(bench ? { screens: screensOf(sight, step, part) } : {}),
   };
 }

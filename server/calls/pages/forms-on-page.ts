@@ -1,5 +1,6 @@
 import type { ButtonData } from '../../../views/parts/button.examples.ts';
 import type { FormGroup } from '../../../views/parts/form.examples.ts';
+import type { PagerData } from '../../../views/parts/pager.examples.ts';
 import type { Slot } from '../../../views/parts/part.ts';
 import { FRESH, type Shown, summaryOf } from '../../forms/fields.ts';
 import type { Fields, FormFault } from '../../forms/read-form.ts';
@@ -17,6 +18,8 @@ export interface PageForm {
   readonly labels: Readonly<Record<string, string>>;
   readonly buttons: readonly ButtonData[];
   readonly title?: string;
+  /** A form that only leads on is fetched, not posted. */
+  readonly method?: 'get';
   readonly hidden?: Readonly<Record<string, string>>;
   readonly initial?: Fields;
   readonly groups: (shown: Shown) => readonly FormGroup[];
@@ -43,8 +46,9 @@ export function formSlot(form: PageForm, again: Again | undefined): Slot {
     data: {
       id: form.name,
       action: form.action,
-      key: crypto.randomUUID(),
-      hidden: { form: form.name, ...form.hidden },
+      ...(form.method === undefined
+        ? { key: crypto.randomUUID(), hidden: { form: form.name, ...form.hidden } }
+        : { method: form.method, hidden: form.hidden ?? {} }),
       ...(form.title === undefined ? {} : { title: form.title }),
       groups: groups.map((group) => ({
         ...group,
@@ -73,4 +77,6 @@ export function errorsOf(
 export interface StepBody {
   readonly slots: readonly Slot[];
   readonly forms: readonly PageForm[];
+  /** At the bench a step may have several screens: where the one before and the one after are. */
+  readonly screens?: Partial<Omit<PagerData, 'label'>>;
 }

@@ -1,3 +1,4 @@
+import { InputFaults } from '../../../shared/problems/faults.ts';
 import { listRevisions } from '../../builds/builds.ts';
 import { partsStep } from '../../builds/pages/parts-step.ts';
 import { againstNewer, specStep } from '../../builds/pages/spec-step.ts';
@@ -5,7 +6,8 @@ import type { Tx } from '../../database/database.ts';
 import type { PageRequest } from '../../http/page-route.ts';
 import { identifyPart } from '../../identification/identification.ts';
 import { identifyStep } from '../../identification/pages/identify-step.ts';
-import { ratioStep } from '../../readings/pages/ratio-step.ts';
+import { type Explained, explainSetUp } from '../../readings/explain.ts';
+import { chosenSetUp, ratioStep } from '../../readings/pages/ratio-step.ts';
 import type { Again, StepBody } from './forms-on-page.ts';
 import { notesStep } from './notes-step.ts';
 import type { Sight } from './sight.ts';
@@ -45,8 +47,26 @@ export async function stepBody(
     parts: () => partsStep(sight, again, other),
     identify: async () =>
       identifyStep(sight, given, await identifyPart(tx, sight.caller, sight.build.id), again),
-    ratio: () => ratioStep(sight, given, again),
+    ratio: async () => ratioStep(sight, given, again, await explainedFor(tx, sight, given, again)),
     notes: () => notesStep(sight, again),
   };
   return { body: await bodies[step](), again };
+}
+
+/** What would explain the readings of the set-up that the ratio step shows. */
+async function explainedFor(
+  tx: Tx,
+  sight: Sight,
+  given: PageRequest,
+  again: Again | undefined,
+): Promise<Explained | undefined> {
+  const found = chosenSetUp(sight, again?.typed.setUpId ?? given.query['set-up']);
+  if (found === undefined) return undefined;
+  try {
+    return await explainSetUp(tx, sight.caller, sight.build.id, found.setUp.id);
+  } catch (error) {
+    // Readings that the inference can't take are shown all the same; the step goes on without it.
+    if (error instanceof InputFaults) return undefined;
+    throw error;
+  }
 }

@@ -8,7 +8,7 @@ import type { Sight } from './sight.ts';
 import { STEP_NAMES, STEPS, type StepName } from './steps.ts';
 import { tapeOf } from './tape.ts';
 
-function pagerOf(sight: Sight, step: StepName): Slot {
+function pagerOf(sight: Sight, step: StepName, screens: StepBody['screens']): Slot {
   const before = STEP_NAMES[STEP_NAMES.indexOf(step) - 1];
   const after = followingStep(step);
   const link = (to: StepName) => ({ href: `${sight.base}/steps/${to}`, label: STEPS[to].link });
@@ -18,6 +18,7 @@ function pagerOf(sight: Sight, step: StepName): Slot {
       label: 'Steps',
       ...(before === undefined ? {} : { previous: link(before) }),
       ...(after === undefined ? {} : { next: link(after) }),
+      ...screens,
     },
   };
 }
@@ -51,7 +52,7 @@ export function stepPage(
     header,
     ...guide,
     ...body.slots,
-    ...(sight.side === 'bench' ? [pagerOf(sight, at.step)] : []),
+    ...(sight.side === 'bench' ? [pagerOf(sight, at.step, body.screens)] : []),
     ...(sight.call.held ? [] : [formSlot(stop, again)]),
   ];
   return {
@@ -77,11 +78,16 @@ export function stepPage(
 }
 
 /** What can be done with the call beside its steps. */
-function linksOf({ base, side, call }: Sight): { href: string; label: string; key?: string }[] {
+function linksOf({
+  base,
+  side,
+  call,
+}: Sight): { href: string; label: string; key?: string; stop?: boolean }[] {
   const both = [
-    ...(call.held ? [] : [{ href: '#stop', label: 'Stop: nobody turns it', key: 'x' }]),
+    ...(call.held ? [] : [{ href: '#stop', label: 'Stop: nobody turns it', key: 'x', stop: true }]),
     { href: `${base}/report`, label: 'Report', key: 'r' },
     { href: `${base}/worksheet`, label: 'Worksheet', key: 'w' },
+    { href: `${base}/photographs`, label: 'Photographs', key: 'p' },
   ];
   if (side === 'bench') return both;
   return [

@@ -70,9 +70,7 @@ export function reportPage(sight: Sight, now: Date): Page {
       sections: [
         ...holdSlot(sight),
         ...sight.ratios.flatMap((found) => setUpSection(sight, found)),
-        heading('Said and promised'),
         notesTable(sight.notes),
-        heading('Rocker arms'),
         armsTable(sight),
         ...(sight.placements.length > 1 ? [swapsTable(sight)] : []),
         heading(`The build as it stands, revision ${build.revision}`),

@@ -2,15 +2,17 @@ import type { Slot } from '../../../views/parts/part.ts';
 import { type Again, formSlot, type StepBody } from '../../calls/pages/forms-on-page.ts';
 import { type Sight, valveName } from '../../calls/pages/sight.ts';
 import type { PageRequest } from '../../http/page-route.ts';
+import type { Explained } from '../explain.ts';
 import type { SetUpRatio } from '../ratio.ts';
 import { dialView } from './dial-view.ts';
+import { explainedSlots } from './explained-slots.ts';
 import { passesTable } from './passes-table.ts';
 import { questionCards } from './question-cards.ts';
 import { budgetTable, groundsOf, nominalsTable, resultOf } from './ratio-answer.ts';
 import { ratioName } from './ratio-words.ts';
 import { readingForm } from './reading-form.ts';
 import { setUpFacts } from './set-up-facts.ts';
-import { setUpForm } from './set-up-form.ts';
+import { setUpForm, setUpScreen } from './set-up-form.ts';
 
 const CAUTION: Slot = {
   template: '/parts/notice',
@@ -67,15 +69,50 @@ function lastDial(found: SetUpRatio): Slot[] {
   return drawn === undefined ? [] : [drawn];
 }
 
+function starting(sight: Sight, given: PageRequest, found: SetUpRatio | undefined, again?: Again): StepBody {
+  if (sight.call.held) return { forms: [], slots: [CLOSED] };
+  if (sight.side === 'bench' && again === undefined) {
+    const { form, position } = setUpScreen(sight, found?.setUp, given.query);
+    return { forms: [form], slots: [CAUTION, formSlot(form, again)], screens: { position } };
+  }
+  const form = setUpForm(sight, found?.setUp);
+  return { forms: [form], slots: [CAUTION, formSlot(form, again)] };
+}
+
+/** At the desk the dial stands beside the entry, to be told over the phone. */
+function atDesk(entry: readonly Slot[], dial: readonly Slot[]): Slot[] {
+  const form = entry.at(-1);
+  if (form === undefined || dial.length === 0) return [...entry];
+  return [...entry.slice(0, -1), { template: '/pages/call/side-by-side', data: { slots: [form, ...dial] } }];
+}
+
+/** At the bench what the answer rests on is one tap away. */
+function folded(sight: Sight, found: SetUpRatio): Slot[] {
+  const fold = (id: string, summary: string, slots: readonly Slot[]): Slot => ({
+    template: '/pages/call/fold',
+    data: { id, summary, slots },
+  });
+  const facts = { block: true, items: setUpFacts(sight, found.setUp) };
+  return [
+    fold('passes', `Every pass, ${found.readings.length} so far`, [passesOf(sight, found)]),
+    ...(found.result === undefined
+      ? []
+      : [fold('grounds', 'Each nominal, and where the ± comes from', groundSlots(found))]),
+    fold('method', 'How this is set up', [{ template: '/parts/facts', data: facts }]),
+  ];
+}
+
 /** Method first, then passes, the answer with what it rests on, and what must be asked before it is believed. */
-export function ratioStep(sight: Sight, given: PageRequest, again: Again | undefined): StepBody {
+export function ratioStep(
+  sight: Sight,
+  given: PageRequest,
+  again: Again | undefined,
+  explained: Explained | undefined,
+): StepBody {
   const asked = again?.typed.setUpId ?? given.query['set-up'];
   const found = chosenSetUp(sight, asked);
-  const starting = found === undefined || given.query.new !== undefined || again?.typed.form === 'set-up';
-  if (starting) {
-    if (sight.call.held) return { forms: [], slots: [CLOSED] };
-    const form = setUpForm(sight, found?.setUp);
-    return { forms: [form], slots: [CAUTION, formSlot(form, again)] };
+  if (found === undefined || given.query.new !== undefined || again?.typed.form === 'set-up') {
+    return starting(sight, given, found, again);
   }
   const form = readingForm(sight, found.setUp, found.readings);
   const cards = questionCards(sight, found, again);
@@ -85,25 +122,18 @@ export function ratioStep(sight: Sight, given: PageRequest, again: Again | undef
   };
   const entry = sight.call.held ? [CLOSED] : [CAUTION, formSlot(form, again)];
   const dial = lastDial(found);
-  const order =
+  const why = explained === undefined ? [] : explainedSlots(explained);
+  const slots =
     sight.side === 'bench'
-      ? [
-          ...entry,
-          ...dial,
-          resultSlot(found),
-          ...cards.slots,
-          passesOf(sight, found),
-          ...groundSlots(found),
-          facts,
-        ]
+      ? [...entry, ...dial, resultSlot(found), ...cards.slots, ...why, ...folded(sight, found)]
       : [
           facts,
-          ...entry,
+          ...atDesk(entry, dial),
           resultSlot(found),
           ...cards.slots,
+          ...why,
           passesOf(sight, found),
           ...groundSlots(found),
-          ...dial,
         ];
-  return { forms: [form, ...cards.forms], slots: [...order, setUpLinks(sight, found)] };
+  return { forms: [form, ...cards.forms], slots: [...slots, setUpLinks(sight, found)] };
 }

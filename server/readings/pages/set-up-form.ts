@@ -7,6 +7,7 @@ import {
   SPRINGS,
   VALVES,
 } from '../../../shared/schemas/words.ts';
+import type { FormGroup } from '../../../views/parts/form.examples.ts';
 import type { Slot } from '../../../views/parts/part.ts';
 import type { PageForm } from '../../calls/pages/forms-on-page.ts';
 import { type Sight, valveName } from '../../calls/pages/sight.ts';
@@ -105,6 +106,48 @@ function where(shown: Shown, sight: Sight): Slot[] {
   ];
 }
 
+function groupsOf(shown: Shown, sight: Sight): FormGroup[] {
+  return [
+    { legend: 'Which valve', columns: true, slots: where(shown, sight) },
+    {
+      legend: 'What is on it while you read',
+      hint: 'The spring on the valve names the ratio. Only a light one is set against a stamp.',
+      slots: [
+        words(shown, 'method.spring', SPRINGS),
+        words(shown, 'method.lifter', LIFTERS),
+        words(shown, 'method.lash', LASH_STATES),
+        length(shown, 'method.lashSetting'),
+      ],
+    },
+    {
+      legend: 'How the indicator stands',
+      slots: [words(shown, 'method.restsOn', RESTS_ON), words(shown, 'method.alignment', ALIGNMENTS)],
+    },
+    {
+      legend: 'The dial',
+      columns: true,
+      slots: [
+        length(shown, 'method.graduation'),
+        length(
+          shown,
+          'method.perTurn',
+          'Settle this first: .100 on the usual .001 dial; .050 and .200 exist.',
+        ),
+        length(shown, 'method.travel'),
+        length(shown, 'method.pushedIn', 'At the valve: full lift and .050 or more.'),
+        length(shown, 'method.errorLimit', LIMIT_SOURCE),
+      ],
+    },
+    {
+      legend: 'The lobe',
+      slots: [
+        words(shown, 'method.lobeSource', LOBE_SOURCES),
+        length(shown, 'method.lobeErrorLimit', LIMIT_SOURCE),
+      ],
+    },
+  ];
+}
+
 /** How the readings are taken, asked before the first of them: method is part of the measurement. */
 export function setUpForm(sight: Sight, from: SetUp | undefined): PageForm {
   return {
@@ -112,48 +155,48 @@ export function setUpForm(sight: Sight, from: SetUp | undefined): PageForm {
     action: `${sight.base}/set-ups`,
     labels: SET_UP_LABELS,
     initial: initialOf(sight, from),
-    groups: (shown) => [
-      { legend: 'Which valve', columns: true, slots: where(shown, sight) },
-      {
-        legend: 'What is on it while you read',
-        hint: 'The spring on the valve names the ratio. Only a light one is set against a stamp.',
-        slots: [
-          words(shown, 'method.spring', SPRINGS),
-          words(shown, 'method.lifter', LIFTERS),
-          words(shown, 'method.lash', LASH_STATES),
-          length(shown, 'method.lashSetting'),
-        ],
-      },
-      {
-        legend: 'How the indicator stands',
-        slots: [words(shown, 'method.restsOn', RESTS_ON), words(shown, 'method.alignment', ALIGNMENTS)],
-      },
-      {
-        legend: 'The dial',
-        columns: true,
-        slots: [
-          length(shown, 'method.graduation'),
-          length(
-            shown,
-            'method.perTurn',
-            'Settle this first: .100 on the usual .001 dial; .050 and .200 exist.',
-          ),
-          length(shown, 'method.travel'),
-          length(shown, 'method.pushedIn', 'At the valve: full lift and .050 or more.'),
-          length(shown, 'method.errorLimit', LIMIT_SOURCE),
-        ],
-      },
-      {
-        legend: 'The lobe',
-        slots: [
-          words(shown, 'method.lobeSource', LOBE_SOURCES),
-          length(shown, 'method.lobeErrorLimit', LIMIT_SOURCE),
-        ],
-      },
-    ],
+    groups: (shown) => groupsOf(shown, sight),
     buttons: [
       { label: 'Start this set-up', kind: 'primary', key: 'k' },
       ...(from === undefined ? [] : [{ label: 'Leave it', href: `${sight.base}/steps/ratio` }]),
     ],
   };
+}
+
+const isName = (name: string): name is Name => Object.hasOwn(SET_UP_LABELS, name);
+
+function namesIn(group: FormGroup): string[] {
+  return group.slots
+    .map((slot): unknown => Reflect.get(slot.data, 'name'))
+    .filter((name) => typeof name === 'string');
+}
+
+/**
+ * The same at the bench, a group on a screen. What was said on the screens before goes along in the address,
+ * so that nothing is kept until the last one, and going back changes nothing.
+ */
+export function setUpScreen(
+  sight: Sight,
+  from: SetUp | undefined,
+  asked: Fields,
+): { form: PageForm; position: string } {
+  const whole = setUpForm(sight, from);
+  const said = Object.fromEntries(Object.entries(asked).filter(([name]) => isName(name)));
+  const entries = { ...whole.initial, ...said };
+  const groups = groupsOf({ typed: entries, faults: [] }, sight);
+  const at = Math.min(Math.max(1, Number.parseInt(asked.new ?? '1', 10) || 1), groups.length);
+  const own = groups.slice(at - 1, at);
+  const here = new Set(own.flatMap(namesIn));
+  const carried = Object.fromEntries(Object.entries(entries).filter(([name]) => !here.has(name)));
+  const last = at === groups.length;
+  const form: PageForm = {
+    ...whole,
+    initial: entries,
+    groups: (shown) => groupsOf(shown, sight).slice(at - 1, at),
+    ...(last
+      ? { hidden: carried }
+      : { method: 'get', action: `${sight.base}/steps/ratio`, hidden: { ...carried, new: String(at + 1) } }),
+    buttons: [{ label: last ? 'Start this set-up' : 'Go on', kind: 'primary' }],
+  };
+  return { form, position: `${at} of ${groups.length}` };
 }
