@@ -6,7 +6,10 @@ import { apiRoutes } from './api/routes.ts';
 import { computeRoutes } from './compute/routes.ts';
 import type { Deps } from './deps.ts';
 import { healthRoutes } from './health/routes.ts';
+import { bodyKinds } from './http/body-kinds.ts';
 import { answerBrokenRequest, frameworkErrors } from './http/broken-requests.ts';
+import { openingCookie } from './http/callers.ts';
+import { draining } from './http/draining.ts';
 import { parseJson } from './http/json-body.ts';
 import { describeRoute } from './http/openapi.ts';
 import { problems } from './http/problems.ts';
@@ -32,12 +35,14 @@ export async function buildApp(deps: Deps): Promise<FastifyInstance> {
     clientErrorHandler: answerBrokenRequest,
     frameworkErrors,
     forceCloseConnections: 'idle',
+    // The framework's own answer while closing is no problem document: `draining` answers instead.
+    return503OnClosing: false,
     requestTimeout: 30_000,
   });
   app.removeContentTypeParser(['application/json', 'text/plain']);
-  app.addContentTypeParser('application/json', { parseAs: 'string' }, (_request, body, done) => {
+  app.addContentTypeParser('application/json', { parseAs: 'buffer' }, (_request, body, done) => {
     try {
-      done(null, parseJson(body.toString()));
+      done(null, parseJson(Buffer.from(body)));
     } catch (error) {
       done(error instanceof Error ? error : new Error(String(error)));
     }
@@ -50,9 +55,11 @@ export async function buildApp(deps: Deps): Promise<FastifyInstance> {
     pageError: (request, reply, problem) => pageError(deps, request, reply, problem),
   });
   await app.register(securityHeaders);
+  await app.register(draining, { lifecycle: deps.lifecycle });
+  await app.register(bodyKinds);
   await app.register(cookie);
   await app.register(formbody, { bodyLimit: 1024 * 1024 });
-  await app.register(sameSite);
+  await app.register(sameSite, { opening: openingCookie(deps.secure) });
   await app.register(swagger, {
     openapi: {
       openapi: '3.1.0',

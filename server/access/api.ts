@@ -4,7 +4,7 @@ import { InputFaults } from '../../shared/problems/faults.ts';
 import { someWords } from '../../shared/schemas/texts.ts';
 import type { Deps } from '../deps.ts';
 import { commandRoute, noParams, readRoute } from '../http/api-route.ts';
-import { problemResponses } from '../http/api-schemas.ts';
+import { problemResponses, shownOnce } from '../http/api-schemas.ts';
 import { apiCaller } from '../http/callers.ts';
 import { checked } from '../http/validate.ts';
 import { apiKeyView, listApiKeys, makeApiKey, newKey, revokeApiKey } from './api-keys.ts';
@@ -106,8 +106,11 @@ export function accessApi(app: FastifyInstance, deps: Deps): void {
     params: noParams,
     body: newKey,
     status: 201,
-    answer: z.object({ key: apiKeyView, secret: z.string() }),
-    run: async (tx, { caller, body }) => ({ body: await makeApiKey(tx, caller, body, deps.now()) }),
+    answer: z.object({ key: apiKeyView, secret: shownOnce }),
+    run: async (tx, { caller, body }) => {
+      const { key, secret } = await makeApiKey(tx, caller, body, deps.now());
+      return { body: { key }, once: { secret } };
+    },
   });
   commandRoute(app, deps, {
     operationId: 'revokeKey',

@@ -1,5 +1,5 @@
 import { type Database, enterShop } from '../database/database.ts';
-import { hashPassword } from './passwords.ts';
+import { hashPassword, verifyPassword } from './passwords.ts';
 import { emailKey } from './secrets.ts';
 
 /** Makes the shop and its first administrator; false when the link was used before or has ended. */
@@ -36,4 +36,36 @@ export async function createFirstAdministrator(
       .execute();
     return true;
   });
+}
+
+/** A form may be sent twice by one click too many; whoever sends it later than this is somebody else. */
+const ONE_CLICK_MS = 60_000;
+
+/** Whether this person was made by this link just now: then the second of two clicks gets the first's answer. */
+export async function wasMadeJustNow(
+  db: Database,
+  linkHash: string,
+  person: { readonly email: string; readonly password: string },
+  now: Date,
+): Promise<boolean> {
+  const used = await db.bySecret(linkHash, (tx) =>
+    tx
+      .selectFrom('first_administrator_link')
+      .select('used_at')
+      .where('token_hash', '=', linkHash)
+      .executeTakeFirst(),
+  );
+  const usedAt = used?.used_at ?? undefined;
+  if (usedAt === undefined || now.getTime() - usedAt.getTime() > ONE_CLICK_MS) return false;
+  const key = emailKey(person.email);
+  const [made] = await db.bySecret(key, (tx) =>
+    tx
+      .selectFrom('staff')
+      .select('password_hash')
+      .where('email_key', '=', key)
+      .orderBy('created_at', 'desc')
+      .limit(1)
+      .execute(),
+  );
+  return verifyPassword(made?.password_hash, person.password);
 }

@@ -4,10 +4,10 @@ import { someWords } from '../../shared/schemas/texts.ts';
 import type { Deps } from '../deps.ts';
 import { FRESH, type Shown, summaryOf, textField } from '../forms/fields.ts';
 import { fieldsOf, readForm } from '../forms/read-form.ts';
-import { clearSecretCookie, pageCaller, setSecretCookie } from '../http/callers.ts';
+import { clearSecretCookie, pageCaller, setOpeningCookie, setSecretCookie } from '../http/callers.ts';
 import { renderPage } from '../pages/render.ts';
 import { Failure } from '../problems/failure.ts';
-import { createFirstAdministrator } from './first-administrator.ts';
+import { createFirstAdministrator, wasMadeJustNow } from './first-administrator.ts';
 import { passwordFault } from './password-rules.ts';
 import { hashOf, kindOfSecret } from './secrets.ts';
 import { endSessions, openShareLink, signIn } from './sign-in.ts';
@@ -25,8 +25,10 @@ const firstPerson = z.strictObject({
 const LABELS = { email: 'E-mail address', password: 'Password', shop: 'Name of the shop', name: 'Your name' };
 
 /** A path of ours to go on to after signing in; anything else is the list of calls. */
-function ownPath(next: string | undefined): string {
-  return next !== undefined && /^\/(calls|desk|account|reference)([/?][^\\]*)?$/.test(next) ? next : '/calls';
+function ownPath(next: unknown): string {
+  // Visible ASCII alone: it goes into a header.
+  const own = /^\/(calls|desk|account|reference|catalogue)([/?][\x21-\x5b\x5d-\x7e]*)?$/;
+  return typeof next === 'string' && own.test(next) ? next : '/calls';
 }
 
 /** What was typed, without the password: that is never sent back. */
@@ -73,12 +75,18 @@ function signInPage(
   });
 }
 
-function openingPage(deps: Deps, request: FastifyRequest, reply: FastifyReply, secret: string): FastifyReply {
+/** A page whose address is a secret: not kept, not listed, not told to another address. */
+function keepToItself(deps: Deps, reply: FastifyReply): void {
   reply.headers({
     'cache-control': 'no-store',
     'referrer-policy': 'no-referrer',
     'x-robots-tag': 'noindex, nofollow',
   });
+  setOpeningCookie(reply, deps);
+}
+
+function openingPage(deps: Deps, request: FastifyRequest, reply: FastifyReply, secret: string): FastifyReply {
+  keepToItself(deps, reply);
   return renderPage(deps, request, reply, {
     template: 'plain',
     title: 'Open your build',
@@ -105,11 +113,7 @@ const firstPage = (
   shown: Shown,
   status = 200,
 ) => {
-  reply.headers({
-    'cache-control': 'no-store',
-    'referrer-policy': 'no-referrer',
-    'x-robots-tag': 'noindex, nofollow',
-  });
+  keepToItself(deps, reply);
   return renderPage(deps, request, reply, {
     template: 'plain',
     title: status === 200 ? 'The first administrator' : 'Error: The first administrator',
@@ -234,7 +238,11 @@ export function accessPages(app: FastifyInstance, deps: Deps): void {
         : read.faults;
       if (!read.ok || faults.length > 0)
         return firstPage(deps, request, reply, secret, { typed: keep(fields), faults }, 422);
-      if (!(await createFirstAdministrator(deps.db, hashOf(secret), read.data, deps.now()))) {
+      const link = hashOf(secret);
+      const made =
+        (await createFirstAdministrator(deps.db, link, read.data, deps.now())) ||
+        (await wasMadeJustNow(deps.db, link, read.data, deps.now()));
+      if (!made) {
         throw new Failure('not-found', 'this link has been used, or has ended');
       }
       return reply

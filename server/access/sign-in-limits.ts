@@ -1,6 +1,8 @@
 import type { Pool } from 'pg';
 import { RateLimiterPostgres, RateLimiterRes } from 'rate-limiter-flexible';
+import { busyWhenUnreachable } from '../database/busy.ts';
 import { Failure } from '../problems/failure.ts';
+import { addressKey } from './address-key.ts';
 import { hashOf } from './secrets.ts';
 
 export interface SignInLimits {
@@ -21,14 +23,14 @@ export function signInLimits(pool: Pool): SignInLimits {
   const shared = { storeClient: pool, storeType: 'pool', tableName: 'rate_limit', tableCreated: true };
   const byAddress = new RateLimiterPostgres({ ...shared, ...BY_ADDRESS, keyPrefix: 'sign-in-address' });
   const byPair = new RateLimiterPostgres({ ...shared, ...BY_PAIR, keyPrefix: 'sign-in-pair' });
-  const pairKey = (address: string, account: string) => hashOf(`${address} ${account}`);
+  const pairKey = (address: string, account: string) => hashOf(`${addressKey(address)} ${account}`);
   return {
     async take(address, account) {
       try {
-        await byAddress.consume(hashOf(address));
+        await byAddress.consume(addressKey(address));
         await byPair.consume(pairKey(address, account));
       } catch (error) {
-        if (!(error instanceof RateLimiterRes)) throw error;
+        if (!(error instanceof RateLimiterRes)) throw busyWhenUnreachable(error);
         const seconds = Math.max(1, Math.ceil(error.msBeforeNext / 1000));
         throw new Failure(
           'quota-exceeded',
@@ -40,7 +42,9 @@ export function signInLimits(pool: Pool): SignInLimits {
       }
     },
     async forgive(address, account) {
-      await byPair.delete(pairKey(address, account));
+      await byPair.delete(pairKey(address, account)).catch((error: unknown) => {
+        throw busyWhenUnreachable(error);
+      });
     },
   };
 }

@@ -9,20 +9,24 @@ import {
   shareBuild,
   triage,
 } from '../../shared/schemas/commands.ts';
+import { words } from '../../shared/schemas/texts.ts';
 import { callView, listedCallView, noteView, showCall, showListedCall, showNote } from '../api/views.ts';
 import type { Deps } from '../deps.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../http/api-route.ts';
+import { shownOnce } from '../http/api-schemas.ts';
 import { finishPromise, keepNote } from '../notes/notes.ts';
 import { listShareLinks, revokeShareLink, shareCall } from '../sharing/share-links.ts';
 import * as calls from './calls.ts';
 
 const listQuery = z.strictObject({
-  search: z
-    .string()
-    .max(200)
+  search: words('words in caller, build or goal, or a call number').optional(),
+  before: z.coerce
+    .number()
+    .int()
+    .min(1)
+    .max(2_147_483_647)
     .optional()
-    .meta({ description: 'words in caller, build or goal, or a call number' }),
-  before: z.coerce.number().int().optional().meta({ description: 'only calls with a smaller number' }),
+    .meta({ description: 'only calls with a smaller number' }),
   limit: z.coerce.number().int().min(1).max(200).default(50).meta({ description: 'how many at the most' }),
 });
 
@@ -203,10 +207,10 @@ export function callsApi(app: FastifyInstance, deps: Deps): void {
     params: idParams,
     body: shareBuild,
     status: 201,
-    answer: z.object({ link: linkView, secret: z.string(), path: z.string() }),
+    answer: z.object({ link: linkView, secret: shownOnce, path: shownOnce }),
     run: async (tx, { caller, params, body }) => {
       const { link, secret } = await shareCall(tx, caller, params.id, body, deps.now());
-      return { body: { link: showLink(link), secret, path: `/b/${secret}` } };
+      return { body: { link: showLink(link) }, once: { secret, path: `/b/${secret}` } };
     },
   });
   commandRoute(app, deps, {

@@ -1,6 +1,7 @@
 import { Kysely, PostgresDialect, sql, type Transaction } from 'kysely';
 import pg from 'pg';
 import { ServiceBusy } from '../problems/failure.ts';
+import { busyWhenUnreachable, codeOf } from './busy.ts';
 import type { Tables } from './tables.ts';
 
 export type Tx = Transaction<Tables>;
@@ -8,19 +9,8 @@ export type Tx = Transaction<Tables>;
 const UUID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/;
 const HASH = /^[0-9a-f]{64}$/;
 const TRY_AGAIN = new Set(['40001', '40P01']);
-const UNREACHABLE = new Set([
-  '57P01',
-  '57P02',
-  '57P03',
-  '08006',
-  '08001',
-  '53300',
-  'ECONNREFUSED',
-  'ECONNRESET',
-  'ENOENT',
-  'EPIPE',
-]);
-const TRIES = 3;
+/** After the first try. */
+const RETRIES = 3;
 
 export interface Database {
   /** One transaction in which only the rows of `shopId` exist. */
@@ -31,19 +21,6 @@ export interface Database {
   newestMigration(): Promise<string>;
   readonly pool: pg.Pool;
   close(): Promise<void>;
-}
-
-function codeOf(error: unknown): string {
-  const code: unknown = typeof error === 'object' && error !== null ? Reflect.get(error, 'code') : undefined;
-  return typeof code === 'string' ? code : '';
-}
-
-function isUnreachable(error: unknown): boolean {
-  const message = error instanceof Error ? error.message : '';
-  return (
-    UNREACHABLE.has(codeOf(error)) ||
-    /timeout exceeded when trying to connect|Connection terminated/i.test(message)
-  );
 }
 
 /** bigint as number: every bigint of ours is a sequence number far below 2^53. */
@@ -72,16 +49,15 @@ export function openDatabase(
   const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
 
   async function attempt<T>(setting: string, work: (tx: Tx) => Promise<T>): Promise<T> {
-    for (let tries = 1; ; tries += 1) {
+    for (let retries = 0; ; retries += 1) {
       try {
         return await db.transaction().execute(async (tx) => {
           await sql.raw(setting).execute(tx);
           return work(tx);
         });
       } catch (error) {
-        if (isUnreachable(error)) throw new ServiceBusy('the database can’t be reached', error);
-        if (!TRY_AGAIN.has(codeOf(error))) throw error;
-        if (tries >= TRIES) throw new ServiceBusy('the database was too busy for this', error);
+        if (!TRY_AGAIN.has(codeOf(error))) throw busyWhenUnreachable(error);
+        if (retries >= RETRIES) throw new ServiceBusy('the database was too busy for this', error);
       }
     }
   }

@@ -29,3 +29,9 @@ export const problemSchema = z
 
 /** Every route may answer with a problem; these keys tell the document so. */
 export const problemResponses = { '4xx': problemSchema, '5xx': problemSchema };
+
+/** A secret in the answer that makes it; a replay by idempotency key leaves it out. */
+export const shownOnce = z
+  .string()
+  .optional()
+  .meta({ description: 'shown this once; left out when the same request is sent again with its key' });

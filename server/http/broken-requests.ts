@@ -4,13 +4,18 @@ import { Failure } from '../problems/failure.ts';
 import { PROBLEMS, type ProblemCode } from '../problems/registry.ts';
 import { sendProblem } from './problems.ts';
 
+const BROKEN: Readonly<Record<string, ProblemCode>> = {
+  HPE_HEADER_OVERFLOW: 'headers-too-large',
+  ERR_HTTP_REQUEST_TIMEOUT: 'request-too-slow',
+};
+
 /** Requests too broken to reach a route: the answer is written to the socket in the same shape as any other. */
 export function answerBrokenRequest(error: NodeJS.ErrnoException, socket: Socket): void {
   if (!socket.writable || error.code === 'ECONNRESET') {
     socket.destroy();
     return;
   }
-  const code: ProblemCode = error.code === 'HPE_HEADER_OVERFLOW' ? 'headers-too-large' : 'bad-request';
+  const code = BROKEN[error.code ?? ''] ?? 'bad-request';
   const { status, title } = PROBLEMS[code];
   const body = JSON.stringify({
     type: `/problems/${code}`,

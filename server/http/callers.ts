@@ -27,6 +27,21 @@ export function setSecretCookie(
   });
 }
 
+/** The cookie that says a page with a secret address was opened in this browser; see `sameSite`. */
+export function openingCookie(secure: boolean): string {
+  return secure ? '__Host-benchcall-opening' : 'benchcall-opening';
+}
+
+export function setOpeningCookie(reply: FastifyReply, deps: Deps): void {
+  reply.setCookie(openingCookie(deps.secure), '1', {
+    path: '/',
+    httpOnly: true,
+    secure: deps.secure,
+    sameSite: 'strict',
+    maxAge: 86_400,
+  });
+}
+
 export function clearSecretCookie(reply: FastifyReply, deps: Deps, which: 'desk' | 'bench'): void {
   reply.clearCookie(cookieNames(deps.secure)[which], { path: '/', httpOnly: true, secure: deps.secure });
 }

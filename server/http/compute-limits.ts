@@ -1,6 +1,6 @@
 import type { Pool } from 'pg';
 import { RateLimiterMemory, RateLimiterPostgres, RateLimiterRes } from 'rate-limiter-flexible';
-import { hashOf } from '../access/secrets.ts';
+import { addressKey } from '../access/address-key.ts';
 import { Failure } from '../problems/failure.ts';
 
 /**
@@ -22,7 +22,7 @@ export function computeLimits(pool: Pool, perMinute: number): { take(address: st
   const credit = new Map<string, { left: number; until: number }>();
   const takePortion = async (address: string) => {
     try {
-      await shared.consume(hashOf(address), portion);
+      await shared.consume(addressKey(address), portion);
     } catch (error) {
       if (!(error instanceof RateLimiterRes)) throw error;
       const seconds = Math.max(1, Math.ceil(error.msBeforeNext / 1000));

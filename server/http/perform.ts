@@ -8,6 +8,8 @@ import { Failure } from '../problems/failure.ts';
 export interface Outcome {
   readonly status: number;
   readonly body: object;
+  /** What stands in the first answer alone: a new secret, which is kept nowhere and can't be replayed. */
+  readonly once?: object;
   readonly location?: string;
   readonly etag?: string;
 }
@@ -35,7 +37,17 @@ export function idempotencyKey(header: string | string[] | undefined): string | 
   return key;
 }
 
-const digest = (text: string) => createHash('sha256').update(text).digest('hex');
+/** Never part of what is kept of a request: a fast hash of a password could be guessed from. */
+const UNKEPT = new Set(['password', 'current']);
+
+function hashOfBody(body: unknown): string {
+  const text = JSON.stringify(body ?? null, (name, value: unknown) => (UNKEPT.has(name) ? '' : value));
+  return createHash('sha256').update(text).digest('hex');
+}
+
+function firstAnswer({ once, ...outcome }: Outcome): Outcome {
+  return once === undefined ? outcome : { ...outcome, body: { ...outcome.body, ...once } };
+}
 
 async function takeTurn(tx: Tx, lock: string, request: CommandRequest): Promise<void> {
   if (request.whileRunning === 'wait') {
@@ -89,9 +101,9 @@ export async function perform(
   work: (tx: Tx) => Promise<Outcome>,
 ): Promise<Outcome> {
   const { key } = request;
-  if (key === undefined) return db.inShop(caller.shopId, work);
+  if (key === undefined) return firstAnswer(await db.inShop(caller.shopId, work));
   const who = `${caller.kind} ${caller.id}`;
-  const hash = digest(JSON.stringify(request.body ?? null));
+  const hash = hashOfBody(request.body);
   return db.inShop(caller.shopId, async (tx) => {
     await takeTurn(tx, `${caller.shopId} ${who} ${request.method} ${request.path} ${key}`, request);
     const before = await replay(tx, caller, request, key, hash);
@@ -112,6 +124,6 @@ export async function perform(
         etag: outcome.etag ?? null,
       })
       .execute();
-    return outcome;
+    return firstAnswer(outcome);
   });
 }

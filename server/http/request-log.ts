@@ -3,7 +3,30 @@ import type { FastifyLoggerOptions, FastifyRequest } from 'fastify';
 /** A path as it may be logged: without the query, and without the secret of a share or first-run link. */
 export function loggablePath(url: string): string {
   const path = url.split('?')[0] ?? '';
-  return path.replace(/bc[a-z]_[A-Za-z0-9_-]+/g, '(secret)').slice(0, 300);
+  return path
+    .replace(/^\/+(b|first-administrator)\/.*/i, '/$1/(secret)')
+    .replace(/bc[a-z](_|%5f)[A-Za-z0-9_%-]+/gi, '(secret)')
+    .slice(0, 300);
+}
+
+/** What may be known of an error: a database tells the values of the failing row in other members. */
+interface LoggedError {
+  type: string;
+  message: string;
+  stack: string;
+  [more: string]: unknown;
+}
+
+export function loggableError(error: unknown): LoggedError {
+  if (!(error instanceof Error)) return { type: typeof error, message: 'not an error', stack: '' };
+  const code: unknown = Reflect.get(error, 'code');
+  return {
+    type: error.name,
+    message: error.message,
+    ...(typeof code === 'string' ? { code } : {}),
+    stack: error.stack ?? '',
+    ...(error.cause instanceof Error ? { cause: loggableError(error.cause) } : {}),
+  };
 }
 
 /** Structured lines on stdout: no bodies, no headers, no tokens. */
@@ -12,6 +35,7 @@ export function requestLog(level: string): FastifyLoggerOptions {
     level,
     serializers: {
       req: (request: FastifyRequest) => ({ method: request.method, path: loggablePath(request.url) }),
+      err: loggableError,
       res: (reply) => ({ status: reply.statusCode }),
     },
   };

@@ -9,12 +9,15 @@ function header(request: FastifyRequest, name: string): string | undefined {
   return typeof value === 'string' ? value : undefined;
 }
 
-function comesFromElsewhere(request: FastifyRequest): boolean {
+function comesFromElsewhere(request: FastifyRequest, opening: string): boolean {
   const site = header(request, 'sec-fetch-site');
   if (site !== undefined) return site !== 'same-origin' && site !== 'none';
   const origin = header(request, 'origin');
   // Every browser of today sends one of the two with a form; a program with neither has no cookies to abuse.
   if (origin === undefined) return false;
+  // A page sent with no-referrer posts as Origin "null" (Fetch, "append a request Origin header"), and over
+  // plain http Sec-Fetch-Site is missing too. A Strict cookie that the page set comes back from our own page alone.
+  if (origin === 'null') return request.cookies[opening] === undefined;
   try {
     return new URL(origin).host !== request.host;
   } catch {
@@ -27,10 +30,10 @@ function comesFromElsewhere(request: FastifyRequest): boolean {
  * and needs no such guard.
  */
 export const sameSite = fp(
-  (app: FastifyInstance, _options, done) => {
+  (app: FastifyInstance, options: { opening: string }, done) => {
     app.addHook('onRequest', (request, _reply, next) => {
       const guarded = UNSAFE.has(request.method) && !request.url.startsWith('/api/');
-      if (guarded && comesFromElsewhere(request)) {
+      if (guarded && comesFromElsewhere(request, options.opening)) {
         next(new Failure('cross-site', 'open the page here and send the form from it'));
         return;
       }

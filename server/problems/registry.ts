@@ -12,6 +12,7 @@ export const PROBLEMS = {
   'cross-site': { status: 403, title: 'This came from another site' },
   'not-found': { status: 404, title: 'Nothing is here' },
   'method-not-allowed': { status: 405, title: 'This address does not take that method' },
+  'request-too-slow': { status: 408, title: 'The request took too long to arrive' },
   conflict: { status: 409, title: 'This can’t be done as things stand' },
   'still-running': { status: 409, title: 'The same request is still running' },
   held: { status: 409, title: 'The call is on hold' },

@@ -47,6 +47,10 @@ export const PROBLEM_WORDS: Readonly<Record<ProblemCode, ProblemWords>> = {
     meaning: 'There is something at this address, and it does not take this method.',
     advice: 'The header `Allow` names the methods that it takes.',
   },
+  'request-too-slow': {
+    meaning: 'The request did not arrive whole within 30 s.',
+    advice: 'Send it again; a command with the same idempotency key takes effect once.',
+  },
   conflict: {
     meaning: 'The request is in order, and what is kept already rules it out.',
     advice: 'Read the state again; the detail says what stands in the way.',
