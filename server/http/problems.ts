@@ -85,7 +85,9 @@ type PageError = (request: FastifyRequest, reply: FastifyReply, problem: Problem
 export const problems = fp(
   (app: FastifyInstance, options: { pageError: PageError }, done) => {
     const isApi = (request: FastifyRequest) =>
-      request.url.startsWith('/api/') || request.url.startsWith('/health');
+      request.url.startsWith('/api/') ||
+      request.url.startsWith('/live/') ||
+      request.url.startsWith('/health');
     const answer = async (request: FastifyRequest, reply: FastifyReply, error: unknown) => {
       const problem = problemOf(error, request.id);
       logFailure(request, error, problem.status);

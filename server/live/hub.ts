@@ -1,9 +1,9 @@
-import pg from 'pg';
 import { EVENT_CHANNEL } from '../record/record.ts';
+import { openListener } from './listener.ts';
 
 /** Wakes whoever watches a build when something in it may have changed, in this process or another. */
 export interface Hub {
-  /** Calls `wake` on every hint for the build; answers how to stop. */
+  /** Calls `wake` on every hint for the build, and every few seconds without one; answers how to stop. */
   watch(buildId: string, wake: () => void): () => void;
   /** Calls `wake` on this process's watchers of the build at once. */
   hint(buildId: string): void;
@@ -13,9 +13,8 @@ export interface Hub {
   close(): Promise<void>;
 }
 
-/** Hints can be lost (a cut connection, a pooler in between): watchers look by themselves this often. */
+/** Hints can be lost (a cut connection, a pooler in between): each watcher looks by itself this often. */
 const LOOK_MS = 5_000;
-const RECONNECT_MS = 500;
 
 /**
  * One connection of its own listens for all streams of the process. A hint carries no data: what happened is
@@ -24,69 +23,44 @@ const RECONNECT_MS = 500;
 export function openHub(url: string, say: (message: string) => void): Hub {
   const watchers = new Map<string, Set<() => void>>();
   const ends = new Set<() => void>();
-  let client: pg.Client | undefined;
-  let closed = false;
-  let retry: NodeJS.Timeout | undefined;
+  let draining = false;
 
   const wake = (buildId: string) => {
     for (const each of watchers.get(buildId) ?? []) each();
   };
-  const wakeAll = () => {
-    for (const buildId of watchers.keys()) wake(buildId);
-  };
-
-  async function listen(): Promise<void> {
-    const next = new pg.Client({ connectionString: url, connectionTimeoutMillis: 5_000, keepAlive: true });
-    next.on('notification', ({ payload }) => wake((payload ?? '').split(' ')[0] ?? ''));
-    next.on('error', (error) => lost(next, error));
-    next.on('end', () => lost(next, undefined));
-    await next.connect();
-    await next.query(`listen ${EVENT_CHANNEL}`);
-    client = next;
-    // Whatever came while nobody listened is found by looking.
-    wakeAll();
-  }
-  function lost(which: pg.Client, error: Error | undefined): void {
-    if (closed || (client !== which && client !== undefined)) return;
-    client = undefined;
-    if (error !== undefined) say(`live updates lost their connection: ${error.message}`);
-    again();
-  }
-  function again(): void {
-    if (closed || retry !== undefined) return;
-    retry = setTimeout(() => {
-      retry = undefined;
-      listen().catch(again);
-    }, RECONNECT_MS);
-    retry.unref();
-  }
-  listen().catch(again);
-  const look = setInterval(wakeAll, LOOK_MS);
-  look.unref();
+  const listener = openListener(url, EVENT_CHANNEL, {
+    heard: (payload) => wake(payload.split(' ')[0] ?? ''),
+    begun: () => {
+      for (const buildId of watchers.keys()) wake(buildId);
+    },
+    say,
+  });
 
   return {
     watch(buildId, onWake) {
       const set = watchers.get(buildId) ?? new Set();
       watchers.set(buildId, set);
       set.add(onWake);
+      // Counted from its own beginning, so that a process's streams don't all look at the same moment.
+      const look = setInterval(onWake, LOOK_MS);
+      look.unref();
       return () => {
+        clearInterval(look);
         set.delete(onWake);
-        if (set.size === 0) watchers.delete(buildId);
+        if (set.size === 0 && watchers.get(buildId) === set) watchers.delete(buildId);
       };
     },
     hint: wake,
     onDrain(end) {
       ends.add(end);
+      // A stream whose request was under way when the drain began.
+      if (draining) queueMicrotask(end);
       return () => ends.delete(end);
     },
     drain() {
+      draining = true;
       for (const end of [...ends]) end();
     },
-    async close() {
-      closed = true;
-      clearInterval(look);
-      clearTimeout(retry);
-      await client?.end().catch(() => undefined);
-    },
+    close: () => listener.close(),
   };
 }

@@ -30,9 +30,25 @@ async function signedIn(caller: Promise<Caller | undefined>): Promise<Caller> {
   return known;
 }
 
+/** A secret that has ended speaks for nobody; a database that is away says nothing about it. */
+function gone(error: unknown): undefined {
+  if (error instanceof Failure && error.code === 'sign-in-required') return undefined;
+  throw error;
+}
+
 /** Live streams: of a call for the desk, of the link's build for the builder, of a build for a program. */
 export function liveRoutes(app: FastifyInstance, deps: Deps): void {
   const hidden = { schema: { hide: true } };
+  const unfinished = new Set<Promise<unknown>>();
+  const later = (work: Promise<unknown>) => {
+    const done = work.catch(() => undefined).finally(() => unfinished.delete(done));
+    unfinished.add(done);
+  };
+  // An open stream would keep the process from ending; who leaves is still written down.
+  app.addHook('preClose', async () => {
+    deps.hub.drain();
+    await Promise.all(unfinished);
+  });
   app.get('/live/calls/:id', hidden, async (request: FastifyRequest, reply: FastifyReply) => {
     const caller = await signedIn(pageCaller(request, deps, 'desk'));
     const call = await deps.db.inShop(caller.shopId, (tx) => getCall(tx, caller, idOf(request)));
@@ -40,6 +56,7 @@ export function liveRoutes(app: FastifyInstance, deps: Deps): void {
       buildId: call.buildId,
       step: stepOf(request),
       still: () => pageCaller(request, deps, 'desk'),
+      later,
     });
   });
   app.get('/live/bench', hidden, async (request, reply) => {
@@ -49,6 +66,7 @@ export function liveRoutes(app: FastifyInstance, deps: Deps): void {
       buildId: caller.buildId,
       step: stepOf(request),
       still: () => pageCaller(request, deps, 'bench'),
+      later,
     });
   });
   app.get('/api/v1/builds/:id/live', hidden, async (request, reply) => {
@@ -56,7 +74,8 @@ export function liveRoutes(app: FastifyInstance, deps: Deps): void {
     await stream(deps, request, reply, caller, {
       buildId: idOf(request),
       step: '',
-      still: () => apiCaller(request, deps).catch(() => undefined),
+      still: () => apiCaller(request, deps).catch(gone),
+      later,
     });
   });
 }

@@ -3,13 +3,17 @@ import type { Caller } from '../access/caller.ts';
 import { showEvent } from '../api/views.ts';
 import type { Deps } from '../deps.ts';
 import { eventsAfter } from '../record/events.ts';
-import { arrive, leave, RENEW_MS, whoIsHere } from './presence.ts';
+import { type EventStream, openEventStream } from './event-stream.ts';
+import { oneAtATime } from './one-at-a-time.ts';
+import { arrive, leave, type Present, RENEW_MS, whoIsHere } from './presence.ts';
 
 export interface StreamOptions {
   readonly buildId: string;
   readonly step: string;
   /** Whoever opened the stream, asked again while it lives; undefined once the link or session has ended. */
   still(): Promise<Caller | undefined>;
+  /** What is still to be done after the answer has ended; the process waits for it before it ends. */
+  later(work: Promise<unknown>): void;
 }
 
 const MOST_AT_ONCE = 200;
@@ -25,100 +29,86 @@ function lastSeen(request: FastifyRequest): number {
   return /^\d{1,15}$/.test(text) ? Number(text) : 0;
 }
 
+/** Tells who else is here whenever that has changed. */
+function presenceTeller(out: EventStream, ownId: string): (people: readonly Present[]) => void {
+  let told = '';
+  return (people) => {
+    const others = people
+      .filter((each) => each.id !== ownId)
+      .map(({ who, kind, step }) => ({ who, kind, step }));
+    const now = JSON.stringify(others);
+    if (now === told) return;
+    told = now;
+    out.event('presence', others);
+  };
+}
+
 /**
- * Sends a build's events as they come (server-sent events, WHATWG HTML): each with its sequence number as id,
- * so that after a lost connection the client goes on from the one it has.
+ * Sends a build's events as they come: each with its sequence number as id, so that after a lost connection
+ * the client goes on from the one it has.
  */
 export async function stream(
   deps: Deps,
   request: FastifyRequest,
   reply: FastifyReply,
   caller: Caller,
-  options: StreamOptions,
+  { buildId, step, still, later }: StreamOptions,
 ): Promise<void> {
-  const { buildId, step } = options;
   const id = crypto.randomUUID();
+  const { shopId } = caller;
   let seen = lastSeen(request);
-  let here = '';
+  let ended = false;
   // Before anything is sent: a build that isn't the caller's is refused like any other address.
-  await deps.db.inShop(caller.shopId, async (tx) => {
+  await deps.db.inShop(shopId, async (tx) => {
     await eventsAfter(tx, caller, buildId, seen, 1);
     await arrive(tx, caller, buildId, id, step);
   });
-  reply.hijack();
-  const { raw } = reply;
-  raw.writeHead(200, {
-    'content-type': 'text/event-stream; charset=utf-8',
-    'cache-control': 'no-store',
-    'x-accel-buffering': 'no',
-    'referrer-policy': 'no-referrer',
-  });
-  raw.write('retry: 1000\n\n');
+  const out = openEventStream(reply);
+  const tell = presenceTeller(out, id);
 
-  let running = false;
-  let again = false;
-  let ended = false;
-
-  async function send(): Promise<void> {
-    const { events, people } = await deps.db.inShop(caller.shopId, async (tx) => ({
-      events: await eventsAfter(tx, caller, buildId, seen, MOST_AT_ONCE),
-      people: await whoIsHere(tx, caller, buildId),
-    }));
-    if (caller.kind === 'builder' && events.some((event) => event.kind === 'link-revoked')) {
+  const wake = oneAtATime(
+    async () => {
+      if (ended) return 'rest';
+      if (out.isFull()) return 'wait';
+      const { events, people } = await deps.db.inShop(shopId, async (tx) => ({
+        events: await eventsAfter(tx, caller, buildId, seen, MOST_AT_ONCE),
+        people: await whoIsHere(tx, caller, buildId),
+      }));
       // A revoked link ends its streams at once, not at the next beat.
-      if ((await options.still()) === undefined) return end();
-    }
-    for (const event of events) {
-      raw.write(`id: ${event.seq}\nevent: entry\ndata: ${JSON.stringify(showEvent(event))}\n\n`);
-      seen = event.seq;
-    }
-    if (events.length === MOST_AT_ONCE) again = true;
-    const present = JSON.stringify(
-      people.filter((each) => each.id !== id).map(({ who, kind, step: at }) => ({ who, kind, step: at })),
-    );
-    if (present !== here) {
-      here = present;
-      raw.write(`event: presence\ndata: ${present}\n\n`);
-    }
-  }
-  function wake(): void {
-    if (ended) return;
-    if (running) {
-      again = true;
-      return;
-    }
-    running = true;
-    again = false;
-    send()
+      const revoked = caller.kind === 'builder' && events.some((event) => event.kind === 'link-revoked');
+      if (revoked && (await still()) === undefined) end();
+      if (ended) return 'rest';
+      for (const event of events) out.event('entry', showEvent(event), event.seq);
+      seen = events.at(-1)?.seq ?? seen;
+      tell(people);
+      return events.length === MOST_AT_ONCE ? 'more' : 'rest';
+    },
+    {
+      wait: (room) => out.onRoom(room),
       // The database may be away for a moment; the next hint or look sends what is missing.
-      .catch((error: unknown) => request.log.warn({ err: error }, 'a live update has to wait'))
-      .finally(() => {
-        running = false;
-        if (again) wake();
-      });
-  }
-  const stopWatching = deps.hub.watch(buildId, wake);
-  const beat = setInterval(() => {
-    raw.write(': here\n\n');
-    options
-      .still()
-      .then((now) => {
-        if (now === undefined) end();
-        else return deps.db.inShop(caller.shopId, (tx) => arrive(tx, caller, buildId, id, step));
-      })
-      .catch((error: unknown) => request.log.warn({ err: error }, 'a live stream could not be renewed'));
-  }, RENEW_MS);
-  const forgetDrain = deps.hub.onDrain(end);
+      failed: (error) => request.log.warn({ err: error }, 'a live update has to wait'),
+    },
+  );
 
+  async function renew(): Promise<void> {
+    if (!out.comment('here')) return out.cut();
+    if ((await still()) === undefined) return end();
+    if (!ended) await deps.db.inShop(shopId, (tx) => arrive(tx, caller, buildId, id, step));
+  }
   function end(): void {
     if (ended) return;
     ended = true;
     clearInterval(beat);
     stopWatching();
     forgetDrain();
-    raw.end();
-    deps.db.inShop(caller.shopId, (tx) => leave(tx, caller, buildId, id)).catch(() => undefined);
+    out.end();
+    later(deps.db.inShop(shopId, (tx) => leave(tx, caller, buildId, id)));
   }
-  raw.on('close', end);
+  const stopWatching = deps.hub.watch(buildId, wake);
+  const beat = setInterval(() => {
+    renew().catch((error: unknown) => request.log.warn({ err: error }, 'a live stream could not be renewed'));
+  }, RENEW_MS);
+  const forgetDrain = deps.hub.onDrain(end);
+  out.onClose(end);
   wake();
 }

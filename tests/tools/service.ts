@@ -6,6 +6,7 @@ import { signInLimits } from '../../server/access/sign-in-limits.ts';
 import { buildApp } from '../../server/app.ts';
 import { loadComputations } from '../../server/compute/registry.ts';
 import { type Config, readConfig } from '../../server/config/config.ts';
+import { openDatabase } from '../../server/database/database.ts';
 import { migrationNames } from '../../server/database/migrate.ts';
 import type { Deps } from '../../server/deps.ts';
 import { computeLimits } from '../../server/http/compute-limits.ts';
@@ -34,7 +35,54 @@ export interface TestService {
   person(options?: { shopId?: string; roles?: Role[]; name?: string }): Promise<Person>;
   /** Listens on a free port of loopback. */
   listen(): Promise<string>;
+  /** The same service once more over the same database, as a second process of it would be. */
+  secondProcess(options?: { listenUrl?: string }): Promise<Process>;
   close(): Promise<void>;
+}
+
+/** One process of a service that may have several. */
+export interface Process {
+  readonly app: FastifyInstance;
+  readonly deps: Deps;
+  listen(): Promise<string>;
+  close(): Promise<void>;
+}
+
+async function addressOf(app: FastifyInstance): Promise<string> {
+  await app.listen({ host: '127.0.0.1', port: 0 });
+  const address = app.server.address();
+  if (typeof address !== 'object' || address === null) throw new Error('not listening');
+  return `http://127.0.0.1:${address.port}`;
+}
+
+/** What another process shares is the database alone: its connections and its hub are its own. */
+async function anotherProcess(first: Deps, serviceUrl: string, listenUrl = serviceUrl): Promise<Process> {
+  const db = openDatabase(serviceUrl, { poolSize: 5, onIdleError: () => undefined });
+  const deps: Deps = {
+    ...first,
+    db,
+    signInLimits: signInLimits(db.pool),
+    computeLimits: computeLimits(db.pool, first.config.COMPUTE_PER_MINUTE),
+    lifecycle: { draining: false },
+    hub: openHub(listenUrl, () => undefined),
+  };
+  const app = await buildApp(deps);
+  await app.ready();
+  let closing: Promise<void> | undefined;
+  async function end(): Promise<void> {
+    await app.close();
+    await deps.hub.close();
+    await db.close();
+  }
+  return {
+    app,
+    deps,
+    listen: () => addressOf(app),
+    close() {
+      closing ??= end();
+      return closing;
+    },
+  };
 }
 
 let passwordHash: Promise<string> | undefined;
@@ -62,6 +110,7 @@ export async function testService(
   };
   const app = await buildApp(deps);
   await app.ready();
+  const others: Process[] = [];
   return {
     app,
     deps,
@@ -110,13 +159,14 @@ export async function testService(
         cookies: { 'benchcall-desk': secret },
       };
     },
-    async listen() {
-      await app.listen({ host: '127.0.0.1', port: 0 });
-      const address = app.server.address();
-      if (typeof address !== 'object' || address === null) throw new Error('not listening');
-      return `http://127.0.0.1:${address.port}`;
+    listen: () => addressOf(app),
+    async secondProcess({ listenUrl } = {}) {
+      const process = await anotherProcess(deps, database.serviceUrl, listenUrl);
+      others.push(process);
+      return process;
     },
     async close() {
+      for (const other of others) await other.close();
       deps.hub.drain();
       await app.close();
       await deps.hub.close();
