@@ -13,6 +13,8 @@ export interface OverCrank {
   /** Downward, where it is a depth. */
   readonly down?: boolean;
   readonly desc: string;
+  /** What the angle is; left out, crank degrees after TDC. */
+  readonly over?: string;
 }
 
 /** Points past this many would only blacken the curve; the table has them all. */
@@ -21,6 +23,7 @@ const MOST_MARKS = 60;
 /** A length over the crank angle, with the asked angles marked: the lift of a lobe, the drop of a piston. */
 export function overCrank(data: OverCrank, { id, ruler }: DrawnFor): Drawing {
   const plot = PLOT;
+  const over = data.over ?? 'crank degrees after TDC';
   const all = [...data.points, ...data.asked];
   const x = scaleOver(
     all.map(([angle]) => angle),
@@ -44,7 +47,7 @@ export function overCrank(data: OverCrank, { id, ruler }: DrawnFor): Drawing {
     viewBox: '0 0 320 238',
     svg:
       uprightAxis(y, plot, `${data.what}, ${ruler.unit}`) +
-      levelAxis(x, plot, 'crank degrees after TDC') +
+      levelAxis(x, plot, over) +
       curve('draw-moving', data.points.map(place)) +
       marks.join('') +
       named,
@@ -52,7 +55,7 @@ export function overCrank(data: OverCrank, { id, ruler }: DrawnFor): Drawing {
     table: {
       caption: data.title,
       columns: [
-        { label: 'Crank, degrees after TDC' },
+        { label: over.charAt(0).toUpperCase() + over.slice(1) },
         { label: `${data.what}, ${ruler.unit}`, number: true },
       ],
       rows: data.asked.map(([angle, value]) => ({

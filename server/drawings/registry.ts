@@ -4,7 +4,8 @@ import { type Drawing, rulerOf } from './drawing.ts';
 import { camTiming, centreline, topDeadCentre } from './from-answers/cam.ts';
 import type { Draw } from './from-answers/draws.ts';
 import { lobeProfile, pistonDrop, pistonToValve } from './from-answers/lobe-and-piston.ts';
-import { controlChart } from './from-answers/lots.ts';
+import { controlChart, outliers } from './from-answers/lots.ts';
+import { separationSpeed } from './from-answers/motion.ts';
 import { dialReading, linkage, ratioThroughLift, rollerSweep } from './from-answers/rocker.ts';
 import { retainerToSeal, springLoad, springNest } from './from-answers/springs.ts';
 
@@ -16,11 +17,13 @@ export const DRAWINGS: Readonly<Record<string, Draw>> = {
   'dial-reading': dialReading,
   linkage,
   'lobe-profile': lobeProfile,
+  outliers,
   'piston-drop': pistonDrop,
   'piston-to-valve': pistonToValve,
   'ratio-through-lift': ratioThroughLift,
   'retainer-to-seal': retainerToSeal,
   'roller-sweep': rollerSweep,
+  'separation-speed': separationSpeed,
   'spring-load': springLoad,
   'spring-nest': springNest,
   'top-dead-centre': topDeadCentre,

@@ -74,8 +74,8 @@ describe('without scripts', () => {
     // 1.900 − .700 − 1.150 = .050, under the usual .060.
     await page.getByLabel('Net lift').fill('.7');
     await page.getByRole('button', { name: 'Compute' }).click();
-    expect(await page.locator('.gap-value').innerText()).toBe('.050 in');
-    expect(await page.locator('.gap-bar').innerText()).toContain('short');
+    expect(await page.locator('.gap-value').textContent()).toBe('.050 in');
+    expect(await page.locator('.gap-bar').textContent()).toContain('short');
     await close();
   });
 });

@@ -141,6 +141,33 @@ describe('the figures on a drawing and in its table', () => {
   });
 });
 
+describe('scores', () => {
+  it('rule the critical score on the side that is looked on, and ring the value past it', () => {
+    // NIST/SEMATECH e-Handbook 1.3.5.17.1: the data of the Grubbs example; 245.57 is the outlier, critical value 2.032.
+    const values = [199.31, 199.53, 200.19, 200.82, 201.92, 201.95, 202.18, 245.57];
+    const upper = draw('outliers', { values, method: 'grubbs', tail: 'upper' });
+    expect(upper.svg.match(/draw-limit/g)).toHaveLength(1);
+    expect(upper.svg).toContain('>critical 2.03</text>');
+    expect(upper.svg).toContain('>no. 7</text>');
+    expect(cells(upper)[7]).toEqual(['7', '245.57', '2.47', 'flagged']);
+    expect(draw('outliers', { values, method: 'grubbs' }).svg.match(/draw-limit/g)).toHaveLength(2);
+  });
+});
+
+describe('the flank of a lobe', () => {
+  const given = {
+    effectiveMass: '200 g',
+    seatLoad: '250 N',
+    rate: '40 N/mm',
+    lift: '10 mm',
+    flank: '70 deg',
+  };
+  it('is marked where contact is lost first: full lift for simple harmonic motion', () => {
+    const drawing = draw('separation-speed', { ...given, law: 'shm' }, 'metric');
+    expect(cells(drawing)).toEqual([['70', '10.00']]);
+  });
+});
+
 describe('a control chart', () => {
   const individuals = [10, 10.1, 9.9, 10, 10.1, 9.9, 10, 10.1, 12, 10];
 

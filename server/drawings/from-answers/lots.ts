@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { controlChart as drawChart } from '../control-chart.ts';
+import { scores as drawScores } from '../scores.ts';
 import { draws } from './draws.ts';
 
 const band = z.object({ lower: z.number(), upper: z.number() });
@@ -43,4 +44,10 @@ export const controlChart = draws(
       drawnFor,
     );
   },
+);
+
+export const outliers = draws(
+  z.object({ values: z.array(z.number()), tail: z.enum(['two', 'upper', 'lower']).default('two') }),
+  z.object({ scores: z.array(z.number()), flagged: z.array(z.number()), critical: z.number() }),
+  (given, result, drawnFor) => drawScores({ ...given, ...result }, drawnFor),
 );
