@@ -23,7 +23,7 @@ export async function lookAtPasted(
   tx: Tx,
   caller: Caller,
   buildId: string,
-  input: PasteSheet,
+  input: Omit<PasteSheet, 'keep'>,
 ): Promise<Look> {
   const standing = standingOnSheet(await listSheetReadings(tx, caller, buildId));
   const { readings, faults } = readPasted(input);
@@ -51,7 +51,7 @@ export async function keepPasted(
   tx: Tx,
   caller: Caller,
   buildId: string,
-  input: PasteSheet,
+  input: Omit<PasteSheet, 'keep'>,
 ): Promise<{ readonly kept: SheetReading[] } | Pasted> {
   const { readings, faults } = readPasted(input);
   if (faults.length > 0) return { readings, faults };

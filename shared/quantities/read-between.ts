@@ -1,3 +1,4 @@
+import { formatQuantity } from './format.ts';
 import { readNumber } from './read-number.ts';
 import type { Unit } from './units.ts';
 
@@ -6,6 +7,15 @@ export interface Between {
   readonly low?: number;
   readonly high?: number;
   readonly unit: Unit;
+}
+
+/** `more than .024 in, less than .028 in` */
+export function sayBounds({ low, high, unit }: Between): string {
+  const say = (value: number) => formatQuantity({ value, unit });
+  return [
+    ...(low === undefined ? [] : [`more than ${say(low)}`]),
+    ...(high === undefined ? [] : [`less than ${say(high)}`]),
+  ].join(', ');
 }
 
 export type BetweenReading =

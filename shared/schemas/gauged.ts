@@ -1,7 +1,6 @@
 import { z } from 'zod';
 import type { FaultCode } from '../problems/faults.ts';
-import { formatQuantity } from '../quantities/format.ts';
-import { readBetween, saysBetween } from '../quantities/read-between.ts';
+import { readBetween, sayBounds, saysBetween } from '../quantities/read-between.ts';
 import { isUnit, UNITS, type Unit, unitsOf } from '../quantities/units.ts';
 import { entered } from './entered.ts';
 import { fieldInfo } from './field-info.ts';
@@ -17,17 +16,6 @@ export interface Gauged {
   readonly value?: number;
   readonly low?: number;
   readonly high?: number;
-}
-
-type Bounds = { readonly low?: number; readonly high?: number; readonly unit: Unit };
-
-/** `more than .024 in, less than .028 in` */
-export function sayBounds({ low, high, unit }: Bounds): string {
-  const say = (value: number) => formatQuantity({ value, unit });
-  return [
-    ...(low === undefined ? [] : [`more than ${say(low)}`]),
-    ...(high === undefined ? [] : [`less than ${say(high)}`]),
-  ].join(', ');
 }
 
 const figure = entered('length', 'one figure', { sign: 'any' });

@@ -1,4 +1,5 @@
 import type { NumberKind } from '../../shared/quantities/number-types.ts';
+import { readBetween, sayBounds, saysBetween } from '../../shared/quantities/read-between.ts';
 import { readNumber } from '../../shared/quantities/read-number.ts';
 import { isUnit, type Quantity, UNITS, type Unit } from '../../shared/quantities/units.ts';
 
@@ -24,6 +25,10 @@ function understood(field: HTMLInputElement): { readonly as?: string; readonly a
   const { reads = '', assume, perTurn } = field.dataset;
   if (!isKind(reads) || field.value.trim() === '') return {};
   const unit = unitOf(assume);
+  if (reads === 'length' && saysBetween(field.value)) {
+    const between = readBetween(field.value, unit);
+    return between.ok ? { as: sayBounds(between.between) } : {};
+  }
   const turn = quantityOf(perTurn);
   const read = readNumber(field.value, {
     kind: reads,

@@ -51,6 +51,11 @@ export const BUILD_GROUPS: readonly SpecGroup[] = [
     fields: [
       { path: 'engine.cylinders', label: 'Cylinders' },
       { path: 'engine.firingOrder', label: 'Firing order' },
+      {
+        path: 'engine.bankOrder',
+        label: 'Cylinders along the banks',
+        hint: 'Front to back, one bank after the other: 1 3 5 7 / 2 4 6 8.',
+      },
       length('engine.bore', 'Bore'),
       length('engine.stroke', 'Stroke'),
       length('engine.rodLength', 'Rod length', 'Centre to centre.'),

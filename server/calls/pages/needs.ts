@@ -115,6 +115,30 @@ function ofTriage({ call }: Sight): Need[] {
   ];
 }
 
+const has = ({ events }: Sight, kind: string) => events.some((event) => event.kind === kind);
+
+function ofSheet(sight: Sight): Need[] {
+  return [also('lobe lift and valve lift, valve by valve', has(sight, 'sheet-readings-kept'))];
+}
+
+/** A call about a change of ratio waits for what the change does. */
+function ofConsequences(sight: Sight): Need[] {
+  const { springs, clearances } = sight.build.spec;
+  const isGoal = ['clearances-after-a-change', 'choose-ratio'].includes(sight.call.goal);
+  return [
+    also(
+      'a measured ratio',
+      sight.ratios.some((found) => found.result !== undefined),
+    ),
+    also('retainer to seal, valve shut', springs?.retainerToSeal !== undefined),
+    also(
+      'closed valve to piston, both valves',
+      clearances?.intake?.closedGapAtTdc !== undefined && clearances.exhaust?.closedGapAtTdc !== undefined,
+    ),
+    (isGoal ? must : also)('the figures before and after on the tape', has(sight, 'consequences-kept')),
+  ];
+}
+
 const NEEDS: Readonly<Record<StepName, (sight: Sight) => Need[]>> = {
   triage: ofTriage,
   build: ofBuild,
@@ -122,12 +146,24 @@ const NEEDS: Readonly<Record<StepName, (sight: Sight) => Need[]>> = {
   parts: ofParts,
   identify: ofIdentify,
   ratio: ofRatio,
+  sheet: ofSheet,
+  consequences: ofConsequences,
   notes: ofNotes,
 };
 
 export const needsOf = (step: StepName, sight: Sight): Need[] => NEEDS[step](sight);
 
-const ORDER: readonly StepName[] = ['triage', 'identify', 'parts', 'cam', 'ratio', 'build', 'notes'];
+const ORDER: readonly StepName[] = [
+  'triage',
+  'identify',
+  'parts',
+  'cam',
+  'ratio',
+  'build',
+  'sheet',
+  'consequences',
+  'notes',
+];
 
 /** The step that is next: the first with something that the answer waits for; with nothing left, the notes. */
 export function nextStep(sight: Sight): { step: StepName; why: string } {

@@ -2,19 +2,21 @@ import { InputFaults } from '../../../shared/problems/faults.ts';
 import { listRevisions } from '../../builds/builds.ts';
 import { partsStep } from '../../builds/pages/parts-step.ts';
 import { againstNewer, specStep } from '../../builds/pages/spec-step.ts';
+import { consequencesStep } from '../../consequences/pages/consequences-step.ts';
 import type { Tx } from '../../database/database.ts';
 import type { PageRequest } from '../../http/page-route.ts';
 import { identifyPart } from '../../identification/identification.ts';
 import { identifyStep } from '../../identification/pages/identify-step.ts';
 import { type Explained, explainSetUp } from '../../readings/explain.ts';
 import { chosenSetUp, ratioStep } from '../../readings/pages/ratio-step.ts';
+import { sheetStep } from '../../sheet/pages/sheet-step.ts';
 import type { Again, StepBody } from './forms-on-page.ts';
 import { notesStep } from './notes-step.ts';
 import type { Sight } from './sight.ts';
 import type { StepName } from './steps.ts';
 import { triageStep } from './triage-step.ts';
 
-const SPEC_FORMS = ['build', 'cam', 'rockers'];
+const SPEC_FORMS = ['build', 'cam', 'rockers', 'clearances'];
 
 /** A form of the specification that was read at an older revision is shown against the newer one. */
 async function againstNow(tx: Tx, sight: Sight, again: Again | undefined) {
@@ -48,6 +50,8 @@ export async function stepBody(
     identify: async () =>
       identifyStep(sight, given, await identifyPart(tx, sight.caller, sight.build.id), again),
     ratio: async () => ratioStep(sight, given, again, await explainedFor(tx, sight, given, again)),
+    sheet: () => sheetStep(tx, sight, given, again),
+    consequences: () => consequencesStep(tx, sight, given, again, other),
     notes: () => notesStep(sight, again),
   };
   return { body: await bodies[step](), again };

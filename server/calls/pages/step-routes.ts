@@ -1,5 +1,6 @@
 import type { FastifyInstance } from 'fastify';
 import { runArm, runPlace, runSpec } from '../../builds/pages/build-actions.ts';
+import { runClearances, runKeepConsequences } from '../../consequences/pages/actions.ts';
 import type { Tx } from '../../database/database.ts';
 import type { Deps } from '../../deps.ts';
 import {
@@ -13,6 +14,8 @@ import {
 import { Failure } from '../../problems/failure.ts';
 import { correctReading, readingName } from '../../readings/pages/correct-reading.ts';
 import { runCorrection, runReading, runSetUp } from '../../readings/pages/reading-actions.ts';
+import { runOneValve, runPaste, runSheetCorrection } from '../../sheet/pages/actions.ts';
+import { correctSheetPage } from '../../sheet/pages/correct-page.ts';
 import { runAnswer, runHold, runNote, runTriage } from './call-actions.ts';
 import type { Again } from './forms-on-page.ts';
 import { nextStep } from './needs.ts';
@@ -50,6 +53,10 @@ const ACTIONS: readonly {
   { path: '/set-ups', step: 'ratio', run: runSetUp },
   { path: '/readings', step: 'ratio', run: runReading },
   { path: '/answers', step: 'ratio', run: runAnswer },
+  { path: '/sheet', step: 'sheet', run: runOneValve },
+  { path: '/sheet/paste', step: 'sheet', run: runPaste },
+  { path: '/consequences', step: 'consequences', run: runKeepConsequences },
+  { path: '/spec/clearances', step: 'consequences', run: runClearances },
   { path: '/notes', step: 'notes', run: runNote },
 ];
 
@@ -86,4 +93,7 @@ export function stepRoutes(app: FastifyInstance, deps: Deps, side: PageSide): vo
     page: showReading,
     run: runCorrection,
   });
+  const sheet = { url: `${base}/sheet/readings/:readingId`, side, page: correctSheetPage };
+  getPage(app, deps, sheet);
+  postForm(app, deps, { ...sheet, run: runSheetCorrection });
 }

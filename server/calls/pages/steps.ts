@@ -42,6 +42,20 @@ export const STEPS = {
     say: 'Where does the small hand stand, and then the needle? And when you are back on the base circle?',
     how: 'Turn by hand in running direction to full lift. Read the small hand first, then the needle. Go on to the base circle and look at the zero.',
   },
+  sheet: {
+    title: 'Read every valve, one after the other',
+    link: 'Per-valve sheet',
+    key: '8',
+    say: 'Same method on every valve: what does the lobe give, what does the valve give? Which cylinder is that, in the engine’s own numbering?',
+    how: 'One valve after the other, the same way each time: lobe first, then the valve. A wire that goes and the next that does not is a reading: give both.',
+  },
+  consequences: {
+    title: 'See what the ratio does, before parts are fitted',
+    link: 'What the ratio does',
+    key: '9',
+    say: 'Which of these gaps did you measure yourself, and with which arms on it? Was the lifter solid?',
+    how: 'Each gap says whether it was measured or reckoned. What is close is measured, not reckoned; what is short stops it.',
+  },
   notes: {
     title: 'Say what is found, and who does what by when',
     link: 'Notes and promises',
@@ -59,6 +73,8 @@ export const STEP_NAMES: readonly StepName[] = [
   'parts',
   'identify',
   'ratio',
+  'sheet',
+  'consequences',
   'notes',
 ];
 

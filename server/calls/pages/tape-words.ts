@@ -10,6 +10,7 @@ import {
 import type { TapeLineData } from '../../../views/parts/tape-line.examples.ts';
 import { PART_SAID } from '../../identification/pages/tape-said.ts';
 import type { RecordedEvent } from '../../record/events.ts';
+import { SHEET_SAID } from '../../sheet/pages/tape-said.ts';
 
 /** What an event says on the tape; who, when and its number are the same for all. */
 export type Said = Pick<TapeLineData, 'kind' | 'text' | 'value' | 'due'>;
@@ -59,6 +60,7 @@ function reading(data: Data): string {
 
 const SAID: Readonly<Record<string, (data: Data) => Said>> = {
   ...PART_SAID,
+  ...SHEET_SAID,
   'call-opened': (data) => ({
     kind: 'note',
     text: `Call ${text(data, 'number')} opened: ${sentence(GOALS, text(data, 'goal')).toLowerCase()}`,

@@ -1,0 +1,112 @@
+import { formatInterval, formatQuantity } from '../../../shared/quantities/format.ts';
+import { fromSi, type Unit } from '../../../shared/quantities/units.ts';
+import type { Slot } from '../../../views/parts/part.ts';
+import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
+import type { FigureRow, GapRow } from '../../mechanics/consequences/types.ts';
+import { type SetUpConsequences, sayGap } from '../consequences.ts';
+
+const UNIT: Readonly<Record<FigureRow['dimension'], Unit>> = { length: 'in', load: 'lbf' };
+const PLACES: Readonly<Record<FigureRow['dimension'], number>> = { length: 4, load: 0 };
+
+const written = (row: FigureRow, si: number | undefined): string =>
+  si === undefined ? '' : formatQuantity(fromSi(si, UNIT[row.dimension]), { places: PLACES[row.dimension] });
+
+function afterCell(row: FigureRow): TableCell {
+  const half = row.halfWidth === undefined ? '' : written(row, row.halfWidth);
+  return {
+    text: written(row, row.after),
+    ...(row.after === undefined || half === '' ? {} : { why: `± ${half}` }),
+  };
+}
+
+const lacks = (missing: readonly string[]): string =>
+  missing.length === 0 ? '' : `lacks ${missing.join(', ')}`;
+
+/** Lift, loads and sweep before and after. */
+export function figuresTable({ figures }: SetUpConsequences): Slot {
+  const data: TableData = {
+    caption: 'Lift, loads and sweep, before and after',
+    columns: [
+      { label: 'What' },
+      { label: 'Before, card’s ratio', number: true },
+      { label: 'After, measured', number: true },
+      { label: 'Still lacks' },
+    ],
+    rows: figures.map((row) => ({
+      cells: [row.title, written(row, row.before), afterCell(row), lacks(row.missing)],
+    })),
+  };
+  return { template: '/parts/table', data };
+}
+
+const limitText = (row: GapRow): string => formatQuantity(fromSi(row.limit.value, 'in'), { places: 3 });
+
+function verdictCell(row: GapRow): TableCell {
+  if (row.verdict === undefined)
+    return { text: row.measure ? 'measure it' : 'not yet', why: lacks(row.missing) };
+  return {
+    text: '',
+    verdict: row.verdict,
+    ...(row.because.length === 0 ? {} : { why: `${row.because.join('; ')}.` }),
+  };
+}
+
+const marginText = ({ after, limit }: GapRow): string => {
+  if (after?.value === undefined) return '';
+  const margin = fromSi(after.value - limit.value, 'in').value;
+  return `${margin > 0 ? '+' : ''}${formatQuantity({ value: margin, unit: 'in' }, { places: 3 })}`;
+};
+
+/** Each gap before and after, against its limit, measured or reckoned. */
+export function gapsTable({ gaps }: SetUpConsequences): Slot {
+  const data: TableData = {
+    caption: 'Gaps, before and after',
+    columns: [
+      { label: 'Gap' },
+      { label: 'Before', number: true },
+      { label: 'After', number: true },
+      { label: 'Limit', number: true },
+      { label: 'Over the limit', number: true },
+      { label: 'How' },
+      { label: 'Verdict' },
+    ],
+    rows: gaps.map((row) => ({
+      cells: [
+        row.title,
+        row.before === undefined ? '' : { text: sayGap(row.before), why: row.before.basis },
+        row.after === undefined ? '' : sayGap(row.after),
+        limitText(row),
+        marginText(row),
+        row.after?.basis ?? '',
+        verdictCell(row),
+      ],
+    })),
+    note: 'The part maker’s figure goes before any default limit. A reckoned gap is clear only when all of its interval is.',
+  };
+  return { template: '/parts/table', data };
+}
+
+/** The two ratios the page sets side by side. */
+export function ratiosFacts({ input, found }: SetUpConsequences): Slot {
+  const { before, after } = input;
+  return {
+    template: '/parts/facts',
+    data: {
+      block: true,
+      items: [
+        { label: 'Valve', value: `${found.setUp.cylinder} ${found.setUp.valve}` },
+        {
+          label: 'Before, ratio the card assumes',
+          value: before === undefined ? 'not known' : formatInterval(before.value, before.halfWidth),
+          note: 'stated, not measured',
+        },
+        {
+          label: after?.spring === 'running' ? 'After, running-spring ratio' : 'After, light-spring ratio',
+          value: after === undefined ? 'not measured yet' : formatInterval(after.value, after.halfWidth),
+          note: '95 % interval',
+        },
+        { label: 'Build revision', value: String(found.setUp.revision) },
+      ],
+    },
+  };
+}
