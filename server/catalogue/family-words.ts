@@ -1,4 +1,4 @@
-import { formatNumber, formatQuantity } from '../../shared/quantities/format.ts';
+import { formatNumber, formatQuantity, placesOf } from '../../shared/quantities/format.ts';
 import { FEATURE_WORDS, PART_FEATURES, PART_SIZES } from '../../shared/schemas/part-words.ts';
 import { keysOf } from '../../shared/schemas/words.ts';
 import type { FactsData } from '../../views/parts/facts.examples.ts';
@@ -9,7 +9,8 @@ export function sizeText(inches: number): string {
   return formatQuantity({ value: Number(inches.toFixed(4)), unit: 'in' });
 }
 
-export const ratioText = (ratio: number) => formatNumber(ratio, Number.isInteger(ratio * 100) ? 2 : 3);
+export const ratioText = (ratio: number) =>
+  formatNumber(ratio, Math.max(2, Math.min(4, placesOf(ratio) ?? 4)));
 
 /** Everything the catalogue says of a family, with what it does not know named as such. */
 export function familyFacts(family: PartFamily): FactsData['items'] {

@@ -8,7 +8,8 @@ import { ratioText, sizeText } from './family-words.ts';
 
 const ON_A_PAGE = 40;
 
-const size = (inches: number | undefined) => (inches === undefined ? 'not known' : sizeText(inches));
+const size = (inches: number | undefined) =>
+  inches === undefined ? '\u2013' : sizeText(inches).replace(/ in$/, '');
 
 function table(families: readonly PartFamily[]): Slot {
   return {
@@ -19,14 +20,14 @@ function table(families: readonly PartFamily[]): Slot {
         { label: 'Code' },
         { label: 'Name' },
         { label: 'Nominal ratio', number: true },
-        { label: 'Hole', number: true },
-        { label: 'Width across', number: true },
+        { label: 'Hole, in', number: true },
+        { label: 'Width across, in', number: true },
       ],
       rows: families.map((family) => ({
         cells: [
           family.code,
           { text: family.name, href: `/catalogue/${family.id}`, why: family.fits },
-          family.nominalRatio === undefined ? 'not known' : ratioText(family.nominalRatio),
+          family.nominalRatio === undefined ? '\u2013' : ratioText(family.nominalRatio),
           size(family.sizes['hole-across-trunnion']),
           size(family.sizes['width-across-trunnion']),
         ],

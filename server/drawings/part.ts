@@ -32,10 +32,10 @@ const DIMENSIONS: Readonly<Record<AskedOfPart, () => string>> = {
       to: trunnion.to,
       text: '',
       outline: trunnion.right + 6,
-    }) + label(234, 284, 'width across'),
+    }) + label(234, 284, 'width'),
   'body-width': () =>
     uprightDimension({ x: 226, from: body.from, to: body.to, text: '', outline: body.edge }) +
-    label(234, 284, 'body width'),
+    label(234, 284, 'body'),
   rings: () => label(202, 188, 'rings here?') + label(202, 276, 'and here?'),
   tip: () => label(30, 156, 'roller or sliding shoe?'),
   mount: () => label(316, 22, 'stud, pedestal or shaft?', { anchor: 'end' }),
@@ -68,7 +68,9 @@ export function partDrawing(id: string, asked: AskedOfPart | undefined): Drawing
   return {
     id,
     title:
-      asked === undefined ? 'A rocker and its sizes' : `Where to measure: ${TITLES[asked].toLowerCase()}`,
+      asked === undefined
+        ? 'A rocker and its sizes'
+        : `${asked in PART_SIZES ? 'Where to measure' : 'Where to look'}: ${TITLES[asked].toLowerCase()}`,
     desc: asked === undefined ? seen : `${seen} Marked is ${TITLES[asked].toLowerCase()}: ${WHERE[asked]}.`,
     viewBox: '0 0 320 300',
     toScale: false,

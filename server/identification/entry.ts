@@ -41,9 +41,10 @@ function sizeEntry(kind: keyof typeof IDENTIFICATION_MODEL.sizes, { size }: Give
 }
 
 function wordEntry(kind: keyof typeof FEATURE_WORDS, { word }: Given): PartEntry | InputFault {
-  const text = FEATURE_WORDS[kind][word];
+  const words = FEATURE_WORDS[kind];
+  const text = Object.hasOwn(words, word) ? words[word] : undefined;
   if (text !== undefined) return { typed: word, value: null, unit: null, word, read_as: text };
-  const allowed = Object.keys(FEATURE_WORDS[kind]).join(', ');
+  const allowed = Object.keys(words).join(', ');
   return word === ''
     ? fault('/word', 'required', `is missing: one of ${allowed}`)
     : fault('/word', 'not-allowed', `must be one of ${allowed}`);

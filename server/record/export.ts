@@ -21,6 +21,8 @@ import {
 } from '../api/views.ts';
 import { getBuild, listArms, listPlacements, listRevisions } from '../builds/builds.ts';
 import type { Tx } from '../database/database.ts';
+import { listPartReadings } from '../identification/part-readings.ts';
+import { partReadingView, showPartReading } from '../identification/views.ts';
 import { listNotes } from '../notes/notes.ts';
 import { listReadings } from '../readings/readings.ts';
 import { listSetUps } from '../set-ups/set-ups.ts';
@@ -47,6 +49,7 @@ export const exportView = z
     placements: z.array(placementView),
     setUps: z.array(setUpView),
     readings: z.array(readingView),
+    partReadings: z.array(partReadingView),
     answers: z.array(answerView),
     notes: z.array(noteView),
     events: z.array(eventView),
@@ -65,6 +68,7 @@ export async function exportBuild(tx: Tx, caller: Caller, buildId: string, now: 
     placements: (await listPlacements(tx, caller, buildId)).map(showPlacement),
     setUps: (await listSetUps(tx, caller, buildId)).map(showSetUp),
     readings: (await listReadings(tx, caller, buildId)).map(showReading),
+    partReadings: (await listPartReadings(tx, caller, buildId)).map(showPartReading),
     answers: answers.map(({ setUpId, at, ...rest }) => ({
       ...rest,
       ...(setUpId === undefined ? {} : { setUpId }),

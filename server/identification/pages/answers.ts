@@ -87,7 +87,7 @@ function holeSlot(same: readonly HoleAnswer[], index: number): Slot {
         ? { none: 'None of the usual ones' }
         : { value: listed.map(({ designation }) => designation).join(' or ') }),
       verdict: { word, text },
-      basis: `The hole suggests, the thread decides.${ask === undefined ? '' : ` Ask ${ask}`} ${same[0]?.cautions[0] ?? ''}`,
+      basis: [...(ask === undefined ? [] : [`Ask ${ask}`]), ...(same[0]?.cautions ?? [])].join(' '),
       restsOn: same.map(({ reading }) => reading.seq),
     },
   };

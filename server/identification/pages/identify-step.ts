@@ -38,6 +38,8 @@ export function identifyStep(
   const forms = sight.call.held ? [] : [partForm(sight, asked), marksForm(sight)];
   const [part, marks] = forms.map((form) => formSlot(form, again));
   const begun = found.standing.some(({ kind }) => isPartSize(kind) || isPartFeature(kind));
+  const drawing: Slot = { template: '/parts/drawing', data: partDrawing('part-drawing', asked) };
+  const entry = part === undefined ? [] : [part];
   const ask = sight.side === 'desk' ? `Ask: “${words.say}” ${words.how}` : words.how;
   return {
     forms,
@@ -47,10 +49,8 @@ export function identifyStep(
         data: {
           title: partTitle(asked),
           text: ask,
-          slots: [
-            { template: '/parts/drawing', data: partDrawing('part-drawing', asked) },
-            ...(part === undefined ? [] : [part]),
-          ],
+          // At the desk the entry has the focus and stands first; at the bench the drawing does.
+          slots: sight.side === 'desk' ? [...entry, drawing] : [drawing, ...entry],
         },
       },
       ...(found.families === 0 ? [emptyCatalogue(sight)] : []),

@@ -1,0 +1,224 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { demoCatalogueFile } from '../../server/catalogue/demo.ts';
+import { identificationView } from '../../server/identification/views.ts';
+import { openCall, sendJson } from '../tools/call.ts';
+import { type Person, type TestService, testService } from '../tools/service.ts';
+
+let service: TestService;
+let owner: Person;
+beforeAll(async () => {
+  service = await testService();
+  owner = await service.person();
+  const loaded = await sendJson(service, owner.bearer, 'POST', '/api/v1/catalogue/loads', {
+    csv: demoCatalogueFile(),
+  });
+  expect(loaded.status).toBe(200);
+});
+afterAll(() => service.close());
+
+const readingsUrl = (buildId: string) => `/api/v1/builds/${buildId}/identification/readings`;
+
+const keep = (buildId: string, body: object, who = owner.bearer) =>
+  sendJson(service, who, 'POST', readingsUrl(buildId), body);
+
+async function kept(buildId: string, ...bodies: object[]): Promise<string[]> {
+  const ids: string[] = [];
+  for (const body of bodies) {
+    const { status, json, text } = await keep(buildId, body);
+    expect(status, text).toBe(201);
+    ids.push(String(json.id));
+  }
+  return ids;
+}
+
+async function found(buildId: string) {
+  const { status, json, text } = await sendJson(
+    service,
+    owner.bearer,
+    'GET',
+    `/api/v1/builds/${buildId}/identification`,
+  );
+  expect(status, text).toBe(200);
+  return identificationView.parse(json);
+}
+
+const SORREL = [
+  { kind: 'hole-across-trunnion', size: '.4355 in' },
+  { kind: 'hole-across-trunnion', size: '.4362 in', place: 'turned a quarter turn' },
+  { kind: 'width-across-trunnion', size: '1.600 in' },
+  { kind: 'roller-diameter', size: '.496 in' },
+  { kind: 'body-width', size: '.841 in' },
+  { kind: 'pivot-to-tip', size: '36.9 mm' },
+  { kind: 'pivot-to-cup', size: '.911 in' },
+  { kind: 'rings', word: 'visible' },
+  { kind: 'tip', word: 'roller' },
+  { kind: 'mount', word: 'stud' },
+];
+
+describe('identifying a part', () => {
+  test('a part of the catalogue, measured: its family first, every reading a reason', async () => {
+    const { buildId } = await openCall(service, owner, 'Sorrel');
+    await kept(buildId, ...SORREL);
+    const answer = await found(buildId);
+    expect(answer.families).toBe(69);
+    const [first] = answer.candidates;
+    expect(first).toMatchObject({ code: 'DEMO-SOR-160-B', nominalRatio: 1.6 });
+    expect(first?.probability).toBeGreaterThan(0.8);
+    expect(first?.reasons.map(({ word }) => word)).toEqual(SORREL.map(() => 'agrees'));
+    expect(answer.noneOfThese).toBeLessThan(0.1);
+    // ASME B1.1: 7/16 is made as 14 UNC and 20 UNF; the hole can't tell them apart.
+    expect(
+      answer.fasteners.map(({ threads }) => threads.map(({ designation }) => designation).sort()),
+    ).toEqual([
+      ['7/16-14 UNC', '7/16-20 UNF'],
+      ['7/16-14 UNC', '7/16-20 UNF'],
+    ]);
+    expect(answer.fasteners[0]?.ask).toContain('14 or 20');
+    expect(answer.next).toEqual([]);
+    expect(answer.readings[5]).toMatchObject({ typed: '36.9 mm', size: { value: 36.9, unit: 'mm' } });
+  });
+
+  test('the cover: needs to know how it is bolted, then speaks of sideways room only', async () => {
+    const { buildId } = await openCall(service, owner, 'Cover');
+    await kept(buildId, { kind: 'width-across-trunnion', size: '1.6 in' });
+    expect(await found(buildId)).not.toHaveProperty('cover');
+    const revised = await sendJson(
+      service,
+      owner.bearer,
+      'PUT',
+      `/api/v1/builds/${buildId}/spec`,
+      { spec: { engine: { coverBolting: 'through-centre' } } },
+      { 'if-match': '"1"' },
+    );
+    expect(revised.status, revised.text).toBe(200);
+    const { cover } = await found(buildId);
+    expect(cover?.verdict).toBe('short');
+    expect(cover?.settledBy).toContain('height');
+  });
+
+  test('nothing read: the prior, and the measurement that settles most', async () => {
+    const { buildId } = await openCall(service, owner, 'Nothing yet');
+    const answer = await found(buildId);
+    expect(answer.noneOfThese).toBeCloseTo(0.2, 9);
+    expect(answer.next[0]?.bits).toBeGreaterThan(2);
+    expect(answer.next.map(({ bits }) => bits)).toHaveLength(9);
+  });
+
+  test('a shop without a catalogue: none of these alone, and nothing to settle', async () => {
+    const other = await service.person();
+    const { buildId } = await openCall(service, other, 'No catalogue');
+    const { json } = await sendJson(service, other.bearer, 'GET', `/api/v1/builds/${buildId}/identification`);
+    expect(json).toMatchObject({ families: 0, candidates: [], noneOfThese: 1 });
+  });
+});
+
+describe('readings of the part', () => {
+  test('a correction keeps both, with the reason; a second one is refused; striking takes it out', async () => {
+    const { buildId } = await openCall(service, owner, 'Corrections');
+    const [id = ''] = await kept(buildId, { kind: 'hole-across-trunnion', size: '.375 in' });
+    const url = `${readingsUrl(buildId)}/${id}/corrections`;
+    const noReason = await sendJson(service, owner.bearer, 'POST', url, { size: '.4355 in', reason: ' ' });
+    expect(noReason.status).toBe(422);
+    const done = await sendJson(service, owner.bearer, 'POST', url, {
+      size: '.4355 in',
+      reason: 'jaws cocked',
+    });
+    expect(done.status, done.text).toBe(201);
+    expect(done.json).toMatchObject({ replaces: id, reason: 'jaws cocked', struck: false });
+    expect((await sendJson(service, owner.bearer, 'POST', url, { size: '.44 in', reason: 'x' })).status).toBe(
+      409,
+    );
+    const answer = await found(buildId);
+    expect(answer.readings.map(({ readAs }) => readAs)).toEqual(['.375 in', '.4355 in']);
+    expect(answer.fasteners).toHaveLength(1);
+    const strike = await sendJson(
+      service,
+      owner.bearer,
+      'POST',
+      `${readingsUrl(buildId)}/${String(done.json.id)}/corrections`,
+      { reason: 'another arm' },
+    );
+    expect(strike.json).toMatchObject({ struck: true });
+    expect((await found(buildId)).fasteners).toEqual([]);
+    const exported = await sendJson(service, owner.bearer, 'GET', `/api/v1/builds/${buildId}/export`);
+    expect(exported.json.partReadings).toHaveLength(3);
+  });
+
+  test('the database refuses what the service must not do', async () => {
+    for (const statement of [
+      'update part_reading set value = 0',
+      'delete from part_reading',
+      'delete from part_family',
+    ])
+      await expect(service.database.asService(statement)).rejects.toThrow(/permission denied/);
+  });
+
+  test.each([
+    [{ kind: 'hole-across-trunnion' }, '/size', 'required'],
+    [{ kind: 'hole-across-trunnion', size: '4.355 in' }, '/size', 'out-of-range'],
+    [{ kind: 'hole-across-trunnion', size: '.4355' }, '/size', 'wrong-dimension'],
+    [{ kind: 'hole-across-trunnion', size: '3 deg' }, '/size', 'wrong-dimension'],
+    [{ kind: 'rings' }, '/word', 'required'],
+    [{ kind: 'rings', word: 'many' }, '/word', 'not-allowed'],
+    [{ kind: 'rings', word: '__proto__' }, '/word', 'not-allowed'],
+    [{ kind: 'ratio-stamp', mark: '  ' }, '/mark', 'required'],
+    [{ kind: 'ratio-stamp', mark: '1.6', size: '1 in' }, '/size', 'not-allowed'],
+    [{ kind: 'weight', size: '1 in' }, '/kind', 'not-allowed'],
+    [{ kind: 'other-number', mark: 'a\u0000b' }, '/mark', 'not-allowed'],
+  ])('%j is told at its field', async (body, pointer, code) => {
+    const { buildId } = await openCall(service, owner, 'Faults');
+    const { status, json } = await keep(buildId, body);
+    expect(status).toBe(422);
+    expect(json.errors).toContainEqual(expect.objectContaining({ pointer, code }));
+    expect((await found(buildId)).readings).toEqual([]);
+  });
+
+  test('marks stay word for word in their own field, and change no probability', async () => {
+    const { buildId } = await openCall(service, owner, 'Marks');
+    await kept(buildId, { kind: 'hole-across-trunnion', size: '.4355 in' });
+    const before = await found(buildId);
+    await kept(
+      buildId,
+      { kind: 'ratio-stamp', mark: ' 16 ', place: 'beside the trunnion, stamped' },
+      { kind: 'other-number', mark: '16' },
+      { kind: 'other-number', mark: '0417' },
+      { kind: 'box-label', mark: '1.6' },
+    );
+    const after = await found(buildId);
+    expect(after.noneOfThese).toBe(before.noneOfThese);
+    expect(after.candidates).toEqual(before.candidates);
+    expect(after.readings.slice(1).map(({ kind, typed }) => [kind, typed])).toEqual([
+      ['ratio-stamp', ' 16 '],
+      ['other-number', '16'],
+      ['other-number', '0417'],
+      ['box-label', '1.6'],
+    ]);
+    expect(after.questions.map(({ code }) => code)).toEqual([
+      'stamp-without-dot',
+      'same-text-twice',
+      'different-numbers',
+    ]);
+  });
+
+  test('rings against width, and a hole at two sizes, are asked about', async () => {
+    const { buildId } = await openCall(service, owner, 'Questions');
+    await kept(
+      buildId,
+      { kind: 'hole-across-trunnion', size: '.375 in' },
+      { kind: 'hole-across-trunnion', size: '.3785 in' },
+      { kind: 'width-across-trunnion', size: '1.6 in' },
+      { kind: 'rings', word: 'none' },
+    );
+    const { questions } = await found(buildId);
+    expect(questions.map(({ code }) => code)).toEqual(['two-sizes', 'rings-against-width']);
+  });
+
+  test('while the call is on hold nothing more is read', async () => {
+    const { buildId, callId } = await openCall(service, owner, 'Held');
+    const held = await sendJson(service, owner.bearer, 'POST', `/api/v1/calls/${callId}/hold`, {
+      reason: 'tight',
+    });
+    expect(held.status, held.text).toBe(200);
+    expect((await keep(buildId, SORREL[0] ?? {})).status).toBe(409);
+  });
+});
