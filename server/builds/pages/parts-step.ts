@@ -146,15 +146,26 @@ export function partsStep(sight: Sight, again: Again | undefined, other?: OtherS
     alone: false,
     part: '',
   });
-  const hasArms = sight.arms.length > 0;
+  const swaps = sight.placements.length > 1 ? [swapsTable(sight)] : [];
+  const forms = [arm, place, sold];
+  if (sight.arms.length === 0)
+    return { forms, slots: [armsTable(sight), formSlot(arm, again), formSlot(sold, again)] };
+  const others =
+    sight.side === 'bench'
+      ? [fold(arm, 'Put another arm on record', again), fold(sold, 'What the rockers are sold as', again)]
+      : [formSlot(arm, again), formSlot(sold, again)];
+  return { forms, slots: [armsTable(sight), formSlot(place, again), ...others, ...swaps] };
+}
+
+/** At the bench a form that is seldom wanted is one tap away; it stands open when it has come back. */
+function fold(form: PageForm, summary: string, again: Again | undefined): Slot {
   return {
-    forms: [arm, place, sold],
-    slots: [
-      armsTable(sight),
-      ...(hasArms ? [formSlot(place, again)] : []),
-      formSlot(arm, again),
-      formSlot(sold, again),
-      ...(sight.placements.length > 1 ? [swapsTable(sight)] : []),
-    ],
+    template: '/pages/call/fold',
+    data: {
+      id: `fold-${form.name}`,
+      summary,
+      open: again?.typed.form === form.name,
+      slots: [formSlot(form, again)],
+    },
   };
 }
