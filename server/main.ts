@@ -11,10 +11,8 @@ import { computeLimits } from './http/compute-limits.ts';
 import { openHub } from './live/hub.ts';
 import { loadAssets } from './pages/assets.ts';
 import { announce } from './start/announce.ts';
+import { endService } from './start/ending.ts';
 import { firstRun } from './start/first-run.ts';
-
-/** SIGTERM to exit: requests under way get this long. */
-const DRAIN_MS = 8_000;
 
 async function main(): Promise<void> {
   const config = readConfig(process.env);
@@ -60,16 +58,8 @@ async function main(): Promise<void> {
   const end = async (signal: string): Promise<void> => {
     if (ending) return;
     ending = true;
-    lifecycle.draining = true;
-    hub.drain();
     say(`${signal}: no new requests; ending`);
-    // A client that never lets go must not keep the process: what is still open then is cut off.
-    const cut = setTimeout(() => app.server.closeAllConnections(), DRAIN_MS);
-    await app.close();
-    clearTimeout(cut);
-    await hub.close();
-    await db.close();
-    await embedded?.stop();
+    await endService({ lifecycle, app, hub, db, stopDatabase: async () => embedded?.stop() });
     process.exit(0);
   };
   for (const signal of ['SIGTERM', 'SIGINT'] as const) {
