@@ -14,7 +14,7 @@ import { onBuild } from '../record/record.ts';
 import { listSheetReadings, type SheetReading, standingOnSheet } from '../sheet/sheet-readings.ts';
 import { consequenceInput, limitsFor } from './figures.ts';
 import { measuredOn } from './measured-gaps.ts';
-import { specInForce } from './spec-in-force.ts';
+import { sayPath, specInForce } from './spec-in-force.ts';
 
 /** What the ratio of one set-up does in its engine, with everything that rests on. */
 export interface SetUpConsequences extends Consequences {
@@ -35,11 +35,11 @@ function notesOf(
   return [
     ...(force.filled.length === 0
       ? []
-      : [`Entered after revision ${revision.setUp} and used: ${force.filled.join(', ')}.`]),
+      : [`Entered after revision ${revision.setUp} and used: ${force.filled.map(sayPath).join('; ')}.`]),
     ...(force.changed.length === 0
       ? []
       : [
-          `Changed since revision ${revision.setUp}: ${force.changed.join(', ')}. The set-up’s own revision counts here; start a set-up on the build as it is now to reckon with the new figures.`,
+          `Changed since revision ${revision.setUp}: ${force.changed.map(sayPath).join('; ')}. The set-up’s own revision counts here; start a set-up on the build as it is now to reckon with the new figures.`,
         ]),
     ...otherArm.map(
       (each) =>

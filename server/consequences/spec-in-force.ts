@@ -25,6 +25,17 @@ function fill(then: Tree, now: Tree): Record<string, unknown> {
   return filled;
 }
 
+/** An entry as it counts: a quantity by its number and unit, however it was typed. */
+const counted = (value: unknown): string =>
+  JSON.stringify(value, (key, inner: unknown) => (key === 'typed' || key === 'readAs' ? undefined : inner));
+
+/** `clearances.intake.closedGapAtTdc` as `clearances intake, closed gap at tdc`. */
+export function sayPath(path: string): string {
+  const parts = path.split('.');
+  const last = (parts.pop() ?? '').replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+  return [parts.join(' '), last].filter((part) => part !== '').join(', ');
+}
+
 export interface SpecInForce {
   readonly spec: unknown;
   /** Entries that were not yet there at the set-up and have been made since. */
@@ -44,7 +55,7 @@ export function specInForce(then: BuildSpec, now: BuildSpec): SpecInForce {
     spec: fill(then, now),
     filled: paths.filter((path) => !old.has(path)),
     changed: [...old.keys()].filter(
-      (path) => later.has(path) && JSON.stringify(old.get(path)) !== JSON.stringify(later.get(path)),
+      (path) => later.has(path) && counted(old.get(path)) !== counted(later.get(path)),
     ),
   };
 }

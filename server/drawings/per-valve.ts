@@ -34,7 +34,7 @@ function reachOf({ bars, median, oddBeyond }: PerValve): number {
 }
 
 function barOf(bar: ValveBar, x: number, half: number, y: (off: number) => number, median: number): string {
-  const className = bar.odd ? 'draw-cut' : 'draw-bar';
+  const className = bar.odd ? 'draw-cut' : 'draw-solid';
   if (bar.value !== undefined) {
     const top = y(bar.value - median);
     return path(className, `M${at(x - half)} ${at(MIDDLE)}V${at(top)}H${at(x + half)}V${at(MIDDLE)}Z`);

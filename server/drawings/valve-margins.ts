@@ -94,6 +94,7 @@ export function valveMargins(data: ValveMargins, { id, ruler }: DrawnFor): Drawi
           )) +
       label(x, 334, name, { anchor: 'middle', soft: true }),
   );
+  const named = label(stations[0]?.x ?? 0, TOP - 14, 'retainer', { anchor: 'middle', soft: true });
   const full = stations.at(-1);
   const x = full?.x ?? 0;
   const solid = data.solidHeight === undefined ? undefined : seat - data.solidHeight * scale;
@@ -129,6 +130,7 @@ export function valveMargins(data: ValveMargins, { id, ruler }: DrawnFor): Drawi
     viewBox: '0 0 320 342',
     svg:
       drawn.join('') +
+      named +
       coil +
       toSeal +
       pistonDimension(stations, head, ruler.figure) +
@@ -159,7 +161,8 @@ function pistonDimension(
     .map(({ x, lift, gap }) =>
       gap === undefined
         ? ''
-        : uprightDimension({
+        : label(x, head(lift + gap) + 26, 'piston', { anchor: 'middle', soft: true }) +
+          uprightDimension({
             x: x + 34,
             from: head(lift),
             to: head(lift + gap),

@@ -14,23 +14,20 @@ import { changeLimits, listLimits } from './limits.ts';
 const LABELS = { name: 'Limit', value: 'Figure', source: 'Where it is from' };
 const URL = '/desk/limits';
 
+const setBy = ({ at, by }: Limit): string =>
+  at === undefined ? 'default' : `set ${at.toISOString().slice(0, 10)} by ${by ?? 'somebody'}`;
+
 function limitsTable(limits: readonly Limit[]): Slot {
   return {
     template: '/parts/table',
     data: {
       caption: 'Limits of this shop',
-      columns: [
-        { label: 'Limit' },
-        { label: 'Figure', number: true },
-        { label: 'Where it is from' },
-        { label: 'Set' },
-      ],
+      columns: [{ label: 'Limit' }, { label: 'Figure', number: true }, { label: 'Where it is from' }],
       rows: limits.map((limit) => ({
         cells: [
           limit.title,
           { text: limit.value.readAs, href: `${URL}?limit=${limit.name}#f-value` },
-          limit.source,
-          limit.at === undefined ? 'default' : `${limit.at.toISOString().slice(0, 10)}, ${limit.by ?? ''}`,
+          { text: limit.source, why: setBy(limit) },
         ],
       })),
       note: 'The part maker’s figure goes first. Choose a figure to change it.',

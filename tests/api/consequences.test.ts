@@ -110,8 +110,8 @@ describe('consequences of a measured ratio', () => {
       0.19,
       12,
     );
-    expect(String(at(json, 'notes'))).toMatch(/springs\.solidHeight/);
-    expect(String(at(json, 'notes'))).toMatch(/clearances\.intake\.closedGapAtTdc/);
+    expect(String(at(json, 'notes'))).toMatch(/springs, solid height/);
+    expect(String(at(json, 'notes'))).toMatch(/clearances intake, closed gap at tdc/);
   });
 
   test('a running-spring ratio gives no clear', async () => {

@@ -47,15 +47,7 @@ function nothingYet(sight: Sight): StepBody {
 function grounds(found: SetUpConsequences): Slot[] {
   return [
     ...found.notes.map((text) => notice(text)),
-    {
-      template: '/parts/facts',
-      data: {
-        items: found.assumptions.map((value, index) => ({
-          label: index === 0 ? 'Taken for granted' : 'and',
-          value,
-        })),
-      },
-    },
+    { template: '/pages/call/list', data: { title: 'Taken for granted', items: found.assumptions } },
     ...found.cautions.slice(found.stop ? 1 : 0).map((text) => notice(text, 'caution')),
   ];
 }
@@ -79,14 +71,14 @@ export async function consequencesStep(
       ...(found.stop
         ? [
             notice(
-              'A gap is short of its limit. Stop: do not run it so, and have a qualified shop look.',
+              'a gap is short of its limit. Stop: do not run it so, and have a qualified shop look.',
               'caution',
             ),
           ]
         : []),
       ratiosFacts(found),
-      ...gapBars(found.gaps),
       gapsTable(found),
+      ...gapBars(found.gaps),
       figuresTable(found),
       ...marginsDrawing(found),
       notice(found.adjusters),

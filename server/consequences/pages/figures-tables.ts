@@ -54,7 +54,8 @@ function verdictCell(row: GapRow): TableCell {
 const marginText = ({ after, limit }: GapRow): string => {
   if (after?.value === undefined) return '';
   const margin = fromSi(after.value - limit.value, 'in').value;
-  return `${margin > 0 ? '+' : ''}${formatQuantity({ value: margin, unit: 'in' }, { places: 3 })}`;
+  const size = formatQuantity({ value: Math.abs(margin), unit: 'in' }, { places: 3 });
+  return `, ${size} ${margin < 0 ? 'under' : 'over'} the limit`;
 };
 
 /** Each gap before and after, against its limit, measured or reckoned. */
@@ -66,18 +67,16 @@ export function gapsTable({ gaps }: SetUpConsequences): Slot {
       { label: 'Before', number: true },
       { label: 'After', number: true },
       { label: 'Limit', number: true },
-      { label: 'Over the limit', number: true },
-      { label: 'How' },
       { label: 'Verdict' },
     ],
     rows: gaps.map((row) => ({
       cells: [
         row.title,
         row.before === undefined ? '' : { text: sayGap(row.before), why: row.before.basis },
-        row.after === undefined ? '' : sayGap(row.after),
+        row.after === undefined
+          ? ''
+          : { text: sayGap(row.after), why: `${row.after.basis}${marginText(row)}` },
         limitText(row),
-        marginText(row),
-        row.after?.basis ?? '',
         verdictCell(row),
       ],
     })),

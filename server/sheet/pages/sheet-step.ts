@@ -29,13 +29,13 @@ function orderLinks(sight: Sight, order: Order): Slot {
 }
 
 const ofSpring =
-  (sheet: Sheet) =>
+  (sheet: Sheet, base: string) =>
   (on: OnSpring): Slot[] => [
     ...wornLobes(on),
     ...oddCards(on),
     ...swapsTable(on),
     ...perValveDrawings(sheet, on),
-    liftsTable(sheet, on),
+    liftsTable(sheet, on, base),
   ];
 
 const STOP: Slot = {
@@ -69,7 +69,7 @@ export async function sheetStep(
     slots: [
       ...(sheet.stop ? [STOP] : []),
       ...(look === undefined ? [] : pasted),
-      ...sheet.springs.flatMap(ofSpring(sheet)),
+      ...sheet.springs.flatMap(ofSpring(sheet, sight.base)),
       ...gapsOnSheet(sheet),
       ...(sheet.rows.length > 0 ? [orderLinks(sight, sheet.order)] : []),
       formSlot(forms.one, again),

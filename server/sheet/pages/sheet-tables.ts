@@ -8,14 +8,19 @@ import { ON_SPRING, RATIO_ON, sayCell, sayPasses, sayRatio } from './sheet-words
 
 const nameOf = (row: ValveRow): string => `${row.cylinder} ${row.valve}`;
 
-function figureCell(cell: SheetCell | undefined): TableCell {
+function figureCell(cell: SheetCell | undefined, base: string): TableCell {
   if (cell === undefined) return { text: '' };
   const passes = sayPasses(cell);
   const apart = cell.spread !== undefined && cell.spread > allowance('repeat') + 1e-12;
   const why = [passes, ...(apart ? ['passes differ by more than .002: read again'] : [])].filter(
     (text) => text !== '',
   );
-  return { text: sayCell(cell), ...(why.length === 0 ? {} : { why: why.join('; ') }) };
+  const newest = cell.readings.at(-1);
+  return {
+    text: sayCell(cell),
+    ...(newest === undefined ? {} : { href: `${base}/sheet/readings/${newest.id}` }),
+    ...(why.length === 0 ? {} : { why: why.join('; ') }),
+  };
 }
 
 const oddOf = (on: OnSpring, row: ValveRow) =>
@@ -24,7 +29,7 @@ const oddOf = (on: OnSpring, row: ValveRow) =>
     .find((odd) => odd.cylinder === row.cylinder && odd.valve === row.valve);
 
 /** Every valve with its lifts on one spring. */
-export function liftsTable(sheet: Sheet, on: OnSpring): Slot {
+export function liftsTable(sheet: Sheet, on: OnSpring, base: string): Slot {
   const names = new Map(sheet.arms.map((arm) => [arm.id, arm.name]));
   const extra = (['lash', 'preload'] as const).filter((kind) =>
     sheet.rows.some((row) => cellFor(row, kind) !== undefined),
@@ -44,10 +49,10 @@ export function liftsTable(sheet: Sheet, on: OnSpring): Slot {
       cells: [
         nameOf(row),
         row.armId === undefined ? '' : (names.get(row.armId) ?? ''),
-        figureCell(cellFor(row, 'lobe-lift')),
-        figureCell(cellFor(row, 'valve-lift', on.spring)),
+        figureCell(cellFor(row, 'lobe-lift'), base),
+        figureCell(cellFor(row, 'valve-lift', on.spring), base),
         sayRatio(on.ratios.get(nameOf(row)) ?? {}),
-        ...extra.map((kind) => figureCell(cellFor(row, kind))),
+        ...extra.map((kind) => figureCell(cellFor(row, kind), base)),
       ],
     })),
     note: 'Intakes are set against intakes, exhausts against exhausts. Odd: over .008 from the median of the siblings (common practice, no published source).',
@@ -81,25 +86,31 @@ function gapCell(cell: SheetCell | undefined): TableCell {
   };
 }
 
-/** Every reading that stands, each with the way to put it right. */
+/** As many as a person would look back over; every figure above leads to its own reading. */
+const NEWEST = 10;
+
+/** The newest readings, each with the way to put it right. */
 export function readingsTable(sheet: Sheet, base: string): Slot[] {
   if (sheet.readings.length === 0) return [];
   const data: TableData = {
-    caption: 'Readings of the sheet, newest first',
+    caption: 'Newest readings of the sheet',
     columns: [{ label: 'Valve' }, { label: 'What' }, { label: 'Reading', number: true }, { label: 'Who' }],
-    rows: sheet.readings.toReversed().map((each) => ({
-      cells: [
-        `${each.cylinder} ${each.valve}`,
-        `${SHEET_KINDS[each.kind]}${each.arms === 'before' ? ', arms before' : ''}`,
-        each.replacedBy === undefined && !each.struck
-          ? { text: each.reading.readAs, href: `${base}/sheet/readings/${each.id}` }
-          : {
-              text: `${each.struck ? 'struck: ' : 'replaced: '}${each.reading.readAs}`,
-              ...(each.reason === '' ? {} : { why: each.reason }),
-            },
-        each.by,
-      ],
-    })),
+    rows: sheet.readings
+      .toReversed()
+      .slice(0, NEWEST)
+      .map((each) => ({
+        cells: [
+          `${each.cylinder} ${each.valve}`,
+          `${SHEET_KINDS[each.kind]}${each.arms === 'before' ? ', arms before' : ''}`,
+          each.replacedBy === undefined && !each.struck
+            ? { text: each.reading.readAs, href: `${base}/sheet/readings/${each.id}` }
+            : {
+                text: `${each.struck ? 'struck: ' : 'replaced: '}${each.reading.readAs}`,
+                ...(each.reason === '' ? {} : { why: each.reason }),
+              },
+          each.by,
+        ],
+      })),
   };
   return [{ template: '/parts/table', data }];
 }
