@@ -258,6 +258,26 @@ create table part_reading (
 alter table part_reading enable row level security;
 alter table part_reading force row level security;
 
+create table photograph (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  build_id uuid not null,
+  reading_id uuid,
+  arm_id uuid,
+  shows text not null,
+  caption text not null default ''::text,
+  width integer not null,
+  height integer not null,
+  jpeg bytea not null,
+  seq bigint not null,
+  by_kind text not null,
+  by_id uuid not null,
+  by_name text not null,
+  created_at timestamp with time zone not null default now()
+);
+alter table photograph enable row level security;
+alter table photograph force row level security;
+
 create table presence (
   shop_id uuid not null,
   build_id uuid not null,
@@ -422,6 +442,23 @@ create table valve_reading (
 alter table valve_reading enable row level security;
 alter table valve_reading force row level security;
 
+create table working (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  build_id uuid not null,
+  computation text not null,
+  inputs jsonb not null,
+  answer jsonb not null,
+  revision integer not null,
+  seq bigint not null,
+  by_kind text not null,
+  by_id uuid not null,
+  by_name text not null,
+  created_at timestamp with time zone not null default now()
+);
+alter table working enable row level security;
+alter table working force row level security;
+
 alter table answer add constraint answer_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
 alter table answer add constraint answer_shop_id_set_up_id_fkey FOREIGN KEY (shop_id, set_up_id) REFERENCES set_up(shop_id, id);
 alter table answer add constraint answer_pkey PRIMARY KEY (shop_id, id);
@@ -492,6 +529,14 @@ alter table part_reading add constraint part_reading_shop_id_build_id_fkey FOREI
 alter table part_reading add constraint part_reading_shop_id_replaces_fkey FOREIGN KEY (shop_id, replaces) REFERENCES part_reading(shop_id, id);
 alter table part_reading add constraint part_reading_pkey PRIMARY KEY (shop_id, id);
 alter table part_reading add constraint part_reading_shop_id_replaces_key UNIQUE (shop_id, replaces);
+alter table photograph add constraint photograph_height_check CHECK (((height >= 1) AND (height <= 4000)));
+alter table photograph add constraint photograph_jpeg_check CHECK (((octet_length(jpeg) >= 1) AND (octet_length(jpeg) <= 2000000)));
+alter table photograph add constraint photograph_shows_check CHECK ((shows = ANY (ARRAY['ratio-stamp'::text, 'other-number'::text, 'box-label'::text, 'part'::text, 'tip-mark'::text, 'dial'::text, 'something-else'::text])));
+alter table photograph add constraint photograph_width_check CHECK (((width >= 1) AND (width <= 4000)));
+alter table photograph add constraint photograph_shop_id_arm_id_fkey FOREIGN KEY (shop_id, arm_id) REFERENCES arm(shop_id, id);
+alter table photograph add constraint photograph_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
+alter table photograph add constraint photograph_shop_id_reading_id_fkey FOREIGN KEY (shop_id, reading_id) REFERENCES reading(shop_id, id);
+alter table photograph add constraint photograph_pkey PRIMARY KEY (shop_id, id);
 alter table presence add constraint presence_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
 alter table presence add constraint presence_pkey PRIMARY KEY (shop_id, build_id, id);
 alter table rate_limit add constraint rate_limit_pkey PRIMARY KEY (key);
@@ -545,6 +590,9 @@ alter table valve_reading add constraint valve_reading_shop_id_build_id_fkey FOR
 alter table valve_reading add constraint valve_reading_shop_id_replaces_fkey FOREIGN KEY (shop_id, replaces) REFERENCES valve_reading(shop_id, id);
 alter table valve_reading add constraint valve_reading_pkey PRIMARY KEY (shop_id, id);
 alter table valve_reading add constraint valve_reading_shop_id_replaces_key UNIQUE (shop_id, replaces);
+alter table working add constraint working_computation_check CHECK ((computation ~ '^[a-z0-9-]{1,60}$'::text));
+alter table working add constraint working_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
+alter table working add constraint working_pkey PRIMARY KEY (shop_id, id);
 
 CREATE INDEX answer_build ON public.answer USING btree (shop_id, build_id, seq);
 CREATE INDEX api_key_hash ON public.api_key USING btree (key_hash);
@@ -555,6 +603,7 @@ CREATE INDEX call_build ON public.call USING btree (shop_id, build_id);
 CREATE INDEX idempotency_age ON public.idempotency USING btree (shop_id, created_at);
 CREATE INDEX note_build ON public.note USING btree (shop_id, build_id, seq);
 CREATE INDEX part_reading_build ON public.part_reading USING btree (shop_id, build_id, seq);
+CREATE INDEX photograph_build ON public.photograph USING btree (shop_id, build_id, seq);
 CREATE INDEX reading_build ON public.reading USING btree (shop_id, build_id, seq);
 CREATE INDEX reading_set_up ON public.reading USING btree (shop_id, set_up_id, seq);
 CREATE INDEX share_link_build ON public.share_link USING btree (shop_id, build_id);
@@ -563,6 +612,7 @@ CREATE INDEX staff_email_key ON public.staff USING btree (email_key);
 CREATE INDEX staff_session_staff ON public.staff_session USING btree (shop_id, staff_id);
 CREATE INDEX staff_session_token ON public.staff_session USING btree (token_hash);
 CREATE INDEX valve_reading_build ON public.valve_reading USING btree (shop_id, build_id, seq);
+CREATE INDEX working_build ON public.working USING btree (shop_id, build_id, seq);
 
 create policy shop_only on answer for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy by_secret on api_key for SELECT using (key_hash = app_lookup()) with check -;
@@ -580,6 +630,7 @@ create policy shop_only on idempotency for ALL using (shop_id = app_shop()) with
 create policy shop_only on note for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on part_family for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on part_reading for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy shop_only on photograph for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on presence for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on reading for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on set_up for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
@@ -592,6 +643,7 @@ create policy shop_only on staff for ALL using (shop_id = app_shop()) with check
 create policy by_secret on staff_session for SELECT using (token_hash = app_lookup()) with check -;
 create policy shop_only on staff_session for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on valve_reading for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy shop_only on working for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 
 grant INSERT, SELECT on answer to benchcall_service;
 grant INSERT, SELECT, UPDATE on api_key to benchcall_service;
@@ -608,6 +660,7 @@ grant SELECT on kysely_migration to benchcall_service;
 grant INSERT, SELECT, UPDATE on note to benchcall_service;
 grant INSERT, SELECT, UPDATE on part_family to benchcall_service;
 grant INSERT, SELECT on part_reading to benchcall_service;
+grant INSERT, SELECT on photograph to benchcall_service;
 grant DELETE, INSERT, SELECT, UPDATE on presence to benchcall_service;
 grant DELETE, INSERT, SELECT, UPDATE on rate_limit to benchcall_service;
 grant INSERT, SELECT on reading to benchcall_service;
@@ -618,3 +671,4 @@ grant INSERT, SELECT on shop_limit to benchcall_service;
 grant INSERT, SELECT, UPDATE on staff to benchcall_service;
 grant INSERT, SELECT, UPDATE on staff_session to benchcall_service;
 grant INSERT, SELECT on valve_reading to benchcall_service;
+grant INSERT, SELECT on working to benchcall_service;

@@ -12,6 +12,7 @@ import { photographsApi } from '../photographs/api.ts';
 import { readingsApi } from '../readings/api.ts';
 import { recordApi } from '../record/api.ts';
 import { sheetApi } from '../sheet/api.ts';
+import { workingsApi } from '../workings/api.ts';
 
 /** Every JSON route but the computations. */
 export function apiRoutes(app: FastifyInstance, deps: Deps): void {
@@ -27,4 +28,5 @@ export function apiRoutes(app: FastifyInstance, deps: Deps): void {
   limitsApi(app, deps);
   recordApi(app, deps);
   photographsApi(app, deps);
+  workingsApi(app, deps);
 }

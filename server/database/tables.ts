@@ -223,6 +223,16 @@ export interface PhotographTable extends Author {
   jpeg: Fixed<Buffer>;
   seq: Sequence;
 }
+export interface WorkingTable extends Author {
+  shop_id: Fixed<string>;
+  id: Generated<string>;
+  build_id: Fixed<string>;
+  computation: Fixed<string>;
+  inputs: JSONColumnType<object, string, never>;
+  answer: JSONColumnType<object, string, never>;
+  revision: Fixed<number>;
+  seq: Sequence;
+}
 export interface PresenceTable {
   shop_id: Fixed<string>;
   build_id: Fixed<string>;
@@ -332,6 +342,7 @@ export interface Tables {
   part_family: PartFamilyTable;
   part_reading: PartReadingTable;
   presence: PresenceTable;
+  working: WorkingTable;
   photograph: PhotographTable;
   shop_limit: ShopLimitTable;
   valve_reading: ValveReadingTable;

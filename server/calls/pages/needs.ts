@@ -3,6 +3,7 @@ import type { Question } from '../../mechanics/questions/types.ts';
 import { answerOf } from '../../readings/pages/answered.ts';
 import type { SetUpRatio } from '../../readings/ratio.ts';
 import { type Reading, standing } from '../../readings/readings.ts';
+import { WORKED_IN } from '../../workings/pages/kinds.ts';
 import { type Sight, valveName } from './sight.ts';
 import { STEP_NAMES, type StepName } from './steps.ts';
 
@@ -19,6 +20,12 @@ const also = (text: string, have: boolean): Need => ({ text, have, must: false }
 const PASSES = 3;
 const passes = (readings: readonly Reading[], kind: string) =>
   standing(readings).filter((reading) => reading.kind === kind).length;
+
+const hasWorking = (sight: Sight, names: readonly string[]) =>
+  sight.events.some(
+    (event) =>
+      event.kind === 'working-kept' && names.includes(String(Reflect.get(event.data, 'computation'))),
+  );
 
 /** Questions of a set-up that nobody has answered yet. */
 export const openQuestions = (sight: Sight, found: SetUpRatio): Question[] =>
@@ -148,6 +155,9 @@ const NEEDS: Readonly<Record<StepName, (sight: Sight) => Need[]>> = {
   ratio: ofRatio,
   sheet: ofSheet,
   consequences: ofConsequences,
+  geometry: (sight) => [also('sweep worked out', hasWorking(sight, WORKED_IN.geometry))],
+  timing: (sight) => [also('top dead centre and centreline', hasWorking(sight, WORKED_IN.timing))],
+  adjuster: (sight) => [also('what the turns do', hasWorking(sight, WORKED_IN.adjuster))],
   notes: ofNotes,
 };
 
@@ -165,10 +175,21 @@ const ORDER: readonly StepName[] = [
   'notes',
 ];
 
+/** The step a goal is about, where that is not the ratio itself. */
+const OWN_STEP: Readonly<Record<string, StepName>> = {
+  geometry: 'geometry',
+  'cam-timing': 'timing',
+  adjuster: 'adjuster',
+  'noise-or-failure': 'adjuster',
+  identify: 'identify',
+};
+
 /** The step that is next: the first with something that the answer waits for; with nothing left, the notes. */
 export function nextStep(sight: Sight): { step: StepName; why: string } {
-  for (const step of ORDER) {
-    const lacking = needsOf(step, sight).find((need) => need.must && !need.have);
+  const own = OWN_STEP[sight.call.goal];
+  for (const step of own === undefined ? ORDER : ['triage' as const, own, ...ORDER]) {
+    // What the caller rang for is asked for whole; of the other steps only what the answer waits for.
+    const lacking = needsOf(step, sight).find((need) => (need.must || step === own) && !need.have);
     if (lacking !== undefined)
       return {
         step,

@@ -2,6 +2,7 @@ import { InputFaults } from '../../../shared/problems/faults.ts';
 import { listRevisions } from '../../builds/builds.ts';
 import { partsStep } from '../../builds/pages/parts-step.ts';
 import { againstNewer, specStep } from '../../builds/pages/spec-step.ts';
+import type { Registered } from '../../compute/registry.ts';
 import { consequencesStep } from '../../consequences/pages/consequences-step.ts';
 import type { Tx } from '../../database/database.ts';
 import type { PageRequest } from '../../http/page-route.ts';
@@ -10,6 +11,9 @@ import { identifyStep } from '../../identification/pages/identify-step.ts';
 import { type Explained, explainSetUp } from '../../readings/explain.ts';
 import { chosenSetUp, ratioStep } from '../../readings/pages/ratio-step.ts';
 import { sheetStep } from '../../sheet/pages/sheet-step.ts';
+import type { WorkedStep } from '../../workings/pages/kinds.ts';
+import { workingStep } from '../../workings/pages/working-step.ts';
+import { listWorkings } from '../../workings/workings.ts';
 import type { Again, StepBody } from './forms-on-page.ts';
 import { notesStep } from './notes-step.ts';
 import type { Sight } from './sight.ts';
@@ -38,10 +42,19 @@ export async function stepBody(
   given: PageRequest,
   step: StepName,
   posted: Again | undefined,
+  computations: ReadonlyMap<string, Registered>,
 ): Promise<StepShown> {
   const stale = await againstNow(tx, sight, posted);
   const again = 'again' in stale ? stale.again : undefined;
   const other = 'other' in stale ? stale.other : undefined;
+  const worked = async (at: WorkedStep) =>
+    workingStep(
+      sight,
+      given,
+      at,
+      { computations, workings: await listWorkings(tx, sight.caller, sight.build.id) },
+      again,
+    );
   const bodies: Readonly<Record<StepName, () => StepBody | Promise<StepBody>>> = {
     triage: () => triageStep(sight, again),
     build: () => specStep(sight, given, 'build', { ...(again ? { again } : {}), other }),
@@ -52,6 +65,9 @@ export async function stepBody(
     ratio: async () => ratioStep(sight, given, again, await explainedFor(tx, sight, given, again)),
     sheet: () => sheetStep(tx, sight, given, again),
     consequences: () => consequencesStep(tx, sight, given, again, other),
+    geometry: () => worked('geometry'),
+    timing: () => worked('timing'),
+    adjuster: () => worked('adjuster'),
     notes: () => notesStep(sight, again),
   };
   return { body: await bodies[step](), again };

@@ -16,6 +16,7 @@ import { correctReading, readingName } from '../../readings/pages/correct-readin
 import { runCorrection, runReading, runSetUp } from '../../readings/pages/reading-actions.ts';
 import { runOneValve, runPaste, runSheetCorrection } from '../../sheet/pages/actions.ts';
 import { correctSheetPage } from '../../sheet/pages/correct-page.ts';
+import { runWorking } from '../../workings/pages/run-working.ts';
 import { runAnswer, runHold, runNote, runTriage } from './call-actions.ts';
 import type { Again } from './forms-on-page.ts';
 import { nextStep } from './needs.ts';
@@ -24,9 +25,9 @@ import { stepBody } from './step-body.ts';
 import { stepPage } from './step-page.ts';
 import { isStep, type StepName } from './steps.ts';
 
-async function showStep(tx: Tx, given: PageRequest, step: StepName, posted?: Again) {
+async function showStep(deps: Deps, tx: Tx, given: PageRequest, step: StepName, posted?: Again) {
   const sight = await lookAt(tx, given);
-  const { body, again } = await stepBody(tx, sight, given, step, posted);
+  const { body, again } = await stepBody(tx, sight, given, step, posted, deps.computations);
   return stepPage(sight, { step }, body, again);
 }
 
@@ -77,12 +78,25 @@ export function stepRoutes(app: FastifyInstance, deps: Deps, side: PageSide): vo
     page: (tx, given) => {
       const step = given.params.step ?? '';
       if (!isStep(step)) throw new Failure('not-found', 'there is no such step');
-      return showStep(tx, given, step);
+      return showStep(deps, tx, given, step);
     },
   });
   for (const { path, step, run } of ACTIONS) {
     const url = `${base}${path}`;
-    postForm(app, deps, { url, side, page: (tx, given, again) => showStep(tx, given, step, again), run });
+    postForm(app, deps, {
+      url,
+      side,
+      page: (tx, given, again) => showStep(deps, tx, given, step, again),
+      run,
+    });
+  }
+  for (const step of ['geometry', 'timing', 'adjuster'] as const) {
+    postForm(app, deps, {
+      url: `${base}/workings/${step}`,
+      side,
+      page: (tx, given, again) => showStep(deps, tx, given, step, again),
+      run: (tx, given) => runWorking(tx, given, step, deps.computations),
+    });
   }
   const reading = `${base}/readings/:readingId`;
   getPage(app, deps, { url: reading, side, page: showReading });

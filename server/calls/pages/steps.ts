@@ -56,6 +56,27 @@ export const STEPS = {
     say: 'Which of these gaps did you measure yourself, and with which arms on it? Was the lifter solid?',
     how: 'Each gap says whether it was measured or reckoned. What is close is measured, not reckoned; what is short stops it.',
   },
+  geometry: {
+    title: 'Look at the sweep across the tip',
+    link: 'Tip mark and geometry',
+    key: 'g',
+    say: 'How wide is the mark, and where does it sit: toward the valley or the exhaust side?',
+    how: 'Ink the tip, light spring, two turns by hand. Measure the width of the mark first, then where it sits. Width first: a centred wide mark is still wrong.',
+  },
+  timing: {
+    title: 'Find top dead centre and the centreline',
+    link: 'Cam timing',
+    key: 't',
+    say: 'What does the wheel read at the stop, one way and the other? And at equal drop on either side of the peak?',
+    how: 'Positive stop in, plugs out, turn gently by hand to contact, one way and the other; never the starter. Take the stop out again.',
+  },
+  adjuster: {
+    title: 'Turn the adjuster, and know what it does',
+    link: 'Adjusters and lash',
+    key: 'a',
+    say: 'Which thread is on the adjuster, and how far was it turned from zero lash?',
+    how: 'On the base circle. Find zero lash by up-and-down play, not by spinning the pushrod; then count the turns.',
+  },
   notes: {
     title: 'Say what is found, and who does what by when',
     link: 'Notes and promises',
@@ -75,6 +96,9 @@ export const STEP_NAMES: readonly StepName[] = [
   'ratio',
   'sheet',
   'consequences',
+  'geometry',
+  'timing',
+  'adjuster',
   'notes',
 ];
 

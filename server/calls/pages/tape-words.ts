@@ -61,6 +61,11 @@ function reading(data: Data): string {
 const SAID: Readonly<Record<string, (data: Data) => Said>> = {
   ...PART_SAID,
   ...SHEET_SAID,
+  'working-kept': (data) => ({ kind: 'result', text: `${text(data, 'title')}: computed and kept` }),
+  'photograph-kept': (data) => ({
+    kind: 'note',
+    text: `Photograph kept${optional(': ', text(data, 'caption'))}`,
+  }),
   'call-opened': (data) => ({
     kind: 'note',
     text: `Call ${text(data, 'number')} opened: ${sentence(GOALS, text(data, 'goal')).toLowerCase()}`,

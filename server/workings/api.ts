@@ -1,0 +1,78 @@
+import type { FastifyInstance } from 'fastify';
+import { z } from 'zod';
+import { InputFaults } from '../../shared/problems/faults.ts';
+import { someWords } from '../../shared/schemas/texts.ts';
+import type { Deps } from '../deps.ts';
+import { commandRoute, idParams, noParams, readRoute } from '../http/api-route.ts';
+import { keepWorking, listWorkings, type Working } from './workings.ts';
+
+const workingView = z
+  .object({
+    id: z.uuid(),
+    computation: z.string(),
+    inputs: z.record(z.string(), z.unknown()),
+    answer: z.record(z.string(), z.unknown()),
+    revision: z.int(),
+    seq: z.int(),
+    by: z.string(),
+    at: z.iso.datetime(),
+  })
+  .meta({ id: 'Working' });
+
+const newWorking = z.strictObject({
+  computation: someWords('name of the computation, as /api/v1/compute lists it', 60),
+  inputs: z
+    .record(z.string(), z.unknown())
+    .meta({ description: 'its inputs, as the computation takes them' }),
+});
+
+export const showWorking = (working: Working) => ({ ...working, at: working.at.toISOString() });
+
+/** JSON routes of workings: computations kept with a build. */
+export function workingsApi(app: FastifyInstance, deps: Deps): void {
+  readRoute(app, deps, {
+    operationId: 'listWorkings',
+    tag: 'readings',
+    summary: 'Computations kept with a build, with what went in',
+    url: '/api/v1/builds/:id/workings',
+    params: idParams,
+    query: noParams,
+    answer: z.object({ workings: z.array(workingView) }),
+    read: async (tx, { caller, params }) => ({
+      workings: (await listWorkings(tx, caller, params.id)).map(showWorking),
+    }),
+  });
+  commandRoute(app, deps, {
+    operationId: 'keepWorking',
+    tag: 'readings',
+    summary: 'Compute, and keep inputs and answer with the build',
+    method: 'POST',
+    url: '/api/v1/builds/:id/workings',
+    params: idParams,
+    body: newWorking,
+    status: 201,
+    answer: workingView,
+    run: async (tx, { caller, params, body }) => {
+      const computation = deps.computations.get(body.computation);
+      if (computation === undefined) {
+        const fault = {
+          pointer: '/computation',
+          code: 'not-allowed' as const,
+          detail: 'is not a computation of this service',
+          received: body.computation,
+        };
+        throw new InputFaults([fault]);
+      }
+      try {
+        return {
+          body: showWorking((await keepWorking(tx, caller, params.id, computation, body.inputs)).working),
+        };
+      } catch (error) {
+        if (!(error instanceof InputFaults)) throw error;
+        throw new InputFaults(
+          error.faults.map((fault) => ({ ...fault, pointer: `/inputs${fault.pointer}` })),
+        );
+      }
+    },
+  });
+}

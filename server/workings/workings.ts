@@ -1,0 +1,78 @@
+import { author, type Caller, requireBuild } from '../access/caller.ts';
+import type { Answer, Registered } from '../compute/registry.ts';
+import type { Tx } from '../database/database.ts';
+import { listedOf } from '../record/readable.ts';
+import { onBuild } from '../record/record.ts';
+
+/** A computation made within a call and kept with what went in. */
+export interface Working {
+  readonly id: string;
+  readonly computation: string;
+  readonly inputs: unknown;
+  /** The answer as JSON has it, in inch units. */
+  readonly answer: unknown;
+  readonly revision: number;
+  readonly seq: number;
+  readonly by: string;
+  readonly at: Date;
+}
+
+/** Computes, and keeps inputs and answer on the record of the build. */
+export async function keepWorking(
+  tx: Tx,
+  caller: Caller,
+  buildId: string,
+  computation: Registered,
+  inputs: unknown,
+): Promise<{ working: Working; answer: Answer }> {
+  return onBuild(tx, caller, buildId, async ({ build, emit }) => {
+    const answer = computation.run(inputs, 'inch');
+    const seq = await emit('working-kept', { computation: computation.name, title: computation.title });
+    const row = await tx
+      .insertInto('working')
+      .values({
+        shop_id: caller.shopId,
+        build_id: buildId,
+        computation: computation.name,
+        inputs: JSON.stringify(inputs),
+        answer: JSON.stringify(answer),
+        revision: build.revision,
+        seq,
+        ...author(caller),
+      })
+      .returning(['id', 'created_at'])
+      .executeTakeFirstOrThrow();
+    const working = {
+      id: row.id,
+      computation: computation.name,
+      inputs,
+      answer,
+      revision: build.revision,
+      seq,
+      by: caller.name,
+      at: row.created_at,
+    };
+    return { working, answer };
+  });
+}
+
+export async function listWorkings(tx: Tx, caller: Caller, buildId: string): Promise<Working[]> {
+  requireBuild(caller, buildId, 'read');
+  const rows = await tx
+    .selectFrom('working')
+    .selectAll()
+    .where('shop_id', '=', caller.shopId)
+    .where('build_id', '=', buildId)
+    .orderBy('seq')
+    .execute();
+  return (await listedOf(tx, caller, buildId, rows)).map((row) => ({
+    id: row.id,
+    computation: row.computation,
+    inputs: row.inputs,
+    answer: row.answer,
+    revision: row.revision,
+    seq: row.seq,
+    by: row.by_name,
+    at: row.created_at,
+  }));
+}

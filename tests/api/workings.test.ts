@@ -1,0 +1,92 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { openCall, sendJson } from '../tools/call.ts';
+import { type Person, type TestService, testService } from '../tools/service.ts';
+
+let service: TestService;
+let person: Person;
+let callId: string;
+let buildId: string;
+
+beforeAll(async () => {
+  service = await testService();
+  person = await service.person();
+  ({ callId, buildId } = await openCall(service, person));
+});
+afterAll(() => service.close());
+
+const post = (path: string, fields: Record<string, string>) =>
+  service.app.inject({
+    method: 'POST',
+    url: `/calls/${callId}${path}`,
+    headers: { 'content-type': 'application/x-www-form-urlencoded' },
+    cookies: person.cookies,
+    payload: new URLSearchParams({ key: crypto.randomUUID(), ...fields }).toString(),
+  });
+const get = (path: string) => service.app.inject({ url: `/calls/${callId}${path}`, cookies: person.cookies });
+
+test('a computation made within a call is kept with what went in, as JSON and on the page', async () => {
+  const inputs = {
+    stopReadings: [
+      { value: 36.75, unit: 'deg' },
+      { value: 35.25, unit: 'deg' },
+    ],
+  };
+  const kept = await sendJson(service, person.bearer, 'POST', `/api/v1/builds/${buildId}/workings`, {
+    computation: 'top-dead-centre',
+    inputs,
+  });
+  expect(kept.status).toBe(201);
+  // Trade page on degreeing, in check-values section 6: 36.75 and 35.25 average 36, the pointer moves .75.
+  expect(kept.text).toContain('"trueReading":{"value":36,"unit":"deg"}');
+  const listed = await sendJson(service, person.bearer, 'GET', `/api/v1/builds/${buildId}/workings`);
+  expect(listed.json.workings).toHaveLength(1);
+  const page = await get('/steps/timing');
+  expect(page.statusCode).toBe(200);
+  expect(page.body).toContain('Kept');
+  expect(page.body).toContain('<svg');
+});
+
+test.each(['geometry', 'timing', 'adjuster'])(
+  'the step %s is there, and refuses an empty form with a summary',
+  async (step) => {
+    const page = await get(`/steps/${step}`);
+    expect(page.statusCode).toBe(200);
+    const first = /name="computation" value="([^"]+)"/.exec(page.body)?.[1] ?? '';
+    const answer = await post(`/workings/${step}`, { form: 'working', computation: first });
+    expect(answer.statusCode).toBe(422);
+    expect(answer.body).toContain('class="error-summary"');
+  },
+);
+
+test('half a turn of a 7/16-20 nut at 1.5 is kept from the form: .0417 of lifter seat, not .025', async () => {
+  const answer = await post('/workings/adjuster', {
+    form: 'working',
+    computation: 'adjuster',
+    thread: '7/16-20',
+    turns: '.5',
+    ratio: '1.5',
+    mount: 'stud-nut',
+    lifter: 'hydraulic',
+  });
+  expect([answer.statusCode, answer.headers.location]).toEqual([
+    303,
+    `/calls/${callId}/steps/adjuster?of=adjuster`,
+  ]);
+  const listed = await sendJson(service, person.bearer, 'GET', `/api/v1/builds/${buildId}/workings`);
+  // Derived in check-values section 8: turns · pitch · (1 + 1/ratio) = .5 × .05 × 1.6667 = .041667.
+  expect(listed.text).toMatch(/"seatMovement":\{[^}]*"value":0\.0416666/);
+});
+
+test('faults of a working stand below /inputs, and an unknown computation is named', async () => {
+  const bad = await sendJson(service, person.bearer, 'POST', `/api/v1/builds/${buildId}/workings`, {
+    computation: 'lift',
+    inputs: { ratio: 'x' },
+  });
+  expect(bad.status).toBe(422);
+  expect(bad.text).toContain('"pointer":"/inputs/lobeLift"');
+  const unknown = await sendJson(service, person.bearer, 'POST', `/api/v1/builds/${buildId}/workings`, {
+    computation: 'nothing',
+    inputs: {},
+  });
+  expect([unknown.status, unknown.text.includes('"pointer":"/computation"')]).toEqual([422, true]);
+});
