@@ -21,6 +21,12 @@ export interface AnswerParts {
 const partOf = (value: unknown, key: string): unknown =>
   typeof value === 'object' && value !== null ? Reflect.get(value, key) : undefined;
 
+const at = (row: unknown, path: readonly string[]): unknown => path.reduce<unknown>(partOf, row);
+
+/** Whether a column of such values stands digits under digits. */
+const isFigure = (value: unknown): boolean =>
+  value === undefined || typeof value === 'number' || typeof partOf(value, 'value') === 'number';
+
 /** The columns of a list's items: an object's entries, those of objects inside it too. */
 function columnsOf(
   item: Schema,
@@ -42,13 +48,16 @@ function tableOf(caption: string, about: string, item: Schema, rows: readonly un
       ? Array.from({ length: width }, (_, index) => ({ label: `${index}`, path: [String(index)] }))
       : columnsOf(inner);
   const wanted = columns.filter(
-    ({ path }) => rows.length === 0 || rows.some((row) => path.reduce<unknown>(partOf, row) !== undefined),
+    ({ path }) => rows.length === 0 || rows.some((row) => at(row, path) !== undefined),
   );
   return {
     caption,
-    columns: [{ label: 'Index' }, ...wanted.map(({ label }) => ({ label, number: true }))],
+    columns: [
+      { label: 'Index' },
+      ...wanted.map(({ label, path }) => ({ label, number: rows.every((row) => isFigure(at(row, path))) })),
+    ],
     rows: rows.map((row, index) => ({
-      cells: [String(index), ...wanted.map(({ path }) => shownValue(path.reduce<unknown>(partOf, row)))],
+      cells: [String(index), ...wanted.map(({ path }) => shownValue(at(row, path)))],
     })),
     ...(about === '' ? {} : { note: `${about.charAt(0).toUpperCase()}${about.slice(1)}.` }),
     empty: 'None.',

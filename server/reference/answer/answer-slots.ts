@@ -1,3 +1,5 @@
+import { z } from 'zod';
+import { formatInterval } from '../../../shared/quantities/format.ts';
 import type { FactsData } from '../../../views/parts/facts.examples.ts';
 import type { GapBarData } from '../../../views/parts/gap-bar.examples.ts';
 import type { Slot } from '../../../views/parts/part.ts';
@@ -51,6 +53,17 @@ function gapSlot(scalars: readonly Scalar[], half: number, source: string): Slot
   return { template: '/parts/gap-bar', data };
 }
 
+const interval = z.tuple([z.number(), z.number()]);
+
+/** The half-width of a 95 % interval that lies evenly about the figure that leads. */
+function spreadOf(value: unknown, scalars: readonly Scalar[]): number | undefined {
+  const told = interval.safeParse(scalars.find(({ name }) => /(^|\.)interval95$/.test(name))?.value);
+  if (!told.success || typeof value !== 'number') return undefined;
+  const [low, high] = told.data;
+  const half = (high - low) / 2;
+  return half > 0 && Math.abs((low + high) / 2 - value) <= 1e-9 * half ? half : undefined;
+}
+
 function leadingSlot(each: Registered, scalars: readonly Scalar[]): Slot | undefined {
   const name = leadingName(
     each.name,
@@ -60,11 +73,17 @@ function leadingSlot(each: Registered, scalars: readonly Scalar[]): Slot | undef
   if (leading === undefined) return undefined;
   const word = oneOf(VERDICTS, scalars.find((scalar) => scalar.name === 'verdict')?.value);
   const verdict: VerdictData | undefined = word === undefined ? undefined : { word };
-  const { figure, unit } = figureAndUnit(leading.value);
+  const { unit } = figureAndUnit(leading.value);
+  const half = spreadOf(leading.value, scalars);
+  const [figure = '', spread] =
+    half === undefined || typeof leading.value !== 'number'
+      ? [figureAndUnit(leading.value).figure]
+      : formatInterval(leading.value, half).split(' ± ');
   const data: ResultData = {
     id: 'answer-leading',
     label: leading.label,
     value: figure,
+    ...(spread === undefined ? {} : { spread }),
     ...(unit === undefined ? {} : { unit }),
     ...(verdict === undefined ? {} : { verdict }),
     ...(leading.about === '' ? {} : { basis: leading.about }),

@@ -25,7 +25,9 @@ export function apiPage(published: unknown): Page {
     hidden: each.method === 'GET' && /\/compute\/./.test(each.path),
     view: operationView(each),
   }));
-  const subjects = document.tags
+  const known = new Set(document.tags.map(({ name }) => name));
+  const unnamed = [...new Set(operations.map(({ tag }) => tag))].filter((tag) => !known.has(tag));
+  const subjects = [...document.tags, ...unnamed.map((name) => ({ name, description: '' }))]
     .map(({ name, description }) => ({
       name,
       title: `${name.charAt(0).toUpperCase()}${name.slice(1)}`,

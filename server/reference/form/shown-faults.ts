@@ -48,8 +48,11 @@ export function shownFaults(faults: readonly InputFault[], leaves: readonly Leaf
   return faults.map((fault) => {
     const parts = partsOf(fault.pointer);
     const found = leafAt(parts, leaves);
-    const came = cameAs(fault.received);
-    if (found === undefined) return { field: '', detail: `${parts.join(' ')} ${fault.detail}${came}`.trim() };
-    return { field: found.leaf.name, detail: `${placeWithin(found.rest)}${fault.detail}${came}` };
+    const detail = fault.detail.replace(/\.$/, '');
+    // Some details quote what came already.
+    const quoted = typeof fault.received === 'string' && detail.includes(`"${fault.received}"`);
+    const came = quoted ? '' : cameAs(fault.received);
+    if (found === undefined) return { field: '', detail: `${parts.join(' ')} ${detail}${came}`.trim() };
+    return { field: found.leaf.name, detail: `${placeWithin(found.rest)}${detail}${came}` };
   });
 }

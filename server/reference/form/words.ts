@@ -5,7 +5,8 @@ export function labelOf(key: string): string {
   const spaced = key.replace(/([a-z0-9])([A-Z])/g, (_, before: string, after: string) => {
     return `${before} ${after.toLowerCase()}`;
   });
-  const capital = spaced.charAt(0).toUpperCase() + spaced.slice(1);
+  const parted = spaced.replace(/([a-z])(\d)/g, '$1 $2');
+  const capital = parted.charAt(0).toUpperCase() + parted.slice(1);
   return capital.replace(/\b[TB]dc\b|\b[tb]dc\b/g, (word) => word.toUpperCase());
 }
 
