@@ -11,6 +11,7 @@ import { newCallPage, openFromForm } from './new-call.ts';
 import { notesStep } from './notes-step.ts';
 import { lookAt, type Sight } from './sight.ts';
 import { stepPage } from './step-page.ts';
+import { takeoverPage } from './takeover.ts';
 
 async function holdPage(tx: Tx, given: PageRequest, again?: Again) {
   const sight = await lookAt(tx, given);
@@ -71,6 +72,7 @@ export function deskRoutes(app: FastifyInstance, deps: Deps): void {
   };
   getPage(app, deps, newCall);
   postForm(app, deps, { ...newCall, run: openFromForm });
+  getPage(app, deps, { url: `${call}/takeover`, side, page: takeoverPage });
   const hold = { url: `${call}/hold`, side, page: holdPage };
   getPage(app, deps, hold);
   postForm(app, deps, { ...hold, action: `${call}/hold/lift`, run: runLift });

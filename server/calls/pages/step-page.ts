@@ -92,6 +92,7 @@ function linksOf({
   if (side === 'bench') return both;
   return [
     ...both,
+    { href: `${base}/takeover`, label: 'Takeover card', key: 'o' },
     { href: `${base}/share`, label: 'Share with the builder', key: 'b' },
     { href: `${base}/export.json`, label: 'Export as JSON' },
     { href: `${base}/close`, label: 'Close the call' },
