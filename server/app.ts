@@ -9,6 +9,7 @@ import { healthRoutes } from './health/routes.ts';
 import { bodyKinds } from './http/body-kinds.ts';
 import { answerBrokenRequest, frameworkErrors } from './http/broken-requests.ts';
 import { openingCookie } from './http/callers.ts';
+import { cleanAddress } from './http/clean-address.ts';
 import { draining } from './http/draining.ts';
 import { parseJson } from './http/json-body.ts';
 import { describeRoute } from './http/openapi.ts';
@@ -56,6 +57,7 @@ export async function buildApp(deps: Deps): Promise<FastifyInstance> {
   });
   await app.register(securityHeaders);
   await app.register(draining, { lifecycle: deps.lifecycle });
+  await app.register(cleanAddress);
   await app.register(bodyKinds);
   await app.register(cookie);
   await app.register(formbody, { bodyLimit: 1024 * 1024 });

@@ -1,0 +1,298 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { keepReading, METHOD, openCall, sendJson, startSetUp } from '../tools/call.ts';
+import { problemIn } from '../tools/problem.ts';
+import { type Person, type TestService, testService } from '../tools/service.ts';
+
+/** A13: what JSON (RFC 8259) can carry and the service must not take, and none of it answered with 500. */
+let service: TestService;
+let person: Person;
+let buildId: string;
+let callId: string;
+let setUpId: string;
+
+beforeAll(async () => {
+  service = await testService({ COMPUTE_PER_MINUTE: '1000000' });
+  person = await service.person();
+  ({ buildId, callId } = await openCall(service, person));
+  setUpId = await startSetUp(service, person, buildId);
+});
+afterAll(() => service.close());
+
+const send = (url: string, payload: string | Buffer, method: 'POST' | 'PUT' = 'POST') =>
+  service.app.inject({
+    method,
+    url,
+    headers: { ...person.bearer, 'content-type': 'application/json' },
+    payload,
+  });
+
+describe('A13: characters that can’t be kept', () => {
+  test.each([
+    ['U+0000', '\\u0000'],
+    ['a high surrogate alone', '\\ud800'],
+    ['a low surrogate alone', '\\udc00'],
+    ['surrogates in the wrong order', '\\udc00\\ud800'],
+  ])('%s is 422 at its pointer, and nothing is kept', async (_, sign) => {
+    const response = await send('/api/v1/calls', `{"goal":"identify","buildLabel":"a${sign}b"}`);
+    const { errors } = problemIn(response, 422, 'invalid-input');
+    expect(errors?.map(({ pointer, code }) => [pointer, code])).toEqual([['/buildLabel', 'not-allowed']]);
+    const deep = await send(
+      `/api/v1/builds/${buildId}/revisions`,
+      `{"spec":{"engine":{"description":"x${sign}","firingOrder":"${sign}"}}}`,
+    );
+    const told = problemIn(deep, 422, 'invalid-input');
+    expect(told.errors?.map((fault) => fault.pointer)).toEqual([
+      '/spec/engine/description',
+      '/spec/engine/firingOrder',
+    ]);
+    const name = await send('/api/v1/calls', `{"goal":"identify","buildLabel":"a","x${sign}":1}`);
+    problemIn(name, 422, 'invalid-input');
+  });
+
+  test('a pair of surrogates is a character like any other and is kept as it came', async () => {
+    const label = 'Blower \u{1F4A8} on top';
+    const response = await send('/api/v1/calls', JSON.stringify({ goal: 'identify', buildLabel: label }));
+    expect(response.statusCode).toBe(201);
+    const listed = await sendJson(service, person.bearer, 'GET', '/api/v1/calls');
+    expect(listed.text).toContain(label);
+  });
+
+  test('bytes that are not UTF-8 are 400, not another text (RFC 8259, 8.1)', async () => {
+    const body = (bytes: number[]) =>
+      Buffer.concat([
+        Buffer.from('{"goal":"identify","buildLabel":"'),
+        Buffer.from(bytes),
+        Buffer.from('"}'),
+      ]);
+    // A surrogate in UTF-8 (CESU-8), a byte of no character, an overlong slash: Unicode 15, table 3-7.
+    for (const bytes of [[0xed, 0xa0, 0x80], [0xff], [0xc0, 0xaf]])
+      problemIn(await send('/api/v1/calls', body(bytes)), 400, 'invalid-json');
+  });
+});
+
+describe('A13: numbers that are none', () => {
+  const lift = (lobeLift: string) =>
+    send('/api/v1/compute/lift', `{"lobeLift":${lobeLift},"ratio":1.6,"lash":".016 in"}`);
+
+  test('the precondition: the same body with a usual number is taken', async () => {
+    expect((await lift('{"value":0.35,"unit":"in"}')).statusCode).toBe(200);
+  });
+
+  test.each(['1e999', '-1e999', '123456789012345678901234567890e300'])(
+    '%s is beyond double precision (IEEE 754) and refused at its pointer',
+    async (literal) => {
+      const response = await lift(`{"value":${literal},"unit":"in"}`);
+      const { errors } = problemIn(response, 422, 'invalid-input');
+      expect(errors?.[0]?.pointer).toMatch(/^\/lobeLift/);
+      const ratio = await send(
+        '/api/v1/compute/lift',
+        `{"lobeLift":".35 in","ratio":${literal},"lash":".016 in"}`,
+      );
+      problemIn(ratio, 422, 'invalid-input');
+    },
+  );
+
+  test.each(['9007199254740993', '1e16', '-9007199254740993', '4294967297', '2147483648', '1.5'])(
+    '%s is no cylinder, pass or number of days',
+    async (literal) => {
+      const set = await send(
+        `/api/v1/builds/${buildId}/set-ups`,
+        `{"cylinder":${literal},"valve":"intake","method":${JSON.stringify(METHOD)}}`,
+      );
+      problemIn(set, 422, 'invalid-input');
+      const pass = await send(
+        `/api/v1/builds/${buildId}/set-ups/${setUpId}/readings`,
+        `{"kind":"valve-lift","pass":${literal},"peak":".482 in"}`,
+      );
+      problemIn(pass, 422, 'invalid-input');
+      const days = await send(`/api/v1/calls/${callId}/share-links`, `{"days":${literal}}`);
+      problemIn(days, 422, 'invalid-input');
+    },
+  );
+
+  test.each([
+    '{"value":"0.35","unit":"in"}',
+    '{"value":null,"unit":"in"}',
+    '{"value":[0.35],"unit":"in"}',
+    'null',
+    '[]',
+    'true',
+    '0.35',
+  ])('%s is no length', async (literal) => {
+    problemIn(await lift(literal), 422, 'invalid-input');
+  });
+
+  test('minus nought is no lift', async () => {
+    problemIn(await lift('{"value":-0,"unit":"in"}'), 422, 'invalid-input');
+  });
+});
+
+describe('A13: names with a meaning to the language', () => {
+  test.each(['__proto__', 'constructor', 'prototype', 'toString', 'hasOwnProperty'])(
+    '"%s" is an unknown field wherever it stands',
+    async (name) => {
+      const top = await send(
+        '/api/v1/calls',
+        `{"goal":"identify","buildLabel":"x","${name}":{"roles":["administrator"]}}`,
+      );
+      const { errors } = problemIn(top, 422, 'invalid-input');
+      expect(errors?.map(({ pointer, code }) => [pointer, code])).toEqual([[`/${name}`, 'unknown-field']]);
+      const inner = await send(
+        '/api/v1/compute/lift',
+        `{"lobeLift":{"value":0.35,"unit":"in","${name}":1},"ratio":1.6}`,
+      );
+      problemIn(inner, 422, 'invalid-input');
+      expect(Reflect.get({}, 'roles')).toBeUndefined();
+    },
+  );
+
+  test('a field given twice is the later one, as JSON.parse has it', async () => {
+    const response = await send('/api/v1/calls', '{"goal":"sell","goal":"identify","buildLabel":"x"}');
+    expect(response.statusCode).toBe(201);
+  });
+});
+
+describe('A1: nesting without end', () => {
+  test.each([
+    ['lists', '[', ']'],
+    ['objects', '{"a":', '}'],
+  ])('100 000 %s in each other are 400, at once', async (_, open, close) => {
+    const depth = 100_000;
+    const body = `{"goal":"identify","buildLabel":${open.repeat(depth)}1${close.repeat(depth)}}`;
+    problemIn(await send('/api/v1/calls', body), 400, 'invalid-json');
+    expect((await service.app.inject({ url: '/health/live' })).statusCode).toBe(200);
+  });
+
+  test('a body of many faults is answered with a bounded list', async () => {
+    const names = Array.from({ length: 20_000 }, (_, index) => `"f${index}":1`).join(',');
+    const response = await send('/api/v1/calls', `{${names}}`);
+    const { errors } = problemIn(response, 422, 'invalid-input');
+    expect(errors?.length).toBeLessThanOrEqual(100);
+    expect(response.body.length).toBeLessThan(50_000);
+  });
+});
+
+/** Texts that have broken services: none is an error of ours, wherever it is sent. */
+const HOSTILE = [
+  '\u0000',
+  '%',
+  '\\',
+  "'; drop table build; --",
+  '99999999999999999999',
+  '-1',
+  '1e999',
+  'NaN',
+  '\uFFFF',
+  '[object Object]',
+  '../../etc/passwd',
+  '\r\nset-cookie: x=1',
+];
+
+/** For the sweeps over every route. */
+const FEW = ['\u0000', '%', "'; drop table build; --", '99999999999999999999'];
+
+describe('no 500', () => {
+  test('every route that is read, with hostile texts in each place of its address', async () => {
+    const broken: string[] = [];
+    const routes = service.app.declaredRoutes.filter(
+      ({ method, url }) =>
+        method === 'GET' && !/\/live|^\/(reference|assets|problems)|^\/api\/v1\/(compute|openapi)/.test(url),
+    );
+    for (const { url } of routes) {
+      for (const text of FEW) {
+        const hostile = encodeURIComponent(text);
+        const known = url
+          .replace('/calls/:callId', `/calls/${callId}`)
+          .replace('/calls/:id', `/calls/${callId}`)
+          .replace('/builds/:id', `/builds/${buildId}`);
+        const query = ['search', 'before', 'after', 'limit', 'next', 'step', 'units', 'q', 'from', 'name']
+          .map((name) => `${name}=${hostile}`)
+          .join('&');
+        for (const address of [
+          known.replace(/:[A-Za-z]+/g, hostile),
+          `${known.replace(/:[A-Za-z]+/g, '1')}?${query}`,
+        ]) {
+          const response = await service.app.inject({
+            url: address,
+            headers: person.bearer,
+            cookies: person.cookies,
+          });
+          if (response.statusCode >= 500)
+            broken.push(`${response.statusCode} ${url} ${JSON.stringify(text)}`);
+        }
+      }
+    }
+    expect(routes.length).toBeGreaterThan(20);
+    expect(broken).toEqual([]);
+  }, 180_000);
+
+  test('each parameter of the query alone', async () => {
+    const broken: string[] = [];
+    for (const name of ['search', 'before', 'limit']) {
+      for (const text of HOSTILE) {
+        for (const place of ['/api/v1/calls', '/calls']) {
+          const url = `${place}?${name}=${encodeURIComponent(text)}`;
+          const { statusCode } = await service.app.inject({
+            url,
+            headers: person.bearer,
+            cookies: person.cookies,
+          });
+          if (statusCode >= 500) broken.push(`${statusCode} ${url}`);
+        }
+      }
+    }
+    expect(broken).toEqual([]);
+  });
+
+  test('every form, posted with hostile texts in fields it has and has not', async () => {
+    const broken: string[] = [];
+    const readingId = await keepReading(service, person, buildId, setUpId, 'valve-lift', '.842 in');
+    const forms = service.app.declaredRoutes.filter(
+      ({ method, url }) => method === 'POST' && !url.startsWith('/api/') && url !== '/sign-out',
+    );
+    const names = [
+      'key',
+      'email',
+      'password',
+      'name',
+      'goal',
+      'buildLabel',
+      'reason',
+      'kind',
+      'peak',
+      'days',
+      'person',
+      'key-id',
+      'version',
+      'valve',
+      'cylinder',
+      'armId',
+      'constructor',
+      '__proto__',
+      'next',
+      'spec.engine.description',
+      'reading',
+      'linkId',
+    ];
+    for (const { url } of forms) {
+      for (const text of FEW) {
+        const address = url
+          .replace(':readingId', readingId)
+          .replace(':setUpId', setUpId)
+          .replace(':secret', 'bcl_x')
+          .replace(/:(id|callId)\b/, callId)
+          .replace(/:[A-Za-z]+/g, crypto.randomUUID());
+        const response = await service.app.inject({
+          method: 'POST',
+          url: address,
+          headers: { 'content-type': 'application/x-www-form-urlencoded' },
+          cookies: person.cookies,
+          payload: names.map((name) => `${encodeURIComponent(name)}=${encodeURIComponent(text)}`).join('&'),
+        });
+        if (response.statusCode >= 500) broken.push(`${response.statusCode} ${url} ${JSON.stringify(text)}`);
+      }
+    }
+    expect(forms.length).toBeGreaterThan(10);
+    expect(broken).toEqual([]);
+  }, 180_000);
+});
