@@ -4,29 +4,53 @@ import { featureChance, sizeLikelihood } from './likelihood.ts';
 import type { IdentificationModel } from './model.ts';
 import type { PartReadings } from './types.ts';
 
-/** What is the same of an account's size, mixed with what is unknown of it. */
-export function mixed(account: Account, asMade: number, unknown: number): number {
-  return account.same * asMade + (1 - account.same) * unknown;
+/** A function of what a part is made like, worked out once for each size or word. */
+function once<Value>(work: (value: Value | undefined) => number): (value: Value | undefined) => number {
+  const known = new Map<Value | undefined, number>();
+  return (value) => {
+    const before = known.get(value);
+    if (before !== undefined) return before;
+    const now = work(value);
+    known.set(value, now);
+    return now;
+  };
 }
 
-function logLikelihood(model: IdentificationModel, account: Account, readings: PartReadings): number {
-  let sum = 0;
-  for (const kind of SIZE_KINDS) {
+type Factor = (account: Account) => number;
+
+/** One factor of the likelihood for each kind that was read: as made, or unknown, by the account's chances. */
+function factorsOf(model: IdentificationModel, readings: PartReadings): Factor[] {
+  const factor = <Value>(
+    chanceOf: (value: Value | undefined) => number,
+    valueIn: (account: Account) => Value | undefined,
+  ): Factor => {
+    const chance = once(chanceOf);
+    return (account) =>
+      account.same * chance(valueIn(account)) +
+      (account.same === 1 ? 0 : (1 - account.same) * chance(undefined));
+  };
+  const sizes = SIZE_KINDS.flatMap((kind) => {
     const read = readings.sizes[kind] ?? [];
-    if (read.length === 0) continue;
-    const chanceOf = (size: number | undefined) => sizeLikelihood(model.sizes[kind], size, read);
-    sum += Math.log(
-      mixed(account, chanceOf(account.made.sizes[kind]), account.same === 1 ? 0 : chanceOf(undefined)),
-    );
-  }
-  for (const kind of FEATURE_KINDS) {
+    if (read.length === 0) return [];
+    return [
+      factor<number>(
+        (size) => sizeLikelihood(model.sizes[kind], size, read),
+        ({ made }) => made.sizes[kind],
+      ),
+    ];
+  });
+  const features = FEATURE_KINDS.flatMap((kind) => {
     const said = readings.features[kind] ?? [];
-    if (said.length === 0) continue;
-    const chanceOf = (word: string | undefined) =>
-      said.reduce((product, each) => product * featureChance(model.features[kind], word, each), 1);
-    sum += Math.log(mixed(account, chanceOf(account.made.features[kind]), chanceOf(undefined)));
-  }
-  return sum;
+    if (said.length === 0) return [];
+    return [
+      factor<string>(
+        (word) =>
+          said.reduce((product, each) => product * featureChance(model.features[kind], word, each), 1),
+        ({ made }) => made.features[kind],
+      ),
+    ];
+  });
+  return [...sizes, ...features];
 }
 
 /**
@@ -48,9 +72,10 @@ export function beliefs(
   accounts: readonly Account[],
   readings: PartReadings,
 ): Float64Array {
-  const logs = Float64Array.from(accounts, (account) => {
-    return Math.log(account.prior) + logLikelihood(model, account, readings);
-  });
+  const factors = factorsOf(model, readings);
+  const logs = Float64Array.from(accounts, (account) =>
+    factors.reduce((sum, factor) => sum + Math.log(factor(account)), Math.log(account.prior)),
+  );
   const most = logs.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
   // A reading so far out that no density is left to compare fits no family: strangers keep their prior.
   const shares =

@@ -1,70 +1,54 @@
 import { normalDensity } from '../explain-readings/normal.ts';
 import type { Account } from './accounts.ts';
-import { mixed } from './beliefs.ts';
+import { alike, type Worth, worthOfOutcome } from './columns.ts';
 import { FEATURE_KINDS, type FeatureKind, type PartKind, SIZE_KINDS, type SizeKind } from './kinds.ts';
 import { featureChance } from './likelihood.ts';
 import type { IdentificationModel } from './model.ts';
 import { type Line, linesOf } from './spread-of-readings.ts';
 import type { Offer, PartReadings } from './types.ts';
 
-const xLog = (x: number) => (x > 0 ? x * Math.log2(x) : 0);
-
-/** Accounts this unlikely change no offer in its second figure; leaving them out keeps the page quick. */
-const TOO_SMALL = 1e-5;
 const STEPS_PER_SPREAD = 2;
 const REACH = 5;
 
-interface Worth {
-  readonly bits: number;
-  readonly rightFirst: number;
+interface Believed {
+  readonly accounts: readonly Account[];
+  readonly p: Float64Array;
+  /** Index of none of these. */
+  readonly none: number;
 }
 
-type Believed = Account & { readonly p: number };
-
-/** What one outcome adds; `chanceOf` is the chance (or density) of it under one account. */
-function outcome(
-  believed: readonly Believed[],
-  sums: Float64Array,
-  chanceOf: (a: Believed) => number,
-): Worth {
-  sums.fill(0);
-  for (const account of believed) sums[account.of] = (sums[account.of] ?? 0) + account.p * chanceOf(account);
-  let bits = 0;
-  let all = 0;
-  let rightFirst = 0;
-  for (const sum of sums) {
-    bits += xLog(sum);
-    all += sum;
-    rightFirst = Math.max(rightFirst, sum);
+/** Density of a reading; a line that is further off than its reach adds nothing that could be seen. */
+function densityAt(x: number, lines: readonly Line[]): number {
+  let sum = 0;
+  for (const { weight, mean, spread } of lines) {
+    const distance = x - mean;
+    if (Math.abs(distance) <= REACH * spread) sum += weight * normalDensity(distance, spread);
   }
-  return { bits: bits - xLog(all), rightFirst };
+  return sum;
 }
 
-const densityAt = (x: number, lines: readonly Line[]) =>
-  lines.reduce((sum, line) => sum + line.weight * normalDensity(x - line.mean, line.spread), 0);
-
-function worthOfSize(
-  model: IdentificationModel,
-  kind: SizeKind,
-  believed: readonly Believed[],
-  sums: Float64Array,
-): Worth {
-  // Accounts made for the same size are one column of the integral.
-  const sizes = [...new Set([undefined, ...believed.map(({ made }) => made.sizes[kind])])];
-  const columns = sizes.map((size) => linesOf(model.sizes[kind], size, 1));
-  const columnOf = new Map(believed.map((account) => [account, sizes.indexOf(account.made.sizes[kind])]));
-  const lines = columns.flat();
-  const from = Math.min(...lines.map((line) => line.mean - REACH * line.spread));
-  const to = Math.max(...lines.map((line) => line.mean + REACH * line.spread));
-  const step = Math.min(...lines.map((line) => line.spread)) / STEPS_PER_SPREAD;
+function worthOfSize(model: IdentificationModel, kind: SizeKind, { accounts, p, none }: Believed): Worth {
+  const columns = alike(accounts, p, none, ({ made }) => made.sizes[kind]);
+  const spreads = columns.map(({ value }) => linesOf(model.sizes[kind], value, 1));
+  const lines = spreads.flat();
+  const from = lines.reduce(
+    (least, line) => Math.min(least, line.mean - REACH * line.spread),
+    Number.POSITIVE_INFINITY,
+  );
+  const to = lines.reduce(
+    (most, line) => Math.max(most, line.mean + REACH * line.spread),
+    Number.NEGATIVE_INFINITY,
+  );
+  const step =
+    lines.reduce((least, line) => Math.min(least, line.spread), Number.POSITIVE_INFINITY) / STEPS_PER_SPREAD;
+  const densities = new Float64Array(columns.length);
   let bits = 0;
   let rightFirst = 0;
   for (let x = from; x <= to; x += step) {
-    const densities = columns.map((column) => densityAt(x, column));
-    const unknown = densities[0] ?? 0;
-    const at = outcome(believed, sums, (account) =>
-      mixed(account, densities[columnOf.get(account) ?? 0] ?? 0, unknown),
-    );
+    spreads.forEach((own, index) => {
+      densities[index] = densityAt(x, own);
+    });
+    const at = worthOfOutcome(columns, densities);
     bits += at.bits * step;
     rightFirst += at.rightFirst * step;
   }
@@ -74,24 +58,20 @@ function worthOfSize(
 function worthOfFeature(
   model: IdentificationModel,
   kind: FeatureKind,
-  believed: readonly Believed[],
-  sums: Float64Array,
+  { accounts, p, none }: Believed,
 ): Worth {
   const feature = model.features[kind];
-  let bits = 0;
-  let rightFirst = 0;
-  for (const { word } of feature.unknown) {
-    const at = outcome(believed, sums, (account) =>
-      mixed(
-        account,
-        featureChance(feature, account.made.features[kind], word),
-        featureChance(feature, undefined, word),
-      ),
-    );
-    bits += at.bits;
-    rightFirst += at.rightFirst;
-  }
-  return { bits, rightFirst };
+  const columns = alike(accounts, p, none, ({ made }) => made.features[kind]);
+  const outcomes = feature.unknown.map(({ word }) =>
+    worthOfOutcome(
+      columns,
+      columns.map(({ value }) => featureChance(feature, value, word)),
+    ),
+  );
+  return {
+    bits: outcomes.reduce((sum, each) => sum + each.bits, 0),
+    rightFirst: outcomes.reduce((sum, each) => sum + each.rightFirst, 0),
+  };
 }
 
 /** Two offers this close in worth are the same: the one that is less trouble goes first. */
@@ -109,7 +89,7 @@ const SAME_BITS = 0.05;
  * @param p [1] as from `beliefs`
  * @param readings what was read; kinds with a reading are not offered again
  * @returns one offer per kind not read, bits [bit] 0 or more, rightFirst [1] 0 to 1
- * Validity: one reading of each kind; accounts below one in a hundred thousand are left out.
+ * Validity: one reading of each kind.
  * Source: information theory (mutual information); derived here.
  */
 export function nextMeasurements(
@@ -118,25 +98,25 @@ export function nextMeasurements(
   p: Float64Array,
   readings: PartReadings,
 ): Offer[] {
-  const believed = accounts
-    .map((account, index) => ({ ...account, p: p[index] ?? 0 }))
-    .filter((account) => account.p > TOO_SMALL);
-  const sums = new Float64Array(Math.max(...accounts.map(({ of }) => of)) + 1);
-  const now = outcome(believed, sums, () => 1).bits;
+  const none = accounts.reduce((most, { of }) => Math.max(most, of), 0);
+  const believed = { accounts, p, none };
+  const now = worthOfOutcome(
+    alike(accounts, p, none, () => undefined),
+    [1],
+  ).bits;
   const offer = (kind: PartKind, worth: Worth): Offer => ({
     kind,
     bits: Math.max(0, worth.bits - now),
     rightFirst: Math.min(1, worth.rightFirst),
   });
-  const offers = [
+  return inOrder(model, [
     ...SIZE_KINDS.filter((kind) => (readings.sizes[kind] ?? []).length === 0).map((kind) =>
-      offer(kind, worthOfSize(model, kind, believed, sums)),
+      offer(kind, worthOfSize(model, kind, believed)),
     ),
     ...FEATURE_KINDS.filter((kind) => (readings.features[kind] ?? []).length === 0).map((kind) =>
-      offer(kind, worthOfFeature(model, kind, believed, sums)),
+      offer(kind, worthOfFeature(model, kind, believed)),
     ),
-  ];
-  return inOrder(model, offers);
+  ]);
 }
 
 function inOrder(model: IdentificationModel, offers: readonly Offer[]): Offer[] {
