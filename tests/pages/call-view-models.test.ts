@@ -1,0 +1,160 @@
+import { describe, expect, it } from 'vitest';
+import { changedFields, mergeSpec } from '../../server/builds/pages/merge-spec.ts';
+import { specText } from '../../server/builds/pages/spec-texts.ts';
+import { said } from '../../server/calls/pages/tape-words.ts';
+import { answerOf, questionKey } from '../../server/readings/pages/answered.ts';
+import { runsAt, turnsOf } from '../../server/readings/pages/dial-view.ts';
+import { verdictOf } from '../../server/readings/pages/ratio-answer.ts';
+import { nominalText, ratioFigure } from '../../server/readings/pages/ratio-words.ts';
+import { buildSpec } from '../../shared/schemas/build-spec.ts';
+
+const spec = buildSpec.parse({
+  engine: { lifter: 'solid-roller', bore: '4.030 in', stroke: '88.4 mm' },
+  cam: { assumedRatio: 1.7, intake: { lobeLift: '.482 in', lash: '.016 in' } },
+});
+
+describe('a part of the specification kept from a form', () => {
+  it('changes what the form has and leaves the rest as it was', () => {
+    const merged = mergeSpec(spec, { 'cam.assumedRatio': '1.75', 'cam.intake.lobeLift': '.482 in' });
+    if (!merged.ok) throw new Error(JSON.stringify(merged.faults));
+    expect(merged.spec.cam?.assumedRatio).toBe(1.75);
+    expect(merged.spec.engine?.lifter).toBe('solid-roller');
+    expect(merged.spec.engine?.stroke).toMatchObject({ typed: '88.4 mm', value: 88.4, unit: 'mm' });
+    expect(merged.spec.cam?.intake).toEqual(spec.cam?.intake);
+  });
+
+  it('takes out what was emptied, and the branch with its last entry', () => {
+    const merged = mergeSpec(spec, {
+      'cam.intake.lobeLift': '',
+      'cam.intake.lash': ' ',
+      'cam.assumedRatio': '1.7',
+    });
+    if (!merged.ok) throw new Error(JSON.stringify(merged.faults));
+    expect(merged.spec.cam).toEqual({ assumedRatio: 1.7 });
+  });
+
+  it('a metric entry shown in a form of inches is not read as inches when it comes back', () => {
+    const shown = specText(spec, 'engine.stroke');
+    // 88.4 mm is 3.48 in by 25.4 mm to the inch (NIST SP 811, B.8).
+    expect(shown).toBe('88.4 mm');
+    expect(changedFields(spec, { 'engine.stroke': shown })).toEqual([]);
+    const merged = mergeSpec(spec, { 'engine.stroke': '3.48' });
+    expect(merged.ok && merged.spec.engine?.stroke?.unit).toBe('in');
+  });
+
+  it('the rows of a list come and go together, empty ones left out', () => {
+    const merged = mergeSpec(spec, {
+      'cam.intake.durations.0.atLift': '',
+      'cam.intake.durations.0.duration': '',
+      'cam.intake.durations.1.atLift': '.050',
+      'cam.intake.durations.1.duration': '254',
+    });
+    if (!merged.ok) throw new Error(JSON.stringify(merged.faults));
+    expect(merged.spec.cam?.intake?.durations).toHaveLength(1);
+    expect(specText(merged.spec, 'cam.intake.durations.0.duration')).toBe('254');
+  });
+
+  it('a fault names its field and says what came', () => {
+    const merged = mergeSpec(spec, { 'engine.bore': '4 parsecs' });
+    expect(merged.ok).toBe(false);
+    expect(!merged.ok && merged.faults[0]?.field).toBe('engine.bore');
+  });
+});
+
+describe('the dial of a reading', () => {
+  // Trade practice 2.1, common practice, no published source: reading = turns × travel per turn + needle.
+  it.each([
+    [0.482, 0.1, 4, 0.082],
+    [0.5, 0.1, 5, 0],
+    [0.3, 0.1, 3, 0],
+    [0.0999, 0.1, 0, 0.0999],
+    [12.24 / 25.4, 1 / 25.4, 12, 0.24 / 25.4],
+  ])('%f in at %f in a turn is %i turns and the needle', (lift, perTurn, turns, needle) => {
+    const found = turnsOf(lift, perTurn);
+    expect(found.turns).toBe(turns);
+    expect(found.needle).toBeCloseTo(needle, 9);
+  });
+
+  it('the plunger goes in at the lifter and comes out at the valve', () => {
+    expect(runsAt('lobe-lift')).toBe('clockwise');
+    expect(runsAt('valve-lift')).toBe('anticlockwise');
+  });
+});
+
+const result = (verdicts: Record<number, 'agrees' | 'differs' | 'cannot-tell'>) => ({
+  ratio: 1.757,
+  standardUncertainty: 0.004,
+  coverageFactor: 2,
+  interval95: [1.749, 1.765] as [number, number],
+  budget: [],
+  nominals: Object.entries(verdicts).map(([ratio, verdict]) => ({
+    ratio: Number(ratio),
+    verdict,
+    needsValveLift: 0.02,
+  })),
+});
+
+describe('what is said of a ratio', () => {
+  it('a running-spring ratio is not set against a stamp', () => {
+    expect(verdictOf(result({ 1.75: 'agrees' }), 'running')).toBeUndefined();
+  });
+  it.each([
+    [{ 1.7: 'differs', 1.75: 'agrees' }, 'agrees', 'with 1.75 and'],
+    [{ 1.75: 'cannot-tell', 1.76: 'cannot-tell' }, 'cannot-tell', 'between 1.75 and 1.76'],
+    [{ 1.5: 'differs' }, 'differs', 'from every nominal'],
+  ] as const)('%o is %s', (verdicts, word, text) => {
+    const verdict = verdictOf(result(verdicts), 'light');
+    expect(verdict?.word).toBe(word);
+    expect(verdict?.text).toContain(text);
+  });
+  it('shows no digit finer than the interval allows', () => {
+    expect(ratioFigure(result({}))).toEqual({ value: '1.757', spread: '.008', text: '1.757 ± .008' });
+    expect([1.5, 1.75, 1.625].map(nominalText)).toEqual(['1.50', '1.75', '1.625']);
+  });
+});
+
+describe('a question and its answer', () => {
+  const question = { code: 'turn-miscounted', ask: 'Could one turn of the dial be missing?' };
+  const answer = { id: '1', answer: 'No', setUpId: 'a', seq: 4, by: 'B', at: new Date(0) };
+  it('belong together by the words asked or by the code, on one set-up', () => {
+    expect(answerOf([{ ...answer, question: question.ask }], 'a', question)?.answer).toBe('No');
+    expect(answerOf([{ ...answer, question: question.code }], 'a', question)?.answer).toBe('No');
+    expect(answerOf([{ ...answer, question: question.ask }], 'b', question)).toBeUndefined();
+    expect(answerOf([{ ...answer, question: 'Another?' }], 'a', question)).toBeUndefined();
+  });
+  it('a long question is kept in the hundred characters there are for it', () => {
+    expect(questionKey({ ask: 'x'.repeat(100) })).toHaveLength(100);
+    expect(questionKey({ ask: 'x'.repeat(101) })).toHaveLength(100);
+  });
+});
+
+describe('the tape says', () => {
+  it.each([
+    ['hold-set', { reason: 'tight' }, 'hold', 'Do not turn it: tight'],
+    ['triage', { engineState: 'apart', contact: 'none' }, 'answer', 'It is apart. Nothing hit'],
+    [
+      'arm-added',
+      { name: 'arm A', ratioStamp: '1.75', otherNumber: '', boxLabel: '' },
+      'note',
+      'other number not said',
+    ],
+    [
+      'promise-kept',
+      { body: 'Send the chart', owner: 'Ada', due: '2026-11-27' },
+      'promise',
+      'Send the chart',
+    ],
+    ['something-new', {}, 'note', 'something new'],
+  ] as const)('%s', (kind, data, line, text) => {
+    const words = said({ kind, data });
+    expect(words.kind).toBe(line);
+    expect(words.text).toContain(text);
+  });
+  it('nothing is copied from one mark to another', () => {
+    const { text } = said({
+      kind: 'arm-added',
+      data: { name: 'A', ratioStamp: '', otherNumber: '', boxLabel: '1.75' },
+    });
+    expect(text).toBe('A: ratio stamp not said, other number not said, box label “1.75”');
+  });
+});
