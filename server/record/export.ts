@@ -26,6 +26,8 @@ import { partReadingView, showPartReading } from '../identification/views.ts';
 import { listNotes } from '../notes/notes.ts';
 import { listReadings } from '../readings/readings.ts';
 import { listSetUps } from '../set-ups/set-ups.ts';
+import { listSheetReadings } from '../sheet/sheet-readings.ts';
+import { sheetReadingView, showSheetReading } from '../sheet/view.ts';
 import { eventsAfter } from './events.ts';
 
 const answerView = z.object({
@@ -49,6 +51,7 @@ export const exportView = z
     placements: z.array(placementView),
     setUps: z.array(setUpView),
     readings: z.array(readingView),
+    sheetReadings: z.array(sheetReadingView),
     partReadings: z.array(partReadingView),
     answers: z.array(answerView),
     notes: z.array(noteView),
@@ -68,6 +71,7 @@ export async function exportBuild(tx: Tx, caller: Caller, buildId: string, now: 
     placements: (await listPlacements(tx, caller, buildId)).map(showPlacement),
     setUps: (await listSetUps(tx, caller, buildId)).map(showSetUp),
     readings: (await listReadings(tx, caller, buildId)).map(showReading),
+    sheetReadings: (await listSheetReadings(tx, caller, buildId)).map(showSheetReading),
     partReadings: (await listPartReadings(tx, caller, buildId)).map(showPartReading),
     answers: answers.map(({ setUpId, at, ...rest }) => ({
       ...rest,

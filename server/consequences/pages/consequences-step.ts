@@ -7,7 +7,7 @@ import type { PageRequest } from '../../http/page-route.ts';
 import { consequencesOf, type SetUpConsequences } from '../consequences.ts';
 import { chosenFor, otherSetUps } from './chosen.ts';
 import { clearancesForm } from './clearances-form.ts';
-import { figuresTable, gapsTable, ratiosFacts } from './figures-tables.ts';
+import { figuresTable, gapsTable, ratiosFacts, reasonsList } from './figures-tables.ts';
 import { gapBars } from './gap-bars.ts';
 import { marginsDrawing } from './margins-drawing.ts';
 
@@ -78,6 +78,7 @@ export async function consequencesStep(
         : []),
       ratiosFacts(found),
       gapsTable(found),
+      ...reasonsList(found),
       ...gapBars(found.gaps),
       figuresTable(found),
       ...marginsDrawing(found),

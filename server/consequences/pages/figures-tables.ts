@@ -42,26 +42,33 @@ export function figuresTable({ figures }: SetUpConsequences): Slot {
 const limitText = (row: GapRow): string => formatQuantity(fromSi(row.limit.value, 'in'), { places: 3 });
 
 function verdictCell(row: GapRow): TableCell {
-  if (row.verdict === undefined)
-    return { text: row.measure ? 'measure it' : 'not yet', why: lacks(row.missing) };
-  return {
-    text: '',
-    verdict: row.verdict,
-    ...(row.because.length === 0 ? {} : { why: `${row.because.join('; ')}.` }),
-  };
+  if (row.verdict !== undefined) return { text: '', verdict: row.verdict };
+  return { text: row.measure ? 'measure it' : 'not yet', why: row.measure ? '' : lacks(row.missing) };
+}
+
+const bare = (text: string): string => text.replace(/ in\b/g, '');
+
+/** Why gaps are no better than they are, each reason once with the gaps it is about. */
+export function reasonsList({ gaps }: SetUpConsequences): Slot[] {
+  const byReason = new Map<string, string[]>();
+  for (const { title, because } of gaps)
+    for (const reason of because) byReason.set(reason, [...(byReason.get(reason) ?? []), title]);
+  if (byReason.size === 0) return [];
+  const items = [...byReason].map(([reason, titles]) => `${titles.join(', ')}: ${reason}.`);
+  return [{ template: '/pages/call/list', data: { title: 'Why not clear', items } }];
 }
 
 const marginText = ({ after, limit }: GapRow): string => {
   if (after?.value === undefined) return '';
   const margin = fromSi(after.value - limit.value, 'in').value;
   const size = formatQuantity({ value: Math.abs(margin), unit: 'in' }, { places: 3 });
-  return `, ${size} ${margin < 0 ? 'under' : 'over'} the limit`;
+  return `, ${bare(size)} ${margin < 0 ? 'under' : 'over'}`;
 };
 
 /** Each gap before and after, against its limit, measured or reckoned. */
 export function gapsTable({ gaps }: SetUpConsequences): Slot {
   const data: TableData = {
-    caption: 'Gaps, before and after',
+    caption: 'Gaps, before and after, inches',
     columns: [
       { label: 'Gap' },
       { label: 'Before', number: true },
@@ -72,15 +79,15 @@ export function gapsTable({ gaps }: SetUpConsequences): Slot {
     rows: gaps.map((row) => ({
       cells: [
         row.title,
-        row.before === undefined ? '' : { text: sayGap(row.before), why: row.before.basis },
+        row.before === undefined ? '' : { text: bare(sayGap(row.before)), why: row.before.basis },
         row.after === undefined
           ? ''
-          : { text: sayGap(row.after), why: `${row.after.basis}${marginText(row)}` },
-        limitText(row),
+          : { text: bare(sayGap(row.after)), why: `${row.after.basis}${marginText(row)}` },
+        bare(limitText(row)),
         verdictCell(row),
       ],
     })),
-    note: 'The part maker’s figure goes before any default limit. A reckoned gap is clear only when all of its interval is.',
+    note: 'The part maker’s figure goes before any default limit. Over and under: against the limit. A reckoned gap is clear only when all of its interval is.',
   };
   return { template: '/parts/table', data };
 }
