@@ -44,15 +44,10 @@ export function identifyStep(
   return {
     forms,
     slots: [
-      {
-        template: '/pages/call/group',
-        data: {
-          title: partTitle(asked),
-          text: ask,
-          // At the desk the entry has the focus and stands first; at the bench the drawing does.
-          slots: sight.side === 'desk' ? [...entry, drawing] : [drawing, ...entry],
-        },
-      },
+      { template: '/pages/call/heading', data: { text: partTitle(asked) } },
+      { template: '/parts/notice', data: { text: ask } },
+      // At the desk the entry has the focus and stands first; at the bench the drawing does.
+      ...(sight.side === 'desk' ? [...entry, drawing] : [drawing, ...entry]),
       ...(found.families === 0 ? [emptyCatalogue(sight)] : []),
       ...(begun && found.families > 0 ? [nextSlot(sight, found), candidatesSlot(sight, found)] : []),
       ...followingSlots(found),
