@@ -61,7 +61,8 @@ function toExplainReading(
     ...(method.lifter === 'not-said'
       ? {}
       : { lifter: method.lifter === 'hydraulic' ? ('hydraulic' as const) : ('solid' as const) }),
-    perTurn: inches(method.perTurn) * IN,
+    // The turns of the dial are doubted at the valve alone.
+    ...(of === 'valve-lift' ? { perTurn: inches(method.perTurn) * IN } : {}),
     ...putRight(at.setUp, at.first, answers),
     ...(at.elsewhere ? { otherValve: true } : {}),
     ...(of === 'lobe-lift' && method.lobeSource === 'caliper' ? { method: 'caliper' as const } : {}),

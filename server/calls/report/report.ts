@@ -49,10 +49,11 @@ function buildSlots({ build }: Sight): Slot[] {
   const groups = specFacts(build.spec);
   if (groups.length === 0)
     return [{ template: '/parts/notice', data: { text: 'Nothing of the build is entered yet.' } }];
-  return groups.map(({ legend, facts }) => ({
+  const slots = groups.map(({ legend, facts }) => ({
     template: '/pages/call/facts-group',
     data: { title: legend, items: facts },
   }));
+  return [{ template: '/pages/call/side-by-side', data: { slots } }];
 }
 
 /** The call as a sheet to print and keep, the tape on its back page. */

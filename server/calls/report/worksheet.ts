@@ -49,12 +49,12 @@ function picture(
   runs: 'clockwise' | 'anticlockwise',
   reading: string,
 ): DialData {
-  return {
-    id,
-    heading,
-    drawing: dial({ ...EXAMPLE, runs }, { id: `${id}-drawing`, ruler: rulerOf('inch') }),
-    reading,
-  };
+  // The sheet is for writing on: the reading below the dial says what its table would.
+  const { table: _, ...drawing } = dial(
+    { ...EXAMPLE, runs },
+    { id: `${id}-drawing`, ruler: rulerOf('inch') },
+  );
+  return { id, heading, drawing, reading };
 }
 
 /** A blank sheet for the bench: the method as boxes to tick, rows for the passes, and how a dial is read. */
