@@ -1,15 +1,15 @@
 import { z } from 'zod';
-import { InputFaults } from '../../shared/problems/faults.ts';
 import { ANSWER_UNITS, UNITS, type UnitSystem } from '../../shared/quantities/units.ts';
 import { outputDimension, outputEvent } from '../../shared/schemas/field-info.ts';
 
 type Encoder = (value: unknown, system: UnitSystem) => unknown;
 
+/** A number of an answer that JSON can't carry. */
+export class NotFinite extends Error {}
+
 function finite(value: unknown): number {
   if (typeof value === 'number' && Number.isFinite(value)) return value;
-  throw new InputFaults([
-    { pointer: '', code: 'impossible-input', detail: 'these values together give no finite answer' },
-  ]);
+  throw new NotFinite('a number of the answer is past what a double holds');
 }
 
 function encodeNumber(schema: z.ZodNumber): Encoder {

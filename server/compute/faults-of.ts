@@ -25,9 +25,15 @@ function codeOf(issue: Issue, received: unknown): FaultCode {
   }
 }
 
+function missingDetail(issue: Issue): string {
+  if (issue.code !== 'too_small' || issue.origin !== 'array') return 'is missing';
+  const count = Array.isArray(issue.input) ? issue.input.length : 0;
+  return `has ${count} items; ${issue.minimum} at the least`;
+}
+
 function detailOf(issue: Issue, code: FaultCode): string {
   if (issue.code === 'custom') return issue.message;
-  if (code === 'required') return 'is missing';
+  if (code === 'required') return missingDetail(issue);
   if (issue.code === 'invalid_value') return `must be one of ${issue.values.map(String).join(', ')}`;
   if (issue.code === 'too_big') return `must be ${issue.maximum} or fewer`;
   if (issue.code === 'too_small') return `must be ${issue.minimum} or more`;

@@ -1,10 +1,11 @@
 import { readdirSync } from 'node:fs';
 import { z } from 'zod';
-import { InputFaults } from '../../shared/problems/faults.ts';
+import { InputFaults, impossible } from '../../shared/problems/faults.ts';
+import { pointerOf } from '../../shared/problems/pointer.ts';
 import type { UnitSystem } from '../../shared/quantities/units.ts';
 import { describeOutput } from '../../shared/schemas/describe-output.ts';
 import type { AnyComputation, Computation, Json } from '../mechanics/kit/computation.ts';
-import { encoderFor } from './encode.ts';
+import { encoderFor, NotFinite } from './encode.ts';
 import { faultsOf, withReceived } from './faults-of.ts';
 
 /** The answer of a computation as it goes over the wire. */
@@ -47,6 +48,24 @@ function jsonSchema(schema: z.ZodType, io: 'input' | 'output'): Json {
   );
 }
 
+/** The fields of an input that hold numbers, whichever way they came. */
+function numericFields(data: unknown): string[] {
+  if (typeof data !== 'object' || data === null) return [];
+  return Object.entries(data).flatMap(([key, value]) =>
+    typeof value === 'number' || (typeof value === 'object' && value !== null) ? [pointerOf([key])] : [],
+  );
+}
+
+/** An answer past what a double holds is the doing of all the numbers together: each field is named. */
+function encodeFinite(encode: () => unknown, data: unknown): unknown {
+  try {
+    return encode();
+  } catch (error) {
+    if (!(error instanceof NotFinite)) throw error;
+    return impossible(numericFields(data), 'together these values give no finite answer');
+  }
+}
+
 /** Makes a computation runnable from JSON. */
 export function register<I extends z.ZodType, O extends z.ZodType>(source: Computation<I, O>): Registered {
   const encode = encoderFor(source.output);
@@ -61,7 +80,7 @@ export function register<I extends z.ZodType, O extends z.ZodType>(source: Compu
       try {
         const result = source.compute(parsed.data);
         return {
-          result: encode(result, system),
+          result: encodeFinite(() => encode(result, system), parsed.data),
           assumptions: source.assumptions(parsed.data, result),
           cautions: source.cautions(parsed.data, result),
           basis,

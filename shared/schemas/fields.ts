@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import type { FaultCode } from '../problems/faults.ts';
-import { type Dimension, unitsOf } from '../quantities/units.ts';
+import { type Dimension, type Unit, unitsOf } from '../quantities/units.ts';
 import { fieldInfo } from './field-info.ts';
-import { fromValueAndUnit, type QuantityRange, readQuantity } from './read-quantity.ts';
+import { fromValueAndUnit, type QuantityRange, type QuantityReading, readQuantity, sharedUnit } from './read-quantity.ts';
 
 /** The longest array taken unless a field says otherwise. */
 export const LONGEST = 2000;
@@ -22,7 +22,8 @@ function refuse(ctx: Context, faultCode: FaultCode, message: string, path: Prope
   return z.NEVER;
 }
 
-function quantityJsonSchema(dimension: Dimension) {
+/** JSON Schema of a quantity: `{ value, unit }`, or a text. */
+export function quantityJsonSchema(dimension: Dimension) {
   return {
     anyOf: [
       {
@@ -79,23 +80,53 @@ function tooMany(ctx: Context, items: readonly unknown[], range: ArrayRange): bo
   return false;
 }
 
-function arrayOf(raw: unknown, ctx: Context): { items: readonly unknown[]; unit?: unknown } | undefined {
+interface GivenList {
+  readonly items: readonly unknown[];
+  /** Where the items stand within the field. */
+  readonly at: readonly string[];
+  /** The unit of bare items; left out where each item brings its own. */
+  readonly unit?: Unit;
+}
+
+/** A list as `{ values, unit }`; undefined once anything about the whole of it is refused. */
+function listWithUnit(raw: object, dimension: Dimension, ctx: Context): GivenList | undefined {
+  const values: unknown = Reflect.get(raw, 'values');
+  for (const key of Object.keys(raw).filter((each) => each !== 'values' && each !== 'unit')) {
+    refuse(ctx, 'unknown-field', 'is not a part of a list of quantities', [key]);
+  }
+  if (values === undefined) refuse(ctx, 'required', 'is missing: a list of numbers', ['values']);
+  else if (!Array.isArray(values)) refuse(ctx, 'not-allowed', 'must be a list of numbers', ['values']);
+  const unit = sharedUnit(Reflect.get(raw, 'unit'), dimension);
+  // One unit for all: it is at fault once, not with every item.
+  if (!unit.ok) refuse(ctx, unit.code, unit.detail, ['unit']);
+  if (!Array.isArray(values)) return undefined;
+  return { items: values, at: ['values'], ...(unit.ok ? { unit: unit.unit } : {}) };
+}
+
+function arrayOf(raw: unknown, dimension: Dimension, ctx: Context): GivenList | undefined {
   if (raw === undefined) {
     refuse(ctx, 'required', 'is missing: a list');
     return undefined;
   }
-  if (Array.isArray(raw)) return { items: raw };
-  if (typeof raw === 'object' && raw !== null && Object.hasOwn(raw, 'values')) {
-    const values: unknown = Reflect.get(raw, 'values');
-    const extra = Object.keys(raw).find((key) => key !== 'values' && key !== 'unit');
-    if (extra !== undefined) {
-      refuse(ctx, 'unknown-field', 'is not a part of a list of quantities', [extra]);
-      return undefined;
-    }
-    if (Array.isArray(values)) return { items: values, unit: Reflect.get(raw, 'unit') ?? null };
+  if (Array.isArray(raw)) return { items: raw, at: [] };
+  const parts = typeof raw === 'object' && raw !== null ? raw : {};
+  if (Object.hasOwn(parts, 'values') || Object.hasOwn(parts, 'unit')) {
+    return listWithUnit(parts, dimension, ctx);
   }
   refuse(ctx, 'not-allowed', 'must be a list');
   return undefined;
+}
+
+/** Reads a bare item of a list with one unit; where that unit is at fault, by its being a number alone. */
+function readShared(
+  item: unknown,
+  unit: Unit | undefined,
+  dimension: Dimension,
+  range: ArrayRange,
+): QuantityReading {
+  const number = readBare(item, {});
+  if (!number.ok) return number;
+  return fromValueAndUnit(item, unit ?? unitsOf(dimension)[0], dimension, unit ? range : { sign: 'any' });
 }
 
 /** A list of quantities of `dimension`, as an array of quantities or `{ values, unit }`; SI inside. */
@@ -103,18 +134,16 @@ export function quantities(dimension: Dimension, description: string, range: Arr
   const schema = z
     .unknown()
     .transform((raw, ctx): number[] => {
-      const list = arrayOf(raw, ctx);
+      const list = arrayOf(raw, dimension, ctx);
       if (list === undefined || tooMany(ctx, list.items, range)) return z.NEVER;
-      const shared = list.unit !== undefined;
-      if (list.unit === null) refuse(ctx, 'required', 'needs a unit', ['unit']);
       return list.items.map((item, index) => {
-        const read =
-          shared && typeof item !== 'string' && typeof item !== 'object'
-            ? fromValueAndUnit(item, list.unit, dimension, range)
-            : readQuantity(item, dimension, range);
+        const shared = list.at.length > 0;
+        const read = shared
+          ? readShared(item, list.unit, dimension, range)
+          : readQuantity(item, dimension, range);
         if (read.ok) return read.si;
-        const path = shared ? ['values', index] : [index];
-        return refuse(ctx, read.code, read.detail, read.at === undefined ? path : [...path, read.at]);
+        const within = read.at === undefined ? [] : [read.at];
+        return refuse(ctx, read.code, read.detail, [...list.at, index, ...within]);
       });
     })
     .meta({

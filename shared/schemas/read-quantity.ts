@@ -1,6 +1,6 @@
 import type { FaultCode } from '../problems/faults.ts';
 import { readNumber } from '../quantities/read-number.ts';
-import { type Dimension, isUnit, UNITS, unitsOf } from '../quantities/units.ts';
+import { type Dimension, isUnit, UNITS, type Unit, unitsOf } from '../quantities/units.ts';
 
 /** The outcome of reading one quantity of a request: the SI value, or the fault. */
 export type QuantityReading =
@@ -47,6 +47,21 @@ function withinRange(si: number, dimension: Dimension, range: QuantityRange): Qu
   if (sign === 'positive' && si <= 0) return fault(range.below ?? 'out-of-range', 'must be above nought');
   if (sign === 'not-negative' && si < 0) return fault(range.below ?? 'out-of-range', 'must not be negative');
   return { ok: true, si };
+}
+
+/** The one unit of a list of bare numbers. */
+export function sharedUnit(
+  unit: unknown,
+  dimension: Dimension,
+): { readonly ok: true; readonly unit: Unit } | { ok: false; code: FaultCode; detail: string } {
+  const allowed = allowedUnits(dimension);
+  const no = (code: FaultCode, detail: string) => ({ ok: false as const, code, detail });
+  if (unit === undefined) return no('required', `is missing: one of ${allowed}`);
+  if (typeof unit !== 'string' || !isUnit(unit)) {
+    return no('unknown-unit', `is not a unit that is known; allowed: ${allowed}`);
+  }
+  if (UNITS[unit].dimension === dimension) return { ok: true, unit };
+  return no('wrong-dimension', `is no unit of a ${dimension}; allowed: ${allowed}`);
 }
 
 export function fromValueAndUnit(

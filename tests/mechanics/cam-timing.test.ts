@@ -176,7 +176,10 @@ describe('input that can’t be', () => {
     expect(
       run.refused({ ...good, intake: { opens: event(100, 'ATDC'), closes: event(80, 'BBDC') } }),
     ).toEqual(['/intake/opens impossible-input', '/intake/closes impossible-input']);
-    expect(run.refused(byCentrelines(721, 100, 230, 361))).toEqual(['/intake/duration impossible-input']);
+    expect(run.refused(byCentrelines(721, 100, 230, 361))).toEqual([
+      '/intake/duration impossible-input',
+      '/exhaust/centreline impossible-input',
+    ]);
     expect(run.refused(byCentrelines(230, -106, 236, 114))).toEqual(['/intake/centreline out-of-range']);
     expect(run.refused(byCentrelines(0, 106, 236, 114))).toEqual(['/intake/duration out-of-range']);
     expect(run.refused({ ...good, intake: { duration: inch(3), centreline: deg(110) } })).toEqual([

@@ -60,6 +60,5 @@ describeContract(computation, {
   body: { ...body, limit: inches(0.05), uncertainty: inches(0.01) },
   quantities: { closedDistance: 'in', netLift: 'in', limit: 'in', uncertainty: 'in' },
   optional: ['limit', 'uncertainty'],
-  signed: ['limit'],
   impossibleBelow: ['netLift'],
 });

@@ -153,6 +153,5 @@ describeContract(computation, {
     uncertainty: 'in',
   },
   optional: ['limit', 'uncertainty'],
-  signed: ['limit'],
   impossibleBelow: ['netLift'],
 });

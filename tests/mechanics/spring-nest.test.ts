@@ -147,6 +147,5 @@ describeContract(computation, {
   body: { ...bhandari, limit: mm(1), uncertainty: mm(0.1) },
   quantities: { installedHeight: 'in', netLift: 'in', limit: 'in', uncertainty: 'in' },
   optional: ['limit', 'uncertainty'],
-  signed: ['limit'],
   impossibleBelow: ['netLift'],
 });

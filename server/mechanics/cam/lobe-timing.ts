@@ -1,5 +1,6 @@
 import { impossible } from '../../../shared/problems/faults.ts';
 import type { Side, TimedEvent } from '../../../shared/schemas/event-field.ts';
+import { everyFault } from '../kit/every-fault.ts';
 
 const HALF_TURN = Math.PI;
 const CYCLE = 4 * Math.PI;
@@ -81,8 +82,12 @@ export function timingFromCentreline(
   centreline: number,
   fields: { readonly duration: string; readonly centreline: string },
 ): LobeTiming {
-  if (duration > CYCLE) impossible([fields.duration], 'is more than the whole cycle of 720°');
-  if (centreline > 2 * Math.PI) impossible([fields.centreline], 'is more than a turn of the crank from TDC');
+  everyFault(
+    () => duration <= CYCLE || impossible([fields.duration], 'is more than the whole cycle of 720°'),
+    () =>
+      centreline <= 2 * Math.PI ||
+      impossible([fields.centreline], 'is more than a turn of the crank from TDC'),
+  );
   return {
     atTop: duration / 2 - centreline,
     atBottom: duration / 2 + centreline - HALF_TURN,

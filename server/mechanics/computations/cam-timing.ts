@@ -12,6 +12,7 @@ import {
   timingFromEvents,
 } from '../cam/lobe-timing.ts';
 import { defineComputation } from '../kit/computation.ts';
+import { everyFault } from '../kit/every-fault.ts';
 
 function lobe(side: LobeSide, from: string) {
   return z
@@ -80,6 +81,10 @@ function timingOf(side: LobeSide, given: z.output<typeof input>[LobeSide]): Lobe
  * Source: definitions, common practice, no published source.
  */
 function camTiming(given: z.output<typeof input>): z.output<typeof output> {
+  everyFault(
+    () => timingOf('intake', given.intake),
+    () => timingOf('exhaust', given.exhaust),
+  );
   const intake = timingOf('intake', given.intake);
   const exhaust = timingOf('exhaust', given.exhaust);
   return {

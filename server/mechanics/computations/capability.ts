@@ -4,6 +4,7 @@ import { bare, bareList } from '../../../shared/schemas/fields.ts';
 import { outNumber } from '../../../shared/schemas/outputs.ts';
 import { came, evenIfFaulty, faultAt, oneOfTwoForms } from '../../../shared/schemas/two-forms.ts';
 import { defineComputation } from '../kit/computation.ts';
+import { everyFault } from '../kit/every-fault.ts';
 import { capabilityOf, type Process } from '../statistics/process-capability.ts';
 import { sampleOf } from '../uncertainty/sample.ts';
 
@@ -66,8 +67,12 @@ function processOf({ values, mean = 0, s = 0, n }: Input): Process {
  * Source: NIST/SEMATECH e-Handbook, 6.1.6; interval A. Bissell, Applied Statistics 39, 1990 (from memory).
  */
 function capability(given: Input): z.output<typeof output> {
-  if (given.upper <= given.lower) impossible(['lower', 'upper'], 'the upper limit must be above the lower');
-  return capabilityOf(processOf(given), given.lower, given.upper);
+  const { lower, upper } = given;
+  everyFault(
+    () => lower < upper || impossible(['lower', 'upper'], 'the upper limit must be above the lower'),
+    () => processOf(given),
+  );
+  return capabilityOf(processOf(given), lower, upper);
 }
 
 export const computation = defineComputation({

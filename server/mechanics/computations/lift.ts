@@ -34,7 +34,9 @@ const output = z.object({
 function lift({ lobeLift, ratio: rockerRatio, lash = 0 }: z.output<typeof input>): z.output<typeof output> {
   const grossLift = lobeLift * rockerRatio;
   const netLift = grossLift - lash;
-  if (netLift <= 0) impossible(['lash'], 'takes up all the lift: the valve would not open');
+  // Without lash only a lobe and a ratio too small for a double can leave nothing.
+  const fields = lash > 0 ? ['lash'] : ['lobeLift', 'ratio'];
+  if (netLift <= 0) impossible(fields, 'leaves no lift: the valve would not open');
   return { grossLift, netLift };
 }
 

@@ -5,6 +5,7 @@ import { out, outList } from '../../../shared/schemas/outputs.ts';
 import { evenIfFaulty, oneOfTwoForms, twoFormsJsonSchema } from '../../../shared/schemas/two-forms.ts';
 import { turningCaution } from '../cam/caution.ts';
 import { defineComputation } from '../kit/computation.ts';
+import { everyFault } from '../kit/every-fault.ts';
 import { defaultLimit } from '../kit/limits.ts';
 import { judged, verdictInputs, verdictOutputs } from '../kit/verdict.ts';
 import { cardFields } from '../lobe/card-fields.ts';
@@ -78,6 +79,23 @@ function lobeOf(given: Given): LiftCurve {
   return curveOfReadings(orderedReadings(lifts, '/lifts'), advance);
 }
 
+/** Where no lift is left the lash took it; without lash there was none to begin with. */
+function refuseNoLift(given: Given): void {
+  const { lash = 0, ratio: rockerRatio, profile } = given;
+  const { highest } = lobeOf(given);
+  if (highest * rockerRatio - lash > 0) return;
+  const without = highest > 0 ? 'ratio' : profile === undefined ? 'lifts' : 'profile/lobeLift';
+  impossible([lash > 0 ? 'lash' : without], 'leaves no lift: the valve would not open');
+}
+
+function refuseImpossible(given: Given): void {
+  everyFault(
+    () => sliderCrank(given.stroke, given.rodLength, given.pinOffset ?? 0),
+    () => given.valveAngle < Math.PI / 2 || impossible(['valveAngle'], 'must be below 90°'),
+    () => refuseNoLift(given),
+  );
+}
+
 /**
  * The least gap between a valve and its piston along the valve, over all the time the valve is open and at TDC.
  *
@@ -110,13 +128,10 @@ function lobeOf(given: Given): LiftCurve {
  * Source: derived here (ray and plane); slider-crank of J. B. Heywood, Internal Combustion Engine Fundamentals (1988), 2.4.
  */
 function pistonToValve(given: Given): z.output<typeof output> {
+  refuseImpossible(given);
   const crank = sliderCrank(given.stroke, given.rodLength, given.pinOffset ?? 0);
-  if (given.valveAngle >= Math.PI / 2) impossible(['valveAngle'], 'must be below 90°');
   const lobe = lobeOf(given);
   const lash = given.lash ?? 0;
-  if (lobe.highest * given.ratio - lash <= 0) {
-    impossible([lash > 0 ? 'lash' : 'lifts'], 'leaves no lift: the valve would not open');
-  }
   const gaps = gapCurve({ ...given, crank, lobe, lash });
   const known = knownStretch(lobe);
   const least = leastGap(gaps, known.from, known.to);

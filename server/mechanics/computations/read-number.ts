@@ -2,10 +2,11 @@ import { z } from 'zod';
 import { InputFaults } from '../../../shared/problems/faults.ts';
 import type { NumberRead } from '../../../shared/quantities/number-types.ts';
 import { readNumber } from '../../../shared/quantities/read-number.ts';
-import { dimensionOf } from '../../../shared/quantities/units.ts';
+import { dimensionOf, type Unit } from '../../../shared/quantities/units.ts';
 import { entered } from '../../../shared/schemas/entered.ts';
 import { outList, outNumber, outText } from '../../../shared/schemas/outputs.ts';
 import { defineComputation, nothing } from '../kit/computation.ts';
+import { everyFault } from '../kit/every-fault.ts';
 import { holdBare, holdQuantity, refuseUnread } from '../number-reading/check-read.ts';
 import { assumedUnit, meaningOut, numberKind, readQuantityOut } from '../number-reading/number-fields.ts';
 
@@ -48,6 +49,23 @@ function answerOf(read: NumberRead, kind: Input['kind']): Result {
   return { quantity: holdQuantity({ value: read.value, unit: read.unit }), ...common };
 }
 
+/** A unit of each kind, so that a text is still looked at where the unit given for it is none of its kind. */
+const ANY_UNIT: Record<Input['kind'], Unit | undefined> = {
+  length: 'in',
+  angle: 'deg',
+  load: 'lbf',
+  rate: 'lbf/in',
+  speed: 'rpm',
+  mass: 'lb',
+  ratio: undefined,
+  turns: undefined,
+};
+
+function refuseAssumed(kind: Input['kind']): never {
+  const detail = `is no unit of a ${kind}`;
+  throw new InputFaults([{ pointer: '/assume', code: 'wrong-dimension', detail }]);
+}
+
 /**
  * Reads a number as people write and say it, and asks rather than guesses.
  *
@@ -73,8 +91,10 @@ function answerOf(read: NumberRead, kind: Input['kind']): Result {
  */
 function readTheNumber({ text, kind, assume, perTurn }: Input): Result {
   if (assume !== undefined && dimensionOf(assume) !== kind) {
-    const detail = `is no unit of a ${kind}`;
-    throw new InputFaults([{ pointer: '/assume', code: 'wrong-dimension', detail }]);
+    everyFault(
+      () => refuseAssumed(kind),
+      () => readTheNumber({ text, kind, assume: ANY_UNIT[kind], perTurn }),
+    );
   }
   const read = readNumber(text, {
     kind,

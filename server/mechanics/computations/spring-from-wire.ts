@@ -3,6 +3,7 @@ import { impossible } from '../../../shared/problems/faults.ts';
 import { choice, length, quantity, turns } from '../../../shared/schemas/fields.ts';
 import { out } from '../../../shared/schemas/outputs.ts';
 import { defineComputation } from '../kit/computation.ts';
+import { everyFault } from '../kit/every-fault.ts';
 import { makerFirst } from '../springs/caution.ts';
 import {
   coilRemark,
@@ -21,6 +22,9 @@ const input = z.strictObject({
   shearModulus: quantity('pressure', 'shear modulus of the wire, such as 11.2e6 psi for valve-spring wire'),
   density: quantity('density', 'density of the wire, such as .284 lb/in3 for steel'),
 });
+
+const WIRE = ['wire', 'meanDiameter'];
+const COILS = ['activeCoils', 'totalCoils'];
 
 const output = z.object({
   rate: out('rate', 'load gained for each unit it is pressed'),
@@ -49,12 +53,11 @@ const output = z.object({
  * Source: J. E. Shigley, Mechanical Engineering Design, 9th ed. (2011), sections 10-3 and 10-8, table 10-1.
  */
 function springFromWire(spring: z.output<typeof input>): z.output<typeof output> {
-  if (spring.wire >= spring.meanDiameter) {
-    impossible(['wire', 'meanDiameter'], 'the wire is as thick as the coils are wide');
-  }
-  if (spring.activeCoils > spring.totalCoils) {
-    impossible(['activeCoils', 'totalCoils'], 'more coils are active than there are');
-  }
+  everyFault(
+    () => spring.wire < spring.meanDiameter || impossible(WIRE, 'the wire is as thick as the coils are wide'),
+    () =>
+      spring.activeCoils <= spring.totalCoils || impossible(COILS, 'more coils are active than there are'),
+  );
   return {
     rate: springRate(spring),
     solidHeight: solidHeightOf(spring),

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { length, load, rate } from '../../../shared/schemas/fields.ts';
 import { out } from '../../../shared/schemas/outputs.ts';
 import { defineComputation } from '../kit/computation.ts';
+import { everyFault } from '../kit/every-fault.ts';
 import { defaultLimit } from '../kit/limits.ts';
 import { judged, verdictInputs, verdictOutputs } from '../kit/verdict.ts';
 import { coilsTouch, makerFirst, springCaution } from '../springs/caution.ts';
@@ -45,7 +46,10 @@ const output = z.object({
  */
 function springLoad(given: z.output<typeof input>): z.output<typeof output> {
   const { installedHeight, seatLoad, rate: perLength, netLift, solidHeight } = given;
-  refuseSolidAbove(solidHeight, installedHeight, ['solidHeight', 'installedHeight']);
+  everyFault(
+    () => refuseSolidAbove(solidHeight, installedHeight, ['solidHeight', 'installedHeight']),
+    () => openHeightOf(installedHeight, netLift),
+  );
   const openHeight = openHeightOf(installedHeight, netLift);
   return {
     openHeight,

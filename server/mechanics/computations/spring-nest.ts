@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { length, listOf, rate } from '../../../shared/schemas/fields.ts';
 import { out, outList, outNumber } from '../../../shared/schemas/outputs.ts';
 import { defineComputation } from '../kit/computation.ts';
+import { everyFault } from '../kit/every-fault.ts';
 import { defaultLimit } from '../kit/limits.ts';
 import { judged, verdictInputs, verdictOutputs } from '../kit/verdict.ts';
 import { coilsTouch, makerFirst, springCaution } from '../springs/caution.ts';
@@ -60,7 +61,10 @@ const total = (loads: readonly number[]) => loads.reduce((sum, each) => sum + ea
  */
 function springNest(given: z.output<typeof input>): z.output<typeof output> {
   const { springs, installedHeight, netLift } = given;
-  refuseImpossibleSprings(springs, installedHeight);
+  everyFault(
+    () => refuseImpossibleSprings(springs, installedHeight),
+    () => openHeightOf(installedHeight, netLift),
+  );
   const openHeight = openHeightOf(installedHeight, netLift);
   const loads = springs.map((spring) => ({
     seatLoad: loadAt(spring, installedHeight),

@@ -23,7 +23,9 @@ export function verdictOf(gap: number, limit: number, uncertainty: number): Verd
 
 /** The two inputs every verdict takes. */
 export const verdictInputs = {
-  limit: length('least gap wanted; left out, the default of the limits table', { sign: 'any' }).optional(),
+  limit: length('least gap wanted; left out, the default of the limits table', {
+    sign: 'not-negative',
+  }).optional(),
   uncertainty: length('half-width of the gap’s 95 % interval; left out, nought', {
     sign: 'not-negative',
   }).optional(),

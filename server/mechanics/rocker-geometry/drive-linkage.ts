@@ -1,9 +1,12 @@
 import { impossible } from '../../../shared/problems/faults.ts';
-import { type LinkageState, linkageAt, type PushrodLinkage } from './pushrod-linkage.ts';
+import { everyFault } from '../kit/every-fault.ts';
+import { type LinkageState, linkageAt, type PushrodLinkage, valveLiftAt } from './pushrod-linkage.ts';
 
 /** Even steps of rotation that are looked at; a dead point between two of them shows as a turn of the drive. */
 const CHECKED = 240;
 const QUARTER = Math.PI / 2;
+/** Nearer the end of the arm's way than this the lift hardly changes with the turn. */
+const STEEP = 0.01;
 
 /**
  * The turn of the rocker that gives a valve lift.
@@ -18,7 +21,8 @@ const QUARTER = Math.PI / 2;
  * Validity: rigid arm, pivot standing still.
  * Source: derived here.
  */
-function rotationFor({ pivotToTip, tipAngleClosed }: PushrodLinkage, netLift: number): number {
+function rotationFor(parts: PushrodLinkage, netLift: number): number {
+  const { pivotToTip, tipAngleClosed } = parts;
   if (netLift > 2 * pivotToTip) impossible(['netLift', 'pivotToTip'], 'the lift is more than twice the arm');
   if (Math.abs(tipAngleClosed) >= QUARTER) {
     impossible(['tipAngleClosed'], 'must be within 90° of square to the valve: the arm could not open it');
@@ -27,7 +31,10 @@ function rotationFor({ pivotToTip, tipAngleClosed }: PushrodLinkage, netLift: nu
   if (sine <= -1) {
     impossible(['netLift', 'tipAngleClosed'], 'the arm comes to the end of its way before this lift');
   }
-  return tipAngleClosed - Math.asin(sine);
+  const rough = tipAngleClosed - Math.asin(sine);
+  const slope = pivotToTip * Math.cos(tipAngleClosed - rough);
+  // The difference of two near angles loses figures for a small lift; one step of Newton's gives them back.
+  return slope < STEEP * pivotToTip ? rough : rough + (netLift - valveLiftAt(parts, rough)) / slope;
 }
 
 function requireAssembly({ pushrodAngle, lifterBoreAngle }: PushrodLinkage): void {
@@ -56,8 +63,11 @@ function requireAssembly({ pushrodAngle, lifterBoreAngle }: PushrodLinkage): voi
  * Source: derived here.
  */
 export function driveLinkage(linkage: PushrodLinkage, netLift: number, stations: number): LinkageState[] {
+  everyFault(
+    () => rotationFor(linkage, netLift),
+    () => requireAssembly(linkage),
+  );
   const full = rotationFor(linkage, netLift);
-  requireAssembly(linkage);
   const at = (rotation: number): LinkageState => {
     const state = linkageAt(linkage, rotation);
     if (state === undefined) {

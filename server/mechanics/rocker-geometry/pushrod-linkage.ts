@@ -28,6 +28,10 @@ export interface LinkageState {
   readonly ratio: number;
 }
 
+/** Valve lift at a turn from closed: b·(sinφ₀ − sin(φ₀ − ρ)), written without the difference. */
+export const valveLiftAt = ({ pivotToTip, tipAngleClosed }: PushrodLinkage, rotation: number): number =>
+  2 * pivotToTip * Math.sin(rotation / 2) * Math.cos(tipAngleClosed - rotation / 2);
+
 /**
  * Closes the loop pivot – cup – pushrod – lifter bore at a rotation of the rocker.
  *
@@ -49,13 +53,17 @@ export function linkageAt(linkage: PushrodLinkage, rotation: number): LinkageSta
   const [boreX, boreY] = [Math.sin(lifterBoreAngle), Math.cos(lifterBoreAngle)];
   // From the closed lifter to the cup: the closed pushrod and the cup's chord since, free of large differences.
   const chord = 2 * pivotToCup * Math.sin(rotation / 2);
-  const toCupX = pushrodLength * Math.sin(pushrodAngle) + chord * Math.sin(start - rotation / 2);
-  const toCupY = pushrodLength * Math.cos(pushrodAngle) - chord * Math.cos(start - rotation / 2);
+  const chordX = chord * Math.sin(start - rotation / 2);
+  const chordY = -chord * Math.cos(start - rotation / 2);
+  const toCupX = pushrodLength * Math.sin(pushrodAngle) + chordX;
+  const toCupY = pushrodLength * Math.cos(pushrodAngle) + chordY;
   const along = toCupX * boreX + toCupY * boreY;
   const aside = toCupX * boreY - toCupY * boreX;
   if (pushrodLength <= Math.abs(aside)) return undefined;
   const upright = Math.sqrt((pushrodLength - aside) * (pushrodLength + aside));
-  const lobeLift = along - upright;
+  // (along² − upright²)/(along + upright): the difference itself would lose figures for a small turn.
+  const alongRod = chordX * Math.sin(pushrodAngle) + chordY * Math.cos(pushrodAngle);
+  const lobeLift = (2 * pushrodLength * alongRod + chord * chord) / (along + upright);
   const cupAngle = start - rotation;
   const cupX = pivotToCup * Math.sin(cupAngle);
   const cupY = -pivotToCup * Math.cos(cupAngle);
@@ -65,7 +73,7 @@ export function linkageAt(linkage: PushrodLinkage, rotation: number): LinkageSta
   const tipAngle = tipAngleClosed - rotation;
   return {
     rotation,
-    valveLift: 2 * pivotToTip * Math.sin(rotation / 2) * Math.cos(tipAngleClosed - rotation / 2),
+    valveLift: valveLiftAt(linkage, rotation),
     lobeLift,
     liftRate,
     ratio: (pivotToTip * Math.cos(tipAngle)) / liftRate,

@@ -1,5 +1,4 @@
-import { impossible } from '../../../shared/problems/faults.ts';
-import { refuseSolidAbove } from './spring-heights.ts';
+import { type InputFault, InputFaults } from '../../../shared/problems/faults.ts';
 
 /** One spring of a nest, in SI. */
 export interface NestSpring {
@@ -8,15 +7,29 @@ export interface NestSpring {
   readonly solidHeight: number;
 }
 
-/** Refuses springs that can't be: solid above free, or solid above the height they are installed at. */
+const impossibleAt = (pointer: string, detail: string): InputFault => ({
+  pointer,
+  code: 'impossible-input',
+  detail,
+});
+
+/** Refuses springs that can't be, each of them: solid above free, or solid above the height they are installed at. */
 export function refuseImpossibleSprings(springs: readonly NestSpring[], installedHeight: number): void {
+  const faults: InputFault[] = [];
+  let blamedHeight = false;
   for (const [index, { freeLength, solidHeight }] of springs.entries()) {
-    const own = `springs/${index}`;
+    const own = `/springs/${index}`;
     if (solidHeight > freeLength) {
-      impossible([`${own}/solidHeight`, `${own}/freeLength`], 'the solid height is above the free length');
+      const detail = 'the solid height is above the free length';
+      faults.push(impossibleAt(`${own}/solidHeight`, detail), impossibleAt(`${own}/freeLength`, detail));
+    } else if (solidHeight > installedHeight) {
+      const detail = 'the solid height is above the installed height: the spring would not go in';
+      faults.push(impossibleAt(`${own}/solidHeight`, detail));
+      if (!blamedHeight) faults.push(impossibleAt('/installedHeight', detail));
+      blamedHeight = true;
     }
-    refuseSolidAbove(solidHeight, installedHeight, [`${own}/solidHeight`, 'installedHeight']);
   }
+  if (faults.length > 0) throw new InputFaults(faults.slice(0, 100));
 }
 
 /**

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { FaultCode } from '../../../shared/problems/faults.ts';
 import { fieldInfo } from '../../../shared/schemas/field-info.ts';
+import { quantityJsonSchema } from '../../../shared/schemas/fields.ts';
 import { type QuantityReading, readQuantity } from '../../../shared/schemas/read-quantity.ts';
 import { expansionOf, MATERIAL_NAMES } from './materials.ts';
 
@@ -44,16 +45,11 @@ export function materialField(description: string) {
     })
     .meta({
       anyOf: [
-        { type: 'string', enum: [...MATERIAL_NAMES] },
+        { type: 'string', minLength: 1, maxLength: 200 },
         {
           type: 'object',
           properties: {
-            expansion: {
-              type: 'object',
-              properties: { value: { type: 'number' }, unit: { type: 'string', enum: ['1/K'] } },
-              required: ['value', 'unit'],
-              additionalProperties: false,
-            },
+            expansion: quantityJsonSchema('expansion'),
           },
           required: ['expansion'],
           additionalProperties: false,
