@@ -2,7 +2,13 @@ import { z } from 'zod';
 import type { FaultCode } from '../problems/faults.ts';
 import { type Dimension, type Unit, unitsOf } from '../quantities/units.ts';
 import { fieldInfo } from './field-info.ts';
-import { fromValueAndUnit, type QuantityRange, type QuantityReading, readQuantity, sharedUnit } from './read-quantity.ts';
+import {
+  fromValueAndUnit,
+  type QuantityRange,
+  type QuantityReading,
+  readQuantity,
+  sharedUnit,
+} from './read-quantity.ts';
 
 /** The longest array taken unless a field says otherwise. */
 export const LONGEST = 2000;

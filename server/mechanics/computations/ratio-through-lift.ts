@@ -57,6 +57,7 @@ type Input = z.output<typeof input>;
  * line starts above nought), compliance {value, standardUncertainty} [m/N] with both passes alone, correlations [1] in
  * the order of identifiable, residuals [m], segmentRatios [1], runningSegmentRatios [1], identifiable [1]
  * @throws impossible-input when a lift is not above the one before
+ * @throws impossible-input when the stations stand so near together that a double can't tell them apart
  * @throws impossible-input when the ratio comes out at nought, below, or above 100
  *
  * Validity: one ratio through the lift; five stations can't tell a ratio that changes.

@@ -1,3 +1,4 @@
+import { impossible } from '../../../shared/problems/faults.ts';
 import { correlationsOf, type Fit, leastSquares } from '../statistics/least-squares.ts';
 import type { Pair, RunningPass } from './through-lift-fields.ts';
 
@@ -24,8 +25,7 @@ function fitOf(stations: readonly Pair[], loads: readonly number[]): Fit {
     ? leastSquares([lifts, lash, loads.map((load) => -load)], valve)
     : undefined;
   const found = given ?? leastSquares([lifts, lash], valve);
-  if (found === undefined) throw new RangeError('rising stations that can’t be told apart');
-  return found;
+  return found ?? impossible(['pairs'], 'stand so near together that no ratio can be told from them');
 }
 
 /**
@@ -39,6 +39,7 @@ function fitOf(stations: readonly Pair[], loads: readonly number[]): Fit {
  * @param readingUncertainty [m] standard uncertainty of each lift, not negative
  * @returns ratio R [1], lashLeftIn g [m], compliance C [m/N] (with both passes), each with its standard uncertainty;
  * correlations [1] in that order; residuals [m]
+ * @throws impossible-input when the stations can't be told apart
  *
  * Validity: one ratio through the lift, errors alike at every station; a few stations can't tell a ratio that
  * changes from one that does not.
