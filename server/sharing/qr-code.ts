@@ -1,11 +1,17 @@
 import { create } from 'qrcode';
-import type { DrawingData } from '../../views/parts/drawing.examples.ts';
 
 /** Light modules that ISO/IEC 18004 asks for on every side. */
 const QUIET = 4;
 
-/** A link as a QR code: one path, a square for each dark module. */
-export function qrCode(text: string, id: string): DrawingData {
+export interface QrCode {
+  readonly viewBox: string;
+  /** One path, a square for each dark module; made of numbers alone. */
+  readonly dark: string;
+  readonly paper: string;
+}
+
+/** A link as a QR code for the camera of a phone. */
+export function qrCode(text: string): QrCode {
   const { modules } = create(text, { errorCorrectionLevel: 'M' });
   const { size } = modules;
   const squares: string[] = [];
@@ -15,13 +21,5 @@ export function qrCode(text: string, id: string): DrawingData {
     }
   }
   const side = size + 2 * QUIET;
-  return {
-    id,
-    title: 'The link as a QR code',
-    desc: 'A phone’s camera opens the link from this code. The same link stands beside it in words.',
-    viewBox: `0 0 ${side} ${side}`,
-    svg: `<path class="code-paper" d="M0 0H${side}V${side}H0Z"/><path class="code-ink" shape-rendering="crispEdges" d="${squares.join('')}"/>`,
-    toScale: false,
-    caption: 'For the camera of a phone',
-  };
+  return { viewBox: `0 0 ${side} ${side}`, dark: squares.join(''), paper: `M0 0H${side}V${side}H0Z` };
 }

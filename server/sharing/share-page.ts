@@ -72,10 +72,7 @@ function endForm(sight: Sight, link: ShareLink, index: number): Slot {
 
 /** A link just made. Its secret stands on this one page and is kept nowhere. */
 function madeSlots(link: string): Slot[] {
-  return [
-    { template: '/pages/call/link', data: { link } },
-    { template: '/parts/drawing', data: qrCode(link, 'link-code') },
-  ];
+  return [{ template: '/pages/call/link', data: { link, code: qrCode(link) } }];
 }
 
 export function shareBody(

@@ -38,7 +38,8 @@ export function stepPage(
   const stop = stopForm(sight);
   const hold = holdOf(sight);
   const title = at.title ?? STEPS[at.step].title;
-  const { say, how } = wordsFor(sight, at.step);
+  // A page beside the steps has its own business; what the step asks does not stand on it.
+  const { say, how } = at.title === undefined ? wordsFor(sight, at.step) : {};
   const header: Slot = {
     template: '/parts/step-header',
     data: {
