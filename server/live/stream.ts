@@ -92,6 +92,8 @@ export async function stream(
 
   async function renew(): Promise<void> {
     if (!out.comment('here')) return out.cut();
+    // A script can't see comments; by this it knows a connection that died without a word.
+    out.event('beat', {});
     if ((await still()) === undefined) return end();
     if (!ended) await deps.db.inShop(shopId, (tx) => arrive(tx, caller, buildId, id, step));
   }

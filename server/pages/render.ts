@@ -13,10 +13,19 @@ export interface Live {
   readonly seq: number;
 }
 
-function liveOf(page: Page): object {
+/** What the script of a live page needs. A page that answers a form has an address that can't be fetched again. */
+function liveOf(request: FastifyRequest, page: Page): object {
   if (page.live === undefined || page.caller === undefined) return {};
   const { stream, steps, step, seq } = page.live;
-  return { live: { href: `${stream}?step=${step}&after=${seq}`, steps, step, self: page.caller.name } };
+  return {
+    live: {
+      href: `${stream}?step=${step}&after=${seq}`,
+      steps,
+      step,
+      self: page.caller.name,
+      ...(request.method === 'GET' ? {} : { beside: `${steps}/${step}` }),
+    },
+  };
 }
 
 export interface Page {
@@ -76,7 +85,7 @@ export function renderPage(
         ? undefined
         : { name: caller.name, signOutHref: caller.kind === 'staff' ? '/account' : undefined },
     side,
-    ...liveOf(page),
+    ...liveOf(request, page),
     keysOff: caller?.kind === 'staff' && !caller.shortcuts,
   });
   if (caller !== undefined) reply.header('cache-control', 'no-store');

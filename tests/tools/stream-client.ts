@@ -4,6 +4,8 @@ export interface Received {
   readonly name: string;
   readonly data: unknown;
   readonly id: number | undefined;
+  /** When it came, by performance.now(). */
+  readonly at: number;
 }
 
 export interface StreamClient {
@@ -53,6 +55,7 @@ export function openStream(url: string, headers: Record<string, string>): Promis
           name: field(block, 'event') ?? 'message',
           data: JSON.parse(data),
           id: id === undefined ? undefined : Number(id),
+          at: performance.now(),
         });
       }
       const over = new Promise<void>((done) => {

@@ -1,0 +1,57 @@
+import { Idiomorph } from 'idiomorph';
+import { holdsFormInUse, isBegunForm } from './begun.ts';
+
+/** What stands beside the form of a page; on a page that answers a form only this is brought up to date. */
+const BESIDE = ['.tape', '.missing', '.hold'] as const;
+
+const isPresence = (node: Node) => node instanceof HTMLElement && node.dataset.presence !== undefined;
+
+function morph(here: Element, next: Element): void {
+  // Only a morph of a head answers a promise worth waiting for.
+  void Idiomorph.morph(here, next, {
+    morphStyle: 'outerHTML',
+    ignoreActiveValue: true,
+    callbacks: {
+      beforeNodeMorphed: (from: Node) => !isBegunForm(from) && !isPresence(from),
+      beforeNodeRemoved: (node: Node) => !holdsFormInUse(node),
+      // What somebody has opened or closed stays so.
+      beforeAttributeUpdated: (name: string, node: Element) =>
+        !(name === 'open' && node instanceof HTMLDetailsElement),
+    },
+  });
+}
+
+function lines(): Map<string, Element> {
+  return new Map([...document.querySelectorAll('.tape-line')].map((line) => [line.id, line]));
+}
+
+const plain = (element: Element | null) => (element?.textContent ?? '').replace(/\s+/g, ' ').trim();
+
+/** What the new lines of the tape say, save one's own. */
+function said(fresh: readonly Element[], self: string): string[] {
+  // A result's line has the number of an entry with a letter: nobody entered it.
+  const others = fresh.filter((line) => /^line-\d+$/.test(line.id) && line.getAttribute('data-by') !== self);
+  const last = others.at(-1);
+  if (last === undefined) return [];
+  const what = `${last.getAttribute('data-by')}: ${plain(last.querySelector('.tape-entry'))}.`;
+  return others.length === 1 ? [what] : [`${others.length} new lines. The last, ${what}`];
+}
+
+/**
+ * Makes the page as the fetched one, without touching what somebody has begun, opened or points at.
+ * Answers what others have entered, in words.
+ */
+export function mergePage(html: string, self: string, besideOnly: boolean): string[] {
+  const next = new DOMParser().parseFromString(html, 'text/html');
+  const known = lines();
+  for (const part of besideOnly ? BESIDE : ['main']) {
+    const from = document.querySelector(part);
+    const to = next.querySelector(part);
+    if (from !== null && to !== null) morph(from, to);
+    else if (from === null && to !== null) document.querySelector('main')?.prepend(to);
+    else from?.remove();
+  }
+  const fresh = [...lines()].filter(([id]) => !known.has(id)).map(([, line]) => line);
+  for (const line of fresh) line.classList.add('is-fresh');
+  return said(fresh, self);
+}
