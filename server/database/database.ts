@@ -46,6 +46,9 @@ export function openDatabase(
   });
   // A server that goes away kills idle clients; without a listener that would end the process.
   pool.on('error', options.onIdleError);
+  // The pool listens to idle clients alone. One that is lent out and between two statements when its server dies
+  // has nobody; its next statement fails by itself.
+  pool.on('connect', (client) => void client.on('error', () => undefined));
   const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
 
   async function attempt<T>(setting: string, work: (tx: Tx) => Promise<T>): Promise<T> {

@@ -51,9 +51,11 @@ export async function spawnService(environment: Record<string, string>): Promise
     said: () => text,
     async end(signal) {
       const began = performance.now();
-      const ended = once(child, 'exit');
-      child.kill(signal);
-      await ended;
+      if (child.exitCode === null && child.signalCode === null) {
+        const ended = once(child, 'exit');
+        child.kill(signal);
+        await ended;
+      }
       return { code: child.exitCode, ms: performance.now() - began };
     },
   };
