@@ -28,8 +28,8 @@ const descriptionView = z
   })
   .meta({ id: 'ComputationDescription' });
 
-/** What large arrays of quantities need; the longest allowed list fits several times over. */
-const BODY_LIMIT = 8 * 1024 * 1024;
+/** A list fifty times too long still gets its answer by field, not a refusal of the whole body. */
+const BODY_LIMIT = 16 * 1024 * 1024;
 
 /** `GET` and `POST /api/v1/compute/...`, one route pair per registration. */
 export function computeRoutes(app: FastifyInstance, deps: Deps): void {

@@ -28,7 +28,13 @@ const input = z
     if (came(ctx, 'values') && came(ctx, 'n')) {
       faultAt(ctx, ['n'], 'not-allowed', 'goes with mean and s alone: values are counted');
     }
-  }, evenIfFaulty);
+  }, evenIfFaulty)
+  .meta({
+    oneOf: [
+      { properties: { mean: false, s: false, n: false }, required: ['values'] },
+      { properties: { values: false }, required: ['mean', 's'] },
+    ],
+  });
 
 const output = z.object({
   cp: outNumber('width of the limits over six standard deviations'),

@@ -46,4 +46,10 @@ export const chartInput = z
     if (!came(ctx, wanted))
       faultAt(ctx, [wanted], 'required', `is missing: the ${kind} chart is drawn from it`);
     if (came(ctx, other)) faultAt(ctx, [other], 'not-allowed', `does not go with the ${kind} chart`);
-  }, evenIfFaulty);
+  }, evenIfFaulty)
+  .meta({
+    oneOf: [
+      { properties: { chart: { const: 'xbar-r' }, individuals: false }, required: ['subgroups'] },
+      { properties: { chart: { const: 'individuals' }, subgroups: false }, required: ['individuals'] },
+    ],
+  });
