@@ -27,13 +27,17 @@ function ratioOfStamp(arm: Arm | undefined): number | undefined {
 
 const ABOUT_TURNS = new Set(['turn-miscounted', 'hand-read-backwards', 'turn-too-few', 'turn-too-many']);
 
+/** A program answers a question by its code, a page by the words that were asked. */
+const isAboutTurns = (question: string) =>
+  ABOUT_TURNS.has(question) || /\bturns? of the dial\b|\bthe wrong way round\b/i.test(question);
+
 /** What was put right for a reading, against the state of the first set-up. */
 function putRight(setUp: SetUp, first: SetUp, answers: readonly Answer[]) {
   const { lash, alignment } = setUp.method;
   return {
     ...(lash === 'zero' && first.method.lash !== 'zero' ? { lashSet: true } : {}),
     ...(alignment === 'parallel' && first.method.alignment !== 'parallel' ? { aligned: true } : {}),
-    ...(answers.some((each) => each.setUpId === setUp.id && ABOUT_TURNS.has(each.question))
+    ...(answers.some((each) => each.setUpId === setUp.id && isAboutTurns(each.question))
       ? { counted: true }
       : {}),
   };
