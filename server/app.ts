@@ -14,7 +14,7 @@ import { draining } from './http/draining.ts';
 import { parseJson } from './http/json-body.ts';
 import { describeRoute } from './http/openapi.ts';
 import { problems } from './http/problems.ts';
-import { requestLog } from './http/request-log.ts';
+import { type LogStream, requestLog } from './http/request-log.ts';
 import { sameSite } from './http/same-site.ts';
 import { securityHeaders } from './http/security-headers.ts';
 import { leaveUnchecked } from './http/validate.ts';
@@ -23,9 +23,9 @@ import { pageError } from './pages/error-page.ts';
 import { pageRoutes } from './pages/routes.ts';
 
 /** Builds the whole service, not yet listening; the process and the tests use this same one. */
-export async function buildApp(deps: Deps): Promise<FastifyInstance> {
+export async function buildApp(deps: Deps, log?: LogStream): Promise<FastifyInstance> {
   const app = Fastify({
-    logger: requestLog(deps.config.LOG_LEVEL),
+    logger: requestLog(deps.config.LOG_LEVEL, log),
     // One line for each refusal or failure is enough; a line per request would drown them.
     logController: new LogController({ disableRequestLogging: true }),
     trustProxy: deps.config.TRUSTED_PROXIES?.split(',').map((each) => each.trim()) ?? false,

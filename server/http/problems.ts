@@ -3,6 +3,7 @@ import fp from 'fastify-plugin';
 import { InputFaults } from '../../shared/problems/faults.ts';
 import { Failure } from '../problems/failure.ts';
 import { PROBLEMS, type ProblemCode } from '../problems/registry.ts';
+import { loggablePath } from './request-log.ts';
 
 /** An RFC 9457 problem as it is sent. */
 export interface Problem {
@@ -62,8 +63,9 @@ export async function sendProblem(reply: FastifyReply, error: unknown): Promise<
 
 /** Logs what only we may know. */
 export function logFailure(request: FastifyRequest, error: unknown, status: number): void {
-  if (status >= 500) request.log.error({ err: error }, 'request failed');
-  else request.log.info({ status }, 'request refused');
+  const what = { method: request.method, path: loggablePath(request.url), status };
+  if (status >= 500) request.log.error({ ...what, err: error }, 'request failed');
+  else request.log.info(what, 'request refused');
 }
 
 /** An address the service answers to, as it was declared. */

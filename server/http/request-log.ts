@@ -29,10 +29,16 @@ export function loggableError(error: unknown): LoggedError {
   };
 }
 
+/** Where the lines go when it is not stdout. */
+export interface LogStream {
+  write(line: string): void;
+}
+
 /** Structured lines on stdout: no bodies, no headers, no tokens. */
-export function requestLog(level: string): FastifyLoggerOptions {
+export function requestLog(level: string, stream: LogStream | undefined): FastifyLoggerOptions {
   return {
     level,
+    ...(stream === undefined ? {} : { stream }),
     serializers: {
       req: (request: FastifyRequest) => ({ method: request.method, path: loggablePath(request.url) }),
       err: loggableError,

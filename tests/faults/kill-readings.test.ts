@@ -10,7 +10,7 @@ import { freePort, type Spawned, spawnService } from '../tools/spawn-service.ts'
  * third the postmaster; every sixth kills both. KILL_ROUNDS sets the number (4 unless set: what fits 45 s).
  */
 const ROUNDS = Number(process.env.KILL_ROUNDS ?? '4');
-const ROUND_MS = 30_000;
+const ROUND_MS = 60_000;
 
 async function killService(service: Spawned): Promise<void> {
   await service.end('SIGKILL');
