@@ -1,10 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { computation } from '../../server/mechanics/computations/centreline.ts';
-import { expectSoundUnderFire } from './helpers/hostile.ts';
-import { deg, expectSame, inch, runnerOf } from './helpers/run.ts';
+import { expectSame } from './helpers/near.ts';
+import { deg, inches } from './helpers/quantities.ts';
+import { runner } from './helpers/runner.ts';
+import { expectSoundUnderFire } from './helpers/under-fire.ts';
 
-const run = runnerOf(computation);
+const { registered, run, number, refused } = runner(computation);
 const event = (value: number, side: string) => ({ ...deg(value), side });
 const wheel = (before: number, after: number, more: object = {}) => ({
   before: deg(before),
@@ -14,31 +16,31 @@ const wheel = (before: number, after: number, more: object = {}) => ({
 
 describe('printed figures', () => {
   test('60 and 145.5 after TDC: 102.75 (degreeing text)', () => {
-    expect(run.number(wheel(60, 145.5), '/centreline')).toBeCloseTo(102.75, 10);
+    expect(number(wheel(60, 145.5), 'centreline')).toBeCloseTo(102.75, 10);
   });
   test('opens 10 ATDC, closes 39 ABDC: 114.5 (degreeing text)', () => {
     const given = { opens: event(10, 'ATDC'), closes: event(39, 'ABDC') };
-    expect(run.number(given, '/centreline')).toBeCloseTo(114.5, 10);
+    expect(number(given, 'centreline')).toBeCloseTo(114.5, 10);
   });
   test('opens 77 BBDC, closes 29 ATDC: exhaust 114 (cam-timing article)', () => {
     const given = { opens: '77 BBDC', closes: '29 ATDC', side: 'exhaust' };
-    expect(run.number(given, '/centreline')).toBeCloseTo(114, 10);
+    expect(number(given, 'centreline')).toBeCloseTo(114, 10);
   });
 });
 
 describe('against the card, positive is earlier', () => {
   test('intake: card − centreline', () => {
-    expect(run.number(wheel(60, 145.5, { card: deg(106) }), '/advanceAgainstCard')).toBeCloseTo(3.25, 10);
+    expect(number(wheel(60, 145.5, { card: deg(106) }), 'advanceAgainstCard')).toBeCloseTo(3.25, 10);
   });
   test('exhaust: centreline − card, from a 360° wheel or from readings before TDC', () => {
     const more = { side: 'exhaust', card: deg(110) };
     for (const given of [wheel(203, 289, more), wheel(-157, -71, more), wheel(563, 649, more)]) {
-      expect(run.number(given, '/centreline')).toBeCloseTo(114, 10);
-      expect(run.number(given, '/advanceAgainstCard')).toBeCloseTo(4, 10);
+      expect(number(given, 'centreline')).toBeCloseTo(114, 10);
+      expect(number(given, 'advanceAgainstCard')).toBeCloseTo(4, 10);
     }
   });
   test('left out without a card', () => {
-    expect(run.answer(wheel(60, 145.5)).result).not.toHaveProperty('advanceAgainstCard');
+    expect(run(wheel(60, 145.5)).result).not.toHaveProperty('advanceAgainstCard');
   });
 });
 
@@ -50,12 +52,12 @@ test('a peak between two equal lifts of a symmetric lobe is found again', () => 
       fc.constantFrom('intake', 'exhaust'),
       (peak, half, side) => {
         const at = side === 'intake' ? peak : -peak;
-        expect(run.number(wheel(at - half, at + half, { side }), '/centreline')).toBeCloseTo(peak, 9);
+        expect(number(wheel(at - half, at + half, { side }), 'centreline')).toBeCloseTo(peak, 9);
         // The same lobe by its events: half its duration less the event by TDC, duration 2·half.
         const [atTop, atBottom] = [half - peak, half + peak - 180];
         const opens = side === 'intake' ? event(atTop, 'BTDC') : event(atBottom, 'BBDC');
         const closes = side === 'intake' ? event(atBottom, 'ABDC') : event(atTop, 'ATDC');
-        expect(run.number({ opens, closes, side }, '/centreline')).toBeCloseTo(peak, 9);
+        expect(number({ opens, closes, side }, 'centreline')).toBeCloseTo(peak, 9);
       },
     ),
   );
@@ -64,37 +66,41 @@ test('a peak between two equal lifts of a symmetric lobe is found again', () => 
 describe('input that can’t be', () => {
   test('a side of the wrong dead centre, beside other faults', () => {
     const given = { opens: event(10, 'BBDC'), closes: event(39, 'BTDC'), card: 3 };
-    expect(run.refused(given)).toEqual([
+    expect(refused(given)).toEqual([
       '/card wrong-dimension',
       '/opens/side not-allowed',
       '/closes/side not-allowed',
     ]);
     const exhaust = { opens: event(10, 'BTDC'), closes: event(39, 'ATDC'), side: 'exhaust' };
-    expect(run.refused(exhaust)).toEqual(['/opens/side not-allowed']);
+    expect(refused(exhaust)).toEqual(['/opens/side not-allowed']);
   });
   test('half a form, both, none', () => {
-    expect(run.refused({})).toEqual(['/before required', '/after required']);
-    expect(run.refused({ before: deg(60) })).toEqual(['/after required']);
-    expect(run.refused({ closes: event(39, 'ABDC') })).toEqual(['/opens required']);
-    expect(run.refused({ ...wheel(60, 145), opens: event(1, 'BTDC') })).toEqual(['/opens not-allowed']);
-    expect(run.refused({ before: 60, after: deg(145) })).toEqual(['/before wrong-dimension']);
+    expect(refused({})).toEqual(['/before required', '/after required']);
+    expect(refused({ before: deg(60) })).toEqual(['/after required']);
+    expect(refused({ closes: event(39, 'ABDC') })).toEqual(['/opens required']);
+    expect(refused({ ...wheel(60, 145), opens: event(1, 'BTDC') })).toEqual(['/opens not-allowed']);
+    expect(refused({ before: 60, after: deg(145) })).toEqual(['/before wrong-dimension']);
   });
   test('readings the wrong way round, 720° apart, a negative card, an unknown side', () => {
     const both = ['/before impossible-input', '/after impossible-input'];
-    expect(run.refused(wheel(145.5, 60))).toEqual(both);
-    expect(run.refused(wheel(-400, 400))).toEqual(both);
-    expect(run.refused(wheel(60, 145, { card: deg(-106), side: 'inlet' }))).toEqual([
+    expect(refused(wheel(145.5, 60))).toEqual(both);
+    expect(refused(wheel(-400, 400))).toEqual(both);
+    expect(refused(wheel(60, 145, { card: deg(-106), side: 'inlet' }))).toEqual([
       '/side not-allowed',
       '/card out-of-range',
     ]);
-    expect(run.refused({ before: inch(1), after: deg(3) })).toEqual(['/before wrong-dimension']);
+    expect(refused({ before: inches(1), after: deg(3) })).toEqual(['/before wrong-dimension']);
   });
   test('under fire', () => {
-    expectSoundUnderFire(run, { ...wheel(60, 145.5), card: deg(106) });
-    expectSoundUnderFire(run, { opens: event(31, 'BTDC'), closes: event(63, 'ABDC'), side: 'intake' });
+    expectSoundUnderFire(computation, { ...wheel(60, 145.5), card: deg(106) });
+    expectSoundUnderFire(computation, {
+      opens: event(31, 'BTDC'),
+      closes: event(63, 'ABDC'),
+      side: 'intake',
+    });
   }, 30_000);
 });
 
 test('the worked example', () => {
-  expectSame(run.answer(run.example.inputs).result, run.example.result);
+  expectSame(run(registered.example.inputs).result, registered.example.result);
 });

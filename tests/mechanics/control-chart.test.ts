@@ -3,10 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { computation } from '../../server/mechanics/computations/control-chart.ts';
 import { controlConstants } from '../../server/mechanics/statistics/control-constants.ts';
 import { describeContract } from './helpers/bad-input.ts';
-import { expectSoundUnderFire } from './helpers/hostile.ts';
 import { expectNear } from './helpers/near.ts';
-import { runnerOf } from './helpers/run.ts';
 import { runner } from './helpers/runner.ts';
+import { expectSoundUnderFire } from './helpers/under-fire.ts';
 import { rangeOfNormal } from './statistics/range-distribution.ts';
 
 const { run, number, faults } = runner(computation);
@@ -223,8 +222,8 @@ test.each([
 });
 
 test('anything in place of any field is answered or refused at its place', () => {
-  expectSoundUnderFire(runnerOf(computation), body);
-  expectSoundUnderFire(runnerOf(computation), { individuals: [1, 2, 3], chart: 'individuals' });
+  expectSoundUnderFire(computation, body);
+  expectSoundUnderFire(computation, { individuals: [1, 2, 3], chart: 'individuals' });
 });
 
 describeContract(computation, { body });

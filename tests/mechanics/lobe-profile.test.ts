@@ -3,10 +3,12 @@ import { describe, expect, test } from 'vitest';
 import { computation } from '../../server/mechanics/computations/lobe-profile.ts';
 import { lobeFlank } from '../../server/mechanics/lobe/lobe-flank.ts';
 import { motionLaw } from '../../server/mechanics/motion-laws/motion-law.ts';
-import { expectSoundUnderFire } from './helpers/hostile.ts';
-import { deg, expectClose, expectSame, inch, mm, quantity, runnerOf } from './helpers/run.ts';
+import { expectNear, expectSame } from './helpers/near.ts';
+import { deg, inches, mm, quantity } from './helpers/quantities.ts';
+import { runner } from './helpers/runner.ts';
+import { expectSoundUnderFire } from './helpers/under-fire.ts';
 
-const run = runnerOf(computation);
+const { registered, run, number, numbers, refused } = runner(computation);
 const RAD = Math.PI / 180;
 
 type Pair = readonly [lift: number, duration: number];
@@ -16,19 +18,19 @@ const body = (
   angles: readonly number[],
   more: object = {},
 ) => ({
-  lobeLift: inch(lobeLift),
+  lobeLift: inches(lobeLift),
   centreline: deg(106),
   side: 'intake',
-  durations: durations.map(([lift, duration]) => ({ atLift: inch(lift), duration: deg(duration) })),
+  durations: durations.map(([lift, duration]) => ({ atLift: inches(lift), duration: deg(duration) })),
   crankAngles: { values: angles, unit: 'deg' },
   ...more,
 });
 const liftAt = (given: object, angle: number): number =>
-  run.number({ ...given, crankAngles: [deg(angle)] }, '/lifts/0');
+  number({ ...given, crankAngles: [deg(angle)] }, 'lifts.0');
 
 describe('one duration: the 4-5-6-7 polynomial', () => {
   test('seat duration 280: the law itself, .032076 at TDC, .072655 at 10, .131328 at 20 (worked out apart)', () => {
-    const lifts = run.numbers(body(0.5, [[0, 280]], [0, 10, 20]), '/lifts');
+    const lifts = numbers(body(0.5, [[0, 280]], [0, 10, 20]), 'lifts');
     [0.032076, 0.072655, 0.131328].forEach((wanted, index) => {
       expect(lifts[index]).toBeCloseTo(wanted, 6);
     });
@@ -99,13 +101,13 @@ describe('any card', () => {
   test('every duration of it is met, on both flanks', () => {
     fc.assert(
       fc.property(cards, (card) => {
-        expect(run.number(given(card), '/fitError')).toBeLessThan(1e-12);
+        expect(number(given(card), 'fitError')).toBeLessThan(1e-12);
         for (const [lift, duration] of card.pairs) {
           for (const way of [-1, 1]) {
-            expectClose(liftAt(given(card), card.peak + (way * duration) / 2), lift, 1e-9);
+            expectNear(liftAt(given(card), card.peak + (way * duration) / 2), lift, 1e-9);
           }
         }
-        expectClose(liftAt(given(card), card.peak), card.lobeLift, 1e-12);
+        expectNear(liftAt(given(card), card.peak), card.lobeLift, 1e-12);
       }),
       { numRuns: 60 },
     );
@@ -116,7 +118,7 @@ describe('any card', () => {
       fc.property(cards, (card) => {
         const step = 0.25;
         const angles = Array.from({ length: 1441 }, (_, index) => card.peak + index * step);
-        const lifts = run.numbers({ ...given(card), crankAngles: { values: angles, unit: 'deg' } }, '/lifts');
+        const lifts = numbers({ ...given(card), crankAngles: { values: angles, unit: 'deg' } }, 'lifts');
         const falls = lifts.slice(1).map((lift, index) => (lifts[index] ?? 0) - lift);
         expect(Math.min(...falls)).toBeGreaterThanOrEqual(-1e-12);
         expect(falls[0]).toBeLessThan(1e-3 * card.lobeLift);
@@ -151,8 +153,8 @@ describe('any card', () => {
 
   test('the order of the durations and their unit do not matter', () => {
     const angles = [-20, 0, 20, 60, 106, 180];
-    const one = run.numbers(body(0.35, CARD, angles), '/lifts');
-    const turned = run.numbers(body(0.35, CARD.toReversed(), angles), '/lifts');
+    const one = numbers(body(0.35, CARD, angles), 'lifts');
+    const turned = numbers(body(0.35, CARD.toReversed(), angles), 'lifts');
     const metric = {
       ...body(0.35, [], angles),
       lobeLift: mm(8.89),
@@ -162,8 +164,8 @@ describe('any card', () => {
       })),
     };
     expect(turned).toEqual(one);
-    run.numbers(metric, '/lifts').forEach((lift, index) => {
-      expectClose(lift, one[index] ?? Number.NaN, 1e-9);
+    numbers(metric, 'lifts').forEach((lift, index) => {
+      expectNear(lift, one[index] ?? Number.NaN, 1e-9);
     });
   });
 });
@@ -195,30 +197,29 @@ describe('several points of one known lobe give that lobe back', () => {
 });
 
 test('an exhaust peaks before top dead centre, an intake after', () => {
-  expectClose(liftAt(body(0.35, CARD, [], { side: 'exhaust' }), -106), 0.35);
+  expectNear(liftAt(body(0.35, CARD, [], { side: 'exhaust' }), -106), 0.35);
   expect(liftAt(body(0.35, CARD, [], { side: 'exhaust' }), 106)).toBe(0);
 });
 
 describe('input that can’t be', () => {
-  const refused = (durations: readonly Pair[], more: object = {}) =>
-    run.refused(body(0.35, durations, [0], more));
+  const cards = (durations: readonly Pair[], more: object = {}) => refused(body(0.35, durations, [0], more));
   test('durations that do not fall with rising lift', () => {
     const wanted = ['/durations/1/duration impossible-input'];
     expect(
-      refused([
+      cards([
         [0.006, 280],
         [0.05, 280],
       ]),
     ).toEqual(wanted);
     expect(
-      refused([
+      cards([
         [0.006, 280],
         [0.05, 290],
         [0.2, 150],
       ]),
     ).toEqual(wanted);
     expect(
-      refused([
+      cards([
         [0.05, 230],
         [0.006, 220],
       ]),
@@ -226,41 +227,41 @@ describe('input that can’t be', () => {
   });
   test('a lift stated at or over the lobe lift, or twice; its neighbours are not blamed', () => {
     expect(
-      refused([
+      cards([
         [0.35, 100],
         [0.05, 230],
       ]),
     ).toEqual(['/durations/0/atLift impossible-input']);
     expect(
-      refused([
+      cards([
         [0.05, 230],
         [0.36, 300],
       ]),
     ).toEqual(['/durations/1/atLift impossible-input']);
     expect(
-      refused([
+      cards([
         [0.05, 230],
         [0.05, 220],
       ]),
     ).toEqual(['/durations/1/atLift impossible-input']);
   });
   test('a duration over 720°, or so long that there is no base circle', () => {
-    expect(refused([[0.006, 721]])).toEqual(['/durations/0/duration impossible-input']);
-    expect(refused([[0, 720]])).toEqual([]);
-    expect(refused([[0.1, 700]])).toEqual(['/durations/0/duration impossible-input']);
-    expect(refused([[0.05, 230]], { centreline: deg(361) })).toEqual(['/centreline impossible-input']);
+    expect(cards([[0.006, 721]])).toEqual(['/durations/0/duration impossible-input']);
+    expect(cards([[0, 720]])).toEqual([]);
+    expect(cards([[0.1, 700]])).toEqual(['/durations/0/duration impossible-input']);
+    expect(cards([[0.05, 230]], { centreline: deg(361) })).toEqual(['/centreline impossible-input']);
   });
   test('faults at their places', () => {
-    expect(run.refused({})).toEqual([
+    expect(refused({})).toEqual([
       '/lobeLift required',
       '/centreline required',
       '/side required',
       '/durations required',
       '/crankAngles required',
     ]);
-    expect(refused([])).toEqual(['/durations required']);
-    const durations = [{ atLift: deg(1), duration: deg(0) }, { atLift: inch(-1) }, 3];
-    expect(run.refused({ ...body(0.35, [], [0]), durations, centreline: deg(-106) })).toEqual([
+    expect(cards([])).toEqual(['/durations required']);
+    const durations = [{ atLift: deg(1), duration: deg(0) }, { atLift: inches(-1) }, 3];
+    expect(refused({ ...body(0.35, [], [0]), durations, centreline: deg(-106) })).toEqual([
       '/centreline out-of-range',
       '/durations/0/atLift wrong-dimension',
       '/durations/0/duration out-of-range',
@@ -270,15 +271,15 @@ describe('input that can’t be', () => {
     ]);
   });
   test('under fire', () => {
-    expectSoundUnderFire(run, body(0.35, CARD, [0, 10]));
-    expectClose(liftAt(body(0.35, [[1e-300, 280]], []), 106), 0.35);
+    expectSoundUnderFire(computation, body(0.35, CARD, [0, 10]));
+    expectNear(liftAt(body(0.35, [[1e-300, 280]], []), 106), 0.35);
   }, 30_000);
   test('2 000 durations', () => {
     const many = Array.from({ length: 2000 }, (_, index): Pair => [(0.3 * index) / 2000, 300 - index / 10]);
-    expect(run.number(body(0.35, many, [0]), '/fitError')).toBeLessThan(1e-12);
+    expect(number(body(0.35, many, [0]), 'fitError')).toBeLessThan(1e-12);
   });
 });
 
 test('the worked example', () => {
-  expectSame(run.answer(run.example.inputs).result, run.example.result);
+  expectSame(run(registered.example.inputs).result, registered.example.result);
 });

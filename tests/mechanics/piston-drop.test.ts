@@ -3,15 +3,17 @@ import { describe, expect, test } from 'vitest';
 import { computation } from '../../server/mechanics/computations/piston-drop.ts';
 import { pistonDrop, pistonDropRate } from '../../server/mechanics/slider-crank/piston-travel.ts';
 import { sliderCrank } from '../../server/mechanics/slider-crank/slider-crank.ts';
-import { expectSoundUnderFire } from './helpers/hostile.ts';
-import { deg, expectClose, expectSame, inch, mm, runnerOf } from './helpers/run.ts';
+import { expectNear, expectSame } from './helpers/near.ts';
+import { deg, inches, mm } from './helpers/quantities.ts';
+import { runner } from './helpers/runner.ts';
+import { expectSoundUnderFire } from './helpers/under-fire.ts';
 
-const run = runnerOf(computation);
+const { registered, run, number, numbers, refused } = runner(computation);
 const DEG = Math.PI / 180;
 
 const body = (stroke: number, rod: number, angles: readonly number[], more: object = {}) => ({
-  stroke: inch(stroke),
-  rodLength: inch(rod),
+  stroke: inches(stroke),
+  rodLength: inches(rod),
   crankAngles: { values: angles, unit: 'deg' },
   from: 'true-tdc',
   ...more,
@@ -39,29 +41,29 @@ describe('Heywood (1988), equations 2.4 and 2.5, independent evaluation to nine 
     [3.75, 6.0, 2],
     [4.0, 6.135, 3],
   ] as const)('stroke %f, rod %f', (stroke, rod, column) => {
-    const drops = run.numbers(
+    const drops = numbers(
       body(
         stroke,
         rod,
         TABLE.map((row) => row[0]),
       ),
-      '/drops',
+      'drops',
     );
     drops.forEach((drop, index) => {
-      expectClose(drop, TABLE[index]?.[column] ?? Number.NaN, 6e-9);
+      expectNear(drop, TABLE[index]?.[column] ?? Number.NaN, 6e-9);
     });
   });
 
   test('nought at the top, even about it, the same a turn on', () => {
-    const drops = run.numbers(body(3.48, 5.7, [0, 37, -37, 397, -323, 1117]), '/drops');
+    const drops = numbers(body(3.48, 5.7, [0, 37, -37, 397, -323, 1117]), 'drops');
     expect(drops[0]).toBe(0);
-    for (const drop of drops.slice(2)) expectClose(drop, drops[1] ?? 0, 1e-12);
+    for (const drop of drops.slice(2)) expectNear(drop, drops[1] ?? 0, 1e-12);
   });
 
   test('half stroke at 81.220539°, 81.010701° and 80.618977°', () => {
-    expectClose(run.number(body(3.48, 5.7, [81.220539]), '/drops/0'), 1.74, 3e-8);
-    expectClose(run.number(body(3.75, 6.0, [81.010701]), '/drops/0'), 1.875, 3e-8);
-    expectClose(run.number(body(4.0, 6.135, [80.618977]), '/drops/0'), 2.0, 3e-8);
+    expectNear(number(body(3.48, 5.7, [81.220539]), 'drops.0'), 1.74, 3e-8);
+    expectNear(number(body(3.75, 6.0, [81.010701]), 'drops.0'), 1.875, 3e-8);
+    expectNear(number(body(4.0, 6.135, [80.618977]), 'drops.0'), 2.0, 3e-8);
   });
 
   test('the piston is fastest at 73.175297° for stroke 4, rod 6 (two routes; not the 73.17615° often remembered)', () => {
@@ -78,43 +80,40 @@ describe('Heywood (1988), equations 2.4 and 2.5, independent evaluation to nine 
 });
 
 describe('pin offset .060 in, stroke 3.48, rod 5.70 (derived by hand, figures worked out apart)', () => {
-  const offset = { pinOffset: inch(0.06) };
+  const offset = { pinOffset: inches(0.06) };
 
   test('dead centres and stroke', () => {
     const given = body(3.48, 5.7, [0], offset);
-    expect(run.number(given, '/tdcAt')).toBeCloseTo(0.4620677, 7);
-    expect(run.number(given, '/bdcAt')).toBeCloseTo(180.8681511, 7);
-    expect(run.number(given, '/actualStroke')).toBeCloseTo(3.48021263, 8);
+    expect(number(given, 'tdcAt')).toBeCloseTo(0.4620677, 7);
+    expect(number(given, 'bdcAt')).toBeCloseTo(180.8681511, 7);
+    expect(number(given, 'actualStroke')).toBeCloseTo(3.48021263, 8);
   });
 
   test('drops from crank-zero', () => {
-    const drops = run.numbers(
-      body(3.48, 5.7, [0, 10, 20, 30, 90], { ...offset, from: 'crank-zero' }),
-      '/drops',
-    );
+    const drops = numbers(body(3.48, 5.7, [0, 10, 20, 30, 90], { ...offset, from: 'crank-zero' }), 'drops');
     [0.0000738588, 0.0313383642, 0.129866746, 0.290720014, 1.99296084].forEach((wanted, index) => {
-      expectClose(drops[index] ?? Number.NaN, wanted, 1e-6);
+      expectNear(drops[index] ?? Number.NaN, wanted, 1e-6);
     });
   });
 
   test('drops from true TDC', () => {
-    const drops = run.numbers(body(3.48, 5.7, [0, 10, 20, 30, 90], offset), '/drops');
+    const drops = numbers(body(3.48, 5.7, [0, 10, 20, 30, 90], offset), 'drops');
     [0, 0.0344347138, 0.135976212, 0.299538992, 2.00697564].forEach((wanted, index) => {
-      expectClose(drops[index] ?? Number.NaN, wanted, 4e-9);
+      expectNear(drops[index] ?? Number.NaN, wanted, 4e-9);
     });
   });
 
   test('the other sign mirrors the engine', () => {
-    const left = run.numbers(body(3.48, 5.7, [10, -10], offset), '/drops');
-    const right = run.numbers(body(3.48, 5.7, [-10, 10], { pinOffset: inch(-0.06) }), '/drops');
+    const left = numbers(body(3.48, 5.7, [10, -10], offset), 'drops');
+    const right = numbers(body(3.48, 5.7, [-10, 10], { pinOffset: inches(-0.06) }), 'drops');
     right.forEach((drop, index) => {
-      expectClose(drop, left[index] ?? Number.NaN, 1e-12);
+      expectNear(drop, left[index] ?? Number.NaN, 1e-12);
     });
   });
 });
 
 describe('wrong formulas give other numbers', () => {
-  const right = run.number(body(3.48, 5.7, [90]), '/drops/0');
+  const right = number(body(3.48, 5.7, [90]), 'drops.0');
   test('plus under the root', () => {
     expect(Math.abs(1.74 + 5.7 - Math.sqrt(5.7 ** 2 + 1.74 ** 2) - right)).toBeGreaterThan(0.1);
   });
@@ -141,11 +140,11 @@ describe('any engine', () => {
   test('the drop is the pin’s distance along the bore, from the crankpin by coordinates', () => {
     fc.assert(
       fc.property(engine, ({ stroke, rod, offset, angle }) => {
-        const given = body(stroke, rod, [angle], { pinOffset: inch(offset), from: 'crank-zero' });
+        const given = body(stroke, rod, [angle], { pinOffset: inches(offset), from: 'crank-zero' });
         const [pinX, pinY] = [(stroke / 2) * Math.sin(angle * DEG), (stroke / 2) * Math.cos(angle * DEG)];
         const height = pinY + Math.sqrt(rod ** 2 - (pinX - offset) ** 2);
         const top = Math.sqrt((rod + stroke / 2) ** 2 - offset ** 2);
-        expect(Math.abs(run.number(given, '/drops/0') - (top - height))).toBeLessThan(1e-11 * rod);
+        expect(Math.abs(number(given, 'drops.0') - (top - height))).toBeLessThan(1e-11 * rod);
       }),
     );
   });
@@ -173,8 +172,8 @@ describe('any engine', () => {
           stroke: mm(stroke * 25.4),
           rodLength: mm(rod * 25.4),
         };
-        const inches = run.number(metric, '/drops/0');
-        expectClose(run.number(body(stroke, rod, [angle]), '/drops/0', 'metric'), inches * 25.4, 1e-9);
+        const inInches = number(metric, 'drops.0');
+        expectNear(number(body(stroke, rod, [angle]), 'drops.0', 'metric'), inInches * 25.4, 1e-9);
       }),
     );
   });
@@ -182,31 +181,31 @@ describe('any engine', () => {
 
 describe('input that can’t be', () => {
   test('a rod no longer than half the stroke', () => {
-    expect(run.refused(body(4, 2, [0]))).toEqual(['/rodLength impossible-input', '/stroke impossible-input']);
+    expect(refused(body(4, 2, [0]))).toEqual(['/rodLength impossible-input', '/stroke impossible-input']);
   });
   test('an offset that leaves no full turn', () => {
-    expect(run.refused(body(4, 6, [0], { pinOffset: inch(-4) }))).toEqual(['/pinOffset impossible-input']);
+    expect(refused(body(4, 6, [0], { pinOffset: inches(-4) }))).toEqual(['/pinOffset impossible-input']);
   });
   test('faults at their places', () => {
-    expect(run.refused({ ...body(-3, 6, [0]), crankAngles: [deg(1), 3, inch(2)], from: 'bdc' })).toEqual([
+    expect(refused({ ...body(-3, 6, [0]), crankAngles: [deg(1), 3, inches(2)], from: 'bdc' })).toEqual([
       '/stroke out-of-range',
       '/crankAngles/1 wrong-dimension',
       '/crankAngles/2 wrong-dimension',
       '/from not-allowed',
     ]);
-    expect(run.refused({})).toEqual([
+    expect(refused({})).toEqual([
       '/stroke required',
       '/rodLength required',
       '/crankAngles required',
       '/from required',
     ]);
-    expect(run.refused(body(4, 6, Array(2001).fill(0)))).toEqual(['/crankAngles too-many']);
+    expect(refused(body(4, 6, Array(2001).fill(0)))).toEqual(['/crankAngles too-many']);
   });
   test('under fire', () => {
-    expectSoundUnderFire(run, body(3.48, 5.7, [0, 10], { pinOffset: inch(0.06) }));
+    expectSoundUnderFire(computation, body(3.48, 5.7, [0, 10], { pinOffset: inches(0.06) }));
   }, 30_000);
 });
 
 test('the worked example', () => {
-  expectSame(run.answer(run.example.inputs).result, run.example.result);
+  expectSame(run(registered.example.inputs).result, registered.example.result);
 });

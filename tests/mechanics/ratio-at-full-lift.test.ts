@@ -2,11 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { computation } from '../../server/mechanics/computations/ratio-at-full-lift.ts';
 import { describeContract } from './helpers/bad-input.ts';
-import { expectSoundUnderFire } from './helpers/hostile.ts';
 import { expectNear } from './helpers/near.ts';
 import { inches, mm } from './helpers/quantities.ts';
-import { runnerOf } from './helpers/run.ts';
 import { partOf, runner } from './helpers/runner.ts';
+import { expectSoundUnderFire } from './helpers/under-fire.ts';
 
 const { run, number, faults } = runner(computation);
 
@@ -243,7 +242,7 @@ describe('bad input', () => {
   });
 
   test('anything in place of any field is answered or refused at its place', () => {
-    expectSoundUnderFire(runnerOf(computation), { ...body, nominals: [1.5] });
+    expectSoundUnderFire(computation, { ...body, nominals: [1.5] });
   });
 });
 

@@ -1,13 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { computation } from '../../server/mechanics/computations/roller-sweep.ts';
-import { expectSoundUnderFire } from './helpers/hostile.ts';
-import { deg, expectClose, expectSame, inch, mm, runnerOf } from './helpers/run.ts';
+import { expectNear, expectSame } from './helpers/near.ts';
+import { deg, inches, mm } from './helpers/quantities.ts';
+import { runner } from './helpers/runner.ts';
+import { expectSoundUnderFire } from './helpers/under-fire.ts';
 
-const run = runnerOf(computation);
+const { registered, run, number, numbers, refused } = runner(computation);
 const body = (arm: number, lift: number, setAt = 'mid-lift') => ({
-  pivotToTip: inch(arm),
-  netLift: inch(lift),
+  pivotToTip: inches(arm),
+  netLift: inches(lift),
   setAt,
 });
 
@@ -25,8 +27,8 @@ describe('the least sweep, figures worked out apart', () => {
   test.each(Object.entries(LEAST))('arm %s', (arm, row) => {
     row.forEach((wanted, index) => {
       const given = body(Number(arm), LIFTS[index] ?? 0);
-      expect(Math.abs(run.number(given, '/sweep') - wanted)).toBeLessThan(6e-7);
-      expect(run.number(given, '/leastSweep')).toBe(run.number(given, '/sweep'));
+      expect(Math.abs(number(given, 'sweep') - wanted)).toBeLessThan(6e-7);
+      expect(number(given, 'leastSweep')).toBe(number(given, 'sweep'));
     });
   });
 });
@@ -35,18 +37,18 @@ describe('set square at one end', () => {
   test('1.6 arm, .600 lift: .116760, 4.11 times the least', () => {
     for (const end of ['closed', 'open']) {
       const given = body(1.6, 0.6, end);
-      expect(run.number(given, '/sweep')).toBeCloseTo(0.11676, 6);
-      expect(run.number(given, '/sweep') / run.number(given, '/leastSweep')).toBeCloseTo(4.11, 2);
+      expect(number(given, 'sweep')).toBeCloseTo(0.11676, 6);
+      expect(number(given, 'sweep') / number(given, 'leastSweep')).toBeCloseTo(4.11, 2);
     }
   });
 
   test('printed example: 30° turns .709 of lift at mid-lift, .685 set at one end, sweep .184', () => {
     // A rocker-geometry article; its sweep is met within the rounding of its two lifts.
     const arm = 0.709 / (2 * Math.sin((15 * Math.PI) / 180));
-    expect(run.number(body(arm, 0.709), '/rotation')).toBeCloseTo(30, 9);
+    expect(number(body(arm, 0.709), 'rotation')).toBeCloseTo(30, 9);
     const closed = body(arm, 0.685, 'closed');
-    expect(run.number(closed, '/rotation')).toBeCloseTo(30, 1);
-    expect(Math.abs(run.number(closed, '/sweep') - 0.184)).toBeLessThan(0.0015);
+    expect(number(closed, 'rotation')).toBeCloseTo(30, 1);
+    expect(Math.abs(number(closed, 'sweep') - 0.184)).toBeLessThan(0.0015);
   });
 
   test('a printed rule: arm 1.45, sweep lift²/(8 × arm) at mid-lift; .108, .154, .209 square at one end', () => {
@@ -55,16 +57,16 @@ describe('set square at one end', () => {
       [0.65, 0.037, 0.154],
       [0.75, 0.049, 0.209],
     ].forEach(([lift = 0, mid = 0, end = 0]) => {
-      expect(run.number(body(1.45, lift), '/sweep')).toBeCloseTo(mid, 3);
-      expect(run.number(body(1.45, lift, 'open'), '/sweep')).toBeCloseTo(end, 3);
+      expect(number(body(1.45, lift), 'sweep')).toBeCloseTo(mid, 3);
+      expect(number(body(1.45, lift, 'open'), 'sweep')).toBeCloseTo(end, 3);
     });
   });
 });
 
 test('half-lift set-up: closed, the pivot stands half the net lift below the roller (rocker-geometry page)', () => {
-  expectClose(run.number(body(1.5, 0.6), '/pivotOffset'), 0.3);
-  expect(run.number(body(1.5, 0.6, 'closed'), '/pivotOffset')).toBe(0);
-  expectClose(run.number(body(1.5, 0.6, 'open'), '/pivotOffset'), 0.6);
+  expectNear(number(body(1.5, 0.6), 'pivotOffset'), 0.3);
+  expect(number(body(1.5, 0.6, 'closed'), 'pivotOffset')).toBe(0);
+  expectNear(number(body(1.5, 0.6, 'open'), 'pivotOffset'), 0.6);
 });
 
 describe('any arm', () => {
@@ -80,22 +82,20 @@ describe('any arm', () => {
     fc.assert(
       fc.property(arms, ({ arm, lift, setAt }) => {
         const given = body(arm, lift, setAt);
-        const above = run.number(given, '/pivotOffset');
+        const above = number(given, 'pivotOffset');
         const closed = Math.asin(Math.max(-1, -above / arm));
-        const turn = (run.number(given, '/rotation') * Math.PI) / 180;
+        const turn = (number(given, 'rotation') * Math.PI) / 180;
         expect(arm * (Math.sin(closed + turn) - Math.sin(closed))).toBeCloseTo(lift, 7);
-        const across = run.numbers(given, '/path', '/across');
-        const lifts = run.numbers(given, '/path', '/lift');
+        const across = numbers(given, 'path', 'across');
+        const lifts = numbers(given, 'path', 'lift');
         lifts.forEach((at, index) => {
           const outward = Math.sqrt(Math.max(0, arm ** 2 - (at - above) ** 2));
           expect(Math.abs((across[index] ?? Number.NaN) - (arm - outward))).toBeLessThan(2e-7 * arm);
         });
         expect(Math.min(...across)).toBeLessThan(1e-12 * arm);
-        expectClose(run.number(given, '/sweep'), Math.max(...across), 1e-9);
-        expectClose(lifts.at(-1) ?? 0, lift, 1e-12);
-        expect(run.number(given, '/sweep')).toBeGreaterThanOrEqual(
-          run.number(given, '/leastSweep') * (1 - 1e-12),
-        );
+        expectNear(number(given, 'sweep'), Math.max(...across), 1e-9);
+        expectNear(lifts.at(-1) ?? 0, lift, 1e-12);
+        expect(number(given, 'sweep')).toBeGreaterThanOrEqual(number(given, 'leastSweep') * (1 - 1e-12));
       }),
     );
   });
@@ -104,7 +104,7 @@ describe('any arm', () => {
     fc.assert(
       fc.property(arms, ({ arm, lift, setAt }) => {
         const metric = { pivotToTip: mm(arm * 25.4), netLift: mm(lift * 25.4), setAt };
-        expectClose(run.number(metric, '/sweep'), run.number(body(arm, lift, setAt), '/sweep'), 1e-9);
+        expectNear(number(metric, 'sweep'), number(body(arm, lift, setAt), 'sweep'), 1e-9);
       }),
     );
   });
@@ -113,24 +113,24 @@ describe('any arm', () => {
 describe('input that can’t be', () => {
   const both = ['/netLift impossible-input', '/pivotToTip impossible-input'];
   test('lift over twice the arm, over the arm when set square at an end', () => {
-    expect(run.refused(body(1.5, 3.01))).toEqual(both);
-    expect(run.refused(body(1.5, 1.6, 'closed'))).toEqual(both);
-    expect(run.refused(body(1.5, 1.6, 'open'))).toEqual(both);
-    expect(run.refused(body(1.5, 1.6))).toEqual([]);
+    expect(refused(body(1.5, 3.01))).toEqual(both);
+    expect(refused(body(1.5, 1.6, 'closed'))).toEqual(both);
+    expect(refused(body(1.5, 1.6, 'open'))).toEqual(both);
+    expect(refused(body(1.5, 1.6))).toEqual([]);
   });
   test('faults at their places', () => {
-    expect(run.refused({})).toEqual(['/pivotToTip required', '/netLift required', '/setAt required']);
-    expect(run.refused({ pivotToTip: deg(3), netLift: inch(-0.1), setAt: 'half' })).toEqual([
+    expect(refused({})).toEqual(['/pivotToTip required', '/netLift required', '/setAt required']);
+    expect(refused({ pivotToTip: deg(3), netLift: inches(-0.1), setAt: 'half' })).toEqual([
       '/pivotToTip wrong-dimension',
       '/netLift impossible-input',
       '/setAt not-allowed',
     ]);
   });
   test('under fire', () => {
-    expectSoundUnderFire(run, body(1.6, 0.6));
+    expectSoundUnderFire(computation, body(1.6, 0.6));
   }, 30_000);
 });
 
 test('the worked example', () => {
-  expectSame(run.answer(run.example.inputs).result, run.example.result);
+  expectSame(run(registered.example.inputs).result, registered.example.result);
 });

@@ -1,71 +1,70 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { computation } from '../../server/mechanics/computations/top-dead-centre.ts';
-import { expectSoundUnderFire } from './helpers/hostile.ts';
-import { deg, expectClose, expectSame, inch, runnerOf } from './helpers/run.ts';
+import { expectNear, expectSame } from './helpers/near.ts';
+import { deg, inches } from './helpers/quantities.ts';
+import { runner } from './helpers/runner.ts';
+import { expectSoundUnderFire } from './helpers/under-fire.ts';
 
-const run = runnerOf(computation);
+const { registered, run, number, refused } = runner(computation);
 const body = (first: number, second: number) => ({ stopReadings: [deg(first), deg(second)] });
 
 test('36.75 and 35.25 average 36, pointer .75 toward the first (printed in a degreeing text)', () => {
-  expectClose(run.number(body(36.75, 35.25), '/trueReading'), 36);
-  expectClose(run.number(body(36.75, 35.25), '/correction'), 0.75);
+  expectNear(number(body(36.75, 35.25), 'trueReading'), 36);
+  expectNear(number(body(36.75, 35.25), 'correction'), 0.75);
 });
 
 test('the other way round the pointer moves toward the second', () => {
-  expect(run.number(body(35.25, 36.75), '/correction')).toBeCloseTo(-0.75, 12);
+  expect(number(body(35.25, 36.75), 'correction')).toBeCloseTo(-0.75, 12);
 });
 
 test('half the difference: the whole difference would move the pointer twice too far', () => {
-  expect(run.number(body(20, 10), '/correction')).toBeCloseTo(5, 12);
+  expect(number(body(20, 10), 'correction')).toBeCloseTo(5, 12);
 });
 
 test('moving the pointer by the correction makes both sides read the same', () => {
   const reading = fc.double({ min: 0.01, max: 179, noNaN: true });
   fc.assert(
     fc.property(reading, reading, (first, second) => {
-      const correction = run.number(body(first, second), '/correction');
+      const correction = number(body(first, second), 'correction');
       expect(first - correction).toBeCloseTo(second + correction, 9);
-      expect(run.number(body(first, second), '/trueReading')).toBeCloseTo(second + correction, 9);
+      expect(number(body(first, second), 'trueReading')).toBeCloseTo(second + correction, 9);
     }),
   );
 });
 
 test('the stop found from a simulated wheel whose pointer is off', () => {
   // The stop is met at 28° either side of the true top; the pointer reads 3.5° too much going one way.
-  expect(run.number(body(28 + 3.5, 28 - 3.5), '/trueReading')).toBeCloseTo(28, 12);
-  expect(run.number(body(28 + 3.5, 28 - 3.5), '/correction')).toBeCloseTo(3.5, 12);
+  expect(number(body(28 + 3.5, 28 - 3.5), 'trueReading')).toBeCloseTo(28, 12);
+  expect(number(body(28 + 3.5, 28 - 3.5), 'correction')).toBeCloseTo(3.5, 12);
 });
 
 describe('input that can’t be', () => {
   test('a whole turn between the contacts', () => {
-    expect(run.refused(body(180, 180))).toEqual([
+    expect(refused(body(180, 180))).toEqual([
       '/stopReadings/0 impossible-input',
       '/stopReadings/1 impossible-input',
     ]);
   });
   test('one reading, three readings, negative, wrong dimension', () => {
-    expect(run.refused({ stopReadings: [deg(3)] })).toEqual(['/stopReadings required']);
-    expect(run.refused({ stopReadings: [deg(3), deg(3), deg(3)] })).toEqual(['/stopReadings too-many']);
-    expect(run.refused(body(-3, 0))).toEqual([
-      '/stopReadings/0 out-of-range',
-      '/stopReadings/1 out-of-range',
-    ]);
-    expect(run.refused({ stopReadings: [inch(3), 4] })).toEqual([
+    expect(refused({ stopReadings: [deg(3)] })).toEqual(['/stopReadings required']);
+    expect(refused({ stopReadings: [deg(3), deg(3), deg(3)] })).toEqual(['/stopReadings too-many']);
+    expect(refused(body(-3, 0))).toEqual(['/stopReadings/0 out-of-range', '/stopReadings/1 out-of-range']);
+    expect(refused({ stopReadings: [inches(3), 4] })).toEqual([
       '/stopReadings/0 wrong-dimension',
       '/stopReadings/1 wrong-dimension',
     ]);
-    expect(run.refused({})).toEqual(['/stopReadings required']);
+    expect(refused({})).toEqual(['/stopReadings required']);
   });
   test('a list with one unit, and texts', () => {
-    expectClose(run.number({ stopReadings: { values: [36.75, 35.25], unit: 'deg' } }, '/trueReading'), 36);
-    expectClose(run.number({ stopReadings: ['36.75 deg', '35.25°'] }, '/trueReading'), 36);
+    expectNear(number({ stopReadings: { values: [36.75, 35.25], unit: 'deg' } }, 'trueReading'), 36);
+    expectNear(number({ stopReadings: ['36.75 deg', '35.25°'] }, 'trueReading'), 36);
   });
   test('under fire', () => {
-    expectSoundUnderFire(run, body(36, 35));
+    expectSoundUnderFire(computation, body(36, 35));
   }, 30_000);
 });
 
 test('the worked example', () => {
-  expectSame(run.answer(run.example.inputs).result, run.example.result);
+  expectSame(run(registered.example.inputs).result, registered.example.result);
 });

@@ -1,11 +1,13 @@
 import { expect } from 'vitest';
 
-/** Holds a number to another within a relative tolerance; nought is held to it absolutely. */
+/** Below this a double has lost its figures. */
+const TINY = 1e-290;
+
+/** Holds a number to another within a relative tolerance; nought is held to it absolutely, a million millionth of it. */
 export function expectNear(actual: number, wanted: number, relative = 1e-9): void {
   const off = Math.abs(actual - wanted);
-  expect(off, `${actual} against ${wanted}`).toBeLessThanOrEqual(
-    relative * Math.max(Math.abs(wanted), 1e-12),
-  );
+  const size = wanted === 0 ? 1e-12 : Math.max(Math.abs(wanted), TINY);
+  expect(off, `${actual} against ${wanted}`).toBeLessThanOrEqual(relative * size);
 }
 
 /** Holds two JSON documents together: numbers within a relative tolerance, all else equal. */
@@ -13,7 +15,7 @@ export function expectSame(actual: unknown, wanted: unknown, relative = 1e-9, at
   if (typeof actual === 'number' && typeof wanted === 'number') {
     const off = Math.abs(actual - wanted);
     expect(off, `${at}: ${actual} against ${wanted}`).toBeLessThanOrEqual(
-      Math.max(relative * Math.abs(wanted), 1e-12),
+      wanted === 0 ? 1e-12 : relative * Math.max(Math.abs(wanted), TINY),
     );
   } else if (typeof actual === 'object' && actual !== null && typeof wanted === 'object' && wanted !== null) {
     expect(Object.keys(actual).sort(), `fields at ${at}`).toEqual(Object.keys(wanted).sort());

@@ -1,8 +1,10 @@
 import { UNITS, type Unit } from '../../../shared/quantities/units.ts';
 
-const of = (unit: Unit) => (value: number) => ({ value, unit });
+/** A quantity as a request writes it. */
+export const quantity = (value: number, unit: Unit) => ({ value, unit });
 
-/** Quantities as requests write them. */
+const of = (unit: Unit) => (value: number) => quantity(value, unit);
+
 export const inches = of('in');
 export const mm = of('mm');
 export const lbf = of('lbf');

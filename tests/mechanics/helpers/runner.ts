@@ -1,4 +1,4 @@
-import { register } from '../../../server/compute/registry.ts';
+import { type Answer, register } from '../../../server/compute/registry.ts';
 import type { AnyComputation } from '../../../server/mechanics/kit/computation.ts';
 import { InputFaults } from '../../../shared/problems/faults.ts';
 import type { UnitSystem } from '../../../shared/quantities/units.ts';
@@ -13,27 +13,51 @@ export function partOf(result: unknown, path: string): unknown {
   return child(here, 'unit') === undefined ? here : child(here, 'value');
 }
 
+function numberAt(result: unknown, path: string): number {
+  const part = partOf(result, path);
+  if (typeof part !== 'number') throw new Error(`no number at ${path}: ${String(part)}`);
+  return part;
+}
+
+/** `pointer code` of every fault a run ends with, in the order they came; none when it answers. */
+function faultsOf(run: () => Answer): string[] {
+  try {
+    run();
+  } catch (error) {
+    if (!(error instanceof InputFaults)) throw error;
+    return error.faults.map(({ pointer, code }) => `${pointer} ${code}`);
+  }
+  return [];
+}
+
+/** A computation run as a client runs it: JSON in, JSON out. */
 export function runner(computation: AnyComputation) {
   const registered = computation.open(register);
   const run = (body: unknown, units: UnitSystem = 'inch') => registered.run(body, units);
 
   /** One number of the answer. */
   function number(body: unknown, path: string, units: UnitSystem = 'inch'): number {
-    const part = partOf(run(body, units).result, path);
-    if (typeof part !== 'number') throw new Error(`no number at ${path}: ${String(part)}`);
-    return part;
+    return numberAt(run(body, units).result, path);
   }
 
-  /** `pointer code` of every fault, sorted; an answer is a failure of the test. */
+  /** The numbers of a list in the answer: its items, or what stands at `path` within each. */
+  function numbers(body: unknown, list: string, path = ''): number[] {
+    const items = partOf(run(body).result, list);
+    if (!Array.isArray(items)) throw new Error(`no list at ${list}`);
+    return items.map((item) => numberAt({ item }, path === '' ? 'item' : `item.${path}`));
+  }
+
+  const refused = (body: unknown): string[] => faultsOf(() => run(body));
+
+  /** The same, sorted; an answer is a failure of the test. */
   function faults(body: unknown): string[] {
-    try {
-      const answer = run(body);
-      throw new Error(`answered ${JSON.stringify(answer.result)} instead of refusing`);
-    } catch (error) {
-      if (!(error instanceof InputFaults)) throw error;
-      return error.faults.map(({ pointer, code }) => `${pointer} ${code}`).sort();
-    }
+    const told = refused(body).sort();
+    if (told.length === 0)
+      throw new Error(`answered ${JSON.stringify(run(body).result)} instead of refusing`);
+    return told;
   }
 
-  return { registered, run, number, faults };
+  return { registered, run, number, numbers, refused, faults };
 }
+
+export type Runner = ReturnType<typeof runner>;

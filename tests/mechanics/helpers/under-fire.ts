@@ -1,6 +1,7 @@
 import { expect } from 'vitest';
+import type { AnyComputation } from '../../../server/mechanics/kit/computation.ts';
 import { FAULT_CODES, InputFaults } from '../../../shared/problems/faults.ts';
-import type { Runner } from './run.ts';
+import { type Runner, runner } from './runner.ts';
 
 const many = (count: number, item: unknown) => Array.from({ length: count }, () => item);
 
@@ -53,10 +54,10 @@ function expectFinite(document: unknown): void {
 }
 
 /** Either a sound answer with no NaN or null in it, or faults that each have a pointer, a known code and a sentence. */
-export function expectSound(run: Runner, body: unknown, below = ''): void {
+function expectSound({ run }: Runner, body: unknown, below = ''): void {
   const began = performance.now();
   try {
-    expectFinite(run.answer(body).result);
+    expectFinite(run(body).result);
   } catch (error) {
     if (!(error instanceof InputFaults)) throw error;
     expect(error.faults.length).toBeGreaterThan(0);
@@ -73,7 +74,11 @@ export function expectSound(run: Runner, body: unknown, below = ''): void {
 }
 
 /** Puts every hostile value in place of every field of a good body, and bodies that are none. */
-export function expectSoundUnderFire(run: Runner, good: { readonly [key: string]: unknown }): void {
+export function expectSoundUnderFire(
+  computation: AnyComputation,
+  good: { readonly [key: string]: unknown },
+): void {
+  const run = runner(computation);
   for (const hostile of HOSTILE) {
     expectSound(run, hostile);
     for (const field of Object.keys(good)) expectSound(run, { ...good, [field]: hostile }, `/${field}`);
