@@ -113,3 +113,47 @@ test('columns that depend on each other are told as such', () => {
   ).toBeUndefined();
   expect(leastSquares([[0, 0, 0]], [1, 2, 3])).toBeUndefined();
 });
+
+describe('more columns than a line has', () => {
+  const x = Array.from({ length: 21 }, (_, index) => index);
+  const powers = [0, 1, 2, 3, 4, 5].map((power) => x.map((each) => each ** power));
+
+  test('NIST StRD Wampler1: y = 1 + x + … + x⁵ at 0 … 20 gives six times 1 and no residual', () => {
+    const y = x.map((_, index) => powers.reduce((sum, column) => sum + (column[index] ?? 0), 0));
+    const fit = fitted(powers, y);
+    for (const estimate of fit.estimates) expectNear(estimate, 1, 1e-8);
+    for (const residual of fit.residuals) expect(Math.abs(residual)).toBeLessThan(1e-6);
+  });
+
+  test('the covariance is the inverse of XᵀX: their product is one on the diagonal, nought beside it', () => {
+    const columns = powers.slice(0, 3);
+    const { covariance } = fitted(columns, x);
+    columns.forEach((left, i) => {
+      columns.forEach((_, j) => {
+        const sum = columns.reduce((total, middle, k) => {
+          const product = left.reduce((part, each, index) => part + each * (middle[index] ?? 0), 0);
+          return total + product * (covariance[k]?.[j] ?? Number.NaN);
+        }, 0);
+        expect(sum).toBeCloseTo(i === j ? 1 : 0, 8);
+      });
+    });
+  });
+});
+
+test('residuals are observation less fit: NoInt2 leaves 1/11, 4/11 and −4/11', () => {
+  const { residuals } = fitted([[4, 5, 6]], [3, 4, 4]);
+  [1 / 11, 4 / 11, -4 / 11].forEach((wanted, index) => {
+    expectNear(residuals[index] ?? Number.NaN, wanted, 1e-13);
+  });
+});
+
+test('columns apart by a million millionth are told as dependent, by a millionth are fitted', () => {
+  const apart = (by: number) => leastSquares([ones(3), [1, 1, 1 + by]], [1, 2, 3 + 2e-6]);
+  expect(apart(1e-12)).toBeUndefined();
+  expect(apart(1e-6)).toBeDefined();
+});
+
+test('an estimate’s correlation with itself is one exactly', () => {
+  const { covariance } = fitted([ones(4), [0.1, 0.7, 1.3, 2.9]], [1, 2, 4, 8]);
+  expect(correlationsOf(covariance).map((row, index) => row[index])).toEqual([1, 1]);
+});
