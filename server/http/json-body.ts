@@ -2,6 +2,7 @@ import { isUtf8 } from 'node:buffer';
 import { type InputFault, InputFaults } from '../../shared/problems/faults.ts';
 import { pointerOf } from '../../shared/problems/pointer.ts';
 import { isStorable } from '../../shared/schemas/texts.ts';
+import { withReceived } from '../compute/faults-of.ts';
 import { Failure } from '../problems/failure.ts';
 
 /** Deeper than any input of ours; a body nested thousands deep must not exhaust the stack. */
@@ -43,6 +44,6 @@ export function parseJson(bytes: Buffer): unknown {
   }
   const found: InputFault[] = [];
   findHostile(value, [], found);
-  if (found.length > 0) throw new InputFaults(found);
+  if (found.length > 0) throw new InputFaults(found.map((fault) => withReceived(fault, value)));
   return value;
 }

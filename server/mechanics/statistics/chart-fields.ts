@@ -40,8 +40,9 @@ export const chartInput = z
         'has another number of values than the first',
       );
     }
+    // A faulty word is told by itself; it may even be the name of something every object has.
+    if (!Object.hasOwn(LIST_OF, kind)) return;
     const wanted = LIST_OF[kind];
-    if (wanted === undefined) return;
     const other = wanted === 'subgroups' ? 'individuals' : 'subgroups';
     if (!came(ctx, wanted))
       faultAt(ctx, [wanted], 'required', `is missing: the ${kind} chart is drawn from it`);

@@ -1,0 +1,166 @@
+import { deg, inch, lbf, perInch } from './forms.ts';
+
+type Body = { readonly [key: string]: unknown };
+
+const pairs = [0.1, 0.2, 0.3].map((lobe) => ({ lobeLift: inch(lobe), valveLift: inch(1.6 * lobe - 0.004) }));
+const card = {
+  lobeLift: inch(0.34),
+  centreline: deg(108),
+  durations: [
+    { atLift: inch(0.006), duration: deg(280) },
+    { atLift: inch(0.05), duration: deg(230) },
+  ],
+};
+const event = (value: number, side: string) => ({ ...deg(value), side });
+
+/** A sound body of each computation with every field that can stand together, the optional ones too. */
+export const SOUND: Readonly<Record<string, Body>> = {
+  'dial-reading': {
+    graduation: inch(0.001),
+    perTurn: inch(0.1),
+    turns: 5,
+    needle: inch(0.03),
+    runs: 'clockwise',
+    start: { turns: 1, needle: inch(0.01) },
+    travel: inch(1),
+  },
+  'cosine-error': { reading: inch(0.5), tilt: deg(5), contact: 'flat-face' },
+  'ratio-at-full-lift': {
+    valveLift: { readings: [inch(0.55), inch(0.551)], graduation: inch(0.001), errorLimit: inch(0.0025) },
+    lobeLift: { readings: [inch(0.34), inch(0.341)], graduation: inch(0.001), errorLimit: inch(0.002) },
+    sameIndicator: true,
+    spring: 'light',
+    nominals: [1.5, 1.6],
+  },
+  'ratio-through-lift': {
+    pairs,
+    readingUncertainty: inch(0.0015),
+    secondPass: { pairs, springSeatLoad: lbf(130), springRate: perInch(350) },
+  },
+  'explain-readings': {
+    nominals: [1.5, 1.6],
+    mark: 1.6,
+    cardLobeLift: inch(0.348),
+    otherLobeLift: inch(0.339),
+    lash: 'set',
+    lashSetting: inch(0.016),
+    alignment: 'parallel',
+    readings: [{ of: 'valve-lift', value: inch(0.557), pass: 1, spring: 'light', lifter: 'solid', setUp: 0 }],
+    answers: [{ ask: 'zero-return', found: false }],
+  },
+  'fastener-for-hole': {
+    hole: inch(0.436),
+    readingBand: { below: inch(0.004), above: inch(0.004) },
+    pitch: inch(0.05),
+  },
+  lift: { lobeLift: inch(0.35), ratio: 1.6, lash: inch(0.016) },
+  'spring-load': {
+    installedHeight: inch(1.9),
+    seatLoad: lbf(130),
+    rate: perInch(350),
+    netLift: inch(0.56),
+    solidHeight: inch(1.15),
+    limit: inch(0.06),
+    uncertainty: inch(0.005),
+  },
+  'spring-from-wire': {
+    wire: inch(0.192),
+    meanDiameter: inch(1.25),
+    activeCoils: 4.5,
+    totalCoils: 6.5,
+    ends: 'squared-ground',
+    shearModulus: { value: 11.2e6, unit: 'psi' },
+    density: { value: 0.284, unit: 'lb/in3' },
+  },
+  'spring-nest': {
+    springs: [{ rate: perInch(280), freeLength: inch(2.2), solidHeight: inch(1.05) }],
+    installedHeight: inch(1.8),
+    netLift: inch(0.5),
+    limit: inch(0.06),
+    uncertainty: inch(0.005),
+  },
+  'retainer-to-seal': {
+    closedDistance: inch(0.65),
+    netLift: inch(0.56),
+    limit: inch(0.05),
+    uncertainty: inch(0.005),
+  },
+  'pivot-load': { springLoad: lbf(337), ratio: 1.6 },
+  'piston-drop': {
+    stroke: inch(3.48),
+    rodLength: inch(5.7),
+    pinOffset: inch(0.06),
+    crankAngles: [deg(10), deg(20)],
+    from: 'true-tdc',
+  },
+  'lobe-profile': { ...card, side: 'intake', crankAngles: [deg(0), deg(108)] },
+  'piston-to-valve': {
+    stroke: inch(3.48),
+    rodLength: inch(5.7),
+    pinOffset: inch(0.06),
+    valveAngle: deg(23),
+    floor: 'pocket',
+    closedGapAtTdc: inch(0.4),
+    side: 'intake',
+    profile: card,
+    ratio: 1.6,
+    lash: inch(0.016),
+    advance: deg(4),
+    limit: inch(0.08),
+    uncertainty: inch(0.01),
+  },
+  'cam-timing': {
+    intake: { opens: event(31, 'BTDC'), closes: event(63, 'ABDC') },
+    exhaust: { duration: deg(286), centreline: deg(114) },
+  },
+  centreline: { before: deg(60), after: deg(145.5), side: 'intake', card: deg(106) },
+  'top-dead-centre': { stopReadings: [deg(36.75), deg(35.25)] },
+  'roller-sweep': { pivotToTip: inch(1.6), netLift: inch(0.6), setAt: 'mid-lift' },
+  linkage: {
+    pivotToTip: inch(1.52),
+    pivotToCup: inch(0.95),
+    armAngle: deg(160),
+    tipAngleClosed: deg(11),
+    pushrodLength: inch(7.8),
+    pushrodAngle: deg(12),
+    lifterBoreAngle: deg(10),
+    netLift: inch(0.6),
+  },
+  adjuster: { thread: '7/16-20', turns: 0.5, ratio: 1.5, mount: 'stud-nut', lifter: 'hydraulic' },
+  'lash-hot-cold': {
+    hotLash: inch(0.02),
+    temperatureRise: { value: 70, unit: 'K' },
+    ratio: 1.5,
+    heights: { block: inch(4.5), head: inch(5.2), seat: inch(0.4), valve: inch(5), pushrod: inch(9.7) },
+    materials: {
+      block: 'grey-iron',
+      head: { expansion: { value: 21.5e-6, unit: '1/K' } },
+      pushrod: 'steel-4140',
+      valve: 'steel-1020',
+    },
+  },
+  'cover-room': {
+    coverBolting: 'through-centre',
+    assemblyWidth: inch(1.4),
+    limits: { narrowUpTo: inch(1.2), wideFrom: inch(1.6) },
+  },
+  outliers: { values: [1, 2, 3, 9], method: 'grubbs', tail: 'upper', alpha: 0.05 },
+  'control-chart': {
+    subgroups: [
+      [1, 2],
+      [1, 3],
+    ],
+    chart: 'xbar-r',
+  },
+  capability: { mean: 16, s: 2, n: 30, lower: 8, upper: 20 },
+  'separation-speed': {
+    effectiveMass: { value: 0.4, unit: 'lb' },
+    seatLoad: lbf(130),
+    rate: perInch(350),
+    law: '4-5-6-7',
+    lift: inch(0.5),
+    flank: deg(70),
+  },
+  thread: { designation: '7/16-20' },
+  'read-number': { text: '482 thou', kind: 'length', assume: 'in', perTurn: inch(0.1) },
+};
