@@ -14,7 +14,8 @@ const ALWAYS = {
   'cross-origin-resource-policy': 'same-origin',
   'x-frame-options': 'DENY',
   'x-dns-prefetch-control': 'off',
-  'content-security-policy': "default-src 'none'; frame-ancestors 'none'; base-uri 'none'; form-action 'none'",
+  'content-security-policy':
+    "default-src 'none'; frame-ancestors 'none'; base-uri 'none'; form-action 'none'",
 };
 
 /** A page may load our own style sheet, script and pictures, and send forms here; nothing else. */

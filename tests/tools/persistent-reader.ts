@@ -15,8 +15,10 @@ export interface Reader {
   stop(): Promise<void>;
 }
 
-/** The service is gone, or says by itself that the same request may be sent again. */
-const AGAIN = new Set([409, 502, 503]);
+/** What says by itself that the same request may be sent again. */
+const AGAIN = /"code":"(service-busy|still-running)"/;
+/** A set-up takes 99 passes. */
+const PASSES = 90;
 
 async function post(base: string, path: string, authorization: string, body: object): Promise<string> {
   const response = await fetch(`${base}${path}`, {
@@ -35,7 +37,7 @@ function member(text: string, name: string): string {
   return value;
 }
 
-/** Signs in as the service's announcement says, opens a call with a set-up, and begins. */
+/** Signs in as the service's announcement says, opens a call, and begins. */
 export async function startReader(base: string, said: string): Promise<Reader> {
   const [, email = '', password = ''] = /with (\S+) and the password (.+)$/m.exec(said) ?? [];
   const authorization = `Bearer ${member(await post(base, '/api/v1/sessions', '', { email, password }), 'token')}`;
@@ -44,48 +46,47 @@ export async function startReader(base: string, said: string): Promise<Reader> {
     buildLabel: 'Killed often',
   });
   const buildId = member(call, 'buildId');
-  const setUp = await post(base, `/api/v1/builds/${buildId}/set-ups`, authorization, {
-    cylinder: 1,
-    valve: 'intake',
-    method: METHOD,
-  });
-  const url = `${base}/api/v1/builds/${buildId}/set-ups/${member(setUp, 'id')}/readings`;
-
   const acknowledged = new Set<string>();
   const refused: string[] = [];
   let lost = 0;
   let ending = false;
 
-  /** One attempt; true when the reading is settled. */
-  async function attempt(typed: string, key: string): Promise<boolean> {
-    try {
-      const response = await fetch(url, {
-        method: 'POST',
-        headers: { authorization, 'content-type': 'application/json', 'idempotency-key': key },
-        body: JSON.stringify({ kind: 'valve-lift', peak: typed }),
-      });
-      const text = await response.text();
-      if (response.status === 201) {
-        acknowledged.add(typed);
-        return true;
+  /** Sends with one key until there is an answer that settles it; undefined for a refusal. */
+  async function persist(path: string, body: object): Promise<string | undefined> {
+    const key = crypto.randomUUID();
+    for (;;) {
+      try {
+        const response = await fetch(`${base}/api/v1/builds/${buildId}${path}`, {
+          method: 'POST',
+          headers: { authorization, 'content-type': 'application/json', 'idempotency-key': key },
+          body: JSON.stringify(body),
+        });
+        const text = await response.text();
+        if (response.status === 201) return text;
+        if (!AGAIN.test(text)) {
+          refused.push(`${path}: ${response.status} ${text.slice(0, 300)}`);
+          return undefined;
+        }
+      } catch {
+        // The service is gone: whether it kept the reading is not known, which is what the key is for.
       }
-      if (AGAIN.has(response.status)) {
-        lost += 1;
-        return false;
-      }
-      refused.push(`${typed}: ${response.status} ${text.slice(0, 200)}`);
-      return true;
-    } catch {
       lost += 1;
-      return false;
+      await pause(50);
     }
   }
 
   async function run(): Promise<void> {
-    for (let number = 1; !ending; number += 1) {
-      const typed = `${number} thou`;
-      const key = crypto.randomUUID();
-      while (!(await attempt(typed, key))) await pause(50);
+    let setUpId = '';
+    for (let number = 0; !ending; number += 1) {
+      if (number % PASSES === 0) {
+        const cylinder = 1 + ((number / PASSES) % 16);
+        const setUp = await persist('/set-ups', { cylinder, valve: 'intake', method: METHOD });
+        if (setUp === undefined) return;
+        setUpId = member(setUp, 'id');
+      }
+      const typed = `${number + 1} thou`;
+      const kept = await persist(`/set-ups/${setUpId}/readings`, { kind: 'valve-lift', peak: typed });
+      if (kept !== undefined) acknowledged.add(typed);
     }
   }
   const running = run();

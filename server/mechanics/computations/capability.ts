@@ -2,7 +2,13 @@ import { z } from 'zod';
 import { impossible } from '../../../shared/problems/faults.ts';
 import { bare, bareList } from '../../../shared/schemas/fields.ts';
 import { outNumber } from '../../../shared/schemas/outputs.ts';
-import { came, evenIfFaulty, faultAt, oneOfTwoForms } from '../../../shared/schemas/two-forms.ts';
+import {
+  came,
+  evenIfFaulty,
+  faultAt,
+  oneOfTwoForms,
+  twoFormsJsonSchema,
+} from '../../../shared/schemas/two-forms.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { everyFault } from '../kit/every-fault.ts';
 import { capabilityOf, type Process } from '../statistics/process-capability.ts';
@@ -29,12 +35,7 @@ const input = z
       faultAt(ctx, ['n'], 'not-allowed', 'goes with mean and s alone: values are counted');
     }
   }, evenIfFaulty)
-  .meta({
-    oneOf: [
-      { properties: { mean: false, s: false, n: false }, required: ['values'] },
-      { properties: { values: false }, required: ['mean', 's'] },
-    ],
-  });
+  .meta(twoFormsJsonSchema(['values'], ['mean', 's']));
 
 const output = z.object({
   cp: outNumber('width of the limits over six standard deviations'),

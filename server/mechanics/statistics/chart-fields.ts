@@ -50,7 +50,7 @@ export const chartInput = z
   }, evenIfFaulty)
   .meta({
     oneOf: [
-      { properties: { chart: { const: 'xbar-r' }, individuals: false }, required: ['subgroups'] },
-      { properties: { chart: { const: 'individuals' }, subgroups: false }, required: ['individuals'] },
+      { properties: { chart: { const: 'xbar-r' } }, required: ['subgroups'] },
+      { properties: { chart: { const: 'individuals' } }, required: ['individuals'] },
     ],
   });
