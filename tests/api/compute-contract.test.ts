@@ -1,10 +1,10 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { valueAt } from '../../shared/problems/pointer.ts';
-import { problemIn, type Told } from '../tools/problem.ts';
+import { problemIn } from '../tools/problem.ts';
 import { type TestService, testService } from '../tools/service.ts';
 import { SOUND } from './compute/bodies.ts';
-import { deg, inch } from './compute/forms.ts';
-import { IMPOSSIBLE } from './compute/impossible.ts';
+import { callerOf } from './compute/caller.ts';
+import { inch } from './compute/forms.ts';
 import { isQuantity, type Leaf, leavesOf, objectsOf, withAt } from './compute/leaves.ts';
 
 /** The contract of the computations as a caller meets it who has never seen their code and means no good. */
@@ -15,33 +15,7 @@ beforeAll(async () => {
 });
 afterAll(() => service.close());
 
-async function send(name: string, payload: string, type = 'application/json') {
-  const began = performance.now();
-  const response = await service.app.inject({
-    method: 'POST',
-    url: `/api/v1/compute/${name}`,
-    headers: { 'content-type': type },
-    payload,
-  });
-  const shown = `${name} ${payload.slice(0, 300)} ${response.body.slice(0, 300)}`;
-  expect(response.statusCode, shown).toBeLessThan(500);
-  expect(performance.now() - began, shown).toBeLessThan(10_000);
-  if (response.statusCode === 200) expect(response.body, shown).not.toMatch(/\bnull\b|NaN|Infinity/);
-  return response;
-}
-
-type Fault = NonNullable<Told['errors']>[number];
-
-async function faults(name: string, payload: string): Promise<readonly Fault[]> {
-  const { errors = [] } = problemIn(await send(name, payload), 422, 'invalid-input');
-  return errors;
-}
-
-const codes = async (name: string, body: unknown) => {
-  const told = await faults(name, JSON.stringify(body));
-  return told.map(({ pointer, code }) => `${pointer} ${code}`).sort();
-};
-
+const { send, faults, codes } = callerOf(() => service);
 const NAMES = Object.keys(SOUND);
 /** These read their words themselves, so that what is no word of a list has other codes. */
 const OWN_WORDS = new Set(['/text', '/assume', '/designation', '/thread']);
@@ -211,99 +185,5 @@ describe('fields that are missing, strange or faulty together', () => {
     const deep = `${'{"a":'.repeat(100_000)}1${'}'.repeat(100_000)}`;
     expect((await send(name, deep)).statusCode).toBeLessThan(423);
     expect((await send(name, '['.repeat(200_000))).statusCode).toBe(400);
-  });
-});
-
-describe('lists that are too long', () => {
-  /** Each list of the contract with one item of it; a list without a limit of its own takes 2 000. */
-  const lists: readonly (readonly [name: string, pointer: string])[] = [
-    ['ratio-at-full-lift', '/valveLift/readings'],
-    ['ratio-at-full-lift', '/nominals'],
-    ['ratio-through-lift', '/pairs'],
-    ['spring-nest', '/springs'],
-    ['piston-drop', '/crankAngles'],
-    ['lobe-profile', '/crankAngles'],
-    ['lobe-profile', '/durations'],
-    ['piston-to-valve', '/profile/durations'],
-    ['outliers', '/values'],
-    ['control-chart', '/subgroups'],
-    ['explain-readings', '/readings'],
-    ['explain-readings', '/nominals'],
-    ['top-dead-centre', '/stopReadings'],
-  ];
-  test.each(lists)('%s %s', async (name, pointer) => {
-    const item = valueAt(SOUND[name], `${pointer}/0`);
-    for (const each of [item, 5, null, {}]) {
-      for (const count of [2001, 100_000]) {
-        const told = await faults(name, JSON.stringify(body(name, pointer, Array(count).fill(each))));
-        expect(told.map((fault) => `${fault.pointer} ${fault.code}`)).toEqual([`${pointer} too-many`]);
-        expect(told[0]?.received).toBe(`a list of ${count} items`);
-      }
-    }
-  });
-
-  test('a list with one unit is too long at its field as well', async () => {
-    const values = Array(100_000).fill(1);
-    expect(await codes('piston-drop', body('piston-drop', '/crankAngles', { values, unit: 'deg' }))).toEqual([
-      '/crankAngles too-many',
-    ]);
-  });
-
-  test.each([
-    [{ values: [1, 2] }, ['/unit required']],
-    [{ values: [1, 2], unit: 'cubit' }, ['/unit unknown-unit']],
-    [{ values: [1, 2], unit: 'in' }, ['/unit wrong-dimension']],
-    [{ unit: 'deg' }, ['/values required']],
-    [{ values: 'x', unit: 'deg' }, ['/values not-allowed']],
-    [
-      { values: [1, '2', null, deg(3)], unit: 'deg' },
-      ['/values/1 not-a-number', '/values/2 not-a-number', '/values/3 wrong-dimension'],
-    ],
-    [{ values: [1, 1e308], unit: 'deg' }, ['/values/1 impossible-input']],
-    [
-      { values: ['x'], unit: 'cubit', a: 1, b: 2 },
-      ['/a unknown-field', '/b unknown-field', '/unit unknown-unit', '/values/0 not-a-number'],
-    ],
-    [
-      [deg(1), 5, null],
-      ['/1 wrong-dimension', '/2 not-a-number'],
-    ],
-    [{}, [' not-allowed']],
-    ['23 deg', [' not-allowed']],
-  ])('a list of angles as %j', async (given, wanted) => {
-    const told = await codes('piston-drop', body('piston-drop', '/crankAngles', given));
-    expect(told).toEqual(wanted.map((each) => `/crankAngles${each}`));
-  });
-});
-
-describe('what no engine can be', () => {
-  test.each(IMPOSSIBLE)('%s with %j names %j', async (name, change, pointers) => {
-    const bad = Object.entries(change).reduce(
-      (whole: unknown, [at, part]) => withAt(whole, at, part),
-      SOUND[name],
-    );
-    expect(await codes(name, bad)).toEqual(pointers.map((pointer) => `${pointer} impossible-input`));
-  });
-
-  test('an event of the wrong dead centre, and both forms at once', async () => {
-    const wrong = withAt(SOUND['cam-timing'], '/intake/opens/side', 'BBDC');
-    expect(await codes('cam-timing', wrong)).toEqual(['/intake/opens/side not-allowed']);
-    const both = withAt(SOUND['cam-timing'], '/intake/duration', deg(270));
-    expect((await codes('cam-timing', both)).every((each) => each.startsWith('/intake/'))).toBe(true);
-    expect(await codes('adjuster', body('adjuster', '/preload', inch(0.03)))).toEqual([
-      '/preload not-allowed',
-    ]);
-    expect(await codes('thread', { designation: '7/16' })).toEqual(['/designation not-allowed']);
-  });
-
-  test('units that are none are refused in the query', async () => {
-    const response = await service.app.inject({
-      method: 'POST',
-      url: '/api/v1/compute/lift?units=furlong',
-      payload: SOUND.lift ?? {},
-    });
-    expect(problemIn(response, 422, 'invalid-input').errors?.map(({ pointer }) => pointer)).toEqual([
-      '/units',
-    ]);
   });
 });
