@@ -29,7 +29,9 @@ create table answer (
   by_kind text not null,
   by_id uuid not null,
   by_name text not null,
-  created_at timestamp with time zone not null default now()
+  created_at timestamp with time zone not null default now(),
+  code text not null default ''::text,
+  found boolean
 );
 alter table answer enable row level security;
 alter table answer force row level security;
@@ -317,7 +319,12 @@ create table reading (
   by_kind text not null,
   by_id uuid not null,
   by_name text not null,
-  created_at timestamp with time zone not null default now()
+  created_at timestamp with time zone not null default now(),
+  at_typed text,
+  at_value double precision,
+  at_unit text,
+  at_read_as text,
+  counted boolean not null default false
 );
 alter table reading enable row level security;
 alter table reading force row level security;
@@ -459,6 +466,7 @@ create table working (
 alter table working enable row level security;
 alter table working force row level security;
 
+alter table answer add constraint answer_code_check CHECK ((code ~ '^[a-z0-9-]{0,60}$'::text));
 alter table answer add constraint answer_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
 alter table answer add constraint answer_shop_id_set_up_id_fkey FOREIGN KEY (shop_id, set_up_id) REFERENCES set_up(shop_id, id);
 alter table answer add constraint answer_pkey PRIMARY KEY (shop_id, id);
@@ -543,6 +551,7 @@ alter table rate_limit add constraint rate_limit_pkey PRIMARY KEY (key);
 alter table reading add constraint reading_check CHECK (((replaces IS NULL) OR (reason <> ''::text)));
 alter table reading add constraint reading_check1 CHECK (((NOT struck) OR (replaces IS NOT NULL)));
 alter table reading add constraint reading_pass_check CHECK (((pass >= 1) AND (pass <= 99)));
+alter table reading add constraint reading_station_check CHECK ((((kind = 'valve-lift-at'::text) = (at_value IS NOT NULL)) AND ((at_value IS NULL) = (at_unit IS NULL)) AND ((at_value IS NULL) = (at_typed IS NULL)) AND ((at_value IS NULL) = (at_read_as IS NULL))));
 alter table reading add constraint reading_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
 alter table reading add constraint reading_shop_id_replaces_fkey FOREIGN KEY (shop_id, replaces) REFERENCES reading(shop_id, id);
 alter table reading add constraint reading_shop_id_set_up_id_fkey FOREIGN KEY (shop_id, set_up_id) REFERENCES set_up(shop_id, id);

@@ -11,6 +11,10 @@ export interface Answer {
   readonly id: string;
   readonly question: string;
   readonly answer: string;
+  /** The question's own word, where it was asked by one. */
+  readonly code: string;
+  /** Whether something was found wrong; undefined where the question has no yes or no. */
+  readonly found: boolean | undefined;
   readonly setUpId: string | undefined;
   readonly seq: number;
   readonly by: string;
@@ -34,6 +38,8 @@ export async function keepAnswer(
         set_up_id: input.setUpId ?? null,
         question: input.question,
         answer: input.answer,
+        code: input.code ?? '',
+        found: input.found ?? null,
         seq,
         ...author(caller),
       })
@@ -43,6 +49,8 @@ export async function keepAnswer(
       id: row.id,
       question: input.question,
       answer: input.answer,
+      code: input.code ?? '',
+      found: input.found,
       setUpId: input.setUpId,
       seq,
       by: caller.name,
@@ -64,6 +72,8 @@ export async function listAnswers(tx: Tx, caller: Caller, buildId: string): Prom
     id: row.id,
     question: row.question,
     answer: row.answer,
+    code: row.code,
+    found: row.found ?? undefined,
     setUpId: row.set_up_id ?? undefined,
     seq: row.seq,
     by: row.by_name,

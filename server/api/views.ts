@@ -129,6 +129,8 @@ export const readingView = z
     pass: z.int(),
     peak: enteredView,
     zeroReturn: quantityView.optional(),
+    atLobeLift: enteredView.optional(),
+    counted: z.boolean(),
     replaces: z.uuid().optional(),
     replacedBy: z.uuid().optional(),
     struck: z.boolean(),
@@ -139,9 +141,10 @@ export const readingView = z
   })
   .meta({ id: 'Reading' });
 export function showReading(reading: Reading): z.output<typeof readingView> {
-  const { zeroReturn, replaces, replacedBy, at, ...rest } = reading;
+  const { zeroReturn, atLobeLift, replaces, replacedBy, at, ...rest } = reading;
   return {
     ...rest,
+    ...(atLobeLift === undefined ? {} : { atLobeLift: { ...atLobeLift } }),
     ...(zeroReturn === undefined ? {} : { zeroReturn: { ...zeroReturn } }),
     ...(replaces === undefined ? {} : { replaces }),
     ...(replacedBy === undefined ? {} : { replacedBy }),

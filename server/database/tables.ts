@@ -176,6 +176,11 @@ export interface ReadingTable extends Author {
   zero_typed: Fixed<string | null>;
   zero_value: Fixed<number | null>;
   zero_unit: Fixed<string | null>;
+  at_typed: Fixed<string | null>;
+  at_value: Fixed<number | null>;
+  at_unit: Fixed<string | null>;
+  at_read_as: Fixed<string | null>;
+  counted: ColumnType<boolean, boolean | undefined, never>;
   replaces: Fixed<string | null>;
   struck: ColumnType<boolean, boolean | undefined, never>;
   reason: ColumnType<string, string | undefined, never>;
@@ -187,6 +192,8 @@ export interface AnswerTable extends Author {
   set_up_id: Fixed<string | null>;
   question: Fixed<string>;
   answer: Fixed<string>;
+  code: ColumnType<string, string | undefined, never>;
+  found: Fixed<boolean | null>;
   seq: Sequence;
 }
 export interface NoteTable extends Author {

@@ -152,6 +152,21 @@ export function choiceField(
   };
 }
 
+/** A box that is ticked or left alone. */
+export function tickField(shown: Shown, name: string, label: string): Slot {
+  return {
+    template: '/parts/choice',
+    data: {
+      id: fieldId(name),
+      name,
+      kind: 'checkbox',
+      legend: '',
+      options: [{ value: 'yes', label, checked: shown.typed[name] === 'yes' }],
+      ...withError(errorOf(shown, name, label)),
+    },
+  };
+}
+
 /** The links of an error summary, in the words that stand beside the fields. */
 export function summaryOf(
   shown: Shown,

@@ -65,12 +65,19 @@ function numberFrom(text: string): unknown {
   return read.ok ? read.value : text;
 }
 
+/** A ticked box or a yes; a box left alone is not sent, and neither counts as said. */
+function booleanFrom(text: string): unknown {
+  if (text === '') return undefined;
+  return text === 'yes' ? true : text === 'no' ? false : text;
+}
+
 function valueFrom(schema: z.core.$ZodType, fields: Fields, name: string, options: FormOptions): unknown {
   const inner = unwrap(schema);
   if (inner instanceof z.ZodObject) return objectFrom(inner, fields, name, options);
   if (inner instanceof z.ZodArray) return listFrom(inner.element, fields, name, options);
   const text = fields[name];
   if (text === undefined) return undefined;
+  if (inner instanceof z.ZodBoolean) return booleanFrom(text);
   const info = inner instanceof z.ZodType ? fieldInfo.get(inner) : undefined;
   if (info === undefined) {
     // A choice or an id that was left alone is left out; words are kept as they are, also empty ones.

@@ -21,6 +21,10 @@ export interface Reading {
   readonly pass: number;
   readonly peak: Entered;
   readonly zeroReturn: Quantity | undefined;
+  /** The lobe lift at which the valve was read; left out at full lift. */
+  readonly atLobeLift: Entered | undefined;
+  /** The small hand was read, and which way the hand ran. */
+  readonly counted: boolean;
   readonly replaces: string | undefined;
   /** The reading that came in its place, if any. */
   readonly replacedBy: string | undefined;
@@ -37,6 +41,20 @@ function unitOf(text: string): Unit {
   throw new Error(`a stored reading has the unknown unit ${text}`);
 }
 
+type StationColumns = Pick<Selectable<ReadingTable>, 'at_typed' | 'at_value' | 'at_unit' | 'at_read_as'>;
+
+function stationOf({ at_typed, at_value, at_unit, at_read_as }: StationColumns): Entered | undefined {
+  if (at_value === null || at_unit === null) return undefined;
+  return { typed: at_typed ?? '', value: at_value, unit: unitOf(at_unit), readAs: at_read_as ?? '' };
+}
+
+const stationColumns = (at: Entered | undefined): StationColumns => ({
+  at_typed: at?.typed ?? null,
+  at_value: at?.value ?? null,
+  at_unit: at?.unit ?? null,
+  at_read_as: at?.readAs ?? null,
+});
+
 function toReading(row: Selectable<ReadingTable>, replacedBy: string | undefined): Reading {
   return {
     id: row.id,
@@ -49,6 +67,8 @@ function toReading(row: Selectable<ReadingTable>, replacedBy: string | undefined
       row.zero_value === null || row.zero_unit === null
         ? undefined
         : { value: row.zero_value, unit: unitOf(row.zero_unit) },
+    atLobeLift: stationOf(row),
+    counted: row.counted,
     replaces: row.replaces ?? undefined,
     replacedBy,
     struck: row.struck,
@@ -90,6 +110,8 @@ export async function keepReading(
       typed: input.peak.typed,
       readAs: input.peak.readAs,
       ...(input.zeroReturn === undefined ? {} : { zeroReturn: input.zeroReturn.readAs }),
+      ...(input.atLobeLift === undefined ? {} : { atLobeLift: input.atLobeLift.readAs }),
+      ...(input.counted === true ? { counted: true } : {}),
     });
     const row = await tx
       .insertInto('reading')
@@ -101,6 +123,8 @@ export async function keepReading(
         kind: input.kind,
         pass,
         ...columnsOf(input.peak, input.zeroReturn),
+        ...stationColumns(input.atLobeLift),
+        counted: input.counted ?? false,
         replaces: null,
         ...author(caller),
       })
@@ -147,6 +171,7 @@ export async function replaceReading(
       setUpId: old.set_up_id,
       kind: old.kind,
       pass: old.pass,
+      ...(old.at_read_as === null ? {} : { atLobeLift: old.at_read_as }),
       replaces: old.read_as,
       replacesId: old.id,
       reason: input.reason,
@@ -163,6 +188,8 @@ export async function replaceReading(
         kind: old.kind,
         pass: old.pass,
         ...values,
+        ...stationColumns(stationOf(old)),
+        counted: old.counted,
         replaces: old.id,
         struck,
         reason: input.reason,

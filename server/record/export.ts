@@ -34,6 +34,8 @@ const answerView = z.object({
   id: z.uuid(),
   question: z.string(),
   answer: z.string(),
+  code: z.string(),
+  found: z.boolean().optional(),
   setUpId: z.uuid().optional(),
   seq: z.int(),
   by: z.string(),
@@ -73,8 +75,9 @@ export async function exportBuild(tx: Tx, caller: Caller, buildId: string, now: 
     readings: (await listReadings(tx, caller, buildId)).map(showReading),
     sheetReadings: (await listSheetReadings(tx, caller, buildId)).map(showSheetReading),
     partReadings: (await listPartReadings(tx, caller, buildId)).map(showPartReading),
-    answers: answers.map(({ setUpId, at, ...rest }) => ({
+    answers: answers.map(({ setUpId, found, at, ...rest }) => ({
       ...rest,
+      ...(found === undefined ? {} : { found }),
       ...(setUpId === undefined ? {} : { setUpId }),
       at: at.toISOString(),
     })),

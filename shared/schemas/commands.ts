@@ -3,6 +3,7 @@ import { buildSpec } from './build-spec.ts';
 import { entered } from './entered.ts';
 import { bare, choice } from './fields.ts';
 import { someWords, words } from './texts.ts';
+import { came, evenIfFaulty, faultAt } from './two-forms.ts';
 import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, keysOf, READING_KINDS, VALVES } from './words.ts';
 
 /** The input of each command: one schema for its JSON route and its form. */
@@ -44,12 +45,25 @@ export const placeArm = z.strictObject({
   reason: words('why it sits there now', 500).default(''),
 });
 
-export const newReading = z.strictObject({
-  kind: choice(keysOf(READING_KINDS), 'what was read'),
-  pass: bare('number of the pass', { least: 1, most: 99, whole: true }).optional(),
-  peak: entered('length', 'the reading at the peak'),
-  zeroReturn: entered('length', 'where the hand stood back on the base circle', { sign: 'any' }).optional(),
-});
+export const newReading = z
+  .strictObject({
+    kind: choice(keysOf(READING_KINDS), 'what was read'),
+    pass: bare('number of the pass', { least: 1, most: 99, whole: true }).optional(),
+    peak: entered('length', 'the reading: at the peak, or at the lobe lift named'),
+    zeroReturn: entered('length', 'where the hand stood back on the base circle', { sign: 'any' }).optional(),
+    atLobeLift: entered('length', 'the lobe lift at which the valve was read, for valve-lift-at').optional(),
+    counted: z
+      .boolean()
+      .optional()
+      .meta({ description: 'the small hand was read, and which way the hand ran' }),
+  })
+  .superRefine(({ kind }, ctx) => {
+    const at = came(ctx, 'atLobeLift');
+    if (kind === 'valve-lift-at' && !at)
+      faultAt(ctx, ['atLobeLift'], 'required', 'is missing: the lobe lift at which the valve was read');
+    if (kind !== 'valve-lift-at' && Object.hasOwn(READING_KINDS, kind) && at)
+      faultAt(ctx, ['atLobeLift'], 'not-allowed', 'goes with a valve lift read part of the way up alone');
+  }, evenIfFaulty);
 
 export const correctReading = z.strictObject({
   peak: entered('length', 'the reading as it should be; left out, the reading is struck').optional(),
@@ -57,11 +71,22 @@ export const correctReading = z.strictObject({
   reason: someWords('why the reading is replaced', 500),
 });
 
-export const answerQuestion = z.strictObject({
-  question: someWords('which question', 100),
-  setUpId: z.uuid().optional().meta({ description: 'the set-up it was asked about' }),
-  answer: someWords('what the person found', 2000),
-});
+export const answerQuestion = z
+  .strictObject({
+    question: someWords('which question', 100),
+    setUpId: z.uuid().optional().meta({ description: 'the set-up it was asked about' }),
+    answer: someWords('what the person found', 2000),
+    code: z
+      .string()
+      .regex(/^[a-z0-9-]{0,60}$/)
+      .optional()
+      .meta({ description: 'the word of the question, such as turn-miscounted or read-back' }),
+    found: z.boolean().optional().meta({ description: 'something was found wrong' }),
+  })
+  .superRefine(({ code }, ctx) => {
+    if (code === 'read-back' && !came(ctx, 'found'))
+      faultAt(ctx, ['found'], 'required', 'is missing: are the entries as they were read, or was one wrong');
+  }, evenIfFaulty);
 
 export const newNote = z.strictObject({
   kind: choice(['note', 'advice', 'promise'], 'a note, advice given, or a promise'),

@@ -66,6 +66,7 @@ export const LOBE_SOURCES = {
 export const READING_KINDS = {
   'valve-lift': 'Valve lift',
   'lobe-lift': 'Lobe lift',
+  'valve-lift-at': 'Valve lift part of the way up',
   'stated-valve-lift': 'Valve lift used in the caller’s own sum',
   'stated-lobe-lift': 'Lobe lift used in the caller’s own sum',
 } as const;

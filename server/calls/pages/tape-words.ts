@@ -54,8 +54,10 @@ export const VALVE_HERE = '{valve}';
 function reading(data: Data): string {
   const kind = text(data, 'kind');
   const pass = kind.startsWith('stated-') ? '' : `, pass ${text(data, 'pass')}`;
+  const at = optional(' at ', text(data, 'atLobeLift'), ' of lobe lift');
   const back = optional('; hand back at ', text(data, 'zeroReturn'));
-  return `${sentence(READING_KINDS, kind)}, ${VALVE_HERE}${pass}${back}`;
+  const counted = data.counted === true ? '; small hand read' : '';
+  return `${sentence(READING_KINDS, kind)}${at}, ${VALVE_HERE}${pass}${back}${counted}`;
 }
 
 const SAID: Readonly<Record<string, (data: Data) => Said>> = {

@@ -16,8 +16,14 @@ function stateOf(reading: Reading, all: readonly Reading[]): string | undefined 
 }
 
 /** `Valve lift, pass 2`; a number somebody reckons with has no pass. */
-export const readingWords = (reading: Pick<Reading, 'kind' | 'pass'>): string =>
-  `${sentence(READING_KINDS, reading.kind)}${reading.kind.startsWith('stated-') ? '' : `, pass ${reading.pass}`}`;
+export function readingWords({
+  kind,
+  pass,
+  atLobeLift,
+}: Pick<Reading, 'kind' | 'pass' | 'atLobeLift'>): string {
+  const at = atLobeLift === undefined ? '' : `, at ${atLobeLift.readAs} of lobe lift`;
+  return `${sentence(READING_KINDS, kind)}${at}${kind.startsWith('stated-') ? '' : `, pass ${pass}`}`;
+}
 
 /** Every pass of a set-up with who read it; what was struck out stays, with the reason. */
 export function passesTable(
@@ -29,7 +35,8 @@ export function passesTable(
   const cell = (reading: Reading) => {
     const back =
       reading.zeroReturn === undefined ? undefined : `back at ${formatQuantity(reading.zeroReturn)}`;
-    const why = [back, stateOf(reading, readings)].filter((each) => each !== undefined).join('. ');
+    const counted = reading.counted ? 'small hand read' : undefined;
+    const why = [back, counted, stateOf(reading, readings)].filter((each) => each !== undefined).join('. ');
     const text = reading.replacedBy === undefined ? reading.peak.readAs : `(${reading.peak.readAs})`;
     return { text, ...(why === '' ? {} : { why }) };
   };

@@ -14,7 +14,7 @@ function answerForm(sight: Sight, found: SetUpRatio, question: Question, index: 
     name: `answer-${index}`,
     action: `${sight.base}/answers`,
     labels: { answer: FOUND, question: 'Question' },
-    hidden: { question: questionKey(question), setUpId: found.setUp.id },
+    hidden: { question: questionKey(question), code: question.code, setUpId: found.setUp.id },
     groups: (shown) => [
       { slots: [textField(shown, 'answer', FOUND, sight.side === 'bench' ? { big: true } : {})] },
     ],

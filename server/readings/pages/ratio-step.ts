@@ -5,9 +5,12 @@ import type { PageRequest } from '../../http/page-route.ts';
 import type { Explained } from '../explain.ts';
 import type { SetUpRatio } from '../ratio.ts';
 import { dialView } from './dial-view.ts';
-import { explainedSlots } from './explained-slots.ts';
+import { explanationsTable, leadSlot } from './explained-slots.ts';
+import { foldSlot } from './fold-slot.ts';
+import { indicatorSlot } from './indicator-slot.ts';
+import { type NextReading, nextReadingSlots } from './next-reading.ts';
 import { passesTable } from './passes-table.ts';
-import { questionCards } from './question-cards.ts';
+import { type Cards, questionCards } from './question-cards.ts';
 import { budgetTable, groundsOf, nominalsTable, resultOf } from './ratio-answer.ts';
 import { ratioName } from './ratio-words.ts';
 import { readingForm } from './reading-form.ts';
@@ -75,7 +78,7 @@ function starting(sight: Sight, given: PageRequest, found: SetUpRatio | undefine
     const { form, position } = setUpScreen(sight, found?.setUp, given.query);
     return { forms: [form], slots: [CAUTION, formSlot(form, again)], screens: { position } };
   }
-  const form = setUpForm(sight, found?.setUp);
+  const form = setUpForm(sight, found?.setUp, given.query);
   return { forms: [form], slots: [CAUTION, formSlot(form, again)] };
 }
 
@@ -86,19 +89,71 @@ function atDesk(entry: readonly Slot[], dial: readonly Slot[]): Slot[] {
   return [...entry.slice(0, -1), { template: '/pages/call/side-by-side', data: { slots: [form, ...dial] } }];
 }
 
-/** At the bench what the answer rests on is one tap away. */
-function folded(sight: Sight, found: SetUpRatio): Slot[] {
-  const fold = (id: string, summary: string, slots: readonly Slot[]): Slot => ({
-    template: '/pages/call/fold',
-    data: { id, summary, slots },
-  });
+/** Everything of the step, made once and laid out by its side. */
+interface Parts {
+  readonly found: SetUpRatio;
+  readonly entry: readonly Slot[];
+  readonly dial: readonly Slot[];
+  readonly cards: Cards;
+  readonly explained: Explained | undefined;
+  readonly next: NextReading;
+}
+
+const leadOf = ({ explained, found }: Parts): Slot[] =>
+  explained === undefined ? [] : [leadSlot(explained, found.setUp.method.spring)];
+const tableOf = ({ explained }: Parts): Slot[] =>
+  explained === undefined ? [] : [explanationsTable(explained)];
+
+/** At the desk all of it stands open, the answer first, then what it rests on. */
+function deskLayout(sight: Sight, parts: Parts): Slot[] {
+  const { found, entry, dial, cards, next } = parts;
+  return [
+    { template: '/parts/facts', data: { block: true, items: setUpFacts(sight, found.setUp) } },
+    ...atDesk(entry, dial),
+    resultSlot(found),
+    ...cards.slots,
+    ...leadOf(parts),
+    ...next.slots,
+    ...next.outcomes,
+    ...tableOf(parts),
+    passesOf(sight, found),
+    ...groundSlots(found),
+    foldSlot('where', 'Where the indicator sits', [indicatorSlot(found)]),
+  ];
+}
+
+/** At the bench one thing is asked at a time, and what the answer rests on is one tap away. */
+function benchLayout(sight: Sight, parts: Parts): Slot[] {
+  const { found, entry, dial, cards, next } = parts;
+  const [caution, ...form] = entry;
+  const isFirst = dial.length === 0 && !sight.call.held;
+  const [first, ...others] = cards.slots;
+  const more = others.length === 1 ? 'One more question' : `${others.length} more questions`;
   const facts = { block: true, items: setUpFacts(sight, found.setUp) };
   return [
-    fold('passes', `Every pass, ${found.readings.length} so far`, [passesOf(sight, found)]),
+    ...(caution === undefined ? [] : [caution]),
+    ...(isFirst ? [indicatorSlot(found)] : []),
+    ...form,
+    ...dial,
+    resultSlot(found),
+    ...(first === undefined ? [] : [first]),
+    ...(others.length === 0 ? [] : [foldSlot('more-questions', more, others)]),
+    ...leadOf(parts),
+    ...next.slots,
+    ...(parts.explained === undefined
+      ? []
+      : [
+          foldSlot('why', 'What would have to be true, and how likely', [
+            ...tableOf(parts),
+            ...next.outcomes,
+          ]),
+        ]),
+    foldSlot('passes', `Every pass, ${found.readings.length} so far`, [passesOf(sight, found)]),
     ...(found.result === undefined
       ? []
-      : [fold('grounds', 'Each nominal, and where the ± comes from', groundSlots(found))]),
-    fold('method', 'How this is set up', [{ template: '/parts/facts', data: facts }]),
+      : [foldSlot('grounds', 'Each nominal, and where the ± comes from', groundSlots(found))]),
+    ...(isFirst ? [] : [foldSlot('where', 'Where the indicator sits', [indicatorSlot(found)])]),
+    foldSlot('method', 'How this is set up', [{ template: '/parts/facts', data: facts }]),
   ];
 }
 
@@ -114,26 +169,21 @@ export function ratioStep(
   if (found === undefined || given.query.new !== undefined || again?.typed.form === 'set-up') {
     return starting(sight, given, found, again);
   }
-  const form = readingForm(sight, found.setUp, found.readings);
-  const cards = questionCards(sight, found, again);
-  const facts: Slot = {
-    template: '/parts/facts',
-    data: { block: true, items: setUpFacts(sight, found.setUp) },
+  const form = readingForm(sight, found.setUp, found.readings, given.query);
+  const parts: Parts = {
+    found,
+    entry: sight.call.held ? [CLOSED] : [CAUTION, formSlot(form, again)],
+    dial: lastDial(found),
+    cards: questionCards(sight, found, again),
+    explained,
+    next:
+      explained === undefined
+        ? { slots: [], outcomes: [], forms: [] }
+        : nextReadingSlots(sight, found.setUp, explained, again),
   };
-  const entry = sight.call.held ? [CLOSED] : [CAUTION, formSlot(form, again)];
-  const dial = lastDial(found);
-  const why = explained === undefined ? [] : explainedSlots(explained);
-  const slots =
-    sight.side === 'bench'
-      ? [...entry, ...dial, resultSlot(found), ...cards.slots, ...why, ...folded(sight, found)]
-      : [
-          facts,
-          ...atDesk(entry, dial),
-          resultSlot(found),
-          ...cards.slots,
-          ...why,
-          passesOf(sight, found),
-          ...groundSlots(found),
-        ];
-  return { forms: [form, ...cards.forms], slots: [...slots, setUpLinks(sight, found)] };
+  const slots = sight.side === 'bench' ? benchLayout(sight, parts) : deskLayout(sight, parts);
+  return {
+    forms: [form, ...parts.cards.forms, ...parts.next.forms],
+    slots: [...slots, setUpLinks(sight, found)],
+  };
 }

@@ -1,7 +1,8 @@
 import { UNITS, type Unit } from '../../../shared/quantities/units.ts';
 import type { PageForm } from '../../calls/pages/forms-on-page.ts';
 import { type Sight, valveName } from '../../calls/pages/sight.ts';
-import { choiceField, quantityField } from '../../forms/fields.ts';
+import { choiceField, quantityField, tickField } from '../../forms/fields.ts';
+import type { Fields } from '../../forms/read-form.ts';
 import type { SetUp } from '../../set-ups/set-ups.ts';
 import type { Reading } from '../readings.ts';
 import { standing } from '../readings.ts';
@@ -10,7 +11,10 @@ export const READING_LABELS = {
   kind: 'What is read',
   peak: 'Reading at full lift',
   zeroReturn: 'Hand back on the base circle at',
+  atLobeLift: 'Lobe lift it is read at',
+  counted: 'Small hand read, and which way the hand ran',
 };
+const PART_WAY = 'valve-lift-at';
 const ENOUGH = 3;
 
 const ofKind = (readings: readonly Reading[], kind: string) =>
@@ -41,8 +45,14 @@ function exampleOf(setUp: SetUp): string {
     : 'Turns first, then the needle.';
 }
 
-function kinds(sight: Sight, setUp: SetUp, readings: readonly Reading[]): Record<string, string> {
+function kinds(
+  sight: Sight,
+  setUp: SetUp,
+  readings: readonly Reading[],
+  partWay: boolean,
+): Record<string, string> {
   const on = valveName(setUp);
+  if (partWay) return { [PART_WAY]: `Valve lift ${on}, part of the way up` };
   const words = {
     'valve-lift': `Valve lift ${on}, pass ${nextPass(readings, 'valve-lift')}`,
     'lobe-lift': `Lobe lift ${on}, pass ${nextPass(readings, 'lobe-lift')}`,
@@ -55,32 +65,71 @@ function kinds(sight: Sight, setUp: SetUp, readings: readonly Reading[]): Record
   };
 }
 
+/** What the form begins with: the kind that is next, or what the address asks for. */
+function initialOf(setUp: SetUp, readings: readonly Reading[], asked: Fields): Fields {
+  const kind = ['valve-lift', 'lobe-lift', PART_WAY].find((each) => each === asked.kind);
+  return {
+    kind: kind ?? nextKind(setUp, readings),
+    ...(kind === PART_WAY ? { atLobeLift: asked.atLobeLift ?? '' } : {}),
+  };
+}
+
 /** One pass: what, how high, and where the hand came back to. The pass gets its number when it is kept. */
-export function readingForm(sight: Sight, setUp: SetUp, readings: readonly Reading[]): PageForm {
+export function readingForm(
+  sight: Sight,
+  setUp: SetUp,
+  readings: readonly Reading[],
+  asked: Fields = {},
+): PageForm {
   const big = sight.side === 'bench' ? { big: true } : { autofocus: true };
   const assume = dialUnit(setUp);
+  const initial = initialOf(setUp, readings, asked);
+  const partWay = (shown: Fields) => (shown.kind ?? initial.kind) === PART_WAY;
   return {
     name: 'reading',
     action: `${sight.base}/readings`,
     title: 'Keep a pass',
     labels: READING_LABELS,
     hidden: { setUpId: setUp.id },
-    initial: { kind: nextKind(setUp, readings) },
+    initial,
     groups: (shown) => [
       {
         slots: [
-          choiceField(shown, 'kind', READING_LABELS.kind, kinds(sight, setUp, readings), { inline: true }),
-          quantityField(shown, 'peak', READING_LABELS.peak, 'length', {
-            assume,
-            perTurn: setUp.method.perTurn,
-            hint: exampleOf(setUp),
-            ...big,
-          }),
+          choiceField(
+            shown,
+            'kind',
+            READING_LABELS.kind,
+            kinds(sight, setUp, readings, partWay(shown.typed)),
+            {
+              inline: true,
+            },
+          ),
+          ...(partWay(shown.typed)
+            ? [
+                quantityField(shown, 'atLobeLift', READING_LABELS.atLobeLift, 'length', {
+                  assume,
+                  hint: 'Turn up to it, never back down: slack stands on one side then.',
+                }),
+              ]
+            : []),
+          quantityField(
+            shown,
+            'peak',
+            partWay(shown.typed) ? 'Reading there' : READING_LABELS.peak,
+            'length',
+            {
+              assume,
+              perTurn: setUp.method.perTurn,
+              hint: exampleOf(setUp),
+              ...big,
+            },
+          ),
           quantityField(shown, 'zeroReturn', READING_LABELS.zeroReturn, 'length', {
             assume,
             optional: true,
             hint: 'Zero is 0. More than .002 off: the pass is doubted.',
           }),
+          tickField(shown, 'counted', READING_LABELS.counted),
         ],
       },
     ],

@@ -148,13 +148,16 @@ function groupsOf(shown: Shown, sight: Sight): FormGroup[] {
   ];
 }
 
+const isName = (name: string): name is Name => Object.hasOwn(SET_UP_LABELS, name);
+
 /** How the readings are taken, asked before the first of them: method is part of the measurement. */
-export function setUpForm(sight: Sight, from: SetUp | undefined): PageForm {
+export function setUpForm(sight: Sight, from: SetUp | undefined, asked: Fields = {}): PageForm {
+  const said = Object.fromEntries(Object.entries(asked).filter(([name]) => isName(name)));
   return {
     name: 'set-up',
     action: `${sight.base}/set-ups`,
     labels: SET_UP_LABELS,
-    initial: initialOf(sight, from),
+    initial: { ...initialOf(sight, from), ...said },
     groups: (shown) => groupsOf(shown, sight),
     buttons: [
       { label: 'Start this set-up', kind: 'primary', key: 'k' },
@@ -162,8 +165,6 @@ export function setUpForm(sight: Sight, from: SetUp | undefined): PageForm {
     ],
   };
 }
-
-const isName = (name: string): name is Name => Object.hasOwn(SET_UP_LABELS, name);
 
 function namesIn(group: FormGroup): string[] {
   return group.slots
@@ -180,9 +181,8 @@ export function setUpScreen(
   from: SetUp | undefined,
   asked: Fields,
 ): { form: PageForm; position: string } {
-  const whole = setUpForm(sight, from);
-  const said = Object.fromEntries(Object.entries(asked).filter(([name]) => isName(name)));
-  const entries = { ...whole.initial, ...said };
+  const whole = setUpForm(sight, from, asked);
+  const entries = { ...whole.initial };
   const groups = groupsOf({ typed: entries, faults: [] }, sight);
   const at = Math.min(Math.max(1, Number.parseInt(asked.new ?? '1', 10) || 1), groups.length);
   const own = groups.slice(at - 1, at);

@@ -1,0 +1,129 @@
+import { formatNumber, formatQuantity } from '../../../shared/quantities/format.ts';
+import { fromSi } from '../../../shared/quantities/units.ts';
+import type { ButtonData } from '../../../views/parts/button.examples.ts';
+import type { Slot } from '../../../views/parts/part.ts';
+import type { TableData } from '../../../views/parts/table.examples.ts';
+import { type Again, formSlot, type PageForm } from '../../calls/pages/forms-on-page.ts';
+import type { Sight } from '../../calls/pages/sight.ts';
+import { choiceField, textField } from '../../forms/fields.ts';
+import { chanceText } from '../../mechanics/explain-readings/words.ts';
+import type { SetUp } from '../../set-ups/set-ups.ts';
+import type { Explained } from '../explain.ts';
+import { type Action, ASK, causeText } from './cause-words.ts';
+import { nominalText } from './ratio-words.ts';
+
+type Next = NonNullable<Explained['nextReading']>;
+
+/** What the form begins with that an action leads to, as the query of the ratio step. */
+const LEADS: Readonly<Record<Exclude<Action, 'read-back'>, Readonly<Record<string, string>>>> = {
+  'one-more-pass': { kind: 'valve-lift' },
+  'lash-to-zero': { new: 'yes', 'method.lash': 'zero', 'method.lashSetting': '' },
+  'align-plunger': { new: 'yes', 'method.alignment': 'parallel' },
+  'valve-lift-at-.200': { kind: 'valve-lift-at', atLobeLift: '.200' },
+  'lobe-at-lifter': { kind: 'lobe-lift' },
+  'light-spring-solid-lifter': { new: 'yes', 'method.spring': 'light', 'method.lifter': 'solid' },
+  'rocker-on-another-valve': {},
+};
+
+const LABELS: Readonly<Record<Exclude<Action, 'read-back'>, string>> = {
+  'one-more-pass': 'Take the pass',
+  'lash-to-zero': 'Set up with the lash at zero',
+  'align-plunger': 'Set up with the plunger parallel',
+  'valve-lift-at-.200': 'Read it at .200',
+  'lobe-at-lifter': 'Read the lobe',
+  'light-spring-solid-lifter': 'Ask for a light spring',
+  'rocker-on-another-valve': 'Say where the arm sits',
+};
+
+/** The button that opens the form for the reading, filled in as far as it is known. */
+function leadOf(sight: Sight, setUp: SetUp, action: Exclude<Action, 'read-back'>): ButtonData {
+  const key = sight.side === 'desk' ? { key: 'l' } : {};
+  const label = LABELS[action];
+  if (action === 'rocker-on-another-valve') return { label, href: `${sight.base}/steps/parts`, ...key };
+  const query = new URLSearchParams({ 'set-up': setUp.id, ...LEADS[action] });
+  return { label, href: `${sight.base}/steps/ratio?${query}`, ...key };
+}
+
+const READ_BACK_LABELS = { found: 'Read back, the entries are', answer: 'What was said' };
+
+function readBackForm(sight: Sight, setUp: SetUp): PageForm {
+  return {
+    name: 'read-back',
+    action: `${sight.base}/answers`,
+    labels: READ_BACK_LABELS,
+    hidden: { question: ASK['read-back'], code: 'read-back', setUpId: setUp.id },
+    groups: (shown) => [
+      {
+        slots: [
+          choiceField(
+            shown,
+            'found',
+            READ_BACK_LABELS.found,
+            { no: 'as they were entered', yes: 'wrong somewhere' },
+            { inline: true },
+          ),
+          textField(shown, 'answer', READ_BACK_LABELS.answer, sight.side === 'bench' ? { big: true } : {}),
+        ],
+      },
+    ],
+    buttons: [{ label: 'Keep the answer', kind: 'plain' }],
+  };
+}
+
+type Outcome = Next['outcomes'][number];
+
+function showsText(outcome: Outcome): string {
+  if (outcome.expected !== undefined) {
+    const lift = formatQuantity(fromSi(outcome.expected, 'in'), { derived: true });
+    return `${lift} ± ${formatNumber(fromSi(outcome.plusMinus ?? 0, 'in').value, 3)}`;
+  }
+  return outcome.chanceFound === undefined ? '' : `asking finds it in ${chanceText(outcome.chanceFound)}`;
+}
+
+function outcomesTable(next: Next): Slot {
+  const data: TableData = {
+    caption: 'What each outcome would mean',
+    columns: [{ label: 'If' }, { label: 'It would show', number: true }],
+    rows: next.outcomes.map((outcome) => {
+      const name = outcome.nominal === undefined ? '' : ` and it is a ${nominalText(outcome.nominal)}`;
+      return { cells: [`${causeText(outcome.cause)}${name}`, showsText(outcome)] };
+    }),
+  };
+  return { template: '/parts/table', data };
+}
+
+export interface NextReading {
+  /** What to do, and the way to it. */
+  readonly slots: readonly Slot[];
+  /** What each outcome of it would mean. */
+  readonly outcomes: readonly Slot[];
+  readonly forms: readonly PageForm[];
+}
+
+const told = (text: string): Slot => ({ template: '/parts/notice', data: { text } });
+
+/** The reading most worth its minutes, the way to it, and what each outcome of it would mean. */
+export function nextReadingSlots(
+  sight: Sight,
+  setUp: SetUp,
+  explained: Explained,
+  again: Again | undefined,
+): NextReading {
+  const { nextReading: next } = explained;
+  if (next === undefined) {
+    const slots = explained.settled ? [told('The name is settled on these readings.')] : [];
+    return { slots, outcomes: [], forms: [] };
+  }
+  const lead = told(`The next reading worth taking, about ${next.minutes} min: ${ASK[next.action]}`);
+  const outcomes = [outcomesTable(next)];
+  if (sight.call.held) return { slots: [lead], outcomes, forms: [] };
+  if (next.action === 'read-back') {
+    const form = readBackForm(sight, setUp);
+    return { slots: [lead, formSlot(form, again)], outcomes, forms: [form] };
+  }
+  const button: Slot = {
+    template: '/pages/call/actions',
+    data: { buttons: [leadOf(sight, setUp, next.action)] },
+  };
+  return { slots: [lead, button], outcomes, forms: [] };
+}

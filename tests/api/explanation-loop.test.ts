@@ -1,0 +1,159 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Caller } from '../../server/access/caller.ts';
+import type { Tx } from '../../server/database/database.ts';
+import { explanationInput } from '../../server/readings/explanation-input.ts';
+import { indicatorPlaces } from '../../server/readings/set-up-anew.ts';
+import { listSetUps } from '../../server/set-ups/set-ups.ts';
+import { METHOD, openCall, sendJson, startSetUp } from '../tools/call.ts';
+import { type Person, type TestService, testService } from '../tools/service.ts';
+
+/**
+ * What is said on the pages reaches the inference: a reading part of the way up, a small hand that was read, a zero
+ * that came back, entries read back, lash taken out without the indicator being moved.
+ */
+let service: TestService;
+let desk: Person;
+beforeAll(async () => {
+  service = await testService();
+  desk = await service.person();
+});
+afterAll(() => service?.close());
+
+const asCaller = <T>(work: (tx: Tx, caller: Caller) => Promise<T>): Promise<T> =>
+  service.database.db.inShop(desk.shopId, (tx) =>
+    work(tx, {
+      kind: 'program',
+      shopId: desk.shopId,
+      id: crypto.randomUUID(),
+      name: 'test',
+      scopes: ['read'],
+    }),
+  );
+
+const RUNNING = { ...METHOD, spring: 'light', lash: 'set', alignment: 'not-said' };
+
+async function fresh(method: object = RUNNING) {
+  const { buildId } = await openCall(service, desk);
+  const setUpId = await startSetUp(service, desk, buildId, method);
+  const at = `/api/v1/builds/${buildId}`;
+  return {
+    buildId,
+    setUpId,
+    send: (path: string, body: unknown) => sendJson(service, desk.bearer, 'POST', `${at}${path}`, body),
+    keep: (body: unknown, on = setUpId) =>
+      sendJson(service, desk.bearer, 'POST', `${at}/set-ups/${on}/readings`, body),
+    input: (of = setUpId) => asCaller((tx, caller) => explanationInput(tx, caller, buildId, of)),
+    explanation: () => sendJson(service, desk.bearer, 'GET', `${at}/set-ups/${setUpId}/explanation`),
+  };
+}
+
+describe('a reading part of the way up', () => {
+  it('is kept with the lobe lift it was read at, and reaches the inference as a station', async () => {
+    const call = await fresh();
+    await call.keep({ kind: 'valve-lift', peak: '.557 in' });
+    const { status, json } = await call.keep({
+      kind: 'valve-lift-at',
+      peak: '.320 in',
+      atLobeLift: '.200 in',
+    });
+    expect(status).toBe(201);
+    expect(json.atLobeLift).toMatchObject({ value: 0.2, unit: 'in', readAs: '.200 in' });
+    const input = await call.input();
+    expect(input?.readings[1]?.atLobeLift).toBeCloseTo(0.2 * 0.0254, 12);
+    expect(input?.readings[1]?.pass).toBe(2);
+  });
+  it('never counts as a pass of the full lift', async () => {
+    const call = await fresh({ ...RUNNING, lobeSource: 'card' });
+    await call.keep({ kind: 'valve-lift-at', peak: '.320 in', atLobeLift: '.200 in' });
+    expect(await call.input()).toBeUndefined();
+    const { json } = await call.explanation();
+    expect(json.missing).toEqual(['a pass of the valve lift']);
+  });
+  it.each([
+    [{ kind: 'valve-lift-at', peak: '.320 in' }, '/atLobeLift', 'required'],
+    [{ kind: 'valve-lift', peak: '.320 in', atLobeLift: '.2 in' }, '/atLobeLift', 'not-allowed'],
+    [{ kind: 'valve-lift-at', peak: '.320 in', atLobeLift: 'high' }, '/atLobeLift', 'not-a-number'],
+  ])('%o is refused at %s', async (body, pointer, code) => {
+    const call = await fresh();
+    const { status, json } = await call.keep(body);
+    expect(status).toBe(422);
+    expect(json.errors).toEqual([expect.objectContaining({ pointer, code })]);
+  });
+  it('keeps its lobe lift when it is corrected', async () => {
+    const call = await fresh();
+    const { json } = await call.keep({ kind: 'valve-lift-at', peak: '.320 in', atLobeLift: '.200 in' });
+    const later = await call.send(`/readings/${String(json.id)}/corrections`, {
+      peak: '.322 in',
+      reason: 'read again',
+    });
+    expect(later.json.atLobeLift).toMatchObject({ value: 0.2, unit: 'in' });
+  });
+});
+
+describe('what was said of a reading', () => {
+  it('a small hand that was read takes the doubt of the turns from this reading alone', async () => {
+    const call = await fresh();
+    await call.keep({ kind: 'valve-lift', peak: '.557 in' });
+    await call.keep({ kind: 'valve-lift', peak: '.557 in', counted: true });
+    expect((await call.input())?.readings.map((each) => each.counted)).toEqual([undefined, true]);
+  });
+  it('an answer about the turns speaks of what was read before it', async () => {
+    const call = await fresh();
+    await call.keep({ kind: 'valve-lift', peak: '.557 in' });
+    await call.send('/answers', {
+      question: 'Could one turn of the dial be missing?',
+      code: 'turn-miscounted',
+      setUpId: call.setUpId,
+      answer: 'five turns on the small hand',
+    });
+    await call.keep({ kind: 'valve-lift', peak: '.557 in' });
+    expect((await call.input())?.readings.map((each) => each.counted)).toEqual([true, undefined]);
+  });
+  it('a zero that came back is told, and one that did not is told as found', async () => {
+    const call = await fresh();
+    await call.keep({ kind: 'valve-lift', peak: '.557 in', zeroReturn: '.002 in' });
+    expect((await call.input())?.answers).toEqual([{ ask: 'zero-return', found: false }]);
+    await call.keep({ kind: 'valve-lift', peak: '.557 in', zeroReturn: '-.003 in' });
+    expect((await call.input())?.answers).toEqual([{ ask: 'zero-return', found: true }]);
+  });
+  it('entries read back are told with what was found, and must say it', async () => {
+    const call = await fresh();
+    await call.keep({ kind: 'valve-lift', peak: '.557 in' });
+    const question = {
+      question: 'Read the entries back',
+      code: 'read-back',
+      setUpId: call.setUpId,
+      answer: 'yes',
+    };
+    const refused = await call.send('/answers', question);
+    expect(refused.status).toBe(422);
+    expect(refused.json.errors).toEqual([expect.objectContaining({ pointer: '/found', code: 'required' })]);
+    expect((await call.send('/answers', { ...question, found: false })).status).toBe(201);
+    expect((await call.input())?.answers).toEqual([{ ask: 'read-back', found: false }]);
+  });
+});
+
+describe('where the indicator stands', () => {
+  it('is the same when lash or plunger is put right, and anew when spring, lifter or valve changes', async () => {
+    const call = await fresh();
+    const more = async (method: object, on: object = {}) =>
+      String((await call.send('/set-ups', { cylinder: 1, valve: 'intake', method, ...on })).json.id);
+    const zeroed = await more({ ...RUNNING, lash: 'zero' });
+    const straight = await more({ ...RUNNING, lash: 'zero', alignment: 'parallel' });
+    const again = await more({ ...RUNNING, lash: 'zero', alignment: 'parallel' });
+    const running = await more({ ...RUNNING, lash: 'zero', alignment: 'parallel', spring: 'running' });
+    const other = await more({ ...RUNNING, lash: 'zero', spring: 'running' }, { cylinder: 3 });
+    const all = await asCaller((tx, caller) => listSetUps(tx, caller, call.buildId));
+    const places = indicatorPlaces(all);
+    expect([call.setUpId, zeroed, straight, again, running, other].map((id) => places.get(id))).toEqual([
+      0, 0, 0, 1, 2, 3,
+    ]);
+    await call.keep({ kind: 'valve-lift', peak: '.557 in' });
+    await call.keep({ kind: 'valve-lift', peak: '.573 in' }, zeroed);
+    const input = await call.input(zeroed);
+    expect(input?.readings.map(({ setUp, lashSet }) => ({ setUp, lashSet }))).toEqual([
+      { setUp: 0, lashSet: undefined },
+      { setUp: 0, lashSet: true },
+    ]);
+  });
+});
