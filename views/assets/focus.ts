@@ -1,4 +1,15 @@
-/** After a form came back the summary of its faults has the focus; on a new step its heading. */
+const FIRST_INPUT = '.desk-step form:not(#stop) :is(input:not([type=hidden]), textarea, select):not(:disabled)';
+
+/** At the desk the first input of a step has the focus, unless it is a list that a stray key would change. */
+function firstInput(): HTMLElement | undefined {
+  if (document.documentElement.dataset.side !== 'desk') return undefined;
+  const first = document.querySelector<HTMLElement>(FIRST_INPUT);
+  if (first === null || first instanceof HTMLSelectElement) return undefined;
+  const checked = first.closest('fieldset')?.querySelector<HTMLElement>('input:checked');
+  return checked ?? first;
+}
+
+/** After a form came back the summary of its faults has the focus; on a new step its first input, or its heading. */
 export function keepFocus(): void {
   const summary = document.querySelector<HTMLElement>('[data-focus-on-load]');
   if (summary !== null) {
@@ -6,5 +17,6 @@ export function keepFocus(): void {
     return;
   }
   if (location.hash !== '' || document.querySelector('[autofocus]') !== null) return;
-  document.querySelector<HTMLElement>('#step-title')?.focus({ preventScroll: true });
+  const target = firstInput() ?? document.querySelector<HTMLElement>('#step-title');
+  target?.focus({ preventScroll: true });
 }
