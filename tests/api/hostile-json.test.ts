@@ -163,6 +163,17 @@ describe('A1: nesting without end', () => {
     expect((await service.app.inject({ url: '/health/live' })).statusCode).toBe(200);
   });
 
+  test.each([
+    ['closing brackets in a text', `"${']'.repeat(100)}"`],
+    ['closing brackets after a quotation mark in a text', `"\\\\\\"${'}'.repeat(100)}"`],
+    ['a text that ends in a backslash', '"\\\\"'],
+  ])('%s hide no nesting: RFC 8259, 7', async (_, text) => {
+    const nested = (depth: number) =>
+      `{"a":${'['.repeat(depth)}${text},${'['.repeat(3)}1]]]${']'.repeat(depth)}}`;
+    problemIn(await send('/api/v1/calls', nested(40)), 400, 'invalid-json');
+    problemIn(await send('/api/v1/calls', nested(30)), 422, 'invalid-input');
+  });
+
   test('a body of many faults is answered with a bounded list', async () => {
     const names = Array.from({ length: 20_000 }, (_, index) => `"f${index}":1`).join(',');
     const response = await send('/api/v1/calls', `{${names}}`);
