@@ -3,7 +3,7 @@ import { GAP_KINDS, type GapKind } from '../../shared/schemas/sheet.ts';
 import type { MeasuredGap } from '../mechanics/consequences/types.ts';
 import { allowance } from '../mechanics/kit/allowances.ts';
 import type { SetUp } from '../set-ups/set-ups.ts';
-import type { SheetReading } from '../sheet/sheet-readings.ts';
+import type { SheetReading } from '../sheet/sheet-table.ts';
 
 /** A gap of the sheet in SI. One figure is good to the allowance of such a reading; two gauges are their bounds. */
 export function gapInSi({ reading, lifter }: SheetReading): MeasuredGap {

@@ -7,9 +7,10 @@ import type { Tx } from '../database/database.ts';
 import { identify } from '../mechanics/identify/identify.ts';
 import type { FeatureKind, SizeKind } from '../mechanics/identify/kinds.ts';
 import type { Candidate, Offer, PartReadings } from '../mechanics/identify/types.ts';
+import { stillStanding } from '../record/corrections/entries.ts';
 import { type CoverAnswer, coverOf, fastenersOf, type HoleAnswer } from './fasteners.ts';
 import { type PartQuestion, partQuestions } from './mark-questions.ts';
-import { listPartReadings, type PartReading, standingPart } from './part-readings.ts';
+import { listPartReadings, type PartReading } from './part-readings.ts';
 
 export interface RankedFamily extends Candidate {
   readonly family: PartFamily;
@@ -46,7 +47,7 @@ function asRead(standing: readonly PartReading[]): PartReadings {
 export async function identifyPart(tx: Tx, caller: Caller, buildId: string): Promise<PartIdentification> {
   const { spec } = await getBuild(tx, caller, buildId);
   const readings = await listPartReadings(tx, caller, buildId);
-  const standing = standingPart(readings);
+  const standing = stillStanding(readings);
   const families = await wholeCatalogue(tx, caller.shopId);
   const byId = new Map(families.map((family) => [family.id, family]));
   const found = identify(families, asRead(standing));

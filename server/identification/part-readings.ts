@@ -5,15 +5,13 @@ import { author, type Caller, requireBuild } from '../access/caller.ts';
 import { refuseWhileHeld } from '../calls/calls.ts';
 import type { Tx } from '../database/database.ts';
 import type { PartReadingTable } from '../database/tables.ts';
-import { Failure, notFound } from '../problems/failure.ts';
-import { listedOf } from '../record/readable.ts';
+import { type Entry, listEntries, shown } from '../record/corrections/entries.ts';
+import { replaceEntry } from '../record/corrections/replace.ts';
 import { onBuild } from '../record/record.ts';
 import { entryOf, isEmpty } from './entry.ts';
 
-/** One thing read, seen or found written on the part, as it was entered. It is never changed. */
-export interface PartReading {
-  readonly id: string;
-  readonly seq: number;
+/** One thing read, seen or found written on the part, as it was entered. */
+export interface PartReading extends Entry {
   readonly kind: string;
   readonly typed: string;
   /** A size; features and marks have none. */
@@ -21,13 +19,6 @@ export interface PartReading {
   readonly word: string | undefined;
   readonly readAs: string;
   readonly place: string;
-  readonly replaces: string | undefined;
-  readonly replacedBy: string | undefined;
-  readonly struck: boolean;
-  readonly reason: string;
-  readonly by: string;
-  readonly byKind: string;
-  readonly at: Date;
 }
 
 type Row = Selectable<PartReadingTable>;
@@ -38,25 +29,19 @@ function sizeOf({ value, unit }: Row): Quantity | undefined {
   return { value, unit };
 }
 
-function toReading(row: Row, replacedBy: string | undefined): PartReading {
-  return {
-    id: row.id,
-    seq: row.seq,
+const PART_READINGS = {
+  event: 'part-reading',
+  query: (tx: Tx) => tx.selectFrom('part_reading').selectAll().orderBy('seq'),
+  show: (row: Row, entry: Entry): PartReading => ({
+    ...entry,
     kind: row.kind,
     typed: row.typed,
     size: sizeOf(row),
     word: row.word ?? undefined,
     readAs: row.read_as,
     place: row.place,
-    replaces: row.replaces ?? undefined,
-    replacedBy,
-    struck: row.struck,
-    reason: row.reason,
-    by: row.by_name,
-    byKind: row.by_kind,
-    at: row.created_at,
-  };
-}
+  }),
+};
 
 /** Keeps a reading of the part. */
 export async function keepPartReading(
@@ -87,7 +72,7 @@ export async function keepPartReading(
       })
       .returningAll()
       .executeTakeFirstOrThrow();
-    return toReading(row, undefined);
+    return shown(PART_READINGS, row);
   });
 }
 
@@ -99,79 +84,25 @@ export async function replacePartReading(
   readingId: string,
   input: CorrectPartReading,
 ): Promise<PartReading> {
-  return onBuild(tx, caller, buildId, async ({ emit }) => {
-    const old = await standingRow(tx, caller, buildId, readingId);
-    const struck = isEmpty(input);
-    const { typed, value, unit, word, read_as } = struck ? old : entryOf(old.kind, input);
-    const seq = await emit(struck ? 'part-reading-struck' : 'part-reading-replaced', {
-      kind: old.kind,
-      replaces: old.read_as,
-      replacesId: old.id,
-      reason: input.reason,
-      ...(struck ? {} : { typed, readAs: read_as, place: input.place }),
-    });
-    const row = await tx
-      .insertInto('part_reading')
-      .values({
-        shop_id: caller.shopId,
-        build_id: buildId,
-        seq,
-        kind: old.kind,
-        typed,
-        value,
-        unit,
-        word,
-        read_as,
-        place: struck ? old.place : input.place,
-        replaces: old.id,
-        struck,
-        reason: input.reason,
-        ...author(caller),
-      })
-      .returningAll()
-      .executeTakeFirstOrThrow();
-    return toReading(row, undefined);
+  const correction = { buildId, id: readingId, reason: input.reason };
+  return replaceEntry(PART_READINGS, tx, caller, correction, (old) => {
+    const { place } = input;
+    const entry = isEmpty(input) ? undefined : entryOf(old.kind, input);
+    return {
+      about: { kind: old.kind },
+      instead: entry === undefined ? undefined : { typed: entry.typed, readAs: entry.read_as, place },
+      keep: (columns) => {
+        const { id: _, created_at: __, ...same } = old;
+        return tx
+          .insertInto('part_reading')
+          .values({ ...same, ...(entry === undefined ? {} : { ...entry, place }), ...columns })
+          .returningAll()
+          .executeTakeFirstOrThrow();
+      },
+    };
   });
 }
 
-async function standingRow(tx: Tx, caller: Caller, buildId: string, readingId: string): Promise<Row> {
-  const row = await tx
-    .selectFrom('part_reading')
-    .selectAll()
-    .where('shop_id', '=', caller.shopId)
-    .where('build_id', '=', buildId)
-    .where('id', '=', readingId)
-    .executeTakeFirst();
-  if (row === undefined) throw notFound('reading');
-  const later = await tx
-    .selectFrom('part_reading')
-    .select('id')
-    .where('shop_id', '=', caller.shopId)
-    .where('replaces', '=', readingId)
-    .executeTakeFirst();
-  if (later !== undefined) throw new Failure('conflict', 'this reading has been replaced already');
-  if (row.struck)
-    throw new Failure('conflict', 'this line strikes a reading out; keep a new reading instead');
-  return row;
-}
-
 /** Every reading of the part in the order of entry, replaced and struck ones included. */
-export async function listPartReadings(tx: Tx, caller: Caller, buildId: string): Promise<PartReading[]> {
-  requireBuild(caller, buildId, 'read');
-  const rows = await tx
-    .selectFrom('part_reading')
-    .selectAll()
-    .where('shop_id', '=', caller.shopId)
-    .where('build_id', '=', buildId)
-    .orderBy('seq')
-    .execute();
-  const replacedBy = new Map(
-    rows.flatMap((row) => (row.replaces === null ? [] : [[row.replaces, row.id] as const])),
-  );
-  return (await listedOf(tx, caller, buildId, rows)).map((row) => toReading(row, replacedBy.get(row.id)));
-}
-
-/** The readings that stand: neither replaced nor a striking-out. */
-export function standingPart(readings: readonly PartReading[]): PartReading[] {
-  return readings.filter((reading) => reading.replacedBy === undefined && !reading.struck);
-}
+export const listPartReadings = (tx: Tx, caller: Caller, buildId: string): Promise<PartReading[]> =>
+  listEntries(PART_READINGS, tx, caller, buildId);

@@ -7,9 +7,10 @@ import { type Arm, listArms, specAt } from '../builds/builds.ts';
 import type { Tx } from '../database/database.ts';
 import type { explainInput } from '../mechanics/explain-readings/json-input.ts';
 import { IN } from '../mechanics/kit/si.ts';
+import { stillStanding } from '../record/corrections/entries.ts';
 import { getSetUp, listSetUps, type SetUp } from '../set-ups/set-ups.ts';
 import { nominalsFor } from './ratio.ts';
-import { listReadings, type Reading, standing } from './readings.ts';
+import { listReadings, type Reading } from './readings.ts';
 import { indicatorPlaces } from './set-up-anew.ts';
 
 export type ExplanationInput = z.output<typeof explainInput>;
@@ -146,7 +147,7 @@ export async function explanationInput(
   const setUps = relevant(setUp, await listSetUps(tx, caller, buildId));
   const answers = await listAnswers(tx, caller, buildId);
   const arms = await listArms(tx, caller, buildId);
-  const stand = standing(await listReadings(tx, caller, buildId)).filter((reading) =>
+  const stand = stillStanding(await listReadings(tx, caller, buildId)).filter((reading) =>
     setUps.some((each) => each.id === reading.setUpId),
   );
   if (!stand.some((each) => each.kind === 'valve-lift')) return undefined;

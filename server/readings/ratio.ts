@@ -11,9 +11,10 @@ import type { Tx } from '../database/database.ts';
 import { computation as ratioAtFullLift } from '../mechanics/computations/ratio-at-full-lift.ts';
 import { questionsFor } from '../mechanics/questions/questions.ts';
 import type { Question } from '../mechanics/questions/types.ts';
+import { stillStanding } from '../record/corrections/entries.ts';
 import { getSetUp, listSetUps, type SetUp } from '../set-ups/set-ups.ts';
 import { questionInput } from './question-input.ts';
-import { listReadings, type Reading, standing } from './readings.ts';
+import { listReadings, type Reading } from './readings.ts';
 
 type RatioInput = Parameters<typeof ratioAtFullLift.compute>[0];
 type RatioResult = ReturnType<typeof ratioAtFullLift.compute>;
@@ -122,7 +123,7 @@ export async function setUpRatio(
   const all = await listReadings(tx, caller, buildId);
   const setUps = await listSetUps(tx, caller, buildId);
   const readings = all.filter((reading) => reading.setUpId === setUpId);
-  const stand = standing(readings);
+  const stand = stillStanding(readings);
   const { input, missing } = ratioInput(spec, setUp, stand);
   const { result, refused } = computed(input);
   return {
@@ -132,7 +133,7 @@ export async function setUpRatio(
     input,
     result,
     missing: [...missing, ...refused],
-    questions: questionsFor(questionInput(spec, setUp, setUps, standing(all))),
+    questions: questionsFor(questionInput(spec, setUp, setUps, stillStanding(all))),
     assumptions:
       input === undefined || result === undefined ? [] : ratioAtFullLift.assumptions(input, result),
     cautions: input === undefined || result === undefined ? [] : ratioAtFullLift.cautions(input, result),
@@ -183,7 +184,7 @@ export async function ratioOfSetUp(tx: Tx, caller: Caller, buildId: string, setU
     questions: found.questions,
     assumptions: found.assumptions,
     cautions: found.cautions,
-    restsOn: standing(found.readings).map((reading) => ({
+    restsOn: stillStanding(found.readings).map((reading) => ({
       readingId: reading.id,
       kind: reading.kind,
       pass: reading.pass,

@@ -3,20 +3,19 @@ import type { z } from 'zod';
 import { isUnit, type Quantity, type Unit } from '../../shared/quantities/units.ts';
 import type { correctReading, newReading } from '../../shared/schemas/commands.ts';
 import type { Entered } from '../../shared/schemas/entered.ts';
-import { author, type Caller, requireBuild } from '../access/caller.ts';
+import { author, type Caller } from '../access/caller.ts';
 import { refuseWhileHeld } from '../calls/calls.ts';
 import type { Tx } from '../database/database.ts';
 import type { ReadingTable } from '../database/tables.ts';
-import { Failure, notFound } from '../problems/failure.ts';
-import { listedOf } from '../record/readable.ts';
+import { Failure } from '../problems/failure.ts';
+import { type Entry, listEntries, shown } from '../record/corrections/entries.ts';
+import { replaceEntry } from '../record/corrections/replace.ts';
 import { onBuild } from '../record/record.ts';
 import { getSetUp } from '../set-ups/set-ups.ts';
 
-/** One reading as it was entered. It is never changed; a correction is a later reading that names this one. */
-export interface Reading {
-  readonly id: string;
+/** One reading of a pass, as it was entered. */
+export interface Reading extends Entry {
   readonly setUpId: string;
-  readonly seq: number;
   readonly kind: string;
   readonly pass: number;
   readonly peak: Entered;
@@ -25,15 +24,6 @@ export interface Reading {
   readonly atLobeLift: Entered | undefined;
   /** The small hand was read, and which way the hand ran. */
   readonly counted: boolean;
-  readonly replaces: string | undefined;
-  /** The reading that came in its place, if any. */
-  readonly replacedBy: string | undefined;
-  /** A struck reading takes another's place and holds no value of its own. */
-  readonly struck: boolean;
-  readonly reason: string;
-  readonly by: string;
-  readonly byKind: string;
-  readonly at: Date;
 }
 
 function unitOf(text: string): Unit {
@@ -55,11 +45,12 @@ const stationColumns = (at: Entered | undefined): StationColumns => ({
   at_read_as: at?.readAs ?? null,
 });
 
-function toReading(row: Selectable<ReadingTable>, replacedBy: string | undefined): Reading {
-  return {
-    id: row.id,
+const READINGS = {
+  event: 'reading',
+  query: (tx: Tx) => tx.selectFrom('reading').selectAll().orderBy('seq'),
+  show: (row: Selectable<ReadingTable>, entry: Entry): Reading => ({
+    ...entry,
     setUpId: row.set_up_id,
-    seq: row.seq,
     kind: row.kind,
     pass: row.pass,
     peak: { typed: row.typed, value: row.value, unit: unitOf(row.unit), readAs: row.read_as },
@@ -69,15 +60,8 @@ function toReading(row: Selectable<ReadingTable>, replacedBy: string | undefined
         : { value: row.zero_value, unit: unitOf(row.zero_unit) },
     atLobeLift: stationOf(row),
     counted: row.counted,
-    replaces: row.replaces ?? undefined,
-    replacedBy,
-    struck: row.struck,
-    reason: row.reason,
-    by: row.by_name,
-    byKind: row.by_kind,
-    at: row.created_at,
-  };
-}
+  }),
+};
 
 function columnsOf(peak: Entered, zeroReturn: Entered | undefined) {
   return {
@@ -130,7 +114,7 @@ export async function keepReading(
       })
       .returningAll()
       .executeTakeFirstOrThrow();
-    return toReading(row, undefined);
+    return shown(READINGS, row);
   });
 }
 
@@ -153,99 +137,35 @@ export async function replaceReading(
   caller: Caller,
   buildId: string,
   readingId: string,
-  input: z.output<typeof correctReading>,
+  { peak, zeroReturn, reason }: z.output<typeof correctReading>,
 ): Promise<Reading> {
-  return onBuild(tx, caller, buildId, async ({ emit }) => {
-    const old = await readingRow(tx, caller, buildId, readingId);
-    const later = await tx
-      .selectFrom('reading')
-      .select('id')
-      .where('shop_id', '=', caller.shopId)
-      .where('replaces', '=', readingId)
-      .executeTakeFirst();
-    if (later !== undefined) throw new Failure('conflict', 'this reading has been replaced already');
-    if (old.struck)
-      throw new Failure('conflict', 'this line strikes a reading out; keep a new reading instead');
-    const struck = input.peak === undefined;
-    const seq = await emit(struck ? 'reading-struck' : 'reading-replaced', {
+  return replaceEntry(READINGS, tx, caller, { buildId, id: readingId, reason }, (old) => ({
+    about: {
       setUpId: old.set_up_id,
       kind: old.kind,
       pass: old.pass,
       ...(old.at_read_as === null ? {} : { atLobeLift: old.at_read_as }),
-      replaces: old.read_as,
-      replacesId: old.id,
-      reason: input.reason,
-      ...(input.peak === undefined ? {} : { typed: input.peak.typed, readAs: input.peak.readAs }),
-    });
-    const values = input.peak === undefined ? struckColumns(old) : columnsOf(input.peak, input.zeroReturn);
-    const row = await tx
-      .insertInto('reading')
-      .values({
-        shop_id: caller.shopId,
-        build_id: buildId,
-        set_up_id: old.set_up_id,
-        seq,
-        kind: old.kind,
-        pass: old.pass,
-        ...values,
-        ...stationColumns(stationOf(old)),
-        counted: old.counted,
-        replaces: old.id,
-        struck,
-        reason: input.reason,
-        ...author(caller),
-      })
-      .returningAll()
-      .executeTakeFirstOrThrow();
-    return toReading(row, undefined);
-  });
+    },
+    instead: peak === undefined ? undefined : { typed: peak.typed, readAs: peak.readAs },
+    keep: (columns) => {
+      const { id: _, created_at: __, ...same } = old;
+      return tx
+        .insertInto('reading')
+        .values({ ...same, ...(peak === undefined ? {} : columnsOf(peak, zeroReturn)), ...columns })
+        .returningAll()
+        .executeTakeFirstOrThrow();
+    },
+  }));
 }
 
-function struckColumns(old: Selectable<ReadingTable>) {
-  const { typed, value, unit, read_as, zero_typed, zero_value, zero_unit } = old;
-  return { typed, value, unit, read_as, zero_typed, zero_value, zero_unit };
-}
-
-async function readingRow(
-  tx: Tx,
-  caller: Caller,
-  buildId: string,
-  readingId: string,
-): Promise<Selectable<ReadingTable>> {
-  const row = await tx
-    .selectFrom('reading')
-    .selectAll()
-    .where('shop_id', '=', caller.shopId)
-    .where('build_id', '=', buildId)
-    .where('id', '=', readingId)
-    .executeTakeFirst();
-  if (row === undefined) throw notFound('reading');
-  return row;
-}
-
-/** Every reading of a build in the order of entry, replaced and struck ones included. */
+/** Every reading of a build, or of one of its set-ups, in the order of entry; also replaced and struck ones. */
 export async function listReadings(
   tx: Tx,
   caller: Caller,
   buildId: string,
   setUpId?: string,
 ): Promise<Reading[]> {
-  requireBuild(caller, buildId, 'read');
-  const rows = await tx
-    .selectFrom('reading')
-    .selectAll()
-    .where('shop_id', '=', caller.shopId)
-    .where('build_id', '=', buildId)
-    .$if(setUpId !== undefined, (query) => query.where('set_up_id', '=', setUpId ?? ''))
-    .orderBy('seq')
-    .execute();
-  const replacedBy = new Map(
-    rows.flatMap((row) => (row.replaces === null ? [] : [[row.replaces, row.id] as const])),
-  );
-  return (await listedOf(tx, caller, buildId, rows)).map((row) => toReading(row, replacedBy.get(row.id)));
-}
-
-/** The readings that stand: neither replaced nor a striking-out. */
-export function standing(readings: readonly Reading[]): Reading[] {
-  return readings.filter((reading) => reading.replacedBy === undefined && !reading.struck);
+  if (setUpId === undefined) return listEntries(READINGS, tx, caller, buildId);
+  const ofSetUp = { ...READINGS, query: () => READINGS.query(tx).where('set_up_id', '=', setUpId) };
+  return listEntries(ofSetUp, tx, caller, buildId);
 }

@@ -2,13 +2,10 @@ import { InputFaults } from '../../shared/problems/faults.ts';
 import type { PasteSheet } from '../../shared/schemas/sheet.ts';
 import type { Caller } from '../access/caller.ts';
 import type { Tx } from '../database/database.ts';
+import { stillStanding } from '../record/corrections/entries.ts';
 import { type Pasted, type PastedReading, type PasteFault, readPasted } from './paste.ts';
-import {
-  keepSheetReadings,
-  listSheetReadings,
-  type SheetReading,
-  standingOnSheet,
-} from './sheet-readings.ts';
+import { keepSheetReadings, listSheetReadings } from './sheet-readings.ts';
+import type { SheetReading } from './sheet-table.ts';
 
 /** A pasted reading with what stands of the same thing already. */
 export type LookedAt = PastedReading & { readonly already?: string };
@@ -25,7 +22,7 @@ export async function lookAtPasted(
   buildId: string,
   input: Omit<PasteSheet, 'keep'>,
 ): Promise<Look> {
-  const standing = standingOnSheet(await listSheetReadings(tx, caller, buildId));
+  const standing = stillStanding(await listSheetReadings(tx, caller, buildId));
   const { readings, faults } = readPasted(input);
   return {
     faults,

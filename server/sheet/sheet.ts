@@ -8,7 +8,9 @@ import { type RatioOfLifts, ratioOfFigures } from '../mechanics/valve-sheet/figu
 import { judgeSide } from '../mechanics/valve-sheet/odd-valves.ts';
 import { cylinderOrder } from '../mechanics/valve-sheet/orders.ts';
 import type { OddValve, SheetValve, SideJudged } from '../mechanics/valve-sheet/types.ts';
-import { listSheetReadings, type SheetReading, standingOnSheet } from './sheet-readings.ts';
+import { stillStanding } from '../record/corrections/entries.ts';
+import { listSheetReadings } from './sheet-readings.ts';
+import type { SheetReading } from './sheet-table.ts';
 import { type Swap, swapsOf, swapToDo } from './swaps.ts';
 import { cellFor, cylindersOf, SIDES, type ValveRow, valveRows } from './valve-rows.ts';
 
@@ -92,7 +94,7 @@ export async function sheetOf(tx: Tx, caller: Caller, buildId: string, order: Or
   const arms = await listArms(tx, caller, buildId);
   const limits = await limitsInForce(tx, caller.shopId);
   const { engine } = build.spec;
-  const standing = standingOnSheet(readings);
+  const standing = stillStanding(readings);
   const now = nowOnValves(await listPlacements(tx, caller, buildId));
   const sits = new Map(now.map(({ cylinder, valve, armId }) => [`${cylinder} ${valve}`, armId]));
   const cylinders = cylinderOrder(

@@ -1,7 +1,7 @@
 import { UNITS } from '../../shared/quantities/units.ts';
 import { type ArmOnValve, type SwapOutcome, swapTests } from '../mechanics/valve-sheet/swap-test.ts';
 import type { OddValve, SideJudged } from '../mechanics/valve-sheet/types.ts';
-import type { SheetReading } from './sheet-readings.ts';
+import type { SheetReading } from './sheet-table.ts';
 import { cellFor, type Side, type ValveRow } from './valve-rows.ts';
 
 export interface Swap extends SwapOutcome {

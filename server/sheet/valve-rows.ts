@@ -7,7 +7,7 @@ import { sinkingReasons, verdictOfGap } from '../mechanics/consequences/gap-row.
 import type { GapRow, LimitFigure } from '../mechanics/consequences/types.ts';
 import type { Verdict } from '../mechanics/kit/verdict.ts';
 import { type Pass, type SheetFigure, together } from '../mechanics/valve-sheet/figures.ts';
-import type { SheetReading } from './sheet-readings.ts';
+import type { SheetReading } from './sheet-table.ts';
 
 export type Side = 'intake' | 'exhaust';
 export const SIDES: readonly Side[] = ['intake', 'exhaust'];

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { out } from '../../shared/schemas/outputs.ts';
 import { encoderFor } from '../compute/encode.ts';
 import type { Sheet } from './sheet.ts';
-import type { SheetReading } from './sheet-readings.ts';
+import type { SheetReading } from './sheet-table.ts';
 
 const side = z.enum(['intake', 'exhaust']);
 

@@ -1,8 +1,8 @@
-import { standingPart } from '../../identification/part-readings.ts';
 import type { Question } from '../../mechanics/questions/types.ts';
 import { answerOf } from '../../readings/pages/answered.ts';
 import type { SetUpRatio } from '../../readings/ratio.ts';
-import { type Reading, standing } from '../../readings/readings.ts';
+import type { Reading } from '../../readings/readings.ts';
+import { stillStanding } from '../../record/corrections/entries.ts';
 import { WORKED_IN } from '../../workings/pages/kinds.ts';
 import { type Sight, valveName } from './sight.ts';
 import { STEP_NAMES, type StepName } from './steps.ts';
@@ -19,7 +19,7 @@ const also = (text: string, have: boolean): Need => ({ text, have, must: false }
 
 const PASSES = 3;
 const passes = (readings: readonly Reading[], kind: string) =>
-  standing(readings).filter((reading) => reading.kind === kind).length;
+  stillStanding(readings).filter((reading) => reading.kind === kind).length;
 
 const hasWorking = (sight: Sight, names: readonly string[]) =>
   sight.events.some(
@@ -70,7 +70,8 @@ function ofParts(sight: Sight): Need[] {
 /** Only a call that is about finding out what a part is waits for it. */
 function ofIdentify({ call, partReadings }: Sight): Need[] {
   const asked = call.goal === 'identify' ? must : also;
-  const read = (kind: string) => standingPart(partReadings).filter((reading) => reading.kind === kind).length;
+  const read = (kind: string) =>
+    stillStanding(partReadings).filter((reading) => reading.kind === kind).length;
   const holes = read('hole-across-trunnion');
   return [
     asked(`hole across the trunnion, both ways: ${Math.min(holes, 2)} of 2`, holes >= 2),

@@ -4,8 +4,8 @@ import type { Slot } from '../../../views/parts/part.ts';
 import type { ResultData, ScaleData } from '../../../views/parts/result.examples.ts';
 import type { VerdictData } from '../../../views/parts/verdict.examples.ts';
 import { valveName } from '../../calls/pages/sight.ts';
+import { stillStanding } from '../../record/corrections/entries.ts';
 import type { SetUpRatio } from '../ratio.ts';
-import { standing } from '../readings.ts';
 import { nominalText, ratioFigure, ratioName } from './ratio-words.ts';
 
 type Result = NonNullable<SetUpRatio['result']>;
@@ -61,7 +61,7 @@ export function resultOf(found: SetUpRatio, id = 'ratio'): ResultData {
   if (result === undefined) return { id, label, none: `Not yet: ${found.missing.join('; ')}.` };
   const { value, spread } = ratioFigure(result);
   const verdict = verdictOf(result, setUp.method.spring);
-  const rests = standing(found.readings).filter((reading) => !reading.kind.startsWith('stated-'));
+  const rests = stillStanding(found.readings).filter((reading) => !reading.kind.startsWith('stated-'));
   return {
     id,
     label,

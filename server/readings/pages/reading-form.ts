@@ -3,9 +3,9 @@ import type { PageForm } from '../../calls/pages/forms-on-page.ts';
 import { type Sight, valveName } from '../../calls/pages/sight.ts';
 import { choiceField, quantityField, tickField } from '../../forms/fields.ts';
 import type { Fields } from '../../forms/read-form.ts';
+import { stillStanding } from '../../record/corrections/entries.ts';
 import type { SetUp } from '../../set-ups/set-ups.ts';
 import type { Reading } from '../readings.ts';
-import { standing } from '../readings.ts';
 
 export const READING_LABELS = {
   kind: 'What is read',
@@ -22,7 +22,7 @@ const ofKind = (readings: readonly Reading[], kind: string) =>
 
 /** What is read next: the lobe until it has its passes, unless its lift comes from elsewhere; then the valve. */
 export function nextKind(setUp: SetUp, readings: readonly Reading[]): 'lobe-lift' | 'valve-lift' {
-  const lobes = ofKind(standing(readings), 'lobe-lift').length;
+  const lobes = ofKind(stillStanding(readings), 'lobe-lift').length;
   const wanted = { card: 0, indicator: ENOUGH, caliper: 1 }[setUp.method.lobeSource];
   return lobes < wanted ? 'lobe-lift' : 'valve-lift';
 }

@@ -1,0 +1,80 @@
+import { author, type Caller } from '../../access/caller.ts';
+import type { Tx } from '../../database/database.ts';
+import { Failure, notFound } from '../../problems/failure.ts';
+import { onBuild } from '../record.ts';
+import { type EntryRow, type EntryTable, shown } from './entries.ts';
+
+/** Which entry is corrected, and why. */
+export interface Correction {
+  readonly buildId: string;
+  readonly id: string;
+  readonly reason: string;
+}
+
+/** The columns of the entry that comes in the place of another, all but what was read. */
+export interface ReplacingColumns extends ReturnType<typeof author> {
+  readonly shop_id: string;
+  readonly build_id: string;
+  readonly seq: number;
+  readonly replaces: string;
+  readonly struck: boolean;
+  readonly reason: string;
+}
+
+export interface Replacement<Row> {
+  /** Which thing it is, for the event. */
+  readonly about: object;
+  /** What it is now, for the event; undefined strikes the entry out. */
+  readonly instead: object | undefined;
+  keep(columns: ReplacingColumns): Promise<Row>;
+}
+
+/** The entry as it stands. What was replaced already, or is itself a striking-out, cannot be corrected. */
+async function entryToCorrect<Row extends EntryRow, Shown>(
+  table: EntryTable<Row, Shown>,
+  tx: Tx,
+  caller: Caller,
+  { buildId, id }: Correction,
+): Promise<Row> {
+  const inShop = table.query(tx).where('shop_id', '=', caller.shopId);
+  const row = await inShop.where('build_id', '=', buildId).where('id', '=', id).executeTakeFirst();
+  if (row === undefined) throw notFound('reading');
+  const later = await inShop.where('replaces', '=', id).executeTakeFirst();
+  if (later !== undefined) throw new Failure('conflict', 'this reading has been replaced already');
+  if (row.struck)
+    throw new Failure('conflict', 'this line strikes a reading out; keep a new reading instead');
+  return row;
+}
+
+/** Replaces an entry, or strikes it out, with the reason; the old one stays where it was. */
+export async function replaceEntry<Row extends EntryRow, Shown>(
+  table: EntryTable<Row, Shown>,
+  tx: Tx,
+  caller: Caller,
+  correction: Correction,
+  replacementOf: (old: Row) => Replacement<Row>,
+): Promise<Shown> {
+  const { buildId, reason } = correction;
+  return onBuild(tx, caller, buildId, async ({ emit }) => {
+    const old = await entryToCorrect(table, tx, caller, correction);
+    const { about, instead, keep } = replacementOf(old);
+    const struck = instead === undefined;
+    const seq = await emit(`${table.event}-${struck ? 'struck' : 'replaced'}`, {
+      ...about,
+      replaces: old.read_as,
+      replacesId: old.id,
+      reason,
+      ...instead,
+    });
+    const row = await keep({
+      shop_id: caller.shopId,
+      build_id: buildId,
+      seq,
+      replaces: old.id,
+      struck,
+      reason,
+      ...author(caller),
+    });
+    return shown(table, row);
+  });
+}
