@@ -4,7 +4,7 @@ import type { z } from 'zod';
 import type { openCall, triage } from '../../shared/schemas/commands.ts';
 import { author, type Caller, requireBuild, requireDesk, requireStaff } from '../access/caller.ts';
 import type { Tx } from '../database/database.ts';
-import type { CallTable } from '../database/tables.ts';
+import type { CallTable } from '../database/tables/calls.ts';
 import { Failure, notFound } from '../problems/failure.ts';
 import { onBuild } from '../record/record.ts';
 

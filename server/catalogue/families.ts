@@ -3,7 +3,7 @@ import { isPartFeature, PART_FEATURES, PART_SIZES } from '../../shared/schemas/p
 import { keysOf } from '../../shared/schemas/words.ts';
 import { type Caller, requireDesk } from '../access/caller.ts';
 import type { Tx } from '../database/database.ts';
-import type { PartFamilyTable } from '../database/tables.ts';
+import type { PartFamilyTable } from '../database/tables/parts.ts';
 import type { FeatureKind, SizeKind } from '../mechanics/identify/kinds.ts';
 import { notFound } from '../problems/failure.ts';
 import { SIZE_COLUMNS } from './columns.ts';

@@ -4,7 +4,7 @@ import { InputFaults } from '../../shared/problems/faults.ts';
 import type { importCatalogue as importInput } from '../../shared/schemas/catalogue.ts';
 import { author, type Caller, requireAdministrator, requireDesk } from '../access/caller.ts';
 import type { Tx } from '../database/database.ts';
-import type { PartFamilyTable } from '../database/tables.ts';
+import type { PartFamilyTable } from '../database/tables/parts.ts';
 import { type FamilyRow, familyRows } from './families.ts';
 import { type FileRow, type RowFault, readFile } from './read-file.ts';
 

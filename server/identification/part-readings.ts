@@ -4,7 +4,7 @@ import type { CorrectPartReading, NewPartReading } from '../../shared/schemas/pa
 import { author, type Caller, requireBuild } from '../access/caller.ts';
 import { refuseWhileHeld } from '../calls/calls.ts';
 import type { Tx } from '../database/database.ts';
-import type { PartReadingTable } from '../database/tables.ts';
+import type { PartReadingTable } from '../database/tables/parts.ts';
 import { type Entry, listEntries, shown } from '../record/corrections/entries.ts';
 import { replaceEntry } from '../record/corrections/replace.ts';
 import { onBuild } from '../record/record.ts';

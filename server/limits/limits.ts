@@ -4,7 +4,7 @@ import { isUnit } from '../../shared/quantities/units.ts';
 import type { NewLimit } from '../../shared/schemas/limits.ts';
 import { author, type Caller, requireAdministrator, requireDesk } from '../access/caller.ts';
 import type { Tx } from '../database/database.ts';
-import type { ShopLimitTable } from '../database/tables.ts';
+import type { ShopLimitTable } from '../database/tables/sheet.ts';
 import type { LimitName } from '../mechanics/kit/limits.ts';
 import { defaultOf, isLimitName, LIMIT_NAMES, type Limit } from './known-limits.ts';
 

@@ -6,7 +6,7 @@ import type { Entered } from '../../shared/schemas/entered.ts';
 import { author, type Caller } from '../access/caller.ts';
 import { refuseWhileHeld } from '../calls/calls.ts';
 import type { Tx } from '../database/database.ts';
-import type { ReadingTable } from '../database/tables.ts';
+import type { ReadingTable } from '../database/tables/measuring.ts';
 import { Failure } from '../problems/failure.ts';
 import { type Entry, listEntries, shown } from '../record/corrections/entries.ts';
 import { replaceEntry } from '../record/corrections/replace.ts';

@@ -3,7 +3,7 @@ import type { Method, NewSetUp } from '../../shared/schemas/method.ts';
 import { author, type Caller, requireBuild } from '../access/caller.ts';
 import { refuseWhileHeld } from '../calls/calls.ts';
 import type { Tx } from '../database/database.ts';
-import type { SetUpTable } from '../database/tables.ts';
+import type { SetUpTable } from '../database/tables/measuring.ts';
 import { notFound } from '../problems/failure.ts';
 import { listedOf } from '../record/readable.ts';
 import { onBuild } from '../record/record.ts';

@@ -5,7 +5,7 @@ import { author, type Caller } from '../access/caller.ts';
 import { listPlacements, nowOnValves } from '../builds/builds.ts';
 import { refuseWhileHeld } from '../calls/calls.ts';
 import type { Tx } from '../database/database.ts';
-import type { ValveReadingTable } from '../database/tables.ts';
+import type { ValveReadingTable } from '../database/tables/sheet.ts';
 import { listEntries, shown } from '../record/corrections/entries.ts';
 import { replaceEntry } from '../record/corrections/replace.ts';
 import { onBuild } from '../record/record.ts';

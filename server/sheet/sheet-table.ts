@@ -4,7 +4,7 @@ import type { Gauged } from '../../shared/schemas/gauged.ts';
 import { SHEET_ARMS, SHEET_KINDS, type SheetKind, TOOLS } from '../../shared/schemas/sheet.ts';
 import { keysOf, LIFTERS, SPRINGS } from '../../shared/schemas/words.ts';
 import type { Tx } from '../database/database.ts';
-import type { ValveReadingTable } from '../database/tables.ts';
+import type { ValveReadingTable } from '../database/tables/sheet.ts';
 import type { Entry } from '../record/corrections/entries.ts';
 
 /** One reading of the sheet as it was entered. */

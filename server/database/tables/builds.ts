@@ -1,0 +1,44 @@
+import type { ColumnType, Generated, JSONColumnType } from 'kysely';
+import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
+import type { Author, Created, Fixed, Sequence, WithDefault } from './columns.ts';
+
+/** Builds with their revisions, and the arms on their valves. */
+
+export interface BuildTable {
+  shop_id: Fixed<string>;
+  id: Generated<string>;
+  label: string;
+  revision: WithDefault<number>;
+  last_seq: ColumnType<number, number | undefined, number>;
+  created_at: Created;
+}
+
+export interface BuildRevisionTable extends Author {
+  shop_id: Fixed<string>;
+  build_id: Fixed<string>;
+  revision: Fixed<number>;
+  spec: JSONColumnType<BuildSpec, string, never>;
+  reason: Fixed<string>;
+}
+
+export interface ArmTable extends Author {
+  shop_id: Fixed<string>;
+  id: Generated<string>;
+  build_id: Fixed<string>;
+  name: Fixed<string>;
+  family: Fixed<string>;
+  ratio_stamp: Fixed<string>;
+  other_number: Fixed<string>;
+  box_label: Fixed<string>;
+}
+
+export interface ArmPlacementTable extends Author {
+  shop_id: Fixed<string>;
+  id: Generated<string>;
+  build_id: Fixed<string>;
+  arm_id: Fixed<string>;
+  cylinder: Fixed<number>;
+  valve: Fixed<string>;
+  reason: Fixed<string>;
+  seq: Sequence;
+}
