@@ -7,6 +7,7 @@ import type { Arm, Build, Placement, Revision } from '../builds/builds.ts';
 import type { Call, ListedCall } from '../calls/calls.ts';
 import type { Note } from '../notes/notes.ts';
 import type { Reading } from '../readings/readings.ts';
+import { entryShape, showEntry } from '../record/corrections/view.ts';
 import type { RecordedEvent } from '../record/events.ts';
 import type { SetUp } from '../set-ups/set-ups.ts';
 
@@ -122,33 +123,22 @@ export function showSetUp(setUp: SetUp) {
 
 export const readingView = z
   .object({
-    id: z.uuid(),
+    ...entryShape,
     setUpId: z.uuid(),
-    seq: z.int(),
     kind: z.string(),
     pass: z.int(),
     peak: enteredView,
     zeroReturn: quantityView.optional(),
     atLobeLift: enteredView.optional(),
     counted: z.boolean(),
-    replaces: z.uuid().optional(),
-    replacedBy: z.uuid().optional(),
-    struck: z.boolean(),
-    reason: z.string(),
-    by: z.string(),
-    byKind: z.string(),
-    at: moment,
   })
   .meta({ id: 'Reading' });
 export function showReading(reading: Reading): z.output<typeof readingView> {
-  const { zeroReturn, atLobeLift, replaces, replacedBy, at, ...rest } = reading;
+  const { zeroReturn, atLobeLift, ...rest } = reading;
   return {
-    ...rest,
+    ...showEntry(rest),
     ...(atLobeLift === undefined ? {} : { atLobeLift: { ...atLobeLift } }),
     ...(zeroReturn === undefined ? {} : { zeroReturn: { ...zeroReturn } }),
-    ...(replaces === undefined ? {} : { replaces }),
-    ...(replacedBy === undefined ? {} : { replacedBy }),
-    at: at.toISOString(),
   };
 }
 

@@ -11,7 +11,7 @@ import { notFound } from '../problems/failure.ts';
 import { identifyPart } from './identification.ts';
 import { runPartCorrection, runPartMarks, runPartReading } from './pages/actions.ts';
 import { identifyStep } from './pages/identify-step.ts';
-import { correctionForm } from './pages/part-forms.ts';
+import { partCorrectionForm } from './pages/part-forms.ts';
 import { listPartReadings } from './part-readings.ts';
 
 async function identifyPage(tx: Tx, given: PageRequest, again?: Again): Promise<Page> {
@@ -27,7 +27,7 @@ async function correctionPage(tx: Tx, given: PageRequest, again?: Again): Promis
   const readings = await listPartReadings(tx, sight.caller, sight.build.id);
   const reading = readings.find((each) => each.id === given.params.partReadingId);
   if (reading === undefined) throw notFound('reading');
-  const form = correctionForm(sight, reading);
+  const form = partCorrectionForm(sight, reading);
   const title = `Correct: ${(NAMES[reading.kind] ?? reading.kind).toLowerCase()}, line ${reading.seq}`;
   return stepPage(
     sight,

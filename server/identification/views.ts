@@ -3,38 +3,28 @@ import { PART_KINDS } from '../../shared/schemas/part-words.ts';
 import { keysOf } from '../../shared/schemas/words.ts';
 import { quantityView } from '../api/views.ts';
 import type { Reason } from '../mechanics/identify/types.ts';
+import { entryShape, showEntry } from '../record/corrections/view.ts';
 import type { PartIdentification, RankedFamily } from './identification.ts';
 import type { PartReading } from './part-readings.ts';
 
 export const partReadingView = z
   .object({
-    id: z.uuid(),
-    seq: z.int(),
+    ...entryShape,
     kind: z.enum(keysOf(PART_KINDS)),
     typed: z.string(),
     size: quantityView.optional(),
     word: z.string().optional(),
     readAs: z.string(),
     place: z.string(),
-    replaces: z.uuid().optional(),
-    replacedBy: z.uuid().optional(),
-    struck: z.boolean(),
-    reason: z.string(),
-    by: z.string(),
-    byKind: z.string(),
-    at: z.iso.datetime(),
   })
   .meta({ id: 'PartReading' });
 
 export function showPartReading(reading: PartReading) {
-  const { size, word, replaces, replacedBy, at, ...rest } = reading;
+  const { size, word, ...rest } = reading;
   return {
-    ...rest,
+    ...showEntry(rest),
     ...(size === undefined ? {} : { size: { ...size } }),
     ...(word === undefined ? {} : { word }),
-    ...(replaces === undefined ? {} : { replaces }),
-    ...(replacedBy === undefined ? {} : { replacedBy }),
-    at: at.toISOString(),
   };
 }
 

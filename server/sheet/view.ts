@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { out } from '../../shared/schemas/outputs.ts';
 import { encoderFor } from '../compute/encode.ts';
+import { entryShape, showEntry } from '../record/corrections/view.ts';
 import type { Sheet } from './sheet.ts';
 import type { SheetReading } from './sheet-table.ts';
 
@@ -8,8 +9,7 @@ const side = z.enum(['intake', 'exhaust']);
 
 export const sheetReadingView = z
   .object({
-    id: z.uuid(),
-    seq: z.int(),
+    ...entryShape,
     cylinder: z.int(),
     valve: side,
     kind: z.string(),
@@ -24,34 +24,18 @@ export const sheetReadingView = z
     lifter: z.string(),
     arms: z.string(),
     armId: z.uuid().optional(),
-    replaces: z.uuid().optional(),
-    replacedBy: z.uuid().optional(),
-    struck: z.boolean(),
-    reason: z.string(),
-    by: z.string(),
-    at: z.iso.datetime(),
   })
   .meta({ id: 'SheetReading' });
 
-const given = <Key extends string, T>(key: Key, value: T | undefined): Partial<Record<Key, T>> => {
-  const found: Partial<Record<Key, T>> = {};
-  if (value !== undefined) found[key] = value;
-  return found;
-};
-
-export function showSheetReading(reading: SheetReading): z.output<typeof sheetReadingView> {
-  const { typed, readAs, unit, value, low, high } = reading.reading;
-  const { id, seq, cylinder, valve, kind, tool, spring, lifter, arms, struck, reason, by, at } = reading;
+export function showSheetReading(entry: SheetReading): z.output<typeof sheetReadingView> {
+  const { reading, armId, ...rest } = entry;
+  const { low, high, ...gauged } = reading;
   return {
-    ...{ id, seq, cylinder, valve, kind, typed, readAs, unit },
-    ...given('value', value),
-    ...given('moreThan', low),
-    ...given('lessThan', high),
-    ...{ tool, spring, lifter, arms, struck, reason, by },
-    ...given('armId', reading.armId),
-    ...given('replaces', reading.replaces),
-    ...given('replacedBy', reading.replacedBy),
-    at: at.toISOString(),
+    ...showEntry(rest),
+    ...gauged,
+    ...(low === undefined ? {} : { moreThan: low }),
+    ...(high === undefined ? {} : { lessThan: high }),
+    ...(armId === undefined ? {} : { armId }),
   };
 }
 

@@ -3,6 +3,7 @@ import { correctPartReading, newPartReading } from '../../../shared/schemas/part
 import { isPartFeature, isPartSize, PART_MARKS } from '../../../shared/schemas/part-words.ts';
 import { keysOf } from '../../../shared/schemas/words.ts';
 import { getCall } from '../../calls/calls.ts';
+import { readCorrection } from '../../calls/pages/correction-form.ts';
 import { baseOf, callIdOf } from '../../calls/pages/sight.ts';
 import type { Tx } from '../../database/database.ts';
 import { readForm } from '../../forms/read-form.ts';
@@ -60,19 +61,18 @@ export async function runPartMarks(tx: Tx, given: PageRequest): Promise<FormAnsw
 }
 
 export async function runPartCorrection(tx: Tx, given: PageRequest): Promise<FormAnswer> {
-  const { act, size = '', word = '', mark = '', place = '', reason = '' } = given.fields;
   const readingId = given.params.partReadingId ?? '';
   const call = await getCall(tx, given.caller, callIdOf(given));
   const readings = await listPartReadings(tx, given.caller, call.buildId);
   const reading = readings.find((each) => each.id === readingId);
   if (reading === undefined) throw notFound('reading');
-  const field = isPartSize(reading.kind) ? 'size' : isPartFeature(reading.kind) ? 'word' : 'mark';
-  const fields = act === 'strike' ? { reason } : { [field]: { size, word, mark }[field], place, reason };
-  if (act !== 'strike' && { size, word, mark }[field].trim() === '') {
-    const detail = 'is missing; to take the reading out without another in its place, strike it out';
-    return { faults: [{ field, detail }], typed: given.fields };
-  }
-  const read = readForm(correctPartReading, fields, { lengths: 'in' });
+  const value = isPartSize(reading.kind) ? 'size' : isPartFeature(reading.kind) ? 'word' : 'mark';
+  const read = readCorrection(
+    correctPartReading,
+    given.fields,
+    { value, along: ['place'] },
+    { lengths: 'in' },
+  );
   if (!read.ok) return { faults: read.faults, typed: given.fields };
   return toldAtFields(given, async () => {
     await replacePartReading(tx, given.caller, call.buildId, readingId, read.data);

@@ -8,6 +8,7 @@ import {
 } from '../../../shared/schemas/part-words.ts';
 import { keysOf } from '../../../shared/schemas/words.ts';
 import type { FormGroup } from '../../../views/parts/form.examples.ts';
+import { correctionForm, standsAs } from '../../calls/pages/correction-form.ts';
 import type { PageForm } from '../../calls/pages/forms-on-page.ts';
 import type { Sight } from '../../calls/pages/sight.ts';
 import type { AskedOfPart } from '../../drawings/part.ts';
@@ -67,43 +68,34 @@ export function marksForm(sight: Sight): PageForm {
     title: 'Marks, word for word',
     labels: Object.fromEntries(kinds.map((kind) => [`${kind}.mark`, PART_MARKS[kind]])),
     groups: (shown) => kinds.map((kind) => markGroup(shown, kind)),
-    buttons: [{ label: 'Keep these marks', kind: sight.side === 'bench' ? 'plain' : 'plain' }],
+    buttons: [{ label: 'Keep these marks', kind: 'plain' }],
   };
 }
 
 /** A reading of the part put right or struck out. */
-export function correctionForm(sight: Sight, reading: PartReading): PageForm {
-  const { kind, readAs, typed, id } = reading;
+export function partCorrectionForm(sight: Sight, reading: PartReading): PageForm {
+  const { kind, id } = reading;
   const labels = {
     size: 'Size as it should be',
     word: 'What it should be',
     mark: 'The mark as it should be',
     place: PLACE,
-    reason: 'Why',
   };
-  const hint = `It stands as ${readAs}, typed “${typed}”.`;
-  return {
+  const hint = standsAs(reading);
+  return correctionForm({
     name: 'correct-part',
     action: `${sight.base}/part-readings/${id}/correct`,
+    back: `${sight.base}/steps/identify`,
     labels,
     initial: { place: reading.place },
-    groups: (shown) => [
-      {
-        slots: [
-          isPartSize(kind)
-            ? quantityField(shown, 'size', labels.size, 'length', { assume: 'in', hint, ...bigAt(sight) })
-            : isPartFeature(kind)
-              ? choiceField(shown, 'word', labels.word, FEATURE_WORDS[kind], { inline: true, hint })
-              : textField(shown, 'mark', labels.mark, { hint, ...bigAt(sight) }),
-          textField(shown, 'place', PLACE, { optional: true }),
-          textField(shown, 'reason', labels.reason, { hint: 'Such as “jaws were cocked, read again”.' }),
-        ],
-      },
+    slots: (shown) => [
+      isPartSize(kind)
+        ? quantityField(shown, 'size', labels.size, 'length', { assume: 'in', hint, ...bigAt(sight) })
+        : isPartFeature(kind)
+          ? choiceField(shown, 'word', labels.word, FEATURE_WORDS[kind], { inline: true, hint })
+          : textField(shown, 'mark', labels.mark, { hint, ...bigAt(sight) }),
+      textField(shown, 'place', PLACE, { optional: true }),
     ],
-    buttons: [
-      { label: 'Put this in its place', kind: 'primary', name: 'act', value: 'replace', key: 'k' },
-      { label: 'Strike it out', kind: 'danger', name: 'act', value: 'strike' },
-      { label: 'Leave it', href: `${sight.base}/steps/identify` },
-    ],
-  };
+    reasonHint: 'Such as “jaws were cocked, read again”.',
+  });
 }

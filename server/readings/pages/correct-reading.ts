@@ -1,6 +1,7 @@
-import { type Again, formSlot, type PageForm, type StepBody } from '../../calls/pages/forms-on-page.ts';
+import { correctionForm, standsAs } from '../../calls/pages/correction-form.ts';
+import { type Again, formSlot, type StepBody } from '../../calls/pages/forms-on-page.ts';
 import type { Sight } from '../../calls/pages/sight.ts';
-import { quantityField, textField } from '../../forms/fields.ts';
+import { quantityField } from '../../forms/fields.ts';
 import { notFound } from '../../problems/failure.ts';
 import { dialView } from './dial-view.ts';
 import { readingWords } from './passes-table.ts';
@@ -9,7 +10,6 @@ import { dialUnit } from './reading-form.ts';
 const LABELS = {
   peak: 'Reading as it should be',
   zeroReturn: 'Hand back on the base circle at',
-  reason: 'Why',
 };
 
 /** A reading put right or struck out: the old one stays where it was, with the reason. */
@@ -17,35 +17,25 @@ export function correctReading(sight: Sight, readingId: string, again: Again | u
   const reading = sight.readings.find((each) => each.id === readingId);
   const setUp = sight.setUps.find((each) => each.id === reading?.setUpId);
   if (reading === undefined || setUp === undefined) throw notFound('reading');
-  const form: PageForm = {
+  const form = correctionForm({
     name: 'correct',
     action: `${sight.base}/readings/${readingId}/correct`,
+    back: `${sight.base}/steps/ratio?set-up=${setUp.id}`,
     labels: LABELS,
-    groups: (shown) => [
-      {
-        slots: [
-          quantityField(shown, 'peak', LABELS.peak, 'length', {
-            assume: dialUnit(setUp),
-            perTurn: setUp.method.perTurn,
-            hint: `It stands as ${reading.peak.readAs}, typed “${reading.peak.typed}”. Left empty, it is struck out.`,
-            ...(sight.side === 'bench' ? { big: true } : { autofocus: true }),
-          }),
-          quantityField(shown, 'zeroReturn', LABELS.zeroReturn, 'length', {
-            assume: dialUnit(setUp),
-            optional: true,
-          }),
-          textField(shown, 'reason', LABELS.reason, {
-            hint: 'Such as “one turn missed, small hand read again”.',
-          }),
-        ],
-      },
+    slots: (shown) => [
+      quantityField(shown, 'peak', LABELS.peak, 'length', {
+        assume: dialUnit(setUp),
+        perTurn: setUp.method.perTurn,
+        hint: standsAs(reading.peak),
+        ...(sight.side === 'bench' ? { big: true } : { autofocus: true }),
+      }),
+      quantityField(shown, 'zeroReturn', LABELS.zeroReturn, 'length', {
+        assume: dialUnit(setUp),
+        optional: true,
+      }),
     ],
-    buttons: [
-      { label: 'Put this in its place', kind: 'primary', name: 'act', value: 'replace', key: 'k' },
-      { label: 'Strike it out', kind: 'danger', name: 'act', value: 'strike' },
-      { label: 'Leave it', href: `${sight.base}/steps/ratio?set-up=${setUp.id}` },
-    ],
-  };
+    reasonHint: 'Such as “one turn missed, small hand read again”.',
+  });
   const drawn = dialView(setUp, reading);
   return {
     forms: [form],

@@ -1,6 +1,7 @@
 import { correctReading, newReading } from '../../../shared/schemas/commands.ts';
 import { newSetUp } from '../../../shared/schemas/method.ts';
 import { getCall } from '../../calls/calls.ts';
+import { readCorrection } from '../../calls/pages/correction-form.ts';
 import { baseOf, callIdOf } from '../../calls/pages/sight.ts';
 import type { Tx } from '../../database/database.ts';
 import { type Fields, readForm } from '../../forms/read-form.ts';
@@ -44,18 +45,17 @@ export async function runReading(tx: Tx, given: PageRequest): Promise<FormAnswer
 }
 
 export async function runCorrection(tx: Tx, given: PageRequest): Promise<FormAnswer> {
-  const { act, peak = '', ...rest } = given.fields;
   const readingId = given.params.readingId ?? '';
   const call = await getCall(tx, given.caller, callIdOf(given));
   const reading = (await listReadings(tx, given.caller, call.buildId)).find((each) => each.id === readingId);
   if (reading === undefined) throw notFound('reading');
   const setUp = await getSetUp(tx, given.caller, call.buildId, reading.setUpId);
-  if (act !== 'strike' && peak.trim() === '') {
-    const detail = 'is missing; to take the reading out without another in its place, strike it out';
-    return { faults: [{ field: 'peak', detail }], typed: given.fields };
-  }
-  const fields = act === 'strike' ? { reason: rest.reason ?? '' } : { ...rest, peak };
-  const read = readForm(correctReading, fields, { lengths: dialUnit(setUp), perTurn: setUp.method.perTurn });
+  const read = readCorrection(
+    correctReading,
+    given.fields,
+    { value: 'peak', along: ['zeroReturn'] },
+    { lengths: dialUnit(setUp), perTurn: setUp.method.perTurn },
+  );
   if (!read.ok) return { faults: read.faults, typed: given.fields };
   await replaceReading(tx, given.caller, call.buildId, readingId, read.data);
   return ratioAt(given, setUp.id);

@@ -7,6 +7,7 @@ import {
 } from '../../../shared/schemas/sheet.ts';
 import { keysOf } from '../../../shared/schemas/words.ts';
 import { getCall } from '../../calls/calls.ts';
+import { readCorrection } from '../../calls/pages/correction-form.ts';
 import { baseOf, callIdOf } from '../../calls/pages/sight.ts';
 import type { Tx } from '../../database/database.ts';
 import { type Fields, readForm } from '../../forms/read-form.ts';
@@ -77,14 +78,7 @@ export async function runPaste(tx: Tx, given: PageRequest): Promise<FormAnswer> 
 
 /** Puts another reading in the place of one, or strikes it out. */
 export async function runSheetCorrection(tx: Tx, given: PageRequest): Promise<FormAnswer> {
-  const { act, reading = '', reason = '' } = given.fields;
-  if (act !== 'strike' && reading.trim() === '') {
-    const detail = 'is missing; to take the reading out without another in its place, strike it out';
-    return { faults: [{ field: 'reading', detail }], typed: given.fields };
-  }
-  const read = readForm(correctSheetReading, act === 'strike' ? { reason } : { reading, reason }, {
-    lengths: 'in',
-  });
+  const read = readCorrection(correctSheetReading, given.fields, { value: 'reading' }, { lengths: 'in' });
   if (!read.ok) return { faults: read.faults, typed: given.fields };
   await replaceSheetReading(
     tx,
