@@ -14,7 +14,10 @@ import {
 import type { Deps } from '../deps.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../http/api-route.ts';
 import { Failure } from '../problems/failure.ts';
-import * as builds from './builds.ts';
+import { addArm, listArms } from './arms.ts';
+import { getBuild } from './builds.ts';
+import { listPlacements, nowOnValves, placeArmOnValve } from './placements.ts';
+import { listRevisions, reviseBuild } from './revisions.ts';
 
 const ETAG = /^"(\d{1,9})"$/;
 
@@ -40,7 +43,7 @@ export function buildsApi(app: FastifyInstance, deps: Deps): void {
     query: noParams,
     answer: buildView,
     read: async (tx, { caller, params }, reply) => {
-      const build = await builds.getBuild(tx, caller, params.id);
+      const build = await getBuild(tx, caller, params.id);
       reply.header('etag', `"${build.revision}"`);
       return showBuild(build);
     },
@@ -56,7 +59,7 @@ export function buildsApi(app: FastifyInstance, deps: Deps): void {
     status: 200,
     answer: buildView,
     run: async (tx, { caller, params, body, request }) => {
-      const build = await builds.reviseBuild(
+      const build = await reviseBuild(
         tx,
         caller,
         params.id,
@@ -75,7 +78,7 @@ export function buildsApi(app: FastifyInstance, deps: Deps): void {
     query: noParams,
     answer: z.object({ revisions: z.array(revisionView) }),
     read: async (tx, { caller, params }) => ({
-      revisions: (await builds.listRevisions(tx, caller, params.id)).map(showRevision),
+      revisions: (await listRevisions(tx, caller, params.id)).map(showRevision),
     }),
   });
   readRoute(app, deps, {
@@ -91,10 +94,10 @@ export function buildsApi(app: FastifyInstance, deps: Deps): void {
       placements: z.array(placementView),
     }),
     read: async (tx, { caller, params }) => {
-      const placements = await builds.listPlacements(tx, caller, params.id);
+      const placements = await listPlacements(tx, caller, params.id);
       return {
-        arms: (await builds.listArms(tx, caller, params.id)).map(showArm),
-        now: builds.nowOnValves(placements).map(showPlacement),
+        arms: (await listArms(tx, caller, params.id)).map(showArm),
+        now: nowOnValves(placements).map(showPlacement),
         placements: placements.map(showPlacement),
       };
     },
@@ -110,7 +113,7 @@ export function buildsApi(app: FastifyInstance, deps: Deps): void {
     status: 201,
     answer: armView,
     run: async (tx, { caller, params, body }) => ({
-      body: showArm(await builds.addArm(tx, caller, params.id, body)),
+      body: showArm(await addArm(tx, caller, params.id, body)),
     }),
   });
   commandRoute(app, deps, {
@@ -124,7 +127,7 @@ export function buildsApi(app: FastifyInstance, deps: Deps): void {
     status: 201,
     answer: placementView,
     run: async (tx, { caller, params, body }) => ({
-      body: showPlacement(await builds.placeArmOnValve(tx, caller, params.id, body)),
+      body: showPlacement(await placeArmOnValve(tx, caller, params.id, body)),
     }),
   });
 }

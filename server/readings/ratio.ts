@@ -5,7 +5,7 @@ import type { BuildSpec } from '../../shared/schemas/build-spec.ts';
 import { siOf } from '../../shared/schemas/entered.ts';
 import { NOMINAL_RATIOS } from '../../shared/schemas/method.ts';
 import type { Caller } from '../access/caller.ts';
-import { specAt } from '../builds/builds.ts';
+import { specAt } from '../builds/revisions.ts';
 import { encoderFor } from '../compute/encode.ts';
 import type { Tx } from '../database/database.ts';
 import { computation as ratioAtFullLift } from '../mechanics/computations/ratio-at-full-lift.ts';

@@ -19,7 +19,10 @@ import {
   showRevision,
   showSetUp,
 } from '../api/views.ts';
-import { getBuild, listArms, listPlacements, listRevisions } from '../builds/builds.ts';
+import { listArms } from '../builds/arms.ts';
+import { getBuild } from '../builds/builds.ts';
+import { listPlacements } from '../builds/placements.ts';
+import { listRevisions } from '../builds/revisions.ts';
 import type { Tx } from '../database/database.ts';
 import { listPartReadings } from '../identification/part-readings.ts';
 import { partReadingView, showPartReading } from '../identification/views.ts';

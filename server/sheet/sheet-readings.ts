@@ -2,7 +2,7 @@ import type { Insertable } from 'kysely';
 import type { z } from 'zod';
 import type { correctSheetReading, NewSheetReadings } from '../../shared/schemas/sheet.ts';
 import { author, type Caller } from '../access/caller.ts';
-import { listPlacements, nowOnValves } from '../builds/builds.ts';
+import { listPlacements, nowOnValves } from '../builds/placements.ts';
 import { refuseWhileHeld } from '../calls/calls.ts';
 import type { Tx } from '../database/database.ts';
 import type { ValveReadingTable } from '../database/tables/sheet.ts';

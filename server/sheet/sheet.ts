@@ -1,6 +1,8 @@
 import { GAP_KINDS } from '../../shared/schemas/sheet.ts';
 import type { Caller } from '../access/caller.ts';
-import { type Arm, getBuild, listArms, listPlacements, nowOnValves } from '../builds/builds.ts';
+import { type Arm, listArms } from '../builds/arms.ts';
+import { getBuild } from '../builds/builds.ts';
+import { listPlacements, nowOnValves } from '../builds/placements.ts';
 import { limitsFor } from '../consequences/figures.ts';
 import type { Tx } from '../database/database.ts';
 import { limitsInForce } from '../limits/limits.ts';

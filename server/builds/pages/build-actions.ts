@@ -4,7 +4,10 @@ import { baseOf, callIdOf } from '../../calls/pages/sight.ts';
 import type { Tx } from '../../database/database.ts';
 import { readForm } from '../../forms/read-form.ts';
 import type { FormAnswer, PageRequest } from '../../http/page-route.ts';
-import { addArm, getBuild, placeArmOnValve, reviseBuild } from '../builds.ts';
+import { addArm } from '../arms.ts';
+import { getBuild } from '../builds.ts';
+import { placeArmOnValve } from '../placements.ts';
+import { reviseBuild } from '../revisions.ts';
 import { changedFields, mergeSpec } from './merge-spec.ts';
 import { partOf, type SpecStep } from './spec-step.ts';
 

@@ -4,7 +4,7 @@ import { momentText } from '../../calls/pages/moments.ts';
 import type { Sight } from '../../calls/pages/sight.ts';
 import type { Tx } from '../../database/database.ts';
 import type { PageRequest } from '../../http/page-route.ts';
-import { type Revision, specAt } from '../builds.ts';
+import { type Revision, specAt } from '../revisions.ts';
 import { BUILD_GROUPS, CAM_GROUPS, type SpecGroup } from './spec-fields.ts';
 import { type OtherSide, specForm } from './spec-form.ts';
 import { specText } from './spec-texts.ts';

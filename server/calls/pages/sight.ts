@@ -1,14 +1,8 @@
 import type { Caller } from '../../access/caller.ts';
 import { type Answer, listAnswers } from '../../answers/answers.ts';
-import {
-  type Arm,
-  type Build,
-  getBuild,
-  listArms,
-  listPlacements,
-  nowOnValves,
-  type Placement,
-} from '../../builds/builds.ts';
+import { type Arm, listArms } from '../../builds/arms.ts';
+import { type Build, getBuild } from '../../builds/builds.ts';
+import { listPlacements, nowOnValves, type Placement } from '../../builds/placements.ts';
 import type { Tx } from '../../database/database.ts';
 import type { PageRequest, PageSide } from '../../http/page-route.ts';
 import { listPartReadings, type PartReading } from '../../identification/part-readings.ts';

@@ -1,7 +1,7 @@
 import { InputFaults } from '../../../shared/problems/faults.ts';
-import { listRevisions } from '../../builds/builds.ts';
 import { partsStep } from '../../builds/pages/parts-step.ts';
 import { againstNewer, specStep } from '../../builds/pages/spec-step.ts';
+import { listRevisions } from '../../builds/revisions.ts';
 import type { Registered } from '../../compute/registry.ts';
 import { consequencesStep } from '../../consequences/pages/consequences-step.ts';
 import type { Tx } from '../../database/database.ts';

@@ -1,6 +1,7 @@
 import { reviseBuild as reviseInput } from '../../../shared/schemas/commands.ts';
-import { getBuild, reviseBuild } from '../../builds/builds.ts';
+import { getBuild } from '../../builds/builds.ts';
 import { changedFields, mergeSpec } from '../../builds/pages/merge-spec.ts';
+import { reviseBuild } from '../../builds/revisions.ts';
 import { getCall } from '../../calls/calls.ts';
 import { baseOf, callIdOf } from '../../calls/pages/sight.ts';
 import type { Tx } from '../../database/database.ts';
