@@ -43,7 +43,7 @@ export async function buildApp(deps: Deps, log?: LogStream): Promise<FastifyInst
   app.removeContentTypeParser(['application/json', 'text/plain']);
   app.addContentTypeParser('application/json', { parseAs: 'buffer' }, (_request, body, done) => {
     try {
-      done(null, parseJson(Buffer.from(body)));
+      done(null, parseJson(typeof body === 'string' ? Buffer.from(body) : body));
     } catch (error) {
       done(error instanceof Error ? error : new Error(String(error)));
     }

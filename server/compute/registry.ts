@@ -69,13 +69,16 @@ function encodeFinite(encode: () => unknown, data: unknown): unknown {
 /** Makes a computation runnable from JSON. */
 export function register<I extends z.ZodType, O extends z.ZodType>(source: Computation<I, O>): Registered {
   const encode = encoderFor(source.output);
+  // Compiled at its first use, so that a start does not wait for computations that nobody asks for.
+  let quick: I | undefined;
   const basis = { equation: source.equation, source: source.source, validity: source.validity };
   return {
     ...source,
     inputSchema: jsonSchema(source.input, 'input'),
     outputSchema: jsonSchema(source.output, 'output'),
     run(body, system) {
-      const parsed = source.input.safeParse(body);
+      quick ??= z.compile(source.input);
+      const parsed = quick.safeParse(body);
       if (!parsed.success) throw new InputFaults(faultsOf(parsed.error, body));
       try {
         const result = source.compute(parsed.data);

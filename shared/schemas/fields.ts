@@ -192,9 +192,10 @@ export interface NumberRange {
 
 type NumberReading = { ok: true; value: number } | { ok: false; code: FaultCode; detail: string };
 
+const no = (code: FaultCode, detail: string): NumberReading => ({ ok: false, code, detail });
+
 /** Reads a bare number within a range; anything else is told apart by its code. */
 export function readBare(raw: unknown, range: NumberRange): NumberReading {
-  const no = (code: FaultCode, detail: string): NumberReading => ({ ok: false, code, detail });
   if (raw === undefined) return no('required', 'is missing: a bare number');
   if (typeof raw === 'object' && raw !== null && Object.hasOwn(raw, 'unit')) {
     return no('wrong-dimension', 'has no unit; give a bare number');
