@@ -1,6 +1,6 @@
 import { type Caller, requireDesk } from '../access/caller.ts';
 import type { Tx } from '../database/database.ts';
-import type { ListedCall } from './calls.ts';
+import type { ListedCall } from './list-calls.ts';
 
 interface Counts {
   readonly readings: ReadonlySet<string>;

@@ -2,7 +2,7 @@ import type { Selectable } from 'kysely';
 import { isUnit, type Quantity } from '../../shared/quantities/units.ts';
 import type { CorrectPartReading, NewPartReading } from '../../shared/schemas/part-reading.ts';
 import { author, type Caller, requireBuild } from '../access/caller.ts';
-import { refuseWhileHeld } from '../calls/calls.ts';
+import { refuseWhileHeld } from '../calls/hold.ts';
 import type { Tx } from '../database/database.ts';
 import type { PartReadingTable } from '../database/tables/parts.ts';
 import { type Entry, listEntries, shown } from '../record/corrections/entries.ts';

@@ -4,7 +4,7 @@ import { isUnit, type Quantity, type Unit } from '../../shared/quantities/units.
 import type { correctReading, newReading } from '../../shared/schemas/commands.ts';
 import type { Entered } from '../../shared/schemas/entered.ts';
 import { author, type Caller } from '../access/caller.ts';
-import { refuseWhileHeld } from '../calls/calls.ts';
+import { refuseWhileHeld } from '../calls/hold.ts';
 import type { Tx } from '../database/database.ts';
 import type { ReadingTable } from '../database/tables/measuring.ts';
 import { Failure } from '../problems/failure.ts';

@@ -1,7 +1,7 @@
 import type { Selectable } from 'kysely';
 import type { Method, NewSetUp } from '../../shared/schemas/method.ts';
 import { author, type Caller, requireBuild } from '../access/caller.ts';
-import { refuseWhileHeld } from '../calls/calls.ts';
+import { refuseWhileHeld } from '../calls/hold.ts';
 import type { Tx } from '../database/database.ts';
 import type { SetUpTable } from '../database/tables/measuring.ts';
 import { notFound } from '../problems/failure.ts';

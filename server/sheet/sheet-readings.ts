@@ -3,7 +3,7 @@ import type { z } from 'zod';
 import type { correctSheetReading, NewSheetReadings } from '../../shared/schemas/sheet.ts';
 import { author, type Caller } from '../access/caller.ts';
 import { listPlacements, nowOnValves } from '../builds/placements.ts';
-import { refuseWhileHeld } from '../calls/calls.ts';
+import { refuseWhileHeld } from '../calls/hold.ts';
 import type { Tx } from '../database/database.ts';
 import type { ValveReadingTable } from '../database/tables/sheet.ts';
 import { listEntries, shown } from '../record/corrections/entries.ts';

@@ -9,7 +9,8 @@ import { emailKey } from '../access/secrets.ts';
 import { addArm } from '../builds/arms.ts';
 import { placeArmOnValve } from '../builds/placements.ts';
 import { reviseBuild } from '../builds/revisions.ts';
-import { open, recordTriage } from '../calls/calls.ts';
+import { recordTriage } from '../calls/hold.ts';
+import { startCall } from '../calls/open-call.ts';
 import { seedCatalogue } from '../catalogue/demo.ts';
 import type { Tx } from '../database/database.ts';
 import type { Deps } from '../deps.ts';
@@ -45,7 +46,7 @@ async function seedStaff(tx: Tx, shopId: string): Promise<Caller> {
 }
 
 async function seedCall(tx: Tx, desk: Caller): Promise<string> {
-  const call = await open(tx, desk, openCall.parse(demo.call));
+  const call = await startCall(tx, desk, openCall.parse(demo.call));
   await recordTriage(tx, desk, call.id, { engineState: 'apart', contact: 'none' });
   await reviseBuild(
     tx,

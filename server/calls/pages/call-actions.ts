@@ -10,7 +10,9 @@ import type { Tx } from '../../database/database.ts';
 import { readForm } from '../../forms/read-form.ts';
 import type { FormAnswer, PageRequest } from '../../http/page-route.ts';
 import { finishPromise, keepNote } from '../../notes/notes.ts';
-import { closeCall, getCall, liftHold, recordTriage, setHold } from '../calls.ts';
+import { getCall } from '../calls.ts';
+import { closeCall } from '../change-call.ts';
+import { liftHold, recordTriage, setHold } from '../hold.ts';
 import { baseOf, callIdOf } from './sight.ts';
 
 type Run = (tx: Tx, given: PageRequest) => Promise<FormAnswer>;

@@ -3,7 +3,7 @@ import type { Slot } from '../../../views/parts/part.ts';
 import type { Tx } from '../../database/database.ts';
 import type { PageRequest } from '../../http/page-route.ts';
 import type { Page } from '../../pages/render.ts';
-import { type ListedCall, listCalls } from '../calls.ts';
+import { type ListedCall, listCalls } from '../list-calls.ts';
 import { waitingFor } from '../waiting.ts';
 import { momentText } from './moments.ts';
 import { sentence } from './tape-words.ts';

@@ -5,7 +5,7 @@ import { selectField, textField } from '../../forms/fields.ts';
 import { readForm } from '../../forms/read-form.ts';
 import type { FormAnswer, PageRequest } from '../../http/page-route.ts';
 import type { Page } from '../../pages/render.ts';
-import { open } from '../calls.ts';
+import { startCall } from '../open-call.ts';
 import { type Again, errorsOf, formSlot, type PageForm } from './forms-on-page.ts';
 
 const LABELS = {
@@ -52,6 +52,6 @@ export function newCallPage(again: Again | undefined): Page {
 export async function openFromForm(tx: Tx, given: PageRequest): Promise<FormAnswer> {
   const read = readForm(openCall, given.fields, { lengths: 'in' });
   if (!read.ok) return { faults: read.faults, typed: given.fields };
-  const call = await open(tx, given.caller, read.data);
+  const call = await startCall(tx, given.caller, read.data);
   return { goTo: `/calls/${call.id}` };
 }
