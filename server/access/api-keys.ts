@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { bare } from '../../shared/schemas/fields.ts';
+import { bare } from '../../shared/schemas/number-fields.ts';
 import { someWords } from '../../shared/schemas/texts.ts';
 import type { Tx } from '../database/database.ts';
 import { notFound } from '../problems/failure.ts';

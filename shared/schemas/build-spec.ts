@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { entered } from './entered.ts';
-import { bare, choice, listOf, ratio } from './fields.ts';
+import { choice, listOf } from './fields.ts';
+import { bare, ratio } from './number-fields.ts';
 import { words } from './texts.ts';
 
 const optionalLength = (description: string) => entered('length', description).optional();

@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import { buildSpec } from './build-spec.ts';
 import { entered } from './entered.ts';
-import { bare, choice } from './fields.ts';
+import { choice } from './fields.ts';
+import { bare } from './number-fields.ts';
 import { someWords, words } from './texts.ts';
 import { came, evenIfFaulty, faultAt } from './two-forms.ts';
 import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, keysOf, READING_KINDS, VALVES } from './words.ts';

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { entered } from './entered.ts';
-import { bare, choice, ratio } from './fields.ts';
+import { choice } from './fields.ts';
+import { bare, ratio } from './number-fields.ts';
 import {
   ALIGNMENTS,
   keysOf,

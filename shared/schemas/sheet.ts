@@ -1,6 +1,7 @@
 import { z } from 'zod';
-import { bare, choice, listOf } from './fields.ts';
+import { choice, listOf } from './fields.ts';
 import { gauged } from './gauged.ts';
+import { bare } from './number-fields.ts';
 import { someWords, words } from './texts.ts';
 import { keysOf, LIFTERS, SPRINGS, VALVES } from './words.ts';
 

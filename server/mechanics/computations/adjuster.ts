@@ -1,7 +1,9 @@
 import { z } from 'zod';
 import { impossible } from '../../../shared/problems/faults.ts';
-import { choice, length, ratio, turns } from '../../../shared/schemas/fields.ts';
+import { choice } from '../../../shared/schemas/fields.ts';
+import { ratio, turns } from '../../../shared/schemas/number-fields.ts';
 import { out, outNumber } from '../../../shared/schemas/outputs.ts';
+import { length } from '../../../shared/schemas/quantity-fields.ts';
 import { evenIfFaulty, oneOfTwoForms, twoFormsJsonSchema } from '../../../shared/schemas/two-forms.ts';
 import { turningCaution } from '../cam/caution.ts';
 import { defineComputation } from '../kit/computation.ts';

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { timedEvent } from '../../../shared/schemas/event-field.ts';
-import { angle } from '../../../shared/schemas/fields.ts';
 import { out, outEvent } from '../../../shared/schemas/outputs.ts';
+import { angle } from '../../../shared/schemas/quantity-fields.ts';
 import { evenIfFaulty, oneOfTwoForms, twoFormsJsonSchema } from '../../../shared/schemas/two-forms.ts';
 import { turningCaution } from '../cam/caution.ts';
 import {

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { impossible } from '../../../shared/problems/faults.ts';
-import { bare, bareList } from '../../../shared/schemas/fields.ts';
+import { bare, bareList } from '../../../shared/schemas/number-fields.ts';
 import { outNumber } from '../../../shared/schemas/outputs.ts';
 import {
   came,

@@ -1,8 +1,9 @@
 import { z } from 'zod';
 import { impossible } from '../../../shared/problems/faults.ts';
 import { SIDES, timedEvent } from '../../../shared/schemas/event-field.ts';
-import { angle, choice } from '../../../shared/schemas/fields.ts';
+import { choice } from '../../../shared/schemas/fields.ts';
 import { out } from '../../../shared/schemas/outputs.ts';
+import { angle } from '../../../shared/schemas/quantity-fields.ts';
 import {
   evenIfFaulty,
   faultAt,

@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import { impossible } from '../../../shared/problems/faults.ts';
-import { angle, choice, length } from '../../../shared/schemas/fields.ts';
+import { choice } from '../../../shared/schemas/fields.ts';
 import { out } from '../../../shared/schemas/outputs.ts';
+import { angle, length } from '../../../shared/schemas/quantity-fields.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { DEG } from '../kit/si.ts';
 

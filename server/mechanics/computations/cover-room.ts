@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import { impossible } from '../../../shared/problems/faults.ts';
-import { choice, length } from '../../../shared/schemas/fields.ts';
+import { choice } from '../../../shared/schemas/fields.ts';
 import { outText, outWord } from '../../../shared/schemas/outputs.ts';
+import { length } from '../../../shared/schemas/quantity-fields.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { defaultLimit } from '../kit/limits.ts';
 import { IN } from '../kit/si.ts';

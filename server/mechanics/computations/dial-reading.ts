@@ -1,7 +1,9 @@
 import { z } from 'zod';
 import { type InputFault, InputFaults, impossible } from '../../../shared/problems/faults.ts';
-import { choice, length, turns } from '../../../shared/schemas/fields.ts';
+import { choice } from '../../../shared/schemas/fields.ts';
+import { turns } from '../../../shared/schemas/number-fields.ts';
 import { out } from '../../../shared/schemas/outputs.ts';
+import { length } from '../../../shared/schemas/quantity-fields.ts';
 import { needleAngle, travelled } from '../indicator/dial.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { IN } from '../kit/si.ts';

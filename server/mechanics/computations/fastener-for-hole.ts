@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { length } from '../../../shared/schemas/fields.ts';
 import { out, outList, outText, outWord } from '../../../shared/schemas/outputs.ts';
+import { length } from '../../../shared/schemas/quantity-fields.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { IN, MM } from '../kit/si.ts';
 import { CANDIDATES, DEFAULT_READING_BAND, doubtBand, fitOf, HOLE_FITS } from '../threads/hole-fit.ts';

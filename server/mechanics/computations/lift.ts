@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import { impossible } from '../../../shared/problems/faults.ts';
-import { length, ratio } from '../../../shared/schemas/fields.ts';
+import { ratio } from '../../../shared/schemas/number-fields.ts';
 import { out } from '../../../shared/schemas/outputs.ts';
+import { length } from '../../../shared/schemas/quantity-fields.ts';
 import { defineComputation, nothing } from '../kit/computation.ts';
 
 const input = z.strictObject({

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { angle, length } from '../../../shared/schemas/fields.ts';
 import { out, outList, outNumber } from '../../../shared/schemas/outputs.ts';
+import { angle, length } from '../../../shared/schemas/quantity-fields.ts';
 import { turningCaution } from '../cam/caution.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { driveLinkage } from '../rocker-geometry/drive-linkage.ts';

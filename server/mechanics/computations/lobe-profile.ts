@@ -1,6 +1,7 @@
 import { z } from 'zod';
-import { angles, choice } from '../../../shared/schemas/fields.ts';
+import { choice } from '../../../shared/schemas/fields.ts';
 import { out, outList, outText } from '../../../shared/schemas/outputs.ts';
+import { angles } from '../../../shared/schemas/quantity-lists.ts';
 import { withinHalfCycle } from '../cam/wrap.ts';
 import { defineComputation, nothing } from '../kit/computation.ts';
 import { cardFields, peakOf } from '../lobe/card-fields.ts';

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { bare, bareList, choice } from '../../../shared/schemas/fields.ts';
+import { choice } from '../../../shared/schemas/fields.ts';
+import { bare, bareList } from '../../../shared/schemas/number-fields.ts';
 import { outList, outNumber } from '../../../shared/schemas/outputs.ts';
 import { defineComputation, nothing } from '../kit/computation.ts';
 import { grubbsScores } from '../statistics/grubbs.ts';

@@ -1,6 +1,8 @@
 import { z } from 'zod';
-import { angles, choice, length } from '../../../shared/schemas/fields.ts';
+import { choice } from '../../../shared/schemas/fields.ts';
 import { out, outList } from '../../../shared/schemas/outputs.ts';
+import { length } from '../../../shared/schemas/quantity-fields.ts';
+import { angles } from '../../../shared/schemas/quantity-lists.ts';
 import { turningCaution } from '../cam/caution.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { pistonDrop } from '../slider-crank/piston-travel.ts';

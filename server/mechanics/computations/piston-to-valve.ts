@@ -1,7 +1,9 @@
 import { z } from 'zod';
 import { impossible } from '../../../shared/problems/faults.ts';
-import { angle, choice, length, listOf, ratio } from '../../../shared/schemas/fields.ts';
+import { choice, listOf } from '../../../shared/schemas/fields.ts';
+import { ratio } from '../../../shared/schemas/number-fields.ts';
 import { out, outList } from '../../../shared/schemas/outputs.ts';
+import { angle, length } from '../../../shared/schemas/quantity-fields.ts';
 import { evenIfFaulty, oneOfTwoForms, twoFormsJsonSchema } from '../../../shared/schemas/two-forms.ts';
 import { turningCaution } from '../cam/caution.ts';
 import { defineComputation } from '../kit/computation.ts';

@@ -1,6 +1,7 @@
 import { z } from 'zod';
-import { load, ratio } from '../../../shared/schemas/fields.ts';
+import { ratio } from '../../../shared/schemas/number-fields.ts';
 import { out } from '../../../shared/schemas/outputs.ts';
+import { load } from '../../../shared/schemas/quantity-fields.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { makerFirst } from '../springs/caution.ts';
 

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { impossible } from '../../../shared/problems/faults.ts';
-import { bareList, choice } from '../../../shared/schemas/fields.ts';
+import { choice } from '../../../shared/schemas/fields.ts';
+import { bareList } from '../../../shared/schemas/number-fields.ts';
 import { out, outList, outNumber, outText, outWord } from '../../../shared/schemas/outputs.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { fullLiftExample } from '../ratio-readings/full-lift-example.ts';

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { impossible } from '../../../shared/problems/faults.ts';
-import { length } from '../../../shared/schemas/fields.ts';
 import { out, outList, outNumber, outWord } from '../../../shared/schemas/outputs.ts';
+import { length } from '../../../shared/schemas/quantity-fields.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { fitThroughLift, segmentRatiosOf } from '../ratio-readings/through-lift.ts';
 import { throughLiftExample } from '../ratio-readings/through-lift-example.ts';

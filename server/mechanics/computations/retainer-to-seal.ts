@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { length } from '../../../shared/schemas/fields.ts';
+import { length } from '../../../shared/schemas/quantity-fields.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { defaultLimit } from '../kit/limits.ts';
 import { judged, verdictInputs, verdictOutputs } from '../kit/verdict.ts';

@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import { impossible } from '../../../shared/problems/faults.ts';
-import { choice, length } from '../../../shared/schemas/fields.ts';
+import { choice } from '../../../shared/schemas/fields.ts';
 import { out, outList } from '../../../shared/schemas/outputs.ts';
+import { length } from '../../../shared/schemas/quantity-fields.ts';
 import { turningCaution } from '../cam/caution.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { across, turnOf } from '../rocker-geometry/tip-arc.ts';

@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import { impossible } from '../../../shared/problems/faults.ts';
-import { angle, choice, length, load, quantity, rate } from '../../../shared/schemas/fields.ts';
+import { choice } from '../../../shared/schemas/fields.ts';
 import { out, outText } from '../../../shared/schemas/outputs.ts';
+import { angle, length, load, quantity, rate } from '../../../shared/schemas/quantity-fields.ts';
 import { turningCaution } from '../cam/caution.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { MOTION_LAWS, motionLaw } from '../motion-laws/motion-law.ts';

@@ -1,7 +1,9 @@
 import { z } from 'zod';
 import { impossible } from '../../../shared/problems/faults.ts';
-import { choice, length, quantity, turns } from '../../../shared/schemas/fields.ts';
+import { choice } from '../../../shared/schemas/fields.ts';
+import { turns } from '../../../shared/schemas/number-fields.ts';
 import { out } from '../../../shared/schemas/outputs.ts';
+import { length, quantity } from '../../../shared/schemas/quantity-fields.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { everyFault } from '../kit/every-fault.ts';
 import { makerFirst } from '../springs/caution.ts';

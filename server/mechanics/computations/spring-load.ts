@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { length, load, rate } from '../../../shared/schemas/fields.ts';
 import { out } from '../../../shared/schemas/outputs.ts';
+import { length, load, rate } from '../../../shared/schemas/quantity-fields.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { everyFault } from '../kit/every-fault.ts';
 import { defaultLimit } from '../kit/limits.ts';

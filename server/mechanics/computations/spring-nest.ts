@@ -1,6 +1,7 @@
 import { z } from 'zod';
-import { length, listOf, rate } from '../../../shared/schemas/fields.ts';
+import { listOf } from '../../../shared/schemas/fields.ts';
 import { out, outList, outNumber } from '../../../shared/schemas/outputs.ts';
+import { length, rate } from '../../../shared/schemas/quantity-fields.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { everyFault } from '../kit/every-fault.ts';
 import { defaultLimit } from '../kit/limits.ts';

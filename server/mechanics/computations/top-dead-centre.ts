@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { impossible } from '../../../shared/problems/faults.ts';
-import { angles } from '../../../shared/schemas/fields.ts';
 import { out } from '../../../shared/schemas/outputs.ts';
+import { angles } from '../../../shared/schemas/quantity-lists.ts';
 import { turningCaution } from '../cam/caution.ts';
 import { defineComputation } from '../kit/computation.ts';
 

@@ -1,5 +1,7 @@
 import { z } from 'zod';
-import { bare, bareList, choice, length, listOf, ratio } from '../../../shared/schemas/fields.ts';
+import { choice, listOf } from '../../../shared/schemas/fields.ts';
+import { bare, bareList, ratio } from '../../../shared/schemas/number-fields.ts';
+import { length } from '../../../shared/schemas/quantity-fields.ts';
 import { IN } from '../kit/si.ts';
 import { type AssumptionName, DEFAULT_ASSUMPTIONS } from './assumptions.ts';
 import type { ExplainInput, ExplainReading } from './types.ts';

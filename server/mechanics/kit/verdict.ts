@@ -1,5 +1,5 @@
-import { length } from '../../../shared/schemas/fields.ts';
 import { out, outWord } from '../../../shared/schemas/outputs.ts';
+import { length } from '../../../shared/schemas/quantity-fields.ts';
 import { IN } from './si.ts';
 
 export type Verdict = 'clear' | 'close' | 'short';

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { angle, length, listOf } from '../../../shared/schemas/fields.ts';
+import { listOf } from '../../../shared/schemas/fields.ts';
+import { angle, length } from '../../../shared/schemas/quantity-fields.ts';
 
 /** What a cam card says of one lobe; the fields of every computation that takes one. */
 export const cardFields = {

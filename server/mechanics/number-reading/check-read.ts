@@ -2,7 +2,7 @@ import { type FaultCode, InputFaults } from '../../../shared/problems/faults.ts'
 import { normaliseText } from '../../../shared/quantities/normalise-text.ts';
 import type { NumberRead, NumberRefused } from '../../../shared/quantities/number-types.ts';
 import { dimensionOf, type Quantity } from '../../../shared/quantities/units.ts';
-import { readBare } from '../../../shared/schemas/fields.ts';
+import { readBare } from '../../../shared/schemas/read-bare.ts';
 import { fromValueAndUnit } from '../../../shared/schemas/read-quantity.ts';
 import type { ReadKind } from './number-fields.ts';
 

@@ -1,5 +1,7 @@
 import { z } from 'zod';
-import { choice, length, lengths } from '../../../shared/schemas/fields.ts';
+import { choice } from '../../../shared/schemas/fields.ts';
+import { length } from '../../../shared/schemas/quantity-fields.ts';
+import { lengths } from '../../../shared/schemas/quantity-lists.ts';
 import { evenIfFaulty, oneOfTwoForms, twoFormsJsonSchema } from '../../../shared/schemas/two-forms.ts';
 
 const errorLimit = length('how far off the reading can be on the engine, half-width', {

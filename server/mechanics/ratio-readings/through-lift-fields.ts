@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { type InputFault, InputFaults } from '../../../shared/problems/faults.ts';
-import { length, listOf, load, rate } from '../../../shared/schemas/fields.ts';
+import { listOf } from '../../../shared/schemas/fields.ts';
+import { length, load, rate } from '../../../shared/schemas/quantity-fields.ts';
 
 const pair = z.strictObject({
   lobeLift: length('rise of the lifter', { sign: 'not-negative' }),

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { bareList, choice, listOf } from '../../../shared/schemas/fields.ts';
+import { choice, listOf } from '../../../shared/schemas/fields.ts';
+import { bareList } from '../../../shared/schemas/number-fields.ts';
 import { came, evenIfFaulty, faultAt } from '../../../shared/schemas/two-forms.ts';
 import { LARGEST_SUBGROUP, SMALLEST_SUBGROUP } from './control-constants.ts';
 

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { FaultCode } from '../../../shared/problems/faults.ts';
 import { fieldInfo } from '../../../shared/schemas/field-info.ts';
-import { quantityJsonSchema } from '../../../shared/schemas/fields.ts';
+import { quantityJsonSchema } from '../../../shared/schemas/quantity-fields.ts';
 import { type QuantityReading, readQuantity } from '../../../shared/schemas/read-quantity.ts';
 import { expansionOf, MATERIAL_NAMES } from './materials.ts';
 

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { fieldInfo } from '../../../shared/schemas/field-info.ts';
-import { length } from '../../../shared/schemas/fields.ts';
+import { length } from '../../../shared/schemas/quantity-fields.ts';
 
 const PER_INCH = /^\s*(\d{1,3}(?:\.\d{1,3})?)\s*(?:tpi|t\.p\.i\.?|threads? (?:per|to the) inch)\s*$/i;
 

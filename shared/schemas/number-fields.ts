@@ -1,0 +1,56 @@
+import { z } from 'zod';
+import { fieldInfo } from './field-info.ts';
+import { type NumberRange, readBare } from './read-bare.ts';
+import { LONGEST, refuse, tooMany } from './refuse.ts';
+
+function numberJsonSchema(range: NumberRange) {
+  return {
+    type: range.whole ? ('integer' as const) : ('number' as const),
+    ...(range.least === undefined ? {} : { minimum: range.least }),
+    ...(range.most === undefined ? {} : { maximum: range.most }),
+    ...(range.above === undefined ? {} : { exclusiveMinimum: range.above }),
+    ...(range.below === undefined ? {} : { exclusiveMaximum: range.below }),
+  };
+}
+
+/** A bare number. */
+export function bare(description: string, range: NumberRange = {}) {
+  const schema = z
+    .unknown()
+    .transform((raw, ctx): number => {
+      const read = readBare(raw, range);
+      return read.ok ? read.value : refuse(ctx, read.code, read.detail);
+    })
+    .meta({ ...numberJsonSchema(range), description });
+  fieldInfo.add(schema, { control: 'number' });
+  return schema;
+}
+
+/** A list of bare numbers. */
+export function bareList(
+  description: string,
+  range: NumberRange & { fewest?: number; longest?: number } = {},
+) {
+  const most = range.longest ?? LONGEST;
+  const schema = z
+    .unknown()
+    .transform((raw, ctx): number[] => {
+      if (raw === undefined) return refuse(ctx, 'required', 'is missing: a list of bare numbers');
+      if (!Array.isArray(raw)) return refuse(ctx, 'not-allowed', 'must be a list of bare numbers');
+      if (tooMany(ctx, raw, { least: range.fewest ?? 1, most })) return z.NEVER;
+      return raw.map((item: unknown, index) => {
+        const read = readBare(item === undefined ? null : item, range);
+        return read.ok ? read.value : refuse(ctx, read.code, read.detail, [index]);
+      });
+    })
+    .meta({ type: 'array', items: numberJsonSchema(range), maxItems: most, description });
+  fieldInfo.add(schema, { control: 'numbers' });
+  return schema;
+}
+
+/** A rocker ratio, valve over lobe. */
+export const ratio = (description: string) => bare(description, { above: 0, beyond: 100 });
+
+/** Turns of a screw, nut or dial. */
+export const turns = (description: string, range: NumberRange = {}) =>
+  bare(description, { beyond: 1000, ...range });
