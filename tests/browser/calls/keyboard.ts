@@ -37,6 +37,10 @@ export function keyboardOf(page: Page): Keyboard {
     count += 1;
     await page.keyboard.press(key);
   };
+  const leadsTo = async (key: string, to: RegExp) => {
+    await Promise.all([page.waitForEvent('load'), press(key)]);
+    await page.waitForURL(to);
+  };
   return {
     async press(...keys) {
       for (const key of keys) await press(key);
@@ -59,12 +63,10 @@ export function keyboardOf(page: Page): Keyboard {
         () => document.activeElement?.matches('input:not([type=radio], [type=checkbox]), textarea, select') ?? false,
       );
       if (typing) await press('Escape');
-      await Promise.all([page.waitForURL(to), press(key)]);
-      await page.waitForLoadState();
+      await leadsTo(key, to);
     },
     async send(to) {
-      await Promise.all([page.waitForURL(to), press('Enter')]);
-      await page.waitForLoadState();
+      await leadsTo('Enter', to);
     },
     count: () => count,
   };
