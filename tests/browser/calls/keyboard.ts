@@ -38,7 +38,12 @@ export function keyboardOf(page: Page): Keyboard {
     await page.keyboard.press(key);
   };
   const leadsTo = async (key: string, to: RegExp) => {
-    await Promise.all([page.waitForEvent('load'), press(key)]);
+    // A form may lead back to the same address, so the page that is left is marked.
+    await page.evaluate(() => document.documentElement.setAttribute('data-left', ''));
+    await press(key);
+    await page.waitForFunction(
+      () => document.readyState === 'complete' && !document.documentElement.hasAttribute('data-left'),
+    );
     await page.waitForURL(to);
   };
   return {
@@ -52,11 +57,14 @@ export function keyboardOf(page: Page): Keyboard {
       }
     },
     async tabTo(label) {
+      const passed: string[] = [];
       for (let tabs = 0; tabs < MOST_TABS; tabs += 1) {
-        if ((await focused(page)).includes(label)) return;
+        const at = await focused(page);
+        if (at.includes(label)) return;
+        passed.push(at);
         await press('Tab');
       }
-      throw new Error(`no way to “${label}” by Tab; at “${await focused(page)}”`);
+      throw new Error(`no way to “${label}” by Tab; past ${passed.join(' / ')}`);
     },
     async key(key, to) {
       const typing = await page.evaluate(
