@@ -2,6 +2,7 @@ import type { BuildSpec } from '../../shared/schemas/build-spec.ts';
 import { inches } from '../../shared/schemas/entered.ts';
 import type { Pass, QuestionInput } from '../mechanics/questions/types.ts';
 import type { SetUp } from '../set-ups/set-ups.ts';
+import { lobeReadings } from './lobe-readings.ts';
 import type { Reading } from './readings.ts';
 
 const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
@@ -31,7 +32,7 @@ function otherRatio(setUp: SetUp, setUps: readonly SetUp[], readings: readonly R
   if (other === undefined) return undefined;
   const own = readings.filter((reading) => reading.setUpId === other.id);
   const valve = passesOf(own, 'valve-lift').map((pass) => pass.lift);
-  const lobe = passesOf(own, 'lobe-lift').map((pass) => pass.lift);
+  const lobe = passesOf(lobeReadings(other, setUps, readings).readings, 'lobe-lift').map((pass) => pass.lift);
   if (valve.length === 0 || lobe.length === 0) return undefined;
   return { ratio: mean(valve) / mean(lobe), lash: other.method.lash };
 }
@@ -75,7 +76,7 @@ export function questionInput(
     entry === undefined ? undefined : inches(entry);
   return {
     valvePasses: passesOf(own, 'valve-lift'),
-    lobePasses: passesOf(own, 'lobe-lift'),
+    lobePasses: passesOf(lobeReadings(setUp, setUps, standing).readings, 'lobe-lift'),
     spring: method.spring,
     lifter: method.lifter,
     lash: method.lash,

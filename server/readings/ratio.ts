@@ -13,6 +13,7 @@ import { questionsFor } from '../mechanics/questions/questions.ts';
 import type { Question } from '../mechanics/questions/types.ts';
 import { stillStanding } from '../record/corrections/entries.ts';
 import { getSetUp, listSetUps, type SetUp } from '../set-ups/set-ups.ts';
+import { type LobeReadings, lobeReadings } from './lobe-readings.ts';
 import { questionInput } from './question-input.ts';
 import { listReadings, type Reading } from './readings.ts';
 
@@ -24,6 +25,10 @@ export interface SetUpRatio {
   readonly setUp: SetUp;
   readonly spec: BuildSpec;
   readonly readings: readonly Reading[];
+  /** The passes of the lobe, its own or an earlier set-up's. */
+  readonly lobe: LobeReadings;
+  /** The readings that the result is reckoned from, in the order of entry. */
+  readonly rests: readonly Reading[];
   readonly input: RatioInput | undefined;
   readonly result: RatioResult | undefined;
   readonly missing: readonly string[];
@@ -111,6 +116,13 @@ function computed(input: RatioInput | undefined): { result: RatioResult | undefi
   }
 }
 
+const borrowedText = ({ from }: LobeReadings): string[] =>
+  from === undefined
+    ? []
+    : [
+        `the lobe was read in set-up ${from.number}; at the lifter’s body it serves both springs and any lash`,
+      ];
+
 /** The ratio of a set-up with everything it rests on, from the readings that stand. */
 export async function setUpRatio(
   tx: Tx,
@@ -123,19 +135,25 @@ export async function setUpRatio(
   const all = await listReadings(tx, caller, buildId);
   const setUps = await listSetUps(tx, caller, buildId);
   const readings = all.filter((reading) => reading.setUpId === setUpId);
-  const stand = stillStanding(readings);
-  const { input, missing } = ratioInput(spec, setUp, stand);
+  const standing = stillStanding(all);
+  const lobe = lobeReadings(setUp, setUps, standing);
+  const valve = kindOf(stillStanding(readings), 'valve-lift');
+  const { input, missing } = ratioInput(spec, setUp, [...lobe.readings, ...valve]);
   const { result, refused } = computed(input);
   return {
     setUp,
     spec,
     readings,
+    lobe,
+    rests: [...lobe.readings, ...valve].sort((a, b) => a.seq - b.seq),
     input,
     result,
     missing: [...missing, ...refused],
-    questions: questionsFor(questionInput(spec, setUp, setUps, stillStanding(all))),
+    questions: questionsFor(questionInput(spec, setUp, setUps, standing)),
     assumptions:
-      input === undefined || result === undefined ? [] : ratioAtFullLift.assumptions(input, result),
+      input === undefined || result === undefined
+        ? []
+        : [...ratioAtFullLift.assumptions(input, result), ...borrowedText(lobe)],
     cautions: input === undefined || result === undefined ? [] : ratioAtFullLift.cautions(input, result),
   };
 }
@@ -184,7 +202,7 @@ export async function ratioOfSetUp(tx: Tx, caller: Caller, buildId: string, setU
     questions: found.questions,
     assumptions: found.assumptions,
     cautions: found.cautions,
-    restsOn: stillStanding(found.readings).map((reading) => ({
+    restsOn: found.rests.map((reading) => ({
       readingId: reading.id,
       kind: reading.kind,
       pass: reading.pass,

@@ -87,7 +87,7 @@ function ofRatio(sight: Sight): Need[] {
   if (found === undefined) return [must('how it is measured, before the first reading', false)];
   const { method } = found.setUp;
   const on = valveName(found.setUp);
-  const lobes = passes(found.readings, 'lobe-lift');
+  const lobes = found.lobe.readings.length;
   const valves = passes(found.readings, 'valve-lift');
   const open = openQuestions(sight, found);
   return [

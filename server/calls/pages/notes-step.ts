@@ -2,9 +2,10 @@ import type { ButtonData } from '../../../views/parts/button.examples.ts';
 import type { Slot } from '../../../views/parts/part.ts';
 import { areaField, choiceField, textField } from '../../forms/fields.ts';
 import type { Note } from '../../notes/notes.ts';
+import { ratioFigure, ratioName } from '../../readings/pages/ratio-words.ts';
 import { type Again, formSlot, type PageForm, type StepBody } from './forms-on-page.ts';
 import { momentText } from './moments.ts';
-import type { Sight } from './sight.ts';
+import { type Sight, valveName } from './sight.ts';
 
 const LABELS = {
   kind: 'What it is',
@@ -15,6 +16,18 @@ const LABELS = {
 };
 const KINDS = { note: 'A note', advice: 'Advice given', promise: 'A promise' };
 
+/** The results that stand, for advice to rest on: what it was given on must be on record with it. */
+function figuresOf({ ratios }: Sight): string {
+  return ratios
+    .flatMap(({ setUp, result }) =>
+      result === undefined
+        ? []
+        : [`${ratioName(setUp.method.spring)} ${valveName(setUp)} ${ratioFigure(result).text}`],
+    )
+    .slice(-3)
+    .join('; ');
+}
+
 export function noteForm(sight: Sight): PageForm {
   const desk = sight.side === 'desk';
   return {
@@ -22,7 +35,7 @@ export function noteForm(sight: Sight): PageForm {
     action: `${sight.base}/notes`,
     title: desk ? 'Keep a note, advice or a promise' : 'Add a note',
     labels: LABELS,
-    initial: { kind: 'note' },
+    initial: { kind: 'note', ...(desk ? { restsOn: figuresOf(sight) } : {}) },
     ...(desk ? {} : { hidden: { kind: 'note' } }),
     groups: (shown) => [
       {

@@ -3,7 +3,6 @@ import type { TapeLineData } from '../../../views/parts/tape-line.examples.ts';
 import { ratioFigure, ratioName } from '../../readings/pages/ratio-words.ts';
 import type { SetUpRatio } from '../../readings/ratio.ts';
 import type { Reading } from '../../readings/readings.ts';
-import { stillStanding } from '../../record/corrections/entries.ts';
 import { momentText } from './moments.ts';
 import { type Sight, valveName } from './sight.ts';
 import { said, VALVE_HERE } from './tape-words.ts';
@@ -19,8 +18,7 @@ function replacedOf(reading: Kept | undefined, byId: ReadonlyMap<string, Kept>) 
 
 /** A result stands after the newest line it rests on, and has that line's number with a letter. */
 function resultLine(found: SetUpRatio): { after: number; line: TapeLineData } | undefined {
-  const { result, setUp } = found;
-  const rests = stillStanding(found.readings).filter((reading) => !reading.kind.startsWith('stated-'));
+  const { result, setUp, rests } = found;
   const newest = rests.at(-1);
   if (result === undefined || newest === undefined) return undefined;
   return {

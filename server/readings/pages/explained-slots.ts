@@ -3,6 +3,7 @@ import type { TableData } from '../../../views/parts/table.examples.ts';
 import { chanceText } from '../../mechanics/explain-readings/words.ts';
 import type { Explained } from '../explain.ts';
 import { causeText } from './cause-words.ts';
+import { foundMistake } from './next-reading.ts';
 import { nominalText } from './ratio-words.ts';
 
 const SHOWN = 6;
@@ -41,5 +42,10 @@ export function leadSlot(explained: Explained, spring: string): Slot {
     spring === 'light'
       ? 'With the likely mistakes weighed in, the light-spring ratio is '
       : 'With flex and the likely mistakes weighed in, on a light spring it would read ';
-  return { template: '/parts/notice', data: { text: kept(`${quantity}${explained.summary}`) } };
+  // Where a mistake is as good as found, the way out is to strike it, and that is said below.
+  const summary =
+    foundMistake(explained) === undefined
+      ? explained.summary
+      : explained.summary.replace(" More readings won't tell.", '');
+  return { template: '/parts/notice', data: { text: kept(`${quantity}${summary}`) } };
 }

@@ -6,8 +6,5 @@ import { nextKind } from './reading-form.ts';
 /** Where the plunger goes for the pass that is next. */
 export const indicatorSlot = (found: SetUpRatio): Slot => ({
   template: '/parts/drawing',
-  data: indicatorPlace(
-    nextKind(found.setUp, found.readings) === 'lobe-lift' ? 'lifter' : 'retainer',
-    'indicator-place',
-  ),
+  data: indicatorPlace(nextKind(found) === 'lobe-lift' ? 'lifter' : 'retainer', 'indicator-place'),
 });

@@ -100,7 +100,32 @@ export interface NextReading {
   readonly forms: readonly PageForm[];
 }
 
+/** From here on a mistake counts as found, once readings free of it stand. */
+const FOUND_FROM = 0.8;
+
 const told = (text: string): Slot => ({ template: '/parts/notice', data: { text } });
+
+/** The one mistake that is as good as found, with its chance. */
+export function foundMistake({ explanations }: Explained): { cause: string; chance: number } | undefined {
+  const chances = new Map<string, number>();
+  for (const { causes, probability } of explanations)
+    for (const cause of causes) chances.set(cause, (chances.get(cause) ?? 0) + probability);
+  const [likely] = [...chances].sort(([, a], [, b]) => b - a);
+  return likely === undefined || likely[1] < FOUND_FROM ? undefined : { cause: likely[0], chance: likely[1] };
+}
+
+/** What is said when no further reading is worth its minutes. */
+function endSlots(explained: Explained): Slot[] {
+  if (explained.settled) return [told('The name is settled on these readings.')];
+  const found = foundMistake(explained);
+  if (found === undefined) return [];
+  const chance = chanceText(found.chance).replaceAll(' %', '\u00a0%');
+  return [
+    told(
+      `Likely found: ${causeText(found.cause)}, ${chance}. Strike out the passes it spoiled, with that reason; those that are free of it stand.`,
+    ),
+  ];
+}
 
 /** The reading most worth its minutes, the way to it, and what each outcome of it would mean. */
 export function nextReadingSlots(
@@ -110,10 +135,7 @@ export function nextReadingSlots(
   again: Again | undefined,
 ): NextReading {
   const { nextReading: next } = explained;
-  if (next === undefined) {
-    const slots = explained.settled ? [told('The name is settled on these readings.')] : [];
-    return { slots, outcomes: [], forms: [] };
-  }
+  if (next === undefined) return { slots: endSlots(explained), outcomes: [], forms: [] };
   const lead = told(`The next reading worth taking, about ${next.minutes} min: ${ASK[next.action]}`);
   const outcomes = [outcomesTable(next)];
   if (sight.call.held) return { slots: [lead], outcomes, forms: [] };

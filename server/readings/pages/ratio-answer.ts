@@ -61,7 +61,6 @@ export function resultOf(found: SetUpRatio, id = 'ratio'): ResultData {
   if (result === undefined) return { id, label, none: `Not yet: ${found.missing.join('; ')}.` };
   const { value, spread } = ratioFigure(result);
   const verdict = verdictOf(result, setUp.method.spring);
-  const rests = stillStanding(found.readings).filter((reading) => !reading.kind.startsWith('stated-'));
   return {
     id,
     label,
@@ -73,7 +72,7 @@ export function resultOf(found: SetUpRatio, id = 'ratio'): ResultData {
       setUp.method.spring === 'light'
         ? '95 % interval; the light-spring ratio is the one that is set against a stamp.'
         : '95 % interval; what is left after flex on the running spring. It can’t be set against a stamp.',
-    restsOn: rests.map((reading) => reading.seq),
+    restsOn: found.rests.map((reading) => reading.seq),
   };
 }
 

@@ -169,7 +169,7 @@ export function ratioStep(
   if (found === undefined || given.query.new !== undefined || again?.typed.form === 'set-up') {
     return starting(sight, given, found, again);
   }
-  const form = readingForm(sight, found.setUp, found.readings, given.query);
+  const form = readingForm(sight, found, given.query);
   const parts: Parts = {
     found,
     entry: sight.call.held ? [CLOSED] : [CAUTION, formSlot(form, again)],

@@ -3,8 +3,8 @@ import type { PageForm } from '../../calls/pages/forms-on-page.ts';
 import { type Sight, valveName } from '../../calls/pages/sight.ts';
 import { choiceField, quantityField, tickField } from '../../forms/fields.ts';
 import type { Fields } from '../../forms/read-form.ts';
-import { stillStanding } from '../../record/corrections/entries.ts';
 import type { SetUp } from '../../set-ups/set-ups.ts';
+import type { SetUpRatio } from '../ratio.ts';
 import type { Reading } from '../readings.ts';
 
 export const READING_LABELS = {
@@ -21,10 +21,9 @@ const ofKind = (readings: readonly Reading[], kind: string) =>
   readings.filter((reading) => reading.kind === kind);
 
 /** What is read next: the lobe until it has its passes, unless its lift comes from elsewhere; then the valve. */
-export function nextKind(setUp: SetUp, readings: readonly Reading[]): 'lobe-lift' | 'valve-lift' {
-  const lobes = ofKind(stillStanding(readings), 'lobe-lift').length;
+export function nextKind({ setUp, lobe }: SetUpRatio): 'lobe-lift' | 'valve-lift' {
   const wanted = { card: 0, indicator: ENOUGH, caliper: 1 }[setUp.method.lobeSource];
-  return lobes < wanted ? 'lobe-lift' : 'valve-lift';
+  return lobe.readings.length < wanted ? 'lobe-lift' : 'valve-lift';
 }
 
 /** The number that the next pass of a kind gets. */
@@ -66,24 +65,20 @@ function kinds(
 }
 
 /** What the form begins with: the kind that is next, or what the address asks for. */
-function initialOf(setUp: SetUp, readings: readonly Reading[], asked: Fields): Fields {
+function initialOf(found: SetUpRatio, asked: Fields): Fields {
   const kind = ['valve-lift', 'lobe-lift', PART_WAY].find((each) => each === asked.kind);
   return {
-    kind: kind ?? nextKind(setUp, readings),
+    kind: kind ?? nextKind(found),
     ...(kind === PART_WAY ? { atLobeLift: asked.atLobeLift ?? '' } : {}),
   };
 }
 
 /** One pass: what, how high, and where the hand came back to. The pass gets its number when it is kept. */
-export function readingForm(
-  sight: Sight,
-  setUp: SetUp,
-  readings: readonly Reading[],
-  asked: Fields = {},
-): PageForm {
+export function readingForm(sight: Sight, found: SetUpRatio, asked: Fields = {}): PageForm {
+  const { setUp, readings } = found;
   const big = sight.side === 'bench' ? { big: true } : { autofocus: true };
   const assume = dialUnit(setUp);
-  const initial = initialOf(setUp, readings, asked);
+  const initial = initialOf(found, asked);
   const partWay = (shown: Fields) => (shown.kind ?? initial.kind) === PART_WAY;
   return {
     name: 'reading',

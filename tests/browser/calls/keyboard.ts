@@ -22,7 +22,11 @@ export interface Keyboard {
 const focused = (page: Page): Promise<string> =>
   page.evaluate(() => {
     const { activeElement: at } = document;
-    if (at instanceof HTMLInputElement || at instanceof HTMLSelectElement || at instanceof HTMLTextAreaElement)
+    if (
+      at instanceof HTMLInputElement ||
+      at instanceof HTMLSelectElement ||
+      at instanceof HTMLTextAreaElement
+    )
       return [at.labels?.[0]?.textContent, at.closest('fieldset')?.querySelector('legend')?.textContent]
         .map((text) => text?.trim() ?? '')
         .join(' | ');
@@ -68,7 +72,9 @@ export function keyboardOf(page: Page): Keyboard {
     },
     async key(key, to) {
       const typing = await page.evaluate(
-        () => document.activeElement?.matches('input:not([type=radio], [type=checkbox]), textarea, select') ?? false,
+        () =>
+          document.activeElement?.matches('input:not([type=radio], [type=checkbox]), textarea, select') ??
+          false,
       );
       if (typing) await press('Escape');
       await leadsTo(key, to);
