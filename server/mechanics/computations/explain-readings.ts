@@ -1,75 +1,8 @@
-import { z } from 'zod';
-import { out, outList, outNumber, outText, outWord } from '../../../shared/schemas/outputs.ts';
+import type { z } from 'zod';
 import { explainReadings as explain } from '../explain-readings/explain.ts';
 import { explainInput as input, toExplainInput } from '../explain-readings/json-input.ts';
-import { ACTIONS, CAUSES } from '../explain-readings/types.ts';
+import { explainOutput as output, toExplainOutput } from '../explain-readings/json-output.ts';
 import { defineComputation } from '../kit/computation.ts';
-import { IN } from '../kit/si.ts';
-
-const chance = (description: string) => outNumber(`${description}, a part of 1`);
-
-const output = z.object({
-  ratio: z.object({
-    median: outNumber('ratio at full lift on the light spring, median'),
-    interval95: z.tuple([z.number(), z.number()]).meta({ description: 'low and high' }),
-  }),
-  nominals: outList(
-    z.object({ ratio: outNumber('nominal'), probability: chance('how likely') }),
-    'each name',
-  ),
-  notListed: chance('the arm’s ratio is not on the list'),
-  somethingElse: chance('something that no single listed mistake explains'),
-  noMistake: chance('nothing went wrong'),
-  explanations: outList(
-    z.object({
-      nominal: outNumber('the name; left out for a ratio not listed').optional(),
-      causes: outList(outWord(CAUSES, 'what went wrong'), 'none: nothing went wrong'),
-      entry: z
-        .object({
-          of: outWord(['card', 'reading'], 'which entry it is about'),
-          index: outNumber('which reading, from 0').optional(),
-        })
-        .optional(),
-      probability: chance('how likely'),
-      ratio: outNumber('the ratio if it holds'),
-      needs: outText('what would have to be true'),
-    }),
-    'ranked',
-  ),
-  rest: chance('all explanations too unlikely to list'),
-  remaining: outList(z.number(), 'the fewest names that together reach .9'),
-  againstMark: outWord(['agrees', 'differs', 'cannot-tell'], 'against the mark').optional(),
-  nextReading: z
-    .object({
-      action: outWord(ACTIONS, 'the next reading or question worth its time'),
-      bits: outNumber('what it tells on the average, bits'),
-      minutes: outNumber('how long it takes'),
-      outcomes: outList(
-        z.object({
-          cause: outWord(['no-mistake', ...CAUSES], 'if this holds'),
-          nominal: outNumber('with this name').optional(),
-          expected: out('length', 'it would read').optional(),
-          plusMinus: out('length', 'half-width that 95 % keep').optional(),
-          chanceFound: chance('asking finds something').optional(),
-        }),
-        'what each outcome would mean',
-      ),
-    })
-    .optional(),
-  settled: z.boolean().meta({ description: 'the name is settled' }),
-  summary: outText('the answer in words, the ratio first'),
-  questions: outList(
-    z.object({
-      cause: outWord(['state-not-said', 'sinking', ...CAUSES], 'what is asked about'),
-      text: outText('the question with its size'),
-      test: outText('the test that settles it'),
-      probability: chance('how likely'),
-    }),
-    'questions, never verdicts',
-  ),
-});
-
-const lengthOf = (inches: number | undefined) => (inches === undefined ? undefined : inches * IN);
 
 /**
  * Weighs, reading by reading, which nominal ratio an arm has and which mistakes would explain its readings.
@@ -96,27 +29,7 @@ const lengthOf = (inches: number | undefined) => (inches === undefined ? undefin
  * the update is that of R. E. Kalman, 1960.
  */
 function explainReadings(given: z.output<typeof input>): z.output<typeof output> {
-  const found = explain(toExplainInput(given));
-  const { nextReading: next } = found;
-  return {
-    ...found,
-    ratio: { median: found.ratio.median, interval95: [...found.ratio.interval95] },
-    nominals: [...found.nominals],
-    remaining: [...found.remaining],
-    questions: [...found.questions],
-    explanations: found.explanations.map((each) => ({ ...each, causes: [...each.causes] })),
-    nextReading:
-      next === undefined
-        ? undefined
-        : {
-            ...next,
-            outcomes: next.outcomes.map((outcome) => ({
-              ...outcome,
-              expected: lengthOf(outcome.expected),
-              plusMinus: lengthOf(outcome.plusMinus),
-            })),
-          },
-  };
+  return toExplainOutput(explain(toExplainInput(given)));
 }
 
 const inch = (value: number) => ({ value, unit: 'in' });
