@@ -1,4 +1,5 @@
-import { type Database, enterShop } from '../database/database.ts';
+import type { Database } from '../database/database.ts';
+import { enterShop } from '../database/statements.ts';
 import { Failure } from '../problems/failure.ts';
 import { verifyPassword } from './passwords.ts';
 import { ABSOLUTE_MS } from './resolve.ts';

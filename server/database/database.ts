@@ -1,13 +1,13 @@
-import { Kysely, PostgresDialect, sql, type Transaction } from 'kysely';
+import { Kysely, sql } from 'kysely';
 import pg from 'pg';
 import { ServiceBusy } from '../problems/failure.ts';
 import { busyWhenUnreachable, codeOf } from './busy.ts';
+import { lendingDialect } from './driver.ts';
+import { closing, type FixedQuery, inShop, lookUp, type Tx, textOf } from './statements.ts';
 import type { Tables } from './tables.ts';
 
-export type Tx = Transaction<Tables>;
+export type { Tx } from './statements.ts';
 
-const UUID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/;
-const HASH = /^[0-9a-f]{64}$/;
 const TRY_AGAIN = new Set(['40001', '40P01']);
 /** After the first try. */
 const RETRIES = 3;
@@ -17,6 +17,12 @@ export interface Database {
   inShop<T>(shopId: string, work: (tx: Tx) => Promise<T>): Promise<T>;
   /** One transaction in which only the row that holds this secret's hash exists. */
   bySecret<T>(secretHash: string, work: (tx: Tx) => Promise<T>): Promise<T>;
+  /** Likewise; what `first` reads comes with the opening, in one message to the server and back. */
+  bySecretReading<Row, T>(
+    secretHash: string,
+    first: FixedQuery<Row>,
+    work: (tx: Tx, rows: Row[]) => Promise<T>,
+  ): Promise<T>;
   /** Asks the database for a sign of life, and the newest migration it has. */
   newestMigration(): Promise<string>;
   readonly pool: pg.Pool;
@@ -49,14 +55,16 @@ export function openDatabase(
   // The pool listens to idle clients alone. One that is lent out and between two statements when its server dies
   // has nobody; its next statement fails by itself.
   pool.on('connect', (client) => void client.on('error', () => undefined));
-  const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
+  const db = new Kysely<Tables>({ dialect: lendingDialect(pool) });
 
-  async function attempt<T>(setting: string, work: (tx: Tx) => Promise<T>): Promise<T> {
+  async function attempt<Row, T>(opening: string, work: (tx: Tx, rows: Row[]) => Promise<T>): Promise<T> {
     for (let retries = 0; ; retries += 1) {
       try {
         return await db.transaction().execute(async (tx) => {
-          await sql.raw(setting).execute(tx);
-          return work(tx);
+          const { rows } = await sql.raw<Row>(`begin; ${opening}`).execute(tx);
+          const answer = await work(tx, rows);
+          await sql.raw(closing(tx)).execute(tx);
+          return answer;
         });
       } catch (error) {
         if (!TRY_AGAIN.has(codeOf(error))) throw busyWhenUnreachable(error);
@@ -68,13 +76,13 @@ export function openDatabase(
   return {
     pool,
     inShop(shopId, work) {
-      if (!UUID.test(shopId)) throw new Error('a shop id must be a UUID');
-      // SET LOCAL itself, not set_config(): only the command is passed on to the nodes of a distributed server.
-      return attempt(`set local app.shop = '${shopId}'`, work);
+      return attempt(inShop(shopId), work);
     },
     bySecret(secretHash, work) {
-      if (!HASH.test(secretHash)) throw new Error('a secret is looked up by its SHA-256 in hex');
-      return attempt(`set local app.lookup = '${secretHash}'`, work);
+      return attempt(lookUp(secretHash), work);
+    },
+    bySecretReading(secretHash, first, work) {
+      return attempt(`${lookUp(secretHash)}; ${textOf(db, first)}`, work);
     },
     async newestMigration() {
       const { rows } = await pool.query<{ newest: string | null }>('select newest_migration() as newest');
@@ -82,10 +90,4 @@ export function openDatabase(
     },
     close: () => db.destroy(),
   };
-}
-
-/** Turns a transaction found by a secret into one of the shop that the secret opened. */
-export async function enterShop(tx: Tx, shopId: string): Promise<void> {
-  if (!UUID.test(shopId)) throw new Error('a shop id must be a UUID');
-  await sql.raw(`set local app.shop = '${shopId}'`).execute(tx);
 }

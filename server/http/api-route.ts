@@ -4,8 +4,8 @@ import type { Caller } from '../access/caller.ts';
 import type { Tx } from '../database/database.ts';
 import type { Deps } from '../deps.ts';
 import { problemResponses } from './api-schemas.ts';
-import { apiCaller } from './callers.ts';
-import { idempotencyKey, type Outcome, perform } from './perform.ts';
+import { asApiCaller } from './callers.ts';
+import { idempotencyKey, type Outcome, performIn } from './perform.ts';
 import { checked, checkedParams } from './validate.ts';
 
 interface Described {
@@ -53,16 +53,17 @@ export function readRoute<P extends z.ZodType, Q extends z.ZodType, A extends z.
     url: route.url,
     schema: schemaOf(route, { params: route.params, querystring: query }, 200, route.answer),
     handler: async (request, reply) => {
-      const caller = await apiCaller(request, deps);
-      const given = {
-        caller,
-        params: checkedParams(route.params, request.params),
-        query: checked(query, request.query),
-        body: undefined,
-        request,
-      };
       reply.header('cache-control', 'no-store');
-      return deps.db.inShop(caller.shopId, (tx) => route.read(tx, given, reply));
+      return asApiCaller(request, deps, (tx, caller) => {
+        const given = {
+          caller,
+          params: checkedParams(route.params, request.params),
+          query: checked(query, request.query),
+          body: undefined,
+          request,
+        };
+        return route.read(tx, given, reply);
+      });
     },
   });
 }
@@ -92,26 +93,26 @@ export function commandRoute<P extends z.ZodType, B extends z.ZodType, A extends
       route.answer,
     ),
     handler: async (request, reply) => {
-      const caller = await apiCaller(request, deps);
-      const given = {
-        caller,
-        params: checkedParams(route.params, request.params),
-        query: undefined,
-        body: checked(body, request.body ?? {}),
-        request,
-      };
-      const outcome = await perform(
-        deps.db,
-        caller,
-        {
+      const outcome = await asApiCaller(request, deps, (tx, caller) => {
+        const given = {
+          caller,
+          params: checkedParams(route.params, request.params),
+          query: undefined,
+          body: checked(body, request.body ?? {}),
+          request,
+        };
+        const command = {
           method: request.method,
           path: request.url.split('?')[0] ?? '',
           body: request.body,
           key: idempotencyKey(request.headers['idempotency-key']),
-          whileRunning: 'refuse',
-        },
-        async (tx) => ({ status: route.status, ...(await route.run(tx, given)) }),
-      );
+          whileRunning: 'refuse' as const,
+        };
+        return performIn(tx, caller, command, async () => ({
+          status: route.status,
+          ...(await route.run(tx, given)),
+        }));
+      });
       if (outcome.location !== undefined) reply.header('location', outcome.location);
       if (outcome.etag !== undefined) reply.header('etag', outcome.etag);
       return reply.code(outcome.status).header('cache-control', 'no-store').send(outcome.body);

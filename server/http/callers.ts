@@ -1,6 +1,7 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { Caller } from '../access/caller.ts';
-import { callerOf } from '../access/resolve.ts';
+import { asCaller, callerOf } from '../access/resolve.ts';
+import type { Tx } from '../database/database.ts';
 import type { Deps } from '../deps.ts';
 import { Failure } from '../problems/failure.ts';
 
@@ -46,27 +47,60 @@ export function clearSecretCookie(reply: FastifyReply, deps: Deps, which: 'desk'
   reply.clearCookie(cookieNames(deps.secure)[which], { path: '/', httpOnly: true, secure: deps.secure });
 }
 
+function pageSecret(request: FastifyRequest, deps: Deps, side: 'desk' | 'bench'): string | undefined {
+  return request.cookies[cookieNames(deps.secure)[side]];
+}
+
+const belongs = (caller: Caller, side: 'desk' | 'bench') => (side === 'desk') === (caller.kind === 'staff');
+
 /** Whom the page is for, by the cookie of its side; undefined when nobody is signed in. */
 export async function pageCaller(
   request: FastifyRequest,
   deps: Deps,
   side: 'desk' | 'bench',
 ): Promise<Caller | undefined> {
-  const secret = request.cookies[cookieNames(deps.secure)[side]];
+  const secret = pageSecret(request, deps, side);
   if (secret === undefined) return undefined;
   const caller = await callerOf(deps.db, secret, deps.now());
-  if (caller === undefined) return undefined;
-  return (side === 'desk') === (caller.kind === 'staff') ? caller : undefined;
+  return caller !== undefined && belongs(caller, side) ? caller : undefined;
+}
+
+/** Runs `work` for whom the page is for, in the transaction that found them. */
+export async function asPageCaller<T>(
+  request: FastifyRequest,
+  deps: Deps,
+  side: 'desk' | 'bench',
+  work: (tx: Tx, caller: Caller) => Promise<T>,
+): Promise<T> {
+  const nobody = () =>
+    new Failure('sign-in-required', side === 'desk' ? 'sign in first' : 'open your link again');
+  const secret = pageSecret(request, deps, side);
+  if (secret === undefined) throw nobody();
+  const done = await asCaller(deps.db, secret, deps.now(), (tx, caller) => {
+    if (!belongs(caller, side)) throw nobody();
+    return work(tx, caller);
+  });
+  if (done === undefined) throw nobody();
+  return done.answer;
 }
 
 const BEARER = /^Bearer ([A-Za-z0-9_-]{20,100})$/i;
 
-/** Whom a JSON request is from, by its bearer secret: a key, a session, or a share link. */
-export async function apiCaller(request: FastifyRequest, deps: Deps): Promise<Caller> {
+/** Runs `work` for whom a JSON request is from, by its bearer secret: a key, a session, or a share link. */
+export async function asApiCaller<T>(
+  request: FastifyRequest,
+  deps: Deps,
+  work: (tx: Tx, caller: Caller) => Promise<T>,
+): Promise<T> {
   const secret = BEARER.exec(request.headers.authorization ?? '')?.[1];
-  const caller = secret === undefined ? undefined : await callerOf(deps.db, secret, deps.now());
-  if (caller !== undefined) return caller;
+  const done = secret === undefined ? undefined : await asCaller(deps.db, secret, deps.now(), work);
+  if (done !== undefined) return done.answer;
   throw new Failure('sign-in-required', 'send Authorization: Bearer with a key, a session or a share link', {
     headers: { 'www-authenticate': 'Bearer realm="benchcall"' },
   });
+}
+
+/** Whom a JSON request is from. */
+export function apiCaller(request: FastifyRequest, deps: Deps): Promise<Caller> {
+  return asApiCaller(request, deps, async (_tx, caller) => caller);
 }

@@ -5,8 +5,9 @@ import type { Deps } from '../deps.ts';
 import { type Fields, type FormFault, fieldsOf } from '../forms/read-form.ts';
 import { type Page, renderPage } from '../pages/render.ts';
 import { Failure } from '../problems/failure.ts';
-import { pageCaller } from './callers.ts';
-import { idempotencyKey, perform } from './perform.ts';
+import type { ProblemCode } from '../problems/registry.ts';
+import { asPageCaller } from './callers.ts';
+import { idempotencyKey, performIn } from './perform.ts';
 
 export type PageSide = 'desk' | 'bench';
 
@@ -35,16 +36,7 @@ function texts(value: unknown): Record<string, string> {
   );
 }
 
-/** Whom a page request is for, with the parts of its address and what was posted. */
-export async function received(
-  request: FastifyRequest,
-  reply: FastifyReply,
-  deps: Deps,
-  side: PageSide,
-): Promise<PageRequest> {
-  const caller = await pageCaller(request, deps, side);
-  if (caller === undefined)
-    throw new Failure('sign-in-required', side === 'desk' ? 'sign in first' : 'open your link again');
+function partsOf(request: FastifyRequest, reply: FastifyReply, side: PageSide, caller: Caller): PageRequest {
   const params = texts(request.params);
   for (const [name, value] of Object.entries(params)) {
     if (/id$/i.test(name) && !ID.test(value)) throw new Failure('not-found', 'nothing is here');
@@ -58,6 +50,27 @@ export async function received(
     request,
     reply,
   };
+}
+
+/** Runs `work` in the transaction that found whom a page request is for. */
+export function receive<T>(
+  request: FastifyRequest,
+  reply: FastifyReply,
+  deps: Deps,
+  side: PageSide,
+  work: (tx: Tx, given: PageRequest) => Promise<T>,
+): Promise<T> {
+  return asPageCaller(request, deps, side, (tx, caller) => work(tx, partsOf(request, reply, side, caller)));
+}
+
+/** Whom a page request is for, with the parts of its address and what was posted. */
+export function received(
+  request: FastifyRequest,
+  reply: FastifyReply,
+  deps: Deps,
+  side: PageSide,
+): Promise<PageRequest> {
+  return receive(request, reply, deps, side, async (_tx, given) => given);
 }
 
 export interface PageRoute {
@@ -74,9 +87,11 @@ export interface PageRoute {
 /** A page that is read. */
 export function getPage(app: FastifyInstance, deps: Deps, route: PageRoute): void {
   app.get(route.url, { schema: { hide: true } }, async (request, reply) => {
-    const given = await received(request, reply, deps, route.side);
-    const page = await deps.db.inShop(given.caller.shopId, (tx) => route.page(tx, given));
-    return renderPage(deps, request, reply, { ...page, caller: given.caller });
+    const page = await receive(request, reply, deps, route.side, async (tx, given) => ({
+      ...(await route.page(tx, given)),
+      caller: given.caller,
+    }));
+    return renderPage(deps, request, reply, page);
   });
 }
 
@@ -94,8 +109,7 @@ export function postForm(
   },
 ): void {
   app.post(route.action ?? route.url, { schema: { hide: true } }, async (request, reply) => {
-    const given = await received(request, reply, deps, route.side);
-    const answer = await performForm(deps, given, route.run);
+    const { given, answer } = await postedForm(request, reply, deps, route);
     if ('goTo' in answer)
       return reply.code(303).header('location', answer.goTo).header('cache-control', 'no-store').send();
     const page = await deps.db.inShop(given.caller.shopId, (tx) => route.page(tx, given, answer));
@@ -118,41 +132,52 @@ class Refused extends Error {
   }
 }
 
+const SHOWN_ON_PAGE: ReadonlySet<ProblemCode> = new Set(['conflict', 'held', 'version-stale', 'key-reused']);
+
+/** What of a failure the page itself can show; anything else is thrown on. */
+function refusalOf(error: unknown, given: PageRequest): FormAnswer {
+  if (error instanceof Refused) return error.answer;
+  if (error instanceof Failure && SHOWN_ON_PAGE.has(error.code)) {
+    return { faults: [{ field: '', detail: error.detail }], typed: given.fields };
+  }
+  throw error;
+}
+
 async function performForm(
-  deps: Deps,
+  tx: Tx,
   given: PageRequest,
   run: (tx: Tx, given: PageRequest) => Promise<FormAnswer>,
 ): Promise<FormAnswer> {
   const { key, ...body } = given.fields;
+  const command = {
+    method: 'POST',
+    path: given.request.url.split('?')[0] ?? '',
+    body,
+    key: idempotencyKey(key || undefined),
+    whileRunning: 'wait' as const,
+  };
+  const outcome = await performIn(tx, given.caller, command, async () => {
+    const answer = await run(tx, given);
+    if ('faults' in answer) throw new Refused(answer);
+    return { status: 303, body: {}, location: answer.goTo };
+  });
+  return { goTo: outcome.location ?? '/' };
+}
+
+async function postedForm(
+  request: FastifyRequest,
+  reply: FastifyReply,
+  deps: Deps,
+  route: { readonly side: PageSide; run(tx: Tx, given: PageRequest): Promise<FormAnswer> },
+): Promise<{ readonly given: PageRequest; readonly answer: FormAnswer }> {
+  const posted: { given?: PageRequest } = {};
   try {
-    const outcome = await perform(
-      deps.db,
-      given.caller,
-      {
-        method: 'POST',
-        path: given.request.url.split('?')[0] ?? '',
-        body,
-        key: idempotencyKey(key || undefined),
-        whileRunning: 'wait',
-      },
-      async (tx) => {
-        const answer = await run(tx, given);
-        if ('faults' in answer) throw new Refused(answer);
-        return { status: 303, body: {}, location: answer.goTo };
-      },
-    );
-    return { goTo: outcome.location ?? '/' };
+    return await receive(request, reply, deps, route.side, async (tx, given) => {
+      posted.given = given;
+      return { given, answer: await performForm(tx, given, route.run) };
+    });
   } catch (error) {
-    if (error instanceof Refused) return error.answer;
-    if (
-      error instanceof Failure &&
-      (error.code === 'conflict' ||
-        error.code === 'held' ||
-        error.code === 'version-stale' ||
-        error.code === 'key-reused')
-    ) {
-      return { faults: [{ field: '', detail: error.detail }], typed: given.fields };
-    }
-    throw error;
+    if (posted.given === undefined) throw error;
+    return { given: posted.given, answer: refusalOf(error, posted.given) };
   }
 }

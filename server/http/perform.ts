@@ -91,39 +91,47 @@ async function replay(
 }
 
 /**
- * Runs a command in one transaction of the caller's shop. With a key, effect, event and answer are kept
+ * Runs a command in a transaction of the caller's shop. With a key, effect, event and answer are kept
  * together, so that the same request sent twice has its effect once and gets the same answer.
  */
-export async function perform(
-  db: Database,
+export async function performIn(
+  tx: Tx,
   caller: Caller,
   request: CommandRequest,
   work: (tx: Tx) => Promise<Outcome>,
 ): Promise<Outcome> {
   const { key } = request;
-  if (key === undefined) return firstAnswer(await db.inShop(caller.shopId, work));
+  if (key === undefined) return firstAnswer(await work(tx));
   const who = `${caller.kind} ${caller.id}`;
   const hash = hashOfBody(request.body);
-  return db.inShop(caller.shopId, async (tx) => {
-    await takeTurn(tx, `${caller.shopId} ${who} ${request.method} ${request.path} ${key}`, request);
-    const before = await replay(tx, caller, request, key, hash);
-    if (before !== undefined) return before;
-    const outcome = await work(tx);
-    await tx
-      .insertInto('idempotency')
-      .values({
-        shop_id: caller.shopId,
-        caller: who,
-        method: request.method,
-        path: request.path,
-        key,
-        request_hash: hash,
-        status: outcome.status,
-        body: JSON.stringify(outcome.body),
-        location: outcome.location ?? null,
-        etag: outcome.etag ?? null,
-      })
-      .execute();
-    return firstAnswer(outcome);
-  });
+  await takeTurn(tx, `${caller.shopId} ${who} ${request.method} ${request.path} ${key}`, request);
+  const before = await replay(tx, caller, request, key, hash);
+  if (before !== undefined) return before;
+  const outcome = await work(tx);
+  await tx
+    .insertInto('idempotency')
+    .values({
+      shop_id: caller.shopId,
+      caller: who,
+      method: request.method,
+      path: request.path,
+      key,
+      request_hash: hash,
+      status: outcome.status,
+      body: JSON.stringify(outcome.body),
+      location: outcome.location ?? null,
+      etag: outcome.etag ?? null,
+    })
+    .execute();
+  return firstAnswer(outcome);
+}
+
+/** Likewise, in a transaction of its own. */
+export function perform(
+  db: Database,
+  caller: Caller,
+  request: CommandRequest,
+  work: (tx: Tx) => Promise<Outcome>,
+): Promise<Outcome> {
+  return db.inShop(caller.shopId, (tx) => performIn(tx, caller, request, work));
 }

@@ -1,6 +1,6 @@
-import { sql } from 'kysely';
 import { author, type Caller, requireBuild } from '../access/caller.ts';
 import type { Database, Tx } from '../database/database.ts';
+import { notifyAtCommit } from '../database/statements.ts';
 import { notFound } from '../problems/failure.ts';
 
 /** The channel that tells other processes that a build has a new event. A hint only: the truth is read by sequence. */
@@ -16,8 +16,41 @@ export interface Command {
     readonly revision: number;
     readonly version: number;
   };
-  /** Records an event; answers its sequence number in the build. */
+  /** Takes an event for the record, written when the work is done; answers its sequence number in the build. */
   emit(kind: string, data: object): Promise<number>;
+}
+
+interface Line {
+  readonly seq: number;
+  readonly kind: string;
+  readonly data: object;
+}
+
+/** Writes the events of a command and how far the build has come, in one statement, and says so to the others. */
+async function record(tx: Tx, caller: Caller, buildId: string, lines: readonly Line[]): Promise<void> {
+  const last = lines.at(-1);
+  if (last === undefined) return;
+  await tx
+    .with('counted', (from) =>
+      from
+        .updateTable('build')
+        .set({ last_seq: last.seq })
+        .where('shop_id', '=', caller.shopId)
+        .where('id', '=', buildId),
+    )
+    .insertInto('event')
+    .values(
+      lines.map(({ seq, kind, data }) => ({
+        shop_id: caller.shopId,
+        build_id: buildId,
+        seq,
+        kind,
+        data: JSON.stringify(data),
+        ...author(caller),
+      })),
+    )
+    .execute();
+  notifyAtCommit(tx, EVENT_CHANNEL, `${buildId} ${last.seq}`);
 }
 
 /**
@@ -39,36 +72,18 @@ export async function onBuild<T>(
     .forUpdate()
     .executeTakeFirst();
   if (row === undefined) throw notFound('build');
-  let seq = row.last_seq;
+  const lines: Line[] = [];
   const answer = await work({
     tx,
     caller,
     build: { id: row.id, label: row.label, revision: row.revision, version: row.last_seq },
     async emit(kind, data) {
-      seq += 1;
-      await tx
-        .insertInto('event')
-        .values({
-          shop_id: caller.shopId,
-          build_id: buildId,
-          seq,
-          kind,
-          data: JSON.stringify(data),
-          ...author(caller),
-        })
-        .execute();
+      const seq = row.last_seq + lines.length + 1;
+      lines.push({ seq, kind, data });
       return seq;
     },
   });
-  if (seq !== row.last_seq) {
-    await tx
-      .updateTable('build')
-      .set({ last_seq: seq })
-      .where('shop_id', '=', caller.shopId)
-      .where('id', '=', buildId)
-      .execute();
-    await sql`select pg_notify(${EVENT_CHANNEL}, ${`${buildId} ${seq}`})`.execute(tx);
-  }
+  await record(tx, caller, buildId, lines);
   return answer;
 }
 
