@@ -4,7 +4,7 @@ import { afterAll, beforeAll, expect, onTestFinished, test } from 'vitest';
 import { type Spawned, spawnService } from '../tools/spawn-service.ts';
 import { type TestDatabase, testDatabase } from '../tools/test-database.ts';
 
-/** E7: the real process, told to end while somebody is still there. */
+/** E7: the real process, told to end while somebody is still there; `ending-times.test.ts` has how long it takes. */
 let database: TestDatabase;
 beforeAll(async () => {
   database = await testDatabase();
@@ -46,15 +46,12 @@ async function openSlowRequest(service: Spawned): Promise<Socket> {
   return socket;
 }
 
-test('E7: with a request that never ends open, SIGTERM ends the process with 0 within 10 s', async () => {
+test('E7: with a request that never ends open, SIGTERM ends the process with 0', async () => {
   const service = await start();
   const socket = await openSlowRequest(service);
   expect((await fetch(`${service.base}/health/ready`)).status).toBe(200);
-  const { code, ms } = await service.end('SIGTERM');
+  const { code } = await service.end('SIGTERM');
   expect(code).toBe(0);
-  expect(ms).toBeLessThan(10_000);
-  // It was given time: it was not simply cut off at once.
-  expect(ms).toBeGreaterThan(5_000);
   socket.destroy();
 }, 120_000);
 
@@ -68,9 +65,9 @@ test('E7: a live stream does not hold up the end, and Ctrl-C twice is as once', 
   const body = live.text();
   const ended = service.end('SIGINT');
   service.child.kill('SIGINT');
-  const { code, ms } = await ended;
+  const { code } = await ended;
   expect(code).toBe(0);
-  expect(ms).toBeLessThan(5_000);
+  // A stream that was cut off, as what holds up the end is, could not be read to its end.
   expect(await body).toContain('retry:');
 }, 120_000);
 
@@ -91,7 +88,7 @@ test('E7: a request that waits for the database is answered, and meanwhile other
     body: JSON.stringify({ name: 'kept while ending' }),
   });
   const waits = `select 1 from pg_stat_activity where datname = current_database() and wait_event_type = 'Lock'`;
-  await expect.poll(async () => (await database.asOwner(waits)).rowCount, { timeout: 10_000 }).toBe(1);
+  await expect.poll(async () => (await database.asOwner(waits)).rowCount, { timeout: 30_000 }).toBe(1);
 
   // A connection that was open before: the first half of its request is there when the signal comes.
   const { hostname, port } = new URL(service.base);
@@ -104,16 +101,15 @@ test('E7: a request that waits for the database is answered, and meanwhile other
   early.write('GET /health/ready HTTP/1.1\r\nhost: x\r\n');
 
   const ended = service.end('SIGTERM');
-  await expect.poll(() => service.said(), { timeout: 5_000 }).toContain('SIGTERM: no new requests');
+  await expect.poll(() => service.said(), { timeout: 30_000 }).toContain('SIGTERM: no new requests');
   early.write('\r\n');
-  await expect.poll(() => heard, { timeout: 5_000 }).toContain('"draining"');
+  await expect.poll(() => heard, { timeout: 30_000 }).toContain('"draining"');
   expect(heard).toMatch(/^HTTP\/1\.1 503 /);
   await holder.query('rollback');
   const answer = await write;
   expect(answer.status).toBe(201);
-  const { code, ms } = await ended;
+  const { code } = await ended;
   expect(code).toBe(0);
-  expect(ms).toBeLessThan(10_000);
   const { rows } = await database.asOwner(`select 1 from arm where name = 'kept while ending'`);
   expect(rows.length).toBe(1);
 }, 120_000);

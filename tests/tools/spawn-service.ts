@@ -9,8 +9,8 @@ export interface Spawned {
   readonly base: string;
   /** Everything it has written so far. */
   said(): string;
-  /** Sends the signal and answers how it ended: the exit code, and after how many milliseconds. */
-  end(signal: NodeJS.Signals): Promise<{ code: number | null; ms: number }>;
+  /** Sends the signal, waits for the end, and answers the exit code. */
+  end(signal: NodeJS.Signals): Promise<{ code: number | null }>;
 }
 
 const ENTRY = fileURLToPath(new URL('../../server/main.ts', import.meta.url));
@@ -50,13 +50,12 @@ export async function spawnService(environment: Record<string, string>): Promise
     base,
     said: () => text,
     async end(signal) {
-      const began = performance.now();
       if (child.exitCode === null && child.signalCode === null) {
         const ended = once(child, 'exit');
         child.kill(signal);
         await ended;
       }
-      return { code: child.exitCode, ms: performance.now() - began };
+      return { code: child.exitCode };
     },
   };
 }
