@@ -60,5 +60,7 @@ export async function refuseWhileHeld(tx: Tx, caller: Caller, buildId: string): 
     .where('build_id', '=', buildId)
     .where('held', '=', true)
     .executeTakeFirst();
-  if (held !== undefined) throw new Failure('held', `do not turn it: ${held.hold_reason}`);
+  if (held !== undefined) throw heldFor(held.hold_reason);
 }
+
+export const heldFor = (reason: string): Failure => new Failure('held', `do not turn it: ${reason}`);

@@ -4,14 +4,13 @@ import { isUnit, type Quantity, type Unit } from '../../shared/quantities/units.
 import type { correctReading, newReading } from '../../shared/schemas/commands.ts';
 import type { Entered } from '../../shared/schemas/entered.ts';
 import { author, type Caller } from '../access/caller.ts';
-import { refuseWhileHeld } from '../calls/hold.ts';
+import { heldFor } from '../calls/hold.ts';
 import type { Tx } from '../database/database.ts';
 import type { ReadingTable } from '../database/tables/measuring.ts';
-import { Failure } from '../problems/failure.ts';
+import { Failure, notFound } from '../problems/failure.ts';
 import { type Entry, listEntries, shown } from '../record/corrections/entries.ts';
 import { replaceEntry } from '../record/corrections/replace.ts';
 import { onBuild } from '../record/record.ts';
-import { getSetUp } from '../set-ups/set-ups.ts';
 
 /** One reading of a pass, as it was entered. */
 export interface Reading extends Entry {
@@ -84,9 +83,7 @@ export async function keepReading(
   input: z.output<typeof newReading>,
 ): Promise<Reading> {
   return onBuild(tx, caller, buildId, async ({ emit }) => {
-    await refuseWhileHeld(tx, caller, buildId);
-    await getSetUp(tx, caller, buildId, setUpId);
-    const pass = input.pass ?? (await nextPass(tx, caller, setUpId, input.kind));
+    const pass = await passFor(tx, caller, buildId, setUpId, input);
     const seq = await emit('reading-kept', {
       setUpId,
       kind: input.kind,
@@ -118,15 +115,45 @@ export async function keepReading(
   });
 }
 
-async function nextPass(tx: Tx, caller: Caller, setUpId: string, kind: string): Promise<number> {
-  const { last } = await tx
-    .selectFrom('reading')
-    .select(({ fn }) => fn.max('pass').as('last'))
+/**
+ * The pass of a new reading, once its set-up is there and its build is not on hold. Asked in one: each question by
+ * itself is a wait for the server.
+ */
+async function passFor(
+  tx: Tx,
+  caller: Caller,
+  buildId: string,
+  setUpId: string,
+  { pass, kind }: z.output<typeof newReading>,
+): Promise<number> {
+  const found = await tx
+    .selectFrom('set_up')
+    .select(({ selectFrom }) =>
+      selectFrom('call')
+        .select('call.hold_reason')
+        .where('call.shop_id', '=', caller.shopId)
+        .where('call.build_id', '=', buildId)
+        .where('call.held', '=', true)
+        .limit(1)
+        .as('held'),
+    )
+    .$if(pass === undefined, (query) =>
+      query.select(({ selectFrom }) =>
+        selectFrom('reading')
+          .select(({ fn }) => fn.max('reading.pass').as('last'))
+          .where('reading.shop_id', '=', caller.shopId)
+          .where('reading.set_up_id', '=', setUpId)
+          .where('reading.kind', '=', kind)
+          .as('last'),
+      ),
+    )
     .where('shop_id', '=', caller.shopId)
-    .where('set_up_id', '=', setUpId)
-    .where('kind', '=', kind)
-    .executeTakeFirstOrThrow();
-  const next = (last ?? 0) + 1;
+    .where('build_id', '=', buildId)
+    .where('id', '=', setUpId)
+    .executeTakeFirst();
+  if (found === undefined) throw notFound('set-up');
+  if (found.held !== null) throw heldFor(found.held);
+  const next = pass ?? (found.last ?? 0) + 1;
   if (next > 99) throw new Failure('conflict', 'this set-up has its 99 passes; start a new one');
   return next;
 }

@@ -1,4 +1,3 @@
-import { randomBytes } from 'node:crypto';
 import pg from 'pg';
 import { hashOf, newSecret } from '../../server/access/secrets.ts';
 import { signInLimits } from '../../server/access/sign-in-limits.ts';
@@ -9,11 +8,15 @@ import { openDatabase } from '../../server/database/database.ts';
 import { migrate, migrationNames } from '../../server/database/migrate.ts';
 import { ensureServiceRole, serviceUrl } from '../../server/database/service-role.ts';
 import type { Deps } from '../../server/deps.ts';
+import { cookieNames } from '../../server/http/callers.ts';
+import { computeLimits } from '../../server/http/compute-limits.ts';
 import { openHub } from '../../server/live/hub.ts';
 import { loadAssets } from '../../server/pages/assets.ts';
 import { seedDemo } from '../../server/start/demo.ts';
 import { createViews } from '../../views/engine.ts';
 import { startThrowaway } from '../tools/throwaway-postgres.ts';
+import { portOf } from './http.ts';
+import { recorder } from './recorder.ts';
 
 /** The service on a durable-as-throw-away database with the demo call, listening on loopback. */
 export async function benchService() {
@@ -22,6 +25,8 @@ export async function benchService() {
   await migrate(server.ownerUrl);
   const url = serviceUrl(server.ownerUrl);
   const db = openDatabase(url, { poolSize: 10, onIdleError: () => undefined });
+  const views = createViews();
+  const heard = recorder(db.pool, views);
   const config = readConfig({
     NODE_ENV: 'development',
     LOG_LEVEL: 'silent',
@@ -33,11 +38,10 @@ export async function benchService() {
     db,
     hub,
     computations: await loadComputations(),
-    views: createViews(),
+    views,
     assets: await loadAssets(),
     signInLimits: signInLimits(db.pool),
-    // The limiter is measured as a part of the route elsewhere; here it has no bottom to reach.
-    computeLimits: { take: async () => undefined },
+    computeLimits: computeLimits(db.pool, config.COMPUTE_PER_MINUTE),
     secure: false,
     newestMigration: (await migrationNames()).at(-1) ?? '',
     lifecycle: { draining: false },
@@ -64,20 +68,17 @@ export async function benchService() {
     [who.shop_id, who.id, hashOf(secret)],
   );
   await owner.end();
-  const address = app.server.address();
-  const port = typeof address === 'object' && address !== null ? address.port : 0;
   return {
     app,
     deps,
     url,
-    port,
-    secret,
-    shopId: who.shop_id,
-    staffId: who.id,
+    port: portOf(app.server),
+    heard,
+    bearer: { authorization: `Bearer ${secret}` },
+    cookie: { cookie: `${cookieNames(deps.secure).desk}=${secret}` },
     callId: demo.callId,
     buildId: at.build_id,
     setUpId: at.id,
-    unique: () => randomBytes(8).toString('hex'),
     async stop() {
       hub.drain();
       await app.close();

@@ -1,69 +1,70 @@
-import Fastify from 'fastify';
+import Fastify, { type FastifyInstance } from 'fastify';
 import pg from 'pg';
-import type { BenchService } from './bench-service.ts';
+import { createViews } from '../../views/engine.ts';
+import { portOf } from './http.ts';
+import type { Rendered, Statement } from './recorder.ts';
 
-/** A bare route that answers the body it got: what HTTP and JSON cost by themselves. */
-export async function bareEcho(): Promise<{ port: number; stop: () => Promise<void> }> {
-  const app = Fastify({ logger: false, bodyLimit: 8 * 1024 * 1024 });
-  app.post('/echo', (request) => request.body);
-  await app.listen({ host: '127.0.0.1', port: 0 });
-  const address = app.server.address();
-  return {
-    port: typeof address === 'object' && address !== null ? address.port : 0,
-    stop: () => app.close(),
-  };
+export interface Bare {
+  readonly port: number;
+  stop(): Promise<void>;
 }
 
-/** The statements of keeping a reading, through the driver alone, on one pooled connection at a time. */
-export function bareReading(service: BenchService): { keep: () => Promise<void>; stop: () => Promise<void> } {
-  const pool = new pg.Pool({ connectionString: service.url, max: 10 });
-  const { shopId, staffId, buildId, setUpId } = service;
+async function listening(app: FastifyInstance): Promise<Bare> {
+  await app.listen({ host: '127.0.0.1', port: 0 });
+  return { port: portOf(app.server), stop: () => app.close() };
+}
+
+/** A bare route that answers the body it got: what HTTP and JSON cost by themselves. */
+export function bareEcho(): Promise<Bare> {
+  const app = Fastify({ logger: false, bodyLimit: 8 * 1024 * 1024 });
+  app.post('/echo', (request) => request.body);
+  return listening(app);
+}
+
+/** A statement that fits the moment: sequence numbers go on where the recorded request had its own. */
+function atSequence({ text, values }: Statement, recorded: number, now: number): [string, unknown[]] {
+  return [
+    text.replace(` ${recorded}'`, ` ${now}'`),
+    values.map((value) => (value === recorded ? now : value)),
+  ];
+}
+
+/** The statements of a request through the driver alone, in their order, on a pooled connection. */
+export function bareStatements(url: string, statements: readonly Statement[], recordedSequence?: number) {
+  const pool = new pg.Pool({ connectionString: url, max: 10 });
   return {
-    async keep() {
+    async run(): Promise<void> {
       const client = await pool.connect();
+      let sequence = recordedSequence;
       try {
-        await client.query('begin');
-        await client.query(`set local app.shop = '${shopId}'`);
-        const { rows } = await client.query<{ last_seq: string }>(
-          'select id, label, revision, last_seq from build where shop_id = $1 and id = $2 for update',
-          [shopId, buildId],
-        );
-        const seq = Number(rows[0]?.last_seq ?? 0) + 1;
-        await client.query('select hold_reason from call where shop_id = $1 and build_id = $2 and held', [
-          shopId,
-          buildId,
-        ]);
-        await client.query('select * from set_up where shop_id = $1 and build_id = $2 and id = $3', [
-          shopId,
-          buildId,
-          setUpId,
-        ]);
-        await client.query(
-          `insert into event (shop_id, build_id, seq, kind, data, by_kind, by_id, by_name) values ($1, $2, $3, 'reading-kept', $4, 'staff', $5, 'bench')`,
-          [
-            shopId,
-            buildId,
-            seq,
-            JSON.stringify({ setUpId, kind: 'valve-lift', pass: 1, typed: '.842 in', readAs: '.842 in' }),
-            staffId,
-          ],
-        );
-        await client.query(
-          `insert into reading (shop_id, build_id, set_up_id, seq, kind, pass, typed, value, unit, read_as, by_kind, by_id, by_name)
-           values ($1, $2, $3, $4, 'valve-lift', 1, '.842 in', .842, 'in', '.842 in', 'staff', $5, 'bench') returning *`,
-          [shopId, buildId, setUpId, seq, staffId],
-        );
-        await client.query('update build set last_seq = $3 where shop_id = $1 and id = $2', [
-          shopId,
-          buildId,
-          seq,
-        ]);
-        await client.query(`select pg_notify('benchcall_event', $1)`, [`${buildId} ${seq}`]);
-        await client.query('commit');
+        for (const statement of statements) {
+          const [text, values] =
+            recordedSequence === undefined || sequence === undefined
+              ? [statement.text, [...statement.values]]
+              : atSequence(statement, recordedSequence, sequence);
+          const { rows } = await client.query<{ last_seq?: string }>(text, values);
+          const last = rows?.[0]?.last_seq;
+          if (last !== undefined && recordedSequence !== undefined) sequence = Number(last) + 1;
+        }
       } finally {
         client.release();
       }
     },
     stop: () => pool.end(),
   };
+}
+
+/** A bare route that runs `before` and renders the same templates with the same data. */
+export function barePage([page, layout]: readonly Rendered[], before?: () => Promise<void>): Promise<Bare> {
+  if (page === undefined || layout === undefined) throw new Error('a page is a template inside the layout');
+  const views = createViews();
+  const app = Fastify({ logger: false });
+  app.get('/page', async (_request, reply) => {
+    await before?.();
+    const body = views.render(page.template, page.data);
+    return reply
+      .type('text/html; charset=utf-8')
+      .send(views.render(layout.template, { ...layout.data, body }));
+  });
+  return listening(app);
 }

@@ -22,6 +22,13 @@ export async function timed(work: () => unknown, roundMs = 150, rounds = 5): Pro
   return median(each);
 }
 
+export interface Compared {
+  /** Microseconds each. */
+  readonly floor: number;
+  readonly work: number;
+  readonly ratio: number;
+}
+
 /**
  * Work against its floor, in turns within the same run, so that a busy machine slows both alike.
  * The ratio is floor over work: 1 is as fast as the floor.
@@ -30,7 +37,7 @@ export async function against(
   floor: () => unknown,
   work: () => unknown,
   options: { roundMs?: number; turns?: number } = {},
-): Promise<{ floor: number; work: number; ratio: number }> {
+): Promise<Compared> {
   const floors: number[] = [];
   const works: number[] = [];
   for (let turn = 0; turn < (options.turns ?? 5); turn += 1) {

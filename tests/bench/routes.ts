@@ -1,105 +1,103 @@
-import { Agent, request } from 'node:http';
-import { benchService } from './bench-service.ts';
-import { bareEcho, bareReading } from './floors.ts';
-import { against, shown, timed } from './measure.ts';
-
-const agent = new Agent({ keepAlive: true, maxSockets: 1 });
-
-/** One request on a kept connection; the answer is read to its end. */
-function send(
-  port: number,
-  method: string,
-  path: string,
-  headers: Record<string, string>,
-  body?: string,
-): Promise<{ status: number; text: string }> {
-  return new Promise((resolve, reject) => {
-    const outgoing = request({ agent, host: '127.0.0.1', port, method, path, headers }, (answer) => {
-      const parts: Buffer[] = [];
-      answer.on('data', (part: Buffer) => parts.push(part));
-      answer.on('end', () =>
-        resolve({ status: answer.statusCode ?? 0, text: Buffer.concat(parts).toString() }),
-      );
-      answer.on('error', reject);
-    });
-    outgoing.on('error', reject);
-    outgoing.end(body);
-  });
-}
-
-function must(status: number, answer: { status: number; text: string }): void {
-  if (answer.status !== status) throw new Error(`answered ${answer.status}: ${answer.text.slice(0, 300)}`);
-}
+import { type BenchService, benchService } from './bench-service.ts';
+import { type Bare, bareEcho, barePage, bareStatements } from './floors.ts';
+import { hangUp, send } from './http.ts';
+import { against, type Compared, shown, timed } from './measure.ts';
 
 const say = (line: string) => process.stdout.write(`${line}\n`);
-const json = { 'content-type': 'application/json' };
+const JSON_BODY = { 'content-type': 'application/json' };
 
-const service = await benchService();
-const echo = await bareEcho();
-const driver = bareReading(service);
-try {
-  say('Ratios are floor over work in the same run: 1.00 is as fast as the floor.');
-  const ratio = service.deps.computations.get('ratio-at-full-lift');
-  if (ratio === undefined) throw new Error('no ratio-at-full-lift');
-  const body = JSON.stringify(ratio.example.inputs);
-  const route = await against(
-    async () => must(200, await send(echo.port, 'POST', '/echo', json, body)),
-    async () => must(200, await send(service.port, 'POST', '/api/v1/compute/ratio-at-full-lift', json, body)),
-  );
-  say(
-    `ratio route against a bare route echoing its body: ${route.ratio.toFixed(2)} (${shown(route.work)} against ${shown(route.floor)})`,
-  );
+function tell(what: string, { ratio, work, floor }: Compared): void {
+  say(`${what}: ${ratio.toFixed(2)} (${shown(work)} against ${shown(floor)})`);
+}
 
-  const bearer = { ...json, authorization: `Bearer ${service.secret}` };
-  const reading = await against(
-    () => driver.keep(),
-    async () =>
-      must(
-        201,
-        await send(
-          service.port,
-          'POST',
-          `/api/v1/builds/${service.buildId}/set-ups/${service.setUpId}/readings`,
-          bearer,
-          '{"kind":"valve-lift","pass":1,"peak":".842 in"}',
-        ),
-      ),
-    { roundMs: 1000 },
+async function ratioRoute(service: BenchService, echo: Bare): Promise<void> {
+  const found = service.deps.computations.get('ratio-at-full-lift');
+  if (found === undefined) throw new Error('no ratio-at-full-lift');
+  const sent = { method: 'POST', headers: JSON_BODY, body: JSON.stringify(found.example.inputs) } as const;
+  const compared = await against(
+    () => send(200, { ...sent, port: echo.port, path: '/echo' }),
+    () => send(200, { ...sent, port: service.port, path: '/api/v1/compute/ratio-at-full-lift' }),
+    { turns: 15 },
   );
-  say(
-    `keeping a reading against its SQL through the driver alone: ${reading.ratio.toFixed(2)} (${shown(reading.work)} against ${shown(reading.floor)})`,
-  );
+  tell('ratio route against a bare route echoing its body', compared);
+}
 
-  const page = await against(
-    () =>
-      service.deps.views.render('/layout', {
-        title: 'x',
-        body: service.deps.views.render('/pages/home/page', {}),
-        nav: [],
-      }),
-    async () => must(200, await send(service.port, 'GET', '/', {})),
-  );
-  say(
-    `the start page against its template rendered alone: ${page.ratio.toFixed(2)} (${shown(page.work)} against ${shown(page.floor)})`,
-  );
+/** The same page through the service and through a bare route with the same statements and the same templates. */
+async function page(service: BenchService, what: string, path: string, headers: Record<string, string>) {
+  const visit = () => send(200, { port: service.port, method: 'GET', path, headers });
+  await visit();
+  const { statements, rendered, answer } = await service.heard.during(visit);
+  const driver = bareStatements(service.url, statements);
+  const bare = await barePage(rendered, statements.length === 0 ? undefined : () => driver.run());
+  const visitBare = () => send(200, { port: bare.port, method: 'GET', path: '/page' });
+  try {
+    const same = (await visitBare()).text.length === answer.text.length;
+    if (!same) throw new Error(`the bare route of ${path} answers something else`);
+    const compared = await against(visitBare, visit, { roundMs: 500, turns: 9 });
+    tell(
+      `${what} against a bare route with its template, its data and its ${statements.length} messages to the database`,
+      compared,
+    );
+  } finally {
+    await bare.stop();
+    await driver.stop();
+  }
+}
 
-  say('');
+async function reading(service: BenchService): Promise<void> {
+  const keep = () =>
+    send(201, {
+      port: service.port,
+      method: 'POST',
+      path: `/api/v1/builds/${service.buildId}/set-ups/${service.setUpId}/readings`,
+      headers: { ...JSON_BODY, ...service.bearer },
+      body: '{"kind":"valve-lift","pass":1,"peak":".842 in"}',
+    });
+  // Past every other number of the statements, so that the sequence number is known by its value.
+  for (let times = 0; times < 300; times += 1) await keep();
+  const { statements, answer } = await service.heard.during(keep);
+  const { seq }: { seq: number } = JSON.parse(answer.text);
+  const driver = bareStatements(service.url, statements, seq);
+  try {
+    const compared = await against(() => driver.run(), keep, { roundMs: 1000, turns: 9 });
+    tell(
+      `keeping a reading against its ${statements.length} messages to the database by the driver alone`,
+      compared,
+    );
+    for (const { text } of statements) say(`    ${text.replace(/\s+/g, ' ').slice(0, 150)}`);
+  } finally {
+    await driver.stop();
+  }
+}
+
+async function everyComputation(service: BenchService, echo: Bare): Promise<void> {
   say('Each computation: alone, through HTTP, and the bare route over HTTP with the same body.');
   for (const each of service.deps.computations.values()) {
-    const payload = JSON.stringify(each.example.inputs);
+    const sent = { method: 'POST', headers: JSON_BODY, body: JSON.stringify(each.example.inputs) } as const;
     const alone = await timed(() => each.run(each.example.inputs, 'inch'), 60, 3);
     const through = await against(
-      async () => must(200, await send(echo.port, 'POST', '/echo', json, payload)),
-      async () => must(200, await send(service.port, 'POST', `/api/v1/compute/${each.name}`, json, payload)),
+      () => send(200, { ...sent, port: echo.port, path: '/echo' }),
+      () => send(200, { ...sent, port: service.port, path: `/api/v1/compute/${each.name}` }),
       { roundMs: 60, turns: 3 },
     );
     say(
       `  ${each.name.padEnd(22)} alone ${shown(alone).padStart(9)}   HTTP ${shown(through.work).padStart(9)}   bare ${shown(through.floor).padStart(9)}   ratio ${through.ratio.toFixed(2)}`,
     );
   }
+}
+
+const service = await benchService();
+const echo = await bareEcho();
+try {
+  say('Ratios are floor over work in the same run: 1.00 is as fast as the floor.');
+  await ratioRoute(service, echo);
+  await page(service, 'the start page', '/', {});
+  await page(service, 'the ratio step at the desk', `/calls/${service.callId}/steps/ratio`, service.cookie);
+  await reading(service);
+  say('');
+  await everyComputation(service, echo);
 } finally {
-  await driver.stop();
   await echo.stop();
   await service.stop();
-  agent.destroy();
+  hangUp();
 }
