@@ -212,7 +212,7 @@ describe('what it refuses and says', () => {
     expectSoundUnderFire(computation, { ...body, secondPass: { pairs, ...second } });
   });
 
-  test('2 000 stations are fitted in bounded time', () => {
+  test('2 000 stations are fitted', () => {
     const many = Array.from({ length: 2000 }, (_, index) => station(0.1 + index / 8000, 0.15 + index / 5000));
     expectNear(number({ ...body, pairs: many }, 'ratio.value'), 1.6);
   });
