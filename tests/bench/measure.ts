@@ -6,8 +6,8 @@ export function median(values: readonly number[]): number {
   return sorted.length % 2 === 1 ? high : ((sorted[middle - 1] ?? 0) + high) / 2;
 }
 
-/** Times one piece of work, in microseconds each, over rounds that are long enough for the clock. */
-export async function timed(work: () => unknown, roundMs = 150, rounds = 5): Promise<number> {
+/** Times one piece of work, in microseconds each, in rounds that are long enough for the clock. */
+async function roundsOf(work: () => unknown, roundMs: number, rounds: number): Promise<number[]> {
   const each: number[] = [];
   for (let warm = performance.now(); performance.now() - warm < roundMs; ) await work();
   for (let round = 0; round < rounds; round += 1) {
@@ -19,7 +19,16 @@ export async function timed(work: () => unknown, roundMs = 150, rounds = 5): Pro
     }
     each.push(((performance.now() - start) / times) * 1000);
   }
-  return median(each);
+  return each;
+}
+
+export async function timed(work: () => unknown, roundMs = 150, rounds = 5): Promise<number> {
+  return median(await roundsOf(work, roundMs, rounds));
+}
+
+/** The quickest round: what the work takes where nothing else disturbs it. */
+export async function quickest(work: () => unknown, roundMs = 40, rounds = 7): Promise<number> {
+  return Math.min(...(await roundsOf(work, roundMs, rounds)));
 }
 
 export interface Compared {
