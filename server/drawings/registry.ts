@@ -1,20 +1,28 @@
 import type { z } from 'zod';
 import type { UnitSystem } from '../../shared/quantities/units.ts';
 import { type Drawing, rulerOf } from './drawing.ts';
+import { adjuster, cosineError, lashHotCold } from './from-answers/adjusters.ts';
 import { camTiming, centreline, topDeadCentre } from './from-answers/cam.ts';
 import type { Draw } from './from-answers/draws.ts';
 import { lobeProfile, pistonDrop, pistonToValve } from './from-answers/lobe-and-piston.ts';
-import { controlChart, outliers } from './from-answers/lots.ts';
+import { capability, controlChart, outliers } from './from-answers/lots.ts';
 import { separationSpeed } from './from-answers/motion.ts';
+import { coverRoom, fastenerForHole, thread } from './from-answers/parts.ts';
 import { dialReading, linkage, ratioThroughLift, rollerSweep } from './from-answers/rocker.ts';
 import { retainerToSeal, springLoad, springNest } from './from-answers/springs.ts';
 
 /** Which computation has which drawing. */
 export const DRAWINGS: Readonly<Record<string, Draw>> = {
+  adjuster,
   'cam-timing': camTiming,
+  capability,
   centreline,
   'control-chart': controlChart,
+  'cosine-error': cosineError,
+  'cover-room': coverRoom,
   'dial-reading': dialReading,
+  'fastener-for-hole': fastenerForHole,
+  'lash-hot-cold': lashHotCold,
   linkage,
   'lobe-profile': lobeProfile,
   outliers,
@@ -26,6 +34,7 @@ export const DRAWINGS: Readonly<Record<string, Draw>> = {
   'separation-speed': separationSpeed,
   'spring-load': springLoad,
   'spring-nest': springNest,
+  thread,
   'top-dead-centre': topDeadCentre,
 };
 

@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import { sampleOf } from '../../mechanics/uncertainty/sample.ts';
+import { capability as drawCapability } from '../capability.ts';
 import { controlChart as drawChart } from '../control-chart.ts';
 import { scores as drawScores } from '../scores.ts';
 import { draws } from './draws.ts';
@@ -50,4 +52,19 @@ export const outliers = draws(
   z.object({ values: z.array(z.number()), tail: z.enum(['two', 'upper', 'lower']).default('two') }),
   z.object({ scores: z.array(z.number()), flagged: z.array(z.number()), critical: z.number() }),
   (given, result, drawnFor) => drawScores({ ...given, ...result }, drawnFor),
+);
+
+export const capability = draws(
+  z.object({
+    values: z.array(z.number()).optional(),
+    mean: z.number().default(0),
+    s: z.number().default(1),
+    lower: z.number(),
+    upper: z.number(),
+  }),
+  z.object({ cp: z.number(), cpk: z.number() }),
+  ({ values, mean, s, ...limits }, result, drawnFor) => {
+    const sample = values === undefined ? { mean, s } : sampleOf(values);
+    return drawCapability({ mean: sample.mean, s: sample.s ?? s, ...limits, ...result }, drawnFor);
+  },
 );
