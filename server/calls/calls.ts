@@ -50,3 +50,16 @@ export async function getCall(tx: Tx, caller: Caller, callId: string): Promise<C
   if (caller.kind === 'builder' && caller.callId !== callId) throw notFound('call');
   return toCall(row);
 }
+
+/** The calls about a build, first one first; a builder's link shows its own call alone. */
+export async function callsOfBuild(tx: Tx, caller: Caller, buildId: string): Promise<Call[]> {
+  requireBuild(caller, buildId, 'read');
+  const rows = await tx
+    .selectFrom('call')
+    .selectAll()
+    .where('shop_id', '=', caller.shopId)
+    .where('build_id', '=', buildId)
+    .orderBy('number')
+    .execute();
+  return rows.map(toCall).filter((call) => caller.kind !== 'builder' || call.id === caller.callId);
+}

@@ -7,39 +7,9 @@ import { problemResponses } from '../http/api-schemas.ts';
 import { apiCaller } from '../http/callers.ts';
 import { idempotencyKey, perform } from '../http/perform.ts';
 import { checked, checkedParams } from '../http/validate.ts';
-import {
-  keepPhotograph,
-  listPhotographs,
-  newPhotograph,
-  type Photograph,
-  photographBytes,
-} from './photographs.ts';
+import { keepPhotograph, listPhotographs, newPhotograph, photographBytes } from './photographs.ts';
 import { MOST_BYTES, reEncode } from './re-encode.ts';
-
-const photographView = z
-  .object({
-    id: z.uuid(),
-    shows: z.string(),
-    caption: z.string(),
-    readingId: z.uuid().optional(),
-    armId: z.uuid().optional(),
-    width: z.int(),
-    height: z.int(),
-    seq: z.int(),
-    by: z.string(),
-    at: z.iso.datetime(),
-  })
-  .meta({ id: 'Photograph' });
-
-export function showPhotograph(photograph: Photograph): z.output<typeof photographView> {
-  const { readingId, armId, at, ...rest } = photograph;
-  return {
-    ...rest,
-    ...(readingId === undefined ? {} : { readingId }),
-    ...(armId === undefined ? {} : { armId }),
-    at: at.toISOString(),
-  };
-}
+import { photographView, showPhotograph } from './view.ts';
 
 const imageParams = z.strictObject({ id: z.uuid(), photographId: z.uuid() });
 

@@ -28,7 +28,8 @@ export function recordApi(app: FastifyInstance, deps: Deps): void {
   readRoute(app, deps, {
     operationId: 'exportBuild',
     tag: 'builds',
-    summary: 'Everything of a build: revisions, arms, set-ups, readings, notes, events',
+    summary:
+      'Everything of a build: calls, revisions, arms, swaps, readings, sheet, part, workings, photographs, notes, events',
     url: '/api/v1/builds/:id/export',
     params: idParams,
     query: noParams,

@@ -1,22 +1,14 @@
 import { z } from 'zod';
 import demo from '../../seeds/demo.json' with { type: 'json' };
-import { buildSpec } from '../../shared/schemas/build-spec.ts';
-import { newArm, newReading, openCall } from '../../shared/schemas/commands.ts';
-import { method } from '../../shared/schemas/method.ts';
 import type { Caller, Role } from '../access/caller.ts';
 import { hashPassword } from '../access/passwords.ts';
 import { emailKey } from '../access/secrets.ts';
-import { addArm } from '../builds/arms.ts';
-import { placeArmOnValve } from '../builds/placements.ts';
-import { reviseBuild } from '../builds/revisions.ts';
-import { recordTriage } from '../calls/hold.ts';
-import { startCall } from '../calls/open-call.ts';
 import { seedCatalogue } from '../catalogue/demo.ts';
 import type { Tx } from '../database/database.ts';
 import type { Deps } from '../deps.ts';
-import { keepReading } from '../readings/readings.ts';
-import { startSetUp } from '../set-ups/set-ups.ts';
 import { shareCall } from '../sharing/share-links.ts';
+import { seedCall } from './demo-call.ts';
+import { demoPhotograph } from './demo-photograph.ts';
 import type { FirstRun } from './first-run.ts';
 
 const roleList = z.array(z.enum(['desk', 'quality', 'administrator']));
@@ -45,45 +37,15 @@ async function seedStaff(tx: Tx, shopId: string): Promise<Caller> {
   return { kind: 'staff', shopId, ...first, sessionId: '', shortcuts: true };
 }
 
-async function seedCall(tx: Tx, desk: Caller): Promise<string> {
-  const call = await startCall(tx, desk, openCall.parse(demo.call));
-  await recordTriage(tx, desk, call.id, { engineState: 'apart', contact: 'none' });
-  await reviseBuild(
-    tx,
-    desk,
-    call.buildId,
-    { spec: buildSpec.parse(demo.spec), reason: 'as the caller read it out' },
-    undefined,
-  );
-  const arms = [];
-  for (const arm of demo.arms) arms.push(await addArm(tx, desk, call.buildId, newArm.parse(arm)));
-  const first = arms[0];
-  if (first === undefined) throw new Error('the demo needs an arm');
-  await placeArmOnValve(tx, desk, call.buildId, {
-    armId: first.id,
-    cylinder: 1,
-    valve: 'intake',
-    reason: 'as found',
-  });
-  const setUp = await startSetUp(tx, desk, call.buildId, {
-    cylinder: 1,
-    valve: 'intake',
-    armId: first.id,
-    method: method.parse(demo.method),
-  });
-  for (const reading of demo.readings)
-    await keepReading(tx, desk, call.buildId, setUp.id, newReading.parse(reading));
-  return call.id;
-}
-
 /** Fills an empty development database with the invented shop and its call. */
 export async function seedDemo(deps: Deps): Promise<FirstRun> {
   const shopId = crypto.randomUUID();
+  const photograph = await demoPhotograph();
   await deps.db.inShop(shopId, async (tx) => {
     await tx.insertInto('shop').values({ id: shopId, name: demo.shop, is_demo: true }).execute();
     const desk = await seedStaff(tx, shopId);
     await seedCatalogue(tx, desk, deps.now());
-    await seedCall(tx, desk);
+    await seedCall(tx, desk, { computations: deps.computations, now: deps.now(), photograph });
   });
   return demoCallLink(deps, shopId);
 }

@@ -4,20 +4,8 @@ import { InputFaults } from '../../shared/problems/faults.ts';
 import { someWords } from '../../shared/schemas/texts.ts';
 import type { Deps } from '../deps.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../http/api-route.ts';
-import { keepWorking, listWorkings, type Working } from './workings.ts';
-
-const workingView = z
-  .object({
-    id: z.uuid(),
-    computation: z.string(),
-    inputs: z.record(z.string(), z.unknown()),
-    answer: z.record(z.string(), z.unknown()),
-    revision: z.int(),
-    seq: z.int(),
-    by: z.string(),
-    at: z.iso.datetime(),
-  })
-  .meta({ id: 'Working' });
+import { showWorking, workingView } from './view.ts';
+import { keepWorking, listWorkings } from './workings.ts';
 
 const newWorking = z.strictObject({
   computation: someWords('name of the computation, as /api/v1/compute lists it', 60),
@@ -25,8 +13,6 @@ const newWorking = z.strictObject({
     .record(z.string(), z.unknown())
     .meta({ description: 'its inputs, as the computation takes them' }),
 });
-
-export const showWorking = (working: Working) => ({ ...working, at: working.at.toISOString() });
 
 /** JSON routes of workings: computations kept with a build. */
 export function workingsApi(app: FastifyInstance, deps: Deps): void {
