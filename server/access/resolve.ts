@@ -1,4 +1,4 @@
-import type { Database, Tx } from '../database/database.ts';
+import type { Access, Database, Tx } from '../database/database.ts';
 import type { Caller } from './caller.ts';
 import { RESOLVERS, type Use } from './resolvers.ts';
 import { hashOf, kindOfSecret } from './secrets.ts';
@@ -29,12 +29,13 @@ export async function asCaller<T>(
   secret: string,
   now: Date,
   work: (tx: Tx, caller: Caller) => Promise<T>,
+  access: Access = 'write',
 ): Promise<{ readonly answer: T } | undefined> {
   const kind = kindOfSecret(secret);
   if (kind === undefined || kind === 'first') return undefined;
   const use: Use = {};
   try {
-    return await RESOLVERS[kind]({ db, hash: hashOf(secret), now, use }, async (tx, caller) => ({
+    return await RESOLVERS[kind]({ db, hash: hashOf(secret), now, access, use }, async (tx, caller) => ({
       answer: await work(tx, caller),
     }));
   } finally {
@@ -45,5 +46,5 @@ export async function asCaller<T>(
 
 /** Whom a secret speaks for. */
 export async function callerOf(db: Database, secret: string, now: Date): Promise<Caller | undefined> {
-  return (await asCaller(db, secret, now, async (_tx, caller) => caller))?.answer;
+  return (await asCaller(db, secret, now, async (_tx, caller) => caller, 'read'))?.answer;
 }

@@ -1,5 +1,5 @@
 import type { Selectable } from 'kysely';
-import type { Database, Tx } from '../database/database.ts';
+import type { Access, Database, Tx } from '../database/database.ts';
 import {
   enterShop,
   enterShopReading,
@@ -32,7 +32,13 @@ export interface Use {
 
 /** Finds the caller and runs `work` in the same transaction, now one of their shop. */
 type Resolve = <T>(
-  found: { readonly db: Database; readonly hash: string; readonly now: Date; readonly use: Use },
+  found: {
+    readonly db: Database;
+    readonly hash: string;
+    readonly now: Date;
+    readonly access: Access;
+    readonly use: Use;
+  },
   work: (tx: Tx, caller: Caller) => Promise<T>,
 ) => Promise<T | undefined>;
 
@@ -51,24 +57,29 @@ const staffOfSession: FixedQuery<Pick<Selectable<StaffTable>, (typeof STAFF)[num
         .where('token_hash', '=', thisSecret),
     );
 
-const staffBySession: Resolve = ({ db, hash, now, use }, work) =>
-  db.bySecretReading(hash, sessionBySecret, async (tx, [session]) => {
-    if (session === undefined || session.ended_at !== null || session.expires_at <= now) return undefined;
-    const idle = now.getTime() - session.seen_at.getTime();
-    if (idle > IDLE_MS) return undefined;
-    const [staff] = await enterShopReading(tx, session.shop_id, staffOfSession);
-    if (staff === undefined || staff.disabled_at !== null) return undefined;
-    if (idle > SEEN_STEP_MS) use.session = { shopId: session.shop_id, id: session.id };
-    return work(tx, {
-      kind: 'staff',
-      shopId: session.shop_id,
-      id: staff.id,
-      name: staff.name,
-      roles: staff.roles.filter(isRole),
-      sessionId: session.id,
-      shortcuts: staff.shortcuts,
-    });
-  });
+const staffBySession: Resolve = ({ db, hash, now, access, use }, work) =>
+  db.bySecretReading(
+    hash,
+    sessionBySecret,
+    async (tx, [session]) => {
+      if (session === undefined || session.ended_at !== null || session.expires_at <= now) return undefined;
+      const idle = now.getTime() - session.seen_at.getTime();
+      if (idle > IDLE_MS) return undefined;
+      const [staff] = await enterShopReading(tx, session.shop_id, staffOfSession);
+      if (staff === undefined || staff.disabled_at !== null) return undefined;
+      if (idle > SEEN_STEP_MS) use.session = { shopId: session.shop_id, id: session.id };
+      return work(tx, {
+        kind: 'staff',
+        shopId: session.shop_id,
+        id: staff.id,
+        name: staff.name,
+        roles: staff.roles.filter(isRole),
+        sessionId: session.id,
+        shortcuts: staff.shortcuts,
+      });
+    },
+    access,
+  );
 
 function builderOf(link: ShareLink | undefined, now: Date): Caller | undefined {
   if (link === undefined || link.revoked_at !== null || link.expires_at <= now) return undefined;
@@ -85,13 +96,18 @@ function builderOf(link: ShareLink | undefined, now: Date): Caller | undefined {
 const linkBySecret: FixedQuery<ShareLink> = (from) =>
   from.selectFrom('share_link').selectAll().where('token_hash', '=', thisSecret);
 
-const builderByLink: Resolve = ({ db, hash, now }, work) =>
-  db.bySecretReading(hash, linkBySecret, async (tx, [link]) => {
-    const builder = builderOf(link, now);
-    if (builder === undefined) return undefined;
-    await enterShop(tx, builder.shopId);
-    return work(tx, builder);
-  });
+const builderByLink: Resolve = ({ db, hash, now, access }, work) =>
+  db.bySecretReading(
+    hash,
+    linkBySecret,
+    async (tx, [link]) => {
+      const builder = builderOf(link, now);
+      if (builder === undefined) return undefined;
+      await enterShop(tx, builder.shopId);
+      return work(tx, builder);
+    },
+    access,
+  );
 
 const builderSessionBySecret: FixedQuery<Selectable<BuilderSessionTable>> = (from) =>
   from.selectFrom('builder_session').selectAll().where('token_hash', '=', thisSecret);
@@ -108,23 +124,39 @@ const linkOfSession: FixedQuery<ShareLink> = (from) =>
         .where('builder_session.token_hash', '=', thisSecret),
     );
 
-const builderBySession: Resolve = ({ db, hash, now }, work) =>
-  db.bySecretReading(hash, builderSessionBySecret, async (tx, [session]) => {
-    if (session === undefined || session.expires_at <= now) return undefined;
-    const [link] = await enterShopReading(tx, session.shop_id, linkOfSession);
-    const builder = builderOf(link, now);
-    return builder === undefined ? undefined : work(tx, builder);
-  });
+const builderBySession: Resolve = ({ db, hash, now, access }, work) =>
+  db.bySecretReading(
+    hash,
+    builderSessionBySecret,
+    async (tx, [session]) => {
+      if (session === undefined || session.expires_at <= now) return undefined;
+      const [link] = await enterShopReading(tx, session.shop_id, linkOfSession);
+      const builder = builderOf(link, now);
+      return builder === undefined ? undefined : work(tx, builder);
+    },
+    access,
+  );
 
 const keyBySecret: FixedQuery<Selectable<ApiKeyTable>> = (from) =>
   from.selectFrom('api_key').selectAll().where('key_hash', '=', thisSecret);
 
-const programByKey: Resolve = ({ db, hash, now }, work) =>
-  db.bySecretReading(hash, keyBySecret, async (tx, [key]) => {
-    if (key === undefined || key.revoked_at !== null || key.expires_at <= now) return undefined;
-    await enterShop(tx, key.shop_id);
-    return work(tx, { kind: 'program', shopId: key.shop_id, id: key.id, name: key.name, scopes: key.scopes });
-  });
+const programByKey: Resolve = ({ db, hash, now, access }, work) =>
+  db.bySecretReading(
+    hash,
+    keyBySecret,
+    async (tx, [key]) => {
+      if (key === undefined || key.revoked_at !== null || key.expires_at <= now) return undefined;
+      await enterShop(tx, key.shop_id);
+      return work(tx, {
+        kind: 'program',
+        shopId: key.shop_id,
+        id: key.id,
+        name: key.name,
+        scopes: key.scopes,
+      });
+    },
+    access,
+  );
 
 export const RESOLVERS: Readonly<Record<Exclude<SecretKind, 'first'>, Resolve>> = {
   session: staffBySession,

@@ -2,7 +2,7 @@ import { Kysely, sql } from 'kysely';
 import pg from 'pg';
 import { ServiceBusy } from '../problems/failure.ts';
 import { busyWhenUnreachable, codeOf } from './busy.ts';
-import { lendingDialect } from './driver.ts';
+import { BEGIN_READING, lendingDialect } from './driver.ts';
 import { closing, type FixedQuery, inShop, lookUp, type Tx, textOf } from './statements.ts';
 import type { Tables } from './tables.ts';
 
@@ -12,9 +12,12 @@ const TRY_AGAIN = new Set(['40001', '40P01']);
 /** After the first try. */
 const RETRIES = 3;
 
+/** Whether a transaction may write; one that only reads asks the server nothing twice. */
+export type Access = 'read' | 'write';
+
 export interface Database {
   /** One transaction in which only the rows of `shopId` exist. */
-  inShop<T>(shopId: string, work: (tx: Tx) => Promise<T>): Promise<T>;
+  inShop<T>(shopId: string, work: (tx: Tx) => Promise<T>, access?: Access): Promise<T>;
   /** One transaction in which only the row that holds this secret's hash exists. */
   bySecret<T>(secretHash: string, work: (tx: Tx) => Promise<T>): Promise<T>;
   /** Likewise; what `first` reads comes with the opening, in one message to the server and back. */
@@ -22,6 +25,7 @@ export interface Database {
     secretHash: string,
     first: FixedQuery<Row>,
     work: (tx: Tx, rows: Row[]) => Promise<T>,
+    access?: Access,
   ): Promise<T>;
   /** Asks the database for a sign of life, and the newest migration it has. */
   newestMigration(): Promise<string>;
@@ -57,11 +61,16 @@ export function openDatabase(
   pool.on('connect', (client) => void client.on('error', () => undefined));
   const db = new Kysely<Tables>({ dialect: lendingDialect(pool) });
 
-  async function attempt<Row, T>(opening: string, work: (tx: Tx, rows: Row[]) => Promise<T>): Promise<T> {
+  async function attempt<Row, T>(
+    opening: string,
+    work: (tx: Tx, rows: Row[]) => Promise<T>,
+    access: Access = 'write',
+  ): Promise<T> {
+    const begin = access === 'read' ? BEGIN_READING : 'begin';
     for (let retries = 0; ; retries += 1) {
       try {
         return await db.transaction().execute(async (tx) => {
-          const { rows } = await sql.raw<Row>(`begin; ${opening}`).execute(tx);
+          const { rows } = await sql.raw<Row>(`${begin}; ${opening}`).execute(tx);
           const answer = await work(tx, rows);
           await sql.raw(closing(tx)).execute(tx);
           return answer;
@@ -75,14 +84,14 @@ export function openDatabase(
 
   return {
     pool,
-    inShop(shopId, work) {
-      return attempt(inShop(shopId), work);
+    inShop(shopId, work, access) {
+      return attempt(inShop(shopId), work, access);
     },
     bySecret(secretHash, work) {
       return attempt(lookUp(secretHash), work);
     },
-    bySecretReading(secretHash, first, work) {
-      return attempt(`${lookUp(secretHash)}; ${textOf(db, first)}`, work);
+    bySecretReading(secretHash, first, work, access) {
+      return attempt(`${lookUp(secretHash)}; ${textOf(db, first)}`, work, access);
     },
     async newestMigration() {
       const { rows } = await pool.query<{ newest: string | null }>('select newest_migration() as newest');

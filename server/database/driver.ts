@@ -13,29 +13,47 @@ import type pg from 'pg';
 
 const CHANGING = new Set(['INSERT', 'UPDATE', 'DELETE', 'MERGE']);
 const ROLLBACK = 'rollback';
+/** The server itself then refuses to write. */
+export const BEGIN_READING = 'begin read only';
 
 class LentConnection implements DatabaseConnection {
   readonly #client: pg.PoolClient;
+  /** What was read so far in a transaction that only reads. */
+  #read: Map<string, pg.QueryResult> | undefined;
   broken = false;
 
   constructor(client: pg.PoolClient) {
     this.#client = client;
   }
 
-  /** Several statements in one text answer with the rows of the last that had any to give. */
   async executeQuery<R>(query: CompiledQuery): Promise<QueryResult<R>> {
+    const told = await this.#once(query);
+    if (told === undefined) return { rows: [] };
+    return {
+      rows: told.rows,
+      ...(CHANGING.has(told.command) ? { numAffectedRows: BigInt(told.rowCount ?? 0) } : {}),
+    };
+  }
+
+  /** The parts of a page each ask for what they need; where nothing can have changed, a question is asked once. */
+  async #once(query: CompiledQuery): Promise<pg.QueryResult | undefined> {
+    if (query.sql.startsWith(BEGIN_READING)) this.#read = new Map();
+    if (this.#read === undefined || !query.sql.startsWith('select ')) return this.#ask(query);
+    const question = JSON.stringify([query.sql, query.parameters]);
+    const known = this.#read.get(question) ?? (await this.#ask(query));
+    if (known !== undefined) this.#read.set(question, known);
+    return known;
+  }
+
+  /** Several statements in one text answer with the rows of the last that had any to give. */
+  async #ask(query: CompiledQuery): Promise<pg.QueryResult | undefined> {
     const answered = await this.#client.query(query.sql, [...query.parameters]);
     const several: readonly pg.QueryResult[] = Array.isArray(answered) ? answered : [answered];
     if (several.at(-1)?.command === 'ROLLBACK' && query.sql !== ROLLBACK) {
       // PostgreSQL answers so to a commit after an error that somebody caught.
       throw new Error('the transaction was rolled back instead of committed');
     }
-    const told = several.findLast((each) => each.fields.length > 0) ?? several.at(-1);
-    if (told === undefined) return { rows: [] };
-    return {
-      rows: told.rows,
-      ...(CHANGING.has(told.command) ? { numAffectedRows: BigInt(told.rowCount ?? 0) } : {}),
-    };
+    return several.findLast((each) => each.fields.length > 0) ?? several.at(-1);
   }
 
   streamQuery(): never {

@@ -54,16 +54,21 @@ export function readRoute<P extends z.ZodType, Q extends z.ZodType, A extends z.
     schema: schemaOf(route, { params: route.params, querystring: query }, 200, route.answer),
     handler: async (request, reply) => {
       reply.header('cache-control', 'no-store');
-      return asApiCaller(request, deps, (tx, caller) => {
-        const given = {
-          caller,
-          params: checkedParams(route.params, request.params),
-          query: checked(query, request.query),
-          body: undefined,
-          request,
-        };
-        return route.read(tx, given, reply);
-      });
+      return asApiCaller(
+        request,
+        deps,
+        (tx, caller) => {
+          const given = {
+            caller,
+            params: checkedParams(route.params, request.params),
+            query: checked(query, request.query),
+            body: undefined,
+            request,
+          };
+          return route.read(tx, given, reply);
+        },
+        'read',
+      );
     },
   });
 }
@@ -93,26 +98,31 @@ export function commandRoute<P extends z.ZodType, B extends z.ZodType, A extends
       route.answer,
     ),
     handler: async (request, reply) => {
-      const outcome = await asApiCaller(request, deps, (tx, caller) => {
-        const given = {
-          caller,
-          params: checkedParams(route.params, request.params),
-          query: undefined,
-          body: checked(body, request.body ?? {}),
-          request,
-        };
-        const command = {
-          method: request.method,
-          path: request.url.split('?')[0] ?? '',
-          body: request.body,
-          key: idempotencyKey(request.headers['idempotency-key']),
-          whileRunning: 'refuse' as const,
-        };
-        return performIn(tx, caller, command, async () => ({
-          status: route.status,
-          ...(await route.run(tx, given)),
-        }));
-      });
+      const outcome = await asApiCaller(
+        request,
+        deps,
+        (tx, caller) => {
+          const given = {
+            caller,
+            params: checkedParams(route.params, request.params),
+            query: undefined,
+            body: checked(body, request.body ?? {}),
+            request,
+          };
+          const command = {
+            method: request.method,
+            path: request.url.split('?')[0] ?? '',
+            body: request.body,
+            key: idempotencyKey(request.headers['idempotency-key']),
+            whileRunning: 'refuse' as const,
+          };
+          return performIn(tx, caller, command, async () => ({
+            status: route.status,
+            ...(await route.run(tx, given)),
+          }));
+        },
+        'write',
+      );
       if (outcome.location !== undefined) reply.header('location', outcome.location);
       if (outcome.etag !== undefined) reply.header('etag', outcome.etag);
       return reply.code(outcome.status).header('cache-control', 'no-store').send(outcome.body);

@@ -1,7 +1,7 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { Caller } from '../access/caller.ts';
 import { asCaller, callerOf } from '../access/resolve.ts';
-import type { Tx } from '../database/database.ts';
+import type { Access, Tx } from '../database/database.ts';
 import type { Deps } from '../deps.ts';
 import { Failure } from '../problems/failure.ts';
 
@@ -71,15 +71,22 @@ export async function asPageCaller<T>(
   deps: Deps,
   side: 'desk' | 'bench',
   work: (tx: Tx, caller: Caller) => Promise<T>,
+  access: Access,
 ): Promise<T> {
   const nobody = () =>
     new Failure('sign-in-required', side === 'desk' ? 'sign in first' : 'open your link again');
   const secret = pageSecret(request, deps, side);
   if (secret === undefined) throw nobody();
-  const done = await asCaller(deps.db, secret, deps.now(), (tx, caller) => {
-    if (!belongs(caller, side)) throw nobody();
-    return work(tx, caller);
-  });
+  const done = await asCaller(
+    deps.db,
+    secret,
+    deps.now(),
+    (tx, caller) => {
+      if (!belongs(caller, side)) throw nobody();
+      return work(tx, caller);
+    },
+    access,
+  );
   if (done === undefined) throw nobody();
   return done.answer;
 }
@@ -91,9 +98,10 @@ export async function asApiCaller<T>(
   request: FastifyRequest,
   deps: Deps,
   work: (tx: Tx, caller: Caller) => Promise<T>,
+  access: Access,
 ): Promise<T> {
   const secret = BEARER.exec(request.headers.authorization ?? '')?.[1];
-  const done = secret === undefined ? undefined : await asCaller(deps.db, secret, deps.now(), work);
+  const done = secret === undefined ? undefined : await asCaller(deps.db, secret, deps.now(), work, access);
   if (done !== undefined) return done.answer;
   throw new Failure('sign-in-required', 'send Authorization: Bearer with a key, a session or a share link', {
     headers: { 'www-authenticate': 'Bearer realm="benchcall"' },
@@ -102,5 +110,5 @@ export async function asApiCaller<T>(
 
 /** Whom a JSON request is from. */
 export function apiCaller(request: FastifyRequest, deps: Deps): Promise<Caller> {
-  return asApiCaller(request, deps, async (_tx, caller) => caller);
+  return asApiCaller(request, deps, async (_tx, caller) => caller, 'read');
 }

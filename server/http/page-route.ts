@@ -1,6 +1,6 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import type { Caller } from '../access/caller.ts';
-import type { Tx } from '../database/database.ts';
+import type { Access, Tx } from '../database/database.ts';
 import type { Deps } from '../deps.ts';
 import { type Fields, type FormFault, fieldsOf } from '../forms/read-form.ts';
 import { type Page, renderPage } from '../pages/render.ts';
@@ -59,8 +59,15 @@ export function receive<T>(
   deps: Deps,
   side: PageSide,
   work: (tx: Tx, given: PageRequest) => Promise<T>,
+  access: Access,
 ): Promise<T> {
-  return asPageCaller(request, deps, side, (tx, caller) => work(tx, partsOf(request, reply, side, caller)));
+  return asPageCaller(
+    request,
+    deps,
+    side,
+    (tx, caller) => work(tx, partsOf(request, reply, side, caller)),
+    access,
+  );
 }
 
 /** Whom a page request is for, with the parts of its address and what was posted. */
@@ -70,7 +77,7 @@ export function received(
   deps: Deps,
   side: PageSide,
 ): Promise<PageRequest> {
-  return receive(request, reply, deps, side, async (_tx, given) => given);
+  return receive(request, reply, deps, side, async (_tx, given) => given, 'read');
 }
 
 export interface PageRoute {
@@ -87,10 +94,17 @@ export interface PageRoute {
 /** A page that is read. */
 export function getPage(app: FastifyInstance, deps: Deps, route: PageRoute): void {
   app.get(route.url, { schema: { hide: true } }, async (request, reply) => {
-    const page = await receive(request, reply, deps, route.side, async (tx, given) => ({
-      ...(await route.page(tx, given)),
-      caller: given.caller,
-    }));
+    const page = await receive(
+      request,
+      reply,
+      deps,
+      route.side,
+      async (tx, given) => ({
+        ...(await route.page(tx, given)),
+        caller: given.caller,
+      }),
+      'read',
+    );
     return renderPage(deps, request, reply, page);
   });
 }
@@ -112,7 +126,7 @@ export function postForm(
     const { given, answer } = await postedForm(request, reply, deps, route);
     if ('goTo' in answer)
       return reply.code(303).header('location', answer.goTo).header('cache-control', 'no-store').send();
-    const page = await deps.db.inShop(given.caller.shopId, (tx) => route.page(tx, given, answer));
+    const page = await deps.db.inShop(given.caller.shopId, (tx) => route.page(tx, given, answer), 'read');
     // Without a fault it is a trial that was asked for: the page again, and nothing kept.
     const trial = answer.faults.length === 0;
     return renderPage(deps, request, reply, {
@@ -172,10 +186,17 @@ async function postedForm(
 ): Promise<{ readonly given: PageRequest; readonly answer: FormAnswer }> {
   const posted: { given?: PageRequest } = {};
   try {
-    return await receive(request, reply, deps, route.side, async (tx, given) => {
-      posted.given = given;
-      return { given, answer: await performForm(tx, given, route.run) };
-    });
+    return await receive(
+      request,
+      reply,
+      deps,
+      route.side,
+      async (tx, given) => {
+        posted.given = given;
+        return { given, answer: await performForm(tx, given, route.run) };
+      },
+      'write',
+    );
   } catch (error) {
     if (posted.given === undefined) throw error;
     return { given: posted.given, answer: refusalOf(error, posted.given) };
