@@ -1,5 +1,6 @@
 import { isPartFeature, isPartSize } from '../../../shared/schemas/part-words.ts';
 import type { Slot } from '../../../views/parts/part.ts';
+import { foldSlot } from '../../calls/pages/fold-slot.ts';
 import { type Again, formSlot, type StepBody } from '../../calls/pages/forms-on-page.ts';
 import type { Sight } from '../../calls/pages/sight.ts';
 import { type AskedOfPart, partDrawing } from '../../drawings/part.ts';
@@ -10,12 +11,16 @@ import { HOW_TO } from './how-to.ts';
 import { marksForm, partForm, partTitle } from './part-forms.ts';
 import { readingsTable } from './readings-table.ts';
 
+const HOLE = 'hole-across-trunnion';
+
 /** What is asked now: what was picked, what came back with a fault, the hole to begin with, or what says most. */
 function askedNow(given: PageRequest, found: PartIdentification, again: Again | undefined): AskedOfPart {
   const picked = (again?.typed.form === 'part' ? again.typed.kind : undefined) ?? given.query.ask ?? '';
   if (isPartSize(picked) || isPartFeature(picked)) return picked;
-  const begun = found.standing.some(({ kind }) => isPartSize(kind) || isPartFeature(kind));
-  return begun ? (found.offers[0]?.kind ?? 'hole-across-trunnion') : 'hole-across-trunnion';
+  const sized = found.standing.filter(({ kind }) => isPartSize(kind) || isPartFeature(kind));
+  // One hole alone may be oval: it is read again a quarter turn round before anything else.
+  if (sized.length === 1 && sized[0]?.kind === HOLE) return HOLE;
+  return sized.length > 0 ? (found.offers[0]?.kind ?? HOLE) : HOLE;
 }
 
 function emptyCatalogue(sight: Sight): Slot {
@@ -24,6 +29,24 @@ function emptyCatalogue(sight: Sight): Slot {
   const text =
     'The shop has no catalogue yet, so there is nothing to set the part against. Readings are kept.';
   return { template: '/parts/notice', data: { text, ...link } };
+}
+
+/** What was read and the marks: open at the desk, one tap away at the bench. */
+function recordSlots(
+  sight: Sight,
+  found: PartIdentification,
+  marks: Slot | undefined,
+  marksOpen: boolean,
+): Slot[] {
+  const table = readingsTable(sight, found);
+  if (sight.side === 'desk') return marks === undefined ? [table] : [table, marks];
+  const count = found.standing.length;
+  return [
+    foldSlot('read-so-far', `What is read so far: ${count} ${count === 1 ? 'entry' : 'entries'}`, [table]),
+    ...(marks === undefined
+      ? []
+      : [foldSlot('marks-fold', 'Marks on the part and the box', [marks], marksOpen)]),
+  ];
 }
 
 /** Identifying a rocker: one thing asked at a time, and what it may be from what is read so far. */
@@ -51,8 +74,7 @@ export function identifyStep(
       ...(found.families === 0 ? [emptyCatalogue(sight)] : []),
       ...(begun && found.families > 0 ? [nextSlot(sight, found), candidatesSlot(sight, found)] : []),
       ...followingSlots(found),
-      readingsTable(sight, found),
-      ...(marks === undefined ? [] : [marks]),
+      ...recordSlots(sight, found, marks, again?.typed.form === 'marks'),
     ],
   };
 }

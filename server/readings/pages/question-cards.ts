@@ -43,6 +43,8 @@ function card(sight: Sight, found: SetUpRatio, question: Question, index: number
 export interface Cards {
   readonly slots: readonly Slot[];
   readonly forms: readonly PageForm[];
+  /** One of them came back with a fault. */
+  readonly faulty: boolean;
 }
 
 /** What is asked before the readings are believed, each with its size, the test that settles it and its answer. */
@@ -55,5 +57,5 @@ export function questionCards(sight: Sight, found: SetUpRatio, again: Again | un
     forms.push(form);
     return [{ template: '/pages/call/pair', data: { slots: [asked, formSlot(form, again)] } }];
   });
-  return { slots, forms };
+  return { slots, forms, faulty: again?.typed.form?.startsWith('answer-') === true };
 }

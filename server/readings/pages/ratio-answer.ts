@@ -4,7 +4,6 @@ import type { Slot } from '../../../views/parts/part.ts';
 import type { ResultData, ScaleData } from '../../../views/parts/result.examples.ts';
 import type { VerdictData } from '../../../views/parts/verdict.examples.ts';
 import { valveName } from '../../calls/pages/sight.ts';
-import { stillStanding } from '../../record/corrections/entries.ts';
 import type { SetUpRatio } from '../ratio.ts';
 import { nominalText, ratioFigure, ratioName } from './ratio-words.ts';
 

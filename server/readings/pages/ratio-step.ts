@@ -1,4 +1,5 @@
 import type { Slot } from '../../../views/parts/part.ts';
+import { foldSlot } from '../../calls/pages/fold-slot.ts';
 import { type Again, formSlot, type StepBody } from '../../calls/pages/forms-on-page.ts';
 import { type Sight, valveName } from '../../calls/pages/sight.ts';
 import type { PageRequest } from '../../http/page-route.ts';
@@ -6,7 +7,6 @@ import type { Explained } from '../explain.ts';
 import type { SetUpRatio } from '../ratio.ts';
 import { dialView } from './dial-view.ts';
 import { explanationsTable, leadSlot } from './explained-slots.ts';
-import { foldSlot } from './fold-slot.ts';
 import { indicatorSlot } from './indicator-slot.ts';
 import { type NextReading, nextReadingSlots } from './next-reading.ts';
 import { passesTable } from './passes-table.ts';
@@ -137,7 +137,7 @@ function benchLayout(sight: Sight, parts: Parts): Slot[] {
     ...dial,
     resultSlot(found),
     ...(first === undefined ? [] : [first]),
-    ...(others.length === 0 ? [] : [foldSlot('more-questions', more, others)]),
+    ...(others.length === 0 ? [] : [foldSlot('more-questions', more, others, parts.cards.faulty)]),
     ...leadOf(parts),
     ...next.slots,
     ...(parts.explained === undefined

@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 
 /**
  * A person at the desk who has no mouse: only keys are sent, and each one is counted. What is typed into a field
@@ -11,6 +11,10 @@ export interface Keyboard {
   type(text: string): Promise<void>;
   /** Goes on with Tab until the element that the label names has the focus. */
   tabTo(label: string): Promise<void>;
+  /** Goes on with Tab until the element itself has the focus. */
+  walkTo(element: Locator): Promise<void>;
+  /** Goes on with Tab until one of the elements has the focus. */
+  walkInto(elements: Locator): Promise<void>;
   /** Leaves the field, presses the key that stands on the page, and waits for the page it leads to. */
   key(key: string, to: RegExp): Promise<void>;
   /** Sends the form with Enter from the field that has the focus. */
@@ -33,7 +37,7 @@ const focused = (page: Page): Promise<string> =>
     return at?.textContent?.trim() ?? '';
   });
 
-const MOST_TABS = 60;
+const MOST_TABS = 160;
 
 export function keyboardOf(page: Page): Keyboard {
   let count = 0;
@@ -50,7 +54,17 @@ export function keyboardOf(page: Page): Keyboard {
     );
     await page.waitForURL(to);
   };
+  const walkInto = async (elements: Locator) => {
+    const isHere = () => elements.evaluateAll((all) => all.some((each) => each === document.activeElement));
+    for (let tabs = 0; tabs < MOST_TABS; tabs += 1) {
+      if (await isHere()) return;
+      await press('Tab');
+    }
+    throw new Error(`no way to ${String(elements)} by Tab`);
+  };
   return {
+    walkInto,
+    walkTo: (element) => walkInto(element.first()),
     async press(...keys) {
       for (const key of keys) await press(key);
     },

@@ -1,0 +1,81 @@
+import type { Locator, Page } from 'playwright-core';
+import { keyboardOf } from './keyboard.ts';
+
+/** What a person does to a page, by the words they see on it. */
+export interface Hand {
+  readonly page: Page;
+  /** Puts text into the field with this label. */
+  fill(label: string, text: string): Promise<void>;
+  /** Takes one of the choices of a group. */
+  choose(group: string, choice: string): Promise<void>;
+  /** Takes an entry of a drop-down. */
+  select(label: string, entry: string): Promise<void>;
+  /** Presses a button, or follows a link, and waits for the page it leads to. */
+  press(name: string | RegExp): Promise<void>;
+}
+
+/** A label as it stands, whether or not the page adds that the field may be left empty. */
+function field(page: Page, label: string): Locator {
+  const words = label.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+  return page.getByLabel(new RegExp(`^\\s*${words}\\s*(\\(if known\\))?\\s*$`)).first();
+}
+const group = (page: Page, legend: string): Locator => page.getByRole('group', { name: legend }).first();
+
+const target = (page: Page, name: string | RegExp): Locator =>
+  page
+    .getByRole('button', { name })
+    .or(page.getByRole('link', { name }))
+    .and(page.locator(':visible'))
+    .first();
+
+/** Runs what leads to another page, even to one at the same address, and waits until it is there. */
+async function leaving(page: Page, act: () => Promise<void>): Promise<void> {
+  const navigated = page.waitForEvent('framenavigated', (frame) => frame === page.mainFrame());
+  await act();
+  await navigated;
+  await page.waitForLoadState();
+}
+
+/** With a pointer or a finger. It works with scripts off as well. */
+export function pointer(page: Page): Hand {
+  return {
+    page,
+    fill: (label, text) => field(page, label).fill(text),
+    choose: (legend, choice) => group(page, legend).getByLabel(choice).first().check(),
+    async select(label, entry) {
+      await field(page, label).selectOption({ label: entry });
+    },
+    press: (name) => leaving(page, () => target(page, name).click()),
+  };
+}
+
+/** With Tab, arrows, Space, Enter and letters alone. */
+export function keysOnly(page: Page): Hand {
+  const keys = keyboardOf(page);
+  const walkTo = (locator: Locator) => keys.walkTo(locator);
+  return {
+    page,
+    async fill(label, text) {
+      await walkTo(field(page, label));
+      await keys.press('ControlOrMeta+a');
+      await keys.type(text);
+    },
+    async choose(legend, choice) {
+      const options = group(page, legend).getByRole('radio');
+      await keys.walkInto(options);
+      const wanted = group(page, legend).getByLabel(choice).first();
+      const isHere = () => wanted.evaluate((each) => each === document.activeElement);
+      for (let at = await options.count(); at > 0 && !(await isHere()); at -= 1)
+        await keys.press('ArrowDown');
+      if (!(await wanted.isChecked())) await keys.press('Space');
+    },
+    async select(label, entry) {
+      await walkTo(field(page, label));
+      await keys.type(entry);
+    },
+    async press(name) {
+      await walkTo(target(page, name));
+      await leaving(page, () => keys.press('Enter'));
+    },
+  };
+}
