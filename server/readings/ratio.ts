@@ -116,6 +116,9 @@ function computed(input: RatioInput | undefined): { result: RatioResult | undefi
   }
 }
 
+/** A mean of falling passes is no ratio, whatever its interval (common practice, no published source). */
+const SINKING = 'passes that don’t sink: a solid lifter, or one locked solid at the same seat height';
+
 const borrowedText = ({ from }: LobeReadings): string[] =>
   from === undefined
     ? []
@@ -139,7 +142,9 @@ export async function setUpRatio(
   const lobe = lobeReadings(setUp, setUps, standing);
   const valve = kindOf(stillStanding(readings), 'valve-lift');
   const { input, missing } = ratioInput(spec, setUp, [...lobe.readings, ...valve]);
-  const { result, refused } = computed(input);
+  const questions = questionsFor(questionInput(spec, setUp, setUps, standing));
+  const sinks = questions.some(({ code, weight }) => code === 'falling-passes' && weight === 'strong');
+  const { result, refused } = sinks ? { result: undefined, refused: [SINKING] } : computed(input);
   return {
     setUp,
     spec,
@@ -149,7 +154,7 @@ export async function setUpRatio(
     input,
     result,
     missing: [...missing, ...refused],
-    questions: questionsFor(questionInput(spec, setUp, setUps, standing)),
+    questions,
     assumptions:
       input === undefined || result === undefined
         ? []
