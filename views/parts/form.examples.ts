@@ -8,6 +8,8 @@ export interface FormGroup {
   readonly hint?: string;
   /** Short fields side by side where there is room. */
   readonly columns?: boolean;
+  /** One tap away under its legend; `open` where something in it came back with a fault. */
+  readonly fold?: 'shut' | 'open';
 }
 
 export interface FormData {

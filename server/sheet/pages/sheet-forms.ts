@@ -14,10 +14,22 @@ export const PASTE = { text: 'Rows of the spreadsheet', unit: 'Figures without a
 
 const fieldOf = (kind: SheetKind): string => `figures.${kind}`;
 
-function howGroup(shown: Shown): FormGroup {
+const isFaulty = (shown: Shown, names: readonly string[]) =>
+  shown.faults.some(({ field }) => names.some((name) => field === name || field.startsWith(`${name}.`)));
+
+/** On a phone what is seldom filled in is one tap away, and open where something in it is wrong. */
+function foldOn(sight: Sight, shown: Shown, names: readonly string[]): Pick<FormGroup, 'fold'> {
+  if (sight.side === 'desk') return {};
+  return { fold: isFaulty(shown, names) ? 'open' : 'shut' };
+}
+
+function howGroup(sight: Sight, shown: Shown): FormGroup {
+  const said = (shown.typed.spring ?? 'not-said') !== 'not-said';
   return {
     legend: 'How it was read',
     columns: true,
+    // The way of reading is asked for until it was said once; from then on it goes along.
+    ...(said ? foldOn(sight, shown, Object.keys(HOW)) : {}),
     slots: [
       selectField(shown, 'spring', HOW.spring, SPRINGS),
       selectField(shown, 'lifter', HOW.lifter, LIFTERS),
@@ -75,8 +87,13 @@ export function oneValveForm(sight: Sight, sheet: Sheet): PageForm {
           ...figures(shown, [lobe, ...[valve, lash, preload].filter((kind) => kind !== undefined)], true),
         ],
       },
-      { legend: 'Gaps, as far as they were read', columns: true, slots: figures(shown, gaps, false) },
-      howGroup(shown),
+      {
+        legend: 'Gaps, as far as they were read',
+        columns: true,
+        ...foldOn(sight, shown, gaps.map(fieldOf)),
+        slots: figures(shown, gaps, false),
+      },
+      howGroup(sight, shown),
     ],
     buttons: [{ label: 'Keep this valve', kind: 'primary', key: 'k' }],
   };
@@ -105,7 +122,7 @@ export function pasteForm(sight: Sight, sheet: Sheet, looked: boolean): PageForm
           }),
         ],
       },
-      howGroup(shown),
+      howGroup(sight, shown),
     ],
     buttons: [
       { label: 'Look at the rows', name: 'act', value: 'look', ...(looked ? {} : { key: 'p' }) },

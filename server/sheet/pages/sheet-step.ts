@@ -1,4 +1,5 @@
 import type { Slot } from '../../../views/parts/part.ts';
+import { foldSlot } from '../../calls/pages/fold-slot.ts';
 import { type Again, formSlot, type StepBody } from '../../calls/pages/forms-on-page.ts';
 import type { Sight } from '../../calls/pages/sight.ts';
 import type { Tx } from '../../database/database.ts';
@@ -46,6 +47,34 @@ const STOP: Slot = {
   },
 };
 
+interface Parts {
+  readonly entry: Slot;
+  /** The rows to paste, until they were looked at; then what was seen in them stands first. */
+  readonly pasting: Slot | undefined;
+  readonly looked: readonly Slot[];
+  readonly shows: readonly Slot[];
+  readonly readings: readonly Slot[];
+}
+
+const deskLayout = ({ entry, pasting, looked, shows, readings }: Parts): Slot[] => [
+  ...looked,
+  ...shows,
+  entry,
+  ...(pasting === undefined ? [] : [pasting]),
+  ...readings,
+];
+
+/** At the bench the next valve comes first, and a spreadsheet is seldom at hand. */
+const benchLayout = ({ entry, pasting, looked, shows, readings }: Parts, faulty: boolean): Slot[] => [
+  ...looked,
+  entry,
+  ...shows,
+  ...(pasting === undefined
+    ? []
+    : [foldSlot('paste-rows', 'Paste rows of a spreadsheet', [pasting], faulty)]),
+  ...(readings.length === 0 ? [] : [foldSlot('sheet-readings', 'Every reading of the sheet', readings)]),
+];
+
 /** The per-valve sheet: what is odd and what settles it, the figures, and the forms that fill it. */
 export async function sheetStep(
   tx: Tx,
@@ -63,18 +92,19 @@ export async function sheetStep(
   const look = paste?.ok ? await lookAtPasted(tx, sight.caller, sight.build.id, paste.data) : undefined;
   const looked = look !== undefined && look.faults.length === 0;
   const forms = { one: oneValveForm(sight, sheet), paste: pasteForm(sight, sheet, looked) };
-  const pasted: Slot[] = [...(look === undefined ? [] : [lookTable(look)]), formSlot(forms.paste, again)];
-  return {
-    forms: [forms.one, forms.paste],
-    slots: [
-      ...(sheet.stop ? [STOP] : []),
-      ...(look === undefined ? [] : pasted),
+  const pasting: Slot = formSlot(forms.paste, again);
+  const parts: Parts = {
+    entry: formSlot(forms.one, again),
+    pasting: look === undefined ? pasting : undefined,
+    looked: look === undefined ? [] : [lookTable(look), pasting],
+    shows: [
       ...sheet.springs.flatMap(ofSpring(sheet, sight.base)),
       ...gapsOnSheet(sheet),
       ...(sheet.rows.length > 0 ? [orderLinks(sight, sheet.order)] : []),
-      formSlot(forms.one, again),
-      ...(look === undefined ? pasted : []),
-      ...readingsTable(sheet, sight.base),
     ],
+    readings: readingsTable(sheet, sight.base),
   };
+  const faulty = again?.typed.form === 'paste';
+  const slots = sight.side === 'bench' ? benchLayout(parts, faulty) : deskLayout(parts);
+  return { forms: [forms.one, forms.paste], slots: [...(sheet.stop ? [STOP] : []), ...slots] };
 }

@@ -4,6 +4,8 @@ import { keyboardOf } from './keyboard.ts';
 /** What a person does to a page, by the words they see on it. */
 export interface Hand {
   readonly page: Page;
+  /** The same hand, looking at one part of the page alone. */
+  at(selector: string): Hand;
   /** Puts text into the field with this label. */
   fill(label: string, text: string): Promise<void>;
   /** Takes one of the choices of a group. */
@@ -14,19 +16,17 @@ export interface Hand {
   press(name: string | RegExp): Promise<void>;
 }
 
+type Place = Page | Locator;
+
 /** A label as it stands, whether or not the page adds that the field may be left empty. */
-function field(page: Page, label: string): Locator {
+function field(page: Place, label: string): Locator {
   const words = label.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
   return page.getByLabel(new RegExp(`^\\s*${words}\\s*(\\(if known\\))?\\s*$`)).first();
 }
-const group = (page: Page, legend: string): Locator => page.getByRole('group', { name: legend }).first();
+const group = (page: Place, legend: string): Locator => page.getByRole('group', { name: legend }).first();
 
-const target = (page: Page, name: string | RegExp): Locator =>
-  page
-    .getByRole('button', { name })
-    .or(page.getByRole('link', { name }))
-    .and(page.locator(':visible'))
-    .first();
+const target = (page: Place, name: string | RegExp): Locator =>
+  page.getByRole('button', { name }).or(page.getByRole('link', { name })).filter({ visible: true }).first();
 
 /** Runs what leads to another page, even to one at the same address, and waits until it is there. */
 async function leaving(page: Page, act: () => Promise<void>): Promise<void> {
@@ -37,44 +37,46 @@ async function leaving(page: Page, act: () => Promise<void>): Promise<void> {
 }
 
 /** With a pointer or a finger. It works with scripts off as well. */
-export function pointer(page: Page): Hand {
+export function pointer(page: Page, place: Place = page): Hand {
   return {
     page,
-    fill: (label, text) => field(page, label).fill(text),
-    choose: (legend, choice) => group(page, legend).getByLabel(choice).first().check(),
+    at: (selector) => pointer(page, page.locator(selector)),
+    fill: (label, text) => field(place, label).fill(text),
+    choose: (legend, choice) => group(place, legend).getByLabel(choice).first().check(),
     async select(label, entry) {
-      await field(page, label).selectOption({ label: entry });
+      await field(place, label).selectOption({ label: entry });
     },
-    press: (name) => leaving(page, () => target(page, name).click()),
+    press: (name) => leaving(page, () => target(place, name).click()),
   };
 }
 
 /** With Tab, arrows, Space, Enter and letters alone. */
-export function keysOnly(page: Page): Hand {
+export function keysOnly(page: Page, place: Place = page): Hand {
   const keys = keyboardOf(page);
   const walkTo = (locator: Locator) => keys.walkTo(locator);
   return {
     page,
+    at: (selector) => keysOnly(page, page.locator(selector)),
     async fill(label, text) {
-      await walkTo(field(page, label));
+      await walkTo(field(place, label));
       await keys.press('ControlOrMeta+a');
       await keys.type(text);
     },
     async choose(legend, choice) {
-      const options = group(page, legend).getByRole('radio');
+      const options = group(place, legend).getByRole('radio');
       await keys.walkInto(options);
-      const wanted = group(page, legend).getByLabel(choice).first();
+      const wanted = group(place, legend).getByLabel(choice).first();
       const isHere = () => wanted.evaluate((each) => each === document.activeElement);
       for (let at = await options.count(); at > 0 && !(await isHere()); at -= 1)
         await keys.press('ArrowDown');
       if (!(await wanted.isChecked())) await keys.press('Space');
     },
     async select(label, entry) {
-      await walkTo(field(page, label));
+      await walkTo(field(place, label));
       await keys.type(entry);
     },
     async press(name) {
-      await walkTo(target(page, name));
+      await walkTo(target(place, name));
       await leaving(page, () => keys.press('Enter'));
     },
   };
