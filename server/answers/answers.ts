@@ -1,8 +1,8 @@
 import type { z } from 'zod';
 import type { answerQuestion } from '../../shared/schemas/commands.ts';
-import { author, type Caller, requireBuild } from '../access/caller.ts';
+import { author, type Caller } from '../access/caller.ts';
 import type { Tx } from '../database/database.ts';
-import { listedOf } from '../record/readable.ts';
+import { rowsOfBuild } from '../record/readable.ts';
 import { onBuild } from '../record/record.ts';
 import { getSetUp } from '../set-ups/set-ups.ts';
 
@@ -60,15 +60,8 @@ export async function keepAnswer(
 }
 
 export async function listAnswers(tx: Tx, caller: Caller, buildId: string): Promise<Answer[]> {
-  requireBuild(caller, buildId, 'read');
-  const rows = await tx
-    .selectFrom('answer')
-    .selectAll()
-    .where('shop_id', '=', caller.shopId)
-    .where('build_id', '=', buildId)
-    .orderBy('seq')
-    .execute();
-  return (await listedOf(tx, caller, buildId, rows)).map((row) => ({
+  const rows = await rowsOfBuild(tx, caller, buildId, tx.selectFrom('answer').selectAll().orderBy('seq'));
+  return rows.map((row) => ({
     id: row.id,
     question: row.question,
     answer: row.answer,

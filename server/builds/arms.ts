@@ -1,9 +1,9 @@
 import type { z } from 'zod';
 import type { newArm } from '../../shared/schemas/commands.ts';
-import { author, type Caller, requireBuild } from '../access/caller.ts';
+import { author, type Caller } from '../access/caller.ts';
 import type { Tx } from '../database/database.ts';
 import { Failure } from '../problems/failure.ts';
-import { listedOf } from '../record/readable.ts';
+import { rowsOfBuild } from '../record/readable.ts';
 import { onBuild } from '../record/record.ts';
 
 export interface Arm {
@@ -47,16 +47,13 @@ export async function addArm(
 }
 
 export async function listArms(tx: Tx, caller: Caller, buildId: string): Promise<Arm[]> {
-  requireBuild(caller, buildId, 'read');
-  const rows = await tx
-    .selectFrom('arm')
-    .selectAll()
-    .where('shop_id', '=', caller.shopId)
-    .where('build_id', '=', buildId)
-    .orderBy('created_at')
-    .orderBy('id')
-    .execute();
-  return (await listedOf(tx, caller, buildId, rows)).map((row) => ({
+  const rows = await rowsOfBuild(
+    tx,
+    caller,
+    buildId,
+    tx.selectFrom('arm').selectAll().orderBy('created_at').orderBy('id'),
+  );
+  return rows.map((row) => ({
     id: row.id,
     name: row.name,
     family: row.family,

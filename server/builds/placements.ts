@@ -1,9 +1,9 @@
 import type { z } from 'zod';
 import type { placeArm } from '../../shared/schemas/commands.ts';
-import { author, type Caller, requireBuild } from '../access/caller.ts';
+import { author, type Caller } from '../access/caller.ts';
 import type { Tx } from '../database/database.ts';
 import { notFound } from '../problems/failure.ts';
-import { listedOf } from '../record/readable.ts';
+import { rowsOfBuild } from '../record/readable.ts';
 import { onBuild } from '../record/record.ts';
 
 export interface Placement {
@@ -53,15 +53,13 @@ export async function placeArmOnValve(
 
 /** Every placement in order; the last one of a valve is what sits there now, unless that arm has moved on. */
 export async function listPlacements(tx: Tx, caller: Caller, buildId: string): Promise<Placement[]> {
-  requireBuild(caller, buildId, 'read');
-  const rows = await tx
-    .selectFrom('arm_placement')
-    .selectAll()
-    .where('shop_id', '=', caller.shopId)
-    .where('build_id', '=', buildId)
-    .orderBy('seq')
-    .execute();
-  return (await listedOf(tx, caller, buildId, rows)).map((row) => ({
+  const rows = await rowsOfBuild(
+    tx,
+    caller,
+    buildId,
+    tx.selectFrom('arm_placement').selectAll().orderBy('seq'),
+  );
+  return rows.map((row) => ({
     id: row.id,
     armId: row.arm_id,
     cylinder: row.cylinder,

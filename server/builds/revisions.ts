@@ -1,9 +1,9 @@
 import type { z } from 'zod';
 import type { BuildSpec, buildSpec } from '../../shared/schemas/build-spec.ts';
-import { author, type Caller, requireBuild } from '../access/caller.ts';
+import { author, type Caller } from '../access/caller.ts';
 import type { Tx } from '../database/database.ts';
 import { Failure } from '../problems/failure.ts';
-import { listedOf } from '../record/readable.ts';
+import { rowsOfBuild } from '../record/readable.ts';
 import { onBuild } from '../record/record.ts';
 import type { Build } from './builds.ts';
 
@@ -16,15 +16,13 @@ export interface Revision {
 }
 
 export async function listRevisions(tx: Tx, caller: Caller, buildId: string): Promise<Revision[]> {
-  requireBuild(caller, buildId, 'read');
-  const rows = await tx
-    .selectFrom('build_revision')
-    .selectAll()
-    .where('shop_id', '=', caller.shopId)
-    .where('build_id', '=', buildId)
-    .orderBy('revision')
-    .execute();
-  return (await listedOf(tx, caller, buildId, rows)).map((row) => ({
+  const rows = await rowsOfBuild(
+    tx,
+    caller,
+    buildId,
+    tx.selectFrom('build_revision').selectAll().orderBy('revision'),
+  );
+  return rows.map((row) => ({
     revision: row.revision,
     spec: row.spec,
     reason: row.reason,

@@ -1,11 +1,11 @@
 import { sql } from 'kysely';
 import type { z } from 'zod';
 import type { newNote } from '../../shared/schemas/commands.ts';
-import { author, type Caller, requireBuild, requireDesk } from '../access/caller.ts';
+import { author, type Caller, requireDesk } from '../access/caller.ts';
 import { getCall } from '../calls/calls.ts';
 import type { Tx } from '../database/database.ts';
 import { Failure, notFound } from '../problems/failure.ts';
-import { listedOf } from '../record/readable.ts';
+import { rowsOfBuild } from '../record/readable.ts';
 import { onBuild } from '../record/record.ts';
 
 /** A note, advice given, or a promise with its owner and date. */
@@ -93,15 +93,8 @@ export async function finishPromise(tx: Tx, caller: Caller, callId: string, note
 }
 
 export async function listNotes(tx: Tx, caller: Caller, buildId: string): Promise<Note[]> {
-  requireBuild(caller, buildId, 'read');
-  const rows = await tx
-    .selectFrom('note')
-    .selectAll()
-    .where('shop_id', '=', caller.shopId)
-    .where('build_id', '=', buildId)
-    .orderBy('seq')
-    .execute();
-  return (await listedOf(tx, caller, buildId, rows)).map((row) => ({
+  const rows = await rowsOfBuild(tx, caller, buildId, tx.selectFrom('note').selectAll().orderBy('seq'));
+  return rows.map((row) => ({
     id: row.id,
     callId: row.call_id,
     kind: row.kind,

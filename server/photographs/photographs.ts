@@ -5,7 +5,7 @@ import { keysOf } from '../../shared/schemas/words.ts';
 import { author, type Caller, requireBuild } from '../access/caller.ts';
 import type { Tx } from '../database/database.ts';
 import { Failure, notFound } from '../problems/failure.ts';
-import { listedOf } from '../record/readable.ts';
+import { rowsOfBuild } from '../record/readable.ts';
 import { onBuild } from '../record/record.ts';
 import type { CleanImage } from './re-encode.ts';
 
@@ -56,15 +56,13 @@ const COLUMNS = [
 ] as const;
 
 export async function listPhotographs(tx: Tx, caller: Caller, buildId: string): Promise<Photograph[]> {
-  requireBuild(caller, buildId, 'read');
-  const rows = await tx
-    .selectFrom('photograph')
-    .select(COLUMNS)
-    .where('shop_id', '=', caller.shopId)
-    .where('build_id', '=', buildId)
-    .orderBy('seq')
-    .execute();
-  return (await listedOf(tx, caller, buildId, rows)).map((row) => ({
+  const rows = await rowsOfBuild(
+    tx,
+    caller,
+    buildId,
+    tx.selectFrom('photograph').select(COLUMNS).orderBy('seq'),
+  );
+  return rows.map((row) => ({
     id: row.id,
     shows: row.shows,
     caption: row.caption,

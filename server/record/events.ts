@@ -1,6 +1,6 @@
-import { type Caller, requireBuild } from '../access/caller.ts';
+import type { Caller } from '../access/caller.ts';
 import type { Tx } from '../database/database.ts';
-import { listedOf } from './readable.ts';
+import { rowsOfBuild } from './readable.ts';
 
 /** One line of a build's record. */
 export interface RecordedEvent {
@@ -20,17 +20,13 @@ export async function eventsAfter(
   after: number,
   limit: number,
 ): Promise<RecordedEvent[]> {
-  requireBuild(caller, buildId, 'read');
-  const rows = await tx
-    .selectFrom('event')
-    .selectAll()
-    .where('shop_id', '=', caller.shopId)
-    .where('build_id', '=', buildId)
-    .where('seq', '>', after)
-    .orderBy('seq')
-    .limit(limit)
-    .execute();
-  return (await listedOf(tx, caller, buildId, rows)).map((row) => ({
+  const rows = await rowsOfBuild(
+    tx,
+    caller,
+    buildId,
+    tx.selectFrom('event').selectAll().where('seq', '>', after).orderBy('seq').limit(limit),
+  );
+  return rows.map((row) => ({
     seq: row.seq,
     kind: row.kind,
     data: row.data,

@@ -1,17 +1,25 @@
-import type { Caller } from '../access/caller.ts';
+import { type Caller, requireBuild } from '../access/caller.ts';
 import type { Tx } from '../database/database.ts';
 import { notFound } from '../problems/failure.ts';
 
+/** As much of a query as the rows of one build are found by; the query of every table of a build is one. */
+interface BuildQuery<Row> {
+  where(column: 'shop_id' | 'build_id', operator: '=', value: string): BuildQuery<Row>;
+  execute(): Promise<Row[]>;
+}
+
 /**
- * The rows of a build's list; where there are none, the build itself must be there, so that a list of a build
- * that is another shop's, or never was, is no list.
+ * The rows of a build's list, for whom may read the build. Where there are none, the build itself must be there,
+ * so that a list of a build that is another shop's, or never was, is no list.
  */
-export async function listedOf<Row>(
+export async function rowsOfBuild<Row>(
   tx: Tx,
   caller: Caller,
   buildId: string,
-  rows: readonly Row[],
+  query: BuildQuery<Row>,
 ): Promise<readonly Row[]> {
+  requireBuild(caller, buildId, 'read');
+  const rows = await query.where('shop_id', '=', caller.shopId).where('build_id', '=', buildId).execute();
   if (rows.length > 0) return rows;
   const build = await tx
     .selectFrom('build')

@@ -5,7 +5,7 @@ import { refuseWhileHeld } from '../calls/hold.ts';
 import type { Tx } from '../database/database.ts';
 import type { SetUpTable } from '../database/tables/measuring.ts';
 import { notFound } from '../problems/failure.ts';
-import { listedOf } from '../record/readable.ts';
+import { rowsOfBuild } from '../record/readable.ts';
 import { onBuild } from '../record/record.ts';
 
 /** How one set of readings is taken, on which valve, and which revision of the build it is read against. */
@@ -101,13 +101,6 @@ export async function getSetUp(tx: Tx, caller: Caller, buildId: string, setUpId:
 }
 
 export async function listSetUps(tx: Tx, caller: Caller, buildId: string): Promise<SetUp[]> {
-  requireBuild(caller, buildId, 'read');
-  const rows = await tx
-    .selectFrom('set_up')
-    .selectAll()
-    .where('shop_id', '=', caller.shopId)
-    .where('build_id', '=', buildId)
-    .orderBy('number')
-    .execute();
-  return (await listedOf(tx, caller, buildId, rows)).map(toSetUp);
+  const rows = await rowsOfBuild(tx, caller, buildId, tx.selectFrom('set_up').selectAll().orderBy('number'));
+  return rows.map(toSetUp);
 }

@@ -1,11 +1,11 @@
 import type { z } from 'zod';
 import type { shareBuild } from '../../shared/schemas/commands.ts';
-import { type Caller, requireBuild, requireStaff } from '../access/caller.ts';
+import { type Caller, requireStaff } from '../access/caller.ts';
 import { newSecret } from '../access/secrets.ts';
 import { getCall } from '../calls/calls.ts';
 import type { Tx } from '../database/database.ts';
 import { notFound } from '../problems/failure.ts';
-import { listedOf } from '../record/readable.ts';
+import { rowsOfBuild } from '../record/readable.ts';
 import { onBuild } from '../record/record.ts';
 
 /** A link that lets its holder see and enter readings of one build. The secret itself is shown once. */
@@ -63,15 +63,13 @@ export async function shareCall(
 
 export async function listShareLinks(tx: Tx, caller: Caller, buildId: string): Promise<ShareLink[]> {
   requireStaff(caller);
-  requireBuild(caller, buildId, 'read');
-  const rows = await tx
-    .selectFrom('share_link')
-    .selectAll()
-    .where('shop_id', '=', caller.shopId)
-    .where('build_id', '=', buildId)
-    .orderBy('created_at')
-    .execute();
-  return (await listedOf(tx, caller, buildId, rows)).map((row) => ({
+  const rows = await rowsOfBuild(
+    tx,
+    caller,
+    buildId,
+    tx.selectFrom('share_link').selectAll().orderBy('created_at'),
+  );
+  return rows.map((row) => ({
     id: row.id,
     holder: row.holder,
     callId: row.call_id,

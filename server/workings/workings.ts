@@ -1,7 +1,7 @@
-import { author, type Caller, requireBuild } from '../access/caller.ts';
+import { author, type Caller } from '../access/caller.ts';
 import type { Answer, Registered } from '../compute/registry.ts';
 import type { Tx } from '../database/database.ts';
-import { listedOf } from '../record/readable.ts';
+import { rowsOfBuild } from '../record/readable.ts';
 import { onBuild } from '../record/record.ts';
 
 /** A computation made within a call and kept with what went in. */
@@ -57,15 +57,8 @@ export async function keepWorking(
 }
 
 export async function listWorkings(tx: Tx, caller: Caller, buildId: string): Promise<Working[]> {
-  requireBuild(caller, buildId, 'read');
-  const rows = await tx
-    .selectFrom('working')
-    .selectAll()
-    .where('shop_id', '=', caller.shopId)
-    .where('build_id', '=', buildId)
-    .orderBy('seq')
-    .execute();
-  return (await listedOf(tx, caller, buildId, rows)).map((row) => ({
+  const rows = await rowsOfBuild(tx, caller, buildId, tx.selectFrom('working').selectAll().orderBy('seq'));
+  return rows.map((row) => ({
     id: row.id,
     computation: row.computation,
     inputs: row.inputs,

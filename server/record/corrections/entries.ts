@@ -1,7 +1,6 @@
 import type { Caller } from '../../access/caller.ts';
-import { requireBuild } from '../../access/caller.ts';
 import type { Tx } from '../../database/database.ts';
-import { listedOf } from '../readable.ts';
+import { rowsOfBuild } from '../readable.ts';
 
 /**
  * Something entered on a build's record. It is never changed: a correction is a later entry that names this one,
@@ -75,15 +74,10 @@ export async function listEntries<Row extends EntryRow, Shown>(
   caller: Caller,
   buildId: string,
 ): Promise<Shown[]> {
-  requireBuild(caller, buildId, 'read');
-  const rows = await table
-    .query(tx)
-    .where('shop_id', '=', caller.shopId)
-    .where('build_id', '=', buildId)
-    .execute();
+  const rows = await rowsOfBuild(tx, caller, buildId, table.query(tx));
   const replacedBy = new Map<string, string>();
   for (const { id, replaces } of rows) if (replaces !== null) replacedBy.set(replaces, id);
-  return (await listedOf(tx, caller, buildId, rows)).map((row) => shown(table, row, replacedBy.get(row.id)));
+  return rows.map((row) => shown(table, row, replacedBy.get(row.id)));
 }
 
 /** The entries that stand: neither replaced nor a striking-out. */
