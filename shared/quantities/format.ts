@@ -116,3 +116,13 @@ export function formatInterval(value: number, halfWidth: number, unit?: Unit): s
   const zero = zeroOf(unit);
   return `${write(value, places, zero)} ± ${write(width, places, zero)}${ends}`;
 }
+
+/**
+ * `1.537 ± .010`: a ratio with three places, as the trade writes it, where they can carry its uncertainty; two
+ * readings of one arm then stand under each other with the same digits.
+ */
+export function formatRatioInterval(ratio: number, halfWidth: number): string {
+  const width = Math.abs(finite(halfWidth));
+  if (width < 0.001 || width >= 0.0995) return formatInterval(ratio, width);
+  return `${formatNumber(ratio, 3)} ± ${formatNumber(width, 3)}`;
+}

@@ -93,8 +93,8 @@ it('a turn missed is asked about, put right with a reason, and stays on the reco
   await bench.getByRole('button', { name: 'Put this in its place' }).click();
   await bench.waitForURL(/\/bench\/steps\/ratio/);
   expect(await asked.count()).toBe(0);
-  // .855 / .482 = 1.77386; the half-width allows four places.
-  expect(await result(bench).locator('.result-value').textContent()).toBe('1.7739');
+  // .855 / .482 = 1.77386
+  expect(await result(bench).locator('.result-value').textContent()).toBe('1.774');
   expect(await result(bench).textContent()).toContain('Light-spring ratio, 1 intake');
   expect(await result(bench).locator('.verdict').textContent()).toMatch(/agrees|cannot tell|differs/);
 });

@@ -1,4 +1,4 @@
-import { formatInterval, formatQuantity } from '../../../shared/quantities/format.ts';
+import { formatQuantity, formatRatioInterval } from '../../../shared/quantities/format.ts';
 import { fromSi, type Unit } from '../../../shared/quantities/units.ts';
 import type { Slot } from '../../../views/parts/part.ts';
 import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
@@ -103,12 +103,12 @@ export function ratiosFacts({ input, found }: SetUpConsequences): Slot {
         { label: 'Valve', value: `${found.setUp.cylinder} ${found.setUp.valve}` },
         {
           label: 'Before, ratio the card assumes',
-          value: before === undefined ? 'not known' : formatInterval(before.value, before.halfWidth),
+          value: before === undefined ? 'not known' : formatRatioInterval(before.value, before.halfWidth),
           note: 'stated, not measured',
         },
         {
           label: after?.spring === 'running' ? 'After, running-spring ratio' : 'After, light-spring ratio',
-          value: after === undefined ? 'not measured yet' : formatInterval(after.value, after.halfWidth),
+          value: after === undefined ? 'not measured yet' : formatRatioInterval(after.value, after.halfWidth),
           note: '95 % interval',
         },
         { label: 'Build revision', value: String(found.setUp.revision) },

@@ -1,4 +1,4 @@
-import { formatInterval } from '../../../shared/quantities/format.ts';
+import { formatRatioInterval } from '../../../shared/quantities/format.ts';
 import type { SetUpRatio } from '../ratio.ts';
 
 type Result = NonNullable<SetUpRatio['result']>;
@@ -13,7 +13,7 @@ export const ratioName = (spring: string): string => NAMES[spring] ?? 'Ratio, sp
 
 /** `1.757`, `.006`, and both in one: digits no finer than the uncertainty. */
 export function ratioFigure(result: Result): { value: string; spread: string; text: string } {
-  const text = formatInterval(result.ratio, result.coverageFactor * result.standardUncertainty);
+  const text = formatRatioInterval(result.ratio, result.coverageFactor * result.standardUncertainty);
   const [value = text, spread = ''] = text.split(' ± ');
   return { value, spread, text };
 }

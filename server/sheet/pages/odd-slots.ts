@@ -19,6 +19,8 @@ const TESTS = {
 
 /** A card for each odd valve: what it says, and the test that settles it. */
 export function oddCards(on: OnSpring): Slot[] {
+  /** What the newest swap of this valve's arm has decided. */
+  const settled = (place: string) => on.swaps.findLast(({ places }) => places.includes(place))?.words;
   return on.sides.flatMap((side) =>
     side.odd.map(
       (odd): Slot => ({
@@ -27,7 +29,7 @@ export function oddCards(on: OnSpring): Slot[] {
           id: `odd-${on.spring}-${odd.cylinder}-${odd.valve}`,
           about: `${odd.cylinder} ${odd.valve}, ${ON_SPRING[on.spring]}`,
           words: odd.words,
-          test: odd.swap ?? TESTS[odd.cause],
+          test: settled(`${odd.cylinder} ${odd.valve}`) ?? odd.swap ?? TESTS[odd.cause],
           answers: [],
         },
       }),

@@ -4,6 +4,7 @@ import {
   formatNumber,
   formatQuantity,
   formatRatio,
+  formatRatioInterval,
 } from '../../../shared/quantities/format.ts';
 
 describe('lengths', () => {
@@ -44,6 +45,16 @@ describe('uncertainty', () => {
   ])('%d ± %d', (value, halfWidth, shown) => {
     expect(formatInterval(value, halfWidth)).toBe(shown);
   });
+});
+
+test.each([
+  [1.53714, 0.0104, '1.537 ± .010'],
+  [1.6, 0.0099, '1.600 ± .010'],
+  [1.74712, 0.00603, '1.747 ± .006'],
+  [1.74712, 0.00043, '1.74712 ± .00043'],
+  [1.62, 0.27, '1.62 ± .27'],
+])('a ratio of %d ± %d has the three places of the trade where they carry it', (ratio, halfWidth, shown) => {
+  expect(formatRatioInterval(ratio, halfWidth)).toBe(shown);
 });
 
 test('plain numbers', () => {
