@@ -190,6 +190,19 @@ create table kysely_migration_lock (
   is_locked integer not null default 0
 );
 
+create table lash_log (
+  shop_id uuid not null,
+  reading_id uuid not null,
+  build_id uuid not null,
+  engine text not null,
+  moment text not null,
+  nut text not null,
+  read_on date,
+  done_by text not null default ''::text
+);
+alter table lash_log enable row level security;
+alter table lash_log force row level security;
+
 create table note (
   shop_id uuid not null,
   id uuid not null default gen_random_uuid(),
@@ -418,6 +431,46 @@ create table staff_session (
 alter table staff_session enable row level security;
 alter table staff_session force row level security;
 
+create table tip_mark (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  build_id uuid not null,
+  seq bigint not null,
+  cylinder integer not null,
+  valve text not null,
+  side text not null,
+  width_value double precision not null,
+  width_unit text not null,
+  width_typed text not null,
+  width_read_as text not null,
+  off_value double precision,
+  off_unit text,
+  off_typed text,
+  off_read_as text,
+  pushrod_value double precision,
+  pushrod_unit text,
+  pushrod_typed text,
+  pushrod_read_as text,
+  pushrod_over text not null,
+  stem_value double precision,
+  stem_unit text,
+  stem_typed text,
+  stem_read_as text,
+  spring text not null,
+  found text not null,
+  arm_id uuid,
+  read_as text not null,
+  replaces uuid,
+  struck boolean not null default false,
+  reason text not null default ''::text,
+  by_kind text not null,
+  by_id uuid not null,
+  by_name text not null,
+  created_at timestamp with time zone not null default now()
+);
+alter table tip_mark enable row level security;
+alter table tip_mark force row level security;
+
 create table valve_reading (
   shop_id uuid not null,
   id uuid not null default gen_random_uuid(),
@@ -509,6 +562,12 @@ alter table idempotency add constraint idempotency_shop_id_fkey FOREIGN KEY (sho
 alter table idempotency add constraint idempotency_pkey PRIMARY KEY (shop_id, caller, method, path, key);
 alter table kysely_migration add constraint kysely_migration_pkey PRIMARY KEY (name);
 alter table kysely_migration_lock add constraint kysely_migration_lock_pkey PRIMARY KEY (id);
+alter table lash_log add constraint lash_log_engine_check CHECK ((engine = ANY (ARRAY['not-said'::text, 'cold'::text, 'hot'::text])));
+alter table lash_log add constraint lash_log_moment_check CHECK ((moment = ANY (ARRAY['found'::text, 'set'::text])));
+alter table lash_log add constraint lash_log_nut_check CHECK ((nut = ANY (ARRAY['not-looked'::text, 'held'::text, 'moved'::text])));
+alter table lash_log add constraint lash_log_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
+alter table lash_log add constraint lash_log_shop_id_reading_id_fkey FOREIGN KEY (shop_id, reading_id) REFERENCES valve_reading(shop_id, id);
+alter table lash_log add constraint lash_log_pkey PRIMARY KEY (shop_id, reading_id);
 alter table note add constraint note_body_check CHECK (((length(body) >= 1) AND (length(body) <= 4000)));
 alter table note add constraint note_kind_check CHECK ((kind = ANY (ARRAY['note'::text, 'advice'::text, 'promise'::text])));
 alter table note add constraint note_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
@@ -587,6 +646,21 @@ alter table staff add constraint staff_shop_id_email_key_key UNIQUE (shop_id, em
 alter table staff_session add constraint staff_session_token_hash_check CHECK ((token_hash ~ '^[0-9a-f]{64}$'::text));
 alter table staff_session add constraint staff_session_shop_id_staff_id_fkey FOREIGN KEY (shop_id, staff_id) REFERENCES staff(shop_id, id);
 alter table staff_session add constraint staff_session_pkey PRIMARY KEY (shop_id, id);
+alter table tip_mark add constraint tip_mark_check CHECK (((off_value IS NULL) = (off_read_as IS NULL)));
+alter table tip_mark add constraint tip_mark_check1 CHECK (((pushrod_value IS NULL) = (pushrod_read_as IS NULL)));
+alter table tip_mark add constraint tip_mark_check2 CHECK (((stem_value IS NULL) = (stem_read_as IS NULL)));
+alter table tip_mark add constraint tip_mark_check3 CHECK (((replaces IS NULL) OR (reason <> ''::text)));
+alter table tip_mark add constraint tip_mark_check4 CHECK (((NOT struck) OR (replaces IS NOT NULL)));
+alter table tip_mark add constraint tip_mark_cylinder_check CHECK (((cylinder >= 1) AND (cylinder <= 16)));
+alter table tip_mark add constraint tip_mark_found_check CHECK ((found = ANY (ARRAY['not-said'::text, 'fresh-ink'::text, 'after-running'::text])));
+alter table tip_mark add constraint tip_mark_pushrod_over_check CHECK ((pushrod_over = ANY (ARRAY['not-said'::text, 'ends'::text, 'gauge'::text])));
+alter table tip_mark add constraint tip_mark_side_check CHECK ((side = ANY (ARRAY['centred'::text, 'valley'::text, 'exhaust'::text, 'sideways'::text])));
+alter table tip_mark add constraint tip_mark_valve_check CHECK ((valve = ANY (ARRAY['intake'::text, 'exhaust'::text])));
+alter table tip_mark add constraint tip_mark_shop_id_arm_id_fkey FOREIGN KEY (shop_id, arm_id) REFERENCES arm(shop_id, id);
+alter table tip_mark add constraint tip_mark_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
+alter table tip_mark add constraint tip_mark_shop_id_replaces_fkey FOREIGN KEY (shop_id, replaces) REFERENCES tip_mark(shop_id, id);
+alter table tip_mark add constraint tip_mark_pkey PRIMARY KEY (shop_id, id);
+alter table tip_mark add constraint tip_mark_shop_id_replaces_key UNIQUE (shop_id, replaces);
 alter table valve_reading add constraint valve_reading_arms_check CHECK ((arms = ANY (ARRAY['these'::text, 'before'::text])));
 alter table valve_reading add constraint valve_reading_check CHECK (((value IS NOT NULL) <> ((low IS NOT NULL) OR (high IS NOT NULL))));
 alter table valve_reading add constraint valve_reading_check1 CHECK (((low IS NULL) OR (high IS NULL) OR (low < high)));
@@ -610,6 +684,7 @@ CREATE INDEX builder_session_link ON public.builder_session USING btree (shop_id
 CREATE INDEX builder_session_token ON public.builder_session USING btree (token_hash);
 CREATE INDEX call_build ON public.call USING btree (shop_id, build_id);
 CREATE INDEX idempotency_age ON public.idempotency USING btree (shop_id, created_at);
+CREATE INDEX lash_log_build ON public.lash_log USING btree (shop_id, build_id);
 CREATE INDEX note_build ON public.note USING btree (shop_id, build_id, seq);
 CREATE INDEX part_reading_build ON public.part_reading USING btree (shop_id, build_id, seq);
 CREATE INDEX photograph_build ON public.photograph USING btree (shop_id, build_id, seq);
@@ -620,6 +695,7 @@ CREATE INDEX share_link_token ON public.share_link USING btree (token_hash);
 CREATE INDEX staff_email_key ON public.staff USING btree (email_key);
 CREATE INDEX staff_session_staff ON public.staff_session USING btree (shop_id, staff_id);
 CREATE INDEX staff_session_token ON public.staff_session USING btree (token_hash);
+CREATE INDEX tip_mark_build ON public.tip_mark USING btree (shop_id, build_id, seq);
 CREATE INDEX valve_reading_build ON public.valve_reading USING btree (shop_id, build_id, seq);
 CREATE INDEX working_build ON public.working USING btree (shop_id, build_id, seq);
 
@@ -636,6 +712,7 @@ create policy shop_only on call for ALL using (shop_id = app_shop()) with check 
 create policy shop_only on event for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy by_secret on first_administrator_link for ALL using (token_hash = app_lookup()) with check (token_hash = app_lookup());
 create policy shop_only on idempotency for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy shop_only on lash_log for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on note for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on part_family for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on part_reading for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
@@ -651,6 +728,7 @@ create policy by_secret on staff for SELECT using (email_key = app_lookup()) wit
 create policy shop_only on staff for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy by_secret on staff_session for SELECT using (token_hash = app_lookup()) with check -;
 create policy shop_only on staff_session for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy shop_only on tip_mark for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on valve_reading for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on working for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 
@@ -666,6 +744,7 @@ grant INSERT, SELECT on event to benchcall_service;
 grant INSERT, SELECT, UPDATE on first_administrator_link to benchcall_service;
 grant DELETE, INSERT, SELECT on idempotency to benchcall_service;
 grant SELECT on kysely_migration to benchcall_service;
+grant INSERT, SELECT on lash_log to benchcall_service;
 grant INSERT, SELECT, UPDATE on note to benchcall_service;
 grant INSERT, SELECT, UPDATE on part_family to benchcall_service;
 grant INSERT, SELECT on part_reading to benchcall_service;
@@ -679,5 +758,6 @@ grant INSERT, SELECT, UPDATE on shop to benchcall_service;
 grant INSERT, SELECT on shop_limit to benchcall_service;
 grant INSERT, SELECT, UPDATE on staff to benchcall_service;
 grant INSERT, SELECT, UPDATE on staff_session to benchcall_service;
+grant INSERT, SELECT on tip_mark to benchcall_service;
 grant INSERT, SELECT on valve_reading to benchcall_service;
 grant INSERT, SELECT on working to benchcall_service;

@@ -8,6 +8,7 @@ import { consequencesApi } from '../consequences/api.ts';
 import type { Deps } from '../deps.ts';
 import { addNamedSchemas } from '../http/openapi.ts';
 import { identificationApi } from '../identification/api.ts';
+import { lashLogApi } from '../lash-log/api.ts';
 import { limitsApi } from '../limits/api.ts';
 import { notesApi } from '../notes/api.ts';
 import { photographsApi } from '../photographs/api.ts';
@@ -15,6 +16,7 @@ import { readingsApi } from '../readings/api.ts';
 import { recordApi } from '../record/api.ts';
 import { sharingApi } from '../sharing/api.ts';
 import { sheetApi } from '../sheet/api.ts';
+import { tipMarksApi } from '../tip-marks/api.ts';
 import { workingsApi } from '../workings/api.ts';
 
 /** Every JSON route but the computations. */
@@ -30,6 +32,8 @@ export function apiRoutes(app: FastifyInstance, deps: Deps): void {
   identificationApi(app, deps);
   readingsApi(app, deps);
   sheetApi(app, deps);
+  tipMarksApi(app, deps);
+  lashLogApi(app, deps);
   consequencesApi(app, deps);
   limitsApi(app, deps);
   recordApi(app, deps);

@@ -1,5 +1,6 @@
 import type { ArmPlacementTable, ArmTable, BuildRevisionTable, BuildTable } from './tables/builds.ts';
 import type { BuilderSessionTable, CallTable, PresenceTable, ShareLinkTable } from './tables/calls.ts';
+import type { LashLogTable, TipMarkTable } from './tables/marks-and-lash.ts';
 import type { AnswerTable, ReadingTable, SetUpTable } from './tables/measuring.ts';
 import type { PartFamilyTable, PartReadingTable } from './tables/parts.ts';
 import type {
@@ -45,4 +46,6 @@ export interface Tables {
   photograph: PhotographTable;
   shop_limit: ShopLimitTable;
   valve_reading: ValveReadingTable;
+  tip_mark: TipMarkTable;
+  lash_log: LashLogTable;
 }

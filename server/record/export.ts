@@ -29,6 +29,8 @@ import { callsOfBuild } from '../calls/calls.ts';
 import type { Tx } from '../database/database.ts';
 import { listPartReadings } from '../identification/part-readings.ts';
 import { partReadingView, showPartReading } from '../identification/views.ts';
+import { listLashLines } from '../lash-log/lash-log.ts';
+import { lashLineView, showLashLine } from '../lash-log/view.ts';
 import { listNotes } from '../notes/notes.ts';
 import { listPhotographs } from '../photographs/photographs.ts';
 import { photographAddress, photographView, showPhotograph } from '../photographs/view.ts';
@@ -36,6 +38,8 @@ import { listReadings } from '../readings/readings.ts';
 import { listSetUps } from '../set-ups/set-ups.ts';
 import { listSheetReadings } from '../sheet/sheet-readings.ts';
 import { sheetReadingView, showSheetReading } from '../sheet/view.ts';
+import { listTipMarks } from '../tip-marks/tip-marks.ts';
+import { showTipMark, tipMarkView } from '../tip-marks/view.ts';
 import { showWorking, workingView } from '../workings/view.ts';
 import { listWorkings } from '../workings/workings.ts';
 import { eventsAfter } from './events.ts';
@@ -73,6 +77,11 @@ export const exportView = z
     readings: told(readingView, 'every pass, replaced and struck ones included'),
     sheetReadings: told(sheetReadingView, 'readings of the per-valve sheet: lifts, lash and gaps'),
     partReadings: told(partReadingView, 'sizes, features and marks of the part in the hand'),
+    tipMarks: told(tipMarkView, 'marks on stem ends, replaced and struck ones included'),
+    lashLog: told(
+      lashLineView,
+      'lash of each valve by day: hot or cold, found or set, whether the nut had moved',
+    ),
     workings: told(workingView, 'computations kept with the build, with what went in'),
     photographs: told(exportedPhotograph, 'what each shows and proves; the picture is at its address'),
     answers: told(answerView, 'what was answered when the readings raised a question'),
@@ -96,6 +105,8 @@ export async function exportBuild(tx: Tx, caller: Caller, buildId: string, now: 
     readings: (await listReadings(tx, caller, buildId)).map(showReading),
     sheetReadings: (await listSheetReadings(tx, caller, buildId)).map(showSheetReading),
     partReadings: (await listPartReadings(tx, caller, buildId)).map(showPartReading),
+    tipMarks: (await listTipMarks(tx, caller, buildId)).map(showTipMark),
+    lashLog: (await listLashLines(tx, caller, buildId)).map(showLashLine),
     workings: (await listWorkings(tx, caller, buildId)).map(showWorking),
     photographs: (await listPhotographs(tx, caller, buildId)).map((each) => ({
       ...showPhotograph(each),

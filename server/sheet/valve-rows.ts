@@ -64,7 +64,9 @@ function cellOf(kind: SheetKind, all: readonly SheetReading[], judge: Judge): Sh
   // After a swap only what was read with the arm that sat there last is the valve's figure. The lobe stays.
   const readings = kind === 'lobe-lift' ? all : all.filter((each) => each.armId === newest.armId);
   const sinks = readings.some((each) => each.lifter === 'hydraulic');
-  const figure = isGap(kind) ? together([passOf(newest)], true) : together(readings.map(passOf), !sinks);
+  // A lash is set anew again and again: its readings are a log, and the newest one stands.
+  const newestAlone = isGap(kind) || kind === 'lash';
+  const figure = newestAlone ? together([passOf(newest)], true) : together(readings.map(passOf), !sinks);
   if (figure === undefined) return undefined;
   return { ...figure, kind, spring: newest.spring, readings, ...judged(kind, newest.valve, newest, judge) };
 }

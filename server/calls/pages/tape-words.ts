@@ -9,8 +9,10 @@ import {
 } from '../../../shared/schemas/words.ts';
 import type { TapeLineData } from '../../../views/parts/tape-line.examples.ts';
 import { PART_SAID } from '../../identification/pages/tape-said.ts';
+import { LASH_SAID } from '../../lash-log/pages/tape-said.ts';
 import type { RecordedEvent } from '../../record/events.ts';
 import { SHEET_SAID } from '../../sheet/pages/tape-said.ts';
+import { MARK_SAID } from '../../tip-marks/pages/tape-said.ts';
 
 /** What an event says on the tape; who, when and its number are the same for all. */
 export type Said = Pick<TapeLineData, 'kind' | 'text' | 'value' | 'due'>;
@@ -63,6 +65,8 @@ function reading(data: Data): string {
 const SAID: Readonly<Record<string, (data: Data) => Said>> = {
   ...PART_SAID,
   ...SHEET_SAID,
+  ...MARK_SAID,
+  ...LASH_SAID,
   'working-kept': (data) => ({ kind: 'result', text: `${text(data, 'title')}: computed and kept` }),
   'photograph-kept': (data) => ({
     kind: 'note',

@@ -1,0 +1,61 @@
+import { IN } from '../kit/si.ts';
+import type { LashGrowth, LashLine } from './types.ts';
+
+/** Equal within a billionth of an inch: no feeler tells that. */
+const EQUAL = 1e-9 * IN;
+
+const less = (a: number | undefined, b: number | undefined): number | undefined =>
+  a === undefined || b === undefined ? undefined : a - b;
+
+/** What a found gap is set against: the last setting before it; where it was never set, the first it was found at. */
+function baseOf(earlier: readonly LashLine[]): LashLine | undefined {
+  return earlier.findLast(({ moment }) => moment === 'set') ?? earlier[0];
+}
+
+const overBy = (found: LashLine, base: LashLine) => ({
+  low: less(found.gap.low, base.gap.high),
+  high: less(found.gap.high, base.gap.low),
+});
+
+/** Whether a gap found before the last setting had itself grown over the limit since the setting before. */
+function grewBefore(earlier: readonly LashLine[], limit: number): boolean {
+  const lastSet = earlier.findLastIndex(({ moment }) => moment === 'set');
+  return earlier.slice(0, Math.max(0, lastSet)).some((line, index) => {
+    const base = line.moment === 'found' ? baseOf(earlier.slice(0, index)) : undefined;
+    return base !== undefined && base.engine === line.engine && (overBy(line, base).low ?? 0) > limit + EQUAL;
+  });
+}
+
+/**
+ * What became of each valve's gap: the newest one found, less the last setting before it.
+ *
+ * Equation: growth = gap found − gap set; between gauges the least and the most of it
+ *
+ * @param lines [m] the log, oldest first
+ * @param limit [m] growth that counts, for whether it grew before
+ * @returns one growth for each valve whose newest line is a gap found after an earlier line
+ *
+ * Validity: both read on the base circle, in the same state of heat.
+ * Source: common practice, no published source.
+ */
+export function lashGrowths(lines: readonly LashLine[], limit: number): LashGrowth[] {
+  const valves = [...new Set(lines.map(({ cylinder, valve }) => `${cylinder} ${valve}`))];
+  return valves.flatMap((name): LashGrowth[] => {
+    const own = lines.filter(({ cylinder, valve }) => `${cylinder} ${valve}` === name);
+    const at = own.findLastIndex(({ moment }) => moment === 'found');
+    const found = own[at];
+    const base = baseOf(own.slice(0, Math.max(0, at)));
+    if (found === undefined || base === undefined) return [];
+    const heatDiffers = found.engine !== base.engine;
+    return [
+      {
+        cylinder: found.cylinder,
+        valve: found.valve,
+        ...(heatDiffers ? {} : overBy(found, base)),
+        nut: found.nut,
+        heatDiffers,
+        again: grewBefore(own.slice(0, at), limit),
+      },
+    ];
+  });
+}

@@ -1,0 +1,89 @@
+import { formatQuantity } from '../../../shared/quantities/format.ts';
+import { fromSi } from '../../../shared/quantities/units.ts';
+import { IN } from '../kit/si.ts';
+import type { LashGrowth, LashQuestion } from './types.ts';
+
+const EQUAL = 1e-9 * IN;
+/** From this many valves on, all of them growing is not one valve's own fault. */
+const MANY = 3;
+
+const said = (si: number): string => formatQuantity(fromSi(si, 'in'), { places: 3 });
+
+const NOSE =
+  'Lash is read on the base circle, where a worn nose never shows: measure that lobe’s lift against its siblings.';
+
+const TESTS: Readonly<Record<LashGrowth['nut'], { ask: string; test: string }>> = {
+  moved: {
+    ask: 'Did the lock let go?',
+    test: 'look at the set-screw, whether the stud’s top is flat, the threads, and whether the nut was used before. Set it, lock it, and read it again: locking alone shifts about .001 in.',
+  },
+  held: {
+    ask: 'Is something wearing on this valve?',
+    test: `the nut held and the gap grew. Look at the stem’s tip, the roller, both ends of the pushrod and the cup. ${NOSE}`,
+  },
+  'not-looked': {
+    ask: 'Did the nut move?',
+    test: `before it is touched, draw a line over nut and stud. Moved: the lock. Held and the gap grew: wear on this valve. ${NOSE}`,
+  },
+};
+
+function everywhere(grown: readonly LashGrowth[]): LashQuestion {
+  const least = Math.min(...grown.map(({ low = 0 }) => low));
+  return {
+    code: 'lash-grew-everywhere',
+    ask: 'Were all of them set and read in the same way, at the same heat?',
+    size: `All ${grown.length} valves grew, by ${said(least)} at the least.`,
+    test: 'all at once is not one part: look at the oil, and set one again step by step, on the base circle, at the heat it was read at.',
+  };
+}
+
+function ofOne(growth: LashGrowth, limit: number): LashQuestion[] {
+  const { cylinder, valve, low, high, heatDiffers, nut } = growth;
+  const at = { cylinder, valve };
+  if (heatDiffers)
+    return [
+      {
+        ...at,
+        code: 'lash-heat-differs',
+        ask: 'Was the one hot and the other cold?',
+        size: 'The gap is another one when the engine is hot, so these two are not set against each other.',
+        test: 'read it again at the heat it was set at.',
+      },
+    ];
+  if (low !== undefined && low > limit + EQUAL)
+    return [
+      {
+        ...at,
+        code: 'lash-grew',
+        ask: TESTS[nut].ask,
+        size: `It grew by ${said(low)}${high !== undefined && high - low > EQUAL ? ` to ${said(high)}` : ''}, where ${said(limit)} is ordinary.`,
+        test: TESTS[nut].test,
+      },
+    ];
+  if (high !== undefined && high < -limit - EQUAL)
+    return [
+      {
+        ...at,
+        code: 'lash-closed',
+        ask: 'Was it set and read at the same heat?',
+        size: `It closed by ${said(-high)}, where ${said(limit)} is ordinary.`,
+        test: 'set it, run it, and read it again at the same heat. Closes it again, the valve may be sinking into its seat: a qualified shop looks.',
+      },
+    ];
+  return [];
+}
+
+/** What the growths of a lash log raise: of each valve its own question, or one where all of them grew alike. */
+export function lashQuestions(growths: readonly LashGrowth[], limit: number): LashQuestion[] {
+  const compared = growths.filter(({ low }) => low !== undefined);
+  const grown = compared.filter(({ low = 0 }) => low > limit + EQUAL);
+  if (grown.length >= MANY && grown.length === compared.length) {
+    const others = growths.filter((growth) => growth.heatDiffers);
+    return [everywhere(grown), ...others.flatMap((growth) => ofOne(growth, limit))];
+  }
+  return growths.flatMap((growth) => ofOne(growth, limit));
+}
+
+/** Valves whose gap grew again after it had been set again: those are not set once more. */
+export const grewAgain = (growths: readonly LashGrowth[], limit: number): LashGrowth[] =>
+  growths.filter(({ again, low }) => again && low !== undefined && low > limit + EQUAL);

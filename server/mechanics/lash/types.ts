@@ -1,0 +1,33 @@
+/** A line of a valve's lash log; lengths in metres, in the order of the days they are of. */
+export interface LashLine {
+  readonly cylinder: number;
+  readonly valve: 'intake' | 'exhaust';
+  /** The gap: one figure, or what two gauges leave of it. */
+  readonly gap: { readonly low?: number | undefined; readonly high?: number | undefined };
+  readonly moment: 'found' | 'set';
+  readonly engine: 'not-said' | 'cold' | 'hot';
+  readonly nut: 'not-looked' | 'held' | 'moved';
+}
+
+/** What became of a gap since it was last set, or first found. */
+export interface LashGrowth {
+  readonly cylinder: number;
+  readonly valve: 'intake' | 'exhaust';
+  /** The least and the most it can have grown by; negative where it closed. */
+  readonly low?: number | undefined;
+  readonly high?: number | undefined;
+  readonly nut: LashLine['nut'];
+  /** One hot and one cold: the two are not set against each other. */
+  readonly heatDiffers: boolean;
+  /** It had been set again after it had grown once before, and has grown again. */
+  readonly again: boolean;
+}
+
+export interface LashQuestion {
+  readonly code: 'lash-grew' | 'lash-grew-everywhere' | 'lash-closed' | 'lash-heat-differs';
+  readonly cylinder?: number;
+  readonly valve?: 'intake' | 'exhaust';
+  readonly ask: string;
+  readonly size: string;
+  readonly test: string;
+}

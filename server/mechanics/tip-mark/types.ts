@@ -1,0 +1,38 @@
+/** Where the middle of a mark sits on the stem's end. */
+export type MarkSide = 'centred' | 'valley' | 'exhaust' | 'sideways';
+export type Mounting = 'stud' | 'pedestal' | 'shaft';
+
+/** A mark of one valve; lengths in metres. */
+export interface Mark {
+  readonly width: number;
+  readonly side: MarkSide;
+  /** How far its middle is from the stem's, not negative. */
+  readonly off: number;
+  readonly pushrod?: number | undefined;
+}
+
+/** What the marks of one valve are set against; lengths in metres. */
+export interface MarkContext {
+  /** The least sweep this lift can have on this arm; left out while lift or arm is not known. */
+  readonly leastSweep?: number | undefined;
+  /** How far above the least a mark may be before it is looked at again. */
+  readonly overLeast: number;
+  readonly mounting?: Mounting | undefined;
+  readonly stem?: number | undefined;
+  /** Marks on other valves of the same side, to compare with. */
+  readonly beside: readonly Mark[];
+}
+
+/** What is asked of a mark, never a verdict; lengths in its words are in inches. */
+export interface MarkQuestion {
+  readonly code:
+    | 'mark-narrower-than-least'
+    | 'mark-wide'
+    | 'mark-off-centre'
+    | 'mark-sideways'
+    | 'mark-at-the-edge'
+    | 'length-moves-nothing';
+  readonly ask: string;
+  readonly size?: string;
+  readonly test: string;
+}
