@@ -2,8 +2,7 @@ import type { z } from 'zod';
 import type { placeArm } from '../../shared/schemas/commands.ts';
 import { author, type Caller } from '../access/caller.ts';
 import type { Tx } from '../database/database.ts';
-import { notFound } from '../problems/failure.ts';
-import { rowsOfBuild } from '../record/readable.ts';
+import { rowOfBuild, rowsOfBuild } from '../record/readable.ts';
 import { onBuild } from '../record/record.ts';
 
 export interface Placement {
@@ -24,14 +23,7 @@ export async function placeArmOnValve(
   input: z.output<typeof placeArm>,
 ): Promise<Placement> {
   return onBuild(tx, caller, buildId, async ({ emit }) => {
-    const arm = await tx
-      .selectFrom('arm')
-      .select('name')
-      .where('shop_id', '=', caller.shopId)
-      .where('build_id', '=', buildId)
-      .where('id', '=', input.armId)
-      .executeTakeFirst();
-    if (arm === undefined) throw notFound('arm');
+    const arm = await rowOfBuild(caller, buildId, input.armId, 'arm', tx.selectFrom('arm').select('name'));
     const seq = await emit('arm-placed', { arm: arm.name, ...input });
     const row = await tx
       .insertInto('arm_placement')

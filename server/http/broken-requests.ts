@@ -9,7 +9,7 @@ const BROKEN: Readonly<Record<string, ProblemCode>> = {
   ERR_HTTP_REQUEST_TIMEOUT: 'request-too-slow',
 };
 
-/** Requests too broken to reach a route: the answer is written to the socket in the same shape as any other. */
+/** Requests too broken to reach a route: the answer is written to the socket in the shape that every answer has. */
 export function answerBrokenRequest(error: NodeJS.ErrnoException, socket: Socket): void {
   if (!socket.writable || error.code === 'ECONNRESET') {
     socket.destroy();

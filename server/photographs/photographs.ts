@@ -2,10 +2,10 @@ import { z } from 'zod';
 import { choice } from '../../shared/schemas/fields.ts';
 import { words } from '../../shared/schemas/texts.ts';
 import { keysOf } from '../../shared/schemas/words.ts';
-import { author, type Caller, requireBuild } from '../access/caller.ts';
+import { author, type Caller } from '../access/caller.ts';
 import type { Tx } from '../database/database.ts';
-import { Failure, notFound } from '../problems/failure.ts';
-import { rowsOfBuild } from '../record/readable.ts';
+import { Failure } from '../problems/failure.ts';
+import { rowOfBuild, rowsOfBuild } from '../record/readable.ts';
 import { onBuild } from '../record/record.ts';
 import type { CleanImage } from './re-encode.ts';
 
@@ -86,15 +86,7 @@ async function refuseForeign(
     ['reading', input.readingId],
     ['arm', input.armId],
   ] as const) {
-    if (id === undefined) continue;
-    const row = await tx
-      .selectFrom(table)
-      .select('id')
-      .where('shop_id', '=', caller.shopId)
-      .where('build_id', '=', buildId)
-      .where('id', '=', id)
-      .executeTakeFirst();
-    if (row === undefined) throw notFound(table);
+    if (id !== undefined) await rowOfBuild(caller, buildId, id, table, tx.selectFrom(table).select('id'));
   }
 }
 
@@ -153,14 +145,12 @@ export async function keepPhotograph(
 }
 
 export async function photographBytes(tx: Tx, caller: Caller, buildId: string, id: string): Promise<Buffer> {
-  requireBuild(caller, buildId, 'read');
-  const row = await tx
-    .selectFrom('photograph')
-    .select('jpeg')
-    .where('shop_id', '=', caller.shopId)
-    .where('build_id', '=', buildId)
-    .where('id', '=', id)
-    .executeTakeFirst();
-  if (row === undefined) throw notFound('photograph');
-  return row.jpeg;
+  const { jpeg } = await rowOfBuild(
+    caller,
+    buildId,
+    id,
+    'photograph',
+    tx.selectFrom('photograph').select('jpeg'),
+  );
+  return jpeg;
 }

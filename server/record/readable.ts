@@ -7,6 +7,10 @@ interface BuildQuery<Row> {
   where(column: 'shop_id' | 'build_id', operator: '=', value: string): BuildQuery<Row>;
   execute(): Promise<Row[]>;
 }
+interface RowQuery<Row> {
+  where(column: 'shop_id' | 'build_id' | 'id', operator: '=', value: string): RowQuery<Row>;
+  executeTakeFirst(): Promise<Row | undefined>;
+}
 
 /**
  * The rows of a build's list, for whom may read the build. Where there are none, the build itself must be there,
@@ -29,4 +33,22 @@ export async function rowsOfBuild<Row>(
     .executeTakeFirst();
   if (build === undefined) throw notFound('build');
   return rows;
+}
+
+/** The one row of a build with this id, for whom may read the build; `what` names it where there is none. */
+export async function rowOfBuild<Row>(
+  caller: Caller,
+  buildId: string,
+  id: string,
+  what: string,
+  query: RowQuery<Row>,
+): Promise<Row> {
+  requireBuild(caller, buildId, 'read');
+  const row = await query
+    .where('shop_id', '=', caller.shopId)
+    .where('build_id', '=', buildId)
+    .where('id', '=', id)
+    .executeTakeFirst();
+  if (row === undefined) throw notFound(what);
+  return row;
 }

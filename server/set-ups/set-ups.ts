@@ -1,11 +1,10 @@
 import type { Selectable } from 'kysely';
 import type { Method, NewSetUp } from '../../shared/schemas/method.ts';
-import { author, type Caller, requireBuild } from '../access/caller.ts';
+import { author, type Caller } from '../access/caller.ts';
 import { refuseWhileHeld } from '../calls/hold.ts';
 import type { Tx } from '../database/database.ts';
 import type { SetUpTable } from '../database/tables/measuring.ts';
-import { notFound } from '../problems/failure.ts';
-import { rowsOfBuild } from '../record/readable.ts';
+import { rowOfBuild, rowsOfBuild } from '../record/readable.ts';
 import { onBuild } from '../record/record.ts';
 
 /** How one set of readings is taken, on which valve, and which revision of the build it is read against. */
@@ -77,27 +76,11 @@ export async function startSetUp(tx: Tx, caller: Caller, buildId: string, input:
 }
 
 async function armOfBuild(tx: Tx, caller: Caller, buildId: string, armId: string): Promise<void> {
-  const arm = await tx
-    .selectFrom('arm')
-    .select('id')
-    .where('shop_id', '=', caller.shopId)
-    .where('build_id', '=', buildId)
-    .where('id', '=', armId)
-    .executeTakeFirst();
-  if (arm === undefined) throw notFound('arm');
+  await rowOfBuild(caller, buildId, armId, 'arm', tx.selectFrom('arm').select('id'));
 }
 
 export async function getSetUp(tx: Tx, caller: Caller, buildId: string, setUpId: string): Promise<SetUp> {
-  requireBuild(caller, buildId, 'read');
-  const row = await tx
-    .selectFrom('set_up')
-    .selectAll()
-    .where('shop_id', '=', caller.shopId)
-    .where('build_id', '=', buildId)
-    .where('id', '=', setUpId)
-    .executeTakeFirst();
-  if (row === undefined) throw notFound('set-up');
-  return toSetUp(row);
+  return toSetUp(await rowOfBuild(caller, buildId, setUpId, 'set-up', tx.selectFrom('set_up').selectAll()));
 }
 
 export async function listSetUps(tx: Tx, caller: Caller, buildId: string): Promise<SetUp[]> {

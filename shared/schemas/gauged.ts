@@ -1,9 +1,10 @@
 import { z } from 'zod';
 import type { FaultCode } from '../problems/faults.ts';
 import { readBetween, sayBounds, saysBetween } from '../quantities/read-between.ts';
-import { isUnit, UNITS, type Unit, unitsOf } from '../quantities/units.ts';
+import { isUnit, UNITS, type Unit } from '../quantities/units.ts';
 import { entered } from './entered.ts';
 import { fieldInfo } from './field-info.ts';
+import { quantityJsonSchema } from './quantity-fields.ts';
 
 /**
  * A length as somebody found it: one figure, or the bounds that two gauges set. A bound that no gauge has
@@ -113,42 +114,16 @@ export function gauged(description: string) {
     })
     .meta({
       anyOf: [
+        ...quantityJsonSchema('length').anyOf,
         {
           type: 'object' as const,
-          properties: {
-            value: { type: 'number' as const },
-            unit: { type: 'string' as const, enum: unitsOf('length') },
-          },
-          required: ['value', 'unit'],
+          properties: { moreThan: quantityJsonSchema('length'), lessThan: quantityJsonSchema('length') },
           additionalProperties: false,
         },
-        {
-          type: 'object' as const,
-          properties: { moreThan: quantityForm(), lessThan: quantityForm() },
-          additionalProperties: false,
-        },
-        { type: 'string' as const, minLength: 1, maxLength: 200 },
       ],
       description,
       'x-dimension': 'length',
     });
   fieldInfo.add(schema, { control: 'quantity', dimension: 'length' });
   return schema;
-}
-
-function quantityForm() {
-  return {
-    anyOf: [
-      {
-        type: 'object' as const,
-        properties: {
-          value: { type: 'number' as const },
-          unit: { type: 'string' as const, enum: unitsOf('length') },
-        },
-        required: ['value', 'unit'],
-        additionalProperties: false,
-      },
-      { type: 'string' as const, minLength: 1, maxLength: 200 },
-    ],
-  };
 }

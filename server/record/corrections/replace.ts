@@ -1,6 +1,7 @@
 import { author, type Caller } from '../../access/caller.ts';
 import type { Tx } from '../../database/database.ts';
-import { Failure, notFound } from '../../problems/failure.ts';
+import { Failure } from '../../problems/failure.ts';
+import { rowOfBuild } from '../readable.ts';
 import { onBuild } from '../record.ts';
 import { type EntryRow, type EntryTable, shown } from './entries.ts';
 
@@ -36,10 +37,12 @@ async function entryToCorrect<Row extends EntryRow, Shown>(
   caller: Caller,
   { buildId, id }: Correction,
 ): Promise<Row> {
-  const inShop = table.query(tx).where('shop_id', '=', caller.shopId);
-  const row = await inShop.where('build_id', '=', buildId).where('id', '=', id).executeTakeFirst();
-  if (row === undefined) throw notFound('reading');
-  const later = await inShop.where('replaces', '=', id).executeTakeFirst();
+  const row = await rowOfBuild(caller, buildId, id, 'reading', table.query(tx));
+  const later = await table
+    .query(tx)
+    .where('shop_id', '=', caller.shopId)
+    .where('replaces', '=', id)
+    .executeTakeFirst();
   if (later !== undefined) throw new Failure('conflict', 'this reading has been replaced already');
   if (row.struck)
     throw new Failure('conflict', 'this line strikes a reading out; keep a new reading instead');
