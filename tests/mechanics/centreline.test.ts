@@ -44,6 +44,57 @@ describe('against the card, positive is earlier', () => {
   });
 });
 
+describe('a pointer that was left where it was', () => {
+  // Stop met at 36.75 after and 35.25 before (degreeing text): the wheel reads .75 too much after TDC.
+  const off = { pointerOff: deg(0.75) };
+
+  test('takes its error off every reading after TDC, from either form', () => {
+    expect(number(wheel(60.75, 146.25, off), 'centreline')).toBeCloseTo(102.75, 10);
+    const events = { opens: event(10.75, 'ATDC'), closes: event(39.75, 'ABDC'), ...off };
+    expect(number(events, 'centreline')).toBeCloseTo(114.5, 10);
+    const before = { opens: event(30.25, 'BTDC'), closes: event(63.75, 'ABDC'), ...off };
+    // Cam-timing article: 31 BTDC and 63 ABDC are 274° about 106.
+    expect(number(before, 'centreline')).toBeCloseTo(106, 10);
+    expect(number(before, 'duration')).toBeCloseTo(274, 10);
+  });
+
+  test('of an exhaust the error goes the other way, as it is told before TDC', () => {
+    expect(number(wheel(-156.25, -70.25, { side: 'exhaust', ...off }), 'centreline')).toBeCloseTo(114, 10);
+  });
+});
+
+describe('events against the card', () => {
+  const late = { opens: event(10, 'ATDC'), closes: event(39, 'ABDC') };
+
+  test('opens 10 ATDC, closes 39 ABDC: 209 open (degreeing text), 4 over a card of 205', () => {
+    expect(number(late, 'duration')).toBeCloseTo(209, 10);
+    expect(number({ ...late, cardDuration: deg(205) }, 'durationOverCard')).toBeCloseTo(4, 10);
+    expect(run(wheel(60, 145.5, { cardDuration: deg(205) })).result).not.toHaveProperty('duration');
+  });
+
+  test('a duration over 2° off the card is asked about, at 2° it is not', () => {
+    const asked = (card: number) => run({ ...late, cardDuration: deg(card) }).cautions.join();
+    expect([asked(206.9), asked(211.1)].every((text) => text.includes('right side of its dead centre'))).toBe(
+      true,
+    );
+    expect(asked(207.5)).not.toContain('dead centre');
+    // The side of one event swapped is twice its angle off: a card of 209 against 10 BTDC.
+    expect(run({ ...late, opens: event(10, 'BTDC'), cardDuration: deg(209) }).cautions.join()).toContain(
+      'dead centre',
+    );
+  });
+
+  test('earlier takes from the intake’s gap, later from the exhaust’s (circle-track article)', () => {
+    const costs = (card: number, side = 'intake') =>
+      run({ ...(side === 'intake' ? wheel(60, 145.5) : wheel(-157, -71)), side, card: deg(card) }).result;
+    expect(costs(106)).toMatchObject({ costs: 'intake' });
+    expect(costs(100)).toMatchObject({ costs: 'exhaust' });
+    expect(costs(102.75)).toMatchObject({ costs: 'neither' });
+    expect(costs(110, 'exhaust')).toMatchObject({ costs: 'intake' });
+    expect(costs(118, 'exhaust')).toMatchObject({ costs: 'exhaust' });
+  });
+});
+
 test('a peak between two equal lifts of a symmetric lobe is found again', () => {
   fc.assert(
     fc.property(

@@ -32,6 +32,12 @@ function wheelAngle({ angle, side }: z.output<typeof event>): number {
   return side.startsWith('B') ? dead - angle : dead + angle;
 }
 
+/** What a pointer that stands right would have shown. */
+const righted = ({ angle, side }: z.output<typeof event>, off: number): z.output<typeof event> => ({
+  angle: side.startsWith('A') ? angle - off : angle + off,
+  side,
+});
+
 const named = (value: z.output<typeof event>, name: string) => ({
   at: wheelAngle(value),
   name,
@@ -48,16 +54,17 @@ export const centreline = draws(
     closes: event.optional(),
     side: z.enum(['intake', 'exhaust']).default('intake'),
     card: degrees.optional(),
+    pointerOff: degrees.default(0),
   }),
   z.object({ centreline: amount }),
-  ({ before, after, opens, closes, side, card }, result, drawnFor) => {
+  ({ before, after, opens, closes, side, card, pointerOff: off }, result, drawnFor) => {
     const whole = { side, card, centreline: result.centreline };
     if (before !== undefined && after !== undefined) {
-      return drawCentreline({ ...whole, from: read(before), to: read(after) }, drawnFor);
+      return drawCentreline({ ...whole, from: read(before - off), to: read(after - off) }, drawnFor);
     }
     if (opens === undefined || closes === undefined) return undefined;
-    const to = named(closes, 'closes');
-    const from = named(opens, 'opens');
+    const to = named(righted(closes, off), 'closes');
+    const from = named(righted(opens, off), 'opens');
     // The valve closes after it opens: its arc goes on clockwise past the top of the wheel where it must.
     return drawCentreline(
       { ...whole, from, to: { ...to, at: to.at < from.at ? to.at + 360 : to.at } },

@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import { impossible } from '../../../shared/problems/faults.ts';
-import { SIDES, timedEvent } from '../../../shared/schemas/event-field.ts';
+import { SIDES, type TimedEvent, timedEvent } from '../../../shared/schemas/event-field.ts';
 import { choice } from '../../../shared/schemas/fields.ts';
-import { out } from '../../../shared/schemas/outputs.ts';
+import { out, outWord } from '../../../shared/schemas/outputs.ts';
 import { angle } from '../../../shared/schemas/quantity-fields.ts';
 import {
   evenIfFaulty,
@@ -13,9 +13,13 @@ import {
 import { turningCaution } from '../cam/caution.ts';
 import { EVENT_SIDES, timingFromEvents } from '../cam/lobe-timing.ts';
 import { withinHalfTurn } from '../cam/wrap.ts';
+import { allowance } from '../kit/allowances.ts';
 import { defineComputation } from '../kit/computation.ts';
 
 const CYCLE = 4 * Math.PI;
+
+const ASKED =
+  'The duration is over 2° off the card’s: was each event told from the right side of its dead centre, and at the lift the card states?';
 
 const input = z
   .strictObject({
@@ -28,6 +32,12 @@ const input = z
     ).optional(),
     side: choice(['intake', 'exhaust'], 'which lobe; left out, intake').optional(),
     card: angle('centreline on the cam card, written positive', { sign: 'not-negative' }).optional(),
+    cardDuration: angle('duration on the cam card at the lift of the events', {
+      sign: 'positive',
+    }).optional(),
+    pointerOff: angle(
+      'how much the wheel reads too much after TDC, where the pointer was left as it was: the correction of top-dead-centre with the reading after TDC first',
+    ).optional(),
   })
   .superRefine(oneOfTwoForms(['before', 'after'], ['opens', 'closes']), evenIfFaulty)
   .superRefine((given, ctx) => {
@@ -46,20 +56,33 @@ const output = z.object({
     'angle',
     'how much earlier the cam stands than its card; negative when later',
   ).optional(),
+  costs: outWord(
+    ['intake', 'exhaust', 'neither'],
+    'which valve’s gap to the piston that takes from: earlier the intake’s, later the exhaust’s',
+  ).optional(),
+  duration: out('angle', 'crank degrees between the two events').optional(),
+  durationOverCard: out('angle', 'duration less that of the card; negative when shorter').optional(),
 });
 
 type Given = z.output<typeof input>;
 
-function measured(given: Given): number {
-  const { before = 0, after = 0, opens, closes, side = 'intake' } = given;
+/** The event as a pointer that stands right would have shown it. */
+const righted = ({ angle: told, side }: TimedEvent, off: number): TimedEvent => ({
+  angle: side.startsWith('A') ? told - off : told + off,
+  side,
+});
+
+function measured(given: Given): { readonly centreline: number; readonly duration?: number } {
+  const { before = 0, after = 0, opens, closes, side = 'intake', pointerOff: off = 0 } = given;
   if (opens !== undefined && closes !== undefined) {
-    return timingFromEvents(side, opens, closes, ['opens', 'closes']).centreline;
+    const timing = timingFromEvents(side, righted(opens, off), righted(closes, off), ['opens', 'closes']);
+    return { centreline: timing.centreline, duration: timing.duration };
   }
   if (after <= before)
     impossible(['before', 'after'], 'the reading after full lift must be the greater of the two');
   if (after - before >= CYCLE) impossible(['before', 'after'], 'are a whole cycle of 720° or more apart');
-  const peak = (before + after) / 2;
-  return withinHalfTurn(side === 'intake' ? peak : -peak);
+  const peak = (before + after) / 2 - off;
+  return { centreline: withinHalfTurn(side === 'intake' ? peak : -peak) };
 }
 
 /**
@@ -67,7 +90,7 @@ function measured(given: Given): number {
  *
  * Equation: centreline = (before + after)/2 after TDC (its opposite, before TDC, for an exhaust), whole turns
  * taken off; or duration/2 less the event by TDC; advanceAgainstCard = card − centreline (intake),
- * centreline − card (exhaust)
+ * centreline − card (exhaust); duration = 180° and the two events; durationOverCard = duration − cardDuration
  *
  * @param before [rad] wheel reading after TDC going up to full lift, negative before TDC
  * @param after [rad] wheel reading after TDC at the same lift going down, greater than before
@@ -75,7 +98,10 @@ function measured(given: Given): number {
  * @param closes [rad] closing event with its side: ABDC or BBDC for an intake, ATDC or BTDC for an exhaust
  * @param side [1] `intake` or `exhaust`; left out, intake
  * @param card [rad] centreline of the card, written positive, not negative; left out, no comparison
- * @returns centreline [rad], advanceAgainstCard [rad] (positive: earlier; only with card)
+ * @param cardDuration [rad] duration of the card at the lift of the events, above nought; left out, no comparison
+ * @param pointerOff [rad] how much the wheel reads too much after TDC, taken off every reading; left out, nought
+ * @returns centreline [rad], advanceAgainstCard [rad] (positive: earlier; only with card), costs [1] (only with card),
+ * duration [rad] (only with events), durationOverCard [rad] (only with events and cardDuration)
  * @throws not-allowed when an event is told from the wrong dead centre, or both forms are given
  * @throws impossible-input when the second reading is not past the first, or 720° past it
  * @throws impossible-input when the events leave the valve no time open, or over 720°
@@ -84,11 +110,25 @@ function measured(given: Given): number {
  * Source: common practice, no published source.
  */
 function centreline(given: Given): z.output<typeof output> {
+  const { card, cardDuration, side } = given;
   const found = measured(given);
-  if (given.card === undefined) return { centreline: found };
-  const late = found - given.card;
-  return { centreline: found, advanceAgainstCard: given.side === 'exhaust' ? late : -late };
+  const late = card === undefined ? undefined : found.centreline - card;
+  const early = late === undefined || side === 'exhaust' ? late : -late;
+  return {
+    ...found,
+    ...(early === undefined ? {} : { advanceAgainstCard: early, costs: costOf(early) }),
+    ...(found.duration === undefined || cardDuration === undefined
+      ? {}
+      : { durationOverCard: found.duration - cardDuration }),
+  };
 }
+
+/** Nobody reads a wheel to a billionth of a degree: less is no difference. */
+const NO_DIFFERENCE = 1e-9;
+
+/** Earlier, the intake opens nearer to the top; later, the exhaust closes nearer to it. */
+const costOf = (early: number) =>
+  Math.abs(early) < NO_DIFFERENCE ? 'neither' : early > 0 ? 'intake' : 'exhaust';
 
 export const computation = defineComputation({
   name: 'centreline',
@@ -104,6 +144,8 @@ export const computation = defineComputation({
     'equal lift',
     'cam advance',
     'split overlap',
+    'duration',
+    'opening and closing',
   ],
   input,
   output,
@@ -119,14 +161,23 @@ export const computation = defineComputation({
       ? ['both readings at the same lift, counted after top dead centre, the crank turned the same way']
       : ['both events at the same stated lift']),
   ],
-  cautions: () => [turningCaution],
+  cautions: (_given, { durationOverCard }) => [
+    ...(durationOverCard !== undefined && Math.abs(durationOverCard) > allowance('cam-timing')
+      ? [ASKED]
+      : []),
+    turningCaution,
+  ],
   example: {
     inputs: {
       before: { value: 60, unit: 'deg' },
       after: { value: 145.5, unit: 'deg' },
       card: { value: 106, unit: 'deg' },
     },
-    result: { centreline: { value: 102.75, unit: 'deg' }, advanceAgainstCard: { value: 3.25, unit: 'deg' } },
+    result: {
+      centreline: { value: 102.75, unit: 'deg' },
+      advanceAgainstCard: { value: 3.25, unit: 'deg' },
+      costs: 'intake',
+    },
   },
   compute: centreline,
 });

@@ -9,7 +9,7 @@ const TURN = 2 * Math.PI;
 
 const input = z.strictObject({
   stopReadings: angles(
-    'the two wheel readings at the stop, each counted from the pointer’s zero on its own side',
+    'the two wheel readings at the stop, each counted from the pointer’s zero on its own side; first the one after TDC',
     {
       sign: 'positive',
       least: 2,
@@ -22,7 +22,7 @@ const output = z.object({
   trueReading: out('angle', 'what each side should read once the pointer stands right'),
   correction: out(
     'angle',
-    'move the pointer by this: toward the first reading’s side when positive, toward the second’s when negative',
+    'move the pointer by this: toward the first reading’s side when positive, toward the second’s when negative; left where it is, the wheel reads this much too much after TDC',
   ),
 });
 
@@ -31,7 +31,8 @@ const output = z.object({
  *
  * Equation: trueReading = (first + second)/2; correction = first − trueReading
  *
- * @param stopReadings [rad] first and second reading, each from the pointer's zero on its own side, both positive
+ * @param stopReadings [rad] the reading after TDC, then the one before it, each from the pointer's zero on its own
+ * side, both positive
  * @returns trueReading [rad], correction [rad] (positive: toward the first)
  * @throws impossible-input when the two readings together make a whole turn or more
  *
