@@ -33,8 +33,10 @@ export const STYLE_SHEETS = [
   'pager.css',
   'photographs.css',
   'call.css',
+  'report.css',
   'reference-parts.css',
   'reference.css',
   'forced-colors.css',
   'print.css',
+  'print-report.css',
 ] as const;

@@ -1,16 +1,21 @@
 import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS } from '../../../shared/schemas/words.ts';
 import type { Fact } from '../../../views/parts/facts.examples.ts';
 import type { Slot } from '../../../views/parts/part.ts';
+import type { TableData } from '../../../views/parts/table.examples.ts';
 import { armsTable, swapsTable } from '../../builds/pages/parts-step.ts';
 import type { Page } from '../../pages/render.ts';
 import { holdOf } from '../pages/hold.ts';
 import { dayText, momentText } from '../pages/moments.ts';
-import { notesTable } from '../pages/notes-step.ts';
+import { promiseState } from '../pages/notes-step.ts';
 import type { Sight } from '../pages/sight.ts';
 import { tapeOf } from '../pages/tape.ts';
 import { sentence } from '../pages/tape-words.ts';
-import { heading, setUpSection } from './set-up-section.ts';
-import { specFacts } from './spec-facts.ts';
+import { partsInOrder } from './order.ts';
+import { specFacts } from './sections/spec-facts.ts';
+import { workingCautions } from './sections/workings.ts';
+import { list, notice, run, section } from './slots.ts';
+import { summarySlot } from './summary.ts';
+import type { Whole } from './whole.ts';
 
 const CAUTIONS = [
   'The part maker’s figure and local codes go before every default here.',
@@ -21,9 +26,6 @@ const CAUTIONS = [
 
 function callFacts({ call, build }: Sight, now: Date): Fact[] {
   return [
-    { label: 'Call', value: String(call.number) },
-    { label: 'Build', value: build.label },
-    { label: 'Build revision now', value: String(build.revision) },
     { label: 'Caller', value: call.callerName || 'not said', note: sentence(CALLER_ROLES, call.callerRole) },
     { label: 'Call back', value: call.callBack || 'not said' },
     { label: 'Goal', value: sentence(GOALS, call.goal) },
@@ -34,6 +36,7 @@ function callFacts({ call, build }: Sight, now: Date): Fact[] {
       label: call.closedAt === undefined ? 'State' : 'Closed',
       value: call.closedAt === undefined ? 'open' : dayText(call.closedAt),
     },
+    { label: 'Build revision', value: String(build.revision) },
     { label: 'Printed from the record', value: `${momentText(now)} UTC` },
   ];
 }
@@ -45,42 +48,74 @@ function holdSlot(sight: Sight): Slot[] {
   return [{ template: '/parts/hold', data: banner }];
 }
 
-function buildSlots({ build }: Sight): Slot[] {
+function buildSection({ build }: Sight): Slot {
   const groups = specFacts(build.spec);
-  if (groups.length === 0)
-    return [{ template: '/parts/notice', data: { text: 'Nothing of the build is entered yet.' } }];
-  const slots = groups.map(({ legend, facts }) => ({
-    template: '/pages/call/facts-group',
-    data: { title: legend, items: facts },
-  }));
-  return [{ template: '/pages/call/side-by-side', data: { slots } }];
+  return section(
+    `The build as it stands, revision ${build.revision}`,
+    groups.length === 0
+      ? [notice('Nothing of the build is entered yet.')]
+      : groups.flatMap(({ legend, facts }) => run(legend, facts)),
+  );
 }
 
-/** The call as a sheet to print and keep, the tape on its back page. */
-export function reportPage(sight: Sight, now: Date): Page {
+function armsSlots(sight: Sight): Slot[] {
+  if (sight.arms.length === 0) return [];
+  const arms = [...sight.arms].sort((a, b) => a.name.localeCompare(b.name));
+  return [
+    armsTable({ ...sight, arms }),
+    // Where no arm has moved, the table above says where each sits.
+    ...(sight.placements.length > sight.arms.length ? [swapsTable(sight)] : []),
+  ];
+}
+
+function notesSlots({ notes }: Sight): Slot[] {
+  if (notes.length === 0) return [];
+  const data: TableData = {
+    caption: 'What was said and promised',
+    columns: [{ label: 'Line' }, { label: 'Words' }, { label: 'Rests on, or whose' }, { label: 'Who, when' }],
+    rows: notes.map((note) => ({
+      cells: [
+        `${note.seq} ${note.kind}`,
+        note.body,
+        note.kind === 'promise' ? promiseState(note) : note.restsOn || '\u2013',
+        `${note.by}, ${momentText(note.at)}`,
+      ],
+    })),
+  };
+  return [{ template: '/parts/table', data }];
+}
+
+/** What goes with the figures above, each said once. */
+function cautionsOf(whole: Whole): string[] {
+  const { sight, consequences } = whole;
+  const own = [
+    ...sight.ratios.flatMap(({ cautions }) => cautions),
+    ...consequences.flatMap(({ cautions }) => cautions),
+    ...workingCautions(whole),
+  ];
+  return [...new Set([...CAUTIONS, ...own.filter((text) => !/^Turn the engine by hand/.test(text))])];
+}
+
+/** The call as a sheet to print and keep: in short, the parts that have something to say, the tape as its back page. */
+export function reportPage(whole: Whole, now: Date): Page {
+  const { sight } = whole;
   const { call, build } = sight;
-  const title = `Call ${call.number}: ${build.label}`;
   return {
     template: 'report',
     title: `Report of call ${call.number}`,
     place: '/calls',
     data: {
       back: sight.base,
-      title,
+      title: `Call ${call.number}: ${build.label}`,
       facts: callFacts(sight, now),
       sections: [
         ...holdSlot(sight),
-        ...sight.ratios.flatMap((found) => setUpSection(sight, found)),
-        notesTable(sight.notes),
-        armsTable(sight),
-        ...(sight.placements.length > 1 ? [swapsTable(sight)] : []),
-        heading(`The build as it stands, revision ${build.revision}`),
-        ...buildSlots(sight),
-        heading('Limits and cautions'),
-        {
-          template: '/pages/call/list',
-          data: { title: 'Before anyone acts on this sheet', items: CAUTIONS },
-        },
+        summarySlot(whole),
+        ...partsInOrder(whole),
+        ...notesSlots(sight),
+        ...armsSlots(sight),
+        buildSection(sight),
+        ...list('Before anyone acts on this sheet', cautionsOf(whole)),
       ],
       tape: tapeOf(sight),
     },

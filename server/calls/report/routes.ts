@@ -5,6 +5,7 @@ import { exportBuild } from '../../record/export.ts';
 import { getCall } from '../calls.ts';
 import { callIdOf, lookAt } from '../pages/sight.ts';
 import { reportPage } from './report.ts';
+import { lookAtWhole } from './whole.ts';
 import { worksheetPage } from './worksheet.ts';
 
 /** What is taken away from a call: the report, a blank worksheet, and at the desk the whole record as JSON. */
@@ -13,7 +14,7 @@ export function reportRoutes(app: FastifyInstance, deps: Deps, side: PageSide): 
   getPage(app, deps, {
     url: `${base}/report`,
     side,
-    page: async (tx, given) => reportPage(await lookAt(tx, given), deps.now()),
+    page: async (tx, given) => reportPage(await lookAtWhole(tx, given, deps.computations), deps.now()),
   });
   getPage(app, deps, {
     url: `${base}/worksheet`,

@@ -1,5 +1,5 @@
-import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
-import type { Fact } from '../../../views/parts/facts.examples.ts';
+import type { BuildSpec } from '../../../../shared/schemas/build-spec.ts';
+import type { Fact } from '../../../../views/parts/facts.examples.ts';
 import {
   BUILD_GROUPS,
   CAM_GROUPS,
@@ -8,8 +8,8 @@ import {
   ROCKER_GROUP,
   type SpecField,
   type SpecGroup,
-} from '../../builds/pages/spec-fields.ts';
-import { readText } from '../../builds/pages/spec-texts.ts';
+} from '../../../builds/pages/spec-fields.ts';
+import { readText } from '../../../builds/pages/spec-texts.ts';
 
 const wordOf = (field: SpecField, text: string) => field.words?.[text] ?? text;
 

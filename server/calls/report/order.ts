@@ -1,0 +1,55 @@
+import type { Slot } from '../../../views/parts/part.ts';
+import { valveName } from '../pages/sight.ts';
+import { consequencesSection } from './sections/consequences.ts';
+import { identifiedSection } from './sections/identified.ts';
+import { photographsSection } from './sections/photographs.ts';
+import { setUpSection } from './sections/set-up.ts';
+import { sheetSection } from './sections/sheet.ts';
+import { workingsSection } from './sections/workings.ts';
+import type { Whole } from './whole.ts';
+
+const PARTS = {
+  identified: identifiedSection,
+  ratio: ({ sight, explained }: Whole): Slot[] => {
+    const newest = new Map(sight.setUps.map((setUp) => [valveName(setUp), setUp.id]));
+    return sight.ratios.flatMap((found) => {
+      const { id } = found.setUp;
+      // What an older set-up of the valve raised, the newest one takes into account.
+      const isNewest = newest.get(valveName(found.setUp)) === id;
+      return setUpSection(sight, found, isNewest ? explained.get(id) : undefined);
+    });
+  },
+  sheet: sheetSection,
+  consequences: consequencesSection,
+  workings: workingsSection,
+  photographs: photographsSection,
+} as const;
+type PartName = keyof typeof PARTS;
+
+const USUAL: readonly PartName[] = [
+  'ratio',
+  'sheet',
+  'consequences',
+  'identified',
+  'workings',
+  'photographs',
+];
+
+/** What stands first on the sheet is what the caller rang for. */
+const FIRST: Readonly<Record<string, readonly PartName[]>> = {
+  identify: ['identified', 'photographs'],
+  'choose-ratio': ['consequences', 'ratio'],
+  'clearances-after-a-change': ['consequences', 'ratio'],
+  geometry: ['workings', 'photographs'],
+  'cam-timing': ['workings'],
+  adjuster: ['workings', 'sheet'],
+  'noise-or-failure': ['sheet', 'workings'],
+  'returned-part': ['identified', 'photographs', 'sheet'],
+};
+
+/** The parts of the report that have something to say, in the order of the call's goal. */
+export function partsInOrder(whole: Whole): Slot[] {
+  const first = FIRST[whole.sight.call.goal] ?? [];
+  const order = [...first, ...USUAL.filter((name) => !first.includes(name))];
+  return order.flatMap((name) => PARTS[name](whole));
+}

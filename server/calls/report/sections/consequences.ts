@@ -1,0 +1,69 @@
+import type { Slot } from '../../../../views/parts/part.ts';
+import type { SetUpConsequences } from '../../../consequences/consequences.ts';
+import {
+  figuresTable,
+  gapsTable,
+  ratiosFacts,
+  reasonsList,
+} from '../../../consequences/pages/figures-tables.ts';
+import { marginsDrawing } from '../../../consequences/pages/margins-drawing.ts';
+import { valveName } from '../../pages/sight.ts';
+import { besideWide, column, filledColumns, itemsOf, notice, run, said, section } from '../slots.ts';
+import type { Whole } from '../whole.ts';
+
+const STOP = 'a gap is short of its limit. Stop: do not run it so, and have a qualified shop look.';
+
+/** On paper the drawing stands alone: its table is the one beside it. */
+function drawingOf(found: SetUpConsequences): Slot[] {
+  return marginsDrawing(found).map(({ template, data }) => ({
+    template,
+    data: { ...data, table: undefined, id: `margins-${found.found.setUp.number}` },
+  }));
+}
+
+/** The limits that were judged by, each with where it comes from. */
+function limitSources({ limits }: SetUpConsequences): string[] {
+  const bySource = new Map<string, string[]>();
+  for (const { title, value, source } of limits)
+    bySource.set(source, [...(bySource.get(source) ?? []), `${title} ${value.readAs}`]);
+  return [...bySource].map(([source, named]) => `${named.join('; ')}: ${source}.`);
+}
+
+const IN_HEADING = ['Valve', 'Build revision'];
+
+/** The two ratios as the step names them; the valve stands in the heading. */
+function ratiosRun(found: SetUpConsequences): Slot[] {
+  const items = itemsOf(ratiosFacts(found));
+  return run(
+    'Ratios',
+    items.filter(({ label }) => !IN_HEADING.includes(label)),
+  );
+}
+
+const reasonsOf = (found: SetUpConsequences): string[] =>
+  reasonsList(found).flatMap(({ data }) => {
+    const items: unknown = Reflect.get(data, 'items');
+    return Array.isArray(items) ? items.map(String) : [];
+  });
+
+function onSide(found: SetUpConsequences): Slot {
+  return section(`What the ratio does on ${valveName(found.found.setUp)}`, [
+    ...(found.stop ? [notice(STOP, 'caution')] : []),
+    ...ratiosRun(found),
+    besideWide(
+      column(
+        gapsTable(found),
+        ...said('Why not clear', reasonsOf(found)),
+        filledColumns(figuresTable(found)),
+      ),
+      ...drawingOf(found),
+    ),
+    ...said('Limits, and where they come from', limitSources(found)),
+    ...said('Adjusters', [found.adjusters]),
+    ...said('What was reckoned with', found.notes),
+    ...said('Taken for granted', found.assumptions),
+  ]);
+}
+
+/** What the ratio does: before and after, against limits with their sources, and what still lacks. */
+export const consequencesSection = ({ consequences }: Whole): Slot[] => consequences.map(onSide);

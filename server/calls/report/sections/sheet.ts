@@ -1,0 +1,70 @@
+import { SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
+import { VALVES } from '../../../../shared/schemas/words.ts';
+import type { Slot } from '../../../../views/parts/part.ts';
+import { perValveDrawings } from '../../../sheet/pages/bar-slots.ts';
+import { oddCards, swapsTable, wornLobes } from '../../../sheet/pages/odd-slots.ts';
+import { gapsOnSheet, liftsTable } from '../../../sheet/pages/sheet-tables.ts';
+import { ON_SPRING } from '../../../sheet/pages/sheet-words.ts';
+import type { OnSpring, Sheet } from '../../../sheet/sheet.ts';
+import { SIDES, type Side } from '../../../sheet/valve-rows.ts';
+import { beside, besideWide, filledColumns, said, section } from '../slots.ts';
+import type { Whole } from '../whole.ts';
+
+/** Only valves that something was read of: an empty row says nothing on paper. */
+const readOnly = (sheet: Sheet): Sheet => ({
+  ...sheet,
+  rows: sheet.rows.filter((row) => row.cells.length > 0),
+});
+
+/** What no longer stands on the sheet, with the reason: it stays on record. */
+function struckOnes({ readings }: Sheet): string[] {
+  return readings.flatMap((old) => {
+    const later = readings.find(({ id }) => id === old.replacedBy);
+    if (later === undefined) return [];
+    const what = `${SHEET_KINDS[old.kind]} ${old.cylinder} ${old.valve}: ${old.reading.readAs}`;
+    return [
+      later.struck
+        ? `${what}, struck out by ${later.by}: ${later.reason}`
+        : `${what}, now ${later.reading.readAs} by ${later.by}: ${later.reason}`,
+    ];
+  });
+}
+
+const ofSide = (sheet: Sheet, side: Side): Sheet => ({
+  ...sheet,
+  rows: sheet.rows.filter(({ valve }) => valve === side),
+});
+
+/** Intakes and exhausts beside one another; where there is one kind alone, its drawing stands beside it. */
+function liftsOf(sheet: Sheet, on: OnSpring, base: string): Slot {
+  const read = SIDES.filter((side) => ofSide(sheet, side).rows.length > 0);
+  const tables = read.map((side, index) => {
+    const { template, data } = liftsTable(ofSide(sheet, side), on, base);
+    const caption = `${VALVES[side]} valves, ${ON_SPRING[on.spring]}, inches`;
+    return filledColumns({ template, data: { ...data, caption, ...(index > 0 ? { note: undefined } : {}) } });
+  });
+  if (tables.length > 1) return beside(...tables);
+  const drawings = perValveDrawings(sheet, on).map(({ template, data }) => ({
+    template,
+    data: { ...data, table: undefined },
+  }));
+  return besideWide(...tables, ...drawings.slice(0, 1));
+}
+
+/** Every valve that was read, the odd one, what settles it, and what the swaps decide. */
+export function sheetSection({ sight, sheet: whole }: Whole): Slot[] {
+  if (whole === undefined) return [];
+  const sheet = readOnly(whole);
+  return [
+    section('Every valve', [
+      ...sheet.springs.flatMap((on) => [
+        ...wornLobes(on),
+        ...oddCards(on),
+        ...swapsTable(on),
+        liftsOf(sheet, on, sight.base),
+      ]),
+      ...gapsOnSheet(sheet),
+      ...said('Struck out or replaced on the sheet', struckOnes(sheet)),
+    ]),
+  ];
+}
