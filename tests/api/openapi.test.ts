@@ -87,4 +87,5 @@ test('a client generated from the document type-checks and does the main job', a
   } finally {
     await rm(clientFolder, { recursive: true, force: true });
   }
-});
+  // A compiler and a second process run in here.
+}, 300_000);
