@@ -10,6 +10,7 @@ import { listSetUps, startSetUp } from '../set-ups/set-ups.ts';
 import { explainSetUp, explanationView, showExplanation } from './explain.ts';
 import { ratioOfSetUp, ratioView } from './ratio.ts';
 import { keepReading, listReadings, replaceReading } from './readings.ts';
+import { showThroughLift, throughLiftOf, throughLiftView } from './through-lift.ts';
 
 const setUpParams = z.strictObject({ id: z.uuid(), setUpId: z.uuid() });
 
@@ -92,6 +93,17 @@ export function readingsApi(app: FastifyInstance, deps: Deps): void {
     query: noParams,
     answer: ratioView,
     read: async (tx, { caller, params }) => ratioOfSetUp(tx, caller, params.id, params.setUpId),
+  });
+  readRoute(app, deps, {
+    operationId: 'getRatioThroughLift',
+    tag,
+    summary: 'Ratio, lash left in and give of the train from lifts read part of the way up',
+    url: '/api/v1/builds/:id/set-ups/:setUpId/ratio-through-lift',
+    params: setUpParams,
+    query: noParams,
+    answer: throughLiftView,
+    read: async (tx, { caller, params }) =>
+      showThroughLift(await throughLiftOf(tx, caller, params.id, params.setUpId)),
   });
   readRoute(app, deps, {
     operationId: 'explainReadings',

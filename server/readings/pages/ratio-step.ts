@@ -16,6 +16,7 @@ import { ratioName } from './ratio-words.ts';
 import { readingForm } from './reading-form.ts';
 import { setUpFacts } from './set-up-facts.ts';
 import { setUpForm, setUpScreen } from './set-up-form.ts';
+import { throughLiftSlots } from './through-lift-slots.ts';
 
 const CAUTION: Slot = {
   template: '/parts/notice',
@@ -118,6 +119,7 @@ function deskLayout(sight: Sight, parts: Parts): Slot[] {
     ...tableOf(parts),
     passesOf(sight, found),
     ...groundSlots(found),
+    foldSlot('through', 'Through the lift', throughLiftSlots(sight, found)),
     foldSlot('where', 'Where the indicator sits', [indicatorSlot(found)]),
   ];
 }
@@ -152,6 +154,7 @@ function benchLayout(sight: Sight, parts: Parts): Slot[] {
     ...(found.result === undefined
       ? []
       : [foldSlot('grounds', 'Each nominal, and where the ± comes from', groundSlots(found))]),
+    foldSlot('through', 'Through the lift', throughLiftSlots(sight, found)),
     ...(isFirst ? [] : [foldSlot('where', 'Where the indicator sits', [indicatorSlot(found)])]),
     foldSlot('method', 'How this is set up', [{ template: '/parts/facts', data: facts }]),
   ];
