@@ -115,7 +115,16 @@ describe('what is said of a ratio', () => {
 
 describe('a question and its answer', () => {
   const question = { code: 'turn-miscounted', ask: 'Could one turn of the dial be missing?' };
-  const answer = { id: '1', answer: 'No', code: '', found: undefined, setUpId: 'a', seq: 4, by: 'B', at: new Date(0) };
+  const answer = {
+    id: '1',
+    answer: 'No',
+    code: '',
+    found: undefined,
+    setUpId: 'a',
+    seq: 4,
+    by: 'B',
+    at: new Date(0),
+  };
   it('belong together by the words asked or by the code, on one set-up', () => {
     expect(answerOf([{ ...answer, question: question.ask }], 'a', question)?.answer).toBe('No');
     expect(answerOf([{ ...answer, question: question.code }], 'a', question)?.answer).toBe('No');
