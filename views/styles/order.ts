@@ -34,6 +34,7 @@ export const STYLE_SHEETS = [
   'photographs.css',
   'call.css',
   'report.css',
+  'takeover.css',
   'reference-parts.css',
   'reference.css',
   'forced-colors.css',

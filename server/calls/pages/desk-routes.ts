@@ -72,7 +72,11 @@ export function deskRoutes(app: FastifyInstance, deps: Deps): void {
   };
   getPage(app, deps, newCall);
   postForm(app, deps, { ...newCall, run: openFromForm });
-  getPage(app, deps, { url: `${call}/takeover`, side, page: takeoverPage });
+  getPage(app, deps, {
+    url: `${call}/takeover`,
+    side,
+    page: (tx, given) => takeoverPage(tx, given, deps.computations),
+  });
   const hold = { url: `${call}/hold`, side, page: holdPage };
   getPage(app, deps, hold);
   postForm(app, deps, { ...hold, action: `${call}/hold/lift`, run: runLift });

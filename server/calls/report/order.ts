@@ -2,6 +2,7 @@ import type { Slot } from '../../../views/parts/part.ts';
 import { valveName } from '../pages/sight.ts';
 import { consequencesSection } from './sections/consequences.ts';
 import { identifiedSection } from './sections/identified.ts';
+import { marksSection } from './sections/marks.ts';
 import { photographsSection } from './sections/photographs.ts';
 import { setUpSection } from './sections/set-up.ts';
 import { sheetSection } from './sections/sheet.ts';
@@ -21,6 +22,7 @@ const PARTS = {
   },
   sheet: sheetSection,
   consequences: consequencesSection,
+  marks: marksSection,
   workings: workingsSection,
   photographs: photographsSection,
 } as const;
@@ -31,6 +33,7 @@ const USUAL: readonly PartName[] = [
   'sheet',
   'consequences',
   'identified',
+  'marks',
   'workings',
   'photographs',
 ];
@@ -40,10 +43,10 @@ const FIRST: Readonly<Record<string, readonly PartName[]>> = {
   identify: ['identified', 'photographs'],
   'choose-ratio': ['consequences', 'ratio'],
   'clearances-after-a-change': ['consequences', 'ratio'],
-  geometry: ['workings', 'photographs'],
+  geometry: ['marks', 'workings', 'photographs'],
   'cam-timing': ['workings'],
-  adjuster: ['workings', 'sheet'],
-  'noise-or-failure': ['sheet', 'workings'],
+  adjuster: ['marks', 'workings', 'sheet'],
+  'noise-or-failure': ['marks', 'sheet', 'workings'],
   'returned-part': ['identified', 'photographs', 'sheet'],
 };
 

@@ -5,10 +5,12 @@ import { chosenFor } from '../../consequences/pages/chosen.ts';
 import type { Tx } from '../../database/database.ts';
 import type { PageRequest } from '../../http/page-route.ts';
 import { identifyPart, type PartIdentification } from '../../identification/identification.ts';
+import { type LashLog, lashLogOf } from '../../lash-log/lash-log.ts';
 import { listPhotographs, type Photograph } from '../../photographs/photographs.ts';
 import { type Explained, explainSetUp } from '../../readings/explain.ts';
 import { stillStanding } from '../../record/corrections/entries.ts';
 import { type Sheet, sheetOf } from '../../sheet/sheet.ts';
+import { type JudgedMarks, judgedMarks } from '../../tip-marks/judged.ts';
 import { listWorkings, type Working } from '../../workings/workings.ts';
 import { lookAt, type Sight } from '../pages/sight.ts';
 
@@ -23,6 +25,8 @@ export interface Whole {
   readonly consequences: readonly SetUpConsequences[];
   /** What would explain the readings, by set-up. */
   readonly explained: ReadonlyMap<string, Explained>;
+  readonly marks: JudgedMarks;
+  readonly lash: LashLog;
   readonly workings: readonly Working[];
   readonly photographs: readonly Photograph[];
   readonly computations: ReadonlyMap<string, Registered>;
@@ -67,13 +71,16 @@ export async function lookAtWhole(
   const { caller, build } = sight;
   const readOfPart = stillStanding(sight.partReadings).length > 0;
   const sheet = await sheetOf(tx, caller, build.id, 'firing');
+  const workings = await listWorkings(tx, caller, build.id);
   return {
     sight,
     part: readOfPart ? await identifyPart(tx, caller, build.id) : undefined,
     sheet: sheet.readings.length > 0 ? sheet : undefined,
     consequences: await consequencesBySide(tx, sight),
     explained: await explanations(tx, sight),
-    workings: await listWorkings(tx, caller, build.id),
+    marks: await judgedMarks(tx, caller, build.id, { workings }),
+    lash: await lashLogOf(tx, caller, build.id),
+    workings,
     photographs: await listPhotographs(tx, caller, build.id),
     computations,
   };

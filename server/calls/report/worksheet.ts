@@ -1,5 +1,6 @@
 import {
   ALIGNMENTS,
+  GOALS,
   LASH_STATES,
   LIFTERS,
   LOBE_SOURCES,
@@ -13,6 +14,9 @@ import { rulerOf } from '../../drawings/drawing.ts';
 import type { Page } from '../../pages/render.ts';
 import { SET_UP_LABELS } from '../../readings/pages/set-up-form.ts';
 import type { Sight } from '../pages/sight.ts';
+import { STEPS } from '../pages/steps.ts';
+import { sentence } from '../pages/tape-words.ts';
+import { lacksOf } from './missing.ts';
 
 const boxes = ({ 'not-said': _, ...words }: Readonly<Record<string, string>>) => Object.values(words);
 
@@ -57,16 +61,30 @@ function picture(
   return { id, heading, drawing, reading };
 }
 
-/** A blank sheet for the bench: the method as boxes to tick, rows for the passes, and how a dial is read. */
-export function worksheetPage({ call, build, base }: Sight): Page {
+/** Rows for the valves, where the call is about telling one from its siblings and none was read yet. */
+function valveNames({ call, build, events }: Sight): string[] {
+  const cylinders = build.spec.engine?.cylinders ?? 0;
+  const read = events.some(({ kind }) => kind === 'sheet-readings-kept');
+  if (call.goal !== 'noise-or-failure' || read) return [];
+  return Array.from({ length: cylinders }, (_, index) => [
+    `${index + 1} intake`,
+    `${index + 1} exhaust`,
+  ]).flat();
+}
+
+/** A blank sheet for the bench: a line for all that is missing, the method as boxes, rows for the passes, the dial. */
+export function worksheetPage(sight: Sight): Page {
+  const { call, build, base } = sight;
   return {
     template: 'worksheet',
     title: `Worksheet of call ${call.number}`,
     place: '/calls',
     data: {
       back: base,
-      title: 'Ratio on the engine: worksheet',
+      title: `Worksheet: ${sentence(GOALS, call.goal).toLowerCase()}`,
       about: `Call ${call.number}, ${build.label}`,
+      lacks: lacksOf(sight).map(({ step, text }) => ({ text, of: STEPS[step].link })),
+      valves: valveNames(sight),
       choices: CHOICES,
       blanks: BLANKS,
       passes: PASSES,

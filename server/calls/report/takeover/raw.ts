@@ -1,0 +1,100 @@
+import { PART_KINDS } from '../../../../shared/schemas/part-words.ts';
+import { SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
+import { keysOf, LASH_STATES, LIFTERS, READING_KINDS, SPRINGS } from '../../../../shared/schemas/words.ts';
+import type { Reading } from '../../../readings/readings.ts';
+import { stillStanding } from '../../../record/corrections/entries.ts';
+import type { SheetReading } from '../../../sheet/sheet-table.ts';
+import { type Sight, valveName } from '../../pages/sight.ts';
+import { isMark } from '../sections/identified.ts';
+import { sayLash } from '../sections/marks.ts';
+import type { Whole } from '../whole.ts';
+import { type Card, card, type Item } from './cards.ts';
+
+/** Everything here is in inches unless it says otherwise. */
+const bare = (text: string): string => text.replaceAll(/ in\b/g, '');
+
+/** A pass as it was read; one that was struck or replaced in brackets, with the reason. */
+function sayPass(reading: Reading, all: readonly Reading[]): string {
+  const later = all.find(({ id }) => id === reading.replacedBy);
+  const text = bare(reading.peak.readAs);
+  return later === undefined ? text : `(${text}: ${later.reason})`;
+}
+
+const KINDS: Readonly<Record<string, string>> = READING_KINDS;
+
+function ofSetUp(sight: Sight, index: number): Item[] {
+  const setUp = sight.setUps[index];
+  if (setUp === undefined) return [];
+  const { spring, lifter, lash } = setUp.method;
+  const read = sight.readings.filter((each) => each.setUpId === setUp.id && !each.struck);
+  const kinds = [...new Set(read.map(({ kind }) => kind))];
+  const texts = kinds.map((kind) => {
+    const passes = read.filter((each) => each.kind === kind).map((each) => sayPass(each, sight.readings));
+    return `${(KINDS[kind] ?? kind).toLowerCase()} ${passes.join(', ')}`;
+  });
+  return [
+    {
+      label: `${valveName(setUp)}, set-up ${setUp.number}:`,
+      text: texts.length === 0 ? 'no pass yet' : texts.join('; '),
+      note: [SPRINGS[spring], LIFTERS[lifter], `lash ${LASH_STATES[lash].toLowerCase()}`]
+        .join(', ')
+        .toLowerCase(),
+    },
+  ];
+}
+
+/** Kind by kind and side by side: `1 .847, 8 .846`, in the order in which the valves were read. */
+function ofSheet(readings: readonly SheetReading[]): Item[] {
+  const standing = stillStanding(readings);
+  return keysOf(SHEET_KINDS).flatMap((kind) => {
+    const read = standing.filter((each) => each.kind === kind);
+    const ways = [...new Set(read.map(({ valve, spring, arms }) => `${valve} ${spring} ${arms}`))];
+    return ways.map((way) => {
+      const these = read.filter(({ valve, spring, arms }) => `${valve} ${spring} ${arms}` === way);
+      const [first] = these;
+      const onSpring = first === undefined || first.spring === 'not-said' ? '' : `, ${first.spring} spring`;
+      const before = first?.arms === 'before' ? ', arms before' : '';
+      return {
+        label: `${SHEET_KINDS[kind]}, ${first?.valve ?? ''}${onSpring}${before}:`,
+        text: these.map((each) => `${each.cylinder} ${bare(each.reading.readAs)}`).join('; '),
+      };
+    });
+  });
+}
+
+const NAMES: Readonly<Record<string, string>> = PART_KINDS;
+
+function ofPart({ partReadings }: Sight): Item[] {
+  const read = stillStanding(partReadings).filter((each) => !isMark(each));
+  if (read.length === 0) return [];
+  const texts = read.map((each) => `${(NAMES[each.kind] ?? each.kind).toLowerCase()} ${bare(each.readAs)}`);
+  return [{ label: 'Part in the hand:', text: texts.join('; ') }];
+}
+
+function ofMarks({ valves }: Whole['marks']): Item[] {
+  return valves.map((valve) => ({
+    label: `Tip mark ${valveName(valve)}:`,
+    text: valve.marks.map(({ readAs }) => bare(readAs)).join('; '),
+  }));
+}
+
+/** Lashes that were set or found on a day; what is on the sheet alone stands above. */
+function ofLog({ lines }: Whole['lash']): Item[] {
+  const logged = lines.filter(({ moment, engine }) => moment === 'set' || engine !== 'not-said');
+  if (logged.length === 0) return [];
+  return [{ label: 'Lash log:', text: logged.map((line) => `${line.on} ${bare(sayLash(line))}`).join('; ') }];
+}
+
+/** Every raw reading that stands, struck passes with their reason. */
+export const rawCard = ({ sight, sheet, marks, lash }: Whole): Card =>
+  card(
+    'Raw readings, inches',
+    [
+      ...sight.setUps.flatMap((_, index) => ofSetUp(sight, index)),
+      ...ofSheet(sheet?.readings ?? []),
+      ...ofPart(sight),
+      ...ofMarks(marks),
+      ...ofLog(lash),
+    ],
+    'No reading yet.',
+  );
