@@ -6,29 +6,23 @@ export function median(values: readonly number[]): number {
   return sorted.length % 2 === 1 ? high : ((sorted[middle - 1] ?? 0) + high) / 2;
 }
 
-/** Times one piece of work, in microseconds each, in rounds that are long enough for the clock. */
-async function roundsOf(work: () => unknown, roundMs: number, rounds: number): Promise<number[]> {
-  const each: number[] = [];
-  for (let warm = performance.now(); performance.now() - warm < roundMs; ) await work();
-  for (let round = 0; round < rounds; round += 1) {
-    const start = performance.now();
-    let times = 0;
-    while (performance.now() - start < roundMs) {
-      await work();
-      times += 1;
-    }
-    each.push(((performance.now() - start) / times) * 1000);
+/** Microseconds each over one round that is long enough for the clock. */
+async function round(work: () => unknown, ms: number): Promise<number> {
+  const start = performance.now();
+  let times = 0;
+  while (performance.now() - start < ms) {
+    await work();
+    times += 1;
   }
-  return each;
+  return ((performance.now() - start) / times) * 1000;
 }
 
-export async function timed(work: () => unknown, roundMs = 150, rounds = 5): Promise<number> {
-  return median(await roundsOf(work, roundMs, rounds));
-}
-
-/** The quickest round: what the work takes where nothing else disturbs it. */
-export async function quickest(work: () => unknown, roundMs = 40, rounds = 7): Promise<number> {
-  return Math.min(...(await roundsOf(work, roundMs, rounds)));
+/** The quickest of many short rounds, in microseconds each: what the work takes where nothing disturbs it. */
+export async function quickest(work: () => unknown, ms = 150): Promise<number> {
+  await round(work, ms);
+  let least = Number.POSITIVE_INFINITY;
+  for (let spent = 0; spent < 3 * ms; spent += 3) least = Math.min(least, await round(work, 3));
+  return least;
 }
 
 export interface Compared {
@@ -36,28 +30,57 @@ export interface Compared {
   readonly floor: number;
   readonly work: number;
   readonly ratio: number;
+  /** The same of this process's processor time, which waiting for a busy machine does not add to. */
+  readonly ofProcessor: number;
+}
+
+async function once(work: () => unknown): Promise<number> {
+  const start = performance.now();
+  await work();
+  return (performance.now() - start) * 1000;
+}
+
+/** At a time, so that each finds the processor's caches as it left them. */
+const IN_A_ROW = 10;
+
+/** Until the engine has compiled what is called often; a slow piece of work gets six seconds. */
+async function warm(work: () => unknown): Promise<void> {
+  const start = performance.now();
+  for (let times = 0; times < 3000 && performance.now() - start < 6000; times += 1) await work();
+}
+
+interface Run {
+  readonly each: number[];
+  processor: number;
+}
+
+async function inARow(work: () => unknown, run: Run): Promise<void> {
+  const before = process.cpuUsage();
+  for (let times = 0; times < IN_A_ROW; times += 1) run.each.push(await once(work));
+  const { user, system } = process.cpuUsage(before);
+  run.processor += user + system;
 }
 
 /**
- * Work against its floor, in turns within the same run, so that a busy machine slows both alike.
- * The ratio is floor over work: 1 is as fast as the floor.
+ * Work against its floor, in turns within the same run, each call timed by itself: a busy machine slows both alike,
+ * and a call that it holds up leaves the medians where they are. The ratio is floor over work: 1 is as fast.
  */
 export async function against(
   floor: () => unknown,
   work: () => unknown,
-  options: { roundMs?: number; turns?: number } = {},
+  { seconds = 8 }: { seconds?: number } = {},
 ): Promise<Compared> {
-  const floors: number[] = [];
-  const works: number[] = [];
-  for (let turn = 0; turn < (options.turns ?? 5); turn += 1) {
-    floors.push(await timed(floor, options.roundMs ?? 300, 1));
-    works.push(await timed(work, options.roundMs ?? 300, 1));
+  const floors: Run = { each: [], processor: 0 };
+  const works: Run = { each: [], processor: 0 };
+  await warm(floor);
+  await warm(work);
+  for (const start = performance.now(); performance.now() - start < seconds * 1000; ) {
+    await inARow(floor, floors);
+    await inARow(work, works);
   }
-  return {
-    floor: median(floors),
-    work: median(works),
-    ratio: median(floors.map((each, turn) => each / (works[turn] ?? each))),
-  };
+  const bare = median(floors.each);
+  const whole = median(works.each);
+  return { floor: bare, work: whole, ratio: bare / whole, ofProcessor: floors.processor / works.processor };
 }
 
 export const shown = (microseconds: number): string =>
