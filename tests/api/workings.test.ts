@@ -40,23 +40,29 @@ test('a computation made within a call is kept with what went in, as JSON and on
   expect(kept.text).toContain('"trueReading":{"value":36,"unit":"deg"}');
   const listed = await sendJson(service, person.bearer, 'GET', `/api/v1/builds/${buildId}/workings`);
   expect(listed.json.workings).toHaveLength(1);
-  const page = await get('/steps/timing');
+  const page = await get('/steps/timing?of=top-dead-centre');
   expect(page.statusCode).toBe(200);
   expect(page.body).toContain('Kept');
   expect(page.body).toContain('<svg');
 });
 
-test.each(['geometry', 'timing', 'adjuster'])(
-  'the step %s is there, and refuses an empty form with a summary',
-  async (step) => {
-    const page = await get(`/steps/${step}`);
-    expect(page.statusCode).toBe(200);
-    const first = /name="computation" value="([^"]+)"/.exec(page.body)?.[1] ?? '';
-    const answer = await post(`/workings/${step}`, { form: 'working', computation: first });
-    expect(answer.statusCode).toBe(422);
-    expect(answer.body).toContain('class="error-summary"');
-  },
-);
+test.each([
+  'geometry?of=roller-sweep',
+  'timing',
+  'timing?of=events',
+  'timing?of=cam-timing',
+  'adjuster',
+  'adjuster?of=lash-hot-cold',
+])('the step %s is there, and refuses an empty form with a summary', async (at) => {
+  const page = await get(`/steps/${at}`);
+  const step = at.split('?')[0] ?? '';
+  expect(page.statusCode).toBe(200);
+  const first = /name="computation" value="([^"]+)"/.exec(page.body)?.[1] ?? '';
+  const part = /name="part" value="([^"]+)"/.exec(page.body)?.[1] ?? '';
+  const answer = await post(`/workings/${step}`, { form: 'working', computation: first, part });
+  expect(answer.statusCode).toBe(422);
+  expect(answer.body).toContain('class="error-summary"');
+});
 
 test('half a turn of a 7/16-20 nut at 1.5 is kept from the form: .0417 of lifter seat, not .025', async () => {
   const answer = await post('/workings/adjuster', {

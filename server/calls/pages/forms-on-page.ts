@@ -79,4 +79,6 @@ export interface StepBody {
   readonly forms: readonly PageForm[];
   /** At the bench a step may have several screens: where the one before and the one after are. */
   readonly screens?: Partial<Omit<PagerData, 'label'>>;
+  /** What is asked and how it is done here, where a step has several parts. */
+  readonly words?: { readonly say: string; readonly how: string };
 }

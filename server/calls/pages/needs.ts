@@ -3,7 +3,6 @@ import { answerOf } from '../../readings/pages/answered.ts';
 import type { SetUpRatio } from '../../readings/ratio.ts';
 import type { Reading } from '../../readings/readings.ts';
 import { stillStanding } from '../../record/corrections/entries.ts';
-import { WORKED_IN } from '../../workings/pages/kinds.ts';
 import { type Sight, valveName } from './sight.ts';
 import { STEP_NAMES, type StepName } from './steps.ts';
 
@@ -21,10 +20,9 @@ const PASSES = 3;
 const passes = (readings: readonly Reading[], kind: string) =>
   stillStanding(readings).filter((reading) => reading.kind === kind).length;
 
-const hasWorking = (sight: Sight, names: readonly string[]) =>
+const hasWorking = (sight: Sight, name: string) =>
   sight.events.some(
-    (event) =>
-      event.kind === 'working-kept' && names.includes(String(Reflect.get(event.data, 'computation'))),
+    (event) => event.kind === 'working-kept' && Reflect.get(event.data, 'computation') === name,
   );
 
 /** Questions of a set-up that nobody has answered yet. */
@@ -147,6 +145,17 @@ function ofConsequences(sight: Sight): Need[] {
   ];
 }
 
+/** What the least sweep is reckoned from: kept by itself, or known from the build. */
+function ofGeometry(sight: Sight): Need[] {
+  const { cam, rockers } = sight.build.spec;
+  const lift = cam?.intake?.lobeLift ?? cam?.exhaust?.lobeLift;
+  const known = rockers?.pivotToTip !== undefined && rockers.nominalRatio !== undefined && lift !== undefined;
+  return [
+    also('a tip mark: its width, then its place', has(sight, 'tip-mark-kept')),
+    also('arm and lift, for the least sweep', known || hasWorking(sight, 'roller-sweep')),
+  ];
+}
+
 const NEEDS: Readonly<Record<StepName, (sight: Sight) => Need[]>> = {
   triage: ofTriage,
   build: ofBuild,
@@ -156,9 +165,18 @@ const NEEDS: Readonly<Record<StepName, (sight: Sight) => Need[]>> = {
   ratio: ofRatio,
   sheet: ofSheet,
   consequences: ofConsequences,
-  geometry: (sight) => [also('sweep worked out', hasWorking(sight, WORKED_IN.geometry))],
-  timing: (sight) => [also('top dead centre and centreline', hasWorking(sight, WORKED_IN.timing))],
-  adjuster: (sight) => [also('what the turns do', hasWorking(sight, WORKED_IN.adjuster))],
+  geometry: ofGeometry,
+  timing: (sight) => [
+    also('both readings at the stop', hasWorking(sight, 'top-dead-centre')),
+    also('centreline, from equal drop or from events', hasWorking(sight, 'centreline')),
+  ],
+  adjuster: (sight) => [
+    // Setting a noisy one again hides it: there the log is asked for, not the turns.
+    ...(sight.call.goal === 'noise-or-failure'
+      ? []
+      : [also('what the turns do', hasWorking(sight, 'adjuster'))]),
+    also('a lash as it was found or set', has(sight, 'lash-kept')),
+  ],
   notes: ofNotes,
 };
 

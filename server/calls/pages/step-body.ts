@@ -13,7 +13,6 @@ import { chosenSetUp, ratioStep } from '../../readings/pages/ratio-step.ts';
 import { sheetStep } from '../../sheet/pages/sheet-step.ts';
 import type { WorkedStep } from '../../workings/pages/kinds.ts';
 import { workingStep } from '../../workings/pages/working-step.ts';
-import { listWorkings } from '../../workings/workings.ts';
 import type { Again, StepBody } from './forms-on-page.ts';
 import { notesStep } from './notes-step.ts';
 import type { Sight } from './sight.ts';
@@ -47,14 +46,7 @@ export async function stepBody(
   const stale = await againstNow(tx, sight, posted);
   const again = 'again' in stale ? stale.again : undefined;
   const other = 'other' in stale ? stale.other : undefined;
-  const worked = async (at: WorkedStep) =>
-    workingStep(
-      sight,
-      given,
-      at,
-      { computations, workings: await listWorkings(tx, sight.caller, sight.build.id) },
-      again,
-    );
+  const worked = (at: WorkedStep) => workingStep(tx, sight, given, at, computations, again);
   const bodies: Readonly<Record<StepName, () => StepBody | Promise<StepBody>>> = {
     triage: () => triageStep(sight, again),
     build: () => specStep(sight, given, 'build', { ...(again ? { again } : {}), other }),

@@ -24,8 +24,8 @@ function pagerOf(sight: Sight, step: StepName, screens: StepBody['screens']): Sl
 }
 
 /** What is asked at the desk, or how it is done at the bench. */
-function wordsFor(sight: Sight, step: StepName): { say?: string; how?: string } {
-  return sight.side === 'desk' ? { say: STEPS[step].say } : { how: STEPS[step].how };
+function wordsFor(sight: Sight, words: { say: string; how: string }): { say?: string; how?: string } {
+  return sight.side === 'desk' ? { say: words.say } : { how: words.how };
 }
 
 /** A step in the frame of its side: missing, step and tape at the desk; one step and the tape at the bench. */
@@ -39,7 +39,7 @@ export function stepPage(
   const hold = holdOf(sight);
   const title = at.title ?? STEPS[at.step].title;
   // A page beside the steps has its own business; what the step asks does not stand on it.
-  const { say, how } = at.title === undefined ? wordsFor(sight, at.step) : {};
+  const { say, how } = at.title === undefined ? wordsFor(sight, body.words ?? STEPS[at.step]) : {};
   const header: Slot = {
     template: '/parts/step-header',
     data: {

@@ -11,11 +11,13 @@ import {
   postForm,
   received,
 } from '../../http/page-route.ts';
+import { runLash } from '../../lash-log/pages/actions.ts';
 import { Failure } from '../../problems/failure.ts';
 import { correctReading, readingName } from '../../readings/pages/correct-reading.ts';
 import { runCorrection, runReading, runSetUp } from '../../readings/pages/reading-actions.ts';
 import { runOneValve, runPaste, runSheetCorrection } from '../../sheet/pages/actions.ts';
 import { correctSheetPage } from '../../sheet/pages/correct-page.ts';
+import { runTipMark, runTipMarkCorrection, tipMarkPage } from '../../tip-marks/pages/actions.ts';
 import { runWorking } from '../../workings/pages/run-working.ts';
 import { runAnswer, runHold, runNote, runTriage } from './call-actions.ts';
 import type { Again } from './forms-on-page.ts';
@@ -58,6 +60,8 @@ const ACTIONS: readonly {
   { path: '/sheet/paste', step: 'sheet', run: runPaste },
   { path: '/consequences', step: 'consequences', run: runKeepConsequences },
   { path: '/spec/clearances', step: 'consequences', run: runClearances },
+  { path: '/tip-marks', step: 'geometry', run: runTipMark },
+  { path: '/lash', step: 'adjuster', run: runLash },
   { path: '/notes', step: 'notes', run: runNote },
 ];
 
@@ -110,4 +114,7 @@ export function stepRoutes(app: FastifyInstance, deps: Deps, side: PageSide): vo
   const sheet = { url: `${base}/sheet/readings/:readingId`, side, page: correctSheetPage };
   getPage(app, deps, sheet);
   postForm(app, deps, { ...sheet, run: runSheetCorrection });
+  const mark = { url: `${base}/tip-marks/:tipMarkId`, side, page: tipMarkPage };
+  getPage(app, deps, mark);
+  postForm(app, deps, { ...mark, run: runTipMarkCorrection });
 }

@@ -1,57 +1,38 @@
-import type { Quantity } from '../../../shared/quantities/units.ts';
-import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
-
-/** The computations that each step of this kind works with, the usual one first. */
-export const WORKED_IN = {
-  geometry: ['roller-sweep', 'linkage'],
-  timing: ['top-dead-centre', 'centreline', 'cam-timing'],
-  adjuster: ['adjuster', 'lash-hot-cold'],
+/** The parts of each step that computes something, in the order they are worked through. */
+export const PARTS = {
+  geometry: ['marks', 'roller-sweep', 'linkage'],
+  timing: ['top-dead-centre', 'centreline', 'events', 'cam-timing'],
+  adjuster: ['adjuster', 'lash', 'lash-hot-cold'],
 } as const;
 
-export type WorkedStep = keyof typeof WORKED_IN;
+export type WorkedStep = keyof typeof PARTS;
+export type PartName = (typeof PARTS)[WorkedStep][number];
 
-const bare = (quantity: Quantity | undefined) =>
-  quantity === undefined ? undefined : { value: quantity.value, unit: quantity.unit };
+export const PART_TITLES: Readonly<Record<PartName, string>> = {
+  marks: 'Mark on the stem’s end',
+  'roller-sweep': 'Least sweep of this lift',
+  linkage: 'Whole linkage',
+  'top-dead-centre': 'Two readings at the stop',
+  centreline: 'Centreline by equal drop',
+  events: 'Opening and closing at .050',
+  'cam-timing': 'Figures of a whole cam',
+  adjuster: 'What the turns do',
+  lash: 'Lash log',
+  'lash-hot-cold': 'Lash hot and cold',
+};
 
-/** Net lift of the intake with the ratio the rockers are sold as. */
-function netLift(spec: BuildSpec): Quantity | undefined {
-  const lobe = spec.cam?.intake?.lobeLift;
-  const ratio = spec.rockers?.nominalRatio;
-  if (lobe === undefined || ratio === undefined) return undefined;
-  return { value: Number((lobe.value * ratio).toFixed(5)), unit: lobe.unit };
-}
+/** What each part computes with; the marks and the log are readings of their own. */
+export const COMPUTED_BY: Readonly<Partial<Record<PartName, string>>> = {
+  'roller-sweep': 'roller-sweep',
+  linkage: 'linkage',
+  'top-dead-centre': 'top-dead-centre',
+  centreline: 'centreline',
+  events: 'centreline',
+  'cam-timing': 'cam-timing',
+  adjuster: 'adjuster',
+  'lash-hot-cold': 'lash-hot-cold',
+};
 
-/** What the build already says, as the body of a computation begun but not complete. */
-export function knownOf(name: string, spec: BuildSpec): Record<string, unknown> {
-  const { cam, rockers, engine } = spec;
-  const lobe = (which: 'intake' | 'exhaust') => {
-    const duration = bare(cam?.[which]?.durations?.[0]?.duration);
-    const centreline = bare(cam?.[which]?.centreline);
-    return duration === undefined && centreline === undefined ? undefined : { duration, centreline };
-  };
-  switch (name) {
-    case 'roller-sweep':
-      return { netLift: netLift(spec), setAt: 'mid-lift' };
-    case 'linkage':
-      return { netLift: netLift(spec) };
-    case 'centreline':
-      return { side: 'intake', card: bare(cam?.intake?.centreline) };
-    case 'cam-timing':
-      return { intake: lobe('intake'), exhaust: lobe('exhaust') };
-    case 'adjuster':
-      return {
-        ratio: rockers?.nominalRatio,
-        mount: engine?.rockerMounting === 'stud' ? 'stud-nut' : undefined,
-        lifter:
-          engine?.lifter === undefined
-            ? undefined
-            : engine.lifter.startsWith('hydraulic')
-              ? 'hydraulic'
-              : 'solid',
-      };
-    case 'lash-hot-cold':
-      return { hotLash: bare(cam?.intake?.lash), ratio: rockers?.nominalRatio };
-    default:
-      return {};
-  }
-}
+/** The part of a step that a name stands for, if it has one of that name. */
+export const partNamed = (step: WorkedStep, name: string | undefined): PartName | undefined =>
+  PARTS[step].find((part) => part === name);

@@ -6,7 +6,8 @@ import type { FormAnswer, PageRequest } from '../../http/page-route.ts';
 import { Failure } from '../../problems/failure.ts';
 import { computeForm } from '../../reference/compute-form.ts';
 import { keepWorking } from '../workings.ts';
-import { WORKED_IN, type WorkedStep } from './kinds.ts';
+import { PART_FORMS } from './forms/of-part.ts';
+import { COMPUTED_BY, partNamed, type WorkedStep } from './kinds.ts';
 
 /** Computes what was typed and keeps it; a fault leaves the form as it stands. */
 export async function runWorking(
@@ -15,13 +16,17 @@ export async function runWorking(
   step: WorkedStep,
   computations: ReadonlyMap<string, Registered>,
 ): Promise<FormAnswer> {
-  const { key: _, form: __, computation: name = '', ...typed } = given.fields;
-  const names: readonly string[] = WORKED_IN[step];
-  const each = names.includes(name) ? computations.get(name) : undefined;
-  if (each === undefined) throw new Failure('not-found', 'nothing is here');
-  const computed = computeForm(each, typed);
-  if (computed.faults.length > 0) return { faults: computed.faults, typed: given.fields };
+  const { key: _, form: __, computation, part: name = computation, ...typed } = given.fields;
+  const part = partNamed(step, name);
+  const each = part === undefined ? undefined : computations.get(COMPUTED_BY[part] ?? '');
+  if (part === undefined || each === undefined) throw new Failure('not-found', 'nothing is here');
+  const own = PART_FORMS[part];
+  const computed = computeForm(each, own === undefined ? typed : own.toTyped(typed));
+  if (computed.faults.length > 0) {
+    const faults = own === undefined ? computed.faults : computed.faults.map((fault) => own.faultAt(fault));
+    return { faults, typed: given.fields };
+  }
   const call = await getCall(tx, given.caller, callIdOf(given));
   await keepWorking(tx, given.caller, call.buildId, each, computed.body);
-  return { goTo: `${baseOf(given)}/steps/${step}?of=${each.name}` };
+  return { goTo: `${baseOf(given)}/steps/${step}?of=${part}` };
 }

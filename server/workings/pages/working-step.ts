@@ -1,112 +1,101 @@
 import type { Slot } from '../../../views/parts/part.ts';
-import type { Again, PageForm, StepBody } from '../../calls/pages/forms-on-page.ts';
+import { foldSlot } from '../../calls/pages/fold-slot.ts';
+import type { Again, StepBody } from '../../calls/pages/forms-on-page.ts';
 import { formSlot } from '../../calls/pages/forms-on-page.ts';
-import { momentText } from '../../calls/pages/moments.ts';
 import type { Sight } from '../../calls/pages/sight.ts';
-import type { Answer, Registered } from '../../compute/registry.ts';
-import { drawingsOf } from '../../drawings/registry.ts';
+import type { Registered } from '../../compute/registry.ts';
+import type { Tx } from '../../database/database.ts';
 import type { PageRequest } from '../../http/page-route.ts';
-import { answerSlots } from '../../reference/answer/answer-slots.ts';
-import { controlsOf } from '../../reference/form/controls-of.ts';
-import { leavesOf } from '../../reference/form/leaves.ts';
-import { formGroups } from '../../reference/form/slots-of.ts';
-import { typedOf } from '../../reference/form/typed-of.ts';
-import type { Working } from '../workings.ts';
-import { knownOf, WORKED_IN, type WorkedStep } from './kinds.ts';
+import { lashLogOf } from '../../lash-log/lash-log.ts';
+import { lashPart } from '../../lash-log/pages/lash-part.ts';
+import { judgedMarks } from '../../tip-marks/judged.ts';
+import { marksPart } from '../../tip-marks/pages/marks-part.ts';
+import { listWorkings, type Working } from '../workings.ts';
+import { type Chain, chainOf } from './chain.ts';
+import { keptSlots } from './kept.ts';
+import { COMPUTED_BY, PART_TITLES, type PartName, partNamed, type WorkedStep } from './kinds.ts';
+import { arranged, drawingSlots, neutralDrawings } from './neutral.ts';
+import { type OnStep, openingPart, overviewTable, screensOf } from './overview.ts';
+import { PART_WORDS } from './part-words.ts';
+import { saidOf } from './said.ts';
+import { workingForm } from './working-form.ts';
 
-export interface Bench {
-  readonly computations: ReadonlyMap<string, Registered>;
-  readonly workings: readonly Working[];
+/** The last line that was kept of a part: its own computation, and of a centreline its own way to it. */
+function lastOf(part: PartName, workings: readonly Working[]): Working | undefined {
+  const { peaks, events } = chainOf(workings);
+  const newest = (of: Chain['peaks']) =>
+    of
+      .map(({ working }) => working)
+      .sort((a, b) => a.seq - b.seq)
+      .at(-1);
+  if (part === 'centreline') return newest(peaks);
+  if (part === 'events') return newest(events);
+  return workings.findLast(({ computation }) => computation === COMPUTED_BY[part]);
 }
 
-/** Which computation of the step is on the page: the one asked for, or the usual one. */
-export function chosenComputation(step: WorkedStep, bench: Bench, asked: string | undefined): Registered {
-  const names: readonly string[] = WORKED_IN[step];
-  const name = names.find((each) => each === asked) ?? names[0] ?? '';
-  const found = bench.computations.get(name);
-  if (found === undefined) throw new Error(`the step ${step} needs ${name}`);
-  return found;
-}
-
-function workingForm(sight: Sight, step: WorkedStep, each: Registered, again: Again | undefined): PageForm {
-  const controls = controlsOf(each.input);
-  const initial = typedOf(controls, knownOf(each.name, sight.build.spec));
-  const labels = leavesOf(controls, again?.typed ?? initial).map((leaf) => [leaf.name, leaf.label] as const);
+function computedPart(
+  sight: Sight,
+  step: WorkedStep,
+  part: PartName,
+  on: OnStep,
+  computations: ReadonlyMap<string, Registered>,
+  again: Again | undefined,
+): StepBody {
+  const each = computations.get(COMPUTED_BY[part] ?? '');
+  if (each === undefined) throw new Error(`the part ${part} has no computation`);
+  const form = workingForm(sight, step, part, each, chainOf(on.workings), again);
+  const last = lastOf(part, on.workings);
+  const drawings = drawingSlots(neutralDrawings(part, again?.typed ?? form.initial ?? {}));
+  const entry = sight.call.held ? [] : [formSlot(form, again)];
+  const top = last === undefined ? [] : saidOf(sight, part, on.workings, last);
+  const rest = last === undefined ? [] : keptSlots(last, each);
   return {
-    name: 'working',
-    action: `${sight.base}/workings/${step}`,
-    labels: Object.fromEntries(labels),
-    hidden: { computation: each.name },
-    initial,
-    groups: (shown) => formGroups(controls, shown),
-    buttons: [{ label: 'Compute and keep', kind: 'primary', key: 'k' }],
+    forms: sight.call.held ? [] : [form],
+    slots: arranged(sight, { drawings, entry, top, rest, begun: last !== undefined }),
   };
 }
 
-function isAnswer(value: unknown): value is Answer {
-  return (
-    typeof value === 'object' &&
-    value !== null &&
-    'result' in value &&
-    'assumptions' in value &&
-    'cautions' in value
-  );
+/** Which part came back with a fault. */
+function returned(step: WorkedStep, again: Again | undefined): PartName | undefined {
+  if (again === undefined) return undefined;
+  const { form, part, computation } = again.typed;
+  if (form === 'mark') return 'marks';
+  if (form === 'lash') return 'lash';
+  return form === 'working' ? (partNamed(step, part) ?? partNamed(step, computation)) : undefined;
 }
 
-function keptSlots(working: Working, each: Registered): Slot[] {
-  if (!isAnswer(working.answer)) return [];
-  const answer = working.answer;
-  const drawings = drawingsOf(each, working.inputs, answer.result, 'inch').map((data) => ({
-    template: '/parts/drawing',
-    data,
-  }));
-  const facts: Slot = {
-    template: '/parts/facts',
-    data: {
-      block: true,
-      items: [
-        { label: 'Kept', value: each.title, note: `line ${working.seq}` },
-        { label: 'Who, when', value: `${working.by}, ${momentText(working.at)}` },
-        { label: 'Build revision', value: String(working.revision) },
-      ],
-    },
-  };
-  const cautions = answer.cautions.map((text) => ({
-    template: '/parts/notice',
-    data: { kind: 'caution', text },
-  }));
-  return [
-    facts,
-    ...drawings,
-    ...answerSlots(each, answer, { uncertainty: 0, limitSource: 'the default of the limits table' }),
-    ...cautions,
-  ];
-}
-
-/** A computation within the call: its form with what the build already says, and what was kept of it last. */
-export function workingStep(
+/** A step that computes and measures: one of its parts, with the drawing of what is measured, its form, and what was kept. */
+export async function workingStep(
+  tx: Tx,
   sight: Sight,
   given: PageRequest,
   step: WorkedStep,
-  bench: Bench,
+  computations: ReadonlyMap<string, Registered>,
   again: Again | undefined,
-): StepBody {
-  const each = chosenComputation(step, bench, again?.typed.computation ?? given.query.of);
-  const form = workingForm(sight, step, each, again);
-  const last = bench.workings.findLast((working) => working.computation === each.name);
-  const others = WORKED_IN[step].filter((name) => name !== each.name);
-  const links: Slot = {
-    template: '/pages/call/actions',
-    data: {
-      buttons: others.map((name) => ({
-        label: bench.computations.get(name)?.title ?? name,
-        href: `${sight.base}/steps/${step}?of=${name}`,
-      })),
-    },
+): Promise<StepBody> {
+  const buildId = sight.build.id;
+  const workings = await listWorkings(tx, sight.caller, buildId);
+  const on: OnStep = {
+    workings,
+    marks: step === 'geometry' ? await judgedMarks(tx, sight.caller, buildId) : undefined,
+    log: step === 'adjuster' ? await lashLogOf(tx, sight.caller, buildId) : undefined,
   };
-  const lead: Slot = { template: '/parts/notice', data: { text: `${each.title}: ${each.summary}` } };
+  const part = returned(step, again) ?? partNamed(step, given.query.of) ?? openingPart(sight, step, on);
+  const body =
+    part === 'marks' && on.marks !== undefined
+      ? marksPart(sight, on.marks, again)
+      : part === 'lash' && on.log !== undefined
+        ? lashPart(sight, on.log, again)
+        : computedPart(sight, step, part, on, computations, again);
+  const overview = overviewTable(sight, step, part, on);
+  const heading: Slot = { template: '/pages/call/heading', data: { text: PART_TITLES[part] } };
   return {
-    forms: [form],
-    slots: [lead, formSlot(form, again), ...(last === undefined ? [] : keptSlots(last, each)), links],
+    forms: body.forms,
+    slots:
+      sight.side === 'desk'
+        ? [heading, ...body.slots, overview]
+        : [heading, ...body.slots, foldSlot('parts-of-step', 'All parts of this step', [overview])],
+    screens: screensOf(sight, step, part),
+    words: PART_WORDS[part],
   };
 }

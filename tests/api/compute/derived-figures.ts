@@ -192,12 +192,30 @@ export const FIGURES: readonly Derived[] = [
   {
     name: 'centreline',
     body: { before: deg(-161), after: deg(-63.5), side: 'exhaust', card: deg(110) },
-    result: { centreline: deg(112.25), advanceAgainstCard: deg(2.25) },
+    result: { centreline: deg(112.25), advanceAgainstCard: deg(2.25), costs: 'intake' },
   },
   {
     name: 'centreline',
     body: { opens: event(10, 'ATDC'), closes: event(39, 'ABDC') },
-    result: { centreline: deg(114.5) },
+    result: { centreline: deg(114.5), duration: deg(209) },
+  },
+  {
+    // The pointer .75 out: 9.25 ATDC and 38.25 ABDC are left, 209 about 114.5 less .75.
+    name: 'centreline',
+    body: {
+      opens: event(10, 'ATDC'),
+      closes: event(39, 'ABDC'),
+      pointerOff: deg(0.75),
+      card: deg(110),
+      cardDuration: deg(208),
+    },
+    result: {
+      centreline: deg(113.75),
+      advanceAgainstCard: deg(-3.75),
+      costs: 'exhaust',
+      duration: deg(209),
+      durationOverCard: deg(1),
+    },
   },
   {
     name: 'top-dead-centre',

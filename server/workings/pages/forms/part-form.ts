@@ -1,0 +1,23 @@
+import type { FormGroup } from '../../../../views/parts/form.examples.ts';
+import type { Sight } from '../../../calls/pages/sight.ts';
+import type { Shown } from '../../../forms/fields.ts';
+import type { Fields, FormFault } from '../../../forms/read-form.ts';
+import type { Chain } from '../chain.ts';
+
+/** A form of a computation in the words of the bench: which fields it has, and how they become the computation's own. */
+export interface PartForm {
+  readonly labels: Readonly<Record<string, string>>;
+  readonly button: string;
+  initial(sight: Sight, chain: Chain): Fields;
+  groups(shown: Shown, sight: Sight, chain: Chain): readonly FormGroup[];
+  /** The texts under the names of the computation's inputs. */
+  toTyped(fields: Fields): Fields;
+  /** A fault of the computation's input at the field it was typed into. */
+  faultAt(fault: FormFault): FormFault;
+}
+
+/** Big at the bench; the first one has the focus at the desk. */
+export const firstAt = (sight: Sight) => (sight.side === 'bench' ? { big: true } : { autofocus: true });
+export const atBench = (sight: Sight) => (sight.side === 'bench' ? { big: true } : {});
+
+export const sameField = (fault: FormFault): FormFault => fault;

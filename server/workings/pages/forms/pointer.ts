@@ -1,0 +1,30 @@
+import type { Slot } from '../../../../views/parts/part.ts';
+import { type Shown, selectField } from '../../../forms/fields.ts';
+import type { Fields } from '../../../forms/read-form.ts';
+import { type Chain, degreesText } from '../chain.ts';
+
+export const POINTER = { pointer: 'The pointer, since the stop was read' };
+
+/** Whether what the stop said was put right on the engine, or is to be taken off the readings. */
+export function pointerSlots(shown: Shown, { stop }: Chain): readonly Slot[] {
+  if (stop === undefined || stop.correction === 0) return [];
+  const off = degreesText(stop.correction);
+  return [
+    selectField(
+      shown,
+      'pointer',
+      POINTER.pointer,
+      { moved: 'It was moved and stands right', left: `It was left: take ${off}° off after TDC` },
+      { hint: `From line ${stop.working.seq}: the wheel reads ${off}° too much after TDC.` },
+    ),
+  ];
+}
+
+export const pointerInitial = ({ stop }: Chain): Fields =>
+  stop === undefined || stop.correction === 0
+    ? {}
+    : { pointer: 'moved', pointerOff: `${Number(stop.correction.toFixed(6))} deg` };
+
+/** The error goes along only where the pointer was left. */
+export const pointerTyped = ({ pointer, pointerOff = '' }: Fields): Fields =>
+  pointer === 'left' ? { pointerOff } : {};
