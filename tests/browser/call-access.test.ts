@@ -21,8 +21,12 @@ const AT_DESK = [...BESIDE, 'hold', 'close', 'share', 'takeover'];
 const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 const MINUTES = 60_000;
 
-async function axeFaults(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
+async function axeFaults(page: Page, rules?: readonly string[]): Promise<string[]> {
+  const axe = new AxeBuilder({ page });
+  const { violations } = await (rules === undefined
+    ? axe.withTags(RULES)
+    : axe.withRules([...rules])
+  ).analyze();
   return violations.map((fault) => `${fault.id}: ${fault.nodes.map((node) => node.html).join(' | ')}`);
 }
 
@@ -39,6 +43,8 @@ async function spill(page: Page): Promise<string[]> {
   });
 }
 
+/** By night only the colours are others. */
+const darkFaults = async (page: Page) => axeFaults(page, ['color-contrast']);
 const allFaults = async (page: Page) => [...(await axeFaults(page)), ...(await spill(page))];
 
 const WIDE = { width: 1280, height: 900 };
@@ -90,7 +96,7 @@ describe('every page of a call meets the access rules and fits its screen', () =
     expect(await atDesk({}, allFaults)).toEqual({});
   });
   it('at the desk in the dark', { timeout: 5 * MINUTES }, async () => {
-    expect(await atDesk({ colorScheme: 'dark' }, allFaults)).toEqual({});
+    expect(await atDesk({ colorScheme: 'dark' }, darkFaults)).toEqual({});
   });
   it('at the desk with text at twice its size', { timeout: 5 * MINUTES }, async () => {
     expect(await atDesk({}, spill, true)).toEqual({});
@@ -99,7 +105,7 @@ describe('every page of a call meets the access rules and fits its screen', () =
     expect(await atBench({}, allFaults)).toEqual({});
   });
   it('on the narrowest phone in the dark', { timeout: 5 * MINUTES }, async () => {
-    expect(await atBench({ colorScheme: 'dark' }, allFaults)).toEqual({});
+    expect(await atBench({ colorScheme: 'dark' }, darkFaults)).toEqual({});
   });
   it('on the narrowest phone with text at twice its size', { timeout: 5 * MINUTES }, async () => {
     expect(await atBench({}, spill, true)).toEqual({});
