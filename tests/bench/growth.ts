@@ -4,8 +4,8 @@ import { quickest, shown } from './measure.ts';
 import { OTHER_INPUTS } from './other-inputs.ts';
 
 /*
- * How the time of a computation grows with its lists. A step that costs more than twice what
- * its length has grown by is told as steep: sorting (n log n) stays far below it, a loop within a loop does not.
+ * How the time of a computation grows with its lists. One that costs more than twice what its length has grown by,
+ * between any two lengths, is told as steep: sorting (n log n) stays far below it, a loop within a loop does not.
  */
 const STEEP = 2;
 /** The last is past what any list may have: it is cut to the longest that is taken. */
@@ -29,15 +29,12 @@ async function stepsOf(each: Registered, input: Value, path: readonly string[]):
   return steps;
 }
 
-/** How many times the cost grew for each time the list grew, at the worst step. */
+/** How many times the cost grew for each time the list grew, at the worst: from one step to any later one. */
 function steepest(steps: readonly Step[]): number {
-  return Math.max(
-    0,
-    ...steps.slice(1).map((step, index) => {
-      const before = steps[index] ?? step;
-      return step.time / before.time / (step.length / before.length);
-    }),
+  const pairs = steps.flatMap((to, index) =>
+    steps.slice(0, index).map((from) => to.time / from.time / (to.length / from.length)),
   );
+  return Math.max(0, ...pairs);
 }
 
 say(

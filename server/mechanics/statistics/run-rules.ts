@@ -49,11 +49,16 @@ function completing(
 ): Signal[] {
   const line = (past * (limits.mean.upper - centre.mean)) / 3;
   const sides = means.map((value) => sideOf(value, centre.mean, line, slackOf(limits.mean)));
-  return sides.flatMap((side, index): Signal[] => {
-    if (side === 0 || index + 1 < enough) return [];
-    const last = sides.slice(Math.max(0, index + 1 - ofLast), index + 1);
-    return last.filter((each) => each === side).length >= enough ? [{ index, rule }] : [];
-  });
+  const found: Signal[] = [];
+  let above = 0;
+  let below = 0;
+  for (const [index, side] of sides.entries()) {
+    const left = sides[index - ofLast] ?? 0;
+    above += Number(side === 1) - Number(left === 1);
+    below += Number(side === -1) - Number(left === -1);
+    if (side !== 0 && (side === 1 ? above : below) >= enough) found.push({ index, rule });
+  }
+  return found;
 }
 
 /**
