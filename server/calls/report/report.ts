@@ -85,6 +85,9 @@ function notesSlots({ notes }: Sight): Slot[] {
   return [{ template: '/parts/table', data }];
 }
 
+/** Said by the sheet’s own cautions already. */
+const SAID_BEFORE = /^(Turn the engine by hand|The part maker’s figure goes|A gap is short)/;
+
 /** What goes with the figures above, each said once. */
 function cautionsOf(whole: Whole): string[] {
   const { sight, consequences } = whole;
@@ -93,7 +96,7 @@ function cautionsOf(whole: Whole): string[] {
     ...consequences.flatMap(({ cautions }) => cautions),
     ...workingCautions(whole),
   ];
-  return [...new Set([...CAUTIONS, ...own.filter((text) => !/^Turn the engine by hand/.test(text))])];
+  return [...new Set([...CAUTIONS, ...own.filter((text) => !SAID_BEFORE.test(text))])];
 }
 
 /** The call as a sheet to print and keep: in short, the parts that have something to say, the tape as its back page. */

@@ -50,18 +50,18 @@ function onSide(found: SetUpConsequences): Slot {
   return section(`What the ratio does on ${valveName(found.found.setUp)}`, [
     ...(found.stop ? [notice(STOP, 'caution')] : []),
     ...ratiosRun(found),
+    gapsTable(found),
     besideWide(
       column(
-        gapsTable(found),
-        ...said('Why not clear', reasonsOf(found)),
         filledColumns(figuresTable(found)),
+        ...said('Why not clear', reasonsOf(found)),
+        ...said('Limits, and where they come from', limitSources(found)),
+        ...said('Adjusters', [found.adjusters]),
+        ...said('What was reckoned with', found.notes),
+        ...said('Taken for granted', found.assumptions),
       ),
       ...drawingOf(found),
     ),
-    ...said('Limits, and where they come from', limitSources(found)),
-    ...said('Adjusters', [found.adjusters]),
-    ...said('What was reckoned with', found.notes),
-    ...said('Taken for granted', found.assumptions),
   ]);
 }
 

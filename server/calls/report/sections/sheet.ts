@@ -7,6 +7,7 @@ import { gapsOnSheet, liftsTable } from '../../../sheet/pages/sheet-tables.ts';
 import { ON_SPRING } from '../../../sheet/pages/sheet-words.ts';
 import type { OnSpring, Sheet } from '../../../sheet/sheet.ts';
 import { SIDES, type Side } from '../../../sheet/valve-rows.ts';
+import { valveName } from '../../pages/sight.ts';
 import { beside, besideWide, filledColumns, said, section } from '../slots.ts';
 import type { Whole } from '../whole.ts';
 
@@ -28,6 +29,22 @@ function struckOnes({ readings }: Sheet): string[] {
         : `${what}, now ${later.reading.readAs} by ${later.by}: ${later.reason}`,
     ];
   });
+}
+
+/** A valve whose gaps stand before and after in the part on its ratio is not told twice. */
+function withoutReckoned(sheet: Sheet, consequences: Whole['consequences']): Sheet {
+  const told = new Set(consequences.map(({ found }) => valveName(found.setUp)));
+  return { ...sheet, rows: sheet.rows.filter((row) => !told.has(valveName(row))) };
+}
+
+/** Odd valves that no swap has decided yet; what a swap decides stands with it. */
+function undecided(on: OnSpring): OnSpring {
+  const decided = new Set(on.swaps.flatMap(({ places }) => places));
+  const sides = on.sides.map((side) => ({
+    ...side,
+    odd: side.odd.filter((odd) => !decided.has(valveName(odd))),
+  }));
+  return { ...on, sides };
 }
 
 const ofSide = (sheet: Sheet, side: Side): Sheet => ({
@@ -52,18 +69,18 @@ function liftsOf(sheet: Sheet, on: OnSpring, base: string): Slot {
 }
 
 /** Every valve that was read, the odd one, what settles it, and what the swaps decide. */
-export function sheetSection({ sight, sheet: whole }: Whole): Slot[] {
+export function sheetSection({ sight, sheet: whole, consequences }: Whole): Slot[] {
   if (whole === undefined) return [];
   const sheet = readOnly(whole);
   return [
     section('Every valve', [
       ...sheet.springs.flatMap((on) => [
         ...wornLobes(on),
-        ...oddCards(on),
+        ...oddCards(undecided(on)),
         ...swapsTable(on),
         liftsOf(sheet, on, sight.base),
       ]),
-      ...gapsOnSheet(sheet),
+      ...gapsOnSheet(withoutReckoned(sheet, consequences)),
       ...said('Struck out or replaced on the sheet', struckOnes(sheet)),
     ]),
   ];

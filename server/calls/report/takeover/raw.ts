@@ -10,14 +10,17 @@ import { sayLash } from '../sections/marks.ts';
 import type { Whole } from '../whole.ts';
 import { type Card, card, type Item } from './cards.ts';
 
-/** Everything here is in inches unless it says otherwise. */
 const bare = (text: string): string => text.replaceAll(/ in\b/g, '');
+
+/** `.847, .848, .847 in`: the unit once, behind the last of those that share it. */
+const listed = (texts: readonly string[], between = ', '): string =>
+  texts.map((text, index) => (index === texts.length - 1 ? text : bare(text))).join(between);
 
 /** A pass as it was read; one that was struck or replaced in brackets, with the reason. */
 function sayPass(reading: Reading, all: readonly Reading[]): string {
   const later = all.find(({ id }) => id === reading.replacedBy);
-  const text = bare(reading.peak.readAs);
-  return later === undefined ? text : `(${text}: ${later.reason})`;
+  const text = reading.peak.readAs;
+  return later === undefined ? text : `(${bare(text)}: ${later.reason})`;
 }
 
 const KINDS: Readonly<Record<string, string>> = READING_KINDS;
@@ -30,7 +33,7 @@ function ofSetUp(sight: Sight, index: number): Item[] {
   const kinds = [...new Set(read.map(({ kind }) => kind))];
   const texts = kinds.map((kind) => {
     const passes = read.filter((each) => each.kind === kind).map((each) => sayPass(each, sight.readings));
-    return `${(KINDS[kind] ?? kind).toLowerCase()} ${passes.join(', ')}`;
+    return `${(KINDS[kind] ?? kind).toLowerCase()} ${listed(passes)}`;
   });
   return [
     {
@@ -56,7 +59,10 @@ function ofSheet(readings: readonly SheetReading[]): Item[] {
       const before = first?.arms === 'before' ? ', arms before' : '';
       return {
         label: `${SHEET_KINDS[kind]}, ${first?.valve ?? ''}${onSpring}${before}:`,
-        text: these.map((each) => `${each.cylinder} ${bare(each.reading.readAs)}`).join('; '),
+        text: listed(
+          these.map((each) => `${each.cylinder} ${each.reading.readAs}`),
+          '; ',
+        ),
       };
     });
   });
@@ -67,14 +73,14 @@ const NAMES: Readonly<Record<string, string>> = PART_KINDS;
 function ofPart({ partReadings }: Sight): Item[] {
   const read = stillStanding(partReadings).filter((each) => !isMark(each));
   if (read.length === 0) return [];
-  const texts = read.map((each) => `${(NAMES[each.kind] ?? each.kind).toLowerCase()} ${bare(each.readAs)}`);
+  const texts = read.map((each) => `${(NAMES[each.kind] ?? each.kind).toLowerCase()} ${each.readAs}`);
   return [{ label: 'Part in the hand:', text: texts.join('; ') }];
 }
 
 function ofMarks({ valves }: Whole['marks']): Item[] {
   return valves.map((valve) => ({
     label: `Tip mark ${valveName(valve)}:`,
-    text: valve.marks.map(({ readAs }) => bare(readAs)).join('; '),
+    text: valve.marks.map(({ readAs }) => readAs).join('; '),
   }));
 }
 
@@ -82,13 +88,13 @@ function ofMarks({ valves }: Whole['marks']): Item[] {
 function ofLog({ lines }: Whole['lash']): Item[] {
   const logged = lines.filter(({ moment, engine }) => moment === 'set' || engine !== 'not-said');
   if (logged.length === 0) return [];
-  return [{ label: 'Lash log:', text: logged.map((line) => `${line.on} ${bare(sayLash(line))}`).join('; ') }];
+  return [{ label: 'Lash log:', text: logged.map((line) => `${line.on} ${sayLash(line)}`).join('; ') }];
 }
 
 /** Every raw reading that stands, struck passes with their reason. */
 export const rawCard = ({ sight, sheet, marks, lash }: Whole): Card =>
   card(
-    'Raw readings, inches',
+    'Raw readings',
     [
       ...sight.setUps.flatMap((_, index) => ofSetUp(sight, index)),
       ...ofSheet(sheet?.readings ?? []),

@@ -1,0 +1,138 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { openCall, sendJson } from '../tools/call.ts';
+import { htmlFaults } from '../tools/html-faults.ts';
+import { type Person, type TestService, testService } from '../tools/service.ts';
+import { type WholeCall, wholeCall } from '../tools/whole-call.ts';
+
+/**
+ * The report of a call made by JSON with something of every kind. Its figures are worked by hand: a lobe of .350 in
+ * and .560 in at the valve is 1.600; a spring installed at 1.900, solid at 1.310, leaves 1.900 - 1.310 - .560 = .030
+ * to coil bind, and 1.900 - 1.310 - .350 x 1.5 = .065 with the card's ratio; the retainer is left .700 - .560 = .140
+ * over the seal.
+ */
+let service: TestService;
+let person: Person;
+let whole: WholeCall;
+let report: string;
+beforeAll(async () => {
+  service = await testService();
+  person = await service.person({ name: 'Robin at the desk' });
+  whole = await wholeCall(service, person);
+  report = text((await see(`/calls/${whole.callId}/report`)).body);
+});
+afterAll(() => service.close());
+
+const see = (url: string, cookies: Record<string, string> = person.cookies) =>
+  service.app.inject({ url, cookies });
+const ENTITIES: Readonly<Record<string, string>> = { '&lt;': '<', '&gt;': '>', '&amp;': '&', '&#39;': "'" };
+function text(html: string): string {
+  const bare = html
+    .replace(/<[^>]*>/g, ' ')
+    .replace(/&(lt|gt|amp|#39);/g, (found) => ENTITIES[found] ?? found);
+  return bare.replace(/[\s\u00a0]+/g, ' ');
+}
+
+describe('the report of a whole call', () => {
+  test.each([
+    ['the stop, at the top', 'Stop: a gap is short. Do not run it so, and have a qualified shop look.'],
+    ['the ratio in short', 'Light-spring ratio, 1 intake: 1.600 ±'],
+    ['the swap in short', /Swap of .*: it is the part \(arm [DE] and arm [DE]\)/],
+    ['the gaps in short', 'Gaps on 1 intake: short: room to coil bind, rocker to retainer;'],
+    ['what is not known in short', 'Gaps not known on 1 intake: piston to valve'],
+    ['who does what by when', 'Look up a longer spring: Sal Reed, by 2027-02-03.'],
+    ['caller and goal', 'Lin Marsh Engine builder'],
+    ['the struck pass with its reason', '(.460 in)'],
+    ['why it was struck', 'Struck out by Robin at the desk: one turn missed'],
+    ['a question that was answered', 'read back, all as entered'],
+    ['what would explain the readings', 'What would explain the readings.'],
+    ['how likely each explanation is', 'What would have to be true'],
+    ['the odd valve', '4 intake odd one'],
+    ['what the swap decides', 'The difference went with the arm'],
+    ['a reading between two gauges', '.024 to .028'],
+    [
+      'coil bind, before and after, reckoned',
+      /Room to coil bind \.065 ± \S+ reckoned \.030 ± \S+ reckoned, \.030 under \.060 short/,
+    ],
+    ['retainer to seal', /Retainer to seal \S+ ± \S+ reckoned \.140 ±/],
+    ['a measured gap', /Anything to the cover \.100 ± \S+ measured, \.040 over \.060/],
+    ['what a gap still lacks', /Piston to valve .{0,20}not yet lacks [a-z]/],
+    ['limits with their source', 'Coil bind, each spring .060 in'],
+    ['the source itself', 'common practice, no published source'],
+    ['the drawing of the margins', 'Along the stem to scale'],
+    ['what was measured of the part', 'Hole across the trunnion .4362 in, turned a quarter turn'],
+    ['a mark of the part, word for word', '“K7 <cast>”'],
+    ['none of these', 'None of these'],
+    ['the fastener', '7/16-14 UNC or 7/16-20 UNF'],
+    ['the cover', 'Room under the valve cover, sideways'],
+    ['a kept working', 'Roller sweep'],
+    [
+      'what a photograph shows and proves',
+      /The dial : the hand at 60 Proves line \d+: valve lift, pass 2, 1 intake, \.560 in/,
+    ],
+    ['who took it', /Robin at the desk, \d+ \w+, \d\d:\d\d, line \d+/],
+    ['advice and what it rests on', 'Do not run it on these springs. coil bind .060'],
+    ['marks of an arm, word for word', '“says one six”'],
+    ['the swaps in order', 'swap test'],
+    ['the build', 'Coil-bind height 1.310 in'],
+    ['the tape', 'Tape, times in UTC'],
+  ])('says %s', (_, words) => {
+    if (typeof words === 'string') expect(report).toContain(words);
+    else expect(report).toMatch(words);
+  });
+
+  test('the working on it is as the computation gives it: b - sqrt(b² - h²/4), by hand', () => {
+    // 1.455 - sqrt(1.455² - .280²) = .02720 in
+    expect(1.455 - Math.sqrt(1.455 ** 2 - 0.28 ** 2)).toBeCloseTo(0.0272, 4);
+    expect(report).toContain('Least sweep .0272 in');
+  });
+
+  test('never says that anything is safe', () => {
+    expect(report).not.toMatch(/\bsafe(ly|ty)?\b/i);
+  });
+
+  test('is the same for the builder, and sound on both sides', async () => {
+    const bench = await see('/bench/report', whole.bench);
+    expect(bench.statusCode).toBe(200);
+    expect(htmlFaults(bench.body)).toEqual([]);
+    expect(htmlFaults((await see(`/calls/${whole.callId}/report`)).body)).toEqual([]);
+    for (const words of ['Stop: a gap is short.', 'None of these', 'The difference went with the arm'])
+      expect(text(bench.body)).toContain(words);
+    const image = /<img src="(\/bench\/photographs\/[^"]+)"/.exec(bench.body)?.[1] ?? '';
+    expect((await see(image, whole.bench)).headers['content-type']).toBe('image/jpeg');
+  });
+
+  test('begins with what the caller rang for', async () => {
+    const place = (all: string, heading: string) => all.indexOf(`> ${heading}`.slice(2));
+    expect(place(report, 'Set-up 1: 1 intake')).toBeLessThan(place(report, 'The part in the hand'));
+    const asked = await wholeCall(service, person, 'identify');
+    const other = text((await see(`/calls/${asked.callId}/report`)).body);
+    expect(place(other, 'The part in the hand')).toBeLessThan(place(other, 'Set-up 1: 1 intake'));
+  });
+});
+
+test('a call with nothing in it has no empty parts on its report', async () => {
+  const { callId } = await openCall(service, person, 'Bare build');
+  const page = await see(`/calls/${callId}/report`);
+  expect(htmlFaults(page.body)).toEqual([]);
+  const bare = text(page.body);
+  for (const heading of [
+    'Set-up 1',
+    'Every valve',
+    'What the ratio does',
+    'The part in the hand',
+    'Photographs',
+  ])
+    expect(bare).not.toContain(`${heading} `);
+  expect(bare).toContain('Nothing is promised: no name and no date is on record.');
+  expect(bare).toContain('No stop is set.');
+});
+
+test('while the call is on hold its report says stop first, and asks for photographs only', async () => {
+  const { callId } = await openCall(service, person, 'Held build');
+  await sendJson(service, person.bearer, 'POST', `/api/v1/calls/${callId}/hold`, {
+    reason: 'metal in the oil',
+  });
+  const held = text((await see(`/calls/${callId}/report`)).body);
+  expect(held).toContain('Stop: nobody turns it. metal in the oil');
+  expect(held).toContain('Photographs only, until the desk lifts the hold.');
+});
