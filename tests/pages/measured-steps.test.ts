@@ -162,6 +162,8 @@ describe('timing is a chain', () => {
       'The intake peaks 102.75° after TDC: 3.25° advanced against the card. Advance costs intake gap to the piston',
     );
     expect(kept).toMatch(/The \.75° of line \d+ were taken off/);
+    // What was said of the pointer stands in the next form.
+    expect(await page('timing?of=events')).toMatch(/<option value="left" selected/);
     await working('centreline', 'centreline', { ...chained, pointer: 'moved' });
     expect(read(await page('timing?of=centreline'))).toContain('The intake peaks 103.5° after TDC');
   });

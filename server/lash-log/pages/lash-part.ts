@@ -51,15 +51,17 @@ function gapText({ reading }: LoggedLash['reading']): string {
   return `${(from ?? '').replace(/ .*$/, '')} to ${to ?? ''}`;
 }
 
+const NUT = { 'not-looked': 'nut not looked at', held: 'nut had not moved', moved: 'nut had moved' } as const;
+
 function lineCells(sight: Sight, line: LoggedLash): (string | TableCell)[] {
   const { reading, engine, moment, nut, on, doneBy } = line;
   const by = doneBy === '' ? reading.by : `${doneBy}; entered by ${reading.by}`;
+  const how = `${moment === 'set' ? 'set' : 'found'}${engine === 'not-said' ? '' : `, ${engine}`}`;
   return [
     `${reading.cylinder} ${reading.valve}`,
     { text: on, why: by },
+    { text: how, why: NUT[nut] },
     { text: gapText(reading), href: `${sight.base}/sheet/readings/${reading.id}` },
-    `${moment === 'set' ? 'set' : 'found'}${engine === 'not-said' ? '' : `, ${engine}`}`,
-    nut === 'not-looked' ? 'not looked at' : nut === 'moved' ? 'had moved' : 'had not moved',
   ];
 }
 
@@ -68,13 +70,7 @@ function logTable(sight: Sight, { lines, limit }: LashLog): Slot {
     template: '/parts/table',
     data: {
       caption: 'Lash log, newest day first',
-      columns: [
-        { label: 'Valve' },
-        { label: 'Day, who' },
-        { label: 'Lash', number: true },
-        { label: 'How' },
-        { label: 'Nut' },
-      ],
+      columns: [{ label: 'Valve' }, { label: 'Day, who' }, { label: 'How' }, { label: 'Lash', number: true }],
       rows: lines.toReversed().map((line) => ({ cells: lineCells(sight, line) })),
       empty: 'No lash kept yet. The first line: what it was found at, before anything is turned.',
       note: `Growth over ${limit.value.readAs} on one valve is asked about (${limit.source}). Hot and cold are not set against each other.`,

@@ -20,10 +20,16 @@ export function pointerSlots(shown: Shown, { stop }: Chain): readonly Slot[] {
   ];
 }
 
-export const pointerInitial = ({ stop }: Chain): Fields =>
-  stop === undefined || stop.correction === 0
-    ? {}
-    : { pointer: 'moved', pointerOff: `${Number(stop.correction.toFixed(6))} deg` };
+/** As it was said with the last reading since the stop; before there is one, that it was moved. */
+export function pointerInitial({ stop, peaks, events }: Chain): Fields {
+  if (stop === undefined || stop.correction === 0) return {};
+  const since = [...peaks, ...events].filter(({ working }) => working.seq > stop.working.seq);
+  const last = since.toSorted((a, b) => a.working.seq - b.working.seq).at(-1);
+  return {
+    pointer: last?.righted ? 'left' : 'moved',
+    pointerOff: `${Number(stop.correction.toFixed(6))} deg`,
+  };
+}
 
 /** The error goes along only where the pointer was left. */
 export const pointerTyped = ({ pointer, pointerOff = '' }: Fields): Fields =>

@@ -1,0 +1,120 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type DemoCall, openDemoCall } from '../tools/demo-call.ts';
+
+/** Marks, timing and lash entered at the bench with scripts off, then looked at from both sides. */
+let demo: DemoCall;
+beforeAll(async () => {
+  demo = await openDemoCall();
+});
+afterAll(() => demo?.close());
+
+const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+const PHONE = { width: 320, height: 640 };
+const PARTS = [
+  'geometry?of=marks',
+  'geometry?of=roller-sweep',
+  'timing?of=top-dead-centre',
+  'timing?of=centreline',
+  'timing?of=events',
+  'adjuster?of=adjuster',
+  'adjuster?of=lash',
+  'adjuster?of=lash-hot-cold',
+];
+
+async function faultsOf(page: Page): Promise<string[]> {
+  const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
+  const spill = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+  return [
+    ...violations.map((fault) => `${fault.id}: ${fault.nodes.map((node) => node.html).join(' | ')}`),
+    ...(spill > 0 ? [`${spill} px too wide`] : []),
+  ];
+}
+
+it('a builder without scripts keeps a mark, both stop readings, a centreline and two lashes', {
+  timeout: 300_000,
+}, async () => {
+  const page = await demo.bench({ viewport: { width: 360, height: 740 }, javaScriptEnabled: false });
+  const open = (at: string) => page.goto(`${demo.base}/bench/steps/${at}`);
+  // What was refused would answer 422, and no such response would come.
+  const keep = async (button: string) => {
+    const kept = page.waitForResponse((response) => response.status() === 303);
+    await page.getByRole('button', { name: button }).click();
+    await kept;
+    await page.waitForURL(/\/bench\/steps\//);
+  };
+  const field = (name: string) => page.getByRole('textbox', { name });
+
+  await open('geometry');
+  await field('Cylinder').fill('3');
+  await field('Width of the mark').fill('.062');
+  await page.getByRole('radio', { name: 'Toward the valley' }).check();
+  await field('Its middle from the stem’s middle').fill('.03');
+  await field('Pushrod it was made with').fill('7.8');
+  await keep('Keep the mark');
+  expect(await page.locator('.drawing-caption').allTextContents()).toContainEqual(
+    expect.stringContaining('Marks on 3 intake, by pushrod length'),
+  );
+
+  await open('timing?of=top-dead-centre');
+  await field('Before TDC, at the stop').fill('35.25');
+  await field('After TDC, at the stop').fill('36.75');
+  await keep('Keep both readings');
+  await page.getByRole('link', { name: 'Next: the centreline' }).click();
+  await field('Wheel on the way up').fill('60.75');
+  await field('Wheel on the way down').fill('146.25');
+  await page.getByLabel('The pointer, since the stop was read').selectOption('left');
+  await keep('Keep the centreline');
+  expect(await page.locator('.builder.stack').textContent()).toContain('The intake peaks 102.75° after TDC');
+
+  for (const [gap, moment] of [
+    ['.018', 'Set to this, and left so'],
+    ['.025', 'Found so, before anything was turned'],
+  ] as const) {
+    await open('adjuster?of=lash');
+    await field('Cylinder').fill('6');
+    await page.locator('#lash-f-lash').fill(gap);
+    await page.getByRole('radio', { name: moment }).check();
+    await page.getByRole('radio', { name: 'Had not moved' }).check();
+    await keep('Keep the lash');
+  }
+  expect(await page.locator('.builder.stack').textContent()).toContain('Is something wearing on this valve?');
+  await page.context().close();
+});
+
+describe('with all of that on record', () => {
+  const looks: readonly [string, 'desk' | 'bench', BrowserContextOptions][] = [
+    ['desk, dark', 'desk', { viewport: { width: 1280, height: 900 }, colorScheme: 'dark' }],
+    ['bench, on a small phone', 'bench', { viewport: PHONE }],
+  ];
+  it.each(looks)(
+    '%s: every part meets the access rules and fits its screen',
+    { timeout: 300_000 },
+    async (_, side, options) => {
+      const page = await demo[side](options);
+      const base = side === 'desk' ? `${demo.base}/calls/${demo.callId}` : `${demo.base}/bench`;
+      for (const part of PARTS) {
+        await page.goto(`${base}/steps/${part}`);
+        expect(await faultsOf(page), part).toEqual([]);
+      }
+      await page.context().close();
+    },
+  );
+
+  it('at the bench every target is at least 44 px high', { timeout: 120_000 }, async () => {
+    const page = await demo.bench({ viewport: PHONE });
+    for (const part of PARTS) {
+      await page.goto(`${demo.base}/bench/steps/${part}`);
+      const targets = page.locator(
+        '.builder > .form .button, .builder .field-input:visible, .builder > .form summary:visible',
+      );
+      for (const target of await targets.all())
+        expect(
+          (await target.boundingBox())?.height,
+          `${part}: ${await target.innerHTML()}`,
+        ).toBeGreaterThanOrEqual(44);
+    }
+    await page.context().close();
+  });
+});
