@@ -8,7 +8,7 @@ import type { Deps } from '../deps.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../http/api-route.ts';
 import { listSetUps, startSetUp } from '../set-ups/set-ups.ts';
 import { explainSetUp, explanationView, showExplanation } from './explain.ts';
-import { ratioOfSetUp, ratioView } from './ratio.ts';
+import { ratioOfSetUp, ratioView } from './ratio-view.ts';
 import { keepReading, listReadings, replaceReading } from './readings.ts';
 import { showThroughLift, throughLiftOf, throughLiftView } from './through-lift.ts';
 

@@ -10,7 +10,7 @@ import type { explainInput } from '../mechanics/explain-readings/json-input.ts';
 import { IN } from '../mechanics/kit/si.ts';
 import { stillStanding } from '../record/corrections/entries.ts';
 import { getSetUp, listSetUps, type SetUp } from '../set-ups/set-ups.ts';
-import { nominalsFor } from './ratio.ts';
+import { nominalsFor } from './ratio-input.ts';
 import { listReadings, type Reading } from './readings.ts';
 import { indicatorPlaces } from './set-up-anew.ts';
 
