@@ -14,10 +14,9 @@ export interface Mode {
 export const MODES: readonly Mode[] = [
   { name: 'as usual', desk: {}, bench: PHONE, deskHand: pointer },
   {
-    name: 'scripts off, in the dark, the narrowest phone',
+    name: 'scripts off, in the dark, no mouse at the desk and the narrowest phone',
     desk: { javaScriptEnabled: false, colorScheme: 'dark' },
     bench: { viewport: { width: 320, height: 640 }, javaScriptEnabled: false, colorScheme: 'dark' },
-    deskHand: pointer,
+    deskHand: keysOnly,
   },
-  { name: 'no mouse at the desk', desk: {}, bench: PHONE, deskHand: keysOnly },
 ];
