@@ -27,7 +27,7 @@ describe('the takeover card', () => {
     ['the stop flag', 'Stop: a gap is short.'],
     ['what is missing', 'the figures before and after on the tape'],
     ['raw passes, the struck one with its reason', 'valve lift (.460: one turn missed), .560, .560, .560'],
-    ['raw readings of the sheet, valve by valve', '1 .56; 2 .561;'],
+    ['raw readings of the sheet, valve by valve', '1: .56; 2: .561;'],
     ['both gauges of a reading', 'more than .024 in, less than .028 in'],
     [
       'marks word for word, and where the arm sits now',

@@ -60,7 +60,7 @@ function ofSheet(readings: readonly SheetReading[]): Item[] {
       return {
         label: `${SHEET_KINDS[kind]}, ${first?.valve ?? ''}${onSpring}${before}:`,
         text: listed(
-          these.map((each) => `${each.cylinder} ${each.reading.readAs}`),
+          these.map((each) => `${each.cylinder}: ${each.reading.readAs}`),
           '; ',
         ),
       };
