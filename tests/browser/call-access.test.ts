@@ -89,7 +89,7 @@ async function atDesk(
 async function atBench(
   options: BrowserContextOptions,
   look: (page: Page) => Promise<string[]>,
-  grow = false,
+  { grow = false, only }: Visit = {},
 ) {
   const page = await demo.bench({ viewport: NARROW, ...options });
   if (grow) await largeText(page);
