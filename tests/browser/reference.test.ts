@@ -37,12 +37,18 @@ async function open(url: string, width: number, colorScheme: 'light' | 'dark', j
   return { page, said, close: () => context.close() };
 }
 
+/** The pages of the computations are made of the same parts: their colours are looked at on the first of them. */
+const COLOURS_OF: ReadonlySet<string> = new Set([
+  ...pages,
+  ...names.slice(0, 4).map((name) => `/reference/${name}`),
+]);
 const ACCESS_RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
 describe.each([...pages, ...names.map((name) => `/reference/${name}`)])('%s', (url) => {
   it('meets the access rules in the dark, and the policy of the page blocks nothing', async () => {
     const { page, said, close } = await open(url, 1280, 'dark');
-    const { violations } = await new AxeBuilder({ page }).withTags(ACCESS_RULES).analyze();
+    const axe = new AxeBuilder({ page }).withTags(ACCESS_RULES);
+    const { violations } = await (COLOURS_OF.has(url) ? axe : axe.disableRules('color-contrast')).analyze();
     expect(
       violations.map((fault) => `${fault.id}: ${fault.nodes.map((node) => node.html).join(' | ')}`),
     ).toEqual([]);
