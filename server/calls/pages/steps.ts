@@ -1,4 +1,4 @@
-/** The steps of a call: any of them can be opened at any time, in any order. */
+/** The steps of a call. A person opens whichever they want, whenever they want. */
 export const STEPS = {
   triage: {
     title: 'Ask before anything is turned',
