@@ -1,7 +1,7 @@
 import type { MissingData } from '../../views/parts/missing.examples.ts';
 import type { CallContext } from '../call/context.ts';
-import { STEP_NAMES, STEPS, type StepName } from '../call/steps.ts';
 import { needsOf, nextStep } from './needs.ts';
+import { STEP_NAMES, STEPS, type StepName } from './steps.ts';
 
 /** What every step still lacks, each with its key, and the one that is next. */
 export function missingOf(context: CallContext, current: StepName | undefined): MissingData {

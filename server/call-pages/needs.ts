@@ -1,10 +1,10 @@
 import type { SetUpRatio } from '../assessment/ratio/ratio.ts';
 import { answerOf } from '../call/answered.ts';
 import { type CallContext, valveName } from '../call/context.ts';
-import { STEP_NAMES, type StepName } from '../call/steps.ts';
 import type { Question } from '../mechanics/questions/types.ts';
 import { stillStanding } from '../records/corrections/entries.ts';
 import type { Reading } from '../records/readings/readings.ts';
+import { STEP_NAMES, type StepName } from './steps.ts';
 
 /** One thing that a step asks for. `must`: the answer of the call waits for it. */
 export interface Need {

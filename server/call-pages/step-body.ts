@@ -4,7 +4,6 @@ import { type Explained, explainSetUp } from '../assessment/ratio/explain.ts';
 import type { CallContext } from '../call/context.ts';
 import type { RejectedForm, StepBody } from '../call/forms.ts';
 import { againstNewer, specStep } from '../call/spec/spec-step.ts';
-import type { StepName } from '../call/steps.ts';
 import type { WorkedStep } from '../call/worked/parts.ts';
 import { workingStep } from '../call/worked/working-step.ts';
 import type { Registered } from '../compute/registry.ts';
@@ -18,6 +17,7 @@ import { chosenSetUp, ratioStep } from '../steps/ratio/ratio-step.ts';
 import { sheetStep } from '../steps/sheet/sheet-step.ts';
 import { triageStep } from '../steps/triage/triage-step.ts';
 import type { PageRequest } from '../web/page-route.ts';
+import type { StepName } from './steps.ts';
 
 const SPEC_FORMS = ['build', 'cam', 'rockers', 'clearances'];
 

@@ -1,11 +1,11 @@
 import type { Component } from '../../views/parts/part.ts';
 import type { CallContext } from '../call/context.ts';
 import { errorsOf, formComponent, type RejectedForm, type StepBody } from '../call/forms.ts';
-import { STEP_NAMES, STEPS, type StepName } from '../call/steps.ts';
 import type { Page } from '../web/pages/render.ts';
 import { holdOf, stopForm } from './hold.ts';
 import { missingOf } from './missing.ts';
 import { followingStep } from './needs.ts';
+import { STEP_NAMES, STEPS, type StepName } from './steps.ts';
 import { tapeOf } from './tape.ts';
 
 function pagerOf(context: CallContext, step: StepName, screens: StepBody['screens']): Component {

@@ -2,7 +2,6 @@ import type { FastifyInstance } from 'fastify';
 import { loadContext } from '../call/context.ts';
 import type { RejectedForm } from '../call/forms.ts';
 import { runArm, runPlace, runSpec } from '../call/spec/build-actions.ts';
-import { isStep, type StepName } from '../call/steps.ts';
 import { runWorking } from '../call/worked/run-working.ts';
 import type { Tx } from '../database/database.ts';
 import { Failure } from '../problems/failure.ts';
@@ -26,6 +25,7 @@ import { runAnswer, runHold, runNote, runTriage } from './call-actions.ts';
 import { nextStep } from './needs.ts';
 import { stepBody } from './step-body.ts';
 import { stepPage } from './step-page.ts';
+import { isStep, type StepName } from './steps.ts';
 
 async function showStep(deps: Deps, tx: Tx, req: PageRequest, step: StepName, posted?: RejectedForm) {
   const context = await loadContext(tx, req);

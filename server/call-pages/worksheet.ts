@@ -10,12 +10,12 @@ import {
 } from '../../shared/schemas/words.ts';
 import type { DialData } from '../../views/parts/dial.examples.ts';
 import type { CallContext } from '../call/context.ts';
-import { STEPS } from '../call/steps.ts';
 import { dial } from '../drawings/dial.ts';
 import { rulerOf } from '../drawings/drawing.ts';
 import { SET_UP_LABELS } from '../steps/ratio/set-up-form.ts';
 import type { Page } from '../web/pages/render.ts';
 import { lacksOf } from './report/missing.ts';
+import { STEPS } from './steps.ts';
 import { sentence } from './tape-text.ts';
 
 const boxes = ({ 'not-said': _, ...words }: Readonly<Record<string, string>>) => Object.values(words);

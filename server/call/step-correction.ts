@@ -3,7 +3,6 @@ import type { Tx } from '../database/database.ts';
 import { getCall } from '../records/calls/calls.ts';
 import type { FormOptions } from '../web/forms/read-form.ts';
 import type { FormAnswer, PageRequest } from '../web/page-route.ts';
-import type { CallContext } from './context.ts';
 import { callIdOf } from './context.ts';
 import { readCorrection } from './correction-form.ts';
 import type { RejectedForm, StepBody } from './forms.ts';
@@ -14,6 +13,10 @@ import { addressOf, type Destination, type FormSource } from './step-form.ts';
 export interface EntryCorrection {
   /** Below the call, with the entry's id: `/readings/:readingId`. */
   readonly path: string;
+  /** Where its form posts to; left out, to its own address. */
+  readonly action?: string;
+  /** The id out of the address. */
+  readonly param: string;
   page(
     source: StepSource,
     id: string,
@@ -25,6 +28,7 @@ export interface EntryCorrection {
 /** Declares how entries of one kind are corrected. `param` is the name of the id in the path. */
 export function entryCorrection<Schema extends z.ZodObject, Entry>(of: {
   readonly path: string;
+  readonly action?: string;
   readonly param: string;
   readonly schema: Schema;
   /** The field that must be filled in unless the entry is struck out, and those that may be. */
@@ -48,6 +52,8 @@ export function entryCorrection<Schema extends z.ZodObject, Entry>(of: {
 }): EntryCorrection {
   return {
     path: of.path,
+    param: of.param,
+    ...(of.action === undefined ? {} : { action: of.action }),
     page: async (source, id, rejected) => of.page(source, id, rejected),
     async post(tx, req) {
       const id = req.params[of.param] ?? '';
@@ -65,5 +71,3 @@ export function entryCorrection<Schema extends z.ZodObject, Entry>(of: {
     },
   };
 }
-
-export type { CallContext };

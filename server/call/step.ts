@@ -1,4 +1,3 @@
-import type { z } from 'zod';
 import type { Registered } from '../compute/registry.ts';
 import type { Tx } from '../database/database.ts';
 import type { PageRequest } from '../web/page-route.ts';
@@ -8,6 +7,7 @@ import type { ReportPart } from './report-parts.ts';
 import type { EntryCorrection } from './step-correction.ts';
 import type { StepForm } from './step-form.ts';
 import type { TakeoverItem } from './takeover-items.ts';
+import type { WorksheetRows } from './worksheet-rows.ts';
 
 /** What a person is told and asked at a step. */
 export interface StepWords {
@@ -55,9 +55,13 @@ export interface StepDefinition<Name extends string, Loaded> {
   readonly forms: readonly StepForm[];
   /** How an entry that this step keeps is put right. */
   readonly corrections: readonly EntryCorrection[];
+  /** What it has found, in sentences that can be read aloud. */
+  found(loaded: Loaded, context: CallContext): readonly string[];
   /** Its parts of the report, each under the name that a goal's plan orders them by. */
   report(loaded: Loaded, context: CallContext): readonly ReportPart[];
   takeover(loaded: Loaded, context: CallContext): readonly TakeoverItem[];
+  /** What a blank sheet for the bench has of it. */
+  worksheet(context: CallContext): WorksheetRows;
 }
 
 /** A step with what it loads from kept inside: the frame of a call handles every step alike. */
@@ -68,11 +72,13 @@ export interface Step<Name extends string = string> {
   readonly forms: readonly StepForm[];
   readonly corrections: readonly EntryCorrection[];
   needs(context: CallContext): readonly Need[];
+  worksheet(context: CallContext): WorksheetRows;
   open(source: StepSource): Promise<OpenStep>;
 }
 
 export interface OpenStep {
   page(input: StepPageInput): StepBody;
+  found(): readonly string[];
   report(): readonly ReportPart[];
   takeover(): readonly TakeoverItem[];
 }
@@ -89,15 +95,15 @@ export function defineStep<const Name extends string, Loaded>(
     forms,
     corrections,
     needs: (context) => definition.needs(context),
+    worksheet: (context) => definition.worksheet(context),
     async open(source) {
       const loaded = await definition.load(source);
       return {
         page: (input) => definition.page(loaded, input),
+        found: () => definition.found(loaded, source.context),
         report: () => definition.report(loaded, source.context),
         takeover: () => definition.takeover(loaded, source.context),
       };
     },
   };
 }
-
-export type FormSchema = z.ZodObject;

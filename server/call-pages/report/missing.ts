@@ -1,6 +1,6 @@
 import type { CallContext } from '../../call/context.ts';
-import { STEP_NAMES, type StepName } from '../../call/steps.ts';
 import { needsOf } from '../needs.ts';
+import { STEP_NAMES, type StepName } from '../steps.ts';
 import type { ReportData } from './report-data.ts';
 
 /** The steps that a goal is about, beside what every call waits for. */

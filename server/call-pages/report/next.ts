@@ -1,9 +1,9 @@
-import { STEPS } from '../../call/steps.ts';
+import { nextOfPart } from '../../steps/identify/report.ts';
 import { ASK } from '../../steps/ratio/cause-words.ts';
+import { nextOfSetUp } from '../../steps/ratio/report-explained.ts';
 import { nextStep } from '../needs.ts';
+import { STEPS } from '../steps.ts';
 import type { ReportData } from './report-data.ts';
-import { nextOfSetUp } from './sections/explained.ts';
-import { nextOfPart } from './sections/identified.ts';
 
 /** The swap that would tell part from position, where one is still to be done. */
 function swapToDo({ sheet }: ReportData): string | undefined {

@@ -1,13 +1,13 @@
 import type { Component } from '../../../views/parts/part.ts';
 import { valveName } from '../../call/context.ts';
+import { workingsSection } from '../../call/worked/report.ts';
+import { consequencesSection } from '../../steps/consequences/report.ts';
+import { marksSection } from '../../steps/geometry/report.ts';
+import { identifiedSection } from '../../steps/identify/report.ts';
+import { setUpSection } from '../../steps/ratio/report.ts';
+import { sheetSection } from '../../steps/sheet/report.ts';
+import { photographsSection } from '../photographs/report.ts';
 import type { ReportData } from './report-data.ts';
-import { consequencesSection } from './sections/consequences.ts';
-import { identifiedSection } from './sections/identified.ts';
-import { marksSection } from './sections/marks.ts';
-import { photographsSection } from './sections/photographs.ts';
-import { setUpSection } from './sections/set-up.ts';
-import { sheetSection } from './sections/sheet.ts';
-import { workingsSection } from './sections/workings.ts';
 
 const PARTS = {
   identified: identifiedSection,

@@ -4,6 +4,8 @@ import type { Component } from '../../../views/parts/part.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import type { CallContext } from '../../call/context.ts';
 import { list, notice, run, section } from '../../call/report-parts.ts';
+import { specFacts } from '../../call/spec/spec-facts.ts';
+import { workingCautions } from '../../call/worked/report.ts';
 import { promiseState } from '../../steps/notes/notes-step.ts';
 import { armsTable, swapsTable } from '../../steps/parts/parts-step.ts';
 import { dayText, momentText } from '../../web/dates.ts';
@@ -13,8 +15,6 @@ import { tapeOf } from '../tape.ts';
 import { sentence } from '../tape-text.ts';
 import { partsInOrder } from './order.ts';
 import type { ReportData } from './report-data.ts';
-import { specFacts } from './sections/spec-facts.ts';
-import { workingCautions } from './sections/workings.ts';
 import { summaryComponent } from './summary.ts';
 
 const CAUTIONS = [

@@ -1,14 +1,14 @@
 import type { Component } from '../../../views/parts/part.ts';
 import { valveName } from '../../call/context.ts';
 import { ratioFigure, ratioName } from '../../call/ratio-text.ts';
+import { leadingText } from '../../call/worked/report.ts';
 import { rankedLines } from '../../steps/identify/candidate-text.ts';
+import { isMark } from '../../steps/identify/report.ts';
 import { promiseState } from '../../steps/notes/notes-step.ts';
 import { verdictOf } from '../../steps/ratio/ratio-answer.ts';
 import { missingForGoal } from './missing.ts';
 import { nextSentences } from './next.ts';
 import type { ReportData } from './report-data.ts';
-import { isMark } from './sections/identified.ts';
-import { leadingText } from './sections/workings.ts';
 
 const VERDICT_WORDS: Readonly<Record<string, string>> = {
   agrees: 'agrees',

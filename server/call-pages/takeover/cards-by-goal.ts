@@ -1,11 +1,11 @@
 import { GAP_KINDS, SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import { valveName } from '../../call/context.ts';
+import { leadingText } from '../../call/worked/report.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
 import type { SheetReading } from '../../records/sheet/sheet-table.ts';
+import { sayLash } from '../../steps/geometry/report.ts';
+import { nextOfPart } from '../../steps/identify/report.ts';
 import type { ReportData } from '../report/report-data.ts';
-import { nextOfPart } from '../report/sections/identified.ts';
-import { sayLash } from '../report/sections/marks.ts';
-import { leadingText } from '../report/sections/workings.ts';
 import { type Card, card, type Item } from './cards.ts';
 
 const NOT_YET = 'not on record yet';

@@ -1,15 +1,15 @@
 import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS } from '../../../shared/schemas/words.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
-import { STEP_NAMES, STEPS } from '../../call/steps.ts';
 import type { Photograph } from '../../records/photographs/photographs.ts';
+import { isMark } from '../../steps/identify/report.ts';
 import { promiseState } from '../../steps/notes/notes-step.ts';
 import { dayText, momentText } from '../../web/dates.ts';
 import { needsOf, nextStep } from '../needs.ts';
+import { provesText, showsText } from '../photographs/report.ts';
 import { nextSentences } from '../report/next.ts';
 import type { ReportData } from '../report/report-data.ts';
-import { isMark } from '../report/sections/identified.ts';
-import { provesText, showsText } from '../report/sections/photographs.ts';
 import { gapLines, oddLines, ratioLines } from '../report/summary.ts';
+import { STEP_NAMES, STEPS } from '../steps.ts';
 import { sentence } from '../tape-text.ts';
 
 /** One line of a card. */

@@ -5,9 +5,9 @@ import { type CallContext, valveName } from '../../call/context.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
 import type { Reading } from '../../records/readings/readings.ts';
 import type { SheetReading } from '../../records/sheet/sheet-table.ts';
+import { sayLash } from '../../steps/geometry/report.ts';
+import { isMark } from '../../steps/identify/report.ts';
 import type { ReportData } from '../report/report-data.ts';
-import { isMark } from '../report/sections/identified.ts';
-import { sayLash } from '../report/sections/marks.ts';
 import { type Card, card, type Item } from './cards.ts';
 
 const bare = (text: string): string => text.replaceAll(/ in\b/g, '');
