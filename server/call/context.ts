@@ -15,6 +15,7 @@ import { listPartReadings, type PartReading } from '../records/part-readings/par
 import { listPhotographs, type Photograph } from '../records/photographs/photographs.ts';
 import { listReadings, type Reading } from '../records/readings/readings.ts';
 import { listSetUps, type SetUp } from '../records/set-ups/set-ups.ts';
+import { listWorkings, type Working } from '../records/workings/workings.ts';
 import type { PageRequest, PageSide } from '../web/page-route.ts';
 
 /** A call with its build as one of the two sides sees it; what every page of a call is made from. */
@@ -41,6 +42,8 @@ export interface CallContext {
   readonly answers: readonly Answer[];
   readonly notes: readonly Note[];
   readonly photographs: readonly Photograph[];
+  /** Computations kept with the build. */
+  readonly workings: readonly Working[];
   readonly events: readonly RecordedEvent[];
 }
 
@@ -82,6 +85,7 @@ export async function loadContext(tx: Tx, req: PageRequest): Promise<CallContext
     ratios,
     answers: await listAnswers(tx, principal, buildId),
     notes: await listNotes(tx, principal, buildId),
+    workings: await listWorkings(tx, principal, buildId),
     photographs: await listPhotographs(tx, principal, buildId),
     events: await eventsAfter(tx, principal, buildId, 0, MOST_EVENTS),
   };

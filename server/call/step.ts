@@ -35,6 +35,20 @@ export interface StepSource {
   readonly computations: ReadonlyMap<string, Registered>;
 }
 
+/** What a step says of the call in whole. */
+export interface StepFindings {
+  readonly found: readonly string[];
+  /** Why nobody turns or runs it. */
+  readonly stop: readonly string[];
+  /** The reading or action worth most. */
+  readonly next: readonly string[];
+}
+
+/** Said wherever some gap is below its limit. */
+export const GAP_SHORT = 'A gap is short. Do not run it so, and have a qualified shop look.';
+
+export const NO_FINDINGS: StepFindings = { found: [], stop: [], next: [] };
+
 /** A page of the step being made. */
 export interface StepPageInput {
   readonly context: CallContext;
@@ -55,8 +69,10 @@ export interface StepDefinition<Name extends string, Loaded> {
   readonly forms: readonly StepForm[];
   /** How an entry that this step keeps is put right. */
   readonly corrections: readonly EntryCorrection[];
-  /** What it has found, in sentences that can be read aloud. */
-  found(loaded: Loaded, context: CallContext): readonly string[];
+  /** What it has found, and what follows, in sentences that can be read aloud. */
+  findings(loaded: Loaded, context: CallContext): StepFindings;
+  /** What goes with its figures wherever they are printed. */
+  cautions(loaded: Loaded, context: CallContext): readonly string[];
   /** Its parts of the report, each under the name that a goal's plan orders them by. */
   report(loaded: Loaded, context: CallContext): readonly ReportPart[];
   takeover(loaded: Loaded, context: CallContext): readonly TakeoverItem[];
@@ -78,7 +94,8 @@ export interface Step<Name extends string = string> {
 
 export interface OpenStep {
   page(input: StepPageInput): StepBody;
-  found(): readonly string[];
+  findings(): StepFindings;
+  cautions(): readonly string[];
   report(): readonly ReportPart[];
   takeover(): readonly TakeoverItem[];
 }
@@ -100,7 +117,8 @@ export function defineStep<const Name extends string, Loaded>(
       const loaded = await definition.load(source);
       return {
         page: (input) => definition.page(loaded, input),
-        found: () => definition.found(loaded, source.context),
+        findings: () => definition.findings(loaded, source.context),
+        cautions: () => definition.cautions(loaded, source.context),
         report: () => definition.report(loaded, source.context),
         takeover: () => definition.takeover(loaded, source.context),
       };

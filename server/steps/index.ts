@@ -33,3 +33,16 @@ export type StepName = (typeof STEPS)[number]['name'];
 
 /** The plans of all goals, as far as they name steps and parts of the report. */
 export const PLANS: Readonly<Record<Goal, GoalPlan<StepName, ReportPartName>>> = GOAL_PLANS;
+
+/** In this order the call asks for what the answer waits for. */
+export const ASKED: readonly StepName[] = [
+  'triage',
+  'identify',
+  'parts',
+  'cam',
+  'ratio',
+  'build',
+  'sheet',
+  'consequences',
+  'notes',
+];

@@ -1,10 +1,9 @@
 import type { Component } from '../../../views/parts/part.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
+import { readingWords } from '../../call/reading-text.ts';
 import { section } from '../../call/report-parts.ts';
 import { type Photograph, SHOWS } from '../../records/photographs/photographs.ts';
-import { readingWords } from '../../steps/ratio/passes-table.ts';
 import { momentText } from '../../web/dates.ts';
-import type { ReportData } from '../report/report-data.ts';
 
 /** As many as fit on half a sheet; the others stay in the record. */
 const MOST = 8;
@@ -37,7 +36,8 @@ function printed(photographs: readonly Photograph[]): Photograph[] {
 }
 
 /** The photographs small, each with what it proves, by whom and when. */
-export function photographsSection({ context, photographs }: ReportData): Component[] {
+export function photographsReport(context: CallContext): Component[] {
+  const { photographs } = context;
   if (photographs.length === 0) return [];
   const shown = printed(photographs);
   const left = photographs.length - shown.length;

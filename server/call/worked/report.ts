@@ -17,7 +17,7 @@ import { besideWide, column, run, said, section } from '../report-parts.ts';
 /** As many rows of an answer as are read on paper; the export has them all. */
 const MOST_ROWS = 8;
 
-type Computations = ReadonlyMap<string, Registered>;
+export type Computations = ReadonlyMap<string, Registered>;
 
 const kept = z.object({ result: z.unknown(), cautions: z.array(z.string()) });
 type Kept = z.output<typeof kept>;

@@ -1,6 +1,6 @@
 import { newLashLine } from '../../../shared/schemas/lash-log.ts';
 import { also, hasEvent, hasWorking } from '../../call/needs.ts';
-import { defineStep } from '../../call/step.ts';
+import { defineStep, NO_FINDINGS } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
 import { workedForm } from '../../call/worked/worked-form.ts';
 import { workedPage } from '../../call/worked/worked-page.ts';
@@ -44,7 +44,8 @@ export const adjusterStep = defineStep({
     workedForm(adjuster),
   ],
   corrections: [],
-  found: () => [],
+  findings: () => NO_FINDINGS,
+  cautions: () => [],
   report: ({ log }) => [{ name: 'lash', components: lashReport(log) }],
   takeover: (loaded) => adjusterItems(loaded),
   worksheet: () => NO_ROWS,

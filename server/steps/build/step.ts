@@ -2,7 +2,7 @@ import { also } from '../../call/needs.ts';
 import { BUILD_GROUPS } from '../../call/spec/spec-fields.ts';
 import { specFormPost } from '../../call/spec/spec-form-post.ts';
 import { afterSpec, type SpecStep, specPage } from '../../call/spec/spec-page.ts';
-import { defineStep } from '../../call/step.ts';
+import { defineStep, NO_FINDINGS } from '../../call/step.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { buildReport } from './report.ts';
 
@@ -41,7 +41,8 @@ export const buildStep = defineStep({
     }),
   ],
   corrections: [],
-  found: () => [],
+  findings: () => NO_FINDINGS,
+  cautions: () => [],
   report: (_, { build }) => [{ name: 'build', components: [buildReport(build)] }],
   takeover: () => [],
   worksheet: () => NO_ROWS,

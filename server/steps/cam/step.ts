@@ -2,7 +2,7 @@ import { also, must } from '../../call/needs.ts';
 import { CAM_GROUPS } from '../../call/spec/spec-fields.ts';
 import { specFormPost } from '../../call/spec/spec-form-post.ts';
 import { afterSpec, type SpecStep, specPage } from '../../call/spec/spec-page.ts';
-import { defineStep } from '../../call/step.ts';
+import { defineStep, NO_FINDINGS } from '../../call/step.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 
 const STEP: SpecStep = { name: 'cam', groups: CAM_GROUPS };
@@ -31,7 +31,8 @@ export const camStep = defineStep({
   page: (_, input) => specPage(STEP, input),
   forms: [specFormPost({ path: '/spec/cam', reason: 'cam card', to: ({ part }) => afterSpec(STEP, part) })],
   corrections: [],
-  found: () => [],
+  findings: () => NO_FINDINGS,
+  cautions: () => [],
   report: () => [],
   takeover: () => [],
   worksheet: () => NO_ROWS,

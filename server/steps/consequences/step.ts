@@ -1,5 +1,5 @@
 import { also, hasEvent, mustFor } from '../../call/needs.ts';
-import { defineStep } from '../../call/step.ts';
+import { defineStep, GAP_SHORT } from '../../call/step.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { consequencesPage } from './consequences-page.ts';
 import { consequencesForms } from './forms.ts';
@@ -40,7 +40,11 @@ export const consequencesStep = defineStep({
   page: consequencesPage,
   forms: consequencesForms,
   corrections: [],
-  found: (all, context) => foundGaps(bySide(context, all)),
+  findings: (all, context) => {
+    const sides = bySide(context, all);
+    return { found: foundGaps(sides), stop: sides.some(({ stop }) => stop) ? [GAP_SHORT] : [], next: [] };
+  },
+  cautions: (all, context) => bySide(context, all).flatMap(({ cautions }) => cautions),
   report: (all, context) => [{ name: 'consequences', components: consequencesReport(bySide(context, all)) }],
   takeover: (all, context) => gapItems(bySide(context, all)),
   worksheet: () => NO_ROWS,

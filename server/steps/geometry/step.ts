@@ -1,7 +1,7 @@
 import { newTipMark } from '../../../shared/schemas/tip-mark.ts';
 import { judgedMarks } from '../../assessment/tip-marks/judged.ts';
 import { also, hasEvent, hasWorking } from '../../call/needs.ts';
-import { defineStep } from '../../call/step.ts';
+import { defineStep, NO_FINDINGS } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
 import { workedForm } from '../../call/worked/worked-form.ts';
 import { workedPage } from '../../call/worked/worked-page.ts';
@@ -52,7 +52,8 @@ export const geometryStep = defineStep({
     workedForm(geometry),
   ],
   corrections: [markCorrection],
-  found: () => [],
+  findings: () => NO_FINDINGS,
+  cautions: () => [],
   report: ({ marks }) => [{ name: 'marks', components: marksReport(marks) }],
   takeover: ({ marks }, context) => markItems(context, marks),
   worksheet: () => NO_ROWS,

@@ -7,7 +7,7 @@ import { partCorrection } from './correction.ts';
 import { partForms } from './forms.ts';
 import { foundOfPart } from './found.ts';
 import { identifyPage } from './identify-page.ts';
-import { partReport } from './report.ts';
+import { nextOfPart, partReport } from './report.ts';
 import { partItems } from './takeover.ts';
 
 /** What a part in the hand may be, from what is measured and read of it. */
@@ -38,7 +38,15 @@ export const identifyStep = defineStep({
   page: (found, input) => identifyPage(found, input),
   forms: partForms,
   corrections: [partCorrection],
-  found: (found) => foundOfPart(found),
+  findings: (found, context) => {
+    const next = found.standing.length === 0 ? undefined : nextOfPart(context, found);
+    return {
+      found: foundOfPart(found),
+      stop: [],
+      next: next === undefined ? [] : [next.replace(/^Next: (.)/, (_, first: string) => first.toUpperCase())],
+    };
+  },
+  cautions: () => [],
   report: (found, context) => [{ name: 'part', components: partReport(context, found) }],
   takeover: (found, context) => partItems(context, found),
   worksheet: () => NO_ROWS,

@@ -1,6 +1,6 @@
 import { newNote } from '../../../shared/schemas/commands.ts';
 import { must } from '../../call/needs.ts';
-import { defineStep } from '../../call/step.ts';
+import { defineStep, NO_FINDINGS } from '../../call/step.ts';
 import { freeForm, stepForm } from '../../call/step-form.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { finishPromise, keepNote } from '../../records/notes/notes.ts';
@@ -53,7 +53,8 @@ export const notesStep = defineStep({
     }),
   ],
   corrections: [],
-  found: () => [],
+  findings: () => NO_FINDINGS,
+  cautions: () => [],
   report: (_, { notes }) => [{ name: 'notes', components: notesReport(notes) }],
   takeover: (_, context) => returnItems(context),
   worksheet: () => NO_ROWS,

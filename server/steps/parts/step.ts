@@ -1,7 +1,7 @@
 import { newArm, placeArm } from '../../../shared/schemas/commands.ts';
 import { must } from '../../call/needs.ts';
 import { specFormPost } from '../../call/spec/spec-form-post.ts';
-import { defineStep } from '../../call/step.ts';
+import { defineStep, NO_FINDINGS } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { addArm } from '../../records/arms/arms.ts';
@@ -51,7 +51,8 @@ export const partsStep = defineStep({
     }),
   ],
   corrections: [],
-  found: () => [],
+  findings: () => NO_FINDINGS,
+  cautions: () => [],
   report: (_, context) => [{ name: 'arms', components: armsReport(context) }],
   takeover: (_, context) => markItems(context),
   worksheet: () => ({

@@ -2,13 +2,13 @@ import { correctReading } from '../../../shared/schemas/commands.ts';
 import type { CallContext } from '../../call/context.ts';
 import { correctionForm, standsAs } from '../../call/correction-form.ts';
 import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
+import { readingWords } from '../../call/reading-text.ts';
 import { entryCorrection } from '../../call/step-correction.ts';
 import { notFound } from '../../problems/failure.ts';
 import { listReadings, replaceReading } from '../../records/readings/readings.ts';
 import { getSetUp, type SetUp } from '../../records/set-ups/set-ups.ts';
 import { quantityField } from '../../web/forms/fields.ts';
 import { dialView } from './dial-view.ts';
-import { readingWords } from './passes-table.ts';
 import { dialUnit } from './reading-form.ts';
 
 const LABELS = {

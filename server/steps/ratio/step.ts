@@ -1,7 +1,7 @@
 import { defineStep } from '../../call/step.ts';
 import { passCorrection } from './correct-reading.ts';
 import { ratioForms } from './forms.ts';
-import { foundRatios } from './found.ts';
+import { foundRatios, nextOnEngine } from './found.ts';
 import { loadExplanations } from './load.ts';
 import { ratioNeeds } from './needs.ts';
 import { ratioPage } from './ratio-page.ts';
@@ -24,7 +24,12 @@ export const ratioStep = defineStep({
   page: ratioPage,
   forms: ratioForms,
   corrections: [passCorrection],
-  found: (_, context) => foundRatios(context),
+  findings: (explained, context) => ({
+    found: foundRatios(context),
+    stop: [],
+    next: nextOnEngine(context, explained),
+  }),
+  cautions: (_, { ratios }) => ratios.flatMap(({ cautions }) => cautions),
   report: (explained, context) => [{ name: 'ratio', components: ratioReport(context, explained) }],
   takeover: (_, context) => rawPasses(context),
   worksheet: ratioRows,

@@ -34,7 +34,7 @@ const BLANKS = [
   SET_UP_LABELS['method.pushedIn'],
 ];
 
-const PASSES = ['Lobe 1', 'Lobe 2', 'Lobe 3', 'Valve 1', 'Valve 2', 'Valve 3', '', ''];
+const PASSES = ['Lobe 1', 'Lobe 2', 'Lobe 3', 'Valve 1', 'Valve 2', 'Valve 3'];
 
 const EXAMPLE = { perTurn: 0.1, graduation: 0.001, turns: 4, needle: 0.082 } as const;
 

@@ -1,11 +1,11 @@
 import { type Sheet, sheetOf } from '../../assessment/sheet/sheet.ts';
 import type { CallContext } from '../../call/context.ts';
 import { also, hasEvent } from '../../call/needs.ts';
-import { defineStep } from '../../call/step.ts';
+import { defineStep, GAP_SHORT } from '../../call/step.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { sheetCorrection } from './correction.ts';
 import { sheetForms } from './forms.ts';
-import { foundOnSheet } from './found.ts';
+import { foundOnSheet, swapToDo } from './found.ts';
 import { sheetReport } from './report.ts';
 import { sheetPage } from './sheet-page.ts';
 import { sheetItems } from './takeover.ts';
@@ -37,7 +37,12 @@ export const sheetStep = defineStep({
   page: sheetPage,
   forms: sheetForms,
   corrections: [sheetCorrection],
-  found: foundOnSheet,
+  findings: (sheet) => ({
+    found: foundOnSheet(sheet),
+    stop: sheet.stop ? [GAP_SHORT] : [],
+    next: swapToDo(sheet),
+  }),
+  cautions: () => [],
   report: (sheet, context) => [{ name: 'sheet', components: sheetReport(context, sheet) }],
   takeover: (sheet, context) => sheetItems(context, sheet),
   worksheet: (context) => ({ ...NO_ROWS, valves: valvesToRead(context) }),

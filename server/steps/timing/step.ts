@@ -1,5 +1,5 @@
 import { also, hasWorking } from '../../call/needs.ts';
-import { defineStep } from '../../call/step.ts';
+import { defineStep, NO_FINDINGS } from '../../call/step.ts';
 import { NOT_YET } from '../../call/takeover-items.ts';
 import type { WorkedData } from '../../call/worked/part.ts';
 import { workingText } from '../../call/worked/report.ts';
@@ -32,7 +32,8 @@ export const timingStep = defineStep({
   page: (loaded, input) => workedPage(timing, loaded, input),
   forms: [workedForm(timing)],
   corrections: [],
-  found: () => [],
+  findings: () => NO_FINDINGS,
+  cautions: () => [],
   report: () => [],
   takeover: ({ workings, computations }) => {
     const last = workings.findLast(({ computation }) => COMPUTATIONS.includes(computation));

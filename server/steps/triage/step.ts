@@ -1,6 +1,6 @@
 import { triage } from '../../../shared/schemas/commands.ts';
 import { must } from '../../call/needs.ts';
-import { defineStep } from '../../call/step.ts';
+import { defineStep, NO_FINDINGS } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { recordTriage } from '../../records/calls/hold.ts';
@@ -34,7 +34,8 @@ export const triageStep = defineStep({
     }),
   ],
   corrections: [],
-  found: () => [],
+  findings: () => NO_FINDINGS,
+  cautions: () => [],
   report: () => [],
   takeover: () => [],
   worksheet: () => NO_ROWS,
