@@ -38,16 +38,18 @@ export interface StepSource {
 /** What a step says of the call in whole. */
 export interface StepFindings {
   readonly found: readonly string[];
-  /** Why nobody turns or runs it. */
+  /** What is not known and would have to be. */
+  readonly notKnown: readonly string[];
+  /** Why nobody turns or runs it, as it is said after “Stop:”. */
   readonly stop: readonly string[];
   /** The reading or action worth most. */
   readonly next: readonly string[];
 }
 
 /** Said wherever some gap is below its limit. */
-export const GAP_SHORT = 'A gap is short. Do not run it so, and have a qualified shop look.';
+export const GAP_SHORT = 'a gap is short. Do not run it so, and have a qualified shop look.';
 
-export const NO_FINDINGS: StepFindings = { found: [], stop: [], next: [] };
+export const NO_FINDINGS: StepFindings = { found: [], notKnown: [], stop: [], next: [] };
 
 /** A page of the step being made. */
 export interface StepPageInput {

@@ -22,7 +22,7 @@ export function stopFlag({ context, findings }: WholeCall): { stands: boolean; w
   const [first] = [...findings.values()].flatMap(({ stop }) => stop);
   return first === undefined
     ? { stands: false, word: 'No stop is set.', text: 'Any resistance: stop, back off, find out.' }
-    : { stands: true, word: 'Stop.', text: first };
+    : { stands: true, word: 'Stop:', text: first };
 }
 
 const MOST_NEXT = 2;
@@ -45,11 +45,12 @@ export function nextSentences({ frame, context, findings }: WholeCall): string[]
 const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 /** What is missing, as sentences: what is wanted in one, and each question by itself. */
-export function missingSentences({ frame, context }: WholeCall): string[] {
+export function missingSentences({ frame, context, findings }: WholeCall): string[] {
   const needs = lacksOf(frame, context).map(({ text }) => text);
   const isQuestion = (text: string) => text.endsWith('?');
+  const gaps = [...findings.values()].flatMap(({ notKnown }) => notKnown);
   const wanted = needs.filter((text) => !isQuestion(text)).join('; ');
-  return [...(wanted === '' ? [] : [`${sentence(wanted)}.`]), ...needs.filter(isQuestion)];
+  return [...(wanted === '' ? [] : [`${sentence(wanted)}.`]), ...needs.filter(isQuestion), ...gaps];
 }
 
 /** What was promised and is not done yet. */

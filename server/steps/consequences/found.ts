@@ -11,3 +11,13 @@ export const foundGaps = (all: readonly SetUpConsequences[]): string[] =>
     );
     return told.length === 0 ? [] : [`Gaps on ${valveName(found.found.setUp)}: ${told.join('; ')}.`];
   });
+
+export const unknownGaps = (all: readonly SetUpConsequences[]): string[] =>
+  all.flatMap(({ gaps, found }) => {
+    const unknown = gaps
+      .filter(({ verdict }) => verdict === undefined)
+      .map(({ title }) => title.toLowerCase());
+    return unknown.length === 0
+      ? []
+      : [`Gaps not known on ${valveName(found.setUp)}: ${unknown.join(', ')}.`];
+  });

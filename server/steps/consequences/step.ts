@@ -3,7 +3,7 @@ import { defineStep, GAP_SHORT } from '../../call/step.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { consequencesPage } from './consequences-page.ts';
 import { consequencesForms } from './forms.ts';
-import { foundGaps } from './found.ts';
+import { foundGaps, unknownGaps } from './found.ts';
 import { bySide, loadConsequences } from './load.ts';
 import { consequencesReport } from './report.ts';
 import { gapItems } from './takeover.ts';
@@ -42,7 +42,12 @@ export const consequencesStep = defineStep({
   corrections: [],
   findings: (all, context) => {
     const sides = bySide(context, all);
-    return { found: foundGaps(sides), stop: sides.some(({ stop }) => stop) ? [GAP_SHORT] : [], next: [] };
+    return {
+      found: foundGaps(sides),
+      notKnown: unknownGaps(sides),
+      stop: sides.some(({ stop }) => stop) ? [GAP_SHORT] : [],
+      next: [],
+    };
   },
   cautions: (all, context) => bySide(context, all).flatMap(({ cautions }) => cautions),
   report: (all, context) => [{ name: 'consequences', components: consequencesReport(bySide(context, all)) }],

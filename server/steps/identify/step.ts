@@ -42,6 +42,7 @@ export const identifyStep = defineStep({
     const next = found.standing.length === 0 ? undefined : nextOfPart(context, found);
     return {
       found: foundOfPart(found),
+      notKnown: [],
       stop: [],
       next: next === undefined ? [] : [next.replace(/^Next: (.)/, (_, first: string) => first.toUpperCase())],
     };

@@ -26,6 +26,7 @@ export const ratioStep = defineStep({
   corrections: [passCorrection],
   findings: (explained, context) => ({
     found: foundRatios(context),
+    notKnown: [],
     stop: [],
     next: nextOnEngine(context, explained),
   }),

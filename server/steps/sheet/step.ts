@@ -39,6 +39,7 @@ export const sheetStep = defineStep({
   corrections: [sheetCorrection],
   findings: (sheet) => ({
     found: foundOnSheet(sheet),
+    notKnown: [],
     stop: sheet.stop ? [GAP_SHORT] : [],
     next: swapToDo(sheet),
   }),
