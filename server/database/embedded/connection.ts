@@ -13,8 +13,6 @@ const REPORT_MS = 10_000;
 
 export interface Connection {
   readonly client: pg.Client;
-  /** Of the server. */
-  readonly pid: number;
   readonly port: number;
 }
 
@@ -58,7 +56,7 @@ export async function connectWhenReady(
     for (;;) {
       const lock = await readLockFile(cluster.folder.cluster);
       const port = lock?.pid === pid ? lock.openPort : undefined;
-      const connection = port === undefined ? undefined : await tryToConnect(cluster, pid, port);
+      const connection = port === undefined ? undefined : await tryToConnect(cluster, port);
       if (connection || !(await alive())) return connection;
       await setTimeout(RETRY_MS);
     }
@@ -67,9 +65,9 @@ export async function connectWhenReady(
   }
 }
 
-async function tryToConnect(cluster: Cluster, pid: number, port: number): Promise<Connection | undefined> {
+async function tryToConnect(cluster: Cluster, port: number): Promise<Connection | undefined> {
   try {
-    return { client: await connectAsOwner(cluster, port), pid, port };
+    return { client: await connectAsOwner(cluster, port), port };
   } catch (error) {
     if (NOT_YET.includes(codeOf(error)) || /timeout|terminated/i.test(String(error))) return undefined;
     throw error;

@@ -2,8 +2,6 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { randomInt } from 'node:crypto';
 import { once } from 'node:events';
 import { type FileHandle, open, readFile, rename, stat, truncate, writeFile } from 'node:fs/promises';
-import { createServer } from 'node:net';
-import { codeOf } from '../busy.ts';
 import { type Cluster, pgdataFor } from './cluster.ts';
 import { type Connection, connectWhenReady } from './connection.ts';
 import { type DataFolder, ifPresent } from './data-folder.ts';
@@ -32,12 +30,13 @@ export async function launch(cluster: Cluster, fixedPort: number | undefined): P
     if (connection) {
       // A file that is lost or cut off costs no more than another port.
       if (port !== remembered) await writeFile(folder.port, `${port}\n`);
-      log(`The database server runs (pid ${connection.pid}, port ${port}).`);
+      log(`The database server runs (pid ${child.pid}, port ${port}).`);
       return connection;
     }
+    const fault = await lastLogLines(folder, 8);
     // A port that a stranger has is the only failure that a repeat mends.
-    if (fixedPort !== undefined || attempt === PORT_TRIES || (await isFree(port))) {
-      throw new Error(`PostgreSQL did not start:\n${await lastLogLines(folder, 8)}`);
+    if (fixedPort !== undefined || attempt === PORT_TRIES || !fault.includes('Address already in use')) {
+      throw new Error(`PostgreSQL did not start:\n${fault}`);
     }
     port = randomPort();
   }
@@ -88,20 +87,6 @@ async function rememberedPort(file: string): Promise<number | undefined> {
 
 function randomPort(): number {
   return randomInt(LOWEST_PORT, HIGHEST_PORT + 1);
-}
-
-async function isFree(port: number): Promise<boolean> {
-  const probe = createServer();
-  try {
-    probe.listen({ port, host: '127.0.0.1', exclusive: true });
-    await once(probe, 'listening');
-  } catch (error) {
-    if (['EADDRINUSE', 'EACCES'].includes(codeOf(error))) return false;
-    throw error;
-  }
-  probe.close();
-  await once(probe, 'close');
-  return true;
 }
 
 /**

@@ -123,8 +123,13 @@ async function findOrLaunch(
   cluster: Cluster,
   fixedPort: number | undefined,
 ): Promise<{ connection: Connection; adopted: boolean }> {
+  const { folder, log } = cluster;
   await createClusterOnce(cluster);
-  const running = await connectToRunning(cluster);
+  const server = await findServer(folder.cluster);
+  // One that is on its way out ends while we wait for it, and another is started.
+  const running =
+    server && (await connectWhenReady(cluster, server.pid, () => runsOn(folder.cluster, server.pid)));
+  if (running) log(`The database server is running already (pid ${server.pid}, port ${running.port}).`);
   const connection = running ?? (await launch(cluster, fixedPort));
   try {
     await createDatabaseOnce(connection.client);
@@ -133,18 +138,6 @@ async function findOrLaunch(
     throw error;
   }
   return { connection, adopted: running !== undefined };
-}
-
-/** The server that an earlier or another process of the service started; one on its way out counts for none. */
-async function connectToRunning(cluster: Cluster): Promise<Connection | undefined> {
-  const path = cluster.folder.cluster;
-  const found = await findServer(path);
-  if (!found) return undefined;
-  const connection = await connectWhenReady(cluster, found.pid, () => runsOn(path, found.pid));
-  if (connection) {
-    cluster.log(`The database server is running already (pid ${found.pid}, port ${connection.port}).`);
-  }
-  return connection;
 }
 
 /** Stops the server unless another process uses it. Called with the start lock held and no connection left. */
