@@ -2,7 +2,7 @@ import { createViews } from '../views/engine.ts';
 import { signInLimits } from './access/sign-in-limits.ts';
 import { buildApp } from './app.ts';
 import { loadComputations } from './compute/registry.ts';
-import { type Config, readConfig, SettingFaults } from './config/config.ts';
+import { readConfig, SettingFaults } from './config/config.ts';
 import { openDatabase } from './database/database.ts';
 import { startEmbedded } from './database/embedded/start-embedded.ts';
 import { migrate, migrationNames } from './database/migrate.ts';
@@ -14,36 +14,30 @@ import { announce } from './start/announce.ts';
 import { endService } from './start/ending.ts';
 import { firstRun } from './start/first-run.ts';
 
-type Log = (message: string) => void;
-
-/** Finds or starts the database server and brings the database up to date. */
-async function prepareDatabase(config: Config, log: Log) {
+async function main(): Promise<void> {
+  const config = readConfig(process.env);
+  const say = (message: string) =>
+    process.stdout.write(`${JSON.stringify({ level: 30, time: Date.now(), msg: message })}\n`);
   const embedded =
-    config.DATABASE_URL === undefined ? await startEmbedded({ dataDir: config.DATA_DIR, log }) : undefined;
+    config.DATABASE_URL === undefined
+      ? await startEmbedded({ dataDir: config.DATA_DIR, log: say })
+      : undefined;
   const ownerUrl = config.DATABASE_URL ?? embedded?.ownerUrl ?? '';
   if (config.SERVICE_DATABASE_URL === undefined) await ensureServiceRole(ownerUrl);
   await migrate(ownerUrl);
-  return { embedded, ownerUrl, serviceAt: config.SERVICE_DATABASE_URL ?? serviceUrl(ownerUrl) };
-}
 
-async function main(): Promise<void> {
-  const config = readConfig(process.env);
-  const say: Log = (message) =>
-    process.stdout.write(`${JSON.stringify({ level: 30, time: Date.now(), msg: message })}\n`);
-  // The database server starts in processes of its own; meanwhile this one makes ready what needs no database.
-  const [{ embedded, ownerUrl, serviceAt }, computations, assets, names] = await Promise.all([
-    prepareDatabase(config, say),
+  const db = openDatabase(config.SERVICE_DATABASE_URL ?? serviceUrl(ownerUrl), {
+    poolSize: config.POOL_SIZE,
+    onIdleError: (error) => say(`a database connection was lost: ${error.message}`),
+  });
+  const serviceAt = config.SERVICE_DATABASE_URL ?? serviceUrl(ownerUrl);
+  const hub = openHub(serviceAt, say);
+  const lifecycle = { draining: false };
+  const [computations, assets, names] = await Promise.all([
     loadComputations(),
     loadAssets(),
     migrationNames(),
   ]);
-
-  const db = openDatabase(serviceAt, {
-    poolSize: config.POOL_SIZE,
-    onIdleError: (error) => say(`a database connection was lost: ${error.message}`),
-  });
-  const hub = openHub(serviceAt, say);
-  const lifecycle = { draining: false };
   const deps = {
     config,
     db,
