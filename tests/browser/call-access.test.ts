@@ -1,7 +1,7 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { STEP_NAMES } from '../../server/calls/pages/steps.ts';
+import { STEP_NAMES } from '../../server/call/steps.ts';
 import { type DemoCall, openDemoCall } from '../tools/demo-call.ts';
 
 let demo: DemoCall;

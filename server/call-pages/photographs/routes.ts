@@ -1,0 +1,35 @@
+import multipart from '@fastify/multipart';
+import type { FastifyInstance } from 'fastify';
+import { callIdOf } from '../../call/context.ts';
+import { getCall } from '../../records/calls/calls.ts';
+import { photographBytes } from '../../records/photographs/photographs.ts';
+import { MOST_BYTES } from '../../records/photographs/re-encode.ts';
+import type { Deps } from '../../web/deps.ts';
+import { getPage, type PageSide, received } from '../../web/page-route.ts';
+import { photographsPage } from './photographs-page.ts';
+import { uploadRoute } from './upload-route.ts';
+
+function photographRoutes(app: FastifyInstance, deps: Deps, side: PageSide): void {
+  const base = side === 'desk' ? '/calls/:callId' : '/bench';
+  getPage(app, deps, { url: `${base}/photographs`, side, page: photographsPage });
+  uploadRoute(app, deps, side, base);
+  app.get(`${base}/photographs/:photographId`, { schema: { hide: true } }, async (request, reply) => {
+    const req = await received(request, reply, deps, side);
+    const jpeg = await deps.db.shopTransaction(req.principal.shopId, async (tx) => {
+      const { buildId } = await getCall(tx, req.principal, callIdOf(req));
+      return photographBytes(tx, req.principal, buildId, req.params.photographId ?? '');
+    });
+    return reply.type('image/jpeg').header('cache-control', 'private, max-age=3600').send(jpeg);
+  });
+}
+
+/** Photographs of a call, on both sides. */
+export function photographPages(app: FastifyInstance, deps: Deps): void {
+  app.register(async (uploads) => {
+    await uploads.register(multipart, {
+      limits: { fileSize: MOST_BYTES, files: 1, fields: 12, fieldSize: 4096 },
+    });
+    photographRoutes(uploads, deps, 'desk');
+    photographRoutes(uploads, deps, 'bench');
+  });
+}
