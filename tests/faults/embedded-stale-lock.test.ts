@@ -3,7 +3,7 @@ import { once } from 'node:events';
 import { readFile, stat, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
-import { pgdataFor } from '../../server/database/embedded/cluster.ts';
+import { PGDATA } from '../../server/database/embedded/cluster.ts';
 import { openDataFolder } from '../../server/database/embedded/data-folder.ts';
 import { findPrograms, runProgram } from '../../server/database/embedded/programs.ts';
 import { startEmbedded } from '../../server/database/embedded/start-embedded.ts';
@@ -51,9 +51,10 @@ test('a stale lock whose pid a stranger has by now does not stop the start, and 
 
   // The danger is there: PostgreSQL by itself refuses ("lock file already exists", miscinit.c).
   const { account } = await openDataFolder(dataDir);
-  const { pgdata, options } = pgdataFor(clusterOf(dataDir), account);
   const { postgres } = await findPrograms(account);
-  await expect(runProgram(postgres, ['-D', pgdata], options)).rejects.toMatchObject({
+  await expect(
+    runProgram(postgres, ['-D', PGDATA], { cwd: clusterOf(dataDir), ...account }),
+  ).rejects.toMatchObject({
     code: 1,
     stderr: expect.stringContaining('lock file "postmaster.pid" already exists'),
   });

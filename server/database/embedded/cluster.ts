@@ -14,7 +14,7 @@ import {
 } from 'node:fs/promises';
 import path from 'node:path';
 import { codeOf } from '../busy.ts';
-import { type Account, type DataFolder, ifPresent } from './data-folder.ts';
+import { type DataFolder, ifPresent } from './data-folder.ts';
 import { type Programs, runProgram } from './programs.ts';
 
 /** All that is known of one cluster once its folders, programs and password are there. */
@@ -30,6 +30,15 @@ export interface Cluster {
 }
 
 export const OWNER = 'benchcall_owner';
+/**
+ * What PostgreSQL's programs are told as their data directory: the folder they are started in.
+ *
+ * Under a borrowed account they may not be able to walk down to it (/root is closed to everybody, and so is our
+ * own data folder), but they own the cluster itself. Node enters the working folder before it gives up root, and
+ * from then on this name leads there without passing what is closed. So the data stay where the operator wants
+ * them and no folder on the way has to be opened to others.
+ */
+export const PGDATA = '/proc/self/cwd';
 const UNFINISHED = 'unfinished-';
 
 /** The password of the database owner: random, made at the first start, readable by the service alone. */
@@ -90,9 +99,8 @@ async function runInitdb(draft: string, { folder, programs, password }: Cluster)
   if (account) {
     for (const item of [draft, cluster, passwordFile]) await chown(item, account.uid, account.gid);
   }
-  const { pgdata, options } = pgdataFor(cluster, account);
   const args = [
-    `--pgdata=${pgdata}`,
+    `--pgdata=${PGDATA}`,
     `--username=${OWNER}`,
     '--pwfile=../password',
     '--auth=scram-sha-256',
@@ -103,24 +111,7 @@ async function runInitdb(draft: string, { folder, programs, password }: Cluster)
     '--builtin-locale=C.UTF-8',
     '--no-instructions',
   ];
-  await runProgram(programs.initdb, args, options);
-}
-
-/**
- * How a program is started on the cluster, and by which name it calls that folder.
- *
- * PostgreSQL under a borrowed account may not be able to walk down to the data folder (/root is closed to
- * everybody, and so is our own data folder), but it owns the cluster itself. Node enters the working folder
- * before it gives up root, and from then on /proc/self/cwd leads there without passing what is closed. So
- * the data stay where the operator wants them and no folder on the way has to be opened to others.
- */
-export function pgdataFor(
-  cluster: string,
-  account: Account | undefined,
-): { pgdata: string; options: { cwd: string; uid?: number; gid?: number } } {
-  return account
-    ? { pgdata: '/proc/self/cwd', options: { cwd: cluster, ...account } }
-    : { pgdata: cluster, options: { cwd: cluster } };
+  await runProgram(programs.initdb, args, { cwd: cluster, ...account });
 }
 
 /** Makes the names in a folder outlive a power cut. */

@@ -2,7 +2,7 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { randomInt } from 'node:crypto';
 import { once } from 'node:events';
 import { type FileHandle, open, readFile, rename, stat, truncate, writeFile } from 'node:fs/promises';
-import { type Cluster, pgdataFor } from './cluster.ts';
+import { type Cluster, PGDATA } from './cluster.ts';
 import { type Connection, connectWhenReady } from './connection.ts';
 import { type DataFolder, ifPresent } from './data-folder.ts';
 import { PLAIN_ENVIRONMENT } from './programs.ts';
@@ -28,8 +28,8 @@ export async function launch(cluster: Cluster, fixedPort: number | undefined): P
     const alive = () => child.exitCode === null && child.signalCode === null;
     const connection = await connectWhenReady(cluster, child.pid ?? 0, alive);
     if (connection) {
-      // A file that is lost or cut off costs no more than another port.
-      if (port !== remembered) await writeFile(folder.port, `${port}\n`);
+      // A file that is lost, cut off or not written costs no more than another port.
+      if (port !== remembered) await writeFile(folder.port, `${port}\n`).catch(() => undefined);
       log(`The database server runs (pid ${child.pid}, port ${port}).`);
       return connection;
     }
@@ -44,7 +44,6 @@ export async function launch(cluster: Cluster, fixedPort: number | undefined): P
 
 async function spawnServer(cluster: Cluster, port: number): Promise<ChildProcess> {
   const { folder, programs } = cluster;
-  const { pgdata, options } = pgdataFor(folder.cluster, folder.account);
   const settings = [
     `port=${port}`,
     'listen_addresses=127.0.0.1',
@@ -59,9 +58,10 @@ async function spawnServer(cluster: Cluster, port: number): Promise<ChildProcess
   try {
     const child = spawn(
       programs.postgres,
-      ['-D', pgdata, ...settings.flatMap((setting) => ['-c', setting])],
+      ['-D', PGDATA, ...settings.flatMap((setting) => ['-c', setting])],
       {
-        ...options,
+        cwd: folder.cluster,
+        ...folder.account,
         // A process group of its own: Ctrl-C in the terminal must not end the database before the service has
         // drained.
         detached: true,
