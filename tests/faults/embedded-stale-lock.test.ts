@@ -1,6 +1,7 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { readFile, stat, writeFile } from 'node:fs/promises';
+import { createServer } from 'node:net';
 import path from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
 import { PGDATA } from '../../server/database/embedded/cluster.ts';
@@ -64,6 +65,19 @@ test('a stale lock whose pid a stranger has by now does not stop the start, and 
   expect(await readings(server.ownerUrl)).toEqual(['.450']);
   expect(await postmasterPid(dataDir)).not.toBe(other.pid);
   expect(other.exitCode ?? other.signalCode).toBeNull();
+  await server.stop();
+}, 40_000);
+
+test('a stale lock whose port a stranger has by now does not stop the start: it takes another port', async () => {
+  const dataDir = await crashed();
+  const port = Number((await readFile(lockFileOf(dataDir), 'utf8')).split('\n')[3]);
+  const other = createServer((socket) => void socket.end('HTTP/1.1 400 Bad Request\r\n\r\n'));
+  other.listen(port, '127.0.0.1');
+  await once(other, 'listening');
+  onTestFinished(() => void other.close());
+  const server = await startEmbedded({ dataDir, log: quiet });
+  expect(Number(new URL(server.ownerUrl).port)).not.toBe(port);
+  expect(await readings(server.ownerUrl)).toEqual(['.450']);
   await server.stop();
 }, 40_000);
 
