@@ -1,7 +1,7 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import { showEvent } from '../api/views.ts';
 import type { Principal } from '../auth/principal.ts';
 import { eventsAfter } from '../events/build-events.ts';
+import { showEvent } from '../events/view.ts';
 import type { Deps } from '../web/deps.ts';
 import { type EventStream, openEventStream } from './event-stream.ts';
 import { oneAtATime } from './one-at-a-time.ts';
