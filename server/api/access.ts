@@ -1,7 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
-import { answer } from '../../shared/schemas/answer.ts';
 import { InputFaults } from '../../shared/problems/faults.ts';
+import { answer } from '../../shared/schemas/answer.ts';
 import { someWords } from '../../shared/schemas/texts.ts';
 import { apiKeyView, listApiKeys, makeApiKey, newKey, revokeApiKey } from '../auth/api-keys.ts';
 import { passwordFault } from '../auth/password-rules.ts';

@@ -1,7 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
-import { answer } from '../../shared/schemas/answer.ts';
 import { InputFaults } from '../../shared/problems/faults.ts';
+import { answer } from '../../shared/schemas/answer.ts';
 import { someWords } from '../../shared/schemas/texts.ts';
 import { showWorking, workingView } from '../records/workings/view.ts';
 import { keepWorking, listWorkings } from '../records/workings/workings.ts';

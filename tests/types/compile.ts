@@ -23,11 +23,11 @@ export function faultsOf(files: ReadonlyMap<string, string>): Map<string, string
   const { fileExists, readFile, getSourceFile } = host;
   host.fileExists = (name) => texts.has(name) || fileExists.call(host, name);
   host.readFile = (name) => texts.get(name) ?? readFile.call(host, name);
-  host.getSourceFile = (name, ...rest) => {
+  host.getSourceFile = (name, version, ...rest) => {
     const text = texts.get(name);
     return text === undefined
-      ? getSourceFile.call(host, name, ...rest)
-      : ts.createSourceFile(name, text, ...rest.slice(0, 1), true);
+      ? getSourceFile.call(host, name, version, ...rest)
+      : ts.createSourceFile(name, text, version, true);
   };
   const program = ts.createProgram([...texts.keys()], options, host);
   return new Map(
