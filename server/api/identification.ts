@@ -2,13 +2,9 @@ import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { correctPartReading, newPartReading } from '../../shared/schemas/part-reading.ts';
 import { identifyPart } from '../assessment/identification/identification.ts';
-import {
-  identificationView,
-  partReadingView,
-  showIdentification,
-  showPartReading,
-} from '../assessment/identification/view.ts';
+import { identificationView, showIdentification } from '../assessment/identification/view.ts';
 import { keepPartReading, replacePartReading } from '../records/part-readings/part-readings.ts';
+import { partReadingView, showPartReading } from '../records/part-readings/view.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
 

@@ -1,7 +1,8 @@
 import type { FastifyInstance } from 'fastify';
 import { newLashLine } from '../../shared/schemas/lash-log.ts';
-import { lashLineView, lashLogView, showLashLine, showLashLog } from '../assessment/lash/view.ts';
+import { lashLogView, showLashLog } from '../assessment/lash/view.ts';
 import { keepLash, lashLogOf } from '../records/lash-log/lash-log.ts';
+import { lashLineView, showLashLine } from '../records/lash-log/view.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
 

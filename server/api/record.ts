@@ -1,10 +1,13 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
+import { answer } from '../../shared/schemas/answer.ts';
 import { exportBuild, exportView } from '../call-pages/export.ts';
 import { eventsAfter } from '../events/build-events.ts';
+import { eventView, showEvent } from '../events/view.ts';
 import { idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
-import { eventView, showEvent } from './views.ts';
+
+const eventsView = z.object({ events: z.array(eventView) });
 
 const after = z.strictObject({
   after: z.coerce.number().int().min(0).default(0).meta({ description: 'the last sequence number you have' }),
@@ -20,10 +23,11 @@ export function recordApi(app: FastifyInstance, deps: Deps): void {
     url: '/api/v1/builds/:id/events',
     params: idParams,
     query: after,
-    answer: z.object({ events: z.array(eventView) }),
-    read: async (tx, { principal, params, query }) => ({
-      events: (await eventsAfter(tx, principal, params.id, query.after, query.limit)).map(showEvent),
-    }),
+    answer: eventsView,
+    read: async (tx, { principal, params, query }) =>
+      answer(eventsView, {
+        events: (await eventsAfter(tx, principal, params.id, query.after, query.limit)).map(showEvent),
+      }),
   });
   readRoute(app, deps, {
     operationId: 'exportBuild',

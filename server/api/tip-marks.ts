@@ -2,8 +2,9 @@ import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { correctTipMark, newTipMark } from '../../shared/schemas/tip-mark.ts';
 import { judgedMarks } from '../assessment/tip-marks/judged.ts';
-import { judgedMarksView, showJudgedMarks, showTipMark, tipMarkView } from '../assessment/tip-marks/view.ts';
+import { judgedMarksView, showJudgedMarks } from '../assessment/tip-marks/view.ts';
 import { keepTipMark, replaceTipMark } from '../records/tip-marks/tip-marks.ts';
+import { showTipMark, tipMarkView } from '../records/tip-marks/view.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
 

@@ -1,64 +1,37 @@
 import { z } from 'zod';
-import {
-  armView,
-  buildView,
-  callView,
-  eventView,
-  noteView,
-  placementView,
-  readingView,
-  revisionView,
-  setUpView,
-  showArm,
-  showBuild,
-  showCall,
-  showEvent,
-  showNote,
-  showPlacement,
-  showReading,
-  showRevision,
-  showSetUp,
-} from '../api/views.ts';
-import { partReadingView, showPartReading } from '../assessment/identification/view.ts';
-import { lashLineView, showLashLine } from '../assessment/lash/view.ts';
-import { sheetReadingView, showSheetReading } from '../assessment/sheet/view.ts';
-import { showTipMark, tipMarkView } from '../assessment/tip-marks/view.ts';
+import { answer } from '../../shared/schemas/answer.ts';
 import type { Principal } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
 import { eventsAfter } from '../events/build-events.ts';
+import { eventView, showEvent } from '../events/view.ts';
 import { listAnswers } from '../records/answers/answers.ts';
+import { answerView, showAnswer } from '../records/answers/view.ts';
 import { listArms } from '../records/arms/arms.ts';
 import { listPlacements } from '../records/arms/placements.ts';
+import { armView, placementView, showArm, showPlacement } from '../records/arms/view.ts';
 import { getBuild } from '../records/builds/builds.ts';
 import { listRevisions } from '../records/builds/revisions.ts';
+import { buildView, revisionView, showBuild, showRevision } from '../records/builds/view.ts';
 import { callsOfBuild } from '../records/calls/calls.ts';
+import { callView, showCall } from '../records/calls/view.ts';
 import { listLashLines } from '../records/lash-log/lash-log.ts';
+import { lashLineView, showLashLine } from '../records/lash-log/view.ts';
 import { listNotes } from '../records/notes/notes.ts';
+import { noteView, showNote } from '../records/notes/view.ts';
 import { listPartReadings } from '../records/part-readings/part-readings.ts';
+import { partReadingView, showPartReading } from '../records/part-readings/view.ts';
 import { listPhotographs } from '../records/photographs/photographs.ts';
-import { photographAddress, photographView, showPhotograph } from '../records/photographs/view.ts';
+import { exportedPhotographView, showExportedPhotograph } from '../records/photographs/view.ts';
 import { listReadings } from '../records/readings/readings.ts';
+import { readingView, showReading } from '../records/readings/view.ts';
 import { listSetUps } from '../records/set-ups/set-ups.ts';
+import { setUpView, showSetUp } from '../records/set-ups/view.ts';
 import { listSheetReadings } from '../records/sheet/sheet-readings.ts';
+import { sheetReadingView, showSheetReading } from '../records/sheet/view.ts';
 import { listTipMarks } from '../records/tip-marks/tip-marks.ts';
+import { showTipMark, tipMarkView } from '../records/tip-marks/view.ts';
 import { showWorking, workingView } from '../records/workings/view.ts';
 import { listWorkings } from '../records/workings/workings.ts';
-
-const answerView = z.object({
-  id: z.uuid(),
-  question: z.string(),
-  answer: z.string(),
-  code: z.string(),
-  found: z.boolean().optional(),
-  setUpId: z.uuid().optional(),
-  seq: z.int(),
-  by: z.string(),
-  at: z.iso.datetime(),
-});
-
-const exportedPhotograph = photographView
-  .extend({ address: z.string().meta({ description: 'where this API gives the picture as JPEG' }) })
-  .meta({ id: 'ExportedPhotograph' });
 
 const told = <Schema extends z.ZodType>(schema: Schema, description: string) =>
   z.array(schema).meta({ description });
@@ -83,7 +56,7 @@ export const exportView = z
       'lash of each valve by day: hot or cold, found or set, whether the nut had moved',
     ),
     workings: told(workingView, 'computations kept with the build, with what went in'),
-    photographs: told(exportedPhotograph, 'what each shows and proves; the picture is at its address'),
+    photographs: told(exportedPhotographView, 'what each shows and proves; the picture is at its address'),
     answers: told(answerView, 'what was answered when the readings raised a question'),
     notes: told(noteView, 'notes, advice with what it rests on, and promises with owner, date and done'),
     events: told(eventView, 'the record line by line, the figures kept of a ratio’s consequences among it'),
@@ -92,8 +65,7 @@ export const exportView = z
 
 export async function exportBuild(tx: Tx, principal: Principal, buildId: string, now: Date) {
   const build = await getBuild(tx, principal, buildId);
-  const answers = await listAnswers(tx, principal, buildId);
-  return {
+  return answer(exportView, {
     format: 'benchcall-build-1',
     exportedAt: now.toISOString(),
     build: showBuild(build),
@@ -108,17 +80,11 @@ export async function exportBuild(tx: Tx, principal: Principal, buildId: string,
     tipMarks: (await listTipMarks(tx, principal, buildId)).map(showTipMark),
     lashLog: (await listLashLines(tx, principal, buildId)).map(showLashLine),
     workings: (await listWorkings(tx, principal, buildId)).map(showWorking),
-    photographs: (await listPhotographs(tx, principal, buildId)).map((each) => ({
-      ...showPhotograph(each),
-      address: photographAddress(buildId, each.id),
-    })),
-    answers: answers.map(({ setUpId, found, at, ...rest }) => ({
-      ...rest,
-      ...(found === undefined ? {} : { found }),
-      ...(setUpId === undefined ? {} : { setUpId }),
-      at: at.toISOString(),
-    })),
+    photographs: (await listPhotographs(tx, principal, buildId)).map((each) =>
+      showExportedPhotograph(each, buildId),
+    ),
+    answers: (await listAnswers(tx, principal, buildId)).map(showAnswer),
     notes: (await listNotes(tx, principal, buildId)).map(showNote),
     events: (await eventsAfter(tx, principal, buildId, 0, 100_000)).map(showEvent),
-  };
+  });
 }

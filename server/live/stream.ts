@@ -1,9 +1,11 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import { showEvent } from '../api/views.ts';
+import { answer } from '../../shared/schemas/answer.ts';
 import type { Principal } from '../auth/principal.ts';
 import { eventsAfter } from '../events/build-events.ts';
+import { showEvent } from '../events/view.ts';
 import type { Deps } from '../web/deps.ts';
 import { type EventStream, openEventStream } from './event-stream.ts';
+import { presentView } from './live-events.ts';
 import { oneAtATime } from './one-at-a-time.ts';
 import { arrive, leave, type Present, RENEW_MS, whoIsHere } from './presence.ts';
 
@@ -35,7 +37,7 @@ function presenceTeller(out: EventStream, ownId: string): (people: readonly Pres
   return (people) => {
     const others = people
       .filter((each) => each.id !== ownId)
-      .map(({ who, kind, step }) => ({ who, kind, step }));
+      .map(({ who, kind, step }) => answer(presentView, { who, kind, step }));
     const now = JSON.stringify(others);
     if (now === told) return;
     told = now;
@@ -63,7 +65,7 @@ export async function stream(
     await eventsAfter(tx, principal, buildId, seen, 1);
     await arrive(tx, principal, buildId, id, step);
   });
-  const out = openEventStream(reply);
+  const out = openEventStream(reply, deps.checkAnswer);
   const tell = presenceTeller(out, id);
 
   const wake = oneAtATime(

@@ -1,5 +1,5 @@
 import type { Principal } from '../../auth/principal.ts';
-import { encoderFor } from '../../compute/encode.ts';
+import { encoded } from '../../compute/encode.ts';
 import type { Tx } from '../../database/database.ts';
 import { computation as explainReadings } from '../../mechanics/computations/explain-readings.ts';
 import { explanationInput } from './explanation-input.ts';
@@ -18,5 +18,4 @@ export async function explainSetUp(
 }
 
 export const explanationView = explainReadings.output;
-const encode = encoderFor(explanationView);
-export const showExplanation = (explained: Explained): unknown => encode(explained, 'inch');
+export const showExplanation = (explained: Explained) => encoded(explanationView, explained, 'inch');

@@ -1,8 +1,9 @@
 import { z } from 'zod';
 import { InputFaults } from '../../../shared/problems/faults.ts';
+import { answer } from '../../../shared/schemas/answer.ts';
 import { siOf } from '../../../shared/schemas/entered.ts';
 import type { Principal } from '../../auth/principal.ts';
-import { encoderFor } from '../../compute/encode.ts';
+import { encoded } from '../../compute/encode.ts';
 import type { Tx } from '../../database/database.ts';
 import { computation as ratioThroughLift } from '../../mechanics/computations/ratio-through-lift.ts';
 import { IN } from '../../mechanics/kit/si.ts';
@@ -105,9 +106,9 @@ export async function throughLiftOf(
 export const throughLiftView = z
   .object({ result: ratioThroughLift.output.optional(), missing: z.array(z.string()) })
   .meta({ id: 'ThroughLift' });
-const encode = encoderFor(ratioThroughLift.output);
 
-export const showThroughLift = ({ result, missing }: ThroughLift) => ({
-  ...(result === undefined ? {} : { result: encode(result, 'inch') }),
-  missing: [...missing],
-});
+export const showThroughLift = ({ result, missing }: ThroughLift) =>
+  answer(throughLiftView, {
+    result: result === undefined ? undefined : encoded(ratioThroughLift.output, result, 'inch'),
+    missing,
+  });

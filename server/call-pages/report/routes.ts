@@ -3,7 +3,7 @@ import { callIdOf, loadContext } from '../../call/context.ts';
 import { getCall } from '../../records/calls/calls.ts';
 import type { Deps } from '../../web/deps.ts';
 import { getPage, type PageSide, received } from '../../web/page-route.ts';
-import { exportBuild } from '../export.ts';
+import { exportBuild, exportView } from '../export.ts';
 import type { CallFrame } from '../frame.ts';
 import { worksheetPage } from '../worksheet.ts';
 import { loadWholeCall } from './load-whole-call.ts';
@@ -26,7 +26,8 @@ export function reportRoutes(app: FastifyInstance, deps: Deps, frame: CallFrame,
     page: async (tx, req) => worksheetPage(frame, await loadContext(tx, req)),
   });
   if (side === 'bench') return;
-  app.get(`${base}/export.json`, { schema: { hide: true } }, async (request, reply) => {
+  const exported = { schema: { hide: true, response: { 200: exportView } } };
+  app.get(`${base}/export.json`, exported, async (request, reply) => {
     const req = await received(request, reply, deps, side);
     const { number, document } = await deps.db.shopTransaction(req.principal.shopId, async (tx) => {
       const call = await getCall(tx, req.principal, callIdOf(req));
