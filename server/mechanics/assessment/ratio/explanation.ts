@@ -1,0 +1,2 @@
+/** The answer of the inference, in SI. */
+export type ExplanationResult = object;
