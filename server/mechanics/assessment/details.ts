@@ -1,6 +1,7 @@
 import type { ChangeDetail } from './change/detail.ts';
 import type { LashDetail } from './lash/detail.ts';
 import type { MarksDetail } from './marks/detail.ts';
+import type { PartDetail } from './part/detail.ts';
 import type { SetUpDetail } from './ratio/detail.ts';
 import type { SheetDetail } from './sheet/detail.ts';
 
@@ -12,4 +13,6 @@ export interface Details {
   readonly change: readonly ChangeDetail[];
   readonly marks: MarksDetail;
   readonly lash: LashDetail;
+  /** What the part in the hand says of its fastener and of the room under the cover. */
+  readonly part: PartDetail;
 }

@@ -149,6 +149,8 @@ export interface PartEvidence extends EvidenceEntry {
 export interface AnswerEvidence {
   readonly id: string;
   readonly line: number;
+  /** Id of the question of the assessment that it answers, where it was kept. */
+  readonly questionId?: string;
   /** The word of the question it answers; empty where only its text was kept. */
   readonly code: string;
   readonly question: string;
@@ -175,6 +177,12 @@ export interface Evidence {
     readonly goal: GoalName;
     /** Set by a person, or by the first question of the call. */
     readonly hold?: { readonly reason: string; readonly line?: number; readonly since?: string };
+    /** Stops that a person lifted, each with the reason. */
+    readonly stopsLifted?: readonly {
+      readonly stopId: string;
+      readonly reason: string;
+      readonly line?: number;
+    }[];
     readonly contact: 'not-asked' | 'none' | 'something';
     readonly engineState: 'not-asked' | 'runs' | 'has-run' | 'apart' | 'never-run';
     readonly closed: boolean;
