@@ -1,0 +1,103 @@
+import { nominalSaid, valveSubject } from '../common/said.ts';
+import type { Judgement } from '../assessment.ts';
+import type { RatioWord } from '../words.ts';
+import type { GroupExplained } from './explain.ts';
+import type { ExplanationResult } from './explanation.ts';
+import { lacksOfGroup } from './lacking.ts';
+import { type Claim, claimSaid } from './marks.ts';
+import {
+  awaySaid,
+  intervalSaid,
+  namesLeft,
+  namesSaid,
+  ORDINARY,
+  ratioWithin,
+  wouldTell,
+} from './ratio-said.ts';
+
+/** A ratio agrees with a mark within this (common practice, no published source). */
+const BAND = 0.02;
+/** Below this chance of "nothing went wrong" nothing is said to differ, as in the inference. */
+const NO_MISTAKE = 0.5;
+
+/** Against a second claim the interval speaks; the inference was told the first. */
+function byInterval({ ratio, noMistake }: ExplanationResult, claim: number): RatioWord {
+  const [low, high] = ratio.interval95;
+  const [from, to] = [claim * (1 - BAND), claim * (1 + BAND)];
+  if (low >= from && high <= to) return 'agrees';
+  return (high < from || low > to) && noMistake >= NO_MISTAKE ? 'differs' : 'cannot-tell';
+}
+
+const firstly = (lacks: readonly string[]): string => `First: ${lacks.join('; ')}.`;
+const ended = (text: string): string => text.replace(/([.?!”])\.$/, '$1');
+
+/** What an arm that differs is told by: how far off it is, widened by the reading's own interval. */
+function differs(result: ExplanationResult, claim: number, said: string): string {
+  const { median, interval95 } = result.ratio;
+  const half = (interval95[1] - interval95[0]) / 2;
+  const share = median / claim - 1;
+  const far = Math.abs(share) > ORDINARY + half / claim;
+  const start = `${intervalSaid(result)}, differs from ${said}: ${awaySaid(median, claim)}`;
+  if (far) return `${start}, so far off that the readings are doubted before the part. ${wouldTell(result)}`;
+  return share > 0
+    ? `${start}, ordinary for an arm made with room for flex. Use ${ratioWithin(median, half)} for every clearance.`
+    : `${start}, which no spring explains. Read again; then the swap test, this rocker on another valve and another one here.`;
+}
+
+function sentenceOf(
+  word: RatioWord | undefined,
+  result: ExplanationResult | undefined,
+  claim: Claim,
+  lacks: readonly string[],
+) {
+  const said = claimSaid(claim, nominalSaid(claim.ratio));
+  if (word === undefined || result === undefined)
+    return ended(`Not set against ${said} yet. ${firstly(lacks)}`);
+  if (word === 'agrees') return `${intervalSaid(result)}: agrees with ${said}.`;
+  if (word === 'differs') return differs(result, claim.ratio, said);
+  return `${intervalSaid(result)}: it cannot be told yet whether that is ${said}. ${wouldTell(result)}`;
+}
+
+function againstClaim(explained: GroupExplained, claim: Claim, lacks: readonly string[]): Judgement {
+  const { group, result, given, claims } = explained;
+  const first = claims[0] === claim;
+  const word =
+    result === undefined || lacks.length > 0
+      ? undefined
+      : first
+        ? (result.againstMark ?? 'cannot-tell')
+        : byInterval(result, claim.ratio);
+  return {
+    id: `ratio:${group.key}:${claim.to}`,
+    about: valveSubject(group),
+    against: { to: claim.to, ratio: claim.ratio },
+    ...(word === undefined ? {} : { word }),
+    sentence: sentenceOf(word, result, claim, lacks),
+    lacks,
+    restsOn: [...(given?.entryIds ?? [])].sort(),
+  };
+}
+
+/** Without a mark: names of the list, each with its chance, and never a word. */
+function againstNames({ group, result, given }: GroupExplained, lacks: readonly string[]): Judgement[] {
+  if (result === undefined) return [];
+  const name = namesLeft(result)[0]?.ratio;
+  const told = `${intervalSaid(result)}: ${namesSaid(result)}.`;
+  return [
+    {
+      id: `ratio:${group.key}:nominal`,
+      about: valveSubject(group),
+      against: { to: 'nominal', ratio: name ?? result.ratio.median },
+      sentence: lacks.length === 0 ? told : ended(`${firstly(lacks)} Till then ${told}`),
+      lacks,
+      restsOn: [...(given?.entryIds ?? [])].sort(),
+    },
+  ];
+}
+
+/** What one arm on one valve is told by: the mark or what it is sold as; without either, the names that are left. */
+export function judgedGroup(explained: GroupExplained): Judgement[] {
+  const lacks = lacksOfGroup(explained);
+  if (explained.claims.length === 0) return againstNames(explained, lacks);
+  return explained.claims.map((claim) => againstClaim(explained, claim, lacks));
+}
