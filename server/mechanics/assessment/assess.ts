@@ -1,5 +1,7 @@
 import type { Assessment } from './assessment.ts';
 import type { Evidence } from './evidence.ts';
+import { lackingFor, missingOf } from './missing/missing.ts';
+import { nextOf } from './next/next.ts';
 import { ratioPart } from './ratio/ratio.ts';
 import { stopReasons } from './stop.ts';
 
@@ -14,14 +16,19 @@ import { stopReasons } from './stop.ts';
  */
 export function assess(evidence: Evidence): Assessment {
   const ratio = ratioPart(evidence);
+  const lacking = lackingFor(evidence, ratio.explained);
+  const stop = stopReasons(evidence, ratio.stop);
+  const { questions, explained } = ratio;
+  const next = nextOf({ closed: evidence.call.closed, stop, lacking, questions, explained });
   return {
     quantities: ratio.quantities,
     judgements: ratio.judgements,
-    questions: ratio.questions,
+    questions,
     explanations: ratio.explanations,
     remaining: ratio.remaining,
-    missing: [],
-    stop: stopReasons(evidence, ratio.stop),
+    ...(next === undefined ? {} : { next }),
+    missing: missingOf(lacking),
+    stop,
     headlines: ratio.headlines,
     details: { setUps: ratio.detail, sheet: {}, change: [], marks: {}, lash: {}, part: {} },
   };

@@ -1,9 +1,9 @@
 import { causesOf } from './accounts.ts';
 import type { Belief } from './belief.ts';
 import type { Case } from './case.ts';
+import { isFelt } from './felt.ts';
 import type { Weighed } from './next-reading.ts';
 import type { NextReading, Outcome } from './types.ts';
-import { isFelt } from './felt.ts';
 import { chanceFound } from './update.ts';
 
 /** Outcomes told: the heaviest accounts, up to this many, that carry at least this chance. */

@@ -1,8 +1,8 @@
 import { askAbout } from './ask-about.ts';
 import type { Belief } from './belief.ts';
 import { type Case, isHydraulic } from './case.ts';
-import { gatherMistakes } from './single-mistakes.ts';
 import { isFelt } from './felt.ts';
+import { gatherMistakes } from './single-mistakes.ts';
 import { sizesOf } from './sizes.ts';
 import type { Question } from './types.ts';
 

@@ -1,5 +1,5 @@
-import { nominalSaid, valveSubject } from '../common/said.ts';
 import type { Judgement } from '../assessment.ts';
+import { nominalSaid, valveSubject } from '../common/said.ts';
 import type { RatioWord } from '../words.ts';
 import type { GroupExplained } from './explain.ts';
 import type { ExplanationResult } from './explanation.ts';
@@ -28,8 +28,8 @@ function byInterval({ ratio, noMistake }: ExplanationResult, claim: number): Rat
   return (high < from || low > to) && noMistake >= NO_MISTAKE ? 'differs' : 'cannot-tell';
 }
 
-const firstly = (lacks: readonly string[]): string => `First: ${lacks.join('; ')}.`;
-const ended = (text: string): string => text.replace(/([.?!”])\.$/, '$1');
+const firstly = (lacks: readonly string[]): string =>
+  `First: ${lacks.join('; ')}.`.replace(/([.?!])\.$/, '$1');
 
 /** What an arm that differs is told by: how far off it is, widened by the reading's own interval. */
 function differs(result: ExplanationResult, claim: number, said: string): string {
@@ -44,6 +44,13 @@ function differs(result: ExplanationResult, claim: number, said: string): string
     : `${start}, which no spring explains. Read again; then the swap test, this rocker on another valve and another one here.`;
 }
 
+/** A little over is what makers put in for flex: said beside the open word, so that nobody condemns the part for it. */
+function ifItStands({ ratio: { median } }: ExplanationResult, claim: number): string {
+  const share = median / claim - 1;
+  if (share <= BAND || share > ORDINARY) return '';
+  return ` If it stands, ${awaySaid(median, claim)} is ordinary for an arm made with room for flex.`;
+}
+
 function sentenceOf(
   word: RatioWord | undefined,
   result: ExplanationResult | undefined,
@@ -51,11 +58,10 @@ function sentenceOf(
   lacks: readonly string[],
 ) {
   const said = claimSaid(claim, nominalSaid(claim.ratio));
-  if (word === undefined || result === undefined)
-    return ended(`Not set against ${said} yet. ${firstly(lacks)}`);
+  if (word === undefined || result === undefined) return `Not set against ${said} yet. ${firstly(lacks)}`;
   if (word === 'agrees') return `${intervalSaid(result)}: agrees with ${said}.`;
   if (word === 'differs') return differs(result, claim.ratio, said);
-  return `${intervalSaid(result)}: it cannot be told yet whether that is ${said}. ${wouldTell(result)}`;
+  return `${intervalSaid(result)}: it cannot be told yet whether that is ${said}.${ifItStands(result, claim.ratio)} ${wouldTell(result)}`;
 }
 
 function againstClaim(explained: GroupExplained, claim: Claim, lacks: readonly string[]): Judgement {
@@ -88,7 +94,7 @@ function againstNames({ group, result, given }: GroupExplained, lacks: readonly 
       id: `ratio:${group.key}:nominal`,
       about: valveSubject(group),
       against: { to: 'nominal', ratio: name ?? result.ratio.median },
-      sentence: lacks.length === 0 ? told : ended(`${firstly(lacks)} Till then ${told}`),
+      sentence: lacks.length === 0 ? told : `${firstly(lacks)} Till then ${told}`,
       lacks,
       restsOn: [...(given?.entryIds ?? [])].sort(),
     },

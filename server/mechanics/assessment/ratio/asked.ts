@@ -1,6 +1,6 @@
 import { questionsFor } from '../../questions/questions.ts';
-import { asked } from '../common/asked.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
+import { asked } from '../common/asked.ts';
 import type { Evidence } from '../evidence.ts';
 import { answerTo, foundBy } from './answers.ts';
 import { questionInput } from './question-input.ts';

@@ -1,5 +1,5 @@
-import { inDoubt } from '../common/asked.ts';
 import type { AssessedQuestion } from '../assessment.ts';
+import { inDoubt } from '../common/asked.ts';
 import { ABOUT_TURNS } from './counted.ts';
 import type { SetUpRead } from './set-up-read.ts';
 
@@ -33,23 +33,36 @@ function stateLacks({ setUp }: SetUpRead): string[] {
   ];
 }
 
-function doubtLacks(questions: readonly AssessedQuestion[]): string[] {
-  const open = questions.filter(
-    (question) =>
-      inDoubt(question) && !NOT_ABOUT_READINGS.has(question.code) && question.code !== 'falling-passes',
+/** A pass that stands apart is out of the figures, but only a person strikes it out. */
+function apartLacks({ valve, lobe }: SetUpRead): string[] {
+  return [...valve.aside, ...(lobe.from === undefined ? lobe.passes.aside : [])].map(
+    ({ pass, code, sentence }) => {
+      const out = `pass ${pass.pass} entered again or struck out`;
+      return code === 'no-lift' ? `${out}: it shows no lift` : `${out}. ${sentence.replace(/\.$/, '')}`;
+    },
   );
-  return open.map((question) => {
-    if (question.answered?.found === true) return `the reading again: ${bare(question.ask)} was found`;
-    return ABOUT_TURNS.has(question.code)
-      ? `an answer whether the turns were counted right`
-      : `an answer: ${question.ask}`;
+}
+
+/** A doubt that is open on what the word would rest on, and that no other lack has named already. */
+function isOpen(question: AssessedQuestion, { setUp, valve, lobe }: SetUpRead): boolean {
+  if (!inDoubt(question) || NOT_ABOUT_READINGS.has(question.code)) return false;
+  if (question.code === 'lash-left-in' && setUp.lash === 'set') return false;
+  if (question.code === 'plunger-tilted' && setUp.alignment === 'leaning') return false;
+  const named = [...valve.aside, ...lobe.passes.aside].map(({ pass }) => pass.id);
+  return question.restsOn.length === 0 || !question.restsOn.every((id) => named.includes(id));
+}
+
+/** Strong doubts that nobody has answered, or that were found to be so while the reading still stands. */
+export function doubtsOf(own: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
+  const open = questions.filter((each) => each.code !== 'falling-passes' && isOpen(each, own));
+  return open.map(({ ask, code, answered }) => {
+    if (answered?.found === true)
+      return `the reading entered again or struck out: “${ask}” was found to be so`;
+    return ABOUT_TURNS.has(code) ? `whether the turns were counted right: ${ask}` : `an answer: ${ask}`;
   });
 }
 
-/** `Could a turn be missing?` as a thing that was found. */
-const bare = (ask: string): string => `“${ask}”`;
-
-/** What must be known or done before a word stands against what was read in this set-up. */
+/** What must be known or done before a word stands against what was read in this set-up, its doubts aside. */
 export function lacksOf(own: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
   const sinking = sinks(questions);
   return [
@@ -58,7 +71,7 @@ export function lacksOf(own: SetUpRead, questions: readonly AssessedQuestion[]):
       ...(own.valve.used.length === 0 ? ['a pass of the valve lift'] : []),
       ...own.lobe.lacks,
       ...(sinking ? [SINKING] : own.valve.lacks),
-      ...doubtLacks(questions),
+      ...apartLacks(own),
     ]),
   ];
 }

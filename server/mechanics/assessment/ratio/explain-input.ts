@@ -3,9 +3,9 @@ import type { Action, ExplainInput, ExplainReading } from '../../explain-reading
 import { IN } from '../../kit/si.ts';
 import type { Evidence, PassEvidence } from '../evidence.ts';
 import { askedOf } from './explain-answers.ts';
+import { type StateGiven, stateOf } from './explain-state.ts';
 import type { Group } from './groups.ts';
 import { indicatorPlaces } from './indicator-places.ts';
-import { stateOf, type StateGiven } from './explain-state.ts';
 import type { SetUpRead } from './set-up-read.ts';
 
 /** One reading of the inference with the entry it is. */

@@ -1,7 +1,7 @@
+import type { Cause } from '../../explain-readings/types.ts';
 import type { AssessedExplanation, AssessedQuantity, AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { valveSubject } from '../common/said.ts';
-import type { Cause } from '../../explain-readings/types.ts';
 import type { Evidence } from '../evidence.ts';
 import type { GroupExplained } from './explain.ts';
 import { lacksOfGroup } from './lacking.ts';
@@ -51,7 +51,9 @@ export function explanationOf(explained: GroupExplained): AssessedExplanation[] 
   const shown = known.filter(({ read }) => read.valve.used.length > 0);
   const told = (): string => {
     if (result === undefined) return refused ?? '';
-    return `${intervalSaid(result)}: ${namesSaid(result)}.`;
+    const [first] = result.explanations;
+    const needs = first !== undefined && first.causes.length > 0 ? ` Likeliest: ${first.needs}` : '';
+    return `${intervalSaid(result)}: ${namesSaid(result)}.${needs}`;
   };
   const stands = lacksOfGroup(explained).length === 0;
   return [

@@ -1,7 +1,7 @@
 import type { AssessedQuestion } from '../assessment.ts';
 import type { Evidence } from '../evidence.ts';
 import { questionsOfSetUp } from './asked.ts';
-import { lacksOf, noMean } from './conditions.ts';
+import { doubtsOf, lacksOf, noMean } from './conditions.ts';
 import { countedPasses, withCountsThatDoNotFit } from './counted.ts';
 import type { RatioInput, RatioResult } from './detail.ts';
 import { ratioInput, ratioResult } from './full-lift.ts';
@@ -12,7 +12,9 @@ export interface SetUpKnown {
   readonly read: SetUpRead;
   readonly questions: readonly AssessedQuestion[];
   readonly counted: ReadonlySet<string>;
+  /** What must be known or done before a word stands against it, open doubts among it. */
   readonly lacks: readonly string[];
+  readonly doubts: readonly string[];
   readonly input?: RatioInput;
   readonly result?: RatioResult;
 }
@@ -26,13 +28,15 @@ export function knownOf(
   const asked = questionsOfSetUp(evidence, read, all);
   const counted = countedPasses(read, asked);
   const questions = withCountsThatDoNotFit(asked, counted);
+  const doubts = doubtsOf(read, questions);
   const input = ratioInput(read.setUp, read.valve, read.lobe, nominals);
   const { result, refused } = ratioResult(noMean(read, questions) ? undefined : input);
   return {
     read,
     questions,
     counted,
-    lacks: [...lacksOf(read, questions), ...refused],
+    lacks: [...lacksOf(read, questions), ...refused, ...doubts],
+    doubts,
     ...(input === undefined ? {} : { input }),
     ...(result === undefined ? {} : { result }),
   };

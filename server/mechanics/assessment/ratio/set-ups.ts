@@ -54,7 +54,7 @@ function stateBy(answer: AnswerEvidence): Partial<State> {
 
 function asKnownNow(evidence: Evidence, setUp: SetUpEvidence): SetUpNow {
   const answers = answersOf(setUp.id, evidence.answers);
-  const state = answers.reduce<Partial<State>>((said, answer) => ({ ...said, ...stateBy(answer) }), {});
+  const state = Object.assign({}, ...answers.map(stateBy));
   return { ...setUp, ...state, ...armOf(evidence, setUp), answers };
 }
 
