@@ -1,6 +1,6 @@
 import { formatNumber } from '../../../shared/quantities/format.ts';
 import { turningCaution } from '../cam/caution.ts';
-import { allowanceSource, STATED_RATIO } from '../kit/allowances.ts';
+import { allowanceSource, SPRING_LOAD, STATED_RATIO } from '../kit/allowances.ts';
 import { LBF } from '../kit/si.ts';
 import { makerFirst, springCaution } from '../springs/caution.ts';
 import { figureRows } from './figure-rows.ts';
@@ -33,6 +33,11 @@ function assumptionsOf(input: ConsequenceInput, gaps: readonly GapRow[]): string
       ? []
       : [
           `the ratio before is only stated: taken as good to ${STATED_RATIO.share * 100} % (${STATED_RATIO.source})`,
+        ]),
+    ...(input.spring.seatLoad === undefined
+      ? []
+      : [
+          `loads are taken as good to ${SPRING_LOAD.share * 100} % of what is stated (${SPRING_LOAD.source})`,
         ]),
     ...(calculated
       ? [
