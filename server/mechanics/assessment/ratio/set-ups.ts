@@ -54,7 +54,8 @@ function stateBy(answer: AnswerEvidence): Partial<State> {
 
 function asKnownNow(evidence: Evidence, setUp: SetUpEvidence): SetUpNow {
   const answers = answersOf(setUp.id, evidence.answers);
-  const state = Object.assign({}, ...answers.map(stateBy));
+  let state: Partial<State> = {};
+  for (const answer of answers) state = { ...state, ...stateBy(answer) };
   return { ...setUp, ...state, ...armOf(evidence, setUp), answers };
 }
 
