@@ -52,10 +52,22 @@ function stateBy(answer: AnswerEvidence): Partial<State> {
   }
 }
 
+/** Questions about a state: where two of them say something else, the one that was looked at goes last and stands. */
+const OF_STATE = [
+  'spring-not-said',
+  'lifter-not-said',
+  'lash-not-said',
+  'lash-left-in',
+  'plunger-tilted',
+] as const;
+
 function asKnownNow(evidence: Evidence, setUp: SetUpEvidence): SetUpNow {
   const answers = answersOf(setUp.id, evidence.answers);
   let state: Partial<State> = {};
-  for (const answer of answers) state = { ...state, ...stateBy(answer) };
+  for (const code of OF_STATE) {
+    const answer = answers.findLast((each) => codeOf(each) === code);
+    if (answer !== undefined) state = { ...state, ...stateBy(answer) };
+  }
   return { ...setUp, ...state, ...armOf(evidence, setUp), answers };
 }
 
