@@ -1,19 +1,23 @@
 import type { Assessment } from './assessment.ts';
+import { changePart } from './change/change.ts';
 import type { PartSaid } from './common/part-said.ts';
 import type { Details } from './details.ts';
 import type { Evidence } from './evidence.ts';
 import { lackingFor, missingOf } from './missing/missing.ts';
+import { heldBack } from './next/held-back.ts';
 import { nextOf } from './next/next.ts';
-import { ratioPart } from './ratio/ratio.ts';
+import { ratioPart, ratioRead } from './ratio/ratio.ts';
+import { valveRatios } from './ratio/valve-ratios.ts';
 import { sheetPart } from './sheet/sheet.ts';
 import { stopReasons } from './stop.ts';
 
 /** All that the parts say, each list in the order of the parts. */
-function together(parts: readonly PartSaid<unknown>[]) {
+function together(parts: readonly PartSaid<unknown>[], stopped: boolean) {
+  const questions = parts.flatMap((part) => part.questions);
   return {
     quantities: parts.flatMap(({ quantities }) => quantities),
     judgements: parts.flatMap(({ judgements }) => judgements),
-    questions: parts.flatMap(({ questions }) => questions),
+    questions: stopped ? questions.map(heldBack) : questions,
     headlines: parts.flatMap(({ headlines }) => headlines),
   };
 }
@@ -28,26 +32,22 @@ function together(parts: readonly PartSaid<unknown>[]) {
  * Source: each part names the source of its own limits.
  */
 export function assess(evidence: Evidence): Assessment {
-  const ratio = ratioPart(evidence);
+  const read = ratioRead(evidence);
   const sheet = sheetPart(evidence);
-  const parts = [ratio, sheet];
-  const said = together(parts);
+  const change = changePart(evidence, valveRatios(read.known));
   const stop = stopReasons(
     evidence,
-    parts.flatMap((part) => part.stop),
+    [sheet, change].flatMap((part) => part.stop),
   );
-  const lacking = lackingFor(evidence, ratio.explained);
-  const next = nextOf({
-    closed: evidence.call.closed,
-    stop,
-    lacking,
-    questions: said.questions,
-    explained: ratio.explained,
-  });
+  const ratio = ratioPart(evidence, read, stop.length > 0);
+  const said = together([ratio, sheet, change], stop.length > 0);
+  const lacking = lackingFor(evidence, read.explained);
+  const { closed } = evidence.call;
+  const next = nextOf({ closed, stop, lacking, questions: said.questions, explained: read.explained });
   const details: Details = {
     setUps: ratio.detail,
     sheet: sheet.detail,
-    change: [],
+    change: change.detail,
     marks: {},
     lash: {},
     part: {},

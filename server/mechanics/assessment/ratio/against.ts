@@ -8,6 +8,7 @@ import { type Claim, claimSaid } from './marks.ts';
 import {
   awaySaid,
   intervalSaid,
+  NOT_NOW,
   namesLeft,
   namesSaid,
   ORDINARY,
@@ -32,16 +33,17 @@ const firstly = (lacks: readonly string[]): string =>
   `First: ${lacks.join('; ')}.`.replace(/([.?!])\.$/, '$1');
 
 /** What an arm that differs is told by: how far off it is, widened by the reading's own interval. */
-function differs(result: ExplanationResult, claim: number, said: string): string {
+function differs(result: ExplanationResult, claim: number, said: string, stopped: boolean): string {
   const { median, interval95 } = result.ratio;
   const half = (interval95[1] - interval95[0]) / 2;
   const share = median / claim - 1;
   const far = Math.abs(share) > ORDINARY + half / claim;
   const start = `${intervalSaid(result)}, differs from ${said}: ${awaySaid(median, claim)}`;
-  if (far) return `${start}, so far off that the readings are doubted before the part. ${wouldTell(result)}`;
+  if (far)
+    return `${start}, so far off that the readings are doubted before the part. ${wouldTell(result, stopped)}`;
   return share > 0
     ? `${start}, ordinary for an arm made with room for flex. Use ${ratioWithin(median, half)} for every clearance.`
-    : `${start}, which no spring explains. Read again; then the swap test, this rocker on another valve and another one here.`;
+    : `${start}, which no spring explains. ${stopped ? NOT_NOW : 'Read again; then the swap test, this rocker on another valve and another one here.'}`;
 }
 
 /** A little over is what makers put in for flex: said beside the open word, so that nobody condemns the part for it. */
@@ -56,15 +58,21 @@ function sentenceOf(
   result: ExplanationResult | undefined,
   claim: Claim,
   lacks: readonly string[],
+  stopped: boolean,
 ) {
   const said = claimSaid(claim, nominalSaid(claim.ratio));
   if (word === undefined || result === undefined) return `Not set against ${said} yet. ${firstly(lacks)}`;
   if (word === 'agrees') return `${intervalSaid(result)}: agrees with ${said}.`;
-  if (word === 'differs') return differs(result, claim.ratio, said);
-  return `${intervalSaid(result)}: it cannot be told yet whether that is ${said}.${ifItStands(result, claim.ratio)} ${wouldTell(result)}`;
+  if (word === 'differs') return differs(result, claim.ratio, said, stopped);
+  return `${intervalSaid(result)}: it cannot be told yet whether that is ${said}.${ifItStands(result, claim.ratio)} ${wouldTell(result, stopped)}`;
 }
 
-function againstClaim(explained: GroupExplained, claim: Claim, lacks: readonly string[]): Judgement {
+function againstClaim(
+  explained: GroupExplained,
+  claim: Claim,
+  lacks: readonly string[],
+  stopped: boolean,
+): Judgement {
   const { group, result, given, claims } = explained;
   const first = claims[0] === claim;
   const word =
@@ -78,7 +86,7 @@ function againstClaim(explained: GroupExplained, claim: Claim, lacks: readonly s
     about: valveSubject(group),
     against: { to: claim.to, ratio: claim.ratio },
     ...(word === undefined ? {} : { word }),
-    sentence: sentenceOf(word, result, claim, lacks),
+    sentence: sentenceOf(word, result, claim, lacks, stopped),
     lacks,
     restsOn: [...(given?.entryIds ?? [])].sort(),
   };
@@ -102,8 +110,8 @@ function againstNames({ group, result, given }: GroupExplained, lacks: readonly 
 }
 
 /** What one arm on one valve is told by: the mark or what it is sold as; without either, the names that are left. */
-export function judgedGroup(explained: GroupExplained): Judgement[] {
+export function judgedGroup(explained: GroupExplained, stopped: boolean): Judgement[] {
   const lacks = lacksOfGroup(explained);
   if (explained.claims.length === 0) return againstNames(explained, lacks);
-  return explained.claims.map((claim) => againstClaim(explained, claim, lacks));
+  return explained.claims.map((claim) => againstClaim(explained, claim, lacks, stopped));
 }

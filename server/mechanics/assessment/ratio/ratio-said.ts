@@ -32,9 +32,13 @@ export const ASK: Readonly<Record<Action, string>> = {
   'rocker-on-another-valve': 'Move this rocker to another valve and read it there.',
 };
 
+/** Said in place of a reading that would take turning the engine under a stop. */
+export const NOT_NOW = 'No reading is taken while the stop stands.';
+
 /** What would tell, where the readings cannot. */
-export function wouldTell(result: ExplanationResult): string {
+export function wouldTell(result: ExplanationResult, stopped: boolean): string {
   const next = result.nextReading;
+  if (stopped) return NOT_NOW;
   return next === undefined
     ? 'More readings won’t tell; the part number can.'
     : `What would tell: ${ASK[next.action].charAt(0).toLowerCase()}${ASK[next.action].slice(1)}`;

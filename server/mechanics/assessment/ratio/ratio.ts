@@ -1,4 +1,5 @@
 import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
+import { IN } from '../../kit/si.ts';
 import type { AssessedExplanation, Subject } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { valveSubject } from '../common/said.ts';
@@ -16,14 +17,19 @@ import { nominalsOf } from './nominals.ts';
 import { namesLeft } from './ratio-said.ts';
 import { setUpDetail } from './set-up-detail.ts';
 import { setUpQuantities } from './set-up-quantities.ts';
-import { setUpsRead } from './set-up-read.ts';
+import { type SetUpRead, setUpsRead } from './set-up-read.ts';
 
-/** What is said of the ratios, and what the other parts work on with. */
+/** What was read of the ratios, weighed but not told yet. */
+export interface RatioRead {
+  readonly reads: readonly SetUpRead[];
+  readonly known: readonly SetUpKnown[];
+  readonly explained: readonly GroupExplained[];
+}
+
+/** What is said of the ratios. */
 export interface RatioSaid extends PartSaid<SetUpDetail[]> {
   readonly explanations: readonly AssessedExplanation[];
   readonly remaining: readonly { readonly about: Subject; readonly names: readonly number[] }[];
-  readonly explained: readonly GroupExplained[];
-  readonly known: readonly SetUpKnown[];
 }
 
 const remainingOf = ({ group, result }: GroupExplained) =>
@@ -31,16 +37,25 @@ const remainingOf = ({ group, result }: GroupExplained) =>
     ? []
     : [{ about: valveSubject(group), names: namesLeft(result).map(({ ratio }) => ratio) }];
 
-/** The ratio of every arm on every valve that was read: what it is, against what it is held to be, and what to ask. */
-export function ratioPart(evidence: Evidence): RatioSaid {
+/** Every set-up put in order, and the inference once for every arm on every valve. */
+export function ratioRead(evidence: Evidence): RatioRead {
   const reads = setUpsRead(evidence);
   const nominals = nominalsOf(evidence);
   const known = reads.map((read) => knownOf(evidence, read, reads, nominals));
-  const groups = groupsOf(evidence, reads, DEFAULT_ASSUMPTIONS.lobesDiffer * 0.0254);
+  const groups = groupsOf(evidence, reads, DEFAULT_ASSUMPTIONS.lobesDiffer * IN);
   const explained = groups.map((group) => explainGroup(evidence, group, known, nominals));
+  return { reads, known, explained };
+}
+
+/**
+ * The ratio of every arm on every valve that was read: what it is, against what it is held to be, and what to ask.
+ * `stopped`: nobody turns it now, so no sentence asks for a reading.
+ */
+export function ratioPart(evidence: Evidence, read: RatioRead, stopped: boolean): RatioSaid {
+  const { reads, known, explained } = read;
   const deflections = explained.map((each) => deflection(evidence, each));
   const judgements = [
-    ...explained.filter(({ given }) => given !== undefined).flatMap(judgedGroup),
+    ...explained.filter(({ given }) => given !== undefined).flatMap((each) => judgedGroup(each, stopped)),
     ...deflections.flatMap((each) => each.judgements),
     ...cardJudgements(evidence, explained, known),
   ];
@@ -60,7 +75,5 @@ export function ratioPart(evidence: Evidence): RatioSaid {
     detail: known.map((each) => setUpDetail(evidence, each, reads)),
     explanations: explained.flatMap(explanationOf),
     remaining: explained.flatMap(remainingOf),
-    explained,
-    known,
   };
 }

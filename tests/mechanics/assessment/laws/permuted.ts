@@ -15,7 +15,8 @@ const subjectOf = ({ setUpId, questionId, code }: AnswerEvidence): string =>
 /** Answers in any order, but for those to one question: one that is given again puts the one before it right. */
 function answers(chance: Chance, given: readonly AnswerEvidence[]): AnswerEvidence[] {
   const waiting = new Map<string, AnswerEvidence[]>();
-  for (const answer of given) waiting.set(subjectOf(answer), [...(waiting.get(subjectOf(answer)) ?? []), answer]);
+  for (const answer of given)
+    waiting.set(subjectOf(answer), [...(waiting.get(subjectOf(answer)) ?? []), answer]);
   return shuffled(chance, given).flatMap((place) => waiting.get(subjectOf(place))?.shift() ?? []);
 }
 

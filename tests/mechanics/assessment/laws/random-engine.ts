@@ -74,7 +74,9 @@ export function knownEngine(chance: Chance, engine: TrueEngine) {
   return {
     engine: known<Evidence['engine']>({
       cylinders: maybe(chance, 0.8, () => chance.pick([4, 6, 8])),
-      lifter: maybe(chance, 0.7, () => chance.pick(['solid-flat', 'solid-roller', 'hydraulic-flat'] as const)),
+      lifter: maybe(chance, 0.7, () =>
+        chance.pick(['solid-flat', 'solid-roller', 'hydraulic-flat'] as const),
+      ),
       mounting: maybe(chance, 0.7, () => chance.pick(['stud', 'pedestal', 'shaft'] as const)),
       coverBolting: maybe(chance, 0.4, () => chance.pick(['through-centre', 'perimeter'] as const)),
       stroke: maybe(chance, 0.6, () => 3.48 * IN),
@@ -107,7 +109,9 @@ export function knownEngine(chance: Chance, engine: TrueEngine) {
 
 export const callOf = (chance: Chance): Evidence['call'] => ({
   goal: chance.pick(GOALS),
-  ...(chance.happens(0.1) ? { hold: { reason: 'a pushrod came out bent', line: 1, since: '2026-03-14' } } : {}),
+  ...(chance.happens(0.1)
+    ? { hold: { reason: 'a pushrod came out bent', line: 1, since: '2026-03-14' } }
+    : {}),
   contact: chance.happens(0.08) ? 'something' : chance.pick(['none', 'none', 'not-asked'] as const),
   engineState: chance.pick(['not-asked', 'runs', 'has-run', 'apart', 'never-run'] as const),
   closed: chance.happens(0.1),

@@ -76,7 +76,12 @@ interface Kind {
 const HIGHEST = 50;
 
 /** Passes of one kind: noise, a slip or a turn in single ones, a lifter that sinks, zeros that don't return. */
-function passesOf(chance: Chance, setUp: SetUpEvidence, { kind, lift, atLobeLift }: Kind, count: number): PassEvidence[] {
+function passesOf(
+  chance: Chance,
+  setUp: SetUpEvidence,
+  { kind, lift, atLobeLift }: Kind,
+  count: number,
+): PassEvidence[] {
   const sink = setUp.lifter === 'hydraulic' && kind === 'valve-lift' ? chance.between(0, 0.008) : 0;
   const fault = kind === 'valve-lift' ? faultOf(chance, setUp) : { add: 0, times: 1 };
   return Array.from({ length: count }, (_, index) => {

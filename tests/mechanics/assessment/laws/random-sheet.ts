@@ -60,7 +60,8 @@ export function sheetOf(chance: Chance, engine: TrueEngine, arms: readonly ArmEv
       const passes = chance.pick([1, 1, 2]);
       for (let pass = 0; pass < passes; pass++) {
         if (chance.happens(0.7)) add(cylinder, valve, 'lobe-lift', lobe + noise / 2);
-        if (chance.happens(0.8)) add(cylinder, valve, 'valve-lift', (lobe * engine.ratio + noise + odd) * times);
+        if (chance.happens(0.8))
+          add(cylinder, valve, 'valve-lift', (lobe * engine.ratio + noise + odd) * times);
       }
       for (const gap of GAPS) {
         const count = chance.happens(0.15) ? chance.pick([1, 1, 2]) : 0;
