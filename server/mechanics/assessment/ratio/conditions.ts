@@ -35,12 +35,8 @@ function stateLacks({ setUp }: SetUpRead): string[] {
 
 /** A pass that stands apart is out of the figures, but only a person strikes it out. */
 function apartLacks({ valve, lobe }: SetUpRead): string[] {
-  return [...valve.aside, ...(lobe.from === undefined ? lobe.passes.aside : [])].map(
-    ({ pass, code, sentence }) => {
-      const out = `pass ${pass.pass} entered again or struck out`;
-      return code === 'no-lift' ? `${out}: it shows no lift` : `${out}. ${sentence.replace(/\.$/, '')}`;
-    },
-  );
+  const all = [...valve.aside, ...(lobe.from === undefined ? lobe.passes.aside : [])];
+  return all.map(({ pass, why }) => `pass ${pass.pass} entered again or struck out: it ${why}`);
 }
 
 /** A doubt that is open on what the word would rest on, and that no other lack has named already. */

@@ -97,7 +97,7 @@ function judgement(
         ? 'more than usual: '
         : '';
   return {
-    id: `deflection:${explained.group.key}`,
+    id: `usual-deflection:${explained.group.key}`,
     about: valveSubject(explained.group),
     against: { to: 'usual-deflection', low: from, high: to, source },
     sentence:

@@ -35,6 +35,8 @@ export const standingPasses = (evidence: Evidence, setUpId: string): PassEvidenc
 export interface PassAside {
   readonly pass: PassEvidence;
   readonly code: AsideCode;
+  /** `reads .457 in, one turn of the dial under its fellows` */
+  readonly why: string;
   readonly sentence: string;
 }
 
@@ -46,17 +48,27 @@ export interface UsedPasses {
   readonly lacks: readonly string[];
 }
 
+const aside = (pass: PassEvidence, code: AsideCode, why: string, so: string): PassAside => ({
+  pass,
+  code,
+  why,
+  sentence: `Pass ${pass.pass} ${why}${so}.`,
+});
+
 const zeroOff = ({ zeroReturn }: PassEvidence): boolean =>
   zeroReturn !== undefined && Math.abs(zeroReturn) > ZERO_RETURNS_WITHIN + EQUAL;
 
 /** Passes without their zero are left out while others came back to it. */
 function withoutZeroOff(passes: readonly PassEvidence[]): PassAside[] {
   const off = passes.filter(zeroOff);
-  return off.map((pass) => ({
-    pass,
-    code: 'zero-off',
-    sentence: `Pass ${pass.pass} came back ${inches(Math.abs(pass.zeroReturn ?? 0))} off its zero and is left out.`,
-  }));
+  return off.map((pass) =>
+    aside(
+      pass,
+      'zero-off',
+      `came back ${inches(Math.abs(pass.zeroReturn ?? 0))} off its zero`,
+      ' and is left out',
+    ),
+  );
 }
 
 const turnsSaid = (turns: number): string => {
@@ -71,13 +83,13 @@ function turnsApart(passes: readonly PassEvidence[], perTurn: number, spread: nu
     perTurn,
     spread,
   );
-  const aside = found.apart.flatMap(({ index, turns }): PassAside[] => {
+  const apart = found.apart.flatMap(({ index, turns }): PassAside[] => {
     const pass = passes[index];
     if (pass === undefined || turns === 0) return [];
-    const sentence = `Pass ${pass.pass} reads ${inches(pass.value)}, ${turnsSaid(turns)} its fellows; it is not averaged with them.`;
-    return [{ pass, code: 'turn-apart', sentence }];
+    const why = `reads ${inches(pass.value)}, ${turnsSaid(turns)} its fellows`;
+    return [aside(pass, 'turn-apart', why, '; it is not averaged with them')];
   });
-  return { aside, undecided: found.undecided };
+  return { apart, undecided: found.undecided };
 }
 
 function lacksOf(used: readonly PassEvidence[], spread: number, what: string): string[] {
@@ -93,15 +105,15 @@ export function usedPasses(passes: readonly PassEvidence[], setUp: SetUpNow, wha
   const real = passes.filter(({ value }) => value > 0);
   const none = passes
     .filter(({ value }) => value <= 0)
-    .map((pass): PassAside => ({ pass, code: 'no-lift', sentence: `Pass ${pass.pass} shows no lift.` }));
+    .map((pass) => aside(pass, 'no-lift', 'shows no lift', ''));
   const zeros = withoutZeroOff(real);
   const returned = real.filter((pass) => !zeros.some((each) => each.pass === pass));
-  const { aside, undecided } = turnsApart(returned, setUp.perTurn, spread);
-  const used = returned.filter((pass) => !aside.some((each) => each.pass === pass));
+  const { apart, undecided } = turnsApart(returned, setUp.perTurn, spread);
+  const used = returned.filter((pass) => !apart.some((each) => each.pass === pass));
   const onlyOff = real.length > 0 && returned.length === 0;
   return {
     used: onlyOff ? real : used,
-    aside: onlyOff ? none : [...none, ...zeros, ...aside],
+    aside: onlyOff ? none : [...none, ...zeros, ...apart],
     lacks: [
       ...(onlyOff ? [`a pass of the ${what} that comes back to zero`] : []),
       ...(undecided ? [`one more pass of the ${what}: nothing says which of them is right`] : []),

@@ -71,12 +71,12 @@ export function numbered(evidence: Evidence): Evidence {
 export function buildOf(seed: number): Evidence {
   const chance = chanceFrom(seed);
   const engine = trueEngine(chance);
-  const arms = armsOf(chance);
+  const arms = armsOf(chance, engine);
   const count = chance.pick([0, 1, 1, 1, 2, 2, 3]);
-  const setUps = Array.from({ length: count }, (_, index) => setUpOf(chance, index + 1, arms));
+  const setUps = Array.from({ length: count }, (_, index) => setUpOf(chance, index + 1, arms, engine));
   const [first] = arms;
   const bare: Evidence = {
-    call: callOf(chance),
+    call: callOf(chance, engine),
     ...knownEngine(chance, engine),
     arms,
     seats: first === undefined ? [] : [{ cylinder: 1, valve: 'intake', armId: first.id }],

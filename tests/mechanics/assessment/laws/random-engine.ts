@@ -51,7 +51,10 @@ function card(chance: Chance, lobe: number): Evidence['card']['intake'] {
 
 /** What is true of the engine, beside what is known of it. */
 export interface TrueEngine {
+  /** Half of the callers read with care: states are said, and few mistakes are made. */
+  readonly careful: boolean;
   readonly lobe: Readonly<Record<Side, number>>;
+  readonly nominal: number;
   readonly ratio: number;
 }
 
@@ -60,7 +63,7 @@ export function trueEngine(chance: Chance): TrueEngine {
   const exhaust = chance.happens(0.4) ? intake : intake + chance.between(-0.02, 0.02);
   const nominal = chance.pick(RATIOS);
   const over = chance.happens(0.15) ? chance.between(-0.06, 0.06) : chance.between(-0.01, 0.045);
-  return { lobe: { intake, exhaust }, ratio: nominal * (1 + over) };
+  return { careful: chance.happens(0.5), lobe: { intake, exhaust }, nominal, ratio: nominal * (1 + over) };
 }
 
 export function knownEngine(chance: Chance, engine: TrueEngine) {
@@ -92,14 +95,14 @@ export function knownEngine(chance: Chance, engine: TrueEngine) {
       exhaust: card(chance, engine.lobe.exhaust),
     },
     springs: known<Evidence['springs']>({
-      installedHeight: maybe(chance, 0.6, () => thou(chance.between(1.6, 1.95))),
+      installedHeight: maybe(chance, 0.6, () => thou(chance.between(1.75, 2.05))),
       seatLoad: maybe(chance, 0.6, () => chance.between(100, 220) * LBF),
       rate: maybe(chance, 0.6, () => chance.between(280, 480) * LBF_PER_IN),
       solidHeight: maybe(chance, 0.6, () => thou(chance.between(1.0, 1.2))),
-      retainerToSeal: maybe(chance, 0.5, () => thou(chance.between(0.5, 0.7))),
+      retainerToSeal: maybe(chance, 0.5, () => thou(chance.between(0.6, 0.85))),
     }),
     rockers: known<Evidence['rockers']>({
-      soldAs: maybe(chance, 0.6, () => chance.pick(RATIOS)),
+      soldAs: maybe(chance, 0.6, () => (engine.careful ? engine.nominal : chance.pick(RATIOS))),
       planned: maybe(chance, 0.3, () => chance.pick(RATIOS)),
       pivotToTip: maybe(chance, 0.4, () => thou(chance.between(1.4, 1.55))),
     }),
@@ -107,12 +110,18 @@ export function knownEngine(chance: Chance, engine: TrueEngine) {
   } satisfies Partial<Evidence>;
 }
 
-export const callOf = (chance: Chance): Evidence['call'] => ({
+export const callOf = (chance: Chance, { careful }: TrueEngine): Evidence['call'] => ({
   goal: chance.pick(GOALS),
   ...(chance.happens(0.1)
     ? { hold: { reason: 'a pushrod came out bent', line: 1, since: '2026-03-14' } }
     : {}),
-  contact: chance.happens(0.08) ? 'something' : chance.pick(['none', 'none', 'not-asked'] as const),
-  engineState: chance.pick(['not-asked', 'runs', 'has-run', 'apart', 'never-run'] as const),
+  contact: chance.happens(0.06)
+    ? 'something'
+    : careful
+      ? 'none'
+      : chance.pick(['none', 'none', 'not-asked'] as const),
+  engineState: careful
+    ? 'apart'
+    : chance.pick(['not-asked', 'runs', 'has-run', 'apart', 'never-run'] as const),
   closed: chance.happens(0.1),
 });

@@ -53,9 +53,10 @@ export function sheetOf(chance: Chance, engine: TrueEngine, arms: readonly ArmEv
     });
   for (let cylinder = 1; cylinder <= cylinders; cylinder++) {
     for (const valve of ['intake', 'exhaust'] as const) {
-      const lobe = engine.lobe[valve] - (chance.happens(0.05) ? chance.between(0.01, 0.02) : 0);
+      const lobe =
+        engine.lobe[valve] - (chance.happens(engine.careful ? 0.01 : 0.05) ? chance.between(0.01, 0.02) : 0);
       const noise = copied ? 0 : chance.normal(0.0015);
-      const odd = chance.happens(0.1) ? chance.pick([0.1, -0.1, 0.02, -0.02]) : 0;
+      const odd = chance.happens(engine.careful ? 0.02 : 0.1) ? chance.pick([0.1, -0.1, 0.02, -0.02]) : 0;
       const times = chance.happens(0.03) ? 25.4 : 1;
       const passes = chance.pick([1, 1, 2]);
       for (let pass = 0; pass < passes; pass++) {
@@ -65,7 +66,8 @@ export function sheetOf(chance: Chance, engine: TrueEngine, arms: readonly ArmEv
       }
       for (const gap of GAPS) {
         const count = chance.happens(0.15) ? chance.pick([1, 1, 2]) : 0;
-        for (let again = 0; again < count; again++) add(cylinder, valve, gap, chance.between(0.005, 0.2));
+        for (let again = 0; again < count; again++)
+          add(cylinder, valve, gap, chance.between(engine.careful ? 0.09 : 0.005, 0.2));
       }
     }
   }
