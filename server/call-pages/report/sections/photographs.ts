@@ -1,7 +1,8 @@
 import type { Component } from '../../../../views/parts/part.ts';
 import { type CallContext, valveName } from '../../../call/context.ts';
 import { section } from '../../../call/report-parts.ts';
-import { type Photograph, SHOWS } from '../../../records/photographs/photographs.ts';
+import { SHOWS } from '../../../records/photographs/new-photograph.ts';
+import type { Photograph } from '../../../records/photographs/photographs.ts';
 import { readingWords } from '../../../steps/ratio/passes-table.ts';
 import { momentText } from '../../../web/dates.ts';
 import type { ReportData } from '../report-data.ts';
