@@ -1,10 +1,16 @@
+import { CONSEQUENCE_EVENTS } from '../assessment/consequences/events.ts';
 import type { SetUpRatio } from '../assessment/ratio/ratio.ts';
 import { answerOf } from '../call/answered.ts';
 import { type CallContext, valveName } from '../call/context.ts';
 import { STEP_NAMES, type StepName } from '../call/steps.ts';
+import { eventsOf, happened } from '../events/read-events.ts';
 import type { Question } from '../mechanics/questions/types.ts';
 import { stillStanding } from '../records/corrections/entries.ts';
+import { LASH_EVENTS } from '../records/lash-log/events.ts';
 import type { Reading } from '../records/readings/readings.ts';
+import { SHEET_EVENTS } from '../records/sheet/events.ts';
+import { TIP_MARK_EVENTS } from '../records/tip-marks/events.ts';
+import { WORKING_EVENTS } from '../records/workings/events.ts';
 
 /** One thing that a step asks for. `must`: the answer of the call waits for it. */
 export interface Need {
@@ -21,9 +27,7 @@ const passes = (readings: readonly Reading[], kind: string) =>
   stillStanding(readings).filter((reading) => reading.kind === kind).length;
 
 const hasWorking = (context: CallContext, name: string) =>
-  context.events.some(
-    (event) => event.kind === 'working-kept' && Reflect.get(event.data, 'computation') === name,
-  );
+  eventsOf(context.events, WORKING_EVENTS['working-kept']).some(({ data }) => data.computation === name);
 
 /** Questions of a set-up that nobody has answered yet. */
 export const openQuestions = (context: CallContext, found: SetUpRatio): Question[] =>
@@ -121,10 +125,13 @@ function ofTriage({ call }: CallContext): Need[] {
   ];
 }
 
-const has = ({ events }: CallContext, kind: string) => events.some((event) => event.kind === kind);
-
 function ofSheet(context: CallContext): Need[] {
-  return [also('lobe lift and valve lift, valve by valve', has(context, 'sheet-readings-kept'))];
+  return [
+    also(
+      'lobe lift and valve lift, valve by valve',
+      happened(context.events, SHEET_EVENTS['sheet-readings-kept']),
+    ),
+  ];
 }
 
 /** A call about a change of ratio waits for what the change does. */
@@ -141,7 +148,10 @@ function ofConsequences(context: CallContext): Need[] {
       'closed valve to piston, both valves',
       clearances?.intake?.closedGapAtTdc !== undefined && clearances.exhaust?.closedGapAtTdc !== undefined,
     ),
-    (isGoal ? must : also)('the figures before and after on the tape', has(context, 'consequences-kept')),
+    (isGoal ? must : also)(
+      'the figures before and after on the tape',
+      happened(context.events, CONSEQUENCE_EVENTS['consequences-kept']),
+    ),
   ];
 }
 
@@ -151,7 +161,7 @@ function ofGeometry(context: CallContext): Need[] {
   const lift = cam?.intake?.lobeLift ?? cam?.exhaust?.lobeLift;
   const known = rockers?.pivotToTip !== undefined && rockers.nominalRatio !== undefined && lift !== undefined;
   return [
-    also('a tip mark: its width, then its place', has(context, 'tip-mark-kept')),
+    also('a tip mark: its width, then its place', happened(context.events, TIP_MARK_EVENTS['tip-mark-kept'])),
     also('arm and lift, for the least sweep', known || hasWorking(context, 'roller-sweep')),
   ];
 }
@@ -175,7 +185,7 @@ const NEEDS: Readonly<Record<StepName, (context: CallContext) => Need[]>> = {
     ...(context.call.goal === 'noise-or-failure'
       ? []
       : [also('what the turns do', hasWorking(context, 'adjuster'))]),
-    also('a lash as it was found or set', has(context, 'lash-kept')),
+    also('a lash as it was found or set', happened(context.events, LASH_EVENTS['lash-kept'])),
   ],
   notes: ofNotes,
 };

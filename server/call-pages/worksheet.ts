@@ -6,6 +6,7 @@ import {
   LOBE_SOURCES,
   RESTS_ON,
   SPRINGS,
+  sentence,
   VALVES,
 } from '../../shared/schemas/words.ts';
 import type { DialData } from '../../views/parts/dial.examples.ts';
@@ -13,10 +14,11 @@ import type { CallContext } from '../call/context.ts';
 import { STEPS } from '../call/steps.ts';
 import { dial } from '../drawings/dial.ts';
 import { rulerOf } from '../drawings/drawing.ts';
+import { happened } from '../events/read-events.ts';
+import { SHEET_EVENTS } from '../records/sheet/events.ts';
 import { SET_UP_LABELS } from '../steps/ratio/set-up-form.ts';
 import type { Page } from '../web/pages/render.ts';
 import { lacksOf } from './report/missing.ts';
-import { sentence } from './tape-text.ts';
 
 const boxes = ({ 'not-said': _, ...words }: Readonly<Record<string, string>>) => Object.values(words);
 
@@ -64,7 +66,7 @@ function picture(
 /** Rows for the valves, where the call is about telling one from its siblings and none was read yet. */
 function valveNames({ call, build, events }: CallContext): string[] {
   const cylinders = build.spec.engine?.cylinders ?? 0;
-  const read = events.some(({ kind }) => kind === 'sheet-readings-kept');
+  const read = happened(events, SHEET_EVENTS['sheet-readings-kept']);
   if (call.goal !== 'noise-or-failure' || read) return [];
   return Array.from({ length: cylinders }, (_, index) => [
     `${index + 1} intake`,

@@ -2,6 +2,8 @@ import type { FastifyReply, FastifyRequest } from 'fastify';
 import { showEvent } from '../api/views.ts';
 import type { Principal } from '../auth/principal.ts';
 import { eventsAfter } from '../events/build-events.ts';
+import { happened } from '../events/read-events.ts';
+import { SHARE_LINK_EVENTS } from '../records/share-links/events.ts';
 import type { Deps } from '../web/deps.ts';
 import { type EventStream, openEventStream } from './event-stream.ts';
 import { oneAtATime } from './one-at-a-time.ts';
@@ -75,7 +77,7 @@ export async function stream(
         people: await whoIsHere(tx, principal, buildId),
       }));
       // A revoked link ends its streams at once, not at the next beat.
-      const revoked = principal.kind === 'builder' && events.some((event) => event.kind === 'link-revoked');
+      const revoked = principal.kind === 'builder' && happened(events, SHARE_LINK_EVENTS['link-revoked']);
       if (revoked && (await still()) === undefined) end();
       if (ended) return 'rest';
       for (const event of events) out.event('entry', showEvent(event), event.seq);

@@ -1,4 +1,4 @@
-import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS } from '../../../shared/schemas/words.ts';
+import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, sentence } from '../../../shared/schemas/words.ts';
 import type { Fact } from '../../../views/parts/facts.examples.ts';
 import type { Component } from '../../../views/parts/part.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
@@ -10,7 +10,6 @@ import { dayText, momentText } from '../../web/dates.ts';
 import type { Page } from '../../web/pages/render.ts';
 import { holdOf } from '../hold.ts';
 import { tapeOf } from '../tape.ts';
-import { sentence } from '../tape-text.ts';
 import { partsInOrder } from './order.ts';
 import type { ReportData } from './report-data.ts';
 import { specFacts } from './sections/spec-facts.ts';

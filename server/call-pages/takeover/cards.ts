@@ -1,4 +1,4 @@
-import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS } from '../../../shared/schemas/words.ts';
+import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, sentence } from '../../../shared/schemas/words.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { STEP_NAMES, STEPS } from '../../call/steps.ts';
 import type { Photograph } from '../../records/photographs/photographs.ts';
@@ -10,7 +10,6 @@ import type { ReportData } from '../report/report-data.ts';
 import { isMark } from '../report/sections/identified.ts';
 import { provesText, showsText } from '../report/sections/photographs.ts';
 import { gapLines, oddLines, ratioLines } from '../report/summary.ts';
-import { sentence } from '../tape-text.ts';
 
 /** One line of a card. */
 export interface Item {

@@ -1,7 +1,6 @@
 import { formatQuantity } from '../../../shared/quantities/format.ts';
 import { READING_KINDS } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/part.ts';
-import { sentence } from '../../call-pages/tape-text.ts';
 import type { Reading } from '../../records/readings/readings.ts';
 import { momentText } from '../../web/dates.ts';
 
@@ -22,7 +21,7 @@ export function readingWords({
   atLobeLift,
 }: Pick<Reading, 'kind' | 'pass' | 'atLobeLift'>): string {
   const at = atLobeLift === undefined ? '' : `, at ${atLobeLift.readAs} of lobe lift`;
-  return `${sentence(READING_KINDS, kind)}${at}${kind.startsWith('stated-') ? '' : `, pass ${pass}`}`;
+  return `${READING_KINDS[kind]}${at}${kind.startsWith('stated-') ? '' : `, pass ${pass}`}`;
 }
 
 /** Every pass of a set-up with who read it; what was struck out stays, with the reason. */
