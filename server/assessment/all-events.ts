@@ -1,4 +1,3 @@
-import { CONSEQUENCE_EVENTS } from '../assessment/consequences/events.ts';
 import { ANSWER_EVENTS } from '../records/answers/events.ts';
 import { ARM_EVENTS } from '../records/arms/events.ts';
 import { BUILD_EVENTS } from '../records/builds/events.ts';
@@ -13,6 +12,7 @@ import { SHARE_LINK_EVENTS } from '../records/share-links/events.ts';
 import { SHEET_EVENTS } from '../records/sheet/events.ts';
 import { TIP_MARK_EVENTS } from '../records/tip-marks/events.ts';
 import { WORKING_EVENTS } from '../records/workings/events.ts';
+import { CONSEQUENCE_EVENTS } from './consequences/events.ts';
 
 /** Every event that a build's log may hold. */
 export const ALL_EVENTS = {
