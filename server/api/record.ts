@@ -1,10 +1,10 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
+import { eventView, showEvent } from '../assessment/event-view.ts';
 import { exportBuild, exportView } from '../call-pages/export.ts';
 import { eventsAfter } from '../events/build-events.ts';
 import { idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
-import { eventView, showEvent } from './views.ts';
 
 const after = z.strictObject({
   after: z.coerce.number().int().min(0).default(0).meta({ description: 'the last sequence number you have' }),

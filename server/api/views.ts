@@ -3,7 +3,6 @@ import { UNITS } from '../../shared/quantities/units.ts';
 import { buildSpec } from '../../shared/schemas/build-spec.ts';
 import { method } from '../../shared/schemas/method.ts';
 import { keysOf } from '../../shared/schemas/words.ts';
-import type { RecordedEvent } from '../events/build-events.ts';
 import type { Arm } from '../records/arms/arms.ts';
 import type { Placement } from '../records/arms/placements.ts';
 import type { Build } from '../records/builds/builds.ts';
@@ -144,20 +143,6 @@ export function showReading(reading: Reading): z.output<typeof readingView> {
     ...(atLobeLift === undefined ? {} : { atLobeLift: { ...atLobeLift } }),
     ...(zeroReturn === undefined ? {} : { zeroReturn: { ...zeroReturn } }),
   };
-}
-
-export const eventView = z
-  .object({
-    seq: z.int(),
-    kind: z.string(),
-    data: z.record(z.string(), z.unknown()),
-    by: z.string(),
-    byKind: z.string(),
-    at: moment,
-  })
-  .meta({ id: 'Event' });
-export function showEvent(event: RecordedEvent) {
-  return { ...event, at: event.at.toISOString() };
 }
 
 export const noteView = z

@@ -3,7 +3,6 @@ import {
   armView,
   buildView,
   callView,
-  eventView,
   noteView,
   placementView,
   readingView,
@@ -12,13 +11,13 @@ import {
   showArm,
   showBuild,
   showCall,
-  showEvent,
   showNote,
   showPlacement,
   showReading,
   showRevision,
   showSetUp,
 } from '../api/views.ts';
+import { eventView, showEvent } from '../assessment/event-view.ts';
 import { partReadingView, showPartReading } from '../assessment/identification/view.ts';
 import { lashLineView, showLashLine } from '../assessment/lash/view.ts';
 import { sheetReadingView, showSheetReading } from '../assessment/sheet/view.ts';

@@ -1,5 +1,5 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import { showEvent } from '../api/views.ts';
+import { showEvent } from '../assessment/event-view.ts';
 import type { Principal } from '../auth/principal.ts';
 import { eventsAfter } from '../events/build-events.ts';
 import { happened } from '../events/read-events.ts';
