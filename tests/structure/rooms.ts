@@ -14,7 +14,12 @@ export interface Room {
 }
 
 export const ROOMS: readonly Room[] = [
-  { name: 'seeds', at: ['seeds/'], holds: 'tables with their sources, and the invented demo, as data', uses: [] },
+  {
+    name: 'seeds',
+    at: ['seeds/'],
+    holds: 'tables with their sources, and the invented demo, as data',
+    uses: [],
+  },
   {
     name: 'shared',
     at: ['shared/'],
@@ -93,7 +98,7 @@ export const ROOMS: readonly Room[] = [
     name: 'live',
     at: ['server/live/'],
     holds: 'streams of events, and who is here',
-    uses: ['web', 'events', 'auth', 'database', 'problems', 'shared'],
+    uses: ['web', 'assessment', 'records', 'events', 'auth', 'database', 'problems', 'shared'],
   },
   {
     name: 'compute-forms',
