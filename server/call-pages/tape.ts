@@ -5,6 +5,7 @@ import { type CallContext, valveName } from '../call/context.ts';
 import { ratioFigure, ratioName } from '../call/ratio-text.ts';
 import type { Reading } from '../records/readings/readings.ts';
 import { momentText } from '../web/dates.ts';
+import type { CallFrame } from './frame.ts';
 import { tapeText } from './tape-text.ts';
 
 /** A reading on the engine or of a part in the hand. */
@@ -37,7 +38,7 @@ function resultLine(found: SetUpRatio): { after: number; line: TapeLineData } | 
 }
 
 /** The record of the call, line for line, with each set-up's result below what it rests on. */
-export function tapeOf(context: CallContext): TapeData {
+export function tapeOf({ told }: CallFrame, context: CallContext): TapeData {
   const kept: readonly Kept[] = [...context.readings, ...context.partReadings];
   const byId = new Map(kept.map((each) => [each.id, each]));
   const keptAt = new Map(kept.map((each) => [each.seq, each]));
@@ -46,7 +47,7 @@ export function tapeOf(context: CallContext): TapeData {
   const names = { valveOf: (setUpId: string) => valves.get(setUpId) ?? 'a valve' };
   const done = new Set(context.notes.filter((note) => note.doneAt !== undefined).map((note) => note.seq));
   const lines = context.events.flatMap((event): TapeLineData[] => {
-    const words = tapeText(event, names);
+    const words = tapeText(told, event, names);
     return [
       {
         ...words,

@@ -1,3 +1,4 @@
+import { type GoalPlan, planOf } from '../../shared/goals.ts';
 import { type SetUpRatio, setUpRatio } from '../assessment/ratio/ratio.ts';
 import type { Principal } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
@@ -7,11 +8,14 @@ import { type Answer, listAnswers } from '../records/answers/answers.ts';
 import { type Arm, listArms } from '../records/arms/arms.ts';
 import { listPlacements, nowOnValves, type Placement } from '../records/arms/placements.ts';
 import { type Build, getBuild } from '../records/builds/builds.ts';
+import { listRevisions, type Revision } from '../records/builds/revisions.ts';
 import { type Call, getCall } from '../records/calls/calls.ts';
 import { listNotes, type Note } from '../records/notes/notes.ts';
 import { listPartReadings, type PartReading } from '../records/part-readings/part-readings.ts';
+import { listPhotographs, type Photograph } from '../records/photographs/photographs.ts';
 import { listReadings, type Reading } from '../records/readings/readings.ts';
 import { listSetUps, type SetUp } from '../records/set-ups/set-ups.ts';
+import { listWorkings, type Working } from '../records/workings/workings.ts';
 import type { PageRequest, PageSide } from '../web/page-route.ts';
 
 /** A call with its build as one of the two sides sees it; what every page of a call is made from. */
@@ -21,7 +25,11 @@ export interface CallContext {
   /** Where the pages of this side begin: `/calls/{id}` or `/bench`. */
   readonly base: string;
   readonly call: Call;
+  /** What the goal of the call asks for. */
+  readonly plan: GoalPlan;
   readonly build: Build;
+  /** Every revision of the build, oldest first. */
+  readonly revisions: readonly Revision[];
   readonly arms: readonly Arm[];
   readonly placements: readonly Placement[];
   /** Which arm sits on which valve now. */
@@ -33,6 +41,9 @@ export interface CallContext {
   readonly ratios: readonly SetUpRatio[];
   readonly answers: readonly Answer[];
   readonly notes: readonly Note[];
+  readonly photographs: readonly Photograph[];
+  /** Computations kept with the build. */
+  readonly workings: readonly Working[];
   readonly events: readonly RecordedEvent[];
 }
 
@@ -62,7 +73,9 @@ export async function loadContext(tx: Tx, req: PageRequest): Promise<CallContext
     side,
     base: baseOf(req),
     call,
+    plan: planOf(call.goal),
     build: await getBuild(tx, principal, buildId),
+    revisions: await listRevisions(tx, principal, buildId),
     arms: await listArms(tx, principal, buildId),
     placements,
     now: nowOnValves(placements),
@@ -72,6 +85,8 @@ export async function loadContext(tx: Tx, req: PageRequest): Promise<CallContext
     ratios,
     answers: await listAnswers(tx, principal, buildId),
     notes: await listNotes(tx, principal, buildId),
+    workings: await listWorkings(tx, principal, buildId),
+    photographs: await listPhotographs(tx, principal, buildId),
     events: await eventsAfter(tx, principal, buildId, 0, MOST_EVENTS),
   };
 }

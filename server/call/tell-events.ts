@@ -15,6 +15,9 @@ export interface TapeNames {
 /** The line of an event; undefined where its data can't be read. */
 export type Tell = (event: Pick<RecordedEvent, 'kind' | 'data'>, names: TapeNames) => TapeText | undefined;
 
+/** The lines of events by their names. */
+export type Tells = Readonly<Record<string, Tell>>;
+
 type Lines<Events extends AnyEventSet> = {
   readonly [Name in keyof Events]: (data: DataOf<Events[Name]>, names: TapeNames) => TapeText;
 };
@@ -27,7 +30,7 @@ export function tellEvents<Events extends AnyEventSet>(
 export function tellEvents(
   events: AnyEventSet,
   lines: Readonly<Record<string, (data: object, names: TapeNames) => TapeText>>,
-): Readonly<Record<string, Tell>> {
+): Tells {
   return Object.fromEntries(
     Object.entries(events).map(([name, definition]): [string, Tell] => [
       name,

@@ -3,7 +3,7 @@ import { ALL_EVENTS } from '../../server/assessment/all-events.ts';
 import { dataOf, eventsOf, happened } from '../../server/events/read-events.ts';
 import { READING_EVENTS } from '../../server/records/readings/events.ts';
 import { WORKING_EVENTS } from '../../server/records/workings/events.ts';
-import { TOLD } from '../../server/steps/tape-text.ts';
+import { TOLD } from '../../server/steps/index.ts';
 import { sourceFiles } from '../tools/source-files.ts';
 
 /** Each event that any file of the service defines, with its file. */

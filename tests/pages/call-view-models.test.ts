@@ -10,6 +10,7 @@ import { ARM_EVENTS } from '../../server/records/arms/events.ts';
 import { TRIAGE_EVENTS } from '../../server/records/calls/events.ts';
 import { NOTE_EVENTS } from '../../server/records/notes/events.ts';
 import { READING_EVENTS } from '../../server/records/readings/events.ts';
+import { TOLD } from '../../server/steps/index.ts';
 import { runsAt, turnsOf } from '../../server/steps/ratio/dial-view.ts';
 import { verdictOf } from '../../server/steps/ratio/ratio-answer.ts';
 import { buildSpec } from '../../shared/schemas/build-spec.ts';
@@ -152,7 +153,7 @@ const told = <Data extends z.ZodObject>(
   data: NoInfer<z.output<Data>>,
 ) => {
   expect(schema.safeParse(data).error, name).toBeUndefined();
-  return tapeText({ kind: name, data }, names);
+  return tapeText(TOLD, { kind: name, data }, names);
 };
 
 const arm = { armId: ID, name: 'arm A', family: '', ratioStamp: '1.75', otherNumber: '', boxLabel: '' };
@@ -210,6 +211,6 @@ describe('the tape says', () => {
     ['reading-kept', [], 'reading kept'],
     ['constructor', {}, 'constructor'],
   ] as const)('an event that can’t be read, %s with %o, by its name', (kind, data, text) => {
-    expect(tapeText({ kind, data }, names)).toEqual({ kind: 'note', text });
+    expect(tapeText(TOLD, { kind, data }, names)).toEqual({ kind: 'note', text });
   });
 });
