@@ -2,12 +2,8 @@ import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
 import { requireBuild } from '../auth/principal.ts';
-import {
-  keepPhotograph,
-  listPhotographs,
-  newPhotograph,
-  photographBytes,
-} from '../records/photographs/photographs.ts';
+import { newPhotograph } from '../records/photographs/new-photograph.ts';
+import { keepPhotograph, listPhotographs, photographBytes } from '../records/photographs/photographs.ts';
 import { MOST_BYTES, reEncode } from '../records/photographs/re-encode.ts';
 import { photographView, showPhotograph } from '../records/photographs/view.ts';
 import { idParams, noParams, readRoute } from '../web/api-route.ts';

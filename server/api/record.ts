@@ -1,9 +1,9 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
+import { eventView, showEvent } from '../assessment/event-view.ts';
 import { exportBuild, exportView } from '../call-pages/export.ts';
 import { eventsAfter } from '../events/build-events.ts';
-import { eventView, showEvent } from '../events/view.ts';
 import { idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
 

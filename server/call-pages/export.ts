@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
+import { eventView, showEvent } from '../assessment/event-view.ts';
 import type { Principal } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
 import { eventsAfter } from '../events/build-events.ts';
-import { eventView, showEvent } from '../events/view.ts';
 import { listAnswers } from '../records/answers/answers.ts';
 import { answerView, showAnswer } from '../records/answers/view.ts';
 import { listArms } from '../records/arms/arms.ts';

@@ -1,11 +1,14 @@
 import type { CallContext } from '../call/context.ts';
 import type { Need, OpenStep, Step, StepSource } from '../call/step.ts';
+import type { Tells } from '../call/tell-events.ts';
 
 /** The steps of a call, as the frame around them sees them: alike, and by name. */
 export interface CallFrame {
   readonly steps: readonly Step[];
   /** Names of steps in the order in which what the answer waits for is asked. */
   readonly asked: readonly string[];
+  /** What the tape says of each event, by its name. */
+  readonly told: Tells;
 }
 
 export const stepNamed = ({ steps }: CallFrame, name: string): Step | undefined =>

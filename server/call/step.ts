@@ -7,6 +7,7 @@ import type { ReportPart } from './report-parts.ts';
 import type { EntryCorrection } from './step-correction.ts';
 import type { StepForm } from './step-form.ts';
 import type { TakeoverItem } from './takeover-items.ts';
+import type { Tells } from './tell-events.ts';
 import type { WorksheetRows } from './worksheet-rows.ts';
 
 /** What a person is told and asked at a step. */
@@ -59,7 +60,7 @@ export interface StepPageInput {
 }
 
 /** A step of a call: everything that it shows, asks, keeps and prints, declared once. */
-export interface StepDefinition<Name extends string, Loaded> {
+export interface StepDefinition<Name extends string, Loaded, Told extends Tells> {
   readonly name: Name;
   /** The key that opens it at the desk. */
   readonly key: string;
@@ -71,6 +72,8 @@ export interface StepDefinition<Name extends string, Loaded> {
   readonly forms: readonly StepForm[];
   /** How an entry that this step keeps is put right. */
   readonly corrections: readonly EntryCorrection[];
+  /** What the tape says of the events that it leaves. */
+  readonly told: Told;
   /** What it has found, and what follows, in sentences that can be read aloud. */
   findings(loaded: Loaded, context: CallContext): StepFindings;
   /** What goes with its figures wherever they are printed. */
@@ -83,12 +86,13 @@ export interface StepDefinition<Name extends string, Loaded> {
 }
 
 /** A step with what it loads from kept inside: the frame of a call handles every step alike. */
-export interface Step<Name extends string = string> {
+export interface Step<Name extends string = string, Told extends Tells = Tells> {
   readonly name: Name;
   readonly key: string;
   readonly words: StepWords;
   readonly forms: readonly StepForm[];
   readonly corrections: readonly EntryCorrection[];
+  readonly told: Told;
   needs(context: CallContext): readonly Need[];
   worksheet(context: CallContext): WorksheetRows;
   open(source: StepSource): Promise<OpenStep>;
@@ -103,16 +107,17 @@ export interface OpenStep {
 }
 
 /** Declares a step. A part left out does not compile. */
-export function defineStep<const Name extends string, Loaded>(
-  definition: StepDefinition<Name, Loaded>,
-): Step<Name> {
-  const { name, key, words, forms, corrections } = definition;
+export function defineStep<const Name extends string, Loaded, Told extends Tells>(
+  definition: StepDefinition<Name, Loaded, Told>,
+): Step<Name, Told> {
+  const { name, key, words, forms, corrections, told } = definition;
   return {
     name,
     key,
     words,
     forms,
     corrections,
+    told,
     needs: (context) => definition.needs(context),
     worksheet: (context) => definition.worksheet(context),
     async open(source) {

@@ -1,8 +1,10 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { answer } from '../../shared/schemas/answer.ts';
+import { showEvent } from '../assessment/event-view.ts';
 import type { Principal } from '../auth/principal.ts';
 import { eventsAfter } from '../events/build-events.ts';
-import { showEvent } from '../events/view.ts';
+import { happened } from '../events/read-events.ts';
+import { SHARE_LINK_EVENTS } from '../records/share-links/events.ts';
 import type { Deps } from '../web/deps.ts';
 import { type EventStream, openEventStream } from './event-stream.ts';
 import { presentView } from './live-events.ts';
@@ -77,7 +79,7 @@ export async function stream(
         people: await whoIsHere(tx, principal, buildId),
       }));
       // A revoked link ends its streams at once, not at the next beat.
-      const revoked = principal.kind === 'builder' && events.some((event) => event.kind === 'link-revoked');
+      const revoked = principal.kind === 'builder' && happened(events, SHARE_LINK_EVENTS['link-revoked']);
       if (revoked && (await still()) === undefined) end();
       if (ended) return 'rest';
       for (const event of events) out.event('entry', showEvent(event), event.seq);

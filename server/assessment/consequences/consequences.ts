@@ -4,6 +4,7 @@ import { type BuildSpec, buildSpec } from '../../../shared/schemas/build-spec.ts
 import type { Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import { changeBuild } from '../../events/change-build.ts';
+import type { DataOf } from '../../events/define-events.ts';
 import { consequences } from '../../mechanics/consequences/consequences.ts';
 import type { ConsequenceInput, Consequences, KnownGap } from '../../mechanics/consequences/types.ts';
 import { Failure } from '../../problems/failure.ts';
@@ -14,6 +15,7 @@ import { limitsInForce } from '../../records/limits/limits.ts';
 import { listSheetReadings } from '../../records/sheet/sheet-readings.ts';
 import type { SheetReading } from '../../records/sheet/sheet-table.ts';
 import { type SetUpRatio, setUpRatio } from '../ratio/ratio.ts';
+import { CONSEQUENCE_EVENTS } from './events.ts';
 import { consequenceInput, limitsFor } from './figures.ts';
 import { measuredOn } from './measured-gaps.ts';
 import { sayPath, specInForce } from './spec-in-force.ts';
@@ -91,7 +93,7 @@ export function sayGap(gap: KnownGap): string {
 }
 
 /** The figures as they are put on the record, with the limits they were judged by. */
-function recordOf(found: SetUpConsequences) {
+function recordOf(found: SetUpConsequences): DataOf<(typeof CONSEQUENCE_EVENTS)['consequences-kept']> {
   const { after } = found.input;
   return {
     setUpId: found.found.setUp.id,
@@ -107,7 +109,7 @@ function recordOf(found: SetUpConsequences) {
       name: gap.name,
       ...(gap.before === undefined ? {} : { before: sayGap(gap.before) }),
       ...(gap.after === undefined ? {} : { after: sayGap(gap.after), basis: gap.after.basis }),
-      ...(gap.verdict === undefined ? { lacks: gap.missing } : { verdict: gap.verdict }),
+      ...(gap.verdict === undefined ? { lacks: [...gap.missing] } : { verdict: gap.verdict }),
     })),
     limits: found.limits.map((limit) => ({
       name: limit.name,
@@ -124,7 +126,7 @@ export async function keepConsequences(tx: Tx, principal: Principal, buildId: st
   if (found.input.after === undefined)
     throw new Failure('conflict', 'this set-up has no ratio yet, so there is nothing to keep');
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
-    const seq = await emit('consequences-kept', recordOf(found));
+    const seq = await emit(CONSEQUENCE_EVENTS['consequences-kept'], recordOf(found));
     return { seq, found };
   });
 }

@@ -5,6 +5,7 @@ import type { Tx } from '../../database/database.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowsOfBuild } from '../../events/rows-of-build.ts';
 import { getSetUp } from '../set-ups/set-ups.ts';
+import { ANSWER_EVENTS } from './events.ts';
 
 /** What a person found when a question was put to them. */
 export interface Answer {
@@ -29,7 +30,8 @@ export async function keepAnswer(
 ): Promise<Answer> {
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
     if (input.setUpId !== undefined) await getSetUp(tx, principal, buildId, input.setUpId);
-    const seq = await emit('question-answered', input);
+    const { question, answer, setUpId, code, found } = input;
+    const seq = await emit(ANSWER_EVENTS['question-answered'], { question, answer, setUpId, code, found });
     const row = await tx
       .insertInto('answer')
       .values({

@@ -5,6 +5,7 @@ import type { Tx } from '../../database/database.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowsOfBuild } from '../../events/rows-of-build.ts';
 import { Failure } from '../../problems/failure.ts';
+import { ARM_EVENTS } from './events.ts';
 
 export interface Arm {
   readonly id: string;
@@ -41,7 +42,9 @@ export async function addArm(
       .executeTakeFirst();
     if (row === undefined)
       throw new Failure('conflict', `this build already has an arm called “${input.name}”`);
-    await emit('arm-added', { armId: row.id, ...input });
+    const { name, family, ratioStamp, otherNumber, boxLabel } = input;
+    const added = { armId: row.id, name, family, ratioStamp, otherNumber, boxLabel };
+    await emit(ARM_EVENTS['arm-added'], added);
     return { id: row.id, ...input, by: principal.name, at: row.created_at };
   });
 }

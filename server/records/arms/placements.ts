@@ -4,6 +4,7 @@ import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowOfBuild, rowsOfBuild } from '../../events/rows-of-build.ts';
+import { ARM_EVENTS } from './events.ts';
 
 export interface Placement {
   readonly id: string;
@@ -24,7 +25,9 @@ export async function placeArmOnValve(
 ): Promise<Placement> {
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
     const arm = await rowOfBuild(principal, buildId, input.armId, 'arm', tx.selectFrom('arm').select('name'));
-    const seq = await emit('arm-placed', { arm: arm.name, ...input });
+    const { armId, cylinder, valve, reason } = input;
+    const placed = { arm: arm.name, armId, cylinder, valve, reason };
+    const seq = await emit(ARM_EVENTS['arm-placed'], placed);
     const row = await tx
       .insertInto('arm_placement')
       .values({

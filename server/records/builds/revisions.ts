@@ -6,6 +6,7 @@ import { changeBuild } from '../../events/change-build.ts';
 import { rowsOfBuild } from '../../events/rows-of-build.ts';
 import { Failure } from '../../problems/failure.ts';
 import type { Build } from './builds.ts';
+import { BUILD_EVENTS } from './events.ts';
 
 export interface Revision {
   readonly revision: number;
@@ -80,7 +81,7 @@ export async function reviseBuild(
       .where('shop_id', '=', principal.shopId)
       .where('id', '=', buildId)
       .execute();
-    const version = await emit('build-revised', { revision, reason: input.reason });
+    const version = await emit(BUILD_EVENTS['build-revised'], { revision, reason: input.reason });
     return { id: buildId, label: build.label, revision, version, spec: input.spec, createdAt: new Date() };
   });
 }

@@ -1,5 +1,7 @@
+import type { z } from 'zod';
 import type { Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import type { EventDefinition } from '../../events/define-events.ts';
 import { rowsOfBuild } from '../../events/rows-of-build.ts';
 
 /**
@@ -39,10 +41,17 @@ interface EntryQuery<Row> {
   executeTakeFirst(): Promise<Row | undefined>;
 }
 
-/** One table of entries, and what its rows are shown as. */
-export interface EntryTable<Row extends EntryRow, Item> {
-  /** What its events begin with: `reading` gives `reading-replaced` and `reading-struck`. */
-  readonly event: string;
+/** One table of entries, what its rows are shown as, and the events of their corrections. */
+export interface EntryTable<
+  Row extends EntryRow,
+  Item,
+  Replaced extends z.ZodObject = z.ZodObject,
+  Struck extends z.ZodObject = z.ZodObject,
+> {
+  readonly events: {
+    readonly replaced: EventDefinition<string, Replaced>;
+    readonly struck: EventDefinition<string, Struck>;
+  };
   /** All columns, in the order of entry. */
   query(tx: Tx): EntryQuery<Row>;
   show(row: Row, entry: Entry): Item;

@@ -1,6 +1,6 @@
 import { UNITS } from '../../../shared/quantities/units.ts';
 import { ENGINE_HEAT, LASH_MOMENTS, type NewLashLine, NUT_STATES } from '../../../shared/schemas/lash-log.ts';
-import { keysOf } from '../../../shared/schemas/words.ts';
+import { storedWord } from '../../../shared/schemas/words.ts';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import { changeBuild } from '../../events/change-build.ts';
@@ -14,6 +14,7 @@ import type { Limit } from '../limits/known-limits.ts';
 import { limitsInForce } from '../limits/limits.ts';
 import { listSheetReadings } from '../sheet/sheet-readings.ts';
 import { columnsOf, SHEET_READINGS, type SheetReading } from '../sheet/sheet-table.ts';
+import { LASH_EVENTS } from './events.ts';
 
 /** A lash of the sheet with what makes it a line of a log; one entered on the sheet alone says nothing of that. */
 export interface LoggedLash {
@@ -36,12 +37,6 @@ export interface LashLog {
   readonly limit: Limit;
 }
 
-function wordOf<const T extends Record<string, string>>(words: T, text: string): Extract<keyof T, string> {
-  const found = keysOf(words).find((word) => word === text);
-  if (found === undefined) throw new Error(`a stored lash has the unknown word ${text}`);
-  return found;
-}
-
 /** Keeps a line of the log: the gap as a reading of the sheet, and beside it what the sheet does not ask. */
 export async function keepLash(
   tx: Tx,
@@ -55,7 +50,7 @@ export async function keepLash(
     const now = nowOnValves(await listPlacements(tx, principal, buildId));
     const arm = now.find((each) => each.cylinder === cylinder && each.valve === valve);
     const said = { cylinder, valve, readAs: lash.readAs, moment, engine, nut, readOn, doneBy };
-    const seq = await emit('lash-kept', said);
+    const seq = await emit(LASH_EVENTS['lash-kept'], said);
     const row = await tx
       .insertInto('valve_reading')
       .values({
@@ -120,9 +115,9 @@ async function everyLine(tx: Tx, principal: Principal, buildId: string): Promise
       const row = logged.get(first.id);
       return {
         reading,
-        engine: wordOf(ENGINE_HEAT, row?.engine ?? 'not-said'),
-        moment: wordOf(LASH_MOMENTS, row?.moment ?? 'found'),
-        nut: wordOf(NUT_STATES, row?.nut ?? 'not-looked'),
+        engine: storedWord(ENGINE_HEAT, row?.engine ?? 'not-said'),
+        moment: storedWord(LASH_MOMENTS, row?.moment ?? 'found'),
+        nut: storedWord(NUT_STATES, row?.nut ?? 'not-looked'),
         on: row?.read_on ?? dayOf(first),
         doneBy: row?.done_by ?? '',
       };

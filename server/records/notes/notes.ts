@@ -7,6 +7,13 @@ import { changeBuild } from '../../events/change-build.ts';
 import { rowsOfBuild } from '../../events/rows-of-build.ts';
 import { Failure, notFound } from '../../problems/failure.ts';
 import { getCall } from '../calls/calls.ts';
+import { NOTE_EVENTS } from './events.ts';
+
+const KEPT = {
+  note: NOTE_EVENTS['note-kept'],
+  advice: NOTE_EVENTS['advice-kept'],
+  promise: NOTE_EVENTS['promise-kept'],
+} as const;
 
 /** A note, advice given, or a promise with its owner and date. */
 export interface Note {
@@ -32,7 +39,8 @@ export async function keepNote(
   const call = await getCall(tx, principal, callId);
   if (input.kind !== 'note') requireDesk(principal, 'write');
   return changeBuild(tx, principal, call.buildId, async ({ emit }) => {
-    const seq = await emit(`${input.kind}-kept`, { callId, ...input });
+    const { kind, body, restsOn, owner, due } = input;
+    const seq = await emit(KEPT[kind], { callId, kind, body, restsOn, owner, due });
     const row = await tx
       .insertInto('note')
       .values({
@@ -93,7 +101,7 @@ export async function finishPromise(
         ? notFound('promise')
         : new Failure('conflict', 'this promise is done already');
     }
-    await emit('promise-done', { callId, noteId, body: row.body });
+    await emit(NOTE_EVENTS['promise-done'], { callId, noteId, body: row.body });
   });
 }
 

@@ -6,6 +6,7 @@ import type { SetUpTable } from '../../database/tables/measuring.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowOfBuild, rowsOfBuild } from '../../events/rows-of-build.ts';
 import { refuseWhileHeld } from '../calls/hold.ts';
+import { SET_UP_EVENTS } from './events.ts';
 
 /** How one set of readings is taken, on which valve, and which revision of the build it is read against. */
 export interface SetUp {
@@ -67,7 +68,7 @@ export async function startSetUp(
       })
       .returningAll()
       .executeTakeFirstOrThrow();
-    await emit('set-up-started', {
+    await emit(SET_UP_EVENTS['set-up-started'], {
       setUpId: row.id,
       number: row.number,
       cylinder: input.cylinder,

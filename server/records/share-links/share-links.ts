@@ -7,6 +7,7 @@ import { changeBuild } from '../../events/change-build.ts';
 import { rowsOfBuild } from '../../events/rows-of-build.ts';
 import { notFound } from '../../problems/failure.ts';
 import { getCall } from '../calls/calls.ts';
+import { SHARE_LINK_EVENTS } from './events.ts';
 
 /** A link that lets its holder see and enter readings of one build. The secret itself is shown once. */
 export interface ShareLink {
@@ -44,7 +45,7 @@ export async function shareCall(
       })
       .returning(['id', 'created_at', 'expires_at'])
       .executeTakeFirstOrThrow();
-    await emit('link-made', {
+    await emit(SHARE_LINK_EVENTS['link-made'], {
       linkId: row.id,
       holder: input.holder,
       expiresAt: row.expires_at.toISOString(),
@@ -105,6 +106,6 @@ export async function revokeShareLink(
       .where('shop_id', '=', principal.shopId)
       .where('share_link_id', '=', linkId)
       .execute();
-    await emit('link-revoked', { linkId, holder: row.holder });
+    await emit(SHARE_LINK_EVENTS['link-revoked'], { linkId, holder: row.holder });
   });
 }

@@ -3,6 +3,7 @@ import type { Answer, Registered } from '../../compute/registry.ts';
 import type { Tx } from '../../database/database.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowsOfBuild } from '../../events/rows-of-build.ts';
+import { WORKING_EVENTS } from './events.ts';
 
 /** A computation made within a call and kept with what went in. */
 export interface Working {
@@ -27,7 +28,8 @@ export async function keepWorking(
 ): Promise<{ working: Working; answer: Answer }> {
   return changeBuild(tx, principal, buildId, async ({ build, emit }) => {
     const answer = computation.run(inputs, 'inch');
-    const seq = await emit('working-kept', { computation: computation.name, title: computation.title });
+    const { name, title } = computation;
+    const seq = await emit(WORKING_EVENTS['working-kept'], { computation: name, title });
     const row = await tx
       .insertInto('working')
       .values({

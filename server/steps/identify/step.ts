@@ -9,6 +9,7 @@ import { foundOfPart } from './found.ts';
 import { identifyPage } from './identify-page.ts';
 import { nextOfPart, partReport } from './report.ts';
 import { partItems } from './takeover.ts';
+import { PART_TOLD } from './tape-text.ts';
 
 /** What a part in the hand may be, from what is measured and read of it. */
 export const identifyStep = defineStep({
@@ -38,6 +39,7 @@ export const identifyStep = defineStep({
   page: (found, input) => identifyPage(found, input),
   forms: partForms,
   corrections: [partCorrection],
+  told: PART_TOLD,
   findings: (found, context) => {
     const next = found.standing.length === 0 ? undefined : nextOfPart(context, found);
     return {

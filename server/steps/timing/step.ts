@@ -32,6 +32,7 @@ export const timingStep = defineStep({
   page: (loaded, input) => workedPage(timing, loaded, input),
   forms: [workedForm(timing)],
   corrections: [],
+  told: {},
   findings: () => NO_FINDINGS,
   cautions: () => [],
   report: () => [],
