@@ -2,10 +2,11 @@ import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { newArm, placeArm, reviseBuild as reviseInput } from '../../shared/schemas/commands.ts';
 import { Failure } from '../problems/failure.ts';
-import { addArm, listArms } from '../records/arms/arms.ts';
-import { listPlacements, nowOnValves, placeArmOnValve } from '../records/arms/placements.ts';
+import { addArm } from '../records/arms/arms.ts';
+import { nowOnValves, placeArmOnValve } from '../records/arms/placements.ts';
 import { getBuild } from '../records/builds/builds.ts';
 import { listRevisions, reviseBuild } from '../records/builds/revisions.ts';
+import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
 import {
@@ -94,9 +95,9 @@ export function buildsApi(app: FastifyInstance, deps: Deps): void {
       placements: z.array(placementView),
     }),
     read: async (tx, { principal, params }) => {
-      const placements = await listPlacements(tx, principal, params.id);
+      const { arms, placements } = await readBuildRecord(tx, principal, { buildId: params.id });
       return {
-        arms: (await listArms(tx, principal, params.id)).map(showArm),
+        arms: arms.map(showArm),
         now: nowOnValves(placements).map(showPlacement),
         placements: placements.map(showPlacement),
       };

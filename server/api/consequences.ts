@@ -2,6 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { consequencesOf, keepConsequences } from '../assessment/consequences/consequences.ts';
 import { consequencesView, showConsequences } from '../assessment/consequences/view.ts';
+import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { commandRoute, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
 
@@ -20,7 +21,9 @@ export function consequencesApi(app: FastifyInstance, deps: Deps): void {
     query: noParams,
     answer: consequencesView,
     read: async (tx, { principal, params: given }) =>
-      showConsequences(await consequencesOf(tx, principal, given.id, given.setUpId)),
+      showConsequences(
+        consequencesOf(await readBuildRecord(tx, principal, { buildId: given.id }), given.setUpId),
+      ),
   });
   commandRoute(app, deps, {
     operationId: 'keepConsequences',

@@ -1,7 +1,8 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
-import { exportBuild, exportView } from '../call-pages/export.ts';
+import { exportBuild, exportView, FOR_EXPORT } from '../call-pages/export.ts';
 import { eventsAfter } from '../events/build-events.ts';
+import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
 import { eventView, showEvent } from './views.ts';
@@ -34,6 +35,7 @@ export function recordApi(app: FastifyInstance, deps: Deps): void {
     params: idParams,
     query: noParams,
     answer: exportView,
-    read: async (tx, { principal, params }) => exportBuild(tx, principal, params.id, deps.now()),
+    read: async (tx, { principal, params }) =>
+      exportBuild(await readBuildRecord(tx, principal, { buildId: params.id }, FOR_EXPORT), deps.now()),
   });
 }

@@ -23,26 +23,9 @@ import { partReadingView, showPartReading } from '../assessment/identification/v
 import { lashLineView, showLashLine } from '../assessment/lash/view.ts';
 import { sheetReadingView, showSheetReading } from '../assessment/sheet/view.ts';
 import { showTipMark, tipMarkView } from '../assessment/tip-marks/view.ts';
-import type { Principal } from '../auth/principal.ts';
-import type { Tx } from '../database/database.ts';
-import { eventsAfter } from '../events/build-events.ts';
-import { listAnswers } from '../records/answers/answers.ts';
-import { listArms } from '../records/arms/arms.ts';
-import { listPlacements } from '../records/arms/placements.ts';
-import { getBuild } from '../records/builds/builds.ts';
-import { listRevisions } from '../records/builds/revisions.ts';
-import { callsOfBuild } from '../records/calls/calls.ts';
-import { listLashLines } from '../records/lash-log/lash-log.ts';
-import { listNotes } from '../records/notes/notes.ts';
-import { listPartReadings } from '../records/part-readings/part-readings.ts';
-import { listPhotographs } from '../records/photographs/photographs.ts';
 import { photographAddress, photographView, showPhotograph } from '../records/photographs/view.ts';
-import { listReadings } from '../records/readings/readings.ts';
-import { listSetUps } from '../records/set-ups/set-ups.ts';
-import { listSheetReadings } from '../records/sheet/sheet-readings.ts';
-import { listTipMarks } from '../records/tip-marks/tip-marks.ts';
+import type { BuildRecord } from '../records/whole-build/build-record.ts';
 import { showWorking, workingView } from '../records/workings/view.ts';
-import { listWorkings } from '../records/workings/workings.ts';
 
 const answerView = z.object({
   id: z.uuid(),
@@ -90,35 +73,36 @@ export const exportView = z
   })
   .meta({ id: 'BuildExport' });
 
-export async function exportBuild(tx: Tx, principal: Principal, buildId: string, now: Date) {
-  const build = await getBuild(tx, principal, buildId);
-  const answers = await listAnswers(tx, principal, buildId);
+/** What an export reads of a build: more lines than any page shows. */
+export const FOR_EXPORT = { mostEvents: 100_000 } as const;
+
+export function exportBuild(record: BuildRecord, now: Date) {
   return {
     format: 'benchcall-build-1',
     exportedAt: now.toISOString(),
-    build: showBuild(build),
-    calls: (await callsOfBuild(tx, principal, buildId)).map(showCall),
-    revisions: (await listRevisions(tx, principal, buildId)).map(showRevision),
-    arms: (await listArms(tx, principal, buildId)).map(showArm),
-    placements: (await listPlacements(tx, principal, buildId)).map(showPlacement),
-    setUps: (await listSetUps(tx, principal, buildId)).map(showSetUp),
-    readings: (await listReadings(tx, principal, buildId)).map(showReading),
-    sheetReadings: (await listSheetReadings(tx, principal, buildId)).map(showSheetReading),
-    partReadings: (await listPartReadings(tx, principal, buildId)).map(showPartReading),
-    tipMarks: (await listTipMarks(tx, principal, buildId)).map(showTipMark),
-    lashLog: (await listLashLines(tx, principal, buildId)).map(showLashLine),
-    workings: (await listWorkings(tx, principal, buildId)).map(showWorking),
-    photographs: (await listPhotographs(tx, principal, buildId)).map((each) => ({
+    build: showBuild(record.build),
+    calls: record.calls.map(showCall),
+    revisions: record.revisions.map(showRevision),
+    arms: record.arms.map(showArm),
+    placements: record.placements.map(showPlacement),
+    setUps: record.setUps.map(showSetUp),
+    readings: record.readings.map(showReading),
+    sheetReadings: record.sheetReadings.map(showSheetReading),
+    partReadings: record.partReadings.map(showPartReading),
+    tipMarks: record.tipMarks.map(showTipMark),
+    lashLog: record.lashLines.map(showLashLine),
+    workings: record.workings.map(showWorking),
+    photographs: record.photographs.map((each) => ({
       ...showPhotograph(each),
-      address: photographAddress(buildId, each.id),
+      address: photographAddress(record.build.id, each.id),
     })),
-    answers: answers.map(({ setUpId, found, at, ...rest }) => ({
+    answers: record.answers.map(({ setUpId, found, at, ...rest }) => ({
       ...rest,
       ...(found === undefined ? {} : { found }),
       ...(setUpId === undefined ? {} : { setUpId }),
       at: at.toISOString(),
     })),
-    notes: (await listNotes(tx, principal, buildId)).map(showNote),
-    events: (await eventsAfter(tx, principal, buildId, 0, 100_000)).map(showEvent),
+    notes: record.notes.map(showNote),
+    events: record.events.map(showEvent),
   };
 }

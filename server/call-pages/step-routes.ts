@@ -20,7 +20,7 @@ import {
   type PageRequest,
   type PageSide,
   postForm,
-  received,
+  receive,
 } from '../web/page-route.ts';
 import { runAnswer, runHold, runNote, runTriage } from './call-actions.ts';
 import { nextStep } from './needs.ts';
@@ -28,8 +28,8 @@ import { stepBody } from './step-body.ts';
 import { stepPage } from './step-page.ts';
 
 async function showStep(deps: Deps, tx: Tx, req: PageRequest, step: StepName, posted?: RejectedForm) {
-  const context = await loadContext(tx, req);
-  const { body, rejected } = await stepBody(tx, context, req, step, posted, deps.computations);
+  const context = await loadContext(tx, req, step === 'identify' ? { catalogue: 'whole' } : {});
+  const { body, rejected } = stepBody(context, req, step, posted, deps.computations);
   return stepPage(context, { step }, body, rejected);
 }
 
@@ -69,11 +69,8 @@ const ACTIONS: readonly {
 export function stepRoutes(app: FastifyInstance, deps: Deps, side: PageSide): void {
   const base = side === 'desk' ? '/calls/:callId' : '/bench';
   app.get(base, { schema: { hide: true } }, async (request, reply) => {
-    const req = await received(request, reply, deps, side);
-    const to = await deps.db.shopTransaction(req.principal.shopId, async (tx) => {
-      const context = await loadContext(tx, req);
-      return `${context.base}/steps/${nextStep(context).step}`;
-    });
+    const context = await receive(request, reply, deps, side, (tx, req) => loadContext(tx, req), 'read');
+    const to = `${context.base}/steps/${nextStep(context).step}`;
     return reply.code(303).header('location', to).header('cache-control', 'no-store').send();
   });
   getPage(app, deps, {

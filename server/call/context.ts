@@ -1,17 +1,19 @@
 import { type SetUpRatio, setUpRatio } from '../assessment/ratio/ratio.ts';
 import type { Principal } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
-import { eventsAfter, type RecordedEvent } from '../events/build-events.ts';
+import type { RecordedEvent } from '../events/build-events.ts';
 import { Failure } from '../problems/failure.ts';
-import { type Answer, listAnswers } from '../records/answers/answers.ts';
-import { type Arm, listArms } from '../records/arms/arms.ts';
-import { listPlacements, nowOnValves, type Placement } from '../records/arms/placements.ts';
-import { type Build, getBuild } from '../records/builds/builds.ts';
-import { type Call, getCall } from '../records/calls/calls.ts';
-import { listNotes, type Note } from '../records/notes/notes.ts';
-import { listPartReadings, type PartReading } from '../records/part-readings/part-readings.ts';
-import { listReadings, type Reading } from '../records/readings/readings.ts';
-import { listSetUps, type SetUp } from '../records/set-ups/set-ups.ts';
+import type { Answer } from '../records/answers/answers.ts';
+import type { Arm } from '../records/arms/arms.ts';
+import { nowOnValves, type Placement } from '../records/arms/placements.ts';
+import type { Build } from '../records/builds/builds.ts';
+import type { Call } from '../records/calls/calls.ts';
+import type { Note } from '../records/notes/notes.ts';
+import type { PartReading } from '../records/part-readings/part-readings.ts';
+import type { Reading } from '../records/readings/readings.ts';
+import type { SetUp } from '../records/set-ups/set-ups.ts';
+import { type BuildRecord, callOf } from '../records/whole-build/build-record.ts';
+import { type RecordWanted, readBuildRecord } from '../records/whole-build/load-build.ts';
 import type { PageRequest, PageSide } from '../web/page-route.ts';
 
 /** A call with its build as one of the two sides sees it; what every page of a call is made from. */
@@ -20,6 +22,8 @@ export interface CallContext {
   readonly side: PageSide;
   /** Where the pages of this side begin: `/calls/{id}` or `/bench`. */
   readonly base: string;
+  /** Everything of the build, as it stood at one moment. */
+  readonly record: BuildRecord;
   readonly call: Call;
   readonly build: Build;
   readonly arms: readonly Arm[];
@@ -36,9 +40,6 @@ export interface CallContext {
   readonly events: readonly RecordedEvent[];
 }
 
-/** The record of one call is read in whole; past this many lines the older ones are in the export. */
-const MOST_EVENTS = 10_000;
-
 /** The call that a page is about: the one in the desk's address, or the one the builder's link is for. */
 export function callIdOf(req: PageRequest): string {
   if (req.side === 'desk') return req.params.callId ?? '';
@@ -49,30 +50,35 @@ export function callIdOf(req: PageRequest): string {
 export const baseOf = (req: PageRequest): string =>
   req.side === 'desk' ? `/calls/${callIdOf(req)}` : '/bench';
 
-export async function loadContext(tx: Tx, req: PageRequest): Promise<CallContext> {
-  const { principal, side } = req;
-  const call = await getCall(tx, principal, callIdOf(req));
-  const { buildId } = call;
-  const placements = await listPlacements(tx, principal, buildId);
-  const setUps = await listSetUps(tx, principal, buildId);
-  const ratios = [];
-  for (const setUp of setUps) ratios.push(await setUpRatio(tx, principal, buildId, setUp.id));
+/** Reads the call's build in whole, as all that its page reads: nothing more can be asked in this transaction. */
+export async function loadContext(
+  tx: Tx,
+  req: PageRequest,
+  wanted: Pick<RecordWanted, 'catalogue'> = {},
+): Promise<CallContext> {
+  const callId = callIdOf(req);
+  return contextOf(req, callId, await readBuildRecord(tx, req.principal, { callId }, wanted));
+}
+
+function contextOf(req: PageRequest, callId: string, record: BuildRecord): CallContext {
+  const { build, arms, placements, partReadings, setUps, readings, answers, notes, events } = record;
   return {
-    principal,
-    side,
+    principal: req.principal,
+    side: req.side,
     base: baseOf(req),
-    call,
-    build: await getBuild(tx, principal, buildId),
-    arms: await listArms(tx, principal, buildId),
+    record,
+    call: callOf(record, callId),
+    build,
+    arms,
     placements,
     now: nowOnValves(placements),
-    partReadings: await listPartReadings(tx, principal, buildId),
+    partReadings,
     setUps,
-    readings: await listReadings(tx, principal, buildId),
-    ratios,
-    answers: await listAnswers(tx, principal, buildId),
-    notes: await listNotes(tx, principal, buildId),
-    events: await eventsAfter(tx, principal, buildId, 0, MOST_EVENTS),
+    readings,
+    ratios: setUps.map(({ id }) => setUpRatio(record, id)),
+    answers,
+    notes,
+    events,
   };
 }
 

@@ -46,7 +46,10 @@ async function count(path: string, headers: Record<string, string>): Promise<voi
   const visit = () => send(200, { port: service.port, method: 'GET', path, headers });
   await visit();
   const { statements } = await service.heard.during(visit);
-  const name = path.replace(call, '/calls/{call}').replace(setUp, '…/{set-up}').replace(build, '/builds/{id}');
+  const name = path
+    .replace(call, '/calls/{call}')
+    .replace(setUp, '…/{set-up}')
+    .replace(build, '/builds/{id}');
   say(`${String(statements.length).padStart(4)}  ${name}`);
 }
 

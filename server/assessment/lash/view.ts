@@ -4,8 +4,9 @@ import { ENGINE_HEAT, LASH_MOMENTS, NUT_STATES } from '../../../shared/schemas/l
 import { keysOf } from '../../../shared/schemas/words.ts';
 import { quantityView } from '../../api/views.ts';
 import type { LashGrowth } from '../../mechanics/lash/types.ts';
-import type { LashLog, LoggedLash } from '../../records/lash-log/lash-log.ts';
+import type { LoggedLash } from '../../records/lash-log/lash-log.ts';
 import { sheetReadingView, showSheetReading } from '../sheet/view.ts';
+import type { LashLog } from './lash-log.ts';
 
 const valve = z.enum(['intake', 'exhaust']);
 const nut = z.enum(keysOf(NUT_STATES));

@@ -1,8 +1,7 @@
 import { z } from 'zod';
-import type { Principal } from '../../auth/principal.ts';
 import { encoderFor } from '../../compute/encode.ts';
-import type { Tx } from '../../database/database.ts';
 import { computation as ratioAtFullLift } from '../../mechanics/computations/ratio-at-full-lift.ts';
+import type { BuildRecord } from '../../records/whole-build/build-record.ts';
 import { setUpRatio } from './ratio.ts';
 
 const questionView = z.object({
@@ -37,8 +36,8 @@ const QUANTITY = {
   'not-said': 'not known',
 } as const;
 
-export async function ratioOfSetUp(tx: Tx, principal: Principal, buildId: string, setUpId: string) {
-  const found = await setUpRatio(tx, principal, buildId, setUpId);
+export function ratioOfSetUp(record: BuildRecord, setUpId: string) {
+  const found = setUpRatio(record, setUpId);
   return {
     setUpId,
     revision: found.setUp.revision,

@@ -1,7 +1,6 @@
 import { loadContext } from '../../call/context.ts';
 import { formComponent, type RejectedForm } from '../../call/forms.ts';
 import type { Tx } from '../../database/database.ts';
-import { listPhotographs } from '../../records/photographs/photographs.ts';
 import type { PageRequest } from '../../web/page-route.ts';
 import type { Page } from '../../web/pages/render.ts';
 import { stepPage } from '../step-page.ts';
@@ -14,7 +13,7 @@ export async function photographsPage(tx: Tx, req: PageRequest, rejected?: Rejec
   const upload = formComponent(form, rejected);
   const slots = [
     { ...upload, data: { ...upload.data, upload: true } },
-    gallery(context, await listPhotographs(tx, req.principal, context.build.id)),
+    gallery(context, context.record.photographs),
   ];
   return stepPage(
     context,

@@ -1,6 +1,7 @@
 import { InputFaults } from '../../../shared/problems/faults.ts';
 import { consequencesOf, type SetUpConsequences } from '../../assessment/consequences/consequences.ts';
 import { identifyPart, type PartIdentification } from '../../assessment/identification/identification.ts';
+import { type LashLog, lashLogOf } from '../../assessment/lash/lash-log.ts';
 import { type Explained, explainSetUp } from '../../assessment/ratio/explain.ts';
 import { type Sheet, sheetOf } from '../../assessment/sheet/sheet.ts';
 import { type JudgedMarks, judgedMarks } from '../../assessment/tip-marks/judged.ts';
@@ -8,9 +9,9 @@ import { type CallContext, loadContext } from '../../call/context.ts';
 import type { Registered } from '../../compute/registry.ts';
 import type { Tx } from '../../database/database.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
-import { type LashLog, lashLogOf } from '../../records/lash-log/lash-log.ts';
-import { listPhotographs, type Photograph } from '../../records/photographs/photographs.ts';
-import { listWorkings, type Working } from '../../records/workings/workings.ts';
+import type { Photograph } from '../../records/photographs/photographs.ts';
+import { catalogueOf } from '../../records/whole-build/build-record.ts';
+import type { Working } from '../../records/workings/workings.ts';
 import { chosenFor } from '../../steps/consequences/chosen.ts';
 import type { PageRequest } from '../../web/page-route.ts';
 
@@ -35,11 +36,11 @@ export interface ReportData {
 /** Explaining takes time; older set-ups have been answered by newer ones. */
 const EXPLAINED = 3;
 
-async function explanations(tx: Tx, context: CallContext): Promise<Map<string, Explained>> {
+function explanations({ record }: CallContext): Map<string, Explained> {
   const found = new Map<string, Explained>();
-  for (const { id } of context.setUps.slice(-EXPLAINED)) {
+  for (const { id } of record.setUps.slice(-EXPLAINED)) {
     try {
-      const explained = await explainSetUp(tx, context.principal, context.build.id, id);
+      const explained = explainSetUp(record, id);
       if (explained !== undefined) found.set(id, explained);
     } catch (error) {
       // Readings that the inference can't take are printed all the same, without it.
@@ -49,13 +50,13 @@ async function explanations(tx: Tx, context: CallContext): Promise<Map<string, E
   return found;
 }
 
-async function consequencesBySide(tx: Tx, context: CallContext): Promise<SetUpConsequences[]> {
+function consequencesBySide(context: CallContext): SetUpConsequences[] {
   const found: SetUpConsequences[] = [];
   for (const side of ['intake', 'exhaust']) {
     const ratios = context.ratios.filter(({ setUp }) => setUp.valve === side);
     const chosen = chosenFor({ ...context, ratios }, undefined);
     if (chosen === undefined) continue;
-    const each = await consequencesOf(tx, context.principal, context.build.id, chosen.setUp.id);
+    const each = consequencesOf(context.record, chosen.setUp.id);
     if (each.input.after !== undefined || each.gaps.some((gap) => gap.before ?? gap.after)) found.push(each);
   }
   return found;
@@ -67,21 +68,20 @@ export async function loadReportData(
   req: PageRequest,
   computations: ReadonlyMap<string, Registered>,
 ): Promise<ReportData> {
-  const context = await loadContext(tx, req);
-  const { principal, build } = context;
-  const readOfPart = stillStanding(context.partReadings).length > 0;
-  const sheet = await sheetOf(tx, principal, build.id, 'firing');
-  const workings = await listWorkings(tx, principal, build.id);
+  const context = await loadContext(tx, req, { catalogue: 'when-read' });
+  const { record } = context;
+  const readOfPart = stillStanding(record.partReadings).length > 0;
+  const sheet = sheetOf(record, 'firing');
   return {
     context,
-    part: readOfPart ? await identifyPart(tx, principal, build.id) : undefined,
+    part: readOfPart ? identifyPart(record, catalogueOf(record)) : undefined,
     sheet: sheet.readings.length > 0 ? sheet : undefined,
-    consequences: await consequencesBySide(tx, context),
-    explained: await explanations(tx, context),
-    marks: await judgedMarks(tx, principal, build.id, { workings }),
-    lash: await lashLogOf(tx, principal, build.id),
-    workings,
-    photographs: await listPhotographs(tx, principal, build.id),
+    consequences: consequencesBySide(context),
+    explained: explanations(context),
+    marks: judgedMarks(record),
+    lash: lashLogOf(record),
+    workings: record.workings,
+    photographs: record.photographs,
     computations,
   };
 }

@@ -1,5 +1,4 @@
-import type { Tx } from '../../database/database.ts';
-import { type Revision, specAt } from '../../records/builds/revisions.ts';
+import { specAt } from '../../records/builds/revisions.ts';
 import { momentText } from '../../web/dates.ts';
 import type { PageRequest } from '../../web/page-route.ts';
 import type { CallContext } from '../context.ts';
@@ -30,17 +29,13 @@ export interface Stale {
  * A form that was read at an older revision comes back with both sides: what its writer changed as typed, what
  * they left alone as it stands now, and beside each the entry of the newer revision where they differ.
  */
-export async function againstNewer(
-  tx: Tx,
-  context: CallContext,
-  newest: Revision | undefined,
-  rejected: RejectedForm,
-): Promise<Stale> {
+export function againstNewer({ build, record }: CallContext, rejected: RejectedForm): Stale {
   const read = Number(rejected.typed.revision);
-  const { revision, spec } = context.build;
+  const { revision, spec } = build;
+  const newest = record.revisions.at(-1);
   if (!Number.isInteger(read) || read === revision || newest === undefined)
     return { rejected, other: undefined };
-  const then = await specAt(tx, context.principal.shopId, context.build.id, read);
+  const then = specAt(record.revisions, read);
   const typed: Record<string, string> = { ...rejected.typed };
   const fields = new Set<string>();
   for (const path of Object.keys(rejected.typed).filter((name) => name.includes('.'))) {

@@ -1,9 +1,8 @@
 import type { Component } from '../../../views/parts/part.ts';
+import { lashLogOf } from '../../assessment/lash/lash-log.ts';
 import { judgedMarks } from '../../assessment/tip-marks/judged.ts';
 import type { Registered } from '../../compute/registry.ts';
-import type { Tx } from '../../database/database.ts';
-import { lashLogOf } from '../../records/lash-log/lash-log.ts';
-import { listWorkings, type Working } from '../../records/workings/workings.ts';
+import type { Working } from '../../records/workings/workings.ts';
 import { lashPart } from '../../steps/adjuster/lash-part.ts';
 import { marksPart } from '../../steps/geometry/marks-part.ts';
 import type { PageRequest } from '../../web/page-route.ts';
@@ -65,20 +64,18 @@ function returned(step: WorkedStep, rejected: RejectedForm | undefined): PartNam
 }
 
 /** A step that computes and measures: one of its parts, with the drawing of what is measured, its form, and what was kept. */
-export async function workingStep(
-  tx: Tx,
+export function workingStep(
   context: CallContext,
   req: PageRequest,
   step: WorkedStep,
   computations: ReadonlyMap<string, Registered>,
   rejected: RejectedForm | undefined,
-): Promise<StepBody> {
-  const buildId = context.build.id;
-  const workings = await listWorkings(tx, context.principal, buildId);
+): StepBody {
+  const { record } = context;
   const on: OnStep = {
-    workings,
-    marks: step === 'geometry' ? await judgedMarks(tx, context.principal, buildId) : undefined,
-    log: step === 'adjuster' ? await lashLogOf(tx, context.principal, buildId) : undefined,
+    workings: record.workings,
+    marks: step === 'geometry' ? judgedMarks(record) : undefined,
+    log: step === 'adjuster' ? lashLogOf(record) : undefined,
   };
   const part = returned(step, rejected) ?? partNamed(step, req.query.of) ?? openingPart(context, step, on);
   const body =

@@ -29,7 +29,8 @@ function sizeOf({ value, unit }: Row): Quantity | undefined {
   return { value, unit };
 }
 
-const PART_READINGS = {
+/** What was read of a part, in the order of entry. */
+export const PART_READINGS = {
   event: 'part-reading',
   query: (tx: Tx) => tx.selectFrom('part_reading').selectAll().orderBy('seq'),
   show: (row: Row, entry: Entry): PartReading => ({

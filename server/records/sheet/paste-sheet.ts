@@ -22,7 +22,12 @@ export async function lookAtPasted(
   buildId: string,
   input: Omit<PasteSheet, 'keep'>,
 ): Promise<Look> {
-  const standing = stillStanding(await listSheetReadings(tx, principal, buildId));
+  return lookBeside(await listSheetReadings(tx, principal, buildId), input);
+}
+
+/** Likewise, where the readings of the sheet have been read already. */
+export function lookBeside(sheet: readonly SheetReading[], input: Omit<PasteSheet, 'keep'>): Look {
+  const standing = stillStanding(sheet);
   const { readings, faults } = readPasted(input);
   return {
     faults,

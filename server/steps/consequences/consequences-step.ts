@@ -3,7 +3,6 @@ import { consequencesOf, type SetUpConsequences } from '../../assessment/consequ
 import type { CallContext } from '../../call/context.ts';
 import { formComponent, type PageForm, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import type { OtherSide } from '../../call/spec/spec-form.ts';
-import type { Tx } from '../../database/database.ts';
 import type { PageRequest } from '../../web/page-route.ts';
 import { chosenFor, otherSetUps } from './chosen.ts';
 import { clearancesForm } from './clearances-form.ts';
@@ -53,16 +52,15 @@ function grounds(found: SetUpConsequences): Component[] {
 }
 
 /** What the measured ratio does: before and after, each gap against its limit, and what is still lacking. */
-export async function consequencesStep(
-  tx: Tx,
+export function consequencesStep(
   context: CallContext,
   req: PageRequest,
   rejected: RejectedForm | undefined,
   other?: OtherSide,
-): Promise<StepBody> {
+): StepBody {
   const chosen = chosenFor(context, req.query['set-up'] ?? rejected?.typed.setUpId);
   if (chosen === undefined) return nothingYet(context);
-  const found = await consequencesOf(tx, context.principal, context.build.id, chosen.setUp.id);
+  const found = consequencesOf(context.record, chosen.setUp.id);
   const keep = keepForm(context, found);
   const clearances = clearancesForm(context, chosen.setUp.valve, other);
   return {

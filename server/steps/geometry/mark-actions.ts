@@ -6,7 +6,7 @@ import { stepPage } from '../../call-pages/step-page.ts';
 import type { Tx } from '../../database/database.ts';
 import { notFound } from '../../problems/failure.ts';
 import { getCall } from '../../records/calls/calls.ts';
-import { keepTipMark, listTipMarks, replaceTipMark } from '../../records/tip-marks/tip-marks.ts';
+import { keepTipMark, replaceTipMark } from '../../records/tip-marks/tip-marks.ts';
 import { readForm } from '../../web/forms/read-form.ts';
 import type { FormAnswer, PageRequest } from '../../web/page-route.ts';
 import type { Page } from '../../web/pages/render.ts';
@@ -38,8 +38,7 @@ export async function runTipMarkCorrection(tx: Tx, req: PageRequest): Promise<Fo
 /** The page on which a mark is put right. */
 export async function tipMarkPage(tx: Tx, req: PageRequest, rejected?: RejectedForm): Promise<Page> {
   const context = await loadContext(tx, req);
-  const marks = await listTipMarks(tx, req.principal, context.build.id);
-  const mark = marks.find((each) => each.id === req.params.tipMarkId);
+  const mark = context.record.tipMarks.find((each) => each.id === req.params.tipMarkId);
   if (mark === undefined) throw notFound('reading');
   const form = markCorrection(context, mark);
   const title = `Correct: tip mark ${mark.cylinder} ${mark.valve}, line ${mark.seq}`;

@@ -6,7 +6,7 @@ import { formComponent, type RejectedForm } from '../../call/forms.ts';
 import { stepPage } from '../../call-pages/step-page.ts';
 import type { Tx } from '../../database/database.ts';
 import { notFound } from '../../problems/failure.ts';
-import { listPartReadings } from '../../records/part-readings/part-readings.ts';
+import { catalogueOf } from '../../records/whole-build/build-record.ts';
 import type { Deps } from '../../web/deps.ts';
 import { getPage, type PageRequest, type PageSide, postForm } from '../../web/page-route.ts';
 import type { Page } from '../../web/pages/render.ts';
@@ -15,8 +15,8 @@ import { identifyStep } from './identify-step.ts';
 import { partCorrectionForm } from './part-forms.ts';
 
 async function identifyPage(tx: Tx, req: PageRequest, rejected?: RejectedForm): Promise<Page> {
-  const context = await loadContext(tx, req);
-  const found = await identifyPart(tx, context.principal, context.build.id);
+  const context = await loadContext(tx, req, { catalogue: 'whole' });
+  const found = identifyPart(context.record, catalogueOf(context.record));
   return stepPage(context, { step: 'identify' }, identifyStep(context, req, found, rejected), rejected);
 }
 
@@ -24,8 +24,7 @@ const NAMES: Readonly<Record<string, string>> = PART_KINDS;
 
 async function correctionPage(tx: Tx, req: PageRequest, rejected?: RejectedForm): Promise<Page> {
   const context = await loadContext(tx, req);
-  const readings = await listPartReadings(tx, context.principal, context.build.id);
-  const reading = readings.find((each) => each.id === req.params.partReadingId);
+  const reading = context.partReadings.find((each) => each.id === req.params.partReadingId);
   if (reading === undefined) throw notFound('reading');
   const form = partCorrectionForm(context, reading);
   const title = `Correct: ${(NAMES[reading.kind] ?? reading.kind).toLowerCase()}, line ${reading.seq}`;

@@ -5,7 +5,6 @@ import { formComponent, type RejectedForm } from '../../call/forms.ts';
 import { stepPage } from '../../call-pages/step-page.ts';
 import type { Tx } from '../../database/database.ts';
 import { notFound } from '../../problems/failure.ts';
-import { listSheetReadings } from '../../records/sheet/sheet-readings.ts';
 import { gaugedField } from '../../web/forms/gauged-field.ts';
 import type { PageRequest } from '../../web/page-route.ts';
 
@@ -14,8 +13,7 @@ const LABELS = { reading: 'Reading as it should be' };
 /** A reading of the sheet put right or struck out: the old one stays where it was, with the reason. */
 export async function correctSheetPage(tx: Tx, req: PageRequest, rejected?: RejectedForm) {
   const context = await loadContext(tx, req);
-  const readings = await listSheetReadings(tx, req.principal, context.build.id);
-  const reading = readings.find((each) => each.id === req.params.readingId);
+  const reading = context.record.sheetReadings.find((each) => each.id === req.params.readingId);
   if (reading === undefined) throw notFound('reading');
   const form = correctionForm({
     name: 'correct-sheet',

@@ -3,8 +3,7 @@ import { type OnSpring, type Order, type Sheet, sheetOf } from '../../assessment
 import type { CallContext } from '../../call/context.ts';
 import { foldComponent } from '../../call/fold.ts';
 import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
-import type { Tx } from '../../database/database.ts';
-import { lookAtPasted } from '../../records/sheet/paste-sheet.ts';
+import { lookBeside } from '../../records/sheet/paste-sheet.ts';
 import type { PageRequest } from '../../web/page-route.ts';
 import { readPaste } from './actions.ts';
 import { perValveDrawings } from './bars.ts';
@@ -76,22 +75,14 @@ const benchLayout = ({ entry, pasting, looked, shows, readings }: Parts, faulty:
 ];
 
 /** The per-valve sheet: what is odd and what settles it, the figures, and the forms that fill it. */
-export async function sheetStep(
-  tx: Tx,
+export function sheetStep(
   context: CallContext,
   req: PageRequest,
   rejected: RejectedForm | undefined,
-): Promise<StepBody> {
-  const sheet = await sheetOf(
-    tx,
-    context.principal,
-    context.build.id,
-    orderOf(rejected?.typed.order ?? req.query.order),
-  );
+): StepBody {
+  const sheet = sheetOf(context.record, orderOf(rejected?.typed.order ?? req.query.order));
   const paste = rejected?.typed.form === 'paste' ? readPaste(rejected.typed) : undefined;
-  const look = paste?.ok
-    ? await lookAtPasted(tx, context.principal, context.build.id, paste.data)
-    : undefined;
+  const look = paste?.ok ? lookBeside(context.record.sheetReadings, paste.data) : undefined;
   const looked = look !== undefined && look.faults.length === 0;
   const forms = { one: oneValveForm(context, sheet), paste: pasteForm(context, sheet, looked) };
   const pasting: Component = formComponent(forms.paste, rejected);
