@@ -3,7 +3,7 @@ import { identifyPart } from '../assessment/identification/identification.ts';
 import { type Explained, explainSetUp } from '../assessment/ratio/explain.ts';
 import type { CallContext } from '../call/context.ts';
 import type { RejectedForm, StepBody } from '../call/forms.ts';
-import { againstNewer, specStep } from '../call/spec/spec-step.ts';
+import { againstNewer, type Stale, specStep } from '../call/spec/spec-step.ts';
 import type { StepName } from '../call/steps.ts';
 import type { WorkedStep } from '../call/worked/parts.ts';
 import { workingStep } from '../call/worked/working-step.ts';
@@ -21,7 +21,7 @@ import type { PageRequest } from '../web/page-route.ts';
 const SPEC_FORMS = ['build', 'cam', 'rockers', 'clearances'];
 
 /** A form of the specification that was read at an older revision is shown against the newer one. */
-function againstNow(context: CallContext, rejected: RejectedForm | undefined) {
+function againstNow(context: CallContext, rejected: RejectedForm | undefined): Partial<Stale> {
   if (rejected === undefined) return {};
   if (!SPEC_FORMS.includes(rejected.typed.form ?? '')) return { rejected };
   return againstNewer(context, rejected);
@@ -40,9 +40,7 @@ export function stepBody(
   posted: RejectedForm | undefined,
   computations: ReadonlyMap<string, Registered>,
 ): StepShown {
-  const stale = againstNow(context, posted);
-  const rejected = 'again' in stale ? stale.rejected : undefined;
-  const other = 'other' in stale ? stale.other : undefined;
+  const { rejected, other } = againstNow(context, posted);
   const worked = (at: WorkedStep) => workingStep(context, req, at, computations, rejected);
   const bodies: Readonly<Record<StepName, () => StepBody>> = {
     triage: () => triageStep(context, rejected),

@@ -1,8 +1,8 @@
 import type { PagerData } from '../../../views/parts/pager.examples.ts';
 import type { Component } from '../../../views/parts/part.ts';
 import type { TableCell } from '../../../views/parts/table.examples.ts';
-import type { JudgedMarks } from '../../assessment/tip-marks/judged.ts';
 import type { LashLog } from '../../assessment/lash/lash-log.ts';
+import type { JudgedMarks } from '../../assessment/tip-marks/judged.ts';
 import type { Working } from '../../records/workings/workings.ts';
 import type { CallContext } from '../context.ts';
 import { COMPUTED_BY, PART_TITLES, PARTS, type PartName, type WorkedStep } from './parts.ts';

@@ -1,10 +1,10 @@
 import { VALVES } from '../../../../shared/schemas/words.ts';
 import type { Component } from '../../../../views/parts/part.ts';
 import type { TableData } from '../../../../views/parts/table.examples.ts';
+import type { LashLog } from '../../../assessment/lash/lash-log.ts';
 import type { JudgedMarks } from '../../../assessment/tip-marks/judged.ts';
 import { valveName } from '../../../call/context.ts';
 import { filledColumns, said, section } from '../../../call/report-parts.ts';
-import type { LashLog } from '../../../assessment/lash/lash-log.ts';
 import type { LoggedLash } from '../../../records/lash-log/lash-log.ts';
 import { momentText } from '../../../web/dates.ts';
 import type { ReportData } from '../report-data.ts';
