@@ -5,7 +5,7 @@ import Fastify, { type FastifyInstance, LogController } from 'fastify';
 import { computeRoutes } from './api/compute.ts';
 import { apiRoutes } from './api/routes.ts';
 import { liveRoutes } from './live/routes.ts';
-import { pageRoutes } from './page-routes.ts';
+import { pageRoutes } from './routes.ts';
 import type { Deps } from './web/deps.ts';
 import { healthRoutes } from './web/health-routes.ts';
 import { bodyKinds } from './web/http/body-kinds.ts';

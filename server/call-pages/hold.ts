@@ -40,7 +40,7 @@ export function stopForm(context: CallContext): PageForm {
   };
 }
 
-export function liftForm(context: CallContext): PageForm {
+export function liftPageForm(context: CallContext): PageForm {
   return {
     name: 'lift-hold',
     action: `${context.base}/hold/lift`,

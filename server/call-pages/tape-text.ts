@@ -6,6 +6,7 @@ import {
   LIFTERS,
   READING_KINDS,
   SPRINGS,
+  sentence,
 } from '../../shared/schemas/words.ts';
 import type { TapeLineData } from '../../views/parts/tape-line.examples.ts';
 import type { RecordedEvent } from '../events/build-events.ts';
@@ -22,11 +23,6 @@ type Data = Readonly<Record<string, unknown>>;
 function text(data: Data, name: string): string {
   const value = data[name];
   return typeof value === 'string' || typeof value === 'number' ? String(value) : '';
-}
-
-/** A key of a word list as its sentence; a key that is not in the list as it is. */
-export function sentence(words: Readonly<Record<string, string>>, key: string): string {
-  return words[key] ?? key;
 }
 
 const optional = (label: string, value: string, after = '') =>

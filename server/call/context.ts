@@ -1,3 +1,4 @@
+import { type GoalPlan, planOf } from '../../shared/goals.ts';
 import { type SetUpRatio, setUpRatio } from '../assessment/ratio/ratio.ts';
 import type { Principal } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
@@ -7,13 +8,16 @@ import type { Answer } from '../records/answers/answers.ts';
 import type { Arm } from '../records/arms/arms.ts';
 import { nowOnValves, type Placement } from '../records/arms/placements.ts';
 import type { Build } from '../records/builds/builds.ts';
+import type { Revision } from '../records/builds/revisions.ts';
 import type { Call } from '../records/calls/calls.ts';
 import type { Note } from '../records/notes/notes.ts';
 import type { PartReading } from '../records/part-readings/part-readings.ts';
+import type { Photograph } from '../records/photographs/photographs.ts';
 import type { Reading } from '../records/readings/readings.ts';
 import type { SetUp } from '../records/set-ups/set-ups.ts';
 import { type BuildRecord, callOf } from '../records/whole-build/build-record.ts';
 import { type RecordWanted, readBuildRecord } from '../records/whole-build/load-build.ts';
+import type { Working } from '../records/workings/workings.ts';
 import type { PageRequest, PageSide } from '../web/page-route.ts';
 
 /** A call with its build as one of the two sides sees it; what every page of a call is made from. */
@@ -25,7 +29,11 @@ export interface CallContext {
   /** Everything of the build, as it stood at one moment. */
   readonly record: BuildRecord;
   readonly call: Call;
+  /** What the goal of the call asks for. */
+  readonly plan: GoalPlan;
   readonly build: Build;
+  /** Every revision of the build, oldest first. */
+  readonly revisions: readonly Revision[];
   readonly arms: readonly Arm[];
   readonly placements: readonly Placement[];
   /** Which arm sits on which valve now. */
@@ -37,6 +45,9 @@ export interface CallContext {
   readonly ratios: readonly SetUpRatio[];
   readonly answers: readonly Answer[];
   readonly notes: readonly Note[];
+  readonly photographs: readonly Photograph[];
+  /** Computations kept with the build. */
+  readonly workings: readonly Working[];
   readonly events: readonly RecordedEvent[];
 }
 
@@ -61,24 +72,28 @@ export async function loadContext(
 }
 
 function contextOf(req: PageRequest, callId: string, record: BuildRecord): CallContext {
-  const { build, arms, placements, partReadings, setUps, readings, answers, notes, events } = record;
+  const call = callOf(record, callId);
   return {
     principal: req.principal,
     side: req.side,
     base: baseOf(req),
     record,
-    call: callOf(record, callId),
-    build,
-    arms,
-    placements,
-    now: nowOnValves(placements),
-    partReadings,
-    setUps,
-    readings,
-    ratios: setUps.map(({ id }) => setUpRatio(record, id)),
-    answers,
-    notes,
-    events,
+    call,
+    plan: planOf(call.goal),
+    build: record.build,
+    revisions: record.revisions,
+    arms: record.arms,
+    placements: record.placements,
+    now: nowOnValves(record.placements),
+    partReadings: record.partReadings,
+    setUps: record.setUps,
+    readings: record.readings,
+    ratios: record.setUps.map(({ id }) => setUpRatio(record, id)),
+    answers: record.answers,
+    notes: record.notes,
+    workings: record.workings,
+    photographs: record.photographs,
+    events: record.events,
   };
 }
 

@@ -39,8 +39,7 @@ export function circles(edges: readonly (readonly [string, string])[]): string[]
     stack.push(name);
     for (const other of next.get(name) ?? []) {
       if (!index.has(other)) visit(other);
-      if (stack.includes(other))
-        low.set(name, Math.min(low.get(name) ?? 0, low.get(other) ?? 0));
+      if (stack.includes(other)) low.set(name, Math.min(low.get(name) ?? 0, low.get(other) ?? 0));
     }
     if (low.get(name) !== index.get(name)) return;
     const group = stack.splice(stack.indexOf(name));
@@ -73,15 +72,17 @@ const below = (at: readonly string[], path: string): string => {
 function insideStray(room: (typeof ROOMS)[number], from: string, to: string): string[] {
   if (room.inside !== 'apart') return [];
   const [one, other] = [below(room.at, from), below(room.at, to)];
-  return one === other || one === '' ? [] : [`${from} imports ${to}: ${room.name} know nothing of one another`];
+  return one === other || one === ''
+    ? []
+    : [`${from} imports ${to}: ${room.name} know nothing of one another`];
 }
 
 /** Circles between the folders of a room that wants none. */
 export function circlesInside(all: readonly Arrow[]): string[][] {
   return ROOMS.filter((room) => room.inside !== undefined).flatMap((room) => {
     const own = all.filter(({ from, to }) => roomOf(from) === room && roomOf(to) === room);
-    return circles(own.map(({ from, to }) => [below(room.at, from), below(room.at, to)] as const)).map((circle) =>
-      circle.map((name) => `${room.name}/${name}`),
+    return circles(own.map(({ from, to }) => [below(room.at, from), below(room.at, to)] as const)).map(
+      (circle) => circle.map((name) => `${room.name}/${name}`),
     );
   });
 }

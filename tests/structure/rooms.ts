@@ -14,7 +14,12 @@ export interface Room {
 }
 
 export const ROOMS: readonly Room[] = [
-  { name: 'seeds', at: ['seeds/'], holds: 'tables with their sources, and the invented demo, as data', uses: [] },
+  {
+    name: 'seeds',
+    at: ['seeds/'],
+    holds: 'tables with their sources, and the invented demo, as data',
+    uses: [],
+  },
   {
     name: 'shared',
     at: ['shared/'],

@@ -9,6 +9,7 @@ import { type Fields, readForm } from '../../web/forms/read-form.ts';
 import { type PageSide, receive } from '../../web/page-route.ts';
 import { renderPage } from '../../web/pages/render.ts';
 import { idempotencyKey, runOnceInShop } from '../../web/run-once.ts';
+import type { CallFrame } from '../frame.ts';
 import { photographsPage } from './photographs-page.ts';
 
 interface Posted {
@@ -35,7 +36,13 @@ async function postedParts(request: FastifyRequest): Promise<Posted> {
   return { typed, picture: picture?.length === 0 ? undefined : picture, tooLarge };
 }
 
-export function uploadRoute(app: FastifyInstance, deps: Deps, side: PageSide, base: string): void {
+export function uploadRoute(
+  app: FastifyInstance,
+  deps: Deps,
+  frame: CallFrame,
+  side: PageSide,
+  base: string,
+): void {
   app.post(
     `${base}/photographs`,
     { bodyLimit: MOST_BYTES + 64 * 1024, schema: { hide: true } },
@@ -56,7 +63,7 @@ export function uploadRoute(app: FastifyInstance, deps: Deps, side: PageSide, ba
         const rejected = { faults: [{ field, detail }], typed: { ...fields, form: 'photograph' } };
         const page = await deps.db.shopTransaction(
           req.principal.shopId,
-          (tx) => photographsPage(tx, req, rejected),
+          (tx) => photographsPage(frame, tx, req, rejected),
           'read',
         );
         return renderPage(deps, request, reply, {

@@ -5,22 +5,26 @@ import { readBuildRecord } from '../../records/whole-build/load-build.ts';
 import type { Deps } from '../../web/deps.ts';
 import { getPage, type PageSide, receive } from '../../web/page-route.ts';
 import { exportBuild, FOR_EXPORT } from '../export.ts';
+import type { CallFrame } from '../frame.ts';
 import { worksheetPage } from '../worksheet.ts';
+import { loadWholeCall } from './load-whole-call.ts';
 import { reportPage } from './report.ts';
-import { loadReportData } from './report-data.ts';
 
 /** What is taken away from a call: the report, a blank worksheet, and at the desk the whole record as JSON. */
-export function reportRoutes(app: FastifyInstance, deps: Deps, side: PageSide): void {
+export function reportRoutes(app: FastifyInstance, deps: Deps, frame: CallFrame, side: PageSide): void {
   const base = side === 'desk' ? '/calls/:callId' : '/bench';
   getPage(app, deps, {
     url: `${base}/report`,
     side,
-    page: async (tx, req) => reportPage(await loadReportData(tx, req, deps.computations), deps.now()),
+    page: async (tx, req) => {
+      const { computations } = deps;
+      return reportPage(await loadWholeCall(frame, tx, req, computations), computations, deps.now());
+    },
   });
   getPage(app, deps, {
     url: `${base}/worksheet`,
     side,
-    page: async (tx, req) => worksheetPage(await loadContext(tx, req)),
+    page: async (tx, req) => worksheetPage(frame, await loadContext(tx, req)),
   });
   if (side === 'bench') return;
   app.get(`${base}/export.json`, { schema: { hide: true } }, async (request, reply) => {

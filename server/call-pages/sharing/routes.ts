@@ -10,16 +10,24 @@ import { readForm } from '../../web/forms/read-form.ts';
 import { getPage, type PageRequest, postForm, received } from '../../web/page-route.ts';
 import { renderPage } from '../../web/pages/render.ts';
 import { idempotencyKey, runOnceInShop } from '../../web/run-once.ts';
+import { type CallFrame, lastStep } from '../frame.ts';
 import { stepPage } from '../step-page.ts';
 import { shareBody } from './share-page.ts';
 
 const URL = '/calls/:callId/share';
 
-async function sharePage(deps: Deps, tx: Tx, req: PageRequest, rejected?: RejectedForm, made?: string) {
+async function sharePage(
+  deps: Deps,
+  frame: CallFrame,
+  tx: Tx,
+  req: PageRequest,
+  rejected?: RejectedForm,
+  made?: string,
+) {
   requireStaff(req.principal);
   const context = await loadContext(tx, req);
   const body = shareBody(context, context.record.shareLinks, deps.now(), rejected, made);
-  return stepPage(context, { step: 'notes', title: 'Share with the builder' }, body, rejected);
+  return stepPage(frame, context, { step: lastStep(frame), title: 'Share with the builder' }, body, rejected);
 }
 
 /** Makes the link and answers its address; undefined where the same form made it before. */
@@ -48,8 +56,9 @@ async function makeLink(deps: Deps, req: PageRequest, input: Parameters<typeof s
 }
 
 /** Links for the builder: made, shown once with a QR code, listed and ended. */
-export function sharePages(app: FastifyInstance, deps: Deps): void {
-  const page = (tx: Tx, req: PageRequest, rejected?: RejectedForm) => sharePage(deps, tx, req, rejected);
+export function sharePages(app: FastifyInstance, deps: Deps, frame: CallFrame): void {
+  const page = (tx: Tx, req: PageRequest, rejected?: RejectedForm) =>
+    sharePage(deps, frame, tx, req, rejected);
   getPage(app, deps, { url: URL, side: 'desk', page });
   app.post(URL, { schema: { hide: true } }, async (request, reply) => {
     const req = await received(request, reply, deps, 'desk');
@@ -59,7 +68,7 @@ export function sharePages(app: FastifyInstance, deps: Deps): void {
     const link = read.ok ? await makeLink(deps, req, read.data) : undefined;
     const shown = await deps.db.shopTransaction(
       req.principal.shopId,
-      (tx) => sharePage(deps, tx, req, rejected, link),
+      (tx) => sharePage(deps, frame, tx, req, rejected, link),
       'read',
     );
     const { live: _, ...still } = shown;

@@ -5,7 +5,6 @@ import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import type { ArmTable } from '../../database/tables/builds.ts';
 import { changeBuild } from '../../events/change-build.ts';
-import { rowsOfBuild } from '../../events/rows-of-build.ts';
 import { Failure } from '../../problems/failure.ts';
 
 export interface Arm {
@@ -61,7 +60,3 @@ export const toArm = (row: Selectable<ArmTable>): Arm => ({
   by: row.by_name,
   at: row.created_at,
 });
-
-export async function listArms(tx: Tx, principal: Principal, buildId: string): Promise<Arm[]> {
-  return (await rowsOfBuild(tx, principal, buildId, selectArms(tx))).map(toArm);
-}

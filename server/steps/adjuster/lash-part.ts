@@ -5,7 +5,7 @@ import type { TableCell } from '../../../views/parts/table.examples.ts';
 import type { LashLog } from '../../assessment/lash/lash-log.ts';
 import type { CallContext } from '../../call/context.ts';
 import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
-import { arranged } from '../../call/worked/asked-drawings.ts';
+import { arranged } from '../../call/worked/arranged.ts';
 import { rulerOf } from '../../drawings/drawing.ts';
 import { lashGap } from '../../drawings/lash-gap.ts';
 import type { LashGrowth, LashQuestion } from '../../mechanics/lash/types.ts';
