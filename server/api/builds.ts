@@ -3,12 +3,13 @@ import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
 import { newArm, placeArm, reviseBuild as reviseInput } from '../../shared/schemas/commands.ts';
 import { Failure } from '../problems/failure.ts';
-import { addArm, listArms } from '../records/arms/arms.ts';
-import { listPlacements, nowOnValves, placeArmOnValve } from '../records/arms/placements.ts';
+import { addArm } from '../records/arms/arms.ts';
+import { nowOnValves, placeArmOnValve } from '../records/arms/placements.ts';
 import { armView, placementView, showArm, showPlacement } from '../records/arms/view.ts';
 import { getBuild } from '../records/builds/builds.ts';
 import { listRevisions, reviseBuild } from '../records/builds/revisions.ts';
 import { buildView, revisionView, showBuild, showRevision } from '../records/builds/view.ts';
+import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
 
@@ -91,9 +92,9 @@ export function buildsApi(app: FastifyInstance, deps: Deps): void {
     query: noParams,
     answer: armsView,
     read: async (tx, { principal, params }) => {
-      const placements = await listPlacements(tx, principal, params.id);
+      const { arms, placements } = await readBuildRecord(tx, principal, { buildId: params.id });
       return answer(armsView, {
-        arms: (await listArms(tx, principal, params.id)).map(showArm),
+        arms: arms.map(showArm),
         now: nowOnValves(placements).map(showPlacement),
         placements: placements.map(showPlacement),
       });

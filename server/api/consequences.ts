@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
 import { consequencesOf, keepConsequences } from '../assessment/consequences/consequences.ts';
 import { consequencesView, showConsequences } from '../assessment/consequences/view.ts';
+import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { commandRoute, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
 
@@ -23,7 +24,9 @@ export function consequencesApi(app: FastifyInstance, deps: Deps): void {
     query: noParams,
     answer: consequencesView,
     read: async (tx, { principal, params: given }) =>
-      showConsequences(await consequencesOf(tx, principal, given.id, given.setUpId)),
+      showConsequences(
+        consequencesOf(await readBuildRecord(tx, principal, { buildId: given.id }), given.setUpId),
+      ),
   });
   commandRoute(app, deps, {
     operationId: 'keepConsequences',

@@ -5,13 +5,14 @@ import { answerQuestion, correctReading, newReading } from '../../shared/schemas
 import { newSetUp } from '../../shared/schemas/method.ts';
 import { explainSetUp, explanationView, showExplanation } from '../assessment/ratio/explain.ts';
 import { ratioOfSetUp, ratioView } from '../assessment/ratio/ratio-view.ts';
-import { showThroughLift, throughLiftOf, throughLiftView } from '../assessment/ratio/through-lift.ts';
+import { showThroughLift, throughLift, throughLiftView } from '../assessment/ratio/through-lift.ts';
 import { keepAnswer } from '../records/answers/answers.ts';
 import { keptAnswerView, showKeptAnswer } from '../records/answers/view.ts';
 import { keepReading, listReadings, replaceReading } from '../records/readings/readings.ts';
 import { readingView, showReading } from '../records/readings/view.ts';
 import { listSetUps, startSetUp } from '../records/set-ups/set-ups.ts';
 import { setUpView, showSetUp } from '../records/set-ups/view.ts';
+import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
 
@@ -97,7 +98,8 @@ export function readingsApi(app: FastifyInstance, deps: Deps): void {
     params: setUpParams,
     query: noParams,
     answer: ratioView,
-    read: async (tx, { principal, params }) => ratioOfSetUp(tx, principal, params.id, params.setUpId),
+    read: async (tx, { principal, params }) =>
+      ratioOfSetUp(await readBuildRecord(tx, principal, { buildId: params.id }), params.setUpId),
   });
   readRoute(app, deps, {
     operationId: 'getRatioThroughLift',
@@ -108,7 +110,9 @@ export function readingsApi(app: FastifyInstance, deps: Deps): void {
     query: noParams,
     answer: throughLiftView,
     read: async (tx, { principal, params }) =>
-      showThroughLift(await throughLiftOf(tx, principal, params.id, params.setUpId)),
+      showThroughLift(
+        throughLift(await readBuildRecord(tx, principal, { buildId: params.id }), params.setUpId),
+      ),
   });
   readRoute(app, deps, {
     operationId: 'explainReadings',
@@ -120,7 +124,8 @@ export function readingsApi(app: FastifyInstance, deps: Deps): void {
     query: noParams,
     answer: explainedView,
     read: async (tx, { principal, params }) => {
-      const explained = await explainSetUp(tx, principal, params.id, params.setUpId);
+      const record = await readBuildRecord(tx, principal, { buildId: params.id });
+      const explained = explainSetUp(record, params.setUpId);
       return answer(explainedView, {
         explanation: explained === undefined ? undefined : showExplanation(explained),
         missing: explained === undefined ? ['a pass of the valve lift'] : [],

@@ -2,8 +2,9 @@ import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
 import { eventView, showEvent } from '../assessment/event-view.ts';
-import { exportBuild, exportView } from '../call-pages/export.ts';
+import { exportBuild, exportView, FOR_EXPORT } from '../call-pages/export.ts';
 import { eventsAfter } from '../events/build-events.ts';
+import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
 
@@ -38,6 +39,7 @@ export function recordApi(app: FastifyInstance, deps: Deps): void {
     params: idParams,
     query: noParams,
     answer: exportView,
-    read: async (tx, { principal, params }) => exportBuild(tx, principal, params.id, deps.now()),
+    read: async (tx, { principal, params }) =>
+      exportBuild(await readBuildRecord(tx, principal, { buildId: params.id }, FOR_EXPORT), deps.now()),
   });
 }

@@ -7,6 +7,7 @@ import { sheetView, showSheet } from '../assessment/sheet/view.ts';
 import { keepPasted, lookAtPasted, textFaults } from '../records/sheet/paste-sheet.ts';
 import { keepSheetReadings, replaceSheetReading } from '../records/sheet/sheet-readings.ts';
 import { sheetReadingView, showSheetReading } from '../records/sheet/view.ts';
+import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { commandRoute, idParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
 
@@ -70,7 +71,7 @@ export function sheetApi(app: FastifyInstance, deps: Deps): void {
     query: z.strictObject({ order: z.enum(['firing', 'bank']).default('firing') }),
     answer: sheetView,
     read: async (tx, { principal, params, query }) =>
-      showSheet(await sheetOf(tx, principal, params.id, query.order)),
+      showSheet(sheetOf(await readBuildRecord(tx, principal, { buildId: params.id }), query.order)),
   });
   commandRoute(app, deps, {
     operationId: 'keepSheetReadings',

@@ -1,5 +1,4 @@
 import type { Registered } from '../compute/registry.ts';
-import type { Tx } from '../database/database.ts';
 import type { PageRequest } from '../web/page-route.ts';
 import type { CallContext } from './context.ts';
 import type { RejectedForm, StepBody } from './forms.ts';
@@ -29,9 +28,8 @@ export interface Need {
   readonly must: boolean;
 }
 
-/** What a step loads from: one read-only transaction, the call's context, the computations. */
+/** What a step is made from: the call's context, which has the whole record of the build, and the computations. */
 export interface StepSource {
-  readonly tx: Tx;
   readonly context: CallContext;
   readonly computations: ReadonlyMap<string, Registered>;
 }
@@ -65,8 +63,10 @@ export interface StepDefinition<Name extends string, Loaded, Told extends Tells>
   /** The key that opens it at the desk. */
   readonly key: string;
   readonly words: StepWords;
-  /** What its page, report and takeover card are made from; read once. */
-  load(source: StepSource): Loaded | Promise<Loaded>;
+  /** The shop's catalogue is read along with the record for it. */
+  readonly catalogue?: boolean;
+  /** What its page, report and takeover card are made from; calculated once. */
+  load(source: StepSource): Loaded;
   needs(context: CallContext): readonly Need[];
   page(loaded: Loaded, input: StepPageInput): StepBody;
   readonly forms: readonly StepForm[];
@@ -90,12 +90,13 @@ export interface Step<Name extends string = string, Told extends Tells = Tells> 
   readonly name: Name;
   readonly key: string;
   readonly words: StepWords;
+  readonly catalogue: boolean;
   readonly forms: readonly StepForm[];
   readonly corrections: readonly EntryCorrection[];
   readonly told: Told;
   needs(context: CallContext): readonly Need[];
   worksheet(context: CallContext): WorksheetRows;
-  open(source: StepSource): Promise<OpenStep>;
+  open(source: StepSource): OpenStep;
 }
 
 export interface OpenStep {
@@ -110,18 +111,19 @@ export interface OpenStep {
 export function defineStep<const Name extends string, Loaded, Told extends Tells>(
   definition: StepDefinition<Name, Loaded, Told>,
 ): Step<Name, Told> {
-  const { name, key, words, forms, corrections, told } = definition;
+  const { name, key, words, catalogue = false, forms, corrections, told } = definition;
   return {
     name,
     key,
     words,
+    catalogue,
     forms,
     corrections,
     told,
     needs: (context) => definition.needs(context),
     worksheet: (context) => definition.worksheet(context),
-    async open(source) {
-      const loaded = await definition.load(source);
+    open(source) {
+      const loaded = definition.load(source);
       return {
         page: (input) => definition.page(loaded, input),
         findings: () => definition.findings(loaded, source.context),

@@ -2,8 +2,8 @@ import { z } from 'zod';
 import { answer } from '../../../shared/schemas/answer.ts';
 import { inInches, quantityView, sideView } from '../../../shared/schemas/answer-parts.ts';
 import type { LashGrowth } from '../../mechanics/lash/types.ts';
-import type { LashLog } from '../../records/lash-log/lash-log.ts';
 import { lashLineView, nutView, showLashLine } from '../../records/lash-log/view.ts';
+import type { LashLog } from './lash-log.ts';
 
 const growthView = z.object({
   cylinder: z.int(),

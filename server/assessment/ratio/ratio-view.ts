@@ -1,9 +1,8 @@
 import { z } from 'zod';
 import { answer } from '../../../shared/schemas/answer.ts';
-import type { Principal } from '../../auth/principal.ts';
 import { encoded } from '../../compute/encode.ts';
-import type { Tx } from '../../database/database.ts';
 import { computation as ratioAtFullLift } from '../../mechanics/computations/ratio-at-full-lift.ts';
+import type { BuildRecord } from '../../records/whole-build/build-record.ts';
 import { type SetUpRatio, setUpRatio } from './ratio.ts';
 
 const questionView = z.object({
@@ -54,6 +53,4 @@ export const showRatio = (found: SetUpRatio) =>
     })),
   });
 
-export async function ratioOfSetUp(tx: Tx, principal: Principal, buildId: string, setUpId: string) {
-  return showRatio(await setUpRatio(tx, principal, buildId, setUpId));
-}
+export const ratioOfSetUp = (record: BuildRecord, setUpId: string) => showRatio(setUpRatio(record, setUpId));

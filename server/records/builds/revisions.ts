@@ -1,7 +1,9 @@
+import type { Selectable } from 'kysely';
 import type { z } from 'zod';
 import type { BuildSpec, buildSpec } from '../../../shared/schemas/build-spec.ts';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import type { BuildRevisionTable } from '../../database/tables/builds.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowsOfBuild } from '../../events/rows-of-build.ts';
 import { Failure } from '../../problems/failure.ts';
@@ -16,33 +18,23 @@ export interface Revision {
   readonly at: Date;
 }
 
+export const selectRevisions = (tx: Tx) => tx.selectFrom('build_revision').selectAll().orderBy('revision');
+
+export const toRevision = (row: Selectable<BuildRevisionTable>): Revision => ({
+  revision: row.revision,
+  spec: row.spec,
+  reason: row.reason,
+  by: row.by_name,
+  at: row.created_at,
+});
+
 export async function listRevisions(tx: Tx, principal: Principal, buildId: string): Promise<Revision[]> {
-  const rows = await rowsOfBuild(
-    tx,
-    principal,
-    buildId,
-    tx.selectFrom('build_revision').selectAll().orderBy('revision'),
-  );
-  return rows.map((row) => ({
-    revision: row.revision,
-    spec: row.spec,
-    reason: row.reason,
-    by: row.by_name,
-    at: row.created_at,
-  }));
+  return (await rowsOfBuild(tx, principal, buildId, selectRevisions(tx))).map(toRevision);
 }
 
 /** The specification as it was at one revision; old readings mean what they meant then. */
-export async function specAt(tx: Tx, shopId: string, buildId: string, revision: number): Promise<BuildSpec> {
-  const row = await tx
-    .selectFrom('build_revision')
-    .select('spec')
-    .where('shop_id', '=', shopId)
-    .where('build_id', '=', buildId)
-    .where('revision', '=', revision)
-    .executeTakeFirst();
-  return row?.spec ?? {};
-}
+export const specAt = (revisions: readonly Revision[], revision: number): BuildSpec =>
+  revisions.find((each) => each.revision === revision)?.spec ?? {};
 
 /**
  * Keeps a new revision of the build. `expected` is the version the writer read; a build that has since got

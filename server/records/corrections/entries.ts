@@ -1,3 +1,4 @@
+import type { CompiledQuery, Expression } from 'kysely';
 import type { z } from 'zod';
 import type { Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
@@ -36,7 +37,12 @@ export interface EntryRow {
 
 /** As much of a query as entries are found by; every table's own query is one. */
 interface EntryQuery<Row> {
-  where(column: 'shop_id' | 'build_id' | 'id' | 'replaces', operator: '=', value: string): EntryQuery<Row>;
+  where(
+    column: 'shop_id' | 'build_id' | 'id' | 'replaces',
+    operator: '=',
+    value: string | Expression<string>,
+  ): EntryQuery<Row>;
+  compile(): CompiledQuery<Row>;
   execute(): Promise<Row[]>;
   executeTakeFirst(): Promise<Row | undefined>;
 }
@@ -76,6 +82,16 @@ export function shown<Row extends EntryRow, Item>(
   });
 }
 
+/** The entries that these rows of one build are, each with what came in its place. */
+export function entriesOf<Row extends EntryRow, Item>(
+  table: Pick<EntryTable<Row, Item>, 'show'>,
+  rows: readonly Row[],
+): Item[] {
+  const replacedBy = new Map<string, string>();
+  for (const { id, replaces } of rows) if (replaces !== null) replacedBy.set(replaces, id);
+  return rows.map((row) => shown(table, row, replacedBy.get(row.id)));
+}
+
 /** Every entry of a build in the order of entry, replaced and struck ones included. */
 export async function listEntries<Row extends EntryRow, Item>(
   table: Pick<EntryTable<Row, Item>, 'query' | 'show'>,
@@ -83,10 +99,7 @@ export async function listEntries<Row extends EntryRow, Item>(
   principal: Principal,
   buildId: string,
 ): Promise<Item[]> {
-  const rows = await rowsOfBuild(tx, principal, buildId, table.query(tx));
-  const replacedBy = new Map<string, string>();
-  for (const { id, replaces } of rows) if (replaces !== null) replacedBy.set(replaces, id);
-  return rows.map((row) => shown(table, row, replacedBy.get(row.id)));
+  return entriesOf(table, await rowsOfBuild(tx, principal, buildId, table.query(tx)));
 }
 
 /** The entries that stand: neither replaced nor a striking-out. */

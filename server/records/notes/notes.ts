@@ -1,10 +1,10 @@
-import { sql } from 'kysely';
+import { type Selectable, sql } from 'kysely';
 import type { z } from 'zod';
 import type { newNote } from '../../../shared/schemas/commands.ts';
 import { author, type Principal, requireDesk } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import type { NoteTable } from '../../database/tables/record.ts';
 import { changeBuild } from '../../events/change-build.ts';
-import { rowsOfBuild } from '../../events/rows-of-build.ts';
 import { Failure, notFound } from '../../problems/failure.ts';
 import { getCall } from '../calls/calls.ts';
 import { NOTE_EVENTS } from './events.ts';
@@ -105,19 +105,18 @@ export async function finishPromise(
   });
 }
 
-export async function listNotes(tx: Tx, principal: Principal, buildId: string): Promise<Note[]> {
-  const rows = await rowsOfBuild(tx, principal, buildId, tx.selectFrom('note').selectAll().orderBy('seq'));
-  return rows.map((row) => ({
-    id: row.id,
-    callId: row.call_id,
-    kind: row.kind,
-    body: row.body,
-    restsOn: row.rests_on,
-    owner: row.owner,
-    due: row.due ?? undefined,
-    doneAt: row.done_at ?? undefined,
-    seq: row.seq,
-    by: row.by_name,
-    at: row.created_at,
-  }));
-}
+export const selectNotes = (tx: Tx) => tx.selectFrom('note').selectAll().orderBy('seq');
+
+export const toNote = (row: Selectable<NoteTable>): Note => ({
+  id: row.id,
+  callId: row.call_id,
+  kind: row.kind,
+  body: row.body,
+  restsOn: row.rests_on,
+  owner: row.owner,
+  due: row.due ?? undefined,
+  doneAt: row.done_at ?? undefined,
+  seq: row.seq,
+  by: row.by_name,
+  at: row.created_at,
+});

@@ -32,7 +32,8 @@ function sizeOf({ value, unit }: Row): Quantity | undefined {
   return { value, unit };
 }
 
-const PART_READINGS = {
+/** What was read of a part, in the order of entry. */
+export const PART_READINGS = {
   events: {
     replaced: PART_READING_EVENTS['part-reading-replaced'],
     struck: PART_READING_EVENTS['part-reading-struck'],

@@ -1,6 +1,8 @@
+import type { Selectable } from 'kysely';
 import type { z } from 'zod';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import type { PhotographTable } from '../../database/tables/record.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowOfBuild, rowsOfBuild } from '../../events/rows-of-build.ts';
 import { Failure } from '../../problems/failure.ts';
@@ -37,25 +39,26 @@ const COLUMNS = [
   'created_at',
 ] as const;
 
+/** All but the pictures themselves. */
+export const selectPhotographs = (tx: Tx) => tx.selectFrom('photograph').select(COLUMNS).orderBy('seq');
+
+export const toPhotograph = (
+  row: Pick<Selectable<PhotographTable>, (typeof COLUMNS)[number]>,
+): Photograph => ({
+  id: row.id,
+  shows: row.shows,
+  caption: row.caption,
+  readingId: row.reading_id ?? undefined,
+  armId: row.arm_id ?? undefined,
+  width: row.width,
+  height: row.height,
+  seq: row.seq,
+  by: row.by_name,
+  at: row.created_at,
+});
+
 export async function listPhotographs(tx: Tx, principal: Principal, buildId: string): Promise<Photograph[]> {
-  const rows = await rowsOfBuild(
-    tx,
-    principal,
-    buildId,
-    tx.selectFrom('photograph').select(COLUMNS).orderBy('seq'),
-  );
-  return rows.map((row) => ({
-    id: row.id,
-    shows: row.shows,
-    caption: row.caption,
-    readingId: row.reading_id ?? undefined,
-    armId: row.arm_id ?? undefined,
-    width: row.width,
-    height: row.height,
-    seq: row.seq,
-    by: row.by_name,
-    at: row.created_at,
-  }));
+  return (await rowsOfBuild(tx, principal, buildId, selectPhotographs(tx))).map(toPhotograph);
 }
 
 async function refuseForeign(

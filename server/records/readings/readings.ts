@@ -46,7 +46,8 @@ const stationColumns = (at: Entered | undefined): StationColumns => ({
   at_read_as: at?.readAs ?? null,
 });
 
-const READINGS = {
+/** The readings on the engine, in the order of entry. */
+export const READINGS = {
   events: { replaced: READING_EVENTS['reading-replaced'], struck: READING_EVENTS['reading-struck'] },
   query: (tx: Tx) => tx.selectFrom('reading').selectAll().orderBy('seq'),
   show: (row: Selectable<ReadingTable>, entry: Entry): Reading => ({
@@ -187,14 +188,6 @@ export async function replaceReading(
   });
 }
 
-/** Every reading of a build, or of one of its set-ups, in the order of entry; also replaced and struck ones. */
-export async function listReadings(
-  tx: Tx,
-  principal: Principal,
-  buildId: string,
-  setUpId?: string,
-): Promise<Reading[]> {
-  if (setUpId === undefined) return listEntries(READINGS, tx, principal, buildId);
-  const ofSetUp = { ...READINGS, query: () => READINGS.query(tx).where('set_up_id', '=', setUpId) };
-  return listEntries(ofSetUp, tx, principal, buildId);
-}
+/** Every reading of a build in the order of entry; also replaced and struck ones. */
+export const listReadings = (tx: Tx, principal: Principal, buildId: string): Promise<Reading[]> =>
+  listEntries(READINGS, tx, principal, buildId);

@@ -22,7 +22,9 @@ export interface SetUp {
   readonly at: Date;
 }
 
-function toSetUp(row: Selectable<SetUpTable>): SetUp {
+export const selectSetUps = (tx: Tx) => tx.selectFrom('set_up').selectAll().orderBy('number');
+
+export function toSetUp(row: Selectable<SetUpTable>): SetUp {
   return {
     id: row.id,
     buildId: row.build_id,
@@ -97,11 +99,5 @@ export async function getSetUp(
 }
 
 export async function listSetUps(tx: Tx, principal: Principal, buildId: string): Promise<SetUp[]> {
-  const rows = await rowsOfBuild(
-    tx,
-    principal,
-    buildId,
-    tx.selectFrom('set_up').selectAll().orderBy('number'),
-  );
-  return rows.map(toSetUp);
+  return (await rowsOfBuild(tx, principal, buildId, selectSetUps(tx))).map(toSetUp);
 }

@@ -4,7 +4,7 @@ import type { Tx } from '../../database/database.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { listPlacements, nowOnValves } from '../arms/placements.ts';
 import { refuseWhileHeld } from '../calls/hold.ts';
-import { listEntries, shown } from '../corrections/entries.ts';
+import { shown } from '../corrections/entries.ts';
 import { replaceEntry } from '../corrections/replace.ts';
 import { TIP_MARK_EVENTS } from './events.ts';
 import { columnsOf, markReadAs, TIP_MARKS, type TipMark } from './tip-mark-table.ts';
@@ -74,7 +74,3 @@ export async function replaceTipMark(
     };
   });
 }
-
-/** Every mark of a build in the order of entry, replaced and struck ones included. */
-export const listTipMarks = (tx: Tx, principal: Principal, buildId: string): Promise<TipMark[]> =>
-  listEntries(TIP_MARKS, tx, principal, buildId);

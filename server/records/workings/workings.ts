@@ -1,6 +1,8 @@
+import type { Selectable } from 'kysely';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Answer, Registered } from '../../compute/registry.ts';
 import type { Tx } from '../../database/database.ts';
+import type { WorkingTable } from '../../database/tables/record.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowsOfBuild } from '../../events/rows-of-build.ts';
 import { WORKING_EVENTS } from './events.ts';
@@ -58,16 +60,19 @@ export async function keepWorking(
   });
 }
 
+export const selectWorkings = (tx: Tx) => tx.selectFrom('working').selectAll().orderBy('seq');
+
+export const toWorking = (row: Selectable<WorkingTable>): Working => ({
+  id: row.id,
+  computation: row.computation,
+  inputs: row.inputs,
+  answer: row.answer,
+  revision: row.revision,
+  seq: row.seq,
+  by: row.by_name,
+  at: row.created_at,
+});
+
 export async function listWorkings(tx: Tx, principal: Principal, buildId: string): Promise<Working[]> {
-  const rows = await rowsOfBuild(tx, principal, buildId, tx.selectFrom('working').selectAll().orderBy('seq'));
-  return rows.map((row) => ({
-    id: row.id,
-    computation: row.computation,
-    inputs: row.inputs,
-    answer: row.answer,
-    revision: row.revision,
-    seq: row.seq,
-    by: row.by_name,
-    at: row.created_at,
-  }));
+  return (await rowsOfBuild(tx, principal, buildId, selectWorkings(tx))).map(toWorking);
 }

@@ -1,4 +1,5 @@
 import { newLashLine } from '../../../shared/schemas/lash-log.ts';
+import { lashLogOf } from '../../assessment/lash/lash-log.ts';
 import { also, hasEvent, hasWorking } from '../../call/needs.ts';
 import { defineStep, NO_FINDINGS } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
@@ -6,8 +7,7 @@ import { workedForm } from '../../call/worked/worked-form.ts';
 import { workedPage } from '../../call/worked/worked-page.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { LASH_EVENTS } from '../../records/lash-log/events.ts';
-import { keepLash, lashLogOf } from '../../records/lash-log/lash-log.ts';
-import { listWorkings } from '../../records/workings/workings.ts';
+import { keepLash } from '../../records/lash-log/lash-log.ts';
 import { type AdjusterData, adjuster } from './parts.ts';
 import { lashReport } from './report.ts';
 import { adjusterItems } from './takeover.ts';
@@ -23,10 +23,10 @@ export const adjusterStep = defineStep({
     say: 'Which thread is on the adjuster, and how far was it turned from zero lash?',
     how: 'On the base circle. Find zero lash by up-and-down play, not by spinning the pushrod; then count the turns.',
   },
-  load: async ({ tx, context, computations }): Promise<AdjusterData> => ({
-    workings: await listWorkings(tx, context.principal, context.build.id),
+  load: ({ context, computations }): AdjusterData => ({
+    workings: context.workings,
     computations,
-    log: await lashLogOf(tx, context.principal, context.build.id),
+    log: lashLogOf(context.record),
   }),
   needs: (context) => [
     // Setting a noisy one again hides it: there the log is asked for, not the turns.

@@ -8,7 +8,6 @@ import { workedPage } from '../../call/worked/worked-page.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { TIP_MARK_EVENTS } from '../../records/tip-marks/events.ts';
 import { keepTipMark } from '../../records/tip-marks/tip-marks.ts';
-import { listWorkings } from '../../records/workings/workings.ts';
 import { markCorrection } from './correction.ts';
 import { type GeometryData, geometry } from './parts.ts';
 import { marksReport } from './report.ts';
@@ -25,10 +24,10 @@ export const geometryStep = defineStep({
     say: 'How wide is the mark, and where does it sit: toward the valley or the exhaust side?',
     how: 'Ink the tip, light spring, two turns by hand. Measure the width of the mark first, then where it sits. Width first: a centred wide mark is still wrong.',
   },
-  load: async ({ tx, context, computations }): Promise<GeometryData> => ({
-    workings: await listWorkings(tx, context.principal, context.build.id),
+  load: ({ context, computations }): GeometryData => ({
+    workings: context.workings,
     computations,
-    marks: await judgedMarks(tx, context.principal, context.build.id),
+    marks: judgedMarks(context.record),
   }),
   needs: (context) => {
     const { cam, rockers } = context.build.spec;

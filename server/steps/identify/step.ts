@@ -3,6 +3,7 @@ import { also, mustFor } from '../../call/needs.ts';
 import { defineStep } from '../../call/step.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
+import { catalogueOf } from '../../records/whole-build/build-record.ts';
 import { partCorrection } from './correction.ts';
 import { partForms } from './forms.ts';
 import { foundOfPart } from './found.ts';
@@ -21,8 +22,8 @@ export const identifyStep = defineStep({
     say: 'Is there a number on the arm? Which, word for word? Then the caliper: the hole first, then the width over the trunnion.',
     how: 'Clean the part. Measure one thing at a time, as the drawing shows it; each reading is kept.',
   },
-  load: ({ tx, context }): Promise<PartIdentification> =>
-    identifyPart(tx, context.principal, context.build.id),
+  catalogue: true,
+  load: ({ context: { record } }): PartIdentification => identifyPart(record, catalogueOf(record)),
   needs: (context) => {
     const asked = mustFor(context, 'identify');
     const standing = stillStanding(context.partReadings);

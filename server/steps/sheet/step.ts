@@ -32,7 +32,7 @@ export const sheetStep = defineStep({
     say: 'Same method on every valve: what does the lobe give, what does the valve give? Which cylinder is that, in the engine’s own numbering?',
     how: 'One valve after the other, the same way each time: lobe first, then the valve. A wire that goes and the next that does not is a reading: give both.',
   },
-  load: ({ tx, context }): Promise<Sheet> => sheetOf(tx, context.principal, context.build.id, 'firing'),
+  load: ({ context }): Sheet => sheetOf(context.record, 'firing'),
   needs: (context) => [
     also('lobe lift and valve lift, valve by valve', hasEvent(context, SHEET_EVENTS['sheet-readings-kept'])),
   ],
