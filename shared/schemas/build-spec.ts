@@ -87,6 +87,7 @@ export const buildSpec = z.strictObject({
   rockers: z
     .strictObject({
       nominalRatio: ratio('ratio the rockers are sold as').optional(),
+      plannedRatio: ratio('ratio of the rockers that are to be fitted, where a change is planned').optional(),
       family: words('part family, as the box or maker calls it').optional(),
       pivotToTip: optionalLength('rocker pivot to the roller’s centre'),
     })

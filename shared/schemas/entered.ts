@@ -139,5 +139,8 @@ export function entered(dimension: Dimension, description: string, range: Quanti
 
 /** The entry in SI. */
 export const siOf = (entry: Quantity): number => entry.value * UNITS[entry.unit].toSi;
+/** The entry in SI, where there is one. */
+export const siIf = (entry: Quantity | undefined): number | undefined =>
+  entry === undefined ? undefined : siOf(entry);
 /** The entry in inches, for lengths. */
 export const inches = (entry: Quantity): number => siOf(entry) / UNITS.in.toSi;

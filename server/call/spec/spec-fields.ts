@@ -113,6 +113,7 @@ export const ROCKER_GROUP: SpecGroup = {
   legend: 'What the rockers are sold as',
   fields: [
     { path: 'rockers.nominalRatio', label: 'Ratio the rockers are sold as' },
+    { path: 'rockers.plannedRatio', label: 'Ratio that is to be fitted, if a change is planned' },
     { path: 'rockers.family', label: 'Family, as the box or maker calls it' },
   ],
 };

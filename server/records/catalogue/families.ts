@@ -108,3 +108,14 @@ export const selectFamilies = (tx: Tx, shopId: string) =>
 /** Every row of it. */
 export const familyRows = (tx: Tx, shopId: string): Promise<FamilyRow[]> =>
   selectFamilies(tx, shopId).execute();
+
+/** The nominal ratios of the shop's catalogue, each once, the smallest first. */
+export const selectCatalogueRatios = (tx: Tx, shopId: string) =>
+  tx
+    .selectFrom('part_family')
+    .select('nominal_ratio')
+    .distinct()
+    .where('shop_id', '=', shopId)
+    .where('nominal_ratio', 'is not', null)
+    .orderBy('nominal_ratio')
+    .$narrowType<{ nominal_ratio: number }>();

@@ -48,6 +48,8 @@ export interface BuildRecord {
   readonly events: readonly RecordedEvent[];
   /** The limits that count in the shop now. */
   readonly limits: ReadonlyMap<LimitName, Limit>;
+  /** Nominal ratios of the shop's catalogue, each once, the smallest first. */
+  readonly catalogueRatios: readonly number[];
   /** The shop's catalogue; undefined where it was not asked for. */
   readonly catalogue: readonly PartFamily[] | undefined;
 }

@@ -93,5 +93,6 @@ function toRecord(rows: Rows, build: Rows['build'][number]): Omit<BuildRecord, '
     shareLinks: rows.shareLinks.map(toShareLink),
     events: rows.events.map(toEvent).reverse(),
     limits: limitsInForce(rows.limits),
+    catalogueRatios: rows.catalogueRatios.map(({ nominal_ratio }) => nominal_ratio),
   };
 }

@@ -8,7 +8,7 @@ import { selectArms } from '../arms/arms.ts';
 import { selectPlacements } from '../arms/placements.ts';
 import { selectRevisions } from '../builds/revisions.ts';
 import { selectCalls } from '../calls/calls.ts';
-import { selectFamilies } from '../catalogue/families.ts';
+import { selectCatalogueRatios, selectFamilies } from '../catalogue/families.ts';
 import { selectLashRows } from '../lash-log/lash-log.ts';
 import { selectLimits } from '../limits/limits.ts';
 import { selectNotes } from '../notes/notes.ts';
@@ -81,6 +81,7 @@ export function recordQueries(
     ),
     events: ofBuild(selectNewestEvents(tx, mostEvents)),
     limits: selectLimits(tx, shopId),
+    catalogueRatios: selectCatalogueRatios(tx, shopId),
     catalogue: catalogueQuery(tx, shopId, which, catalogue),
   };
 }

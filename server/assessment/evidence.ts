@@ -1,0 +1,57 @@
+import { isGoal } from '../../shared/goals.ts';
+import { siOf } from '../../shared/schemas/entered.ts';
+import { CONTACT, ENGINE_STATES, keysOf } from '../../shared/schemas/words.ts';
+import type { Evidence } from '../mechanics/assessment/evidence.ts';
+import { nowOnValves } from '../records/arms/placements.ts';
+import type { Call } from '../records/calls/calls.ts';
+import type { BuildRecord } from '../records/whole-build/build-record.ts';
+import { answerEvidence, armEvidence, partEvidence, workingEvidence } from './evidence/other-entries.ts';
+import { passEvidence, setUpEvidence } from './evidence/passes.ts';
+import { specEvidence } from './evidence/spec.ts';
+import { lashEvidence, markEvidence, sheetEvidence } from './evidence/valve-entries.ts';
+
+const pick = <const Word extends string>(words: readonly Word[], text: string, other: Word): Word =>
+  words.find((word) => word === text) ?? other;
+
+function holdOf({ held, holdReason }: Call, { events }: BuildRecord) {
+  if (!held) return {};
+  const set = events.findLast(({ kind }) => kind === 'hold-set');
+  return {
+    hold: {
+      reason: holdReason,
+      ...(set === undefined ? {} : { line: set.seq, since: set.at.toISOString() }),
+    },
+  };
+}
+
+/** What is known of a build, in SI, as the assessment takes it: out of the record as it is now, for one of its calls. */
+export function evidenceOf(record: BuildRecord, call: Call): Evidence {
+  return {
+    call: {
+      goal: isGoal(call.goal) ? call.goal : 'verify-ratio',
+      contact: pick(keysOf(CONTACT), call.contact, 'not-asked'),
+      engineState: pick(keysOf(ENGINE_STATES), call.engineState, 'not-asked'),
+      closed: call.closedAt !== undefined,
+      ...holdOf(call, record),
+    },
+    ...specEvidence(record.build.spec),
+    arms: record.arms.map(armEvidence),
+    seats: nowOnValves(record.placements).map(({ cylinder, valve, armId }) => ({
+      cylinder,
+      valve: valve === 'exhaust' ? 'exhaust' : 'intake',
+      armId,
+    })),
+    setUps: record.setUps.map(setUpEvidence),
+    passes: record.readings.map(passEvidence),
+    sheet: record.sheetReadings.map(sheetEvidence),
+    lash: record.lashLines.map(lashEvidence),
+    tipMarks: record.tipMarks.map(markEvidence),
+    part: record.partReadings.map(partEvidence),
+    answers: record.answers.map(answerEvidence),
+    workings: record.workings.map(workingEvidence),
+    catalogueRatios: record.catalogueRatios,
+    limits: Object.fromEntries(
+      [...record.limits].map(([name, limit]) => [name, { value: siOf(limit.value), source: limit.source }]),
+    ),
+  };
+}

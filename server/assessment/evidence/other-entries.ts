@@ -1,0 +1,46 @@
+import { defined } from '../../../shared/defined.ts';
+import { siIf } from '../../../shared/schemas/entered.ts';
+import type {
+  AnswerEvidence,
+  ArmEvidence,
+  PartEvidence,
+  WorkingEvidence,
+} from '../../mechanics/assessment/evidence.ts';
+import { computation as rollerSweep } from '../../mechanics/computations/roller-sweep.ts';
+import type { Answer } from '../../records/answers/answers.ts';
+import type { Arm } from '../../records/arms/arms.ts';
+import type { PartReading } from '../../records/part-readings/part-readings.ts';
+import type { Working } from '../../records/workings/workings.ts';
+import { entryEvidence } from './entry.ts';
+
+export const armEvidence = ({ id, name, ratioStamp, otherNumber, boxLabel }: Arm): ArmEvidence => ({
+  id,
+  name,
+  ratioStamp,
+  otherNumber,
+  boxLabel,
+});
+
+export function partEvidence(entry: PartReading): PartEvidence {
+  const { kind, size, word, typed, readAs } = entry;
+  return { ...entryEvidence(entry), kind, typed, readAs, ...defined({ size: siIf(size), word }) };
+}
+
+export const answerEvidence = (entry: Answer): AnswerEvidence => ({
+  id: entry.id,
+  line: entry.seq,
+  code: entry.code,
+  question: entry.question,
+  answer: entry.answer,
+  ...defined({ found: entry.found, setUpId: entry.setUpId }),
+});
+
+/** A computation that was kept; of a roller sweep also the lengths that others go by. */
+export function workingEvidence({ seq, computation, inputs }: Working): WorkingEvidence {
+  const read = computation === rollerSweep.name ? rollerSweep.input.safeParse(inputs) : undefined;
+  return {
+    line: seq,
+    computation,
+    ...(read?.success === true ? { pivotToTip: read.data.pivotToTip, netLift: read.data.netLift } : {}),
+  };
+}

@@ -1,0 +1,58 @@
+import { defined } from '../../../shared/defined.ts';
+import { UNITS } from '../../../shared/quantities/units.ts';
+import { siIf, siOf } from '../../../shared/schemas/entered.ts';
+import type { Gauged } from '../../../shared/schemas/gauged.ts';
+import type { Bounds, LashEvidence, SheetEvidence, TipMarkEvidence } from '../../mechanics/assessment/evidence.ts';
+import type { LoggedLash } from '../../records/lash-log/lash-log.ts';
+import type { SheetReading } from '../../records/sheet/sheet-table.ts';
+import type { TipMark } from '../../records/tip-marks/tip-mark-table.ts';
+import { entryEvidence } from './entry.ts';
+
+function boundsOf({ value, low, high, unit }: Gauged): Bounds {
+  const si = (length: number | undefined) => (length === undefined ? undefined : length * UNITS[unit].toSi);
+  return defined({ value: si(value), low: si(low), high: si(high) });
+}
+
+export function sheetEvidence(entry: SheetReading): SheetEvidence {
+  const { cylinder, valve, kind, reading, tool, spring, lifter, arms, armId } = entry;
+  return {
+    ...entryEvidence(entry),
+    cylinder,
+    valve,
+    kind,
+    reading: boundsOf(reading),
+    readAs: reading.readAs,
+    tool,
+    spring,
+    lifter,
+    arms,
+    ...defined({ armId }),
+  };
+}
+
+export function lashEvidence({ reading, moment, engine, nut, on }: LoggedLash): LashEvidence {
+  return {
+    ...entryEvidence(reading),
+    cylinder: reading.cylinder,
+    valve: reading.valve,
+    gap: boundsOf(reading.reading),
+    readAs: reading.reading.readAs,
+    moment,
+    engine,
+    nut,
+    day: on,
+  };
+}
+
+export function markEvidence(mark: TipMark): TipMarkEvidence {
+  const { cylinder, valve, width, side, off, pushrod, stem, readAs } = mark;
+  return {
+    ...entryEvidence(mark),
+    cylinder,
+    valve,
+    width: siOf(width),
+    side,
+    ...defined({ off: siIf(off), pushrod: siIf(pushrod), stem: siIf(stem) }),
+    readAs,
+  };
+}
