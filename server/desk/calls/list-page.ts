@@ -1,6 +1,5 @@
-import { GOALS } from '../../../shared/schemas/words.ts';
+import { GOALS, sentence } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/part.ts';
-import { sentence } from '../../call-pages/tape-text.ts';
 import type { Tx } from '../../database/database.ts';
 import { type ListedCall, listCalls } from '../../records/calls/list-calls.ts';
 import { waitingFor } from '../../records/calls/waiting.ts';

@@ -38,6 +38,8 @@ export interface AssessedQuantity {
 export type Against =
   | { readonly to: 'mark' | 'sold-as' | 'planned' | 'nominal' | 'card'; readonly ratio: number }
   | { readonly to: 'limit'; readonly gap: GapName; readonly limit: number; readonly source: string }
+  | { readonly to: 'card-lobe'; readonly lobeLift: number }
+  | { readonly to: 'usual-deflection'; readonly low: number; readonly high: number; readonly source: string }
   | { readonly to: 'siblings' }
   | { readonly to: 'least-sweep'; readonly limit: number; readonly source: string };
 
@@ -77,6 +79,8 @@ export interface AssessedExplanation {
   /** The fault and the way out, where it cannot be computed. */
   readonly refused?: string;
   readonly summary: string;
+  /** The arm it is about, where it was named. */
+  readonly armId?: string;
   readonly setUpIds: readonly string[];
   readonly restsOn: readonly string[];
 }
@@ -125,6 +129,14 @@ export type StepName =
   | 'adjuster'
   | 'notes';
 
+/** One thing that is not known or not done yet. `must`: the answer of the call waits for it. */
+export interface Missing {
+  readonly id: string;
+  readonly step: StepName;
+  readonly sentence: string;
+  readonly must: boolean;
+}
+
 /** Everything that is said about a build. Every face shows parts of it and judges nothing by itself. */
 export interface Assessment {
   readonly quantities: readonly AssessedQuantity[];
@@ -134,6 +146,8 @@ export interface Assessment {
   /** The fewest names that the arm may have, where names are weighed; by valve. */
   readonly remaining: readonly { readonly about: Subject; readonly names: readonly number[] }[];
   readonly next?: NextAction;
+  /** What is still missing for what the call is about, in the order of its steps. */
+  readonly missing: readonly Missing[];
   readonly stop: readonly StopReason[];
   /** The answer in one line for each valve that was read, and for each other thing that was asked. */
   readonly headlines: readonly Headline[];
