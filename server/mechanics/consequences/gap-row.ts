@@ -144,6 +144,10 @@ function reasons(
   ];
 }
 
+/** The gap after alone: for a caller that asks it at several ratios. */
+export const gapAfterOf = (input: ConsequenceInput, name: GapKind): KnownGap | undefined =>
+  gapAfter(input, CALCULATIONS[name]?.(input), name).gap;
+
 /** One gap before and after the change, against its limit. */
 export function gapRow(input: ConsequenceInput, name: GapKind): GapRow {
   const calculation = CALCULATIONS[name]?.(input);

@@ -29,6 +29,19 @@ describe('figures before and after', () => {
     expect((lift.after ?? 0) / IN).toBeCloseTo(0.56, 12);
   });
 
+  test('a ratio from a lift that carries the lash has none taken off again: .544 read is .544 net', () => {
+    const after = { value: 0.544 / 0.35, halfWidth: 0.01, spring: 'light', lashIn: true } as const;
+    const lift = row({ ...CASE, after, lobeLift: 0.35 * IN, lash: 0.016 * IN }, 'net-lift');
+    expect((lift.after ?? 0) / IN).toBeCloseTo(0.544, 12);
+    expect((lift.before ?? 0) / IN).toBeCloseTo(0.35 * 1.5 - 0.016, 12);
+  });
+
+  test('a load is no finer than the spring: ±5 % of it, common practice, no published source', () => {
+    // 5 % of 305 is 15.25; the ratio brings 350·.3125·.006 = .65625, by hand.
+    expect((row(CASE, 'open-load').halfWidth ?? 0) / LBF).toBeCloseTo(Math.hypot(15.25, 0.65625), 9);
+    expect((row(CASE, 'pushrod-load').halfWidth ?? 0) / LBF).toBeGreaterThan(0.05 * 305 * 1.6);
+  });
+
   test('open load 130 + 350 × .500 = 305 lbf: linear spring, Shigley, Mechanical Engineering Design, 10-1', () => {
     const load = row(CASE, 'open-load');
     expect((load.after ?? 0) / LBF).toBeCloseTo(305, 9);

@@ -8,6 +8,7 @@ import { gapCells } from '../sheet/cells.ts';
 import { rowsOf, type SheetRow } from '../sheet/rows.ts';
 import type { ChangeDetail } from './detail.ts';
 import { figureQuantities, figuresOf } from './figures.ts';
+import { type GapCalculations, gapCalculations } from './gap-calculations.ts';
 import { gapsOf } from './gaps.ts';
 import type { ValveRatio } from './input.ts';
 import { gapsBefore, knownInput, lashInForce } from './known.ts';
@@ -75,7 +76,7 @@ interface Worked {
   readonly quantities: readonly AssessedQuantity[];
 }
 
-function workOut(evidence: Evidence, spot: Spot): Worked {
+function workOut(evidence: Evidence, spot: Spot, calculations: GapCalculations): Worked {
   const { side, place, about, lobeLift } = spot;
   const ratios = beforeAndAfter(evidence, side, spot.ratios);
   const before = gapsBefore(evidence, place);
@@ -90,6 +91,7 @@ function workOut(evidence: Evidence, spot: Spot): Worked {
   const variants = variantsOf(known, ratios, bend);
   const gaps = gapsOf(variants, {
     evidence,
+    calculations,
     about,
     bend: bend * (lobeLift ?? 0),
     before,
@@ -128,7 +130,9 @@ export function changePart(
   evidence: Evidence,
   ratios: readonly ValveRatio[],
 ): PartSaid<readonly ChangeDetail[]> {
-  const worked = spotsOf(evidence, rowsOf(evidence), ratios).map((spot) => workOut(evidence, spot));
+  const calculations = gapCalculations();
+  const spots = spotsOf(evidence, rowsOf(evidence), ratios);
+  const worked = spots.map((spot) => workOut(evidence, spot, calculations));
   const details = worked.map(({ detail }) => detail);
   return {
     quantities: worked.flatMap(({ quantities }) => quantities),

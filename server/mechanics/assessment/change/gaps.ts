@@ -1,5 +1,5 @@
 import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
-import { gapRow, sinkingReasons, verdictOfGap } from '../../consequences/gap-row.ts';
+import { sinkingReasons, verdictOfGap } from '../../consequences/gap-row.ts';
 import type { GapRow, KnownGap } from '../../consequences/types.ts';
 import type { Subject } from '../assessment.ts';
 import type { GapBounds } from '../common/gap-said.ts';
@@ -9,10 +9,12 @@ import type { GapCell } from '../sheet/cells.ts';
 import { gapId, type JudgedGap } from '../sheet/gap.ts';
 import type { ChangeGap, ChangeRatio } from './detail.ts';
 import { needSaid } from './figures.ts';
-import { spreadOf, type Variants } from './spread.ts';
+import type { GapCalculations } from './gap-calculations.ts';
+import { type Ends, spreadOf, type Variants } from './spread.ts';
 
 export interface GapsAsked {
   readonly evidence: Evidence;
+  readonly calculations: GapCalculations;
   readonly about: Subject;
   readonly after?: ChangeRatio;
   /** By how much a running-spring ratio was raised, as lift [m]; 0 for a light one. */
@@ -26,17 +28,17 @@ export interface GapsAsked {
 /** Where a gap stands in for all of it: its value, else the end that is known. */
 const placeOf = ({ value, low, high }: GapBounds): number | undefined => value ?? low ?? high;
 
+/** What a gap is with each end of the ratios; the one before counts only where the gap is calculated from it. */
+function endsOf(name: GapName, variants: Variants, { before, calculations }: GapsAsked): Ends {
+  const at = (input: Variants['middle']) => placeOf(calculations.after(input, name) ?? {});
+  const fromBefore = name === 'pushrod-to-head' || before.some(({ entry }) => entry.kind === name);
+  return { before: fromBefore ? variants.before.map(at) : [], after: variants.after.map(at) };
+}
+
 /** The gap after with the ends of both ratios in its interval. */
-function withEnds(
-  middle: KnownGap,
-  rows: { before: readonly GapRow[]; after: readonly GapRow[] },
-): GapBounds {
+function withEnds(middle: KnownGap, ends: Ends): GapBounds {
   const at = placeOf(middle);
   if (at === undefined) return middle;
-  const ends = {
-    before: rows.before.map(({ after }) => after && placeOf(after)),
-    after: rows.after.map(({ after }) => after && placeOf(after)),
-  };
   const { value, low, high } = middle;
   const under = low === undefined || value === undefined ? 0 : value - low;
   const over = high === undefined || value === undefined ? 0 : high - value;
@@ -96,7 +98,7 @@ function calculated(row: GapRow, gap: GapBounds, asked: GapsAsked): ChangeGap {
     ...(gap.value === undefined ? {} : { margin: gap.value - row.limit.value }),
     ...(word === undefined ? {} : { word }),
     because: becauseOf(name, asked, word),
-    lacks,
+    lacks: word === 'close' ? ['the gap measured on the engine'] : lacks,
     measure: false,
     judgementId: gapId(name, asked.about),
     restsOn: [...(asked.after?.restsOn ?? []), ...(from === undefined ? [] : [from.id])].sort(),
@@ -122,15 +124,11 @@ function read({ judged, judgement }: GapCell, row: GapRow): ChangeGap {
 }
 
 function gapOf(name: GapName, variants: Variants, asked: GapsAsked): ChangeGap {
-  const row = gapRow(variants.middle, name);
+  const row = asked.calculations.row(variants.middle, name);
   const here = asked.measured.find(({ judged }) => judged.entry.kind === name);
   if (here !== undefined) return read(here, row);
   const { title, before, after, limit, missing, measure } = row;
-  if (after !== undefined) {
-    const at = (input: Variants['middle']) => gapRow(input, name);
-    const ends = { before: variants.before.map(at), after: variants.after.map(at) };
-    return calculated(row, withEnds(after, ends), asked);
-  }
+  if (after !== undefined) return calculated(row, withEnds(after, endsOf(name, variants, asked)), asked);
   const shown = before === undefined ? {} : { before };
   return { name, title, ...shown, limit, because: [], lacks: missing.map(needSaid), measure, restsOn: [] };
 }

@@ -1,3 +1,4 @@
+import { IN } from '../../kit/si.ts';
 import { bareInches, inches } from './said.ts';
 
 /** A gap in metres: a best value where there is one, and the ends it lies between as far as they are known. */
@@ -7,6 +8,9 @@ export interface GapBounds {
   readonly high?: number;
 }
 
+/** The least ± that is told: no gauge on an engine is finer. */
+const FINEST = 0.001 * IN;
+
 /** Ends that are as far from the value, to the digits that are told. */
 const even = (value: number, low: number, high: number): boolean =>
   bareInches(value - low) === bareInches(high - value);
@@ -15,7 +19,7 @@ const even = (value: number, low: number, high: number): boolean =>
 export function gapSaid({ value, low, high }: GapBounds): string {
   if (value !== undefined && low !== undefined && high !== undefined)
     return even(value, low, high)
-      ? `${inches(value)} ± ${bareInches(value - low)}`
+      ? `${inches(value)} ± ${bareInches(Math.max(value - low, FINEST))}`
       : `${inches(value)} (${bareInches(low)} to ${bareInches(high)})`;
   if (value !== undefined) return inches(value);
   if (low !== undefined && high !== undefined) return `${bareInches(low)} to ${inches(high)}`;

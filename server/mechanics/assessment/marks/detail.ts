@@ -1,2 +1,26 @@
-/** Filled in with its computation. */
-export type MarksDetail = object;
+import type { LimitEvidence, TipMarkEvidence, ValvePlace } from '../evidence.ts';
+
+/** The least sweep that a lift can have on an arm, with what it is calculated from. SI. */
+export interface LeastSweepDetail {
+  readonly value?: number;
+  readonly low?: number;
+  readonly high?: number;
+  readonly from: readonly string[];
+  readonly lacks: readonly string[];
+  readonly restsOn: readonly string[];
+}
+
+/** The marks of one valve; the one that is judged is the narrowest, and of those as narrow the nearest the middle. */
+export interface MarkedValveDetail extends ValvePlace {
+  readonly marks: readonly TipMarkEvidence[];
+  readonly judgedId: string;
+  readonly least: LeastSweepDetail;
+  /** The least and what the limit allows over it. */
+  readonly lookAgainOver?: number;
+  readonly questionIds: readonly string[];
+}
+
+export interface MarksDetail {
+  readonly limit: LimitEvidence;
+  readonly valves: readonly MarkedValveDetail[];
+}

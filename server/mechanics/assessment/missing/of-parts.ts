@@ -1,4 +1,5 @@
 import type { Evidence } from '../evidence.ts';
+import { ratioOfStamp } from '../ratio/marks.ts';
 import { MUST, type Need, need } from './need.ts';
 
 const CHANGES: ReadonlySet<string> = new Set(['choose-ratio', 'clearances-after-a-change']);
@@ -16,7 +17,8 @@ export const ofParts = ({ arms, seats, rockers, call }: Evidence): Need[] => [
     'sold-as',
     'the ratio the rockers are sold as',
     'Ask which ratio the rockers are sold as.',
-    rockers.soldAs !== undefined,
+    // A mark on the arm is what it is held to be as well.
+    rockers.soldAs !== undefined || arms.some((arm) => ratioOfStamp(arm) !== undefined),
     MUST,
   ),
   ...(CHANGES.has(call.goal)

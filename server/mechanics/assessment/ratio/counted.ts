@@ -49,6 +49,8 @@ export function withCountsThatDoNotFit(
   const all = questions.flatMap((question) => {
     const looked = question.restsOn.length > 0 && question.restsOn.every((id) => counted.has(id));
     if (!ABOUT_TURNS.has(question.code) || !looked || question.answered?.found === true) return [question];
+    // Which way the hand ran is known with the count: it cannot have been read the wrong way round.
+    if (question.code === 'hand-read-backwards') return question.answered === undefined ? [] : [question];
     const said = doesNotFit(question);
     return question.answered === undefined ? [said] : [question, said];
   });

@@ -30,7 +30,7 @@ function weighed(given: ExplainGiven): Pick<GroupExplained, 'given' | 'result' |
     const faults = faultsSaid(error).join('; ');
     return {
       given,
-      refused: `These readings cannot be weighed: ${faults} Enter that one again, or strike it out with the reason.`,
+      refused: `These readings cannot be weighed (${faults}): enter that one again, or strike it out with the reason`,
     };
   }
 }

@@ -43,9 +43,15 @@ export function ratioInput(
   };
 }
 
-/** A fault of an input in words: which field, and what is wrong with it. */
-export const faultsSaid = (error: InputFaults): string[] =>
-  error.faults.map(({ pointer, detail }) => `${pointer.slice(1).replaceAll('/', ' ')} ${detail}`);
+/** Faults of an input in words: what came, and what is allowed; each once. */
+export function faultsSaid(error: InputFaults): string[] {
+  const said = error.faults.map(({ detail, received }) =>
+    typeof received === 'number' ? `${received} came: ${lowerFirst(detail)}` : lowerFirst(detail),
+  );
+  return [...new Set(said)].map((text) => text.replace(/\.$/, ''));
+}
+
+const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** The ratio, or why these figures give none: the record of a call is shown whatever was entered. */
 export function ratioResult(input: RatioInput | undefined): { result?: RatioResult; refused: string[] } {
@@ -54,7 +60,7 @@ export function ratioResult(input: RatioInput | undefined): { result?: RatioResu
     return { result: ratioAtFullLift.compute(input), refused: [] };
   } catch (error) {
     if (!(error instanceof InputFaults)) throw error;
-    return { refused: faultsSaid(error) };
+    return { refused: [`lifts that go together: these ${faultsSaid(error).join('; ')}`] };
   }
 }
 

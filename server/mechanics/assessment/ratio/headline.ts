@@ -34,7 +34,7 @@ export function ratioHeadlines(
         id: `headline:ratio:${group.cylinder}-${group.valve}`,
         about: valveSubject(group),
         step: 'ratio',
-        sentence: `${placeOf(group)}: ${judgement?.sentence ?? refused ?? ''}`,
+        sentence: `${placeOf(group)}: ${judgement?.sentence ?? (refused === undefined ? '' : `${refused}.`)}`,
         ...(judgement === undefined ? {} : { judgementId: judgement.id }),
         quantityId: `arm-ratio:${group.key}`,
       };

@@ -50,7 +50,7 @@ export function explanationOf(explained: GroupExplained): AssessedExplanation[] 
   if (given === undefined) return [];
   const shown = known.filter(({ read }) => read.valve.used.length > 0);
   const told = (): string => {
-    if (result === undefined) return refused ?? '';
+    if (result === undefined) return refused === undefined ? '' : `${refused}.`;
     const [first] = result.explanations;
     const needs = first !== undefined && first.causes.length > 0 ? ` Likeliest: ${first.needs}` : '';
     return `${intervalSaid(result)}: ${namesSaid(result)}.${needs}`;
@@ -61,7 +61,7 @@ export function explanationOf(explained: GroupExplained): AssessedExplanation[] 
       id: `explanation:${group.key}`,
       about: valveSubject(group),
       ...(result === undefined ? {} : { result: stands ? result : { ...result, againstMark: undefined } }),
-      ...(refused === undefined ? {} : { refused }),
+      ...(refused === undefined ? {} : { refused: `${refused}.` }),
       summary: told(),
       ...(group.armId === undefined ? {} : { armId: group.armId }),
       setUpIds: shown.map(({ read }) => read.setUp.id),

@@ -23,5 +23,5 @@ export function lacksOfGroup(explained: GroupExplained): readonly string[] {
   const resting = restingOn(explained);
   if (resting === undefined) return [LIGHT_SPRING_FIRST];
   const { refused } = explained;
-  return refused === undefined ? resting.lacks : [...resting.lacks, refused];
+  return refused === undefined ? resting.lacks : [...resting.lacks, refused.replace(/^T/, 't')];
 }

@@ -67,6 +67,14 @@ export function numbered(evidence: Evidence): Evidence {
   };
 }
 
+/** Now and then a person has lifted what stands; what the readings still raise is not lifted by that. */
+function liftedOf(chance: Chance, evidence: Evidence): Pick<Evidence['call'], 'stopsLifted'> {
+  if (chance.happens(0.85)) return {};
+  return {
+    stopsLifted: assess(evidence).stop.map(({ id }) => ({ stopId: id, reason: 'looked at by a shop' })),
+  };
+}
+
 /** A build of which anything may be known, with whatever mistakes were made in reading it. */
 export function buildOf(seed: number): Evidence {
   const chance = chanceFrom(seed);
@@ -92,5 +100,6 @@ export function buildOf(seed: number): Evidence {
     limits: {},
   };
   const evidence = numbered(bare);
-  return numbered({ ...evidence, answers: answersOf(chance, evidence) });
+  const asked = { ...evidence, answers: answersOf(chance, evidence) };
+  return numbered({ ...asked, call: { ...asked.call, ...liftedOf(chance, asked) } });
 }

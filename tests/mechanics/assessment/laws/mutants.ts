@@ -80,6 +80,9 @@ const turnsIt: Mutant = ({ assessment }) =>
     ? undefined
     : { ...assessment, next: { ...assessment.next, turns: true } };
 
+const noStop: Mutant = ({ assessment }) =>
+  assessment.judgements.some(({ word }) => word === 'short') ? { ...assessment, stop: [] } : undefined;
+
 const sendsToTurn: Mutant = ({ assessment }) => {
   const [first, ...rest] = assessment.headlines;
   if (assessment.stop.length === 0 || first === undefined) return undefined;
@@ -115,6 +118,6 @@ export const MUTANTS: Readonly<Record<keyof typeof LAWS, readonly Mutant[]>> = {
     }),
   ],
   '8 a planned part is judged as planned': [otherRatio],
-  '9 a stop is a stop': [turnsIt, sendsToTurn],
+  '9 a stop is a stop': [turnsIt, sendsToTurn, noStop],
   '10 no figure is finer than its source': [tooFine],
 };

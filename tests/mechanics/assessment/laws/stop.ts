@@ -1,3 +1,5 @@
+import type { Assessment } from '../../../../server/mechanics/assessment/assessment.ts';
+import type { Evidence } from '../../../../server/mechanics/assessment/evidence.ts';
 import { type Law, sentencesOf } from './law.ts';
 
 /** Words that send somebody to turn, run or fire it. */
@@ -5,12 +7,22 @@ const TELLS =
   /(^|[.:;?] )(turn (it|to|by|twice)|rotate|crank|fire|start it|run it|take one more pass|read (it )?again|read the (valve|lobe)|move (this|the) rocker|swap )/i;
 const FORBIDS = /do not|don’t|nobody|not while|until|after it|before anything/i;
 
+/** A gap that is short raises a stop, until a person has lifted it. */
+function shortWithoutStop({ call }: Evidence, { judgements }: Assessment): string[] {
+  if ((call.stopsLifted ?? []).length > 0) return [];
+  return judgements
+    .filter(({ word }) => word === 'short')
+    .map(({ id }) => `${id}: short, and no stop stands`);
+}
+
 /** Law 9: a stop is a stop: nothing next turns it, no sentence sends anybody to, and tests that turn it wait. */
 export const aStopIsAStop: Law = ({ evidence, assessment }) => {
   const { stop, next, questions } = assessment;
-  const held = evidence.call.hold !== undefined || evidence.call.contact === 'something';
+  const lifted = (evidence.call.stopsLifted ?? []).map(({ stopId }) => stopId);
+  const hit = evidence.call.contact === 'something' && !lifted.includes('stop:contact');
+  const held = evidence.call.hold !== undefined || hit;
   const missing = held && stop.length === 0 ? ['held, or something hit, and no stop stands'] : [];
-  if (stop.length === 0) return missing;
+  if (stop.length === 0) return [...missing, ...shortWithoutStop(evidence, assessment)];
   const { missing: _, ...rest } = assessment;
   return [
     ...(next === undefined || next.turns ? [`next under a stop: ${next?.sentence ?? 'nothing'}`] : []),

@@ -9,16 +9,10 @@ const setUpsOf = ({ evidence }: Assessed, { setUpIds }: AssessedExplanation) =>
 
 /** A mistake that was ruled out for every reading is not listed. */
 function impossible(assessed: Assessed, explanation: AssessedExplanation): string[] {
-  const own = setUpsOf(assessed, explanation);
-  const used = own.flatMap((setUp) =>
-    ['valve-lift', 'valve-lift-at'].flatMap((kind) => passesIn(assessed.evidence, setUp, kind)),
+  const used = assessed.evidence.passes.filter(
+    ({ id, kind }) => explanation.restsOn.includes(id) && kind.startsWith('valve-lift'),
   );
-  const counted = used.length > 0 && used.every((pass) => pass.counted);
-  const elsewhere = assessed.evidence.setUps.some(
-    ({ id, armId }) =>
-      armId !== undefined && armId === explanation.armId && !explanation.setUpIds.includes(id),
-  );
-  if (!counted || elsewhere) return [];
+  if (used.length === 0 || !used.every(({ counted }) => counted)) return [];
   return (explanation.result?.explanations ?? [])
     .filter(({ causes }) => causes.some((cause) => TURNS.has(cause)))
     .map(({ needs }) => `${explanation.id}: lists a count that was looked at: ${needs}`);

@@ -1,0 +1,22 @@
+import { gapAfterOf, gapRow } from '../../consequences/gap-row.ts';
+import type { ConsequenceInput, GapRow, KnownGap } from '../../consequences/types.ts';
+import type { GapName } from '../evidence.ts';
+
+/** The calculations of gaps, each made once for the same inputs: valves of a side often differ in nothing. */
+export interface GapCalculations {
+  row(input: ConsequenceInput, name: GapName): GapRow;
+  after(input: ConsequenceInput, name: GapName): KnownGap | undefined;
+}
+
+function once<Answer>(work: (input: ConsequenceInput, name: GapName) => Answer) {
+  const known = new Map<string, { readonly answer: Answer }>();
+  return (input: ConsequenceInput, name: GapName): Answer => {
+    const key = `${name} ${JSON.stringify(input)}`;
+    const found = known.get(key) ?? { answer: work(input, name) };
+    known.set(key, found);
+    return found.answer;
+  };
+}
+
+/** Remembers for as long as one change is worked out. */
+export const gapCalculations = (): GapCalculations => ({ row: once(gapRow), after: once(gapAfterOf) });

@@ -1,0 +1,151 @@
+import { lashGrowths } from '../../lash/growth.ts';
+import { grewAgain, lashQuestions } from '../../lash/lash-questions.ts';
+import type { LashGrowth, LashLine, LashQuestion } from '../../lash/types.ts';
+import type { AssessedQuantity, AssessedQuestion, Headline, Subject } from '../assessment.ts';
+import { asked } from '../common/asked.ts';
+import { gapSaid } from '../common/gap-said.ts';
+import { limitNamed } from '../common/limits.ts';
+import { lashLogOf } from '../common/newest-lash.ts';
+import type { PartSaid } from '../common/part-said.ts';
+import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
+import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
+import type { RaisedStop } from '../stop.ts';
+import type { LashDetail, LashValveDetail } from './detail.ts';
+
+const asLine = ({ cylinder, valve, gap, moment, engine, nut }: LashEvidence): LashLine => ({
+  cylinder,
+  valve,
+  gap: { low: gap.value ?? gap.low, high: gap.value ?? gap.high },
+  moment,
+  engine,
+  nut,
+});
+
+function valvesOf(evidence: Evidence, most: number): LashValveDetail[] {
+  const logged = evidence.lash.filter(({ standing }) => standing).toSorted(byPlace);
+  const places = [
+    ...new Map(logged.map(({ cylinder, valve }) => [`${cylinder} ${valve}`, { cylinder, valve }])).values(),
+  ];
+  return places.map((place) => {
+    const lines = lashLogOf(evidence, place);
+    const [growth] = lashGrowths(lines.map(asLine), most);
+    return { ...place, lines, newest: lines.at(-1)?.gap ?? {}, ...(growth === undefined ? {} : { growth }) };
+  });
+}
+
+const idsAt = (valves: readonly LashValveDetail[], place: ValvePlace | undefined): string[] =>
+  valves
+    .filter((valve) => place === undefined || placeOf(valve) === placeOf(place))
+    .flatMap(({ lines }) => lines.map(({ id }) => id))
+    .sort();
+
+function placeIn({ cylinder, valve }: Pick<LashQuestion, 'cylinder' | 'valve'>): ValvePlace | undefined {
+  return cylinder === undefined || valve === undefined ? undefined : { cylinder, valve };
+}
+
+/** A gap that grew again after it was set again is asked strongly: setting it once more hides the cause. */
+function question(
+  found: LashQuestion,
+  again: readonly LashGrowth[],
+  valves: readonly LashValveDetail[],
+  { answers }: Evidence,
+): AssessedQuestion {
+  const place = placeIn(found);
+  const about: Subject = place === undefined ? { of: 'build' } : valveSubject(place);
+  const strong = place !== undefined && again.some((growth) => placeOf(growth) === placeOf(place));
+  return asked(
+    { ...found, weight: strong ? 'strong' : 'weak', restsOn: idsAt(valves, place) },
+    {
+      about,
+      answers,
+      choices: [
+        {
+          code: 'found',
+          label: 'Yes',
+          changes: 'The cause is known; it is put right before the lash is set again.',
+        },
+        {
+          code: 'not-found',
+          label: 'Looked: no',
+          changes: 'The next cause is looked for; the lash is not set again.',
+        },
+      ],
+    },
+  );
+}
+
+const aboutValve = (each: AssessedQuestion, growth: ValvePlace): boolean =>
+  each.about.of === 'build' || keyOf(each.about) === keyOf(valveSubject(growth));
+
+function stopOf(
+  growth: LashGrowth,
+  questions: readonly AssessedQuestion[],
+  valves: readonly LashValveDetail[],
+): RaisedStop {
+  const about = valveSubject(growth);
+  const own = questions.filter((each) => aboutValve(each, growth));
+  const newest = valves
+    .find((valve) => placeOf(valve) === placeOf(growth))
+    ?.lines.findLast(({ moment }) => moment === 'found');
+  return {
+    id: `stop:lash-grew-again:${keyOf(about)}`,
+    code: 'lash-grew-again',
+    about,
+    sentence: `Do not run it: the lash of ${placeOf(growth)} grew again after it was set again.`,
+    wayOut: 'find out why it grows, and answer what was found; only then is it set again.',
+    from: 'readings',
+    ...(newest === undefined ? {} : { entryId: newest.id, line: newest.line }),
+    answered: own.some(({ answered }) => answered !== undefined),
+  };
+}
+
+function quantity({ cylinder, valve, lines, newest }: LashValveDetail): AssessedQuantity {
+  const line = lines.at(-1);
+  const heat = line?.engine === 'not-said' || line === undefined ? 'hot or cold not said' : line.engine;
+  return {
+    id: `lash:${cylinder}-${valve}`,
+    name: 'Lash',
+    about: valveSubject({ cylinder, valve }),
+    dimension: 'length',
+    ...newest,
+    basis: 'measured',
+    conditions: [heat, line?.moment === 'set' ? 'as it was set' : 'as it was found'],
+    lacks: line?.engine === 'not-said' ? ['whether the engine was hot or cold'] : [],
+    restsOn: line === undefined ? [] : [line.id],
+  };
+}
+
+/** One line for each valve whose lash grew or closed past what is ordinary. */
+function headline(valve: LashValveDetail, questions: readonly AssessedQuestion[]): Headline[] {
+  const about = valveSubject(valve);
+  const [own] = questions.filter((each) => keyOf(each.about) === keyOf(about));
+  if (own === undefined) return [];
+  return [
+    {
+      id: `headline:lash:${keyOf(about)}`,
+      about,
+      step: 'adjuster',
+      sentence: `Lash of ${placeOf(valve)}, ${gapSaid(valve.newest)} now: ${own.size ?? ''} ${own.ask}`,
+      quantityId: `lash:${keyOf(about)}`,
+    },
+  ];
+}
+
+/** The lash log of each valve: the lash as it is, what it grew by, and what that raises. */
+export function lashPart(evidence: Evidence): PartSaid<LashDetail> {
+  const limit = limitNamed(evidence, 'lash-growth');
+  const valves = valvesOf(evidence, limit.value);
+  const growths = valves.flatMap(({ growth }) => growth ?? []);
+  const again = grewAgain(growths, limit.value);
+  const questions = lashQuestions(growths, limit.value).map((found) =>
+    question(found, again, valves, evidence),
+  );
+  return {
+    quantities: valves.map(quantity),
+    judgements: [],
+    questions,
+    stop: again.map((growth) => stopOf(growth, questions, valves)),
+    headlines: valves.flatMap((valve) => headline(valve, questions)),
+    detail: { limit, valves },
+  };
+}

@@ -1,0 +1,103 @@
+import { InputFaults } from '../../../../shared/problems/faults.ts';
+import { computation as rollerSweep } from '../../computations/roller-sweep.ts';
+import { allowance } from '../../kit/allowances.ts';
+import { medianOf } from '../../statistics/median.ts';
+import type { ValveRatio } from '../change/input.ts';
+import { lashInForce } from '../change/known.ts';
+import { beforeAndAfter } from '../change/ratios.ts';
+import { inches, placeOf, ratioSaid } from '../common/said.ts';
+import type { Evidence, ValvePlace } from '../evidence.ts';
+import type { LeastSweepDetail } from './detail.ts';
+
+interface Known {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  readonly said: string;
+  readonly restsOn: readonly string[];
+}
+
+/** The kept computation that was entered last, by its line on the record. */
+const keptOf = ({ workings }: Evidence) =>
+  workings
+    .filter(({ computation }) => computation === rollerSweep.name)
+    .toSorted((a, b) => a.line - b.line)
+    .at(-1);
+
+function within(value: number, half: number, said: string, restsOn: readonly string[] = []): Known {
+  return { value, low: value - half, high: value + half, said, restsOn };
+}
+
+/** The arm as the build has it, as the part in the hand was read, or as a computation was kept with it. */
+function armOf(evidence: Evidence): Known | undefined {
+  const half = allowance('arm-length');
+  const told = evidence.rockers.pivotToTip;
+  if (told !== undefined) return within(told, half, `pivot to tip ${inches(told)}, from the build`);
+  const read = evidence.part.filter(({ kind, standing }) => kind === 'pivot-to-tip' && standing);
+  const sizes = read.flatMap(({ size }) => size ?? []);
+  if (sizes.length > 0) {
+    const middle = medianOf(sizes);
+    return within(
+      middle,
+      half,
+      `pivot to tip ${inches(middle)}, read of the part`,
+      read.map(({ id }) => id).sort(),
+    );
+  }
+  const kept = keptOf(evidence);
+  return kept?.pivotToTip === undefined
+    ? undefined
+    : within(kept.pivotToTip, half, `pivot to tip ${inches(kept.pivotToTip)}, line ${kept.line}`);
+}
+
+/** Net lift of the arms that are on: as measured there, or as they are sold; the lash is taken off once. */
+function liftOf(evidence: Evidence, place: ValvePlace, ratios: readonly ValveRatio[]): Known | undefined {
+  const own = ratios.filter((ratio) => placeOf(ratio) === placeOf(place));
+  const side = ratios.filter(({ valve }) => valve === place.valve);
+  const used = own.length > 0 ? own : side;
+  const { after } = beforeAndAfter(evidence, place.valve, used);
+  const lobe =
+    used.find(({ value }) => value === after?.value)?.lobeLift ?? evidence.card[place.valve].lobeLift;
+  const kept = keptOf(evidence)?.netLift;
+  if (after === undefined || lobe === undefined)
+    return kept === undefined ? undefined : within(kept, 0, `net lift ${inches(kept)}, kept with the build`);
+  const hydraulic = evidence.engine.lifter?.startsWith('hydraulic') ?? false;
+  const lash = after.lashIn || hydraulic ? 0 : (lashInForce(evidence, place.valve, place) ?? 0);
+  const at = (ratio: number) => lobe * ratio - lash;
+  if (at(after.low) <= 0) return undefined;
+  const said = `net lift ${inches(at(after.value))}: lobe ${inches(lobe)} by ${after.from === 'measured' ? ratioSaid(after.value) : after.said}${lash > 0 ? ', less the lash' : ''}${after.lashIn ? ', lash left in as read' : ''}`;
+  return { value: at(after.value), low: at(after.low), high: at(after.high), said, restsOn: after.restsOn };
+}
+
+const swept = (arm: number, lift: number): number =>
+  rollerSweep.compute({ pivotToTip: arm, netLift: lift, setAt: 'mid-lift' }).leastSweep;
+
+/** The least sweep that this valve's lift can have on this arm, by the registered computation. */
+export function leastSweepOf(
+  evidence: Evidence,
+  place: ValvePlace,
+  ratios: readonly ValveRatio[],
+): LeastSweepDetail {
+  const [arm, lift] = [armOf(evidence), liftOf(evidence, place, ratios)];
+  const lacks = [
+    ...(arm === undefined ? ['pivot to tip of the arm'] : []),
+    ...(lift === undefined ? [`lobe lift of the ${place.valve} and a ratio`] : []),
+  ];
+  if (arm === undefined || lift === undefined) return { from: [], lacks, restsOn: [] };
+  const from = [lift.said, arm.said];
+  const restsOn = [...lift.restsOn, ...arm.restsOn].sort();
+  try {
+    return {
+      value: swept(arm.value, lift.value),
+      low: swept(arm.high, lift.low),
+      high: swept(arm.low, lift.high),
+      from,
+      lacks,
+      restsOn,
+    };
+  } catch (error) {
+    // More lift than the arm can give: one of the two is wrong, and both are asked for again.
+    if (!(error instanceof InputFaults)) throw error;
+    return { from, lacks: ['a lift and an arm that go together'], restsOn };
+  }
+}

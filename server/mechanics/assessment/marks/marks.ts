@@ -1,0 +1,101 @@
+import { markQuestions } from '../../tip-mark/mark-questions.ts';
+import type { MarkQuestion } from '../../tip-mark/types.ts';
+import type { AssessedQuestion, Headline } from '../assessment.ts';
+import type { ValveRatio } from '../change/input.ts';
+import { asked } from '../common/asked.ts';
+import { limitNamed } from '../common/limits.ts';
+import type { PartSaid } from '../common/part-said.ts';
+import { byId, byPlace, placeOf, valveSubject } from '../common/said.ts';
+import type { Evidence, LimitEvidence, TipMarkEvidence } from '../evidence.ts';
+import type { RaisedStop } from '../stop.ts';
+import type { MarkedValveDetail, MarksDetail } from './detail.ts';
+import { edgeStop, edges } from './edges.ts';
+import { leastSweepOf } from './least-sweep.ts';
+import { markOf, worstToBest } from './order.ts';
+import { markJudgement, sweepQuantity } from './said.ts';
+
+interface Asked {
+  readonly valve: MarkedValveDetail;
+  readonly questions: readonly AssessedQuestion[];
+  readonly stop: readonly RaisedStop[];
+}
+
+function valveOf(
+  evidence: Evidence,
+  own: readonly TipMarkEvidence[],
+  beside: readonly TipMarkEvidence[],
+  limit: LimitEvidence,
+  ratios: readonly ValveRatio[],
+): Asked[] {
+  const marks = worstToBest(own);
+  const best = marks.at(-1);
+  if (best === undefined) return [];
+  const about = valveSubject(best);
+  const least = leastSweepOf(evidence, best, ratios);
+  const stem = best.stem ?? own.find((mark) => mark.stem !== undefined)?.stem;
+  const context = {
+    leastSweep: least.value,
+    overLeast: limit.value,
+    mounting: evidence.engine.mounting,
+    stem,
+    beside: beside.map(markOf),
+  };
+  const ask = (found: MarkQuestion, mark: TipMarkEvidence, weight: 'strong' | 'weak') =>
+    asked({ ...found, weight, restsOn: [mark.id] }, { about, among: mark.id, answers: evidence.answers });
+  const questions = markQuestions(marks.map(markOf), context)
+    .filter(({ code }) => code !== 'mark-at-the-edge')
+    .map((found) => ask(found, best, 'weak'));
+  const atEdge = edges(marks, context).map(({ mark, found }) => ({
+    mark,
+    question: ask(found, mark, 'strong'),
+  }));
+  const all = [...atEdge.map(({ question }) => question), ...questions];
+  return [
+    {
+      questions: all,
+      stop: atEdge.map(({ mark, question }) => edgeStop(mark, question)),
+      valve: {
+        cylinder: best.cylinder,
+        valve: best.valve,
+        marks,
+        judgedId: best.id,
+        least,
+        ...(least.value === undefined ? {} : { lookAgainOver: least.value + limit.value }),
+        questionIds: all.map(({ id }) => id),
+      },
+    },
+  ];
+}
+
+/** The tip marks of each valve against the least sweep that its lift and arm can have. */
+export function marksPart(evidence: Evidence, ratios: readonly ValveRatio[]): PartSaid<MarksDetail> {
+  const limit = limitNamed(evidence, 'sweep-over-least');
+  const standing = evidence.tipMarks
+    .filter((mark) => mark.standing)
+    .toSorted((a, b) => byPlace(a, b) || byId(a, b));
+  const places = [...new Set(standing.map(placeOf))];
+  const found = places.flatMap((place) => {
+    const own = standing.filter((mark) => placeOf(mark) === place);
+    const beside = standing.filter(({ cylinder, valve }) =>
+      own.some((mark) => mark.valve === valve && mark.cylinder !== cylinder),
+    );
+    return valveOf(evidence, own, beside, limit, ratios);
+  });
+  const judgements = found.flatMap(({ valve }) => markJudgement(valve, limit));
+  return {
+    quantities: found.flatMap(({ valve }) => sweepQuantity(valve)),
+    judgements,
+    questions: found.flatMap(({ questions }) => questions),
+    stop: found.flatMap(({ stop }) => stop),
+    headlines: judgements.map(
+      ({ id, about, sentence }): Headline => ({
+        id: `headline:${id}`,
+        about,
+        step: 'geometry',
+        sentence,
+        judgementId: id,
+      }),
+    ),
+    detail: { limit, valves: found.map(({ valve }) => valve) },
+  };
+}

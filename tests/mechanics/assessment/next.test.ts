@@ -1,0 +1,110 @@
+import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
+import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { buildOf, cleanSetUp, lobe, nothingKnown, passesOf, stamped } from './plain.ts';
+
+const nextOf = (evidence: Evidence) => assess(evidence).next;
+const withCall = (call: Partial<Evidence['call']>): Evidence => ({
+  ...nothingKnown,
+  call: { ...nothingKnown.call, ...call },
+});
+
+describe('the one thing that is worth most now', () => {
+  test('the first question of the call goes before all others', () => {
+    expect(nextOf(withCall({ engineState: 'not-asked' }))).toMatchObject({ step: 'triage', turns: false });
+    expect(nextOf(withCall({ contact: 'not-asked' }))?.sentence).toContain('hit, bent');
+  });
+
+  test('under a hold it is what the hold needs, and nobody turns it', () => {
+    const held = {
+      ...buildOf([0.535]),
+      call: { ...nothingKnown.call, hold: { reason: 'a pushrod came out bent' } },
+    };
+    const { next, headlines, questions } = assess(held);
+    expect(next).toMatchObject({ action: 'under-held', turns: false });
+    expect(next?.reason).toContain('a pushrod came out bent');
+    expect(headlines[0]?.sentence).toContain('No reading is taken while the stop stands.');
+    expect(
+      questions
+        .map(({ test: settles }) => settles)
+        .filter((settles) => /^(Take|Turn|Set|Read)/.test(settles)),
+    ).toEqual([]);
+  });
+
+  test('something that hit is a stop without a hold', () => {
+    expect(nextOf(withCall({ contact: 'something' }))).toMatchObject({
+      action: 'under-contact',
+      turns: false,
+    });
+  });
+
+  test('then what the goal lacks, in the order of its plan', () => {
+    expect(nextOf(withCall({ goal: 'identify' }))).toMatchObject({
+      step: 'identify',
+      action: 'hole',
+      turns: false,
+    });
+    expect(nextOf(withCall({ goal: 'cam-timing' }))).toMatchObject({ step: 'cam' });
+    expect(nextOf(withCall({ goal: 'noise-or-failure' }))).toMatchObject({
+      step: 'adjuster',
+      action: 'lash',
+    });
+    const [first] = assess(withCall({ goal: 'clearances-after-a-change' })).missing;
+    expect(first).toMatchObject({ step: 'parts', must: true });
+  });
+
+  const turnMissed = buildOf([0.457, 0.457, 0.4575]);
+
+  test('then the test of a strong doubt', () => {
+    expect(nextOf(turnMissed)).toMatchObject({ action: 'turn-miscounted', step: 'ratio', turns: true });
+    expect(nextOf(turnMissed)?.sentence).toContain('Read the small hand');
+  });
+
+  test('a doubt that was found to be so wants the reading entered again', () => {
+    const answers = [
+      {
+        id: 'a',
+        line: 9,
+        code: 'turn-miscounted',
+        question: 'turn-miscounted',
+        answer: 'found',
+        setUpId: cleanSetUp.id,
+      },
+    ];
+    expect(nextOf({ ...turnMissed, answers })).toMatchObject({ turns: false });
+    expect(nextOf({ ...turnMissed, answers })?.sentence).toContain('enter that reading again');
+  });
+
+  test('then the reading that tells most, and it names the valve', () => {
+    const open = buildOf([0.5765, 0.576, 0.5765]);
+    expect(nextOf(open)).toMatchObject({ step: 'ratio', action: 'valve-lift-at-.200', turns: true });
+    expect(nextOf(open)?.sentence).toMatch(/^1 intake: /);
+  });
+
+  test('a reading that was taken that way is not asked for again', () => {
+    // The lash was at zero and the plunger parallel from the first: neither is offered.
+    for (const lifts of [[0.54], [0.535, 0.5355], [0.5765], [0.6, 0.6]]) {
+      const result = assess(buildOf(lifts)).explanations[0]?.result;
+      expect(['lash-to-zero', 'align-plunger', 'light-spring-solid-lifter']).not.toContain(
+        result?.nextReading?.action,
+      );
+    }
+  });
+
+  test('with everything there, what was found is said', () => {
+    const card = {
+      assumedRatio: 1.6,
+      intake: { ...lobe(0.348, { lash: 0.016 }), centreline: 1.85 },
+      exhaust: { ...lobe(0.339, { lash: 0.016 }), centreline: 1.95 },
+    };
+    const passes = passesOf('valve-lift', [0.557, 0.557, 0.557], { counted: true });
+    expect(nextOf(buildOf([], { card, passes, arms: [stamped('1.6')] }))).toMatchObject({
+      step: 'notes',
+      turns: false,
+    });
+  });
+
+  test('a closed call has nothing next', () => {
+    expect(nextOf(withCall({ closed: true }))).toBeUndefined();
+  });
+});
