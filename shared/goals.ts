@@ -1,14 +1,13 @@
 import { GOALS } from './schemas/words.ts';
+import type { StepName } from './steps.ts';
 
 export type Goal = keyof typeof GOALS;
 
 /** What a caller can want from a call: one plan for each, which every page, card and judgement goes by. */
-export interface GoalPlan<StepName extends string = string, ReportPart extends string = string> {
-  /** The step that the call is about: what it asks for is asked whole, right after the first question. */
-  readonly own?: StepName;
-  /** Steps whose every lack is a lack of the answer. */
-  readonly about: readonly StepName[];
-  /** Steps whose own needs the answer waits for. */
+export interface GoalPlan<ReportPart extends string = string> {
+  /** The steps that the goal is about, in the order in which what they lack is asked for, after the first question. */
+  readonly asks: readonly StepName[];
+  /** Of these, the steps without whose figures there is no answer. */
   readonly waitsFor: readonly StepName[];
   /** Parts of the report that stand first; the others follow in the usual order. */
   readonly report: readonly ReportPart[];
@@ -20,66 +19,61 @@ export interface GoalPlan<StepName extends string = string, ReportPart extends s
   readonly logFirst?: boolean;
 }
 
-/** A goal without its plan does not compile; nor does a plan that names a step there is none of (server/steps). */
+/** A goal without its plan does not compile; nor does a plan that names a step there is none of. */
 export const GOAL_PLANS = {
   identify: {
-    own: 'identify',
-    about: ['identify'],
+    asks: ['identify'],
     waitsFor: ['identify'],
     report: ['part', 'photographs'],
     cards: ['identify'],
   },
   'verify-ratio': {
-    about: ['ratio'],
+    asks: ['parts', 'cam', 'ratio'],
     waitsFor: [],
     report: [],
     cards: ['sheet'],
   },
   'choose-ratio': {
-    about: ['cam', 'build', 'consequences'],
+    asks: ['cam', 'parts', 'build', 'consequences'],
     waitsFor: ['consequences'],
     report: ['consequences', 'ratio'],
     cards: ['consequences'],
     isChange: true,
   },
   'clearances-after-a-change': {
-    about: ['cam', 'build', 'consequences'],
+    asks: ['parts', 'cam', 'build', 'consequences'],
     waitsFor: ['consequences'],
     report: ['consequences', 'ratio'],
     cards: ['consequences'],
     isChange: true,
   },
   geometry: {
-    own: 'geometry',
-    about: ['geometry'],
+    asks: ['geometry'],
     waitsFor: [],
     report: ['marks', 'workings', 'photographs'],
     cards: ['geometry'],
   },
   'cam-timing': {
-    own: 'timing',
-    about: ['timing', 'cam'],
+    asks: ['cam', 'timing'],
     waitsFor: [],
     report: ['workings'],
     cards: ['timing'],
   },
   adjuster: {
-    own: 'adjuster',
-    about: ['adjuster'],
+    asks: ['adjuster'],
     waitsFor: [],
     report: ['lash', 'marks', 'workings', 'sheet'],
     cards: ['adjuster'],
   },
   'noise-or-failure': {
-    own: 'adjuster',
-    about: ['adjuster', 'sheet'],
+    asks: ['adjuster', 'sheet'],
     waitsFor: [],
     report: ['lash', 'marks', 'sheet', 'workings'],
     cards: ['adjuster', 'sheet'],
     logFirst: true,
   },
   'returned-part': {
-    about: ['parts', 'identify'],
+    asks: ['parts', 'identify'],
     waitsFor: [],
     report: ['part', 'photographs', 'sheet'],
     cards: ['notes'],
@@ -88,5 +82,7 @@ export const GOAL_PLANS = {
 
 export const isGoal = (text: string): text is Goal => Object.hasOwn(GOALS, text);
 
-/** The plan of a goal as it is stored. A goal that this version does not know is planned as the commonest one. */
-export const planOf = (goal: string): GoalPlan => GOAL_PLANS[isGoal(goal) ? goal : 'verify-ratio'];
+/** The goal as it is stored. One that this version does not know is planned as the commonest one. */
+export const goalOf = (text: string): Goal => (isGoal(text) ? text : 'verify-ratio');
+
+export const planOf = (goal: string): GoalPlan => GOAL_PLANS[goalOf(goal)];

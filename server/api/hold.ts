@@ -1,6 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import { setHold as holding, liftHold as lifting, triage } from '../../shared/schemas/commands.ts';
-import { liftHold, recordTriage, setHold } from '../records/calls/hold.ts';
+import { liftStop } from '../assessment/lift-stop.ts';
+import { recordTriage, setHold } from '../records/calls/hold.ts';
 import { callView, showCall } from '../records/calls/view.ts';
 import { commandRoute, idParams } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
@@ -47,7 +48,7 @@ export function holdApi(app: FastifyInstance, deps: Deps): void {
     status: 200,
     answer: callView,
     run: async (tx, { principal, params, body }) => ({
-      body: showCall(await liftHold(tx, principal, params.id, body.reason)),
+      body: showCall(await liftStop(tx, principal, params.id, body.reason)),
     }),
   });
 }

@@ -1,11 +1,20 @@
-import { isGoal } from '../../shared/goals.ts';
+import { defined } from '../../shared/defined.ts';
+import { goalOf } from '../../shared/goals.ts';
 import { siOf } from '../../shared/schemas/entered.ts';
 import { CONTACT, ENGINE_STATES, keysOf } from '../../shared/schemas/words.ts';
+import { eventsOf, isEvent } from '../events/read-events.ts';
 import type { Evidence } from '../mechanics/assessment/evidence.ts';
 import { nowOnValves } from '../records/arms/placements.ts';
 import type { Call } from '../records/calls/calls.ts';
+import { TRIAGE_EVENTS } from '../records/calls/events.ts';
 import type { BuildRecord } from '../records/whole-build/build-record.ts';
-import { answerEvidence, armEvidence, partEvidence, workingEvidence } from './evidence/other-entries.ts';
+import {
+  answerEvidence,
+  armEvidence,
+  noteEvidence,
+  partEvidence,
+  workingEvidence,
+} from './evidence/other-entries.ts';
 import { passEvidence, setUpEvidence } from './evidence/passes.ts';
 import { specEvidence } from './evidence/spec.ts';
 import { lashEvidence, markEvidence, sheetEvidence } from './evidence/valve-entries.ts';
@@ -15,7 +24,7 @@ const pick = <const Word extends string>(words: readonly Word[], text: string, o
 
 function holdOf({ held, holdReason }: Call, { events }: BuildRecord) {
   if (!held) return {};
-  const set = events.findLast(({ kind }) => kind === 'hold-set');
+  const set = events.findLast((event) => isEvent(event, TRIAGE_EVENTS['hold-set']));
   return {
     hold: {
       reason: holdReason,
@@ -24,15 +33,25 @@ function holdOf({ held, holdReason }: Call, { events }: BuildRecord) {
   };
 }
 
+/** Stops that were lifted. What was told of the engine anew since then is not. */
+function liftedOf({ events }: BuildRecord) {
+  const told = events.findLast((event) => isEvent(event, TRIAGE_EVENTS.triage))?.seq ?? 0;
+  const lifted = eventsOf(events, TRIAGE_EVENTS['hold-lifted']);
+  return lifted.flatMap(({ seq, data }) =>
+    data.stops.filter(({ stopId }) => stopId !== 'stop:contact' || seq > told).map(defined),
+  );
+}
+
 /** What is known of a build, in SI, as the assessment takes it: out of the record as it is now, for one of its calls. */
 export function evidenceOf(record: BuildRecord, call: Call): Evidence {
   return {
     call: {
-      goal: isGoal(call.goal) ? call.goal : 'verify-ratio',
+      goal: goalOf(call.goal),
       contact: pick(keysOf(CONTACT), call.contact, 'not-asked'),
       engineState: pick(keysOf(ENGINE_STATES), call.engineState, 'not-asked'),
       closed: call.closedAt !== undefined,
       ...holdOf(call, record),
+      stopsLifted: liftedOf(record),
     },
     ...specEvidence(record.build.spec),
     arms: record.arms.map(armEvidence),
@@ -49,6 +68,7 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
     part: record.partReadings.map(partEvidence),
     answers: record.answers.map(answerEvidence),
     workings: record.workings.map(workingEvidence),
+    notes: record.notes.map(noteEvidence),
     catalogueRatios: record.catalogueRatios,
     limits: Object.fromEntries(
       [...record.limits].map(([name, limit]) => [name, { value: siOf(limit.value), source: limit.source }]),

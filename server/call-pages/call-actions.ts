@@ -3,9 +3,10 @@ import {
   setHold as holdInput,
   liftHold as liftInput,
 } from '../../shared/schemas/commands.ts';
+import { liftStop } from '../assessment/lift-stop.ts';
 import { type StepForm, stepForm } from '../call/step-form.ts';
 import { closeCall } from '../records/calls/change-call.ts';
-import { liftHold, setHold } from '../records/calls/hold.ts';
+import { setHold } from '../records/calls/hold.ts';
 
 /** Said from either side; a stop without a reason is a stop all the same. */
 export const holdForm: StepForm = stepForm({
@@ -25,7 +26,7 @@ export const liftForm: StepForm = stepForm({
   side: 'desk',
   schema: liftInput,
   run: async ({ reason }, { tx, principal, call }) => {
-    await liftHold(tx, principal, call.id, reason);
+    await liftStop(tx, principal, call.id, reason);
     return { page: '' };
   },
 });

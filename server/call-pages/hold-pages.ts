@@ -1,4 +1,5 @@
 import type { FastifyInstance } from 'fastify';
+import { unanswered } from '../assessment/lift-stop.ts';
 import { type CallContext, loadContext } from '../call/context.ts';
 import { formComponent, type PageForm, type RejectedForm } from '../call/forms.ts';
 import type { Tx } from '../database/database.ts';
@@ -10,13 +11,24 @@ import { type CallFrame, firstStep, lastStep } from './frame.ts';
 import { liftPageForm } from './hold.ts';
 import { stepPage } from './step-page.ts';
 
+const NOT_YET =
+  'It can’t be lifted yet: what the readings raised is answered, corrected or struck out first.';
+
 async function holdPage(frame: CallFrame, tx: Tx, req: PageRequest, rejected?: RejectedForm) {
   const context = await loadContext(tx, req);
   const form = liftPageForm(context);
-  const slots = context.call.held
-    ? [formComponent(form, rejected)]
-    : [{ template: '/parts/notice' as const, data: { text: 'This call is not on hold.' } }];
-  const at = { step: firstStep(frame), title: 'The hold' };
+  const { stop } = context.assessment;
+  // What the readings raise is answered, corrected or struck out first; the banner says how.
+  const slots =
+    stop.length > 0 && unanswered(stop).length === 0
+      ? [formComponent(form, rejected)]
+      : [
+          {
+            template: '/parts/notice' as const,
+            data: { text: stop.length === 0 ? 'Nothing stops this call.' : NOT_YET },
+          },
+        ];
+  const at = { step: firstStep(frame), title: 'The stop' };
   return stepPage(frame, context, at, { forms: [form], slots }, rejected);
 }
 

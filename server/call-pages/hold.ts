@@ -1,4 +1,5 @@
 import type { HoldData } from '../../views/parts/hold.examples.ts';
+import { unanswered } from '../assessment/lift-stop.ts';
 import type { CallContext } from '../call/context.ts';
 import type { PageForm } from '../call/forms.ts';
 import { isEvent } from '../events/read-events.ts';
@@ -6,19 +7,25 @@ import { TRIAGE_EVENTS } from '../records/calls/events.ts';
 import { momentText } from '../web/dates.ts';
 import { textField } from '../web/forms/fields.ts';
 
-/** The banner while nobody may turn the engine. */
+/** Who said stop, and when; a stop that the readings raise has nobody. */
+function setBy({ call, events }: CallContext): Pick<HoldData, 'set'> {
+  if (!call.held) return {};
+  const set = events.findLast((event) => isEvent(event, TRIAGE_EVENTS['hold-set']));
+  const at = set?.at ?? call.openedAt;
+  return { set: { who: set?.by ?? 'The desk', at: at.toISOString(), when: momentText(at) } };
+}
+
+/** The banner while nobody may turn the engine: whatever stops it, whoever said so. */
 export function holdOf(context: CallContext): HoldData | undefined {
-  if (!context.call.held) return undefined;
-  const set = context.events.findLast((event) => isEvent(event, TRIAGE_EVENTS['hold-set']));
-  const at = set?.at ?? context.call.openedAt;
+  const { stop } = context.assessment;
+  if (stop.length === 0) return undefined;
+  const liftable = context.side === 'desk' && unanswered(stop).length === 0;
   return {
     id: 'hold',
-    reason: context.call.holdReason,
-    who: set?.by ?? 'The desk',
-    at: at.toISOString(),
-    when: momentText(at),
-    ...(context.side === 'desk'
-      ? { lift: { label: 'Lift the hold', href: `${context.base}/hold#lift-hold`, key: 'l' } }
+    reasons: stop.map(({ sentence, wayOut }) => ({ sentence, wayOut })),
+    ...setBy(context),
+    ...(liftable
+      ? { lift: { label: 'Lift the stop', href: `${context.base}/hold#lift-hold`, key: 'l' } }
       : {}),
   };
 }
@@ -46,7 +53,7 @@ export function liftPageForm(context: CallContext): PageForm {
   return {
     name: 'lift-hold',
     action: `${context.base}/hold/lift`,
-    title: 'Lift the hold',
+    title: 'Lift the stop',
     labels: { reason: 'Why it may be turned again' },
     groups: (shown) => [
       {
@@ -59,8 +66,8 @@ export function liftPageForm(context: CallContext): PageForm {
       },
     ],
     buttons: [
-      { label: 'Lift the hold', kind: 'danger' },
-      { label: 'Leave it held', href: context.base },
+      { label: 'Lift the stop', kind: 'danger' },
+      { label: 'Leave it stopped', href: context.base },
     ],
   };
 }

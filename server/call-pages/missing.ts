@@ -1,28 +1,32 @@
 import type { MissingData } from '../../views/parts/missing.examples.ts';
 import type { CallContext } from '../call/context.ts';
-import { type CallFrame, nextStep } from './frame.ts';
+import { type CallFrame, linkOf } from './frame.ts';
 
-/** What every step still lacks, each with its key, and the one that is next. */
+function nextOf(frame: CallFrame, { assessment: { next }, base }: CallContext, current: string | undefined) {
+  if (next === undefined || next.step === current) return {};
+  const href = `${base}/steps/${next.step}`;
+  return {
+    next: {
+      button: { label: linkOf(frame, next.step), href, key: 'n', kind: 'primary' as const },
+      why: next.sentence,
+    },
+  };
+}
+
+/** What every step asks for, each with its key, and the one thing that is next. */
 export function missingOf(frame: CallFrame, context: CallContext, current: string | undefined): MissingData {
-  const next = nextStep(frame, context);
-  const at = `${context.base}/steps`;
-  const { name, words } = next.step;
+  const { base, assessment } = context;
   return {
     id: 'missing',
-    ...(name === current
-      ? {}
-      : {
-          next: {
-            button: { label: words.link, href: `${at}/${name}`, key: 'n', kind: 'primary' },
-            why: next.why,
-          },
-        }),
+    ...nextOf(frame, context, current),
     needs: frame.steps.map((step) => ({
       for: step.words.link,
-      href: `${at}/${step.name}`,
+      href: `${base}/steps/${step.name}`,
       key: step.key,
       current: step.name === current,
-      items: step.needs(context).map(({ text, have }) => ({ text, have })),
+      items: assessment.needs
+        .filter((need) => need.step === step.name)
+        .map(({ what, have }) => ({ text: what, have })),
     })),
   };
 }

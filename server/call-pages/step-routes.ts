@@ -8,7 +8,7 @@ import { Failure } from '../problems/failure.ts';
 import type { Deps } from '../web/deps.ts';
 import { getPage, type PageRequest, type PageSide, postForm, receive } from '../web/page-route.ts';
 import type { Page } from '../web/pages/render.ts';
-import { type CallFrame, nextStep, stepNamed } from './frame.ts';
+import { type CallFrame, lastStep, stepNamed } from './frame.ts';
 import { stepPage } from './step-page.ts';
 
 type ShowPage = (tx: Tx, req: PageRequest, rejected?: RejectedForm) => Promise<Page>;
@@ -35,7 +35,7 @@ const correctionOf =
 function nextRoute(app: FastifyInstance, deps: Deps, frame: CallFrame, side: PageSide, base: string): void {
   app.get(base, { schema: { hide: true } }, async (request, reply) => {
     const context = await receive(request, reply, deps, side, (tx, req) => loadContext(tx, req), 'read');
-    const to = `${context.base}/steps/${nextStep(frame, context).step.name}`;
+    const to = `${context.base}/steps/${context.assessment.next?.step ?? lastStep(frame)}`;
     return reply.code(303).header('location', to).header('cache-control', 'no-store').send();
   });
 }

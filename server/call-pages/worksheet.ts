@@ -1,7 +1,7 @@
 import { GOALS, sentence } from '../../shared/schemas/words.ts';
 import type { CallContext } from '../call/context.ts';
 import type { Page } from '../web/pages/render.ts';
-import { type CallFrame, lacksOf } from './frame.ts';
+import { type CallFrame, linkOf } from './frame.ts';
 
 /** Rows without a name, for readings that nobody foresaw. */
 const SPARE = ['', ''];
@@ -18,7 +18,9 @@ export function worksheetPage(frame: CallFrame, context: CallContext): Page {
       back: base,
       title: `Worksheet: ${sentence(GOALS, call.goal).toLowerCase()}`,
       about: `Call ${call.number}, ${build.label}`,
-      lacks: lacksOf(frame, context).map(({ step, text }) => ({ text, of: step.words.link })),
+      lacks: context.assessment.missing
+        .filter(({ step }) => step !== 'notes')
+        .map(({ step, sentence: text }) => ({ text, of: linkOf(frame, step) })),
       valves: rows.flatMap(({ valves }) => valves),
       choices: rows.flatMap(({ choices }) => choices),
       blanks: rows.flatMap(({ blanks }) => blanks),

@@ -1,8 +1,11 @@
 import { type GoalPlan, planOf } from '../../shared/goals.ts';
+import { evidenceOf } from '../assessment/evidence.ts';
 import { type SetUpRatio, setUpRatio } from '../assessment/ratio/ratio.ts';
 import type { Principal } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
 import type { RecordedEvent } from '../events/build-events.ts';
+import { assess } from '../mechanics/assessment/assess.ts';
+import type { Assessment } from '../mechanics/assessment/assessment.ts';
 import { Failure } from '../problems/failure.ts';
 import type { Answer } from '../records/answers/answers.ts';
 import type { Arm } from '../records/arms/arms.ts';
@@ -28,6 +31,8 @@ export interface CallContext {
   readonly base: string;
   /** Everything of the build, as it stood at one moment. */
   readonly record: BuildRecord;
+  /** Everything that is said about the build. */
+  readonly assessment: Assessment;
   readonly call: Call;
   /** What the goal of the call asks for. */
   readonly plan: GoalPlan;
@@ -78,6 +83,7 @@ function contextOf(req: PageRequest, callId: string, record: BuildRecord): CallC
     side: req.side,
     base: baseOf(req),
     record,
+    assessment: assess(evidenceOf(record, call)),
     call,
     plan: planOf(call.goal),
     build: record.build,

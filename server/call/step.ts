@@ -1,3 +1,4 @@
+import type { StepName } from '../../shared/steps.ts';
 import type { Registered } from '../compute/registry.ts';
 import type { PageRequest } from '../web/page-route.ts';
 import type { CallContext } from './context.ts';
@@ -21,34 +22,20 @@ export interface StepWords {
   readonly how: string;
 }
 
-/** One thing that a step asks for. `must`: the answer of the call waits for it. */
-export interface Need {
-  readonly text: string;
-  readonly have: boolean;
-  readonly must: boolean;
-}
-
 /** What a step is made from: the call's context, which has the whole record of the build, and the computations. */
 export interface StepSource {
   readonly context: CallContext;
   readonly computations: ReadonlyMap<string, Registered>;
 }
 
-/** What a step says of the call in whole. */
+/** What a step tells of the call in whole beside what the assessment says of the build. */
 export interface StepFindings {
   readonly found: readonly string[];
   /** What is not known and would have to be. */
   readonly notKnown: readonly string[];
-  /** Why nobody turns or runs it, as it is said after “Stop:”. */
-  readonly stop: readonly string[];
-  /** The reading or action worth most. */
-  readonly next: readonly string[];
 }
 
-/** Said wherever some gap is below its limit. */
-export const GAP_SHORT = 'a gap is short. Do not run it so, and have a qualified shop look.';
-
-export const NO_FINDINGS: StepFindings = { found: [], notKnown: [], stop: [], next: [] };
+export const NO_FINDINGS: StepFindings = { found: [], notKnown: [] };
 
 /** A page of the step being made. */
 export interface StepPageInput {
@@ -58,7 +45,7 @@ export interface StepPageInput {
 }
 
 /** A step of a call: everything that it shows, asks, keeps and prints, declared once. */
-export interface StepDefinition<Name extends string, Loaded, Told extends Tells> {
+export interface StepDefinition<Name extends StepName, Loaded, Told extends Tells> {
   readonly name: Name;
   /** The key that opens it at the desk. */
   readonly key: string;
@@ -67,14 +54,13 @@ export interface StepDefinition<Name extends string, Loaded, Told extends Tells>
   readonly catalogue?: boolean;
   /** What its page, report and takeover card are made from; calculated once. */
   load(source: StepSource): Loaded;
-  needs(context: CallContext): readonly Need[];
   page(loaded: Loaded, input: StepPageInput): StepBody;
   readonly forms: readonly StepForm[];
   /** How an entry that this step keeps is put right. */
   readonly corrections: readonly EntryCorrection[];
   /** What the tape says of the events that it leaves. */
   readonly told: Told;
-  /** What it has found, and what follows, in sentences that can be read aloud. */
+  /** What it found that the assessment does not say, in sentences that can be read aloud. */
   findings(loaded: Loaded, context: CallContext): StepFindings;
   /** What goes with its figures wherever they are printed. */
   cautions(loaded: Loaded, context: CallContext): readonly string[];
@@ -86,7 +72,7 @@ export interface StepDefinition<Name extends string, Loaded, Told extends Tells>
 }
 
 /** A step with what it loads from kept inside: the frame of a call handles every step alike. */
-export interface Step<Name extends string = string, Told extends Tells = Tells> {
+export interface Step<Name extends StepName = StepName, Told extends Tells = Tells> {
   readonly name: Name;
   readonly key: string;
   readonly words: StepWords;
@@ -94,7 +80,6 @@ export interface Step<Name extends string = string, Told extends Tells = Tells> 
   readonly forms: readonly StepForm[];
   readonly corrections: readonly EntryCorrection[];
   readonly told: Told;
-  needs(context: CallContext): readonly Need[];
   worksheet(context: CallContext): WorksheetRows;
   open(source: StepSource): OpenStep;
 }
@@ -108,7 +93,7 @@ export interface OpenStep {
 }
 
 /** Declares a step. A part left out does not compile. */
-export function defineStep<const Name extends string, Loaded, Told extends Tells>(
+export function defineStep<const Name extends StepName, Loaded, Told extends Tells>(
   definition: StepDefinition<Name, Loaded, Told>,
 ): Step<Name, Told> {
   const { name, key, words, catalogue = false, forms, corrections, told } = definition;
@@ -120,7 +105,6 @@ export function defineStep<const Name extends string, Loaded, Told extends Tells
     forms,
     corrections,
     told,
-    needs: (context) => definition.needs(context),
     worksheet: (context) => definition.worksheet(context),
     open(source) {
       const loaded = definition.load(source);

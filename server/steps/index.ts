@@ -1,6 +1,8 @@
 import { GOAL_PLANS, type Goal, type GoalPlan } from '../../shared/goals.ts';
+import { STEP_NAMES, type StepName } from '../../shared/steps.ts';
 import type { EventName } from '../assessment/all-events.ts';
 import type { ReportPartName } from '../call/report-parts.ts';
+import type { Step } from '../call/step.ts';
 import { CALL_TOLD } from '../call/tape-text.ts';
 import type { Tell } from '../call/tell-events.ts';
 import { adjusterStep } from './adjuster/step.ts';
@@ -16,23 +18,24 @@ import { sheetStep } from './sheet/step.ts';
 import { timingStep } from './timing/step.ts';
 import { triageStep } from './triage/step.ts';
 
-/** The steps of a call in their order. A person opens whichever they want, whenever they want. */
-export const STEPS = [
-  triageStep,
-  buildStep,
-  camStep,
-  partsStep,
-  identifyStep,
-  ratioStep,
-  sheetStep,
-  consequencesStep,
-  geometryStep,
-  timingStep,
-  adjusterStep,
-  notesStep,
-] as const;
+/** Every name has its step: one that is left out does not compile. */
+const BY_NAME: { readonly [Name in StepName]: Step<Name> } = {
+  triage: triageStep,
+  build: buildStep,
+  cam: camStep,
+  parts: partsStep,
+  identify: identifyStep,
+  ratio: ratioStep,
+  sheet: sheetStep,
+  consequences: consequencesStep,
+  geometry: geometryStep,
+  timing: timingStep,
+  adjuster: adjusterStep,
+  notes: notesStep,
+};
 
-export type StepName = (typeof STEPS)[number]['name'];
+/** The steps of a call in their order. A person opens whichever they want, whenever they want. */
+export const STEPS: readonly Step[] = STEP_NAMES.map((name) => BY_NAME[name]);
 
 /** The line of every event on the tape: one that no step tells does not compile. */
 export const TOLD: Readonly<Record<EventName, Tell>> = {
@@ -48,18 +51,5 @@ export const TOLD: Readonly<Record<EventName, Tell>> = {
   ...notesStep.told,
 };
 
-/** The plans of all goals, as far as they name steps and parts of the report. */
-export const PLANS: Readonly<Record<Goal, GoalPlan<StepName, ReportPartName>>> = GOAL_PLANS;
-
-/** In this order the call asks for what the answer waits for. */
-export const ASKED: readonly StepName[] = [
-  'triage',
-  'identify',
-  'parts',
-  'cam',
-  'ratio',
-  'build',
-  'sheet',
-  'consequences',
-  'notes',
-];
+/** The plans of all goals, as far as they name parts of the report. */
+export const PLANS: Readonly<Record<Goal, GoalPlan<ReportPartName>>> = GOAL_PLANS;

@@ -4,12 +4,10 @@ import { HOSTILE, LONG } from './part.ts';
 
 export interface HoldData {
   readonly id: string;
-  readonly reason: string;
-  readonly who: string;
-  readonly at: string;
-  readonly when: string;
-  /** What has to happen before later steps open again. */
-  readonly until?: string;
+  /** Why nobody turns it, each with what has to happen first. */
+  readonly reasons: readonly { readonly sentence: string; readonly wayOut: string }[];
+  /** Where a person said stop. */
+  readonly set?: { readonly who: string; readonly at: string; readonly when: string };
   /** For whoever may lift it. */
   readonly lift?: ButtonData;
 }
@@ -24,10 +22,13 @@ export const hold: Part<HoldData> = {
       title: 'At the desk',
       data: {
         id: 'hold-desk',
-        reason: 'Resistance felt at 30 after top. Back off, leave it where it is, send photos.',
-        who: 'Builder',
-        at: '2026-11-25T10:47:00Z',
-        when: '10:47',
+        reasons: [
+          {
+            sentence: 'Do not turn it: resistance felt at 30 after top.',
+            wayOut: 'The desk lifts the hold, with a reason, once that is looked at.',
+          },
+        ],
+        set: { who: 'Builder', at: '2026-11-25T10:47:00Z', when: '10:47' },
         lift: { label: 'Lift the hold', href: '#lift' },
       },
     },
@@ -35,21 +36,21 @@ export const hold: Part<HoldData> = {
       title: 'At the bench',
       data: {
         id: 'hold-bench',
-        reason: 'Resistance felt at 30 after top. Back off, leave it where it is, send photos.',
-        who: 'You',
-        at: '2026-11-25T10:47:00Z',
-        when: '10:47',
+        reasons: [
+          {
+            sentence: 'Do not turn it: resistance felt at 30 after top.',
+            wayOut: 'The desk lifts the hold, with a reason, once that is looked at.',
+          },
+        ],
+        set: { who: 'You', at: '2026-11-25T10:47:00Z', when: '10:47' },
       },
     },
     {
       title: 'Long and hostile text',
       data: {
         id: 'hold-hostile',
-        reason: `${LONG} ${HOSTILE}`,
-        who: HOSTILE,
-        at: '2026-11-25T10:47:00Z',
-        when: HOSTILE,
-        until: HOSTILE,
+        reasons: [{ sentence: `${LONG} ${HOSTILE}`, wayOut: HOSTILE }],
+        set: { who: HOSTILE, at: '2026-11-25T10:47:00Z', when: HOSTILE },
       },
     },
   ],

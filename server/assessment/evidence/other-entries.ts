@@ -3,12 +3,14 @@ import { siIf } from '../../../shared/schemas/entered.ts';
 import type {
   AnswerEvidence,
   ArmEvidence,
+  NoteEvidence,
   PartEvidence,
   WorkingEvidence,
 } from '../../mechanics/assessment/evidence.ts';
 import { computation as rollerSweep } from '../../mechanics/computations/roller-sweep.ts';
 import type { Answer } from '../../records/answers/answers.ts';
 import type { Arm } from '../../records/arms/arms.ts';
+import type { Note } from '../../records/notes/notes.ts';
 import type { PartReading } from '../../records/part-readings/part-readings.ts';
 import type { Working } from '../../records/workings/workings.ts';
 import { entryEvidence } from './entry.ts';
@@ -44,3 +46,10 @@ export function workingEvidence({ seq, computation, inputs }: Working): WorkingE
     ...(read?.success === true ? { pivotToTip: read.data.pivotToTip, netLift: read.data.netLift } : {}),
   };
 }
+
+export const noteEvidence = ({ id, kind, body, doneAt }: Note): NoteEvidence => ({
+  id,
+  kind: kind === 'promise' || kind === 'advice' ? kind : 'note',
+  body,
+  done: doneAt !== undefined,
+});

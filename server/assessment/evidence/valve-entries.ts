@@ -2,7 +2,12 @@ import { defined } from '../../../shared/defined.ts';
 import { UNITS } from '../../../shared/quantities/units.ts';
 import { siIf, siOf } from '../../../shared/schemas/entered.ts';
 import type { Gauged } from '../../../shared/schemas/gauged.ts';
-import type { Bounds, LashEvidence, SheetEvidence, TipMarkEvidence } from '../../mechanics/assessment/evidence.ts';
+import type {
+  Bounds,
+  LashEvidence,
+  SheetEvidence,
+  TipMarkEvidence,
+} from '../../mechanics/assessment/evidence.ts';
 import type { LoggedLash } from '../../records/lash-log/lash-log.ts';
 import type { SheetReading } from '../../records/sheet/sheet-table.ts';
 import type { TipMark } from '../../records/tip-marks/tip-mark-table.ts';

@@ -3,9 +3,9 @@ import type { CallContext } from '../../call/context.ts';
 import { openPromises, promiseState } from '../../call/promises.ts';
 import type { CardItem, TakeoverItem } from '../../call/takeover-items.ts';
 import { dayText, momentText } from '../../web/dates.ts';
-import { type CallFrame, nextStep } from '../frame.ts';
+import { type CallFrame, linkOf } from '../frame.ts';
 import { provesText, showsText } from '../photographs/report.ts';
-import { nextSentences, type WholeCall } from '../report/call-summary.ts';
+import { foundSentences, nextSentences, type WholeCall } from '../report/call-summary.ts';
 
 export interface Card {
   readonly title: string;
@@ -43,24 +43,22 @@ export function callerCard({ call, build }: CallContext): Card {
 }
 
 /** What the answer still waits for, step by step; what is said and promised has a card of its own. */
-export function missingCard({ steps }: CallFrame, context: CallContext): Card {
-  const items = steps.slice(0, -1).flatMap((step) =>
-    step
-      .needs(context)
-      .filter((need) => need.must && !need.have)
-      .map(({ text }, index) => ({ label: index === 0 ? `${step.words.link}:` : '', text })),
-  );
+export function missingCard(frame: CallFrame, { assessment }: CallContext): Card {
+  const lacking = assessment.missing.filter(({ must }) => must);
+  const items = lacking.map(({ step, sentence }, index) => ({
+    label: lacking[index - 1]?.step === step ? '' : `${linkOf(frame, step)}:`,
+    text: sentence,
+  }));
   return card('What is missing', items, 'Nothing that the answer waits for.');
 }
 
 export function nextCard(whole: WholeCall): Card {
-  const { step } = nextStep(whole.frame, whole.context);
-  const link = {
-    label: 'Step',
-    text: step.words.link,
-    href: `${whole.context.base}/steps/${step.name}`,
-  };
-  return card('Next', [...nextSentences(whole).map((text) => ({ text })), link], '');
+  const { base, assessment } = whole.context;
+  const items: CardItem[] = nextSentences(whole).map((text) => ({ text }));
+  const { next } = assessment;
+  if (next !== undefined)
+    items.push({ label: 'Step', text: linkOf(whole.frame, next.step), href: `${base}/steps/${next.step}` });
+  return card('Next', items, '');
 }
 
 export function promisesCard({ notes }: CallContext): Card {
@@ -88,10 +86,10 @@ export function saidCard({ context, open }: WholeCall): Card {
   );
 }
 
-export const foundCard = ({ findings }: WholeCall): Card =>
+export const foundCard = (whole: WholeCall): Card =>
   card(
     'Found so far',
-    [...findings.values()].flatMap(({ found }) => found).map((text) => ({ text })),
+    foundSentences(whole).map((text) => ({ text })),
     'Nothing yet.',
   );
 
@@ -121,7 +119,12 @@ export const rawCard = ({ open }: WholeCall): Card =>
 /** What the kind of call needs beside the rest, and what any call must not lose. */
 export function goalCard({ context, open }: WholeCall): Card {
   const { cards } = context.plan;
-  const own = new Map([...open].filter(([name]) => cards.includes(name)));
+  const own = new Map(
+    cards.flatMap((name) => {
+      const step = open.get(name);
+      return step === undefined ? [] : [[name, step] as const];
+    }),
+  );
   return card(
     'For this kind of call',
     [...itemsFor(own, 'of-goal'), ...itemsFor(open, 'of-any-goal')],

@@ -3,9 +3,12 @@ import { changePart } from './change/change.ts';
 import type { PartSaid } from './common/part-said.ts';
 import type { Details } from './details.ts';
 import type { Evidence } from './evidence.ts';
-import { lackingFor, missingOf } from './missing/missing.ts';
+import { lashPart } from './lash/lash.ts';
+import { marksPart } from './marks/marks.ts';
+import { lackingFor, missingOf, needsOf, stepNeeds } from './missing/missing.ts';
 import { heldBack } from './next/held-back.ts';
 import { nextOf } from './next/next.ts';
+import { partPart } from './part/part.ts';
 import { ratioPart, ratioRead } from './ratio/ratio.ts';
 import { valveRatios } from './ratio/valve-ratios.ts';
 import { sheetPart } from './sheet/sheet.ts';
@@ -34,23 +37,30 @@ function together(parts: readonly PartSaid<unknown>[], stopped: boolean) {
 export function assess(evidence: Evidence): Assessment {
   const read = ratioRead(evidence);
   const sheet = sheetPart(evidence);
-  const change = changePart(evidence, valveRatios(read.known));
+  const ratios = valveRatios(read.known);
+  const change = changePart(evidence, ratios);
+  const lash = lashPart(evidence);
+  const marks = marksPart(evidence, ratios);
+  const part = partPart(evidence);
+  const rest = [sheet, change, lash, marks, part];
   const stop = stopReasons(
     evidence,
-    [sheet, change].flatMap((part) => part.stop),
+    rest.flatMap((each) => each.stop),
   );
   const ratio = ratioPart(evidence, read, stop.length > 0);
-  const said = together([ratio, sheet, change], stop.length > 0);
-  const lacking = lackingFor(evidence, read.explained);
+  const said = together([ratio, ...rest], stop.length > 0);
+  const needs = needsOf(evidence, read.explained);
+  const lacking = lackingFor(needs, evidence);
   const { closed } = evidence.call;
-  const next = nextOf({ closed, stop, lacking, questions: said.questions, explained: read.explained });
+  const atEnd = needs.filter(({ step, need }) => step === 'notes' && !need.have);
+  const next = nextOf({ closed, stop, lacking, atEnd, questions: said.questions, explained: read.explained });
   const details: Details = {
     setUps: ratio.detail,
     sheet: sheet.detail,
     change: change.detail,
-    marks: {},
-    lash: {},
-    part: {},
+    marks: marks.detail,
+    lash: lash.detail,
+    part: part.detail,
   };
   return {
     ...said,
@@ -58,6 +68,7 @@ export function assess(evidence: Evidence): Assessment {
     remaining: ratio.remaining,
     ...(next === undefined ? {} : { next }),
     missing: missingOf(lacking),
+    needs: stepNeeds(needs),
     stop,
     details,
   };

@@ -1,3 +1,4 @@
+import type { StepName } from '../../../shared/steps.ts';
 import type { Details } from './details.ts';
 import type { GapName, Side, ValvePlace } from './evidence.ts';
 import type { ExplanationResult } from './ratio/explanation.ts';
@@ -108,6 +109,8 @@ export interface StopReason {
   readonly sentence: string;
   /** What a person has to do before it may be lifted. */
   readonly wayOut: string;
+  /** What raised it has been answered, so that a person may lift it. */
+  readonly answered: boolean;
   /** A person set it, or the readings raise it. */
   readonly from: 'person' | 'readings';
   readonly entryId?: string;
@@ -115,25 +118,22 @@ export interface StopReason {
   readonly since?: string;
 }
 
-export type StepName =
-  | 'triage'
-  | 'build'
-  | 'cam'
-  | 'parts'
-  | 'identify'
-  | 'ratio'
-  | 'sheet'
-  | 'consequences'
-  | 'geometry'
-  | 'timing'
-  | 'adjuster'
-  | 'notes';
-
 /** One thing that is not known or not done yet. `must`: the answer of the call waits for it. */
 export interface Missing {
   readonly id: string;
   readonly step: StepName;
   readonly sentence: string;
+  readonly must: boolean;
+}
+
+/** One thing that a step asks for, there or not. */
+export interface StepNeed {
+  readonly id: string;
+  readonly step: StepName;
+  /** Named as a thing: `the intake lobe lift on the cam card`. */
+  readonly what: string;
+  readonly have: boolean;
+  /** The answer of the call waits for it. */
   readonly must: boolean;
 }
 
@@ -148,6 +148,8 @@ export interface Assessment {
   readonly next?: NextAction;
   /** What is still missing for what the call is about, in the order of its steps. */
   readonly missing: readonly Missing[];
+  /** All that the steps ask for, also what the goal is not about. */
+  readonly needs: readonly StepNeed[];
   readonly stop: readonly StopReason[];
   /** The answer in one line for each valve that was read, and for each other thing that was asked. */
   readonly headlines: readonly Headline[];

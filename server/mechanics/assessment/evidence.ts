@@ -1,4 +1,5 @@
-import type { BoltingName, GoalName, LifterName, MountingName } from './words.ts';
+import type { Goal } from '../../../shared/goals.ts';
+import type { BoltingName, LifterName, MountingName } from './words.ts';
 
 /*
  * Everything that is known of one build, as it stands now: lengths in metres, loads in newtons, rates in newtons per
@@ -159,6 +160,14 @@ export interface AnswerEvidence {
   readonly setUpId?: string;
 }
 
+/** What was noted, advised or promised. */
+export interface NoteEvidence {
+  readonly id: string;
+  readonly kind: 'note' | 'advice' | 'promise';
+  readonly body: string;
+  readonly done: boolean;
+}
+
 export interface LimitEvidence {
   readonly value: number;
   readonly source: string;
@@ -174,15 +183,11 @@ export interface WorkingEvidence {
 
 export interface Evidence {
   readonly call: {
-    readonly goal: GoalName;
+    readonly goal: Goal;
     /** Set by a person, or by the first question of the call. */
     readonly hold?: { readonly reason: string; readonly line?: number; readonly since?: string };
-    /** Stops that a person lifted, each with the reason. */
-    readonly stopsLifted?: readonly {
-      readonly stopId: string;
-      readonly reason: string;
-      readonly line?: number;
-    }[];
+    /** Stops that a person lifted: by name, and for the entry that had raised it. */
+    readonly stopsLifted?: readonly { readonly stopId: string; readonly entryId?: string }[];
     readonly contact: 'not-asked' | 'none' | 'something';
     readonly engineState: 'not-asked' | 'runs' | 'has-run' | 'apart' | 'never-run';
     readonly closed: boolean;
@@ -230,6 +235,7 @@ export interface Evidence {
   readonly part: readonly PartEvidence[];
   readonly answers: readonly AnswerEvidence[];
   readonly workings: readonly WorkingEvidence[];
+  readonly notes: readonly NoteEvidence[];
   /** Nominal ratios of the shop's catalogue. */
   readonly catalogueRatios: readonly number[];
   /** Limits in force by their name. */

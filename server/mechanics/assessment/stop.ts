@@ -2,14 +2,11 @@ import type { NextAction, StopReason, Subject } from './assessment.ts';
 import { byId, upperFirst } from './common/said.ts';
 import type { Evidence } from './evidence.ts';
 
-/** A reason with whether what raised it has been answered: only then may a person lift it. */
-export type RaisedStop = StopReason & { readonly answered: boolean };
-
 const BUILD: Subject = { of: 'build' };
 
 const ended = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);
 
-function held({ call }: Evidence): RaisedStop[] {
+function held({ call }: Evidence): StopReason[] {
   const { hold } = call;
   if (hold === undefined) return [];
   return [
@@ -27,7 +24,7 @@ function held({ call }: Evidence): RaisedStop[] {
   ];
 }
 
-function contact({ call }: Evidence): RaisedStop[] {
+function contact({ call }: Evidence): StopReason[] {
   if (call.contact !== 'something') return [];
   return [
     {
@@ -43,13 +40,11 @@ function contact({ call }: Evidence): RaisedStop[] {
 }
 
 /** A hold is lifted by taking it off; everything else stays until a person lifts it by name, once it is answered. */
-function isLifted(reason: RaisedStop, { call }: Evidence): boolean {
+function isLifted(reason: StopReason, { call }: Evidence): boolean {
   if (reason.code === 'held' || !reason.answered) return false;
-  return (call.stopsLifted ?? []).some(({ stopId }) => stopId === reason.id);
-}
-
-function bare({ answered: _, ...reason }: RaisedStop): StopReason {
-  return reason;
+  return (call.stopsLifted ?? []).some(
+    ({ stopId, entryId }) => stopId === reason.id && entryId === reason.entryId,
+  );
 }
 
 /**
@@ -58,10 +53,12 @@ function bare({ answered: _, ...reason }: RaisedStop): StopReason {
  * A reason from the readings stands until what raised it is answered or struck out; lifting it before that does
  * nothing.
  */
-export function stopReasons(evidence: Evidence, raised: readonly RaisedStop[]): StopReason[] {
+export function stopReasons(evidence: Evidence, raised: readonly StopReason[]): StopReason[] {
   const all = [...held(evidence), ...contact(evidence), ...raised.toSorted(byId)];
   const once = all.filter((reason, index) => all.findIndex(({ id }) => id === reason.id) === index);
-  return once.filter((reason) => !isLifted(reason, evidence)).map(bare);
+  return once
+    .filter((reason) => !isLifted(reason, evidence))
+    .map((reason) => ({ ...reason, wayOut: upperFirst(reason.wayOut) }));
 }
 
 const STEPS: Readonly<Record<StopReason['code'], NextAction['step']>> = {
@@ -92,7 +89,7 @@ export function actionUnder(reason: StopReason): NextAction {
     action: `under-${reason.code}`,
     step: STEPS[reason.code],
     about: reason.about,
-    sentence: `${FIRST[reason.code]}. ${upperFirst(reason.wayOut)}`,
+    sentence: `${FIRST[reason.code]}. ${reason.wayOut}`,
     reason: reason.sentence,
     turns: false,
   };

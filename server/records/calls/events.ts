@@ -21,5 +21,7 @@ export const TRIAGE_EVENTS = defineEvents({
     reason: z.string(),
     /** Why it was held. */
     was: z.string(),
+    /** The reasons that stood and were lifted, by name; with the entry that had raised one. */
+    stops: z.array(z.object({ stopId: z.string(), entryId: z.uuid().optional() })).default([]),
   }),
 });

@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import type { triage } from '../../../shared/schemas/commands.ts';
-import { type Principal, requireDesk } from '../../auth/principal.ts';
+import type { Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import { Failure } from '../../problems/failure.ts';
 import type { Call } from './calls.ts';
@@ -31,16 +31,6 @@ export function setHold(tx: Tx, principal: Principal, callId: string, reason: st
   return changeCall(tx, principal, callId, async (_, emit) => {
     await emit(TRIAGE_EVENTS['hold-set'], { callId, reason });
     return { held: true, hold_reason: reason };
-  });
-}
-
-/** Only the desk lifts a hold, and says why. */
-export function liftHold(tx: Tx, principal: Principal, callId: string, reason: string): Promise<Call> {
-  requireDesk(principal, 'write');
-  return changeCall(tx, principal, callId, async (call, emit) => {
-    if (!call.held) throw new Failure('conflict', 'this call is not on hold');
-    await emit(TRIAGE_EVENTS['hold-lifted'], { callId, reason, was: call.holdReason });
-    return { held: false, hold_reason: '' };
   });
 }
 

@@ -1,12 +1,10 @@
 import { newLashLine } from '../../../shared/schemas/lash-log.ts';
 import { lashLogOf } from '../../assessment/lash/lash-log.ts';
-import { also, hasEvent, hasWorking } from '../../call/needs.ts';
 import { defineStep, NO_FINDINGS } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
 import { workedForm } from '../../call/worked/worked-form.ts';
 import { workedPage } from '../../call/worked/worked-page.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
-import { LASH_EVENTS } from '../../records/lash-log/events.ts';
 import { keepLash } from '../../records/lash-log/lash-log.ts';
 import { type AdjusterData, adjuster } from './parts.ts';
 import { lashReport } from './report.ts';
@@ -28,11 +26,6 @@ export const adjusterStep = defineStep({
     computations,
     log: lashLogOf(context.record),
   }),
-  needs: (context) => [
-    // Setting a noisy one again hides it: there the log is asked for, not the turns.
-    ...(context.plan.logFirst ? [] : [also('what the turns do', hasWorking(context, 'adjuster'))]),
-    also('a lash as it was found or set', hasEvent(context, LASH_EVENTS['lash-kept'])),
-  ],
   page: (loaded, input) => workedPage(adjuster, loaded, input),
   forms: [
     stepForm({

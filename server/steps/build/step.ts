@@ -1,4 +1,3 @@
-import { also } from '../../call/needs.ts';
 import { BUILD_GROUPS } from '../../call/spec/spec-fields.ts';
 import { specFormPost } from '../../call/spec/spec-form-post.ts';
 import { afterSpec, type SpecStep, specPage } from '../../call/spec/spec-page.ts';
@@ -8,7 +7,7 @@ import { buildReport } from './report.ts';
 
 const STEP: SpecStep = { name: 'build', groups: BUILD_GROUPS };
 
-const known = (...entries: readonly unknown[]): boolean => entries.every((each) => each !== undefined);
+const _known = (...entries: readonly unknown[]): boolean => entries.every((each) => each !== undefined);
 
 /** The engine and its springs. */
 export const buildStep = defineStep({
@@ -21,17 +20,6 @@ export const buildStep = defineStep({
     how: 'Enter what you know for certain. What you don’t know stays empty, and can be added at any time.',
   },
   load: () => undefined,
-  needs: ({ build: { spec } }) => {
-    const { engine, springs } = spec;
-    return [
-      also('lifter type', known(engine?.lifter)),
-      also('how the rockers are mounted', known(engine?.rockerMounting)),
-      also('bore, stroke and rod', known(engine?.bore, engine?.stroke, engine?.rodLength)),
-      also('installed height', known(springs?.installedHeight)),
-      also('seat load and rate', known(springs?.seatLoad, springs?.rate)),
-      also('coil-bind height', known(springs?.solidHeight)),
-    ];
-  },
   page: (_, input) => specPage(STEP, input),
   forms: [
     specFormPost({

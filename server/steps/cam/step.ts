@@ -1,4 +1,3 @@
-import { also, must } from '../../call/needs.ts';
 import { CAM_GROUPS } from '../../call/spec/spec-fields.ts';
 import { specFormPost } from '../../call/spec/spec-form-post.ts';
 import { afterSpec, type SpecStep, specPage } from '../../call/spec/spec-page.ts';
@@ -18,16 +17,6 @@ export const camStep = defineStep({
     how: 'Copy the card as it is printed. Lobe lift is the rise of the lifter, not of the valve.',
   },
   load: () => undefined,
-  needs: ({ build: { spec } }) => {
-    const { intake, exhaust, assumedRatio } = spec.cam ?? {};
-    return [
-      must('lobe lift, intake', intake?.lobeLift !== undefined),
-      must('lobe lift, exhaust', exhaust?.lobeLift !== undefined),
-      must('ratio the card assumes', assumedRatio !== undefined),
-      also('lash on the card', intake?.lash !== undefined && exhaust?.lash !== undefined),
-      also('centrelines', intake?.centreline !== undefined && exhaust?.centreline !== undefined),
-    ];
-  },
   page: (_, input) => specPage(STEP, input),
   forms: [specFormPost({ path: '/spec/cam', reason: 'cam card', to: ({ part }) => afterSpec(STEP, part) })],
   corrections: [],

@@ -1,12 +1,10 @@
 import { newTipMark } from '../../../shared/schemas/tip-mark.ts';
 import { judgedMarks } from '../../assessment/tip-marks/judged.ts';
-import { also, hasEvent, hasWorking } from '../../call/needs.ts';
 import { defineStep, NO_FINDINGS } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
 import { workedForm } from '../../call/worked/worked-form.ts';
 import { workedPage } from '../../call/worked/worked-page.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
-import { TIP_MARK_EVENTS } from '../../records/tip-marks/events.ts';
 import { keepTipMark } from '../../records/tip-marks/tip-marks.ts';
 import { markCorrection } from './correction.ts';
 import { type GeometryData, geometry } from './parts.ts';
@@ -29,17 +27,6 @@ export const geometryStep = defineStep({
     computations,
     marks: judgedMarks(context.record),
   }),
-  needs: (context) => {
-    const { cam, rockers } = context.build.spec;
-    const lift = cam?.intake?.lobeLift ?? cam?.exhaust?.lobeLift;
-    // The least sweep is calculated from what the build says, or kept by itself.
-    const known =
-      rockers?.pivotToTip !== undefined && rockers.nominalRatio !== undefined && lift !== undefined;
-    return [
-      also('a tip mark: its width, then its place', hasEvent(context, TIP_MARK_EVENTS['tip-mark-kept'])),
-      also('arm and lift, for the least sweep', known || hasWorking(context, 'roller-sweep')),
-    ];
-  },
   page: (loaded, input) => workedPage(geometry, loaded, input),
   forms: [
     stepForm({

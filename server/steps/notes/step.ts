@@ -1,5 +1,4 @@
 import { newNote } from '../../../shared/schemas/commands.ts';
-import { must } from '../../call/needs.ts';
 import { defineStep, NO_FINDINGS } from '../../call/step.ts';
 import { freeForm, stepForm } from '../../call/step-form.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
@@ -24,15 +23,6 @@ export const notesStep = defineStep({
     how: 'What was said and promised on this call is here. Add a note if something is wrong or missing.',
   },
   load: () => undefined,
-  needs: ({ notes }) => [
-    must(
-      'what was found or advised',
-      notes.some((note) => note.kind !== 'promise'),
-    ),
-    ...notes
-      .filter((note) => note.kind === 'promise' && note.doneAt === undefined)
-      .map((note) => must(`promise open: ${note.body.slice(0, 80)}`, false)),
-  ],
   page: (_, { context, rejected }) => notesPage(context, rejected),
   forms: [
     stepForm({

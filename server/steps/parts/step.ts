@@ -1,5 +1,4 @@
 import { newArm, placeArm } from '../../../shared/schemas/commands.ts';
-import { must } from '../../call/needs.ts';
 import { specFormPost } from '../../call/spec/spec-form-post.ts';
 import { defineStep, NO_FINDINGS } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
@@ -22,11 +21,6 @@ export const partsStep = defineStep({
     how: 'Clean the mark, read it word for word. Put a felt-pen letter on each arm before you move it.',
   },
   load: () => undefined,
-  needs: ({ arms, now, build }) => [
-    must('an arm with its marks', arms.length > 0),
-    must('which valve it sits on', now.length > 0),
-    must('ratio the rockers are sold as', build.spec.rockers?.nominalRatio !== undefined),
-  ],
   page: (_, input) => partsPage(input),
   forms: [
     specFormPost({

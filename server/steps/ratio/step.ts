@@ -1,9 +1,7 @@
-import { defineStep } from '../../call/step.ts';
+import { defineStep, NO_FINDINGS } from '../../call/step.ts';
 import { passCorrection } from './correct-reading.ts';
 import { ratioForms } from './forms.ts';
-import { foundRatios, nextOnEngine } from './found.ts';
 import { loadExplanations } from './load.ts';
-import { ratioNeeds } from './needs.ts';
 import { ratioPage } from './ratio-page.ts';
 import { ratioReport } from './report.ts';
 import { rawPasses } from './takeover.ts';
@@ -21,17 +19,11 @@ export const ratioStep = defineStep({
     how: 'Turn by hand in running direction to full lift. Read the small hand first, then the needle. Go on to the base circle and look at the zero.',
   },
   load: loadExplanations,
-  needs: ratioNeeds,
   page: ratioPage,
   forms: ratioForms,
   corrections: [passCorrection],
   told: RATIO_TOLD,
-  findings: (explained, context) => ({
-    found: foundRatios(context),
-    notKnown: [],
-    stop: [],
-    next: nextOnEngine(context, explained),
-  }),
+  findings: () => NO_FINDINGS,
   cautions: (_, { ratios }) => ratios.flatMap(({ cautions }) => cautions),
   report: (explained, context) => [{ name: 'ratio', components: ratioReport(context, explained) }],
   takeover: (_, context) => rawPasses(context),

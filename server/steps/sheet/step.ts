@@ -1,12 +1,11 @@
 import { type Sheet, sheetOf } from '../../assessment/sheet/sheet.ts';
 import type { CallContext } from '../../call/context.ts';
-import { also, hasEvent } from '../../call/needs.ts';
-import { defineStep, GAP_SHORT } from '../../call/step.ts';
+import { defineStep, NO_FINDINGS } from '../../call/step.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
+import { happened } from '../../events/read-events.ts';
 import { SHEET_EVENTS } from '../../records/sheet/events.ts';
 import { sheetCorrection } from './correction.ts';
 import { sheetForms } from './forms.ts';
-import { foundOnSheet, swapToDo } from './found.ts';
 import { sheetReport } from './report.ts';
 import { sheetPage } from './sheet-page.ts';
 import { sheetItems } from './takeover.ts';
@@ -15,7 +14,8 @@ import { SHEET_TOLD } from './tape-text.ts';
 /** Rows for the valves, where the call is about telling one from its siblings and none was read yet. */
 function valvesToRead(context: CallContext): string[] {
   const cylinders = context.build.spec.engine?.cylinders ?? 0;
-  if (context.plan.logFirst !== true || hasEvent(context, SHEET_EVENTS['sheet-readings-kept'])) return [];
+  if (context.plan.logFirst !== true || happened(context.events, SHEET_EVENTS['sheet-readings-kept']))
+    return [];
   return Array.from({ length: cylinders }, (_, index) => [
     `${index + 1} intake`,
     `${index + 1} exhaust`,
@@ -33,19 +33,11 @@ export const sheetStep = defineStep({
     how: 'One valve after the other, the same way each time: lobe first, then the valve. A wire that goes and the next that does not is a reading: give both.',
   },
   load: ({ context }): Sheet => sheetOf(context.record, 'firing'),
-  needs: (context) => [
-    also('lobe lift and valve lift, valve by valve', hasEvent(context, SHEET_EVENTS['sheet-readings-kept'])),
-  ],
   page: sheetPage,
   forms: sheetForms,
   corrections: [sheetCorrection],
   told: SHEET_TOLD,
-  findings: (sheet) => ({
-    found: foundOnSheet(sheet),
-    notKnown: [],
-    stop: sheet.stop ? [GAP_SHORT] : [],
-    next: swapToDo(sheet),
-  }),
+  findings: () => NO_FINDINGS,
   cautions: () => [],
   report: (sheet, context) => [{ name: 'sheet', components: sheetReport(context, sheet) }],
   takeover: (sheet, context) => sheetItems(context, sheet),

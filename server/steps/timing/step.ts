@@ -1,4 +1,3 @@
-import { also, hasWorking } from '../../call/needs.ts';
 import { defineStep, NO_FINDINGS } from '../../call/step.ts';
 import { NOT_YET } from '../../call/takeover-items.ts';
 import type { WorkedData } from '../../call/worked/part.ts';
@@ -21,10 +20,6 @@ export const timingStep = defineStep({
     how: 'Positive stop in, plugs out, turn gently by hand to contact, one way and the other; never the starter. Take the stop out again.',
   },
   load: ({ context, computations }): WorkedData => ({ workings: context.workings, computations }),
-  needs: (context) => [
-    also('both readings at the stop', hasWorking(context, 'top-dead-centre')),
-    also('centreline, from equal drop or from events', hasWorking(context, 'centreline')),
-  ],
   page: (loaded, input) => workedPage(timing, loaded, input),
   forms: [workedForm(timing)],
   corrections: [],

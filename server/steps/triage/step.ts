@@ -1,5 +1,4 @@
 import { triage } from '../../../shared/schemas/commands.ts';
-import { must } from '../../call/needs.ts';
 import { defineStep, NO_FINDINGS } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
@@ -18,11 +17,6 @@ export const triageStep = defineStep({
     how: 'Look before you turn anything: bent pushrods, a loose rocker, a tight spot, metal in the oil.',
   },
   load: () => undefined,
-  needs: ({ call }) => [
-    must('runs, has run or apart', call.engineState !== 'not-asked'),
-    must('anything hit, bent, loose or tight', call.contact !== 'not-asked'),
-    ...(call.held ? [must('the hold to be lifted', false)] : []),
-  ],
   page: (_, { context, rejected }) => triagePage(context, rejected),
   forms: [
     stepForm({

@@ -73,7 +73,7 @@ describe('the lash log: growth over .004 is asked about, common practice, no pub
     };
     const call = {
       ...PLAIN.call,
-      stopsLifted: [{ stopId: 'stop:lash-grew-again:3-exhaust', reason: 'new valve' }],
+      stopsLifted: lashPart(evidence).stop.map(({ id, entryId = '' }) => ({ stopId: id, entryId })),
     };
     const stops = (given: Evidence) => stopReasons(given, lashPart(given).stop).length;
     expect([stops(answered), stops({ ...evidence, call }), stops({ ...answered, call })]).toEqual([1, 1, 0]);

@@ -31,6 +31,7 @@ export const PLAIN: Evidence = {
   part: [],
   answers: [],
   workings: [],
+  notes: [],
   catalogueRatios: [],
   limits: {},
 };

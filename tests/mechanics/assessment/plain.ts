@@ -26,6 +26,7 @@ export const nothingKnown: Evidence = {
   part: [],
   answers: [],
   workings: [],
+  notes: [],
   catalogueRatios: [],
   limits: {},
 };

@@ -22,9 +22,9 @@ describe('stops: trade practice 1, stop-turning rule, and 6, Safety', () => {
   });
 
   test('contact is lifted by a person, with a reason; a hold by taking it off', () => {
-    const lifted = { stopsLifted: [{ stopId: 'stop:contact', reason: 'valve changed, seat cut' }] };
+    const lifted = { stopsLifted: [{ stopId: 'stop:contact' }] };
     expect(codes(call({ contact: 'something', ...lifted }))).toEqual([]);
-    const held = { hold: { reason: 'wait' }, stopsLifted: [{ stopId: 'stop:held', reason: 'why not' }] };
+    const held = { hold: { reason: 'wait' }, stopsLifted: [{ stopId: 'stop:held' }] };
     expect(codes(call(held))).toEqual(['held']);
   });
 
@@ -34,7 +34,7 @@ describe('stops: trade practice 1, stop-turning rule, and 6, Safety', () => {
     const [stop] = stopReasons(evidence, sheetPart(evidence).stop);
     const lifted: Evidence = {
       ...evidence,
-      call: { ...evidence.call, stopsLifted: [{ stopId: stop?.id ?? '', reason: 'looks fine' }] },
+      call: { ...evidence.call, stopsLifted: [{ stopId: stop?.id ?? '' }] },
     };
     expect(codes(lifted)).toEqual(['gap-short']);
     expect(codes({ ...lifted, sheet: [{ ...short, standing: false }] })).toEqual([]);
@@ -46,7 +46,7 @@ describe('stops: trade practice 1, stop-turning rule, and 6, Safety', () => {
     const question = part.questions.find(({ code }) => code === 'lobe-worn');
     const lift = {
       ...evidence.call,
-      stopsLifted: [{ stopId: 'stop:lobe-worn:2-intake', reason: 'new cam' }],
+      stopsLifted: part.stop.map(({ id, entryId = '' }) => ({ stopId: id, entryId })),
     };
     expect(codes({ ...evidence, call: lift })).toEqual(['lobe-worn']);
     const answers = [

@@ -1,7 +1,6 @@
-import type { Headline, Judgement, Subject } from '../assessment.ts';
+import type { Headline, Judgement, StopReason, Subject } from '../assessment.ts';
 import { gapSaid } from '../common/gap-said.ts';
 import { inches, keyOf, listed, nominalSaid, subjectSaid, upperFirst } from '../common/said.ts';
-import type { RaisedStop } from '../stop.ts';
 import type { ChangeDetail, ChangeGap } from './detail.ts';
 
 /** `1 intake with the planned 1.65` */
@@ -61,8 +60,8 @@ export function changeHeadline(detail: Omit<ChangeDetail, 'id'>, id: string): He
 }
 
 /** A gap that comes out short: calculated, so that a person may lift it with a reason before it is measured. */
-export function shortStops(detail: Omit<ChangeDetail, 'id'>): RaisedStop[] {
-  return detail.gaps.flatMap((gap): RaisedStop[] => {
+export function shortStops(detail: Omit<ChangeDetail, 'id'>): StopReason[] {
+  return detail.gaps.flatMap((gap): StopReason[] => {
     const { after, word, name, title, limit } = gap;
     if (after?.basis !== 'calculated' || word !== 'short') return [];
     return [

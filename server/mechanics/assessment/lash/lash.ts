@@ -1,7 +1,7 @@
 import { lashGrowths } from '../../lash/growth.ts';
 import { grewAgain, lashQuestions } from '../../lash/lash-questions.ts';
 import type { LashGrowth, LashLine, LashQuestion } from '../../lash/types.ts';
-import type { AssessedQuantity, AssessedQuestion, Headline, Subject } from '../assessment.ts';
+import type { AssessedQuantity, AssessedQuestion, Headline, StopReason, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { gapSaid } from '../common/gap-said.ts';
 import { limitNamed } from '../common/limits.ts';
@@ -9,7 +9,6 @@ import { lashLogOf } from '../common/newest-lash.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
-import type { RaisedStop } from '../stop.ts';
 import type { LashDetail, LashValveDetail } from './detail.ts';
 
 const asLine = ({ cylinder, valve, gap, moment, engine, nut }: LashEvidence): LashLine => ({
@@ -81,7 +80,7 @@ function stopOf(
   growth: LashGrowth,
   questions: readonly AssessedQuestion[],
   valves: readonly LashValveDetail[],
-): RaisedStop {
+): StopReason {
   const about = valveSubject(growth);
   const own = questions.filter((each) => aboutValve(each, growth));
   const newest = valves

@@ -1,9 +1,8 @@
 import { markQuestions } from '../../tip-mark/mark-questions.ts';
 import type { MarkContext, MarkQuestion } from '../../tip-mark/types.ts';
-import type { AssessedQuestion } from '../assessment.ts';
+import type { AssessedQuestion, StopReason } from '../assessment.ts';
 import { placeOf } from '../common/said.ts';
 import type { TipMarkEvidence } from '../evidence.ts';
-import type { RaisedStop } from '../stop.ts';
 import { markOf } from './order.ts';
 
 /** A mark at the edge is asked of each mark that has it, not of the best one alone: the worst stands. */
@@ -18,7 +17,7 @@ export function edges(
   );
 }
 
-export function edgeStop(mark: TipMarkEvidence, question: AssessedQuestion): RaisedStop {
+export function edgeStop(mark: TipMarkEvidence, question: AssessedQuestion): StopReason {
   return {
     id: `stop:mark-at-the-edge:${mark.id}`,
     code: 'mark-at-the-edge',

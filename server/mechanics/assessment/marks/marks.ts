@@ -1,13 +1,12 @@
 import { markQuestions } from '../../tip-mark/mark-questions.ts';
 import type { MarkQuestion } from '../../tip-mark/types.ts';
-import type { AssessedQuestion, Headline } from '../assessment.ts';
+import type { AssessedQuestion, Headline, StopReason } from '../assessment.ts';
 import type { ValveRatio } from '../change/input.ts';
 import { asked } from '../common/asked.ts';
 import { limitNamed } from '../common/limits.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { byId, byPlace, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, LimitEvidence, TipMarkEvidence } from '../evidence.ts';
-import type { RaisedStop } from '../stop.ts';
 import type { MarkedValveDetail, MarksDetail } from './detail.ts';
 import { edgeStop, edges } from './edges.ts';
 import { leastSweepOf } from './least-sweep.ts';
@@ -17,7 +16,7 @@ import { markJudgement, sweepQuantity } from './said.ts';
 interface Asked {
   readonly valve: MarkedValveDetail;
   readonly questions: readonly AssessedQuestion[];
-  readonly stop: readonly RaisedStop[];
+  readonly stop: readonly StopReason[];
 }
 
 function valveOf(

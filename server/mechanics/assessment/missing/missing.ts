@@ -1,78 +1,75 @@
-import type { Missing, StepName } from '../assessment.ts';
+import { planOf } from '../../../../shared/goals.ts';
+import { STEP_NAMES, type StepName } from '../../../../shared/steps.ts';
+import type { Missing, StepNeed } from '../assessment.ts';
 import { upperFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
-import type { GoalName } from '../words.ts';
 import type { Need } from './need.ts';
 import { ofBuild, ofCam, ofTriage } from './of-build.ts';
+import { ofNotes } from './of-notes.ts';
 import { ofIdentify, ofParts } from './of-parts.ts';
 import { ofRatio } from './of-ratio.ts';
 import { ofAdjuster, ofConsequences, ofGeometry, ofSheet, ofTiming } from './of-rest.ts';
 
-/** The steps that a goal is about, in the order of its plan; the first question of the call goes before all. */
-const PLAN: Readonly<Record<GoalName, readonly StepName[]>> = {
-  identify: ['identify'],
-  'verify-ratio': ['parts', 'cam', 'ratio'],
-  'choose-ratio': ['cam', 'parts', 'build', 'consequences'],
-  'clearances-after-a-change': ['parts', 'cam', 'build', 'consequences'],
-  geometry: ['geometry'],
-  'cam-timing': ['cam', 'timing'],
-  adjuster: ['adjuster'],
-  'noise-or-failure': ['adjuster', 'sheet'],
-  'returned-part': ['parts', 'identify'],
+/** What each step asks for. A step that is left out does not compile. */
+const NEEDS: Readonly<
+  Record<StepName, (evidence: Evidence, explained: readonly GroupExplained[]) => readonly Need[]>
+> = {
+  triage: ofTriage,
+  build: ofBuild,
+  cam: ofCam,
+  parts: ofParts,
+  identify: ofIdentify,
+  ratio: (_, explained) => ofRatio(explained),
+  sheet: ofSheet,
+  consequences: (evidence, explained) =>
+    ofConsequences(
+      evidence,
+      explained.some(({ result }) => result !== undefined),
+    ),
+  geometry: ofGeometry,
+  timing: ofTiming,
+  adjuster: ofAdjuster,
+  notes: ofNotes,
 };
-
-function needsOf(step: StepName, evidence: Evidence, explained: readonly GroupExplained[]): Need[] {
-  switch (step) {
-    case 'triage':
-      return ofTriage(evidence);
-    case 'build':
-      return ofBuild(evidence);
-    case 'cam':
-      return ofCam(evidence);
-    case 'parts':
-      return ofParts(evidence);
-    case 'identify':
-      return ofIdentify(evidence);
-    case 'ratio':
-      return ofRatio(explained);
-    case 'sheet':
-      return ofSheet(evidence);
-    case 'consequences':
-      return ofConsequences(
-        evidence,
-        explained.some(({ result }) => result !== undefined),
-      );
-    case 'geometry':
-      return ofGeometry(evidence);
-    case 'timing':
-      return ofTiming(evidence);
-    case 'adjuster':
-      return ofAdjuster(evidence);
-    case 'notes':
-      return [];
-  }
-}
 
 export interface Lacking {
   readonly step: StepName;
   readonly need: Need;
 }
 
-/** What the goal of the call still lacks, in the order of its plan. */
-export function lackingFor(evidence: Evidence, explained: readonly GroupExplained[]): Lacking[] {
-  const steps: readonly StepName[] = ['triage', ...PLAN[evidence.call.goal]];
-  return steps.flatMap((step) =>
-    needsOf(step, evidence, explained)
-      .filter(({ have }) => !have)
-      .map((need) => ({ step, need })),
+/** All that is asked for, step by step; the answer waits only for what the goal of the call is about. */
+export function needsOf(evidence: Evidence, explained: readonly GroupExplained[]): Lacking[] {
+  const { asks, waitsFor } = planOf(evidence.call.goal);
+  const counts = (step: StepName): boolean => step === 'triage' || step === 'notes' || asks.includes(step);
+  return STEP_NAMES.flatMap((step) =>
+    NEEDS[step](evidence, explained).map((need) => ({
+      step,
+      need: { ...need, must: counts(step) && (need.must || (waitsFor.includes(step) && need.forAnswer)) },
+    })),
   );
 }
 
-export const missingOf = (lacking: readonly Lacking[]): Missing[] =>
-  lacking.map(({ step, need }) => ({
-    id: `missing:${step}:${need.code}`,
+/** What the goal of the call still lacks, in the order of its plan; the first question of the call goes before all. */
+export function lackingFor(needs: readonly Lacking[], evidence: Evidence): Lacking[] {
+  const steps: readonly StepName[] = ['triage', ...planOf(evidence.call.goal).asks];
+  return steps.flatMap((step) => needs.filter((each) => each.step === step && !each.need.have));
+}
+
+const said = ({ step, need }: Lacking): Missing => ({
+  id: `missing:${step}:${need.code}`,
+  step,
+  sentence: `${upperFirst(need.what)}.`,
+  must: need.must,
+});
+
+export const missingOf = (lacking: readonly Lacking[]): Missing[] => lacking.map(said);
+
+export const stepNeeds = (needs: readonly Lacking[]): StepNeed[] =>
+  needs.map(({ step, need }) => ({
+    id: `need:${step}:${need.code}`,
     step,
-    sentence: `${upperFirst(need.what)}.`,
+    what: need.what,
+    have: need.have,
     must: need.must,
   }));

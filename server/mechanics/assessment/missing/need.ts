@@ -1,5 +1,3 @@
-import type { StepName } from '../assessment.ts';
-
 /** One thing that a step asks for. */
 export interface Need {
   /** What it is; makes the id, with its step. */
@@ -11,13 +9,13 @@ export interface Need {
   readonly have: boolean;
   /** The answer of the call waits for it. */
   readonly must: boolean;
+  /** It is waited for where the step's own figures are the answer. */
+  readonly forAnswer: boolean;
   /** It takes turning the engine. */
   readonly turns: boolean;
 }
 
-export type NeedsOfSteps = Readonly<Partial<Record<StepName, readonly Need[]>>>;
-
-type More = Partial<Pick<Need, 'must' | 'turns'>>;
+type More = Partial<Pick<Need, 'must' | 'turns' | 'forAnswer'>>;
 
 export const need = (code: string, what: string, ask: string, have: boolean, more: More = {}): Need => ({
   code,
@@ -25,10 +23,13 @@ export const need = (code: string, what: string, ask: string, have: boolean, mor
   ask,
   have,
   must: false,
+  forAnswer: false,
   turns: false,
   ...more,
 });
 
+/** The answer waits for it where this step is what the call is about. */
+export const ANSWER: More = { forAnswer: true };
 export const MUST: More = { must: true };
 export const MUST_TURN: More = { must: true, turns: true };
 export const TURN: More = { turns: true };

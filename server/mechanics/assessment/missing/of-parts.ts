@@ -1,8 +1,7 @@
+import { planOf } from '../../../../shared/goals.ts';
 import type { Evidence } from '../evidence.ts';
 import { ratioOfStamp } from '../ratio/marks.ts';
-import { MUST, type Need, need } from './need.ts';
-
-const CHANGES: ReadonlySet<string> = new Set(['choose-ratio', 'clearances-after-a-change']);
+import { ANSWER, MUST, type Need, need } from './need.ts';
 
 export const ofParts = ({ arms, seats, rockers, call }: Evidence): Need[] => [
   need(
@@ -21,7 +20,7 @@ export const ofParts = ({ arms, seats, rockers, call }: Evidence): Need[] => [
     rockers.soldAs !== undefined || arms.some((arm) => ratioOfStamp(arm) !== undefined),
     MUST,
   ),
-  ...(CHANGES.has(call.goal)
+  ...(planOf(call.goal).isChange
     ? [
         need(
           'planned',
@@ -35,10 +34,9 @@ export const ofParts = ({ arms, seats, rockers, call }: Evidence): Need[] => [
 ];
 
 /** The part is off the engine: nothing of it needs turning. */
-export function ofIdentify({ part, call }: Evidence): Need[] {
+export function ofIdentify({ part }: Evidence): Need[] {
   const read = (...kinds: readonly string[]) =>
     part.filter(({ standing, kind }) => standing && kinds.includes(kind)).length;
-  const asked = call.goal === 'identify' ? MUST : {};
   const holes = read('hole-across-trunnion');
   return [
     need(
@@ -46,16 +44,16 @@ export function ofIdentify({ part, call }: Evidence): Need[] {
       `the hole across the trunnion, both ways: ${Math.min(holes, 2)} of 2`,
       'Measure the hole across the trunnion, then once more at a right angle.',
       holes >= 2,
-      asked,
+      ANSWER,
     ),
     need(
       'width',
       'the width across the trunnion',
       'Measure the width across the trunnion, ends included.',
       read('width-across-trunnion') > 0,
-      asked,
+      ANSWER,
     ),
-    need('rings', 'the retaining rings', 'Look whether retaining rings show.', read('rings') > 0, asked),
+    need('rings', 'the retaining rings', 'Look whether retaining rings show.', read('rings') > 0, ANSWER),
     need(
       'sizes',
       'roller, body and arms',

@@ -13,6 +13,8 @@ export interface NextGiven {
   readonly closed: boolean;
   readonly stop: readonly StopReason[];
   readonly lacking: readonly Lacking[];
+  /** What is still to be said or done at the end of the call. */
+  readonly atEnd: readonly Lacking[];
   readonly questions: readonly AssessedQuestion[];
   readonly explained: readonly GroupExplained[];
 }
@@ -72,21 +74,36 @@ function readingNext(explained: readonly GroupExplained[]): NextAction | undefin
   };
 }
 
-const NOTES: NextAction = {
-  id: 'next:notes',
-  action: 'say-what-was-found',
+const WHOLE = 'Everything that was asked for is there.';
+
+const CLOSE: NextAction = {
+  id: 'next:notes:close',
+  action: 'close',
   step: 'notes',
   about: BUILD,
-  sentence: 'Say what was found, and who does what by when.',
-  reason: 'Everything that was asked for is there.',
+  sentence: 'Nothing is left to read or to say: close the call.',
+  reason: WHOLE,
   turns: false,
 };
+
+/** With nothing left to read: what was found is said, then what was promised is kept. */
+function endingNext(atEnd: readonly Lacking[]): NextAction {
+  const found = lackingNext(atEnd, true);
+  return found === undefined ? CLOSE : { ...found, reason: WHOLE };
+}
 
 /**
  * The one thing worth most now: under a stop what the stop needs; else what the goal lacks, the test of a strong doubt,
  * the reading that tells most, the next step of the goal's plan, and at the end what was found.
  */
-export function nextOf({ closed, stop, lacking, questions, explained }: NextGiven): NextAction | undefined {
+export function nextOf({
+  closed,
+  stop,
+  lacking,
+  atEnd,
+  questions,
+  explained,
+}: NextGiven): NextAction | undefined {
   const [first] = stop;
   if (first !== undefined) return actionUnder(first);
   if (closed) return undefined;
@@ -95,6 +112,6 @@ export function nextOf({ closed, stop, lacking, questions, explained }: NextGive
     questionNext(questions) ??
     readingNext(explained) ??
     lackingNext(lacking, false) ??
-    NOTES
+    endingNext(atEnd)
   );
 }

@@ -1,4 +1,5 @@
-import type { AssessedQuestion, StepName } from '../assessment.ts';
+import type { StepName } from '../../../../shared/steps.ts';
+import type { AssessedQuestion } from '../assessment.ts';
 
 /** Doubts that are settled by asking, looking or entering again: nothing is turned for them. */
 const BY_ASKING: ReadonlySet<string> = new Set([

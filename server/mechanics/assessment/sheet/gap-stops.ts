@@ -1,11 +1,11 @@
 import { SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
+import type { StopReason } from '../assessment.ts';
 import { gapSaid } from '../common/gap-said.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
-import type { RaisedStop } from '../stop.ts';
 import type { JudgedGap } from './gap.ts';
 
 /** A gap that was read short stops everything until its reading is struck out with a reason. */
-export function gapStop({ entry, gap, limit, word }: JudgedGap): RaisedStop[] {
+export function gapStop({ entry, gap, limit, word }: JudgedGap): StopReason[] {
   if (word !== 'short') return [];
   return [
     {

@@ -1,15 +1,14 @@
 import { allowance, allowanceSource } from '../../kit/allowances.ts';
-import type { AssessedQuestion } from '../assessment.ts';
+import type { AssessedQuestion, StopReason } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
-import type { RaisedStop } from '../stop.ts';
 import type { SheetSideDetail } from './detail.ts';
 import type { SheetRow } from './rows.ts';
 
 export interface WornLobe {
   readonly question: AssessedQuestion;
-  readonly stop: RaisedStop;
+  readonly stop: StopReason;
 }
 
 const CHOICES: AssessedQuestion['answers'] = [

@@ -71,7 +71,10 @@ export function numbered(evidence: Evidence): Evidence {
 function liftedOf(chance: Chance, evidence: Evidence): Pick<Evidence['call'], 'stopsLifted'> {
   if (chance.happens(0.85)) return {};
   return {
-    stopsLifted: assess(evidence).stop.map(({ id }) => ({ stopId: id, reason: 'looked at by a shop' })),
+    stopsLifted: assess(evidence).stop.map(({ id, entryId }) => ({
+      stopId: id,
+      ...(entryId === undefined ? {} : { entryId }),
+    })),
   };
 }
 
@@ -96,6 +99,7 @@ export function buildOf(seed: number): Evidence {
     part: partOf(chance),
     answers: [],
     workings: [],
+    notes: [],
     catalogueRatios: chance.happens(0.5) ? [1.5, 1.6, 1.73, 1.85] : [],
     limits: {},
   };

@@ -1,6 +1,6 @@
 import type { Evidence, Side } from '../../../../server/mechanics/assessment/evidence.ts';
-import type { GoalName } from '../../../../server/mechanics/assessment/words.ts';
 import { DEG, IN, LBF, LBF_PER_IN } from '../../../../server/mechanics/kit/si.ts';
+import type { Goal } from '../../../../shared/goals.ts';
 import type { Chance } from '../../explain-readings/random.ts';
 
 /** Invented figures within what such engines have; the laws hold for any of them, so none needs a source. */
@@ -20,7 +20,7 @@ export function known<T extends object>(given: { [Key in keyof T]?: T[Key] | und
 
 export const thou = (inches: number): number => (Math.round(inches * 1000) / 1000) * IN;
 
-const GOALS: readonly GoalName[] = [
+const GOALS: readonly Goal[] = [
   'identify',
   'verify-ratio',
   'verify-ratio',
