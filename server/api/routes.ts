@@ -3,6 +3,7 @@ import { z } from 'zod';
 import type { Deps } from '../web/deps.ts';
 import { addNamedSchemas } from '../web/openapi.ts';
 import { accessApi } from './access.ts';
+import { assessmentApi } from './assessment.ts';
 import { buildsApi } from './builds.ts';
 import { callsApi } from './calls.ts';
 import { catalogueApi } from './catalogue.ts';
@@ -31,6 +32,7 @@ export function apiRoutes(app: FastifyInstance, deps: Deps): void {
   sharingApi(app, deps);
   catalogueApi(app, deps);
   buildsApi(app, deps);
+  assessmentApi(app, deps);
   identificationApi(app, deps);
   readingsApi(app, deps);
   sheetApi(app, deps);
