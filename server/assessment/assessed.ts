@@ -1,9 +1,25 @@
+import { createHash } from 'node:crypto';
+import { KeptFew } from '../../shared/kept-few.ts';
 import { assess } from '../mechanics/assessment/assess.ts';
 import type { Assessment } from '../mechanics/assessment/assessment.ts';
 import { notFound } from '../problems/failure.ts';
 import type { Call } from '../records/calls/calls.ts';
 import { type BuildRecord, callOf } from '../records/whole-build/build-record.ts';
 import { evidenceOf } from './evidence.ts';
+
+/** As many as the calls that a few desks have open at a time. */
+const MOST_KEPT = 300;
+const kept = new KeptFew<Assessment>(MOST_KEPT);
+
+/**
+ * Everything that is said about a build, for one of its calls. Evidence that is the same to the letter has the same
+ * assessment, whoever asks: weighing it again for every page of a call would cost more than the page.
+ */
+export function assessedFor(record: BuildRecord, call: Call): Assessment {
+  const evidence = evidenceOf(record, call);
+  const key = createHash('sha256').update(JSON.stringify(evidence)).digest('base64');
+  return kept.getOr(key, () => assess(evidence));
+}
 
 /** The call that is talked about: the one that is named, else the newest open one, else the newest. */
 function callMeant(record: BuildRecord, callId: string | undefined): Call {
@@ -14,6 +30,5 @@ function callMeant(record: BuildRecord, callId: string | undefined): Call {
   return call;
 }
 
-/** Everything that is said about a build, for one of its calls. */
 export const assessed = (record: BuildRecord, callId?: string): Assessment =>
-  assess(evidenceOf(record, callMeant(record, callId)));
+  assessedFor(record, callMeant(record, callId));

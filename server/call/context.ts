@@ -1,10 +1,9 @@
 import { type GoalPlan, planOf } from '../../shared/goals.ts';
-import { evidenceOf } from '../assessment/evidence.ts';
+import { assessedFor } from '../assessment/assessed.ts';
 import { type SetUpRatio, setUpRatio } from '../assessment/ratio/ratio.ts';
 import type { Principal } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
 import type { RecordedEvent } from '../events/build-events.ts';
-import { assess } from '../mechanics/assessment/assess.ts';
 import type { Assessment } from '../mechanics/assessment/assessment.ts';
 import { Failure } from '../problems/failure.ts';
 import type { Answer } from '../records/answers/answers.ts';
@@ -83,7 +82,7 @@ function contextOf(req: PageRequest, callId: string, record: BuildRecord): CallC
     side: req.side,
     base: baseOf(req),
     record,
-    assessment: assess(evidenceOf(record, call)),
+    assessment: assessedFor(record, call),
     call,
     plan: planOf(call.goal),
     build: record.build,

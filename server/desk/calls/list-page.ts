@@ -1,15 +1,19 @@
 import { GOALS, sentence } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/part.ts';
+import { assessmentsOf } from '../../assessment/of-calls.ts';
 import type { Tx } from '../../database/database.ts';
+import type { Assessment } from '../../mechanics/assessment/assessment.ts';
 import { type ListedCall, listCalls } from '../../records/calls/list-calls.ts';
-import { waitingFor } from '../../records/calls/waiting.ts';
 import { momentText } from '../../web/dates.ts';
 import type { PageRequest } from '../../web/page-route.ts';
 import type { Page } from '../../web/pages/render.ts';
+import { waitingText } from './waiting-text.ts';
 
 const PER_PAGE = 25;
 
-function callsTable(calls: readonly ListedCall[], waits: ReadonlyMap<string, string>): Component {
+const waitingOf = (said: Assessment | undefined): string => (said === undefined ? '' : waitingText(said));
+
+function callsTable(calls: readonly ListedCall[], said: ReadonlyMap<string, Assessment>): Component {
   return {
     template: '/parts/table',
     data: {
@@ -27,7 +31,7 @@ function callsTable(calls: readonly ListedCall[], waits: ReadonlyMap<string, str
           { text: call.buildLabel, href: `/calls/${call.id}`, why: `opened ${momentText(call.openedAt)}` },
           call.callerName || 'not said',
           sentence(GOALS, call.goal),
-          waits.get(call.id) ?? '',
+          waitingOf(said.get(call.id)),
         ],
       })),
     },
@@ -86,7 +90,7 @@ export async function listPage(tx: Tx, req: PageRequest): Promise<Page> {
     limit: PER_PAGE + 1,
   });
   const calls = found.slice(0, PER_PAGE);
-  const waits = await waitingFor(tx, req.principal, calls);
+  const said = await assessmentsOf(tx, req.principal, calls);
   const more = found.length > PER_PAGE;
   return {
     template: 'calls',
@@ -98,7 +102,7 @@ export async function listPage(tx: Tx, req: PageRequest): Promise<Page> {
         calls.length === 0
           ? [emptyList(search)]
           : [
-              callsTable(calls, waits),
+              callsTable(calls, said),
               ...(more || before !== undefined ? [pager(calls, more, search, before)] : []),
             ],
     },

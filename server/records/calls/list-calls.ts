@@ -5,6 +5,8 @@ import { type Call, toCall } from './calls.ts';
 
 export interface ListedCall extends Call {
   readonly buildLabel: string;
+  /** Grows with every change of the build. */
+  readonly buildVersion: number;
 }
 
 /** The shop's calls, newest first; `search` looks in number, caller, build and goal. */
@@ -25,7 +27,7 @@ export async function listCalls(
       join.onRef('build.shop_id', '=', 'call.shop_id').onRef('build.id', '=', 'call.build_id'),
     )
     .selectAll('call')
-    .select('build.label as build_label')
+    .select(['build.label as build_label', 'build.version as build_version'])
     .where('call.shop_id', '=', principal.shopId)
     .$if(options.before !== undefined, (query) => query.where('call.number', '<', options.before ?? 0))
     .$if(options.search !== undefined && options.search !== '', (query) =>
@@ -41,5 +43,9 @@ export async function listCalls(
     .orderBy('call.number', 'desc')
     .limit(options.limit)
     .execute();
-  return rows.map((row) => ({ ...toCall(row), buildLabel: row.build_label }));
+  return rows.map((row) => ({
+    ...toCall(row),
+    buildLabel: row.build_label,
+    buildVersion: row.build_version,
+  }));
 }
