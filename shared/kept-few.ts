@@ -2,7 +2,11 @@
 export class KeptFew<Value> {
   private readonly kept = new Map<string, Value>();
 
-  constructor(private readonly most: number) {}
+  private readonly most: number;
+
+  constructor(most: number) {
+    this.most = most;
+  }
 
   get(key: string): Value | undefined {
     const value = this.kept.get(key);

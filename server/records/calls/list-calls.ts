@@ -27,7 +27,7 @@ export async function listCalls(
       join.onRef('build.shop_id', '=', 'call.shop_id').onRef('build.id', '=', 'call.build_id'),
     )
     .selectAll('call')
-    .select(['build.label as build_label', 'build.version as build_version'])
+    .select(['build.label as build_label', 'build.last_seq as build_version'])
     .where('call.shop_id', '=', principal.shopId)
     .$if(options.before !== undefined, (query) => query.where('call.number', '<', options.before ?? 0))
     .$if(options.search !== undefined && options.search !== '', (query) =>
