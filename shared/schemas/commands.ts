@@ -75,6 +75,7 @@ export const correctReading = z.strictObject({
 export const answerQuestion = z
   .strictObject({
     question: someWords('which question', 100),
+    questionId: someWords('the id of the question in the assessment', 400).optional(),
     setUpId: z.uuid().optional().meta({ description: 'the set-up it was asked about' }),
     answer: someWords('what the person found', 2000),
     code: z

@@ -128,6 +128,7 @@ describe('a question and its answer', () => {
     code: '',
     found: undefined,
     setUpId: 'a',
+    questionId: undefined,
     seq: 4,
     by: 'B',
     at: new Date(0),

@@ -45,6 +45,7 @@ export interface AnswerTable extends Author {
   set_up_id: Fixed<string | null>;
   question: Fixed<string>;
   answer: Fixed<string>;
+  question_id: Fixed<string | null>;
   code: ColumnType<string, string | undefined, never>;
   found: Fixed<boolean | null>;
   seq: Sequence;

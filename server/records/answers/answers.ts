@@ -11,6 +11,8 @@ import { ANSWER_EVENTS } from './events.ts';
 /** What a person found when a question was put to them. */
 export interface Answer {
   readonly id: string;
+  /** The id of the question in the assessment, where it was answered under it. */
+  readonly questionId: string | undefined;
   readonly question: string;
   readonly answer: string;
   /** The question's own word, where it was asked by one. */
@@ -31,14 +33,16 @@ export async function keepAnswer(
 ): Promise<Answer> {
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
     if (input.setUpId !== undefined) await getSetUp(tx, principal, buildId, input.setUpId);
-    const { question, answer, setUpId, code, found } = input;
-    const seq = await emit(ANSWER_EVENTS['question-answered'], { question, answer, setUpId, code, found });
+    const { questionId, question, answer, setUpId, code, found } = input;
+    const said = { questionId, question, answer, setUpId, code, found };
+    const seq = await emit(ANSWER_EVENTS['question-answered'], said);
     const row = await tx
       .insertInto('answer')
       .values({
         shop_id: principal.shopId,
         build_id: buildId,
         set_up_id: input.setUpId ?? null,
+        question_id: questionId ?? null,
         question: input.question,
         answer: input.answer,
         code: input.code ?? '',
@@ -46,19 +50,9 @@ export async function keepAnswer(
         seq,
         ...author(principal),
       })
-      .returning(['id', 'created_at'])
+      .returningAll()
       .executeTakeFirstOrThrow();
-    return {
-      id: row.id,
-      question: input.question,
-      answer: input.answer,
-      code: input.code ?? '',
-      found: input.found,
-      setUpId: input.setUpId,
-      seq,
-      by: principal.name,
-      at: row.created_at,
-    };
+    return toAnswer(row);
   });
 }
 
@@ -67,6 +61,7 @@ export const selectAnswers = (tx: Tx) => tx.selectFrom('answer').selectAll().ord
 
 export const toAnswer = (row: Selectable<AnswerTable>): Answer => ({
   id: row.id,
+  questionId: row.question_id ?? undefined,
   question: row.question,
   answer: row.answer,
   code: row.code,

@@ -4,6 +4,7 @@ import { defineEvents } from '../../events/define-events.ts';
 /** What people found when a question was put to them. */
 export const ANSWER_EVENTS = defineEvents({
   'question-answered': z.object({
+    questionId: z.string().optional(),
     question: z.string(),
     answer: z.string(),
     setUpId: z.uuid().optional(),

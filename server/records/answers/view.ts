@@ -6,6 +6,7 @@ import type { Answer } from './answers.ts';
 /** What was found when a question was put, as the command that keeps it answers. */
 export const keptAnswerView = z.object({
   id: z.uuid(),
+  questionId: z.string().optional(),
   question: z.string(),
   answer: z.string(),
   seq: z.int(),
@@ -15,6 +16,7 @@ export const keptAnswerView = z.object({
 
 const keptFields = (kept: Answer): Fields<typeof keptAnswerView> => ({
   id: kept.id,
+  questionId: kept.questionId,
   question: kept.question,
   answer: kept.answer,
   seq: kept.seq,
