@@ -1,9 +1,9 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
-import { eventView, showEvent } from '../assessment/event-view.ts';
-import { exportBuild, exportView, FOR_EXPORT } from '../call-pages/export.ts';
 import { eventsAfter } from '../events/build-events.ts';
+import { eventView, showEvent } from '../records/build-log/event-view.ts';
+import { exportBuild, exportView, FOR_EXPORT } from '../records/whole-build/export.ts';
 import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';

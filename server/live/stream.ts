@@ -1,9 +1,9 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { answer } from '../../shared/schemas/answer.ts';
-import { showEvent } from '../assessment/event-view.ts';
 import type { Principal } from '../auth/principal.ts';
 import { eventsAfter } from '../events/build-events.ts';
 import { happened } from '../events/read-events.ts';
+import { showEvent } from '../records/build-log/event-view.ts';
 import { SHARE_LINK_EVENTS } from '../records/share-links/events.ts';
 import type { Deps } from '../web/deps.ts';
 import { type EventStream, openEventStream } from './event-stream.ts';

@@ -1,10 +1,10 @@
 import { GOAL_PLANS, type Goal, type GoalPlan } from '../../shared/goals.ts';
 import { STEP_NAMES, type StepName } from '../../shared/steps.ts';
-import type { EventName } from '../assessment/all-events.ts';
 import type { ReportPartName } from '../call/report-parts.ts';
 import type { Step } from '../call/step.ts';
 import { CALL_TOLD } from '../call/tape-text.ts';
 import type { Tell } from '../call/tell-events.ts';
+import type { EventName } from '../records/build-log/all-events.ts';
 import { adjusterStep } from './adjuster/step.ts';
 import { buildStep } from './build/step.ts';
 import { camStep } from './cam/step.ts';

@@ -1,6 +1,6 @@
 import { beforeAll, expect, test } from 'vitest';
-import { ALL_EVENTS } from '../../server/assessment/all-events.ts';
 import { dataOf, eventsOf, happened } from '../../server/events/read-events.ts';
+import { ALL_EVENTS } from '../../server/records/build-log/all-events.ts';
 import { READING_EVENTS } from '../../server/records/readings/events.ts';
 import { WORKING_EVENTS } from '../../server/records/workings/events.ts';
 import { TOLD } from '../../server/steps/index.ts';

@@ -7,18 +7,18 @@ export interface Arrow {
   readonly to: string;
 }
 
-/** Every import between files of the project. */
-export async function arrows(): Promise<Arrow[]> {
-  const files = [
-    ...(await sourceFiles('server', ['.ts'])),
-    ...(await sourceFiles('shared', ['.ts'])),
-    ...(await sourceFiles('views', ['.ts'])),
-  ];
-  return files.flatMap((file) =>
-    file.imports
-      .filter((target) => /^(server|shared|views|seeds)\//.test(target))
-      .map((target) => ({ from: file.path, to: target })),
+const OURS = /^(server|shared|views|seeds)\//;
+
+/** Every import between files of the project, of this working copy or of another. */
+export async function arrows(root?: string): Promise<Arrow[]> {
+  const folders = await Promise.all(
+    ['server', 'shared', 'views'].map((folder) => sourceFiles(folder, ['.ts'], root)),
   );
+  return folders
+    .flat()
+    .flatMap((file) =>
+      file.imports.filter((target) => OURS.test(target)).map((to) => ({ from: file.path, to })),
+    );
 }
 
 /** Groups of names that reach each other, larger than one: circles. By Tarjan's algorithm (SIAM J. Comput. 1, 1972). */

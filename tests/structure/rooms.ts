@@ -151,7 +151,7 @@ export const ROOMS: readonly Room[] = [
   {
     name: 'call-pages',
     at: ['server/call-pages/'],
-    holds: 'the frame of a call, timeline, report, takeover, worksheet, export: made from the list of steps',
+    holds: 'the frame of a call, timeline, report, takeover, worksheet: made from the list of steps',
     uses: [
       'call',
       'web',
@@ -160,6 +160,7 @@ export const ROOMS: readonly Room[] = [
       'events',
       'auth',
       'drawings',
+      'compute',
       'database',
       'problems',
       'views',
@@ -177,6 +178,7 @@ export const ROOMS: readonly Room[] = [
       'records',
       'events',
       'auth',
+      'drawings',
       'mechanics',
       'database',
       'problems',

@@ -21,16 +21,20 @@ function importsOf(file: string, text: string): string[] {
   });
 }
 
-/** Every file below a folder with one of the endings. */
-export async function sourceFiles(folder: string, endings: readonly string[]): Promise<SourceFile[]> {
-  const entries = await readdir(path.join(ROOT, folder), { recursive: true, withFileTypes: true });
+/** Every file below a folder with one of the endings, of this working copy or of another. */
+export async function sourceFiles(
+  folder: string,
+  endings: readonly string[],
+  root = ROOT,
+): Promise<SourceFile[]> {
+  const entries = await readdir(path.join(root, folder), { recursive: true, withFileTypes: true });
   const files = entries
     .filter((entry) => entry.isFile() && endings.some((ending) => entry.name.endsWith(ending)))
-    .map((entry) => path.relative(ROOT, path.join(entry.parentPath, entry.name)).replaceAll('\\', '/'))
+    .map((entry) => path.relative(root, path.join(entry.parentPath, entry.name)).replaceAll('\\', '/'))
     .sort();
   return Promise.all(
     files.map(async (file) => {
-      const text = await readFile(path.join(ROOT, file), 'utf8');
+      const text = await readFile(path.join(root, file), 'utf8');
       return { path: file, text, imports: importsOf(file, text) };
     }),
   );

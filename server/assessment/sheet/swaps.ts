@@ -1,8 +1,9 @@
 import { UNITS } from '../../../shared/quantities/units.ts';
+import type { Side } from '../../mechanics/assessment/evidence.ts';
 import { type ArmOnValve, type SwapOutcome, swapTests } from '../../mechanics/valve-sheet/swap-test.ts';
 import type { OddValve, SideJudged } from '../../mechanics/valve-sheet/types.ts';
 import type { SheetReading } from '../../records/sheet/sheet-table.ts';
-import { cellFor, type Side, type ValveRow } from './valve-rows.ts';
+import { cellFor, type ValveRow } from './valve-rows.ts';
 
 export interface Swap extends SwapOutcome {
   readonly side: Side;

@@ -2,6 +2,7 @@ import { UNITS } from '../../../shared/quantities/units.ts';
 import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
 import { GAP_KINDS, type GapKind, SHEET_KINDS, type SheetKind } from '../../../shared/schemas/sheet.ts';
 import { keysOf } from '../../../shared/schemas/words.ts';
+import type { Side } from '../../mechanics/assessment/evidence.ts';
 import { sinkingReasons, verdictOfGap } from '../../mechanics/consequences/gap-row.ts';
 import type { GapRow, LimitFigure } from '../../mechanics/consequences/types.ts';
 import type { Verdict } from '../../mechanics/kit/verdict.ts';
@@ -9,7 +10,6 @@ import { type Pass, type SheetFigure, together } from '../../mechanics/valve-she
 import type { SheetReading } from '../../records/sheet/sheet-table.ts';
 import { gapInSi } from '../consequences/measured-gaps.ts';
 
-export type Side = 'intake' | 'exhaust';
 export const SIDES: readonly Side[] = ['intake', 'exhaust'];
 
 /** What is on the sheet of one kind on one valve. */

@@ -1,5 +1,6 @@
 import { UNITS } from '../../../shared/quantities/units.ts';
 import { siOf } from '../../../shared/schemas/entered.ts';
+import type { Side } from '../../mechanics/assessment/evidence.ts';
 import { markQuestions } from '../../mechanics/tip-mark/mark-questions.ts';
 import type { Mark, MarkQuestion } from '../../mechanics/tip-mark/types.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
@@ -8,8 +9,6 @@ import type { TipMark } from '../../records/tip-marks/tip-mark-table.ts';
 import { type BuildRecord, limitOf } from '../../records/whole-build/build-record.ts';
 import { setUpRatio } from '../ratio/ratio.ts';
 import { type LeastSweep, leastSweepOf } from './least-sweep.ts';
-
-type Side = 'intake' | 'exhaust';
 
 /** The marks of one valve, what they are set against, and what the newest of them raises. */
 export interface MarkedValve {

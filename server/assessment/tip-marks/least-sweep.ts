@@ -4,12 +4,11 @@ import { formatQuantity } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
 import { siOf } from '../../../shared/schemas/entered.ts';
+import type { Side } from '../../mechanics/assessment/evidence.ts';
 import { computation as rollerSweep } from '../../mechanics/computations/roller-sweep.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
 import type { PartReading } from '../../records/part-readings/part-readings.ts';
 import type { Working } from '../../records/workings/workings.ts';
-
-type Side = 'intake' | 'exhaust';
 
 /** What the least sweep of one side is calculated from, and in whose words; or what is missing for it. */
 export interface LeastSweep {

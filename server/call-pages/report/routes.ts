@@ -1,10 +1,10 @@
 import type { FastifyInstance } from 'fastify';
 import { callIdOf, loadContext } from '../../call/context.ts';
 import { callOf } from '../../records/whole-build/build-record.ts';
+import { exportBuild, exportView, FOR_EXPORT } from '../../records/whole-build/export.ts';
 import { readBuildRecord } from '../../records/whole-build/load-build.ts';
 import type { Deps } from '../../web/deps.ts';
 import { getPage, type PageSide, receive } from '../../web/page-route.ts';
-import { exportBuild, exportView, FOR_EXPORT } from '../export.ts';
 import type { CallFrame } from '../frame.ts';
 import { worksheetPage } from '../worksheet.ts';
 import { loadWholeCall } from './load-whole-call.ts';

@@ -1,7 +1,7 @@
+import { familyFacts } from '../../call/family-words.ts';
 import type { Tx } from '../../database/database.ts';
 import { partDrawing } from '../../drawings/part.ts';
 import { getFamily } from '../../records/catalogue/families.ts';
-import { familyFacts } from '../../records/catalogue/family-words.ts';
 import type { PageRequest } from '../../web/page-route.ts';
 import type { Page } from '../../web/pages/render.ts';
 

@@ -1,7 +1,7 @@
 import type { Component } from '../../../views/parts/part.ts';
+import { ratioText, sizeText } from '../../call/family-words.ts';
 import type { Tx } from '../../database/database.ts';
 import { countFamilies, listFamilies, type PartFamily } from '../../records/catalogue/families.ts';
-import { ratioText, sizeText } from '../../records/catalogue/family-words.ts';
 import { textField } from '../../web/forms/fields.ts';
 import type { PageRequest } from '../../web/page-route.ts';
 import type { Page } from '../../web/pages/render.ts';

@@ -1,6 +1,6 @@
 import { isUnit, type Unit } from '../../../shared/quantities/units.ts';
 import type { SheetKind } from '../../../shared/schemas/sheet.ts';
-import type { Side } from '../../assessment/sheet/valve-rows.ts';
+import type { Side } from '../../mechanics/assessment/evidence.ts';
 
 /** What a column of a pasted table holds. */
 export type Column =

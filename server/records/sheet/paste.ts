@@ -2,7 +2,7 @@ import { parse } from 'csv-parse/sync';
 import { z } from 'zod';
 import { type Gauged, gauged } from '../../../shared/schemas/gauged.ts';
 import type { NewSheetReadings, PasteSheet } from '../../../shared/schemas/sheet.ts';
-import type { Side } from '../../assessment/sheet/valve-rows.ts';
+import type { Side } from '../../mechanics/assessment/evidence.ts';
 import { type Column, readHeading, readValveName } from './paste-headings.ts';
 
 type Entry = NewSheetReadings['readings'][number];

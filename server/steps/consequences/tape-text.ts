@@ -1,5 +1,5 @@
-import { CONSEQUENCE_EVENTS } from '../../assessment/consequences/events.ts';
 import { tellEvents } from '../../call/tell-events.ts';
+import { CONSEQUENCE_EVENTS } from '../../records/consequences/events.ts';
 
 /** What the kept consequences of a ratio say on the tape. */
 export const CONSEQUENCES_TOLD = tellEvents(CONSEQUENCE_EVENTS, {

@@ -2,8 +2,8 @@ import { formatQuantity } from '../../../shared/quantities/format.ts';
 import { FEATURE_WORDS, isPartFeature, isPartSize, PART_SIZES } from '../../../shared/schemas/part-words.ts';
 import type { CandidateData } from '../../../views/parts/candidates.examples.ts';
 import type { PartIdentification, RankedFamily } from '../../assessment/identification/identification.ts';
+import { ratioText, sizeText } from '../../call/family-words.ts';
 import type { Reason } from '../../mechanics/identify/types.ts';
-import { ratioText, sizeText } from '../../records/catalogue/family-words.ts';
 
 /** `46 %`, with the ends left open: nothing is ever certain here. */
 export function shareText(probability: number): string {

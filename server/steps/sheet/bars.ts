@@ -1,9 +1,10 @@
 import { fromSi } from '../../../shared/quantities/units.ts';
 import type { Component } from '../../../views/parts/part.ts';
 import type { OnSpring, Sheet } from '../../assessment/sheet/sheet.ts';
-import { cellFor, type Side } from '../../assessment/sheet/valve-rows.ts';
+import { cellFor } from '../../assessment/sheet/valve-rows.ts';
 import { rulerOf } from '../../drawings/drawing.ts';
 import { perValve, type ValveBar } from '../../drawings/per-valve.ts';
+import type { Side } from '../../mechanics/assessment/evidence.ts';
 import { allowance } from '../../mechanics/kit/allowances.ts';
 import { ON_SPRING } from './sheet-text.ts';
 

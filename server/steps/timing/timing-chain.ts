@@ -1,7 +1,7 @@
 import { z } from 'zod';
+import type { Side } from '../../mechanics/assessment/evidence.ts';
 import type { Working } from '../../records/workings/workings.ts';
 
-type Side = 'intake' | 'exhaust';
 const SIDES: readonly Side[] = ['intake', 'exhaust'];
 
 const degrees = z.object({ value: z.number() }).transform(({ value }) => value);

@@ -1,20 +1,20 @@
 import { z } from 'zod';
-import { answer } from '../../shared/schemas/answer.ts';
-import { eventView, showEvent } from '../assessment/event-view.ts';
-import { answerView, showAnswer } from '../records/answers/view.ts';
-import { armView, placementView, showArm, showPlacement } from '../records/arms/view.ts';
-import { buildView, revisionView, showBuild, showRevision } from '../records/builds/view.ts';
-import { callView, showCall } from '../records/calls/view.ts';
-import { lashLineView, showLashLine } from '../records/lash-log/view.ts';
-import { noteView, showNote } from '../records/notes/view.ts';
-import { partReadingView, showPartReading } from '../records/part-readings/view.ts';
-import { exportedPhotographView, showExportedPhotograph } from '../records/photographs/view.ts';
-import { readingView, showReading } from '../records/readings/view.ts';
-import { setUpView, showSetUp } from '../records/set-ups/view.ts';
-import { sheetReadingView, showSheetReading } from '../records/sheet/view.ts';
-import { showTipMark, tipMarkView } from '../records/tip-marks/view.ts';
-import type { BuildRecord } from '../records/whole-build/build-record.ts';
-import { showWorking, workingView } from '../records/workings/view.ts';
+import { answer } from '../../../shared/schemas/answer.ts';
+import { answerView, showAnswer } from '../answers/view.ts';
+import { armView, placementView, showArm, showPlacement } from '../arms/view.ts';
+import { eventView, showEvent } from '../build-log/event-view.ts';
+import { buildView, revisionView, showBuild, showRevision } from '../builds/view.ts';
+import { callView, showCall } from '../calls/view.ts';
+import { lashLineView, showLashLine } from '../lash-log/view.ts';
+import { noteView, showNote } from '../notes/view.ts';
+import { partReadingView, showPartReading } from '../part-readings/view.ts';
+import { exportedPhotographView, showExportedPhotograph } from '../photographs/view.ts';
+import { readingView, showReading } from '../readings/view.ts';
+import { setUpView, showSetUp } from '../set-ups/view.ts';
+import { sheetReadingView, showSheetReading } from '../sheet/view.ts';
+import { showTipMark, tipMarkView } from '../tip-marks/view.ts';
+import { showWorking, workingView } from '../workings/view.ts';
+import type { BuildRecord } from './build-record.ts';
 
 const told = <Schema extends z.ZodType>(schema: Schema, description: string) =>
   z.array(schema).meta({ description });

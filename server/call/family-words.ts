@@ -1,8 +1,8 @@
-import { formatNumber, formatQuantity, placesOf } from '../../../shared/quantities/format.ts';
-import { FEATURE_WORDS, PART_FEATURES, PART_SIZES } from '../../../shared/schemas/part-words.ts';
-import { keysOf } from '../../../shared/schemas/words.ts';
-import type { FactsData } from '../../../views/parts/facts.examples.ts';
-import type { PartFamily } from './families.ts';
+import { formatNumber, formatQuantity, placesOf } from '../../shared/quantities/format.ts';
+import { FEATURE_WORDS, PART_FEATURES, PART_SIZES } from '../../shared/schemas/part-words.ts';
+import { keysOf } from '../../shared/schemas/words.ts';
+import type { FactsData } from '../../views/parts/facts.examples.ts';
+import type { PartFamily } from '../records/catalogue/families.ts';
 
 /** `.4375 in`: a catalogue size, with no more places than a caliper shows and no fewer than it is written with. */
 export function sizeText(inches: number): string {
