@@ -1,9 +1,9 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { settingDescriptions, settingNames } from '../server/config/config.ts';
-import { PROBLEMS } from '../server/problems/registry.ts';
-import { PROBLEM_WORDS } from '../server/reference/problems/words.ts';
-import { FAULT_CODES } from '../shared/problems/faults.ts';
-import { rootFile, type SourceFile, sourceFiles, withoutComments } from './tools/source-files.ts';
+import { settingDescriptions, settingNames } from '../../server/config/config.ts';
+import { PROBLEMS } from '../../server/problems/registry.ts';
+import { PROBLEM_WORDS } from '../../server/reference/problems/words.ts';
+import { FAULT_CODES } from '../../shared/problems/faults.ts';
+import { rootFile, type SourceFile, sourceFiles, withoutComments } from '../tools/source-files.ts';
 
 /** Which way imports may point, and lists that must agree; DEVELOPERS.md has the map. */
 let server: SourceFile[];
@@ -91,7 +91,7 @@ describe('imports', () => {
     const storing = server.filter(
       (file) =>
         /\.(selectFrom|insertInto|updateTable|deleteFrom)\(/.test(file.text) &&
-        !below('server/http/')(file) &&
+        !below('server/web/')(file) &&
         !below('server/start/')(file),
     );
     expect(storing.length).toBeGreaterThan(15);
@@ -100,7 +100,7 @@ describe('imports', () => {
         .filter(
           (target) =>
             target === 'fastify' ||
-            /^server\/(http|pages|forms|app\.ts)/.test(target) ||
+            /^server\/(web|call-pages|desk|steps|app\.ts)/.test(target) ||
             /(^|\/)(api|pages|routes)\.ts$/.test(target),
         )
         .map((target) => `${file.path} imports ${target}`),
