@@ -39,16 +39,16 @@ export function assess(evidence: Evidence): Assessment {
   const sheet = sheetPart(evidence);
   const ratios = valveRatios(read.known);
   const change = changePart(evidence, ratios);
-  const lash = lashPart(evidence);
   const marks = marksPart(evidence, ratios);
+  const lash = lashPart(evidence);
   const part = partPart(evidence);
-  const rest = [sheet, change, lash, marks, part];
+  const others = [sheet, change, marks, lash, part];
   const stop = stopReasons(
     evidence,
-    rest.flatMap((each) => each.stop),
+    others.flatMap((each) => each.stop),
   );
   const ratio = ratioPart(evidence, read, stop.length > 0);
-  const said = together([ratio, ...rest], stop.length > 0);
+  const said = together([ratio, ...others], stop.length > 0);
   const needs = needsOf(evidence, read.explained);
   const lacking = lackingFor(needs, evidence);
   const { closed } = evidence.call;
