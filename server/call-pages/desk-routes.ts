@@ -5,6 +5,7 @@ import type { Tx } from '../database/database.ts';
 import { listPage } from '../desk/calls/list-page.ts';
 import { newCallPage, openFromForm } from '../desk/calls/new-call.ts';
 import { notesStep } from '../steps/notes/notes-step.ts';
+import { noticeComponent } from '../web/components.ts';
 import type { Deps } from '../web/deps.ts';
 import { areaField } from '../web/forms/fields.ts';
 import { getPage, type PageRequest, postForm } from '../web/page-route.ts';
@@ -16,9 +17,9 @@ import { takeoverPage } from './takeover/takeover.ts';
 async function holdPage(tx: Tx, req: PageRequest, rejected?: RejectedForm) {
   const context = await loadContext(tx, req);
   const form = liftForm(context);
-  const slots = context.call.held
-    ? [formComponent(form, rejected)]
-    : [{ template: '/parts/notice', data: { text: 'This call is not on hold.' } }];
+  const slots = [
+    context.call.held ? formComponent(form, rejected) : noticeComponent('This call is not on hold.'),
+  ];
   return stepPage(context, { step: 'triage', title: 'The hold' }, { forms: [form], slots }, rejected);
 }
 

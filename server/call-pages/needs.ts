@@ -11,6 +11,8 @@ export interface Need {
   readonly text: string;
   readonly have: boolean;
   readonly must: boolean;
+  /** It is a whole question, which stands by itself; else a thing that is named. */
+  readonly isQuestion?: boolean;
 }
 
 const must = (text: string, have: boolean): Need => ({ text, have, must: true });
@@ -94,7 +96,7 @@ function ofRatio(context: CallContext): Need[] {
       ? [must(`lobe lift ${on}: ${lobes} of ${PASSES} passes`, lobes >= PASSES)]
       : []),
     must(`valve lift ${on}: ${valves} of ${PASSES} passes`, valves >= PASSES),
-    ...open.map((question) => must(question.ask, false)),
+    ...open.map((question) => ({ ...must(question.ask, false), isQuestion: true })),
     must(
       'a reading on a light spring, to set against the stamp',
       context.ratios.some((each) => each.result !== undefined && each.setUp.method.spring === 'light'),
@@ -212,7 +214,8 @@ export function nextStep(context: CallContext): { step: StepName; why: string } 
     if (lacking !== undefined)
       return {
         step,
-        why: `Still open: ${lacking.text.replace(/[.?]$/, (end) => (end === '?' ? '?' : ''))}${lacking.text.endsWith('?') ? '' : '.'}`,
+        // What a person typed, such as a promise, may have its full stop already.
+        why: `Still open: ${lacking.text}${/[.?]$/.test(lacking.text) ? '' : '.'}`,
       };
   }
   return { step: 'notes', why: 'Everything that was asked for is there.' };

@@ -13,7 +13,7 @@ import type { CallContext } from '../call/context.ts';
 import { STEPS } from '../call/steps.ts';
 import { dial } from '../drawings/dial.ts';
 import { rulerOf } from '../drawings/drawing.ts';
-import { SET_UP_LABELS } from '../steps/ratio/set-up-form.ts';
+import { SET_UP_LABELS } from '../steps/ratio/set-up-fields.ts';
 import type { Page } from '../web/pages/render.ts';
 import { lacksOf } from './report/missing.ts';
 import { sentence } from './tape-text.ts';

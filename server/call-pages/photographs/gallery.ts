@@ -1,4 +1,4 @@
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { PhotographsData } from '../../../views/parts/photographs.examples.ts';
 import type { CallContext } from '../../call/context.ts';
 import { type Photograph, SHOWS } from '../../records/photographs/photographs.ts';

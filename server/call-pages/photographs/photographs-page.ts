@@ -11,9 +11,8 @@ import { uploadForm } from './upload-form.ts';
 export async function photographsPage(tx: Tx, req: PageRequest, rejected?: RejectedForm): Promise<Page> {
   const context = await loadContext(tx, req);
   const form = uploadForm(context, rejected);
-  const upload = formComponent(form, rejected);
   const slots = [
-    { ...upload, data: { ...upload.data, upload: true } },
+    formComponent(form, rejected),
     gallery(context, await listPhotographs(tx, req.principal, context.build.id)),
   ];
   return stepPage(

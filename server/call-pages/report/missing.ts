@@ -21,6 +21,7 @@ const NOT_READ: readonly StepName[] = ['notes'];
 export interface Lack {
   readonly step: StepName;
   readonly text: string;
+  readonly isQuestion: boolean;
 }
 
 /** What is still missing for the goal of the call: all of its own steps, and what the answer waits for elsewhere. */
@@ -29,7 +30,7 @@ export function lacksOf(context: CallContext): Lack[] {
   return STEP_NAMES.filter((step) => !NOT_READ.includes(step)).flatMap((step) =>
     needsOf(step, context)
       .filter((need) => !need.have && (need.must || own.includes(step)))
-      .map(({ text }) => ({ step, text })),
+      .map(({ text, isQuestion = false }) => ({ step, text, isQuestion })),
   );
 }
 
@@ -43,9 +44,9 @@ export function missingForGoal({ context, consequences }: ReportData): string[] 
       ? []
       : [`Gaps not known on ${found.setUp.cylinder} ${found.setUp.valve}: ${unknown.join(', ')}.`];
   });
-  const needs = lacksOf(context).map(({ text }) => text);
-  const asked = needs.filter((text) => text.includes('?'));
-  const wanted = needs.filter((text) => !text.includes('?'));
+  const lacks = lacksOf(context);
+  const asked = lacks.filter(({ isQuestion }) => isQuestion).map(({ text }) => text);
+  const wanted = lacks.filter(({ isQuestion }) => !isQuestion).map(({ text }) => text);
   const first = wanted.join('; ');
   return [...(first === '' ? [] : [`${first.charAt(0).toUpperCase()}${first.slice(1)}.`]), ...asked, ...gaps];
 }

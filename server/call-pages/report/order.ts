@@ -1,30 +1,30 @@
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import { valveName } from '../../call/context.ts';
 import type { ReportData } from './report-data.ts';
-import { consequencesSection } from './sections/consequences.ts';
-import { identifiedSection } from './sections/identified.ts';
-import { marksSection } from './sections/marks.ts';
-import { photographsSection } from './sections/photographs.ts';
-import { setUpSection } from './sections/set-up.ts';
-import { sheetSection } from './sections/sheet.ts';
-import { workingsSection } from './sections/workings.ts';
+import { consequencesComponents } from './sections/consequences.ts';
+import { identifiedComponents } from './sections/identified.ts';
+import { marksAndLashComponents } from './sections/marks.ts';
+import { photographsComponents } from './sections/photographs.ts';
+import { setUpComponents } from './sections/set-up.ts';
+import { sheetComponents } from './sections/sheet.ts';
+import { workingsComponents } from './sections/workings.ts';
 
 const PARTS = {
-  identified: identifiedSection,
+  identified: identifiedComponents,
   ratio: ({ context, explained }: ReportData): Component[] => {
     const newest = new Map(context.setUps.map((setUp) => [valveName(setUp), setUp.id]));
     return context.ratios.flatMap((found) => {
       const { id } = found.setUp;
       // What an older set-up of the valve raised, the newest one takes into account.
       const isNewest = newest.get(valveName(found.setUp)) === id;
-      return setUpSection(context, found, isNewest ? explained.get(id) : undefined);
+      return setUpComponents(context, found, isNewest ? explained.get(id) : undefined);
     });
   },
-  sheet: sheetSection,
-  consequences: consequencesSection,
-  marks: marksSection,
-  workings: workingsSection,
-  photographs: photographsSection,
+  sheet: sheetComponents,
+  consequences: consequencesComponents,
+  marks: marksAndLashComponents,
+  workings: workingsComponents,
+  photographs: photographsComponents,
 } as const;
 type PartName = keyof typeof PARTS;
 

@@ -1,11 +1,15 @@
 import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS } from '../../../shared/schemas/words.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { Fact } from '../../../views/parts/facts.examples.ts';
-import type { Component } from '../../../views/parts/part.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import type { CallContext } from '../../call/context.ts';
-import { list, notice, run, section } from '../../call/report-parts.ts';
+import { listComponents, runComponents, sectionComponent } from '../../call/report-parts.ts';
+import { turningCaution } from '../../mechanics/cam/caution.ts';
+import { shortCaution } from '../../mechanics/consequences/consequences.ts';
+import { makerFirst } from '../../mechanics/springs/caution.ts';
 import { promiseState } from '../../steps/notes/notes-step.ts';
 import { armsTable, swapsTable } from '../../steps/parts/parts-step.ts';
+import { noticeComponent, tableComponent } from '../../web/components.ts';
 import { dayText, momentText } from '../../web/dates.ts';
 import type { Page } from '../../web/pages/render.ts';
 import { holdOf } from '../hold.ts';
@@ -50,11 +54,11 @@ function holdComponent(context: CallContext): Component[] {
 
 function buildSection({ build }: CallContext): Component {
   const groups = specFacts(build.spec);
-  return section(
+  return sectionComponent(
     `The build as it stands, revision ${build.revision}`,
     groups.length === 0
-      ? [notice('Nothing of the build is entered yet.')]
-      : groups.flatMap(({ legend, facts }) => run(legend, facts)),
+      ? [noticeComponent('Nothing of the build is entered yet.')]
+      : groups.flatMap(({ legend, facts }) => runComponents(legend, facts)),
   );
 }
 
@@ -62,9 +66,9 @@ function armsComponents(context: CallContext): Component[] {
   if (context.arms.length === 0) return [];
   const arms = [...context.arms].sort((a, b) => a.name.localeCompare(b.name));
   return [
-    armsTable({ ...context, arms }),
+    tableComponent(armsTable({ ...context, arms })),
     // Where no arm has moved, the table above says where each sits.
-    ...(context.placements.length > context.arms.length ? [swapsTable(context)] : []),
+    ...(context.placements.length > context.arms.length ? [tableComponent(swapsTable(context))] : []),
   ];
 }
 
@@ -86,7 +90,7 @@ function notesComponents({ notes }: CallContext): Component[] {
 }
 
 /** Said by the sheet’s own cautions already. */
-const SAID_BEFORE = /^(Turn the engine by hand|The part maker’s figure goes|A gap is short)/;
+const SAID_BEFORE: readonly string[] = [turningCaution, makerFirst, shortCaution];
 
 /** What goes with the figures above, each said once. */
 function cautionsOf(report: ReportData): string[] {
@@ -96,7 +100,7 @@ function cautionsOf(report: ReportData): string[] {
     ...consequences.flatMap(({ cautions }) => cautions),
     ...workingCautions(report),
   ];
-  return [...new Set([...CAUTIONS, ...own.filter((text) => !SAID_BEFORE.test(text))])];
+  return [...new Set([...CAUTIONS, ...own.filter((text) => !SAID_BEFORE.includes(text))])];
 }
 
 /** The call as a sheet to print and keep: in short, the parts that have something to say, the tape as its back page. */
@@ -118,7 +122,7 @@ export function reportPage(report: ReportData, now: Date): Page {
         ...notesComponents(context),
         ...armsComponents(context),
         buildSection(context),
-        ...list('Before anyone acts on this sheet', cautionsOf(report)),
+        ...listComponents('Before anyone acts on this sheet', cautionsOf(report)),
       ],
       tape: tapeOf(context),
     },

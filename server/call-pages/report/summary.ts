@@ -1,20 +1,18 @@
-import type { Component } from '../../../views/parts/part.ts';
+import type { StopFlag } from '../../../views/pages/report/pieces.ts';
+import type { Component } from '../../../views/parts/components.ts';
+import type { PartIdentification } from '../../assessment/identification/identification.ts';
 import { valveName } from '../../call/context.ts';
 import { ratioFigure, ratioName } from '../../call/ratio-text.ts';
 import { rankedLines } from '../../steps/identify/candidate-text.ts';
 import { promiseState } from '../../steps/notes/notes-step.ts';
-import { verdictOf } from '../../steps/ratio/ratio-answer.ts';
+import { comparedOf } from '../../steps/ratio/ratio-answer.ts';
 import { missingForGoal } from './missing.ts';
 import { nextSentences } from './next.ts';
 import type { ReportData } from './report-data.ts';
 import { isMark } from './sections/identified.ts';
 import { leadingText } from './sections/workings.ts';
 
-const VERDICT_WORDS: Readonly<Record<string, string>> = {
-  agrees: 'agrees',
-  differs: 'differs',
-  'cannot-tell': 'cannot tell',
-};
+const RATIO_WORDS = { agrees: 'agrees', differs: 'differs', 'cannot-tell': 'cannot tell' } as const;
 /** As many of a kind as are read at a glance. */
 const FEW = 4;
 
@@ -22,13 +20,21 @@ const FEW = 4;
 export function ratioLines({ context }: ReportData): string[] {
   return context.ratios.flatMap(({ setUp, result }) => {
     if (result === undefined) return [];
-    const verdict = verdictOf(result, setUp.method.spring);
-    const against =
-      verdict === undefined
-        ? ''
-        : `; ${VERDICT_WORDS[verdict.word] ?? verdict.word} ${String(verdict.text ?? '').replace(/\.$/, '')}`;
+    const compared = comparedOf(result, setUp.method.spring);
+    const against = compared === undefined ? '' : `; ${RATIO_WORDS[compared.word]} ${compared.against}`;
     return [`${ratioName(setUp.method.spring)}, ${valveName(setUp)}: ${ratioFigure(result).text}${against}.`];
   });
+}
+
+/** Which family stands first, and how likely it is that it is none of them. */
+function firstLines(part: PartIdentification): string[] {
+  const {
+    lines: [first],
+    none,
+  } = rankedLines(part, false);
+  if (first === undefined) return [];
+  if (first === none) return [`The part: none of the catalogue’s families stands first, ${none.share}.`];
+  return [`The part: ${first.name} stands first, ${first.share}; none of these ${none.share}.`];
 }
 
 function partLines({ part }: ReportData): string[] {
@@ -40,15 +46,8 @@ function partLines({ part }: ReportData): string[] {
     }),
   );
   const ranked = part.candidates.length > 0 && part.standing.some((each) => !isMark(each));
-  const [first] = rankedLines(part, false).lines;
   return [
-    ...(ranked && first !== undefined
-      ? [
-          first.reasons.length === 0
-            ? `The part: none of the catalogue’s families stands first, ${first.share}.`
-            : `The part: ${first.name} stands first, ${first.share}; none of these ${rankedLines(part, false).lines.find(({ name }) => name === 'None of these')?.share ?? ''}.`,
-        ]
-      : []),
+    ...(ranked ? firstLines(part) : []),
     ...(threads.size > 0 ? [`The hole suggests ${[...threads].join(' or ')}; the thread proves it.`] : []),
     ...(part.cover === undefined ? [] : [`Sideways under the cover: ${part.cover.verdict}.`]),
   ];
@@ -87,11 +86,7 @@ export function promiseLines({ context }: ReportData): string[] {
 }
 
 /** Whether somebody has to stop, and why. */
-export function stopFlag({ context, sheet, consequences }: ReportData): {
-  stands: boolean;
-  word: string;
-  text: string;
-} {
+export function stopFlag({ context, sheet, consequences }: ReportData): StopFlag {
   if (context.call.held)
     return {
       stands: true,

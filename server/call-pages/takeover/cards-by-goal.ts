@@ -1,23 +1,26 @@
 import { GAP_KINDS, SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
+import type { Card, CardItem } from '../../../views/pages/pages.ts';
 import { valveName } from '../../call/context.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
 import type { SheetReading } from '../../records/sheet/sheet-table.ts';
+import { nextSentence } from '../../steps/identify/answers.ts';
 import type { ReportData } from '../report/report-data.ts';
-import { nextOfPart } from '../report/sections/identified.ts';
+import { nextOfReport } from '../report/sections/identified.ts';
 import { sayLash } from '../report/sections/marks.ts';
 import { leadingText } from '../report/sections/workings.ts';
-import { type Card, card, type Item } from './cards.ts';
+import { card } from './cards.ts';
 
 const NOT_YET = 'not on record yet';
 
 const standingOf = ({ sheet }: ReportData): SheetReading[] => stillStanding(sheet?.readings ?? []);
 
 /** The measurement that would separate the last two, and what is known of the cover. */
-function ofPart(report: ReportData): Item[] {
+function ofPart(report: ReportData): CardItem[] {
   const { cover, coverBolting } = report.part ?? {};
+  const next = nextOfReport(report);
   const bolted = { 'through-centre': 'bolted through its centre', perimeter: 'bolted round the edge' };
   return [
-    { label: 'Would separate the first two:', text: nextOfPart(report) ?? NOT_YET },
+    { label: 'Would separate the first two:', text: next === undefined ? NOT_YET : nextSentence(next) },
     {
       label: 'Cover:',
       text: coverBolting === undefined ? NOT_YET : bolted[coverBolting],
@@ -27,7 +30,7 @@ function ofPart(report: ReportData): Item[] {
 }
 
 /** Which gaps are measured and which are calculated. */
-function ofGaps({ consequences }: ReportData): Item[] {
+function ofGaps({ consequences }: ReportData): CardItem[] {
   if (consequences.length === 0) return [{ label: 'Gaps measured or calculated:', text: NOT_YET }];
   return consequences.map((found) => {
     const by = (basis: string) =>
@@ -48,7 +51,7 @@ function ofGaps({ consequences }: ReportData): Item[] {
 }
 
 /** The last setting of an adjuster, and by whom. */
-function ofAdjuster(report: ReportData): Item[] {
+function ofAdjuster(report: ReportData): CardItem[] {
   const set = report.lash.lines.findLast(({ moment }) => moment === 'set') ?? report.lash.lines.at(-1);
   const worked = report.workings.findLast(({ computation }) => computation === 'adjuster');
   return [
@@ -61,7 +64,7 @@ function ofAdjuster(report: ReportData): Item[] {
 }
 
 /** Each length with its mark, and a photograph of every mark. */
-function ofMarks({ photographs, marks }: ReportData): Item[] {
+function ofMarks({ photographs, marks }: ReportData): CardItem[] {
   const pictures = photographs.filter(({ shows }) => shows === 'tip-mark');
   return [
     ...marks.valves.flatMap((valve) =>
@@ -74,14 +77,14 @@ function ofMarks({ photographs, marks }: ReportData): Item[] {
   ];
 }
 
-function ofTiming(report: ReportData): Item[] {
+function ofTiming(report: ReportData): CardItem[] {
   const names = ['top-dead-centre', 'centreline', 'cam-timing'];
   const last = report.workings.findLast(({ computation }) => names.includes(computation));
   return [{ label: 'Worked out last:', text: last === undefined ? NOT_YET : leadingText(report, last) }];
 }
 
 /** The date that was promised; where the part lies is told in a note. */
-function ofReturn({ context }: ReportData): Item[] {
+function ofReturn({ context }: ReportData): CardItem[] {
   const dates = context.notes.filter(({ kind, doneAt }) => kind === 'promise' && doneAt === undefined);
   return [
     {
@@ -92,7 +95,7 @@ function ofReturn({ context }: ReportData): Item[] {
   ];
 }
 
-function ofSwaps({ context, sheet }: ReportData): Item[] {
+function ofSwaps({ context, sheet }: ReportData): CardItem[] {
   const decided = (sheet?.springs ?? []).flatMap(({ swaps }) => swaps.map(({ words }) => words));
   const moved = Math.max(0, context.placements.length - context.arms.length);
   return [
@@ -102,7 +105,7 @@ function ofSwaps({ context, sheet }: ReportData): Item[] {
 }
 
 /** Gaps that were read on a sinking lifter read too big. */
-function toRetake(report: ReportData): Item[] {
+function toRetake(report: ReportData): CardItem[] {
   const soft = standingOf(report).filter(
     ({ kind, lifter }) => lifter === 'hydraulic' && GAP_KINDS.some((gap) => gap === kind),
   );
@@ -113,7 +116,7 @@ function toRetake(report: ReportData): Item[] {
   return [{ label: 'To be retaken, read on a hydraulic lifter:', text: named.join('; ') }];
 }
 
-const BY_GOAL: Readonly<Record<string, readonly ((report: ReportData) => Item[])[]>> = {
+const BY_GOAL: Readonly<Record<string, readonly ((report: ReportData) => CardItem[])[]>> = {
   identify: [ofPart],
   'verify-ratio': [ofSwaps],
   'choose-ratio': [ofGaps],

@@ -1,4 +1,5 @@
 import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS } from '../../../shared/schemas/words.ts';
+import type { Card, CardItem } from '../../../views/pages/pages.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { STEP_NAMES, STEPS } from '../../call/steps.ts';
 import type { Photograph } from '../../records/photographs/photographs.ts';
@@ -12,21 +13,8 @@ import { provesText, showsText } from '../report/sections/photographs.ts';
 import { gapLines, oddLines, ratioLines } from '../report/summary.ts';
 import { sentence } from '../tape-text.ts';
 
-/** One line of a card. */
-export interface Item {
-  readonly text: string;
-  readonly label?: string;
-  readonly note?: string;
-  readonly href?: string;
-}
-
-export interface Card {
-  readonly title: string;
-  readonly items: readonly Item[];
-}
-
 /** A card with its lines, or with what is said where there is none. */
-export const card = (title: string, items: readonly Item[], none: string): Card => ({
+export const card = (title: string, items: readonly CardItem[], none: string): Card => ({
   title,
   items: items.length === 0 ? [{ text: none }] : items,
 });

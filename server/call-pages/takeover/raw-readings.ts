@@ -1,6 +1,7 @@
 import { PART_KINDS } from '../../../shared/schemas/part-words.ts';
 import { SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import { keysOf, LASH_STATES, LIFTERS, READING_KINDS, SPRINGS } from '../../../shared/schemas/words.ts';
+import type { Card, CardItem } from '../../../views/pages/pages.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
 import type { Reading } from '../../records/readings/readings.ts';
@@ -8,7 +9,7 @@ import type { SheetReading } from '../../records/sheet/sheet-table.ts';
 import type { ReportData } from '../report/report-data.ts';
 import { isMark } from '../report/sections/identified.ts';
 import { sayLash } from '../report/sections/marks.ts';
-import { type Card, card, type Item } from './cards.ts';
+import { card } from './cards.ts';
 
 const bare = (text: string): string => text.replaceAll(/ in\b/g, '');
 
@@ -25,7 +26,7 @@ function sayPass(reading: Reading, all: readonly Reading[]): string {
 
 const KINDS: Readonly<Record<string, string>> = READING_KINDS;
 
-function ofSetUp(context: CallContext, index: number): Item[] {
+function ofSetUp(context: CallContext, index: number): CardItem[] {
   const setUp = context.setUps[index];
   if (setUp === undefined) return [];
   const { spring, lifter, lash } = setUp.method;
@@ -47,7 +48,7 @@ function ofSetUp(context: CallContext, index: number): Item[] {
 }
 
 /** Kind by kind and side by side: `1 .847, 8 .846`, in the order in which the valves were read. */
-function ofSheet(readings: readonly SheetReading[]): Item[] {
+function ofSheet(readings: readonly SheetReading[]): CardItem[] {
   const standing = stillStanding(readings);
   return keysOf(SHEET_KINDS).flatMap((kind) => {
     const read = standing.filter((each) => each.kind === kind);
@@ -70,14 +71,14 @@ function ofSheet(readings: readonly SheetReading[]): Item[] {
 
 const NAMES: Readonly<Record<string, string>> = PART_KINDS;
 
-function ofPart({ partReadings }: CallContext): Item[] {
+function ofPart({ partReadings }: CallContext): CardItem[] {
   const read = stillStanding(partReadings).filter((each) => !isMark(each));
   if (read.length === 0) return [];
   const texts = read.map((each) => `${(NAMES[each.kind] ?? each.kind).toLowerCase()} ${each.readAs}`);
   return [{ label: 'Part in the hand:', text: texts.join('; ') }];
 }
 
-function ofMarks({ valves }: ReportData['marks']): Item[] {
+function ofMarks({ valves }: ReportData['marks']): CardItem[] {
   return valves.map((valve) => ({
     label: `Tip mark ${valveName(valve)}:`,
     text: valve.marks.map(({ readAs }) => readAs).join('; '),
@@ -85,7 +86,7 @@ function ofMarks({ valves }: ReportData['marks']): Item[] {
 }
 
 /** Lashes that were set or found on a day; what is on the sheet alone stands above. */
-function ofLog({ lines }: ReportData['lash']): Item[] {
+function ofLog({ lines }: ReportData['lash']): CardItem[] {
   const logged = lines.filter(({ moment, engine }) => moment === 'set' || engine !== 'not-said');
   if (logged.length === 0) return [];
   return [{ label: 'Lash log:', text: logged.map((line) => `${line.on} ${sayLash(line)}`).join('; ') }];

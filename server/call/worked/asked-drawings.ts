@@ -1,4 +1,4 @@
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import { type AdjusterPlace, adjusterTurned } from '../../drawings/adjuster-turned.ts';
 import { type Drawing, rulerOf } from '../../drawings/drawing.ts';
 import { equalDrop } from '../../drawings/equal-drop.ts';

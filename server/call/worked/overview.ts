@@ -1,6 +1,5 @@
 import type { PagerData } from '../../../views/parts/pager.examples.ts';
-import type { Component } from '../../../views/parts/part.ts';
-import type { TableCell } from '../../../views/parts/table.examples.ts';
+import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
 import type { JudgedMarks } from '../../assessment/tip-marks/judged.ts';
 import type { LashLog } from '../../records/lash-log/lash-log.ts';
 import type { Working } from '../../records/workings/workings.ts';
@@ -66,21 +65,18 @@ export function overviewTable(
   step: WorkedStep,
   current: PartName,
   on: OnStep,
-): Component {
+): TableData {
   return {
-    template: '/parts/table',
-    data: {
-      caption: step === 'timing' ? 'The chain: each one feeds the next' : 'The parts of this step',
-      columns: [{ label: 'Part' }, { label: 'On record' }],
-      rows: PARTS[step].map((part) => {
-        const stands = standing(part, on) || 'nothing kept yet';
-        const cell: TableCell =
-          part === current
-            ? { text: stands, why: 'open here' }
-            : { text: stands, href: addressOf(context, step, part) };
-        return { cells: [PART_TITLES[part], cell] };
-      }),
-    },
+    caption: step === 'timing' ? 'The chain: each one feeds the next' : 'The parts of this step',
+    columns: [{ label: 'Part' }, { label: 'On record' }],
+    rows: PARTS[step].map((part) => {
+      const stands = standing(part, on) || 'nothing kept yet';
+      const cell: TableCell =
+        part === current
+          ? { text: stands, why: 'open here' }
+          : { text: stands, href: addressOf(context, step, part) };
+      return { cells: [PART_TITLES[part], cell] };
+    }),
   };
 }
 

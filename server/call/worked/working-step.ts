@@ -1,4 +1,4 @@
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import { judgedMarks } from '../../assessment/tip-marks/judged.ts';
 import type { Registered } from '../../compute/registry.ts';
 import type { Tx } from '../../database/database.ts';
@@ -6,6 +6,7 @@ import { lashLogOf } from '../../records/lash-log/lash-log.ts';
 import { listWorkings, type Working } from '../../records/workings/workings.ts';
 import { lashPart } from '../../steps/adjuster/lash-part.ts';
 import { marksPart } from '../../steps/geometry/marks-part.ts';
+import { tableComponent } from '../../web/components.ts';
 import type { PageRequest } from '../../web/page-route.ts';
 import type { CallContext } from '../context.ts';
 import { foldComponent } from '../fold.ts';
@@ -87,7 +88,7 @@ export async function workingStep(
       : part === 'lash' && on.log !== undefined
         ? lashPart(context, on.log, rejected)
         : computedPart(context, step, part, on, computations, rejected);
-  const overview = overviewTable(context, step, part, on);
+  const overview = tableComponent(overviewTable(context, step, part, on));
   const heading: Component = { template: '/pages/call/heading', data: { text: PART_TITLES[part] } };
   return {
     forms: body.forms,

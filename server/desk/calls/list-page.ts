@@ -1,37 +1,36 @@
 import { GOALS } from '../../../shared/schemas/words.ts';
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
+import type { TableData } from '../../../views/parts/table.examples.ts';
 import { sentence } from '../../call-pages/tape-text.ts';
 import type { Tx } from '../../database/database.ts';
 import { type ListedCall, listCalls } from '../../records/calls/list-calls.ts';
 import { waitingFor } from '../../records/calls/waiting.ts';
+import { tableComponent } from '../../web/components.ts';
 import { momentText } from '../../web/dates.ts';
 import type { PageRequest } from '../../web/page-route.ts';
 import type { Page } from '../../web/pages/render.ts';
 
 const PER_PAGE = 25;
 
-function callsTable(calls: readonly ListedCall[], waits: ReadonlyMap<string, string>): Component {
+function callsTable(calls: readonly ListedCall[], waits: ReadonlyMap<string, string>): TableData {
   return {
-    template: '/parts/table',
-    data: {
-      caption: 'Newest first, times in UTC',
-      columns: [
-        { label: 'Call' },
-        { label: 'Build' },
-        { label: 'Caller' },
-        { label: 'Goal' },
-        { label: 'Waits for' },
+    caption: 'Newest first, times in UTC',
+    columns: [
+      { label: 'Call' },
+      { label: 'Build' },
+      { label: 'Caller' },
+      { label: 'Goal' },
+      { label: 'Waits for' },
+    ],
+    rows: calls.map((call) => ({
+      cells: [
+        `${call.number}`,
+        { text: call.buildLabel, href: `/calls/${call.id}`, why: `opened ${momentText(call.openedAt)}` },
+        call.callerName || 'not said',
+        sentence(GOALS, call.goal),
+        waits.get(call.id) ?? '',
       ],
-      rows: calls.map((call) => ({
-        cells: [
-          `${call.number}`,
-          { text: call.buildLabel, href: `/calls/${call.id}`, why: `opened ${momentText(call.openedAt)}` },
-          call.callerName || 'not said',
-          sentence(GOALS, call.goal),
-          waits.get(call.id) ?? '',
-        ],
-      })),
-    },
+    })),
   };
 }
 
@@ -99,7 +98,7 @@ export async function listPage(tx: Tx, req: PageRequest): Promise<Page> {
         calls.length === 0
           ? [emptyList(search)]
           : [
-              callsTable(calls, waits),
+              tableComponent(callsTable(calls, waits)),
               ...(more || before !== undefined ? [pager(calls, more, search, before)] : []),
             ],
     },

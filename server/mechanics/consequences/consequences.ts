@@ -43,10 +43,14 @@ function assumptionsOf(input: ConsequenceInput, gaps: readonly GapRow[]): string
   ];
 }
 
+/** Said wherever a gap is short. */
+export const shortCaution =
+  'A gap is short of its limit: stop, do not run it so, and have a qualified shop look.';
+
 function cautionsOf(input: ConsequenceInput, figures: readonly FigureRow[], stop: boolean): string[] {
   const open = figures.find((figure) => figure.name === 'open-load')?.after;
   return [
-    ...(stop ? ['A gap is short of its limit: stop, do not run it so, and have a qualified shop look.'] : []),
+    ...(stop ? [shortCaution] : []),
     ...(input.mounting === 'stud' && open !== undefined && open >= STUD_WORD
       ? ['3/8 studs are commonly kept below about 300 to 350 lb open; the stud maker’s figure goes first.']
       : []),

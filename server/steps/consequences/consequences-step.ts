@@ -1,20 +1,24 @@
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import { consequencesOf, type SetUpConsequences } from '../../assessment/consequences/consequences.ts';
-import type { CallContext } from '../../call/context.ts';
+import { type CallContext, valveName } from '../../call/context.ts';
 import { formComponent, type PageForm, type RejectedForm, type StepBody } from '../../call/forms.ts';
+import { listComponents } from '../../call/report-parts.ts';
 import type { OtherSide } from '../../call/spec/spec-form.ts';
 import type { Tx } from '../../database/database.ts';
+import { shortCaution } from '../../mechanics/consequences/consequences.ts';
+import {
+  cautionComponent,
+  drawingComponent,
+  factsComponent,
+  noticeComponent,
+  tableComponent,
+} from '../../web/components.ts';
 import type { PageRequest } from '../../web/page-route.ts';
-import { chosenFor, otherSetUps } from './chosen.ts';
+import { chosenFor, otherSetUpsComponents } from './chosen.ts';
 import { clearancesForm } from './clearances-form.ts';
-import { figuresTable, gapsTable, ratiosFacts, reasonsList } from './figures-tables.ts';
-import { gapBars } from './gap-bars.ts';
+import { figuresTable, gapReasons, gapsTable, ratioFacts, STOP } from './figures-tables.ts';
+import { gapBarComponents } from './gap-bars.ts';
 import { marginsDrawing } from './margins-drawing.ts';
-
-const notice = (text: string, kind?: 'caution'): Component => ({
-  template: '/parts/notice',
-  data: { text, ...(kind === undefined ? {} : { kind }) },
-});
 
 function keepForm(context: CallContext, found: SetUpConsequences): PageForm {
   return {
@@ -44,11 +48,39 @@ function nothingYet(context: CallContext): StepBody {
   };
 }
 
-function grounds(found: SetUpConsequences): Component[] {
+/** Said in full at the head of the page. */
+const shownBelow = ({ cautions }: SetUpConsequences): string[] =>
+  cautions.filter((text) => text !== shortCaution);
+
+function groundsComponents(found: SetUpConsequences): Component[] {
   return [
-    ...found.notes.map((text) => notice(text)),
+    ...found.notes.map((text) => noticeComponent(text)),
     { template: '/pages/call/list', data: { title: 'Assumptions', items: found.assumptions } },
-    ...found.cautions.slice(found.stop ? 1 : 0).map((text) => notice(text, 'caution')),
+    ...shownBelow(found).map(cautionComponent),
+  ];
+}
+
+/** What is asked first of all: the two ratios, each gap against its limit, and why a gap is no better. */
+function answerComponents(found: SetUpConsequences): Component[] {
+  const { setUp } = found.found;
+  const reasons = gapReasons(found);
+  const drawing = marginsDrawing(found);
+  return [
+    ...(found.stop ? [cautionComponent(STOP)] : []),
+    factsComponent({
+      block: true,
+      items: [
+        { label: 'Valve', value: valveName(setUp) },
+        ...ratioFacts(found),
+        { label: 'Build revision', value: String(setUp.revision) },
+      ],
+    }),
+    tableComponent(gapsTable(found)),
+    ...listComponents('Why not clear', reasons),
+    ...gapBarComponents(found.gaps),
+    tableComponent(figuresTable(found)),
+    ...(drawing === undefined ? [] : [drawingComponent(drawing)]),
+    noticeComponent(found.adjusters),
   ];
 }
 
@@ -68,25 +100,11 @@ export async function consequencesStep(
   return {
     forms: [keep, clearances],
     slots: [
-      ...(found.stop
-        ? [
-            notice(
-              'a gap is short of its limit. Stop: do not run it so, and have a qualified shop look.',
-              'caution',
-            ),
-          ]
-        : []),
-      ratiosFacts(found),
-      gapsTable(found),
-      ...reasonsList(found),
-      ...gapBars(found.gaps),
-      figuresTable(found),
-      ...marginsDrawing(found),
-      notice(found.adjusters),
+      ...answerComponents(found),
       ...(found.input.after === undefined ? [] : [formComponent(keep, rejected)]),
       formComponent(clearances, rejected),
-      ...grounds(found),
-      ...otherSetUps(context, chosen),
+      ...groundsComponents(found),
+      ...otherSetUpsComponents(context, chosen),
     ],
   };
 }

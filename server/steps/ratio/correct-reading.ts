@@ -3,7 +3,7 @@ import { correctionForm, standsAs } from '../../call/correction-form.ts';
 import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import { notFound } from '../../problems/failure.ts';
 import { quantityField } from '../../web/forms/fields.ts';
-import { dialView } from './dial-view.ts';
+import { dialComponent } from './dial-view.ts';
 import { readingWords } from './passes-table.ts';
 import { dialUnit } from './reading-form.ts';
 
@@ -40,7 +40,7 @@ export function correctReading(
     ],
     reasonHint: 'Such as “one turn missed, small hand read again”.',
   });
-  const drawn = dialView(setUp, reading);
+  const drawn = dialComponent(setUp, reading);
   return {
     forms: [form],
     slots: [formComponent(form, rejected), ...(drawn === undefined ? [] : [drawn])],

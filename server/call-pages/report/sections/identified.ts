@@ -1,10 +1,22 @@
 import { PART_FEATURES, PART_KINDS, PART_MARKS, PART_SIZES } from '../../../../shared/schemas/part-words.ts';
-import type { Component } from '../../../../views/parts/part.ts';
+import type { Component } from '../../../../views/parts/components.ts';
+import type { TableData } from '../../../../views/parts/table.examples.ts';
 import type { PartIdentification } from '../../../assessment/identification/identification.ts';
-import { beside, run, said, section, textOf } from '../../../call/report-parts.ts';
+import {
+  besideComponent,
+  runComponents,
+  saidComponents,
+  sectionComponent,
+} from '../../../call/report-parts.ts';
 import type { PartReading } from '../../../records/part-readings/part-readings.ts';
-import { followingComponents, nextComponent } from '../../../steps/identify/answers.ts';
+import {
+  followingComponents,
+  type NextOfPart,
+  nextOfPart,
+  nextSentence,
+} from '../../../steps/identify/answers.ts';
 import { rankedLines } from '../../../steps/identify/candidate-text.ts';
+import { tableComponent } from '../../../web/components.ts';
 import type { ReportData } from '../report-data.ts';
 
 const NAMES: Readonly<Record<string, string>> = PART_KINDS;
@@ -17,64 +29,59 @@ function readAs(reading: PartReading): string {
 }
 
 /** What was measured, seen and found written, and what was struck out with its reason. */
-function measured({ readings, standing }: PartIdentification): Component[] {
+function measuredComponents({ readings, standing }: PartIdentification): Component[] {
   const stands = new Set(standing.map(({ id }) => id));
   const struck = readings.filter((each) => !stands.has(each.id) && !each.struck);
   const why = (old: PartReading) => readings.find(({ id }) => id === old.replacedBy)?.reason ?? '';
   const who = ({ seq, by }: PartReading) => `line ${seq}, ${by}`;
   const name = ({ kind }: PartReading) => NAMES[kind] ?? kind;
   return [
-    ...run(
+    ...runComponents(
       'Measured and read',
       standing.map((each) => ({ label: name(each), value: readAs(each), note: who(each) })),
     ),
-    ...run(
+    ...runComponents(
       'Struck out',
       struck.map((each) => ({ label: name(each), value: readAs(each), note: `${why(each)}; ${who(each)}` })),
     ),
   ];
 }
 
-function candidatesTable(context: ReportData['context'], part: PartIdentification): Component {
+function candidatesTable(context: ReportData['context'], part: PartIdentification): TableData {
   const { lines, others } = rankedLines(part, false);
   const counted = part.standing.filter(({ kind }) => kind in PART_SIZES || kind in PART_FEATURES).length;
   return {
-    template: '/parts/table',
-    data: {
-      caption: 'What it may be',
-      columns: [{ label: 'Family' }, { label: 'How likely', number: true }, { label: 'What that is' }],
-      rows: lines.map(({ name, share, words, reasons }) => {
-        const against = reasons.filter(({ verdict }) => verdict !== undefined && verdict !== 'agrees');
-        const why = against
-          .map(({ verdict, text }) => `${(verdict ?? '').replace('-', ' ')}: ${text}`)
-          .join('; ');
-        return { cells: [name, share, why === '' ? words : { text: words, why }] };
-      }),
-      note: `${others}From ${counted} ${counted === 1 ? 'reading' : 'readings'} against ${part.families} families of ${context.side === 'desk' ? 'the' : 'the shop’s'} catalogue; marks play no part in it. A ratio in the catalogue is nominal: the ratio is unknown until a valve moves.`,
-    },
+    caption: 'What it may be',
+    columns: [{ label: 'Family' }, { label: 'How likely', number: true }, { label: 'What that is' }],
+    rows: lines.map(({ name, share, words, reasons }) => {
+      const against = reasons.filter(({ verdict }) => verdict !== undefined && verdict !== 'agrees');
+      const why = against
+        .map(({ verdict, text }) => `${(verdict ?? '').replace('-', ' ')}: ${text}`)
+        .join('; ');
+      return { cells: [name, share, why === '' ? words : { text: words, why }] };
+    }),
+    note: `${others}From ${counted} ${counted === 1 ? 'reading' : 'readings'} against ${part.families} families of ${context.side === 'desk' ? 'the' : 'the shop’s'} catalogue; marks play no part in it. A ratio in the catalogue is nominal: the ratio is unknown until a valve moves.`,
   };
 }
 
-/** The measurement that would say most about the part, in words. */
-export const nextOfPart = ({ context, part }: ReportData): string | undefined =>
-  part === undefined || part.families === 0 || part.candidates.length === 0
-    ? undefined
-    : textOf(nextComponent(context, part));
+/** What would tell more of the part; left out while there is nothing to set it against. */
+export const nextOfReport = ({ part }: ReportData): NextOfPart | undefined =>
+  part === undefined || part.families === 0 || part.candidates.length === 0 ? undefined : nextOfPart(part);
 
 /** What was identified: readings, ranked families with none of these, the fastener and the cover. */
-export function identifiedSection(report: ReportData): Component[] {
+export function identifiedComponents(report: ReportData): Component[] {
   const { context, part } = report;
   if (part === undefined) return [];
   const ranked = part.candidates.length > 0 && part.standing.some((each) => !isMark(each));
-  const next = nextOfPart(report);
+  const next = nextOfReport(report);
   return [
-    section('The part in the hand', [
-      ...measured(part),
-      ...(ranked ? [candidatesTable(context, part)] : []),
+    sectionComponent('The part in the hand', [
+      ...measuredComponents(part),
+      ...(ranked ? [tableComponent(candidatesTable(context, part))] : []),
       ...(part.fasteners.length + part.questions.length > 0 || part.cover !== undefined
-        ? [beside(...followingComponents(part))]
+        ? [besideComponent(...followingComponents(part))]
         : []),
-      ...(ranked && next !== undefined ? said('What would tell more', [next]) : []),
+      ...(ranked && next !== undefined ? saidComponents('What would tell more', [nextSentence(next)]) : []),
     ]),
   ];
 }

@@ -1,14 +1,15 @@
 import { VALVES } from '../../../../shared/schemas/words.ts';
-import type { Component } from '../../../../views/parts/part.ts';
+import type { Component } from '../../../../views/parts/components.ts';
 import type { TableData } from '../../../../views/parts/table.examples.ts';
 import type { JudgedMarks } from '../../../assessment/tip-marks/judged.ts';
 import { valveName } from '../../../call/context.ts';
-import { filledColumns, said, section } from '../../../call/report-parts.ts';
+import { filledColumns, saidComponents, sectionComponent } from '../../../call/report-parts.ts';
 import type { LashLog, LoggedLash } from '../../../records/lash-log/lash-log.ts';
+import { tableComponent } from '../../../web/components.ts';
 import { momentText } from '../../../web/dates.ts';
 import type { ReportData } from '../report-data.ts';
 
-function marksTable({ valves }: JudgedMarks): Component[] {
+function marksComponents({ valves }: JudgedMarks): Component[] {
   if (valves.length === 0) return [];
   const data: TableData = {
     caption: 'Marks on the stem ends, in order',
@@ -24,7 +25,7 @@ function marksTable({ valves }: JudgedMarks): Component[] {
       })),
     ),
   };
-  return [filledColumns({ template: '/parts/table', data })];
+  return [tableComponent(filledColumns(data))];
 }
 
 /** `5 intake set .016 in, cold`: a line of the log in words. */
@@ -33,7 +34,7 @@ export const sayLash = ({ reading, moment, engine }: LoggedLash): string =>
 
 const NUT = { 'not-looked': '', held: 'had not moved', moved: 'had moved' } as const;
 
-function logTable({ lines }: LashLog): Component[] {
+function logComponents({ lines }: LashLog): Component[] {
   if (lines.length === 0) return [];
   const data: TableData = {
     caption: 'Lash log, oldest first',
@@ -42,7 +43,7 @@ function logTable({ lines }: LashLog): Component[] {
       cells: [line.on, sayLash(line), NUT[line.nut], line.doneBy || line.reading.by],
     })),
   };
-  return [filledColumns({ template: '/parts/table', data })];
+  return [tableComponent(filledColumns(data))];
 }
 
 const asked = (questions: readonly { readonly ask: string; readonly test: string }[]): string[] =>
@@ -62,9 +63,14 @@ const isLog = ({ lines }: LashLog): boolean =>
   );
 
 /** Tip marks and the lash log, with what they raise. */
-export function marksSection(report: ReportData): Component[] {
+export function marksAndLashComponents(report: ReportData): Component[] {
   const { marks, lash } = report;
-  const tables = [...marksTable(marks), ...(isLog(lash) ? logTable(lash) : [])];
+  const tables = [...marksComponents(marks), ...(isLog(lash) ? logComponents(lash) : [])];
   if (tables.length === 0) return [];
-  return [section('Tip marks and lash', [...tables, ...said('They ask', markQuestionsOf(report))])];
+  return [
+    sectionComponent('Tip marks and lash', [
+      ...tables,
+      ...saidComponents('They ask', markQuestionsOf(report)),
+    ]),
+  ];
 }

@@ -1,6 +1,6 @@
-import type { Component } from '../../../../views/parts/part.ts';
+import type { Component } from '../../../../views/parts/components.ts';
 import { type CallContext, valveName } from '../../../call/context.ts';
-import { section } from '../../../call/report-parts.ts';
+import { sectionComponent } from '../../../call/report-parts.ts';
 import { type Photograph, SHOWS } from '../../../records/photographs/photographs.ts';
 import { readingWords } from '../../../steps/ratio/passes-table.ts';
 import { momentText } from '../../../web/dates.ts';
@@ -37,12 +37,12 @@ function printed(photographs: readonly Photograph[]): Photograph[] {
 }
 
 /** The photographs small, each with what it proves, by whom and when. */
-export function photographsSection({ context, photographs }: ReportData): Component[] {
+export function photographsComponents({ context, photographs }: ReportData): Component[] {
   if (photographs.length === 0) return [];
   const shown = printed(photographs);
   const left = photographs.length - shown.length;
   return [
-    section('Photographs', [
+    sectionComponent('Photographs', [
       {
         template: '/pages/report/photographs',
         data: {

@@ -1,7 +1,14 @@
 import { z } from 'zod';
+import type { Component } from '../../../../views/parts/components.ts';
 import type { Fact } from '../../../../views/parts/facts.examples.ts';
-import type { Component } from '../../../../views/parts/part.ts';
-import { besideWide, column, run, said, section } from '../../../call/report-parts.ts';
+import {
+  besideWideComponent,
+  columnComponent,
+  runComponents,
+  saidComponents,
+  sectionComponent,
+  withoutTable,
+} from '../../../call/report-parts.ts';
 import type { Registered } from '../../../compute/registry.ts';
 import { answerParts } from '../../../compute-forms/answer/answer-parts.ts';
 import { leadingName } from '../../../compute-forms/answer/leading.ts';
@@ -11,6 +18,7 @@ import { leavesOf } from '../../../compute-forms/form/leaves.ts';
 import { typedOf } from '../../../compute-forms/form/typed-of.ts';
 import { drawingsOf } from '../../../drawings/registry.ts';
 import type { Working } from '../../../records/workings/workings.ts';
+import { drawingComponent, tableComponent } from '../../../web/components.ts';
 import { momentText } from '../../../web/dates.ts';
 import type { ReportData } from '../report-data.ts';
 
@@ -64,35 +72,34 @@ function workingComponents(each: Registered, working: Working, drawn: boolean): 
   const cameOut = scalars.map(({ label, value }) => ({ label, value: shownValue(value) }));
   const short = tables.filter(({ rows }) => rows.length > 0 && rows.length <= MOST_ROWS);
   const long = tables.filter(({ rows }) => rows.length > MOST_ROWS);
-  const drawings = drawingsOf(each, working.inputs, answer.result, 'inch').map((data, index) => ({
-    template: '/parts/drawing',
-    data: { ...data, table: undefined, id: `working-${working.seq}-${index}` },
-  }));
-  const words = column(
-    ...run(each.title, [
+  const drawings = drawingsOf(each, working.inputs, answer.result, 'inch').map((drawing, index) =>
+    drawingComponent({ ...withoutTable(drawing), id: `working-${working.seq}-${index}` }),
+  );
+  const words = columnComponent(
+    ...runComponents(each.title, [
       ...inputFacts(each, working.inputs).map((fact) => ({ ...fact, note: 'went in' })),
       ...cameOut,
       ...long.map(({ caption, rows }) => ({ label: caption, value: `${rows.length} rows, in the export` })),
       { label: 'kept on', value: byWhom(working) },
     ]),
-    ...short.map((data) => ({ template: '/parts/table', data })),
+    ...short.map(tableComponent),
   );
-  return drawn ? [besideWide(words, ...drawings.slice(0, 1))] : [words];
+  return drawn ? [besideWideComponent(words, ...drawings.slice(0, 1))] : [words];
 }
 
 /** Geometry, timing and adjusters: the newest working of each computation in full, older ones by their figure. */
-export function workingsSection(report: ReportData): Component[] {
+export function workingsComponents(report: ReportData): Component[] {
   const newest = new Map(report.workings.map((working) => [working.computation, working]));
   if (newest.size === 0) return [];
   const drawn = DRAWN_FOR.includes(report.context.call.goal);
   const older = report.workings.filter((working) => newest.get(working.computation) !== working);
   return [
-    section('Geometry, timing and adjusters', [
+    sectionComponent('Geometry, timing and adjusters', [
       ...[...newest.values()].flatMap((working) => {
         const each = report.computations.get(working.computation);
         return each === undefined ? [] : workingComponents(each, working, drawn);
       }),
-      ...said(
+      ...saidComponents(
         'Worked out before',
         older.map((working) => `${leadingText(report, working)} (${byWhom(working)})`),
       ),
