@@ -20,6 +20,7 @@ import { sameSite } from './web/http/same-site.ts';
 import { securityHeaders } from './web/http/security-headers.ts';
 import { describeRoute } from './web/openapi.ts';
 import { pageError } from './web/pages/error-page.ts';
+import { pageViews } from './web/pages/views.ts';
 import { openingCookie } from './web/principals.ts';
 import { leaveUnchecked } from './web/validate.ts';
 
@@ -63,6 +64,7 @@ export async function buildApp(deps: Deps, log?: LogStream): Promise<FastifyInst
   await app.register(cleanAddress);
   await app.register(bodyKinds);
   await app.register(cookie);
+  await pageViews(app, deps.views);
   await app.register(formbody, { bodyLimit: 1024 * 1024 });
   await app.register(sameSite, { opening: openingCookie(deps.secure) });
   await app.register(swagger, {

@@ -1,6 +1,9 @@
 import { fileURLToPath } from 'node:url';
 import { Eta } from 'eta';
 
+/** The folder that every template is named from. */
+export const VIEWS = fileURLToPath(new URL('.', import.meta.url));
+
 /** How the engine builds `include` by itself: what the including page holds is laid under the part's data. */
 const LEAKING = '{...it, ...(__eta_d ?? {})}';
 
@@ -20,7 +23,7 @@ const sealedIncludes = {
 /** The template engine over the views folder: every `<%= %>` escaped, data is `it`, compiled once. */
 export function createViews(): Eta {
   return new Eta({
-    views: fileURLToPath(new URL('.', import.meta.url)),
+    views: VIEWS,
     autoEscape: true,
     useWith: false,
     cache: true,

@@ -1,4 +1,5 @@
-import type { Component } from '../../views/parts/part.ts';
+import type { CallLink } from '../../views/pages/pages.ts';
+import type { Component } from '../../views/parts/components.ts';
 import type { CallContext } from '../call/context.ts';
 import { errorsOf, formComponent, type RejectedForm, type StepBody } from '../call/forms.ts';
 import type { Step } from '../call/step.ts';
@@ -85,11 +86,7 @@ export function stepPage(
 }
 
 /** What can be done with the call beside its steps. */
-function linksOf({
-  base,
-  side,
-  call,
-}: CallContext): { href: string; label: string; key?: string; stop?: boolean }[] {
+function linksOf({ base, side, call }: CallContext): CallLink[] {
   const both = [
     ...(call.held ? [] : [{ href: '#stop', label: 'Stop: nobody turns it', key: 'x', stop: true }]),
     { href: `${base}/report`, label: 'Report', key: 'r' },

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { Component } from '../../views/parts/part.ts';
+import type { Component } from '../../views/parts/components.ts';
 import { type FormState, textField } from '../web/forms/fields.ts';
 import { type Fields, type FormOptions, type FormReading, readForm } from '../web/forms/read-form.ts';
 import type { PageForm } from './forms.ts';

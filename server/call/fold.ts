@@ -1,4 +1,4 @@
-import type { Component } from '../../views/parts/part.ts';
+import type { Component } from '../../views/parts/components.ts';
 
 /** What is one tap away under its summary; open from the start where something in it came back with a fault. */
 export const foldComponent = (

@@ -1,7 +1,7 @@
 import type { ButtonData } from '../../views/parts/button.examples.ts';
+import type { Component } from '../../views/parts/components.ts';
 import type { FormGroup } from '../../views/parts/form.examples.ts';
 import type { PagerData } from '../../views/parts/pager.examples.ts';
-import type { Component } from '../../views/parts/part.ts';
 import { type FormState, FRESH, summaryOf } from '../web/forms/fields.ts';
 import type { Fields, FormFault } from '../web/forms/read-form.ts';
 
@@ -20,6 +20,8 @@ export interface PageForm {
   readonly title?: string;
   /** A form that only leads on is fetched, not posted. */
   readonly method?: 'get';
+  /** A file goes along. */
+  readonly upload?: boolean;
   readonly hidden?: Readonly<Record<string, string>>;
   readonly initial?: Fields;
   readonly groups: (shown: FormState) => readonly FormGroup[];
@@ -30,18 +32,12 @@ const isFor = (rejected: RejectedForm | undefined, name: string): rejected is Re
 
 /** What is in a form: what was typed into it, or else what is on record. */
 function shownIn(form: PageForm, rejected: RejectedForm | undefined): FormState {
-  if (isFor(rejected, form.name)) return rejected;
-  return { ...FRESH, typed: form.initial ?? {} };
-}
-
-function withPrefix(slot: Component, prefix: string): Component {
-  const id: unknown = Reflect.get(slot.data, 'id');
-  return typeof id === 'string' ? { ...slot, data: { ...slot.data, id: `${prefix}-${id}` } } : slot;
+  const shown = isFor(rejected, form.name) ? rejected : { ...FRESH, typed: form.initial ?? {} };
+  return { ...shown, prefix: form.name };
 }
 
 /** The form as a slot of the page. */
 export function formComponent(form: PageForm, rejected: RejectedForm | undefined): Component {
-  const groups = form.groups(shownIn(form, rejected));
   return {
     template: '/parts/form',
     data: {
@@ -51,10 +47,8 @@ export function formComponent(form: PageForm, rejected: RejectedForm | undefined
         ? { key: crypto.randomUUID(), hidden: { form: form.name, ...form.hidden } }
         : { method: form.method, hidden: form.hidden ?? {} }),
       ...(form.title === undefined ? {} : { title: form.title }),
-      groups: groups.map((group) => ({
-        ...group,
-        slots: group.slots.map((slot) => withPrefix(slot, form.name)),
-      })),
+      ...(form.upload === undefined ? {} : { upload: form.upload }),
+      groups: form.groups(shownIn(form, rejected)),
       buttons: form.buttons,
     },
   };
@@ -67,11 +61,9 @@ export function errorsOf(
 ): { field?: string; text: string }[] {
   if (rejected === undefined) return [];
   const form = forms.find((each) => isFor(rejected, each.name));
-  const lines = summaryOf(rejected, form?.labels ?? {});
-  if (form === undefined) return lines;
-  return lines.map((line) =>
-    line.field === undefined ? line : { ...line, field: `${form.name}-${line.field}` },
-  );
+  return form === undefined
+    ? summaryOf(rejected, {})
+    : summaryOf({ ...rejected, prefix: form.name }, form.labels);
 }
 
 /** A page of a call in the making: its parts in order, and which forms it has. */

@@ -1,4 +1,4 @@
-import { formatRatioInterval } from '../../shared/quantities/format.ts';
+import { type IntervalFigures, ratioFigures } from '../../shared/quantities/format.ts';
 import type { SetUpRatio } from '../assessment/ratio/ratio.ts';
 
 type Result = NonNullable<SetUpRatio['result']>;
@@ -12,10 +12,9 @@ const NAMES: Readonly<Record<string, string>> = {
 export const ratioName = (spring: string): string => NAMES[spring] ?? 'Ratio, spring not said';
 
 /** `1.757`, `.006`, and both in one: digits no finer than the uncertainty. */
-export function ratioFigure(result: Result): { value: string; spread: string; text: string } {
-  const text = formatRatioInterval(result.ratio, result.coverageFactor * result.standardUncertainty);
-  const [value = text, spread = ''] = text.split(' ± ');
-  return { value, spread, text };
+export function ratioFigure(result: Result): IntervalFigures & { readonly text: string } {
+  const figures = ratioFigures(result.ratio, result.coverageFactor * result.standardUncertainty);
+  return { ...figures, text: `${figures.value} ± ${figures.spread}` };
 }
 
 /** `1.75`: a nominal as the trade writes it. */

@@ -1,13 +1,6 @@
+import type { CardItem } from '../../views/pages/pages.ts';
 /** Said where something is not known yet. */
 export const NOT_YET = 'not on record yet';
-
-/** One line of the takeover card. */
-export interface CardItem {
-  readonly text: string;
-  readonly label?: string;
-  readonly note?: string;
-  readonly href?: string;
-}
 
 /** What a step has to say to a colleague who takes the call over. */
 export interface TakeoverItem extends CardItem {

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { formatQuantity } from '../../shared/quantities/format.ts';
+import { formatFigure } from '../../shared/quantities/format.ts';
 import type { UnitSystem } from '../../shared/quantities/units.ts';
 import type { DrawingData } from '../../views/parts/drawing.examples.ts';
 
@@ -26,12 +26,12 @@ export function rulerOf(system: UnitSystem): Ruler {
   const of = (inches: number) => (unit === 'in' ? inches : inches * 25.4);
   // Four places of an inch and three of a millimetre are the finest a bench reads; the last is left off where it is zero.
   const finest = unit === 'in' ? 4 : 3;
-  const text = (inches: number) => {
+  const figure = (inches: number) => {
     const value = of(inches);
     const short = Number(value.toFixed(finest)) === Number(value.toFixed(finest - 1));
-    return formatQuantity({ value, unit }, { places: short ? finest - 1 : finest });
+    return formatFigure({ value, unit }, { places: short ? finest - 1 : finest });
   };
-  return { unit, of, text, figure: (inches) => text(inches).slice(0, -unit.length - 1) };
+  return { unit, of, figure, text: (inches) => `${figure(inches)} ${unit}` };
 }
 
 /** What a drawing is made for: the prefix of its ids, and the unit of its lengths. */

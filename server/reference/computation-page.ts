@@ -1,11 +1,13 @@
+import type { ComputedAnswer } from '../../views/pages/reference/pages.ts';
 import type { FormData } from '../../views/parts/form.examples.ts';
-import type { Component } from '../../views/parts/part.ts';
+import type { NoticeData } from '../../views/parts/notice.examples.ts';
 import type { Registered } from '../compute/registry.ts';
 import { answerComponents } from '../compute-forms/answer/answer-components.ts';
 import type { Computed } from '../compute-forms/compute-form.ts';
 import { formGroups, rowButtons } from '../compute-forms/form/fields-of.ts';
 import { leavesOf } from '../compute-forms/form/leaves.ts';
 import { drawingsOf } from '../drawings/registry.ts';
+import { drawingComponent } from '../web/components.ts';
 import { choiceField, type FormState, fieldId } from '../web/forms/fields.ts';
 import type { Page } from '../web/pages/render.ts';
 import { entryTables } from './entry-tables.ts';
@@ -66,25 +68,19 @@ function limitSource(body: unknown, answer: { readonly assumptions: readonly str
   return answer.assumptions.find((each) => each.includes('limit')) ?? 'the default of the limits table';
 }
 
-function answerOf(each: Registered, computed: Computed, isExample: boolean) {
+function answerOf(each: Registered, computed: Computed, isExample: boolean): ComputedAnswer | undefined {
   const { answer, inInches, body, units } = computed;
   if (answer === undefined || inInches === undefined) return undefined;
-  const drawings = drawingsOf(each, body, inInches.result, units).map((data) => ({
-    template: '/parts/drawing',
-    data,
-  }));
-  const slots: Component[] = [
-    ...answerComponents(each, answer, {
-      uncertainty: halfWidth(body, each, units),
-      limitSource: limitSource(body, answer),
-    }),
-  ];
-  slots.splice(1, 0, ...drawings);
+  const [leading, ...rest] = answerComponents(each, answer, {
+    uncertainty: halfWidth(body, each, units),
+    limitSource: limitSource(body, answer),
+  });
+  const drawings = drawingsOf(each, body, inInches.result, units).map(drawingComponent);
   return {
     title: isExample ? 'The worked example' : 'The answer',
-    cautions: answer.cautions.map((text) => ({ kind: 'caution', text })),
+    cautions: answer.cautions.map((text): NoticeData => ({ kind: 'caution', text })),
     assumptions: answer.assumptions,
-    slots,
+    slots: [...(leading === undefined ? [] : [leading]), ...drawings, ...rest],
     link: isExample ? undefined : linkTo(each, computed),
     json: jsonShown(answer.result),
   };
@@ -103,7 +99,6 @@ export function computationPage(
     status: wrong ? 422 : 200,
     place: '/reference',
     data: {
-      name: each.name,
       title: each.title,
       summary: each.summary,
       errors: summaryOf(computed),

@@ -94,35 +94,56 @@ export function formatRatio(value: number): string {
   return formatNumber(value, 3);
 }
 
-/** `.482 in`, `12.24 mm`, `−3 deg`. */
-export function formatQuantity(quantity: Quantity, options: QuantityFormat = {}): string {
-  const { value, unit } = quantity;
+/** `.482`, `12.24`, `−3`: a quantity without its unit, where a column or a heading has the unit. */
+export function formatFigure({ value, unit }: Quantity, options: QuantityFormat = {}): string {
   const { uncertainty } = options;
-  if (options.places !== undefined) return `${write(value, options.places, zeroOf(unit))} ${unit}`;
-  if (uncertainty !== undefined && uncertainty !== 0) {
-    return `${write(value, placesWithin(finite(uncertainty)), zeroOf(unit))} ${unit}`;
-  }
-  if (options.derived) return `${write(value, DERIVED_PLACES[unit], zeroOf(unit))} ${unit}`;
+  if (options.places !== undefined) return write(value, options.places, zeroOf(unit));
+  if (uncertainty !== undefined && uncertainty !== 0)
+    return write(value, placesWithin(finite(uncertainty)), zeroOf(unit));
+  if (options.derived) return write(value, DERIVED_PLACES[unit], zeroOf(unit));
   // Twelve digits hide the last bit of an arithmetic that the person never sees.
-  return `${writeExact(Number(finite(value).toPrecision(12)), LEAST_PLACES[unit] ?? 0, unit)} ${unit}`;
+  return writeExact(Number(finite(value).toPrecision(12)), LEAST_PLACES[unit] ?? 0, unit);
 }
 
-/** `1.747 ± .006`: digits no finer than the uncertainty, two significant digits of it at most. */
-export function formatInterval(value: number, halfWidth: number, unit?: Unit): string {
-  const ends = unit === undefined ? '' : ` ${unit}`;
+/** `.482 in`, `12.24 mm`, `−3 deg`. */
+export function formatQuantity(quantity: Quantity, options: QuantityFormat = {}): string {
+  return `${formatFigure(quantity, options)} ${quantity.unit}`;
+}
+
+/** A value and the half-width of its interval, each as it is written. */
+export interface IntervalFigures {
+  readonly value: string;
+  readonly spread: string;
+}
+
+/** `1.747` and `.006`: digits no finer than the uncertainty, two significant digits of it at most. */
+export function intervalFigures(value: number, halfWidth: number, unit?: Unit): IntervalFigures {
   const width = Math.abs(finite(halfWidth));
-  if (width === 0) return `${writeExact(finite(value), 0, unit)} ± 0${ends}`;
+  if (width === 0) return { value: writeExact(finite(value), 0, unit), spread: '0' };
   const places = placesWithin(width);
   const zero = zeroOf(unit);
-  return `${write(value, places, zero)} ± ${write(width, places, zero)}${ends}`;
+  return { value: write(value, places, zero), spread: write(width, places, zero) };
 }
 
 /**
- * `1.537 ± .010`: a ratio with three places, as the trade writes it, where they can carry its uncertainty; two
+ * `1.537` and `.010`: a ratio with three places, as the trade writes it, where they can carry its uncertainty; two
  * readings of one arm then stand under each other with the same digits.
  */
-export function formatRatioInterval(ratio: number, halfWidth: number): string {
+export function ratioFigures(ratio: number, halfWidth: number): IntervalFigures {
   const width = Math.abs(finite(halfWidth));
-  if (width < 0.001 || width >= 0.0995) return formatInterval(ratio, width);
-  return `${formatNumber(ratio, 3)} ± ${formatNumber(width, 3)}`;
+  if (width < 0.001 || width >= 0.0995) return intervalFigures(ratio, width);
+  return { value: formatNumber(ratio, 3), spread: formatNumber(width, 3) };
+}
+
+const inOne = ({ value, spread }: IntervalFigures): string => `${value} ± ${spread}`;
+
+/** `1.747 ± .006` */
+export function formatInterval(value: number, halfWidth: number, unit?: Unit): string {
+  const text = inOne(intervalFigures(value, halfWidth, unit));
+  return unit === undefined ? text : `${text} ${unit}`;
+}
+
+/** `1.537 ± .010` */
+export function formatRatioInterval(ratio: number, halfWidth: number): string {
+  return inOne(ratioFigures(ratio, halfWidth));
 }

@@ -1,5 +1,6 @@
 import { readdir } from 'node:fs/promises';
 import { describe, expect, it } from 'vitest';
+import type { LayoutFrame } from '../../views/layout.ts';
 import { frames, parts } from '../../views/parts/registry.ts';
 import { htmlFaults } from '../tools/html-faults.ts';
 import { eta, partsBody, standalonePage } from '../tools/render-parts.ts';
@@ -52,16 +53,16 @@ describe('whole pages', () => {
   });
 
   it('the layout links style and script and escapes what it is given', () => {
-    const html = eta.render('/layout', {
+    const frame: LayoutFrame = {
       title: '<b>Error: one</b>',
-      body: '<p>ready</p>',
       nonce: '"n1',
       styleHref: '/s.css',
       scriptHref: '/b.js',
       side: 'desk',
       nav: [{ href: '/calls', label: '<i>Calls</i>', current: true }],
       signedIn: { name: '<i>Ann</i>' },
-    });
+    };
+    const html = eta.render('/layout', { body: '<p>ready</p>', frame });
     expect(html).toContain('<title>&lt;b&gt;Error: one&lt;/b&gt; · Benchcall</title>');
     expect(html).toContain('<link rel="stylesheet" href="/s.css">');
     expect(html).toContain('<script type="module" src="/b.js" nonce="&quot;n1"></script>');

@@ -19,7 +19,7 @@ export interface ButtonData {
   readonly why?: string;
 }
 
-export const button: Part<ButtonData> = {
+export const button: Part<'/parts/button'> = {
   name: 'button',
   title: 'Button',
   purpose: 'Does one thing and says which, as a verb. One primary button on a step.',

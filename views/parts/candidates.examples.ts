@@ -23,7 +23,7 @@ export interface CandidatesData {
   readonly live?: boolean;
 }
 
-export const candidates: Part<CandidatesData> = {
+export const candidates: Part<'/parts/candidates'> = {
   name: 'candidates',
   title: 'Ranked families',
   purpose: 'Which family a part may be, how likely each is, and which readings speak for and against it.',

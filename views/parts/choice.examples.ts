@@ -28,7 +28,7 @@ const springs: readonly ChoiceOption[] = [
   { value: 'unknown', label: 'Not said yet' },
 ];
 
-export const choice: Part<ChoiceData> = {
+export const choice: Part<'/parts/choice'> = {
   name: 'choice',
   title: 'Choice',
   purpose: 'One of several, or several of several, each in words that can be read out.',

@@ -38,7 +38,7 @@ const drawn = (id: string): DrawingData => ({
   caption: '.100 in a turn, hand runs clockwise',
 });
 
-export const dial: Part<DialData> = {
+export const dial: Part<'/parts/dial'> = {
   name: 'dial',
   title: 'Dial',
   purpose: 'The instrument as it should look, so that a turn miscounted or a hand read backwards shows.',

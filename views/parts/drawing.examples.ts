@@ -30,7 +30,7 @@ const retainer = `
 <text class="draw-text draw-text-soft" x="16" y="66">retainer</text>
 <text class="draw-text draw-text-soft" x="16" y="166">seal</text>`;
 
-export const drawing: Part<DrawingData> = {
+export const drawing: Part<'/parts/drawing'> = {
   name: 'drawing',
   title: 'Drawing',
   purpose: 'Shows where the tool goes or how much room is left, and says whether it is to scale.',

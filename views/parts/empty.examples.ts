@@ -9,7 +9,7 @@ export interface EmptyData {
   readonly action?: ButtonData;
 }
 
-export const empty: Part<EmptyData> = {
+export const empty: Part<'/parts/empty'> = {
   name: 'empty',
   title: 'Empty page',
   purpose: 'Says what goes here and offers the first action.',

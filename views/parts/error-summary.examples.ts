@@ -8,7 +8,7 @@ export interface ErrorSummaryData {
   readonly id?: string;
 }
 
-export const errorSummary: Part<ErrorSummaryData> = {
+export const errorSummary: Part<'/parts/error-summary'> = {
   name: 'error-summary',
   title: 'What to put right',
   purpose:

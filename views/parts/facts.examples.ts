@@ -21,7 +21,7 @@ export const callFacts: readonly Fact[] = [
   { label: 'Build revision', value: '3' },
 ];
 
-export const facts: Part<FactsData> = {
+export const facts: Part<'/parts/facts'> = {
   name: 'facts',
   title: 'Facts',
   purpose: 'Names and entries, as a list or as the title block of a drawing.',

@@ -28,7 +28,7 @@ export interface FieldData {
   readonly inputmode?: 'text' | 'decimal' | 'numeric';
 }
 
-export const field: Part<FieldData> = {
+export const field: Part<'/parts/field'> = {
   name: 'field',
   title: 'Field',
   purpose: 'Takes one entry in whatever way it is spoken or typed, and says how it was read.',

@@ -9,7 +9,7 @@ export interface FileData {
   readonly accept: string;
 }
 
-export const file: Part<FileData> = {
+export const file: Part<'/parts/file'> = {
   name: 'file',
   title: 'File',
   purpose: 'Takes a photograph from the phone or the disk.',

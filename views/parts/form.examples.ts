@@ -1,5 +1,6 @@
 import type { ButtonData } from './button.examples.ts';
-import type { Component, Part } from './part.ts';
+import type { Component } from './components.ts';
+import type { Part } from './part.ts';
 import { HOSTILE, LONG } from './part.ts';
 
 export interface FormGroup {
@@ -32,7 +33,7 @@ const lift = (id: string, label: string): Component => ({
   data: { id, label, unit: 'in', echo: '' },
 });
 
-export const form: Part<FormData> = {
+export const form: Part<'/parts/form'> = {
   name: 'form',
   title: 'Form',
   purpose: 'Fields that are kept together, and the buttons that keep them.',

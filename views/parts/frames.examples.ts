@@ -1,3 +1,4 @@
+import type { Component, ComponentName, ComponentOf } from './components.ts';
 import { dial } from './dial.examples.ts';
 import { empty } from './empty.examples.ts';
 import { callFacts } from './facts.examples.ts';
@@ -7,7 +8,7 @@ import { gapBar } from './gap-bar.examples.ts';
 import { hold } from './hold.examples.ts';
 import { missingOnCall } from './missing.examples.ts';
 import { notice } from './notice.examples.ts';
-import type { Component, Part } from './part.ts';
+import type { Part } from './part.ts';
 import { question } from './question.examples.ts';
 import { result } from './result.examples.ts';
 import { stepHeader } from './step-header.examples.ts';
@@ -15,7 +16,7 @@ import { table } from './table.examples.ts';
 import { tapeLines } from './tape-line.examples.ts';
 
 /** The nth example of a part, to be set into a frame. */
-function example(part: Part<object>, index: number): Component {
+function example<Name extends ComponentName>(part: Part<Name>, index: number): ComponentOf<Name> {
   const found = part.examples[index];
   if (!found)
     throw new RangeError(`Part ${part.name} has ${part.examples.length} examples, asked for ${index}`);

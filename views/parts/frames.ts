@@ -1,7 +1,7 @@
+import type { Component } from './components.ts';
 import type { FactsData } from './facts.examples.ts';
 import type { HoldData } from './hold.examples.ts';
 import type { MissingData } from './missing.examples.ts';
-import type { Component } from './part.ts';
 import type { TapeData } from './tape.examples.ts';
 
 /** `/parts/frame-desk`: missing, step and tape beside one another. */

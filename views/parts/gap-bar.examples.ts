@@ -22,7 +22,7 @@ export interface GapBarData {
 
 const common = 'common practice, no published source';
 
-export const gapBar: Part<GapBarData> = {
+export const gapBar: Part<'/parts/gap-bar'> = {
   name: 'gap-bar',
   title: 'Gap bar',
   purpose: 'A gap against its limit with the uncertainty drawn; what lies under the limit is hatched.',

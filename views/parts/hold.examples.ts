@@ -12,7 +12,7 @@ export interface HoldData {
   readonly lift?: ButtonData;
 }
 
-export const hold: Part<HoldData> = {
+export const hold: Part<'/parts/hold'> = {
   name: 'hold',
   title: 'Hold',
   purpose: 'Stops the engine being turned, on both sides, until someone lifts it with a reason.',

@@ -58,7 +58,7 @@ export const missingOnCall: MissingData = {
   ],
 };
 
-export const missing: Part<MissingData> = {
+export const missing: Part<'/parts/missing'> = {
   name: 'missing',
   title: 'Missing and next',
   purpose: 'What each answer still lacks, and the one reading worth taking next.',

@@ -8,7 +8,7 @@ export interface NoticeData {
   readonly link?: { readonly href: string; readonly label: string };
 }
 
-export const notice: Part<NoticeData> = {
+export const notice: Part<'/parts/notice'> = {
   name: 'notice',
   title: 'Notice',
   purpose: 'One line beside the step: a caution, a note, or that the line is down.',

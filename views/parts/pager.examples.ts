@@ -9,7 +9,7 @@ export interface PagerData {
   readonly position?: string;
 }
 
-export const pager: Part<PagerData> = {
+export const pager: Part<'/parts/pager'> = {
   name: 'pager',
   title: 'Before and next',
   purpose: 'Leads along a list or to the step that follows.',

@@ -1,3 +1,5 @@
+import type { ComponentName, Components } from './components.ts';
+
 /** One state of a part, as it is shown at /reference/parts and rendered by the tests. */
 export interface Example<Data> {
   readonly title: string;
@@ -5,20 +7,17 @@ export interface Example<Data> {
 }
 
 /** A part of the pages: one template, one purpose, and every state it can be in. */
-export interface Part<Data> {
+export interface Part<Name extends ComponentName> {
   readonly name: string;
   readonly title: string;
   readonly purpose: string;
   /** The name to include it by, from the views folder. */
-  readonly template: string;
-  readonly examples: readonly Example<Data>[];
+  readonly template: Name;
+  readonly examples: readonly Example<Components[Name]>[];
 }
 
-/** A template with its data, where one part holds another. */
-export interface Component {
-  readonly template: string;
-  readonly data: object;
-}
+/** A part whose template is known only where it runs. */
+export type AnyPart = { [Name in ComponentName]: Part<Name> }[ComponentName];
 
 /** Text that would do harm or break the line if it were not escaped; it belongs in every part's examples. */
 export const HOSTILE = `</p><script>alert("1")</script><img src=x onerror='alert(2)'>&amp; "five" <b>`;

@@ -16,7 +16,7 @@ export interface PhotographsData {
 const PICTURE =
   'data:image/svg+xml,%3Csvg xmlns=%22http://www.w3.org/2000/svg%22 width=%22160%22 height=%22120%22%3E%3Crect width=%22160%22 height=%22120%22 fill=%22%23888%22/%3E%3C/svg%3E';
 
-export const photographs: Part<PhotographsData> = {
+export const photographs: Part<'/parts/photographs'> = {
   name: 'photographs',
   title: 'Photographs',
   purpose: 'Shows what was photographed, with what to look at and whose it is.',

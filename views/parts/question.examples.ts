@@ -13,7 +13,7 @@ export interface QuestionData {
   readonly answered?: { readonly text: string; readonly who: string; readonly when: string };
 }
 
-export const question: Part<QuestionData> = {
+export const question: Part<'/parts/question'> = {
   name: 'question',
   title: 'Question card',
   purpose: 'Asks where a verdict would be too much, says how much hangs on it and what settles it.',

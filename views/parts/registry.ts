@@ -14,7 +14,7 @@ import { hold } from './hold.examples.ts';
 import { missing } from './missing.examples.ts';
 import { notice } from './notice.examples.ts';
 import { pager } from './pager.examples.ts';
-import type { Part } from './part.ts';
+import type { AnyPart } from './part.ts';
 import { photographs } from './photographs.examples.ts';
 import { question } from './question.examples.ts';
 import { result } from './result.examples.ts';
@@ -31,7 +31,7 @@ import { verdict } from './verdict.examples.ts';
 export { frames } from './frames.examples.ts';
 
 /** Every part with its examples, in the order in which they are shown. */
-export const parts: readonly Part<object>[] = [
+export const parts: readonly AnyPart[] = [
   button,
   field,
   choice,

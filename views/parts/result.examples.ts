@@ -53,7 +53,7 @@ const scale = (id: string, value: number, half: number, word: RatioWord): ScaleD
   verdict: word,
 });
 
-export const result: Part<ResultData> = {
+export const result: Part<'/parts/result'> = {
   name: 'result',
   title: 'Result',
   purpose: 'The number, how far it can be trusted, what it says, and which lines of the tape it rests on.',

@@ -20,7 +20,7 @@ const mounts = [
   { value: 'shaft', label: 'Shaft' },
 ];
 
-export const select: Part<SelectData> = {
+export const select: Part<'/parts/select'> = {
   name: 'select',
   title: 'List to pick from',
   purpose: 'One of many, where a choice laid open would be longer than the screen.',

@@ -6,7 +6,7 @@ export interface StatusLineData {
   readonly text?: string;
 }
 
-export const statusLine: Part<StatusLineData> = {
+export const statusLine: Part<'/parts/status-line'> = {
   name: 'status-line',
   title: 'Status line',
   purpose: 'Empty when the page arrives; then says, quietly, what the other side has just done.',

@@ -13,7 +13,7 @@ export interface StepHeaderData {
   readonly say?: string;
 }
 
-export const stepHeader: Part<StepHeaderData> = {
+export const stepHeader: Part<'/parts/step-header'> = {
   name: 'step-header',
   title: 'Head of a step',
   purpose: 'The action as the page’s heading, with the title block of the call below it.',

@@ -19,7 +19,7 @@ export interface TableData {
   readonly empty?: string;
 }
 
-export const table: Part<TableData> = {
+export const table: Part<'/parts/table'> = {
   name: 'table',
   title: 'Table',
   purpose: 'Figures in columns, digits under digits. Too narrow for columns, each row becomes a small card.',

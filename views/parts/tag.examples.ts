@@ -6,7 +6,7 @@ export interface TagData {
   readonly strong?: boolean;
 }
 
-export const tag: Part<TagData> = {
+export const tag: Part<'/parts/tag'> = {
   name: 'tag',
   title: 'Tag',
   purpose: 'A word that belongs to what it stands beside: measured, calculated, demo.',

@@ -95,7 +95,7 @@ const hold: TapeLineData = {
   fresh: true,
 };
 
-export const tapeLine: Part<TapeLineData> = {
+export const tapeLine: Part<'/parts/tape-line'> = {
   name: 'tape-line',
   title: 'Line of the tape',
   purpose: 'One entry as it stands on the record; the same markup is sent to the other side.',

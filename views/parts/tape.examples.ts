@@ -9,7 +9,7 @@ export interface TapeData {
   readonly empty?: string;
 }
 
-export const tape: Part<TapeData> = {
+export const tape: Part<'/parts/tape'> = {
   name: 'tape',
   title: 'The tape',
   purpose:

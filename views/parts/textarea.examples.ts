@@ -13,7 +13,7 @@ export interface TextareaData {
   readonly disabled?: boolean;
 }
 
-export const textarea: Part<TextareaData> = {
+export const textarea: Part<'/parts/textarea'> = {
   name: 'textarea',
   title: 'Longer words',
   purpose: 'What the caller said, word for word.',

@@ -11,7 +11,7 @@ export interface VerdictData {
   readonly small?: boolean;
 }
 
-export const verdict: Part<VerdictData> = {
+export const verdict: Part<'/parts/verdict'> = {
   name: 'verdict',
   title: 'Verdict',
   purpose:

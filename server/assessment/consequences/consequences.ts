@@ -1,4 +1,4 @@
-import { formatQuantity } from '../../../shared/quantities/format.ts';
+import { formatFigure } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import { type BuildSpec, buildSpec } from '../../../shared/schemas/build-spec.ts';
 import type { Principal } from '../../auth/principal.ts';
@@ -73,17 +73,19 @@ export function consequencesOf(record: BuildRecord, setUpId: string): SetUpConse
   };
 }
 
-/** A gap as it is read out: `.041 in ± .006`, or its bounds; no digit is finer than a thousandth. */
-export function sayGap(gap: KnownGap): string {
-  const say = (si: number) => formatQuantity(fromSi(si, 'in'), { places: 3 });
+/** A gap in inches: `.041 ± .006`, or its bounds; no digit is finer than a thousandth. */
+export function gapFigures(gap: KnownGap): string {
+  const inches = (si: number) => formatFigure(fromSi(si, 'in'), { places: 3 });
   if (gap.value !== undefined) {
     const half = Math.max((gap.high ?? gap.value) - gap.value, gap.value - (gap.low ?? gap.value));
-    return `${say(gap.value).slice(0, -3)} ± ${say(half)}`;
+    return `${inches(gap.value)} ± ${inches(half)}`;
   }
-  if (gap.low !== undefined && gap.high !== undefined)
-    return `${say(gap.low).slice(0, -3)} to ${say(gap.high)}`;
-  return gap.low === undefined ? `less than ${say(gap.high ?? 0)}` : `more than ${say(gap.low)}`;
+  if (gap.low !== undefined && gap.high !== undefined) return `${inches(gap.low)} to ${inches(gap.high)}`;
+  return gap.low === undefined ? `less than ${inches(gap.high ?? 0)}` : `more than ${inches(gap.low)}`;
 }
+
+/** A gap as it is read out: `.041 ± .006 in`. */
+export const sayGap = (gap: KnownGap): string => `${gapFigures(gap)} in`;
 
 /** The figures as they are put on the record, with the limits they were judged by. */
 function recordOf(found: SetUpConsequences): DataOf<(typeof CONSEQUENCE_EVENTS)['consequences-kept']> {

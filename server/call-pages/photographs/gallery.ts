@@ -1,4 +1,4 @@
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { PhotographsData } from '../../../views/parts/photographs.examples.ts';
 import type { CallContext } from '../../call/context.ts';
 import { SHOWS } from '../../records/photographs/new-photograph.ts';
@@ -8,7 +8,7 @@ function isShown(word: string): word is keyof typeof SHOWS {
   return Object.hasOwn(SHOWS, word);
 }
 
-export function gallery(context: CallContext): Component {
+export function galleryComponent(context: CallContext): Component {
   const { photographs } = context;
   if (photographs.length === 0) {
     return {

@@ -5,7 +5,7 @@ import type { PageRequest } from '../../web/page-route.ts';
 import type { Page } from '../../web/pages/render.ts';
 import { type CallFrame, lastStep } from '../frame.ts';
 import { stepPage } from '../step-page.ts';
-import { gallery } from './gallery.ts';
+import { galleryComponent } from './gallery.ts';
 import { uploadForm } from './upload-form.ts';
 
 export async function photographsPage(
@@ -16,8 +16,7 @@ export async function photographsPage(
 ): Promise<Page> {
   const context = await loadContext(tx, req);
   const form = uploadForm(context, rejected);
-  const upload = formComponent(form, rejected);
-  const slots = [{ ...upload, data: { ...upload.data, upload: true } }, gallery(context)];
+  const slots = [formComponent(form, rejected), galleryComponent(context)];
   return stepPage(
     frame,
     context,

@@ -1,7 +1,7 @@
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { readingWords } from '../../call/reading-text.ts';
-import { section } from '../../call/report-parts.ts';
+import { sectionComponent } from '../../call/report-parts.ts';
 import { SHOWS } from '../../records/photographs/new-photograph.ts';
 import type { Photograph } from '../../records/photographs/photographs.ts';
 import { momentText } from '../../web/dates.ts';
@@ -43,7 +43,7 @@ export function photographsReport(context: CallContext): Component[] {
   const shown = printed(photographs);
   const left = photographs.length - shown.length;
   return [
-    section('Photographs', [
+    sectionComponent('Photographs', [
       {
         template: '/pages/report/photographs',
         data: {

@@ -12,6 +12,7 @@ export function uploadForm(context: CallContext, rejected: RejectedForm | undefi
     action: `${context.base}/photographs`,
     labels: LABELS,
     title: 'Keep a photograph',
+    upload: true,
     buttons: [{ kind: 'primary', label: 'Keep photograph' }],
     groups: (shown) => [
       {
@@ -19,7 +20,7 @@ export function uploadForm(context: CallContext, rejected: RejectedForm | undefi
           {
             template: '/parts/file',
             data: {
-              id: fieldId('picture'),
+              id: fieldId('picture', shown),
               name: 'picture',
               label: LABELS.picture,
               accept: 'image/jpeg,image/png,image/webp',

@@ -1,3 +1,4 @@
+import type { StopFlag } from '../../../views/pages/report/pieces.ts';
 import type { CallContext } from '../../call/context.ts';
 import { openPromises, promiseState } from '../../call/promises.ts';
 import type { OpenStep, StepFindings } from '../../call/step.ts';
@@ -12,7 +13,7 @@ export interface WholeCall {
 }
 
 /** Whether somebody has to stop, and every reason why. */
-export function stopFlag({ context }: WholeCall): { stands: boolean; word: string; text: string } {
+export function stopFlag({ context }: WholeCall): StopFlag {
   const { stop } = context.assessment;
   if (stop.length === 0)
     return { stands: false, word: 'No stop is set.', text: 'Any resistance: stop, back off, find out.' };

@@ -1,14 +1,17 @@
 import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, sentence } from '../../../shared/schemas/words.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { Fact } from '../../../views/parts/facts.examples.ts';
-import type { Component } from '../../../views/parts/part.ts';
 import type { CallContext } from '../../call/context.ts';
-import { list, REPORT_PARTS, type ReportPart } from '../../call/report-parts.ts';
+import { listComponents, REPORT_PARTS, type ReportPart } from '../../call/report-parts.ts';
 import {
   type Computations,
   workingCautions,
   workingLines,
   workingsReport,
 } from '../../call/worked/report.ts';
+import { turningCaution } from '../../mechanics/cam/caution.ts';
+import { shortCaution } from '../../mechanics/consequences/consequences.ts';
+import { makerFirst } from '../../mechanics/springs/caution.ts';
 import type { Working } from '../../records/workings/workings.ts';
 import { dayText, momentText } from '../../web/dates.ts';
 import type { Page } from '../../web/pages/render.ts';
@@ -42,7 +45,7 @@ function callFacts({ call, build }: CallContext, now: Date): Fact[] {
   ];
 }
 
-function holdBanner(context: CallContext): Component[] {
+function holdComponents(context: CallContext): Component[] {
   const hold = holdOf(context);
   if (hold === undefined) return [];
   const { lift: _, ...banner } = hold;
@@ -50,12 +53,12 @@ function holdBanner(context: CallContext): Component[] {
 }
 
 /** Said by the sheet’s own cautions already. */
-const SAID_BEFORE = /^(Turn the engine by hand|The part maker’s figure goes|A gap is short)/;
+const SAID_BEFORE: readonly string[] = [turningCaution, makerFirst, shortCaution];
 
 /** What goes with the figures above, each said once. */
 function cautionsOf({ open }: WholeCall, workings: readonly Working[]): string[] {
   const own = [...[...open.values()].flatMap((step) => step.cautions()), ...workingCautions(workings)];
-  return [...new Set([...CAUTIONS, ...own.filter((text) => !SAID_BEFORE.test(text))])];
+  return [...new Set([...CAUTIONS, ...own.filter((text) => !SAID_BEFORE.includes(text))])];
 }
 
 /** The parts that have something to say, in the order of the call's goal. */
@@ -85,10 +88,10 @@ export function reportPage(whole: WholeCall, computations: Computations, now: Da
       title: `Call ${call.number}: ${build.label}`,
       facts: callFacts(context, now),
       sections: [
-        ...holdBanner(context),
+        ...holdComponents(context),
         summaryComponent(whole, workingLines(workings, computations)),
         ...partsInOrder(whole, own),
-        ...list('Before anyone acts on this sheet', cautionsOf(whole, workings)),
+        ...listComponents('Before anyone acts on this sheet', cautionsOf(whole, workings)),
       ],
       tape: tapeOf(whole.frame, context),
     },

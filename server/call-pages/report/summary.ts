@@ -1,4 +1,4 @@
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import {
   foundSentences,
   missingSentences,

@@ -1,8 +1,10 @@
 import { shareBuild } from '../../../shared/schemas/commands.ts';
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
+import type { TableData } from '../../../views/parts/table.examples.ts';
 import type { CallContext } from '../../call/context.ts';
 import { formComponent, type PageForm, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import type { ShareLink } from '../../records/share-links/share-links.ts';
+import { tableComponent } from '../../web/components.ts';
 import { dayText } from '../../web/dates.ts';
 import { numberField, textField } from '../../web/forms/fields.ts';
 import { qrCode } from './qr-code.ts';
@@ -36,15 +38,12 @@ function stateOf(link: ShareLink, now: Date): string {
   return link.expiresAt < now ? `ended ${dayText(link.expiresAt)}` : `until ${dayText(link.expiresAt)}`;
 }
 
-function linksTable(links: readonly ShareLink[], now: Date): Component {
+function linksTable(links: readonly ShareLink[], now: Date): TableData {
   return {
-    template: '/parts/table',
-    data: {
-      caption: 'Links to this build',
-      columns: [{ label: 'For' }, { label: 'Made' }, { label: 'State' }],
-      rows: links.map((link) => ({ cells: [link.holder, dayText(link.createdAt), stateOf(link, now)] })),
-      empty: 'No link yet. Whoever has one sees this build alone and can enter readings.',
-    },
+    caption: 'Links to this build',
+    columns: [{ label: 'For' }, { label: 'Made' }, { label: 'State' }],
+    rows: links.map((link) => ({ cells: [link.holder, dayText(link.createdAt), stateOf(link, now)] })),
+    empty: 'No link yet. Whoever has one sees this build alone and can enter readings.',
   };
 }
 
@@ -89,7 +88,7 @@ export function shareBody(
     slots: [
       ...(made === undefined ? [] : madeComponents(made)),
       formComponent(form, rejected),
-      linksTable(links, now),
+      tableComponent(linksTable(links, now)),
       ...open.map((link, index) => endForm(context, link, index)),
     ],
   };

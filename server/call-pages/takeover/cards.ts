@@ -1,16 +1,12 @@
 import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, sentence } from '../../../shared/schemas/words.ts';
+import type { Card, CardItem } from '../../../views/pages/pages.ts';
 import type { CallContext } from '../../call/context.ts';
 import { openPromises, promiseState } from '../../call/promises.ts';
-import type { CardItem, TakeoverItem } from '../../call/takeover-items.ts';
+import type { TakeoverItem } from '../../call/takeover-items.ts';
 import { dayText, momentText } from '../../web/dates.ts';
 import { type CallFrame, linkOf } from '../frame.ts';
 import { provesText, showsText } from '../photographs/report.ts';
 import { foundSentences, nextSentences, type WholeCall } from '../report/call-summary.ts';
-
-export interface Card {
-  readonly title: string;
-  readonly items: readonly CardItem[];
-}
 
 /** A card with its lines, or with what is said where there is none. */
 export const card = (title: string, items: readonly CardItem[], none: string): Card => ({

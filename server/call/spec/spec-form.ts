@@ -1,7 +1,7 @@
 import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { FormGroup } from '../../../views/parts/form.examples.ts';
-import type { Component } from '../../../views/parts/part.ts';
-import { type FormState, quantityField, selectField, textField } from '../../web/forms/fields.ts';
+import { type Extra, type FormState, quantityField, selectField, textField } from '../../web/forms/fields.ts';
 import type { PageForm } from '../forms.ts';
 import { durationField, durationRows, type SpecField, type SpecGroup } from './spec-fields.ts';
 import { assumedUnit, specText } from './spec-texts.ts';
@@ -23,7 +23,7 @@ function otherOf(other: OtherSide | undefined, path: string) {
 
 const hinted = (hint: string | undefined) => (hint === undefined ? {} : { hint });
 
-function specComponent(shown: FormState, field: SpecField, extra: object): Component {
+function specComponent(shown: FormState, field: SpecField, extra: Extra): Component {
   const { path, label, dimension, words, hint } = field;
   if (words !== undefined)
     return selectField(shown, path, label, words, { first: 'Not said yet', ...hinted(hint) });
@@ -40,7 +40,7 @@ function durationComponents(
   shown: FormState,
   valve: 'intake' | 'exhaust',
   rows: number,
-  extra: (path: string) => object,
+  extra: (path: string) => Extra,
 ): Component[] {
   return Array.from({ length: rows }, (_, row) => {
     const at = durationField(valve, row, 'atLift');
@@ -89,7 +89,7 @@ export interface SpecFormOf {
 export function specForm(of: SpecFormOf): PageForm {
   const labels = labelsOf(of.groups, of.spec);
   const first = of.groups[0]?.fields[0]?.path;
-  const extra = (path: string) => ({
+  const extra = (path: string): Extra => ({
     ...otherOf(of.other, path),
     ...(of.bench ? { big: true } : of.alone && path === first ? { autofocus: true } : {}),
   });

@@ -1,4 +1,4 @@
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { Drawing } from '../../drawings/drawing.ts';
 import type { CallContext } from '../context.ts';
 

@@ -1,6 +1,6 @@
 import { z } from 'zod';
+import type { Component } from '../../../views/parts/components.ts';
 import type { Fact } from '../../../views/parts/facts.examples.ts';
-import type { Component } from '../../../views/parts/part.ts';
 import type { Registered } from '../../compute/registry.ts';
 import { answerParts } from '../../compute-forms/answer/answer-parts.ts';
 import { leadingName } from '../../compute-forms/answer/leading.ts';
@@ -10,9 +10,17 @@ import { leavesOf } from '../../compute-forms/form/leaves.ts';
 import { typedOf } from '../../compute-forms/form/typed-of.ts';
 import { drawingsOf } from '../../drawings/registry.ts';
 import type { Working } from '../../records/workings/workings.ts';
+import { drawingComponent, tableComponent } from '../../web/components.ts';
 import { momentText } from '../../web/dates.ts';
 import type { CallContext } from '../context.ts';
-import { besideWide, column, run, said, section } from '../report-parts.ts';
+import {
+  besideWideComponent,
+  columnComponent,
+  runComponents,
+  saidComponents,
+  sectionComponent,
+  withoutTable,
+} from '../report-parts.ts';
 
 /** As many rows of an answer as are read on paper; the export has them all. */
 const MOST_ROWS = 8;
@@ -64,20 +72,19 @@ function workingComponents(each: Registered, working: Working, drawn: boolean): 
   const cameOut = scalars.map(({ label, value }) => ({ label, value: shownValue(value) }));
   const short = tables.filter(({ rows }) => rows.length > 0 && rows.length <= MOST_ROWS);
   const long = tables.filter(({ rows }) => rows.length > MOST_ROWS);
-  const drawings = drawingsOf(each, working.inputs, answer.result, 'inch').map((data, index) => ({
-    template: '/parts/drawing',
-    data: { ...data, table: undefined, id: `working-${working.seq}-${index}` },
-  }));
-  const words = column(
-    ...run(each.title, [
+  const drawings = drawingsOf(each, working.inputs, answer.result, 'inch').map((drawing, index) =>
+    drawingComponent({ ...withoutTable(drawing), id: `working-${working.seq}-${index}` }),
+  );
+  const words = columnComponent(
+    ...runComponents(each.title, [
       ...inputFacts(each, working.inputs).map((fact) => ({ ...fact, note: 'went in' })),
       ...cameOut,
       ...long.map(({ caption, rows }) => ({ label: caption, value: `${rows.length} rows, in the export` })),
       { label: 'kept on', value: byWhom(working) },
     ]),
-    ...short.map((data) => ({ template: '/parts/table', data })),
+    ...short.map(tableComponent),
   );
-  return drawn ? [besideWide(words, ...drawings.slice(0, 1))] : [words];
+  return drawn ? [besideWideComponent(words, ...drawings.slice(0, 1))] : [words];
 }
 
 /** The newest working of each computation in full, older ones by their figure. */
@@ -92,12 +99,12 @@ export function workingsReport(
   const drawn = plan.report.includes('workings') && plan.logFirst !== true;
   const older = workings.filter((working) => newest.get(working.computation) !== working);
   return [
-    section('Geometry, timing and adjusters', [
+    sectionComponent('Geometry, timing and adjusters', [
       ...[...newest.values()].flatMap((working) => {
         const each = computations.get(working.computation);
         return each === undefined ? [] : workingComponents(each, working, drawn);
       }),
-      ...said(
+      ...saidComponents(
         'Worked out before',
         older.map((working) => `${workingText(computations, working)} (${byWhom(working)})`),
       ),

@@ -1,5 +1,5 @@
+import type { Component } from '../../../views/parts/components.ts';
 import type { PagerData } from '../../../views/parts/pager.examples.ts';
-import type { Component } from '../../../views/parts/part.ts';
 import type { TableCell } from '../../../views/parts/table.examples.ts';
 import type { CallContext } from '../context.ts';
 import { foldComponent } from '../fold.ts';

@@ -1,14 +1,15 @@
 import { z } from 'zod';
-import { formatInterval } from '../../../shared/quantities/format.ts';
+import { intervalFigures } from '../../../shared/quantities/format.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { FactsData } from '../../../views/parts/facts.examples.ts';
 import type { GapBarData } from '../../../views/parts/gap-bar.examples.ts';
-import type { Component } from '../../../views/parts/part.ts';
 import type { ResultData } from '../../../views/parts/result.examples.ts';
 import type { VerdictData } from '../../../views/parts/verdict.examples.ts';
 import type { Answer, Registered } from '../../compute/registry.ts';
+import { factsComponent } from '../../web/components.ts';
 import { answerParts, type Scalar } from './answer-parts.ts';
 import { leadingName } from './leading.ts';
-import { shownValue } from './value-text.ts';
+import { figureAndUnit, shownValue } from './value-text.ts';
 
 const VERDICTS = ['agrees', 'differs', 'cannot-tell', 'clear', 'close', 'short'] as const;
 const GAPS = ['clear', 'close', 'short'] as const;
@@ -19,14 +20,6 @@ const oneOf = <Word extends string>(words: readonly Word[], value: unknown): Wor
 function amount(value: unknown): number | undefined {
   const inside: unknown = typeof value === 'object' && value !== null ? Reflect.get(value, 'value') : value;
   return typeof inside === 'number' ? inside : undefined;
-}
-
-/** `.544 in` in two parts, so that the figure can stand large and its unit smaller. */
-function figureAndUnit(value: unknown): { figure: string; unit?: string } {
-  const text = shownValue(value);
-  const space = text.indexOf(' ');
-  if (typeof value !== 'object' || space < 0) return { figure: text };
-  return { figure: text.slice(0, space), unit: text.slice(space + 1) };
 }
 
 /** The gap against its limit, where the answer has both and a verdict. */
@@ -53,11 +46,11 @@ function gapComponent(scalars: readonly Scalar[], half: number, source: string):
   return { template: '/parts/gap-bar', data };
 }
 
-const interval = z.tuple([z.number(), z.number()]);
+const bounds = z.tuple([z.number(), z.number()]);
 
 /** The half-width of a 95 % interval that lies evenly about the figure that leads. */
 function spreadOf(value: unknown, scalars: readonly Scalar[]): number | undefined {
-  const told = interval.safeParse(scalars.find(({ name }) => /(^|\.)interval95$/.test(name))?.value);
+  const told = bounds.safeParse(scalars.find(({ name }) => /(^|\.)interval95$/.test(name))?.value);
   if (!told.success || typeof value !== 'number') return undefined;
   const [low, high] = told.data;
   const half = (high - low) / 2;
@@ -75,15 +68,15 @@ function leadingComponent(each: Registered, scalars: readonly Scalar[]): Compone
   const verdict: VerdictData | undefined = word === undefined ? undefined : { word };
   const { unit } = figureAndUnit(leading.value);
   const half = spreadOf(leading.value, scalars);
-  const [figure = '', spread] =
+  const interval =
     half === undefined || typeof leading.value !== 'number'
-      ? [figureAndUnit(leading.value).figure]
-      : formatInterval(leading.value, half).split(' ± ');
+      ? undefined
+      : intervalFigures(leading.value, half);
   const data: ResultData = {
     id: 'answer-leading',
     label: leading.label,
-    value: figure,
-    ...(spread === undefined ? {} : { spread }),
+    value: interval?.value ?? figureAndUnit(leading.value).figure,
+    ...(interval === undefined ? {} : { spread: interval.spread }),
     ...(unit === undefined ? {} : { unit }),
     ...(verdict === undefined ? {} : { verdict }),
     ...(leading.about === '' ? {} : { basis: leading.about }),
@@ -109,7 +102,7 @@ export function answerComponents(
   };
   return [
     ...(leading === undefined ? [] : [leading]),
-    ...(scalars.length === 0 ? [] : [{ template: '/parts/facts', data: facts }]),
-    ...tables.map((data) => ({ template: '/pages/reference/list', data })),
+    ...(scalars.length === 0 ? [] : [factsComponent(facts)]),
+    ...tables.map((data): Component => ({ template: '/pages/reference/list', data })),
   ];
 }

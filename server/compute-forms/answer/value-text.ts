@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { formatQuantity } from '../../../shared/quantities/format.ts';
+import { formatFigure } from '../../../shared/quantities/format.ts';
 import { isUnit, type Quantity, type Unit } from '../../../shared/quantities/units.ts';
 
 const quantity = z.object({ value: z.number(), unit: z.string(), side: z.string().optional() });
@@ -27,13 +27,21 @@ function bareText(value: number): string {
   return short.replace(/^(-?)0\./, '$1.').replace('-', MINUS);
 }
 
-function quantityText({ value, unit }: Quantity): string {
+function figureOf({ value, unit }: Quantity): string {
   const places = PLACES[unit];
   const short = places === undefined ? Number(value.toPrecision(6)) : Number(value.toFixed(places));
   // What would be rounded to zero keeps three digits instead.
   const kept = short === 0 && value !== 0 ? Number(value.toPrecision(3)) : short;
-  if (kept !== 0 && Math.abs(kept) < 1e-12) return `${value.toExponential(2).replace('-', MINUS)} ${unit}`;
-  return formatQuantity({ value: kept, unit });
+  if (kept !== 0 && Math.abs(kept) < 1e-12) return value.toExponential(2).replace('-', MINUS);
+  return formatFigure({ value: kept, unit });
+}
+
+/** `.544` and `in`: a quantity in two parts, so that the figure can stand large; anything else is one figure. */
+export function figureAndUnit(value: unknown): { readonly figure: string; readonly unit?: string } {
+  const read = quantity.safeParse(value);
+  if (!read.success || !isUnit(read.data.unit)) return { figure: shownValue(value) };
+  const { value: amount, unit, side } = read.data;
+  return { figure: figureOf({ value: amount, unit }), unit: side === undefined ? unit : `${unit} ${side}` };
 }
 
 /** One value of an answer as it is read out. */
@@ -43,8 +51,8 @@ export function shownValue(value: unknown): string {
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   const read = quantity.safeParse(value);
   if (read.success && isUnit(read.data.unit)) {
-    const text = quantityText({ value: read.data.value, unit: read.data.unit });
-    return read.data.side === undefined ? text : `${text} ${read.data.side}`;
+    const { figure, unit = '' } = figureAndUnit(value);
+    return `${figure} ${unit}`;
   }
   if (Array.isArray(value)) return value.length === 0 ? 'none' : value.map(shownValue).join('; ');
   if (typeof value === 'object' && value !== null) {

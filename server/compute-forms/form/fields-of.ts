@@ -1,6 +1,6 @@
 import type { ButtonData } from '../../../views/parts/button.examples.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { FormGroup } from '../../../views/parts/form.examples.ts';
-import type { Component } from '../../../views/parts/part.ts';
 import {
   areaField,
   type FormState,

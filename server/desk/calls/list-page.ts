@@ -1,9 +1,11 @@
 import { GOALS, sentence } from '../../../shared/schemas/words.ts';
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
+import type { TableData } from '../../../views/parts/table.examples.ts';
 import { assessmentsOf } from '../../assessment/of-calls.ts';
 import type { Tx } from '../../database/database.ts';
 import type { Assessment } from '../../mechanics/assessment/assessment.ts';
 import { type ListedCall, listCalls } from '../../records/calls/list-calls.ts';
+import { tableComponent } from '../../web/components.ts';
 import { momentText } from '../../web/dates.ts';
 import type { PageRequest } from '../../web/page-route.ts';
 import type { Page } from '../../web/pages/render.ts';
@@ -13,32 +15,29 @@ const PER_PAGE = 25;
 
 const waitingOf = (said: Assessment | undefined): string => (said === undefined ? '' : waitingText(said));
 
-function callsTable(calls: readonly ListedCall[], said: ReadonlyMap<string, Assessment>): Component {
+function callsTable(calls: readonly ListedCall[], said: ReadonlyMap<string, Assessment>): TableData {
   return {
-    template: '/parts/table',
-    data: {
-      caption: 'Newest first, times in UTC',
-      columns: [
-        { label: 'Call' },
-        { label: 'Build' },
-        { label: 'Caller' },
-        { label: 'Goal' },
-        { label: 'Waits for' },
+    caption: 'Newest first, times in UTC',
+    columns: [
+      { label: 'Call' },
+      { label: 'Build' },
+      { label: 'Caller' },
+      { label: 'Goal' },
+      { label: 'Waits for' },
+    ],
+    rows: calls.map((call) => ({
+      cells: [
+        `${call.number}`,
+        { text: call.buildLabel, href: `/calls/${call.id}`, why: `opened ${momentText(call.openedAt)}` },
+        call.callerName || 'not said',
+        sentence(GOALS, call.goal),
+        waitingOf(said.get(call.id)),
       ],
-      rows: calls.map((call) => ({
-        cells: [
-          `${call.number}`,
-          { text: call.buildLabel, href: `/calls/${call.id}`, why: `opened ${momentText(call.openedAt)}` },
-          call.callerName || 'not said',
-          sentence(GOALS, call.goal),
-          waitingOf(said.get(call.id)),
-        ],
-      })),
-    },
+    })),
   };
 }
 
-function emptyList(search: string): Component {
+function emptyComponent(search: string): Component {
   return {
     template: '/parts/empty',
     data:
@@ -58,7 +57,7 @@ function emptyList(search: string): Component {
   };
 }
 
-function pager(
+function pagerComponent(
   calls: readonly ListedCall[],
   more: boolean,
   search: string,
@@ -100,10 +99,10 @@ export async function listPage(tx: Tx, req: PageRequest): Promise<Page> {
       search,
       slots:
         calls.length === 0
-          ? [emptyList(search)]
+          ? [emptyComponent(search)]
           : [
-              callsTable(calls, said),
-              ...(more || before !== undefined ? [pager(calls, more, search, before)] : []),
+              tableComponent(callsTable(calls, said)),
+              ...(more || before !== undefined ? [pagerComponent(calls, more, search, before)] : []),
             ],
     },
   };

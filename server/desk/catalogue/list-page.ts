@@ -1,7 +1,9 @@
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
+import type { TableData } from '../../../views/parts/table.examples.ts';
 import { ratioText, sizeText } from '../../call/family-words.ts';
 import type { Tx } from '../../database/database.ts';
 import { countFamilies, listFamilies, type PartFamily } from '../../records/catalogue/families.ts';
+import { tableComponent } from '../../web/components.ts';
 import { textField } from '../../web/forms/fields.ts';
 import type { PageRequest } from '../../web/page-route.ts';
 import type { Page } from '../../web/pages/render.ts';
@@ -11,29 +13,26 @@ const ON_A_PAGE = 40;
 const size = (inches: number | undefined) =>
   inches === undefined ? '\u2013' : sizeText(inches).replace(/ in$/, '');
 
-function table(families: readonly PartFamily[]): Component {
+function familiesTable(families: readonly PartFamily[]): TableData {
   return {
-    template: '/parts/table',
-    data: {
-      caption: 'Part families',
-      columns: [
-        { label: 'Code' },
-        { label: 'Name' },
-        { label: 'Nominal ratio', number: true },
-        { label: 'Hole, in', number: true },
-        { label: 'Width across, in', number: true },
+    caption: 'Part families',
+    columns: [
+      { label: 'Code' },
+      { label: 'Name' },
+      { label: 'Nominal ratio', number: true },
+      { label: 'Hole, in', number: true },
+      { label: 'Width across, in', number: true },
+    ],
+    rows: families.map((family) => ({
+      cells: [
+        family.code,
+        { text: family.name, href: `/catalogue/${family.id}`, why: family.fits },
+        family.nominalRatio === undefined ? '\u2013' : ratioText(family.nominalRatio),
+        size(family.sizes['hole-across-trunnion']),
+        size(family.sizes['width-across-trunnion']),
       ],
-      rows: families.map((family) => ({
-        cells: [
-          family.code,
-          { text: family.name, href: `/catalogue/${family.id}`, why: family.fits },
-          family.nominalRatio === undefined ? '\u2013' : ratioText(family.nominalRatio),
-          size(family.sizes['hole-across-trunnion']),
-          size(family.sizes['width-across-trunnion']),
-        ],
-      })),
-      empty: 'No family has these words. Search for fewer of them.',
-    },
+    })),
+    empty: 'No family has these words. Search for fewer of them.',
   };
 }
 
@@ -66,6 +65,26 @@ function emptyComponents(): Component[] {
   ];
 }
 
+const searchComponent = (search: string): Component => ({
+  template: '/parts/form',
+  data: {
+    method: 'get',
+    action: '/catalogue',
+    slots: [
+      textField({ typed: { search }, faults: [] }, 'search', 'Code, name or engine', { type: 'search' }),
+    ],
+    buttons: [{ label: 'Search', kind: 'primary' }],
+  },
+});
+
+function pagerComponent(search: string, after: string): Component {
+  const next = new URLSearchParams({ ...(search === '' ? {} : { search }), after });
+  return {
+    template: '/parts/pager',
+    data: { label: 'Catalogue', next: { href: `/catalogue?${next}`, label: 'Further families' } },
+  };
+}
+
 /** The catalogue: search, and the families by code. */
 export async function cataloguePage(tx: Tx, req: PageRequest): Promise<Page> {
   const search = (req.query.search ?? '').slice(0, 200);
@@ -73,7 +92,6 @@ export async function cataloguePage(tx: Tx, req: PageRequest): Promise<Page> {
   const all = await countFamilies(tx, req.principal);
   const families = await listFamilies(tx, req.principal, { search, after, limit: ON_A_PAGE });
   const last = families.length === ON_A_PAGE ? families.at(-1)?.code : undefined;
-  const next = new URLSearchParams({ ...(search === '' ? {} : { search }), after: last ?? '' });
   return {
     template: 'plain',
     title: 'Catalogue',
@@ -86,31 +104,9 @@ export async function cataloguePage(tx: Tx, req: PageRequest): Promise<Page> {
         ...(all === 0
           ? emptyComponents()
           : [
-              {
-                template: '/parts/form',
-                data: {
-                  method: 'get',
-                  action: '/catalogue',
-                  slots: [
-                    textField({ typed: { search }, faults: [] }, 'search', 'Code, name or engine', {
-                      type: 'search',
-                    }),
-                  ],
-                  buttons: [{ label: 'Search', kind: 'primary' }],
-                },
-              },
-              table(families),
-              ...(last === undefined
-                ? []
-                : [
-                    {
-                      template: '/parts/pager',
-                      data: {
-                        label: 'Catalogue',
-                        next: { href: `/catalogue?${next}`, label: 'Further families' },
-                      },
-                    },
-                  ]),
+              searchComponent(search),
+              tableComponent(familiesTable(families)),
+              ...(last === undefined ? [] : [pagerComponent(search, last)]),
               ...actions,
             ]),
       ],

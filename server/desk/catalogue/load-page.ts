@@ -1,10 +1,12 @@
 import type { InputFaults } from '../../../shared/problems/faults.ts';
 import { importCatalogue } from '../../../shared/schemas/catalogue.ts';
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
+import type { TableData } from '../../../views/parts/table.examples.ts';
 import type { Tx } from '../../database/database.ts';
 import { COLUMNS, type Column } from '../../records/catalogue/columns.ts';
 import { type Loaded, loadCatalogue } from '../../records/catalogue/import.ts';
 import type { RowFault } from '../../records/catalogue/read-file.ts';
+import { tableComponent } from '../../web/components.ts';
 import { areaField, type FormState, summaryOf } from '../../web/forms/fields.ts';
 import type { FormFault } from '../../web/forms/read-form.ts';
 import type { PageRequest } from '../../web/page-route.ts';
@@ -24,39 +26,33 @@ function allowedIn(column: Column): string {
   return 'a number, or empty';
 }
 
-function columnTable(): Component {
+function columnTable(): TableData {
   return {
-    template: '/parts/table',
-    data: {
-      caption: 'Columns of the file',
-      columns: [{ label: 'Column' }, { label: 'What goes there' }],
-      rows: COLUMNS.map((column) => ({
-        cells: [
-          column.name,
-          `${allowedIn(column)}${column.holds === 'text' && column.required ? '; must be there' : ''}`,
-        ],
-      })),
-      note: 'Any order. Columns may be left out; what a family has there already stays. Weight says how often the family comes in against the others, 1 when empty.',
-    },
+    caption: 'Columns of the file',
+    columns: [{ label: 'Column' }, { label: 'What goes there' }],
+    rows: COLUMNS.map((column) => ({
+      cells: [
+        column.name,
+        `${allowedIn(column)}${column.holds === 'text' && column.required ? '; must be there' : ''}`,
+      ],
+    })),
+    note: 'Any order. Columns may be left out; what a family has there already stays. Weight says how often the family comes in against the others, 1 when empty.',
   };
 }
 
-function faultTable(faults: readonly RowFault[]): Component {
+function faultTable(faults: readonly RowFault[]): TableData {
   return {
-    template: '/parts/table',
-    data: {
-      caption: 'Rows with a fault',
-      columns: [
-        { label: 'Row' },
-        { label: 'Column' },
-        { label: 'On record there' },
-        { label: 'What is wrong' },
-      ],
-      rows: faults.map(({ row, field, typed, detail }) => ({
-        cells: [String(row), field || 'whole row', typed || 'nothing', detail],
-      })),
-      note: 'The header is row 1.',
-    },
+    caption: 'Rows with a fault',
+    columns: [
+      { label: 'Row' },
+      { label: 'Column' },
+      { label: 'On record there' },
+      { label: 'What is wrong' },
+    ],
+    rows: faults.map(({ row, field, typed, detail }) => ({
+      cells: [String(row), field || 'whole row', typed || 'nothing', detail],
+    })),
+    note: 'The header is row 1.',
   };
 }
 
@@ -64,7 +60,10 @@ function trialComponents(trial: Loaded): Component[] {
   const { rows, added, changed, unchanged, faults } = trial;
   const bad = new Set(faults.map(({ row }) => row)).size;
   const text = `Nothing is loaded yet. Of ${rows} rows ${added} are new, ${changed} change a family, ${unchanged} are as they stand, and ${bad} have a fault.`;
-  return [{ template: '/parts/notice', data: { text } }, ...(bad === 0 ? [] : [faultTable(faults)])];
+  return [
+    { template: '/parts/notice', data: { text } },
+    ...(bad === 0 ? [] : [tableComponent(faultTable(faults))]),
+  ];
 }
 
 async function trialOf(tx: Tx, req: PageRequest, shown: FormState): Promise<Loaded | undefined> {
@@ -110,7 +109,7 @@ export async function loadPage(tx: Tx, req: PageRequest, shown: FormState): Prom
             ],
           },
         },
-        columnTable(),
+        tableComponent(columnTable()),
       ],
     },
   };

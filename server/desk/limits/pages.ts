@@ -1,10 +1,12 @@
 import type { FastifyInstance } from 'fastify';
 import { newLimit } from '../../../shared/schemas/limits.ts';
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
+import type { TableData } from '../../../views/parts/table.examples.ts';
 import { requireAdministrator } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import { isLimitName, LIMIT_NAMES, type Limit, titleOf } from '../../records/limits/known-limits.ts';
 import { changeLimits, listLimits } from '../../records/limits/limits.ts';
+import { tableComponent } from '../../web/components.ts';
 import type { Deps } from '../../web/deps.ts';
 import {
   type FormState,
@@ -24,21 +26,18 @@ const URL = '/desk/limits';
 const setBy = ({ at, by }: Limit): string =>
   at === undefined ? 'default' : `set ${at.toISOString().slice(0, 10)} by ${by ?? 'somebody'}`;
 
-function limitsTable(limits: readonly Limit[]): Component {
+function limitsTable(limits: readonly Limit[]): TableData {
   return {
-    template: '/parts/table',
-    data: {
-      caption: 'Limits of this shop',
-      columns: [{ label: 'Limit' }, { label: 'Figure', number: true }, { label: 'Where it is from' }],
-      rows: limits.map((limit) => ({
-        cells: [
-          limit.title,
-          { text: limit.value.readAs, href: `${URL}?limit=${limit.name}#f-value` },
-          { text: limit.source, why: setBy(limit) },
-        ],
-      })),
-      note: 'The part maker’s figure goes first. Choose a figure to change it.',
-    },
+    caption: 'Limits of this shop',
+    columns: [{ label: 'Limit' }, { label: 'Figure', number: true }, { label: 'Where it is from' }],
+    rows: limits.map((limit) => ({
+      cells: [
+        limit.title,
+        { text: limit.value.readAs, href: `${URL}?limit=${limit.name}#f-value` },
+        { text: limit.source, why: setBy(limit) },
+      ],
+    })),
+    note: 'The part maker’s figure goes first. Choose a figure to change it.',
   };
 }
 
@@ -85,7 +84,7 @@ async function limitsPage(tx: Tx, req: PageRequest, rejected?: FormState): Promi
       intro:
         'What each gap is set against. A change counts from now on; figures judged before keep the limit they were judged by.',
       errors: summaryOf(shown, LABELS),
-      sections: [limitsTable(limits), limitForm(shown)],
+      sections: [tableComponent(limitsTable(limits)), limitForm(shown)],
     },
   };
 }

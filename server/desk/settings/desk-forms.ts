@@ -1,4 +1,5 @@
-import type { Component } from '../../../views/parts/part.ts';
+import type { ButtonData } from '../../../views/parts/button.examples.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { ApiKey } from '../../auth/api-keys.ts';
 import type { StaffMember } from '../../auth/staff.ts';
 import { type FormState, FRESH, selectField, textField } from '../../web/forms/fields.ts';
@@ -24,7 +25,7 @@ function form(
   action: string,
   slots: readonly Component[],
   label: string,
-  kind = 'primary',
+  kind: ButtonData['kind'] = 'primary',
 ): Component {
   return {
     template: '/parts/form',

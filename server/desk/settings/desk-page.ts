@@ -2,6 +2,7 @@ import { listApiKeys } from '../../auth/api-keys.ts';
 import { requireAdministrator } from '../../auth/principal.ts';
 import { listStaff } from '../../auth/staff.ts';
 import type { Tx } from '../../database/database.ts';
+import { noticeComponent, tableComponent } from '../../web/components.ts';
 import { type FormState, summaryOf } from '../../web/forms/fields.ts';
 import type { PageRequest } from '../../web/page-route.ts';
 import type { Page } from '../../web/pages/render.ts';
@@ -21,12 +22,10 @@ export async function deskPage(tx: Tx, req: PageRequest, shown: FormState, news?
       intro: 'Who works here, and which programs may come in.',
       errors: summaryOf(shown, LABELS),
       sections: [
-        ...(news === undefined
-          ? []
-          : [{ template: '/parts/notice', data: { kind: 'note', text: news, id: 'news' } }]),
-        peopleTable(people),
+        ...(news === undefined ? [] : [noticeComponent(news, { id: 'news' })]),
+        tableComponent(peopleTable(people)),
         ...peopleForms(people, shown, req.principal.id),
-        keysTable(keys),
+        tableComponent(keysTable(keys)),
         ...keyForms(keys, shown),
       ],
     },

@@ -7,7 +7,12 @@ import { renderPage } from '../../web/pages/render.ts';
 import { setSecretCookie } from '../../web/principals.ts';
 import { keepToItself } from './private-answer.ts';
 
-function openingPage(deps: Deps, request: FastifyRequest, reply: FastifyReply, secret: string): FastifyReply {
+function openingPage(
+  deps: Deps,
+  request: FastifyRequest,
+  reply: FastifyReply,
+  secret: string,
+): Promise<FastifyReply> {
   keepToItself(deps, reply);
   return renderPage(deps, request, reply, {
     template: 'plain',

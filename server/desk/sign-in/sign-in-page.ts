@@ -29,7 +29,7 @@ function signInPage(
   shown: FormState,
   next: string,
   status = 200,
-): FastifyReply {
+): Promise<FastifyReply> {
   return renderPage(deps, request, reply, {
     template: 'plain',
     title: status === 200 ? 'Sign in' : 'Error: Sign in',

@@ -48,6 +48,10 @@ export function assumptionsOf(input: ConsequenceInput, calculated: boolean): str
   ];
 }
 
+/** Said wherever a gap is short. */
+export const shortCaution =
+  'A gap is short of its limit: stop, do not run it so, and have a qualified shop look.';
+
 export function cautionsOf(
   input: Pick<ConsequenceInput, 'mounting'>,
   figures: readonly { readonly name: FigureRow['name']; readonly after?: number }[],
@@ -55,7 +59,7 @@ export function cautionsOf(
 ): string[] {
   const open = figures.find((figure) => figure.name === 'open-load')?.after;
   return [
-    ...(stop ? ['A gap is short of its limit: stop, do not run it so, and have a qualified shop look.'] : []),
+    ...(stop ? [shortCaution] : []),
     ...(input.mounting === 'stud' && open !== undefined && open >= STUD_WORD
       ? ['3/8 studs are commonly kept below about 300 to 350 lb open; the stud maker’s figure goes first.']
       : []),

@@ -21,6 +21,9 @@ function namesPart(result: Judged): string {
   return `${orList(said)}; the part number can tell`;
 }
 
+/** Said last, where the name is open and no reading would settle it. */
+export const NO_MORE_TELLS = "More readings won't tell.";
+
 /** Ratio first, name second, in one line; then what else has to be said. */
 export function summarise(given: Case, result: Judged): string {
   const [low, high] = result.ratio.interval95;
@@ -29,6 +32,6 @@ export function summarise(given: Case, result: Judged): string {
   ];
   if (isSinking(given)) sentences.push('The lifter is sinking.');
   if (result.somethingElse >= given.assumed.somethingElseAsks) sentences.push('None fits well.');
-  if (!result.settled && result.nextReading === undefined) sentences.push("More readings won't tell.");
+  if (!result.settled && result.nextReading === undefined) sentences.push(NO_MORE_TELLS);
   return sentences.join(' ');
 }

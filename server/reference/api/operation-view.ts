@@ -1,3 +1,4 @@
+import type { ApiOperationData } from '../../../views/pages/reference/pages.ts';
 import type { FactsData } from '../../../views/parts/facts.examples.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import type { ApiOperation, PlacedOperation, SchemaNode } from './document.ts';
@@ -48,7 +49,7 @@ function answerTables(operation: ApiOperation): { facts: FactsData; tables: Tabl
 }
 
 /** One operation as the page shows it. The fields of a computation stand on the page of its own. */
-export function operationView({ method, path, operation }: PlacedOperation) {
+export function operationView({ method, path, operation }: PlacedOperation): ApiOperationData {
   const computation = /^\/api\/v1\/compute\/([a-z0-9-]+)$/.exec(path)?.[1];
   const body = schemaIn(operation.requestBody?.content);
   const answer = answerTables(operation);

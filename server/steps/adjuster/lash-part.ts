@@ -1,7 +1,7 @@
-import { formatQuantity } from '../../../shared/quantities/format.ts';
+import { formatFigure, formatQuantity } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
-import type { Component } from '../../../views/parts/part.ts';
-import type { TableCell } from '../../../views/parts/table.examples.ts';
+import type { Component } from '../../../views/parts/components.ts';
+import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
 import type { LashLog } from '../../assessment/lash/lash-log.ts';
 import type { CallContext } from '../../call/context.ts';
 import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
@@ -10,6 +10,7 @@ import { rulerOf } from '../../drawings/drawing.ts';
 import { lashGap } from '../../drawings/lash-gap.ts';
 import type { LashGrowth, LashQuestion } from '../../mechanics/lash/types.ts';
 import type { LoggedLash } from '../../records/lash-log/lash-log.ts';
+import { cautionComponent, drawingComponent, tableComponent } from '../../web/components.ts';
 import { lashForm } from './lash-form.ts';
 
 const inches = (si: number): string => formatQuantity(fromSi(si, 'in'), { places: 3 });
@@ -23,16 +24,12 @@ function growthText({ low, high, heatDiffers }: LashGrowth): string {
 }
 
 function stopComponent({ cylinder, valve }: LashGrowth): Component {
-  return {
-    template: '/parts/notice',
-    data: {
-      kind: 'caution',
-      text: `the gap on ${cylinder} ${valve} grew again after it was set again. Setting it once more hides it. Stop: measure that lobe’s lift against its siblings, and have a qualified shop look.`,
-    },
-  };
+  return cautionComponent(
+    `the gap on ${cylinder} ${valve} grew again after it was set again. Setting it once more hides it. Stop: measure that lobe’s lift against its siblings, and have a qualified shop look.`,
+  );
 }
 
-const card = (question: LashQuestion, index: number): Component => ({
+const questionComponent = (question: LashQuestion, index: number): Component => ({
   template: '/parts/question',
   data: {
     id: `lash-${question.code}-${index}`,
@@ -48,8 +45,8 @@ const card = (question: LashQuestion, index: number): Component => ({
 function gapText({ reading }: LoggedLash['reading']): string {
   const { low, high, readAs, unit } = reading;
   if (low === undefined || high === undefined) return readAs;
-  const [from, to] = [low, high].map((value) => formatQuantity({ value, unit }, { places: 3 }));
-  return `${(from ?? '').replace(/ .*$/, '')} to ${to ?? ''}`;
+  const from = formatFigure({ value: low, unit }, { places: 3 });
+  return `${from} to ${formatQuantity({ value: high, unit }, { places: 3 })}`;
 }
 
 const NUT = { 'not-looked': 'nut not looked at', held: 'nut had not moved', moved: 'nut had moved' } as const;
@@ -66,20 +63,17 @@ function lineCells(context: CallContext, line: LoggedLash): (string | TableCell)
   ];
 }
 
-function logTable(context: CallContext, { lines, limit }: LashLog): Component {
+function logTable(context: CallContext, { lines, limit }: LashLog): TableData {
   return {
-    template: '/parts/table',
-    data: {
-      caption: 'Lash log, newest day first',
-      columns: [{ label: 'Valve' }, { label: 'Day, who' }, { label: 'How' }, { label: 'Lash', number: true }],
-      rows: lines.toReversed().map((line) => ({ cells: lineCells(context, line) })),
-      empty: 'No lash kept yet. The first line: what it was found at, before anything is turned.',
-      note: `Growth over ${limit.value.readAs} on one valve is asked about (${limit.source}). Hot and cold are not set against each other.`,
-    },
+    caption: 'Lash log, newest day first',
+    columns: [{ label: 'Valve' }, { label: 'Day, who' }, { label: 'How' }, { label: 'Lash', number: true }],
+    rows: lines.toReversed().map((line) => ({ cells: lineCells(context, line) })),
+    empty: 'No lash kept yet. The first line: what it was found at, before anything is turned.',
+    note: `Growth over ${limit.value.readAs} on one valve is asked about (${limit.source}). Hot and cold are not set against each other.`,
   };
 }
 
-function growthTable({ growths }: LashLog): Component[] {
+function growthComponents({ growths }: LashLog): Component[] {
   if (growths.length === 0) return [];
   return [
     {
@@ -104,9 +98,9 @@ export function lashPart(context: CallContext, log: LashLog, again: RejectedForm
     slots: arranged(context, {
       begun: log.lines.length > 0,
       entry: context.call.held ? [] : [formComponent(form, again)],
-      drawings: [{ template: '/parts/drawing', data: drawing }],
-      top: [...log.again.map(stopComponent), ...log.questions.map(card)],
-      rest: [...growthTable(log), logTable(context, log)],
+      drawings: [drawingComponent(drawing)],
+      top: [...log.again.map(stopComponent), ...log.questions.map(questionComponent)],
+      rest: [...growthComponents(log), tableComponent(logTable(context, log))],
     }),
   };
 }

@@ -1,12 +1,13 @@
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import type { LashLog } from '../../assessment/lash/lash-log.ts';
-import { askedTexts, filledColumns, said, section } from '../../call/report-parts.ts';
+import { askedTexts, filledColumns, saidComponents, sectionComponent } from '../../call/report-parts.ts';
+import { tableComponent } from '../../web/components.ts';
 import { lashText } from './lash-text.ts';
 
 const NUT = { 'not-looked': '', held: 'had not moved', moved: 'had moved' } as const;
 
-function logTable({ lines }: LashLog): Component[] {
+function logComponents({ lines }: LashLog): Component[] {
   if (lines.length === 0) return [];
   const data: TableData = {
     caption: 'Lash log, oldest first',
@@ -15,7 +16,7 @@ function logTable({ lines }: LashLog): Component[] {
       cells: [line.on, lashText(line), NUT[line.nut], line.doneBy || line.reading.by],
     })),
   };
-  return [filledColumns({ template: '/parts/table', data })];
+  return [tableComponent(filledColumns(data))];
 }
 
 /** A log is one once something was set or found with its day; a lash of the sheet alone stands on the sheet. */
@@ -28,5 +29,10 @@ const isLog = ({ lines }: LashLog): boolean =>
 /** The lash log with what it raises. */
 export function lashReport(log: LashLog): Component[] {
   if (!isLog(log)) return [];
-  return [section('Lash log', [...logTable(log), ...said('It asks', askedTexts(log.questions))])];
+  return [
+    sectionComponent('Lash log', [
+      ...logComponents(log),
+      ...saidComponents('It asks', askedTexts(log.questions)),
+    ]),
+  ];
 }

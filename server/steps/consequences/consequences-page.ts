@@ -1,21 +1,25 @@
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { SetUpConsequences } from '../../assessment/consequences/consequences.ts';
 import { chosenFor } from '../../call/chosen-set-up.ts';
-import type { CallContext } from '../../call/context.ts';
+import { type CallContext, valveName } from '../../call/context.ts';
 import { formComponent, type PageForm, type StepBody } from '../../call/forms.ts';
+import { listComponents } from '../../call/report-parts.ts';
 import { againstNewest } from '../../call/spec/against-newest.ts';
 import type { StepPageInput } from '../../call/step.ts';
+import { shortCaution } from '../../mechanics/consequences/consequences.ts';
+import {
+  cautionComponent,
+  drawingComponent,
+  factsComponent,
+  noticeComponent,
+  tableComponent,
+} from '../../web/components.ts';
 import { clearancesForm } from './clearances-form.ts';
-import { figuresTable, gapsTable, ratiosFacts, reasonsList } from './figures-tables.ts';
-import { gapBars } from './gap-bars.ts';
+import { figuresTable, gapReasons, gapsTable, ratioFacts, STOP } from './figures-tables.ts';
+import { gapBarComponents } from './gap-bars.ts';
 import type { ConsequencesBySetUp } from './load.ts';
 import { marginsDrawing } from './margins-drawing.ts';
-import { otherSetUps } from './other-set-ups.ts';
-
-const notice = (text: string, kind?: 'caution'): Component => ({
-  template: '/parts/notice',
-  data: { text, ...(kind === undefined ? {} : { kind }) },
-});
+import { otherSetUpsComponents } from './other-set-ups.ts';
 
 function keepForm(context: CallContext, found: SetUpConsequences): PageForm {
   return {
@@ -45,11 +49,39 @@ function nothingYet(context: CallContext): StepBody {
   };
 }
 
-function grounds(found: SetUpConsequences): Component[] {
+/** Said in full at the head of the page. */
+const shownBelow = ({ cautions }: SetUpConsequences): string[] =>
+  cautions.filter((text) => text !== shortCaution);
+
+function groundsComponents(found: SetUpConsequences): Component[] {
   return [
-    ...found.notes.map((text) => notice(text)),
+    ...found.notes.map((text) => noticeComponent(text)),
     { template: '/pages/call/list', data: { title: 'Assumptions', items: found.assumptions } },
-    ...found.cautions.slice(found.stop ? 1 : 0).map((text) => notice(text, 'caution')),
+    ...shownBelow(found).map(cautionComponent),
+  ];
+}
+
+/** What is asked first of all: the two ratios, each gap against its limit, and why a gap is no better. */
+function answerComponents(found: SetUpConsequences): Component[] {
+  const { setUp } = found.found;
+  const reasons = gapReasons(found);
+  const drawing = marginsDrawing(found);
+  return [
+    ...(found.stop ? [cautionComponent(STOP)] : []),
+    factsComponent({
+      block: true,
+      items: [
+        { label: 'Valve', value: valveName(setUp) },
+        ...ratioFacts(found),
+        { label: 'Build revision', value: String(setUp.revision) },
+      ],
+    }),
+    tableComponent(gapsTable(found)),
+    ...listComponents('Why not clear', reasons),
+    ...gapBarComponents(found.gaps),
+    tableComponent(figuresTable(found)),
+    ...(drawing === undefined ? [] : [drawingComponent(drawing)]),
+    noticeComponent(found.adjusters),
   ];
 }
 
@@ -67,25 +99,11 @@ export function consequencesPage(
   return {
     forms: [keep, clearances],
     slots: [
-      ...(found.stop
-        ? [
-            notice(
-              'a gap is short of its limit. Stop: do not run it so, and have a qualified shop look.',
-              'caution',
-            ),
-          ]
-        : []),
-      ratiosFacts(found),
-      gapsTable(found),
-      ...reasonsList(found),
-      ...gapBars(found.gaps),
-      figuresTable(found),
-      ...marginsDrawing(found),
-      notice(found.adjusters),
+      ...answerComponents(found),
       ...(found.input.after === undefined ? [] : [formComponent(keep, rejected)]),
       formComponent(clearances, rejected),
-      ...grounds(found),
-      ...otherSetUps(context, chosen),
+      ...groundsComponents(found),
+      ...otherSetUpsComponents(context, chosen),
     ],
   };
 }

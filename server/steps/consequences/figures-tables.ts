@@ -1,9 +1,12 @@
-import { formatQuantity, formatRatioInterval } from '../../../shared/quantities/format.ts';
+import { formatFigure, formatQuantity, formatRatioInterval } from '../../../shared/quantities/format.ts';
 import { fromSi, type Unit } from '../../../shared/quantities/units.ts';
-import type { Component } from '../../../views/parts/part.ts';
+import type { Fact } from '../../../views/parts/facts.examples.ts';
 import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
-import { type SetUpConsequences, sayGap } from '../../assessment/consequences/consequences.ts';
+import { gapFigures, type SetUpConsequences } from '../../assessment/consequences/consequences.ts';
 import type { FigureRow, GapRow } from '../../mechanics/consequences/types.ts';
+
+/** Said at the head of the page and of the report, wherever a gap is short. */
+export const STOP = 'a gap is short of its limit. Stop: do not run it so, and have a qualified shop look.';
 
 const UNIT: Readonly<Record<FigureRow['dimension'], Unit>> = { length: 'in', load: 'lbf' };
 const PLACES: Readonly<Record<FigureRow['dimension'], number>> = { length: 4, load: 0 };
@@ -23,8 +26,8 @@ const lacks = (missing: readonly string[]): string =>
   missing.length === 0 ? '' : `lacks ${missing.join(', ')}`;
 
 /** Lift, loads and sweep before and after. */
-export function figuresTable({ figures }: SetUpConsequences): Component {
-  const data: TableData = {
+export function figuresTable({ figures }: SetUpConsequences): TableData {
+  return {
     caption: 'Lift, loads and sweep, before and after',
     columns: [
       { label: 'What' },
@@ -36,38 +39,33 @@ export function figuresTable({ figures }: SetUpConsequences): Component {
       cells: [row.title, written(row, row.before), afterCell(row), lacks(row.missing)],
     })),
   };
-  return { template: '/parts/table', data };
 }
 
-const limitText = (row: GapRow): string => formatQuantity(fromSi(row.limit.value, 'in'), { places: 3 });
+/** A length in inches, where the heading has the unit. */
+const inches = (si: number): string => formatFigure(fromSi(si, 'in'), { places: 3 });
 
 function verdictCell(row: GapRow): TableCell {
   if (row.verdict !== undefined) return { text: '', verdict: row.verdict };
   return { text: row.measure ? 'measure it' : 'not yet', why: row.measure ? '' : lacks(row.missing) };
 }
 
-const bare = (text: string): string => text.replace(/ in\b/g, '');
-
 /** Why gaps are no better than they are, each reason once with the gaps it is about. */
-export function reasonsList({ gaps }: SetUpConsequences): Component[] {
+export function gapReasons({ gaps }: SetUpConsequences): string[] {
   const byReason = new Map<string, string[]>();
   for (const { title, because } of gaps)
     for (const reason of because) byReason.set(reason, [...(byReason.get(reason) ?? []), title]);
-  if (byReason.size === 0) return [];
-  const items = [...byReason].map(([reason, titles]) => `${titles.join(', ')}: ${reason}.`);
-  return [{ template: '/pages/call/list', data: { title: 'Why not clear', items } }];
+  return [...byReason].map(([reason, titles]) => `${titles.join(', ')}: ${reason}.`);
 }
 
 const marginText = ({ after, limit }: GapRow): string => {
   if (after?.value === undefined) return '';
-  const margin = fromSi(after.value - limit.value, 'in').value;
-  const size = formatQuantity({ value: Math.abs(margin), unit: 'in' }, { places: 3 });
-  return `, ${bare(size)} ${margin < 0 ? 'under' : 'over'}`;
+  const margin = after.value - limit.value;
+  return `, ${inches(Math.abs(margin))} ${margin < 0 ? 'under' : 'over'}`;
 };
 
 /** Each gap before and after, against its limit, measured or calculated. */
-export function gapsTable({ gaps }: SetUpConsequences): Component {
-  const data: TableData = {
+export function gapsTable({ gaps }: SetUpConsequences): TableData {
+  return {
     caption: 'Gaps, before and after, inches',
     columns: [
       { label: 'Gap' },
@@ -79,40 +77,31 @@ export function gapsTable({ gaps }: SetUpConsequences): Component {
     rows: gaps.map((row) => ({
       cells: [
         row.title,
-        row.before === undefined ? '' : { text: bare(sayGap(row.before)), why: row.before.basis },
+        row.before === undefined ? '' : { text: gapFigures(row.before), why: row.before.basis },
         row.after === undefined
           ? ''
-          : { text: bare(sayGap(row.after)), why: `${row.after.basis}${marginText(row)}` },
-        bare(limitText(row)),
+          : { text: gapFigures(row.after), why: `${row.after.basis}${marginText(row)}` },
+        inches(row.limit.value),
         verdictCell(row),
       ],
     })),
     note: 'The part maker’s figure goes before any default limit. Over and under: against the limit. A calculated gap is clear only when all of its interval is.',
   };
-  return { template: '/parts/table', data };
 }
 
-/** The two ratios the page sets side by side. */
-export function ratiosFacts({ input, found }: SetUpConsequences): Component {
+/** The ratios that are set side by side, before and after. */
+export function ratioFacts({ input }: SetUpConsequences): Fact[] {
   const { before, after } = input;
-  return {
-    template: '/parts/facts',
-    data: {
-      block: true,
-      items: [
-        { label: 'Valve', value: `${found.setUp.cylinder} ${found.setUp.valve}` },
-        {
-          label: 'Before, ratio the card assumes',
-          value: before === undefined ? 'not known' : formatRatioInterval(before.value, before.halfWidth),
-          note: 'stated, not measured',
-        },
-        {
-          label: after?.spring === 'running' ? 'After, running-spring ratio' : 'After, light-spring ratio',
-          value: after === undefined ? 'not measured yet' : formatRatioInterval(after.value, after.halfWidth),
-          note: '95 % interval',
-        },
-        { label: 'Build revision', value: String(found.setUp.revision) },
-      ],
+  return [
+    {
+      label: 'Before, ratio the card assumes',
+      value: before === undefined ? 'not known' : formatRatioInterval(before.value, before.halfWidth),
+      note: 'stated, not measured',
     },
-  };
+    {
+      label: after?.spring === 'running' ? 'After, running-spring ratio' : 'After, light-spring ratio',
+      value: after === undefined ? 'not measured yet' : formatRatioInterval(after.value, after.halfWidth),
+      note: '95 % interval',
+    },
+  ];
 }

@@ -1,8 +1,8 @@
 import { formatNumber } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { GapBarData } from '../../../views/parts/gap-bar.examples.ts';
-import type { Component } from '../../../views/parts/part.ts';
-import { sayGap } from '../../assessment/consequences/consequences.ts';
+import { gapFigures } from '../../assessment/consequences/consequences.ts';
 import type { GapRow } from '../../mechanics/consequences/types.ts';
 
 const inches = (si: number): number => fromSi(si, 'in').value;
@@ -13,7 +13,7 @@ function barOf(row: GapRow): GapBarData | undefined {
   return {
     id: `gap-${row.name}`,
     label: row.title,
-    text: sayGap(after).replace(/ in/g, ''),
+    text: gapFigures(after),
     unit: 'in',
     basis: after.basis,
     verdict,
@@ -33,10 +33,9 @@ function barOf(row: GapRow): GapBarData | undefined {
 const WORST_FIRST = ['short', 'close', 'clear'] as const;
 
 /** A bar for each gap that is known, the worst first. */
-export function gapBars(gaps: readonly GapRow[]): Component[] {
+export function gapBarComponents(gaps: readonly GapRow[]): Component[] {
   const bars = gaps.map(barOf).filter((bar) => bar !== undefined);
-  return WORST_FIRST.flatMap((word) => bars.filter((bar) => bar.verdict === word)).map((data) => ({
-    template: '/parts/gap-bar',
-    data,
-  }));
+  return WORST_FIRST.flatMap((word) => bars.filter((bar) => bar.verdict === word)).map(
+    (data): Component => ({ template: '/parts/gap-bar', data }),
+  );
 }

@@ -1,7 +1,6 @@
 import { fromSi } from '../../../shared/quantities/units.ts';
-import type { Component } from '../../../views/parts/part.ts';
 import type { SetUpConsequences } from '../../assessment/consequences/consequences.ts';
-import { rulerOf } from '../../drawings/drawing.ts';
+import { type Drawing, rulerOf } from '../../drawings/drawing.ts';
 import { type ValveMargins, valveMargins } from '../../drawings/valve-margins.ts';
 import { computation as lobeProfile } from '../../mechanics/computations/lobe-profile.ts';
 import { pistonSweep } from '../../mechanics/consequences/piston-gap.ts';
@@ -33,11 +32,11 @@ function closestOf({ input, gaps }: SetUpConsequences): ValveMargins['piston'] |
 }
 
 /** The valve drawn to scale, once the spring's height and the lift are known. */
-export function marginsDrawing(found: SetUpConsequences): Component[] {
+export function marginsDrawing(found: SetUpConsequences): Drawing | undefined {
   const { spring } = found.input;
   const netLift = found.figures.find((row) => row.name === 'net-lift')?.after;
   if (spring.installedHeight === undefined || netLift === undefined || netLift >= spring.installedHeight)
-    return [];
+    return undefined;
   const piston = closestOf(found);
   const data: ValveMargins = {
     installedHeight: inches(spring.installedHeight),
@@ -46,10 +45,5 @@ export function marginsDrawing(found: SetUpConsequences): Component[] {
     ...(spring.retainerToSeal === undefined ? {} : { retainerToSeal: inches(spring.retainerToSeal) }),
     ...(piston === undefined ? {} : { piston }),
   };
-  return [
-    {
-      template: '/parts/drawing',
-      data: valveMargins(data, { id: 'drawing-margins', ruler: rulerOf('inch') }),
-    },
-  ];
+  return valveMargins(data, { id: 'drawing-margins', ruler: rulerOf('inch') });
 }

@@ -1,27 +1,24 @@
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { SetUpConsequences } from '../../assessment/consequences/consequences.ts';
 import { valveName } from '../../call/context.ts';
 import {
-  besideWide,
-  column,
+  besideWideComponent,
+  columnComponent,
   filledColumns,
-  itemsOf,
-  notice,
-  run,
-  said,
-  section,
+  runComponents,
+  saidComponents,
+  sectionComponent,
+  withoutTable,
 } from '../../call/report-parts.ts';
-import { figuresTable, gapsTable, ratiosFacts, reasonsList } from './figures-tables.ts';
+import { cautionComponent, drawingComponent, tableComponent } from '../../web/components.ts';
+import { figuresTable, gapReasons, gapsTable, ratioFacts, STOP } from './figures-tables.ts';
 import { marginsDrawing } from './margins-drawing.ts';
 
-const STOP = 'a gap is short of its limit. Stop: do not run it so, and have a qualified shop look.';
-
 /** On paper the drawing stands alone: its table is the one beside it. */
-function drawingOf(found: SetUpConsequences): Component[] {
-  return marginsDrawing(found).map(({ template, data }) => ({
-    template,
-    data: { ...data, table: undefined, id: `margins-${found.found.setUp.number}` },
-  }));
+function drawingComponents(found: SetUpConsequences): Component[] {
+  const drawing = marginsDrawing(found);
+  if (drawing === undefined) return [];
+  return [drawingComponent({ ...withoutTable(drawing), id: `margins-${found.found.setUp.number}` })];
 }
 
 /** The limits that were judged by, each with where it comes from. */
@@ -32,41 +29,24 @@ function limitSources({ limits }: SetUpConsequences): string[] {
   return [...bySource].map(([source, named]) => `${named.join('; ')}: ${source}.`);
 }
 
-const IN_HEADING = ['Valve', 'Build revision'];
-
-/** The two ratios as the step names them; the valve stands in the heading. */
-function ratiosRun(found: SetUpConsequences): Component[] {
-  const items = itemsOf(ratiosFacts(found));
-  return run(
-    'Ratios',
-    items.filter(({ label }) => !IN_HEADING.includes(label)),
-  );
-}
-
-const reasonsOf = (found: SetUpConsequences): string[] =>
-  reasonsList(found).flatMap(({ data }) => {
-    const items: unknown = Reflect.get(data, 'items');
-    return Array.isArray(items) ? items.map(String) : [];
-  });
-
-function onSide(found: SetUpConsequences): Component {
-  return section(`What the ratio does on ${valveName(found.found.setUp)}`, [
-    ...(found.stop ? [notice(STOP, 'caution')] : []),
-    ...ratiosRun(found),
-    gapsTable(found),
-    besideWide(
-      column(
-        filledColumns(figuresTable(found)),
-        ...said('Why not clear', reasonsOf(found)),
-        ...said('Limits, and where they come from', limitSources(found)),
-        ...said('Adjusters', [found.adjusters]),
-        ...said('What was used', found.notes),
-        ...said('Assumptions', found.assumptions),
+function sideComponent(found: SetUpConsequences): Component {
+  return sectionComponent(`What the ratio does on ${valveName(found.found.setUp)}`, [
+    ...(found.stop ? [cautionComponent(STOP)] : []),
+    ...runComponents('Ratios', ratioFacts(found)),
+    tableComponent(gapsTable(found)),
+    besideWideComponent(
+      columnComponent(
+        tableComponent(filledColumns(figuresTable(found))),
+        ...saidComponents('Why not clear', gapReasons(found)),
+        ...saidComponents('Limits, and where they come from', limitSources(found)),
+        ...saidComponents('Adjusters', [found.adjusters]),
+        ...saidComponents('What was used', found.notes),
+        ...saidComponents('Assumptions', found.assumptions),
       ),
-      ...drawingOf(found),
+      ...drawingComponents(found),
     ),
   ]);
 }
 
 /** What the ratio does: before and after, against limits with their sources, and what still lacks. */
-export const consequencesReport = (all: readonly SetUpConsequences[]): Component[] => all.map(onSide);
+export const consequencesReport = (all: readonly SetUpConsequences[]): Component[] => all.map(sideComponent);

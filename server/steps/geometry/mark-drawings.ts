@@ -1,4 +1,4 @@
-import { formatQuantity } from '../../../shared/quantities/format.ts';
+import { formatFigure, formatQuantity } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import { type Entered, inches } from '../../../shared/schemas/entered.ts';
 import type { MarkedValve } from '../../assessment/tip-marks/judged.ts';
@@ -12,8 +12,7 @@ const COMMON_STEM = 0.342;
 const MOST = 6;
 
 export const inchText = (si: number): string => formatQuantity(fromSi(si, 'in'), { places: 3 });
-const figure = (entry: Entered): string =>
-  formatQuantity({ value: inches(entry), unit: 'in' }, { places: 3 }).slice(0, -3);
+const figure = (entry: Entered): string => formatFigure({ value: inches(entry), unit: 'in' }, { places: 3 });
 
 /** `.030 to the valley` */
 export function placeText({ side, off }: TipMark): string {

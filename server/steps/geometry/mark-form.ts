@@ -1,7 +1,7 @@
 import { MARK_FOUND, MARK_SIDES, PUSHROD_OVER } from '../../../shared/schemas/tip-mark.ts';
 import { SPRINGS, VALVES } from '../../../shared/schemas/words.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { FormGroup } from '../../../views/parts/form.examples.ts';
-import type { Component } from '../../../views/parts/part.ts';
 import type { CallContext } from '../../call/context.ts';
 import { correctionForm } from '../../call/correction-form.ts';
 import type { PageForm } from '../../call/forms.ts';

@@ -1,6 +1,6 @@
 import { MARK_FOUND } from '../../../shared/schemas/tip-mark.ts';
-import type { Component } from '../../../views/parts/part.ts';
-import type { TableCell } from '../../../views/parts/table.examples.ts';
+import type { Component } from '../../../views/parts/components.ts';
+import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
 import type { JudgedMarks, MarkedValve } from '../../assessment/tip-marks/judged.ts';
 import type { LeastSweep } from '../../assessment/tip-marks/least-sweep.ts';
 import type { CallContext } from '../../call/context.ts';
@@ -8,6 +8,7 @@ import { formComponent, type RejectedForm, type StepBody } from '../../call/form
 import { arranged } from '../../call/worked/arranged.ts';
 import { tipMarkAsked } from '../../drawings/tip-mark.ts';
 import type { TipMark } from '../../records/tip-marks/tip-mark-table.ts';
+import { cautionComponent, tableComponent } from '../../web/components.ts';
 import { momentText } from '../../web/dates.ts';
 import { inchText, marksDrawing, placeText } from './mark-drawings.ts';
 import { markForm } from './mark-form.ts';
@@ -30,26 +31,25 @@ function leastComponent(
   return { template: '/parts/notice', data: { text, ...(least.value === undefined ? { link } : {}) } };
 }
 
-function questionCards(valve: MarkedValve): Component[] {
-  return valve.questions.map(
-    (question, index): Component => ({
-      template: question.code === 'mark-at-the-edge' ? '/parts/notice' : '/parts/question',
-      data:
-        question.code === 'mark-at-the-edge'
-          ? {
-              kind: 'caution',
-              text: `${question.ask.replace(/\?$/, '.')} ${question.size ?? ''} ${cap(question.test)}`,
-            }
-          : {
-              id: `mark-${valve.cylinder}-${valve.valve}-${index}`,
-              about: `${valve.cylinder} ${valve.valve}`,
-              words: question.ask,
-              ...(question.size === undefined ? {} : { size: question.size }),
-              test: question.test,
-              answers: [],
-            },
-    }),
-  );
+function questionComponents(valve: MarkedValve): Component[] {
+  return valve.questions.map((question, index): Component => {
+    // A mark at the edge is no question any more: it is to be stopped for.
+    if (question.code === 'mark-at-the-edge')
+      return cautionComponent(
+        `${question.ask.replace(/\?$/, '.')} ${question.size ?? ''} ${cap(question.test)}`,
+      );
+    return {
+      template: '/parts/question',
+      data: {
+        id: `mark-${valve.cylinder}-${valve.valve}-${index}`,
+        about: `${valve.cylinder} ${valve.valve}`,
+        words: question.ask,
+        ...(question.size === undefined ? {} : { size: question.size }),
+        test: question.test,
+        answers: [],
+      },
+    };
+  });
 }
 
 const widthFirst: Component = {
@@ -79,30 +79,27 @@ function markCell(context: CallContext, mark: TipMark): TableCell {
 }
 
 /** Every mark that was entered, each with the way to put it right. */
-function marksTable(context: CallContext, { marks }: JudgedMarks): Component {
+function marksTable(context: CallContext, { marks }: JudgedMarks): TableData {
   return {
-    template: '/parts/table',
-    data: {
-      caption: 'Marks kept',
-      columns: [
-        { label: 'Valve' },
-        { label: 'Pushrod', number: true },
-        { label: 'Width', number: true },
-        { label: 'Where' },
-        { label: 'How, who, when' },
+    caption: 'Marks kept',
+    columns: [
+      { label: 'Valve' },
+      { label: 'Pushrod', number: true },
+      { label: 'Width', number: true },
+      { label: 'Where' },
+      { label: 'How, who, when' },
+    ],
+    rows: marks.toReversed().map((mark) => ({
+      cells: [
+        `${mark.cylinder} ${mark.valve}`,
+        mark.pushrod?.readAs ?? 'not said',
+        markCell(context, mark),
+        placeText(mark),
+        found(mark),
       ],
-      rows: marks.toReversed().map((mark) => ({
-        cells: [
-          `${mark.cylinder} ${mark.valve}`,
-          mark.pushrod?.readAs ?? 'not said',
-          markCell(context, mark),
-          placeText(mark),
-          found(mark),
-        ],
-      })),
-      empty: 'No mark kept yet. Ink the tip, light spring, two turns by hand, and measure the mark.',
-      note: 'Nothing is overwritten: choose a width to put its mark right, with the reason.',
-    },
+    })),
+    empty: 'No mark kept yet. Ink the tip, light spring, two turns by hand, and measure the mark.',
+    note: 'Nothing is overwritten: choose a width to put its mark right, with the reason.',
   };
 }
 
@@ -134,13 +131,13 @@ export function marksPart(
       begun: newest !== undefined,
       entry: context.call.held ? [] : [formComponent(form, rejected)],
       drawings: [{ template: '/parts/drawing', data: tipMarkAsked('asked-mark') }],
-      top: newest === undefined ? [] : questionCards(newest),
+      top: newest === undefined ? [] : questionComponents(newest),
       rest: [
         ...(newest === undefined ? [] : [drawingOf(newest)]),
         ...leastComponents(context, judged),
         widthFirst,
-        ...others.flatMap((valve) => [...questionCards(valve), drawingOf(valve)]),
-        marksTable(context, judged),
+        ...others.flatMap((valve) => [...questionComponents(valve), drawingOf(valve)]),
+        tableComponent(marksTable(context, judged)),
       ],
     }),
   };

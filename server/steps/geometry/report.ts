@@ -1,12 +1,13 @@
 import { VALVES } from '../../../shared/schemas/words.ts';
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import type { JudgedMarks } from '../../assessment/tip-marks/judged.ts';
 import { valveName } from '../../call/context.ts';
-import { askedTexts, filledColumns, said, section } from '../../call/report-parts.ts';
+import { askedTexts, filledColumns, saidComponents, sectionComponent } from '../../call/report-parts.ts';
+import { tableComponent } from '../../web/components.ts';
 import { momentText } from '../../web/dates.ts';
 
-function marksTable({ valves }: JudgedMarks): Component[] {
+function marksComponents({ valves }: JudgedMarks): Component[] {
   if (valves.length === 0) return [];
   const data: TableData = {
     caption: 'Marks on the stem ends, in order',
@@ -22,15 +23,15 @@ function marksTable({ valves }: JudgedMarks): Component[] {
       })),
     ),
   };
-  return [filledColumns({ template: '/parts/table', data })];
+  return [tableComponent(filledColumns(data))];
 }
 
 /** Marks on the stem ends, with what they raise. */
 export function marksReport(marks: JudgedMarks): Component[] {
-  const tables = marksTable(marks);
+  const tables = marksComponents(marks);
   if (tables.length === 0) return [];
   const raised = marks.valves.flatMap((valve) =>
     askedTexts(valve.questions).map((text) => `${valveName(valve)}: ${text}`),
   );
-  return [section('Tip marks', [...tables, ...said('They ask', raised)])];
+  return [sectionComponent('Tip marks', [...tables, ...saidComponents('They ask', raised)])];
 }

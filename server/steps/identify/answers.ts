@@ -1,8 +1,9 @@
 import { PART_FEATURES, PART_SIZES } from '../../../shared/schemas/part-words.ts';
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { HoleAnswer } from '../../assessment/identification/fasteners.ts';
 import type { PartIdentification } from '../../assessment/identification/identification.ts';
 import type { CallContext } from '../../call/context.ts';
+import { noticeComponent } from '../../web/components.ts';
 import { partedBy, partedByRatio, rankedLines, shareText } from './candidate-text.ts';
 
 const NAMES = { ...PART_SIZES, ...PART_FEATURES };
@@ -25,31 +26,49 @@ export function candidatesComponent(context: CallContext, found: PartIdentificat
 /** A gain below this is not worth walking to the bench for. */
 const WORTH_IT = 0.02;
 
+/** What would tell more of a part: a measurement, or, where none is named, what is left to do instead. */
+export interface NextOfPart {
+  /** The measurement, as it is named in a sentence. */
+  readonly measure?: string;
+  /** Why, in figures; a whole sentence where nothing is measured. */
+  readonly why: string;
+  readonly link: { readonly step: string; readonly label: string };
+}
+
+const READ_THE_RATIO = { step: 'ratio', label: 'Read the ratio' } as const;
+
 /** The measurement that settles most, with its reason in figures; where none does, the ratio on the engine may. */
-export function nextComponent(context: CallContext, found: PartIdentification): Component {
+export function nextOfPart(found: PartIdentification): NextOfPart {
   const [offer] = found.offers;
   const now = Math.max(found.noneOfThese, found.candidates[0]?.probability ?? 0);
-  const notice = (text: string, href: string, label: string): Component => ({
-    template: '/parts/notice',
-    data: { text, link: { href: `${context.base}/steps/${href}`, label } },
-  });
   if (offer !== undefined && offer.rightFirst >= now + WORTH_IT) {
-    const name = NAMES[offer.kind].toLowerCase();
-    const text = `Next: ${name}. It would raise the chance of naming the part right from ${shareText(now)} to ${shareText(offer.rightFirst)}.${partedBy(found, offer.kind)}`;
-    return notice(text, `identify?ask=${offer.kind}`, `Measure ${name}`);
+    const measure = NAMES[offer.kind].toLowerCase();
+    return {
+      measure,
+      why: `It would raise the chance of naming the part right from ${shareText(now)} to ${shareText(offer.rightFirst)}.${partedBy(found, offer.kind)}`,
+      link: { step: `identify?ask=${offer.kind}`, label: `Measure ${measure}` },
+    };
   }
   const ratio = partedByRatio(found);
   if (ratio !== undefined && now < 0.9)
-    return notice(
-      `No further size parts the two that stand first; the ratio on the engine does. ${ratio}`,
-      'ratio',
-      'Read the ratio',
-    );
-  return notice(
-    'Nothing that is left to measure would change the first name by much. The ratio is still unknown until a valve moves.',
-    'ratio',
-    'Read the ratio',
-  );
+    return {
+      why: `No further size parts the two that stand first; the ratio on the engine does. ${ratio}`,
+      link: READ_THE_RATIO,
+    };
+  return {
+    why: 'Nothing that is left to measure would change the first name by much. The ratio is still unknown until a valve moves.',
+    link: READ_THE_RATIO,
+  };
+}
+
+/** `Next: pivot to cup. It would raise the chance …` */
+export const nextSentence = ({ measure, why }: NextOfPart): string =>
+  measure === undefined ? why : `Next: ${measure}. ${why}`;
+
+export function nextComponent(context: CallContext, found: PartIdentification): Component {
+  const next = nextOfPart(found);
+  const { step, label } = next.link;
+  return noticeComponent(nextSentence(next), { link: { href: `${context.base}/steps/${step}`, label } });
 }
 
 type Fit = readonly ['agrees' | 'cannot-tell' | 'differs', string];
@@ -125,9 +144,11 @@ export function followingComponents(found: PartIdentification): Component[] {
   return [
     ...holeComponents(found.fasteners),
     ...coverComponent(found),
-    ...found.questions.map(({ ask, test }, index) => ({
-      template: '/parts/question',
-      data: { id: `part-question-${index}`, about: 'the part in the hand', words: ask, test, answers: [] },
-    })),
+    ...found.questions.map(
+      ({ ask, test }, index): Component => ({
+        template: '/parts/question',
+        data: { id: `part-question-${index}`, about: 'the part in the hand', words: ask, test, answers: [] },
+      }),
+    ),
   ];
 }

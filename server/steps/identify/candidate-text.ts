@@ -48,11 +48,17 @@ const SHOWN = 5;
 /** Below this a family is only counted with the others. */
 const WORTH_A_LINE = 0.02;
 
-/** The families worth a line, none of these in its place among them, and what is left for the others. */
-export function rankedLines(
-  found: PartIdentification,
-  link: boolean,
-): { lines: CandidateData[]; others: string } {
+/** The families worth a line, by their share. */
+export interface Ranked {
+  /** With `none` in its place among them. */
+  readonly lines: readonly CandidateData[];
+  /** A part that is in no line of the catalogue. */
+  readonly none: CandidateData;
+  /** What is left for the families without a line; empty where each has one. */
+  readonly others: string;
+}
+
+export function rankedLines(found: PartIdentification, link: boolean): Ranked {
   const shown = found.candidates
     .slice(0, SHOWN)
     .filter(({ probability }, index) => index < 2 || probability >= WORTH_A_LINE);
@@ -67,7 +73,7 @@ export function rankedLines(
   const left = found.candidates.slice(shown.length);
   const rest = left.reduce((sum, each) => sum + each.probability, 0);
   const others = left.length === 0 ? '' : `${left.length} more families together ${shareText(rest)}. `;
-  return { lines, others };
+  return { lines, none, others };
 }
 
 /** What parts the two families that stand first, by the catalogue: `.939 in and .970 in`. */

@@ -1,15 +1,15 @@
 import type { PartIdentification } from '../../assessment/identification/identification.ts';
 import { rankedLines } from './candidate-text.ts';
-import { isRanked } from './report.ts';
+import { isRanked, nextToMeasure } from './report.ts';
 
 function nameLine(part: PartIdentification): string[] {
-  const { lines } = rankedLines(part, false);
-  const [first] = lines;
+  const {
+    lines: [first],
+    none,
+  } = rankedLines(part, false);
   if (!isRanked(part) || first === undefined) return [];
-  if (first.reasons.length === 0)
-    return [`The part: none of the catalogue’s families stands first, ${first.share}.`];
-  const none = lines.find(({ name }) => name === 'None of these')?.share ?? '';
-  return [`The part: ${first.name} stands first, ${first.share}; none of these ${none}.`];
+  if (first === none) return [`The part: none of the catalogue’s families stands first, ${none.share}.`];
+  return [`The part: ${first.name} stands first, ${first.share}; none of these ${none.share}.`];
 }
 
 /** The family that stands first, the fastener by the hole, and the room sideways under the cover. */
@@ -25,4 +25,12 @@ export function foundOfPart(part: PartIdentification): string[] {
     ...(threads.size > 0 ? [`The hole suggests ${[...threads].join(' or ')}; the thread proves it.`] : []),
     ...(part.cover === undefined ? [] : [`Sideways under the cover: ${part.cover.verdict}.`]),
   ];
+}
+
+/** `Pivot to cup. It would raise the chance …`: where the heading says “Next” already. */
+export function measureNext(part: PartIdentification): string[] {
+  const next = nextToMeasure(part);
+  if (next === undefined) return [];
+  const { measure, why } = next;
+  return [measure === undefined ? why : `${measure.charAt(0).toUpperCase()}${measure.slice(1)}. ${why}`];
 }

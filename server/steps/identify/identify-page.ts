@@ -1,11 +1,12 @@
 import { isPartFeature, isPartSize } from '../../../shared/schemas/part-words.ts';
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { PartIdentification } from '../../assessment/identification/identification.ts';
 import type { CallContext } from '../../call/context.ts';
 import { foldComponent } from '../../call/fold.ts';
 import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import type { StepPageInput } from '../../call/step.ts';
 import { type AskedOfPart, partDrawing } from '../../drawings/part.ts';
+import { tableComponent } from '../../web/components.ts';
 import type { PageRequest } from '../../web/page-route.ts';
 import { candidatesComponent, followingComponents, nextComponent } from './answers.ts';
 import { HOW_TO } from './how-to.ts';
@@ -43,7 +44,7 @@ function recordComponents(
   marks: Component | undefined,
   marksOpen: boolean,
 ): Component[] {
-  const table = readingsTable(context, found);
+  const table = tableComponent(readingsTable(context, found));
   if (context.side === 'desk') return marks === undefined ? [table] : [table, marks];
   const count = found.standing.length;
   return [

@@ -1,5 +1,4 @@
 import { PART_FEATURES, PART_MARKS, PART_SIZES } from '../../../shared/schemas/part-words.ts';
-import type { Component } from '../../../views/parts/part.ts';
 import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
 import type { PartIdentification } from '../../assessment/identification/identification.ts';
 import type { CallContext } from '../../call/context.ts';
@@ -15,7 +14,7 @@ function readAs(reading: PartReading): TableCell {
 }
 
 /** Everything that is read of the part, and what is not read yet with the way to it. */
-export function readingsTable(context: CallContext, found: PartIdentification): Component {
+export function readingsTable(context: CallContext, found: PartIdentification): TableData {
   const at = `${context.base}/steps/identify`;
   const rows = Object.keys(NAMES).flatMap((kind): TableData['rows'][number][] => {
     const read = found.standing.filter((reading) => reading.kind === kind);
@@ -34,12 +33,9 @@ export function readingsTable(context: CallContext, found: PartIdentification): 
     }));
   });
   return {
-    template: '/parts/table',
-    data: {
-      caption: 'What is read of the part',
-      columns: [{ label: 'What' }, { label: 'As read' }, { label: 'Who, when' }, { label: 'Do' }],
-      rows,
-      note: 'A size can be read more than once: every reading stays, and none is averaged away.',
-    },
+    caption: 'What is read of the part',
+    columns: [{ label: 'What' }, { label: 'As read' }, { label: 'Who, when' }, { label: 'Do' }],
+    rows,
+    note: 'A size can be read more than once: every reading stays, and none is averaged away.',
   };
 }

@@ -1,10 +1,12 @@
 import type { ButtonData } from '../../../views/parts/button.examples.ts';
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
+import type { TableData } from '../../../views/parts/table.examples.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { formComponent, type PageForm, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import { openPromises, promiseState } from '../../call/promises.ts';
 import { ratioFigure, ratioName } from '../../call/ratio-text.ts';
 import type { Note } from '../../records/notes/notes.ts';
+import { tableComponent } from '../../web/components.ts';
 import { momentText } from '../../web/dates.ts';
 import { areaField, choiceField, textField } from '../../web/forms/fields.ts';
 
@@ -72,29 +74,26 @@ function promiseForm(context: CallContext, note: Note): Component {
   );
 }
 
-export function notesTable(notes: readonly Note[]): Component {
+export function notesTable(notes: readonly Note[]): TableData {
   return {
-    template: '/parts/table',
-    data: {
-      caption: 'Said and promised',
-      columns: [
-        { label: 'Line' },
-        { label: 'What' },
-        { label: 'Words' },
-        { label: 'Rests on, or whose' },
-        { label: 'Who, when' },
+    caption: 'Said and promised',
+    columns: [
+      { label: 'Line' },
+      { label: 'What' },
+      { label: 'Words' },
+      { label: 'Rests on, or whose' },
+      { label: 'Who, when' },
+    ],
+    rows: notes.map((note) => ({
+      cells: [
+        String(note.seq),
+        note.kind,
+        note.body,
+        note.kind === 'promise' ? promiseState(note) : note.restsOn || '\u2013',
+        `${note.by}, ${momentText(note.at)}`,
       ],
-      rows: notes.map((note) => ({
-        cells: [
-          String(note.seq),
-          note.kind,
-          note.body,
-          note.kind === 'promise' ? promiseState(note) : note.restsOn || '\u2013',
-          `${note.by}, ${momentText(note.at)}`,
-        ],
-      })),
-      empty: 'Nothing said or promised yet.',
-    },
+    })),
+    empty: 'Nothing said or promised yet.',
   };
 }
 
@@ -118,7 +117,7 @@ export function notesPage(context: CallContext, rejected: RejectedForm | undefin
     slots: [
       formComponent(form, rejected),
       ...(context.side === 'desk' ? open.map((note) => openPromise(context, note)) : []),
-      notesTable(context.notes),
+      tableComponent(notesTable(context.notes)),
     ],
   };
 }

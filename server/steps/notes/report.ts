@@ -1,4 +1,4 @@
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import { promiseState } from '../../call/promises.ts';
 import type { Note } from '../../records/notes/notes.ts';

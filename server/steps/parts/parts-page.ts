@@ -1,11 +1,13 @@
 import { VALVES } from '../../../shared/schemas/words.ts';
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
+import type { TableData } from '../../../views/parts/table.examples.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { formComponent, type PageForm, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import { againstNewest } from '../../call/spec/against-newest.ts';
 import { ROCKER_GROUP } from '../../call/spec/spec-fields.ts';
 import { specForm } from '../../call/spec/spec-form.ts';
 import type { StepPageInput } from '../../call/step.ts';
+import { tableComponent } from '../../web/components.ts';
 import { momentText } from '../../web/dates.ts';
 import { numberField, selectField, textField } from '../../web/forms/fields.ts';
 
@@ -79,57 +81,51 @@ export function placeForm(context: CallContext): PageForm {
 
 const mark = (text: string) => (text === '' ? 'not said' : `“${text}”`);
 
-export function armsTable(context: CallContext): Component {
+export function armsTable(context: CallContext): TableData {
   const seats = new Map(context.now.map((placement) => [placement.armId, valveName(placement)]));
   return {
-    template: '/parts/table',
-    data: {
-      caption: 'Arms on record, and the valve each sits on now',
-      columns: [
-        { label: 'Arm' },
-        { label: 'Ratio stamp' },
-        { label: 'Other number' },
-        { label: 'Box label' },
-        { label: 'Sits on now' },
+    caption: 'Arms on record, and the valve each sits on now',
+    columns: [
+      { label: 'Arm' },
+      { label: 'Ratio stamp' },
+      { label: 'Other number' },
+      { label: 'Box label' },
+      { label: 'Sits on now' },
+    ],
+    rows: context.arms.map((arm) => ({
+      cells: [
+        arm.name,
+        mark(arm.ratioStamp),
+        mark(arm.otherNumber),
+        mark(arm.boxLabel),
+        seats.get(arm.id) ?? 'no valve',
       ],
-      rows: context.arms.map((arm) => ({
-        cells: [
-          arm.name,
-          mark(arm.ratioStamp),
-          mark(arm.otherNumber),
-          mark(arm.boxLabel),
-          seats.get(arm.id) ?? 'no valve',
-        ],
-      })),
-      empty: 'No arm on record yet. Put the first one on record below.',
-    },
+    })),
+    empty: 'No arm on record yet. Put the first one on record below.',
   };
 }
 
 /** Every placement in order: the swaps of a call are what decides between part and position. */
-export function swapsTable(context: CallContext): Component {
+export function swapsTable(context: CallContext): TableData {
   const names = new Map(context.arms.map((arm) => [arm.id, arm.name]));
   return {
-    template: '/parts/table',
-    data: {
-      caption: 'Swaps, in order',
-      columns: [
-        { label: 'Line' },
-        { label: 'Arm' },
-        { label: 'Put on' },
-        { label: 'Why' },
-        { label: 'Who, when' },
+    caption: 'Swaps, in order',
+    columns: [
+      { label: 'Line' },
+      { label: 'Arm' },
+      { label: 'Put on' },
+      { label: 'Why' },
+      { label: 'Who, when' },
+    ],
+    rows: context.placements.map((placement) => ({
+      cells: [
+        String(placement.seq),
+        names.get(placement.armId) ?? 'an arm',
+        valveName(placement),
+        placement.reason || 'not said',
+        `${placement.by}, ${momentText(placement.at)}`,
       ],
-      rows: context.placements.map((placement) => ({
-        cells: [
-          String(placement.seq),
-          names.get(placement.armId) ?? 'an arm',
-          valveName(placement),
-          placement.reason || 'not said',
-          `${placement.by}, ${momentText(placement.at)}`,
-        ],
-      })),
-    },
+    })),
   };
 }
 
@@ -149,12 +145,16 @@ export function partsPage({ context, rejected: posted }: StepPageInput): StepBod
     alone: false,
     part: '',
   });
-  const swaps = context.placements.length > 1 ? [swapsTable(context)] : [];
+  const swaps = context.placements.length > 1 ? [tableComponent(swapsTable(context))] : [];
   const forms = [arm, place, sold];
   if (context.arms.length === 0)
     return {
       forms,
-      slots: [armsTable(context), formComponent(arm, rejected), formComponent(sold, rejected)],
+      slots: [
+        tableComponent(armsTable(context)),
+        formComponent(arm, rejected),
+        formComponent(sold, rejected),
+      ],
     };
   const others =
     context.side === 'bench'
@@ -163,7 +163,10 @@ export function partsPage({ context, rejected: posted }: StepPageInput): StepBod
           fold(sold, 'What the rockers are sold as', rejected),
         ]
       : [formComponent(arm, rejected), formComponent(sold, rejected)];
-  return { forms, slots: [armsTable(context), formComponent(place, rejected), ...others, ...swaps] };
+  return {
+    forms,
+    slots: [tableComponent(armsTable(context)), formComponent(place, rejected), ...others, ...swaps],
+  };
 }
 
 /** At the bench a form that is seldom wanted is one tap away; it stands open when it has come back. */

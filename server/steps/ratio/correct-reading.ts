@@ -8,7 +8,7 @@ import { notFound } from '../../problems/failure.ts';
 import { listReadings, replaceReading } from '../../records/readings/readings.ts';
 import { getSetUp, type SetUp } from '../../records/set-ups/set-ups.ts';
 import { quantityField } from '../../web/forms/fields.ts';
-import { dialView } from './dial-view.ts';
+import { dialComponent } from './dial-view.ts';
 import { dialUnit } from './reading-form.ts';
 
 const LABELS = {
@@ -44,7 +44,7 @@ function correctionBody(
     ],
     reasonHint: 'Such as “one turn missed, small hand read again”.',
   });
-  const drawn = dialView(setUp, reading);
+  const drawn = dialComponent(setUp, reading);
   return {
     forms: [form],
     slots: [formComponent(form, rejected), ...(drawn === undefined ? [] : [drawn])],

@@ -1,5 +1,5 @@
 import { inches } from '../../../shared/schemas/entered.ts';
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import { readingWords } from '../../call/reading-text.ts';
 import { dial } from '../../drawings/dial.ts';
 import { rulerOf } from '../../drawings/drawing.ts';
@@ -18,7 +18,7 @@ export const runsAt = (kind: string): 'clockwise' | 'anticlockwise' =>
   kind.endsWith('lobe-lift') ? 'clockwise' : 'anticlockwise';
 
 /** The dial as it should look for a reading, to be held against the real one. */
-export function dialView(setUp: SetUp, reading: Reading, id = 'dial'): Component | undefined {
+export function dialComponent(setUp: SetUp, reading: Reading, id = 'dial'): Component | undefined {
   const lift = inches(reading.peak);
   const perTurn = inches(setUp.method.perTurn);
   if (lift < 0) return undefined;

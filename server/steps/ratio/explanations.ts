@@ -1,7 +1,7 @@
-import type { Component } from '../../../views/parts/part.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import type { Explained } from '../../assessment/ratio/explain.ts';
 import { nominalText } from '../../call/ratio-text.ts';
+import { NO_MORE_TELLS } from '../../mechanics/explain-readings/summary.ts';
 import { chanceText } from '../../mechanics/explain-readings/words.ts';
 import { causeText } from './cause-words.ts';
 import { foundMistake } from './next-reading.ts';
@@ -11,8 +11,8 @@ const SHOWN = 6;
 const kept = (text: string) => text.replaceAll(' %', '\u00a0%');
 
 /** What would have to be true for each explanation, and how likely each is on what was read. */
-export function explanationsTable(explained: Explained): Component {
-  const data: TableData = {
+export function explanationsTable(explained: Explained): TableData {
+  return {
     caption: 'What would have to be true',
     columns: [{ label: 'Then it is' }, { label: 'If' }, { label: 'How likely', number: true }],
     rows: explained.explanations.slice(0, SHOWN).map((each) => ({
@@ -30,14 +30,13 @@ export function explanationsTable(explained: Explained): Component {
     })),
     note: 'Chances are judged from common practice and what was read; they are questions, not verdicts. Only a person strikes a reading out.',
   };
-  return { template: '/parts/table', data };
 }
 
 /**
  * The ratio first, the name second. The sum always speaks of the light spring, so on a running one the two
  * figures on the page are two quantities, and it is said.
  */
-export function leadComponent(explained: Explained, spring: string): Component {
+export function ratioSentence(explained: Explained, spring: string): string {
   const quantity =
     spring === 'light'
       ? 'With the likely mistakes weighed in, the light-spring ratio is '
@@ -46,6 +45,6 @@ export function leadComponent(explained: Explained, spring: string): Component {
   const summary =
     foundMistake(explained) === undefined
       ? explained.summary
-      : explained.summary.replace(" More readings won't tell.", '');
-  return { template: '/parts/notice', data: { text: kept(`${quantity}${summary}`) } };
+      : explained.summary.replace(` ${NO_MORE_TELLS}`, '');
+  return kept(`${quantity}${summary}`);
 }

@@ -1,4 +1,4 @@
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { SetUpRatio } from '../../assessment/ratio/ratio.ts';
 import { indicatorPlace } from '../../drawings/indicator-place.ts';
 import { nextKind } from './reading-form.ts';

@@ -1,7 +1,7 @@
 import { formatNumber, formatQuantity } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import type { ButtonData } from '../../../views/parts/button.examples.ts';
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import type { Explained } from '../../assessment/ratio/explain.ts';
 import type { CallContext } from '../../call/context.ts';
@@ -9,6 +9,7 @@ import { formComponent, type PageForm, type RejectedForm } from '../../call/form
 import { nominalText } from '../../call/ratio-text.ts';
 import { chanceText } from '../../mechanics/explain-readings/words.ts';
 import type { SetUp } from '../../records/set-ups/set-ups.ts';
+import { noticeComponent, tableComponent } from '../../web/components.ts';
 import { choiceField, textField } from '../../web/forms/fields.ts';
 import { type Action, ASK, causeText } from './cause-words.ts';
 
@@ -80,8 +81,8 @@ function showsText(outcome: Outcome): string {
   return outcome.chanceFound === undefined ? '' : `asking finds it in ${chanceText(outcome.chanceFound)}`;
 }
 
-function outcomesTable(next: Next): Component {
-  const data: TableData = {
+function outcomesTable(next: Next): TableData {
+  return {
     caption: 'What each outcome would mean',
     columns: [{ label: 'If' }, { label: 'It would show', number: true }],
     rows: next.outcomes.map((outcome) => {
@@ -89,7 +90,6 @@ function outcomesTable(next: Next): Component {
       return { cells: [`${causeText(outcome.cause)}${name}`, showsText(outcome)] };
     }),
   };
-  return { template: '/parts/table', data };
 }
 
 export interface NextReading {
@@ -103,8 +103,6 @@ export interface NextReading {
 /** From here on a mistake counts as found, once readings free of it stand. */
 const FOUND_FROM = 0.8;
 
-const told = (text: string): Component => ({ template: '/parts/notice', data: { text } });
-
 /** The one mistake that is as good as found, with its chance. */
 export function foundMistake({ explanations }: Explained): { cause: string; chance: number } | undefined {
   const chances = new Map<string, number>();
@@ -114,18 +112,20 @@ export function foundMistake({ explanations }: Explained): { cause: string; chan
   return likely === undefined || likely[1] < FOUND_FROM ? undefined : { cause: likely[0], chance: likely[1] };
 }
 
-/** What is said when no further reading is worth its minutes. */
-function endComponents(explained: Explained): Component[] {
-  if (explained.settled) return [told('The name is settled on these readings.')];
+/** What is said when no further reading is worth its minutes; undefined where there is nothing to say. */
+function endSentence(explained: Explained): string | undefined {
+  if (explained.settled) return 'The name is settled on these readings.';
   const found = foundMistake(explained);
-  if (found === undefined) return [];
+  if (found === undefined) return undefined;
   const chance = chanceText(found.chance).replaceAll(' %', '\u00a0%');
-  return [
-    told(
-      `Likely found: ${causeText(found.cause)}, ${chance}. Strike out the passes it spoiled, with that reason; those that are free of it stand.`,
-    ),
-  ];
+  return `Likely found: ${causeText(found.cause)}, ${chance}. Strike out the passes it spoiled, with that reason; those that are free of it stand.`;
 }
+
+/** The next reading in one sentence, or why there is none. */
+export const nextSentence = (explained: Explained): string | undefined =>
+  explained.nextReading === undefined
+    ? endSentence(explained)
+    : `The next reading worth taking, about ${explained.nextReading.minutes} min: ${ASK[explained.nextReading.action]}`;
 
 /** The reading most worth its minutes, the way to it, and what each outcome of it would mean. */
 export function nextReadingComponents(
@@ -135,17 +135,18 @@ export function nextReadingComponents(
   rejected: RejectedForm | undefined,
 ): NextReading {
   const { nextReading: next } = explained;
-  if (next === undefined) return { slots: endComponents(explained), outcomes: [], forms: [] };
-  const lead = told(`The next reading worth taking, about ${next.minutes} min: ${ASK[next.action]}`);
-  const outcomes = [outcomesTable(next)];
-  if (context.call.held) return { slots: [lead], outcomes, forms: [] };
+  const sentence = nextSentence(explained);
+  const lead = sentence === undefined ? [] : [noticeComponent(sentence)];
+  if (next === undefined) return { slots: lead, outcomes: [], forms: [] };
+  const outcomes = [tableComponent(outcomesTable(next))];
+  if (context.call.held) return { slots: lead, outcomes, forms: [] };
   if (next.action === 'read-back') {
     const form = readBackForm(context, setUp);
-    return { slots: [lead, formComponent(form, rejected)], outcomes, forms: [form] };
+    return { slots: [...lead, formComponent(form, rejected)], outcomes, forms: [form] };
   }
   const button: Component = {
     template: '/pages/call/actions',
     data: { buttons: [leadOf(context, setUp, next.action)] },
   };
-  return { slots: [lead, button], outcomes, forms: [] };
+  return { slots: [...lead, button], outcomes, forms: [] };
 }

@@ -1,5 +1,5 @@
 import { formatQuantity } from '../../../shared/quantities/format.ts';
-import type { Component } from '../../../views/parts/part.ts';
+import type { TableData } from '../../../views/parts/table.examples.ts';
 import { readingWords } from '../../call/reading-text.ts';
 import type { Reading } from '../../records/readings/readings.ts';
 import { momentText } from '../../web/dates.ts';
@@ -19,7 +19,7 @@ export function passesTable(
   readings: readonly Reading[],
   caption: string,
   correct?: (reading: Reading) => string,
-): Component {
+): TableData {
   const lines = readings.filter((reading) => !reading.struck);
   const cell = (reading: Reading) => {
     const back =
@@ -30,33 +30,30 @@ export function passesTable(
     return { text, ...(why === '' ? {} : { why }) };
   };
   return {
-    template: '/parts/table',
-    data: {
-      caption,
-      columns: [
-        { label: 'Line' },
-        { label: 'What' },
-        { label: 'Read', number: true },
-        { label: 'Who, when' },
-        ...(correct === undefined ? [] : [{ label: 'Wrong?' }]),
+    caption,
+    columns: [
+      { label: 'Line' },
+      { label: 'What' },
+      { label: 'Read', number: true },
+      { label: 'Who, when' },
+      ...(correct === undefined ? [] : [{ label: 'Wrong?' }]),
+    ],
+    rows: lines.map((reading) => ({
+      cells: [
+        String(reading.seq),
+        readingWords(reading),
+        cell(reading),
+        `${reading.by}, ${momentText(reading.at)}`,
+        ...(correct === undefined
+          ? []
+          : [
+              reading.replacedBy === undefined
+                ? { text: 'Correct it', href: correct(reading) }
+                : 'struck out',
+            ]),
       ],
-      rows: lines.map((reading) => ({
-        cells: [
-          String(reading.seq),
-          readingWords(reading),
-          cell(reading),
-          `${reading.by}, ${momentText(reading.at)}`,
-          ...(correct === undefined
-            ? []
-            : [
-                reading.replacedBy === undefined
-                  ? { text: 'Correct it', href: correct(reading) }
-                  : 'struck out',
-              ]),
-        ],
-      })),
-      empty: 'No pass yet.',
-      note: 'A value in brackets is struck out: it stays on record and is not used.',
-    },
+    })),
+    empty: 'No pass yet.',
+    note: 'A value in brackets is struck out: it stays on record and is not used.',
   };
 }

@@ -1,4 +1,4 @@
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { SetUpRatio } from '../../assessment/ratio/ratio.ts';
 import { answerOf, questionKey } from '../../call/answered.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
@@ -54,7 +54,7 @@ export function questionCards(
   rejected: RejectedForm | undefined,
 ): Cards {
   const forms: PageForm[] = [];
-  const slots = found.questions.flatMap((question, index) => {
+  const slots = found.questions.flatMap((question, index): Component[] => {
     const asked = card(context, found, question, index);
     if (answerOf(context.answers, found.setUp.id, question) !== undefined) return [asked];
     const form = answerForm(context, found, question, index);

@@ -1,4 +1,4 @@
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { Explained } from '../../assessment/ratio/explain.ts';
 import type { SetUpRatio } from '../../assessment/ratio/ratio.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
@@ -6,39 +6,33 @@ import { foldComponent } from '../../call/fold.ts';
 import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import { ratioName } from '../../call/ratio-text.ts';
 import type { StepPageInput } from '../../call/step.ts';
+import { cautionComponent, noticeComponent, tableComponent } from '../../web/components.ts';
 import type { PageRequest } from '../../web/page-route.ts';
-import { dialView } from './dial-view.ts';
-import { explanationsTable, leadComponent } from './explanations.ts';
+import { dialComponent } from './dial-view.ts';
+import { explanationsTable, ratioSentence } from './explanations.ts';
 import { indicatorComponent } from './indicator-place.ts';
 import type { Explanations } from './load.ts';
 import { type NextReading, nextReadingComponents } from './next-reading.ts';
 import { passesTable } from './passes-table.ts';
 import { type Cards, questionCards } from './question-cards.ts';
-import { budgetTable, groundsOf, nominalsTable, resultOf } from './ratio-answer.ts';
+import { budgetTable, groundsComponents, nominalsTable, resultOf } from './ratio-answer.ts';
 import { readingForm } from './reading-form.ts';
 import { setUpFacts } from './set-up-facts.ts';
 import { setUpForm, setUpScreen } from './set-up-form.ts';
 import { throughLiftComponents } from './through-lift.ts';
 
-const CAUTION: Component = {
-  template: '/parts/notice',
-  data: {
-    kind: 'caution',
-    text: 'by hand at the crank bolt only, never the starter; nobody in line with a spring, hands out of the belts. Any resistance: stop, back off, find out.',
-  },
-};
+const CAUTION = cautionComponent(
+  'by hand at the crank bolt only, never the starter; nobody in line with a spring, hands out of the belts. Any resistance: stop, back off, find out.',
+);
 
-const CLOSED: Component = {
-  template: '/parts/notice',
-  data: { text: 'On hold: no set-up is started and no pass is kept until the hold is lifted.' },
-};
+const CLOSED = noticeComponent('On hold: no set-up is started and no pass is kept until the hold is lifted.');
 
 /** The set-up a page is about: the one asked for, or else the newest. */
 export function chosenSetUp(context: CallContext, asked: string | undefined): SetUpRatio | undefined {
   return context.ratios.find((found) => found.setUp.id === asked) ?? context.ratios.at(-1);
 }
 
-function setUpLinks(context: CallContext, chosen: SetUpRatio): Component {
+function setUpsComponent(context: CallContext, chosen: SetUpRatio): Component {
   const at = `${context.base}/steps/ratio`;
   const others = context.setUps.filter((setUp) => setUp.id !== chosen.setUp.id);
   return {
@@ -61,20 +55,21 @@ const resultComponent = (found: SetUpRatio): Component => ({
 });
 
 function groundComponents(found: SetUpRatio): Component[] {
-  const tables = [nominalsTable(found), budgetTable(found)].filter((slot) => slot !== undefined);
-  return [...tables, ...groundsOf(found)];
+  const tables = [nominalsTable(found), budgetTable(found)].filter((table) => table !== undefined);
+  return [...tables.map(tableComponent), ...groundsComponents(found)];
 }
 
-function passesOf(context: CallContext, found: SetUpRatio): Component {
+function passesComponent(context: CallContext, found: SetUpRatio): Component {
   const caption = `Passes of set-up ${found.setUp.number}, ${valveName(found.setUp)}`;
-  return passesTable(found.readings, caption, (reading) => `${context.base}/readings/${reading.id}`);
+  const correct = ({ id }: { readonly id: string }) => `${context.base}/readings/${id}`;
+  return tableComponent(passesTable(found.readings, caption, correct));
 }
 
-function lastDial(found: SetUpRatio): Component[] {
+function dialComponents(found: SetUpRatio): Component[] {
   const last = found.readings.findLast(
     (reading) => reading.replacedBy === undefined && !reading.struck && !reading.kind.startsWith('stated-'),
   );
-  const drawn = last === undefined ? undefined : dialView(found.setUp, last);
+  const drawn = last === undefined ? undefined : dialComponent(found.setUp, last);
   return drawn === undefined ? [] : [drawn];
 }
 
@@ -94,7 +89,7 @@ function starting(
 }
 
 /** At the desk the dial stands beside the entry, to be told over the phone. */
-function atDesk(entry: readonly Component[], dial: readonly Component[]): Component[] {
+function besideDialComponents(entry: readonly Component[], dial: readonly Component[]): Component[] {
   const form = entry.at(-1);
   if (form === undefined || dial.length === 0) return [...entry];
   return [...entry.slice(0, -1), { template: '/pages/call/side-by-side', data: { slots: [form, ...dial] } }];
@@ -110,24 +105,24 @@ interface Parts {
   readonly next: NextReading;
 }
 
-const leadOf = ({ explained, found }: Parts): Component[] =>
-  explained === undefined ? [] : [leadComponent(explained, found.setUp.method.spring)];
-const tableOf = ({ explained }: Parts): Component[] =>
-  explained === undefined ? [] : [explanationsTable(explained)];
+const leadComponents = ({ explained, found }: Parts): Component[] =>
+  explained === undefined ? [] : [noticeComponent(ratioSentence(explained, found.setUp.method.spring))];
+const explanationsComponents = ({ explained }: Parts): Component[] =>
+  explained === undefined ? [] : [tableComponent(explanationsTable(explained))];
 
 /** At the desk all of it stands open, the answer first, then what it rests on. */
 function deskLayout(context: CallContext, parts: Parts): Component[] {
   const { found, entry, dial, cards, next } = parts;
   return [
     { template: '/parts/facts', data: { block: true, items: setUpFacts(context, found.setUp) } },
-    ...atDesk(entry, dial),
+    ...besideDialComponents(entry, dial),
     resultComponent(found),
     ...cards.slots,
-    ...leadOf(parts),
+    ...leadComponents(parts),
     ...next.slots,
     ...next.outcomes,
-    ...tableOf(parts),
-    passesOf(context, found),
+    ...explanationsComponents(parts),
+    passesComponent(context, found),
     ...groundComponents(found),
     foldComponent('through', 'Through the lift', throughLiftComponents(context, found)),
     foldComponent('where', 'Where the indicator sits', [indicatorComponent(found)]),
@@ -150,17 +145,17 @@ function benchLayout(context: CallContext, parts: Parts): Component[] {
     resultComponent(found),
     ...(first === undefined ? [] : [first]),
     ...(others.length === 0 ? [] : [foldComponent('more-questions', more, others, parts.cards.faulty)]),
-    ...leadOf(parts),
+    ...leadComponents(parts),
     ...next.slots,
     ...(parts.explained === undefined
       ? []
       : [
           foldComponent('why', 'What would have to be true, and how likely', [
-            ...tableOf(parts),
+            ...explanationsComponents(parts),
             ...next.outcomes,
           ]),
         ]),
-    foldComponent('passes', `Every pass, ${found.readings.length} so far`, [passesOf(context, found)]),
+    foldComponent('passes', `Every pass, ${found.readings.length} so far`, [passesComponent(context, found)]),
     ...(found.result === undefined
       ? []
       : [foldComponent('grounds', 'Each nominal, and where the ± comes from', groundComponents(found))]),
@@ -182,7 +177,7 @@ export function ratioPage(explanations: Explanations, { context, req, rejected }
   const parts: Parts = {
     found,
     entry: context.call.held ? [CLOSED] : [CAUTION, formComponent(form, rejected)],
-    dial: lastDial(found),
+    dial: dialComponents(found),
     cards: questionCards(context, found, rejected),
     explained,
     next:
@@ -193,6 +188,6 @@ export function ratioPage(explanations: Explanations, { context, req, rejected }
   const slots = context.side === 'bench' ? benchLayout(context, parts) : deskLayout(context, parts);
   return {
     forms: [form, ...parts.cards.forms, ...parts.next.forms],
-    slots: [...slots, setUpLinks(context, found)],
+    slots: [...slots, setUpsComponent(context, found)],
   };
 }

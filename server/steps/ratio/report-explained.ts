@@ -1,31 +1,26 @@
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { Explained } from '../../assessment/ratio/explain.ts';
 import type { SetUpRatio } from '../../assessment/ratio/ratio.ts';
-import type { CallContext } from '../../call/context.ts';
-import { said, textOf, withoutNote } from '../../call/report-parts.ts';
+import { saidComponents, withoutNote } from '../../call/report-parts.ts';
+import { tableComponent } from '../../web/components.ts';
 import { ASK } from './cause-words.ts';
-import { explanationsTable, leadComponent } from './explanations.ts';
-import { nextReadingComponents } from './next-reading.ts';
+import { explanationsTable, ratioSentence } from './explanations.ts';
+import { nextSentence } from './next-reading.ts';
 
 /** The likeliest few; the step shows more. */
 const MOST = 3;
 
-/** What would have to be true, and the next reading worth taking with what each outcome would mean. */
-export function explainedComponents(
-  context: CallContext,
-  found: SetUpRatio,
-  explained: Explained | undefined,
-): Component[] {
+/** What would have to be true, and the next reading worth taking. */
+export function explainedComponents(found: SetUpRatio, explained: Explained | undefined): Component[] {
   if (explained === undefined) return [];
   const likely = { ...explained, explanations: explained.explanations.slice(0, MOST) };
-  const next = nextReadingComponents(context, found.setUp, explained, undefined);
+  const next = nextSentence(explained);
   return [
-    // What follows the first of the next reading’s leads to a form, and paper has none.
-    ...said('What would explain the readings', [
-      textOf(leadComponent(explained, found.setUp.method.spring)),
-      ...next.slots.slice(0, 1).map(textOf),
+    ...saidComponents('What would explain the readings', [
+      ratioSentence(explained, found.setUp.method.spring),
+      ...(next === undefined ? [] : [next]),
     ]),
-    withoutNote(explanationsTable(likely)),
+    tableComponent(withoutNote(explanationsTable(likely))),
   ];
 }
 

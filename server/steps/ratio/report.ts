@@ -1,19 +1,20 @@
 import { formatNumber } from '../../../shared/quantities/format.ts';
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { Explained } from '../../assessment/ratio/explain.ts';
 import type { SetUpRatio } from '../../assessment/ratio/ratio.ts';
 import { answerOf } from '../../call/answered.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
-import { beside, run, said, section } from '../../call/report-parts.ts';
+import { besideComponent, runComponents, saidComponents, sectionComponent } from '../../call/report-parts.ts';
+import { tableComponent } from '../../web/components.ts';
 import { momentText } from '../../web/dates.ts';
 import type { Explanations } from './load.ts';
 import { passesTable } from './passes-table.ts';
 import { nominalsTable, resultOf } from './ratio-answer.ts';
 import { explainedComponents } from './report-explained.ts';
-import { setUpFacts } from './set-up-facts.ts';
+import { methodFacts } from './set-up-facts.ts';
 
 /** Questions that the readings raise, with what was answered; on paper all of them, answered or not. */
-function questionsTable(context: CallContext, found: SetUpRatio): Component[] {
+function questionsComponents(context: CallContext, found: SetUpRatio): Component[] {
   if (found.questions.length === 0) return [];
   return [
     {
@@ -39,7 +40,7 @@ function questionsTable(context: CallContext, found: SetUpRatio): Component[] {
 }
 
 /** Answers to questions that later readings have settled: they stay on the record. */
-function settledAnswers(context: CallContext, found: SetUpRatio): Component[] {
+function settledComponents(context: CallContext, found: SetUpRatio): Component[] {
   const standing = new Set(
     found.questions.map((question) => answerOf(context.answers, found.setUp.id, question)?.id),
   );
@@ -77,9 +78,9 @@ function nearNominals(found: SetUpRatio): SetUpRatio {
 }
 
 /** Where the uncertainty comes from, in a line: the step has it as a table. */
-function budgetRun({ result }: SetUpRatio): Component[] {
+function budgetComponents({ result }: SetUpRatio): Component[] {
   if (result === undefined) return [];
-  return run(
+  return runComponents(
     'Where the ± comes from',
     result.budget.map(({ source, contribution, share }) => ({
       label: source,
@@ -89,32 +90,33 @@ function budgetRun({ result }: SetUpRatio): Component[] {
   );
 }
 
-/** These stand in the heading already. */
-const IN_HEADING = ['Set-up', 'Valve', 'Build revision'];
-
 /** One set-up on the report: method, every pass, the ratio, verdicts, budget, questions, explanations, grounds. */
-function setUpSection(
+function setUpComponents(
   context: CallContext,
   found: SetUpRatio,
   explained: Explained | undefined,
 ): Component[] {
   const { setUp } = found;
   const nominals = nominalsTable(nearNominals(found));
-  const method = setUpFacts(context, setUp).filter(({ label }) => !IN_HEADING.includes(label));
   return [
-    section(`Set-up ${setUp.number}: ${valveName(setUp)}, read against build revision ${setUp.revision}`, [
-      ...run('How it was read', method),
-      beside(
-        { template: '/parts/result', data: resultOf(found, `ratio-${setUp.number}`) },
-        ...(nominals === undefined ? [] : [nominals]),
-      ),
-      passesTable(found.readings, `Every pass of set-up ${setUp.number}, struck ones included`),
-      ...budgetRun(found),
-      ...questionsTable(context, found),
-      ...settledAnswers(context, found),
-      ...explainedComponents(context, found, explained),
-      ...said('Assumptions', found.assumptions),
-    ]),
+    sectionComponent(
+      `Set-up ${setUp.number}: ${valveName(setUp)}, read against build revision ${setUp.revision}`,
+      [
+        ...runComponents('How it was read', methodFacts(context, setUp)),
+        besideComponent(
+          { template: '/parts/result', data: resultOf(found, `ratio-${setUp.number}`) },
+          ...(nominals === undefined ? [] : [tableComponent(nominals)]),
+        ),
+        tableComponent(
+          passesTable(found.readings, `Every pass of set-up ${setUp.number}, struck ones included`),
+        ),
+        ...budgetComponents(found),
+        ...questionsComponents(context, found),
+        ...settledComponents(context, found),
+        ...explainedComponents(found, explained),
+        ...saidComponents('Assumptions', found.assumptions),
+      ],
+    ),
   ];
 }
 
@@ -124,6 +126,6 @@ export function ratioReport(context: CallContext, explanations: Explanations): C
   return context.ratios.flatMap((found) => {
     const { id } = found.setUp;
     const isNewest = newest.get(valveName(found.setUp)) === id;
-    return setUpSection(context, found, isNewest ? explanations.get(id) : undefined);
+    return setUpComponents(context, found, isNewest ? explanations.get(id) : undefined);
   });
 }

@@ -12,13 +12,11 @@ import type { SetUp } from '../../records/set-ups/set-ups.ts';
 
 const LIMIT_SOURCE = 'as entered; the default is common practice, no published source';
 
-/** A set-up as the title block of its readings. */
-export function setUpFacts(context: CallContext, setUp: SetUp): Fact[] {
+/** How the readings of a set-up are taken. */
+export function methodFacts(context: CallContext, setUp: SetUp): Fact[] {
   const { method } = setUp;
   const arm = context.arms.find((each) => each.id === setUp.armId);
   return [
-    { label: 'Set-up', value: `${setUp.number}` },
-    { label: 'Valve', value: valveName(setUp) },
     { label: 'Arm', value: arm?.name ?? 'not on record' },
     { label: 'Spring', value: SPRINGS[method.spring] },
     { label: 'Lifter', value: LIFTERS[method.lifter] },
@@ -43,6 +41,13 @@ export function setUpFacts(context: CallContext, setUp: SetUp): Fact[] {
       value: LOBE_SOURCES[method.lobeSource],
       note: `± ${method.lobeErrorLimit.readAs}`,
     },
-    { label: 'Build revision', value: String(setUp.revision) },
   ];
 }
+
+/** A set-up as the title block of its readings. */
+export const setUpFacts = (context: CallContext, setUp: SetUp): Fact[] => [
+  { label: 'Set-up', value: `${setUp.number}` },
+  { label: 'Valve', value: valveName(setUp) },
+  ...methodFacts(context, setUp),
+  { label: 'Build revision', value: String(setUp.revision) },
+];

@@ -1,6 +1,6 @@
 import { formatNumber, formatRatioInterval } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { SetUpRatio } from '../../assessment/ratio/ratio.ts';
 import { type ThroughLift, throughLift } from '../../assessment/ratio/through-lift.ts';
 import type { CallContext } from '../../call/context.ts';

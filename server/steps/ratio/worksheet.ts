@@ -11,7 +11,7 @@ import type { DialData } from '../../../views/parts/dial.examples.ts';
 import { NO_ROWS, type WorksheetRows } from '../../call/worksheet-rows.ts';
 import { dial } from '../../drawings/dial.ts';
 import { rulerOf } from '../../drawings/drawing.ts';
-import { SET_UP_LABELS } from './set-up-form.ts';
+import { SET_UP_LABELS } from './set-up-fields.ts';
 
 const boxes = ({ 'not-said': _, ...words }: Readonly<Record<string, string>>) => Object.values(words);
 

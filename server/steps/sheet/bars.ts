@@ -1,8 +1,7 @@
 import { fromSi } from '../../../shared/quantities/units.ts';
-import type { Component } from '../../../views/parts/part.ts';
 import type { OnSpring, Sheet } from '../../assessment/sheet/sheet.ts';
 import { cellFor } from '../../assessment/sheet/valve-rows.ts';
-import { rulerOf } from '../../drawings/drawing.ts';
+import { type Drawing, rulerOf } from '../../drawings/drawing.ts';
 import { perValve, type ValveBar } from '../../drawings/per-valve.ts';
 import type { Side } from '../../mechanics/assessment/evidence.ts';
 import { allowance } from '../../mechanics/kit/allowances.ts';
@@ -32,20 +31,21 @@ function barsOf(sheet: Sheet, on: OnSpring, side: Side): ValveBar[] {
 }
 
 /** A drawing for each side that has three readings or more: fewer have no middle. */
-export function perValveDrawings(sheet: Sheet, on: OnSpring): Component[] {
+export function perValveDrawings(sheet: Sheet, on: OnSpring): Drawing[] {
   return on.sides.flatMap(({ side, medians }) => {
     const bars = barsOf(sheet, on, side);
     if (medians.valveLift === undefined || bars.filter((bar) => bar.value !== undefined).length < 3)
       return [];
-    const drawing = perValve(
-      {
-        title: `Valve lift, ${ON_SPRING[on.spring]}, ${side}`,
-        median: inches(medians.valveLift),
-        oddBeyond: inches(allowance('odd-beyond')),
-        bars,
-      },
-      { id: `drawing-${on.spring}-${side}`, ruler: rulerOf('inch') },
-    );
-    return [{ template: '/parts/drawing', data: drawing }];
+    return [
+      perValve(
+        {
+          title: `Valve lift, ${ON_SPRING[on.spring]}, ${side}`,
+          median: inches(medians.valveLift),
+          oddBeyond: inches(allowance('odd-beyond')),
+          bars,
+        },
+        { id: `drawing-${on.spring}-${side}`, ruler: rulerOf('inch') },
+      ),
+    ];
   });
 }

@@ -1,6 +1,6 @@
 import { formatQuantity } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { OnSpring } from '../../assessment/sheet/sheet.ts';
 import { ON_SPRING } from './sheet-text.ts';
 
@@ -18,7 +18,7 @@ const TESTS = {
 } as const;
 
 /** A card for each odd valve: what it says, and the test that settles it. */
-export function oddCards(on: OnSpring): Component[] {
+export function oddComponents(on: OnSpring): Component[] {
   /** What the newest swap of this valve's arm has decided. */
   const settled = (place: string) => on.swaps.findLast(({ places }) => places.includes(place))?.words;
   return on.sides.flatMap((side) =>
@@ -38,7 +38,7 @@ export function oddCards(on: OnSpring): Component[] {
 }
 
 /** Lobes that are down so far that the cam is worn. */
-export function wornLobes(on: OnSpring): Component[] {
+export function wornLobeComponents(on: OnSpring): Component[] {
   return on.sides.flatMap((side) =>
     side.lobesDown.map(
       ({ cylinder, by }): Component => ({
@@ -53,7 +53,7 @@ export function wornLobes(on: OnSpring): Component[] {
 }
 
 /** What the swaps on record decide. */
-export function swapsTable(on: OnSpring): Component[] {
+export function swapsComponents(on: OnSpring): Component[] {
   if (on.swaps.length === 0) return [];
   return [
     {

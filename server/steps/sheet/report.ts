@@ -1,15 +1,24 @@
 import { SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import { VALVES } from '../../../shared/schemas/words.ts';
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { OnSpring, Sheet } from '../../assessment/sheet/sheet.ts';
 import { SIDES } from '../../assessment/sheet/valve-rows.ts';
 import { chosenBySide } from '../../call/chosen-set-up.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
-import { beside, besideWide, filledColumns, said, section } from '../../call/report-parts.ts';
+import {
+  besideComponent,
+  besideWideComponent,
+  filledColumns,
+  saidComponents,
+  sectionComponent,
+  withoutNote,
+  withoutTable,
+} from '../../call/report-parts.ts';
 import type { Side } from '../../mechanics/assessment/evidence.ts';
+import { drawingComponent, tableComponent } from '../../web/components.ts';
 import { perValveDrawings } from './bars.ts';
-import { oddCards, swapsTable, wornLobes } from './odd-valves.ts';
-import { gapsOnSheet, liftsTable } from './sheet-tables.ts';
+import { oddComponents, swapsComponents, wornLobeComponents } from './odd-valves.ts';
+import { gapsComponents, liftsTable } from './sheet-tables.ts';
 import { ON_SPRING } from './sheet-text.ts';
 
 /** Only valves that something was read of: an empty row says nothing on paper. */
@@ -54,19 +63,17 @@ const ofSide = (sheet: Sheet, side: Side): Sheet => ({
 });
 
 /** Intakes and exhausts beside one another; where there is one kind alone, its drawing stands beside it. */
-function liftsOf(sheet: Sheet, on: OnSpring, base: string): Component {
+function liftsComponent(sheet: Sheet, on: OnSpring, base: string): Component {
   const read = SIDES.filter((side) => ofSide(sheet, side).rows.length > 0);
   const tables = read.map((side, index) => {
-    const { template, data } = liftsTable(ofSide(sheet, side), on, base);
     const caption = `${VALVES[side]} valves, ${ON_SPRING[on.spring]}, inches`;
-    return filledColumns({ template, data: { ...data, caption, ...(index > 0 ? { note: undefined } : {}) } });
+    const table = filledColumns({ ...liftsTable(ofSide(sheet, side), on, base), caption });
+    // The note is about both tables: it stands below the first alone.
+    return tableComponent(index > 0 ? withoutNote(table) : table);
   });
-  if (tables.length > 1) return beside(...tables);
-  const drawings = perValveDrawings(sheet, on).map(({ template, data }) => ({
-    template,
-    data: { ...data, table: undefined },
-  }));
-  return besideWide(...tables, ...drawings.slice(0, 1));
+  if (tables.length > 1) return besideComponent(...tables);
+  const drawings = perValveDrawings(sheet, on).map(withoutTable).map(drawingComponent);
+  return besideWideComponent(...tables, ...drawings.slice(0, 1));
 }
 
 /** Every valve that was read, the odd one, what settles it, and what the swaps decide. */
@@ -74,15 +81,15 @@ export function sheetReport(context: CallContext, loaded: Sheet): Component[] {
   if (loaded.readings.length === 0) return [];
   const sheet = readOnly(loaded);
   return [
-    section('Every valve', [
+    sectionComponent('Every valve', [
       ...sheet.springs.flatMap((on) => [
-        ...wornLobes(on),
-        ...oddCards(undecided(on)),
-        ...swapsTable(on),
-        liftsOf(sheet, on, context.base),
+        ...wornLobeComponents(on),
+        ...oddComponents(undecided(on)),
+        ...swapsComponents(on),
+        liftsComponent(sheet, on, context.base),
       ]),
-      ...gapsOnSheet(withoutChosen(sheet, context)),
-      ...said('Struck out or replaced on the sheet', struckOnes(sheet)),
+      ...gapsComponents(withoutChosen(sheet, context)),
+      ...saidComponents('Struck out or replaced on the sheet', struckOnes(sheet)),
     ]),
   ];
 }

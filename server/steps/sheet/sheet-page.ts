@@ -1,4 +1,4 @@
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { OnSpring, Order, Sheet } from '../../assessment/sheet/sheet.ts';
 import type { CallContext } from '../../call/context.ts';
 import { foldComponent } from '../../call/fold.ts';
@@ -6,17 +6,18 @@ import { formComponent, type StepBody } from '../../call/forms.ts';
 import type { StepPageInput } from '../../call/step.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
 import { previewOf } from '../../records/sheet/paste-sheet.ts';
+import { cautionComponent, drawingComponent, tableComponent } from '../../web/components.ts';
 import { perValveDrawings } from './bars.ts';
 import { readPaste } from './forms.ts';
-import { oddCards, swapsTable, wornLobes } from './odd-valves.ts';
+import { oddComponents, swapsComponents, wornLobeComponents } from './odd-valves.ts';
 import { inOrder } from './order.ts';
 import { lookTable } from './paste-preview.ts';
 import { oneValveForm, pasteForm } from './sheet-forms.ts';
-import { gapsOnSheet, liftsTable, readingsTable } from './sheet-tables.ts';
+import { gapsComponents, liftsTable, readingsComponents } from './sheet-tables.ts';
 
 const orderOf = (text: string | undefined): Order => (text === 'bank' ? 'bank' : 'firing');
 
-function orderLinks(context: CallContext, order: Order): Component {
+function orderComponent(context: CallContext, order: Order): Component {
   const at = `${context.base}/steps/sheet`;
   return {
     template: '/pages/call/actions',
@@ -30,23 +31,19 @@ function orderLinks(context: CallContext, order: Order): Component {
   };
 }
 
-const ofSpring =
+const springComponents =
   (sheet: Sheet, base: string) =>
   (on: OnSpring): Component[] => [
-    ...wornLobes(on),
-    ...oddCards(on),
-    ...swapsTable(on),
-    ...perValveDrawings(sheet, on),
-    liftsTable(sheet, on, base),
+    ...wornLobeComponents(on),
+    ...oddComponents(on),
+    ...swapsComponents(on),
+    ...perValveDrawings(sheet, on).map(drawingComponent),
+    tableComponent(liftsTable(sheet, on, base)),
   ];
 
-const STOP: Component = {
-  template: '/parts/notice',
-  data: {
-    kind: 'caution',
-    text: 'a gap is short of its limit. Stop: do not run it so, and have a qualified shop look.',
-  },
-};
+const STOP = cautionComponent(
+  'a gap is short of its limit. Stop: do not run it so, and have a qualified shop look.',
+);
 
 interface Parts {
   readonly entry: Component;
@@ -87,13 +84,13 @@ export function sheetPage(loaded: Sheet, { context, req, rejected }: StepPageInp
   const parts: Parts = {
     entry: formComponent(forms.one, rejected),
     pasting: look === undefined ? pasting : undefined,
-    looked: look === undefined ? [] : [lookTable(look), pasting],
+    looked: look === undefined ? [] : [tableComponent(lookTable(look)), pasting],
     shows: [
-      ...sheet.springs.flatMap(ofSpring(sheet, context.base)),
-      ...gapsOnSheet(sheet),
-      ...(sheet.rows.length > 0 ? [orderLinks(context, sheet.order)] : []),
+      ...sheet.springs.flatMap(springComponents(sheet, context.base)),
+      ...gapsComponents(sheet),
+      ...(sheet.rows.length > 0 ? [orderComponent(context, sheet.order)] : []),
     ],
-    readings: readingsTable(sheet, context.base),
+    readings: readingsComponents(sheet, context.base),
   };
   const faulty = rejected?.typed.form === 'paste';
   const slots = context.side === 'bench' ? benchLayout(parts, faulty) : deskLayout(parts);

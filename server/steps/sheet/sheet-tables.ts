@@ -1,9 +1,10 @@
 import { GAP_KINDS, SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
 import type { OnSpring, Sheet } from '../../assessment/sheet/sheet.ts';
 import { cellFor, type SheetCell, type ValveRow } from '../../assessment/sheet/valve-rows.ts';
 import { allowance } from '../../mechanics/kit/allowances.ts';
+import { tableComponent } from '../../web/components.ts';
 import { ON_SPRING, RATIO_ON, sayCell, sayPasses, sayRatio } from './sheet-text.ts';
 
 const nameOf = (row: ValveRow): string => `${row.cylinder} ${row.valve}`;
@@ -29,12 +30,12 @@ const oddOf = (on: OnSpring, row: ValveRow) =>
     .find((odd) => odd.cylinder === row.cylinder && odd.valve === row.valve);
 
 /** Every valve with its lifts on one spring. */
-export function liftsTable(sheet: Sheet, on: OnSpring, base: string): Component {
+export function liftsTable(sheet: Sheet, on: OnSpring, base: string): TableData {
   const names = new Map(sheet.arms.map((arm) => [arm.id, arm.name]));
   const extra = (['lash', 'preload'] as const).filter((kind) =>
     sheet.rows.some((row) => cellFor(row, kind) !== undefined),
   );
-  const data: TableData = {
+  return {
     caption: `Every valve, ${ON_SPRING[on.spring]}, inches`,
     columns: [
       { label: 'Valve' },
@@ -57,11 +58,10 @@ export function liftsTable(sheet: Sheet, on: OnSpring, base: string): Component 
     })),
     note: 'Intakes are set against intakes, exhausts against exhausts. Odd: over .008 from the median of the siblings (common practice, no published source).',
   };
-  return { template: '/parts/table', data };
 }
 
 /** The clearances that were read, each against its limit. */
-export function gapsOnSheet(sheet: Sheet): Component[] {
+export function gapsComponents(sheet: Sheet): Component[] {
   const kinds = GAP_KINDS.filter((kind) => sheet.rows.some((row) => cellFor(row, kind) !== undefined));
   if (kinds.length === 0) return [];
   const rows = sheet.rows.filter((row) => kinds.some((kind) => cellFor(row, kind) !== undefined));
@@ -73,7 +73,7 @@ export function gapsOnSheet(sheet: Sheet): Component[] {
     })),
     note: 'Between two gauges both stand, and no middle is made of them. The part maker’s figure goes before any default limit.',
   };
-  return [{ template: '/parts/table', data }];
+  return [tableComponent(data)];
 }
 
 function gapCell(cell: SheetCell | undefined): TableCell {
@@ -90,7 +90,7 @@ function gapCell(cell: SheetCell | undefined): TableCell {
 const NEWEST = 10;
 
 /** The newest readings, each with the way to put it right. */
-export function readingsTable(sheet: Sheet, base: string): Component[] {
+export function readingsComponents(sheet: Sheet, base: string): Component[] {
   if (sheet.readings.length === 0) return [];
   const data: TableData = {
     caption: 'Newest readings of the sheet',
@@ -112,5 +112,5 @@ export function readingsTable(sheet: Sheet, base: string): Component[] {
         ],
       })),
   };
-  return [{ template: '/parts/table', data }];
+  return [tableComponent(data)];
 }

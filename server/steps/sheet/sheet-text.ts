@@ -1,9 +1,9 @@
-import { formatNumber, formatQuantity } from '../../../shared/quantities/format.ts';
+import { formatFigure, formatNumber } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import type { SheetCell } from '../../assessment/sheet/valve-rows.ts';
 import type { RatioOfLifts } from '../../mechanics/valve-sheet/figures.ts';
 
-const inches = (si: number): string => formatQuantity(fromSi(si, 'in'), { places: 3 }).slice(0, -3);
+const inches = (si: number): string => formatFigure(fromSi(si, 'in'), { places: 3 });
 
 /** `.560`, or the gauges it lies between: `.024 to .028`, `over .040`. */
 export function sayCell({ value, low, high }: Pick<SheetCell, 'value' | 'low' | 'high'>): string {

@@ -1,4 +1,4 @@
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { CallContext } from '../../call/context.ts';
 import type { Working } from '../../records/workings/workings.ts';
 import { chainOf, degreesText, type KeptPeak } from './timing-chain.ts';

@@ -1,19 +1,22 @@
 import { readNumber } from '../../../shared/quantities/read-number.ts';
 import { type Dimension, type Quantity, type Unit, unitsOf } from '../../../shared/quantities/units.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { FieldData } from '../../../views/parts/field.examples.ts';
-import type { Component } from '../../../views/parts/part.ts';
 import type { Fields, FormFault } from './read-form.ts';
 
 /** A form being shown: the text of its fields, and what was wrong with them. */
 export interface FormState {
   readonly typed: Fields;
   readonly faults: readonly FormFault[];
+  /** The name of the form, where a page has several: it goes before the ids, so that each stands once. */
+  readonly prefix?: string;
 }
 
 export const FRESH: FormState = { typed: {}, faults: [] };
 
 /** An id a label and an error link can point to. */
-export const fieldId = (name: string) => `f-${name.replaceAll('.', '-')}`;
+export const fieldId = (name: string, { prefix }: Pick<FormState, 'prefix'> = {}): string =>
+  `${prefix === undefined ? '' : `${prefix}-`}f-${name.replaceAll('.', '-')}`;
 
 function errorOf(shown: FormState, name: string, label: string): string | undefined {
   const own = shown.faults.filter((fault) => fault.field === name || fault.field.startsWith(`${name}.`));
@@ -22,12 +25,15 @@ function errorOf(shown: FormState, name: string, label: string): string | undefi
 
 const withError = (error: string | undefined) => (error === undefined ? {} : { error });
 
-type Extra = Partial<Omit<FieldData, 'id' | 'name' | 'label' | 'value' | 'error' | 'echo' | 'perTurn'>>;
+/** What else a field can have, beside its name, what was typed and what was wrong. */
+export type Extra = Partial<
+  Omit<FieldData, 'id' | 'name' | 'label' | 'value' | 'error' | 'echo' | 'perTurn'>
+>;
 
 /** A field of words. */
 export function textField(shown: FormState, name: string, label: string, extra: Extra = {}): Component {
   const data: FieldData = {
-    id: fieldId(name),
+    id: fieldId(name, shown),
     name,
     label,
     value: shown.typed[name] ?? '',
@@ -53,26 +59,29 @@ export function echoOf(
   return read.ok ? read.readAs : '';
 }
 
-/** A field for a quantity, with the unit that counts when none is typed and the line that says how it was read. */
+/**
+ * A field for a quantity, with the unit that counts when none is typed and the line that says how it was read;
+ * `echo` where that line is not the usual one.
+ */
 export function quantityField(
   shown: FormState,
   name: string,
   label: string,
   dimension: Dimension,
-  extra: Extra & { readonly assume?: Unit; readonly perTurn?: Quantity } = {},
+  extra: Extra & { readonly assume?: Unit; readonly perTurn?: Quantity; readonly echo?: string } = {},
 ): Component {
-  const { assume: given, perTurn, ...rest } = extra;
+  const { assume: given, perTurn, echo, ...rest } = extra;
   const assume = given ?? unitsOf(dimension)[0];
   const value = shown.typed[name] ?? '';
   const data: FieldData = {
-    id: fieldId(name),
+    id: fieldId(name, shown),
     name,
     label,
     value,
     ...(assume === undefined ? {} : { unit: assume }),
     reads: dimension,
     ...(perTurn === undefined ? {} : { perTurn: `${perTurn.value} ${perTurn.unit}` }),
-    echo: echoOf(value, dimension, assume, perTurn),
+    echo: echo ?? echoOf(value, dimension, assume, perTurn),
     ...rest,
     ...withError(errorOf(shown, name, label)),
   };
@@ -93,7 +102,7 @@ export function areaField(
   return {
     template: '/parts/textarea',
     data: {
-      id: fieldId(name),
+      id: fieldId(name, shown),
       name,
       label,
       value: shown.typed[name] ?? '',
@@ -119,7 +128,7 @@ export function selectField(
   return {
     template: '/parts/select',
     data: {
-      id: fieldId(name),
+      id: fieldId(name, shown),
       name,
       label,
       options,
@@ -142,7 +151,7 @@ export function choiceField(
   return {
     template: '/parts/choice',
     data: {
-      id: fieldId(name),
+      id: fieldId(name, shown),
       name,
       legend,
       options: Object.entries(words).map(([value, label]) => ({ value, label, checked: value === chosen })),
@@ -157,7 +166,7 @@ export function tickField(shown: FormState, name: string, label: string): Compon
   return {
     template: '/parts/choice',
     data: {
-      id: fieldId(name),
+      id: fieldId(name, shown),
       name,
       kind: 'checkbox',
       legend: '',
@@ -178,6 +187,6 @@ export function summaryOf(
     );
     if (name === undefined)
       return { text: fault.field === '' ? fault.detail : `${fault.field} ${fault.detail}` };
-    return { field: fieldId(name), text: `${labels[name] ?? name} ${fault.detail}` };
+    return { field: fieldId(name, shown), text: `${labels[name] ?? name} ${fault.detail}` };
   });
 }

@@ -1,5 +1,5 @@
 import { readBetween, sayBounds, saysBetween } from '../../../shared/quantities/read-between.ts';
-import type { Component } from '../../../views/parts/part.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import { type FormState, quantityField } from './fields.ts';
 
 /** A field for a length that may lie between two gauges; its echo says both bounds. */
@@ -9,9 +9,11 @@ export function gaugedField(
   label: string,
   extra: { hint?: string; optional?: boolean; big?: boolean; autofocus?: boolean } = {},
 ): Component {
-  const slot = quantityField(shown, name, label, 'length', extra);
   const text = shown.typed[name] ?? '';
-  if (!saysBetween(text)) return slot;
+  if (!saysBetween(text)) return quantityField(shown, name, label, 'length', extra);
   const read = readBetween(text, 'in');
-  return { ...slot, data: { ...slot.data, echo: read.ok ? sayBounds(read.between) : '' } };
+  return quantityField(shown, name, label, 'length', {
+    ...extra,
+    echo: read.ok ? sayBounds(read.between) : '',
+  });
 }

@@ -1,4 +1,6 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
+import type { LayoutFrame, LivePage, NavPlace } from '../../../views/layout.ts';
+import type { PageContent } from '../../../views/pages/pages.ts';
 import type { Principal } from '../../auth/principal.ts';
 import type { Deps } from '../deps.ts';
 import { pageSecurity } from '../http/security-headers.ts';
@@ -14,7 +16,7 @@ export interface Live {
 }
 
 /** What the script of a live page needs. A page that answers a form has an address that can't be fetched again. */
-function liveOf(request: FastifyRequest, page: Page): object {
+function liveOf(request: FastifyRequest, page: Page): { readonly live?: LivePage } {
   if (page.live === undefined || page.principal === undefined) return {};
   const { stream, steps, step, seq } = page.live;
   return {
@@ -28,11 +30,9 @@ function liveOf(request: FastifyRequest, page: Page): object {
   };
 }
 
-export interface Page {
-  /** Template below `views/pages/`, e.g. `calls/list`. */
-  readonly template: string;
+/** A page with its data, and what the layout needs to know of it. */
+export type Page = PageContent & {
   readonly title: string;
-  readonly data: object;
   readonly status?: number;
   readonly side?: 'desk' | 'builder' | 'open';
   readonly principal?: Principal | undefined;
@@ -40,9 +40,9 @@ export interface Page {
   readonly live?: Live;
   /** The place in the main navigation that the page belongs to. */
   readonly place?: string;
-}
+};
 
-function navigation(principal: Principal | undefined, place: string | undefined) {
+function navigation(principal: Principal | undefined, place: string | undefined): NavPlace[] {
   const places = [
     ...(principal?.kind === 'staff'
       ? [
@@ -59,24 +59,12 @@ function navigation(principal: Principal | undefined, place: string | undefined)
   return places.map((each) => ({ ...each, current: each.href === place }));
 }
 
-/** Renders a page inside the layout. What belongs to somebody is never kept by a cache. */
-export function renderPage(
-  deps: Deps,
-  request: FastifyRequest,
-  reply: FastifyReply,
-  page: Page,
-): FastifyReply {
-  const {
-    principal,
-    side = principal === undefined ? 'open' : principal.kind === 'builder' ? 'builder' : 'desk',
-  } = page;
-  const body = deps.views.render(`/pages/${page.template}/page`, page.data);
-  const { nonce, policy } = pageSecurity();
-  reply.header('content-security-policy', policy);
-  const html = deps.views.render('/layout', {
-    lang: 'en',
+function frameOf(deps: Deps, request: FastifyRequest, page: Page, nonce: string): LayoutFrame {
+  const { principal } = page;
+  const side =
+    page.side ?? (principal === undefined ? 'open' : principal.kind === 'builder' ? 'builder' : 'desk');
+  return {
     title: page.title,
-    body,
     nonce,
     styleHref: deps.assets.style.href,
     scriptHref: deps.assets.script.href,
@@ -89,11 +77,23 @@ export function renderPage(
     side,
     ...liveOf(request, page),
     keysOff: principal?.kind === 'staff' && !principal.shortcuts,
-  });
-  if (principal !== undefined) reply.header('cache-control', 'no-store');
+  };
+}
+
+/** Renders a page inside the layout. What belongs to somebody is never kept by a cache. */
+export async function renderPage(
+  deps: Deps,
+  request: FastifyRequest,
+  reply: FastifyReply,
+  page: Page,
+): Promise<FastifyReply> {
+  const { nonce, policy } = pageSecurity();
+  const frame = frameOf(deps, request, page, nonce);
+  const html = await reply.viewAsync(`/pages/${page.template}/page`, { ...page.data, frame });
+  if (page.principal !== undefined) reply.header('cache-control', 'no-store');
   return reply
     .code(page.status ?? 200)
     .type('text/html; charset=utf-8')
-    .header('x-request-id', request.id)
+    .headers({ 'content-security-policy': policy, 'x-request-id': request.id })
     .send(html);
 }

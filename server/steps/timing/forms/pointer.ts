@@ -1,4 +1,4 @@
-import type { Component } from '../../../../views/parts/part.ts';
+import type { Component } from '../../../../views/parts/components.ts';
 import type { Working } from '../../../records/workings/workings.ts';
 import { type FormState, selectField } from '../../../web/forms/fields.ts';
 import type { Fields } from '../../../web/forms/read-form.ts';

@@ -1,0 +1,33 @@
+/** A place of the main navigation. */
+export interface NavPlace {
+  readonly href: string;
+  readonly label: string;
+  readonly current: boolean;
+}
+
+/** What the script of a page needs that is kept as the other side sees it. */
+export interface LivePage {
+  /** Where its stream of events is. */
+  readonly href: string;
+  readonly steps: string;
+  readonly step: string;
+  /** Who looks at it. */
+  readonly self: string;
+  /** The step's own address, for a page that can't be fetched again. */
+  readonly beside?: string;
+}
+
+/** What stands round every page: `layout.eta` reads it as `it.frame`, beside the page that was rendered. */
+export interface LayoutFrame {
+  readonly title: string;
+  readonly side?: 'desk' | 'builder' | 'open';
+  readonly nav?: readonly NavPlace[];
+  readonly signedIn?: { readonly name: string; readonly signOutHref?: string | undefined } | undefined;
+  readonly styleHref?: string;
+  readonly iconHref?: string;
+  readonly scriptHref?: string;
+  readonly nonce?: string;
+  readonly live?: LivePage;
+  /** The person has turned the single keys off. */
+  readonly keysOff?: boolean;
+}

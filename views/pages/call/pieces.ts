@@ -1,0 +1,49 @@
+import type { ButtonData } from '../../parts/button.examples.ts';
+import type { Component } from '../../parts/components.ts';
+import type { Fact } from '../../parts/facts.examples.ts';
+
+interface Slots {
+  readonly slots: readonly Component[];
+}
+
+/** What stands folded away under its summary. */
+export interface FoldData extends Slots {
+  readonly id: string;
+  readonly summary: string;
+  readonly open?: boolean;
+}
+
+/** Components under a heading of their own. */
+export interface GroupData extends Slots {
+  readonly title: string;
+  readonly text?: string;
+}
+
+export interface ListData {
+  readonly title: string;
+  readonly items: readonly string[];
+}
+
+/** A share link as text and as a QR code. */
+export interface LinkData {
+  readonly link: string;
+  readonly code: {
+    readonly viewBox: string;
+    /** Paths of the squares: the white ground and the dark ones. */
+    readonly paper: string;
+    readonly dark: string;
+  };
+}
+
+/** The pieces that the pages of a call are made of, beside the parts that every page may use. */
+export interface CallPieces {
+  readonly '/pages/call/actions': { readonly buttons: readonly ButtonData[] };
+  readonly '/pages/call/facts-group': { readonly title: string; readonly items: readonly Fact[] };
+  readonly '/pages/call/fold': FoldData;
+  readonly '/pages/call/group': GroupData;
+  readonly '/pages/call/heading': { readonly text: string };
+  readonly '/pages/call/link': LinkData;
+  readonly '/pages/call/list': ListData;
+  readonly '/pages/call/pair': Slots;
+  readonly '/pages/call/side-by-side': Slots;
+}

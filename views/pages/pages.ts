@@ -1,0 +1,106 @@
+import type { Component } from '../parts/components.ts';
+import type { DialData } from '../parts/dial.examples.ts';
+import type { ErrorSummaryData } from '../parts/error-summary.examples.ts';
+import type { BuilderFrame, PlainFrame, ReportFrame } from '../parts/frames.ts';
+import type { MissingData } from '../parts/missing.examples.ts';
+import type { AnyPart } from '../parts/part.ts';
+import type {
+  ApiPageData,
+  ComputationPageData,
+  ProblemPageData,
+  ReferencePageData,
+} from './reference/pages.ts';
+import type { StopFlag } from './report/pieces.ts';
+
+/** What can be done with a call beside its steps. */
+export interface CallLink {
+  readonly href: string;
+  readonly label: string;
+  readonly key?: string;
+  /** It stops the call: nobody turns the engine. */
+  readonly stop?: boolean;
+}
+
+/** A step of a call, at the desk or at the bench. */
+export interface CallPageData extends BuilderFrame {
+  readonly errors: ErrorSummaryData['errors'];
+  readonly side: 'desk' | 'bench';
+  readonly links: readonly CallLink[];
+  readonly missing: MissingData;
+}
+
+export interface CallsPageData {
+  readonly search: string;
+  readonly slots: readonly Component[];
+}
+
+export interface ErrorPageData {
+  readonly title: string;
+  readonly detail?: string | undefined;
+  readonly advice?: string | undefined;
+  readonly requestId: string;
+}
+
+/** A page of text and components, such as a page of settings. */
+export interface PlainPageData extends PlainFrame {
+  readonly errors?: ErrorSummaryData['errors'];
+}
+
+export interface ReportPageData extends ReportFrame {
+  readonly back: string;
+}
+
+/** One line of a card of the takeover page. */
+export interface CardItem {
+  readonly text: string;
+  readonly label?: string;
+  readonly note?: string;
+  readonly href?: string;
+}
+
+export interface Card {
+  readonly title: string;
+  readonly items: readonly CardItem[];
+}
+
+export interface TakeoverPageData {
+  readonly back: string;
+  readonly title: string;
+  readonly stop: StopFlag;
+  readonly cards: readonly Card[];
+}
+
+export interface WorksheetPageData {
+  readonly back: string;
+  readonly title: string;
+  readonly about: string;
+  /** What the call still lacks, and the step that asks for it. */
+  readonly lacks: readonly { readonly text: string; readonly of: string }[];
+  readonly valves: readonly string[];
+  readonly choices: readonly { readonly label: string; readonly boxes: readonly string[] }[];
+  readonly blanks: readonly string[];
+  readonly passes: readonly string[];
+  readonly dials: readonly DialData[];
+}
+
+/** Every page, by the name of its folder, with the data that it shows. */
+export interface Pages {
+  readonly call: CallPageData;
+  readonly calls: CallsPageData;
+  readonly error: ErrorPageData;
+  readonly home: Readonly<Record<string, never>>;
+  readonly plain: PlainPageData;
+  readonly problem: ProblemPageData;
+  readonly reference: ReferencePageData;
+  readonly 'reference-api': ApiPageData;
+  readonly 'reference-computation': ComputationPageData;
+  readonly 'reference-parts': { readonly parts: readonly AnyPart[] };
+  readonly report: ReportPageData;
+  readonly takeover: TakeoverPageData;
+  readonly worksheet: WorksheetPageData;
+}
+
+/** A page with its own data. A page that does not exist, or data of another one, does not compile. */
+export type PageContent = {
+  [Name in keyof Pages]: { readonly template: Name; readonly data: Pages[Name] };
+}[keyof Pages];
