@@ -91,6 +91,62 @@ const MISTAKES: readonly Mistake[] = [
     to: '        inputs',
     says: /Property 'computation' is missing/,
   },
+  {
+    mistake: 'an event that nobody declared is emitted',
+    file: 'server/records/workings/workings.ts',
+    from: "emit(WORKING_EVENTS['working-kept'], {",
+    to: "emit('torque-kpet', {",
+    says: /'string' is not assignable to parameter of type 'EventDefinition/,
+  },
+  {
+    mistake: 'the name of an event is misspelt where it is emitted',
+    file: 'server/records/workings/workings.ts',
+    from: "WORKING_EVENTS['working-kept']",
+    to: "WORKING_EVENTS['working-kpet']",
+    says: /Property 'working-kpet' does not exist/,
+  },
+  {
+    mistake: 'an event is emitted without something that it keeps',
+    file: 'server/records/workings/workings.ts',
+    from: '{ computation: name, title }',
+    to: '{ computation: name }',
+    says: /Property 'title' is missing/,
+  },
+  {
+    mistake: 'an event is emitted with something that it does not keep',
+    file: 'server/records/calls/change-call.ts',
+    from: '{ callId, outcome }',
+    to: '{ callId, outcome, reason: outcome }',
+    says: /'reason' does not exist/,
+  },
+  {
+    mistake: 'an event has no line on the tape',
+    file: 'server/steps/notes/tape-text.ts',
+    from: "  'note-kept': ({ body }) => ({ kind: 'note', text: body }),\n",
+    to: '',
+    says: /Property ''note-kept'' is missing|Property '"note-kept"' is missing/,
+  },
+  {
+    mistake: 'the tape reads what an event does not keep',
+    file: 'server/steps/notes/tape-text.ts',
+    from: '({ body, restsOn })',
+    to: '({ body, rests: restsOn })',
+    says: /Property 'rests' does not exist/,
+  },
+  {
+    mistake: 'the events of a step are told by nobody',
+    file: 'server/steps/index.ts',
+    from: '  ...triageStep.told,\n',
+    to: '',
+    says: /hold-set/,
+  },
+  {
+    mistake: 'a step is asked whether an event happened that nobody declared',
+    file: 'server/steps/adjuster/step.ts',
+    from: "LASH_EVENTS['lash-kept']",
+    to: "LASH_EVENTS['lash-set']",
+    says: /Property 'lash-set' does not exist/,
+  },
 ];
 
 const beside = (mistake: Mistake, name: string) => `${path.dirname(mistake.file)}/${name}.ts`;
