@@ -3,9 +3,13 @@ import { changePart } from './change/change.ts';
 import type { PartSaid } from './common/part-said.ts';
 import type { Details } from './details.ts';
 import type { Evidence } from './evidence.ts';
+import { inOrderOf } from './headline-order.ts';
+import { lashPart } from './lash/lash.ts';
+import { marksPart } from './marks/marks.ts';
 import { lackingFor, missingOf } from './missing/missing.ts';
 import { heldBack } from './next/held-back.ts';
 import { nextOf } from './next/next.ts';
+import { partPart } from './part/part.ts';
 import { ratioPart, ratioRead } from './ratio/ratio.ts';
 import { valveRatios } from './ratio/valve-ratios.ts';
 import { sheetPart } from './sheet/sheet.ts';
@@ -34,13 +38,18 @@ function together(parts: readonly PartSaid<unknown>[], stopped: boolean) {
 export function assess(evidence: Evidence): Assessment {
   const read = ratioRead(evidence);
   const sheet = sheetPart(evidence);
-  const change = changePart(evidence, valveRatios(read.known));
+  const ratios = valveRatios(read.known);
+  const change = changePart(evidence, ratios);
+  const marks = marksPart(evidence, ratios);
+  const lash = lashPart(evidence);
+  const part = partPart(evidence);
+  const others = [sheet, change, marks, lash, part];
   const stop = stopReasons(
     evidence,
-    [sheet, change].flatMap((part) => part.stop),
+    others.flatMap((each) => each.stop),
   );
   const ratio = ratioPart(evidence, read, stop.length > 0);
-  const said = together([ratio, sheet, change], stop.length > 0);
+  const said = together([ratio, ...others], stop.length > 0);
   const lacking = lackingFor(evidence, read.explained);
   const { closed } = evidence.call;
   const next = nextOf({ closed, stop, lacking, questions: said.questions, explained: read.explained });
@@ -48,9 +57,9 @@ export function assess(evidence: Evidence): Assessment {
     setUps: ratio.detail,
     sheet: sheet.detail,
     change: change.detail,
-    marks: {},
-    lash: {},
-    part: {},
+    marks: marks.detail,
+    lash: lash.detail,
+    part: part.detail,
   };
   return {
     ...said,
@@ -59,6 +68,7 @@ export function assess(evidence: Evidence): Assessment {
     ...(next === undefined ? {} : { next }),
     missing: missingOf(lacking),
     stop,
+    headlines: inOrderOf(evidence.call.goal, said.headlines),
     details,
   };
 }

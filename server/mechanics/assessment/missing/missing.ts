@@ -1,3 +1,4 @@
+import { GOAL_PLANS } from '../../../../shared/goals.ts';
 import type { Missing, StepName } from '../assessment.ts';
 import { upperFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
@@ -9,18 +10,18 @@ import { ofIdentify, ofParts } from './of-parts.ts';
 import { ofRatio } from './of-ratio.ts';
 import { ofAdjuster, ofConsequences, ofGeometry, ofSheet, ofTiming } from './of-rest.ts';
 
-/** The steps that a goal is about, in the order of its plan; the first question of the call goes before all. */
-const PLAN: Readonly<Record<GoalName, readonly StepName[]>> = {
-  identify: ['identify'],
-  'verify-ratio': ['parts', 'cam', 'ratio'],
-  'choose-ratio': ['cam', 'parts', 'build', 'consequences'],
-  'clearances-after-a-change': ['parts', 'cam', 'build', 'consequences'],
-  geometry: ['geometry'],
-  'cam-timing': ['cam', 'timing'],
-  adjuster: ['adjuster'],
-  'noise-or-failure': ['adjuster', 'sheet'],
-  'returned-part': ['parts', 'identify'],
+/** What a step cannot be answered without: it is asked for first. */
+const BEFORE: Readonly<Partial<Record<StepName, readonly StepName[]>>> = {
+  ratio: ['parts', 'cam'],
+  consequences: ['parts', 'cam', 'build'],
+  timing: ['cam'],
 };
+
+/** The steps of a goal's plan, each after what it cannot do without; the first question of the call before all. */
+function stepsOf(goal: GoalName): StepName[] {
+  const about: readonly StepName[] = GOAL_PLANS[goal].about;
+  return [...new Set(['triage' as const, ...about.flatMap((step) => [...(BEFORE[step] ?? []), step])])];
+}
 
 function needsOf(step: StepName, evidence: Evidence, explained: readonly GroupExplained[]): Need[] {
   switch (step) {
@@ -61,8 +62,7 @@ export interface Lacking {
 
 /** What the goal of the call still lacks, in the order of its plan. */
 export function lackingFor(evidence: Evidence, explained: readonly GroupExplained[]): Lacking[] {
-  const steps: readonly StepName[] = ['triage', ...PLAN[evidence.call.goal]];
-  return steps.flatMap((step) =>
+  return stepsOf(evidence.call.goal).flatMap((step) =>
     needsOf(step, evidence, explained)
       .filter(({ have }) => !have)
       .map((need) => ({ step, need })),

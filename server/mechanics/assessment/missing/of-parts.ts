@@ -1,8 +1,7 @@
+import { planOf } from '../../../../shared/goals.ts';
 import type { Evidence } from '../evidence.ts';
 import { ratioOfStamp } from '../ratio/marks.ts';
 import { MUST, type Need, need } from './need.ts';
-
-const CHANGES: ReadonlySet<string> = new Set(['choose-ratio', 'clearances-after-a-change']);
 
 export const ofParts = ({ arms, seats, rockers, call }: Evidence): Need[] => [
   need(
@@ -21,7 +20,7 @@ export const ofParts = ({ arms, seats, rockers, call }: Evidence): Need[] => [
     rockers.soldAs !== undefined || arms.some((arm) => ratioOfStamp(arm) !== undefined),
     MUST,
   ),
-  ...(CHANGES.has(call.goal)
+  ...(planOf(call.goal).isChange
     ? [
         need(
           'planned',

@@ -1,3 +1,4 @@
+import { planOf } from '../../../../shared/goals.ts';
 import type { Evidence } from '../evidence.ts';
 import { MUST_TURN, type Need, need, TURN } from './need.ts';
 
@@ -91,7 +92,7 @@ export const ofAdjuster = (evidence: Evidence): Need[] => [
     MUST_TURN,
   ),
   // Setting a noisy one again hides it: there the log is asked for, not the turns.
-  ...(evidence.call.goal === 'noise-or-failure'
+  ...(planOf(evidence.call.goal).logFirst
     ? []
     : [
         need(
