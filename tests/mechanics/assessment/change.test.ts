@@ -157,7 +157,7 @@ describe('intervals', () => {
     const told = part.judgements.find(({ id }) => id === 'gap:coil-bind:1-intake');
     expect(told?.word).toBe('close');
     expect(told?.sentence).toBe(
-      'Room to coil bind, 1 intake with the measured 1.550: .208 in (.163 to .216), calculated, against .170 in: close. Measure it. The ratio was read on the running spring: the gap may be smaller by up to .040 in of lift.',
+      'Room to coil bind, 1 intake with the measured 1.550: .208 in (.163 to .216), calculated, against .170 in: close, not told apart within its uncertainty. The ratio was read on the running spring: the gap may be smaller by up to .040 in of lift.',
     );
   });
 

@@ -1,5 +1,6 @@
 import { figureRows } from '../../consequences/figure-rows.ts';
 import type { FigureRow } from '../../consequences/types.ts';
+import { IN } from '../../kit/si.ts';
 import type { AssessedQuantity, Subject } from '../assessment.ts';
 import { keyOf } from '../common/said.ts';
 import type { ChangeFigure, ChangeRatio } from './detail.ts';
@@ -9,13 +10,22 @@ import { spreadOf, type Variants } from './spread.ts';
 export const needSaid = (need: string): string =>
   need === 'a measured ratio' ? 'a ratio: measured, planned, or what they are sold as' : need;
 
+/** No length on an engine is known nearer than half a thousandth, however it was calculated. */
+const FINEST = 0.0005 * IN;
+const least = (halfWidth: number, dimension: FigureRow['dimension']): number =>
+  dimension === 'length' ? Math.max(halfWidth, FINEST) : halfWidth;
+
 function figureOf(row: FigureRow, ends: readonly FigureRow[], about: Subject): ChangeFigure {
   const { name, title, dimension, before, after, halfWidth = 0, missing } = row;
   const at = ends.filter((each) => each.name === name).map((each) => each.after);
   const spread =
     after === undefined
       ? undefined
-      : spreadOf(after, { before: [], after: at }, { under: halfWidth, over: halfWidth });
+      : spreadOf(
+          after,
+          { before: [], after: at },
+          { under: least(halfWidth, dimension), over: least(halfWidth, dimension) },
+        );
   return {
     name,
     title,

@@ -1,12 +1,12 @@
 import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
-import { sinkingReasons, verdictOfGap } from '../../consequences/gap-row.ts';
+import { verdictOfGap } from '../../consequences/gap-row.ts';
 import type { GapRow, KnownGap } from '../../consequences/types.ts';
 import type { Subject } from '../assessment.ts';
 import type { GapBounds } from '../common/gap-said.ts';
 import { inches } from '../common/said.ts';
 import type { Evidence, GapName } from '../evidence.ts';
 import type { GapCell } from '../sheet/cells.ts';
-import { gapId, type JudgedGap } from '../sheet/gap.ts';
+import { gapId, type JudgedGap, sinkingNeeds } from '../sheet/gap.ts';
 import type { ChangeGap, ChangeRatio } from './detail.ts';
 import { needSaid } from './figures.ts';
 import type { GapCalculations } from './gap-calculations.ts';
@@ -56,14 +56,12 @@ const NEEDS_NO_LASH: readonly GapName[] = ['piston-to-valve', 'pushrod-to-head']
 /** What has to be known before a calculated gap may be judged. */
 function heldBy(name: GapName, { evidence, after, before }: GapsAsked): string[] {
   const from = before.find(({ entry }) => entry.kind === name)?.entry;
-  const lifter = evidence.engine.lifter;
-  const engine = lifter === undefined ? undefined : lifter.startsWith('solid') ? 'solid' : 'hydraulic';
   return [
     ...(after?.lacks ?? []),
     ...(after?.lashIn && NEEDS_NO_LASH.includes(name)
       ? ['the setting of the lash that was left in, or a reading at zero lash']
       : []),
-    ...sinkingReasons(from, engine),
+    ...(from === undefined ? [] : sinkingNeeds(from, evidence)),
   ];
 }
 

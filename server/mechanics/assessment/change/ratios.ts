@@ -1,14 +1,9 @@
 import { PLANNED_RATIO, STATED_RATIO } from '../../kit/allowances.ts';
 import { nominalSaid, placeOf, ratioSaid } from '../common/said.ts';
-import type { ArmEvidence, Evidence, ValvePlace } from '../evidence.ts';
+import type { Evidence, ValvePlace } from '../evidence.ts';
+import { ratioOfStamp } from '../ratio/marks.ts';
 import type { ChangeRatio } from './detail.ts';
 import type { ValveRatio } from './input.ts';
-
-/** A ratio stamp is one only with its point: a bare 16 stays undecided. */
-function stampOf(arm: ArmEvidence | undefined): number | undefined {
-  const found = /^\s*(\d?[.]\d{1,3})\s*$/.exec(arm?.ratioStamp.replace(',', '.') ?? '');
-  return found === null ? undefined : Number(found[1]);
-}
 
 const same = (a: number | undefined, b: number): boolean => a !== undefined && Math.abs(a - b) < 0.0005;
 
@@ -16,7 +11,7 @@ const same = (a: number | undefined, b: number): boolean => a !== undefined && M
 function armsOf(ratio: ValveRatio, evidence: Evidence): 'planned' | 'fitted' | undefined {
   const { planned, soldAs } = evidence.rockers;
   if (planned === undefined) return 'fitted';
-  const told = stampOf(evidence.arms.find(({ id }) => id === ratio.armId)) ?? soldAs;
+  const told = ratioOfStamp(evidence.arms.find(({ id }) => id === ratio.armId)) ?? soldAs;
   if (told === undefined) return undefined;
   return same(told, planned) ? 'planned' : 'fitted';
 }

@@ -12,7 +12,7 @@ function withRatio({ about, after }: Pick<ChangeDetail, 'about' | 'after'>): str
 function ending({ word, lacks }: ChangeGap): string {
   if (word === undefined) return `no word yet, it needs ${listed(lacks)}.`;
   if (word === 'short') return 'short. Stop, and have a qualified shop look.';
-  return word === 'close' ? 'close. Measure it.' : 'clear.';
+  return word === 'close' ? 'close, not told apart within its uncertainty.' : 'clear.';
 }
 
 /** What is told of the gaps that are calculated; one that was read is told by the sheet. */

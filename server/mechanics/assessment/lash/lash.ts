@@ -1,3 +1,4 @@
+import { toolAllowance } from '../../kit/allowances.ts';
 import { lashGrowths } from '../../lash/growth.ts';
 import { grewAgain, lashQuestions } from '../../lash/lash-questions.ts';
 import type { LashGrowth, LashLine, LashQuestion } from '../../lash/types.ts';
@@ -8,7 +9,7 @@ import { limitNamed } from '../common/limits.ts';
 import { lashLogOf } from '../common/newest-lash.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
-import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
+import type { Bounds, Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { RaisedStop } from '../stop.ts';
 import type { LashDetail, LashValveDetail } from './detail.ts';
 
@@ -99,6 +100,12 @@ function stopOf(
   };
 }
 
+/** One figure of a gap is as good as its feeler. */
+function boundsWithin(gap: Bounds): Bounds {
+  const off = toolAllowance('feeler');
+  return gap.value === undefined ? gap : { value: gap.value, low: gap.value - off, high: gap.value + off };
+}
+
 function quantity({ cylinder, valve, lines, newest }: LashValveDetail): AssessedQuantity {
   const line = lines.at(-1);
   const heat = line?.engine === 'not-said' || line === undefined ? 'hot or cold not said' : line.engine;
@@ -107,7 +114,7 @@ function quantity({ cylinder, valve, lines, newest }: LashValveDetail): Assessed
     name: 'Lash',
     about: valveSubject({ cylinder, valve }),
     dimension: 'length',
-    ...newest,
+    ...boundsWithin(newest),
     basis: 'measured',
     conditions: [heat, line?.moment === 'set' ? 'as it was set' : 'as it was found'],
     lacks: line?.engine === 'not-said' ? ['whether the engine was hot or cold'] : [],

@@ -1,6 +1,7 @@
 import { InputFaults } from '../../../../shared/problems/faults.ts';
 import { computation as rollerSweep } from '../../computations/roller-sweep.ts';
 import { allowance } from '../../kit/allowances.ts';
+import { IN } from '../../kit/si.ts';
 import { medianOf } from '../../statistics/median.ts';
 import type { ValveRatio } from '../change/input.ts';
 import { lashInForce } from '../change/known.ts';
@@ -8,6 +9,9 @@ import { beforeAndAfter } from '../change/ratios.ts';
 import { inches, placeOf, ratioSaid } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import type { LeastSweepDetail } from './detail.ts';
+
+/** No length on an engine is known nearer than half a thousandth, however it was calculated. */
+const FINEST = 0.0005 * IN;
 
 interface Known {
   readonly value: number;
@@ -87,10 +91,11 @@ export function leastSweepOf(
   const from = [lift.said, arm.said];
   const restsOn = [...lift.restsOn, ...arm.restsOn].sort();
   try {
+    const value = swept(arm.value, lift.value);
     return {
-      value: swept(arm.value, lift.value),
-      low: swept(arm.high, lift.low),
-      high: swept(arm.low, lift.high),
+      value,
+      low: Math.min(swept(arm.high, lift.low), value - FINEST),
+      high: Math.max(swept(arm.low, lift.high), value + FINEST),
       from,
       lacks,
       restsOn,

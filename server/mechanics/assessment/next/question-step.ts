@@ -13,6 +13,12 @@ const BY_ASKING: ReadonlySet<string> = new Set([
   'springs-swapped',
   'slip',
   'unit-or-decimal',
+  'lobe-worn',
+  'mark-at-the-edge',
+  'rings-against-width',
+  'same-text-twice',
+  'different-numbers',
+  'two-sizes',
 ]);
 
 export const isAsked = ({ code }: AssessedQuestion): boolean => BY_ASKING.has(code);

@@ -1,5 +1,5 @@
 import { SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
-import { sinkingReasons, verdictOfGap } from '../../consequences/gap-row.ts';
+import { verdictOfGap } from '../../consequences/gap-row.ts';
 import { toolAllowance, usualDeflection } from '../../kit/allowances.ts';
 import type { Judgement } from '../assessment.ts';
 import { type GapBounds, gapSaid } from '../common/gap-said.ts';
@@ -22,6 +22,15 @@ const WITH_LIFT: readonly GapName[] = ['piston-to-valve', 'retainer-to-seal'];
 
 const lifterOf = ({ engine }: Evidence) =>
   engine.lifter === undefined ? undefined : engine.lifter.startsWith('solid') ? 'solid' : 'hydraulic';
+
+/** What a gap still needs that may read too large, because the lifter under it sinks. */
+export function sinkingNeeds({ lifter }: Pick<SheetEvidence, 'lifter'>, evidence: Evidence): string[] {
+  if (lifter === 'hydraulic')
+    return ['a reading on a solid or locked lifter: a hydraulic one sinks, and this reads too large'];
+  if (lifter === 'not-said' && lifterOf(evidence) !== 'solid')
+    return ['which lifter it was read on: a hydraulic one sinks, and the gap reads too large'];
+  return [];
+}
 
 /** One figure is as good as its tool; two gauges are their bounds. */
 export function boundsOf({ reading, tool }: SheetEvidence): GapBounds {
@@ -51,7 +60,7 @@ export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedG
   const limit = limitOf(evidence, entry.kind, entry.valve);
   const gap = bent(entry, boundsOf(entry), evidence);
   const bare = verdictOfGap(gap, limit.value);
-  const sinking = sinkingReasons(entry, lifterOf(evidence));
+  const sinking = sinkingNeeds(entry, evidence);
   // What reads too large and is short all the same is short; of anything else it tells nothing.
   if (sinking.length > 0 && bare !== 'short') return { entry, gap, limit, lacks: sinking };
   return { entry, gap, limit, word: bare, lacks: lacksOf(entry, bare) };
@@ -77,7 +86,7 @@ export function gapJudgement(judged: JudgedGap, others: number): Judgement {
   const worst = others > 0 ? ' It is the worst of what was read, and stands until it is struck out.' : '';
   const end =
     word === undefined
-      ? `no word yet: ${lacks.join('; ')}.`
+      ? `no word yet, it needs ${lacks.join('; ')}.`
       : word === 'short'
         ? 'short. Stop, and have a qualified shop look.'
         : word === 'close'

@@ -4,6 +4,7 @@ import type { AssessedQuestion, Judgement } from '../assessment.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, Side, Spring, ValvePlace } from '../evidence.ts';
 import type { SheetOddDetail, SheetSideDetail, SheetSwapDetail } from './detail.ts';
+import { oddNeeds, oddSaid } from './odd-said.ts';
 import type { SheetRow } from './rows.ts';
 
 const armNameOf = ({ arms }: Evidence, armId: string | undefined): string | undefined =>
@@ -47,8 +48,8 @@ function swapToDo(
     armNameOf(evidence, evidence.seats.find((seat) => placeOf(seat) === placeOf(place))?.armId);
   const [own, other] = [armOn(odd), armOn(near)];
   if (own === undefined || other === undefined)
-    return `Name the arms of ${placeOf(odd)} and ${placeOf(near)} first, say which sits where and read both; then swap them.`;
-  return `Swap ${own} (${placeOf(odd)}) with ${other} (${placeOf(near)}), say where they sit now, and read both valves again the same way.`;
+    return `the arms of ${placeOf(odd)} and ${placeOf(near)} named, with which sits where; then both read, and read once more with the two swapped`;
+  return `${own} (${placeOf(odd)}) and ${other} (${placeOf(near)}) swapped, where they sit then said, and both valves read once more in the same way`;
 }
 
 const oddId = (odd: OddValve, spring: Spring): string => `odd:${spring}:${odd.cylinder}-${odd.valve}`;
@@ -83,8 +84,8 @@ export const oddJudgements = (
     about: valveSubject(each),
     against: { to: 'siblings' },
     word: 'odd',
-    sentence: `${placeOf(each)} is the odd one${spring === 'not-said' ? '' : ` on the ${spring} spring`}. ${each.words}`,
-    lacks: each.swap === undefined ? [] : [each.swap],
+    sentence: `${placeOf(each)} is the odd one${spring === 'not-said' ? '' : ` on the ${spring} spring`}. ${oddSaid(each)}`,
+    lacks: [...oddNeeds(each), ...(each.swap === undefined ? [] : [each.swap])],
     restsOn: restsOn(each),
   }));
 
@@ -95,7 +96,7 @@ export function doubtJudgement(place: ValvePlace, question: AssessedQuestion): J
     about: valveSubject(place),
     against: { to: 'siblings' },
     sentence: `${placeOf(place)} is not set against its siblings yet. ${question.answered?.found ? `It was so: ${question.ask} Enter it again.` : `First: ${question.ask}`}`,
-    lacks: [question.test],
+    lacks: ['the answer to it'],
     restsOn: question.restsOn,
   };
 }

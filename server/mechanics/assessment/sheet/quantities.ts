@@ -1,19 +1,30 @@
+import { allowance, toolAllowance } from '../../kit/allowances.ts';
 import type { AssessedQuantity } from '../assessment.ts';
 import { valveSubject } from '../common/said.ts';
 import type { SheetCellDetail, SheetRowDetail } from './detail.ts';
 
 const HOW: Readonly<Record<string, string>> = { light: 'light spring', running: 'running spring' };
 
+/** Half-width of one figure: passes of a lift agree within the repeat, the rest is as good as its feeler. */
+const halfOf = (kind: SheetCellDetail['kind']): number =>
+  kind.endsWith('lift') ? allowance('repeat') : toolAllowance('feeler');
+
+/** The ends of a figure: as they are known, else as such a reading repeats. */
+function endsOf({ kind, value, low, high }: SheetCellDetail) {
+  if (value === undefined || low !== undefined || high !== undefined)
+    return { ...(low === undefined ? {} : { low }), ...(high === undefined ? {} : { high }) };
+  return { low: value - halfOf(kind), high: value + halfOf(kind) };
+}
+
 function quantityOf(row: SheetRowDetail, cell: SheetCellDetail): AssessedQuantity {
-  const { kind, spring, value, low, high } = cell;
+  const { kind, spring, value } = cell;
   return {
     id: ['sheet', kind, ...(spring === undefined ? [] : [spring]), `${row.cylinder}-${row.valve}`].join(':'),
     name: cell.title,
     about: valveSubject(row),
     dimension: 'length',
     ...(value === undefined ? {} : { value }),
-    ...(low === undefined ? {} : { low }),
-    ...(high === undefined ? {} : { high }),
+    ...endsOf(cell),
     basis: 'measured',
     conditions: spring === undefined ? [] : [HOW[spring] ?? 'spring not said', 'lash not said'],
     lacks: cell.lacks,

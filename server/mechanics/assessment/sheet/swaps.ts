@@ -8,9 +8,17 @@ import type { LiftLot, SheetRow } from './rows.ts';
 const WORDS: Readonly<Record<SwapVerdict, (arms: string, places: string) => string>> = {
   part: (arms) => `The difference went with the arm: it is the part (${arms}). Only now look at its lot.`,
   position: (_, places) =>
-    `The difference stayed on the valve: it is the position or how it is measured (${places}). Swap the pushrods, then look at tip and stud height.`,
+    `The difference stayed on the valve: it is the position or how it is measured (${places}).`,
   both: (arms, places) => `Both the arm and the position differ (${arms}; ${places}).`,
-  gone: () => 'The difference is gone after refitting: read both again before anything is blamed.',
+  gone: () => 'The difference is gone after refitting: nothing is to blame yet.',
+};
+
+/** What each outcome still needs. */
+const LACKS: Readonly<Record<SwapVerdict, readonly string[]>> = {
+  part: ['the lot of the arm'],
+  position: ['the pushrods swapped, then tip and stud height looked at'],
+  both: ['the lot of the arm, and tip and stud height'],
+  gone: ['both valves read once more'],
 };
 
 /** One arm on one valve, with where it was. */
@@ -93,6 +101,6 @@ export const swapJudgement = (
   about: { of: 'side', valve: swap.side },
   against: { to: 'siblings' },
   sentence: `Swap of ${swap.armNames.join(' and ')} between ${listed(swap.places)}: ${WORDS[swap.verdict](listed(swap.armNames), listed(swap.places))}`,
-  lacks: [],
+  lacks: LACKS[swap.verdict],
   restsOn: swap.places.flatMap(restsOn),
 });
