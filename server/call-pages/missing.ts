@@ -1,28 +1,28 @@
 import type { MissingData } from '../../views/parts/missing.examples.ts';
 import type { CallContext } from '../call/context.ts';
-import { STEP_NAMES, STEPS, type StepName } from '../call/steps.ts';
-import { needsOf, nextStep } from './needs.ts';
+import { type CallFrame, nextStep } from './frame.ts';
 
 /** What every step still lacks, each with its key, and the one that is next. */
-export function missingOf(context: CallContext, current: StepName | undefined): MissingData {
-  const next = nextStep(context);
+export function missingOf(frame: CallFrame, context: CallContext, current: string | undefined): MissingData {
+  const next = nextStep(frame, context);
   const at = `${context.base}/steps`;
+  const { name, words } = next.step;
   return {
     id: 'missing',
-    ...(next.step === current
+    ...(name === current
       ? {}
       : {
           next: {
-            button: { label: STEPS[next.step].link, href: `${at}/${next.step}`, key: 'n', kind: 'primary' },
+            button: { label: words.link, href: `${at}/${name}`, key: 'n', kind: 'primary' },
             why: next.why,
           },
         }),
-    needs: STEP_NAMES.map((step) => ({
-      for: STEPS[step].link,
-      href: `${at}/${step}`,
-      key: STEPS[step].key,
-      current: step === current,
-      items: needsOf(step, context).map(({ text, have }) => ({ text, have })),
+    needs: frame.steps.map((step) => ({
+      for: step.words.link,
+      href: `${at}/${step.name}`,
+      key: step.key,
+      current: step.name === current,
+      items: step.needs(context).map(({ text, have }) => ({ text, have })),
     })),
   };
 }

@@ -2,17 +2,21 @@ import type { CallLink } from '../../views/pages/pages.ts';
 import type { Component } from '../../views/parts/components.ts';
 import type { CallContext } from '../call/context.ts';
 import { errorsOf, formComponent, type RejectedForm, type StepBody } from '../call/forms.ts';
-import { STEP_NAMES, STEPS, type StepName } from '../call/steps.ts';
+import type { Step } from '../call/step.ts';
 import type { Page } from '../web/pages/render.ts';
+import { besides, type CallFrame, stepNamed } from './frame.ts';
 import { holdOf, stopForm } from './hold.ts';
 import { missingOf } from './missing.ts';
-import { followingStep } from './needs.ts';
 import { tapeOf } from './tape.ts';
 
-function pagerOf(context: CallContext, step: StepName, screens: StepBody['screens']): Component {
-  const before = STEP_NAMES[STEP_NAMES.indexOf(step) - 1];
-  const after = followingStep(step);
-  const link = (to: StepName) => ({ href: `${context.base}/steps/${to}`, label: STEPS[to].link });
+function pagerOf(
+  frame: CallFrame,
+  context: CallContext,
+  name: string,
+  screens: StepBody['screens'],
+): Component {
+  const { before, after } = besides(frame, name);
+  const link = (to: Step) => ({ href: `${context.base}/steps/${to.name}`, label: to.words.link });
   return {
     template: '/parts/pager',
     data: {
@@ -31,16 +35,18 @@ function wordsFor(context: CallContext, words: { say: string; how: string }): { 
 
 /** A step in the frame of its side: missing, step and tape at the desk; one step and the tape at the bench. */
 export function stepPage(
+  frame: CallFrame,
   context: CallContext,
-  at: { readonly step: StepName; readonly title?: string; readonly position?: string },
+  at: { readonly step: string; readonly title?: string; readonly position?: string },
   body: StepBody,
   rejected: RejectedForm | undefined,
 ): Page {
   const stop = stopForm(context);
   const hold = holdOf(context);
-  const title = at.title ?? STEPS[at.step].title;
+  const words = stepNamed(frame, at.step)?.words ?? { title: at.step, say: '', how: '' };
+  const title = at.title ?? words.title;
   // A page beside the steps has its own business; what the step asks does not stand on it.
-  const { say, how } = at.title === undefined ? wordsFor(context, body.words ?? STEPS[at.step]) : {};
+  const { say, how } = at.title === undefined ? wordsFor(context, body.words ?? words) : {};
   const header: Component = {
     template: '/parts/step-header',
     data: {
@@ -54,7 +60,7 @@ export function stepPage(
     header,
     ...guide,
     ...body.slots,
-    ...(context.side === 'bench' ? [pagerOf(context, at.step, body.screens)] : []),
+    ...(context.side === 'bench' ? [pagerOf(frame, context, at.step, body.screens)] : []),
     ...(context.call.held ? [] : [formComponent(stop, rejected)]),
   ];
   return {
@@ -71,9 +77,9 @@ export function stepPage(
       errors: errorsOf([...body.forms, stop], rejected),
       side: context.side,
       links: linksOf(context),
-      missing: missingOf(context, at.step),
+      missing: missingOf(frame, context, at.step),
       step,
-      tape: tapeOf(context),
+      tape: tapeOf(frame, context),
       ...(hold === undefined ? {} : { hold }),
     },
   };

@@ -65,3 +65,29 @@ export function withoutNote({ note: _, ...table }: TableData): TableData {
 export function withoutTable({ table: _, ...drawing }: DrawingData): DrawingData {
   return drawing;
 }
+
+/** What a step puts on the report, under the name that the plan of a goal orders it by. */
+export interface ReportPart {
+  readonly name: ReportPartName;
+  readonly components: readonly Component[];
+}
+
+/** Parts of the report in the usual order. */
+export const REPORT_PARTS = [
+  'ratio',
+  'sheet',
+  'consequences',
+  'part',
+  'marks',
+  'lash',
+  'workings',
+  'photographs',
+  'notes',
+  'arms',
+  'build',
+] as const;
+export type ReportPartName = (typeof REPORT_PARTS)[number];
+
+/** Questions as a line each: what is asked, and what settles it. */
+export const askedTexts = (questions: readonly { readonly ask: string; readonly test: string }[]): string[] =>
+  questions.map(({ ask, test }) => `${ask} ${test.charAt(0).toUpperCase()}${test.slice(1)}`);

@@ -1,7 +1,7 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { STEP_NAMES } from '../../server/call/steps.ts';
+import { STEPS as STEPS_OF_CALL } from '../../server/steps/index.ts';
 import { type DemoCall, openDemoCall } from '../tools/demo-call.ts';
 
 let demo: DemoCall;
@@ -11,7 +11,7 @@ beforeAll(async () => {
 afterAll(() => demo?.close());
 
 const STEPS = [
-  ...STEP_NAMES,
+  ...STEPS_OF_CALL.map(({ name }) => name),
   'ratio?new=1',
   'ratio?kind=valve-lift-at&atLobeLift=.200',
   'identify?ask=rings',

@@ -1,14 +1,15 @@
 import type { Component } from '../../../views/parts/components.ts';
 import type { PhotographsData } from '../../../views/parts/photographs.examples.ts';
 import type { CallContext } from '../../call/context.ts';
-import { type Photograph, SHOWS } from '../../records/photographs/photographs.ts';
+import { SHOWS } from '../../records/photographs/new-photograph.ts';
 import { momentText } from '../../web/dates.ts';
 
 function isShown(word: string): word is keyof typeof SHOWS {
   return Object.hasOwn(SHOWS, word);
 }
 
-export function gallery(context: CallContext, photographs: readonly Photograph[]): Component {
+export function galleryComponent(context: CallContext): Component {
+  const { photographs } = context;
   if (photographs.length === 0) {
     return {
       template: '/parts/empty',

@@ -1,23 +1,26 @@
 import { loadContext } from '../../call/context.ts';
 import { formComponent, type RejectedForm } from '../../call/forms.ts';
 import type { Tx } from '../../database/database.ts';
-import { listPhotographs } from '../../records/photographs/photographs.ts';
 import type { PageRequest } from '../../web/page-route.ts';
 import type { Page } from '../../web/pages/render.ts';
+import { type CallFrame, lastStep } from '../frame.ts';
 import { stepPage } from '../step-page.ts';
-import { gallery } from './gallery.ts';
+import { galleryComponent } from './gallery.ts';
 import { uploadForm } from './upload-form.ts';
 
-export async function photographsPage(tx: Tx, req: PageRequest, rejected?: RejectedForm): Promise<Page> {
+export async function photographsPage(
+  frame: CallFrame,
+  tx: Tx,
+  req: PageRequest,
+  rejected?: RejectedForm,
+): Promise<Page> {
   const context = await loadContext(tx, req);
   const form = uploadForm(context, rejected);
-  const slots = [
-    formComponent(form, rejected),
-    gallery(context, await listPhotographs(tx, req.principal, context.build.id)),
-  ];
+  const slots = [formComponent(form, rejected), galleryComponent(context)];
   return stepPage(
+    frame,
     context,
-    { step: 'parts', title: 'Photograph the part and its marks' },
+    { step: lastStep(frame), title: 'Photograph the part and its marks' },
     { forms: [form], slots },
     rejected,
   );

@@ -2,13 +2,15 @@ import type { FastifyInstance, FastifyRequest } from 'fastify';
 import { requireBuild } from '../../auth/principal.ts';
 import { loadContext } from '../../call/context.ts';
 import { Failure } from '../../problems/failure.ts';
-import { keepPhotograph, newPhotograph } from '../../records/photographs/photographs.ts';
+import { newPhotograph } from '../../records/photographs/new-photograph.ts';
+import { keepPhotograph } from '../../records/photographs/photographs.ts';
 import { MOST_BYTES, reEncode } from '../../records/photographs/re-encode.ts';
 import type { Deps } from '../../web/deps.ts';
 import { type Fields, readForm } from '../../web/forms/read-form.ts';
-import { type PageSide, received } from '../../web/page-route.ts';
+import { type PageSide, receive } from '../../web/page-route.ts';
 import { renderPage } from '../../web/pages/render.ts';
 import { idempotencyKey, runOnceInShop } from '../../web/run-once.ts';
+import type { CallFrame } from '../frame.ts';
 import { photographsPage } from './photographs-page.ts';
 
 interface Posted {
@@ -35,21 +37,35 @@ async function postedParts(request: FastifyRequest): Promise<Posted> {
   return { typed, picture: picture?.length === 0 ? undefined : picture, tooLarge };
 }
 
-export function uploadRoute(app: FastifyInstance, deps: Deps, side: PageSide, base: string): void {
+export function uploadRoute(
+  app: FastifyInstance,
+  deps: Deps,
+  frame: CallFrame,
+  side: PageSide,
+  base: string,
+): void {
   app.post(
     `${base}/photographs`,
     { bodyLimit: MOST_BYTES + 64 * 1024, schema: { hide: true } },
     async (request, reply) => {
       // Who it is comes first: a stranger's upload is not read.
-      const req = await received(request, reply, deps, side);
-      const context = await deps.db.shopTransaction(req.principal.shopId, (tx) => loadContext(tx, req));
+      const { req, context } = await receive(
+        request,
+        reply,
+        deps,
+        side,
+        async (tx, received) => ({ req: received, context: await loadContext(tx, received) }),
+        'read',
+      );
       requireBuild(req.principal, context.build.id, 'write');
       const posted = await postedParts(request);
       const { key, form: _, ...fields } = posted.typed;
       const refuse = async (field: string, detail: string) => {
         const rejected = { faults: [{ field, detail }], typed: { ...fields, form: 'photograph' } };
-        const page = await deps.db.shopTransaction(req.principal.shopId, (tx) =>
-          photographsPage(tx, req, rejected),
+        const page = await deps.db.shopTransaction(
+          req.principal.shopId,
+          (tx) => photographsPage(frame, tx, req, rejected),
+          'read',
         );
         return renderPage(deps, request, reply, {
           ...page,

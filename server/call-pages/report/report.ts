@@ -1,24 +1,24 @@
-import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS } from '../../../shared/schemas/words.ts';
+import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, sentence } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { Fact } from '../../../views/parts/facts.examples.ts';
-import type { TableData } from '../../../views/parts/table.examples.ts';
 import type { CallContext } from '../../call/context.ts';
-import { listComponents, runComponents, sectionComponent } from '../../call/report-parts.ts';
+import { listComponents, REPORT_PARTS, type ReportPart } from '../../call/report-parts.ts';
+import {
+  type Computations,
+  workingCautions,
+  workingLines,
+  workingsReport,
+} from '../../call/worked/report.ts';
 import { turningCaution } from '../../mechanics/cam/caution.ts';
 import { shortCaution } from '../../mechanics/consequences/consequences.ts';
 import { makerFirst } from '../../mechanics/springs/caution.ts';
-import { promiseState } from '../../steps/notes/notes-step.ts';
-import { armsTable, swapsTable } from '../../steps/parts/parts-step.ts';
-import { noticeComponent, tableComponent } from '../../web/components.ts';
+import type { Working } from '../../records/workings/workings.ts';
 import { dayText, momentText } from '../../web/dates.ts';
 import type { Page } from '../../web/pages/render.ts';
 import { holdOf } from '../hold.ts';
+import { photographsReport } from '../photographs/report.ts';
 import { tapeOf } from '../tape.ts';
-import { sentence } from '../tape-text.ts';
-import { partsInOrder } from './order.ts';
-import type { ReportData } from './report-data.ts';
-import { specFacts } from './sections/spec-facts.ts';
-import { workingCautions } from './sections/workings.ts';
+import type { WholeCall } from './call-summary.ts';
 import { summaryComponent } from './summary.ts';
 
 const CAUTIONS = [
@@ -45,68 +45,40 @@ function callFacts({ call, build }: CallContext, now: Date): Fact[] {
   ];
 }
 
-function holdComponent(context: CallContext): Component[] {
+function holdComponents(context: CallContext): Component[] {
   const hold = holdOf(context);
   if (hold === undefined) return [];
   const { lift: _, ...banner } = hold;
   return [{ template: '/parts/hold', data: banner }];
 }
 
-function buildSection({ build }: CallContext): Component {
-  const groups = specFacts(build.spec);
-  return sectionComponent(
-    `The build as it stands, revision ${build.revision}`,
-    groups.length === 0
-      ? [noticeComponent('Nothing of the build is entered yet.')]
-      : groups.flatMap(({ legend, facts }) => runComponents(legend, facts)),
-  );
-}
-
-function armsComponents(context: CallContext): Component[] {
-  if (context.arms.length === 0) return [];
-  const arms = [...context.arms].sort((a, b) => a.name.localeCompare(b.name));
-  return [
-    tableComponent(armsTable({ ...context, arms })),
-    // Where no arm has moved, the table above says where each sits.
-    ...(context.placements.length > context.arms.length ? [tableComponent(swapsTable(context))] : []),
-  ];
-}
-
-function notesComponents({ notes }: CallContext): Component[] {
-  if (notes.length === 0) return [];
-  const data: TableData = {
-    caption: 'What was said and promised',
-    columns: [{ label: 'Line' }, { label: 'Words' }, { label: 'Rests on, or whose' }, { label: 'Who, when' }],
-    rows: notes.map((note) => ({
-      cells: [
-        `${note.seq} ${note.kind}`,
-        note.body,
-        note.kind === 'promise' ? promiseState(note) : note.restsOn || '\u2013',
-        `${note.by}, ${momentText(note.at)}`,
-      ],
-    })),
-  };
-  return [{ template: '/parts/table', data }];
-}
-
 /** Said by the sheet’s own cautions already. */
 const SAID_BEFORE: readonly string[] = [turningCaution, makerFirst, shortCaution];
 
 /** What goes with the figures above, each said once. */
-function cautionsOf(report: ReportData): string[] {
-  const { context, consequences } = report;
-  const own = [
-    ...context.ratios.flatMap(({ cautions }) => cautions),
-    ...consequences.flatMap(({ cautions }) => cautions),
-    ...workingCautions(report),
-  ];
+function cautionsOf({ open }: WholeCall, workings: readonly Working[]): string[] {
+  const own = [...[...open.values()].flatMap((step) => step.cautions()), ...workingCautions(workings)];
   return [...new Set([...CAUTIONS, ...own.filter((text) => !SAID_BEFORE.includes(text))])];
 }
 
+/** The parts that have something to say, in the order of the call's goal. */
+function partsInOrder({ context, open }: WholeCall, own: readonly ReportPart[]): Component[] {
+  const parts = [...[...open.values()].flatMap((step) => step.report()), ...own];
+  const first = context.plan.report;
+  const order = [...first, ...REPORT_PARTS.filter((name) => !first.includes(name))];
+  return order
+    .flatMap((name) => parts.filter((part) => part.name === name))
+    .flatMap(({ components }) => components);
+}
+
 /** The call as a sheet to print and keep: in short, the parts that have something to say, the tape as its back page. */
-export function reportPage(report: ReportData, now: Date): Page {
-  const { context } = report;
-  const { call, build } = context;
+export function reportPage(whole: WholeCall, computations: Computations, now: Date): Page {
+  const { context } = whole;
+  const { call, build, workings } = context;
+  const own: ReportPart[] = [
+    { name: 'workings', components: workingsReport(context, workings, computations) },
+    { name: 'photographs', components: photographsReport(context) },
+  ];
   return {
     template: 'report',
     title: `Report of call ${call.number}`,
@@ -116,15 +88,12 @@ export function reportPage(report: ReportData, now: Date): Page {
       title: `Call ${call.number}: ${build.label}`,
       facts: callFacts(context, now),
       sections: [
-        ...holdComponent(context),
-        summaryComponent(report),
-        ...partsInOrder(report),
-        ...notesComponents(context),
-        ...armsComponents(context),
-        buildSection(context),
-        ...listComponents('Before anyone acts on this sheet', cautionsOf(report)),
+        ...holdComponents(context),
+        summaryComponent(whole, workingLines(workings, computations)),
+        ...partsInOrder(whole, own),
+        ...listComponents('Before anyone acts on this sheet', cautionsOf(whole, workings)),
       ],
-      tape: tapeOf(context),
+      tape: tapeOf(whole.frame, context),
     },
   };
 }

@@ -4,23 +4,30 @@ import { requireStaff } from '../../auth/principal.ts';
 import { callIdOf, loadContext } from '../../call/context.ts';
 import type { RejectedForm } from '../../call/forms.ts';
 import type { Tx } from '../../database/database.ts';
-import { listShareLinks, revokeShareLink, shareCall } from '../../records/share-links/share-links.ts';
+import { revokeShareLink, shareCall } from '../../records/share-links/share-links.ts';
 import type { Deps } from '../../web/deps.ts';
 import { readForm } from '../../web/forms/read-form.ts';
 import { getPage, type PageRequest, postForm, received } from '../../web/page-route.ts';
 import { renderPage } from '../../web/pages/render.ts';
 import { idempotencyKey, runOnceInShop } from '../../web/run-once.ts';
+import { type CallFrame, lastStep } from '../frame.ts';
 import { stepPage } from '../step-page.ts';
 import { shareBody } from './share-page.ts';
 
 const URL = '/calls/:callId/share';
 
-async function sharePage(deps: Deps, tx: Tx, req: PageRequest, rejected?: RejectedForm, made?: string) {
+async function sharePage(
+  deps: Deps,
+  frame: CallFrame,
+  tx: Tx,
+  req: PageRequest,
+  rejected?: RejectedForm,
+  made?: string,
+) {
   requireStaff(req.principal);
   const context = await loadContext(tx, req);
-  const links = await listShareLinks(tx, req.principal, context.build.id);
-  const body = shareBody(context, links, deps.now(), rejected, made);
-  return stepPage(context, { step: 'notes', title: 'Share with the builder' }, body, rejected);
+  const body = shareBody(context, context.record.shareLinks, deps.now(), rejected, made);
+  return stepPage(frame, context, { step: lastStep(frame), title: 'Share with the builder' }, body, rejected);
 }
 
 /** Makes the link and answers its address; undefined where the same form made it before. */
@@ -49,8 +56,9 @@ async function makeLink(deps: Deps, req: PageRequest, input: Parameters<typeof s
 }
 
 /** Links for the builder: made, shown once with a QR code, listed and ended. */
-export function sharePages(app: FastifyInstance, deps: Deps): void {
-  const page = (tx: Tx, req: PageRequest, rejected?: RejectedForm) => sharePage(deps, tx, req, rejected);
+export function sharePages(app: FastifyInstance, deps: Deps, frame: CallFrame): void {
+  const page = (tx: Tx, req: PageRequest, rejected?: RejectedForm) =>
+    sharePage(deps, frame, tx, req, rejected);
   getPage(app, deps, { url: URL, side: 'desk', page });
   app.post(URL, { schema: { hide: true } }, async (request, reply) => {
     const req = await received(request, reply, deps, 'desk');
@@ -58,8 +66,10 @@ export function sharePages(app: FastifyInstance, deps: Deps): void {
     const read = readForm(shareBuild, req.fields, { lengths: 'in' });
     const rejected = read.ok ? undefined : { faults: read.faults, typed: req.fields };
     const link = read.ok ? await makeLink(deps, req, read.data) : undefined;
-    const shown = await deps.db.shopTransaction(req.principal.shopId, (tx) =>
-      sharePage(deps, tx, req, rejected, link),
+    const shown = await deps.db.shopTransaction(
+      req.principal.shopId,
+      (tx) => sharePage(deps, frame, tx, req, rejected, link),
+      'read',
     );
     const { live: _, ...still } = shown;
     return renderPage(deps, request, reply, {

@@ -1,17 +1,12 @@
-import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS } from '../../../shared/schemas/words.ts';
+import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, sentence } from '../../../shared/schemas/words.ts';
 import type { Card, CardItem } from '../../../views/pages/pages.ts';
-import { type CallContext, valveName } from '../../call/context.ts';
-import { STEP_NAMES, STEPS } from '../../call/steps.ts';
-import type { Photograph } from '../../records/photographs/photographs.ts';
-import { promiseState } from '../../steps/notes/notes-step.ts';
+import type { CallContext } from '../../call/context.ts';
+import { openPromises, promiseState } from '../../call/promises.ts';
+import type { TakeoverItem } from '../../call/takeover-items.ts';
 import { dayText, momentText } from '../../web/dates.ts';
-import { needsOf, nextStep } from '../needs.ts';
-import { nextSentences } from '../report/next.ts';
-import type { ReportData } from '../report/report-data.ts';
-import { isMark } from '../report/sections/identified.ts';
-import { provesText, showsText } from '../report/sections/photographs.ts';
-import { gapLines, oddLines, ratioLines } from '../report/summary.ts';
-import { sentence } from '../tape-text.ts';
+import { type CallFrame, nextStep } from '../frame.ts';
+import { provesText, showsText } from '../photographs/report.ts';
+import { nextSentences, type WholeCall } from '../report/call-summary.ts';
 
 /** A card with its lines, or with what is said where there is none. */
 export const card = (title: string, items: readonly CardItem[], none: string): Card => ({
@@ -43,48 +38,38 @@ export function callerCard({ call, build }: CallContext): Card {
   );
 }
 
-/** What the answer still waits for, step by step. */
-export function missingCard(context: CallContext): Card {
-  const items = STEP_NAMES.filter((step) => step !== 'notes').flatMap((step) =>
-    needsOf(step, context)
+/** What the answer still waits for, step by step; what is said and promised has a card of its own. */
+export function missingCard({ steps }: CallFrame, context: CallContext): Card {
+  const items = steps.slice(0, -1).flatMap((step) =>
+    step
+      .needs(context)
       .filter((need) => need.must && !need.have)
-      .map(({ text }, index) => ({ label: index === 0 ? `${STEPS[step].link}:` : '', text })),
+      .map(({ text }, index) => ({ label: index === 0 ? `${step.words.link}:` : '', text })),
   );
   return card('What is missing', items, 'Nothing that the answer waits for.');
 }
 
-export function nextCard(report: ReportData): Card {
-  const next = nextStep(report.context);
-  return card(
-    'Next',
-    [
-      ...nextSentences(report).map((text) => ({ text })),
-      {
-        label: 'Step',
-        text: STEPS[next.step].link,
-        href: `${report.context.base}/steps/${next.step}`,
-      },
-    ],
-    '',
-  );
+export function nextCard(whole: WholeCall): Card {
+  const { step } = nextStep(whole.frame, whole.context);
+  const link = {
+    label: 'Step',
+    text: step.words.link,
+    href: `${whole.context.base}/steps/${step.name}`,
+  };
+  return card('Next', [...nextSentences(whole).map((text) => ({ text })), link], '');
 }
 
 export function promisesCard({ notes }: CallContext): Card {
-  const open = notes.filter((note) => note.kind === 'promise' && note.doneAt === undefined);
   return card(
     'Open promises, owner, date',
-    open.map((note) => ({ text: note.body, note: promiseState(note) })),
+    openPromises(notes).map((note) => ({ text: note.body, note: promiseState(note) })),
     'None.',
   );
 }
 
 /** Advice and notes: what was said, by whom, and on which figures and limits. */
-export function saidCard(report: ReportData): Card {
-  const said = report.context.notes.filter((note) => note.kind !== 'promise' || note.doneAt !== undefined);
-  const limits = report.consequences.flatMap((found) => {
-    const judged = found.limits.map(({ title, value }) => `${title.toLowerCase()} ${value.readAs}`);
-    return judged.length === 0 ? [] : [{ label: 'Limits in force', text: judged.join('; ') }];
-  });
+export function saidCard({ context, open }: WholeCall): Card {
+  const said = context.notes.filter((note) => note.kind !== 'promise' || note.doneAt !== undefined);
   return card(
     'What was said, by whom, on which limits',
     [
@@ -93,59 +78,57 @@ export function saidCard(report: ReportData): Card {
         text: note.body,
         note: [note.restsOn, `${note.by}, ${momentText(note.at)}`].filter((each) => each !== '').join('; '),
       })),
-      ...limits.slice(0, 1),
+      ...itemsFor(open, 'limits'),
     ],
     'Nothing yet.',
   );
 }
 
-export const foundCard = (report: ReportData): Card =>
+export const foundCard = ({ findings }: WholeCall): Card =>
   card(
     'Found so far',
-    [...ratioLines(report), ...oddLines(report), ...gapLines(report)].map((text) => ({ text })),
+    [...findings.values()].flatMap(({ found }) => found).map((text) => ({ text })),
     'Nothing yet.',
   );
 
-const mark = (text: string) => (text === '' ? 'not said' : `“${text}”`);
+type Open = WholeCall['open'];
 
-/** Marks word for word, and which arm is on which valve now. */
-export function marksCard({ arms, now, partReadings }: CallContext): Card {
-  const seats = new Map(now.map((placement) => [placement.armId, valveName(placement)]));
-  const standing = partReadings.filter(
-    (each) => each.replacedBy === undefined && !each.struck && isMark(each),
-  );
-  const named = [...arms].sort((a, b) => a.name.localeCompare(b.name));
-  return card(
-    'Marks word for word; arms and their valves now',
-    [
-      ...named.map((arm) => ({
-        label: `${arm.name}, ${seats.get(arm.id) === undefined ? 'on no valve' : `on ${seats.get(arm.id)}`}:`,
-        text: `ratio stamp ${mark(arm.ratioStamp)}, other number ${mark(arm.otherNumber)}, box label ${mark(arm.boxLabel)}`,
-      })),
-      ...standing.map((each) => ({
-        label: 'Part in the hand:',
-        text: `${each.kind.replaceAll('-', ' ')} “${each.readAs}”`,
-        ...(each.place === '' ? {} : { note: each.place }),
-      })),
-    ],
-    'No arm on record yet.',
-  );
+/** What the steps have for a card, in the order of the steps. */
+function itemsFor(open: Open, name: TakeoverItem['card']): CardItem[] {
+  return [...open.values()]
+    .flatMap((step) => step.takeover())
+    .filter(({ card: own }) => own === name)
+    .map(({ card: _, ...item }) => item);
 }
 
-export function swapsCard({ arms, placements }: CallContext): Card[] {
-  const names = new Map(arms.map((arm) => [arm.id, arm.name]));
-  if (placements.length <= arms.length) return [];
-  const items = placements.map((each) => ({
-    label: `${each.seq}`,
-    text: `${names.get(each.armId) ?? 'an arm'} on ${valveName(each)}`,
-    ...(each.reason === '' ? {} : { note: each.reason }),
-  }));
-  return [card('Swaps, in order', items, '')];
+/** Marks word for word, and which arm is on which valve now. */
+export const marksCard = ({ open }: WholeCall): Card =>
+  card('Marks word for word; arms and their valves now', itemsFor(open, 'marks'), 'No arm on record yet.');
+
+export function swapsCard({ open }: WholeCall): Card[] {
+  const items = itemsFor(open, 'swaps');
+  return items.length === 0 ? [] : [card('Swaps, in order', items, '')];
+}
+
+/** Every raw reading that counts, struck passes with their reason. */
+export const rawCard = ({ open }: WholeCall): Card =>
+  card('Raw readings', itemsFor(open, 'raw'), 'No reading yet.');
+
+/** What the kind of call needs beside the rest, and what any call must not lose. */
+export function goalCard({ context, open }: WholeCall): Card {
+  const { cards } = context.plan;
+  const own = new Map([...open].filter(([name]) => cards.includes(name)));
+  return card(
+    'For this kind of call',
+    [...itemsFor(own, 'of-goal'), ...itemsFor(open, 'of-any-goal')],
+    'Nothing more.',
+  );
 }
 
 const MOST_PHOTOGRAPHS = 6;
 
-export function photographsCard(context: CallContext, photographs: readonly Photograph[]): Card {
+export function photographsCard(context: CallContext): Card {
+  const { photographs } = context;
   const left = photographs.length - MOST_PHOTOGRAPHS;
   return card(
     `Photographs: ${photographs.length}`,

@@ -1,31 +1,22 @@
-import type { Registered } from '../../compute/registry.ts';
-import type { Tx } from '../../database/database.ts';
-import type { PageRequest } from '../../web/page-route.ts';
 import type { Page } from '../../web/pages/render.ts';
-import { loadReportData } from '../report/report-data.ts';
-import { stopFlag } from '../report/summary.ts';
+import { stopFlag, type WholeCall } from '../report/call-summary.ts';
 import {
   callerCard,
   foundCard,
+  goalCard,
   marksCard,
   missingCard,
   nextCard,
   photographsCard,
   promisesCard,
+  rawCard,
   saidCard,
   swapsCard,
 } from './cards.ts';
-import { plusCard } from './cards-by-goal.ts';
-import { rawCard } from './raw-readings.ts';
 
 /** The call on one screen, for a colleague who takes it over. */
-export async function takeoverPage(
-  tx: Tx,
-  req: PageRequest,
-  computations: ReadonlyMap<string, Registered>,
-): Promise<Page> {
-  const report = await loadReportData(tx, req, computations);
-  const { context } = report;
+export function takeoverPage(whole: WholeCall): Page {
+  const { context, frame } = whole;
   return {
     template: 'takeover',
     title: `Take over call ${context.call.number}`,
@@ -33,19 +24,19 @@ export async function takeoverPage(
     data: {
       back: context.base,
       title: `Take over call ${context.call.number}`,
-      stop: stopFlag(report),
+      stop: stopFlag(whole),
       cards: [
         callerCard(context),
-        missingCard(context),
-        nextCard(report),
+        missingCard(frame, context),
+        nextCard(whole),
         promisesCard(context),
-        foundCard(report),
-        rawCard(report),
-        marksCard(context),
-        ...swapsCard(context),
-        photographsCard(context, report.photographs),
-        saidCard(report),
-        plusCard(report),
+        foundCard(whole),
+        rawCard(whole),
+        marksCard(whole),
+        ...swapsCard(whole),
+        photographsCard(context),
+        saidCard(whole),
+        goalCard(whole),
       ],
     },
   };

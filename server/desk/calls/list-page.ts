@@ -1,7 +1,6 @@
-import { GOALS } from '../../../shared/schemas/words.ts';
+import { GOALS, sentence } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
-import { sentence } from '../../call-pages/tape-text.ts';
 import type { Tx } from '../../database/database.ts';
 import { type ListedCall, listCalls } from '../../records/calls/list-calls.ts';
 import { waitingFor } from '../../records/calls/waiting.ts';
@@ -34,7 +33,7 @@ function callsTable(calls: readonly ListedCall[], waits: ReadonlyMap<string, str
   };
 }
 
-function emptyList(search: string): Component {
+function emptyComponent(search: string): Component {
   return {
     template: '/parts/empty',
     data:
@@ -54,7 +53,7 @@ function emptyList(search: string): Component {
   };
 }
 
-function pager(
+function pagerComponent(
   calls: readonly ListedCall[],
   more: boolean,
   search: string,
@@ -96,10 +95,10 @@ export async function listPage(tx: Tx, req: PageRequest): Promise<Page> {
       search,
       slots:
         calls.length === 0
-          ? [emptyList(search)]
+          ? [emptyComponent(search)]
           : [
               tableComponent(callsTable(calls, waits)),
-              ...(more || before !== undefined ? [pager(calls, more, search, before)] : []),
+              ...(more || before !== undefined ? [pagerComponent(calls, more, search, before)] : []),
             ],
     },
   };

@@ -15,14 +15,8 @@ export interface Look {
   readonly faults: readonly PasteFault[];
 }
 
-/** What the text would put on the sheet, and what is wrong with it; nothing is kept. */
-export async function lookAtPasted(
-  tx: Tx,
-  principal: Principal,
-  buildId: string,
-  input: Omit<PasteSheet, 'keep'>,
-): Promise<Look> {
-  const standing = stillStanding(await listSheetReadings(tx, principal, buildId));
+/** What the text would put on the sheet beside the readings that count now, and what is wrong with it. */
+export function previewOf(input: Omit<PasteSheet, 'keep'>, standing: readonly SheetReading[]): Look {
   const { readings, faults } = readPasted(input);
   return {
     faults,
@@ -38,6 +32,16 @@ export async function lookAtPasted(
       return same === undefined ? each : { ...each, already: same.reading.readAs };
     }),
   };
+}
+
+/** The same for a build; nothing is kept. */
+export async function lookAtPasted(
+  tx: Tx,
+  principal: Principal,
+  buildId: string,
+  input: Omit<PasteSheet, 'keep'>,
+): Promise<Look> {
+  return previewOf(input, stillStanding(await listSheetReadings(tx, principal, buildId)));
 }
 
 export const sayFault = ({ line, column, detail }: PasteFault): string =>

@@ -2,14 +2,15 @@ import { formatFigure, formatQuantity } from '../../../shared/quantities/format.
 import { fromSi } from '../../../shared/quantities/units.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
+import type { LashLog } from '../../assessment/lash/lash-log.ts';
 import type { CallContext } from '../../call/context.ts';
 import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
-import { arranged } from '../../call/worked/asked-drawings.ts';
+import { arranged } from '../../call/worked/arranged.ts';
 import { rulerOf } from '../../drawings/drawing.ts';
 import { lashGap } from '../../drawings/lash-gap.ts';
 import type { LashGrowth, LashQuestion } from '../../mechanics/lash/types.ts';
-import type { LashLog, LoggedLash } from '../../records/lash-log/lash-log.ts';
-import { tableComponent } from '../../web/components.ts';
+import type { LoggedLash } from '../../records/lash-log/lash-log.ts';
+import { cautionComponent, drawingComponent, tableComponent } from '../../web/components.ts';
 import { lashForm } from './lash-form.ts';
 
 const inches = (si: number): string => formatQuantity(fromSi(si, 'in'), { places: 3 });
@@ -23,16 +24,12 @@ function growthText({ low, high, heatDiffers }: LashGrowth): string {
 }
 
 function stopComponent({ cylinder, valve }: LashGrowth): Component {
-  return {
-    template: '/parts/notice',
-    data: {
-      kind: 'caution',
-      text: `the gap on ${cylinder} ${valve} grew again after it was set again. Setting it once more hides it. Stop: measure that lobe’s lift against its siblings, and have a qualified shop look.`,
-    },
-  };
+  return cautionComponent(
+    `the gap on ${cylinder} ${valve} grew again after it was set again. Setting it once more hides it. Stop: measure that lobe’s lift against its siblings, and have a qualified shop look.`,
+  );
 }
 
-const card = (question: LashQuestion, index: number): Component => ({
+const questionComponent = (question: LashQuestion, index: number): Component => ({
   template: '/parts/question',
   data: {
     id: `lash-${question.code}-${index}`,
@@ -76,7 +73,7 @@ function logTable(context: CallContext, { lines, limit }: LashLog): TableData {
   };
 }
 
-function growthTable({ growths }: LashLog): Component[] {
+function growthComponents({ growths }: LashLog): Component[] {
   if (growths.length === 0) return [];
   return [
     {
@@ -101,9 +98,9 @@ export function lashPart(context: CallContext, log: LashLog, again: RejectedForm
     slots: arranged(context, {
       begun: log.lines.length > 0,
       entry: context.call.held ? [] : [formComponent(form, again)],
-      drawings: [{ template: '/parts/drawing', data: drawing }],
-      top: [...log.again.map(stopComponent), ...log.questions.map(card)],
-      rest: [...growthTable(log), tableComponent(logTable(context, log))],
+      drawings: [drawingComponent(drawing)],
+      top: [...log.again.map(stopComponent), ...log.questions.map(questionComponent)],
+      rest: [...growthComponents(log), tableComponent(logTable(context, log))],
     }),
   };
 }

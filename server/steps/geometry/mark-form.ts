@@ -105,7 +105,7 @@ export function markForm(context: CallContext, last: TipMark | undefined): PageF
 }
 
 /** A mark put right or struck out: the old one stays where it was, with the reason. */
-export function markCorrection(context: CallContext, mark: TipMark): PageForm {
+export function markCorrectionForm(context: CallContext, mark: TipMark): PageForm {
   return correctionForm({
     name: 'correct-mark',
     action: `${context.base}/tip-marks/${mark.id}`,

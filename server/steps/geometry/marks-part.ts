@@ -5,7 +5,7 @@ import type { JudgedMarks, MarkedValve } from '../../assessment/tip-marks/judged
 import type { LeastSweep } from '../../assessment/tip-marks/least-sweep.ts';
 import type { CallContext } from '../../call/context.ts';
 import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
-import { arranged } from '../../call/worked/asked-drawings.ts';
+import { arranged } from '../../call/worked/arranged.ts';
 import { tipMarkAsked } from '../../drawings/tip-mark.ts';
 import type { TipMark } from '../../records/tip-marks/tip-mark-table.ts';
 import { cautionComponent, tableComponent } from '../../web/components.ts';

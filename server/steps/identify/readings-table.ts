@@ -19,10 +19,10 @@ export function readingsTable(context: CallContext, found: PartIdentification): 
   const rows = Object.keys(NAMES).flatMap((kind): TableData['rows'][number][] => {
     const read = found.standing.filter((reading) => reading.kind === kind);
     const name = NAMES[kind] ?? kind;
-    const rejected = ASKABLE.includes(kind)
+    const askAgain = ASKABLE.includes(kind)
       ? { text: 'Measure it', href: `${at}?ask=${kind}` }
       : 'in the form below';
-    if (read.length === 0) return [{ cells: [name, 'not read yet', '\u2013', rejected] }];
+    if (read.length === 0) return [{ cells: [name, 'not read yet', '\u2013', askAgain] }];
     return read.map((reading) => ({
       cells: [
         name,

@@ -1,10 +1,14 @@
+import { correctReading } from '../../../shared/schemas/commands.ts';
 import type { CallContext } from '../../call/context.ts';
 import { correctionForm, standsAs } from '../../call/correction-form.ts';
 import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
+import { readingWords } from '../../call/reading-text.ts';
+import { entryCorrection } from '../../call/step-correction.ts';
 import { notFound } from '../../problems/failure.ts';
+import { listReadings, replaceReading } from '../../records/readings/readings.ts';
+import { getSetUp, type SetUp } from '../../records/set-ups/set-ups.ts';
 import { quantityField } from '../../web/forms/fields.ts';
 import { dialComponent } from './dial-view.ts';
-import { readingWords } from './passes-table.ts';
 import { dialUnit } from './reading-form.ts';
 
 const LABELS = {
@@ -13,7 +17,7 @@ const LABELS = {
 };
 
 /** A reading put right or struck out: the old one stays where it was, with the reason. */
-export function correctReading(
+function correctionBody(
   context: CallContext,
   readingId: string,
   rejected: RejectedForm | undefined,
@@ -47,9 +51,29 @@ export function correctReading(
   };
 }
 
-/** `Valve lift, pass 2` */
-export function readingName(context: CallContext, readingId: string): string {
-  const reading = context.readings.find((each) => each.id === readingId);
-  if (reading === undefined) throw notFound('reading');
-  return `${readingWords(reading)}, line ${reading.seq}`;
-}
+/** A pass put right or struck out; its turns are read by the dial of its set-up. */
+export const passCorrection = entryCorrection({
+  path: '/readings/:readingId',
+  action: '/readings/:readingId/correct',
+  param: 'readingId',
+  schema: correctReading,
+  fields: () => ({ value: 'peak', along: ['zeroReturn'] }),
+  async find({ tx, principal, call }, id) {
+    const reading = (await listReadings(tx, principal, call.buildId)).find((each) => each.id === id);
+    if (reading === undefined) throw notFound('reading');
+    return getSetUp(tx, principal, call.buildId, reading.setUpId);
+  },
+  units: (setUp: SetUp) => ({ lengths: dialUnit(setUp), perTurn: setUp.method.perTurn }),
+  page: ({ context }, id, rejected) => {
+    const reading = context.readings.find((each) => each.id === id);
+    if (reading === undefined) throw notFound('reading');
+    return {
+      title: `Correct: ${readingWords(reading).toLowerCase()}, line ${reading.seq}`,
+      body: correctionBody(context, id, rejected),
+    };
+  },
+  replace: async (input, setUp, { tx, principal, call }, id) => {
+    await replaceReading(tx, principal, call.buildId, id, input);
+    return { step: `ratio?set-up=${setUp.id}` };
+  },
+});

@@ -1,10 +1,10 @@
 import { inches } from '../../../shared/schemas/entered.ts';
 import type { Component } from '../../../views/parts/components.ts';
+import { readingWords } from '../../call/reading-text.ts';
 import { dial } from '../../drawings/dial.ts';
 import { rulerOf } from '../../drawings/drawing.ts';
 import type { Reading } from '../../records/readings/readings.ts';
 import type { SetUp } from '../../records/set-ups/set-ups.ts';
-import { readingWords } from './passes-table.ts';
 import { dialUnit } from './reading-form.ts';
 
 /** Whole turns and what is left of one, in inches; a hair under a full turn counts as the turn. */

@@ -1,7 +1,6 @@
 import { formatQuantity } from '../../../shared/quantities/format.ts';
-import { READING_KINDS } from '../../../shared/schemas/words.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
-import { sentence } from '../../call-pages/tape-text.ts';
+import { readingWords } from '../../call/reading-text.ts';
 import type { Reading } from '../../records/readings/readings.ts';
 import { momentText } from '../../web/dates.ts';
 
@@ -13,16 +12,6 @@ function stateOf(reading: Reading, all: readonly Reading[]): string | undefined 
   return later.struck
     ? `Struck out by ${later.by}: ${later.reason}`
     : `Replaced on line ${later.seq} by ${later.by}: ${later.reason}`;
-}
-
-/** `Valve lift, pass 2`; a number somebody uses has no pass. */
-export function readingWords({
-  kind,
-  pass,
-  atLobeLift,
-}: Pick<Reading, 'kind' | 'pass' | 'atLobeLift'>): string {
-  const at = atLobeLift === undefined ? '' : `, at ${atLobeLift.readAs} of lobe lift`;
-  return `${sentence(READING_KINDS, kind)}${at}${kind.startsWith('stated-') ? '' : `, pass ${pass}`}`;
 }
 
 /** Every pass of a set-up with who read it; what was struck out stays, with the reason. */
