@@ -10,7 +10,7 @@ const listed: { name: string; title: string; summary: string }[] = [];
 
 beforeAll(async () => {
   service = await testService({ COMPUTE_PER_MINUTE: '1000000' });
-  const response = await service.app.inject('/api/v1/compute');
+  const response = await service.request('/api/v1/compute');
   expect(response.statusCode).toBe(200);
   const list = z.strictObject({
     computations: z.array(
@@ -77,13 +77,13 @@ const described = z.strictObject({
 const ajv = new Ajv2020({ strict: false, allErrors: true });
 
 async function describedAs(name: string) {
-  const response = await service.app.inject(`/api/v1/compute/${name}`);
+  const response = await service.request(`/api/v1/compute/${name}`);
   expect(response.statusCode).toBe(200);
   return described.parse(response.json());
 }
 
 const compute = (name: string, body: unknown, query = '') =>
-  service.app.inject({
+  service.request({
     method: 'POST',
     url: `/api/v1/compute/${name}${query}`,
     headers: { 'content-type': 'application/json' },
@@ -138,7 +138,7 @@ test.each(ROWS)('%s: the schema refuses what the service refuses', async (name) 
 test('a name that is not there is 404, to look at and to compute', async () => {
   for (const name of ['valve-lift', 'LIFT', '__proto__', 'constructor', 'lift%2F', 'lift/x', '%00', '..']) {
     for (const method of ['GET', 'POST'] as const) {
-      const response = await service.app.inject({
+      const response = await service.request({
         method,
         url: `/api/v1/compute/${name}`,
         ...(method === 'POST' ? { headers: { 'content-type': 'application/json' }, payload: '{}' } : {}),
@@ -147,7 +147,7 @@ test('a name that is not there is 404, to look at and to compute', async () => {
       expect(response.headers['content-type']).toMatch(/^application\/problem\+json/);
     }
   }
-  expect((await service.app.inject('/api/v1/compute/valve-lift')).statusCode).toBe(404);
+  expect((await service.request('/api/v1/compute/valve-lift')).statusCode).toBe(404);
   expect((await compute('valve-lift', {})).statusCode).toBe(404);
 });
 
@@ -158,7 +158,7 @@ test.each([
   ['POST', '/api/v1/compute', ['GET', 'HEAD']],
   ['DELETE', '/api/v1/compute', ['GET', 'HEAD']],
 ] as const)('%s %s is 405 and says what is taken', async (method, url, allowed) => {
-  const response = await service.app.inject({ method, url });
+  const response = await service.request({ method, url });
   expect(response.statusCode).toBe(405);
   expect(response.headers['content-type']).toMatch(/^application\/problem\+json/);
   const told = String(response.headers.allow).split(', ').sort();
