@@ -155,7 +155,7 @@ export async function testService(
         cookies: { 'benchcall-desk': secret },
       };
     },
-    request(asked) {
+    request(this: TestService, asked: Asked | string) {
       // A test may put another app in the place of this one.
       return ask(this.app, asked);
     },
