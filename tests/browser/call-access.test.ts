@@ -1,7 +1,7 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { STEP_NAMES } from '../../server/calls/pages/steps.ts';
+import { axeFaults } from '../tools/axe.ts';
 import { type DemoCall, openDemoCall } from '../tools/demo-call.ts';
 
 let demo: DemoCall;
@@ -26,14 +26,7 @@ const COLOURED: readonly string[] = [
   'steps/consequences',
   'report',
 ];
-const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 const MINUTES = 60_000;
-
-async function axeFaults(page: Page, colours: boolean): Promise<string[]> {
-  const axe = new AxeBuilder({ page }).withTags(RULES);
-  const { violations } = await (colours ? axe : axe.disableRules('color-contrast')).analyze();
-  return violations.map((fault) => `${fault.id}: ${fault.nodes.map((node) => node.html).join(' | ')}`);
-}
 
 /** How far the page is wider than its window, and what sticks out. */
 async function spill(page: Page): Promise<string[]> {
@@ -48,13 +41,10 @@ async function spill(page: Page): Promise<string[]> {
   });
 }
 
-async function darkFaults(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page }).withRules(['color-contrast']).analyze();
-  return violations.map((fault) => `${fault.id}: ${fault.nodes.map((node) => node.html).join(' | ')}`);
-}
+const darkFaults = (page: Page) => axeFaults(page, 'alone');
 async function allFaults(page: Page): Promise<string[]> {
   const coloured = COLOURED.some((place) => page.url().endsWith(place));
-  return [...(await axeFaults(page, coloured)), ...(await spill(page))];
+  return [...(await axeFaults(page, coloured ? 'too' : 'left out')), ...(await spill(page))];
 }
 
 const WIDE = { width: 1280, height: 900 };

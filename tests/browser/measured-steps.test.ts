@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { axeFaults } from '../tools/axe.ts';
 import { type DemoCall, openDemoCall } from '../tools/demo-call.ts';
 
 /** Marks, timing and lash entered at the bench with scripts off, then looked at from both sides. */
@@ -10,7 +10,6 @@ beforeAll(async () => {
 });
 afterAll(() => demo?.close());
 
-const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 const PHONE = { width: 320, height: 640 };
 const PARTS = [
   'geometry?of=marks',
@@ -24,12 +23,8 @@ const PARTS = [
 ];
 
 async function faultsOf(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
   const spill = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-  return [
-    ...violations.map((fault) => `${fault.id}: ${fault.nodes.map((node) => node.html).join(' | ')}`),
-    ...(spill > 0 ? [`${spill} px too wide`] : []),
-  ];
+  return [...(await axeFaults(page)), ...(spill > 0 ? [`${spill} px too wide`] : [])];
 }
 
 it('a builder without scripts keeps a mark, both stop readings, a centreline and two lashes', {

@@ -2,15 +2,14 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { frames } from '../../views/parts/registry.ts';
-import { launchBrowser } from '../tools/browser.ts';
+import { axeFaults } from '../tools/axe.ts';
+import { type TestBrowser, testBrowser } from '../tools/browser.ts';
 import { eta, partsBody, standalonePage } from '../tools/render-parts.ts';
 
 const pages = ['parts', ...frames.map((frame) => frame.name)];
-let browser: Browser;
+let browser: TestBrowser;
 let folder: string;
 
 beforeAll(async () => {
@@ -22,7 +21,7 @@ beforeAll(async () => {
       await standalonePage('Frame', eta.render(template, data), side),
     );
   }
-  browser = await launchBrowser();
+  browser = await testBrowser();
 }, 60_000);
 
 afterAll(async () => {
@@ -43,18 +42,7 @@ describe.each(pages)('page %s', (name) => {
     [320, 'light'],
   ] as const)('meets the access rules at %i px, %s', { timeout: 60_000 }, async (width, scheme) => {
     const { page, close } = await open(name, width, scheme);
-    const builder = new AxeBuilder({ page }).withTags([
-      'wcag2a',
-      'wcag2aa',
-      'wcag21a',
-      'wcag21aa',
-      'wcag22aa',
-    ]);
-    const { violations } = await builder.analyze();
-    const said = violations.map(
-      (fault) => `${fault.id}: ${fault.nodes.map((node) => node.html).join(' | ')}`,
-    );
-    expect(said).toEqual([]);
+    expect(await axeFaults(page)).toEqual([]);
     await close();
   });
 
