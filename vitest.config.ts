@@ -1,7 +1,7 @@
 import { configDefaults, defineConfig } from 'vitest/config';
 
 /** Neither a database nor a browser: functions of numbers and texts. */
-const PURE = ['mechanics', 'drawings', 'shared'].map((folder) => `tests/${folder}/**/*.test.ts`);
+const PURE = ['mechanics', 'contract', 'drawings', 'shared'].map((folder) => `tests/${folder}/**/*.test.ts`);
 /** Processes that are killed, and a module that is watched for the whole file: a process for each. */
 const ALONE = ['tests/faults/**/*.test.ts', 'tests/access/sign-in.test.ts'];
 

@@ -1,6 +1,7 @@
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { z } from 'zod';
+import { loadComputations } from '../../server/compute/registry.ts';
 import { type TestService, testService } from '../tools/service.ts';
 import { expectDerived } from './compute/forms.ts';
 
@@ -21,38 +22,7 @@ beforeAll(async () => {
 });
 afterAll(() => service.close());
 
-/** The rows of the table of computations. */
-const ROWS = [
-  'read-number',
-  'dial-reading',
-  'cosine-error',
-  'ratio-at-full-lift',
-  'ratio-through-lift',
-  'explain-readings',
-  'fastener-for-hole',
-  'thread',
-  'lift',
-  'spring-load',
-  'spring-from-wire',
-  'spring-nest',
-  'retainer-to-seal',
-  'pivot-load',
-  'piston-drop',
-  'lobe-profile',
-  'piston-to-valve',
-  'cam-timing',
-  'centreline',
-  'top-dead-centre',
-  'roller-sweep',
-  'linkage',
-  'adjuster',
-  'lash-hot-cold',
-  'cover-room',
-  'outliers',
-  'control-chart',
-  'capability',
-  'separation-speed',
-];
+const NAMES = [...(await loadComputations()).keys()];
 
 const schema = z.looseObject({
   $schema: z.literal('https://json-schema.org/draft/2020-12/schema'),
@@ -90,11 +60,11 @@ const compute = (name: string, body: unknown, query = '') =>
     payload: JSON.stringify(body),
   });
 
-test('the list has every row of the table, once', () => {
-  expect(listed.map(({ name }) => name).sort()).toEqual(ROWS.toSorted());
+test('the list has every computation, once', () => {
+  expect(listed.map(({ name }) => name).sort()).toEqual(NAMES.toSorted());
 });
 
-test.each(ROWS)('%s: its example is answered as documented, by its published schemas', async (name) => {
+test.each(NAMES)('%s: its example is answered as documented, by its published schemas', async (name) => {
   const about = await describedAs(name);
   expect(about.name).toBe(name);
   const input = ajv.compile(about.inputs);
@@ -118,7 +88,7 @@ test.each(ROWS)('%s: its example is answered as documented, by its published sch
   }
 });
 
-test.each(ROWS)('%s: the schema refuses what the service refuses', async (name) => {
+test.each(NAMES)('%s: the schema refuses what the service refuses', async (name) => {
   const about = await describedAs(name);
   const input = ajv.compile(about.inputs);
   const example = about.example.inputs;
