@@ -1,18 +1,18 @@
 import { createViews } from '../views/engine.ts';
-import { signInLimits } from './access/sign-in-limits.ts';
 import { buildApp } from './app.ts';
+import { computeLimits } from './auth/compute-limits.ts';
+import { signInLimits } from './auth/sign-in-limits.ts';
 import { loadComputations } from './compute/registry.ts';
 import { readConfig, SettingFaults } from './config/config.ts';
 import { openDatabase } from './database/database.ts';
 import { startEmbedded } from './database/embedded/start-embedded.ts';
 import { migrate, migrationNames } from './database/migrate.ts';
 import { ensureServiceRole, serviceUrl } from './database/service-role.ts';
-import { computeLimits } from './http/compute-limits.ts';
-import { openHub } from './live/hub.ts';
-import { loadAssets } from './pages/assets.ts';
+import { openHub } from './events/hub.ts';
 import { announce } from './start/announce.ts';
 import { endService } from './start/ending.ts';
 import { firstRun } from './start/first-run.ts';
+import { loadAssets } from './web/pages/assets.ts';
 
 async function main(): Promise<void> {
   const config = readConfig(process.env);

@@ -110,7 +110,7 @@ describe('imports', () => {
 
   test('only the process itself reads the environment, and whoever starts a program its search path', () => {
     expect(uses(server, /\bprocess\.env\b/)).toEqual([
-      'server/database/embedded/run-program.ts',
+      'server/database/embedded/programs.ts',
       'server/main.ts',
     ]);
   });

@@ -1,23 +1,23 @@
 import type { FastifyInstance } from 'fastify';
-import { accessApi } from '../access/api.ts';
-import { buildsApi } from '../builds/api.ts';
-import { callsApi } from '../calls/api.ts';
-import { holdApi } from '../calls/hold-api.ts';
-import { catalogueApi } from '../catalogue/api.ts';
-import { consequencesApi } from '../consequences/api.ts';
-import type { Deps } from '../deps.ts';
-import { addNamedSchemas } from '../http/openapi.ts';
-import { identificationApi } from '../identification/api.ts';
-import { lashLogApi } from '../lash-log/api.ts';
-import { limitsApi } from '../limits/api.ts';
-import { notesApi } from '../notes/api.ts';
-import { photographsApi } from '../photographs/api.ts';
-import { readingsApi } from '../readings/api.ts';
-import { recordApi } from '../record/api.ts';
-import { sharingApi } from '../sharing/api.ts';
-import { sheetApi } from '../sheet/api.ts';
-import { tipMarksApi } from '../tip-marks/api.ts';
-import { workingsApi } from '../workings/api.ts';
+import type { Deps } from '../web/deps.ts';
+import { addNamedSchemas } from '../web/openapi.ts';
+import { accessApi } from './access.ts';
+import { buildsApi } from './builds.ts';
+import { callsApi } from './calls.ts';
+import { catalogueApi } from './catalogue.ts';
+import { consequencesApi } from './consequences.ts';
+import { holdApi } from './hold.ts';
+import { identificationApi } from './identification.ts';
+import { lashLogApi } from './lash-log.ts';
+import { limitsApi } from './limits.ts';
+import { notesApi } from './notes.ts';
+import { photographsApi } from './photographs.ts';
+import { readingsApi } from './readings.ts';
+import { recordApi } from './record.ts';
+import { sharingApi } from './sharing.ts';
+import { sheetApi } from './sheet.ts';
+import { tipMarksApi } from './tip-marks.ts';
+import { workingsApi } from './workings.ts';
 
 /** Every JSON route but the computations. */
 export function apiRoutes(app: FastifyInstance, deps: Deps): void {

@@ -3,17 +3,17 @@ import { UNITS } from '../../shared/quantities/units.ts';
 import { buildSpec } from '../../shared/schemas/build-spec.ts';
 import { method } from '../../shared/schemas/method.ts';
 import { keysOf } from '../../shared/schemas/words.ts';
-import type { Arm } from '../builds/arms.ts';
-import type { Build } from '../builds/builds.ts';
-import type { Placement } from '../builds/placements.ts';
-import type { Revision } from '../builds/revisions.ts';
-import type { Call } from '../calls/calls.ts';
-import type { ListedCall } from '../calls/list-calls.ts';
-import type { Note } from '../notes/notes.ts';
-import type { Reading } from '../readings/readings.ts';
-import { entryShape, showEntry } from '../record/corrections/view.ts';
-import type { RecordedEvent } from '../record/events.ts';
-import type { SetUp } from '../set-ups/set-ups.ts';
+import type { RecordedEvent } from '../events/build-events.ts';
+import type { Arm } from '../records/arms/arms.ts';
+import type { Placement } from '../records/arms/placements.ts';
+import type { Build } from '../records/builds/builds.ts';
+import type { Revision } from '../records/builds/revisions.ts';
+import type { Call } from '../records/calls/calls.ts';
+import type { ListedCall } from '../records/calls/list-calls.ts';
+import { entryShape, showEntry } from '../records/corrections/view.ts';
+import type { Note } from '../records/notes/notes.ts';
+import type { Reading } from '../records/readings/readings.ts';
+import type { SetUp } from '../records/set-ups/set-ups.ts';
 
 /** The shapes of stored things as JSON answers have them, and how each is made from its domain object. */
 const moment = z.iso.datetime();

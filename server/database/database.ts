@@ -3,7 +3,7 @@ import pg from 'pg';
 import { ServiceBusy } from '../problems/failure.ts';
 import { busyWhenUnreachable, codeOf } from './busy.ts';
 import { BEGIN_READING, lendingDialect } from './driver.ts';
-import { closing, type FixedQuery, inShop, lookUp, type Tx, textOf } from './statements.ts';
+import { closing, type FixedQuery, lookUp, shopTransaction, type Tx, textOf } from './statements.ts';
 import type { Tables } from './tables.ts';
 
 export type { Tx } from './statements.ts';
@@ -17,7 +17,7 @@ export type Access = 'read' | 'write';
 
 export interface Database {
   /** One transaction in which only the rows of `shopId` exist. */
-  inShop<T>(shopId: string, work: (tx: Tx) => Promise<T>, access?: Access): Promise<T>;
+  shopTransaction<T>(shopId: string, work: (tx: Tx) => Promise<T>, access?: Access): Promise<T>;
   /** One transaction in which only the row that holds this secret's hash exists. */
   bySecret<T>(secretHash: string, work: (tx: Tx) => Promise<T>): Promise<T>;
   /** Likewise; what `first` reads comes with the opening, in one message to the server and back. */
@@ -84,8 +84,8 @@ export function openDatabase(
 
   return {
     pool,
-    inShop(shopId, work, access) {
-      return attempt(inShop(shopId), work, access);
+    shopTransaction(shopId, work, access) {
+      return attempt(shopTransaction(shopId), work, access);
     },
     bySecret(secretHash, work) {
       return attempt(lookUp(secretHash), work);

@@ -37,7 +37,7 @@ export function closing(tx: Tx): string {
 }
 
 /** SET LOCAL itself, not set_config(): only the command is passed on to the nodes of a distributed server. */
-export function inShop(shopId: string): string {
+export function shopTransaction(shopId: string): string {
   if (!UUID.test(shopId)) throw new Error('a shop id must be a UUID');
   return `set local app.shop = '${shopId}'`;
 }
@@ -49,12 +49,12 @@ export function lookUp(secretHash: string): string {
 
 /** Turns a transaction found by a secret into one of the shop that the secret opened. */
 export async function enterShop(tx: Tx, shopId: string): Promise<void> {
-  await sql.raw(inShop(shopId)).execute(tx);
+  await sql.raw(shopTransaction(shopId)).execute(tx);
 }
 
 /** Likewise, reading `next` in the same message by shop and secret; after it the secret opens nothing. */
 export async function enterShopReading<Row>(tx: Tx, shopId: string, next: FixedQuery<Row>): Promise<Row[]> {
-  const text = `${inShop(shopId)}; ${textOf(tx, next).replaceAll(':shop', `'${shopId}'`)}; set local app.lookup = ''`;
+  const text = `${shopTransaction(shopId)}; ${textOf(tx, next).replaceAll(':shop', `'${shopId}'`)}; set local app.lookup = ''`;
   return (await sql.raw<Row>(text).execute(tx)).rows;
 }
 

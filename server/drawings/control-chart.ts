@@ -58,7 +58,7 @@ function bandDrawing(band: ChartBand, plot: Plot): string {
   return (
     uprightAxis(y, plot, band.name, 4) +
     ruled(y, plot, band.upper, 'upper', 'draw-limit', false) +
-    // A range can't be below nought: a limit there lies on the axis and says nothing.
+    // A range can't be below zero: a limit there lies on the axis and says nothing.
     (band.lower === 0 && y.domain()[0] === 0 ? '' : ruled(y, plot, band.lower, 'lower', 'draw-limit', true)) +
     path('draw-centre', `M${at(plot.left)} ${at(y(band.centre))}H${at(plot.right)}`) +
     label(plot.left + 4, y(band.centre) - 4, `mean ${significant(band.centre)}`, { soft: true }) +

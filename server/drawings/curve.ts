@@ -13,7 +13,7 @@ const smooth = line<Point>(
   ([, y]) => round(y),
 ).curve(curveMonotoneX);
 
-/** A curve through close points; straight pieces between them, as they were reckoned. */
+/** A curve through close points; straight pieces between them, as they were calculated. */
 export function curve(className: string, points: readonly Point[]): string {
   return path(className, straight([...points]) ?? '');
 }

@@ -10,7 +10,7 @@ import type { DrawingData } from '../../views/parts/drawing.examples.ts';
  */
 export type Drawing = DrawingData;
 
-/** Lengths as they are written on a drawing: in the unit of its page, whatever they were reckoned in. */
+/** Lengths as they are written on a drawing: in the unit of its page, whatever they were calculated in. */
 export interface Ruler {
   readonly unit: 'in' | 'mm';
   /** A length in inches, as a number in the unit of the page. */
@@ -24,7 +24,7 @@ export interface Ruler {
 export function rulerOf(system: UnitSystem): Ruler {
   const unit = system === 'inch' ? 'in' : 'mm';
   const of = (inches: number) => (unit === 'in' ? inches : inches * 25.4);
-  // Four places of an inch and three of a millimetre are the finest a bench reads; the last is left off where it is nought.
+  // Four places of an inch and three of a millimetre are the finest a bench reads; the last is left off where it is zero.
   const finest = unit === 'in' ? 4 : 3;
   const text = (inches: number) => {
     const value = of(inches);

@@ -1,7 +1,7 @@
 import { sql } from 'kysely';
-import type { Caller } from '../access/caller.ts';
+import type { Principal } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
-import { EVENT_CHANNEL } from '../record/record.ts';
+import { EVENT_CHANNEL } from '../events/change-build.ts';
 
 /** Somebody who has the build open. */
 export interface Present {
@@ -22,20 +22,27 @@ async function hint(tx: Tx, buildId: string): Promise<void> {
 /** Says that a stream is open at a step, or still is. */
 export async function arrive(
   tx: Tx,
-  caller: Caller,
+  principal: Principal,
   buildId: string,
   id: string,
   step: string,
 ): Promise<void> {
   const { numInsertedOrUpdatedRows } = await tx
     .insertInto('presence')
-    .values({ shop_id: caller.shopId, build_id: buildId, id, who: caller.name, kind: caller.kind, step })
+    .values({
+      shop_id: principal.shopId,
+      build_id: buildId,
+      id,
+      who: principal.name,
+      kind: principal.kind,
+      step,
+    })
     .onConflict((conflict) => conflict.columns(['shop_id', 'build_id', 'id']).doNothing())
     .executeTakeFirst();
   if (numInsertedOrUpdatedRows) {
     await tx
       .deleteFrom('presence')
-      .where('shop_id', '=', caller.shopId)
+      .where('shop_id', '=', principal.shopId)
       .where('build_id', '=', buildId)
       .where('seen_at', '<', sql<Date>`now() - ${GONE}`)
       .execute();
@@ -45,16 +52,16 @@ export async function arrive(
   await tx
     .updateTable('presence')
     .set({ seen_at: sql<Date>`now()` })
-    .where('shop_id', '=', caller.shopId)
+    .where('shop_id', '=', principal.shopId)
     .where('build_id', '=', buildId)
     .where('id', '=', id)
     .execute();
 }
 
-export async function leave(tx: Tx, caller: Caller, buildId: string, id: string): Promise<void> {
+export async function leave(tx: Tx, principal: Principal, buildId: string, id: string): Promise<void> {
   await tx
     .deleteFrom('presence')
-    .where('shop_id', '=', caller.shopId)
+    .where('shop_id', '=', principal.shopId)
     .where('build_id', '=', buildId)
     .where('id', '=', id)
     .execute();
@@ -62,11 +69,11 @@ export async function leave(tx: Tx, caller: Caller, buildId: string, id: string)
 }
 
 /** Who has the build open now. */
-export async function whoIsHere(tx: Tx, caller: Caller, buildId: string): Promise<Present[]> {
+export async function whoIsHere(tx: Tx, principal: Principal, buildId: string): Promise<Present[]> {
   const rows = await tx
     .selectFrom('presence')
     .select(['id', 'who', 'kind', 'step'])
-    .where('shop_id', '=', caller.shopId)
+    .where('shop_id', '=', principal.shopId)
     .where('build_id', '=', buildId)
     .where('seen_at', '>', sql<Date>`now() - ${GONE}`)
     .orderBy('who')

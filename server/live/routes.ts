@@ -1,10 +1,10 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
-import type { Caller } from '../access/caller.ts';
-import { isId } from '../access/secrets.ts';
-import { getCall } from '../calls/calls.ts';
-import type { Deps } from '../deps.ts';
-import { apiCaller, pageCaller } from '../http/callers.ts';
+import type { Principal } from '../auth/principal.ts';
+import { isId } from '../auth/secrets.ts';
 import { Failure } from '../problems/failure.ts';
+import { getCall } from '../records/calls/calls.ts';
+import type { Deps } from '../web/deps.ts';
+import { apiPrincipal, pagePrincipal } from '../web/principals.ts';
 import { stream } from './stream.ts';
 
 function stepOf(request: FastifyRequest): string {
@@ -24,8 +24,8 @@ function idOf(request: FastifyRequest): string {
   return id;
 }
 
-async function signedIn(caller: Promise<Caller | undefined>): Promise<Caller> {
-  const known = await caller;
+async function signedIn(principal: Promise<Principal | undefined>): Promise<Principal> {
+  const known = await principal;
   if (known === undefined) throw new Failure('sign-in-required', 'sign in first');
   return known;
 }
@@ -50,31 +50,33 @@ export function liveRoutes(app: FastifyInstance, deps: Deps): void {
     await Promise.all(unfinished);
   });
   app.get('/live/calls/:id', hidden, async (request: FastifyRequest, reply: FastifyReply) => {
-    const caller = await signedIn(pageCaller(request, deps, 'desk'));
-    const call = await deps.db.inShop(caller.shopId, (tx) => getCall(tx, caller, idOf(request)));
-    await stream(deps, request, reply, caller, {
+    const principal = await signedIn(pagePrincipal(request, deps, 'desk'));
+    const call = await deps.db.shopTransaction(principal.shopId, (tx) =>
+      getCall(tx, principal, idOf(request)),
+    );
+    await stream(deps, request, reply, principal, {
       buildId: call.buildId,
       step: stepOf(request),
-      still: () => pageCaller(request, deps, 'desk'),
+      still: () => pagePrincipal(request, deps, 'desk'),
       later,
     });
   });
   app.get('/live/bench', hidden, async (request, reply) => {
-    const caller = await signedIn(pageCaller(request, deps, 'bench'));
-    if (caller.kind !== 'builder') throw new Failure('not-found', 'nothing is here');
-    await stream(deps, request, reply, caller, {
-      buildId: caller.buildId,
+    const principal = await signedIn(pagePrincipal(request, deps, 'bench'));
+    if (principal.kind !== 'builder') throw new Failure('not-found', 'nothing is here');
+    await stream(deps, request, reply, principal, {
+      buildId: principal.buildId,
       step: stepOf(request),
-      still: () => pageCaller(request, deps, 'bench'),
+      still: () => pagePrincipal(request, deps, 'bench'),
       later,
     });
   });
   app.get('/api/v1/builds/:id/live', hidden, async (request, reply) => {
-    const caller = await apiCaller(request, deps);
-    await stream(deps, request, reply, caller, {
+    const principal = await apiPrincipal(request, deps);
+    await stream(deps, request, reply, principal, {
       buildId: idOf(request),
       step: '',
-      still: () => apiCaller(request, deps).catch(gone),
+      still: () => apiPrincipal(request, deps).catch(gone),
       later,
     });
   });

@@ -1,8 +1,8 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import type { Caller } from '../access/caller.ts';
 import { showEvent } from '../api/views.ts';
-import type { Deps } from '../deps.ts';
-import { eventsAfter } from '../record/events.ts';
+import type { Principal } from '../auth/principal.ts';
+import { eventsAfter } from '../events/build-events.ts';
+import type { Deps } from '../web/deps.ts';
 import { type EventStream, openEventStream } from './event-stream.ts';
 import { oneAtATime } from './one-at-a-time.ts';
 import { arrive, leave, type Present, RENEW_MS, whoIsHere } from './presence.ts';
@@ -11,7 +11,7 @@ export interface StreamOptions {
   readonly buildId: string;
   readonly step: string;
   /** Whoever opened the stream, asked again while it lives; undefined once the link or session has ended. */
-  still(): Promise<Caller | undefined>;
+  still(): Promise<Principal | undefined>;
   /** What is still to be done after the answer has ended; the process waits for it before it ends. */
   later(work: Promise<unknown>): void;
 }
@@ -51,17 +51,17 @@ export async function stream(
   deps: Deps,
   request: FastifyRequest,
   reply: FastifyReply,
-  caller: Caller,
+  principal: Principal,
   { buildId, step, still, later }: StreamOptions,
 ): Promise<void> {
   const id = crypto.randomUUID();
-  const { shopId } = caller;
+  const { shopId } = principal;
   let seen = lastSeen(request);
   let ended = false;
   // Before anything is sent: a build that isn't the caller's is refused like any other address.
-  await deps.db.inShop(shopId, async (tx) => {
-    await eventsAfter(tx, caller, buildId, seen, 1);
-    await arrive(tx, caller, buildId, id, step);
+  await deps.db.shopTransaction(shopId, async (tx) => {
+    await eventsAfter(tx, principal, buildId, seen, 1);
+    await arrive(tx, principal, buildId, id, step);
   });
   const out = openEventStream(reply);
   const tell = presenceTeller(out, id);
@@ -70,12 +70,12 @@ export async function stream(
     async () => {
       if (ended) return 'rest';
       if (out.isFull()) return 'wait';
-      const { events, people } = await deps.db.inShop(shopId, async (tx) => ({
-        events: await eventsAfter(tx, caller, buildId, seen, MOST_AT_ONCE),
-        people: await whoIsHere(tx, caller, buildId),
+      const { events, people } = await deps.db.shopTransaction(shopId, async (tx) => ({
+        events: await eventsAfter(tx, principal, buildId, seen, MOST_AT_ONCE),
+        people: await whoIsHere(tx, principal, buildId),
       }));
       // A revoked link ends its streams at once, not at the next beat.
-      const revoked = caller.kind === 'builder' && events.some((event) => event.kind === 'link-revoked');
+      const revoked = principal.kind === 'builder' && events.some((event) => event.kind === 'link-revoked');
       if (revoked && (await still()) === undefined) end();
       if (ended) return 'rest';
       for (const event of events) out.event('entry', showEvent(event), event.seq);
@@ -95,7 +95,7 @@ export async function stream(
     // A script can't see comments; by this it knows a connection that died without a word.
     out.event('beat', {});
     if ((await still()) === undefined) return end();
-    if (!ended) await deps.db.inShop(shopId, (tx) => arrive(tx, caller, buildId, id, step));
+    if (!ended) await deps.db.shopTransaction(shopId, (tx) => arrive(tx, principal, buildId, id, step));
   }
   function end(): void {
     if (ended) return;
@@ -104,7 +104,7 @@ export async function stream(
     stopWatching();
     forgetDrain();
     out.end();
-    later(deps.db.inShop(shopId, (tx) => leave(tx, caller, buildId, id)));
+    later(deps.db.shopTransaction(shopId, (tx) => leave(tx, principal, buildId, id)));
   }
   const stopWatching = deps.hub.watch(buildId, wake);
   const beat = setInterval(() => {

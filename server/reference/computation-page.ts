@@ -1,15 +1,15 @@
 import type { FormData } from '../../views/parts/form.examples.ts';
-import type { Slot } from '../../views/parts/part.ts';
+import type { Component } from '../../views/parts/part.ts';
 import type { Registered } from '../compute/registry.ts';
+import { answerComponents } from '../compute-forms/answer/answer-components.ts';
+import type { Computed } from '../compute-forms/compute-form.ts';
+import { formGroups, rowButtons } from '../compute-forms/form/fields-of.ts';
+import { leavesOf } from '../compute-forms/form/leaves.ts';
 import { drawingsOf } from '../drawings/registry.ts';
-import { choiceField, fieldId, type Shown } from '../forms/fields.ts';
-import type { Page } from '../pages/render.ts';
-import { answerSlots } from './answer/answer-slots.ts';
-import type { Computed } from './compute-form.ts';
+import { choiceField, type FormState, fieldId } from '../web/forms/fields.ts';
+import type { Page } from '../web/pages/render.ts';
 import { entryTables } from './entry-tables.ts';
 import { equationLines } from './equation.ts';
-import { leavesOf } from './form/leaves.ts';
-import { formGroups, rowButtons } from './form/slots-of.ts';
 import { jsonCall, jsonShown } from './json-call.ts';
 
 /** Longer addresses are cut by something on the way. */
@@ -17,7 +17,7 @@ const LONGEST_LINK = 1800;
 const UNITS = { inch: 'inch', metric: 'metric' };
 
 function formOf(each: Registered, { controls, typed, units, faults }: Computed): FormData {
-  const shown: Shown = { typed: { ...typed, units }, faults };
+  const shown: FormState = { typed: { ...typed, units }, faults };
   return {
     action: `/reference/${each.name}#answer`,
     groups: [
@@ -73,8 +73,8 @@ function answerOf(each: Registered, computed: Computed, isExample: boolean) {
     template: '/parts/drawing',
     data,
   }));
-  const slots: Slot[] = [
-    ...answerSlots(each, answer, {
+  const slots: Component[] = [
+    ...answerComponents(each, answer, {
       uncertainty: halfWidth(body, each, units),
       limitSource: limitSource(body, answer),
     }),

@@ -3,9 +3,9 @@ import { unitsOf } from '../../shared/quantities/units.ts';
 import { outputDimension, outputEvent } from '../../shared/schemas/field-info.ts';
 import type { TableData } from '../../views/parts/table.examples.ts';
 import type { Registered } from '../compute/registry.ts';
-import type { Control, Entry } from './form/control.ts';
-import { controlsOf } from './form/controls-of.ts';
-import { aboutOf, bareSchema, isOptional } from './form/words.ts';
+import type { Control, Entry } from '../compute-forms/form/control.ts';
+import { controlsOf } from '../compute-forms/form/controls-of.ts';
+import { aboutOf, bareSchema, isOptional } from '../compute-forms/form/words.ts';
 
 interface Row {
   readonly name: string;

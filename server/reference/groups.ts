@@ -1,5 +1,5 @@
 /** The shelves of the reference, in the order of a call; what is on none of them stands on the last. */
-const SHELVES: readonly { readonly title: string; readonly names: readonly string[] }[] = [
+const GROUPS: readonly { readonly title: string; readonly names: readonly string[] }[] = [
   {
     title: 'Ratio on the engine',
     names: ['ratio-at-full-lift', 'ratio-through-lift', 'explain-readings'],
@@ -38,12 +38,12 @@ export interface Shelf<Item> {
 
 /** Sorts what is named onto the shelves. */
 export function onShelves<Item extends { readonly name: string }>(items: readonly Item[]): Shelf<Item>[] {
-  const known = new Set(SHELVES.flatMap((shelf) => shelf.names));
-  const shelves = SHELVES.map(({ title, names }) => ({
+  const known = new Set(GROUPS.flatMap((group) => group.names));
+  const groups = GROUPS.map(({ title, names }) => ({
     title,
     items: names.flatMap((name) => items.filter((item) => item.name === name)),
   }));
-  return [...shelves, { title: LAST, items: items.filter((item) => !known.has(item.name)) }].filter(
-    (shelf) => shelf.items.length > 0,
+  return [...groups, { title: LAST, items: items.filter((item) => !known.has(item.name)) }].filter(
+    (group) => group.items.length > 0,
   );
 }

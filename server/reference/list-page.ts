@@ -1,5 +1,5 @@
 import type { Registered } from '../compute/registry.ts';
-import type { Page } from '../pages/render.ts';
+import type { Page } from '../web/pages/render.ts';
 import { onShelves } from './groups.ts';
 import { find } from './search.ts';
 

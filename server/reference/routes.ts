@@ -1,14 +1,14 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { parts } from '../../views/parts/registry.ts';
 import type { Registered } from '../compute/registry.ts';
-import type { Deps } from '../deps.ts';
-import { type Fields, fieldsOf } from '../forms/read-form.ts';
-import { pageCaller } from '../http/callers.ts';
-import { type Page, renderPage } from '../pages/render.ts';
+import { computeForm, exampleForm } from '../compute-forms/compute-form.ts';
 import { notFound } from '../problems/failure.ts';
+import type { Deps } from '../web/deps.ts';
+import { type Fields, fieldsOf } from '../web/forms/read-form.ts';
+import { type Page, renderPage } from '../web/pages/render.ts';
+import { pagePrincipal } from '../web/principals.ts';
 import { apiPage } from './api/api-page.ts';
 import { computationPage } from './computation-page.ts';
-import { computeForm, exampleForm } from './compute-form.ts';
 import { listPage } from './list-page.ts';
 import { problemPage, problemsPage } from './problems/problem-page.ts';
 
@@ -19,8 +19,8 @@ const BODY_LIMIT = 1024 * 1024;
 
 async function show(deps: Deps, request: FastifyRequest, reply: FastifyReply, page: Page) {
   // Open to everybody; whoever is signed in at the desk keeps the way back to it.
-  const caller = await pageCaller(request, deps, 'desk');
-  return renderPage(deps, request, reply, { ...page, caller });
+  const principal = await pagePrincipal(request, deps, 'desk');
+  return renderPage(deps, request, reply, { ...page, principal });
 }
 
 function paramOf(request: FastifyRequest, name: string): string {

@@ -4,22 +4,22 @@ import { newArm, newNote, newReading, openCall, placeArm } from '../../shared/sc
 import { method } from '../../shared/schemas/method.ts';
 import { newPartReading } from '../../shared/schemas/part-reading.ts';
 import { newSheetReadings } from '../../shared/schemas/sheet.ts';
-import type { Caller } from '../access/caller.ts';
-import { addArm } from '../builds/arms.ts';
-import { placeArmOnValve } from '../builds/placements.ts';
-import { reviseBuild } from '../builds/revisions.ts';
-import { recordTriage } from '../calls/hold.ts';
-import { startCall } from '../calls/open-call.ts';
+import type { Principal } from '../auth/principal.ts';
 import type { Registered } from '../compute/registry.ts';
 import type { Tx } from '../database/database.ts';
-import { keepPartReading } from '../identification/part-readings.ts';
-import { keepNote } from '../notes/notes.ts';
-import { keepPhotograph, newPhotograph } from '../photographs/photographs.ts';
-import type { CleanImage } from '../photographs/re-encode.ts';
-import { keepReading } from '../readings/readings.ts';
-import { startSetUp } from '../set-ups/set-ups.ts';
-import { keepSheetReadings } from '../sheet/sheet-readings.ts';
-import { keepWorking } from '../workings/workings.ts';
+import { addArm } from '../records/arms/arms.ts';
+import { placeArmOnValve } from '../records/arms/placements.ts';
+import { reviseBuild } from '../records/builds/revisions.ts';
+import { recordTriage } from '../records/calls/hold.ts';
+import { startCall } from '../records/calls/open-call.ts';
+import { keepNote } from '../records/notes/notes.ts';
+import { keepPartReading } from '../records/part-readings/part-readings.ts';
+import { keepPhotograph, newPhotograph } from '../records/photographs/photographs.ts';
+import type { CleanImage } from '../records/photographs/re-encode.ts';
+import { keepReading } from '../records/readings/readings.ts';
+import { startSetUp } from '../records/set-ups/set-ups.ts';
+import { keepSheetReadings } from '../records/sheet/sheet-readings.ts';
+import { keepWorking } from '../records/workings/workings.ts';
 
 const DAY = 86_400_000;
 
@@ -36,7 +36,7 @@ const found = (ids: ReadonlyMap<string, string>, name: string): string => {
   return id;
 };
 
-async function seedArms(tx: Tx, desk: Caller, buildId: string): Promise<ReadonlyMap<string, string>> {
+async function seedArms(tx: Tx, desk: Principal, buildId: string): Promise<ReadonlyMap<string, string>> {
   const ids = new Map<string, string>();
   for (const arm of demo.arms) ids.set(arm.name, (await addArm(tx, desk, buildId, newArm.parse(arm))).id);
   for (const { arm, ...place } of demo.placements)
@@ -44,7 +44,7 @@ async function seedArms(tx: Tx, desk: Caller, buildId: string): Promise<Readonly
   return ids;
 }
 
-async function seedPasses(tx: Tx, desk: Caller, buildId: string, armId: string): Promise<void> {
+async function seedPasses(tx: Tx, desk: Principal, buildId: string, armId: string): Promise<void> {
   const setUp = await startSetUp(tx, desk, buildId, {
     cylinder: 1,
     valve: 'intake',
@@ -56,7 +56,7 @@ async function seedPasses(tx: Tx, desk: Caller, buildId: string, armId: string):
 }
 
 /** Lobe and valve lift of every intake, then the gaps and lashes that were read. */
-async function seedSheet(tx: Tx, desk: Caller, buildId: string): Promise<void> {
+async function seedSheet(tx: Tx, desk: Principal, buildId: string): Promise<void> {
   const { intake, ...how } = demo.sheet;
   const lifts = intake.flatMap(([cylinder, lobe, lift]) => [
     { cylinder, valve: 'intake', kind: 'lobe-lift', reading: `${lobe} in` },
@@ -66,7 +66,7 @@ async function seedSheet(tx: Tx, desk: Caller, buildId: string): Promise<void> {
   await keepSheetReadings(tx, desk, buildId, newSheetReadings.parse(demo.gaps));
 }
 
-async function seedGapsTaken(tx: Tx, desk: Caller, buildId: string): Promise<void> {
+async function seedGapsTaken(tx: Tx, desk: Principal, buildId: string): Promise<void> {
   const { pivotToTip, ...clearances } = demo.clearances;
   const spec = { ...demo.spec, rockers: { ...demo.spec.rockers, pivotToTip }, clearances };
   const reason = 'gaps taken on the engine';
@@ -74,7 +74,7 @@ async function seedGapsTaken(tx: Tx, desk: Caller, buildId: string): Promise<voi
 }
 
 /** The invented call with something of every kind that a call can hold, so that its report is a full one. */
-export async function seedCall(tx: Tx, desk: Caller, tools: DemoTools): Promise<string> {
+export async function seedCall(tx: Tx, desk: Principal, tools: DemoTools): Promise<string> {
   const { id, buildId } = await startCall(tx, desk, openCall.parse(demo.call));
   await recordTriage(tx, desk, id, { engineState: 'apart', contact: 'none' });
   const spec = buildSpec.parse(demo.spec);

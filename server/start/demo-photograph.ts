@@ -1,5 +1,5 @@
 import sharp from 'sharp';
-import { type CleanImage, reEncode } from '../photographs/re-encode.ts';
+import { type CleanImage, reEncode } from '../records/photographs/re-encode.ts';
 
 /** The underside of an arm with its cast number, drawn with strokes alone: no font has to be there. */
 const PICTURE = `<svg xmlns="http://www.w3.org/2000/svg" width="960" height="640" viewBox="0 0 480 320">
@@ -16,7 +16,7 @@ const PICTURE = `<svg xmlns="http://www.w3.org/2000/svg" width="960" height="640
 </g>
 </svg>`;
 
-/** The demo's photograph, made anew like any other. */
+/** The demo's photograph, made again like any other. */
 export async function demoPhotograph(): Promise<CleanImage> {
   return reEncode(await sharp(Buffer.from(PICTURE)).png().toBuffer());
 }

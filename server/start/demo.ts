@@ -1,19 +1,19 @@
 import { z } from 'zod';
 import demo from '../../seeds/demo.json' with { type: 'json' };
-import type { Caller, Role } from '../access/caller.ts';
-import { hashPassword } from '../access/passwords.ts';
-import { emailKey } from '../access/secrets.ts';
-import { seedCatalogue } from '../catalogue/demo.ts';
+import { hashPassword } from '../auth/passwords.ts';
+import type { Principal, Role } from '../auth/principal.ts';
+import { emailKey } from '../auth/secrets.ts';
 import type { Tx } from '../database/database.ts';
-import type { Deps } from '../deps.ts';
-import { shareCall } from '../sharing/share-links.ts';
+import { seedCatalogue } from '../records/catalogue/demo.ts';
+import { shareCall } from '../records/share-links/share-links.ts';
+import type { Deps } from '../web/deps.ts';
 import { seedCall } from './demo-call.ts';
 import { demoPhotograph } from './demo-photograph.ts';
 import type { FirstRun } from './first-run.ts';
 
 const roleList = z.array(z.enum(['desk', 'quality', 'administrator']));
 
-async function seedStaff(tx: Tx, shopId: string): Promise<Caller> {
+async function seedStaff(tx: Tx, shopId: string): Promise<Principal> {
   const passwordHash = await hashPassword(demo.password);
   const people: { id: string; name: string; roles: Role[] }[] = [];
   for (const person of demo.staff) {
@@ -41,7 +41,7 @@ async function seedStaff(tx: Tx, shopId: string): Promise<Caller> {
 export async function seedDemo(deps: Deps): Promise<FirstRun> {
   const shopId = crypto.randomUUID();
   const photograph = await demoPhotograph();
-  await deps.db.inShop(shopId, async (tx) => {
+  await deps.db.shopTransaction(shopId, async (tx) => {
     await tx.insertInto('shop').values({ id: shopId, name: demo.shop, is_demo: true }).execute();
     const desk = await seedStaff(tx, shopId);
     await seedCatalogue(tx, desk, deps.now());
@@ -52,7 +52,7 @@ export async function seedDemo(deps: Deps): Promise<FirstRun> {
 
 /** A fresh link to the demo call for each start: only hashes are kept, so an old one can't be shown again. */
 export async function demoCallLink(deps: Deps, shopId: string): Promise<FirstRun> {
-  return deps.db.inShop(shopId, async (tx) => {
+  return deps.db.shopTransaction(shopId, async (tx) => {
     const staff = await tx
       .selectFrom('staff')
       .selectAll()
@@ -65,7 +65,7 @@ export async function demoCallLink(deps: Deps, shopId: string): Promise<FirstRun
       .where('shop_id', '=', shopId)
       .orderBy('number')
       .executeTakeFirstOrThrow();
-    const desk: Caller = {
+    const desk: Principal = {
       kind: 'staff',
       shopId,
       id: staff.id,

@@ -1,6 +1,6 @@
 import pg from 'pg';
-import { newSecret } from '../access/secrets.ts';
-import type { Deps } from '../deps.ts';
+import { newSecret } from '../auth/secrets.ts';
+import type { Deps } from '../web/deps.ts';
 import { demoCallLink, seedDemo } from './demo.ts';
 
 export type FirstRun =

@@ -3,7 +3,7 @@ export function pointerOf(path: readonly PropertyKey[]): string {
   return path.map((part) => `/${String(part).replaceAll('~', '~0').replaceAll('/', '~1')}`).join('');
 }
 
-/** What stands at `pointer` in `document`; undefined where nothing does. */
+/** What is at `pointer` in `document`; undefined where nothing does. */
 export function valueAt(document: unknown, pointer: string): unknown {
   let here = document;
   for (const raw of pointer.split('/').slice(1)) {

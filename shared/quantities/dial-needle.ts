@@ -44,7 +44,7 @@ export function readNeedle(
     );
   }
   if (!isHeld(number)) {
-    return refuse('not-a-number', `${came}: the needle reading is not a number that can be reckoned with.`);
+    return refuse('not-a-number', `${came}: the needle reading is not a number that can be used.`);
   }
   const said = writeExact(reading.value, reading.places, undefined);
   const words = tokens.slice(number.next).map((token) => token.text);

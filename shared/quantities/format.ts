@@ -44,7 +44,7 @@ function finite(value: number): number {
   return value;
 }
 
-/** Rounds half away from nought on the decimal digits, as a person does; `places` may be negative. */
+/** Rounds half away from zero on the decimal digits, as a person does; `places` may be negative. */
 function roundTo(value: number, places: number): number {
   const [mantissa = '0', exponent = '0'] = String(Math.abs(value)).split('e');
   const whole = Math.round(Number(`${mantissa}e${Number(exponent) + places}`));
@@ -78,13 +78,13 @@ function zeroOf(unit: Unit | undefined): 'leading-zero' | 'none' {
   return unit === undefined || unit === 'in' ? 'none' : 'leading-zero';
 }
 
-/** Decimal places that the half-width allows: two significant digits of it, one where the second is nought. */
+/** Decimal places that the half-width allows: two significant digits of it, one where the second is zero. */
 function placesWithin(halfWidth: number): number {
   const [mantissa = '', exponent = '0'] = Math.abs(halfWidth).toExponential(1).split('e');
   return (mantissa.endsWith('.0') ? 0 : 1) - Number(exponent);
 }
 
-/** `.482`, `1.747`: a number with fixed places, no nought before the point, a real minus. */
+/** `.482`, `1.747`: a number with fixed places, no zero before the point, a real minus. */
 export function formatNumber(value: number, places: number): string {
   return write(value, places, 'none');
 }

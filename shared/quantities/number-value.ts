@@ -106,7 +106,7 @@ export function readValue(tokens: readonly Token[], start: number): NumberValue 
   return value && { ...value, sign: sign ?? 1 };
 }
 
-/** Whether every reading is a number that can be reckoned with. */
+/** Whether every reading is a number that can be used. */
 export function isHeld(number: NumberValue): boolean {
   return number.readings.every((reading) => Number.isFinite(reading.value));
 }

@@ -38,7 +38,7 @@ function optionFault(options: ReadOptions): NumberReading | undefined {
     return refuse('wrong-dimension', 'The travel per turn must be a length.');
   }
   if (Number.isFinite(perTurn.value) && perTurn.value > 0) return undefined;
-  return refuse('out-of-range', 'The travel per turn must be above nought.');
+  return refuse('out-of-range', 'The travel per turn must be above zero.');
 }
 
 function textFault(text: string): NumberReading | undefined {
@@ -50,7 +50,7 @@ function textFault(text: string): NumberReading | undefined {
     : undefined;
 }
 
-/** What stands where a unit could, and yet is no word of one: another number, a control character. */
+/** What is where a unit could, and yet is no word of one: another number, a control character. */
 function isStray(rest: readonly Token[]): boolean {
   const words = rest.map((token) => token.text);
   if (rest.length === 0 || unitOfWords(words) !== undefined) return false;
@@ -68,12 +68,12 @@ function numberFault(
 ): NumberReading | undefined {
   const hint = `write it like ${exampleOf(kind)}.`;
   if (number === undefined) return refuse('not-a-number', `${came} is not a number; ${hint}`);
-  if (number.denominator === 0) return refuse('not-a-number', `${came} divides by nought; ${hint}`);
+  if (number.denominator === 0) return refuse('not-a-number', `${came} divides by zero; ${hint}`);
   if (turnsAt(tokens) < 0 && isStray(tokens.slice(number.next))) {
     return refuse('not-a-number', `${came} is not one number with a unit; ${hint}`);
   }
   if (isHeld(number)) return undefined;
-  return refuse('out-of-range', `${came} is beyond the numbers that can be reckoned with.`);
+  return refuse('out-of-range', `${came} is beyond the numbers that can be used.`);
 }
 
 function meaningsOf(number: NumberValue, tokens: readonly Token[], options: ReadOptions, came: string) {

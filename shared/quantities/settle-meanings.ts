@@ -19,7 +19,7 @@ function distinct(meanings: readonly Meaning[]): Meaning[] {
 /** One meaning is the answer; several are asked about; a value past what a number holds is refused. */
 export function settle(meanings: readonly Meaning[], came: string): NumberReading {
   if (meanings.some((each) => !Number.isFinite(inSi(each)))) {
-    return refuse('out-of-range', `${came} is beyond the numbers that can be reckoned with.`);
+    return refuse('out-of-range', `${came} is beyond the numbers that can be used.`);
   }
   const [only, ...others] = distinct(meanings);
   if (only === undefined) return refuse('not-a-number', `${came} is not a number.`);

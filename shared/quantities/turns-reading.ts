@@ -36,7 +36,7 @@ function turnReading({ turns, said, needle }: Counted, options: ReadOptions): Nu
   }
   const length = { value: tidy(turns * perTurn.value), unit: perTurn.unit };
   if (!Number.isFinite(toSi(length))) {
-    return refuse('out-of-range', `${said} is beyond the lengths that can be reckoned with.`);
+    return refuse('out-of-range', `${said} is beyond the lengths that can be used.`);
   }
   const readAs = `${said} = ${showValue(length.value, perTurn.unit === 'in' ? 3 : 2, length.unit)}`;
   if (options.kind === 'length') return { ok: true, ...length, readAs };
@@ -94,10 +94,10 @@ function withNeedle(
 /** Faults of the number in front of `turns`, and the question of its comma. */
 function countFault(number: NumberValue, came: string): NumberReading | undefined {
   if (number.denominator === 0) {
-    return refuse('not-a-number', `${came} divides by nought; write it as 3 turns 42.`);
+    return refuse('not-a-number', `${came} divides by zero; write it as 3 turns 42.`);
   }
   if (!isHeld(number)) {
-    return refuse('out-of-range', `${came} is beyond the numbers that can be reckoned with.`);
+    return refuse('out-of-range', `${came} is beyond the numbers that can be used.`);
   }
   if (number.readings.length < 2) return undefined;
   const ambiguities = meaningsIn(number, undefined).map(({ value, readAs, question }) => ({

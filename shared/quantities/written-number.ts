@@ -11,7 +11,7 @@ function plain(text: string, note?: string): WrittenReading {
   const [mantissa = '', exponent = '0'] = text.split('e');
   const places = Math.max(0, (mantissa.split('.')[1]?.length ?? 0) - Number(exponent));
   const value = Number(text);
-  // A number too small to hold must not turn into nought unseen.
+  // A number too small to hold must not turn into zero unseen.
   const vanished = value === 0 && /[1-9]/.test(mantissa);
   const reading = { value: vanished ? Number.NaN : value, places };
   return note === undefined ? reading : { ...reading, note };
@@ -33,7 +33,7 @@ function withBoth(digits: string, exponent: string): WrittenReading[] {
  * What a written number can mean: none, one or two readings.
  *
  * A comma is a decimal comma (`12,24`), except where it can as well part the thousands: one comma,
- * one to three digits before it that do not begin with nought, exactly three after (`1,234`).
+ * one to three digits before it that do not begin with zero, exactly three after (`1,234`).
  */
 export function readWritten(literal: string): WrittenReading[] {
   const cut = literal.indexOf('e');

@@ -22,7 +22,7 @@ const lobe = z.strictObject({
   ).optional(),
 });
 
-/** Gaps of one valve that are taken once on the engine and reckoned on from. */
+/** Gaps of one valve that are taken once on the engine and calculated from. */
 const perValve = z.strictObject({
   closedGapAtTdc: entered(
     'length',

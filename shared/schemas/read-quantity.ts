@@ -27,7 +27,7 @@ export type Sign = 'positive' | 'not-negative' | 'any';
 export interface QuantityRange {
   /** Default `positive`. */
   readonly sign?: Sign;
-  /** The code for a value at or below nought where that can't be; default `out-of-range`. */
+  /** The code for a value at or below zero where that can't be; default `out-of-range`. */
   readonly below?: 'out-of-range' | 'impossible-input';
 }
 
@@ -44,7 +44,7 @@ function withinRange(si: number, dimension: Dimension, range: QuantityRange): Qu
     return fault('impossible-input', `is beyond any machine part`);
   }
   const sign = range.sign ?? 'positive';
-  if (sign === 'positive' && si <= 0) return fault(range.below ?? 'out-of-range', 'must be above nought');
+  if (sign === 'positive' && si <= 0) return fault(range.below ?? 'out-of-range', 'must be above zero');
   if (sign === 'not-negative' && si < 0) return fault(range.below ?? 'out-of-range', 'must not be negative');
   return { ok: true, si };
 }

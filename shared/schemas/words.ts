@@ -80,3 +80,6 @@ export function keysOf<const T extends Record<string, string>>(words: T): Words<
   if (first === undefined) throw new Error('a word list needs a word');
   return [first, ...rest];
 }
+
+/** A key of a word list as its sentence; a key that is not in the list as it is. */
+export const sentence = (words: Readonly<Record<string, string>>, key: string): string => words[key] ?? key;

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { hashOf, newSecret } from '../../server/access/secrets.ts';
+import { hashOf, newSecret } from '../../server/auth/secrets.ts';
 import { cookieIn, postForm } from '../tools/post-form.ts';
 import { type TestService, testService } from '../tools/service.ts';
 

@@ -1,7 +1,7 @@
 import { verify } from '@node-rs/argon2';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { passwordFault } from '../../server/access/password-rules.ts';
-import { hashPassword } from '../../server/access/passwords.ts';
+import { passwordFault } from '../../server/auth/password-rules.ts';
+import { hashPassword } from '../../server/auth/passwords.ts';
 import { sendJson } from '../tools/call.ts';
 import { PASSWORD, type TestService, testService } from '../tools/service.ts';
 

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { ABSOLUTE_MS, IDLE_MS } from '../../server/access/resolve.ts';
 import { buildApp } from '../../server/app.ts';
+import { ABSOLUTE_MS, IDLE_MS } from '../../server/auth/resolve.ts';
 import { sendJson } from '../tools/call.ts';
 import { cookieIn, postForm } from '../tools/post-form.ts';
 import { PASSWORD, type TestService, testService } from '../tools/service.ts';

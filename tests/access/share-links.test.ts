@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { hashOf } from '../../server/access/secrets.ts';
 import { buildApp } from '../../server/app.ts';
+import { hashOf } from '../../server/auth/secrets.ts';
 import { openCall, sendJson } from '../tools/call.ts';
 import { loggingService } from '../tools/captured-log.ts';
 import { cookieIn, postForm } from '../tools/post-form.ts';

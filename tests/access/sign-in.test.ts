@@ -1,6 +1,6 @@
 import { verify } from '@node-rs/argon2';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
-import { addressKey } from '../../server/access/address-key.ts';
+import { addressKey } from '../../server/auth/address-key.ts';
 import { sendJson } from '../tools/call.ts';
 import { freshAddress } from '../tools/fresh-address.ts';
 import { problemIn } from '../tools/problem.ts';
@@ -89,8 +89,8 @@ describe('C5: attempts', () => {
     const person = await service.person();
     const address = freshAddress();
     for (let time = 0; time < 8; time += 1) await attempt(person.email, 'not this one at all', address);
-    const { signInLimits } = await import('../../server/access/sign-in-limits.ts');
-    const { emailKey } = await import('../../server/access/secrets.ts');
+    const { signInLimits } = await import('../../server/auth/sign-in-limits.ts');
+    const { emailKey } = await import('../../server/auth/secrets.ts');
     const other = signInLimits(service.deps.db.pool);
     await expect(other.take(address, emailKey(person.email))).rejects.toMatchObject({
       code: 'quota-exceeded',

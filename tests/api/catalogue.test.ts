@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { guarded, readCsv, unguarded, writeCsv } from '../../server/catalogue/csv-text.ts';
-import { demoCatalogueFile } from '../../server/catalogue/demo.ts';
+import { guarded, readCsv, unguarded, writeCsv } from '../../server/records/catalogue/csv-text.ts';
+import { demoCatalogueFile } from '../../server/records/catalogue/demo.ts';
 import { openCall, sendJson } from '../tools/call.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 

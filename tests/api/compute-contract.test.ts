@@ -4,7 +4,7 @@ import { valueAt } from '../../shared/problems/pointer.ts';
 import { problemIn } from '../tools/problem.ts';
 import { type TestService, testService } from '../tools/service.ts';
 import { SOUND } from './compute/bodies.ts';
-import { callerOf } from './compute/caller.ts';
+import { principalOf } from './compute/caller.ts';
 import { inch } from './compute/forms.ts';
 import { isQuantity, type Leaf, leavesOf, objectsOf, withAt } from './compute/leaves.ts';
 
@@ -16,7 +16,7 @@ beforeAll(async () => {
 });
 afterAll(() => service.close());
 
-const { send, faults, codes } = callerOf(() => service);
+const { send, faults, codes } = principalOf(() => service);
 const NAMES = [...(await loadComputations()).keys()];
 /** These read their words themselves, so that what is no word of a list has other codes. */
 const OWN_WORDS = new Set(['/text', '/assume', '/designation', '/thread']);
@@ -63,7 +63,7 @@ describe('a quantity', () => {
     expect([first?.pointer, more]).toEqual([pointer, []]);
   });
 
-  // What can lie on either side of nought: angles by sign, an offset, an entry that may itself be the mistake.
+  // What can lie on either side of zero: angles by sign, an offset, an entry that may itself be the mistake.
   const SIGNED =
     /crankAngles|pinOffset|advance$|before|after|opens|closes|armAngle|tipAngle|pushrodAngle|BoreAngle|readings\/0\/value|perTurn$/;
   const unsigned = quantities.filter(

@@ -3,7 +3,7 @@ import { valueAt } from '../../shared/problems/pointer.ts';
 import { problemIn } from '../tools/problem.ts';
 import { type TestService, testService } from '../tools/service.ts';
 import { SOUND } from './compute/bodies.ts';
-import { callerOf } from './compute/caller.ts';
+import { principalOf } from './compute/caller.ts';
 import { deg, inch } from './compute/forms.ts';
 import { IMPOSSIBLE } from './compute/impossible.ts';
 import { withAt } from './compute/leaves.ts';
@@ -16,7 +16,7 @@ beforeAll(async () => {
 });
 afterAll(() => service.close());
 
-const { faults, codes } = callerOf(() => service);
+const { faults, codes } = principalOf(() => service);
 const body = (name: string, pointer: string, value: unknown) => withAt(SOUND[name], pointer, value);
 
 describe('lists that are too long', () => {

@@ -79,7 +79,7 @@ describe('consequences of a measured ratio', () => {
     const bind = rowWhere(json, 'gaps', 'name', 'coil-bind');
     // 1.900 − .560 − 1.150 = .190.
     expect(number(at(bind, 'after', 'value', 'value'))).toBeCloseTo(0.19, 12);
-    expect(at(bind, 'after', 'basis')).toBe('reckoned');
+    expect(at(bind, 'after', 'basis')).toBe('calculated');
     expect(at(bind, 'verdict')).toBe('clear');
     const pivot = rowWhere(json, 'loads', 'name', 'pivot-load');
     // 130 + 350 × .560 = 326 lbf at the valve, times 1 + 1.6.
@@ -120,7 +120,7 @@ describe('consequences of a measured ratio', () => {
     expect(at(rowWhere(json, 'gaps', 'name', 'coil-bind'), 'verdict')).toBe('close');
   });
 
-  test('a gap of the sheet goes before the reckoned one, and a short one stops', async () => {
+  test('a gap of the sheet goes before the calculated one, and a short one stops', async () => {
     const { buildId, url } = await measured();
     const kept = await sendJson(service, person.bearer, 'POST', `/api/v1/builds/${buildId}/sheet`, {
       lifter: 'solid',

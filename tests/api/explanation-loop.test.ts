@@ -1,9 +1,9 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { Caller } from '../../server/access/caller.ts';
+import { explanationInput } from '../../server/assessment/ratio/explanation-input.ts';
+import { indicatorPlaces } from '../../server/assessment/ratio/indicator-places.ts';
+import type { Principal } from '../../server/auth/principal.ts';
 import type { Tx } from '../../server/database/database.ts';
-import { explanationInput } from '../../server/readings/explanation-input.ts';
-import { indicatorPlaces } from '../../server/readings/set-up-anew.ts';
-import { listSetUps } from '../../server/set-ups/set-ups.ts';
+import { listSetUps } from '../../server/records/set-ups/set-ups.ts';
 import { METHOD, openCall, sendJson, startSetUp } from '../tools/call.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
@@ -19,8 +19,8 @@ beforeAll(async () => {
 });
 afterAll(() => service?.close());
 
-const asCaller = <T>(work: (tx: Tx, caller: Caller) => Promise<T>): Promise<T> =>
-  service.database.db.inShop(desk.shopId, (tx) =>
+const asPrincipal = <T>(work: (tx: Tx, principal: Principal) => Promise<T>): Promise<T> =>
+  service.database.db.shopTransaction(desk.shopId, (tx) =>
     work(tx, {
       kind: 'program',
       shopId: desk.shopId,
@@ -42,7 +42,7 @@ async function fresh(method: object = RUNNING) {
     send: (path: string, body: unknown) => sendJson(service, desk.bearer, 'POST', `${at}${path}`, body),
     keep: (body: unknown, on = setUpId) =>
       sendJson(service, desk.bearer, 'POST', `${at}/set-ups/${on}/readings`, body),
-    input: (of = setUpId) => asCaller((tx, caller) => explanationInput(tx, caller, buildId, of)),
+    input: (of = setUpId) => asPrincipal((tx, principal) => explanationInput(tx, principal, buildId, of)),
     explanation: () => sendJson(service, desk.bearer, 'GET', `${at}/set-ups/${setUpId}/explanation`),
   };
 }
@@ -134,7 +134,7 @@ describe('what was said of a reading', () => {
 });
 
 describe('where the indicator stands', () => {
-  it('is the same when lash or plunger is put right, and anew when spring, lifter or valve changes', async () => {
+  it('is the same when lash or plunger is put right, and again when spring, lifter or valve changes', async () => {
     const call = await fresh();
     const more = async (method: object, on: object = {}) =>
       String((await call.send('/set-ups', { cylinder: 1, valve: 'intake', method, ...on })).json.id);
@@ -143,7 +143,7 @@ describe('where the indicator stands', () => {
     const again = await more({ ...RUNNING, lash: 'zero', alignment: 'parallel' });
     const running = await more({ ...RUNNING, lash: 'zero', alignment: 'parallel', spring: 'running' });
     const other = await more({ ...RUNNING, lash: 'zero', spring: 'running' }, { cylinder: 3 });
-    const all = await asCaller((tx, caller) => listSetUps(tx, caller, call.buildId));
+    const all = await asPrincipal((tx, principal) => listSetUps(tx, principal, call.buildId));
     const places = indicatorPlaces(all);
     expect([call.setUpId, zeroed, straight, again, running, other].map((id) => places.get(id))).toEqual([
       0, 0, 0, 1, 2, 3,

@@ -123,7 +123,7 @@ describe('A13: numbers that are none', () => {
     problemIn(await lift(literal), 422, 'invalid-input');
   });
 
-  test('minus nought is no lift', async () => {
+  test('minus zero is no lift', async () => {
     problemIn(await lift('{"value":-0,"unit":"in"}'), 422, 'invalid-input');
   });
 });

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { demoCatalogueFile } from '../../server/catalogue/demo.ts';
-import { identificationView } from '../../server/identification/views.ts';
+import { identificationView } from '../../server/assessment/identification/view.ts';
+import { demoCatalogueFile } from '../../server/records/catalogue/demo.ts';
 import { openCall, sendJson } from '../tools/call.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 

@@ -5,7 +5,7 @@ import { z } from 'zod';
 import { openCall } from '../tools/call.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
-/** C8 of the service standards: bytes, pixels, first bytes, made anew, own names, quota. Pictures are made here. */
+/** C8 of the service standards: bytes, pixels, first bytes, made again, own names, quota. Pictures are made here. */
 let service: TestService;
 let person: Person;
 let buildId: string;
@@ -59,7 +59,7 @@ function bomb(width: number, height: number): Buffer {
   ]);
 }
 
-test('C8: a photograph is made anew; place, time and device are gone, and it stands as it was held', async () => {
+test('C8: a photograph is made again; place, time and device are gone, and it stands as it was held', async () => {
   const held = await photo(800, 400)
     .withExif({
       IFD0: { Make: 'A phone', Orientation: '6' },

@@ -1,6 +1,6 @@
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { STEP_NAMES } from '../../server/calls/pages/steps.ts';
+import { STEPS as STEPS_OF_CALL } from '../../server/steps/index.ts';
 import { axeFaults } from '../tools/axe.ts';
 import { type DemoCall, openDemoCall } from '../tools/demo-call.ts';
 
@@ -11,7 +11,7 @@ beforeAll(async () => {
 afterAll(() => demo?.close());
 
 const STEPS = [
-  ...STEP_NAMES,
+  ...STEPS_OF_CALL.map(({ name }) => name),
   'ratio?new=1',
   'ratio?kind=valve-lift-at&atLobeLift=.200',
   'identify?ask=rings',

@@ -52,7 +52,7 @@ it('a light spring is a new set-up; the older one keeps its method', async () =>
   await desk.getByLabel('Light checking spring').check();
   await desk.getByRole('button', { name: 'Start this set-up' }).click();
   await desk.waitForURL(/set-up=/);
-  // The lobe was read in the older set-up and serves this one too, until it is read anew.
+  // The lobe was read in the older set-up and serves this one too, until it is read again.
   expect(await result(desk).textContent()).toContain('Not yet: a pass of the valve lift.');
 });
 

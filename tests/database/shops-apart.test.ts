@@ -65,14 +65,14 @@ test('D1: every table has forced row-level security, and the service owns nothin
 });
 
 test('D2, D3: after a transaction its shop is gone from the connection', async () => {
-  const one = await service.database.db.inShop(
+  const one = await service.database.db.shopTransaction(
     owner.shopId,
     async (tx) => (await tx.selectFrom('build').select('id').execute()).length,
   );
   expect(one).toBeGreaterThan(0);
   const { rows } = await service.database.db.pool.query('select count(*)::int as n from build');
   expect(rows[0]).toEqual({ n: 0 });
-  const inOther = await service.database.db.inShop(
+  const inOther = await service.database.db.shopTransaction(
     stranger.shopId,
     async (tx) => (await tx.selectFrom('build').select('id').execute()).length,
   );
@@ -97,7 +97,7 @@ test('D4: every unique index and foreign key between shops’ tables carries the
 
 test('D3: a row of another shop can’t be written, not even by naming that shop', async () => {
   await expect(
-    service.database.db.inShop(stranger.shopId, (tx) =>
+    service.database.db.shopTransaction(stranger.shopId, (tx) =>
       tx.insertInto('build').values({ shop_id: owner.shopId, label: 'x' }).execute(),
     ),
   ).rejects.toThrow(/row-level security/);

@@ -1,7 +1,7 @@
 import { sql } from 'kysely';
 import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
-import { asCaller } from '../../server/access/resolve.ts';
+import { asPrincipal } from '../../server/auth/resolve.ts';
 import type { Tx } from '../../server/database/database.ts';
 import { notifyAtCommit } from '../../server/database/statements.ts';
 import { openCall } from '../tools/call.ts';
@@ -28,13 +28,13 @@ const settings = async (tx: Tx) =>
 
 describe('a transaction that finds its caller', () => {
   test('is one of their shop when the work begins, and the secret opens nothing more', async () => {
-    const found = await asCaller(service.deps.db, secret, new Date(), settings);
+    const found = await asPrincipal(service.deps.db, secret, new Date(), settings);
     expect(found?.answer).toEqual({ shop: person.shopId, lookup: '' });
   });
 
   test('leaves neither shop nor secret on the connection', async () => {
     const { pool } = service.deps.db;
-    const used = await asCaller(service.deps.db, secret, new Date(), async (tx) => {
+    const used = await asPrincipal(service.deps.db, secret, new Date(), async (tx) => {
       const { rows } = await sql<{ pid: number }>`select pg_backend_pid() as pid`.execute(tx);
       return rows[0]?.pid;
     });
@@ -54,8 +54,8 @@ describe('a transaction that finds its caller', () => {
   test('is rolled back whole by a failure of the work, but the use of the session is written down', async () => {
     const { buildId } = await openCall(service, person, 'before');
     await service.database.asOwner(`update staff_session set seen_at = now() - interval '1 hour'`);
-    const failing = asCaller(service.deps.db, secret, new Date(), async (tx, caller) => {
-      await tx.updateTable('build').set({ label: 'after' }).where('shop_id', '=', caller.shopId).execute();
+    const failing = asPrincipal(service.deps.db, secret, new Date(), async (tx, principal) => {
+      await tx.updateTable('build').set({ label: 'after' }).where('shop_id', '=', principal.shopId).execute();
       throw new Error('refused');
     });
     await expect(failing).rejects.toThrow('refused');
@@ -69,7 +69,7 @@ describe('a transaction that finds its caller', () => {
 
 describe('a transaction that only reads', () => {
   test('can’t write: the server refuses it (SQLSTATE 25006)', async () => {
-    const writing = service.deps.db.inShop(
+    const writing = service.deps.db.shopTransaction(
       person.shopId,
       (tx) => tx.updateTable('build').set({ label: 'x' }).where('shop_id', '=', person.shopId).execute(),
       'read',
@@ -77,10 +77,10 @@ describe('a transaction that only reads', () => {
     await expect(writing).rejects.toMatchObject({ code: '25006' });
   });
 
-  test('asks the same question once; one that writes asks anew each time', async () => {
+  test('asks the same question once; one that writes asks again each time', async () => {
     const { buildId } = await openCall(service, person, 'first');
     const labels = (access: 'read' | 'write') =>
-      service.deps.db.inShop(
+      service.deps.db.shopTransaction(
         person.shopId,
         async (tx) => {
           const ask = () => tx.selectFrom('build').select('label').where('id', '=', buildId).execute();
@@ -97,7 +97,7 @@ describe('a transaction that only reads', () => {
   test('tells questions apart by what they ask for', async () => {
     const one = await openCall(service, person, 'one');
     const two = await openCall(service, person, 'two');
-    const found = await service.deps.db.inShop(
+    const found = await service.deps.db.shopTransaction(
       person.shopId,
       async (tx) => {
         const label = (id: string) =>
@@ -123,12 +123,12 @@ describe('a commit', () => {
 
   test('brings its notifications; a rollback brings none', async () => {
     const { client, payloads } = await heard();
-    const lost = service.deps.db.inShop(person.shopId, async (tx) => {
+    const lost = service.deps.db.shopTransaction(person.shopId, async (tx) => {
       notifyAtCommit(tx, 'bench_test', 'lost 1');
       throw new Error('refused');
     });
     await expect(lost).rejects.toThrow('refused');
-    await service.deps.db.inShop(person.shopId, async (tx) => {
+    await service.deps.db.shopTransaction(person.shopId, async (tx) => {
       notifyAtCommit(tx, 'bench_test', 'kept 1');
       notifyAtCommit(tx, 'bench_test', 'kept 2');
     });
@@ -138,14 +138,14 @@ describe('a commit', () => {
   });
 
   test('after an error that the work caught is told as failed: the server rolls back instead', async () => {
-    const caught = service.deps.db.inShop(person.shopId, async (tx) => {
+    const caught = service.deps.db.shopTransaction(person.shopId, async (tx) => {
       await sql`select 1 / 0`.execute(tx).catch(() => undefined);
     });
     await expect(caught).rejects.toThrow('rolled back instead of committed');
   });
 
   test('takes no notification that could say more than it should', async () => {
-    const sly = service.deps.db.inShop(person.shopId, async (tx) => {
+    const sly = service.deps.db.shopTransaction(person.shopId, async (tx) => {
       notifyAtCommit(tx, 'bench_test', "x'; drop table build; --");
     });
     await expect(sly).rejects.toThrow('not a plain notification');

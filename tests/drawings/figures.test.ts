@@ -45,7 +45,7 @@ describe('the figures on a drawing and in its table', () => {
     expect(drawing.desc).toContain('48.26 mm');
   });
 
-  it('a spring whose coils meet is drawn with its gap below nought', () => {
+  it('a spring whose coils meet is drawn with its gap below zero', () => {
     const drawing = draw('spring-load', { ...spring, netLift: '.8 in' });
     expect(drawing.svg).toContain('>−.050</text>');
   });

@@ -71,7 +71,7 @@ describe('valve and piston over the crank', () => {
     expect((Number(gap?.[2]) - Number(gap?.[1])) / perInch).toBeCloseTo(margin, 2);
   });
 
-  it('is drawn for any cam and any gap, below nought too', () => {
+  it('is drawn for any cam and any gap, below zero too', () => {
     fc.assert(
       fc.property(
         fc.double({ min: 0, max: 0.6, noNaN: true }),

@@ -69,7 +69,7 @@ describe('one valve, to scale', () => {
     expect(htmlFaults(`<svg>${drawn.svg}</svg>`)).toEqual([]);
   });
 
-  test('what is not known is left out, and overlap is drawn below nought', () => {
+  test('what is not known is left out, and overlap is drawn below zero', () => {
     const drawn = valveMargins({ installedHeight: 1.9, netLift: 0.8, solidHeight: 1.15 }, FOR);
     expect(drawn.svg).toContain('>−.050</text>');
     expect(drawn.desc).not.toMatch(/seal|piston/);

@@ -1,8 +1,8 @@
 import { sql } from 'kysely';
 import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
-import { signInLimits } from '../../server/access/sign-in-limits.ts';
 import { buildApp } from '../../server/app.ts';
+import { signInLimits } from '../../server/auth/sign-in-limits.ts';
 import { openDatabase, type Tx } from '../../server/database/database.ts';
 import { openCall, sendJson } from '../tools/call.ts';
 import { problemIn } from '../tools/problem.ts';
@@ -47,7 +47,7 @@ describe('E4: a transaction that the database gave up', () => {
     const bothHoldTheirFirst = meeting(2);
     const runs = { a: 0, b: 0 };
     const work = (who: 'a' | 'b', first: string, second: string) =>
-      service.deps.db.inShop(person.shopId, async (tx) => {
+      service.deps.db.shopTransaction(person.shopId, async (tx) => {
         runs[who] += 1;
         await sql`update build set label = label || ${who}::text where id = ${first}`.execute(tx);
         await bothHoldTheirFirst();
@@ -63,7 +63,7 @@ describe('E4: a transaction that the database gave up', () => {
   test('a real serialization failure (40001) each time: four tries in all, then 503, and nothing is kept', async () => {
     const [one] = await twoBuilds();
     let tries = 0;
-    const always = service.deps.db.inShop(person.shopId, async (tx) => {
+    const always = service.deps.db.shopTransaction(person.shopId, async (tx) => {
       tries += 1;
       await sql`set transaction isolation level repeatable read`.execute(tx);
       await tx.selectFrom('build').select('id').where('id', '=', one).execute();
@@ -79,7 +79,7 @@ describe('E4: a transaction that the database gave up', () => {
   test('failing once, it succeeds at the second try', async () => {
     const [one] = await twoBuilds();
     let tries = 0;
-    await service.deps.db.inShop(person.shopId, async (tx) => {
+    await service.deps.db.shopTransaction(person.shopId, async (tx) => {
       tries += 1;
       await sql`set transaction isolation level repeatable read`.execute(tx);
       await tx.selectFrom('build').select('id').where('id', '=', one).execute();
@@ -92,7 +92,7 @@ describe('E4: a transaction that the database gave up', () => {
 
   test('any other fault is not run again', async () => {
     let tries = 0;
-    const wrong = service.deps.db.inShop(person.shopId, async (tx) => {
+    const wrong = service.deps.db.shopTransaction(person.shopId, async (tx) => {
       tries += 1;
       await sql`select 1 / 0`.execute(tx);
     });
@@ -144,7 +144,7 @@ describe('E6: a full pool', () => {
   }, 60_000);
 
   test('a server that ends our connections between two statements is 503, and the process lives', async () => {
-    const killed = service.deps.db.inShop(person.shopId, async (tx) => {
+    const killed = service.deps.db.shopTransaction(person.shopId, async (tx) => {
       const { rows } = await sql<{ pid: number }>`select pg_backend_pid() as pid`.execute(tx);
       await service.database.asOwner('select pg_terminate_backend($1)', [rows[0]?.pid]);
       // Until the client has heard of it, and nobody waits for an answer of the server.

@@ -1,11 +1,9 @@
-import { chmod, chown, cp, mkdir, mkdtemp, stat } from 'node:fs/promises';
+import { chmod, chown, cp, mkdir, mkdtemp, rm, stat, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
-import { borrowedAccount } from '../../server/database/embedded/account.ts';
-import { binariesIn, nativeFolder } from '../../server/database/embedded/binaries.ts';
-import { reachableCopy } from '../../server/database/embedded/reachable-copy.ts';
-import { runsAs } from '../../server/database/embedded/run-program.ts';
+import { openDataFolder } from '../../server/database/embedded/data-folder.ts';
+import { findPrograms, runProgram } from '../../server/database/embedded/programs.ts';
 import { startEmbedded } from '../../server/database/embedded/start-embedded.ts';
 import {
   clusterOf,
@@ -25,14 +23,27 @@ const nobody = { uid: 65_534, gid: 65_534 };
 /** Only root can become another account, so these run as root alone; an ordinary user is the other tests' case. */
 const asRoot = test.runIf(isRoot);
 
-test('as root PostgreSQL runs as postgres, else as nobody, else the start says what is missing', () => {
+asRoot('root: PostgreSQL runs as postgres, else as nobody, else the start says what is missing', async () => {
   const root = 'root:x:0:0:root:/root:/bin/sh\n';
   const noOne = 'nobody:x:65534:65534::/:/sbin/nologin\n';
-  expect(borrowedAccount(`${root}${noOne}postgres:x:70:71::/:/bin/sh\n`)).toEqual({ uid: 70, gid: 71 });
-  expect(borrowedAccount(`${root}${noOne}`)).toEqual(nobody);
-  expect(() => borrowedAccount(root)).toThrow('Start the service as an ordinary user');
+  const open = async (accounts: string) => {
+    const folder = await dataFolder();
+    const passwd = path.join(folder, 'passwd');
+    await writeFile(passwd, accounts);
+    const { account, home } = await openDataFolder(folder, passwd);
+    const { uid, gid, mode } = await stat(home);
+    return { account, owner: { uid, gid }, mode: mode & 0o777 };
+  };
+  const postgres = { uid: 70, gid: 71 };
+  expect(await open(`${root}${noOne}postgres:x:70:71::/:/bin/sh\n`)).toEqual({
+    account: postgres,
+    owner: postgres,
+    mode: 0o700,
+  });
+  expect(await open(`${root}${noOne}`)).toMatchObject({ account: nobody, owner: nobody });
+  await expect(open(root)).rejects.toThrow('Start the service as an ordinary user');
   // An account called nobody that is root after all is no way out.
-  expect(() => borrowedAccount(`${root}nobody:x:0:0::/:/bin/sh\n`)).toThrow('Start the service');
+  await expect(open(`${root}nobody:x:0:0::/:/bin/sh\n`)).rejects.toThrow('Start the service');
 });
 
 asRoot(
@@ -65,20 +76,28 @@ asRoot(
     await chmod(folder, 0o755);
     const closed = path.join(folder, 'closed');
     await mkdir(closed, { mode: 0o700 });
-    await cp(path.dirname(await nativeFolder()), closed, { recursive: true, verbatimSymlinks: true });
+    const installed = path.resolve((await findPrograms(undefined)).postgres, '../../..');
+    await cp(installed, closed, { recursive: true, verbatimSymlinks: true });
     const native = path.join(closed, 'native');
-    expect(await runsAs(binariesIn(native).postgres, nobody)).toBe(false);
+    const version = (folder: string) =>
+      runProgram(path.join(folder, 'bin', 'postgres'), ['--version'], { ...nobody, cwd: '/' });
+    await expect(version(native)).rejects.toMatchObject({ code: 'EACCES' });
 
     // The first place is another account's: not trusted with programs.
     const foreign = path.join(folder, 'foreign');
     await mkdir(path.join(foreign, 'benchcall-postgresql'), { recursive: true });
     await chown(path.join(foreign, 'benchcall-postgresql'), nobody.uid, nobody.gid);
-    const copy = await reachableCopy(native, nobody, [foreign, folder]);
+    const programs = await findPrograms(nobody, native, [foreign, folder]);
+    const copy = path.resolve(programs.postgres, '../..');
     expect(copy.startsWith(path.join(folder, 'benchcall-postgresql'))).toBe(true);
-    expect(await runsAs(binariesIn(copy).postgres, nobody)).toBe(true);
+    expect((await version(copy)).stdout).toContain('PostgreSQL');
     const made = await stat(copy);
-    expect(await reachableCopy(native, nobody, [folder])).toBe(copy);
+    expect(await findPrograms(nobody, native, [folder])).toEqual(programs);
     expect((await stat(copy)).ino).toBe(made.ino);
+    // One that somebody tidied up in is made again, whole.
+    await rm(path.join(copy, 'share'), { recursive: true });
+    expect(await findPrograms(nobody, native, [folder])).toEqual(programs);
+    expect((await stat(path.join(copy, 'share'))).isDirectory()).toBe(true);
   },
   40_000,
 );

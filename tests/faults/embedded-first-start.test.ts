@@ -2,9 +2,9 @@ import { once } from 'node:events';
 import { readdir } from 'node:fs/promises';
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { until } from '../../server/database/embedded/pause.ts';
+import { ifPresent } from '../../server/database/embedded/data-folder.ts';
+import { waitUntil } from '../../server/database/embedded/server-process.ts';
 import { startEmbedded } from '../../server/database/embedded/start-embedded.ts';
-import { ifPresent } from '../../server/database/embedded/system-error.ts';
 import { dataFolder, query } from '../tools/embedded-bench.ts';
 import { forkHolder } from '../tools/embedded-holder.ts';
 
@@ -28,7 +28,7 @@ async function initdbIsAtWork(dataDir: string): Promise<boolean> {
 test('a first start killed half way through is begun again by the next one', async () => {
   const dataDir = await dataFolder();
   const first = forkHolder(dataDir);
-  expect(await until(() => initdbIsAtWork(dataDir), 20_000)).toBe(true);
+  expect(await waitUntil(() => initdbIsAtWork(dataDir), 20_000)).toBe(true);
   const ended = once(first, 'exit');
   process.kill(-(first.pid ?? Number.NaN), 'SIGKILL');
   await ended;

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { until } from '../../server/database/embedded/pause.ts';
-import { isRunning } from '../../server/database/embedded/processes.ts';
+import { waitUntil } from '../../server/database/embedded/server-process.ts';
 import { startEmbedded } from '../../server/database/embedded/start-embedded.ts';
 import {
   dataFolder,
+  isRunning,
   killServer,
   postmasterPid,
   query,
@@ -21,14 +21,16 @@ test('PostgreSQL killed below a running service comes back on the same port with
   const server = await startEmbedded({ dataDir, log: (message) => said.push(message) });
   await writeReading(server.ownerUrl, '.482');
   const killed = await killServer(dataDir);
-  const back = await until(() => query(server.ownerUrl, 'SELECT 1').then(Boolean, () => false), 60_000);
+  const back = await waitUntil(() => query(server.ownerUrl, 'SELECT 1').then(Boolean, () => false), 60_000);
   expect(back).toBe(true);
   expect(await readings(server.ownerUrl)).toEqual(['.482']);
   expect(await postmasterPid(dataDir)).not.toBe(killed);
   expect(said).toContain('The connection to the database server broke: looking after it.');
   // Once is no proof that the new server is watched too.
   await killServer(dataDir);
-  expect(await until(() => query(server.ownerUrl, 'SELECT 1').then(Boolean, () => false), 60_000)).toBe(true);
+  expect(await waitUntil(() => query(server.ownerUrl, 'SELECT 1').then(Boolean, () => false), 60_000)).toBe(
+    true,
+  );
   const last = await postmasterPid(dataDir);
   await server.stop();
   expect(await isRunning(last)).toBe(false);
@@ -50,7 +52,9 @@ test('a killed service leaves its server, and the next start takes it over and w
   expect(await readings(next.ownerUrl)).toEqual(['.519']);
   // The adopted server is no child of this process; it is brought back all the same.
   await killServer(dataDir);
-  expect(await until(() => query(next.ownerUrl, 'SELECT 1').then(Boolean, () => false), 60_000)).toBe(true);
+  expect(await waitUntil(() => query(next.ownerUrl, 'SELECT 1').then(Boolean, () => false), 60_000)).toBe(
+    true,
+  );
   const last = await postmasterPid(dataDir);
   await next.stop();
   expect(await isRunning(last)).toBe(false);
@@ -68,7 +72,7 @@ test('service and PostgreSQL killed together, in the middle of a long statement,
   const broke = expect(busy).rejects.toThrow();
   const active =
     "SELECT 1 FROM pg_stat_activity WHERE state = 'active' AND query LIKE 'INSERT INTO bench%series%'";
-  expect(await until(async () => (await query(service.ownerUrl, active)).length > 0, 5_000)).toBe(true);
+  expect(await waitUntil(async () => (await query(service.ownerUrl, active)).length > 0, 5_000)).toBe(true);
   await service.kill();
   await killServer(dataDir);
   const next = await startEmbedded({ dataDir, log: quiet });

@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
-import { isRunning } from '../../server/database/embedded/processes.ts';
-import { dataFolder, postmasterPid, readings, writeReading } from '../tools/embedded-bench.ts';
+import { dataFolder, isRunning, postmasterPid, readings, writeReading } from '../tools/embedded-bench.ts';
 import { startHolder } from '../tools/embedded-holder.ts';
 
 test('two services started at once on a new folder share one server, and the last to end stops it', async () => {

@@ -33,7 +33,7 @@ describe('constants', () => {
     }
   });
 
-  test('d2 and d3 of every size agree with the range’s distribution, integrated anew (second route)', () => {
+  test('d2 and d3 of every size agree with the range’s distribution, integrated again (second route)', () => {
     for (let size = 2; size <= 25; size += 1) {
       const { d2, d3 } = rangeOfNormal(size);
       expect(Math.abs(controlConstants(size).d2 - d2)).toBeLessThan(2e-6);

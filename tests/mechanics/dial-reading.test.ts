@@ -33,13 +33,13 @@ describe('turns and needle (common practice, no published source)', () => {
     expect(Math.abs(number({ ...body, runs: 'anticlockwise' }, 'reading') - 0.418)).toBeGreaterThan(0.05);
   });
 
-  test('a hand on nought stands at nought whichever way it runs', () => {
+  test('a hand on zero stands at zero whichever way it runs', () => {
     for (const runs of ['clockwise', 'anticlockwise']) {
       expect(number({ ...body, needle: inches(0), runs }, 'needleAngle')).toBe(0);
     }
   });
 
-  test('a start is taken off; the travel counts from nought turns', () => {
+  test('a start is taken off; the travel counts from zero turns', () => {
     // Preload .100: from one turn to five turns and eighty-two is .482, and .418 of an inch is left.
     const preloaded = { ...body, turns: 5, start: { turns: 1, needle: inches(0) } };
     expectNear(number(preloaded, 'reading'), 0.482);
@@ -92,7 +92,7 @@ describe('what no dial shows', () => {
     ['a needle of a whole turn', { needle: inches(0.1) }, ['/needle impossible-input']],
     ['the same in thousandths', { needle: { value: 100, unit: 'thou' } }, ['/needle impossible-input']],
     ['part of a turn among the turns', { turns: 4.5 }, ['/turns out-of-range']],
-    ['turns below nought', { turns: -1 }, ['/turns out-of-range']],
+    ['turns below zero', { turns: -1 }, ['/turns out-of-range']],
     ['a reading past the travel', { turns: 12 }, ['/travel impossible-input', '/turns impossible-input']],
     ['a start past the reading', { start: { turns: 5, needle: inches(0) } }, ['/start impossible-input']],
     [

@@ -85,7 +85,7 @@ describe('lash hot and cold', () => {
     expectNear(number({ ...body, temperatureRise: celsius(0) }, 'coldLash'), 0.02);
   });
 
-  test('a cold setting below nought is told and warned of, not cut off', () => {
+  test('a cold setting below zero is told and warned of, not cut off', () => {
     const tight = { ...body, hotLash: inches(0.005) };
     expect(number(tight, 'coldLash')).toBeLessThan(-0.002);
     expect(run(tight).cautions.join()).toContain('held open');

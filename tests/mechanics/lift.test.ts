@@ -65,7 +65,7 @@ describe('valve lift', () => {
   });
 });
 
-test('a ratio of nought or less, or over 100, is refused', () => {
+test('a ratio of zero or less, or over 100, is refused', () => {
   expect(faults({ ...body, ratio: 0 })).toEqual(['/ratio out-of-range']);
   expect(faults({ ...body, ratio: -1.6 })).toEqual(['/ratio out-of-range']);
   expect(faults({ ...body, ratio: 100.1 })).toEqual(['/ratio impossible-input']);

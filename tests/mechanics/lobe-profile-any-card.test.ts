@@ -55,7 +55,7 @@ describe('any card', () => {
     );
   });
 
-  test('falls steadily from the nose, with a continuous slope that is nought at nose and seat', () => {
+  test('falls steadily from the nose, with a continuous slope that is zero at nose and seat', () => {
     fc.assert(
       fc.property(cards, (card) => {
         const step = 0.25;

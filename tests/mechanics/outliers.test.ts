@@ -44,7 +44,7 @@ describe('NIST/SEMATECH e-Handbook, 1.3.5.17.1: eight masses, 245.57 stands out'
   });
 });
 
-describe('sixteen valves, one of them 1.531 (reckoned apart)', () => {
+describe('sixteen valves, one of them 1.531 (calculated apart)', () => {
   test('by the median 10.45475 and −1.34900; Grubbs 3.612293 past 2.585676', () => {
     const median = { values: SIXTEEN, method: 'median-mad' };
     expectNear(number(median, 'scores.7'), 10.45475, 1e-7);
@@ -71,7 +71,7 @@ test.each([
   },
 );
 
-test('with more than half alike the mean distance stands in for a MAD of nought: 6.383, by hand', () => {
+test('with more than half alike the mean distance stands in for a MAD of zero: 6.383, by hand', () => {
   const alike = { values: [1.5, 1.5, 1.5, 1.5, 1.56, 1.5, 1.5, 1.5], method: 'median-mad' };
   expectNear(number(alike, 'scores.4'), 0.06 / (1.253314 * 0.0075), 1e-9);
   expect(flagged(alike)).toEqual([4]);

@@ -54,7 +54,7 @@ describe('Heywood (1988), equations 2.4 and 2.5, independent evaluation to nine 
     });
   });
 
-  test('nought at the top, even about it, the same a turn on', () => {
+  test('zero at the top, even about it, the same a turn on', () => {
     const drops = numbers(body(3.48, 5.7, [0, 37, -37, 397, -323, 1117]), 'drops');
     expect(drops[0]).toBe(0);
     for (const drop of drops.slice(2)) expectNear(drop, drops[1] ?? 0, 1e-12);

@@ -40,7 +40,7 @@ describe('pushrod and pivot load', () => {
     );
   });
 
-  test('a ratio of nought is refused', () => {
+  test('a ratio of zero is refused', () => {
     expect(faults({ ...body, ratio: 0 })).toEqual(['/ratio out-of-range']);
   });
 });

@@ -34,7 +34,7 @@ function budgetOf(given: unknown): Line[] {
   }));
 }
 
-describe('ratio of two lifts, reckoned apart from this code', () => {
+describe('ratio of two lifts, calculated apart from this code', () => {
   test('(i) five passes each, graduation .0005, limits ±.001: 1.5, u .003086894, ν 35960, U .006050', () => {
     expectNear(number(body, 'ratio'), 1.5);
     expectNear(number(body, 'standardUncertainty'), 0.003086894, 2e-7);

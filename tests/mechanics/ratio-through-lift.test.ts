@@ -19,7 +19,7 @@ const pairs = lobes.map((lobe, index) => station(lobe, valves[index] ?? 0));
 const body = { pairs, readingUncertainty: inches(0.0015) };
 
 describe('a light pass', () => {
-  test('slope 1.49948571 without weights (reckoned apart); the lash left in is what the line lacks at nought', () => {
+  test('slope 1.49948571 without weights (calculated apart); the lash left in is what the line lacks at zero', () => {
     expectNear(number(body, 'ratio.value'), 1.49948571, 1e-8);
     // Mean of V less slope times mean of L, both from the table.
     expectNear(number(body, 'lashLeftIn.value'), 1.49948571 * 0.225 - 1.9839 / 6, 1e-6);
@@ -46,7 +46,7 @@ describe('a light pass', () => {
     expectNear(number(body, 'correlations.1.0'), 0.225 / Math.sqrt(meanSquare));
   });
 
-  test('residuals add up to nought; steps are told; give is not', () => {
+  test('residuals add up to zero; steps are told; give is not', () => {
     const residuals = lobes.map((_, index) => number(body, `residuals.${index}`));
     expect(Math.abs(residuals.reduce((sum, each) => sum + each, 0))).toBeLessThan(1e-15);
     expectNear(number(body, 'segmentRatios.0'), 0.0749 / 0.05);
@@ -56,7 +56,7 @@ describe('a light pass', () => {
     expect(run(body).result).toMatchObject({ identifiable: ['ratio', 'lashLeftIn'] });
   });
 
-  test('a line that starts above nought has a negative lash', () => {
+  test('a line that starts above zero has a negative lash', () => {
     const above = lobes.map((lobe) => station(lobe, 1.5 * lobe + 0.003));
     expectNear(number({ ...body, pairs: above }, 'lashLeftIn.value'), -0.003, 1e-9);
   });
@@ -86,7 +86,7 @@ describe('a second pass under the running spring', () => {
     expect(run(both).result).toMatchObject({ identifiable: ['ratio', 'lashLeftIn', 'compliance'] });
   });
 
-  test('at .350 with nothing left in: .543980 in under 130 lbf and 350 lbf/in (reckoned by two routes)', () => {
+  test('at .350 with nothing left in: .543980 in under 130 lbf and 350 lbf/in (calculated by two routes)', () => {
     const both = bothPasses(1.6, 0, 5e-5, lobes);
     expectNear(both.secondPass.pairs.at(-1)?.valveLift.value ?? 0, 0.54398, 1e-6);
     expectNear(number(both, 'compliance.value'), 5e-5, 1e-8);

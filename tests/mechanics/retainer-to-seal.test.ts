@@ -27,13 +27,13 @@ describe('retainer to seal', () => {
     expect(verdict({ limit: inches(limit), uncertainty: inches(uncertainty) })).toBe(wanted);
   });
 
-  test('a retainer that would crush the seal leaves a negative margin, a touching one nought at the seat', () => {
+  test('a retainer that would crush the seal leaves a negative margin, a touching one zero at the seat', () => {
     expectNear(number({ ...body, netLift: inches(0.7) }, 'margin'), -0.05);
     expectNear(number({ ...body, closedDistance: inches(0) }, 'margin'), -0.56);
     expect(verdict({ netLift: inches(0.7) })).toBe('short');
   });
 
-  test('a lift of nought or less can’t be', () => {
+  test('a lift of zero or less can’t be', () => {
     expect(faults({ ...body, netLift: inches(0) })).toEqual(['/netLift impossible-input']);
   });
 

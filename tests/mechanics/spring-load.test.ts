@@ -102,7 +102,7 @@ describe('what can’t be', () => {
     ]);
   });
 
-  test('a lift of nought or less', () => {
+  test('a lift of zero or less', () => {
     expect(faults({ ...body, netLift: inches(0) })).toEqual(['/netLift impossible-input']);
     expect(faults({ ...body, netLift: inches(-0.5) })).toEqual(['/netLift impossible-input']);
   });

@@ -43,7 +43,7 @@ describe('nested springs', () => {
     expect(number({ ...bhandari, springs: [outer, outer] }, 'limiting')).toBe(0);
   });
 
-  test('a spring loose on the seat carries nought there, takes up load later, and is warned of', () => {
+  test('a spring loose on the seat carries zero there, takes up load later, and is warned of', () => {
     const [outer, inner] = bhandari.springs;
     const loose = { ...bhandari, springs: [outer, { ...inner, freeLength: mm(73) }] };
     const answer = run(loose, 'metric');

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { changedFields, mergeSpec } from '../../server/builds/pages/merge-spec.ts';
-import { specText } from '../../server/builds/pages/spec-texts.ts';
-import { said } from '../../server/calls/pages/tape-words.ts';
-import { answerOf, questionKey } from '../../server/readings/pages/answered.ts';
-import { runsAt, turnsOf } from '../../server/readings/pages/dial-view.ts';
-import { verdictOf } from '../../server/readings/pages/ratio-answer.ts';
-import { nominalText, ratioFigure } from '../../server/readings/pages/ratio-words.ts';
+import { answerOf, questionKey } from '../../server/call/answered.ts';
+import { nominalText, ratioFigure } from '../../server/call/ratio-text.ts';
+import { changedFields, mergeSpec } from '../../server/call/spec/merge-spec.ts';
+import { specText } from '../../server/call/spec/spec-texts.ts';
+import { tapeText } from '../../server/call-pages/tape-text.ts';
+import { runsAt, turnsOf } from '../../server/steps/ratio/dial-view.ts';
+import { verdictOf } from '../../server/steps/ratio/ratio-answer.ts';
 import { buildSpec } from '../../shared/schemas/build-spec.ts';
 
 const spec = buildSpec.parse({
@@ -155,12 +155,12 @@ describe('the tape says', () => {
     ],
     ['something-new', {}, 'note', 'something new'],
   ] as const)('%s', (kind, data, line, text) => {
-    const words = said({ kind, data });
+    const words = tapeText({ kind, data });
     expect(words.kind).toBe(line);
     expect(words.text).toContain(text);
   });
   it('nothing is copied from one mark to another', () => {
-    const { text } = said({
+    const { text } = tapeText({
       kind: 'arm-added',
       data: { name: 'A', ratioStamp: '', otherNumber: '', boxLabel: '1.75' },
     });

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { demoCatalogueFile } from '../../server/catalogue/demo.ts';
+import { demoCatalogueFile } from '../../server/records/catalogue/demo.ts';
 import { openCall, sendJson } from '../tools/call.ts';
 import { htmlFaults } from '../tools/html-faults.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
@@ -196,8 +196,12 @@ describe('the step', () => {
     const after = await see(`/calls/${callId}/steps/identify`);
     expect(text(after.body)).toContain('struck out: jaws cocked.');
     expect(text(after.body)).toContain('in place of .4355 in');
-    const again = await post(`${href}/correct`, { form: 'correct-part', act: 'strike', reason: 'once more' });
-    expect(again.statusCode).toBe(422);
-    expect(text(again.body)).toContain('has been replaced already');
+    const rejected = await post(`${href}/correct`, {
+      form: 'correct-part',
+      act: 'strike',
+      reason: 'once more',
+    });
+    expect(rejected.statusCode).toBe(422);
+    expect(text(rejected.body)).toContain('has been replaced already');
   });
 });

@@ -52,7 +52,7 @@ const read = (html: string) =>
     .replace(/<svg[\s\S]*?<\/svg>/g, ' ')
     .replace(/<[^>]+>/g, ' ')
     .replace(/\s+/g, ' ');
-/** What stands in a field of the page. */
+/** On record in a field of the page. */
 const inField = (html: string, name: string) =>
   new RegExp(`name="${name}"[^>]*value="([^"]*)"`).exec(html)?.[1];
 

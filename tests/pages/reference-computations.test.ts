@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { bodyOf } from '../../server/reference/form/body-of.ts';
-import type { controlsOf } from '../../server/reference/form/controls-of.ts';
+import { bodyOf } from '../../server/compute-forms/form/body-of.ts';
+import type { controlsOf } from '../../server/compute-forms/form/controls-of.ts';
 import { HOSTILE } from '../../views/parts/part.ts';
 import { answerOn, faultsOf, known, names, plain, referencePages } from '../tools/reference-pages.ts';
 

@@ -24,8 +24,8 @@ describe('what is typed', () => {
   it('can be sent in the address, so that an answer has one', async () => {
     const { html } = await post('lift', lift);
     const link = /<a href="(\/reference\/lift\?[^"#]+)#answer">/.exec(html)?.[1];
-    const again = await get(plain(link ?? 'missing'));
-    expect(answerOn(again.html)).toEqual(answerOn(html));
+    const rejected = await get(plain(link ?? 'missing'));
+    expect(answerOn(rejected.html)).toEqual(answerOn(html));
   });
 
   it('stays where it was, with the fault at its field, in the summary, and with what came', async () => {

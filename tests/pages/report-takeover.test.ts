@@ -42,7 +42,7 @@ describe('the takeover card', () => {
     ['limits in force', 'coil bind, each spring .060 in'],
     ['open promises with owner and date', 'Look up a longer spring Sal Reed, by 2027-02-03'],
     ['for this kind of call: which gaps are measured', /measured: [^;]*rocker to retainer/],
-    ['and which are reckoned', /reckoned: [^;]*room to coil bind/],
+    ['and which are calculated', /calculated: [^;]*room to coil bind/],
   ])('holds %s', async (_, words) => {
     const page = await see('takeover');
     expect(htmlFaults(page.body)).toEqual([]);

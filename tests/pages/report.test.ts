@@ -50,10 +50,10 @@ describe('the report of a whole call', () => {
     ['what the swap decides', 'The difference went with the arm'],
     ['a reading between two gauges', '.024 to .028'],
     [
-      'coil bind, before and after, reckoned',
-      /Room to coil bind \.065 ± \S+ reckoned \.030 ± \S+ reckoned, \.030 under \.060 short/,
+      'coil bind, before and after, calculated',
+      /Room to coil bind \.065 ± \S+ calculated \.030 ± \S+ calculated, \.030 under \.060 short/,
     ],
-    ['retainer to seal', /Retainer to seal \S+ ± \S+ reckoned \.140 ±/],
+    ['retainer to seal', /Retainer to seal \S+ ± \S+ calculated \.140 ±/],
     ['a measured gap', /Anything to the cover \.100 ± \S+ measured, \.040 over \.060/],
     ['what a gap still lacks', /Piston to valve .{0,20}not yet lacks [a-z]/],
     ['limits with their source', 'Coil bind, each spring .060 in'],

@@ -205,9 +205,9 @@ describe('the per-valve sheet', () => {
       reason: 'read again',
     });
     expect(done.statusCode).toBe(303);
-    const again = await post(url, { form: 'correct-sheet', act: 'strike', reason: 'twice' });
-    expect(again.statusCode).toBe(422);
-    expect(text(again.body)).toContain('has been replaced already');
+    const rejected = await post(url, { form: 'correct-sheet', act: 'strike', reason: 'twice' });
+    expect(rejected.statusCode).toBe(422);
+    expect(text(rejected.body)).toContain('has been replaced already');
   });
 });
 

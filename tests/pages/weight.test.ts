@@ -1,7 +1,7 @@
 import { request } from 'node:http';
 import { brotliDecompressSync, gunzipSync, gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { acceptsCoding } from '../../server/pages/accepted-coding.ts';
+import { acceptsCoding } from '../../server/web/pages/accepted-coding.ts';
 import { liveCall } from '../tools/live-call.ts';
 import { type TestService, testService } from '../tools/service.ts';
 

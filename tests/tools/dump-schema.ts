@@ -4,7 +4,7 @@ import { ensureServiceRole } from '../../server/database/service-role.ts';
 import { describeSchema } from './describe-schema.ts';
 import { startThrowaway } from './throwaway-postgres.ts';
 
-/** Writes migrations/schema.sql anew; a test compares it, so that each migration shows its effect in review. */
+/** Writes migrations/schema.sql again; a test compares it, so that each migration shows its effect in review. */
 const server = await startThrowaway();
 try {
   await ensureServiceRole(server.ownerUrl);

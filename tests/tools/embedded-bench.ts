@@ -3,9 +3,9 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import pg from 'pg';
 import { onTestFinished } from 'vitest';
-import { until } from '../../server/database/embedded/pause.ts';
-import { isRunning } from '../../server/database/embedded/processes.ts';
+import { waitUntil } from '../../server/database/embedded/server-process.ts';
 import { discard } from './throwaway-postgres.ts';
+import { watch } from './watchdog.ts';
 
 /** What the tests of the embedded PostgreSQL share. */
 
@@ -14,6 +14,7 @@ export const isRoot = process.getuid?.() === 0;
 /** An empty data folder, cleared away with its server after the test. */
 export async function dataFolder(): Promise<string> {
   const folder = await mkdtemp(path.join(tmpdir(), 'benchcall-embedded-'));
+  watch(`folder ${folder}`);
   onTestFinished(() => discard(folder));
   return folder;
 }
@@ -48,8 +49,14 @@ export async function postmasterPid(dataDir: string): Promise<number> {
   return Number.parseInt(text, 10);
 }
 
+/** A pid whose process still runs; one that has ended and waits for its parent to notice does not. */
+export async function isRunning(pid: number): Promise<boolean> {
+  const line = await readFile(`/proc/${pid}/stat`, 'utf8').catch(() => '');
+  return line !== '' && !/\) [ZX] /.test(line);
+}
+
 export async function waitUntilGone(pid: number): Promise<void> {
-  if (!(await until(async () => !(await isRunning(pid)), 10_000)))
+  if (!(await waitUntil(async () => !(await isRunning(pid)), 10_000)))
     throw new Error(`Process ${pid} still runs.`);
 }
 

@@ -2,6 +2,7 @@ import { type ChildProcess, fork } from 'node:child_process';
 import { once } from 'node:events';
 import { fileURLToPath } from 'node:url';
 import { z } from 'zod';
+import { forget, watch } from './watchdog.ts';
 
 const Said = z.union([
   z.object({ ownerUrl: z.string(), adopted: z.boolean() }),
@@ -20,11 +21,15 @@ export interface Holder {
 
 /** Starts a process in a process group of its own that holds the embedded PostgreSQL of this folder. */
 export function forkHolder(dataDir: string, account: { uid?: number; gid?: number } = {}): ChildProcess {
-  return fork(fileURLToPath(new URL('hold-embedded.ts', import.meta.url)), [dataDir], {
+  const child = fork(fileURLToPath(new URL('hold-embedded.ts', import.meta.url)), [dataDir], {
     execArgv: ['--import', 'tsx'],
     detached: true,
     ...account,
   });
+  const entry = `process ${child.pid ?? Number.NaN}` as const;
+  watch(entry);
+  child.once('exit', () => forget(entry));
+  return child;
 }
 
 /** The same, once it has its server. */

@@ -1,4 +1,4 @@
-/** What stands at a path of a JSON answer. */
+/** On record at a path of a JSON answer. */
 export function at(json: unknown, ...path: (string | number)[]): unknown {
   let here: unknown = json;
   for (const key of path) {

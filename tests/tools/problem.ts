@@ -1,6 +1,6 @@
 import { expect } from 'vitest';
 import { z } from 'zod';
-import { problemSchema } from '../../server/http/api-schemas.ts';
+import { problemSchema } from '../../server/web/api-schemas.ts';
 
 export type Told = z.output<typeof problemSchema>;
 

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll } from 'vitest';
 import { loadComputations } from '../../server/compute/registry.ts';
-import { controlsOf } from '../../server/reference/form/controls-of.ts';
-import { typedOf } from '../../server/reference/form/typed-of.ts';
+import { controlsOf } from '../../server/compute-forms/form/controls-of.ts';
+import { typedOf } from '../../server/compute-forms/form/typed-of.ts';
 import { htmlFaults } from './html-faults.ts';
 import type { Asked } from './http.ts';
 import { type TestService, testService } from './service.ts';

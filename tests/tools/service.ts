@@ -1,17 +1,17 @@
 import type { FastifyInstance } from 'fastify';
-import type { Role } from '../../server/access/caller.ts';
-import { hashPassword } from '../../server/access/passwords.ts';
-import { emailKey, newSecret } from '../../server/access/secrets.ts';
-import { signInLimits } from '../../server/access/sign-in-limits.ts';
 import { buildApp } from '../../server/app.ts';
+import { computeLimits } from '../../server/auth/compute-limits.ts';
+import { hashPassword } from '../../server/auth/passwords.ts';
+import type { Role } from '../../server/auth/principal.ts';
+import { emailKey, newSecret } from '../../server/auth/secrets.ts';
+import { signInLimits } from '../../server/auth/sign-in-limits.ts';
 import { loadComputations } from '../../server/compute/registry.ts';
 import { type Config, readConfig } from '../../server/config/config.ts';
 import { openDatabase } from '../../server/database/database.ts';
 import { migrationNames } from '../../server/database/migrate.ts';
-import type { Deps } from '../../server/deps.ts';
-import { computeLimits } from '../../server/http/compute-limits.ts';
-import { openHub } from '../../server/live/hub.ts';
-import { loadAssets } from '../../server/pages/assets.ts';
+import { openHub } from '../../server/events/hub.ts';
+import type { Deps } from '../../server/web/deps.ts';
+import { loadAssets } from '../../server/web/pages/assets.ts';
 import { createViews } from '../../views/engine.ts';
 import { type Answered, type Asked, addressOf, ask } from './http.ts';
 import { type TestDatabase, testDatabase } from './test-database.ts';
@@ -117,7 +117,7 @@ export async function testService(
       const email = `${crypto.randomUUID()}@test.invalid`;
       const hash = await passwordHash;
       const { secret, hash: tokenHash } = newSecret('session');
-      const staffId = await database.db.inShop(shopId, async (tx) => {
+      const staffId = await database.db.shopTransaction(shopId, async (tx) => {
         if (options.shopId === undefined)
           await tx
             .insertInto('shop')

@@ -2,6 +2,7 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { createServer } from 'node:net';
 import { fileURLToPath } from 'node:url';
+import { forget, watch } from './watchdog.ts';
 
 /** The service as its own process, as an operator starts it. */
 export interface Spawned {
@@ -34,6 +35,9 @@ export async function spawnService(environment: Record<string, string>): Promise
     env: { ...outer, NODE_ENV: 'development', HOST: '127.0.0.1', PORT: '0', ...environment },
     stdio: ['ignore', 'pipe', 'pipe'],
   });
+  const entry = `process ${child.pid ?? Number.NaN}` as const;
+  watch(entry);
+  child.once('exit', () => forget(entry));
   let text = '';
   const base = await new Promise<string>((resolve, reject) => {
     const hear = (part: Buffer) => {

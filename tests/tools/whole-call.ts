@@ -1,5 +1,5 @@
 import sharp from 'sharp';
-import { demoCatalogueFile } from '../../server/catalogue/demo.ts';
+import { demoCatalogueFile } from '../../server/records/catalogue/demo.ts';
 import { METHOD, sendJson } from './call.ts';
 import type { Person, TestService } from './service.ts';
 

@@ -12,7 +12,7 @@ function act(target: HTMLElement): void {
 }
 
 /**
- * Single keys do what stands beside them. Not while somebody types, not with another key held, and not where
+ * Single keys do what the button beside them says. Not while somebody types, not with another key held, and not where
  * they are turned off (WCAG 2.2, 2.1.4); the bench, which has no account to turn them off in, has none. Escape leaves a field, so that a key can be used after typing.
  */
 export function listenToKeys(): void {

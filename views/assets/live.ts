@@ -18,7 +18,7 @@ function say(text: string): void {
 export function keepLive(): void {
   const main = document.querySelector<HTMLElement>('main[data-live]');
   if (main === null) return;
-  /** Set where this page answers a form: only what stands beside the form is then brought up to date. */
+  /** Set where this page answers a form: only what is beside the form is then brought up to date. */
   const beside = main.dataset.beside;
   const self = main.dataset.self ?? '';
   let fetching = false;

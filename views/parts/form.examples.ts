@@ -1,9 +1,9 @@
 import type { ButtonData } from './button.examples.ts';
-import type { Part, Slot } from './part.ts';
+import type { Component, Part } from './part.ts';
 import { HOSTILE, LONG } from './part.ts';
 
 export interface FormGroup {
-  readonly slots: readonly Slot[];
+  readonly slots: readonly Component[];
   readonly legend?: string;
   readonly hint?: string;
   /** Short fields side by side where there is room. */
@@ -24,10 +24,10 @@ export interface FormData {
   readonly upload?: boolean;
   /** Either groups, or slots for a form without them. */
   readonly groups?: readonly FormGroup[];
-  readonly slots?: readonly Slot[];
+  readonly slots?: readonly Component[];
 }
 
-const lift = (id: string, label: string): Slot => ({
+const lift = (id: string, label: string): Component => ({
   template: '/parts/field',
   data: { id, label, unit: 'in', echo: '' },
 });

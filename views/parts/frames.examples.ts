@@ -7,7 +7,7 @@ import { gapBar } from './gap-bar.examples.ts';
 import { hold } from './hold.examples.ts';
 import { missingOnCall } from './missing.examples.ts';
 import { notice } from './notice.examples.ts';
-import type { Part, Slot } from './part.ts';
+import type { Component, Part } from './part.ts';
 import { question } from './question.examples.ts';
 import { result } from './result.examples.ts';
 import { stepHeader } from './step-header.examples.ts';
@@ -15,14 +15,17 @@ import { table } from './table.examples.ts';
 import { tapeLines } from './tape-line.examples.ts';
 
 /** The nth example of a part, to be set into a frame. */
-function example(part: Part<object>, index: number): Slot {
+function example(part: Part<object>, index: number): Component {
   const found = part.examples[index];
   if (!found)
     throw new RangeError(`Part ${part.name} has ${part.examples.length} examples, asked for ${index}`);
   return { template: part.template, data: found.data };
 }
 
-const keep: Slot = { template: '/parts/button', data: { label: 'Keep reading', kind: 'primary', key: 'k' } };
+const keep: Component = {
+  template: '/parts/button',
+  data: { label: 'Keep reading', kind: 'primary', key: 'k' },
+};
 const tape = { id: 'tape', lines: tapeLines };
 
 const desk: DeskFrame = {

@@ -1,21 +1,21 @@
 import type { FactsData } from './facts.examples.ts';
 import type { HoldData } from './hold.examples.ts';
 import type { MissingData } from './missing.examples.ts';
-import type { Slot } from './part.ts';
+import type { Component } from './part.ts';
 import type { TapeData } from './tape.examples.ts';
 
 /** `/parts/frame-desk`: missing, step and tape beside one another. */
 export interface DeskFrame {
   readonly hold?: HoldData;
   readonly missing: MissingData;
-  readonly step: readonly Slot[];
+  readonly step: readonly Component[];
   readonly tape: TapeData;
 }
 
 /** `/parts/frame-builder`: one step, the tape one tap away. */
 export interface BuilderFrame {
   readonly hold?: HoldData;
-  readonly step: readonly Slot[];
+  readonly step: readonly Component[];
   readonly tape: TapeData;
 }
 
@@ -23,7 +23,7 @@ export interface BuilderFrame {
 export interface ReportFrame {
   readonly title: string;
   readonly facts: FactsData['items'];
-  readonly sections: readonly Slot[];
+  readonly sections: readonly Component[];
   readonly tape?: TapeData;
 }
 
@@ -31,5 +31,5 @@ export interface ReportFrame {
 export interface PlainFrame {
   readonly title: string;
   readonly intro?: string;
-  readonly sections: readonly Slot[];
+  readonly sections: readonly Component[];
 }

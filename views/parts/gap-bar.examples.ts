@@ -8,11 +8,11 @@ export interface GapBarData {
   /** The gap as it is read out, `.041 ± .006` or `.024 to .028`. */
   readonly text: string;
   readonly unit: string;
-  readonly basis: 'measured' | 'reckoned';
+  readonly basis: 'measured' | 'calculated';
   readonly verdict: GapWord;
   /** Left out for a reading between two gauges: then there is no best value to draw. */
   readonly value?: number;
-  /** What stands under the point; goes with `value`. */
+  /** What is under the point; goes with `value`. */
   readonly pointText?: string;
   /** Left out when no gauge has found this end. */
   readonly low?: number;
@@ -51,7 +51,7 @@ export const gapBar: Part<GapBarData> = {
         label: 'Retainer to seal, intake',
         text: '.052 ± .010',
         unit: 'in',
-        basis: 'reckoned',
+        basis: 'calculated',
         verdict: 'close',
         value: 0.052,
         pointText: '.052',
@@ -67,7 +67,7 @@ export const gapBar: Part<GapBarData> = {
         label: 'Piston to valve, exhaust',
         text: '−.012 ± .008',
         unit: 'in',
-        basis: 'reckoned',
+        basis: 'calculated',
         verdict: 'short',
         value: -0.012,
         pointText: '−.012',
@@ -110,7 +110,7 @@ export const gapBar: Part<GapBarData> = {
         label: `${LONG} ${HOSTILE}`,
         text: HOSTILE,
         unit: '<b>in</b>',
-        basis: 'reckoned',
+        basis: 'calculated',
         verdict: 'close',
         value: 1,
         pointText: '<b>1</b>',

@@ -15,7 +15,7 @@ export interface Part<Data> {
 }
 
 /** A template with its data, where one part holds another. */
-export interface Slot {
+export interface Component {
   readonly template: string;
   readonly data: object;
 }

@@ -109,7 +109,7 @@ export const result: Part<ResultData> = {
         value: '.5484',
         spread: '.0021',
         unit: 'in',
-        basis: 'Reckoned from the light ratio and a lash of .018 in.',
+        basis: 'Calculated from the light ratio and a lash of .018 in.',
       },
     },
     {

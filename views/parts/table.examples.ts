@@ -65,8 +65,10 @@ export const table: Part<TableData> = {
           { label: 'Verdict' },
         ],
         rows: [
-          { cells: ['Coil bind', '.060', '.074', '.041', 'reckoned', { text: '', verdict: 'short' }] },
-          { cells: ['Retainer to seal', '.050', '.083', '.050', 'reckoned', { text: '', verdict: 'close' }] },
+          { cells: ['Coil bind', '.060', '.074', '.041', 'calculated', { text: '', verdict: 'short' }] },
+          {
+            cells: ['Retainer to seal', '.050', '.083', '.050', 'calculated', { text: '', verdict: 'close' }],
+          },
           { cells: ['Slot to stud', '.030', '.044', '.038', 'measured', { text: '', verdict: 'clear' }] },
         ],
       },

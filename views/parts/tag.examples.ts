@@ -9,10 +9,10 @@ export interface TagData {
 export const tag: Part<TagData> = {
   name: 'tag',
   title: 'Tag',
-  purpose: 'A word that belongs to what it stands beside: measured, reckoned, demo.',
+  purpose: 'A word that belongs to what it stands beside: measured, calculated, demo.',
   template: '/parts/tag',
   examples: [
-    { title: 'Plain', data: { text: 'reckoned' } },
+    { title: 'Plain', data: { text: 'calculated' } },
     { title: 'Strong', data: { text: 'Demo: invented data', strong: true } },
     { title: 'Hostile text', data: { text: HOSTILE } },
   ],

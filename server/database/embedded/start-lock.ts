@@ -3,9 +3,9 @@ import { once } from 'node:events';
 import { stat } from 'node:fs/promises';
 import { createServer, type Server } from 'node:net';
 import { setTimeout } from 'node:timers/promises';
-import type { Folders } from './folders.ts';
-import { LOOK_AGAIN_MS } from './pause.ts';
-import { hasCode } from './system-error.ts';
+import { codeOf } from '../busy.ts';
+
+const RETRY_MS = 40;
 
 /**
  * One process at a time starts, restarts or stops the server of a data folder.
@@ -14,14 +14,10 @@ import { hasCode } from './system-error.ts';
  * moment that process ends, kill -9 included, so it can't go stale the way a lock file does. The password in
  * the name keeps strangers from taking it first.
  */
-export async function withStartLock<T>(
-  folders: Folders,
-  password: string,
-  work: () => Promise<T>,
-): Promise<T> {
-  const { dev, ino } = await stat(folders.home);
+export async function withStartLock<T>(home: string, password: string, work: () => Promise<T>): Promise<T> {
+  const { dev, ino } = await stat(home);
   const name = createHash('sha256').update(`${dev} ${ino} ${password}`).digest('hex');
-  const lock = await take(`\0benchcall-${name}`);
+  const lock = await acquire(`\0benchcall-${name}`);
   try {
     return await work();
   } finally {
@@ -30,7 +26,7 @@ export async function withStartLock<T>(
   }
 }
 
-async function take(name: string): Promise<Server> {
+async function acquire(name: string): Promise<Server> {
   for (;;) {
     const server = createServer();
     try {
@@ -38,8 +34,8 @@ async function take(name: string): Promise<Server> {
       await once(server, 'listening');
       return server;
     } catch (error) {
-      if (!hasCode(error, 'EADDRINUSE')) throw error;
-      await setTimeout(LOOK_AGAIN_MS);
+      if (codeOf(error) !== 'EADDRINUSE') throw error;
+      await setTimeout(RETRY_MS);
     }
   }
 }

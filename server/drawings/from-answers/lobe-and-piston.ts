@@ -81,7 +81,7 @@ export const pistonToValve = draws(
     const along = floor === 'pocket' ? Math.cos(valveAngle) : 1 / Math.cos(valveAngle);
     const stations = curve.map(({ crankAngle, gap }) => {
       const piston = (closedGapAtTdc + dropAt(crank, crankAngle * DEG) * along) / IN;
-      // Valve and gap together reach the piston; a valve that is shut stands at nought.
+      // Valve and gap together reach the piston; a valve that is shut stands at zero.
       return { crankAngle, piston, valve: Math.max(0, piston - gap) };
     });
     return drawPistonToValve({ ...result, side: which, stations }, drawnFor);

@@ -69,7 +69,7 @@ export function timingFromEvents(
  *
  * Equation: atTop = duration/2 − centreline; atBottom = duration/2 + centreline − 180°
  *
- * @param duration [rad] crank, above nought, to 720°
+ * @param duration [rad] crank, above zero, to 720°
  * @param centreline [rad] crank, after TDC for an intake, before TDC for an exhaust, 0 to 360°
  * @param fields [1] the names of the two fields, for a fault
  * @throws impossible-input when the duration is over 720° or the centreline over 360°

@@ -1,7 +1,7 @@
 const TURN = 2 * Math.PI;
 
 function within(angle: number, period: number): number {
-  // Left alone where it already is within: taking nought off must not cost a digit.
+  // Left alone where it already is within: taking zero off must not cost a digit.
   if (angle > -period / 2 && angle <= period / 2) return angle;
   return angle - period * Math.ceil(angle / period - 0.5);
 }

@@ -43,7 +43,7 @@ const output = z.object({
  * @param thread [1] designation of the thread; its pitch P [m] is the travel per turn
  * @param turns [1] from zero lash, tightening positive; instead of `preload`
  * @param preload [m] wanted travel of the plunger, not negative; instead of `turns`, hydraulic lifters alone
- * @param ratio [1] rocker ratio r, valve over lobe, above nought
+ * @param ratio [1] rocker ratio r, valve over lobe, above zero
  * @param mount [1] `stud-nut`, `cup-screw` or `valve-end-screw`
  * @param lifter [1] `hydraulic` or `solid`
  * @returns seatMovement [m] (hydraulic), lashChange [m] (solid, tightening negative), turns [1]
@@ -64,7 +64,7 @@ function adjuster(given: z.output<typeof input>): z.output<typeof output> {
   const turned = given.turns ?? (preload ?? 0) / perTurn;
   if (turned > 1000) impossible(['preload'], 'needs more than 1000 turns of this thread');
   const travel = turned * perTurn;
-  // Adding nought turns the −0 of no turn into 0.
+  // Adding zero turns the −0 of no turn into 0.
   return lifter === 'hydraulic'
     ? { seatMovement: travel, turns: turned }
     : { lashChange: -rockerRatio * travel + 0, turns: turned };

@@ -67,7 +67,7 @@ function timingOf(side: LobeSide, given: z.output<typeof input>[LobeSide]): Lobe
  * overlap = intakeOpens + exhaustCloses; advance = lobeSeparation − intakeCentreline
  *
  * @param intake [rad] its events `opens` (BTDC or ATDC) and `closes` (ABDC or BBDC), or its `duration` (above
- * nought, to 720°) and `centreline` (after TDC, written positive)
+ * zero, to 720°) and `centreline` (after TDC, written positive)
  * @param exhaust [rad] its events `opens` (BBDC or ABDC) and `closes` (ATDC or BTDC), or its `duration` and
  * `centreline` (before TDC, written positive)
  * @returns intakeDuration [rad], exhaustDuration [rad], intakeCentreline [rad] (after TDC), exhaustCentreline [rad]

@@ -62,7 +62,7 @@ function processOf({ values, mean = 0, s = 0, n }: Input): Process {
  *
  * @param values [1] two or more, all in one unit; or mean and s instead
  * @param mean [1] mean, in the same unit as the limits
- * @param s [1] standard deviation with n − 1, above nought
+ * @param s [1] standard deviation with n − 1, above zero
  * @param n [1] how many values mean and s come from, two or more; left out, no interval
  * @param lower [1] lower limit L
  * @param upper [1] upper limit U, above the lower

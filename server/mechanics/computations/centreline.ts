@@ -98,8 +98,8 @@ function measured(given: Given): { readonly centreline: number; readonly duratio
  * @param closes [rad] closing event with its side: ABDC or BBDC for an intake, ATDC or BTDC for an exhaust
  * @param side [1] `intake` or `exhaust`; left out, intake
  * @param card [rad] centreline of the card, written positive, not negative; left out, no comparison
- * @param cardDuration [rad] duration of the card at the lift of the events, above nought; left out, no comparison
- * @param pointerOff [rad] how much the wheel reads too much after TDC, taken off every reading; left out, nought
+ * @param cardDuration [rad] duration of the card at the lift of the events, above zero; left out, no comparison
+ * @param pointerOff [rad] how much the wheel reads too much after TDC, taken off every reading; left out, zero
  * @returns centreline [rad], advanceAgainstCard [rad] (positive: earlier; only with card), costs [1] (only with card),
  * duration [rad] (only with events), durationOverCard [rad] (only with events and cardDuration)
  * @throws not-allowed when an event is told from the wrong dead centre, or both forms are given

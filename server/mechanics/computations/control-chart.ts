@@ -30,12 +30,12 @@ function chartOf({ chart, subgroups = [], individuals = [] }: Input): ControlCha
 /**
  * Control chart of subgroups or single values: centre lines, limits and the points that call for a look.
  *
- * Equation: xbar-r: x̿ ± A2 R̄, D3 R̄ to D4 R̄; individuals: x̄ ± 3 MR̄/d2(2), nought to D4(2) MR̄
+ * Equation: xbar-r: x̿ ± A2 R̄, D3 R̄ to D4 R̄; individuals: x̄ ± 3 MR̄/d2(2), zero to D4(2) MR̄
  *
  * @param subgroups [1] for xbar-r: two or more of one size, 2 to 25 values each
  * @param individuals [1] for individuals: two or more values in the order they came
  * @param chart [1] `xbar-r` or `individuals`
- * @returns centre {mean, range}, limits {mean, range: lower, upper} [as the values]; signals [1] {index from nought,
+ * @returns centre {mean, range}, limits {mean, range: lower, upper} [as the values]; signals [1] {index from zero,
  * rule}
  * @throws not-allowed when a subgroup has another size than the first
  * @throws not-allowed when the other chart's list is given

@@ -39,7 +39,7 @@ const BY_WIDTH = settled('the width across the trunnion');
  * Equation: perimeter: clear; through-centre: clear when width ≤ narrowUpTo, short when width ≥ wideFrom, else close
  *
  * @param coverBolting [1] `through-centre` (bolts run down between the rockers) or `perimeter` (round the edge)
- * @param assemblyWidth [m] across the trunnion, ends and rings included, above nought
+ * @param assemblyWidth [m] across the trunnion, ends and rings included, above zero
  * @param limits [m] `narrowUpTo` and `wideFrom`, the first below the second; left out, the defaults of the table
  * @returns verdict [1] (`clear`, `close`, `short`), reason [1], settledBy [1]
  * @throws impossible-input when narrowUpTo is not below wideFrom

@@ -24,7 +24,7 @@ const input = z.strictObject({
   ).optional(),
   start: z
     .strictObject({ turns: wholeTurns('whole turns at the start'), needle })
-    .meta({ description: 'where the hand stood at the start; left out, nought' })
+    .meta({ description: 'where the hand stood at the start; left out, zero' })
     .optional(),
   travel: length('travel the indicator has in all').optional(),
 });
@@ -57,13 +57,13 @@ function refuseImpossible({ graduation, perTurn, needle: hand, start }: Input): 
  * Equation: reading = (turns · perTurn + needle) − (start.turns · perTurn + start.needle);
  * remainingTravel = travel − (turns · perTurn + needle)
  *
- * @param graduation [m] smallest division of the dial, above nought, at most perTurn
- * @param perTurn [m] travel per turn of the big hand, above nought
- * @param turns [1] whole turns from the small hand, nought or more
+ * @param graduation [m] smallest division of the dial, above zero, at most perTurn
+ * @param perTurn [m] travel per turn of the big hand, above zero
+ * @param turns [1] whole turns from the small hand, zero or more
  * @param needle [m] hand past the last turn in the direction it runs, not negative, under perTurn
  * @param runs [1] `clockwise` (plunger going in) or `anticlockwise`; left out, clockwise
- * @param start [1] where the hand stood at the start {turns [1], needle [m]}; left out, nought
- * @param travel [m] travel the indicator has in all, counted from nought turns; may be left out
+ * @param start [1] where the hand stood at the start {turns [1], needle [m]}; left out, zero
+ * @param travel [m] travel the indicator has in all, counted from zero turns; may be left out
  * @returns reading [m], remainingTravel [m] (left out without travel), needleAngle [rad] clockwise from zero
  * @throws impossible-input when a needle is a whole turn or more
  * @throws impossible-input when the graduation is more than a turn
@@ -118,8 +118,8 @@ export const computation = defineComputation({
   assumptions: ({ runs, start, travel }) => [
     'the turns were counted by the small hand',
     ...(runs === undefined ? ['the hand runs clockwise: the plunger goes in'] : []),
-    ...(start === undefined ? ['the hand stood on nought at the start'] : []),
-    ...(travel === undefined ? [] : ['the travel counts from nought turns']),
+    ...(start === undefined ? ['the hand stood on zero at the start'] : []),
+    ...(travel === undefined ? [] : ['the travel counts from zero turns']),
   ],
   cautions: ({ travel, perTurn }, { remainingTravel }) => [
     ...(travel !== undefined && remainingTravel !== undefined && remainingTravel < perTurn / 2

@@ -10,12 +10,12 @@ import { defineComputation } from '../kit/computation.ts';
  * Equation: ln w −= ½(ln 2πs + e²/s), x += k e/s, S −= k kᵀ/s for each hypothesis, with s = hᵀSh + r,
  * e = y − μ, k = S h; P = w / Σw
  *
- * @param nominals [1] ratios the arm may have, 1 to 40, above nought
- * @param mark [1] ratio stamped on the arm, above nought; may be left out
- * @param cardLobeLift [m] this lobe on the card, above nought; may be left out
- * @param otherLobeLift [m] the cylinder's other lobe on the card, above nought; may be left out
+ * @param nominals [1] ratios the arm may have, 1 to 40, above zero
+ * @param mark [1] ratio stamped on the arm, above zero; may be left out
+ * @param cardLobeLift [m] this lobe on the card, above zero; may be left out
+ * @param otherLobeLift [m] the cylinder's other lobe on the card, above zero; may be left out
  * @param lash [1] state of the lash, zero or set; may be left out
- * @param lashSetting [m] the lash it was set to, above nought; may be left out
+ * @param lashSetting [m] the lash it was set to, above zero; may be left out
  * @param alignment [1] how the plunger stands to the stem; may be left out
  * @param readings [m] readings in the order taken, 1 to 40, each with its state
  * @param answers [1] what asking found; may be left out

@@ -49,9 +49,9 @@ const PITCH_SLACK = 0.01;
  *
  * Equation: offset = hole − nominal; agrees: −below ≤ offset ≤ above; cannot-tell: within the doubt band; differs beyond
  *
- * @param hole [m] the hole across, as read, above nought
+ * @param hole [m] the hole across, as read, above zero
  * @param readingBand [m] `below` and `above` the nominal, both not negative; left out, the default of the table
- * @param pitch [m] pitch of the thread where it is known, above nought: only threads of that pitch, within 1 %, are
+ * @param pitch [m] pitch of the thread where it is known, above zero: only threads of that pitch, within 1 %, are
  * listed
  * @returns fasteners (designation [1], nominal [m], threadMajorMin [m], threadMajorMax [m], offset [m], fit [1]), band
  * [m], doubt [m], ask [1] (left out where no two threads are in reach)

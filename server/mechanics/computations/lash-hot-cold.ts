@@ -43,7 +43,7 @@ const output = z.object({
  *
  * @param hotLash [m] gap at the valve tip wanted hot, not negative
  * @param temperatureRise [K] ΔT from cold to hot, not negative
- * @param ratio [1] rocker ratio r, valve over lobe, above nought
+ * @param ratio [1] rocker ratio r, valve over lobe, above zero
  * @param heights [m] `block` H_b (camshaft's base circle to deck), `head` H_h (deck to pivot), `seat` h_s (deck to
  * valve seat, not negative), `valve` L_v (seat to tip), `pushrod` L_p (camshaft's base circle to cup)
  * @param materials [1/K] `block`, `head`, `pushrod`, `valve`: names of the materials table or `{ expansion }`
@@ -61,7 +61,7 @@ function lashHotCold(given: z.output<typeof input>): z.output<typeof output> {
 }
 
 const heldOpen =
-  'The sum for the cold setting is below nought: set so, the valve would be held open cold. Measure a pair hot and cold.';
+  'The sum for the cold setting is below zero: set so, the valve would be held open cold. Measure a pair hot and cold.';
 
 const inch = (value: number) => ({ value, unit: 'in' });
 

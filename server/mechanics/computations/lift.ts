@@ -8,7 +8,7 @@ import { defineComputation, nothing } from '../kit/computation.ts';
 const input = z.strictObject({
   lobeLift: length('rise of the lifter on the lobe'),
   ratio: ratio('rocker ratio, valve over lobe'),
-  lash: length('gap at the valve tip with the valve closed; left out, nought', {
+  lash: length('gap at the valve tip with the valve closed; left out, zero', {
     sign: 'not-negative',
   }).optional(),
 });
@@ -23,11 +23,11 @@ const output = z.object({
  *
  * Equation: grossLift = lobeLift · ratio; netLift = grossLift − lash
  *
- * @param lobeLift [m] rise of the lifter on the lobe, above nought
- * @param ratio [1] rocker ratio, valve over lobe, above nought
- * @param lash [m] gap at the valve tip with the valve closed, not negative; left out, nought
+ * @param lobeLift [m] rise of the lifter on the lobe, above zero
+ * @param ratio [1] rocker ratio, valve over lobe, above zero
+ * @param lash [m] gap at the valve tip with the valve closed, not negative; left out, zero
  * @returns grossLift [m], netLift [m]
- * @throws impossible-input when the lash takes up all the lift (net lift at or below nought)
+ * @throws impossible-input when the lash takes up all the lift (net lift at or below zero)
  *
  * Validity: a rigid train; a solid lifter's lash at the valve, not at the lifter.
  * Source: definition of gross and net lift, trade practice section 5 (common practice, no published source).

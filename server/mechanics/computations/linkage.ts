@@ -43,14 +43,14 @@ const output = z.object({
  * ratioAtLift = V/L; instantaneous dV/dL = b·cosφ·cosψ/(a·cosδ), δ between the cup's motion and the pushrod, ψ
  * between pushrod and bore
  *
- * @param pivotToTip [m] valve arm b, above nought
- * @param pivotToCup [m] cup arm a, above nought
+ * @param pivotToTip [m] valve arm b, above zero
+ * @param pivotToCup [m] cup arm a, above zero
  * @param armAngle [rad] β from the valve arm to the cup arm, counter-clockwise
  * @param tipAngleClosed [rad] φ₀ of the valve arm above square to the valve when closed, within ±90°
- * @param pushrodLength [m] ℓ, above nought
+ * @param pushrodLength [m] ℓ, above zero
  * @param pushrodAngle [rad] p: lifter to cup lies along (sin p, cos p) when closed
  * @param lifterBoreAngle [rad] q: the lifter rises along (sin q, cos q)
- * @param netLift [m] valve lift V, above nought
+ * @param netLift [m] valve lift V, above zero
  * @returns lobeLift [m], ratioAtLift [1], instantaneous (rotation [rad], valveLift [m], ratio [1]), rotation [rad]
  * @throws impossible-input when the lift is out of the valve arm's reach
  * @throws impossible-input when the parts can't be put together, or a rising lifter would not open the valve

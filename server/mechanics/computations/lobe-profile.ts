@@ -27,18 +27,18 @@ const output = z.object({
  * Equation: lift = lobeLift·s(u), s = 35u⁴ − 84u⁵ + 70u⁶ − 20u⁷, u falling from 1 at the nose to 0 at the seat along a
  * monotone cubic through the card's durations (a straight line for one duration)
  *
- * @param lobeLift [m] rise of the lifter on the lobe, above nought
+ * @param lobeLift [m] rise of the lifter on the lobe, above zero
  * @param centreline [rad] after TDC for an intake, before TDC for an exhaust, written positive, to 360°
  * @param side [1] `intake` or `exhaust`
  * @param durations [m, rad] `atLift` at the lobe (0 for the seat, below lobeLift) and `duration` in crank angle (above
- * nought, to 720°, falling with rising lift), in any order
+ * zero, to 720°, falling with rising lift), in any order
  * @param crankAngles [rad] after TDC, negative before, to ±1440°, the lobe coming round every 720°
  * @returns lifts [m] in the order of crankAngles, law [words], fitError [m]
  * @throws impossible-input when a stated lift is not below the lobe lift or stands twice
  * @throws impossible-input when a duration does not fall with rising lift, is over 720° or leaves no base circle
  * @throws impossible-input when the centreline is over 360°
  *
- * Validity: symmetric lobes; nought outside the seat duration; slope continuous, nought at nose and seat.
+ * Validity: symmetric lobes; zero outside the seat duration; slope continuous, zero at nose and seat.
  * Source: derived here; R. L. Norton, Cam Design and Manufacturing Handbook (2002), for the polynomial; F. N. Fritsch and
  * J. Butland, SIAM J. Sci. Stat. Comput. 5 (1984), for the monotone cubic.
  */

@@ -33,11 +33,11 @@ type Input = z.output<typeof input>;
  * @param values [1] three or more, all in one unit
  * @param method [1] `median-mad` or `grubbs`
  * @param tail [1] `two`, `upper` or `lower`; left out, two
- * @param alpha [1] Grubbs: chance of flagging a good value, between nought and one; left out, .05
- * @returns scores [1] signed, flagged [1] indices from nought, critical [1]
+ * @param alpha [1] Grubbs: chance of flagging a good value, between zero and one; left out, .05
+ * @returns scores [1] signed, flagged [1] indices from zero, critical [1]
  *
- * Validity: near normal values but for the outlier. Where more than half are alike (MAD nought) median-mad divides by
- * 1.253314 times the mean distance from the median instead; all alike, every score is nought.
+ * Validity: near normal values but for the outlier. Where more than half are alike (MAD zero) median-mad divides by
+ * 1.253314 times the mean distance from the median instead; all alike, every score is zero.
  * Source: B. Iglewicz, D. Hoaglin, 1993, and F. Grubbs, 1969, as in the NIST/SEMATECH e-Handbook, 1.3.5.17.
  */
 function outliers({ values, method, tail = 'two', alpha = 0.05 }: Input): z.output<typeof output> {

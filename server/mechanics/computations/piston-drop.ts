@@ -12,7 +12,7 @@ const input = z.strictObject({
   stroke: length('stroke of the crank, twice its throw'),
   rodLength: length('connecting rod, centre to centre'),
   pinOffset: length(
-    'piston pin off the bore’s line, positive toward the side the crankpin moves to after top dead centre; left out, nought',
+    'piston pin off the bore’s line, positive toward the side the crankpin moves to after top dead centre; left out, zero',
     { sign: 'any' },
   ).optional(),
   crankAngles: angles('crank angles after top dead centre, negative before'),
@@ -37,9 +37,9 @@ const output = z.object({
  *
  * Equation: D = √((l + a)² − e²) − a·cosθ − √(l² − (a·sinθ − e)²); TDC at asin(e/(l + a)), BDC at π + asin(e/(l − a))
  *
- * @param stroke [m] twice the crank throw a, above nought
+ * @param stroke [m] twice the crank throw a, above zero
  * @param rodLength [m] centre to centre l, above half the stroke
- * @param pinOffset [m] e, positive toward the side the crankpin moves to after TDC, any sign; left out, nought
+ * @param pinOffset [m] e, positive toward the side the crankpin moves to after TDC, any sign; left out, zero
  * @param crankAngles [rad] after top dead centre, negative before, to ±1440°
  * @param from [1] `crank-zero` (throw along the bore) or `true-tdc` (the piston's top)
  * @returns drops [m] in the order of crankAngles, tdcAt [rad] and bdcAt [rad] from crank-zero, actualStroke [m]

@@ -25,7 +25,7 @@ const input = z
     stroke: length('stroke of the crank, twice its throw'),
     rodLength: length('connecting rod, centre to centre'),
     pinOffset: length(
-      'piston pin off the bore’s line, positive toward the side the crankpin moves to after top dead centre; left out, nought',
+      'piston pin off the bore’s line, positive toward the side the crankpin moves to after top dead centre; left out, zero',
       { sign: 'any' },
     ).optional(),
     valveAngle: angle('valve’s line against the bore’s', { sign: 'not-negative' }),
@@ -44,10 +44,10 @@ const input = z
       2,
     ).optional(),
     ratio: ratio('rocker ratio, valve over lobe; the measured one where there is one'),
-    lash: length('gap at the valve tip with the valve closed; left out, nought', {
+    lash: length('gap at the valve tip with the valve closed; left out, zero', {
       sign: 'not-negative',
     }).optional(),
-    advance: angle('crank degrees the cam is moved early; negative late; left out, nought').optional(),
+    advance: angle('crank degrees the cam is moved early; negative late; left out, zero').optional(),
     ...verdictInputs,
   })
   .superRefine(oneOfTwoForms(['profile'], ['lifts']), evenIfFaulty)
@@ -102,22 +102,22 @@ function refuseImpossible(given: Given): void {
  * The least gap between a valve and its piston along the valve, over all the time the valve is open and at TDC.
  *
  * Equation: c(θ) = c₀ + D(θ)·(k·n)/(v·n) − lift, pocket cosγ, flat crown 1/cosγ; lift = lobe lift·ratio − lash, not below
- * nought; radial shift = D·sinγ
+ * zero; radial shift = D·sinγ
  *
- * @param stroke [m] above nought
+ * @param stroke [m] above zero
  * @param rodLength [m] above half the stroke
- * @param pinOffset [m] positive toward the side the crankpin moves to after TDC; left out, nought
+ * @param pinOffset [m] positive toward the side the crankpin moves to after TDC; left out, zero
  * @param valveAngle [rad] γ between valve and bore, 0 to below 90°
  * @param floor [1] `pocket` (floor along the valve head) or `flat` (crown square to the bore)
  * @param closedGapAtTdc [m] c₀ along the valve at true TDC, closed valve to contact, not negative
  * @param side [1] `intake` or `exhaust`
  * @param profile [m, rad] the cam card: lobeLift, centreline, durations, as `lobe-profile`; or lifts
  * @param lifts [rad, m] crankAngle after true TDC and lift at the lobe, two or more within 720°, in any order; or profile
- * @param ratio [1] rocker ratio, above nought
- * @param lash [m] at the valve tip, not negative; left out, nought
- * @param advance [rad] crank, positive earlier, for either side; left out, nought
+ * @param ratio [1] rocker ratio, above zero
+ * @param lash [m] at the valve tip, not negative; left out, zero
+ * @param advance [rad] crank, positive earlier, for either side; left out, zero
  * @param limit [m] least gap wanted; left out, the default of the side
- * @param uncertainty [m] half-width of the gap's 95 % interval; left out, nought
+ * @param uncertainty [m] half-width of the gap's 95 % interval; left out, zero
  * @returns margin [m], limit [m], verdict, atCrankAngle [rad], curve (crankAngle [rad], gap [m]) and radialShift
  * (crankAngle [rad], shift [m]) at each whole degree while open and on to TDC
  * @throws required or not-allowed when not exactly one of profile and lifts is given

@@ -21,7 +21,7 @@ const output = z.object({
  * Equation: pushrodLoad = springLoad · ratio; pivotLoad = springLoad · (1 + ratio)
  *
  * @param springLoad [N] load of the spring at the valve, not negative
- * @param ratio [1] rocker ratio, valve over lobe, above nought
+ * @param ratio [1] rocker ratio, valve over lobe, above zero
  * @returns pushrodLoad [N], pivotLoad [N]
  *
  * Validity: at rest, valve and pushrod pulling the same way; running adds the inertia of the train.

@@ -55,11 +55,11 @@ type Input = z.output<typeof input>;
  * Equation: R = V/L; u_R² = Σ(c_i u_i)² + 2 c_V c_L u_V u_L r, c_V = 1/L, c_L = −R/L; each lift's u from s/√n,
  * graduation/(2√3) and errorLimit/√3; r = .5 between the error limits of one indicator; interval R ± t_95(⌊ν⌋) u_R
  *
- * @param valveLift [m] passes at the valve {readings, graduation, errorLimit}, above nought; errorLimit not negative
+ * @param valveLift [m] passes at the valve {readings, graduation, errorLimit}, above zero; errorLimit not negative
  * @param lobeLift [m] passes at the lifter likewise, or {value, errorLimit, source} with its error limit alone
  * @param sameIndicator [1] whether one indicator read both lifts; a card or caliper shares nothing with it
  * @param spring [1] on the valve: `light` gives the geometric ratio, `running` what is left after flex
- * @param nominals [1] nominal ratios to set the measured one against, above nought; may be left out
+ * @param nominals [1] nominal ratios to set the measured one against, above zero; may be left out
  * @returns ratio, standardUncertainty, degreesOfFreedom, coverageFactor, interval95, budget {source, contribution,
  * share} [1]; nominals {ratio [1], verdict [1], needsValveLift [m]}
  * @throws impossible-input when the ratio comes out above 100

@@ -22,7 +22,7 @@ const output = z.object({
     standardUncertainty: outNumber('its standard uncertainty'),
   }),
   lashLeftIn: z.object({
-    value: out('length', 'lash left in at the valve, negative where the line starts above nought'),
+    value: out('length', 'lash left in at the valve, negative where the line starts above zero'),
     standardUncertainty: out('length', 'its standard uncertainty'),
   }),
   compliance: z
@@ -52,13 +52,13 @@ type Input = z.output<typeof input>;
  * @param pairs [m] stations {lobeLift, valveLift} on the light spring, not negative, rising, at least three
  * @param readingUncertainty [m] standard uncertainty u of each lift, not negative
  * @param secondPass [m] pairs again under the running spring, with springSeatLoad [N], not negative, and springRate
- * [N/m], above nought; may be left out
+ * [N/m], above zero; may be left out
  * @returns ratio {value, standardUncertainty} [1], lashLeftIn {value, standardUncertainty} [m] (negative where the
- * line starts above nought), compliance {value, standardUncertainty} [m/N] with both passes alone, correlations [1] in
+ * line starts above zero), compliance {value, standardUncertainty} [m/N] with both passes alone, correlations [1] in
  * the order of identifiable, residuals [m], segmentRatios [1], runningSegmentRatios [1], identifiable [1]
  * @throws impossible-input when a lift is not above the one before
  * @throws impossible-input when the stations stand so near together that a double can't tell them apart
- * @throws impossible-input when the ratio comes out at nought, below, or above 100
+ * @throws impossible-input when the ratio comes out at zero, below, or above 100
  *
  * Validity: one ratio through the lift; five stations can't tell a ratio that changes.
  * Source: JCGM 100:2008, H.3 (the straight line); the third term derived here.

@@ -74,7 +74,7 @@ function refuseAssumed(kind: Input['kind']): never {
  * @param text [1] the number as typed or said, up to 200 characters
  * @param kind [1] `length`, `angle`, `load`, `rate`, `speed`, `mass`, `ratio` or `turns`
  * @param assume [1] unit of a number that comes without one; a unit of the kind; left out, none is assumed
- * @param perTurn [m] travel of a dial per turn of its big hand, above nought; may be left out
+ * @param perTurn [m] travel of a dial per turn of its big hand, above zero; may be left out
  * @returns quantity [in the unit read], ratio [1], turns [1], readAs [1], ambiguities [1] {readAs, quantity,
  * question}: either what was read, or the meanings it could have
  * @throws required when nothing stands in the text
@@ -83,7 +83,7 @@ function refuseAssumed(kind: Input['kind']): never {
  * @throws unknown-unit when its unit is not known, or assume is none
  * @throws wrong-dimension when its unit or the one assumed is none of the kind, or it has none and none is assumed
  * @throws not-allowed when the text is longer than 200 characters
- * @throws out-of-range when a ratio is nought or negative, or the number is past what can be reckoned with
+ * @throws out-of-range when a ratio is zero or negative, or the number is past what can be used
  * @throws impossible-input when it is beyond any machine part
  *
  * Validity: English as the trade writes and says it; decimal comma taken, `1,234` asked.

@@ -21,11 +21,11 @@ const output = z.object(verdictOutputs);
  * Equation: margin = closedDistance − netLift
  *
  * @param closedDistance [m] retainer's underside to the top of the seal with the valve closed, not negative
- * @param netLift [m] lift of the valve off its seat, above nought
+ * @param netLift [m] lift of the valve off its seat, above zero
  * @param limit [m] least room wanted; left out, the default of the limits table
- * @param uncertainty [m] half-width of the margin's 95 % interval; left out, nought
+ * @param uncertainty [m] half-width of the margin's 95 % interval; left out, zero
  * @returns margin [m] (negative: the retainer meets the seal first), limit [m], verdict [1]
- * @throws impossible-input when the net lift is at or below nought
+ * @throws impossible-input when the net lift is at or below zero
  *
  * Validity: the retainer moves with the valve; no credit is taken for what the train bends.
  * Source: definition, common practice, no published source.

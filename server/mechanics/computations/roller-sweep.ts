@@ -48,8 +48,8 @@ function startOf({ pivotToTip: arm, netLift, setAt }: z.output<typeof input>): n
  *
  * Equation: sweep = b·(max cosφ − min cosφ), h = b·(sinφ₂ − sinφ₁); least when φ₂ = −φ₁: b − √(b² − h²/4)
  *
- * @param pivotToTip [m] pivot to the roller's centre b, above nought
- * @param netLift [m] lift of the valve h, above nought
+ * @param pivotToTip [m] pivot to the roller's centre b, above zero
+ * @param netLift [m] lift of the valve h, above zero
  * @param setAt [1] where the arm is square to the valve: `mid-lift`, `closed` or `open`
  * @returns sweep [m], leastSweep [m], rotation [rad], pivotOffset [m] (pivot below the roller's axis when closed,
  * positive), path (lift [m], across [m] from the outermost point)

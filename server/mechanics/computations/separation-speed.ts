@@ -36,12 +36,12 @@ const NOTE =
  *
  * Equation: m·|a(θ)|·ω² = F₀ + k·h(θ), the least ω over the slowing half of the flank; crankSpeed = 2·camSpeed
  *
- * @param effectiveMass [kg] m, at the valve, above nought
+ * @param effectiveMass [kg] m, at the valve, above zero
  * @param seatLoad [N] F₀, not negative
- * @param rate [N/m] k, above nought
+ * @param rate [N/m] k, above zero
  * @param law [1] `parabolic`, `shm`, `cycloidal`, `modified-trapezoid`, `modified-sine`, `3-4-5` or `4-5-6-7`
- * @param lift [m] full lift at the valve, above nought
- * @param flank [rad of the cam] from the seat to full lift, above nought, to 360°
+ * @param lift [m] full lift at the valve, above zero
+ * @param flank [rad of the cam] from the seat to full lift, above zero, to 360°
  * @returns crankSpeed [rad/s], camSpeed [rad/s], atLift [m], note [1]
  * @throws impossible-input when the flank is longer than a turn of the cam
  *

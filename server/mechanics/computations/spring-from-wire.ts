@@ -40,13 +40,13 @@ const output = z.object({
  * Equation: k = G·d⁴/(8·D³·Na); solidHeight = d·Nt (ground) or d·(Nt + 1) (not ground);
  * f = d/(2π·D²·Na)·√(G/(2ρ))
  *
- * @param wire [m] wire diameter d, above nought, below the mean diameter
- * @param meanDiameter [m] mean diameter of the coils D, above nought
- * @param activeCoils [1] Na, above nought, to the total
- * @param totalCoils [1] Nt, above nought
+ * @param wire [m] wire diameter d, above zero, below the mean diameter
+ * @param meanDiameter [m] mean diameter of the coils D, above zero
+ * @param activeCoils [1] Na, above zero, to the total
+ * @param totalCoils [1] Nt, above zero
  * @param ends [1] `plain`, `plain-ground`, `squared` or `squared-ground`
- * @param shearModulus [Pa] G, above nought
- * @param density [kg/m³] mass density ρ of the wire, above nought
+ * @param shearModulus [Pa] G, above zero
+ * @param density [kg/m³] mass density ρ of the wire, above zero
  * @returns rate [N/m], solidHeight [m], naturalFrequency [Hz]
  * @throws impossible-input when the wire is as thick as the coils' mean diameter or thicker
  * @throws impossible-input when more coils are active than there are

@@ -29,16 +29,16 @@ const output = z.object({
  * Equation: openHeight = installedHeight − netLift; openLoad = seatLoad + rate · netLift;
  * margin = openHeight − solidHeight
  *
- * @param installedHeight [m] height with the valve on its seat, above nought
+ * @param installedHeight [m] height with the valve on its seat, above zero
  * @param seatLoad [N] load at the installed height, not negative
- * @param rate [N/m] above nought
- * @param netLift [m] lift of the valve off its seat, above nought
+ * @param rate [N/m] above zero
+ * @param netLift [m] lift of the valve off its seat, above zero
  * @param solidHeight [m] height with all coils touching, to the installed height
  * @param limit [m] least room before coil bind; left out, the default of the limits table
- * @param uncertainty [m] half-width of the margin's 95 % interval; left out, nought
+ * @param uncertainty [m] half-width of the margin's 95 % interval; left out, zero
  * @returns openHeight [m], openLoad [N], margin [m] (negative: the coils touch first), limit [m], verdict [1]
  * @throws impossible-input when the solid height is above the installed height
- * @throws impossible-input when the lift takes up the whole installed height, or is at or below nought
+ * @throws impossible-input when the lift takes up the whole installed height, or is at or below zero
  *
  * Validity: a spring of constant rate; not a beehive or conical one beyond the range its rate was taken over.
  * Source: linear spring, J. E. Shigley, Mechanical Engineering Design, 9th ed. (2011), section 10-1; the heights are

@@ -45,16 +45,16 @@ const total = (loads: readonly number[]) => loads.reduce((sum, each) => sum + ea
  *
  * Equation: F = Σ kᵢ·max(0, freeLengthᵢ − height); margin = installedHeight − netLift − max solidHeightᵢ
  *
- * @param springs [N/m, m] each with `rate` (above nought), `freeLength` (above nought) and `solidHeight` (above nought,
+ * @param springs [N/m, m] each with `rate` (above zero), `freeLength` (above zero) and `solidHeight` (above zero,
  * to the free length and the installed height); 1 to 2000
- * @param installedHeight [m] height of the nest with the valve on its seat, above nought
- * @param netLift [m] lift of the valve off its seat, above nought
+ * @param installedHeight [m] height of the nest with the valve on its seat, above zero
+ * @param netLift [m] lift of the valve off its seat, above zero
  * @param limit [m] least room before coil bind; left out, the default of the limits table
- * @param uncertainty [m] half-width of the margin's 95 % interval; left out, nought
+ * @param uncertainty [m] half-width of the margin's 95 % interval; left out, zero
  * @returns seatLoad [N], openLoad [N], loads ([N], each spring), margin [m] (negative: coils touch first),
  * limit [m], verdict [1], limiting [1] (index of the spring that goes solid first)
  * @throws impossible-input when a solid height is above the installed height or above its own free length
- * @throws impossible-input when the lift takes up the whole installed height, or is at or below nought
+ * @throws impossible-input when the lift takes up the whole installed height, or is at or below zero
  *
  * Validity: linear springs on one seat under one retainer, no steps between them, no friction between coils.
  * Source: springs in parallel, J. E. Shigley, Mechanical Engineering Design, 9th ed. (2011), section 10-1; nested springs

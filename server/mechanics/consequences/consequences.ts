@@ -22,19 +22,19 @@ function adjustersWord({ before, after, mounting, lifter }: ConsequenceInput): s
 }
 
 function assumptionsOf(input: ConsequenceInput, gaps: readonly GapRow[]): string[] {
-  const reckoned = gaps.some((gap) => gap.after?.basis === 'reckoned');
+  const calculated = gaps.some((gap) => gap.after?.basis === 'calculated');
   return [
     'nothing in the train bends; the spring’s rate stays the same over the lift',
     ...(input.lifter !== 'hydraulic' && input.lash === undefined
       ? ['no lash, since none is known: the most lift']
       : []),
-    'piston to valve is reckoned at no lash, with the lobe between the card’s durations as a smooth model',
+    'piston to valve is calculated at no lash, with the lobe between the card’s durations as a smooth model',
     ...(input.before === undefined
       ? []
       : [
           `the ratio before is only stated: taken as good to ${STATED_RATIO.share * 100} % (${STATED_RATIO.source})`,
         ]),
-    ...(reckoned
+    ...(calculated
       ? [
           `heights as entered are taken as good to .005 in (${allowanceSource('height-reading')})`,
           `the cam is taken to stand within 2 degrees of its card (${allowanceSource('cam-timing')})`,
@@ -58,14 +58,14 @@ function cautionsOf(input: ConsequenceInput, figures: readonly FigureRow[], stop
 
 /**
  * What another rocker ratio does in one engine: figures and gaps before (the card's ratio) and after (the measured
- * one), each gap measured or reckoned, with its limit, its uncertainty and a verdict.
+ * one), each gap measured or calculated, with its limit, its uncertainty and a verdict.
  *
- * Equation: each gap as its own computation has it; half-width of a reckoned gap = √((∂gap/∂r·U₉₅(r))² + inputs²)
+ * Equation: each gap as its own computation has it; half-width of a calculated gap = √((∂gap/∂r·U₉₅(r))² + inputs²)
  *
  * @param input [SI] what is known; whatever is missing is named at the rows that lack it
  * @returns figures, gaps, stop (some gap short), adjusters, assumptions, cautions
  *
- * Validity: as the computations used; a reckoned gap is `clear` only when all of its interval is at or above the limit,
+ * Validity: as the computations used; a calculated gap is `clear` only when all of its interval is at or above the limit,
  * and never from a running-spring ratio.
  * Source: the computations’ own; limits and allowances carry theirs.
  */

@@ -1,8 +1,8 @@
 import { computation as pivotLoad } from '../computations/pivot-load.ts';
 import { computation as rollerSweep } from '../computations/roller-sweep.ts';
 import { computation as springLoad } from '../computations/spring-load.ts';
+import { attempt, type Calculated, known, lacking } from './gap-calculation.ts';
 import { netLift } from './net-lift.ts';
-import { attempt, known, lacking, type Reckoned } from './reckoner.ts';
 import type { ConsequenceInput, FigureRow, RatioFigure } from './types.ts';
 
 interface Asked {
@@ -10,11 +10,11 @@ interface Asked {
   readonly title: string;
   readonly dimension: FigureRow['dimension'];
   readonly missing: readonly string[];
-  figure(ratio: RatioFigure): Reckoned;
+  figure(ratio: RatioFigure): Calculated;
 }
 
 /** Load of the spring at full lift. */
-function openLoad({ spring, ...input }: ConsequenceInput, ratio: RatioFigure): Reckoned {
+function openLoad({ spring, ...input }: ConsequenceInput, ratio: RatioFigure): Calculated {
   const lifted = netLift({ ...input, spring }, ratio);
   const rate = known(spring.rate, 'rate');
   // The load does not hang on the solid height.
@@ -33,7 +33,7 @@ function leverLoad(
   input: ConsequenceInput,
   ratio: RatioFigure,
   which: 'pushrodLoad' | 'pivotLoad',
-): Reckoned {
+): Calculated {
   const at = (value: number) => {
     const load = openLoad(input, { value, halfWidth: 0 }).value;
     return pivotLoad.compute({ springLoad: load, ratio: value })[which];
@@ -45,7 +45,7 @@ function sweepFigure(
   input: ConsequenceInput,
   ratio: RatioFigure,
   which: 'leastSweep' | 'pivotOffset',
-): Reckoned {
+): Calculated {
   const pivotToTip = known(input.pivotToTip, 'pivot to tip');
   const at = (lift: number) => rollerSweep.compute({ pivotToTip, netLift: lift, setAt: 'mid-lift' })[which];
   const lifted = netLift(input, ratio);

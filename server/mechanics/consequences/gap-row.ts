@@ -1,14 +1,14 @@
 import { GAP_KINDS, type GapKind, SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import { IN } from '../kit/si.ts';
 import type { Verdict } from '../kit/verdict.ts';
+import { attempt, type Calculated, type GapCalculation } from './gap-calculation.ts';
 import { pistonGap } from './piston-gap.ts';
 import { pushrodGap } from './pushrod-gap.ts';
-import { attempt, type Reckoned, type Reckoner } from './reckoner.ts';
 import { coilBind, sealGap } from './spring-gaps.ts';
 import type { ConsequenceInput, Gap, GapRow, KnownGap, MeasuredGap } from './types.ts';
 
 /** Gaps with no entry here follow from nothing that is known: they are measured or not known. */
-const RECKONERS: Partial<Record<GapKind, (input: ConsequenceInput) => Reckoner>> = {
+const CALCULATIONS: Partial<Record<GapKind, (input: ConsequenceInput) => GapCalculation>> = {
   'coil-bind': coilBind,
   'retainer-to-seal': sealGap,
   'piston-to-valve': pistonGap,
@@ -27,11 +27,11 @@ export function verdictOfGap(gap: Gap, limit: number): Verdict {
   return below ? 'short' : 'close';
 }
 
-const asGap = ({ value, halfWidth }: Reckoned): KnownGap => ({
+const asGap = ({ value, halfWidth }: Calculated): KnownGap => ({
   value,
   low: value - halfWidth,
   high: value + halfWidth,
-  basis: 'reckoned',
+  basis: 'calculated',
 });
 
 function asMeasured({ value, low, high }: MeasuredGap): KnownGap {
@@ -44,12 +44,12 @@ function asMeasured({ value, low, high }: MeasuredGap): KnownGap {
 }
 
 /** A gap that was read with the arms before, moved by what the ratio changes. */
-function moved(from: Gap, by: Reckoned): KnownGap {
+function moved(from: Gap, by: Calculated): KnownGap {
   return {
     ...(from.value === undefined ? {} : { value: from.value + by.value }),
     ...(from.low === undefined ? {} : { low: from.low + by.value - by.halfWidth }),
     ...(from.high === undefined ? {} : { high: from.high + by.value + by.halfWidth }),
-    basis: 'reckoned',
+    basis: 'calculated',
   };
 }
 
@@ -58,22 +58,25 @@ interface Found {
   readonly missing: readonly string[];
 }
 
-function gapAfter(input: ConsequenceInput, reckoner: Reckoner | undefined, name: GapKind): Found {
+function gapAfter(input: ConsequenceInput, calculation: GapCalculation | undefined, name: GapKind): Found {
   const { before, after } = input;
   const here = input.measured.these[name];
   if (here !== undefined) return { gap: asMeasured(here), missing: [] };
-  if (reckoner === undefined) return { missing: ['a measured gap'] };
+  if (calculation === undefined) return { missing: ['a measured gap'] };
   const earlier = input.measured.before[name];
   const ratios = [
     ...(after === undefined ? ['a measured ratio'] : []),
     ...(earlier !== undefined && before === undefined ? ['ratio the card assumes'] : []),
   ];
-  const missing = [...ratios, ...(earlier === undefined ? reckoner.missing : reckoner.missingForChange)];
+  const missing = [
+    ...ratios,
+    ...(earlier === undefined ? calculation.missing : calculation.missingForChange),
+  ];
   if (missing.length > 0 || after === undefined) return { missing: [...new Set(missing)] };
   const found = attempt(() =>
     earlier !== undefined && before !== undefined
-      ? moved(earlier, reckoner.change(before, after))
-      : asGap(reckoner.gap(after)),
+      ? moved(earlier, calculation.change(before, after))
+      : asGap(calculation.gap(after)),
   );
   return found.ok
     ? { gap: found.value, missing: [] }
@@ -82,14 +85,14 @@ function gapAfter(input: ConsequenceInput, reckoner: Reckoner | undefined, name:
 
 function gapBefore(
   input: ConsequenceInput,
-  reckoner: Reckoner | undefined,
+  calculation: GapCalculation | undefined,
   name: GapKind,
 ): KnownGap | undefined {
   const earlier = input.measured.before[name];
   if (earlier !== undefined) return asMeasured(earlier);
   const { before } = input;
-  if (reckoner === undefined || before === undefined || reckoner.missing.length > 0) return undefined;
-  const found = attempt(() => asGap(reckoner.gap(before)));
+  if (calculation === undefined || before === undefined || calculation.missing.length > 0) return undefined;
+  const found = attempt(() => asGap(calculation.gap(before)));
   return found.ok ? found.value : undefined;
 }
 
@@ -112,7 +115,7 @@ function heldBack(input: ConsequenceInput, name: GapKind, gap: KnownGap): string
   const reading = input.measured.these[name] ?? input.measured.before[name];
   return [
     ...sinkingReasons(reading, input.lifter),
-    ...(gap.basis === 'reckoned' && input.after?.spring === 'running'
+    ...(gap.basis === 'calculated' && input.after?.spring === 'running'
       ? [
           'the ratio is a running-spring ratio: it takes credit for what the train bends. Take a light-spring ratio',
         ]
@@ -127,11 +130,11 @@ function reasons(
   from: MeasuredGap | undefined,
 ): string[] {
   return [
-    ...(gap.basis === 'reckoned' && from !== undefined
-      ? [`reckoned from ${from.readAs}, read with the arms before, and what the ratio changes`]
+    ...(gap.basis === 'calculated' && from !== undefined
+      ? [`calculated from ${from.readAs}, read with the arms before, and what the ratio changes`]
       : []),
     ...held,
-    ...(verdict === 'close' && gap.basis === 'reckoned' && held.length === 0
+    ...(verdict === 'close' && gap.basis === 'calculated' && held.length === 0
       ? ['it can’t be told from the limit within its uncertainty: measure it']
       : []),
     ...(verdict === 'close' && gap.basis === 'measured' && held.length === 0
@@ -143,23 +146,23 @@ function reasons(
 
 /** One gap before and after the change, against its limit. */
 export function gapRow(input: ConsequenceInput, name: GapKind): GapRow {
-  const reckoner = RECKONERS[name]?.(input);
+  const calculation = CALCULATIONS[name]?.(input);
   const limit = input.limits[name];
-  const before = gapBefore(input, reckoner, name);
-  const { gap: after, missing } = gapAfter(input, reckoner, name);
+  const before = gapBefore(input, calculation, name);
+  const { gap: after, missing } = gapAfter(input, calculation, name);
   const row = {
     name,
     title: SHEET_KINDS[name],
     ...(before === undefined ? {} : { before }),
     limit,
     missing,
-    measure: reckoner === undefined && after === undefined,
+    measure: calculation === undefined && after === undefined,
   };
   if (after === undefined) return { ...row, because: [] };
   const held = heldBack(input, name, after);
   const bare = verdictOfGap(after, limit.value);
   const verdict = bare === 'clear' && held.length > 0 ? 'close' : bare;
-  const from = after.basis === 'reckoned' ? input.measured.before[name] : undefined;
+  const from = after.basis === 'calculated' ? input.measured.before[name] : undefined;
   return { ...row, after, verdict, because: reasons(after, verdict, held, from) };
 }
 

@@ -1,5 +1,5 @@
 import { computation as lift } from '../computations/lift.ts';
-import { known } from './reckoner.ts';
+import { known } from './gap-calculation.ts';
 import type { ConsequenceInput, RatioFigure } from './types.ts';
 
 /**
@@ -16,6 +16,6 @@ export function netLift(input: ConsequenceInput, ratio: RatioFigure): { value: n
   return { value, halfWidth: lobeLift * ratio.halfWidth };
 }
 
-/** A hydraulic lifter has none; where it is not known it is taken as nought, which leaves the least room. */
+/** A hydraulic lifter has none; where it is not known it is taken as zero, which leaves the least room. */
 export const lashOf = (input: ConsequenceInput): number =>
   input.lifter === 'hydraulic' ? 0 : (input.lash ?? 0);

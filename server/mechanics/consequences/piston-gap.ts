@@ -1,7 +1,7 @@
 import { computation as lobeProfile } from '../computations/lobe-profile.ts';
 import { computation as pistonToValve } from '../computations/piston-to-valve.ts';
 import { allowance } from '../kit/allowances.ts';
-import { known, lacking, type Reckoner, together } from './reckoner.ts';
+import { type GapCalculation, known, lacking, together } from './gap-calculation.ts';
 import type { ConsequenceInput, RatioFigure } from './types.ts';
 
 type SweepInput = Parameters<typeof pistonToValve.compute>[0];
@@ -70,7 +70,7 @@ function timingLoss(input: ConsequenceInput, ratio: number, closed: number, gap:
  *
  * Validity: the lobe between the card's durations is a model; the allowance for timing covers its position only.
  */
-export function pistonGap(input: ConsequenceInput): Reckoner {
+export function pistonGap(input: ConsequenceInput): GapCalculation {
   const missingForChange = needsOf(input);
   return {
     missing: [...lacking({ 'closed valve to piston at TDC': input.closedGapAtTdc }), ...missingForChange],

@@ -1,5 +1,5 @@
 import { allowance } from '../kit/allowances.ts';
-import { known, lacking, type Reckoned, type Reckoner, together } from './reckoner.ts';
+import { type Calculated, type GapCalculation, known, lacking, together } from './gap-calculation.ts';
 import type { ConsequenceInput, RatioFigure } from './types.ts';
 
 /**
@@ -10,7 +10,7 @@ import type { ConsequenceInput, RatioFigure } from './types.ts';
  * Validity: pivot, tip and cup in line, the tip staying on the same valve.
  * Source: derived here; trade practice gives .062 in for a 1.48 in arm from 1.5 to 1.6.
  */
-export function cupMove(pivotToTip: number, before: RatioFigure, after: RatioFigure): Reckoned {
+export function cupMove(pivotToTip: number, before: RatioFigure, after: RatioFigure): Calculated {
   const perRatio = 1 / before.value - 1 / after.value;
   return {
     value: pivotToTip * perRatio,
@@ -23,10 +23,10 @@ export function cupMove(pivotToTip: number, before: RatioFigure, after: RatioFig
 }
 
 /** Pushrod in the slot of the head: what was read with the arms before, less the move of the cup. */
-export function pushrodGap(input: ConsequenceInput): Reckoner {
+export function pushrodGap(input: ConsequenceInput): GapCalculation {
   const { pushrodToHead, pivotToTip, before } = input;
   const missingForChange = lacking({ 'pivot to tip': pivotToTip });
-  const change = (from: RatioFigure, to: RatioFigure): Reckoned => {
+  const change = (from: RatioFigure, to: RatioFigure): Calculated => {
     const move = cupMove(known(pivotToTip, 'pivot to tip'), from, to);
     return { value: -move.value, halfWidth: move.halfWidth };
   };

@@ -1,8 +1,8 @@
 import { computation as retainerToSeal } from '../computations/retainer-to-seal.ts';
 import { computation as springLoad } from '../computations/spring-load.ts';
 import { allowance } from '../kit/allowances.ts';
+import { type GapCalculation, known, lacking, together } from './gap-calculation.ts';
 import { netLift } from './net-lift.ts';
-import { known, lacking, type Reckoner, together } from './reckoner.ts';
 import type { ConsequenceInput, RatioFigure } from './types.ts';
 
 /** Both gaps close by what the net lift grows: −L·(r₂ − r₁), with both ratios' intervals. */
@@ -14,7 +14,7 @@ function liftChange(input: ConsequenceInput) {
 }
 
 /** Room to coil bind: installed height less net lift less solid height. */
-export function coilBind(input: ConsequenceInput): Reckoner {
+export function coilBind(input: ConsequenceInput): GapCalculation {
   const { installedHeight, solidHeight } = input.spring;
   return {
     missing: lacking({
@@ -24,7 +24,7 @@ export function coilBind(input: ConsequenceInput): Reckoner {
     }),
     gap(ratio) {
       const lifted = netLift(input, ratio);
-      // The room does not hang on the loads, so they are left at nought.
+      // The room does not hang on the loads, so they are left at zero.
       const { margin } = springLoad.compute({
         installedHeight: known(installedHeight, 'installed height'),
         solidHeight: known(solidHeight, 'coil-bind height'),
@@ -41,7 +41,7 @@ export function coilBind(input: ConsequenceInput): Reckoner {
 }
 
 /** Retainer to seal at full lift: the closed distance less net lift; no credit for what the train bends. */
-export function sealGap(input: ConsequenceInput): Reckoner {
+export function sealGap(input: ConsequenceInput): GapCalculation {
   const closed = input.spring.retainerToSeal;
   return {
     missing: lacking({ 'lobe lift': input.lobeLift, 'retainer to seal, valve shut': closed }),

@@ -12,7 +12,7 @@ export interface Account {
   /** Mean ratio over the hypotheses in it. */
   readonly ratio: number;
   /** Index of its heaviest hypothesis, which speaks for it. */
-  readonly speaker: number;
+  readonly representative: number;
 }
 
 /** The mistakes of a hypothesis as a key; the same mistake about another entry is another one. */
@@ -31,7 +31,10 @@ export function gatherAccounts(
   weights: Float64Array,
   key: (h: Hypothesis) => string,
 ): Account[] {
-  const found = new Map<string, { sum: number; ratioSum: number; speaker: number; heaviest: number }>();
+  const found = new Map<
+    string,
+    { sum: number; ratioSum: number; representative: number; heaviest: number }
+  >();
   for (const i of belief.alive) {
     const h = belief.hypotheses[i];
     if (h === undefined) continue;
@@ -40,26 +43,26 @@ export function gatherAccounts(
     const name = key(h);
     const known = found.get(name);
     if (known === undefined) {
-      found.set(name, { sum: weight, ratioSum: weight * ratio, speaker: i, heaviest: weight });
+      found.set(name, { sum: weight, ratioSum: weight * ratio, representative: i, heaviest: weight });
       continue;
     }
     known.sum += weight;
     known.ratioSum += weight * ratio;
     if (weight > known.heaviest) {
       known.heaviest = weight;
-      known.speaker = i;
+      known.representative = i;
     }
   }
   return [...found.values()]
     .filter(({ sum }) => sum > 0)
-    .map(({ sum, ratioSum, speaker }) => {
-      const h = belief.hypotheses[speaker];
+    .map(({ sum, ratioSum, representative }) => {
+      const h = belief.hypotheses[representative];
       return {
         name: h?.name ?? -1,
         causes: h === undefined ? [] : causesOf(h),
         probability: sum,
         ratio: ratioSum / sum,
-        speaker,
+        representative,
       };
     })
     .sort((one, other) => other.probability - one.probability);

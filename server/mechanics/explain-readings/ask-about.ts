@@ -74,7 +74,7 @@ export function askAbout(cause: Cause, s: Sizes, entry: Entry | undefined): { te
     case 'unlisted-fault':
       return {
         text: `Could something else shift the reading by about ${inches(s.zero)} in?`,
-        test: 'Set the indicator up anew, or read the arm on another valve.',
+        test: 'Set the indicator up again, or read the arm on another valve.',
       };
     case 'passes-scatter':
       return {

@@ -11,7 +11,7 @@ export const DEFAULT_ASSUMPTIONS = {
   readingHalfWidth: 0.0005,
   /** The dial's own error, half-width. Common practice. */
   dialHalfWidth: 0.0015,
-  /** Setting lash anew for one reading. */
+  /** Setting lash again for one reading. */
   lashResetSpread: 0.001,
   /** Setting the plunger parallel for one reading, share of the lift. */
   alignedSpread: 0.001,

@@ -36,8 +36,8 @@ const CHANCES: ReadonlySet<AssumptionName> = new Set([
   'listFrom',
 ]);
 
-/** Quantities that may be nought; the unlisted fault's mean may be negative too. */
-const FROM_NOUGHT: ReadonlySet<AssumptionName> = new Set([
+/** Quantities that may be zero; the unlisted fault's mean may be negative too. */
+const FROM_ZERO: ReadonlySet<AssumptionName> = new Set([
   'flexMean',
   'flexLightShare',
   'flexAtSeatShare',
@@ -58,7 +58,7 @@ function allowedFor(name: AssumptionName): Allowed {
   const of = `The assumption ${name}`;
   if (CHANCES.has(name)) return { above: 0, below: 1, of };
   if (name === 'unlistedFaultMean') return { from: -100, upTo: 100, of };
-  if (FROM_NOUGHT.has(name)) return { from: 0, upTo: 100, of };
+  if (FROM_ZERO.has(name)) return { from: 0, upTo: 100, of };
   return { above: 0, upTo: 100, of };
 }
 

@@ -7,13 +7,13 @@ import type { Entry, Explanation } from './types.ts';
 
 /** The first entry that an account's mistakes are about. */
 export function entryOf(belief: Belief, account: Account): Entry | undefined {
-  return belief.hypotheses[account.speaker]?.set.mistakes.find((m) => m.entry !== undefined)?.entry;
+  return belief.hypotheses[account.representative]?.set.mistakes.find((m) => m.entry !== undefined)?.entry;
 }
 
 function explain(given: Case, belief: Belief, account: Account): Explanation {
   const nominal = account.name < 0 ? undefined : given.nominals[account.name];
   const entry = entryOf(belief, account);
-  const sizes = sizesOf(given, belief, account.speaker);
+  const sizes = sizesOf(given, belief, account.representative);
   const needs = account.causes.map((cause) => needOf(cause, sizes, entry));
   return {
     ...(nominal === undefined ? {} : { nominal }),

@@ -58,7 +58,7 @@ const reading = z.strictObject({
   }).optional(),
   spring: choice(['light', 'running'], 'spring on the valve; left out, it is asked for').optional(),
   lifter: choice(['solid', 'hydraulic'], 'lifter; left out, it is asked for').optional(),
-  setUp: bare('one higher each time the indicator was set up anew; left out, 0', {
+  setUp: bare('one higher each time the indicator was set up again; left out, 0', {
     least: 0,
     most: 99,
     whole: true,

@@ -70,7 +70,7 @@ export const explainOutput = z.object({
 
 const lengthOf = (inches: number | undefined) => (inches === undefined ? undefined : inches * IN);
 
-/** Lengths out of the inches that the inference reckons in. */
+/** Lengths out of the inches that the inference calculates in. */
 export function toExplainOutput(found: ReturnType<typeof explainReadings>): z.output<typeof explainOutput> {
   const { nextReading: next } = found;
   return {

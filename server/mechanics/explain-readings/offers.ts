@@ -6,7 +6,7 @@ export interface Offer {
   readonly action: Action;
   readonly minutes: number;
   readonly reading?: ExplainReading;
-  /** The indicator is set up anew for it. */
+  /** The indicator is set up again for it. */
   readonly renewed: boolean;
 }
 

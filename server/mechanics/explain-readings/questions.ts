@@ -26,9 +26,9 @@ function isFelt(given: Case, cause: Cause): boolean {
 function mistakeQuestions(given: Case, belief: Belief, weights: Float64Array): Question[] {
   return gatherMistakes(belief, weights)
     .filter(({ cause, probability }) => probability >= given.assumed.askFrom && isFelt(given, cause))
-    .map(({ cause, entry, probability, speaker }) => ({
+    .map(({ cause, entry, probability, representative }) => ({
       cause,
-      ...askAbout(cause, sizesOf(given, belief, speaker), entry),
+      ...askAbout(cause, sizesOf(given, belief, representative), entry),
       probability,
     }));
 }

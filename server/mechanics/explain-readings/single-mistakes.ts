@@ -9,7 +9,7 @@ export interface SingleMistake {
   readonly entry?: Entry;
   readonly probability: number;
   /** Index of the heaviest hypothesis that has it, which speaks for it. */
-  readonly speaker: number;
+  readonly representative: number;
 }
 
 interface Tally {
@@ -17,7 +17,7 @@ interface Tally {
   readonly entry: Entry | undefined;
   sum: number;
   heaviest: number;
-  speaker: number;
+  representative: number;
 }
 
 function count(tallies: Map<string, Tally>, key: string, one: Tally): void {
@@ -29,7 +29,7 @@ function count(tallies: Map<string, Tally>, key: string, one: Tally): void {
   known.sum += one.sum;
   if (one.heaviest > known.heaviest) {
     known.heaviest = one.heaviest;
-    known.speaker = one.speaker;
+    known.representative = one.representative;
   }
 }
 
@@ -40,16 +40,16 @@ export function gatherMistakes(belief: Belief, weights: Float64Array): SingleMis
     const h = belief.hypotheses[i];
     const weight = weights[i] ?? 0;
     if (h === undefined || weight === 0) continue;
-    const start = { sum: weight, heaviest: weight, speaker: i };
+    const start = { sum: weight, heaviest: weight, representative: i };
     if (h.name < 0) count(tallies, mistakesKey(h), { cause: 'ratio-not-listed', entry: undefined, ...start });
     for (const m of h.set.mistakes) count(tallies, keyOf(m), { cause: m.cause, entry: m.entry, ...start });
   }
   return [...tallies.values()]
-    .map(({ cause, entry, sum, speaker }) => ({
+    .map(({ cause, entry, sum, representative }) => ({
       cause,
       ...(entry === undefined ? {} : { entry }),
       probability: sum,
-      speaker,
+      representative,
     }))
     .sort((one, other) => other.probability - one.probability);
 }

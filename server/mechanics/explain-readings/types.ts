@@ -48,7 +48,7 @@ export interface ExplainReading {
   readonly spring?: Spring;
   /** Not said: taken as hydraulic, and asked for. */
   readonly lifter?: Lifter;
-  /** One higher whenever the indicator was set up anew; 0 for the first set-up. */
+  /** One higher whenever the indicator was set up again; 0 for the first set-up. */
   readonly setUp: number;
   /** Valve lift read at this lobe lift instead of at full lift. */
   readonly atLobeLift?: number;

@@ -11,12 +11,12 @@ export interface DialPosition {
 }
 
 /**
- * How far the plunger has moved from nought turns.
+ * How far the plunger has moved from zero turns.
  *
  * Equation: position = turns · perTurn + needle
  *
  * @param at [m] turns [1] and needle [m], not negative
- * @param perTurn [m] travel per turn, above nought
+ * @param perTurn [m] travel per turn, above zero
  * @returns position [m]
  *
  * Source: common practice, no published source.
@@ -27,11 +27,11 @@ export const travelled = ({ turns, needle }: DialPosition, perTurn: number): num
 /**
  * Where the hand stands on the face.
  *
- * Equation: clockwise: 2π·needle/perTurn; anticlockwise: 2π·(1 − needle/perTurn), nought at nought
+ * Equation: clockwise: 2π·needle/perTurn; anticlockwise: 2π·(1 − needle/perTurn), zero at zero
  *
- * @param dial [m] perTurn, above nought; runs [1]
+ * @param dial [m] perTurn, above zero; runs [1]
  * @param needle [m] past the last turn in the direction the hand runs, not negative, under perTurn
- * @returns angle [rad] clockwise from zero, at nought or above, under a full turn
+ * @returns angle [rad] clockwise from zero, at zero or above, under a full turn
  *
  * Validity: a hand that goes backwards shows the complement on clockwise figures: 4 turns and .082 in stands at 18.
  * Source: derived here.

@@ -1,4 +1,4 @@
-import table from '../../../seeds/reckoning.json' with { type: 'json' };
+import table from '../../../seeds/allowances.json' with { type: 'json' };
 import { UNITS } from '../../../shared/quantities/units.ts';
 
 export type AllowanceName = keyof typeof table.allowances;

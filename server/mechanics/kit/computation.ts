@@ -23,7 +23,7 @@ export interface Computation<Input extends z.ZodType, Output extends z.ZodType> 
   readonly tex: string;
   readonly source: string;
   readonly validity: string;
-  /** What the answer takes for granted with these inputs. */
+  /** What the answer assumes with these inputs. */
   assumptions(input: z.output<Input>, result: z.output<Output>): readonly string[];
   /** What the reader must be warned of with these inputs. */
   cautions(input: z.output<Input>, result: z.output<Output>): readonly string[];

@@ -26,7 +26,7 @@ export const verdictInputs = {
   limit: length('least gap wanted; left out, the default of the limits table', {
     sign: 'not-negative',
   }).optional(),
-  uncertainty: length('half-width of the gap’s 95 % interval; left out, nought', {
+  uncertainty: length('half-width of the gap’s 95 % interval; left out, zero', {
     sign: 'not-negative',
   }).optional(),
 };

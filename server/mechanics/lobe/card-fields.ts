@@ -10,7 +10,7 @@ export const cardFields = {
   }),
   durations: listOf(
     z.strictObject({
-      atLift: length('lift at the lobe that the duration is stated at; nought for the seat', {
+      atLift: length('lift at the lobe that the duration is stated at; zero for the seat', {
         sign: 'not-negative',
       }),
       duration: angle('crank degrees above that lift', { sign: 'positive' }),

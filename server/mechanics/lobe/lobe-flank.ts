@@ -12,7 +12,7 @@ export interface LobeFlank {
   /** Largest lift error at the durations given. */
   readonly fitError: number;
   liftAt(fromNose: number): number;
-  /** Change of lift per radian away from the nose: nought or negative. */
+  /** Change of lift per radian away from the nose: zero or negative. */
   slopeAt(fromNose: number): number;
 }
 
@@ -33,7 +33,7 @@ function lawOf(count: number, seatGiven: boolean): string {
  *
  * @param card [1] lengths [m], angles in crank [rad]
  * @param prefix [1] JSON pointer of the card, for a fault
- * @returns the flank, with a continuous slope that is nought at the nose and at the seat
+ * @returns the flank, with a continuous slope that is zero at the nose and at the seat
  * @throws impossible-input as `checkCard`
  * @throws impossible-input when the seat duration that the lowest point asks for is over 720°
  *

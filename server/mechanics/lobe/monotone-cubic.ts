@@ -31,7 +31,7 @@ function piecesOf(knots: readonly Knot[]): Piece[] {
   });
 }
 
-/** Slope where two pieces meet: nought at a turn, else their weighted harmonic mean. */
+/** Slope where two pieces meet: zero at a turn, else their weighted harmonic mean. */
 function meeting(left: Piece, right: Piece): number {
   if (left.secant * right.secant <= 0) return 0;
   const [leftWeight, rightWeight] = [2 * right.width + left.width, right.width + 2 * left.width];
@@ -67,7 +67,7 @@ function cubicsOf(pieces: readonly Piece[]): Cubic[] {
  * The monotone piecewise cubic through points: it rises where they rise, falls where they fall, turns only at a
  * point, and has a continuous slope.
  *
- * Equation: cubic Hermite on each piece; inner slopes (w₁ + w₂)/(w₁/δ₁ + w₂/δ₂), w₁ = 2h₂ + h₁, w₂ = h₂ + 2h₁, nought at
+ * Equation: cubic Hermite on each piece; inner slopes (w₁ + w₂)/(w₁/δ₁ + w₂/δ₂), w₁ = 2h₂ + h₁, w₂ = h₂ + 2h₁, zero at
  * a turn; end slopes by three points
  *
  * @param knots [1] two points or more, x rising

@@ -14,7 +14,7 @@ const TURN = 2 * Math.PI;
 export const cycloidal = antisymmetric((u) => ({
   s: angleLessSine(TURN * u) / TURN,
   v: 2 * Math.sin(Math.PI * u) ** 2,
-  // sin 2πu as sin π(1 − 2u): nought at mid-flank exactly.
+  // sin 2πu as sin π(1 − 2u): zero at mid-flank exactly.
   a: TURN * Math.sin(Math.PI * (u < 0.25 ? 2 * u : 1 - 2 * u)),
   j: TURN ** 2 * Math.cos(TURN * u),
 }));

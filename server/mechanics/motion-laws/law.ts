@@ -1,4 +1,4 @@
-/** Where a follower is on its way from nought to full lift, per unit of lift and of flank. */
+/** Where a follower is on its way from zero to full lift, per unit of lift and of flank. */
 export interface MotionState {
   /** Displacement: 0 on the seat, 1 at full lift. */
   readonly s: number;

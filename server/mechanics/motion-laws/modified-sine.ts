@@ -12,7 +12,7 @@ function slowPart(u: number): MotionState {
   return {
     s: atEighth.s + atEighth.v * w + (2 * PEAK * Math.sin((SLOW * w) / 2) ** 2) / SLOW ** 2,
     v: atEighth.v + (PEAK * Math.sin(SLOW * w)) / SLOW,
-    // cos(4πw/3) as the sine of what is left to mid-flank: nought there exactly.
+    // cos(4πw/3) as the sine of what is left to mid-flank: zero there exactly.
     a: PEAK * Math.sin(SLOW * (0.5 - u)),
     j: -PEAK * SLOW * Math.sin(SLOW * w),
   };

@@ -24,7 +24,7 @@ function fallingPart(u: number): MotionState {
   return {
     s: atThreeEighths.s + atThreeEighths.v * w + (2 * PEAK * Math.sin((FAST * w) / 2) ** 2) / FAST ** 2,
     v: atThreeEighths.v + (PEAK * Math.sin(FAST * w)) / FAST,
-    // cos 4πw as the sine of what is left to mid-flank: nought there exactly.
+    // cos 4πw as the sine of what is left to mid-flank: zero there exactly.
     a: PEAK * Math.sin(FAST * (0.5 - u)),
     j: -PEAK * FAST * Math.sin(FAST * w),
   };

@@ -1,7 +1,7 @@
 import { antisymmetric } from './law.ts';
 
 /**
- * 3-4-5 polynomial: velocity and acceleration begin and end at nought.
+ * 3-4-5 polynomial: velocity and acceleration begin and end at zero.
  *
  * Equation: s = 10u³ − 15u⁴ + 6u⁵; v = 30u²(1 − u)²; a = 60u(1 − u)(1 − 2u); j = 60(1 − 6u + 6u²)
  *
@@ -16,7 +16,7 @@ export const polynomial345 = antisymmetric((u) => ({
 }));
 
 /**
- * 4-5-6-7 polynomial: velocity, acceleration and jerk begin and end at nought.
+ * 4-5-6-7 polynomial: velocity, acceleration and jerk begin and end at zero.
  *
  * Equation: s = 35u⁴ − 84u⁵ + 70u⁶ − 20u⁷; v = 140u³(1 − u)³; a = 420u²(1 − u)²(1 − 2u); j = 840u(1 − u)(1 − 5u + 5u²)
  *

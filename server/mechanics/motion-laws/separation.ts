@@ -33,7 +33,7 @@ interface Point {
  * The lowest cam speed at which the spring can no longer hold the follower to the lobe.
  *
  * Equation: m·|a|·(lift/flank²)·ω² = F₀ + k·lift·s, solved for the least ω over mid-flank to full lift; that is where
- * |a|/F is greatest. A scan finds the peak, and halving of the interval brings d(|a|/F)/du to nought.
+ * |a|/F is greatest. A scan finds the peak, and halving of the interval brings d(|a|/F)/du to zero.
  *
  * @param law the motion law
  * @param train mass [kg], seat load [N], rate [N/m], lift at the valve [m], flank [rad of the cam]

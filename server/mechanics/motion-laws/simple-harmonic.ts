@@ -15,7 +15,7 @@ const { PI } = Math;
 export const simpleHarmonic = antisymmetric((u) => ({
   s: Math.sin((PI * u) / 2) ** 2,
   v: (PI / 2) * Math.sin(PI * u),
-  // cos πu written so that it is nought at mid-flank, not a rounding either side of it.
+  // cos πu written so that it is zero at mid-flank, not a rounding either side of it.
   a: (PI ** 2 / 2) * Math.sin(PI * (0.5 - u)),
   j: (-(PI ** 3) / 2) * Math.sin(PI * u),
 }));

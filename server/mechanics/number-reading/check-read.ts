@@ -29,11 +29,11 @@ export function holdQuantity(quantity: Quantity): Quantity {
 }
 
 /**
- * Holds a bare number that was read to its kind: a ratio above nought and up to 100, turns up to 1000 either way.
+ * Holds a bare number that was read to its kind: a ratio above zero and up to 100, turns up to 1000 either way.
  *
  * @param read [1] as it was read
  * @param kind [1] `ratio` or `turns`
- * @throws out-of-range when a ratio is nought or negative
+ * @throws out-of-range when a ratio is zero or negative
  * @throws impossible-input when it is beyond any machine part
  */
 export function holdBare(read: NumberRead, kind: ReadKind): number {

@@ -1,14 +1,14 @@
 /** Room for the last bits of an arithmetic on decimal inches, far under any dial. */
-const HAIR = 1e-9;
+const TOLERANCE = 1e-9;
 
 /** True if the value is at or under the limit. */
 export function within(value: number, limit: number): boolean {
-  return Math.abs(value) <= limit + HAIR;
+  return Math.abs(value) <= limit + TOLERANCE;
 }
 
 /** True if the value is at one of the ends or between them. */
 export function between(value: number, low: number, high: number): boolean {
-  return value >= low - HAIR && value <= high + HAIR;
+  return value >= low - TOLERANCE && value <= high + TOLERANCE;
 }
 
 /** The middle one, or the mean of the two middle ones: one odd pass does not move it far. */

@@ -8,7 +8,7 @@ const TURNS_OF_SMALL_HAND = 10;
 
 /** What the lift would be with the big hand turned round, and with the small hand turned round too. */
 function turnedRound(lift: number, turn: number, t: Tolerances): number[] {
-  // With the hand near nought a thousandth decides which turn it is, so both are tried.
+  // With the hand near zero a thousandth decides which turn it is, so both are tried.
   const wholes = [-t.passSpread, t.passSpread].map((off) => Math.floor((lift + off) / turn) * turn);
   const big = wholes.map((whole) => 2 * whole + turn - lift);
   const both = TURNS_OF_SMALL_HAND * turn - lift;

@@ -12,7 +12,7 @@ interface Sum {
 function sumsOf(input: QuestionInput, t: Tolerances): Sum[] {
   const named = (name: string, lift: number | undefined) => (lift === undefined ? [] : [{ name, lift }]);
   const stated = input.statedValveLift;
-  // A number that a pass gave was read, not reckoned.
+  // A number that a pass gave was read, not calculated.
   const wasRead =
     stated !== undefined && liftsOf(input.valvePasses).some((lift) => within(lift - stated, t.statedOff));
   const own = wasRead ? undefined : stated;
@@ -42,7 +42,7 @@ export function lashFormula(input: QuestionInput, tolerances: Tolerances): Quest
         weight: within(wrong(lobe), tolerances.formulaFitsStrongly) ? 'strong' : 'weak',
         ask: `Could the lash be taken off the lobe in the ${sum.name}, ${inch(sum.lift)}?`,
         size: `Taken off at the valve it makes ${inch(lobe * ratio - lash)}.`,
-        test: 'Reckon again: lobe lift times ratio, then less the lash.',
+        test: 'Calculate again: lobe lift times ratio, then less the lash.',
         restsOn: [],
       },
     ];

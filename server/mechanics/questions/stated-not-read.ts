@@ -4,7 +4,7 @@ import type { Tolerances } from './tolerances.ts';
 import type { Question, QuestionInput } from './types.ts';
 import { changeText, inch } from './words.ts';
 
-/** What was read, and what stands in the sum for it. */
+/** What was read, and what is on record in the sum for it. */
 interface Pair {
   readonly stated: number | undefined;
   readonly read: readonly number[];
@@ -54,13 +54,13 @@ function askPair(pair: Pair, t: Tolerances): Question[] {
       weight: within(stated - end, t.statedOff) ? 'weak' : 'strong',
       ask: `Where does ${inch(stated)} come from? ${pair.from} ${rangeText(low, high)}.`,
       size: changeText(stated, end, pair.lobe),
-      test: 'Read the passes out again, and reckon with what was read.',
+      test: 'Read the passes out again, and calculate with what was read.',
       restsOn: pair.restsOn,
     },
   ];
 }
 
-/** A number reckoned with that is not the number read. */
+/** A number used that is not the number read. */
 export function statedNotRead(input: QuestionInput, tolerances: Tolerances): Question[] {
   return pairsOf(input).flatMap((pair) => askPair(pair, tolerances));
 }

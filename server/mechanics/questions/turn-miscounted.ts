@@ -6,7 +6,7 @@ import { changeText, countText, READ_SMALL_HAND } from './words.ts';
 
 interface Miscount {
   readonly pass: Pass;
-  /** Turns to add: below nought, turns counted too many. */
+  /** Turns to add: below zero, turns counted too many. */
   readonly turns: number;
   readonly strong: boolean;
 }
@@ -82,8 +82,8 @@ function valvePlace(input: QuestionInput, t: Tolerances): Place {
 function lobePlace(input: QuestionInput): Place {
   const ratio = ratioExpected(input);
   const valve = valveLift(input);
-  const reckoned = ratio === undefined || valve === undefined ? [] : [valve / ratio];
-  const expected = input.cardLobeLift === undefined ? reckoned : [input.cardLobeLift];
+  const calculated = ratio === undefined || valve === undefined ? [] : [valve / ratio];
+  const expected = input.cardLobeLift === undefined ? calculated : [input.cardLobeLift];
   const passes = input.lobeSource === 'caliper' ? [] : input.lobePasses;
   return { name: 'lobe', passes, expected, explained: () => false };
 }

@@ -4,7 +4,7 @@ const line = (source: string, contribution: number, share: number) => ({ source,
 
 /**
  * Five passes at each end with ±.001 in error limits, no shared indicator: ratio 1.5, u .003086894, ν 35960,
- * U .006050, reckoned apart from this code.
+ * U .006050, calculated apart from this code.
  */
 export const fullLiftExample = {
   inputs: {

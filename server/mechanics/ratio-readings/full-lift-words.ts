@@ -18,13 +18,13 @@ function onIndicators({ lobe, sameIndicator }: Given): string {
     : 'the lobe lift comes from a card or caliper: no error is shared with the indicator at the valve';
 }
 
-/** What a ratio at full lift takes for granted. */
+/** What a ratio at full lift assumes. */
 export function fullLiftAssumptions(given: Given): string[] {
   const lobePasses = passesOf(given.lobe);
   return [
     'graduations and error limits: anywhere within them alike',
     onIndicators(given),
-    'lash at nought, the plunger in line with the valve, the hand counted right',
+    'lash at zero, the plunger in line with the valve, the hand counted right',
     ...(given.valveLift.readings.length === 1 ? ['one pass at the valve: its scatter is left out'] : []),
     ...(lobePasses.length === 1 ? ['one pass at the lobe: its scatter is left out'] : []),
     ...('source' in given.lobe && given.lobe.source === 'card'

@@ -12,9 +12,9 @@ export interface JudgedNominal {
  *
  * Equation: needsValveLift = nominal · L
  *
- * @param nominals [1] nominal ratios, above nought
+ * @param nominals [1] nominal ratios, above zero
  * @param interval [1] low and high end of the 95 % interval
- * @param lobeLift [m] lobe lift, above nought
+ * @param lobeLift [m] lobe lift, above zero
  * @returns each nominal's verdict: `agrees` alone inside the interval, `cannot-tell` inside with another,
  * `differs` outside; needsValveLift [m]
  *

@@ -11,7 +11,7 @@ interface Found {
   readonly compliance?: object | undefined;
 }
 
-/** What a fit through the lift takes for granted. */
+/** What a fit through the lift assumes. */
 export function throughLiftAssumptions({ secondPass }: Given): string[] {
   return [
     'one ratio through the whole lift: a ratio that changes with lift shows in the residuals, not in the fit',
@@ -33,7 +33,7 @@ export function throughLiftCautions(given: Given, found: Found): string[] {
       : []),
     'An indicator’s own zero error stands in the lash left in: .003 in of it can come from there.',
     ...(given.secondPass !== undefined && found.compliance === undefined
-      ? ['The running spring’s load is nought throughout: what the train bends can’t be told.']
+      ? ['The running spring’s load is zero throughout: what the train bends can’t be told.']
       : []),
     turningCaution,
   ];

@@ -51,7 +51,7 @@ function requireAssembly({ pushrodAngle, lifterBoreAngle }: PushrodLinkage): voi
  * Equation: see `linkageAt`; the lifter must rise at every step of the rotation
  *
  * @param linkage [1] lengths [m] and angles [rad]
- * @param netLift [m] valve lift, above nought
+ * @param netLift [m] valve lift, above zero
  * @param stations [1] even steps of rotation to answer
  * @returns the states at the stations, closed to open
  * @throws impossible-input when the lift is out of the arm's reach

@@ -8,7 +8,7 @@ import type { SliderCrank } from './slider-crank.ts';
  * m = α + φ/2, x = a·sinθ − e, x₀ = −l·sinα, which loses no figures near TDC
  *
  * @param pastTdc [rad] crank angle after true top dead centre, negative before
- * @returns [m] the drop, nought at true top dead centre
+ * @returns [m] the drop, zero at true top dead centre
  *
  * Validity: rigid parts; no piston rock, rod stretch or bearing slack.
  * Source: J. B. Heywood, Internal Combustion Engine Fundamentals (1988), equations 2.4 and 2.5; offset and the form

@@ -18,7 +18,7 @@ export interface SliderCrank {
  * Equation: tdcAt = asin(e/(l + a)); bdcAt = π + asin(e/(l − a));
  * actualStroke = √((l + a)² − e²) − √((l − a)² − e²), a half the stroke, l the rod, e the offset
  *
- * @param stroke [m] twice the crank throw, above nought
+ * @param stroke [m] twice the crank throw, above zero
  * @param rodLength [m] centre to centre, above half the stroke
  * @param pinOffset [m] positive toward the side the crankpin moves to after top dead centre
  * @throws impossible-input when the rod is not longer than half the stroke

@@ -7,4 +7,4 @@ export const makerFirst = 'The part maker’s figure goes before any default lim
 
 /** Said where the sums make the coils touch before full lift. */
 export const coilsTouch =
-  'The coils touch before full lift: the open load reckoned from the rate is not the real one, and something in the train would bend or break.';
+  'The coils touch before full lift: the open load calculated from the rate is not the real one, and something in the train would bend or break.';

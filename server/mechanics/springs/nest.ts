@@ -37,7 +37,7 @@ export function refuseImpossibleSprings(springs: readonly NestSpring[], installe
  *
  * Equation: F = k·max(0, freeLength − height)
  *
- * @param height [m] height the nest is pressed to, above nought
+ * @param height [m] height the nest is pressed to, above zero
  * @returns [N] not negative
  *
  * Validity: linear springs that stand on the same seat under the same retainer, no steps between them.

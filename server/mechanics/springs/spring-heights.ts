@@ -5,9 +5,9 @@ import { impossible } from '../../../shared/problems/faults.ts';
  *
  * Equation: openHeight = installedHeight − netLift
  *
- * @param installedHeight [m] height with the valve on its seat, above nought
- * @param netLift [m] lift of the valve off its seat, above nought
- * @returns [m] the open height, above nought
+ * @param installedHeight [m] height with the valve on its seat, above zero
+ * @param netLift [m] lift of the valve off its seat, above zero
+ * @returns [m] the open height, above zero
  * @throws impossible-input when the lift takes up the whole installed height
  *
  * Validity: the retainer moves with the valve.

@@ -1,6 +1,6 @@
 /**
  * Mean d2 and standard deviation d3 of the range of n normal values in units of their standard deviation, n from
- * 2 to 25: integrals of the range's distribution, reckoned to twelve places. They agree with the published tables
+ * 2 to 25: integrals of the range's distribution, calculated to twelve places. They agree with the published tables
  * of ISO 7870-2:2013 (from memory) at their four places.
  */
 const RANGES = [

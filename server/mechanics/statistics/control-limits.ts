@@ -59,7 +59,7 @@ export function meanAndRange(subgroups: readonly (readonly number[])[]): Control
 /**
  * Chart of single values and of the range from each to the next.
  *
- * Equation: value: x̄ ± 3 MR̄/d2; moving range: nought to D4 MR̄, d2 and D4 for two
+ * Equation: value: x̄ ± 3 MR̄/d2; moving range: zero to D4 MR̄, d2 and D4 for two
  *
  * @param values [any] two or more in the order they came
  * @returns means (the values), ranges (from the second on), centre, limits [as the values]

@@ -8,7 +8,7 @@ import { type OutlierScores, outBy, type Tail } from './outlier-fields.ts';
  * Equation: G = (n − 1)/√n · √(t²/(n − 2 + t²)), t above with chance α/n on n − 2 degrees, α/(2n) two-sided
  *
  * @param n [1] values, at least three
- * @param alpha [1] chance of flagging a good value, between nought and one
+ * @param alpha [1] chance of flagging a good value, between zero and one
  * @param tail [1] `two`, `upper` or `lower`
  * @returns G [1]
  *
@@ -26,7 +26,7 @@ export function grubbsCritical(n: number, alpha: number, tail: Tail): number {
  *
  * @param values [any] at least three
  * @param tail [1] side to test
- * @param alpha [1] chance of flagging a good value, between nought and one
+ * @param alpha [1] chance of flagging a good value, between zero and one
  * @returns scores [1] signed, flagged [1] (the farthest out alone, and its equals), critical [1]
  *
  * Validity: near normal values, one outlier; two can hide each other.

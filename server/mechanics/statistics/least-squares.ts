@@ -71,7 +71,7 @@ function inverse(r: readonly (readonly number[])[]): number[][] {
  *
  * @param columns [any] one list per estimate, each as long as the observations
  * @param observations [any] at least as many as columns
- * @param weights [any] one over the variance of each observation, above nought; left out, all one
+ * @param weights [any] one over the variance of each observation, above zero; left out, all one
  * @returns estimates, covariance, residuals, residualSquares; undefined where the columns can't be told apart
  *
  * Validity: the columns are taken for exact; orthogonal columns, so that no digits go in forming XᵀX.

@@ -16,15 +16,15 @@ export interface MedianMadScores extends OutlierScores {
 /**
  * Scores by the median and the median absolute deviation, which one wild value can't move.
  *
- * Equation: M_i = .6745 (x_i − x̃)/MAD; where MAD is nought, M_i = (x_i − x̃)/(1.253314 · mean|x − x̃|)
+ * Equation: M_i = .6745 (x_i − x̃)/MAD; where MAD is zero, M_i = (x_i − x̃)/(1.253314 · mean|x − x̃|)
  *
  * @param values [any] at least one
  * @param tail [1] side to flag on
  * @returns scores [1] signed, flagged [1] past 3.5, critical [1], scatter [1]
  *
- * Validity: the scatter of the good values near normal; all alike, every score is nought.
+ * Validity: the scatter of the good values near normal; all alike, every score is zero.
  * Source: B. Iglewicz, D. Hoaglin, 1993, as in the NIST/SEMATECH e-Handbook, 1.3.5.17; the fallback for MAD
- * nought is common practice, no published source seen.
+ * zero is common practice, no published source seen.
  */
 export function medianMadScores(values: readonly number[], tail: Tail): MedianMadScores {
   const middle = medianOf(values);

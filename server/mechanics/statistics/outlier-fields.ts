@@ -4,7 +4,7 @@ export type Tail = 'two' | 'upper' | 'lower';
 export interface OutlierScores {
   /** One per value, signed: above or below the middle. */
   readonly scores: readonly number[];
-  /** Indices from nought of those past the critical value. */
+  /** Indices from zero of those past the critical value. */
   readonly flagged: readonly number[];
   readonly critical: number;
 }

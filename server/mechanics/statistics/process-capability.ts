@@ -18,7 +18,7 @@ export interface Capability {
  *
  * Equation: cp = (U − L)/6s; cpk = min(U − x̄, x̄ − L)/3s; cpk ± 1.96 √(1/(9n) + cpk²/(2(n − 1)))
  *
- * @param process [any] mean and s (above nought), n [1] at least two where known
+ * @param process [any] mean and s (above zero), n [1] at least two where known
  * @param lower [any] lower limit L
  * @param upper [any] upper limit U, above the lower
  * @returns cp, cpk [1], interval95 of cpk [1] where n is known

@@ -26,7 +26,7 @@ export interface TrainExpansions {
  * Equation: Δlash = ΔT·[r·α_b·H_b + α_h·((1 + r)·H_h − h_s) − r·α_p·L_p − α_v·L_v], from
  * lash = (1 + r)·pivot − r·cup − tip, pivot = H_b + H_h, cup = L_p, tip = H_b + h_s + L_v
  *
- * @param ratio [1] rocker ratio r, above nought
+ * @param ratio [1] rocker ratio r, above zero
  * @param heights [m] block H_b, head H_h, seat h_s, valve L_v, pushrod L_p
  * @param expansions [1/K] α of block, head, pushrod and valve
  * @param temperatureRise [K] the same for every part

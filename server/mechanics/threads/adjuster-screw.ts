@@ -8,7 +8,7 @@ export type AdjusterMount = (typeof ADJUSTER_MOUNTS)[number];
  * Equation: stud nut (the pivot comes down): 1 + 1/r; screw at the cup: 1; screw at the valve: 1/r
  *
  * @param mount [1] where the screw sits
- * @param ratio [1] rocker ratio r, above nought
+ * @param ratio [1] rocker ratio r, above zero
  * @returns [1] travel of the seat over travel of the screw
  *
  * Validity: small turns of a rocker whose tip, pivot and cup lie nearly in line; .991 to 1.009 of it on usual rockers.

@@ -8,7 +8,7 @@ export interface Thread {
   /** `7/16`, `M8`. */
   readonly size: string;
   readonly system: 'unified' | 'metric';
-  /** What stands after the size: threads to the inch, or the pitch in millimetres. */
+  /** What is after the size: threads to the inch, or the pitch in millimetres. */
   readonly count: number;
   /** `UNC` or `UNF`; metric threads have none. */
   readonly series?: string;

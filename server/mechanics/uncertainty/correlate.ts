@@ -7,7 +7,7 @@ import { sampleOf } from './sample.ts';
  *
  * @param first [any] readings
  * @param second [any] readings taken with the first, as many
- * @returns r [1], between −1 and 1; nought where one of them does not vary
+ * @returns r [1], between −1 and 1; zero where one of them does not vary
  * @throws RangeError when the lists are not as long as each other, or have fewer than two readings
  *
  * Source: JCGM 100:2008, equations 14 and 17, section 5.2.3.

@@ -15,7 +15,7 @@ export interface Sample {
  * @returns mean and s [as the readings], n [1]
  * @throws RangeError without a reading
  *
- * Validity: the one-pass form Σx² − n x̄² loses all digits on readings far from nought; this does not. Readings
+ * Validity: the one-pass form Σx² − n x̄² loses all digits on readings far from zero; this does not. Readings
  * that are all alike have exactly their own value as mean and exactly no scatter.
  * Source: JCGM 100:2008, 4.2.1 and 4.2.2; T. Chan, G. Golub, R. LeVeque, 1983 (corrected two-pass; from memory).
  */

@@ -15,8 +15,8 @@ const KNOWN_AT_MOST = 10_000;
  *
  * Equation: P(T > t) = tail
  *
- * @param tail [1] chance above t, between nought and one half
- * @param degreesOfFreedom [1] above nought; Infinity for the normal distribution
+ * @param tail [1] chance above t, between zero and one half
+ * @param degreesOfFreedom [1] above zero; Infinity for the normal distribution
  * @returns t [1], not negative
  *
  * Validity: taken from the lower tail, so that small chances keep their digits.
@@ -31,8 +31,8 @@ export function studentAbove(tail: number, degreesOfFreedom: number): number {
  *
  * Equation: t with P(|T| ≤ t) = level
  *
- * @param level [1] coverage, between nought and one
- * @param degreesOfFreedom [1] above nought; Infinity for the normal distribution
+ * @param level [1] coverage, between zero and one
+ * @param degreesOfFreedom [1] above zero; Infinity for the normal distribution
  * @returns t [1]
  *
  * Source: JCGM 100:2008, table G.2.

@@ -25,7 +25,7 @@ export interface GapCurve {
  * The gap between valve and piston along the valve, against crank angle from true top dead centre.
  *
  * Equation: c = c₀ + D·(k·n)/(v·n) − lift; (k·n)/(v·n) is cosγ for a pocket floor that lies along the valve head, 1/cosγ for
- * a flat crown; lift = lobe lift·ratio − lash while that is above nought, the valve being on its seat otherwise;
+ * a flat crown; lift = lobe lift·ratio − lash while that is above zero, the valve being on its seat otherwise;
  * radial shift of the pocket = D·sinγ
  *
  * @param setup [1] lengths [m], angles [rad]

@@ -9,7 +9,7 @@ interface Given {
   readonly limit?: number | undefined;
 }
 
-/** What a clearance takes for granted, the inputs left out among it. */
+/** What a clearance assumes, the inputs left out among it. */
 export function clearanceAssumptions(given: Given, law: string): string[] {
   return [
     'rigid parts: no piston rock, rod stretch, valve float or pump-up',

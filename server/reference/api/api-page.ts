@@ -1,6 +1,6 @@
 import type { TableData } from '../../../views/parts/table.examples.ts';
-import type { Page } from '../../pages/render.ts';
 import { PROBLEMS } from '../../problems/registry.ts';
+import type { Page } from '../../web/pages/render.ts';
 import { faultTable } from '../problems/fault-table.ts';
 import { operationsOf, readDocument } from './document.ts';
 import { fieldRows, shapeOf } from './field-rows.ts';

@@ -1,5 +1,5 @@
-import type { Page } from '../../pages/render.ts';
 import { PROBLEMS, type ProblemCode } from '../../problems/registry.ts';
+import type { Page } from '../../web/pages/render.ts';
 import { faultTable } from './fault-table.ts';
 import { PROBLEM_WORDS } from './words.ts';
 

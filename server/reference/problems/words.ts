@@ -53,7 +53,7 @@ export const PROBLEM_WORDS: Readonly<Record<ProblemCode, ProblemWords>> = {
   },
   conflict: {
     meaning: 'The request is in order, and what is kept already rules it out.',
-    advice: 'Read the state again; the detail says what stands in the way.',
+    advice: 'Read the state again; the detail says what is in the way.',
   },
   'still-running': {
     meaning: 'A request with the same idempotency key has not ended yet.',
@@ -69,7 +69,7 @@ export const PROBLEM_WORDS: Readonly<Record<ProblemCode, ProblemWords>> = {
   },
   'version-stale': {
     meaning: 'Somebody changed it after you read it; your change would have overwritten theirs.',
-    advice: 'Read it again, bring your change to what stands there now, and send that with the new `ETag`.',
+    advice: 'Read it again, make your change on the newest state, and send that with the new `ETag`.',
   },
   'body-too-large': {
     meaning: 'The body is larger than this address takes.',
@@ -117,7 +117,7 @@ export const FAULT_WORDS: Readonly<Record<FaultCode, string>> = {
   'wrong-dimension': 'A unit of another kind came, a unit where none belongs, or none where one is needed.',
   'unknown-unit': 'The unit is not known, or the text could mean more than one thing.',
   'not-a-number': 'What came can’t be read as a number.',
-  'out-of-range': 'The number is outside what the field takes, such as below nought.',
+  'out-of-range': 'The number is outside what the field takes, such as below zero.',
   'not-allowed': 'The value is not one of those the field takes, or does not go with another field.',
   'unknown-field': 'There is no field of this name here.',
   'too-many': 'The list has more items than are taken.',

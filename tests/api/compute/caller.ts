@@ -5,7 +5,7 @@ import type { TestService } from '../../tools/service.ts';
 export type Fault = NonNullable<Told['errors']>[number];
 
 /** A caller that sends what it likes and holds every answer to being one: no 5xx, no null. */
-export function callerOf(service: () => TestService) {
+export function principalOf(service: () => TestService) {
   async function send(name: string, payload: string, type = 'application/json') {
     const response = await service().request({
       method: 'POST',

@@ -55,7 +55,7 @@ export const texts = (body: unknown): unknown =>
 /** Stands for words that the contract leaves open. */
 export const WORDS = Symbol('words');
 
-/** Holds an answer to what was derived: numbers to 1e-9 relative (1e-12 about nought), the same fields, no others. */
+/** Holds an answer to what was derived: numbers to 1e-9 relative (1e-12 about zero), the same fields, no others. */
 export function expectDerived(found: unknown, wanted: unknown, at = ''): void {
   if (wanted === WORDS) {
     expect(typeof found === 'string' && found.length > 3, `${at}: ${String(found)}`).toBe(true);

@@ -1,4 +1,4 @@
-import { hashOf, newSecret } from '../../../server/access/secrets.ts';
+import { hashOf, newSecret } from '../../../server/auth/secrets.ts';
 import type { Database } from '../../../server/database/database.ts';
 import { METHOD } from '../../tools/call.ts';
 
@@ -32,7 +32,7 @@ export async function post(
 export async function somebody(db: Database): Promise<string> {
   const shopId = crypto.randomUUID();
   const { secret, hash } = newSecret('session');
-  await db.inShop(shopId, async (tx) => {
+  await db.shopTransaction(shopId, async (tx) => {
     await tx.insertInto('shop').values({ id: shopId, name: 'Bench shop' }).execute();
     const email = `${shopId}@bench.invalid`;
     const { id } = await tx

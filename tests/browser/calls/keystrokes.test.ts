@@ -134,7 +134,7 @@ it('the last minute: what is found, what was advised on which figures, and who d
   await keys.key('6', /steps\/notes$/);
   await keys.tabTo('What it is');
   await keys.press('ArrowRight', 'Tab');
-  await keys.type('1.6 arm. Set lash last; reckon with 1.60.');
+  await keys.type('1.6 arm. Set lash last; calculate with 1.60.');
   await keys.key('k', /steps\/notes$/);
   expect(await desk.locator('.desk-step').textContent()).toContain('Light-spring ratio 1 intake 1.600 ±');
   await keys.key('r', /report$/);

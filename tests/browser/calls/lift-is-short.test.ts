@@ -26,7 +26,7 @@ describe.each(MODES)('the lift is short, $name', (mode) => {
 
   it('the desk opens the call: the arm, the card and its ratio, the method', async () => {
     await openTheCall(desk, {
-      caller: 'Wren',
+      principal: 'Wren',
       build: 'Wren red',
       goal: 'Verify a ratio',
       engine: 'It is apart',

@@ -37,7 +37,7 @@ describe.each(MODES)('one valve differs, $name', (mode) => {
 
   it('the desk opens the call and puts the two arms on record, with the valves they sit on', async () => {
     await openTheCall(desk, {
-      caller: 'Curlew',
+      principal: 'Curlew',
       build: 'Red V8',
       goal: 'Verify a ratio',
       engine: 'It is apart',

@@ -1,7 +1,7 @@
 import type { Hand } from './hand.ts';
 
 export interface Opening {
-  readonly caller: string;
+  readonly principal: string;
   readonly build: string;
   readonly goal: string;
   readonly engine: string;
@@ -11,7 +11,7 @@ export interface Opening {
 /** The first minute of every call: who, one goal, and whether anything hit. Ends on the step that is next. */
 export async function openTheCall(desk: Hand, opening: Opening): Promise<void> {
   await desk.press(/^New call/);
-  await desk.fill('Who is calling', opening.caller);
+  await desk.fill('Who is calling', opening.principal);
   await desk.select('What they want from this call', opening.goal);
   await desk.fill('A name for the build', opening.build);
   await desk.press(/^Open the call/);

@@ -25,7 +25,7 @@ describe.each(MODES)('a ratio change on an engine that ran, $name', (mode) => {
 
   it('the desk opens the call: what it is about, the arm, the card', async () => {
     await openTheCall(desk, {
-      caller: 'Avocet',
+      principal: 'Avocet',
       build: 'Green V8',
       goal: 'Clearances after a change',
       engine: 'It has run, it stands',

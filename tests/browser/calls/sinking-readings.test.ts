@@ -25,7 +25,7 @@ describe.each(MODES)('hydraulic readings that sink, $name', (mode) => {
 
   it('the desk opens the call, with the arm, the card and the method', async () => {
     await openTheCall(desk, {
-      caller: 'Dunlin',
+      principal: 'Dunlin',
       build: 'White V8',
       goal: 'Verify a ratio',
       engine: 'It is apart',

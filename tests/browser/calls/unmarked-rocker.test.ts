@@ -38,7 +38,7 @@ describe.each(MODES)('an unmarked rocker, $name', (mode) => {
 
   it('the desk opens the call; what the part is comes first', async () => {
     await openTheCall(desk, {
-      caller: 'Heron',
+      principal: 'Heron',
       build: 'Grey set',
       goal: 'Find out what a part is',
       engine: 'It has run, it stands',

@@ -20,7 +20,7 @@ const withLimit = (input: ConsequenceInput, name: GapKind, limit: number): Conse
   limits: { ...LIMITS, [name]: { value: limit * IN, source: 'the part maker' } },
 });
 
-describe('reckoned gaps', () => {
+describe('calculated gaps', () => {
   test('coil bind 1.900 − .560 − 1.150 = .190 and seal .650 − .560 = .090: check values 5, by hand', () => {
     const input: ConsequenceInput = { ...CASE, lobeLift: 0.35 * IN };
     expect(inches(gapRow(input, 'coil-bind').after?.value)).toBeCloseTo(0.19, 12);
@@ -60,7 +60,7 @@ describe('reckoned gaps', () => {
     expect(inches(after?.value)).toBeCloseTo(0.09 - 0.0617, 4);
   });
 
-  test('the half-width of a reckoned gap is the errors in quadrature, by hand', () => {
+  test('the half-width of a calculated gap is the errors in quadrature, by hand', () => {
     const { after } = gapRow(CASE, 'coil-bind');
     // .3125·.006 from the ratio, .005 from each of two heights.
     expect(inches(after?.high) - inches(after?.value)).toBeCloseTo(
@@ -71,7 +71,7 @@ describe('reckoned gaps', () => {
 });
 
 describe('verdicts', () => {
-  test('never clear on a reckoned gap inside its uncertainty', () => {
+  test('never clear on a calculated gap inside its uncertainty', () => {
     // .250 left, half-width .0073: a limit of .245 is inside, .240 is not, .258 is past it.
     expect(gapRow(withLimit(CASE, 'coil-bind', 0.245), 'coil-bind').verdict).toBe('close');
     expect(gapRow(withLimit(CASE, 'coil-bind', 0.24), 'coil-bind').verdict).toBe('clear');
@@ -109,7 +109,7 @@ describe('verdicts', () => {
 });
 
 describe('measured gaps', () => {
-  test('a gap read with these arms goes before the reckoned one', () => {
+  test('a gap read with these arms goes before the calculated one', () => {
     const row = gapRow(
       { ...CASE, measured: { these: { 'coil-bind': read(0.05, 0.055) }, before: {} } },
       'coil-bind',
@@ -128,7 +128,7 @@ describe('measured gaps', () => {
     expect(row.because.join()).toMatch(/hydraulic/);
   });
 
-  test('read with the arms before, it is moved by what the ratio changes, and then it is reckoned', () => {
+  test('read with the arms before, it is moved by what the ratio changes, and then it is calculated', () => {
     const { retainerToSeal: _, ...spring } = CASE.spring;
     const row = gapRow(
       {
@@ -140,7 +140,7 @@ describe('measured gaps', () => {
       'retainer-to-seal',
     );
     expect(row.before?.basis).toBe('measured');
-    expect(row.after?.basis).toBe('reckoned');
+    expect(row.after?.basis).toBe('calculated');
     const half = 0.35 * Math.hypot(0.03, 0.006);
     expect(inches(row.after?.low)).toBeCloseTo(0.1 - 0.035 - half, 9);
     expect(inches(row.after?.high)).toBeCloseTo(0.104 - 0.035 + half, 9);

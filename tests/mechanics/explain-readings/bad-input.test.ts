@@ -20,14 +20,14 @@ describe('bad input is refused with its field', () => {
   const bad: readonly [string, ExplainInput, string][] = [
     ['no names', { ...GOOD, nominals: [] }, '/nominals required'],
     ['a name twice', { ...GOOD, nominals: [1.5, 1.6, 1.5] }, '/nominals/2 not-allowed'],
-    ['a ratio of nought', { ...GOOD, nominals: [0] }, '/nominals/0 out-of-range'],
+    ['a ratio of zero', { ...GOOD, nominals: [0] }, '/nominals/0 out-of-range'],
     ['a mark that is none', { ...GOOD, mark: Number.NaN }, '/mark not-a-number'],
     ['a negative lobe', { ...GOOD, cardLobeLift: -0.35 }, '/cardLobeLift out-of-range'],
-    ['a lift of nought', { ...GOOD, readings: [valve(0)] }, '/readings/0/value out-of-range'],
+    ['a lift of zero', { ...GOOD, readings: [valve(0)] }, '/readings/0/value out-of-range'],
     ['a lift beyond any part', { ...GOOD, readings: [valve(101)] }, '/readings/0/value out-of-range'],
     ['a half pass', { ...GOOD, readings: [valve(0.5, { pass: 1.5 })] }, '/readings/0/pass out-of-range'],
     [
-      'a set-up below nought',
+      'a set-up below zero',
       { ...GOOD, readings: [valve(0.5, { setUp: -1 })] },
       '/readings/0/setUp out-of-range',
     ],

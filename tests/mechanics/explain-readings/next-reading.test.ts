@@ -70,16 +70,16 @@ describe('a new set-up of the indicator', () => {
   it('frees the second reading of a zero that moved', () => {
     const said = { ...BASE, lash: 'zero', readings: [valve(0.58, { counted: true })] } as const;
     const second = { counted: true, lashSet: true, aligned: true, pass: 2 } as const;
-    const anew = explainReadings({
+    const again = explainReadings({
       ...said,
       readings: [...said.readings, valve(0.56, { ...second, setUp: 1 })],
     });
     const same = explainReadings({ ...said, readings: [...said.readings, valve(0.56, second)] });
-    const moved = (result: typeof anew) =>
+    const moved = (result: typeof again) =>
       result.explanations
         .filter(({ causes }) => causes.includes('zero-moved'))
         .reduce((sum, { probability }) => sum + probability, 0);
-    expect(moved(anew)).toBeGreaterThan(10 * moved(same) + 0.05);
+    expect(moved(again)).toBeGreaterThan(10 * moved(same) + 0.05);
   });
 
   it('is foreseen: it tells more than the same reading without it would', () => {

@@ -133,7 +133,7 @@ describe('bits', () => {
     classes: 2,
   });
 
-  it('is nought for one and the same forecast and one bit for two far apart', () => {
+  it('is zero for one and the same forecast and one bit for two far apart', () => {
     expect(bitsOfReading(two(0))).toBeCloseTo(0, 9);
     expect(bitsOfReading(two(40))).toBeCloseTo(1, 9);
   });

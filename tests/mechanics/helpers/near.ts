@@ -3,7 +3,7 @@ import { expect } from 'vitest';
 /** Below this a double has lost its figures. */
 const TINY = 1e-290;
 
-/** Holds a number to another within a relative tolerance; nought is held to it absolutely, a million millionth of it. */
+/** Holds a number to another within a relative tolerance; zero is held to it absolutely, a million millionth of it. */
 export function expectNear(actual: number, wanted: number, relative = 1e-9): void {
   const off = Math.abs(actual - wanted);
   const size = wanted === 0 ? 1e-12 : Math.max(Math.abs(wanted), TINY);

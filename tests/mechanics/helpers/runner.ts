@@ -7,7 +7,7 @@ function child(parent: unknown, key: string): unknown {
   return typeof parent === 'object' && parent !== null ? Reflect.get(parent, key) : undefined;
 }
 
-/** What stands at a dotted path of an answer (`loads.0.seatLoad`); of a quantity, its number. */
+/** On record at a dotted path of an answer (`loads.0.seatLoad`); of a quantity, its number. */
 export function partOf(result: unknown, path: string): unknown {
   const here = path.split('.').reduce(child, result);
   return child(here, 'unit') === undefined ? here : child(here, 'value');
@@ -40,7 +40,7 @@ export function runner(computation: AnyComputation) {
     return numberAt(run(body, units).result, path);
   }
 
-  /** The numbers of a list in the answer: its items, or what stands at `path` within each. */
+  /** The numbers of a list in the answer: its items, or what is on record at `path` within each. */
   function numbers(body: unknown, list: string, path = ''): number[] {
     const items = partOf(run(body).result, list);
     if (!Array.isArray(items)) throw new Error(`no list at ${list}`);

@@ -1,7 +1,7 @@
 import { expect } from 'vitest';
 import type { AnyComputation } from '../../../server/mechanics/kit/computation.ts';
 import { FAULT_CODES, InputFaults } from '../../../shared/problems/faults.ts';
-import { reckoningIn } from './reckoning.ts';
+import { processorTimeOf } from './processor-time.ts';
 import { type Runner, runner } from './runner.ts';
 
 const many = (count: number, item: unknown) => Array.from({ length: count }, () => item);
@@ -73,13 +73,13 @@ function expectAnswer({ run }: Runner, body: unknown, below: string): void {
 }
 
 /**
- * Lists of 2 000 are taken, and each of their items may be reckoned with some twenty times. What went with the
+ * Lists of 2 000 are taken, and each of their items may be used some twenty times. What went with the
  * square of the list, or took the longer lists too, would come to millions.
  */
-const MOST_RECKONING = 100_000;
+const MOST_PROCESSOR_TIME = 100_000;
 
 function expectSound(run: Runner, body: unknown, below = ''): void {
-  expect(reckoningIn(() => expectAnswer(run, body, below))).toBeLessThan(MOST_RECKONING);
+  expect(processorTimeOf(() => expectAnswer(run, body, below))).toBeLessThan(MOST_PROCESSOR_TIME);
 }
 
 /** Puts every hostile value in place of every field of a good body, and bodies that are none. */

@@ -28,7 +28,7 @@ export interface Engine {
 /** Common nominals: common practice, no published source. */
 const NOMINALS = [1.45, 1.5, 1.52, 1.55, 1.6, 1.65, 1.7, 1.73, 1.75, 1.8];
 
-/** Even between the bounds, in millionths; `fc.double` would crowd round nought. */
+/** Even between the bounds, in millionths; `fc.double` would crowd round zero. */
 const within = (low: number, high: number) =>
   fc
     .noBias(fc.integer({ min: Math.round(low * 1e6), max: Math.round(high * 1e6) }))

@@ -32,7 +32,7 @@ describe('a hand read the wrong way round', () => {
     expect(weightOf(handReadBackwards, { ...fiveAndEightyTwo, valvePasses: valve(lift) })).toBe(weight);
   });
 
-  it('is seen where the hand stands a hair before nought', () => {
+  it('is seen where the hand stands a hair before zero', () => {
     const given = { ...fromCard, cardLobeLift: 0.5 / 1.6, valvePasses: valve(0.3995) };
     expect(first(handReadBackwards, given).size).toMatch(/^\.101 in more would make it \.501 in/);
   });

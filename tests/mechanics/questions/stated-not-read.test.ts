@@ -7,7 +7,7 @@ import { first, fromCard, lobe, plain, valve, weightOf } from './plain.ts';
 
 const sum = (statedValveLift: number) => ({ ...plain, statedValveLift });
 
-describe('a number reckoned with', () => {
+describe('a number used', () => {
   it('that no pass gave is asked for: passes .847, sum .842', () => {
     const given = {
       ...plain,
@@ -26,7 +26,7 @@ describe('a number reckoned with', () => {
         weight: 'strong',
         ask: 'Where does .842 in come from? The passes say .847 in.',
         size: '.005 in more would make it .847 in, a ratio of 1.757.',
-        test: 'Read the passes out again, and reckon with what was read.',
+        test: 'Read the passes out again, and calculate with what was read.',
         restsOn: ['valve1', 'valve2', 'valve3'],
       },
     ]);

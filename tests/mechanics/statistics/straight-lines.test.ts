@@ -52,7 +52,7 @@ test('NIST StRD NoInt2, through the origin: B1 .727272727272727, s .369274472937
   expectNear(fit.estimates[0] ?? 0, 0.727272727272727, 1e-14);
   expectNear(deviation(fit, 0), 0.0420827318078432, 1e-12);
   expectNear(Math.sqrt(fit.residualSquares / 2), 0.369274472937998, 1e-12);
-  // About nought, not about the mean.
+  // About zero, not about the mean.
   expectNear(1 - fit.residualSquares / y.reduce((sum, each) => sum + each ** 2, 0), 0.993348115299335, 1e-13);
 });
 
@@ -72,7 +72,7 @@ test('JCGM 100:2008, H.3, thermometer: y1 −.1712(29), y2 .00218(67), r −.930
   expectNear(Math.sqrt(ua ** 2 + 100 * ub ** 2 + 20 * r * ua * ub), 0.0041386, 1e-5);
 });
 
-describe('a weighted line of valve lift on lobe lift (reckoned apart, three routes)', () => {
+describe('a weighted line of valve lift on lobe lift (calculated apart, three routes)', () => {
   const lobe = [0.1, 0.15, 0.2, 0.25, 0.3, 0.35];
   const valve = [0.1432, 0.2181, 0.2934, 0.3679, 0.4433, 0.518];
   const weights = [0.0005, 0.0005, 0.0005, 0.001, 0.001, 0.001].map((u) => 1 / u ** 2);
@@ -125,7 +125,7 @@ describe('more columns than a line has', () => {
     for (const residual of fit.residuals) expect(Math.abs(residual)).toBeLessThan(1e-6);
   });
 
-  test('the covariance is the inverse of XᵀX: their product is one on the diagonal, nought beside it', () => {
+  test('the covariance is the inverse of XᵀX: their product is one on the diagonal, zero beside it', () => {
     const columns = powers.slice(0, 3);
     const { covariance } = fitted(columns, x);
     columns.forEach((left, i) => {

@@ -8,7 +8,7 @@ import { runner } from '../helpers/runner.ts';
 const IN = 0.0254;
 const { number } = runner(rollerSweep);
 
-/** A mark in inches; toward the exhaust side positive, centred at nought. */
+/** A mark in inches; toward the exhaust side positive, centred at zero. */
 function mark(width: number, at: number, pushrod?: number): Mark {
   const side = at === 0 ? 'centred' : at > 0 ? 'exhaust' : 'valley';
   return {

@@ -154,7 +154,7 @@ describe('JCGM 100:2008, H.2: resistance, reactance and impedance from correlate
   test('R 127.732 ± .071, X 219.847 ± .295, Z 254.260 ± .236', () => {
     expect([R, X, Z].map((each) => each.toFixed(3))).toEqual(['127.732', '219.847', '254.260']);
     expectNear(of(sensitivities.R).standardUncertainty, 0.071071, 1e-5);
-    // The publication prints .295, cut off; .295582 reckoned anew.
+    // The publication prints .295, cut off; .295582 calculated again.
     expectNear(of(sensitivities.X).standardUncertainty, 0.295582, 1e-5);
     expectNear(of(sensitivities.Z).standardUncertainty, 0.236336, 1e-5);
   });

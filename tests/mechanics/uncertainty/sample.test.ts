@@ -80,7 +80,7 @@ test('one reading has no scatter to give; none, no mean', () => {
   expect(() => sampleOf([])).toThrow(RangeError);
 });
 
-test('a correlation needs two lists as long as each other, and is nought where one does not vary', () => {
+test('a correlation needs two lists as long as each other, and is zero where one does not vary', () => {
   expect(() => correlationOf([1, 2], [1])).toThrow(RangeError);
   expect(correlationOf([1, 2, 3], [5, 5, 5])).toBe(0);
   expectNear(correlationOf([1, 2, 3], [2, 4, 6]), 1, 1e-15);

@@ -8,7 +8,7 @@ import {
 } from '../../../shared/quantities/format.ts';
 
 describe('lengths', () => {
-  // No nought before an inch decimal, one before a millimetre decimal: ASME Y14.5-2009 1.6 (from memory).
+  // No zero before an inch decimal, one before a millimetre decimal: ASME Y14.5-2009 1.6 (from memory).
   test.each([
     [{ value: 0.482, unit: 'in' as const }, {}, '.482 in'],
     [{ value: 0.5, unit: 'in' as const }, {}, '.500 in'],

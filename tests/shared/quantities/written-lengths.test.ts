@@ -36,7 +36,7 @@ describe('fractions of an inch', () => {
 });
 
 describe('written lengths', () => {
-  // Leading nought for millimetres, none for inches: ASME Y14.5-2009, 1.6.1 and 1.6.2 (from memory).
+  // Leading zero for millimetres, none for inches: ASME Y14.5-2009, 1.6.1 and 1.6.2 (from memory).
   test.each([
     ['.482 in', 0.482, 'in', '.482 in'],
     ['0.482 IN.', 0.482, 'in', '.482 in'],
@@ -63,7 +63,7 @@ describe('written lengths', () => {
     expect(read(text, LENGTH)).toEqual({ ok: true, value, unit, readAs });
   });
 
-  test('minus nought is nought', () => {
+  test('minus zero is zero', () => {
     expect(Object.is(read('-0 mm', LENGTH).value, 0)).toBe(true);
   });
 });

@@ -1,7 +1,7 @@
 import { Idiomorph } from 'idiomorph';
 import { holdsFormInUse, isBegunForm } from './begun.ts';
 
-/** What stands beside the form of a page; on a page that answers a form only this is brought up to date. */
+/** What is beside the form of a page; on a page that answers a form only this is brought up to date. */
 const BESIDE = ['.tape', '.missing', '.hold'] as const;
 
 const isPresence = (node: Node) => node instanceof HTMLElement && node.dataset.presence !== undefined;

@@ -32,10 +32,10 @@ export function followStream(address: string, heard: Heard): { stop(): void } {
 
   function alive(): void {
     clearTimeout(silent);
-    silent = setTimeout(openAnew, SILENT_MS);
+    silent = setTimeout(reopen, SILENT_MS);
   }
   /** For a connection that can't be trusted any more: what it missed comes over the next one. */
-  function openAnew(): void {
+  function reopen(): void {
     close();
     missed = true;
     open();
@@ -87,7 +87,7 @@ export function followStream(address: string, heard: Heard): { stop(): void } {
     missed = true;
     heard.lost();
   });
-  addEventListener('online', openAnew);
+  addEventListener('online', reopen);
   open();
   return {
     stop() {

@@ -1,0 +1,133 @@
+import type { FastifyInstance } from 'fastify';
+import { z } from 'zod';
+import { newArm, placeArm, reviseBuild as reviseInput } from '../../shared/schemas/commands.ts';
+import { Failure } from '../problems/failure.ts';
+import { addArm, listArms } from '../records/arms/arms.ts';
+import { listPlacements, nowOnValves, placeArmOnValve } from '../records/arms/placements.ts';
+import { getBuild } from '../records/builds/builds.ts';
+import { listRevisions, reviseBuild } from '../records/builds/revisions.ts';
+import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
+import type { Deps } from '../web/deps.ts';
+import {
+  armView,
+  buildView,
+  placementView,
+  revisionView,
+  showArm,
+  showBuild,
+  showPlacement,
+  showRevision,
+} from './views.ts';
+
+const ETAG = /^"(\d{1,9})"$/;
+
+/** The revision that `If-Match` names; without it a change could overwrite another's unseen. */
+function expectedRevision(header: string | undefined): number {
+  if (header === undefined)
+    throw new Failure('version-required', 'send If-Match with the ETag of the build you read');
+  const revision = ETAG.exec(header.trim())?.[1];
+  if (revision === undefined)
+    throw new Failure('version-stale', 'If-Match must be the strong ETag of the build');
+  return Number(revision);
+}
+
+/** JSON routes of builds: specification with revisions, arms, and which arm sits where. */
+export function buildsApi(app: FastifyInstance, deps: Deps): void {
+  const tag = 'builds';
+  readRoute(app, deps, {
+    operationId: 'getBuild',
+    tag,
+    summary: 'A build as it stands',
+    url: '/api/v1/builds/:id',
+    params: idParams,
+    query: noParams,
+    answer: buildView,
+    read: async (tx, { principal, params }, reply) => {
+      const build = await getBuild(tx, principal, params.id);
+      reply.header('etag', `"${build.revision}"`);
+      return showBuild(build);
+    },
+  });
+  commandRoute(app, deps, {
+    operationId: 'reviseBuild',
+    tag,
+    summary: 'Keep a new revision of the specification',
+    method: 'PUT',
+    url: '/api/v1/builds/:id/spec',
+    params: idParams,
+    body: reviseInput,
+    status: 200,
+    answer: buildView,
+    run: async (tx, { principal, params, body, request }) => {
+      const build = await reviseBuild(
+        tx,
+        principal,
+        params.id,
+        body,
+        expectedRevision(request.headers['if-match']),
+      );
+      return { body: showBuild(build), etag: `"${build.revision}"` };
+    },
+  });
+  readRoute(app, deps, {
+    operationId: 'listRevisions',
+    tag,
+    summary: 'Every revision of a build',
+    url: '/api/v1/builds/:id/revisions',
+    params: idParams,
+    query: noParams,
+    answer: z.object({ revisions: z.array(revisionView) }),
+    read: async (tx, { principal, params }) => ({
+      revisions: (await listRevisions(tx, principal, params.id)).map(showRevision),
+    }),
+  });
+  readRoute(app, deps, {
+    operationId: 'listArms',
+    tag,
+    summary: 'Rocker arms of a build, where they sit now, and every swap',
+    url: '/api/v1/builds/:id/arms',
+    params: idParams,
+    query: noParams,
+    answer: z.object({
+      arms: z.array(armView),
+      now: z.array(placementView),
+      placements: z.array(placementView),
+    }),
+    read: async (tx, { principal, params }) => {
+      const placements = await listPlacements(tx, principal, params.id);
+      return {
+        arms: (await listArms(tx, principal, params.id)).map(showArm),
+        now: nowOnValves(placements).map(showPlacement),
+        placements: placements.map(showPlacement),
+      };
+    },
+  });
+  commandRoute(app, deps, {
+    operationId: 'addArm',
+    tag,
+    summary: 'Add a rocker arm with its marks word for word',
+    method: 'POST',
+    url: '/api/v1/builds/:id/arms',
+    params: idParams,
+    body: newArm,
+    status: 201,
+    answer: armView,
+    run: async (tx, { principal, params, body }) => ({
+      body: showArm(await addArm(tx, principal, params.id, body)),
+    }),
+  });
+  commandRoute(app, deps, {
+    operationId: 'placeArm',
+    tag,
+    summary: 'Say which arm sits on which valve now',
+    method: 'POST',
+    url: '/api/v1/builds/:id/placements',
+    params: idParams,
+    body: placeArm,
+    status: 201,
+    answer: placementView,
+    run: async (tx, { principal, params, body }) => ({
+      body: showPlacement(await placeArmOnValve(tx, principal, params.id, body)),
+    }),
+  });
+}

@@ -1,0 +1,112 @@
+import type { FastifyInstance } from 'fastify';
+import { z } from 'zod';
+import { Failure } from '../problems/failure.ts';
+import { problemResponses } from '../web/api-schemas.ts';
+import type { Deps } from '../web/deps.ts';
+import { checked } from '../web/validate.ts';
+
+const unitsQuery = z.strictObject({
+  units: z.enum(['inch', 'metric']).default('inch').meta({ description: 'units of the answer' }),
+});
+
+const listed = z.object({ name: z.string(), title: z.string(), summary: z.string() });
+
+const descriptionView = z
+  .object({
+    name: z.string(),
+    title: z.string(),
+    summary: z.string(),
+    inputs: z.record(z.string(), z.unknown()).meta({ description: 'JSON Schema of the body' }),
+    outputs: z.record(z.string(), z.unknown()).meta({ description: 'JSON Schema of the result' }),
+    equation: z.string(),
+    source: z.string(),
+    validity: z.string(),
+    example: z.object({
+      inputs: z.record(z.string(), z.unknown()),
+      result: z.record(z.string(), z.unknown()),
+    }),
+  })
+  .meta({ id: 'ComputationDescription' });
+
+/** A list fifty times too long still gets its answer by field, not a refusal of the whole body. */
+const BODY_LIMIT = 16 * 1024 * 1024;
+
+/** `GET` and `POST /api/v1/compute/...`, one route pair per registration. */
+export function computeRoutes(app: FastifyInstance, deps: Deps): void {
+  app.get(
+    '/api/v1/compute',
+    {
+      schema: {
+        operationId: 'listComputations',
+        tags: ['compute'],
+        security: [],
+        summary: 'Every computation: name, title, one line',
+        response: { 200: z.object({ computations: z.array(listed) }), ...problemResponses },
+      },
+    },
+    () => ({
+      computations: [...deps.computations.values()].map(({ name, title, summary }) => ({
+        name,
+        title,
+        summary,
+      })),
+    }),
+  );
+  for (const each of deps.computations.values()) {
+    const operation = each.name.replace(/(^|-)([a-z0-9])/g, (_, __, letter: string) => letter.toUpperCase());
+    app.get(
+      `/api/v1/compute/${each.name}`,
+      {
+        schema: {
+          operationId: `describe${operation}`,
+          tags: ['compute'],
+          security: [],
+          summary: `${each.title}: inputs, outputs, equation, source, example`,
+          response: { 200: descriptionView, ...problemResponses },
+        },
+      },
+      () => ({
+        name: each.name,
+        title: each.title,
+        summary: each.summary,
+        inputs: each.inputSchema,
+        outputs: each.outputSchema,
+        equation: each.equation,
+        source: each.source,
+        validity: each.validity,
+        example: each.example,
+      }),
+    );
+    app.post(
+      `/api/v1/compute/${each.name}`,
+      {
+        bodyLimit: BODY_LIMIT,
+        schema: {
+          operationId: `compute${operation}`,
+          tags: ['compute'],
+          security: [],
+          summary: each.summary,
+          querystring: unitsQuery,
+          body: each.input,
+          response: {
+            200: z.object({
+              result: each.output,
+              assumptions: z.array(z.string()),
+              cautions: z.array(z.string()),
+              basis: z.object({ equation: z.string(), source: z.string(), validity: z.string() }),
+            }),
+            ...problemResponses,
+          },
+        },
+        onRequest: async (request) => deps.computeLimits.take(request.ip),
+      },
+      (request) => each.run(request.body, checked(unitsQuery, request.query).units),
+    );
+  }
+  app.get('/api/v1/compute/:name', { schema: { hide: true } }, () => {
+    throw new Failure('not-found', 'no such computation');
+  });
+  app.post('/api/v1/compute/:name', { schema: { hide: true } }, () => {
+    throw new Failure('not-found', 'no such computation');
+  });
+}

@@ -1,0 +1,40 @@
+import type { FastifyInstance } from 'fastify';
+import { z } from 'zod';
+import { consequencesOf, keepConsequences } from '../assessment/consequences/consequences.ts';
+import { consequencesView, showConsequences } from '../assessment/consequences/view.ts';
+import { commandRoute, noParams, readRoute } from '../web/api-route.ts';
+import type { Deps } from '../web/deps.ts';
+
+const params = z.strictObject({ id: z.uuid(), setUpId: z.uuid() });
+const url = '/api/v1/builds/:id/set-ups/:setUpId/consequences';
+
+/** JSON routes of what a ratio does. */
+export function consequencesApi(app: FastifyInstance, deps: Deps): void {
+  const tag = 'consequences';
+  readRoute(app, deps, {
+    operationId: 'getConsequences',
+    tag,
+    summary: 'What the measured ratio of a set-up does: lifts, loads and gaps before and after',
+    url,
+    params,
+    query: noParams,
+    answer: consequencesView,
+    read: async (tx, { principal, params: given }) =>
+      showConsequences(await consequencesOf(tx, principal, given.id, given.setUpId)),
+  });
+  commandRoute(app, deps, {
+    operationId: 'keepConsequences',
+    tag,
+    summary: 'Put the figures on the record, with the limits they were judged by',
+    method: 'POST',
+    url,
+    params,
+    body: noParams,
+    status: 201,
+    answer: z.object({ seq: z.int(), consequences: consequencesView }),
+    run: async (tx, { principal, params: given }) => {
+      const { seq, found } = await keepConsequences(tx, principal, given.id, given.setUpId);
+      return { body: { seq, consequences: showConsequences(found) } };
+    },
+  });
+}

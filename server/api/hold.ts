@@ -1,0 +1,53 @@
+import type { FastifyInstance } from 'fastify';
+import { setHold as holding, liftHold as lifting, triage } from '../../shared/schemas/commands.ts';
+import { liftHold, recordTriage, setHold } from '../records/calls/hold.ts';
+import { commandRoute, idParams } from '../web/api-route.ts';
+import type { Deps } from '../web/deps.ts';
+import { callView, showCall } from './views.ts';
+
+/** JSON routes of the first question and of the hold. */
+export function holdApi(app: FastifyInstance, deps: Deps): void {
+  const tag = 'calls';
+  commandRoute(app, deps, {
+    operationId: 'recordTriage',
+    tag,
+    summary: 'Record whether it runs, is apart, and whether anything hit, bent or came loose',
+    method: 'PUT',
+    url: '/api/v1/calls/:id/triage',
+    params: idParams,
+    body: triage,
+    status: 200,
+    answer: callView,
+    run: async (tx, { principal, params, body }) => ({
+      body: showCall(await recordTriage(tx, principal, params.id, body)),
+    }),
+  });
+  commandRoute(app, deps, {
+    operationId: 'setHold',
+    tag,
+    summary: 'Set the hold: nobody turns the engine',
+    method: 'POST',
+    url: '/api/v1/calls/:id/hold',
+    params: idParams,
+    body: holding,
+    status: 200,
+    answer: callView,
+    run: async (tx, { principal, params, body }) => ({
+      body: showCall(await setHold(tx, principal, params.id, body.reason)),
+    }),
+  });
+  commandRoute(app, deps, {
+    operationId: 'liftHold',
+    tag,
+    summary: 'Lift the hold, with the reason',
+    method: 'POST',
+    url: '/api/v1/calls/:id/hold/lift',
+    params: idParams,
+    body: lifting,
+    status: 200,
+    answer: callView,
+    run: async (tx, { principal, params, body }) => ({
+      body: showCall(await liftHold(tx, principal, params.id, body.reason)),
+    }),
+  });
+}

@@ -1,0 +1,57 @@
+import type { FastifyInstance } from 'fastify';
+import { z } from 'zod';
+import { correctPartReading, newPartReading } from '../../shared/schemas/part-reading.ts';
+import { identifyPart } from '../assessment/identification/identification.ts';
+import {
+  identificationView,
+  partReadingView,
+  showIdentification,
+  showPartReading,
+} from '../assessment/identification/view.ts';
+import { keepPartReading, replacePartReading } from '../records/part-readings/part-readings.ts';
+import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
+import type { Deps } from '../web/deps.ts';
+
+/** JSON routes of identifying a part: its readings and marks, and what it may be. */
+export function identificationApi(app: FastifyInstance, deps: Deps): void {
+  const tag = 'identification';
+  readRoute(app, deps, {
+    operationId: 'getIdentification',
+    tag,
+    summary: 'What the part in the hand may be, by its readings and the shop’s catalogue',
+    url: '/api/v1/builds/:id/identification',
+    params: idParams,
+    query: noParams,
+    answer: identificationView,
+    read: async (tx, { principal, params }) =>
+      showIdentification(await identifyPart(tx, principal, params.id)),
+  });
+  commandRoute(app, deps, {
+    operationId: 'keepPartReading',
+    tag,
+    summary: 'Keep a size, a feature or a mark of the part',
+    method: 'POST',
+    url: '/api/v1/builds/:id/identification/readings',
+    params: idParams,
+    body: newPartReading,
+    status: 201,
+    answer: partReadingView,
+    run: async (tx, { principal, params, body }) => ({
+      body: showPartReading(await keepPartReading(tx, principal, params.id, body)),
+    }),
+  });
+  commandRoute(app, deps, {
+    operationId: 'replacePartReading',
+    tag,
+    summary: 'Replace a reading of the part, or strike it out, with the reason',
+    method: 'POST',
+    url: '/api/v1/builds/:id/identification/readings/:readingId/corrections',
+    params: z.strictObject({ id: z.uuid(), readingId: z.uuid() }),
+    body: correctPartReading,
+    status: 201,
+    answer: partReadingView,
+    run: async (tx, { principal, params, body }) => ({
+      body: showPartReading(await replacePartReading(tx, principal, params.id, params.readingId, body)),
+    }),
+  });
+}

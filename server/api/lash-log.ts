@@ -1,0 +1,38 @@
+import type { FastifyInstance } from 'fastify';
+import { newLashLine } from '../../shared/schemas/lash-log.ts';
+import { lashLineView, lashLogView, showLashLine, showLashLog } from '../assessment/lash/view.ts';
+import { keepLash, lashLogOf } from '../records/lash-log/lash-log.ts';
+import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
+import type { Deps } from '../web/deps.ts';
+
+const url = '/api/v1/builds/:id/lash';
+const tag = 'readings';
+
+/** JSON routes of the lash log. */
+export function lashLogApi(app: FastifyInstance, deps: Deps): void {
+  readRoute(app, deps, {
+    operationId: 'getLashLog',
+    tag,
+    summary: 'The lash log of each valve, how far its gap grew, and what that raises',
+    url,
+    params: idParams,
+    query: noParams,
+    answer: lashLogView,
+    read: async (tx, { principal, params }) => showLashLog(await lashLogOf(tx, principal, params.id)),
+  });
+  commandRoute(app, deps, {
+    operationId: 'keepLash',
+    tag,
+    summary:
+      'Keep a lash as it was found or set: hot or cold, whether the nut had moved, the day and by whom',
+    method: 'POST',
+    url,
+    params: idParams,
+    body: newLashLine,
+    status: 201,
+    answer: lashLineView,
+    run: async (tx, { principal, params, body }) => ({
+      body: showLashLine(await keepLash(tx, principal, params.id, body)),
+    }),
+  });
+}

@@ -1,0 +1,41 @@
+import type { FastifyInstance } from 'fastify';
+import { z } from 'zod';
+import { newNote } from '../../shared/schemas/commands.ts';
+import { finishPromise, keepNote } from '../records/notes/notes.ts';
+import { commandRoute, idParams, noParams } from '../web/api-route.ts';
+import type { Deps } from '../web/deps.ts';
+import { noteView, showNote } from './views.ts';
+
+/** JSON routes of notes, advice and promises. */
+export function notesApi(app: FastifyInstance, deps: Deps): void {
+  const tag = 'calls';
+  commandRoute(app, deps, {
+    operationId: 'keepNote',
+    tag,
+    summary: 'Keep a note, advice given, or a promise with owner and date',
+    method: 'POST',
+    url: '/api/v1/calls/:id/notes',
+    params: idParams,
+    body: newNote,
+    status: 201,
+    answer: noteView,
+    run: async (tx, { principal, params, body }) => ({
+      body: showNote(await keepNote(tx, principal, params.id, body)),
+    }),
+  });
+  commandRoute(app, deps, {
+    operationId: 'finishPromise',
+    tag,
+    summary: 'Mark a promise as kept',
+    method: 'POST',
+    url: '/api/v1/calls/:id/notes/:noteId/done',
+    params: z.strictObject({ id: z.uuid(), noteId: z.uuid() }),
+    body: noParams,
+    status: 200,
+    answer: z.object({ done: z.uuid() }),
+    run: async (tx, { principal, params }) => {
+      await finishPromise(tx, principal, params.id, params.noteId);
+      return { body: { done: params.noteId } };
+    },
+  });
+}

@@ -1,0 +1,145 @@
+import type { FastifyInstance } from 'fastify';
+import { z } from 'zod';
+import { answerQuestion, correctReading, newReading } from '../../shared/schemas/commands.ts';
+import { newSetUp } from '../../shared/schemas/method.ts';
+import { explainSetUp, explanationView, showExplanation } from '../assessment/ratio/explain.ts';
+import { ratioOfSetUp, ratioView } from '../assessment/ratio/ratio-view.ts';
+import { showThroughLift, throughLiftOf, throughLiftView } from '../assessment/ratio/through-lift.ts';
+import { keepAnswer } from '../records/answers/answers.ts';
+import { keepReading, listReadings, replaceReading } from '../records/readings/readings.ts';
+import { listSetUps, startSetUp } from '../records/set-ups/set-ups.ts';
+import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
+import type { Deps } from '../web/deps.ts';
+import { readingView, setUpView, showReading, showSetUp } from './views.ts';
+
+const setUpParams = z.strictObject({ id: z.uuid(), setUpId: z.uuid() });
+
+/** JSON routes of measuring: set-ups, readings, corrections, the ratio with its questions, answers. */
+export function readingsApi(app: FastifyInstance, deps: Deps): void {
+  const tag = 'readings';
+  readRoute(app, deps, {
+    operationId: 'listSetUps',
+    tag,
+    summary: 'Set-ups of a build',
+    url: '/api/v1/builds/:id/set-ups',
+    params: idParams,
+    query: noParams,
+    answer: z.object({ setUps: z.array(setUpView) }),
+    read: async (tx, { principal, params }) => ({
+      setUps: (await listSetUps(tx, principal, params.id)).map(showSetUp),
+    }),
+  });
+  commandRoute(app, deps, {
+    operationId: 'startSetUp',
+    tag,
+    summary: 'Start a set-up: which valve, and how it is measured',
+    method: 'POST',
+    url: '/api/v1/builds/:id/set-ups',
+    params: idParams,
+    body: newSetUp,
+    status: 201,
+    answer: setUpView,
+    run: async (tx, { principal, params, body }) => {
+      const setUp = await startSetUp(tx, principal, params.id, body);
+      return { body: showSetUp(setUp), location: `/api/v1/builds/${params.id}/set-ups/${setUp.id}/ratio` };
+    },
+  });
+  readRoute(app, deps, {
+    operationId: 'listReadings',
+    tag,
+    summary: 'Every reading of a build, replaced ones included',
+    url: '/api/v1/builds/:id/readings',
+    params: idParams,
+    query: noParams,
+    answer: z.object({ readings: z.array(readingView) }),
+    read: async (tx, { principal, params }) => ({
+      readings: (await listReadings(tx, principal, params.id)).map(showReading),
+    }),
+  });
+  commandRoute(app, deps, {
+    operationId: 'keepReading',
+    tag,
+    summary: 'Keep a reading of a pass',
+    method: 'POST',
+    url: '/api/v1/builds/:id/set-ups/:setUpId/readings',
+    params: setUpParams,
+    body: newReading,
+    status: 201,
+    answer: readingView,
+    run: async (tx, { principal, params, body }) => ({
+      body: showReading(await keepReading(tx, principal, params.id, params.setUpId, body)),
+    }),
+  });
+  commandRoute(app, deps, {
+    operationId: 'replaceReading',
+    tag,
+    summary: 'Replace a reading, or strike it out, with the reason',
+    method: 'POST',
+    url: '/api/v1/builds/:id/readings/:readingId/corrections',
+    params: z.strictObject({ id: z.uuid(), readingId: z.uuid() }),
+    body: correctReading,
+    status: 201,
+    answer: readingView,
+    run: async (tx, { principal, params, body }) => ({
+      body: showReading(await replaceReading(tx, principal, params.id, params.readingId, body)),
+    }),
+  });
+  readRoute(app, deps, {
+    operationId: 'getRatio',
+    tag,
+    summary: 'The ratio of a set-up: interval, budget, verdicts, and what must be asked',
+    url: '/api/v1/builds/:id/set-ups/:setUpId/ratio',
+    params: setUpParams,
+    query: noParams,
+    answer: ratioView,
+    read: async (tx, { principal, params }) => ratioOfSetUp(tx, principal, params.id, params.setUpId),
+  });
+  readRoute(app, deps, {
+    operationId: 'getRatioThroughLift',
+    tag,
+    summary: 'Ratio, lash left in and give of the train from lifts read part of the way up',
+    url: '/api/v1/builds/:id/set-ups/:setUpId/ratio-through-lift',
+    params: setUpParams,
+    query: noParams,
+    answer: throughLiftView,
+    read: async (tx, { principal, params }) =>
+      showThroughLift(await throughLiftOf(tx, principal, params.id, params.setUpId)),
+  });
+  readRoute(app, deps, {
+    operationId: 'explainReadings',
+    tag,
+    summary:
+      'What would explain the readings of a set-up’s valve, how likely each is, and the next reading worth taking',
+    url: '/api/v1/builds/:id/set-ups/:setUpId/explanation',
+    params: setUpParams,
+    query: noParams,
+    answer: z.object({ explanation: explanationView.optional(), missing: z.array(z.string()) }),
+    read: async (tx, { principal, params }) => {
+      const explained = await explainSetUp(tx, principal, params.id, params.setUpId);
+      if (explained === undefined) return { missing: ['a pass of the valve lift'] };
+      return { explanation: showExplanation(explained), missing: [] };
+    },
+  });
+  commandRoute(app, deps, {
+    operationId: 'answerQuestion',
+    tag,
+    summary: 'Keep what a person found when a question was put to them',
+    method: 'POST',
+    url: '/api/v1/builds/:id/answers',
+    params: idParams,
+    body: answerQuestion,
+    status: 201,
+    answer: z.object({
+      id: z.uuid(),
+      question: z.string(),
+      answer: z.string(),
+      seq: z.int(),
+      by: z.string(),
+      at: z.iso.datetime(),
+    }),
+    run: async (tx, { principal, params, body }) => {
+      const { id, question, answer, seq, by, at } = await keepAnswer(tx, principal, params.id, body);
+      return { body: { id, question, answer, seq, by, at: at.toISOString() } };
+    },
+  });
+}

@@ -1,0 +1,94 @@
+import type { FastifyInstance } from 'fastify';
+import { z } from 'zod';
+import { correctSheetReading, newSheetReadings, pasteSheet } from '../../shared/schemas/sheet.ts';
+import { sheetOf } from '../assessment/sheet/sheet.ts';
+import { sheetReadingView, sheetView, showSheet, showSheetReading } from '../assessment/sheet/view.ts';
+import { keepPasted, lookAtPasted, textFaults } from '../records/sheet/paste-sheet.ts';
+import { keepSheetReadings, replaceSheetReading } from '../records/sheet/sheet-readings.ts';
+import { commandRoute, idParams, readRoute } from '../web/api-route.ts';
+import type { Deps } from '../web/deps.ts';
+
+const url = '/api/v1/builds/:id/sheet';
+const tag = 'sheet';
+
+const keptView = z.object({ kept: z.array(sheetReadingView) });
+const lookView = z.object({
+  kept: z.array(sheetReadingView),
+  readings: z.array(
+    z.object({
+      line: z.int(),
+      cylinder: z.int(),
+      valve: z.enum(['intake', 'exhaust']),
+      kind: z.string(),
+      readAs: z.string(),
+      already: z.string().meta({ description: 'what is on record of the same thing already' }).optional(),
+    }),
+  ),
+  faults: z.array(z.object({ line: z.int(), column: z.string(), detail: z.string(), received: z.string() })),
+});
+
+function pasteRoute(app: FastifyInstance, deps: Deps): void {
+  commandRoute(app, deps, {
+    operationId: 'pasteSheet',
+    tag,
+    summary: 'Look at rows of a spreadsheet, or keep all of them',
+    method: 'POST',
+    url: `${url}/paste`,
+    params: idParams,
+    body: pasteSheet,
+    status: 200,
+    answer: lookView,
+    run: async (tx, { principal, params, body }) => {
+      const look = await lookAtPasted(tx, principal, params.id, body);
+      const seen = look.readings.map(({ reading, ...each }) => ({ ...each, readAs: reading.readAs }));
+      if (!body.keep) return { body: { kept: [], readings: seen, faults: [...look.faults] } };
+      const done = await keepPasted(tx, principal, params.id, body);
+      if (!('kept' in done)) throw textFaults(done.faults);
+      return { body: { kept: done.kept.map(showSheetReading), readings: seen, faults: [] } };
+    },
+  });
+}
+
+/** JSON routes of the per-valve sheet. */
+export function sheetApi(app: FastifyInstance, deps: Deps): void {
+  readRoute(app, deps, {
+    operationId: 'getSheet',
+    tag,
+    summary: 'The per-valve sheet: figures, ratios, odd valves, and what the swaps decide',
+    url,
+    params: idParams,
+    query: z.strictObject({ order: z.enum(['firing', 'bank']).default('firing') }),
+    answer: sheetView,
+    read: async (tx, { principal, params, query }) =>
+      showSheet(await sheetOf(tx, principal, params.id, query.order)),
+  });
+  commandRoute(app, deps, {
+    operationId: 'keepSheetReadings',
+    tag,
+    summary: 'Keep readings of several valves that were taken the same way',
+    method: 'POST',
+    url,
+    params: idParams,
+    body: newSheetReadings,
+    status: 201,
+    answer: keptView,
+    run: async (tx, { principal, params, body }) => ({
+      body: { kept: (await keepSheetReadings(tx, principal, params.id, body)).map(showSheetReading) },
+    }),
+  });
+  pasteRoute(app, deps);
+  commandRoute(app, deps, {
+    operationId: 'replaceSheetReading',
+    tag,
+    summary: 'Replace a reading of the sheet, or strike it out, with the reason',
+    method: 'POST',
+    url: `${url}/readings/:readingId/corrections`,
+    params: z.strictObject({ id: z.uuid(), readingId: z.uuid() }),
+    body: correctSheetReading,
+    status: 201,
+    answer: sheetReadingView,
+    run: async (tx, { principal, params, body }) => ({
+      body: showSheetReading(await replaceSheetReading(tx, principal, params.id, params.readingId, body)),
+    }),
+  });
+}

@@ -1,0 +1,64 @@
+import type { FastifyInstance } from 'fastify';
+import { z } from 'zod';
+import { InputFaults } from '../../shared/problems/faults.ts';
+import { someWords } from '../../shared/schemas/texts.ts';
+import { showWorking, workingView } from '../records/workings/view.ts';
+import { keepWorking, listWorkings } from '../records/workings/workings.ts';
+import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
+import type { Deps } from '../web/deps.ts';
+
+const newWorking = z.strictObject({
+  computation: someWords('name of the computation, as /api/v1/compute lists it', 60),
+  inputs: z
+    .record(z.string(), z.unknown())
+    .meta({ description: 'its inputs, as the computation takes them' }),
+});
+
+/** JSON routes of workings: computations kept with a build. */
+export function workingsApi(app: FastifyInstance, deps: Deps): void {
+  readRoute(app, deps, {
+    operationId: 'listWorkings',
+    tag: 'readings',
+    summary: 'Computations kept with a build, with what went in',
+    url: '/api/v1/builds/:id/workings',
+    params: idParams,
+    query: noParams,
+    answer: z.object({ workings: z.array(workingView) }),
+    read: async (tx, { principal, params }) => ({
+      workings: (await listWorkings(tx, principal, params.id)).map(showWorking),
+    }),
+  });
+  commandRoute(app, deps, {
+    operationId: 'keepWorking',
+    tag: 'readings',
+    summary: 'Compute, and keep inputs and answer with the build',
+    method: 'POST',
+    url: '/api/v1/builds/:id/workings',
+    params: idParams,
+    body: newWorking,
+    status: 201,
+    answer: workingView,
+    run: async (tx, { principal, params, body }) => {
+      const computation = deps.computations.get(body.computation);
+      if (computation === undefined) {
+        const fault = {
+          pointer: '/computation',
+          code: 'not-allowed' as const,
+          detail: 'is not a computation of this service',
+          received: body.computation,
+        };
+        throw new InputFaults([fault]);
+      }
+      try {
+        return {
+          body: showWorking((await keepWorking(tx, principal, params.id, computation, body.inputs)).working),
+        };
+      } catch (error) {
+        if (!(error instanceof InputFaults)) throw error;
+        throw new InputFaults(
+          error.faults.map((fault) => ({ ...fault, pointer: `/inputs${fault.pointer}` })),
+        );
+      }
+    },
+  });
+}

@@ -1,0 +1,72 @@
+import type { FastifyInstance } from 'fastify';
+import { type CallContext, loadContext } from '../call/context.ts';
+import { formComponent, type PageForm, type RejectedForm } from '../call/forms.ts';
+import type { Tx } from '../database/database.ts';
+import type { Deps } from '../web/deps.ts';
+import { areaField } from '../web/forms/fields.ts';
+import { getPage, type PageRequest, type PageSide, postForm } from '../web/page-route.ts';
+import { closeForm, holdForm, liftForm } from './call-actions.ts';
+import { type CallFrame, firstStep, lastStep } from './frame.ts';
+import { liftPageForm } from './hold.ts';
+import { stepPage } from './step-page.ts';
+
+async function holdPage(frame: CallFrame, tx: Tx, req: PageRequest, rejected?: RejectedForm) {
+  const context = await loadContext(tx, req);
+  const form = liftPageForm(context);
+  const slots = context.call.held
+    ? [formComponent(form, rejected)]
+    : [{ template: '/parts/notice' as const, data: { text: 'This call is not on hold.' } }];
+  const at = { step: firstStep(frame), title: 'The hold' };
+  return stepPage(frame, context, at, { forms: [form], slots }, rejected);
+}
+
+function closePageForm(context: CallContext): PageForm {
+  return {
+    name: 'close',
+    action: `${context.base}/close`,
+    labels: { outcome: 'How the call ended' },
+    groups: (shown) => [
+      {
+        slots: [
+          areaField(shown, 'outcome', 'How the call ended', {
+            hint: 'What is found, what is not known, the next reading, who does it by when.',
+            rows: 4,
+          }),
+        ],
+      },
+    ],
+    buttons: [
+      { label: 'Close the call', kind: 'primary', key: 'k' },
+      { label: 'Leave it open', href: context.base },
+    ],
+  };
+}
+
+async function closePage(frame: CallFrame, tx: Tx, req: PageRequest, rejected?: RejectedForm) {
+  const context = await loadContext(tx, req);
+  const form = closePageForm(context);
+  const at = { step: lastStep(frame), title: 'Close the call' };
+  return stepPage(frame, context, at, { forms: [form], slots: [formComponent(form, rejected)] }, rejected);
+}
+
+/** Stopping, from either side; at the desk, lifting the stop and closing the call. */
+export function holdRoutes(app: FastifyInstance, deps: Deps, frame: CallFrame, side: PageSide): void {
+  const base = side === 'desk' ? '/calls/:callId' : '/bench';
+  const hold = {
+    url: `${base}/hold`,
+    side,
+    page: (tx: Tx, req: PageRequest, rejected?: RejectedForm) => holdPage(frame, tx, req, rejected),
+  };
+  const run = (form: typeof holdForm) => (tx: Tx, req: PageRequest) => form.post(tx, req, deps.computations);
+  postForm(app, deps, { ...hold, run: run(holdForm) });
+  if (side === 'bench') return;
+  getPage(app, deps, hold);
+  postForm(app, deps, { ...hold, action: `${base}/hold/lift`, run: run(liftForm) });
+  const close = {
+    url: `${base}/close`,
+    side,
+    page: (tx: Tx, req: PageRequest, rejected?: RejectedForm) => closePage(frame, tx, req, rejected),
+  };
+  getPage(app, deps, close);
+  postForm(app, deps, { ...close, run: run(closeForm) });
+}

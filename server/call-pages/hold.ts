@@ -1,0 +1,64 @@
+import type { HoldData } from '../../views/parts/hold.examples.ts';
+import type { CallContext } from '../call/context.ts';
+import type { PageForm } from '../call/forms.ts';
+import { momentText } from '../web/dates.ts';
+import { textField } from '../web/forms/fields.ts';
+
+/** The banner while nobody may turn the engine. */
+export function holdOf(context: CallContext): HoldData | undefined {
+  if (!context.call.held) return undefined;
+  const set = context.events.findLast((event) => event.kind === 'hold-set');
+  const at = set?.at ?? context.call.openedAt;
+  return {
+    id: 'hold',
+    reason: context.call.holdReason,
+    who: set?.by ?? 'The desk',
+    at: at.toISOString(),
+    when: momentText(at),
+    ...(context.side === 'desk'
+      ? { lift: { label: 'Lift the hold', href: `${context.base}/hold#lift-hold`, key: 'l' } }
+      : {}),
+  };
+}
+
+/** Anyone on the call may say stop, at any step, with or without a reason. */
+export function stopForm(context: CallContext): PageForm {
+  return {
+    name: 'stop',
+    action: `${context.base}/hold`,
+    labels: { reason: 'What was felt or seen' },
+    groups: (shown) => [
+      {
+        slots: [
+          textField(shown, 'reason', 'What was felt or seen', {
+            hint: 'Can be left empty: stop first, say why later.',
+          }),
+        ],
+      },
+    ],
+    buttons: [{ label: 'Stop: nobody turns it', kind: 'danger' }],
+  };
+}
+
+export function liftPageForm(context: CallContext): PageForm {
+  return {
+    name: 'lift-hold',
+    action: `${context.base}/hold/lift`,
+    title: 'Lift the hold',
+    labels: { reason: 'Why it may be turned again' },
+    groups: (shown) => [
+      {
+        slots: [
+          textField(shown, 'reason', 'Why it may be turned again', {
+            autofocus: true,
+            hint: 'What was looked at, by whom, and what was found.',
+          }),
+        ],
+      },
+    ],
+    buttons: [
+      { label: 'Lift the hold', kind: 'danger' },
+      { label: 'Leave it held', href: context.base },
+    ],
+  };
+}

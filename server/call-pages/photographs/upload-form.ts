@@ -1,0 +1,36 @@
+import type { CallContext } from '../../call/context.ts';
+import type { PageForm, RejectedForm } from '../../call/forms.ts';
+import { SHOWS } from '../../records/photographs/photographs.ts';
+import { fieldId, selectField, textField } from '../../web/forms/fields.ts';
+
+const LABELS = { shows: 'What it shows', caption: 'What to look at', picture: 'Photograph' };
+
+export function uploadForm(context: CallContext, rejected: RejectedForm | undefined): PageForm {
+  const fault = rejected?.faults.find((each) => each.field === 'picture');
+  return {
+    name: 'photograph',
+    action: `${context.base}/photographs`,
+    labels: LABELS,
+    title: 'Keep a photograph',
+    buttons: [{ kind: 'primary', label: 'Keep photograph' }],
+    groups: (shown) => [
+      {
+        slots: [
+          {
+            template: '/parts/file',
+            data: {
+              id: fieldId('picture'),
+              name: 'picture',
+              label: LABELS.picture,
+              accept: 'image/jpeg,image/png,image/webp',
+              hint: 'JPEG, PNG or WebP, 12 MB at the most. The place where it was taken is left out.',
+              ...(fault === undefined ? {} : { error: `${LABELS.picture} ${fault.detail}` }),
+            },
+          },
+          selectField(shown, 'shows', LABELS.shows, SHOWS),
+          textField(shown, 'caption', LABELS.caption, { optional: true }),
+        ],
+      },
+    ],
+  };
+}

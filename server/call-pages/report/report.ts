@@ -1,0 +1,96 @@
+import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, sentence } from '../../../shared/schemas/words.ts';
+import type { Fact } from '../../../views/parts/facts.examples.ts';
+import type { Component } from '../../../views/parts/part.ts';
+import type { CallContext } from '../../call/context.ts';
+import { list, REPORT_PARTS, type ReportPart } from '../../call/report-parts.ts';
+import {
+  type Computations,
+  workingCautions,
+  workingLines,
+  workingsReport,
+} from '../../call/worked/report.ts';
+import type { Working } from '../../records/workings/workings.ts';
+import { dayText, momentText } from '../../web/dates.ts';
+import type { Page } from '../../web/pages/render.ts';
+import { holdOf } from '../hold.ts';
+import { photographsReport } from '../photographs/report.ts';
+import { tapeOf } from '../tape.ts';
+import type { WholeCall } from './call-summary.ts';
+import { summaryComponent } from './summary.ts';
+
+const CAUTIONS = [
+  'The part maker’s figure and local codes go before every default here.',
+  'Where something hit, bent, cracked or turns tight, or a limit is not met: stop, and have a qualified shop look.',
+  'Turn by hand at the crank bolt only. Any resistance: stop, back off, find out.',
+  'Error limits without a source are common practice, no published source. Fastener torque, bearing fit and grinding are the part maker’s or a qualified shop’s.',
+];
+
+function callFacts({ call, build }: CallContext, now: Date): Fact[] {
+  return [
+    { label: 'Caller', value: call.callerName || 'not said', note: sentence(CALLER_ROLES, call.callerRole) },
+    { label: 'Call back', value: call.callBack || 'not said' },
+    { label: 'Goal', value: sentence(GOALS, call.goal) },
+    { label: 'Engine', value: sentence(ENGINE_STATES, call.engineState) },
+    { label: 'Contact', value: sentence(CONTACT, call.contact) },
+    { label: 'Opened', value: dayText(call.openedAt) },
+    {
+      label: call.closedAt === undefined ? 'State' : 'Closed',
+      value: call.closedAt === undefined ? 'open' : dayText(call.closedAt),
+    },
+    { label: 'Build revision', value: String(build.revision) },
+    { label: 'Printed from the record', value: `${momentText(now)} UTC` },
+  ];
+}
+
+function holdBanner(context: CallContext): Component[] {
+  const hold = holdOf(context);
+  if (hold === undefined) return [];
+  const { lift: _, ...banner } = hold;
+  return [{ template: '/parts/hold', data: banner }];
+}
+
+/** Said by the sheet’s own cautions already. */
+const SAID_BEFORE = /^(Turn the engine by hand|The part maker’s figure goes|A gap is short)/;
+
+/** What goes with the figures above, each said once. */
+function cautionsOf({ open }: WholeCall, workings: readonly Working[]): string[] {
+  const own = [...[...open.values()].flatMap((step) => step.cautions()), ...workingCautions(workings)];
+  return [...new Set([...CAUTIONS, ...own.filter((text) => !SAID_BEFORE.test(text))])];
+}
+
+/** The parts that have something to say, in the order of the call's goal. */
+function partsInOrder({ context, open }: WholeCall, own: readonly ReportPart[]): Component[] {
+  const parts = [...[...open.values()].flatMap((step) => step.report()), ...own];
+  const first = context.plan.report;
+  const order = [...first, ...REPORT_PARTS.filter((name) => !first.includes(name))];
+  return order
+    .flatMap((name) => parts.filter((part) => part.name === name))
+    .flatMap(({ components }) => components);
+}
+
+/** The call as a sheet to print and keep: in short, the parts that have something to say, the tape as its back page. */
+export function reportPage(whole: WholeCall, computations: Computations, now: Date): Page {
+  const { context } = whole;
+  const { call, build, workings } = context;
+  const own: ReportPart[] = [
+    { name: 'workings', components: workingsReport(context, workings, computations) },
+    { name: 'photographs', components: photographsReport(context) },
+  ];
+  return {
+    template: 'report',
+    title: `Report of call ${call.number}`,
+    place: '/calls',
+    data: {
+      back: context.base,
+      title: `Call ${call.number}: ${build.label}`,
+      facts: callFacts(context, now),
+      sections: [
+        ...holdBanner(context),
+        summaryComponent(whole, workingLines(workings, computations)),
+        ...partsInOrder(whole, own),
+        ...list('Before anyone acts on this sheet', cautionsOf(whole, workings)),
+      ],
+      tape: tapeOf(context),
+    },
+  };
+}

@@ -1,0 +1,107 @@
+import type { Component } from '../../views/parts/part.ts';
+import type { CallContext } from '../call/context.ts';
+import { errorsOf, formComponent, type RejectedForm, type StepBody } from '../call/forms.ts';
+import type { Step } from '../call/step.ts';
+import type { Page } from '../web/pages/render.ts';
+import { besides, type CallFrame, stepNamed } from './frame.ts';
+import { holdOf, stopForm } from './hold.ts';
+import { missingOf } from './missing.ts';
+import { tapeOf } from './tape.ts';
+
+function pagerOf(
+  frame: CallFrame,
+  context: CallContext,
+  name: string,
+  screens: StepBody['screens'],
+): Component {
+  const { before, after } = besides(frame, name);
+  const link = (to: Step) => ({ href: `${context.base}/steps/${to.name}`, label: to.words.link });
+  return {
+    template: '/parts/pager',
+    data: {
+      label: 'Steps',
+      ...(before === undefined ? {} : { previous: link(before) }),
+      ...(after === undefined ? {} : { next: link(after) }),
+      ...screens,
+    },
+  };
+}
+
+/** What is asked at the desk, or how it is done at the bench. */
+function wordsFor(context: CallContext, words: { say: string; how: string }): { say?: string; how?: string } {
+  return context.side === 'desk' ? { say: words.say } : { how: words.how };
+}
+
+/** A step in the frame of its side: missing, step and tape at the desk; one step and the tape at the bench. */
+export function stepPage(
+  frame: CallFrame,
+  context: CallContext,
+  at: { readonly step: string; readonly title?: string; readonly position?: string },
+  body: StepBody,
+  rejected: RejectedForm | undefined,
+): Page {
+  const stop = stopForm(context);
+  const hold = holdOf(context);
+  const words = stepNamed(frame, at.step)?.words ?? { title: at.step, say: '', how: '' };
+  const title = at.title ?? words.title;
+  // A page beside the steps has its own business; what the step asks does not stand on it.
+  const { say, how } = at.title === undefined ? wordsFor(context, body.words ?? words) : {};
+  const header: Component = {
+    template: '/parts/step-header',
+    data: {
+      title,
+      position: at.position ?? `Call ${context.call.number}, ${context.build.label}`,
+      ...(say === undefined ? {} : { say }),
+    },
+  };
+  const guide: Component[] = how === undefined ? [] : [{ template: '/parts/notice', data: { text: how } }];
+  const step = [
+    header,
+    ...guide,
+    ...body.slots,
+    ...(context.side === 'bench' ? [pagerOf(frame, context, at.step, body.screens)] : []),
+    ...(context.call.held ? [] : [formComponent(stop, rejected)]),
+  ];
+  return {
+    template: 'call',
+    title: `${title}, call ${context.call.number}`,
+    place: '/calls',
+    live: {
+      stream: context.side === 'desk' ? `/live/calls/${context.call.id}` : '/live/bench',
+      steps: `${context.base}/steps`,
+      step: at.step,
+      seq: context.build.version,
+    },
+    data: {
+      errors: errorsOf([...body.forms, stop], rejected),
+      side: context.side,
+      links: linksOf(context),
+      missing: missingOf(frame, context, at.step),
+      step,
+      tape: tapeOf(context),
+      ...(hold === undefined ? {} : { hold }),
+    },
+  };
+}
+
+/** What can be done with the call beside its steps. */
+function linksOf({
+  base,
+  side,
+  call,
+}: CallContext): { href: string; label: string; key?: string; stop?: boolean }[] {
+  const both = [
+    ...(call.held ? [] : [{ href: '#stop', label: 'Stop: nobody turns it', key: 'x', stop: true }]),
+    { href: `${base}/report`, label: 'Report', key: 'r' },
+    { href: `${base}/worksheet`, label: 'Worksheet', key: 'w' },
+    { href: `${base}/photographs`, label: 'Photographs', key: 'p' },
+  ];
+  if (side === 'bench') return both;
+  return [
+    ...both,
+    { href: `${base}/takeover`, label: 'Takeover card', key: 'o' },
+    { href: `${base}/share`, label: 'Share with the builder', key: 'b' },
+    { href: `${base}/export.json`, label: 'Export as JSON' },
+    { href: `${base}/close`, label: 'Close the call' },
+  ];
+}

@@ -1,0 +1,84 @@
+import type { FastifyInstance } from 'fastify';
+import { loadContext } from '../call/context.ts';
+import type { RejectedForm } from '../call/forms.ts';
+import type { Step } from '../call/step.ts';
+import type { EntryCorrection } from '../call/step-correction.ts';
+import type { Tx } from '../database/database.ts';
+import { Failure } from '../problems/failure.ts';
+import type { Deps } from '../web/deps.ts';
+import { getPage, type PageRequest, type PageSide, postForm, received } from '../web/page-route.ts';
+import type { Page } from '../web/pages/render.ts';
+import { type CallFrame, nextStep, stepNamed } from './frame.ts';
+import { stepPage } from './step-page.ts';
+
+type ShowPage = (tx: Tx, req: PageRequest, rejected?: RejectedForm) => Promise<Page>;
+
+/** The page of a step. */
+const pageOf =
+  (frame: CallFrame, deps: Deps, step: Step): ShowPage =>
+  async (tx, req, rejected) => {
+    const context = await loadContext(tx, req);
+    const open = await step.open({ tx, context, computations: deps.computations });
+    return stepPage(frame, context, { step: step.name }, open.page({ context, req, rejected }), rejected);
+  };
+
+/** The page on which an entry of a step is put right. */
+const correctionOf =
+  (frame: CallFrame, deps: Deps, step: Step, correction: EntryCorrection): ShowPage =>
+  async (tx, req, rejected) => {
+    const context = await loadContext(tx, req);
+    const source = { tx, context, computations: deps.computations };
+    const { title, body } = await correction.page(source, req.params[correction.param] ?? '', rejected);
+    return stepPage(frame, context, { step: step.name, title }, body, rejected);
+  };
+
+function nextRoute(app: FastifyInstance, deps: Deps, frame: CallFrame, side: PageSide, base: string): void {
+  app.get(base, { schema: { hide: true } }, async (request, reply) => {
+    const req = await received(request, reply, deps, side);
+    const to = await deps.db.shopTransaction(
+      req.principal.shopId,
+      async (tx) => {
+        const context = await loadContext(tx, req);
+        return `${context.base}/steps/${nextStep(frame, context).step.name}`;
+      },
+      'read',
+    );
+    return reply.code(303).header('location', to).header('cache-control', 'no-store').send();
+  });
+}
+
+/** The steps of a call, the same for both sides: at `/calls/{id}` for the desk, at `/bench` for the builder. */
+export function stepRoutes(app: FastifyInstance, deps: Deps, frame: CallFrame, side: PageSide): void {
+  const base = side === 'desk' ? '/calls/:callId' : '/bench';
+  nextRoute(app, deps, frame, side, base);
+  getPage(app, deps, {
+    url: `${base}/steps/:step`,
+    side,
+    page: (tx, req) => {
+      const step = stepNamed(frame, req.params.step ?? '');
+      if (step === undefined) throw new Failure('not-found', 'there is no such step');
+      return pageOf(frame, deps, step)(tx, req);
+    },
+  });
+  for (const step of frame.steps) {
+    for (const form of step.forms) {
+      if (form.side !== undefined && form.side !== side) continue;
+      const page = pageOf(frame, deps, step);
+      const run = (tx: Tx, req: PageRequest) => form.post(tx, req, deps.computations);
+      postForm(app, deps, { url: `${base}${form.path}`, side, page, run });
+    }
+    for (const correction of step.corrections) {
+      const route = {
+        url: `${base}${correction.path}`,
+        side,
+        page: correctionOf(frame, deps, step, correction),
+      };
+      getPage(app, deps, route);
+      postForm(app, deps, {
+        ...route,
+        action: `${base}${correction.action ?? correction.path}`,
+        run: (tx, req) => correction.post(tx, req),
+      });
+    }
+  }
+}

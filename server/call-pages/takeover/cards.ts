@@ -1,0 +1,149 @@
+import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, sentence } from '../../../shared/schemas/words.ts';
+import type { CallContext } from '../../call/context.ts';
+import { openPromises, promiseState } from '../../call/promises.ts';
+import type { CardItem, TakeoverItem } from '../../call/takeover-items.ts';
+import { dayText, momentText } from '../../web/dates.ts';
+import { type CallFrame, nextStep } from '../frame.ts';
+import { provesText, showsText } from '../photographs/report.ts';
+import { nextSentences, type WholeCall } from '../report/call-summary.ts';
+
+export interface Card {
+  readonly title: string;
+  readonly items: readonly CardItem[];
+}
+
+/** A card with its lines, or with what is said where there is none. */
+export const card = (title: string, items: readonly CardItem[], none: string): Card => ({
+  title,
+  items: items.length === 0 ? [{ text: none }] : items,
+});
+
+export function callerCard({ call, build }: CallContext): Card {
+  const role = call.callerRole === '' ? '' : sentence(CALLER_ROLES, call.callerRole);
+  return card(
+    'Caller and goal',
+    [
+      {
+        label: call.callerName || 'Name not said',
+        text: [role, call.callBack || 'no call-back'].filter((each) => each !== '').join(', '),
+      },
+      { label: 'Goal', text: sentence(GOALS, call.goal) },
+      {
+        label: 'Engine',
+        text: `${sentence(ENGINE_STATES, call.engineState)}. ${sentence(CONTACT, call.contact)}.`,
+      },
+      {
+        label: 'Build',
+        text: `${build.label}, revision ${build.revision}`,
+        note: `opened ${dayText(call.openedAt)}`,
+      },
+    ],
+    '',
+  );
+}
+
+/** What the answer still waits for, step by step; what is said and promised has a card of its own. */
+export function missingCard({ steps }: CallFrame, context: CallContext): Card {
+  const items = steps.slice(0, -1).flatMap((step) =>
+    step
+      .needs(context)
+      .filter((need) => need.must && !need.have)
+      .map(({ text }, index) => ({ label: index === 0 ? `${step.words.link}:` : '', text })),
+  );
+  return card('What is missing', items, 'Nothing that the answer waits for.');
+}
+
+export function nextCard(whole: WholeCall): Card {
+  const { step } = nextStep(whole.frame, whole.context);
+  const link = {
+    label: 'Step',
+    text: step.words.link,
+    href: `${whole.context.base}/steps/${step.name}`,
+  };
+  return card('Next', [...nextSentences(whole).map((text) => ({ text })), link], '');
+}
+
+export function promisesCard({ notes }: CallContext): Card {
+  return card(
+    'Open promises, owner, date',
+    openPromises(notes).map((note) => ({ text: note.body, note: promiseState(note) })),
+    'None.',
+  );
+}
+
+/** Advice and notes: what was said, by whom, and on which figures and limits. */
+export function saidCard({ context, open }: WholeCall): Card {
+  const said = context.notes.filter((note) => note.kind !== 'promise' || note.doneAt !== undefined);
+  return card(
+    'What was said, by whom, on which limits',
+    [
+      ...said.map((note) => ({
+        label: note.kind === 'note' ? '' : `${note.kind}:`,
+        text: note.body,
+        note: [note.restsOn, `${note.by}, ${momentText(note.at)}`].filter((each) => each !== '').join('; '),
+      })),
+      ...itemsFor(open, 'limits'),
+    ],
+    'Nothing yet.',
+  );
+}
+
+export const foundCard = ({ findings }: WholeCall): Card =>
+  card(
+    'Found so far',
+    [...findings.values()].flatMap(({ found }) => found).map((text) => ({ text })),
+    'Nothing yet.',
+  );
+
+type Open = WholeCall['open'];
+
+/** What the steps have for a card, in the order of the steps. */
+function itemsFor(open: Open, name: TakeoverItem['card']): CardItem[] {
+  return [...open.values()]
+    .flatMap((step) => step.takeover())
+    .filter(({ card: own }) => own === name)
+    .map(({ card: _, ...item }) => item);
+}
+
+/** Marks word for word, and which arm is on which valve now. */
+export const marksCard = ({ open }: WholeCall): Card =>
+  card('Marks word for word; arms and their valves now', itemsFor(open, 'marks'), 'No arm on record yet.');
+
+export function swapsCard({ open }: WholeCall): Card[] {
+  const items = itemsFor(open, 'swaps');
+  return items.length === 0 ? [] : [card('Swaps, in order', items, '')];
+}
+
+/** Every raw reading that counts, struck passes with their reason. */
+export const rawCard = ({ open }: WholeCall): Card =>
+  card('Raw readings', itemsFor(open, 'raw'), 'No reading yet.');
+
+/** What the kind of call needs beside the rest, and what any call must not lose. */
+export function goalCard({ context, open }: WholeCall): Card {
+  const { cards } = context.plan;
+  const own = new Map([...open].filter(([name]) => cards.includes(name)));
+  return card(
+    'For this kind of call',
+    [...itemsFor(own, 'of-goal'), ...itemsFor(open, 'of-any-goal')],
+    'Nothing more.',
+  );
+}
+
+const MOST_PHOTOGRAPHS = 6;
+
+export function photographsCard(context: CallContext): Card {
+  const { photographs } = context;
+  const left = photographs.length - MOST_PHOTOGRAPHS;
+  return card(
+    `Photographs: ${photographs.length}`,
+    [
+      ...photographs.slice(-MOST_PHOTOGRAPHS).map((each) => ({
+        text: each.caption === '' ? showsText(each) : each.caption,
+        href: `${context.base}/photographs/${each.id}`,
+        note: provesText(context, each),
+      })),
+      ...(left > 0 ? [{ text: `${left} more`, href: `${context.base}/photographs` }] : []),
+    ],
+    'No photograph yet.',
+  );
+}

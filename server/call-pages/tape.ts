@@ -1,0 +1,67 @@
+import type { TapeData } from '../../views/parts/tape.examples.ts';
+import type { TapeLineData } from '../../views/parts/tape-line.examples.ts';
+import type { SetUpRatio } from '../assessment/ratio/ratio.ts';
+import { type CallContext, valveName } from '../call/context.ts';
+import { ratioFigure, ratioName } from '../call/ratio-text.ts';
+import type { Reading } from '../records/readings/readings.ts';
+import { momentText } from '../web/dates.ts';
+import { tapeText, VALVE_HERE } from './tape-text.ts';
+
+/** A reading on the engine or of a part in the hand. */
+type Kept = Pick<Reading, 'id' | 'seq' | 'replacedBy' | 'reason'>;
+
+/** Why a line of the tape no longer stands, and which line came in its place. */
+function replacedOf(reading: Kept | undefined, byId: ReadonlyMap<string, Kept>) {
+  const later = reading?.replacedBy === undefined ? undefined : byId.get(reading.replacedBy);
+  return later === undefined ? {} : { replaced: { reason: `${later.reason}.`, by: later.seq } };
+}
+
+/** A result stands after the newest line it rests on, and has that line's number with a letter. */
+function resultLine(found: SetUpRatio): { after: number; line: TapeLineData } | undefined {
+  const { result, setUp, rests } = found;
+  const newest = rests.at(-1);
+  if (result === undefined || newest === undefined) return undefined;
+  return {
+    after: newest.seq,
+    line: {
+      line: `${newest.seq}a`,
+      kind: 'result',
+      text: `${ratioName(setUp.method.spring)}, ${valveName(setUp)}`,
+      value: ratioFigure(result).text,
+      who: 'Benchcall',
+      at: newest.at.toISOString(),
+      when: momentText(newest.at),
+      restsOn: rests.map((reading) => reading.seq),
+    },
+  };
+}
+
+/** The record of the call, line for line, with each set-up's result below what it rests on. */
+export function tapeOf(context: CallContext): TapeData {
+  const kept: readonly Kept[] = [...context.readings, ...context.partReadings];
+  const byId = new Map(kept.map((each) => [each.id, each]));
+  const keptAt = new Map(kept.map((each) => [each.seq, each]));
+  const bySeq = new Map(context.readings.map((reading) => [reading.seq, reading]));
+  const results = context.ratios.map(resultLine).filter((each) => each !== undefined);
+  const valves = new Map(context.setUps.map((setUp) => [setUp.id, valveName(setUp)]));
+  const done = new Set(context.notes.filter((note) => note.doneAt !== undefined).map((note) => note.seq));
+  const lines = context.events.flatMap((event): TapeLineData[] => {
+    const words = tapeText(event);
+    const reading = bySeq.get(event.seq);
+    const valve = valves.get(reading?.setUpId ?? '') ?? 'a valve';
+    return [
+      {
+        ...words,
+        text: words.text.replace(VALVE_HERE, valve),
+        ...(done.has(event.seq) ? { due: `${words.due ?? ''}; kept` } : {}),
+        line: event.seq,
+        who: event.by,
+        at: event.at.toISOString(),
+        when: momentText(event.at),
+        ...replacedOf(keptAt.get(event.seq), byId),
+      },
+      ...results.filter((each) => each.after === event.seq).map((each) => each.line),
+    ];
+  });
+  return { id: 'tape', title: 'Tape, times in UTC', lines };
+}

@@ -1,0 +1,29 @@
+import { GOALS, sentence } from '../../shared/schemas/words.ts';
+import type { CallContext } from '../call/context.ts';
+import type { Page } from '../web/pages/render.ts';
+import { type CallFrame, lacksOf } from './frame.ts';
+
+/** Rows without a name, for readings that nobody foresaw. */
+const SPARE = ['', ''];
+
+/** A blank sheet for the bench: a line for all that is missing, and what each step puts on it. */
+export function worksheetPage(frame: CallFrame, context: CallContext): Page {
+  const { call, build, base } = context;
+  const rows = frame.steps.map((step) => step.worksheet(context));
+  return {
+    template: 'worksheet',
+    title: `Worksheet of call ${call.number}`,
+    place: '/calls',
+    data: {
+      back: base,
+      title: `Worksheet: ${sentence(GOALS, call.goal).toLowerCase()}`,
+      about: `Call ${call.number}, ${build.label}`,
+      lacks: lacksOf(frame, context).map(({ step, text }) => ({ text, of: step.words.link })),
+      valves: rows.flatMap(({ valves }) => valves),
+      choices: rows.flatMap(({ choices }) => choices),
+      blanks: rows.flatMap(({ blanks }) => blanks),
+      passes: [...rows.flatMap(({ passes }) => passes), ...SPARE],
+      dials: rows.flatMap(({ dials }) => dials),
+    },
+  };
+}

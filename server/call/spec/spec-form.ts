@@ -1,0 +1,123 @@
+import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
+import type { FormGroup } from '../../../views/parts/form.examples.ts';
+import type { Component } from '../../../views/parts/part.ts';
+import { type FormState, quantityField, selectField, textField } from '../../web/forms/fields.ts';
+import type { PageForm } from '../forms.ts';
+import { durationField, durationRows, type SpecField, type SpecGroup } from './spec-fields.ts';
+import { assumedUnit, specText } from './spec-texts.ts';
+
+/** Another revision has come since the form was read: what the others have now, per field. */
+export interface OtherSide {
+  readonly who: string;
+  readonly when: string;
+  readonly spec: BuildSpec;
+  /** Fields that stand otherwise now than in the form. */
+  readonly fields: ReadonlySet<string>;
+}
+
+function otherOf(other: OtherSide | undefined, path: string) {
+  if (other === undefined || !other.fields.has(path)) return {};
+  const value = specText(other.spec, path);
+  return { other: { who: other.who, when: other.when, value: value === '' ? 'nothing' : value } };
+}
+
+const hinted = (hint: string | undefined) => (hint === undefined ? {} : { hint });
+
+function specComponent(shown: FormState, field: SpecField, extra: object): Component {
+  const { path, label, dimension, words, hint } = field;
+  if (words !== undefined)
+    return selectField(shown, path, label, words, { first: 'Not said yet', ...hinted(hint) });
+  if (dimension === undefined) return textField(shown, path, label, { ...hinted(hint), ...extra });
+  const assume = assumedUnit(dimension);
+  return quantityField(shown, path, label, dimension, {
+    ...(assume === undefined ? {} : { assume }),
+    ...hinted(hint),
+    ...extra,
+  });
+}
+
+function durationComponents(
+  shown: FormState,
+  valve: 'intake' | 'exhaust',
+  rows: number,
+  extra: (path: string) => object,
+): Component[] {
+  return Array.from({ length: rows }, (_, row) => {
+    const at = durationField(valve, row, 'atLift');
+    const duration = durationField(valve, row, 'duration');
+    return [
+      quantityField(shown, at, `${row + 1}. At lobe lift, ${valve}`, 'length', {
+        assume: 'in',
+        ...extra(at),
+      }),
+      quantityField(shown, duration, `${row + 1}. Duration, ${valve}`, 'angle', {
+        assume: 'deg',
+        ...extra(duration),
+      }),
+    ];
+  }).flat();
+}
+
+/** Names of the fields of a group, with their labels. */
+export function labelsOf(groups: readonly SpecGroup[], spec: BuildSpec): Record<string, string> {
+  const labels: Record<string, string> = {};
+  for (const group of groups) {
+    for (const field of group.fields) labels[field.path] = field.label;
+    if (group.durations === undefined) continue;
+    for (let row = 0; row < durationRows(spec, group.durations); row += 1) {
+      labels[durationField(group.durations, row, 'atLift')] = `${row + 1}. At lobe lift, ${group.durations}`;
+      labels[durationField(group.durations, row, 'duration')] = `${row + 1}. Duration, ${group.durations}`;
+    }
+  }
+  return labels;
+}
+
+export interface SpecFormOf {
+  readonly name: string;
+  readonly action: string;
+  readonly groups: readonly SpecGroup[];
+  readonly spec: BuildSpec;
+  readonly revision: number;
+  readonly other: OtherSide | undefined;
+  readonly bench: boolean;
+  /** It is the one form of its step. */
+  readonly alone: boolean;
+  readonly part: string;
+}
+
+/** A form over groups of the specification. It carries the revision that its writer read. */
+export function specForm(of: SpecFormOf): PageForm {
+  const labels = labelsOf(of.groups, of.spec);
+  const first = of.groups[0]?.fields[0]?.path;
+  const extra = (path: string) => ({
+    ...otherOf(of.other, path),
+    ...(of.bench ? { big: true } : of.alone && path === first ? { autofocus: true } : {}),
+  });
+  return {
+    name: of.name,
+    action: of.action,
+    labels,
+    hidden: { revision: String(of.revision), part: of.part },
+    initial: Object.fromEntries(Object.keys(labels).map((path) => [path, specText(of.spec, path)])),
+    groups: (shown) =>
+      of.groups.map(
+        (group): FormGroup => ({
+          legend: group.legend,
+          ...hinted(group.hint),
+          columns: !of.bench,
+          slots: [
+            ...group.fields.map((field) => specComponent(shown, field, extra(field.path))),
+            ...(group.durations === undefined
+              ? []
+              : durationComponents(shown, group.durations, durationRows(of.spec, group.durations), extra)),
+          ],
+        }),
+      ),
+    buttons: [
+      {
+        label: of.bench && of.alone ? 'Keep and go on' : 'Keep as a new revision',
+        ...(of.alone ? { kind: 'primary', key: 'k' } : {}),
+      },
+    ],
+  };
+}

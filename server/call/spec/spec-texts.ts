@@ -1,0 +1,53 @@
+import { formatNumber, formatQuantity, placesOf } from '../../../shared/quantities/format.ts';
+import { readNumber } from '../../../shared/quantities/read-number.ts';
+import { type Dimension, isUnit, type Unit, unitsOf } from '../../../shared/quantities/units.ts';
+import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
+
+/** What is at a dotted path of the specification. */
+export function valueAtPath(spec: unknown, path: string): unknown {
+  let here = spec;
+  for (const part of path.split('.')) {
+    if (typeof here !== 'object' || here === null || !Object.hasOwn(here, part)) return undefined;
+    here = Reflect.get(here, part);
+  }
+  return here;
+}
+
+/** The unit that counts when none is typed. */
+export const assumedUnit = (dimension: Dimension): Unit | undefined => unitsOf(dimension)[0];
+
+/** An entry as a form shows it: as typed where that still reads the same, else with its unit. */
+function quantityText(entry: object): string {
+  const typed: unknown = Reflect.get(entry, 'typed');
+  const value: unknown = Reflect.get(entry, 'value');
+  const unit: unknown = Reflect.get(entry, 'unit');
+  if (typeof value !== 'number' || typeof unit !== 'string' || !isUnit(unit)) return '';
+  if (typeof typed === 'string') {
+    const dimension = dimensionOfUnit(unit);
+    const assume = assumedUnit(dimension);
+    const read = readNumber(typed, { kind: dimension, ...(assume === undefined ? {} : { assume }) });
+    if (read.ok && read.value === value && read.unit === unit) return typed;
+  }
+  return formatQuantity({ value, unit });
+}
+
+function dimensionOfUnit(unit: Unit): Dimension {
+  const dimensions: readonly Dimension[] = ['length', 'load', 'rate', 'angle'];
+  return dimensions.find((dimension) => unitsOf(dimension).includes(unit)) ?? 'length';
+}
+
+/** The text of an entry of the specification; empty where there is none. */
+export function specText(spec: BuildSpec, path: string): string {
+  const value = valueAtPath(spec, path);
+  if (typeof value === 'string') return value;
+  if (typeof value === 'number') return formatNumber(value, placesOf(value) ?? 6);
+  return typeof value === 'object' && value !== null ? quantityText(value) : '';
+}
+
+/** The entry as it was understood, with its unit: for a record, not for a field. */
+export function readText(spec: BuildSpec, path: string): string {
+  const value = valueAtPath(spec, path);
+  const readAs: unknown =
+    typeof value === 'object' && value !== null ? Reflect.get(value, 'readAs') : undefined;
+  return typeof readAs === 'string' ? readAs : specText(spec, path);
+}

@@ -1,0 +1,73 @@
+import type { z } from 'zod';
+import type { Tx } from '../database/database.ts';
+import { getCall } from '../records/calls/calls.ts';
+import type { FormOptions } from '../web/forms/read-form.ts';
+import type { FormAnswer, PageRequest } from '../web/page-route.ts';
+import { callIdOf } from './context.ts';
+import { readCorrection } from './correction-form.ts';
+import type { RejectedForm, StepBody } from './forms.ts';
+import type { StepSource } from './step.ts';
+import { addressOf, type Destination, type FormSource } from './step-form.ts';
+
+/** How an entry of a step is put right or struck out: its page, and what is posted there. */
+export interface EntryCorrection {
+  /** Below the call, with the entry's id: `/readings/:readingId`. */
+  readonly path: string;
+  /** Where its form posts to; left out, to its own address. */
+  readonly action?: string;
+  /** The id out of the address. */
+  readonly param: string;
+  page(
+    source: StepSource,
+    id: string,
+    rejected: RejectedForm | undefined,
+  ): Promise<{ readonly title: string; readonly body: StepBody }>;
+  post(tx: Tx, req: PageRequest): Promise<FormAnswer>;
+}
+
+/** Declares how entries of one kind are corrected. `param` is the name of the id in the path. */
+export function entryCorrection<Schema extends z.ZodObject, Entry>(of: {
+  readonly path: string;
+  readonly action?: string;
+  readonly param: string;
+  readonly schema: Schema;
+  /** The field that must be filled in unless the entry is struck out, and those that may be. */
+  fields(entry: Entry): { readonly value: string; readonly along?: readonly string[] };
+  find(source: Omit<FormSource, 'computations'>, id: string): Promise<Entry>;
+  units?(entry: Entry): FormOptions;
+  /** The page of one entry out of the call's context. */
+  page(
+    source: StepSource,
+    id: string,
+    rejected: RejectedForm | undefined,
+  ):
+    | { readonly title: string; readonly body: StepBody }
+    | Promise<{ readonly title: string; readonly body: StepBody }>;
+  replace(
+    input: z.output<Schema>,
+    entry: Entry,
+    source: Omit<FormSource, 'computations'>,
+    id: string,
+  ): Promise<Destination>;
+}): EntryCorrection {
+  return {
+    path: of.path,
+    param: of.param,
+    ...(of.action === undefined ? {} : { action: of.action }),
+    page: async (source, id, rejected) => of.page(source, id, rejected),
+    async post(tx, req) {
+      const id = req.params[of.param] ?? '';
+      const call = await getCall(tx, req.principal, callIdOf(req));
+      const source = { tx, req, principal: req.principal, call };
+      const entry = await of.find(source, id);
+      const read = readCorrection(
+        of.schema,
+        req.fields,
+        of.fields(entry),
+        of.units?.(entry) ?? { lengths: 'in' },
+      );
+      if (!read.ok) return { faults: read.faults, typed: req.fields };
+      return addressOf(req, await of.replace(read.data, entry, source, id));
+    },
+  };
+}

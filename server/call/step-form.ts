@@ -1,0 +1,98 @@
+import type { z } from 'zod';
+import { InputFaults } from '../../shared/problems/faults.ts';
+import type { Principal } from '../auth/principal.ts';
+import type { Registered } from '../compute/registry.ts';
+import type { Tx } from '../database/database.ts';
+import { type Call, getCall } from '../records/calls/calls.ts';
+import { type Fields, type FormOptions, readForm } from '../web/forms/read-form.ts';
+import type { FormAnswer, PageRequest } from '../web/page-route.ts';
+import { baseOf, callIdOf } from './context.ts';
+
+/** What a form of a step is run with beside what was typed. */
+export interface FormSource {
+  readonly tx: Tx;
+  readonly req: PageRequest;
+  readonly principal: Principal;
+  readonly call: Call;
+  readonly computations: ReadonlyMap<string, Registered>;
+}
+
+/** A form that a step posts: its path below the call, and what it does. */
+export interface StepForm {
+  /** Below `/calls/{id}` and `/bench`: `/readings`. */
+  readonly path: string;
+  /** Left out, both sides have it. */
+  readonly side?: 'desk';
+  post(tx: Tx, req: PageRequest, computations: ReadonlyMap<string, Registered>): Promise<FormAnswer>;
+}
+
+/** Where a form leads: a step with what its address says, the call's next step, or a page beside the steps. */
+export type Destination = { readonly step: string } | { readonly page: string };
+
+const INCHES: FormOptions = { lengths: 'in' };
+
+export function addressOf(req: PageRequest, to: Destination): FormAnswer {
+  const base = baseOf(req);
+  return { goTo: 'step' in to ? `${base}/steps/${to.step}` : `${base}${to.page}` };
+}
+
+/** Faults that a command finds are told beside their fields, like those of the form itself. */
+async function atFields(req: PageRequest, work: () => Promise<FormAnswer>): Promise<FormAnswer> {
+  try {
+    return await work();
+  } catch (error) {
+    if (!(error instanceof InputFaults)) throw error;
+    const faults = error.faults.map(({ pointer, detail }) => ({
+      field: pointer.slice(1).replaceAll('/', '.'),
+      detail,
+    }));
+    return { faults, typed: req.fields };
+  }
+}
+
+/** A form read by the schema that its JSON twin has. */
+export function stepForm<Schema extends z.ZodObject>(form: {
+  readonly path: string;
+  readonly side?: 'desk';
+  readonly schema: Schema;
+  /** The posted fields under the names that the schema has, where they differ. */
+  fields?(posted: Fields, source: FormSource): Fields | Promise<Fields>;
+  /** How numbers without a unit are read; left out, in inches. */
+  units?(source: FormSource): FormOptions | Promise<FormOptions>;
+  run(input: z.output<Schema>, source: FormSource): Promise<Destination | FormAnswer>;
+}): StepForm {
+  return {
+    path: form.path,
+    ...(form.side === undefined ? {} : { side: form.side }),
+    async post(tx, req, computations) {
+      const call = await getCall(tx, req.principal, callIdOf(req));
+      const source: FormSource = { tx, req, principal: req.principal, call, computations };
+      const fields = (await form.fields?.(req.fields, source)) ?? req.fields;
+      const read = readForm(form.schema, fields, (await form.units?.(source)) ?? INCHES);
+      if (!read.ok) return { faults: read.faults, typed: req.fields };
+      return atFields(req, async () => {
+        const done = await form.run(read.data, source);
+        return 'step' in done || 'page' in done ? addressOf(req, done) : done;
+      });
+    },
+  };
+}
+
+/** A form that is more than one schema: a specification against its newest revision, a table that was pasted. */
+export function freeForm(form: {
+  readonly path: string;
+  readonly side?: 'desk';
+  run(source: FormSource): Promise<Destination | FormAnswer>;
+}): StepForm {
+  return {
+    path: form.path,
+    ...(form.side === undefined ? {} : { side: form.side }),
+    async post(tx, req, computations) {
+      const call = await getCall(tx, req.principal, callIdOf(req));
+      return atFields(req, async () => {
+        const done = await form.run({ tx, req, principal: req.principal, call, computations });
+        return 'step' in done || 'page' in done ? addressOf(req, done) : done;
+      });
+    },
+  };
+}

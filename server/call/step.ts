@@ -1,0 +1,129 @@
+import type { Registered } from '../compute/registry.ts';
+import type { Tx } from '../database/database.ts';
+import type { PageRequest } from '../web/page-route.ts';
+import type { CallContext } from './context.ts';
+import type { RejectedForm, StepBody } from './forms.ts';
+import type { ReportPart } from './report-parts.ts';
+import type { EntryCorrection } from './step-correction.ts';
+import type { StepForm } from './step-form.ts';
+import type { TakeoverItem } from './takeover-items.ts';
+import type { WorksheetRows } from './worksheet-rows.ts';
+
+/** What a person is told and asked at a step. */
+export interface StepWords {
+  /** The heading, as an action. */
+  readonly title: string;
+  /** Its name in lists and links. */
+  readonly link: string;
+  /** What the desk asks the caller. */
+  readonly say: string;
+  /** How the builder does it. */
+  readonly how: string;
+}
+
+/** One thing that a step asks for. `must`: the answer of the call waits for it. */
+export interface Need {
+  readonly text: string;
+  readonly have: boolean;
+  readonly must: boolean;
+}
+
+/** What a step loads from: one read-only transaction, the call's context, the computations. */
+export interface StepSource {
+  readonly tx: Tx;
+  readonly context: CallContext;
+  readonly computations: ReadonlyMap<string, Registered>;
+}
+
+/** What a step says of the call in whole. */
+export interface StepFindings {
+  readonly found: readonly string[];
+  /** What is not known and would have to be. */
+  readonly notKnown: readonly string[];
+  /** Why nobody turns or runs it, as it is said after “Stop:”. */
+  readonly stop: readonly string[];
+  /** The reading or action worth most. */
+  readonly next: readonly string[];
+}
+
+/** Said wherever some gap is below its limit. */
+export const GAP_SHORT = 'a gap is short. Do not run it so, and have a qualified shop look.';
+
+export const NO_FINDINGS: StepFindings = { found: [], notKnown: [], stop: [], next: [] };
+
+/** A page of the step being made. */
+export interface StepPageInput {
+  readonly context: CallContext;
+  readonly req: PageRequest;
+  readonly rejected: RejectedForm | undefined;
+}
+
+/** A step of a call: everything that it shows, asks, keeps and prints, declared once. */
+export interface StepDefinition<Name extends string, Loaded> {
+  readonly name: Name;
+  /** The key that opens it at the desk. */
+  readonly key: string;
+  readonly words: StepWords;
+  /** What its page, report and takeover card are made from; read once. */
+  load(source: StepSource): Loaded | Promise<Loaded>;
+  needs(context: CallContext): readonly Need[];
+  page(loaded: Loaded, input: StepPageInput): StepBody;
+  readonly forms: readonly StepForm[];
+  /** How an entry that this step keeps is put right. */
+  readonly corrections: readonly EntryCorrection[];
+  /** What it has found, and what follows, in sentences that can be read aloud. */
+  findings(loaded: Loaded, context: CallContext): StepFindings;
+  /** What goes with its figures wherever they are printed. */
+  cautions(loaded: Loaded, context: CallContext): readonly string[];
+  /** Its parts of the report, each under the name that a goal's plan orders them by. */
+  report(loaded: Loaded, context: CallContext): readonly ReportPart[];
+  takeover(loaded: Loaded, context: CallContext): readonly TakeoverItem[];
+  /** What a blank sheet for the bench has of it. */
+  worksheet(context: CallContext): WorksheetRows;
+}
+
+/** A step with what it loads from kept inside: the frame of a call handles every step alike. */
+export interface Step<Name extends string = string> {
+  readonly name: Name;
+  readonly key: string;
+  readonly words: StepWords;
+  readonly forms: readonly StepForm[];
+  readonly corrections: readonly EntryCorrection[];
+  needs(context: CallContext): readonly Need[];
+  worksheet(context: CallContext): WorksheetRows;
+  open(source: StepSource): Promise<OpenStep>;
+}
+
+export interface OpenStep {
+  page(input: StepPageInput): StepBody;
+  findings(): StepFindings;
+  cautions(): readonly string[];
+  report(): readonly ReportPart[];
+  takeover(): readonly TakeoverItem[];
+}
+
+/** Declares a step. A part left out does not compile. */
+export function defineStep<const Name extends string, Loaded>(
+  definition: StepDefinition<Name, Loaded>,
+): Step<Name> {
+  const { name, key, words, forms, corrections } = definition;
+  return {
+    name,
+    key,
+    words,
+    forms,
+    corrections,
+    needs: (context) => definition.needs(context),
+    worksheet: (context) => definition.worksheet(context),
+    async open(source) {
+      const loaded = await definition.load(source);
+      return {
+        page: (input) => definition.page(loaded, input),
+        findings: () => definition.findings(loaded, source.context),
+        cautions: () => definition.cautions(loaded, source.context),
+        report: () => definition.report(loaded, source.context),
+        takeover: () => definition.takeover(loaded, source.context),
+      };
+    },
+  };
+}

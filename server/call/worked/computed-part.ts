@@ -1,0 +1,65 @@
+import type { Component } from '../../../views/parts/part.ts';
+import type { Drawing } from '../../drawings/drawing.ts';
+import type { Working } from '../../records/workings/workings.ts';
+import type { Fields } from '../../web/forms/read-form.ts';
+import type { CallContext } from '../context.ts';
+import { formComponent, type StepBody } from '../forms.ts';
+import { arranged, drawingComponents } from './arranged.ts';
+import { computedForm } from './computed-form.ts';
+import { keptComponents } from './kept-answer.ts';
+import type { PartView, WorkedData, WorkedPart } from './part.ts';
+import type { PartForm } from './part-form.ts';
+
+export interface ComputedPartOf {
+  readonly name: string;
+  readonly title: string;
+  readonly words: { readonly say: string; readonly how: string };
+  readonly computation: string;
+  /** A form in the words of the bench; left out, the one that the schema makes. */
+  readonly form?: PartForm;
+  /** What is looked at or measured, drawn before anything is typed. */
+  asked(typed: Fields): readonly Drawing[];
+  /** The last line kept of it; left out, the last of its computation. */
+  last?(workings: readonly Working[]): Working | undefined;
+  kept?(workings: readonly Working[]): string;
+  /** What the last line says, what it costs, and where it leads. */
+  followUp?(context: CallContext, workings: readonly Working[], last: Working): Component[];
+}
+
+/** A part of a step that is one computation: its drawing, its form, and what was kept. */
+export function computedPart<Loaded extends WorkedData>(of: ComputedPartOf): WorkedPart<Loaded> {
+  const lastOf = (workings: readonly Working[]) =>
+    of.last === undefined
+      ? workings.findLast(({ computation }) => computation === of.computation)
+      : of.last(workings);
+  const lineOf = (workings: readonly Working[]) => {
+    const last = lastOf(workings);
+    return last === undefined ? '' : `line ${last.seq}`;
+  };
+  function body({ workings, computations }: Loaded, view: PartView): StepBody {
+    const each = computations.get(of.computation);
+    if (each === undefined) throw new Error(`the part ${of.name} has no computation`);
+    const { context, rejected } = view;
+    const form = computedForm(of.name, each, of.form, workings, view);
+    const last = lastOf(workings);
+    const open = !context.call.held;
+    return {
+      forms: open ? [form] : [],
+      slots: arranged(context, {
+        drawings: drawingComponents(of.asked(rejected?.typed ?? form.initial ?? {})),
+        entry: open ? [formComponent(form, rejected)] : [],
+        top: last === undefined ? [] : (of.followUp?.(context, workings, last) ?? []),
+        rest: last === undefined ? [] : keptComponents(last, each),
+        begun: last !== undefined,
+      }),
+    };
+  }
+  return {
+    name: of.name,
+    title: of.title,
+    words: of.words,
+    computed: { computation: of.computation, ...(of.form === undefined ? {} : { form: of.form }) },
+    kept: ({ workings }) => (of.kept === undefined ? lineOf(workings) : of.kept(workings)),
+    body,
+  };
+}

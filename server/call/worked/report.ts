@@ -1,0 +1,115 @@
+import { z } from 'zod';
+import type { Fact } from '../../../views/parts/facts.examples.ts';
+import type { Component } from '../../../views/parts/part.ts';
+import type { Registered } from '../../compute/registry.ts';
+import { answerParts } from '../../compute-forms/answer/answer-parts.ts';
+import { leadingName } from '../../compute-forms/answer/leading.ts';
+import { shownValue } from '../../compute-forms/answer/value-text.ts';
+import { controlsOf } from '../../compute-forms/form/controls-of.ts';
+import { leavesOf } from '../../compute-forms/form/leaves.ts';
+import { typedOf } from '../../compute-forms/form/typed-of.ts';
+import { drawingsOf } from '../../drawings/registry.ts';
+import type { Working } from '../../records/workings/workings.ts';
+import { momentText } from '../../web/dates.ts';
+import type { CallContext } from '../context.ts';
+import { besideWide, column, run, said, section } from '../report-parts.ts';
+
+/** As many rows of an answer as are read on paper; the export has them all. */
+const MOST_ROWS = 8;
+
+export type Computations = ReadonlyMap<string, Registered>;
+
+const kept = z.object({ result: z.unknown(), cautions: z.array(z.string()) });
+type Kept = z.output<typeof kept>;
+
+const answerOf = ({ answer }: Working): Kept | undefined => kept.safeParse(answer).data;
+
+function inputFacts(each: Registered, inputs: unknown): Fact[] {
+  const body = z.record(z.string(), z.unknown()).safeParse(inputs).data ?? {};
+  const controls = controlsOf(each.input);
+  const typed = typedOf(controls, body);
+  return leavesOf(controls, typed).flatMap(({ name, label }) => {
+    const value = typed[name]?.trim().replaceAll('\n', '; ') ?? '';
+    return value === '' ? [] : [{ label, value }];
+  });
+}
+
+/** The value of a working that is read out: `Sweep .0575 in`. */
+export function workingText(computations: Computations, working: Working): string {
+  const each = computations.get(working.computation);
+  const answer = answerOf(working);
+  if (each === undefined || answer === undefined) return working.computation.replaceAll('-', ' ');
+  const { scalars } = answerParts(each.output, answer.result);
+  const name = leadingName(
+    each.name,
+    scalars.map((scalar) => scalar.name),
+  );
+  const leading = scalars.find((scalar) => scalar.name === name);
+  const said = leading === undefined ? '' : `: ${leading.label.toLowerCase()} ${shownValue(leading.value)}`;
+  return `${each.title}${said}`;
+}
+
+/** What goes with the kept answers, each once. */
+export const workingCautions = (workings: readonly Working[]): string[] =>
+  workings.flatMap((working) => answerOf(working)?.cautions ?? []);
+
+const byWhom = ({ seq, by, at, revision }: Working) =>
+  `line ${seq}, ${by}, ${momentText(at)}, build revision ${revision}`;
+
+/** One computation as it was kept: what went in, what came out, its drawing. */
+function workingComponents(each: Registered, working: Working, drawn: boolean): Component[] {
+  const answer = answerOf(working);
+  if (answer === undefined) return [];
+  const { scalars, tables } = answerParts(each.output, answer.result);
+  const cameOut = scalars.map(({ label, value }) => ({ label, value: shownValue(value) }));
+  const short = tables.filter(({ rows }) => rows.length > 0 && rows.length <= MOST_ROWS);
+  const long = tables.filter(({ rows }) => rows.length > MOST_ROWS);
+  const drawings = drawingsOf(each, working.inputs, answer.result, 'inch').map((data, index) => ({
+    template: '/parts/drawing',
+    data: { ...data, table: undefined, id: `working-${working.seq}-${index}` },
+  }));
+  const words = column(
+    ...run(each.title, [
+      ...inputFacts(each, working.inputs).map((fact) => ({ ...fact, note: 'went in' })),
+      ...cameOut,
+      ...long.map(({ caption, rows }) => ({ label: caption, value: `${rows.length} rows, in the export` })),
+      { label: 'kept on', value: byWhom(working) },
+    ]),
+    ...short.map((data) => ({ template: '/parts/table', data })),
+  );
+  return drawn ? [besideWide(words, ...drawings.slice(0, 1))] : [words];
+}
+
+/** The newest working of each computation in full, older ones by their figure. */
+export function workingsReport(
+  { plan }: CallContext,
+  workings: readonly Working[],
+  computations: Computations,
+): Component[] {
+  const newest = new Map(workings.map((working) => [working.computation, working]));
+  if (newest.size === 0) return [];
+  // Where a working answers the call by itself it is drawn; for other goals it is an aside, and told in words.
+  const drawn = plan.report.includes('workings') && plan.logFirst !== true;
+  const older = workings.filter((working) => newest.get(working.computation) !== working);
+  return [
+    section('Geometry, timing and adjusters', [
+      ...[...newest.values()].flatMap((working) => {
+        const each = computations.get(working.computation);
+        return each === undefined ? [] : workingComponents(each, working, drawn);
+      }),
+      ...said(
+        'Worked out before',
+        older.map((working) => `${workingText(computations, working)} (${byWhom(working)})`),
+      ),
+    ]),
+  ];
+}
+
+/** As many of them as are read at a glance. */
+const FEW = 4;
+
+/** The newest of each computation by its figure. */
+export function workingLines(workings: readonly Working[], computations: Computations): string[] {
+  const newest = new Map(workings.map((working) => [working.computation, working]));
+  return [...newest.values()].slice(-FEW).map((working) => `${workingText(computations, working)}.`);
+}

@@ -1,0 +1,28 @@
+import { computeForm } from '../../compute-forms/compute-form.ts';
+import { Failure } from '../../problems/failure.ts';
+import { keepWorking } from '../../records/workings/workings.ts';
+import { freeForm, type StepForm } from '../step-form.ts';
+import type { WorkedData, WorkedStep } from './part.ts';
+
+/** Computes what was typed and keeps it; a fault leaves the form as it was. */
+export function workedForm<Loaded extends WorkedData>(step: WorkedStep<Loaded>): StepForm {
+  return freeForm({
+    path: `/workings/${step.name}`,
+    run: async ({ tx, principal, call, req, computations }) => {
+      const { key: _, form: __, computation, part: name = computation, ...typed } = req.fields;
+      const part = step.parts.find((each) => each.name === name);
+      const each = computations.get(part?.computed?.computation ?? '');
+      if (part?.computed === undefined || each === undefined)
+        throw new Failure('not-found', 'nothing is here');
+      const own = part.computed.form;
+      const computed = computeForm(each, own === undefined ? typed : own.toTyped(typed));
+      if (computed.faults.length > 0) {
+        const faults =
+          own === undefined ? computed.faults : computed.faults.map((fault) => own.faultAt(fault));
+        return { faults, typed: req.fields };
+      }
+      await keepWorking(tx, principal, call.buildId, each, computed.body);
+      return { step: `${step.name}?of=${part.name}` };
+    },
+  });
+}

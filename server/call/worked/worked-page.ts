@@ -1,0 +1,89 @@
+import type { PagerData } from '../../../views/parts/pager.examples.ts';
+import type { Component } from '../../../views/parts/part.ts';
+import type { TableCell } from '../../../views/parts/table.examples.ts';
+import type { CallContext } from '../context.ts';
+import { foldComponent } from '../fold.ts';
+import type { RejectedForm, StepBody } from '../forms.ts';
+import type { StepPageInput } from '../step.ts';
+import type { WorkedData, WorkedPart, WorkedStep } from './part.ts';
+
+const addressOf = (context: CallContext, step: string, part: string) =>
+  `${context.base}/steps/${step}?of=${part}`;
+
+/** The parts of the step, what is on record of each, and the way to it. */
+function overviewTable<Loaded extends WorkedData>(
+  context: CallContext,
+  step: WorkedStep<Loaded>,
+  current: string,
+  loaded: Loaded,
+): Component {
+  return {
+    template: '/parts/table',
+    data: {
+      caption: step.chained ? 'The chain: each one feeds the next' : 'The parts of this step',
+      columns: [{ label: 'Part' }, { label: 'On record' }],
+      rows: step.parts.map((part) => {
+        const text = part.kept(loaded) || 'nothing kept yet';
+        const cell: TableCell =
+          part.name === current
+            ? { text, why: 'open here' }
+            : { text, href: addressOf(context, step.name, part.name) };
+        return { cells: [part.title, cell] };
+      }),
+    },
+  };
+}
+
+/** At the bench the parts are screens, one after the other. */
+function screensOf<Loaded extends WorkedData>(
+  context: CallContext,
+  { name, parts }: WorkedStep<Loaded>,
+  current: WorkedPart<Loaded>,
+): Partial<Omit<PagerData, 'label'>> {
+  const at = parts.indexOf(current);
+  const link = (part: WorkedPart<Loaded>) => ({
+    href: addressOf(context, name, part.name),
+    label: part.title,
+  });
+  const [before, after] = [parts[at - 1], parts[at + 1]];
+  return {
+    ...(before === undefined ? {} : { previous: link(before) }),
+    position: `${at + 1} of ${parts.length}`,
+    ...(after === undefined ? {} : { next: link(after) }),
+  };
+}
+
+/** The part whose form came back with a fault. */
+function returned<Loaded extends WorkedData>(
+  { parts }: WorkedStep<Loaded>,
+  rejected: RejectedForm | undefined,
+): WorkedPart<Loaded> | undefined {
+  if (rejected === undefined) return undefined;
+  const { form, part, computation } = rejected.typed;
+  if (form === 'working') return parts.find(({ name }) => name === (part ?? computation));
+  return parts.find((each) => each.form !== undefined && each.form === form);
+}
+
+/** A step that computes and measures: one of its parts, what was kept of it, and the way to the others. */
+export function workedPage<Loaded extends WorkedData>(
+  step: WorkedStep<Loaded>,
+  loaded: Loaded,
+  { context, req, rejected }: StepPageInput,
+): StepBody {
+  const named = (name: string | undefined) => step.parts.find((part) => part.name === name);
+  const part =
+    returned(step, rejected) ?? named(req.query.of) ?? named(step.opens(context, loaded)) ?? step.parts[0];
+  if (part === undefined) throw new Error(`the step ${step.name} has no parts`);
+  const body = part.body(loaded, { context, rejected, step: step.name });
+  const overview = overviewTable(context, step, part.name, loaded);
+  const heading: Component = { template: '/pages/call/heading', data: { text: part.title } };
+  return {
+    forms: body.forms,
+    slots:
+      context.side === 'desk'
+        ? [heading, ...body.slots, overview]
+        : [heading, ...body.slots, foldComponent('parts-of-step', 'All parts of this step', [overview])],
+    screens: screensOf(context, step, part),
+    words: part.words,
+  };
+}

@@ -1,0 +1,89 @@
+import { z } from 'zod';
+import type { TableData } from '../../../views/parts/table.examples.ts';
+import { aboutOf, bareSchema, labelOf } from '../form/words.ts';
+import { shownValue } from './value-text.ts';
+
+type Schema = z.core.$ZodType;
+
+/** One value of an answer with its words. */
+export interface Scalar {
+  readonly name: string;
+  readonly label: string;
+  readonly about: string;
+  readonly value: unknown;
+}
+
+export interface AnswerParts {
+  readonly scalars: readonly Scalar[];
+  readonly tables: readonly TableData[];
+}
+
+const partOf = (value: unknown, key: string): unknown =>
+  typeof value === 'object' && value !== null ? Reflect.get(value, key) : undefined;
+
+const at = (row: unknown, path: readonly string[]): unknown => path.reduce<unknown>(partOf, row);
+
+/** Whether a column of such values stands digits under digits. */
+const isFigure = (value: unknown): boolean =>
+  value === undefined || typeof value === 'number' || typeof partOf(value, 'value') === 'number';
+
+/** The columns of a list's items: an object's entries, those of objects inside it too. */
+function columnsOf(
+  item: Schema,
+  label = '',
+  path: readonly string[] = [],
+): { label: string; path: readonly string[] }[] {
+  const bare = bareSchema(item);
+  if (!(bare instanceof z.ZodObject)) return [{ label: label === '' ? 'Value' : label, path }];
+  return Object.entries(bare.shape).flatMap(([key, field]) =>
+    columnsOf(field, label === '' ? labelOf(key) : `${label}, ${labelOf(key).toLowerCase()}`, [...path, key]),
+  );
+}
+
+function tableOf(caption: string, about: string, item: Schema, rows: readonly unknown[]): TableData {
+  const inner = bareSchema(item);
+  const width = Math.max(1, ...rows.map((row) => (Array.isArray(row) ? row.length : 1)));
+  const columns =
+    inner instanceof z.ZodArray || inner instanceof z.ZodTuple
+      ? Array.from({ length: width }, (_, index) => ({ label: `${index}`, path: [String(index)] }))
+      : columnsOf(inner);
+  const wanted = columns.filter(
+    ({ path }) => rows.length === 0 || rows.some((row) => at(row, path) !== undefined),
+  );
+  return {
+    caption,
+    columns: [
+      { label: 'Index' },
+      ...wanted.map(({ label, path }) => ({ label, number: rows.every((row) => isFigure(at(row, path))) })),
+    ],
+    rows: rows.map((row, index) => ({
+      cells: [String(index), ...wanted.map(({ path }) => shownValue(at(row, path)))],
+    })),
+    ...(about === '' ? {} : { note: `${about.charAt(0).toUpperCase()}${about.slice(1)}.` }),
+    empty: 'None.',
+  };
+}
+
+/** Takes an answer apart into single values and tables, by the schema of the computation's output. */
+export function answerParts(output: Schema, result: unknown, above = '', prefix = ''): AnswerParts {
+  const scalars: Scalar[] = [];
+  const tables: TableData[] = [];
+  const bare = bareSchema(output);
+  if (!(bare instanceof z.ZodObject)) return { scalars, tables };
+  for (const [key, field] of Object.entries(bare.shape)) {
+    const value = partOf(result, key);
+    if (value === undefined) continue;
+    const label = above === '' ? labelOf(key) : `${above}, ${labelOf(key).toLowerCase()}`;
+    const inner = bareSchema(field);
+    if (inner instanceof z.ZodArray && Array.isArray(value)) {
+      tables.push(tableOf(label, aboutOf(field), inner.element, value));
+    } else if (inner instanceof z.ZodObject) {
+      const within = answerParts(inner, value, label, `${prefix}${key}.`);
+      scalars.push(...within.scalars);
+      tables.push(...within.tables);
+    } else {
+      scalars.push({ name: `${prefix}${key}`, label, about: aboutOf(field), value });
+    }
+  }
+  return { scalars, tables };
+}

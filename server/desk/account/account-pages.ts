@@ -1,0 +1,102 @@
+import type { FastifyInstance } from 'fastify';
+import { passwordFault } from '../../auth/password-rules.ts';
+import { requireStaff } from '../../auth/principal.ts';
+import { changePassword, newPassword, setShortcuts } from '../../auth/staff.ts';
+import type { Deps } from '../../web/deps.ts';
+import { type FormState, FRESH, summaryOf, textField } from '../../web/forms/fields.ts';
+import { readForm } from '../../web/forms/read-form.ts';
+import { getPage, type PageRequest, postForm } from '../../web/page-route.ts';
+import type { Page } from '../../web/pages/render.ts';
+
+const LABELS = { current: 'Password as it is', password: 'New password' };
+
+function accountPage(req: PageRequest, shown: FormState): Page {
+  const staff = requireStaff(req.principal);
+  return {
+    template: 'plain',
+    title: 'Your account',
+    place: '/account',
+    data: {
+      title: 'Your account',
+      intro: `${staff.name}: ${staff.roles.join(', ')}.`,
+      errors: summaryOf(shown, LABELS),
+      sections: [
+        {
+          template: '/parts/form',
+          data: { action: '/sign-out', slots: [], buttons: [{ kind: 'plain', label: 'Sign out' }] },
+        },
+        {
+          template: '/parts/form',
+          data: {
+            title: 'Change the password',
+            action: '/account/password',
+            key: crypto.randomUUID(),
+            slots: [
+              textField(FRESH, 'current', LABELS.current, {
+                type: 'password',
+                autocomplete: 'current-password',
+                ...error(shown, 'current'),
+              }),
+              textField(FRESH, 'password', LABELS.password, {
+                type: 'password',
+                autocomplete: 'new-password',
+                hint: 'At least 8 characters. Your other sessions end.',
+                ...error(shown, 'password'),
+              }),
+            ],
+            buttons: [{ kind: 'primary', label: 'Change the password' }],
+          },
+        },
+        {
+          template: '/parts/form',
+          data: {
+            title: staff.shortcuts ? 'Single-key shortcuts are on' : 'Single-key shortcuts are off',
+            action: '/account/shortcuts',
+            key: crypto.randomUUID(),
+            hidden: { on: staff.shortcuts ? 'no' : 'yes' },
+            slots: [],
+            buttons: [{ kind: 'plain', label: staff.shortcuts ? 'Turn shortcuts off' : 'Turn shortcuts on' }],
+          },
+        },
+      ],
+    },
+  };
+}
+
+function error(shown: FormState, name: 'current' | 'password'): { error?: string } {
+  const fault = shown.faults.find((each) => each.field === name);
+  return fault === undefined ? {} : { error: `${LABELS[name]} ${fault.detail}` };
+}
+
+/** One's own account: sign out, password, shortcuts. */
+export function accountPages(app: FastifyInstance, deps: Deps): void {
+  const route = {
+    url: '/account',
+    side: 'desk' as const,
+    page: async (_tx: unknown, req: PageRequest, rejected?: FormState) => accountPage(req, rejected ?? FRESH),
+  };
+  getPage(app, deps, route);
+  postForm(app, deps, {
+    ...route,
+    action: '/account/password',
+    run: async (tx, { principal, fields }) => {
+      const { key: _, ...typed } = fields;
+      const read = readForm(newPassword, typed, { lengths: 'in' });
+      if (!read.ok) return { faults: read.faults, typed: {} };
+      const weak = passwordFault(read.data.password, [principal.name]);
+      if (weak.length > 0) return { faults: weak, typed: {} };
+      const changed = await changePassword(tx, principal, read.data, deps.now());
+      return changed
+        ? { goTo: '/account' }
+        : { faults: [{ field: 'current', detail: 'does not fit' }], typed: {} };
+    },
+  });
+  postForm(app, deps, {
+    ...route,
+    action: '/account/shortcuts',
+    run: async (tx, { principal, fields }) => {
+      await setShortcuts(tx, principal, fields.on === 'yes');
+      return { goTo: '/account' };
+    },
+  });
+}

@@ -1,0 +1,106 @@
+import { GOALS, sentence } from '../../../shared/schemas/words.ts';
+import type { Component } from '../../../views/parts/part.ts';
+import type { Tx } from '../../database/database.ts';
+import { type ListedCall, listCalls } from '../../records/calls/list-calls.ts';
+import { waitingFor } from '../../records/calls/waiting.ts';
+import { momentText } from '../../web/dates.ts';
+import type { PageRequest } from '../../web/page-route.ts';
+import type { Page } from '../../web/pages/render.ts';
+
+const PER_PAGE = 25;
+
+function callsTable(calls: readonly ListedCall[], waits: ReadonlyMap<string, string>): Component {
+  return {
+    template: '/parts/table',
+    data: {
+      caption: 'Newest first, times in UTC',
+      columns: [
+        { label: 'Call' },
+        { label: 'Build' },
+        { label: 'Caller' },
+        { label: 'Goal' },
+        { label: 'Waits for' },
+      ],
+      rows: calls.map((call) => ({
+        cells: [
+          `${call.number}`,
+          { text: call.buildLabel, href: `/calls/${call.id}`, why: `opened ${momentText(call.openedAt)}` },
+          call.callerName || 'not said',
+          sentence(GOALS, call.goal),
+          waits.get(call.id) ?? '',
+        ],
+      })),
+    },
+  };
+}
+
+function emptyList(search: string): Component {
+  return {
+    template: '/parts/empty',
+    data:
+      search === ''
+        ? {
+            id: 'no-calls',
+            title: 'No call yet',
+            text: 'A call ties the caller, the goal and the build together. Open the first one when the phone rings.',
+            action: { label: 'New call', kind: 'primary', href: '/calls/new' },
+          }
+        : {
+            id: 'none-found',
+            title: `No call found for “${search}”`,
+            text: 'Searched in caller, build, goal and call number.',
+            action: { label: 'Show all calls', href: '/calls' },
+          },
+  };
+}
+
+function pager(
+  calls: readonly ListedCall[],
+  more: boolean,
+  search: string,
+  before: number | undefined,
+): Component {
+  const query = (pairs: Record<string, string>) =>
+    `/calls?${new URLSearchParams({ ...(search === '' ? {} : { search }), ...pairs }).toString()}`;
+  const last = calls.at(-1);
+  return {
+    template: '/parts/pager',
+    data: {
+      label: 'Calls',
+      ...(before === undefined ? {} : { previous: { href: query({}), label: 'The newest' } }),
+      ...(more && last !== undefined
+        ? { next: { href: query({ before: String(last.number) }), label: 'Older calls' } }
+        : {}),
+    },
+  };
+}
+
+/** The calls of the shop: search, what each waits for, and a new one. */
+export async function listPage(tx: Tx, req: PageRequest): Promise<Page> {
+  const search = (req.query.search ?? '').trim().slice(0, 200);
+  const asked = Number(req.query.before);
+  const before = Number.isSafeInteger(asked) && asked > 0 && asked < 2 ** 31 ? asked : undefined;
+  const found = await listCalls(tx, req.principal, {
+    search: search.replaceAll('\u0000', ''),
+    ...(before === undefined ? {} : { before }),
+    limit: PER_PAGE + 1,
+  });
+  const calls = found.slice(0, PER_PAGE);
+  const waits = await waitingFor(tx, req.principal, calls);
+  const more = found.length > PER_PAGE;
+  return {
+    template: 'calls',
+    title: 'Calls',
+    place: '/calls',
+    data: {
+      search,
+      slots:
+        calls.length === 0
+          ? [emptyList(search)]
+          : [
+              callsTable(calls, waits),
+              ...(more || before !== undefined ? [pager(calls, more, search, before)] : []),
+            ],
+    },
+  };
+}

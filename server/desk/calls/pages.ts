@@ -1,0 +1,20 @@
+import type { FastifyInstance } from 'fastify';
+import type { RejectedForm } from '../../call/forms.ts';
+import type { Tx } from '../../database/database.ts';
+import type { Deps } from '../../web/deps.ts';
+import { getPage, type PageRequest, postForm } from '../../web/page-route.ts';
+import { listPage } from './list-page.ts';
+import { newCallPage, openFromForm } from './new-call.ts';
+
+/** The list of calls, and a new one. */
+export function callListPages(app: FastifyInstance, deps: Deps): void {
+  const side = 'desk' as const;
+  getPage(app, deps, { url: '/calls', side, page: listPage });
+  const newCall = {
+    url: '/calls/new',
+    side,
+    page: async (_tx: Tx, _req: PageRequest, rejected?: RejectedForm) => newCallPage(rejected),
+  };
+  getPage(app, deps, newCall);
+  postForm(app, deps, { ...newCall, run: openFromForm });
+}

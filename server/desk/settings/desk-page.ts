@@ -1,0 +1,34 @@
+import { listApiKeys } from '../../auth/api-keys.ts';
+import { requireAdministrator } from '../../auth/principal.ts';
+import { listStaff } from '../../auth/staff.ts';
+import type { Tx } from '../../database/database.ts';
+import { type FormState, summaryOf } from '../../web/forms/fields.ts';
+import type { PageRequest } from '../../web/page-route.ts';
+import type { Page } from '../../web/pages/render.ts';
+import { keyForms, LABELS, peopleForms } from './desk-forms.ts';
+import { keysTable, peopleTable } from './desk-tables.ts';
+
+export async function deskPage(tx: Tx, req: PageRequest, shown: FormState, news?: string): Promise<Page> {
+  requireAdministrator(req.principal);
+  const people = await listStaff(tx, req.principal);
+  const keys = await listApiKeys(tx, req.principal);
+  return {
+    template: 'plain',
+    title: 'The desk',
+    place: '/desk',
+    data: {
+      title: 'The desk',
+      intro: 'Who works here, and which programs may come in.',
+      errors: summaryOf(shown, LABELS),
+      sections: [
+        ...(news === undefined
+          ? []
+          : [{ template: '/parts/notice', data: { kind: 'note', text: news, id: 'news' } }]),
+        peopleTable(people),
+        ...peopleForms(people, shown, req.principal.id),
+        keysTable(keys),
+        ...keyForms(keys, shown),
+      ],
+    },
+  };
+}

@@ -1,0 +1,97 @@
+import { author, type Principal, requireBuild } from '../auth/principal.ts';
+import type { Database, Tx } from '../database/database.ts';
+import { notifyAtCommit } from '../database/statements.ts';
+import { notFound } from '../problems/failure.ts';
+
+/** The channel that tells other processes that a build has a new event. A hint only: the truth is read by sequence. */
+export const EVENT_CHANNEL = 'benchcall_event';
+
+/** One command on one build: its transaction, the locked build, and the events it leaves. */
+export interface Command {
+  readonly tx: Tx;
+  readonly principal: Principal;
+  readonly build: {
+    readonly id: string;
+    readonly label: string;
+    readonly revision: number;
+    readonly version: number;
+  };
+  /** Takes an event for the record, written when the work is done; answers its sequence number in the build. */
+  emit(kind: string, data: object): Promise<number>;
+}
+
+interface Line {
+  readonly seq: number;
+  readonly kind: string;
+  readonly data: object;
+}
+
+/** Writes the events of a command and how far the build has come, in one statement, and says so to the others. */
+async function record(tx: Tx, principal: Principal, buildId: string, lines: readonly Line[]): Promise<void> {
+  const last = lines.at(-1);
+  if (last === undefined) return;
+  await tx
+    .with('counted', (from) =>
+      from
+        .updateTable('build')
+        .set({ last_seq: last.seq })
+        .where('shop_id', '=', principal.shopId)
+        .where('id', '=', buildId),
+    )
+    .insertInto('event')
+    .values(
+      lines.map(({ seq, kind, data }) => ({
+        shop_id: principal.shopId,
+        build_id: buildId,
+        seq,
+        kind,
+        data: JSON.stringify(data),
+        ...author(principal),
+      })),
+    )
+    .execute();
+  notifyAtCommit(tx, EVENT_CHANNEL, `${buildId} ${last.seq}`);
+}
+
+/**
+ * Runs a command on a build inside `tx`. The build row is locked first, so that the build's events come in the
+ * order in which their commands commit.
+ */
+export async function changeBuild<T>(
+  tx: Tx,
+  principal: Principal,
+  buildId: string,
+  work: (command: Command) => Promise<T>,
+): Promise<T> {
+  requireBuild(principal, buildId, 'write');
+  const row = await tx
+    .selectFrom('build')
+    .select(['id', 'label', 'revision', 'last_seq'])
+    .where('shop_id', '=', principal.shopId)
+    .where('id', '=', buildId)
+    .forUpdate()
+    .executeTakeFirst();
+  if (row === undefined) throw notFound('build');
+  const lines: Line[] = [];
+  const answer = await work({
+    tx,
+    principal,
+    build: { id: row.id, label: row.label, revision: row.revision, version: row.last_seq },
+    async emit(kind, data) {
+      const seq = row.last_seq + lines.length + 1;
+      lines.push({ seq, kind, data });
+      return seq;
+    },
+  });
+  await record(tx, principal, buildId, lines);
+  return answer;
+}
+
+/** Opens a transaction of the caller's shop. */
+export function inPrincipalsShop<T>(
+  db: Database,
+  principal: Principal,
+  work: (tx: Tx) => Promise<T>,
+): Promise<T> {
+  return db.shopTransaction(principal.shopId, work);
+}

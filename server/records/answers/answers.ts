@@ -1,0 +1,75 @@
+import type { z } from 'zod';
+import type { answerQuestion } from '../../../shared/schemas/commands.ts';
+import { author, type Principal } from '../../auth/principal.ts';
+import type { Tx } from '../../database/database.ts';
+import { changeBuild } from '../../events/change-build.ts';
+import { rowsOfBuild } from '../../events/rows-of-build.ts';
+import { getSetUp } from '../set-ups/set-ups.ts';
+
+/** What a person found when a question was put to them. */
+export interface Answer {
+  readonly id: string;
+  readonly question: string;
+  readonly answer: string;
+  /** The question's own word, where it was asked by one. */
+  readonly code: string;
+  /** Whether something was found wrong; undefined where the question has no yes or no. */
+  readonly found: boolean | undefined;
+  readonly setUpId: string | undefined;
+  readonly seq: number;
+  readonly by: string;
+  readonly at: Date;
+}
+
+export async function keepAnswer(
+  tx: Tx,
+  principal: Principal,
+  buildId: string,
+  input: z.output<typeof answerQuestion>,
+): Promise<Answer> {
+  return changeBuild(tx, principal, buildId, async ({ emit }) => {
+    if (input.setUpId !== undefined) await getSetUp(tx, principal, buildId, input.setUpId);
+    const seq = await emit('question-answered', input);
+    const row = await tx
+      .insertInto('answer')
+      .values({
+        shop_id: principal.shopId,
+        build_id: buildId,
+        set_up_id: input.setUpId ?? null,
+        question: input.question,
+        answer: input.answer,
+        code: input.code ?? '',
+        found: input.found ?? null,
+        seq,
+        ...author(principal),
+      })
+      .returning(['id', 'created_at'])
+      .executeTakeFirstOrThrow();
+    return {
+      id: row.id,
+      question: input.question,
+      answer: input.answer,
+      code: input.code ?? '',
+      found: input.found,
+      setUpId: input.setUpId,
+      seq,
+      by: principal.name,
+      at: row.created_at,
+    };
+  });
+}
+
+export async function listAnswers(tx: Tx, principal: Principal, buildId: string): Promise<Answer[]> {
+  const rows = await rowsOfBuild(tx, principal, buildId, tx.selectFrom('answer').selectAll().orderBy('seq'));
+  return rows.map((row) => ({
+    id: row.id,
+    question: row.question,
+    answer: row.answer,
+    code: row.code,
+    found: row.found ?? undefined,
+    setUpId: row.set_up_id ?? undefined,
+    seq: row.seq,
+    by: row.by_name,
+    at: row.created_at,
+  }));
+}

@@ -1,0 +1,66 @@
+import type { z } from 'zod';
+import type { newArm } from '../../../shared/schemas/commands.ts';
+import { author, type Principal } from '../../auth/principal.ts';
+import type { Tx } from '../../database/database.ts';
+import { changeBuild } from '../../events/change-build.ts';
+import { rowsOfBuild } from '../../events/rows-of-build.ts';
+import { Failure } from '../../problems/failure.ts';
+
+export interface Arm {
+  readonly id: string;
+  readonly name: string;
+  readonly family: string;
+  readonly ratioStamp: string;
+  readonly otherNumber: string;
+  readonly boxLabel: string;
+  readonly by: string;
+  readonly at: Date;
+}
+
+export async function addArm(
+  tx: Tx,
+  principal: Principal,
+  buildId: string,
+  input: z.output<typeof newArm>,
+): Promise<Arm> {
+  return changeBuild(tx, principal, buildId, async ({ emit }) => {
+    const row = await tx
+      .insertInto('arm')
+      .values({
+        shop_id: principal.shopId,
+        build_id: buildId,
+        name: input.name,
+        family: input.family,
+        ratio_stamp: input.ratioStamp,
+        other_number: input.otherNumber,
+        box_label: input.boxLabel,
+        ...author(principal),
+      })
+      .onConflict((conflict) => conflict.columns(['shop_id', 'build_id', 'name']).doNothing())
+      .returning(['id', 'created_at'])
+      .executeTakeFirst();
+    if (row === undefined)
+      throw new Failure('conflict', `this build already has an arm called “${input.name}”`);
+    await emit('arm-added', { armId: row.id, ...input });
+    return { id: row.id, ...input, by: principal.name, at: row.created_at };
+  });
+}
+
+export async function listArms(tx: Tx, principal: Principal, buildId: string): Promise<Arm[]> {
+  const rows = await rowsOfBuild(
+    tx,
+    principal,
+    buildId,
+    tx.selectFrom('arm').selectAll().orderBy('created_at').orderBy('id'),
+  );
+  return rows.map((row) => ({
+    id: row.id,
+    name: row.name,
+    family: row.family,
+    ratioStamp: row.ratio_stamp,
+    otherNumber: row.other_number,
+    boxLabel: row.box_label,
+    by: row.by_name,
+    at: row.created_at,
+  }));
+}

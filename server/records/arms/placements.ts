@@ -1,0 +1,74 @@
+import type { z } from 'zod';
+import type { placeArm } from '../../../shared/schemas/commands.ts';
+import { author, type Principal } from '../../auth/principal.ts';
+import type { Tx } from '../../database/database.ts';
+import { changeBuild } from '../../events/change-build.ts';
+import { rowOfBuild, rowsOfBuild } from '../../events/rows-of-build.ts';
+
+export interface Placement {
+  readonly id: string;
+  readonly armId: string;
+  readonly cylinder: number;
+  readonly valve: string;
+  readonly reason: string;
+  readonly seq: number;
+  readonly by: string;
+  readonly at: Date;
+}
+
+export async function placeArmOnValve(
+  tx: Tx,
+  principal: Principal,
+  buildId: string,
+  input: z.output<typeof placeArm>,
+): Promise<Placement> {
+  return changeBuild(tx, principal, buildId, async ({ emit }) => {
+    const arm = await rowOfBuild(principal, buildId, input.armId, 'arm', tx.selectFrom('arm').select('name'));
+    const seq = await emit('arm-placed', { arm: arm.name, ...input });
+    const row = await tx
+      .insertInto('arm_placement')
+      .values({
+        shop_id: principal.shopId,
+        build_id: buildId,
+        arm_id: input.armId,
+        cylinder: input.cylinder,
+        valve: input.valve,
+        reason: input.reason,
+        seq,
+        ...author(principal),
+      })
+      .returning(['id', 'created_at'])
+      .executeTakeFirstOrThrow();
+    return { id: row.id, ...input, seq, by: principal.name, at: row.created_at };
+  });
+}
+
+/** Every placement in order; the last one of a valve is what sits there now, unless that arm has moved on. */
+export async function listPlacements(tx: Tx, principal: Principal, buildId: string): Promise<Placement[]> {
+  const rows = await rowsOfBuild(
+    tx,
+    principal,
+    buildId,
+    tx.selectFrom('arm_placement').selectAll().orderBy('seq'),
+  );
+  return rows.map((row) => ({
+    id: row.id,
+    armId: row.arm_id,
+    cylinder: row.cylinder,
+    valve: row.valve,
+    reason: row.reason,
+    seq: row.seq,
+    by: row.by_name,
+    at: row.created_at,
+  }));
+}
+
+/** Which arm sits on which valve now: for each arm its last place, for each valve the last arm put there. */
+export function nowOnValves(placements: readonly Placement[]): Placement[] {
+  const byValve = new Map<string, Placement>();
+  for (const placement of placements) {
+    for (const [valve, standing] of byValve) if (standing.armId === placement.armId) byValve.delete(valve);
+    byValve.set(`${placement.cylinder} ${placement.valve}`, placement);
+  }
+  return [...byValve.values()].sort((a, b) => a.cylinder - b.cylinder || a.valve.localeCompare(b.valve));
+}

@@ -1,0 +1,86 @@
+import type { z } from 'zod';
+import type { BuildSpec, buildSpec } from '../../../shared/schemas/build-spec.ts';
+import { author, type Principal } from '../../auth/principal.ts';
+import type { Tx } from '../../database/database.ts';
+import { changeBuild } from '../../events/change-build.ts';
+import { rowsOfBuild } from '../../events/rows-of-build.ts';
+import { Failure } from '../../problems/failure.ts';
+import type { Build } from './builds.ts';
+
+export interface Revision {
+  readonly revision: number;
+  readonly spec: BuildSpec;
+  readonly reason: string;
+  readonly by: string;
+  readonly at: Date;
+}
+
+export async function listRevisions(tx: Tx, principal: Principal, buildId: string): Promise<Revision[]> {
+  const rows = await rowsOfBuild(
+    tx,
+    principal,
+    buildId,
+    tx.selectFrom('build_revision').selectAll().orderBy('revision'),
+  );
+  return rows.map((row) => ({
+    revision: row.revision,
+    spec: row.spec,
+    reason: row.reason,
+    by: row.by_name,
+    at: row.created_at,
+  }));
+}
+
+/** The specification as it was at one revision; old readings mean what they meant then. */
+export async function specAt(tx: Tx, shopId: string, buildId: string, revision: number): Promise<BuildSpec> {
+  const row = await tx
+    .selectFrom('build_revision')
+    .select('spec')
+    .where('shop_id', '=', shopId)
+    .where('build_id', '=', buildId)
+    .where('revision', '=', revision)
+    .executeTakeFirst();
+  return row?.spec ?? {};
+}
+
+/**
+ * Keeps a new revision of the build. `expected` is the version the writer read; a build that has since got
+ * another revision is refused, both sides shown.
+ */
+export async function reviseBuild(
+  tx: Tx,
+  principal: Principal,
+  buildId: string,
+  input: { readonly spec: z.output<typeof buildSpec>; readonly reason: string },
+  expectedRevision: number | undefined,
+): Promise<Build> {
+  return changeBuild(tx, principal, buildId, async ({ build, emit }) => {
+    if (expectedRevision !== undefined && expectedRevision !== build.revision) {
+      throw new Failure(
+        'version-stale',
+        `you read revision ${expectedRevision}; it is now at revision ${build.revision}`,
+        { headers: { etag: `"${build.revision}"` } },
+      );
+    }
+    const revision = build.revision + 1;
+    await tx
+      .insertInto('build_revision')
+      .values({
+        shop_id: principal.shopId,
+        build_id: buildId,
+        revision,
+        spec: JSON.stringify(input.spec),
+        reason: input.reason,
+        ...author(principal),
+      })
+      .execute();
+    await tx
+      .updateTable('build')
+      .set({ revision })
+      .where('shop_id', '=', principal.shopId)
+      .where('id', '=', buildId)
+      .execute();
+    const version = await emit('build-revised', { revision, reason: input.reason });
+    return { id: buildId, label: build.label, revision, version, spec: input.spec, createdAt: new Date() };
+  });
+}

@@ -1,0 +1,83 @@
+import { author, type Principal } from '../../auth/principal.ts';
+import type { Tx } from '../../database/database.ts';
+import { changeBuild } from '../../events/change-build.ts';
+import { rowOfBuild } from '../../events/rows-of-build.ts';
+import { Failure } from '../../problems/failure.ts';
+import { type EntryRow, type EntryTable, shown } from './entries.ts';
+
+/** Which entry is corrected, and why. */
+export interface Correction {
+  readonly buildId: string;
+  readonly id: string;
+  readonly reason: string;
+}
+
+/** The columns of the entry that comes in the place of another, all but what was read. */
+export interface ReplacingColumns extends ReturnType<typeof author> {
+  readonly shop_id: string;
+  readonly build_id: string;
+  readonly seq: number;
+  readonly replaces: string;
+  readonly struck: boolean;
+  readonly reason: string;
+}
+
+export interface Replacement<Row> {
+  /** Which thing it is, for the event. */
+  readonly about: object;
+  /** What it is now, for the event; undefined strikes the entry out. */
+  readonly instead: object | undefined;
+  keep(columns: ReplacingColumns): Promise<Row>;
+}
+
+/** The entry as it stands. What was replaced already, or is itself a striking-out, cannot be corrected. */
+async function entryToCorrect<Row extends EntryRow, Item>(
+  table: EntryTable<Row, Item>,
+  tx: Tx,
+  principal: Principal,
+  { buildId, id }: Correction,
+): Promise<Row> {
+  const row = await rowOfBuild(principal, buildId, id, 'reading', table.query(tx));
+  const later = await table
+    .query(tx)
+    .where('shop_id', '=', principal.shopId)
+    .where('replaces', '=', id)
+    .executeTakeFirst();
+  if (later !== undefined) throw new Failure('conflict', 'this reading has been replaced already');
+  if (row.struck)
+    throw new Failure('conflict', 'this line strikes a reading out; keep a new reading instead');
+  return row;
+}
+
+/** Replaces an entry, or strikes it out, with the reason; the old one stays where it was. */
+export async function replaceEntry<Row extends EntryRow, Item>(
+  table: EntryTable<Row, Item>,
+  tx: Tx,
+  principal: Principal,
+  correction: Correction,
+  replacementOf: (old: Row) => Replacement<Row>,
+): Promise<Item> {
+  const { buildId, reason } = correction;
+  return changeBuild(tx, principal, buildId, async ({ emit }) => {
+    const old = await entryToCorrect(table, tx, principal, correction);
+    const { about, instead, keep } = replacementOf(old);
+    const struck = instead === undefined;
+    const seq = await emit(`${table.event}-${struck ? 'struck' : 'replaced'}`, {
+      ...about,
+      replaces: old.read_as,
+      replacesId: old.id,
+      reason,
+      ...instead,
+    });
+    const row = await keep({
+      shop_id: principal.shopId,
+      build_id: buildId,
+      seq,
+      replaces: old.id,
+      struck,
+      reason,
+      ...author(principal),
+    });
+    return shown(table, row);
+  });
+}

@@ -1,0 +1,198 @@
+import type { Selectable } from 'kysely';
+import type { z } from 'zod';
+import { isUnit, type Quantity, type Unit } from '../../../shared/quantities/units.ts';
+import type { correctReading, newReading } from '../../../shared/schemas/commands.ts';
+import type { Entered } from '../../../shared/schemas/entered.ts';
+import { author, type Principal } from '../../auth/principal.ts';
+import type { Tx } from '../../database/database.ts';
+import type { ReadingTable } from '../../database/tables/measuring.ts';
+import { changeBuild } from '../../events/change-build.ts';
+import { Failure, notFound } from '../../problems/failure.ts';
+import { heldFor } from '../calls/hold.ts';
+import { type Entry, listEntries, shown } from '../corrections/entries.ts';
+import { replaceEntry } from '../corrections/replace.ts';
+
+/** One reading of a pass, as it was entered. */
+export interface Reading extends Entry {
+  readonly setUpId: string;
+  readonly kind: string;
+  readonly pass: number;
+  readonly peak: Entered;
+  readonly zeroReturn: Quantity | undefined;
+  /** The lobe lift at which the valve was read; left out at full lift. */
+  readonly atLobeLift: Entered | undefined;
+  /** The small hand was read, and which way the hand ran. */
+  readonly counted: boolean;
+}
+
+function unitOf(text: string): Unit {
+  if (isUnit(text)) return text;
+  throw new Error(`a stored reading has the unknown unit ${text}`);
+}
+
+type StationColumns = Pick<Selectable<ReadingTable>, 'at_typed' | 'at_value' | 'at_unit' | 'at_read_as'>;
+
+function stationOf({ at_typed, at_value, at_unit, at_read_as }: StationColumns): Entered | undefined {
+  if (at_value === null || at_unit === null) return undefined;
+  return { typed: at_typed ?? '', value: at_value, unit: unitOf(at_unit), readAs: at_read_as ?? '' };
+}
+
+const stationColumns = (at: Entered | undefined): StationColumns => ({
+  at_typed: at?.typed ?? null,
+  at_value: at?.value ?? null,
+  at_unit: at?.unit ?? null,
+  at_read_as: at?.readAs ?? null,
+});
+
+const READINGS = {
+  event: 'reading',
+  query: (tx: Tx) => tx.selectFrom('reading').selectAll().orderBy('seq'),
+  show: (row: Selectable<ReadingTable>, entry: Entry): Reading => ({
+    ...entry,
+    setUpId: row.set_up_id,
+    kind: row.kind,
+    pass: row.pass,
+    peak: { typed: row.typed, value: row.value, unit: unitOf(row.unit), readAs: row.read_as },
+    zeroReturn:
+      row.zero_value === null || row.zero_unit === null
+        ? undefined
+        : { value: row.zero_value, unit: unitOf(row.zero_unit) },
+    atLobeLift: stationOf(row),
+    counted: row.counted,
+  }),
+};
+
+function columnsOf(peak: Entered, zeroReturn: Entered | undefined) {
+  return {
+    typed: peak.typed,
+    value: peak.value,
+    unit: peak.unit,
+    read_as: peak.readAs,
+    zero_typed: zeroReturn?.typed ?? null,
+    zero_value: zeroReturn?.value ?? null,
+    zero_unit: zeroReturn?.unit ?? null,
+  };
+}
+
+/** Keeps a reading of a pass, as entered. */
+export async function keepReading(
+  tx: Tx,
+  principal: Principal,
+  buildId: string,
+  setUpId: string,
+  input: z.output<typeof newReading>,
+): Promise<Reading> {
+  return changeBuild(tx, principal, buildId, async ({ emit }) => {
+    const pass = await passFor(tx, principal, buildId, setUpId, input);
+    const seq = await emit('reading-kept', {
+      setUpId,
+      kind: input.kind,
+      pass,
+      typed: input.peak.typed,
+      readAs: input.peak.readAs,
+      ...(input.zeroReturn === undefined ? {} : { zeroReturn: input.zeroReturn.readAs }),
+      ...(input.atLobeLift === undefined ? {} : { atLobeLift: input.atLobeLift.readAs }),
+      ...(input.counted === true ? { counted: true } : {}),
+    });
+    const row = await tx
+      .insertInto('reading')
+      .values({
+        shop_id: principal.shopId,
+        build_id: buildId,
+        set_up_id: setUpId,
+        seq,
+        kind: input.kind,
+        pass,
+        ...columnsOf(input.peak, input.zeroReturn),
+        ...stationColumns(input.atLobeLift),
+        counted: input.counted ?? false,
+        replaces: null,
+        ...author(principal),
+      })
+      .returningAll()
+      .executeTakeFirstOrThrow();
+    return shown(READINGS, row);
+  });
+}
+
+/**
+ * The pass of a new reading, once its set-up is there and its build is not on hold. Asked in one: each question by
+ * itself is a wait for the server.
+ */
+async function passFor(
+  tx: Tx,
+  principal: Principal,
+  buildId: string,
+  setUpId: string,
+  { pass, kind }: z.output<typeof newReading>,
+): Promise<number> {
+  const found = await tx
+    .selectFrom('set_up')
+    .select(({ selectFrom }) =>
+      selectFrom('call')
+        .select('call.hold_reason')
+        .where('call.shop_id', '=', principal.shopId)
+        .where('call.build_id', '=', buildId)
+        .where('call.held', '=', true)
+        .limit(1)
+        .as('held'),
+    )
+    .$if(pass === undefined, (query) =>
+      query.select(({ selectFrom }) =>
+        selectFrom('reading')
+          .select(({ fn }) => fn.max('reading.pass').as('last'))
+          .where('reading.shop_id', '=', principal.shopId)
+          .where('reading.set_up_id', '=', setUpId)
+          .where('reading.kind', '=', kind)
+          .as('last'),
+      ),
+    )
+    .where('shop_id', '=', principal.shopId)
+    .where('build_id', '=', buildId)
+    .where('id', '=', setUpId)
+    .executeTakeFirst();
+  if (found === undefined) throw notFound('set-up');
+  if (found.held !== null) throw heldFor(found.held);
+  const next = pass ?? (found.last ?? 0) + 1;
+  if (next > 99) throw new Failure('conflict', 'this set-up has its 99 passes; start a new one');
+  return next;
+}
+
+/** Replaces a reading, or strikes it out, with the reason; the old one stays where it was. */
+export async function replaceReading(
+  tx: Tx,
+  principal: Principal,
+  buildId: string,
+  readingId: string,
+  { peak, zeroReturn, reason }: z.output<typeof correctReading>,
+): Promise<Reading> {
+  return replaceEntry(READINGS, tx, principal, { buildId, id: readingId, reason }, (old) => ({
+    about: {
+      setUpId: old.set_up_id,
+      kind: old.kind,
+      pass: old.pass,
+      ...(old.at_read_as === null ? {} : { atLobeLift: old.at_read_as }),
+    },
+    instead: peak === undefined ? undefined : { typed: peak.typed, readAs: peak.readAs },
+    keep: (columns) => {
+      const { id: _, created_at: __, ...same } = old;
+      return tx
+        .insertInto('reading')
+        .values({ ...same, ...(peak === undefined ? {} : columnsOf(peak, zeroReturn)), ...columns })
+        .returningAll()
+        .executeTakeFirstOrThrow();
+    },
+  }));
+}
+
+/** Every reading of a build, or of one of its set-ups, in the order of entry; also replaced and struck ones. */
+export async function listReadings(
+  tx: Tx,
+  principal: Principal,
+  buildId: string,
+  setUpId?: string,
+): Promise<Reading[]> {
+  if (setUpId === undefined) return listEntries(READINGS, tx, principal, buildId);
+  const ofSetUp = { ...READINGS, query: () => READINGS.query(tx).where('set_up_id', '=', setUpId) };
+  return listEntries(ofSetUp, tx, principal, buildId);
+}

@@ -1,0 +1,110 @@
+import type { z } from 'zod';
+import type { shareBuild } from '../../../shared/schemas/commands.ts';
+import { type Principal, requireStaff } from '../../auth/principal.ts';
+import { newSecret } from '../../auth/secrets.ts';
+import type { Tx } from '../../database/database.ts';
+import { changeBuild } from '../../events/change-build.ts';
+import { rowsOfBuild } from '../../events/rows-of-build.ts';
+import { notFound } from '../../problems/failure.ts';
+import { getCall } from '../calls/calls.ts';
+
+/** A link that lets its holder see and enter readings of one build. The secret itself is shown once. */
+export interface ShareLink {
+  readonly id: string;
+  readonly holder: string;
+  readonly callId: string;
+  readonly createdAt: Date;
+  readonly expiresAt: Date;
+  readonly revokedAt: Date | undefined;
+}
+
+const DAY = 86_400_000;
+
+export async function shareCall(
+  tx: Tx,
+  principal: Principal,
+  callId: string,
+  input: z.output<typeof shareBuild>,
+  now: Date,
+): Promise<{ link: ShareLink; secret: string }> {
+  const staff = requireStaff(principal);
+  const call = await getCall(tx, principal, callId);
+  return changeBuild(tx, principal, call.buildId, async ({ emit }) => {
+    const { secret, hash } = newSecret('link');
+    const row = await tx
+      .insertInto('share_link')
+      .values({
+        shop_id: principal.shopId,
+        build_id: call.buildId,
+        call_id: callId,
+        token_hash: hash,
+        holder: input.holder,
+        created_by: staff.id,
+        expires_at: new Date(now.getTime() + input.days * DAY),
+      })
+      .returning(['id', 'created_at', 'expires_at'])
+      .executeTakeFirstOrThrow();
+    await emit('link-made', {
+      linkId: row.id,
+      holder: input.holder,
+      expiresAt: row.expires_at.toISOString(),
+    });
+    const link = {
+      id: row.id,
+      holder: input.holder,
+      callId,
+      createdAt: row.created_at,
+      expiresAt: row.expires_at,
+      revokedAt: undefined,
+    };
+    return { link, secret };
+  });
+}
+
+export async function listShareLinks(tx: Tx, principal: Principal, buildId: string): Promise<ShareLink[]> {
+  requireStaff(principal);
+  const rows = await rowsOfBuild(
+    tx,
+    principal,
+    buildId,
+    tx.selectFrom('share_link').selectAll().orderBy('created_at'),
+  );
+  return rows.map((row) => ({
+    id: row.id,
+    holder: row.holder,
+    callId: row.call_id,
+    createdAt: row.created_at,
+    expiresAt: row.expires_at,
+    revokedAt: row.revoked_at ?? undefined,
+  }));
+}
+
+/** Ends a link and every session opened with it. */
+export async function revokeShareLink(
+  tx: Tx,
+  principal: Principal,
+  callId: string,
+  linkId: string,
+  now: Date,
+): Promise<void> {
+  requireStaff(principal);
+  const call = await getCall(tx, principal, callId);
+  await changeBuild(tx, principal, call.buildId, async ({ emit }) => {
+    const row = await tx
+      .updateTable('share_link')
+      .set({ revoked_at: now })
+      .where('shop_id', '=', principal.shopId)
+      .where('build_id', '=', call.buildId)
+      .where('id', '=', linkId)
+      .where('revoked_at', 'is', null)
+      .returning('holder')
+      .executeTakeFirst();
+    if (row === undefined) throw notFound('open link');
+    await tx
+      .deleteFrom('builder_session')
+      .where('shop_id', '=', principal.shopId)
+      .where('share_link_id', '=', linkId)
+      .execute();
+    await emit('link-revoked', { linkId, holder: row.holder });
+  });
+}

@@ -1,0 +1,79 @@
+import { InputFaults } from '../../../shared/problems/faults.ts';
+import type { PasteSheet } from '../../../shared/schemas/sheet.ts';
+import type { Principal } from '../../auth/principal.ts';
+import type { Tx } from '../../database/database.ts';
+import { stillStanding } from '../corrections/entries.ts';
+import { type Pasted, type PastedReading, type PasteFault, readPasted } from './paste.ts';
+import { keepSheetReadings, listSheetReadings } from './sheet-readings.ts';
+import type { SheetReading } from './sheet-table.ts';
+
+/** A pasted reading with what is on record of the same thing already. */
+export type LookedAt = PastedReading & { readonly already?: string };
+
+export interface Look {
+  readonly readings: readonly LookedAt[];
+  readonly faults: readonly PasteFault[];
+}
+
+/** What the text would put on the sheet beside the readings that count now, and what is wrong with it. */
+export function previewOf(input: Omit<PasteSheet, 'keep'>, standing: readonly SheetReading[]): Look {
+  const { readings, faults } = readPasted(input);
+  return {
+    faults,
+    readings: readings.map((each) => {
+      const same = standing.findLast(
+        (one) =>
+          one.cylinder === each.cylinder &&
+          one.valve === each.valve &&
+          one.kind === each.kind &&
+          one.arms === input.arms &&
+          (each.kind !== 'valve-lift' || one.spring === input.spring),
+      );
+      return same === undefined ? each : { ...each, already: same.reading.readAs };
+    }),
+  };
+}
+
+/** The same for a build; nothing is kept. */
+export async function lookAtPasted(
+  tx: Tx,
+  principal: Principal,
+  buildId: string,
+  input: Omit<PasteSheet, 'keep'>,
+): Promise<Look> {
+  return previewOf(input, stillStanding(await listSheetReadings(tx, principal, buildId)));
+}
+
+export const sayFault = ({ line, column, detail }: PasteFault): string =>
+  `line ${line}, ${column}: ${detail}`;
+
+/** Keeps all that the text holds, or nothing where one cell can't be read. */
+export async function keepPasted(
+  tx: Tx,
+  principal: Principal,
+  buildId: string,
+  input: Omit<PasteSheet, 'keep'>,
+): Promise<{ readonly kept: SheetReading[] } | Pasted> {
+  const { readings, faults } = readPasted(input);
+  if (faults.length > 0) return { readings, faults };
+  const { spring, lifter, tool, arms } = input;
+  const kept = await keepSheetReadings(tx, principal, buildId, {
+    spring,
+    lifter,
+    tool,
+    arms,
+    readings: readings.map(({ line: _, ...each }) => each),
+  });
+  return { kept };
+}
+
+/** The faults of a text as those of one field of the input. */
+export const textFaults = (faults: readonly PasteFault[]): InputFaults =>
+  new InputFaults(
+    faults.map((fault) => ({
+      pointer: '/text',
+      code: 'not-allowed',
+      detail: sayFault(fault),
+      received: fault.received,
+    })),
+  );

@@ -1,0 +1,167 @@
+import { parse } from 'csv-parse/sync';
+import { z } from 'zod';
+import { type Gauged, gauged } from '../../../shared/schemas/gauged.ts';
+import type { NewSheetReadings, PasteSheet } from '../../../shared/schemas/sheet.ts';
+import type { Side } from '../../assessment/sheet/valve-rows.ts';
+import { type Column, readHeading, readValveName } from './paste-headings.ts';
+
+type Entry = NewSheetReadings['readings'][number];
+
+export interface PastedReading extends Entry {
+  readonly line: number;
+}
+
+/** What is wrong with one cell, by the line of the text and the heading of its column. */
+export interface PasteFault {
+  readonly line: number;
+  readonly column: string;
+  readonly detail: string;
+  readonly received: string;
+}
+
+export interface Pasted {
+  readonly readings: readonly PastedReading[];
+  readonly faults: readonly PasteFault[];
+}
+
+const MOST_ROWS = 40;
+const reading = gauged('a reading');
+const EMPTY = /^[-–—?]*$/;
+
+function delimiterOf(text: string): string {
+  if (text.includes('\t')) return '\t';
+  return text.includes(';') ? ';' : ',';
+}
+
+interface Row {
+  readonly line: number;
+  readonly cells: readonly string[];
+}
+
+function rowsOf(text: string): readonly Row[] {
+  const records = z
+    .array(z.object({ record: z.array(z.string()), info: z.object({ lines: z.number() }) }))
+    .parse(
+      parse(text, {
+        delimiter: delimiterOf(text),
+        relax_column_count: true,
+        relax_quotes: true,
+        skip_empty_lines: true,
+        trim: true,
+        info: true,
+        bom: true,
+      }),
+    );
+  return records
+    .map(({ record, info }) => ({ line: info.lines, cells: record }))
+    .filter(({ cells }) => cells.some((cell) => cell !== ''));
+}
+
+interface Heading {
+  readonly text: string;
+  readonly column: Column;
+}
+
+function headingsOf(first: Row | undefined): {
+  headings: readonly (Heading | undefined)[];
+  faults: PasteFault[];
+} {
+  const faults: PasteFault[] = [];
+  const headings = (first?.cells ?? []).map((text) => {
+    if (text === '') return undefined;
+    const read = readHeading(text);
+    if (read.ok) return { text, column: read.column };
+    faults.push({ line: first?.line ?? 1, column: text, detail: read.detail, received: text });
+    return undefined;
+  });
+  const known = headings.filter((heading) => heading !== undefined);
+  const line = first?.line ?? 1;
+  const fault = (column: string, detail: string) => faults.push({ line, column, detail, received: '' });
+  if (!known.some(({ column }) => column.holds === 'figure') && faults.length === 0)
+    fault(
+      'headings',
+      'the first row must head the columns, and one of them must be a reading such as lobe lift',
+    );
+  if (!known.some(({ column }) => column.holds !== 'figure'))
+    fault('cylinder', 'is missing: a column that says which cylinder');
+  return { headings, faults };
+}
+
+/** Which cylinder a row is about, and which valve where it names one. */
+function whereOf(row: Row, headings: readonly (Heading | undefined)[]): { cylinder?: number; side?: Side } {
+  let found: { cylinder?: number; side?: Side } = {};
+  for (const [index, heading] of headings.entries()) {
+    if (heading === undefined || heading.column.holds === 'figure') continue;
+    found = { ...found, ...readValveName(row.cells[index] ?? '') };
+  }
+  return found;
+}
+
+function readCell(text: string, unit: string): { ok: true; value: Gauged } | { ok: false; detail: string } {
+  const read = reading.safeParse({ typed: text, assume: unit });
+  return read.success
+    ? { ok: true, value: read.data }
+    : { ok: false, detail: read.error.issues.map((issue) => issue.message).join('; ') };
+}
+
+function readRow(row: Row, headings: readonly (Heading | undefined)[], unit: string): Pasted {
+  const where = whereOf(row, headings);
+  const { cylinder } = where;
+  const first = row.cells.join(' ').slice(0, 80);
+  const wrong = (column: string, detail: string, received: string): Pasted => ({
+    readings: [],
+    faults: [{ line: row.line, column, detail, received }],
+  });
+  if (cylinder === undefined || cylinder < 1 || cylinder > 16)
+    return wrong('cylinder', 'must be a cylinder number from 1 to 16', first);
+  const readings: PastedReading[] = [];
+  const faults: PasteFault[] = [];
+  for (const [index, heading] of headings.entries()) {
+    const text = row.cells[index] ?? '';
+    if (heading === undefined || heading.column.holds !== 'figure' || EMPTY.test(text)) continue;
+    const { kind, side = where.side } = heading.column;
+    const at = { line: row.line, column: heading.text, received: text };
+    if (side === undefined) return wrong('valve', 'must say intake or exhaust', first);
+    const read = readCell(text, heading.column.unit ?? unit);
+    if (read.ok) readings.push({ line: row.line, cylinder, valve: side, kind, reading: read.value });
+    else faults.push({ ...at, detail: read.detail });
+  }
+  return { readings, faults };
+}
+
+/** A valve's reading that stands in the text twice: which of the two counts is for the person to say. */
+function twice(readings: readonly PastedReading[]): PasteFault[] {
+  const first = new Map<string, number>();
+  return readings.flatMap(({ line, cylinder, valve, kind, reading: { typed } }) => {
+    const key = `${cylinder} ${valve} ${kind}`;
+    const before = first.get(key);
+    if (before === undefined) {
+      first.set(key, line);
+      return [];
+    }
+    const column = kind.replaceAll('-', ' ');
+    return [
+      { line, column, detail: `${cylinder} ${valve} stands on line ${before} already`, received: typed },
+    ];
+  });
+}
+
+/** Reads rows of a spreadsheet: a heading row, then a row for each valve, or for each cylinder with both sides. */
+export function readPasted({ text, unit }: Pick<PasteSheet, 'text' | 'unit'>): Pasted {
+  const [first, ...rows] = rowsOf(text);
+  const { headings, faults } = headingsOf(first);
+  if (faults.length > 0) return { readings: [], faults };
+  if (rows.length > MOST_ROWS) {
+    const detail = `has ${rows.length} rows; ${MOST_ROWS} at the most`;
+    return { readings: [], faults: [{ line: 1, column: 'rows', detail, received: '' }] };
+  }
+  const read = rows.map((row) => readRow(row, headings, unit));
+  const readings = read.flatMap((each) => each.readings);
+  const found = [...read.flatMap((each) => each.faults), ...twice(readings)];
+  if (readings.length === 0 && found.length === 0)
+    return {
+      readings,
+      faults: [{ line: 1, column: 'rows', detail: 'there is no reading below the headings', received: '' }],
+    };
+  return { readings, faults: found.sort((a, b) => a.line - b.line) };
+}

@@ -1,0 +1,76 @@
+import type { CorrectTipMark, NewTipMark } from '../../../shared/schemas/tip-mark.ts';
+import { author, type Principal } from '../../auth/principal.ts';
+import type { Tx } from '../../database/database.ts';
+import { changeBuild } from '../../events/change-build.ts';
+import { listPlacements, nowOnValves } from '../arms/placements.ts';
+import { refuseWhileHeld } from '../calls/hold.ts';
+import { listEntries, shown } from '../corrections/entries.ts';
+import { replaceEntry } from '../corrections/replace.ts';
+import { columnsOf, markReadAs, TIP_MARKS, type TipMark } from './tip-mark-table.ts';
+
+/** Keeps a mark. One found after running takes no turning, but the step it belongs to does: a hold stops both. */
+export async function keepTipMark(
+  tx: Tx,
+  principal: Principal,
+  buildId: string,
+  input: NewTipMark,
+): Promise<TipMark> {
+  return changeBuild(tx, principal, buildId, async ({ emit }) => {
+    await refuseWhileHeld(tx, principal, buildId);
+    const { cylinder, valve, ...mark } = input;
+    const now = nowOnValves(await listPlacements(tx, principal, buildId));
+    const arm = now.find((each) => each.cylinder === cylinder && each.valve === valve);
+    const { found, spring, pushrodOver } = mark;
+    const seq = await emit('tip-mark-kept', {
+      cylinder,
+      valve,
+      readAs: markReadAs(mark),
+      found,
+      spring,
+      pushrodOver,
+    });
+    const row = await tx
+      .insertInto('tip_mark')
+      .values({
+        shop_id: principal.shopId,
+        build_id: buildId,
+        seq,
+        cylinder,
+        valve,
+        ...columnsOf(mark),
+        arm_id: arm?.armId ?? null,
+        replaces: null,
+        ...author(principal),
+      })
+      .returningAll()
+      .executeTakeFirstOrThrow();
+    return shown(TIP_MARKS, row);
+  });
+}
+
+/** Puts another mark in the place of one, or strikes it out, with the reason; the old one stays where it was. */
+export async function replaceTipMark(
+  tx: Tx,
+  principal: Principal,
+  buildId: string,
+  id: string,
+  { reason, width, side, ...rest }: CorrectTipMark,
+): Promise<TipMark> {
+  const mark = width === undefined || side === undefined ? undefined : { width, side, ...rest };
+  return replaceEntry(TIP_MARKS, tx, principal, { buildId, id, reason }, (old) => ({
+    about: { cylinder: old.cylinder, valve: old.valve },
+    instead: mark === undefined ? undefined : { readAs: markReadAs(mark), found: mark.found },
+    keep: (columns) => {
+      const { id: _, created_at: __, ...same } = old;
+      return tx
+        .insertInto('tip_mark')
+        .values({ ...same, ...(mark === undefined ? {} : columnsOf(mark)), ...columns })
+        .returningAll()
+        .executeTakeFirstOrThrow();
+    },
+  }));
+}
+
+/** Every mark of a build in the order of entry, replaced and struck ones included. */
+export const listTipMarks = (tx: Tx, principal: Principal, buildId: string): Promise<TipMark[]> =>
+  listEntries(TIP_MARKS, tx, principal, buildId);

@@ -1,0 +1,71 @@
+import { author, type Principal } from '../../auth/principal.ts';
+import type { Answer, Registered } from '../../compute/registry.ts';
+import type { Tx } from '../../database/database.ts';
+import { changeBuild } from '../../events/change-build.ts';
+import { rowsOfBuild } from '../../events/rows-of-build.ts';
+
+/** A computation made within a call and kept with what went in. */
+export interface Working {
+  readonly id: string;
+  readonly computation: string;
+  readonly inputs: unknown;
+  /** The answer as JSON has it, in inch units. */
+  readonly answer: unknown;
+  readonly revision: number;
+  readonly seq: number;
+  readonly by: string;
+  readonly at: Date;
+}
+
+/** Computes, and keeps inputs and answer on the record of the build. */
+export async function keepWorking(
+  tx: Tx,
+  principal: Principal,
+  buildId: string,
+  computation: Registered,
+  inputs: unknown,
+): Promise<{ working: Working; answer: Answer }> {
+  return changeBuild(tx, principal, buildId, async ({ build, emit }) => {
+    const answer = computation.run(inputs, 'inch');
+    const seq = await emit('working-kept', { computation: computation.name, title: computation.title });
+    const row = await tx
+      .insertInto('working')
+      .values({
+        shop_id: principal.shopId,
+        build_id: buildId,
+        computation: computation.name,
+        inputs: JSON.stringify(inputs),
+        answer: JSON.stringify(answer),
+        revision: build.revision,
+        seq,
+        ...author(principal),
+      })
+      .returning(['id', 'created_at'])
+      .executeTakeFirstOrThrow();
+    const working = {
+      id: row.id,
+      computation: computation.name,
+      inputs,
+      answer,
+      revision: build.revision,
+      seq,
+      by: principal.name,
+      at: row.created_at,
+    };
+    return { working, answer };
+  });
+}
+
+export async function listWorkings(tx: Tx, principal: Principal, buildId: string): Promise<Working[]> {
+  const rows = await rowsOfBuild(tx, principal, buildId, tx.selectFrom('working').selectAll().orderBy('seq'));
+  return rows.map((row) => ({
+    id: row.id,
+    computation: row.computation,
+    inputs: row.inputs,
+    answer: row.answer,
+    revision: row.revision,
+    seq: row.seq,
+    by: row.by_name,
+    at: row.created_at,
+  }));
+}

@@ -1,0 +1,69 @@
+import { ENGINE_HEAT, LASH_MOMENTS, NUT_STATES } from '../../../shared/schemas/lash-log.ts';
+import { VALVES } from '../../../shared/schemas/words.ts';
+import type { CallContext } from '../../call/context.ts';
+import type { PageForm } from '../../call/forms.ts';
+import type { LoggedLash } from '../../records/lash-log/lash-log.ts';
+import { choiceField, numberField, selectField, textField } from '../../web/forms/fields.ts';
+import { gaugedField } from '../../web/forms/gauged-field.ts';
+
+const LABELS = {
+  cylinder: 'Cylinder',
+  valve: 'Valve',
+  lash: 'Lash',
+  moment: 'This is how it was',
+  engine: 'Engine',
+  nut: 'The nut, or its lock',
+  readOn: 'Day, if it was not today',
+  doneBy: 'Who read or set it, if it was somebody else',
+};
+
+/** The next line is likely of the same valve and heat as the last. */
+export function lashForm(context: CallContext, last: LoggedLash | undefined): PageForm {
+  const bench = context.side === 'bench';
+  return {
+    name: 'lash',
+    action: `${context.base}/lash`,
+    labels: LABELS,
+    initial: {
+      cylinder: String(last?.reading.cylinder ?? 1),
+      valve: last?.reading.valve ?? 'intake',
+      engine: last?.engine ?? 'not-said',
+      moment: 'found',
+      nut: 'not-looked',
+    },
+    groups: (shown) => [
+      {
+        columns: true,
+        slots: [
+          numberField(shown, 'cylinder', LABELS.cylinder, {
+            inputmode: 'numeric',
+            ...(bench ? { big: true } : {}),
+          }),
+          selectField(shown, 'valve', LABELS.valve, VALVES),
+          gaugedField(shown, 'lash', LABELS.lash, {
+            hint: 'On the base circle. Between two feelers: “more than .018, less than .020”.',
+            ...(bench ? { big: true } : { autofocus: true }),
+          }),
+          selectField(shown, 'engine', LABELS.engine, ENGINE_HEAT),
+        ],
+      },
+      {
+        columns: true,
+        slots: [
+          choiceField(shown, 'moment', LABELS.moment, LASH_MOMENTS),
+          choiceField(shown, 'nut', LABELS.nut, NUT_STATES),
+        ],
+      },
+      {
+        legend: 'From another day, or by somebody else',
+        fold: shown.faults.some(({ field }) => field === 'readOn' || field === 'doneBy') ? 'open' : 'shut',
+        columns: true,
+        slots: [
+          textField(shown, 'readOn', LABELS.readOn, { hint: 'As 2026-03-14.', optional: true }),
+          textField(shown, 'doneBy', LABELS.doneBy, { optional: true }),
+        ],
+      },
+    ],
+    buttons: [{ label: 'Keep the lash', kind: 'primary', key: 'k' }],
+  };
+}

@@ -1,0 +1,49 @@
+import { also } from '../../call/needs.ts';
+import { BUILD_GROUPS } from '../../call/spec/spec-fields.ts';
+import { specFormPost } from '../../call/spec/spec-form-post.ts';
+import { afterSpec, type SpecStep, specPage } from '../../call/spec/spec-page.ts';
+import { defineStep, NO_FINDINGS } from '../../call/step.ts';
+import { NO_ROWS } from '../../call/worksheet-rows.ts';
+import { buildReport } from './report.ts';
+
+const STEP: SpecStep = { name: 'build', groups: BUILD_GROUPS };
+
+const known = (...entries: readonly unknown[]): boolean => entries.every((each) => each !== undefined);
+
+/** The engine and its springs. */
+export const buildStep = defineStep({
+  name: 'build',
+  key: '2',
+  words: {
+    title: 'Write down the engine and its springs',
+    link: 'Engine and springs',
+    say: 'Which block and head is it, which lifter, and how are the rockers mounted?',
+    how: 'Enter what you know for certain. What you don’t know stays empty, and can be added at any time.',
+  },
+  load: () => undefined,
+  needs: ({ build: { spec } }) => {
+    const { engine, springs } = spec;
+    return [
+      also('lifter type', known(engine?.lifter)),
+      also('how the rockers are mounted', known(engine?.rockerMounting)),
+      also('bore, stroke and rod', known(engine?.bore, engine?.stroke, engine?.rodLength)),
+      also('installed height', known(springs?.installedHeight)),
+      also('seat load and rate', known(springs?.seatLoad, springs?.rate)),
+      also('coil-bind height', known(springs?.solidHeight)),
+    ];
+  },
+  page: (_, input) => specPage(STEP, input),
+  forms: [
+    specFormPost({
+      path: '/spec/build',
+      reason: 'engine and springs',
+      to: ({ part }) => afterSpec(STEP, part),
+    }),
+  ],
+  corrections: [],
+  findings: () => NO_FINDINGS,
+  cautions: () => [],
+  report: (_, { build }) => [{ name: 'build', components: [buildReport(build)] }],
+  takeover: () => [],
+  worksheet: () => NO_ROWS,
+});

@@ -1,0 +1,56 @@
+import { also, hasEvent, mustFor } from '../../call/needs.ts';
+import { defineStep, GAP_SHORT } from '../../call/step.ts';
+import { NO_ROWS } from '../../call/worksheet-rows.ts';
+import { consequencesPage } from './consequences-page.ts';
+import { consequencesForms } from './forms.ts';
+import { foundGaps, unknownGaps } from './found.ts';
+import { bySide, loadConsequences } from './load.ts';
+import { consequencesReport } from './report.ts';
+import { gapItems } from './takeover.ts';
+
+/** What the ratio does to lift, loads and clearances. */
+export const consequencesStep = defineStep({
+  name: 'consequences',
+  key: '9',
+  words: {
+    title: 'See what the ratio does, before parts are fitted',
+    link: 'What the ratio does',
+    say: 'Which of these gaps did you measure yourself, and with which arms on it? Was the lifter solid?',
+    how: 'Each gap says whether it was measured or calculated. What is close is measured, not calculated; what is short stops it.',
+  },
+  load: loadConsequences,
+  needs: (context) => {
+    const { springs, clearances } = context.build.spec;
+    return [
+      also(
+        'a measured ratio',
+        context.ratios.some((found) => found.result !== undefined),
+      ),
+      also('retainer to seal, valve shut', springs?.retainerToSeal !== undefined),
+      also(
+        'closed valve to piston, both valves',
+        clearances?.intake?.closedGapAtTdc !== undefined && clearances.exhaust?.closedGapAtTdc !== undefined,
+      ),
+      mustFor(context, 'consequences')(
+        'the figures before and after on the tape',
+        hasEvent(context, 'consequences-kept'),
+      ),
+    ];
+  },
+  page: consequencesPage,
+  forms: consequencesForms,
+  corrections: [],
+  findings: (all, context) => {
+    const sides = bySide(context, all);
+    return {
+      found: foundGaps(sides),
+      notKnown: unknownGaps(sides),
+      stop: sides.some(({ stop }) => stop) ? [GAP_SHORT] : [],
+      next: [],
+    };
+  },
+  cautions: (all, context) => bySide(context, all).flatMap(({ cautions }) => cautions),
+  report: (all, context) => [{ name: 'consequences', components: consequencesReport(bySide(context, all)) }],
+  takeover: (all, context) => gapItems(bySide(context, all)),
+  worksheet: () => NO_ROWS,
+});

@@ -1,0 +1,130 @@
+import { MARK_FOUND, MARK_SIDES, PUSHROD_OVER } from '../../../shared/schemas/tip-mark.ts';
+import { SPRINGS, VALVES } from '../../../shared/schemas/words.ts';
+import type { FormGroup } from '../../../views/parts/form.examples.ts';
+import type { Component } from '../../../views/parts/part.ts';
+import type { CallContext } from '../../call/context.ts';
+import { correctionForm } from '../../call/correction-form.ts';
+import type { PageForm } from '../../call/forms.ts';
+import type { TipMark } from '../../records/tip-marks/tip-mark-table.ts';
+import {
+  choiceField,
+  type FormState,
+  numberField,
+  quantityField,
+  selectField,
+} from '../../web/forms/fields.ts';
+import type { Fields } from '../../web/forms/read-form.ts';
+
+export const MARK_LABELS = {
+  cylinder: 'Cylinder',
+  valve: 'Valve',
+  width: 'Width of the mark',
+  side: 'Where its middle sits',
+  off: 'Its middle from the stem’s middle',
+  pushrod: 'Pushrod it was made with',
+  pushrodOver: 'That length is taken',
+  stem: 'Stem, or lash cap, across',
+  spring: 'Spring on the valve',
+  found: 'How the mark came about',
+};
+
+const big = (context: CallContext) => (context.side === 'bench' ? { big: true } : {});
+
+function sizes(shown: FormState, context: CallContext): Component[] {
+  return [
+    quantityField(shown, 'width', MARK_LABELS.width, 'length', {
+      hint: '1 on the drawing: along the rocker, caliper over the ink.',
+      ...(context.side === 'bench' ? { big: true } : { autofocus: true }),
+    }),
+    choiceField(shown, 'side', MARK_LABELS.side, MARK_SIDES),
+    quantityField(shown, 'off', MARK_LABELS.off, 'length', {
+      optional: true,
+      hint: '2 on the drawing. Centred: leave it empty.',
+      ...big(context),
+    }),
+    quantityField(shown, 'pushrod', MARK_LABELS.pushrod, 'length', {
+      optional: true,
+      hint: 'So that the next length can be told.',
+      ...big(context),
+    }),
+  ];
+}
+
+const folded = (shown: FormState): FormGroup => ({
+  legend: 'How it was made',
+  fold: shown.faults.some(({ field }) => ['stem', 'spring', 'found', 'pushrodOver'].includes(field))
+    ? 'open'
+    : 'shut',
+  columns: true,
+  slots: [
+    selectField(shown, 'found', MARK_LABELS.found, MARK_FOUND),
+    selectField(shown, 'spring', MARK_LABELS.spring, SPRINGS),
+    selectField(shown, 'pushrodOver', MARK_LABELS.pushrodOver, PUSHROD_OVER, {
+      hint: 'Over its ends and to a gauge differ by about .017 in.',
+    }),
+    quantityField(shown, 'stem', MARK_LABELS.stem, 'length', {
+      optional: true,
+      hint: 'With it the marks are drawn to scale.',
+    }),
+  ],
+});
+
+/** What the next mark is likely to have in common with the last. */
+function initialOf(last: TipMark | undefined): Fields {
+  if (last === undefined) return { found: 'fresh-ink', spring: 'light', cylinder: '1', valve: 'intake' };
+  return {
+    cylinder: String(last.cylinder),
+    valve: last.valve,
+    found: last.found,
+    spring: last.spring,
+    pushrodOver: last.pushrodOver,
+    stem: last.stem?.readAs ?? '',
+  };
+}
+
+/** One mark: which valve, its width, where it sits, and the pushrod it was made with. */
+export function markForm(context: CallContext, last: TipMark | undefined): PageForm {
+  return {
+    name: 'mark',
+    action: `${context.base}/tip-marks`,
+    labels: MARK_LABELS,
+    initial: initialOf(last),
+    groups: (shown) => [
+      {
+        columns: true,
+        slots: [
+          numberField(shown, 'cylinder', MARK_LABELS.cylinder, { inputmode: 'numeric', ...big(context) }),
+          selectField(shown, 'valve', MARK_LABELS.valve, VALVES),
+        ],
+      },
+      { columns: true, slots: sizes(shown, context) },
+      folded(shown),
+    ],
+    buttons: [{ label: 'Keep the mark', kind: 'primary', key: 'k' }],
+  };
+}
+
+/** A mark put right or struck out: the old one stays where it was, with the reason. */
+export function markCorrectionForm(context: CallContext, mark: TipMark): PageForm {
+  return correctionForm({
+    name: 'correct-mark',
+    action: `${context.base}/tip-marks/${mark.id}`,
+    back: `${context.base}/steps/geometry?of=marks`,
+    labels: MARK_LABELS,
+    initial: {
+      width: mark.width.readAs,
+      side: mark.side,
+      off: mark.off?.readAs ?? '',
+      pushrod: mark.pushrod?.readAs ?? '',
+      pushrodOver: mark.pushrodOver,
+      stem: mark.stem?.readAs ?? '',
+      spring: mark.spring,
+      found: mark.found,
+    },
+    slots: (shown) => [...sizes(shown, context), ...folded(shown).slots],
+    reasonHint: 'Such as “caliper was on the edge, read again”.',
+  });
+}
+
+/** What goes along when a mark is put right. */
+export const MARK_ALONG = ['side', 'off', 'pushrod', 'pushrodOver', 'stem', 'spring', 'found'];

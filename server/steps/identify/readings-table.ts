@@ -1,0 +1,45 @@
+import { PART_FEATURES, PART_MARKS, PART_SIZES } from '../../../shared/schemas/part-words.ts';
+import type { Component } from '../../../views/parts/part.ts';
+import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
+import type { PartIdentification } from '../../assessment/identification/identification.ts';
+import type { CallContext } from '../../call/context.ts';
+import type { PartReading } from '../../records/part-readings/part-readings.ts';
+import { momentText } from '../../web/dates.ts';
+
+const NAMES: Readonly<Record<string, string>> = { ...PART_SIZES, ...PART_FEATURES, ...PART_MARKS };
+const ASKABLE: readonly string[] = [...Object.keys(PART_SIZES), ...Object.keys(PART_FEATURES)];
+
+function readAs(reading: PartReading): TableCell {
+  const text = reading.kind in PART_MARKS ? `“${reading.readAs}”` : reading.readAs;
+  return reading.place === '' ? { text } : { text, why: reading.place };
+}
+
+/** Everything that is read of the part, and what is not read yet with the way to it. */
+export function readingsTable(context: CallContext, found: PartIdentification): Component {
+  const at = `${context.base}/steps/identify`;
+  const rows = Object.keys(NAMES).flatMap((kind): TableData['rows'][number][] => {
+    const read = found.standing.filter((reading) => reading.kind === kind);
+    const name = NAMES[kind] ?? kind;
+    const askAgain = ASKABLE.includes(kind)
+      ? { text: 'Measure it', href: `${at}?ask=${kind}` }
+      : 'in the form below';
+    if (read.length === 0) return [{ cells: [name, 'not read yet', '\u2013', askAgain] }];
+    return read.map((reading) => ({
+      cells: [
+        name,
+        readAs(reading),
+        `${reading.by}, ${momentText(reading.at)}`,
+        { text: 'Correct it', href: `${context.base}/part-readings/${reading.id}` },
+      ],
+    }));
+  });
+  return {
+    template: '/parts/table',
+    data: {
+      caption: 'What is read of the part',
+      columns: [{ label: 'What' }, { label: 'As read' }, { label: 'Who, when' }, { label: 'Do' }],
+      rows,
+      note: 'A size can be read more than once: every reading stays, and none is averaged away.',
+    },
+  };
+}

@@ -1,0 +1,61 @@
+import { newNote } from '../../../shared/schemas/commands.ts';
+import { must } from '../../call/needs.ts';
+import { defineStep, NO_FINDINGS } from '../../call/step.ts';
+import { freeForm, stepForm } from '../../call/step-form.ts';
+import { NO_ROWS } from '../../call/worksheet-rows.ts';
+import { finishPromise, keepNote } from '../../records/notes/notes.ts';
+import { notesPage } from './notes-page.ts';
+import { notesReport } from './report.ts';
+import { returnItems } from './takeover.ts';
+
+/** An empty date is no date. */
+const withoutEmptyDue = (fields: Readonly<Record<string, string>>) =>
+  Object.fromEntries(Object.entries(fields).filter(([name, text]) => name !== 'due' || text.trim() !== ''));
+
+/** Notes, advice and promises. */
+export const notesStep = defineStep({
+  name: 'notes',
+  key: '6',
+  words: {
+    title: 'Say what is found, and who does what by when',
+    link: 'Notes and promises',
+    say: 'This is what we found, this is what we don’t know yet, and this is the next reading. Right?',
+    how: 'What was said and promised on this call is here. Add a note if something is wrong or missing.',
+  },
+  load: () => undefined,
+  needs: ({ notes }) => [
+    must(
+      'what was found or advised',
+      notes.some((note) => note.kind !== 'promise'),
+    ),
+    ...notes
+      .filter((note) => note.kind === 'promise' && note.doneAt === undefined)
+      .map((note) => must(`promise open: ${note.body.slice(0, 80)}`, false)),
+  ],
+  page: (_, { context, rejected }) => notesPage(context, rejected),
+  forms: [
+    stepForm({
+      path: '/notes',
+      schema: newNote,
+      fields: withoutEmptyDue,
+      run: async (input, { tx, principal, call }) => {
+        await keepNote(tx, principal, call.id, input);
+        return { step: 'notes' };
+      },
+    }),
+    freeForm({
+      path: '/notes/:noteId/done',
+      side: 'desk',
+      run: async ({ tx, principal, call, req }) => {
+        await finishPromise(tx, principal, call.id, req.params.noteId ?? '');
+        return { step: 'notes' };
+      },
+    }),
+  ],
+  corrections: [],
+  findings: () => NO_FINDINGS,
+  cautions: () => [],
+  report: (_, { notes }) => [{ name: 'notes', components: notesReport(notes) }],
+  takeover: (_, context) => returnItems(context),
+  worksheet: () => NO_ROWS,
+});

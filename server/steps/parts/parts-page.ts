@@ -1,0 +1,180 @@
+import { VALVES } from '../../../shared/schemas/words.ts';
+import type { Component } from '../../../views/parts/part.ts';
+import { type CallContext, valveName } from '../../call/context.ts';
+import { formComponent, type PageForm, type RejectedForm, type StepBody } from '../../call/forms.ts';
+import { againstNewest } from '../../call/spec/against-newest.ts';
+import { ROCKER_GROUP } from '../../call/spec/spec-fields.ts';
+import { specForm } from '../../call/spec/spec-form.ts';
+import type { StepPageInput } from '../../call/step.ts';
+import { momentText } from '../../web/dates.ts';
+import { numberField, selectField, textField } from '../../web/forms/fields.ts';
+
+const ARM = {
+  name: 'Name of this arm on the call',
+  family: 'Family, if known',
+  ratioStamp: 'What looks like a ratio on it',
+  otherNumber: 'Every other number or letter on it',
+  boxLabel: 'What the box or invoice says',
+};
+const PLACE = {
+  armId: 'Which arm',
+  cylinder: 'Cylinder',
+  valve: 'Which valve',
+  reason: 'Why it sits there now',
+};
+
+export function armForm(context: CallContext): PageForm {
+  const big = context.side === 'bench' ? { big: true } : {};
+  return {
+    name: 'arm',
+    action: `${context.base}/arms`,
+    title: 'Put an arm on record',
+    labels: ARM,
+    groups: (shown) => [
+      {
+        hint: 'Three marks, three fields, word for word. Nothing is copied from one to another.',
+        slots: [
+          textField(shown, 'name', ARM.name, {
+            hint: 'Such as “arm C”, as written on it with a pen.',
+            ...big,
+          }),
+          textField(shown, 'ratioStamp', ARM.ratioStamp, { optional: true, ...big }),
+          textField(shown, 'otherNumber', ARM.otherNumber, { optional: true, ...big }),
+          textField(shown, 'boxLabel', ARM.boxLabel, { optional: true, ...big }),
+          textField(shown, 'family', ARM.family, { optional: true, ...big }),
+        ],
+      },
+    ],
+    buttons: [{ label: 'Keep this arm', kind: context.arms.length === 0 ? 'primary' : 'plain' }],
+  };
+}
+
+export function placeForm(context: CallContext): PageForm {
+  const arms = Object.fromEntries(context.arms.map((arm) => [arm.id, arm.name]));
+  return {
+    name: 'place',
+    action: `${context.base}/placements`,
+    title: 'Say where an arm sits now',
+    labels: PLACE,
+    groups: (shown) => [
+      {
+        columns: true,
+        slots: [
+          selectField(shown, 'armId', PLACE.armId, arms),
+          numberField(shown, 'cylinder', PLACE.cylinder, {
+            hint: 'In the engine’s own numbering.',
+            ...(context.side === 'desk' ? { autofocus: true } : {}),
+          }),
+          selectField(shown, 'valve', PLACE.valve, VALVES),
+          textField(shown, 'reason', PLACE.reason, {
+            hint: 'Such as “swapped for the swap test”.',
+            optional: true,
+          }),
+        ],
+      },
+    ],
+    buttons: [{ label: 'Keep this place', kind: 'primary', key: 'k' }],
+  };
+}
+
+const mark = (text: string) => (text === '' ? 'not said' : `“${text}”`);
+
+export function armsTable(context: CallContext): Component {
+  const seats = new Map(context.now.map((placement) => [placement.armId, valveName(placement)]));
+  return {
+    template: '/parts/table',
+    data: {
+      caption: 'Arms on record, and the valve each sits on now',
+      columns: [
+        { label: 'Arm' },
+        { label: 'Ratio stamp' },
+        { label: 'Other number' },
+        { label: 'Box label' },
+        { label: 'Sits on now' },
+      ],
+      rows: context.arms.map((arm) => ({
+        cells: [
+          arm.name,
+          mark(arm.ratioStamp),
+          mark(arm.otherNumber),
+          mark(arm.boxLabel),
+          seats.get(arm.id) ?? 'no valve',
+        ],
+      })),
+      empty: 'No arm on record yet. Put the first one on record below.',
+    },
+  };
+}
+
+/** Every placement in order: the swaps of a call are what decides between part and position. */
+export function swapsTable(context: CallContext): Component {
+  const names = new Map(context.arms.map((arm) => [arm.id, arm.name]));
+  return {
+    template: '/parts/table',
+    data: {
+      caption: 'Swaps, in order',
+      columns: [
+        { label: 'Line' },
+        { label: 'Arm' },
+        { label: 'Put on' },
+        { label: 'Why' },
+        { label: 'Who, when' },
+      ],
+      rows: context.placements.map((placement) => ({
+        cells: [
+          String(placement.seq),
+          names.get(placement.armId) ?? 'an arm',
+          valveName(placement),
+          placement.reason || 'not said',
+          `${placement.by}, ${momentText(placement.at)}`,
+        ],
+      })),
+    },
+  };
+}
+
+/** Arms with their three marks, where each sits now, and the swaps. */
+export function partsPage({ context, rejected: posted }: StepPageInput): StepBody {
+  const { rejected, other } = againstNewest(context, posted);
+  const arm = armForm(context);
+  const place = placeForm(context);
+  const sold = specForm({
+    name: 'rockers',
+    action: `${context.base}/spec/rockers`,
+    groups: [ROCKER_GROUP],
+    spec: context.build.spec,
+    revision: context.build.revision,
+    other,
+    bench: context.side === 'bench',
+    alone: false,
+    part: '',
+  });
+  const swaps = context.placements.length > 1 ? [swapsTable(context)] : [];
+  const forms = [arm, place, sold];
+  if (context.arms.length === 0)
+    return {
+      forms,
+      slots: [armsTable(context), formComponent(arm, rejected), formComponent(sold, rejected)],
+    };
+  const others =
+    context.side === 'bench'
+      ? [
+          fold(arm, 'Put another arm on record', rejected),
+          fold(sold, 'What the rockers are sold as', rejected),
+        ]
+      : [formComponent(arm, rejected), formComponent(sold, rejected)];
+  return { forms, slots: [armsTable(context), formComponent(place, rejected), ...others, ...swaps] };
+}
+
+/** At the bench a form that is seldom wanted is one tap away; it stands open when it has come back. */
+function fold(form: PageForm, summary: string, rejected: RejectedForm | undefined): Component {
+  return {
+    template: '/pages/call/fold',
+    data: {
+      id: `fold-${form.name}`,
+      summary,
+      open: rejected?.typed.form === form.name,
+      slots: [formComponent(form, rejected)],
+    },
+  };
+}

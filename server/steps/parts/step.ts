@@ -1,0 +1,67 @@
+import { newArm, placeArm } from '../../../shared/schemas/commands.ts';
+import { must } from '../../call/needs.ts';
+import { specFormPost } from '../../call/spec/spec-form-post.ts';
+import { defineStep, NO_FINDINGS } from '../../call/step.ts';
+import { stepForm } from '../../call/step-form.ts';
+import { NO_ROWS } from '../../call/worksheet-rows.ts';
+import { addArm } from '../../records/arms/arms.ts';
+import { placeArmOnValve } from '../../records/arms/placements.ts';
+import { partsPage } from './parts-page.ts';
+import { armsReport } from './report.ts';
+import { markItems } from './takeover.ts';
+
+/** The arms with their marks, and which valve each sits on. */
+export const partsStep = defineStep({
+  name: 'parts',
+  key: '4',
+  words: {
+    title: 'Tell the arms apart, and where each one sits',
+    link: 'Rocker arms',
+    say: 'What looks like a ratio on the arm? What else is on it? What does the box say? One after the other, word for word.',
+    how: 'Clean the mark, read it word for word. Put a felt-pen letter on each arm before you move it.',
+  },
+  load: () => undefined,
+  needs: ({ arms, now, build }) => [
+    must('an arm with its marks', arms.length > 0),
+    must('which valve it sits on', now.length > 0),
+    must('ratio the rockers are sold as', build.spec.rockers?.nominalRatio !== undefined),
+  ],
+  page: (_, input) => partsPage(input),
+  forms: [
+    specFormPost({
+      path: '/spec/rockers',
+      reason: 'what the rockers are sold as',
+      to: () => ({ step: 'parts' }),
+    }),
+    stepForm({
+      path: '/arms',
+      schema: newArm,
+      run: async (input, { tx, principal, call }) => {
+        await addArm(tx, principal, call.buildId, input);
+        return { step: 'parts' };
+      },
+    }),
+    stepForm({
+      path: '/placements',
+      schema: placeArm,
+      run: async (input, { tx, principal, call }) => {
+        await placeArmOnValve(tx, principal, call.buildId, input);
+        return { step: 'parts' };
+      },
+    }),
+  ],
+  corrections: [],
+  findings: () => NO_FINDINGS,
+  cautions: () => [],
+  report: (_, context) => [{ name: 'arms', components: armsReport(context) }],
+  takeover: (_, context) => markItems(context),
+  worksheet: () => ({
+    ...NO_ROWS,
+    blanks: [
+      'Arm, as marked with a pen',
+      'Ratio stamp, word for word',
+      'Other number, word for word',
+      'Box label, word for word',
+    ],
+  }),
+});

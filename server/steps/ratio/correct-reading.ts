@@ -1,0 +1,79 @@
+import { correctReading } from '../../../shared/schemas/commands.ts';
+import type { CallContext } from '../../call/context.ts';
+import { correctionForm, standsAs } from '../../call/correction-form.ts';
+import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
+import { readingWords } from '../../call/reading-text.ts';
+import { entryCorrection } from '../../call/step-correction.ts';
+import { notFound } from '../../problems/failure.ts';
+import { listReadings, replaceReading } from '../../records/readings/readings.ts';
+import { getSetUp, type SetUp } from '../../records/set-ups/set-ups.ts';
+import { quantityField } from '../../web/forms/fields.ts';
+import { dialView } from './dial-view.ts';
+import { dialUnit } from './reading-form.ts';
+
+const LABELS = {
+  peak: 'Reading as it should be',
+  zeroReturn: 'Hand back on the base circle at',
+};
+
+/** A reading put right or struck out: the old one stays where it was, with the reason. */
+function correctionBody(
+  context: CallContext,
+  readingId: string,
+  rejected: RejectedForm | undefined,
+): StepBody {
+  const reading = context.readings.find((each) => each.id === readingId);
+  const setUp = context.setUps.find((each) => each.id === reading?.setUpId);
+  if (reading === undefined || setUp === undefined) throw notFound('reading');
+  const form = correctionForm({
+    name: 'correct',
+    action: `${context.base}/readings/${readingId}/correct`,
+    back: `${context.base}/steps/ratio?set-up=${setUp.id}`,
+    labels: LABELS,
+    slots: (shown) => [
+      quantityField(shown, 'peak', LABELS.peak, 'length', {
+        assume: dialUnit(setUp),
+        perTurn: setUp.method.perTurn,
+        hint: standsAs(reading.peak),
+        ...(context.side === 'bench' ? { big: true } : { autofocus: true }),
+      }),
+      quantityField(shown, 'zeroReturn', LABELS.zeroReturn, 'length', {
+        assume: dialUnit(setUp),
+        optional: true,
+      }),
+    ],
+    reasonHint: 'Such as “one turn missed, small hand read again”.',
+  });
+  const drawn = dialView(setUp, reading);
+  return {
+    forms: [form],
+    slots: [formComponent(form, rejected), ...(drawn === undefined ? [] : [drawn])],
+  };
+}
+
+/** A pass put right or struck out; its turns are read by the dial of its set-up. */
+export const passCorrection = entryCorrection({
+  path: '/readings/:readingId',
+  action: '/readings/:readingId/correct',
+  param: 'readingId',
+  schema: correctReading,
+  fields: () => ({ value: 'peak', along: ['zeroReturn'] }),
+  async find({ tx, principal, call }, id) {
+    const reading = (await listReadings(tx, principal, call.buildId)).find((each) => each.id === id);
+    if (reading === undefined) throw notFound('reading');
+    return getSetUp(tx, principal, call.buildId, reading.setUpId);
+  },
+  units: (setUp: SetUp) => ({ lengths: dialUnit(setUp), perTurn: setUp.method.perTurn }),
+  page: ({ context }, id, rejected) => {
+    const reading = context.readings.find((each) => each.id === id);
+    if (reading === undefined) throw notFound('reading');
+    return {
+      title: `Correct: ${readingWords(reading).toLowerCase()}, line ${reading.seq}`,
+      body: correctionBody(context, id, rejected),
+    };
+  },
+  replace: async (input, setUp, { tx, principal, call }, id) => {
+    await replaceReading(tx, principal, call.buildId, id, input);
+    return { step: `ratio?set-up=${setUp.id}` };
+  },
+});

@@ -1,0 +1,39 @@
+import { inches } from '../../../shared/schemas/entered.ts';
+import type { Component } from '../../../views/parts/part.ts';
+import { readingWords } from '../../call/reading-text.ts';
+import { dial } from '../../drawings/dial.ts';
+import { rulerOf } from '../../drawings/drawing.ts';
+import type { Reading } from '../../records/readings/readings.ts';
+import type { SetUp } from '../../records/set-ups/set-ups.ts';
+import { dialUnit } from './reading-form.ts';
+
+/** Whole turns and what is left of one, in inches; a hair under a full turn counts as the turn. */
+export function turnsOf(lift: number, perTurn: number): { turns: number; needle: number } {
+  const turns = Math.floor(lift / perTurn + 1e-6);
+  return { turns, needle: Math.max(0, lift - turns * perTurn) };
+}
+
+/** At the lifter the plunger goes in and the hand runs clockwise; at the retainer the valve moves away from it. */
+export const runsAt = (kind: string): 'clockwise' | 'anticlockwise' =>
+  kind.endsWith('lobe-lift') ? 'clockwise' : 'anticlockwise';
+
+/** The dial as it should look for a reading, to be held against the real one. */
+export function dialView(setUp: SetUp, reading: Reading, id = 'dial'): Component | undefined {
+  const lift = inches(reading.peak);
+  const perTurn = inches(setUp.method.perTurn);
+  if (lift < 0) return undefined;
+  const runs = runsAt(reading.kind);
+  const drawing = dial(
+    { perTurn, graduation: inches(setUp.method.graduation), ...turnsOf(lift, perTurn), runs },
+    { id: `${id}-drawing`, ruler: rulerOf(dialUnit(setUp) === 'mm' ? 'metric' : 'inch') },
+  );
+  return {
+    template: '/parts/dial',
+    data: {
+      id,
+      heading: 'The dial should look like this',
+      drawing,
+      reading: `${readingWords(reading)}: ${reading.peak.readAs}`,
+    },
+  };
+}

@@ -1,0 +1,61 @@
+import { z } from 'zod';
+import { answerQuestion, newReading } from '../../../shared/schemas/commands.ts';
+import { newSetUp } from '../../../shared/schemas/method.ts';
+import { type FormSource, type StepForm, stepForm } from '../../call/step-form.ts';
+import { notFound } from '../../problems/failure.ts';
+import { keepAnswer } from '../../records/answers/answers.ts';
+import { keepReading } from '../../records/readings/readings.ts';
+import { getSetUp, type SetUp, startSetUp } from '../../records/set-ups/set-ups.ts';
+import type { Fields } from '../../web/forms/read-form.ts';
+import { dialUnit } from './reading-form.ts';
+
+const at = (setUpId: string) => ({ step: `ratio?set-up=${setUpId}` });
+
+/** A word that was left unpicked counts as not said, where the list has that word. */
+function withNotSaid(fields: Fields): Fields {
+  const names = ['spring', 'lifter', 'lash', 'restsOn', 'alignment'].map((name) => `method.${name}`);
+  const unsaid = names.filter((name) => (fields[name] ?? '') === '');
+  return { ...fields, ...Object.fromEntries(unsaid.map((name) => [name, 'not-said'])) };
+}
+
+const setUpForm = stepForm({
+  path: '/set-ups',
+  schema: newSetUp,
+  fields: withNotSaid,
+  run: async (input, { tx, principal, call }) =>
+    at((await startSetUp(tx, principal, call.buildId, input)).id),
+});
+
+const uuid = z.uuid();
+
+/** The set-up that the form names; its dial reads the turns. */
+async function setUpOf({ tx, principal, call, req }: FormSource): Promise<SetUp> {
+  const id = uuid.safeParse(req.fields.setUpId);
+  if (!id.success) throw notFound('set-up');
+  return getSetUp(tx, principal, call.buildId, id.data);
+}
+
+const readingForm = stepForm({
+  path: '/readings',
+  schema: newReading,
+  units: async (source) => {
+    const setUp = await setUpOf(source);
+    return { lengths: dialUnit(setUp), perTurn: setUp.method.perTurn };
+  },
+  run: async (input, source) => {
+    const { id } = await setUpOf(source);
+    await keepReading(source.tx, source.principal, source.call.buildId, id, input);
+    return at(id);
+  },
+});
+
+const answerForm = stepForm({
+  path: '/answers',
+  schema: answerQuestion,
+  run: async (input, { tx, principal, call }) => {
+    await keepAnswer(tx, principal, call.buildId, input);
+    return at(input.setUpId ?? '');
+  },
+});
+
+export const ratioForms: readonly StepForm[] = [setUpForm, readingForm, answerForm];

@@ -1,0 +1,62 @@
+import { formatQuantity } from '../../../shared/quantities/format.ts';
+import type { Component } from '../../../views/parts/part.ts';
+import { readingWords } from '../../call/reading-text.ts';
+import type { Reading } from '../../records/readings/readings.ts';
+import { momentText } from '../../web/dates.ts';
+
+/** Why a reading no longer counts, told beside it. */
+function stateOf(reading: Reading, all: readonly Reading[]): string | undefined {
+  const later = all.find((each) => each.replaces === reading.id);
+  if (later === undefined)
+    return reading.reason === '' ? undefined : `In place of another: ${reading.reason}`;
+  return later.struck
+    ? `Struck out by ${later.by}: ${later.reason}`
+    : `Replaced on line ${later.seq} by ${later.by}: ${later.reason}`;
+}
+
+/** Every pass of a set-up with who read it; what was struck out stays, with the reason. */
+export function passesTable(
+  readings: readonly Reading[],
+  caption: string,
+  correct?: (reading: Reading) => string,
+): Component {
+  const lines = readings.filter((reading) => !reading.struck);
+  const cell = (reading: Reading) => {
+    const back =
+      reading.zeroReturn === undefined ? undefined : `back at ${formatQuantity(reading.zeroReturn)}`;
+    const counted = reading.counted ? 'small hand read' : undefined;
+    const why = [back, counted, stateOf(reading, readings)].filter((each) => each !== undefined).join('. ');
+    const text = reading.replacedBy === undefined ? reading.peak.readAs : `(${reading.peak.readAs})`;
+    return { text, ...(why === '' ? {} : { why }) };
+  };
+  return {
+    template: '/parts/table',
+    data: {
+      caption,
+      columns: [
+        { label: 'Line' },
+        { label: 'What' },
+        { label: 'Read', number: true },
+        { label: 'Who, when' },
+        ...(correct === undefined ? [] : [{ label: 'Wrong?' }]),
+      ],
+      rows: lines.map((reading) => ({
+        cells: [
+          String(reading.seq),
+          readingWords(reading),
+          cell(reading),
+          `${reading.by}, ${momentText(reading.at)}`,
+          ...(correct === undefined
+            ? []
+            : [
+                reading.replacedBy === undefined
+                  ? { text: 'Correct it', href: correct(reading) }
+                  : 'struck out',
+              ]),
+        ],
+      })),
+      empty: 'No pass yet.',
+      note: 'A value in brackets is struck out: it stays on record and is not used.',
+    },
+  };
+}

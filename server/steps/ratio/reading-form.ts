@@ -1,0 +1,133 @@
+import { UNITS, type Unit } from '../../../shared/quantities/units.ts';
+import type { SetUpRatio } from '../../assessment/ratio/ratio.ts';
+import { type CallContext, valveName } from '../../call/context.ts';
+import type { PageForm } from '../../call/forms.ts';
+import type { Reading } from '../../records/readings/readings.ts';
+import type { SetUp } from '../../records/set-ups/set-ups.ts';
+import { choiceField, quantityField, tickField } from '../../web/forms/fields.ts';
+import type { Fields } from '../../web/forms/read-form.ts';
+
+export const READING_LABELS = {
+  kind: 'What is read',
+  peak: 'Reading at full lift',
+  zeroReturn: 'Hand back on the base circle at',
+  atLobeLift: 'Lobe lift it is read at',
+  counted: 'Small hand read, and which way the hand ran',
+};
+const PART_WAY = 'valve-lift-at';
+const ENOUGH = 3;
+
+const ofKind = (readings: readonly Reading[], kind: string) =>
+  readings.filter((reading) => reading.kind === kind);
+
+/** What is read next: the lobe until it has its passes, unless its lift comes from elsewhere; then the valve. */
+export function nextKind({ setUp, lobe }: SetUpRatio): 'lobe-lift' | 'valve-lift' {
+  const wanted = { card: 0, indicator: ENOUGH, caliper: 1 }[setUp.method.lobeSource];
+  return lobe.readings.length < wanted ? 'lobe-lift' : 'valve-lift';
+}
+
+/** The number that the next pass of a kind gets. */
+export const nextPass = (readings: readonly Reading[], kind: string): number =>
+  Math.max(0, ...ofKind(readings, kind).map((reading) => reading.pass)) + 1;
+
+/** The unit of a reading that names none: that of the dial. */
+export const dialUnit = (setUp: SetUp): 'in' | 'mm' => {
+  const metric: readonly Unit[] = ['mm', 'um'];
+  return metric.includes(setUp.method.perTurn.unit) ? 'mm' : 'in';
+};
+
+/** `5 turns 66`, in the way this dial says it. */
+function exampleOf(setUp: SetUp): string {
+  const turn = (setUp.method.perTurn.value * UNITS[setUp.method.perTurn.unit].toSi) / UNITS.in.toSi;
+  return Math.abs(turn - 0.1) < 1e-9
+    ? 'Turns first, then the needle: “5 turns 66”, or .566.'
+    : 'Turns first, then the needle.';
+}
+
+function kinds(
+  context: CallContext,
+  setUp: SetUp,
+  readings: readonly Reading[],
+  partWay: boolean,
+): Record<string, string> {
+  const on = valveName(setUp);
+  if (partWay) return { [PART_WAY]: `Valve lift ${on}, part of the way up` };
+  const words = {
+    'valve-lift': `Valve lift ${on}, pass ${nextPass(readings, 'valve-lift')}`,
+    'lobe-lift': `Lobe lift ${on}, pass ${nextPass(readings, 'lobe-lift')}`,
+  };
+  if (context.side === 'bench') return words;
+  return {
+    ...words,
+    'stated-valve-lift': 'Valve lift the caller uses',
+    'stated-lobe-lift': 'Lobe lift the caller uses',
+  };
+}
+
+/** What the form begins with: the kind that is next, or what the address asks for. */
+function initialOf(found: SetUpRatio, asked: Fields): Fields {
+  const kind = ['valve-lift', 'lobe-lift', PART_WAY].find((each) => each === asked.kind);
+  return {
+    kind: kind ?? nextKind(found),
+    ...(kind === PART_WAY ? { atLobeLift: asked.atLobeLift ?? '' } : {}),
+  };
+}
+
+/** One pass: what, how high, and where the hand came back to. The pass gets its number when it is kept. */
+export function readingForm(context: CallContext, found: SetUpRatio, asked: Fields = {}): PageForm {
+  const { setUp, readings } = found;
+  const big = context.side === 'bench' ? { big: true } : { autofocus: true };
+  const assume = dialUnit(setUp);
+  const initial = initialOf(found, asked);
+  const partWay = (shown: Fields) => (shown.kind ?? initial.kind) === PART_WAY;
+  return {
+    name: 'reading',
+    action: `${context.base}/readings`,
+    title: 'Keep a pass',
+    labels: READING_LABELS,
+    hidden: { setUpId: setUp.id },
+    initial,
+    groups: (shown) => [
+      {
+        slots: [
+          choiceField(
+            shown,
+            'kind',
+            READING_LABELS.kind,
+            kinds(context, setUp, readings, partWay(shown.typed)),
+            {
+              inline: true,
+            },
+          ),
+          ...(partWay(shown.typed)
+            ? [
+                quantityField(shown, 'atLobeLift', READING_LABELS.atLobeLift, 'length', {
+                  assume,
+                  hint: 'Turn up to it, never back down: slack stands on one side then.',
+                }),
+              ]
+            : []),
+          quantityField(
+            shown,
+            'peak',
+            partWay(shown.typed) ? 'Reading there' : READING_LABELS.peak,
+            'length',
+            {
+              assume,
+              perTurn: setUp.method.perTurn,
+              hint: exampleOf(setUp),
+              ...big,
+            },
+          ),
+          quantityField(shown, 'zeroReturn', READING_LABELS.zeroReturn, 'length', {
+            assume,
+            optional: true,
+            hint: 'Zero is 0. More than .002 off: the pass is doubted.',
+          }),
+          tickField(shown, 'counted', READING_LABELS.counted),
+        ],
+      },
+    ],
+    buttons: [{ label: 'Keep reading', kind: 'primary', key: 'k' }],
+  };
+}

@@ -1,0 +1,37 @@
+import { defineStep } from '../../call/step.ts';
+import { passCorrection } from './correct-reading.ts';
+import { ratioForms } from './forms.ts';
+import { foundRatios, nextOnEngine } from './found.ts';
+import { loadExplanations } from './load.ts';
+import { ratioNeeds } from './needs.ts';
+import { ratioPage } from './ratio-page.ts';
+import { ratioReport } from './report.ts';
+import { rawPasses } from './takeover.ts';
+import { ratioRows } from './worksheet.ts';
+
+/** The ratio on the engine: method first, then passes, the answer and what it rests on. */
+export const ratioStep = defineStep({
+  name: 'ratio',
+  key: '5',
+  words: {
+    title: 'Read the ratio on the engine',
+    link: 'Ratio on the engine',
+    say: 'Where does the small hand stand, and then the needle? And when you are back on the base circle?',
+    how: 'Turn by hand in running direction to full lift. Read the small hand first, then the needle. Go on to the base circle and look at the zero.',
+  },
+  load: loadExplanations,
+  needs: ratioNeeds,
+  page: ratioPage,
+  forms: ratioForms,
+  corrections: [passCorrection],
+  findings: (explained, context) => ({
+    found: foundRatios(context),
+    notKnown: [],
+    stop: [],
+    next: nextOnEngine(context, explained),
+  }),
+  cautions: (_, { ratios }) => ratios.flatMap(({ cautions }) => cautions),
+  report: (explained, context) => [{ name: 'ratio', components: ratioReport(context, explained) }],
+  takeover: (_, context) => rawPasses(context),
+  worksheet: ratioRows,
+});

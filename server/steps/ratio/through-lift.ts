@@ -1,0 +1,66 @@
+import { formatNumber, formatRatioInterval } from '../../../shared/quantities/format.ts';
+import { fromSi } from '../../../shared/quantities/units.ts';
+import type { Component } from '../../../views/parts/part.ts';
+import type { SetUpRatio } from '../../assessment/ratio/ratio.ts';
+import { type ThroughLift, throughLift } from '../../assessment/ratio/through-lift.ts';
+import type { CallContext } from '../../call/context.ts';
+import { encoderFor } from '../../compute/encode.ts';
+import { rulerOf } from '../../drawings/drawing.ts';
+import { ratioThroughLift as drawThroughLift } from '../../drawings/from-answers/rocker.ts';
+import { computation } from '../../mechanics/computations/ratio-through-lift.ts';
+import { stillStanding } from '../../records/corrections/entries.ts';
+
+const encode = encoderFor(computation.output);
+const TWO = 2;
+
+const length = (si: number, uncertainty: number) =>
+  `${formatNumber(fromSi(si, 'in').value, 3)} ± ${formatNumber(TWO * fromSi(uncertainty, 'in').value, 3)} in`;
+
+function figures({ result }: ThroughLift): Component[] {
+  if (result === undefined) return [];
+  const { ratio, lashLeftIn } = result;
+  return [
+    {
+      template: '/parts/facts',
+      data: {
+        block: true,
+        items: [
+          {
+            label: 'Ratio of the whole line',
+            value: formatRatioInterval(ratio.value, TWO * ratio.standardUncertainty),
+          },
+          {
+            label: 'Lash left in, at the valve',
+            value: length(lashLeftIn.value, lashLeftIn.standardUncertainty),
+          },
+        ],
+      },
+    },
+  ];
+}
+
+function drawing({ input, result }: ThroughLift): Component[] {
+  if (input === undefined || result === undefined) return [];
+  const drawn = drawThroughLift(input, encode(result, 'inch'), {
+    id: 'drawing-through-lift',
+    ruler: rulerOf('inch'),
+  });
+  return drawn.map((data) => ({ template: '/parts/drawing', data }));
+}
+
+/** Readings part of the way up: what the line through them says, drawn step by step, and the way to one more. */
+export function throughLiftComponents(context: CallContext, found: SetUpRatio): Component[] {
+  const through = throughLift(found, context.setUps, stillStanding(context.readings));
+  const query = new URLSearchParams({ 'set-up': found.setUp.id, kind: 'valve-lift-at' });
+  const more: Component = {
+    template: '/pages/call/actions',
+    data: {
+      buttons: [{ label: 'Read it part of the way up', href: `${context.base}/steps/ratio?${query}` }],
+    },
+  };
+  const lacking: Component[] = through.missing.map((text) => ({
+    template: '/parts/notice',
+    data: { text: `Not yet: ${text}.` },
+  }));
+  return [...figures(through), ...drawing(through), ...lacking, ...(context.call.held ? [] : [more])];
+}

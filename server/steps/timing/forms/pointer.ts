@@ -1,0 +1,39 @@
+import type { Component } from '../../../../views/parts/part.ts';
+import type { Working } from '../../../records/workings/workings.ts';
+import { type FormState, selectField } from '../../../web/forms/fields.ts';
+import type { Fields } from '../../../web/forms/read-form.ts';
+import { chainOf, degreesText } from '../timing-chain.ts';
+
+export const POINTER = { pointer: 'The pointer, since the stop was read' };
+
+/** Whether what the stop said was put right on the engine, or is to be taken off the readings. */
+export function pointerComponents(shown: FormState, workings: readonly Working[]): readonly Component[] {
+  const { stop } = chainOf(workings);
+  if (stop === undefined || stop.correction === 0) return [];
+  const off = degreesText(stop.correction);
+  return [
+    selectField(
+      shown,
+      'pointer',
+      POINTER.pointer,
+      { moved: 'It was moved and stands right', left: `It was left: take ${off}° off after TDC` },
+      { hint: `From line ${stop.working.seq}: the wheel reads ${off}° too much after TDC.` },
+    ),
+  ];
+}
+
+/** As it was said with the last reading since the stop; before there is one, that it was moved. */
+export function pointerInitial(workings: readonly Working[]): Fields {
+  const { stop, peaks, events } = chainOf(workings);
+  if (stop === undefined || stop.correction === 0) return {};
+  const since = [...peaks, ...events].filter(({ working }) => working.seq > stop.working.seq);
+  const last = since.toSorted((a, b) => a.working.seq - b.working.seq).at(-1);
+  return {
+    pointer: last?.righted ? 'left' : 'moved',
+    pointerOff: `${Number(stop.correction.toFixed(6))} deg`,
+  };
+}
+
+/** The error goes along only where the pointer was left. */
+export const pointerTyped = ({ pointer, pointerOff = '' }: Fields): Fields =>
+  pointer === 'left' ? { pointerOff } : {};

@@ -1,0 +1,97 @@
+import { computedPart } from '../../call/worked/computed-part.ts';
+import type { WorkedData, WorkedStep } from '../../call/worked/part.ts';
+import { equalDrop } from '../../drawings/equal-drop.ts';
+import { positiveStop } from '../../drawings/positive-stop.ts';
+import { wheelAtStop, wheelEvents } from '../../drawings/wheel-asked.ts';
+import type { Working } from '../../records/workings/workings.ts';
+import type { Fields } from '../../web/forms/read-form.ts';
+import { peakFollowUp, stopFollowUp } from './follow-up.ts';
+import { eventsForm } from './forms/events.ts';
+import { peakForm } from './forms/peak.ts';
+import { stopForm } from './forms/stop.ts';
+import { type Chain, chainOf, degreesText, type KeptPeak } from './timing-chain.ts';
+
+const newest = (peaks: Chain['peaks']): Working | undefined =>
+  peaks
+    .map(({ working }) => working)
+    .sort((a, b) => a.seq - b.seq)
+    .at(-1);
+
+const peakText = ({ working, side, centreline, advance }: KeptPeak): string =>
+  `line ${working.seq}: ${side} ${degreesText(centreline)}°${advance === undefined ? '' : `, ${degreesText(Math.abs(advance))}° ${advance < 0 ? 'retarded' : 'advanced'}`}`;
+
+function stopText(workings: readonly Working[]): string {
+  const { stop } = chainOf(workings);
+  return stop === undefined
+    ? ''
+    : `line ${stop.working.seq}: the pointer is ${degreesText(Math.abs(stop.correction))}° out`;
+}
+
+const wheel = (typed: Fields) => [
+  wheelEvents('asked-events', typed.side === 'exhaust' ? 'exhaust' : 'intake'),
+];
+
+const stop = computedPart<WorkedData>({
+  name: 'top-dead-centre',
+  title: 'Two readings at the stop',
+  words: {
+    say: 'What does the wheel read at the stop, turned one way, and turned the other?',
+    how: 'Positive stop in, plugs out. Turn gently by hand to contact, one way and the other; never the starter. Take the stop out again.',
+  },
+  computation: 'top-dead-centre',
+  form: stopForm,
+  asked: () => [positiveStop('asked-stop'), wheelAtStop('asked-wheel')],
+  kept: stopText,
+  followUp: (context, workings) => stopFollowUp(context, workings),
+});
+
+const centreline = computedPart<WorkedData>({
+  name: 'centreline',
+  title: 'Centreline by equal drop',
+  words: {
+    say: 'Indicator on the lifter: what does the wheel read .050 under the peak going up, and .050 under it going down?',
+    how: 'Indicator on the lifter, zero at full lift. Turn in running direction, read the wheel at the same drop on either side.',
+  },
+  computation: 'centreline',
+  form: peakForm,
+  asked: () => [equalDrop('asked-drop')],
+  last: (workings) => newest(chainOf(workings).peaks),
+  kept: (workings) => chainOf(workings).peaks.map(peakText).join('; '),
+  followUp: (context, workings, last) => peakFollowUp(context, 'centreline', workings, last),
+});
+
+const events = computedPart<WorkedData>({
+  name: 'events',
+  title: 'Opening and closing at .050',
+  words: {
+    say: 'Lifter at .050: where does it open, before or after which dead centre? And where does it close?',
+    how: 'Turn in running direction until the lifter is at .050 and read the wheel; go on over the peak to .050 again.',
+  },
+  computation: 'centreline',
+  form: eventsForm,
+  asked: wheel,
+  last: (workings) => newest(chainOf(workings).events),
+  kept: (workings) => chainOf(workings).events.map(peakText).join('; '),
+  followUp: (context, workings, last) => peakFollowUp(context, 'events', workings, last),
+});
+
+const wholeCam = computedPart<WorkedData>({
+  name: 'cam-timing',
+  title: 'Figures of a whole cam',
+  words: {
+    say: 'What does the card give for both lobes: events, or duration and centreline?',
+    how: 'Copy both lobes from the card, all at the same lift.',
+  },
+  computation: 'cam-timing',
+  asked: wheel,
+});
+
+export const timing: WorkedStep<WorkedData> = {
+  name: 'timing',
+  parts: [stop, centreline, events, wholeCam],
+  chained: true,
+  opens: (_, loaded) => {
+    const chain = [stop, centreline, events];
+    return (chain.find((part) => part.kept(loaded) === '') ?? events).name;
+  },
+};

@@ -1,0 +1,44 @@
+import { also, hasWorking } from '../../call/needs.ts';
+import { defineStep, NO_FINDINGS } from '../../call/step.ts';
+import { NOT_YET } from '../../call/takeover-items.ts';
+import type { WorkedData } from '../../call/worked/part.ts';
+import { workingText } from '../../call/worked/report.ts';
+import { workedForm } from '../../call/worked/worked-form.ts';
+import { workedPage } from '../../call/worked/worked-page.ts';
+import { NO_ROWS } from '../../call/worksheet-rows.ts';
+import { listWorkings } from '../../records/workings/workings.ts';
+import { timing } from './parts.ts';
+
+const COMPUTATIONS = ['top-dead-centre', 'centreline', 'cam-timing'];
+
+/** Top dead centre, the centreline and the events. */
+export const timingStep = defineStep({
+  name: 'timing',
+  key: 't',
+  words: {
+    title: 'Find top dead centre and the centreline',
+    link: 'Cam timing',
+    say: 'What does the wheel read at the stop, one way and the other? And at equal drop on either side of the peak?',
+    how: 'Positive stop in, plugs out, turn gently by hand to contact, one way and the other; never the starter. Take the stop out again.',
+  },
+  load: async ({ tx, context, computations }): Promise<WorkedData> => ({
+    workings: await listWorkings(tx, context.principal, context.build.id),
+    computations,
+  }),
+  needs: (context) => [
+    also('both readings at the stop', hasWorking(context, 'top-dead-centre')),
+    also('centreline, from equal drop or from events', hasWorking(context, 'centreline')),
+  ],
+  page: (loaded, input) => workedPage(timing, loaded, input),
+  forms: [workedForm(timing)],
+  corrections: [],
+  findings: () => NO_FINDINGS,
+  cautions: () => [],
+  report: () => [],
+  takeover: ({ workings, computations }) => {
+    const last = workings.findLast(({ computation }) => COMPUTATIONS.includes(computation));
+    const text = last === undefined ? NOT_YET : workingText(computations, last);
+    return [{ card: 'of-goal', label: 'Worked out last:', text }];
+  },
+  worksheet: () => NO_ROWS,
+});

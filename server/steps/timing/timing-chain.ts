@@ -1,0 +1,96 @@
+import { z } from 'zod';
+import type { Working } from '../../records/workings/workings.ts';
+
+type Side = 'intake' | 'exhaust';
+const SIDES: readonly Side[] = ['intake', 'exhaust'];
+
+const degrees = z.object({ value: z.number() }).transform(({ value }) => value);
+const resultOf = <Shape extends z.ZodRawShape>(shape: Shape) => z.object({ result: z.object(shape) });
+
+const stopAnswer = resultOf({ correction: degrees, trueReading: degrees });
+const peakInputs = z.object({
+  side: z.enum(['intake', 'exhaust']).default('intake'),
+  opens: z.unknown().optional(),
+  pointerOff: z.unknown().optional(),
+});
+const peakAnswer = resultOf({
+  centreline: degrees,
+  advanceAgainstCard: degrees.optional(),
+  costs: z.enum(['intake', 'exhaust', 'neither']).optional(),
+  duration: degrees.optional(),
+  durationOverCard: degrees.optional(),
+});
+
+/** The two readings at the stop as they were kept last: how much the wheel reads too much after TDC, in degrees. */
+export interface KeptStop {
+  readonly working: Working;
+  readonly correction: number;
+}
+
+/** A centreline kept last of one side, from readings or from events; degrees. */
+export interface KeptPeak {
+  readonly working: Working;
+  readonly side: Side;
+  readonly centreline: number;
+  readonly advance: number | undefined;
+  readonly costs: 'intake' | 'exhaust' | 'neither' | undefined;
+  readonly duration: number | undefined;
+  readonly durationOverCard: number | undefined;
+  /** The pointer was left where it was, and its error was taken off. */
+  readonly righted: boolean;
+}
+
+/** What of the timing is kept already, each feeding the next. */
+export interface Chain {
+  readonly stop: KeptStop | undefined;
+  readonly peaks: readonly KeptPeak[];
+  readonly events: readonly KeptPeak[];
+}
+
+function peakOf(working: Working, side: Side, fromEvents: boolean): KeptPeak | undefined {
+  if (working.computation !== 'centreline') return undefined;
+  const inputs = peakInputs.safeParse(working.inputs);
+  const answer = peakAnswer.safeParse(working.answer);
+  if (!inputs.success || !answer.success) return undefined;
+  if (inputs.data.side !== side || (inputs.data.opens !== undefined) !== fromEvents) return undefined;
+  const { centreline, advanceAgainstCard, costs, duration, durationOverCard } = answer.data.result;
+  return {
+    working,
+    side,
+    centreline,
+    advance: advanceAgainstCard,
+    costs,
+    duration,
+    durationOverCard,
+    righted: inputs.data.pointerOff !== undefined,
+  };
+}
+
+function lastPeaks(workings: readonly Working[], fromEvents: boolean): KeptPeak[] {
+  return SIDES.flatMap((side) => {
+    const last = workings
+      .toReversed()
+      .map((working) => peakOf(working, side, fromEvents))
+      .find((peak) => peak !== undefined);
+    return last === undefined ? [] : [last];
+  });
+}
+
+export function chainOf(workings: readonly Working[]): Chain {
+  const stop = workings.findLast(({ computation }) => computation === 'top-dead-centre');
+  const read = stopAnswer.safeParse(stop?.answer);
+  return {
+    stop:
+      stop === undefined || !read.success
+        ? undefined
+        : { working: stop, correction: read.data.result.correction },
+    peaks: lastPeaks(workings, false),
+    events: lastPeaks(workings, true),
+  };
+}
+
+/** Degrees as a wheel is read: `102.75`, `0`. */
+export const degreesText = (value: number): string =>
+  String(Number(value.toFixed(2)))
+    .replace('-', '−')
+    .replace(/^(−?)0\./, '$1.');

@@ -1,0 +1,43 @@
+import { CONTACT, ENGINE_STATES } from '../../../shared/schemas/words.ts';
+import type { CallContext } from '../../call/context.ts';
+import { formComponent, type PageForm, type RejectedForm, type StepBody } from '../../call/forms.ts';
+import { choiceField } from '../../web/forms/fields.ts';
+
+const LABELS = { engineState: 'The engine', contact: 'Did anything hit, bend, come loose or turn tight?' };
+
+const asked = ({ 'not-asked': _, ...words }: Readonly<Record<string, string>>) => words;
+
+/** The first question of a call: what happened to the engine, and whether it may be turned at all. */
+export function triagePage(context: CallContext, rejected: RejectedForm | undefined): StepBody {
+  const { call } = context;
+  const form: PageForm = {
+    name: 'triage',
+    action: `${context.base}/triage`,
+    labels: LABELS,
+    initial: { engineState: call.engineState, contact: call.contact },
+    groups: (shown) => [
+      {
+        slots: [
+          choiceField(shown, 'engineState', LABELS.engineState, asked(ENGINE_STATES)),
+          choiceField(shown, 'contact', LABELS.contact, asked(CONTACT), {
+            hint: 'If anything did, nobody turns it from now on: photos only, until the desk lifts the hold.',
+          }),
+        ],
+      },
+    ],
+    buttons: [{ label: 'Keep this answer', kind: 'primary', key: 'k' }],
+  };
+  return {
+    forms: [form],
+    slots: [
+      {
+        template: '/parts/notice',
+        data: {
+          kind: 'caution',
+          text: 'key out, battery negative off, neutral, wheels chocked, plugs out. Turn by hand at the crank bolt only. Any resistance: stop, back off, find out.',
+        },
+      },
+      formComponent(form, rejected),
+    ],
+  };
+}

@@ -1,0 +1,134 @@
+import type { FastifyInstance, FastifyReply, FastifyRequest, HTTPMethods } from 'fastify';
+import { z } from 'zod';
+import type { Principal } from '../auth/principal.ts';
+import type { Tx } from '../database/database.ts';
+import { problemResponses } from './api-schemas.ts';
+import type { Deps } from './deps.ts';
+import { asApiPrincipal } from './principals.ts';
+import { idempotencyKey, type Outcome, runOnce } from './run-once.ts';
+import { checked, checkedParams } from './validate.ts';
+
+interface Described {
+  readonly operationId: string;
+  readonly tag: string;
+  readonly summary: string;
+}
+
+interface Given<Params, Query, Body> {
+  readonly principal: Principal;
+  readonly params: Params;
+  readonly query: Query;
+  readonly body: Body;
+  readonly request: FastifyRequest;
+}
+
+const nothing = z.strictObject({});
+
+function schemaOf(described: Described, parts: object, status: number, answer: z.ZodType) {
+  return {
+    operationId: described.operationId,
+    tags: [described.tag],
+    summary: described.summary,
+    security: [{ bearer: [] }],
+    ...parts,
+    response: { [status]: answer, ...problemResponses },
+  };
+}
+
+/** A JSON route that reads: one transaction of the caller's shop. */
+export function readRoute<P extends z.ZodType, Q extends z.ZodType, A extends z.ZodType>(
+  app: FastifyInstance,
+  deps: Deps,
+  route: Described & {
+    readonly url: string;
+    readonly params: P;
+    readonly query: Q;
+    readonly answer: A;
+    read(tx: Tx, req: Given<z.output<P>, z.output<Q>, undefined>, reply: FastifyReply): Promise<unknown>;
+  },
+): void {
+  const { query } = route;
+  app.route({
+    method: 'GET',
+    url: route.url,
+    schema: schemaOf(route, { params: route.params, querystring: query }, 200, route.answer),
+    handler: async (request, reply) => {
+      reply.header('cache-control', 'no-store');
+      return asApiPrincipal(
+        request,
+        deps,
+        (tx, principal) => {
+          const req = {
+            principal,
+            params: checkedParams(route.params, request.params),
+            query: checked(query, request.query),
+            body: undefined,
+            request,
+          };
+          return route.read(tx, req, reply);
+        },
+        'read',
+      );
+    },
+  });
+}
+
+/** A JSON route that changes something: one transaction with its event, replayed for a known key. */
+export function commandRoute<P extends z.ZodType, B extends z.ZodType, A extends z.ZodType>(
+  app: FastifyInstance,
+  deps: Deps,
+  route: Described & {
+    readonly method: HTTPMethods;
+    readonly url: string;
+    readonly params: P;
+    readonly body: B;
+    readonly status: 200 | 201;
+    readonly answer: A;
+    run(tx: Tx, req: Given<z.output<P>, undefined, z.output<B>>): Promise<Omit<Outcome, 'status'>>;
+  },
+): void {
+  const { body } = route;
+  app.route({
+    method: route.method,
+    url: route.url,
+    schema: schemaOf(
+      route,
+      { params: route.params, ...(Object.is(body, nothing) ? {} : { body }) },
+      route.status,
+      route.answer,
+    ),
+    handler: async (request, reply) => {
+      const outcome = await asApiPrincipal(
+        request,
+        deps,
+        (tx, principal) => {
+          const req = {
+            principal,
+            params: checkedParams(route.params, request.params),
+            query: undefined,
+            body: checked(body, request.body ?? {}),
+            request,
+          };
+          const command = {
+            method: request.method,
+            path: request.url.split('?')[0] ?? '',
+            body: request.body,
+            key: idempotencyKey(request.headers['idempotency-key']),
+            whileRunning: 'refuse' as const,
+          };
+          return runOnce(tx, principal, command, async () => ({
+            status: route.status,
+            ...(await route.run(tx, req)),
+          }));
+        },
+        'write',
+      );
+      if (outcome.location !== undefined) reply.header('location', outcome.location);
+      if (outcome.etag !== undefined) reply.header('etag', outcome.etag);
+      return reply.code(outcome.status).header('cache-control', 'no-store').send(outcome.body);
+    },
+  });
+}
+
+export const idParams = z.strictObject({ id: z.uuid().meta({ description: 'id' }) });
+export const noParams = nothing;

@@ -1,0 +1,25 @@
+import type { Eta } from 'eta';
+import type { SignInLimits } from '../auth/sign-in-limits.ts';
+import type { Registered } from '../compute/registry.ts';
+import type { Config } from '../config/config.ts';
+import type { Database } from '../database/database.ts';
+import type { Hub } from '../events/hub.ts';
+import type { Assets } from './pages/assets.ts';
+
+/** What the app is built from; the process and the tests make one each. */
+export interface Deps {
+  readonly config: Config;
+  readonly db: Database;
+  readonly computations: ReadonlyMap<string, Registered>;
+  readonly views: Eta;
+  readonly assets: Assets;
+  readonly hub: Hub;
+  readonly signInLimits: SignInLimits;
+  readonly computeLimits: { take(address: string): Promise<void> };
+  /** Whether cookies are for https alone. */
+  readonly secure: boolean;
+  readonly newestMigration: string;
+  /** Set while the process is ending: it is then no longer ready. */
+  readonly lifecycle: { draining: boolean };
+  now(): Date;
+}

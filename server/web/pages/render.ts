@@ -1,0 +1,99 @@
+import type { FastifyReply, FastifyRequest } from 'fastify';
+import type { Principal } from '../../auth/principal.ts';
+import type { Deps } from '../deps.ts';
+import { pageSecurity } from '../http/security-headers.ts';
+
+/** Where the stream of a call is, which step this is, and where the other steps are. */
+export interface Live {
+  /** `/live/calls/{id}` or `/live/bench`. */
+  readonly stream: string;
+  readonly steps: string;
+  readonly step: string;
+  /** The build's last sequence number when the page was made. */
+  readonly seq: number;
+}
+
+/** What the script of a live page needs. A page that answers a form has an address that can't be fetched again. */
+function liveOf(request: FastifyRequest, page: Page): object {
+  if (page.live === undefined || page.principal === undefined) return {};
+  const { stream, steps, step, seq } = page.live;
+  return {
+    live: {
+      href: `${stream}?step=${step}&after=${seq}`,
+      steps,
+      step,
+      self: page.principal.name,
+      ...(request.method === 'GET' ? {} : { beside: `${steps}/${step}` }),
+    },
+  };
+}
+
+export interface Page {
+  /** Template below `views/pages/`, e.g. `calls/list`. */
+  readonly template: string;
+  readonly title: string;
+  readonly data: object;
+  readonly status?: number;
+  readonly side?: 'desk' | 'builder' | 'open';
+  readonly principal?: Principal | undefined;
+  /** A page of a call is kept as the other side sees it. */
+  readonly live?: Live;
+  /** The place in the main navigation that the page belongs to. */
+  readonly place?: string;
+}
+
+function navigation(principal: Principal | undefined, place: string | undefined) {
+  const places = [
+    ...(principal?.kind === 'staff'
+      ? [
+          { href: '/calls', label: 'Calls' },
+          { href: '/catalogue', label: 'Catalogue' },
+        ]
+      : []),
+    { href: '/reference', label: 'Reference' },
+    ...(principal?.kind === 'staff' && principal.roles.includes('administrator')
+      ? [{ href: '/desk', label: 'The desk' }]
+      : []),
+    ...(principal === undefined ? [{ href: '/sign-in', label: 'Sign in' }] : []),
+  ];
+  return places.map((each) => ({ ...each, current: each.href === place }));
+}
+
+/** Renders a page inside the layout. What belongs to somebody is never kept by a cache. */
+export function renderPage(
+  deps: Deps,
+  request: FastifyRequest,
+  reply: FastifyReply,
+  page: Page,
+): FastifyReply {
+  const {
+    principal,
+    side = principal === undefined ? 'open' : principal.kind === 'builder' ? 'builder' : 'desk',
+  } = page;
+  const body = deps.views.render(`/pages/${page.template}/page`, page.data);
+  const { nonce, policy } = pageSecurity();
+  reply.header('content-security-policy', policy);
+  const html = deps.views.render('/layout', {
+    lang: 'en',
+    title: page.title,
+    body,
+    nonce,
+    styleHref: deps.assets.style.href,
+    scriptHref: deps.assets.script.href,
+    iconHref: deps.assets.icon.href,
+    nav: side === 'builder' ? [] : navigation(principal, page.place),
+    signedIn:
+      principal === undefined
+        ? undefined
+        : { name: principal.name, signOutHref: principal.kind === 'staff' ? '/account' : undefined },
+    side,
+    ...liveOf(request, page),
+    keysOff: principal?.kind === 'staff' && !principal.shortcuts,
+  });
+  if (principal !== undefined) reply.header('cache-control', 'no-store');
+  return reply
+    .code(page.status ?? 200)
+    .type('text/html; charset=utf-8')
+    .header('x-request-id', request.id)
+    .send(html);
+}
