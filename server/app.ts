@@ -6,6 +6,7 @@ import { computeRoutes } from './api/compute.ts';
 import { apiRoutes } from './api/routes.ts';
 import { liveRoutes } from './live/routes.ts';
 import { pageRoutes } from './routes.ts';
+import { checkAnswers } from './web/check-answers.ts';
 import type { Deps } from './web/deps.ts';
 import { healthRoutes } from './web/health-routes.ts';
 import { bodyKinds } from './web/http/body-kinds.ts';
@@ -49,8 +50,10 @@ export async function buildApp(deps: Deps, log?: LogStream): Promise<FastifyInst
     }
   });
   app.setValidatorCompiler(leaveUnchecked);
-  // Answers are typed by their schemas and checked against them in tests; parsing each again would double the work.
+  // Answers are built by their schemas, and tests check every one against its own (`checkAnswer`); doing so here too
+  // would double the work.
   app.setSerializerCompiler(() => (data) => JSON.stringify(data));
+  if (deps.checkAnswer !== undefined) checkAnswers(app, deps.checkAnswer);
 
   await app.register(problems, {
     pageError: (request, reply, problem) => pageError(deps, request, reply, problem),

@@ -1,17 +1,32 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { InputFaults } from '../../shared/problems/faults.ts';
+import { answer } from '../../shared/schemas/answer.ts';
 import { someWords } from '../../shared/schemas/texts.ts';
 import { apiKeyView, listApiKeys, makeApiKey, newKey, revokeApiKey } from '../auth/api-keys.ts';
 import { passwordFault } from '../auth/password-rules.ts';
 import { requireStaff } from '../auth/principal.ts';
 import { endSessions, signIn } from '../auth/sign-in.ts';
-import { addStaff, disableStaff, listStaff, newStaff, staffView } from '../auth/staff.ts';
+import { addStaff, disableStaff, listStaff, newStaff, showStaff, staffView } from '../auth/staff.ts';
 import { commandRoute, noParams, readRoute } from '../web/api-route.ts';
 import { problemResponses, shownOnce } from '../web/api-schemas.ts';
 import type { Deps } from '../web/deps.ts';
 import { apiPrincipal } from '../web/principals.ts';
 import { checked } from '../web/validate.ts';
+
+const signedInView = z.object({ token: z.string(), expiresAt: z.iso.datetime(), name: z.string() });
+const meView = z.object({
+  kind: z.string(),
+  id: z.uuid(),
+  name: z.string(),
+  shopId: z.uuid(),
+  buildId: z.uuid().optional(),
+});
+const keysView = z.object({ keys: z.array(apiKeyView) });
+const madeKeyView = z.object({ key: apiKeyView, secret: shownOnce });
+const revokedView = z.object({ revoked: z.uuid() });
+const staffListView = z.object({ staff: z.array(staffView) });
+const disabledView = z.object({ disabled: z.uuid() });
 
 const credentials = z.strictObject({
   email: someWords('e-mail address of a person of the desk', 320),
@@ -30,7 +45,7 @@ export function accessApi(app: FastifyInstance, deps: Deps): void {
         summary: 'Sign in with e-mail and password; the token goes into Authorization: Bearer',
         body: credentials,
         response: {
-          201: z.object({ token: z.string(), expiresAt: z.iso.datetime(), name: z.string() }),
+          201: signedInView,
           ...problemResponses,
         },
       },
@@ -45,7 +60,13 @@ export function accessApi(app: FastifyInstance, deps: Deps): void {
       return reply
         .code(201)
         .header('cache-control', 'no-store')
-        .send({ token: signed.secret, expiresAt: signed.expiresAt.toISOString(), name: signed.name });
+        .send(
+          answer(signedInView, {
+            token: signed.secret,
+            expiresAt: signed.expiresAt.toISOString(),
+            name: signed.name,
+          }),
+        );
     },
   );
   app.delete(
@@ -72,20 +93,15 @@ export function accessApi(app: FastifyInstance, deps: Deps): void {
     url: '/api/v1/me',
     params: noParams,
     query: noParams,
-    answer: z.object({
-      kind: z.string(),
-      id: z.uuid(),
-      name: z.string(),
-      shopId: z.uuid(),
-      buildId: z.uuid().optional(),
-    }),
-    read: async (_tx, { principal }) => ({
-      kind: principal.kind,
-      id: principal.id,
-      name: principal.name,
-      shopId: principal.shopId,
-      ...(principal.kind === 'builder' ? { buildId: principal.buildId } : {}),
-    }),
+    answer: meView,
+    read: async (_tx, { principal }) =>
+      answer(meView, {
+        kind: principal.kind,
+        id: principal.id,
+        name: principal.name,
+        shopId: principal.shopId,
+        buildId: principal.kind === 'builder' ? principal.buildId : undefined,
+      }),
   });
   readRoute(app, deps, {
     operationId: 'listKeys',
@@ -94,8 +110,8 @@ export function accessApi(app: FastifyInstance, deps: Deps): void {
     url: '/api/v1/keys',
     params: noParams,
     query: noParams,
-    answer: z.object({ keys: z.array(apiKeyView) }),
-    read: async (tx, { principal }) => ({ keys: await listApiKeys(tx, principal) }),
+    answer: keysView,
+    read: async (tx, { principal }) => answer(keysView, { keys: await listApiKeys(tx, principal) }),
   });
   commandRoute(app, deps, {
     operationId: 'makeKey',
@@ -106,10 +122,10 @@ export function accessApi(app: FastifyInstance, deps: Deps): void {
     params: noParams,
     body: newKey,
     status: 201,
-    answer: z.object({ key: apiKeyView, secret: shownOnce }),
+    answer: madeKeyView,
     run: async (tx, { principal, body }) => {
       const { key, secret } = await makeApiKey(tx, principal, body, deps.now());
-      return { body: { key }, once: { secret } };
+      return { body: answer(madeKeyView, { key, secret: undefined }), once: { secret } };
     },
   });
   commandRoute(app, deps, {
@@ -121,10 +137,10 @@ export function accessApi(app: FastifyInstance, deps: Deps): void {
     params: z.strictObject({ id: z.uuid() }),
     body: noParams,
     status: 200,
-    answer: z.object({ revoked: z.uuid() }),
+    answer: revokedView,
     run: async (tx, { principal, params }) => {
       await revokeApiKey(tx, principal, params.id, deps.now());
-      return { body: { revoked: params.id } };
+      return { body: answer(revokedView, { revoked: params.id }) };
     },
   });
   readRoute(app, deps, {
@@ -134,8 +150,8 @@ export function accessApi(app: FastifyInstance, deps: Deps): void {
     url: '/api/v1/staff',
     params: noParams,
     query: noParams,
-    answer: z.object({ staff: z.array(staffView) }),
-    read: async (tx, { principal }) => ({ staff: await listStaff(tx, principal) }),
+    answer: staffListView,
+    read: async (tx, { principal }) => answer(staffListView, { staff: await listStaff(tx, principal) }),
   });
   commandRoute(app, deps, {
     operationId: 'addStaff',
@@ -154,7 +170,7 @@ export function accessApi(app: FastifyInstance, deps: Deps): void {
           weak.map(({ detail }) => ({ pointer: '/password', code: 'not-allowed', detail })),
         );
       }
-      return { body: await addStaff(tx, principal, body) };
+      return { body: showStaff(await addStaff(tx, principal, body)) };
     },
   });
   commandRoute(app, deps, {
@@ -166,10 +182,10 @@ export function accessApi(app: FastifyInstance, deps: Deps): void {
     params: z.strictObject({ id: z.uuid() }),
     body: noParams,
     status: 200,
-    answer: z.object({ disabled: z.uuid() }),
+    answer: disabledView,
     run: async (tx, { principal, params }) => {
       await disableStaff(tx, principal, params.id, deps.now());
-      return { body: { disabled: params.id } };
+      return { body: answer(disabledView, { disabled: params.id }) };
     },
   });
 }

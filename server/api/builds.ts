@@ -1,23 +1,24 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
+import { answer } from '../../shared/schemas/answer.ts';
 import { newArm, placeArm, reviseBuild as reviseInput } from '../../shared/schemas/commands.ts';
 import { Failure } from '../problems/failure.ts';
-import { addArm, listArms } from '../records/arms/arms.ts';
-import { listPlacements, nowOnValves, placeArmOnValve } from '../records/arms/placements.ts';
+import { addArm } from '../records/arms/arms.ts';
+import { nowOnValves, placeArmOnValve } from '../records/arms/placements.ts';
+import { armView, placementView, showArm, showPlacement } from '../records/arms/view.ts';
 import { getBuild } from '../records/builds/builds.ts';
 import { listRevisions, reviseBuild } from '../records/builds/revisions.ts';
+import { buildView, revisionView, showBuild, showRevision } from '../records/builds/view.ts';
+import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
-import {
-  armView,
-  buildView,
-  placementView,
-  revisionView,
-  showArm,
-  showBuild,
-  showPlacement,
-  showRevision,
-} from './views.ts';
+
+const revisionsView = z.object({ revisions: z.array(revisionView) });
+const armsView = z.object({
+  arms: z.array(armView),
+  now: z.array(placementView),
+  placements: z.array(placementView),
+});
 
 const ETAG = /^"(\d{1,9})"$/;
 
@@ -76,10 +77,11 @@ export function buildsApi(app: FastifyInstance, deps: Deps): void {
     url: '/api/v1/builds/:id/revisions',
     params: idParams,
     query: noParams,
-    answer: z.object({ revisions: z.array(revisionView) }),
-    read: async (tx, { principal, params }) => ({
-      revisions: (await listRevisions(tx, principal, params.id)).map(showRevision),
-    }),
+    answer: revisionsView,
+    read: async (tx, { principal, params }) =>
+      answer(revisionsView, {
+        revisions: (await listRevisions(tx, principal, params.id)).map(showRevision),
+      }),
   });
   readRoute(app, deps, {
     operationId: 'listArms',
@@ -88,18 +90,14 @@ export function buildsApi(app: FastifyInstance, deps: Deps): void {
     url: '/api/v1/builds/:id/arms',
     params: idParams,
     query: noParams,
-    answer: z.object({
-      arms: z.array(armView),
-      now: z.array(placementView),
-      placements: z.array(placementView),
-    }),
+    answer: armsView,
     read: async (tx, { principal, params }) => {
-      const placements = await listPlacements(tx, principal, params.id);
-      return {
-        arms: (await listArms(tx, principal, params.id)).map(showArm),
+      const { arms, placements } = await readBuildRecord(tx, principal, { buildId: params.id });
+      return answer(armsView, {
+        arms: arms.map(showArm),
         now: nowOnValves(placements).map(showPlacement),
         placements: placements.map(showPlacement),
-      };
+      });
     },
   });
   commandRoute(app, deps, {

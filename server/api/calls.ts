@@ -1,14 +1,17 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
+import { answer } from '../../shared/schemas/answer.ts';
 import { closeCall as closing, openCall } from '../../shared/schemas/commands.ts';
 import { words } from '../../shared/schemas/texts.ts';
 import { getCall } from '../records/calls/calls.ts';
 import { closeCall } from '../records/calls/change-call.ts';
 import { listCalls } from '../records/calls/list-calls.ts';
 import { startCall } from '../records/calls/open-call.ts';
+import { callView, listedCallView, showCall, showListedCall } from '../records/calls/view.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
-import { callView, listedCallView, showCall, showListedCall } from './views.ts';
+
+const callsView = z.object({ calls: z.array(listedCallView), next: z.int().optional() });
 
 const listQuery = z.strictObject({
   search: words('words in caller, build or goal, or a call number').optional(),
@@ -32,11 +35,11 @@ export function callsApi(app: FastifyInstance, deps: Deps): void {
     url: '/api/v1/calls',
     params: noParams,
     query: listQuery,
-    answer: z.object({ calls: z.array(listedCallView), next: z.int().optional() }),
+    answer: callsView,
     read: async (tx, { principal, query }) => {
       const found = await listCalls(tx, principal, query);
       const last = found.length === query.limit ? found.at(-1) : undefined;
-      return { calls: found.map(showListedCall), ...(last === undefined ? {} : { next: last.number }) };
+      return answer(callsView, { calls: found.map(showListedCall), next: last?.number });
     },
   });
   commandRoute(app, deps, {

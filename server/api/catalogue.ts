@@ -1,12 +1,16 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
+import { answer } from '../../shared/schemas/answer.ts';
 import { importCatalogue } from '../../shared/schemas/catalogue.ts';
 import { exportCatalogue } from '../records/catalogue/export.ts';
 import { getFamily, listFamilies } from '../records/catalogue/families.ts';
 import { loadCatalogue } from '../records/catalogue/import.ts';
-import { familyView, loadedView, showFamily } from '../records/catalogue/view.ts';
+import { familyView, loadedView, showFamily, showLoaded } from '../records/catalogue/view.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
+
+const familiesView = z.object({ families: z.array(familyView), next: z.string().optional() });
+const fileView = z.object({ csv: z.string() });
 
 const listQuery = z.strictObject({
   search: z.string().max(200).optional().meta({ description: 'words in code, name, what it fits, notes' }),
@@ -24,11 +28,11 @@ export function catalogueApi(app: FastifyInstance, deps: Deps): void {
     url: '/api/v1/catalogue',
     params: noParams,
     query: listQuery,
-    answer: z.object({ families: z.array(familyView), next: z.string().optional() }),
+    answer: familiesView,
     read: async (tx, { principal, query }) => {
       const families = await listFamilies(tx, principal, query);
       const last = families.length === query.limit ? families.at(-1)?.code : undefined;
-      return { families: families.map(showFamily), ...(last === undefined ? {} : { next: last }) };
+      return answer(familiesView, { families: families.map(showFamily), next: last });
     },
   });
   readRoute(app, deps, {
@@ -51,7 +55,9 @@ export function catalogueApi(app: FastifyInstance, deps: Deps): void {
     body: importCatalogue,
     status: 200,
     answer: loadedView,
-    run: async (tx, { principal, body }) => ({ body: await loadCatalogue(tx, principal, body, deps.now()) }),
+    run: async (tx, { principal, body }) => ({
+      body: showLoaded(await loadCatalogue(tx, principal, body, deps.now())),
+    }),
   });
   readRoute(app, deps, {
     operationId: 'exportCatalogue',
@@ -60,7 +66,7 @@ export function catalogueApi(app: FastifyInstance, deps: Deps): void {
     url: '/api/v1/catalogue/file',
     params: noParams,
     query: noParams,
-    answer: z.object({ csv: z.string() }),
-    read: async (tx, { principal }) => ({ csv: await exportCatalogue(tx, principal) }),
+    answer: fileView,
+    read: async (tx, { principal }) => answer(fileView, { csv: await exportCatalogue(tx, principal) }),
   });
 }

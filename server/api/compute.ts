@@ -1,5 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
+import { answer } from '../../shared/schemas/answer.ts';
+import { jsonObject } from '../../shared/schemas/answer-parts.ts';
 import { Failure } from '../problems/failure.ts';
 import { problemResponses } from '../web/api-schemas.ts';
 import type { Deps } from '../web/deps.ts';
@@ -10,6 +12,8 @@ const unitsQuery = z.strictObject({
 });
 
 const listed = z.object({ name: z.string(), title: z.string(), summary: z.string() });
+
+const listView = z.object({ computations: z.array(listed) });
 
 const descriptionView = z
   .object({
@@ -41,16 +45,17 @@ export function computeRoutes(app: FastifyInstance, deps: Deps): void {
         tags: ['compute'],
         security: [],
         summary: 'Every computation: name, title, one line',
-        response: { 200: z.object({ computations: z.array(listed) }), ...problemResponses },
+        response: { 200: listView, ...problemResponses },
       },
     },
-    () => ({
-      computations: [...deps.computations.values()].map(({ name, title, summary }) => ({
-        name,
-        title,
-        summary,
-      })),
-    }),
+    () =>
+      answer(listView, {
+        computations: [...deps.computations.values()].map(({ name, title, summary }) => ({
+          name,
+          title,
+          summary,
+        })),
+      }),
   );
   for (const each of deps.computations.values()) {
     const operation = each.name.replace(/(^|-)([a-z0-9])/g, (_, __, letter: string) => letter.toUpperCase());
@@ -65,17 +70,18 @@ export function computeRoutes(app: FastifyInstance, deps: Deps): void {
           response: { 200: descriptionView, ...problemResponses },
         },
       },
-      () => ({
-        name: each.name,
-        title: each.title,
-        summary: each.summary,
-        inputs: each.inputSchema,
-        outputs: each.outputSchema,
-        equation: each.equation,
-        source: each.source,
-        validity: each.validity,
-        example: each.example,
-      }),
+      () =>
+        answer(descriptionView, {
+          name: each.name,
+          title: each.title,
+          summary: each.summary,
+          inputs: jsonObject(each.inputSchema),
+          outputs: jsonObject(each.outputSchema),
+          equation: each.equation,
+          source: each.source,
+          validity: each.validity,
+          example: { inputs: each.example.inputs, result: jsonObject(each.example.result) },
+        }),
     );
     app.post(
       `/api/v1/compute/${each.name}`,

@@ -1,9 +1,13 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
+import { answer } from '../../shared/schemas/answer.ts';
 import { consequencesOf, keepConsequences } from '../assessment/consequences/consequences.ts';
 import { consequencesView, showConsequences } from '../assessment/consequences/view.ts';
+import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { commandRoute, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
+
+const keptView = z.object({ seq: z.int(), consequences: consequencesView });
 
 const params = z.strictObject({ id: z.uuid(), setUpId: z.uuid() });
 const url = '/api/v1/builds/:id/set-ups/:setUpId/consequences';
@@ -20,7 +24,9 @@ export function consequencesApi(app: FastifyInstance, deps: Deps): void {
     query: noParams,
     answer: consequencesView,
     read: async (tx, { principal, params: given }) =>
-      showConsequences(await consequencesOf(tx, principal, given.id, given.setUpId)),
+      showConsequences(
+        consequencesOf(await readBuildRecord(tx, principal, { buildId: given.id }), given.setUpId),
+      ),
   });
   commandRoute(app, deps, {
     operationId: 'keepConsequences',
@@ -31,10 +37,10 @@ export function consequencesApi(app: FastifyInstance, deps: Deps): void {
     params,
     body: noParams,
     status: 201,
-    answer: z.object({ seq: z.int(), consequences: consequencesView }),
+    answer: keptView,
     run: async (tx, { principal, params: given }) => {
       const { seq, found } = await keepConsequences(tx, principal, given.id, given.setUpId);
-      return { body: { seq, consequences: showConsequences(found) } };
+      return { body: answer(keptView, { seq, consequences: showConsequences(found) }) };
     },
   });
 }

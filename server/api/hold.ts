@@ -1,9 +1,9 @@
 import type { FastifyInstance } from 'fastify';
 import { setHold as holding, liftHold as lifting, triage } from '../../shared/schemas/commands.ts';
 import { liftHold, recordTriage, setHold } from '../records/calls/hold.ts';
+import { callView, showCall } from '../records/calls/view.ts';
 import { commandRoute, idParams } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
-import { callView, showCall } from './views.ts';
 
 /** JSON routes of the first question and of the hold. */
 export function holdApi(app: FastifyInstance, deps: Deps): void {

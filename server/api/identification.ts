@@ -2,13 +2,11 @@ import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { correctPartReading, newPartReading } from '../../shared/schemas/part-reading.ts';
 import { identifyPart } from '../assessment/identification/identification.ts';
-import {
-  identificationView,
-  partReadingView,
-  showIdentification,
-  showPartReading,
-} from '../assessment/identification/view.ts';
+import { identificationView, showIdentification } from '../assessment/identification/view.ts';
 import { keepPartReading, replacePartReading } from '../records/part-readings/part-readings.ts';
+import { partReadingView, showPartReading } from '../records/part-readings/view.ts';
+import { catalogueOf } from '../records/whole-build/build-record.ts';
+import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
 
@@ -23,8 +21,10 @@ export function identificationApi(app: FastifyInstance, deps: Deps): void {
     params: idParams,
     query: noParams,
     answer: identificationView,
-    read: async (tx, { principal, params }) =>
-      showIdentification(await identifyPart(tx, principal, params.id)),
+    read: async (tx, { principal, params }) => {
+      const record = await readBuildRecord(tx, principal, { buildId: params.id }, { catalogue: 'whole' });
+      return showIdentification(identifyPart(record, catalogueOf(record)));
+    },
   });
   commandRoute(app, deps, {
     operationId: 'keepPartReading',

@@ -1,7 +1,10 @@
 import type { FastifyInstance } from 'fastify';
 import { newLashLine } from '../../shared/schemas/lash-log.ts';
-import { lashLineView, lashLogView, showLashLine, showLashLog } from '../assessment/lash/view.ts';
-import { keepLash, lashLogOf } from '../records/lash-log/lash-log.ts';
+import { lashLogOf } from '../assessment/lash/lash-log.ts';
+import { lashLogView, showLashLog } from '../assessment/lash/view.ts';
+import { keepLash } from '../records/lash-log/lash-log.ts';
+import { lashLineView, showLashLine } from '../records/lash-log/view.ts';
+import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
 
@@ -18,7 +21,8 @@ export function lashLogApi(app: FastifyInstance, deps: Deps): void {
     params: idParams,
     query: noParams,
     answer: lashLogView,
-    read: async (tx, { principal, params }) => showLashLog(await lashLogOf(tx, principal, params.id)),
+    read: async (tx, { principal, params }) =>
+      showLashLog(lashLogOf(await readBuildRecord(tx, principal, { buildId: params.id }))),
   });
   commandRoute(app, deps, {
     operationId: 'keepLash',

@@ -1,10 +1,13 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
+import { answer } from '../../shared/schemas/answer.ts';
 import { newNote } from '../../shared/schemas/commands.ts';
 import { finishPromise, keepNote } from '../records/notes/notes.ts';
+import { noteView, showNote } from '../records/notes/view.ts';
 import { commandRoute, idParams, noParams } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
-import { noteView, showNote } from './views.ts';
+
+const doneView = z.object({ done: z.uuid() });
 
 /** JSON routes of notes, advice and promises. */
 export function notesApi(app: FastifyInstance, deps: Deps): void {
@@ -32,10 +35,10 @@ export function notesApi(app: FastifyInstance, deps: Deps): void {
     params: z.strictObject({ id: z.uuid(), noteId: z.uuid() }),
     body: noParams,
     status: 200,
-    answer: z.object({ done: z.uuid() }),
+    answer: doneView,
     run: async (tx, { principal, params }) => {
       await finishPromise(tx, principal, params.id, params.noteId);
-      return { body: { done: params.noteId } };
+      return { body: answer(doneView, { done: params.noteId }) };
     },
   });
 }

@@ -1,12 +1,9 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
+import { answer } from '../../shared/schemas/answer.ts';
 import { requireBuild } from '../auth/principal.ts';
-import {
-  keepPhotograph,
-  listPhotographs,
-  newPhotograph,
-  photographBytes,
-} from '../records/photographs/photographs.ts';
+import { newPhotograph } from '../records/photographs/new-photograph.ts';
+import { keepPhotograph, listPhotographs, photographBytes } from '../records/photographs/photographs.ts';
 import { MOST_BYTES, reEncode } from '../records/photographs/re-encode.ts';
 import { photographView, showPhotograph } from '../records/photographs/view.ts';
 import { idParams, noParams, readRoute } from '../web/api-route.ts';
@@ -16,6 +13,7 @@ import { apiPrincipal } from '../web/principals.ts';
 import { idempotencyKey, runOnceInShop } from '../web/run-once.ts';
 import { checked, checkedParams } from '../web/validate.ts';
 
+const photographsView = z.object({ photographs: z.array(photographView) });
 const imageParams = z.strictObject({ id: z.uuid(), photographId: z.uuid() });
 
 /** JSON routes of photographs; the picture itself goes up and down as its bytes. */
@@ -27,10 +25,11 @@ export function photographsApi(app: FastifyInstance, deps: Deps): void {
     url: '/api/v1/builds/:id/photographs',
     params: idParams,
     query: noParams,
-    answer: z.object({ photographs: z.array(photographView) }),
-    read: async (tx, { principal, params }) => ({
-      photographs: (await listPhotographs(tx, principal, params.id)).map(showPhotograph),
-    }),
+    answer: photographsView,
+    read: async (tx, { principal, params }) =>
+      answer(photographsView, {
+        photographs: (await listPhotographs(tx, principal, params.id)).map(showPhotograph),
+      }),
   });
   app.register(async (uploads) => {
     uploads.addContentTypeParser(

@@ -1,16 +1,24 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
+import { answer } from '../../shared/schemas/answer.ts';
 import { answerQuestion, correctReading, newReading } from '../../shared/schemas/commands.ts';
 import { newSetUp } from '../../shared/schemas/method.ts';
 import { explainSetUp, explanationView, showExplanation } from '../assessment/ratio/explain.ts';
 import { ratioOfSetUp, ratioView } from '../assessment/ratio/ratio-view.ts';
-import { showThroughLift, throughLiftOf, throughLiftView } from '../assessment/ratio/through-lift.ts';
+import { showThroughLift, throughLift, throughLiftView } from '../assessment/ratio/through-lift.ts';
 import { keepAnswer } from '../records/answers/answers.ts';
+import { keptAnswerView, showKeptAnswer } from '../records/answers/view.ts';
 import { keepReading, listReadings, replaceReading } from '../records/readings/readings.ts';
+import { readingView, showReading } from '../records/readings/view.ts';
 import { listSetUps, startSetUp } from '../records/set-ups/set-ups.ts';
+import { setUpView, showSetUp } from '../records/set-ups/view.ts';
+import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
-import { readingView, setUpView, showReading, showSetUp } from './views.ts';
+
+const setUpsView = z.object({ setUps: z.array(setUpView) });
+const readingsView = z.object({ readings: z.array(readingView) });
+const explainedView = z.object({ explanation: explanationView.optional(), missing: z.array(z.string()) });
 
 const setUpParams = z.strictObject({ id: z.uuid(), setUpId: z.uuid() });
 
@@ -24,10 +32,9 @@ export function readingsApi(app: FastifyInstance, deps: Deps): void {
     url: '/api/v1/builds/:id/set-ups',
     params: idParams,
     query: noParams,
-    answer: z.object({ setUps: z.array(setUpView) }),
-    read: async (tx, { principal, params }) => ({
-      setUps: (await listSetUps(tx, principal, params.id)).map(showSetUp),
-    }),
+    answer: setUpsView,
+    read: async (tx, { principal, params }) =>
+      answer(setUpsView, { setUps: (await listSetUps(tx, principal, params.id)).map(showSetUp) }),
   });
   commandRoute(app, deps, {
     operationId: 'startSetUp',
@@ -51,10 +58,9 @@ export function readingsApi(app: FastifyInstance, deps: Deps): void {
     url: '/api/v1/builds/:id/readings',
     params: idParams,
     query: noParams,
-    answer: z.object({ readings: z.array(readingView) }),
-    read: async (tx, { principal, params }) => ({
-      readings: (await listReadings(tx, principal, params.id)).map(showReading),
-    }),
+    answer: readingsView,
+    read: async (tx, { principal, params }) =>
+      answer(readingsView, { readings: (await listReadings(tx, principal, params.id)).map(showReading) }),
   });
   commandRoute(app, deps, {
     operationId: 'keepReading',
@@ -92,7 +98,8 @@ export function readingsApi(app: FastifyInstance, deps: Deps): void {
     params: setUpParams,
     query: noParams,
     answer: ratioView,
-    read: async (tx, { principal, params }) => ratioOfSetUp(tx, principal, params.id, params.setUpId),
+    read: async (tx, { principal, params }) =>
+      ratioOfSetUp(await readBuildRecord(tx, principal, { buildId: params.id }), params.setUpId),
   });
   readRoute(app, deps, {
     operationId: 'getRatioThroughLift',
@@ -103,7 +110,9 @@ export function readingsApi(app: FastifyInstance, deps: Deps): void {
     query: noParams,
     answer: throughLiftView,
     read: async (tx, { principal, params }) =>
-      showThroughLift(await throughLiftOf(tx, principal, params.id, params.setUpId)),
+      showThroughLift(
+        throughLift(await readBuildRecord(tx, principal, { buildId: params.id }), params.setUpId),
+      ),
   });
   readRoute(app, deps, {
     operationId: 'explainReadings',
@@ -113,11 +122,14 @@ export function readingsApi(app: FastifyInstance, deps: Deps): void {
     url: '/api/v1/builds/:id/set-ups/:setUpId/explanation',
     params: setUpParams,
     query: noParams,
-    answer: z.object({ explanation: explanationView.optional(), missing: z.array(z.string()) }),
+    answer: explainedView,
     read: async (tx, { principal, params }) => {
-      const explained = await explainSetUp(tx, principal, params.id, params.setUpId);
-      if (explained === undefined) return { missing: ['a pass of the valve lift'] };
-      return { explanation: showExplanation(explained), missing: [] };
+      const record = await readBuildRecord(tx, principal, { buildId: params.id });
+      const explained = explainSetUp(record, params.setUpId);
+      return answer(explainedView, {
+        explanation: explained === undefined ? undefined : showExplanation(explained),
+        missing: explained === undefined ? ['a pass of the valve lift'] : [],
+      });
     },
   });
   commandRoute(app, deps, {
@@ -129,17 +141,9 @@ export function readingsApi(app: FastifyInstance, deps: Deps): void {
     params: idParams,
     body: answerQuestion,
     status: 201,
-    answer: z.object({
-      id: z.uuid(),
-      question: z.string(),
-      answer: z.string(),
-      seq: z.int(),
-      by: z.string(),
-      at: z.iso.datetime(),
+    answer: keptAnswerView,
+    run: async (tx, { principal, params, body }) => ({
+      body: showKeptAnswer(await keepAnswer(tx, principal, params.id, body)),
     }),
-    run: async (tx, { principal, params, body }) => {
-      const { id, question, answer, seq, by, at } = await keepAnswer(tx, principal, params.id, body);
-      return { body: { id, question, answer, seq, by, at: at.toISOString() } };
-    },
   });
 }

@@ -1,10 +1,14 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
-import { exportBuild, exportView } from '../call-pages/export.ts';
+import { answer } from '../../shared/schemas/answer.ts';
+import { eventView, showEvent } from '../assessment/event-view.ts';
+import { exportBuild, exportView, FOR_EXPORT } from '../call-pages/export.ts';
 import { eventsAfter } from '../events/build-events.ts';
+import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
-import { eventView, showEvent } from './views.ts';
+
+const eventsView = z.object({ events: z.array(eventView) });
 
 const after = z.strictObject({
   after: z.coerce.number().int().min(0).default(0).meta({ description: 'the last sequence number you have' }),
@@ -20,10 +24,11 @@ export function recordApi(app: FastifyInstance, deps: Deps): void {
     url: '/api/v1/builds/:id/events',
     params: idParams,
     query: after,
-    answer: z.object({ events: z.array(eventView) }),
-    read: async (tx, { principal, params, query }) => ({
-      events: (await eventsAfter(tx, principal, params.id, query.after, query.limit)).map(showEvent),
-    }),
+    answer: eventsView,
+    read: async (tx, { principal, params, query }) =>
+      answer(eventsView, {
+        events: (await eventsAfter(tx, principal, params.id, query.after, query.limit)).map(showEvent),
+      }),
   });
   readRoute(app, deps, {
     operationId: 'exportBuild',
@@ -34,6 +39,7 @@ export function recordApi(app: FastifyInstance, deps: Deps): void {
     params: idParams,
     query: noParams,
     answer: exportView,
-    read: async (tx, { principal, params }) => exportBuild(tx, principal, params.id, deps.now()),
+    read: async (tx, { principal, params }) =>
+      exportBuild(await readBuildRecord(tx, principal, { buildId: params.id }, FOR_EXPORT), deps.now()),
   });
 }

@@ -1,4 +1,5 @@
 import type { FastifyInstance } from 'fastify';
+import { z } from 'zod';
 import type { Deps } from '../web/deps.ts';
 import { addNamedSchemas } from '../web/openapi.ts';
 import { accessApi } from './access.ts';
@@ -21,7 +22,8 @@ import { workingsApi } from './workings.ts';
 
 /** Every JSON route but the computations. */
 export function apiRoutes(app: FastifyInstance, deps: Deps): void {
-  app.get('/api/v1/openapi.json', { schema: { hide: true } }, () => addNamedSchemas(app.swagger()));
+  const document = { schema: { hide: true, response: { 200: z.looseObject({ openapi: z.string() }) } } };
+  app.get('/api/v1/openapi.json', document, () => addNamedSchemas(app.swagger()));
   accessApi(app, deps);
   callsApi(app, deps);
   holdApi(app, deps);

@@ -1,37 +1,17 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
+import { answer } from '../../shared/schemas/answer.ts';
 import { shareBuild } from '../../shared/schemas/commands.ts';
 import { getCall } from '../records/calls/calls.ts';
-import {
-  listShareLinks,
-  revokeShareLink,
-  type ShareLink,
-  shareCall,
-} from '../records/share-links/share-links.ts';
+import { listShareLinks, revokeShareLink, shareCall } from '../records/share-links/share-links.ts';
+import { shareLinkView, showShareLink } from '../records/share-links/view.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
 import { shownOnce } from '../web/api-schemas.ts';
 import type { Deps } from '../web/deps.ts';
 
-const linkView = z
-  .object({
-    id: z.uuid(),
-    holder: z.string(),
-    callId: z.uuid(),
-    createdAt: z.iso.datetime(),
-    expiresAt: z.iso.datetime(),
-    revokedAt: z.iso.datetime().optional(),
-  })
-  .meta({ id: 'ShareLink' });
-
-function showLink(link: ShareLink) {
-  const { createdAt, expiresAt, revokedAt, ...rest } = link;
-  return {
-    ...rest,
-    createdAt: createdAt.toISOString(),
-    expiresAt: expiresAt.toISOString(),
-    ...(revokedAt === undefined ? {} : { revokedAt: revokedAt.toISOString() }),
-  };
-}
+const linksView = z.object({ links: z.array(shareLinkView) });
+const sharedView = z.object({ link: shareLinkView, secret: shownOnce, path: shownOnce });
+const revokedView = z.object({ revoked: z.uuid() });
 
 /** JSON routes of a call's share links. */
 export function sharingApi(app: FastifyInstance, deps: Deps): void {
@@ -43,10 +23,12 @@ export function sharingApi(app: FastifyInstance, deps: Deps): void {
     url: '/api/v1/calls/:id/share-links',
     params: idParams,
     query: noParams,
-    answer: z.object({ links: z.array(linkView) }),
+    answer: linksView,
     read: async (tx, { principal, params }) => {
       const call = await getCall(tx, principal, params.id);
-      return { links: (await listShareLinks(tx, principal, call.buildId)).map(showLink) };
+      return answer(linksView, {
+        links: (await listShareLinks(tx, principal, call.buildId)).map(showShareLink),
+      });
     },
   });
   commandRoute(app, deps, {
@@ -58,10 +40,11 @@ export function sharingApi(app: FastifyInstance, deps: Deps): void {
     params: idParams,
     body: shareBuild,
     status: 201,
-    answer: z.object({ link: linkView, secret: shownOnce, path: shownOnce }),
+    answer: sharedView,
     run: async (tx, { principal, params, body }) => {
       const { link, secret } = await shareCall(tx, principal, params.id, body, deps.now());
-      return { body: { link: showLink(link) }, once: { secret, path: `/b/${secret}` } };
+      const shown = { link: showShareLink(link), secret: undefined, path: undefined };
+      return { body: answer(sharedView, shown), once: { secret, path: `/b/${secret}` } };
     },
   });
   commandRoute(app, deps, {
@@ -73,10 +56,10 @@ export function sharingApi(app: FastifyInstance, deps: Deps): void {
     params: z.strictObject({ id: z.uuid(), linkId: z.uuid() }),
     body: noParams,
     status: 200,
-    answer: z.object({ revoked: z.uuid() }),
+    answer: revokedView,
     run: async (tx, { principal, params }) => {
       await revokeShareLink(tx, principal, params.id, params.linkId, deps.now());
-      return { body: { revoked: params.linkId } };
+      return { body: answer(revokedView, { revoked: params.linkId }) };
     },
   });
 }

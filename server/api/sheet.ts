@@ -1,10 +1,13 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
+import { answer } from '../../shared/schemas/answer.ts';
 import { correctSheetReading, newSheetReadings, pasteSheet } from '../../shared/schemas/sheet.ts';
 import { sheetOf } from '../assessment/sheet/sheet.ts';
-import { sheetReadingView, sheetView, showSheet, showSheetReading } from '../assessment/sheet/view.ts';
+import { sheetView, showSheet } from '../assessment/sheet/view.ts';
 import { keepPasted, lookAtPasted, textFaults } from '../records/sheet/paste-sheet.ts';
 import { keepSheetReadings, replaceSheetReading } from '../records/sheet/sheet-readings.ts';
+import { sheetReadingView, showSheetReading } from '../records/sheet/view.ts';
+import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { commandRoute, idParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
 
@@ -12,18 +15,17 @@ const url = '/api/v1/builds/:id/sheet';
 const tag = 'sheet';
 
 const keptView = z.object({ kept: z.array(sheetReadingView) });
+const seenView = z.object({
+  line: z.int(),
+  cylinder: z.int(),
+  valve: z.enum(['intake', 'exhaust']),
+  kind: z.string(),
+  readAs: z.string(),
+  already: z.string().meta({ description: 'what is on record of the same thing already' }).optional(),
+});
 const lookView = z.object({
   kept: z.array(sheetReadingView),
-  readings: z.array(
-    z.object({
-      line: z.int(),
-      cylinder: z.int(),
-      valve: z.enum(['intake', 'exhaust']),
-      kind: z.string(),
-      readAs: z.string(),
-      already: z.string().meta({ description: 'what is on record of the same thing already' }).optional(),
-    }),
-  ),
+  readings: z.array(seenView),
   faults: z.array(z.object({ line: z.int(), column: z.string(), detail: z.string(), received: z.string() })),
 });
 
@@ -40,11 +42,20 @@ function pasteRoute(app: FastifyInstance, deps: Deps): void {
     answer: lookView,
     run: async (tx, { principal, params, body }) => {
       const look = await lookAtPasted(tx, principal, params.id, body);
-      const seen = look.readings.map(({ reading, ...each }) => ({ ...each, readAs: reading.readAs }));
-      if (!body.keep) return { body: { kept: [], readings: seen, faults: [...look.faults] } };
+      const readings = look.readings.map((each) =>
+        answer(seenView, {
+          line: each.line,
+          cylinder: each.cylinder,
+          valve: each.valve,
+          kind: each.kind,
+          readAs: each.reading.readAs,
+          already: each.already,
+        }),
+      );
+      if (!body.keep) return { body: answer(lookView, { kept: [], readings, faults: look.faults }) };
       const done = await keepPasted(tx, principal, params.id, body);
       if (!('kept' in done)) throw textFaults(done.faults);
-      return { body: { kept: done.kept.map(showSheetReading), readings: seen, faults: [] } };
+      return { body: answer(lookView, { kept: done.kept.map(showSheetReading), readings, faults: [] }) };
     },
   });
 }
@@ -60,7 +71,7 @@ export function sheetApi(app: FastifyInstance, deps: Deps): void {
     query: z.strictObject({ order: z.enum(['firing', 'bank']).default('firing') }),
     answer: sheetView,
     read: async (tx, { principal, params, query }) =>
-      showSheet(await sheetOf(tx, principal, params.id, query.order)),
+      showSheet(sheetOf(await readBuildRecord(tx, principal, { buildId: params.id }), query.order)),
   });
   commandRoute(app, deps, {
     operationId: 'keepSheetReadings',
@@ -73,7 +84,9 @@ export function sheetApi(app: FastifyInstance, deps: Deps): void {
     status: 201,
     answer: keptView,
     run: async (tx, { principal, params, body }) => ({
-      body: { kept: (await keepSheetReadings(tx, principal, params.id, body)).map(showSheetReading) },
+      body: answer(keptView, {
+        kept: (await keepSheetReadings(tx, principal, params.id, body)).map(showSheetReading),
+      }),
     }),
   });
   pasteRoute(app, deps);

@@ -2,8 +2,10 @@ import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { correctTipMark, newTipMark } from '../../shared/schemas/tip-mark.ts';
 import { judgedMarks } from '../assessment/tip-marks/judged.ts';
-import { judgedMarksView, showJudgedMarks, showTipMark, tipMarkView } from '../assessment/tip-marks/view.ts';
+import { judgedMarksView, showJudgedMarks } from '../assessment/tip-marks/view.ts';
 import { keepTipMark, replaceTipMark } from '../records/tip-marks/tip-marks.ts';
+import { showTipMark, tipMarkView } from '../records/tip-marks/view.ts';
+import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
 
@@ -20,7 +22,8 @@ export function tipMarksApi(app: FastifyInstance, deps: Deps): void {
     params: idParams,
     query: noParams,
     answer: judgedMarksView,
-    read: async (tx, { principal, params }) => showJudgedMarks(await judgedMarks(tx, principal, params.id)),
+    read: async (tx, { principal, params }) =>
+      showJudgedMarks(judgedMarks(await readBuildRecord(tx, principal, { buildId: params.id }))),
   });
   commandRoute(app, deps, {
     operationId: 'keepTipMark',

@@ -1,11 +1,14 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { InputFaults } from '../../shared/problems/faults.ts';
+import { answer } from '../../shared/schemas/answer.ts';
 import { someWords } from '../../shared/schemas/texts.ts';
 import { showWorking, workingView } from '../records/workings/view.ts';
 import { keepWorking, listWorkings } from '../records/workings/workings.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
+
+const workingsView = z.object({ workings: z.array(workingView) });
 
 const newWorking = z.strictObject({
   computation: someWords('name of the computation, as /api/v1/compute lists it', 60),
@@ -23,10 +26,9 @@ export function workingsApi(app: FastifyInstance, deps: Deps): void {
     url: '/api/v1/builds/:id/workings',
     params: idParams,
     query: noParams,
-    answer: z.object({ workings: z.array(workingView) }),
-    read: async (tx, { principal, params }) => ({
-      workings: (await listWorkings(tx, principal, params.id)).map(showWorking),
-    }),
+    answer: workingsView,
+    read: async (tx, { principal, params }) =>
+      answer(workingsView, { workings: (await listWorkings(tx, principal, params.id)).map(showWorking) }),
   });
   commandRoute(app, deps, {
     operationId: 'keepWorking',

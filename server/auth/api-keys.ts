@@ -47,7 +47,7 @@ function toApiKey(row: Row): ApiKey {
     scopes: row.scopes,
     createdAt: row.created_at.toISOString(),
     expiresAt: row.expires_at.toISOString(),
-    ...(row.revoked_at === null ? {} : { revokedAt: row.revoked_at.toISOString() }),
+    revokedAt: row.revoked_at?.toISOString(),
   };
 }
 

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { answer } from '../../shared/schemas/answer.ts';
 import { someWords } from '../../shared/schemas/texts.ts';
 import type { Tx } from '../database/database.ts';
 import { Failure, notFound } from '../problems/failure.ts';
@@ -29,6 +30,15 @@ export const staffView = z
   .meta({ id: 'Staff' });
 export type StaffMember = z.output<typeof staffView>;
 
+export const showStaff = (person: StaffMember) =>
+  answer(staffView, {
+    id: person.id,
+    name: person.name,
+    email: person.email,
+    roles: person.roles,
+    disabledAt: person.disabledAt,
+  });
+
 /** An administrator does what the desk does; the other roles stand for themselves. */
 const ROLES_OF = { desk: ['desk'], quality: ['quality'], administrator: [...ROLES] } as const;
 
@@ -46,7 +56,7 @@ export async function listStaff(tx: Tx, principal: Principal): Promise<StaffMemb
     name: row.name,
     email: row.email,
     roles: row.roles,
-    ...(row.disabled_at === null ? {} : { disabledAt: row.disabled_at.toISOString() }),
+    disabledAt: row.disabled_at?.toISOString(),
   }));
 }
 

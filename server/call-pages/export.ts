@@ -1,64 +1,20 @@
 import { z } from 'zod';
-import {
-  armView,
-  buildView,
-  callView,
-  eventView,
-  noteView,
-  placementView,
-  readingView,
-  revisionView,
-  setUpView,
-  showArm,
-  showBuild,
-  showCall,
-  showEvent,
-  showNote,
-  showPlacement,
-  showReading,
-  showRevision,
-  showSetUp,
-} from '../api/views.ts';
-import { partReadingView, showPartReading } from '../assessment/identification/view.ts';
-import { lashLineView, showLashLine } from '../assessment/lash/view.ts';
-import { sheetReadingView, showSheetReading } from '../assessment/sheet/view.ts';
-import { showTipMark, tipMarkView } from '../assessment/tip-marks/view.ts';
-import type { Principal } from '../auth/principal.ts';
-import type { Tx } from '../database/database.ts';
-import { eventsAfter } from '../events/build-events.ts';
-import { listAnswers } from '../records/answers/answers.ts';
-import { listArms } from '../records/arms/arms.ts';
-import { listPlacements } from '../records/arms/placements.ts';
-import { getBuild } from '../records/builds/builds.ts';
-import { listRevisions } from '../records/builds/revisions.ts';
-import { callsOfBuild } from '../records/calls/calls.ts';
-import { listLashLines } from '../records/lash-log/lash-log.ts';
-import { listNotes } from '../records/notes/notes.ts';
-import { listPartReadings } from '../records/part-readings/part-readings.ts';
-import { listPhotographs } from '../records/photographs/photographs.ts';
-import { photographAddress, photographView, showPhotograph } from '../records/photographs/view.ts';
-import { listReadings } from '../records/readings/readings.ts';
-import { listSetUps } from '../records/set-ups/set-ups.ts';
-import { listSheetReadings } from '../records/sheet/sheet-readings.ts';
-import { listTipMarks } from '../records/tip-marks/tip-marks.ts';
+import { answer } from '../../shared/schemas/answer.ts';
+import { eventView, showEvent } from '../assessment/event-view.ts';
+import { answerView, showAnswer } from '../records/answers/view.ts';
+import { armView, placementView, showArm, showPlacement } from '../records/arms/view.ts';
+import { buildView, revisionView, showBuild, showRevision } from '../records/builds/view.ts';
+import { callView, showCall } from '../records/calls/view.ts';
+import { lashLineView, showLashLine } from '../records/lash-log/view.ts';
+import { noteView, showNote } from '../records/notes/view.ts';
+import { partReadingView, showPartReading } from '../records/part-readings/view.ts';
+import { exportedPhotographView, showExportedPhotograph } from '../records/photographs/view.ts';
+import { readingView, showReading } from '../records/readings/view.ts';
+import { setUpView, showSetUp } from '../records/set-ups/view.ts';
+import { sheetReadingView, showSheetReading } from '../records/sheet/view.ts';
+import { showTipMark, tipMarkView } from '../records/tip-marks/view.ts';
+import type { BuildRecord } from '../records/whole-build/build-record.ts';
 import { showWorking, workingView } from '../records/workings/view.ts';
-import { listWorkings } from '../records/workings/workings.ts';
-
-const answerView = z.object({
-  id: z.uuid(),
-  question: z.string(),
-  answer: z.string(),
-  code: z.string(),
-  found: z.boolean().optional(),
-  setUpId: z.uuid().optional(),
-  seq: z.int(),
-  by: z.string(),
-  at: z.iso.datetime(),
-});
-
-const exportedPhotograph = photographView
-  .extend({ address: z.string().meta({ description: 'where this API gives the picture as JPEG' }) })
-  .meta({ id: 'ExportedPhotograph' });
 
 const told = <Schema extends z.ZodType>(schema: Schema, description: string) =>
   z.array(schema).meta({ description });
@@ -83,42 +39,34 @@ export const exportView = z
       'lash of each valve by day: hot or cold, found or set, whether the nut had moved',
     ),
     workings: told(workingView, 'computations kept with the build, with what went in'),
-    photographs: told(exportedPhotograph, 'what each shows and proves; the picture is at its address'),
+    photographs: told(exportedPhotographView, 'what each shows and proves; the picture is at its address'),
     answers: told(answerView, 'what was answered when the readings raised a question'),
     notes: told(noteView, 'notes, advice with what it rests on, and promises with owner, date and done'),
     events: told(eventView, 'the record line by line, the figures kept of a ratio’s consequences among it'),
   })
   .meta({ id: 'BuildExport' });
 
-export async function exportBuild(tx: Tx, principal: Principal, buildId: string, now: Date) {
-  const build = await getBuild(tx, principal, buildId);
-  const answers = await listAnswers(tx, principal, buildId);
-  return {
+/** What an export reads of a build: more lines than any page shows. */
+export const FOR_EXPORT = { mostEvents: 100_000 } as const;
+
+export const exportBuild = (record: BuildRecord, now: Date) =>
+  answer(exportView, {
     format: 'benchcall-build-1',
     exportedAt: now.toISOString(),
-    build: showBuild(build),
-    calls: (await callsOfBuild(tx, principal, buildId)).map(showCall),
-    revisions: (await listRevisions(tx, principal, buildId)).map(showRevision),
-    arms: (await listArms(tx, principal, buildId)).map(showArm),
-    placements: (await listPlacements(tx, principal, buildId)).map(showPlacement),
-    setUps: (await listSetUps(tx, principal, buildId)).map(showSetUp),
-    readings: (await listReadings(tx, principal, buildId)).map(showReading),
-    sheetReadings: (await listSheetReadings(tx, principal, buildId)).map(showSheetReading),
-    partReadings: (await listPartReadings(tx, principal, buildId)).map(showPartReading),
-    tipMarks: (await listTipMarks(tx, principal, buildId)).map(showTipMark),
-    lashLog: (await listLashLines(tx, principal, buildId)).map(showLashLine),
-    workings: (await listWorkings(tx, principal, buildId)).map(showWorking),
-    photographs: (await listPhotographs(tx, principal, buildId)).map((each) => ({
-      ...showPhotograph(each),
-      address: photographAddress(buildId, each.id),
-    })),
-    answers: answers.map(({ setUpId, found, at, ...rest }) => ({
-      ...rest,
-      ...(found === undefined ? {} : { found }),
-      ...(setUpId === undefined ? {} : { setUpId }),
-      at: at.toISOString(),
-    })),
-    notes: (await listNotes(tx, principal, buildId)).map(showNote),
-    events: (await eventsAfter(tx, principal, buildId, 0, 100_000)).map(showEvent),
-  };
-}
+    build: showBuild(record.build),
+    calls: record.calls.map(showCall),
+    revisions: record.revisions.map(showRevision),
+    arms: record.arms.map(showArm),
+    placements: record.placements.map(showPlacement),
+    setUps: record.setUps.map(showSetUp),
+    readings: record.readings.map(showReading),
+    sheetReadings: record.sheetReadings.map(showSheetReading),
+    partReadings: record.partReadings.map(showPartReading),
+    tipMarks: record.tipMarks.map(showTipMark),
+    lashLog: record.lashLines.map(showLashLine),
+    workings: record.workings.map(showWorking),
+    photographs: record.photographs.map((each) => showExportedPhotograph(each, record.build.id)),
+    answers: record.answers.map(showAnswer),
+    notes: record.notes.map(showNote),
+    events: record.events.map(showEvent),
+  });

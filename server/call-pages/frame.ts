@@ -1,11 +1,14 @@
 import type { CallContext } from '../call/context.ts';
 import type { Need, OpenStep, Step, StepSource } from '../call/step.ts';
+import type { Tells } from '../call/tell-events.ts';
 
 /** The steps of a call, as the frame around them sees them: alike, and by name. */
 export interface CallFrame {
   readonly steps: readonly Step[];
   /** Names of steps in the order in which what the answer waits for is asked. */
   readonly asked: readonly string[];
+  /** What the tape says of each event, by its name. */
+  readonly told: Tells;
 }
 
 export const stepNamed = ({ steps }: CallFrame, name: string): Step | undefined =>
@@ -53,13 +56,8 @@ export function lacksOf({ steps }: CallFrame, context: CallContext): Lack[] {
 }
 
 /** Every step with what it loads, for the sheets that tell a call from beginning to end. */
-export async function openSteps(
-  { steps }: CallFrame,
-  source: StepSource,
-): Promise<ReadonlyMap<string, OpenStep>> {
-  const open = new Map<string, OpenStep>();
-  for (const step of steps) open.set(step.name, await step.open(source));
-  return open;
+export function openSteps({ steps }: CallFrame, source: StepSource): ReadonlyMap<string, OpenStep> {
+  return new Map(steps.map((step) => [step.name, step.open(source)]));
 }
 
 /** Pages beside the steps stand at one of the two ends: stopping at the first, what is said and shared at the last. */

@@ -1,13 +1,15 @@
 import type { HoldData } from '../../views/parts/hold.examples.ts';
 import type { CallContext } from '../call/context.ts';
 import type { PageForm } from '../call/forms.ts';
+import { isEvent } from '../events/read-events.ts';
+import { TRIAGE_EVENTS } from '../records/calls/events.ts';
 import { momentText } from '../web/dates.ts';
 import { textField } from '../web/forms/fields.ts';
 
 /** The banner while nobody may turn the engine. */
 export function holdOf(context: CallContext): HoldData | undefined {
   if (!context.call.held) return undefined;
-  const set = context.events.findLast((event) => event.kind === 'hold-set');
+  const set = context.events.findLast((event) => isEvent(event, TRIAGE_EVENTS['hold-set']));
   const at = set?.at ?? context.call.openedAt;
   return {
     id: 'hold',

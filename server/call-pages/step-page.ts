@@ -78,7 +78,7 @@ export function stepPage(
       links: linksOf(context),
       missing: missingOf(frame, context, at.step),
       step,
-      tape: tapeOf(context),
+      tape: tapeOf(frame, context),
       ...(hold === undefined ? {} : { hold }),
     },
   };

@@ -6,7 +6,7 @@ import type { EntryCorrection } from '../call/step-correction.ts';
 import type { Tx } from '../database/database.ts';
 import { Failure } from '../problems/failure.ts';
 import type { Deps } from '../web/deps.ts';
-import { getPage, type PageRequest, type PageSide, postForm, received } from '../web/page-route.ts';
+import { getPage, type PageRequest, type PageSide, postForm, receive } from '../web/page-route.ts';
 import type { Page } from '../web/pages/render.ts';
 import { type CallFrame, nextStep, stepNamed } from './frame.ts';
 import { stepPage } from './step-page.ts';
@@ -17,8 +17,8 @@ type ShowPage = (tx: Tx, req: PageRequest, rejected?: RejectedForm) => Promise<P
 const pageOf =
   (frame: CallFrame, deps: Deps, step: Step): ShowPage =>
   async (tx, req, rejected) => {
-    const context = await loadContext(tx, req);
-    const open = await step.open({ tx, context, computations: deps.computations });
+    const context = await loadContext(tx, req, { catalogue: step.catalogue ? 'whole' : 'no' });
+    const open = step.open({ context, computations: deps.computations });
     return stepPage(frame, context, { step: step.name }, open.page({ context, req, rejected }), rejected);
   };
 
@@ -27,22 +27,15 @@ const correctionOf =
   (frame: CallFrame, deps: Deps, step: Step, correction: EntryCorrection): ShowPage =>
   async (tx, req, rejected) => {
     const context = await loadContext(tx, req);
-    const source = { tx, context, computations: deps.computations };
-    const { title, body } = await correction.page(source, req.params[correction.param] ?? '', rejected);
+    const source = { context, computations: deps.computations };
+    const { title, body } = correction.page(source, req.params[correction.param] ?? '', rejected);
     return stepPage(frame, context, { step: step.name, title }, body, rejected);
   };
 
 function nextRoute(app: FastifyInstance, deps: Deps, frame: CallFrame, side: PageSide, base: string): void {
   app.get(base, { schema: { hide: true } }, async (request, reply) => {
-    const req = await received(request, reply, deps, side);
-    const to = await deps.db.shopTransaction(
-      req.principal.shopId,
-      async (tx) => {
-        const context = await loadContext(tx, req);
-        return `${context.base}/steps/${nextStep(frame, context).step.name}`;
-      },
-      'read',
-    );
+    const context = await receive(request, reply, deps, side, (tx, req) => loadContext(tx, req), 'read');
+    const to = `${context.base}/steps/${nextStep(frame, context).step.name}`;
     return reply.code(303).header('location', to).header('cache-control', 'no-store').send();
   });
 }

@@ -5,7 +5,8 @@ import { type CallContext, valveName } from '../call/context.ts';
 import { ratioFigure, ratioName } from '../call/ratio-text.ts';
 import type { Reading } from '../records/readings/readings.ts';
 import { momentText } from '../web/dates.ts';
-import { tapeText, VALVE_HERE } from './tape-text.ts';
+import type { CallFrame } from './frame.ts';
+import { tapeText } from './tape-text.ts';
 
 /** A reading on the engine or of a part in the hand. */
 type Kept = Pick<Reading, 'id' | 'seq' | 'replacedBy' | 'reason'>;
@@ -37,22 +38,19 @@ function resultLine(found: SetUpRatio): { after: number; line: TapeLineData } | 
 }
 
 /** The record of the call, line for line, with each set-up's result below what it rests on. */
-export function tapeOf(context: CallContext): TapeData {
+export function tapeOf({ told }: CallFrame, context: CallContext): TapeData {
   const kept: readonly Kept[] = [...context.readings, ...context.partReadings];
   const byId = new Map(kept.map((each) => [each.id, each]));
   const keptAt = new Map(kept.map((each) => [each.seq, each]));
-  const bySeq = new Map(context.readings.map((reading) => [reading.seq, reading]));
   const results = context.ratios.map(resultLine).filter((each) => each !== undefined);
   const valves = new Map(context.setUps.map((setUp) => [setUp.id, valveName(setUp)]));
+  const names = { valveOf: (setUpId: string) => valves.get(setUpId) ?? 'a valve' };
   const done = new Set(context.notes.filter((note) => note.doneAt !== undefined).map((note) => note.seq));
   const lines = context.events.flatMap((event): TapeLineData[] => {
-    const words = tapeText(event);
-    const reading = bySeq.get(event.seq);
-    const valve = valves.get(reading?.setUpId ?? '') ?? 'a valve';
+    const words = tapeText(told, event, names);
     return [
       {
         ...words,
-        text: words.text.replace(VALVE_HERE, valve),
         ...(done.has(event.seq) ? { due: `${words.due ?? ''}; kept` } : {}),
         line: event.seq,
         who: event.by,

@@ -2,20 +2,22 @@ import { type GoalPlan, planOf } from '../../shared/goals.ts';
 import { type SetUpRatio, setUpRatio } from '../assessment/ratio/ratio.ts';
 import type { Principal } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
-import { eventsAfter, type RecordedEvent } from '../events/build-events.ts';
+import type { RecordedEvent } from '../events/build-events.ts';
 import { Failure } from '../problems/failure.ts';
-import { type Answer, listAnswers } from '../records/answers/answers.ts';
-import { type Arm, listArms } from '../records/arms/arms.ts';
-import { listPlacements, nowOnValves, type Placement } from '../records/arms/placements.ts';
-import { type Build, getBuild } from '../records/builds/builds.ts';
-import { listRevisions, type Revision } from '../records/builds/revisions.ts';
-import { type Call, getCall } from '../records/calls/calls.ts';
-import { listNotes, type Note } from '../records/notes/notes.ts';
-import { listPartReadings, type PartReading } from '../records/part-readings/part-readings.ts';
-import { listPhotographs, type Photograph } from '../records/photographs/photographs.ts';
-import { listReadings, type Reading } from '../records/readings/readings.ts';
-import { listSetUps, type SetUp } from '../records/set-ups/set-ups.ts';
-import { listWorkings, type Working } from '../records/workings/workings.ts';
+import type { Answer } from '../records/answers/answers.ts';
+import type { Arm } from '../records/arms/arms.ts';
+import { nowOnValves, type Placement } from '../records/arms/placements.ts';
+import type { Build } from '../records/builds/builds.ts';
+import type { Revision } from '../records/builds/revisions.ts';
+import type { Call } from '../records/calls/calls.ts';
+import type { Note } from '../records/notes/notes.ts';
+import type { PartReading } from '../records/part-readings/part-readings.ts';
+import type { Photograph } from '../records/photographs/photographs.ts';
+import type { Reading } from '../records/readings/readings.ts';
+import type { SetUp } from '../records/set-ups/set-ups.ts';
+import { type BuildRecord, callOf } from '../records/whole-build/build-record.ts';
+import { type RecordWanted, readBuildRecord } from '../records/whole-build/load-build.ts';
+import type { Working } from '../records/workings/workings.ts';
 import type { PageRequest, PageSide } from '../web/page-route.ts';
 
 /** A call with its build as one of the two sides sees it; what every page of a call is made from. */
@@ -24,6 +26,8 @@ export interface CallContext {
   readonly side: PageSide;
   /** Where the pages of this side begin: `/calls/{id}` or `/bench`. */
   readonly base: string;
+  /** Everything of the build, as it stood at one moment. */
+  readonly record: BuildRecord;
   readonly call: Call;
   /** What the goal of the call asks for. */
   readonly plan: GoalPlan;
@@ -47,9 +51,6 @@ export interface CallContext {
   readonly events: readonly RecordedEvent[];
 }
 
-/** The record of one call is read in whole; past this many lines the older ones are in the export. */
-const MOST_EVENTS = 10_000;
-
 /** The call that a page is about: the one in the desk's address, or the one the builder's link is for. */
 export function callIdOf(req: PageRequest): string {
   if (req.side === 'desk') return req.params.callId ?? '';
@@ -60,34 +61,39 @@ export function callIdOf(req: PageRequest): string {
 export const baseOf = (req: PageRequest): string =>
   req.side === 'desk' ? `/calls/${callIdOf(req)}` : '/bench';
 
-export async function loadContext(tx: Tx, req: PageRequest): Promise<CallContext> {
-  const { principal, side } = req;
-  const call = await getCall(tx, principal, callIdOf(req));
-  const { buildId } = call;
-  const placements = await listPlacements(tx, principal, buildId);
-  const setUps = await listSetUps(tx, principal, buildId);
-  const ratios = [];
-  for (const setUp of setUps) ratios.push(await setUpRatio(tx, principal, buildId, setUp.id));
+/** Reads the call's build in whole, as all that its page reads: nothing more can be asked in this transaction. */
+export async function loadContext(
+  tx: Tx,
+  req: PageRequest,
+  wanted: Pick<RecordWanted, 'catalogue'> = {},
+): Promise<CallContext> {
+  const callId = callIdOf(req);
+  return contextOf(req, callId, await readBuildRecord(tx, req.principal, { callId }, wanted));
+}
+
+function contextOf(req: PageRequest, callId: string, record: BuildRecord): CallContext {
+  const call = callOf(record, callId);
   return {
-    principal,
-    side,
+    principal: req.principal,
+    side: req.side,
     base: baseOf(req),
+    record,
     call,
     plan: planOf(call.goal),
-    build: await getBuild(tx, principal, buildId),
-    revisions: await listRevisions(tx, principal, buildId),
-    arms: await listArms(tx, principal, buildId),
-    placements,
-    now: nowOnValves(placements),
-    partReadings: await listPartReadings(tx, principal, buildId),
-    setUps,
-    readings: await listReadings(tx, principal, buildId),
-    ratios,
-    answers: await listAnswers(tx, principal, buildId),
-    notes: await listNotes(tx, principal, buildId),
-    workings: await listWorkings(tx, principal, buildId),
-    photographs: await listPhotographs(tx, principal, buildId),
-    events: await eventsAfter(tx, principal, buildId, 0, MOST_EVENTS),
+    build: record.build,
+    revisions: record.revisions,
+    arms: record.arms,
+    placements: record.placements,
+    now: nowOnValves(record.placements),
+    partReadings: record.partReadings,
+    setUps: record.setUps,
+    readings: record.readings,
+    ratios: record.setUps.map(({ id }) => setUpRatio(record, id)),
+    answers: record.answers,
+    notes: record.notes,
+    workings: record.workings,
+    photographs: record.photographs,
+    events: record.events,
   };
 }
 

@@ -1,3 +1,6 @@
+import type { EventDefinition } from '../events/define-events.ts';
+import { eventsOf, happened } from '../events/read-events.ts';
+import { WORKING_EVENTS } from '../records/workings/events.ts';
 import type { CallContext } from './context.ts';
 import type { Need } from './step.ts';
 
@@ -11,11 +14,8 @@ export const mustFor = (context: CallContext, step: string) =>
   context.plan.waitsFor.includes(step) ? must : also;
 
 /** Whether a computation was kept with the build. */
-export const hasWorking = (context: CallContext, computation: string): boolean =>
-  context.events.some(
-    (event) => event.kind === 'working-kept' && Reflect.get(event.data, 'computation') === computation,
-  );
+export const hasWorking = ({ events }: CallContext, computation: string): boolean =>
+  eventsOf(events, WORKING_EVENTS['working-kept']).some(({ data }) => data.computation === computation);
 
-/** Whether the log has an event of a kind. */
-export const hasEvent = ({ events }: CallContext, kind: string): boolean =>
-  events.some((event) => event.kind === kind);
+/** Whether such an event is in the log. */
+export const hasEvent = ({ events }: CallContext, event: EventDefinition): boolean => happened(events, event);

@@ -1,4 +1,4 @@
-import { READING_KINDS, sentence } from '../../shared/schemas/words.ts';
+import { READING_KINDS } from '../../shared/schemas/words.ts';
 import type { Reading } from '../records/readings/readings.ts';
 
 /** `Valve lift, pass 2`; a number somebody uses has no pass. */
@@ -8,5 +8,5 @@ export function readingWords({
   atLobeLift,
 }: Pick<Reading, 'kind' | 'pass' | 'atLobeLift'>): string {
   const at = atLobeLift === undefined ? '' : `, at ${atLobeLift.readAs} of lobe lift`;
-  return `${sentence(READING_KINDS, kind)}${at}${kind.startsWith('stated-') ? '' : `, pass ${pass}`}`;
+  return `${READING_KINDS[kind]}${at}${kind.startsWith('stated-') ? '' : `, pass ${pass}`}`;
 }

@@ -21,7 +21,7 @@ export interface EntryCorrection {
     source: StepSource,
     id: string,
     rejected: RejectedForm | undefined,
-  ): Promise<{ readonly title: string; readonly body: StepBody }>;
+  ): { readonly title: string; readonly body: StepBody };
   post(tx: Tx, req: PageRequest): Promise<FormAnswer>;
 }
 
@@ -40,9 +40,7 @@ export function entryCorrection<Schema extends z.ZodObject, Entry>(of: {
     source: StepSource,
     id: string,
     rejected: RejectedForm | undefined,
-  ):
-    | { readonly title: string; readonly body: StepBody }
-    | Promise<{ readonly title: string; readonly body: StepBody }>;
+  ): { readonly title: string; readonly body: StepBody };
   replace(
     input: z.output<Schema>,
     entry: Entry,
@@ -54,7 +52,7 @@ export function entryCorrection<Schema extends z.ZodObject, Entry>(of: {
     path: of.path,
     param: of.param,
     ...(of.action === undefined ? {} : { action: of.action }),
-    page: async (source, id, rejected) => of.page(source, id, rejected),
+    page: (source, id, rejected) => of.page(source, id, rejected),
     async post(tx, req) {
       const id = req.params[of.param] ?? '';
       const call = await getCall(tx, req.principal, callIdOf(req));

@@ -1,5 +1,4 @@
 import type { Registered } from '../compute/registry.ts';
-import type { Tx } from '../database/database.ts';
 import type { PageRequest } from '../web/page-route.ts';
 import type { CallContext } from './context.ts';
 import type { RejectedForm, StepBody } from './forms.ts';
@@ -7,6 +6,7 @@ import type { ReportPart } from './report-parts.ts';
 import type { EntryCorrection } from './step-correction.ts';
 import type { StepForm } from './step-form.ts';
 import type { TakeoverItem } from './takeover-items.ts';
+import type { Tells } from './tell-events.ts';
 import type { WorksheetRows } from './worksheet-rows.ts';
 
 /** What a person is told and asked at a step. */
@@ -28,9 +28,8 @@ export interface Need {
   readonly must: boolean;
 }
 
-/** What a step loads from: one read-only transaction, the call's context, the computations. */
+/** What a step is made from: the call's context, which has the whole record of the build, and the computations. */
 export interface StepSource {
-  readonly tx: Tx;
   readonly context: CallContext;
   readonly computations: ReadonlyMap<string, Registered>;
 }
@@ -59,18 +58,22 @@ export interface StepPageInput {
 }
 
 /** A step of a call: everything that it shows, asks, keeps and prints, declared once. */
-export interface StepDefinition<Name extends string, Loaded> {
+export interface StepDefinition<Name extends string, Loaded, Told extends Tells> {
   readonly name: Name;
   /** The key that opens it at the desk. */
   readonly key: string;
   readonly words: StepWords;
-  /** What its page, report and takeover card are made from; read once. */
-  load(source: StepSource): Loaded | Promise<Loaded>;
+  /** The shop's catalogue is read along with the record for it. */
+  readonly catalogue?: boolean;
+  /** What its page, report and takeover card are made from; calculated once. */
+  load(source: StepSource): Loaded;
   needs(context: CallContext): readonly Need[];
   page(loaded: Loaded, input: StepPageInput): StepBody;
   readonly forms: readonly StepForm[];
   /** How an entry that this step keeps is put right. */
   readonly corrections: readonly EntryCorrection[];
+  /** What the tape says of the events that it leaves. */
+  readonly told: Told;
   /** What it has found, and what follows, in sentences that can be read aloud. */
   findings(loaded: Loaded, context: CallContext): StepFindings;
   /** What goes with its figures wherever they are printed. */
@@ -83,15 +86,17 @@ export interface StepDefinition<Name extends string, Loaded> {
 }
 
 /** A step with what it loads from kept inside: the frame of a call handles every step alike. */
-export interface Step<Name extends string = string> {
+export interface Step<Name extends string = string, Told extends Tells = Tells> {
   readonly name: Name;
   readonly key: string;
   readonly words: StepWords;
+  readonly catalogue: boolean;
   readonly forms: readonly StepForm[];
   readonly corrections: readonly EntryCorrection[];
+  readonly told: Told;
   needs(context: CallContext): readonly Need[];
   worksheet(context: CallContext): WorksheetRows;
-  open(source: StepSource): Promise<OpenStep>;
+  open(source: StepSource): OpenStep;
 }
 
 export interface OpenStep {
@@ -103,20 +108,22 @@ export interface OpenStep {
 }
 
 /** Declares a step. A part left out does not compile. */
-export function defineStep<const Name extends string, Loaded>(
-  definition: StepDefinition<Name, Loaded>,
-): Step<Name> {
-  const { name, key, words, forms, corrections } = definition;
+export function defineStep<const Name extends string, Loaded, Told extends Tells>(
+  definition: StepDefinition<Name, Loaded, Told>,
+): Step<Name, Told> {
+  const { name, key, words, catalogue = false, forms, corrections, told } = definition;
   return {
     name,
     key,
     words,
+    catalogue,
     forms,
     corrections,
+    told,
     needs: (context) => definition.needs(context),
     worksheet: (context) => definition.worksheet(context),
-    async open(source) {
-      const loaded = await definition.load(source);
+    open(source) {
+      const loaded = definition.load(source);
       return {
         page: (input) => definition.page(loaded, input),
         findings: () => definition.findings(loaded, source.context),

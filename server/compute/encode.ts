@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { ANSWER_UNITS, UNITS, type UnitSystem } from '../../shared/quantities/units.ts';
+import type { ReadonlyDeep, Sent } from '../../shared/schemas/answer.ts';
 import { outputDimension, outputEvent } from '../../shared/schemas/field-info.ts';
 
 type Encoder = (value: unknown, system: UnitSystem) => unknown;
@@ -61,4 +62,22 @@ export function encoderFor(schema: z.core.$ZodType): Encoder {
   const plain = [z.ZodString, z.ZodStringFormat, z.ZodEnum, z.ZodBoolean];
   if (plain.some((kind) => schema instanceof kind)) return (value) => value;
   throw new Error(`an output of type ${schema._zod.def.type} has no encoder`);
+}
+
+const encoders = new WeakMap<z.core.$ZodType, Encoder>();
+
+/**
+ * The part of an answer that was computed: quantities leave in the units of `system`. Inside and outside such a
+ * part has one schema but two forms; its type says which, so that `answer` can't be given the numbers in SI for it.
+ */
+export function encoded<S extends z.ZodType>(
+  schema: S,
+  value: ReadonlyDeep<z.output<S>>,
+  system: UnitSystem,
+): Sent<z.output<S>>;
+export function encoded(schema: z.ZodType, value: unknown, system: UnitSystem): unknown {
+  const known = encoders.get(schema);
+  const encode = known ?? encoderFor(schema);
+  if (known === undefined) encoders.set(schema, encode);
+  return encode(value, system);
 }

@@ -2,7 +2,8 @@ import { Kysely, sql } from 'kysely';
 import pg from 'pg';
 import { ServiceBusy } from '../problems/failure.ts';
 import { busyWhenUnreachable, codeOf } from './busy.ts';
-import { BEGIN_READING, lendingDialect } from './driver.ts';
+import { lendingDialect } from './driver.ts';
+import { isCommitted } from './read-together.ts';
 import { closing, type FixedQuery, lookUp, shopTransaction, type Tx, textOf } from './statements.ts';
 import type { Tables } from './tables.ts';
 
@@ -12,8 +13,13 @@ const TRY_AGAIN = new Set(['40001', '40P01']);
 /** After the first try. */
 const RETRIES = 3;
 
-/** Whether a transaction may write; one that only reads asks the server nothing twice. */
+/** Whether a transaction may write; all that one reads which may not is of one and the same moment. */
 export type Access = 'read' | 'write';
+
+const BEGIN: Readonly<Record<Access, string>> = {
+  read: 'begin isolation level repeatable read, read only',
+  write: 'begin',
+};
 
 export interface Database {
   /** One transaction in which only the rows of `shopId` exist. */
@@ -66,13 +72,12 @@ export function openDatabase(
     work: (tx: Tx, rows: Row[]) => Promise<T>,
     access: Access = 'write',
   ): Promise<T> {
-    const begin = access === 'read' ? BEGIN_READING : 'begin';
     for (let retries = 0; ; retries += 1) {
       try {
         return await db.transaction().execute(async (tx) => {
-          const { rows } = await sql.raw<Row>(`${begin}; ${opening}`).execute(tx);
+          const { rows } = await sql.raw<Row>(`${BEGIN[access]}; ${opening}`).execute(tx);
           const answer = await work(tx, rows);
-          await sql.raw(closing(tx)).execute(tx);
+          if (!isCommitted(tx)) await sql.raw(closing(tx)).execute(tx);
           return answer;
         });
       } catch (error) {

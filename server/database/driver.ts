@@ -10,16 +10,16 @@ import {
   type QueryResult,
 } from 'kysely';
 import type pg from 'pg';
+import { namesOf } from './read-together.ts';
 
 const CHANGING = new Set(['INSERT', 'UPDATE', 'DELETE', 'MERGE']);
 const ROLLBACK = 'rollback';
-/** The server itself then refuses to write. */
-export const BEGIN_READING = 'begin read only';
+const COMMITTED = 'COMMIT';
 
 class LentConnection implements DatabaseConnection {
   readonly #client: pg.PoolClient;
-  /** What was read so far in a transaction that only reads. */
-  #read: Map<string, pg.QueryResult> | undefined;
+  /** The transaction it was lent for is committed: nothing may be asked outside one, where no shop is set. */
+  #over = false;
   broken = false;
 
   constructor(client: pg.PoolClient) {
@@ -27,7 +27,11 @@ class LentConnection implements DatabaseConnection {
   }
 
   async executeQuery<R>(query: CompiledQuery): Promise<QueryResult<R>> {
-    const told = await this.#once(query);
+    if (this.#over) throw new Error('this transaction has made its last read');
+    const answers = await this.#ask(query);
+    const names = namesOf(query);
+    if (names !== undefined) return { rows: byName(names, answers) };
+    const told = answers.findLast((each) => each.fields.length > 0) ?? answers.at(-1);
     if (told === undefined) return { rows: [] };
     return {
       rows: told.rows,
@@ -35,25 +39,22 @@ class LentConnection implements DatabaseConnection {
     };
   }
 
-  /** The parts of a page each ask for what they need; where nothing can have changed, a question is asked once. */
-  async #once(query: CompiledQuery): Promise<pg.QueryResult | undefined> {
-    if (query.sql.startsWith(BEGIN_READING)) this.#read = new Map();
-    if (this.#read === undefined || !query.sql.startsWith('select ')) return this.#ask(query);
-    const question = JSON.stringify([query.sql, query.parameters]);
-    const known = this.#read.get(question) ?? (await this.#ask(query));
-    if (known !== undefined) this.#read.set(question, known);
-    return known;
-  }
-
-  /** Several statements in one text answer with the rows of the last that had any to give. */
-  async #ask(query: CompiledQuery): Promise<pg.QueryResult | undefined> {
+  /** One answer for each statement of the text. */
+  async #ask(query: CompiledQuery): Promise<readonly pg.QueryResult[]> {
     const answered = await this.#client.query(query.sql, [...query.parameters]);
-    const several: readonly pg.QueryResult[] = Array.isArray(answered) ? answered : [answered];
-    if (several.at(-1)?.command === 'ROLLBACK' && query.sql !== ROLLBACK) {
+    const answers: readonly pg.QueryResult[] = Array.isArray(answered) ? answered : [answered];
+    const last = answers.at(-1)?.command;
+    if (last === 'ROLLBACK' && query.sql !== ROLLBACK) {
       // PostgreSQL answers so to a commit after an error that somebody caught.
       throw new Error('the transaction was rolled back instead of committed');
     }
-    return several.findLast((each) => each.fields.length > 0) ?? several.at(-1);
+    this.#over = last === COMMITTED;
+    return answers;
+  }
+
+  /** Ends what is still under way; after a commit there is nothing left to undo. */
+  async rollback(): Promise<void> {
+    if (!this.#over) await this.executeQuery(CompiledQuery.raw(ROLLBACK));
   }
 
   streamQuery(): never {
@@ -63,6 +64,13 @@ class LentConnection implements DatabaseConnection {
   release(): void {
     this.#client.release(this.broken);
   }
+}
+
+/** One row that has the rows of each statement under its name. */
+function byName(names: readonly string[], answers: readonly pg.QueryResult[]): pg.QueryResult['rows'] {
+  const told = answers.filter(({ fields }) => fields.length > 0);
+  if (told.length !== names.length) throw new Error(`${names.length} statements gave ${told.length} answers`);
+  return [Object.fromEntries(names.map((name, index) => [name, told[index]?.rows]))];
 }
 
 /**
@@ -88,7 +96,7 @@ class LendingDriver implements Driver {
 
   async rollbackTransaction(connection: LentConnection): Promise<void> {
     try {
-      await connection.executeQuery(CompiledQuery.raw(ROLLBACK));
+      await connection.rollback();
     } catch (error) {
       connection.broken = true;
       throw error;

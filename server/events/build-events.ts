@@ -1,5 +1,7 @@
+import type { Selectable } from 'kysely';
 import type { Principal } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
+import type { EventTable } from '../database/tables/record.ts';
 import { rowsOfBuild } from './rows-of-build.ts';
 
 /** One line of a build's record. */
@@ -11,6 +13,15 @@ export interface RecordedEvent {
   readonly byKind: string;
   readonly at: Date;
 }
+
+export const toEvent = (row: Selectable<EventTable>): RecordedEvent => ({
+  seq: row.seq,
+  kind: row.kind,
+  data: row.data,
+  by: row.by_name,
+  byKind: row.by_kind,
+  at: row.created_at,
+});
 
 /** The events of a build after `after`, oldest first; the caller asks again from the last sequence it got. */
 export async function eventsAfter(
@@ -26,12 +37,9 @@ export async function eventsAfter(
     buildId,
     tx.selectFrom('event').selectAll().where('seq', '>', after).orderBy('seq').limit(limit),
   );
-  return rows.map((row) => ({
-    seq: row.seq,
-    kind: row.kind,
-    data: row.data,
-    by: row.by_name,
-    byKind: row.by_kind,
-    at: row.created_at,
-  }));
+  return rows.map(toEvent);
 }
+
+/** The newest events of a build, newest first, as many as `most`. */
+export const selectNewestEvents = (tx: Tx, most: number) =>
+  tx.selectFrom('event').selectAll().orderBy('seq', 'desc').limit(most);

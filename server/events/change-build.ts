@@ -1,10 +1,18 @@
+import type { z } from 'zod';
 import { author, type Principal, requireBuild } from '../auth/principal.ts';
 import type { Database, Tx } from '../database/database.ts';
 import { notifyAtCommit } from '../database/statements.ts';
 import { notFound } from '../problems/failure.ts';
+import type { EventDefinition } from './define-events.ts';
 
 /** The channel that tells other processes that a build has a new event. A hint only: the truth is read by sequence. */
 export const EVENT_CHANNEL = 'benchcall_event';
+
+/** Takes an event for the record, written when the work is done; answers its sequence number in the build. */
+export type Emit = <Data extends z.ZodObject>(
+  event: EventDefinition<string, Data>,
+  data: NoInfer<z.output<Data>>,
+) => Promise<number>;
 
 /** One command on one build: its transaction, the locked build, and the events it leaves. */
 export interface Command {
@@ -16,8 +24,7 @@ export interface Command {
     readonly revision: number;
     readonly version: number;
   };
-  /** Takes an event for the record, written when the work is done; answers its sequence number in the build. */
-  emit(kind: string, data: object): Promise<number>;
+  readonly emit: Emit;
 }
 
 interface Line {
@@ -77,9 +84,9 @@ export async function changeBuild<T>(
     tx,
     principal,
     build: { id: row.id, label: row.label, revision: row.revision, version: row.last_seq },
-    async emit(kind, data) {
+    emit: async ({ name }, data) => {
       const seq = row.last_seq + lines.length + 1;
-      lines.push({ seq, kind, data });
+      lines.push({ seq, kind: name, data });
       return seq;
     },
   });

@@ -1,10 +1,12 @@
+import type { CompiledQuery, Expression } from 'kysely';
 import { type Principal, requireBuild } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
 import { notFound } from '../problems/failure.ts';
 
 /** As much of a query as the rows of one build are found by; the query of every table of a build is one. */
-interface BuildQuery<Row> {
-  where(column: 'shop_id' | 'build_id', operator: '=', value: string): BuildQuery<Row>;
+export interface BuildQuery<Row> {
+  where(column: 'shop_id' | 'build_id', operator: '=', value: string | Expression<string>): BuildQuery<Row>;
+  compile(): CompiledQuery<Row>;
   execute(): Promise<Row[]>;
 }
 interface RowQuery<Row> {

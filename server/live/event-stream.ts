@@ -1,9 +1,12 @@
 import type { FastifyReply } from 'fastify';
+import type { Sendable } from '../../shared/schemas/answer.ts';
+import type { AnswerCheck } from '../web/check-answers.ts';
+import { LIVE_EVENTS, type LiveEvents } from './live-events.ts';
 
 /** An answer that stays open and carries server-sent events (WHATWG HTML, section 9.2). */
 export interface EventStream {
   /** `id` is what a client sends back as Last-Event-ID after a lost connection. */
-  event(name: string, data: object, id?: number): void;
+  event<Name extends keyof LiveEvents>(name: Name, data: Sendable<LiveEvents[Name]>, id?: number): void;
   /** A comment keeps a quiet line open past proxies that end it; answers whether the client still reads. */
   comment(text: string): boolean;
   /** Whether the client is so far behind that more would only pile up here; `onRoom` tells when it has read. */
@@ -19,7 +22,7 @@ export interface EventStream {
 const RETRY_MS = 1_000;
 
 /** Takes the answer out of the framework's hands and begins the stream. */
-export function openEventStream(reply: FastifyReply): EventStream {
+export function openEventStream(reply: FastifyReply, check?: AnswerCheck): EventStream {
   const { raw } = reply;
   reply.hijack();
   raw.on('error', () => raw.destroy());
@@ -43,7 +46,9 @@ export function openEventStream(reply: FastifyReply): EventStream {
   return {
     event(name, data, id) {
       const line = id === undefined ? '' : `id: ${id}\n`;
-      write(`${line}event: ${name}\ndata: ${JSON.stringify(data)}\n\n`);
+      const json = JSON.stringify(data);
+      check?.(`live ${name}`, LIVE_EVENTS[name], json);
+      write(`${line}event: ${name}\ndata: ${json}\n\n`);
     },
     comment(text) {
       const reads = !raw.writableNeedDrain;

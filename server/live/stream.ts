@@ -1,9 +1,13 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import { showEvent } from '../api/views.ts';
+import { answer } from '../../shared/schemas/answer.ts';
+import { showEvent } from '../assessment/event-view.ts';
 import type { Principal } from '../auth/principal.ts';
 import { eventsAfter } from '../events/build-events.ts';
+import { happened } from '../events/read-events.ts';
+import { SHARE_LINK_EVENTS } from '../records/share-links/events.ts';
 import type { Deps } from '../web/deps.ts';
 import { type EventStream, openEventStream } from './event-stream.ts';
+import { presentView } from './live-events.ts';
 import { oneAtATime } from './one-at-a-time.ts';
 import { arrive, leave, type Present, RENEW_MS, whoIsHere } from './presence.ts';
 
@@ -35,7 +39,7 @@ function presenceTeller(out: EventStream, ownId: string): (people: readonly Pres
   return (people) => {
     const others = people
       .filter((each) => each.id !== ownId)
-      .map(({ who, kind, step }) => ({ who, kind, step }));
+      .map(({ who, kind, step }) => answer(presentView, { who, kind, step }));
     const now = JSON.stringify(others);
     if (now === told) return;
     told = now;
@@ -63,7 +67,7 @@ export async function stream(
     await eventsAfter(tx, principal, buildId, seen, 1);
     await arrive(tx, principal, buildId, id, step);
   });
-  const out = openEventStream(reply);
+  const out = openEventStream(reply, deps.checkAnswer);
   const tell = presenceTeller(out, id);
 
   const wake = oneAtATime(
@@ -75,7 +79,7 @@ export async function stream(
         people: await whoIsHere(tx, principal, buildId),
       }));
       // A revoked link ends its streams at once, not at the next beat.
-      const revoked = principal.kind === 'builder' && events.some((event) => event.kind === 'link-revoked');
+      const revoked = principal.kind === 'builder' && happened(events, SHARE_LINK_EVENTS['link-revoked']);
       if (revoked && (await still()) === undefined) end();
       if (ended) return 'rest';
       for (const event of events) out.event('entry', showEvent(event), event.seq);

@@ -1,5 +1,8 @@
 import { GOAL_PLANS, type Goal, type GoalPlan } from '../../shared/goals.ts';
+import type { EventName } from '../assessment/all-events.ts';
 import type { ReportPartName } from '../call/report-parts.ts';
+import { CALL_TOLD } from '../call/tape-text.ts';
+import type { Tell } from '../call/tell-events.ts';
 import { adjusterStep } from './adjuster/step.ts';
 import { buildStep } from './build/step.ts';
 import { camStep } from './cam/step.ts';
@@ -30,6 +33,20 @@ export const STEPS = [
 ] as const;
 
 export type StepName = (typeof STEPS)[number]['name'];
+
+/** The line of every event on the tape: one that no step tells does not compile. */
+export const TOLD: Readonly<Record<EventName, Tell>> = {
+  ...CALL_TOLD,
+  ...triageStep.told,
+  ...partsStep.told,
+  ...identifyStep.told,
+  ...ratioStep.told,
+  ...sheetStep.told,
+  ...consequencesStep.told,
+  ...geometryStep.told,
+  ...adjusterStep.told,
+  ...notesStep.told,
+};
 
 /** The plans of all goals, as far as they name steps and parts of the report. */
 export const PLANS: Readonly<Record<Goal, GoalPlan<StepName, ReportPartName>>> = GOAL_PLANS;

@@ -1,11 +1,12 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest, HTTPMethods } from 'fastify';
 import { z } from 'zod';
+import type { Sendable, Sent } from '../../shared/schemas/answer.ts';
 import type { Principal } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
 import { problemResponses } from './api-schemas.ts';
 import type { Deps } from './deps.ts';
 import { asApiPrincipal } from './principals.ts';
-import { idempotencyKey, type Outcome, runOnce } from './run-once.ts';
+import { idempotencyKey, runOnce } from './run-once.ts';
 import { checked, checkedParams } from './validate.ts';
 
 interface Described {
@@ -20,6 +21,15 @@ interface Given<Params, Query, Body> {
   readonly query: Query;
   readonly body: Body;
   readonly request: FastifyRequest;
+}
+
+/** What a command answers. */
+interface Done<A extends z.ZodObject> {
+  readonly body: Sent<z.output<A>>;
+  /** Fields of the first answer alone, by which a secret is told; the body has them undefined. */
+  readonly once?: { readonly [K in keyof A['shape']]?: Sendable<A['shape'][K]> };
+  readonly location?: string;
+  readonly etag?: string;
 }
 
 const nothing = z.strictObject({});
@@ -44,7 +54,11 @@ export function readRoute<P extends z.ZodType, Q extends z.ZodType, A extends z.
     readonly params: P;
     readonly query: Q;
     readonly answer: A;
-    read(tx: Tx, req: Given<z.output<P>, z.output<Q>, undefined>, reply: FastifyReply): Promise<unknown>;
+    read(
+      tx: Tx,
+      req: Given<z.output<P>, z.output<Q>, undefined>,
+      reply: FastifyReply,
+    ): Promise<Sent<z.output<A>>>;
   },
 ): void {
   const { query } = route;
@@ -74,7 +88,7 @@ export function readRoute<P extends z.ZodType, Q extends z.ZodType, A extends z.
 }
 
 /** A JSON route that changes something: one transaction with its event, replayed for a known key. */
-export function commandRoute<P extends z.ZodType, B extends z.ZodType, A extends z.ZodType>(
+export function commandRoute<P extends z.ZodType, B extends z.ZodType, A extends z.ZodObject>(
   app: FastifyInstance,
   deps: Deps,
   route: Described & {
@@ -84,7 +98,7 @@ export function commandRoute<P extends z.ZodType, B extends z.ZodType, A extends
     readonly body: B;
     readonly status: 200 | 201;
     readonly answer: A;
-    run(tx: Tx, req: Given<z.output<P>, undefined, z.output<B>>): Promise<Omit<Outcome, 'status'>>;
+    run(tx: Tx, req: Given<z.output<P>, undefined, z.output<B>>): Promise<Done<A>>;
   },
 ): void {
   const { body } = route;

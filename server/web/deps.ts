@@ -4,6 +4,7 @@ import type { Registered } from '../compute/registry.ts';
 import type { Config } from '../config/config.ts';
 import type { Database } from '../database/database.ts';
 import type { Hub } from '../events/hub.ts';
+import type { AnswerCheck } from './check-answers.ts';
 import type { Assets } from './pages/assets.ts';
 
 /** What the app is built from; the process and the tests make one each. */
@@ -21,5 +22,7 @@ export interface Deps {
   readonly newestMigration: string;
   /** Set while the process is ending: it is then no longer ready. */
   readonly lifecycle: { draining: boolean };
+  /** Set by tests, which hold every JSON answer to its schema; in production reading each again would cost too much. */
+  readonly checkAnswer?: AnswerCheck;
   now(): Date;
 }

@@ -1,10 +1,20 @@
 import type { FastifyInstance } from 'fastify';
+import { z } from 'zod';
 import type { Deps } from './deps.ts';
+
+const live = z.object({ status: z.literal('live') });
+const ready = z.object({ status: z.literal('ready'), schema: z.string() });
+const notReady = z.object({
+  status: z.enum(['draining', 'schema-differs', 'no-database']),
+  schema: z.string().optional(),
+  expected: z.string().optional(),
+});
 
 /** Live says that the process answers; ready asks the database and compares its schema with ours. */
 export function healthRoutes(app: FastifyInstance, deps: Deps): void {
-  app.get('/health/live', { schema: { hide: true } }, () => ({ status: 'live' }));
-  app.get('/health/ready', { schema: { hide: true } }, async (_request, reply) => {
+  app.get('/health/live', { schema: { hide: true, response: { 200: live } } }, () => ({ status: 'live' }));
+  const responses = { 200: ready, 503: notReady };
+  app.get('/health/ready', { schema: { hide: true, response: responses } }, async (_request, reply) => {
     if (deps.lifecycle.draining) return reply.code(503).send({ status: 'draining' });
     try {
       const schema = await deps.db.newestMigration();

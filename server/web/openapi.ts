@@ -24,13 +24,14 @@ function withSharedRefs(value: unknown): unknown {
   );
 }
 
+/** A schema as the document has it, its references still in itself. */
+export function jsonSchemaOf(schema: z.ZodType, io: 'input' | 'output') {
+  return z.toJSONSchema(schema, { io, unrepresentable: 'any', override: describeOutput });
+}
+
 function describe(schema: z.ZodType, io: 'input' | 'output'): unknown {
   // Wrapped, so that a schema with an id of its own becomes a reference as it does inside another.
-  const whole: unknown = z.toJSONSchema(z.object({ it: schema }), {
-    io,
-    unrepresentable: 'any',
-    override: describeOutput,
-  });
+  const whole: unknown = jsonSchemaOf(z.object({ it: schema }), io);
   if (!isObject(whole) || !isObject(whole.properties)) throw new Error('a schema can’t be described');
   for (const [id, definition] of Object.entries(isObject(whole.$defs) ? whole.$defs : {})) {
     const shared = withSharedRefs(definition);

@@ -3,8 +3,16 @@ import type { Dimension } from '../quantities/units.ts';
 import type { Side } from './event-field.ts';
 import { outputDimension, outputEvent } from './field-info.ts';
 
+declare const inside: unique symbol;
+
+/** Marks the type of a schema whose number is in SI inside and has another form outside. */
+export interface SiNumber {
+  readonly [inside]: 'SI';
+}
+
 /** A quantity of an answer: a number in SI inside, `{ value, unit }` outside. */
-export function out(dimension: Dimension, description: string) {
+export function out(dimension: Dimension, description: string): z.ZodNumber & SiNumber;
+export function out(dimension: Dimension, description: string): z.ZodNumber {
   const schema = z.number().meta({ description });
   outputDimension.add(schema, { dimension });
   return schema;
@@ -14,7 +22,8 @@ export function out(dimension: Dimension, description: string) {
  * A cam event of an answer, told from `side` of its dead centre and negative on the other: an angle in SI
  * inside, `{ value, unit, side }` outside.
  */
-export function outEvent(side: Side, description: string) {
+export function outEvent(side: Side, description: string): z.ZodNumber & SiNumber;
+export function outEvent(side: Side, description: string): z.ZodNumber {
   const schema = z.number().meta({ description });
   outputEvent.add(schema, { side });
   return schema;

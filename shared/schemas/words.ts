@@ -81,5 +81,17 @@ export function keysOf<const T extends Record<string, string>>(words: T): Words<
   return [first, ...rest];
 }
 
+/** A stored word of a list; the lists only grow, so that one it does not have is a fault of the program. */
+export function storedWord<const T extends Record<string, string>>(
+  words: T,
+  text: string,
+): Extract<keyof T, string> {
+  const found = keysOf(words).find((word) => word === text);
+  if (found === undefined) throw new Error(`a stored entry has the unknown word ${text}`);
+  return found;
+}
+
 /** A key of a word list as its sentence; a key that is not in the list as it is. */
-export const sentence = (words: Readonly<Record<string, string>>, key: string): string => words[key] ?? key;
+export function sentence(words: Readonly<Record<string, string>>, key: string): string {
+  return words[key] ?? key;
+}

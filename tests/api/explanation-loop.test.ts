@@ -4,6 +4,7 @@ import { indicatorPlaces } from '../../server/assessment/ratio/indicator-places.
 import type { Principal } from '../../server/auth/principal.ts';
 import type { Tx } from '../../server/database/database.ts';
 import { listSetUps } from '../../server/records/set-ups/set-ups.ts';
+import { readBuildRecord } from '../../server/records/whole-build/load-build.ts';
 import { METHOD, openCall, sendJson, startSetUp } from '../tools/call.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
@@ -42,7 +43,8 @@ async function fresh(method: object = RUNNING) {
     send: (path: string, body: unknown) => sendJson(service, desk.bearer, 'POST', `${at}${path}`, body),
     keep: (body: unknown, on = setUpId) =>
       sendJson(service, desk.bearer, 'POST', `${at}/set-ups/${on}/readings`, body),
-    input: (of = setUpId) => asPrincipal((tx, principal) => explanationInput(tx, principal, buildId, of)),
+    input: async (of = setUpId) =>
+      explanationInput(await asPrincipal((tx, principal) => readBuildRecord(tx, principal, { buildId })), of),
     explanation: () => sendJson(service, desk.bearer, 'GET', `${at}/set-ups/${setUpId}/explanation`),
   };
 }

@@ -3,6 +3,7 @@ const PARTS: Readonly<Record<string, () => Promise<unknown>>> = {
   routes: () => import('./routes.ts'),
   growth: () => import('./growth.ts'),
   start: () => import('./start.ts'),
+  messages: () => import('./messages.ts'),
   live: () => import('./live.ts'),
 };
 /** Without a name these run; `live` takes a minute of full load and is asked for by its name. */

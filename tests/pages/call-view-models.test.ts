@@ -1,9 +1,16 @@
 import { describe, expect, it } from 'vitest';
+import type { z } from 'zod';
 import { answerOf, questionKey } from '../../server/call/answered.ts';
 import { nominalText, ratioFigure } from '../../server/call/ratio-text.ts';
 import { changedFields, mergeSpec } from '../../server/call/spec/merge-spec.ts';
 import { specText } from '../../server/call/spec/spec-texts.ts';
 import { tapeText } from '../../server/call-pages/tape-text.ts';
+import type { EventDefinition } from '../../server/events/define-events.ts';
+import { ARM_EVENTS } from '../../server/records/arms/events.ts';
+import { TRIAGE_EVENTS } from '../../server/records/calls/events.ts';
+import { NOTE_EVENTS } from '../../server/records/notes/events.ts';
+import { READING_EVENTS } from '../../server/records/readings/events.ts';
+import { TOLD } from '../../server/steps/index.ts';
 import { runsAt, turnsOf } from '../../server/steps/ratio/dial-view.ts';
 import { verdictOf } from '../../server/steps/ratio/ratio-answer.ts';
 import { buildSpec } from '../../shared/schemas/build-spec.ts';
@@ -137,33 +144,73 @@ describe('a question and its answer', () => {
   });
 });
 
+const ID = '0b0c3a52-6f0e-4b7a-9a51-3d1f0f6c2a11';
+const names = { valveOf: () => '5 intake' };
+
+/** What the tape says of an event; its data is checked against its definition here as where it is emitted. */
+const told = <Data extends z.ZodObject>(
+  { name, data: schema }: EventDefinition<string, Data>,
+  data: NoInfer<z.output<Data>>,
+) => {
+  expect(schema.safeParse(data).error, name).toBeUndefined();
+  return tapeText(TOLD, { kind: name, data }, names);
+};
+
+const arm = { armId: ID, name: 'arm A', family: '', ratioStamp: '1.75', otherNumber: '', boxLabel: '' };
+const promise = { callId: ID, kind: 'promise', body: 'Send the chart', restsOn: '' } as const;
+const pass = { setUpId: ID, kind: 'valve-lift', pass: 2 } as const;
+const corrected = { replaces: '.466 in', replacesId: ID, reason: 'one turn missed' };
+
 describe('the tape says', () => {
   it.each([
-    ['hold-set', { reason: 'tight' }, 'hold', 'Do not turn it: tight'],
-    ['triage', { engineState: 'apart', contact: 'none' }, 'answer', 'It is apart. Nothing hit'],
     [
-      'arm-added',
-      { name: 'arm A', ratioStamp: '1.75', otherNumber: '', boxLabel: '' },
-      'note',
-      'other number not said',
+      told(TRIAGE_EVENTS['hold-set'], { callId: ID, reason: 'tight' }),
+      { kind: 'hold', text: 'Do not turn it: tight' },
     ],
     [
-      'promise-kept',
-      { body: 'Send the chart', owner: 'Ada', due: '2026-11-27' },
-      'promise',
-      'Send the chart',
+      told(TRIAGE_EVENTS.triage, { callId: ID, engineState: 'apart', contact: 'none' }),
+      { kind: 'answer', text: 'It is apart. Nothing hit, bent, tight or loose.' },
     ],
-    ['something-new', {}, 'note', 'something new'],
-  ] as const)('%s', (kind, data, line, text) => {
-    const words = tapeText({ kind, data });
-    expect(words.kind).toBe(line);
-    expect(words.text).toContain(text);
+    [
+      told(ARM_EVENTS['arm-added'], arm),
+      {
+        kind: 'note',
+        text: 'arm A: ratio stamp “1.75”, other number not said, box label not said',
+      },
+    ],
+    [
+      told(NOTE_EVENTS['promise-kept'], { ...promise, owner: 'Ada', due: '2026-11-27' }),
+      { kind: 'promise', text: 'Send the chart', due: 'Ada, by 2026-11-27' },
+    ],
+    [
+      told(NOTE_EVENTS['promise-kept'], { ...promise, owner: '' }),
+      { kind: 'promise', text: 'Send the chart', due: 'no owner named' },
+    ],
+    [
+      told(READING_EVENTS['reading-kept'], { ...pass, typed: '.566', readAs: '.566 in', counted: true }),
+      { kind: 'reading', text: 'Valve lift, 5 intake, pass 2; small hand read', value: '.566 in' },
+    ],
+    [
+      told(READING_EVENTS['reading-replaced'], { ...pass, ...corrected, typed: '.566', readAs: '.566 in' }),
+      { kind: 'reading', text: 'Valve lift, 5 intake, pass 2, in place of .466 in', value: '.566 in' },
+    ],
+    [
+      told(READING_EVENTS['reading-struck'], { ...pass, ...corrected }),
+      { kind: 'note', text: 'Valve lift, 5 intake, pass 2: .466 in struck out, one turn missed' },
+    ],
+  ])('%o as %o', (words, expected) => {
+    expect(words).toEqual(expected);
   });
   it('nothing is copied from one mark to another', () => {
-    const { text } = tapeText({
-      kind: 'arm-added',
-      data: { name: 'A', ratioStamp: '', otherNumber: '', boxLabel: '1.75' },
-    });
+    const { text } = told(ARM_EVENTS['arm-added'], { ...arm, name: 'A', ratioStamp: '', boxLabel: '1.75' });
     expect(text).toBe('A: ratio stamp not said, other number not said, box label “1.75”');
+  });
+  it.each([
+    ['something-new', {}, 'something new'],
+    ['reading-kept', { kind: 'valve-lift' }, 'reading kept'],
+    ['reading-kept', [], 'reading kept'],
+    ['constructor', {}, 'constructor'],
+  ] as const)('an event that can’t be read, %s with %o, by its name', (kind, data, text) => {
+    expect(tapeText(TOLD, { kind, data }, names)).toEqual({ kind: 'note', text });
   });
 });

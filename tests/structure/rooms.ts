@@ -98,7 +98,7 @@ export const ROOMS: readonly Room[] = [
     name: 'live',
     at: ['server/live/'],
     holds: 'streams of events, and who is here',
-    uses: ['web', 'events', 'auth', 'database', 'problems', 'shared'],
+    uses: ['web', 'assessment', 'records', 'events', 'auth', 'database', 'problems', 'shared'],
   },
   {
     name: 'compute-forms',

@@ -14,6 +14,7 @@ import type { Deps } from '../../server/web/deps.ts';
 import { loadAssets } from '../../server/web/pages/assets.ts';
 import { createViews } from '../../views/engine.ts';
 import { type Answered, type Asked, addressOf, ask } from './http.ts';
+import { strictAnswers } from './strict-answers.ts';
 import { type TestDatabase, testDatabase } from './test-database.ts';
 
 export const PASSWORD = 'three tall oak trees';
@@ -90,6 +91,7 @@ export async function testService(
   const database = await testDatabase();
   const config = readConfig({ NODE_ENV: 'test', LOG_LEVEL: 'silent', ...settings });
   const names = await migrationNames();
+  const answers = strictAnswers();
   const deps: Deps = {
     config,
     db: database.db,
@@ -102,6 +104,7 @@ export async function testService(
     newestMigration: names.at(-1) ?? '',
     lifecycle: { draining: false },
     hub: openHub(database.serviceUrl, () => undefined),
+    checkAnswer: answers.check,
     now: () => new Date(),
   };
   const app = await buildApp(deps);
@@ -171,6 +174,7 @@ export async function testService(
       await app.close();
       await deps.hub.close();
       await database.drop();
+      if (answers.faults.length > 0) throw new Error(answers.faults.join('\n'));
     },
   };
 }

@@ -4,16 +4,17 @@ import { type BuildSpec, buildSpec } from '../../../shared/schemas/build-spec.ts
 import type { Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import { changeBuild } from '../../events/change-build.ts';
+import type { DataOf } from '../../events/define-events.ts';
 import { consequences } from '../../mechanics/consequences/consequences.ts';
 import type { ConsequenceInput, Consequences, KnownGap } from '../../mechanics/consequences/types.ts';
 import { Failure } from '../../problems/failure.ts';
-import { getBuild } from '../../records/builds/builds.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
 import type { Limit } from '../../records/limits/known-limits.ts';
-import { limitsInForce } from '../../records/limits/limits.ts';
-import { listSheetReadings } from '../../records/sheet/sheet-readings.ts';
 import type { SheetReading } from '../../records/sheet/sheet-table.ts';
+import type { BuildRecord } from '../../records/whole-build/build-record.ts';
+import { loadBuildRecord } from '../../records/whole-build/load-build.ts';
 import { type SetUpRatio, setUpRatio } from '../ratio/ratio.ts';
+import { CONSEQUENCE_EVENTS } from './events.ts';
 import { consequenceInput, limitsFor } from './figures.ts';
 import { measuredOn } from './measured-gaps.ts';
 import { sayPath, specInForce } from './spec-in-force.ts';
@@ -51,19 +52,13 @@ function notesOf(
 }
 
 /** What the ratio of a set-up does: the service behind the JSON route and the page. */
-export async function consequencesOf(
-  tx: Tx,
-  principal: Principal,
-  buildId: string,
-  setUpId: string,
-): Promise<SetUpConsequences> {
-  const found = await setUpRatio(tx, principal, buildId, setUpId);
-  const build = await getBuild(tx, principal, buildId);
+export function consequencesOf(record: BuildRecord, setUpId: string): SetUpConsequences {
+  const { build } = record;
+  const found = setUpRatio(record, setUpId);
   const force = specInForce(found.spec, build.spec);
   const spec = buildSpec.parse(force.spec);
-  const standing = stillStanding(await listSheetReadings(tx, principal, buildId));
-  const measured = measuredOn(found.setUp, standing);
-  const limits = limitsFor(await limitsInForce(tx, principal.shopId), found.setUp.valve);
+  const measured = measuredOn(found.setUp, stillStanding(record.sheetReadings));
+  const limits = limitsFor(record.limits, found.setUp.valve);
   const input = consequenceInput(found, spec, measured, limits.figures);
   const revision = { setUp: found.setUp.revision, now: build.revision };
   return {
@@ -91,7 +86,7 @@ export function sayGap(gap: KnownGap): string {
 }
 
 /** The figures as they are put on the record, with the limits they were judged by. */
-function recordOf(found: SetUpConsequences) {
+function recordOf(found: SetUpConsequences): DataOf<(typeof CONSEQUENCE_EVENTS)['consequences-kept']> {
   const { after } = found.input;
   return {
     setUpId: found.found.setUp.id,
@@ -107,7 +102,7 @@ function recordOf(found: SetUpConsequences) {
       name: gap.name,
       ...(gap.before === undefined ? {} : { before: sayGap(gap.before) }),
       ...(gap.after === undefined ? {} : { after: sayGap(gap.after), basis: gap.after.basis }),
-      ...(gap.verdict === undefined ? { lacks: gap.missing } : { verdict: gap.verdict }),
+      ...(gap.verdict === undefined ? { lacks: [...gap.missing] } : { verdict: gap.verdict }),
     })),
     limits: found.limits.map((limit) => ({
       name: limit.name,
@@ -120,11 +115,12 @@ function recordOf(found: SetUpConsequences) {
 
 /** Puts the figures on the record of the build, with the limits as they are now. */
 export async function keepConsequences(tx: Tx, principal: Principal, buildId: string, setUpId: string) {
-  const found = await consequencesOf(tx, principal, buildId, setUpId);
-  if (found.input.after === undefined)
-    throw new Failure('conflict', 'this set-up has no ratio yet, so there is nothing to keep');
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
-    const seq = await emit('consequences-kept', recordOf(found));
+    // Read while the build is locked: nothing of it can change before the figures are on the record.
+    const found = consequencesOf(await loadBuildRecord(tx, principal, { buildId }), setUpId);
+    if (found.input.after === undefined)
+      throw new Failure('conflict', 'this set-up has no ratio yet, so there is nothing to keep');
+    const seq = await emit(CONSEQUENCE_EVENTS['consequences-kept'], recordOf(found));
     return { seq, found };
   });
 }

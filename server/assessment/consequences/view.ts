@@ -1,6 +1,7 @@
 import { z } from 'zod';
+import { answer } from '../../../shared/schemas/answer.ts';
 import { out } from '../../../shared/schemas/outputs.ts';
-import { encoderFor } from '../../compute/encode.ts';
+import { encoded } from '../../compute/encode.ts';
 import type { FigureRow } from '../../mechanics/consequences/types.ts';
 import type { SetUpConsequences } from './consequences.ts';
 
@@ -39,12 +40,6 @@ const ratioView = z.object({
   halfWidth: z.number().meta({ description: 'half-width of the 95 % interval' }),
 });
 
-const figures = z.object({
-  lengths: z.array(figureOf('length')),
-  loads: z.array(figureOf('load')),
-  gaps: z.array(gapView),
-});
-
 /** The consequences of a set-up's ratio as JSON has them. */
 export const consequencesView = z
   .object({
@@ -52,7 +47,9 @@ export const consequencesView = z
     revision: z.object({ setUp: z.int(), now: z.int() }),
     ratioBefore: ratioView.optional(),
     ratioAfter: ratioView.extend({ spring: z.enum(['light', 'running']) }).optional(),
-    ...figures.shape,
+    lengths: z.array(figureOf('length')),
+    loads: z.array(figureOf('load')),
+    gaps: z.array(gapView),
     stop: z.boolean(),
     adjusters: z.string(),
     limits: z.array(z.object({ name: z.string(), source: z.string(), revision: z.int() })),
@@ -63,31 +60,50 @@ export const consequencesView = z
   })
   .meta({ id: 'Consequences' });
 
-const encode = encoderFor(figures);
-
 /** The gap less its limit, where there is one figure for it. */
 export const marginOf = (row: SetUpConsequences['gaps'][number]): number | undefined =>
   row.after?.value === undefined ? undefined : row.after.value - row.limit.value;
 
+type Figure = SetUpConsequences['figures'][number];
+type GapRow = SetUpConsequences['gaps'][number];
+
+const figureFields = (row: Figure) => ({
+  name: row.name,
+  title: row.title,
+  before: row.before,
+  after: row.after,
+  halfWidth: row.halfWidth,
+  missing: row.missing,
+});
+
+const gapFields = (row: GapRow) => ({
+  name: row.name,
+  title: row.title,
+  before: row.before,
+  after: row.after,
+  limit: row.limit,
+  margin: marginOf(row),
+  verdict: row.verdict,
+  because: row.because,
+  missing: row.missing,
+  measure: row.measure,
+});
+
 export function showConsequences(found: SetUpConsequences) {
-  const encoded = encode(
-    {
-      lengths: found.figures.filter((row) => row.dimension === 'length'),
-      loads: found.figures.filter((row) => row.dimension === 'load'),
-      gaps: found.gaps.map((row) => ({ ...row, margin: marginOf(row) })),
-    },
-    'inch',
-  );
-  const { before, after } = found.input;
-  return {
+  const { lengths, loads, gaps } = consequencesView.shape;
+  const figures = (dimension: Figure['dimension']) =>
+    found.figures.filter((row) => row.dimension === dimension).map(figureFields);
+  return answer(consequencesView, {
     setUpId: found.found.setUp.id,
     revision: found.revision,
-    ...(before === undefined ? {} : { ratioBefore: before }),
-    ...(after === undefined ? {} : { ratioAfter: after }),
-    ...(typeof encoded === 'object' && encoded !== null ? encoded : {}),
+    ratioBefore: found.input.before,
+    ratioAfter: found.input.after,
+    lengths: encoded(lengths, figures('length'), 'inch'),
+    loads: encoded(loads, figures('load'), 'inch'),
+    gaps: encoded(gaps, found.gaps.map(gapFields), 'inch'),
     stop: found.stop,
     adjusters: found.adjusters,
-    limits: found.limits.map(({ name, source, revision }) => ({ name, source, revision })),
+    limits: found.limits,
     measured: found.measured.map(({ id, kind, reading }) => ({
       readingId: id,
       kind,
@@ -96,5 +112,5 @@ export function showConsequences(found: SetUpConsequences) {
     notes: found.notes,
     assumptions: found.assumptions,
     cautions: found.cautions,
-  };
+  });
 }

@@ -1,14 +1,12 @@
 import { inches } from '../../../shared/schemas/entered.ts';
 import { isPartFeature, isPartSize } from '../../../shared/schemas/part-words.ts';
-import type { Principal } from '../../auth/principal.ts';
-import type { Tx } from '../../database/database.ts';
 import { identify } from '../../mechanics/identify/identify.ts';
 import type { FeatureKind, SizeKind } from '../../mechanics/identify/kinds.ts';
 import type { Candidate, Offer, PartReadings } from '../../mechanics/identify/types.ts';
-import { getBuild } from '../../records/builds/builds.ts';
-import { type PartFamily, wholeCatalogue } from '../../records/catalogue/families.ts';
+import type { PartFamily } from '../../records/catalogue/families.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
-import { listPartReadings, type PartReading } from '../../records/part-readings/part-readings.ts';
+import type { PartReading } from '../../records/part-readings/part-readings.ts';
+import type { BuildRecord } from '../../records/whole-build/build-record.ts';
 import { type CoverAnswer, coverOf, fastenersOf, type HoleAnswer } from './fasteners.ts';
 import { type PartQuestion, partQuestions } from './mark-questions.ts';
 
@@ -44,15 +42,11 @@ function asRead(standing: readonly PartReading[]): PartReadings {
 }
 
 /** Ranks the part of a build against the shop's catalogue. */
-export async function identifyPart(
-  tx: Tx,
-  principal: Principal,
-  buildId: string,
-): Promise<PartIdentification> {
-  const { spec } = await getBuild(tx, principal, buildId);
-  const readings = await listPartReadings(tx, principal, buildId);
+export function identifyPart(
+  { build: { spec }, partReadings: readings }: BuildRecord,
+  families: readonly PartFamily[],
+): PartIdentification {
   const standing = stillStanding(readings);
-  const families = await wholeCatalogue(tx, principal.shopId);
   const byId = new Map(families.map((family) => [family.id, family]));
   const found = identify(families, asRead(standing));
   const coverBolting = spec.engine?.coverBolting;

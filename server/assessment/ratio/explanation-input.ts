@@ -1,16 +1,15 @@
 import type { z } from 'zod';
 import { readNumber } from '../../../shared/quantities/read-number.ts';
 import { inches } from '../../../shared/schemas/entered.ts';
-import type { Principal } from '../../auth/principal.ts';
-import type { Tx } from '../../database/database.ts';
 import type { explainInput } from '../../mechanics/explain-readings/json-input.ts';
 import { IN } from '../../mechanics/kit/si.ts';
-import { type Answer, listAnswers } from '../../records/answers/answers.ts';
-import { type Arm, listArms } from '../../records/arms/arms.ts';
+import type { Answer } from '../../records/answers/answers.ts';
+import type { Arm } from '../../records/arms/arms.ts';
 import { specAt } from '../../records/builds/revisions.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
-import { listReadings, type Reading } from '../../records/readings/readings.ts';
-import { getSetUp, listSetUps, type SetUp } from '../../records/set-ups/set-ups.ts';
+import type { Reading } from '../../records/readings/readings.ts';
+import type { SetUp } from '../../records/set-ups/set-ups.ts';
+import { type BuildRecord, setUpOf } from '../../records/whole-build/build-record.ts';
 import { indicatorPlaces } from './indicator-places.ts';
 import { nominalsFor } from './ratio-input.ts';
 
@@ -137,18 +136,12 @@ function explainedReadings(
 }
 
 /** The inference's input out of the stored readings that stand; undefined until a valve lift was read. */
-export async function explanationInput(
-  tx: Tx,
-  principal: Principal,
-  buildId: string,
-  setUpId: string,
-): Promise<ExplanationInput | undefined> {
-  const setUp = await getSetUp(tx, principal, buildId, setUpId);
-  const spec = await specAt(tx, principal.shopId, buildId, setUp.revision);
-  const setUps = relevant(setUp, await listSetUps(tx, principal, buildId));
-  const answers = await listAnswers(tx, principal, buildId);
-  const arms = await listArms(tx, principal, buildId);
-  const stand = stillStanding(await listReadings(tx, principal, buildId)).filter((reading) =>
+export function explanationInput(record: BuildRecord, setUpId: string): ExplanationInput | undefined {
+  const { answers, arms } = record;
+  const setUp = setUpOf(record, setUpId);
+  const spec = specAt(record.revisions, setUp.revision);
+  const setUps = relevant(setUp, record.setUps);
+  const stand = stillStanding(record.readings).filter((reading) =>
     setUps.some((each) => each.id === reading.setUpId),
   );
   if (!stand.some((each) => each.kind === 'valve-lift')) return undefined;

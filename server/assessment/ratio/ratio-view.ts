@@ -1,9 +1,9 @@
 import { z } from 'zod';
-import type { Principal } from '../../auth/principal.ts';
-import { encoderFor } from '../../compute/encode.ts';
-import type { Tx } from '../../database/database.ts';
+import { answer } from '../../../shared/schemas/answer.ts';
+import { encoded } from '../../compute/encode.ts';
 import { computation as ratioAtFullLift } from '../../mechanics/computations/ratio-at-full-lift.ts';
-import { setUpRatio } from './ratio.ts';
+import type { BuildRecord } from '../../records/whole-build/build-record.ts';
+import { type SetUpRatio, setUpRatio } from './ratio.ts';
 
 const questionView = z.object({
   code: z.string(),
@@ -29,21 +29,18 @@ export const ratioView = z
   })
   .meta({ id: 'Ratio' });
 
-const encode = encoderFor(ratioAtFullLift.output);
-
-const QUANTITY = {
+export const QUANTITY = {
   light: 'light-spring ratio',
   running: 'running-spring ratio',
   'not-said': 'not known',
 } as const;
 
-export async function ratioOfSetUp(tx: Tx, principal: Principal, buildId: string, setUpId: string) {
-  const found = await setUpRatio(tx, principal, buildId, setUpId);
-  return {
-    setUpId,
+export const showRatio = (found: SetUpRatio) =>
+  answer(ratioView, {
+    setUpId: found.setUp.id,
     revision: found.setUp.revision,
     quantity: QUANTITY[found.setUp.method.spring],
-    ...(found.result === undefined ? {} : { result: encode(found.result, 'inch') }),
+    result: found.result === undefined ? undefined : encoded(ratioAtFullLift.output, found.result, 'inch'),
     missing: found.missing,
     questions: found.questions,
     assumptions: found.assumptions,
@@ -54,5 +51,6 @@ export async function ratioOfSetUp(tx: Tx, principal: Principal, buildId: string
       pass: reading.pass,
       readAs: reading.peak.readAs,
     })),
-  };
-}
+  });
+
+export const ratioOfSetUp = (record: BuildRecord, setUpId: string) => showRatio(setUpRatio(record, setUpId));

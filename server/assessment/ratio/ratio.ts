@@ -1,14 +1,13 @@
 import { InputFaults } from '../../../shared/problems/faults.ts';
 import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
-import type { Principal } from '../../auth/principal.ts';
-import type { Tx } from '../../database/database.ts';
 import { computation as ratioAtFullLift } from '../../mechanics/computations/ratio-at-full-lift.ts';
 import { questionsFor } from '../../mechanics/questions/questions.ts';
 import type { Question } from '../../mechanics/questions/types.ts';
 import { specAt } from '../../records/builds/revisions.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
-import { listReadings, type Reading } from '../../records/readings/readings.ts';
-import { getSetUp, listSetUps, type SetUp } from '../../records/set-ups/set-ups.ts';
+import type { Reading } from '../../records/readings/readings.ts';
+import type { SetUp } from '../../records/set-ups/set-ups.ts';
+import { type BuildRecord, setUpOf } from '../../records/whole-build/build-record.ts';
 import { type LobeReadings, lobeReadings } from './lobe-readings.ts';
 import { questionInput } from './question-input.ts';
 import { kindOf, type RatioInput, ratioInput } from './ratio-input.ts';
@@ -56,18 +55,22 @@ const borrowedText = ({ from }: LobeReadings): string[] =>
         `the lobe was read in set-up ${from.number}; at the lifter’s body it serves both springs and any lash`,
       ];
 
+/** Several parts of a page rest on the same ratio; a record never changes, and nor does what follows from it. */
+const known = new WeakMap<BuildRecord, Map<string, SetUpRatio>>();
+
 /** The ratio of a set-up with everything it rests on, from the readings that stand. */
-export async function setUpRatio(
-  tx: Tx,
-  principal: Principal,
-  buildId: string,
-  setUpId: string,
-): Promise<SetUpRatio> {
-  const setUp = await getSetUp(tx, principal, buildId, setUpId);
-  const spec = await specAt(tx, principal.shopId, buildId, setUp.revision);
-  const all = await listReadings(tx, principal, buildId);
-  const setUps = await listSetUps(tx, principal, buildId);
-  const readings = all.filter((reading) => reading.setUpId === setUpId);
+export function setUpRatio(record: BuildRecord, setUpId: string): SetUpRatio {
+  const setUp = setUpOf(record, setUpId);
+  const ofRecord = known.get(record) ?? new Map<string, SetUpRatio>();
+  known.set(record, ofRecord);
+  const found = ofRecord.get(setUp.id) ?? ratioFrom(record, setUp);
+  ofRecord.set(setUp.id, found);
+  return found;
+}
+
+function ratioFrom({ revisions, readings: all, setUps }: BuildRecord, setUp: SetUp): SetUpRatio {
+  const spec = specAt(revisions, setUp.revision);
+  const readings = all.filter((reading) => reading.setUpId === setUp.id);
   const standing = stillStanding(all);
   const lobe = lobeReadings(setUp, setUps, standing);
   const valve = kindOf(stillStanding(readings), 'valve-lift');

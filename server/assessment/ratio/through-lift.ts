@@ -1,15 +1,15 @@
 import { z } from 'zod';
 import { InputFaults } from '../../../shared/problems/faults.ts';
+import { answer } from '../../../shared/schemas/answer.ts';
 import { siOf } from '../../../shared/schemas/entered.ts';
-import type { Principal } from '../../auth/principal.ts';
-import { encoderFor } from '../../compute/encode.ts';
-import type { Tx } from '../../database/database.ts';
+import { encoded } from '../../compute/encode.ts';
 import { computation as ratioThroughLift } from '../../mechanics/computations/ratio-through-lift.ts';
 import { IN } from '../../mechanics/kit/si.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
-import { listReadings, type Reading } from '../../records/readings/readings.ts';
-import { listSetUps, type SetUp } from '../../records/set-ups/set-ups.ts';
-import { type SetUpRatio, setUpRatio } from './ratio.ts';
+import type { Reading } from '../../records/readings/readings.ts';
+import type { SetUp } from '../../records/set-ups/set-ups.ts';
+import type { BuildRecord } from '../../records/whole-build/build-record.ts';
+import { setUpRatio } from './ratio.ts';
 
 type Input = Parameters<typeof ratioThroughLift.compute>[0];
 type Result = ReturnType<typeof ratioThroughLift.compute>;
@@ -59,15 +59,15 @@ function computed(input: Input): ThroughLift {
 
 /**
  * Lifts read part of the way up tell the ratio, the lash left in and, with both springs, the give of the train apart.
- * `found` is the set-up asked about; the newest set-ups of its valve on either spring are used.
+ * The newest set-ups of the valve of the one asked about are used, on either spring.
  */
-export function throughLift(
-  found: SetUpRatio,
-  setUps: readonly SetUp[],
-  standing: readonly Reading[],
-): ThroughLift {
+export function throughLift(record: BuildRecord, setUpId: string): ThroughLift {
+  const found = setUpRatio(record, setUpId);
+  const standing = stillStanding(record.readings);
   const on = (spring: string): Pair[] => {
-    const newest = setUps.findLast((each) => sameValve(each, found.setUp) && each.method.spring === spring);
+    const newest = record.setUps.findLast(
+      (each) => sameValve(each, found.setUp) && each.method.spring === spring,
+    );
     return newest === undefined
       ? []
       : stationsOf(
@@ -91,23 +91,12 @@ export function throughLift(
   });
 }
 
-export async function throughLiftOf(
-  tx: Tx,
-  principal: Principal,
-  buildId: string,
-  setUpId: string,
-): Promise<ThroughLift> {
-  const found = await setUpRatio(tx, principal, buildId, setUpId);
-  const setUps = await listSetUps(tx, principal, buildId);
-  return throughLift(found, setUps, stillStanding(await listReadings(tx, principal, buildId)));
-}
-
 export const throughLiftView = z
   .object({ result: ratioThroughLift.output.optional(), missing: z.array(z.string()) })
   .meta({ id: 'ThroughLift' });
-const encode = encoderFor(ratioThroughLift.output);
 
-export const showThroughLift = ({ result, missing }: ThroughLift) => ({
-  ...(result === undefined ? {} : { result: encode(result, 'inch') }),
-  missing: [...missing],
-});
+export const showThroughLift = ({ result, missing }: ThroughLift) =>
+  answer(throughLiftView, {
+    result: result === undefined ? undefined : encoded(ratioThroughLift.output, result, 'inch'),
+    missing,
+  });

@@ -1,17 +1,13 @@
 import { GAP_KINDS } from '../../../shared/schemas/sheet.ts';
-import type { Principal } from '../../auth/principal.ts';
-import type { Tx } from '../../database/database.ts';
 import { type RatioOfLifts, ratioOfFigures } from '../../mechanics/valve-sheet/figures.ts';
 import { judgeSide } from '../../mechanics/valve-sheet/odd-valves.ts';
 import { cylinderOrder } from '../../mechanics/valve-sheet/orders.ts';
 import type { OddValve, SheetValve, SideJudged } from '../../mechanics/valve-sheet/types.ts';
-import { type Arm, listArms } from '../../records/arms/arms.ts';
-import { listPlacements, nowOnValves } from '../../records/arms/placements.ts';
-import { getBuild } from '../../records/builds/builds.ts';
+import type { Arm } from '../../records/arms/arms.ts';
+import { nowOnValves } from '../../records/arms/placements.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
-import { limitsInForce } from '../../records/limits/limits.ts';
-import { listSheetReadings } from '../../records/sheet/sheet-readings.ts';
 import type { SheetReading } from '../../records/sheet/sheet-table.ts';
+import type { BuildRecord } from '../../records/whole-build/build-record.ts';
 import { limitsFor } from '../consequences/figures.ts';
 import { type Swap, swapsOf, swapToDo } from './swaps.ts';
 import { cellFor, cylindersOf, SIDES, type ValveRow, valveRows } from './valve-rows.ts';
@@ -90,14 +86,11 @@ function onSpring(
 }
 
 /** The per-valve sheet of a build: the service behind the JSON route and the page. */
-export async function sheetOf(tx: Tx, principal: Principal, buildId: string, order: Order): Promise<Sheet> {
-  const build = await getBuild(tx, principal, buildId);
-  const readings = await listSheetReadings(tx, principal, buildId);
-  const arms = await listArms(tx, principal, buildId);
-  const limits = await limitsInForce(tx, principal.shopId);
+export function sheetOf(record: BuildRecord, order: Order): Sheet {
+  const { build, sheetReadings: readings, arms, limits } = record;
   const { engine } = build.spec;
   const standing = stillStanding(readings);
-  const now = nowOnValves(await listPlacements(tx, principal, buildId));
+  const now = nowOnValves(record.placements);
   const sits = new Map(now.map(({ cylinder, valve, armId }) => [`${cylinder} ${valve}`, armId]));
   const cylinders = cylinderOrder(
     order === 'firing' ? engine?.firingOrder : engine?.bankOrder,

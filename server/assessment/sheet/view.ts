@@ -1,43 +1,13 @@
 import { z } from 'zod';
+import { answer } from '../../../shared/schemas/answer.ts';
+import { sideView as side } from '../../../shared/schemas/answer-parts.ts';
 import { out } from '../../../shared/schemas/outputs.ts';
-import { encoderFor } from '../../compute/encode.ts';
-import { entryShape, showEntry } from '../../records/corrections/view.ts';
-import type { SheetReading } from '../../records/sheet/sheet-table.ts';
-import type { Sheet } from './sheet.ts';
-
-const side = z.enum(['intake', 'exhaust']);
-
-export const sheetReadingView = z
-  .object({
-    ...entryShape,
-    cylinder: z.int(),
-    valve: side,
-    kind: z.string(),
-    typed: z.string(),
-    readAs: z.string(),
-    unit: z.string(),
-    value: z.number().optional(),
-    moreThan: z.number().meta({ description: 'the gauge that goes' }).optional(),
-    lessThan: z.number().meta({ description: 'the gauge that does not' }).optional(),
-    tool: z.string(),
-    spring: z.string(),
-    lifter: z.string(),
-    arms: z.string(),
-    armId: z.uuid().optional(),
-  })
-  .meta({ id: 'SheetReading' });
-
-export function showSheetReading(entry: SheetReading): z.output<typeof sheetReadingView> {
-  const { reading, armId, ...rest } = entry;
-  const { low, high, ...gauged } = reading;
-  return {
-    ...showEntry(rest),
-    ...gauged,
-    ...(low === undefined ? {} : { moreThan: low }),
-    ...(high === undefined ? {} : { lessThan: high }),
-    ...(armId === undefined ? {} : { armId }),
-  };
-}
+import { encoded } from '../../compute/encode.ts';
+import { sheetReadingView, showSheetReading } from '../../records/sheet/view.ts';
+import { QUANTITY } from '../ratio/ratio-view.ts';
+import type { OnSpring, Sheet } from './sheet.ts';
+import type { Swap } from './swaps.ts';
+import type { SheetCell, ValveRow } from './valve-rows.ts';
 
 const cell = z.object({
   kind: z.string(),
@@ -107,53 +77,70 @@ const onSpring = z.object({
   ),
 });
 
-const computed = z.object({ valves: z.array(valve), springs: z.array(onSpring) });
-
 export const sheetView = z
   .object({
     order: z.enum(['firing', 'bank']),
     cylinders: z.array(z.int()),
-    ...computed.shape,
+    valves: z.array(valve),
+    springs: z.array(onSpring),
     stop: z.boolean(),
     readings: z.array(sheetReadingView),
   })
   .meta({ id: 'Sheet' });
 
-const encode = encoderFor(computed);
+const figureOf = (cell: SheetCell) => ({
+  kind: cell.kind,
+  spring: cell.spring,
+  value: cell.value,
+  low: cell.low,
+  high: cell.high,
+  passes: cell.passes,
+  spread: cell.spread,
+  verdict: cell.verdict,
+  because: cell.because,
+  readingIds: cell.readings.map(({ id }) => id),
+});
 
-export const QUANTITY = {
-  light: 'light-spring ratio',
-  running: 'running-spring ratio',
-  'not-said': 'not known',
-} as const;
+const valveOf = (row: ValveRow) => ({
+  cylinder: row.cylinder,
+  valve: row.valve,
+  armId: row.armId,
+  figures: row.cells.map(figureOf),
+});
 
-export function showSheet(sheet: Sheet) {
-  const encoded = encode(
-    {
-      valves: sheet.rows.map(({ cells, ...row }) => ({
-        ...row,
-        figures: cells.map(({ readings, ...rest }) => ({
-          ...rest,
-          readingIds: readings.map(({ id }) => id),
-        })),
-      })),
-      springs: sheet.springs.map(({ ratios, swaps, ...rest }) => ({
-        ...rest,
-        quantity: QUANTITY[rest.spring],
-        ratios: sheet.rows.flatMap(({ cylinder, valve: at }) => {
-          const found = ratios.get(`${cylinder} ${at}`);
-          return found === undefined ? [] : [{ cylinder, valve: at, ...found }];
-        }),
-        swaps: swaps.map(({ arms, ...swap }) => ({ ...swap, armIds: arms })),
-      })),
-    },
-    'inch',
-  );
-  return {
+const swapOf = (swap: Swap) => ({
+  side: swap.side,
+  armIds: swap.arms,
+  places: swap.places,
+  part: swap.part,
+  position: swap.position,
+  verdict: swap.verdict,
+  words: swap.words,
+});
+
+const springOf = (on: OnSpring, rows: readonly ValveRow[]) => ({
+  spring: on.spring,
+  quantity: QUANTITY[on.spring],
+  ratios: rows.flatMap(({ cylinder, valve: at }) => {
+    const found = on.ratios.get(`${cylinder} ${at}`);
+    return found === undefined
+      ? []
+      : [{ cylinder, valve: at, value: found.value, low: found.low, high: found.high }];
+  }),
+  sides: on.sides,
+  swaps: on.swaps.map(swapOf),
+});
+
+export const showSheet = (sheet: Sheet) =>
+  answer(sheetView, {
     order: sheet.order,
-    cylinders: [...sheet.cylinders],
-    ...(typeof encoded === 'object' && encoded !== null ? encoded : {}),
+    cylinders: sheet.cylinders,
+    valves: encoded(sheetView.shape.valves, sheet.rows.map(valveOf), 'inch'),
+    springs: encoded(
+      sheetView.shape.springs,
+      sheet.springs.map((on) => springOf(on, sheet.rows)),
+      'inch',
+    ),
     stop: sheet.stop,
     readings: sheet.readings.map(showSheetReading),
-  };
-}
+  });

@@ -1,18 +1,11 @@
 import { UNITS } from '../../../shared/quantities/units.ts';
 import { siOf } from '../../../shared/schemas/entered.ts';
-import type { Principal } from '../../auth/principal.ts';
-import type { Tx } from '../../database/database.ts';
 import { markQuestions } from '../../mechanics/tip-mark/mark-questions.ts';
 import type { Mark, MarkQuestion } from '../../mechanics/tip-mark/types.ts';
-import { getBuild } from '../../records/builds/builds.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
 import type { Limit } from '../../records/limits/known-limits.ts';
-import { limitsInForce } from '../../records/limits/limits.ts';
-import { listPartReadings } from '../../records/part-readings/part-readings.ts';
-import { listSetUps } from '../../records/set-ups/set-ups.ts';
 import type { TipMark } from '../../records/tip-marks/tip-mark-table.ts';
-import { listTipMarks } from '../../records/tip-marks/tip-marks.ts';
-import { listWorkings, type Working } from '../../records/workings/workings.ts';
+import { type BuildRecord, limitOf } from '../../records/whole-build/build-record.ts';
 import { setUpRatio } from '../ratio/ratio.ts';
 import { type LeastSweep, leastSweepOf } from './least-sweep.ts';
 
@@ -46,38 +39,24 @@ const markOf = ({ width, side, off, pushrod }: TipMark): Mark => ({
 });
 
 /** The newest light ratio that was measured on a valve of the side. */
-async function lightRatio(
-  tx: Tx,
-  principal: Principal,
-  buildId: string,
-  side: Side,
-): Promise<number | undefined> {
-  const setUps = await listSetUps(tx, principal, buildId);
-  for (const setUp of setUps.toReversed()) {
+function lightRatio(record: BuildRecord, side: Side): number | undefined {
+  for (const setUp of record.setUps.toReversed()) {
     if (setUp.valve !== side || setUp.method.spring !== 'light') continue;
-    const { result } = await setUpRatio(tx, principal, buildId, setUp.id);
+    const { result } = setUpRatio(record, setUp.id);
     if (result !== undefined) return result.ratio;
   }
   return undefined;
 }
 
 /** The marks of a build with what each is set against; the service behind the JSON route and the page. */
-export async function judgedMarks(
-  tx: Tx,
-  principal: Principal,
-  buildId: string,
-  known?: { readonly workings: readonly Working[] },
-): Promise<JudgedMarks> {
-  const { spec } = await getBuild(tx, principal, buildId);
-  const parts = await listPartReadings(tx, principal, buildId);
-  const workings = known?.workings ?? (await listWorkings(tx, principal, buildId));
-  const marks = await listTipMarks(tx, principal, buildId);
-  const limit = (await limitsInForce(tx, principal.shopId)).get('sweep-over-least');
-  if (limit === undefined) throw new Error('there is no limit for the sweep');
+export function judgedMarks(record: BuildRecord): JudgedMarks {
+  const { build, partReadings: parts, workings, tipMarks: marks } = record;
+  const { spec } = build;
+  const limit = limitOf(record, 'sweep-over-least');
   const overLeast = limit.value.value * UNITS[limit.value.unit].toSi;
-  const leastOf = async (side: Side) =>
-    leastSweepOf(side, { spec, parts, workings, measured: await lightRatio(tx, principal, buildId, side) });
-  const least = { intake: await leastOf('intake'), exhaust: await leastOf('exhaust') };
+  const leastOf = (side: Side) =>
+    leastSweepOf(side, { spec, parts, workings, measured: lightRatio(record, side) });
+  const least = { intake: leastOf('intake'), exhaust: leastOf('exhaust') };
   const standing = stillStanding(marks);
   const names = [...new Set(standing.map(({ cylinder, valve }) => `${cylinder} ${valve}`))];
   const ofValve = (name: string) => standing.filter(({ cylinder, valve }) => `${cylinder} ${valve}` === name);

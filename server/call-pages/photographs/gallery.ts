@@ -1,7 +1,7 @@
 import type { Component } from '../../../views/parts/part.ts';
 import type { PhotographsData } from '../../../views/parts/photographs.examples.ts';
 import type { CallContext } from '../../call/context.ts';
-import { SHOWS } from '../../records/photographs/photographs.ts';
+import { SHOWS } from '../../records/photographs/new-photograph.ts';
 import { momentText } from '../../web/dates.ts';
 
 function isShown(word: string): word is keyof typeof SHOWS {

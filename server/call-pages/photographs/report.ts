@@ -2,7 +2,8 @@ import type { Component } from '../../../views/parts/part.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { readingWords } from '../../call/reading-text.ts';
 import { section } from '../../call/report-parts.ts';
-import { type Photograph, SHOWS } from '../../records/photographs/photographs.ts';
+import { SHOWS } from '../../records/photographs/new-photograph.ts';
+import type { Photograph } from '../../records/photographs/photographs.ts';
 import { momentText } from '../../web/dates.ts';
 
 /** As many as fit on half a sheet; the others stay in the record. */

@@ -1,6 +1,6 @@
 import type { CallContext } from '../../call/context.ts';
 import type { PageForm, RejectedForm } from '../../call/forms.ts';
-import { SHOWS } from '../../records/photographs/photographs.ts';
+import { SHOWS } from '../../records/photographs/new-photograph.ts';
 import { fieldId, selectField, textField } from '../../web/forms/fields.ts';
 
 const LABELS = { shows: 'What it shows', caption: 'What to look at', picture: 'Photograph' };

@@ -2,11 +2,12 @@ import type { FastifyInstance, FastifyRequest } from 'fastify';
 import { requireBuild } from '../../auth/principal.ts';
 import { loadContext } from '../../call/context.ts';
 import { Failure } from '../../problems/failure.ts';
-import { keepPhotograph, newPhotograph } from '../../records/photographs/photographs.ts';
+import { newPhotograph } from '../../records/photographs/new-photograph.ts';
+import { keepPhotograph } from '../../records/photographs/photographs.ts';
 import { MOST_BYTES, reEncode } from '../../records/photographs/re-encode.ts';
 import type { Deps } from '../../web/deps.ts';
 import { type Fields, readForm } from '../../web/forms/read-form.ts';
-import { type PageSide, received } from '../../web/page-route.ts';
+import { type PageSide, receive } from '../../web/page-route.ts';
 import { renderPage } from '../../web/pages/render.ts';
 import { idempotencyKey, runOnceInShop } from '../../web/run-once.ts';
 import type { CallFrame } from '../frame.ts';
@@ -48,15 +49,23 @@ export function uploadRoute(
     { bodyLimit: MOST_BYTES + 64 * 1024, schema: { hide: true } },
     async (request, reply) => {
       // Who it is comes first: a stranger's upload is not read.
-      const req = await received(request, reply, deps, side);
-      const context = await deps.db.shopTransaction(req.principal.shopId, (tx) => loadContext(tx, req));
+      const { req, context } = await receive(
+        request,
+        reply,
+        deps,
+        side,
+        async (tx, received) => ({ req: received, context: await loadContext(tx, received) }),
+        'read',
+      );
       requireBuild(req.principal, context.build.id, 'write');
       const posted = await postedParts(request);
       const { key, form: _, ...fields } = posted.typed;
       const refuse = async (field: string, detail: string) => {
         const rejected = { faults: [{ field, detail }], typed: { ...fields, form: 'photograph' } };
-        const page = await deps.db.shopTransaction(req.principal.shopId, (tx) =>
-          photographsPage(frame, tx, req, rejected),
+        const page = await deps.db.shopTransaction(
+          req.principal.shopId,
+          (tx) => photographsPage(frame, tx, req, rejected),
+          'read',
         );
         return renderPage(deps, request, reply, {
           ...page,

@@ -12,8 +12,8 @@ export async function loadWholeCall(
   req: PageRequest,
   computations: ReadonlyMap<string, Registered>,
 ): Promise<WholeCall> {
-  const context = await loadContext(tx, req);
-  const open = await openSteps(frame, { tx, context, computations });
+  const context = await loadContext(tx, req, { catalogue: 'when-read' });
+  const open = openSteps(frame, { context, computations });
   const findings = new Map([...open].map(([name, step]) => [name, step.findings()]));
   return { frame, context, open, findings };
 }

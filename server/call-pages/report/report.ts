@@ -90,7 +90,7 @@ export function reportPage(whole: WholeCall, computations: Computations, now: Da
         ...partsInOrder(whole, own),
         ...list('Before anyone acts on this sheet', cautionsOf(whole, workings)),
       ],
-      tape: tapeOf(context),
+      tape: tapeOf(whole.frame, context),
     },
   };
 }

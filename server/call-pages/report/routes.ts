@@ -1,9 +1,10 @@
 import type { FastifyInstance } from 'fastify';
 import { callIdOf, loadContext } from '../../call/context.ts';
-import { getCall } from '../../records/calls/calls.ts';
+import { callOf } from '../../records/whole-build/build-record.ts';
+import { readBuildRecord } from '../../records/whole-build/load-build.ts';
 import type { Deps } from '../../web/deps.ts';
-import { getPage, type PageSide, received } from '../../web/page-route.ts';
-import { exportBuild } from '../export.ts';
+import { getPage, type PageSide, receive } from '../../web/page-route.ts';
+import { exportBuild, exportView, FOR_EXPORT } from '../export.ts';
 import type { CallFrame } from '../frame.ts';
 import { worksheetPage } from '../worksheet.ts';
 import { loadWholeCall } from './load-whole-call.ts';
@@ -26,21 +27,26 @@ export function reportRoutes(app: FastifyInstance, deps: Deps, frame: CallFrame,
     page: async (tx, req) => worksheetPage(frame, await loadContext(tx, req)),
   });
   if (side === 'bench') return;
-  app.get(`${base}/export.json`, { schema: { hide: true } }, async (request, reply) => {
-    const req = await received(request, reply, deps, side);
-    const { number, document } = await deps.db.shopTransaction(req.principal.shopId, async (tx) => {
-      const call = await getCall(tx, req.principal, callIdOf(req));
-      return {
-        number: call.number,
-        document: await exportBuild(tx, req.principal, call.buildId, deps.now()),
-      };
-    });
+  const exported = { schema: { hide: true, response: { 200: exportView } } };
+  app.get(`${base}/export.json`, exported, async (request, reply) => {
+    const { record, number } = await receive(
+      request,
+      reply,
+      deps,
+      side,
+      async (tx, req) => {
+        const callId = callIdOf(req);
+        const record = await readBuildRecord(tx, req.principal, { callId }, FOR_EXPORT);
+        return { record, number: callOf(record, callId).number };
+      },
+      'read',
+    );
     return reply
       .type('application/json; charset=utf-8')
       .headers({
         'content-disposition': `attachment; filename="benchcall-call-${number}.json"`,
         'cache-control': 'no-store',
       })
-      .send(JSON.stringify(document, null, 2));
+      .send(JSON.stringify(exportBuild(record, deps.now()), null, 2));
   });
 }

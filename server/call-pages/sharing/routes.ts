@@ -4,7 +4,7 @@ import { requireStaff } from '../../auth/principal.ts';
 import { callIdOf, loadContext } from '../../call/context.ts';
 import type { RejectedForm } from '../../call/forms.ts';
 import type { Tx } from '../../database/database.ts';
-import { listShareLinks, revokeShareLink, shareCall } from '../../records/share-links/share-links.ts';
+import { revokeShareLink, shareCall } from '../../records/share-links/share-links.ts';
 import type { Deps } from '../../web/deps.ts';
 import { readForm } from '../../web/forms/read-form.ts';
 import { getPage, type PageRequest, postForm, received } from '../../web/page-route.ts';
@@ -26,8 +26,7 @@ async function sharePage(
 ) {
   requireStaff(req.principal);
   const context = await loadContext(tx, req);
-  const links = await listShareLinks(tx, req.principal, context.build.id);
-  const body = shareBody(context, links, deps.now(), rejected, made);
+  const body = shareBody(context, context.record.shareLinks, deps.now(), rejected, made);
   return stepPage(frame, context, { step: lastStep(frame), title: 'Share with the builder' }, body, rejected);
 }
 
@@ -67,8 +66,10 @@ export function sharePages(app: FastifyInstance, deps: Deps, frame: CallFrame): 
     const read = readForm(shareBuild, req.fields, { lengths: 'in' });
     const rejected = read.ok ? undefined : { faults: read.faults, typed: req.fields };
     const link = read.ok ? await makeLink(deps, req, read.data) : undefined;
-    const shown = await deps.db.shopTransaction(req.principal.shopId, (tx) =>
-      sharePage(deps, frame, tx, req, rejected, link),
+    const shown = await deps.db.shopTransaction(
+      req.principal.shopId,
+      (tx) => sharePage(deps, frame, tx, req, rejected, link),
+      'read',
     );
     const { live: _, ...still } = shown;
     return renderPage(deps, request, reply, {

@@ -1,17 +1,17 @@
 import { formatNumber } from '../../../shared/quantities/format.ts';
 import { turningCaution } from '../cam/caution.ts';
-import { allowanceSource, STATED_RATIO } from '../kit/allowances.ts';
+import { allowanceSource, SPRING_LOAD, STATED_RATIO } from '../kit/allowances.ts';
 import { LBF } from '../kit/si.ts';
 import { makerFirst, springCaution } from '../springs/caution.ts';
 import { figureRows } from './figure-rows.ts';
 import { gapRows } from './gap-row.ts';
-import type { ConsequenceInput, Consequences, FigureRow, GapRow } from './types.ts';
+import type { ConsequenceInput, Consequences, FigureRow } from './types.ts';
 
 /** Open load from which the stud is worth a word: common practice keeps 3/8 studs below 300 to 350 lb. */
 const STUD_WORD = 300 * LBF;
 
 /** Every adjuster is set again: what a turn does at the valve has changed with the ratio. */
-function adjustersWord({ before, after, mounting, lifter }: ConsequenceInput): string {
+export function adjustersWord({ before, after, mounting, lifter }: ConsequenceInput): string {
   const what = lifter === 'hydraulic' ? 'preload' : lifter === 'solid' ? 'lash' : 'lash or preload';
   const again = `Set every adjuster again: the ${what} it had belongs to the other ratio.`;
   if (before === undefined || after === undefined || mounting === undefined || mounting === 'pedestal')
@@ -21,8 +21,8 @@ function adjustersWord({ before, after, mounting, lifter }: ConsequenceInput): s
   return `${again} One turn of ${screw} moves the gap at the valve by ${pitches(after.value)} pitches instead of ${pitches(before.value)}.`;
 }
 
-function assumptionsOf(input: ConsequenceInput, gaps: readonly GapRow[]): string[] {
-  const calculated = gaps.some((gap) => gap.after?.basis === 'calculated');
+/** What the figures rest on, in words. */
+export function assumptionsOf(input: ConsequenceInput, calculated: boolean): string[] {
   return [
     'nothing in the train bends; the spring’s rate stays the same over the lift',
     ...(input.lifter !== 'hydraulic' && input.lash === undefined
@@ -34,6 +34,11 @@ function assumptionsOf(input: ConsequenceInput, gaps: readonly GapRow[]): string
       : [
           `the ratio before is only stated: taken as good to ${STATED_RATIO.share * 100} % (${STATED_RATIO.source})`,
         ]),
+    ...(input.spring.seatLoad === undefined
+      ? []
+      : [
+          `loads are taken as good to ${SPRING_LOAD.share * 100} % of what is stated (${SPRING_LOAD.source})`,
+        ]),
     ...(calculated
       ? [
           `heights as entered are taken as good to .005 in (${allowanceSource('height-reading')})`,
@@ -43,7 +48,11 @@ function assumptionsOf(input: ConsequenceInput, gaps: readonly GapRow[]): string
   ];
 }
 
-function cautionsOf(input: ConsequenceInput, figures: readonly FigureRow[], stop: boolean): string[] {
+export function cautionsOf(
+  input: Pick<ConsequenceInput, 'mounting'>,
+  figures: readonly { readonly name: FigureRow['name']; readonly after?: number }[],
+  stop: boolean,
+): string[] {
   const open = figures.find((figure) => figure.name === 'open-load')?.after;
   return [
     ...(stop ? ['A gap is short of its limit: stop, do not run it so, and have a qualified shop look.'] : []),
@@ -78,7 +87,10 @@ export function consequences(input: ConsequenceInput): Consequences {
     gaps,
     stop,
     adjusters: adjustersWord(input),
-    assumptions: assumptionsOf(input, gaps),
+    assumptions: assumptionsOf(
+      input,
+      gaps.some((gap) => gap.after?.basis === 'calculated'),
+    ),
     cautions: cautionsOf(input, figures, stop),
   };
 }

@@ -1,7 +1,8 @@
 import { computation as pivotLoad } from '../computations/pivot-load.ts';
 import { computation as rollerSweep } from '../computations/roller-sweep.ts';
 import { computation as springLoad } from '../computations/spring-load.ts';
-import { attempt, type Calculated, known, lacking } from './gap-calculation.ts';
+import { allowance, SPRING_LOAD } from '../kit/allowances.ts';
+import { attempt, type Calculated, known, lacking, together } from './gap-calculation.ts';
 import { netLift } from './net-lift.ts';
 import type { ConsequenceInput, FigureRow, RatioFigure } from './types.ts';
 
@@ -25,7 +26,7 @@ function openLoad({ spring, ...input }: ConsequenceInput, ratio: RatioFigure): C
     netLift: lifted.value,
     solidHeight: 0,
   });
-  return { value, halfWidth: rate * lifted.halfWidth };
+  return { value, halfWidth: together(rate * lifted.halfWidth, SPRING_LOAD.share * value) };
 }
 
 /** A load that grows with the open load and again with the ratio: both move together with the ratio's error. */
@@ -35,10 +36,12 @@ function leverLoad(
   which: 'pushrodLoad' | 'pivotLoad',
 ): Calculated {
   const at = (value: number) => {
-    const load = openLoad(input, { value, halfWidth: 0 }).value;
+    const load = openLoad(input, { ...ratio, value, halfWidth: 0 }).value;
     return pivotLoad.compute({ springLoad: load, ratio: value })[which];
   };
-  return { value: at(ratio.value), halfWidth: at(ratio.value + ratio.halfWidth) - at(ratio.value) };
+  const value = at(ratio.value);
+  const ofRatio = at(ratio.value + ratio.halfWidth) - value;
+  return { value, halfWidth: together(ofRatio, SPRING_LOAD.share * value) };
 }
 
 function sweepFigure(
@@ -47,9 +50,12 @@ function sweepFigure(
   which: 'leastSweep' | 'pivotOffset',
 ): Calculated {
   const pivotToTip = known(input.pivotToTip, 'pivot to tip');
-  const at = (lift: number) => rollerSweep.compute({ pivotToTip, netLift: lift, setAt: 'mid-lift' })[which];
+  const at = (lift: number, arm = pivotToTip) =>
+    rollerSweep.compute({ pivotToTip: arm, netLift: lift, setAt: 'mid-lift' })[which];
   const lifted = netLift(input, ratio);
-  return { value: at(lifted.value), halfWidth: at(lifted.value + lifted.halfWidth) - at(lifted.value) };
+  const value = at(lifted.value);
+  const ofArm = at(lifted.value, pivotToTip - allowance('arm-length')) - value;
+  return { value, halfWidth: together(at(lifted.value + lifted.halfWidth) - value, ofArm) };
 }
 
 function asked(input: ConsequenceInput): Asked[] {

@@ -8,11 +8,16 @@ import type { ConsequenceInput, RatioFigure } from './types.ts';
  * Equation: h = L·r − g; half-width = L·U₉₅(r)
  *
  * The lobe lift's own error is inside the ratio's interval already: the ratio is valve lift over this same lobe
- * lift, so that their product is the valve lift that was read.
+ * lift, so that their product is the valve lift that was read. Where that was read with the lash set, it is net
+ * already.
  */
 export function netLift(input: ConsequenceInput, ratio: RatioFigure): { value: number; halfWidth: number } {
   const lobeLift = known(input.lobeLift, 'lobe lift');
-  const { netLift: value } = lift.compute({ lobeLift, ratio: ratio.value, lash: lashOf(input) });
+  const { netLift: value } = lift.compute({
+    lobeLift,
+    ratio: ratio.value,
+    lash: ratio.lashIn ? 0 : lashOf(input),
+  });
   return { value, halfWidth: lobeLift * ratio.halfWidth };
 }
 

@@ -5,6 +5,8 @@ import type { Verdict } from '../kit/verdict.ts';
 export interface RatioFigure {
   readonly value: number;
   readonly halfWidth: number;
+  /** It was taken with the lash set: the lift it makes carries the lash, and none is taken off again. */
+  readonly lashIn?: boolean;
 }
 
 /** A gap in metres: a best value where there is one, and the ends it lies between as far as they are known. */

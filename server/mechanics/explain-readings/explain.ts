@@ -85,7 +85,7 @@ export function explainReadings(input: ExplainInput): ExplainResult {
   const judged = {
     ratio,
     ...chances,
-    ...listExplanations(given, belief, rankAccounts(belief, weights)),
+    ...listExplanations(given, belief, rankAccounts(given, belief, weights)),
     remaining: remainingNames(chances.nominals, a.nameSettled),
     ...(input.mark === undefined
       ? {}

@@ -1,6 +1,9 @@
 import { type Account, gatherAccounts, mistakesKey } from './accounts.ts';
 import type { Belief } from './belief.ts';
 import type { Case } from './case.ts';
+import { isFelt } from './felt.ts';
+import type { Hypothesis } from './hypotheses.ts';
+import { keyOf } from './mistake-sets.ts';
 import { needOf, needsSentence } from './needs.ts';
 import { sizesOf } from './sizes.ts';
 import type { Entry, Explanation } from './types.ts';
@@ -14,10 +17,11 @@ function explain(given: Case, belief: Belief, account: Account): Explanation {
   const nominal = account.name < 0 ? undefined : given.nominals[account.name];
   const entry = entryOf(belief, account);
   const sizes = sizesOf(given, belief, account.representative);
-  const needs = account.causes.map((cause) => needOf(cause, sizes, entry));
+  const causes = account.causes.filter((cause) => isFelt(given, cause));
+  const needs = causes.map((cause) => needOf(cause, sizes, entry));
   return {
     ...(nominal === undefined ? {} : { nominal }),
-    causes: account.causes,
+    causes,
     ...(entry === undefined ? {} : { entry }),
     probability: account.probability,
     ratio: account.ratio,
@@ -25,9 +29,18 @@ function explain(given: Case, belief: Belief, account: Account): Explanation {
   };
 }
 
-/** Every account by name and mistakes, likeliest first. */
-export function rankAccounts(belief: Belief, weights: Float64Array): Account[] {
-  return gatherAccounts(belief, weights, (h) => `${h.name}:${mistakesKey(h)}`);
+/** Names what a hypothesis changes: a mistake that was put right for every reading changes none of them. */
+function changesKey(given: Case, h: Hypothesis): string {
+  if (h.name < 0) return mistakesKey(h);
+  return h.set.mistakes
+    .filter(({ cause }) => isFelt(given, cause))
+    .map(keyOf)
+    .join('+');
+}
+
+/** Every account by name and by the mistakes that change a reading, likeliest first. */
+export function rankAccounts(given: Case, belief: Belief, weights: Float64Array): Account[] {
+  return gatherAccounts(belief, weights, (h) => `${h.name}:${changesKey(given, h)}`);
 }
 
 /** The explanations worth listing, and the chance of all that are not listed; together 1. */

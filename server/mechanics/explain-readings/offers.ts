@@ -76,10 +76,12 @@ function changedOffers(given: Case, next: ExplainReading, somethingElse: number)
 /** Everything still worth offering: each action till it is done, passes and lobe till there are three. */
 export function offersFor(given: Case, somethingElse: number): Offer[] {
   const next = nextPass(given);
-  return [
+  const taken = given.input.notOffered ?? [];
+  const offers = [
     ...questionOffers(given),
     ...valveOffers(given, next),
     ...lobeOffers(given, next),
     ...changedOffers(given, next, somethingElse),
   ];
+  return offers.filter(({ action }) => !taken.includes(action));
 }

@@ -1,6 +1,7 @@
 import { causesOf } from './accounts.ts';
 import type { Belief } from './belief.ts';
 import type { Case } from './case.ts';
+import { isFelt } from './felt.ts';
 import type { Weighed } from './next-reading.ts';
 import type { NextReading, Outcome } from './types.ts';
 import { chanceFound } from './update.ts';
@@ -15,7 +16,7 @@ function outcomeOf(given: Case, belief: Belief, weighed: Weighed, at: number): O
   if (h === undefined) return undefined;
   const nominal = h.name < 0 ? undefined : given.nominals[h.name];
   const who = {
-    cause: causesOf(h)[0] ?? ('no-mistake' as const),
+    cause: causesOf(h).find((each) => isFelt(given, each)) ?? ('no-mistake' as const),
     ...(nominal === undefined ? {} : { nominal }),
   };
   const { forecast } = weighed;

@@ -1,26 +1,10 @@
 import { askAbout } from './ask-about.ts';
 import type { Belief } from './belief.ts';
 import { type Case, isHydraulic } from './case.ts';
+import { isFelt } from './felt.ts';
 import { gatherMistakes } from './single-mistakes.ts';
 import { sizesOf } from './sizes.ts';
-import type { Cause, Question } from './types.ts';
-
-/** Can any valve reading still show the mistake, or do all carry the flag that puts it right? */
-function isFelt(given: Case, cause: Cause): boolean {
-  const valves = given.input.readings.filter((reading) => reading.of === 'valve-lift');
-  switch (cause) {
-    case 'turn-too-many':
-    case 'turn-too-few':
-    case 'hand-read-backwards':
-      return valves.some((v) => !v.counted);
-    case 'lash-left-in':
-      return valves.some((v) => !v.lashSet && !v.otherValve);
-    case 'plunger-tilted':
-      return valves.some((v) => !v.aligned);
-    default:
-      return true;
-  }
-}
+import type { Question } from './types.ts';
 
 /** Mistakes likely enough to be asked about, likeliest first; near-equal ones are all asked. */
 function mistakeQuestions(given: Case, belief: Belief, weights: Float64Array): Question[] {

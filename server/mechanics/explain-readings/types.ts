@@ -84,6 +84,8 @@ export interface ExplainInput {
   /** In the order taken. Readings struck out by a person are not given. */
   readonly readings: readonly ExplainReading[];
   readonly answers?: readonly ExplainAnswer[];
+  /** Readings that the record says were taken that way already. */
+  readonly notOffered?: readonly Action[];
   readonly assumptions?: AssumptionChanges;
 }
 

@@ -15,3 +15,31 @@ export const allowanceSource = (name: AllowanceName): string => table.allowances
 
 /** Half-width of a ratio that is only stated, as a share of it. */
 export const STATED_RATIO = table.statedRatio;
+
+/** Half-width of a spring's load against the load stated for it, as a share of it. */
+export const SPRING_LOAD = table.springLoad;
+
+/** How far an arm that is not measured yet may be from the ratio it is sold as, as shares of it. */
+export const PLANNED_RATIO = table.plannedRatio;
+
+const DEFLECTION = table.usualDeflection;
+
+/** What a running spring usually takes off the lift at the valve [m]; unknown mountings have the widest band. */
+export function usualDeflection(mounting: 'stud' | 'pedestal' | 'shaft' | undefined): {
+  readonly from: number;
+  readonly to: number;
+  readonly source: string;
+} {
+  const { from, to } = DEFLECTION[mounting ?? 'stud'];
+  return { from: from * UNITS_OF_TABLE.in, to: to * UNITS_OF_TABLE.in, source: DEFLECTION.source };
+}
+
+const OF_TOOL: Readonly<Record<string, AllowanceName>> = {
+  indicator: 'tool-indicator',
+  caliper: 'tool-caliper',
+  feeler: 'tool-feeler',
+  clay: 'tool-clay',
+};
+
+/** How far off one figure of a gap may be, by the tool it was read with; of one not said, as of any entry. */
+export const toolAllowance = (tool: string): number => allowance(OF_TOOL[tool] ?? 'closed-gap');

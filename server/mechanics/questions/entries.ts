@@ -41,7 +41,7 @@ function entriesOf(input: QuestionInput): Entry[] {
     ...entry('valve lift in the sum', stated, 'valve', [valve, ...gross], valves),
     ...entry('lobe lift', read, 'lobe', [card, fromValve], lobes),
     ...entry('lobe lift in the sum', input.statedLobeLift, 'lobe', [read, card, fromValve], lobes),
-    ...entry('lobe lift on the card', card, 'lobe', [read, fromValve], lobes),
+    ...entry('lobe lift on the card', card, 'lobe', [read, fromValve], []),
     ...entry('valve lift on the card', input.cardValveLift, 'valve', gross, []),
   ];
 }

@@ -37,16 +37,15 @@ export function together(passes: readonly Pass[], averaged: boolean): SheetFigur
   };
 }
 
-/** Bounds that contradict each other keep the last: the sheet shows both passes for the person to settle. */
+/** Bounds that contradict each other leave all that either allows: the person settles which of them is right. */
 function narrowed(bounds: readonly Pass[]): SheetFigure {
   const lows = bounds.flatMap(({ low }) => (low === undefined ? [] : [low]));
   const highs = bounds.flatMap(({ high }) => (high === undefined ? [] : [high]));
   const [low, high] = [Math.max(...lows), Math.min(...highs)];
-  const last = bounds.at(-1);
-  const ends = low < high ? { low, high } : { low: last?.low, high: last?.high };
+  const ends = low < high ? { low, high } : { low: Math.min(...lows), high: Math.max(...highs) };
   return {
-    ...(ends.low !== undefined && Number.isFinite(ends.low) ? { low: ends.low } : {}),
-    ...(ends.high !== undefined && Number.isFinite(ends.high) ? { high: ends.high } : {}),
+    ...(Number.isFinite(ends.low) ? { low: ends.low } : {}),
+    ...(Number.isFinite(ends.high) ? { high: ends.high } : {}),
     passes: bounds.length,
   };
 }

@@ -102,7 +102,7 @@ export function judgeSide(side: 'intake' | 'exhaust', valves: readonly SheetValv
     odd,
     lobesDown: own.flatMap(({ cylinder }, index) => {
       const off = lobeOff[index];
-      return off !== undefined && off < -allowance('lobe-down') - EQUAL ? [{ cylinder, by: -off }] : [];
+      return off !== undefined && off <= -allowance('lobe-down') + EQUAL ? [{ cylinder, by: -off }] : [];
     }),
   };
 }

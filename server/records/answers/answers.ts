@@ -1,10 +1,12 @@
+import type { Selectable } from 'kysely';
 import type { z } from 'zod';
 import type { answerQuestion } from '../../../shared/schemas/commands.ts';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import type { AnswerTable } from '../../database/tables/measuring.ts';
 import { changeBuild } from '../../events/change-build.ts';
-import { rowsOfBuild } from '../../events/rows-of-build.ts';
 import { getSetUp } from '../set-ups/set-ups.ts';
+import { ANSWER_EVENTS } from './events.ts';
 
 /** What a person found when a question was put to them. */
 export interface Answer {
@@ -29,7 +31,8 @@ export async function keepAnswer(
 ): Promise<Answer> {
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
     if (input.setUpId !== undefined) await getSetUp(tx, principal, buildId, input.setUpId);
-    const seq = await emit('question-answered', input);
+    const { question, answer, setUpId, code, found } = input;
+    const seq = await emit(ANSWER_EVENTS['question-answered'], { question, answer, setUpId, code, found });
     const row = await tx
       .insertInto('answer')
       .values({
@@ -59,17 +62,17 @@ export async function keepAnswer(
   });
 }
 
-export async function listAnswers(tx: Tx, principal: Principal, buildId: string): Promise<Answer[]> {
-  const rows = await rowsOfBuild(tx, principal, buildId, tx.selectFrom('answer').selectAll().orderBy('seq'));
-  return rows.map((row) => ({
-    id: row.id,
-    question: row.question,
-    answer: row.answer,
-    code: row.code,
-    found: row.found ?? undefined,
-    setUpId: row.set_up_id ?? undefined,
-    seq: row.seq,
-    by: row.by_name,
-    at: row.created_at,
-  }));
-}
+/** In the order they were given. */
+export const selectAnswers = (tx: Tx) => tx.selectFrom('answer').selectAll().orderBy('seq');
+
+export const toAnswer = (row: Selectable<AnswerTable>): Answer => ({
+  id: row.id,
+  question: row.question,
+  answer: row.answer,
+  code: row.code,
+  found: row.found ?? undefined,
+  setUpId: row.set_up_id ?? undefined,
+  seq: row.seq,
+  by: row.by_name,
+  at: row.created_at,
+});

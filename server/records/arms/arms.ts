@@ -1,10 +1,12 @@
+import type { Selectable } from 'kysely';
 import type { z } from 'zod';
 import type { newArm } from '../../../shared/schemas/commands.ts';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import type { ArmTable } from '../../database/tables/builds.ts';
 import { changeBuild } from '../../events/change-build.ts';
-import { rowsOfBuild } from '../../events/rows-of-build.ts';
 import { Failure } from '../../problems/failure.ts';
+import { ARM_EVENTS } from './events.ts';
 
 export interface Arm {
   readonly id: string;
@@ -41,26 +43,23 @@ export async function addArm(
       .executeTakeFirst();
     if (row === undefined)
       throw new Failure('conflict', `this build already has an arm called “${input.name}”`);
-    await emit('arm-added', { armId: row.id, ...input });
+    const { name, family, ratioStamp, otherNumber, boxLabel } = input;
+    const added = { armId: row.id, name, family, ratioStamp, otherNumber, boxLabel };
+    await emit(ARM_EVENTS['arm-added'], added);
     return { id: row.id, ...input, by: principal.name, at: row.created_at };
   });
 }
 
-export async function listArms(tx: Tx, principal: Principal, buildId: string): Promise<Arm[]> {
-  const rows = await rowsOfBuild(
-    tx,
-    principal,
-    buildId,
-    tx.selectFrom('arm').selectAll().orderBy('created_at').orderBy('id'),
-  );
-  return rows.map((row) => ({
-    id: row.id,
-    name: row.name,
-    family: row.family,
-    ratioStamp: row.ratio_stamp,
-    otherNumber: row.other_number,
-    boxLabel: row.box_label,
-    by: row.by_name,
-    at: row.created_at,
-  }));
-}
+/** In the order they were added. */
+export const selectArms = (tx: Tx) => tx.selectFrom('arm').selectAll().orderBy('created_at').orderBy('id');
+
+export const toArm = (row: Selectable<ArmTable>): Arm => ({
+  id: row.id,
+  name: row.name,
+  family: row.family,
+  ratioStamp: row.ratio_stamp,
+  otherNumber: row.other_number,
+  boxLabel: row.box_label,
+  by: row.by_name,
+  at: row.created_at,
+});

@@ -1,9 +1,12 @@
+import type { Selectable } from 'kysely';
 import type { z } from 'zod';
 import type { placeArm } from '../../../shared/schemas/commands.ts';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import type { ArmPlacementTable } from '../../database/tables/builds.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowOfBuild, rowsOfBuild } from '../../events/rows-of-build.ts';
+import { ARM_EVENTS } from './events.ts';
 
 export interface Placement {
   readonly id: string;
@@ -24,7 +27,9 @@ export async function placeArmOnValve(
 ): Promise<Placement> {
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
     const arm = await rowOfBuild(principal, buildId, input.armId, 'arm', tx.selectFrom('arm').select('name'));
-    const seq = await emit('arm-placed', { arm: arm.name, ...input });
+    const { armId, cylinder, valve, reason } = input;
+    const placed = { arm: arm.name, armId, cylinder, valve, reason };
+    const seq = await emit(ARM_EVENTS['arm-placed'], placed);
     const row = await tx
       .insertInto('arm_placement')
       .values({
@@ -43,24 +48,22 @@ export async function placeArmOnValve(
   });
 }
 
+export const selectPlacements = (tx: Tx) => tx.selectFrom('arm_placement').selectAll().orderBy('seq');
+
+export const toPlacement = (row: Selectable<ArmPlacementTable>): Placement => ({
+  id: row.id,
+  armId: row.arm_id,
+  cylinder: row.cylinder,
+  valve: row.valve,
+  reason: row.reason,
+  seq: row.seq,
+  by: row.by_name,
+  at: row.created_at,
+});
+
 /** Every placement in order; the last one of a valve is what sits there now, unless that arm has moved on. */
 export async function listPlacements(tx: Tx, principal: Principal, buildId: string): Promise<Placement[]> {
-  const rows = await rowsOfBuild(
-    tx,
-    principal,
-    buildId,
-    tx.selectFrom('arm_placement').selectAll().orderBy('seq'),
-  );
-  return rows.map((row) => ({
-    id: row.id,
-    armId: row.arm_id,
-    cylinder: row.cylinder,
-    valve: row.valve,
-    reason: row.reason,
-    seq: row.seq,
-    by: row.by_name,
-    at: row.created_at,
-  }));
+  return (await rowsOfBuild(tx, principal, buildId, selectPlacements(tx))).map(toPlacement);
 }
 
 /** Which arm sits on which valve now: for each arm its last place, for each valve the last arm put there. */

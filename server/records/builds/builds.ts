@@ -1,6 +1,8 @@
+import type { Selectable } from 'kysely';
 import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
 import { type Principal, requireBuild } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import type { BuildTable } from '../../database/tables/builds.ts';
 import { notFound } from '../../problems/failure.ts';
 
 export interface Build {
@@ -12,6 +14,18 @@ export interface Build {
   readonly spec: BuildSpec;
   readonly createdAt: Date;
 }
+
+type BuildRow = Pick<Selectable<BuildTable>, 'id' | 'label' | 'revision' | 'last_seq' | 'created_at'>;
+
+/** `spec` is that of the row's revision. */
+export const toBuild = (row: BuildRow, spec: BuildSpec): Build => ({
+  id: row.id,
+  label: row.label,
+  revision: row.revision,
+  version: row.last_seq,
+  spec,
+  createdAt: row.created_at,
+});
 
 export async function getBuild(tx: Tx, principal: Principal, buildId: string): Promise<Build> {
   requireBuild(principal, buildId, 'read');
@@ -35,12 +49,5 @@ export async function getBuild(tx: Tx, principal: Principal, buildId: string): P
     .where('build.id', '=', buildId)
     .executeTakeFirst();
   if (row === undefined) throw notFound('build');
-  return {
-    id: row.id,
-    label: row.label,
-    revision: row.revision,
-    version: row.last_seq,
-    spec: row.spec ?? {},
-    createdAt: row.created_at,
-  };
+  return toBuild(row, row.spec ?? {});
 }

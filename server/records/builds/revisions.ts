@@ -1,11 +1,14 @@
+import type { Selectable } from 'kysely';
 import type { z } from 'zod';
 import type { BuildSpec, buildSpec } from '../../../shared/schemas/build-spec.ts';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import type { BuildRevisionTable } from '../../database/tables/builds.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowsOfBuild } from '../../events/rows-of-build.ts';
 import { Failure } from '../../problems/failure.ts';
 import type { Build } from './builds.ts';
+import { BUILD_EVENTS } from './events.ts';
 
 export interface Revision {
   readonly revision: number;
@@ -15,33 +18,23 @@ export interface Revision {
   readonly at: Date;
 }
 
+export const selectRevisions = (tx: Tx) => tx.selectFrom('build_revision').selectAll().orderBy('revision');
+
+export const toRevision = (row: Selectable<BuildRevisionTable>): Revision => ({
+  revision: row.revision,
+  spec: row.spec,
+  reason: row.reason,
+  by: row.by_name,
+  at: row.created_at,
+});
+
 export async function listRevisions(tx: Tx, principal: Principal, buildId: string): Promise<Revision[]> {
-  const rows = await rowsOfBuild(
-    tx,
-    principal,
-    buildId,
-    tx.selectFrom('build_revision').selectAll().orderBy('revision'),
-  );
-  return rows.map((row) => ({
-    revision: row.revision,
-    spec: row.spec,
-    reason: row.reason,
-    by: row.by_name,
-    at: row.created_at,
-  }));
+  return (await rowsOfBuild(tx, principal, buildId, selectRevisions(tx))).map(toRevision);
 }
 
 /** The specification as it was at one revision; old readings mean what they meant then. */
-export async function specAt(tx: Tx, shopId: string, buildId: string, revision: number): Promise<BuildSpec> {
-  const row = await tx
-    .selectFrom('build_revision')
-    .select('spec')
-    .where('shop_id', '=', shopId)
-    .where('build_id', '=', buildId)
-    .where('revision', '=', revision)
-    .executeTakeFirst();
-  return row?.spec ?? {};
-}
+export const specAt = (revisions: readonly Revision[], revision: number): BuildSpec =>
+  revisions.find((each) => each.revision === revision)?.spec ?? {};
 
 /**
  * Keeps a new revision of the build. `expected` is the version the writer read; a build that has since got
@@ -80,7 +73,7 @@ export async function reviseBuild(
       .where('shop_id', '=', principal.shopId)
       .where('id', '=', buildId)
       .execute();
-    const version = await emit('build-revised', { revision, reason: input.reason });
+    const version = await emit(BUILD_EVENTS['build-revised'], { revision, reason: input.reason });
     return { id: buildId, label: build.label, revision, version, spec: input.spec, createdAt: new Date() };
   });
 }

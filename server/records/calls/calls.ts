@@ -47,19 +47,14 @@ export async function getCall(tx: Tx, principal: Principal, callId: string): Pro
     .executeTakeFirst();
   if (row === undefined) throw notFound('call');
   requireBuild(principal, row.build_id, 'read');
-  if (principal.kind === 'builder' && principal.callId !== callId) throw notFound('call');
-  return toCall(row);
+  const call = toCall(row);
+  if (!seesCall(principal, call)) throw notFound('call');
+  return call;
 }
 
-/** The calls about a build, first one first; a builder's link shows its own call alone. */
-export async function callsOfBuild(tx: Tx, principal: Principal, buildId: string): Promise<Call[]> {
-  requireBuild(principal, buildId, 'read');
-  const rows = await tx
-    .selectFrom('call')
-    .selectAll()
-    .where('shop_id', '=', principal.shopId)
-    .where('build_id', '=', buildId)
-    .orderBy('number')
-    .execute();
-  return rows.map(toCall).filter((call) => principal.kind !== 'builder' || call.id === principal.callId);
-}
+/** Whether a caller may see this call: a builder's link shows its own call alone. */
+export const seesCall = (principal: Principal, { id }: Pick<Call, 'id'>): boolean =>
+  principal.kind !== 'builder' || principal.callId === id;
+
+/** The calls about a build, first one first. */
+export const selectCalls = (tx: Tx) => tx.selectFrom('call').selectAll().orderBy('number');

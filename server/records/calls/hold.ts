@@ -5,6 +5,7 @@ import type { Tx } from '../../database/database.ts';
 import { Failure } from '../../problems/failure.ts';
 import type { Call } from './calls.ts';
 import { changeCall } from './change-call.ts';
+import { TRIAGE_EVENTS } from './events.ts';
 
 const HOLD_ON_CONTACT = 'something hit, bent, came loose or turns tight';
 
@@ -15,39 +16,31 @@ export function recordTriage(
   callId: string,
   input: z.output<typeof triage>,
 ): Promise<Call> {
-  return changeCall(tx, principal, callId, (call) => {
-    const holds = input.contact === 'something' && !call.held;
-    return {
-      patch: {
-        engine_state: input.engineState,
-        contact: input.contact,
-        ...(holds ? { held: true, hold_reason: HOLD_ON_CONTACT } : {}),
-      },
-      events: [
-        { kind: 'triage', data: input },
-        ...(holds ? [{ kind: 'hold-set', data: { reason: HOLD_ON_CONTACT } }] : []),
-      ],
-    };
+  return changeCall(tx, principal, callId, async (call, emit) => {
+    const { engineState, contact } = input;
+    const answered = { engine_state: engineState, contact };
+    await emit(TRIAGE_EVENTS.triage, { callId, engineState, contact });
+    if (contact !== 'something' || call.held) return answered;
+    await emit(TRIAGE_EVENTS['hold-set'], { callId, reason: HOLD_ON_CONTACT });
+    return { ...answered, held: true, hold_reason: HOLD_ON_CONTACT };
   });
 }
 
 /** Anyone on the call may say stop. */
 export function setHold(tx: Tx, principal: Principal, callId: string, reason: string): Promise<Call> {
-  return changeCall(tx, principal, callId, () => ({
-    patch: { held: true, hold_reason: reason },
-    events: [{ kind: 'hold-set', data: { reason } }],
-  }));
+  return changeCall(tx, principal, callId, async (_, emit) => {
+    await emit(TRIAGE_EVENTS['hold-set'], { callId, reason });
+    return { held: true, hold_reason: reason };
+  });
 }
 
 /** Only the desk lifts a hold, and says why. */
 export function liftHold(tx: Tx, principal: Principal, callId: string, reason: string): Promise<Call> {
   requireDesk(principal, 'write');
-  return changeCall(tx, principal, callId, (call) => {
+  return changeCall(tx, principal, callId, async (call, emit) => {
     if (!call.held) throw new Failure('conflict', 'this call is not on hold');
-    return {
-      patch: { held: false, hold_reason: '' },
-      events: [{ kind: 'hold-lifted', data: { reason, was: call.holdReason } }],
-    };
+    await emit(TRIAGE_EVENTS['hold-lifted'], { callId, reason, was: call.holdReason });
+    return { held: false, hold_reason: '' };
   });
 }
 

@@ -6,6 +6,7 @@ import type { Tx } from '../../database/database.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { notFound } from '../../problems/failure.ts';
 import { type Call, toCall } from './calls.ts';
+import { CALL_EVENTS } from './events.ts';
 
 async function nextCallNumber(tx: Tx, shopId: string): Promise<number> {
   const { next } = await tx
@@ -62,7 +63,7 @@ export async function startCall(
       })
       .returningAll()
       .executeTakeFirstOrThrow();
-    await emit('call-opened', { callId: row.id, number: row.number, goal: row.goal });
+    await emit(CALL_EVENTS['call-opened'], { callId: row.id, number: row.number, goal: input.goal });
     return toCall(row);
   });
 }

@@ -25,7 +25,7 @@ export interface PartFamily {
 
 export type FamilyRow = Selectable<PartFamilyTable>;
 
-function toFamily(row: FamilyRow): PartFamily {
+export function toFamily(row: FamilyRow): PartFamily {
   return {
     id: row.id,
     code: row.code,
@@ -101,12 +101,10 @@ export async function getFamily(tx: Tx, principal: Principal, familyId: string):
   return toFamily(row);
 }
 
-/** Every row of the shop's catalogue as it is stored, by code. */
-export function familyRows(tx: Tx, shopId: string): Promise<FamilyRow[]> {
-  return tx.selectFrom('part_family').selectAll().where('shop_id', '=', shopId).orderBy('code').execute();
-}
+/** The shop's catalogue as it is stored, by code. */
+export const selectFamilies = (tx: Tx, shopId: string) =>
+  tx.selectFrom('part_family').selectAll().where('shop_id', '=', shopId).orderBy('code');
 
-/** The whole catalogue, for ranking a part; whoever may see the build may see what it is ranked against. */
-export async function wholeCatalogue(tx: Tx, shopId: string): Promise<PartFamily[]> {
-  return (await familyRows(tx, shopId)).map(toFamily);
-}
+/** Every row of it. */
+export const familyRows = (tx: Tx, shopId: string): Promise<FamilyRow[]> =>
+  selectFamilies(tx, shopId).execute();

@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import { FAULT_CODES } from '../../../shared/problems/faults.ts';
-import { quantityView } from '../../api/views.ts';
-import type { SizeKind } from '../../mechanics/identify/kinds.ts';
-import { SIZE_KINDS } from '../../mechanics/identify/kinds.ts';
+import { answer } from '../../../shared/schemas/answer.ts';
+import { moment, quantityView } from '../../../shared/schemas/answer-parts.ts';
 import type { PartFamily } from './families.ts';
+import type { Loaded } from './import.ts';
 
 const inchesView = quantityView.optional();
 
@@ -27,27 +27,34 @@ export const familyView = z
     weight: z.number(),
     notes: z.string(),
     by: z.string(),
-    changedAt: z.iso.datetime(),
+    changedAt: moment,
   })
   .meta({ id: 'PartFamily' });
 
-const camel = (kind: SizeKind) => kind.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase());
+const made = (inches: number | undefined) =>
+  inches === undefined ? undefined : { value: inches, unit: 'in' as const };
 
-export function showFamily(family: PartFamily) {
-  const { sizes, features, nominalRatio, changedAt, ...rest } = family;
-  return {
-    ...rest,
-    ...features,
-    ...(nominalRatio === undefined ? {} : { nominalRatio }),
-    ...Object.fromEntries(
-      SIZE_KINDS.flatMap((kind) => {
-        const value = sizes[kind];
-        return value === undefined ? [] : [[camel(kind), { value, unit: 'in' }]];
-      }),
-    ),
-    changedAt: changedAt.toISOString(),
-  };
-}
+export const showFamily = (family: PartFamily) =>
+  answer(familyView, {
+    id: family.id,
+    code: family.code,
+    name: family.name,
+    fits: family.fits,
+    nominalRatio: family.nominalRatio,
+    mount: family.features.mount,
+    tip: family.features.tip,
+    rings: family.features.rings,
+    holeAcrossTrunnion: made(family.sizes['hole-across-trunnion']),
+    widthAcrossTrunnion: made(family.sizes['width-across-trunnion']),
+    rollerDiameter: made(family.sizes['roller-diameter']),
+    bodyWidth: made(family.sizes['body-width']),
+    pivotToTip: made(family.sizes['pivot-to-tip']),
+    pivotToCup: made(family.sizes['pivot-to-cup']),
+    weight: family.weight,
+    notes: family.notes,
+    by: family.by,
+    changedAt: family.changedAt.toISOString(),
+  });
 
 export const loadedView = z
   .object({
@@ -67,3 +74,13 @@ export const loadedView = z
     ),
   })
   .meta({ id: 'CatalogueLoad' });
+
+export const showLoaded = (loaded: Loaded) =>
+  answer(loadedView, {
+    rows: loaded.rows,
+    added: loaded.added,
+    changed: loaded.changed,
+    unchanged: loaded.unchanged,
+    loaded: loaded.loaded,
+    faults: loaded.faults,
+  });

@@ -1,5 +1,8 @@
+import type { CompiledQuery, Expression } from 'kysely';
+import type { z } from 'zod';
 import type { Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import type { EventDefinition } from '../../events/define-events.ts';
 import { rowsOfBuild } from '../../events/rows-of-build.ts';
 
 /**
@@ -34,15 +37,27 @@ export interface EntryRow {
 
 /** As much of a query as entries are found by; every table's own query is one. */
 interface EntryQuery<Row> {
-  where(column: 'shop_id' | 'build_id' | 'id' | 'replaces', operator: '=', value: string): EntryQuery<Row>;
+  where(
+    column: 'shop_id' | 'build_id' | 'id' | 'replaces',
+    operator: '=',
+    value: string | Expression<string>,
+  ): EntryQuery<Row>;
+  compile(): CompiledQuery<Row>;
   execute(): Promise<Row[]>;
   executeTakeFirst(): Promise<Row | undefined>;
 }
 
-/** One table of entries, and what its rows are shown as. */
-export interface EntryTable<Row extends EntryRow, Item> {
-  /** What its events begin with: `reading` gives `reading-replaced` and `reading-struck`. */
-  readonly event: string;
+/** One table of entries, what its rows are shown as, and the events of their corrections. */
+export interface EntryTable<
+  Row extends EntryRow,
+  Item,
+  Replaced extends z.ZodObject = z.ZodObject,
+  Struck extends z.ZodObject = z.ZodObject,
+> {
+  readonly events: {
+    readonly replaced: EventDefinition<string, Replaced>;
+    readonly struck: EventDefinition<string, Struck>;
+  };
   /** All columns, in the order of entry. */
   query(tx: Tx): EntryQuery<Row>;
   show(row: Row, entry: Entry): Item;
@@ -67,6 +82,16 @@ export function shown<Row extends EntryRow, Item>(
   });
 }
 
+/** The entries that these rows of one build are, each with what came in its place. */
+export function entriesOf<Row extends EntryRow, Item>(
+  table: Pick<EntryTable<Row, Item>, 'show'>,
+  rows: readonly Row[],
+): Item[] {
+  const replacedBy = new Map<string, string>();
+  for (const { id, replaces } of rows) if (replaces !== null) replacedBy.set(replaces, id);
+  return rows.map((row) => shown(table, row, replacedBy.get(row.id)));
+}
+
 /** Every entry of a build in the order of entry, replaced and struck ones included. */
 export async function listEntries<Row extends EntryRow, Item>(
   table: Pick<EntryTable<Row, Item>, 'query' | 'show'>,
@@ -74,10 +99,7 @@ export async function listEntries<Row extends EntryRow, Item>(
   principal: Principal,
   buildId: string,
 ): Promise<Item[]> {
-  const rows = await rowsOfBuild(tx, principal, buildId, table.query(tx));
-  const replacedBy = new Map<string, string>();
-  for (const { id, replaces } of rows) if (replaces !== null) replacedBy.set(replaces, id);
-  return rows.map((row) => shown(table, row, replacedBy.get(row.id)));
+  return entriesOf(table, await rowsOfBuild(tx, principal, buildId, table.query(tx)));
 }
 
 /** The entries that stand: neither replaced nor a striking-out. */

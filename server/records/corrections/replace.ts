@@ -1,9 +1,11 @@
+import type { z } from 'zod';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowOfBuild } from '../../events/rows-of-build.ts';
 import { Failure } from '../../problems/failure.ts';
 import { type EntryRow, type EntryTable, shown } from './entries.ts';
+import type { correction } from './events.ts';
 
 /** Which entry is corrected, and why. */
 export interface Correction {
@@ -22,11 +24,14 @@ export interface ReplacingColumns extends ReturnType<typeof author> {
   readonly reason: string;
 }
 
-export interface Replacement<Row> {
-  /** Which thing it is, for the event. */
-  readonly about: object;
-  /** What it is now, for the event; undefined strikes the entry out. */
-  readonly instead: object | undefined;
+/** What both events of a correction say of the old entry. */
+export type Said = z.output<z.ZodObject<typeof correction>>;
+
+export interface Replacement<Row, Replaced, Struck> {
+  /** The event of its striking-out. */
+  readonly struck: Struck;
+  /** The event of another in its place; undefined strikes the entry out. */
+  readonly replaced: Replaced | undefined;
   keep(columns: ReplacingColumns): Promise<Row>;
 }
 
@@ -50,31 +55,32 @@ async function entryToCorrect<Row extends EntryRow, Item>(
 }
 
 /** Replaces an entry, or strikes it out, with the reason; the old one stays where it was. */
-export async function replaceEntry<Row extends EntryRow, Item>(
-  table: EntryTable<Row, Item>,
+export async function replaceEntry<
+  Row extends EntryRow,
+  Item,
+  Replaced extends z.ZodObject,
+  Struck extends z.ZodObject,
+>(
+  table: EntryTable<Row, Item, Replaced, Struck>,
   tx: Tx,
   principal: Principal,
-  correction: Correction,
-  replacementOf: (old: Row) => Replacement<Row>,
+  asked: Correction,
+  replacementOf: (old: Row, was: Item, said: Said) => Replacement<Row, z.output<Replaced>, z.output<Struck>>,
 ): Promise<Item> {
-  const { buildId, reason } = correction;
+  const { buildId, reason } = asked;
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
-    const old = await entryToCorrect(table, tx, principal, correction);
-    const { about, instead, keep } = replacementOf(old);
-    const struck = instead === undefined;
-    const seq = await emit(`${table.event}-${struck ? 'struck' : 'replaced'}`, {
-      ...about,
-      replaces: old.read_as,
-      replacesId: old.id,
-      reason,
-      ...instead,
-    });
+    const old = await entryToCorrect(table, tx, principal, asked);
+    const said = { replaces: old.read_as, replacesId: old.id, reason };
+    const { struck, replaced, keep } = replacementOf(old, shown(table, old), said);
+    const seq = await (replaced === undefined
+      ? emit(table.events.struck, struck)
+      : emit(table.events.replaced, replaced));
     const row = await keep({
       shop_id: principal.shopId,
       build_id: buildId,
       seq,
       replaces: old.id,
-      struck,
+      struck: replaced === undefined,
       reason,
       ...author(principal),
     });

@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import type { Fields } from '../../../shared/schemas/answer.ts';
+import { moment } from '../../../shared/schemas/answer-parts.ts';
 import type { Entry } from './entries.ts';
 
 /** What every entry on the record shows of itself in JSON. */
@@ -11,16 +13,20 @@ export const entryShape = {
   reason: z.string(),
   by: z.string(),
   byKind: z.string(),
-  at: z.iso.datetime(),
+  at: moment,
 };
 
-/** The entry as JSON has it: what is not so is left out. */
-export function showEntry<Each extends Pick<Entry, 'replaces' | 'replacedBy' | 'at'>>(entry: Each) {
-  const { replaces, replacedBy, at, ...rest } = entry;
-  return {
-    ...rest,
-    ...(replaces === undefined ? {} : { replaces }),
-    ...(replacedBy === undefined ? {} : { replacedBy }),
-    at: at.toISOString(),
-  };
-}
+const entryView = z.object(entryShape);
+
+/** The same of one entry, for the answer it is a part of. */
+export const entryFields = (entry: Entry): Fields<typeof entryView> => ({
+  id: entry.id,
+  seq: entry.seq,
+  replaces: entry.replaces,
+  replacedBy: entry.replacedBy,
+  struck: entry.struck,
+  reason: entry.reason,
+  by: entry.by,
+  byKind: entry.byKind,
+  at: entry.at.toISOString(),
+});

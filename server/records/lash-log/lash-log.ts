@@ -1,19 +1,15 @@
-import { UNITS } from '../../../shared/quantities/units.ts';
+import type { Selectable } from 'kysely';
 import { ENGINE_HEAT, LASH_MOMENTS, type NewLashLine, NUT_STATES } from '../../../shared/schemas/lash-log.ts';
-import { keysOf } from '../../../shared/schemas/words.ts';
+import { storedWord } from '../../../shared/schemas/words.ts';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import type { LashLogTable } from '../../database/tables/marks-and-lash.ts';
 import { changeBuild } from '../../events/change-build.ts';
-import { lashGrowths } from '../../mechanics/lash/growth.ts';
-import { grewAgain, lashQuestions } from '../../mechanics/lash/lash-questions.ts';
-import type { LashGrowth, LashLine, LashQuestion } from '../../mechanics/lash/types.ts';
 import { listPlacements, nowOnValves } from '../arms/placements.ts';
 import { refuseWhileHeld } from '../calls/hold.ts';
 import { shown } from '../corrections/entries.ts';
-import type { Limit } from '../limits/known-limits.ts';
-import { limitsInForce } from '../limits/limits.ts';
-import { listSheetReadings } from '../sheet/sheet-readings.ts';
 import { columnsOf, SHEET_READINGS, type SheetReading } from '../sheet/sheet-table.ts';
+import { LASH_EVENTS } from './events.ts';
 
 /** A lash of the sheet with what makes it a line of a log; one entered on the sheet alone says nothing of that. */
 export interface LoggedLash {
@@ -24,22 +20,6 @@ export interface LoggedLash {
   /** The day it is of, `2026-03-14`. */
   readonly on: string;
   readonly doneBy: string;
-}
-
-export interface LashLog {
-  /** Oldest first; replaced and struck ones left out. */
-  readonly lines: readonly LoggedLash[];
-  readonly growths: readonly LashGrowth[];
-  readonly questions: readonly LashQuestion[];
-  /** Grown again after they were set again. */
-  readonly again: readonly LashGrowth[];
-  readonly limit: Limit;
-}
-
-function wordOf<const T extends Record<string, string>>(words: T, text: string): Extract<keyof T, string> {
-  const found = keysOf(words).find((word) => word === text);
-  if (found === undefined) throw new Error(`a stored lash has the unknown word ${text}`);
-  return found;
 }
 
 /** Keeps a line of the log: the gap as a reading of the sheet, and beside it what the sheet does not ask. */
@@ -55,7 +35,7 @@ export async function keepLash(
     const now = nowOnValves(await listPlacements(tx, principal, buildId));
     const arm = now.find((each) => each.cylinder === cylinder && each.valve === valve);
     const said = { cylinder, valve, readAs: lash.readAs, moment, engine, nut, readOn, doneBy };
-    const seq = await emit('lash-kept', said);
+    const seq = await emit(LASH_EVENTS['lash-kept'], said);
     const row = await tx
       .insertInto('valve_reading')
       .values({
@@ -103,16 +83,15 @@ function firstOf(reading: SheetReading, byId: ReadonlyMap<string, SheetReading>)
   return before === undefined ? reading : firstOf(before, byId);
 }
 
+export const selectLashRows = (tx: Tx) => tx.selectFrom('lash_log').selectAll();
+
 /** Every line that was ever entered, oldest day first, struck and replaced ones among them. */
-async function everyLine(tx: Tx, principal: Principal, buildId: string): Promise<LoggedLash[]> {
-  const readings = (await listSheetReadings(tx, principal, buildId)).filter(({ kind }) => kind === 'lash');
+export function toLashLines(
+  sheet: readonly SheetReading[],
+  rows: readonly Selectable<LashLogTable>[],
+): LoggedLash[] {
+  const readings = sheet.filter(({ kind }) => kind === 'lash');
   const byId = new Map(readings.map((reading) => [reading.id, reading]));
-  const rows = await tx
-    .selectFrom('lash_log')
-    .selectAll()
-    .where('shop_id', '=', principal.shopId)
-    .where('build_id', '=', buildId)
-    .execute();
   const logged = new Map(rows.map((row) => [row.reading_id, row]));
   return readings
     .map((reading): LoggedLash => {
@@ -120,46 +99,12 @@ async function everyLine(tx: Tx, principal: Principal, buildId: string): Promise
       const row = logged.get(first.id);
       return {
         reading,
-        engine: wordOf(ENGINE_HEAT, row?.engine ?? 'not-said'),
-        moment: wordOf(LASH_MOMENTS, row?.moment ?? 'found'),
-        nut: wordOf(NUT_STATES, row?.nut ?? 'not-looked'),
+        engine: storedWord(ENGINE_HEAT, row?.engine ?? 'not-said'),
+        moment: storedWord(LASH_MOMENTS, row?.moment ?? 'found'),
+        nut: storedWord(NUT_STATES, row?.nut ?? 'not-looked'),
         on: row?.read_on ?? dayOf(first),
         doneBy: row?.done_by ?? '',
       };
     })
     .sort((a, b) => (a.on === b.on ? a.reading.seq - b.reading.seq : a.on < b.on ? -1 : 1));
-}
-
-/** All lines for the export. */
-export const listLashLines = everyLine;
-
-function asLine({ reading, engine, moment, nut }: LoggedLash): LashLine {
-  const { value, low, high, unit } = reading.reading;
-  const si = (length: number | undefined) => (length === undefined ? undefined : length * UNITS[unit].toSi);
-  return {
-    cylinder: reading.cylinder,
-    valve: reading.valve,
-    gap: { low: si(value ?? low), high: si(value ?? high) },
-    moment,
-    engine,
-    nut,
-  };
-}
-
-/** The lash log of a build with what it raises. */
-export async function lashLogOf(tx: Tx, principal: Principal, buildId: string): Promise<LashLog> {
-  const lines = (await everyLine(tx, principal, buildId)).filter(
-    ({ reading }) => reading.replacedBy === undefined && !reading.struck && reading.arms === 'these',
-  );
-  const limit = (await limitsInForce(tx, principal.shopId)).get('lash-growth');
-  if (limit === undefined) throw new Error('there is no limit for the growth of lash');
-  const most = limit.value.value * UNITS[limit.value.unit].toSi;
-  const growths = lashGrowths(lines.map(asLine), most);
-  return {
-    lines,
-    growths,
-    questions: lashQuestions(growths, most),
-    again: grewAgain(growths, most),
-    limit,
-  };
 }

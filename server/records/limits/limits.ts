@@ -20,14 +20,12 @@ function toLimit(name: LimitName, row: Selectable<ShopLimitTable>): Limit {
   };
 }
 
+/** Everything a shop ever set, oldest first. */
+export const selectLimits = (tx: Tx, shopId: string) =>
+  tx.selectFrom('shop_limit').selectAll().where('shop_id', '=', shopId).orderBy('revision');
+
 /** The limits that count in a shop now. Whoever works on one of its builds works by them. */
-export async function limitsInForce(tx: Tx, shopId: string): Promise<ReadonlyMap<LimitName, Limit>> {
-  const rows = await tx
-    .selectFrom('shop_limit')
-    .selectAll()
-    .where('shop_id', '=', shopId)
-    .orderBy('revision')
-    .execute();
+export function limitsInForce(rows: readonly Selectable<ShopLimitTable>[]): ReadonlyMap<LimitName, Limit> {
   const inForce = new Map(LIMIT_NAMES.map((name) => [name, defaultOf(name)] as const));
   for (const row of rows) if (isLimitName(row.name)) inForce.set(row.name, toLimit(row.name, row));
   return inForce;
@@ -35,7 +33,7 @@ export async function limitsInForce(tx: Tx, shopId: string): Promise<ReadonlyMap
 
 export async function listLimits(tx: Tx, principal: Principal): Promise<Limit[]> {
   requireDesk(principal, 'read');
-  return [...(await limitsInForce(tx, principal.shopId)).values()];
+  return [...limitsInForce(await selectLimits(tx, principal.shopId).execute()).values()];
 }
 
 function unknownLimits(changes: readonly NewLimit[]): void {

@@ -1,12 +1,19 @@
-import { sql } from 'kysely';
+import { type Selectable, sql } from 'kysely';
 import type { z } from 'zod';
 import type { newNote } from '../../../shared/schemas/commands.ts';
 import { author, type Principal, requireDesk } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import type { NoteTable } from '../../database/tables/record.ts';
 import { changeBuild } from '../../events/change-build.ts';
-import { rowsOfBuild } from '../../events/rows-of-build.ts';
 import { Failure, notFound } from '../../problems/failure.ts';
 import { getCall } from '../calls/calls.ts';
+import { NOTE_EVENTS } from './events.ts';
+
+const KEPT = {
+  note: NOTE_EVENTS['note-kept'],
+  advice: NOTE_EVENTS['advice-kept'],
+  promise: NOTE_EVENTS['promise-kept'],
+} as const;
 
 /** A note, advice given, or a promise with its owner and date. */
 export interface Note {
@@ -32,7 +39,8 @@ export async function keepNote(
   const call = await getCall(tx, principal, callId);
   if (input.kind !== 'note') requireDesk(principal, 'write');
   return changeBuild(tx, principal, call.buildId, async ({ emit }) => {
-    const seq = await emit(`${input.kind}-kept`, { callId, ...input });
+    const { kind, body, restsOn, owner, due } = input;
+    const seq = await emit(KEPT[kind], { callId, kind, body, restsOn, owner, due });
     const row = await tx
       .insertInto('note')
       .values({
@@ -93,23 +101,22 @@ export async function finishPromise(
         ? notFound('promise')
         : new Failure('conflict', 'this promise is done already');
     }
-    await emit('promise-done', { callId, noteId, body: row.body });
+    await emit(NOTE_EVENTS['promise-done'], { callId, noteId, body: row.body });
   });
 }
 
-export async function listNotes(tx: Tx, principal: Principal, buildId: string): Promise<Note[]> {
-  const rows = await rowsOfBuild(tx, principal, buildId, tx.selectFrom('note').selectAll().orderBy('seq'));
-  return rows.map((row) => ({
-    id: row.id,
-    callId: row.call_id,
-    kind: row.kind,
-    body: row.body,
-    restsOn: row.rests_on,
-    owner: row.owner,
-    due: row.due ?? undefined,
-    doneAt: row.done_at ?? undefined,
-    seq: row.seq,
-    by: row.by_name,
-    at: row.created_at,
-  }));
-}
+export const selectNotes = (tx: Tx) => tx.selectFrom('note').selectAll().orderBy('seq');
+
+export const toNote = (row: Selectable<NoteTable>): Note => ({
+  id: row.id,
+  callId: row.call_id,
+  kind: row.kind,
+  body: row.body,
+  restsOn: row.rests_on,
+  owner: row.owner,
+  due: row.due ?? undefined,
+  doneAt: row.done_at ?? undefined,
+  seq: row.seq,
+  by: row.by_name,
+  at: row.created_at,
+});

@@ -1,6 +1,8 @@
 import type { Selectable } from 'kysely';
 import { isUnit, type Quantity } from '../../../shared/quantities/units.ts';
 import type { CorrectPartReading, NewPartReading } from '../../../shared/schemas/part-reading.ts';
+import { PART_KINDS } from '../../../shared/schemas/part-words.ts';
+import { storedWord } from '../../../shared/schemas/words.ts';
 import { author, type Principal, requireBuild } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import type { PartReadingTable } from '../../database/tables/parts.ts';
@@ -8,11 +10,12 @@ import { changeBuild } from '../../events/change-build.ts';
 import { refuseWhileHeld } from '../calls/hold.ts';
 import { type Entry, listEntries, shown } from '../corrections/entries.ts';
 import { replaceEntry } from '../corrections/replace.ts';
+import { PART_READING_EVENTS } from './events.ts';
 import { entryOf, isEmpty } from './part-entry.ts';
 
 /** One thing read, seen or found written on the part, as it was entered. */
 export interface PartReading extends Entry {
-  readonly kind: string;
+  readonly kind: keyof typeof PART_KINDS;
   readonly typed: string;
   /** A size; features and marks have none. */
   readonly size: Quantity | undefined;
@@ -29,12 +32,16 @@ function sizeOf({ value, unit }: Row): Quantity | undefined {
   return { value, unit };
 }
 
-const PART_READINGS = {
-  event: 'part-reading',
+/** What was read of a part, in the order of entry. */
+export const PART_READINGS = {
+  events: {
+    replaced: PART_READING_EVENTS['part-reading-replaced'],
+    struck: PART_READING_EVENTS['part-reading-struck'],
+  },
   query: (tx: Tx) => tx.selectFrom('part_reading').selectAll().orderBy('seq'),
   show: (row: Row, entry: Entry): PartReading => ({
     ...entry,
-    kind: row.kind,
+    kind: storedWord(PART_KINDS, row.kind),
     typed: row.typed,
     size: sizeOf(row),
     word: row.word ?? undefined,
@@ -55,7 +62,8 @@ export async function keepPartReading(
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
     await refuseWhileHeld(tx, principal, buildId);
     const { kind, place } = input;
-    const seq = await emit('part-read', { kind, place, typed: entry.typed, readAs: entry.read_as });
+    const read = { kind, place, typed: entry.typed, readAs: entry.read_as };
+    const seq = await emit(PART_READING_EVENTS['part-read'], read);
     const row = await tx
       .insertInto('part_reading')
       .values({
@@ -85,12 +93,14 @@ export async function replacePartReading(
   input: CorrectPartReading,
 ): Promise<PartReading> {
   const correction = { buildId, id: readingId, reason: input.reason };
-  return replaceEntry(PART_READINGS, tx, principal, correction, (old) => {
+  return replaceEntry(PART_READINGS, tx, principal, correction, (old, was, said) => {
     const { place } = input;
     const entry = isEmpty(input) ? undefined : entryOf(old.kind, input);
+    const struck = { kind: was.kind, ...said };
     return {
-      about: { kind: old.kind },
-      instead: entry === undefined ? undefined : { typed: entry.typed, readAs: entry.read_as, place },
+      struck,
+      replaced:
+        entry === undefined ? undefined : { ...struck, place, typed: entry.typed, readAs: entry.read_as },
       keep: (columns) => {
         const { id: _, created_at: __, ...same } = old;
         return tx

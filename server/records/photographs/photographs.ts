@@ -1,30 +1,14 @@
-import { z } from 'zod';
-import { choice } from '../../../shared/schemas/fields.ts';
-import { words } from '../../../shared/schemas/texts.ts';
-import { keysOf } from '../../../shared/schemas/words.ts';
+import type { Selectable } from 'kysely';
+import type { z } from 'zod';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import type { PhotographTable } from '../../database/tables/record.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowOfBuild, rowsOfBuild } from '../../events/rows-of-build.ts';
 import { Failure } from '../../problems/failure.ts';
+import { PHOTOGRAPH_EVENTS } from './events.ts';
+import type { newPhotograph } from './new-photograph.ts';
 import type { CleanImage } from './re-encode.ts';
-
-export const SHOWS = {
-  'ratio-stamp': 'What looks like a ratio on the part',
-  'other-number': 'Another number or letter on the part',
-  'box-label': 'The box or its label',
-  part: 'The part',
-  'tip-mark': 'The mark on the valve tip',
-  dial: 'The dial',
-  'something-else': 'Something else',
-} as const;
-
-export const newPhotograph = z.strictObject({
-  shows: choice(keysOf(SHOWS), 'what the photograph shows'),
-  caption: words('what to look at', 300).default(''),
-  readingId: z.uuid().optional().meta({ description: 'the reading it proves' }),
-  armId: z.uuid().optional().meta({ description: 'the arm it shows' }),
-});
 
 /** So many of one build: a report stays readable, and a link in wrong hands can't fill the disk. */
 const MOST_OF_A_BUILD = 60;
@@ -55,25 +39,26 @@ const COLUMNS = [
   'created_at',
 ] as const;
 
+/** All but the pictures themselves. */
+export const selectPhotographs = (tx: Tx) => tx.selectFrom('photograph').select(COLUMNS).orderBy('seq');
+
+export const toPhotograph = (
+  row: Pick<Selectable<PhotographTable>, (typeof COLUMNS)[number]>,
+): Photograph => ({
+  id: row.id,
+  shows: row.shows,
+  caption: row.caption,
+  readingId: row.reading_id ?? undefined,
+  armId: row.arm_id ?? undefined,
+  width: row.width,
+  height: row.height,
+  seq: row.seq,
+  by: row.by_name,
+  at: row.created_at,
+});
+
 export async function listPhotographs(tx: Tx, principal: Principal, buildId: string): Promise<Photograph[]> {
-  const rows = await rowsOfBuild(
-    tx,
-    principal,
-    buildId,
-    tx.selectFrom('photograph').select(COLUMNS).orderBy('seq'),
-  );
-  return rows.map((row) => ({
-    id: row.id,
-    shows: row.shows,
-    caption: row.caption,
-    readingId: row.reading_id ?? undefined,
-    armId: row.arm_id ?? undefined,
-    width: row.width,
-    height: row.height,
-    seq: row.seq,
-    by: row.by_name,
-    at: row.created_at,
-  }));
+  return (await rowsOfBuild(tx, principal, buildId, selectPhotographs(tx))).map(toPhotograph);
 }
 
 async function refuseForeign(
@@ -109,7 +94,9 @@ export async function keepPhotograph(
     if (count >= MOST_OF_A_BUILD)
       throw new Failure('conflict', `a build has ${MOST_OF_A_BUILD} photographs at the most`);
     const id = crypto.randomUUID();
-    const seq = await emit('photograph-kept', { photographId: id, ...input });
+    const { shows, caption, readingId, armId } = input;
+    const about = { photographId: id, shows, caption, readingId, armId };
+    const seq = await emit(PHOTOGRAPH_EVENTS['photograph-kept'], about);
     const row = await tx
       .insertInto('photograph')
       .values({
@@ -128,7 +115,6 @@ export async function keepPhotograph(
       })
       .returning('created_at')
       .executeTakeFirstOrThrow();
-    const { shows, caption, readingId, armId } = input;
     return {
       id,
       shows,

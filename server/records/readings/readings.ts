@@ -3,6 +3,7 @@ import type { z } from 'zod';
 import { isUnit, type Quantity, type Unit } from '../../../shared/quantities/units.ts';
 import type { correctReading, newReading } from '../../../shared/schemas/commands.ts';
 import type { Entered } from '../../../shared/schemas/entered.ts';
+import { READING_KINDS, storedWord } from '../../../shared/schemas/words.ts';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import type { ReadingTable } from '../../database/tables/measuring.ts';
@@ -11,11 +12,12 @@ import { Failure, notFound } from '../../problems/failure.ts';
 import { heldFor } from '../calls/hold.ts';
 import { type Entry, listEntries, shown } from '../corrections/entries.ts';
 import { replaceEntry } from '../corrections/replace.ts';
+import { READING_EVENTS } from './events.ts';
 
 /** One reading of a pass, as it was entered. */
 export interface Reading extends Entry {
   readonly setUpId: string;
-  readonly kind: string;
+  readonly kind: keyof typeof READING_KINDS;
   readonly pass: number;
   readonly peak: Entered;
   readonly zeroReturn: Quantity | undefined;
@@ -44,13 +46,14 @@ const stationColumns = (at: Entered | undefined): StationColumns => ({
   at_read_as: at?.readAs ?? null,
 });
 
-const READINGS = {
-  event: 'reading',
+/** The readings on the engine, in the order of entry. */
+export const READINGS = {
+  events: { replaced: READING_EVENTS['reading-replaced'], struck: READING_EVENTS['reading-struck'] },
   query: (tx: Tx) => tx.selectFrom('reading').selectAll().orderBy('seq'),
   show: (row: Selectable<ReadingTable>, entry: Entry): Reading => ({
     ...entry,
     setUpId: row.set_up_id,
-    kind: row.kind,
+    kind: storedWord(READING_KINDS, row.kind),
     pass: row.pass,
     peak: { typed: row.typed, value: row.value, unit: unitOf(row.unit), readAs: row.read_as },
     zeroReturn:
@@ -84,7 +87,7 @@ export async function keepReading(
 ): Promise<Reading> {
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
     const pass = await passFor(tx, principal, buildId, setUpId, input);
-    const seq = await emit('reading-kept', {
+    const seq = await emit(READING_EVENTS['reading-kept'], {
       setUpId,
       kind: input.kind,
       pass,
@@ -92,7 +95,7 @@ export async function keepReading(
       readAs: input.peak.readAs,
       ...(input.zeroReturn === undefined ? {} : { zeroReturn: input.zeroReturn.readAs }),
       ...(input.atLobeLift === undefined ? {} : { atLobeLift: input.atLobeLift.readAs }),
-      ...(input.counted === true ? { counted: true } : {}),
+      ...(input.counted === true ? { counted: input.counted } : {}),
     });
     const row = await tx
       .insertInto('reading')
@@ -166,33 +169,25 @@ export async function replaceReading(
   readingId: string,
   { peak, zeroReturn, reason }: z.output<typeof correctReading>,
 ): Promise<Reading> {
-  return replaceEntry(READINGS, tx, principal, { buildId, id: readingId, reason }, (old) => ({
-    about: {
-      setUpId: old.set_up_id,
-      kind: old.kind,
-      pass: old.pass,
-      ...(old.at_read_as === null ? {} : { atLobeLift: old.at_read_as }),
-    },
-    instead: peak === undefined ? undefined : { typed: peak.typed, readAs: peak.readAs },
-    keep: (columns) => {
-      const { id: _, created_at: __, ...same } = old;
-      return tx
-        .insertInto('reading')
-        .values({ ...same, ...(peak === undefined ? {} : columnsOf(peak, zeroReturn)), ...columns })
-        .returningAll()
-        .executeTakeFirstOrThrow();
-    },
-  }));
+  return replaceEntry(READINGS, tx, principal, { buildId, id: readingId, reason }, (old, was, said) => {
+    const { setUpId, kind, pass } = was;
+    const at = old.at_read_as === null ? {} : { atLobeLift: old.at_read_as };
+    const struck = { setUpId, kind, pass, ...at, ...said };
+    return {
+      struck,
+      replaced: peak === undefined ? undefined : { ...struck, typed: peak.typed, readAs: peak.readAs },
+      keep: (columns) => {
+        const { id: _, created_at: __, ...same } = old;
+        return tx
+          .insertInto('reading')
+          .values({ ...same, ...(peak === undefined ? {} : columnsOf(peak, zeroReturn)), ...columns })
+          .returningAll()
+          .executeTakeFirstOrThrow();
+      },
+    };
+  });
 }
 
-/** Every reading of a build, or of one of its set-ups, in the order of entry; also replaced and struck ones. */
-export async function listReadings(
-  tx: Tx,
-  principal: Principal,
-  buildId: string,
-  setUpId?: string,
-): Promise<Reading[]> {
-  if (setUpId === undefined) return listEntries(READINGS, tx, principal, buildId);
-  const ofSetUp = { ...READINGS, query: () => READINGS.query(tx).where('set_up_id', '=', setUpId) };
-  return listEntries(ofSetUp, tx, principal, buildId);
-}
+/** Every reading of a build in the order of entry; also replaced and struck ones. */
+export const listReadings = (tx: Tx, principal: Principal, buildId: string): Promise<Reading[]> =>
+  listEntries(READINGS, tx, principal, buildId);

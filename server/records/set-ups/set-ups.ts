@@ -6,6 +6,7 @@ import type { SetUpTable } from '../../database/tables/measuring.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowOfBuild, rowsOfBuild } from '../../events/rows-of-build.ts';
 import { refuseWhileHeld } from '../calls/hold.ts';
+import { SET_UP_EVENTS } from './events.ts';
 
 /** How one set of readings is taken, on which valve, and which revision of the build it is read against. */
 export interface SetUp {
@@ -21,7 +22,9 @@ export interface SetUp {
   readonly at: Date;
 }
 
-function toSetUp(row: Selectable<SetUpTable>): SetUp {
+export const selectSetUps = (tx: Tx) => tx.selectFrom('set_up').selectAll().orderBy('number');
+
+export function toSetUp(row: Selectable<SetUpTable>): SetUp {
   return {
     id: row.id,
     buildId: row.build_id,
@@ -67,7 +70,7 @@ export async function startSetUp(
       })
       .returningAll()
       .executeTakeFirstOrThrow();
-    await emit('set-up-started', {
+    await emit(SET_UP_EVENTS['set-up-started'], {
       setUpId: row.id,
       number: row.number,
       cylinder: input.cylinder,
@@ -96,11 +99,5 @@ export async function getSetUp(
 }
 
 export async function listSetUps(tx: Tx, principal: Principal, buildId: string): Promise<SetUp[]> {
-  const rows = await rowsOfBuild(
-    tx,
-    principal,
-    buildId,
-    tx.selectFrom('set_up').selectAll().orderBy('number'),
-  );
-  return rows.map(toSetUp);
+  return (await rowsOfBuild(tx, principal, buildId, selectSetUps(tx))).map(toSetUp);
 }

@@ -1,12 +1,15 @@
+import type { Selectable } from 'kysely';
 import type { z } from 'zod';
 import type { shareBuild } from '../../../shared/schemas/commands.ts';
 import { type Principal, requireStaff } from '../../auth/principal.ts';
 import { newSecret } from '../../auth/secrets.ts';
 import type { Tx } from '../../database/database.ts';
+import type { ShareLinkTable } from '../../database/tables/calls.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowsOfBuild } from '../../events/rows-of-build.ts';
 import { notFound } from '../../problems/failure.ts';
 import { getCall } from '../calls/calls.ts';
+import { SHARE_LINK_EVENTS } from './events.ts';
 
 /** A link that lets its holder see and enter readings of one build. The secret itself is shown once. */
 export interface ShareLink {
@@ -44,7 +47,7 @@ export async function shareCall(
       })
       .returning(['id', 'created_at', 'expires_at'])
       .executeTakeFirstOrThrow();
-    await emit('link-made', {
+    await emit(SHARE_LINK_EVENTS['link-made'], {
       linkId: row.id,
       holder: input.holder,
       expiresAt: row.expires_at.toISOString(),
@@ -61,22 +64,23 @@ export async function shareCall(
   });
 }
 
+/** Without what a link is opened by. */
+const COLUMNS = ['id', 'holder', 'call_id', 'created_at', 'expires_at', 'revoked_at'] as const;
+
+export const selectShareLinks = (tx: Tx) => tx.selectFrom('share_link').select(COLUMNS).orderBy('created_at');
+
+export const toShareLink = (row: Pick<Selectable<ShareLinkTable>, (typeof COLUMNS)[number]>): ShareLink => ({
+  id: row.id,
+  holder: row.holder,
+  callId: row.call_id,
+  createdAt: row.created_at,
+  expiresAt: row.expires_at,
+  revokedAt: row.revoked_at ?? undefined,
+});
+
 export async function listShareLinks(tx: Tx, principal: Principal, buildId: string): Promise<ShareLink[]> {
   requireStaff(principal);
-  const rows = await rowsOfBuild(
-    tx,
-    principal,
-    buildId,
-    tx.selectFrom('share_link').selectAll().orderBy('created_at'),
-  );
-  return rows.map((row) => ({
-    id: row.id,
-    holder: row.holder,
-    callId: row.call_id,
-    createdAt: row.created_at,
-    expiresAt: row.expires_at,
-    revokedAt: row.revoked_at ?? undefined,
-  }));
+  return (await rowsOfBuild(tx, principal, buildId, selectShareLinks(tx))).map(toShareLink);
 }
 
 /** Ends a link and every session opened with it. */
@@ -105,6 +109,6 @@ export async function revokeShareLink(
       .where('shop_id', '=', principal.shopId)
       .where('share_link_id', '=', linkId)
       .execute();
-    await emit('link-revoked', { linkId, holder: row.holder });
+    await emit(SHARE_LINK_EVENTS['link-revoked'], { linkId, holder: row.holder });
   });
 }

@@ -9,6 +9,7 @@ import { listPlacements, nowOnValves } from '../arms/placements.ts';
 import { refuseWhileHeld } from '../calls/hold.ts';
 import { listEntries, shown } from '../corrections/entries.ts';
 import { replaceEntry } from '../corrections/replace.ts';
+import { SHEET_EVENTS } from './events.ts';
 import { columnsOf, SHEET_READINGS, type SheetReading } from './sheet-table.ts';
 
 /** Which arm sits on each valve now, as far as that is on record. */
@@ -28,7 +29,7 @@ export async function keepSheetReadings(
     await refuseWhileHeld(tx, principal, buildId);
     const { spring, lifter, tool, arms } = input;
     const sits = await armsNow(tx, principal, buildId);
-    const seq = await emit('sheet-readings-kept', {
+    const seq = await emit(SHEET_EVENTS['sheet-readings-kept'], {
       spring,
       lifter,
       tool,
@@ -73,18 +74,22 @@ export async function replaceSheetReading(
   readingId: string,
   { reading, reason }: z.output<typeof correctSheetReading>,
 ): Promise<SheetReading> {
-  return replaceEntry(SHEET_READINGS, tx, principal, { buildId, id: readingId, reason }, (old) => ({
-    about: { cylinder: old.cylinder, valve: old.valve, kind: old.kind },
-    instead: reading === undefined ? undefined : { readAs: reading.readAs },
-    keep: (columns) => {
-      const { id: _, created_at: __, ...same } = old;
-      return tx
-        .insertInto('valve_reading')
-        .values({ ...same, ...(reading === undefined ? {} : columnsOf(reading)), place: 0, ...columns })
-        .returningAll()
-        .executeTakeFirstOrThrow();
-    },
-  }));
+  return replaceEntry(SHEET_READINGS, tx, principal, { buildId, id: readingId, reason }, (old, was, said) => {
+    const { cylinder, valve, kind } = was;
+    const struck = { cylinder, valve, kind, ...said };
+    return {
+      struck,
+      replaced: reading === undefined ? undefined : { ...struck, readAs: reading.readAs },
+      keep: (columns) => {
+        const { id: _, created_at: __, ...same } = old;
+        return tx
+          .insertInto('valve_reading')
+          .values({ ...same, ...(reading === undefined ? {} : columnsOf(reading)), place: 0, ...columns })
+          .returningAll()
+          .executeTakeFirstOrThrow();
+      },
+    };
+  });
 }
 
 /** Every reading of the sheet in the order of entry, replaced and struck ones included. */

@@ -2,10 +2,11 @@ import type { Selectable } from 'kysely';
 import { isUnit, type Unit } from '../../../shared/quantities/units.ts';
 import type { Gauged } from '../../../shared/schemas/gauged.ts';
 import { SHEET_ARMS, SHEET_KINDS, type SheetKind, TOOLS } from '../../../shared/schemas/sheet.ts';
-import { keysOf, LIFTERS, SPRINGS } from '../../../shared/schemas/words.ts';
+import { LIFTERS, SPRINGS, storedWord } from '../../../shared/schemas/words.ts';
 import type { Tx } from '../../database/database.ts';
 import type { ValveReadingTable } from '../../database/tables/sheet.ts';
 import type { Entry } from '../corrections/entries.ts';
+import { SHEET_EVENTS } from './events.ts';
 
 /** One reading of the sheet as it was entered. */
 export interface SheetReading extends Entry {
@@ -20,13 +21,6 @@ export interface SheetReading extends Entry {
   readonly armId: string | undefined;
 }
 
-/** A stored word of a list; the list only grows, so that one it does not have is a fault of the program. */
-function wordOf<const T extends Record<string, string>>(words: T, text: string): Extract<keyof T, string> {
-  const found = keysOf(words).find((word) => word === text);
-  if (found === undefined) throw new Error(`a stored sheet reading has the unknown word ${text}`);
-  return found;
-}
-
 function unitOf(text: string): Unit {
   if (isUnit(text)) return text;
   throw new Error(`a stored sheet reading has the unknown unit ${text}`);
@@ -34,13 +28,13 @@ function unitOf(text: string): Unit {
 
 /** The sheet's table of entries; readings of one entry keep the order they were given in. */
 export const SHEET_READINGS = {
-  event: 'sheet-reading',
+  events: { replaced: SHEET_EVENTS['sheet-reading-replaced'], struck: SHEET_EVENTS['sheet-reading-struck'] },
   query: (tx: Tx) => tx.selectFrom('valve_reading').selectAll().orderBy('seq').orderBy('place'),
   show: (row: Selectable<ValveReadingTable>, entry: Entry): SheetReading => ({
     ...entry,
     cylinder: row.cylinder,
     valve: row.valve === 'exhaust' ? 'exhaust' : 'intake',
-    kind: wordOf(SHEET_KINDS, row.kind),
+    kind: storedWord(SHEET_KINDS, row.kind),
     reading: {
       typed: row.typed,
       readAs: row.read_as,
@@ -49,10 +43,10 @@ export const SHEET_READINGS = {
       ...(row.low === null ? {} : { low: row.low }),
       ...(row.high === null ? {} : { high: row.high }),
     },
-    tool: wordOf(TOOLS, row.tool),
-    spring: wordOf(SPRINGS, row.spring),
-    lifter: wordOf(LIFTERS, row.lifter),
-    arms: wordOf(SHEET_ARMS, row.arms),
+    tool: storedWord(TOOLS, row.tool),
+    spring: storedWord(SPRINGS, row.spring),
+    lifter: storedWord(LIFTERS, row.lifter),
+    arms: storedWord(SHEET_ARMS, row.arms),
     armId: row.arm_id ?? undefined,
   }),
 };

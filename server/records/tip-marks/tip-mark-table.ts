@@ -2,10 +2,11 @@ import type { Selectable } from 'kysely';
 import { isUnit } from '../../../shared/quantities/units.ts';
 import type { Entered } from '../../../shared/schemas/entered.ts';
 import { MARK_FOUND, MARK_SIDES, type NewTipMark, PUSHROD_OVER } from '../../../shared/schemas/tip-mark.ts';
-import { keysOf, SPRINGS } from '../../../shared/schemas/words.ts';
+import { SPRINGS, storedWord } from '../../../shared/schemas/words.ts';
 import type { Tx } from '../../database/database.ts';
 import type { TipMarkTable } from '../../database/tables/marks-and-lash.ts';
 import type { Entry } from '../corrections/entries.ts';
+import { TIP_MARK_EVENTS } from './events.ts';
 
 /** A mark on a stem's end, as it was measured. */
 export interface TipMark extends Entry {
@@ -26,13 +27,6 @@ export interface TipMark extends Entry {
 type Row = Selectable<TipMarkTable>;
 type Measured = Omit<NewTipMark, 'cylinder' | 'valve'>;
 
-/** A stored word of a list; the list only grows, so that one it does not have is a fault of the program. */
-function wordOf<const T extends Record<string, string>>(words: T, text: string): Extract<keyof T, string> {
-  const found = keysOf(words).find((word) => word === text);
-  if (found === undefined) throw new Error(`a stored tip mark has the unknown word ${text}`);
-  return found;
-}
-
 function enteredOf(
   value: number | null,
   unit: string | null,
@@ -52,20 +46,20 @@ function show(row: Row, entry: Entry): TipMark {
     cylinder: row.cylinder,
     valve: row.valve === 'exhaust' ? 'exhaust' : 'intake',
     width,
-    side: wordOf(MARK_SIDES, row.side),
+    side: storedWord(MARK_SIDES, row.side),
     off: enteredOf(row.off_value, row.off_unit, row.off_typed, row.off_read_as),
     pushrod: enteredOf(row.pushrod_value, row.pushrod_unit, row.pushrod_typed, row.pushrod_read_as),
-    pushrodOver: wordOf(PUSHROD_OVER, row.pushrod_over),
+    pushrodOver: storedWord(PUSHROD_OVER, row.pushrod_over),
     stem: enteredOf(row.stem_value, row.stem_unit, row.stem_typed, row.stem_read_as),
-    spring: wordOf(SPRINGS, row.spring),
-    found: wordOf(MARK_FOUND, row.found),
+    spring: storedWord(SPRINGS, row.spring),
+    found: storedWord(MARK_FOUND, row.found),
     armId: row.arm_id ?? undefined,
     readAs: row.read_as,
   };
 }
 
 export const TIP_MARKS = {
-  event: 'tip-mark',
+  events: { replaced: TIP_MARK_EVENTS['tip-mark-replaced'], struck: TIP_MARK_EVENTS['tip-mark-struck'] },
   query: (tx: Tx) => tx.selectFrom('tip_mark').selectAll().orderBy('seq'),
   show,
 };

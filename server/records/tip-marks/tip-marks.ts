@@ -4,8 +4,9 @@ import type { Tx } from '../../database/database.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { listPlacements, nowOnValves } from '../arms/placements.ts';
 import { refuseWhileHeld } from '../calls/hold.ts';
-import { listEntries, shown } from '../corrections/entries.ts';
+import { shown } from '../corrections/entries.ts';
 import { replaceEntry } from '../corrections/replace.ts';
+import { TIP_MARK_EVENTS } from './events.ts';
 import { columnsOf, markReadAs, TIP_MARKS, type TipMark } from './tip-mark-table.ts';
 
 /** Keeps a mark. One found after running takes no turning, but the step it belongs to does: a hold stops both. */
@@ -21,7 +22,7 @@ export async function keepTipMark(
     const now = nowOnValves(await listPlacements(tx, principal, buildId));
     const arm = now.find((each) => each.cylinder === cylinder && each.valve === valve);
     const { found, spring, pushrodOver } = mark;
-    const seq = await emit('tip-mark-kept', {
+    const seq = await emit(TIP_MARK_EVENTS['tip-mark-kept'], {
       cylinder,
       valve,
       readAs: markReadAs(mark),
@@ -57,20 +58,19 @@ export async function replaceTipMark(
   { reason, width, side, ...rest }: CorrectTipMark,
 ): Promise<TipMark> {
   const mark = width === undefined || side === undefined ? undefined : { width, side, ...rest };
-  return replaceEntry(TIP_MARKS, tx, principal, { buildId, id, reason }, (old) => ({
-    about: { cylinder: old.cylinder, valve: old.valve },
-    instead: mark === undefined ? undefined : { readAs: markReadAs(mark), found: mark.found },
-    keep: (columns) => {
-      const { id: _, created_at: __, ...same } = old;
-      return tx
-        .insertInto('tip_mark')
-        .values({ ...same, ...(mark === undefined ? {} : columnsOf(mark)), ...columns })
-        .returningAll()
-        .executeTakeFirstOrThrow();
-    },
-  }));
+  return replaceEntry(TIP_MARKS, tx, principal, { buildId, id, reason }, (old, was, said) => {
+    const struck = { cylinder: was.cylinder, valve: was.valve, ...said };
+    return {
+      struck,
+      replaced: mark === undefined ? undefined : { ...struck, readAs: markReadAs(mark), found: mark.found },
+      keep: (columns) => {
+        const { id: _, created_at: __, ...same } = old;
+        return tx
+          .insertInto('tip_mark')
+          .values({ ...same, ...(mark === undefined ? {} : columnsOf(mark)), ...columns })
+          .returningAll()
+          .executeTakeFirstOrThrow();
+      },
+    };
+  });
 }
-
-/** Every mark of a build in the order of entry, replaced and struck ones included. */
-export const listTipMarks = (tx: Tx, principal: Principal, buildId: string): Promise<TipMark[]> =>
-  listEntries(TIP_MARKS, tx, principal, buildId);

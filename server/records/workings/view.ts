@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import { answer } from '../../../shared/schemas/answer.ts';
+import { jsonObject, moment } from '../../../shared/schemas/answer-parts.ts';
 import type { Working } from './workings.ts';
 
 /** A kept computation as JSON has it. */
@@ -11,8 +13,18 @@ export const workingView = z
     revision: z.int(),
     seq: z.int(),
     by: z.string(),
-    at: z.iso.datetime(),
+    at: moment,
   })
   .meta({ id: 'Working' });
 
-export const showWorking = (working: Working) => ({ ...working, at: working.at.toISOString() });
+export const showWorking = (working: Working) =>
+  answer(workingView, {
+    id: working.id,
+    computation: working.computation,
+    inputs: jsonObject(working.inputs),
+    answer: jsonObject(working.answer),
+    revision: working.revision,
+    seq: working.seq,
+    by: working.by,
+    at: working.at.toISOString(),
+  });

@@ -1,8 +1,11 @@
+import type { Selectable } from 'kysely';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Answer, Registered } from '../../compute/registry.ts';
 import type { Tx } from '../../database/database.ts';
+import type { WorkingTable } from '../../database/tables/record.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowsOfBuild } from '../../events/rows-of-build.ts';
+import { WORKING_EVENTS } from './events.ts';
 
 /** A computation made within a call and kept with what went in. */
 export interface Working {
@@ -27,7 +30,8 @@ export async function keepWorking(
 ): Promise<{ working: Working; answer: Answer }> {
   return changeBuild(tx, principal, buildId, async ({ build, emit }) => {
     const answer = computation.run(inputs, 'inch');
-    const seq = await emit('working-kept', { computation: computation.name, title: computation.title });
+    const { name, title } = computation;
+    const seq = await emit(WORKING_EVENTS['working-kept'], { computation: name, title });
     const row = await tx
       .insertInto('working')
       .values({
@@ -56,16 +60,19 @@ export async function keepWorking(
   });
 }
 
+export const selectWorkings = (tx: Tx) => tx.selectFrom('working').selectAll().orderBy('seq');
+
+export const toWorking = (row: Selectable<WorkingTable>): Working => ({
+  id: row.id,
+  computation: row.computation,
+  inputs: row.inputs,
+  answer: row.answer,
+  revision: row.revision,
+  seq: row.seq,
+  by: row.by_name,
+  at: row.created_at,
+});
+
 export async function listWorkings(tx: Tx, principal: Principal, buildId: string): Promise<Working[]> {
-  const rows = await rowsOfBuild(tx, principal, buildId, tx.selectFrom('working').selectAll().orderBy('seq'));
-  return rows.map((row) => ({
-    id: row.id,
-    computation: row.computation,
-    inputs: row.inputs,
-    answer: row.answer,
-    revision: row.revision,
-    seq: row.seq,
-    by: row.by_name,
-    at: row.created_at,
-  }));
+  return (await rowsOfBuild(tx, principal, buildId, selectWorkings(tx))).map(toWorking);
 }

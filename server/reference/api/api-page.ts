@@ -2,8 +2,8 @@ import type { TableData } from '../../../views/parts/table.examples.ts';
 import { PROBLEMS } from '../../problems/registry.ts';
 import type { Page } from '../../web/pages/render.ts';
 import { faultTable } from '../problems/fault-table.ts';
-import { operationsOf, readDocument } from './document.ts';
-import { fieldRows, shapeOf } from './field-rows.ts';
+import { operationsOf, readDocument, type SchemaNode } from './document.ts';
+import { fieldRows, shapeOf, shapesOf } from './field-rows.ts';
 import { fieldTable, operationView } from './operation-view.ts';
 
 function problemTable(): TableData {
@@ -13,6 +13,17 @@ function problemTable(): TableData {
     rows: Object.entries(PROBLEMS).map(([code, { status, title }]) => ({
       cells: [code, String(status), { text: title, href: `/problems/${code}` }],
     })),
+  };
+}
+
+/** The fields of a shape; of one that is one of several, which ones. */
+function shapeTable(name: string, schema: SchemaNode): TableData {
+  const shapes = shapesOf(schema);
+  if (shapes.length === 0) return fieldTable(name, fieldRows(schema));
+  return {
+    caption: name,
+    columns: [{ label: 'One of' }],
+    rows: shapes.map((shape) => ({ cells: [{ text: shape, href: `#shape-${shape}` }] })),
   };
 }
 
@@ -38,7 +49,7 @@ export function apiPage(published: unknown): Page {
   const shapes = Object.entries(document.components.schemas).map(([name, schema]) => ({
     id: `shape-${shapeOf(name)}`,
     name,
-    table: fieldTable(name, fieldRows(schema)),
+    table: shapeTable(name, schema),
   }));
   return {
     template: 'reference-api',

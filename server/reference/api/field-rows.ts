@@ -73,6 +73,10 @@ function isQuantity({ properties = {} }: SchemaNode): boolean {
   );
 }
 
+/** The named shapes that a value is one of. */
+export const shapesOf = ({ oneOf = [] }: SchemaNode): string[] =>
+  oneOf.flatMap(({ $ref }) => ($ref === undefined ? [] : [shapeOf($ref)]));
+
 /** Every field of a body or an answer, those of inner objects by their path. */
 export function fieldRows(node: SchemaNode, prefix = '', depth = 0): FieldRow[] {
   if (depth > DEEPEST) return [];

@@ -2,13 +2,14 @@ import { formatQuantity } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import type { Component } from '../../../views/parts/part.ts';
 import type { TableCell } from '../../../views/parts/table.examples.ts';
+import type { LashLog } from '../../assessment/lash/lash-log.ts';
 import type { CallContext } from '../../call/context.ts';
 import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import { arranged } from '../../call/worked/arranged.ts';
 import { rulerOf } from '../../drawings/drawing.ts';
 import { lashGap } from '../../drawings/lash-gap.ts';
 import type { LashGrowth, LashQuestion } from '../../mechanics/lash/types.ts';
-import type { LashLog, LoggedLash } from '../../records/lash-log/lash-log.ts';
+import type { LoggedLash } from '../../records/lash-log/lash-log.ts';
 import { lashForm } from './lash-form.ts';
 
 const inches = (si: number): string => formatQuantity(fromSi(si, 'in'), { places: 3 });

@@ -1,9 +1,9 @@
+import type { LashLog } from '../../assessment/lash/lash-log.ts';
 import { computedPart } from '../../call/worked/computed-part.ts';
 import type { WorkedData, WorkedPart, WorkedStep } from '../../call/worked/part.ts';
 import { type AdjusterPlace, adjusterTurned } from '../../drawings/adjuster-turned.ts';
 import { type Drawing, rulerOf } from '../../drawings/drawing.ts';
 import { lashGap } from '../../drawings/lash-gap.ts';
-import type { LashLog } from '../../records/lash-log/lash-log.ts';
 import type { Fields } from '../../web/forms/read-form.ts';
 import { adjusterForm } from './adjuster-form.ts';
 import { lashPart } from './lash-part.ts';

@@ -1,7 +1,7 @@
 import type { Component } from '../../../views/parts/part.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
+import type { LashLog } from '../../assessment/lash/lash-log.ts';
 import { askedTexts, filledColumns, said, section } from '../../call/report-parts.ts';
-import type { LashLog } from '../../records/lash-log/lash-log.ts';
 import { lashText } from './lash-text.ts';
 
 const NUT = { 'not-looked': '', held: 'had not moved', moved: 'had moved' } as const;

@@ -1,26 +1,17 @@
-type Data = Readonly<Record<string, unknown>>;
+import { tellEvents } from '../../call/tell-events.ts';
+import { LASH_EVENTS } from '../../records/lash-log/events.ts';
 
-function text(data: Data, name: string): string {
-  const value = data[name];
-  return typeof value === 'string' || typeof value === 'number' ? String(value) : '';
-}
-
-const NUT: Readonly<Record<string, string>> = { held: ', nut had not moved', moved: ', nut had moved' };
-
-function kept(data: Data) {
-  const engine = text(data, 'engine');
-  const parts = [
-    `Lash ${text(data, 'cylinder')} ${text(data, 'valve')} ${text(data, 'moment') === 'set' ? 'set' : 'found'}`,
-    ...(engine === 'not-said' ? [] : [engine]),
-    ...(text(data, 'readOn') === '' ? [] : [`on ${text(data, 'readOn')}`]),
-    ...(text(data, 'doneBy') === '' ? [] : [`by ${text(data, 'doneBy')}`]),
-  ];
-  return {
-    kind: 'reading' as const,
-    text: `${parts.join(', ')}${NUT[text(data, 'nut')] ?? ''}`,
-    value: text(data, 'readAs'),
-  };
-}
+const NUT = { 'not-looked': '', held: ', nut had not moved', moved: ', nut had moved' } as const;
 
 /** What the events of the lash log say on the tape; corrections are the sheet's. */
-export const LASH_SAID = { 'lash-kept': kept };
+export const LASH_TOLD = tellEvents(LASH_EVENTS, {
+  'lash-kept': ({ cylinder, valve, moment, engine, nut, readOn, doneBy, readAs }) => {
+    const parts = [
+      `Lash ${cylinder} ${valve} ${moment}`,
+      ...(engine === 'not-said' ? [] : [engine]),
+      ...(readOn === '' ? [] : [`on ${readOn}`]),
+      ...(doneBy === '' ? [] : [`by ${doneBy}`]),
+    ];
+    return { kind: 'reading', text: `${parts.join(', ')}${NUT[nut]}`, value: readAs };
+  },
+});

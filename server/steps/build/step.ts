@@ -41,6 +41,7 @@ export const buildStep = defineStep({
     }),
   ],
   corrections: [],
+  told: {},
   findings: () => NO_FINDINGS,
   cautions: () => [],
   report: (_, { build }) => [{ name: 'build', components: [buildReport(build)] }],

@@ -31,6 +31,7 @@ export const camStep = defineStep({
   page: (_, input) => specPage(STEP, input),
   forms: [specFormPost({ path: '/spec/cam', reason: 'cam card', to: ({ part }) => afterSpec(STEP, part) })],
   corrections: [],
+  told: {},
   findings: () => NO_FINDINGS,
   cautions: () => [],
   report: () => [],

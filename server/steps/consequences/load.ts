@@ -6,12 +6,8 @@ import type { StepSource } from '../../call/step.ts';
 /** What the ratio of each set-up does. */
 export type ConsequencesBySetUp = ReadonlyMap<string, SetUpConsequences>;
 
-export async function loadConsequences({ tx, context }: StepSource): Promise<ConsequencesBySetUp> {
-  const found = new Map<string, SetUpConsequences>();
-  for (const { id } of context.setUps)
-    found.set(id, await consequencesOf(tx, context.principal, context.build.id, id));
-  return found;
-}
+export const loadConsequences = ({ context: { record } }: StepSource): ConsequencesBySetUp =>
+  new Map(record.setUps.map(({ id }) => [id, consequencesOf(record, id)]));
 
 /** Of each side that has something to say, what its ratio does. */
 export const bySide = (context: CallContext, all: ConsequencesBySetUp): SetUpConsequences[] =>

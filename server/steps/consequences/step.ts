@@ -1,3 +1,4 @@
+import { CONSEQUENCE_EVENTS } from '../../assessment/consequences/events.ts';
 import { also, hasEvent, mustFor } from '../../call/needs.ts';
 import { defineStep, GAP_SHORT } from '../../call/step.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
@@ -7,6 +8,7 @@ import { foundGaps, unknownGaps } from './found.ts';
 import { bySide, loadConsequences } from './load.ts';
 import { consequencesReport } from './report.ts';
 import { gapItems } from './takeover.ts';
+import { CONSEQUENCES_TOLD } from './tape-text.ts';
 
 /** What the ratio does to lift, loads and clearances. */
 export const consequencesStep = defineStep({
@@ -33,13 +35,14 @@ export const consequencesStep = defineStep({
       ),
       mustFor(context, 'consequences')(
         'the figures before and after on the tape',
-        hasEvent(context, 'consequences-kept'),
+        hasEvent(context, CONSEQUENCE_EVENTS['consequences-kept']),
       ),
     ];
   },
   page: consequencesPage,
   forms: consequencesForms,
   corrections: [],
+  told: CONSEQUENCES_TOLD,
   findings: (all, context) => {
     const sides = bySide(context, all);
     return {

@@ -2,7 +2,7 @@ import { correctTipMark } from '../../../shared/schemas/tip-mark.ts';
 import { formComponent } from '../../call/forms.ts';
 import { entryCorrection } from '../../call/step-correction.ts';
 import { notFound } from '../../problems/failure.ts';
-import { listTipMarks, replaceTipMark } from '../../records/tip-marks/tip-marks.ts';
+import { replaceTipMark } from '../../records/tip-marks/tip-marks.ts';
 import { MARK_ALONG, markCorrectionForm } from './mark-form.ts';
 
 /** A mark put right or struck out: the old one stays where it was, with the reason. */
@@ -12,9 +12,8 @@ export const markCorrection = entryCorrection({
   schema: correctTipMark,
   fields: () => ({ value: 'width', along: MARK_ALONG }),
   find: async () => undefined,
-  async page({ tx, context }, id, rejected) {
-    const marks = await listTipMarks(tx, context.principal, context.build.id);
-    const mark = marks.find((each) => each.id === id);
+  page({ context }, id, rejected) {
+    const mark = context.record.tipMarks.find((each) => each.id === id);
     if (mark === undefined) throw notFound('reading');
     const form = markCorrectionForm(context, mark);
     return {

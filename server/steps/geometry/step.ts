@@ -6,12 +6,13 @@ import { stepForm } from '../../call/step-form.ts';
 import { workedForm } from '../../call/worked/worked-form.ts';
 import { workedPage } from '../../call/worked/worked-page.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
+import { TIP_MARK_EVENTS } from '../../records/tip-marks/events.ts';
 import { keepTipMark } from '../../records/tip-marks/tip-marks.ts';
-import { listWorkings } from '../../records/workings/workings.ts';
 import { markCorrection } from './correction.ts';
 import { type GeometryData, geometry } from './parts.ts';
 import { marksReport } from './report.ts';
 import { markItems } from './takeover.ts';
+import { MARKS_TOLD } from './tape-text.ts';
 
 /** The mark on the stem's end and the geometry that makes it. */
 export const geometryStep = defineStep({
@@ -23,10 +24,10 @@ export const geometryStep = defineStep({
     say: 'How wide is the mark, and where does it sit: toward the valley or the exhaust side?',
     how: 'Ink the tip, light spring, two turns by hand. Measure the width of the mark first, then where it sits. Width first: a centred wide mark is still wrong.',
   },
-  load: async ({ tx, context, computations }): Promise<GeometryData> => ({
-    workings: await listWorkings(tx, context.principal, context.build.id),
+  load: ({ context, computations }): GeometryData => ({
+    workings: context.workings,
     computations,
-    marks: await judgedMarks(tx, context.principal, context.build.id),
+    marks: judgedMarks(context.record),
   }),
   needs: (context) => {
     const { cam, rockers } = context.build.spec;
@@ -35,7 +36,7 @@ export const geometryStep = defineStep({
     const known =
       rockers?.pivotToTip !== undefined && rockers.nominalRatio !== undefined && lift !== undefined;
     return [
-      also('a tip mark: its width, then its place', hasEvent(context, 'tip-mark-kept')),
+      also('a tip mark: its width, then its place', hasEvent(context, TIP_MARK_EVENTS['tip-mark-kept'])),
       also('arm and lift, for the least sweep', known || hasWorking(context, 'roller-sweep')),
     ];
   },
@@ -52,6 +53,7 @@ export const geometryStep = defineStep({
     workedForm(geometry),
   ],
   corrections: [markCorrection],
+  told: MARKS_TOLD,
   findings: () => NO_FINDINGS,
   cautions: () => [],
   report: ({ marks }) => [{ name: 'marks', components: marksReport(marks) }],

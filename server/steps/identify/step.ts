@@ -3,12 +3,14 @@ import { also, mustFor } from '../../call/needs.ts';
 import { defineStep } from '../../call/step.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
+import { catalogueOf } from '../../records/whole-build/build-record.ts';
 import { partCorrection } from './correction.ts';
 import { partForms } from './forms.ts';
 import { foundOfPart } from './found.ts';
 import { identifyPage } from './identify-page.ts';
 import { nextOfPart, partReport } from './report.ts';
 import { partItems } from './takeover.ts';
+import { PART_TOLD } from './tape-text.ts';
 
 /** What a part in the hand may be, from what is measured and read of it. */
 export const identifyStep = defineStep({
@@ -20,8 +22,8 @@ export const identifyStep = defineStep({
     say: 'Is there a number on the arm? Which, word for word? Then the caliper: the hole first, then the width over the trunnion.',
     how: 'Clean the part. Measure one thing at a time, as the drawing shows it; each reading is kept.',
   },
-  load: ({ tx, context }): Promise<PartIdentification> =>
-    identifyPart(tx, context.principal, context.build.id),
+  catalogue: true,
+  load: ({ context: { record } }): PartIdentification => identifyPart(record, catalogueOf(record)),
   needs: (context) => {
     const asked = mustFor(context, 'identify');
     const standing = stillStanding(context.partReadings);
@@ -38,6 +40,7 @@ export const identifyStep = defineStep({
   page: (found, input) => identifyPage(found, input),
   forms: partForms,
   corrections: [partCorrection],
+  told: PART_TOLD,
   findings: (found, context) => {
     const next = found.standing.length === 0 ? undefined : nextOfPart(context, found);
     return {

@@ -1,33 +1,26 @@
-import { PART_KINDS, PART_MARKS } from '../../../shared/schemas/part-words.ts';
+import { isPartMark, PART_KINDS } from '../../../shared/schemas/part-words.ts';
+import { ifSaid, tellEvents } from '../../call/tell-events.ts';
+import { PART_READING_EVENTS } from '../../records/part-readings/events.ts';
 
-type Data = Readonly<Record<string, unknown>>;
-
-const NAMES: Readonly<Record<string, string>> = PART_KINDS;
-
-function text(data: Data, name: string): string {
-  const value = data[name];
-  return typeof value === 'string' ? value : '';
+interface Read {
+  readonly kind: keyof typeof PART_KINDS;
+  readonly place: string;
+  readonly readAs: string;
 }
 
-const what = (data: Data) => NAMES[text(data, 'kind')] ?? text(data, 'kind');
-const isMark = (data: Data) => Object.hasOwn(PART_MARKS, text(data, 'kind'));
-const readText = (data: Data) => (isMark(data) ? `“${text(data, 'readAs')}”` : text(data, 'readAs'));
-const at = (data: Data) => (text(data, 'place') === '' ? '' : `, ${text(data, 'place')}`);
+const what = ({ kind, place }: Read) => `${PART_KINDS[kind]}${ifSaid(', ', place)}`;
+const value = ({ kind, readAs }: Read) => (isPartMark(kind) ? `“${readAs}”` : readAs);
 
 /** What the events of a part in the hand say on the tape. */
-export const PART_SAID = {
-  'part-read': (data: Data) => ({
-    kind: 'reading' as const,
-    text: `${what(data)}${at(data)}`,
-    value: readText(data),
+export const PART_TOLD = tellEvents(PART_READING_EVENTS, {
+  'part-read': (data) => ({ kind: 'reading', text: what(data), value: value(data) }),
+  'part-reading-replaced': (data) => ({
+    kind: 'reading',
+    text: `${what(data)}, in place of ${data.replaces}`,
+    value: value(data),
   }),
-  'part-reading-replaced': (data: Data) => ({
-    kind: 'reading' as const,
-    text: `${what(data)}${at(data)}, in place of ${text(data, 'replaces')}`,
-    value: readText(data),
+  'part-reading-struck': ({ kind, replaces, reason }) => ({
+    kind: 'note',
+    text: `${PART_KINDS[kind]}: ${replaces} struck out, ${reason}`,
   }),
-  'part-reading-struck': (data: Data) => ({
-    kind: 'note' as const,
-    text: `${what(data)}: ${text(data, 'replaces')} struck out, ${text(data, 'reason')}`,
-  }),
-};
+});

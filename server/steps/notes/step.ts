@@ -7,6 +7,7 @@ import { finishPromise, keepNote } from '../../records/notes/notes.ts';
 import { notesPage } from './notes-page.ts';
 import { notesReport } from './report.ts';
 import { returnItems } from './takeover.ts';
+import { NOTES_TOLD } from './tape-text.ts';
 
 /** An empty date is no date. */
 const withoutEmptyDue = (fields: Readonly<Record<string, string>>) =>
@@ -53,6 +54,7 @@ export const notesStep = defineStep({
     }),
   ],
   corrections: [],
+  told: NOTES_TOLD,
   findings: () => NO_FINDINGS,
   cautions: () => [],
   report: (_, { notes }) => [{ name: 'notes', components: notesReport(notes) }],

@@ -9,6 +9,7 @@ import { placeArmOnValve } from '../../records/arms/placements.ts';
 import { partsPage } from './parts-page.ts';
 import { armsReport } from './report.ts';
 import { markItems } from './takeover.ts';
+import { ARMS_TOLD } from './tape-text.ts';
 
 /** The arms with their marks, and which valve each sits on. */
 export const partsStep = defineStep({
@@ -51,6 +52,7 @@ export const partsStep = defineStep({
     }),
   ],
   corrections: [],
+  told: ARMS_TOLD,
   findings: () => NO_FINDINGS,
   cautions: () => [],
   report: (_, context) => [{ name: 'arms', components: armsReport(context) }],

@@ -5,11 +5,11 @@ import type { StepSource } from '../../call/step.ts';
 /** What would explain the readings, by set-up. */
 export type Explanations = ReadonlyMap<string, Explained>;
 
-export async function loadExplanations({ tx, context }: StepSource): Promise<Explanations> {
+export function loadExplanations({ context: { record } }: StepSource): Explanations {
   const found = new Map<string, Explained>();
-  for (const { id } of context.setUps) {
+  for (const { id } of record.setUps) {
     try {
-      const explained = await explainSetUp(tx, context.principal, context.build.id, id);
+      const explained = explainSetUp(record, id);
       if (explained !== undefined) found.set(id, explained);
     } catch (error) {
       // Readings that the inference can't take are shown all the same, without it.

@@ -7,6 +7,7 @@ import { ratioNeeds } from './needs.ts';
 import { ratioPage } from './ratio-page.ts';
 import { ratioReport } from './report.ts';
 import { rawPasses } from './takeover.ts';
+import { RATIO_TOLD } from './tape-text.ts';
 import { ratioRows } from './worksheet.ts';
 
 /** The ratio on the engine: method first, then passes, the answer and what it rests on. */
@@ -24,6 +25,7 @@ export const ratioStep = defineStep({
   page: ratioPage,
   forms: ratioForms,
   corrections: [passCorrection],
+  told: RATIO_TOLD,
   findings: (explained, context) => ({
     found: foundRatios(context),
     notKnown: [],

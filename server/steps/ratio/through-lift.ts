@@ -8,7 +8,6 @@ import { encoderFor } from '../../compute/encode.ts';
 import { rulerOf } from '../../drawings/drawing.ts';
 import { ratioThroughLift as drawThroughLift } from '../../drawings/from-answers/rocker.ts';
 import { computation } from '../../mechanics/computations/ratio-through-lift.ts';
-import { stillStanding } from '../../records/corrections/entries.ts';
 
 const encode = encoderFor(computation.output);
 const TWO = 2;
@@ -50,7 +49,7 @@ function drawing({ input, result }: ThroughLift): Component[] {
 
 /** Readings part of the way up: what the line through them says, drawn step by step, and the way to one more. */
 export function throughLiftComponents(context: CallContext, found: SetUpRatio): Component[] {
-  const through = throughLift(found, context.setUps, stillStanding(context.readings));
+  const through = throughLift(context.record, found.setUp.id);
   const query = new URLSearchParams({ 'set-up': found.setUp.id, kind: 'valve-lift-at' });
   const more: Component = {
     template: '/pages/call/actions',

@@ -3,7 +3,7 @@ import { correctionForm, standsAs } from '../../call/correction-form.ts';
 import { formComponent } from '../../call/forms.ts';
 import { entryCorrection } from '../../call/step-correction.ts';
 import { notFound } from '../../problems/failure.ts';
-import { listSheetReadings, replaceSheetReading } from '../../records/sheet/sheet-readings.ts';
+import { replaceSheetReading } from '../../records/sheet/sheet-readings.ts';
 import { gaugedField } from '../../web/forms/gauged-field.ts';
 
 const LABELS = { reading: 'Reading as it should be' };
@@ -15,9 +15,8 @@ export const sheetCorrection = entryCorrection({
   schema: correctSheetReading,
   fields: () => ({ value: 'reading' }),
   find: async () => undefined,
-  async page({ tx, context }, id, rejected) {
-    const readings = await listSheetReadings(tx, context.principal, context.build.id);
-    const reading = readings.find((each) => each.id === id);
+  page({ context }, id, rejected) {
+    const reading = context.record.sheetReadings.find((each) => each.id === id);
     if (reading === undefined) throw notFound('reading');
     const form = correctionForm({
       name: 'correct-sheet',

@@ -3,17 +3,19 @@ import type { CallContext } from '../../call/context.ts';
 import { also, hasEvent } from '../../call/needs.ts';
 import { defineStep, GAP_SHORT } from '../../call/step.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
+import { SHEET_EVENTS } from '../../records/sheet/events.ts';
 import { sheetCorrection } from './correction.ts';
 import { sheetForms } from './forms.ts';
 import { foundOnSheet, swapToDo } from './found.ts';
 import { sheetReport } from './report.ts';
 import { sheetPage } from './sheet-page.ts';
 import { sheetItems } from './takeover.ts';
+import { SHEET_TOLD } from './tape-text.ts';
 
 /** Rows for the valves, where the call is about telling one from its siblings and none was read yet. */
 function valvesToRead(context: CallContext): string[] {
   const cylinders = context.build.spec.engine?.cylinders ?? 0;
-  if (context.plan.logFirst !== true || hasEvent(context, 'sheet-readings-kept')) return [];
+  if (context.plan.logFirst !== true || hasEvent(context, SHEET_EVENTS['sheet-readings-kept'])) return [];
   return Array.from({ length: cylinders }, (_, index) => [
     `${index + 1} intake`,
     `${index + 1} exhaust`,
@@ -30,13 +32,14 @@ export const sheetStep = defineStep({
     say: 'Same method on every valve: what does the lobe give, what does the valve give? Which cylinder is that, in the engine’s own numbering?',
     how: 'One valve after the other, the same way each time: lobe first, then the valve. A wire that goes and the next that does not is a reading: give both.',
   },
-  load: ({ tx, context }): Promise<Sheet> => sheetOf(tx, context.principal, context.build.id, 'firing'),
+  load: ({ context }): Sheet => sheetOf(context.record, 'firing'),
   needs: (context) => [
-    also('lobe lift and valve lift, valve by valve', hasEvent(context, 'sheet-readings-kept')),
+    also('lobe lift and valve lift, valve by valve', hasEvent(context, SHEET_EVENTS['sheet-readings-kept'])),
   ],
   page: sheetPage,
   forms: sheetForms,
   corrections: [sheetCorrection],
+  told: SHEET_TOLD,
   findings: (sheet) => ({
     found: foundOnSheet(sheet),
     notKnown: [],

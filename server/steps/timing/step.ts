@@ -6,7 +6,6 @@ import { workingText } from '../../call/worked/report.ts';
 import { workedForm } from '../../call/worked/worked-form.ts';
 import { workedPage } from '../../call/worked/worked-page.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
-import { listWorkings } from '../../records/workings/workings.ts';
 import { timing } from './parts.ts';
 
 const COMPUTATIONS = ['top-dead-centre', 'centreline', 'cam-timing'];
@@ -21,10 +20,7 @@ export const timingStep = defineStep({
     say: 'What does the wheel read at the stop, one way and the other? And at equal drop on either side of the peak?',
     how: 'Positive stop in, plugs out, turn gently by hand to contact, one way and the other; never the starter. Take the stop out again.',
   },
-  load: async ({ tx, context, computations }): Promise<WorkedData> => ({
-    workings: await listWorkings(tx, context.principal, context.build.id),
-    computations,
-  }),
+  load: ({ context, computations }): WorkedData => ({ workings: context.workings, computations }),
   needs: (context) => [
     also('both readings at the stop', hasWorking(context, 'top-dead-centre')),
     also('centreline, from equal drop or from events', hasWorking(context, 'centreline')),
@@ -32,6 +28,7 @@ export const timingStep = defineStep({
   page: (loaded, input) => workedPage(timing, loaded, input),
   forms: [workedForm(timing)],
   corrections: [],
+  told: {},
   findings: () => NO_FINDINGS,
   cautions: () => [],
   report: () => [],

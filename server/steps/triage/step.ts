@@ -4,6 +4,7 @@ import { defineStep, NO_FINDINGS } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { recordTriage } from '../../records/calls/hold.ts';
+import { TRIAGE_TOLD } from './tape-text.ts';
 import { triagePage } from './triage-page.ts';
 
 /** The first question: what happened to the engine, and whether it may be turned at all. */
@@ -34,6 +35,7 @@ export const triageStep = defineStep({
     }),
   ],
   corrections: [],
+  told: TRIAGE_TOLD,
   findings: () => NO_FINDINGS,
   cautions: () => [],
   report: () => [],

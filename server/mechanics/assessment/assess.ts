@@ -1,0 +1,64 @@
+import type { Assessment } from './assessment.ts';
+import { changePart } from './change/change.ts';
+import type { PartSaid } from './common/part-said.ts';
+import type { Details } from './details.ts';
+import type { Evidence } from './evidence.ts';
+import { lackingFor, missingOf } from './missing/missing.ts';
+import { heldBack } from './next/held-back.ts';
+import { nextOf } from './next/next.ts';
+import { ratioPart, ratioRead } from './ratio/ratio.ts';
+import { valveRatios } from './ratio/valve-ratios.ts';
+import { sheetPart } from './sheet/sheet.ts';
+import { stopReasons } from './stop.ts';
+
+/** All that the parts say, each list in the order of the parts. */
+function together(parts: readonly PartSaid<unknown>[], stopped: boolean) {
+  const questions = parts.flatMap((part) => part.questions);
+  return {
+    quantities: parts.flatMap(({ quantities }) => quantities),
+    judgements: parts.flatMap(({ judgements }) => judgements),
+    questions: stopped ? questions.map(heldBack) : questions,
+    headlines: parts.flatMap(({ headlines }) => headlines),
+  };
+}
+
+/**
+ * Everything that is said about a build, from what is known of it now.
+ *
+ * @param evidence everything on the record, in SI; see evidence.ts. The order of its lists says nothing.
+ * @returns quantities, judgements, questions and explanations, what is next and what is missing, and the stops
+ *
+ * Validity: one build; no clock, and the same evidence gives the same assessment.
+ * Source: each part names the source of its own limits.
+ */
+export function assess(evidence: Evidence): Assessment {
+  const read = ratioRead(evidence);
+  const sheet = sheetPart(evidence);
+  const change = changePart(evidence, valveRatios(read.known));
+  const stop = stopReasons(
+    evidence,
+    [sheet, change].flatMap((part) => part.stop),
+  );
+  const ratio = ratioPart(evidence, read, stop.length > 0);
+  const said = together([ratio, sheet, change], stop.length > 0);
+  const lacking = lackingFor(evidence, read.explained);
+  const { closed } = evidence.call;
+  const next = nextOf({ closed, stop, lacking, questions: said.questions, explained: read.explained });
+  const details: Details = {
+    setUps: ratio.detail,
+    sheet: sheet.detail,
+    change: change.detail,
+    marks: {},
+    lash: {},
+    part: {},
+  };
+  return {
+    ...said,
+    explanations: ratio.explanations,
+    remaining: ratio.remaining,
+    ...(next === undefined ? {} : { next }),
+    missing: missingOf(lacking),
+    stop,
+    details,
+  };
+}

@@ -1,0 +1,167 @@
+import type { Details } from './details.ts';
+import type { GapName, Side, ValvePlace } from './evidence.ts';
+import type { ExplanationResult } from './ratio/explanation.ts';
+import type { JudgementWord } from './words.ts';
+
+/** What a quantity, judgement or question is about. */
+export type Subject =
+  | { readonly of: 'build' }
+  | { readonly of: 'part' }
+  | (ValvePlace & { readonly of: 'valve' })
+  | { readonly of: 'side'; readonly valve: Side }
+  | (ValvePlace & { readonly of: 'set-up'; readonly setUpId: string; readonly number: number })
+  | { readonly of: 'arm'; readonly armId: string; readonly name: string };
+
+export type Basis = 'measured' | 'calculated' | 'drawn' | 'stated' | 'planned';
+export type Dimension = 'ratio' | 'length' | 'load' | 'angle';
+
+/** A value with its 95 % interval, the conditions it holds under and the entries it rests on. SI; a ratio is bare. */
+export interface AssessedQuantity {
+  /** Stable: made of what it is and what it is about, never of an order. */
+  readonly id: string;
+  /** In the trade's words: `Light-spring ratio`, `Net lift`, `Piston to valve`. */
+  readonly name: string;
+  readonly about: Subject;
+  readonly dimension: Dimension;
+  readonly value?: number;
+  readonly low?: number;
+  readonly high?: number;
+  readonly basis: Basis;
+  /** What it holds for: `light spring`, `lash at zero`, `solid lifter`. */
+  readonly conditions: readonly string[];
+  /** What must be known or done before it can be given, or believed. */
+  readonly lacks: readonly string[];
+  /** Ids of entries. */
+  readonly restsOn: readonly string[];
+}
+
+export type Against =
+  | { readonly to: 'mark' | 'sold-as' | 'planned' | 'nominal' | 'card'; readonly ratio: number }
+  | { readonly to: 'limit'; readonly gap: GapName; readonly limit: number; readonly source: string }
+  | { readonly to: 'card-lobe'; readonly lobeLift: number }
+  | { readonly to: 'usual-deflection'; readonly low: number; readonly high: number; readonly source: string }
+  | { readonly to: 'siblings' }
+  | { readonly to: 'least-sweep'; readonly limit: number; readonly source: string };
+
+/** One thing set against another, in a sentence that can be read aloud. */
+export interface Judgement {
+  readonly id: string;
+  readonly about: Subject;
+  readonly against: Against;
+  /** Left out while the conditions of the reading, or what is known, allow none. */
+  readonly word?: JudgementWord;
+  readonly sentence: string;
+  readonly lacks: readonly string[];
+  readonly restsOn: readonly string[];
+}
+
+/** A doubt put to a person: never a verdict, and it changes no entry. */
+export interface AssessedQuestion {
+  readonly id: string;
+  readonly code: string;
+  readonly about: Subject;
+  readonly weight: 'strong' | 'weak';
+  readonly ask: string;
+  readonly size?: string;
+  /** The test that settles it. */
+  readonly test: string;
+  readonly answers: readonly { readonly code: string; readonly label: string; readonly changes: string }[];
+  readonly answered?: { readonly entryId: string; readonly answer: string; readonly found?: boolean };
+  readonly restsOn: readonly string[];
+}
+
+/** What would explain the readings of one valve, or why that cannot be computed. */
+export interface AssessedExplanation {
+  readonly id: string;
+  readonly about: Subject;
+  /** The answer of `explain-readings` in SI; left out where it cannot be computed. */
+  readonly result?: ExplanationResult;
+  /** The fault and the way out, where it cannot be computed. */
+  readonly refused?: string;
+  readonly summary: string;
+  /** The arm it is about, where it was named. */
+  readonly armId?: string;
+  readonly setUpIds: readonly string[];
+  readonly restsOn: readonly string[];
+}
+
+/** The one reading or action worth most now, with its reason. */
+export interface NextAction {
+  readonly id: string;
+  readonly action: string;
+  /** The step it is done in. */
+  readonly step: StepName;
+  readonly about: Subject;
+  /** Can be read aloud; says what to do. */
+  readonly sentence: string;
+  readonly reason: string;
+  readonly minutes?: number;
+  /** It turns the engine: never offered under a stop. */
+  readonly turns: boolean;
+}
+
+/** Why nobody turns it. */
+export interface StopReason {
+  readonly id: string;
+  readonly code: 'held' | 'contact' | 'gap-short' | 'lash-grew-again' | 'lobe-worn' | 'mark-at-the-edge';
+  readonly about: Subject;
+  readonly sentence: string;
+  /** What a person has to do before it may be lifted. */
+  readonly wayOut: string;
+  /** A person set it, or the readings raise it. */
+  readonly from: 'person' | 'readings';
+  readonly entryId?: string;
+  readonly line?: number;
+  readonly since?: string;
+}
+
+export type StepName =
+  | 'triage'
+  | 'build'
+  | 'cam'
+  | 'parts'
+  | 'identify'
+  | 'ratio'
+  | 'sheet'
+  | 'consequences'
+  | 'geometry'
+  | 'timing'
+  | 'adjuster'
+  | 'notes';
+
+/** One thing that is not known or not done yet. `must`: the answer of the call waits for it. */
+export interface Missing {
+  readonly id: string;
+  readonly step: StepName;
+  readonly sentence: string;
+  readonly must: boolean;
+}
+
+/** Everything that is said about a build. Every face shows parts of it and judges nothing by itself. */
+export interface Assessment {
+  readonly quantities: readonly AssessedQuantity[];
+  readonly judgements: readonly Judgement[];
+  readonly questions: readonly AssessedQuestion[];
+  readonly explanations: readonly AssessedExplanation[];
+  /** The fewest names that the arm may have, where names are weighed; by valve. */
+  readonly remaining: readonly { readonly about: Subject; readonly names: readonly number[] }[];
+  readonly next?: NextAction;
+  /** What is still missing for what the call is about, in the order of its steps. */
+  readonly missing: readonly Missing[];
+  readonly stop: readonly StopReason[];
+  /** The answer in one line for each valve that was read, and for each other thing that was asked. */
+  readonly headlines: readonly Headline[];
+  /** Figures behind the above, for tables and drawings. */
+  readonly details: Details;
+}
+
+/** The answer in one line; it names the mark or what the part is sold as, where there is one. */
+export interface Headline {
+  readonly id: string;
+  readonly about: Subject;
+  readonly step: StepName;
+  readonly sentence: string;
+  /** The judgement it is made of, if any. */
+  readonly judgementId?: string;
+  readonly quantityId?: string;
+}

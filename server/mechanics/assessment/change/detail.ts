@@ -1,0 +1,70 @@
+import type { FigureRow } from '../../consequences/types.ts';
+import type { Basis, Subject } from '../assessment.ts';
+import type { GapBounds } from '../common/gap-said.ts';
+import type { GapName, LimitEvidence } from '../evidence.ts';
+import type { GapWord } from '../words.ts';
+
+/** A ratio before or after a change, with where it is from. */
+export interface ChangeRatio {
+  readonly from: 'card' | 'sold-as' | 'planned' | 'measured';
+  readonly basis: Basis;
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  /** Of a measured one only. */
+  readonly spring?: 'light' | 'running';
+  /** Its lift carries the lash already: none is taken off again. */
+  readonly lashIn: boolean;
+  readonly lacks: readonly string[];
+  readonly restsOn: readonly string[];
+  /** `the planned 1.65`, `the measured 1.612` */
+  readonly said: string;
+  /** Where its interval is from, e.g. the allowance of an arm that is not measured yet. */
+  readonly source: string;
+}
+
+/** A figure that has no limit of its own, before and after. SI. */
+export interface ChangeFigure {
+  readonly name: FigureRow['name'];
+  readonly title: string;
+  readonly dimension: 'length' | 'load';
+  readonly before?: number;
+  readonly after?: { readonly value: number; readonly low: number; readonly high: number };
+  readonly lacks: readonly string[];
+  readonly quantityId: string;
+}
+
+export interface ChangeGap {
+  readonly name: GapName;
+  readonly title: string;
+  readonly before?: GapBounds & { readonly basis: 'measured' | 'calculated' };
+  readonly after?: GapBounds & { readonly basis: 'measured' | 'calculated' };
+  readonly limit: LimitEvidence;
+  /** The gap after less its limit, where there is one figure for it. */
+  readonly margin?: number;
+  readonly word?: GapWord;
+  /** Why it is no better than it is. */
+  readonly because: readonly string[];
+  readonly lacks: readonly string[];
+  /** Nothing but a measured gap will do. */
+  readonly measure: boolean;
+  readonly judgementId?: string;
+  readonly restsOn: readonly string[];
+}
+
+/** What a ratio does on one valve, or on the valves of one side while none of them was read. */
+export interface ChangeDetail {
+  readonly id: string;
+  readonly about: Subject;
+  readonly before?: ChangeRatio;
+  readonly after?: ChangeRatio;
+  readonly lobeLift?: number;
+  readonly lash?: number;
+  readonly figures: readonly ChangeFigure[];
+  /** Worst first. */
+  readonly gaps: readonly ChangeGap[];
+  /** Every adjuster is set again: what a turn does now. */
+  readonly adjusters: string;
+  readonly assumptions: readonly string[];
+  readonly cautions: readonly string[];
+}

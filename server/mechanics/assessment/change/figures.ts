@@ -1,0 +1,70 @@
+import { figureRows } from '../../consequences/figure-rows.ts';
+import type { FigureRow } from '../../consequences/types.ts';
+import type { AssessedQuantity, Subject } from '../assessment.ts';
+import { keyOf } from '../common/said.ts';
+import type { ChangeFigure, ChangeRatio } from './detail.ts';
+import { spreadOf, type Variants } from './spread.ts';
+
+/** Needs are named by what a person has to say or read, whichever ratio lacks. */
+export const needSaid = (need: string): string =>
+  need === 'a measured ratio' ? 'a ratio: measured, planned, or what they are sold as' : need;
+
+function figureOf(row: FigureRow, ends: readonly FigureRow[], about: Subject): ChangeFigure {
+  const { name, title, dimension, before, after, halfWidth = 0, missing } = row;
+  const at = ends.filter((each) => each.name === name).map((each) => each.after);
+  const spread =
+    after === undefined
+      ? undefined
+      : spreadOf(after, { before: [], after: at }, { under: halfWidth, over: halfWidth });
+  return {
+    name,
+    title,
+    dimension,
+    ...(before === undefined ? {} : { before }),
+    ...(after === undefined || spread === undefined
+      ? {}
+      : { after: { value: after, low: after - spread.under, high: after + spread.over } }),
+    lacks: missing.map(needSaid),
+    quantityId: `change:${name}:${keyOf(about)}`,
+  };
+}
+
+/** The figures that have no limit of their own; each end of the ratio after is calculated by itself. */
+export function figuresOf(variants: Variants, about: Subject): ChangeFigure[] {
+  const ends = variants.after.flatMap(figureRows);
+  return figureRows(variants.middle).map((row) => figureOf(row, ends, about));
+}
+
+/** What a figure after the change holds for. */
+function conditionsOf(ratio: ChangeRatio, lash: number | undefined): string[] {
+  return [
+    `with ${ratio.said}`,
+    ...(ratio.spring === undefined ? [] : [`${ratio.spring} spring`]),
+    ratio.lashIn
+      ? 'the lift as it was read, lash in it'
+      : lash === undefined
+        ? 'no lash taken off, since none is known'
+        : 'less the lash',
+  ];
+}
+
+/** The figures after, as quantities. */
+export function figureQuantities(
+  figures: readonly ChangeFigure[],
+  about: Subject,
+  ratio: ChangeRatio | undefined,
+  lash: number | undefined,
+): AssessedQuantity[] {
+  if (ratio === undefined) return [];
+  return figures.map(({ quantityId, title, dimension, after, lacks }) => ({
+    id: quantityId,
+    name: title,
+    about,
+    dimension,
+    ...(after === undefined ? {} : after),
+    basis: ratio.basis === 'measured' ? 'calculated' : ratio.basis,
+    conditions: conditionsOf(ratio, lash),
+    lacks: [...lacks, ...ratio.lacks],
+    restsOn: ratio.restsOn,
+  }));
+}

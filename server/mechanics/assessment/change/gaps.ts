@@ -1,0 +1,150 @@
+import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
+import { gapRow, sinkingReasons, verdictOfGap } from '../../consequences/gap-row.ts';
+import type { GapRow, KnownGap } from '../../consequences/types.ts';
+import type { Subject } from '../assessment.ts';
+import type { GapBounds } from '../common/gap-said.ts';
+import { inches } from '../common/said.ts';
+import type { Evidence, GapName } from '../evidence.ts';
+import type { GapCell } from '../sheet/cells.ts';
+import { gapId, type JudgedGap } from '../sheet/gap.ts';
+import type { ChangeGap, ChangeRatio } from './detail.ts';
+import { needSaid } from './figures.ts';
+import { spreadOf, type Variants } from './spread.ts';
+
+export interface GapsAsked {
+  readonly evidence: Evidence;
+  readonly about: Subject;
+  readonly after?: ChangeRatio;
+  /** By how much a running-spring ratio was raised, as lift [m]; 0 for a light one. */
+  readonly bend: number;
+  /** Gaps read with these arms, as the sheet judged them. */
+  readonly measured: readonly GapCell[];
+  /** Gaps read with the arms before. */
+  readonly before: readonly JudgedGap[];
+}
+
+/** Where a gap stands in for all of it: its value, else the end that is known. */
+const placeOf = ({ value, low, high }: GapBounds): number | undefined => value ?? low ?? high;
+
+/** The gap after with the ends of both ratios in its interval. */
+function withEnds(
+  middle: KnownGap,
+  rows: { before: readonly GapRow[]; after: readonly GapRow[] },
+): GapBounds {
+  const at = placeOf(middle);
+  if (at === undefined) return middle;
+  const ends = {
+    before: rows.before.map(({ after }) => after && placeOf(after)),
+    after: rows.after.map(({ after }) => after && placeOf(after)),
+  };
+  const { value, low, high } = middle;
+  const under = low === undefined || value === undefined ? 0 : value - low;
+  const over = high === undefined || value === undefined ? 0 : high - value;
+  const spread = spreadOf(at, ends, { under, over });
+  if (value !== undefined) return { value, low: value - spread.under, high: value + spread.over };
+  return {
+    ...(low === undefined ? {} : { low: low - spread.under }),
+    ...(high === undefined ? {} : { high: high + spread.over }),
+  };
+}
+
+/** At full lift the lash is out of the room there is; what is taken at no lash, or from the ratio itself, needs it. */
+const NEEDS_NO_LASH: readonly GapName[] = ['piston-to-valve', 'pushrod-to-head'];
+
+/** What has to be known before a calculated gap may be judged. */
+function heldBy(name: GapName, { evidence, after, before }: GapsAsked): string[] {
+  const from = before.find(({ entry }) => entry.kind === name)?.entry;
+  const lifter = evidence.engine.lifter;
+  const engine = lifter === undefined ? undefined : lifter.startsWith('solid') ? 'solid' : 'hydraulic';
+  return [
+    ...(after?.lacks ?? []),
+    ...(after?.lashIn && NEEDS_NO_LASH.includes(name)
+      ? ['the setting of the lash that was left in, or a reading at zero lash']
+      : []),
+    ...sinkingReasons(from, engine),
+  ];
+}
+
+function becauseOf(name: GapName, asked: GapsAsked, word: ChangeGap['word']): string[] {
+  const from = asked.before.find(({ entry }) => entry.kind === name)?.entry;
+  return [
+    ...(from === undefined
+      ? []
+      : [`calculated from ${from.readAs}, read with the arms before, and what the ratio changes`]),
+    ...(asked.bend > 0
+      ? [
+          `the ratio was read on the running spring: the gap may be smaller by up to ${inches(asked.bend)} of lift`,
+        ]
+      : []),
+    ...(word === 'close' ? ['it can’t be told from the limit within its uncertainty: measure it'] : []),
+    ...(word === 'short' ? ['stop, and have a qualified shop look'] : []),
+  ];
+}
+
+function calculated(row: GapRow, gap: GapBounds, asked: GapsAsked): ChangeGap {
+  const name = row.name;
+  const lacks = heldBy(name, asked);
+  const bare = verdictOfGap(gap, row.limit.value);
+  const word = lacks.length > 0 && bare !== 'short' ? undefined : bare;
+  const from = asked.before.find(({ entry }) => entry.kind === name)?.entry;
+  return {
+    name,
+    title: row.title,
+    ...(row.before === undefined ? {} : { before: row.before }),
+    after: { ...gap, basis: 'calculated' },
+    limit: row.limit,
+    ...(gap.value === undefined ? {} : { margin: gap.value - row.limit.value }),
+    ...(word === undefined ? {} : { word }),
+    because: becauseOf(name, asked, word),
+    lacks,
+    measure: false,
+    judgementId: gapId(name, asked.about),
+    restsOn: [...(asked.after?.restsOn ?? []), ...(from === undefined ? [] : [from.id])].sort(),
+  };
+}
+
+function read({ judged, judgement }: GapCell, row: GapRow): ChangeGap {
+  const { gap, limit, word, lacks } = judged;
+  return {
+    name: row.name,
+    title: row.title,
+    ...(row.before === undefined ? {} : { before: row.before }),
+    after: { ...gap, basis: 'measured' },
+    limit,
+    ...(gap.value === undefined ? {} : { margin: gap.value - limit.value }),
+    ...(word === undefined ? {} : { word }),
+    because: word === 'short' ? ['stop, and have a qualified shop look'] : [],
+    lacks,
+    measure: false,
+    judgementId: judgement.id,
+    restsOn: judgement.restsOn,
+  };
+}
+
+function gapOf(name: GapName, variants: Variants, asked: GapsAsked): ChangeGap {
+  const row = gapRow(variants.middle, name);
+  const here = asked.measured.find(({ judged }) => judged.entry.kind === name);
+  if (here !== undefined) return read(here, row);
+  const { title, before, after, limit, missing, measure } = row;
+  if (after !== undefined) {
+    const at = (input: Variants['middle']) => gapRow(input, name);
+    const ends = { before: variants.before.map(at), after: variants.after.map(at) };
+    return calculated(row, withEnds(after, ends), asked);
+  }
+  const shown = before === undefined ? {} : { before };
+  return { name, title, ...shown, limit, because: [], lacks: missing.map(needSaid), measure, restsOn: [] };
+}
+
+const RANK = { short: 0, close: 1, clear: 3 } as const;
+
+/** Short, close, held back, clear, not known; of one kind the least margin first. */
+export function worstFirst(gaps: readonly ChangeGap[]): ChangeGap[] {
+  const rank = ({ word, after }: ChangeGap) =>
+    after === undefined ? 4 : word === undefined ? 2 : RANK[word];
+  const least = ({ after, limit }: ChangeGap) => (after?.low ?? after?.value ?? 0) - limit.value;
+  return gaps.toSorted((a, b) => rank(a) - rank(b) || least(a) - least(b));
+}
+
+/** Every gap of one valve or side, worst first: measured where it was read, else calculated, else what it lacks. */
+export const gapsOf = (variants: Variants, asked: GapsAsked): ChangeGap[] =>
+  worstFirst(GAP_KINDS.map((name) => gapOf(name, variants, asked)));

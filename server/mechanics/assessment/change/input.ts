@@ -1,0 +1,24 @@
+import type { ValvePlace } from '../evidence.ts';
+
+/** A ratio that was read on one valve, as the ratio part of the assessment has it. SI; the ratio is bare. */
+export interface ValveRatio extends ValvePlace {
+  readonly setUpId: string;
+  readonly armId?: string;
+  readonly value: number;
+  /** Its 95 % interval. */
+  readonly low: number;
+  readonly high: number;
+  readonly spring: 'light' | 'running';
+  readonly basis: 'measured' | 'calculated';
+  /**
+   * What of the lash is in the lift it was taken from: `none` read at zero lash, or there is none; `put-back` read with
+   * a known setting, which was added; `left-in` read with the lash set and the setting not known.
+   */
+  readonly lashIn: 'none' | 'put-back' | 'left-in';
+  /** The lobe lift it was taken over. */
+  readonly lobeLift: number;
+  /** What must be known or done before it is believed; no word stands while there is any. */
+  readonly lacks: readonly string[];
+  /** Ids of entries. */
+  readonly restsOn: readonly string[];
+}

@@ -1,0 +1,96 @@
+import { GAP_KINDS, type GapKind } from '../../../../shared/schemas/sheet.ts';
+import type { ConsequenceInput, LimitFigure, MeasuredGap } from '../../consequences/types.ts';
+import { limitOf } from '../common/limits.ts';
+import { newestLash } from '../common/newest-lash.ts';
+import { byId, placeOf } from '../common/said.ts';
+import type { Evidence, SheetEvidence, Side, ValvePlace } from '../evidence.ts';
+import { boundsOf, type JudgedGap, judgeGap, worstOf } from '../sheet/gap.ts';
+
+const given = <Key extends string>(key: Key, value: number | undefined): Partial<Record<Key, number>> => {
+  const found: Partial<Record<Key, number>> = {};
+  if (value !== undefined) found[key] = value;
+  return found;
+};
+
+/** The lash in force: the log's newest line of the valve where it is one figure, else the card's. */
+export function lashInForce(
+  evidence: Evidence,
+  side: Side,
+  place: ValvePlace | undefined,
+): number | undefined {
+  const logged = place === undefined ? undefined : newestLash(evidence, place)?.gap.value;
+  return logged ?? evidence.card[side].lash;
+}
+
+const isOfGap = (entry: SheetEvidence): entry is JudgedGap['entry'] =>
+  GAP_KINDS.some((kind) => kind === entry.kind);
+
+/** The worst standing reading of each gap that was taken with the arms before. */
+export function gapsBefore(evidence: Evidence, place: ValvePlace | undefined): JudgedGap[] {
+  if (place === undefined) return [];
+  const here = evidence.sheet
+    .filter((each) => each.standing && each.arms === 'before' && placeOf(each) === placeOf(place))
+    .toSorted(byId)
+    .filter(isOfGap);
+  return GAP_KINDS.flatMap((kind) => {
+    const own = here.filter((entry) => entry.kind === kind).map((entry) => judgeGap(entry, evidence));
+    return worstOf(own) ?? [];
+  });
+}
+
+function asMeasured({ entry }: JudgedGap): MeasuredGap {
+  return { ...boundsOf(entry), readAs: entry.readAs, lifter: entry.lifter };
+}
+
+function limitsOf(evidence: Evidence, side: Side): Record<GapKind, LimitFigure> {
+  const limit = (kind: GapKind) => limitOf(evidence, kind, side);
+  return {
+    'coil-bind': limit('coil-bind'),
+    'retainer-to-seal': limit('retainer-to-seal'),
+    'piston-to-valve': limit('piston-to-valve'),
+    'pushrod-to-head': limit('pushrod-to-head'),
+    'slot-to-stud': limit('slot-to-stud'),
+    'rocker-to-retainer': limit('rocker-to-retainer'),
+    cover: limit('cover'),
+  };
+}
+
+export interface KnownOfValve {
+  readonly side: Side;
+  readonly place?: ValvePlace;
+  readonly lobeLift?: number;
+  readonly before: readonly JudgedGap[];
+}
+
+/** Everything of the build that the calculations take, but for the ratios and for gaps read with these arms. */
+export function knownInput(
+  evidence: Evidence,
+  { side, place, lobeLift, before }: KnownOfValve,
+): Omit<ConsequenceInput, 'before' | 'after'> {
+  const { engine, springs, rockers, card } = evidence;
+  const { centreline, durations } = card[side];
+  const taken = evidence.taken[side];
+  const lifter = engine.lifter;
+  return {
+    side,
+    ...given('lobeLift', lobeLift),
+    ...given('lash', lashInForce(evidence, side, place)),
+    ...(lifter === undefined ? {} : { lifter: lifter.startsWith('solid') ? 'solid' : 'hydraulic' }),
+    ...(engine.mounting === undefined ? {} : { mounting: engine.mounting }),
+    spring: springs,
+    crank: engine,
+    lobe: {
+      ...given('centreline', centreline),
+      ...(durations === undefined || durations.length === 0 ? {} : { durations }),
+    },
+    ...given('closedGapAtTdc', taken.closedGapAtTdc),
+    ...(taken.pistonFloor === undefined ? {} : { pistonFloor: taken.pistonFloor }),
+    ...given('pushrodToHead', taken.pushrodToHead),
+    ...given('pivotToTip', rockers.pivotToTip),
+    measured: {
+      these: {},
+      before: Object.fromEntries(before.map((judged) => [judged.entry.kind, asMeasured(judged)])),
+    },
+    limits: limitsOf(evidence, side),
+  };
+}

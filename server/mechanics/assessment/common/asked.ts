@@ -1,0 +1,96 @@
+import type { AssessedQuestion, Subject } from '../assessment.ts';
+import type { AnswerEvidence } from '../evidence.ts';
+import { keyOf } from './said.ts';
+
+/** A doubt as the mechanics put it. */
+export interface Doubt {
+  readonly code: string;
+  readonly weight: 'strong' | 'weak';
+  readonly ask: string;
+  readonly size?: string;
+  readonly test: string;
+  readonly restsOn: readonly string[];
+}
+
+export interface AskedOf {
+  readonly about: Subject;
+  /** What else tells it from another question of the same word, e.g. the spring. */
+  readonly among?: string;
+  readonly answers: readonly AnswerEvidence[];
+  /** Answers other than the usual two. */
+  readonly choices?: AssessedQuestion['answers'];
+}
+
+const CHOICES: AssessedQuestion['answers'] = [
+  {
+    code: 'found',
+    label: 'Yes, that is what it was',
+    changes: 'The reading is not believed until it is entered again or struck out.',
+  },
+  {
+    code: 'not-found',
+    label: 'Looked: it does not fit',
+    changes: 'The question is settled, and the reading counts as it is.',
+  },
+];
+
+/** The words of a question without its figures: two doubts of one word are told apart by what they ask. */
+const wordsOf = (ask: string): string =>
+  ask
+    .toLowerCase()
+    .replace(/[^a-z ]/g, '')
+    .trim()
+    .split(/ +/)
+    .join('-');
+
+const LONGEST = 100;
+const cut = (text: string): string => (text.length <= LONGEST ? text : `${text.slice(0, LONGEST - 1)}…`);
+
+/** The answer to a question: under its id, else in its own words. Of several the last on the record counts. */
+export function answerTo(
+  question: { readonly id: string; readonly ask: string },
+  answers: readonly AnswerEvidence[],
+): AnswerEvidence | undefined {
+  const fitting = answers.filter((answer) =>
+    answer.questionId === undefined
+      ? answer.setUpId === undefined && answer.question === cut(question.ask)
+      : answer.questionId === question.id,
+  );
+  return fitting.toSorted((a, b) => a.line - b.line).at(-1);
+}
+
+/** A doubt of the mechanics as the assessment has it: about something, with its answers and the one given. */
+export function asked(doubt: Doubt, { about, among, answers, choices }: AskedOf): AssessedQuestion {
+  const id = [
+    'question',
+    doubt.code,
+    keyOf(about),
+    ...(among === undefined ? [] : [among]),
+    wordsOf(doubt.ask),
+  ].join(':');
+  const answer = answerTo({ id, ask: doubt.ask }, answers);
+  return {
+    id,
+    code: doubt.code,
+    about,
+    weight: doubt.weight,
+    ask: doubt.ask,
+    ...(doubt.size === undefined ? {} : { size: doubt.size }),
+    test: doubt.test,
+    answers: choices ?? CHOICES,
+    ...(answer === undefined
+      ? {}
+      : {
+          answered: {
+            entryId: answer.id,
+            answer: answer.answer,
+            ...(answer.found === undefined ? {} : { found: answer.found }),
+          },
+        }),
+    restsOn: [...doubt.restsOn].sort(),
+  };
+}
+
+/** Not answered, or answered that it was so: either way the reading does not stand. */
+export const inDoubt = (question: AssessedQuestion): boolean =>
+  question.weight === 'strong' && question.answered?.found !== false;

@@ -1,0 +1,89 @@
+import { formatNumber } from '../../../../shared/quantities/format.ts';
+import { IN, LBF } from '../../kit/si.ts';
+import type { Subject } from '../assessment.ts';
+import type { Side, Spring, ValvePlace } from '../evidence.ts';
+
+/** The last bits of the arithmetic go before the rounding: .0025 in is not told as .002. */
+const clean = (value: number): number => Number(value.toPrecision(12));
+
+/** `.482`: a length in inches without its unit; three places, since no gauge on an engine is finer. */
+export const bareInches = (si: number): string => formatNumber(clean(si / IN), 3);
+
+/** `.482 in` */
+export const inches = (si: number): string => `${bareInches(si)} in`;
+
+/** `.482 in ± .002`: the ± never under a thousandth. */
+export const inchesWithin = (si: number, halfWidth: number): string =>
+  `${inches(si)} ± ${bareInches(Math.max(halfWidth, 0.001 * IN))}`;
+
+/** Loads to the nearest 5 lb: a spring's own tolerance hides anything finer. */
+export const pounds = (newtons: number): string => `${Math.round(newtons / LBF / 5) * 5} lb`;
+
+export const ratioSaid = (ratio: number): string => formatNumber(clean(ratio), 3);
+
+/** A ratio as it is stamped or sold: `1.6`. */
+export const nominalSaid = (ratio: number): string => String(Number(ratio.toFixed(3)));
+
+/** `3 intake` */
+export const placeOf = ({ cylinder, valve }: ValvePlace): string => `${cylinder} ${valve}`;
+
+export const valveSubject = ({ cylinder, valve }: ValvePlace): Subject => ({ of: 'valve', cylinder, valve });
+
+/** What ids say of their subject; made of what it is, never of an order. */
+export function keyOf(about: Subject): string {
+  switch (about.of) {
+    case 'build':
+    case 'part':
+      return about.of;
+    case 'valve':
+      return `${about.cylinder}-${about.valve}`;
+    case 'side':
+      return about.valve;
+    case 'set-up':
+      return about.setUpId;
+    case 'arm':
+      return about.armId;
+  }
+}
+
+/** How the subject is named in a sentence; the build itself needs no name. */
+export function subjectSaid(about: Subject): string {
+  switch (about.of) {
+    case 'build':
+      return 'the build';
+    case 'part':
+      return 'the part';
+    case 'side':
+      return `${about.valve} valves`;
+    case 'arm':
+      return about.name;
+    case 'valve':
+    case 'set-up':
+      return placeOf(about);
+  }
+}
+
+export const RATIO_NAMES: Readonly<Record<Spring, string>> = {
+  light: 'Light-spring ratio',
+  running: 'Running-spring ratio',
+  'not-said': 'Ratio, spring not said',
+};
+
+const SIDE_ORDER: Readonly<Record<Side, number>> = { intake: 0, exhaust: 1 };
+
+/** Valves in the engine's own numbering, intake before exhaust. */
+export const byPlace = (a: ValvePlace, b: ValvePlace): number =>
+  a.cylinder - b.cylinder || SIDE_ORDER[a.valve] - SIDE_ORDER[b.valve];
+
+/** By id, for lists whose order must not hang on the order of entry. */
+export const byId = (a: { readonly id: string }, b: { readonly id: string }): number =>
+  a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
+
+export const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** `a, b and c` */
+export function listed(items: readonly string[]): string {
+  const last = items.at(-1);
+  if (last === undefined) return '';
+  return items.length === 1 ? last : `${items.slice(0, -1).join(', ')} and ${last}`;
+}

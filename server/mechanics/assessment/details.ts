@@ -1,0 +1,18 @@
+import type { ChangeDetail } from './change/detail.ts';
+import type { LashDetail } from './lash/detail.ts';
+import type { MarksDetail } from './marks/detail.ts';
+import type { PartDetail } from './part/detail.ts';
+import type { SetUpDetail } from './ratio/detail.ts';
+import type { SheetDetail } from './sheet/detail.ts';
+
+/** Figures behind the judgements, for tables and drawings; no verdict is made from them outside of the assessment. */
+export interface Details {
+  readonly setUps: readonly SetUpDetail[];
+  readonly sheet: SheetDetail;
+  /** What a ratio does, for each valve that something is known of. */
+  readonly change: readonly ChangeDetail[];
+  readonly marks: MarksDetail;
+  readonly lash: LashDetail;
+  /** What the part in the hand says of its fastener and of the room under the cover. */
+  readonly part: PartDetail;
+}

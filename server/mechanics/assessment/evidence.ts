@@ -1,0 +1,237 @@
+import type { BoltingName, GoalName, LifterName, MountingName } from './words.ts';
+
+/*
+ * Everything that is known of one build, as it stands now: lengths in metres, loads in newtons, rates in newtons per
+ * metre, angles in radians, ratios bare. What is not known is left out. Nothing here depends on the order in which it
+ * was said: `line` is the number of an entry on the record, to cite it by, and no judgement may rest on it.
+ */
+
+export type Side = 'intake' | 'exhaust';
+export type Spring = 'not-said' | 'light' | 'running';
+export type LifterState = 'not-said' | 'solid' | 'locked' | 'hydraulic';
+export type LashState = 'not-said' | 'zero' | 'set';
+
+export interface ValvePlace {
+  readonly cylinder: number;
+  readonly valve: Side;
+}
+
+/** An entry of the record. One that was replaced or struck out is shown and not judged. */
+export interface EvidenceEntry {
+  readonly id: string;
+  readonly line: number;
+  readonly standing: boolean;
+}
+
+export interface LobeCard {
+  readonly lobeLift?: number;
+  readonly valveLift?: number;
+  readonly centreline?: number;
+  readonly lash?: number;
+  readonly durations?: readonly { readonly atLift: number; readonly duration: number }[];
+}
+
+/** Gaps that are taken once on the engine and that others are calculated from. */
+export interface TakenOnEngine {
+  readonly closedGapAtTdc?: number;
+  readonly pistonFloor?: 'pocket' | 'flat';
+  readonly pushrodToHead?: number;
+}
+
+export interface ArmEvidence {
+  readonly id: string;
+  readonly name: string;
+  readonly ratioStamp: string;
+  readonly otherNumber: string;
+  readonly boxLabel: string;
+}
+
+/** How a set of passes is read. */
+export interface SetUpEvidence extends ValvePlace {
+  readonly id: string;
+  readonly number: number;
+  readonly armId?: string;
+  readonly spring: Spring;
+  readonly lifter: LifterState;
+  readonly lash: LashState;
+  readonly lashSetting?: number;
+  readonly restsOn: 'not-said' | 'retainer-flat' | 'retainer-edge' | 'valve-tip' | 'spring-seat';
+  readonly alignment: 'not-said' | 'parallel' | 'leaning';
+  readonly graduation: number;
+  readonly perTurn: number;
+  readonly travel?: number;
+  readonly pushedIn?: number;
+  readonly errorLimit: number;
+  readonly lobeSource: 'card' | 'indicator' | 'caliper';
+  readonly lobeErrorLimit: number;
+}
+
+export type PassKind =
+  | 'valve-lift'
+  | 'lobe-lift'
+  | 'valve-lift-at'
+  | 'stated-valve-lift'
+  | 'stated-lobe-lift';
+
+export interface PassEvidence extends EvidenceEntry {
+  readonly setUpId: string;
+  readonly kind: PassKind;
+  /** Number of the pass within its set-up and kind: the order in which it was read on the engine. */
+  readonly pass: number;
+  readonly value: number;
+  readonly zeroReturn?: number;
+  readonly atLobeLift?: number;
+  /** The small hand was read, and which way the hand ran. */
+  readonly counted: boolean;
+  readonly readAs: string;
+}
+
+/** A length that was read, or the gauges it lies between. */
+export interface Bounds {
+  readonly value?: number;
+  readonly low?: number;
+  readonly high?: number;
+}
+
+export type SheetKindName =
+  | 'lobe-lift'
+  | 'valve-lift'
+  | 'lash'
+  | 'preload'
+  | 'coil-bind'
+  | 'retainer-to-seal'
+  | 'piston-to-valve'
+  | 'pushrod-to-head'
+  | 'slot-to-stud'
+  | 'rocker-to-retainer'
+  | 'cover';
+export type GapName = Exclude<SheetKindName, 'lobe-lift' | 'valve-lift' | 'lash' | 'preload'>;
+
+export interface SheetEvidence extends EvidenceEntry, ValvePlace {
+  readonly kind: SheetKindName;
+  readonly reading: Bounds;
+  readonly readAs: string;
+  readonly tool: string;
+  readonly spring: Spring;
+  readonly lifter: LifterState;
+  readonly arms: 'these' | 'before';
+  /** The arm that sat there when it was read. */
+  readonly armId?: string;
+}
+
+export interface LashEvidence extends EvidenceEntry, ValvePlace {
+  readonly gap: Bounds;
+  readonly readAs: string;
+  readonly moment: 'found' | 'set';
+  readonly engine: 'not-said' | 'cold' | 'hot';
+  readonly nut: 'not-looked' | 'held' | 'moved';
+  /** The day it is of, `2026-03-14`; lines are in the order of their days, then as they were entered. */
+  readonly day: string;
+}
+
+export interface TipMarkEvidence extends EvidenceEntry, ValvePlace {
+  readonly width: number;
+  readonly side: 'centred' | 'valley' | 'exhaust' | 'sideways';
+  readonly off?: number;
+  readonly pushrod?: number;
+  readonly stem?: number;
+  readonly readAs: string;
+}
+
+export interface PartEvidence extends EvidenceEntry {
+  readonly kind: string;
+  readonly size?: number;
+  readonly word?: string;
+  readonly typed: string;
+  readonly readAs: string;
+}
+
+export interface AnswerEvidence {
+  readonly id: string;
+  readonly line: number;
+  /** Id of the question of the assessment that it answers, where it was kept. */
+  readonly questionId?: string;
+  /** The word of the question it answers; empty where only its text was kept. */
+  readonly code: string;
+  readonly question: string;
+  readonly answer: string;
+  readonly found?: boolean;
+  readonly setUpId?: string;
+}
+
+export interface LimitEvidence {
+  readonly value: number;
+  readonly source: string;
+}
+
+/** A computation that was kept with the build; only its figures that others use. */
+export interface WorkingEvidence {
+  readonly line: number;
+  readonly computation: string;
+  readonly pivotToTip?: number;
+  readonly netLift?: number;
+}
+
+export interface Evidence {
+  readonly call: {
+    readonly goal: GoalName;
+    /** Set by a person, or by the first question of the call. */
+    readonly hold?: { readonly reason: string; readonly line?: number; readonly since?: string };
+    /** Stops that a person lifted, each with the reason. */
+    readonly stopsLifted?: readonly {
+      readonly stopId: string;
+      readonly reason: string;
+      readonly line?: number;
+    }[];
+    readonly contact: 'not-asked' | 'none' | 'something';
+    readonly engineState: 'not-asked' | 'runs' | 'has-run' | 'apart' | 'never-run';
+    readonly closed: boolean;
+  };
+  readonly engine: {
+    readonly cylinders?: number;
+    readonly lifter?: LifterName;
+    readonly mounting?: MountingName;
+    readonly coverBolting?: BoltingName;
+    readonly stroke?: number;
+    readonly rodLength?: number;
+    readonly pinOffset?: number;
+    readonly valveAngle?: number;
+    readonly firingOrder?: string;
+    readonly bankOrder?: string;
+  };
+  readonly card: {
+    readonly assumedRatio?: number;
+    readonly intake: LobeCard;
+    readonly exhaust: LobeCard;
+  };
+  readonly springs: {
+    readonly installedHeight?: number;
+    readonly seatLoad?: number;
+    readonly rate?: number;
+    readonly solidHeight?: number;
+    readonly retainerToSeal?: number;
+  };
+  readonly rockers: {
+    /** The ratio the rockers are sold as. */
+    readonly soldAs?: number;
+    /** The ratio of the rockers that are to be fitted, where the call is about a change. */
+    readonly planned?: number;
+    readonly pivotToTip?: number;
+  };
+  readonly taken: { readonly intake: TakenOnEngine; readonly exhaust: TakenOnEngine };
+  readonly arms: readonly ArmEvidence[];
+  /** Which arm sits on which valve now. */
+  readonly seats: readonly (ValvePlace & { readonly armId: string })[];
+  readonly setUps: readonly SetUpEvidence[];
+  readonly passes: readonly PassEvidence[];
+  readonly sheet: readonly SheetEvidence[];
+  readonly lash: readonly LashEvidence[];
+  readonly tipMarks: readonly TipMarkEvidence[];
+  readonly part: readonly PartEvidence[];
+  readonly answers: readonly AnswerEvidence[];
+  readonly workings: readonly WorkingEvidence[];
+  /** Nominal ratios of the shop's catalogue. */
+  readonly catalogueRatios: readonly number[];
+  /** Limits in force by their name. */
+  readonly limits: Readonly<Record<string, LimitEvidence>>;
+}

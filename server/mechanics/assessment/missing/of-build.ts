@@ -1,0 +1,86 @@
+import type { Evidence } from '../evidence.ts';
+import { MUST, type Need, need } from './need.ts';
+
+export const ofTriage = ({ call }: Evidence): Need[] => [
+  need(
+    'engine-state',
+    'whether it runs, has run or is apart',
+    'Ask whether it runs, has run, or is apart.',
+    call.engineState !== 'not-asked',
+    MUST,
+  ),
+  need(
+    'contact',
+    'whether anything hit, bent, came loose or turns tight',
+    'Ask whether anything hit, bent, came loose or turns tight, before anything is turned.',
+    call.contact !== 'not-asked',
+    MUST,
+  ),
+];
+
+const known = (values: readonly unknown[]): boolean => values.every((each) => each !== undefined);
+
+export const ofBuild = ({ engine, springs }: Evidence): Need[] => [
+  need('lifter', 'the lifter type', 'Ask which lifters are in it.', engine.lifter !== undefined),
+  need(
+    'mounting',
+    'how the rockers are mounted',
+    'Ask how the rockers are mounted.',
+    engine.mounting !== undefined,
+  ),
+  need(
+    'crank',
+    'stroke and rod length',
+    'Ask for stroke and rod length.',
+    known([engine.stroke, engine.rodLength]),
+  ),
+  need(
+    'installed-height',
+    'the installed height of the springs',
+    'Measure the installed height of the springs.',
+    springs.installedHeight !== undefined,
+  ),
+  need(
+    'spring-load',
+    'seat load and rate of the springs',
+    'Ask for the springs’ seat load and rate.',
+    known([springs.seatLoad, springs.rate]),
+  ),
+  need(
+    'solid-height',
+    'the coil-bind height of the springs',
+    'Ask for the coil-bind height of the springs.',
+    springs.solidHeight !== undefined,
+  ),
+];
+
+export const ofCam = ({ card }: Evidence): Need[] => [
+  ...(['intake', 'exhaust'] as const).map((side) =>
+    need(
+      `lobe-lift-${side}`,
+      `the ${side} lobe lift on the cam card`,
+      `Read the ${side} lobe lift off the cam card.`,
+      card[side].lobeLift !== undefined,
+      MUST,
+    ),
+  ),
+  need(
+    'assumed-ratio',
+    'the ratio the card assumes',
+    'Read off the card which rocker ratio it assumes.',
+    card.assumedRatio !== undefined,
+    MUST,
+  ),
+  need(
+    'card-lash',
+    'the lash on the card',
+    'Read the lash off the cam card.',
+    known([card.intake.lash, card.exhaust.lash]),
+  ),
+  need(
+    'centrelines',
+    'the centrelines on the card',
+    'Read both centrelines off the cam card.',
+    known([card.intake.centreline, card.exhaust.centreline]),
+  ),
+];

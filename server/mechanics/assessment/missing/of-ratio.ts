@@ -1,0 +1,74 @@
+import { placeOf } from '../common/said.ts';
+import type { GroupExplained } from '../ratio/explain.ts';
+import { LIGHT_SPRING_FIRST, restingOn } from '../ratio/lacking.ts';
+import { MUST, MUST_TURN, type Need, need } from './need.ts';
+
+const PASSES = 3;
+
+/** States that the caller knows; everything else takes a reading. */
+const IS_SAID = /^(which spring|which lifter|whether the lash)/;
+
+function ofPasses({ known, group }: GroupExplained): Need[] {
+  const last = known.at(-1)?.read;
+  if (last === undefined) return [];
+  const at = placeOf(group);
+  const of = (code: string, name: string, count: number, ask: string) =>
+    need(
+      `${code}:${group.key}`,
+      `${name} ${at}: ${Math.min(count, PASSES)} of ${PASSES} passes`,
+      ask,
+      count >= PASSES,
+      MUST_TURN,
+    );
+  return [
+    ...(last.setUp.lobeSource === 'indicator'
+      ? [
+          of(
+            'lobe-passes',
+            'lobe lift',
+            last.lobe.passes.used.length,
+            `Read the lobe lift of ${at} at the lifter, three passes.`,
+          ),
+        ]
+      : []),
+    of(
+      'valve-passes',
+      'valve lift',
+      last.valve.used.length,
+      `Read the valve lift of ${at}, three passes, small hand first.`,
+    ),
+  ];
+}
+
+function ofLacks(explained: GroupExplained): Need[] {
+  const { group } = explained;
+  const resting = restingOn(explained);
+  const lacks =
+    resting === undefined
+      ? [LIGHT_SPRING_FIRST]
+      : resting.lacks.filter((lack) => !resting.doubts.includes(lack) && !lack.startsWith('a pass of'));
+  return lacks.map((lack) =>
+    need(
+      `${lack.toLowerCase().replace(/[^a-z]+/g, '-')}:${group.key}`,
+      `${placeOf(group)}: ${lack}`,
+      IS_SAID.test(lack) ? `Ask for ${placeOf(group)} ${lack}.` : `Wanted for ${placeOf(group)}: ${lack}.`,
+      false,
+      IS_SAID.test(lack) ? MUST : MUST_TURN,
+    ),
+  );
+}
+
+/** What the ratio lacks, valve by valve; strong doubts are asked as questions. */
+export function ofRatio(explained: readonly GroupExplained[]): Need[] {
+  if (explained.length === 0)
+    return [
+      need(
+        'set-up',
+        'a reading of the ratio on the engine',
+        'Say how it is measured (spring, lifter, lash), then read lobe lift and valve lift of one valve.',
+        false,
+        MUST_TURN,
+      ),
+    ];
+  return explained.flatMap((each) => [...ofLacks(each), ...ofPasses(each)]);
+}

@@ -1,0 +1,100 @@
+import type { AssessedQuestion, NextAction, StopReason, Subject } from '../assessment.ts';
+import { inDoubt } from '../common/asked.ts';
+import { placeOf, subjectSaid, upperFirst, valveSubject } from '../common/said.ts';
+import type { Lacking } from '../missing/missing.ts';
+import type { GroupExplained } from '../ratio/explain.ts';
+import { ASK } from '../ratio/ratio-said.ts';
+import { actionUnder } from '../stop.ts';
+import { isAsked, stepOf } from './question-step.ts';
+
+const BUILD: Subject = { of: 'build' };
+
+export interface NextGiven {
+  readonly closed: boolean;
+  readonly stop: readonly StopReason[];
+  readonly lacking: readonly Lacking[];
+  readonly questions: readonly AssessedQuestion[];
+  readonly explained: readonly GroupExplained[];
+}
+
+function lackingNext(lacking: readonly Lacking[], must: boolean): NextAction | undefined {
+  const found = lacking.find(({ need }) => need.must === must);
+  if (found === undefined) return undefined;
+  const { step, need } = found;
+  return {
+    id: `next:${step}:${need.code}`,
+    action: need.code,
+    step,
+    about: BUILD,
+    sentence: need.ask,
+    reason: must ? 'What the call is about waits for it.' : 'It is the next step of what the call is about.',
+    turns: need.turns,
+  };
+}
+
+/** The test of a strong doubt; a reading that was found wrong is entered again first. */
+function questionNext(questions: readonly AssessedQuestion[]): NextAction | undefined {
+  const open = questions.find((question) => inDoubt(question) && question.code !== 'card-ratio');
+  if (open === undefined) return undefined;
+  const again = open.answered?.found === true;
+  return {
+    id: `next:${open.id}`,
+    action: open.code,
+    step: stepOf(open),
+    about: open.about,
+    sentence: again
+      ? `${upperFirst(subjectSaid(open.about))}: enter that reading again, or strike it out with the reason.`
+      : `${upperFirst(subjectSaid(open.about))}: ${open.test}`,
+    reason: open.ask,
+    turns: !again && !isAsked(open),
+  };
+}
+
+const chance = ({ result }: GroupExplained): number =>
+  Math.max(0, ...(result?.nominals ?? []).map(({ probability }) => probability));
+
+/** The reading that tells most for its minutes, of the arm that is settled least. */
+function readingNext(explained: readonly GroupExplained[]): NextAction | undefined {
+  const open = explained
+    .filter(({ result }) => result?.nextReading !== undefined)
+    .toSorted((a, b) => chance(a) - chance(b) || (a.group.key < b.group.key ? -1 : 1))[0];
+  const next = open?.result?.nextReading;
+  if (open === undefined || next === undefined) return undefined;
+  return {
+    id: `next:reading:${open.group.key}:${next.action}`,
+    action: next.action,
+    step: 'ratio',
+    about: valveSubject(open.group),
+    sentence: `${placeOf(open.group)}: ${ASK[next.action]}`,
+    reason: 'It tells most about the ratio for the time it takes.',
+    minutes: next.minutes,
+    turns: next.action !== 'read-back',
+  };
+}
+
+const NOTES: NextAction = {
+  id: 'next:notes',
+  action: 'say-what-was-found',
+  step: 'notes',
+  about: BUILD,
+  sentence: 'Say what was found, and who does what by when.',
+  reason: 'Everything that was asked for is there.',
+  turns: false,
+};
+
+/**
+ * The one thing worth most now: under a stop what the stop needs; else what the goal lacks, the test of a strong doubt,
+ * the reading that tells most, the next step of the goal's plan, and at the end what was found.
+ */
+export function nextOf({ closed, stop, lacking, questions, explained }: NextGiven): NextAction | undefined {
+  const [first] = stop;
+  if (first !== undefined) return actionUnder(first);
+  if (closed) return undefined;
+  return (
+    lackingNext(lacking, true) ??
+    questionNext(questions) ??
+    readingNext(explained) ??
+    lackingNext(lacking, false) ??
+    NOTES
+  );
+}

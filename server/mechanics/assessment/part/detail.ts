@@ -1,0 +1,2 @@
+/** Filled in with its computation. */
+export type PartDetail = object;

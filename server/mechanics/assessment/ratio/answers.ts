@@ -1,0 +1,50 @@
+import type { AnswerEvidence } from '../evidence.ts';
+
+const LONGEST = 100;
+/** What a question is kept under: its own words, cut to what the record holds. */
+const cut = (text: string): string => (text.length <= LONGEST ? text : `${text.slice(0, LONGEST - 1)}…`);
+
+interface Asked {
+  readonly id: string;
+  readonly code: string;
+  readonly ask: string;
+}
+
+/** The word of the question: a program may give it as the question itself. */
+export const codeOf = (answer: AnswerEvidence): string =>
+  answer.code === '' ? answer.question : answer.code;
+
+/** Answers of one set-up, the earlier first: an answer given again puts the one before it right. */
+export const answersOf = (setUpId: string, answers: readonly AnswerEvidence[]): AnswerEvidence[] =>
+  answers.filter((answer) => answer.setUpId === setUpId).toSorted((a, b) => a.line - b.line);
+
+/**
+ * The answer to a question of a set-up: under its id, in its own words, or by its word. Figures in a question change
+ * with later readings, so the word is enough where no other question of this set-up has it.
+ */
+export function answerTo(
+  question: Asked,
+  alike: readonly Asked[],
+  answers: readonly AnswerEvidence[],
+): AnswerEvidence | undefined {
+  const only = alike.filter(({ code }) => code === question.code).length < 2;
+  return answers.findLast((answer) => {
+    if (answer.questionId !== undefined) return answer.questionId === question.id;
+    if (answer.question === cut(question.ask)) return true;
+    if (codeOf(answer) !== question.code) return false;
+    const other = alike.some(({ ask }) => answer.question === cut(ask));
+    return !other && (only || answer.question === question.code || answer.question === '');
+  });
+}
+
+/** Whether something was found wrong; undefined where the answer does not say. */
+export function foundBy(answer: AnswerEvidence): boolean | undefined {
+  if (answer.found !== undefined) return answer.found;
+  return answer.answer === 'found' ? true : answer.answer === 'not-found' ? false : undefined;
+}
+
+/** The last of these words that the answer has, as a state. */
+export function stateIn<Word extends string>(text: string, words: readonly Word[]): Word | undefined {
+  const said = text.toLowerCase();
+  return words.find((word) => new RegExp(`\\b${word}\\b`).test(said));
+}

@@ -1,0 +1,56 @@
+import type { AssessedQuestion } from '../assessment.ts';
+import { codeOf, foundBy } from './answers.ts';
+import type { SetUpRead } from './set-up-read.ts';
+
+/** Doubts that are about the turns of the dial. */
+export const ABOUT_TURNS: ReadonlySet<string> = new Set(['turn-miscounted', 'hand-read-backwards']);
+
+/** Passes whose small hand was read, or whose count was looked at since and found right. */
+export function countedPasses(own: SetUpRead, questions: readonly AssessedQuestion[]): ReadonlySet<string> {
+  const lookedAt = questions.filter(
+    ({ code, answered }) => ABOUT_TURNS.has(code) && answered?.found === false,
+  );
+  const matched = new Set(lookedAt.map(({ answered }) => answered?.entryId));
+  // An answer to a question that the figures no longer raise was about all that was read there.
+  const all = own.setUp.answers.some(
+    (answer) => ABOUT_TURNS.has(codeOf(answer)) && foundBy(answer) === false && !matched.has(answer.id),
+  );
+  return new Set([
+    ...own.standing
+      .filter(({ counted, kind }) => counted || (all && kind === 'valve-lift'))
+      .map(({ id }) => id),
+    ...lookedAt.flatMap(({ restsOn }) => restsOn),
+  ]);
+}
+
+function doesNotFit(question: AssessedQuestion): AssessedQuestion {
+  const { answered: _, ...rest } = question;
+  return {
+    ...rest,
+    id: question.id.replace(`:${question.code}:`, ':count-does-not-fit:'),
+    code: 'count-does-not-fit',
+    ask: 'The turns were counted, and the count still does not fit. What else is it?',
+    test: 'Read the lobe at the lifter, then the same rocker on another valve.',
+    answers: [
+      { code: 'found', label: 'Found what it was', changes: 'The reading is entered again or struck out.' },
+      { code: 'not-found', label: 'Nothing else found', changes: 'The reading stands as it is.' },
+    ],
+  };
+}
+
+/**
+ * A count that was looked at and does not fit is said not to fit: nobody is asked again whether a turn is missing from
+ * a pass whose small hand was read.
+ */
+export function withCountsThatDoNotFit(
+  questions: readonly AssessedQuestion[],
+  counted: ReadonlySet<string>,
+): AssessedQuestion[] {
+  const all = questions.flatMap((question) => {
+    const looked = question.restsOn.length > 0 && question.restsOn.every((id) => counted.has(id));
+    if (!ABOUT_TURNS.has(question.code) || !looked || question.answered?.found === true) return [question];
+    const said = doesNotFit(question);
+    return question.answered === undefined ? [said] : [question, said];
+  });
+  return [...new Map(all.map((question) => [question.id, question])).values()];
+}

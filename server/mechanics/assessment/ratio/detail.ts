@@ -1,0 +1,76 @@
+import type { computation as ratioAtFullLift } from '../../computations/ratio-at-full-lift.ts';
+import type { computation as ratioThroughLift } from '../../computations/ratio-through-lift.ts';
+import type { PassKind, SetUpEvidence } from '../evidence.ts';
+
+export type RatioInput = Parameters<typeof ratioAtFullLift.compute>[0];
+export type RatioResult = ReturnType<typeof ratioAtFullLift.compute>;
+export type ThroughLiftInput = Parameters<typeof ratioThroughLift.compute>[0];
+export type ThroughLiftResult = ReturnType<typeof ratioThroughLift.compute>;
+
+/** A pass of a set-up, and why it is in no figure where it is not. */
+export interface PassDetail {
+  readonly entryId: string;
+  readonly kind: PassKind;
+  readonly pass: number;
+  readonly value: number;
+  readonly zeroReturn?: number;
+  readonly atLobeLift?: number;
+  readonly counted: boolean;
+  readonly readAs: string;
+  /** Left out where the pass is in the figures. */
+  readonly aside?: { readonly code: AsideCode; readonly sentence: string };
+}
+export type AsideCode = 'turn-apart' | 'zero-off' | 'no-lift';
+
+/** What the valve moved, and what is in it. SI. */
+export interface LiftDetail {
+  /** Mean of the passes that are used, as read. */
+  readonly read: number;
+  /** `in`: the lash was left in the reading. */
+  readonly lash: 'in' | 'out' | 'not-said';
+  /** Lash at zero: the lift as read, or with the lash put back. Left out where its size is not known. */
+  readonly gross?: { readonly value: number; readonly basis: 'measured' | 'calculated' };
+  /** What the valve does in running. */
+  readonly net?: {
+    readonly value: number;
+    readonly basis: 'measured' | 'calculated';
+    readonly lashTakenOff?: number;
+  };
+}
+
+export interface LobeDetail {
+  readonly source: SetUpEvidence['lobeSource'];
+  /** Mean of the passes, or the card's figure. */
+  readonly value?: number;
+  /** The other set-up of this valve that its passes were read in. */
+  readonly from?: { readonly setUpId: string; readonly number: number };
+  readonly entryIds: readonly string[];
+}
+
+export interface ThroughLiftDetail {
+  readonly input?: ThroughLiftInput;
+  readonly result?: ThroughLiftResult;
+  readonly lacks: readonly string[];
+}
+
+/** Figures of one set-up, for tables and drawings: how it was read, what counts, and what comes of it. */
+export interface SetUpDetail {
+  /** As it is known now: answers and what was learnt late are in it. */
+  readonly setUp: SetUpEvidence;
+  readonly armName?: string;
+  /** The arm was not named for it, but no other was ever named on this valve. */
+  readonly armTaken: boolean;
+  readonly passes: readonly PassDetail[];
+  readonly lobe: LobeDetail;
+  readonly lift?: LiftDetail;
+  readonly input?: RatioInput;
+  /** With its budget, and each nominal against the interval: a table beside the headline, never the headline. */
+  readonly result?: RatioResult;
+  readonly quantityId: string;
+  readonly throughLift: ThroughLiftDetail;
+  /** Without these no word stands against it. */
+  readonly lacks: readonly string[];
+  readonly assumptions: readonly string[];
+  readonly cautions: readonly string[];
+  readonly questionIds: readonly string[];
+}

@@ -1,0 +1,69 @@
+import { InputFaults } from '../../../../shared/problems/faults.ts';
+import { computation as ratioAtFullLift } from '../../computations/ratio-at-full-lift.ts';
+import { IN } from '../../kit/si.ts';
+import type { RatioInput, RatioResult } from './detail.ts';
+import type { LobeInUse } from './lobe.ts';
+import { meanOf, type UsedPasses } from './passes.ts';
+import type { SetUpNow } from './set-ups.ts';
+
+/** How far a lash that was set may be from its setting, half-width: common practice, no published source. */
+const SETTING_WITHIN = 0.002 * IN;
+
+function lobeInput(setUp: SetUpNow, lobe: LobeInUse): RatioInput['lobeLift'] | undefined {
+  const errorLimit = setUp.lobeErrorLimit;
+  if (lobe.value === undefined) return undefined;
+  if (lobe.source === 'card') return { value: lobe.value, errorLimit, source: 'card' };
+  if (lobe.source === 'caliper') return { value: meanOf(lobe.passes.used), errorLimit, source: 'caliper' };
+  return { readings: lobe.passes.used.map(({ value }) => value), graduation: setUp.graduation, errorLimit };
+}
+
+/** The lash put back where it was left in and its setting is known: the ratio is of the gross lift. */
+const putBack = ({ lash, lashSetting }: SetUpNow): number => (lash === 'set' ? (lashSetting ?? 0) : 0);
+
+/** What the ratio at full lift is calculated from; undefined while a lift or the spring is not known. */
+export function ratioInput(
+  setUp: SetUpNow,
+  valve: UsedPasses,
+  lobe: LobeInUse,
+  nominals: readonly number[],
+): RatioInput | undefined {
+  const lobeLift = lobeInput(setUp, lobe);
+  if (setUp.spring === 'not-said' || lobeLift === undefined || valve.used.length === 0) return undefined;
+  const added = putBack(setUp);
+  return {
+    valveLift: {
+      readings: valve.used.map(({ value }) => value + added),
+      graduation: setUp.graduation,
+      errorLimit: setUp.errorLimit + (added > 0 ? SETTING_WITHIN : 0),
+    },
+    lobeLift,
+    sameIndicator: lobe.source === 'indicator',
+    spring: setUp.spring,
+    nominals: [...nominals],
+  };
+}
+
+/** A fault of an input in words: which field, and what is wrong with it. */
+export const faultsSaid = (error: InputFaults): string[] =>
+  error.faults.map(({ pointer, detail }) => `${pointer.slice(1).replaceAll('/', ' ')} ${detail}`);
+
+/** The ratio, or why these figures give none: the record of a call is shown whatever was entered. */
+export function ratioResult(input: RatioInput | undefined): { result?: RatioResult; refused: string[] } {
+  if (input === undefined) return { refused: [] };
+  try {
+    return { result: ratioAtFullLift.compute(input), refused: [] };
+  } catch (error) {
+    if (!(error instanceof InputFaults)) throw error;
+    return { refused: faultsSaid(error) };
+  }
+}
+
+export const assumptionsOf = (input: RatioInput, result: RatioResult, setUp: SetUpNow): string[] => [
+  ...ratioAtFullLift
+    .assumptions(input, result)
+    .map((text) => (setUp.lash === 'zero' ? text : text.replace('lash at zero, ', ''))),
+  ...(putBack(setUp) > 0 ? ['the lash that was left in is put back, as it was set, within .002 in'] : []),
+];
+
+export const cautionsOf = (input: RatioInput, result: RatioResult): readonly string[] =>
+  ratioAtFullLift.cautions(input, result);

@@ -1,0 +1,42 @@
+import type { Headline, Judgement } from '../assessment.ts';
+import { byPlace, placeOf, valveSubject } from '../common/said.ts';
+import type { Evidence } from '../evidence.ts';
+import type { GroupExplained } from './explain.ts';
+
+const newest = ({ known }: GroupExplained): number =>
+  Math.max(0, ...known.map(({ read }) => read.setUp.number));
+
+/** Of several arms that were read on one valve the one that sits there now, else the one that was read last. */
+function ofEachValve(evidence: Evidence, explained: readonly GroupExplained[]): GroupExplained[] {
+  const read = explained.filter(({ given }) => given !== undefined);
+  const places = [...new Set(read.map(({ group }) => placeOf(group)))];
+  return places.flatMap((place) => {
+    const here = read.filter(({ group }) => placeOf(group) === place);
+    const seat = evidence.seats.find((each) => placeOf(each) === place)?.armId;
+    const now = here.find(({ group }) => seat !== undefined && group.armId === seat);
+    const last = here.toSorted((a, b) => newest(a) - newest(b)).at(-1);
+    return now ?? last ?? [];
+  });
+}
+
+/** The answer in one line for each valve that was read: the mark first, else what it is sold as, else the names left. */
+export function ratioHeadlines(
+  evidence: Evidence,
+  explained: readonly GroupExplained[],
+  judgements: readonly Judgement[],
+): Headline[] {
+  return ofEachValve(evidence, explained)
+    .toSorted((a, b) => byPlace(a.group, b.group))
+    .map(({ group, claims, refused }) => {
+      const id = `ratio:${group.key}:${claims[0]?.to ?? 'nominal'}`;
+      const judgement = judgements.find((each) => each.id === id);
+      return {
+        id: `headline:ratio:${group.cylinder}-${group.valve}`,
+        about: valveSubject(group),
+        step: 'ratio',
+        sentence: `${placeOf(group)}: ${judgement?.sentence ?? refused ?? ''}`,
+        ...(judgement === undefined ? {} : { judgementId: judgement.id }),
+        quantityId: `arm-ratio:${group.key}`,
+      };
+    });
+}

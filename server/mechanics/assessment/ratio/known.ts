@@ -1,0 +1,43 @@
+import type { AssessedQuestion } from '../assessment.ts';
+import type { Evidence } from '../evidence.ts';
+import { questionsOfSetUp } from './asked.ts';
+import { doubtsOf, lacksOf, noMean } from './conditions.ts';
+import { countedPasses, withCountsThatDoNotFit } from './counted.ts';
+import type { RatioInput, RatioResult } from './detail.ts';
+import { ratioInput, ratioResult } from './full-lift.ts';
+import type { SetUpRead } from './set-up-read.ts';
+
+/** A set-up with what it is asked, what it lacks and what comes of it. */
+export interface SetUpKnown {
+  readonly read: SetUpRead;
+  readonly questions: readonly AssessedQuestion[];
+  readonly counted: ReadonlySet<string>;
+  /** What must be known or done before a word stands against it, open doubts among it. */
+  readonly lacks: readonly string[];
+  readonly doubts: readonly string[];
+  readonly input?: RatioInput;
+  readonly result?: RatioResult;
+}
+
+export function knownOf(
+  evidence: Evidence,
+  read: SetUpRead,
+  all: readonly SetUpRead[],
+  nominals: readonly number[],
+): SetUpKnown {
+  const asked = questionsOfSetUp(evidence, read, all);
+  const counted = countedPasses(read, asked);
+  const questions = withCountsThatDoNotFit(asked, counted);
+  const doubts = doubtsOf(read, questions);
+  const input = ratioInput(read.setUp, read.valve, read.lobe, nominals);
+  const { result, refused } = ratioResult(noMean(read, questions) ? undefined : input);
+  return {
+    read,
+    questions,
+    counted,
+    lacks: [...lacksOf(read, questions), ...refused, ...doubts],
+    doubts,
+    ...(input === undefined ? {} : { input }),
+    ...(result === undefined ? {} : { result }),
+  };
+}

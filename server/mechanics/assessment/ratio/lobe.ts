@@ -1,0 +1,63 @@
+import { placeOf } from '../common/said.ts';
+import type { Evidence } from '../evidence.ts';
+import type { LobeDetail } from './detail.ts';
+import { meanOf, standingPasses, type UsedPasses, usedPasses } from './passes.ts';
+import type { SetUpNow } from './set-ups.ts';
+
+/** The lobe lift that a set-up works with. */
+export interface LobeInUse extends LobeDetail {
+  readonly passes: UsedPasses;
+  readonly lacks: readonly string[];
+}
+
+const NO_PASSES: UsedPasses = { used: [], aside: [], lacks: [] };
+
+const passesIn = (evidence: Evidence, setUp: SetUpNow): UsedPasses =>
+  usedPasses(
+    standingPasses(evidence, setUp.id).filter(({ kind }) => kind === 'lobe-lift'),
+    setUp,
+    'lobe lift',
+  );
+
+/**
+ * The set-up whose lobe passes serve: this one, or another of the same valve. Taken at the lifter's body they speak of
+ * the lobe alone, whatever spring or lash the valve had (common practice, no published source).
+ */
+function whereRead(evidence: Evidence, setUp: SetUpNow, all: readonly SetUpNow[]) {
+  const own = passesIn(evidence, setUp);
+  if (own.used.length > 0 || setUp.lobeSource !== 'indicator') return { passes: own, from: undefined };
+  const others = all.filter(
+    (each) => each.id !== setUp.id && placeOf(each) === placeOf(setUp) && each.lobeSource === 'indicator',
+  );
+  for (const from of others.toReversed()) {
+    const passes = passesIn(evidence, from);
+    if (passes.used.length > 0) return { passes, from };
+  }
+  return { passes: own, from: undefined };
+}
+
+function ofCard(evidence: Evidence, setUp: SetUpNow): LobeInUse {
+  const value = evidence.card[setUp.valve].lobeLift;
+  const known = value !== undefined && value > 0;
+  return {
+    source: 'card',
+    ...(known ? { value } : {}),
+    entryIds: [],
+    passes: NO_PASSES,
+    lacks: known ? [] : [`the ${setUp.valve} lobe lift on the cam card, or read at the lifter`],
+  };
+}
+
+export function lobeOf(evidence: Evidence, setUp: SetUpNow, all: readonly SetUpNow[]): LobeInUse {
+  if (setUp.lobeSource === 'card') return ofCard(evidence, setUp);
+  const { passes, from } = whereRead(evidence, setUp, all);
+  const read = passes.used.length > 0;
+  return {
+    source: setUp.lobeSource,
+    ...(read ? { value: meanOf(passes.used) } : {}),
+    ...(from === undefined ? {} : { from: { setUpId: from.id, number: from.number } }),
+    entryIds: passes.used.map(({ id }) => id),
+    passes,
+    lacks: read ? passes.lacks : ['a pass of the lobe lift'],
+  };
+}

@@ -1,0 +1,126 @@
+import { allowance } from '../../kit/allowances.ts';
+import { IN } from '../../kit/si.ts';
+import { passesApart } from '../../valve-sheet/apart.ts';
+import { inches } from '../common/said.ts';
+import type { Evidence, PassEvidence, PassKind } from '../evidence.ts';
+import type { AsideCode } from './detail.ts';
+import type { SetUpNow } from './set-ups.ts';
+
+/** A hand that comes back within this is on its zero: common practice, no published source. */
+export const ZERO_RETURNS_WITHIN = 0.002 * IN;
+const EQUAL = 1e-9 * IN;
+
+const KINDS: readonly PassKind[] = [
+  'lobe-lift',
+  'valve-lift',
+  'valve-lift-at',
+  'stated-lobe-lift',
+  'stated-valve-lift',
+];
+
+/** Kind, place on the lift, number of the pass: how it was read, never when it was entered. */
+function byReading(a: PassEvidence, b: PassEvidence): number {
+  return (
+    KINDS.indexOf(a.kind) - KINDS.indexOf(b.kind) ||
+    (a.atLobeLift ?? 0) - (b.atLobeLift ?? 0) ||
+    a.pass - b.pass ||
+    (a.id < b.id ? -1 : 1)
+  );
+}
+
+/** The passes of a set-up that stand, in the order in which they were read. */
+export const standingPasses = (evidence: Evidence, setUpId: string): PassEvidence[] =>
+  evidence.passes.filter((pass) => pass.standing && pass.setUpId === setUpId).sort(byReading);
+
+export interface PassAside {
+  readonly pass: PassEvidence;
+  readonly code: AsideCode;
+  /** `reads .457 in, one turn of the dial under its fellows` */
+  readonly why: string;
+  readonly sentence: string;
+}
+
+/** Passes of one kind: those that a figure is made of, and those that are not in it. */
+export interface UsedPasses {
+  readonly used: readonly PassEvidence[];
+  readonly aside: readonly PassAside[];
+  /** What the passes themselves still lack. */
+  readonly lacks: readonly string[];
+}
+
+const aside = (pass: PassEvidence, code: AsideCode, why: string, so: string): PassAside => ({
+  pass,
+  code,
+  why,
+  sentence: `Pass ${pass.pass} ${why}${so}.`,
+});
+
+const zeroOff = ({ zeroReturn }: PassEvidence): boolean =>
+  zeroReturn !== undefined && Math.abs(zeroReturn) > ZERO_RETURNS_WITHIN + EQUAL;
+
+/** Passes without their zero are left out while others came back to it. */
+function withoutZeroOff(passes: readonly PassEvidence[]): PassAside[] {
+  const off = passes.filter(zeroOff);
+  return off.map((pass) =>
+    aside(
+      pass,
+      'zero-off',
+      `came back ${inches(Math.abs(pass.zeroReturn ?? 0))} off its zero`,
+      ' and is left out',
+    ),
+  );
+}
+
+const turnsSaid = (turns: number): string => {
+  const count = Math.abs(turns) === 1 ? 'one turn' : `${Math.abs(turns)} turns`;
+  return turns > 0 ? `${count} of the dial under` : `${count} of the dial over`;
+};
+
+/** A turn of the dial apart from its fellows: named, and not averaged with them. */
+function turnsApart(passes: readonly PassEvidence[], perTurn: number, spread: number) {
+  const found = passesApart(
+    passes.map(({ value }) => value),
+    perTurn,
+    spread,
+  );
+  const apart = found.apart.flatMap(({ index, turns }): PassAside[] => {
+    const pass = passes[index];
+    if (pass === undefined || turns === 0) return [];
+    const why = `reads ${inches(pass.value)}, ${turnsSaid(turns)} its fellows`;
+    return [aside(pass, 'turn-apart', why, '; it is not averaged with them')];
+  });
+  return { apart, undecided: found.undecided };
+}
+
+function lacksOf(used: readonly PassEvidence[], spread: number, what: string): string[] {
+  const values = used.map(({ value }) => value);
+  const apart = values.length < 2 ? 0 : Math.max(...values) - Math.min(...values);
+  if (apart <= spread + EQUAL) return [];
+  return [`passes of the ${what} that repeat: these lie ${inches(apart)} apart`];
+}
+
+/** Which passes of one kind a figure is made of. Passes of one reading agree within the allowance either way. */
+export function usedPasses(passes: readonly PassEvidence[], setUp: SetUpNow, what: string): UsedPasses {
+  const spread = 2 * allowance('repeat');
+  const real = passes.filter(({ value }) => value > 0);
+  const none = passes
+    .filter(({ value }) => value <= 0)
+    .map((pass) => aside(pass, 'no-lift', 'shows no lift', ''));
+  const zeros = withoutZeroOff(real);
+  const returned = real.filter((pass) => !zeros.some((each) => each.pass === pass));
+  const { apart, undecided } = turnsApart(returned, setUp.perTurn, spread);
+  const used = returned.filter((pass) => !apart.some((each) => each.pass === pass));
+  const onlyOff = real.length > 0 && returned.length === 0;
+  return {
+    used: onlyOff ? real : used,
+    aside: onlyOff ? none : [...none, ...zeros, ...apart],
+    lacks: [
+      ...(onlyOff ? [`a pass of the ${what} that comes back to zero`] : []),
+      ...(undecided ? [`one more pass of the ${what}: nothing says which of them is right`] : []),
+      ...lacksOf(onlyOff ? real : used, spread, what),
+    ],
+  };
+}
+
+export const meanOf = (passes: readonly PassEvidence[]): number =>
+  passes.reduce((sum, { value }) => sum + value, 0) / passes.length;

@@ -1,0 +1,86 @@
+import { IN } from '../../kit/si.ts';
+import type { Pass, QuestionInput } from '../../questions/types.ts';
+import { placeOf } from '../common/said.ts';
+import type { Evidence, PassEvidence, PassKind, Spring } from '../evidence.ts';
+import { claimsOn } from './marks.ts';
+import type { SetUpRead } from './set-up-read.ts';
+
+const positive = (si: number | undefined): number | undefined =>
+  si === undefined || si <= 0 ? undefined : si / IN;
+const notNegative = (si: number | undefined): number | undefined =>
+  si === undefined || si < 0 ? undefined : si / IN;
+
+const toPass = ({ id, value, zeroReturn }: PassEvidence): Pass => ({
+  id,
+  lift: value / IN,
+  ...(zeroReturn === undefined ? {} : { zeroReturn: zeroReturn / IN }),
+});
+
+const passesOf = (passes: readonly PassEvidence[]): Pass[] =>
+  passes.filter(({ value }) => value > 0).map(toPass);
+
+const mean = (values: readonly number[]): number | undefined =>
+  values.length === 0 ? undefined : values.reduce((sum, value) => sum + value, 0) / values.length;
+
+/** The ratio of the same valve and arm on a spring, from the newest set-up that has one. */
+function ratioOn(spring: Spring, own: SetUpRead, all: readonly SetUpRead[]) {
+  const other = all.findLast(
+    ({ setUp, lift, lobe }) =>
+      setUp.spring === spring &&
+      placeOf(setUp) === placeOf(own.setUp) &&
+      setUp.armId === own.setUp.armId &&
+      lift !== undefined &&
+      lobe.value !== undefined,
+  );
+  if (other?.lift === undefined || other.lobe.value === undefined) return undefined;
+  return { ratio: other.lift.read / other.lobe.value, lash: other.setUp.lash };
+}
+
+/** One peak for each other valve: several passes of one valve are alike because they are of one valve. */
+function peaksElsewhere(own: SetUpRead, all: readonly SetUpRead[]): number[] | undefined {
+  const elsewhere = all.filter(({ setUp }) => placeOf(setUp) !== placeOf(own.setUp));
+  const places = [...new Set(elsewhere.map(({ setUp }) => placeOf(setUp)))];
+  const peaks = places.flatMap((place) => {
+    const lifts = elsewhere.filter(({ setUp }) => placeOf(setUp) === place).map(({ valve }) => valve.used);
+    return mean(lifts.flat().map(({ value }) => value / IN)) ?? [];
+  });
+  return peaks.length === 0 ? undefined : peaks;
+}
+
+/** What the questions are asked from: inches, and what is known now of card, mark and springs. */
+export function questionInput(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead[]): QuestionInput {
+  const { setUp, standing, lobe } = own;
+  const card = evidence.card[setUp.valve];
+  const otherCard = evidence.card[setUp.valve === 'intake' ? 'exhaust' : 'intake'];
+  const of = (kind: PassKind) => passesOf(standing.filter((pass) => pass.kind === kind));
+  const [light, running] = [ratioOn('light', own, all), ratioOn('running', own, all)];
+  const lobePasses = lobe.from === undefined ? of('lobe-lift') : passesOf(lobe.passes.used);
+  return {
+    valvePasses: of('valve-lift'),
+    lobePasses,
+    spring: setUp.spring,
+    lifter: setUp.lifter,
+    lash: setUp.lash,
+    restsOn: setUp.restsOn,
+    alignment: setUp.alignment,
+    perTurn: setUp.perTurn / IN,
+    graduation: setUp.graduation / IN,
+    lobeSource: setUp.lobeSource,
+    statedValveLift: of('stated-valve-lift').at(-1)?.lift,
+    statedLobeLift: of('stated-lobe-lift').at(-1)?.lift,
+    lashSetting: notNegative(setUp.lashSetting),
+    travel: positive(setUp.travel),
+    pushedIn: notNegative(setUp.pushedIn),
+    cardLobeLift: positive(card.lobeLift),
+    otherCardLobeLift: positive(otherCard.lobeLift),
+    cardValveLift: positive(card.valveLift),
+    cardLash: notNegative(card.lash),
+    cardRatio: evidence.card.assumedRatio,
+    nominalRatio: claimsOn(evidence, setUp.armId)[0]?.ratio,
+    lightRatio: light?.ratio,
+    runningRatio: running?.ratio,
+    lightLash: light?.lash,
+    runningLash: running?.lash,
+    otherPeaks: peaksElsewhere(own, all),
+  };
+}

@@ -1,0 +1,79 @@
+import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
+import { IN } from '../../kit/si.ts';
+import type { AssessedExplanation, Subject } from '../assessment.ts';
+import type { PartSaid } from '../common/part-said.ts';
+import { valveSubject } from '../common/said.ts';
+import type { Evidence } from '../evidence.ts';
+import { judgedGroup } from './against.ts';
+import { cardJudgements } from './card.ts';
+import { deflection } from './deflection.ts';
+import type { SetUpDetail } from './detail.ts';
+import { explainGroup, type GroupExplained } from './explain.ts';
+import { groupsOf } from './groups.ts';
+import { ratioHeadlines } from './headline.ts';
+import { armRatio, explanationOf, inferenceQuestions } from './inference.ts';
+import { knownOf, type SetUpKnown } from './known.ts';
+import { nominalsOf } from './nominals.ts';
+import { namesLeft } from './ratio-said.ts';
+import { setUpDetail } from './set-up-detail.ts';
+import { setUpQuantities } from './set-up-quantities.ts';
+import { type SetUpRead, setUpsRead } from './set-up-read.ts';
+
+/** What was read of the ratios, weighed but not told yet. */
+export interface RatioRead {
+  readonly reads: readonly SetUpRead[];
+  readonly known: readonly SetUpKnown[];
+  readonly explained: readonly GroupExplained[];
+}
+
+/** What is said of the ratios. */
+export interface RatioSaid extends PartSaid<SetUpDetail[]> {
+  readonly explanations: readonly AssessedExplanation[];
+  readonly remaining: readonly { readonly about: Subject; readonly names: readonly number[] }[];
+}
+
+const remainingOf = ({ group, result }: GroupExplained) =>
+  result === undefined
+    ? []
+    : [{ about: valveSubject(group), names: namesLeft(result).map(({ ratio }) => ratio) }];
+
+/** Every set-up put in order, and the inference once for every arm on every valve. */
+export function ratioRead(evidence: Evidence): RatioRead {
+  const reads = setUpsRead(evidence);
+  const nominals = nominalsOf(evidence);
+  const known = reads.map((read) => knownOf(evidence, read, reads, nominals));
+  const groups = groupsOf(evidence, reads, DEFAULT_ASSUMPTIONS.lobesDiffer * IN);
+  const explained = groups.map((group) => explainGroup(evidence, group, known, nominals));
+  return { reads, known, explained };
+}
+
+/**
+ * The ratio of every arm on every valve that was read: what it is, against what it is held to be, and what to ask.
+ * `stopped`: nobody turns it now, so no sentence asks for a reading.
+ */
+export function ratioPart(evidence: Evidence, read: RatioRead, stopped: boolean): RatioSaid {
+  const { reads, known, explained } = read;
+  const deflections = explained.map((each) => deflection(evidence, each));
+  const judgements = [
+    ...explained.filter(({ given }) => given !== undefined).flatMap((each) => judgedGroup(each, stopped)),
+    ...deflections.flatMap((each) => each.judgements),
+    ...cardJudgements(evidence, explained, known),
+  ];
+  return {
+    quantities: [
+      ...known.flatMap(setUpQuantities),
+      ...explained.flatMap(armRatio),
+      ...deflections.flatMap((each) => each.quantities),
+    ],
+    judgements,
+    questions: [
+      ...known.flatMap(({ questions }) => questions),
+      ...explained.flatMap((each) => inferenceQuestions(evidence, each)),
+    ],
+    stop: [],
+    headlines: ratioHeadlines(evidence, explained, judgements),
+    detail: known.map((each) => setUpDetail(evidence, each, reads)),
+    explanations: explained.flatMap(explanationOf),
+    remaining: explained.flatMap(remainingOf),
+  };
+}

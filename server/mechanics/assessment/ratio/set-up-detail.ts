@@ -1,0 +1,64 @@
+import type { Evidence } from '../evidence.ts';
+import type { PassDetail, SetUpDetail } from './detail.ts';
+import { assumptionsOf, cautionsOf } from './full-lift.ts';
+import type { SetUpKnown } from './known.ts';
+import { ratioQuantityId } from './set-up-quantities.ts';
+import type { SetUpRead } from './set-up-read.ts';
+import { throughLift } from './through-lift.ts';
+
+function passDetails({ standing, valve, lobe }: SetUpRead): PassDetail[] {
+  const asides = [...valve.aside, ...(lobe.from === undefined ? lobe.passes.aside : [])];
+  return standing.map((pass) => {
+    const { id, kind, pass: number, value, zeroReturn, atLobeLift, counted, readAs } = pass;
+    const aside = asides.find((each) => each.pass === pass);
+    return {
+      entryId: id,
+      kind,
+      pass: number,
+      value,
+      ...(zeroReturn === undefined ? {} : { zeroReturn }),
+      ...(atLobeLift === undefined ? {} : { atLobeLift }),
+      counted,
+      readAs,
+      ...(aside === undefined ? {} : { aside: { code: aside.code, sentence: aside.sentence } }),
+    };
+  });
+}
+
+const borrowed = ({ lobe: { from } }: SetUpRead): string[] =>
+  from === undefined
+    ? []
+    : [
+        `the lobe was read in set-up ${from.number}; at the lifter’s body it serves both springs and any lash`,
+      ];
+
+function groundsOf({ read, input, result }: SetUpKnown): Pick<SetUpDetail, 'assumptions' | 'cautions'> {
+  if (input === undefined || result === undefined) return { assumptions: [], cautions: [] };
+  return {
+    assumptions: [...assumptionsOf(input, result, read.setUp), ...borrowed(read)],
+    cautions: cautionsOf(input, result),
+  };
+}
+
+/** Figures of one set-up, for tables and drawings. */
+export function setUpDetail(evidence: Evidence, known: SetUpKnown, all: readonly SetUpRead[]): SetUpDetail {
+  const { read, questions, lacks, input, result } = known;
+  const { answers: _, armTaken, ...setUp } = read.setUp;
+  const { passes: __, lacks: ___, ...lobe } = read.lobe;
+  const arm = evidence.arms.find(({ id }) => id === setUp.armId);
+  return {
+    setUp,
+    ...(arm === undefined ? {} : { armName: arm.name }),
+    armTaken,
+    passes: passDetails(read),
+    lobe,
+    ...(read.lift === undefined ? {} : { lift: read.lift }),
+    ...(input === undefined ? {} : { input }),
+    ...(result === undefined ? {} : { result }),
+    quantityId: ratioQuantityId(known),
+    throughLift: throughLift(evidence, read, all),
+    lacks,
+    ...groundsOf(known),
+    questionIds: questions.map(({ id }) => id),
+  };
+}

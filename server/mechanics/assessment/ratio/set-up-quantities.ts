@@ -1,0 +1,113 @@
+import { allowance } from '../../kit/allowances.ts';
+import type { AssessedQuantity, Basis } from '../assessment.ts';
+import { RATIO_NAMES } from '../common/said.ts';
+import { setUpSubject } from './asked.ts';
+import { conditionsSaid } from './conditions-said.ts';
+import { halfWidthOf } from './intervals.ts';
+import type { SetUpKnown } from './known.ts';
+
+/** How far a lash may be from its setting: locking it alone shifts about .001 in, the feeler as much. */
+const lashWithin = (): number => allowance('repeat');
+
+export const ratioQuantityId = ({ read: { setUp } }: SetUpKnown): string => `set-up-ratio:${setUp.id}`;
+
+function ratioOf(known: SetUpKnown): AssessedQuantity {
+  const { read, result, lacks } = known;
+  const { setUp } = read;
+  const calculated = setUp.lash === 'set' && setUp.lashSetting !== undefined;
+  const used = [...read.valve.used, ...read.lobe.passes.used].map(({ id }) => id);
+  return {
+    id: ratioQuantityId(known),
+    name: RATIO_NAMES[setUp.spring],
+    about: setUpSubject(setUp),
+    dimension: 'ratio',
+    ...(result === undefined
+      ? {}
+      : { value: result.ratio, low: result.interval95[0], high: result.interval95[1] }),
+    basis: calculated ? 'calculated' : 'measured',
+    conditions: conditionsSaid(setUp),
+    lacks,
+    restsOn: used.sort(),
+  };
+}
+
+function lengthOf(
+  known: SetUpKnown,
+  code: string,
+  name: string,
+  given: {
+    value: number;
+    half: number;
+    basis: Basis;
+    restsOn: readonly string[];
+    conditions: readonly string[];
+  },
+  lacks: readonly string[],
+): AssessedQuantity {
+  const { value, half, basis, restsOn, conditions } = given;
+  return {
+    id: `${code}:${known.read.setUp.id}`,
+    name,
+    about: setUpSubject(known.read.setUp),
+    dimension: 'length',
+    value,
+    low: value - half,
+    high: value + half,
+    basis,
+    conditions,
+    lacks,
+    restsOn: [...restsOn].sort(),
+  };
+}
+
+/** The lift as read, the gross lift and the net lift: each says what is in it, and the lash is counted once. */
+function liftsOf(known: SetUpKnown): AssessedQuantity[] {
+  const { lift, setUp, valve } = known.read;
+  if (lift === undefined) return [];
+  const restsOn = valve.used.map(({ id }) => id);
+  const conditions = conditionsSaid(setUp);
+  const read = halfWidthOf(valve.used, setUp);
+  const withLash = halfWidthOf(valve.used, setUp, lashWithin());
+  const make = (code: string, name: string, value: number, half: number, basis: Basis) =>
+    lengthOf(known, code, name, { value, half, basis, restsOn, conditions }, valve.lacks);
+  const { gross, net } = lift;
+  return [
+    make('valve-lift', 'Valve lift as read', lift.read, read, 'measured'),
+    ...(gross === undefined
+      ? []
+      : [
+          make(
+            'gross-lift',
+            'Gross lift',
+            gross.value,
+            gross.basis === 'measured' ? read : withLash,
+            gross.basis,
+          ),
+        ]),
+    ...(net === undefined
+      ? []
+      : [
+          make('net-lift-read', 'Net lift', net.value, net.basis === 'measured' ? read : withLash, net.basis),
+        ]),
+  ];
+}
+
+function lobeOf(known: SetUpKnown): AssessedQuantity[] {
+  const { lobe, setUp } = known.read;
+  if (lobe.value === undefined) return [];
+  const card = lobe.source === 'card';
+  const half = card
+    ? setUp.lobeErrorLimit
+    : halfWidthOf(lobe.passes.used, { graduation: setUp.graduation, errorLimit: setUp.lobeErrorLimit });
+  const how = { card: 'from the cam card', indicator: 'at the lifter', caliper: 'by caliper' }[lobe.source];
+  const basis: Basis = card ? 'stated' : 'measured';
+  const given = { value: lobe.value, half, basis, restsOn: lobe.entryIds, conditions: [how] };
+  return [lengthOf(known, 'lobe-lift', 'Lobe lift', given, lobe.lacks)];
+}
+
+/** Everything that was read in a set-up, under its own name. */
+export const setUpQuantities = (known: SetUpKnown): AssessedQuantity[] => [
+  ratioOf(known),
+  ...liftsOf(known),
+  ...lobeOf(known),
+];

@@ -1,0 +1,87 @@
+import { GAP_KINDS, SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
+import { keysOf } from '../../../../shared/schemas/words.ts';
+import type { Judgement } from '../assessment.ts';
+import { newestLash } from '../common/newest-lash.ts';
+import type { Evidence, GapName, SheetEvidence, SheetKindName } from '../evidence.ts';
+import type { SheetCellDetail } from './detail.ts';
+import { gapJudgement, type JudgedGap, judgeGap, worstOf } from './gap.ts';
+import { figureOf, type LotFigure } from './lot.ts';
+import { perTurnOf, type SheetRow } from './rows.ts';
+
+const idsOf = (readings: readonly SheetEvidence[]): string[] => readings.map(({ id }) => id);
+
+const isGap = (kind: SheetKindName): kind is GapName => GAP_KINDS.some((gap) => gap === kind);
+const isOfGap = (entry: SheetEvidence): entry is JudgedGap['entry'] => isGap(entry.kind);
+
+const cell = (
+  kind: SheetKindName,
+  readings: readonly SheetEvidence[],
+  figure: LotFigure,
+): SheetCellDetail => ({
+  kind,
+  title: SHEET_KINDS[kind],
+  ...figure,
+  entryIds: idsOf(readings),
+});
+
+/** A gap that was read, with what is told of it. */
+export interface GapCell {
+  readonly cell: SheetCellDetail;
+  readonly judged: JudgedGap;
+  readonly judgement: Judgement;
+}
+
+/** The gaps of a row: of several readings of one gap the worst. */
+export function gapCells(evidence: Evidence, row: SheetRow): GapCell[] {
+  return GAP_KINDS.flatMap((kind) => {
+    const entries = row.others.filter(isOfGap).filter((entry) => entry.kind === kind);
+    const judged = worstOf(entries.map((entry) => judgeGap(entry, evidence)));
+    if (judged === undefined) return [];
+    const judgement = gapJudgement(judged, entries.length - 1);
+    const { gap, word, lacks } = judged;
+    return [
+      {
+        judged,
+        judgement,
+        cell: {
+          kind,
+          title: SHEET_KINDS[kind],
+          ...gap,
+          passes: entries.length,
+          apart: [],
+          lacks,
+          ...(word === undefined ? {} : { word }),
+          judgementId: judgement.id,
+          entryIds: idsOf(entries),
+        },
+      },
+    ];
+  });
+}
+
+/** Lash and preload: the lash log's newest line where there is one, else what the sheet has. */
+function setCells(evidence: Evidence, row: SheetRow): SheetCellDetail[] {
+  const kinds = ['lash', 'preload'] as const;
+  return kinds.flatMap((kind) => {
+    const newest = kind === 'lash' ? newestLash(evidence, row) : undefined;
+    if (newest !== undefined) {
+      const { gap, id } = newest;
+      return [{ kind, title: SHEET_KINDS[kind], ...gap, passes: 1, apart: [], lacks: [], entryIds: [id] }];
+    }
+    const readings = row.others.filter((each) => each.kind === kind);
+    return readings.length === 0 ? [] : [cell(kind, readings, figureOf(readings, perTurnOf(evidence)))];
+  });
+}
+
+/** Every figure of a row but its gaps, in the order of the sheet's columns. */
+export function figureCells(evidence: Evidence, row: SheetRow): SheetCellDetail[] {
+  return [
+    ...(row.lobe === undefined ? [] : [cell('lobe-lift', row.lobes, row.lobe)]),
+    ...row.lifts.map(({ spring, readings, figure }) => ({ ...cell('valve-lift', readings, figure), spring })),
+    ...setCells(evidence, row),
+  ];
+}
+
+const ORDER = keysOf(SHEET_KINDS);
+export const inColumns = (cells: readonly SheetCellDetail[]): SheetCellDetail[] =>
+  cells.toSorted((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind));

@@ -1,0 +1,95 @@
+import { SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
+import { sinkingReasons, verdictOfGap } from '../../consequences/gap-row.ts';
+import { toolAllowance, usualDeflection } from '../../kit/allowances.ts';
+import type { Judgement } from '../assessment.ts';
+import { type GapBounds, gapSaid } from '../common/gap-said.ts';
+import { limitOf } from '../common/limits.ts';
+import { inches, keyOf, placeOf, upperFirst, valveSubject } from '../common/said.ts';
+import type { Evidence, GapName, LimitEvidence, SheetEvidence } from '../evidence.ts';
+import type { GapWord } from '../words.ts';
+
+/** One gap as it was read, with what it lies between and how it stands against its limit. */
+export interface JudgedGap {
+  readonly entry: SheetEvidence & { readonly kind: GapName };
+  readonly gap: GapBounds;
+  readonly limit: LimitEvidence;
+  readonly word?: GapWord;
+  readonly lacks: readonly string[];
+}
+
+/** Gaps that a bending train leaves larger than they are. */
+const WITH_LIFT: readonly GapName[] = ['piston-to-valve', 'retainer-to-seal'];
+
+const lifterOf = ({ engine }: Evidence) =>
+  engine.lifter === undefined ? undefined : engine.lifter.startsWith('solid') ? 'solid' : 'hydraulic';
+
+/** One figure is as good as its tool; two gauges are their bounds. */
+export function boundsOf({ reading, tool }: SheetEvidence): GapBounds {
+  if (reading.value === undefined) return reading;
+  const off = toolAllowance(tool);
+  return { value: reading.value, low: reading.value - off, high: reading.value + off };
+}
+
+/** On a running spring the train bends, so that the gap may be that much smaller than it reads. */
+function bent(entry: JudgedGap['entry'], gap: GapBounds, evidence: Evidence): GapBounds {
+  if (entry.spring === 'light' || !WITH_LIFT.includes(entry.kind) || gap.low === undefined) return gap;
+  return { ...gap, low: gap.low - usualDeflection(evidence.engine.mounting).to };
+}
+
+function lacksOf(entry: JudgedGap['entry'], word: GapWord | undefined): string[] {
+  const bends = WITH_LIFT.includes(entry.kind) && entry.spring !== 'light' && word === 'close';
+  return [
+    ...(bends && entry.spring === 'running'
+      ? ['a reading on a light spring: on the running one the train bends and it reads large']
+      : []),
+    ...(bends && entry.spring === 'not-said' ? ['which spring was on the valve'] : []),
+    ...(word === 'close' ? ['a closer reading: this one does not tell it from the limit'] : []),
+  ];
+}
+
+export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedGap {
+  const limit = limitOf(evidence, entry.kind, entry.valve);
+  const gap = bent(entry, boundsOf(entry), evidence);
+  const bare = verdictOfGap(gap, limit.value);
+  const sinking = sinkingReasons(entry, lifterOf(evidence));
+  // What reads too large and is short all the same is short; of anything else it tells nothing.
+  if (sinking.length > 0 && bare !== 'short') return { entry, gap, limit, lacks: sinking };
+  return { entry, gap, limit, word: bare, lacks: lacksOf(entry, bare) };
+}
+
+const RANK: Readonly<Record<GapWord, number>> = { short: 0, close: 1, clear: 3 };
+const rankOf = ({ word }: JudgedGap): number => (word === undefined ? 2 : RANK[word]);
+const leastOf = ({ gap }: JudgedGap): number => gap.low ?? gap.value ?? Number.NEGATIVE_INFINITY;
+
+/** The worst of several readings of one gap: it stands until a person strikes it out. */
+export const worstOf = (gaps: readonly JudgedGap[]): JudgedGap | undefined =>
+  gaps.toSorted(
+    (a, b) => rankOf(a) - rankOf(b) || leastOf(a) - leastOf(b) || (a.entry.id < b.entry.id ? -1 : 1),
+  )[0];
+
+export const gapId = (name: GapName, about: Judgement['about']): string => `gap:${name}:${keyOf(about)}`;
+
+/** What is told of a gap that was read, with how many other readings it stands against. */
+export function gapJudgement(judged: JudgedGap, others: number): Judgement {
+  const { entry, gap, limit, word, lacks } = judged;
+  const about = valveSubject(entry);
+  const said = `${SHEET_KINDS[entry.kind]}, ${placeOf(entry)}: ${gapSaid(gap)}, measured, against ${inches(limit.value)}`;
+  const worst = others > 0 ? ' It is the worst of what was read, and stands until it is struck out.' : '';
+  const end =
+    word === undefined
+      ? `no word yet: ${lacks.join('; ')}.`
+      : word === 'short'
+        ? 'short. Stop, and have a qualified shop look.'
+        : word === 'close'
+          ? `close. It needs ${lacks.join(', and ')}.`
+          : 'clear.';
+  return {
+    id: gapId(entry.kind, about),
+    about,
+    against: { to: 'limit', gap: entry.kind, limit: limit.value, source: limit.source },
+    ...(word === undefined ? {} : { word }),
+    sentence: `${upperFirst(said)}: ${end}${worst}`,
+    lacks,
+    restsOn: [entry.id],
+  };
+}

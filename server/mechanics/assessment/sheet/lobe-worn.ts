@@ -1,0 +1,65 @@
+import { allowance, allowanceSource } from '../../kit/allowances.ts';
+import type { AssessedQuestion } from '../assessment.ts';
+import { asked } from '../common/asked.ts';
+import { inches, placeOf, valveSubject } from '../common/said.ts';
+import type { Evidence } from '../evidence.ts';
+import type { RaisedStop } from '../stop.ts';
+import type { SheetSideDetail } from './detail.ts';
+import type { SheetRow } from './rows.ts';
+
+export interface WornLobe {
+  readonly question: AssessedQuestion;
+  readonly stop: RaisedStop;
+}
+
+const CHOICES: AssessedQuestion['answers'] = [
+  { code: 'found', label: 'It is worn', changes: 'The stop stands until a person lifts it with a reason.' },
+  {
+    code: 'not-found',
+    label: 'It was read short',
+    changes: 'Strike the wrong reading out or enter it again: the stop goes with it.',
+  },
+];
+
+/** A lobe that is down on its siblings by the wear limit or more: nobody runs it on. */
+export function wornLobes(
+  evidence: Evidence,
+  sides: readonly SheetSideDetail[],
+  rows: readonly SheetRow[],
+): WornLobe[] {
+  // The lobes are the same on each spring: each side's are told once.
+  const once = new Map(sides.map((side) => [side.side, side]));
+  return [...once.values()].flatMap(({ side, lobesDown }) =>
+    lobesDown.map(({ cylinder, by }): WornLobe => {
+      const place = { cylinder, valve: side };
+      const about = valveSubject(place);
+      const row = rows.find((each) => placeOf(each) === placeOf(place));
+      const restsOn = (row?.lobes ?? []).map(({ id }) => id).sort();
+      const question = asked(
+        {
+          code: 'lobe-worn',
+          weight: 'weak',
+          ask: `Is the lobe of ${placeOf(place)} worn, or was it read short?`,
+          size: `It is ${inches(by)} under its siblings; ${inches(allowance('lobe-down'))} is the limit (${allowanceSource('lobe-down')}).`,
+          test: 'Without turning it on: look at the lifter’s face and in the oil for metal. A qualified shop reads the lobe again.',
+          restsOn,
+        },
+        { about, answers: evidence.answers, choices: CHOICES },
+      );
+      return {
+        question,
+        stop: {
+          id: `stop:lobe-worn:${cylinder}-${side}`,
+          code: 'lobe-worn',
+          about,
+          sentence: `Do not turn it: the lobe of ${placeOf(place)} is ${inches(by)} down on its siblings.`,
+          wayOut:
+            'a qualified shop looks at lobe, lifter and oil; if it was read short, strike that reading out with the reason.',
+          from: 'readings',
+          answered: question.answered !== undefined,
+          ...(restsOn[0] === undefined ? {} : { entryId: restsOn[0] }),
+        },
+      };
+    }),
+  );
+}

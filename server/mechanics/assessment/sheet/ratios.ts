@@ -1,0 +1,89 @@
+import { allowance } from '../../kit/allowances.ts';
+import { ratioOfFigures, type SheetFigure } from '../../valve-sheet/figures.ts';
+import type { AssessedQuantity } from '../assessment.ts';
+import { RATIO_NAMES, valveSubject } from '../common/said.ts';
+import type { Evidence } from '../evidence.ts';
+import type { SheetRatioDetail } from './detail.ts';
+import type { LiftLot, SheetRow } from './rows.ts';
+
+/** The lobe a row's ratio is over: as read, else the card's, which the engine keeps within its allowance. */
+function lobeOf(
+  evidence: Evidence,
+  row: SheetRow,
+): { figure: SheetFigure; from: 'read' | 'card' } | undefined {
+  if (row.lobe !== undefined) return { figure: row.lobe, from: 'read' };
+  const value = evidence.card[row.valve].lobeLift;
+  return value === undefined ? undefined : { figure: { value, passes: 0 }, from: 'card' };
+}
+
+/** A card's lobe is known less well than one that was read: its own allowance beside that of the valve lift. */
+function overCard(valve: SheetFigure, lobe: number): { value?: number; low?: number; high?: number } {
+  if (valve.value === undefined) return ratioOfFigures(valve, { value: lobe, passes: 0 });
+  const value = valve.value / lobe;
+  const half = value * Math.hypot(allowance('repeat') / valve.value, allowance('card-lobe') / lobe);
+  return { value, low: value - half, high: value + half };
+}
+
+function ratioOf(evidence: Evidence, row: SheetRow, lot: LiftLot): SheetRatioDetail[] {
+  const lobe = lobeOf(evidence, row);
+  const { value } = lot.figure;
+  if (lobe === undefined || (value !== undefined && value <= 0)) return [];
+  const cardLobe = evidence.card[row.valve].lobeLift;
+  const ratio =
+    lobe.from === 'card' && cardLobe !== undefined
+      ? overCard(lot.figure, cardLobe)
+      : ratioOfFigures(lot.figure, lobe.figure);
+  if (ratio.value === undefined && ratio.low === undefined && ratio.high === undefined) return [];
+  return [
+    {
+      cylinder: row.cylinder,
+      valve: row.valve,
+      spring: lot.spring,
+      name: RATIO_NAMES[lot.spring],
+      ...ratio,
+      lobeFrom: lobe.from,
+      quantityId: `sheet:ratio:${lot.spring}:${row.cylinder}-${row.valve}`,
+    },
+  ];
+}
+
+/** The ratio of each row on each spring; a light and a running one are two quantities. */
+export const ratiosOf = (evidence: Evidence, rows: readonly SheetRow[]): SheetRatioDetail[] =>
+  rows.flatMap((row) => row.lifts.flatMap((lot) => ratioOf(evidence, row, lot)));
+
+/** The same as quantities; a sheet does not say how the lash was, and so is set against no mark. */
+export function ratioQuantities(
+  ratios: readonly SheetRatioDetail[],
+  rows: readonly SheetRow[],
+  doubts: (ratio: SheetRatioDetail) => readonly string[],
+): AssessedQuantity[] {
+  return ratios.map((ratio) => {
+    const row = rows.find(({ cylinder, valve }) => cylinder === ratio.cylinder && valve === ratio.valve);
+    const lot = row?.lifts.find(({ spring }) => spring === ratio.spring);
+    const { value, low, high } = ratio;
+    return {
+      id: ratio.quantityId,
+      name: ratio.name,
+      about: valveSubject(ratio),
+      dimension: 'ratio',
+      ...(value === undefined ? {} : { value }),
+      ...(low === undefined ? {} : { low }),
+      ...(high === undefined ? {} : { high }),
+      basis: 'measured',
+      conditions: [
+        ratio.spring === 'not-said' ? 'spring not said' : `${ratio.spring} spring`,
+        'lash not said',
+        ...(ratio.lobeFrom === 'card' ? ['lobe lift of the card'] : []),
+      ],
+      lacks: [
+        ...doubts(ratio),
+        ...(ratio.spring === 'not-said' ? ['which spring was on the valve'] : []),
+        ...(lot?.figure.lacks ?? []),
+        ...(ratio.lobeFrom === 'card' ? [] : (row?.lobe?.lacks ?? [])),
+      ],
+      restsOn: [...(lot?.readings ?? []), ...(ratio.lobeFrom === 'read' ? (row?.lobes ?? []) : [])]
+        .map(({ id }) => id)
+        .sort(),
+    };
+  });
+}

@@ -1,0 +1,116 @@
+import { byId, byPlace, placeOf } from '../common/said.ts';
+import type { Evidence, SheetEvidence, SheetKindName, Spring, ValvePlace } from '../evidence.ts';
+import { figureOf, type LotFigure } from './lot.ts';
+
+/** Lifts at one valve with one arm on one spring. */
+export interface LiftLot {
+  readonly spring: Spring;
+  readonly armId?: string;
+  readonly readings: readonly SheetEvidence[];
+  readonly figure: LotFigure;
+}
+
+/** What was read of one valve, put in order; nothing is judged yet. */
+export interface SheetRow extends ValvePlace {
+  readonly armId?: string;
+  readonly lobes: readonly SheetEvidence[];
+  readonly lobe?: LotFigure;
+  /** The lots of the arm that sits there now, one for each spring. */
+  readonly lifts: readonly LiftLot[];
+  /** The lots of every arm that has sat there, for swap tests. */
+  readonly everyLift: readonly LiftLot[];
+  readonly others: readonly SheetEvidence[];
+}
+
+export const USUAL_TURN = 0.1 * 0.0254;
+
+/** Travel of the dial's hand in one turn: as the set-ups say where they agree, else the usual .100 in. */
+export function perTurnOf({ setUps }: Evidence): number {
+  const turns = [...new Set(setUps.map(({ perTurn }) => perTurn))];
+  return turns.length === 1 ? (turns[0] ?? USUAL_TURN) : USUAL_TURN;
+}
+
+/** The readings that count: standing, and with the arms the sheet is about. By id, so that entry order says nothing. */
+export const countedOf = (evidence: Evidence): SheetEvidence[] =>
+  evidence.sheet.filter(({ standing, arms }) => standing && arms === 'these').toSorted(byId);
+
+/** Valves of the engine, and any that were read beyond them. */
+function placesOf(evidence: Evidence, counted: readonly SheetEvidence[]): ValvePlace[] {
+  if (counted.length === 0) return [];
+  const most = Math.max(evidence.engine.cylinders ?? 0, ...counted.map(({ cylinder }) => cylinder));
+  return Array.from({ length: most }, (_, index) => index + 1)
+    .flatMap((cylinder): ValvePlace[] => [
+      { cylinder, valve: 'intake' },
+      { cylinder, valve: 'exhaust' },
+    ])
+    .sort(byPlace);
+}
+
+/**
+ * The arm of a reading: as kept with it; where none was, the one that sits there, if no other was ever named on that
+ * valve. An arm that was named late is then known of the readings before.
+ */
+function armOf(
+  reading: SheetEvidence,
+  seat: string | undefined,
+  named: ReadonlySet<string>,
+): string | undefined {
+  if (reading.armId !== undefined) return reading.armId;
+  const [only] = named;
+  return named.size === 1 && seat === only ? only : undefined;
+}
+
+function liftLots(lifts: readonly SheetEvidence[], seat: string | undefined, perTurn: number): LiftLot[] {
+  const named = new Set([
+    ...lifts.flatMap(({ armId }) => armId ?? []),
+    ...(seat === undefined ? [] : [seat]),
+  ]);
+  const keyed = lifts.map((reading) => ({ reading, armId: armOf(reading, seat, named) }));
+  const keys = [...new Set(keyed.map(({ reading, armId }) => `${reading.spring}\n${armId ?? ''}`))].sort();
+  return keys.map((key) => {
+    const own = keyed.filter(({ reading, armId }) => `${reading.spring}\n${armId ?? ''}` === key);
+    const readings = own.map(({ reading }) => reading);
+    const [first] = own;
+    return {
+      spring: first?.reading.spring ?? 'not-said',
+      ...(first?.armId === undefined ? {} : { armId: first.armId }),
+      readings,
+      figure: figureOf(readings, perTurn),
+    };
+  });
+}
+
+/** After a swap only what was read with the arm that sits there now is the valve's own figure. */
+function ownLots(lots: readonly LiftLot[], seat: string | undefined): LiftLot[] {
+  const springs = [...new Set(lots.map(({ spring }) => spring))];
+  return springs.flatMap((spring) => {
+    const here = lots.filter((lot) => lot.spring === spring);
+    const [only] = here;
+    const own = here.find(({ armId }) => armId !== undefined && armId === seat);
+    const unnamed = here.find(({ armId }) => armId === undefined);
+    const found = own ?? unnamed ?? (here.length === 1 ? only : undefined);
+    return found === undefined ? [] : [found];
+  });
+}
+
+/** The rows of the sheet, in the engine's own numbering. */
+export function rowsOf(evidence: Evidence): SheetRow[] {
+  const counted = countedOf(evidence);
+  const perTurn = perTurnOf(evidence);
+  return placesOf(evidence, counted).map((place) => {
+    const here = counted.filter((each) => placeOf(each) === placeOf(place));
+    const of = (kind: SheetKindName) => here.filter((each) => each.kind === kind);
+    const armId = evidence.seats.find((seat) => placeOf(seat) === placeOf(place))?.armId;
+    const lobes = of('lobe-lift');
+    const everyLift = liftLots(of('valve-lift'), armId, perTurn);
+    return {
+      ...place,
+      ...(armId === undefined ? {} : { armId }),
+      lobes,
+      ...(lobes.length === 0 ? {} : { lobe: figureOf(lobes, perTurn) }),
+      lifts: ownLots(everyLift, armId),
+      everyLift,
+      others: here.filter(({ kind }) => kind !== 'lobe-lift' && kind !== 'valve-lift'),
+    };
+  });
+}

@@ -1,0 +1,131 @@
+import type { Tolerances } from '../../questions/tolerances.ts';
+import { cylinderOrder } from '../../valve-sheet/orders.ts';
+import { medianKnown } from '../../valve-sheet/siblings.ts';
+import type { AssessedQuestion, Headline, Judgement } from '../assessment.ts';
+import { inDoubt } from '../common/asked.ts';
+import type { PartSaid } from '../common/part-said.ts';
+import { placeOf } from '../common/said.ts';
+import type { Evidence, Side, Spring, ValvePlace } from '../evidence.ts';
+import { figureCells, type GapCell, gapCells, inColumns } from './cells.ts';
+import { copiedColumns } from './copied.ts';
+import type { SheetDetail, SheetRowDetail, SheetSideDetail, SheetSwapDetail } from './detail.ts';
+import { gapStop } from './gap-stops.ts';
+import { wornLobes } from './lobe-worn.ts';
+import { doubtJudgement, oddJudgements, sideOf } from './odd.ts';
+import { rowQuantities } from './quantities.ts';
+import { ratioQuantities, ratiosOf } from './ratios.ts';
+import { rowQuestions } from './row-questions.ts';
+import { rowsOf, type SheetRow } from './rows.ts';
+import { swapJudgement, swapsOf } from './swaps.ts';
+
+const SIDES: readonly Side[] = ['intake', 'exhaust'];
+
+const isOf = (question: AssessedQuestion, place: ValvePlace): boolean => {
+  const { about } = question;
+  // Of the questions of a whole side only a copied column doubts the rows; the others doubt the card.
+  if (about.of === 'side') return question.code === 'copied-reading' && about.valve === place.valve;
+  return about.of === 'valve' && placeOf(about) === placeOf(place);
+};
+
+/** The springs that lifts were read on; lobes alone are one sheet too. */
+function springsOf(rows: readonly SheetRow[]): Spring[] {
+  const found = [...new Set(rows.flatMap(({ lifts }) => lifts.map(({ spring }) => spring)))].sort();
+  return found.length > 0 || rows.every(({ lobe }) => lobe === undefined) ? found : ['not-said'];
+}
+
+interface Compared {
+  readonly sides: readonly SheetSideDetail[];
+  readonly swaps: readonly SheetSwapDetail[];
+}
+
+function compare(evidence: Evidence, rows: readonly SheetRow[], doubtful: ReadonlySet<string>): Compared {
+  const swaps = SIDES.flatMap((side) => {
+    const lobes = rows.filter(({ valve }) => valve === side).map(({ lobe }) => lobe?.value);
+    return swapsOf(evidence, rows, side, medianKnown(lobes), doubtful);
+  });
+  const sides = springsOf(rows).flatMap((spring) =>
+    SIDES.map((side) => sideOf(evidence, rows, { side, spring }, doubtful, swaps)),
+  );
+  return { sides, swaps };
+}
+
+function rowDetail(
+  evidence: Evidence,
+  row: SheetRow,
+  gaps: readonly GapCell[],
+  questions: readonly AssessedQuestion[],
+): SheetRowDetail {
+  const own = questions.filter((question) => isOf(question, row));
+  const armName = evidence.arms.find(({ id }) => id === row.armId)?.name;
+  return {
+    cylinder: row.cylinder,
+    valve: row.valve,
+    ...(row.armId === undefined ? {} : { armId: row.armId }),
+    ...(armName === undefined ? {} : { armName }),
+    cells: inColumns([...figureCells(evidence, row), ...gaps.map(({ cell }) => cell)]),
+    questionIds: own.map(({ id }) => id),
+    inDoubt: own.some(inDoubt),
+  };
+}
+
+/** One line for each thing on the sheet that needs somebody: odd valves and swaps; gaps are told by the change. */
+const headlinesOf = (judgements: readonly Judgement[]): Headline[] =>
+  judgements.map(({ id, about, sentence }) => ({
+    id: `headline:${id}`,
+    about,
+    step: 'sheet',
+    sentence,
+    judgementId: id,
+  }));
+
+/** The per-valve sheet: figures of each row, what the rows are asked, which valves are odd, what swaps decide, gaps. */
+export function sheetPart(evidence: Evidence, tolerances?: Tolerances): PartSaid<SheetDetail> {
+  const rows = rowsOf(evidence);
+  const raised = [...rowQuestions(evidence, rows, tolerances), ...copiedColumns(evidence, rows, tolerances)];
+  const doubtsOf = (place: ValvePlace) => raised.filter((each) => inDoubt(each) && isOf(each, place));
+  const doubtful = new Set(rows.filter((row) => doubtsOf(row).length > 0).map(placeOf));
+  const { sides, swaps } = compare(evidence, rows, doubtful);
+  const worn = wornLobes(evidence, sides, rows);
+  const questions = [...raised, ...worn.map(({ question }) => question)];
+  const gaps = new Map(rows.map((row) => [placeOf(row), gapCells(evidence, row)]));
+  const details = rows.map((row) => rowDetail(evidence, row, gaps.get(placeOf(row)) ?? [], questions));
+  const restsOn = (place: string) =>
+    details
+      .filter((row) => placeOf(row) === place)
+      .flatMap(({ cells }) =>
+        cells.filter(({ kind }) => kind.endsWith('lift')).flatMap(({ entryIds }) => entryIds),
+      )
+      .sort();
+  const compared = [
+    ...sides.flatMap((side) => oddJudgements(side, (place) => restsOn(placeOf(place)))),
+    ...swaps.map((swap) => swapJudgement(swap, restsOn)),
+    ...rows.flatMap((row) =>
+      doubtsOf(row)
+        .slice(0, 1)
+        .map((question) => doubtJudgement(row, question)),
+    ),
+  ];
+  const allGaps = [...gaps.values()].flat();
+  const ratios = ratiosOf(evidence, rows);
+  const cylinders = Math.max(0, ...rows.map(({ cylinder }) => cylinder));
+  return {
+    quantities: [
+      ...rowQuantities(details),
+      ...ratioQuantities(ratios, rows, (ratio) => doubtsOf(ratio).map(({ ask }) => ask)),
+    ],
+    judgements: [...compared, ...allGaps.map(({ judgement }) => judgement)],
+    questions,
+    stop: [...worn.map(({ stop }) => stop), ...allGaps.flatMap(({ judged }) => gapStop(judged))],
+    headlines: headlinesOf(compared),
+    detail: {
+      orders: {
+        firing: cylinderOrder(evidence.engine.firingOrder, cylinders),
+        bank: cylinderOrder(evidence.engine.bankOrder, cylinders),
+      },
+      rows: details,
+      ratios,
+      sides,
+      swaps,
+    },
+  };
+}

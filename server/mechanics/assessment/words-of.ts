@@ -1,0 +1,66 @@
+import type { Assessment, Subject } from './assessment.ts';
+import { keyOf } from './common/said.ts';
+import type { JudgementWord } from './words.ts';
+
+/** A verdict word, and what it is said of: the only ones that a face may show. */
+export interface SaidWord {
+  readonly word: JudgementWord;
+  /** The judgement, or the row of a table, that says it. */
+  readonly id: string;
+  readonly about: Subject;
+  /** The subject as ids have it: `1-intake`, an arm's id, `build`. */
+  readonly key: string;
+}
+
+const fromJudgements = ({ judgements }: Assessment): SaidWord[] =>
+  judgements.flatMap(({ id, about, word }) =>
+    word === undefined ? [] : [{ word, id, about, key: keyOf(about) }],
+  );
+
+/** Gaps in the tables of a change and of the sheet: their words are those of their judgements. */
+function fromTables({ details }: Assessment): SaidWord[] {
+  const ofChange = details.change.flatMap(({ about, gaps }) =>
+    gaps.flatMap(({ word, judgementId }) =>
+      word === undefined || judgementId === undefined
+        ? []
+        : [{ word, id: judgementId, about, key: keyOf(about) }],
+    ),
+  );
+  const ofSheet = details.sheet.rows.flatMap(({ cylinder, valve, cells }) =>
+    cells.flatMap(({ word, judgementId }): SaidWord[] => {
+      const about: Subject = { of: 'valve', cylinder, valve };
+      return word === undefined || judgementId === undefined
+        ? []
+        : [{ word, id: judgementId, about, key: keyOf(about) }];
+    }),
+  );
+  return [...ofChange, ...ofSheet];
+}
+
+/** Nominals against the interval of a set-up: the table beside the headline. */
+function fromNominals({ details }: Assessment): SaidWord[] {
+  return details.setUps.flatMap(({ setUp, result, quantityId }) => {
+    const about: Subject = {
+      of: 'set-up',
+      setUpId: setUp.id,
+      number: setUp.number,
+      cylinder: setUp.cylinder,
+      valve: setUp.valve,
+    };
+    return (result?.nominals ?? []).map(
+      ({ verdict, ratio }): SaidWord => ({
+        word: verdict,
+        id: `${quantityId}:nominal:${ratio}`,
+        about,
+        key: setUp.id,
+      }),
+    );
+  });
+}
+
+/** Every verdict word with its subject that a face may show; none other may stand anywhere. */
+export const wordsOf = (assessment: Assessment): SaidWord[] => [
+  ...fromJudgements(assessment),
+  ...fromTables(assessment),
+  ...fromNominals(assessment),
+];

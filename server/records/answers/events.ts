@@ -1,0 +1,13 @@
+import { z } from 'zod';
+import { defineEvents } from '../../events/define-events.ts';
+
+/** What people found when a question was put to them. */
+export const ANSWER_EVENTS = defineEvents({
+  'question-answered': z.object({
+    question: z.string(),
+    answer: z.string(),
+    setUpId: z.uuid().optional(),
+    code: z.string().optional(),
+    found: z.boolean().optional(),
+  }),
+});

@@ -1,0 +1,35 @@
+import { z } from 'zod';
+import { answer, type Fields } from '../../../shared/schemas/answer.ts';
+import { moment } from '../../../shared/schemas/answer-parts.ts';
+import type { Answer } from './answers.ts';
+
+/** What was found when a question was put, as the command that keeps it answers. */
+export const keptAnswerView = z.object({
+  id: z.uuid(),
+  question: z.string(),
+  answer: z.string(),
+  seq: z.int(),
+  by: z.string(),
+  at: moment,
+});
+
+const keptFields = (kept: Answer): Fields<typeof keptAnswerView> => ({
+  id: kept.id,
+  question: kept.question,
+  answer: kept.answer,
+  seq: kept.seq,
+  by: kept.by,
+  at: kept.at.toISOString(),
+});
+
+export const showKeptAnswer = (kept: Answer) => answer(keptAnswerView, keptFields(kept));
+
+/** The same in the export, with the code of the question and the set-up it was about. */
+export const answerView = keptAnswerView.extend({
+  code: z.string(),
+  found: z.boolean().optional(),
+  setUpId: z.uuid().optional(),
+});
+
+export const showAnswer = (kept: Answer) =>
+  answer(answerView, { ...keptFields(kept), code: kept.code, found: kept.found, setUpId: kept.setUpId });

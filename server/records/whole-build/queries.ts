@@ -1,0 +1,86 @@
+import { sql } from 'kysely';
+import type { Principal } from '../../auth/principal.ts';
+import type { Tx } from '../../database/database.ts';
+import { selectNewestEvents } from '../../events/build-events.ts';
+import type { BuildQuery } from '../../events/rows-of-build.ts';
+import { selectAnswers } from '../answers/answers.ts';
+import { selectArms } from '../arms/arms.ts';
+import { selectPlacements } from '../arms/placements.ts';
+import { selectRevisions } from '../builds/revisions.ts';
+import { selectCalls } from '../calls/calls.ts';
+import { selectFamilies } from '../catalogue/families.ts';
+import { selectLashRows } from '../lash-log/lash-log.ts';
+import { selectLimits } from '../limits/limits.ts';
+import { selectNotes } from '../notes/notes.ts';
+import { PART_READINGS } from '../part-readings/part-readings.ts';
+import { selectPhotographs } from '../photographs/photographs.ts';
+import { READINGS } from '../readings/readings.ts';
+import { selectSetUps } from '../set-ups/set-ups.ts';
+import { selectShareLinks } from '../share-links/share-links.ts';
+import { SHEET_READINGS } from '../sheet/sheet-table.ts';
+import { TIP_MARKS } from '../tip-marks/tip-mark-table.ts';
+import { selectWorkings } from '../workings/workings.ts';
+
+/** Which build: by its own id, or by that of a call about it. */
+export type WhichBuild = { readonly buildId: string } | { readonly callId: string };
+
+/** `when-read`: where something was read of a part, which alone needs it. */
+export type CatalogueWanted = 'no' | 'when-read' | 'whole';
+
+const never = sql<boolean>`false`;
+
+function buildIdOf(shopId: string, which: WhichBuild) {
+  return 'buildId' in which
+    ? sql<string>`${which.buildId}`
+    : sql<string>`(select build_id from call where shop_id = ${shopId} and id = ${which.callId})`;
+}
+
+function catalogueQuery(tx: Tx, shopId: string, which: WhichBuild, wanted: CatalogueWanted) {
+  const families = selectFamilies(tx, shopId);
+  if (wanted === 'whole') return families;
+  if (wanted === 'no') return families.where(never);
+  return families.where(({ exists, selectFrom }) =>
+    exists(
+      selectFrom('part_reading')
+        .select('part_reading.id')
+        .where('part_reading.shop_id', '=', shopId)
+        .where('part_reading.build_id', '=', buildIdOf(shopId, which)),
+    ),
+  );
+}
+
+/** The rows of everything of a build, each query with the shop as a value: a distributed server finds them by it. */
+export function recordQueries(
+  tx: Tx,
+  principal: Principal,
+  which: WhichBuild,
+  { mostEvents, catalogue }: { readonly mostEvents: number; readonly catalogue: CatalogueWanted },
+) {
+  const { shopId } = principal;
+  const id = buildIdOf(shopId, which);
+  const ofBuild = <Row>(query: BuildQuery<Row>): BuildQuery<Row> =>
+    query.where('shop_id', '=', shopId).where('build_id', '=', id);
+  return {
+    build: tx.selectFrom('build').selectAll().where('shop_id', '=', shopId).where('id', '=', id),
+    calls: ofBuild(selectCalls(tx)),
+    revisions: ofBuild(selectRevisions(tx)),
+    arms: ofBuild(selectArms(tx)),
+    placements: ofBuild(selectPlacements(tx)),
+    setUps: ofBuild(selectSetUps(tx)),
+    readings: ofBuild(READINGS.query(tx)),
+    sheetReadings: ofBuild(SHEET_READINGS.query(tx)),
+    partReadings: ofBuild(PART_READINGS.query(tx)),
+    tipMarks: ofBuild(TIP_MARKS.query(tx)),
+    lashRows: ofBuild(selectLashRows(tx)),
+    answers: ofBuild(selectAnswers(tx)),
+    workings: ofBuild(selectWorkings(tx)),
+    photographs: ofBuild(selectPhotographs(tx)),
+    notes: ofBuild(selectNotes(tx)),
+    shareLinks: ofBuild(
+      principal.kind === 'staff' ? selectShareLinks(tx) : selectShareLinks(tx).where(never),
+    ),
+    events: ofBuild(selectNewestEvents(tx, mostEvents)),
+    limits: selectLimits(tx, shopId),
+    catalogue: catalogueQuery(tx, shopId, which, catalogue),
+  };
+}

@@ -1,0 +1,16 @@
+import { CONSEQUENCE_EVENTS } from '../../assessment/consequences/events.ts';
+import { tellEvents } from '../../call/tell-events.ts';
+
+/** What the kept consequences of a ratio say on the tape. */
+export const CONSEQUENCES_TOLD = tellEvents(CONSEQUENCE_EVENTS, {
+  'consequences-kept': ({ cylinder, valve, gaps }) => {
+    const parts = (['short', 'close', 'clear'] as const).flatMap((verdict) => {
+      const names = gaps.filter((gap) => gap.verdict === verdict).map((gap) => gap.name.replaceAll('-', ' '));
+      return names.length === 0 ? [] : [`${verdict}: ${names.join(', ')}`];
+    });
+    return {
+      kind: 'result',
+      text: `What the ratio does on ${cylinder} ${valve}: ${parts.join('; ') || 'no gap known yet'}`,
+    };
+  },
+});

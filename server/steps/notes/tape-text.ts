@@ -1,0 +1,17 @@
+import { ifSaid, tellEvents } from '../../call/tell-events.ts';
+import { NOTE_EVENTS } from '../../records/notes/events.ts';
+
+/** What notes, advice and promises say on the tape. */
+export const NOTES_TOLD = tellEvents(NOTE_EVENTS, {
+  'note-kept': ({ body }) => ({ kind: 'note', text: body }),
+  'advice-kept': ({ body, restsOn }) => ({
+    kind: 'note',
+    text: `Advice: ${body}${ifSaid(' Rests on: ', restsOn)}`,
+  }),
+  'promise-kept': ({ body, owner, due }) => ({
+    kind: 'promise',
+    text: body,
+    due: `${owner || 'no owner named'}${ifSaid(', by ', due)}`,
+  }),
+  'promise-done': ({ body }) => ({ kind: 'note', text: `Promise kept: ${body}` }),
+});

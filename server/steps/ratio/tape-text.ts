@@ -1,0 +1,54 @@
+import { LASH_STATES, LIFTERS, READING_KINDS, SPRINGS } from '../../../shared/schemas/words.ts';
+import { ifSaid, type TapeNames, tellEvents } from '../../call/tell-events.ts';
+import { ANSWER_EVENTS } from '../../records/answers/events.ts';
+import { READING_EVENTS } from '../../records/readings/events.ts';
+import { SET_UP_EVENTS } from '../../records/set-ups/events.ts';
+
+interface Read {
+  readonly setUpId: string;
+  readonly kind: keyof typeof READING_KINDS;
+  readonly pass: number;
+  readonly atLobeLift?: string | undefined;
+}
+
+/** `Valve lift, 5 intake, pass 2`; a number that somebody uses has no pass. */
+function reading({ setUpId, kind, pass, atLobeLift }: Read, { valveOf }: TapeNames): string {
+  const at = ifSaid(' at ', atLobeLift, ' of lobe lift');
+  return `${READING_KINDS[kind]}${at}, ${valveOf(setUpId)}${kind.startsWith('stated-') ? '' : `, pass ${pass}`}`;
+}
+
+/** What set-ups, readings of a pass, and answers to the questions these raise say on the tape. */
+export const RATIO_TOLD = {
+  ...tellEvents(SET_UP_EVENTS, {
+    'set-up-started': ({ number, cylinder, valve, spring, lifter, lash }) => {
+      const method = [
+        `spring ${SPRINGS[spring].toLowerCase()}`,
+        `lifter ${LIFTERS[lifter].toLowerCase()}`,
+        `lash ${LASH_STATES[lash].toLowerCase()}`,
+      ];
+      return { kind: 'note', text: `Set-up ${number} on ${cylinder} ${valve}: ${method.join(', ')}` };
+    },
+  }),
+  ...tellEvents(READING_EVENTS, {
+    'reading-kept': (data, names) => {
+      const back = ifSaid('; hand back at ', data.zeroReturn);
+      const counted = data.counted === true ? '; small hand read' : '';
+      return { kind: 'reading', text: `${reading(data, names)}${back}${counted}`, value: data.readAs };
+    },
+    'reading-replaced': (data, names) => ({
+      kind: 'reading',
+      text: `${reading(data, names)}, in place of ${data.replaces}`,
+      value: data.readAs,
+    }),
+    'reading-struck': (data, names) => ({
+      kind: 'note',
+      text: `${reading(data, names)}: ${data.replaces} struck out, ${data.reason}`,
+    }),
+  }),
+  ...tellEvents(ANSWER_EVENTS, {
+    'question-answered': ({ question, answer }) => ({
+      kind: 'answer',
+      text: `“${answer}” to: ${question.replaceAll('-', ' ')}`,
+    }),
+  }),
+};

@@ -1,0 +1,23 @@
+import { nothingAgainstItsConditions } from './conditions.ts';
+import { nothingCountedTwice } from './counted-once.ts';
+import type { Law } from './law.ts';
+import { whatCannotBeComputedSaysSo } from './nothing-disappears.ts';
+import { orderDoesNotMatter } from './order.ts';
+import { plannedIsJudgedAsPlanned } from './planned.ts';
+import { noFigureFinerThanItsSource } from './source.ts';
+import { aStopIsAStop } from './stop.ts';
+import { verdictAndExplanationAgree } from './verdict-and-explanation.ts';
+import { worstGapStands } from './worst-gap.ts';
+
+/** The laws of the assessment by their number; the second, one voice, is held to the faces themselves. */
+export const LAWS = {
+  '1 order does not matter': orderDoesNotMatter,
+  '3 nothing stands against its own conditions': nothingAgainstItsConditions,
+  '4 nothing is counted twice': nothingCountedTwice,
+  '5 the worst reading of a gap stands': worstGapStands,
+  '6 verdict and explanation agree': verdictAndExplanationAgree,
+  '7 what cannot be computed says so': whatCannotBeComputedSaysSo,
+  '8 a planned part is judged as planned': plannedIsJudgedAsPlanned,
+  '9 a stop is a stop': aStopIsAStop,
+  '10 no figure is finer than its source': noFigureFinerThanItsSource,
+} as const satisfies Readonly<Record<string, Law>>;

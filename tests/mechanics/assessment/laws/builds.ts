@@ -1,0 +1,96 @@
+import { assess } from '../../../../server/mechanics/assessment/assess.ts';
+import type { AssessedQuestion } from '../../../../server/mechanics/assessment/assessment.ts';
+import type { AnswerEvidence, Evidence } from '../../../../server/mechanics/assessment/evidence.ts';
+import { type Chance, chanceFrom } from '../../explain-readings/random.ts';
+import { callOf, knownEngine, trueEngine } from './random-engine.ts';
+import { armsOf, readingsOf, setUpOf } from './random-set-ups.ts';
+import { lashLogOf, sheetOf, tipMarksOf } from './random-sheet.ts';
+
+function partOf(chance: Chance): Evidence['part'] {
+  if (chance.happens(0.7)) return [];
+  const sizes: readonly (readonly [string, number])[] = [
+    ['hole-across-trunnion', 0.4355],
+    ['hole-across-trunnion', 0.436],
+    ['width-across-trunnion', 1.6],
+  ];
+  return sizes.map(([kind, inches], index) => ({
+    id: `part-${index + 1}`,
+    line: 0,
+    standing: true,
+    kind,
+    size: inches * 0.0254,
+    typed: String(inches),
+    readAs: `${inches} in`,
+  }));
+}
+
+function answerTo(chance: Chance, question: AssessedQuestion, index: number): AnswerEvidence {
+  const choice = chance.pick(question.answers);
+  const byCode = chance.happens(0.3);
+  const found = { found: true, 'not-found': false }[choice.code];
+  return {
+    id: `answer-${index + 1}`,
+    line: 0,
+    code: question.code,
+    question: byCode ? question.code : question.ask,
+    answer: choice.code,
+    ...(found === undefined || chance.happens(0.3) ? {} : { found }),
+    ...(question.about.of === 'set-up' ? { setUpId: question.about.setUpId } : { questionId: question.id }),
+  };
+}
+
+/** Some of the questions are answered, now and then twice. */
+function answersOf(chance: Chance, evidence: Evidence): AnswerEvidence[] {
+  if (chance.happens(0.6)) return [];
+  const asked = assess(evidence).questions.filter(() => chance.happens(0.4));
+  const again = asked.filter(() => chance.happens(0.2));
+  return [...asked, ...again].map((question, index) => answerTo(chance, question, index));
+}
+
+/** Lines in the order of the lists: a record as it might have been written. */
+export function numbered(evidence: Evidence): Evidence {
+  let line = 0;
+  const lined = <T extends { line: number }>(entries: readonly T[]): T[] =>
+    entries.map((entry) => {
+      line += 1;
+      return { ...entry, line };
+    });
+  return {
+    ...evidence,
+    passes: lined(evidence.passes),
+    sheet: lined(evidence.sheet),
+    lash: lined(evidence.lash),
+    tipMarks: lined(evidence.tipMarks),
+    part: lined(evidence.part),
+    answers: lined(evidence.answers),
+    workings: lined(evidence.workings),
+  };
+}
+
+/** A build of which anything may be known, with whatever mistakes were made in reading it. */
+export function buildOf(seed: number): Evidence {
+  const chance = chanceFrom(seed);
+  const engine = trueEngine(chance);
+  const arms = armsOf(chance, engine);
+  const count = chance.pick([0, 1, 1, 1, 2, 2, 3]);
+  const setUps = Array.from({ length: count }, (_, index) => setUpOf(chance, index + 1, arms, engine));
+  const [first] = arms;
+  const bare: Evidence = {
+    call: callOf(chance, engine),
+    ...knownEngine(chance, engine),
+    arms,
+    seats: first === undefined ? [] : [{ cylinder: 1, valve: 'intake', armId: first.id }],
+    setUps,
+    passes: setUps.flatMap((setUp) => readingsOf(chance, setUp, engine)),
+    sheet: sheetOf(chance, engine, arms),
+    lash: lashLogOf(chance),
+    tipMarks: tipMarksOf(chance),
+    part: partOf(chance),
+    answers: [],
+    workings: [],
+    catalogueRatios: chance.happens(0.5) ? [1.5, 1.6, 1.73, 1.85] : [],
+    limits: {},
+  };
+  const evidence = numbered(bare);
+  return numbered({ ...evidence, answers: answersOf(chance, evidence) });
+}

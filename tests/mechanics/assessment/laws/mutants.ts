@@ -1,0 +1,120 @@
+import type { Assessment } from '../../../../server/mechanics/assessment/assessment.ts';
+import type { LAWS } from './all.ts';
+import type { Assessed } from './law.ts';
+
+/** A fault put into what is said of a build; undefined where the build has nothing that could be broken so. */
+export type Mutant = (assessed: Assessed) => Assessment | undefined;
+
+const withWord: Mutant = ({ assessment }) => {
+  const at = assessment.judgements.findIndex(
+    ({ against, lacks, word }) => against.to === 'mark' && word === undefined && lacks.length > 0,
+  );
+  const judgements = assessment.judgements.map((each, index) =>
+    index === at ? { ...each, word: 'agrees' as const } : each,
+  );
+  return at < 0 ? undefined : { ...assessment, judgements };
+};
+
+const inferenceWord: Mutant = ({ assessment }) => {
+  const at = assessment.explanations.findIndex(
+    ({ result }) => result !== undefined && result.againstMark === undefined,
+  );
+  const explanations = assessment.explanations.map((each, index) =>
+    index === at && each.result !== undefined
+      ? { ...each, result: { ...each.result, againstMark: 'agrees' as const } }
+      : each,
+  );
+  return at < 0 ? undefined : { ...assessment, explanations };
+};
+
+/** The lash of a lift that carries it already is taken off once more. */
+const lashTwice: Mutant = ({ evidence, assessment }) => {
+  const setUp = evidence.setUps.find(({ lash, lashSetting }) => lash === 'set' && lashSetting !== undefined);
+  const id = `net-lift-read:${setUp?.id}`;
+  if (!assessment.quantities.some((each) => each.id === id)) return undefined;
+  const off = setUp?.lashSetting ?? 0;
+  return {
+    ...assessment,
+    quantities: assessment.quantities.map((each) =>
+      each.id === id && each.value !== undefined ? { ...each, value: each.value - off } : each,
+    ),
+  };
+};
+
+/** As if a larger reading had replaced the one that was short. */
+const wasShort: Mutant = ({ assessment }) => {
+  const clear = assessment.judgements.some(({ word }) => word === 'clear');
+  return clear
+    ? {
+        ...assessment,
+        judgements: assessment.judgements.map((each) =>
+          each.word === 'clear' ? { ...each, word: 'short' } : each,
+        ),
+      }
+    : undefined;
+};
+
+const lashAgain: Mutant = ({ evidence, assessment }) => {
+  const at = assessment.explanations.findIndex(
+    ({ result, setUpIds }) =>
+      result !== undefined &&
+      evidence.setUps.some(({ id, lash }) => setUpIds.includes(id) && lash === 'zero'),
+  );
+  const nextReading = { action: 'lash-to-zero' as const, bits: 1, minutes: 4, outcomes: [] };
+  const explanations = assessment.explanations.map((each, index) =>
+    index === at && each.result !== undefined ? { ...each, result: { ...each.result, nextReading } } : each,
+  );
+  return at < 0 ? undefined : { ...assessment, explanations };
+};
+
+const otherRatio: Mutant = ({ assessment, evidence }) => {
+  if (evidence.rockers.planned === undefined || assessment.details.change.length === 0) return undefined;
+  const change = assessment.details.change.map((each) =>
+    each.after === undefined ? each : { ...each, after: { ...each.after, from: 'sold-as' as const } },
+  );
+  return { ...assessment, details: { ...assessment.details, change } };
+};
+
+const turnsIt: Mutant = ({ assessment }) =>
+  assessment.stop.length === 0 || assessment.next === undefined
+    ? undefined
+    : { ...assessment, next: { ...assessment.next, turns: true } };
+
+const sendsToTurn: Mutant = ({ assessment }) => {
+  const [first, ...rest] = assessment.headlines;
+  if (assessment.stop.length === 0 || first === undefined) return undefined;
+  const sentence = `${first.sentence} Read the valve there.`;
+  return { ...assessment, headlines: [{ ...first, sentence }, ...rest] };
+};
+
+const tooFine: Mutant = ({ assessment }) => ({
+  ...assessment,
+  quantities: assessment.quantities.map((each) =>
+    each.value === undefined ? each : { ...each, low: each.value, high: each.value },
+  ),
+});
+
+/** For each law, faults that it must find. */
+export const MUTANTS: Readonly<Record<keyof typeof LAWS, readonly Mutant[]>> = {
+  '1 order does not matter': [
+    ({ assessment }) =>
+      assessment.questions.length < 2
+        ? undefined
+        : { ...assessment, questions: assessment.questions.toReversed() },
+  ],
+  '3 nothing stands against its own conditions': [withWord, inferenceWord],
+  '4 nothing is counted twice': [lashTwice],
+  '5 the worst reading of a gap stands': [wasShort],
+  '6 verdict and explanation agree': [inferenceWord, lashAgain],
+  '7 what cannot be computed says so': [
+    ({ assessment }) =>
+      assessment.explanations.length === 0 ? undefined : { ...assessment, explanations: [] },
+    ({ assessment }) => ({
+      ...assessment,
+      quantities: assessment.quantities.map((each) => ({ ...each, value: Number.NaN })),
+    }),
+  ],
+  '8 a planned part is judged as planned': [otherRatio],
+  '9 a stop is a stop': [turnsIt, sendsToTurn],
+  '10 no figure is finer than its source': [tooFine],
+};

@@ -1,0 +1,83 @@
+import type { AssessedExplanation } from '../../../../server/mechanics/assessment/assessment.ts';
+import { type Assessed, type Law, passesIn, placeOf } from './law.ts';
+
+const TURNS: ReadonlySet<string> = new Set(['turn-too-many', 'turn-too-few', 'hand-read-backwards']);
+
+/** Set-ups that an explanation speaks of. */
+const setUpsOf = ({ evidence }: Assessed, { setUpIds }: AssessedExplanation) =>
+  evidence.setUps.filter(({ id }) => setUpIds.includes(id));
+
+/** A mistake that was ruled out for every reading is not listed. */
+function impossible(assessed: Assessed, explanation: AssessedExplanation): string[] {
+  const own = setUpsOf(assessed, explanation);
+  const used = own.flatMap((setUp) =>
+    ['valve-lift', 'valve-lift-at'].flatMap((kind) => passesIn(assessed.evidence, setUp, kind)),
+  );
+  const counted = used.length > 0 && used.every((pass) => pass.counted);
+  const elsewhere = assessed.evidence.setUps.some(
+    ({ id, armId }) =>
+      armId !== undefined && armId === explanation.armId && !explanation.setUpIds.includes(id),
+  );
+  if (!counted || elsewhere) return [];
+  return (explanation.result?.explanations ?? [])
+    .filter(({ causes }) => causes.some((cause) => TURNS.has(cause)))
+    .map(({ needs }) => `${explanation.id}: lists a count that was looked at: ${needs}`);
+}
+
+/** The next reading is not one that was taken that way already. */
+function taken(assessed: Assessed, explanation: AssessedExplanation): string[] {
+  const own = setUpsOf(assessed, explanation);
+  const isRead = (kind: string) => own.some((setUp) => passesIn(assessed.evidence, setUp, kind).length > 0);
+  const action = explanation.result?.nextReading?.action;
+  const lobes = own
+    .filter(({ lobeSource }) => lobeSource === 'indicator')
+    .flatMap((setUp) => passesIn(assessed.evidence, setUp, 'lobe-lift'));
+  const done: Readonly<Record<string, boolean>> = {
+    'lash-to-zero': own.some(({ lash }) => lash === 'zero'),
+    'align-plunger': own.some(({ alignment }) => alignment === 'parallel'),
+    'valve-lift-at-.200': isRead('valve-lift-at'),
+    'light-spring-solid-lifter': own.some(
+      ({ spring, lifter }) => spring === 'light' && (lifter === 'solid' || lifter === 'locked'),
+    ),
+    'lobe-at-lifter': lobes.length > 8,
+    'rocker-on-another-valve': assessed.evidence.setUps.some(
+      (each) =>
+        each.armId !== undefined &&
+        each.armId === explanation.armId &&
+        own.every((one) => placeOf(one) !== placeOf(each)) &&
+        passesIn(assessed.evidence, each, 'valve-lift').length > 0,
+    ),
+  };
+  return action !== undefined && done[action] === true
+    ? [`${explanation.id}: ${action} was done already`]
+    : [];
+}
+
+/** The headline's word is the inference's, and it speaks of the mark where there is one. */
+function headlines({ assessment, evidence }: Assessed): string[] {
+  return assessment.headlines.flatMap(({ id, judgementId, quantityId, sentence }) => {
+    if (!id.startsWith('headline:ratio:')) return [];
+    const judgement = assessment.judgements.find((each) => each.id === judgementId);
+    const key = quantityId?.replace('arm-ratio:', '') ?? '';
+    const explanation = assessment.explanations.find((each) => each.id === `explanation:${key}`);
+    const stamp = evidence.arms.find((arm) => arm.id === explanation?.armId)?.ratioStamp ?? '';
+    const marked = /^\d[.,]\d{1,3}$/.test(stamp);
+    return [
+      ...(judgement?.word !== explanation?.result?.againstMark
+        ? [`${id}: ${judgement?.word}, the inference ${explanation?.result?.againstMark}`]
+        : []),
+      ...(marked && !sentence.includes('stamped on it')
+        ? [`${id}: does not speak of the ${stamp} stamped on it`]
+        : []),
+    ];
+  });
+}
+
+/** Law 6: verdict and explanation agree. */
+export const verdictAndExplanationAgree: Law = (assessed) => [
+  ...headlines(assessed),
+  ...assessed.assessment.explanations.flatMap((each) => [
+    ...impossible(assessed, each),
+    ...taken(assessed, each),
+  ]),
+];

@@ -1,0 +1,116 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { faultsOf } from './compile.ts';
+
+/** A small edit of a real file that must not compile. */
+interface Mistake {
+  readonly mistake: string;
+  readonly file: string;
+  readonly from: string;
+  readonly to: string;
+  /** What the compiler says of it. */
+  readonly says: RegExp;
+}
+
+const MISTAKES: readonly Mistake[] = [
+  {
+    mistake: 'a field of the schema is left out of the answer',
+    file: 'server/records/builds/view.ts',
+    from: '    label: build.label,\n',
+    to: '',
+    says: /Property 'label' is missing/,
+  },
+  {
+    mistake: 'a field that may be missing is forgotten in the answer',
+    file: 'server/records/notes/view.ts',
+    from: '    due: note.due,\n',
+    to: '',
+    says: /Property 'due' is missing/,
+  },
+  {
+    mistake: 'a field is answered that the schema does not have',
+    file: 'server/records/arms/view.ts',
+    from: '    family: arm.family,\n',
+    to: '    family: arm.family,\n    shopId: arm.id,\n',
+    says: /'shopId' does not exist/,
+  },
+  {
+    mistake: 'a field comes into the schema and is filled nowhere',
+    file: 'server/records/calls/view.ts',
+    from: '    held: z.boolean(),\n',
+    to: '    held: z.boolean(),\n    heldBy: z.string().optional(),\n',
+    says: /Property 'heldBy' is missing/,
+  },
+  {
+    mistake: 'a date goes out as it is',
+    file: 'server/records/share-links/view.ts',
+    from: 'createdAt: link.createdAt.toISOString()',
+    to: 'createdAt: link.createdAt',
+    says: /Type 'Date' is not assignable/,
+  },
+  {
+    mistake: 'a computed length goes out in SI',
+    file: 'server/assessment/consequences/view.ts',
+    from: "lengths: encoded(lengths, figures('length'), 'inch')",
+    to: "lengths: figures('length')",
+    says: /Type 'number' is not assignable/,
+  },
+  {
+    mistake: 'a computed result goes out in SI',
+    file: 'server/assessment/ratio/through-lift.ts',
+    from: "encoded(ratioThroughLift.output, result, 'inch')",
+    to: 'result',
+    says: /is not assignable to type/,
+  },
+  {
+    mistake: 'a route answers with a domain object',
+    file: 'server/api/calls.ts',
+    from: 'showCall(await getCall(tx, principal, params.id))',
+    to: 'getCall(tx, principal, params.id)',
+    says: /Type 'Promise<Call>' is not assignable/,
+  },
+  {
+    mistake: 'a route answers with something else than it declares',
+    file: 'server/api/builds.ts',
+    from: 'return showBuild(build);',
+    to: 'return answer(armsView, { arms: [], now: [], placements: [] });',
+    says: /is not assignable to type/,
+  },
+  {
+    mistake: 'a command tells a secret that its schema does not have',
+    file: 'server/api/access.ts',
+    from: 'once: { secret } };',
+    to: 'once: { hash: secret } };',
+    says: /'\{ hash: string; \}' has no properties in common/,
+  },
+  {
+    mistake: 'a column is left out of an INSERT',
+    file: 'server/records/workings/workings.ts',
+    from: '        computation: computation.name,\n        inputs',
+    to: '        inputs',
+    says: /Property 'computation' is missing/,
+  },
+];
+
+const beside = (mistake: Mistake, name: string) => `${path.dirname(mistake.file)}/${name}.ts`;
+const copyOf = (mistake: Mistake) => beside(mistake, `unedited-${MISTAKES.indexOf(mistake)}`);
+const editOf = (mistake: Mistake) => beside(mistake, `edited-${MISTAKES.indexOf(mistake)}`);
+
+let faults: Map<string, string[]>;
+
+beforeAll(() => {
+  const files = MISTAKES.flatMap((each) => {
+    const text = readFileSync(new URL(`../../${each.file}`, import.meta.url), 'utf8');
+    if (!text.includes(each.from)) throw new Error(`${each.file} has no longer ${each.from}`);
+    return [[copyOf(each), text] as const, [editOf(each), text.replace(each.from, each.to)] as const];
+  });
+  faults = faultsOf(new Map(files));
+});
+
+describe('mistakes that would be silent at run time do not compile', () => {
+  test.each(MISTAKES.map((each) => [each.mistake, each] as const))('%s', (_, each) => {
+    expect(faults.get(copyOf(each)), 'without the edit it compiles').toEqual([]);
+    expect(faults.get(editOf(each))?.join('\n')).toMatch(each.says);
+  });
+});
