@@ -241,7 +241,7 @@ export function recordOf(evidence: Evidence): BuildRecord {
       ...entry(rest),
       kind: keysOf(PART_KINDS).find((each) => each === kind) ?? 'other-number',
       typed: text,
-      size: ifKnown(size),
+      size: size === undefined ? undefined : { value: size / UNITS.in.toSi, unit: 'in' as const },
       word,
       readAs,
       place: '',

@@ -7,7 +7,7 @@ import { formComponent, type RejectedForm, type StepBody } from '../../call/form
 import type { StepPageInput } from '../../call/step.ts';
 import { type AskedOfPart, partDrawing } from '../../drawings/part.ts';
 import { tableComponent } from '../../web/components.ts';
-import type { PageRequest } from '../../web/page-route.ts';
+import type { PageAsked } from '../../web/page-route.ts';
 import { candidatesComponent, followingComponents, nextComponent } from './answers.ts';
 import { HOW_TO } from './how-to.ts';
 import { marksForm, partForm, partTitle } from './part-forms.ts';
@@ -17,7 +17,7 @@ const HOLE = 'hole-across-trunnion';
 
 /** What is asked now: what was picked, what came back with a fault, the hole to begin with, or what says most. */
 function askedNow(
-  req: PageRequest,
+  req: PageAsked,
   found: PartIdentification,
   rejected: RejectedForm | undefined,
 ): AskedOfPart {

@@ -7,7 +7,7 @@ import { formComponent, type RejectedForm, type StepBody } from '../../call/form
 import { ratioName } from '../../call/ratio-text.ts';
 import type { StepPageInput } from '../../call/step.ts';
 import { cautionComponent, noticeComponent, tableComponent } from '../../web/components.ts';
-import type { PageRequest } from '../../web/page-route.ts';
+import type { PageAsked } from '../../web/page-route.ts';
 import { dialComponent } from './dial-view.ts';
 import { explanationsTable, ratioSentence } from './explanations.ts';
 import { indicatorComponent } from './indicator-place.ts';
@@ -75,7 +75,7 @@ function dialComponents(found: SetUpRatio): Component[] {
 
 function starting(
   context: CallContext,
-  req: PageRequest,
+  req: PageAsked,
   found: SetUpRatio | undefined,
   rejected?: RejectedForm,
 ): StepBody {
