@@ -1,16 +1,16 @@
-import { createViews } from '../../views/engine.ts';
+import { contextOf } from '../../server/call/context.ts';
 import type { CallFrame } from '../../server/call-pages/frame.ts';
 import { wholeCallOf } from '../../server/call-pages/report/load-whole-call.ts';
 import { reportPage } from '../../server/call-pages/report/report.ts';
 import { stepPage } from '../../server/call-pages/step-page.ts';
 import { takeoverPage } from '../../server/call-pages/takeover/takeover.ts';
 import { worksheetPage } from '../../server/call-pages/worksheet.ts';
-import { contextOf } from '../../server/call/context.ts';
 import { loadComputations } from '../../server/compute/registry.ts';
 import type { BuildRecord } from '../../server/records/whole-build/build-record.ts';
 import { CALL_STEPS } from '../../server/steps/index.ts';
 import type { PageAsked, PageSide } from '../../server/web/page-route.ts';
 import type { Page } from '../../server/web/pages/render.ts';
+import { createViews } from '../../views/engine.ts';
 
 /*
  * Every page of a call out of a record, rendered without a request or a database, so that many builds can be looked
