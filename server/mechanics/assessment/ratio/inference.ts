@@ -36,6 +36,7 @@ export function inferenceQuestions(evidence: Evidence, explained: GroupExplained
       { code: cause, weight: 'weak', ask: text, test, restsOn: given?.entryIds ?? [] },
       {
         about: valveSubject(group),
+        step: 'ratio',
         answers: evidence.answers,
         ...(group.armId === undefined ? {} : { among: group.armId }),
       },
