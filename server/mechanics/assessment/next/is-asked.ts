@@ -1,0 +1,24 @@
+import type { AssessedQuestion } from '../assessment.ts';
+
+/** Doubts that are settled by asking, looking or entering again: nothing is turned for them. */
+const BY_ASKING: ReadonlySet<string> = new Set([
+  'spring-not-said',
+  'lifter-not-said',
+  'lash-not-said',
+  'stated-not-read',
+  'decimal-slip',
+  'unit-mixed',
+  'card-ratio',
+  'lash-formula',
+  'springs-swapped',
+  'slip',
+  'unit-or-decimal',
+  'lobe-worn',
+  'mark-at-the-edge',
+  'rings-against-width',
+  'same-text-twice',
+  'different-numbers',
+  'two-sizes',
+]);
+
+export const isAsked = ({ code }: AssessedQuestion): boolean => BY_ASKING.has(code);
