@@ -47,7 +47,8 @@ const wordsOf = (ask: string): string =>
 
 const LONGEST = 100;
 /** What a question is kept under beside its id: its own words, cut to what the record holds. */
-export const keptWords = (text: string): string => (text.length <= LONGEST ? text : `${text.slice(0, LONGEST - 1)}…`);
+export const keptWords = (text: string): string =>
+  text.length <= LONGEST ? text : `${text.slice(0, LONGEST - 1)}…`;
 
 /** The answer to a question: under its id, else in its own words. Of several the last on the record counts. */
 export function answerTo(
