@@ -120,10 +120,7 @@ function workOut(evidence: Evidence, spot: Spot, calculations: GapCalculations):
       gaps,
       ...(closest === undefined ? {} : { closest }),
       adjusters: adjustersWord(variants.middle),
-      assumptions: [
-        ...assumptionsOf(variants.middle, calculated),
-        ...sourcesSaid(ratios),
-      ],
+      assumptions: [...assumptionsOf(variants.middle, calculated), ...sourcesSaid(ratios)],
       cautions: cautionsOf(
         known,
         figures.map(({ name, after }) => ({ name, ...(after && { after: after.value }) })),
