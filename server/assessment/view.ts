@@ -151,6 +151,7 @@ export const assessedQuestionView = z
     id: z.string(),
     code: z.string(),
     about: subjectView,
+    step: step.meta({ description: 'where it is answered' }),
     weight: z.enum(['strong', 'weak']),
     ask: z.string(),
     size: z.string().optional(),
@@ -169,6 +170,7 @@ export const showQuestion = (question: AssessedQuestion) =>
     id: question.id,
     code: question.code,
     about: showSubject(question.about),
+    step: question.step,
     weight: question.weight,
     ask: question.ask,
     size: question.size,
@@ -204,7 +206,7 @@ const showExplained = (explanation: AssessedExplanation) =>
     restsOn: explanation.restsOn,
   });
 
-const headlineView = z
+export const headlineView = z
   .object({
     id: z.string(),
     about: subjectView,
@@ -215,7 +217,7 @@ const headlineView = z
   })
   .meta({ id: 'Headline' });
 
-const showHeadline = (headline: Headline) =>
+export const showHeadline = (headline: Headline) =>
   answer(headlineView, {
     id: headline.id,
     about: showSubject(headline.about),

@@ -22,6 +22,12 @@ const pageOf =
     return stepPage(frame, context, { step: step.name }, open.page({ context, req, rejected }), rejected);
   };
 
+/** A form that several steps show says which one it was posted from: it comes back there. */
+const pageOfForm =
+  (frame: CallFrame, deps: Deps, own: Step): ShowPage =>
+  (tx, req, rejected) =>
+    pageOf(frame, deps, stepNamed(frame, req.fields.step ?? '') ?? own)(tx, req, rejected);
+
 /** The page on which an entry of a step is put right. */
 const correctionOf =
   (frame: CallFrame, deps: Deps, step: Step, correction: EntryCorrection): ShowPage =>
@@ -56,7 +62,7 @@ export function stepRoutes(app: FastifyInstance, deps: Deps, frame: CallFrame, s
   for (const step of frame.steps) {
     for (const form of step.forms) {
       if (form.side !== undefined && form.side !== side) continue;
-      const page = pageOf(frame, deps, step);
+      const page = pageOfForm(frame, deps, step);
       const run = (tx: Tx, req: PageRequest) => form.post(tx, req, deps.computations);
       postForm(app, deps, { url: `${base}${form.path}`, side, page, run });
     }

@@ -61,6 +61,8 @@ export interface AssessedQuestion {
   readonly id: string;
   readonly code: string;
   readonly about: Subject;
+  /** The step it is raised, answered and settled in. */
+  readonly step: StepName;
   readonly weight: 'strong' | 'weak';
   readonly ask: string;
   readonly size?: string;

@@ -19,6 +19,14 @@ export interface GroupData extends Slots {
   readonly text?: string;
 }
 
+/** An answer in one sentence, and what it still needs. */
+export interface HeadlineData {
+  readonly sentence: string;
+  readonly lacks: readonly string[];
+  /** It is the first answer of its page, and the largest sentence of it. */
+  readonly lead?: boolean;
+}
+
 export interface ListData {
   readonly title: string;
   readonly items: readonly string[];
@@ -42,6 +50,7 @@ export interface CallPieces {
   readonly '/pages/call/fold': FoldData;
   readonly '/pages/call/group': GroupData;
   readonly '/pages/call/heading': { readonly text: string };
+  readonly '/pages/call/headline': HeadlineData;
   readonly '/pages/call/link': LinkData;
   readonly '/pages/call/list': ListData;
   readonly '/pages/call/pair': Slots;

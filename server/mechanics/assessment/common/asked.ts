@@ -1,3 +1,4 @@
+import type { StepName } from '../../../../shared/steps.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import type { AnswerEvidence } from '../evidence.ts';
 import { keyOf } from './said.ts';
@@ -14,6 +15,7 @@ export interface Doubt {
 
 export interface AskedOf {
   readonly about: Subject;
+  readonly step: StepName;
   /** What else tells it from another question of the same word, e.g. the spring. */
   readonly among?: string;
   readonly answers: readonly AnswerEvidence[];
@@ -44,7 +46,9 @@ const wordsOf = (ask: string): string =>
     .join('-');
 
 const LONGEST = 100;
-const cut = (text: string): string => (text.length <= LONGEST ? text : `${text.slice(0, LONGEST - 1)}…`);
+/** What a question is kept under beside its id: its own words, cut to what the record holds. */
+export const keptWords = (text: string): string =>
+  text.length <= LONGEST ? text : `${text.slice(0, LONGEST - 1)}…`;
 
 /** The answer to a question: under its id, else in its own words. Of several the last on the record counts. */
 export function answerTo(
@@ -53,14 +57,14 @@ export function answerTo(
 ): AnswerEvidence | undefined {
   const fitting = answers.filter((answer) =>
     answer.questionId === undefined
-      ? answer.setUpId === undefined && answer.question === cut(question.ask)
+      ? answer.setUpId === undefined && answer.question === keptWords(question.ask)
       : answer.questionId === question.id,
   );
   return fitting.toSorted((a, b) => a.line - b.line).at(-1);
 }
 
 /** A doubt of the mechanics as the assessment has it: about something, with its answers and the one given. */
-export function asked(doubt: Doubt, { about, among, answers, choices }: AskedOf): AssessedQuestion {
+export function asked(doubt: Doubt, { about, step, among, answers, choices }: AskedOf): AssessedQuestion {
   const id = [
     'question',
     doubt.code,
@@ -73,6 +77,7 @@ export function asked(doubt: Doubt, { about, among, answers, choices }: AskedOf)
     id,
     code: doubt.code,
     about,
+    step,
     weight: doubt.weight,
     ask: doubt.ask,
     ...(doubt.size === undefined ? {} : { size: doubt.size }),

@@ -57,6 +57,7 @@ function question(
     { ...found, weight: strong ? 'strong' : 'weak', restsOn: idsAt(valves, place) },
     {
       about,
+      step: 'adjuster',
       answers,
       choices: [
         {

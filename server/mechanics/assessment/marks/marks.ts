@@ -40,7 +40,10 @@ function valveOf(
     beside: beside.map(markOf),
   };
   const ask = (found: MarkQuestion, mark: TipMarkEvidence, weight: 'strong' | 'weak') =>
-    asked({ ...found, weight, restsOn: [mark.id] }, { about, among: mark.id, answers: evidence.answers });
+    asked(
+      { ...found, weight, restsOn: [mark.id] },
+      { about, step: 'geometry', among: mark.id, answers: evidence.answers },
+    );
   const questions = markQuestions(marks.map(markOf), context)
     .filter(({ code }) => code !== 'mark-at-the-edge')
     .map((found) => ask(found, best, 'weak'));

@@ -1,5 +1,5 @@
 import type { AssessedQuestion } from '../assessment.ts';
-import { isAsked } from './question-step.ts';
+import { isAsked } from './is-asked.ts';
 
 const WAITS = 'Not while the stop stands; after it: ';
 

@@ -5,7 +5,7 @@ import type { Lacking } from '../missing/missing.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
 import { ASK } from '../ratio/ratio-said.ts';
 import { actionUnder } from '../stop.ts';
-import { isAsked, stepOf } from './question-step.ts';
+import { isAsked } from './is-asked.ts';
 
 const BUILD: Subject = { of: 'build' };
 
@@ -42,7 +42,7 @@ function questionNext(questions: readonly AssessedQuestion[]): NextAction | unde
   return {
     id: `next:${open.id}`,
     action: open.code,
-    step: stepOf(open),
+    step: open.step,
     about: open.about,
     sentence: again
       ? `${upperFirst(subjectSaid(open.about))}: enter that reading again, or strike it out with the reason.`

@@ -84,7 +84,12 @@ export function partPart(evidence: Evidence): PartSaid<PartDetail> {
     judgements,
     questions: partDoubts(readings).map((doubt) =>
       // Two stamps without a dot are two questions, though their words are the same.
-      asked(doubt, { about: PART, among: doubt.restsOn[0] ?? '', answers: evidence.answers }),
+      asked(doubt, {
+        about: PART,
+        step: 'identify',
+        among: doubt.restsOn[0] ?? '',
+        answers: evidence.answers,
+      }),
     ),
     stop: [],
     headlines: [

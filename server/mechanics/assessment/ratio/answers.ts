@@ -1,8 +1,5 @@
+import { keptWords } from '../common/asked.ts';
 import type { AnswerEvidence } from '../evidence.ts';
-
-const LONGEST = 100;
-/** What a question is kept under: its own words, cut to what the record holds. */
-const cut = (text: string): string => (text.length <= LONGEST ? text : `${text.slice(0, LONGEST - 1)}…`);
 
 interface Asked {
   readonly id: string;
@@ -30,9 +27,9 @@ export function answerTo(
   const only = alike.filter(({ code }) => code === question.code).length < 2;
   return answers.findLast((answer) => {
     if (answer.questionId !== undefined) return answer.questionId === question.id;
-    if (answer.question === cut(question.ask)) return true;
+    if (answer.question === keptWords(question.ask)) return true;
     if (codeOf(answer) !== question.code) return false;
-    const other = alike.some(({ ask }) => answer.question === cut(ask));
+    const other = alike.some(({ ask }) => answer.question === keptWords(ask));
     return !other && (only || answer.question === question.code || answer.question === '');
   });
 }
@@ -43,8 +40,11 @@ export function foundBy(answer: AnswerEvidence): boolean | undefined {
   return answer.answer === 'found' ? true : answer.answer === 'not-found' ? false : undefined;
 }
 
-/** The last of these words that the answer has, as a state. */
+/** The state that an answer says: the word it begins with (`zero: feeler out`), else the first of these that it has. */
 export function stateIn<Word extends string>(text: string, words: readonly Word[]): Word | undefined {
-  const said = text.toLowerCase();
-  return words.find((word) => new RegExp(`\\b${word}\\b`).test(said));
+  const said = text.trim().toLowerCase();
+  return (
+    words.find((word) => said === word || said.startsWith(`${word}:`)) ??
+    words.find((word) => new RegExp(`\\b${word}\\b`).test(said))
+  );
 }

@@ -44,7 +44,7 @@ const CHECKED: Choices = [
 function questionsOf(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead[]): AssessedQuestion[] {
   const about = setUpSubject(own.setUp);
   const questions = questionsFor(questionInput(evidence, own, all)).map((doubt) =>
-    asked(doubt, { about, answers: [], choices: STATES[doubt.code] ?? CHECKED }),
+    asked(doubt, { about, step: 'ratio', answers: [], choices: STATES[doubt.code] ?? CHECKED }),
   );
   return questions.map((question) => {
     const answer = answerTo(question, questions, own.setUp.answers);

@@ -16,8 +16,11 @@ export interface Group extends ValvePlace {
   readonly sameLobe: readonly SetUpRead[];
 }
 
-const keyOf = ({ setUp }: SetUpRead): string =>
-  [`${setUp.cylinder}-${setUp.valve}`, ...(setUp.armId === undefined ? [] : [setUp.armId])].join(':');
+/** The arm on the valve that a set-up speaks of, as ids have it. */
+export const groupKey = ({ cylinder, valve, armId }: ValvePlace & { readonly armId?: string }): string =>
+  [`${cylinder}-${valve}`, ...(armId === undefined ? [] : [armId])].join(':');
+
+const keyOf = ({ setUp }: SetUpRead): string => groupKey(setUp);
 
 /** Lobes that the card holds to be alike within what one lobe may differ from its card. */
 function lobesAlike(evidence: Evidence, a: ValvePlace, b: ValvePlace, within: number): boolean {

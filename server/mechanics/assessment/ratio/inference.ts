@@ -4,6 +4,7 @@ import { asked } from '../common/asked.ts';
 import { valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { GroupExplained } from './explain.ts';
+import type { ExplanationResult } from './explanation.ts';
 import { lacksOfGroup } from './lacking.ts';
 import { intervalSaid, namesSaid } from './ratio-said.ts';
 
@@ -36,6 +37,7 @@ export function inferenceQuestions(evidence: Evidence, explained: GroupExplained
       { code: cause, weight: 'weak', ask: text, test, restsOn: given?.entryIds ?? [] },
       {
         about: valveSubject(group),
+        step: 'ratio',
         answers: evidence.answers,
         ...(group.armId === undefined ? {} : { among: group.armId }),
       },
@@ -44,8 +46,23 @@ export function inferenceQuestions(evidence: Evidence, explained: GroupExplained
   return [...new Map(questions.map((question) => [question.id, question])).values()];
 }
 
-/** What would explain the readings; the word against a mark is left out where nothing may stand against it. */
-export function explanationOf(explained: GroupExplained): AssessedExplanation[] {
+/** The word against a mark only where nothing is lacking for it, and no reading or test under a stop. */
+function shownResult(
+  explained: GroupExplained,
+  result: ExplanationResult,
+  stopped: boolean,
+): ExplanationResult {
+  const { againstMark, nextReading, questions, ...rest } = result;
+  return {
+    ...rest,
+    againstMark: lacksOfGroup(explained).length === 0 ? againstMark : undefined,
+    nextReading: stopped ? undefined : nextReading,
+    questions: stopped ? [] : questions,
+  };
+}
+
+/** What would explain the readings of an arm on a valve, or why that cannot be computed. */
+export function explanationOf(explained: GroupExplained, stopped: boolean): AssessedExplanation[] {
   const { group, known, given, result, refused } = explained;
   if (given === undefined) return [];
   const shown = known.filter(({ read }) => read.valve.used.length > 0);
@@ -55,12 +72,11 @@ export function explanationOf(explained: GroupExplained): AssessedExplanation[] 
     const needs = first !== undefined && first.causes.length > 0 ? ` Likeliest: ${first.needs}` : '';
     return `${intervalSaid(result)}: ${namesSaid(result)}.${needs}`;
   };
-  const stands = lacksOfGroup(explained).length === 0;
   return [
     {
       id: `explanation:${group.key}`,
       about: valveSubject(group),
-      ...(result === undefined ? {} : { result: stands ? result : { ...result, againstMark: undefined } }),
+      ...(result === undefined ? {} : { result: shownResult(explained, result, stopped) }),
       ...(refused === undefined ? {} : { refused: `${refused}.` }),
       summary: told(),
       ...(group.armId === undefined ? {} : { armId: group.armId }),

@@ -73,7 +73,7 @@ export function ratioPart(evidence: Evidence, read: RatioRead, stopped: boolean)
     stop: [],
     headlines: ratioHeadlines(evidence, explained, judgements),
     detail: known.map((each) => setUpDetail(evidence, each, reads)),
-    explanations: explained.flatMap(explanationOf),
+    explanations: explained.flatMap((each) => explanationOf(each, stopped)),
     remaining: explained.flatMap(remainingOf),
   };
 }

@@ -38,6 +38,7 @@ function inColumn(
       },
       {
         about: { of: 'side', valve: of.side },
+        step: 'sheet',
         among: `${of.name.replace(' ', '-')}-${of.spring}`,
         answers: evidence.answers,
       },

@@ -43,7 +43,7 @@ export function wornLobes(
           test: 'Without turning it on: look at the lifter’s face and in the oil for metal. A qualified shop reads the lobe again.',
           restsOn,
         },
-        { about, answers: evidence.answers, choices: CHOICES },
+        { about, step: 'sheet', answers: evidence.answers, choices: CHOICES },
       );
       return {
         question,

@@ -37,6 +37,8 @@ export function passesApartQuestion(row: SheetRow, answers: readonly AnswerEvide
   return lots.flatMap(({ readings, figure }) =>
     figure.apart
       .flatMap((apart) => doubtOf(readings, apart).map((doubt) => ({ doubt, apart })))
-      .map(({ doubt, apart }) => asked(doubt, { about: valveSubject(row), among: apart.entryId, answers })),
+      .map(({ doubt, apart }) =>
+        asked(doubt, { about: valveSubject(row), step: 'sheet', among: apart.entryId, answers }),
+      ),
   );
 }

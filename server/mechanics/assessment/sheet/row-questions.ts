@@ -36,7 +36,9 @@ function ofRow(
   return lots.flatMap((lot) =>
     questionsFor(questionInput(evidence, row, lot, beside), tolerances)
       .filter(({ code }) => OF_A_ROW.has(code))
-      .map((question) => asked(question, { ...placeOfDoubt(question, row, lot), answers: evidence.answers })),
+      .map((question) =>
+        asked(question, { ...placeOfDoubt(question, row, lot), step: 'sheet', answers: evidence.answers }),
+      ),
   );
 }
 

@@ -1,4 +1,3 @@
-import type { StepName } from '../../../../shared/steps.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 
 /** Doubts that are settled by asking, looking or entering again: nothing is turned for them. */
@@ -23,13 +22,3 @@ const BY_ASKING: ReadonlySet<string> = new Set([
 ]);
 
 export const isAsked = ({ code }: AssessedQuestion): boolean => BY_ASKING.has(code);
-
-/** The step in which a question is settled, by what it is about. */
-export function stepOf({ about, code }: AssessedQuestion): StepName {
-  if (about.of === 'set-up') return 'ratio';
-  if (about.of === 'part') return 'identify';
-  if (about.of === 'arm') return 'parts';
-  if (code.startsWith('lash') || code === 'nut-moved') return 'adjuster';
-  if (code.includes('mark') || code.includes('sweep')) return 'geometry';
-  return 'sheet';
-}

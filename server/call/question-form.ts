@@ -1,0 +1,86 @@
+import { defined } from '../../shared/defined.ts';
+import type { StepName } from '../../shared/steps.ts';
+import type { Component } from '../../views/parts/components.ts';
+import type { AssessedQuestion } from '../mechanics/assessment/assessment.ts';
+import { subjectSaid } from '../mechanics/assessment/common/said.ts';
+import { momentText } from '../web/dates.ts';
+import { answerForm } from './answer-form.ts';
+import type { CallContext } from './context.ts';
+import { foldComponent } from './fold.ts';
+import { formComponent, type PageForm, type RejectedForm } from './forms.ts';
+
+/** Questions of a step as cards, with the forms that answer them. */
+export interface Cards {
+  readonly slots: readonly Component[];
+  readonly forms: readonly PageForm[];
+  /** One of them came back with a fault. */
+  readonly faulty: boolean;
+}
+
+function card({ answers }: CallContext, question: AssessedQuestion, id: string): Component {
+  const { about, weight, ask, size, test, answered } = question;
+  const kept = answers.find((each) => each.id === answered?.entryId);
+  return {
+    template: '/parts/question',
+    data: {
+      id,
+      about: `${subjectSaid(about)}${weight === 'strong' ? ', the figures fit it closely' : ''}`,
+      words: ask,
+      test,
+      answers: [],
+      ...defined({ size }),
+      ...(kept === undefined
+        ? {}
+        : { answered: { text: kept.answer, who: kept.by, when: momentText(kept.at) } }),
+    },
+  };
+}
+
+/** One question: while it is open its form stands below it; once answered it can be answered again, a tap away. */
+function asked(
+  context: CallContext,
+  question: AssessedQuestion,
+  rejected: RejectedForm | undefined,
+): { readonly slot: Component; readonly form: PageForm } {
+  const { id, ask, code, step, answers, about, answered } = question;
+  const at = context.assessment.questions.indexOf(question);
+  const form = answerForm(context, {
+    name: `answer-${at}`,
+    ask,
+    code,
+    step,
+    answers,
+    questionId: id,
+    ...(about.of === 'set-up' ? { setUpId: about.setUpId } : {}),
+  });
+  const own = formComponent(form, rejected);
+  const below =
+    answered === undefined
+      ? own
+      : foldComponent(`again-${at}`, 'Answer it again', [own], rejected?.typed.form === form.name);
+  return {
+    slot: {
+      template: '/pages/call/pair',
+      data: { slots: [card(context, question, `question-${at}`), below] },
+    },
+    form,
+  };
+}
+
+/** What is asked before readings are believed, each with its size, the test that settles it and its answer. */
+export function questionCards(
+  context: CallContext,
+  questions: readonly AssessedQuestion[],
+  rejected: RejectedForm | undefined,
+): Cards {
+  const all = questions.map((question) => asked(context, question, rejected));
+  return {
+    slots: all.map(({ slot }) => slot),
+    forms: all.map(({ form }) => form),
+    faulty: all.some(({ form }) => form.name === rejected?.typed.form),
+  };
+}
+
+/** The questions that a step raises and settles. */
+export const questionsOf = ({ assessment }: CallContext, step: StepName): readonly AssessedQuestion[] =>
+  assessment.questions.filter((question) => question.step === step);
