@@ -19,7 +19,7 @@ function barOf(row: GapRow): GapBarData | undefined {
     verdict,
     ...(after.value === undefined
       ? {}
-      : { value: inches(after.value), pointText: formatNumber(inches(after.value), 3) }),
+      : { point: { at: inches(after.value), text: formatNumber(inches(after.value), 3) } }),
     ...(after.low === undefined ? {} : { low: inches(after.low) }),
     ...(after.high === undefined ? {} : { high: inches(after.high) }),
     limit: {
