@@ -29,7 +29,7 @@ function askedNow(
   return sized.length > 0 ? (found.offers[0]?.kind ?? HOLE) : HOLE;
 }
 
-function emptyCatalogue(context: CallContext): Component {
+function emptyCatalogueComponent(context: CallContext): Component {
   const link =
     context.side === 'desk' ? { link: { href: '/catalogue/load', label: 'Load part families' } } : {};
   const text =
@@ -74,7 +74,7 @@ export function identifyPage(found: PartIdentification, { context, req, rejected
       { template: '/parts/notice', data: { text: ask } },
       // At the desk the entry has the focus and stands first; at the bench the drawing does.
       ...(context.side === 'desk' ? [...entry, drawing] : [drawing, ...entry]),
-      ...(found.families === 0 ? [emptyCatalogue(context)] : []),
+      ...(found.families === 0 ? [emptyCatalogueComponent(context)] : []),
       ...(begun && found.families > 0
         ? [nextComponent(context, found), candidatesComponent(context, found)]
         : []),

@@ -22,7 +22,12 @@ function answerForm(context: CallContext, found: SetUpRatio, question: Question,
   };
 }
 
-function card(context: CallContext, found: SetUpRatio, question: Question, index: number): Component {
+function cardComponent(
+  context: CallContext,
+  found: SetUpRatio,
+  question: Question,
+  index: number,
+): Component {
   const answer = answerOf(context.answers, found.setUp.id, question);
   return {
     template: '/parts/question',
@@ -55,7 +60,7 @@ export function questionCards(
 ): Cards {
   const forms: PageForm[] = [];
   const slots = found.questions.flatMap((question, index): Component[] => {
-    const asked = card(context, found, question, index);
+    const asked = cardComponent(context, found, question, index);
     if (answerOf(context.answers, found.setUp.id, question) !== undefined) return [asked];
     const form = answerForm(context, found, question, index);
     forms.push(form);

@@ -15,7 +15,7 @@ const TWO = 2;
 const length = (si: number, uncertainty: number) =>
   `${formatNumber(fromSi(si, 'in').value, 3)} ± ${formatNumber(TWO * fromSi(uncertainty, 'in').value, 3)} in`;
 
-function figures({ result }: ThroughLift): Component[] {
+function figuresComponents({ result }: ThroughLift): Component[] {
   if (result === undefined) return [];
   const { ratio, lashLeftIn } = result;
   return [
@@ -38,7 +38,7 @@ function figures({ result }: ThroughLift): Component[] {
   ];
 }
 
-function drawing({ input, result }: ThroughLift): Component[] {
+function drawingComponents({ input, result }: ThroughLift): Component[] {
   if (input === undefined || result === undefined) return [];
   const drawn = drawThroughLift(input, encode(result, 'inch'), {
     id: 'drawing-through-lift',
@@ -61,5 +61,10 @@ export function throughLiftComponents(context: CallContext, found: SetUpRatio): 
     template: '/parts/notice',
     data: { text: `Not yet: ${text}.` },
   }));
-  return [...figures(through), ...drawing(through), ...lacking, ...(context.call.held ? [] : [more])];
+  return [
+    ...figuresComponents(through),
+    ...drawingComponents(through),
+    ...lacking,
+    ...(context.call.held ? [] : [more]),
+  ];
 }
