@@ -24,6 +24,13 @@ export interface ListData {
   readonly items: readonly string[];
 }
 
+/** The answer in one sentence, and what else is said of the same thing. */
+export interface HeadlineData {
+  readonly label: string;
+  readonly sentence: string;
+  readonly more: readonly string[];
+}
+
 /** A share link as text and as a QR code. */
 export interface LinkData {
   readonly link: string;
@@ -41,6 +48,7 @@ export interface CallPieces {
   readonly '/pages/call/facts-group': { readonly title: string; readonly items: readonly Fact[] };
   readonly '/pages/call/fold': FoldData;
   readonly '/pages/call/group': GroupData;
+  readonly '/pages/call/headline': HeadlineData;
   readonly '/pages/call/heading': { readonly text: string };
   readonly '/pages/call/link': LinkData;
   readonly '/pages/call/list': ListData;
