@@ -50,7 +50,8 @@ function groundsFolds(context: CallContext, { found, said }: Parts): Component[]
     groundsComponents(found, said.quantities),
   );
   const through = foldComponent('through', 'Through the lift', throughLiftComponents(context, found));
-  return [...found.detail.cautions.map(cautionComponent), grounds, through];
+  const cautions = stopped(context) ? [] : found.detail.cautions.map(cautionComponent);
+  return [...cautions, grounds, through];
 }
 
 const whereFold = (found: ShownSetUp): Component =>

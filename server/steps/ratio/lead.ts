@@ -23,7 +23,9 @@ const LEADS: Readonly<
 };
 
 /** The button that opens the form for a reading, filled in as far as it is known. */
-export function leadOf(context: CallContext, setUpId: string, action: string): ButtonData | undefined {
+export function leadOf(context: CallContext, setUpId: string, asked: string): ButtonData | undefined {
+  // What is missing names the valve that it is missing of behind its own name.
+  const [action = ''] = asked.split(':');
   const key = context.side === 'desk' ? { key: 'l' } : {};
   if (action === 'rocker-on-another-valve')
     return { label: 'Say where the arm sits', href: `${context.base}/steps/parts`, ...key };

@@ -63,7 +63,7 @@ export function ratioPage({ context, req, rejected }: StepPageInput): StepBody {
   const cards = questionCards(context, said.questions, rejected);
   const next = nextReading(context, found, rejected);
   const entry = stopped ? [noticeComponent(STOPPED)] : [CAUTION, formComponent(form, rejected)];
-  const parts = { found, said, entry, dial: dialComponents(found), cards, next };
+  const parts = { found, said, entry, dial: stopped ? [] : dialComponents(found), cards, next };
   const slots = context.side === 'bench' ? benchLayout(context, parts) : deskLayout(context, parts);
   return {
     forms: [form, ...cards.forms, ...next.forms],
