@@ -58,7 +58,7 @@ const MISTAKES: readonly Mistake[] = [
   },
   {
     mistake: 'a computed result goes out in SI',
-    file: 'server/assessment/ratio/through-lift.ts',
+    file: 'server/assessment/ratio-view.ts',
     from: "encoded(ratioThroughLift.output, result, 'inch')",
     to: 'result',
     says: /is not assignable to type/,

@@ -20,12 +20,12 @@ const LABELS = {
 const KINDS = { note: 'A note', advice: 'Advice given', promise: 'A promise' };
 
 /** The results that stand, for advice to rest on: what it was given on must be on record with it. */
-function figuresOf({ ratios }: CallContext): string {
-  return ratios
+function figuresOf({ assessment }: CallContext): string {
+  return assessment.details.setUps
     .flatMap(({ setUp, result }) =>
       result === undefined
         ? []
-        : [`${ratioName(setUp.method.spring)} ${valveName(setUp)} ${ratioFigure(result).text}`],
+        : [`${ratioName(setUp.spring)} ${valveName(setUp)} ${ratioFigure(result).text}`],
     )
     .slice(-3)
     .join('; ');

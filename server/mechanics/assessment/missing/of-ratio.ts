@@ -40,6 +40,9 @@ function ofPasses({ known, group }: GroupExplained): Need[] {
   ];
 }
 
+const codeOf = (lack: string): string =>
+  lack === LIGHT_SPRING_FIRST ? 'light-spring-solid-lifter' : lack.toLowerCase().replace(/[^a-z]+/g, '-');
+
 function ofLacks(explained: GroupExplained): Need[] {
   const { group } = explained;
   const resting = restingOn(explained);
@@ -49,7 +52,7 @@ function ofLacks(explained: GroupExplained): Need[] {
       : resting.lacks.filter((lack) => !resting.doubts.includes(lack) && !lack.startsWith('a pass of'));
   return lacks.map((lack) =>
     need(
-      `${lack.toLowerCase().replace(/[^a-z]+/g, '-')}:${group.key}`,
+      `${codeOf(lack)}:${group.key}`,
       `${placeOf(group)}: ${lack}`,
       IS_SAID.test(lack) ? `Ask for ${placeOf(group)} ${lack}.` : `Wanted for ${placeOf(group)}: ${lack}.`,
       false,
