@@ -50,7 +50,7 @@ export interface StepDefinition<Name extends StepName, Loaded, Told extends Tell
   /** The key that opens it at the desk. */
   readonly key: string;
   readonly words: StepWords;
-  /** The shop's catalogue is read along with the record for it. */
+  /** Its page needs the shop's catalogue even before anything was read of a part. */
   readonly catalogue?: boolean;
   /** What its page, report and takeover card are made from; calculated once. */
   load(source: StepSource): Loaded;

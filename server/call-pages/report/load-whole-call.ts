@@ -12,7 +12,7 @@ export async function loadWholeCall(
   req: PageRequest,
   computations: ReadonlyMap<string, Registered>,
 ): Promise<WholeCall> {
-  const context = await loadContext(tx, req, { catalogue: 'when-read' });
+  const context = await loadContext(tx, req);
   const open = openSteps(frame, { context, computations });
   const findings = new Map([...open].map(([name, step]) => [name, step.findings()]));
   return { frame, context, open, findings };
