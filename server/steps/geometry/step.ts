@@ -1,5 +1,4 @@
 import { newTipMark } from '../../../shared/schemas/tip-mark.ts';
-import { judgedMarks } from '../../assessment/tip-marks/judged.ts';
 import { defineStep, NO_FINDINGS } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
 import { workedForm } from '../../call/worked/worked-form.ts';
@@ -25,7 +24,7 @@ export const geometryStep = defineStep({
   load: ({ context, computations }): GeometryData => ({
     workings: context.workings,
     computations,
-    marks: judgedMarks(context.record),
+    valves: context.assessment.details.marks.valves,
   }),
   page: (loaded, input) => workedPage(geometry, loaded, input),
   forms: [
@@ -43,7 +42,7 @@ export const geometryStep = defineStep({
   told: MARKS_TOLD,
   findings: () => NO_FINDINGS,
   cautions: () => [],
-  report: ({ marks }) => [{ name: 'marks', components: marksReport(marks) }],
-  takeover: ({ marks }, context) => markItems(context, marks),
+  report: (_, context) => [{ name: 'marks', components: marksReport(context) }],
+  takeover: (_, context) => markItems(context),
   worksheet: () => NO_ROWS,
 });

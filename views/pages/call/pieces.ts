@@ -42,6 +42,8 @@ export interface CallPieces {
   readonly '/pages/call/fold': FoldData;
   readonly '/pages/call/group': GroupData;
   readonly '/pages/call/heading': { readonly text: string };
+  /** The answer in one sentence: the largest on the page. */
+  readonly '/pages/call/headline': { readonly text: string };
   readonly '/pages/call/link': LinkData;
   readonly '/pages/call/list': ListData;
   readonly '/pages/call/pair': Slots;
