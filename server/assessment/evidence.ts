@@ -68,7 +68,7 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
     setUps: record.setUps.map(setUpEvidence),
     passes: record.readings.map(passEvidence),
     sheet: record.sheetReadings.map(sheetEvidence),
-    lash: record.lashLines.map(lashEvidence),
+    lash: record.lashLines.filter(({ reading }) => reading.arms === 'these').map(lashEvidence),
     tipMarks: record.tipMarks.map(markEvidence),
     part: record.partReadings.map(partEvidence),
     ...familiesOf(record),

@@ -4,6 +4,13 @@ import type { CallContext } from './context.ts';
 import { formComponent, type PageForm, type RejectedForm } from './forms.ts';
 import { questionForm } from './question-form.ts';
 
+/** The questions of these ids, in their order. */
+export const questionsNamed = (
+  { assessment }: Pick<CallContext, 'assessment'>,
+  ids: readonly string[],
+): AssessedQuestion[] =>
+  ids.flatMap((id) => assessment.questions.find((question) => question.id === id) ?? []);
+
 export interface QuestionCards {
   readonly slots: readonly Component[];
   readonly forms: readonly PageForm[];

@@ -2,7 +2,7 @@ import type { Component } from '../../../views/parts/components.ts';
 import type { CallContext } from '../../call/context.ts';
 import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import { headlineComponents } from '../../call/headlines.ts';
-import { questionCards } from '../../call/question-cards.ts';
+import { questionCards, questionsNamed } from '../../call/question-cards.ts';
 import { arranged } from '../../call/worked/arranged.ts';
 import { tipMarkAsked } from '../../drawings/tip-mark.ts';
 import { keyOf, valveSubject } from '../../mechanics/assessment/common/said.ts';
@@ -18,8 +18,8 @@ const widthFirst = noticeComponent(
 );
 
 /** Questions about the marks of a valve, in the order of its detail. */
-export const questionsOf = ({ assessment }: CallContext, { questionIds }: MarkedValveDetail) =>
-  questionIds.flatMap((id) => assessment.questions.find((question) => question.id === id) ?? []);
+export const questionsOf = (context: CallContext, { questionIds }: MarkedValveDetail) =>
+  questionsNamed(context, questionIds);
 
 const headlineOf = (context: CallContext, valve: MarkedValveDetail): Component[] =>
   headlineComponents(context, 'geometry', keyOf(valveSubject(valve)));
