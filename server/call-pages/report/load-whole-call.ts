@@ -14,6 +14,5 @@ export async function loadWholeCall(
 ): Promise<WholeCall> {
   const context = await loadContext(tx, req);
   const open = openSteps(frame, { context, computations });
-  const findings = new Map([...open].map(([name, step]) => [name, step.findings()]));
-  return { frame, context, open, findings };
+  return { frame, context, open };
 }

@@ -1,5 +1,5 @@
 import { newLashLine } from '../../../shared/schemas/lash-log.ts';
-import { defineStep, NO_FINDINGS } from '../../call/step.ts';
+import { defineStep } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
 import { workedForm } from '../../call/worked/worked-form.ts';
 import { workedPage } from '../../call/worked/worked-page.ts';
@@ -40,7 +40,6 @@ export const adjusterStep = defineStep({
   ],
   corrections: [],
   told: LASH_TOLD,
-  findings: () => NO_FINDINGS,
   cautions: () => [],
   report: (_, context) => [{ name: 'lash', components: lashReport(context) }],
   takeover: (loaded, context) => adjusterItems(context, loaded),

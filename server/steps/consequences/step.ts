@@ -1,4 +1,4 @@
-import { defineStep, NO_FINDINGS } from '../../call/step.ts';
+import { defineStep } from '../../call/step.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { consequencesPage } from './consequences-page.ts';
 import { consequencesForms } from './forms.ts';
@@ -22,7 +22,6 @@ export const consequencesStep = defineStep({
   forms: consequencesForms,
   corrections: [],
   told: CONSEQUENCES_TOLD,
-  findings: () => NO_FINDINGS,
   cautions: (all, context) => bySide(context, all).flatMap(({ cautions }) => cautions),
   report: (all, context) => [{ name: 'consequences', components: consequencesReport(bySide(context, all)) }],
   takeover: (all, context) => gapItems(bySide(context, all)),

@@ -1,5 +1,5 @@
 import { newTipMark } from '../../../shared/schemas/tip-mark.ts';
-import { defineStep, NO_FINDINGS } from '../../call/step.ts';
+import { defineStep } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
 import { workedForm } from '../../call/worked/worked-form.ts';
 import { workedPage } from '../../call/worked/worked-page.ts';
@@ -40,7 +40,6 @@ export const geometryStep = defineStep({
   ],
   corrections: [markCorrection],
   told: MARKS_TOLD,
-  findings: () => NO_FINDINGS,
   cautions: () => [],
   report: (_, context) => [{ name: 'marks', components: marksReport(context) }],
   takeover: (_, context) => markItems(context),

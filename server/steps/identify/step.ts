@@ -1,4 +1,4 @@
-import { defineStep, NO_FINDINGS } from '../../call/step.ts';
+import { defineStep } from '../../call/step.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { partCorrection } from './correction.ts';
 import { partForms } from './forms.ts';
@@ -24,7 +24,6 @@ export const identifyStep = defineStep({
   forms: partForms,
   corrections: [partCorrection],
   told: PART_TOLD,
-  findings: () => NO_FINDINGS,
   cautions: () => [],
   report: (seen, context) => [{ name: 'part', components: partReport(context, seen) }],
   takeover: (seen, context) => partItems(context, seen),

@@ -1,4 +1,4 @@
-import { defineStep, NO_FINDINGS } from '../../call/step.ts';
+import { defineStep } from '../../call/step.ts';
 import { passCorrection } from './correct-reading.ts';
 import { ratioForms } from './forms.ts';
 import { loadExplanations } from './load.ts';
@@ -23,7 +23,6 @@ export const ratioStep = defineStep({
   forms: ratioForms,
   corrections: [passCorrection],
   told: RATIO_TOLD,
-  findings: () => NO_FINDINGS,
   cautions: (_, { ratios }) => ratios.flatMap(({ cautions }) => cautions),
   report: (explained, context) => [{ name: 'ratio', components: ratioReport(context, explained) }],
   takeover: (_, context) => rawPasses(context),

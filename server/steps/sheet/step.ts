@@ -1,6 +1,6 @@
 import { type Sheet, sheetOf } from '../../assessment/sheet/sheet.ts';
 import type { CallContext } from '../../call/context.ts';
-import { defineStep, NO_FINDINGS } from '../../call/step.ts';
+import { defineStep } from '../../call/step.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { happened } from '../../events/read-events.ts';
 import { SHEET_EVENTS } from '../../records/sheet/events.ts';
@@ -37,7 +37,6 @@ export const sheetStep = defineStep({
   forms: sheetForms,
   corrections: [sheetCorrection],
   told: SHEET_TOLD,
-  findings: () => NO_FINDINGS,
   cautions: () => [],
   report: (sheet, context) => [{ name: 'sheet', components: sheetReport(context, sheet) }],
   takeover: (sheet, context) => sheetItems(context, sheet),
