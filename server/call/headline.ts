@@ -1,6 +1,9 @@
+import type { StepName } from '../../shared/steps.ts';
 import type { HeadlineData } from '../../views/pages/call/pieces.ts';
 import type { Component } from '../../views/parts/components.ts';
 import type { Assessment, Headline } from '../mechanics/assessment/assessment.ts';
+import { keyOf } from '../mechanics/assessment/common/said.ts';
+import type { CallContext } from './context.ts';
 
 /** The answer in one sentence, the largest of its page, and what else is said of the same thing. */
 export const headlineComponent = (data: HeadlineData): Component => ({
@@ -20,4 +23,13 @@ export const headlineComponents = (
       lacks: judgements.find(({ id }) => id === judgementId)?.lacks ?? [],
       lead: lead && index === 0,
     }),
+  );
+
+/** The answers of a step in one sentence each; of one subject alone where its key is given. */
+export const stepHeadlines = ({ assessment }: CallContext, name: StepName, subject?: string): Component[] =>
+  headlineComponents(
+    assessment,
+    assessment.headlines.filter(
+      ({ step, about }) => step === name && (subject === undefined || keyOf(about) === subject),
+    ),
   );

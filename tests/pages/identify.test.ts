@@ -122,7 +122,9 @@ describe('the step', () => {
     const desk = text((await see(`/calls/${callId}/steps/identify`)).body);
     expect(desk).toContain('From 1 reading against 69 part families');
     expect(desk).toContain('None of these');
-    expect(desk).toMatch(/Next: .* would raise the chance of naming the part right from \d+ % to \d+ %/);
+    expect(desk).toMatch(
+      /would tell most: it would raise the chance of naming the part right from \d+ % to \d+ %/,
+    );
     expect(desk).toContain('7/16-14 UNC or 7/16-20 UNF');
     expect(desk).toMatch(/agrees hole across the trunnion \.4355 in against \.4375 in/);
   });

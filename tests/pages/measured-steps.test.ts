@@ -245,7 +245,9 @@ describe('the lash log', () => {
       ['.024', 'found'],
     ] as const)
       await post('/lash', { ...lash, lash: gap, moment, nut: 'held' });
-    expect(read(await page('adjuster?of=lash'))).toContain('Setting it once more hides it. Stop:');
+    expect(read(await page('adjuster?of=lash'))).toContain(
+      'Do not run it: the lash of 6 exhaust grew again after it was set again.',
+    );
   });
 
   test('a day that is none is refused where it was typed', async () => {

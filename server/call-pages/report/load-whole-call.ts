@@ -10,8 +10,7 @@ type Computations = ReadonlyMap<string, Registered>;
 /** A call with every step open. */
 export function wholeCallOf(frame: CallFrame, context: CallContext, computations: Computations): WholeCall {
   const open = openSteps(frame, { context, computations });
-  const findings = new Map([...open].map(([name, step]) => [name, step.findings()]));
-  return { frame, context, open, findings };
+  return { frame, context, open };
 }
 
 export async function loadWholeCall(
@@ -20,5 +19,5 @@ export async function loadWholeCall(
   req: PageAsked,
   computations: Computations,
 ): Promise<WholeCall> {
-  return wholeCallOf(frame, await loadContext(tx, req, { catalogue: 'when-read' }), computations);
+  return wholeCallOf(frame, await loadContext(tx, req), computations);
 }

@@ -1,3 +1,4 @@
+import { planOf } from '../../../shared/goals.ts';
 import type { Assessment } from './assessment.ts';
 import { changePart } from './change/change.ts';
 import type { PartSaid } from './common/part-said.ts';
@@ -10,6 +11,7 @@ import { lackingFor, missingOf, needsOf, stepNeeds } from './missing/missing.ts'
 import { heldBack } from './next/held-back.ts';
 import { nextOf } from './next/next.ts';
 import { partPart } from './part/part.ts';
+import { measureNext } from './part/tell.ts';
 import { ratioPart, ratioRead } from './ratio/ratio.ts';
 import { valveRatios } from './ratio/valve-ratios.ts';
 import { sheetPart } from './sheet/sheet.ts';
@@ -52,9 +54,11 @@ export function assess(evidence: Evidence): Assessment {
   const said = together([ratio, ...others], stop.length > 0);
   const needs = needsOf(evidence, read.explained);
   const lacking = lackingFor(needs, evidence);
-  const { closed } = evidence.call;
+  const { closed, goal } = evidence.call;
+  const ofPart = planOf(goal).asks.includes('identify') ? measureNext(part.detail.ranking) : undefined;
   const atEnd = needs.filter(({ step, need }) => step === 'notes' && !need.have);
-  const next = nextOf({ closed, stop, lacking, atEnd, questions: said.questions, explained: read.explained });
+  const { questions } = said;
+  const next = nextOf({ closed, stop, lacking, atEnd, questions, explained: read.explained, ofPart });
   const details: Details = {
     setUps: ratio.detail,
     sheet: sheet.detail,

@@ -1,4 +1,4 @@
-import { defineStep, NO_FINDINGS } from '../../call/step.ts';
+import { defineStep } from '../../call/step.ts';
 import { passCorrection } from './correct-reading.ts';
 import { ratioForms } from './forms.ts';
 import { ratioPage } from './ratio-page.ts';
@@ -22,7 +22,6 @@ export const ratioStep = defineStep({
   forms: ratioForms,
   corrections: [passCorrection],
   told: RATIO_TOLD,
-  findings: () => NO_FINDINGS,
   cautions: (_, { assessment }) => assessment.details.setUps.flatMap(({ cautions }) => cautions),
   report: (_, context) => [{ name: 'ratio', components: ratioReport(context) }],
   takeover: (_, context) => rawPasses(context),

@@ -3,9 +3,8 @@ import { VALVES } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import { springsOf } from '../../assessment/sheet/of-sheet.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
-import { questionsOf } from '../../call/question-form.ts';
+import { questionsOf, questionTexts } from '../../call/question-form.ts';
 import {
-  askedTexts,
   besideComponent,
   besideWideComponent,
   filledColumns,
@@ -72,7 +71,7 @@ export function sheetReport(context: CallContext): Component[] {
   const { sheet } = context.assessment.details;
   const open = questionsOf(context, 'sheet').filter(({ answered }) => answered?.found !== false);
   const slots = [
-    ...saidComponents('Asked of these figures', askedTexts(open)),
+    ...saidComponents('Asked of these figures', questionTexts(open)),
     ...saidComponents('Still needed', neededFor(context)),
     ...swapsComponents(context),
     ...springsOf(sheet).flatMap((spring) => liftsComponents(context, sheet, spring)),
