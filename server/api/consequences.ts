@@ -1,7 +1,8 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
-import { consequencesOf, keepConsequences } from '../assessment/consequences/consequences.ts';
+import { assessed } from '../assessment/assessed.ts';
+import { keepConsequences } from '../assessment/consequences/keep.ts';
 import { consequencesView, showConsequences } from '../assessment/consequences/view.ts';
 import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { commandRoute, noParams, readRoute } from '../web/api-route.ts';
@@ -18,15 +19,15 @@ export function consequencesApi(app: FastifyInstance, deps: Deps): void {
   readRoute(app, deps, {
     operationId: 'getConsequences',
     tag,
-    summary: 'What the measured ratio of a set-up does: lifts, loads and gaps before and after',
+    summary: 'What a ratio does on the valve of a set-up: lifts, loads and gaps before and after',
     url,
     params,
     query: noParams,
     answer: consequencesView,
-    read: async (tx, { principal, params: given }) =>
-      showConsequences(
-        consequencesOf(await readBuildRecord(tx, principal, { buildId: given.id }), given.setUpId),
-      ),
+    read: async (tx, { principal, params: given }) => {
+      const record = await readBuildRecord(tx, principal, { buildId: given.id });
+      return showConsequences(record, assessed(record), given.setUpId);
+    },
   });
   commandRoute(app, deps, {
     operationId: 'keepConsequences',
@@ -38,9 +39,11 @@ export function consequencesApi(app: FastifyInstance, deps: Deps): void {
     body: noParams,
     status: 201,
     answer: keptView,
-    run: async (tx, { principal, params: given }) => {
-      const { seq, found } = await keepConsequences(tx, principal, given.id, given.setUpId);
-      return { body: answer(keptView, { seq, consequences: showConsequences(found) }) };
+    run: async (tx, { principal, params: { id, setUpId } }) => {
+      const { seq, record, assessment } = await keepConsequences(tx, principal, id, { setUpId });
+      return {
+        body: answer(keptView, { seq, consequences: showConsequences(record, assessment, setUpId) }),
+      };
     },
   });
 }

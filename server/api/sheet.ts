@@ -2,7 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
 import { correctSheetReading, newSheetReadings, pasteSheet } from '../../shared/schemas/sheet.ts';
-import { sheetOf } from '../assessment/sheet/sheet.ts';
+import { assessed } from '../assessment/assessed.ts';
 import { sheetView, showSheet } from '../assessment/sheet/view.ts';
 import { keepPasted, lookAtPasted, textFaults } from '../records/sheet/paste-sheet.ts';
 import { keepSheetReadings, replaceSheetReading } from '../records/sheet/sheet-readings.ts';
@@ -70,8 +70,10 @@ export function sheetApi(app: FastifyInstance, deps: Deps): void {
     params: idParams,
     query: z.strictObject({ order: z.enum(['firing', 'bank']).default('firing') }),
     answer: sheetView,
-    read: async (tx, { principal, params, query }) =>
-      showSheet(sheetOf(await readBuildRecord(tx, principal, { buildId: params.id }), query.order)),
+    read: async (tx, { principal, params, query }) => {
+      const record = await readBuildRecord(tx, principal, { buildId: params.id });
+      return showSheet(record, assessed(record), query.order);
+    },
   });
   commandRoute(app, deps, {
     operationId: 'keepSheetReadings',

@@ -206,7 +206,7 @@ const showExplained = (explanation: AssessedExplanation) =>
     restsOn: explanation.restsOn,
   });
 
-const headlineView = z
+export const headlineView = z
   .object({
     id: z.string(),
     about: subjectView,
@@ -217,7 +217,7 @@ const headlineView = z
   })
   .meta({ id: 'Headline' });
 
-const showHeadline = (headline: Headline) =>
+export const showHeadline = (headline: Headline) =>
   answer(headlineView, {
     id: headline.id,
     about: showSubject(headline.about),

@@ -20,7 +20,7 @@ import type { SetUp } from '../records/set-ups/set-ups.ts';
 import { type BuildRecord, callOf } from '../records/whole-build/build-record.ts';
 import { type RecordWanted, readBuildRecord } from '../records/whole-build/load-build.ts';
 import type { Working } from '../records/workings/workings.ts';
-import type { PageRequest, PageSide } from '../web/page-route.ts';
+import type { PageAsked, PageSide } from '../web/page-route.ts';
 
 /** A call with its build as one of the two sides sees it; what every page of a call is made from. */
 export interface CallContext {
@@ -56,26 +56,27 @@ export interface CallContext {
 }
 
 /** The call that a page is about: the one in the desk's address, or the one the builder's link is for. */
-export function callIdOf(req: PageRequest): string {
+export function callIdOf(req: PageAsked): string {
   if (req.side === 'desk') return req.params.callId ?? '';
   if (req.principal.kind !== 'builder') throw new Failure('not-found', 'nothing is here');
   return req.principal.callId;
 }
 
-export const baseOf = (req: PageRequest): string =>
+export const baseOf = (req: PageAsked): string =>
   req.side === 'desk' ? `/calls/${callIdOf(req)}` : '/bench';
 
 /** Reads the call's build in whole, as all that its page reads: nothing more can be asked in this transaction. */
 export async function loadContext(
   tx: Tx,
-  req: PageRequest,
+  req: PageAsked,
   wanted: Pick<RecordWanted, 'catalogue'> = {},
 ): Promise<CallContext> {
   const callId = callIdOf(req);
   return contextOf(req, callId, await readBuildRecord(tx, req.principal, { callId }, wanted));
 }
 
-function contextOf(req: PageRequest, callId: string, record: BuildRecord): CallContext {
+/** The call of a record as the side of the request sees it. */
+export function contextOf(req: PageAsked, callId: string, record: BuildRecord): CallContext {
   const call = callOf(record, callId);
   return {
     principal: req.principal,

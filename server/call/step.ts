@@ -1,6 +1,6 @@
 import type { StepName } from '../../shared/steps.ts';
 import type { Registered } from '../compute/registry.ts';
-import type { PageRequest } from '../web/page-route.ts';
+import type { PageAsked } from '../web/page-route.ts';
 import type { CallContext } from './context.ts';
 import type { RejectedForm, StepBody } from './forms.ts';
 import type { ReportPart } from './report-parts.ts';
@@ -40,7 +40,7 @@ export const NO_FINDINGS: StepFindings = { found: [], notKnown: [] };
 /** A page of the step being made. */
 export interface StepPageInput {
   readonly context: CallContext;
-  readonly req: PageRequest;
+  readonly req: PageAsked;
   readonly rejected: RejectedForm | undefined;
 }
 

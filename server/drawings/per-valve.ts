@@ -82,10 +82,10 @@ export function perValve(data: PerValve, { id, ruler }: DrawnFor): Drawing {
   return {
     id,
     title: data.title,
-    desc: `Median ${ruler.text(data.median)}. ${
+    desc: `Median ${ruler.text(data.median)}.${
       odd.length === 0
-        ? 'No valve is odd.'
-        : `Odd: ${odd.map((bar) => `${bar.cylinder}${bar.value === undefined ? '' : ` at ${ruler.text(bar.value)}`}`).join(', ')}.`
+        ? ''
+        : ` Odd: ${odd.map((bar) => `${bar.cylinder}${bar.value === undefined ? '' : ` at ${ruler.text(bar.value)}`}`).join(', ')}.`
     }`,
     viewBox: '0 0 320 228',
     svg:
@@ -95,7 +95,7 @@ export function perValve(data: PerValve, { id, ruler }: DrawnFor): Drawing {
       names.join('') +
       values.join('') +
       label(LEFT, 14, `median ${ruler.text(data.median)}`, { className: 'draw-text-strong' }) +
-      label(RIGHT, 14, `odd beyond ±${ruler.figure(data.oddBeyond)}`, { anchor: 'end', soft: true }) +
+      label(RIGHT, 14, `limits ±${ruler.figure(data.oddBeyond)}`, { anchor: 'end', soft: true }) +
       label(LEFT, BOTTOM + 34, 'cylinder', { soft: true }),
     toScale: true,
     table: {

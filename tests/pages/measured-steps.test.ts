@@ -31,7 +31,7 @@ async function freshCall(spec?: object): Promise<void> {
 }
 
 const post = (path: string, fields: Record<string, string>) =>
-  service.app.inject({
+  service.request({
     method: 'POST',
     url: `/calls/${callId}${path}`,
     headers: { 'content-type': 'application/x-www-form-urlencoded' },
@@ -40,7 +40,7 @@ const post = (path: string, fields: Record<string, string>) =>
   });
 
 async function page(at: string): Promise<string> {
-  const answer = await service.app.inject({ url: `/calls/${callId}/steps/${at}`, cookies: person.cookies });
+  const answer = await service.request({ url: `/calls/${callId}/steps/${at}`, cookies: person.cookies });
   expect(answer.statusCode).toBe(200);
   expect(htmlFaults(answer.body)).toEqual([]);
   return answer.body;
@@ -116,7 +116,7 @@ describe('tip marks', () => {
     await freshCall();
     await post('/tip-marks', { ...mark, width: '.06', side: 'valley', off: '.03' });
     const at = /\/tip-marks\/([0-9a-f-]{36})/.exec(await page('geometry'))?.[1] ?? '';
-    const form = await service.app.inject({
+    const form = await service.request({
       url: `/calls/${callId}/tip-marks/${at}`,
       cookies: person.cookies,
     });
@@ -134,7 +134,7 @@ describe('tip marks', () => {
       /replaced: \.06 in.*\.06 in wide, \.03 in toward the valley/,
     );
     const other = await service.person();
-    const stranger = await service.app.inject({
+    const stranger = await service.request({
       url: `/calls/${callId}/tip-marks/${at}`,
       cookies: other.cookies,
     });

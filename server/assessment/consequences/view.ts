@@ -2,8 +2,17 @@ import { z } from 'zod';
 import { answer } from '../../../shared/schemas/answer.ts';
 import { out } from '../../../shared/schemas/outputs.ts';
 import { encoded } from '../../compute/encode.ts';
-import type { FigureRow } from '../../mechanics/consequences/types.ts';
-import type { SetUpConsequences } from './consequences.ts';
+import type { Assessment } from '../../mechanics/assessment/assessment.ts';
+import type {
+  ChangeDetail,
+  ChangeFigure,
+  ChangeGap,
+  ChangeRatio,
+} from '../../mechanics/assessment/change/detail.ts';
+import { keyOf } from '../../mechanics/assessment/common/said.ts';
+import { type BuildRecord, setUpOf } from '../../records/whole-build/build-record.ts';
+import { judgementView, showJudgement } from '../view.ts';
+import { changeOn, limitsUsed, readingsUsed } from './of-valve.ts';
 
 const gap = z.object({
   value: out('length', 'best value; left out for a reading between two gauges').optional(),
@@ -23,94 +32,125 @@ const gapView = z.object({
   because: z.array(z.string()),
   missing: z.array(z.string()),
   measure: z.boolean().meta({ description: 'nothing but a measured gap will do' }),
+  judgementId: z.string().optional(),
 });
 
-const figureOf = (dimension: FigureRow['dimension']) =>
+const figureOf = (dimension: ChangeFigure['dimension']) =>
   z.object({
     name: z.string(),
     title: z.string(),
-    before: out(dimension, 'with the ratio the card assumes').optional(),
-    after: out(dimension, 'with the measured ratio').optional(),
-    halfWidth: out(dimension, 'half-width of the figure after, 95 %, from the ratio').optional(),
+    before: out(dimension, 'with the ratio before').optional(),
+    after: out(dimension, 'with the ratio after').optional(),
+    halfWidth: out(dimension, 'half-width of the figure after, 95 %; the wider of its two sides').optional(),
     missing: z.array(z.string()),
   });
 
 const ratioView = z.object({
   value: z.number(),
-  halfWidth: z.number().meta({ description: 'half-width of the 95 % interval' }),
+  halfWidth: z.number().meta({ description: 'half-width of the 95 % interval; the wider of its two sides' }),
+  low: z.number(),
+  high: z.number(),
+  from: z.enum(['card', 'sold-as', 'planned', 'measured']),
+  spring: z.enum(['light', 'running']).optional().meta({ description: 'of a measured one' }),
 });
 
-/** The consequences of a set-up's ratio as JSON has them. */
+/** What a ratio does on the valve of a set-up, as JSON has it. */
 export const consequencesView = z
   .object({
     setUpId: z.uuid(),
     revision: z.object({ setUp: z.int(), now: z.int() }),
     ratioBefore: ratioView.optional(),
-    ratioAfter: ratioView.extend({ spring: z.enum(['light', 'running']) }).optional(),
+    ratioAfter: ratioView.optional(),
     lengths: z.array(figureOf('length')),
     loads: z.array(figureOf('load')),
-    gaps: z.array(gapView),
-    stop: z.boolean(),
-    adjusters: z.string(),
+    gaps: z.array(gapView).meta({ description: 'worst first' }),
+    judgements: z.array(judgementView),
+    headlines: z.array(z.string()).meta({ description: 'the answer in one line' }),
+    stop: z.boolean().meta({ description: 'nobody turns it: see the stop of the assessment' }),
+    adjusters: z.string().optional(),
     limits: z.array(z.object({ name: z.string(), source: z.string(), revision: z.int() })),
     measured: z.array(z.object({ readingId: z.uuid(), kind: z.string(), readAs: z.string() })),
-    notes: z.array(z.string()),
+    notes: z
+      .array(z.string())
+      .meta({ description: 'what must be known before it can be given, or believed' }),
     assumptions: z.array(z.string()),
     cautions: z.array(z.string()),
   })
   .meta({ id: 'Consequences' });
 
-/** The gap less its limit, where there is one figure for it. */
-export const marginOf = (row: SetUpConsequences['gaps'][number]): number | undefined =>
-  row.after?.value === undefined ? undefined : row.after.value - row.limit.value;
+const halfWidth = ({ value, low, high }: { value: number; low: number; high: number }) =>
+  Math.max(high - value, value - low);
 
-type Figure = SetUpConsequences['figures'][number];
-type GapRow = SetUpConsequences['gaps'][number];
+const showRatio = (ratio: ChangeRatio | undefined) =>
+  ratio &&
+  answer(ratioView, {
+    value: ratio.value,
+    halfWidth: halfWidth(ratio),
+    low: ratio.low,
+    high: ratio.high,
+    from: ratio.from,
+    spring: ratio.spring,
+  });
 
-const figureFields = (row: Figure) => ({
-  name: row.name,
-  title: row.title,
-  before: row.before,
-  after: row.after,
-  halfWidth: row.halfWidth,
-  missing: row.missing,
+const figureFields = ({ name, title, before, after, lacks }: ChangeFigure) => ({
+  name,
+  title,
+  before,
+  after: after?.value,
+  halfWidth: after && halfWidth(after),
+  missing: lacks,
 });
 
-const gapFields = (row: GapRow) => ({
+const gapFields = (row: ChangeGap) => ({
   name: row.name,
   title: row.title,
   before: row.before,
   after: row.after,
   limit: row.limit,
-  margin: marginOf(row),
-  verdict: row.verdict,
+  margin: row.margin,
+  verdict: row.word,
   because: row.because,
-  missing: row.missing,
+  missing: row.lacks,
   measure: row.measure,
+  judgementId: row.judgementId,
 });
 
-export function showConsequences(found: SetUpConsequences) {
+/** Where nothing can be calculated: what it waits for. */
+const waitsFor = ({ needs }: Assessment): string[] =>
+  needs.filter(({ step, have }) => step === 'consequences' && !have).map(({ what }) => what);
+
+const lacksOf = ({ before, after }: ChangeDetail) => [...(before?.lacks ?? []), ...(after?.lacks ?? [])];
+
+export function showConsequences(record: BuildRecord, assessment: Assessment, setUpId: string) {
+  const setUp = setUpOf(record, setUpId);
+  const detail = changeOn(assessment, setUp);
   const { lengths, loads, gaps } = consequencesView.shape;
-  const figures = (dimension: Figure['dimension']) =>
-    found.figures.filter((row) => row.dimension === dimension).map(figureFields);
+  const figures = (dimension: ChangeFigure['dimension']) =>
+    (detail?.figures ?? []).filter((row) => row.dimension === dimension).map(figureFields);
+  const rows = detail?.gaps ?? [];
+  const judged = new Set(rows.map(({ judgementId }) => judgementId));
   return answer(consequencesView, {
-    setUpId: found.found.setUp.id,
-    revision: found.revision,
-    ratioBefore: found.input.before,
-    ratioAfter: found.input.after,
+    setUpId: setUp.id,
+    revision: { setUp: setUp.revision, now: record.build.revision },
+    ratioBefore: showRatio(detail?.before),
+    ratioAfter: showRatio(detail?.after),
     lengths: encoded(lengths, figures('length'), 'inch'),
     loads: encoded(loads, figures('load'), 'inch'),
-    gaps: encoded(gaps, found.gaps.map(gapFields), 'inch'),
-    stop: found.stop,
-    adjusters: found.adjusters,
-    limits: found.limits,
-    measured: found.measured.map(({ id, kind, reading }) => ({
+    gaps: encoded(gaps, rows.map(gapFields), 'inch'),
+    judgements: assessment.judgements.filter(({ id }) => judged.has(id)).map(showJudgement),
+    headlines: assessment.headlines
+      .filter(({ step, about }) => step === 'consequences' && detail && keyOf(about) === keyOf(detail.about))
+      .map(({ sentence }) => sentence),
+    stop: assessment.stop.length > 0,
+    adjusters: detail?.adjusters,
+    limits: detail === undefined ? [] : limitsUsed(record, detail),
+    measured: (detail === undefined ? [] : readingsUsed(record, detail)).map(({ id, kind, reading }) => ({
       readingId: id,
       kind,
       readAs: reading.readAs,
     })),
-    notes: found.notes,
-    assumptions: found.assumptions,
-    cautions: found.cautions,
+    notes: detail === undefined ? waitsFor(assessment) : lacksOf(detail),
+    assumptions: detail?.assumptions ?? [],
+    cautions: detail?.cautions ?? [],
   });
 }

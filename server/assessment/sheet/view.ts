@@ -3,22 +3,39 @@ import { answer } from '../../../shared/schemas/answer.ts';
 import { sideView as side } from '../../../shared/schemas/answer-parts.ts';
 import { out } from '../../../shared/schemas/outputs.ts';
 import { encoded } from '../../compute/encode.ts';
+import type { Assessment } from '../../mechanics/assessment/assessment.ts';
+import type {
+  SheetCellDetail,
+  SheetDetail,
+  SheetOddDetail,
+  SheetRowDetail,
+  SheetSideDetail,
+  SheetSwapDetail,
+} from '../../mechanics/assessment/sheet/detail.ts';
 import { sheetReadingView, showSheetReading } from '../../records/sheet/view.ts';
-import { QUANTITY } from '../ratio/ratio-view.ts';
-import type { OnSpring, Sheet } from './sheet.ts';
-import type { Swap } from './swaps.ts';
-import type { SheetCell, ValveRow } from './valve-rows.ts';
+import type { BuildRecord } from '../../records/whole-build/build-record.ts';
+import {
+  assessedQuestionView,
+  headlineView,
+  judgementView,
+  showHeadline,
+  showJudgement,
+  showQuestion,
+} from '../view.ts';
+import { type Order, sheetJudgements, springsOf } from './of-sheet.ts';
 
 const cell = z.object({
   kind: z.string(),
-  spring: z.string(),
-  value: out('length', 'mean of the passes; left out between two gauges').optional(),
-  low: out('length', 'the gauge that goes').optional(),
-  high: out('length', 'the gauge that does not').optional(),
+  spring: z.string().optional().meta({ description: 'of a valve lift' }),
+  value: out('length', 'mean of the passes that go together; left out between two gauges').optional(),
+  low: out('length', 'the gauge that goes, or the lower end').optional(),
+  high: out('length', 'the gauge that does not, or the upper end').optional(),
   passes: z.int(),
   spread: out('length', 'largest less smallest pass').optional(),
+  apart: z.array(z.string()).meta({ description: 'passes that stand apart and are not in the figure' }),
   verdict: z.enum(['clear', 'close', 'short']).optional(),
-  because: z.array(z.string()),
+  judgementId: z.string().optional(),
+  because: z.array(z.string()).meta({ description: 'what it still lacks' }),
   readingIds: z.array(z.uuid()),
 });
 
@@ -27,6 +44,8 @@ const valve = z.object({
   valve: side,
   armId: z.uuid().optional(),
   figures: z.array(cell),
+  questionIds: z.array(z.string()),
+  inDoubt: z.boolean().meta({ description: 'not set against its siblings before its question is answered' }),
 });
 
 const ratio = z.object({
@@ -35,6 +54,7 @@ const ratio = z.object({
   value: z.number().optional(),
   low: z.number().optional(),
   high: z.number().optional(),
+  lobeFrom: z.enum(['read', 'card']),
 });
 
 const odd = z.object({
@@ -45,8 +65,15 @@ const odd = z.object({
   outlier: z.boolean(),
   cause: z.enum(['lobe', 'rocker-or-position', 'both', 'measure-lobe', 'cannot-tell']),
   words: z.string(),
+  judgementId: z.string(),
   swap: z.string().meta({ description: 'the swap that would decide' }).optional(),
 });
+
+const QUANTITY = {
+  light: 'light-spring ratio',
+  running: 'running-spring ratio',
+  'not-said': 'not known',
+} as const;
 
 const onSpring = z.object({
   spring: z.string(),
@@ -73,6 +100,7 @@ const onSpring = z.object({
       position: out('length', 'first place less second'),
       verdict: z.enum(['part', 'position', 'both', 'gone']),
       words: z.string(),
+      judgementId: z.string(),
     }),
   ),
 });
@@ -83,64 +111,110 @@ export const sheetView = z
     cylinders: z.array(z.int()),
     valves: z.array(valve),
     springs: z.array(onSpring),
-    stop: z.boolean(),
+    headlines: z.array(headlineView),
+    judgements: z.array(judgementView),
+    questions: z.array(assessedQuestionView),
+    stop: z.boolean().meta({ description: 'nobody turns it: see the stop of the assessment' }),
     readings: z.array(sheetReadingView),
   })
   .meta({ id: 'Sheet' });
 
-const figureOf = (cell: SheetCell) => ({
-  kind: cell.kind,
-  spring: cell.spring,
-  value: cell.value,
-  low: cell.low,
-  high: cell.high,
-  passes: cell.passes,
-  spread: cell.spread,
-  verdict: cell.verdict,
-  because: cell.because,
-  readingIds: cell.readings.map(({ id }) => id),
+const figureOf = ({ word, lacks, entryIds, apart, ...own }: SheetCellDetail) => ({
+  kind: own.kind,
+  spring: own.spring,
+  value: own.value,
+  low: own.low,
+  high: own.high,
+  passes: own.passes,
+  spread: own.spread,
+  apart: apart.map(({ entryId }) => entryId),
+  verdict: word,
+  judgementId: own.judgementId,
+  because: lacks,
+  readingIds: entryIds,
 });
 
-const valveOf = (row: ValveRow) => ({
+const valveOf = (row: SheetRowDetail) => ({
   cylinder: row.cylinder,
   valve: row.valve,
   armId: row.armId,
   figures: row.cells.map(figureOf),
+  questionIds: row.questionIds,
+  inDoubt: row.inDoubt,
 });
 
-const swapOf = (swap: Swap) => ({
+type Words = (judgementId: string) => string;
+
+const oddOf = (each: SheetOddDetail, words: Words) => ({
+  cylinder: each.cylinder,
+  valve: each.valve,
+  valveOff: each.valveOff,
+  lobeOff: each.lobeOff,
+  outlier: each.outlier,
+  cause: each.cause,
+  words: words(each.judgementId),
+  judgementId: each.judgementId,
+  swap: each.swap,
+});
+
+const sideOf = (each: SheetSideDetail, words: Words) => ({
+  side: each.side,
+  medians: each.medians,
+  odd: each.odd.map((one) => oddOf(one, words)),
+  lobesDown: each.lobesDown,
+});
+
+const swapOf = (swap: SheetSwapDetail, words: Words) => ({
   side: swap.side,
   armIds: swap.arms,
   places: swap.places,
   part: swap.part,
   position: swap.position,
   verdict: swap.verdict,
-  words: swap.words,
+  words: words(swap.judgementId),
+  judgementId: swap.judgementId,
 });
 
-const springOf = (on: OnSpring, rows: readonly ValveRow[]) => ({
-  spring: on.spring,
-  quantity: QUANTITY[on.spring],
-  ratios: rows.flatMap(({ cylinder, valve: at }) => {
-    const found = on.ratios.get(`${cylinder} ${at}`);
-    return found === undefined
-      ? []
-      : [{ cylinder, valve: at, value: found.value, low: found.low, high: found.high }];
-  }),
-  sides: on.sides,
-  swaps: on.swaps.map(swapOf),
+const springOf = ({ ratios, sides, swaps }: SheetDetail, spring: keyof typeof QUANTITY, words: Words) => ({
+  spring,
+  quantity: QUANTITY[spring],
+  ratios: ratios
+    .filter((each) => each.spring === spring)
+    .map(({ cylinder, valve: at, value, low, high, lobeFrom }) => ({
+      cylinder,
+      valve: at,
+      value,
+      low,
+      high,
+      lobeFrom,
+    })),
+  sides: sides.filter((each) => each.spring === spring).map((each) => sideOf(each, words)),
+  swaps: swaps.filter((each) => each.spring === spring).map((each) => swapOf(each, words)),
 });
 
-export const showSheet = (sheet: Sheet) =>
-  answer(sheetView, {
-    order: sheet.order,
-    cylinders: sheet.cylinders,
-    valves: encoded(sheetView.shape.valves, sheet.rows.map(valveOf), 'inch'),
-    springs: encoded(
-      sheetView.shape.springs,
-      sheet.springs.map((on) => springOf(on, sheet.rows)),
+export function showSheet(record: BuildRecord, assessment: Assessment, order: Order) {
+  const { sheet } = assessment.details;
+  const words: Words = (judgementId) =>
+    assessment.judgements.find(({ id }) => id === judgementId)?.sentence ?? '';
+  return answer(sheetView, {
+    order,
+    cylinders: sheet.orders[order],
+    valves: encoded(
+      sheetView.shape.valves,
+      sheet.orders[order].flatMap((cylinder) =>
+        sheet.rows.filter((row) => row.cylinder === cylinder).map(valveOf),
+      ),
       'inch',
     ),
-    stop: sheet.stop,
-    readings: sheet.readings.map(showSheetReading),
+    springs: encoded(
+      sheetView.shape.springs,
+      springsOf(sheet).map((spring) => springOf(sheet, spring, words)),
+      'inch',
+    ),
+    headlines: assessment.headlines.filter(({ step }) => step === 'sheet').map(showHeadline),
+    judgements: sheetJudgements(assessment).map(showJudgement),
+    questions: assessment.questions.filter(({ step }) => step === 'sheet').map(showQuestion),
+    stop: assessment.stop.length > 0,
+    readings: record.sheetReadings.map(showSheetReading),
   });
+}

@@ -1,19 +1,24 @@
-import { loadContext } from '../../call/context.ts';
+import { type CallContext, loadContext } from '../../call/context.ts';
 import type { Registered } from '../../compute/registry.ts';
 import type { Tx } from '../../database/database.ts';
-import type { PageRequest } from '../../web/page-route.ts';
+import type { PageAsked } from '../../web/page-route.ts';
 import { type CallFrame, openSteps } from '../frame.ts';
 import type { WholeCall } from './call-summary.ts';
 
+type Computations = ReadonlyMap<string, Registered>;
+
 /** A call with every step open. */
-export async function loadWholeCall(
-  frame: CallFrame,
-  tx: Tx,
-  req: PageRequest,
-  computations: ReadonlyMap<string, Registered>,
-): Promise<WholeCall> {
-  const context = await loadContext(tx, req, { catalogue: 'when-read' });
+export function wholeCallOf(frame: CallFrame, context: CallContext, computations: Computations): WholeCall {
   const open = openSteps(frame, { context, computations });
   const findings = new Map([...open].map(([name, step]) => [name, step.findings()]));
   return { frame, context, open, findings };
+}
+
+export async function loadWholeCall(
+  frame: CallFrame,
+  tx: Tx,
+  req: PageAsked,
+  computations: Computations,
+): Promise<WholeCall> {
+  return wholeCallOf(frame, await loadContext(tx, req, { catalogue: 'when-read' }), computations);
 }

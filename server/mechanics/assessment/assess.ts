@@ -3,6 +3,7 @@ import { changePart } from './change/change.ts';
 import type { PartSaid } from './common/part-said.ts';
 import type { Details } from './details.ts';
 import type { Evidence } from './evidence.ts';
+import { inOrderOf } from './headline-order.ts';
 import { lashPart } from './lash/lash.ts';
 import { marksPart } from './marks/marks.ts';
 import { lackingFor, missingOf, needsOf, stepNeeds } from './missing/missing.ts';
@@ -70,6 +71,7 @@ export function assess(evidence: Evidence): Assessment {
     missing: missingOf(lacking),
     needs: stepNeeds(needs),
     stop,
+    headlines: inOrderOf(evidence.call.goal, said.headlines),
     details,
   };
 }

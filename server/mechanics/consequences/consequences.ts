@@ -1,6 +1,6 @@
 import { formatNumber } from '../../../shared/quantities/format.ts';
 import { turningCaution } from '../cam/caution.ts';
-import { allowanceSource, SPRING_LOAD, STATED_RATIO } from '../kit/allowances.ts';
+import { allowanceSource, SPRING_LOAD } from '../kit/allowances.ts';
 import { LBF } from '../kit/si.ts';
 import { makerFirst, springCaution } from '../springs/caution.ts';
 import { figureRows } from './figure-rows.ts';
@@ -29,11 +29,6 @@ export function assumptionsOf(input: ConsequenceInput, calculated: boolean): str
       ? ['no lash, since none is known: the most lift']
       : []),
     'piston to valve is calculated at no lash, with the lobe between the card’s durations as a smooth model',
-    ...(input.before === undefined
-      ? []
-      : [
-          `the ratio before is only stated: taken as good to ${STATED_RATIO.share * 100} % (${STATED_RATIO.source})`,
-        ]),
     ...(input.spring.seatLoad === undefined
       ? []
       : [

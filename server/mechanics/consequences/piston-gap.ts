@@ -62,6 +62,22 @@ function timingLoss(input: ConsequenceInput, ratio: number, closed: number, gap:
   return Math.max(0, gap - pistonSweep(input, ratio, closed, off).margin);
 }
 
+/** Valve and piston where they come closest, for a drawing of it. SI. */
+export interface Closest {
+  readonly lift: number;
+  readonly gap: number;
+  /** After top dead centre; before it where negative. */
+  readonly crankAngle: number;
+}
+
+/** Where they come closest with the ratio after; undefined where that is not calculated from a closed gap. */
+export function closestOf(input: ConsequenceInput): Closest | undefined {
+  const { after, closedGapAtTdc } = input;
+  if (after === undefined || closedGapAtTdc === undefined || needsOf(input).length > 0) return undefined;
+  const { margin, atCrankAngle } = pistonSweep(input, after.value, closedGapAtTdc);
+  return { lift: lobeAt(input, atCrankAngle) * after.value, gap: margin, crankAngle: atCrankAngle };
+}
+
 /**
  * Piston to valve through the crank sweep for a ratio.
  *

@@ -13,13 +13,14 @@ const gap = z.object({
   verdict: z.enum(['clear', 'close', 'short']).optional(),
 });
 
-/** What the ratio of a set-up does, kept with the limits it was judged by. */
+/** What a ratio does on one valve, or on a side that nothing was read of, kept with the limits it was judged by. */
 export const CONSEQUENCE_EVENTS = defineEvents({
   'consequences-kept': z.object({
-    setUpId: z.uuid(),
-    cylinder: z.int(),
+    /** The set-up that its ratio was read in. */
+    setUpId: z.uuid().optional(),
+    cylinder: z.int().optional(),
     valve: z.enum(keysOf(VALVES)),
-    revision: z.object({ setUp: z.int(), now: z.int() }),
+    revision: z.object({ setUp: z.int().optional(), now: z.int() }),
     ratioBefore: z.number().optional(),
     ratioAfter: z.number().optional(),
     ratioHalfWidth: z.number().optional(),

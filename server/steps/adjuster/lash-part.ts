@@ -5,7 +5,7 @@ import type { TableCell, TableData } from '../../../views/parts/table.examples.t
 import type { LashLog } from '../../assessment/lash/lash-log.ts';
 import type { CallContext } from '../../call/context.ts';
 import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
-import { arranged } from '../../call/worked/arranged.ts';
+import { arrangedComponents } from '../../call/worked/arranged.ts';
 import { rulerOf } from '../../drawings/drawing.ts';
 import { lashGap } from '../../drawings/lash-gap.ts';
 import type { LashGrowth, LashQuestion } from '../../mechanics/lash/types.ts';
@@ -95,7 +95,7 @@ export function lashPart(context: CallContext, log: LashLog, again: RejectedForm
   const drawing = lashGap({}, { id: 'asked-lash', ruler: rulerOf('inch') });
   return {
     forms: context.call.held ? [] : [form],
-    slots: arranged(context, {
+    slots: arrangedComponents(context, {
       begun: log.lines.length > 0,
       entry: context.call.held ? [] : [formComponent(form, again)],
       drawings: [drawingComponent(drawing)],

@@ -22,29 +22,24 @@ const clearances = (side: 'intake' | 'exhaust'): SpecGroup => ({
       dimension: 'length',
       hint: 'Read with the arms of the card’s ratio.',
     },
-    {
-      path: 'rockers.pivotToTip',
-      label: 'Rocker pivot to the roller’s centre',
-      dimension: 'length',
-    },
   ],
 });
 
+const ROCKER: SpecGroup = {
+  legend: 'The rocker',
+  fields: [{ path: 'rockers.pivotToTip', label: 'Rocker pivot to the roller’s centre', dimension: 'length' }],
+};
+
 /** The form for what the gaps still lack and no other step asks for. */
-export function clearancesForm(
-  context: CallContext,
-  side: 'intake' | 'exhaust',
-  other?: OtherSide,
-): PageForm {
-  return specForm({
+export const clearancesForm = (context: CallContext, other?: OtherSide): PageForm =>
+  specForm({
     name: 'clearances',
     action: `${context.base}/spec/clearances`,
-    groups: [clearances(side)],
+    groups: [clearances('intake'), clearances('exhaust'), ROCKER],
     spec: context.build.spec,
     revision: context.build.revision,
     other,
     bench: context.side === 'bench',
     alone: false,
-    part: side,
+    part: 'clearances',
   });
-}

@@ -1,41 +1,39 @@
-import { formatNumber } from '../../../shared/quantities/format.ts';
+import { defined } from '../../../shared/defined.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import type { Component } from '../../../views/parts/components.ts';
-import type { GapBarData } from '../../../views/parts/gap-bar.examples.ts';
-import { gapFigures } from '../../assessment/consequences/consequences.ts';
-import type { GapRow } from '../../mechanics/consequences/types.ts';
+import type { ChangeDetail, ChangeGap } from '../../mechanics/assessment/change/detail.ts';
+import { bareInches, keyOf } from '../../mechanics/assessment/common/said.ts';
+import { gapText } from './figure-text.ts';
 
 const inches = (si: number): number => fromSi(si, 'in').value;
+const inchesIf = (si: number | undefined) => (si === undefined ? undefined : inches(si));
 
-function barOf(row: GapRow): GapBarData | undefined {
-  const { after, verdict } = row;
-  if (after === undefined || verdict === undefined) return undefined;
-  return {
-    id: `gap-${row.name}`,
-    label: row.title,
-    text: gapFigures(after),
-    unit: 'in',
-    basis: after.basis,
-    verdict,
-    ...(after.value === undefined
-      ? {}
-      : { value: inches(after.value), pointText: formatNumber(inches(after.value), 3) }),
-    ...(after.low === undefined ? {} : { low: inches(after.low) }),
-    ...(after.high === undefined ? {} : { high: inches(after.high) }),
-    limit: {
-      at: inches(row.limit.value),
-      text: formatNumber(inches(row.limit.value), 3),
-      source: row.limit.source,
+function bar({ name, title, after, word, limit }: ChangeGap, key: string): Component[] {
+  if (after === undefined || word === undefined) return [];
+  return [
+    {
+      template: '/parts/gap-bar',
+      data: {
+        id: `gap-${key}-${name}`,
+        label: title,
+        text: gapText(after),
+        unit: 'in',
+        basis: after.basis,
+        verdict: word,
+        ...defined({
+          point:
+            after.value === undefined
+              ? undefined
+              : { at: inches(after.value), text: bareInches(after.value) },
+          low: inchesIf(after.low),
+          high: inchesIf(after.high),
+        }),
+        limit: { at: inches(limit.value), text: bareInches(limit.value), source: limit.source },
+      },
     },
-  };
+  ];
 }
 
-const WORST_FIRST = ['short', 'close', 'clear'] as const;
-
-/** A bar for each gap that is known, the worst first. */
-export function gapBarComponents(gaps: readonly GapRow[]): Component[] {
-  const bars = gaps.map(barOf).filter((bar) => bar !== undefined);
-  return WORST_FIRST.flatMap((word) => bars.filter((bar) => bar.verdict === word)).map(
-    (data): Component => ({ template: '/parts/gap-bar', data }),
-  );
-}
+/** A bar for each gap that has a word, the worst first. */
+export const gapBarComponents = ({ gaps, about }: ChangeDetail): Component[] =>
+  gaps.flatMap((gap) => bar(gap, keyOf(about)));

@@ -1,49 +1,38 @@
+import { defined } from '../../../shared/defined.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
-import type { SetUpConsequences } from '../../assessment/consequences/consequences.ts';
+import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
+import { siIf } from '../../../shared/schemas/entered.ts';
 import { type Drawing, rulerOf } from '../../drawings/drawing.ts';
 import { type ValveMargins, valveMargins } from '../../drawings/valve-margins.ts';
-import { computation as lobeProfile } from '../../mechanics/computations/lobe-profile.ts';
-import { pistonSweep } from '../../mechanics/consequences/piston-gap.ts';
+import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
+import { keyOf } from '../../mechanics/assessment/common/said.ts';
 
 const inches = (si: number): number => fromSi(si, 'in').value;
+const inchesIf = (si: number | undefined) => (si === undefined ? undefined : inches(si));
 
-/** Valve and piston where they come closest, as calculated for the measured ratio. */
-function closestOf({ input, gaps }: SetUpConsequences): ValveMargins['piston'] | undefined {
-  const row = gaps.find((gap) => gap.name === 'piston-to-valve');
-  const { after, closedGapAtTdc, lobeLift, lobe } = input;
-  if (row?.after?.basis !== 'calculated' || after === undefined || closedGapAtTdc === undefined)
-    return undefined;
-  if (lobeLift === undefined || lobe.centreline === undefined || lobe.durations === undefined)
-    return undefined;
-  const { margin, atCrankAngle } = pistonSweep(input, after.value, closedGapAtTdc);
-  const { lifts } = lobeProfile.compute({
-    lobeLift,
-    centreline: lobe.centreline,
-    durations: lobe.durations.map((each) => ({ ...each })),
-    side: input.side,
-    crankAngles: [atCrankAngle],
-  });
-  const degrees = fromSi(atCrankAngle, 'deg').value;
+function pistonOf({ closest }: ChangeDetail): ValveMargins['piston'] | undefined {
+  if (closest === undefined) return undefined;
+  const degrees = fromSi(closest.crankAngle, 'deg').value;
   return {
-    lift: inches((lifts[0] ?? 0) * after.value),
-    gap: inches(margin),
+    lift: inches(closest.lift),
+    gap: inches(closest.gap),
     atCrank: `${Math.abs(degrees).toFixed(0)}° ${degrees < 0 ? 'before' : 'after'} TDC`,
   };
 }
 
 /** The valve drawn to scale, once the spring's height and the lift are known. */
-export function marginsDrawing(found: SetUpConsequences): Drawing | undefined {
-  const { spring } = found.input;
-  const netLift = found.figures.find((row) => row.name === 'net-lift')?.after;
-  if (spring.installedHeight === undefined || netLift === undefined || netLift >= spring.installedHeight)
-    return undefined;
-  const piston = closestOf(found);
+export function marginsDrawing({ springs }: BuildSpec, detail: ChangeDetail): Drawing | undefined {
+  const installedHeight = siIf(springs?.installedHeight);
+  const netLift = detail.figures.find(({ name }) => name === 'net-lift')?.after?.value;
+  if (installedHeight === undefined || netLift === undefined || netLift >= installedHeight) return undefined;
   const data: ValveMargins = {
-    installedHeight: inches(spring.installedHeight),
+    installedHeight: inches(installedHeight),
     netLift: inches(netLift),
-    ...(spring.solidHeight === undefined ? {} : { solidHeight: inches(spring.solidHeight) }),
-    ...(spring.retainerToSeal === undefined ? {} : { retainerToSeal: inches(spring.retainerToSeal) }),
-    ...(piston === undefined ? {} : { piston }),
+    ...defined({
+      solidHeight: inchesIf(siIf(springs?.solidHeight)),
+      retainerToSeal: inchesIf(siIf(springs?.retainerToSeal)),
+      piston: pistonOf(detail),
+    }),
   };
-  return valveMargins(data, { id: 'drawing-margins', ruler: rulerOf('inch') });
+  return valveMargins(data, { id: `margins-${keyOf(detail.about)}`, ruler: rulerOf('inch') });
 }

@@ -2,7 +2,6 @@ import { defineStep, NO_FINDINGS } from '../../call/step.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { consequencesPage } from './consequences-page.ts';
 import { consequencesForms } from './forms.ts';
-import { bySide, loadConsequences } from './load.ts';
 import { consequencesReport } from './report.ts';
 import { gapItems } from './takeover.ts';
 import { CONSEQUENCES_TOLD } from './tape-text.ts';
@@ -15,16 +14,16 @@ export const consequencesStep = defineStep({
     title: 'See what the ratio does, before parts are fitted',
     link: 'What the ratio does',
     say: 'Which of these gaps did you measure yourself, and with which arms on it? Was the lifter solid?',
-    how: 'Each gap says whether it was measured or calculated. What is close is measured, not calculated; what is short stops it.',
+    how: 'Each gap says whether it was measured or calculated. One that can’t be told from its limit is measured, not calculated; one under its limit stops it.',
   },
-  load: loadConsequences,
+  load: () => undefined,
   page: consequencesPage,
   forms: consequencesForms,
   corrections: [],
   told: CONSEQUENCES_TOLD,
   findings: () => NO_FINDINGS,
-  cautions: (all, context) => bySide(context, all).flatMap(({ cautions }) => cautions),
-  report: (all, context) => [{ name: 'consequences', components: consequencesReport(bySide(context, all)) }],
-  takeover: (all, context) => gapItems(bySide(context, all)),
+  cautions: (_, { assessment }) => assessment.details.change.flatMap(({ cautions }) => cautions),
+  report: (_, context) => [{ name: 'consequences', components: consequencesReport(context) }],
+  takeover: (_, context) => gapItems(context),
   worksheet: () => NO_ROWS,
 });

@@ -1,8 +1,10 @@
-import type { SetUpConsequences } from '../../assessment/consequences/consequences.ts';
-import { valveName } from '../../call/context.ts';
+import { limitsUsed } from '../../assessment/consequences/of-valve.ts';
+import type { CallContext } from '../../call/context.ts';
 import { NOT_YET, type TakeoverItem } from '../../call/takeover-items.ts';
+import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
+import { subjectSaid } from '../../mechanics/assessment/common/said.ts';
 
-function gapsOf({ gaps, found }: SetUpConsequences): TakeoverItem {
+function gapsOf({ gaps, about }: ChangeDetail): TakeoverItem {
   const by = (basis: string | undefined) =>
     gaps.filter(({ after }) => after?.basis === basis).map(({ title }) => title.toLowerCase());
   const parts = [
@@ -11,19 +13,14 @@ function gapsOf({ gaps, found }: SetUpConsequences): TakeoverItem {
     ['not known', by(undefined)],
   ] as const;
   const told = parts.flatMap(([word, names]) => (names.length === 0 ? [] : [`${word}: ${names.join(', ')}`]));
-  return { card: 'of-goal', label: `Gaps on ${valveName(found.setUp)},`, text: told.join('; ') };
+  return { card: 'of-goal', label: `Gaps on ${subjectSaid(about)},`, text: told.join('; ') };
 }
 
 /** Which gaps are measured and which are calculated, and the limits in force. */
-export function gapItems(all: readonly SetUpConsequences[]): TakeoverItem[] {
-  if (all.length === 0) return [{ card: 'of-goal', label: 'Gaps measured or calculated:', text: NOT_YET }];
-  const [judged] = all.flatMap(({ limits }) =>
-    limits.length === 0
-      ? []
-      : [limits.map(({ title, value }) => `${title.toLowerCase()} ${value.readAs}`).join('; ')],
-  );
-  return [
-    ...all.map(gapsOf),
-    ...(judged === undefined ? [] : [{ card: 'limits' as const, label: 'Limits in force', text: judged }]),
-  ];
+export function gapItems({ record, assessment }: CallContext): TakeoverItem[] {
+  const { change } = assessment.details;
+  if (change.length === 0) return [{ card: 'of-goal', label: 'Gaps measured or calculated:', text: NOT_YET }];
+  const limits = change.flatMap((detail) => limitsUsed(record, detail));
+  const told = new Set(limits.map(({ title, value }) => `${title.toLowerCase()} ${value.readAs}`));
+  return [...change.map(gapsOf), { card: 'limits', label: 'Limits in force', text: [...told].join('; ') }];
 }

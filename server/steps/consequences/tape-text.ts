@@ -10,7 +10,7 @@ export const CONSEQUENCES_TOLD = tellEvents(CONSEQUENCE_EVENTS, {
     });
     return {
       kind: 'result',
-      text: `What the ratio does on ${cylinder} ${valve}: ${parts.join('; ') || 'no gap known yet'}`,
+      text: `What the ratio does on ${cylinder === undefined ? `${valve} valves` : `${cylinder} ${valve}`}: ${parts.join('; ') || 'no gap known yet'}`,
     };
   },
 });

@@ -5,7 +5,7 @@ import type { JudgedMarks, MarkedValve } from '../../assessment/tip-marks/judged
 import type { LeastSweep } from '../../assessment/tip-marks/least-sweep.ts';
 import type { CallContext } from '../../call/context.ts';
 import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
-import { arranged } from '../../call/worked/arranged.ts';
+import { arrangedComponents } from '../../call/worked/arranged.ts';
 import { tipMarkAsked } from '../../drawings/tip-mark.ts';
 import type { TipMark } from '../../records/tip-marks/tip-mark-table.ts';
 import { cautionComponent, tableComponent } from '../../web/components.ts';
@@ -127,7 +127,7 @@ export function marksPart(
   const [newest, ...others] = judged.valves.toSorted((a, b) => seqOf(b) - seqOf(a));
   return {
     forms: context.call.held ? [] : [form],
-    slots: arranged(context, {
+    slots: arrangedComponents(context, {
       begun: newest !== undefined,
       entry: context.call.held ? [] : [formComponent(form, rejected)],
       drawings: [{ template: '/parts/drawing', data: tipMarkAsked('asked-mark') }],

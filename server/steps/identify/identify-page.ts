@@ -7,7 +7,7 @@ import { formComponent, type RejectedForm, type StepBody } from '../../call/form
 import type { StepPageInput } from '../../call/step.ts';
 import { type AskedOfPart, partDrawing } from '../../drawings/part.ts';
 import { tableComponent } from '../../web/components.ts';
-import type { PageRequest } from '../../web/page-route.ts';
+import type { PageAsked } from '../../web/page-route.ts';
 import { candidatesComponent, followingComponents, nextComponent } from './answers.ts';
 import { HOW_TO } from './how-to.ts';
 import { marksForm, partForm, partTitle } from './part-forms.ts';
@@ -17,7 +17,7 @@ const HOLE = 'hole-across-trunnion';
 
 /** What is asked now: what was picked, what came back with a fault, the hole to begin with, or what says most. */
 function askedNow(
-  req: PageRequest,
+  req: PageAsked,
   found: PartIdentification,
   rejected: RejectedForm | undefined,
 ): AskedOfPart {
@@ -29,7 +29,7 @@ function askedNow(
   return sized.length > 0 ? (found.offers[0]?.kind ?? HOLE) : HOLE;
 }
 
-function emptyCatalogue(context: CallContext): Component {
+function emptyCatalogueComponent(context: CallContext): Component {
   const link =
     context.side === 'desk' ? { link: { href: '/catalogue/load', label: 'Load part families' } } : {};
   const text =
@@ -74,7 +74,7 @@ export function identifyPage(found: PartIdentification, { context, req, rejected
       { template: '/parts/notice', data: { text: ask } },
       // At the desk the entry has the focus and stands first; at the bench the drawing does.
       ...(context.side === 'desk' ? [...entry, drawing] : [drawing, ...entry]),
-      ...(found.families === 0 ? [emptyCatalogue(context)] : []),
+      ...(found.families === 0 ? [emptyCatalogueComponent(context)] : []),
       ...(begun && found.families > 0
         ? [nextComponent(context, found), candidatesComponent(context, found)]
         : []),

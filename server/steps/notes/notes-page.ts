@@ -60,7 +60,7 @@ export function noteForm(context: CallContext): PageForm {
   };
 }
 
-function promiseForm(context: CallContext, note: Note): Component {
+function promiseFormComponent(context: CallContext, note: Note): Component {
   const button: ButtonData = { label: 'It is done', kind: 'plain' };
   return formComponent(
     {
@@ -97,13 +97,13 @@ export function notesTable(notes: readonly Note[]): TableData {
   };
 }
 
-function openPromise(context: CallContext, note: Note): Component {
+function openPromiseComponent(context: CallContext, note: Note): Component {
   return {
     template: '/pages/call/group',
     data: {
       title: note.body,
       text: `Promised: ${promiseState(note)}`,
-      slots: [promiseForm(context, note)],
+      slots: [promiseFormComponent(context, note)],
     },
   };
 }
@@ -116,7 +116,7 @@ export function notesPage(context: CallContext, rejected: RejectedForm | undefin
     forms: [form],
     slots: [
       formComponent(form, rejected),
-      ...(context.side === 'desk' ? open.map((note) => openPromise(context, note)) : []),
+      ...(context.side === 'desk' ? open.map((note) => openPromiseComponent(context, note)) : []),
       tableComponent(notesTable(context.notes)),
     ],
   };

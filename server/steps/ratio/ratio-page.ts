@@ -6,7 +6,7 @@ import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
 import type { StepPageInput } from '../../call/step.ts';
 import { saidOfSetUp } from '../../mechanics/assessment/ratio/said-of-set-up.ts';
 import { cautionComponent, noticeComponent } from '../../web/components.ts';
-import type { PageRequest } from '../../web/page-route.ts';
+import type { PageAsked } from '../../web/page-route.ts';
 import { dialComponent } from './dial-view.ts';
 import { benchLayout, deskLayout, setUpsComponent } from './layouts.ts';
 import { nextReading } from './next-reading.ts';
@@ -36,7 +36,7 @@ function dialComponents({ setUp, readings }: ShownSetUp): Component[] {
 
 function starting(
   context: CallContext,
-  req: PageRequest,
+  req: PageAsked,
   found: ShownSetUp | undefined,
   rejected?: RejectedForm,
 ): StepBody {

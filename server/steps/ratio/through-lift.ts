@@ -15,7 +15,7 @@ const TWO = 2;
 const length = (si: number, uncertainty: number) =>
   `${formatNumber(fromSi(si, 'in').value, 3)} ± ${formatNumber(TWO * fromSi(uncertainty, 'in').value, 3)} in`;
 
-function figures({ result }: ThroughLiftDetail): Component[] {
+function figuresComponents({ result }: ThroughLiftDetail): Component[] {
   if (result === undefined) return [];
   const { ratio, lashLeftIn } = result;
   return [
@@ -38,7 +38,7 @@ function figures({ result }: ThroughLiftDetail): Component[] {
   ];
 }
 
-function drawing({ input, result }: ThroughLiftDetail): Component[] {
+function drawingComponents({ input, result }: ThroughLiftDetail): Component[] {
   if (input === undefined || result === undefined) return [];
   const drawn = drawThroughLift(input, encode(result, 'inch'), {
     id: 'drawing-through-lift',
@@ -62,5 +62,10 @@ export function throughLiftComponents(context: CallContext, { setUp, detail }: S
     template: '/parts/notice',
     data: { text: `Not yet: ${text}.` },
   }));
-  return [...figures(through), ...drawing(through), ...lacking, ...(stopped ? [] : [more])];
+  return [
+    ...figuresComponents(through),
+    ...drawingComponents(through),
+    ...lacking,
+    ...(stopped ? [] : [more]),
+  ];
 }

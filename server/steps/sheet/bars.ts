@@ -1,51 +1,50 @@
+import { defined } from '../../../shared/defined.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
-import type { OnSpring, Sheet } from '../../assessment/sheet/sheet.ts';
-import { cellFor } from '../../assessment/sheet/valve-rows.ts';
 import { type Drawing, rulerOf } from '../../drawings/drawing.ts';
 import { perValve, type ValveBar } from '../../drawings/per-valve.ts';
-import type { Side } from '../../mechanics/assessment/evidence.ts';
+import type { Spring } from '../../mechanics/assessment/evidence.ts';
+import type { SheetRowDetail, SheetSideDetail } from '../../mechanics/assessment/sheet/detail.ts';
 import { allowance } from '../../mechanics/kit/allowances.ts';
-import { ON_SPRING } from './sheet-text.ts';
+import { cellOf, ON_SPRING } from './sheet-text.ts';
 
 const inches = (si: number): number => fromSi(si, 'in').value;
+const inchesIf = (si: number | undefined) => (si === undefined ? undefined : inches(si));
 
-function barsOf(sheet: Sheet, on: OnSpring, side: Side): ValveBar[] {
-  const odd = new Set(
-    on.sides
-      .flatMap((each) => each.odd)
-      .filter((each) => each.valve === side)
-      .map((each) => each.cylinder),
-  );
-  return sheet.rows
-    .filter((row) => row.valve === side)
-    .map((row) => {
-      const cell = cellFor(row, 'valve-lift', on.spring);
-      return {
-        cylinder: row.cylinder,
-        odd: odd.has(row.cylinder),
-        ...(cell?.value === undefined ? {} : { value: inches(cell.value) }),
-        ...(cell?.low === undefined ? {} : { low: inches(cell.low) }),
-        ...(cell?.high === undefined ? {} : { high: inches(cell.high) }),
-      };
-    });
+function barOf(row: SheetRowDetail, { spring, odd }: SheetSideDetail): ValveBar {
+  const cell = cellOf(row, 'valve-lift', spring);
+  return {
+    cylinder: row.cylinder,
+    odd: odd.some(({ cylinder }) => cylinder === row.cylinder),
+    ...defined({
+      value: inchesIf(cell?.value),
+      low: inchesIf(cell?.low),
+      high: inchesIf(cell?.high),
+    }),
+  };
 }
 
 /** A drawing for each side that has three readings or more: fewer have no middle. */
-export function perValveDrawings(sheet: Sheet, on: OnSpring): Drawing[] {
-  return on.sides.flatMap(({ side, medians }) => {
-    const bars = barsOf(sheet, on, side);
-    if (medians.valveLift === undefined || bars.filter((bar) => bar.value !== undefined).length < 3)
-      return [];
-    return [
-      perValve(
-        {
-          title: `Valve lift, ${ON_SPRING[on.spring]}, ${side}`,
-          median: inches(medians.valveLift),
-          oddBeyond: inches(allowance('odd-beyond')),
-          bars,
-        },
-        { id: `drawing-${on.spring}-${side}`, ruler: rulerOf('inch') },
-      ),
-    ];
-  });
+export function perValveDrawings(
+  rows: readonly SheetRowDetail[],
+  sides: readonly SheetSideDetail[],
+  spring: Spring,
+): Drawing[] {
+  return sides
+    .filter((side) => side.spring === spring)
+    .flatMap((side) => {
+      const bars = rows.filter(({ valve }) => valve === side.side).map((row) => barOf(row, side));
+      const { valveLift } = side.medians;
+      if (valveLift === undefined || bars.filter(({ value }) => value !== undefined).length < 3) return [];
+      return [
+        perValve(
+          {
+            title: `Valve lift, ${ON_SPRING[spring]}, ${side.side}`,
+            median: inches(valveLift),
+            oddBeyond: inches(allowance('odd-beyond')),
+            bars,
+          },
+          { id: `drawing-${spring}-${side.side}`, ruler: rulerOf('inch') },
+        ),
+      ];
+    });
 }

@@ -1,11 +1,11 @@
 import { SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import { VALVES } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
-import type { OnSpring, Sheet } from '../../assessment/sheet/sheet.ts';
-import { SIDES } from '../../assessment/sheet/valve-rows.ts';
-import { chosenBySide } from '../../call/chosen-set-up.ts';
+import { springsOf } from '../../assessment/sheet/of-sheet.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
+import { questionsOf } from '../../call/question-form.ts';
 import {
+  askedTexts,
   besideComponent,
   besideWideComponent,
   filledColumns,
@@ -14,25 +14,22 @@ import {
   withoutNote,
   withoutTable,
 } from '../../call/report-parts.ts';
-import type { Side } from '../../mechanics/assessment/evidence.ts';
+import type { Side, Spring } from '../../mechanics/assessment/evidence.ts';
+import type { SheetDetail } from '../../mechanics/assessment/sheet/detail.ts';
 import { drawingComponent, tableComponent } from '../../web/components.ts';
 import { perValveDrawings } from './bars.ts';
-import { oddComponents, swapsComponents, wornLobeComponents } from './odd-valves.ts';
-import { gapsComponents, liftsTable } from './sheet-tables.ts';
+import { liftsTable } from './lifts-table.ts';
+import { swapsComponents } from './sheet-tables.ts';
 import { ON_SPRING } from './sheet-text.ts';
 
-/** Only valves that something was read of: an empty row says nothing on paper. */
-const readOnly = (sheet: Sheet): Sheet => ({
-  ...sheet,
-  rows: sheet.rows.filter((row) => row.cells.length > 0),
-});
+const SIDES: readonly Side[] = ['intake', 'exhaust'];
 
 /** What no longer stands on the sheet, with the reason: it stays on record. */
-function struckOnes({ readings }: Sheet): string[] {
-  return readings.flatMap((old) => {
-    const later = readings.find(({ id }) => id === old.replacedBy);
+function struckOnes({ record: { sheetReadings } }: CallContext): string[] {
+  return sheetReadings.flatMap((old) => {
+    const later = sheetReadings.find(({ id }) => id === old.replacedBy);
     if (later === undefined) return [];
-    const what = `${SHEET_KINDS[old.kind]} ${old.cylinder} ${old.valve}: ${old.reading.readAs}`;
+    const what = `${SHEET_KINDS[old.kind]} ${valveName(old)}: ${old.reading.readAs}`;
     return [
       later.struck
         ? `${what}, struck out by ${later.by}: ${later.reason}`
@@ -41,55 +38,45 @@ function struckOnes({ readings }: Sheet): string[] {
   });
 }
 
-/** A valve whose gaps stand before and after in the part on its ratio is not told twice. */
-function withoutChosen(sheet: Sheet, context: CallContext): Sheet {
-  const told = new Set(chosenBySide(context).map(({ setUp }) => valveName(setUp)));
-  return { ...sheet, rows: sheet.rows.filter((row) => !told.has(valveName(row))) };
-}
-
-/** Odd valves that no swap has decided yet; what a swap decides stands with it. */
-function undecided(on: OnSpring): OnSpring {
-  const decided = new Set(on.swaps.flatMap(({ places }) => places));
-  const sides = on.sides.map((side) => ({
-    ...side,
-    odd: side.odd.filter((odd) => !decided.has(valveName(odd))),
-  }));
-  return { ...on, sides };
-}
-
-const ofSide = (sheet: Sheet, side: Side): Sheet => ({
-  ...sheet,
-  rows: sheet.rows.filter(({ valve }) => valve === side),
-});
-
 /** Intakes and exhausts beside one another; where there is one kind alone, its drawing stands beside it. */
-function liftsComponent(sheet: Sheet, on: OnSpring, base: string): Component {
-  const read = SIDES.filter((side) => ofSide(sheet, side).rows.length > 0);
-  const tables = read.map((side, index) => {
-    const caption = `${VALVES[side]} valves, ${ON_SPRING[on.spring]}, inches`;
-    const table = filledColumns({ ...liftsTable(ofSide(sheet, side), on, base), caption });
+function liftsComponents(context: CallContext, sheet: SheetDetail, spring: Spring): Component[] {
+  // An empty row says nothing on paper, and a gap is told with what the ratio does.
+  const rows = sheet.rows.filter(({ cells }) => cells.some(({ kind }) => kind.endsWith('lift')));
+  const read = SIDES.map((side) => ({ side, own: rows.filter(({ valve }) => valve === side) })).filter(
+    ({ own }) => own.length > 0,
+  );
+  const tables = read.map(({ side, own }, index) => {
+    const caption = `${VALVES[side]} valves, ${ON_SPRING[spring]}, inches`;
+    const table = filledColumns({ ...liftsTable(context, own, spring), caption });
     // The note is about both tables: it stands below the first alone.
     return tableComponent(index > 0 ? withoutNote(table) : table);
   });
-  if (tables.length > 1) return besideComponent(...tables);
-  const drawings = perValveDrawings(sheet, on).map(withoutTable).map(drawingComponent);
-  return besideWideComponent(...tables, ...drawings.slice(0, 1));
+  if (tables.length === 0) return [];
+  if (tables.length > 1) return [besideComponent(...tables)];
+  const drawings = perValveDrawings(rows, sheet.sides, spring).map(withoutTable).map(drawingComponent);
+  return [besideWideComponent(...tables, ...drawings.slice(0, 1))];
 }
 
-/** Every valve that was read, the odd one, what settles it, and what the swaps decide. */
-export function sheetReport(context: CallContext, loaded: Sheet): Component[] {
-  if (loaded.readings.length === 0) return [];
-  const sheet = readOnly(loaded);
-  return [
-    sectionComponent('Every valve', [
-      ...sheet.springs.flatMap((on) => [
-        ...wornLobeComponents(on),
-        ...oddComponents(undecided(on)),
-        ...swapsComponents(on),
-        liftsComponent(sheet, on, context.base),
-      ]),
-      ...gapsComponents(withoutChosen(sheet, context)),
-      ...saidComponents('Struck out or replaced on the sheet', struckOnes(sheet)),
-    ]),
+/** What the odd valves still need; their sentences stand at the head of the sheet. */
+function neededFor({ assessment }: CallContext): string[] {
+  return assessment.judgements
+    .filter(({ against, lacks }) => against.to === 'siblings' && lacks.length > 0)
+    .flatMap(({ about, lacks }) =>
+      about.of === 'valve' ? [`${valveName(about)}: ${lacks.join('; ')}`] : [],
+    );
+}
+
+/** Every valve that was read, what its row is asked, and what the swaps decide. */
+export function sheetReport(context: CallContext): Component[] {
+  if (context.record.sheetReadings.length === 0) return [];
+  const { sheet } = context.assessment.details;
+  const open = questionsOf(context, 'sheet').filter(({ answered }) => answered?.found !== false);
+  const slots = [
+    ...saidComponents('Asked of these figures', askedTexts(open)),
+    ...saidComponents('Still needed', neededFor(context)),
+    ...swapsComponents(context),
+    ...springsOf(sheet).flatMap((spring) => liftsComponents(context, sheet, spring)),
+    ...saidComponents('Struck out or replaced on the sheet', struckOnes(context)),
   ];
+  return slots.length === 0 ? [] : [sectionComponent('Every valve', slots)];
 }

@@ -1,12 +1,13 @@
 import { SHEET_ARMS, SHEET_KINDS, type SheetKind, TOOLS } from '../../../shared/schemas/sheet.ts';
 import { keysOf, LIFTERS, SPRINGS, VALVES } from '../../../shared/schemas/words.ts';
 import type { FormGroup } from '../../../views/parts/form.examples.ts';
-import type { Sheet } from '../../assessment/sheet/sheet.ts';
-import { cellFor } from '../../assessment/sheet/valve-rows.ts';
+import { type Order, rowsInOrder } from '../../assessment/sheet/of-sheet.ts';
 import type { CallContext } from '../../call/context.ts';
 import type { PageForm } from '../../call/forms.ts';
+import type { SheetDetail } from '../../mechanics/assessment/sheet/detail.ts';
 import { areaField, type FormState, numberField, selectField } from '../../web/forms/fields.ts';
 import { gaugedField } from '../../web/forms/gauged-field.ts';
+import { cellOf } from './sheet-text.ts';
 
 const HOW = { spring: 'Spring on the valve', lifter: 'Lifter', tool: 'Read with', arms: 'Arms' };
 const ONE = { cylinder: 'Cylinder', valve: 'Valve' };
@@ -40,23 +41,23 @@ function howGroup(context: CallContext, shown: FormState): FormGroup {
 }
 
 /** The way the last readings were taken is the likely way of the next. */
-function lastHow({ readings }: Sheet): Record<string, string> {
-  const last = readings.at(-1);
+function lastHow({ record }: CallContext): Record<string, string> {
+  const last = record.sheetReadings.at(-1);
   if (last === undefined) return {};
   const { spring, lifter, tool, arms } = last;
   return { spring, lifter, tool, arms };
 }
 
 /** The next valve in order that has no lift yet; one after the other, intake before exhaust. */
-export function nextValve(sheet: Sheet): { cylinder: number; valve: string } {
-  const next = sheet.rows.find((row) => cellFor(row, 'valve-lift') === undefined);
-  return { cylinder: next?.cylinder ?? sheet.cylinders[0] ?? 1, valve: next?.valve ?? 'intake' };
+function nextValve(sheet: SheetDetail, order: Order): { cylinder: number; valve: string } {
+  const next = rowsInOrder(sheet, order).find((row) => cellOf(row, 'valve-lift') === undefined);
+  return { cylinder: next?.cylinder ?? sheet.orders[order][0] ?? 1, valve: next?.valve ?? 'intake' };
 }
 
 /** One valve at a time, in the chosen order. */
-export function oneValveForm(context: CallContext, sheet: Sheet): PageForm {
+export function oneValveForm(context: CallContext, sheet: SheetDetail, order: Order): PageForm {
   const bench = context.side === 'bench';
-  const next = nextValve(sheet);
+  const next = nextValve(sheet, order);
   const labels: Record<string, string> = { ...HOW, ...ONE };
   for (const kind of keysOf(SHEET_KINDS)) labels[fieldOf(kind)] = SHEET_KINDS[kind];
   const figures = (shown: FormState, kinds: readonly SheetKind[], first: boolean) =>
@@ -72,8 +73,8 @@ export function oneValveForm(context: CallContext, sheet: Sheet): PageForm {
     action: `${context.base}/sheet`,
     title: 'One valve at a time',
     labels,
-    hidden: { order: sheet.order },
-    initial: { ...lastHow(sheet), cylinder: String(next.cylinder), valve: next.valve },
+    hidden: { order },
+    initial: { ...lastHow(context), cylinder: String(next.cylinder), valve: next.valve },
     groups: (shown) => [
       {
         columns: true,
@@ -100,14 +101,14 @@ export function oneValveForm(context: CallContext, sheet: Sheet): PageForm {
 }
 
 /** Rows pasted from a spreadsheet; looked at first. */
-export function pasteForm(context: CallContext, sheet: Sheet, looked: boolean): PageForm {
+export function pasteForm(context: CallContext, order: Order, looked: boolean): PageForm {
   return {
     name: 'paste',
     action: `${context.base}/sheet/paste`,
     title: 'Paste rows of a spreadsheet',
     labels: { ...HOW, ...PASTE },
-    hidden: { order: sheet.order },
-    initial: lastHow(sheet),
+    hidden: { order },
+    initial: lastHow(context),
     groups: (shown) => [
       {
         slots: [

@@ -1,24 +1,26 @@
 import type { Component } from '../../../views/parts/components.ts';
-import type { OnSpring, Order, Sheet } from '../../assessment/sheet/sheet.ts';
+import { type Order, rowsInOrder, springsOf } from '../../assessment/sheet/of-sheet.ts';
 import type { CallContext } from '../../call/context.ts';
 import { foldComponent } from '../../call/fold.ts';
 import { formComponent, type StepBody } from '../../call/forms.ts';
+import { headlineComponents } from '../../call/headlines.ts';
+import { questionCards, questionsOf } from '../../call/question-form.ts';
 import type { StepPageInput } from '../../call/step.ts';
+import type { SheetDetail } from '../../mechanics/assessment/sheet/detail.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
 import { previewOf } from '../../records/sheet/paste-sheet.ts';
-import { cautionComponent, drawingComponent, tableComponent } from '../../web/components.ts';
+import { drawingComponent, tableComponent } from '../../web/components.ts';
 import { perValveDrawings } from './bars.ts';
 import { readPaste } from './forms.ts';
-import { oddComponents, swapsComponents, wornLobeComponents } from './odd-valves.ts';
-import { inOrder } from './order.ts';
+import { liftsTable } from './lifts-table.ts';
 import { lookTable } from './paste-preview.ts';
 import { oneValveForm, pasteForm } from './sheet-forms.ts';
-import { gapsComponents, liftsTable, readingsComponents } from './sheet-tables.ts';
+import { gapsComponents, readingsComponents, swapsComponents } from './sheet-tables.ts';
 
 const orderOf = (text: string | undefined): Order => (text === 'bank' ? 'bank' : 'firing');
 
-function orderComponent(context: CallContext, order: Order): Component {
-  const at = `${context.base}/steps/sheet`;
+function orderComponent({ base }: CallContext, order: Order): Component {
+  const at = `${base}/steps/sheet`;
   return {
     template: '/pages/call/actions',
     data: {
@@ -31,68 +33,84 @@ function orderComponent(context: CallContext, order: Order): Component {
   };
 }
 
-const springComponents =
-  (sheet: Sheet, base: string) =>
-  (on: OnSpring): Component[] => [
-    ...wornLobeComponents(on),
-    ...oddComponents(on),
-    ...swapsComponents(on),
-    ...perValveDrawings(sheet, on).map(drawingComponent),
-    tableComponent(liftsTable(sheet, on, base)),
+/** The figures of the sheet: what the swaps decide, the valves beside one another, and the gaps. */
+function figuresComponents(context: CallContext, sheet: SheetDetail, order: Order): Component[] {
+  const rows = rowsInOrder(sheet, order);
+  if (rows.length === 0) return [];
+  return [
+    ...swapsComponents(context),
+    ...springsOf(sheet).flatMap((spring) => [
+      ...perValveDrawings(rows, sheet.sides, spring).map(drawingComponent),
+      tableComponent(liftsTable(context, rows, spring)),
+    ]),
+    ...gapsComponents(context, rows),
+    orderComponent(context, order),
   ];
-
-const STOP = cautionComponent(
-  'a gap is short of its limit. Stop: do not run it so, and have a qualified shop look.',
-);
+}
 
 interface Parts {
+  readonly said: readonly Component[];
+  readonly asked: readonly Component[];
   readonly entry: Component;
   /** The rows to paste, until they were looked at; then what was seen in them stands first. */
   readonly pasting: Component | undefined;
   readonly looked: readonly Component[];
-  readonly shows: readonly Component[];
+  readonly figures: readonly Component[];
   readonly readings: readonly Component[];
 }
 
-const deskLayout = ({ entry, pasting, looked, shows, readings }: Parts): Component[] => [
+const deskLayout = ({ said, asked, entry, pasting, looked, figures, readings }: Parts): Component[] => [
   ...looked,
-  ...shows,
+  ...said,
+  ...asked,
+  ...figures,
   entry,
   ...(pasting === undefined ? [] : [pasting]),
   ...readings,
 ];
 
-/** At the bench the next valve comes first, and a spreadsheet is seldom at hand. */
-const benchLayout = ({ entry, pasting, looked, shows, readings }: Parts, faulty: boolean): Component[] => [
+/** At the bench the next valve comes before the figures, and a spreadsheet is seldom at hand. */
+const benchLayout = (
+  { said, asked, entry, pasting, looked, figures, readings }: Parts,
+  faulty: boolean,
+): Component[] => [
   ...looked,
+  ...said,
+  ...asked,
   entry,
-  ...shows,
+  ...figures,
   ...(pasting === undefined
     ? []
     : [foldComponent('paste-rows', 'Paste rows of a spreadsheet', [pasting], faulty)]),
   ...(readings.length === 0 ? [] : [foldComponent('sheet-readings', 'Every reading of the sheet', readings)]),
 ];
 
-/** The per-valve sheet: what is odd and what settles it, the figures, and the forms that fill it. */
-export function sheetPage(loaded: Sheet, { context, req, rejected }: StepPageInput): StepBody {
-  const sheet = inOrder(loaded, context, orderOf(rejected?.typed.order ?? req.query.order));
+/** The per-valve sheet: what it says, what its rows are asked, the figures, and the forms that fill it. */
+export function sheetPage(sheet: SheetDetail, { context, req, rejected }: StepPageInput): StepBody {
+  const { assessment, record } = context;
+  const order = orderOf(rejected?.typed.order ?? req.query.order);
   const paste = rejected?.typed.form === 'paste' ? readPaste(rejected.typed) : undefined;
-  const look = paste?.ok ? previewOf(paste.data, stillStanding(sheet.readings)) : undefined;
+  const look = paste?.ok ? previewOf(paste.data, stillStanding(record.sheetReadings)) : undefined;
   const looked = look !== undefined && look.faults.length === 0;
-  const forms = { one: oneValveForm(context, sheet), paste: pasteForm(context, sheet, looked) };
-  const pasting: Component = formComponent(forms.paste, rejected);
+  const one = oneValveForm(context, sheet, order);
+  const pasted = pasteForm(context, order, looked);
+  const cards = questionCards(context, questionsOf(context, 'sheet'), rejected);
+  const pasting: Component = formComponent(pasted, rejected);
   const parts: Parts = {
-    entry: formComponent(forms.one, rejected),
+    said: headlineComponents(
+      assessment,
+      assessment.headlines.filter(({ step }) => step === 'sheet'),
+    ),
+    asked: cards.slots,
+    entry: formComponent(one, rejected),
     pasting: look === undefined ? pasting : undefined,
     looked: look === undefined ? [] : [tableComponent(lookTable(look)), pasting],
-    shows: [
-      ...sheet.springs.flatMap(springComponents(sheet, context.base)),
-      ...gapsComponents(sheet),
-      ...(sheet.rows.length > 0 ? [orderComponent(context, sheet.order)] : []),
-    ],
-    readings: readingsComponents(sheet, context.base),
+    figures: figuresComponents(context, sheet, order),
+    readings: readingsComponents(context),
   };
   const faulty = rejected?.typed.form === 'paste';
-  const slots = context.side === 'bench' ? benchLayout(parts, faulty) : deskLayout(parts);
-  return { forms: [forms.one, forms.paste], slots: [...(sheet.stop ? [STOP] : []), ...slots] };
+  return {
+    forms: [one, pasted, ...cards.forms],
+    slots: context.side === 'bench' ? benchLayout(parts, faulty) : deskLayout(parts),
+  };
 }

@@ -1,39 +1,49 @@
-import { formatFigure, formatNumber } from '../../../shared/quantities/format.ts';
-import { fromSi } from '../../../shared/quantities/units.ts';
-import type { SheetCell } from '../../assessment/sheet/valve-rows.ts';
-import type { RatioOfLifts } from '../../mechanics/valve-sheet/figures.ts';
+import { formatNumber } from '../../../shared/quantities/format.ts';
+import { bareInches } from '../../mechanics/assessment/common/said.ts';
+import type { SheetKindName, Spring } from '../../mechanics/assessment/evidence.ts';
+import type {
+  SheetCellDetail,
+  SheetRatioDetail,
+  SheetRowDetail,
+} from '../../mechanics/assessment/sheet/detail.ts';
 
-const inches = (si: number): string => formatFigure(fromSi(si, 'in'), { places: 3 });
+export const cellOf = (
+  { cells }: SheetRowDetail,
+  kind: SheetKindName,
+  spring?: Spring,
+): SheetCellDetail | undefined =>
+  cells.find((cell) => cell.kind === kind && (spring === undefined || cell.spring === spring));
+
+type Ends = { readonly value?: number; readonly low?: number; readonly high?: number };
+
+/** The best value where there is one, else what it lies between, over or under. */
+function said({ value, low, high }: Ends, figure: (si: number) => string): string {
+  if (value !== undefined) return figure(value);
+  if (low !== undefined && high !== undefined) return `${figure(low)} to ${figure(high)}`;
+  if (low !== undefined) return `over ${figure(low)}`;
+  return high === undefined ? '' : `under ${figure(high)}`;
+}
 
 /** `.560`, or the gauges it lies between: `.024 to .028`, `over .040`. */
-export function sayCell({ value, low, high }: Pick<SheetCell, 'value' | 'low' | 'high'>): string {
-  if (value !== undefined) return inches(value);
-  if (low !== undefined && high !== undefined) return `${inches(low)} to ${inches(high)}`;
-  if (low !== undefined) return `over ${inches(low)}`;
-  return high === undefined ? '' : `under ${inches(high)}`;
-}
+export const sayCell = (cell: Ends): string => said(cell, bareInches);
+
+export const sayRatio = (ratio: Pick<SheetRatioDetail, 'value' | 'low' | 'high'>): string =>
+  said(ratio, (each) => formatNumber(each, 3));
 
 /** What is below a figure: its passes and their spread. */
-export function sayPasses({ passes, spread }: Pick<SheetCell, 'passes' | 'spread'>): string {
+export function sayPasses({ passes, spread }: Pick<SheetCellDetail, 'passes' | 'spread'>): string {
   if (passes < 2) return '';
-  return spread === undefined ? `${passes} readings` : `${passes} passes, spread ${inches(spread)}`;
-}
-
-export function sayRatio({ value, low, high }: RatioOfLifts): string {
-  if (value !== undefined) return formatNumber(value, 3);
-  if (low !== undefined && high !== undefined) return `${formatNumber(low, 3)} to ${formatNumber(high, 3)}`;
-  if (low !== undefined) return `over ${formatNumber(low, 3)}`;
-  return high === undefined ? '' : `under ${formatNumber(high, 3)}`;
+  return spread === undefined ? `${passes} readings` : `${passes} passes, spread ${bareInches(spread)}`;
 }
 
 /** Names of the lifts and ratios by the spring they were read on. */
-export const ON_SPRING = {
+export const ON_SPRING: Readonly<Record<Spring, string>> = {
   light: 'light spring',
   running: 'running spring',
   'not-said': 'spring not said',
-} as const;
-export const RATIO_ON = {
+};
+export const RATIO_ON: Readonly<Record<Spring, string>> = {
   light: 'Light ratio',
   running: 'Running-spring ratio',
   'not-said': 'Ratio, spring not said',
-} as const;
+};

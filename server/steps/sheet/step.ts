@@ -1,4 +1,3 @@
-import { type Sheet, sheetOf } from '../../assessment/sheet/sheet.ts';
 import type { CallContext } from '../../call/context.ts';
 import { defineStep, NO_FINDINGS } from '../../call/step.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
@@ -32,14 +31,14 @@ export const sheetStep = defineStep({
     say: 'Same method on every valve: what does the lobe give, what does the valve give? Which cylinder is that, in the engine’s own numbering?',
     how: 'One valve after the other, the same way each time: lobe first, then the valve. A wire that goes and the next that does not is a reading: give both.',
   },
-  load: ({ context }): Sheet => sheetOf(context.record, 'firing'),
+  load: ({ context }) => context.assessment.details.sheet,
   page: sheetPage,
   forms: sheetForms,
   corrections: [sheetCorrection],
   told: SHEET_TOLD,
   findings: () => NO_FINDINGS,
   cautions: () => [],
-  report: (sheet, context) => [{ name: 'sheet', components: sheetReport(context, sheet) }],
-  takeover: (sheet, context) => sheetItems(context, sheet),
+  report: (_, context) => [{ name: 'sheet', components: sheetReport(context) }],
+  takeover: (_, context) => sheetItems(context),
   worksheet: (context) => ({ ...NO_ROWS, valves: valvesToRead(context) }),
 });

@@ -1,6 +1,6 @@
-import { GAP_KINDS, SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
+import { SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import { keysOf } from '../../../shared/schemas/words.ts';
-import type { Sheet } from '../../assessment/sheet/sheet.ts';
+import { gapJudgements } from '../../assessment/sheet/of-sheet.ts';
 import type { CallContext } from '../../call/context.ts';
 import { listed, type TakeoverItem } from '../../call/takeover-items.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
@@ -28,33 +28,23 @@ function rawReadings(standing: readonly SheetReading[]): TakeoverItem[] {
   });
 }
 
-/** Gaps that were read on a sinking lifter read too big. */
-function toRetake(standing: readonly SheetReading[]): TakeoverItem[] {
-  const soft = standing.filter(
-    ({ kind, lifter }) => lifter === 'hydraulic' && GAP_KINDS.some((gap) => gap === kind),
-  );
-  if (soft.length === 0) return [];
-  const named = soft.map(
-    ({ kind, cylinder, valve }) => `${SHEET_KINDS[kind].toLowerCase()} ${cylinder} ${valve}`,
-  );
-  return [
-    { card: 'of-any-goal', label: 'To be retaken, read on a hydraulic lifter:', text: named.join('; ') },
-  ];
-}
+/** Gaps that were read and have no word yet, each with what it needs. */
+const heldBack = ({ assessment }: CallContext): TakeoverItem[] =>
+  gapJudgements(assessment)
+    .filter(({ word }) => word === undefined)
+    .map(({ sentence }) => ({ card: 'of-any-goal', text: sentence }));
 
-/** Raw readings of every valve, the swaps that were made and what they decided, and what is to be taken again. */
-export function sheetItems({ placements, arms }: CallContext, { readings, springs }: Sheet): TakeoverItem[] {
-  const standing = stillStanding(readings);
+/** Raw readings of every valve, the swaps that were made, and the gaps that tell nothing yet. */
+export function sheetItems(context: CallContext): TakeoverItem[] {
+  const { placements, arms, record } = context;
   const moved = Math.max(0, placements.length - arms.length);
-  const decided = springs.flatMap(({ swaps }) => swaps.map(({ words }) => words));
   return [
-    ...rawReadings(standing),
+    ...rawReadings(stillStanding(record.sheetReadings)),
     {
       card: 'of-goal',
       label: 'Swaps made:',
       text: moved === 0 ? 'none on record' : `${moved}, in order above`,
     },
-    ...decided.map((text): TakeoverItem => ({ card: 'of-goal', label: 'Swap test:', text })),
-    ...toRetake(standing),
+    ...heldBack(context),
   ];
 }

@@ -19,16 +19,17 @@ export interface GroupData extends Slots {
   readonly text?: string;
 }
 
+/** An answer in one sentence, and what it still needs. */
+export interface HeadlineData {
+  readonly sentence: string;
+  readonly lacks: readonly string[];
+  /** It is the first answer of its page, and the largest sentence of it. */
+  readonly lead?: boolean;
+}
+
 export interface ListData {
   readonly title: string;
   readonly items: readonly string[];
-}
-
-/** The answer in one sentence, and what else is said of the same thing. */
-export interface HeadlineData {
-  readonly label: string;
-  readonly sentence: string;
-  readonly more: readonly string[];
 }
 
 /** A share link as text and as a QR code. */
@@ -48,8 +49,8 @@ export interface CallPieces {
   readonly '/pages/call/facts-group': { readonly title: string; readonly items: readonly Fact[] };
   readonly '/pages/call/fold': FoldData;
   readonly '/pages/call/group': GroupData;
-  readonly '/pages/call/headline': HeadlineData;
   readonly '/pages/call/heading': { readonly text: string };
+  readonly '/pages/call/headline': HeadlineData;
   readonly '/pages/call/link': LinkData;
   readonly '/pages/call/list': ListData;
   readonly '/pages/call/pair': Slots;

@@ -12,7 +12,7 @@ import { type GapCalculations, gapCalculations } from './gap-calculations.ts';
 import { gapsOf } from './gaps.ts';
 import type { ValveRatio } from './input.ts';
 import { gapsBefore, knownInput, lashInForce } from './known.ts';
-import { beforeAndAfter } from './ratios.ts';
+import { type BeforeAndAfter, beforeAndAfter } from './ratios.ts';
 import { calculatedJudgements, changeHeadline, shortStops, worstHeadline } from './said.ts';
 import { bendOf, variantsOf } from './spread.ts';
 
@@ -71,6 +71,12 @@ function spotsOf(evidence: Evidence, rows: readonly SheetRow[], ratios: readonly
   });
 }
 
+/** Where the two ratios are from, with what their intervals allow. */
+const sourcesSaid = ({ before, after }: BeforeAndAfter): string[] => [
+  ...(before === undefined ? [] : [`the ratio before: ${before.source}`]),
+  ...(after === undefined ? [] : [`the ratio after: ${after.source}`]),
+];
+
 interface Worked {
   readonly detail: ChangeDetail;
   readonly quantities: readonly AssessedQuantity[];
@@ -100,6 +106,8 @@ function workOut(evidence: Evidence, spot: Spot, calculations: GapCalculations):
   });
   const calculated = gaps.some(({ after }) => after?.basis === 'calculated');
   const lash = lashInForce(evidence, side, place);
+  const piston = gaps.find(({ name }) => name === 'piston-to-valve')?.after;
+  const closest = piston?.basis === 'calculated' ? calculations.closest(variants.middle) : undefined;
   const id = `change:${keyOf(about)}`;
   return {
     detail: {
@@ -110,11 +118,9 @@ function workOut(evidence: Evidence, spot: Spot, calculations: GapCalculations):
       ...(lash === undefined ? {} : { lash }),
       figures,
       gaps,
+      ...(closest === undefined ? {} : { closest }),
       adjusters: adjustersWord(variants.middle),
-      assumptions: [
-        ...assumptionsOf(variants.middle, calculated),
-        ...(ratios.after === undefined ? [] : [ratios.after.source]),
-      ],
+      assumptions: [...assumptionsOf(variants.middle, calculated), ...sourcesSaid(ratios)],
       cautions: cautionsOf(
         known,
         figures.map(({ name, after }) => ({ name, ...(after && { after: after.value }) })),

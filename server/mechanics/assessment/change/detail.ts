@@ -1,3 +1,4 @@
+import type { Closest } from '../../consequences/piston-gap.ts';
 import type { FigureRow } from '../../consequences/types.ts';
 import type { Basis, Subject } from '../assessment.ts';
 import type { GapBounds } from '../common/gap-said.ts';
@@ -63,6 +64,8 @@ export interface ChangeDetail {
   readonly figures: readonly ChangeFigure[];
   /** Worst first. */
   readonly gaps: readonly ChangeGap[];
+  /** Valve and piston where they come closest, while that gap is calculated. */
+  readonly closest?: Closest;
   /** Every adjuster is set again: what a turn does now. */
   readonly adjusters: string;
   readonly assumptions: readonly string[];

@@ -1,4 +1,5 @@
 import { gapAfterOf, gapRow } from '../../consequences/gap-row.ts';
+import { type Closest, closestOf } from '../../consequences/piston-gap.ts';
 import type { ConsequenceInput, GapRow, KnownGap } from '../../consequences/types.ts';
 import type { GapName } from '../evidence.ts';
 
@@ -6,6 +7,7 @@ import type { GapName } from '../evidence.ts';
 export interface GapCalculations {
   row(input: ConsequenceInput, name: GapName): GapRow;
   after(input: ConsequenceInput, name: GapName): KnownGap | undefined;
+  closest(input: ConsequenceInput): Closest | undefined;
 }
 
 function once<Answer>(work: (input: ConsequenceInput, name: GapName) => Answer) {
@@ -19,4 +21,11 @@ function once<Answer>(work: (input: ConsequenceInput, name: GapName) => Answer) 
 }
 
 /** Remembers for as long as one change is worked out. */
-export const gapCalculations = (): GapCalculations => ({ row: once(gapRow), after: once(gapAfterOf) });
+export function gapCalculations(): GapCalculations {
+  const closest = once((input) => closestOf(input));
+  return {
+    row: once(gapRow),
+    after: once(gapAfterOf),
+    closest: (input) => closest(input, 'piston-to-valve'),
+  };
+}

@@ -76,7 +76,7 @@ function becauseOf(name: GapName, asked: GapsAsked, word: ChangeGap['word']): st
           `the ratio was read on the running spring: the gap may be smaller by up to ${inches(asked.bend)} of lift`,
         ]
       : []),
-    ...(word === 'close' ? ['it can’t be told from the limit within its uncertainty: measure it'] : []),
+    ...(word === 'close' ? ['it can’t be told from the limit within its uncertainty'] : []),
     ...(word === 'short' ? ['stop, and have a qualified shop look'] : []),
   ];
 }

@@ -107,7 +107,7 @@ export function sheetPart(evidence: Evidence, tolerances?: Tolerances): PartSaid
   ];
   const allGaps = [...gaps.values()].flat();
   const ratios = ratiosOf(evidence, rows);
-  const cylinders = Math.max(0, ...rows.map(({ cylinder }) => cylinder));
+  const cylinders = Math.max(evidence.engine.cylinders ?? 0, ...rows.map(({ cylinder }) => cylinder));
   return {
     quantities: [
       ...rowQuantities(details),

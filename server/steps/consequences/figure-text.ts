@@ -1,0 +1,30 @@
+import { formatNumber, ratioFigures } from '../../../shared/quantities/format.ts';
+import { withoutUnit } from '../../call/takeover-items.ts';
+import type { ChangeFigure, ChangeRatio } from '../../mechanics/assessment/change/detail.ts';
+import { type GapBounds, gapSaid } from '../../mechanics/assessment/common/gap-said.ts';
+import { inches, nominalSaid, pounds } from '../../mechanics/assessment/common/said.ts';
+
+/** `.041 ± .006`, where the heading has the unit. */
+export const gapText = (gap: GapBounds): string => withoutUnit(gapSaid(gap));
+
+const bare = (load: number): string => pounds(load).replace(' lb', '');
+
+/** A figure before: no finer than a thousandth or five pounds. */
+export const figureText = ({ dimension }: ChangeFigure, si: number | undefined): string =>
+  si === undefined ? '' : dimension === 'length' ? inches(si) : pounds(si);
+
+/** The interval of a figure after, under it: `.559 to .561`. */
+export function intervalText({ dimension, after }: ChangeFigure): string {
+  if (after === undefined) return '';
+  if (dimension === 'load') return `${bare(after.low)} to ${pounds(after.high)}`;
+  return `${withoutUnit(inches(after.low))} to ${inches(after.high)}`;
+}
+
+/** `1.600`, with its interval: a measured one by its uncertainty, any other as it is sold or stated. */
+export function ratioText({ from, value, low, high }: ChangeRatio): { value: string; note: string } {
+  if (from !== 'measured')
+    return { value: nominalSaid(value), note: `${formatNumber(low, 2)} to ${formatNumber(high, 2)}` };
+  const figures = ratioFigures(value, Math.max(high - value, value - low));
+  const places = figures.value.split('.')[1]?.length ?? 0;
+  return { value: figures.value, note: `${formatNumber(low, places)} to ${formatNumber(high, places)}` };
+}
