@@ -7,7 +7,7 @@ import { stillStanding } from '../../records/corrections/entries.ts';
 import type { Limit } from '../../records/limits/known-limits.ts';
 import type { TipMark } from '../../records/tip-marks/tip-mark-table.ts';
 import { type BuildRecord, limitOf } from '../../records/whole-build/build-record.ts';
-import { setUpRatio } from '../ratio/ratio.ts';
+import { assessed } from '../assessed.ts';
 import { type LeastSweep, leastSweepOf } from './least-sweep.ts';
 
 /** The marks of one valve, what they are set against, and what the newest of them raises. */
@@ -39,12 +39,10 @@ const markOf = ({ width, side, off, pushrod }: TipMark): Mark => ({
 
 /** The newest light ratio that was measured on a valve of the side. */
 function lightRatio(record: BuildRecord, side: Side): number | undefined {
-  for (const setUp of record.setUps.toReversed()) {
-    if (setUp.valve !== side || setUp.method.spring !== 'light') continue;
-    const { result } = setUpRatio(record, setUp.id);
-    if (result !== undefined) return result.ratio;
-  }
-  return undefined;
+  const light = assessed(record).details.setUps.filter(
+    ({ setUp, result }) => setUp.valve === side && setUp.spring === 'light' && result !== undefined,
+  );
+  return light.at(-1)?.result?.ratio;
 }
 
 /** The marks of a build with what each is set against; the service behind the JSON route and the page. */
