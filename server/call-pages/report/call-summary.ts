@@ -15,8 +15,14 @@ export interface WholeCall {
 export function stopFlag({ context }: WholeCall): StopFlag {
   const { stop } = context.assessment;
   if (stop.length === 0)
-    return { stands: false, word: 'No stop is set.', text: 'Any resistance: stop, back off, find out.' };
-  return { stands: true, word: 'Stop.', text: stop.map(({ sentence }) => sentence).join(' ') };
+    return {
+      stands: false,
+      word: 'No stop is set.',
+      text: 'Any resistance: stop, back off, find out.',
+      reasons: [],
+    };
+  const reasons = stop.map(({ sentence, wayOut }) => ({ sentence, wayOut }));
+  return { stands: true, word: 'Stop.', text: stop.map(({ sentence }) => sentence).join(' '), reasons };
 }
 
 /** The one thing worth most now. */

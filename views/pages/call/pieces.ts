@@ -50,6 +50,7 @@ export interface CallPieces {
   readonly '/pages/call/fold': FoldData;
   readonly '/pages/call/group': GroupData;
   readonly '/pages/call/heading': { readonly text: string };
+  readonly '/pages/call/headline': HeadlineData;
   readonly '/pages/call/link': LinkData;
   readonly '/pages/call/list': ListData;
   readonly '/pages/call/pair': Slots;
