@@ -66,7 +66,7 @@ describe('the answer', () => {
     // .560 / .350 = 1.600, level with its stamp.
     expect(said).toMatch(/^1 intake: 1\.60\d.*: agrees with the 1\.6 stamped on it\.$/);
     const html = await page();
-    expect(/<p class="call-headline-words">([^<]*)</.exec(html)?.[1]).toBe(said);
+    expect(/<p class="headline-sentence">([^<]*)</.exec(html)?.[1]).toBe(said);
     // Nominals by the interval: 1.6 alone is inside, its neighbours are not.
     expect(html).toContain('Light-spring ratio beside each nominal');
   });
