@@ -126,7 +126,7 @@ it('a light spring is one key away, and there the valve moves the whole .560: 1.
   for (const reading of ['.56', '.5605', '.5595']) await pass(reading);
   await expect.poll(() => result(desk).locator('.result-value').textContent()).toBe('1.600');
   expect(await result(desk).textContent()).toContain('Light-spring ratio, 1 intake');
-  expect(await desk.locator('.call-headline-lead .call-headline-words').textContent()).toContain(
+  expect(await desk.locator('.headline-lead .headline-sentence').textContent()).toContain(
     'agrees with the 1.6',
   );
   await call.picture(desk, 'lift-is-short-3-desk-light');
