@@ -1,6 +1,5 @@
 import { type GoalPlan, planOf } from '../../shared/goals.ts';
 import { assessedFor } from '../assessment/assessed.ts';
-import { type SetUpRatio, setUpRatio } from '../assessment/ratio/ratio.ts';
 import type { Principal } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
 import type { RecordedEvent } from '../events/build-events.ts';
@@ -46,7 +45,6 @@ export interface CallContext {
   readonly partReadings: readonly PartReading[];
   readonly setUps: readonly SetUp[];
   readonly readings: readonly Reading[];
-  readonly ratios: readonly SetUpRatio[];
   readonly answers: readonly Answer[];
   readonly notes: readonly Note[];
   readonly photographs: readonly Photograph[];
@@ -94,7 +92,6 @@ export function contextOf(req: PageAsked, callId: string, record: BuildRecord): 
     partReadings: record.partReadings,
     setUps: record.setUps,
     readings: record.readings,
-    ratios: record.setUps.map(({ id }) => setUpRatio(record, id)),
     answers: record.answers,
     notes: record.notes,
     workings: record.workings,

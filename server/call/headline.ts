@@ -5,8 +5,7 @@ import type { Assessment, Headline } from '../mechanics/assessment/assessment.ts
 import { keyOf } from '../mechanics/assessment/common/said.ts';
 import type { CallContext } from './context.ts';
 
-/** The answer in one sentence, the largest of its page, and what else is said of the same thing. */
-export const headlineComponent = (data: HeadlineData): Component => ({
+const headlineComponent = (data: HeadlineData): Component => ({
   template: '/pages/call/headline',
   data,
 });
@@ -33,3 +32,7 @@ export const stepHeadlines = ({ assessment }: CallContext, name: StepName, subje
       ({ step, about }) => step === name && (subject === undefined || keyOf(about) === subject),
     ),
   );
+
+/** Sentences about one thing, the first of them as the answer; what is lacking is said in each. */
+export const sentenceComponents = (sentences: readonly string[]): Component[] =>
+  sentences.map((sentence, index) => headlineComponent({ sentence, lead: index === 0 }));

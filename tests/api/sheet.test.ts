@@ -28,8 +28,8 @@ const lift = (cylinder: number, reading: string, kind = 'valve-lift') => ({
   kind,
   reading,
 });
-/** Invented readings: eight intakes on .350 lobes, the fifth low by .020 at the valve. */
-const EIGHT = [0.56, 0.561, 0.56, 0.559, 0.54, 0.56, 0.561, 0.56].flatMap((each, index) => [
+/** Invented readings: eight intakes on .350 lobes, the fifth low by .035 at the valve. */
+const EIGHT = [0.56, 0.561, 0.56, 0.559, 0.525, 0.56, 0.561, 0.56].flatMap((each, index) => [
   lift(index + 1, '.350 in', 'lobe-lift'),
   lift(index + 1, `${each} in`),
 ]);
@@ -54,7 +54,32 @@ describe('the sheet', () => {
     expect(at(side, 'odd', 0, 'cylinder')).toBe(5);
     expect(at(side, 'odd', 0, 'cause')).toBe('rocker-or-position');
     expect(at(side, 'odd', 0, 'outlier')).toBe(true);
-    expect(String(at(side, 'odd', 0, 'swap'))).toMatch(/Swap arm E \(5 intake\) with arm D \(4 intake\)/);
+    expect(String(at(side, 'odd', 0, 'swap'))).toMatch(/^arm E \(5 intake\) and arm D \(4 intake\) swapped/);
+  });
+
+  test('a lift that the hand read backwards would give is asked, and told from its siblings only once it was looked at', async () => {
+    const { buildId } = await openCall(service, person);
+    // The hand stands at 60 of .560; the other ring of the dial has 40 there, which is .540.
+    await keep(
+      buildId,
+      EIGHT.map((each) => (each.reading === '0.525 in' ? { ...each, reading: '.540 in' } : each)),
+    );
+    const { json } = await sheetOf(buildId);
+    const five = (from: unknown, list: string) => rowWhere(from, list, 'cylinder', 5);
+    expect(at(five(json, 'valves'), 'inDoubt')).toBe(true);
+    expect(at(json, 'springs', 0, 'sides', 0, 'odd')).toEqual([]);
+    const question = rowWhere(json, 'questions', 'code', 'hand-read-backwards');
+    const done = await post(`/api/v1/builds/${buildId}/answers`, {
+      question: String(at(question, 'ask')),
+      questionId: at(question, 'id'),
+      code: 'hand-read-backwards',
+      answer: 'not found: the hand ran the usual way',
+      found: false,
+    });
+    expect(done.status).toBe(201);
+    const after = (await sheetOf(buildId)).json;
+    expect(at(five(after, 'valves'), 'inDoubt')).toBe(false);
+    expect(at(after, 'springs', 0, 'sides', 0, 'odd', 0, 'cylinder')).toBe(5);
   });
 
   test('after the swap the difference has gone with the arm: the part', async () => {
@@ -63,7 +88,7 @@ describe('the sheet', () => {
     await keep(buildId, EIGHT);
     await place(buildId, e, 4);
     await place(buildId, d, 5);
-    await keep(buildId, [lift(4, '.540 in'), lift(5, '.560 in')]);
+    await keep(buildId, [lift(4, '.525 in'), lift(5, '.560 in')]);
     const { json } = await sheetOf(buildId);
     expect(at(json, 'springs', 0, 'swaps', 0, 'verdict')).toBe('part');
     // The odd one is now where the arm is; the lift before the swap is not averaged into it.

@@ -15,8 +15,14 @@ export interface WholeCall {
 export function stopFlag({ context }: WholeCall): StopFlag {
   const { stop } = context.assessment;
   if (stop.length === 0)
-    return { stands: false, word: 'No stop is set.', text: 'Any resistance: stop, back off, find out.' };
-  return { stands: true, word: 'Stop.', text: stop.map(({ sentence }) => sentence).join(' ') };
+    return {
+      stands: false,
+      word: 'No stop is set.',
+      text: 'Any resistance: stop, back off, find out.',
+      reasons: [],
+    };
+  const reasons = stop.map(({ sentence, wayOut }) => ({ sentence, wayOut }));
+  return { stands: true, word: 'Stop.', text: stop.map(({ sentence }) => sentence).join(' '), reasons };
 }
 
 /** The one thing worth most now. */
@@ -32,6 +38,20 @@ export const foundSentences = ({ frame, context }: WholeCall): string[] =>
   frame.steps.flatMap(({ name }) =>
     context.assessment.headlines.filter(({ step }) => step === name).map(({ sentence }) => sentence),
   );
+
+/** The same for one screen: where a line tells the worst of the whole build, that one alone for its step. */
+export function foundInShort(whole: WholeCall): string[] {
+  const { headlines } = whole.context.assessment;
+  const worst = headlines.filter(({ about, step }) => about.of === 'build' && step === 'consequences');
+  const left = new Set(
+    worst.length === 0
+      ? []
+      : headlines
+          .filter(({ step, about }) => step === 'consequences' && about.of !== 'build')
+          .map(({ sentence }) => sentence),
+  );
+  return foundSentences(whole).filter((sentence) => !left.has(sentence));
+}
 
 /** What was promised and is not done yet. */
 export const promiseLines = ({ context }: WholeCall): string[] =>

@@ -1,6 +1,7 @@
 import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, sentence } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { Fact } from '../../../views/parts/facts.examples.ts';
+import { SAID_BY_THE_SHEET } from '../../call/cautions.ts';
 import type { CallContext } from '../../call/context.ts';
 import { listComponents, REPORT_PARTS, type ReportPart } from '../../call/report-parts.ts';
 import {
@@ -9,22 +10,20 @@ import {
   workingLines,
   workingsReport,
 } from '../../call/worked/report.ts';
-import { turningCaution } from '../../mechanics/cam/caution.ts';
-import { shortCaution } from '../../mechanics/consequences/consequences.ts';
-import { makerFirst } from '../../mechanics/springs/caution.ts';
 import type { Working } from '../../records/workings/workings.ts';
 import { dayText, momentText } from '../../web/dates.ts';
 import type { Page } from '../../web/pages/render.ts';
-import { holdOf } from '../hold.ts';
 import { photographsReport } from '../photographs/report.ts';
 import { tapeOf } from '../tape.ts';
 import type { WholeCall } from './call-summary.ts';
 import { summaryComponent } from './summary.ts';
 
+/** Said while it may be turned. */
+const TURNING = 'Turn by hand at the crank bolt only. Any resistance: stop, back off, find out.';
+
 const CAUTIONS = [
   'The part maker’s figure and local codes go before every default here.',
   'Where something hit, bent, cracked or turns tight, or a limit is not met: stop, and have a qualified shop look.',
-  'Turn by hand at the crank bolt only. Any resistance: stop, back off, find out.',
   'Error limits without a source are common practice, no published source. Fastener torque, bearing fit and grinding are the part maker’s or a qualified shop’s.',
 ];
 
@@ -45,20 +44,11 @@ function callFacts({ call, build }: CallContext, now: Date): Fact[] {
   ];
 }
 
-function holdComponents(context: CallContext): Component[] {
-  const hold = holdOf(context);
-  if (hold === undefined) return [];
-  const { lift: _, ...banner } = hold;
-  return [{ template: '/parts/hold', data: banner }];
-}
-
-/** Said by the sheet’s own cautions already. */
-const SAID_BEFORE: readonly string[] = [turningCaution, makerFirst, shortCaution];
-
 /** What goes with the figures above, each said once. */
-function cautionsOf({ open }: WholeCall, workings: readonly Working[]): string[] {
+function cautionsOf({ open, context }: WholeCall, workings: readonly Working[]): string[] {
   const own = [...[...open.values()].flatMap((step) => step.cautions()), ...workingCautions(workings)];
-  return [...new Set([...CAUTIONS, ...own.filter((text) => !SAID_BEFORE.includes(text))])];
+  const turning = context.assessment.stop.length === 0 ? [TURNING] : [];
+  return [...new Set([...turning, ...CAUTIONS, ...own.filter((text) => !SAID_BY_THE_SHEET.includes(text))])];
 }
 
 /** The parts that have something to say, in the order of the call's goal. */
@@ -88,7 +78,6 @@ export function reportPage(whole: WholeCall, computations: Computations, now: Da
       title: `Call ${call.number}: ${build.label}`,
       facts: callFacts(context, now),
       sections: [
-        ...holdComponents(context),
         summaryComponent(whole, workingLines(workings, computations)),
         ...partsInOrder(whole, own),
         ...listComponents('Before anyone acts on this sheet', cautionsOf(whole, workings)),

@@ -6,6 +6,7 @@ import { listComponents } from '../../call/report-parts.ts';
 import { againstNewest } from '../../call/spec/against-newest.ts';
 import type { StepPageInput } from '../../call/step.ts';
 import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
+import { turningCaution } from '../../mechanics/cam/caution.ts';
 import { shortCaution } from '../../mechanics/consequences/consequences.ts';
 import { cautionComponent } from '../../web/components.ts';
 import { blockComponent, keepForm } from './block.ts';
@@ -36,14 +37,17 @@ const each = (
   of: (detail: ChangeDetail) => readonly string[],
 ): string[] => [...new Set(details.flatMap(of))];
 
-/** What all of the blocks rest on, each once; what stands under a stop is said by the stop itself. */
-const groundsComponents = (details: readonly ChangeDetail[]): Component[] => [
+/** Said by the stop itself while one stands; and then nobody turns it, by hand or otherwise. */
+const UNDER_A_STOP: readonly string[] = [shortCaution, turningCaution];
+
+/** What all of the blocks rest on, each once. */
+const groundsComponents = (details: readonly ChangeDetail[], stopped: boolean): Component[] => [
   ...listComponents(
     'Assumptions',
     each(details, ({ assumptions }) => assumptions),
   ),
   ...each(details, ({ cautions }) => cautions)
-    .filter((text) => text !== shortCaution)
+    .filter((text) => !(stopped && UNDER_A_STOP.includes(text)))
     .map(cautionComponent),
 ];
 
@@ -69,7 +73,7 @@ export function consequencesPage(_: unknown, { context, rejected: posted }: Step
         blockComponent(context, detail, keep, { open: index < OPEN[context.side], rejected }),
       ),
       formComponent(clearances, rejected),
-      ...groundsComponents(details),
+      ...groundsComponents(details, assessment.stop.length > 0),
     ],
   };
 }

@@ -3,11 +3,11 @@ import { limitsUsed } from '../../assessment/consequences/of-valve.ts';
 import type { CallContext } from '../../call/context.ts';
 import {
   besideWideComponent,
-  columnComponent,
   filledColumns,
   runComponents,
   saidComponents,
   sectionComponent,
+  withoutNote,
   withoutTable,
 } from '../../call/report-parts.ts';
 import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
@@ -38,28 +38,42 @@ const toldOf = (context: CallContext, detail: ChangeDetail): string[] =>
     .filter(({ word }) => word !== 'clear')
     .map(({ sentence }) => sentence);
 
+/** What is not known needs no row of its own on paper. */
+const notKnown = ({ gaps }: ChangeDetail): string[] =>
+  gaps.flatMap(({ after, title, lacks }) =>
+    after === undefined ? [`${title} lacks ${lacks.join(', ')}`] : [],
+  );
+
+const figuresComponent = (detail: ChangeDetail): Component =>
+  tableComponent(filledColumns(figuresTable(detail)));
+
+/** A side that nothing was read of has no drawing: no valve stands so. */
+const figuresComponents = (context: CallContext, detail: ChangeDetail): Component[] =>
+  detail.about.of === 'side'
+    ? [figuresComponent(detail)]
+    : [besideWideComponent(figuresComponent(detail), ...drawingComponents(context, detail))];
+
 const valveComponent = (context: CallContext, detail: ChangeDetail): Component =>
   sectionComponent(`What the ratio does on ${subjectSaid(detail.about)}`, [
     ...saidComponents('Gaps, worst first', toldOf(context, detail)),
     ...runComponents('Ratios', ratioFacts(detail)),
-    tableComponent(gapsTable(detail)),
-    besideWideComponent(
-      columnComponent(
-        tableComponent(filledColumns(figuresTable(detail))),
-        ...saidComponents('Why', gapReasons(detail)),
-        ...saidComponents('Adjusters', [detail.adjusters]),
-      ),
-      ...drawingComponents(context, detail),
+    tableComponent(
+      withoutNote(gapsTable({ ...detail, gaps: detail.gaps.filter(({ after }) => after !== undefined) })),
     ),
+    ...saidComponents('Not known', notKnown(detail)),
+    ...saidComponents('Why', gapReasons(detail)),
+    ...figuresComponents(context, detail),
   ]);
+
+const once = (texts: readonly string[]): string[] => [...new Set(texts)];
 
 /** What a ratio does on each valve: before and after, against limits with their sources, and what still lacks. */
 export function consequencesReport(context: CallContext): Component[] {
   const details = worstFirst(context.assessment);
-  const assumptions = [...new Set(details.flatMap((detail) => detail.assumptions))];
   return [
     ...details.map((detail) => valveComponent(context, detail)),
     ...saidComponents('Limits, and where they come from', limitSources(context)),
-    ...saidComponents('Assumptions', assumptions),
+    ...saidComponents('Adjusters', once(details.map(({ adjusters }) => adjusters))),
+    ...saidComponents('Assumptions', once(details.flatMap(({ assumptions }) => assumptions))),
   ];
 }

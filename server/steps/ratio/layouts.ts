@@ -1,7 +1,7 @@
 import type { Component } from '../../../views/parts/components.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { foldComponent } from '../../call/fold.ts';
-import { headlineComponent } from '../../call/headline.ts';
+import { sentenceComponents } from '../../call/headline.ts';
 import type { Cards } from '../../call/question-form.ts';
 import { ratioName } from '../../call/ratio-text.ts';
 import type { ShownSetUp } from '../../call/shown-set-up.ts';
@@ -29,11 +29,8 @@ const stopped = ({ assessment }: CallContext): boolean => assessment.stop.length
 
 /** What is said of the arm on this valve, then the figure of this set-up or what it lacks. */
 function answerComponents(context: CallContext, { found, said }: Parts): Component[] {
-  const { setUp, armName } = found.detail;
-  const [first, ...more] = sentencesOf(said);
-  const label = [valveName(setUp), ...(armName === undefined ? [] : [armName]), 'all readings'].join(', ');
   return [
-    ...(first === undefined ? [] : [headlineComponent({ label, sentence: first, more, lead: true })]),
+    ...sentenceComponents(sentencesOf(said)),
     { template: '/parts/result', data: resultOf(context, found) },
   ];
 }

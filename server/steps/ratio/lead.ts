@@ -18,7 +18,13 @@ const LEADS: Readonly<
   'lobe-at-lifter': { label: 'Read the lobe', query: { kind: 'lobe-lift' } },
   'light-spring-solid-lifter': {
     label: 'Ask for a light spring',
-    query: { new: 'yes', 'method.spring': 'light', 'method.lifter': 'solid' },
+    query: {
+      new: 'yes',
+      'method.spring': 'light',
+      'method.lifter': 'solid',
+      'method.lash': 'zero',
+      'method.lashSetting': '',
+    },
   },
 };
 

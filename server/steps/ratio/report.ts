@@ -1,7 +1,7 @@
 import { formatNumber } from '../../../shared/quantities/format.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
-import { headlineComponent } from '../../call/headline.ts';
+import { sentenceComponents } from '../../call/headline.ts';
 import {
   besideComponent,
   runComponents,
@@ -63,15 +63,11 @@ function setUpComponent(context: CallContext, found: ShownSetUp, isNewest: boole
   const { setUp, detail } = found;
   const said = saidOfSetUp(context.assessment, detail);
   const nominals = nominalsTable(found, nearNominals(detail));
-  const [first, ...more] = sentencesOf(said);
-  const label = `${valveName(setUp)}, all readings`;
   return sectionComponent(
     `Set-up ${setUp.number}: ${valveName(setUp)}, read against build revision ${setUp.revision}`,
     [
       // What is said of the arm on the valve stands once, with its newest set-up.
-      ...(isNewest && first !== undefined
-        ? [headlineComponent({ label, sentence: first, more, lead: true })]
-        : []),
+      ...(isNewest ? sentenceComponents(sentencesOf(said)) : []),
       ...runComponents('How it was read', methodFacts(found)),
       besideComponent(
         { template: '/parts/result', data: resultOf(context, found, `ratio-${setUp.number}`) },

@@ -7,10 +7,13 @@ import type { SheetCellDetail, SheetRowDetail } from '../../mechanics/assessment
 import { allowance } from '../../mechanics/kit/allowances.ts';
 import { cellOf, ON_SPRING, RATIO_ON, sayCell, sayPasses, sayRatio } from './sheet-text.ts';
 
-/** What a figure is asked while nobody has looked: its question stands in full above. */
+/** What a figure is asked while nobody has looked; what a whole column is asked stands above it alone. */
 function asksOf({ assessment }: CallContext, row: SheetRowDetail, { entryIds }: SheetCellDetail): string[] {
   return assessment.questions
-    .filter(({ id, answered }) => row.questionIds.includes(id) && answered?.found !== false)
+    .filter(
+      ({ id, about, answered }) =>
+        about.of === 'valve' && row.questionIds.includes(id) && answered?.found !== false,
+    )
     .filter(({ restsOn }) => restsOn.some((id) => entryIds.includes(id)))
     .map(({ ask }) => ask);
 }

@@ -3,7 +3,7 @@ import { VALVES } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import { springsOf } from '../../assessment/sheet/of-sheet.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
-import { questionsOf, questionTexts } from '../../call/question-form.ts';
+import { questionsOf } from '../../call/question-form.ts';
 import {
   besideComponent,
   besideWideComponent,
@@ -13,6 +13,8 @@ import {
   withoutNote,
   withoutTable,
 } from '../../call/report-parts.ts';
+import type { AssessedQuestion } from '../../mechanics/assessment/assessment.ts';
+import { subjectSaid } from '../../mechanics/assessment/common/said.ts';
 import type { Side, Spring } from '../../mechanics/assessment/evidence.ts';
 import type { SheetDetail } from '../../mechanics/assessment/sheet/detail.ts';
 import { drawingComponent, tableComponent } from '../../web/components.ts';
@@ -65,13 +67,17 @@ function neededFor({ assessment }: CallContext): string[] {
     );
 }
 
+/** Questions with the valve or the side that they are about, each with what settles it. */
+const askedOf = (questions: readonly AssessedQuestion[]): string[] =>
+  questions.map(({ about, ask, test }) => `${subjectSaid(about)}: ${ask} ${test}`);
+
 /** Every valve that was read, what its row is asked, and what the swaps decide. */
 export function sheetReport(context: CallContext): Component[] {
   if (context.record.sheetReadings.length === 0) return [];
   const { sheet } = context.assessment.details;
   const open = questionsOf(context, 'sheet').filter(({ answered }) => answered?.found !== false);
   const slots = [
-    ...saidComponents('Asked of these figures', questionTexts(open)),
+    ...saidComponents('Asked of these figures', askedOf(open)),
     ...saidComponents('Still needed', neededFor(context)),
     ...swapsComponents(context),
     ...springsOf(sheet).flatMap((spring) => liftsComponents(context, sheet, spring)),

@@ -19,11 +19,9 @@ export interface GroupData extends Slots {
   readonly text?: string;
 }
 
-/** An answer in one sentence, what else is said of the same thing, and what it still needs. */
+/** An answer in one sentence, and what it still needs. */
 export interface HeadlineData {
-  readonly label?: string;
   readonly sentence: string;
-  readonly more?: readonly string[];
   readonly lacks?: readonly string[];
   /** It is the first answer of its page, and the largest sentence of it. */
   readonly lead?: boolean;
@@ -51,8 +49,8 @@ export interface CallPieces {
   readonly '/pages/call/facts-group': { readonly title: string; readonly items: readonly Fact[] };
   readonly '/pages/call/fold': FoldData;
   readonly '/pages/call/group': GroupData;
-  readonly '/pages/call/headline': HeadlineData;
   readonly '/pages/call/heading': { readonly text: string };
+  readonly '/pages/call/headline': HeadlineData;
   readonly '/pages/call/link': LinkData;
   readonly '/pages/call/list': ListData;
   readonly '/pages/call/pair': Slots;

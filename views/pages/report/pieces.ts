@@ -12,6 +12,8 @@ export interface StopFlag {
   readonly stands: boolean;
   readonly word: string;
   readonly text: string;
+  /** Each thing that stops it, and what has to be done before it may be lifted. */
+  readonly reasons: readonly { readonly sentence: string; readonly wayOut: string }[];
 }
 
 /** What is read in twenty seconds. */

@@ -77,7 +77,6 @@ function becauseOf(name: GapName, asked: GapsAsked, word: ChangeGap['word']): st
         ]
       : []),
     ...(word === 'close' ? ['it can’t be told from the limit within its uncertainty'] : []),
-    ...(word === 'short' ? ['stop, and have a qualified shop look'] : []),
   ];
 }
 
@@ -113,7 +112,7 @@ function read({ judged, judgement }: GapCell, row: GapRow): ChangeGap {
     limit,
     ...(gap.value === undefined ? {} : { margin: gap.value - limit.value }),
     ...(word === undefined ? {} : { word }),
-    because: word === 'short' ? ['stop, and have a qualified shop look'] : [],
+    because: [],
     lacks,
     measure: false,
     judgementId: judgement.id,

@@ -40,8 +40,13 @@ function ofPasses({ known, group }: GroupExplained): Need[] {
   ];
 }
 
-const codeOf = (lack: string): string =>
-  lack === LIGHT_SPRING_FIRST ? 'light-spring-solid-lifter' : lack.toLowerCase().replace(/[^a-z]+/g, '-');
+/** Readings that the inference has a name for go by it, so that the way to them is the same. */
+function codeOf(lack: string): string {
+  if (lack === LIGHT_SPRING_FIRST) return 'light-spring-solid-lifter';
+  if (lack.startsWith('a reading at zero lash')) return 'lash-to-zero';
+  if (lack.startsWith('a reading with the plunger parallel')) return 'align-plunger';
+  return lack.toLowerCase().replace(/[^a-z]+/g, '-');
+}
 
 function ofLacks(explained: GroupExplained): Need[] {
   const { group } = explained;

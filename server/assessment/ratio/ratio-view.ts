@@ -1,1 +1,0 @@
-export { QUANTITY } from '../ratio-view.ts';
