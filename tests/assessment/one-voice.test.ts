@@ -26,7 +26,13 @@ const WORD_ALONE: readonly RegExp[] = [
 ];
 
 /** Sentences and cells of every page that mean the word otherwise, or explain it; each with what it says. */
-const OTHERWISE: readonly RegExp[] = [/pushrod is too short/, /^Close the call$/, /^In short$/];
+const OTHERWISE: readonly RegExp[] = [
+  /^Close the call$/,
+  /^In short$/,
+  /pushrod is too short/,
+  /clear of the rocker/,
+  /the reading stops short/,
+];
 
 interface Shown {
   readonly seed: number;
@@ -123,7 +129,8 @@ function strays({ seed, assessment, faces }: Shown): string[] {
         const found = [...rest.matchAll(WORD)].map(([word]) => word.toLowerCase());
         if (found.length === 0) return [];
         // A verdict in a cell, beside a figure or in the text of a drawing: it must be one that the assessment has.
-        const own = WORD_ALONE.map((each) => each.exec(rest.trim())?.[1]?.toLowerCase()).find(
+        const bare = rest.trim().replace(/\s+\.$/, "");
+        const own = WORD_ALONE.map((each) => each.exec(bare)?.[1]?.toLowerCase()).find(
           (word) => word !== undefined,
         );
         if (own !== undefined && words.has(own)) return [];
