@@ -250,6 +250,41 @@ describe('the lash log', () => {
     );
   });
 
+  test('its question is answered on its own step, and the answer stands there', async () => {
+    await freshCall();
+    await post('/lash', { ...lash, lash: '.018', moment: 'set', nut: 'held' });
+    await post('/lash', { ...lash, lash: '.025', moment: 'found', nut: 'held' });
+    const html = await page('adjuster?of=lash');
+    const hidden = (name: string) =>
+      new RegExp(`name="${name}" value="(question[^"]*)"`).exec(html)?.[1] ?? '';
+    const form = /name="form" value="(answer-[^"]*)"/.exec(html)?.[1] ?? '';
+    const answered = await post('/answers', {
+      form,
+      questionId: hidden('questionId'),
+      question: 'Is something wearing on this valve?',
+      code: 'lash-grew',
+      step: 'adjuster',
+      answer: 'found',
+      words: 'the tip is dished',
+    });
+    expect([answered.statusCode, String(answered.headers.location).includes('/steps/adjuster')]).toEqual([
+      303,
+      true,
+    ]);
+    expect(read(await page('adjuster?of=lash'))).toContain('the tip is dished');
+  });
+
+  test('under a stop no part of these steps tells anybody to turn it', async () => {
+    await freshCall();
+    for (const moment of ['set', 'found', 'set', 'found'])
+      await post('/lash', { ...lash, lash: moment === 'set' ? '.018' : '.025', moment, nut: 'held' });
+    for (const at of ['geometry', 'timing', 'timing?of=centreline', 'adjuster?of=lash', 'adjuster']) {
+      const text = read(await page(at));
+      expect(text, at).toContain('Nothing is turned or read on the engine while the stop stands.');
+      expect(text, at).not.toMatch(/two turns by hand|Turn in running direction|Turn gently/);
+    }
+  });
+
   test('a day that is none is refused where it was typed', async () => {
     await freshCall();
     const bad = await post('/lash', { ...lash, lash: '.018', moment: 'set', nut: 'held', readOn: 'Tuesday' });

@@ -24,8 +24,11 @@ describe('the takeover card', () => {
   test.each([
     ['caller, role and call-back', 'Lin Marsh Engine builder, ext 7'],
     ['the goal', 'Goal Clearances after a change'],
-    ['the stop flag', 'Stop: a gap is short.'],
-    ['what is missing', 'the figures before and after on the tape'],
+    [
+      'the stop flag',
+      'Stop. Do not turn it so: room to coil bind, 1 intake with the measured 1.600, comes out short',
+    ],
+    ['what is missing', 'The ratio of the rockers that are to be fitted.'],
     ['raw passes, the struck one with its reason', 'valve lift (.460: one turn missed), .560, .560, .560'],
     ['raw readings of the sheet, valve by valve', '1: .56; 2: .561;'],
     ['both gauges of a reading', 'more than .024 in, less than .028 in'],
@@ -56,7 +59,7 @@ test('the worksheet has a line for what the goal still lacks', async () => {
   expect(htmlFaults(page.body)).toEqual([]);
   expect(text(page.body)).toContain('What this call still lacks');
   expect(page.body).toMatch(
-    /<dt>closed valve to piston, both valves <span[^>]*>[^<]*<\/span><\/dt><dd><\/dd>/,
+    /<dt>The intake valve to piston with the valve shut, at top dead centre\. <span[^>]*>[^<]*<\/span><\/dt><dd><\/dd>/,
   );
 });
 

@@ -145,5 +145,7 @@ test('while the call is on hold its report says stop first, and asks for photogr
   const held = text((await see(`/calls/${callId}/report`)).body);
   expect(held).toContain('Stop. ');
   expect(held.match(/metal in the oil/g)?.length).toBeGreaterThanOrEqual(1);
-  expect(held).toContain('Photographs only, until the desk lifts the hold.');
+  expect(held).toContain(
+    'Leave it as it stands: photograph it, and read the marks of the parts that are off.',
+  );
 });

@@ -6,7 +6,9 @@ import type {
   SetUpEvidence,
   TakenOnEngine,
 } from '../../server/mechanics/assessment/evidence.ts';
+import type { FamilyEvidence } from '../../server/mechanics/assessment/part/family.ts';
 import type { Call } from '../../server/records/calls/calls.ts';
+import type { PartFamily } from '../../server/records/catalogue/families.ts';
 import type { Entry } from '../../server/records/corrections/entries.ts';
 import { defaultOf, LIMIT_NAMES } from '../../server/records/limits/known-limits.ts';
 import type { SetUp } from '../../server/records/set-ups/set-ups.ts';
@@ -18,7 +20,7 @@ import { UNITS, type Unit } from '../../shared/quantities/units.ts';
 import type { BuildSpec, Lobe } from '../../shared/schemas/build-spec.ts';
 import type { Entered } from '../../shared/schemas/entered.ts';
 import type { Gauged } from '../../shared/schemas/gauged.ts';
-import { PART_KINDS } from '../../shared/schemas/part-words.ts';
+import { PART_KINDS, PART_SIZES } from '../../shared/schemas/part-words.ts';
 import { TOOLS } from '../../shared/schemas/sheet.ts';
 import { keysOf } from '../../shared/schemas/words.ts';
 
@@ -210,6 +212,15 @@ const lashLines = ({ lash }: Evidence): BuildRecord['lashLines'] =>
     doneBy: 'Robin',
   }));
 
+function family({ sizes, nominalRatio, ...rest }: FamilyEvidence): PartFamily {
+  const inchesOf: Partial<Record<keyof typeof PART_SIZES, number>> = {};
+  for (const kind of keysOf(PART_SIZES)) {
+    const size = sizes[kind];
+    if (size !== undefined) inchesOf[kind] = size / UNITS.in.toSi;
+  }
+  return { ...rest, nominalRatio, sizes: inchesOf, notes: '', by: WHO.by, changedAt: AT };
+}
+
 export function recordOf(evidence: Evidence): BuildRecord {
   const spec = specOf(evidence);
   return {
@@ -283,6 +294,6 @@ export function recordOf(evidence: Evidence): BuildRecord {
     events: events(evidence),
     limits: new Map(LIMIT_NAMES.map((name) => [name, defaultOf(name)])),
     catalogueRatios: evidence.catalogueRatios,
-    catalogue: [],
+    catalogue: (evidence.families ?? []).map(family),
   };
 }

@@ -6,6 +6,7 @@ import type { CallContext } from '../context.ts';
 import { foldComponent } from '../fold.ts';
 import type { RejectedForm, StepBody } from '../forms.ts';
 import type { StepPageInput } from '../step.ts';
+import { wordsUnderStop } from '../under-stop.ts';
 import type { WorkedData, WorkedPart, WorkedStep } from './part.ts';
 
 const addressOf = (context: CallContext, step: string, part: string) =>
@@ -82,6 +83,6 @@ export function workedPage<Loaded extends WorkedData>(
         ? [heading, ...body.slots, overview]
         : [heading, ...body.slots, foldComponent('parts-of-step', 'All parts of this step', [overview])],
     screens: screensOf(context, step, part),
-    words: part.words,
+    words: wordsUnderStop(context) ?? part.words,
   };
 }

@@ -3,6 +3,7 @@ import { limitsUsed } from '../../assessment/consequences/of-valve.ts';
 import type { CallContext } from '../../call/context.ts';
 import {
   besideWideComponent,
+  columnComponent,
   filledColumns,
   runComponents,
   saidComponents,
@@ -13,6 +14,7 @@ import {
 import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
 import { subjectSaid } from '../../mechanics/assessment/common/said.ts';
 import { drawingComponent, tableComponent } from '../../web/components.ts';
+import { figureText, intervalText } from './figure-text.ts';
 import { figuresTable, gapReasons, gapsTable, ratioFacts } from './figures-tables.ts';
 import { judgementsOf, worstFirst } from './judged.ts';
 import { marginsDrawing } from './margins-drawing.ts';
@@ -32,10 +34,10 @@ function limitSources({ record, assessment }: CallContext): string[] {
   return [...bySource].map(([source, named]) => `${[...named].join('; ')}: ${source}.`);
 }
 
-/** What is told of the gaps that need somebody; the others stand in the table. */
-const toldOf = (context: CallContext, detail: ChangeDetail): string[] =>
+/** What is told of the gaps that need somebody, and of all of them where no table has the others. */
+const toldOf = (context: CallContext, detail: ChangeDetail, all: boolean): string[] =>
   judgementsOf(context.assessment, detail)
-    .filter(({ word }) => word !== 'clear')
+    .filter(({ word }) => all || word !== 'clear')
     .map(({ sentence }) => sentence);
 
 /** What is not known needs no row of its own on paper. */
@@ -44,26 +46,36 @@ const notKnown = ({ gaps }: ChangeDetail): string[] =>
     after === undefined ? [`${title} lacks ${lacks.join(', ')}`] : [],
   );
 
-const figuresComponent = (detail: ChangeDetail): Component =>
-  tableComponent(filledColumns(figuresTable(detail)));
+/** The gaps that are known, and the figures, beside the valve drawn to scale. */
+function valveTables(context: CallContext, detail: ChangeDetail): Component {
+  const known = detail.gaps.filter(({ after }) => after !== undefined);
+  const gaps = known.length === 0 ? [] : [tableComponent(withoutNote(gapsTable({ ...detail, gaps: known })))];
+  const figures = tableComponent(filledColumns(figuresTable(detail)));
+  return besideWideComponent(columnComponent(...gaps, figures), ...drawingComponents(context, detail));
+}
 
-/** A side that nothing was read of has no drawing: no valve stands so. */
-const figuresComponents = (context: CallContext, detail: ChangeDetail): Component[] =>
-  detail.about.of === 'side'
-    ? [figuresComponent(detail)]
-    : [besideWideComponent(figuresComponent(detail), ...drawingComponents(context, detail))];
+/** The figures of a side that nothing was read of yet, in a line: no valve stands so. */
+const sideFigures = ({ figures }: ChangeDetail): Component[] =>
+  runComponents(
+    'Lift and loads, before and after',
+    figures.flatMap((figure) => {
+      const value = [figure.before, figure.after?.value]
+        .flatMap((si) => figureText(figure, si) || [])
+        .join(', ');
+      return value === '' ? [] : [{ label: figure.title, value, note: intervalText(figure) }];
+    }),
+  );
 
-const valveComponent = (context: CallContext, detail: ChangeDetail): Component =>
-  sectionComponent(`What the ratio does on ${subjectSaid(detail.about)}`, [
-    ...saidComponents('Gaps, worst first', toldOf(context, detail)),
+const valveComponent = (context: CallContext, detail: ChangeDetail): Component => {
+  const aSide = detail.about.of === 'side';
+  return sectionComponent(`What the ratio does on ${subjectSaid(detail.about)}`, [
+    ...saidComponents('Gaps, worst first', toldOf(context, detail, aSide)),
     ...runComponents('Ratios', ratioFacts(detail)),
-    tableComponent(
-      withoutNote(gapsTable({ ...detail, gaps: detail.gaps.filter(({ after }) => after !== undefined) })),
-    ),
     ...saidComponents('Not known', notKnown(detail)),
     ...saidComponents('Why', gapReasons(detail)),
-    ...figuresComponents(context, detail),
+    ...(aSide ? sideFigures(detail) : [valveTables(context, detail)]),
   ]);
+};
 
 const once = (texts: readonly string[]): string[] => [...new Set(texts)];
 

@@ -33,7 +33,8 @@ export function marksPart(context: CallContext, rejected: RejectedForm | undefin
     context,
     record.tipMarks.findLast(({ struck }) => !struck),
   );
-  const entry = assessment.stop.length > 0 ? [] : [form];
+  const stopped = assessment.stop.length > 0;
+  const entry = stopped ? [] : [form];
   const valves = assessment.details.marks.valves.toSorted((a, b) => newestLine(b) - newestLine(a));
   const cards = questionCards(
     context,
@@ -50,7 +51,7 @@ export function marksPart(context: CallContext, rejected: RejectedForm | undefin
     slots: arrangedComponents(context, {
       begun: newest !== undefined,
       entry: entry.map((each) => formComponent(each, rejected)),
-      drawings: [drawingComponent(tipMarkAsked('asked-mark'))],
+      drawings: [drawingComponent(tipMarkAsked('asked-mark', { inked: stopped }))],
       top: newest === undefined ? [] : [...headlineOf(context, newest), ...cardsOf(newest)],
       rest: [
         ...(newest === undefined ? [] : [drawingComponent(marksDrawing(newest))]),

@@ -1,6 +1,7 @@
 import { SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import { VALVES } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
+import type { Fact } from '../../../views/parts/facts.examples.ts';
 import { springsOf } from '../../assessment/sheet/of-sheet.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { questionsOf } from '../../call/question-form.ts';
@@ -8,6 +9,7 @@ import {
   besideComponent,
   besideWideComponent,
   filledColumns,
+  runComponents,
   saidComponents,
   sectionComponent,
   withoutNote,
@@ -20,7 +22,7 @@ import type { SheetDetail } from '../../mechanics/assessment/sheet/detail.ts';
 import { drawingComponent, tableComponent } from '../../web/components.ts';
 import { perValveDrawings } from './bars.ts';
 import { liftsTable } from './lifts-table.ts';
-import { swapsComponents } from './sheet-tables.ts';
+import { signed } from './sheet-tables.ts';
 import { ON_SPRING } from './sheet-text.ts';
 
 const SIDES: readonly Side[] = ['intake', 'exhaust'];
@@ -71,6 +73,13 @@ function neededFor({ assessment }: CallContext): string[] {
 const askedOf = (questions: readonly AssessedQuestion[]): string[] =>
   questions.map(({ about, ask, test }) => `${subjectSaid(about)}: ${ask} ${test}`);
 
+/** The figures behind what the swaps decide; their sentences stand at the head of the sheet. */
+const swapFacts = ({ swaps }: SheetDetail): Fact[] =>
+  swaps.map(({ places, spring, part, position }) => ({
+    label: `${places.join(' and ')}, ${ON_SPRING[spring]}`,
+    value: `${signed(part)} goes with the arm, ${signed(position)} stays on the valve`,
+  }));
+
 /** Every valve that was read, what its row is asked, and what the swaps decide. */
 export function sheetReport(context: CallContext): Component[] {
   if (context.record.sheetReadings.length === 0) return [];
@@ -79,7 +88,7 @@ export function sheetReport(context: CallContext): Component[] {
   const slots = [
     ...saidComponents('Asked of these figures', askedOf(open)),
     ...saidComponents('Still needed', neededFor(context)),
-    ...swapsComponents(context),
+    ...runComponents('Swap tests', swapFacts(sheet)),
     ...springsOf(sheet).flatMap((spring) => liftsComponents(context, sheet, spring)),
     ...saidComponents('Struck out or replaced on the sheet', struckOnes(context)),
   ];

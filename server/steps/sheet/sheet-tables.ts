@@ -45,7 +45,8 @@ export function gapsComponents({ assessment }: CallContext, all: readonly SheetR
   ];
 }
 
-const signed = (si: number): string => `${si > 0 ? '+' : ''}${bareInches(si)} in`;
+/** `+.035 in` */
+export const signed = (si: number): string => `${si > 0 ? '+' : ''}${bareInches(si)} in`;
 
 /** What the swaps on record decide, each in the sentence of its judgement. */
 export function swapsComponents({ assessment }: CallContext): Component[] {

@@ -1,25 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import demo from '../../../seeds/demo-catalogue.json' with { type: 'json' };
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence, PartEvidence } from '../../../server/mechanics/assessment/evidence.ts';
-import type { FamilyEvidence } from '../../../server/mechanics/assessment/part/family.ts';
 import { wordsOf } from '../../../server/mechanics/assessment/words-of.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
+import { DEMO_FAMILY_EVIDENCE as FAMILIES } from './demo-family-evidence.ts';
 import { nothingKnown } from './plain.ts';
-
-/** The demo catalogue in metres; all of it invented. */
-const FAMILIES: readonly FamilyEvidence[] = demo.families.map(
-  ({ code, name, fits, ratio, weight, sizes, mount, tip, rings }) => ({
-    id: code,
-    code,
-    name,
-    fits,
-    nominalRatio: ratio,
-    weight,
-    sizes: Object.fromEntries(Object.entries(sizes).map(([kind, size]) => [kind, size * IN])),
-    features: { mount, tip, rings },
-  }),
-);
 
 const sized = (kind: string, size: number): PartEvidence => ({
   id: `${kind}-${size}`,
