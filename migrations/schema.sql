@@ -31,7 +31,8 @@ create table answer (
   by_name text not null,
   created_at timestamp with time zone not null default now(),
   code text not null default ''::text,
-  found boolean
+  found boolean,
+  question_id text
 );
 alter table answer enable row level security;
 alter table answer force row level security;
@@ -520,6 +521,7 @@ alter table working enable row level security;
 alter table working force row level security;
 
 alter table answer add constraint answer_code_check CHECK ((code ~ '^[a-z0-9-]{0,60}$'::text));
+alter table answer add constraint answer_question_id_check CHECK (((char_length(question_id) >= 1) AND (char_length(question_id) <= 400)));
 alter table answer add constraint answer_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
 alter table answer add constraint answer_shop_id_set_up_id_fkey FOREIGN KEY (shop_id, set_up_id) REFERENCES set_up(shop_id, id);
 alter table answer add constraint answer_pkey PRIMARY KEY (shop_id, id);
@@ -686,6 +688,7 @@ CREATE INDEX call_build ON public.call USING btree (shop_id, build_id);
 CREATE INDEX idempotency_age ON public.idempotency USING btree (shop_id, created_at);
 CREATE INDEX lash_log_build ON public.lash_log USING btree (shop_id, build_id);
 CREATE INDEX note_build ON public.note USING btree (shop_id, build_id, seq);
+CREATE INDEX part_family_ratio ON public.part_family USING btree (shop_id, nominal_ratio);
 CREATE INDEX part_reading_build ON public.part_reading USING btree (shop_id, build_id, seq);
 CREATE INDEX photograph_build ON public.photograph USING btree (shop_id, build_id, seq);
 CREATE INDEX reading_build ON public.reading USING btree (shop_id, build_id, seq);

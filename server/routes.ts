@@ -8,7 +8,7 @@ import { limitsPages } from './desk/limits/pages.ts';
 import { deskPages } from './desk/settings/desk-pages.ts';
 import { accessPages } from './desk/sign-in/pages.ts';
 import { referencePages } from './reference/routes.ts';
-import { STEPS, TOLD } from './steps/index.ts';
+import { CALL_STEPS } from './steps/index.ts';
 import type { Deps } from './web/deps.ts';
 import { assetRoutes } from './web/pages/asset-routes.ts';
 
@@ -21,7 +21,7 @@ export function pageRoutes(app: FastifyInstance, deps: Deps): void {
   deskPages(app, deps);
   limitsPages(app, deps);
   callListPages(app, deps);
-  callPages(app, deps, { steps: STEPS, told: TOLD });
+  callPages(app, deps, CALL_STEPS);
   cataloguePages(app, deps);
   referencePages(app, deps);
 }

@@ -41,7 +41,7 @@ export const GOAL_PLANS = {
     isChange: true,
   },
   'clearances-after-a-change': {
-    asks: ['parts', 'cam', 'build', 'consequences'],
+    asks: ['cam', 'parts', 'build', 'consequences'],
     waitsFor: ['consequences'],
     report: ['consequences', 'ratio'],
     cards: ['consequences'],

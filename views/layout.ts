@@ -17,7 +17,7 @@ export interface LivePage {
   readonly beside?: string;
 }
 
-/** What stands round every page: `layout.eta` reads it as `it.frame`, beside the page that was rendered. */
+/** What stands round every page. */
 export interface LayoutFrame {
   readonly title: string;
   readonly side?: 'desk' | 'builder' | 'open';
@@ -25,9 +25,15 @@ export interface LayoutFrame {
   readonly signedIn?: { readonly name: string; readonly signOutHref?: string | undefined } | undefined;
   readonly styleHref?: string;
   readonly iconHref?: string;
-  readonly scriptHref?: string;
-  readonly nonce?: string;
+  /** With the nonce that the page's policy names. */
+  readonly script?: { readonly href: string; readonly nonce: string };
   readonly live?: LivePage;
   /** The person has turned the single keys off. */
   readonly keysOff?: boolean;
+}
+
+/** What `layout.eta` reads: the frame, and the page that was rendered. */
+export interface LayoutData {
+  readonly frame: LayoutFrame;
+  readonly body: string;
 }

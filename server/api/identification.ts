@@ -1,11 +1,10 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { correctPartReading, newPartReading } from '../../shared/schemas/part-reading.ts';
-import { identifyPart } from '../assessment/identification/identification.ts';
+import { assessed } from '../assessment/assessed.ts';
 import { identificationView, showIdentification } from '../assessment/identification/view.ts';
 import { keepPartReading, replacePartReading } from '../records/part-readings/part-readings.ts';
 import { partReadingView, showPartReading } from '../records/part-readings/view.ts';
-import { catalogueOf } from '../records/whole-build/build-record.ts';
 import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
@@ -23,7 +22,7 @@ export function identificationApi(app: FastifyInstance, deps: Deps): void {
     answer: identificationView,
     read: async (tx, { principal, params }) => {
       const record = await readBuildRecord(tx, principal, { buildId: params.id }, { catalogue: 'whole' });
-      return showIdentification(identifyPart(record, catalogueOf(record)));
+      return showIdentification(record, assessed(record));
     },
   });
   commandRoute(app, deps, {

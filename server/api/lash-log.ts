@@ -1,6 +1,6 @@
 import type { FastifyInstance } from 'fastify';
 import { newLashLine } from '../../shared/schemas/lash-log.ts';
-import { lashLogOf } from '../assessment/lash/lash-log.ts';
+import { assessed } from '../assessment/assessed.ts';
 import { lashLogView, showLashLog } from '../assessment/lash/view.ts';
 import { keepLash } from '../records/lash-log/lash-log.ts';
 import { lashLineView, showLashLine } from '../records/lash-log/view.ts';
@@ -21,8 +21,10 @@ export function lashLogApi(app: FastifyInstance, deps: Deps): void {
     params: idParams,
     query: noParams,
     answer: lashLogView,
-    read: async (tx, { principal, params }) =>
-      showLashLog(lashLogOf(await readBuildRecord(tx, principal, { buildId: params.id }))),
+    read: async (tx, { principal, params }) => {
+      const record = await readBuildRecord(tx, principal, { buildId: params.id });
+      return showLashLog(record, assessed(record));
+    },
   });
   commandRoute(app, deps, {
     operationId: 'keepLash',

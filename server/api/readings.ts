@@ -3,9 +3,14 @@ import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
 import { answerQuestion, correctReading, newReading } from '../../shared/schemas/commands.ts';
 import { newSetUp } from '../../shared/schemas/method.ts';
-import { explainSetUp, explanationView, showExplanation } from '../assessment/ratio/explain.ts';
-import { ratioOfSetUp, ratioView } from '../assessment/ratio/ratio-view.ts';
-import { showThroughLift, throughLift, throughLiftView } from '../assessment/ratio/through-lift.ts';
+import {
+  explanationOfSetUp,
+  explanationView,
+  ratioOfSetUp,
+  ratioView,
+  throughLiftOfSetUp,
+  throughLiftView,
+} from '../assessment/ratio-view.ts';
 import { keepAnswer } from '../records/answers/answers.ts';
 import { keptAnswerView, showKeptAnswer } from '../records/answers/view.ts';
 import { keepReading, listReadings, replaceReading } from '../records/readings/readings.ts';
@@ -18,7 +23,6 @@ import type { Deps } from '../web/deps.ts';
 
 const setUpsView = z.object({ setUps: z.array(setUpView) });
 const readingsView = z.object({ readings: z.array(readingView) });
-const explainedView = z.object({ explanation: explanationView.optional(), missing: z.array(z.string()) });
 
 const setUpParams = z.strictObject({ id: z.uuid(), setUpId: z.uuid() });
 
@@ -110,9 +114,7 @@ export function readingsApi(app: FastifyInstance, deps: Deps): void {
     query: noParams,
     answer: throughLiftView,
     read: async (tx, { principal, params }) =>
-      showThroughLift(
-        throughLift(await readBuildRecord(tx, principal, { buildId: params.id }), params.setUpId),
-      ),
+      throughLiftOfSetUp(await readBuildRecord(tx, principal, { buildId: params.id }), params.setUpId),
   });
   readRoute(app, deps, {
     operationId: 'explainReadings',
@@ -122,15 +124,9 @@ export function readingsApi(app: FastifyInstance, deps: Deps): void {
     url: '/api/v1/builds/:id/set-ups/:setUpId/explanation',
     params: setUpParams,
     query: noParams,
-    answer: explainedView,
-    read: async (tx, { principal, params }) => {
-      const record = await readBuildRecord(tx, principal, { buildId: params.id });
-      const explained = explainSetUp(record, params.setUpId);
-      return answer(explainedView, {
-        explanation: explained === undefined ? undefined : showExplanation(explained),
-        missing: explained === undefined ? ['a pass of the valve lift'] : [],
-      });
-    },
+    answer: explanationView,
+    read: async (tx, { principal, params }) =>
+      explanationOfSetUp(await readBuildRecord(tx, principal, { buildId: params.id }), params.setUpId),
   });
   commandRoute(app, deps, {
     operationId: 'answerQuestion',

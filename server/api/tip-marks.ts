@@ -1,7 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { correctTipMark, newTipMark } from '../../shared/schemas/tip-mark.ts';
-import { judgedMarks } from '../assessment/tip-marks/judged.ts';
+import { assessed } from '../assessment/assessed.ts';
 import { judgedMarksView, showJudgedMarks } from '../assessment/tip-marks/view.ts';
 import { keepTipMark, replaceTipMark } from '../records/tip-marks/tip-marks.ts';
 import { showTipMark, tipMarkView } from '../records/tip-marks/view.ts';
@@ -22,8 +22,10 @@ export function tipMarksApi(app: FastifyInstance, deps: Deps): void {
     params: idParams,
     query: noParams,
     answer: judgedMarksView,
-    read: async (tx, { principal, params }) =>
-      showJudgedMarks(judgedMarks(await readBuildRecord(tx, principal, { buildId: params.id }))),
+    read: async (tx, { principal, params }) => {
+      const record = await readBuildRecord(tx, principal, { buildId: params.id });
+      return showJudgedMarks(record, assessed(record));
+    },
   });
   commandRoute(app, deps, {
     operationId: 'keepTipMark',

@@ -8,6 +8,7 @@ import { nowOnValves } from '../records/arms/placements.ts';
 import type { Call } from '../records/calls/calls.ts';
 import { TRIAGE_EVENTS } from '../records/calls/events.ts';
 import type { BuildRecord } from '../records/whole-build/build-record.ts';
+import { familyEvidence } from './evidence/families.ts';
 import {
   answerEvidence,
   armEvidence,
@@ -42,6 +43,10 @@ function liftedOf({ events }: BuildRecord) {
   );
 }
 
+/** What a part is ranked against; a build of which no part was read has none of it. */
+const familiesOf = ({ catalogue = [] }: BuildRecord) =>
+  catalogue.length === 0 ? {} : { families: catalogue.map(familyEvidence) };
+
 /** What is known of a build, in SI, as the assessment takes it: out of the record as it is now, for one of its calls. */
 export function evidenceOf(record: BuildRecord, call: Call): Evidence {
   return {
@@ -63,9 +68,10 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
     setUps: record.setUps.map(setUpEvidence),
     passes: record.readings.map(passEvidence),
     sheet: record.sheetReadings.map(sheetEvidence),
-    lash: record.lashLines.map(lashEvidence),
+    lash: record.lashLines.filter(({ reading }) => reading.arms === 'these').map(lashEvidence),
     tipMarks: record.tipMarks.map(markEvidence),
     part: record.partReadings.map(partEvidence),
+    ...familiesOf(record),
     answers: record.answers.map(answerEvidence),
     workings: record.workings.map(workingEvidence),
     notes: record.notes.map(noteEvidence),

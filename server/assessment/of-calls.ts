@@ -4,7 +4,7 @@ import type { Tx } from '../database/database.ts';
 import { readTogether } from '../database/read-together.ts';
 import type { Assessment } from '../mechanics/assessment/assessment.ts';
 import type { ListedCall } from '../records/calls/list-calls.ts';
-import { selectCatalogueRatios } from '../records/catalogue/families.ts';
+import { selectCatalogueRatios, selectCatalogueState } from '../records/catalogue/families.ts';
 import { selectLimits } from '../records/limits/limits.ts';
 import { callOf } from '../records/whole-build/build-record.ts';
 import { loadBuildRecord } from '../records/whole-build/load-build.ts';
@@ -18,6 +18,7 @@ async function shopStands(tx: Tx, { shopId }: Principal): Promise<string> {
   const rows = await readTogether(tx, {
     limits: selectLimits(tx, shopId),
     ratios: selectCatalogueRatios(tx, shopId),
+    catalogue: selectCatalogueState(tx, shopId),
   });
   return JSON.stringify(rows);
 }

@@ -165,20 +165,23 @@ export const assessedQuestionView = z
 const showAnswered = ({ entryId, answer: said, found }: NonNullable<AssessedQuestion['answered']>) =>
   answer(answeredView, { entryId, answer: said, found });
 
+/** The fields of a question as they go out, for answers that have more beside them. */
+export const questionFields = (question: AssessedQuestion) => ({
+  id: question.id,
+  code: question.code,
+  about: showSubject(question.about),
+  step: question.step,
+  weight: question.weight,
+  ask: question.ask,
+  size: question.size,
+  test: question.test,
+  answers: question.answers,
+  answered: question.answered === undefined ? undefined : showAnswered(question.answered),
+  restsOn: question.restsOn,
+});
+
 export const showQuestion = (question: AssessedQuestion) =>
-  answer(assessedQuestionView, {
-    id: question.id,
-    code: question.code,
-    about: showSubject(question.about),
-    step: question.step,
-    weight: question.weight,
-    ask: question.ask,
-    size: question.size,
-    test: question.test,
-    answers: question.answers,
-    answered: question.answered === undefined ? undefined : showAnswered(question.answered),
-    restsOn: question.restsOn,
-  });
+  answer(assessedQuestionView, questionFields(question));
 
 const assessedExplanationView = z
   .object({

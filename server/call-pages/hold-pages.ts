@@ -28,7 +28,7 @@ async function holdPage(frame: CallFrame, tx: Tx, req: PageRequest, rejected?: R
             data: { text: stop.length === 0 ? 'Nothing stops this call.' : NOT_YET },
           },
         ];
-  const at = { step: firstStep(frame), title: 'The stop' };
+  const at = { step: firstStep(frame), title: 'The hold' };
   return stepPage(frame, context, at, { forms: [form], slots }, rejected);
 }
 

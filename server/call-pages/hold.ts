@@ -25,7 +25,7 @@ export function holdOf(context: CallContext): HoldData | undefined {
     reasons: stop.map(({ sentence, wayOut }) => ({ sentence, wayOut })),
     ...setBy(context),
     ...(liftable
-      ? { lift: { label: 'Lift the stop', href: `${context.base}/hold#lift-hold`, key: 'l' } }
+      ? { lift: { label: 'Lift the hold', href: `${context.base}/hold#lift-hold`, key: 'l' } }
       : {}),
   };
 }
@@ -53,7 +53,7 @@ export function liftPageForm(context: CallContext): PageForm {
   return {
     name: 'lift-hold',
     action: `${context.base}/hold/lift`,
-    title: 'Lift the stop',
+    title: 'Lift the hold',
     labels: { reason: 'Why it may be turned again' },
     groups: (shown) => [
       {
@@ -66,8 +66,8 @@ export function liftPageForm(context: CallContext): PageForm {
       },
     ],
     buttons: [
-      { label: 'Lift the stop', kind: 'danger' },
-      { label: 'Leave it stopped', href: context.base },
+      { label: 'Lift the hold', kind: 'danger' },
+      { label: 'Leave it held', href: context.base },
     ],
   };
 }

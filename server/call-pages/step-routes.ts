@@ -17,7 +17,7 @@ type ShowPage = (tx: Tx, req: PageRequest, rejected?: RejectedForm) => Promise<P
 const pageOf =
   (frame: CallFrame, deps: Deps, step: Step): ShowPage =>
   async (tx, req, rejected) => {
-    const context = await loadContext(tx, req, { catalogue: step.catalogue ? 'whole' : 'no' });
+    const context = await loadContext(tx, req, step.catalogue ? { catalogue: 'whole' } : {});
     const open = step.open({ context, computations: deps.computations });
     return stepPage(frame, context, { step: step.name }, open.page({ context, req, rejected }), rejected);
   };

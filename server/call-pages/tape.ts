@@ -1,8 +1,8 @@
 import type { TapeData } from '../../views/parts/tape.examples.ts';
 import type { TapeLineData } from '../../views/parts/tape-line.examples.ts';
-import type { SetUpRatio } from '../assessment/ratio/ratio.ts';
 import { type CallContext, valveName } from '../call/context.ts';
 import { ratioFigure, ratioName } from '../call/ratio-text.ts';
+import { ratioRestsOn, type ShownSetUp, shownSetUps } from '../call/shown-set-up.ts';
 import type { Reading } from '../records/readings/readings.ts';
 import { momentText } from '../web/dates.ts';
 import type { CallFrame } from './frame.ts';
@@ -18,23 +18,26 @@ function replacedOf(reading: Kept | undefined, byId: ReadonlyMap<string, Kept>) 
 }
 
 /** A result stands after the newest line it rests on, and has that line's number with a letter. */
-function resultLine(found: SetUpRatio): { after: number; line: TapeLineData } | undefined {
-  const { result, setUp, rests } = found;
+function resultLine(context: CallContext, found: ShownSetUp): { after: number; line: TapeLineData }[] {
+  const { result, setUp } = found.detail;
+  const rests = ratioRestsOn(context, found);
   const newest = rests.at(-1);
-  if (result === undefined || newest === undefined) return undefined;
-  return {
-    after: newest.seq,
-    line: {
-      line: `${newest.seq}a`,
-      kind: 'result',
-      text: `${ratioName(setUp.method.spring)}, ${valveName(setUp)}`,
-      value: ratioFigure(result).text,
-      who: 'Benchcall',
-      at: newest.at.toISOString(),
-      when: momentText(newest.at),
-      restsOn: rests.map((reading) => reading.seq),
+  if (result === undefined || newest === undefined) return [];
+  return [
+    {
+      after: newest.seq,
+      line: {
+        line: `${newest.seq}a`,
+        kind: 'result',
+        text: `${ratioName(setUp.spring)}, ${valveName(setUp)}`,
+        value: ratioFigure(result).text,
+        who: 'Benchcall',
+        at: newest.at.toISOString(),
+        when: momentText(newest.at),
+        restsOn: rests.map((reading) => reading.seq),
+      },
     },
-  };
+  ];
 }
 
 /** The record of the call, line for line, with each set-up's result below what it rests on. */
@@ -42,7 +45,7 @@ export function tapeOf({ told }: CallFrame, context: CallContext): TapeData {
   const kept: readonly Kept[] = [...context.readings, ...context.partReadings];
   const byId = new Map(kept.map((each) => [each.id, each]));
   const keptAt = new Map(kept.map((each) => [each.seq, each]));
-  const results = context.ratios.map(resultLine).filter((each) => each !== undefined);
+  const results = shownSetUps(context).flatMap((found) => resultLine(context, found));
   const valves = new Map(context.setUps.map((setUp) => [setUp.id, valveName(setUp)]));
   const names = { valveOf: (setUpId: string) => valves.get(setUpId) ?? 'a valve' };
   const done = new Set(context.notes.filter((note) => note.doneAt !== undefined).map((note) => note.seq));

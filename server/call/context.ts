@@ -1,6 +1,5 @@
 import { type GoalPlan, planOf } from '../../shared/goals.ts';
 import { assessedFor } from '../assessment/assessed.ts';
-import { type SetUpRatio, setUpRatio } from '../assessment/ratio/ratio.ts';
 import type { Principal } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
 import type { RecordedEvent } from '../events/build-events.ts';
@@ -20,7 +19,7 @@ import type { SetUp } from '../records/set-ups/set-ups.ts';
 import { type BuildRecord, callOf } from '../records/whole-build/build-record.ts';
 import { type RecordWanted, readBuildRecord } from '../records/whole-build/load-build.ts';
 import type { Working } from '../records/workings/workings.ts';
-import type { PageRequest, PageSide } from '../web/page-route.ts';
+import type { PageAsked, PageSide } from '../web/page-route.ts';
 
 /** A call with its build as one of the two sides sees it; what every page of a call is made from. */
 export interface CallContext {
@@ -46,7 +45,6 @@ export interface CallContext {
   readonly partReadings: readonly PartReading[];
   readonly setUps: readonly SetUp[];
   readonly readings: readonly Reading[];
-  readonly ratios: readonly SetUpRatio[];
   readonly answers: readonly Answer[];
   readonly notes: readonly Note[];
   readonly photographs: readonly Photograph[];
@@ -56,26 +54,27 @@ export interface CallContext {
 }
 
 /** The call that a page is about: the one in the desk's address, or the one the builder's link is for. */
-export function callIdOf(req: PageRequest): string {
+export function callIdOf(req: PageAsked): string {
   if (req.side === 'desk') return req.params.callId ?? '';
   if (req.principal.kind !== 'builder') throw new Failure('not-found', 'nothing is here');
   return req.principal.callId;
 }
 
-export const baseOf = (req: PageRequest): string =>
+export const baseOf = (req: PageAsked): string =>
   req.side === 'desk' ? `/calls/${callIdOf(req)}` : '/bench';
 
 /** Reads the call's build in whole, as all that its page reads: nothing more can be asked in this transaction. */
 export async function loadContext(
   tx: Tx,
-  req: PageRequest,
+  req: PageAsked,
   wanted: Pick<RecordWanted, 'catalogue'> = {},
 ): Promise<CallContext> {
   const callId = callIdOf(req);
   return contextOf(req, callId, await readBuildRecord(tx, req.principal, { callId }, wanted));
 }
 
-function contextOf(req: PageRequest, callId: string, record: BuildRecord): CallContext {
+/** The call of a record as the side of the request sees it. */
+export function contextOf(req: PageAsked, callId: string, record: BuildRecord): CallContext {
   const call = callOf(record, callId);
   return {
     principal: req.principal,
@@ -93,7 +92,6 @@ function contextOf(req: PageRequest, callId: string, record: BuildRecord): CallC
     partReadings: record.partReadings,
     setUps: record.setUps,
     readings: record.readings,
-    ratios: record.setUps.map(({ id }) => setUpRatio(record, id)),
     answers: record.answers,
     notes: record.notes,
     workings: record.workings,

@@ -84,3 +84,18 @@ export function questionCards(
 /** The questions that a step raises and settles. */
 export const questionsOf = ({ assessment }: CallContext, step: StepName): readonly AssessedQuestion[] =>
   assessment.questions.filter((question) => question.step === step);
+
+/** The questions of these ids, in their order. */
+export const questionsNamed = (
+  { assessment }: Pick<CallContext, 'assessment'>,
+  ids: readonly string[],
+): AssessedQuestion[] =>
+  ids.flatMap((id) => assessment.questions.find((question) => question.id === id) ?? []);
+
+/** Ask, size and test of each question as texts for paper, with the answer that was given. */
+export const questionTexts = (questions: readonly AssessedQuestion[]): string[] =>
+  questions.map(({ ask, size, test, answered }) =>
+    [ask, size, answered === undefined ? `What settles it: ${test}` : `Answered: ${answered.answer}.`]
+      .filter((text) => text !== undefined)
+      .join(' '),
+  );

@@ -1,24 +1,15 @@
 import { type IntervalFigures, ratioFigures } from '../../shared/quantities/format.ts';
-import type { SetUpRatio } from '../assessment/ratio/ratio.ts';
-
-type Result = NonNullable<SetUpRatio['result']>;
-
-const NAMES: Readonly<Record<string, string>> = {
-  light: 'Light-spring ratio',
-  running: 'Running-spring ratio',
-};
+import { RATIO_NAMES } from '../mechanics/assessment/common/said.ts';
+import type { Spring } from '../mechanics/assessment/evidence.ts';
+import type { RatioResult } from '../mechanics/assessment/ratio/detail.ts';
 
 /** The two ratios are two quantities with two names. */
-export const ratioName = (spring: string): string => NAMES[spring] ?? 'Ratio, spring not said';
+export const ratioName = (spring: Spring): string => RATIO_NAMES[spring];
 
 /** `1.757`, `.006`, and both in one: digits no finer than the uncertainty. */
-export function ratioFigure(result: Result): IntervalFigures & { readonly text: string } {
+export function ratioFigure(
+  result: Pick<RatioResult, 'ratio' | 'coverageFactor' | 'standardUncertainty'>,
+): IntervalFigures & { readonly text: string } {
   const figures = ratioFigures(result.ratio, result.coverageFactor * result.standardUncertainty);
   return { ...figures, text: `${figures.value} ± ${figures.spread}` };
 }
-
-/** `1.75`: a nominal as the trade writes it. */
-export const nominalText = (nominal: number): string =>
-  Number.isInteger(nominal * 100) || nominal.toFixed(2) === String(nominal)
-    ? nominal.toFixed(2)
-    : String(nominal);

@@ -87,7 +87,3 @@ export const REPORT_PARTS = [
   'build',
 ] as const;
 export type ReportPartName = (typeof REPORT_PARTS)[number];
-
-/** Questions as a line each: what is asked, and what settles it. */
-export const askedTexts = (questions: readonly { readonly ask: string; readonly test: string }[]): string[] =>
-  questions.map(({ ask, test }) => `${ask} ${test.charAt(0).toUpperCase()}${test.slice(1)}`);

@@ -1,6 +1,6 @@
 import type { StepName } from '../../shared/steps.ts';
 import type { Registered } from '../compute/registry.ts';
-import type { PageRequest } from '../web/page-route.ts';
+import type { PageAsked } from '../web/page-route.ts';
 import type { CallContext } from './context.ts';
 import type { RejectedForm, StepBody } from './forms.ts';
 import type { ReportPart } from './report-parts.ts';
@@ -28,19 +28,10 @@ export interface StepSource {
   readonly computations: ReadonlyMap<string, Registered>;
 }
 
-/** What a step tells of the call in whole beside what the assessment says of the build. */
-export interface StepFindings {
-  readonly found: readonly string[];
-  /** What is not known and would have to be. */
-  readonly notKnown: readonly string[];
-}
-
-export const NO_FINDINGS: StepFindings = { found: [], notKnown: [] };
-
 /** A page of the step being made. */
 export interface StepPageInput {
   readonly context: CallContext;
-  readonly req: PageRequest;
+  readonly req: PageAsked;
   readonly rejected: RejectedForm | undefined;
 }
 
@@ -50,7 +41,7 @@ export interface StepDefinition<Name extends StepName, Loaded, Told extends Tell
   /** The key that opens it at the desk. */
   readonly key: string;
   readonly words: StepWords;
-  /** The shop's catalogue is read along with the record for it. */
+  /** Its page needs the shop's catalogue even before anything was read of a part. */
   readonly catalogue?: boolean;
   /** What its page, report and takeover card are made from; calculated once. */
   load(source: StepSource): Loaded;
@@ -60,8 +51,6 @@ export interface StepDefinition<Name extends StepName, Loaded, Told extends Tell
   readonly corrections: readonly EntryCorrection[];
   /** What the tape says of the events that it leaves. */
   readonly told: Told;
-  /** What it found that the assessment does not say, in sentences that can be read aloud. */
-  findings(loaded: Loaded, context: CallContext): StepFindings;
   /** What goes with its figures wherever they are printed. */
   cautions(loaded: Loaded, context: CallContext): readonly string[];
   /** Its parts of the report, each under the name that a goal's plan orders them by. */
@@ -86,7 +75,6 @@ export interface Step<Name extends StepName = StepName, Told extends Tells = Tel
 
 export interface OpenStep {
   page(input: StepPageInput): StepBody;
-  findings(): StepFindings;
   cautions(): readonly string[];
   report(): readonly ReportPart[];
   takeover(): readonly TakeoverItem[];
@@ -110,7 +98,6 @@ export function defineStep<const Name extends StepName, Loaded, Told extends Tel
       const loaded = definition.load(source);
       return {
         page: (input) => definition.page(loaded, input),
-        findings: () => definition.findings(loaded, source.context),
         cautions: () => definition.cautions(loaded, source.context),
         report: () => definition.report(loaded, source.context),
         takeover: () => definition.takeover(loaded, source.context),

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { ANSWER_UNITS, UNITS, type UnitSystem } from '../../shared/quantities/units.ts';
+import { answerUnit, UNITS, type UnitSystem } from '../../shared/quantities/units.ts';
 import type { ReadonlyDeep, Sent } from '../../shared/schemas/answer.ts';
 import { outputDimension, outputEvent } from '../../shared/schemas/field-info.ts';
 
@@ -17,14 +17,14 @@ function encodeNumber(schema: z.ZodNumber): Encoder {
   const event = outputEvent.get(schema);
   if (event !== undefined) {
     return (value, system) => {
-      const unit = ANSWER_UNITS[system].angle;
+      const unit = answerUnit('angle', system);
       return { value: finite(value) / UNITS[unit].toSi, unit, side: event.side };
     };
   }
   const known = outputDimension.get(schema);
   if (known === undefined) return finite;
   return (value, system) => {
-    const unit = ANSWER_UNITS[system][known.dimension];
+    const unit = answerUnit(known.dimension, system);
     return { value: finite(value) / UNITS[unit].toSi, unit };
   };
 }

@@ -4,8 +4,8 @@ import { closing, type Tx } from './statements.ts';
 /*
  * Several reads in one message to the server and back. One text of several statements, and not one statement that
  * gathers the rows as JSON: for a build of the demo's size 1.5 ms against 2.2 ms, with 2 000 readings and events
- * more 20 ms against 36 ms (one after the other: 3.8 ms and 26 ms; PostgreSQL 18 over loopback, where a wait costs
- * least), and every column keeps the type that the driver gives it.
+ * more 23 ms against 34 ms (the better of two rounds each, PostgreSQL 18 over loopback, where a wait costs least),
+ * and every column keeps the type that the driver gives it.
  */
 
 type Queries = Readonly<Record<string, Compilable<unknown>>>;

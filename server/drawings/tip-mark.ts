@@ -47,8 +47,17 @@ const KINDS = [
   { x: 160, y: 346, width: 9, off: 0, sideways: true, words: ['sideways: plate', 'or stud line'] },
 ] as const;
 
-/** What a tip mark should look like, what else is seen, and the two sizes that are asked for. */
-export function tipMarkAsked(id: string): Drawing {
+/** How a mark is made: it takes turning the engine. */
+const HOW =
+  label(212, 338, 'ink the tip,', { soft: true }) +
+  label(212, 354, 'light spring,', { soft: true }) +
+  label(212, 370, 'two turns', { soft: true });
+
+/**
+ * What a tip mark should look like, what else is seen, and the two sizes that are asked for; `inked` where nobody is to
+ * be told how one is made.
+ */
+export function tipMarkAsked(id: string, { inked = false } = {}): Drawing {
   const big = { x: 160, y: 104, r: 62, width: 26, off: 18 };
   const right = big.x + big.off;
   return {
@@ -81,9 +90,7 @@ export function tipMarkAsked(id: string): Drawing {
             )
             .join(''),
       ).join('') +
-      label(212, 338, 'ink the tip,', { soft: true }) +
-      label(212, 354, 'light spring,', { soft: true }) +
-      label(212, 370, 'two turns', { soft: true }),
+      (inked ? '' : HOW),
     toScale: false,
     caption: 'First its width, then where its middle sits',
   };

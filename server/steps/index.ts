@@ -51,5 +51,8 @@ export const TOLD: Readonly<Record<EventName, Tell>> = {
   ...notesStep.told,
 };
 
+/** What the frame of a call is made from. */
+export const CALL_STEPS = { steps: STEPS, told: TOLD };
+
 /** The plans of all goals, as far as they name parts of the report. */
 export const PLANS: Readonly<Record<Goal, GoalPlan<ReportPartName>>> = GOAL_PLANS;

@@ -11,13 +11,17 @@ import { idempotencyKey, runOnce } from './run-once.ts';
 
 export type PageSide = 'desk' | 'bench';
 
-/** What a page handler gets: who it is for, and the parts of the address. */
-export interface PageRequest {
+/** What a page is made from: who it is for, and the parts of the address. */
+export interface PageAsked {
   readonly principal: Principal;
   readonly side: PageSide;
   readonly params: Readonly<Record<string, string>>;
   readonly query: Readonly<Record<string, string>>;
   readonly fields: Fields;
+}
+
+/** The same with the request itself, for what reads or answers it. */
+export interface PageRequest extends PageAsked {
   readonly request: FastifyRequest;
   readonly reply: FastifyReply;
 }

@@ -1,7 +1,7 @@
 import { formatNumber, placesOf, writeExact } from './format.ts';
 import type { Meaning } from './number-types.ts';
 import type { NumberValue } from './number-value.ts';
-import type { Unit } from './units.ts';
+import { UNITS, type Unit } from './units.ts';
 
 /** The value without its rounding dust where a decimal point was moved: 435.5 thou → .4355 in. */
 export function tidy(value: number): number {
@@ -36,13 +36,6 @@ function showFraction(value: number, fraction: string, unit: Unit | undefined): 
     : `${given} ${unit} = ${writeExact(value, 0, unit)} ${unit}`;
 }
 
-const SPOKEN_UNITS: Partial<Record<Unit, string>> = {
-  in: 'inches',
-  thou: 'thousandths of an inch',
-  mm: 'millimetres',
-  um: 'thousandths of a millimetre',
-};
-
 export interface Shown {
   readonly places?: number;
   readonly note?: string;
@@ -56,7 +49,7 @@ export function meaning(value: number, unit: Unit | undefined, shown: Shown = {}
     shown.fraction === undefined
       ? showValue(clean, shown.places ?? 0, unit)
       : showFraction(clean, shown.fraction, unit);
-  const spoken = unit === undefined ? undefined : SPOKEN_UNITS[unit];
+  const spoken = unit === undefined ? undefined : UNITS[unit].spoken;
   const start = spoken === undefined ? `Is it ${readAs}` : `Is it in ${spoken}: ${readAs}`;
   const question = shown.note === undefined ? `${start}?` : `${start}, ${shown.note}?`;
   return unit === undefined ? { value: clean, readAs, question } : { value: clean, unit, readAs, question };

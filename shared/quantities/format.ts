@@ -1,4 +1,4 @@
-import type { Quantity, Unit } from './units.ts';
+import { type Quantity, UNITS, type Unit } from './units.ts';
 
 export interface QuantityFormat {
   /** Decimal places; without it the value is shown as it is, with the least places its unit is written with. */
@@ -10,34 +10,6 @@ export interface QuantityFormat {
 }
 
 const MINUS = '\u2212';
-const LEAST_PLACES: Partial<Record<Unit, number>> = { in: 3, mm: 2 };
-const DERIVED_PLACES: Record<Unit, number> = {
-  in: 4,
-  thou: 1,
-  mm: 3,
-  um: 0,
-  lbf: 0,
-  N: 0,
-  'lbf/in': 0,
-  'N/mm': 1,
-  deg: 1,
-  rpm: 0,
-  Hz: 0,
-  lb: 3,
-  oz: 2,
-  kg: 3,
-  g: 1,
-  psi: 0,
-  GPa: 1,
-  'lb/in3': 3,
-  'kg/m3': 0,
-  degF: 0,
-  degC: 0,
-  K: 0,
-  'in/lbf': 8,
-  'mm/N': 8,
-  '1/K': 8,
-};
 
 function finite(value: number): number {
   if (!Number.isFinite(value)) throw new RangeError(`${value} can't be written as a measured number`);
@@ -100,9 +72,9 @@ export function formatFigure({ value, unit }: Quantity, options: QuantityFormat 
   if (options.places !== undefined) return write(value, options.places, zeroOf(unit));
   if (uncertainty !== undefined && uncertainty !== 0)
     return write(value, placesWithin(finite(uncertainty)), zeroOf(unit));
-  if (options.derived) return write(value, DERIVED_PLACES[unit], zeroOf(unit));
+  if (options.derived) return write(value, UNITS[unit].derived, zeroOf(unit));
   // Twelve digits hide the last bit of an arithmetic that the person never sees.
-  return writeExact(Number(finite(value).toPrecision(12)), LEAST_PLACES[unit] ?? 0, unit);
+  return writeExact(Number(finite(value).toPrecision(12)), UNITS[unit].least ?? 0, unit);
 }
 
 /** `.482 in`, `12.24 mm`, `−3 deg`. */

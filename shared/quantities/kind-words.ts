@@ -1,3 +1,4 @@
+import { DIMENSIONS, type DimensionEntry } from './dimensions.ts';
 import type { NumberKind } from './number-types.ts';
 import { unitsOf } from './units.ts';
 
@@ -17,15 +18,15 @@ export function allowedUnits(kind: NumberKind): string {
   return isBare(kind) ? 'no unit' : unitsOf(kind).join(', ');
 }
 
-const EXAMPLES: Partial<Record<NumberKind, string>> = {
-  length: '.482 in, 482 thou, 12.24 mm or 7/16 in',
+const EXAMPLES: Readonly<Record<BareKind, string>> = {
   ratio: '1.65 or 1.65:1',
   turns: '3 turns 42 or 1 1/2 turns',
   count: '16',
-  expansion: '11.7e-6 1/K',
 };
 
 /** How a number of this kind can be written. */
 export function exampleOf(kind: NumberKind): string {
-  return EXAMPLES[kind] ?? `12.5 ${isBare(kind) ? '' : unitsOf(kind)[0]}`;
+  if (isBare(kind)) return EXAMPLES[kind];
+  const { example }: DimensionEntry = DIMENSIONS[kind];
+  return example ?? `12.5 ${unitsOf(kind)[0]}`;
 }

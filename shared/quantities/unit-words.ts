@@ -1,4 +1,4 @@
-import { isUnit, type Unit } from './units.ts';
+import { isUnit, UNITS, type Unit } from './units.ts';
 
 /** What a unit text can mean beside a unit of the table. */
 export type NamedUnit = Unit | 'mil' | 'tenth' | 'tenth-inch' | 'ten-thousandth' | 'turn';
@@ -56,59 +56,22 @@ const WORDS: Record<string, string> = {
   turns: 'turn',
 };
 
-const SPELLINGS: Record<string, NamedUnit> = {
-  in: 'in',
-  thou: 'thou',
-  'thou in': 'thou',
-  mm: 'mm',
-  um: 'um',
+/** Parts of the inch that have no unit of their own, and turns. */
+const NAMED: Readonly<Record<string, NamedUnit>> = {
   mil: 'mil',
   tenth: 'tenth',
   'tenth in': 'tenth-inch',
   'tenth thou': 'ten-thousandth',
   'ten thou': 'ten-thousandth',
-  lbf: 'lbf',
-  'lb force': 'lbf',
-  lb: 'lb',
-  n: 'N',
-  'lbf / in': 'lbf/in',
-  'lb / in': 'lbf/in',
-  'n / mm': 'N/mm',
-  deg: 'deg',
-  rpm: 'rpm',
-  'rev / min': 'rpm',
-  'r / min': 'rpm',
-  hz: 'Hz',
-  oz: 'oz',
-  kg: 'kg',
-  g: 'g',
-  psi: 'psi',
-  'lb / square in': 'psi',
-  gpa: 'GPa',
-  'lb / in 3': 'lb/in3',
-  'lb / cu in': 'lb/in3',
-  'lb / cubic in': 'lb/in3',
-  'kg / m 3': 'kg/m3',
-  'kg / cubic metre': 'kg/m3',
-  'kg / cubic meter': 'kg/m3',
-  degf: 'degF',
-  'deg f': 'degF',
-  f: 'degF',
-  degc: 'degC',
-  'deg c': 'degC',
-  c: 'degC',
-  k: 'K',
-  'in / lbf': 'in/lbf',
-  'in / lb': 'in/lbf',
-  'mm / n': 'mm/N',
-  '1 / k': '1/K',
-  '/ k': '1/K',
-  '/ degc': '1/K',
-  '/ deg c': '1/K',
-  '1 / degc': '1/K',
-  '1 / deg c': '1/K',
   turn: 'turn',
 };
+
+const SPELLINGS: ReadonlyMap<string, NamedUnit> = new Map([
+  ...Object.keys(UNITS)
+    .filter(isUnit)
+    .flatMap((unit) => UNITS[unit].written.map((text): [string, NamedUnit] => [text, unit])),
+  ...Object.entries(NAMED),
+]);
 
 /** Words between a number and its unit: half `of an` inch. */
 const FILLERS = new Set(['of', 'a', 'an', '^']);
@@ -119,6 +82,5 @@ export function unitOfWords(words: readonly string[]): NamedUnit | undefined {
     .filter((word) => !FILLERS.has(word))
     .map((word) => (Object.hasOwn(WORDS, word) ? WORDS[word] : word))
     .join(' ');
-  if (Object.hasOwn(SPELLINGS, spelling)) return SPELLINGS[spelling];
-  return isUnit(spelling) ? spelling : undefined;
+  return SPELLINGS.get(spelling) ?? (isUnit(spelling) ? spelling : undefined);
 }

@@ -19,13 +19,3 @@ export function jsonObject(stored: unknown): Record<string, unknown> {
   if (typeof stored !== 'object' || stored === null) throw new Error('stored JSON is no object');
   return Object.fromEntries(Object.entries(stored));
 }
-
-/** A stored word of a list that only grows, so that one it does not have is a fault of the program. */
-export function storedWord<const T extends Record<string, string>>(
-  words: T,
-  text: string,
-): Extract<keyof T, string> {
-  const found = keysOf(words).find((word) => word === text);
-  if (found === undefined) throw new Error(`the record has the unknown word ${text}`);
-  return found;
-}

@@ -1,4 +1,5 @@
 import type { FaultCode } from '../problems/faults.ts';
+import { DIMENSIONS } from '../quantities/dimensions.ts';
 import { readNumber } from '../quantities/read-number.ts';
 import { type Dimension, isUnit, UNITS, type Unit, unitsOf } from '../quantities/units.ts';
 
@@ -6,22 +7,6 @@ import { type Dimension, isUnit, UNITS, type Unit, unitsOf } from '../quantities
 export type QuantityReading =
   | { readonly ok: true; readonly si: number }
   | { readonly ok: false; readonly at?: string; readonly code: FaultCode; readonly detail: string };
-
-/** Beyond these no machine part goes (SI); a value past one is `impossible-input`. */
-const BEYOND: Record<Dimension, number> = {
-  length: 100 * UNITS.in.toSi,
-  load: 1e6 * UNITS.lbf.toSi,
-  rate: 1e6 * UNITS['lbf/in'].toSi,
-  angle: 1440 * UNITS.deg.toSi,
-  speed: 1e6 * UNITS.rpm.toSi,
-  frequency: 1e9,
-  mass: 1e4,
-  pressure: 1e13,
-  density: 1e5,
-  'temperature-rise': 5e3,
-  compliance: 1,
-  expansion: 1e-2,
-};
 
 export type Sign = 'positive' | 'not-negative' | 'any';
 export interface QuantityRange {
@@ -40,7 +25,7 @@ function allowedUnits(dimension: Dimension): string {
 
 function withinRange(si: number, dimension: Dimension, range: QuantityRange): QuantityReading {
   // The slack keeps exactly 100 in from failing by a rounding of the conversion.
-  if (Math.abs(si) > BEYOND[dimension] * (1 + 1e-12)) {
+  if (Math.abs(si) > DIMENSIONS[dimension].most * (1 + 1e-12)) {
     return fault('impossible-input', `is beyond any machine part`);
   }
   const sign = range.sign ?? 'positive';

@@ -116,9 +116,9 @@ describe('C6: a key', () => {
   test('in an address or a cookie it is no key', async () => {
     const { secret } = await makeKey(['read']);
     for (const name of ['key', 'api_key', 'access_token', 'authorization', 'token'])
-      expect((await service.app.inject({ url: `/api/v1/me?${name}=${secret}` })).statusCode).toBe(401);
+      expect((await service.request({ url: `/api/v1/me?${name}=${secret}` })).statusCode).toBe(401);
     for (const name of ['benchcall-desk', 'benchcall-bench', 'authorization']) {
-      const page = await service.app.inject({ url: '/calls', cookies: { [name]: secret } });
+      const page = await service.request({ url: '/calls', cookies: { [name]: secret } });
       expect([page.statusCode, page.headers.location]).toEqual([303, '/sign-in?next=%2Fcalls']);
     }
     const basic = Buffer.from(`${secret}:`).toString('base64');

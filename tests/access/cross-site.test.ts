@@ -70,7 +70,7 @@ describe('C2: every form', () => {
     const { callId } = await openCall(service, person);
     const made = await sendJson(service, person.bearer, 'POST', `/api/v1/calls/${callId}/share-links`, {});
     const url = `/b/${String(made.json.secret)}`;
-    const page = await service.app.inject({ url, headers: { host: HOST } });
+    const page = await service.request({ url, headers: { host: HOST } });
     const opening = page.cookies.find((cookie) => cookie.name === 'benchcall-opening');
     expect(opening).toMatchObject({ sameSite: 'Strict', httpOnly: true, path: '/' });
     const headers = { host: HOST, origin: 'null' };
@@ -89,7 +89,7 @@ describe('C2: the JSON API has no ambient credentials', () => {
         method !== 'HEAD' && url.startsWith('/api/') && !/^\/api\/v1\/(compute|openapi|sessions$)/.test(url),
     );
     for (const { method, url } of routes) {
-      const response = await service.app.inject({
+      const response = await service.request({
         method: method === 'GET' || method === 'PUT' || method === 'DELETE' ? method : 'POST',
         url: url.replace(/:[A-Za-z]+/g, crypto.randomUUID()),
         cookies: person.cookies,
@@ -106,7 +106,7 @@ describe('C2: the JSON API has no ambient credentials', () => {
 
   test('no answer lets another origin read it', async () => {
     for (const url of ['/api/v1/compute', '/api/v1/me', '/calls']) {
-      const response = await service.app.inject({ url, headers: { origin: 'https://elsewhere.test' } });
+      const response = await service.request({ url, headers: { origin: 'https://elsewhere.test' } });
       expect(response.headers['access-control-allow-origin']).toBeUndefined();
     }
   });
@@ -116,7 +116,7 @@ describe('C3: headers', () => {
   test.each(['/', '/sign-in', '/nowhere', '/reference', '/api/v1/compute', '/api/v1/none', '/health/live'])(
     '%s has them',
     async (url) => {
-      const { headers } = await service.app.inject({ url });
+      const { headers } = await service.request({ url });
       const policy = String(headers['content-security-policy']);
       for (const part of ["default-src 'none'", "base-uri 'none'", "frame-ancestors 'none'"])
         expect(policy).toContain(part);
@@ -130,7 +130,7 @@ describe('C3: headers', () => {
   test('a page names its script by a nonce that is new each time, and has no inline code or style', async () => {
     const nonces = new Set<string>();
     for (let time = 0; time < 3; time += 1) {
-      const { headers, body } = await service.app.inject({ url: '/sign-in' });
+      const { headers, body } = await service.request({ url: '/sign-in' });
       const policy = String(headers['content-security-policy']);
       expect(policy).toContain("object-src 'none'");
       const nonce = /'nonce-([^']+)'/.exec(policy)?.[1] ?? '';

@@ -36,7 +36,7 @@ test('used once, it makes a shop with its administrator, who then signs in', asy
   expect([made.statusCode, made.headers.location]).toEqual([303, '/sign-in']);
   const signed = await postForm(service, '/sign-in', { email: person.email, password: person.password });
   expect(signed.statusCode).toBe(303);
-  const desk = await service.app.inject({
+  const desk = await service.request({
     url: '/desk',
     cookies: { 'benchcall-desk': cookieIn(signed, 'benchcall-desk').value },
   });
@@ -78,8 +78,7 @@ test('B1: a double click is one row, and both clicks get the same answer', async
 
 test('looked at, it is not spent; past its time it makes nothing; one that never was is nowhere', async () => {
   const link = await makeLink();
-  for (let time = 0; time < 3; time += 1)
-    expect((await service.app.inject({ url: link })).statusCode).toBe(200);
+  for (let time = 0; time < 3; time += 1) expect((await service.request({ url: link })).statusCode).toBe(200);
   expect((await postForm(service, link, someone())).statusCode).toBe(303);
   const late = someone();
   expect((await postForm(service, await makeLink(-1), late)).statusCode).toBe(404);
@@ -98,7 +97,7 @@ test('C7: only its hash is kept, and its page is kept to itself', async () => {
   const all = rows.map(({ row }) => String(row)).join();
   expect(all).toContain(hashOf(secret));
   expect(all).not.toContain(secret.slice(4));
-  const { headers } = await service.app.inject({ url: link });
+  const { headers } = await service.request({ url: link });
   expect([headers['referrer-policy'], headers['cache-control']]).toEqual(['no-referrer', 'no-store']);
 });
 

@@ -1,6 +1,5 @@
-import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { launchBrowser } from '../tools/browser.ts';
+import { type TestBrowser, testBrowser } from '../tools/browser.ts';
 import { openCall, sendJson } from '../tools/call.ts';
 import { type TestService, testService } from '../tools/service.ts';
 
@@ -9,7 +8,7 @@ import { type TestService, testService } from '../tools/service.ts';
  * sends no Sec-Fetch-Site, and because of the page's no-referrer policy its form says Origin: null.
  */
 let service: TestService;
-let browser: Browser;
+let browser: TestBrowser;
 let base: string;
 let path: string;
 
@@ -21,7 +20,7 @@ beforeAll(async () => {
   path = String(made.json.path);
   // A name, because a browser trusts loopback addresses as it trusts https.
   base = (await service.listen()).replace('127.0.0.1', 'bench.test');
-  browser = await launchBrowser(['--host-resolver-rules=MAP *.test 127.0.0.1']);
+  browser = await testBrowser();
 });
 afterAll(async () => {
   await browser.close();

@@ -31,7 +31,7 @@ afterAll(() => service.close());
 const DESK = '__Host-benchcall-desk';
 const signIn = (email: string, cookies: Record<string, string> = {}) =>
   postForm(service, '/sign-in', { email, password: PASSWORD, next: '/account' }, { cookies });
-const account = (cookies: Record<string, string>) => service.app.inject({ url: '/account', cookies });
+const account = (cookies: Record<string, string>) => service.request({ url: '/account', cookies });
 const isIn = async (cookies: Record<string, string>) => (await account(cookies)).statusCode === 200;
 
 describe('C1: the cookie', () => {

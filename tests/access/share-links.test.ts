@@ -68,11 +68,11 @@ describe('C7: a share link', () => {
   test('looked at any number of times, as scanners of mail do, it is not spent', async () => {
     const { path, secret } = await makeLink();
     for (let time = 0; time < 5; time += 1) {
-      const seen = await service.app.inject({ url: path });
+      const seen = await service.request({ url: path });
       expect(seen.statusCode).toBe(200);
       expect(seen.cookies.map((cookie) => cookie.name)).not.toContain(BENCH);
     }
-    expect((await service.app.inject({ method: 'HEAD', url: path })).statusCode).toBe(200);
+    expect((await service.request({ method: 'HEAD', url: path })).statusCode).toBe(200);
     const { rows } = await service.database.asOwner(
       'select count(*)::int as n from builder_session s join share_link l on l.id = s.share_link_id where l.token_hash = $1',
       [hashOf(secret)],
@@ -83,7 +83,7 @@ describe('C7: a share link', () => {
 
   test('its page is not kept, not listed and not told to others, and neither is the answer to its form', async () => {
     const { path } = await makeLink();
-    const seen = await service.app.inject({ url: path });
+    const seen = await service.request({ url: path });
     expect(seen.headers['referrer-policy']).toBe('no-referrer');
     expect(seen.headers['cache-control']).toBe('no-store');
     expect(String(seen.headers['x-robots-tag'])).toContain('noindex');
@@ -104,7 +104,7 @@ describe('C7: a share link', () => {
     const line = String(opened.headers['set-cookie']);
     expect(line).toMatch(/HttpOnly/);
     expect(line).toMatch(/SameSite=Lax/);
-    const bench = await service.app.inject({ url: '/bench', cookies: { [BENCH]: value } });
+    const bench = await service.request({ url: '/bench', cookies: { [BENCH]: value } });
     expect([200, 303]).toContain(bench.statusCode);
     expect(bench.headers['cache-control']).toBe('no-store');
   });
@@ -116,10 +116,10 @@ describe('C7: a share link', () => {
     const cookies = { [BENCH]: cookieIn(await open(path), BENCH).value };
     clock = start + 86_400_000 - 5_000;
     expect((await whoAmI(secret)).status).toBe(200);
-    expect((await service.app.inject({ url: '/bench', cookies })).statusCode).toBeLessThan(400);
+    expect((await service.request({ url: '/bench', cookies })).statusCode).toBeLessThan(400);
     clock = start + 86_400_000 + 5_000;
     expect((await whoAmI(secret)).status).toBe(401);
-    expect((await service.app.inject({ url: '/bench', cookies })).statusCode).toBe(401);
+    expect((await service.request({ url: '/bench', cookies })).statusCode).toBe(401);
     expect((await open(path)).statusCode).toBe(404);
     clock = Date.now();
   });
@@ -136,7 +136,7 @@ describe('C7: a share link', () => {
     // It ends by itself: reading to the end would wait for ever otherwise.
     await stream.text();
     expect((await whoAmI(secret)).status).toBe(401);
-    expect((await service.app.inject({ url: '/bench', cookies })).statusCode).toBe(401);
+    expect((await service.request({ url: '/bench', cookies })).statusCode).toBe(401);
     expect((await open(path)).statusCode).toBe(404);
     const { rows } = await service.database.asOwner(
       'select count(*)::int as n from builder_session where share_link_id = $1',
@@ -172,11 +172,11 @@ describe('C10: the log at info', () => {
       const escaped = link.secret.replace('_', '%5F');
       const post = (url: string, fields: Record<string, string>, headers = {}) =>
         postForm(logging, url, fields, { headers });
-      await logging.app.inject({ url: link.path });
-      await logging.app.inject({ url: `/b/${escaped}` });
-      await logging.app.inject({ url: `/b/${escaped}x` });
-      await logging.app.inject({ url: `/b/${link.secret.slice(4)}` });
-      await logging.app.inject({ url: `/nowhere/${link.secret}?link=${link.secret}` });
+      await logging.request({ url: link.path });
+      await logging.request({ url: `/b/${escaped}` });
+      await logging.request({ url: `/b/${escaped}x` });
+      await logging.request({ url: `/b/${link.secret.slice(4)}` });
+      await logging.request({ url: `/nowhere/${link.secret}?link=${link.secret}` });
       await post(link.path, {}, { 'sec-fetch-site': 'cross-site' });
       await post(`/b/${escaped}`, {}, { 'sec-fetch-site': 'cross-site' });
       await post(`/first-administrator/${first}`, {

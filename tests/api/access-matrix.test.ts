@@ -107,7 +107,7 @@ describe('strangers get nothing', () => {
         if (route.url === '/live/bench' && who.name === 'another build’s link') continue;
         const url = addressOf(route.url);
         const unsafe = route.method !== 'GET';
-        const response = await service.app.inject({
+        const response = await service.request({
           method:
             route.method === 'GET'
               ? 'GET'

@@ -4,6 +4,7 @@ import { z } from 'zod';
 import { buildApp } from '../../server/app.ts';
 import { quantityView } from '../../shared/schemas/answer-parts.ts';
 import { out, outEvent } from '../../shared/schemas/outputs.ts';
+import { ask } from '../tools/http.ts';
 import { type TestService, testService } from '../tools/service.ts';
 import { faultsOfAnswer, strictAnswers } from '../tools/strict-answers.ts';
 
@@ -78,12 +79,12 @@ describe('in the service', () => {
     app.get('/api/v1/other-status', declared, (_, reply) => reply.code(203).send({ id: 1 }));
     app.get('/api/v1/sound', declared, () => ({ id: 1 }));
     for (const name of ['surplus', 'text', 'undeclared', 'other-status']) {
-      const response = await app.inject({ url: `/api/v1/${name}` });
+      const response = await ask(app, `/api/v1/${name}`);
       expect(response.statusCode).toBe(500);
       expect(response.body).not.toContain('secret');
     }
-    expect((await app.inject({ url: '/api/v1/sound' })).json()).toEqual({ id: 1 });
-    expect((await app.inject({ url: '/api/v1/me' })).statusCode).toBe(401);
+    expect((await ask(app, '/api/v1/sound')).json()).toEqual({ id: 1 });
+    expect((await ask(app, '/api/v1/me')).statusCode).toBe(401);
     await app.close();
     expect(answers.faults).toEqual([
       expect.stringMatching(/^GET \/api\/v1\/surplus 200: .*"hash"/),

@@ -21,7 +21,7 @@ beforeAll(async () => {
 afterAll(() => service.close());
 
 async function answer(name: string, payload: unknown, units = ''): Promise<unknown> {
-  const response = await service.app.inject({
+  const response = await service.request({
     method: 'POST',
     url: `/api/v1/compute/${name}${units}`,
     headers: { 'content-type': 'application/json' },

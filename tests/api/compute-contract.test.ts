@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { loadComputations } from '../../server/compute/registry.ts';
 import { valueAt } from '../../shared/problems/pointer.ts';
 import { problemIn } from '../tools/problem.ts';
 import { type TestService, testService } from '../tools/service.ts';
@@ -16,7 +17,7 @@ beforeAll(async () => {
 afterAll(() => service.close());
 
 const { send, faults, codes } = principalOf(() => service);
-const NAMES = Object.keys(SOUND);
+const NAMES = [...(await loadComputations()).keys()];
 /** These read their words themselves, so that what is no word of a list has other codes. */
 const OWN_WORDS = new Set(['/text', '/assume', '/designation', '/thread']);
 
@@ -25,8 +26,8 @@ const titled = <Each extends { name: string } & Leaf>(list: readonly Each[]) =>
   list.map((each) => [`${each.name} ${each.pointer}`, each] as const);
 const body = (name: string, pointer: string, value: unknown) => withAt(SOUND[name], pointer, value);
 
-test('every computation is here, and its sound body is answered', async () => {
-  expect(NAMES.toSorted()).toEqual([...service.deps.computations.keys()].sort());
+test('every computation has a sound body here, and it is answered', async () => {
+  expect(Object.keys(SOUND).sort()).toEqual(NAMES.toSorted());
   for (const name of NAMES) {
     const response = await send(name, JSON.stringify(SOUND[name]));
     expect(response.statusCode, response.body).toBe(200);

@@ -6,15 +6,18 @@ import { type TestService, testService } from '../tools/service.ts';
 let service: TestService;
 
 beforeAll(async () => {
-  service = await testService({ COMPUTE_PER_MINUTE: '60' });
+  service = await testService({ COMPUTE_PER_MINUTE: '60', TRUSTED_PROXIES: '127.0.0.1' });
 });
 afterAll(() => service.close());
 
-const lift = (remoteAddress: string) =>
-  service.app.inject({
+/** As a proxy passes on what came from this address. */
+const from = (address: string) => ({ 'x-forwarded-for': address });
+
+const lift = (address: string) =>
+  service.request({
     method: 'POST',
     url: '/api/v1/compute/lift',
-    remoteAddress,
+    headers: from(address),
     payload: { lobeLift: '.35 in', ratio: 1.6 },
   });
 
@@ -26,7 +29,7 @@ test('sixty in a minute are answered, the sixty-first is 429 and says when to co
   expect(Number(refused.headers['retry-after'])).toBeLessThanOrEqual(60);
   // Another address has a minute of its own, and looking things up is not counted.
   expect((await lift('192.0.2.2')).statusCode).toBe(200);
-  const looked = await service.app.inject({ url: '/api/v1/compute/lift', remoteAddress: '192.0.2.1' });
+  const looked = await service.request({ url: '/api/v1/compute/lift', headers: from('192.0.2.1') });
   expect(looked.statusCode).toBe(200);
 });
 
@@ -38,10 +41,10 @@ test('sixty that come at one moment are all answered, and no more than sixty', a
 
 test('a body that is refused counts as well', async () => {
   const empty = () =>
-    service.app.inject({
+    service.request({
       method: 'POST',
       url: '/api/v1/compute/lift',
-      remoteAddress: '192.0.2.4',
+      headers: from('192.0.2.4'),
       payload: {},
     });
   const statuses = await Promise.all(Array.from({ length: 61 }, async () => (await empty()).statusCode));

@@ -102,7 +102,7 @@ describe('what no engine can be', () => {
   });
 
   test('units that are none are refused in the query', async () => {
-    const response = await service.app.inject({
+    const response = await service.request({
       method: 'POST',
       url: '/api/v1/compute/lift?units=furlong',
       payload: SOUND.lift ?? {},

@@ -1,6 +1,7 @@
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { z } from 'zod';
+import { loadComputations } from '../../server/compute/registry.ts';
 import { type TestService, testService } from '../tools/service.ts';
 import { expectDerived } from './compute/forms.ts';
 
@@ -10,7 +11,7 @@ const listed: { name: string; title: string; summary: string }[] = [];
 
 beforeAll(async () => {
   service = await testService({ COMPUTE_PER_MINUTE: '1000000' });
-  const response = await service.app.inject('/api/v1/compute');
+  const response = await service.request('/api/v1/compute');
   expect(response.statusCode).toBe(200);
   const list = z.strictObject({
     computations: z.array(
@@ -21,38 +22,7 @@ beforeAll(async () => {
 });
 afterAll(() => service.close());
 
-/** The rows of the table of computations. */
-const ROWS = [
-  'read-number',
-  'dial-reading',
-  'cosine-error',
-  'ratio-at-full-lift',
-  'ratio-through-lift',
-  'explain-readings',
-  'fastener-for-hole',
-  'thread',
-  'lift',
-  'spring-load',
-  'spring-from-wire',
-  'spring-nest',
-  'retainer-to-seal',
-  'pivot-load',
-  'piston-drop',
-  'lobe-profile',
-  'piston-to-valve',
-  'cam-timing',
-  'centreline',
-  'top-dead-centre',
-  'roller-sweep',
-  'linkage',
-  'adjuster',
-  'lash-hot-cold',
-  'cover-room',
-  'outliers',
-  'control-chart',
-  'capability',
-  'separation-speed',
-];
+const NAMES = [...(await loadComputations()).keys()];
 
 const schema = z.looseObject({
   $schema: z.literal('https://json-schema.org/draft/2020-12/schema'),
@@ -77,24 +47,24 @@ const described = z.strictObject({
 const ajv = new Ajv2020({ strict: false, allErrors: true });
 
 async function describedAs(name: string) {
-  const response = await service.app.inject(`/api/v1/compute/${name}`);
+  const response = await service.request(`/api/v1/compute/${name}`);
   expect(response.statusCode).toBe(200);
   return described.parse(response.json());
 }
 
 const compute = (name: string, body: unknown, query = '') =>
-  service.app.inject({
+  service.request({
     method: 'POST',
     url: `/api/v1/compute/${name}${query}`,
     headers: { 'content-type': 'application/json' },
     payload: JSON.stringify(body),
   });
 
-test('the list has every row of the table, once', () => {
-  expect(listed.map(({ name }) => name).sort()).toEqual(ROWS.toSorted());
+test('the list has every computation, once', () => {
+  expect(listed.map(({ name }) => name).sort()).toEqual(NAMES.toSorted());
 });
 
-test.each(ROWS)('%s: its example is answered as documented, by its published schemas', async (name) => {
+test.each(NAMES)('%s: its example is answered as documented, by its published schemas', async (name) => {
   const about = await describedAs(name);
   expect(about.name).toBe(name);
   const input = ajv.compile(about.inputs);
@@ -118,7 +88,7 @@ test.each(ROWS)('%s: its example is answered as documented, by its published sch
   }
 });
 
-test.each(ROWS)('%s: the schema refuses what the service refuses', async (name) => {
+test.each(NAMES)('%s: the schema refuses what the service refuses', async (name) => {
   const about = await describedAs(name);
   const input = ajv.compile(about.inputs);
   const example = about.example.inputs;
@@ -138,7 +108,7 @@ test.each(ROWS)('%s: the schema refuses what the service refuses', async (name) 
 test('a name that is not there is 404, to look at and to compute', async () => {
   for (const name of ['valve-lift', 'LIFT', '__proto__', 'constructor', 'lift%2F', 'lift/x', '%00', '..']) {
     for (const method of ['GET', 'POST'] as const) {
-      const response = await service.app.inject({
+      const response = await service.request({
         method,
         url: `/api/v1/compute/${name}`,
         ...(method === 'POST' ? { headers: { 'content-type': 'application/json' }, payload: '{}' } : {}),
@@ -147,7 +117,7 @@ test('a name that is not there is 404, to look at and to compute', async () => {
       expect(response.headers['content-type']).toMatch(/^application\/problem\+json/);
     }
   }
-  expect((await service.app.inject('/api/v1/compute/valve-lift')).statusCode).toBe(404);
+  expect((await service.request('/api/v1/compute/valve-lift')).statusCode).toBe(404);
   expect((await compute('valve-lift', {})).statusCode).toBe(404);
 });
 
@@ -158,7 +128,7 @@ test.each([
   ['POST', '/api/v1/compute', ['GET', 'HEAD']],
   ['DELETE', '/api/v1/compute', ['GET', 'HEAD']],
 ] as const)('%s %s is 405 and says what is taken', async (method, url, allowed) => {
-  const response = await service.app.inject({ method, url });
+  const response = await service.request({ method, url });
   expect(response.statusCode).toBe(405);
   expect(response.headers['content-type']).toMatch(/^application\/problem\+json/);
   const told = String(response.headers.allow).split(', ').sort();

@@ -77,6 +77,9 @@ async function keepTheRest() {
     `/calls/${call.callId}/share-links/${z.looseObject({ id: z.string() }).parse(link).id}`,
   );
   await correctEachKind();
+  // A gap that was read short is struck out first: till then nobody's word lifts the hold.
+  for (const { id, kind } of (await everything()).sheetReadings)
+    if (kind === 'rocker-to-retainer') await build(`/sheet/readings/${id}/corrections`, REASON);
   await ofCall('/hold', { reason: 'tight' });
   await ofCall('/hold/lift', { reason: 'looked at' });
   await ofCall('/close', { outcome: 'found' });

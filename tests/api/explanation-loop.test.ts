@@ -1,9 +1,10 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { explanationInput } from '../../server/assessment/ratio/explanation-input.ts';
-import { indicatorPlaces } from '../../server/assessment/ratio/indicator-places.ts';
+import { evidenceOf } from '../../server/assessment/evidence.ts';
 import type { Principal } from '../../server/auth/principal.ts';
 import type { Tx } from '../../server/database/database.ts';
-import { listSetUps } from '../../server/records/set-ups/set-ups.ts';
+import { indicatorPlaces } from '../../server/mechanics/assessment/ratio/indicator-places.ts';
+import { ratioRead } from '../../server/mechanics/assessment/ratio/ratio.ts';
+import { callOf } from '../../server/records/whole-build/build-record.ts';
 import { readBuildRecord } from '../../server/records/whole-build/load-build.ts';
 import { METHOD, openCall, sendJson, startSetUp } from '../tools/call.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
@@ -34,7 +35,11 @@ const asPrincipal = <T>(work: (tx: Tx, principal: Principal) => Promise<T>): Pro
 const RUNNING = { ...METHOD, spring: 'light', lash: 'set', alignment: 'not-said' };
 
 async function fresh(method: object = RUNNING) {
-  const { buildId } = await openCall(service, desk);
+  const { buildId, callId } = await openCall(service, desk);
+  const read = async () => {
+    const record = await asPrincipal((tx, principal) => readBuildRecord(tx, principal, { buildId }));
+    return ratioRead(evidenceOf(record, callOf(record, callId)));
+  };
   const setUpId = await startSetUp(service, desk, buildId, method);
   const at = `/api/v1/builds/${buildId}`;
   return {
@@ -43,8 +48,11 @@ async function fresh(method: object = RUNNING) {
     send: (path: string, body: unknown) => sendJson(service, desk.bearer, 'POST', `${at}${path}`, body),
     keep: (body: unknown, on = setUpId) =>
       sendJson(service, desk.bearer, 'POST', `${at}/set-ups/${on}/readings`, body),
-    input: async (of = setUpId) =>
-      explanationInput(await asPrincipal((tx, principal) => readBuildRecord(tx, principal, { buildId })), of),
+    read,
+    input: async () => {
+      const { explained } = await read();
+      return explained.find(({ group }) => group.cylinder === 1)?.given?.input;
+    },
     explanation: () => sendJson(service, desk.bearer, 'GET', `${at}/set-ups/${setUpId}/explanation`),
   };
 }
@@ -61,7 +69,7 @@ describe('a reading part of the way up', () => {
     expect(status).toBe(201);
     expect(json.atLobeLift).toMatchObject({ value: 0.2, unit: 'in', readAs: '.200 in' });
     const input = await call.input();
-    expect(input?.readings[1]?.atLobeLift).toBeCloseTo(0.2 * 0.0254, 12);
+    expect(input?.readings[1]?.atLobeLift).toBeCloseTo(0.2, 12);
     expect(input?.readings[1]?.pass).toBe(2);
   });
   it('never counts as a pass of the full lift', async () => {
@@ -99,7 +107,7 @@ describe('what was said of a reading', () => {
     await call.keep({ kind: 'valve-lift', peak: '.557 in', counted: true });
     expect((await call.input())?.readings.map((each) => each.counted)).toEqual([undefined, true]);
   });
-  it('an answer about the turns speaks of what was read before it', async () => {
+  it('an answer that the turns are right holds for the set-up, whenever it was said', async () => {
     const call = await fresh();
     await call.keep({ kind: 'valve-lift', peak: '.557 in' });
     await call.send('/answers', {
@@ -107,16 +115,21 @@ describe('what was said of a reading', () => {
       code: 'turn-miscounted',
       setUpId: call.setUpId,
       answer: 'five turns on the small hand',
+      found: false,
     });
     await call.keep({ kind: 'valve-lift', peak: '.557 in' });
-    expect((await call.input())?.readings.map((each) => each.counted)).toEqual([true, undefined]);
+    expect((await call.input())?.readings.map((each) => each.counted)).toEqual([true, true]);
   });
   it('a zero that came back is told, and one that did not is told as found', async () => {
     const call = await fresh();
     await call.keep({ kind: 'valve-lift', peak: '.557 in', zeroReturn: '.002 in' });
     expect((await call.input())?.answers).toEqual([{ ask: 'zero-return', found: false }]);
+    const other = await fresh();
+    await other.keep({ kind: 'valve-lift', peak: '.557 in', zeroReturn: '-.003 in' });
+    expect((await other.input())?.answers).toEqual([{ ask: 'zero-return', found: true }]);
+    // Beside one that came back it is in no figure.
     await call.keep({ kind: 'valve-lift', peak: '.557 in', zeroReturn: '-.003 in' });
-    expect((await call.input())?.answers).toEqual([{ ask: 'zero-return', found: true }]);
+    expect((await call.input())?.readings).toHaveLength(1);
   });
   it('entries read back are told with what was found, and must say it', async () => {
     const call = await fresh();
@@ -145,14 +158,13 @@ describe('where the indicator stands', () => {
     const again = await more({ ...RUNNING, lash: 'zero', alignment: 'parallel' });
     const running = await more({ ...RUNNING, lash: 'zero', alignment: 'parallel', spring: 'running' });
     const other = await more({ ...RUNNING, lash: 'zero', spring: 'running' }, { cylinder: 3 });
-    const all = await asPrincipal((tx, principal) => listSetUps(tx, principal, call.buildId));
-    const places = indicatorPlaces(all);
+    const places = indicatorPlaces((await call.read()).reads.map(({ setUp }) => setUp));
     expect([call.setUpId, zeroed, straight, again, running, other].map((id) => places.get(id))).toEqual([
       0, 0, 0, 1, 2, 3,
     ]);
     await call.keep({ kind: 'valve-lift', peak: '.557 in' });
     await call.keep({ kind: 'valve-lift', peak: '.573 in' }, zeroed);
-    const input = await call.input(zeroed);
+    const input = await call.input();
     expect(input?.readings.map(({ setUp, lashSet }) => ({ setUp, lashSet }))).toEqual([
       { setUp: 0, lashSet: undefined },
       { setUp: 0, lashSet: true },

@@ -58,7 +58,7 @@ describe('no 500', () => {
           known.replace(/:[A-Za-z]+/g, hostile),
           `${known.replace(/:[A-Za-z]+/g, '1')}?${query}`,
         ]) {
-          const response = await service.app.inject({
+          const response = await service.request({
             url: address,
             headers: person.bearer,
             cookies: person.cookies,
@@ -78,7 +78,7 @@ describe('no 500', () => {
       for (const text of HOSTILE) {
         for (const place of ['/api/v1/calls', '/calls']) {
           const url = `${place}?${name}=${encodeURIComponent(text)}`;
-          const { statusCode } = await service.app.inject({
+          const { statusCode } = await service.request({
             url,
             headers: person.bearer,
             cookies: person.cookies,
@@ -128,7 +128,7 @@ describe('no 500', () => {
           .replace(':secret', 'bcl_x')
           .replace(/:(id|callId)\b/, callId)
           .replace(/:[A-Za-z]+/g, crypto.randomUUID());
-        const response = await service.app.inject({
+        const response = await service.request({
           method: 'POST',
           url: address,
           headers: { 'content-type': 'application/x-www-form-urlencoded' },

@@ -20,7 +20,7 @@ beforeAll(async () => {
 afterAll(() => service.close());
 
 const send = (url: string, payload: string | Buffer, method: 'POST' | 'PUT' = 'POST') =>
-  service.app.inject({
+  service.request({
     method,
     url,
     headers: { ...person.bearer, 'content-type': 'application/json' },
@@ -161,7 +161,7 @@ describe('A1: nesting without end', () => {
     const depth = 100_000;
     const body = `{"goal":"identify","buildLabel":${open.repeat(depth)}1${close.repeat(depth)}}`;
     problemIn(await send('/api/v1/calls', body), 400, 'invalid-json');
-    expect((await service.app.inject({ url: '/health/live' })).statusCode).toBe(200);
+    expect((await service.request({ url: '/health/live' })).statusCode).toBe(200);
   });
 
   test.each([

@@ -18,7 +18,7 @@ let document: string;
 beforeAll(async () => {
   service = await testService();
   folder = await mkdtemp(path.join(tmpdir(), 'benchcall-openapi-'));
-  const response = await service.app.inject({ url: '/api/v1/openapi.json' });
+  const response = await service.request({ url: '/api/v1/openapi.json' });
   expect(response.statusCode).toBe(200);
   document = path.join(folder, 'openapi.json');
   await writeFile(document, response.body);

@@ -20,12 +20,12 @@ const json = { 'content-type': 'application/json' };
 
 describe('A1: what reaches no route', () => {
   test('404 for an address nothing is at', async () => {
-    problemIn(await service.app.inject({ url: '/api/v1/nothing' }), 404, 'not-found');
-    problemIn(await service.app.inject({ method: 'POST', url: '/api/v1/compute/nothing' }), 404, 'not-found');
+    problemIn(await service.request({ url: '/api/v1/nothing' }), 404, 'not-found');
+    problemIn(await service.request({ method: 'POST', url: '/api/v1/compute/nothing' }), 404, 'not-found');
   });
 
   test('HEAD of nothing is a 404 of the same kind, without a body', async () => {
-    const response = await service.app.inject({ method: 'HEAD', url: '/api/v1/nothing' });
+    const response = await service.request({ method: 'HEAD', url: '/api/v1/nothing' });
     expect(response.statusCode).toBe(404);
     expect(response.headers['content-type']).toMatch(/^application\/problem\+json/);
     const sent = await sendRaw(base, 'HEAD /api/v1/nothing HTTP/1.1\r\nhost: x\r\nconnection: close\r\n\r\n');
@@ -35,7 +35,7 @@ describe('A1: what reaches no route', () => {
   test.each(['DELETE', 'PUT', 'PATCH', 'OPTIONS'] as const)(
     '405 with Allow for %s where others are taken',
     async (method) => {
-      const response = await service.app.inject({ method, url: '/api/v1/compute/lift' });
+      const response = await service.request({ method, url: '/api/v1/compute/lift' });
       problemIn(response, 405, 'method-not-allowed');
       const allowed = String(response.headers.allow).split(', ').sort();
       expect(allowed).toEqual(['GET', 'HEAD', 'POST']);
@@ -46,7 +46,7 @@ describe('A1: what reaches no route', () => {
     const wrong: string[] = [];
     for (const { url } of service.app.declaredRoutes.filter((route) => route.url.startsWith('/api/'))) {
       const address = url.replace(/:[A-Za-z]+/g, crypto.randomUUID());
-      const response = await service.app.inject({ method: 'PATCH', url: address });
+      const response = await service.request({ method: 'PATCH', url: address });
       const allow = String(response.headers.allow ?? '');
       const own = service.app.declaredRoutes
         .filter((route) => route.url === url)
@@ -57,13 +57,13 @@ describe('A1: what reaches no route', () => {
   });
 
   test('a broken %-escape is 400, also in a page address', async () => {
-    problemIn(await service.app.inject({ url: '/api/v1/builds/%zz' }), 400, 'bad-request');
-    problemIn(await service.app.inject({ url: '/api/v1/builds/%E0%A4%A' }), 400, 'bad-request');
-    expect((await service.app.inject({ url: '/b/%zz' })).statusCode).toBe(400);
+    problemIn(await service.request({ url: '/api/v1/builds/%zz' }), 400, 'bad-request');
+    problemIn(await service.request({ url: '/api/v1/builds/%E0%A4%A' }), 400, 'bad-request');
+    expect((await service.request({ url: '/b/%zz' })).statusCode).toBe(400);
   });
 
   test('414 for a part of an address longer than any id', async () => {
-    const response = await service.app.inject({ url: `/api/v1/builds/${'a'.repeat(300)}` });
+    const response = await service.request({ url: `/api/v1/builds/${'a'.repeat(300)}` });
     problemIn(response, 414, 'url-too-long');
   });
 
@@ -88,7 +88,7 @@ describe('A1: what reaches no route', () => {
 
 describe('A1: bodies', () => {
   const post = (payload: string, headers: Record<string, string>, url = '/api/v1/calls') =>
-    service.app.inject({ method: 'POST', url, headers: { ...person.bearer, ...headers }, payload });
+    service.request({ method: 'POST', url, headers: { ...person.bearer, ...headers }, payload });
 
   test('413 for a body beyond the limit', async () => {
     problemIn(await post(`"${'a'.repeat(1024 * 1024 + 1)}"`, json), 413, 'body-too-large');
@@ -146,20 +146,20 @@ describe('A1: bodies', () => {
 
 describe('A1: what a caller may not do', () => {
   test('401 with a challenge without a bearer (RFC 9110, 15.5.2)', async () => {
-    const response = await service.app.inject({ url: '/api/v1/me' });
+    const response = await service.request({ url: '/api/v1/me' });
     problemIn(response, 401, 'sign-in-required');
     expect(response.headers['www-authenticate']).toMatch(/^Bearer/);
   });
 
   test('403 where the role does not reach', async () => {
     const quality = await service.person({ shopId: person.shopId, roles: ['quality'] });
-    const response = await service.app.inject({ url: '/api/v1/keys', headers: quality.bearer });
+    const response = await service.request({ url: '/api/v1/keys', headers: quality.bearer });
     problemIn(response, 403, 'not-permitted');
   });
 
   test('409 where things stand otherwise', async () => {
     const url = `/api/v1/staff/${person.staffId}/disable`;
-    problemIn(await service.app.inject({ method: 'POST', url, headers: person.bearer }), 409, 'conflict');
+    problemIn(await service.request({ method: 'POST', url, headers: person.bearer }), 409, 'conflict');
   });
 });
 
@@ -191,14 +191,14 @@ describe('A10: what is not there and what is another’s', () => {
   });
 
   test('an id that can’t be one is the same 404', async () => {
-    const missing = await service.app.inject({
+    const missing = await service.request({
       url: `/api/v1/builds/${crypto.randomUUID()}`,
       headers: person.bearer,
     });
     problemIn(missing, 404, 'not-found');
     for (const id of ['1', 'x', "' or 1=1 --", '00000000-0000-0000-0000-00000000000g']) {
       const url = `/api/v1/builds/${encodeURIComponent(id)}`;
-      const response = await service.app.inject({ url, headers: person.bearer });
+      const response = await service.request({ url, headers: person.bearer });
       expect(Object.keys(withoutRequest(problemIn(response, 404, 'not-found')))).toContain('detail');
     }
   });
@@ -206,17 +206,17 @@ describe('A10: what is not there and what is another’s', () => {
 
 describe('pages', () => {
   test('a page that is not there is a page, with the number of the request', async () => {
-    const response = await service.app.inject({ url: '/nowhere' });
+    const response = await service.request({ url: '/nowhere' });
     expect(response.statusCode).toBe(404);
     expect(response.headers['content-type']).toMatch(/^text\/html/);
     expect(response.body).toContain(String(response.headers['x-request-id']));
   });
 
   test('405 with Allow, and 415 for JSON, where a form is taken', async () => {
-    const wrong = await service.app.inject({ method: 'DELETE', url: '/sign-in' });
+    const wrong = await service.request({ method: 'DELETE', url: '/sign-in' });
     expect(wrong.statusCode).toBe(405);
     expect(wrong.headers.allow).toContain('POST');
-    const asJson = await service.app.inject({
+    const asJson = await service.request({
       method: 'POST',
       url: '/sign-in',
       headers: json,

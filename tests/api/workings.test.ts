@@ -15,14 +15,14 @@ beforeAll(async () => {
 afterAll(() => service.close());
 
 const post = (path: string, fields: Record<string, string>) =>
-  service.app.inject({
+  service.request({
     method: 'POST',
     url: `/calls/${callId}${path}`,
     headers: { 'content-type': 'application/x-www-form-urlencoded' },
     cookies: person.cookies,
     payload: new URLSearchParams({ key: crypto.randomUUID(), ...fields }).toString(),
   });
-const get = (path: string) => service.app.inject({ url: `/calls/${callId}${path}`, cookies: person.cookies });
+const get = (path: string) => service.request({ url: `/calls/${callId}${path}`, cookies: person.cookies });
 
 test('a computation made within a call is kept with what went in, as JSON and on the page', async () => {
   const inputs = {

@@ -1,13 +1,13 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { launchBrowser } from '../tools/browser.ts';
+import { type TestBrowser, testBrowser } from '../tools/browser.ts';
 import { BUILDER, type LiveCall, liveCall } from '../tools/live-call.ts';
 import { type TestService, testService } from '../tools/service.ts';
 
 const DESK = 'Robin at the desk';
 const READING = 'input[name=peak]';
 
-let browser: Browser;
+let browser: TestBrowser;
 let service: TestService;
 /** The desk is on one process of the service, the builder on another. */
 let deskAt: string;
@@ -18,7 +18,7 @@ let bench: Page;
 let contexts: BrowserContext[] = [];
 
 beforeAll(async () => {
-  browser = await launchBrowser();
+  browser = await testBrowser();
   service = await testService();
   deskAt = await service.listen();
   benchAt = await (await service.secondProcess()).listen();

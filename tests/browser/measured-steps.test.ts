@@ -1,7 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
-import type { BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type DemoCall, openDemoCall } from '../tools/demo-call.ts';
+import { asShown, lowTargets, visit } from '../tools/looks.ts';
 
 /** Marks, timing and lash entered at the bench with scripts off, then looked at from both sides. */
 let demo: DemoCall;
@@ -10,8 +9,8 @@ beforeAll(async () => {
 });
 afterAll(() => demo?.close());
 
-const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 const PHONE = { width: 320, height: 640 };
+const TARGETS = '.builder > .form .button, .builder .field-input:visible, .builder > .form summary:visible';
 const PARTS = [
   'geometry?of=marks',
   'geometry?of=roller-sweep',
@@ -22,15 +21,6 @@ const PARTS = [
   'adjuster?of=lash',
   'adjuster?of=lash-hot-cold',
 ];
-
-async function faultsOf(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
-  const spill = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-  return [
-    ...violations.map((fault) => `${fault.id}: ${fault.nodes.map((node) => node.html).join(' | ')}`),
-    ...(spill > 0 ? [`${spill} px too wide`] : []),
-  ];
-}
 
 it('a builder without scripts keeps a mark, both stop readings, a centreline and two lashes', {
   timeout: 300_000,
@@ -84,37 +74,27 @@ it('a builder without scripts keeps a mark, both stop readings, a centreline and
 });
 
 describe('with all of that on record', () => {
-  const looks: readonly [string, 'desk' | 'bench', BrowserContextOptions][] = [
-    ['desk, dark', 'desk', { viewport: { width: 1280, height: 900 }, colorScheme: 'dark' }],
-    ['bench, on a small phone', 'bench', { viewport: PHONE }],
-  ];
-  it.each(looks)(
-    '%s: every part meets the access rules and fits its screen',
-    { timeout: 300_000 },
-    async (_, side, options) => {
-      const page = await demo[side](options);
-      const base = side === 'desk' ? `${demo.base}/calls/${demo.callId}` : `${demo.base}/bench`;
-      for (const part of PARTS) {
-        await page.goto(`${base}/steps/${part}`);
-        expect(await faultsOf(page), part).toEqual([]);
-      }
-      await page.context().close();
-    },
-  );
+  const places = (home: string) => PARTS.map((part) => [part, `${home}/steps/${part}`] as const);
 
-  it('at the bench every target is at least 44 px high', { timeout: 120_000 }, async () => {
+  it('at the desk, in the dark, every part meets the access rules and fits its screen', {
+    timeout: 120_000,
+  }, async () => {
+    const page = await demo.desk({ viewport: { width: 1280, height: 900 }, colorScheme: 'dark' });
+    const found = await visit(page, places(`${demo.base}/calls/${demo.callId}`), {
+      all: () => asShown(page, 'too'),
+    });
+    expect(found.get('all')).toEqual({});
+  });
+
+  it('on a small phone every part meets the access rules, fits, and has targets at least 44 px high', {
+    timeout: 120_000,
+  }, async () => {
     const page = await demo.bench({ viewport: PHONE });
-    for (const part of PARTS) {
-      await page.goto(`${demo.base}/bench/steps/${part}`);
-      const targets = page.locator(
-        '.builder > .form .button, .builder .field-input:visible, .builder > .form summary:visible',
-      );
-      for (const target of await targets.all())
-        expect(
-          (await target.boundingBox())?.height,
-          `${part}: ${await target.innerHTML()}`,
-        ).toBeGreaterThanOrEqual(44);
-    }
-    await page.context().close();
+    const found = await visit(page, places(`${demo.base}/bench`), {
+      all: () => asShown(page, 'too'),
+      targets: () => lowTargets(page, TARGETS),
+    });
+    expect(found.get('all')).toEqual({});
+    expect(found.get('targets')).toEqual({});
   });
 });

@@ -2,15 +2,16 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { frames } from '../../views/parts/registry.ts';
-import { launchBrowser } from '../tools/browser.ts';
+import { axeFaults } from '../tools/axe.ts';
+import { type TestBrowser, testBrowser } from '../tools/browser.ts';
+import { lowTargets, spill } from '../tools/looks.ts';
 import { eta, partsBody, standalonePage } from '../tools/render-parts.ts';
 
 const pages = ['parts', ...frames.map((frame) => frame.name)];
-let browser: Browser;
+let browser: TestBrowser;
 let folder: string;
 
 beforeAll(async () => {
@@ -22,7 +23,7 @@ beforeAll(async () => {
       await standalonePage('Frame', eta.render(template, data), side),
     );
   }
-  browser = await launchBrowser();
+  browser = await testBrowser();
 }, 60_000);
 
 afterAll(async () => {
@@ -37,42 +38,34 @@ async function open(name: string, width: number, colorScheme: 'light' | 'dark') 
   return { page, close: () => context.close() };
 }
 
+/** Every page is opened once, and its window changed. */
 describe.each(pages)('page %s', (name) => {
+  let page: Page;
+  beforeAll(async () => {
+    ({ page } = await open(name, 1280, 'dark'));
+  });
+  afterAll(() => page?.context().close());
+
   it.each([
     [1280, 'dark'],
     [320, 'light'],
-  ] as const)('meets the access rules at %i px, %s', { timeout: 60_000 }, async (width, scheme) => {
-    const { page, close } = await open(name, width, scheme);
-    const builder = new AxeBuilder({ page }).withTags([
-      'wcag2a',
-      'wcag2aa',
-      'wcag21a',
-      'wcag21aa',
-      'wcag22aa',
-    ]);
-    const { violations } = await builder.analyze();
-    const said = violations.map(
-      (fault) => `${fault.id}: ${fault.nodes.map((node) => node.html).join(' | ')}`,
-    );
-    expect(said).toEqual([]);
-    await close();
+  ] as const)('meets the access rules at %i px, %s', async (width, colorScheme) => {
+    await page.setViewportSize({ width, height: 800 });
+    await page.emulateMedia({ colorScheme });
+    expect(await axeFaults(page)).toEqual([]);
   });
 
-  it.each([320, 430, 1100, 1280])('spills nothing sideways at %i px', { timeout: 30_000 }, async (width) => {
-    const { page, close } = await open(name, width, 'light');
-    const spill = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-    expect(spill).toBeLessThanOrEqual(0);
-    await close();
+  it.each([320, 430, 1100, 1280])('spills nothing sideways at %i px', async (width) => {
+    await page.setViewportSize({ width, height: 800 });
+    expect(await spill(page)).toEqual([]);
   });
 });
 
 it('on the bench every button and field is at least 44 px high', { timeout: 30_000 }, async () => {
   const { page, close } = await open('builder', 360, 'light');
-  const targets = page.locator('.builder .button, .builder .field-input, .builder summary');
-  expect(await targets.count()).toBeGreaterThan(3);
-  for (const target of await targets.all()) {
-    expect((await target.boundingBox())?.height, await target.innerHTML()).toBeGreaterThanOrEqual(44);
-  }
+  const targets = '.builder .button, .builder .field-input, .builder summary';
+  expect(await page.locator(targets).count()).toBeGreaterThan(3);
+  expect(await lowTargets(page, targets)).toEqual([]);
   await close();
 });
 

@@ -1,8 +1,8 @@
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { loadComputations } from '../../server/compute/registry.ts';
-import { launchBrowser } from '../tools/browser.ts';
+import { axeFaults } from '../tools/axe.ts';
+import { type TestBrowser, testBrowser } from '../tools/browser.ts';
+import { spill } from '../tools/looks.ts';
 import { type TestService, testService } from '../tools/service.ts';
 
 const names = [...(await loadComputations()).keys()];
@@ -10,12 +10,12 @@ const pages = ['/reference', '/reference?q=coil+bind', '/reference/api', '/probl
 
 let service: TestService;
 let origin: string;
-let browser: Browser;
+let browser: TestBrowser;
 
 beforeAll(async () => {
   service = await testService({ COMPUTE_PER_MINUTE: '100000' });
   origin = await service.listen();
-  browser = await launchBrowser();
+  browser = await testBrowser();
 });
 afterAll(async () => {
   await browser?.close();
@@ -42,27 +42,18 @@ const COLOURS_OF: ReadonlySet<string> = new Set([
   ...pages,
   ...names.slice(0, 4).map((name) => `/reference/${name}`),
 ]);
-const ACCESS_RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
 describe.each([...pages, ...names.map((name) => `/reference/${name}`)])('%s', (url) => {
-  it('meets the access rules in the dark, and the policy of the page blocks nothing', async () => {
+  it('meets the access rules in the dark, the policy of the page blocks nothing, and nothing spills at 320 px', async () => {
     const { page, said, close } = await open(url, 1280, 'dark');
-    const axe = new AxeBuilder({ page }).withTags(ACCESS_RULES);
-    const { violations } = await (COLOURS_OF.has(url) ? axe : axe.disableRules('color-contrast')).analyze();
-    expect(
-      violations.map((fault) => `${fault.id}: ${fault.nodes.map((node) => node.html).join(' | ')}`),
-    ).toEqual([]);
-    expect(said).toEqual([]);
-    await close();
-  });
-
-  it('spills nothing sideways at 320 px, unfolded too', async () => {
-    const { page, close } = await open(url, 320, 'light');
-    const spill = await page.evaluate(() => {
+    expect(await axeFaults(page, COLOURS_OF.has(url) ? 'too' : 'left out')).toEqual([]);
+    await page.setViewportSize({ width: 320, height: 800 });
+    // Unfolded too.
+    await page.evaluate(() => {
       for (const folded of document.querySelectorAll('details')) folded.open = true;
-      return document.documentElement.scrollWidth - window.innerWidth;
     });
-    expect(spill).toBeLessThanOrEqual(0);
+    expect(await spill(page)).toEqual([]);
+    expect(said).toEqual([]);
     await close();
   });
 });

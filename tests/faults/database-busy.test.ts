@@ -101,9 +101,33 @@ describe('E4: a transaction that the database gave up', () => {
   });
 });
 
+/** The same service, whose role waits for a lock no longer than .2 s in this database instead of its 5 s. */
+async function impatientApp() {
+  const { database, deps } = service;
+  const shown = await database.asService('show lock_timeout');
+  expect(shown.rows).toEqual([{ lock_timeout: '5s' }]);
+  const role = `alter role benchcall_service in database ${new URL(database.ownerUrl).pathname.slice(1)}`;
+  await database.asOwner(`${role} set lock_timeout = '200ms'`);
+  const db = openDatabase(database.serviceUrl, { poolSize: 2, onIdleError: () => undefined });
+  const app = await buildApp({ ...deps, db });
+  onTestFinished(async () => {
+    await app.close();
+    await db.close();
+    await database.asOwner(`${role} reset lock_timeout`);
+  });
+  return app;
+}
+
 describe('E6: a full pool', () => {
   test('with every connection lent out a request is 503 with Retry-After, and the next after it is served', async () => {
-    const lent = await Promise.all(Array.from({ length: 5 }, () => service.deps.db.pool.connect()));
+    const { pool } = service.deps.db;
+    // The service waits 5 s for a connection; here the same wait is shorter.
+    expect(pool.options.connectionTimeoutMillis).toBe(5_000);
+    pool.options.connectionTimeoutMillis = 200;
+    onTestFinished(() => {
+      pool.options.connectionTimeoutMillis = 5_000;
+    });
+    const lent = await Promise.all(Array.from({ length: 5 }, () => pool.connect()));
     const refused = await Promise.all([
       service.app.inject({ url: '/api/v1/calls', headers: person.bearer }),
       service.app.inject({
@@ -133,7 +157,8 @@ describe('E6: a full pool', () => {
     onTestFinished(() => holder.end());
     await holder.query('begin');
     await holder.query('select 1 from build where id = $1 for update', [buildId]);
-    const answer = await service.app.inject({
+    const app = await impatientApp();
+    const answer = await app.inject({
       method: 'POST',
       url: `/api/v1/builds/${buildId}/arms`,
       headers: { ...person.bearer, 'content-type': 'application/json' },

@@ -67,41 +67,6 @@ function near(actual: unknown, expected: unknown, path: string): void {
   expect(actual, path).toEqual(expected);
 }
 
-test('every row of the contract is registered', () => {
-  const rows = [
-    'read-number',
-    'dial-reading',
-    'cosine-error',
-    'ratio-at-full-lift',
-    'ratio-through-lift',
-    'explain-readings',
-    'fastener-for-hole',
-    'thread',
-    'lift',
-    'spring-load',
-    'spring-from-wire',
-    'spring-nest',
-    'retainer-to-seal',
-    'pivot-load',
-    'piston-drop',
-    'lobe-profile',
-    'piston-to-valve',
-    'cam-timing',
-    'centreline',
-    'top-dead-centre',
-    'roller-sweep',
-    'linkage',
-    'adjuster',
-    'lash-hot-cold',
-    'cover-room',
-    'outliers',
-    'control-chart',
-    'capability',
-    'separation-speed',
-  ];
-  expect(computations.map((each) => each.name).sort()).toEqual(rows.toSorted());
-});
-
 describe.each(computations.map((each) => [each.name, each] as const))('%s', (name, computation) => {
   const text = docstringOf(name)
     .replace(/^\s*\* ?/gm, ' ')

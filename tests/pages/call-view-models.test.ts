@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { z } from 'zod';
-import { answerOf, questionKey } from '../../server/call/answered.ts';
-import { nominalText, ratioFigure } from '../../server/call/ratio-text.ts';
+import { ratioFigure } from '../../server/call/ratio-text.ts';
 import { changedFields, mergeSpec } from '../../server/call/spec/merge-spec.ts';
 import { specText } from '../../server/call/spec/spec-texts.ts';
 import { tapeText } from '../../server/call-pages/tape-text.ts';
@@ -12,7 +11,6 @@ import { NOTE_EVENTS } from '../../server/records/notes/events.ts';
 import { READING_EVENTS } from '../../server/records/readings/events.ts';
 import { TOLD } from '../../server/steps/index.ts';
 import { runsAt, turnsOf } from '../../server/steps/ratio/dial-view.ts';
-import { verdictOf } from '../../server/steps/ratio/ratio-answer.ts';
 import { buildSpec } from '../../shared/schemas/build-spec.ts';
 
 const spec = buildSpec.parse({
@@ -88,60 +86,10 @@ describe('the dial of a reading', () => {
   });
 });
 
-const result = (verdicts: Record<number, 'agrees' | 'differs' | 'cannot-tell'>) => ({
-  ratio: 1.757,
-  standardUncertainty: 0.004,
-  coverageFactor: 2,
-  interval95: [1.749, 1.765] as [number, number],
-  budget: [],
-  nominals: Object.entries(verdicts).map(([ratio, verdict]) => ({
-    ratio: Number(ratio),
-    verdict,
-    needsValveLift: 0.02,
-  })),
-});
-
 describe('what is said of a ratio', () => {
-  it('a running-spring ratio is not set against a stamp', () => {
-    expect(verdictOf(result({ 1.75: 'agrees' }), 'running')).toBeUndefined();
-  });
-  it.each([
-    [{ 1.7: 'differs', 1.75: 'agrees' }, 'agrees', 'with 1.75 and'],
-    [{ 1.75: 'cannot-tell', 1.76: 'cannot-tell' }, 'cannot-tell', 'between 1.75 and 1.76'],
-    [{ 1.5: 'differs' }, 'differs', 'from every nominal'],
-  ] as const)('%o is %s', (verdicts, word, text) => {
-    const verdict = verdictOf(result(verdicts), 'light');
-    expect(verdict?.word).toBe(word);
-    expect(verdict?.text).toContain(text);
-  });
   it('shows no digit finer than the interval allows', () => {
-    expect(ratioFigure(result({}))).toEqual({ value: '1.757', spread: '.008', text: '1.757 ± .008' });
-    expect([1.5, 1.75, 1.625].map(nominalText)).toEqual(['1.50', '1.75', '1.625']);
-  });
-});
-
-describe('a question and its answer', () => {
-  const question = { code: 'turn-miscounted', ask: 'Could one turn of the dial be missing?' };
-  const answer = {
-    id: '1',
-    answer: 'No',
-    code: '',
-    found: undefined,
-    setUpId: 'a',
-    questionId: undefined,
-    seq: 4,
-    by: 'B',
-    at: new Date(0),
-  };
-  it('belong together by the words asked or by the code, on one set-up', () => {
-    expect(answerOf([{ ...answer, question: question.ask }], 'a', question)?.answer).toBe('No');
-    expect(answerOf([{ ...answer, question: question.code }], 'a', question)?.answer).toBe('No');
-    expect(answerOf([{ ...answer, question: question.ask }], 'b', question)).toBeUndefined();
-    expect(answerOf([{ ...answer, question: 'Another?' }], 'a', question)).toBeUndefined();
-  });
-  it('a long question is kept in the hundred characters there are for it', () => {
-    expect(questionKey({ ask: 'x'.repeat(100) })).toHaveLength(100);
-    expect(questionKey({ ask: 'x'.repeat(101) })).toHaveLength(100);
+    const figure = ratioFigure({ ratio: 1.757, standardUncertainty: 0.004, coverageFactor: 2 });
+    expect(figure).toEqual({ value: '1.757', spread: '.008', text: '1.757 ± .008' });
   });
 });
 

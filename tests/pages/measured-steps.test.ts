@@ -31,7 +31,7 @@ async function freshCall(spec?: object): Promise<void> {
 }
 
 const post = (path: string, fields: Record<string, string>) =>
-  service.app.inject({
+  service.request({
     method: 'POST',
     url: `/calls/${callId}${path}`,
     headers: { 'content-type': 'application/x-www-form-urlencoded' },
@@ -40,7 +40,7 @@ const post = (path: string, fields: Record<string, string>) =>
   });
 
 async function page(at: string): Promise<string> {
-  const answer = await service.app.inject({ url: `/calls/${callId}/steps/${at}`, cookies: person.cookies });
+  const answer = await service.request({ url: `/calls/${callId}/steps/${at}`, cookies: person.cookies });
   expect(answer.statusCode).toBe(200);
   expect(htmlFaults(answer.body)).toEqual([]);
   return answer.body;
@@ -116,7 +116,7 @@ describe('tip marks', () => {
     await freshCall();
     await post('/tip-marks', { ...mark, width: '.06', side: 'valley', off: '.03' });
     const at = /\/tip-marks\/([0-9a-f-]{36})/.exec(await page('geometry'))?.[1] ?? '';
-    const form = await service.app.inject({
+    const form = await service.request({
       url: `/calls/${callId}/tip-marks/${at}`,
       cookies: person.cookies,
     });
@@ -134,7 +134,7 @@ describe('tip marks', () => {
       /replaced: \.06 in.*\.06 in wide, \.03 in toward the valley/,
     );
     const other = await service.person();
-    const stranger = await service.app.inject({
+    const stranger = await service.request({
       url: `/calls/${callId}/tip-marks/${at}`,
       cookies: other.cookies,
     });
@@ -245,7 +245,44 @@ describe('the lash log', () => {
       ['.024', 'found'],
     ] as const)
       await post('/lash', { ...lash, lash: gap, moment, nut: 'held' });
-    expect(read(await page('adjuster?of=lash'))).toContain('Setting it once more hides it. Stop:');
+    expect(read(await page('adjuster?of=lash'))).toContain(
+      'Do not run it: the lash of 6 exhaust grew again after it was set again.',
+    );
+  });
+
+  test('its question is answered on its own step, and the answer stands there', async () => {
+    await freshCall();
+    await post('/lash', { ...lash, lash: '.018', moment: 'set', nut: 'held' });
+    await post('/lash', { ...lash, lash: '.025', moment: 'found', nut: 'held' });
+    const html = await page('adjuster?of=lash');
+    const hidden = (name: string) =>
+      new RegExp(`name="${name}" value="(question[^"]*)"`).exec(html)?.[1] ?? '';
+    const form = /name="form" value="(answer-[^"]*)"/.exec(html)?.[1] ?? '';
+    const answered = await post('/answers', {
+      form,
+      questionId: hidden('questionId'),
+      question: 'Is something wearing on this valve?',
+      code: 'lash-grew',
+      step: 'adjuster',
+      answer: 'found',
+      words: 'the tip is dished',
+    });
+    expect([answered.statusCode, String(answered.headers.location).includes('/steps/adjuster')]).toEqual([
+      303,
+      true,
+    ]);
+    expect(read(await page('adjuster?of=lash'))).toContain('the tip is dished');
+  });
+
+  test('under a stop no part of these steps tells anybody to turn it', async () => {
+    await freshCall();
+    for (const moment of ['set', 'found', 'set', 'found'])
+      await post('/lash', { ...lash, lash: moment === 'set' ? '.018' : '.025', moment, nut: 'held' });
+    for (const at of ['geometry', 'timing', 'timing?of=centreline', 'adjuster?of=lash', 'adjuster']) {
+      const text = read(await page(at));
+      expect(text, at).toContain('Nothing is turned or read on the engine while the stop stands.');
+      expect(text, at).not.toMatch(/two turns by hand|Turn in running direction|Turn gently/);
+    }
   });
 
   test('a day that is none is refused where it was typed', async () => {

@@ -55,9 +55,8 @@ describe('whole pages', () => {
   it('the layout links style and script and escapes what it is given', () => {
     const frame: LayoutFrame = {
       title: '<b>Error: one</b>',
-      nonce: '"n1',
       styleHref: '/s.css',
-      scriptHref: '/b.js',
+      script: { href: '/b.js', nonce: '"n1' },
       side: 'desk',
       nav: [{ href: '/calls', label: '<i>Calls</i>', current: true }],
       signedIn: { name: '<i>Ann</i>' },

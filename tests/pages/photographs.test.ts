@@ -23,7 +23,7 @@ async function post(fields: Record<string, string>, picture: Buffer | undefined)
     'x.jpg',
   );
   const encoded = new Response(form);
-  return service.app.inject({
+  return service.request({
     method: 'POST',
     url: `/calls/${callId}/photographs`,
     headers: { 'content-type': encoded.headers.get('content-type') ?? '' },
@@ -32,7 +32,7 @@ async function post(fields: Record<string, string>, picture: Buffer | undefined)
   });
 }
 
-const page = () => service.app.inject({ url: `/calls/${callId}/photographs`, cookies: person.cookies });
+const page = () => service.request({ url: `/calls/${callId}/photographs`, cookies: person.cookies });
 
 test('a photograph sent by the form is on the page, once however often the same form is sent', async () => {
   const picture = await sharp({ create: { width: 60, height: 40, channels: 3, background: '#456' } })
@@ -51,7 +51,7 @@ test('a photograph sent by the form is on the page, once however often the same 
   expect(shown.match(/class="photograph"/g)).toHaveLength(1);
   expect(shown).toContain('the &lt;b&gt;stripe&lt;/b&gt;');
   const source = /src="(\/calls\/[^"]+\/photographs\/[^"]+)"/.exec(shown)?.[1] ?? '';
-  const image = await service.app.inject({ url: source, cookies: person.cookies });
+  const image = await service.request({ url: source, cookies: person.cookies });
   expect(image.headers['content-type']).toBe('image/jpeg');
 });
 
@@ -71,6 +71,6 @@ test.each([
 
 test('another shop’s staff see none of it', async () => {
   const stranger = await service.person();
-  const answer = await service.app.inject({ url: `/calls/${callId}/photographs`, cookies: stranger.cookies });
+  const answer = await service.request({ url: `/calls/${callId}/photographs`, cookies: stranger.cookies });
   expect(answer.statusCode).toBe(404);
 });

@@ -1,10 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { z } from 'zod';
 import { bodyOf } from '../../server/compute-forms/form/body-of.ts';
 import type { controlsOf } from '../../server/compute-forms/form/controls-of.ts';
 import { HOSTILE } from '../../views/parts/part.ts';
 import { answerOn, faultsOf, known, names, plain, referencePages } from '../tools/reference-pages.ts';
 
-const { inject, get, post } = referencePages();
+const { ask, get, post } = referencePages();
+
+const answered = z.looseObject({ result: z.record(z.string(), z.unknown()) });
 
 const NUMBER = /^-?\d/;
 
@@ -54,12 +57,13 @@ describe('every computation', () => {
     for (const units of ['inch', 'metric'] as const) {
       const page = await post(name, { ...typed, units });
       expect(page.status).toBe(200);
-      const json = await inject({
+      const json = await ask({
         method: 'POST',
         url: `/api/v1/compute/${name}?units=${units}`,
         payload: each.example.inputs,
       });
-      expect(answerOn(page.html)).toEqual(json.json().result);
+      const { result } = answered.parse(json.json());
+      expect(answerOn(page.html)).toEqual(result);
     }
   });
 

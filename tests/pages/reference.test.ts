@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { z } from 'zod';
 import { faultsOf, names, plain, referencePages } from '../tools/reference-pages.ts';
 
-const { inject, get } = referencePages();
+const { ask, get } = referencePages();
 
 describe('the list', () => {
   it('has every computation, each once, and leads to the API and the parts', async () => {
@@ -57,9 +58,9 @@ describe('the other pages', () => {
     const { status, html } = await get('/reference/api');
     expect(status).toBe(200);
     expect(faultsOf(html)).toEqual([]);
-    const document = (await inject('/api/v1/openapi.json')).json<{
-      paths: Record<string, object>;
-    }>();
+    const document = z
+      .looseObject({ paths: z.record(z.string(), z.unknown()) })
+      .parse((await ask('/api/v1/openapi.json')).json());
     const missing = Object.keys(document.paths).filter((path) => !html.includes(`<code>${path}</code>`));
     // Each computation's two operations stand at one address, told of once.
     expect(missing).toEqual([]);
@@ -67,8 +68,8 @@ describe('the other pages', () => {
   });
 
   it('the type of a problem leads to its page', async () => {
-    const problem = await inject({ method: 'POST', url: '/api/v1/compute/lift', payload: {} });
-    const { type, title } = problem.json<{ type: string; title: string }>();
+    const problem = await ask({ method: 'POST', url: '/api/v1/compute/lift', payload: {} });
+    const { type, title } = z.looseObject({ type: z.string(), title: z.string() }).parse(problem.json());
     const { status, html } = await get(type);
     expect(status).toBe(200);
     expect(plain(html)).toContain(`<h1>${title}</h1>`);

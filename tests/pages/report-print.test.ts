@@ -1,6 +1,6 @@
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { launchBrowser } from '../tools/browser.ts';
+import { type TestBrowser, testBrowser } from '../tools/browser.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 import { type WholeCall, wholeCall } from '../tools/whole-call.ts';
 
@@ -8,7 +8,7 @@ import { type WholeCall, wholeCall } from '../tools/whole-call.ts';
 let service: TestService;
 let person: Person;
 let whole: WholeCall;
-let browser: Browser;
+let browser: TestBrowser;
 let base: string;
 let page: Page;
 beforeAll(async () => {
@@ -16,7 +16,7 @@ beforeAll(async () => {
   person = await service.person({ name: 'Robin at the desk' });
   whole = await wholeCall(service, person);
   base = await service.listen();
-  browser = await launchBrowser();
+  browser = await testBrowser();
   const context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
   await context.addCookies([{ name: 'benchcall-desk', value: person.cookies['benchcall-desk'], url: base }]);
   page = await context.newPage();

@@ -17,7 +17,7 @@ beforeAll(async () => {
 afterAll(() => service.close());
 
 const see = (path: string) =>
-  service.app.inject({ url: `/calls/${whole.callId}/${path}`, cookies: person.cookies });
+  service.request({ url: `/calls/${whole.callId}/${path}`, cookies: person.cookies });
 const text = (html: string) => html.replace(/<[^>]*>/g, ' ').replace(/\s+/g, ' ');
 
 describe('the takeover card', () => {
@@ -106,7 +106,7 @@ describe('the export', () => {
     expect(at(json, 'workings', 0, 'computation')).toBe('roller-sweep');
     expect(at(json, 'notes', 1)).toMatchObject({ kind: 'promise', owner: 'Sal Reed', due: '2027-02-03' });
     expect(at(json, 'photographs', 0, 'readingId')).toBe(whole.provenReading);
-    const picture = await service.app.inject({
+    const picture = await service.request({
       url: String(at(json, 'photographs', 0, 'address')),
       headers: person.bearer,
     });

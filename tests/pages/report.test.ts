@@ -23,7 +23,7 @@ beforeAll(async () => {
 afterAll(() => service.close());
 
 const see = (url: string, cookies: Record<string, string> = person.cookies) =>
-  service.app.inject({ url, cookies });
+  service.request({ url, cookies });
 const ENTITIES: Readonly<Record<string, string>> = { '&lt;': '<', '&gt;': '>', '&amp;': '&', '&#39;': "'" };
 function text(html: string): string {
   const bare = html

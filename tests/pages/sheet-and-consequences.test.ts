@@ -36,15 +36,15 @@ beforeAll(async () => {
     holder: 'B',
     days: 1,
   });
-  const opened = await service.app.inject({ method: 'POST', url: `/b/${String(link.json.secret)}` });
+  const opened = await service.request({ method: 'POST', url: `/b/${String(link.json.secret)}` });
   bench = { 'benchcall-bench': opened.cookies.find(({ name }) => name === 'benchcall-bench')?.value ?? '' };
 });
 afterAll(() => service.close());
 
 const see = (url: string, cookies: Record<string, string> = owner.cookies) =>
-  service.app.inject({ method: 'GET', url, cookies });
+  service.request({ method: 'GET', url, cookies });
 const post = (url: string, fields: Record<string, string>, cookies: Record<string, string> = owner.cookies) =>
-  service.app.inject({
+  service.request({
     method: 'POST',
     url,
     cookies,

@@ -25,7 +25,7 @@ test('the takeover card holds the stop, the next step, marks word for word, read
     await sendJson(service, person.bearer, 'POST', `/api/v1/calls/${callId}/hold`, {
       reason: 'metal in the oil',
     });
-    const page = await service.app.inject({ url: `/calls/${callId}/takeover`, cookies: person.cookies });
+    const page = await service.request({ url: `/calls/${callId}/takeover`, cookies: person.cookies });
     expect(page.statusCode).toBe(200);
     for (const words of [
       'metal in the oil',

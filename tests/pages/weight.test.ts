@@ -16,7 +16,7 @@ beforeAll(async () => {
   base = await service.listen();
   const call = await liveCall(service);
   for (let pass = 0; pass < 3; pass += 1) await call.keep();
-  const answer = await service.app.inject({ url: '/bench/steps/ratio', headers: call.bench });
+  const answer = await service.request({ url: '/bench/steps/ratio', headers: call.bench });
   page = answer.body;
 });
 afterAll(() => service.close());

@@ -49,8 +49,14 @@ export function circles(edges: readonly (readonly [string, string])[]): string[]
   return found;
 }
 
-/** The folder two levels down that a file is in: what a reader takes for a room where nobody says otherwise. */
-export const folderOf = (path: string): string => path.split('/').slice(0, -1).slice(0, 2).join('/') || path;
+/**
+ * The folder two levels down that a file is in: what a reader takes for a room where nobody says otherwise. Views are
+ * one: a component may hold any other, so that their types are of one piece.
+ */
+export const folderOf = (path: string): string => {
+  const folders = path.split('/').slice(0, -1);
+  return folders.slice(0, folders[0] === 'views' ? 1 : 2).join('/') || path;
+};
 
 /** Each import that the table does not allow, in words. */
 export function strays(all: readonly Arrow[]): string[] {

@@ -161,6 +161,7 @@ export const ROOMS: readonly Room[] = [
       'auth',
       'drawings',
       'compute',
+      'mechanics',
       'database',
       'problems',
       'views',

@@ -19,7 +19,7 @@ export async function sendJson(
   json: Record<string, unknown>;
   text: string;
 }> {
-  const response = await service.app.inject({
+  const response = await service.request({
     method,
     url,
     headers: { ...who, ...headers, ...(body === undefined ? {} : { 'content-type': 'application/json' }) },

@@ -14,7 +14,7 @@ export async function makeLink(
   });
   const secret = String(made.json.secret);
   const link: unknown = made.json.link;
-  const opened = await service.app.inject({ method: 'POST', url: `/b/${secret}` });
+  const opened = await service.request({ method: 'POST', url: `/b/${secret}` });
   const bench = opened.cookies.find((cookie) => cookie.name === 'benchcall-bench')?.value ?? '';
   expect(bench, 'the link must open for this test to mean anything').not.toBe('');
   const id: unknown = typeof link === 'object' && link !== null ? Reflect.get(link, 'id') : undefined;

@@ -31,7 +31,7 @@ export async function liveCall(service: TestService, deskName = 'Robin at the de
   });
   if (shared.status !== 201) throw new Error(`no link: ${shared.status} ${shared.text}`);
   const { secret } = shared.json;
-  const opened = await service.app.inject({ method: 'POST', url: `/b/${String(secret)}` });
+  const opened = await service.request({ method: 'POST', url: `/b/${String(secret)}` });
   const bench = opened.cookies.find((each) => each.name === 'benchcall-bench')?.value ?? '';
   return {
     desk,

@@ -7,7 +7,7 @@ export function postForm(
   fields: Readonly<Record<string, string>>,
   options: { readonly cookies?: Record<string, string>; readonly headers?: Record<string, string> } = {},
 ) {
-  return service.app.inject({
+  return service.request({
     method: 'POST',
     url,
     headers: { 'content-type': 'application/x-www-form-urlencoded', ...options.headers },

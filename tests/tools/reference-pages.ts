@@ -1,9 +1,9 @@
-import type { InjectOptions } from 'fastify';
 import { afterAll, beforeAll } from 'vitest';
 import { loadComputations } from '../../server/compute/registry.ts';
 import { controlsOf } from '../../server/compute-forms/form/controls-of.ts';
 import { typedOf } from '../../server/compute-forms/form/typed-of.ts';
 import { htmlFaults } from './html-faults.ts';
+import type { Asked } from './http.ts';
 import { type TestService, testService } from './service.ts';
 
 const computations = await loadComputations();
@@ -19,11 +19,11 @@ export function referencePages() {
   afterAll(() => service.close());
 
   const get = async (url: string) => {
-    const { statusCode, body } = await service.app.inject({ method: 'GET', url });
+    const { statusCode, body } = await service.request({ method: 'GET', url });
     return { status: statusCode, html: body };
   };
   const post = async (name: string, fields: Readonly<Record<string, string>>) => {
-    const { statusCode, body } = await service.app.inject({
+    const { statusCode, body } = await service.request({
       method: 'POST',
       url: `/reference/${name}`,
       headers: { 'content-type': 'application/x-www-form-urlencoded' },
@@ -31,7 +31,7 @@ export function referencePages() {
     });
     return { status: statusCode, html: body };
   };
-  return { inject: (request: InjectOptions | string) => service.app.inject(request), get, post };
+  return { ask: (request: Asked | string) => service.request(request), get, post };
 }
 
 /** A computation with the controls of its form and its example as it is typed there. */

@@ -13,6 +13,7 @@ import { openHub } from '../../server/events/hub.ts';
 import type { Deps } from '../../server/web/deps.ts';
 import { loadAssets } from '../../server/web/pages/assets.ts';
 import { createViews } from '../../views/engine.ts';
+import { type Answered, type Asked, addressOf, ask } from './http.ts';
 import { strictAnswers } from './strict-answers.ts';
 import { type TestDatabase, testDatabase } from './test-database.ts';
 
@@ -34,6 +35,8 @@ export interface TestService {
   readonly database: TestDatabase;
   /** A shop of its own with one person in it. */
   person(options?: { shopId?: string; roles?: Role[]; name?: string }): Promise<Person>;
+  /** Sends a request over a connection, and gives back its answer. */
+  request(asked: Asked | string): Promise<Answered>;
   /** Listens on a free port of loopback. */
   listen(): Promise<string>;
   /** The same service once more over the same database, as a second process of it would be. */
@@ -47,13 +50,6 @@ export interface Process {
   readonly deps: Deps;
   listen(): Promise<string>;
   close(): Promise<void>;
-}
-
-async function addressOf(app: FastifyInstance): Promise<string> {
-  await app.listen({ host: '127.0.0.1', port: 0 });
-  const address = app.server.address();
-  if (typeof address !== 'object' || address === null) throw new Error('not listening');
-  return `http://127.0.0.1:${address.port}`;
 }
 
 /** What another process shares is the database alone: its connections and its hub are its own. */
@@ -161,6 +157,10 @@ export async function testService(
         bearer: { authorization: `Bearer ${secret}` },
         cookies: { 'benchcall-desk': secret },
       };
+    },
+    request(this: TestService, asked: Asked | string) {
+      // A test may put another app in the place of this one.
+      return ask(this.app, asked);
     },
     listen: () => addressOf(app),
     async secondProcess({ listenUrl } = {}) {

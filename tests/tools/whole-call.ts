@@ -152,7 +152,7 @@ export async function wholeCall(
     caption: 'the hand at 60',
     readingId: provenReading,
   });
-  const kept = await service.app.inject({
+  const kept = await service.request({
     method: 'POST',
     url: `/api/v1${at}/photographs?${about}`,
     headers: { ...person.bearer, 'content-type': 'image/jpeg' },
@@ -160,7 +160,7 @@ export async function wholeCall(
   });
   if (kept.statusCode !== 201) throw new Error(kept.body);
   const link = await post(`/calls/${callId}/share-links`, { holder: 'Lin', days: 1 });
-  const opened = await service.app.inject({ method: 'POST', url: `/b/${String(link.secret)}` });
+  const opened = await service.request({ method: 'POST', url: `/b/${String(link.secret)}` });
   const bench = opened.cookies.find(({ name }) => name === 'benchcall-bench')?.value ?? '';
   return { callId, buildId, setUpId, provenReading, bench: { 'benchcall-bench': bench } };
 }

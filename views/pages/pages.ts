@@ -88,7 +88,7 @@ export interface Pages {
   readonly call: CallPageData;
   readonly calls: CallsPageData;
   readonly error: ErrorPageData;
-  readonly home: Readonly<Record<string, never>>;
+  readonly home: Readonly<Record<never, never>>;
   readonly plain: PlainPageData;
   readonly problem: ProblemPageData;
   readonly reference: ReferencePageData;

@@ -15,8 +15,8 @@ export interface ButtonData {
   /** With this the button is a link. */
   readonly href?: string;
   readonly disabled?: boolean;
-  /** Why it cannot be pressed now; needs an id. */
-  readonly why?: string;
+  /** Why it cannot be pressed now, in a line of its own that the button is described by. */
+  readonly why?: { readonly id: string; readonly text: string };
 }
 
 export const button: Part<'/parts/button'> = {
@@ -35,7 +35,7 @@ export const button: Part<'/parts/button'> = {
         label: 'Print report',
         id: 'button-print',
         disabled: true,
-        why: 'Goes on when the lobe lift is in.',
+        why: { id: 'button-print-why', text: 'Goes on when the lobe lift is in.' },
       },
     },
     { title: 'Long text', data: { label: LONG, type: 'button' } },

@@ -11,9 +11,7 @@ export interface GapBarData {
   readonly basis: 'measured' | 'calculated';
   readonly verdict: GapWord;
   /** Left out for a reading between two gauges: then there is no best value to draw. */
-  readonly value?: number;
-  /** What is under the point; goes with `value`. */
-  readonly pointText?: string;
+  readonly point?: { readonly at: number; readonly text: string };
   /** Left out when no gauge has found this end. */
   readonly low?: number;
   readonly high?: number;
@@ -37,8 +35,7 @@ export const gapBar: Part<'/parts/gap-bar'> = {
         unit: 'in',
         basis: 'measured',
         verdict: 'clear',
-        value: 0.078,
-        pointText: '.078',
+        point: { at: 0.078, text: '.078' },
         low: 0.073,
         high: 0.083,
         limit: { at: 0.06, text: '.060', source: common },
@@ -53,8 +50,7 @@ export const gapBar: Part<'/parts/gap-bar'> = {
         unit: 'in',
         basis: 'calculated',
         verdict: 'close',
-        value: 0.052,
-        pointText: '.052',
+        point: { at: 0.052, text: '.052' },
         low: 0.042,
         high: 0.062,
         limit: { at: 0.05, text: '.050', source: common },
@@ -69,8 +65,7 @@ export const gapBar: Part<'/parts/gap-bar'> = {
         unit: 'in',
         basis: 'calculated',
         verdict: 'short',
-        value: -0.012,
-        pointText: '−.012',
+        point: { at: -0.012, text: '−.012' },
         low: -0.02,
         high: -0.004,
         limit: { at: 0.1, text: '.100', source: common },
@@ -112,8 +107,7 @@ export const gapBar: Part<'/parts/gap-bar'> = {
         unit: '<b>in</b>',
         basis: 'calculated',
         verdict: 'close',
-        value: 1,
-        pointText: '<b>1</b>',
+        point: { at: 1, text: '<b>1</b>' },
         low: 0.9,
         high: 1.1,
         limit: { at: 1, text: '<i>', source: HOSTILE },

@@ -1,10 +1,18 @@
 import { z } from 'zod';
 import { answer } from '../../../shared/schemas/answer.ts';
-import { quantityView } from '../../../shared/schemas/answer-parts.ts';
-import type { Reason } from '../../mechanics/identify/types.ts';
+import { inInches, quantityView } from '../../../shared/schemas/answer-parts.ts';
+import type { Assessment } from '../../mechanics/assessment/assessment.ts';
+import type { CandidateDetail, HoleDetail, ReasonDetail } from '../../mechanics/assessment/part/detail.ts';
 import { partReadingView, showPartReading } from '../../records/part-readings/view.ts';
-import type { CoverAnswer, HoleAnswer } from './fasteners.ts';
-import type { PartIdentification, RankedFamily } from './identification.ts';
+import { type BuildRecord, catalogueOf } from '../../records/whole-build/build-record.ts';
+import {
+  assessedQuestionView,
+  headlineView,
+  judgementView,
+  showHeadline,
+  showJudgement,
+  showQuestion,
+} from '../view.ts';
 
 const reasonView = z.object({
   kind: z.string(),
@@ -49,27 +57,29 @@ export const identificationView = z
         rightFirst: z.number().meta({ description: 'chance that the family then first is the right one' }),
       }),
     ),
+    tell: z.string().optional().meta({ description: 'what would tell most of the part' }),
     fasteners: z.array(fastenerView),
     cover: coverView
       .optional()
       .meta({ description: 'sideways room; needs a width, and how the cover is bolted' }),
-    questions: z.array(z.object({ code: z.string(), ask: z.string(), test: z.string() })),
+    questions: z.array(assessedQuestionView),
+    headlines: z.array(headlineView),
+    judgements: z.array(judgementView),
   })
   .meta({ id: 'Identification' });
 
-const inch = (value: number) => ({ value, unit: 'in' as const });
-const sizeOrWord = (value: number | string) => (typeof value === 'number' ? inch(value) : value);
+const sizeOrWord = (value: number | string) => (typeof value === 'number' ? inInches(value) : value);
 
-const showReason = (reason: Reason) =>
+const showReason = ({ kind, word, reading, madeFor, difference }: ReasonDetail) =>
   answer(reasonView, {
-    kind: reason.kind,
-    word: reason.word,
-    reading: sizeOrWord(reason.reading),
-    madeFor: reason.madeFor === undefined ? undefined : sizeOrWord(reason.madeFor),
-    difference: reason.difference === undefined ? undefined : inch(reason.difference),
+    kind,
+    word,
+    reading: sizeOrWord(reading),
+    madeFor: madeFor === undefined ? undefined : sizeOrWord(madeFor),
+    difference: difference === undefined ? undefined : inInches(difference),
   });
 
-const showCandidate = ({ family, probability, reasons }: RankedFamily) =>
+const showCandidate = ({ family, probability, reasons }: CandidateDetail) =>
   answer(candidateView, {
     familyId: family.id,
     code: family.code,
@@ -79,23 +89,31 @@ const showCandidate = ({ family, probability, reasons }: RankedFamily) =>
     reasons: reasons.map(showReason),
   });
 
-const showFastener = ({ reading, threads, ask }: HoleAnswer) =>
-  answer(fastenerView, { readingId: reading.id, threads, ask });
+const showFastener = ({ entryId, threads, ask }: HoleDetail) =>
+  answer(fastenerView, { readingId: entryId, threads, ask });
 
-const showCover = ({ reading, verdict, reason, settledBy }: CoverAnswer) =>
-  answer(coverView, { readingId: reading.id, verdict, reason, settledBy });
-
-/** The rest of a long catalogue has no share worth sending. */
-const MOST = 20;
-
-export const showIdentification = (found: PartIdentification) =>
-  answer(identificationView, {
-    readings: found.readings.map(showPartReading),
-    families: found.families,
-    candidates: found.candidates.slice(0, MOST).map(showCandidate),
-    noneOfThese: found.noneOfThese,
-    next: found.offers,
-    fasteners: found.fasteners.map(showFastener),
-    cover: found.cover === undefined ? undefined : showCover(found.cover),
-    questions: found.questions,
+/** What the assessment says of the part in the hand, with every reading of it. */
+export function showIdentification(record: BuildRecord, assessment: Assessment) {
+  const { ranking, holes, cover } = assessment.details.part;
+  return answer(identificationView, {
+    readings: record.partReadings.map(showPartReading),
+    families: catalogueOf(record).length,
+    candidates: (ranking?.candidates ?? []).map(showCandidate),
+    noneOfThese: ranking?.noneOfThese.probability ?? 1,
+    next: ranking?.offers ?? [],
+    tell: ranking?.tell.sentence,
+    fasteners: holes.map(showFastener),
+    cover:
+      cover === undefined
+        ? undefined
+        : answer(coverView, {
+            readingId: cover.entryId,
+            verdict: cover.word,
+            reason: cover.reason,
+            settledBy: cover.settledBy,
+          }),
+    questions: assessment.questions.filter(({ about }) => about.of === 'part').map(showQuestion),
+    headlines: assessment.headlines.filter(({ step }) => step === 'identify').map(showHeadline),
+    judgements: assessment.judgements.filter(({ about }) => about.of === 'part').map(showJudgement),
   });
+}

@@ -1,9 +1,12 @@
 import { z } from 'zod';
 import { answer } from '../../../shared/schemas/answer.ts';
 import { inInches, quantityView, sideView } from '../../../shared/schemas/answer-parts.ts';
+import type { AssessedQuestion, Assessment } from '../../mechanics/assessment/assessment.ts';
 import type { LashGrowth } from '../../mechanics/lash/types.ts';
+import { logOfTheseArms } from '../../records/lash-log/lash-log.ts';
 import { lashLineView, nutView, showLashLine } from '../../records/lash-log/view.ts';
-import type { LashLog } from './lash-log.ts';
+import { type BuildRecord, limitOf } from '../../records/whole-build/build-record.ts';
+import { assessedQuestionView, headlineView, questionFields, showHeadline } from '../view.ts';
 
 const growthView = z.object({
   cylinder: z.int(),
@@ -15,21 +18,18 @@ const growthView = z.object({
   again: z.boolean().meta({ description: 'it had grown over the limit before it was last set' }),
 });
 
+/** A question with the valve that it is about beside its subject. */
+const lashQuestionView = assessedQuestionView
+  .extend({ cylinder: z.int().optional(), valve: sideView.optional() })
+  .meta({ id: 'LashQuestion' });
+
 export const lashLogView = z
   .object({
     lines: z.array(lashLineView),
     limit: z.object({ growth: quantityView, source: z.string() }),
     growths: z.array(growthView),
-    questions: z.array(
-      z.object({
-        code: z.string(),
-        cylinder: z.int().optional(),
-        valve: sideView.optional(),
-        ask: z.string(),
-        size: z.string(),
-        test: z.string(),
-      }),
-    ),
+    questions: z.array(lashQuestionView),
+    headlines: z.array(headlineView),
     stop: z.boolean().meta({ description: 'a gap grew again after it was set again' }),
   })
   .meta({ id: 'LashLog' });
@@ -45,11 +45,23 @@ const showGrowth = (growth: LashGrowth) =>
     again: growth.again,
   });
 
-export const showLashLog = (log: LashLog) =>
-  answer(lashLogView, {
-    lines: log.lines.map(showLashLine),
-    limit: { growth: log.limit.value, source: log.limit.source },
-    growths: log.growths.map(showGrowth),
-    questions: log.questions,
-    stop: log.again.length > 0,
+const showLashQuestion = (question: AssessedQuestion) =>
+  answer(lashQuestionView, {
+    ...questionFields(question),
+    cylinder: question.about.of === 'valve' ? question.about.cylinder : undefined,
+    valve: question.about.of === 'valve' ? question.about.valve : undefined,
   });
+
+/** The lash log of a build, with what the assessment says of it. */
+export function showLashLog(record: BuildRecord, { details, questions, headlines, stop }: Assessment) {
+  const limit = limitOf(record, 'lash-growth');
+  const { valves, questionIds } = details.lash;
+  return answer(lashLogView, {
+    lines: logOfTheseArms(record.lashLines).map(showLashLine),
+    limit: { growth: limit.value, source: limit.source },
+    growths: valves.flatMap(({ growth }) => (growth === undefined ? [] : [showGrowth(growth)])),
+    questions: questions.filter(({ id }) => questionIds.includes(id)).map(showLashQuestion),
+    headlines: headlines.filter(({ step }) => step === 'adjuster').map(showHeadline),
+    stop: stop.some(({ code }) => code === 'lash-grew-again'),
+  });
+}

@@ -14,6 +14,7 @@ import type {
 } from '../../mechanics/assessment/sheet/detail.ts';
 import { sheetReadingView, showSheetReading } from '../../records/sheet/view.ts';
 import type { BuildRecord } from '../../records/whole-build/build-record.ts';
+import { QUANTITY } from '../ratio-view.ts';
 import {
   assessedQuestionView,
   headlineView,
@@ -68,12 +69,6 @@ const odd = z.object({
   judgementId: z.string(),
   swap: z.string().meta({ description: 'the swap that would decide' }).optional(),
 });
-
-const QUANTITY = {
-  light: 'light-spring ratio',
-  running: 'running-spring ratio',
-  'not-said': 'not known',
-} as const;
 
 const onSpring = z.object({
   spring: z.string(),

@@ -1,22 +1,33 @@
 import { z } from 'zod';
 import { answer } from '../../../shared/schemas/answer.ts';
 import { inInches, quantityView, sideView } from '../../../shared/schemas/answer-parts.ts';
+import type { Assessment } from '../../mechanics/assessment/assessment.ts';
+import type { MarkedValveDetail } from '../../mechanics/assessment/marks/detail.ts';
 import { showTipMark, tipMarkView } from '../../records/tip-marks/view.ts';
-import type { JudgedMarks, MarkedValve } from './judged.ts';
+import type { BuildRecord } from '../../records/whole-build/build-record.ts';
+import { limitOf } from '../../records/whole-build/build-record.ts';
+import {
+  assessedQuestionView,
+  headlineView,
+  judgementView,
+  showHeadline,
+  showJudgement,
+  showQuestion,
+} from '../view.ts';
 
 const markedValveView = z.object({
   cylinder: z.int(),
   valve: sideView,
-  markIds: z.array(z.uuid()),
+  markIds: z.array(z.uuid()).meta({ description: 'the one that is judged last' }),
   leastSweep: quantityView
     .optional()
     .meta({ description: 'the least this lift can have on this arm, by the computation roller-sweep' }),
+  leastSweepLow: quantityView.optional().meta({ description: 'lower end of its 95 % interval' }),
+  leastSweepHigh: quantityView.optional().meta({ description: 'upper end of its 95 % interval' }),
   lookAgainOver: quantityView.optional().meta({ description: 'the least and the limit together' }),
   from: z.array(z.string()).meta({ description: 'what the least sweep is calculated from' }),
   missing: z.array(z.string()).meta({ description: 'what is not known yet for it' }),
-  questions: z.array(
-    z.object({ code: z.string(), ask: z.string(), size: z.string().optional(), test: z.string() }),
-  ),
+  questions: z.array(assessedQuestionView),
 });
 
 export const judgedMarksView = z
@@ -24,24 +35,37 @@ export const judgedMarksView = z
     marks: z.array(tipMarkView),
     limit: z.object({ overLeast: quantityView, source: z.string() }),
     valves: z.array(markedValveView),
+    headlines: z.array(headlineView),
+    judgements: z.array(judgementView),
   })
   .meta({ id: 'TipMarks' });
 
-const showMarkedValve = (valve: MarkedValve) =>
+const inchesIf = (si: number | undefined) => (si === undefined ? undefined : inInches(si));
+
+const showMarkedValve = (valve: MarkedValveDetail, { questions }: Assessment) =>
   answer(markedValveView, {
     cylinder: valve.cylinder,
     valve: valve.valve,
     markIds: valve.marks.map(({ id }) => id),
-    leastSweep: valve.least.value === undefined ? undefined : inInches(valve.least.value),
-    lookAgainOver: valve.lookAgainOver === undefined ? undefined : inInches(valve.lookAgainOver),
+    leastSweep: inchesIf(valve.least.value),
+    leastSweepLow: inchesIf(valve.least.low),
+    leastSweepHigh: inchesIf(valve.least.high),
+    lookAgainOver: inchesIf(valve.lookAgainOver),
     from: valve.least.from,
-    missing: valve.least.missing,
-    questions: valve.questions,
+    missing: valve.least.lacks,
+    questions: questions.filter(({ id }) => valve.questionIds.includes(id)).map(showQuestion),
   });
 
-export const showJudgedMarks = (judged: JudgedMarks) =>
-  answer(judgedMarksView, {
-    marks: judged.marks.map(showTipMark),
-    limit: { overLeast: judged.limit.value, source: judged.limit.source },
-    valves: judged.valves.map(showMarkedValve),
+/** The marks of a build, with what the assessment says of them. */
+export function showJudgedMarks(record: BuildRecord, assessment: Assessment) {
+  const limit = limitOf(record, 'sweep-over-least');
+  return answer(judgedMarksView, {
+    marks: record.tipMarks.map(showTipMark),
+    limit: { overLeast: limit.value, source: limit.source },
+    valves: assessment.details.marks.valves.map((valve) => showMarkedValve(valve, assessment)),
+    headlines: assessment.headlines.filter(({ step }) => step === 'geometry').map(showHeadline),
+    judgements: assessment.judgements
+      .filter(({ against }) => against.to === 'least-sweep')
+      .map(showJudgement),
   });
+}

@@ -1,7 +1,7 @@
 import type { StopFlag } from '../../../views/pages/report/pieces.ts';
 import type { CallContext } from '../../call/context.ts';
 import { openPromises, promiseState } from '../../call/promises.ts';
-import type { OpenStep, StepFindings } from '../../call/step.ts';
+import type { OpenStep } from '../../call/step.ts';
 import type { CallFrame } from '../frame.ts';
 
 /** A call in whole, for the sheets that tell it from beginning to end. */
@@ -9,7 +9,6 @@ export interface WholeCall {
   readonly frame: CallFrame;
   readonly context: CallContext;
   readonly open: ReadonlyMap<string, OpenStep>;
-  readonly findings: ReadonlyMap<string, StepFindings>;
 }
 
 /** Whether somebody has to stop, and every reason why. */
@@ -31,17 +30,14 @@ export const nextSentences = ({ context }: WholeCall): string[] =>
   context.assessment.next === undefined ? ['The call is closed.'] : [context.assessment.next.sentence];
 
 /** What is missing for what the call is about. */
-export const missingSentences = ({ context, findings }: WholeCall): string[] => [
-  ...context.assessment.missing.map(({ sentence }) => sentence),
-  ...[...findings.values()].flatMap(({ notKnown }) => notKnown),
-];
+export const missingSentences = ({ context }: WholeCall): string[] =>
+  context.assessment.missing.map(({ sentence }) => sentence);
 
 /** The answer in one line for each thing that was read or asked, in the order of the steps. */
-const foundSentences = ({ frame, context, findings }: WholeCall): string[] =>
-  frame.steps.flatMap(({ name }) => [
-    ...context.assessment.headlines.filter(({ step }) => step === name).map(({ sentence }) => sentence),
-    ...(findings.get(name)?.found ?? []),
-  ]);
+const foundSentences = ({ frame, context }: WholeCall): string[] =>
+  frame.steps.flatMap(({ name }) =>
+    context.assessment.headlines.filter(({ step }) => step === name).map(({ sentence }) => sentence),
+  );
 
 /** The same in short: where a line tells the worst of the whole build, that one alone for its step. */
 export function foundInShort(whole: WholeCall): string[] {

@@ -1,19 +1,23 @@
-import { loadContext } from '../../call/context.ts';
+import { type CallContext, loadContext } from '../../call/context.ts';
 import type { Registered } from '../../compute/registry.ts';
 import type { Tx } from '../../database/database.ts';
-import type { PageRequest } from '../../web/page-route.ts';
+import type { PageAsked } from '../../web/page-route.ts';
 import { type CallFrame, openSteps } from '../frame.ts';
 import type { WholeCall } from './call-summary.ts';
 
+type Computations = ReadonlyMap<string, Registered>;
+
 /** A call with every step open. */
+export function wholeCallOf(frame: CallFrame, context: CallContext, computations: Computations): WholeCall {
+  const open = openSteps(frame, { context, computations });
+  return { frame, context, open };
+}
+
 export async function loadWholeCall(
   frame: CallFrame,
   tx: Tx,
-  req: PageRequest,
-  computations: ReadonlyMap<string, Registered>,
+  req: PageAsked,
+  computations: Computations,
 ): Promise<WholeCall> {
-  const context = await loadContext(tx, req, { catalogue: 'when-read' });
-  const open = openSteps(frame, { context, computations });
-  const findings = new Map([...open].map(([name, step]) => [name, step.findings()]));
-  return { frame, context, open, findings };
+  return wholeCallOf(frame, await loadContext(tx, req), computations);
 }

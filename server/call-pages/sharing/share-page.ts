@@ -47,7 +47,7 @@ function linksTable(links: readonly ShareLink[], now: Date): TableData {
   };
 }
 
-function endForm(context: CallContext, link: ShareLink, index: number): Component {
+function endFormComponent(context: CallContext, link: ShareLink, index: number): Component {
   return {
     template: '/pages/call/group',
     data: {
@@ -89,7 +89,7 @@ export function shareBody(
       ...(made === undefined ? [] : madeComponents(made)),
       formComponent(form, rejected),
       tableComponent(linksTable(links, now)),
-      ...open.map((link, index) => endForm(context, link, index)),
+      ...open.map((link, index) => endFormComponent(context, link, index)),
     ],
   };
 }

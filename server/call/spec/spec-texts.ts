@@ -1,6 +1,6 @@
 import { formatNumber, formatQuantity, placesOf } from '../../../shared/quantities/format.ts';
 import { readNumber } from '../../../shared/quantities/read-number.ts';
-import { type Dimension, isUnit, type Unit, unitsOf } from '../../../shared/quantities/units.ts';
+import { type Dimension, dimensionOf, isUnit, type Unit, unitsOf } from '../../../shared/quantities/units.ts';
 import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
 
 /** What is at a dotted path of the specification. */
@@ -23,17 +23,12 @@ function quantityText(entry: object): string {
   const unit: unknown = Reflect.get(entry, 'unit');
   if (typeof value !== 'number' || typeof unit !== 'string' || !isUnit(unit)) return '';
   if (typeof typed === 'string') {
-    const dimension = dimensionOfUnit(unit);
+    const dimension = dimensionOf(unit);
     const assume = assumedUnit(dimension);
     const read = readNumber(typed, { kind: dimension, ...(assume === undefined ? {} : { assume }) });
     if (read.ok && read.value === value && read.unit === unit) return typed;
   }
   return formatQuantity({ value, unit });
-}
-
-function dimensionOfUnit(unit: Unit): Dimension {
-  const dimensions: readonly Dimension[] = ['length', 'load', 'rate', 'angle'];
-  return dimensions.find((dimension) => unitsOf(dimension).includes(unit)) ?? 'length';
 }
 
 /** The text of an entry of the specification; empty where there is none. */

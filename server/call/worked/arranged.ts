@@ -22,7 +22,10 @@ export interface Arranged {
  * At the desk the entry has the focus and comes first, and once something is kept its answer goes before the drawing
  * of how it is measured. At the bench the newest answer comes first, then where the tool goes, then the entry.
  */
-export function arranged(context: CallContext, { drawings, entry, top, rest, begun }: Arranged): Component[] {
+export function arrangedComponents(
+  context: CallContext,
+  { drawings, entry, top, rest, begun }: Arranged,
+): Component[] {
   if (context.side === 'bench') return [...top, ...drawings, ...entry, ...rest];
   return begun ? [...entry, ...top, ...rest, ...drawings] : [...entry, ...drawings, ...top, ...rest];
 }

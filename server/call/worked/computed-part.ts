@@ -4,7 +4,7 @@ import type { Working } from '../../records/workings/workings.ts';
 import type { Fields } from '../../web/forms/read-form.ts';
 import type { CallContext } from '../context.ts';
 import { formComponent, type StepBody } from '../forms.ts';
-import { arranged, drawingComponents } from './arranged.ts';
+import { arrangedComponents, drawingComponents } from './arranged.ts';
 import { computedForm } from './computed-form.ts';
 import { keptComponents } from './kept-answer.ts';
 import type { PartView, WorkedData, WorkedPart } from './part.ts';
@@ -45,7 +45,7 @@ export function computedPart<Loaded extends WorkedData>(of: ComputedPartOf): Wor
     const open = !context.call.held;
     return {
       forms: open ? [form] : [],
-      slots: arranged(context, {
+      slots: arrangedComponents(context, {
         drawings: drawingComponents(of.asked(rejected?.typed ?? form.initial ?? {})),
         entry: open ? [formComponent(form, rejected)] : [],
         top: last === undefined ? [] : (of.followUp?.(context, workings, last) ?? []),

@@ -1,10 +1,12 @@
 import type { Component } from '../../../views/parts/components.ts';
 import type { PagerData } from '../../../views/parts/pager.examples.ts';
-import type { TableCell } from '../../../views/parts/table.examples.ts';
+import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
+import { tableComponent } from '../../web/components.ts';
 import type { CallContext } from '../context.ts';
 import { foldComponent } from '../fold.ts';
 import type { RejectedForm, StepBody } from '../forms.ts';
 import type { StepPageInput } from '../step.ts';
+import { wordsUnderStop } from '../under-stop.ts';
 import type { WorkedData, WorkedPart, WorkedStep } from './part.ts';
 
 const addressOf = (context: CallContext, step: string, part: string) =>
@@ -16,21 +18,18 @@ function overviewTable<Loaded extends WorkedData>(
   step: WorkedStep<Loaded>,
   current: string,
   loaded: Loaded,
-): Component {
+): TableData {
   return {
-    template: '/parts/table',
-    data: {
-      caption: step.chained ? 'The chain: each one feeds the next' : 'The parts of this step',
-      columns: [{ label: 'Part' }, { label: 'On record' }],
-      rows: step.parts.map((part) => {
-        const text = part.kept(loaded) || 'nothing kept yet';
-        const cell: TableCell =
-          part.name === current
-            ? { text, why: 'open here' }
-            : { text, href: addressOf(context, step.name, part.name) };
-        return { cells: [part.title, cell] };
-      }),
-    },
+    caption: step.chained ? 'The chain: each one feeds the next' : 'The parts of this step',
+    columns: [{ label: 'Part' }, { label: 'On record' }],
+    rows: step.parts.map((part) => {
+      const text = part.kept(loaded) || 'nothing kept yet';
+      const cell: TableCell =
+        part.name === current
+          ? { text, why: 'open here' }
+          : { text, href: addressOf(context, step.name, part.name) };
+      return { cells: [part.title, cell] };
+    }),
   };
 }
 
@@ -75,7 +74,7 @@ export function workedPage<Loaded extends WorkedData>(
     returned(step, rejected) ?? named(req.query.of) ?? named(step.opens(context, loaded)) ?? step.parts[0];
   if (part === undefined) throw new Error(`the step ${step.name} has no parts`);
   const body = part.body(loaded, { context, rejected, step: step.name });
-  const overview = overviewTable(context, step, part.name, loaded);
+  const overview = tableComponent(overviewTable(context, step, part.name, loaded));
   const heading: Component = { template: '/pages/call/heading', data: { text: part.title } };
   return {
     forms: body.forms,
@@ -84,6 +83,6 @@ export function workedPage<Loaded extends WorkedData>(
         ? [heading, ...body.slots, overview]
         : [heading, ...body.slots, foldComponent('parts-of-step', 'All parts of this step', [overview])],
     screens: screensOf(context, step, part),
-    words: part.words,
+    words: wordsUnderStop(context) ?? part.words,
   };
 }

@@ -1,22 +1,9 @@
 import { z } from 'zod';
 import { formatFigure } from '../../../shared/quantities/format.ts';
-import { isUnit, type Quantity, type Unit } from '../../../shared/quantities/units.ts';
+import { isUnit, type Quantity, UNITS } from '../../../shared/quantities/units.ts';
 
 const quantity = z.object({ value: z.number(), unit: z.string(), side: z.string().optional() });
 
-/** Digits a bench works with; the JSON answer beside it has them all. */
-const PLACES: Partial<Record<Unit, number>> = {
-  in: 4,
-  mm: 3,
-  deg: 2,
-  lbf: 1,
-  N: 1,
-  'lbf/in': 1,
-  'N/mm': 2,
-  Hz: 1,
-  psi: 0,
-  GPa: 2,
-};
 const MINUS = '\u2212';
 
 /** A bare number with six digits, zeros at the end left off. */
@@ -28,7 +15,7 @@ function bareText(value: number): string {
 }
 
 function figureOf({ value, unit }: Quantity): string {
-  const places = PLACES[unit];
+  const places = UNITS[unit].shown;
   const short = places === undefined ? Number(value.toPrecision(6)) : Number(value.toFixed(places));
   // What would be rounded to zero keeps three digits instead.
   const kept = short === 0 && value !== 0 ? Number(value.toPrecision(3)) : short;

@@ -41,7 +41,7 @@ function limitsTable(limits: readonly Limit[]): TableData {
   };
 }
 
-function limitForm(shown: FormState): Component {
+function limitFormComponent(shown: FormState): Component {
   const words = Object.fromEntries(LIMIT_NAMES.map((name) => [name, titleOf(name)]));
   return {
     template: '/parts/form',
@@ -84,7 +84,7 @@ async function limitsPage(tx: Tx, req: PageRequest, rejected?: FormState): Promi
       intro:
         'What each gap is set against. A change counts from now on; figures judged before keep the limit they were judged by.',
       errors: summaryOf(shown, LABELS),
-      sections: [tableComponent(limitsTable(limits)), limitForm(shown)],
+      sections: [tableComponent(limitsTable(limits)), limitFormComponent(shown)],
     },
   };
 }

@@ -33,7 +33,7 @@ function form(
   };
 }
 
-export function peopleForms(people: readonly StaffMember[], shown: FormState, own: string): Component[] {
+export function peopleComponents(people: readonly StaffMember[], shown: FormState, own: string): Component[] {
   const others = people.filter((person) => person.disabledAt === undefined && person.id !== own);
   const add = form(
     'Add a person',
@@ -64,7 +64,7 @@ export function peopleForms(people: readonly StaffMember[], shown: FormState, ow
   ];
 }
 
-export function keyForms(keys: readonly ApiKey[], shown: FormState): Component[] {
+export function keyComponents(keys: readonly ApiKey[], shown: FormState): Component[] {
   const open = keys.filter((key) => key.revokedAt === undefined);
   const make = form(
     'Make a key',

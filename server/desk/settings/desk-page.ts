@@ -6,7 +6,7 @@ import { noticeComponent, tableComponent } from '../../web/components.ts';
 import { type FormState, summaryOf } from '../../web/forms/fields.ts';
 import type { PageRequest } from '../../web/page-route.ts';
 import type { Page } from '../../web/pages/render.ts';
-import { keyForms, LABELS, peopleForms } from './desk-forms.ts';
+import { keyComponents, LABELS, peopleComponents } from './desk-forms.ts';
 import { keysTable, peopleTable } from './desk-tables.ts';
 
 export async function deskPage(tx: Tx, req: PageRequest, shown: FormState, news?: string): Promise<Page> {
@@ -24,9 +24,9 @@ export async function deskPage(tx: Tx, req: PageRequest, shown: FormState, news?
       sections: [
         ...(news === undefined ? [] : [noticeComponent(news, { id: 'news' })]),
         tableComponent(peopleTable(people)),
-        ...peopleForms(people, shown, req.principal.id),
+        ...peopleComponents(people, shown, req.principal.id),
         tableComponent(keysTable(keys)),
-        ...keyForms(keys, shown),
+        ...keyComponents(keys, shown),
       ],
     },
   };

@@ -1,14 +1,17 @@
+import { planOf } from '../../../shared/goals.ts';
 import type { Assessment } from './assessment.ts';
 import { changePart } from './change/change.ts';
 import type { PartSaid } from './common/part-said.ts';
 import type { Details } from './details.ts';
 import type { Evidence } from './evidence.ts';
+import { inOrderOf } from './headline-order.ts';
 import { lashPart } from './lash/lash.ts';
 import { marksPart } from './marks/marks.ts';
 import { lackingFor, missingOf, needsOf, stepNeeds } from './missing/missing.ts';
 import { heldBack } from './next/held-back.ts';
 import { nextOf } from './next/next.ts';
 import { partPart } from './part/part.ts';
+import { measureNext } from './part/tell.ts';
 import { ratioPart, ratioRead } from './ratio/ratio.ts';
 import { valveRatios } from './ratio/valve-ratios.ts';
 import { sheetPart } from './sheet/sheet.ts';
@@ -51,9 +54,11 @@ export function assess(evidence: Evidence): Assessment {
   const said = together([ratio, ...others], stop.length > 0);
   const needs = needsOf(evidence, read.explained);
   const lacking = lackingFor(needs, evidence);
-  const { closed } = evidence.call;
+  const { closed, goal } = evidence.call;
+  const ofPart = planOf(goal).asks.includes('identify') ? measureNext(part.detail.ranking) : undefined;
   const atEnd = needs.filter(({ step, need }) => step === 'notes' && !need.have);
-  const next = nextOf({ closed, stop, lacking, atEnd, questions: said.questions, explained: read.explained });
+  const { questions } = said;
+  const next = nextOf({ closed, stop, lacking, atEnd, questions, explained: read.explained, ofPart });
   const details: Details = {
     setUps: ratio.detail,
     sheet: sheet.detail,
@@ -70,6 +75,7 @@ export function assess(evidence: Evidence): Assessment {
     missing: missingOf(lacking),
     needs: stepNeeds(needs),
     stop,
+    headlines: inOrderOf(evidence.call.goal, said.headlines),
     details,
   };
 }

@@ -1,4 +1,5 @@
 import type { Goal } from '../../../shared/goals.ts';
+import type { FamilyEvidence } from './part/family.ts';
 import type { BoltingName, LifterName, MountingName } from './words.ts';
 
 /*
@@ -233,6 +234,8 @@ export interface Evidence {
   readonly lash: readonly LashEvidence[];
   readonly tipMarks: readonly TipMarkEvidence[];
   readonly part: readonly PartEvidence[];
+  /** The shop's catalogue, where something was read of a part. */
+  readonly families?: readonly FamilyEvidence[];
   readonly answers: readonly AnswerEvidence[];
   readonly workings: readonly WorkingEvidence[];
   readonly notes: readonly NoteEvidence[];

@@ -58,9 +58,29 @@ function fromNominals({ details }: Assessment): SaidWord[] {
   });
 }
 
+/** Readings of a loose part against the sizes that parts are made for, and each against each family. */
+function fromPart({ details }: Assessment): SaidWord[] {
+  const { holes, ranking } = details.part;
+  const said = (id: string, word: JudgementWord): SaidWord => ({
+    word,
+    id,
+    about: { of: 'part' },
+    key: 'part',
+  });
+  return [
+    ...holes.map(({ entryId, word }) => said(`part:hole:${entryId}`, word)),
+    ...(ranking?.candidates ?? []).flatMap(({ family, reasons }) =>
+      reasons.flatMap(({ kind, word }) =>
+        word === 'not-known' ? [] : [said(`part:family:${family.id}:${kind}`, word)],
+      ),
+    ),
+  ];
+}
+
 /** Every verdict word with its subject that a face may show; none other may stand anywhere. */
 export const wordsOf = (assessment: Assessment): SaidWord[] => [
   ...fromJudgements(assessment),
   ...fromTables(assessment),
   ...fromNominals(assessment),
+  ...fromPart(assessment),
 ];

@@ -2,12 +2,10 @@ import { type InputFault, InputFaults } from '../../../shared/problems/faults.ts
 import { checkAssumptions } from './check-assumptions.ts';
 import { checkNumber } from './check-number.ts';
 import { checkReading } from './check-reading.ts';
+import { HIGHEST_RATIO, MOST_NAMES, MOST_READINGS } from './limits.ts';
 import type { ExplainInput } from './types.ts';
 
-export const MOST_NAMES = 40;
-export const MOST_READINGS = 40;
 const LONGEST = 100;
-const HIGHEST_RATIO = 100;
 
 function checkCounts(input: ExplainInput, faults: InputFault[]): void {
   if (input.nominals.length === 0) {

@@ -1,5 +1,6 @@
 import type { InputFault } from '../../../shared/problems/faults.ts';
 import { checkNumber } from './check-number.ts';
+import { MOST_PASSES, MOST_SET_UPS } from './limits.ts';
 import type { ExplainReading } from './types.ts';
 
 const LONGEST = 100;
@@ -22,10 +23,15 @@ function checkFit(faults: InputFault[], pointer: string, reading: ExplainReading
 export function checkReading(faults: InputFault[], pointer: string, reading: ExplainReading): void {
   const length = (of: string) => ({ above: 0, upTo: LONGEST, of });
   checkNumber(faults, `${pointer}/value`, reading.value, length('A lift'));
-  checkNumber(faults, `${pointer}/pass`, reading.pass, { from: 1, upTo: 1000, whole: true, of: 'A pass' });
+  checkNumber(faults, `${pointer}/pass`, reading.pass, {
+    from: 1,
+    upTo: MOST_PASSES,
+    whole: true,
+    of: 'A pass',
+  });
   checkNumber(faults, `${pointer}/setUp`, reading.setUp, {
     from: 0,
-    upTo: 1000,
+    upTo: MOST_SET_UPS,
     whole: true,
     of: 'A set-up',
   });

@@ -4,6 +4,7 @@ import { bare, bareList, ratio } from '../../../shared/schemas/number-fields.ts'
 import { length } from '../../../shared/schemas/quantity-fields.ts';
 import { IN } from '../kit/si.ts';
 import { type AssumptionName, DEFAULT_ASSUMPTIONS } from './assumptions.ts';
+import { HIGHEST_RATIO, MOST_NAMES, MOST_PASSES, MOST_READINGS, MOST_SET_UPS } from './limits.ts';
 import type { ExplainInput, ExplainReading } from './types.ts';
 
 /** Assumptions that are lengths; the others are chances, shares, ratios, minutes and bits. */
@@ -53,14 +54,14 @@ const reading = z.strictObject({
   value: length('the reading as it was entered', { sign: 'any' }),
   pass: bare('which pass of this kind it was, from 1; left out, counted in order', {
     least: 1,
-    most: 99,
+    most: MOST_PASSES,
     whole: true,
   }).optional(),
   spring: choice(['light', 'running'], 'spring on the valve; left out, it is asked for').optional(),
   lifter: choice(['solid', 'hydraulic'], 'lifter; left out, it is asked for').optional(),
   setUp: bare('one higher each time the indicator was set up again; left out, 0', {
     least: 0,
-    most: 99,
+    most: MOST_SET_UPS,
     whole: true,
   }).optional(),
   atLobeLift: length('lobe lift at which it was read, instead of full lift').optional(),
@@ -76,14 +77,19 @@ const reading = z.strictObject({
 });
 
 export const explainInput = z.strictObject({
-  nominals: bareList('nominal ratios the arm may have', { above: 0, beyond: 100, fewest: 1, longest: 40 }),
+  nominals: bareList('nominal ratios the arm may have', {
+    above: 0,
+    beyond: HIGHEST_RATIO,
+    fewest: 1,
+    longest: MOST_NAMES,
+  }),
   mark: ratio('ratio stamped on the arm').optional(),
   cardLobeLift: length('lobe lift of this lobe on the card').optional(),
   otherLobeLift: length('lobe lift of the other lobe on the card').optional(),
   lash: choice(['zero', 'set'], 'lash while reading').optional(),
   lashSetting: length('the lash it was set to').optional(),
   alignment: choice(['parallel', 'leaning'], 'how the plunger stands').optional(),
-  readings: listOf(reading, 'readings in the order taken, without those struck out', 1, 40),
+  readings: listOf(reading, 'readings in the order taken, without those struck out', 1, MOST_READINGS),
   answers: listOf(
     z.strictObject({
       ask: choice(['read-back', 'zero-return'], 'which question was asked'),

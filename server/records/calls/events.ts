@@ -22,6 +22,6 @@ export const TRIAGE_EVENTS = defineEvents({
     /** Why it was held. */
     was: z.string(),
     /** The reasons that stood and were lifted, by name; with the entry that had raised one. */
-    stops: z.array(z.object({ stopId: z.string(), entryId: z.uuid().optional() })).default([]),
+    stops: z.array(z.object({ stopId: z.string(), entryId: z.string().optional() })).default([]),
   }),
 });

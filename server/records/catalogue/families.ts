@@ -1,4 +1,4 @@
-import type { Selectable } from 'kysely';
+import { type Selectable, sql } from 'kysely';
 import { isPartFeature, PART_FEATURES, PART_SIZES } from '../../../shared/schemas/part-words.ts';
 import { keysOf } from '../../../shared/schemas/words.ts';
 import { type Principal, requireDesk } from '../../auth/principal.ts';
@@ -108,6 +108,16 @@ export const selectFamilies = (tx: Tx, shopId: string) =>
 /** Every row of it. */
 export const familyRows = (tx: Tx, shopId: string): Promise<FamilyRow[]> =>
   selectFamilies(tx, shopId).execute();
+
+/** What changes with every change of the shop's catalogue: how many lines, and when each was changed. */
+export const selectCatalogueState = (tx: Tx, shopId: string) =>
+  tx
+    .selectFrom('part_family')
+    .select([
+      sql<string>`count(*)`.as('lines'),
+      sql<string>`coalesce(sum(extract(epoch from changed_at)), 0)`.as('changed'),
+    ])
+    .where('shop_id', '=', shopId);
 
 /** The nominal ratios of the shop's catalogue, each once, the smallest first. */
 export const selectCatalogueRatios = (tx: Tx, shopId: string) =>

@@ -108,3 +108,9 @@ export function toLashLines(
     })
     .sort((a, b) => (a.on === b.on ? a.reading.seq - b.reading.seq : a.on < b.on ? -1 : 1));
 }
+
+/** The lines that stand and are of the arms that are on, oldest day first. */
+export const logOfTheseArms = (lines: readonly LoggedLash[]): LoggedLash[] =>
+  lines.filter(
+    ({ reading }) => reading.replacedBy === undefined && !reading.struck && reading.arms === 'these',
+  );

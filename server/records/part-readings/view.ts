@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { answer } from '../../../shared/schemas/answer.ts';
-import { quantityView, storedWord } from '../../../shared/schemas/answer-parts.ts';
+import { quantityView } from '../../../shared/schemas/answer-parts.ts';
 import { PART_KINDS } from '../../../shared/schemas/part-words.ts';
 import { keysOf } from '../../../shared/schemas/words.ts';
 import { entryFields, entryShape } from '../corrections/view.ts';
@@ -21,7 +21,7 @@ export const partReadingView = z
 export const showPartReading = (reading: PartReading) =>
   answer(partReadingView, {
     ...entryFields(reading),
-    kind: storedWord(PART_KINDS, reading.kind),
+    kind: reading.kind,
     typed: reading.typed,
     size: reading.size,
     word: reading.word,

@@ -47,7 +47,7 @@ export const exportView = z
   .meta({ id: 'BuildExport' });
 
 /** What an export reads of a build: more lines than any page shows. */
-export const FOR_EXPORT = { mostEvents: 100_000 } as const;
+export const FOR_EXPORT = { mostEvents: 100_000, catalogue: 'no' } as const;
 
 export const exportBuild = (record: BuildRecord, now: Date) =>
   answer(exportView, {

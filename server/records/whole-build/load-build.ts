@@ -29,6 +29,7 @@ import { type CatalogueWanted, recordQueries, type WhichBuild } from './queries.
 const MOST_EVENTS = 10_000;
 
 export interface RecordWanted {
+  /** Left out, where something was read of a part: what is said of a build rests on it. */
   readonly catalogue?: CatalogueWanted;
   readonly mostEvents?: number;
   /** Nothing is asked in this transaction any more: it is committed in the same message. */
@@ -49,7 +50,7 @@ export async function loadBuildRecord(
   tx: Tx,
   principal: Principal,
   which: WhichBuild,
-  { catalogue = 'no', mostEvents = MOST_EVENTS, last = false }: RecordWanted = {},
+  { catalogue = 'when-read', mostEvents = MOST_EVENTS, last = false }: RecordWanted = {},
 ): Promise<BuildRecord> {
   requireSight(principal, which);
   const queries = recordQueries(tx, principal, which, { mostEvents, catalogue });

@@ -1,4 +1,3 @@
-import type { LashLog } from '../../assessment/lash/lash-log.ts';
 import { computedPart } from '../../call/worked/computed-part.ts';
 import type { WorkedData, WorkedPart, WorkedStep } from '../../call/worked/part.ts';
 import { type AdjusterPlace, adjusterTurned } from '../../drawings/adjuster-turned.ts';
@@ -9,7 +8,8 @@ import { adjusterForm } from './adjuster-form.ts';
 import { lashPart } from './lash-part.ts';
 
 export interface AdjusterData extends WorkedData {
-  readonly log: LashLog;
+  /** Lines of the lash log that stand. */
+  readonly lines: number;
 }
 
 const PLACES: readonly AdjusterPlace[] = ['stud-nut', 'cup-screw', 'valve-end-screw'];
@@ -28,9 +28,8 @@ const lash: WorkedPart<AdjusterData> = {
     how: 'Look at the nut before you touch it. On the base circle, feeler between roller and stem. Say hot or cold.',
   },
   form: 'lash',
-  kept: ({ log: { lines } }) =>
-    lines.length === 0 ? '' : `${lines.length} ${lines.length === 1 ? 'line' : 'lines'}`,
-  body: ({ log }, { context, rejected }) => lashPart(context, log, rejected),
+  kept: ({ lines }) => (lines === 0 ? '' : `${lines} ${lines === 1 ? 'line' : 'lines'}`),
+  body: (_, { context, rejected }) => lashPart(context, rejected),
 };
 
 export const adjuster: WorkedStep<AdjusterData> = {

@@ -1,14 +1,15 @@
 import type { Component } from '../../../views/parts/components.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
-import type { LashLog } from '../../assessment/lash/lash-log.ts';
-import { askedTexts, filledColumns, saidComponents, sectionComponent } from '../../call/report-parts.ts';
+import type { CallContext } from '../../call/context.ts';
+import { questionsNamed, questionTexts } from '../../call/question-form.ts';
+import { filledColumns, saidComponents, sectionComponent } from '../../call/report-parts.ts';
+import type { LoggedLash } from '../../records/lash-log/lash-log.ts';
 import { tableComponent } from '../../web/components.ts';
-import { lashText } from './lash-text.ts';
+import { lashText, standingLines } from './lash-text.ts';
 
 const NUT = { 'not-looked': '', held: 'had not moved', moved: 'had moved' } as const;
 
-function logComponents({ lines }: LashLog): Component[] {
-  if (lines.length === 0) return [];
+function logComponent(lines: readonly LoggedLash[]): Component {
   const data: TableData = {
     caption: 'Lash log, oldest first',
     columns: [{ label: 'Day' }, { label: 'Lash' }, { label: 'Nut' }, { label: 'Who' }],
@@ -16,23 +17,22 @@ function logComponents({ lines }: LashLog): Component[] {
       cells: [line.on, lashText(line), NUT[line.nut], line.doneBy || line.reading.by],
     })),
   };
-  return [tableComponent(filledColumns(data))];
+  return tableComponent(filledColumns(data));
 }
 
 /** A log is one once something was set or found with its day; a lash of the sheet alone stands on the sheet. */
-const isLog = ({ lines }: LashLog): boolean =>
+const isLog = (lines: readonly LoggedLash[]): boolean =>
   lines.some(
     ({ moment, engine, nut, doneBy }) =>
       moment === 'set' || engine !== 'not-said' || nut !== 'not-looked' || doneBy !== '',
   );
 
 /** The lash log with what it raises. */
-export function lashReport(log: LashLog): Component[] {
-  if (!isLog(log)) return [];
+export function lashReport(context: CallContext): Component[] {
+  const lines = standingLines(context);
+  if (!isLog(lines)) return [];
+  const raised = questionsNamed(context, context.assessment.details.lash.questionIds);
   return [
-    sectionComponent('Lash log', [
-      ...logComponents(log),
-      ...saidComponents('It asks', askedTexts(log.questions)),
-    ]),
+    sectionComponent('Lash log', [logComponent(lines), ...saidComponents('It asks', questionTexts(raised))]),
   ];
 }

@@ -1,11 +1,11 @@
 import { newLashLine } from '../../../shared/schemas/lash-log.ts';
-import { lashLogOf } from '../../assessment/lash/lash-log.ts';
-import { defineStep, NO_FINDINGS } from '../../call/step.ts';
+import { defineStep } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
 import { workedForm } from '../../call/worked/worked-form.ts';
 import { workedPage } from '../../call/worked/worked-page.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { keepLash } from '../../records/lash-log/lash-log.ts';
+import { standingLines } from './lash-text.ts';
 import { type AdjusterData, adjuster } from './parts.ts';
 import { lashReport } from './report.ts';
 import { adjusterItems } from './takeover.ts';
@@ -24,7 +24,7 @@ export const adjusterStep = defineStep({
   load: ({ context, computations }): AdjusterData => ({
     workings: context.workings,
     computations,
-    log: lashLogOf(context.record),
+    lines: standingLines(context).length,
   }),
   page: (loaded, input) => workedPage(adjuster, loaded, input),
   forms: [
@@ -40,9 +40,8 @@ export const adjusterStep = defineStep({
   ],
   corrections: [],
   told: LASH_TOLD,
-  findings: () => NO_FINDINGS,
   cautions: () => [],
-  report: ({ log }) => [{ name: 'lash', components: lashReport(log) }],
-  takeover: (loaded) => adjusterItems(loaded),
+  report: (_, context) => [{ name: 'lash', components: lashReport(context) }],
+  takeover: (loaded, context) => adjusterItems(context, loaded),
   worksheet: () => NO_ROWS,
 });

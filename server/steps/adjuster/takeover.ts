@@ -1,12 +1,15 @@
+import type { CallContext } from '../../call/context.ts';
+import { questionsNamed } from '../../call/question-form.ts';
 import { NOT_YET, type TakeoverItem } from '../../call/takeover-items.ts';
+import type { WorkedData } from '../../call/worked/part.ts';
 import { workingText } from '../../call/worked/report.ts';
-import { lashText } from './lash-text.ts';
-import type { AdjusterData } from './parts.ts';
+import { lashText, standingLines } from './lash-text.ts';
 
 /** Lashes that were set or found on a day; the last setting, by whom; what the log asks. */
-export function adjusterItems({ log, workings, computations }: AdjusterData): TakeoverItem[] {
-  const logged = log.lines.filter(({ moment, engine }) => moment === 'set' || engine !== 'not-said');
-  const set = log.lines.findLast(({ moment }) => moment === 'set') ?? log.lines.at(-1);
+export function adjusterItems(context: CallContext, { workings, computations }: WorkedData): TakeoverItem[] {
+  const lines = standingLines(context);
+  const logged = lines.filter(({ moment, engine }) => moment === 'set' || engine !== 'not-said');
+  const set = lines.findLast(({ moment }) => moment === 'set') ?? lines.at(-1);
   const worked = workings.findLast(({ computation }) => computation === 'adjuster');
   return [
     ...(logged.length === 0
@@ -29,6 +32,8 @@ export function adjusterItems({ log, workings, computations }: AdjusterData): Ta
     ...(worked === undefined
       ? []
       : [{ card: 'of-goal' as const, label: 'Worked out:', text: workingText(computations, worked) }]),
-    ...log.questions.map(({ ask }): TakeoverItem => ({ card: 'of-goal', label: 'Asked:', text: ask })),
+    ...questionsNamed(context, context.assessment.details.lash.questionIds).map(
+      ({ ask }): TakeoverItem => ({ card: 'of-goal', label: 'Asked:', text: ask }),
+    ),
   ];
 }

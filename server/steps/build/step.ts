@@ -1,7 +1,7 @@
 import { BUILD_GROUPS } from '../../call/spec/spec-fields.ts';
 import { specFormPost } from '../../call/spec/spec-form-post.ts';
 import { afterSpec, type SpecStep, specPage } from '../../call/spec/spec-page.ts';
-import { defineStep, NO_FINDINGS } from '../../call/step.ts';
+import { defineStep } from '../../call/step.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { buildReport } from './report.ts';
 
@@ -30,7 +30,6 @@ export const buildStep = defineStep({
   ],
   corrections: [],
   told: {},
-  findings: () => NO_FINDINGS,
   cautions: () => [],
   report: (_, { build }) => [{ name: 'build', components: [buildReport(build)] }],
   takeover: () => [],

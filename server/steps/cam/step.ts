@@ -1,7 +1,7 @@
 import { CAM_GROUPS } from '../../call/spec/spec-fields.ts';
 import { specFormPost } from '../../call/spec/spec-form-post.ts';
 import { afterSpec, type SpecStep, specPage } from '../../call/spec/spec-page.ts';
-import { defineStep, NO_FINDINGS } from '../../call/step.ts';
+import { defineStep } from '../../call/step.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 
 const STEP: SpecStep = { name: 'cam', groups: CAM_GROUPS };
@@ -21,7 +21,6 @@ export const camStep = defineStep({
   forms: [specFormPost({ path: '/spec/cam', reason: 'cam card', to: ({ part }) => afterSpec(STEP, part) })],
   corrections: [],
   told: {},
-  findings: () => NO_FINDINGS,
   cautions: () => [],
   report: () => [],
   takeover: () => [],

@@ -1,7 +1,7 @@
 import type { Component } from '../../../views/parts/components.ts';
 import type { CallContext } from '../../call/context.ts';
 import { formComponent, type StepBody } from '../../call/forms.ts';
-import { headlineComponents } from '../../call/headlines.ts';
+import { headlineComponents } from '../../call/headline.ts';
 import { listComponents } from '../../call/report-parts.ts';
 import { againstNewest } from '../../call/spec/against-newest.ts';
 import type { StepPageInput } from '../../call/step.ts';

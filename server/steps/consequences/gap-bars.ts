@@ -21,8 +21,10 @@ function bar({ name, title, after, word, limit }: ChangeGap, key: string): Compo
         basis: after.basis,
         verdict: word,
         ...defined({
-          value: inchesIf(after.value),
-          pointText: after.value === undefined ? undefined : bareInches(after.value),
+          point:
+            after.value === undefined
+              ? undefined
+              : { at: inches(after.value), text: bareInches(after.value) },
           low: inchesIf(after.low),
           high: inchesIf(after.high),
         }),

@@ -1,4 +1,4 @@
-import { defineStep, NO_FINDINGS } from '../../call/step.ts';
+import { defineStep } from '../../call/step.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { consequencesPage } from './consequences-page.ts';
 import { consequencesForms } from './forms.ts';
@@ -21,7 +21,6 @@ export const consequencesStep = defineStep({
   forms: consequencesForms,
   corrections: [],
   told: CONSEQUENCES_TOLD,
-  findings: () => NO_FINDINGS,
   cautions: (_, { assessment }) => assessment.details.change.flatMap(({ cautions }) => cautions),
   report: (_, context) => [{ name: 'consequences', components: consequencesReport(context) }],
   takeover: (_, context) => gapItems(context),

@@ -1,28 +1,26 @@
 import { formatFigure, formatQuantity } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
-import { type Entered, inches } from '../../../shared/schemas/entered.ts';
-import type { MarkedValve } from '../../assessment/tip-marks/judged.ts';
 import { type Drawing, rulerOf } from '../../drawings/drawing.ts';
 import { type DrawnMark, tipMarks } from '../../drawings/tip-mark.ts';
-import type { TipMark } from '../../records/tip-marks/tip-mark-table.ts';
+import type { TipMarkEvidence } from '../../mechanics/assessment/evidence.ts';
+import type { MarkedValveDetail } from '../../mechanics/assessment/marks/detail.ts';
 
 /** A common stem, where nobody said what this one measures; the drawing says so. */
 const COMMON_STEM = 0.342;
 /** As many as are told apart side by side on a phone; all of them stand in the table. */
 const MOST = 6;
 
+const inches = (si: number): number => fromSi(si, 'in').value;
+
 export const inchText = (si: number): string => formatQuantity(fromSi(si, 'in'), { places: 3 });
-const figure = (entry: Entered): string => formatFigure({ value: inches(entry), unit: 'in' }, { places: 3 });
+const figure = (si: number): string => formatFigure(fromSi(si, 'in'), { places: 3 });
 
-/** `.030 to the valley` */
-export function placeText({ side, off }: TipMark): string {
-  const at = off === undefined ? '' : `${figure(off)} `;
-  if (side === 'centred' || side === 'sideways') return `${at}${side}`;
-  return `${at}${side}`;
-}
+/** `.030 valley` */
+export const placeText = ({ side, off }: Pick<TipMarkEvidence, 'side' | 'off'>): string =>
+  off === undefined ? side : `${figure(off)} ${side}`;
 
-function drawn(mark: TipMark): DrawnMark {
-  const off = mark.off === undefined ? 0 : inches(mark.off);
+function drawn(mark: TipMarkEvidence): DrawnMark {
+  const off = inches(mark.off ?? 0);
   return {
     name: mark.pushrod === undefined ? 'no length said' : figure(mark.pushrod),
     width: inches(mark.width),
@@ -32,13 +30,12 @@ function drawn(mark: TipMark): DrawnMark {
   };
 }
 
-const lengthOf = ({ pushrod }: TipMark): number =>
-  pushrod === undefined ? Number.POSITIVE_INFINITY : inches(pushrod);
+const lengthOf = ({ pushrod }: TipMarkEvidence): number => pushrod ?? Number.POSITIVE_INFINITY;
 
-/** The newest marks of a valve side by side, by the length of their pushrods, to the scale of its stem. */
-export function marksDrawing({ cylinder, valve, marks, least, lookAgainOver }: MarkedValve): Drawing {
+/** The best marks of a valve side by side, by the length of their pushrods, to the scale of its stem. */
+export function marksDrawing({ cylinder, valve, marks, least, lookAgainOver }: MarkedValveDetail): Drawing {
   const stem = marks.findLast((mark) => mark.stem !== undefined)?.stem;
-  const shown = marks.slice(-MOST).toSorted((a, b) => lengthOf(a) - lengthOf(b) || a.seq - b.seq);
+  const shown = marks.slice(-MOST).toSorted((a, b) => lengthOf(a) - lengthOf(b) || a.line - b.line);
   return tipMarks(
     {
       title: `Marks on ${cylinder} ${valve}, by pushrod length`,
@@ -47,9 +44,7 @@ export function marksDrawing({ cylinder, valve, marks, least, lookAgainOver }: M
       marks: shown.map(drawn),
       ...(least.value === undefined || lookAgainOver === undefined
         ? {}
-        : {
-            least: { width: fromSi(least.value, 'in').value, most: fromSi(lookAgainOver, 'in').value },
-          }),
+        : { least: { width: inches(least.value), most: inches(lookAgainOver) } }),
     },
     { id: `marks-${cylinder}-${valve}`, ruler: rulerOf('inch') },
   );

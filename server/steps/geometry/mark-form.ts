@@ -30,7 +30,7 @@ export const MARK_LABELS = {
 
 const big = (context: CallContext) => (context.side === 'bench' ? { big: true } : {});
 
-function sizes(shown: FormState, context: CallContext): Component[] {
+function sizeFields(shown: FormState, context: CallContext): Component[] {
   return [
     quantityField(shown, 'width', MARK_LABELS.width, 'length', {
       hint: '1 on the drawing: along the rocker, caliper over the ink.',
@@ -97,7 +97,7 @@ export function markForm(context: CallContext, last: TipMark | undefined): PageF
           selectField(shown, 'valve', MARK_LABELS.valve, VALVES),
         ],
       },
-      { columns: true, slots: sizes(shown, context) },
+      { columns: true, slots: sizeFields(shown, context) },
       folded(shown),
     ],
     buttons: [{ label: 'Keep the mark', kind: 'primary', key: 'k' }],
@@ -121,7 +121,7 @@ export function markCorrectionForm(context: CallContext, mark: TipMark): PageFor
       spring: mark.spring,
       found: mark.found,
     },
-    slots: (shown) => [...sizes(shown, context), ...folded(shown).slots],
+    slots: (shown) => [...sizeFields(shown, context), ...folded(shown).slots],
     reasonHint: 'Such as “caliper was on the edge, read again”.',
   });
 }

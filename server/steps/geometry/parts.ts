@@ -1,12 +1,13 @@
-import type { JudgedMarks } from '../../assessment/tip-marks/judged.ts';
 import { computedPart } from '../../call/worked/computed-part.ts';
 import type { WorkedData, WorkedPart, WorkedStep } from '../../call/worked/part.ts';
 import { partDrawing } from '../../drawings/part.ts';
+import type { MarksDetail } from '../../mechanics/assessment/marks/detail.ts';
 import { marksPart } from './marks-part.ts';
 import { sweepForm } from './sweep-form.ts';
 
+/** What the step has loaded, with the valves that have marks. */
 export interface GeometryData extends WorkedData {
-  readonly marks: JudgedMarks;
+  readonly valves: MarksDetail['valves'];
 }
 
 const counted = (many: number, one: string, more: string): string => `${many} ${many === 1 ? one : more}`;
@@ -19,13 +20,13 @@ const marks: WorkedPart<GeometryData> = {
     how: 'Ink the tip, light spring, two turns by hand. Measure the width of the mark first, then where its middle sits.',
   },
   form: 'mark',
-  kept: ({ marks: { valves } }) => {
+  kept: ({ valves }) => {
     const all = valves.reduce((sum, valve) => sum + valve.marks.length, 0);
     return all === 0
       ? ''
       : `${counted(all, 'mark', 'marks')} on ${counted(valves.length, 'valve', 'valves')}`;
   },
-  body: (loaded, { context, rejected }) => marksPart(context, loaded.marks, rejected),
+  body: (_, { context, rejected }) => marksPart(context, rejected),
 };
 
 export const geometry: WorkedStep<GeometryData> = {

@@ -1,6 +1,5 @@
 import { newTipMark } from '../../../shared/schemas/tip-mark.ts';
-import { judgedMarks } from '../../assessment/tip-marks/judged.ts';
-import { defineStep, NO_FINDINGS } from '../../call/step.ts';
+import { defineStep } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
 import { workedForm } from '../../call/worked/worked-form.ts';
 import { workedPage } from '../../call/worked/worked-page.ts';
@@ -25,7 +24,7 @@ export const geometryStep = defineStep({
   load: ({ context, computations }): GeometryData => ({
     workings: context.workings,
     computations,
-    marks: judgedMarks(context.record),
+    valves: context.assessment.details.marks.valves,
   }),
   page: (loaded, input) => workedPage(geometry, loaded, input),
   forms: [
@@ -41,9 +40,8 @@ export const geometryStep = defineStep({
   ],
   corrections: [markCorrection],
   told: MARKS_TOLD,
-  findings: () => NO_FINDINGS,
   cautions: () => [],
-  report: ({ marks }) => [{ name: 'marks', components: marksReport(marks) }],
-  takeover: ({ marks }, context) => markItems(context, marks),
+  report: (_, context) => [{ name: 'marks', components: marksReport(context) }],
+  takeover: (_, context) => markItems(context),
   worksheet: () => NO_ROWS,
 });

@@ -1,154 +1,38 @@
 import { PART_FEATURES, PART_SIZES } from '../../../shared/schemas/part-words.ts';
 import type { Component } from '../../../views/parts/components.ts';
-import type { HoleAnswer } from '../../assessment/identification/fasteners.ts';
-import type { PartIdentification } from '../../assessment/identification/identification.ts';
 import type { CallContext } from '../../call/context.ts';
+import type { RankingDetail } from '../../mechanics/assessment/part/detail.ts';
 import { noticeComponent } from '../../web/components.ts';
-import { partedBy, partedByRatio, rankedLines, shareText } from './candidate-text.ts';
+import { basisText, rankedLines } from './candidate-text.ts';
 
 const NAMES = { ...PART_SIZES, ...PART_FEATURES };
 
-export function candidatesComponent(context: CallContext, found: PartIdentification): Component {
-  const { lines, others } = rankedLines(found, context.side === 'desk');
-  const counted = found.standing.filter(({ kind }) => kind in NAMES).length;
+export function candidatesComponent(context: CallContext, ranking: RankingDetail): Component {
+  const { lines, others, note } = rankedLines(ranking, context.side === 'desk');
   return {
     template: '/parts/candidates',
     data: {
       id: 'candidates',
       title: 'What it may be',
-      intro: `From ${counted} ${counted === 1 ? 'reading' : 'readings'} against ${found.families} part families of the catalogue. Marks play no part in it.`,
+      intro: basisText(ranking),
       candidates: lines,
-      note: `${others}A ratio in the catalogue is nominal: the ratio is unknown until a valve moves.`,
+      note: `${others}${note}`,
     },
   };
 }
 
-/** A gain below this is not worth walking to the bench for. */
-const WORTH_IT = 0.02;
+/** What would tell most of the part, with what the catalogue has for the two that stand first. */
+export const tellText = ({ tell: { sentence, parted } }: RankingDetail): string =>
+  parted === '' ? sentence : `${sentence} ${parted}`;
 
-/** What would tell more of a part: a measurement, or, where none is named, what is left to do instead. */
-export interface NextOfPart {
-  /** The measurement, as it is named in a sentence. */
-  readonly measure?: string;
-  /** Why, in figures; a whole sentence where nothing is measured. */
-  readonly why: string;
-  readonly link: { readonly step: string; readonly label: string };
-}
-
-const READ_THE_RATIO = { step: 'ratio', label: 'Read the ratio' } as const;
-
-/** The measurement that settles most, with its reason in figures; where none does, the ratio on the engine may. */
-export function nextOfPart(found: PartIdentification): NextOfPart {
-  const [offer] = found.offers;
-  const now = Math.max(found.noneOfThese, found.candidates[0]?.probability ?? 0);
-  if (offer !== undefined && offer.rightFirst >= now + WORTH_IT) {
-    const measure = NAMES[offer.kind].toLowerCase();
-    return {
-      measure,
-      why: `It would raise the chance of naming the part right from ${shareText(now)} to ${shareText(offer.rightFirst)}.${partedBy(found, offer.kind)}`,
-      link: { step: `identify?ask=${offer.kind}`, label: `Measure ${measure}` },
-    };
-  }
-  const ratio = partedByRatio(found);
-  if (ratio !== undefined && now < 0.9)
-    return {
-      why: `No further size parts the two that stand first; the ratio on the engine does. ${ratio}`,
-      link: READ_THE_RATIO,
-    };
-  return {
-    why: 'Nothing that is left to measure would change the first name by much. The ratio is still unknown until a valve moves.',
-    link: READ_THE_RATIO,
-  };
-}
-
-/** `Next: pivot to cup. It would raise the chance …` */
-export const nextSentence = ({ measure, why }: NextOfPart): string =>
-  measure === undefined ? why : `Next: ${measure}. ${why}`;
-
-export function nextComponent(context: CallContext, found: PartIdentification): Component {
-  const next = nextOfPart(found);
-  const { step, label } = next.link;
-  return noticeComponent(nextSentence(next), { link: { href: `${context.base}/steps/${step}`, label } });
-}
-
-type Fit = readonly ['agrees' | 'cannot-tell' | 'differs', string];
-
-function fitOf(threads: HoleAnswer['threads']): Fit {
-  if (threads.some(({ fit }) => fit === 'agrees'))
-    return ['agrees', 'with the size it was made for, read a little small or large.'];
-  return threads.length > 0
-    ? ['cannot-tell', 'between sizes: try the stud or a drill shank by hand.']
-    : ['differs', 'from every size that rockers are made for.'];
-}
-
-/** Readings that say the same are told once; a hole read at two sizes gives two answers. */
-function holeComponents(answers: readonly HoleAnswer[]): Component[] {
-  const told = new Map<string, HoleAnswer[]>();
-  for (const answer of answers) {
-    const key = answer.threads.map(({ designation, fit }) => `${designation} ${fit}`).join();
-    told.set(key, [...(told.get(key) ?? []), answer]);
-  }
-  return [...told.values()].map((same, index) => holeComponent(same, index));
-}
-
-function holeComponent(same: readonly HoleAnswer[], index: number): Component {
-  const threads = same[0]?.threads ?? [];
-  const agreeing = threads.filter(({ fit }) => fit === 'agrees');
-  const listed = agreeing.length > 0 ? agreeing : threads;
-  const [word, text] = fitOf(threads);
-  const ask = same[0]?.ask;
-  return {
-    template: '/parts/result',
-    data: {
-      id: `fastener-${index}`,
-      label: `Fastener the hole takes, by ${same.map(({ reading }) => reading.readAs).join(' and ')}`,
-      ...(listed.length === 0
-        ? { none: 'None of the usual ones' }
-        : { value: listed.map(({ designation }) => designation).join(' or ') }),
-      verdict: { word, text },
-      basis: [...(ask === undefined ? [] : [`Ask ${ask}`]), ...(same[0]?.cautions ?? [])].join(' '),
-      restsOn: same.map(({ reading }) => reading.seq),
-    },
-  };
-}
-
-function coverComponent(found: PartIdentification): Component[] {
-  if (!found.standing.some(({ kind }) => kind === 'width-across-trunnion')) return [];
-  const { cover } = found;
-  if (cover === undefined) {
-    const none = 'Not yet: say on “Engine and springs” how the valve cover is bolted.';
-    return [
-      {
-        template: '/parts/result',
-        data: { id: 'cover', label: 'Room under the valve cover, sideways', none },
-      },
-    ];
-  }
-  return [
-    {
-      template: '/parts/result',
-      data: {
-        id: 'cover',
-        label: 'Room under the valve cover, sideways',
-        value: cover.reading.readAs,
-        verdict: { word: cover.verdict, text: `${cover.reason}.` },
-        basis: `Settled by ${cover.settledBy}.`,
-        restsOn: [cover.reading.seq],
-      },
-    },
-  ];
-}
-
-/** What follows from hole and width, and what does not go together. */
-export function followingComponents(found: PartIdentification): Component[] {
-  return [
-    ...holeComponents(found.fasteners),
-    ...coverComponent(found),
-    ...found.questions.map(
-      ({ ask, test }, index): Component => ({
-        template: '/parts/question',
-        data: { id: `part-question-${index}`, about: 'the part in the hand', words: ask, test, answers: [] },
-      }),
-    ),
-  ];
+/** The same with the way to it; the ratio on the engine is no way while nobody may turn it. */
+export function tellComponent({ base, assessment }: CallContext, ranking: RankingDetail): Component {
+  const { kind } = ranking.tell;
+  const text = tellText(ranking);
+  if (kind !== undefined)
+    return noticeComponent(text, {
+      link: { href: `${base}/steps/identify?ask=${kind}`, label: `Measure ${NAMES[kind].toLowerCase()}` },
+    });
+  if (assessment.stop.length > 0) return noticeComponent(text);
+  return noticeComponent(text, { link: { href: `${base}/steps/ratio`, label: 'Read the ratio' } });
 }

@@ -1,30 +1,18 @@
 import { formatQuantity } from '../../../shared/quantities/format.ts';
+import { fromSi } from '../../../shared/quantities/units.ts';
 import { FEATURE_WORDS, isPartFeature, isPartSize, PART_SIZES } from '../../../shared/schemas/part-words.ts';
 import type { CandidateData } from '../../../views/parts/candidates.examples.ts';
-import type { PartIdentification, RankedFamily } from '../../assessment/identification/identification.ts';
-import { ratioText, sizeText } from '../../call/family-words.ts';
-import type { Reason } from '../../mechanics/identify/types.ts';
-
-/** `46 %`, with the ends left open: nothing is ever certain here. */
-export function shareText(probability: number): string {
-  const percent = Math.round(probability * 100);
-  if (percent < 1) return 'under 1 %';
-  return percent > 99 ? 'over 99 %' : `${percent} %`;
-}
-
-export function shareWord(probability: number): string {
-  if (probability >= 0.9) return 'Nearly settled';
-  if (probability >= 0.5) return 'Likely';
-  return probability >= 0.1 ? 'Possible' : 'Unlikely';
-}
+import { ratioText } from '../../call/family-words.ts';
+import { shareSaid } from '../../mechanics/assessment/part/chance.ts';
+import type { CandidateDetail, RankingDetail, ReasonDetail } from '../../mechanics/assessment/part/detail.ts';
 
 function valueText(kind: string, value: number | string): string {
-  if (typeof value === 'number') return formatQuantity({ value: Number(value.toFixed(4)), unit: 'in' });
+  if (typeof value === 'number')
+    return formatQuantity({ value: Number(fromSi(value, 'in').value.toFixed(4)), unit: 'in' });
   return isPartFeature(kind) ? (FEATURE_WORDS[kind][value] ?? value).toLowerCase() : value;
 }
 
-function reasonOf(reason: Reason): CandidateData['reasons'][number] {
-  const { kind, reading, madeFor, word } = reason;
+function reasonOf({ kind, reading, madeFor, word }: ReasonDetail): CandidateData['reasons'][number] {
   const value = valueText(kind, reading);
   const read = isPartSize(kind) ? `${PART_SIZES[kind].toLowerCase()} ${value}` : value;
   if (word === 'not-known' || madeFor === undefined) return { text: `${read}; the catalogue does not say` };
@@ -32,13 +20,16 @@ function reasonOf(reason: Reason): CandidateData['reasons'][number] {
   return { verdict: word, text: `${read} against ${valueText(kind, madeFor)}` };
 }
 
-function candidateOf({ family, probability, reasons }: RankedFamily, link: boolean): CandidateData {
+function candidateOf(
+  { family, probability, share, likely, reasons }: CandidateDetail,
+  link: boolean,
+): CandidateData {
   const ratio = family.nominalRatio === undefined ? '' : ` Nominal ratio ${ratioText(family.nominalRatio)};`;
   return {
     name: family.name,
-    share: shareText(probability),
+    share,
     percent: probability * 100,
-    words: `${shareWord(probability)}.${ratio} ${family.fits || 'what it fits is not said'}. Code ${family.code}.`,
+    words: `${likely}.${ratio} ${family.fits || 'what it fits is not said'}. Code ${family.code}.`,
     ...(link ? { href: `/catalogue/${family.id}` } : {}),
     reasons: reasons.map(reasonOf),
   };
@@ -50,48 +41,35 @@ const WORTH_A_LINE = 0.02;
 
 /** The families worth a line, by their share. */
 export interface Ranked {
-  /** With `none` in its place among them. */
+  /** With none of these in its place among them. */
   readonly lines: readonly CandidateData[];
-  /** A part that is in no line of the catalogue. */
-  readonly none: CandidateData;
   /** What is left for the families without a line; empty where each has one. */
   readonly others: string;
+  readonly note: string;
 }
 
-export function rankedLines(found: PartIdentification, link: boolean): Ranked {
-  const shown = found.candidates
+export function rankedLines(ranking: RankingDetail, link: boolean): Ranked {
+  const { noneOfThese, families } = ranking;
+  const shown = ranking.candidates
     .slice(0, SHOWN)
     .filter(({ probability }, index) => index < 2 || probability >= WORTH_A_LINE);
   const none: CandidateData = {
     name: 'None of these',
-    share: shareText(found.noneOfThese),
-    percent: found.noneOfThese * 100,
-    words: `${shareWord(found.noneOfThese)}. A part that is in no line of the catalogue.`,
+    share: noneOfThese.share,
+    percent: noneOfThese.probability * 100,
+    words: `${noneOfThese.likely}. A part that is in no line of the catalogue.`,
     reasons: [],
   };
   const lines = [...shown.map((each) => candidateOf(each, link)), none].sort((a, b) => b.percent - a.percent);
-  const left = found.candidates.slice(shown.length);
-  const rest = left.reduce((sum, each) => sum + each.probability, 0);
-  const others = left.length === 0 ? '' : `${left.length} more families together ${shareText(rest)}. `;
-  return { lines, none, others };
+  const rest = 1 - noneOfThese.probability - shown.reduce((sum, { probability }) => sum + probability, 0);
+  const left = families - shown.length;
+  return {
+    lines,
+    others: left === 0 ? '' : `${left} more families together ${shareSaid(Math.max(0, rest))}. `,
+    note: 'A ratio in the catalogue is nominal: the ratio is unknown until a valve moves.',
+  };
 }
 
-/** What parts the two families that stand first, by the catalogue: `.939 in and .970 in`. */
-export function partedBy(found: PartIdentification, kind: string): string {
-  const [first, second] = found.candidates;
-  if (first === undefined || second === undefined || !isPartSize(kind)) return '';
-  const one = first.family.sizes[kind];
-  const other = second.family.sizes[kind];
-  if (one === undefined || other === undefined || one === other) return '';
-  return ` ${first.family.name} is made with ${sizeText(one)}, ${second.family.name} with ${sizeText(other)}.`;
-}
-
-/** The two that stand first, where nothing but their nominal ratio parts them. */
-export function partedByRatio(found: PartIdentification): string | undefined {
-  const [first, second] = found.candidates;
-  const [one, other] = [first?.family.nominalRatio, second?.family.nominalRatio];
-  if (first === undefined || second === undefined || one === undefined || other === undefined)
-    return undefined;
-  if (one === other || second.probability < 0.05) return undefined;
-  return `${first.family.name} is nominally ${ratioText(one)}, ${second.family.name} ${ratioText(other)}.`;
-}
+/** `From 4 readings against 69 part families of the catalogue. Marks play no part in it.` */
+export const basisText = ({ counted, families }: RankingDetail): string =>
+  `From ${counted} ${counted === 1 ? 'reading' : 'readings'} against ${families} part families of the catalogue. Marks play no part in it.`;

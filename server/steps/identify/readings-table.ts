@@ -1,9 +1,9 @@
 import { PART_FEATURES, PART_MARKS, PART_SIZES } from '../../../shared/schemas/part-words.ts';
 import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
-import type { PartIdentification } from '../../assessment/identification/identification.ts';
 import type { CallContext } from '../../call/context.ts';
 import type { PartReading } from '../../records/part-readings/part-readings.ts';
 import { momentText } from '../../web/dates.ts';
+import type { PartSeen } from './of-part.ts';
 
 const NAMES: Readonly<Record<string, string>> = { ...PART_SIZES, ...PART_FEATURES, ...PART_MARKS };
 const ASKABLE: readonly string[] = [...Object.keys(PART_SIZES), ...Object.keys(PART_FEATURES)];
@@ -14,10 +14,10 @@ function readAs(reading: PartReading): TableCell {
 }
 
 /** Everything that is read of the part, and what is not read yet with the way to it. */
-export function readingsTable(context: CallContext, found: PartIdentification): TableData {
+export function readingsTable(context: CallContext, { standing }: PartSeen): TableData {
   const at = `${context.base}/steps/identify`;
   const rows = Object.keys(NAMES).flatMap((kind): TableData['rows'][number][] => {
-    const read = found.standing.filter((reading) => reading.kind === kind);
+    const read = standing.filter((reading) => reading.kind === kind);
     const name = NAMES[kind] ?? kind;
     const askAgain = ASKABLE.includes(kind)
       ? { text: 'Measure it', href: `${at}?ask=${kind}` }

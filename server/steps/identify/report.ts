@@ -1,17 +1,18 @@
-import { PART_FEATURES, PART_KINDS, PART_MARKS, PART_SIZES } from '../../../shared/schemas/part-words.ts';
+import { PART_KINDS } from '../../../shared/schemas/part-words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
-import type { PartIdentification } from '../../assessment/identification/identification.ts';
 import type { CallContext } from '../../call/context.ts';
+import { questionTexts } from '../../call/question-form.ts';
 import { besideComponent, runComponents, saidComponents, sectionComponent } from '../../call/report-parts.ts';
+import type { RankingDetail } from '../../mechanics/assessment/part/detail.ts';
 import type { PartReading } from '../../records/part-readings/part-readings.ts';
 import { tableComponent } from '../../web/components.ts';
-import { followingComponents, type NextOfPart, nextOfPart, nextSentence } from './answers.ts';
-import { rankedLines } from './candidate-text.ts';
+import { tellText } from './answers.ts';
+import { basisText, rankedLines } from './candidate-text.ts';
+import { followingComponents } from './following.ts';
+import { isMark, type PartSeen } from './of-part.ts';
 
 const NAMES: Readonly<Record<string, string>> = PART_KINDS;
-
-export const isMark = ({ kind }: PartReading): boolean => Object.hasOwn(PART_MARKS, kind);
 
 function readAs(reading: PartReading): string {
   const text = isMark(reading) ? `“${reading.readAs}”` : reading.readAs;
@@ -19,7 +20,7 @@ function readAs(reading: PartReading): string {
 }
 
 /** What was measured, seen and found written, and what was struck out with its reason. */
-function measuredComponents({ readings, standing }: PartIdentification): Component[] {
+function measuredComponents(readings: readonly PartReading[], { standing }: PartSeen): Component[] {
   const stands = new Set(standing.map(({ id }) => id));
   const struck = readings.filter((each) => !stands.has(each.id) && !each.struck);
   const why = (old: PartReading) => readings.find(({ id }) => id === old.replacedBy)?.reason ?? '';
@@ -37,9 +38,8 @@ function measuredComponents({ readings, standing }: PartIdentification): Compone
   ];
 }
 
-function candidatesTable(context: CallContext, part: PartIdentification): TableData {
-  const { lines, others } = rankedLines(part, false);
-  const counted = part.standing.filter(({ kind }) => kind in PART_SIZES || kind in PART_FEATURES).length;
+function candidatesTable(ranking: RankingDetail): TableData {
+  const { lines, others, note } = rankedLines(ranking, false);
   return {
     caption: 'What it may be',
     columns: [{ label: 'Family' }, { label: 'How likely', number: true }, { label: 'What that is' }],
@@ -50,31 +50,22 @@ function candidatesTable(context: CallContext, part: PartIdentification): TableD
         .join('; ');
       return { cells: [name, share, why === '' ? words : { text: words, why }] };
     }),
-    note: `${others}From ${counted} ${counted === 1 ? 'reading' : 'readings'} against ${part.families} families of ${context.side === 'desk' ? 'the' : 'the shop’s'} catalogue; marks play no part in it. A ratio in the catalogue is nominal: the ratio is unknown until a valve moves.`,
+    note: `${others}${basisText(ranking)} ${note}`,
   };
 }
 
-/** What would tell more of the part; left out while there is nothing to set it against. */
-export const nextToMeasure = (part: PartIdentification): NextOfPart | undefined =>
-  part.families === 0 || part.candidates.length === 0 ? undefined : nextOfPart(part);
-
-/** Whether families were ranked by something that was measured or seen. */
-export const isRanked = (part: PartIdentification): boolean =>
-  part.candidates.length > 0 && part.standing.some((each) => !isMark(each));
-
 /** What was identified: readings, ranked families with none of these, the fastener and the cover. */
-export function partReport(context: CallContext, part: PartIdentification): Component[] {
+export function partReport({ record }: CallContext, part: PartSeen): Component[] {
   if (part.standing.length === 0) return [];
-  const next = nextToMeasure(part);
-  const follows = part.fasteners.length + part.questions.length > 0 || part.cover !== undefined;
+  const { ranking } = part;
+  const following = followingComponents(part);
   return [
     sectionComponent('The part in the hand', [
-      ...measuredComponents(part),
-      ...(isRanked(part) ? [tableComponent(candidatesTable(context, part))] : []),
-      ...(follows ? [besideComponent(...followingComponents(part))] : []),
-      ...(isRanked(part) && next !== undefined
-        ? saidComponents('What would tell more', [nextSentence(next)])
-        : []),
+      ...measuredComponents(record.partReadings, part),
+      ...(ranking === undefined ? [] : [tableComponent(candidatesTable(ranking))]),
+      ...(following.length > 0 ? [besideComponent(...following)] : []),
+      ...saidComponents('It asks', questionTexts(part.questions)),
+      ...(ranking === undefined ? [] : saidComponents('What would tell more', [tellText(ranking)])),
     ]),
   ];
 }

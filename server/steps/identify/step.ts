@@ -1,11 +1,9 @@
-import { identifyPart, type PartIdentification } from '../../assessment/identification/identification.ts';
 import { defineStep } from '../../call/step.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
-import { catalogueOf } from '../../records/whole-build/build-record.ts';
 import { partCorrection } from './correction.ts';
 import { partForms } from './forms.ts';
-import { foundOfPart } from './found.ts';
 import { identifyPage } from './identify-page.ts';
+import { partSeen } from './of-part.ts';
 import { partReport } from './report.ts';
 import { partItems } from './takeover.ts';
 import { PART_TOLD } from './tape-text.ts';
@@ -21,14 +19,13 @@ export const identifyStep = defineStep({
     how: 'Clean the part. Measure one thing at a time, as the drawing shows it; each reading is kept.',
   },
   catalogue: true,
-  load: ({ context: { record } }): PartIdentification => identifyPart(record, catalogueOf(record)),
-  page: (found, input) => identifyPage(found, input),
+  load: ({ context }) => partSeen(context),
+  page: (seen, input) => identifyPage(seen, input),
   forms: partForms,
   corrections: [partCorrection],
   told: PART_TOLD,
-  findings: (found) => ({ found: foundOfPart(found), notKnown: [] }),
   cautions: () => [],
-  report: (found, context) => [{ name: 'part', components: partReport(context, found) }],
-  takeover: (found, context) => partItems(context, found),
+  report: (seen, context) => [{ name: 'part', components: partReport(context, seen) }],
+  takeover: (seen, context) => partItems(context, seen),
   worksheet: () => NO_ROWS,
 });

@@ -1,17 +1,17 @@
 import { PART_KINDS } from '../../../shared/schemas/part-words.ts';
-import type { PartIdentification } from '../../assessment/identification/identification.ts';
 import type { CallContext } from '../../call/context.ts';
 import { NOT_YET, type TakeoverItem } from '../../call/takeover-items.ts';
-import { nextSentence } from './answers.ts';
-import { isMark, nextToMeasure } from './report.ts';
+import { tellText } from './answers.ts';
+import { isMark, type PartSeen } from './of-part.ts';
 
 const NAMES: Readonly<Record<string, string>> = PART_KINDS;
 const BOLTED = { 'through-centre': 'bolted through its centre', perimeter: 'bolted round the edge' };
 
 /** Marks and sizes as they were read; what would separate the first two families; the cover. */
-export function partItems(_context: CallContext, part: PartIdentification): TakeoverItem[] {
-  const { cover, coverBolting } = part;
-  const next = part.standing.length === 0 ? undefined : nextToMeasure(part);
+export function partItems({ build }: CallContext, part: PartSeen): TakeoverItem[] {
+  const { ranking, detail } = part;
+  const { cover } = detail;
+  const coverBolting = build.spec.engine?.coverBolting;
   const marks = part.standing.filter(isMark);
   const sizes = part.standing.filter((each) => !isMark(each));
   const read = sizes.map((each) => `${(NAMES[each.kind] ?? each.kind).toLowerCase()} ${each.readAs}`);
@@ -30,13 +30,13 @@ export function partItems(_context: CallContext, part: PartIdentification): Take
     {
       card: 'of-goal',
       label: 'Would separate the first two:',
-      text: next === undefined ? NOT_YET : nextSentence(next),
+      text: ranking === undefined ? NOT_YET : tellText(ranking),
     },
     {
       card: 'of-goal',
       label: 'Cover:',
       text: coverBolting === undefined ? NOT_YET : BOLTED[coverBolting],
-      ...(cover === undefined ? {} : { note: `sideways ${cover.verdict}; height by clay` }),
+      ...(cover === undefined ? {} : { note: `sideways ${cover.word}; height by clay` }),
     },
   ];
 }

@@ -20,12 +20,12 @@ const LABELS = {
 const KINDS = { note: 'A note', advice: 'Advice given', promise: 'A promise' };
 
 /** The results that stand, for advice to rest on: what it was given on must be on record with it. */
-function figuresOf({ ratios }: CallContext): string {
-  return ratios
+function figuresOf({ assessment }: CallContext): string {
+  return assessment.details.setUps
     .flatMap(({ setUp, result }) =>
       result === undefined
         ? []
-        : [`${ratioName(setUp.method.spring)} ${valveName(setUp)} ${ratioFigure(result).text}`],
+        : [`${ratioName(setUp.spring)} ${valveName(setUp)} ${ratioFigure(result).text}`],
     )
     .slice(-3)
     .join('; ');
@@ -60,7 +60,7 @@ export function noteForm(context: CallContext): PageForm {
   };
 }
 
-function promiseForm(context: CallContext, note: Note): Component {
+function promiseFormComponent(context: CallContext, note: Note): Component {
   const button: ButtonData = { label: 'It is done', kind: 'plain' };
   return formComponent(
     {
@@ -97,13 +97,13 @@ export function notesTable(notes: readonly Note[]): TableData {
   };
 }
 
-function openPromise(context: CallContext, note: Note): Component {
+function openPromiseComponent(context: CallContext, note: Note): Component {
   return {
     template: '/pages/call/group',
     data: {
       title: note.body,
       text: `Promised: ${promiseState(note)}`,
-      slots: [promiseForm(context, note)],
+      slots: [promiseFormComponent(context, note)],
     },
   };
 }
@@ -116,7 +116,7 @@ export function notesPage(context: CallContext, rejected: RejectedForm | undefin
     forms: [form],
     slots: [
       formComponent(form, rejected),
-      ...(context.side === 'desk' ? open.map((note) => openPromise(context, note)) : []),
+      ...(context.side === 'desk' ? open.map((note) => openPromiseComponent(context, note)) : []),
       tableComponent(notesTable(context.notes)),
     ],
   };

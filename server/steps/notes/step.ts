@@ -1,5 +1,5 @@
 import { newNote } from '../../../shared/schemas/commands.ts';
-import { defineStep, NO_FINDINGS } from '../../call/step.ts';
+import { defineStep } from '../../call/step.ts';
 import { freeForm, stepForm } from '../../call/step-form.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { finishPromise, keepNote } from '../../records/notes/notes.ts';
@@ -45,7 +45,6 @@ export const notesStep = defineStep({
   ],
   corrections: [],
   told: NOTES_TOLD,
-  findings: () => NO_FINDINGS,
   cautions: () => [],
   report: (_, { notes }) => [{ name: 'notes', components: notesReport(notes) }],
   takeover: (_, context) => returnItems(context),

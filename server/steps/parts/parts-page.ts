@@ -159,8 +159,8 @@ export function partsPage({ context, rejected: posted }: StepPageInput): StepBod
   const others =
     context.side === 'bench'
       ? [
-          fold(arm, 'Put another arm on record', rejected),
-          fold(sold, 'What the rockers are sold as', rejected),
+          foldedComponent(arm, 'Put another arm on record', rejected),
+          foldedComponent(sold, 'What the rockers are sold as', rejected),
         ]
       : [formComponent(arm, rejected), formComponent(sold, rejected)];
   return {
@@ -170,7 +170,7 @@ export function partsPage({ context, rejected: posted }: StepPageInput): StepBod
 }
 
 /** At the bench a form that is seldom wanted is one tap away; it stands open when it has come back. */
-function fold(form: PageForm, summary: string, rejected: RejectedForm | undefined): Component {
+function foldedComponent(form: PageForm, summary: string, rejected: RejectedForm | undefined): Component {
   return {
     template: '/pages/call/fold',
     data: {

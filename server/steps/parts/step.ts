@@ -1,6 +1,6 @@
 import { newArm, placeArm } from '../../../shared/schemas/commands.ts';
 import { specFormPost } from '../../call/spec/spec-form-post.ts';
-import { defineStep, NO_FINDINGS } from '../../call/step.ts';
+import { defineStep } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { addArm } from '../../records/arms/arms.ts';
@@ -47,7 +47,6 @@ export const partsStep = defineStep({
   ],
   corrections: [],
   told: ARMS_TOLD,
-  findings: () => NO_FINDINGS,
   cautions: () => [],
   report: (_, context) => [{ name: 'arms', components: armsReport(context) }],
   takeover: (_, context) => markItems(context),

@@ -1,21 +1,6 @@
-import type { Explained } from '../../assessment/ratio/explain.ts';
+import type { Cause } from '../../mechanics/explain-readings/types.ts';
 
-export type Action = NonNullable<Explained['nextReading']>['action'];
-
-/** Each action as the sentence that asks for it. */
-export const ASK: Readonly<Record<Action, string>> = {
-  'read-back': 'Read the entries back: which valve is it, and is it lobe lift or valve lift?',
-  'one-more-pass': 'Take one more pass, small hand first, and say which way the hand ran.',
-  'lash-to-zero': 'Take the lash up to zero and read again.',
-  'align-plunger': 'Set the plunger parallel to the stem, seen from front and side, and read again.',
-  'valve-lift-at-.200': 'Turn to .200 in of lobe lift and read the valve there.',
-  'lobe-at-lifter': 'Read the lobe lift at the lifter body.',
-  'light-spring-solid-lifter':
-    'Fit a light checking spring and a solid lifter, set the dial up again, and read.',
-  'rocker-on-another-valve': 'Move this rocker to another valve and read it there.',
-};
-
-const CAUSE_WORDS: Readonly<Record<string, string>> = {
+const CAUSE_WORDS: Readonly<Record<Cause | 'no-mistake', string>> = {
   'no-mistake': 'nothing is wrong',
   'turn-too-many': 'a turn counted too many',
   'turn-too-few': 'a turn missed',
@@ -34,4 +19,5 @@ const CAUSE_WORDS: Readonly<Record<string, string>> = {
   'ratio-not-listed': 'a ratio not on the list',
 };
 
-export const causeText = (cause: string): string => CAUSE_WORDS[cause] ?? cause;
+/** What went wrong, in a table. */
+export const causeText = (cause: Cause | 'no-mistake'): string => CAUSE_WORDS[cause];

@@ -1,9 +1,9 @@
 import { z } from 'zod';
-import { answerQuestion, newReading } from '../../../shared/schemas/commands.ts';
+import { newReading } from '../../../shared/schemas/commands.ts';
 import { newSetUp } from '../../../shared/schemas/method.ts';
+import { answersForm } from '../../call/answer-form.ts';
 import { type FormSource, type StepForm, stepForm } from '../../call/step-form.ts';
 import { notFound } from '../../problems/failure.ts';
-import { keepAnswer } from '../../records/answers/answers.ts';
 import { keepReading } from '../../records/readings/readings.ts';
 import { getSetUp, type SetUp, startSetUp } from '../../records/set-ups/set-ups.ts';
 import type { Fields } from '../../web/forms/read-form.ts';
@@ -49,13 +49,4 @@ const readingForm = stepForm({
   },
 });
 
-const answerForm = stepForm({
-  path: '/answers',
-  schema: answerQuestion,
-  run: async (input, { tx, principal, call }) => {
-    await keepAnswer(tx, principal, call.buildId, input);
-    return at(input.setUpId ?? '');
-  },
-});
-
-export const ratioForms: readonly StepForm[] = [setUpForm, readingForm, answerForm];
+export const ratioForms: readonly StepForm[] = [setUpForm, readingForm, answersForm];

@@ -1,152 +1,104 @@
 import { formatNumber, formatQuantity } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
-import type { ButtonData } from '../../../views/parts/button.examples.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
-import type { Explained } from '../../assessment/ratio/explain.ts';
-import type { CallContext } from '../../call/context.ts';
+import { answerForm } from '../../call/answer-form.ts';
+import { type CallContext, valveName } from '../../call/context.ts';
 import { formComponent, type PageForm, type RejectedForm } from '../../call/forms.ts';
-import { nominalText } from '../../call/ratio-text.ts';
+import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
+import type { NextAction } from '../../mechanics/assessment/assessment.ts';
+import { nominalSaid } from '../../mechanics/assessment/common/said.ts';
+import type { ExplanationResult } from '../../mechanics/assessment/ratio/explanation.ts';
+import { saidOfSetUp } from '../../mechanics/assessment/ratio/said-of-set-up.ts';
 import { chanceText } from '../../mechanics/explain-readings/words.ts';
-import type { SetUp } from '../../records/set-ups/set-ups.ts';
 import { noticeComponent, tableComponent } from '../../web/components.ts';
-import { choiceField, textField } from '../../web/forms/fields.ts';
-import { type Action, ASK, causeText } from './cause-words.ts';
+import { causeText } from './cause-words.ts';
+import { leadOf } from './lead.ts';
 
-type Next = NonNullable<Explained['nextReading']>;
+type Next = NonNullable<ExplanationResult['nextReading']>;
 
-/** What the form begins with that an action leads to, as the query of the ratio step. */
-const LEADS: Readonly<Record<Exclude<Action, 'read-back'>, Readonly<Record<string, string>>>> = {
-  'one-more-pass': { kind: 'valve-lift' },
-  'lash-to-zero': { new: 'yes', 'method.lash': 'zero', 'method.lashSetting': '' },
-  'align-plunger': { new: 'yes', 'method.alignment': 'parallel' },
-  'valve-lift-at-.200': { kind: 'valve-lift-at', atLobeLift: '.200' },
-  'lobe-at-lifter': { kind: 'lobe-lift' },
-  'light-spring-solid-lifter': { new: 'yes', 'method.spring': 'light', 'method.lifter': 'solid' },
-  'rocker-on-another-valve': {},
-};
+const READ_BACK = [
+  { code: 'not-found', label: 'As they were entered' },
+  { code: 'found', label: 'Wrong somewhere' },
+];
 
-const LABELS: Readonly<Record<Exclude<Action, 'read-back'>, string>> = {
-  'one-more-pass': 'Take the pass',
-  'lash-to-zero': 'Set up with the lash at zero',
-  'align-plunger': 'Set up with the plunger parallel',
-  'valve-lift-at-.200': 'Read it at .200',
-  'lobe-at-lifter': 'Read the lobe',
-  'light-spring-solid-lifter': 'Ask for a light spring',
-  'rocker-on-another-valve': 'Say where the arm sits',
-};
-
-/** The button that opens the form for the reading, filled in as far as it is known. */
-function leadOf(context: CallContext, setUp: SetUp, action: Exclude<Action, 'read-back'>): ButtonData {
-  const key = context.side === 'desk' ? { key: 'l' } : {};
-  const label = LABELS[action];
-  if (action === 'rocker-on-another-valve') return { label, href: `${context.base}/steps/parts`, ...key };
-  const query = new URLSearchParams({ 'set-up': setUp.id, ...LEADS[action] });
-  return { label, href: `${context.base}/steps/ratio?${query}`, ...key };
-}
-
-const READ_BACK_LABELS = { found: 'Read back, the entries are', answer: 'What was said' };
-
-function readBackForm(context: CallContext, setUp: SetUp): PageForm {
-  return {
+const readBackForm = (context: CallContext, setUpId: string, ask: string): PageForm =>
+  answerForm(context, {
     name: 'read-back',
-    action: `${context.base}/answers`,
-    labels: READ_BACK_LABELS,
-    hidden: { question: ASK['read-back'], code: 'read-back', setUpId: setUp.id },
-    groups: (shown) => [
-      {
-        slots: [
-          choiceField(
-            shown,
-            'found',
-            READ_BACK_LABELS.found,
-            { no: 'as they were entered', yes: 'wrong somewhere' },
-            { inline: true },
-          ),
-          textField(shown, 'answer', READ_BACK_LABELS.answer, context.side === 'bench' ? { big: true } : {}),
-        ],
-      },
-    ],
-    buttons: [{ label: 'Keep the answer', kind: 'plain' }],
-  };
-}
+    ask,
+    code: 'read-back',
+    step: 'ratio',
+    answers: READ_BACK,
+    setUpId,
+  });
 
-type Outcome = Next['outcomes'][number];
-
-function showsText(outcome: Outcome): string {
-  if (outcome.expected !== undefined) {
-    const lift = formatQuantity(fromSi(outcome.expected, 'in'), { derived: true });
-    return `${lift} ± ${formatNumber(fromSi(outcome.plusMinus ?? 0, 'in').value, 3)}`;
+function showsText({ expected, plusMinus, chanceFound }: Next['outcomes'][number]): string {
+  if (expected !== undefined) {
+    const lift = formatQuantity(fromSi(expected, 'in'), { places: 3 });
+    return `${lift} ± ${formatNumber(fromSi(plusMinus ?? 0, 'in').value, 3)}`;
   }
-  return outcome.chanceFound === undefined ? '' : `asking finds it in ${chanceText(outcome.chanceFound)}`;
+  return chanceFound === undefined ? '' : `asking finds it in ${chanceText(chanceFound)}`;
 }
 
-function outcomesTable(next: Next): TableData {
+function outcomesTable({ outcomes }: Next): TableData {
   return {
     caption: 'What each outcome would mean',
     columns: [{ label: 'If' }, { label: 'It would show', number: true }],
-    rows: next.outcomes.map((outcome) => {
-      const name = outcome.nominal === undefined ? '' : ` and it is a ${nominalText(outcome.nominal)}`;
+    rows: outcomes.map((outcome) => {
+      const name = outcome.nominal === undefined ? '' : ` and it is a ${nominalSaid(outcome.nominal)}`;
       return { cells: [`${causeText(outcome.cause)}${name}`, showsText(outcome)] };
     }),
   };
 }
 
 export interface NextReading {
-  /** What to do, and the way to it. */
+  /** What to do, why, and the way to it. */
   readonly slots: readonly Component[];
   /** What each outcome of it would mean. */
   readonly outcomes: readonly Component[];
   readonly forms: readonly PageForm[];
 }
 
-/** From here on a mistake counts as found, once readings free of it stand. */
-const FOUND_FROM = 0.8;
+const NOTHING: NextReading = { slots: [], outcomes: [], forms: [] };
 
-/** The one mistake that is as good as found, with its chance. */
-export function foundMistake({ explanations }: Explained): { cause: string; chance: number } | undefined {
-  const chances = new Map<string, number>();
-  for (const { causes, probability } of explanations)
-    for (const cause of causes) chances.set(cause, (chances.get(cause) ?? 0) + probability);
-  const [likely] = [...chances].sort(([, a], [, b]) => b - a);
-  return likely === undefined || likely[1] < FOUND_FROM ? undefined : { cause: likely[0], chance: likely[1] };
+/** The set-up that the reading is of: this one, or else the newest of the valve or arm it is about. */
+function targetOf(context: CallContext, { about }: NextAction, shown: ShownSetUp): ShownSetUp {
+  const all = [...shownSetUps(context), shown];
+  if (about.of === 'set-up') return all.findLast(({ setUp }) => setUp.id === about.setUpId) ?? shown;
+  if (about.of !== 'valve') return shown;
+  return all.findLast(({ setUp }) => valveName(setUp) === valveName(about)) ?? shown;
 }
 
-/** What is said when no further reading is worth its minutes; undefined where there is nothing to say. */
-function endSentence(explained: Explained): string | undefined {
-  if (explained.settled) return 'The name is settled on these readings.';
-  const found = foundMistake(explained);
-  if (found === undefined) return undefined;
-  const chance = chanceText(found.chance).replaceAll(' %', '\u00a0%');
-  return `Likely found: ${causeText(found.cause)}, ${chance}. Strike out the passes it spoiled, with that reason; those that are free of it stand.`;
-}
+const minutesOf = ({ minutes }: NextAction): string =>
+  minutes === undefined ? '' : ` About ${minutes} min.`;
 
-/** The next reading in one sentence, or why there is none. */
-export const nextSentence = (explained: Explained): string | undefined =>
-  explained.nextReading === undefined
-    ? endSentence(explained)
-    : `The next reading worth taking, about ${explained.nextReading.minutes} min: ${ASK[explained.nextReading.action]}`;
-
-/** The reading most worth its minutes, the way to it, and what each outcome of it would mean. */
-export function nextReadingComponents(
+/** The reading worth most now, where it is one of this step, and what each outcome of it would mean. */
+export function nextReading(
   context: CallContext,
-  setUp: SetUp,
-  explained: Explained,
+  shown: ShownSetUp,
   rejected: RejectedForm | undefined,
 ): NextReading {
-  const { nextReading: next } = explained;
-  const sentence = nextSentence(explained);
-  const lead = sentence === undefined ? [] : [noticeComponent(sentence)];
-  if (next === undefined) return { slots: lead, outcomes: [], forms: [] };
-  const outcomes = [tableComponent(outcomesTable(next))];
-  if (context.call.held) return { slots: lead, outcomes, forms: [] };
+  const { next } = context.assessment;
+  if (next === undefined || next.step !== 'ratio') return NOTHING;
+  const target = targetOf(context, next, shown);
+  const { setUp, detail } = target;
+  const told = saidOfSetUp(context.assessment, detail).explanation?.result?.nextReading;
+  const outcomes = told?.action === next.action ? [tableComponent(outcomesTable(told))] : [];
+  const sentence = noticeComponent(`${next.sentence}${minutesOf(next)} ${next.reason}`);
   if (next.action === 'read-back') {
-    const form = readBackForm(context, setUp);
-    return { slots: [...lead, formComponent(form, rejected)], outcomes, forms: [form] };
+    const form = readBackForm(context, setUp.id, next.sentence);
+    return { slots: [sentence, formComponent(form, rejected)], outcomes, forms: [form] };
   }
-  const button: Component = {
-    template: '/pages/call/actions',
-    data: { buttons: [leadOf(context, setUp, next.action)] },
-  };
-  return { slots: [...lead, button], outcomes, forms: [] };
+  const other = setUp.id !== shown.setUp.id;
+  const lead =
+    leadOf(context, setUp.id, next.action) ??
+    (other
+      ? {
+          label: `Set-up ${setUp.number}: ${valveName(setUp)}`,
+          href: `${context.base}/steps/ratio?set-up=${setUp.id}`,
+        }
+      : undefined);
+  const buttons: Component[] =
+    lead === undefined ? [] : [{ template: '/pages/call/actions', data: { buttons: [lead] } }];
+  return { slots: [sentence, ...buttons], outcomes, forms: [] };
 }

@@ -1,6 +1,7 @@
 import { formatQuantity } from '../../../shared/quantities/format.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import { readingWords } from '../../call/reading-text.ts';
+import type { SetUpDetail } from '../../mechanics/assessment/ratio/detail.ts';
 import type { Reading } from '../../records/readings/readings.ts';
 import { momentText } from '../../web/dates.ts';
 
@@ -14,9 +15,9 @@ function stateOf(reading: Reading, all: readonly Reading[]): string | undefined 
     : `Replaced on line ${later.seq} by ${later.by}: ${later.reason}`;
 }
 
-/** Every pass of a set-up with who read it; what was struck out stays, with the reason. */
+/** Every pass of a set-up with who read it; one that is in no figure says why, one struck out stays with the reason. */
 export function passesTable(
-  readings: readonly Reading[],
+  { readings, detail }: { readonly readings: readonly Reading[]; readonly detail: SetUpDetail },
   caption: string,
   correct?: (reading: Reading) => string,
 ): TableData {
@@ -25,7 +26,12 @@ export function passesTable(
     const back =
       reading.zeroReturn === undefined ? undefined : `back at ${formatQuantity(reading.zeroReturn)}`;
     const counted = reading.counted ? 'small hand read' : undefined;
-    const why = [back, counted, stateOf(reading, readings)].filter((each) => each !== undefined).join('. ');
+    const aside = detail.passes.find(({ entryId }) => entryId === reading.id)?.aside?.sentence;
+    const said = [back, counted, stateOf(reading, readings)].filter((each) => each !== undefined);
+    const why = [
+      ...(aside === undefined ? [] : [aside]),
+      ...(said.length === 0 ? [] : [said.join('. ')]),
+    ].join(' ');
     const text = reading.replacedBy === undefined ? reading.peak.readAs : `(${reading.peak.readAs})`;
     return { text, ...(why === '' ? {} : { why }) };
   };

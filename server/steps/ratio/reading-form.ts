@@ -1,7 +1,7 @@
 import { UNITS, type Unit } from '../../../shared/quantities/units.ts';
-import type { SetUpRatio } from '../../assessment/ratio/ratio.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import type { PageForm } from '../../call/forms.ts';
+import type { ShownSetUp } from '../../call/shown-set-up.ts';
 import type { Reading } from '../../records/readings/readings.ts';
 import type { SetUp } from '../../records/set-ups/set-ups.ts';
 import { choiceField, quantityField, tickField } from '../../web/forms/fields.ts';
@@ -21,9 +21,9 @@ const ofKind = (readings: readonly Reading[], kind: string) =>
   readings.filter((reading) => reading.kind === kind);
 
 /** What is read next: the lobe until it has its passes, unless its lift comes from elsewhere; then the valve. */
-export function nextKind({ setUp, lobe }: SetUpRatio): 'lobe-lift' | 'valve-lift' {
-  const wanted = { card: 0, indicator: ENOUGH, caliper: 1 }[setUp.method.lobeSource];
-  return lobe.readings.length < wanted ? 'lobe-lift' : 'valve-lift';
+export function nextKind({ detail: { lobe } }: ShownSetUp): 'lobe-lift' | 'valve-lift' {
+  const wanted = { card: 0, indicator: ENOUGH, caliper: 1 }[lobe.source];
+  return lobe.entryIds.length < wanted ? 'lobe-lift' : 'valve-lift';
 }
 
 /** The number that the next pass of a kind gets. */
@@ -65,7 +65,7 @@ function kinds(
 }
 
 /** What the form begins with: the kind that is next, or what the address asks for. */
-function initialOf(found: SetUpRatio, asked: Fields): Fields {
+function initialOf(found: ShownSetUp, asked: Fields): Fields {
   const kind = ['valve-lift', 'lobe-lift', PART_WAY].find((each) => each === asked.kind);
   return {
     kind: kind ?? nextKind(found),
@@ -74,7 +74,7 @@ function initialOf(found: SetUpRatio, asked: Fields): Fields {
 }
 
 /** One pass: what, how high, and where the hand came back to. The pass gets its number when it is kept. */
-export function readingForm(context: CallContext, found: SetUpRatio, asked: Fields = {}): PageForm {
+export function readingForm(context: CallContext, found: ShownSetUp, asked: Fields = {}): PageForm {
   const { setUp, readings } = found;
   const big = context.side === 'bench' ? { big: true } : { autofocus: true };
   const assume = dialUnit(setUp);

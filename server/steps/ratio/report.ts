@@ -1,84 +1,41 @@
 import { formatNumber } from '../../../shared/quantities/format.ts';
 import type { Component } from '../../../views/parts/components.ts';
-import type { Explained } from '../../assessment/ratio/explain.ts';
-import type { SetUpRatio } from '../../assessment/ratio/ratio.ts';
-import { answerOf } from '../../call/answered.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
-import { besideComponent, runComponents, saidComponents, sectionComponent } from '../../call/report-parts.ts';
+import { sentenceComponents } from '../../call/headline.ts';
+import {
+  besideComponent,
+  runComponents,
+  saidComponents,
+  sectionComponent,
+  withoutNote,
+} from '../../call/report-parts.ts';
+import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
+import type { AssessedExplanation } from '../../mechanics/assessment/assessment.ts';
+import { groupKey } from '../../mechanics/assessment/ratio/groups.ts';
+import { saidOfSetUp, sentencesOf } from '../../mechanics/assessment/ratio/said-of-set-up.ts';
 import { tableComponent } from '../../web/components.ts';
-import { momentText } from '../../web/dates.ts';
-import type { Explanations } from './load.ts';
+import { explanationsTable, keptTogether } from './explanation.ts';
+import { nominalsTable, resultOf } from './figures.ts';
 import { passesTable } from './passes-table.ts';
-import { nominalsTable, resultOf } from './ratio-answer.ts';
-import { explainedComponents } from './report-explained.ts';
+import { questionsTable, settledTable } from './report-questions.ts';
 import { methodFacts } from './set-up-facts.ts';
 
-/** Questions that the readings raise, with what was answered; on paper all of them, answered or not. */
-function questionsComponents(context: CallContext, found: SetUpRatio): Component[] {
-  if (found.questions.length === 0) return [];
-  return [
-    {
-      template: '/parts/table',
-      data: {
-        caption: 'Questions the readings raise',
-        columns: [{ label: 'Asked' }, { label: 'What settles it' }, { label: 'Answer' }],
-        rows: found.questions.map((question) => {
-          const answer = answerOf(context.answers, found.setUp.id, question);
-          return {
-            cells: [
-              question.ask,
-              { text: question.test, why: question.size },
-              answer === undefined
-                ? 'open'
-                : { text: answer.answer, why: `${answer.by}, ${momentText(answer.at)}` },
-            ],
-          };
-        }),
-      },
-    },
-  ];
-}
+/** The likeliest few; the step shows more. */
+const MOST_EXPLANATIONS = 3;
 
-/** Answers to questions that later readings have settled: they stay on the record. */
-function settledComponents(context: CallContext, found: SetUpRatio): Component[] {
-  const standing = new Set(
-    found.questions.map((question) => answerOf(context.answers, found.setUp.id, question)?.id),
-  );
-  const settled = context.answers.filter(
-    (answer) => answer.setUpId === found.setUp.id && !standing.has(answer.id),
-  );
-  if (settled.length === 0) return [];
-  return [
-    {
-      template: '/parts/table',
-      data: {
-        caption: 'Asked before, and settled since',
-        columns: [{ label: 'Asked' }, { label: 'Answer' }, { label: 'Who, when' }],
-        rows: settled.map((answer) => ({
-          cells: [
-            answer.question.replaceAll('-', ' '),
-            answer.answer,
-            `${answer.by}, ${momentText(answer.at)}`,
-          ],
-        })),
-      },
-    },
-  ];
-}
-
-/** Nominals that the interval holds, and the nearest below and above: the others differ, and say no more. */
-function nearNominals(found: SetUpRatio): SetUpRatio {
-  const { result } = found;
-  if (result?.nominals === undefined) return found;
-  const { ratio, nominals } = result;
-  const below = nominals.filter((each) => each.verdict === 'differs' && each.ratio < ratio).at(-1);
-  const above = nominals.find((each) => each.verdict === 'differs' && each.ratio > ratio);
-  const near = nominals.filter((each) => each.verdict !== 'differs' || each === below || each === above);
-  return { ...found, result: { ...result, nominals: near } };
+/** Nominals that the interval holds, and the nearest below and above: the others say no more. */
+function nearNominals({ result }: ShownSetUp['detail']): number[] {
+  if (result?.nominals === undefined) return [];
+  const { ratio: read, nominals, interval95 } = result;
+  const [low, high] = interval95;
+  const all = nominals.map(({ ratio }) => ratio);
+  const below = all.findLast((each) => each < low && each < read);
+  const above = all.find((each) => each > high && each > read);
+  return all.filter((each) => (each >= low && each <= high) || each === below || each === above);
 }
 
 /** Where the uncertainty comes from, in a line: the step has it as a table. */
-function budgetComponents({ result }: SetUpRatio): Component[] {
+function budgetComponents({ result }: ShownSetUp['detail']): Component[] {
   if (result === undefined) return [];
   return runComponents(
     'Where the ± comes from',
@@ -90,42 +47,49 @@ function budgetComponents({ result }: SetUpRatio): Component[] {
   );
 }
 
-/** One set-up on the report: method, every pass, the ratio, verdicts, budget, questions, explanations, grounds. */
-function setUpComponents(
-  context: CallContext,
-  found: SetUpRatio,
-  explained: Explained | undefined,
-): Component[] {
-  const { setUp } = found;
-  const nominals = nominalsTable(nearNominals(found));
+function explainedComponents(explanation: AssessedExplanation | undefined): Component[] {
+  if (explanation === undefined) return [];
+  const { summary, result } = explanation;
   return [
-    sectionComponent(
-      `Set-up ${setUp.number}: ${valveName(setUp)}, read against build revision ${setUp.revision}`,
-      [
-        ...runComponents('How it was read', methodFacts(context, setUp)),
-        besideComponent(
-          { template: '/parts/result', data: resultOf(found, `ratio-${setUp.number}`) },
-          ...(nominals === undefined ? [] : [tableComponent(nominals)]),
-        ),
-        tableComponent(
-          passesTable(found.readings, `Every pass of set-up ${setUp.number}, struck ones included`),
-        ),
-        ...budgetComponents(found),
-        ...questionsComponents(context, found),
-        ...settledComponents(context, found),
-        ...explainedComponents(found, explained),
-        ...saidComponents('Assumptions', found.assumptions),
-      ],
-    ),
+    ...saidComponents('What would explain the readings', [keptTogether(summary)]),
+    ...(result === undefined
+      ? []
+      : [tableComponent(withoutNote(explanationsTable(result, MOST_EXPLANATIONS)))]),
   ];
 }
 
-/** Every set-up of the call; what an older one of a valve raised, the newest one of it takes into account. */
-export function ratioReport(context: CallContext, explanations: Explanations): Component[] {
-  const newest = new Map(context.setUps.map((setUp) => [valveName(setUp), setUp.id]));
-  return context.ratios.flatMap((found) => {
-    const { id } = found.setUp;
-    const isNewest = newest.get(valveName(found.setUp)) === id;
-    return setUpComponents(context, found, isNewest ? explanations.get(id) : undefined);
-  });
+/** One set-up on the report: what is said of it, method, every pass, the figures, questions, grounds. */
+function setUpComponent(context: CallContext, found: ShownSetUp, isNewest: boolean): Component {
+  const { setUp, detail } = found;
+  const said = saidOfSetUp(context.assessment, detail);
+  const nominals = nominalsTable(found, nearNominals(detail));
+  return sectionComponent(
+    `Set-up ${setUp.number}: ${valveName(setUp)}, read against build revision ${setUp.revision}`,
+    [
+      // What is said of the arm on the valve stands once, with its newest set-up.
+      ...(isNewest ? sentenceComponents(sentencesOf(said)) : []),
+      ...runComponents('How it was read', methodFacts(found)),
+      besideComponent(
+        { template: '/parts/result', data: resultOf(context, found, `ratio-${setUp.number}`) },
+        ...(nominals === undefined ? [] : [tableComponent(nominals)]),
+      ),
+      tableComponent(passesTable(found, `Every pass of set-up ${setUp.number}, struck ones included`)),
+      ...budgetComponents(detail),
+      ...questionsTable(
+        context,
+        isNewest ? said.questions : said.questions.filter(({ about }) => about.of === 'set-up'),
+      ),
+      ...settledTable(context, setUp.id),
+      ...(isNewest ? explainedComponents(said.explanation) : []),
+      ...saidComponents('Assumptions', detail.assumptions),
+    ],
+  );
+}
+
+/** Every set-up of the call; what is said of an arm on a valve stands with the newest set-up of the two. */
+export function ratioReport(context: CallContext): Component[] {
+  const all = shownSetUps(context);
+  const keyOf = ({ detail }: ShownSetUp) => groupKey(detail.setUp);
+  const newest = new Map(all.map((found) => [keyOf(found), found]));
+  return all.map((found) => setUpComponent(context, found, newest.get(keyOf(found)) === found));
 }

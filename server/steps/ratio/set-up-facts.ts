@@ -7,26 +7,46 @@ import {
   SPRINGS,
 } from '../../../shared/schemas/words.ts';
 import type { Fact } from '../../../views/parts/facts.examples.ts';
-import { type CallContext, valveName } from '../../call/context.ts';
-import type { SetUp } from '../../records/set-ups/set-ups.ts';
+import { valveName } from '../../call/context.ts';
+import type { ShownSetUp } from '../../call/shown-set-up.ts';
 
 const LIMIT_SOURCE = 'as entered; the default is common practice, no published source';
 
+/** A state as it is known now; where an answer has changed it, how it was entered. */
+function stateFact<Word extends string>(
+  label: string,
+  words: Readonly<Record<Word, string>>,
+  entered: Word,
+  now: Word,
+): Fact {
+  const value = words[now];
+  return entered === now ? { label, value } : { label, value, note: `entered as: ${words[entered]}` };
+}
+
+function armFact({ detail: { armName, armTaken } }: ShownSetUp): Fact {
+  if (armName === undefined) return { label: 'Arm', value: 'not on record' };
+  return {
+    label: 'Arm',
+    value: armName,
+    ...(armTaken ? { note: 'not named for this set-up; no other was named on this valve' } : {}),
+  };
+}
+
 /** How the readings of a set-up are taken. */
-export function methodFacts(context: CallContext, setUp: SetUp): Fact[] {
-  const { method } = setUp;
-  const arm = context.arms.find((each) => each.id === setUp.armId);
+export function methodFacts(found: ShownSetUp): Fact[] {
+  const { method } = found.setUp;
+  const now = found.detail.setUp;
+  const lash = stateFact('Lash', LASH_STATES, method.lash, now.lash);
+  const setting = method.lashSetting?.readAs;
   return [
-    { label: 'Arm', value: arm?.name ?? 'not on record' },
-    { label: 'Spring', value: SPRINGS[method.spring] },
-    { label: 'Lifter', value: LIFTERS[method.lifter] },
-    {
-      label: 'Lash',
-      value: LASH_STATES[method.lash],
-      ...(method.lashSetting === undefined ? {} : { note: method.lashSetting.readAs }),
-    },
+    armFact(found),
+    stateFact('Spring', SPRINGS, method.spring, now.spring),
+    stateFact('Lifter', LIFTERS, method.lifter, now.lifter),
+    setting === undefined
+      ? lash
+      : { ...lash, note: [setting, lash.note].filter((each) => each !== undefined).join(', ') },
     { label: 'Tip rests on', value: RESTS_ON[method.restsOn] },
-    { label: 'Plunger', value: ALIGNMENTS[method.alignment] },
+    stateFact('Plunger', ALIGNMENTS, method.alignment, now.alignment),
     {
       label: 'Dial',
       value: `${method.graduation.readAs} a division, ${method.perTurn.readAs} a turn`,
@@ -45,9 +65,9 @@ export function methodFacts(context: CallContext, setUp: SetUp): Fact[] {
 }
 
 /** A set-up as the title block of its readings. */
-export const setUpFacts = (context: CallContext, setUp: SetUp): Fact[] => [
-  { label: 'Set-up', value: `${setUp.number}` },
-  { label: 'Valve', value: valveName(setUp) },
-  ...methodFacts(context, setUp),
-  { label: 'Build revision', value: String(setUp.revision) },
+export const setUpFacts = (found: ShownSetUp): Fact[] => [
+  { label: 'Set-up', value: `${found.setUp.number}` },
+  { label: 'Valve', value: valveName(found.setUp) },
+  ...methodFacts(found),
+  { label: 'Build revision', value: String(found.setUp.revision) },
 ];

@@ -1,7 +1,6 @@
-import { defineStep, NO_FINDINGS } from '../../call/step.ts';
+import { defineStep } from '../../call/step.ts';
 import { passCorrection } from './correct-reading.ts';
 import { ratioForms } from './forms.ts';
-import { loadExplanations } from './load.ts';
 import { ratioPage } from './ratio-page.ts';
 import { ratioReport } from './report.ts';
 import { rawPasses } from './takeover.ts';
@@ -18,14 +17,13 @@ export const ratioStep = defineStep({
     say: 'Where does the small hand stand, and then the needle? And when you are back on the base circle?',
     how: 'Turn by hand in running direction to full lift. Read the small hand first, then the needle. Go on to the base circle and look at the zero.',
   },
-  load: loadExplanations,
-  page: ratioPage,
+  load: () => undefined,
+  page: (_, input) => ratioPage(input),
   forms: ratioForms,
   corrections: [passCorrection],
   told: RATIO_TOLD,
-  findings: () => NO_FINDINGS,
-  cautions: (_, { ratios }) => ratios.flatMap(({ cautions }) => cautions),
-  report: (explained, context) => [{ name: 'ratio', components: ratioReport(context, explained) }],
+  cautions: (_, { assessment }) => assessment.details.setUps.flatMap(({ cautions }) => cautions),
+  report: (_, context) => [{ name: 'ratio', components: ratioReport(context) }],
   takeover: (_, context) => rawPasses(context),
   worksheet: ratioRows,
 });

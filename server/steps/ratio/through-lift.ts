@@ -1,12 +1,12 @@
 import { formatNumber, formatRatioInterval } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import type { Component } from '../../../views/parts/components.ts';
-import type { SetUpRatio } from '../../assessment/ratio/ratio.ts';
-import { type ThroughLift, throughLift } from '../../assessment/ratio/through-lift.ts';
 import type { CallContext } from '../../call/context.ts';
+import type { ShownSetUp } from '../../call/shown-set-up.ts';
 import { encoderFor } from '../../compute/encode.ts';
 import { rulerOf } from '../../drawings/drawing.ts';
 import { ratioThroughLift as drawThroughLift } from '../../drawings/from-answers/rocker.ts';
+import type { ThroughLiftDetail } from '../../mechanics/assessment/ratio/detail.ts';
 import { computation } from '../../mechanics/computations/ratio-through-lift.ts';
 
 const encode = encoderFor(computation.output);
@@ -15,7 +15,7 @@ const TWO = 2;
 const length = (si: number, uncertainty: number) =>
   `${formatNumber(fromSi(si, 'in').value, 3)} ± ${formatNumber(TWO * fromSi(uncertainty, 'in').value, 3)} in`;
 
-function figures({ result }: ThroughLift): Component[] {
+function figuresComponents({ result }: ThroughLiftDetail): Component[] {
   if (result === undefined) return [];
   const { ratio, lashLeftIn } = result;
   return [
@@ -38,7 +38,7 @@ function figures({ result }: ThroughLift): Component[] {
   ];
 }
 
-function drawing({ input, result }: ThroughLift): Component[] {
+function drawingComponents({ input, result }: ThroughLiftDetail): Component[] {
   if (input === undefined || result === undefined) return [];
   const drawn = drawThroughLift(input, encode(result, 'inch'), {
     id: 'drawing-through-lift',
@@ -48,18 +48,24 @@ function drawing({ input, result }: ThroughLift): Component[] {
 }
 
 /** Readings part of the way up: what the line through them says, drawn step by step, and the way to one more. */
-export function throughLiftComponents(context: CallContext, found: SetUpRatio): Component[] {
-  const through = throughLift(context.record, found.setUp.id);
-  const query = new URLSearchParams({ 'set-up': found.setUp.id, kind: 'valve-lift-at' });
+export function throughLiftComponents(context: CallContext, { setUp, detail }: ShownSetUp): Component[] {
+  const through = detail.throughLift;
+  const stopped = context.assessment.stop.length > 0;
+  const query = new URLSearchParams({ 'set-up': setUp.id, kind: 'valve-lift-at' });
   const more: Component = {
     template: '/pages/call/actions',
     data: {
       buttons: [{ label: 'Read it part of the way up', href: `${context.base}/steps/ratio?${query}` }],
     },
   };
-  const lacking: Component[] = through.missing.map((text) => ({
+  const lacking: Component[] = through.lacks.map((text) => ({
     template: '/parts/notice',
     data: { text: `Not yet: ${text}.` },
   }));
-  return [...figures(through), ...drawing(through), ...lacking, ...(context.call.held ? [] : [more])];
+  return [
+    ...figuresComponents(through),
+    ...drawingComponents(through),
+    ...lacking,
+    ...(stopped ? [] : [more]),
+  ];
 }

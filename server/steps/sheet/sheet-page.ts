@@ -3,7 +3,7 @@ import { type Order, rowsInOrder, springsOf } from '../../assessment/sheet/of-sh
 import type { CallContext } from '../../call/context.ts';
 import { foldComponent } from '../../call/fold.ts';
 import { formComponent, type StepBody } from '../../call/forms.ts';
-import { headlineComponents } from '../../call/headlines.ts';
+import { headlineComponents } from '../../call/headline.ts';
 import { questionCards, questionsOf } from '../../call/question-form.ts';
 import type { StepPageInput } from '../../call/step.ts';
 import type { SheetDetail } from '../../mechanics/assessment/sheet/detail.ts';

@@ -1,5 +1,5 @@
 import type { CallContext } from '../../call/context.ts';
-import { defineStep, NO_FINDINGS } from '../../call/step.ts';
+import { defineStep } from '../../call/step.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { happened } from '../../events/read-events.ts';
 import { SHEET_EVENTS } from '../../records/sheet/events.ts';
@@ -36,7 +36,6 @@ export const sheetStep = defineStep({
   forms: sheetForms,
   corrections: [sheetCorrection],
   told: SHEET_TOLD,
-  findings: () => NO_FINDINGS,
   cautions: () => [],
   report: (_, context) => [{ name: 'sheet', components: sheetReport(context) }],
   takeover: (_, context) => sheetItems(context),

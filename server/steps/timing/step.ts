@@ -1,4 +1,4 @@
-import { defineStep, NO_FINDINGS } from '../../call/step.ts';
+import { defineStep } from '../../call/step.ts';
 import { NOT_YET } from '../../call/takeover-items.ts';
 import type { WorkedData } from '../../call/worked/part.ts';
 import { workingText } from '../../call/worked/report.ts';
@@ -24,7 +24,6 @@ export const timingStep = defineStep({
   forms: [workedForm(timing)],
   corrections: [],
   told: {},
-  findings: () => NO_FINDINGS,
   cautions: () => [],
   report: () => [],
   takeover: ({ workings, computations }) => {

@@ -1,5 +1,5 @@
 import { triage } from '../../../shared/schemas/commands.ts';
-import { defineStep, NO_FINDINGS } from '../../call/step.ts';
+import { defineStep } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { recordTriage } from '../../records/calls/hold.ts';
@@ -30,7 +30,6 @@ export const triageStep = defineStep({
   ],
   corrections: [],
   told: TRIAGE_TOLD,
-  findings: () => NO_FINDINGS,
   cautions: () => [],
   report: () => [],
   takeover: () => [],

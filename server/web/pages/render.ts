@@ -65,9 +65,8 @@ function frameOf(deps: Deps, request: FastifyRequest, page: Page, nonce: string)
     page.side ?? (principal === undefined ? 'open' : principal.kind === 'builder' ? 'builder' : 'desk');
   return {
     title: page.title,
-    nonce,
     styleHref: deps.assets.style.href,
-    scriptHref: deps.assets.script.href,
+    script: { href: deps.assets.script.href, nonce },
     iconHref: deps.assets.icon.href,
     nav: side === 'builder' ? [] : navigation(principal, page.place),
     signedIn:

@@ -7,7 +7,7 @@ export type Fault = NonNullable<Told['errors']>[number];
 /** A caller that sends what it likes and holds every answer to being one: no 5xx, no null. */
 export function principalOf(service: () => TestService) {
   async function send(name: string, payload: string, type = 'application/json') {
-    const response = await service().app.inject({
+    const response = await service().request({
       method: 'POST',
       url: `/api/v1/compute/${name}`,
       headers: { 'content-type': type },

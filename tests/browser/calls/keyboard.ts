@@ -55,7 +55,9 @@ export function keyboardOf(page: Page): Keyboard {
     await page.waitForURL(to);
   };
   const walkInto = async (elements: Locator) => {
-    const isHere = () => elements.evaluateAll((all) => all.some((each) => each === document.activeElement));
+    await elements.first().waitFor({ state: 'attached' });
+    const all = await elements.elementHandles();
+    const isHere = () => page.evaluate((each) => each.some((one) => one === document.activeElement), all);
     for (let tabs = 0; tabs < MOST_TABS; tabs += 1) {
       if (await isHere()) return;
       await press('Tab');

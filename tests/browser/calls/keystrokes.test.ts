@@ -89,10 +89,10 @@ async function pass(reading: string): Promise<void> {
   await keys.send(/set-up=/);
 }
 
-it('lobe first, three passes, then the valve: 1.537, and it is not set against the stamp', async () => {
+it('lobe first, three passes, then the valve: with lash left in no figure stands, and no word', async () => {
   for (const reading of ['3t50', '3t50.5', '3t49.5']) await pass(reading);
   for (const reading of ['.538', '.538', '.538']) await pass(reading);
-  await expect.poll(() => result(desk).locator('.result-value').textContent()).toBe('1.537');
+  await expect.poll(() => result(desk).locator('.result-none').textContent()).toContain('lash was left in');
   expect(await result(desk).textContent()).toContain('Running-spring ratio, 1 intake');
   expect(await result(desk).locator('.verdict').count()).toBe(0);
   await call.picture(desk, 'lift-is-short-1-desk-running');
@@ -100,14 +100,17 @@ it('lobe first, three passes, then the valve: 1.537, and it is not set against t
 
 it('the page asks whether the lash is left in, and the builder answers on the phone', async () => {
   const asked = bench.locator('.call-pair', { hasText: 'Could the lash of .012 in be left in the lift?' });
-  await asked.getByLabel('What was found').fill('Yes, set with the feeler, never taken out');
+  await asked.getByLabel('Yes, that is what it was').check();
+  await asked.getByLabel('In their own words').fill('set with the feeler, never taken out');
   await call.picture(bench, 'lift-is-short-2-phone-question');
   await asked.getByRole('button', { name: 'Keep the answer' }).click();
   await expect.poll(() => desk.locator('.tape').textContent()).toContain('never taken out');
 });
 
-it('the lash goes to zero by one key; the lobe need not be read again: 1.571', async () => {
-  await keys.key('l', /new=yes/);
+it('the lash goes to zero; the lobe need not be read again: 1.571', async () => {
+  await keys.key('u', /new=yes/);
+  await keys.tabTo('Lash');
+  await keys.press('ArrowUp');
   expect(await desk.getByLabel('Taken up to zero').isChecked()).toBe(true);
   await keys.key('k', /set-up=/);
   for (const reading of ['.55', '.55', '.55']) await pass(reading);
@@ -116,15 +119,16 @@ it('the lash goes to zero by one key; the lobe need not be read again: 1.571', a
   expect(await desk.locator('.desk-step').textContent()).toContain('the lobe was read in set-up 1');
 });
 
-it('on a light spring the valve moves the whole .560: 1.600 agrees with the stamp', async () => {
-  await keys.key('u', /new=yes/);
-  await keys.tabTo('Spring on the valve');
-  await keys.press('ArrowUp');
+it('a light spring is one key away, and there the valve moves the whole .560: 1.600 agrees with the stamp', async () => {
+  await keys.key('l', /new=yes/);
+  expect(await desk.getByLabel('Light checking spring').isChecked()).toBe(true);
   await keys.key('k', /set-up=/);
   for (const reading of ['.56', '.5605', '.5595']) await pass(reading);
   await expect.poll(() => result(desk).locator('.result-value').textContent()).toBe('1.600');
   expect(await result(desk).textContent()).toContain('Light-spring ratio, 1 intake');
-  expect(await result(desk).locator('.verdict').textContent()).toContain('with 1.60');
+  expect(await desk.locator('.headline-lead .headline-sentence').textContent()).toContain(
+    'agrees with the 1.6',
+  );
   await call.picture(desk, 'lift-is-short-3-desk-light');
   await bench.goto(`${call.demo.base}/bench/steps/ratio`);
   await call.picture(bench, 'lift-is-short-4-phone-light');

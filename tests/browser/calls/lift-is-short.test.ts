@@ -48,39 +48,47 @@ describe.each(MODES)('the lift is short, $name', (mode) => {
     await read(bench, '3 turns 50', '3 turns 50.5', '3 turns 49.5');
     await read(bench, '5 turns 38', '5 turns 38', '5 turns 38');
     expect(await result(bench).textContent()).toContain('Running-spring ratio, 1 intake');
-    expect(await result(bench).locator('.result-value').textContent()).toBe('1.537');
-    expect(await result(bench).locator('.verdict').count()).toBe(0);
+    // Lash left in: no figure stands large, and no word.
+    expect(await result(bench).locator('.result-none').textContent()).toContain('lash was left in');
+    expect(await result(bench).locator('.result-value').count()).toBe(0);
+    expect(await bench.page.locator('.headline-lead .headline-sentence').textContent()).toContain(
+      'Not set against the 1.6',
+    );
   });
 
   it('the page asks for the lash; the builder answers on the phone, and the desk sees it', async () => {
     const asked = bench.page.locator('.call-pair', {
       hasText: 'Could the lash of .012 in be left in the lift?',
     });
-    await asked.getByLabel('What was found').fill('Yes, the feeler was never taken out');
+    await asked.getByLabel('Yes, that is what it was').check();
+    await asked.getByLabel('In their own words').fill('the feeler was never taken out');
     await bench.at('.call-pair').press('Keep the answer');
     await desk.press(/^Ratio on the engine/);
     expect(await desk.page.locator('.tape').textContent()).toContain('never taken out');
     await call.picture(desk.page, `lift-is-short ${mode.name} desk running`);
   });
 
-  it('the reading worth taking next is one press away: lash to zero, 1.571', async () => {
-    await desk.press(/^Set up with the lash at zero/);
+  it('with the lash at zero the running spring leaves 1.571', async () => {
+    await desk.press(/^Start another set-up/);
+    await desk.choose('Lash', 'Taken up to zero');
+    await desk.fill('Lash left in, if it is set', '');
     await desk.press(/^Start this set-up/);
     await bench.page.goto(`${call.demo.base}/bench/steps/ratio`);
     await read(bench, '5 turns 50', '5 turns 50', '5 turns 50');
     expect(await result(bench).locator('.result-value').textContent()).toBe('1.571');
   });
 
-  it('on a light spring the valve moves the whole .560: the part is what it is stamped', async () => {
+  it('the reading worth taking next is one press away: on a light spring the valve moves the whole .560: the part is what it is stamped', async () => {
     await desk.press(/^Ratio on the engine/);
-    await desk.press(/^Start another set-up/);
-    await desk.choose('Spring on the valve', 'Light checking spring');
+    await desk.press(/^Ask for a light spring/);
     await desk.press(/^Start this set-up/);
     await bench.page.goto(`${call.demo.base}/bench/steps/ratio`);
     await read(bench, '5 turns 60', '5 turns 60.5', '5 turns 59.5');
     expect(await result(bench).textContent()).toContain('Light-spring ratio, 1 intake');
     expect(await result(bench).locator('.result-value').textContent()).toBe('1.600');
-    expect(await result(bench).locator('.verdict').textContent()).toContain('with 1.60');
+    expect(await bench.page.locator('.headline-lead .headline-sentence').textContent()).toContain(
+      'agrees with the 1.6',
+    );
     await call.picture(bench.page, `lift-is-short ${mode.name} phone`);
   });
 

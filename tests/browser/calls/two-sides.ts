@@ -3,8 +3,9 @@ import type { BrowserContextOptions, Page } from 'playwright-core';
 import { type DemoCall, openDemoCall } from '../../tools/demo-call.ts';
 
 /**
- * A call between two browsers: the desk at 1280 px and the builder at 360 px, on the demo shop with its invented
- * catalogue. With CALL_PICTURES=folder every scene is also put there as a picture to be looked at.
+ * A call between two sides: the desk at 1280 px and the builder at 360 px, on the demo shop with its invented
+ * catalogue. The builder opens the link each time as they are, with scripts or without; that the desk signs in without
+ * scripts is seen in call-plain.test.ts. With CALL_PICTURES=folder every scene is also put there as a picture to be looked at.
  */
 export interface TwoSides {
   readonly demo: DemoCall;
@@ -18,14 +19,21 @@ export interface TwoSides {
 export const PHONE: BrowserContextOptions = { viewport: { width: 360, height: 740 } };
 export const SCRIPTS_OFF: BrowserContextOptions = { javaScriptEnabled: false };
 
-export async function twoSides(desk: BrowserContextOptions = {}): Promise<TwoSides> {
-  const demo = await openDemoCall();
+/** One shop for all calls that a process plays: each opens a call of its own, and asks for nothing of the others. */
+let shop: Promise<DemoCall> | undefined;
+
+export async function twoSides(options: BrowserContextOptions = {}): Promise<TwoSides> {
+  shop ??= openDemoCall();
+  const demo = await shop;
+  const desk = await demo.desk({ viewport: { width: 1280, height: 900 }, ...options });
+  const contexts = [desk.context()];
   const folder = process.env.CALL_PICTURES;
   return {
     demo,
-    desk: await demo.desk({ viewport: { width: 1280, height: 900 }, ...desk }),
-    async builderOpens(link, options = {}) {
-      const context = await demo.browser.newContext({ ...PHONE, ...options });
+    desk,
+    async builderOpens(link, phone = {}) {
+      const context = await demo.browser.newContext({ ...PHONE, ...phone });
+      contexts.push(context);
       context.setDefaultTimeout(15_000);
       const page = await context.newPage();
       await page.goto(link);
@@ -38,6 +46,8 @@ export async function twoSides(desk: BrowserContextOptions = {}): Promise<TwoSid
       await mkdir(folder, { recursive: true });
       await page.screenshot({ path: `${folder}/${name}.png`, fullPage: true });
     },
-    close: () => demo.close(),
+    async close() {
+      for (const context of contexts) await context.close();
+    },
   };
 }

@@ -50,7 +50,11 @@ describe('the one thing that is worth most now', () => {
       action: 'lash',
     });
     const [first] = assess(withCall({ goal: 'clearances-after-a-change' })).missing;
-    expect(first).toMatchObject({ step: 'parts', must: true });
+    expect(first).toMatchObject({ step: 'cam', must: true });
+    // A change is calculated with what is planned: that is asked for before its consequences.
+    const lacks = assess(withCall({ goal: 'choose-ratio' })).missing.map(({ id }) => id);
+    expect(lacks.indexOf('missing:parts:planned')).toBeLessThan(lacks.indexOf('missing:consequences:ratio'));
+    expect(lacks).toContain('missing:parts:planned');
   });
 
   const turnMissed = buildOf([0.457, 0.457, 0.4575]);

@@ -22,7 +22,7 @@ export interface GroupData extends Slots {
 /** An answer in one sentence, and what it still needs. */
 export interface HeadlineData {
   readonly sentence: string;
-  readonly lacks: readonly string[];
+  readonly lacks?: readonly string[];
   /** It is the first answer of its page, and the largest sentence of it. */
   readonly lead?: boolean;
 }

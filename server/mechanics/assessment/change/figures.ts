@@ -21,11 +21,7 @@ function figureOf(row: FigureRow, ends: readonly FigureRow[], about: Subject): C
   const spread =
     after === undefined
       ? undefined
-      : spreadOf(
-          after,
-          { before: [], after: at },
-          { under: least(halfWidth, dimension), over: least(halfWidth, dimension) },
-        );
+      : spreadOf(after, { before: [], after: at }, { under: halfWidth, over: halfWidth });
   return {
     name,
     title,
@@ -33,7 +29,13 @@ function figureOf(row: FigureRow, ends: readonly FigureRow[], about: Subject): C
     ...(before === undefined ? {} : { before }),
     ...(after === undefined || spread === undefined
       ? {}
-      : { after: { value: after, low: after - spread.under, high: after + spread.over } }),
+      : {
+          after: {
+            value: after,
+            low: after - least(spread.under, dimension),
+            high: after + least(spread.over, dimension),
+          },
+        }),
     lacks: missing.map(needSaid),
     quantityId: `change:${name}:${keyOf(about)}`,
   };

@@ -14,4 +14,6 @@ export interface LashDetail {
   /** Growth that counts. */
   readonly limit: LimitEvidence;
   readonly valves: readonly LashValveDetail[];
+  /** What the log raises. */
+  readonly questionIds: readonly string[];
 }

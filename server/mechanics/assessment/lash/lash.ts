@@ -153,6 +153,6 @@ export function lashPart(evidence: Evidence): PartSaid<LashDetail> {
     questions,
     stop: again.map((growth) => stopOf(growth, questions, valves)),
     headlines: valves.flatMap((valve) => headline(valve, questions)),
-    detail: { limit, valves },
+    detail: { limit, valves, questionIds: questions.map(({ id }) => id) },
   };
 }

@@ -1,4 +1,4 @@
-import type { LimitEvidence, TipMarkEvidence, ValvePlace } from '../evidence.ts';
+import type { LimitEvidence, Side, TipMarkEvidence, ValvePlace } from '../evidence.ts';
 
 /** The least sweep that a lift can have on an arm, with what it is calculated from. SI. */
 export interface LeastSweepDetail {
@@ -23,4 +23,6 @@ export interface MarkedValveDetail extends ValvePlace {
 export interface MarksDetail {
   readonly limit: LimitEvidence;
   readonly valves: readonly MarkedValveDetail[];
+  /** The least sweep of either side, for a valve without a mark. */
+  readonly leastOfSides: readonly { readonly side: Side; readonly least: LeastSweepDetail }[];
 }

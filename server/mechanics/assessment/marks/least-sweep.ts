@@ -54,19 +54,25 @@ function armOf(evidence: Evidence): Known | undefined {
     : within(kept.pivotToTip, half, `pivot to tip ${inches(kept.pivotToTip)}, line ${kept.line}`);
 }
 
+/** A valve, or any of one side. */
+export type SweepOf = Pick<ValvePlace, 'valve'> & Partial<ValvePlace>;
+
+const placeIn = ({ cylinder, valve }: SweepOf): ValvePlace | undefined =>
+  cylinder === undefined ? undefined : { cylinder, valve };
+
 /** Net lift of the arms that are on: as measured there, or as they are sold; the lash is taken off once. */
-function liftOf(evidence: Evidence, place: ValvePlace, ratios: readonly ValveRatio[]): Known | undefined {
-  const own = ratios.filter((ratio) => placeOf(ratio) === placeOf(place));
-  const side = ratios.filter(({ valve }) => valve === place.valve);
+function liftOf(evidence: Evidence, of: SweepOf, ratios: readonly ValveRatio[]): Known | undefined {
+  const place = placeIn(of);
+  const own = ratios.filter((ratio) => place !== undefined && placeOf(ratio) === placeOf(place));
+  const side = ratios.filter(({ valve }) => valve === of.valve);
   const used = own.length > 0 ? own : side;
-  const { after } = beforeAndAfter(evidence, place.valve, used);
-  const lobe =
-    used.find(({ value }) => value === after?.value)?.lobeLift ?? evidence.card[place.valve].lobeLift;
+  const { after } = beforeAndAfter(evidence, of.valve, used);
+  const lobe = used.find(({ value }) => value === after?.value)?.lobeLift ?? evidence.card[of.valve].lobeLift;
   const kept = keptOf(evidence)?.netLift;
   if (after === undefined || lobe === undefined)
     return kept === undefined ? undefined : within(kept, 0, `net lift ${inches(kept)}, kept with the build`);
   const hydraulic = evidence.engine.lifter?.startsWith('hydraulic') ?? false;
-  const lash = after.lashIn || hydraulic ? 0 : (lashInForce(evidence, place.valve, place) ?? 0);
+  const lash = after.lashIn || hydraulic ? 0 : (lashInForce(evidence, of.valve, place) ?? 0);
   const at = (ratio: number) => lobe * ratio - lash;
   if (at(after.low) <= 0) return undefined;
   const said = `net lift ${inches(at(after.value))}: lobe ${inches(lobe)} by ${after.from === 'measured' ? ratioSaid(after.value) : after.said}${lash > 0 ? ', less the lash' : ''}${after.lashIn ? ', lash left in as read' : ''}`;
@@ -76,16 +82,16 @@ function liftOf(evidence: Evidence, place: ValvePlace, ratios: readonly ValveRat
 const swept = (arm: number, lift: number): number =>
   rollerSweep.compute({ pivotToTip: arm, netLift: lift, setAt: 'mid-lift' }).leastSweep;
 
-/** The least sweep that this valve's lift can have on this arm, by the registered computation. */
+/** The least sweep that the lift of this valve, or side, can have on this arm, by the registered computation. */
 export function leastSweepOf(
   evidence: Evidence,
-  place: ValvePlace,
+  of: SweepOf,
   ratios: readonly ValveRatio[],
 ): LeastSweepDetail {
-  const [arm, lift] = [armOf(evidence), liftOf(evidence, place, ratios)];
+  const [arm, lift] = [armOf(evidence), liftOf(evidence, of, ratios)];
   const lacks = [
     ...(arm === undefined ? ['pivot to tip of the arm'] : []),
-    ...(lift === undefined ? [`lobe lift of the ${place.valve} and a ratio`] : []),
+    ...(lift === undefined ? [`lobe lift of the ${of.valve} and a ratio`] : []),
   ];
   if (arm === undefined || lift === undefined) return { from: [], lacks, restsOn: [] };
   const from = [lift.said, arm.said];

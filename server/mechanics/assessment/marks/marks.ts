@@ -13,6 +13,8 @@ import { leastSweepOf } from './least-sweep.ts';
 import { markOf, worstToBest } from './order.ts';
 import { markJudgement, sweepQuantity } from './said.ts';
 
+const SIDES = ['intake', 'exhaust'] as const;
+
 interface Asked {
   readonly valve: MarkedValveDetail;
   readonly questions: readonly AssessedQuestion[];
@@ -98,6 +100,10 @@ export function marksPart(evidence: Evidence, ratios: readonly ValveRatio[]): Pa
         judgementId: id,
       }),
     ),
-    detail: { limit, valves: found.map(({ valve }) => valve) },
+    detail: {
+      limit,
+      valves: found.map(({ valve }) => valve),
+      leastOfSides: SIDES.map((side) => ({ side, least: leastSweepOf(evidence, { valve: side }, ratios) })),
+    },
   };
 }

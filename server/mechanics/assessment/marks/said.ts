@@ -1,7 +1,7 @@
 import { IN } from '../../kit/si.ts';
 import type { AssessedQuantity, Judgement } from '../assessment.ts';
 import { gapSaid } from '../common/gap-said.ts';
-import { inches, keyOf, placeOf, valveSubject } from '../common/said.ts';
+import { inches, keyOf, listed, placeOf, valveSubject } from '../common/said.ts';
 import type { LimitEvidence } from '../evidence.ts';
 import type { MarkedValveDetail } from './detail.ts';
 
@@ -20,7 +20,7 @@ export function markJudgement(
     return [
       {
         ...base,
-        sentence: `${said}: it is set against the least sweep once ${least.lacks.join(' and ')} is known.`,
+        sentence: `${said}: no word yet, it needs ${listed(least.lacks)}.`,
         lacks: least.lacks,
       },
     ];

@@ -40,6 +40,14 @@ function ofPasses({ known, group }: GroupExplained): Need[] {
   ];
 }
 
+/** Readings that the inference has a name for go by it, so that the way to them is the same. */
+function codeOf(lack: string): string {
+  if (lack === LIGHT_SPRING_FIRST) return 'light-spring-solid-lifter';
+  if (lack.startsWith('a reading at zero lash')) return 'lash-to-zero';
+  if (lack.startsWith('a reading with the plunger parallel')) return 'align-plunger';
+  return lack.toLowerCase().replace(/[^a-z]+/g, '-');
+}
+
 function ofLacks(explained: GroupExplained): Need[] {
   const { group } = explained;
   const resting = restingOn(explained);
@@ -49,7 +57,7 @@ function ofLacks(explained: GroupExplained): Need[] {
       : resting.lacks.filter((lack) => !resting.doubts.includes(lack) && !lack.startsWith('a pass of'));
   return lacks.map((lack) =>
     need(
-      `${lack.toLowerCase().replace(/[^a-z]+/g, '-')}:${group.key}`,
+      `${codeOf(lack)}:${group.key}`,
       `${placeOf(group)}: ${lack}`,
       IS_SAID.test(lack) ? `Ask for ${placeOf(group)} ${lack}.` : `Wanted for ${placeOf(group)}: ${lack}.`,
       false,

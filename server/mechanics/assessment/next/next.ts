@@ -17,6 +17,8 @@ export interface NextGiven {
   readonly atEnd: readonly Lacking[];
   readonly questions: readonly AssessedQuestion[];
   readonly explained: readonly GroupExplained[];
+  /** The measurement of a loose part that settles most, where the call is about one. */
+  readonly ofPart: NextAction | undefined;
 }
 
 function lackingNext(lacking: readonly Lacking[], must: boolean): NextAction | undefined {
@@ -94,7 +96,8 @@ function endingNext(atEnd: readonly Lacking[]): NextAction {
 
 /**
  * The one thing worth most now: under a stop what the stop needs; else what the goal lacks, the test of a strong doubt,
- * the reading that tells most, the next step of the goal's plan, and at the end what was found.
+ * the reading that tells most, of the engine or of the part, the next step of the goal's plan, and at the end what was
+ * found.
  */
 export function nextOf({
   closed,
@@ -103,6 +106,7 @@ export function nextOf({
   atEnd,
   questions,
   explained,
+  ofPart,
 }: NextGiven): NextAction | undefined {
   const [first] = stop;
   if (first !== undefined) return actionUnder(first);
@@ -111,6 +115,7 @@ export function nextOf({
     lackingNext(lacking, true) ??
     questionNext(questions) ??
     readingNext(explained) ??
+    ofPart ??
     lackingNext(lacking, false) ??
     endingNext(atEnd)
   );

@@ -1,41 +1,45 @@
 import { computation as coverRoom } from '../../computations/cover-room.ts';
-import { computation as fastenerForHole } from '../../computations/fastener-for-hole.ts';
 import { defaultLimit, limitSource } from '../../kit/limits.ts';
 import type { Headline, Judgement, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import type { PartSaid } from '../common/part-said.ts';
-import { byId, listed } from '../common/said.ts';
+import { byId } from '../common/said.ts';
 import type { Evidence, PartEvidence } from '../evidence.ts';
-import type { PartDetail } from './detail.ts';
+import type { CoverDetail, PartDetail } from './detail.ts';
+import { holeHeadline, holesOf } from './holes.ts';
 import { partDoubts } from './questions.ts';
+import { familyHeadline, rankingOf } from './ranking.ts';
 
 const PART: Subject = { of: 'part' };
 const COVER = 'part:cover-sideways';
 
-type Hole = PartDetail['holes'][number];
-
-function holeOf({ id, kind, readAs, size }: PartEvidence): Hole[] {
-  if (kind !== 'hole-across-trunnion' || size === undefined) return [];
-  const { fasteners, ask } = fastenerForHole.compute({ hole: size });
-  const threads = fasteners.flatMap(({ designation, fit }) =>
-    fit === 'differs' ? [] : [{ designation, fit }],
-  );
-  return [{ entryId: id, readAs, threads, ...(ask === undefined ? {} : { ask }) }];
-}
-
 /** Sideways room by the widest reading: of several widths the worst one stands. */
-function coverOf({ engine }: Evidence, readings: readonly PartEvidence[]): PartDetail['cover'] {
+function coverOf(
+  { engine }: Evidence,
+  readings: readonly PartEvidence[],
+): Pick<PartDetail, 'cover' | 'coverLacks'> {
   const widths = readings.filter(({ kind, size }) => kind === 'width-across-trunnion' && size !== undefined);
   const widest = widths.toSorted((a, b) => (b.size ?? 0) - (a.size ?? 0))[0];
-  if (widest?.size === undefined || engine.coverBolting === undefined) return undefined;
+  if (widest?.size === undefined) return {};
+  if (engine.coverBolting === undefined)
+    return { coverLacks: 'Not yet: say on “Engine and springs” how the valve cover is bolted.' };
   const { verdict, reason, settledBy } = coverRoom.compute({
     coverBolting: engine.coverBolting,
     assemblyWidth: widest.size,
   });
-  return { entryId: widest.id, readAs: widest.readAs, word: verdict, reason, settledBy, judgementId: COVER };
+  return {
+    cover: {
+      entryId: widest.id,
+      readAs: widest.readAs,
+      word: verdict,
+      reason,
+      settledBy,
+      judgementId: COVER,
+    },
+  };
 }
 
-function coverJudgement(cover: PartDetail['cover']): Judgement[] {
+function coverJudgement(cover: CoverDetail | undefined): Judgement[] {
   if (cover === undefined) return [];
   return [
     {
@@ -55,30 +59,13 @@ function coverJudgement(cover: PartDetail['cover']): Judgement[] {
   ];
 }
 
-/** The hole suggests a fastener; its thread decides. */
-function holeHeadline(holes: readonly Hole[]): Headline[] {
-  const named = holes.flatMap(({ threads }) => {
-    const agreeing = threads.filter(({ fit }) => fit === 'agrees');
-    return (agreeing.length > 0 ? agreeing : threads).map(({ designation }) => designation);
-  });
-  const once = [...new Set(named)].sort();
-  if (once.length === 0) return [];
-  return [
-    {
-      id: 'headline:part:fastener',
-      about: PART,
-      step: 'identify',
-      sentence: `The hole suggests ${listed(once).replace(' and ', ' or ')}; the thread proves it.`,
-    },
-  ];
-}
-
-/** What the part in the hand says by itself; its ranking against the catalogue is made where the catalogue is. */
+/** What the part in the hand may be, which fastener it takes, what room it leaves, and what does not go together. */
 export function partPart(evidence: Evidence): PartSaid<PartDetail> {
   const readings = evidence.part.filter(({ standing }) => standing).toSorted(byId);
-  const holes = readings.flatMap(holeOf);
+  const holes = holesOf(readings);
   const cover = coverOf(evidence, readings);
-  const judgements = coverJudgement(cover);
+  const ranking = rankingOf(readings, evidence.families);
+  const judgements = coverJudgement(cover.cover);
   return {
     quantities: [],
     judgements,
@@ -93,6 +80,7 @@ export function partPart(evidence: Evidence): PartSaid<PartDetail> {
     ),
     stop: [],
     headlines: [
+      ...familyHeadline(ranking),
       ...holeHeadline(holes),
       ...judgements.map(
         ({ id, about, sentence }): Headline => ({
@@ -104,6 +92,6 @@ export function partPart(evidence: Evidence): PartSaid<PartDetail> {
         }),
       ),
     ],
-    detail: { holes, ...(cover === undefined ? {} : { cover }) },
+    detail: { holes, ...cover, ...(ranking === undefined ? {} : { ranking }) },
   };
 }

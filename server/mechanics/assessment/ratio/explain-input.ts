@@ -1,4 +1,4 @@
-import { MOST_READINGS } from '../../explain-readings/check-input.ts';
+import { MOST_READINGS } from '../../explain-readings/limits.ts';
 import type { Action, ExplainInput, ExplainReading } from '../../explain-readings/types.ts';
 import { IN } from '../../kit/si.ts';
 import type { Evidence, PassEvidence } from '../evidence.ts';

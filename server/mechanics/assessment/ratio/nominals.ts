@@ -1,5 +1,5 @@
 import { NOMINAL_RATIOS } from '../../../../shared/schemas/method.ts';
-import { MOST_NAMES } from '../../explain-readings/check-input.ts';
+import { MOST_NAMES } from '../../explain-readings/limits.ts';
 import type { Evidence } from '../evidence.ts';
 import { ratioOfStamp } from './marks.ts';
 

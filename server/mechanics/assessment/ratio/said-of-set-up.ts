@@ -54,3 +54,7 @@ export function saidOfSetUp(assessment: Assessment, { setUp, questionIds }: SetU
     quantities: quantities.filter(({ about }) => about.of === 'set-up' && about.setUpId === setUp.id),
   };
 }
+
+/** The headline, then the judgements, each as its own sentence. */
+export const sentencesOf = ({ headline, judgements }: SaidOfSetUp): string[] =>
+  [...(headline === undefined ? [] : [headline]), ...judgements].map(({ sentence }) => sentence);

@@ -2,6 +2,7 @@ import { assess } from '../../../../server/mechanics/assessment/assess.ts';
 import type { AssessedQuestion } from '../../../../server/mechanics/assessment/assessment.ts';
 import type { AnswerEvidence, Evidence } from '../../../../server/mechanics/assessment/evidence.ts';
 import { type Chance, chanceFrom } from '../../explain-readings/random.ts';
+import { DEMO_FAMILY_EVIDENCE } from '../demo-family-evidence.ts';
 import { callOf, knownEngine, trueEngine } from './random-engine.ts';
 import { armsOf, readingsOf, setUpOf } from './random-set-ups.ts';
 import { lashLogOf, sheetOf, tipMarksOf } from './random-sheet.ts';
@@ -22,6 +23,13 @@ function partOf(chance: Chance): Evidence['part'] {
     typed: String(inches),
     readAs: `${inches} in`,
   }));
+}
+
+/** Where a part was read its catalogue is there, now and then an empty one. */
+function partAndFamilies(chance: Chance): Pick<Evidence, 'part' | 'families'> {
+  const part = partOf(chance);
+  if (part.length === 0) return { part };
+  return { part, families: chance.pick([[], DEMO_FAMILY_EVIDENCE.slice(0, 12), DEMO_FAMILY_EVIDENCE]) };
 }
 
 function answerTo(chance: Chance, question: AssessedQuestion, index: number): AnswerEvidence {
@@ -96,7 +104,7 @@ export function buildOf(seed: number): Evidence {
     sheet: sheetOf(chance, engine, arms),
     lash: lashLogOf(chance),
     tipMarks: tipMarksOf(chance),
-    part: partOf(chance),
+    ...partAndFamilies(chance),
     answers: [],
     workings: [],
     notes: [],

@@ -60,7 +60,9 @@ export const nothingAgainstItsConditions: Law = (assessed) => {
     ...judgements
       .filter(
         ({ word, lacks, sentence }) =>
-          word === undefined && lacks.length > 0 && !/[Ff]irst:|[Nn]ot |no word yet/.test(sentence),
+          word === undefined &&
+          lacks.length > 0 &&
+          !/[Ff]irst:|[Nn]ot |no word yet|once .+ (is|are) known/.test(sentence),
       )
       .map(({ id, sentence }) => `${id}: the sentence does not say what comes first: ${sentence}`),
     ...explanations.flatMap(({ id, result, about, armId }) => {

@@ -10,12 +10,9 @@ const FORBIDS = /do not|don’t|nobody|not while|until|after it|before anything/
 /** A gap that is short raises a stop, until a person has lifted it. */
 function shortWithoutStop({ call }: Evidence, { judgements }: Assessment): string[] {
   if ((call.stopsLifted ?? []).length > 0) return [];
-  return (
-    judgements
-      // A loose part that does not fit under a cover is in no engine.
-      .filter(({ word, about }) => word === 'short' && about.of !== 'part')
-      .map(({ id }) => `${id}: short, and no stop stands`)
-  );
+  // A part on the bench that is too wide for its cover stops no engine.
+  const gaps = judgements.filter(({ word, about }) => word === 'short' && about.of !== 'part');
+  return gaps.map(({ id }) => `${id}: short, and no stop stands`);
 }
 
 /** Law 9: a stop is a stop: nothing next turns it, no sentence sends anybody to, and tests that turn it wait. */

@@ -1,0 +1,113 @@
+import { z } from 'zod';
+import { answer } from '../../shared/schemas/answer.ts';
+import { encoded } from '../compute/encode.ts';
+import type { Assessment } from '../mechanics/assessment/assessment.ts';
+import type { SetUpDetail } from '../mechanics/assessment/ratio/detail.ts';
+import { saidOfSetUp } from '../mechanics/assessment/ratio/said-of-set-up.ts';
+import { computation as explainReadings } from '../mechanics/computations/explain-readings.ts';
+import { computation as ratioAtFullLift } from '../mechanics/computations/ratio-at-full-lift.ts';
+import { computation as ratioThroughLift } from '../mechanics/computations/ratio-through-lift.ts';
+import { notFound } from '../problems/failure.ts';
+import { type BuildRecord, setUpOf } from '../records/whole-build/build-record.ts';
+import { assessed } from './assessed.ts';
+import { assessedQuestionView, judgementView, showJudgement, showQuestion } from './view.ts';
+
+const texts = z.array(z.string());
+
+const restsOnView = z.object({
+  readingId: z.uuid(),
+  kind: z.string(),
+  pass: z.int(),
+  readAs: z.string(),
+});
+
+/** Which of the two ratios a spring gives. */
+export const QUANTITY = {
+  light: 'light-spring ratio',
+  running: 'running-spring ratio',
+  'not-said': 'not known',
+} as const;
+
+/** The ratio of a set-up as JSON has it; `quantity` names which of the two ratios it is. */
+export const ratioView = z
+  .object({
+    setUpId: z.uuid(),
+    revision: z.int(),
+    quantity: z.enum(Object.values(QUANTITY)),
+    headline: z.string().optional().meta({ description: 'the answer of this arm on its valve, in one line' }),
+    judgements: z.array(judgementView).meta({ description: 'without the one that the headline is made of' }),
+    result: ratioAtFullLift.output.optional(),
+    missing: texts.meta({ description: 'without these no word stands against it' }),
+    questions: z.array(assessedQuestionView),
+    assumptions: texts,
+    cautions: texts,
+    restsOn: z.array(restsOnView),
+  })
+  .meta({ id: 'Ratio' });
+
+export const explanationView = z.object({
+  explanation: explainReadings.output.optional(),
+  missing: texts,
+});
+
+export const throughLiftView = z
+  .object({ result: ratioThroughLift.output.optional(), missing: texts })
+  .meta({ id: 'ThroughLift' });
+
+/** What the assessment has of a set-up of the record. */
+function found(record: BuildRecord, setUpId: string) {
+  const setUp = setUpOf(record, setUpId);
+  const assessment = assessed(record);
+  const detail = assessment.details.setUps.find(({ setUp: { id } }) => id === setUp.id);
+  if (detail === undefined) throw notFound('set-up');
+  return { setUp, assessment, detail, said: saidOfSetUp(assessment, detail) };
+}
+
+/** The passes that the ratio is calculated from, in the order of entry. */
+function restsOn({ readings }: BuildRecord, { quantities }: Assessment, { quantityId }: SetUpDetail) {
+  const ids = quantities.find(({ id }) => id === quantityId)?.restsOn ?? [];
+  return readings
+    .filter(({ id }) => ids.includes(id))
+    .sort((a, b) => a.seq - b.seq)
+    .map(({ id, kind, pass, peak }) => ({ readingId: id, kind, pass, readAs: peak.readAs }));
+}
+
+export function ratioOfSetUp(record: BuildRecord, setUpId: string) {
+  const { setUp, assessment, detail, said } = found(record, setUpId);
+  const { result, lacks, assumptions, cautions } = detail;
+  return answer(ratioView, {
+    setUpId: setUp.id,
+    revision: setUp.revision,
+    quantity: QUANTITY[detail.setUp.spring],
+    headline: said.headline?.sentence,
+    judgements: said.judgements.map(showJudgement),
+    result: result === undefined ? undefined : encoded(ratioAtFullLift.output, result, 'inch'),
+    missing: lacks,
+    questions: said.questions.map(showQuestion),
+    assumptions,
+    cautions,
+    restsOn: restsOn(record, assessment, detail),
+  });
+}
+
+export function explanationOfSetUp(record: BuildRecord, setUpId: string) {
+  const { explanation } = found(record, setUpId).said;
+  const result = explanation?.result;
+  return answer(explanationView, {
+    explanation: result === undefined ? undefined : encoded(explainReadings.output, result, 'inch'),
+    missing:
+      explanation === undefined
+        ? ['a pass of the valve lift']
+        : explanation.refused === undefined
+          ? []
+          : [explanation.refused],
+  });
+}
+
+export function throughLiftOfSetUp(record: BuildRecord, setUpId: string) {
+  const { result, lacks } = found(record, setUpId).detail.throughLift;
+  return answer(throughLiftView, {
+    result: result === undefined ? undefined : encoded(ratioThroughLift.output, result, 'inch'),
+    missing: lacks,
+  });
+}

@@ -1,0 +1,38 @@
+import type { StepName } from '../../shared/steps.ts';
+import type { HeadlineData } from '../../views/pages/call/pieces.ts';
+import type { Component } from '../../views/parts/components.ts';
+import type { Assessment, Headline } from '../mechanics/assessment/assessment.ts';
+import { keyOf } from '../mechanics/assessment/common/said.ts';
+import type { CallContext } from './context.ts';
+
+const headlineComponent = (data: HeadlineData): Component => ({
+  template: '/pages/call/headline',
+  data,
+});
+
+/** Headlines with what their judgements still need; the first one is the largest sentence of its page. */
+export const headlineComponents = (
+  { judgements }: Assessment,
+  headlines: readonly Headline[],
+  { lead = true }: { readonly lead?: boolean } = {},
+): Component[] =>
+  headlines.map(({ sentence, judgementId }, index) =>
+    headlineComponent({
+      sentence,
+      lacks: judgements.find(({ id }) => id === judgementId)?.lacks ?? [],
+      lead: lead && index === 0,
+    }),
+  );
+
+/** The answers of a step in one sentence each; of one subject alone where its key is given. */
+export const stepHeadlines = ({ assessment }: CallContext, name: StepName, subject?: string): Component[] =>
+  headlineComponents(
+    assessment,
+    assessment.headlines.filter(
+      ({ step, about }) => step === name && (subject === undefined || keyOf(about) === subject),
+    ),
+  );
+
+/** Sentences about one thing, the first of them as the answer; what is lacking is said in each. */
+export const sentenceComponents = (sentences: readonly string[]): Component[] =>
+  sentences.map((sentence, index) => headlineComponent({ sentence, lead: index === 0 }));

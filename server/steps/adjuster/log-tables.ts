@@ -1,0 +1,67 @@
+import { formatFigure, formatQuantity } from '../../../shared/quantities/format.ts';
+import { fromSi } from '../../../shared/quantities/units.ts';
+import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
+import { type CallContext, valveName } from '../../call/context.ts';
+import type { LashGrowth } from '../../mechanics/lash/types.ts';
+import type { LoggedLash } from '../../records/lash-log/lash-log.ts';
+import { standingLines } from './lash-text.ts';
+
+const inches = (si: number): string => formatQuantity(fromSi(si, 'in'), { places: 3 });
+
+function growthText({ low, high, heatDiffers }: LashGrowth): string {
+  if (heatDiffers) return 'hot against cold: not compared';
+  if (low === undefined && high === undefined) return 'not known';
+  const signed = (si: number | undefined) =>
+    si === undefined ? 'open' : `${si > 0 ? '+' : ''}${inches(si)}`;
+  return low === high ? signed(low) : `${signed(low)} to ${signed(high)}`;
+}
+
+/** `.018 in`, or the feelers it lies between: `.024 to .026 in`. */
+function gapText({ reading }: LoggedLash['reading']): string {
+  const { low, high, readAs, unit } = reading;
+  if (low === undefined || high === undefined) return readAs;
+  const from = formatFigure({ value: low, unit }, { places: 3 });
+  return `${from} to ${formatQuantity({ value: high, unit }, { places: 3 })}`;
+}
+
+const NUT = { 'not-looked': 'nut not looked at', held: 'nut had not moved', moved: 'nut had moved' } as const;
+
+function lineCells(context: CallContext, line: LoggedLash): (string | TableCell)[] {
+  const { reading, engine, moment, nut, on, doneBy } = line;
+  const by = doneBy === '' ? reading.by : `${doneBy}; entered by ${reading.by}`;
+  const how = `${moment === 'set' ? 'set' : 'found'}${engine === 'not-said' ? '' : `, ${engine}`}`;
+  return [
+    valveName(reading),
+    { text: on, why: by },
+    { text: how, why: NUT[nut] },
+    { text: gapText(reading), href: `${context.base}/sheet/readings/${reading.id}` },
+  ];
+}
+
+export function logTable(context: CallContext): TableData {
+  const { limit } = context.assessment.details.lash;
+  return {
+    caption: 'Lash log, newest day first',
+    columns: [{ label: 'Valve' }, { label: 'Day, who' }, { label: 'How' }, { label: 'Lash', number: true }],
+    rows: standingLines(context)
+      .toReversed()
+      .map((line) => ({ cells: lineCells(context, line) })),
+    empty: 'No lash kept yet. The first line: what it was found at, before anything is turned.',
+    note: `Growth over ${inches(limit.value)} on one valve is asked about (${limit.source}). Hot and cold are not set against each other.`,
+  };
+}
+
+/** How far each gap grew; nothing where no valve has two lines to set against each other. */
+export function growthTable({ assessment }: CallContext): TableData[] {
+  const grown = assessment.details.lash.valves.filter(({ growth }) => growth !== undefined);
+  if (grown.length === 0) return [];
+  return [
+    {
+      caption: 'Growth since it was last set',
+      columns: [{ label: 'Valve' }, { label: 'Growth', number: true }],
+      rows: grown.map(({ growth, ...place }) => ({
+        cells: [valveName(place), growth === undefined ? '' : growthText(growth)],
+      })),
+    },
+  ];
+}

@@ -1,0 +1,54 @@
+import { siIf } from '../../../shared/schemas/entered.ts';
+import { MARK_FOUND } from '../../../shared/schemas/tip-mark.ts';
+import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
+import type { CallContext } from '../../call/context.ts';
+import type { TipMark } from '../../records/tip-marks/tip-mark-table.ts';
+import { momentText } from '../../web/dates.ts';
+import { placeText } from './mark-drawings.ts';
+
+const foundCell = (mark: TipMark): TableCell => ({
+  text: MARK_FOUND[mark.found],
+  why: `${mark.by}, ${momentText(mark.at)}`,
+});
+
+function markCell(context: CallContext, mark: TipMark): TableCell {
+  if (mark.replacedBy === undefined && !mark.struck)
+    return { text: mark.width.readAs, href: `${context.base}/tip-marks/${mark.id}` };
+  return {
+    text: `${mark.struck ? 'struck: ' : 'replaced: '}${mark.width.readAs}`,
+    ...(mark.reason === '' ? {} : { why: mark.reason }),
+  };
+}
+
+const placeOf = ({ side, off }: TipMark): string => {
+  const si = siIf(off);
+  return placeText({ side, ...(si === undefined ? {} : { off: si }) });
+};
+
+/** Every mark that was entered, each with the way to put it right. */
+export function marksTable(context: CallContext): TableData {
+  const stopped = context.assessment.stop.length > 0;
+  return {
+    caption: 'Marks kept',
+    columns: [
+      { label: 'Valve' },
+      { label: 'Pushrod', number: true },
+      { label: 'Width', number: true },
+      { label: 'Where' },
+      { label: 'How, who, when' },
+    ],
+    rows: context.record.tipMarks.toReversed().map((mark) => ({
+      cells: [
+        `${mark.cylinder} ${mark.valve}`,
+        mark.pushrod?.readAs ?? 'not said',
+        markCell(context, mark),
+        placeOf(mark),
+        foundCell(mark),
+      ],
+    })),
+    empty: stopped
+      ? 'No mark kept yet.'
+      : 'No mark kept yet. Ink the tip, light spring, two turns by hand, and measure the mark.',
+    note: 'Nothing is overwritten: choose a width to put its mark right, with the reason.',
+  };
+}

@@ -1,0 +1,68 @@
+import type { Component } from '../../../views/parts/components.ts';
+import type { HoleDetail, PartDetail } from '../../mechanics/assessment/part/detail.ts';
+import { namedThreads } from '../../mechanics/assessment/part/holes.ts';
+import type { PartReading } from '../../records/part-readings/part-readings.ts';
+import type { PartSeen } from './of-part.ts';
+
+type Lines = (entryIds: readonly string[]) => number[];
+
+const linesIn =
+  (readings: readonly PartReading[]): Lines =>
+  (entryIds) =>
+    readings.filter(({ id }) => entryIds.includes(id)).map(({ seq }) => seq);
+
+function holeComponent(same: readonly HoleDetail[], index: number, lines: Lines): Component[] {
+  const [first] = same;
+  if (first === undefined) return [];
+  const threads = namedThreads(first);
+  return [
+    {
+      template: '/parts/result',
+      data: {
+        id: `fastener-${index}`,
+        label: `Fastener the hole takes, by ${same.map(({ readAs }) => readAs).join(' and ')}`,
+        ...(threads.length === 0 ? { none: 'None of the usual ones' } : { value: threads.join(' or ') }),
+        verdict: { word: first.word, text: first.said },
+        basis: [...(first.ask === undefined ? [] : [`Ask ${first.ask}`]), ...first.cautions].join(' '),
+        restsOn: lines(same.map(({ entryId }) => entryId)),
+      },
+    },
+  ];
+}
+
+/** Readings that say the same are told once; a hole read at two sizes gives two answers. */
+function holeComponents(holes: readonly HoleDetail[], lines: Lines): Component[] {
+  const told = new Map<string, HoleDetail[]>();
+  for (const hole of holes) {
+    const key = hole.threads.map(({ designation, fit }) => `${designation} ${fit}`).join();
+    told.set(key, [...(told.get(key) ?? []), hole]);
+  }
+  return [...told.values()].flatMap((same, index) => holeComponent(same, index, lines));
+}
+
+const COVER = { id: 'cover', label: 'Room under the valve cover, sideways' };
+
+function coverComponent({ cover, coverLacks }: PartDetail, lines: Lines): Component[] {
+  if (cover !== undefined)
+    return [
+      {
+        template: '/parts/result',
+        data: {
+          ...COVER,
+          value: cover.readAs,
+          verdict: { word: cover.word, text: `${cover.reason}.` },
+          basis: `Settled by ${cover.settledBy}.`,
+          restsOn: lines([cover.entryId]),
+        },
+      },
+    ];
+  return coverLacks === undefined
+    ? []
+    : [{ template: '/parts/result', data: { ...COVER, none: coverLacks } }];
+}
+
+/** What follows from hole and width. */
+export function followingComponents({ standing, detail }: PartSeen): Component[] {
+  const lines = linesIn(standing);
+  return [...holeComponents(detail.holes, lines), ...coverComponent(detail, lines)];
+}

@@ -1,0 +1,41 @@
+import type { Component } from '../../../views/parts/components.ts';
+import type { TableData } from '../../../views/parts/table.examples.ts';
+import type { AssessedExplanation } from '../../mechanics/assessment/assessment.ts';
+import { nominalSaid } from '../../mechanics/assessment/common/said.ts';
+import type { ExplanationResult } from '../../mechanics/assessment/ratio/explanation.ts';
+import { chanceText } from '../../mechanics/explain-readings/words.ts';
+import { noticeComponent, tableComponent } from '../../web/components.ts';
+import { causeText } from './cause-words.ts';
+
+const SHOWN = 6;
+
+/** A figure stays on one line with its sign. */
+export const keptTogether = (text: string): string => text.replaceAll(' %', '\u00a0%');
+
+/** What would have to be true for each explanation, and how likely each is on what was read. */
+export function explanationsTable({ explanations }: ExplanationResult, shown = SHOWN): TableData {
+  return {
+    caption: 'What would have to be true',
+    columns: [{ label: 'Then it is' }, { label: 'If' }, { label: 'How likely', number: true }],
+    rows: explanations.slice(0, shown).map(({ nominal, causes, needs, probability }) => ({
+      cells: [
+        nominal === undefined ? 'none on the list' : `a ${nominalSaid(nominal)}`,
+        {
+          text:
+            causes.length === 0
+              ? 'the readings are right as they stand'
+              : causes.map(causeText).join(' and '),
+          why: needs,
+        },
+        keptTogether(chanceText(probability)),
+      ],
+    })),
+    note: 'Chances are judged from common practice and what was read; they are questions, not verdicts. Only a person strikes a reading out.',
+  };
+}
+
+/** What would explain the readings, or why that cannot be computed and what to do about it. */
+export const explanationComponents = ({ summary, result }: AssessedExplanation): Component[] => [
+  noticeComponent(keptTogether(summary)),
+  ...(result === undefined ? [] : [tableComponent(explanationsTable(result))]),
+];

@@ -1,0 +1,144 @@
+import { formatNumber, formatRatioInterval } from '../../../shared/quantities/format.ts';
+import { fromSi } from '../../../shared/quantities/units.ts';
+import type { Component } from '../../../views/parts/components.ts';
+import type { Fact } from '../../../views/parts/facts.examples.ts';
+import type { ResultData, ScaleData } from '../../../views/parts/result.examples.ts';
+import type { TableData } from '../../../views/parts/table.examples.ts';
+import { type CallContext, valveName } from '../../call/context.ts';
+import { ratioFigure, ratioName } from '../../call/ratio-text.ts';
+import { ratioRestsOn, type ShownSetUp } from '../../call/shown-set-up.ts';
+import type { AssessedQuantity } from '../../mechanics/assessment/assessment.ts';
+import { inchesWithin, nominalSaid } from '../../mechanics/assessment/common/said.ts';
+import type { RatioResult } from '../../mechanics/assessment/ratio/detail.ts';
+import { factsComponent, tableComponent } from '../../web/components.ts';
+
+/** The interval on a ruled line, with the nominals that lie near it. */
+function scaleOf(
+  { interval95: [low, high], ratio, nominals = [] }: RatioResult,
+  id: string,
+  name: string,
+): ScaleData {
+  const width = Math.max(0.06, (high - low) * 2.5);
+  const near = nominals.map((each) => each.ratio).filter((nominal) => Math.abs(nominal - ratio) <= width);
+  return {
+    id,
+    title: `${name} beside the nominal ratios`,
+    desc: `The 95 % interval runs from ${formatNumber(low, 4)} to ${formatNumber(high, 4)}; nominal ratios are ruled at ${near.map(nominalSaid).join(', ') || 'none near it'}.`,
+    from: Math.min(low, ...near) - width / 8,
+    to: Math.max(high, ...near) + width / 8,
+    low,
+    high,
+    value: ratio,
+    marks: near.map((nominal) => ({ at: nominal, label: nominalSaid(nominal) })),
+  };
+}
+
+/** The ratio of a set-up in large figures, once nothing is lacking for it; till then what it lacks. */
+export function resultOf(context: CallContext, found: ShownSetUp, id = 'ratio'): ResultData {
+  const { setUp, detail } = found;
+  const { result, lacks } = detail;
+  const { spring } = detail.setUp;
+  const label = `${ratioName(spring)}, ${valveName(setUp)}`;
+  if (result === undefined || lacks.length > 0) return { id, label, none: `Not yet: ${lacks.join('; ')}.` };
+  const { value, spread } = ratioFigure(result);
+  return {
+    id,
+    label,
+    value,
+    spread,
+    scale: scaleOf(result, `${id}-scale`, label),
+    basis:
+      spring === 'light' ? '95 % interval.' : '95 % interval; what is left after flex on the running spring.',
+    restsOn: ratioRestsOn(context, found).map(({ seq }) => seq),
+  };
+}
+
+function quantityText({ value, low, high, dimension }: AssessedQuantity): string {
+  if (value === undefined || low === undefined || high === undefined) return 'not yet';
+  const half = (high - low) / 2;
+  return dimension === 'ratio' ? formatRatioInterval(value, half) : inchesWithin(value, half);
+}
+
+/** Everything that was read in a set-up, each under its own name with what it holds for. */
+const quantityFacts = (quantities: readonly AssessedQuantity[]): Fact[] =>
+  quantities.map((quantity) => ({
+    label: quantity.name,
+    value: quantityText(quantity),
+    note: [
+      quantity.basis,
+      ...quantity.conditions,
+      ...(quantity.lacks.length === 0 ? [] : [`lacks ${quantity.lacks.join('; ')}`]),
+    ].join(', '),
+  }));
+
+/** Each nominal: which valve lift it would need on this lobe, and whether the interval of a light spring holds it. */
+export function nominalsTable({ detail }: ShownSetUp, shown?: readonly number[]): TableData | undefined {
+  const { result, input, lacks, setUp } = detail;
+  if (result?.nominals === undefined || input === undefined) return undefined;
+  const worded = setUp.spring === 'light' && lacks.length === 0;
+  const { readings } = input.valveLift;
+  const mean = readings.reduce((sum, lift) => sum + lift, 0) / readings.length;
+  return {
+    caption: `${ratioName(setUp.spring)} beside each nominal`,
+    columns: [
+      { label: 'Nominal' },
+      ...(worded ? [{ label: 'The interval' }] : []),
+      { label: 'Valve lift it needs, in', number: true },
+      { label: 'Against the mean read, in', number: true },
+    ],
+    rows: result.nominals
+      .filter(({ ratio }) => shown === undefined || shown.includes(ratio))
+      .map(({ ratio, verdict, needsValveLift }) => {
+        const off = fromSi(needsValveLift - mean, 'in').value;
+        return {
+          cells: [
+            nominalSaid(ratio),
+            ...(worded ? [{ text: '', verdict }] : []),
+            formatNumber(fromSi(needsValveLift, 'in').value, 4),
+            `${off > 0 ? '+' : ''}${formatNumber(off, 4)}`,
+          ],
+        };
+      }),
+    note: 'By the interval of this set-up alone; what is said above weighs everything that was read.',
+  };
+}
+
+/** Where the uncertainty comes from; the shares add up to one. */
+export function budgetTable({ detail: { result } }: ShownSetUp): TableData | undefined {
+  if (result === undefined) return undefined;
+  const half = result.coverageFactor * result.standardUncertainty;
+  return {
+    caption: 'Where the ± comes from',
+    columns: [{ label: 'Source' }, { label: 'In the ratio', number: true }, { label: 'Share', number: true }],
+    rows: [
+      ...result.budget.map(({ source, contribution, share }) => ({
+        cells: [
+          source,
+          formatNumber(contribution, 5),
+          `${formatNumber(share * 100, 0).replace(/^$/, '0')} %`,
+        ],
+      })),
+      {
+        cells: [
+          'All together, one standard uncertainty',
+          formatNumber(result.standardUncertainty, 5),
+          '100 %',
+        ],
+      },
+    ],
+    note: `95 %: ± ${formatNumber(half, 4)}, which is ${formatNumber(result.coverageFactor, 2)} standard uncertainties. A negative share is an error that cancels.`,
+  };
+}
+
+/** What the answer rests on: the quantities of the set-up, the nominals, the budget and the assumptions. */
+export function groundsComponents(found: ShownSetUp, quantities: readonly AssessedQuantity[]): Component[] {
+  const tables = [nominalsTable(found), budgetTable(found)].filter((table) => table !== undefined);
+  const { assumptions } = found.detail;
+  return [
+    factsComponent({ items: quantityFacts(quantities) }),
+    ...tables.map(tableComponent),
+    ...(assumptions.length === 0
+      ? []
+      : [{ template: '/pages/call/list' as const, data: { title: 'Assumptions', items: assumptions } }]),
+  ];
+}

@@ -1,0 +1,135 @@
+import type { Component } from '../../../views/parts/components.ts';
+import { type CallContext, valveName } from '../../call/context.ts';
+import { foldComponent } from '../../call/fold.ts';
+import { sentenceComponents } from '../../call/headline.ts';
+import type { Cards } from '../../call/question-form.ts';
+import { ratioName } from '../../call/ratio-text.ts';
+import type { ShownSetUp } from '../../call/shown-set-up.ts';
+import { type SaidOfSetUp, sentencesOf } from '../../mechanics/assessment/ratio/said-of-set-up.ts';
+import { cautionComponent, factsComponent, tableComponent } from '../../web/components.ts';
+import { explanationComponents } from './explanation.ts';
+import { groundsComponents, resultOf } from './figures.ts';
+import { indicatorComponent } from './indicator-place.ts';
+import type { NextReading } from './next-reading.ts';
+import { passesTable } from './passes-table.ts';
+import { setUpFacts } from './set-up-facts.ts';
+import { throughLiftComponents } from './through-lift.ts';
+
+/** Everything of the step, made once and laid out by its side. */
+export interface Parts {
+  readonly found: ShownSetUp;
+  readonly said: SaidOfSetUp;
+  readonly entry: readonly Component[];
+  readonly dial: readonly Component[];
+  readonly cards: Cards;
+  readonly next: NextReading;
+}
+
+const stopped = ({ assessment }: CallContext): boolean => assessment.stop.length > 0;
+
+/** What is said of the arm on this valve, then the figure of this set-up or what it lacks. */
+function answerComponents(context: CallContext, { found, said }: Parts): Component[] {
+  return [
+    ...sentenceComponents(sentencesOf(said)),
+    { template: '/parts/result', data: resultOf(context, found) },
+  ];
+}
+
+function passesComponent({ base }: CallContext, found: ShownSetUp): Component {
+  const caption = `Passes of set-up ${found.setUp.number}, ${valveName(found.setUp)}`;
+  return tableComponent(passesTable(found, caption, ({ id }) => `${base}/readings/${id}`));
+}
+
+function groundsFolds(context: CallContext, { found, said }: Parts): Component[] {
+  const grounds = foldComponent(
+    'grounds',
+    `Figures of set-up ${found.setUp.number}, each nominal, and where the ± comes from`,
+    groundsComponents(found, said.quantities),
+  );
+  const through = foldComponent('through', 'Through the lift', throughLiftComponents(context, found));
+  const cautions = stopped(context) ? [] : found.detail.cautions.map(cautionComponent);
+  return [...cautions, grounds, through];
+}
+
+const whereFold = (found: ShownSetUp): Component =>
+  foldComponent('where', 'Where the indicator sits', [indicatorComponent(found)]);
+
+const explained = ({ said: { explanation } }: Parts): Component[] =>
+  explanation === undefined ? [] : explanationComponents(explanation);
+
+/** At the desk the dial stands beside the entry, to be told over the phone. */
+function besideDial(entry: readonly Component[], dial: readonly Component[]): Component[] {
+  const form = entry.at(-1);
+  if (form === undefined || dial.length === 0) return [...entry];
+  return [...entry.slice(0, -1), { template: '/pages/call/side-by-side', data: { slots: [form, ...dial] } }];
+}
+
+/** At the desk the answer stands open, what it rests on below it. */
+export function deskLayout(context: CallContext, parts: Parts): Component[] {
+  const { found, entry, dial, cards, next } = parts;
+  return [
+    factsComponent({ block: true, items: setUpFacts(found) }),
+    ...besideDial(entry, dial),
+    ...answerComponents(context, parts),
+    ...cards.slots,
+    ...explained(parts),
+    ...next.slots,
+    ...next.outcomes,
+    passesComponent(context, found),
+    ...groundsFolds(context, parts),
+    ...(stopped(context) ? [] : [whereFold(found)]),
+  ];
+}
+
+function questionSlots({ slots, faulty }: Cards): Component[] {
+  const [first, ...others] = slots;
+  if (first === undefined) return [];
+  const more = others.length === 1 ? 'One more question' : `${others.length} more questions`;
+  return [first, ...(others.length === 0 ? [] : [foldComponent('more-questions', more, others, faulty)])];
+}
+
+/** At the bench one thing is asked at a time, and what the answer rests on is one tap away. */
+export function benchLayout(context: CallContext, parts: Parts): Component[] {
+  const { found, entry, dial, cards, next } = parts;
+  const [caution, ...form] = entry;
+  const isFirst = dial.length === 0 && !stopped(context);
+  const why = [...explained(parts), ...next.outcomes];
+  return [
+    ...(caution === undefined ? [] : [caution]),
+    ...(isFirst ? [indicatorComponent(found)] : []),
+    ...form,
+    ...dial,
+    ...answerComponents(context, parts),
+    ...questionSlots(cards),
+    ...next.slots,
+    ...(why.length === 0 ? [] : [foldComponent('why', 'What would have to be true, and how likely', why)]),
+    foldComponent('passes', `Every pass, ${found.readings.length} so far`, [passesComponent(context, found)]),
+    ...groundsFolds(context, parts),
+    ...(isFirst || stopped(context) ? [] : [whereFold(found)]),
+    foldComponent('method', 'How this is set up', [
+      factsComponent({ block: true, items: setUpFacts(found) }),
+    ]),
+  ];
+}
+
+/** The way to the other set-ups, and to a new one while the engine may be turned. */
+export function setUpsComponent(
+  context: CallContext,
+  all: readonly ShownSetUp[],
+  chosen: ShownSetUp,
+): Component {
+  const at = `${context.base}/steps/ratio`;
+  const others = all.filter(({ setUp }) => setUp.id !== chosen.setUp.id);
+  return {
+    template: '/pages/call/actions',
+    data: {
+      buttons: [
+        ...(stopped(context) ? [] : [{ label: 'Start another set-up', href: `${at}?new=yes`, key: 'u' }]),
+        ...others.map(({ setUp, detail }) => ({
+          label: `Set-up ${setUp.number}: ${valveName(setUp)}, ${ratioName(detail.setUp.spring).toLowerCase()}`,
+          href: `${at}?set-up=${setUp.id}`,
+        })),
+      ],
+    },
+  };
+}

@@ -1,0 +1,187 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { assessedFor } from '../../server/assessment/assessed.ts';
+import type { Assessment } from '../../server/mechanics/assessment/assessment.ts';
+import { wordsOf } from '../../server/mechanics/assessment/words-of.ts';
+import { buildOf } from '../mechanics/assessment/laws/builds.ts';
+import { type Face, facesOf, linesOf } from '../tools/call-faces.ts';
+import { callOf, recordOf } from '../tools/record-of-evidence.ts';
+
+/*
+ * Law 2, one voice: each sentence is made once, and every page shows that sentence. Generated builds are shown on
+ * every page of a call, on both sides; no verdict word may stand there that the assessment does not say.
+ */
+
+/** How many builds are shown; `VOICE_BUILDS=500 npm test -- one-voice` for more. */
+const BUILDS = Number(process.env.VOICE_BUILDS ?? 60);
+const FIRST = Number(process.env.VOICE_FIRST ?? 1);
+
+const WORD = /\b(agrees|differs|cannot tell|can’t be told|clear|close|short|odd)\b/gi;
+
+/** A verdict by itself, behind its valve, or as the last of what a drawing says of one gap or one side. */
+const WORD_ALONE: readonly RegExp[] = [
+  /^(?:\d+(?: intake| exhaust)? )?(agrees|differs|cannot tell|clear|close|short|odd)(?: one)?\.?$/i,
+  /^gap .*; limit .*; (clear|close|short)\.$/,
+  /^median .* (odd): [\d ,.at in−]+\.$/,
+  /^cover: .* sideways (clear|close|short); height by clay$/,
+];
+
+/** Sentences and cells of every page that mean the word otherwise, or explain it; each with what it says. */
+const OTHERWISE: readonly RegExp[] = [
+  /^Close the call$/,
+  /^In short$/,
+  /pushrod is too short/,
+  /clear of the rocker/,
+  /the reading stops short/,
+];
+
+interface Shown {
+  readonly seed: number;
+  readonly assessment: Assessment;
+  readonly faces: readonly Face[];
+}
+
+function shownBuild(seed: number): Shown {
+  const evidence = buildOf(seed);
+  const record = recordOf(evidence);
+  const call = callOf(evidence);
+  return { seed, assessment: assessedFor(record, call), faces: facesOf(record, call.id) };
+}
+
+/** Everything that the assessment says, as a page may have it. */
+function saidBy({
+  judgements,
+  headlines,
+  stop,
+  next,
+  missing,
+  needs,
+  questions,
+  explanations,
+  details,
+}: Assessment) {
+  return [
+    ...[...judgements, ...headlines, ...missing].map(({ sentence }) => sentence),
+    ...stop.flatMap(({ sentence, wayOut }) => [sentence, wayOut]),
+    ...(next === undefined ? [] : [next.sentence, next.reason]),
+    ...needs.map(({ what }) => what),
+    ...questions.flatMap(({ ask, size, test, answers }) => [
+      ask,
+      size ?? '',
+      test,
+      ...answers.flatMap(({ label, changes }) => [label, changes]),
+    ]),
+    ...explanations.flatMap(({ summary, refused, result }) => [
+      summary,
+      refused ?? '',
+      ...(result?.explanations ?? []).map(({ needs: needed }) => needed),
+    ]),
+    ...details.setUps.flatMap(({ assumptions, cautions, lacks, passes }) => [
+      ...assumptions,
+      ...cautions,
+      ...lacks,
+      ...passes.map(({ aside }) => aside?.sentence ?? ''),
+    ]),
+    ...details.change.flatMap(({ assumptions, cautions, adjusters, gaps }) => [
+      ...assumptions,
+      ...cautions,
+      adjusters,
+      ...gaps.flatMap(({ because, lacks }) => [...because, ...lacks]),
+    ]),
+    ...details.sheet.sides.flatMap(({ odd }) => odd.map(({ swap }) => swap ?? '')),
+    ...details.part.holes.flatMap(({ said, ask, cautions }) => [said, ask ?? '', ...cautions]),
+    ...(details.part.cover === undefined ? [] : [details.part.cover.reason, details.part.cover.settledBy]),
+  ].filter((text) => text !== '');
+}
+
+const plain = (text: string): string => text.replace(/[\s\u00a0]+/g, ' ').trim();
+
+/** The line without what the assessment says in it. */
+function withoutSaid(line: string, said: readonly string[]): string {
+  return said.reduce(
+    (rest, text) => (rest.includes(text) ? rest.split(text).join(' ') : rest),
+    line.toLowerCase(),
+  );
+}
+
+let all: Shown[];
+/** What stands on the pages of a build of which nothing is known: labels, hints and cautions of every call. */
+let everywhere: ReadonlySet<string>;
+
+beforeAll(() => {
+  all = Array.from({ length: BUILDS }, (_, index) => shownBuild(FIRST + index));
+  const counts = new Map<string, Set<number>>();
+  for (const { seed, faces } of all)
+    for (const { html } of faces)
+      for (const line of linesOf(html)) counts.set(line, (counts.get(line) ?? new Set()).add(seed));
+  everywhere = new Set([...counts].filter(([, seeds]) => seeds.size === all.length).map(([line]) => line));
+}, 600_000);
+
+function strays({ seed, assessment, faces }: Shown): string[] {
+  const words = new Set(wordsOf(assessment).map(({ word }) => word.replace('-', ' ')));
+  const said = saidBy(assessment)
+    .map((text) => plain(text).toLowerCase().replace(/\.$/, ''))
+    .toSorted((a, b) => b.length - a.length);
+  return faces.flatMap(({ name, html }) =>
+    linesOf(html)
+      .filter((line) => !everywhere.has(line) && !OTHERWISE.some((each) => each.test(line)))
+      .flatMap((line) => {
+        const rest = withoutSaid(line, said);
+        const found = [...rest.matchAll(WORD)].map(([word]) => word.toLowerCase());
+        if (found.length === 0) return [];
+        // A verdict in a cell, beside a figure or in the text of a drawing: it must be one that the assessment has.
+        const bare = rest.trim().replace(/\s+\.$/, '');
+        const own = WORD_ALONE.map((each) => each.exec(bare)?.[1]?.toLowerCase()).find(
+          (word) => word !== undefined,
+        );
+        if (own !== undefined && words.has(own)) return [];
+        return [`build ${seed}, ${name}: ${line}`];
+      }),
+  );
+}
+
+describe(`one voice, over ${BUILDS} generated builds on every page of their call`, () => {
+  it('no verdict word stands anywhere that the assessment does not say', () => {
+    expect(all.flatMap(strays).slice(0, 40)).toEqual([]);
+  });
+
+  it('every reason to stop stands on every page, as it is said', () => {
+    const silent = all.flatMap(({ seed, assessment: { stop }, faces }) =>
+      faces.flatMap(({ name, html }) => {
+        const text = linesOf(html).join(' ');
+        return name === 'worksheet'
+          ? []
+          : stop
+              .filter(({ sentence }) => !text.includes(plain(sentence)))
+              .map(({ sentence }) => `build ${seed}, ${name}: ${sentence}`);
+      }),
+    );
+    expect(silent.slice(0, 20)).toEqual([]);
+  });
+
+  it('what is next and every headline stands on the report and the takeover card', () => {
+    const silent = all.flatMap(({ seed, assessment: { next, headlines }, faces }) =>
+      faces
+        .filter(({ name }) => name === 'report' || name === 'takeover')
+        .flatMap(({ name, html }) => {
+          const text = linesOf(html).join(' ');
+          // The card is one screen: of what a ratio does it has the worst, and the report every valve.
+          const shown = headlines.filter(
+            ({ id, step }) => name === 'report' || step !== 'consequences' || id === 'headline:change:worst',
+          );
+          const wanted = [
+            ...shown.map(({ sentence }) => sentence),
+            ...(next === undefined ? [] : [next.sentence]),
+          ];
+          return wanted
+            .filter((sentence) => !text.includes(plain(sentence)))
+            .map((sentence) => `build ${seed}, ${name}: ${sentence}`);
+        }),
+    );
+    expect(silent.slice(0, 20)).toEqual([]);
+  });
+
+  it('the builds say every word', () => {
+    const words = new Set(all.flatMap(({ assessment }) => wordsOf(assessment).map(({ word }) => word)));
+    expect([...words].sort()).toEqual(['agrees', 'cannot-tell', 'clear', 'close', 'differs', 'odd', 'short']);
+  });
+});

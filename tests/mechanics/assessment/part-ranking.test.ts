@@ -1,0 +1,130 @@
+import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
+import type { Evidence, PartEvidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { wordsOf } from '../../../server/mechanics/assessment/words-of.ts';
+import { IN } from '../../../server/mechanics/kit/si.ts';
+import { DEMO_FAMILY_EVIDENCE as FAMILIES } from './demo-family-evidence.ts';
+import { nothingKnown } from './plain.ts';
+
+const sized = (kind: string, size: number): PartEvidence => ({
+  id: `${kind}-${size}`,
+  line: 1,
+  standing: true,
+  kind,
+  size: size * IN,
+  typed: `${size}`,
+  readAs: `${size} in`,
+});
+const seen = (kind: string, word: string): PartEvidence => ({
+  id: kind,
+  line: 1,
+  standing: true,
+  kind,
+  word,
+  typed: word,
+  readAs: word,
+});
+
+/** The invented Sorrel 160-B as a caliper reads it: holes and rollers a few thousandths small, common practice. */
+const HOLES = [sized('hole-across-trunnion', 0.4355), sized('hole-across-trunnion', 0.4362)];
+const AWAITED = [...HOLES, sized('width-across-trunnion', 1.6), seen('rings', 'visible')];
+const SORREL = [
+  ...AWAITED,
+  sized('roller-diameter', 0.496),
+  sized('body-width', 0.841),
+  sized('pivot-to-tip', 1.453),
+  sized('pivot-to-cup', 0.911),
+  seen('tip', 'roller'),
+  seen('mount', 'stud'),
+];
+
+const on = (part: readonly PartEvidence[], more: Partial<Evidence> = {}): Evidence => ({
+  ...nothingKnown,
+  call: { ...nothingKnown.call, goal: 'identify' },
+  families: FAMILIES,
+  part,
+  ...more,
+});
+const family = (evidence: Evidence) =>
+  assess(evidence).headlines.find(({ id }) => id === 'headline:part:family')?.sentence;
+
+describe('the part against the catalogue', () => {
+  test('a part as it was made stands first, with its chance and that of none of these', () => {
+    expect(family(on(SORREL))).toMatch(
+      /^The part: Sorrel 160-B stands first, \d+ %; none of these (under )?\d+ %\.$/,
+    );
+    const [first, second] = assess(on(SORREL)).details.part.ranking?.candidates ?? [];
+    expect(first?.family.code).toBe('DEMO-SOR-160-B');
+    // A hole of .4375 read as .4355: .002 small, in metres as everything here.
+    expect((first?.reasons[0]?.difference ?? 0) / IN).toBeCloseTo(-0.002, 9);
+    expect(first?.probability ?? 0).toBeGreaterThan(second?.probability ?? 1);
+  });
+
+  test('no name before something was measured, nor without a catalogue; marks are no measurement', () => {
+    const mark: PartEvidence = { ...seen('other-number', 'K7'), id: 'mark' };
+    expect(family(on([mark]))).toBeUndefined();
+    expect(family(on(SORREL, { families: [] }))).toBeUndefined();
+    const { families: _, ...without } = on(SORREL);
+    expect(assess(without).details.part).not.toHaveProperty('ranking');
+  });
+
+  test('what was not read says the same with the catalogue and without it', () => {
+    const { families: _, ...without } = on([]);
+    const { details: one, ...said } = assess(on([]));
+    const { details: other, ...same } = assess(without);
+    expect(said).toEqual(same);
+    expect(one.part.ranking?.counted).toBe(0);
+    expect(other.part.ranking).toBeUndefined();
+  });
+
+  test('every share is a chance: with those that are not shown they come to one', () => {
+    const few = FAMILIES.slice(0, 20);
+    const { candidates = [], noneOfThese } = assess(on(SORREL, { families: few })).details.part.ranking ?? {};
+    const sum = candidates.reduce((total, { probability }) => total + probability, 0);
+    expect(sum + (noneOfThese?.probability ?? 0)).toBeCloseTo(1, 9);
+  });
+
+  test('the order of the readings does not matter', () => {
+    expect(assess(on(SORREL.toReversed())).details.part).toEqual(assess(on(SORREL)).details.part);
+  });
+
+  test('a word of each reading against each family is among those that a face may show', () => {
+    const assessment = assess(on(SORREL));
+    const words = new Map(wordsOf(assessment).map(({ id, word }) => [id, word]));
+    expect(words.get('part:family:DEMO-SOR-160-B:hole-across-trunnion')).toBe('agrees');
+    expect(words.get(`part:hole:${HOLES[0]?.id}`)).toBe('agrees');
+  });
+});
+
+describe('the measurement that settles most', () => {
+  test('the hole both ways, width and rings come first; then what tells most, and it turns nothing', () => {
+    const { call } = on([]);
+    const told = { ...call, engineState: 'apart', contact: 'none' } as const;
+    expect(assess(on(HOLES, { call: told })).next?.action).toBe('width');
+    const { next, details } = assess(on(AWAITED, { call: told }));
+    const { tell, offers } = details.part.ranking ?? {};
+    expect(tell?.kind).toBe(offers?.[0]?.kind);
+    expect(next).toMatchObject({
+      step: 'identify',
+      action: tell?.kind,
+      reason: tell?.sentence,
+      turns: false,
+    });
+    expect(next?.reason).toMatch(/ would tell most: it would raise the chance .* from \d+ % to \d+ %\.$/);
+  });
+
+  test('it is next where the call is about the part, and for no other goal', () => {
+    const of = (goal: Evidence['call']['goal']) =>
+      assess(on(AWAITED, { call: { ...nothingKnown.call, goal } })).next?.id ?? '';
+    expect(of('identify')).toMatch(/^next:part:/);
+    expect(of('verify-ratio')).not.toMatch(/^next:part:/);
+  });
+
+  test('with everything read nothing is left to measure, and the ratio stays unknown', () => {
+    const { tell, offers } = assess(on(SORREL)).details.part.ranking ?? {};
+    expect(offers).toEqual([]);
+    expect(tell).toMatchObject({ byRatio: true });
+    expect(tell?.sentence).toMatch(/ratio/);
+    expect(assess(on(SORREL)).next?.id).not.toMatch(/^next:part:/);
+  });
+});

@@ -1,0 +1,34 @@
+import type { Components } from './components.ts';
+import type { BuilderFrame, DeskFrame, PlainFrame, ReportFrame } from './frames.ts';
+import type { ScaleData } from './result.examples.ts';
+
+export type MarkName =
+  | 'agrees'
+  | 'cannot-tell'
+  | 'differs'
+  | 'clear'
+  | 'close'
+  | 'short'
+  | 'reading'
+  | 'result'
+  | 'question'
+  | 'answer'
+  | 'promise'
+  | 'hold'
+  | 'note'
+  | 'caution'
+  | 'wrong'
+  | 'missing'
+  | 'have';
+
+/** Every template that another may include: the components, the frames of pages, and pieces of a component. */
+export interface Pieces extends Components {
+  readonly '/parts/frame-builder': BuilderFrame;
+  readonly '/parts/frame-desk': DeskFrame;
+  readonly '/parts/frame-plain': PlainFrame;
+  readonly '/parts/frame-report': ReportFrame;
+  readonly '/parts/mark': { readonly name: MarkName };
+  readonly '/parts/scale': ScaleData;
+}
+
+export type PieceName = keyof Pieces;
