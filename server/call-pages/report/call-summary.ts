@@ -34,12 +34,12 @@ export const missingSentences = ({ context }: WholeCall): string[] =>
   context.assessment.missing.map(({ sentence }) => sentence);
 
 /** The answer in one line for each thing that was read or asked, in the order of the steps. */
-export const foundSentences = ({ frame, context }: WholeCall): string[] =>
+const foundSentences = ({ frame, context }: WholeCall): string[] =>
   frame.steps.flatMap(({ name }) =>
     context.assessment.headlines.filter(({ step }) => step === name).map(({ sentence }) => sentence),
   );
 
-/** The same for one screen: where a line tells the worst of the whole build, that one alone for its step. */
+/** The same in short: where a line tells the worst of the whole build, that one alone for its step. */
 export function foundInShort(whole: WholeCall): string[] {
   const { headlines } = whole.context.assessment;
   const worst = headlines.filter(({ about, step }) => about.of === 'build' && step === 'consequences');

@@ -16,7 +16,7 @@ import { subjectSaid } from '../../mechanics/assessment/common/said.ts';
 import { drawingComponent, tableComponent } from '../../web/components.ts';
 import { figureText, intervalText } from './figure-text.ts';
 import { figuresTable, gapReasons, gapsTable, ratioFacts } from './figures-tables.ts';
-import { judgementsOf, worstFirst } from './judged.ts';
+import { headlinesOn, judgementsOf, worstFirst } from './judged.ts';
 import { marginsDrawing } from './margins-drawing.ts';
 
 /** On paper the drawing stands alone: its table is the one beside it. */
@@ -69,6 +69,10 @@ const sideFigures = ({ figures }: ChangeDetail): Component[] =>
 const valveComponent = (context: CallContext, detail: ChangeDetail): Component => {
   const aSide = detail.about.of === 'side';
   return sectionComponent(`What the ratio does on ${subjectSaid(detail.about)}`, [
+    ...saidComponents(
+      'In short',
+      headlinesOn(context.assessment, detail).map(({ sentence }) => sentence),
+    ),
     ...saidComponents('Gaps, worst first', toldOf(context, detail, aSide)),
     ...runComponents('Ratios', ratioFacts(detail)),
     ...saidComponents('Not known', notKnown(detail)),

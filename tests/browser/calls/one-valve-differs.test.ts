@@ -6,11 +6,11 @@ import { type TwoSides, twoSides } from './two-sides.ts';
 
 /**
  * “The others read alike, five intake doesn’t.” Eight intakes of .350 lobes read .560 in, within a thousandth; the
- * fifth reads .540 in on a lobe of .350. It is over .008 in from its siblings’ median and its lobe is like theirs
+ * fifth reads .525 in on a lobe of .350. It is over .008 in from its siblings’ median and its lobe is like theirs
  * (common practice, no published source), so it is the arm or the place, and swapping two arms tells which. After
  * the swap the low lift has gone to valve four with the arm: the part.
  */
-const LIFTS = ['.560', '.561', '.560', '.559', '.540', '.560', '.561', '.560'];
+const LIFTS = ['.560', '.561', '.560', '.559', '.525', '.560', '.561', '.560'];
 const ROWS = [
   'cylinder\tvalve\tlobe lift\tvalve lift',
   ...LIFTS.map((lift, index) => `${index + 1}\tintake\t.350\t${lift}`),
@@ -59,9 +59,9 @@ describe.each(MODES)('one valve differs, $name', (mode) => {
   });
 
   it('the odd one is marked, its lobe is like the others, and the swap that settles it is named', async () => {
-    const asked = desk.page.locator('.question', { hasText: '5 intake' });
-    expect(await asked.textContent()).toContain('Swap arm E (5 intake) with arm D (4 intake)');
-    expect(await desk.page.locator('main').textContent()).not.toContain('lobe 5 intake is');
+    const told = desk.page.locator('.call-headline', { hasText: '5 intake is the odd one' });
+    expect(await told.textContent()).toContain('arm E (5 intake) and arm D (4 intake) swapped');
+    expect(await desk.page.locator('main').textContent()).not.toContain('the lobe of 5 intake');
   });
 
   it('the builder swaps the two arms, says so on the phone, and reads both again', async () => {
@@ -78,7 +78,7 @@ describe.each(MODES)('one valve differs, $name', (mode) => {
       await place.press(/^Keep this place/);
     }
     for (const [cylinder, lift] of [
-      ['4', '.540'],
+      ['4', '.525'],
       ['5', '.560'],
     ] as const) {
       await bench.page.goto(`${call.demo.base}/bench/steps/sheet`);
@@ -95,7 +95,7 @@ describe.each(MODES)('one valve differs, $name', (mode) => {
     await desk.press(/^Per-valve sheet/);
     const swaps = desk.page.locator('table', { hasText: 'Swap tests' });
     expect(await swaps.textContent()).toMatch(/part/);
-    expect(await desk.page.locator('.question', { hasText: '4 intake' }).count()).toBe(1);
+    expect(await desk.page.locator('.call-headline', { hasText: '4 intake is the odd one' }).count()).toBe(1);
     await call.picture(desk.page, `one-valve ${mode.name} desk swapped`);
   });
 
