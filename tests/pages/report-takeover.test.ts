@@ -26,7 +26,7 @@ describe('the takeover card', () => {
     ['the goal', 'Goal Clearances after a change'],
     [
       'the stop flag',
-      'Stop. Do not turn it so: room to coil bind, 1 intake with the measured 1.600, comes out short',
+      'Stop. Do not run it so: room to coil bind, 1 intake with the measured 1.600, comes out short',
     ],
     ['what is missing', 'The ratio of the rockers that are to be fitted.'],
     ['raw passes, the struck one with its reason', 'valve lift (.460: one turn missed), .560, .560, .560'],
