@@ -150,8 +150,8 @@ describe(`one voice, over ${BUILDS} generated builds on every page of their call
       faces.flatMap(({ name, html }) => {
         const text = linesOf(html).join(' ');
         return stop
-              .filter(({ sentence }) => !text.includes(plain(sentence)))
-              .map(({ sentence }) => `build ${seed}, ${name}: ${sentence}`);
+          .filter(({ sentence }) => !text.includes(plain(sentence)))
+          .map(({ sentence }) => `build ${seed}, ${name}: ${sentence}`);
       }),
     );
     expect(silent.slice(0, 20)).toEqual([]);
