@@ -178,6 +178,7 @@ describe('a line that is down', () => {
     await bench.context().setOffline(false);
     await line(bench, seq + 2).waitFor({ state: 'attached' });
     await bench.locator('#status').filter({ hasText: 'The line is back' }).waitFor();
+    await line(desk, seq + 2).waitFor({ state: 'attached' });
     expect(await bench.locator('.tape-line').count()).toBe(await desk.locator('.tape-line').count());
     expect(await bench.inputValue(READING)).toBe('.5');
     expect(await isSame(bench)).toBe(true);
