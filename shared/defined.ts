@@ -1,7 +1,7 @@
 type Missing<T> = { [K in keyof T]: undefined extends T[K] ? K : never }[keyof T];
 
 /** `T` with every key that may be undefined left out instead. */
-export type Defined<T> = { readonly [K in Exclude<keyof T, Missing<T>>]: T[K] } & {
+type Defined<T> = { readonly [K in Exclude<keyof T, Missing<T>>]: T[K] } & {
   readonly [K in Missing<T>]?: Exclude<T[K], undefined>;
 };
 

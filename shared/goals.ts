@@ -80,7 +80,7 @@ export const GOAL_PLANS = {
   },
 } as const satisfies Readonly<Record<Goal, GoalPlan>>;
 
-export const isGoal = (text: string): text is Goal => Object.hasOwn(GOALS, text);
+const isGoal = (text: string): text is Goal => Object.hasOwn(GOALS, text);
 
 /** The goal as it is stored. One that this version does not know is planned as the commonest one. */
 export const goalOf = (text: string): Goal => (isGoal(text) ? text : 'verify-ratio');

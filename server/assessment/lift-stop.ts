@@ -1,3 +1,4 @@
+import { defined } from '../../shared/defined.ts';
 import { type Principal, requireDesk } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
 import { assess } from '../mechanics/assessment/assess.ts';
@@ -25,7 +26,7 @@ export function liftStop(tx: Tx, principal: Principal, callId: string, reason: s
       callId,
       reason,
       was: call.holdReason,
-      stops: stop.map(({ id, entryId }) => ({ stopId: id, ...(entryId === undefined ? {} : { entryId }) })),
+      stops: stop.map(({ id, entryId }) => ({ stopId: id, ...defined({ entryId }) })),
     });
     return { held: false, hold_reason: '' };
   });

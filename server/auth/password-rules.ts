@@ -1,7 +1,7 @@
 import { dictionary } from '@zxcvbn-ts/language-common';
 
 /** Why a password is not taken, at the field that every form has for it. */
-export interface PasswordFault {
+interface PasswordFault {
   readonly field: 'password';
   readonly detail: string;
 }

@@ -6,7 +6,7 @@ import { ABSOLUTE_MS } from './resolve.ts';
 import { emailKey, newSecret } from './secrets.ts';
 import type { SignInLimits } from './sign-in-limits.ts';
 
-export interface SignedIn {
+interface SignedIn {
   readonly secret: string;
   readonly expiresAt: Date;
   readonly name: string;

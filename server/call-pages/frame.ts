@@ -1,3 +1,4 @@
+import { defined } from '../../shared/defined.ts';
 import type { StepName } from '../../shared/steps.ts';
 import type { OpenStep, Step, StepSource } from '../call/step.ts';
 import type { Tells } from '../call/tell-events.ts';
@@ -20,7 +21,7 @@ export const linkOf = (frame: CallFrame, name: StepName): string =>
 export function besides({ steps }: CallFrame, name: string): { before?: Step; after?: Step } {
   const at = steps.findIndex((step) => step.name === name);
   const [before, after] = [steps[at - 1], steps[at + 1]];
-  return { ...(before === undefined ? {} : { before }), ...(after === undefined ? {} : { after }) };
+  return { ...defined({ before, after }) };
 }
 
 /** Every step with what it loads, for the sheets that tell a call from beginning to end. */

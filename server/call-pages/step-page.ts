@@ -1,3 +1,4 @@
+import { defined } from '../../shared/defined.ts';
 import type { CallLink } from '../../views/pages/pages.ts';
 import type { Component } from '../../views/parts/components.ts';
 import type { CallContext } from '../call/context.ts';
@@ -52,7 +53,7 @@ export function stepPage(
     data: {
       title,
       position: at.position ?? `Call ${context.call.number}, ${context.build.label}`,
-      ...(say === undefined ? {} : { say }),
+      ...defined({ say }),
     },
   };
   const guide: Component[] = how === undefined ? [] : [{ template: '/parts/notice', data: { text: how } }];
@@ -80,7 +81,7 @@ export function stepPage(
       missing: missingOf(frame, context, at.step),
       step,
       tape: tapeOf(frame, context),
-      ...(hold === undefined ? {} : { hold }),
+      ...defined({ hold }),
     },
   };
 }

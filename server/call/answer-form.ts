@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { defined } from '../../shared/defined.ts';
 import { answerQuestion } from '../../shared/schemas/commands.ts';
 import { STEP_NAMES, type StepName } from '../../shared/steps.ts';
 import { keptWords } from '../mechanics/assessment/common/asked.ts';
@@ -12,7 +13,7 @@ import { type StepForm, stepForm } from './step-form.ts';
 const LABELS = { answer: 'What was found', words: 'In their own words' };
 
 /** Something that is asked, with the answers it may have. */
-export interface Answerable {
+interface Answerable {
   /** Of the form on its page. */
   readonly name: string;
   readonly ask: string;
@@ -33,8 +34,7 @@ export const answerForm = ({ side, base }: CallContext, of: Answerable): PageFor
     step: of.step,
     question: keptWords(of.ask),
     code: of.code,
-    ...(of.questionId === undefined ? {} : { questionId: of.questionId }),
-    ...(of.setUpId === undefined ? {} : { setUpId: of.setUpId }),
+    ...defined({ questionId: of.questionId, setUpId: of.setUpId }),
   },
   groups: (shown) => [
     {

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { defined } from '../../shared/defined.ts';
 import type { Component } from '../../views/parts/components.ts';
 import { type FormState, textField } from '../web/forms/fields.ts';
 import { type Fields, type FormOptions, type FormReading, readForm } from '../web/forms/read-form.ts';
@@ -21,7 +22,7 @@ export function correctionForm(of: {
     name: of.name,
     action: of.action,
     labels,
-    ...(of.initial === undefined ? {} : { initial: of.initial }),
+    ...defined({ initial: of.initial }),
     groups: (shown) => [
       { slots: [...of.slots(shown), textField(shown, 'reason', labels.reason, { hint: of.reasonHint })] },
     ],

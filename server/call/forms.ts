@@ -1,3 +1,4 @@
+import { defined } from '../../shared/defined.ts';
 import type { ButtonData } from '../../views/parts/button.examples.ts';
 import type { Component } from '../../views/parts/components.ts';
 import type { FormGroup } from '../../views/parts/form.examples.ts';
@@ -46,8 +47,7 @@ export function formComponent(form: PageForm, rejected: RejectedForm | undefined
       ...(form.method === undefined
         ? { key: crypto.randomUUID(), hidden: { form: form.name, ...form.hidden } }
         : { method: form.method, hidden: form.hidden ?? {} }),
-      ...(form.title === undefined ? {} : { title: form.title }),
-      ...(form.upload === undefined ? {} : { upload: form.upload }),
+      ...defined({ title: form.title, upload: form.upload }),
       groups: form.groups(shownIn(form, rejected)),
       buttons: form.buttons,
     },

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { defined } from '../../shared/defined.ts';
 import type { Tx } from '../database/database.ts';
 import { getCall } from '../records/calls/calls.ts';
 import type { FormOptions } from '../web/forms/read-form.ts';
@@ -51,7 +52,7 @@ export function entryCorrection<Schema extends z.ZodObject, Entry>(of: {
   return {
     path: of.path,
     param: of.param,
-    ...(of.action === undefined ? {} : { action: of.action }),
+    ...defined({ action: of.action }),
     page: (source, id, rejected) => of.page(source, id, rejected),
     async post(tx, req) {
       const id = req.params[of.param] ?? '';

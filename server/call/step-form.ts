@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { defined } from '../../shared/defined.ts';
 import { InputFaults } from '../../shared/problems/faults.ts';
 import type { Principal } from '../auth/principal.ts';
 import type { Registered } from '../compute/registry.ts';
@@ -63,7 +64,7 @@ export function stepForm<Schema extends z.ZodObject>(form: {
 }): StepForm {
   return {
     path: form.path,
-    ...(form.side === undefined ? {} : { side: form.side }),
+    ...defined({ side: form.side }),
     async post(tx, req, computations) {
       const call = await getCall(tx, req.principal, callIdOf(req));
       const source: FormSource = { tx, req, principal: req.principal, call, computations };
@@ -86,7 +87,7 @@ export function freeForm(form: {
 }): StepForm {
   return {
     path: form.path,
-    ...(form.side === undefined ? {} : { side: form.side }),
+    ...defined({ side: form.side }),
     async post(tx, req, computations) {
       const call = await getCall(tx, req.principal, callIdOf(req));
       return atFields(req, async () => {

@@ -11,7 +11,7 @@ import type { Tells } from './tell-events.ts';
 import type { WorksheetRows } from './worksheet-rows.ts';
 
 /** What a person is told and asked at a step. */
-export interface StepWords {
+interface StepWords {
   /** The heading, as an action. */
   readonly title: string;
   /** Its name in lists and links. */
@@ -36,7 +36,7 @@ export interface StepPageInput {
 }
 
 /** A step of a call: everything that it shows, asks, keeps and prints, declared once. */
-export interface StepDefinition<Name extends StepName, Loaded, Told extends Tells> {
+interface StepDefinition<Name extends StepName, Loaded, Told extends Tells> {
   readonly name: Name;
   /** The key that opens it at the desk. */
   readonly key: string;

@@ -1,3 +1,4 @@
+import { defined } from '../../shared/defined.ts';
 import { InputFaults } from '../../shared/problems/faults.ts';
 import type { UnitSystem } from '../../shared/quantities/units.ts';
 import type { Answer, Registered } from '../compute/registry.ts';
@@ -33,7 +34,7 @@ function answerTo(each: Registered, body: unknown, units: UnitSystem): Pick<Comp
 export function exampleForm(each: Registered, fields: Fields): Computed {
   const controls = controlsOf(each.input);
   const typed = typedOf(controls, each.example.inputs);
-  return computeForm(each, { ...typed, ...(fields.units === undefined ? {} : { units: fields.units }) });
+  return computeForm(each, { ...typed, ...defined({ units: fields.units }) });
 }
 
 /** Computes what was typed through the call that JSON has; a fault leaves everything as it stands. */

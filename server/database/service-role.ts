@@ -2,7 +2,7 @@ import { createHmac } from 'node:crypto';
 import pg from 'pg';
 
 /** The role the service works as. It owns nothing and can't bypass row-level security. */
-export const SERVICE_ROLE = 'benchcall_service';
+const SERVICE_ROLE = 'benchcall_service';
 
 /** Limits that hold for every connection of the role, through any pooler (ALTER ROLE, not start options). */
 const LIMITS = {

@@ -105,7 +105,7 @@ const LOOKS: Readonly<Record<AdjusterPlace, (solid: boolean) => Look>> = {
   }),
 };
 
-export interface TurnedAdjuster {
+interface TurnedAdjuster {
   readonly mount: AdjusterPlace;
   readonly lifter: 'hydraulic' | 'solid';
   /** Left out before anything is computed. Lengths in inches. */

@@ -3,7 +3,7 @@ import type { Drawing, DrawnFor } from './drawing.ts';
 import { at, label, path } from './svg.ts';
 
 /** A caliper's jaws about a part, or inside a hole. Lengths in inches. */
-export interface Caliper {
+interface Caliper {
   readonly reading: number;
   readonly inside: boolean;
   /** What is between or around the jaws, in a word or two. */

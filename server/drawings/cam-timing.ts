@@ -4,7 +4,7 @@ import type { Drawing, DrawnFor } from './drawing.ts';
 import { label } from './svg.ts';
 
 /** Crank degrees, as in the answer: opens BTDC and BBDC, closes ABDC and ATDC, negative on the other side. */
-export interface CamTiming {
+interface CamTiming {
   readonly intakeOpens: number;
   readonly intakeCloses: number;
   readonly exhaustOpens: number;

@@ -4,7 +4,7 @@ import { curve, type Point } from './curve.ts';
 import type { Drawing, DrawnFor } from './drawing.ts';
 import { at, circle, label, path } from './svg.ts';
 
-export interface ChartBand {
+interface ChartBand {
   readonly name: string;
   readonly values: readonly number[];
   readonly centre: number;

@@ -2,10 +2,10 @@ import { curve, type Point } from './curve.ts';
 import { type Anchor, at, circle, label, path } from './svg.ts';
 
 /** The wheel's middle and rim on a sheet 320 wide. */
-export const WHEEL = { x: 160, y: 152, rim: 84 } as const;
+const WHEEL = { x: 160, y: 152, rim: 84 } as const;
 
 /** Where a wheel angle stands: clockwise from the top, as the crank is turned seen from its front. */
-export function onWheel(degrees: number, radius: number): Point {
+function onWheel(degrees: number, radius: number): Point {
   const angle = (degrees * Math.PI) / 180;
   return [WHEEL.x + radius * Math.sin(angle), WHEEL.y - radius * Math.cos(angle)];
 }

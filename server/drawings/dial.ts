@@ -3,7 +3,7 @@ import type { Drawing, DrawnFor } from './drawing.ts';
 import { at, circle, label, path } from './svg.ts';
 
 /** A dial indicator as it should look now. Lengths in inches. */
-export interface Dial {
+interface Dial {
   readonly perTurn: number;
   readonly graduation: number;
   readonly turns: number;

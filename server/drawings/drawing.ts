@@ -11,7 +11,7 @@ import type { DrawingData } from '../../views/parts/drawing.examples.ts';
 export type Drawing = DrawingData;
 
 /** Lengths as they are written on a drawing: in the unit of its page, whatever they were calculated in. */
-export interface Ruler {
+interface Ruler {
   readonly unit: 'in' | 'mm';
   /** A length in inches, as a number in the unit of the page. */
   of(inches: number): number;

@@ -7,7 +7,7 @@ const HOLE = { x: 108, y: 108, r: 76 } as const;
 const FLAT = 26;
 const MOST_ROWS = 4;
 
-export interface HoleFit {
+interface HoleFit {
   readonly designation: string;
   readonly nominal: number;
   readonly offset: number;

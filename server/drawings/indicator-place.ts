@@ -2,7 +2,7 @@ import type { Drawing } from './drawing.ts';
 import { at, circle, label, line, path } from './svg.ts';
 
 /** Where the indicator's plunger rests: on the lifter for the lobe, on the retainer for the valve. */
-export type IndicatorPlace = 'lifter' | 'retainer';
+type IndicatorPlace = 'lifter' | 'retainer';
 
 const DIAL = { y: 42, r: 27 } as const;
 

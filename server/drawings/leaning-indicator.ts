@@ -1,7 +1,7 @@
 import type { Drawing, DrawnFor } from './drawing.ts';
 import { at, circle, label, line, path } from './svg.ts';
 
-export type Contact = 'flat-face' | 'carried-point';
+type Contact = 'flat-face' | 'carried-point';
 
 /** The tip starts here in both views, and the part moves up by this much on the sheet. */
 const START = 196;

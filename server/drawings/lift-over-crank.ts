@@ -3,7 +3,7 @@ import { curve, type Point } from './curve.ts';
 import type { Drawing, DrawnFor } from './drawing.ts';
 import { circle, label } from './svg.ts';
 
-export interface OverCrank {
+interface OverCrank {
   readonly title: string;
   readonly what: string;
   /** The whole curve, close points: crank degrees and inches. */

@@ -3,7 +3,7 @@ import type { Drawing, DrawnFor } from './drawing.ts';
 import { at, circle, label, path } from './svg.ts';
 
 /** Lengths in inches, angles in radians; axes and signs as the computation has them. */
-export interface Linkage {
+interface Linkage {
   readonly pivotToTip: number;
   readonly pivotToCup: number;
   readonly armAngle: number;

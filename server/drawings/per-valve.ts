@@ -10,7 +10,7 @@ export interface ValveBar {
   readonly odd: boolean;
 }
 
-export interface PerValve {
+interface PerValve {
   /** `Valve lift, light spring, intake`. */
   readonly title: string;
   readonly median: number;

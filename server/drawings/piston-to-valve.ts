@@ -3,7 +3,7 @@ import { curve, type Point } from './curve.ts';
 import type { Drawing, DrawnFor } from './drawing.ts';
 import { at, circle, label, path } from './svg.ts';
 
-export interface PistonToValve {
+interface PistonToValve {
   readonly side: 'intake' | 'exhaust';
   /** Crank degrees after TDC; depth below the closed valve, along it, of the piston and of the valve [in]. */
   readonly stations: readonly {

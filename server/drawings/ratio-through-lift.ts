@@ -4,7 +4,7 @@ import { curve, type Point } from './curve.ts';
 import type { Drawing, DrawnFor } from './drawing.ts';
 import { at, circle, label, path } from './svg.ts';
 
-export interface RatioThroughLift {
+interface RatioThroughLift {
   readonly title: string;
   readonly over: string;
   /** Lift [in] and the ratio there. */

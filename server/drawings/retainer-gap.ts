@@ -2,7 +2,7 @@ import { uprightDimension } from './dimension.ts';
 import type { Drawing, DrawnFor } from './drawing.ts';
 import { at, label, line, path } from './svg.ts';
 
-export interface RetainerGap {
+interface RetainerGap {
   /** Retainer's underside to the seal, valve closed. */
   readonly closed: number;
   readonly netLift: number;

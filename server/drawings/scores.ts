@@ -3,7 +3,7 @@ import { levelAxis, PLOT, scaleOver, uprightAxis } from './axes.ts';
 import type { Drawing, DrawnFor } from './drawing.ts';
 import { at, circle, label, line, path } from './svg.ts';
 
-export interface Scores {
+interface Scores {
   readonly values: readonly number[];
   /** Distance of each value from the middle in units of the scatter, signed. */
   readonly scores: readonly number[];

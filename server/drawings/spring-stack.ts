@@ -2,7 +2,7 @@ import { uprightDimension } from './dimension.ts';
 import type { Drawing, DrawnFor } from './drawing.ts';
 import { at, label, line, path } from './svg.ts';
 
-export interface SpringStack {
+interface SpringStack {
   readonly installedHeight: number;
   readonly openHeight: number;
   readonly solidHeight: number;

@@ -3,7 +3,7 @@ import { levelDimension, uprightDimension } from './dimension.ts';
 import type { Drawing, DrawnFor } from './drawing.ts';
 import { at, circle, label, path } from './svg.ts';
 
-export interface SweepPath {
+interface SweepPath {
   readonly sweep: number;
   readonly leastSweep: number;
   readonly netLift: number;

@@ -15,7 +15,7 @@ export type Emit = <Data extends z.ZodObject>(
 ) => Promise<number>;
 
 /** One command on one build: its transaction, the locked build, and the events it leaves. */
-export interface Command {
+interface Command {
   readonly tx: Tx;
   readonly principal: Principal;
   readonly build: {

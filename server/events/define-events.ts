@@ -6,7 +6,7 @@ export interface EventDefinition<Name extends string = string, Data extends z.Zo
   readonly data: Data;
 }
 
-export type EventSet<Shapes extends Readonly<Record<string, z.ZodObject>>> = {
+type EventSet<Shapes extends Readonly<Record<string, z.ZodObject>>> = {
   readonly [Name in keyof Shapes & string]: EventDefinition<Name, Shapes[Name]>;
 };
 

@@ -1,11 +1,11 @@
 import pg from 'pg';
 
 /** A connection that listens on one channel, opened again whenever it is lost. */
-export interface Listener {
+interface Listener {
   close(): Promise<void>;
 }
 
-export interface Listening {
+interface Listening {
   /** What a notification carried. */
   heard(payload: string): void;
   /** Listening has begun, or begun again: whatever came in between was not heard. */

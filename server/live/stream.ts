@@ -11,7 +11,7 @@ import { presentView } from './live-events.ts';
 import { oneAtATime } from './one-at-a-time.ts';
 import { arrive, leave, type Present, RENEW_MS, whoIsHere } from './presence.ts';
 
-export interface StreamOptions {
+interface StreamOptions {
   readonly buildId: string;
   readonly step: string;
   /** Whoever opened the stream, asked again while it lives; undefined once the link or session has ended. */

@@ -31,7 +31,7 @@ const GROUPS: readonly { readonly title: string; readonly names: readonly string
 ];
 const LAST = 'More';
 
-export interface Shelf<Item> {
+interface Shelf<Item> {
   readonly title: string;
   readonly items: readonly Item[];
 }

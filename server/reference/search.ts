@@ -1,5 +1,5 @@
 /** What can be looked for. */
-export interface Findable {
+interface Findable {
   readonly name: string;
   readonly title: string;
   readonly summary: string;

@@ -25,7 +25,7 @@ import { keepWorking } from '../records/workings/workings.ts';
 const DAY = 86_400_000;
 
 /** What the demo call is made with, beside its invented data. */
-export interface DemoTools {
+interface DemoTools {
   readonly computations: ReadonlyMap<string, Registered>;
   readonly photograph: CleanImage;
   readonly now: Date;

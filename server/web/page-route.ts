@@ -89,7 +89,7 @@ export function received(
   return receive(request, reply, deps, side, async (_tx, req) => req, 'read');
 }
 
-export interface PageRoute {
+interface PageRoute {
   readonly url: string;
   readonly side: PageSide;
   /** Builds the page from a transaction of the caller's shop; with faults, as it was typed. */

@@ -5,7 +5,7 @@ import type { Database, Tx } from '../database/database.ts';
 import { Failure } from '../problems/failure.ts';
 
 /** What a command answers; a replay of the same request answers the same. */
-export interface Outcome {
+interface Outcome {
   readonly status: number;
   readonly body: object;
   /** What is in the first answer alone: a new secret, which is kept nowhere and can't be replayed. */
@@ -15,7 +15,7 @@ export interface Outcome {
 }
 
 /** The request a command came by, as far as it decides whether another request is the same. */
-export interface CommandRequest {
+interface CommandRequest {
   readonly method: string;
   readonly path: string;
   readonly body: unknown;

@@ -7,7 +7,7 @@ import { unitOfWords } from './unit-words.ts';
 import { dimensionOf, isUnit, type Quantity, toSi, type Unit } from './units.ts';
 
 /** How far the hand stands past the last whole turn, and how it was said. */
-export interface Needle {
+interface Needle {
   readonly ok: true;
   readonly quantity: Quantity;
   readonly said: string;

@@ -1,6 +1,6 @@
 import { type Quantity, UNITS, type Unit } from './units.ts';
 
-export interface QuantityFormat {
+interface QuantityFormat {
   /** Decimal places; without it the value is shown as it is, with the least places its unit is written with. */
   readonly places?: number;
   /** Half-width of the interval, in the unit of the quantity: no digit is shown finer than it. */

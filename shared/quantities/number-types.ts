@@ -32,7 +32,7 @@ export interface NumberRead {
   readonly needle?: Quantity;
 }
 
-export interface NumberAsked {
+interface NumberAsked {
   readonly ok: false;
   readonly ambiguities: readonly Ambiguity[];
   readonly fault?: undefined;

@@ -5,7 +5,7 @@ import type { Token } from './tokens.ts';
 import { readWritten, type WrittenReading, wholeNumber } from './written-number.ts';
 
 /** How a number was given; the rules for a length without a unit depend on it. */
-export type Shape = 'decimal' | 'fraction' | 'mixed' | 'said' | 'said-point' | 'run';
+type Shape = 'decimal' | 'fraction' | 'mixed' | 'said' | 'said-point' | 'run';
 
 /** The number at the head of the text, before its unit is known. */
 export interface NumberValue {

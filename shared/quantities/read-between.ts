@@ -3,7 +3,7 @@ import { readNumber } from './read-number.ts';
 import type { Unit } from './units.ts';
 
 /** A reading that lies between two gauges: an end that no gauge has found is left out. */
-export interface Between {
+interface Between {
   readonly low?: number;
   readonly high?: number;
   readonly unit: Unit;
@@ -18,7 +18,7 @@ export function sayBounds({ low, high, unit }: Between): string {
   ].join(', ');
 }
 
-export type BetweenReading =
+type BetweenReading =
   | { readonly ok: true; readonly between: Between }
   | { readonly ok: false; readonly detail: string };
 

@@ -19,7 +19,7 @@ export type {
   ReadOptions,
 } from './number-types.ts';
 
-export const LONGEST_TEXT = 200;
+const LONGEST_TEXT = 200;
 
 /** `1.6:1` and `1.6 to 1` are the same ratio as `1.6`. */
 function withoutToOne(tokens: readonly Token[]): readonly Token[] {

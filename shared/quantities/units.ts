@@ -10,7 +10,7 @@ export interface Quantity {
 }
 
 /** What the table of dimensions has of a unit, with the dimension it is of. */
-export interface UnitInfo extends UnitEntry {
+interface UnitInfo extends UnitEntry {
   readonly dimension: Dimension;
 }
 
@@ -18,7 +18,7 @@ function isDimension(text: string): text is Dimension {
   return Object.hasOwn(DIMENSIONS, text);
 }
 
-export const DIMENSION_NAMES: readonly Dimension[] = Object.keys(DIMENSIONS).filter(isDimension);
+const DIMENSION_NAMES: readonly Dimension[] = Object.keys(DIMENSIONS).filter(isDimension);
 
 function unitsOfTable(): Readonly<Record<Unit, UnitInfo>>;
 function unitsOfTable(): Record<string, UnitInfo> {

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { defined } from '../defined.ts';
 import type { FaultCode } from '../problems/faults.ts';
 import { formatQuantity } from '../quantities/format.ts';
 import { readNumber } from '../quantities/read-number.ts';
@@ -29,8 +30,7 @@ function understandText(
 ): Understood {
   const read = readNumber(text, {
     kind: dimension,
-    ...(assume === undefined ? {} : { assume }),
-    ...(turn.perTurn === undefined ? {} : { perTurn: turn.perTurn }),
+    ...defined({ assume, perTurn: turn.perTurn }),
   });
   if (read.ok) {
     if (read.unit === undefined) return { ok: false, code: 'wrong-dimension', detail: 'needs a unit' };
@@ -82,7 +82,7 @@ function understand(raw: unknown, dimension: Dimension): Understood {
       ok: false,
       code: read.code,
       detail: read.detail,
-      ...(read.at === undefined ? {} : { at: read.at }),
+      ...defined({ at: read.at }),
     };
   if (typeof value !== 'number' || typeof unit !== 'string' || !isUnit(unit)) {
     return { ok: false, code: 'not-a-number', detail: 'must have a number as its value' };

@@ -15,7 +15,7 @@ export interface TimedEvent {
 const TEXT = /^(.*?)\s*\b(BTDC|ATDC|BBDC|ABDC)\s*$/i;
 
 /** Where the side of an event stands: a text has no parts. */
-export const sideWithin = (raw: unknown): string[] => (typeof raw === 'string' ? [] : ['side']);
+const sideWithin = (raw: unknown): string[] => (typeof raw === 'string' ? [] : ['side']);
 
 function split(raw: unknown): { quantity: unknown; side: unknown } {
   if (typeof raw === 'string' && raw.length <= 200) {

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { defined } from '../defined.ts';
 import type { FaultCode } from '../problems/faults.ts';
 import { readBetween, sayBounds, saysBetween } from '../quantities/read-between.ts';
 import { isUnit, UNITS, type Unit } from '../quantities/units.ts';
@@ -91,7 +92,7 @@ function fromBounds(raw: unknown, ctx: Refusal): Gauged {
     });
     return z.NEVER;
   }
-  const ends = { ...(low === undefined ? {} : { low }), ...(high === undefined ? {} : { high }), unit };
+  const ends = { ...defined({ low, high }), unit };
   const readAs = sayBounds(ends);
   return { typed: readAs, readAs, ...ends };
 }

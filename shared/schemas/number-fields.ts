@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { defined } from '../defined.ts';
 import { fieldInfo } from './field-info.ts';
 import { type NumberRange, readBare } from './read-bare.ts';
 import { LONGEST, refuse, tooMany } from './refuse.ts';
@@ -6,10 +7,12 @@ import { LONGEST, refuse, tooMany } from './refuse.ts';
 function numberJsonSchema(range: NumberRange) {
   return {
     type: range.whole ? ('integer' as const) : ('number' as const),
-    ...(range.least === undefined ? {} : { minimum: range.least }),
-    ...(range.most === undefined ? {} : { maximum: range.most }),
-    ...(range.above === undefined ? {} : { exclusiveMinimum: range.above }),
-    ...(range.below === undefined ? {} : { exclusiveMaximum: range.below }),
+    ...defined({
+      minimum: range.least,
+      maximum: range.most,
+      exclusiveMinimum: range.above,
+      exclusiveMaximum: range.below,
+    }),
   };
 }
 

@@ -22,19 +22,19 @@ export interface CallLink {
 }
 
 /** A step of a call, at the desk or at the bench. */
-export interface CallPageData extends BuilderFrame {
+interface CallPageData extends BuilderFrame {
   readonly errors: ErrorSummaryData['errors'];
   readonly side: 'desk' | 'bench';
   readonly links: readonly CallLink[];
   readonly missing: MissingData;
 }
 
-export interface CallsPageData {
+interface CallsPageData {
   readonly search: string;
   readonly slots: readonly Component[];
 }
 
-export interface ErrorPageData {
+interface ErrorPageData {
   readonly title: string;
   readonly detail?: string | undefined;
   readonly advice?: string | undefined;
@@ -42,11 +42,11 @@ export interface ErrorPageData {
 }
 
 /** A page of text and components, such as a page of settings. */
-export interface PlainPageData extends PlainFrame {
+interface PlainPageData extends PlainFrame {
   readonly errors?: ErrorSummaryData['errors'];
 }
 
-export interface ReportPageData extends ReportFrame {
+interface ReportPageData extends ReportFrame {
   readonly back: string;
 }
 
@@ -63,14 +63,14 @@ export interface Card {
   readonly items: readonly CardItem[];
 }
 
-export interface TakeoverPageData {
+interface TakeoverPageData {
   readonly back: string;
   readonly title: string;
   readonly stop: StopFlag;
   readonly cards: readonly Card[];
 }
 
-export interface WorksheetPageData {
+interface WorksheetPageData {
   readonly stop: StopFlag;
   readonly back: string;
   readonly title: string;

@@ -1,7 +1,7 @@
 import type { Part } from './part.ts';
 import { HOSTILE, LONG } from './part.ts';
 
-export interface ChoiceOption {
+interface ChoiceOption {
   readonly value: string;
   readonly label: string;
   readonly hint?: string;

@@ -2,7 +2,7 @@ import type { ButtonData } from './button.examples.ts';
 import type { Part } from './part.ts';
 import { HOSTILE, LONG } from './part.ts';
 
-export interface MissingItem {
+interface MissingItem {
   readonly text: string;
   readonly have?: boolean;
   /** Where it is entered. */

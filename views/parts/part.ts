@@ -1,7 +1,7 @@
 import type { ComponentName, Components } from './components.ts';
 
 /** One state of a part, as it is shown at /reference/parts and rendered by the tests. */
-export interface Example<Data> {
+interface Example<Data> {
   readonly title: string;
   readonly data: Data;
 }

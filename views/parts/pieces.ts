@@ -2,7 +2,7 @@ import type { Components } from './components.ts';
 import type { BuilderFrame, DeskFrame, PlainFrame, ReportFrame } from './frames.ts';
 import type { ScaleData } from './result.examples.ts';
 
-export type MarkName =
+type MarkName =
   | 'agrees'
   | 'cannot-tell'
   | 'differs'

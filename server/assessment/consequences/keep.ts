@@ -14,7 +14,7 @@ import { assessed } from '../assessed.ts';
 import { changeNamed, changeOn, limitsUsed, setUpRead, sideOf } from './of-valve.ts';
 
 /** The valve of a set-up, or what a call names: `1-intake`, `exhaust`. */
-export type KeptOf = { readonly setUpId: string } | { readonly about: string; readonly callId: string };
+type KeptOf = { readonly setUpId: string } | { readonly about: string; readonly callId: string };
 
 type Kept = DataOf<(typeof CONSEQUENCE_EVENTS)['consequences-kept']>;
 

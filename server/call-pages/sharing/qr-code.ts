@@ -3,7 +3,7 @@ import { create } from 'qrcode';
 /** Light modules that ISO/IEC 18004 asks for on every side. */
 const QUIET = 4;
 
-export interface QrCode {
+interface QrCode {
   readonly viewBox: string;
   /** One path, a square for each dark module; made of numbers alone. */
   readonly dark: string;

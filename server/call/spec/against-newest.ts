@@ -5,7 +5,7 @@ import type { OtherSide } from './spec-form.ts';
 import { specText } from './spec-texts.ts';
 
 /** A form of the specification that came back, against the newest revision. */
-export interface AgainstNewest {
+interface AgainstNewest {
   readonly rejected: RejectedForm | undefined;
   /** What the others have now, where the form was read at an older revision. */
   readonly other: OtherSide | undefined;

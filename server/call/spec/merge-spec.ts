@@ -35,7 +35,7 @@ export function changedFields(shown: BuildSpec, fields: Fields): string[] {
   );
 }
 
-export type Merged =
+type Merged =
   | { readonly ok: true; readonly spec: BuildSpec }
   | { readonly ok: false; readonly faults: readonly FormFault[] };
 

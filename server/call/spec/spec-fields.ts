@@ -1,3 +1,4 @@
+import { defined } from '../../../shared/defined.ts';
 import type { Dimension } from '../../../shared/quantities/units.ts';
 import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
 
@@ -24,7 +25,7 @@ const length = (path: string, label: string, hint?: string): SpecField => ({
   path,
   label,
   dimension: 'length',
-  ...(hint === undefined ? {} : { hint }),
+  ...defined({ hint }),
 });
 
 const LIFTER_TYPES = {

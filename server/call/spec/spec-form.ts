@@ -1,3 +1,4 @@
+import { defined } from '../../../shared/defined.ts';
 import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { FormGroup } from '../../../views/parts/form.examples.ts';
@@ -30,7 +31,7 @@ function specComponent(shown: FormState, field: SpecField, extra: Extra): Compon
   if (dimension === undefined) return textField(shown, path, label, { ...hinted(hint), ...extra });
   const assume = assumedUnit(dimension);
   return quantityField(shown, path, label, dimension, {
-    ...(assume === undefined ? {} : { assume }),
+    ...defined({ assume }),
     ...hinted(hint),
     ...extra,
   });
@@ -59,7 +60,7 @@ function durationComponents(
 }
 
 /** Names of the fields of a group, with their labels. */
-export function labelsOf(groups: readonly SpecGroup[], spec: BuildSpec): Record<string, string> {
+function labelsOf(groups: readonly SpecGroup[], spec: BuildSpec): Record<string, string> {
   const labels: Record<string, string> = {};
   for (const group of groups) {
     for (const field of group.fields) labels[field.path] = field.label;
@@ -72,7 +73,7 @@ export function labelsOf(groups: readonly SpecGroup[], spec: BuildSpec): Record<
   return labels;
 }
 
-export interface SpecFormOf {
+interface SpecFormOf {
   readonly name: string;
   readonly action: string;
   readonly groups: readonly SpecGroup[];

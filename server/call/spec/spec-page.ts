@@ -1,3 +1,4 @@
+import { defined } from '../../../shared/defined.ts';
 import type { CallContext } from '../context.ts';
 import { formComponent, type StepBody } from '../forms.ts';
 import type { StepPageInput } from '../step.ts';
@@ -34,8 +35,7 @@ function screensOf(context: CallContext, { name, groups }: SpecStep, part: numbe
   const [previous, next] = [link(part - 1), link(part + 1)];
   return {
     position: `${part} of ${groups.length}`,
-    ...(previous === undefined ? {} : { previous }),
-    ...(next === undefined ? {} : { next }),
+    ...defined({ previous, next }),
   };
 }
 
@@ -59,6 +59,6 @@ export function specPage(step: SpecStep, { context, req, rejected }: StepPageInp
   return {
     forms: [form],
     slots: [formComponent(form, now.rejected)],
-    ...(screens === undefined ? {} : { screens }),
+    ...defined({ screens }),
   };
 }

@@ -1,3 +1,4 @@
+import { defined } from '../../../shared/defined.ts';
 import { formatNumber, formatQuantity, placesOf } from '../../../shared/quantities/format.ts';
 import { readNumber } from '../../../shared/quantities/read-number.ts';
 import { type Dimension, dimensionOf, isUnit, type Unit, unitsOf } from '../../../shared/quantities/units.ts';
@@ -25,7 +26,7 @@ function quantityText(entry: object): string {
   if (typeof typed === 'string') {
     const dimension = dimensionOf(unit);
     const assume = assumedUnit(dimension);
-    const read = readNumber(typed, { kind: dimension, ...(assume === undefined ? {} : { assume }) });
+    const read = readNumber(typed, { kind: dimension, ...defined({ assume }) });
     if (read.ok && read.value === value && read.unit === unit) return typed;
   }
   return formatQuantity({ value, unit });

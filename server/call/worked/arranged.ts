@@ -7,7 +7,7 @@ export function drawingComponents(drawings: readonly Drawing[]): Component[] {
   return slots.length > 1 ? [{ template: '/pages/call/side-by-side', data: { slots } }] : slots;
 }
 
-export interface Arranged {
+interface Arranged {
   readonly drawings: readonly Component[];
   readonly entry: readonly Component[];
   /** What the newest entry says or asks. */

@@ -1,3 +1,4 @@
+import { defined } from '../../../shared/defined.ts';
 import type { Registered } from '../../compute/registry.ts';
 import { controlsOf } from '../../compute-forms/form/controls-of.ts';
 import { formGroups } from '../../compute-forms/form/fields-of.ts';
@@ -24,7 +25,7 @@ export function computedForm(
     return {
       ...common,
       labels: own.labels,
-      hidden: { ...hidden, ...(pointerOff === undefined ? {} : { pointerOff }) },
+      hidden: { ...hidden, ...defined({ pointerOff }) },
       initial,
       groups: (shown) => own.groups(shown, context, workings),
       buttons: [{ label: own.button, kind: 'primary', key: 'k' }],

@@ -1,3 +1,4 @@
+import { defined } from '../../../shared/defined.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { Drawing } from '../../drawings/drawing.ts';
 import type { Working } from '../../records/workings/workings.ts';
@@ -10,7 +11,7 @@ import { keptComponents } from './kept-answer.ts';
 import type { PartView, WorkedData, WorkedPart } from './part.ts';
 import type { PartForm } from './part-form.ts';
 
-export interface ComputedPartOf {
+interface ComputedPartOf {
   readonly name: string;
   readonly title: string;
   readonly words: { readonly say: string; readonly how: string };
@@ -58,7 +59,7 @@ export function computedPart<Loaded extends WorkedData>(of: ComputedPartOf): Wor
     name: of.name,
     title: of.title,
     words: of.words,
-    computed: { computation: of.computation, ...(of.form === undefined ? {} : { form: of.form }) },
+    computed: { computation: of.computation, ...defined({ form: of.form }) },
     kept: ({ workings }) => (of.kept === undefined ? lineOf(workings) : of.kept(workings)),
     body,
   };

@@ -32,7 +32,7 @@ export interface WorkedPart<Loaded extends WorkedData> {
   body(loaded: Loaded, view: PartView): StepBody;
 }
 
-export interface ComputedPart {
+interface ComputedPart {
   readonly computation: string;
   readonly form?: PartForm;
 }

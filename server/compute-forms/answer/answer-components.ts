@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { defined } from '../../../shared/defined.ts';
 import { intervalFigures } from '../../../shared/quantities/format.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { FactsData } from '../../../views/parts/facts.examples.ts';
@@ -76,8 +77,7 @@ function leadingComponent(each: Registered, scalars: readonly Scalar[]): Compone
     label: leading.label,
     value: interval?.value ?? figureAndUnit(leading.value).figure,
     ...(interval === undefined ? {} : { spread: interval.spread }),
-    ...(unit === undefined ? {} : { unit }),
-    ...(verdict === undefined ? {} : { verdict }),
+    ...defined({ unit, verdict }),
     ...(leading.about === '' ? {} : { basis: leading.about }),
   };
   return { template: '/parts/result', data };

@@ -13,7 +13,7 @@ export interface Scalar {
   readonly value: unknown;
 }
 
-export interface AnswerParts {
+interface AnswerParts {
   readonly scalars: readonly Scalar[];
   readonly tables: readonly TableData[];
 }

@@ -2,7 +2,7 @@ import { readNumber } from '../../../shared/quantities/read-number.ts';
 import type { Fields, FormFault } from '../../web/forms/read-form.ts';
 import type { Control, Entry, Group, Leaf } from './control.ts';
 
-export interface Built {
+interface Built {
   readonly body: unknown;
   /** What the schema can't tell, such as a line with an entry too many. */
   readonly faults: readonly FormFault[];

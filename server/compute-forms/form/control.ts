@@ -27,6 +27,6 @@ export type Group = Named & {
   readonly parts: readonly Control[];
 };
 /** A list of objects with many entries: each a group with a number. */
-export type Repeat = Named & { readonly kind: 'repeat'; item(index: number): Group };
+type Repeat = Named & { readonly kind: 'repeat'; item(index: number): Group };
 
 export type Control = Leaf | Group | Repeat;

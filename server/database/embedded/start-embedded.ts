@@ -23,7 +23,7 @@ export interface EmbeddedServer {
   stop(): Promise<void>;
 }
 
-export interface EmbeddedOptions {
+interface EmbeddedOptions {
   readonly dataDir: string;
   readonly log: (message: string) => void;
   /** Further settings of the server, each `name=value`; without them durability is as PostgreSQL sets it. */

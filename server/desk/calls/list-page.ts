@@ -1,3 +1,4 @@
+import { defined } from '../../../shared/defined.ts';
 import { GOALS, sentence } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
@@ -85,7 +86,7 @@ export async function listPage(tx: Tx, req: PageRequest): Promise<Page> {
   const before = Number.isSafeInteger(asked) && asked > 0 && asked < 2 ** 31 ? asked : undefined;
   const found = await listCalls(tx, req.principal, {
     search: search.replaceAll('\u0000', ''),
-    ...(before === undefined ? {} : { before }),
+    ...defined({ before }),
     limit: PER_PAGE + 1,
   });
   const calls = found.slice(0, PER_PAGE);

@@ -1,3 +1,4 @@
+import { defined } from '../../../shared/defined.ts';
 import { planOf } from '../../../shared/goals.ts';
 import type { Assessment } from './assessment.ts';
 import { changePart } from './change/change.ts';
@@ -71,7 +72,7 @@ export function assess(evidence: Evidence): Assessment {
     ...said,
     explanations: ratio.explanations,
     remaining: ratio.remaining,
-    ...(next === undefined ? {} : { next }),
+    ...defined({ next }),
     missing: missingOf(lacking),
     needs: stepNeeds(needs),
     stop,

@@ -11,7 +11,7 @@ import type { BoltingName, LifterName, MountingName } from './words.ts';
 export type Side = 'intake' | 'exhaust';
 export type Spring = 'not-said' | 'light' | 'running';
 export type LifterState = 'not-said' | 'solid' | 'locked' | 'hydraulic';
-export type LashState = 'not-said' | 'zero' | 'set';
+type LashState = 'not-said' | 'zero' | 'set';
 
 export interface ValvePlace {
   readonly cylinder: number;

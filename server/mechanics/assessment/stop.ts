@@ -1,3 +1,4 @@
+import { defined } from '../../../shared/defined.ts';
 import type { NextAction, StopReason, Subject } from './assessment.ts';
 import { byId, upperFirst } from './common/said.ts';
 import type { Evidence } from './evidence.ts';
@@ -18,8 +19,7 @@ function held({ call }: Evidence): StopReason[] {
       wayOut: 'The desk lifts the hold, with a reason, once that is looked at.',
       from: 'person',
       answered: true,
-      ...(hold.line === undefined ? {} : { line: hold.line }),
-      ...(hold.since === undefined ? {} : { since: hold.since }),
+      ...defined({ line: hold.line, since: hold.since }),
     },
   ];
 }

@@ -3,7 +3,7 @@ import { keyOf } from './common/said.ts';
 import type { JudgementWord } from './words.ts';
 
 /** A verdict word, and what it is said of: the only ones that a face may show. */
-export interface SaidWord {
+interface SaidWord {
   readonly word: JudgementWord;
   /** The judgement, or the row of a table, that says it. */
   readonly id: string;

@@ -21,7 +21,7 @@ export interface LobeTiming {
 }
 
 /** The sides that the trade tells each event from; the other side of the same dead centre is negative. */
-export const USUAL_SIDES = {
+const USUAL_SIDES = {
   intake: { opens: 'BTDC', closes: 'ABDC' },
   exhaust: { opens: 'BBDC', closes: 'ATDC' },
 } as const satisfies Record<LobeSide, { opens: Side; closes: Side }>;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { defined } from '../../../shared/defined.ts';
 import { impossible } from '../../../shared/problems/faults.ts';
 import { bare, bareList } from '../../../shared/schemas/number-fields.ts';
 import { outNumber } from '../../../shared/schemas/outputs.ts';
@@ -49,7 +50,7 @@ const output = z.object({
 type Input = z.output<typeof input>;
 
 function processOf({ values, mean = 0, s = 0, n }: Input): Process {
-  if (values === undefined) return { mean, s, ...(n === undefined ? {} : { n }) };
+  if (values === undefined) return { mean, s, ...defined({ n }) };
   const sample = sampleOf(values);
   if (!sample.s) impossible(['values'], 'are all alike: without scatter there is no capability');
   return { mean: sample.mean, s: sample.s, n: sample.n };

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { defined } from '../../../shared/defined.ts';
 import { impossible } from '../../../shared/problems/faults.ts';
 import { out, outList, outNumber, outWord } from '../../../shared/schemas/outputs.ts';
 import { length } from '../../../shared/schemas/quantity-fields.ts';
@@ -77,7 +78,7 @@ function ratioThroughLift({ pairs, readingUncertainty, secondPass }: Input): z.o
   return {
     ratio,
     lashLeftIn,
-    ...(compliance === undefined ? {} : { compliance }),
+    ...defined({ compliance }),
     correlations: correlations.map((row) => [...row]),
     residuals: [...residuals],
     segmentRatios: segmentRatiosOf(pairs),

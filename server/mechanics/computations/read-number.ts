@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { defined } from '../../../shared/defined.ts';
 import { InputFaults } from '../../../shared/problems/faults.ts';
 import type { NumberRead } from '../../../shared/quantities/number-types.ts';
 import { readNumber } from '../../../shared/quantities/read-number.ts';
@@ -98,7 +99,7 @@ function readTheNumber({ text, kind, assume, perTurn }: Input): Result {
   }
   const read = readNumber(text, {
     kind,
-    ...(assume === undefined ? {} : { assume }),
+    ...defined({ assume }),
     ...(perTurn === undefined ? {} : { perTurn: { value: perTurn.value, unit: perTurn.unit } }),
   });
   if (read.ok) return answerOf(read, kind);

@@ -1,3 +1,4 @@
+import { defined } from '../../../shared/defined.ts';
 import { GAP_KINDS, type GapKind, SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import { IN } from '../kit/si.ts';
 import type { Verdict } from '../kit/verdict.ts';
@@ -36,9 +37,7 @@ const asGap = ({ value, halfWidth }: Calculated): KnownGap => ({
 
 function asMeasured({ value, low, high }: MeasuredGap): KnownGap {
   return {
-    ...(value === undefined ? {} : { value }),
-    ...(low === undefined ? {} : { low }),
-    ...(high === undefined ? {} : { high }),
+    ...defined({ value, low, high }),
     basis: 'measured',
   };
 }
@@ -97,7 +96,7 @@ function gapBefore(
 }
 
 /** Why a gap that was read may read too large: a hydraulic lifter sinks under it. */
-export function sinkingReasons(
+function sinkingReasons(
   reading: Pick<MeasuredGap, 'lifter'> | undefined,
   engine: ConsequenceInput['lifter'],
 ): string[] {
@@ -157,7 +156,7 @@ export function gapRow(input: ConsequenceInput, name: GapKind): GapRow {
   const row = {
     name,
     title: SHEET_KINDS[name],
-    ...(before === undefined ? {} : { before }),
+    ...defined({ before }),
     limit,
     missing,
     measure: calculation === undefined && after === undefined,

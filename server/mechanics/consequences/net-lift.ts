@@ -22,5 +22,4 @@ export function netLift(input: ConsequenceInput, ratio: RatioFigure): { value: n
 }
 
 /** A hydraulic lifter has none; where it is not known it is taken as zero, which leaves the least room. */
-export const lashOf = (input: ConsequenceInput): number =>
-  input.lifter === 'hydraulic' ? 0 : (input.lash ?? 0);
+const lashOf = (input: ConsequenceInput): number => (input.lifter === 'hydraulic' ? 0 : (input.lash ?? 0));

@@ -1,3 +1,4 @@
+import { defined } from '../../../shared/defined.ts';
 import { computation as lobeProfile } from '../computations/lobe-profile.ts';
 import { computation as pistonToValve } from '../computations/piston-to-valve.ts';
 import { allowance } from '../kit/allowances.ts';
@@ -28,17 +29,12 @@ function profileOf({ lobe, lobeLift }: ConsequenceInput) {
 }
 
 /** The gap through the crank sweep, at no lash: the choice that leaves the least room. */
-export function pistonSweep(
-  input: ConsequenceInput,
-  ratio: number,
-  closedGapAtTdc: number,
-  advance = 0,
-): Sweep {
+function pistonSweep(input: ConsequenceInput, ratio: number, closedGapAtTdc: number, advance = 0): Sweep {
   const { crank } = input;
   const given: SweepInput = {
     stroke: known(crank.stroke, 'stroke'),
     rodLength: known(crank.rodLength, 'rod length'),
-    ...(crank.pinOffset === undefined ? {} : { pinOffset: crank.pinOffset }),
+    ...defined({ pinOffset: crank.pinOffset }),
     valveAngle: known(crank.valveAngle, 'valve angle'),
     floor: known(input.pistonFloor, 'piston floor'),
     closedGapAtTdc,

@@ -68,7 +68,7 @@ export interface ConsequenceInput {
 }
 
 /** How a gap comes about. */
-export type Basis = 'measured' | 'calculated';
+type Basis = 'measured' | 'calculated';
 export type KnownGap = Gap & { readonly basis: Basis };
 
 /** One gap before and after, set against its limit. */

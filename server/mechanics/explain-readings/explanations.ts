@@ -9,7 +9,7 @@ import { sizesOf } from './sizes.ts';
 import type { Entry, Explanation } from './types.ts';
 
 /** The first entry that an account's mistakes are about. */
-export function entryOf(belief: Belief, account: Account): Entry | undefined {
+function entryOf(belief: Belief, account: Account): Entry | undefined {
   return belief.hypotheses[account.representative]?.set.mistakes.find((m) => m.entry !== undefined)?.entry;
 }
 

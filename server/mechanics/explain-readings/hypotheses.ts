@@ -14,7 +14,7 @@ export interface Hypothesis {
 }
 
 /** Chance of each name before any reading: equal, or mostly the mark's. */
-export function nameChances(given: Case): number[] {
+function nameChances(given: Case): number[] {
   const count = given.nominals.length;
   const { mark } = given.input;
   if (mark === undefined || count === 1) return given.nominals.map(() => 1 / count);

@@ -6,7 +6,7 @@ import type { Cause, Entry } from './types.ts';
 export type LobeSource = 'card' | 'other-row' | 'other-valve' | 'valve-lift' | 'not-this-lobe';
 
 /** What a mistake does to the model; what it does not name stays ordinary. */
-export interface Effect {
+interface Effect {
   readonly turns?: number;
   readonly backwards?: boolean;
   readonly lash?: { readonly mean: number; readonly spread: number };
@@ -20,7 +20,7 @@ export interface Effect {
 }
 
 /** Mistakes of one group exclude each other. */
-export type Group = 'dial' | 'lash' | 'tilt' | 'zero' | 'lobe';
+type Group = 'dial' | 'lash' | 'tilt' | 'zero' | 'lobe';
 
 /** One thing that can have gone wrong. Two are combined only if both have a group, and not the same. */
 export interface Mistake {

@@ -44,7 +44,7 @@ export interface ReadingShape {
 }
 
 /** Travel per turn of the usual .001 in dial, inches. Common practice. */
-export const ORDINARY_TURN = 0.1;
+const ORDINARY_TURN = 0.1;
 
 function sinkShare(reading: ExplainReading, assumed: Assumptions): number {
   if (!isHydraulic(reading)) return 0;

@@ -4,7 +4,7 @@ import { keyOf } from './mistake-sets.ts';
 import type { Cause, Entry } from './types.ts';
 
 /** One mistake with its chance, alone or together with another, over all names. */
-export interface SingleMistake {
+interface SingleMistake {
   readonly cause: Cause;
   readonly entry?: Entry;
   readonly probability: number;

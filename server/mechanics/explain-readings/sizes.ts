@@ -21,7 +21,7 @@ export interface Sizes {
 }
 
 /** The lean, degrees, that makes a plunger read 1 + tilt of the lift: over on a flat face, else under. */
-export function leanOf(tilt: number): number {
+function leanOf(tilt: number): number {
   const cosine = tilt >= 0 ? 1 / (1 + tilt) : Math.max(-1, 1 + tilt);
   return (Math.acos(cosine) * 180) / Math.PI;
 }

@@ -22,7 +22,7 @@ function namesPart(result: Judged): string {
 }
 
 /** Said last, where the name is open and no reading would settle it. */
-export const NO_MORE_TELLS = "More readings won't tell.";
+const NO_MORE_TELLS = "More readings won't tell.";
 
 /** Ratio first, name second, in one line; then what else has to be said. */
 export function summarise(given: Case, result: Judged): string {

@@ -1,7 +1,7 @@
 import type { Account } from './accounts.ts';
 
 /** Accounts that are alike in one kind of reading, so that one chance of an outcome serves them all. */
-export interface AlikeAccounts<Value> {
+interface AlikeAccounts<Value> {
   readonly value: Value | undefined;
   /** Sum, sum of p log2 p, and largest of the probabilities of the families here. */
   families: number;
@@ -16,7 +16,7 @@ export interface Worth {
   readonly rightFirst: number;
 }
 
-export const xLog = (x: number): number => (x > 0 ? x * Math.log2(x) : 0);
+const xLog = (x: number): number => (x > 0 ? x * Math.log2(x) : 0);
 
 /**
  * Accounts sorted by what they are made like in one kind of reading; the first has no known value. A relative

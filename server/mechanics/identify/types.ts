@@ -28,7 +28,7 @@ export interface Reason {
   readonly difference?: number;
 }
 
-export interface Candidate {
+interface Candidate {
   readonly id: string;
   /** 0 to 1. */
   readonly probability: number;

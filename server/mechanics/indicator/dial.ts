@@ -1,11 +1,11 @@
 /** A dial: travel of the plunger per turn of the hand, and which way the hand runs. */
-export interface Dial {
+interface Dial {
   readonly perTurn: number;
   readonly runs: 'clockwise' | 'anticlockwise';
 }
 
 /** Turns as the small hand counts them, and the hand past the last turn in the direction it runs. */
-export interface DialPosition {
+interface DialPosition {
   readonly turns: number;
   readonly needle: number;
 }

@@ -1,7 +1,7 @@
 import table from '../../../seeds/allowances.json' with { type: 'json' };
 import { UNITS } from '../../../shared/quantities/units.ts';
 
-export type AllowanceName = keyof typeof table.allowances;
+type AllowanceName = keyof typeof table.allowances;
 
 const UNITS_OF_TABLE = { in: UNITS.in.toSi, deg: UNITS.deg.toSi } as const;
 

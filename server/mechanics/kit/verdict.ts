@@ -15,7 +15,7 @@ const EQUAL = 1e-9 * IN;
  * @param limit [m] the least gap wanted
  * @param uncertainty [m] half-width of the gap's 95 % interval, not negative
  */
-export function verdictOf(gap: number, limit: number, uncertainty: number): Verdict {
+function verdictOf(gap: number, limit: number, uncertainty: number): Verdict {
   if (gap - uncertainty >= limit - EQUAL) return 'clear';
   if (gap + uncertainty < limit - EQUAL) return 'short';
   return 'close';

@@ -26,7 +26,7 @@ export interface LobeCard {
   readonly durations: readonly CardDuration[];
 }
 
-export interface CardDuration {
+interface CardDuration {
   readonly atLift: number;
   readonly duration: number;
 }

@@ -5,7 +5,7 @@ import { monotoneCubic } from './monotone-cubic.ts';
 import { inverse4567, rise4567, slope4567 } from './polynomial-4567.ts';
 
 /** One flank of a symmetric lobe, told by the crank angle from the nose. */
-export interface LobeFlank {
+interface LobeFlank {
   /** Half the crank angle from seat to seat. */
   readonly halfSeat: number;
   readonly law: string;

@@ -1,5 +1,5 @@
 /** A smooth curve through points. */
-export interface Curve {
+interface Curve {
   at(x: number): number;
   slopeAt(x: number): number;
 }

@@ -19,7 +19,7 @@ export const MOTION_LAWS = [
   '4-5-6-7',
 ] as const;
 
-export type MotionLawName = (typeof MOTION_LAWS)[number];
+type MotionLawName = (typeof MOTION_LAWS)[number];
 
 const LAWS: Record<MotionLawName, MotionLaw> = {
   parabolic,

@@ -1,7 +1,7 @@
 import type { MotionLaw } from './law.ts';
 
 /** A valvetrain brought to the valve: its mass, its spring, and the lift it makes, in SI. */
-export interface LiftedMass {
+interface LiftedMass {
   readonly effectiveMass: number;
   readonly seatLoad: number;
   readonly rate: number;
@@ -11,7 +11,7 @@ export interface LiftedMass {
 }
 
 /** Cam speed [rad/s] at which contact is lost, and the lift [m] where. */
-export interface Separation {
+interface Separation {
   readonly camSpeed: number;
   readonly atLift: number;
 }

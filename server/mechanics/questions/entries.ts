@@ -47,7 +47,7 @@ function entriesOf(input: QuestionInput): Entry[] {
 }
 
 /** An entry that is no usual lift, put right by a factor into one that is. */
-export interface PutRight {
+interface PutRight {
   readonly entry: Entry;
   readonly lift: number;
   readonly fits: boolean;

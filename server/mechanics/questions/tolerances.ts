@@ -1,6 +1,6 @@
 import table from '../../../seeds/question-tolerances.json' with { type: 'json' };
 
-export type ToleranceName = keyof typeof table.tolerances;
+type ToleranceName = keyof typeof table.tolerances;
 
 /** How near the figures must come, in inches, degrees or bare shares as the table says. */
 export type Tolerances = Readonly<Record<ToleranceName, number>>;

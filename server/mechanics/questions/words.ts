@@ -20,7 +20,7 @@ export function countText(count: number): string {
 }
 
 /** `, a ratio of 1.750` when the lobe is known, else nothing. */
-export function ratioClause(valveLift: number, lobeLift: number | undefined): string {
+function ratioClause(valveLift: number, lobeLift: number | undefined): string {
   return lobeLift === undefined ? '' : `, a ratio of ${ratioText(valveLift / lobeLift)}`;
 }
 

@@ -1,6 +1,6 @@
-export type NominalVerdict = 'agrees' | 'differs' | 'cannot-tell';
+type NominalVerdict = 'agrees' | 'differs' | 'cannot-tell';
 
-export interface JudgedNominal {
+interface JudgedNominal {
   readonly ratio: number;
   readonly verdict: NominalVerdict;
   /** Valve lift that this nominal needs on this lobe. */

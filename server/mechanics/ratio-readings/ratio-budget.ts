@@ -4,16 +4,16 @@ import { rectangular } from '../uncertainty/type-b.ts';
 import { byIndicator, type OneLift, type ReadLift } from './lift-fields.ts';
 
 /** How far the error limits of one and the same indicator go together (judgement, no published source). */
-export const SAME_INDICATOR = 0.5;
+const SAME_INDICATOR = 0.5;
 
 /** One line of the budget: |c|·u and its part of the combined variance. */
-export interface BudgetLine {
+interface BudgetLine {
   readonly source: string;
   readonly contribution: number;
   readonly share: number;
 }
 
-export interface RatioBudget {
+interface RatioBudget {
   readonly ratio: number;
   readonly lobeLift: number;
   readonly combined: Combined;

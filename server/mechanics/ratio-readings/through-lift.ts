@@ -1,13 +1,14 @@
+import { defined } from '../../../shared/defined.ts';
 import { impossible } from '../../../shared/problems/faults.ts';
 import { correlationsOf, type Fit, leastSquares } from '../statistics/least-squares.ts';
 import type { Pair, RunningPass } from './through-lift-fields.ts';
 
-export interface Estimate {
+interface Estimate {
   readonly value: number;
   readonly standardUncertainty: number;
 }
 
-export interface ThroughLift {
+interface ThroughLift {
   readonly ratio: Estimate;
   readonly lashLeftIn: Estimate;
   /** Only with both passes, and where the spring's load can be told from lash. */
@@ -65,7 +66,7 @@ export function fitThroughLift(
   return {
     ratio: r,
     lashLeftIn: g,
-    ...(c === undefined ? {} : { compliance: c }),
+    ...defined({ compliance: c }),
     correlations: correlationsOf(fit.covariance),
     residuals: fit.residuals,
   };

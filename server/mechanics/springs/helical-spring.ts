@@ -1,9 +1,9 @@
 /** How the ends of a compression spring are finished. */
 export const SPRING_ENDS = ['plain', 'plain-ground', 'squared', 'squared-ground'] as const;
-export type SpringEnds = (typeof SPRING_ENDS)[number];
+type SpringEnds = (typeof SPRING_ENDS)[number];
 
 /** A helical spring of round wire, in SI. */
-export interface HelicalSpring {
+interface HelicalSpring {
   readonly wire: number;
   readonly meanDiameter: number;
   readonly activeCoils: number;

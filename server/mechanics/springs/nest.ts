@@ -1,7 +1,7 @@
 import { type InputFault, InputFaults } from '../../../shared/problems/faults.ts';
 
 /** One spring of a nest, in SI. */
-export interface NestSpring {
+interface NestSpring {
   readonly rate: number;
   readonly freeLength: number;
   readonly solidHeight: number;

@@ -33,7 +33,7 @@ const RANGES = [
 export const SMALLEST_SUBGROUP = 2;
 export const LARGEST_SUBGROUP = RANGES.length + 1;
 
-export interface ControlConstants {
+interface ControlConstants {
   readonly d2: number;
   readonly d3: number;
   /** Mean ± A2 · mean range. */

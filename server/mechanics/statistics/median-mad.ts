@@ -8,7 +8,7 @@ const QUARTILE = 0.6745;
 /** √(π/2) as the method prints it: mean absolute deviation to standard deviation. */
 const MEAN_DEVIATION = 1.253314;
 
-export interface MedianMadScores extends OutlierScores {
+interface MedianMadScores extends OutlierScores {
   /** What the scatter was taken from; `none` where all values are alike. */
   readonly scatter: 'median' | 'mean' | 'none';
 }

@@ -7,7 +7,7 @@ export interface Process {
   readonly n?: number;
 }
 
-export interface Capability {
+interface Capability {
   readonly cp: number;
   readonly cpk: number;
   readonly interval95?: [number, number];

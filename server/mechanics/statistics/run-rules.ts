@@ -9,10 +9,10 @@ export const RULES = [
   'range-beyond-limits',
 ] as const;
 
-export type Rule = (typeof RULES)[number];
+type Rule = (typeof RULES)[number];
 
 /** The point that completes a pattern, and which. */
-export interface Signal {
+interface Signal {
   readonly index: number;
   readonly rule: Rule;
 }

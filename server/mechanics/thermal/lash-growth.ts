@@ -1,5 +1,5 @@
 /** Heights along the valvetrain with the engine cold, in SI. */
-export interface TrainHeights {
+interface TrainHeights {
   /** Camshaft's datum up to the deck. */
   readonly block: number;
   /** Deck up to the rocker's pivot. */
@@ -13,7 +13,7 @@ export interface TrainHeights {
 }
 
 /** Mean linear expansions [1/K]. */
-export interface TrainExpansions {
+interface TrainExpansions {
   readonly block: number;
   readonly head: number;
   readonly pushrod: number;

@@ -1,6 +1,6 @@
 /** Where the screw that sets preload or lash sits. */
 export const ADJUSTER_MOUNTS = ['stud-nut', 'cup-screw', 'valve-end-screw'] as const;
-export type AdjusterMount = (typeof ADJUSTER_MOUNTS)[number];
+type AdjusterMount = (typeof ADJUSTER_MOUNTS)[number];
 
 /**
  * How far the lifter's seat is pressed for each length the screw advances, the valve tip standing still.

@@ -4,7 +4,7 @@ import { readDesignation } from './read-designation.ts';
 import type { Thread } from './thread-table.ts';
 
 export const HOLE_FITS = ['agrees', 'cannot-tell', 'differs'] as const;
-export type HoleFit = (typeof HOLE_FITS)[number];
+type HoleFit = (typeof HOLE_FITS)[number];
 
 /** How far a reading may lie under and over the nominal hole, both not negative [m]. */
 export interface Band {
@@ -13,7 +13,7 @@ export interface Band {
 }
 
 /** A thread that a hole may have been made for, with the hole's own nominal [m]. */
-export interface Candidate {
+interface Candidate {
   readonly thread: Thread;
   readonly nominalHole: number;
 }

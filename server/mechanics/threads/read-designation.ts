@@ -1,6 +1,6 @@
 import { listed, THREADS, type Thread } from './thread-table.ts';
 
-export type DesignationReading =
+type DesignationReading =
   | { readonly ok: true; readonly thread: Thread }
   | { readonly ok: false; readonly detail: string };
 

@@ -16,7 +16,7 @@ export function alongRocker({ side, off }: Pick<Mark, 'side' | 'off'>): number |
   return side === 'centred' ? 0 : side === 'exhaust' ? off : -off;
 }
 
-export type NextLength =
+type NextLength =
   | { readonly how: 'step' | 'line'; readonly length: number; readonly change: number }
   /** Longer did not bring the mark toward the exhaust side: something else moved with it. */
   | { readonly how: 'against' };

@@ -1,6 +1,6 @@
 /** Where the middle of a mark sits on the stem's end. */
-export type MarkSide = 'centred' | 'valley' | 'exhaust' | 'sideways';
-export type Mounting = 'stud' | 'pedestal' | 'shaft';
+type MarkSide = 'centred' | 'valley' | 'exhaust' | 'sideways';
+type Mounting = 'stud' | 'pedestal' | 'shaft';
 
 /** A mark of one valve; lengths in metres. */
 export interface Mark {

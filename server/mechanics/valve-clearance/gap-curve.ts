@@ -3,7 +3,7 @@ import { pistonDrop, pistonDropRate } from '../slider-crank/piston-travel.ts';
 import type { SliderCrank } from '../slider-crank/slider-crank.ts';
 
 /** A valve over a piston; lengths in metres, angles in radians. */
-export interface ValveOverPiston {
+interface ValveOverPiston {
   readonly crank: SliderCrank;
   readonly valveAngle: number;
   readonly floor: 'pocket' | 'flat';

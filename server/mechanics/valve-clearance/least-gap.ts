@@ -4,7 +4,7 @@ import type { GapCurve } from './gap-curve.ts';
 /** Fine enough that no lobe hides a dip between two looks; the dip itself is then found exactly. */
 const STEP = 0.1 * DEG;
 
-export interface LeastGap {
+interface LeastGap {
   readonly crankAngle: number;
   readonly gap: number;
 }

@@ -2,7 +2,7 @@ import { DEG } from '../kit/si.ts';
 import type { LiftCurve } from '../lobe/lift-curve.ts';
 import type { GapCurve } from './gap-curve.ts';
 
-export interface Stretch {
+interface Stretch {
   readonly from: number;
   readonly to: number;
 }

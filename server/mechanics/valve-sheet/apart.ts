@@ -2,7 +2,7 @@ import { IN } from '../kit/si.ts';
 import { medianOf } from '../statistics/median.ts';
 
 /** A pass that stands apart from its fellows. */
-export interface PassApart {
+interface PassApart {
   readonly index: number;
   /** Pass less the middle of its fellows [m]. */
   readonly off: number;
@@ -10,7 +10,7 @@ export interface PassApart {
   readonly turns: number;
 }
 
-export interface PassesApart {
+interface PassesApart {
   /** Passes that go together, and may be averaged. */
   readonly together: readonly number[];
   readonly apart: readonly PassApart[];

@@ -50,7 +50,7 @@ function narrowed(bounds: readonly Pass[]): SheetFigure {
   };
 }
 
-export interface RatioOfLifts {
+interface RatioOfLifts {
   readonly value?: number;
   readonly low?: number;
   readonly high?: number;

@@ -1,3 +1,4 @@
+import { defined } from '../../../shared/defined.ts';
 import { formatQuantity } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import { allowance } from '../kit/allowances.ts';
@@ -52,8 +53,7 @@ function oddOf(
   return {
     cylinder: valve.cylinder,
     valve: valve.valve,
-    ...(off.valve === undefined ? {} : { valveOff: off.valve }),
-    ...(off.lobe === undefined ? {} : { lobeOff: off.lobe }),
+    ...defined({ valveOff: off.valve, lobeOff: off.lobe }),
     outlier: off.outlier,
     cause,
     words: wordsOf(cause, off.valve, off.lobe),
@@ -95,9 +95,7 @@ export function judgeSide(side: 'intake' | 'exhaust', valves: readonly SheetValv
   return {
     side,
     medians: {
-      ...(lobeLift === undefined ? {} : { lobeLift }),
-      ...(valveLift === undefined ? {} : { valveLift }),
-      ...(ratio === undefined ? {} : { ratio }),
+      ...defined({ lobeLift, valveLift, ratio }),
     },
     odd,
     lobesDown: own.flatMap(({ cylinder }, index) => {

@@ -25,7 +25,7 @@ function delimiterOf(text: string): string {
   return [',', ';', '\t'].toSorted((a, b) => count(b) - count(a))[0] ?? ',';
 }
 
-export type CsvReading =
+type CsvReading =
   | { readonly ok: true; readonly rows: readonly (readonly string[])[] }
   | { readonly ok: false; readonly line: number; readonly detail: string };
 

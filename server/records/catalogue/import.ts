@@ -20,7 +20,7 @@ export interface Loaded {
 }
 
 /** The catalogue is an administrator's to load, or a program's whose key may write. */
-export function requireLoader(principal: Principal): void {
+function requireLoader(principal: Principal): void {
   if (principal.kind === 'program') requireDesk(principal, 'write');
   else requireAdministrator(principal);
 }

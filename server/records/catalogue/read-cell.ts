@@ -5,7 +5,7 @@ import { UNITS } from '../../../shared/quantities/units.ts';
 import type { Column } from './columns.ts';
 import { unguarded } from './csv-text.ts';
 
-export type CellReading =
+type CellReading =
   | { readonly ok: true; readonly value: string | number | null }
   | { readonly ok: false; readonly code: FaultCode; readonly detail: string };
 

@@ -20,7 +20,7 @@ export interface FileRow {
   readonly values: Readonly<Record<string, string | number | null>>;
 }
 
-export interface FileReading {
+interface FileReading {
   readonly rows: readonly FileRow[];
   readonly faults: readonly RowFault[];
   /** Rows below the header that are not empty. */

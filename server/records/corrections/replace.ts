@@ -8,14 +8,14 @@ import { type EntryRow, type EntryTable, shown } from './entries.ts';
 import type { correction } from './events.ts';
 
 /** Which entry is corrected, and why. */
-export interface Correction {
+interface Correction {
   readonly buildId: string;
   readonly id: string;
   readonly reason: string;
 }
 
 /** The columns of the entry that comes in the place of another, all but what was read. */
-export interface ReplacingColumns extends ReturnType<typeof author> {
+interface ReplacingColumns extends ReturnType<typeof author> {
   readonly shop_id: string;
   readonly build_id: string;
   readonly seq: number;
@@ -27,7 +27,7 @@ export interface ReplacingColumns extends ReturnType<typeof author> {
 /** What both events of a correction say of the old entry. */
 export type Said = z.output<z.ZodObject<typeof correction>>;
 
-export interface Replacement<Row, Replaced, Struck> {
+interface Replacement<Row, Replaced, Struck> {
   /** The event of its striking-out. */
   readonly struck: Struck;
   /** The event of another in its place; undefined strikes the entry out. */

@@ -8,7 +8,7 @@ import { IDENTIFICATION_MODEL } from '../../mechanics/identify/model.ts';
 type Given = Pick<NewPartReading, 'size' | 'word' | 'mark'>;
 
 /** What goes into the row: a size has value and unit, a feature its word, a mark what was typed and no more. */
-export interface PartEntry {
+interface PartEntry {
   readonly typed: string;
   readonly value: number | null;
   readonly unit: string | null;

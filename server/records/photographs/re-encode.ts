@@ -8,7 +8,7 @@ const MOST_PIXELS = 60_000_000;
 const LONGEST_SIDE = 1600;
 
 /** What a file is, by its first bytes and never by its name or what the sender says of it. */
-export function kindOfImage(bytes: Buffer): 'jpeg' | 'png' | 'webp' | undefined {
+function kindOfImage(bytes: Buffer): 'jpeg' | 'png' | 'webp' | undefined {
   if (bytes.length < 16) return undefined;
   if (bytes[0] === 0xff && bytes[1] === 0xd8 && bytes[2] === 0xff) return 'jpeg';
   if (bytes.subarray(0, 8).equals(Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a])))

@@ -36,7 +36,7 @@ export const showPhotograph = (photograph: Photograph) =>
   answer(photographView, photographFields(photograph));
 
 /** Where the API gives the picture itself. */
-export const photographAddress = (buildId: string, photographId: string): string =>
+const photographAddress = (buildId: string, photographId: string): string =>
   `/api/v1/builds/${buildId}/photographs/${photographId}`;
 
 export const exportedPhotographView = photographView

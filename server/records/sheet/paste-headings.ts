@@ -8,7 +8,7 @@ export type Column =
   | { readonly holds: 'valve' }
   | { readonly holds: 'figure'; readonly kind: SheetKind; readonly side?: Side; readonly unit?: Unit };
 
-export type HeadingReading =
+type HeadingReading =
   | { readonly ok: true; readonly column: Column }
   | { readonly ok: false; readonly detail: string };
 

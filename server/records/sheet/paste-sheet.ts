@@ -8,7 +8,7 @@ import { keepSheetReadings, listSheetReadings } from './sheet-readings.ts';
 import type { SheetReading } from './sheet-table.ts';
 
 /** A pasted reading with what is on record of the same thing already. */
-export type LookedAt = PastedReading & { readonly already?: string };
+type LookedAt = PastedReading & { readonly already?: string };
 
 export interface Look {
   readonly readings: readonly LookedAt[];

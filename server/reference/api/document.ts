@@ -79,7 +79,7 @@ const apiDocument = z.looseObject({
     .default({ schemas: {} }),
 });
 
-export type ApiDocument = z.output<typeof apiDocument>;
+type ApiDocument = z.output<typeof apiDocument>;
 export type ApiOperation = z.output<typeof operation>;
 
 /** The document that the service publishes, as far as the page shows it. */

@@ -1,7 +1,7 @@
 import type { FaultCode } from '../../../shared/problems/faults.ts';
 import type { ProblemCode } from '../../problems/registry.ts';
 
-export interface ProblemWords {
+interface ProblemWords {
   /** What has happened. */
   readonly meaning: string;
   /** What to do about it. */

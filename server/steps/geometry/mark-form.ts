@@ -15,7 +15,7 @@ import {
 } from '../../web/forms/fields.ts';
 import type { Fields } from '../../web/forms/read-form.ts';
 
-export const MARK_LABELS = {
+const MARK_LABELS = {
   cylinder: 'Cylinder',
   valve: 'Valve',
   width: 'Width of the mark',

@@ -1,3 +1,4 @@
+import { defined } from '../../../shared/defined.ts';
 import { siIf } from '../../../shared/schemas/entered.ts';
 import { MARK_FOUND } from '../../../shared/schemas/tip-mark.ts';
 import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
@@ -22,7 +23,7 @@ function markCell(context: CallContext, mark: TipMark): TableCell {
 
 const placeOf = ({ side, off }: TipMark): string => {
   const si = siIf(off);
-  return placeText({ side, ...(si === undefined ? {} : { off: si }) });
+  return placeText({ side, ...defined({ off: si }) });
 };
 
 /** Every mark that was entered, each with the way to put it right. */

@@ -40,7 +40,7 @@ const SHOWN = 5;
 const WORTH_A_LINE = 0.02;
 
 /** The families worth a line, by their share. */
-export interface Ranked {
+interface Ranked {
   /** With none of these in its place among them. */
   readonly lines: readonly CandidateData[];
   /** What is left for the families without a line; empty where each has one. */

@@ -31,7 +31,7 @@ function figuresOf({ assessment }: CallContext): string {
     .join('; ');
 }
 
-export function noteForm(context: CallContext): PageForm {
+function noteForm(context: CallContext): PageForm {
   const desk = context.side === 'desk';
   return {
     name: 'note',
@@ -74,7 +74,7 @@ function promiseFormComponent(context: CallContext, note: Note): Component {
   );
 }
 
-export function notesTable(notes: readonly Note[]): TableData {
+function notesTable(notes: readonly Note[]): TableData {
   return {
     caption: 'Said and promised',
     columns: [

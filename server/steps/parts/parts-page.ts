@@ -25,7 +25,7 @@ const PLACE = {
   reason: 'Why it sits there now',
 };
 
-export function armForm(context: CallContext): PageForm {
+function armForm(context: CallContext): PageForm {
   const big = context.side === 'bench' ? { big: true } : {};
   return {
     name: 'arm',
@@ -51,7 +51,7 @@ export function armForm(context: CallContext): PageForm {
   };
 }
 
-export function placeForm(context: CallContext): PageForm {
+function placeForm(context: CallContext): PageForm {
   const arms = Object.fromEntries(context.arms.map((arm) => [arm.id, arm.name]));
   return {
     name: 'place',

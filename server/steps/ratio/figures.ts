@@ -104,7 +104,7 @@ export function nominalsTable({ detail }: ShownSetUp, shown?: readonly number[])
 }
 
 /** Where the uncertainty comes from; the shares add up to one. */
-export function budgetTable({ detail: { result } }: ShownSetUp): TableData | undefined {
+function budgetTable({ detail: { result } }: ShownSetUp): TableData | undefined {
   if (result === undefined) return undefined;
   const half = result.coverageFactor * result.standardUncertainty;
   return {

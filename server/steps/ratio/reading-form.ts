@@ -7,7 +7,7 @@ import type { SetUp } from '../../records/set-ups/set-ups.ts';
 import { choiceField, quantityField, tickField } from '../../web/forms/fields.ts';
 import type { Fields } from '../../web/forms/read-form.ts';
 
-export const READING_LABELS = {
+const READING_LABELS = {
   kind: 'What is read',
   peak: 'Reading at full lift',
   zeroReturn: 'Hand back on the base circle at',
@@ -27,7 +27,7 @@ export function nextKind({ detail: { lobe } }: ShownSetUp): 'lobe-lift' | 'valve
 }
 
 /** The number that the next pass of a kind gets. */
-export const nextPass = (readings: readonly Reading[], kind: string): number =>
+const nextPass = (readings: readonly Reading[], kind: string): number =>
   Math.max(0, ...ofKind(readings, kind).map((reading) => reading.pass)) + 1;
 
 /** The unit of a reading that names none: that of the dial. */

@@ -1,3 +1,4 @@
+import { defined } from '../../../shared/defined.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { CallContext } from '../../call/context.ts';
 import type { AssessedQuestion } from '../../mechanics/assessment/assessment.ts';
@@ -22,7 +23,7 @@ export function questionsTable(
         return {
           cells: [
             ask,
-            { text: test, ...(size === undefined ? {} : { why: size }) },
+            { text: test, ...defined({ why: size }) },
             kept === undefined ? 'open' : { text: kept.answer, why: whoSaid(kept) },
           ],
         };

@@ -1,3 +1,4 @@
+import { defined } from '../../../shared/defined.ts';
 import {
   ALIGNMENTS,
   LASH_STATES,
@@ -49,7 +50,7 @@ const length =
   (shown, name) =>
     quantityField(shown, name, SET_UP_LABELS[name], 'length', {
       assume: 'in',
-      ...(hint === undefined ? {} : { hint }),
+      ...defined({ hint }),
     });
 
 const words =
@@ -89,7 +90,7 @@ const FIELDS: Readonly<Record<SetUpField, MakesField>> = {
 };
 
 /** Fields that are asked together; at the bench each group is a screen of its own. */
-export interface SetUpGroup extends Omit<FormGroup, 'slots'> {
+interface SetUpGroup extends Omit<FormGroup, 'slots'> {
   readonly fields: readonly SetUpField[];
 }
 

@@ -5,7 +5,7 @@ import type { Fields } from '../../web/forms/read-form.ts';
 import { formGroup, SET_UP_GROUPS, SET_UP_LABELS, type SetUpField } from './set-up-fields.ts';
 
 /** Error limits that stand in the form until somebody knows better. */
-export const DEFAULT_LIMITS = { reading: '.0025', lobe: '.002' } as const;
+const DEFAULT_LIMITS = { reading: '.0025', lobe: '.002' } as const;
 
 /** A new set-up begins as the last one was; the first with the usual dial. */
 function initialOf(context: CallContext, from: SetUp | undefined): Fields {

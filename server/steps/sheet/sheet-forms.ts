@@ -11,7 +11,7 @@ import { cellOf } from './sheet-text.ts';
 
 const HOW = { spring: 'Spring on the valve', lifter: 'Lifter', tool: 'Read with', arms: 'Arms' };
 const ONE = { cylinder: 'Cylinder', valve: 'Valve' };
-export const PASTE = { text: 'Rows of the spreadsheet', unit: 'Figures without a unit are' };
+const PASTE = { text: 'Rows of the spreadsheet', unit: 'Figures without a unit are' };
 
 const fieldOf = (kind: SheetKind): string => `figures.${kind}`;
 

@@ -1,3 +1,4 @@
+import { defined } from '../../../shared/defined.ts';
 import { GAP_KINDS, SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { TableCell } from '../../../views/parts/table.examples.ts';
@@ -19,7 +20,7 @@ function gapCell(cell: SheetCellDetail | undefined): TableCell {
   const why = cell.lacks.join('; ');
   return {
     text: sayCell(cell),
-    ...(cell.word === undefined ? {} : { verdict: cell.word }),
+    ...defined({ verdict: cell.word }),
     ...(why === '' ? {} : { why }),
   };
 }

@@ -22,7 +22,7 @@ const peakAnswer = resultOf({
 });
 
 /** The two readings at the stop as they were kept last: how much the wheel reads too much after TDC, in degrees. */
-export interface KeptStop {
+interface KeptStop {
   readonly working: Working;
   readonly correction: number;
 }

@@ -1,3 +1,4 @@
+import { defined } from '../../../shared/defined.ts';
 import { readNumber } from '../../../shared/quantities/read-number.ts';
 import { type Dimension, type Quantity, type Unit, unitsOf } from '../../../shared/quantities/units.ts';
 import type { Component } from '../../../views/parts/components.ts';
@@ -44,7 +45,7 @@ export function textField(shown: FormState, name: string, label: string, extra: 
 }
 
 /** How an entry is understood, for the line below its field. */
-export function echoOf(
+function echoOf(
   text: string,
   dimension: Dimension | 'ratio',
   assume: Unit | undefined,
@@ -53,8 +54,7 @@ export function echoOf(
   if (text.trim() === '') return '';
   const read = readNumber(text, {
     kind: dimension,
-    ...(assume === undefined ? {} : { assume }),
-    ...(perTurn === undefined ? {} : { perTurn }),
+    ...defined({ assume, perTurn }),
   });
   return read.ok ? read.readAs : '';
 }
@@ -78,7 +78,7 @@ export function quantityField(
     name,
     label,
     value,
-    ...(assume === undefined ? {} : { unit: assume }),
+    ...defined({ unit: assume }),
     reads: dimension,
     ...(perTurn === undefined ? {} : { perTurn: `${perTurn.value} ${perTurn.unit}` }),
     echo: echo ?? echoOf(value, dimension, assume, perTurn),

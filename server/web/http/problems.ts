@@ -39,7 +39,7 @@ function codeOf(error: unknown): ProblemCode {
 }
 
 /** The problem that a client is told of; the text of an internal error stays here. */
-export function problemOf(error: unknown, requestId: string): Problem {
+function problemOf(error: unknown, requestId: string): Problem {
   const code = codeOf(error);
   const { status, title } = PROBLEMS[code];
   const base = { type: `/problems/${code}`, title, status, code, requestId };
@@ -62,14 +62,14 @@ export async function sendProblem(reply: FastifyReply, error: unknown): Promise<
 }
 
 /** Logs what only we may know. */
-export function logFailure(request: FastifyRequest, error: unknown, status: number): void {
+function logFailure(request: FastifyRequest, error: unknown, status: number): void {
   const what = { method: request.method, path: loggablePath(request.url), status };
   if (status >= 500) request.log.error({ ...what, err: error }, 'request failed');
   else request.log.info(what, 'request refused');
 }
 
 /** An address the service answers to, as it was declared. */
-export interface DeclaredRoute {
+interface DeclaredRoute {
   readonly method: string;
   readonly url: string;
 }

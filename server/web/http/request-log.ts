@@ -1,4 +1,5 @@
 import type { FastifyLoggerOptions, FastifyRequest } from 'fastify';
+import { defined } from '../../../shared/defined.ts';
 
 /** A path as it may be logged: without the query, and without the secret of a share or first-run link. */
 export function loggablePath(url: string): string {
@@ -17,7 +18,7 @@ interface LoggedError {
   [more: string]: unknown;
 }
 
-export function loggableError(error: unknown): LoggedError {
+function loggableError(error: unknown): LoggedError {
   if (!(error instanceof Error)) return { type: typeof error, message: 'not an error', stack: '' };
   const code: unknown = Reflect.get(error, 'code');
   return {
@@ -38,7 +39,7 @@ export interface LogStream {
 export function requestLog(level: string, stream: LogStream | undefined): FastifyLoggerOptions {
   return {
     level,
-    ...(stream === undefined ? {} : { stream }),
+    ...defined({ stream }),
     serializers: {
       req: (request: FastifyRequest) => ({ method: request.method, path: loggablePath(request.url) }),
       err: loggableError,

@@ -5,7 +5,7 @@ import { brotliCompress, constants, gzip } from 'node:zlib';
 import { build } from 'esbuild';
 import { readStyles } from '../../../views/styles/read.ts';
 
-export interface Asset {
+interface Asset {
   readonly href: string;
   readonly type: string;
   readonly body: Buffer;

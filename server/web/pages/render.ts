@@ -6,7 +6,7 @@ import type { Deps } from '../deps.ts';
 import { pageSecurity } from '../http/security-headers.ts';
 
 /** Where the stream of a call is, which step this is, and where the other steps are. */
-export interface Live {
+interface Live {
   /** `/live/calls/{id}` or `/live/bench`. */
   readonly stream: string;
   readonly steps: string;

@@ -1,6 +1,6 @@
 import { isPresent, type Present } from './presence.ts';
 
-export interface Heard {
+interface Heard {
   /** Something was entered. */
   entry(): void;
   presence(people: readonly Present[]): void;

@@ -7,14 +7,14 @@ interface Slots {
 }
 
 /** What stands folded away under its summary. */
-export interface FoldData extends Slots {
+interface FoldData extends Slots {
   readonly id: string;
   readonly summary: string;
   readonly open?: boolean;
 }
 
 /** Components under a heading of their own. */
-export interface GroupData extends Slots {
+interface GroupData extends Slots {
   readonly title: string;
   readonly text?: string;
 }
@@ -27,13 +27,13 @@ export interface HeadlineData {
   readonly lead?: boolean;
 }
 
-export interface ListData {
+interface ListData {
   readonly title: string;
   readonly items: readonly string[];
 }
 
 /** A share link as text and as a QR code. */
-export interface LinkData {
+interface LinkData {
   readonly link: string;
   readonly code: {
     readonly viewBox: string;

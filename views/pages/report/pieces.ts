@@ -2,7 +2,7 @@ import type { Component } from '../../parts/components.ts';
 import type { Fact } from '../../parts/facts.examples.ts';
 
 /** Components beside one another; `wide` where the first needs more room than the second. */
-export interface BesideData {
+interface BesideData {
   readonly slots: readonly Component[];
   readonly wide?: boolean;
 }
@@ -17,12 +17,12 @@ export interface StopFlag {
 }
 
 /** What is read in twenty seconds. */
-export interface SummaryData {
+interface SummaryData {
   readonly stop: StopFlag;
   readonly parts: readonly { readonly title: string; readonly items: readonly string[] }[];
 }
 
-export interface PrintedPhotographsData {
+interface PrintedPhotographsData {
   readonly photographs: readonly {
     readonly src: string;
     readonly width: number;

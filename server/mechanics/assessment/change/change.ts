@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { adjustersWord, assumptionsOf, cautionsOf } from '../../consequences/consequences.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { AssessedQuantity, NotToRun, Subject } from '../assessment.ts';
@@ -48,9 +49,7 @@ function spotOf(
     side,
     about: place === undefined ? { of: 'side', valve: side } : valveSubject(place),
     ratios: own,
-    ...(place === undefined ? {} : { place }),
-    ...(row === undefined ? {} : { row }),
-    ...(lobeLift === undefined ? {} : { lobeLift }),
+    ...defined({ place, row, lobeLift }),
   };
 }
 
@@ -102,7 +101,7 @@ function workOut(evidence: Evidence, spot: Spot, calculations: GapCalculations):
     bend: bend * (lobeLift ?? 0),
     before,
     measured: spot.row === undefined ? [] : gapCells(evidence, spot.row),
-    ...(ratios.after === undefined ? {} : { after: ratios.after }),
+    ...defined({ after: ratios.after }),
   });
   const calculated = gaps.some(({ after }) => after?.basis === 'calculated');
   const lash = lashInForce(evidence, side, place);
@@ -114,11 +113,10 @@ function workOut(evidence: Evidence, spot: Spot, calculations: GapCalculations):
       id,
       about,
       ...ratios,
-      ...(lobeLift === undefined ? {} : { lobeLift }),
-      ...(lash === undefined ? {} : { lash }),
+      ...defined({ lobeLift, lash }),
       figures,
       gaps,
-      ...(closest === undefined ? {} : { closest }),
+      ...defined({ closest }),
       adjusters: adjustersWord(variants.middle),
       assumptions: [...assumptionsOf(variants.middle, calculated), ...sourcesSaid(ratios)],
       cautions: cautionsOf(

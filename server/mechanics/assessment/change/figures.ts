@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { figureRows } from '../../consequences/figure-rows.ts';
 import type { FigureRow } from '../../consequences/types.ts';
 import { IN } from '../../kit/si.ts';
@@ -26,7 +27,7 @@ function figureOf(row: FigureRow, ends: readonly FigureRow[], about: Subject): C
     name,
     title,
     dimension,
-    ...(before === undefined ? {} : { before }),
+    ...defined({ before }),
     ...(after === undefined || spread === undefined
       ? {}
       : {

@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
 import { verdictOfGap } from '../../consequences/gap-row.ts';
 import type { GapRow, KnownGap } from '../../consequences/types.ts';
@@ -12,7 +13,7 @@ import { needSaid } from './figures.ts';
 import type { GapCalculations } from './gap-calculations.ts';
 import { type Ends, spreadOf, type Variants } from './spread.ts';
 
-export interface GapsAsked {
+interface GapsAsked {
   readonly evidence: Evidence;
   readonly calculations: GapCalculations;
   readonly about: Subject;
@@ -89,11 +90,11 @@ function calculated(row: GapRow, gap: GapBounds, asked: GapsAsked): ChangeGap {
   return {
     name,
     title: row.title,
-    ...(row.before === undefined ? {} : { before: row.before }),
+    ...defined({ before: row.before }),
     after: { ...gap, basis: 'calculated' },
     limit: row.limit,
     ...(gap.value === undefined ? {} : { margin: gap.value - row.limit.value }),
-    ...(word === undefined ? {} : { word }),
+    ...defined({ word }),
     because: becauseOf(name, asked, word),
     lacks: word === 'close' ? ['the gap measured on the engine'] : lacks,
     measure: false,
@@ -107,11 +108,11 @@ function read({ judged, judgement }: GapCell, row: GapRow): ChangeGap {
   return {
     name: row.name,
     title: row.title,
-    ...(row.before === undefined ? {} : { before: row.before }),
+    ...defined({ before: row.before }),
     after: { ...gap, basis: 'measured' },
     limit,
     ...(gap.value === undefined ? {} : { margin: gap.value - limit.value }),
-    ...(word === undefined ? {} : { word }),
+    ...defined({ word }),
     because: [],
     lacks,
     measure: false,
@@ -133,7 +134,7 @@ function gapOf(name: GapName, variants: Variants, asked: GapsAsked): ChangeGap {
 const RANK = { short: 0, close: 1, clear: 3 } as const;
 
 /** Short, close, held back, clear, not known; of one kind the least margin first. */
-export function worstFirst(gaps: readonly ChangeGap[]): ChangeGap[] {
+function worstFirst(gaps: readonly ChangeGap[]): ChangeGap[] {
   const rank = ({ word, after }: ChangeGap) =>
     after === undefined ? 4 : word === undefined ? 2 : RANK[word];
   const least = ({ after, limit }: ChangeGap) => (after?.low ?? after?.value ?? 0) - limit.value;

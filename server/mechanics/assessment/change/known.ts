@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { GAP_KINDS, type GapKind } from '../../../../shared/schemas/sheet.ts';
 import type { ConsequenceInput, LimitFigure, MeasuredGap } from '../../consequences/types.ts';
 import { limitOf } from '../common/limits.ts';
@@ -55,7 +56,7 @@ function limitsOf(evidence: Evidence, side: Side): Record<GapKind, LimitFigure> 
   };
 }
 
-export interface KnownOfValve {
+interface KnownOfValve {
   readonly side: Side;
   readonly place?: ValvePlace;
   readonly lobeLift?: number;
@@ -76,7 +77,7 @@ export function knownInput(
     ...given('lobeLift', lobeLift),
     ...given('lash', lashInForce(evidence, side, place)),
     ...(lifter === undefined ? {} : { lifter: lifter.startsWith('solid') ? 'solid' : 'hydraulic' }),
-    ...(engine.mounting === undefined ? {} : { mounting: engine.mounting }),
+    ...defined({ mounting: engine.mounting }),
     spring: springs,
     crank: engine,
     lobe: {
@@ -84,7 +85,7 @@ export function knownInput(
       ...(durations === undefined || durations.length === 0 ? {} : { durations }),
     },
     ...given('closedGapAtTdc', taken.closedGapAtTdc),
-    ...(taken.pistonFloor === undefined ? {} : { pistonFloor: taken.pistonFloor }),
+    ...defined({ pistonFloor: taken.pistonFloor }),
     ...given('pushrodToHead', taken.pushrodToHead),
     ...given('pivotToTip', rockers.pivotToTip),
     measured: {

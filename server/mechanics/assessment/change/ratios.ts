@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { PLANNED_RATIO, STATED_RATIO } from '../../kit/allowances.ts';
 import { nominalSaid, placeOf, ratioSaid } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
@@ -116,5 +117,5 @@ export function beforeAndAfter(
           read('fitted') ?? (same(soldAs, planned) ? undefined : sold) ?? assumed,
           read('planned') ?? notMeasured('planned', planned),
         ];
-  return { ...(before === undefined ? {} : { before }), ...(after === undefined ? {} : { after }) };
+  return { ...defined({ before, after }) };
 }

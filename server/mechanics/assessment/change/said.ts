@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import type { Headline, Judgement, NotToRun, Subject } from '../assessment.ts';
 import { gapSaid } from '../common/gap-said.ts';
 import { inches, keyOf, listed, nominalSaid, subjectSaid, upperFirst } from '../common/said.ts';
@@ -26,7 +27,7 @@ export function calculatedJudgements(detail: Omit<ChangeDetail, 'id'>): Judgemen
         id: judgementId,
         about: detail.about,
         against: { to: 'limit', gap: name, limit: limit.value, source: limit.source },
-        ...(word === undefined ? {} : { word }),
+        ...defined({ word }),
         sentence: `${title}, ${withRatio(detail)}: ${gapSaid(after)}, calculated, against ${inches(limit.value)}: ${ending(gap)}${why}`,
         lacks,
         restsOn,
@@ -105,7 +106,7 @@ export function worstHeadline(details: readonly ChangeDetail[]): Headline[] {
       about,
       step: 'consequences',
       sentence: `Worst first: ${told.join('; ')}${more}.`,
-      ...(first.gap.judgementId === undefined ? {} : { judgementId: first.gap.judgementId }),
+      ...defined({ judgementId: first.gap.judgementId }),
     },
   ];
 }

@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import type { StepName } from '../../../../shared/steps.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import type { AnswerEvidence } from '../evidence.ts';
@@ -13,7 +14,7 @@ export interface Doubt {
   readonly restsOn: readonly string[];
 }
 
-export interface AskedOf {
+interface AskedOf {
   readonly about: Subject;
   readonly step: StepName;
   /** What else tells it from another question of the same word, e.g. the spring. */
@@ -80,7 +81,7 @@ export function asked(doubt: Doubt, { about, step, among, answers, choices }: As
     step,
     weight: doubt.weight,
     ask: doubt.ask,
-    ...(doubt.size === undefined ? {} : { size: doubt.size }),
+    ...defined({ size: doubt.size }),
     test: doubt.test,
     answers: choices ?? CHOICES,
     ...(answer === undefined
@@ -89,7 +90,7 @@ export function asked(doubt: Doubt, { about, step, among, answers, choices }: As
           answered: {
             entryId: answer.id,
             answer: answer.answer,
-            ...(answer.found === undefined ? {} : { found: answer.found }),
+            ...defined({ found: answer.found }),
           },
         }),
     restsOn: [...doubt.restsOn].sort(),

@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { toolAllowance } from '../../kit/allowances.ts';
 import { lashGrowths } from '../../lash/growth.ts';
 import { grewAgain, lashQuestions } from '../../lash/lash-questions.ts';
@@ -29,7 +30,7 @@ function valvesOf(evidence: Evidence, most: number): LashValveDetail[] {
   return places.map((place) => {
     const lines = lashLogOf(evidence, place);
     const [growth] = lashGrowths(lines.map(asLine), most);
-    return { ...place, lines, newest: lines.at(-1)?.gap ?? {}, ...(growth === undefined ? {} : { growth }) };
+    return { ...place, lines, newest: lines.at(-1)?.gap ?? {}, ...defined({ growth }) };
   });
 }
 

@@ -55,7 +55,7 @@ function armOf(evidence: Evidence): Known | undefined {
 }
 
 /** A valve, or any of one side. */
-export type SweepOf = Pick<ValvePlace, 'valve'> & Partial<ValvePlace>;
+type SweepOf = Pick<ValvePlace, 'valve'> & Partial<ValvePlace>;
 
 const placeIn = ({ cylinder, valve }: SweepOf): ValvePlace | undefined =>
   cylinder === undefined ? undefined : { cylinder, valve };

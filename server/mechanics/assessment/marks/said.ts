@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { IN } from '../../kit/si.ts';
 import type { AssessedQuantity, Judgement } from '../assessment.ts';
 import { gapSaid } from '../common/gap-said.ts';
@@ -44,9 +45,7 @@ export function sweepQuantity({ cylinder, valve, least }: MarkedValveDetail): As
       name: 'Least sweep across the stem',
       about,
       dimension: 'length',
-      ...(value === undefined ? {} : { value }),
-      ...(low === undefined ? {} : { low }),
-      ...(high === undefined ? {} : { high }),
+      ...defined({ value, low, high }),
       basis: 'calculated',
       conditions: from,
       lacks,

@@ -9,7 +9,7 @@ import { isAsked } from './is-asked.ts';
 
 const BUILD: Subject = { of: 'build' };
 
-export interface NextGiven {
+interface NextGiven {
   readonly closed: boolean;
   readonly stop: readonly StopReason[];
   readonly lacking: readonly Lacking[];

@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { computation as fastenerForHole } from '../../computations/fastener-for-hole.ts';
 import type { Headline } from '../assessment.ts';
 import { listed } from '../common/said.ts';
@@ -29,7 +30,7 @@ export const holesOf = (readings: readonly PartEvidence[]): HoleDetail[] =>
         readAs,
         ...fitOf(threads),
         threads,
-        ...(result.ask === undefined ? {} : { ask: result.ask }),
+        ...defined({ ask: result.ask }),
         cautions: fastenerForHole.cautions(given, result),
       },
     ];

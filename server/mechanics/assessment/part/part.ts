@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { computation as coverRoom } from '../../computations/cover-room.ts';
 import { defaultLimit, limitSource } from '../../kit/limits.ts';
 import type { Headline, Judgement, Subject } from '../assessment.ts';
@@ -92,6 +93,6 @@ export function partPart(evidence: Evidence): PartSaid<PartDetail> {
         }),
       ),
     ],
-    detail: { holes, ...cover, ...(ranking === undefined ? {} : { ranking }) },
+    detail: { holes, ...cover, ...defined({ ranking }) },
   };
 }

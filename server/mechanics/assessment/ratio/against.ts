@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import type { Judgement } from '../assessment.ts';
 import { nominalSaid, valveSubject } from '../common/said.ts';
 import type { RatioWord } from '../words.ts';
@@ -85,7 +86,7 @@ function againstClaim(
     id: `ratio:${group.key}:${claim.to}`,
     about: valveSubject(group),
     against: { to: claim.to, ratio: claim.ratio },
-    ...(word === undefined ? {} : { word }),
+    ...defined({ word }),
     sentence: sentenceOf(word, result, claim, lacks, stopped),
     lacks,
     restsOn: [...(given?.entryIds ?? [])].sort(),

@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { questionsFor } from '../../questions/questions.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
@@ -53,7 +54,7 @@ function questionsOf(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead
     const { id: entryId, answer: text } = answer;
     return {
       ...question,
-      answered: { entryId, answer: text, ...(found === undefined ? {} : { found }) },
+      answered: { entryId, answer: text, ...defined({ found }) },
     };
   });
 }

@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { IN } from '../../kit/si.ts';
 import type { Judgement } from '../assessment.ts';
@@ -13,7 +14,7 @@ import { claimSaid } from './marks.ts';
 const RATIOS_APART = 0.02;
 
 /** What the card works with: said, or its valve lift over its lobe lift. */
-export function cardRatioOf({ card }: Evidence, side: Side): number | undefined {
+function cardRatioOf({ card }: Evidence, side: Side): number | undefined {
   const { lobeLift, valveLift } = card[side];
   if (card.assumedRatio !== undefined) return card.assumedRatio;
   return lobeLift === undefined || valveLift === undefined || lobeLift <= 0
@@ -58,7 +59,7 @@ function lobeAgainstCard(evidence: Evidence, known: SetUpKnown): Judgement[] {
       id: `card-lobe:${setUp.id}`,
       about: valveSubject(setUp),
       against: { to: 'card-lobe', lobeLift: printed },
-      ...(word === undefined ? {} : { word }),
+      ...defined({ word }),
       sentence:
         word === undefined
           ? `The lobe is not set against the card yet. First: ${lacks.join('; ')}.`

@@ -5,7 +5,7 @@ import type { PassKind, SetUpEvidence } from '../evidence.ts';
 export type RatioInput = Parameters<typeof ratioAtFullLift.compute>[0];
 export type RatioResult = ReturnType<typeof ratioAtFullLift.compute>;
 export type ThroughLiftInput = Parameters<typeof ratioThroughLift.compute>[0];
-export type ThroughLiftResult = ReturnType<typeof ratioThroughLift.compute>;
+type ThroughLiftResult = ReturnType<typeof ratioThroughLift.compute>;
 
 /** A pass of a set-up, and why it is in no figure where it is not. */
 export interface PassDetail {

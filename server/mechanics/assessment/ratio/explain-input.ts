@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { MOST_READINGS } from '../../explain-readings/limits.ts';
 import type { Action, ExplainInput, ExplainReading } from '../../explain-readings/types.ts';
 import { IN } from '../../kit/si.ts';
@@ -9,7 +10,7 @@ import { indicatorPlaces } from './indicator-places.ts';
 import type { SetUpRead } from './set-up-read.ts';
 
 /** One reading of the inference with the entry it is. */
-export interface ReadingGiven {
+interface ReadingGiven {
   readonly reading: ExplainReading;
   readonly entryId: string;
 }
@@ -20,7 +21,7 @@ export interface ExplainGiven {
 }
 
 /** What a group knows beside its readings. */
-export interface GroupKnown {
+interface GroupKnown {
   readonly nominals: readonly number[];
   readonly mark?: number;
   readonly counted: ReadonlySet<string>;
@@ -147,12 +148,9 @@ export function explainInput(evidence: Evidence, group: Group, known: GroupKnown
       readings: readings.map(({ reading }) => reading),
       notOffered: done(group),
       ...(answers.length === 0 ? {} : { answers }),
-      ...(known.mark === undefined ? {} : { mark: known.mark }),
-      ...(card === undefined ? {} : { cardLobeLift: card }),
-      ...(other === undefined ? {} : { otherLobeLift: other }),
-      ...(state.lash === undefined ? {} : { lash: state.lash }),
+      ...defined({ mark: known.mark, cardLobeLift: card, otherLobeLift: other, lash: state.lash }),
       ...(state.lashSetting === undefined ? {} : { lashSetting: state.lashSetting / IN }),
-      ...(state.alignment === undefined ? {} : { alignment: state.alignment }),
+      ...defined({ alignment: state.alignment }),
     },
   };
 }

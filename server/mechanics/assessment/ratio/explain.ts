@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { InputFaults } from '../../../../shared/problems/faults.ts';
 import { explainReadings } from '../../explain-readings/explain.ts';
 import { toExplainOutput } from '../../explain-readings/json-output.ts';
@@ -46,6 +47,6 @@ export function explainGroup(
   const known = all.filter(({ read }) => group.own.includes(read));
   const counted = new Set(all.flatMap((each) => [...each.counted]));
   const mark = claims[0]?.ratio;
-  const given = explainInput(evidence, group, { nominals, counted, ...(mark === undefined ? {} : { mark }) });
+  const given = explainInput(evidence, group, { nominals, counted, ...defined({ mark }) });
   return { group, known, claims, ...(given === undefined ? {} : weighed(given)) };
 }

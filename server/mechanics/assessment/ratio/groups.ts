@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { byPlace, placeOf } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import type { SetUpRead } from './set-up-read.ts';
@@ -43,7 +44,7 @@ function groupOf(evidence: Evidence, key: string, all: readonly SetUpRead[], wit
       key,
       cylinder,
       valve,
-      ...(armId === undefined ? {} : { armId }),
+      ...defined({ armId }),
       own,
       elsewhere: sameArm.filter(({ setUp }) => lobesAlike(evidence, setUp, first.setUp, within)),
       readElsewhere: sameArm.length > 0,

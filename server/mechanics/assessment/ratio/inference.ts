@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import type { Cause } from '../../explain-readings/types.ts';
 import type { AssessedExplanation, AssessedQuantity, AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
@@ -39,7 +40,7 @@ export function inferenceQuestions(evidence: Evidence, explained: GroupExplained
         about: valveSubject(group),
         step: 'ratio',
         answers: evidence.answers,
-        ...(group.armId === undefined ? {} : { among: group.armId }),
+        ...defined({ among: group.armId }),
       },
     ),
   );
@@ -79,7 +80,7 @@ export function explanationOf(explained: GroupExplained, stopped: boolean): Asse
       ...(result === undefined ? {} : { result: shownResult(explained, result, stopped) }),
       ...(refused === undefined ? {} : { refused: `${refused}.` }),
       summary: told(),
-      ...(group.armId === undefined ? {} : { armId: group.armId }),
+      ...defined({ armId: group.armId }),
       setUpIds: shown.map(({ read }) => read.setUp.id),
       restsOn: [...given.entryIds].sort(),
     },

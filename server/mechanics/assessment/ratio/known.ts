@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import type { Evidence } from '../evidence.ts';
 import { questionsOfSetUp } from './asked.ts';
@@ -37,7 +38,6 @@ export function knownOf(
     counted,
     lacks: [...lacksOf(read, questions), ...refused, ...doubts],
     doubts,
-    ...(input === undefined ? {} : { input }),
-    ...(result === undefined ? {} : { result }),
+    ...defined({ input, result }),
   };
 }

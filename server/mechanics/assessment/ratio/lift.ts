@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import type { Evidence } from '../evidence.ts';
 import type { LiftDetail } from './detail.ts';
 import type { SetUpNow } from './set-ups.ts';
@@ -36,6 +37,6 @@ export function liftOf(evidence: Evidence, setUp: SetUpNow, read: number): LiftD
     read,
     lash: 'out',
     gross: { value: read, basis: 'measured' },
-    ...(net === undefined ? {} : { net }),
+    ...defined({ net }),
   };
 }

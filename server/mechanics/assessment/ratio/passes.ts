@@ -32,7 +32,7 @@ function byReading(a: PassEvidence, b: PassEvidence): number {
 export const standingPasses = (evidence: Evidence, setUpId: string): PassEvidence[] =>
   evidence.passes.filter((pass) => pass.standing && pass.setUpId === setUpId).sort(byReading);
 
-export interface PassAside {
+interface PassAside {
   readonly pass: PassEvidence;
   readonly code: AsideCode;
   /** `reads .457 in, one turn of the dial under its fellows` */

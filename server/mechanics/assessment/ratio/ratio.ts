@@ -20,14 +20,14 @@ import { setUpQuantities } from './set-up-quantities.ts';
 import { type SetUpRead, setUpsRead } from './set-up-read.ts';
 
 /** What was read of the ratios, weighed but not told yet. */
-export interface RatioRead {
+interface RatioRead {
   readonly reads: readonly SetUpRead[];
   readonly known: readonly SetUpKnown[];
   readonly explained: readonly GroupExplained[];
 }
 
 /** What is said of the ratios. */
-export interface RatioSaid extends PartSaid<SetUpDetail[]> {
+interface RatioSaid extends PartSaid<SetUpDetail[]> {
   readonly explanations: readonly AssessedExplanation[];
   readonly remaining: readonly { readonly about: Subject; readonly names: readonly number[] }[];
 }

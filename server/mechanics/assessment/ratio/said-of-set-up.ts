@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import type {
   AssessedExplanation,
   AssessedQuantity,
@@ -40,7 +41,7 @@ export function saidOfSetUp(assessment: Assessment, { setUp, questionIds }: SetU
   const headline = headlines.find(({ quantityId }) => quantityId === `arm-ratio:${key}`);
   const explanation = explanations.find(({ id }) => id === `explanation:${key}`);
   return {
-    ...(headline === undefined ? {} : { headline }),
+    ...defined({ headline }),
     judgements: idsOf(key, setUp.id)
       .filter((id) => id !== headline?.judgementId)
       .flatMap((id) => judgements.find((each) => each.id === id) ?? []),
@@ -50,7 +51,7 @@ export function saidOfSetUp(assessment: Assessment, { setUp, questionIds }: SetU
         ({ step, about }) => step === 'ratio' && about.of === 'valve' && placeOf(about) === placeOf(setUp),
       ),
     ],
-    ...(explanation === undefined ? {} : { explanation }),
+    ...defined({ explanation }),
     quantities: quantities.filter(({ about }) => about.of === 'set-up' && about.setUpId === setUp.id),
   };
 }

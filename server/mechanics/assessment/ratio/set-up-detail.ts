@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import type { Evidence } from '../evidence.ts';
 import type { PassDetail, SetUpDetail } from './detail.ts';
 import { assumptionsOf, cautionsOf } from './full-lift.ts';
@@ -16,8 +17,7 @@ function passDetails({ standing, valve, lobe }: SetUpRead): PassDetail[] {
       kind,
       pass: number,
       value,
-      ...(zeroReturn === undefined ? {} : { zeroReturn }),
-      ...(atLobeLift === undefined ? {} : { atLobeLift }),
+      ...defined({ zeroReturn, atLobeLift }),
       counted,
       readAs,
       ...(aside === undefined ? {} : { aside: { code: aside.code, sentence: aside.sentence } }),
@@ -52,9 +52,7 @@ export function setUpDetail(evidence: Evidence, known: SetUpKnown, all: readonly
     armTaken,
     passes: passDetails(read),
     lobe,
-    ...(read.lift === undefined ? {} : { lift: read.lift }),
-    ...(input === undefined ? {} : { input }),
-    ...(result === undefined ? {} : { result }),
+    ...defined({ lift: read.lift, input, result }),
     quantityId: ratioQuantityId(known),
     throughLift: throughLift(evidence, read, all),
     lacks,

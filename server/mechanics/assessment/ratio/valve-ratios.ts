@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import type { ValveRatio } from '../change/input.ts';
 import type { SetUpKnown } from './known.ts';
 
@@ -11,7 +12,7 @@ function ofSetUp({ read, result, lacks }: SetUpKnown): ValveRatio[] {
       cylinder: setUp.cylinder,
       valve: setUp.valve,
       setUpId: setUp.id,
-      ...(setUp.armId === undefined ? {} : { armId: setUp.armId }),
+      ...defined({ armId: setUp.armId }),
       value: result.ratio,
       low: result.interval95[0],
       high: result.interval95[1],

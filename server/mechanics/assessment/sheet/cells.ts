@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { GAP_KINDS, SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
 import { keysOf } from '../../../../shared/schemas/words.ts';
 import type { Judgement } from '../assessment.ts';
@@ -50,7 +51,7 @@ export function gapCells(evidence: Evidence, row: SheetRow): GapCell[] {
           passes: entries.length,
           apart: [],
           lacks,
-          ...(word === undefined ? {} : { word }),
+          ...defined({ word }),
           judgementId: judgement.id,
           entryIds: idsOf(entries),
         },

@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
 import { verdictOfGap } from '../../consequences/gap-row.ts';
 import { toolAllowance, usualDeflection } from '../../kit/allowances.ts';
@@ -96,7 +97,7 @@ export function gapJudgement(judged: JudgedGap, others: number): Judgement {
     id: gapId(entry.kind, about),
     about,
     against: { to: 'limit', gap: entry.kind, limit: limit.value, source: limit.source },
-    ...(word === undefined ? {} : { word }),
+    ...defined({ word }),
     sentence: `${upperFirst(said)}: ${end}${worst}`,
     lacks,
     restsOn: [entry.id],

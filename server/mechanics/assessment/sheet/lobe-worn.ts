@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { allowance, allowanceSource } from '../../kit/allowances.ts';
 import type { AssessedQuestion, StopReason } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
@@ -6,7 +7,7 @@ import type { Evidence } from '../evidence.ts';
 import type { SheetSideDetail } from './detail.ts';
 import type { SheetRow } from './rows.ts';
 
-export interface WornLobe {
+interface WornLobe {
   readonly question: AssessedQuestion;
   readonly stop: StopReason;
 }
@@ -56,7 +57,7 @@ export function wornLobes(
             'a qualified shop looks at lobe, lifter and oil; if it was read short, strike that reading out with the reason.',
           from: 'readings',
           answered: question.answered !== undefined,
-          ...(restsOn[0] === undefined ? {} : { entryId: restsOn[0] }),
+          ...defined({ entryId: restsOn[0] }),
         },
       };
     }),

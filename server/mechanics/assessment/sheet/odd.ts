@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { judgeSide } from '../../valve-sheet/odd-valves.ts';
 import type { OddValve, SheetValve } from '../../valve-sheet/types.ts';
 import type { AssessedQuestion, Judgement } from '../assessment.ts';
@@ -21,8 +22,7 @@ function asSibling(row: SheetRow, spring: Spring, calipers: boolean, inDoubt: bo
   const valveLift = row.lifts.find((lot) => lot.spring === spring)?.figure.value;
   return {
     ...place,
-    ...(lobeLift === undefined ? {} : { lobeLift }),
-    ...(valveLift === undefined ? {} : { valveLift }),
+    ...defined({ lobeLift, valveLift }),
   };
 }
 
@@ -69,7 +69,7 @@ export function sideOf(
   const judged = judgeSide(of.side, siblings);
   const odd = judged.odd.map((each): SheetOddDetail => {
     const swap = swapToDo(each, siblings, judged.odd, swaps, evidence);
-    return { ...each, judgementId: oddId(each, of.spring), ...(swap === undefined ? {} : { swap }) };
+    return { ...each, judgementId: oddId(each, of.spring), ...defined({ swap }) };
   });
   return { ...judged, spring: of.spring, odd };
 }

@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { allowance, toolAllowance } from '../../kit/allowances.ts';
 import type { AssessedQuantity } from '../assessment.ts';
 import { valveSubject } from '../common/said.ts';
@@ -11,8 +12,7 @@ const halfOf = (kind: SheetCellDetail['kind']): number =>
 
 /** The ends of a figure: as they are known, else as such a reading repeats. */
 function endsOf({ kind, value, low, high }: SheetCellDetail) {
-  if (value === undefined || low !== undefined || high !== undefined)
-    return { ...(low === undefined ? {} : { low }), ...(high === undefined ? {} : { high }) };
+  if (value === undefined || low !== undefined || high !== undefined) return { ...defined({ low, high }) };
   return { low: value - halfOf(kind), high: value + halfOf(kind) };
 }
 
@@ -23,7 +23,7 @@ function quantityOf(row: SheetRowDetail, cell: SheetCellDetail): AssessedQuantit
     name: cell.title,
     about: valveSubject(row),
     dimension: 'length',
-    ...(value === undefined ? {} : { value }),
+    ...defined({ value }),
     ...endsOf(cell),
     basis: 'measured',
     conditions: spring === undefined ? [] : [HOW[spring] ?? 'spring not said', 'lash not said'],

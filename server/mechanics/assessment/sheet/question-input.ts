@@ -5,7 +5,7 @@ import type { Evidence, LifterState, SheetEvidence, Side, ValvePlace } from '../
 import { type LiftLot, perTurnOf, type SheetRow } from './rows.ts';
 
 /** What a row can be set against where the card or the box says nothing: the middle of its siblings. */
-export interface SideMiddle {
+interface SideMiddle {
   readonly lobeLift?: number;
   readonly ratio?: number;
 }

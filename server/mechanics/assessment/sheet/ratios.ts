@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { ratioOfFigures, type SheetFigure } from '../../valve-sheet/figures.ts';
 import type { AssessedQuantity } from '../assessment.ts';
@@ -66,9 +67,7 @@ export function ratioQuantities(
       name: ratio.name,
       about: valveSubject(ratio),
       dimension: 'ratio',
-      ...(value === undefined ? {} : { value }),
-      ...(low === undefined ? {} : { low }),
-      ...(high === undefined ? {} : { high }),
+      ...defined({ value, low, high }),
       basis: 'measured',
       conditions: [
         ratio.spring === 'not-said' ? 'spring not said' : `${ratio.spring} spring`,

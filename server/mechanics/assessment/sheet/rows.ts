@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { byId, byPlace, placeOf } from '../common/said.ts';
 import type { Evidence, SheetEvidence, SheetKindName, Spring, ValvePlace } from '../evidence.ts';
 import { figureOf, type LotFigure } from './lot.ts';
@@ -22,7 +23,7 @@ export interface SheetRow extends ValvePlace {
   readonly others: readonly SheetEvidence[];
 }
 
-export const USUAL_TURN = 0.1 * 0.0254;
+const USUAL_TURN = 0.1 * 0.0254;
 
 /** Travel of the dial's hand in one turn: as the set-ups say where they agree, else the usual .100 in. */
 export function perTurnOf({ setUps }: Evidence): number {
@@ -31,7 +32,7 @@ export function perTurnOf({ setUps }: Evidence): number {
 }
 
 /** The readings that count: standing, and with the arms the sheet is about. By id, so that entry order says nothing. */
-export const countedOf = (evidence: Evidence): SheetEvidence[] =>
+const countedOf = (evidence: Evidence): SheetEvidence[] =>
   evidence.sheet.filter(({ standing, arms }) => standing && arms === 'these').toSorted(byId);
 
 /** Valves of the engine, and any that were read beyond them. */
@@ -105,7 +106,7 @@ export function rowsOf(evidence: Evidence): SheetRow[] {
     const everyLift = liftLots(of('valve-lift'), armId, perTurn);
     return {
       ...place,
-      ...(armId === undefined ? {} : { armId }),
+      ...defined({ armId }),
       lobes,
       ...(lobes.length === 0 ? {} : { lobe: figureOf(lobes, perTurn) }),
       lifts: ownLots(everyLift, armId),

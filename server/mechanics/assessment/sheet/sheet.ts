@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import type { Tolerances } from '../../questions/tolerances.ts';
 import { cylinderOrder } from '../../valve-sheet/orders.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
@@ -60,8 +61,7 @@ function rowDetail(
   return {
     cylinder: row.cylinder,
     valve: row.valve,
-    ...(row.armId === undefined ? {} : { armId: row.armId }),
-    ...(armName === undefined ? {} : { armName }),
+    ...defined({ armId: row.armId, armName }),
     cells: inColumns([...figureCells(evidence, row), ...gaps.map(({ cell }) => cell)]),
     questionIds: own.map(({ id }) => id),
     inDoubt: own.some(inDoubt),

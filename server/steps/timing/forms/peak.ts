@@ -19,7 +19,7 @@ export const inField = (entry: { readonly typed: string; readonly readAs: string
 const SIDED = /^(.*?)\s*\b(BTDC|ATDC)\s*$/i;
 
 /** `155 BTDC` is −155 after TDC; without a side an exhaust is told before TDC and an intake after it. */
-export function afterTop(text: string, side: string): string {
+function afterTop(text: string, side: string): string {
   const sided = SIDED.exec(text);
   const angle = (sided?.[1] ?? text).trim();
   const before = sided === null ? side === 'exhaust' : sided[2]?.toUpperCase() === 'BTDC';
