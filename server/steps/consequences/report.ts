@@ -70,7 +70,7 @@ const valveComponent = (context: CallContext, detail: ChangeDetail): Component =
   const aSide = detail.about.of === 'side';
   return sectionComponent(`What the ratio does on ${subjectSaid(detail.about)}`, [
     ...saidComponents(
-      'In short',
+      'In one line',
       headlinesOn(context.assessment, detail).map(({ sentence }) => sentence),
     ),
     ...saidComponents('Gaps, worst first', toldOf(context, detail, aSide)),
