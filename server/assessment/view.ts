@@ -14,6 +14,7 @@ import type {
   Headline,
   Judgement,
   NextAction,
+  NotToRun,
   StopReason,
   Subject,
 } from '../mechanics/assessment/assessment.ts';
@@ -284,11 +285,19 @@ const showStop = (stop: StopReason) =>
     since: stop.since,
   });
 
+const notToRunView = z
+  .object({ id: z.string(), about: subjectView, sentence: z.string(), wayOut: z.string() })
+  .meta({ id: 'NotToRun', description: 'why nobody runs it as it is; it may be turned by hand to measure' });
+
+const showNotToRun = ({ id, about, sentence, wayOut }: NotToRun) =>
+  answer(notToRunView, { id, about: showSubject(about), sentence, wayOut });
+
 /** Everything that is said about a build, as JSON has it; every page shows these sentences and no others. */
 export const assessmentView = z
   .object({
     headlines: z.array(headlineView),
     stop: z.array(stopView),
+    notToRun: z.array(notToRunView),
     next: nextView.optional(),
     missing: z.array(z.object({ id: z.string(), step, sentence: z.string(), must: z.boolean() })),
     judgements: z.array(judgementView),
@@ -303,6 +312,7 @@ export const showAssessment = (assessment: Assessment) =>
   answer(assessmentView, {
     headlines: assessment.headlines.map(showHeadline),
     stop: assessment.stop.map(showStop),
+    notToRun: assessment.notToRun.map(showNotToRun),
     next: assessment.next === undefined ? undefined : showNext(assessment.next),
     missing: assessment.missing,
     judgements: assessment.judgements.map(showJudgement),

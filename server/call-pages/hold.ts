@@ -17,12 +17,13 @@ function setBy({ call, events }: CallContext): Pick<HoldData, 'set'> {
 
 /** The banner while nobody may turn the engine: whatever stops it, whoever said so. */
 export function holdOf(context: CallContext): HoldData | undefined {
-  const { stop } = context.assessment;
-  if (stop.length === 0) return undefined;
-  const liftable = context.side === 'desk' && unanswered(stop).length === 0;
+  const { stop, notToRun } = context.assessment;
+  if (stop.length + notToRun.length === 0) return undefined;
+  const liftable = context.side === 'desk' && stop.length > 0 && unanswered(stop).length === 0;
   return {
     id: 'hold',
-    reasons: stop.map(({ sentence, wayOut }) => ({ sentence, wayOut })),
+    title: stop.length > 0 ? 'Stop: nobody turns it' : 'Not to be run as it is',
+    reasons: [...stop, ...notToRun].map(({ sentence, wayOut }) => ({ sentence, wayOut })),
     ...setBy(context),
     ...(liftable
       ? { lift: { label: 'Lift the hold', href: `${context.base}/hold#lift-hold`, key: 'l' } }

@@ -2,6 +2,7 @@ import { GOALS, sentence } from '../../shared/schemas/words.ts';
 import type { CallContext } from '../call/context.ts';
 import type { Page } from '../web/pages/render.ts';
 import { type CallFrame, linkOf } from './frame.ts';
+import { stopFlag } from './report/call-summary.ts';
 
 /** Rows without a name, for readings that nobody foresaw. */
 const SPARE = ['', ''];
@@ -18,6 +19,7 @@ export function worksheetPage(frame: CallFrame, context: CallContext): Page {
       back: base,
       title: `Worksheet: ${sentence(GOALS, call.goal).toLowerCase()}`,
       about: `Call ${call.number}, ${build.label}`,
+      stop: stopFlag(context),
       lacks: context.assessment.missing
         .filter(({ step }) => step !== 'notes')
         .map(({ step, sentence: text }) => ({ text, of: linkOf(frame, step) })),

@@ -117,14 +117,14 @@ it('stop said at the bench closes the step on both sides until the desk lifts it
   await expect.poll(() => desk.locator('.hold').textContent()).toContain('tight at 30 after top');
   await bench.goto(`${demo.base}/bench/steps/ratio`);
   expect(await bench.getByRole('button', { name: 'Keep reading' }).count()).toBe(0);
-  expect(await bench.getByRole('link', { name: 'Lift the stop' }).count()).toBe(0);
-  await desk.getByRole('link', { name: 'Lift the stop' }).click();
-  await desk.getByRole('button', { name: 'Lift the stop' }).click();
+  expect(await bench.getByRole('link', { name: 'Lift the hold' }).count()).toBe(0);
+  await desk.getByRole('link', { name: 'Lift the hold' }).click();
+  await desk.getByRole('button', { name: 'Lift the hold' }).click();
   expect(await desk.locator('.error-summary').textContent()).toContain(
     'Why it may be turned again must not be empty',
   );
   await desk.getByLabel('Why it may be turned again').fill('Plug wrench taken off the pulley, turns freely');
-  await desk.getByRole('button', { name: 'Lift the stop' }).click();
+  await desk.getByRole('button', { name: 'Lift the hold' }).click();
   await expect.poll(() => bench.locator('.hold').count()).toBe(0);
 });
 

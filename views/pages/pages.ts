@@ -71,6 +71,7 @@ export interface TakeoverPageData {
 }
 
 export interface WorksheetPageData {
+  readonly stop: StopFlag;
   readonly back: string;
   readonly title: string;
   readonly about: string;

@@ -4,6 +4,7 @@ import { HOSTILE, LONG } from './part.ts';
 
 export interface HoldData {
   readonly id: string;
+  readonly title: string;
   /** Why nobody turns it, each with what has to happen first. */
   readonly reasons: readonly { readonly sentence: string; readonly wayOut: string }[];
   /** Where a person said stop. */
@@ -22,6 +23,7 @@ export const hold: Part<'/parts/hold'> = {
       title: 'At the desk',
       data: {
         id: 'hold-desk',
+        title: 'Stop: nobody turns it',
         reasons: [
           {
             sentence: 'Do not turn it: resistance felt at 30 after top.',
@@ -36,6 +38,7 @@ export const hold: Part<'/parts/hold'> = {
       title: 'At the bench',
       data: {
         id: 'hold-bench',
+        title: 'Stop: nobody turns it',
         reasons: [
           {
             sentence: 'Do not turn it: resistance felt at 30 after top.',
@@ -49,6 +52,7 @@ export const hold: Part<'/parts/hold'> = {
       title: 'Long and hostile text',
       data: {
         id: 'hold-hostile',
+        title: HOSTILE,
         reasons: [{ sentence: `${LONG} ${HOSTILE}`, wayOut: HOSTILE }],
         set: { who: HOSTILE, at: '2026-11-25T10:47:00Z', when: HOSTILE },
       },

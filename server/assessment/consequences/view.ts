@@ -141,7 +141,7 @@ export function showConsequences(record: BuildRecord, assessment: Assessment, se
     headlines: assessment.headlines
       .filter(({ step, about }) => step === 'consequences' && detail && keyOf(about) === keyOf(detail.about))
       .map(({ sentence }) => sentence),
-    stop: assessment.stop.length > 0,
+    stop: assessment.stop.length + assessment.notToRun.length > 0,
     adjusters: detail?.adjusters,
     limits: detail === undefined ? [] : limitsUsed(record, detail),
     measured: (detail === undefined ? [] : readingsUsed(record, detail)).map(({ id, kind, reading }) => ({

@@ -209,7 +209,7 @@ export function showSheet(record: BuildRecord, assessment: Assessment, order: Or
     headlines: assessment.headlines.filter(({ step }) => step === 'sheet').map(showHeadline),
     judgements: sheetJudgements(assessment).map(showJudgement),
     questions: assessment.questions.filter(({ step }) => step === 'sheet').map(showQuestion),
-    stop: assessment.stop.length > 0,
+    stop: assessment.stop.length + assessment.notToRun.length > 0,
     readings: record.sheetReadings.map(showSheetReading),
   });
 }

@@ -12,17 +12,16 @@ export interface WholeCall {
 }
 
 /** Whether somebody has to stop, and every reason why. */
-export function stopFlag({ context }: WholeCall): StopFlag {
-  const { stop } = context.assessment;
-  if (stop.length === 0)
+export function stopFlag({ assessment: { stop, notToRun } }: CallContext): StopFlag {
+  if (stop.length + notToRun.length === 0)
     return {
       stands: false,
       word: 'No stop is set.',
       text: 'Any resistance: stop, back off, find out.',
       reasons: [],
     };
-  const reasons = stop.map(({ sentence, wayOut }) => ({ sentence, wayOut }));
-  return { stands: true, word: 'Stop.', text: stop.map(({ sentence }) => sentence).join(' '), reasons };
+  const reasons = [...stop, ...notToRun].map(({ sentence, wayOut }) => ({ sentence, wayOut }));
+  return { stands: true, word: 'Stop.', text: reasons.map(({ sentence }) => sentence).join(' '), reasons };
 }
 
 /** The one thing worth most now. */

@@ -16,7 +16,7 @@ export function summaryComponent(whole: WholeCall, others: readonly string[]): C
   return {
     template: '/pages/report/summary',
     data: {
-      stop: stopFlag(whole),
+      stop: stopFlag(whole.context),
       parts: [
         { title: 'Found', items: orNone([...foundInShort(whole), ...others], 'Nothing yet.') },
         {

@@ -24,7 +24,7 @@ export function takeoverPage(whole: WholeCall): Page {
     data: {
       back: context.base,
       title: `Take over call ${context.call.number}`,
-      stop: stopFlag(whole),
+      stop: stopFlag(context),
       cards: [
         callerCard(context),
         missingCard(frame, context),

@@ -75,6 +75,7 @@ export function assess(evidence: Evidence): Assessment {
     missing: missingOf(lacking),
     needs: stepNeeds(needs),
     stop,
+    notToRun: change.notToRun,
     headlines: inOrderOf(evidence.call.goal, said.headlines),
     details,
   };

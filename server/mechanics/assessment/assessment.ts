@@ -120,6 +120,14 @@ export interface StopReason {
   readonly since?: string;
 }
 
+/** Why nobody runs it as it is; turning it by hand to measure is not forbidden by it. */
+export interface NotToRun {
+  readonly id: string;
+  readonly about: Subject;
+  readonly sentence: string;
+  readonly wayOut: string;
+}
+
 /** One thing that is not known or not done yet. `must`: the answer of the call waits for it. */
 export interface Missing {
   readonly id: string;
@@ -153,6 +161,8 @@ export interface Assessment {
   /** All that the steps ask for, also what the goal is not about. */
   readonly needs: readonly StepNeed[];
   readonly stop: readonly StopReason[];
+  /** Gaps that come out short by calculation. */
+  readonly notToRun: readonly NotToRun[];
   /** The answer in one line for each valve that was read, and for each other thing that was asked. */
   readonly headlines: readonly Headline[];
   /** Figures behind the above, for tables and drawings. */

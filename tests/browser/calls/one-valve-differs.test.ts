@@ -59,7 +59,7 @@ describe.each(MODES)('one valve differs, $name', (mode) => {
   });
 
   it('the odd one is marked, its lobe is like the others, and the swap that settles it is named', async () => {
-    const told = desk.page.locator('.call-headline', { hasText: '5 intake is the odd one' });
+    const told = desk.page.locator('.headline', { hasText: '5 intake is the odd one' });
     expect(await told.textContent()).toContain('arm E (5 intake) and arm D (4 intake) swapped');
     expect(await desk.page.locator('main').textContent()).not.toContain('the lobe of 5 intake');
   });
@@ -95,7 +95,7 @@ describe.each(MODES)('one valve differs, $name', (mode) => {
     await desk.press(/^Per-valve sheet/);
     const swaps = desk.page.locator('table', { hasText: 'Swap tests' });
     expect(await swaps.textContent()).toMatch(/part/);
-    expect(await desk.page.locator('.call-headline', { hasText: '4 intake is the odd one' }).count()).toBe(1);
+    expect(await desk.page.locator('.headline', { hasText: '4 intake is the odd one' }).count()).toBe(1);
     await call.picture(desk.page, `one-valve ${mode.name} desk swapped`);
   });
 

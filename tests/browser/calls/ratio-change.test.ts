@@ -57,7 +57,7 @@ describe.each(MODES)('a ratio change on an engine that ran, $name', (mode) => {
     await read(bench, '5 turns 60', '5 turns 60', '5 turns 60');
     const result = bench.page.locator('.result').first();
     expect(await result.textContent()).toContain('Light-spring ratio, 1 intake');
-    expect(await result.locator('.verdict').textContent()).toContain('with 1.60');
+    expect(await bench.page.locator('.headline-lead').first().textContent()).toContain('1.6');
   });
 
   it('before and after side by side on both screens: bind would be .041 against .060, short', async () => {
@@ -73,7 +73,7 @@ describe.each(MODES)('a ratio change on an engine that ran, $name', (mode) => {
       expect(text).toContain('.041');
       expect(text).toContain('.060');
       expect(text).toContain('short');
-      expect(await page.locator('main').textContent()).toContain('Do not turn it so: room to coil bind');
+      expect(await page.locator('main').textContent()).toContain('Do not run it so: room to coil bind');
     }
     await call.picture(desk.page, `ratio-change ${mode.name} desk`);
     await call.picture(bench.page, `ratio-change ${mode.name} phone`);

@@ -89,12 +89,12 @@ describe('a planned ratio while nothing is measured', () => {
     expect(of(planned(1.6, { arms: [arm('16')] }), [ratio]).detail.after?.from).toBe('planned');
   });
 
-  test('a gap that comes out short is a stop that says so, with what the change is', () => {
+  test('a gap that comes out short is not to be run, with what the change is', () => {
     const limits = { 'coil-bind': { value: 0.2 * IN, source: 'the part maker' } };
     const found = of(planned(1.6, { limits }));
     expect(
-      found.part.stop.find(({ about }) => about.of === 'side' && about.valve === 'intake')?.sentence,
-    ).toMatch(/^Do not turn it so: room to coil bind, intake valves with the planned 1\.6, comes out short/);
+      found.part.notToRun.find(({ about }) => about.of === 'side' && about.valve === 'intake')?.sentence,
+    ).toMatch(/^Do not run it so: room to coil bind, intake valves with the planned 1\.6, comes out short/);
     expect(found.part.headlines[0]?.sentence).toMatch(/^Worst first: room to coil bind, \w+ valves, short/);
   });
 });

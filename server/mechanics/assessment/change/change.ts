@@ -1,6 +1,6 @@
 import { adjustersWord, assumptionsOf, cautionsOf } from '../../consequences/consequences.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
-import type { AssessedQuantity, Subject } from '../assessment.ts';
+import type { AssessedQuantity, NotToRun, Subject } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, Side, ValvePlace } from '../evidence.ts';
@@ -13,7 +13,7 @@ import { gapsOf } from './gaps.ts';
 import type { ValveRatio } from './input.ts';
 import { gapsBefore, knownInput, lashInForce } from './known.ts';
 import { type BeforeAndAfter, beforeAndAfter } from './ratios.ts';
-import { calculatedJudgements, changeHeadline, shortStops, worstHeadline } from './said.ts';
+import { calculatedJudgements, changeHeadline, shortGaps, worstHeadline } from './said.ts';
 import { bendOf, variantsOf } from './spread.ts';
 
 /** One valve, or a side while none of its valves was read. */
@@ -131,11 +131,12 @@ function workOut(evidence: Evidence, spot: Spot, calculations: GapCalculations):
   };
 }
 
+interface ChangeSaid extends PartSaid<readonly ChangeDetail[]> {
+  readonly notToRun: readonly NotToRun[];
+}
+
 /** What a ratio does on each valve: before and after, from card, sold-as, planned or measured ratios. */
-export function changePart(
-  evidence: Evidence,
-  ratios: readonly ValveRatio[],
-): PartSaid<readonly ChangeDetail[]> {
+export function changePart(evidence: Evidence, ratios: readonly ValveRatio[]): ChangeSaid {
   const calculations = gapCalculations();
   const spots = spotsOf(evidence, rowsOf(evidence), ratios);
   const worked = spots.map((spot) => workOut(evidence, spot, calculations));
@@ -144,7 +145,8 @@ export function changePart(
     quantities: worked.flatMap(({ quantities }) => quantities),
     judgements: details.flatMap(calculatedJudgements),
     questions: [],
-    stop: details.flatMap(shortStops),
+    stop: [],
+    notToRun: details.flatMap(shortGaps),
     headlines: [
       ...worstHeadline(details),
       ...details.map((detail) => changeHeadline(detail, `headline:${detail.id}`)),

@@ -1,4 +1,4 @@
-import type { Headline, Judgement, StopReason, Subject } from '../assessment.ts';
+import type { Headline, Judgement, NotToRun, Subject } from '../assessment.ts';
 import { gapSaid } from '../common/gap-said.ts';
 import { inches, keyOf, listed, nominalSaid, subjectSaid, upperFirst } from '../common/said.ts';
 import type { ChangeDetail, ChangeGap } from './detail.ts';
@@ -59,27 +59,24 @@ export function changeHeadline(detail: Omit<ChangeDetail, 'id'>, id: string): He
   };
 }
 
-/** A gap that comes out short: calculated, so that a person may lift it with a reason before it is measured. */
-export function shortStops(detail: Omit<ChangeDetail, 'id'>): StopReason[] {
-  return detail.gaps.flatMap((gap): StopReason[] => {
+/** A gap that comes out short: calculated, so that it may be turned by hand to measure it, and not run. */
+export function shortGaps(detail: Omit<ChangeDetail, 'id'>): NotToRun[] {
+  return detail.gaps.flatMap((gap): NotToRun[] => {
     const { after, word, name, title, limit } = gap;
     if (after?.basis !== 'calculated' || word !== 'short') return [];
     return [
       {
-        id: `stop:gap-short:${name}:${keyOf(detail.about)}${ratioKey(detail)}`,
-        code: 'gap-short',
+        id: `not-to-run:gap-short:${name}:${keyOf(detail.about)}${ratioKey(detail)}`,
         about: detail.about,
-        sentence: `Do not turn it so: ${title.toLowerCase()}, ${withRatio(detail)}, comes out short, ${gapSaid(after)} against ${inches(limit.value)}.`,
+        sentence: `Do not run it so: ${title.toLowerCase()}, ${withRatio(detail)}, comes out short, ${gapSaid(after)} against ${inches(limit.value)}.`,
         wayOut:
-          'a qualified shop looks at the figures it is calculated from; the gap is measured only once a person has lifted this, with a reason.',
-        from: 'readings',
-        answered: true,
+          'Measure the gap, turned by hand on a light spring, and have a qualified shop look before it runs.',
       },
     ];
   });
 }
 
-/** A stop that was lifted for one planned ratio is not lifted for another. */
+/** One planned ratio is not another. */
 const ratioKey = ({ after }: Omit<ChangeDetail, 'id'>): string =>
   after === undefined
     ? ''

@@ -81,7 +81,9 @@ const turnsIt: Mutant = ({ assessment }) =>
     : { ...assessment, next: { ...assessment.next, turns: true } };
 
 const noStop: Mutant = ({ assessment }) =>
-  assessment.judgements.some(({ word }) => word === 'short') ? { ...assessment, stop: [] } : undefined;
+  assessment.judgements.some(({ word }) => word === 'short')
+    ? { ...assessment, stop: [], notToRun: [] }
+    : undefined;
 
 const sendsToTurn: Mutant = ({ assessment }) => {
   const [first, ...rest] = assessment.headlines;

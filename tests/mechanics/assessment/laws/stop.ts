@@ -7,9 +7,9 @@ const TELLS =
   /(^|[.:;?] )(turn (it|to|by|twice)|rotate|crank|fire|start it|run it|take one more pass|read (it )?again|read the (valve|lobe)|move (this|the) rocker|swap )/i;
 const FORBIDS = /do not|don’t|nobody|not while|until|after it|before anything/i;
 
-/** A gap that is short raises a stop, until a person has lifted it. */
-function shortWithoutStop({ call }: Evidence, { judgements }: Assessment): string[] {
-  if ((call.stopsLifted ?? []).length > 0) return [];
+/** A gap that is short raises a stop, until a person has lifted it; one that is only calculated is not to be run. */
+function shortWithoutStop({ call }: Evidence, { judgements, notToRun }: Assessment): string[] {
+  if ((call.stopsLifted ?? []).length > 0 || notToRun.length > 0) return [];
   // A part on the bench that is too wide for its cover stops no engine.
   const gaps = judgements.filter(({ word, about }) => word === 'short' && about.of !== 'part');
   return gaps.map(({ id }) => `${id}: short, and no stop stands`);
