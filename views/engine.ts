@@ -1,3 +1,4 @@
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Eta } from 'eta';
 
@@ -20,13 +21,30 @@ const sealedIncludes = {
   },
 };
 
+/** Where a template is, by its name: from the views folder, so that it is the same whoever includes it. */
+function pathsByName(): (name: string) => string {
+  const paths = new Map<string, string>();
+  return (name) => {
+    const known = paths.get(name);
+    if (known !== undefined) return known;
+    if (!name.startsWith('/') || name.includes('..'))
+      throw new Error(`Template ${name} is not named from the views folder`);
+    const path = join(VIEWS, name.endsWith('.eta') ? name : `${name}.eta`);
+    paths.set(name, path);
+    return path;
+  };
+}
+
 /** The template engine over the views folder: every `<%= %>` escaped, data is `it`, compiled once. */
 export function createViews(): Eta {
-  return new Eta({
+  const eta = new Eta({
     views: VIEWS,
     autoEscape: true,
     useWith: false,
     cache: true,
     plugins: [sealedIncludes],
   });
+  // The engine's own way makes a JSON text of the including file and the name at each include of each page.
+  eta.resolvePath = pathsByName();
+  return eta;
 }
