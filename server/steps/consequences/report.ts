@@ -46,12 +46,18 @@ const notKnown = ({ gaps }: ChangeDetail): string[] =>
     after === undefined ? [`${title} lacks ${lacks.join(', ')}`] : [],
   );
 
-/** The gaps that are known, and the figures, beside the valve drawn to scale. */
+/** The ratios, the gaps that are known and the figures, beside the valve drawn to scale. */
 function valveTables(context: CallContext, detail: ChangeDetail): Component {
   const known = detail.gaps.filter(({ after }) => after !== undefined);
   const gaps = known.length === 0 ? [] : [tableComponent(withoutNote(gapsTable({ ...detail, gaps: known })))];
   const figures = tableComponent(filledColumns(figuresTable(detail)));
-  return besideWideComponent(columnComponent(...gaps, figures), ...drawingComponents(context, detail));
+  const column = columnComponent(
+    ...runComponents('Ratios', ratioFacts(detail)),
+    ...gaps,
+    figures,
+    ...saidComponents('Why', gapReasons(detail)),
+  );
+  return besideWideComponent(column, ...drawingComponents(context, detail));
 }
 
 /** The figures of a side that nothing was read of yet, in a line: no valve stands so. */
@@ -70,14 +76,13 @@ const valveComponent = (context: CallContext, detail: ChangeDetail): Component =
   const aSide = detail.about.of === 'side';
   return sectionComponent(`What the ratio does on ${subjectSaid(detail.about)}`, [
     ...saidComponents(
-      'In short',
+      'In one line',
       headlinesOn(context.assessment, detail).map(({ sentence }) => sentence),
     ),
     ...saidComponents('Gaps, worst first', toldOf(context, detail, aSide)),
-    ...runComponents('Ratios', ratioFacts(detail)),
-    ...saidComponents('Not known', notKnown(detail)),
-    ...saidComponents('Why', gapReasons(detail)),
-    ...(aSide ? sideFigures(detail) : [valveTables(context, detail)]),
+    ...(aSide
+      ? [...runComponents('Ratios', ratioFacts(detail)), ...sideFigures(detail)]
+      : [valveTables(context, detail)]),
   ]);
 };
 
@@ -88,6 +93,7 @@ export function consequencesReport(context: CallContext): Component[] {
   const details = worstFirst(context.assessment);
   return [
     ...details.map((detail) => valveComponent(context, detail)),
+    ...saidComponents('Not known', once(details.flatMap(notKnown))),
     ...saidComponents('Limits, and where they come from', limitSources(context)),
     ...saidComponents('Adjusters', once(details.map(({ adjusters }) => adjusters))),
     ...saidComponents('Assumptions', once(details.flatMap(({ assumptions }) => assumptions))),
