@@ -8,7 +8,7 @@ const straight = line<Point>(
   ([x]) => round(x),
   ([, y]) => round(y),
 );
-const smooth = line<Point>(
+const _smooth = line<Point>(
   ([x]) => round(x),
   ([, y]) => round(y),
 ).curve(curveMonotoneX);
@@ -16,9 +16,4 @@ const smooth = line<Point>(
 /** A curve through close points; straight pieces between them, as they were calculated. */
 export function curve(className: string, points: readonly Point[]): string {
   return path(className, straight([...points]) ?? '');
-}
-
-/** A curve through a few points that rises and falls no more than they do. */
-export function smoothCurve(className: string, points: readonly Point[]): string {
-  return path(className, smooth([...points]) ?? '');
 }

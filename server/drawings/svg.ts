@@ -52,8 +52,3 @@ export function label(
   const className = `draw-text${options.soft ? ' draw-text-soft' : ''}${extra}`;
   return element('text', { class: className, x, y, 'text-anchor': options.anchor }, escaped(text));
 }
-
-/** A closed or open run of points. */
-export function polyline(points: readonly (readonly [number, number])[], closed = false): string {
-  return `M${points.map(([x, y]) => `${at(x)} ${at(y)}`).join('L')}${closed ? 'Z' : ''}`;
-}

@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import { author, type Principal, requireBuild } from '../auth/principal.ts';
-import type { Database, Tx } from '../database/database.ts';
+import type { Tx } from '../database/database.ts';
 import { notifyAtCommit } from '../database/statements.ts';
 import { notFound } from '../problems/failure.ts';
 import type { EventDefinition } from './define-events.ts';
@@ -92,13 +92,4 @@ export async function changeBuild<T>(
   });
   await record(tx, principal, buildId, lines);
   return answer;
-}
-
-/** Opens a transaction of the caller's shop. */
-export function inPrincipalsShop<T>(
-  db: Database,
-  principal: Principal,
-  work: (tx: Tx) => Promise<T>,
-): Promise<T> {
-  return db.shopTransaction(principal.shopId, work);
 }

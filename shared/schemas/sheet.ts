@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { choice, listOf } from './fields.ts';
 import { gauged } from './gauged.ts';
 import { bare } from './number-fields.ts';
-import { someWords, words } from './texts.ts';
+import { someWords } from './texts.ts';
 import { keysOf, LIFTERS, SPRINGS, VALVES } from './words.ts';
 
 /** What a sheet holds of each valve. */
@@ -97,6 +97,3 @@ export const oneValve = z.strictObject({
     )
     .optional(),
 });
-
-/** A shop's own figure for a limit. */
-export const LIMIT_SOURCE = words('where the figure is from, e.g. the part maker’s sheet', 500);
