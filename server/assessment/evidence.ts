@@ -1,5 +1,5 @@
 import { defined } from '../../shared/defined.ts';
-import { goalOf } from '../../shared/goals.ts';
+import { goalOf } from '../../shared/schemas/goals.ts';
 import { siOf } from '../../shared/schemas/entered.ts';
 import { CONTACT, ENGINE_STATES, keysOf } from '../../shared/schemas/words.ts';
 import { eventsOf, isEvent } from '../events/read-events.ts';

@@ -1,4 +1,4 @@
-import { type GoalPlan, planOf } from '../../shared/goals.ts';
+import { type GoalPlan, planOf } from '../../shared/schemas/goals.ts';
 import { assessedFor } from '../assessment/assessed.ts';
 import type { Principal } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';

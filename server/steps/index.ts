@@ -1,4 +1,4 @@
-import { GOAL_PLANS, type Goal, type GoalPlan } from '../../shared/goals.ts';
+import { GOAL_PLANS, type Goal, type GoalPlan } from '../../shared/schemas/goals.ts';
 import { STEP_NAMES, type StepName } from '../../shared/steps.ts';
 import type { ReportPartName } from '../call/report-parts.ts';
 import type { Step } from '../call/step.ts';

@@ -177,7 +177,7 @@ const MISTAKES: readonly Mistake[] = [
   },
   {
     mistake: 'a goal has no plan',
-    file: 'shared/goals.ts',
+    file: 'shared/schemas/goals.ts',
     from: '  geometry: {\n    asks',
     to: '  geometri: {\n    asks',
     says: /geometri/,

@@ -1,5 +1,5 @@
 import { defined } from '../../../shared/defined.ts';
-import { planOf } from '../../../shared/goals.ts';
+import { planOf } from '../../../shared/schemas/goals.ts';
 import type { Assessment } from './assessment.ts';
 import { changePart } from './change/change.ts';
 import type { PartSaid } from './common/part-said.ts';

@@ -1,4 +1,4 @@
-import type { Goal } from '../../../shared/goals.ts';
+import type { Goal } from '../../../shared/schemas/goals.ts';
 import type { FamilyEvidence } from './part/family.ts';
 import type { BoltingName, LifterName, MountingName } from './words.ts';
 

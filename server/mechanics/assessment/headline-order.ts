@@ -1,4 +1,4 @@
-import { type Goal, planOf } from '../../../shared/goals.ts';
+import { type Goal, planOf } from '../../../shared/schemas/goals.ts';
 import type { Headline } from './assessment.ts';
 
 /** What the call is about is told first; the rest follows in the order of the parts. */

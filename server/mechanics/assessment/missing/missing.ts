@@ -1,4 +1,4 @@
-import { planOf } from '../../../../shared/goals.ts';
+import { planOf } from '../../../../shared/schemas/goals.ts';
 import { STEP_NAMES, type StepName } from '../../../../shared/steps.ts';
 import type { Missing, StepNeed } from '../assessment.ts';
 import { upperFirst } from '../common/said.ts';

@@ -1,4 +1,4 @@
-import { planOf } from '../../../../shared/goals.ts';
+import { planOf } from '../../../../shared/schemas/goals.ts';
 import type { Evidence } from '../evidence.ts';
 import { ratioOfStamp } from '../ratio/marks.ts';
 import { ANSWER, MUST, type Need, need } from './need.ts';

@@ -1,4 +1,4 @@
-import { planOf } from '../../../../shared/goals.ts';
+import { planOf } from '../../../../shared/schemas/goals.ts';
 import type { Evidence } from '../evidence.ts';
 import { MUST_TURN, type Need, need, TURN } from './need.ts';
 

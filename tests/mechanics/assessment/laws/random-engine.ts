@@ -1,6 +1,6 @@
 import type { Evidence, Side } from '../../../../server/mechanics/assessment/evidence.ts';
 import { DEG, IN, LBF, LBF_PER_IN } from '../../../../server/mechanics/kit/si.ts';
-import type { Goal } from '../../../../shared/goals.ts';
+import type { Goal } from '../../../../shared/schemas/goals.ts';
 import type { Chance } from '../../explain-readings/random.ts';
 
 /** Invented figures within what such engines have; the laws hold for any of them, so none needs a source. */

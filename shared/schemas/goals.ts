@@ -1,5 +1,5 @@
-import { GOALS } from './schemas/words.ts';
-import type { StepName } from './steps.ts';
+import { GOALS } from './words.ts';
+import type { StepName } from '../steps.ts';
 
 export type Goal = keyof typeof GOALS;
 
