@@ -1,6 +1,6 @@
 import { defined } from '../../shared/defined.ts';
-import { goalOf } from '../../shared/schemas/goals.ts';
 import { siOf } from '../../shared/schemas/entered.ts';
+import { goalOf } from '../../shared/schemas/goals.ts';
 import { CONTACT, ENGINE_STATES, keysOf } from '../../shared/schemas/words.ts';
 import { eventsOf, isEvent } from '../events/read-events.ts';
 import type { Evidence } from '../mechanics/assessment/evidence.ts';

@@ -92,6 +92,13 @@ const MISTAKES: readonly Mistake[] = [
     says: /Property 'computation' is missing/,
   },
   {
+    mistake: 'a column that may be null is left out of an INSERT',
+    file: 'server/records/answers/answers.ts',
+    from: '        question_id: questionId ?? null,\n',
+    to: '',
+    says: /Property 'question_id' is missing/,
+  },
+  {
     mistake: 'an event that nobody declared is emitted',
     file: 'server/records/workings/workings.ts',
     from: "emit(WORKING_EVENTS['working-kept'], {",

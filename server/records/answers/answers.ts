@@ -3,6 +3,7 @@ import type { z } from 'zod';
 import type { answerQuestion } from '../../../shared/schemas/commands.ts';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import { everyColumn } from '../../database/tables/every-column.ts';
 import type { AnswerTable } from '../../database/tables/measuring.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { getSetUp } from '../set-ups/set-ups.ts';
@@ -38,18 +39,20 @@ export async function keepAnswer(
     const seq = await emit(ANSWER_EVENTS['question-answered'], said);
     const row = await tx
       .insertInto('answer')
-      .values({
-        shop_id: principal.shopId,
-        build_id: buildId,
-        set_up_id: input.setUpId ?? null,
-        question_id: questionId ?? null,
-        question: input.question,
-        answer: input.answer,
-        code: input.code ?? '',
-        found: input.found ?? null,
-        seq,
-        ...author(principal),
-      })
+      .values(
+        everyColumn<AnswerTable>({
+          shop_id: principal.shopId,
+          build_id: buildId,
+          set_up_id: input.setUpId ?? null,
+          question_id: questionId ?? null,
+          question: input.question,
+          answer: input.answer,
+          code: input.code ?? '',
+          found: input.found ?? null,
+          seq,
+          ...author(principal),
+        }),
+      )
       .returningAll()
       .executeTakeFirstOrThrow();
     return toAnswer(row);

@@ -4,6 +4,7 @@ import type { newArm } from '../../../shared/schemas/commands.ts';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import type { ArmTable } from '../../database/tables/builds.ts';
+import { everyColumn } from '../../database/tables/every-column.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { Failure } from '../../problems/failure.ts';
 import { ARM_EVENTS } from './events.ts';
@@ -28,16 +29,18 @@ export async function addArm(
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
     const row = await tx
       .insertInto('arm')
-      .values({
-        shop_id: principal.shopId,
-        build_id: buildId,
-        name: input.name,
-        family: input.family,
-        ratio_stamp: input.ratioStamp,
-        other_number: input.otherNumber,
-        box_label: input.boxLabel,
-        ...author(principal),
-      })
+      .values(
+        everyColumn<ArmTable>({
+          shop_id: principal.shopId,
+          build_id: buildId,
+          name: input.name,
+          family: input.family,
+          ratio_stamp: input.ratioStamp,
+          other_number: input.otherNumber,
+          box_label: input.boxLabel,
+          ...author(principal),
+        }),
+      )
       .onConflict((conflict) => conflict.columns(['shop_id', 'build_id', 'name']).doNothing())
       .returning(['id', 'created_at'])
       .executeTakeFirst();

@@ -4,6 +4,7 @@ import type { placeArm } from '../../../shared/schemas/commands.ts';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import type { ArmPlacementTable } from '../../database/tables/builds.ts';
+import { everyColumn } from '../../database/tables/every-column.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowOfBuild, rowsOfBuild } from '../../events/rows-of-build.ts';
 import { ARM_EVENTS } from './events.ts';
@@ -32,16 +33,18 @@ export async function placeArmOnValve(
     const seq = await emit(ARM_EVENTS['arm-placed'], placed);
     const row = await tx
       .insertInto('arm_placement')
-      .values({
-        shop_id: principal.shopId,
-        build_id: buildId,
-        arm_id: input.armId,
-        cylinder: input.cylinder,
-        valve: input.valve,
-        reason: input.reason,
-        seq,
-        ...author(principal),
-      })
+      .values(
+        everyColumn<ArmPlacementTable>({
+          shop_id: principal.shopId,
+          build_id: buildId,
+          arm_id: input.armId,
+          cylinder: input.cylinder,
+          valve: input.valve,
+          reason: input.reason,
+          seq,
+          ...author(principal),
+        }),
+      )
       .returning(['id', 'created_at'])
       .executeTakeFirstOrThrow();
     return { id: row.id, ...input, seq, by: principal.name, at: row.created_at };

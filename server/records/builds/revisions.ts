@@ -4,6 +4,7 @@ import type { BuildSpec, buildSpec } from '../../../shared/schemas/build-spec.ts
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import type { BuildRevisionTable } from '../../database/tables/builds.ts';
+import { everyColumn } from '../../database/tables/every-column.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowsOfBuild } from '../../events/rows-of-build.ts';
 import { Failure } from '../../problems/failure.ts';
@@ -58,14 +59,16 @@ export async function reviseBuild(
     const revision = build.revision + 1;
     await tx
       .insertInto('build_revision')
-      .values({
-        shop_id: principal.shopId,
-        build_id: buildId,
-        revision,
-        spec: JSON.stringify(input.spec),
-        reason: input.reason,
-        ...author(principal),
-      })
+      .values(
+        everyColumn<BuildRevisionTable>({
+          shop_id: principal.shopId,
+          build_id: buildId,
+          revision,
+          spec: JSON.stringify(input.spec),
+          reason: input.reason,
+          ...author(principal),
+        }),
+      )
       .execute();
     await tx
       .updateTable('build')

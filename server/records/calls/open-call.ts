@@ -3,6 +3,9 @@ import type { z } from 'zod';
 import type { openCall } from '../../../shared/schemas/commands.ts';
 import { author, type Principal, requireDesk, requireStaff } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import type { BuildRevisionTable, BuildTable } from '../../database/tables/builds.ts';
+import type { CallTable } from '../../database/tables/calls.ts';
+import { everyColumn } from '../../database/tables/every-column.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { notFound } from '../../problems/failure.ts';
 import { type Call, toCall } from './calls.ts';
@@ -21,19 +24,21 @@ async function nextCallNumber(tx: Tx, shopId: string): Promise<number> {
 async function newBuild(tx: Tx, principal: Principal, label: string): Promise<string> {
   const { id } = await tx
     .insertInto('build')
-    .values({ shop_id: principal.shopId, label, revision: 1 })
+    .values(everyColumn<BuildTable>({ shop_id: principal.shopId, label, revision: 1 }))
     .returning('id')
     .executeTakeFirstOrThrow();
   await tx
     .insertInto('build_revision')
-    .values({
-      shop_id: principal.shopId,
-      build_id: id,
-      revision: 1,
-      spec: '{}',
-      reason: '',
-      ...author(principal),
-    })
+    .values(
+      everyColumn<BuildRevisionTable>({
+        shop_id: principal.shopId,
+        build_id: id,
+        revision: 1,
+        spec: '{}',
+        reason: '',
+        ...author(principal),
+      }),
+    )
     .execute();
   return id;
 }
@@ -51,16 +56,18 @@ export async function startCall(
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
     const row = await tx
       .insertInto('call')
-      .values({
-        shop_id: principal.shopId,
-        build_id: buildId,
-        number: await nextCallNumber(tx, principal.shopId),
-        caller_name: input.callerName,
-        caller_role: input.callerRole,
-        call_back: input.callBack,
-        goal: input.goal,
-        opened_by: openedBy,
-      })
+      .values(
+        everyColumn<CallTable>({
+          shop_id: principal.shopId,
+          build_id: buildId,
+          number: await nextCallNumber(tx, principal.shopId),
+          caller_name: input.callerName,
+          caller_role: input.callerRole,
+          call_back: input.callBack,
+          goal: input.goal,
+          opened_by: openedBy,
+        }),
+      )
       .returningAll()
       .executeTakeFirstOrThrow();
     await emit(CALL_EVENTS['call-opened'], { callId: row.id, number: row.number, goal: input.goal });

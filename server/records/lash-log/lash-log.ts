@@ -3,7 +3,9 @@ import { ENGINE_HEAT, LASH_MOMENTS, type NewLashLine, NUT_STATES } from '../../.
 import { storedWord } from '../../../shared/schemas/words.ts';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import { everyColumn } from '../../database/tables/every-column.ts';
 import type { LashLogTable } from '../../database/tables/marks-and-lash.ts';
+import type { ValveReadingTable } from '../../database/tables/sheet.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { listPlacements, nowOnValves } from '../arms/placements.ts';
 import { refuseWhileHeld } from '../calls/hold.ts';
@@ -38,37 +40,41 @@ export async function keepLash(
     const seq = await emit(LASH_EVENTS['lash-kept'], said);
     const row = await tx
       .insertInto('valve_reading')
-      .values({
-        shop_id: principal.shopId,
-        build_id: buildId,
-        seq,
-        place: 0,
-        cylinder,
-        valve,
-        kind: 'lash',
-        ...columnsOf(lash),
-        tool: 'feeler',
-        spring: 'running',
-        lifter: 'not-said',
-        arms: 'these',
-        arm_id: arm?.armId ?? null,
-        replaces: null,
-        ...author(principal),
-      })
+      .values(
+        everyColumn<ValveReadingTable>({
+          shop_id: principal.shopId,
+          build_id: buildId,
+          seq,
+          place: 0,
+          cylinder,
+          valve,
+          kind: 'lash',
+          ...columnsOf(lash),
+          tool: 'feeler',
+          spring: 'running',
+          lifter: 'not-said',
+          arms: 'these',
+          arm_id: arm?.armId ?? null,
+          replaces: null,
+          ...author(principal),
+        }),
+      )
       .returningAll()
       .executeTakeFirstOrThrow();
     await tx
       .insertInto('lash_log')
-      .values({
-        shop_id: principal.shopId,
-        reading_id: row.id,
-        build_id: buildId,
-        engine,
-        moment,
-        nut,
-        read_on: readOn === '' ? null : readOn,
-        done_by: doneBy,
-      })
+      .values(
+        everyColumn<LashLogTable>({
+          shop_id: principal.shopId,
+          reading_id: row.id,
+          build_id: buildId,
+          engine,
+          moment,
+          nut,
+          read_on: readOn === '' ? null : readOn,
+          done_by: doneBy,
+        }),
+      )
       .execute();
     const reading = shown(SHEET_READINGS, row);
     return { reading, engine, moment, nut, on: readOn === '' ? dayOf(reading) : readOn, doneBy };

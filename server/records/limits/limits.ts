@@ -4,6 +4,7 @@ import { isUnit } from '../../../shared/quantities/units.ts';
 import type { NewLimit } from '../../../shared/schemas/limits.ts';
 import { author, type Principal, requireAdministrator, requireDesk } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import { everyColumn } from '../../database/tables/every-column.ts';
 import type { ShopLimitTable } from '../../database/tables/sheet.ts';
 import type { LimitName } from '../../mechanics/kit/limits.ts';
 import { defaultOf, isLimitName, LIMIT_NAMES, type Limit } from './known-limits.ts';
@@ -71,17 +72,19 @@ export async function changeLimits(
       .executeTakeFirstOrThrow();
     await tx
       .insertInto('shop_limit')
-      .values({
-        shop_id: principal.shopId,
-        name,
-        revision: (last ?? 0) + 1,
-        value: value.value,
-        unit: value.unit,
-        typed: value.typed,
-        read_as: value.readAs,
-        source,
-        ...author(principal),
-      })
+      .values(
+        everyColumn<ShopLimitTable>({
+          shop_id: principal.shopId,
+          name,
+          revision: (last ?? 0) + 1,
+          value: value.value,
+          unit: value.unit,
+          typed: value.typed,
+          read_as: value.readAs,
+          source,
+          ...author(principal),
+        }),
+      )
       .execute();
   }
   return listLimits(tx, principal);

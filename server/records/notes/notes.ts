@@ -3,6 +3,7 @@ import type { z } from 'zod';
 import type { newNote } from '../../../shared/schemas/commands.ts';
 import { author, type Principal, requireDesk } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import { everyColumn } from '../../database/tables/every-column.ts';
 import type { NoteTable } from '../../database/tables/record.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { Failure, notFound } from '../../problems/failure.ts';
@@ -43,18 +44,20 @@ export async function keepNote(
     const seq = await emit(KEPT[kind], { callId, kind, body, restsOn, owner, due });
     const row = await tx
       .insertInto('note')
-      .values({
-        shop_id: principal.shopId,
-        build_id: call.buildId,
-        call_id: callId,
-        kind: input.kind,
-        body: input.body,
-        rests_on: input.restsOn,
-        owner: input.owner,
-        due: input.due ?? null,
-        seq,
-        ...author(principal),
-      })
+      .values(
+        everyColumn<NoteTable>({
+          shop_id: principal.shopId,
+          build_id: call.buildId,
+          call_id: callId,
+          kind: input.kind,
+          body: input.body,
+          rests_on: input.restsOn,
+          owner: input.owner,
+          due: input.due ?? null,
+          seq,
+          ...author(principal),
+        }),
+      )
       .returning(['id', 'created_at'])
       .executeTakeFirstOrThrow();
     return {

@@ -5,6 +5,7 @@ import { PART_KINDS } from '../../../shared/schemas/part-words.ts';
 import { storedWord } from '../../../shared/schemas/words.ts';
 import { author, type Principal, requireBuild } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import { everyColumn } from '../../database/tables/every-column.ts';
 import type { PartReadingTable } from '../../database/tables/parts.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { refuseWhileHeld } from '../calls/hold.ts';
@@ -66,18 +67,20 @@ export async function keepPartReading(
     const seq = await emit(PART_READING_EVENTS['part-read'], read);
     const row = await tx
       .insertInto('part_reading')
-      .values({
-        shop_id: principal.shopId,
-        build_id: buildId,
-        seq,
-        kind,
-        ...entry,
-        place,
-        replaces: null,
-        struck: false,
-        reason: '',
-        ...author(principal),
-      })
+      .values(
+        everyColumn<PartReadingTable>({
+          shop_id: principal.shopId,
+          build_id: buildId,
+          seq,
+          kind,
+          ...entry,
+          place,
+          replaces: null,
+          struck: false,
+          reason: '',
+          ...author(principal),
+        }),
+      )
       .returningAll()
       .executeTakeFirstOrThrow();
     return shown(PART_READINGS, row);

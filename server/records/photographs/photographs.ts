@@ -2,6 +2,7 @@ import type { Selectable } from 'kysely';
 import type { z } from 'zod';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import { everyColumn } from '../../database/tables/every-column.ts';
 import type { PhotographTable } from '../../database/tables/record.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowOfBuild, rowsOfBuild } from '../../events/rows-of-build.ts';
@@ -99,20 +100,22 @@ export async function keepPhotograph(
     const seq = await emit(PHOTOGRAPH_EVENTS['photograph-kept'], about);
     const row = await tx
       .insertInto('photograph')
-      .values({
-        shop_id: principal.shopId,
-        id,
-        build_id: buildId,
-        reading_id: input.readingId ?? null,
-        arm_id: input.armId ?? null,
-        shows: input.shows,
-        caption: input.caption,
-        width: image.width,
-        height: image.height,
-        jpeg: image.jpeg,
-        seq,
-        ...author(principal),
-      })
+      .values(
+        everyColumn<PhotographTable>({
+          shop_id: principal.shopId,
+          id,
+          build_id: buildId,
+          reading_id: input.readingId ?? null,
+          arm_id: input.armId ?? null,
+          shows: input.shows,
+          caption: input.caption,
+          width: image.width,
+          height: image.height,
+          jpeg: image.jpeg,
+          seq,
+          ...author(principal),
+        }),
+      )
       .returning('created_at')
       .executeTakeFirstOrThrow();
     return {

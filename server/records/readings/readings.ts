@@ -6,6 +6,7 @@ import type { Entered } from '../../../shared/schemas/entered.ts';
 import { READING_KINDS, storedWord } from '../../../shared/schemas/words.ts';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import { everyColumn } from '../../database/tables/every-column.ts';
 import type { ReadingTable } from '../../database/tables/measuring.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { Failure, notFound } from '../../problems/failure.ts';
@@ -99,19 +100,21 @@ export async function keepReading(
     });
     const row = await tx
       .insertInto('reading')
-      .values({
-        shop_id: principal.shopId,
-        build_id: buildId,
-        set_up_id: setUpId,
-        seq,
-        kind: input.kind,
-        pass,
-        ...columnsOf(input.peak, input.zeroReturn),
-        ...stationColumns(input.atLobeLift),
-        counted: input.counted ?? false,
-        replaces: null,
-        ...author(principal),
-      })
+      .values(
+        everyColumn<ReadingTable>({
+          shop_id: principal.shopId,
+          build_id: buildId,
+          set_up_id: setUpId,
+          seq,
+          kind: input.kind,
+          pass,
+          ...columnsOf(input.peak, input.zeroReturn),
+          ...stationColumns(input.atLobeLift),
+          counted: input.counted ?? false,
+          replaces: null,
+          ...author(principal),
+        }),
+      )
       .returningAll()
       .executeTakeFirstOrThrow();
     return shown(READINGS, row);

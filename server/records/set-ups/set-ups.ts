@@ -2,6 +2,7 @@ import type { Selectable } from 'kysely';
 import type { Method, NewSetUp } from '../../../shared/schemas/method.ts';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import { everyColumn } from '../../database/tables/every-column.ts';
 import type { SetUpTable } from '../../database/tables/measuring.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowOfBuild, rowsOfBuild } from '../../events/rows-of-build.ts';
@@ -57,17 +58,19 @@ export async function startSetUp(
       .executeTakeFirstOrThrow();
     const row = await tx
       .insertInto('set_up')
-      .values({
-        shop_id: principal.shopId,
-        build_id: buildId,
-        number: count + 1,
-        revision: build.revision,
-        cylinder: input.cylinder,
-        valve: input.valve,
-        arm_id: input.armId ?? null,
-        method: JSON.stringify(input.method),
-        ...author(principal),
-      })
+      .values(
+        everyColumn<SetUpTable>({
+          shop_id: principal.shopId,
+          build_id: buildId,
+          number: count + 1,
+          revision: build.revision,
+          cylinder: input.cylinder,
+          valve: input.valve,
+          arm_id: input.armId ?? null,
+          method: JSON.stringify(input.method),
+          ...author(principal),
+        }),
+      )
       .returningAll()
       .executeTakeFirstOrThrow();
     await emit(SET_UP_EVENTS['set-up-started'], {

@@ -5,6 +5,7 @@ import { type Principal, requireStaff } from '../../auth/principal.ts';
 import { newSecret } from '../../auth/secrets.ts';
 import type { Tx } from '../../database/database.ts';
 import type { ShareLinkTable } from '../../database/tables/calls.ts';
+import { everyColumn } from '../../database/tables/every-column.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowsOfBuild } from '../../events/rows-of-build.ts';
 import { notFound } from '../../problems/failure.ts';
@@ -36,15 +37,17 @@ export async function shareCall(
     const { secret, hash } = newSecret('link');
     const row = await tx
       .insertInto('share_link')
-      .values({
-        shop_id: principal.shopId,
-        build_id: call.buildId,
-        call_id: callId,
-        token_hash: hash,
-        holder: input.holder,
-        created_by: staff.id,
-        expires_at: new Date(now.getTime() + input.days * DAY),
-      })
+      .values(
+        everyColumn<ShareLinkTable>({
+          shop_id: principal.shopId,
+          build_id: call.buildId,
+          call_id: callId,
+          token_hash: hash,
+          holder: input.holder,
+          created_by: staff.id,
+          expires_at: new Date(now.getTime() + input.days * DAY),
+        }),
+      )
       .returning(['id', 'created_at', 'expires_at'])
       .executeTakeFirstOrThrow();
     await emit(SHARE_LINK_EVENTS['link-made'], {

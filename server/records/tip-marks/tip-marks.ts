@@ -1,6 +1,8 @@
 import type { CorrectTipMark, NewTipMark } from '../../../shared/schemas/tip-mark.ts';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import { everyColumn } from '../../database/tables/every-column.ts';
+import type { TipMarkTable } from '../../database/tables/marks-and-lash.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { listPlacements, nowOnValves } from '../arms/placements.ts';
 import { refuseWhileHeld } from '../calls/hold.ts';
@@ -32,17 +34,19 @@ export async function keepTipMark(
     });
     const row = await tx
       .insertInto('tip_mark')
-      .values({
-        shop_id: principal.shopId,
-        build_id: buildId,
-        seq,
-        cylinder,
-        valve,
-        ...columnsOf(mark),
-        arm_id: arm?.armId ?? null,
-        replaces: null,
-        ...author(principal),
-      })
+      .values(
+        everyColumn<TipMarkTable>({
+          shop_id: principal.shopId,
+          build_id: buildId,
+          seq,
+          cylinder,
+          valve,
+          ...columnsOf(mark),
+          arm_id: arm?.armId ?? null,
+          replaces: null,
+          ...author(principal),
+        }),
+      )
       .returningAll()
       .executeTakeFirstOrThrow();
     return shown(TIP_MARKS, row);

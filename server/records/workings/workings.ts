@@ -2,6 +2,7 @@ import type { Selectable } from 'kysely';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Answer, Registered } from '../../compute/registry.ts';
 import type { Tx } from '../../database/database.ts';
+import { everyColumn } from '../../database/tables/every-column.ts';
 import type { WorkingTable } from '../../database/tables/record.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowsOfBuild } from '../../events/rows-of-build.ts';
@@ -34,16 +35,18 @@ export async function keepWorking(
     const seq = await emit(WORKING_EVENTS['working-kept'], { computation: name, title });
     const row = await tx
       .insertInto('working')
-      .values({
-        shop_id: principal.shopId,
-        build_id: buildId,
-        computation: computation.name,
-        inputs: JSON.stringify(inputs),
-        answer: JSON.stringify(answer),
-        revision: build.revision,
-        seq,
-        ...author(principal),
-      })
+      .values(
+        everyColumn<WorkingTable>({
+          shop_id: principal.shopId,
+          build_id: buildId,
+          computation: computation.name,
+          inputs: JSON.stringify(inputs),
+          answer: JSON.stringify(answer),
+          revision: build.revision,
+          seq,
+          ...author(principal),
+        }),
+      )
       .returning(['id', 'created_at'])
       .executeTakeFirstOrThrow();
     const working = {
