@@ -50,7 +50,6 @@ describe('the report of a whole call', () => {
     ['the struck pass with its reason', '(.460 in)'],
     ['why it was struck', 'Struck out by Robin at the desk: one turn missed'],
     ['a question that was answered', 'read back, all as entered'],
-    ['what would explain the readings', 'What would explain the readings.'],
     ['how likely each explanation is', 'What would have to be true'],
     ['the odd valve', '4 intake odd one'],
     ['what the swap decides', 'The difference went with the arm'],

@@ -87,8 +87,8 @@ const MISTAKES: readonly Mistake[] = [
   {
     mistake: 'a column is left out of an INSERT',
     file: 'server/records/workings/workings.ts',
-    from: '        computation: computation.name,\n        inputs',
-    to: '        inputs',
+    from: '          computation: computation.name,\n          inputs',
+    to: '          inputs',
     says: /Property 'computation' is missing/,
   },
   {

@@ -74,15 +74,20 @@ const sideFigures = ({ figures }: ChangeDetail): Component[] =>
 
 const valveComponent = (context: CallContext, detail: ChangeDetail): Component => {
   const aSide = detail.about.of === 'side';
+  // Where no change is planned, a side that nothing was read of has one line on paper.
+  const brief = aSide && context.plan.isChange !== true;
   return sectionComponent(`What the ratio does on ${subjectSaid(detail.about)}`, [
     ...saidComponents(
       'In one line',
       headlinesOn(context.assessment, detail).map(({ sentence }) => sentence),
     ),
-    ...saidComponents('Gaps, worst first', toldOf(context, detail, aSide)),
-    ...(aSide
-      ? [...runComponents('Ratios', ratioFacts(detail)), ...sideFigures(detail)]
-      : [valveTables(context, detail)]),
+    // Of a valve that was read the table below says each gap with its word.
+    ...(aSide && !brief ? saidComponents('Gaps, worst first', toldOf(context, detail, aSide)) : []),
+    ...(brief
+      ? []
+      : aSide
+        ? [...runComponents('Ratios', ratioFacts(detail)), ...sideFigures(detail)]
+        : [valveTables(context, detail)]),
   ]);
 };
 

@@ -6,7 +6,7 @@ import type { Reading } from '../../records/readings/readings.ts';
 import { momentText } from '../../web/dates.ts';
 
 /** Why a reading no longer counts, told beside it. */
-function stateOf(reading: Reading, all: readonly Reading[]): string | undefined {
+export function stateOf(reading: Reading, all: readonly Reading[]): string | undefined {
   const later = all.find((each) => each.replaces === reading.id);
   if (later === undefined)
     return reading.reason === '' ? undefined : `In place of another: ${reading.reason}`;

@@ -2,6 +2,7 @@ import { formatNumber } from '../../../shared/quantities/format.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { sentenceComponents } from '../../call/headline.ts';
+import { readingWords } from '../../call/reading-text.ts';
 import {
   besideComponent,
   runComponents,
@@ -16,9 +17,10 @@ import { saidOfSetUp, sentencesOf } from '../../mechanics/assessment/ratio/said-
 import { tableComponent } from '../../web/components.ts';
 import { explanationsTable, keptTogether } from './explanation.ts';
 import { nominalsTable, resultOf } from './figures.ts';
-import { passesTable } from './passes-table.ts';
+import { stateOf } from './passes-table.ts';
 import { questionsTable, settledTable } from './report-questions.ts';
 import { methodFacts } from './set-up-facts.ts';
+import { passesText } from './takeover.ts';
 
 /** The likeliest few; the step shows more. */
 const MOST_EXPLANATIONS = 3;
@@ -51,7 +53,10 @@ function explainedComponents(explanation: AssessedExplanation | undefined): Comp
   if (explanation === undefined) return [];
   const { summary, result } = explanation;
   return [
-    ...saidComponents('What would explain the readings', [keptTogether(summary)]),
+    // With the table below it, the sentence would say the same twice on paper.
+    ...(result === undefined
+      ? saidComponents('What would explain the readings', [keptTogether(summary)])
+      : []),
     ...(result === undefined
       ? []
       : [tableComponent(withoutNote(explanationsTable(result, MOST_EXPLANATIONS)))]),
@@ -73,7 +78,15 @@ function setUpComponent(context: CallContext, found: ShownSetUp, isNewest: boole
         { template: '/parts/result', data: resultOf(context, found, `ratio-${setUp.number}`) },
         ...(nominals === undefined ? [] : [tableComponent(nominals)]),
       ),
-      tableComponent(passesTable(found, `Every pass of set-up ${setUp.number}, struck ones included`)),
+      // Who read each, and when, is on the tape, the back page of this sheet.
+      ...saidComponents('Every pass, struck ones in brackets', [passesText(context, found)]),
+      ...saidComponents(
+        'Not in the figures',
+        found.readings.flatMap((each) => {
+          const state = each.replacedBy === undefined ? undefined : stateOf(each, found.readings);
+          return state === undefined ? [] : [`${readingWords(each)} (${each.peak.readAs}): ${state}`];
+        }),
+      ),
       ...budgetComponents(detail),
       ...questionsTable(
         context,

@@ -13,19 +13,25 @@ function passText(reading: Reading, all: readonly Reading[]): string {
 
 const KINDS: Readonly<Record<string, string>> = READING_KINDS;
 
-function ofSetUp({ readings: all }: CallContext, { setUp, readings, detail }: ShownSetUp): TakeoverItem {
-  const { spring, lifter, lash } = detail.setUp;
-  const aside = detail.passes.flatMap((pass) => pass.aside?.sentence ?? []);
+/** `lobe lift .350, .350 in; valve lift (.460: one turn missed), .560 in` */
+export function passesText({ readings: all }: CallContext, { readings }: ShownSetUp): string {
   const read = readings.filter((each) => !each.struck);
   const kinds = [...new Set(read.map(({ kind }) => kind))];
   const texts = kinds.map((kind) => {
     const passes = read.filter((each) => each.kind === kind).map((each) => passText(each, all));
     return `${(KINDS[kind] ?? kind).toLowerCase()} ${listed(passes)}`;
   });
+  return texts.length === 0 ? 'no pass yet' : texts.join('; ');
+}
+
+function ofSetUp(context: CallContext, found: ShownSetUp): TakeoverItem {
+  const { setUp, detail } = found;
+  const { spring, lifter, lash } = detail.setUp;
+  const aside = detail.passes.flatMap((pass) => pass.aside?.sentence ?? []);
   return {
     card: 'raw',
     label: `${valveName(setUp)}, set-up ${setUp.number}:`,
-    text: texts.length === 0 ? 'no pass yet' : texts.join('; '),
+    text: passesText(context, found),
     note: [
       [SPRINGS[spring], LIFTERS[lifter], `lash ${LASH_STATES[lash]}`].join(', ').toLowerCase(),
       ...aside,
