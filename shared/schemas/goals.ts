@@ -1,5 +1,5 @@
-import { GOALS } from './words.ts';
 import type { StepName } from '../steps.ts';
+import { GOALS } from './words.ts';
 
 export type Goal = keyof typeof GOALS;
 
