@@ -34,7 +34,7 @@ function holdOf({ held, holdReason }: Call, { events }: BuildRecord) {
   };
 }
 
-/** Stops that were lifted. What was told of the engine anew since then is not. */
+/** Stops that were lifted. Contact that was told again after the lifting is not lifted by it. */
 function liftedOf({ events }: BuildRecord) {
   const told = events.findLast((event) => isEvent(event, TRIAGE_EVENTS.triage))?.seq ?? 0;
   const lifted = eventsOf(events, TRIAGE_EVENTS['hold-lifted']);

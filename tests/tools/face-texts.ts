@@ -1,5 +1,6 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
+import { STEP_NAMES } from '../../shared/steps.ts';
 
 /*
  * Writes the text of every face of the demo call into a folder, a file for each: what a reader compares before and
@@ -7,20 +8,6 @@ import path from 'node:path';
  *
  *   node --import tsx tests/tools/face-texts.ts <folder> <address of the service> <e-mail> <password> <call> <link>
  */
-const STEPS = [
-  'triage',
-  'build',
-  'cam',
-  'parts',
-  'identify',
-  'ratio',
-  'sheet',
-  'consequences',
-  'geometry',
-  'timing',
-  'adjuster',
-  'notes',
-];
 const WHOLE = ['report', 'worksheet', 'photographs'];
 const DESK_ONLY = ['takeover', 'share', 'hold', 'close', 'export.json'];
 
@@ -97,7 +84,7 @@ async function main(): Promise<void> {
     writeFile(path.join(folder, `${name.replaceAll('/', '-')}.txt`), `${text}\n`);
   const desk = await signIn(base, email, password);
   const bench = await openLink(base, link);
-  for (const step of STEPS) {
+  for (const step of STEP_NAMES) {
     await keep(`desk-${step}`, await get(`${base}/calls/${call}/steps/${step}`, desk));
     await keep(`bench-${step}`, await get(`${base}/bench/steps/${step}`, bench));
   }
