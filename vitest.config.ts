@@ -26,7 +26,14 @@ export default defineConfig({
       },
     ].map((test) => ({
       extends: true as const,
-      test: { ...test, globalSetup: [], testTimeout: 60_000, hookTimeout: 120_000, restoreMocks: true },
+      test: {
+        ...test,
+        globalSetup: [],
+        setupFiles: ['tests/tools/property-seed.ts'],
+        testTimeout: 60_000,
+        hookTimeout: 120_000,
+        restoreMocks: true,
+      },
     })),
   },
 });

@@ -1,9 +1,8 @@
 import { expect, test } from 'vitest';
-import { waitUntil } from '../../server/database/embedded/server-process.ts';
+import { isRunning, waitUntil } from '../../server/database/embedded/server-process.ts';
 import { startEmbedded } from '../../server/database/embedded/start-embedded.ts';
 import {
   dataFolder,
-  isRunning,
   killServer,
   postmasterPid,
   query,
@@ -33,7 +32,7 @@ test('PostgreSQL killed below a running service comes back on the same port with
   );
   const last = await postmasterPid(dataDir);
   await server.stop();
-  expect(await isRunning(last)).toBe(false);
+  await waitUntilGone(last);
 }, 200_000);
 
 test('a killed service leaves its server, and the next start takes it over and watches it', async () => {
@@ -57,7 +56,7 @@ test('a killed service leaves its server, and the next start takes it over and w
   );
   const last = await postmasterPid(dataDir);
   await next.stop();
-  expect(await isRunning(last)).toBe(false);
+  await waitUntilGone(last);
 }, 200_000);
 
 test('service and PostgreSQL killed together, in the middle of a long statement, start again', async () => {

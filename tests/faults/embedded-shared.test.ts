@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { dataFolder, isRunning, postmasterPid, readings, writeReading } from '../tools/embedded-bench.ts';
+import { dataFolder, postmasterPid, readings, waitUntilGone, writeReading } from '../tools/embedded-bench.ts';
 import { startHolder } from '../tools/embedded-holder.ts';
 
 test('two services started at once on a new folder share one server, and the last to end stops it', async () => {
@@ -17,5 +17,5 @@ test('two services started at once on a new folder share one server, and the las
   expect(await postmasterPid(dataDir)).toBe(pid);
 
   await guest.stop();
-  expect(await isRunning(pid)).toBe(false);
+  await waitUntilGone(pid);
 }, 40_000);

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import pg from 'pg';
 import { onTestFinished } from 'vitest';
-import { waitUntil } from '../../server/database/embedded/server-process.ts';
+import { isRunning, waitUntil } from '../../server/database/embedded/server-process.ts';
 import { discard } from './throwaway-postgres.ts';
 import { watch } from './watchdog.ts';
 
@@ -47,12 +47,6 @@ export async function readings(ownerUrl: string): Promise<unknown[]> {
 export async function postmasterPid(dataDir: string): Promise<number> {
   const text = await readFile(path.join(clusterOf(dataDir), 'postmaster.pid'), 'utf8');
   return Number.parseInt(text, 10);
-}
-
-/** A pid whose process still runs; one that has ended and waits for its parent to notice does not. */
-export async function isRunning(pid: number): Promise<boolean> {
-  const line = await readFile(`/proc/${pid}/stat`, 'utf8').catch(() => '');
-  return line !== '' && !/\) [ZX] /.test(line);
 }
 
 export async function waitUntilGone(pid: number): Promise<void> {

@@ -73,6 +73,15 @@ export async function runsOn(cluster: string, pid: number): Promise<boolean> {
   return carriesName(pid, cluster, await clusterName(cluster));
 }
 
+/**
+ * A process that still runs; one that has ended and waits for its parent to notice does not. The command line
+ * is empty already while a process gives its memory back, so its absence is no proof of an end.
+ */
+export async function isRunning(pid: number): Promise<boolean> {
+  const line = await readFile(`/proc/${pid}/stat`, 'utf8').catch(() => '');
+  return line !== '' && !/\) [ZX] /.test(line);
+}
+
 /** Every running process of the cluster, postmaster and children. */
 async function processesOn(cluster: string): Promise<number[]> {
   const name = await clusterName(cluster);

@@ -11,7 +11,7 @@ import {
 import { openDataFolder } from './data-folder.ts';
 import { launch, limitServerLog } from './launch.ts';
 import { findPrograms } from './programs.ts';
-import { findServer, runsOn, signal, waitUntil } from './server-process.ts';
+import { findServer, isRunning, runsOn, signal, waitUntil } from './server-process.ts';
 import { withStartLock } from './start-lock.ts';
 
 export interface EmbeddedServer {
@@ -154,7 +154,7 @@ async function stopUnused(cluster: Cluster): Promise<void> {
   } else {
     // SIGINT is PostgreSQL's fast shutdown: it ends the sessions, writes everything down and leaves no lock.
     signal(pid, 'SIGINT');
-    const gone = await waitUntil(async () => !(await runsOn(folder.cluster, pid)), STOP_MS);
+    const gone = await waitUntil(async () => !(await isRunning(pid)), STOP_MS);
     log(gone ? 'The database server has stopped.' : 'The database server is still stopping.');
   }
 }

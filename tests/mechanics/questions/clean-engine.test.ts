@@ -39,12 +39,19 @@ describe('clean engines', () => {
     expect(asked.length / RUNS).toBeLessThan(MOST_STRONG);
   });
 
-  it('are never asked about a turn, a unit, a point, a swap or a tip that left the retainer', () => {
+  it('are almost never asked about a swap: two lobes alike and a card at its own limit can look like one', () => {
+    const engines = fc.sample(cleanEngine, { numRuns: 20_000, seed: 22 });
+    const asked = engines.filter((engine) =>
+      questionsFor(withLobeRead(engine)).some((each) => each.code === 'valve-swapped'),
+    );
+    expect(asked.length / engines.length).toBeLessThan(0.0005);
+  });
+
+  it('are never asked about a turn, a unit, a point or a tip that left the retainer', () => {
     const absurd = [
       'turn-miscounted',
       'unit-mixed',
       'decimal-slip',
-      'valve-swapped',
       'out-of-travel',
       'gross-lift-as-lobe',
     ];
