@@ -48,13 +48,7 @@ describe('clean engines', () => {
   });
 
   it('are never asked about a turn, a unit, a point or a tip that left the retainer', () => {
-    const absurd = [
-      'turn-miscounted',
-      'unit-mixed',
-      'decimal-slip',
-      'out-of-travel',
-      'gross-lift-as-lobe',
-    ];
+    const absurd = ['turn-miscounted', 'unit-mixed', 'decimal-slip', 'out-of-travel', 'gross-lift-as-lobe'];
     fc.assert(
       fc.property(cleanEngine, (engine) => {
         const codes = [readCleanly(engine), withLobeRead(engine)].flatMap((input) =>
