@@ -2,14 +2,23 @@ import { createHash } from 'node:crypto';
 import { KeptFew } from '../../shared/kept-few.ts';
 import { assess } from '../mechanics/assessment/assess.ts';
 import type { Assessment } from '../mechanics/assessment/assessment.ts';
+import type { Evidence } from '../mechanics/assessment/evidence.ts';
 import { notFound } from '../problems/failure.ts';
 import type { Call } from '../records/calls/calls.ts';
 import { type BuildRecord, callOf } from '../records/whole-build/build-record.ts';
+import { catalogueEvidence } from './evidence/families.ts';
 import { evidenceOf } from './evidence.ts';
 
 /** As many as the calls that a few desks have open at a time. */
 const MOST_KEPT = 300;
 const kept = new KeptFew<Assessment>(MOST_KEPT);
+
+/** The catalogue is hashed once for all builds: it is longer than they are. */
+function keyOf({ families, ...evidence }: Evidence, { catalogue = [] }: BuildRecord): string {
+  const hash = createHash('sha256').update(JSON.stringify(evidence));
+  if (families !== undefined) hash.update(catalogueEvidence(catalogue).digest);
+  return hash.digest('base64');
+}
 
 /**
  * Everything that is said about a build, for one of its calls. Evidence that is the same to the letter has the same
@@ -17,8 +26,7 @@ const kept = new KeptFew<Assessment>(MOST_KEPT);
  */
 export function assessedFor(record: BuildRecord, call: Call): Assessment {
   const evidence = evidenceOf(record, call);
-  const key = createHash('sha256').update(JSON.stringify(evidence)).digest('base64');
-  return kept.getOr(key, () => assess(evidence));
+  return kept.getOr(keyOf(evidence, record), () => assess(evidence));
 }
 
 /** The call that is talked about: the one that is named, else the newest open one, else the newest. */

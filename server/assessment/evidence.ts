@@ -8,7 +8,7 @@ import { nowOnValves } from '../records/arms/placements.ts';
 import type { Call } from '../records/calls/calls.ts';
 import { TRIAGE_EVENTS } from '../records/calls/events.ts';
 import type { BuildRecord } from '../records/whole-build/build-record.ts';
-import { familyEvidence } from './evidence/families.ts';
+import { catalogueEvidence } from './evidence/families.ts';
 import {
   answerEvidence,
   armEvidence,
@@ -45,7 +45,7 @@ function liftedOf({ events }: BuildRecord) {
 
 /** What a part is ranked against; a build of which no part was read has none of it. */
 const familiesOf = ({ catalogue = [] }: BuildRecord) =>
-  catalogue.length === 0 ? {} : { families: catalogue.map(familyEvidence) };
+  catalogue.length === 0 ? {} : { families: catalogueEvidence(catalogue).families };
 
 /** What is known of a build, in SI, as the assessment takes it: out of the record as it is now, for one of its calls. */
 export function evidenceOf(record: BuildRecord, call: Call): Evidence {

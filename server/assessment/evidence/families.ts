@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { defined } from '../../../shared/defined.ts';
 import { PART_SIZES } from '../../../shared/schemas/part-words.ts';
 import { keysOf } from '../../../shared/schemas/words.ts';
@@ -17,8 +18,26 @@ function inMetres(sizes: PartFamily['sizes']): FamilyEvidence['sizes'] {
   return metres;
 }
 
+/** The families of a catalogue and a text that stands for them; a catalogue is long, and the same for many pages. */
+interface CatalogueEvidence {
+  readonly families: readonly FamilyEvidence[];
+  readonly digest: string;
+}
+
+const made = new WeakMap<readonly PartFamily[], CatalogueEvidence>();
+
+export function catalogueEvidence(catalogue: readonly PartFamily[]): CatalogueEvidence {
+  const known = made.get(catalogue);
+  if (known !== undefined) return known;
+  const families = catalogue.map(familyEvidence);
+  const digest = createHash('sha256').update(JSON.stringify(families)).digest('base64');
+  const evidence = { families, digest };
+  made.set(catalogue, evidence);
+  return evidence;
+}
+
 /** A line of the catalogue; who entered it and when is not asked. */
-export const familyEvidence = (family: PartFamily): FamilyEvidence => ({
+const familyEvidence = (family: PartFamily): FamilyEvidence => ({
   id: family.id,
   code: family.code,
   name: family.name,

@@ -110,14 +110,23 @@ export const familyRows = (tx: Tx, shopId: string): Promise<FamilyRow[]> =>
   selectFamilies(tx, shopId).execute();
 
 /** What changes with every change of the shop's catalogue: how many lines, and when each was changed. */
+export interface CatalogueState {
+  readonly lines: number;
+  readonly changed: number;
+}
+
+const LINES = sql<number>`count(*)`;
+/** Whole microseconds, each less than 2^32 so that the sum is exact as a number. */
+const CHANGED = sql<number>`coalesce(sum((date_part('epoch', changed_at) * 1e6)::bigint % 4294967291), 0)::bigint`;
+
 export const selectCatalogueState = (tx: Tx, shopId: string) =>
   tx
     .selectFrom('part_family')
-    .select([
-      sql<string>`count(*)`.as('lines'),
-      sql<string>`coalesce(sum(extract(epoch from changed_at)), 0)`.as('changed'),
-    ])
+    .select([LINES.as('lines'), CHANGED.as('changed')])
     .where('shop_id', '=', shopId);
+
+export const isInState = ({ lines, changed }: CatalogueState) =>
+  sql<boolean>`${LINES} = ${lines} and ${CHANGED} = ${changed}`;
 
 /** The nominal ratios of the shop's catalogue, each once, the smallest first. */
 export const selectCatalogueRatios = (tx: Tx, shopId: string) =>

@@ -6,7 +6,7 @@ import { notFound } from '../../problems/failure.ts';
 import { toBuild } from '../builds/builds.ts';
 import { specAt } from '../builds/revisions.ts';
 import { seesCall, toCall } from '../calls/calls.ts';
-import { toFamily } from '../catalogue/families.ts';
+import { catalogueOfRows, type KeptCatalogue, keptCatalogue } from '../catalogue/kept-catalogue.ts';
 import { toLashLines } from '../lash-log/lash-log.ts';
 import { limitsInForce } from '../limits/limits.ts';
 import { toShareLink } from '../share-links/share-links.ts';
@@ -43,7 +43,8 @@ export async function loadBuildRecord(
   { catalogue = 'when-read', mostEvents = MOST_EVENTS, last = false }: RecordWanted = {},
 ): Promise<BuildRecord> {
   requireSight(principal, which);
-  const queries = recordQueries(tx, principal, which, { mostEvents, catalogue });
+  const known = keptCatalogue(principal.shopId);
+  const queries = recordQueries(tx, principal, which, { mostEvents, catalogue, known });
   const rows = await (last ? readLast(tx, queries) : readTogether(tx, queries));
   const [row] = rows.build;
   if (row === undefined) throw notFound('buildId' in which ? 'build' : 'call');
@@ -51,8 +52,19 @@ export async function loadBuildRecord(
   return {
     ...toRecord(rows, row),
     calls: rows.calls.map(toCall).filter((call) => seesCall(principal, call)),
-    catalogue: catalogue === 'no' ? undefined : rows.catalogue.map(toFamily),
+    catalogue: catalogueIn(rows, principal, catalogue, known),
   };
+}
+
+function catalogueIn(
+  { catalogue: rows, catalogueState: states, partReadings }: Rows,
+  { shopId }: Principal,
+  wanted: CatalogueWanted,
+  known: KeptCatalogue | undefined,
+): BuildRecord['catalogue'] {
+  if (wanted === 'no') return undefined;
+  if (wanted === 'when-read' && partReadings.length === 0) return [];
+  return catalogueOfRows(shopId, { states, rows }, known);
 }
 
 /** Likewise, as all that a request reads: the transaction is committed along with it. */

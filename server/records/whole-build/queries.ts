@@ -4,7 +4,8 @@ import type { Tx } from '../../database/database.ts';
 import { selectNewestEvents } from '../../events/build-events.ts';
 import type { BuildQuery } from '../../events/rows-of-build.ts';
 import { selectCalls } from '../calls/calls.ts';
-import { selectCatalogueRatios, selectFamilies } from '../catalogue/families.ts';
+import { selectCatalogueRatios, selectCatalogueState } from '../catalogue/families.ts';
+import { type KeptCatalogue, selectUnknown } from '../catalogue/kept-catalogue.ts';
 import { selectLashRows } from '../lash-log/lash-log.ts';
 import { selectLimits } from '../limits/limits.ts';
 import { selectShareLinks } from '../share-links/share-links.ts';
@@ -17,6 +18,13 @@ export type WhichBuild = { readonly buildId: string } | { readonly callId: strin
 /** `when-read`: where something was read of a part, which alone needs it. */
 export type CatalogueWanted = 'no' | 'when-read' | 'whole';
 
+export interface RecordOptions {
+  readonly mostEvents: number;
+  readonly catalogue: CatalogueWanted;
+  /** The catalogue as this process has it: its rows come only where the shop's is another. */
+  readonly known: KeptCatalogue | undefined;
+}
+
 const never = sql<boolean>`false`;
 
 function buildIdOf(shopId: string, which: WhichBuild) {
@@ -25,18 +33,16 @@ function buildIdOf(shopId: string, which: WhichBuild) {
     : sql<string>`(select build_id from call where shop_id = ${shopId} and id = ${which.callId})`;
 }
 
-function catalogueQuery(tx: Tx, shopId: string, which: WhichBuild, wanted: CatalogueWanted) {
-  const families = selectFamilies(tx, shopId);
-  if (wanted === 'whole') return families;
-  if (wanted === 'no') return families.where(never);
-  return families.where(({ exists, selectFrom }) =>
-    exists(
-      selectFrom('part_reading')
-        .select('part_reading.id')
-        .where('part_reading.shop_id', '=', shopId)
-        .where('part_reading.build_id', '=', buildIdOf(shopId, which)),
-    ),
-  );
+/** Whether the catalogue is asked for at all, as a condition of its queries. */
+function wantsCatalogue(tx: Tx, shopId: string, which: WhichBuild, wanted: CatalogueWanted) {
+  if (wanted === 'whole') return sql<boolean>`true`;
+  if (wanted === 'no') return never;
+  const readOfPart = tx
+    .selectFrom('part_reading')
+    .select('part_reading.id')
+    .where('part_reading.shop_id', '=', shopId)
+    .where('part_reading.build_id', '=', buildIdOf(shopId, which));
+  return sql<boolean>`exists (${readOfPart})`;
 }
 
 /** The rows of everything of a build, each query with the shop as a value: a distributed server finds them by it. */
@@ -44,10 +50,11 @@ export function recordQueries(
   tx: Tx,
   principal: Principal,
   which: WhichBuild,
-  { mostEvents, catalogue }: { readonly mostEvents: number; readonly catalogue: CatalogueWanted },
+  { mostEvents, catalogue, known }: RecordOptions,
 ) {
   const { shopId } = principal;
   const id = buildIdOf(shopId, which);
+  const wanted = wantsCatalogue(tx, shopId, which, catalogue);
   const ofBuild = <Row>(query: BuildQuery<Row>): BuildQuery<Row> =>
     query.where('shop_id', '=', shopId).where('build_id', '=', id);
   return {
@@ -61,6 +68,7 @@ export function recordQueries(
     events: ofBuild(selectNewestEvents(tx, mostEvents)),
     limits: selectLimits(tx, shopId),
     catalogueRatios: selectCatalogueRatios(tx, shopId),
-    catalogue: catalogueQuery(tx, shopId, which, catalogue),
+    catalogueState: selectCatalogueState(tx, shopId).where(wanted),
+    catalogue: selectUnknown(tx, shopId, known).where(wanted),
   };
 }
