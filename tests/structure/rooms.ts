@@ -13,7 +13,11 @@ export interface Room {
   readonly inside?: 'apart' | 'downward';
 }
 
-export const ROOMS: readonly Room[] = [
+/** A room as it is written down: what it may use, or which of those above it may not. */
+type Written = Omit<Room, 'uses'> &
+  ({ readonly uses: readonly string[] } | { readonly but: readonly string[] });
+
+const WRITTEN: readonly Written[] = [
   {
     name: 'seeds',
     at: ['seeds/'],
@@ -79,26 +83,26 @@ export const ROOMS: readonly Room[] = [
     name: 'records',
     at: ['server/records/'],
     holds: 'each aggregate: rows to domain objects, SQL, commands, how JSON shows it',
-    uses: ['events', 'auth', 'compute', 'mechanics', 'database', 'problems', 'shared', 'seeds'],
+    but: ['views', 'config', 'drawings'],
     inside: 'downward',
   },
   {
     name: 'assessment',
     at: ['server/assessment/'],
     holds: 'the evidence of a build out of its records, its assessment, and how JSON shows both',
-    uses: ['records', 'events', 'auth', 'compute', 'mechanics', 'database', 'problems', 'shared'],
+    but: ['seeds', 'views', 'config', 'drawings'],
   },
   {
     name: 'web',
     at: ['server/web/'],
     holds: 'HTTP, forms, rendering; no word of the trade',
-    uses: ['events', 'auth', 'compute', 'database', 'config', 'problems', 'views', 'shared'],
+    but: ['seeds', 'mechanics', 'drawings', 'records', 'assessment'],
   },
   {
     name: 'live',
     at: ['server/live/'],
     holds: 'streams of events, and who is here',
-    uses: ['web', 'assessment', 'records', 'events', 'auth', 'database', 'problems', 'shared'],
+    but: ['seeds', 'views', 'config', 'mechanics', 'compute', 'drawings'],
   },
   {
     name: 'compute-forms',
@@ -110,82 +114,26 @@ export const ROOMS: readonly Room[] = [
     name: 'call',
     at: ['server/call/'],
     holds: 'what every step uses: the contract of a step, the call’s context, forms, corrections, layout',
-    uses: [
-      'compute-forms',
-      'web',
-      'assessment',
-      'records',
-      'events',
-      'auth',
-      'drawings',
-      'compute',
-      'mechanics',
-      'database',
-      'problems',
-      'views',
-      'shared',
-    ],
+    but: ['seeds', 'config', 'live'],
   },
   {
     name: 'steps',
     at: ['server/steps/'],
     holds: 'one step each: what it shows, asks, keeps, prints',
-    uses: [
-      'call',
-      'compute-forms',
-      'web',
-      'assessment',
-      'records',
-      'events',
-      'auth',
-      'drawings',
-      'compute',
-      'mechanics',
-      'database',
-      'problems',
-      'views',
-      'shared',
-    ],
+    but: ['seeds', 'config', 'live'],
     inside: 'apart',
   },
   {
     name: 'call-pages',
     at: ['server/call-pages/'],
     holds: 'the frame of a call, timeline, report, takeover, worksheet: made from the list of steps',
-    uses: [
-      'call',
-      'web',
-      'assessment',
-      'records',
-      'events',
-      'auth',
-      'drawings',
-      'compute',
-      'mechanics',
-      'database',
-      'problems',
-      'views',
-      'shared',
-    ],
+    but: ['seeds', 'config', 'live', 'compute-forms', 'steps'],
   },
   {
     name: 'desk',
     at: ['server/desk/'],
     holds: 'pages of the desk outside a call: list, catalogue, limits, people, sign-in',
-    uses: [
-      'call',
-      'web',
-      'assessment',
-      'records',
-      'events',
-      'auth',
-      'drawings',
-      'mechanics',
-      'database',
-      'problems',
-      'views',
-      'shared',
-    ],
+    but: ['seeds', 'config', 'compute', 'live', 'compute-forms', 'steps', 'call-pages'],
   },
   {
     name: 'reference',
@@ -232,27 +180,16 @@ export const ROOMS: readonly Room[] = [
     name: 'process',
     at: ['server/main.ts', 'server/app.ts', 'server/routes.ts'],
     holds: 'the process, and the list of what it serves',
-    uses: [
-      'start',
-      'api',
-      'reference',
-      'desk',
-      'call-pages',
-      'steps',
-      'call',
-      'live',
-      'web',
-      'events',
-      'auth',
-      'compute',
-      'database',
-      'config',
-      'problems',
-      'views',
-      'shared',
-    ],
+    but: ['seeds', 'mechanics', 'drawings', 'records', 'assessment', 'compute-forms'],
   },
 ];
+
+export const ROOMS: readonly Room[] = WRITTEN.map((room, index) => {
+  if ('uses' in room) return room;
+  const { but, ...rest } = room;
+  const above = WRITTEN.slice(0, index).map(({ name }) => name);
+  return { ...rest, uses: above.filter((name) => !but.includes(name)) };
+});
 
 export function roomOf(path: string): Room | undefined {
   let found: { room: Room; length: number } | undefined;

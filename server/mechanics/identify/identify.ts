@@ -40,7 +40,7 @@ export function rank(
     reasons: reasonsFor(model, family, readings),
   }));
   return {
-    candidates: candidates.sort((a, b) => b.probability - a.probability || a.id.localeCompare(b.id)),
+    candidates: candidates.sort((a, b) => b.probability - a.probability),
     noneOfThese: p[families.length] ?? 1,
     apart: apartIn(model, readings),
   };

@@ -58,7 +58,9 @@ export function rankingOf(
 ): RankingDetail | undefined {
   if (families === undefined || families.length === 0) return undefined;
   const byId = new Map(families.map((family) => [family.id, family]));
-  const found = identify(families.map(familyOf), asRead(readings));
+  // Families that nothing tells apart stand by their codes, which are the same tomorrow and in a copy of the shop.
+  const byCode = families.toSorted((a, b) => (a.code < b.code ? -1 : a.code > b.code ? 1 : 0));
+  const found = identify(byCode.map(familyOf), asRead(readings));
   const candidates = found.candidates.slice(0, MOST).flatMap((candidate): CandidateDetail[] => {
     const family = byId.get(candidate.id);
     if (family === undefined) return [];
