@@ -1,6 +1,6 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
-import { answer } from '../../shared/schemas/answer.ts';
+import { answer, type Sent } from '../../shared/schemas/answer.ts';
 import { answerQuestion, correctReading, newReading } from '../../shared/schemas/commands.ts';
 import { newSetUp } from '../../shared/schemas/method.ts';
 import {
@@ -17,6 +17,7 @@ import { keepReading, listReadings, replaceReading } from '../records/readings/r
 import { readingView, showReading } from '../records/readings/view.ts';
 import { listSetUps, startSetUp } from '../records/set-ups/set-ups.ts';
 import { setUpView, showSetUp } from '../records/set-ups/view.ts';
+import type { BuildRecord } from '../records/whole-build/build-record.ts';
 import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
@@ -29,6 +30,25 @@ const setUpParams = z.strictObject({ id: z.uuid(), setUpId: z.uuid() });
 /** JSON routes of measuring: set-ups, readings, corrections, the ratio with its questions, answers. */
 export function readingsApi(app: FastifyInstance, deps: Deps): void {
   const tag = 'readings';
+  /** What is said of one set-up, from the whole record of its build. */
+  const ofSetUp = <A extends z.ZodObject>(said: {
+    readonly operationId: string;
+    readonly summary: string;
+    readonly path: string;
+    readonly answer: A;
+    show(record: BuildRecord, setUpId: string): Sent<z.output<A>>;
+  }) =>
+    readRoute(app, deps, {
+      operationId: said.operationId,
+      tag,
+      summary: said.summary,
+      url: `/api/v1/builds/:id/set-ups/:setUpId/${said.path}`,
+      params: setUpParams,
+      query: noParams,
+      answer: said.answer,
+      read: async (tx, { principal, params }) =>
+        said.show(await readBuildRecord(tx, principal, { buildId: params.id }), params.setUpId),
+    });
   readRoute(app, deps, {
     operationId: 'listSetUps',
     tag,
@@ -94,39 +114,27 @@ export function readingsApi(app: FastifyInstance, deps: Deps): void {
       body: showReading(await replaceReading(tx, principal, params.id, params.readingId, body)),
     }),
   });
-  readRoute(app, deps, {
+  ofSetUp({
     operationId: 'getRatio',
-    tag,
     summary: 'The ratio of a set-up: interval, budget, verdicts, and what must be asked',
-    url: '/api/v1/builds/:id/set-ups/:setUpId/ratio',
-    params: setUpParams,
-    query: noParams,
+    path: 'ratio',
     answer: ratioView,
-    read: async (tx, { principal, params }) =>
-      ratioOfSetUp(await readBuildRecord(tx, principal, { buildId: params.id }), params.setUpId),
+    show: ratioOfSetUp,
   });
-  readRoute(app, deps, {
+  ofSetUp({
     operationId: 'getRatioThroughLift',
-    tag,
     summary: 'Ratio, lash left in and give of the train from lifts read part of the way up',
-    url: '/api/v1/builds/:id/set-ups/:setUpId/ratio-through-lift',
-    params: setUpParams,
-    query: noParams,
+    path: 'ratio-through-lift',
     answer: throughLiftView,
-    read: async (tx, { principal, params }) =>
-      throughLiftOfSetUp(await readBuildRecord(tx, principal, { buildId: params.id }), params.setUpId),
+    show: throughLiftOfSetUp,
   });
-  readRoute(app, deps, {
+  ofSetUp({
     operationId: 'explainReadings',
-    tag,
     summary:
       'What would explain the readings of a set-up’s valve, how likely each is, and the next reading worth taking',
-    url: '/api/v1/builds/:id/set-ups/:setUpId/explanation',
-    params: setUpParams,
-    query: noParams,
+    path: 'explanation',
     answer: explanationView,
-    read: async (tx, { principal, params }) =>
-      explanationOfSetUp(await readBuildRecord(tx, principal, { buildId: params.id }), params.setUpId),
+    show: explanationOfSetUp,
   });
   commandRoute(app, deps, {
     operationId: 'answerQuestion',

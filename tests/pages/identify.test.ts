@@ -1,7 +1,9 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { demoCatalogueFile } from '../../server/records/catalogue/demo.ts';
 import { openCall, sendJson } from '../tools/call.ts';
+import { makeLink } from '../tools/filled-call.ts';
 import { htmlFaults } from '../tools/html-faults.ts';
+import { postForm } from '../tools/post-form.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
 let service: TestService;
@@ -14,25 +16,14 @@ beforeAll(async () => {
   service = await testService();
   owner = await service.person();
   ({ callId, buildId } = await openCall(service, owner, 'Part in the hand'));
-  const link = await sendJson(service, owner.bearer, 'POST', `/api/v1/calls/${callId}/share-links`, {
-    holder: 'B',
-    days: 1,
-  });
-  const opened = await service.request({ method: 'POST', url: `/b/${String(link.json.secret)}` });
-  bench = { 'benchcall-bench': opened.cookies.find(({ name }) => name === 'benchcall-bench')?.value ?? '' };
+  bench = { 'benchcall-bench': (await makeLink(service, owner, callId)).bench };
 });
 afterAll(() => service.close());
 
 const see = (url: string, cookies: Record<string, string> = owner.cookies) =>
   service.request({ method: 'GET', url, cookies });
 const post = (url: string, fields: Record<string, string>, cookies: Record<string, string> = owner.cookies) =>
-  service.request({
-    method: 'POST',
-    url,
-    cookies,
-    headers: { 'content-type': 'application/x-www-form-urlencoded' },
-    payload: new URLSearchParams(fields).toString(),
-  });
+  postForm(service, url, fields, { cookies });
 const text = (html: string) => html.replace(/<[^>]*>/g, ' ').replace(/\s+/g, ' ');
 
 describe('the catalogue', () => {

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openCall, sendJson } from '../tools/call.ts';
 import { htmlFaults } from '../tools/html-faults.ts';
+import { postForm } from '../tools/post-form.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
 /** The steps of marks, timing and adjusters as a browser without scripts has them: forms posted, pages read. */
@@ -31,13 +32,12 @@ async function freshCall(spec?: object): Promise<void> {
 }
 
 const post = (path: string, fields: Record<string, string>) =>
-  service.request({
-    method: 'POST',
-    url: `/calls/${callId}${path}`,
-    headers: { 'content-type': 'application/x-www-form-urlencoded' },
-    cookies: person.cookies,
-    payload: new URLSearchParams({ key: crypto.randomUUID(), ...fields }).toString(),
-  });
+  postForm(
+    service,
+    `/calls/${callId}${path}`,
+    { key: crypto.randomUUID(), ...fields },
+    { cookies: person.cookies },
+  );
 
 async function page(at: string): Promise<string> {
   const answer = await service.request({ url: `/calls/${callId}/steps/${at}`, cookies: person.cookies });

@@ -1,6 +1,8 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { keepReading, METHOD, openCall, sendJson, startSetUp } from '../tools/call.ts';
+import { makeLink } from '../tools/filled-call.ts';
 import { htmlFaults } from '../tools/html-faults.ts';
+import { postForm } from '../tools/post-form.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
 let service: TestService;
@@ -32,25 +34,14 @@ beforeAll(async () => {
   for (const kind of ['lobe-lift', 'valve-lift'])
     for (let pass = 0; pass < 3; pass += 1)
       await keepReading(service, owner, buildId, setUpId, kind, kind === 'lobe-lift' ? '.350 in' : '.560 in');
-  const link = await sendJson(service, owner.bearer, 'POST', `/api/v1/calls/${callId}/share-links`, {
-    holder: 'B',
-    days: 1,
-  });
-  const opened = await service.request({ method: 'POST', url: `/b/${String(link.json.secret)}` });
-  bench = { 'benchcall-bench': opened.cookies.find(({ name }) => name === 'benchcall-bench')?.value ?? '' };
+  bench = { 'benchcall-bench': (await makeLink(service, owner, callId)).bench };
 });
 afterAll(() => service.close());
 
 const see = (url: string, cookies: Record<string, string> = owner.cookies) =>
   service.request({ method: 'GET', url, cookies });
 const post = (url: string, fields: Record<string, string>, cookies: Record<string, string> = owner.cookies) =>
-  service.request({
-    method: 'POST',
-    url,
-    cookies,
-    headers: { 'content-type': 'application/x-www-form-urlencoded' },
-    payload: new URLSearchParams(fields).toString(),
-  });
+  postForm(service, url, fields, { cookies });
 const text = (html: string) => html.replace(/<[^>]*>/g, ' ').replace(/\s+/g, ' ');
 const keyOf = (html: string, form: string) =>
   new RegExp(`id="${form}"[\\s\\S]*?name="key" value="([^"]+)"`).exec(html)?.[1] ?? '';
