@@ -8,12 +8,13 @@ import { lobeProfile, pistonDrop, pistonToValve } from './from-answers/lobe-and-
 import { capability, controlChart, outliers } from './from-answers/lots.ts';
 import { separationSpeed } from './from-answers/motion.ts';
 import { coverRoom, fastenerForHole, thread } from './from-answers/parts.ts';
-import { dialReading, linkage, ratioThroughLift, rollerSweep } from './from-answers/rocker.ts';
+import { armLengths, dialReading, linkage, ratioThroughLift, rollerSweep } from './from-answers/rocker.ts';
 import { retainerToSeal, springLoad, springNest } from './from-answers/springs.ts';
 
 /** Which computation has which drawing. */
 export const DRAWINGS: Readonly<Record<string, Draw>> = {
   adjuster,
+  'arm-lengths': armLengths,
   'cam-timing': camTiming,
   capability,
   centreline,

@@ -3,8 +3,18 @@ import { dial } from '../dial.ts';
 import { amount, inches } from '../drawing.ts';
 import { linkage as drawLinkage } from '../linkage.ts';
 import { ratioThroughLift as drawRatio } from '../ratio-through-lift.ts';
+import { rockerArms } from '../rocker-arms.ts';
 import { sweepPath } from '../sweep-path.ts';
 import { draws } from './draws.ts';
+
+const arm = z.object({ value: inches });
+
+export const armLengths = draws(
+  z.object({ pivotToTip: arm, pivotToCup: arm }),
+  z.object({ ratio: z.number() }),
+  ({ pivotToTip, pivotToCup }, { ratio }, drawnFor) =>
+    rockerArms({ pivotToTip: pivotToTip.value, pivotToCup: pivotToCup.value, ratio }, drawnFor),
+);
 
 export const rollerSweep = draws(
   z.object({ netLift: inches }),

@@ -37,6 +37,11 @@ export const SOUND: Readonly<Record<string, Body>> = {
     readingUncertainty: inch(0.0015),
     secondPass: { pairs, springSeatLoad: lbf(130), springRate: perInch(350) },
   },
+  'arm-lengths': {
+    pivotToTip: { value: inch(1.48), errorLimit: inch(0.005) },
+    pivotToCup: { value: inch(0.925), errorLimit: inch(0.005) },
+    nominals: [1.5, 1.6],
+  },
   'explain-readings': {
     nominals: [1.5, 1.6],
     mark: 1.6,

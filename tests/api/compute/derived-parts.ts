@@ -100,6 +100,30 @@ export const PARTS: readonly Derived[] = [
       class: '6g',
     },
   },
+  // The arms' quotient, its errors in quadrature by JCGM 100, 5.1.2, and the two-sided 95 % factor of the normal.
+  {
+    name: 'arm-lengths',
+    body: {
+      pivotToTip: { value: inch(1.52), errorLimit: inch(0.008) },
+      pivotToCup: { value: inch(0.95), errorLimit: inch(0.006) },
+      nominals: [1.55, 1.6, 1.61],
+    },
+    result: (() => {
+      const [tip, cup] = [0.008 / Math.sqrt(3), 0.006 / Math.sqrt(3)];
+      const u = Math.hypot(tip / 0.95, (1.6 * cup) / 0.95);
+      const nominal = (ratio: number, verdict: string) => ({
+        ratio,
+        verdict,
+        needsPivotToCup: inch(1.52 / ratio),
+      });
+      return {
+        ratio: 1.6,
+        standardUncertainty: u,
+        interval95: [1.6 - 1.959963984540054 * u, 1.6 + 1.959963984540054 * u],
+        nominals: [nominal(1.55, 'differs'), nominal(1.6, 'cannot-tell'), nominal(1.61, 'cannot-tell')],
+      };
+    })(),
+  },
   {
     name: 'lift',
     body: { lobeLift: inch(0.3333), ratio: 1.73, lash: inch(0.0185) },

@@ -31,6 +31,12 @@ export const IMPOSSIBLE: readonly Row[] = [
     },
     ['/pairs'],
   ],
+  ['arm-lengths', { '/pivotToTip/errorLimit': inch(0.75) }, ['/pivotToTip/errorLimit']],
+  [
+    'arm-lengths',
+    { '/pivotToCup': { value: inch(0.01), errorLimit: inch(0) } },
+    ['/pivotToCup/value', '/pivotToTip/value'],
+  ],
   ['fastener-for-hole', { '/hole': inch(101) }, ['/hole']],
   ['lift', { '/lash': inch(0.56) }, ['/lash']],
   ['lift', { '/ratio': 101 }, ['/ratio']],
