@@ -4,7 +4,7 @@ import { type Drawing, rulerOf } from './drawing.ts';
 import { adjuster, cosineError, lashHotCold } from './from-answers/adjusters.ts';
 import { camTiming, centreline, topDeadCentre } from './from-answers/cam.ts';
 import type { Draw } from './from-answers/draws.ts';
-import { lobeProfile, pistonDrop, pistonToValve } from './from-answers/lobe-and-piston.ts';
+import { gapScan, lobeProfile, pistonDrop, pistonToValve } from './from-answers/lobe-and-piston.ts';
 import { capability, controlChart, outliers } from './from-answers/lots.ts';
 import { separationSpeed } from './from-answers/motion.ts';
 import { coverRoom, fastenerForHole, thread } from './from-answers/parts.ts';
@@ -23,6 +23,7 @@ export const DRAWINGS: Readonly<Record<string, Draw>> = {
   'cover-room': coverRoom,
   'dial-reading': dialReading,
   'fastener-for-hole': fastenerForHole,
+  'gap-scan': gapScan,
   'lash-hot-cold': lashHotCold,
   linkage,
   'lobe-profile': lobeProfile,

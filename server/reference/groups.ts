@@ -22,7 +22,15 @@ const GROUPS: readonly { readonly title: string; readonly names: readonly string
   },
   {
     title: 'Cam timing and the piston',
-    names: ['top-dead-centre', 'centreline', 'cam-timing', 'lobe-profile', 'piston-drop', 'piston-to-valve'],
+    names: [
+      'top-dead-centre',
+      'centreline',
+      'cam-timing',
+      'lobe-profile',
+      'piston-drop',
+      'piston-to-valve',
+      'gap-scan',
+    ],
   },
   { title: 'Rocker geometry', names: ['arm-lengths', 'roller-sweep', 'linkage'] },
   { title: 'Adjusters and lash', names: ['adjuster', 'lash-hot-cold'] },

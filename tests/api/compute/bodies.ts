@@ -114,6 +114,17 @@ export const SOUND: Readonly<Record<string, Body>> = {
     limit: inch(0.08),
     uncertainty: inch(0.01),
   },
+  'gap-scan': {
+    readings: [
+      { crankAngle: deg(12), gap: inch(0.0945) },
+      { crankAngle: deg(8), gap: inch(0.0905) },
+      { crankAngle: deg(4), gap: inch(0.1025) },
+      { crankAngle: deg(-2), gap: inch(0.15) },
+    ],
+    readingUncertainty: inch(0.002),
+    limit: inch(0.08),
+    side: 'intake',
+  },
   'cam-timing': {
     intake: { opens: event(31, 'BTDC'), closes: event(63, 'ABDC') },
     exhaust: { duration: deg(286), centreline: deg(114) },

@@ -71,6 +71,11 @@ export const IMPOSSIBLE: readonly Row[] = [
   ],
   ['piston-to-valve', { '/profile/durations/0/duration': deg(721) }, ['/profile/durations/0/duration']],
   [
+    'gap-scan',
+    { '/readings/2/crankAngle': deg(8), '/readings/3/crankAngle': deg(8) },
+    ['/readings/2/crankAngle', '/readings/3/crankAngle'],
+  ],
+  [
     'cam-timing',
     { '/intake/opens': event(100, 'ATDC'), '/intake/closes': event(80, 'BBDC') },
     ['/intake/closes', '/intake/opens'],
