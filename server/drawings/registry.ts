@@ -8,7 +8,14 @@ import { gapScan, lobeProfile, pistonDrop, pistonToValve } from './from-answers/
 import { capability, controlChart, outliers } from './from-answers/lots.ts';
 import { separationSpeed } from './from-answers/motion.ts';
 import { coverRoom, fastenerForHole, thread } from './from-answers/parts.ts';
-import { armLengths, dialReading, linkage, ratioThroughLift, rollerSweep } from './from-answers/rocker.ts';
+import {
+  armLengths,
+  deflection,
+  dialReading,
+  linkage,
+  ratioThroughLift,
+  rollerSweep,
+} from './from-answers/rocker.ts';
 import { retainerToSeal, springLoad, springNest } from './from-answers/springs.ts';
 
 /** Which computation has which drawing. */
@@ -21,6 +28,7 @@ export const DRAWINGS: Readonly<Record<string, Draw>> = {
   'control-chart': controlChart,
   'cosine-error': cosineError,
   'cover-room': coverRoom,
+  deflection,
   'dial-reading': dialReading,
   'fastener-for-hole': fastenerForHole,
   'gap-scan': gapScan,

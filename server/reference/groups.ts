@@ -2,7 +2,7 @@
 const GROUPS: readonly { readonly title: string; readonly names: readonly string[] }[] = [
   {
     title: 'Ratio on the engine',
-    names: ['ratio-at-full-lift', 'ratio-through-lift', 'explain-readings'],
+    names: ['ratio-at-full-lift', 'ratio-through-lift', 'deflection', 'explain-readings'],
   },
   {
     title: 'Reading an instrument',

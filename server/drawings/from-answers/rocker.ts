@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { deflectionBand } from '../deflection-band.ts';
 import { dial } from '../dial.ts';
 import { amount, inches } from '../drawing.ts';
 import { linkage as drawLinkage } from '../linkage.ts';
@@ -87,4 +88,17 @@ export const dialReading = draws(
   }),
   z.unknown(),
   (given, _result, drawnFor) => dial(given, drawnFor),
+);
+
+export const deflection = draws(
+  z.unknown(),
+  z.object({
+    deflection: amount,
+    interval95: z.tuple([amount, amount]).optional(),
+    usual: z.object({ from: amount, to: amount }).optional(),
+  }),
+  (_given, { deflection: off, interval95, usual }, drawnFor) =>
+    usual === undefined
+      ? undefined
+      : deflectionBand({ deflection: off, interval: interval95, usual }, drawnFor),
 );

@@ -1,9 +1,6 @@
-import { IN } from '../kit/si.ts';
+import { EQUAL } from '../kit/verdict.ts';
 import { dipOf } from './parabola.ts';
 import type { Station } from './stations.ts';
-
-/** Gaps within this are equal: no gauge on an engine tells a billionth of an inch. */
-const EQUAL = 1e-9 * IN;
 
 /** The least gap of a scan between its readings. */
 interface Between {

@@ -37,6 +37,13 @@ export const SOUND: Readonly<Record<string, Body>> = {
     readingUncertainty: inch(0.0015),
     secondPass: { pairs, springSeatLoad: lbf(130), springRate: perInch(350) },
   },
+  deflection: {
+    lightLift: inch(0.56),
+    runningLift: inch(0.544),
+    lobeLift: inch(0.35),
+    mount: 'stud',
+    errorLimit: inch(0.002),
+  },
   'arm-lengths': {
     pivotToTip: { value: inch(1.48), errorLimit: inch(0.005) },
     pivotToCup: { value: inch(0.925), errorLimit: inch(0.005) },

@@ -100,6 +100,32 @@ export const PARTS: readonly Derived[] = [
       class: '6g',
     },
   },
+  // One limit's spread is left of two that go together by half; .0312 ± .0034 reaches past .020 with all of it.
+  {
+    name: 'deflection',
+    body: {
+      lightLift: inch(0.5712),
+      runningLift: inch(0.54),
+      lobeLift: inch(0.36),
+      mount: 'shaft',
+      errorLimit: inch(0.003),
+    },
+    result: {
+      deflection: inch(0.0312),
+      ratioLost: 0.0312 / 0.36,
+      interval95: [
+        inch(0.0312 - (1.959963984540054 * 0.003) / Math.sqrt(3)),
+        inch(0.0312 + (1.959963984540054 * 0.003) / Math.sqrt(3)),
+      ],
+      usual: { from: inch(0.005), to: inch(0.02) },
+      against: 'more',
+    },
+  },
+  {
+    name: 'deflection',
+    body: { lightLift: inch(0.55), runningLift: inch(0.5625) },
+    result: { deflection: inch(-0.0125), against: 'none' },
+  },
   // The arms' quotient, its errors in quadrature by JCGM 100, 5.1.2, and the two-sided 95 % factor of the normal.
   {
     name: 'arm-lengths',

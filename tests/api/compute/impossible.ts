@@ -31,6 +31,7 @@ export const IMPOSSIBLE: readonly Row[] = [
     },
     ['/pairs'],
   ],
+  ['deflection', { '/lobeLift': inch(0.0055) }, ['/lightLift', '/lobeLift']],
   ['arm-lengths', { '/pivotToTip/errorLimit': inch(0.75) }, ['/pivotToTip/errorLimit']],
   [
     'arm-lengths',
