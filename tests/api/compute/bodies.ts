@@ -85,7 +85,16 @@ export const SOUND: Readonly<Record<string, Body>> = {
     density: { value: 0.284, unit: 'lb/in3' },
   },
   'spring-nest': {
-    springs: [{ rate: perInch(280), freeLength: inch(2.2), solidHeight: inch(1.05) }],
+    springs: [
+      { rate: perInch(280), freeLength: inch(2.2), solidHeight: inch(1.05) },
+      {
+        rate: perInch(120),
+        freeLength: inch(2),
+        solidHeight: inch(0.95),
+        installedHeight: inch(1.72),
+      },
+    ],
+    loadTolerance: 0.05,
     installedHeight: inch(1.8),
     netLift: inch(0.5),
     limit: inch(0.06),

@@ -201,6 +201,42 @@ export const PARTS: readonly Derived[] = [
       limiting: 1,
     },
   },
+  // The inner one on a step of .080: pressed by .280 and .780, and the first to go solid. Both loads within 8 %.
+  {
+    name: 'spring-nest',
+    body: {
+      springs: [
+        { ...spring(310, 2.25, 1.02), installedHeight: inch(1.85) },
+        { ...spring(140, 2.05, 1.15), installedHeight: inch(1.77) },
+      ],
+      netLift: inch(0.5),
+      loadTolerance: 0.08,
+      limit: inch(0.1),
+    },
+    result: (() => {
+      const [seat, open] = [
+        [310 * 0.4, 140 * 0.28],
+        [310 * 0.9, 140 * 0.78],
+      ] as const;
+      const ends = ([one, other]: readonly [number, number]) => {
+        const half = ((1.959963984540054 * 0.08) / Math.sqrt(3)) * Math.hypot(one, other);
+        return [lbf(one + other - half), lbf(one + other + half)];
+      };
+      return {
+        seatLoad: lbf(seat[0] + seat[1]),
+        openLoad: lbf(open[0] + open[1]),
+        loads: [
+          { seatLoad: lbf(seat[0]), openLoad: lbf(open[0]) },
+          { seatLoad: lbf(seat[1]), openLoad: lbf(open[1]) },
+        ],
+        interval95: { seatLoad: ends(seat), openLoad: ends(open) },
+        margin: inch(0.12),
+        limit: inch(0.1),
+        verdict: 'clear',
+        limiting: 1,
+      };
+    })(),
+  },
   {
     name: 'retainer-to-seal',
     body: { closedDistance: inch(0.55), netLift: inch(0.5613) },

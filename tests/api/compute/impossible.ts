@@ -58,6 +58,11 @@ export const IMPOSSIBLE: readonly Row[] = [
   ],
   ['spring-nest', { '/springs/0/solidHeight': inch(1.9) }, ['/installedHeight', '/springs/0/solidHeight']],
   ['spring-nest', { '/springs/0/freeLength': inch(1) }, ['/springs/0/freeLength', '/springs/0/solidHeight']],
+  [
+    'spring-nest',
+    { '/springs/1/installedHeight': inch(0.4) },
+    ['/netLift', '/springs/1/installedHeight', '/springs/1/installedHeight', '/springs/1/solidHeight'],
+  ],
   ['retainer-to-seal', { '/netLift': inch(0) }, ['/netLift']],
   ['pivot-load', { '/springLoad': { value: 1.1e6, unit: 'lbf' } }, ['/springLoad']],
   ['piston-drop', LENGTHS, ['/rodLength', '/stroke']],
