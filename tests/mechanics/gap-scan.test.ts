@@ -109,7 +109,7 @@ describe('ends, plateaus and readings that stand twice', () => {
       leastReading: { index: 0, gap: inches(0.09) },
       atEdge: 'first',
       limit: inches(0.1),
-      ask: 'Read on before 10° before TDC in steps of 2°, until the gap has risen twice.',
+      ask: 'Read on at earlier crank angles than 10° before TDC, in steps of 2°, until the gap has risen twice.',
     });
     expect(cautions.join()).toContain('not judged');
     expect(cautions.join()).toContain('under the limit already');
@@ -122,7 +122,7 @@ describe('ends, plateaus and readings that stand twice', () => {
       [0, 0.15],
     ];
     expect(partOf(at(down), 'atEdge')).toBe('last');
-    expect(partOf(at(down), 'ask')).toContain('past 20° after TDC');
+    expect(partOf(at(down), 'ask')).toContain('later crank angles than 20° after TDC');
     expect(partOf(at(down.toReversed()), 'atEdge')).toBe('last');
     expect(partOf(at(down.toReversed()), 'leastReading.index')).toBe(2);
   });
@@ -133,8 +133,8 @@ describe('ends, plateaus and readings that stand twice', () => {
     expect(partOf(at(flat([0.12, 0.1, 0.1])), 'atEdge')).toBe('last');
     const all = at(flat([0.1, 0.1, 0.1]));
     expect(partOf(all, 'atEdge')).toBe('first');
-    expect(partOf(all, 'ask')).toContain('before TDC in steps');
-    expect(partOf(all, 'ask')).toContain('past 4° after TDC');
+    expect(partOf(all, 'ask')).toContain('earlier crank angles than TDC,');
+    expect(partOf(all, 'ask')).toContain('later crank angles than 4° after TDC');
   });
 
   test('a plateau: the parabola that reaches lowest, the same from either side', () => {
@@ -267,6 +267,13 @@ describe('limit and verdict', () => {
     ]);
     expect(number(touch, 'least')).toBeLessThan(0);
     expect(run(touch).cautions.join()).toContain('would meet');
+    expect(run(touch).result).not.toHaveProperty('ask');
+    const atEnd = scan([
+      [8, 0.01],
+      [10, 0.004],
+      [12, 0],
+    ]);
+    expect(partOf(run(atEnd).result, 'ask')).toContain('turn no further');
   });
 
   test('readings that rise by less than they err are told', () => {

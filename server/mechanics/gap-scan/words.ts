@@ -14,7 +14,10 @@ export function crankSaid(crankAngle: number): string {
 }
 
 const goOn = (edge: 'first' | 'last', { crankAngle }: Station): string =>
-  `Read on ${edge === 'first' ? 'before' : 'past'} ${crankSaid(crankAngle)} in steps of 2°, until the gap has risen twice.`;
+  `Read on at ${edge === 'first' ? 'earlier' : 'later'} crank angles than ${crankSaid(crankAngle)}, in steps of 2°, until the gap has risen twice.`;
+
+/** Nobody is asked to turn an engine through a contact for one more reading. */
+const TOUCH = 'Valve and piston touch: turn no further, and find out why before anything else is read.';
 
 function atEdge(scan: Extract<ScanLeast, { bothEnds: boolean }>, stations: readonly Station[]): string {
   const end = scan.edge === 'first' ? stations[0] : stations.at(-1);
@@ -23,8 +26,7 @@ function atEdge(scan: Extract<ScanLeast, { bothEnds: boolean }>, stations: reado
   return scan.bothEnds && last !== undefined ? `${one} ${goOn('last', last)}` : one;
 }
 
-/** What to read next, where the scan does not settle the least gap; undefined where it does. */
-export function scanAsk(scan: ScanLeast, stations: readonly Station[]): string | undefined {
+function asked(scan: ScanLeast, stations: readonly Station[]): string | undefined {
   if (scan.edge !== 'none') return atEdge(scan, stations);
   const { before, after, reading, spread } = scan;
   const widest = Math.max(reading.crankAngle - before.crankAngle, after.crankAngle - reading.crankAngle);
@@ -38,4 +40,10 @@ export function scanAsk(scan: ScanLeast, stations: readonly Station[]): string |
     return `The steps beside the least gap are uneven, and an error in one reading counts ${times}: read in even steps of 2° ${where}.`;
   }
   return undefined;
+}
+
+/** What to read next, where the scan does not settle the least gap; undefined where it does. */
+export function scanAsk(scan: ScanLeast, stations: readonly Station[]): string | undefined {
+  const ask = asked(scan, stations);
+  return ask !== undefined && scan.least <= 0 ? TOUCH : ask;
 }
