@@ -44,7 +44,6 @@ export function gapScan(data: GapScan, { id, ruler }: DrawnFor): Drawing {
   const place = ([angle, gap]: Point): Point => [x(angle), y(ruler.of(gap))];
   const [leastX, leastY] = place([atCrankAngle, least]);
   const limitY = y(ruler.of(limit));
-  const anchor = leastX > 220 ? 'end' : leastX < 110 ? 'start' : 'middle';
   const text = ruler.text(least);
   const where = `${Number(Math.abs(atCrankAngle).toFixed(1))}° ${atCrankAngle < 0 ? 'before' : 'after'} TDC`;
   return {
@@ -56,17 +55,15 @@ export function gapScan(data: GapScan, { id, ruler }: DrawnFor): Drawing {
       uprightAxis(y, plot, `gap, ${ruler.unit}`) +
       levelAxis(x, plot, 'crank degrees after TDC') +
       path('draw-limit', `M${at(plot.left)} ${at(limitY)}H${at(plot.right)}`) +
-      curve('draw-moving', parabola(data).map(place)) +
+      (data.through.length === 0 ? '' : curve('draw-moving', parabola(data).map(place))) +
       readings
         .slice(0, MOST_MARKS)
         .map((reading) => circle('draw-outline', ...place(reading), 3))
         .join('') +
       circle('draw-point', leastX, leastY, 3.5) +
-      label(leastX, Math.min(leastY + 18, plot.bottom - 4), `least ${text}`, {
-        anchor,
-        className: 'draw-text-strong',
-      }) +
-      label(plot.left, 254, `dashed: limit ${ruler.text(limit)}`),
+      label(12, 254, `dashed: limit ${ruler.text(limit)}`) +
+      // Beside the curve it would stand on the limit's line where the two are near.
+      label(plot.right, 254, `least ${text}`, { anchor: 'end', className: 'draw-text-strong' }),
     toScale: true,
     table: {
       caption: 'Gaps of the scan, in order of the crank',

@@ -98,6 +98,15 @@ const scanned = ({ readings }: Given) => {
 const inch = (value: number) => ({ value, unit: 'in' });
 const deg = (value: number) => ({ value, unit: 'deg' });
 
+/** .09 + .0005·(θ − 9)², in no order [deg, in]. */
+const SCANNED = [
+  [4, 0.1025],
+  [0, 0.1305],
+  [8, 0.0905],
+  [16, 0.1145],
+  [12, 0.0945],
+] as const;
+
 export const computation = defineComputation({
   name: 'gap-scan',
   title: 'Scan of a gap over the crank',
@@ -117,13 +126,10 @@ export const computation = defineComputation({
     const { scan, stations } = scanned(given);
     return scanCautions(given, scan, stations, result);
   },
-  // .0005·x² + .09 about 9°, read at 4, 8 and 12 and beside: least .09 at 9°, weights −.09375, .9375, .15625.
+  // Least .09 at 9°, a quarter of a step from 8°: weights −.09375, .9375, .15625.
   example: {
     inputs: {
-      readings: [4, 0, 8, 16, 12].map((at) => ({
-        crankAngle: deg(at),
-        gap: inch(0.09 + 0.0005 * (at - 9) ** 2),
-      })),
+      readings: SCANNED.map(([crankAngle, gap]) => ({ crankAngle: deg(crankAngle), gap: inch(gap) })),
       readingUncertainty: inch(0.002),
       side: 'intake',
     },
