@@ -4,24 +4,34 @@ import { type Drawing, rulerOf } from './drawing.ts';
 import { adjuster, cosineError, lashHotCold } from './from-answers/adjusters.ts';
 import { camTiming, centreline, topDeadCentre } from './from-answers/cam.ts';
 import type { Draw } from './from-answers/draws.ts';
-import { lobeProfile, pistonDrop, pistonToValve } from './from-answers/lobe-and-piston.ts';
+import { gapScan, lobeProfile, pistonDrop, pistonToValve } from './from-answers/lobe-and-piston.ts';
 import { capability, controlChart, outliers } from './from-answers/lots.ts';
 import { separationSpeed } from './from-answers/motion.ts';
 import { coverRoom, fastenerForHole, thread } from './from-answers/parts.ts';
-import { dialReading, linkage, ratioThroughLift, rollerSweep } from './from-answers/rocker.ts';
+import {
+  armLengths,
+  deflection,
+  dialReading,
+  linkage,
+  ratioThroughLift,
+  rollerSweep,
+} from './from-answers/rocker.ts';
 import { retainerToSeal, springLoad, springNest } from './from-answers/springs.ts';
 
 /** Which computation has which drawing. */
 export const DRAWINGS: Readonly<Record<string, Draw>> = {
   adjuster,
+  'arm-lengths': armLengths,
   'cam-timing': camTiming,
   capability,
   centreline,
   'control-chart': controlChart,
   'cosine-error': cosineError,
   'cover-room': coverRoom,
+  deflection,
   'dial-reading': dialReading,
   'fastener-for-hole': fastenerForHole,
+  'gap-scan': gapScan,
   'lash-hot-cold': lashHotCold,
   linkage,
   'lobe-profile': lobeProfile,

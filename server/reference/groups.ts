@@ -2,7 +2,7 @@
 const GROUPS: readonly { readonly title: string; readonly names: readonly string[] }[] = [
   {
     title: 'Ratio on the engine',
-    names: ['ratio-at-full-lift', 'ratio-through-lift', 'explain-readings'],
+    names: ['ratio-at-full-lift', 'ratio-through-lift', 'deflection', 'explain-readings'],
   },
   {
     title: 'Reading an instrument',
@@ -22,9 +22,17 @@ const GROUPS: readonly { readonly title: string; readonly names: readonly string
   },
   {
     title: 'Cam timing and the piston',
-    names: ['top-dead-centre', 'centreline', 'cam-timing', 'lobe-profile', 'piston-drop', 'piston-to-valve'],
+    names: [
+      'top-dead-centre',
+      'centreline',
+      'cam-timing',
+      'lobe-profile',
+      'piston-drop',
+      'piston-to-valve',
+      'gap-scan',
+    ],
   },
-  { title: 'Rocker geometry', names: ['roller-sweep', 'linkage'] },
+  { title: 'Rocker geometry', names: ['arm-lengths', 'roller-sweep', 'linkage'] },
   { title: 'Adjusters and lash', names: ['adjuster', 'lash-hot-cold'] },
   { title: 'What fits', names: ['fastener-for-hole', 'thread', 'cover-room'] },
   { title: 'Lots and many readings', names: ['outliers', 'control-chart', 'capability'] },

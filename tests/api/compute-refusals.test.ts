@@ -30,6 +30,7 @@ describe('lists that are too long', () => {
     ['lobe-profile', '/crankAngles'],
     ['lobe-profile', '/durations'],
     ['piston-to-valve', '/profile/durations'],
+    ['gap-scan', '/readings'],
     ['outliers', '/values'],
     ['control-chart', '/subgroups'],
     ['explain-readings', '/readings'],

@@ -1,8 +1,11 @@
 import { z } from 'zod';
+import { leastOf } from '../../mechanics/gap-scan/least.ts';
+import { stationsOf } from '../../mechanics/gap-scan/stations.ts';
 import { curveOfCard } from '../../mechanics/lobe/lift-curve.ts';
 import { pistonDrop as dropAt } from '../../mechanics/slider-crank/piston-travel.ts';
 import { sliderCrank } from '../../mechanics/slider-crank/slider-crank.ts';
 import { amount, degrees } from '../drawing.ts';
+import { gapScan as drawGapScan } from '../gap-scan.ts';
 import { overCrank } from '../lift-over-crank.ts';
 import { pistonToValve as drawPistonToValve } from '../piston-to-valve.ts';
 import { draws } from './draws.ts';
@@ -85,5 +88,24 @@ export const pistonToValve = draws(
       return { crankAngle, piston, valve: Math.max(0, piston - gap) };
     });
     return drawPistonToValve({ ...result, side: which, stations }, drawnFor);
+  },
+);
+
+export const gapScan = draws(
+  z.object({ readings: z.array(z.object({ crankAngle: z.number(), gap: z.number() })) }),
+  z.object({ least: amount, atCrankAngle: amount, limit: amount }),
+  ({ readings }, result, drawnFor) => {
+    const stations = stationsOf(readings);
+    const scan = leastOf(stations);
+    const point = ({ crankAngle, gap }: { crankAngle: number; gap: number }) =>
+      [crankAngle / DEG, gap / IN] as const;
+    return drawGapScan(
+      {
+        ...result,
+        readings: stations.map(point),
+        through: scan.edge === 'none' ? [scan.before, scan.reading, scan.after].map(point) : [],
+      },
+      drawnFor,
+    );
   },
 );

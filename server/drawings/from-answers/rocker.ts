@@ -1,10 +1,21 @@
 import { z } from 'zod';
+import { deflectionBand } from '../deflection-band.ts';
 import { dial } from '../dial.ts';
 import { amount, inches } from '../drawing.ts';
 import { linkage as drawLinkage } from '../linkage.ts';
 import { ratioThroughLift as drawRatio } from '../ratio-through-lift.ts';
+import { rockerArms } from '../rocker-arms.ts';
 import { sweepPath } from '../sweep-path.ts';
 import { draws } from './draws.ts';
+
+const arm = z.object({ value: inches });
+
+export const armLengths = draws(
+  z.object({ pivotToTip: arm, pivotToCup: arm }),
+  z.object({ ratio: z.number() }),
+  ({ pivotToTip, pivotToCup }, { ratio }, drawnFor) =>
+    rockerArms({ pivotToTip: pivotToTip.value, pivotToCup: pivotToCup.value, ratio }, drawnFor),
+);
 
 export const rollerSweep = draws(
   z.object({ netLift: inches }),
@@ -77,4 +88,17 @@ export const dialReading = draws(
   }),
   z.unknown(),
   (given, _result, drawnFor) => dial(given, drawnFor),
+);
+
+export const deflection = draws(
+  z.unknown(),
+  z.object({
+    deflection: amount,
+    interval95: z.tuple([amount, amount]).optional(),
+    usual: z.object({ from: amount, to: amount }).optional(),
+  }),
+  (_given, { deflection: off, interval95, usual }, drawnFor) =>
+    usual === undefined
+      ? undefined
+      : deflectionBand({ deflection: off, interval: interval95, usual }, drawnFor),
 );

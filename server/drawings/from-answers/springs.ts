@@ -13,14 +13,14 @@ export const springLoad = draws(
 /** The nest is drawn as the one spring that goes solid first. */
 export const springNest = draws(
   z.object({
-    installedHeight: inches,
+    installedHeight: inches.optional(),
     netLift: inches,
-    springs: z.array(z.object({ solidHeight: inches })),
+    springs: z.array(z.object({ solidHeight: inches, installedHeight: inches.optional() })),
   }),
   z.object({ margin: amount, limiting: z.number() }),
-  ({ installedHeight, netLift, springs }, { margin, limiting }, drawnFor) => {
-    const solidHeight = springs[limiting]?.solidHeight;
-    if (solidHeight === undefined) return undefined;
+  ({ installedHeight: nest, netLift, springs }, { margin, limiting }, drawnFor) => {
+    const { solidHeight, installedHeight = nest } = springs[limiting] ?? {};
+    if (solidHeight === undefined || installedHeight === undefined) return undefined;
     return springStack(
       { installedHeight, openHeight: installedHeight - netLift, solidHeight, margin },
       drawnFor,

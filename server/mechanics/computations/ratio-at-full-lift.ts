@@ -2,12 +2,12 @@ import { z } from 'zod';
 import { impossible } from '../../../shared/problems/faults.ts';
 import { choice } from '../../../shared/schemas/fields.ts';
 import { bareList } from '../../../shared/schemas/number-fields.ts';
-import { out, outList, outNumber, outText, outWord } from '../../../shared/schemas/outputs.ts';
+import { out, outList, outNumber, outText } from '../../../shared/schemas/outputs.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { fullLiftExample } from '../ratio-readings/full-lift-example.ts';
 import { fullLiftAssumptions, fullLiftCautions } from '../ratio-readings/full-lift-words.ts';
 import { lobeForm, lobeLift, valveLift } from '../ratio-readings/lift-fields.ts';
-import { judgeNominals } from '../ratio-readings/nominal-verdicts.ts';
+import { judgeNominals, nominalVerdict } from '../ratio-readings/nominal-verdicts.ts';
 import { ratioBudget } from '../ratio-readings/ratio-budget.ts';
 
 const input = z.strictObject({
@@ -30,10 +30,7 @@ const budgetLine = z.object({
 
 const nominal = z.object({
   ratio: outNumber('nominal ratio'),
-  verdict: outWord(
-    ['agrees', 'differs', 'cannot-tell'],
-    'alone inside the interval, outside it, or inside with another',
-  ),
+  verdict: nominalVerdict,
   needsValveLift: out('length', 'valve lift this nominal needs on this lobe'),
 });
 

@@ -4,8 +4,8 @@ import { IN } from './si.ts';
 
 export type Verdict = 'clear' | 'close' | 'short';
 
-/** Equality within this counts as met: no gauge on an engine tells a billionth of an inch. */
-const EQUAL = 1e-9 * IN;
+/** Lengths within this are equal, and a limit so near is met: no gauge on an engine tells a billionth of an inch. */
+export const EQUAL = 1e-9 * IN;
 
 /**
  * Sets a gap against a limit.

@@ -4,7 +4,7 @@ import { rectangular } from '../uncertainty/type-b.ts';
 import { byIndicator, type OneLift, type ReadLift } from './lift-fields.ts';
 
 /** How far the error limits of one and the same indicator go together (judgement, no published source). */
-const SAME_INDICATOR = 0.5;
+export const SAME_INDICATOR = 0.5;
 
 /** One line of the budget: |c|·u and its part of the combined variance. */
 interface BudgetLine {

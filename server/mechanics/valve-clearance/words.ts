@@ -1,6 +1,16 @@
 import { limitSource } from '../kit/limits.ts';
 import type { LiftCurve } from '../lobe/lift-curve.ts';
 
+/** Said where the figures make the gap nothing. */
+export const wouldMeet = 'Valve and piston would meet: do not turn the engine through it.';
+
+/** Said where a clearance is not clear of its limit. */
+export const qualifiedShop = 'Under the limit or too near to tell: have a qualified shop look first.';
+
+/** Said wherever a clearance is set against a default. */
+export const makerClearanceFirst =
+  'The part maker’s own clearance goes before any default; check the valve’s edge in the pocket as well, and both again with the cam as finally set.';
+
 interface Given {
   readonly side: 'intake' | 'exhaust';
   readonly pinOffset?: number | undefined;
@@ -32,10 +42,8 @@ export function clearanceCautions(
     (result.atCrankAngle === lobe.to && !lobe.closedAfter);
   return [
     ...(atEdge ? ['The least gap is at the edge of the readings: read further, it may get less.'] : []),
-    ...(result.margin <= 0 ? ['Valve and piston would meet: do not turn the engine through it.'] : []),
-    ...(result.verdict === 'clear'
-      ? []
-      : ['Under the limit or too near to tell: have a qualified shop look first.']),
-    'The part maker’s own clearance goes before any default; check the valve’s edge in the pocket as well, and both again with the cam as finally set.',
+    ...(result.margin <= 0 ? [wouldMeet] : []),
+    ...(result.verdict === 'clear' ? [] : [qualifiedShop]),
+    makerClearanceFirst,
   ];
 }

@@ -37,6 +37,18 @@ export const SOUND: Readonly<Record<string, Body>> = {
     readingUncertainty: inch(0.0015),
     secondPass: { pairs, springSeatLoad: lbf(130), springRate: perInch(350) },
   },
+  deflection: {
+    lightLift: inch(0.56),
+    runningLift: inch(0.544),
+    lobeLift: inch(0.35),
+    mount: 'stud',
+    errorLimit: inch(0.002),
+  },
+  'arm-lengths': {
+    pivotToTip: { value: inch(1.48), errorLimit: inch(0.005) },
+    pivotToCup: { value: inch(0.925), errorLimit: inch(0.005) },
+    nominals: [1.5, 1.6],
+  },
   'explain-readings': {
     nominals: [1.5, 1.6],
     mark: 1.6,
@@ -73,7 +85,16 @@ export const SOUND: Readonly<Record<string, Body>> = {
     density: { value: 0.284, unit: 'lb/in3' },
   },
   'spring-nest': {
-    springs: [{ rate: perInch(280), freeLength: inch(2.2), solidHeight: inch(1.05) }],
+    springs: [
+      { rate: perInch(280), freeLength: inch(2.2), solidHeight: inch(1.05) },
+      {
+        rate: perInch(120),
+        freeLength: inch(2),
+        solidHeight: inch(0.95),
+        installedHeight: inch(1.72),
+      },
+    ],
+    loadTolerance: 0.05,
     installedHeight: inch(1.8),
     netLift: inch(0.5),
     limit: inch(0.06),
@@ -108,6 +129,17 @@ export const SOUND: Readonly<Record<string, Body>> = {
     advance: deg(4),
     limit: inch(0.08),
     uncertainty: inch(0.01),
+  },
+  'gap-scan': {
+    readings: [
+      { crankAngle: deg(12), gap: inch(0.0945) },
+      { crankAngle: deg(8), gap: inch(0.0905) },
+      { crankAngle: deg(4), gap: inch(0.1025) },
+      { crankAngle: deg(-2), gap: inch(0.15) },
+    ],
+    readingUncertainty: inch(0.002),
+    limit: inch(0.08),
+    side: 'intake',
   },
   'cam-timing': {
     intake: { opens: event(31, 'BTDC'), closes: event(63, 'ABDC') },

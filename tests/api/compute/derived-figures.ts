@@ -162,7 +162,48 @@ const timing = {
   exhaustCloses: event(3, 'ATDC'),
 };
 
+/** A scan's parabola by its three coefficients (Cramer's rule), its lowest point, Lagrange's polynomials there. */
+function scanned(): Derived {
+  const points = [
+    [-4, 0.0931],
+    [1, 0.0902],
+    [3, 0.0958],
+  ] as const;
+  const [[p, f], [q, g], [r, h]] = points;
+  const D = (p - q) * (p - r) * (q - r);
+  const A = (r * (g - f) + q * (f - h) + p * (h - g)) / D;
+  const B = (r * r * (f - g) + q * q * (h - f) + p * p * (g - h)) / D;
+  const C = (q * r * (q - r) * f + r * p * (r - p) * g + p * q * (p - q) * h) / D;
+  const at = -B / (2 * A);
+  const least = C - B ** 2 / (4 * A);
+  const weights = points.map(([own]) =>
+    points.reduce((whole, [x]) => (x === own ? whole : (whole * (at - x)) / (own - x)), 1),
+  );
+  const half = 0.0015 * Math.hypot(...weights);
+  const order = [3, -9, 1, 9, -4];
+  const gaps = new Map<number, number>([...points, [-9, 0.12], [9, 0.14]]);
+  return {
+    name: 'gap-scan',
+    body: {
+      readings: order.map((angle) => ({ crankAngle: deg(angle), gap: inch(gaps.get(angle) ?? 0) })),
+      readingUncertainty: inch(0.0015),
+      limit: inch(0.09),
+      side: 'exhaust',
+    },
+    result: {
+      least: inch(least),
+      atCrankAngle: deg(at),
+      leastReading: { index: 2, gap: inch(0.0902) },
+      interval95: [inch(least - half), inch(least + half)],
+      atEdge: 'none',
+      limit: inch(0.09),
+      verdict: 'close',
+    },
+  };
+}
+
 export const FIGURES: readonly Derived[] = [
+  scanned(),
   fullLift(true),
   fullLift(false),
   onCard(),

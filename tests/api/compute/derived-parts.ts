@@ -100,6 +100,56 @@ export const PARTS: readonly Derived[] = [
       class: '6g',
     },
   },
+  // One limit's spread is left of two that go together by half; .0312 ± .0034 reaches past .020 with all of it.
+  {
+    name: 'deflection',
+    body: {
+      lightLift: inch(0.5712),
+      runningLift: inch(0.54),
+      lobeLift: inch(0.36),
+      mount: 'shaft',
+      errorLimit: inch(0.003),
+    },
+    result: {
+      deflection: inch(0.0312),
+      ratioLost: 0.0312 / 0.36,
+      interval95: [
+        inch(0.0312 - (1.959963984540054 * 0.003) / Math.sqrt(3)),
+        inch(0.0312 + (1.959963984540054 * 0.003) / Math.sqrt(3)),
+      ],
+      usual: { from: inch(0.005), to: inch(0.02) },
+      against: 'more',
+    },
+  },
+  {
+    name: 'deflection',
+    body: { lightLift: inch(0.55), runningLift: inch(0.5625) },
+    result: { deflection: inch(-0.0125), against: 'none' },
+  },
+  // The arms' quotient, its errors in quadrature by JCGM 100, 5.1.2, and the two-sided 95 % factor of the normal.
+  {
+    name: 'arm-lengths',
+    body: {
+      pivotToTip: { value: inch(1.52), errorLimit: inch(0.008) },
+      pivotToCup: { value: inch(0.95), errorLimit: inch(0.006) },
+      nominals: [1.55, 1.6, 1.61],
+    },
+    result: (() => {
+      const [tip, cup] = [0.008 / Math.sqrt(3), 0.006 / Math.sqrt(3)];
+      const u = Math.hypot(tip / 0.95, (1.6 * cup) / 0.95);
+      const nominal = (ratio: number, verdict: string) => ({
+        ratio,
+        verdict,
+        needsPivotToCup: inch(1.52 / ratio),
+      });
+      return {
+        ratio: 1.6,
+        standardUncertainty: u,
+        interval95: [1.6 - 1.959963984540054 * u, 1.6 + 1.959963984540054 * u],
+        nominals: [nominal(1.55, 'differs'), nominal(1.6, 'cannot-tell'), nominal(1.61, 'cannot-tell')],
+      };
+    })(),
+  },
   {
     name: 'lift',
     body: { lobeLift: inch(0.3333), ratio: 1.73, lash: inch(0.0185) },
@@ -150,6 +200,42 @@ export const PARTS: readonly Derived[] = [
       verdict: 'clear',
       limiting: 1,
     },
+  },
+  // The inner one on a step of .080: pressed by .280 and .780, and the first to go solid. Both loads within 8 %.
+  {
+    name: 'spring-nest',
+    body: {
+      springs: [
+        { ...spring(310, 2.25, 1.02), installedHeight: inch(1.85) },
+        { ...spring(140, 2.05, 1.15), installedHeight: inch(1.77) },
+      ],
+      netLift: inch(0.5),
+      loadTolerance: 0.08,
+      limit: inch(0.1),
+    },
+    result: (() => {
+      const [seat, open] = [
+        [310 * 0.4, 140 * 0.28],
+        [310 * 0.9, 140 * 0.78],
+      ] as const;
+      const ends = ([one, other]: readonly [number, number]) => {
+        const half = ((1.959963984540054 * 0.08) / Math.sqrt(3)) * Math.hypot(one, other);
+        return [lbf(one + other - half), lbf(one + other + half)];
+      };
+      return {
+        seatLoad: lbf(seat[0] + seat[1]),
+        openLoad: lbf(open[0] + open[1]),
+        loads: [
+          { seatLoad: lbf(seat[0]), openLoad: lbf(open[0]) },
+          { seatLoad: lbf(seat[1]), openLoad: lbf(open[1]) },
+        ],
+        interval95: { seatLoad: ends(seat), openLoad: ends(open) },
+        margin: inch(0.12),
+        limit: inch(0.1),
+        verdict: 'clear',
+        limiting: 1,
+      };
+    })(),
   },
   {
     name: 'retainer-to-seal',

@@ -31,6 +31,13 @@ export const IMPOSSIBLE: readonly Row[] = [
     },
     ['/pairs'],
   ],
+  ['deflection', { '/lobeLift': inch(0.0055) }, ['/lightLift', '/lobeLift']],
+  ['arm-lengths', { '/pivotToTip/errorLimit': inch(0.75) }, ['/pivotToTip/errorLimit']],
+  [
+    'arm-lengths',
+    { '/pivotToCup': { value: inch(0.01), errorLimit: inch(0) } },
+    ['/pivotToCup/value', '/pivotToTip/value'],
+  ],
   ['fastener-for-hole', { '/hole': inch(101) }, ['/hole']],
   ['lift', { '/lash': inch(0.56) }, ['/lash']],
   ['lift', { '/ratio': 101 }, ['/ratio']],
@@ -51,6 +58,11 @@ export const IMPOSSIBLE: readonly Row[] = [
   ],
   ['spring-nest', { '/springs/0/solidHeight': inch(1.9) }, ['/installedHeight', '/springs/0/solidHeight']],
   ['spring-nest', { '/springs/0/freeLength': inch(1) }, ['/springs/0/freeLength', '/springs/0/solidHeight']],
+  [
+    'spring-nest',
+    { '/springs/1/installedHeight': inch(0.4) },
+    ['/netLift', '/springs/1/installedHeight', '/springs/1/installedHeight', '/springs/1/solidHeight'],
+  ],
   ['retainer-to-seal', { '/netLift': inch(0) }, ['/netLift']],
   ['pivot-load', { '/springLoad': { value: 1.1e6, unit: 'lbf' } }, ['/springLoad']],
   ['piston-drop', LENGTHS, ['/rodLength', '/stroke']],
@@ -64,6 +76,11 @@ export const IMPOSSIBLE: readonly Row[] = [
     ['/lash', '/rodLength', '/stroke', '/valveAngle'],
   ],
   ['piston-to-valve', { '/profile/durations/0/duration': deg(721) }, ['/profile/durations/0/duration']],
+  [
+    'gap-scan',
+    { '/readings/2/crankAngle': deg(8), '/readings/3/crankAngle': deg(8) },
+    ['/readings/2/crankAngle', '/readings/3/crankAngle'],
+  ],
   [
     'cam-timing',
     { '/intake/opens': event(100, 'ATDC'), '/intake/closes': event(80, 'BBDC') },

@@ -90,22 +90,34 @@ describe('nothing against its own conditions', () => {
     expect(assess(build).quantities.find(({ id }) => id.startsWith('set-up-ratio'))?.value).toBeUndefined();
   });
 
-  test('a running ratio meets no mark; beside a light one it is the deflection, with its usual band', () => {
+  const besideLight = (lift: number) => {
     const running = { ...cleanSetUp, id: 'set-up-2', number: 2, spring: 'running' as const };
     const build = buildOf([], {
       engine: { mounting: 'shaft' },
       setUps: [cleanSetUp, running],
       passes: [
         ...passesOf('valve-lift', [0.557, 0.557]),
-        ...passesOf('valve-lift', [0.545, 0.545], { setUpId: 'set-up-2' }),
+        ...passesOf('valve-lift', [lift, lift], { setUpId: 'set-up-2' }),
       ],
     });
-    const told = assess(build).judgements.find(({ against }) => against.to === 'usual-deflection');
+    return assess(build).judgements.find(({ against }) => against.to === 'usual-deflection');
+  };
+
+  test('a running ratio meets no mark; beside a light one it is the deflection, with its usual band', () => {
+    const told = besideLight(0.545);
     // .557 − .545 = .012; .012/.348 = .034; .005 to .020 on a shaft: trade-practice 2.5.
     expect(told?.sentence).toContain('takes .012 in');
     expect(told?.sentence).toContain('.034 of ratio');
     expect(told?.sentence).toContain('.005 to .020 in is usual on a shaft');
     expect(told?.word).toBeUndefined();
+    expect(told?.sentence).not.toContain('than usual');
+    expect(besideLight(0.525)?.sentence).toContain('more than usual: ');
+    expect(besideLight(0.5565)?.sentence).toContain('less than usual: ');
+  });
+
+  test('a running lift above the light one is no loss; far above it the springs are asked about', () => {
+    expect(besideLight(0.5575)?.sentence).toContain('no loss is seen: .005 to .020 in is usual on a shaft');
+    expect(besideLight(0.565)?.sentence).toContain('Could the two springs be noted the wrong way round?');
   });
 });
 

@@ -1,4 +1,5 @@
 import { allowance, usualDeflection } from '../../kit/allowances.ts';
+import { againstUsual } from '../../ratio-readings/deflection.ts';
 import type { AssessedQuantity, Judgement } from '../assessment.ts';
 import { bareInches, inches, valveSubject } from '../common/said.ts';
 import type { Evidence, Spring } from '../evidence.ts';
@@ -77,6 +78,13 @@ function quantities(
   ];
 }
 
+const BESIDE = {
+  less: 'less than usual: ',
+  more: 'more than usual: ',
+  usual: '',
+  none: 'no loss is seen: ',
+} as const;
+
 const MOUNTED = { stud: 'on studs', pedestal: 'on pedestals', shaft: 'on a shaft' } as const;
 
 function judgement(
@@ -90,12 +98,7 @@ function judgement(
   const { from, to, source } = usualDeflection(mounting);
   const usual = `${bareInches(from)} to ${inches(to)} is usual${mounting === undefined ? '' : ` ${MOUNTED[mounting]}`}`;
   const size = `The running spring takes ${inches(found.lift)} ± ${bareInches(found.half)} off the lift, ${ratioWithin(found.ratio, found.ratioHalf)} of ratio`;
-  const beside =
-    found.lift + found.half < from
-      ? 'less than usual: '
-      : found.lift - found.half > to
-        ? 'more than usual: '
-        : '';
+  const beside = BESIDE[againstUsual(found.lift, found.half, { from, to })];
   return {
     id: `usual-deflection:${explained.group.key}`,
     about: valveSubject(explained.group),

@@ -1,0 +1,78 @@
+import { EQUAL } from '../kit/verdict.ts';
+import { dipOf } from './parabola.ts';
+import type { Station } from './stations.ts';
+
+/** The least gap of a scan between its readings. */
+interface Between {
+  readonly edge: 'none';
+  readonly least: number;
+  readonly crankAngle: number;
+  readonly reading: Station;
+  readonly before: Station;
+  readonly after: Station;
+  /** What an error of one in each reading does to the least, in quadrature. */
+  readonly spread: number;
+}
+
+/** A scan that reads its least gap at an end: the least itself may lie beyond it. */
+interface AtEdge {
+  readonly edge: 'first' | 'last';
+  readonly least: number;
+  readonly crankAngle: number;
+  readonly reading: Station;
+  /** Whether the other end reads as little. */
+  readonly bothEnds: boolean;
+}
+
+export type ScanLeast = Between | AtEdge;
+
+function between(before: Station, reading: Station, after: Station, lowest: number): Between {
+  const rise = ({ gap }: Station) => Math.max(0, gap - reading.gap);
+  const steps = [reading.crankAngle - before.crankAngle, after.crankAngle - reading.crankAngle] as const;
+  const { below, shift, weights } = dipOf([rise(before), rise(after)], steps);
+  return {
+    edge: 'none',
+    least: Math.min(lowest, reading.gap - below),
+    crankAngle: reading.crankAngle + shift,
+    reading,
+    before,
+    after,
+    spread: Math.hypot(...weights),
+  };
+}
+
+/**
+ * The least gap of a scan.
+ *
+ * Equation: the least of the parabola through the least reading and its two neighbours; at an end the reading itself
+ *
+ * @param stations [rad, m] three or more in rising crank angle
+ * @returns least [m], its crankAngle [rad], the reading, and at which edge it is; between readings the neighbours
+ * and spread [1]. Of equal readings the one whose parabola reaches lowest, then the first
+ *
+ * Validity: an end that reads as little as the least reading is an edge: the gap has not been seen to rise there.
+ * Source: derived here.
+ */
+export function leastOf(stations: readonly Station[]): ScanLeast {
+  const [first, last] = [stations[0], stations.at(-1)];
+  if (first === undefined || last === undefined) throw new RangeError('a scan needs readings');
+  const lowest = stations.reduce((least, { gap }) => Math.min(least, gap), Number.POSITIVE_INFINITY);
+  const isLeast = ({ gap }: Station) => gap <= lowest + EQUAL;
+  const [atFirst, atLast] = [isLeast(first), isLeast(last)];
+  if (atFirst || atLast) {
+    const reading = atFirst ? first : last;
+    return {
+      edge: atFirst ? 'first' : 'last',
+      least: lowest,
+      crankAngle: reading.crankAngle,
+      reading,
+      bothEnds: atFirst && atLast,
+    };
+  }
+  const candidates = stations.flatMap((reading, place): Between[] => {
+    const [before, after] = [stations[place - 1], stations[place + 1]];
+    if (!isLeast(reading) || before === undefined || after === undefined) return [];
+    return [between(before, reading, after, lowest)];
+  });
+  return candidates.reduce((best, each) => (each.least < best.least ? each : best));
+}
