@@ -1,14 +1,14 @@
 import type { z } from 'zod';
 import type { UnitSystem } from '../../shared/quantities/units.ts';
 import { type Drawing, rulerOf } from './drawing.ts';
-import { adjuster, cosineError, lashHotCold } from './from-answers/adjusters.ts';
+import { adjuster, cosineError, lashHotCold, lifterPreload } from './from-answers/adjusters.ts';
 import { camTiming, centreline, topDeadCentre } from './from-answers/cam.ts';
 import type { Draw } from './from-answers/draws.ts';
 import { lobeProfile, pistonDrop, pistonToValve } from './from-answers/lobe-and-piston.ts';
 import { capability, controlChart, outliers } from './from-answers/lots.ts';
 import { separationSpeed } from './from-answers/motion.ts';
 import { coverRoom, fastenerForHole, thread } from './from-answers/parts.ts';
-import { dialReading, linkage, ratioThroughLift, rollerSweep } from './from-answers/rocker.ts';
+import { dialReading, linkage, ratioThroughLift, rollerSweep, standHeight } from './from-answers/rocker.ts';
 import { retainerToSeal, springLoad, springNest } from './from-answers/springs.ts';
 
 /** Which computation has which drawing. */
@@ -23,6 +23,7 @@ export const DRAWINGS: Readonly<Record<string, Draw>> = {
   'dial-reading': dialReading,
   'fastener-for-hole': fastenerForHole,
   'lash-hot-cold': lashHotCold,
+  'lifter-preload': lifterPreload,
   linkage,
   'lobe-profile': lobeProfile,
   outliers,
@@ -34,6 +35,7 @@ export const DRAWINGS: Readonly<Record<string, Draw>> = {
   'separation-speed': separationSpeed,
   'spring-load': springLoad,
   'spring-nest': springNest,
+  'stand-height': standHeight,
   thread,
   'top-dead-centre': topDeadCentre,
 };

@@ -24,8 +24,8 @@ const GROUPS: readonly { readonly title: string; readonly names: readonly string
     title: 'Cam timing and the piston',
     names: ['top-dead-centre', 'centreline', 'cam-timing', 'lobe-profile', 'piston-drop', 'piston-to-valve'],
   },
-  { title: 'Rocker geometry', names: ['roller-sweep', 'linkage'] },
-  { title: 'Adjusters and lash', names: ['adjuster', 'lash-hot-cold'] },
+  { title: 'Rocker geometry', names: ['roller-sweep', 'stand-height', 'pushrod-length', 'linkage'] },
+  { title: 'Adjusters and lash', names: ['adjuster', 'lifter-preload', 'lash-shim', 'lash-hot-cold'] },
   { title: 'What fits', names: ['fastener-for-hole', 'thread', 'cover-room'] },
   { title: 'Lots and many readings', names: ['outliers', 'control-chart', 'capability'] },
 ];

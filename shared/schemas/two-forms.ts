@@ -18,9 +18,6 @@ export function came(ctx: Refinement, name: string): boolean {
 
 const both = (form: Names) => form.join(' and ');
 
-/** A form, as what stands in its way says it: one field goes alone, several go together. */
-const asForm = (form: Names) => (form.length === 1 ? 'goes alone' : `goes with ${both(form)} alone`);
-
 /**
  * Holds an object to exactly one of several forms, each a set of fields that belong together: the first form that
  * anything came of is meant, and the fields of the others are not allowed beside it; where nothing came, the fields
@@ -36,7 +33,7 @@ export function oneOfForms(...forms: readonly [Names, Names, ...Names[]]) {
     }
     for (const form of others) {
       for (const name of form.filter((each) => came(ctx, each))) {
-        faultAt(ctx, [name], 'not-allowed', `${asForm(form)}, without ${meant.join(', ')}`);
+        faultAt(ctx, [name], 'not-allowed', `can’t come beside ${both(meant)}: give one or the other`);
       }
     }
   };
