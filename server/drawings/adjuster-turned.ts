@@ -1,6 +1,6 @@
-import { formatNumber } from '../../shared/quantities/format.ts';
 import type { Drawing, DrawnFor } from './drawing.ts';
 import { at, circle, label, path } from './svg.ts';
+import { turnText } from './turn-text.ts';
 
 export type AdjusterPlace = 'stud-nut' | 'cup-screw' | 'valve-end-screw';
 
@@ -123,9 +123,6 @@ const RULES: Readonly<Record<AdjusterPlace, { hydraulic: string; solid: string }
   'valve-end-screw': { hydraulic: 'plunger: pitch ÷ ratio', solid: 'gap: one pitch' },
 };
 
-const turnsText = (turns: number): string =>
-  `${formatNumber(Number(turns.toFixed(3)), 3).replace(/\.?0+$/, '') || '0'} turn${Math.abs(turns) === 1 ? '' : 's'}`;
-
 /** What a turn of the adjuster moves, and by how much, at its own mount. */
 export function adjusterTurned({ mount, lifter, turned }: TurnedAdjuster, { id, ruler }: DrawnFor): Drawing {
   const { svg, said } = LOOKS[mount](lifter === 'solid');
@@ -135,10 +132,8 @@ export function adjusterTurned({ mount, lifter, turned }: TurnedAdjuster, { id, 
       : turned?.lashChange !== undefined
         ? `gap ${turned.lashChange > 0 ? 'grows' : 'closes'} ${ruler.text(Math.abs(turned.lashChange))}`
         : RULES[mount][lifter];
-  const first =
-    turned === undefined
-      ? 'one turn: one pitch of the thread'
-      : `${turnsText(turned.turns)}: screw ${ruler.text(Math.abs(turned.advance))}`;
+  const first = turned === undefined ? 'one turn: one pitch of the thread' : turnText(turned.turns);
+  const loosened = turned !== undefined && turned.turns < 0;
   return {
     id,
     title: 'What a turn of the adjuster does',
@@ -152,7 +147,7 @@ export function adjusterTurned({ mount, lifter, turned }: TurnedAdjuster, { id, 
       label(160, 274, first, { anchor: 'middle' }) +
       label(160, 294, effect, { anchor: 'middle', className: 'draw-text-strong' }),
     toScale: false,
-    caption: 'Tightening. Thin: before. The movement is drawn larger than it is.',
+    caption: `${loosened ? 'Drawn tightening; loosening goes the other way.' : 'Tightening.'} Thin: before. The movement is drawn larger than it is.`,
     ...(turned === undefined
       ? {}
       : {
@@ -160,8 +155,8 @@ export function adjusterTurned({ mount, lifter, turned }: TurnedAdjuster, { id, 
             caption: 'What the turns do',
             columns: [{ label: 'What' }, { label: 'Figure', number: true }],
             rows: [
-              { cells: ['Turns, tightening', turnsText(turned.turns)] },
-              { cells: ['The screw or nut goes', ruler.text(Math.abs(turned.advance))] },
+              { cells: ['Nut or screw', turnText(turned.turns)] },
+              { cells: ['It goes along its thread', ruler.text(Math.abs(turned.advance))] },
               {
                 cells: [
                   lifter === 'hydraulic' ? 'The lifter’s plunger goes' : 'The gap at the valve changes by',

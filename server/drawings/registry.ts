@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import type { UnitSystem } from '../../shared/quantities/units.ts';
 import { type Drawing, rulerOf } from './drawing.ts';
-import { adjuster, cosineError, lashHotCold } from './from-answers/adjusters.ts';
+import { adjuster, cosineError, lashHotCold, lifterPreload } from './from-answers/adjusters.ts';
 import { camTiming, centreline, topDeadCentre } from './from-answers/cam.ts';
 import type { Draw } from './from-answers/draws.ts';
 import { gapScan, lobeProfile, pistonDrop, pistonToValve } from './from-answers/lobe-and-piston.ts';
@@ -15,6 +15,7 @@ import {
   linkage,
   ratioThroughLift,
   rollerSweep,
+  standHeight,
 } from './from-answers/rocker.ts';
 import { retainerToSeal, springLoad, springNest } from './from-answers/springs.ts';
 
@@ -33,6 +34,7 @@ export const DRAWINGS: Readonly<Record<string, Draw>> = {
   'fastener-for-hole': fastenerForHole,
   'gap-scan': gapScan,
   'lash-hot-cold': lashHotCold,
+  'lifter-preload': lifterPreload,
   linkage,
   'lobe-profile': lobeProfile,
   outliers,
@@ -44,6 +46,7 @@ export const DRAWINGS: Readonly<Record<string, Draw>> = {
   'separation-speed': separationSpeed,
   'spring-load': springLoad,
   'spring-nest': springNest,
+  'stand-height': standHeight,
   thread,
   'top-dead-centre': topDeadCentre,
 };

@@ -32,8 +32,11 @@ const GROUPS: readonly { readonly title: string; readonly names: readonly string
       'gap-scan',
     ],
   },
-  { title: 'Rocker geometry', names: ['arm-lengths', 'roller-sweep', 'linkage'] },
-  { title: 'Adjusters and lash', names: ['adjuster', 'lash-hot-cold'] },
+  {
+    title: 'Rocker geometry',
+    names: ['arm-lengths', 'roller-sweep', 'stand-height', 'pushrod-length', 'linkage'],
+  },
+  { title: 'Adjusters and lash', names: ['adjuster', 'lifter-preload', 'lash-shim', 'lash-hot-cold'] },
   { title: 'What fits', names: ['fastener-for-hole', 'thread', 'cover-room'] },
   { title: 'Lots and many readings', names: ['outliers', 'control-chart', 'capability'] },
 ];

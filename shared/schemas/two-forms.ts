@@ -16,32 +16,31 @@ export function came(ctx: Refinement, name: string): boolean {
   return ctx.issues.some((issue) => issue.path?.[0] === name);
 }
 
+const both = (form: Names) => form.join(' and ');
+
 /**
- * Holds an object to exactly one of two forms, each a set of fields that belong together: the first form's
- * fields are asked for where nothing came, and those of the second are not allowed beside the first's.
+ * Holds an object to exactly one of several forms, each a set of fields that belong together: the first form that
+ * anything came of is meant, and the fields of the others are not allowed beside it; where nothing came, the fields
+ * of the first form are asked for.
  */
-export function oneOfTwoForms(first: Names, second: Names) {
+export function oneOfForms(...forms: readonly [Names, Names, ...Names[]]) {
   return (_value: unknown, ctx: Refinement): void => {
-    const inFirst = first.some((name) => came(ctx, name));
-    const inSecond = second.some((name) => came(ctx, name));
-    const wanted = inSecond && !inFirst ? second : first;
-    const other = wanted === first ? second : first;
-    for (const name of wanted) {
-      if (came(ctx, name)) continue;
-      const instead = inFirst || inSecond ? '' : `; or give ${other.join(' and ')}`;
-      faultAt(ctx, [name], 'required', `is missing${instead}`);
+    const begun = forms.filter((form) => form.some((name) => came(ctx, name)));
+    const [meant = forms[0], ...others] = begun;
+    const instead = begun.length > 0 ? '' : `; or give ${forms.slice(1).map(both).join(', or ')}`;
+    for (const name of meant) {
+      if (!came(ctx, name)) faultAt(ctx, [name], 'required', `is missing${instead}`);
     }
-    if (!inFirst || !inSecond) return;
-    for (const name of second.filter((each) => came(ctx, each))) {
-      faultAt(
-        ctx,
-        [name],
-        'not-allowed',
-        `goes with ${second.join(' and ')} alone, without ${first.join(', ')}`,
-      );
+    for (const form of others) {
+      for (const name of form.filter((each) => came(ctx, each))) {
+        faultAt(ctx, [name], 'not-allowed', `can’t come beside ${both(meant)}: give one or the other`);
+      }
     }
   };
 }
+
+/** The same of two forms. */
+export const oneOfTwoForms = (first: Names, second: Names) => oneOfForms(first, second);
 
 /** Runs a refinement of an object also where one of its fields is faulty, so that every fault is told. */
 export const evenIfFaulty = {
@@ -50,6 +49,8 @@ export const evenIfFaulty = {
 };
 
 /** The same rule for readers of the JSON Schema. */
-export const twoFormsJsonSchema = (first: Names, second: Names) => ({
-  oneOf: [{ required: [...first] }, { required: [...second] }],
+export const formsJsonSchema = (...forms: readonly [Names, Names, ...Names[]]) => ({
+  oneOf: forms.map((form) => ({ required: [...form] })),
 });
+
+export const twoFormsJsonSchema = (first: Names, second: Names) => formsJsonSchema(first, second);

@@ -7,6 +7,7 @@ import { linkageBody, lobeLiftAt, ratioAt, rotationFor, valveLiftAt } from './co
 import { LOTS } from './compute/derived-lots.ts';
 import { LAW_NAMES, MOTION, separation, separationBody } from './compute/derived-motion.ts';
 import { PARTS } from './compute/derived-parts.ts';
+import { SETTING } from './compute/derived-setting.ts';
 import { deg, expectDerived, inch, metric, texts, WORDS } from './compute/forms.ts';
 
 /**
@@ -32,7 +33,7 @@ async function answer(name: string, payload: unknown, units = ''): Promise<unkno
   return response.json();
 }
 
-const ALL = [...PARTS, ...MOTION, ...FIGURES, ...LOTS].map(
+const ALL = [...PARTS, ...SETTING, ...MOTION, ...FIGURES, ...LOTS].map(
   (each, index) => [`${index} ${each.name}`, each] as const,
 );
 

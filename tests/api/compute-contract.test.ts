@@ -65,7 +65,7 @@ describe('a quantity', () => {
 
   // What can lie on either side of zero: angles by sign, an offset, an entry that may itself be the mistake.
   const SIGNED =
-    /crankAngle|pinOffset|advance$|before|after|opens|closes|armAngle|tipAngle|pushrodAngle|BoreAngle|readings\/0\/value|perTurn$/;
+    /crankAngle|pinOffset|advance$|before|after|opens|closes|armAngle|tipAngle|pushrodAngle|BoreAngle|pivotHeight|tipHeight|readings\/0\/value|perTurn$/;
   const unsigned = quantities.filter(
     ({ name, pointer }) => !(SIGNED.test(pointer) && name !== 'dial-reading'),
   );

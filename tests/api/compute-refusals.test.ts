@@ -36,6 +36,9 @@ describe('lists that are too long', () => {
     ['explain-readings', '/readings'],
     ['explain-readings', '/nominals'],
     ['top-dead-centre', '/stopReadings'],
+    ['pushrod-length', '/stock'],
+    ['stand-height', '/shims'],
+    ['lash-shim', '/stock'],
   ];
   test.each(lists)('%s %s', async (name, pointer) => {
     const item = valueAt(SOUND[name], `${pointer}/0`);

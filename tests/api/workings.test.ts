@@ -83,6 +83,64 @@ test('half a turn of a 7/16-20 nut at 1.5 is kept from the form: .0417 of lifter
   expect(listed.text).toMatch(/"seatMovement":\{[^}]*"value":0\.0416666/);
 });
 
+const SOLID = {
+  form: 'working',
+  computation: 'adjuster',
+  thread: '7/16-20',
+  ratio: '1.6',
+  mount: 'stud-nut',
+  lifter: 'solid',
+};
+
+test('a lash found and the one wanted are asked for on the step, and the turn is read out: 1/10, 36°, .6 flats', async () => {
+  // A turn of this nut changes the gap by .13 in (check-values section 8): .029 to .016 in is a tenth of it.
+  const answer = await post('/workings/adjuster', { ...SOLID, lashFound: '.029', lashWanted: '.016' });
+  expect(answer.statusCode).toBe(303);
+  const page = (await get('/steps/adjuster?of=adjuster')).body;
+  expect(page).toContain('name="lashFound"');
+  expect(page).toContain('name="preloadWanted"');
+  const said = page.replace(/<[^>]+>/g, ' ').replace(/\s+/g, ' ');
+  expect(said).toContain('tighten .1 turn: 36°, .6 flats');
+  expect(said).toMatch(/Direction tighten/);
+});
+
+test('the takeover card of an adjuster’s call reads the turn out: .016 to .0225 in is a twentieth back', async () => {
+  const made = await sendJson(service, person.bearer, 'POST', '/api/v1/calls', {
+    goal: 'adjuster',
+    buildLabel: 'A build to adjust',
+    callerName: 'A caller',
+  });
+  await sendJson(service, person.bearer, 'POST', `/api/v1/builds/${String(made.json.buildId)}/workings`, {
+    computation: 'adjuster',
+    inputs: {
+      thread: '7/16-20',
+      ratio: 1.6,
+      mount: 'stud-nut',
+      lifter: 'solid',
+      lashFound: '.016 in',
+      lashWanted: '.0225 in',
+    },
+  });
+  const url = `/calls/${String(made.json.id)}/takeover`;
+  const { body } = await service.request({ url, cookies: person.cookies });
+  expect(body).toContain('lash change .0065 in; loosen .05 turn: 18°, .3 flats');
+});
+
+test.each([
+  ['half of a lash', { lashFound: '.02' }, 'Lash wanted is missing'],
+  [
+    'turns and a lash',
+    { turns: '1', lashFound: '.02', lashWanted: '.01' },
+    'Lash found can’t come beside turns: give one or the other',
+  ],
+  ['a preload of a solid lifter', { preloadWanted: '.03' }, 'Preload wanted a solid lifter has no plunger'],
+  ['nothing', {}, 'Turns from zero lash is missing; or the lashes found and wanted, or the preload'],
+])('the step refuses %s in the words of its fields', async (_, fields, said) => {
+  const answer = await post('/workings/adjuster', { ...SOLID, ...fields });
+  expect(answer.statusCode).toBe(422);
+  expect(answer.body.replace(/<[^>]+>/g, ' ').replace(/\s+/g, ' ')).toContain(said);
+});
+
 test('faults of a working stand below /inputs, and an unknown computation is named', async () => {
   const bad = await sendJson(service, person.bearer, 'POST', `/api/v1/builds/${buildId}/workings`, {
     computation: 'lift',

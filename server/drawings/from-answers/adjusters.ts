@@ -16,6 +16,24 @@ export const adjuster = draws(
     adjusterTurned({ mount, lifter, turned: { turns, advance: turns * thread.pitch, ...moved } }, drawnFor),
 );
 
+export const lifterPreload = draws(
+  z.object({
+    thread: z.object({ pitch: inches }),
+    turns: z.number(),
+    mount: z.enum(['stud-nut', 'cup-screw', 'valve-end-screw']),
+  }),
+  z.object({ preload: amount }),
+  ({ thread, turns, mount }, { preload }, drawnFor) =>
+    adjusterTurned(
+      {
+        mount,
+        lifter: 'hydraulic',
+        turned: { turns, advance: turns * thread.pitch, seatMovement: preload },
+      },
+      drawnFor,
+    ),
+);
+
 export const lashHotCold = draws(
   z.object({ hotLash: inches }),
   z.object({ coldLash: amount }),

@@ -5,6 +5,7 @@ import { amount, inches } from '../drawing.ts';
 import { linkage as drawLinkage } from '../linkage.ts';
 import { ratioThroughLift as drawRatio } from '../ratio-through-lift.ts';
 import { rockerArms } from '../rocker-arms.ts';
+import { standHeight as drawStand } from '../stand-height.ts';
 import { sweepPath } from '../sweep-path.ts';
 import { draws } from './draws.ts';
 
@@ -25,6 +26,16 @@ export const rollerSweep = draws(
     path: z.array(z.object({ lift: amount, across: amount })),
   }),
   ({ netLift }, result, drawnFor) => sweepPath({ netLift, ...result }, drawnFor),
+);
+
+export const standHeight = draws(
+  z.object({ pivotToTip: inches, rollerRadius: inches.optional() }),
+  z.object({
+    shim: amount,
+    pivotOffset: z.object({ now: amount, wanted: amount }),
+    nearest: z.object({ shim: amount, pivotOffset: amount }).optional(),
+  }),
+  (given, { pivotOffset, ...rest }, drawnFor) => drawStand({ ...given, ...pivotOffset, ...rest }, drawnFor),
 );
 
 export const linkage = draws(

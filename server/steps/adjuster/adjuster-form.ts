@@ -1,6 +1,13 @@
+import type { FormGroup } from '../../../views/parts/form.examples.ts';
 import { knownOf } from '../../call/worked/known-inputs.ts';
-import { atBench, firstAt, type PartForm, sameField } from '../../call/worked/part-form.ts';
-import { numberField, quantityField, selectField, textField } from '../../web/forms/fields.ts';
+import { atBench, firstAt, type PartForm } from '../../call/worked/part-form.ts';
+import {
+  type FormState,
+  numberField,
+  quantityField,
+  selectField,
+  textField,
+} from '../../web/forms/fields.ts';
 
 const MOUNTS = {
   'stud-nut': 'Nut on the stud',
@@ -14,17 +21,70 @@ const LIFTERS = {
 
 const LABELS = {
   turns: 'Turns from zero lash',
-  preload: 'Or the preload that is wanted',
+  lashFound: 'Lash found',
+  lashWanted: 'Lash wanted',
+  preloadWanted: 'Preload wanted',
   thread: 'Thread of the adjuster',
   ratio: 'Rocker ratio',
   mount: 'Where the adjuster is',
   lifter: 'Lifter',
 };
+const NAMES = ['turns', 'lashFound', 'lashWanted', 'preloadWanted', 'thread', 'ratio', 'mount', 'lifter'];
+
+/** The computation's own names in a fault, as the labels of this form have them. */
+const IN_WORDS = [
+  [
+    'or give preload, or lashFound and lashWanted, or preloadWanted',
+    'or the lashes found and wanted, or the preload',
+  ],
+  ['lashFound', 'the lash found'],
+  ['lashWanted', 'the lash wanted'],
+  ['preloadWanted', 'the preload wanted'],
+] as const;
 
 const text = (value: unknown): string =>
   typeof value === 'string' || typeof value === 'number' ? String(value) : '';
 
-/** What turns of an adjuster do: turns and thread first, the rest as the build has it. */
+/** Open where something is typed in it, where its fault stands, or where the lifter is of its kind. */
+const foldOf = ({ typed, faults }: FormState, names: readonly string[], ofLifter: boolean) =>
+  ofLifter ||
+  names.some((name) => (typed[name] ?? '') !== '') ||
+  faults.some(({ field }) => names.includes(field))
+    ? ('open' as const)
+    : ('shut' as const);
+
+function wantedGroups(shown: FormState): FormGroup[] {
+  const solid = shown.typed.lifter === 'solid';
+  const lash: FormGroup = {
+    legend: 'Or a solid lifter’s lash: answers how far to turn, and which way',
+    fold: foldOf(shown, ['lashFound', 'lashWanted'], solid),
+    columns: true,
+    slots: [
+      quantityField(shown, 'lashFound', LABELS.lashFound, 'length', {
+        optional: true,
+        hint: 'At the valve tip, lifter on the base circle.',
+      }),
+      quantityField(shown, 'lashWanted', LABELS.lashWanted, 'length', {
+        optional: true,
+        hint: 'Cold if found cold, hot if found hot.',
+      }),
+    ],
+  };
+  const preload: FormGroup = {
+    legend: 'Or a hydraulic lifter’s preload: answers how far to turn',
+    fold: foldOf(shown, ['preloadWanted'], !solid),
+    columns: true,
+    slots: [
+      quantityField(shown, 'preloadWanted', LABELS.preloadWanted, 'length', {
+        optional: true,
+        hint: 'At the plunger, from zero lash.',
+      }),
+    ],
+  };
+  return solid ? [lash, preload] : [preload, lash];
+}
+
+/** What turns of an adjuster do, or the turns that a lash or preload needs; the rest as the build has it. */
 export const adjusterForm: PartForm = {
   labels: LABELS,
   button: 'Keep what the turns do',
@@ -37,7 +97,7 @@ export const adjusterForm: PartForm = {
       columns: true,
       slots: [
         numberField(shown, 'turns', LABELS.turns, {
-          hint: 'Tightening is positive: .5, 3/4. Zero lash by up-and-down play.',
+          hint: 'Tightening is positive: .5, 3/4. Leave it empty to be told the turns.',
           optional: true,
           ...firstAt(context),
         }),
@@ -47,6 +107,7 @@ export const adjusterForm: PartForm = {
         }),
       ],
     },
+    ...wantedGroups(shown),
     {
       legend: 'As the build has it',
       fold: (shown.typed.ratio ?? '') === '' || shown.faults.length > 0 ? 'open' : 'shut',
@@ -55,20 +116,12 @@ export const adjusterForm: PartForm = {
         numberField(shown, 'ratio', LABELS.ratio),
         selectField(shown, 'mount', LABELS.mount, MOUNTS),
         selectField(shown, 'lifter', LABELS.lifter, LIFTERS),
-        quantityField(shown, 'preload', LABELS.preload, 'length', {
-          optional: true,
-          hint: 'Instead of turns, hydraulic lifters alone: answers how many turns.',
-        }),
       ],
     },
   ],
-  toTyped: ({ turns = '', preload = '', thread = '', ratio = '', mount = '', lifter = '' }) => ({
-    turns,
-    preload,
-    thread,
-    ratio,
-    mount,
-    lifter,
+  toTyped: (fields) => Object.fromEntries(NAMES.map((name) => [name, fields[name] ?? ''])),
+  faultAt: ({ field, detail }) => ({
+    field,
+    detail: IN_WORDS.reduce((told, [name, words]) => told.replaceAll(name, words), detail),
   }),
-  faultAt: sameField,
 };

@@ -6,6 +6,7 @@ import { lashGap } from '../../drawings/lash-gap.ts';
 import type { Fields } from '../../web/forms/read-form.ts';
 import { adjusterForm } from './adjuster-form.ts';
 import { lashPart } from './lash-part.ts';
+import { turnComponents } from './turn-asked.ts';
 
 export interface AdjusterData extends WorkedData {
   /** Lines of the lash log that stand. */
@@ -39,12 +40,13 @@ export const adjuster: WorkedStep<AdjusterData> = {
       name: 'adjuster',
       title: 'What the turns do',
       words: {
-        say: 'Which thread is on the adjuster, and how far was it turned from zero lash?',
+        say: 'Which thread is on the adjuster? How far was it turned from zero lash; or which lash was found, and which is wanted?',
         how: 'On the base circle. Find zero lash by up-and-down play, not by spinning the pushrod; then count the turns.',
       },
       computation: 'adjuster',
       form: adjusterForm,
       asked: (typed) => [adjusterDrawing(typed)],
+      followUp: (context, _workings, last) => turnComponents(context, last),
     }),
     lash,
     computedPart({

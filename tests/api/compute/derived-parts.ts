@@ -3,9 +3,6 @@ import { deg, inch, lbf, perInch, WORDS } from './forms.ts';
 
 /** Standard gravity in in/s² (NIST SP 811, B.8), for masses weighed in pounds. */
 const G = 9.80665 / 0.0254;
-const P7_20 = 1 / 20;
-const screw = (more: object) => ({ thread: '7/16-20', ratio: 1.7, lifter: 'hydraulic', ...more });
-
 /** J. E. Shigley's rate by steps, and the frequency from rate and mass, not from the closed form. */
 function wireSpring() {
   const [d, D, active, total] = [0.192, 1.258, 4.75, 6.5];
@@ -246,27 +243,6 @@ export const PARTS: readonly Derived[] = [
     name: 'pivot-load',
     body: { springLoad: lbf(337), ratio: 1.73 },
     result: { pushrodLoad: lbf(337 * 1.73), pivotLoad: lbf(337 * 2.73) },
-  },
-  // The lever about the valve tip: the pivot's way and its seat's are as b to a + b.
-  {
-    name: 'adjuster',
-    body: screw({ turns: 0.625, mount: 'stud-nut' }),
-    result: { seatMovement: inch((0.625 * P7_20 * 2.7) / 1.7), turns: 0.625 },
-  },
-  {
-    name: 'adjuster',
-    body: screw({ preload: inch(0.03), mount: 'cup-screw' }),
-    result: { seatMovement: inch(0.03), turns: 0.03 / P7_20 },
-  },
-  {
-    name: 'adjuster',
-    body: screw({ turns: -0.25, mount: 'valve-end-screw', lifter: 'solid' }),
-    result: { lashChange: inch(0.25 * P7_20), turns: -0.25 },
-  },
-  {
-    name: 'adjuster',
-    body: screw({ turns: 0.5, mount: 'stud-nut', lifter: 'solid' }),
-    result: { lashChange: inch(-0.5 * P7_20 * 2.7), turns: 0.5 },
   },
   // 126 °F of rise are 70 K; W. D. Callister, table B.6: iron 11.4, 6061 23.6, 4140 12.3, here a valve of 14.7.
   {

@@ -1,0 +1,26 @@
+import { z } from 'zod';
+import type { Component } from '../../../views/parts/components.ts';
+import type { CallContext } from '../../call/context.ts';
+import { turnText } from '../../drawings/turn-text.ts';
+import type { Working } from '../../records/workings/workings.ts';
+import { factsComponent } from '../../web/components.ts';
+
+const kept = z.object({ result: z.object({ turns: z.number() }) });
+
+/** `loosen .25 turn: 90°, 1.5 flats`, of an answer of the adjuster that was kept. */
+export function turnAsked({ answer }: Working): string | undefined {
+  const read = kept.safeParse(answer);
+  return read.success ? turnText(read.data.result.turns) : undefined;
+}
+
+/** The turn of the last line kept, above its figures: what somebody at the engine does next, so not under a stop. */
+export function turnComponents({ assessment }: CallContext, working: Working): Component[] {
+  const turn = turnAsked(working);
+  if (turn === undefined || assessment.stop.length > 0) return [];
+  return [
+    factsComponent({
+      block: true,
+      items: [{ label: 'Turn', value: turn, note: 'the nut or screw itself; a flat is 60°' }],
+    }),
+  ];
+}
