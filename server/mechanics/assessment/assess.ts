@@ -16,7 +16,7 @@ import { measureNext } from './part/tell.ts';
 import { ratioPart, ratioRead } from './ratio/ratio.ts';
 import { valveRatios } from './ratio/valve-ratios.ts';
 import { sheetPart } from './sheet/sheet.ts';
-import { stopReasons } from './stop.ts';
+import { liftedGaps, stopReasons, waitingWay } from './stop.ts';
 
 /** All that the parts say, each list in the order of the parts. */
 function together(parts: readonly PartSaid<unknown>[], stopped: boolean) {
@@ -47,10 +47,9 @@ export function assess(evidence: Evidence): Assessment {
   const lash = lashPart(evidence);
   const part = partPart(evidence);
   const others = [sheet, change, marks, lash, part];
-  const stop = stopReasons(
-    evidence,
-    others.flatMap((each) => each.stop),
-  );
+  const raised = others.flatMap((each) => each.stop);
+  const stop = stopReasons(evidence, raised);
+  const notToRun = [...change.notToRun, ...liftedGaps(evidence, raised)];
   const ratio = ratioPart(evidence, read, stop.length > 0);
   const said = together([ratio, ...others], stop.length > 0);
   const needs = needsOf(evidence, read.explained);
@@ -76,7 +75,7 @@ export function assess(evidence: Evidence): Assessment {
     missing: missingOf(lacking),
     needs: stepNeeds(needs),
     stop,
-    notToRun: change.notToRun,
+    notToRun: stop.length > 0 ? notToRun.map(waitingWay) : notToRun,
     headlines: inOrderOf(evidence.call.goal, said.headlines),
     details,
   };

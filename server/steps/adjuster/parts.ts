@@ -58,5 +58,7 @@ export const adjuster: WorkedStep<AdjusterData> = {
       asked: () => [lashGap({}, { id: 'asked-lash', ruler: rulerOf('inch') })],
     }),
   ],
-  opens: ({ plan }) => (plan.logFirst ? 'lash' : 'adjuster'),
+  // What a stop of the lash asks is answered beside its log.
+  opens: ({ plan, assessment }) =>
+    plan.logFirst || assessment.stop.some(({ code }) => code === 'lash-grew-again') ? 'lash' : 'adjuster',
 };
