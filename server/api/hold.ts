@@ -1,6 +1,6 @@
 import type { FastifyInstance } from 'fastify';
 import { setHold as holding, liftHold as lifting, triage } from '../../shared/schemas/commands.ts';
-import { liftStop } from '../assessment/lift-stop.ts';
+import { liftStop } from '../assessment/stops/lift-stop.ts';
 import { recordTriage, setHold } from '../records/calls/hold.ts';
 import { callView, showCall } from '../records/calls/view.ts';
 import { commandRoute, idParams } from '../web/api-route.ts';

@@ -1,5 +1,5 @@
 import type { HoldData } from '../../views/parts/hold.examples.ts';
-import { unanswered } from '../assessment/lift-stop.ts';
+import { unanswered } from '../assessment/stops/lift-stop.ts';
 import type { CallContext } from '../call/context.ts';
 import type { PageForm } from '../call/forms.ts';
 import { isEvent } from '../events/read-events.ts';

@@ -242,6 +242,7 @@ export const ROOMS: readonly Room[] = [
       'call',
       'live',
       'web',
+      'assessment',
       'events',
       'auth',
       'compute',

@@ -1,4 +1,5 @@
 import { newLashLine } from '../../../shared/schemas/lash-log.ts';
+import { refuseTurning } from '../../assessment/stops/refuse-turning.ts';
 import { defineStep } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
 import { workedForm } from '../../call/worked/worked-form.ts';
@@ -32,7 +33,7 @@ export const adjusterStep = defineStep({
       path: '/lash',
       schema: newLashLine,
       run: async (input, { tx, principal, call }) => {
-        await keepLash(tx, principal, call.buildId, input);
+        await keepLash(tx, principal, call.buildId, input, refuseTurning);
         return { step: 'adjuster?of=lash' };
       },
     }),

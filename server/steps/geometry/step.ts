@@ -1,4 +1,5 @@
 import { newTipMark } from '../../../shared/schemas/tip-mark.ts';
+import { refuseTurning } from '../../assessment/stops/refuse-turning.ts';
 import { defineStep } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
 import { workedForm } from '../../call/worked/worked-form.ts';
@@ -32,7 +33,7 @@ export const geometryStep = defineStep({
       path: '/tip-marks',
       schema: newTipMark,
       run: async (input, { tx, principal, call }) => {
-        await keepTipMark(tx, principal, call.buildId, input);
+        await keepTipMark(tx, principal, call.buildId, input, refuseTurning);
         return { step: 'geometry?of=marks' };
       },
     }),
