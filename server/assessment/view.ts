@@ -256,7 +256,7 @@ const showNext = (next: NextAction) =>
     turns: next.turns,
   });
 
-const stopView = z
+export const stopView = z
   .object({
     id: z.string(),
     code: z.enum(['held', 'contact', 'gap-short', 'lash-grew-again', 'lobe-worn', 'mark-at-the-edge']),
@@ -268,10 +268,13 @@ const stopView = z
     entryId: z.string().optional(),
     line: z.int().optional(),
     since: z.iso.datetime().optional(),
+    restsOn: z.array(z.string()).meta({
+      description: 'entries it would not stand without: the desk alone strikes them out or replaces them',
+    }),
   })
   .meta({ id: 'StopReason' });
 
-const showStop = (stop: StopReason) =>
+export const showStop = (stop: StopReason) =>
   answer(stopView, {
     id: stop.id,
     code: stop.code,
@@ -283,6 +286,7 @@ const showStop = (stop: StopReason) =>
     entryId: stop.entryId,
     line: stop.line,
     since: stop.since,
+    restsOn: stop.restsOn,
   });
 
 const notToRunView = z

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { sendJson } from '../tools/call.ts';
+import { METHOD, openCall, sendJson, startSetUp } from '../tools/call.ts';
+import { makeLink } from '../tools/filled-call.ts';
 import { postForm } from '../tools/post-form.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 import { RAISED_STOPS as KINDS, type StoppedCall, stoppedCall, stopsOf } from '../tools/stopped-call.ts';
@@ -103,4 +104,114 @@ describe('nothing else that a builder does takes a stop away', () => {
     );
     return String(rows[0]?.id);
   }
+});
+
+describe('under a stop that readings raise, as under a hold', () => {
+  const METHOD_SENT = { cylinder: 1, valve: 'intake', method: METHOD };
+  const gap = { cylinder: 5, valve: 'intake', kind: 'piston-to-valve', reading: '.131 in' };
+  const lash = { cylinder: 5, valve: 'intake', lash: '.017 in', moment: 'found' };
+  const mark = { cylinder: 6, valve: 'intake', width: '.041 in', side: 'centred' };
+
+  async function stopped(how: 'held' | 'gap-short' | 'other-call') {
+    const before = await openCall(service, desk, 'Kept open');
+    const setUpId = await startSetUp(service, desk, before.buildId);
+    const build = `/api/v1/builds/${before.buildId}`;
+    const send = (to: string, body: object) => sendJson(service, desk.bearer, 'POST', `${build}/${to}`, body);
+    if (how === 'gap-short') {
+      const short = { ...gap, cylinder: 3, reading: '.052 in' };
+      await send('sheet', { spring: 'light', lifter: 'solid', tool: 'indicator', readings: [short] });
+    } else {
+      const { json } = await sendJson(service, desk.bearer, 'POST', '/api/v1/calls', {
+        goal: 'verify-ratio',
+        buildLabel: 'The same engine',
+        buildId: before.buildId,
+      });
+      const at = how === 'held' ? before.callId : String(json.id);
+      const hold = { reason: 'a tight spot' };
+      expect((await sendJson(service, desk.bearer, 'POST', `/api/v1/calls/${at}/hold`, hold)).status).toBe(
+        200,
+      );
+    }
+    return { ...before, setUpId, send };
+  }
+
+  test.for(['held', 'gap-short', 'other-call'] as const)(
+    '%s: what turns the engine is refused',
+    async (how) => {
+      const { send, setUpId } = await stopped(how);
+      const sheet = { spring: 'light', lifter: 'solid', tool: 'indicator' };
+      const turning = {
+        'set-ups': METHOD_SENT,
+        [`set-ups/${setUpId}/readings`]: { kind: 'valve-lift', peak: '.571 in' },
+        sheet: { ...sheet, readings: [gap] },
+        'sheet/paste': {
+          ...sheet,
+          text: 'cylinder\tvalve\tlobe lift\n1\tintake\t.341',
+          unit: 'in',
+          keep: true,
+        },
+        lash,
+        'tip-marks': { ...mark, found: 'fresh-ink' },
+      };
+      for (const [to, body] of Object.entries(turning)) {
+        const { status, json, text } = await send(to, body);
+        expect([to, status, code(json)], text).toEqual([to, 409, 'held']);
+        expect(json.detail).toContain('Do not turn it: ');
+      }
+    },
+  );
+
+  test.for(['held', 'gap-short', 'other-call'] as const)(
+    '%s: what needs no turning stays open',
+    async (how) => {
+      const { send, setUpId, callId } = await stopped(how);
+      const open = {
+        'identification/readings': { kind: 'hole-across-trunnion', size: '.436 in' },
+        [`set-ups/${setUpId}/readings`]: { kind: 'stated-valve-lift', peak: '.571 in' },
+        'tip-marks': { ...mark, found: 'after-running' },
+        lash: { ...lash, readOn: '2026-02-03' },
+        sheet: { tool: 'caliper', readings: [{ ...gap, kind: 'lobe-lift', reading: '.340 in' }] },
+        answers: { question: 'Was it run?', answer: 'no' },
+        arms: { name: 'arm on the bench' },
+      };
+      for (const [to, body] of Object.entries(open)) {
+        const { status, text } = await send(to, body);
+        expect([to, status], text).toEqual([to, 201]);
+      }
+      const before = { spring: 'light', lifter: 'solid', tool: 'indicator', arms: 'before', readings: [gap] };
+      expect((await send('sheet', before)).status).toBe(201);
+      const note = { kind: 'note', body: 'the shop looks on Friday' };
+      expect(
+        (await sendJson(service, desk.bearer, 'POST', `/api/v1/calls/${callId}/notes`, note)).status,
+      ).toBe(201);
+    },
+  );
+
+  test('the hold of one call stands on the other call about the build, and is lifted for both', async () => {
+    const { callId, buildId } = await stopped('other-call');
+    const { secret } = await makeLink(service, desk, callId);
+    const link = { authorization: `Bearer ${secret}` };
+    const held = await stopsOf(service, link, buildId);
+    expect(held.map(({ sentence }) => sentence)).toEqual(['Do not turn it: a tight spot.']);
+    const bench = await service.request({ url: `/calls/${callId}/steps/ratio`, cookies: desk.cookies });
+    expect(bench.body).toContain('Do not turn it: a tight spot.');
+    const lift = { reason: 'a plug was left in' };
+    const url = `/api/v1/calls/${callId}/hold/lift`;
+    expect((await sendJson(service, desk.bearer, 'POST', url, lift)).status).toBe(200);
+    expect(await stopsOf(service, desk.bearer, buildId)).toEqual([]);
+  });
+
+  test('a call says in JSON whether it is stopped, beside the hold that a person set', async () => {
+    const { callId, buildId } = await stopped('gap-short');
+    const { json } = await sendJson(service, desk.bearer, 'GET', `/api/v1/calls/${callId}`);
+    expect([json.held, json.stopped]).toEqual([false, true]);
+    const [stop] = await stopsOf(service, desk.bearer, buildId);
+    expect(json.stop).toMatchObject([{ id: stop?.id, sentence: stop?.sentence }]);
+    const listed = await sendJson(service, desk.bearer, 'GET', '/api/v1/calls?limit=1');
+    expect(listed.json.calls).toMatchObject([{ id: callId, held: false, stopped: true, stop: json.stop }]);
+    const closed = await sendJson(service, desk.bearer, 'POST', `/api/v1/calls/${callId}/close`, {
+      outcome: 'sent to a shop',
+    });
+    expect(closed.json).toMatchObject({ held: false, stopped: true, stop: json.stop });
+  });
 });

@@ -1,4 +1,4 @@
-import { sql } from 'kysely';
+import { type RawBuilder, sql } from 'kysely';
 import type { Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 
@@ -10,9 +10,9 @@ export type TurningCheck = (tx: Tx, principal: Principal, buildId: string) => Pr
  * lash log and marks raise stops, and so does what was told on a call. Most readings of a ratio are kept on builds with
  * none of these, and then the whole record need not be read and judged first.
  */
-export const mayBeStopped = ({ shopId }: Principal, buildId: string) => {
-  const ofBuild = sql`shop_id = ${shopId} and build_id = ${buildId}`;
-  return sql<boolean>`(exists (select 1 from valve_reading where ${ofBuild})
-    or exists (select 1 from tip_mark where ${ofBuild})
-    or exists (select 1 from call where ${ofBuild} and (held or contact = 'something')))`;
+export const mayBeStopped = ({ shopId }: Principal, buildId: string | RawBuilder<string>) => {
+  const ofBuild = sql`told.shop_id = ${shopId} and told.build_id = ${buildId}`;
+  return sql<boolean>`(exists (select 1 from valve_reading as told where ${ofBuild})
+    or exists (select 1 from tip_mark as told where ${ofBuild})
+    or exists (select 1 from call as told where ${ofBuild} and (told.held or told.contact = 'something')))`;
 };

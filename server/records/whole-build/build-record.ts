@@ -20,6 +20,9 @@ import type { SheetReading } from '../sheet/sheet-table.ts';
 import type { TipMark } from '../tip-marks/tip-mark-table.ts';
 import type { Working } from '../workings/workings.ts';
 
+/** As much of a call as says that nobody turns the engine; a builder’s link has it of every call. */
+export type ToldOfStop = Pick<Call, 'id' | 'held' | 'holdReason' | 'contact'>;
+
 /**
  * Everything of a build as it stood at one moment, as far as the reader may see it. What is said about a build is
  * a function of this and of nothing else. Entries that were replaced or struck out are among it.
@@ -28,6 +31,8 @@ export interface BuildRecord {
   readonly build: Build;
   /** First one first; a builder's link has its own call alone. */
   readonly calls: readonly Call[];
+  /** What was told on any call about the build that stops it: one engine stands still for all of them. */
+  readonly told: readonly ToldOfStop[];
   readonly revisions: readonly Revision[];
   readonly arms: readonly Arm[];
   readonly placements: readonly Placement[];

@@ -8,7 +8,7 @@ import { toArm } from '../arms/arms.ts';
 import { toPlacement } from '../arms/placements.ts';
 import { toBuild } from '../builds/builds.ts';
 import { specAt, toRevision } from '../builds/revisions.ts';
-import { seesCall, toCall } from '../calls/calls.ts';
+import { type Call, seesCall, toCall } from '../calls/calls.ts';
 import { toFamily } from '../catalogue/families.ts';
 import { entriesOf } from '../corrections/entries.ts';
 import { toLashLines } from '../lash-log/lash-log.ts';
@@ -22,7 +22,7 @@ import { toShareLink } from '../share-links/share-links.ts';
 import { SHEET_READINGS } from '../sheet/sheet-table.ts';
 import { TIP_MARKS } from '../tip-marks/tip-mark-table.ts';
 import { toWorking } from '../workings/workings.ts';
-import type { BuildRecord } from './build-record.ts';
+import type { BuildRecord, ToldOfStop } from './build-record.ts';
 import { type CatalogueWanted, recordQueries, type WhichBuild } from './queries.ts';
 
 /** The record of one build is read in whole; past this many lines the older ones are in the export. */
@@ -58,9 +58,11 @@ export async function loadBuildRecord(
   const [row] = rows.build;
   if (row === undefined) throw notFound('buildId' in which ? 'build' : 'call');
   requireBuild(principal, row.id, 'read');
+  const calls = rows.calls.map(toCall);
   return {
     ...toRecord(rows, row),
-    calls: rows.calls.map(toCall).filter((call) => seesCall(principal, call)),
+    calls: calls.filter((call) => seesCall(principal, call)),
+    told: calls.filter(({ held, contact }) => held || contact === 'something').map(toldOf),
     catalogue: catalogue === 'no' ? undefined : rows.catalogue.map(toFamily),
   };
 }
@@ -73,7 +75,12 @@ export const readBuildRecord = (
   wanted: Omit<RecordWanted, 'last'> = {},
 ): Promise<BuildRecord> => loadBuildRecord(tx, principal, which, { ...wanted, last: true });
 
-function toRecord(rows: Rows, build: Rows['build'][number]): Omit<BuildRecord, 'calls' | 'catalogue'> {
+const toldOf = ({ id, held, holdReason, contact }: Call): ToldOfStop => ({ id, held, holdReason, contact });
+
+function toRecord(
+  rows: Rows,
+  build: Rows['build'][number],
+): Omit<BuildRecord, 'calls' | 'told' | 'catalogue'> {
   const revisions = rows.revisions.map(toRevision);
   const sheetReadings = entriesOf(SHEET_READINGS, rows.sheetReadings);
   return {
