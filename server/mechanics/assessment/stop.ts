@@ -1,7 +1,7 @@
 import { defined } from '../../../shared/defined.ts';
 import type { NextAction, NotToRun, StopReason, Subject } from './assessment.ts';
 import { byId } from './common/said.ts';
-import { AFTER_THE_STOP, STRUCK_BY_DESK } from './common/way-out.ts';
+import { STRUCK_BY_DESK } from './common/way-out.ts';
 import type { Evidence } from './evidence.ts';
 
 const BUILD: Subject = { of: 'build' };
@@ -74,12 +74,6 @@ export function liftedGaps(evidence: Evidence, raised: readonly StopReason[]): N
     }))
     .toSorted(byId);
 }
-
-/** Under a stop the way out of what is only not to be run waits: it may take turning. */
-export const waitingWay = (gap: NotToRun): NotToRun => ({
-  ...gap,
-  wayOut: `${AFTER_THE_STOP}${gap.wayOut.charAt(0).toLowerCase()}${gap.wayOut.slice(1)}`,
-});
 
 const STEPS: Readonly<Record<StopReason['code'], NextAction['step']>> = {
   held: 'triage',

@@ -21,6 +21,7 @@ export const adjusterStep = defineStep({
     link: 'Adjusters and lash',
     say: 'Which thread is on the adjuster, and how far was it turned from zero lash?',
     how: 'On the base circle. Find zero lash by up-and-down play, not by spinning the pushrod; then count the turns.',
+    turns: true,
   },
   load: ({ context, computations }): AdjusterData => ({
     workings: context.workings,

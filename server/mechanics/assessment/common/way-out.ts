@@ -19,5 +19,6 @@ export function wayOutOf(look: string, answered: boolean): string {
   return `${first} ${STRUCK_BY_DESK} ${READ_AGAIN}`;
 }
 
-/** Goes before what cannot be done while nobody turns it. */
-export const AFTER_THE_STOP = 'Not while the stop stands; after it: ';
+/** What cannot be done while nobody turns it, as something that waits. */
+export const afterTheStop = (todo: string): string =>
+  `Not while the stop stands; after it: ${todo.charAt(0).toLowerCase()}${todo.slice(1)}`;
