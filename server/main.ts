@@ -1,5 +1,6 @@
 import { createViews } from '../views/engine.ts';
 import { buildApp } from './app.ts';
+import { keepStops } from './assessment/stops/keep-stops.ts';
 import { computeLimits } from './auth/compute-limits.ts';
 import { signInLimits } from './auth/sign-in-limits.ts';
 import { loadComputations } from './compute/registry.ts';
@@ -50,6 +51,7 @@ async function main(): Promise<void> {
     newestMigration: names.at(-1) ?? '',
     lifecycle,
     hub,
+    guard: keepStops,
     now: () => new Date(),
   };
   const app = await buildApp(deps);

@@ -3,11 +3,18 @@ import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
 import { closeCall as closing, openCall } from '../../shared/schemas/commands.ts';
 import { words } from '../../shared/schemas/texts.ts';
-import { getCall } from '../records/calls/calls.ts';
+import {
+  judgedCallView,
+  listedCallView,
+  showCallAfter,
+  showCallOf,
+  showListedCall,
+} from '../assessment/calls/view.ts';
+import { assessmentsOf } from '../assessment/of-calls.ts';
 import { closeCall } from '../records/calls/change-call.ts';
 import { listCalls } from '../records/calls/list-calls.ts';
 import { startCall } from '../records/calls/open-call.ts';
-import { callView, listedCallView, showCall, showListedCall } from '../records/calls/view.ts';
+import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
 
@@ -39,7 +46,13 @@ export function callsApi(app: FastifyInstance, deps: Deps): void {
     read: async (tx, { principal, query }) => {
       const found = await listCalls(tx, principal, query);
       const last = found.length === query.limit ? found.at(-1) : undefined;
-      return answer(callsView, { calls: found.map(showListedCall), next: last?.number });
+      const said = await assessmentsOf(
+        tx,
+        principal,
+        found.filter(({ mayBeStopped }) => mayBeStopped),
+      );
+      const calls = found.map((call) => showListedCall(call, said.get(call.id)?.stop ?? []));
+      return answer(callsView, { calls, next: last?.number });
     },
   });
   commandRoute(app, deps, {
@@ -51,10 +64,10 @@ export function callsApi(app: FastifyInstance, deps: Deps): void {
     params: noParams,
     body: openCall,
     status: 201,
-    answer: callView,
+    answer: judgedCallView,
     run: async (tx, { principal, body }) => {
       const call = await startCall(tx, principal, body);
-      return { body: showCall(call), location: `/api/v1/calls/${call.id}` };
+      return { body: await showCallAfter(tx, principal, call), location: `/api/v1/calls/${call.id}` };
     },
   });
   readRoute(app, deps, {
@@ -64,8 +77,9 @@ export function callsApi(app: FastifyInstance, deps: Deps): void {
     url: '/api/v1/calls/:id',
     params: idParams,
     query: noParams,
-    answer: callView,
-    read: async (tx, { principal, params }) => showCall(await getCall(tx, principal, params.id)),
+    answer: judgedCallView,
+    read: async (tx, { principal, params }) =>
+      showCallOf(await readBuildRecord(tx, principal, { callId: params.id }), params.id),
   });
   commandRoute(app, deps, {
     operationId: 'closeCall',
@@ -76,9 +90,9 @@ export function callsApi(app: FastifyInstance, deps: Deps): void {
     params: idParams,
     body: closing,
     status: 200,
-    answer: callView,
+    answer: judgedCallView,
     run: async (tx, { principal, params, body }) => ({
-      body: showCall(await closeCall(tx, principal, params.id, body.outcome)),
+      body: await showCallAfter(tx, principal, await closeCall(tx, principal, params.id, body.outcome)),
     }),
   });
 }

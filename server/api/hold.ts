@@ -1,8 +1,8 @@
 import type { FastifyInstance } from 'fastify';
 import { setHold as holding, liftHold as lifting, triage } from '../../shared/schemas/commands.ts';
-import { liftStop } from '../assessment/lift-stop.ts';
+import { judgedCallView, showCallAfter } from '../assessment/calls/view.ts';
+import { liftStop } from '../assessment/stops/lift-stop.ts';
 import { recordTriage, setHold } from '../records/calls/hold.ts';
-import { callView, showCall } from '../records/calls/view.ts';
 import { commandRoute, idParams } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
 
@@ -18,9 +18,9 @@ export function holdApi(app: FastifyInstance, deps: Deps): void {
     params: idParams,
     body: triage,
     status: 200,
-    answer: callView,
+    answer: judgedCallView,
     run: async (tx, { principal, params, body }) => ({
-      body: showCall(await recordTriage(tx, principal, params.id, body)),
+      body: await showCallAfter(tx, principal, await recordTriage(tx, principal, params.id, body)),
     }),
   });
   commandRoute(app, deps, {
@@ -32,9 +32,9 @@ export function holdApi(app: FastifyInstance, deps: Deps): void {
     params: idParams,
     body: holding,
     status: 200,
-    answer: callView,
+    answer: judgedCallView,
     run: async (tx, { principal, params, body }) => ({
-      body: showCall(await setHold(tx, principal, params.id, body.reason)),
+      body: await showCallAfter(tx, principal, await setHold(tx, principal, params.id, body.reason)),
     }),
   });
   commandRoute(app, deps, {
@@ -46,9 +46,9 @@ export function holdApi(app: FastifyInstance, deps: Deps): void {
     params: idParams,
     body: lifting,
     status: 200,
-    answer: callView,
+    answer: judgedCallView,
     run: async (tx, { principal, params, body }) => ({
-      body: showCall(await liftStop(tx, principal, params.id, body.reason)),
+      body: await showCallAfter(tx, principal, await liftStop(tx, principal, params.id, body.reason)),
     }),
   });
 }

@@ -2,6 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import { newLashLine } from '../../shared/schemas/lash-log.ts';
 import { assessed } from '../assessment/assessed.ts';
 import { lashLogView, showLashLog } from '../assessment/lash/view.ts';
+import { refuseTurning } from '../assessment/stops/refuse-turning.ts';
 import { keepLash } from '../records/lash-log/lash-log.ts';
 import { lashLineView, showLashLine } from '../records/lash-log/view.ts';
 import { readBuildRecord } from '../records/whole-build/load-build.ts';
@@ -38,7 +39,7 @@ export function lashLogApi(app: FastifyInstance, deps: Deps): void {
     status: 201,
     answer: lashLineView,
     run: async (tx, { principal, params, body }) => ({
-      body: showLashLine(await keepLash(tx, principal, params.id, body)),
+      body: showLashLine(await keepLash(tx, principal, params.id, body, refuseTurning)),
     }),
   });
 }

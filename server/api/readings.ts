@@ -11,6 +11,7 @@ import {
   throughLiftOfSetUp,
   throughLiftView,
 } from '../assessment/ratio-view.ts';
+import { refuseTurning } from '../assessment/stops/refuse-turning.ts';
 import { keepAnswer } from '../records/answers/answers.ts';
 import { keptAnswerView, showKeptAnswer } from '../records/answers/view.ts';
 import { keepReading, listReadings, replaceReading } from '../records/readings/readings.ts';
@@ -71,7 +72,7 @@ export function readingsApi(app: FastifyInstance, deps: Deps): void {
     status: 201,
     answer: setUpView,
     run: async (tx, { principal, params, body }) => {
-      const setUp = await startSetUp(tx, principal, params.id, body);
+      const setUp = await startSetUp(tx, principal, params.id, body, refuseTurning);
       return { body: showSetUp(setUp), location: `/api/v1/builds/${params.id}/set-ups/${setUp.id}/ratio` };
     },
   });
@@ -97,7 +98,7 @@ export function readingsApi(app: FastifyInstance, deps: Deps): void {
     status: 201,
     answer: readingView,
     run: async (tx, { principal, params, body }) => ({
-      body: showReading(await keepReading(tx, principal, params.id, params.setUpId, body)),
+      body: showReading(await keepReading(tx, principal, params.id, params.setUpId, body, refuseTurning)),
     }),
   });
   commandRoute(app, deps, {

@@ -4,6 +4,7 @@ import { answer } from '../../shared/schemas/answer.ts';
 import { correctSheetReading, newSheetReadings, pasteSheet } from '../../shared/schemas/sheet.ts';
 import { assessed } from '../assessment/assessed.ts';
 import { sheetView, showSheet } from '../assessment/sheet/view.ts';
+import { refuseTurning } from '../assessment/stops/refuse-turning.ts';
 import { keepPasted, lookAtPasted, textFaults } from '../records/sheet/paste-sheet.ts';
 import { keepSheetReadings, replaceSheetReading } from '../records/sheet/sheet-readings.ts';
 import { sheetReadingView, showSheetReading } from '../records/sheet/view.ts';
@@ -53,7 +54,7 @@ function pasteRoute(app: FastifyInstance, deps: Deps): void {
         }),
       );
       if (!body.keep) return { body: answer(lookView, { kept: [], readings, faults: look.faults }) };
-      const done = await keepPasted(tx, principal, params.id, body);
+      const done = await keepPasted(tx, principal, params.id, body, refuseTurning);
       if (!('kept' in done)) throw textFaults(done.faults);
       return { body: answer(lookView, { kept: done.kept.map(showSheetReading), readings, faults: [] }) };
     },
@@ -87,7 +88,7 @@ export function sheetApi(app: FastifyInstance, deps: Deps): void {
     answer: keptView,
     run: async (tx, { principal, params, body }) => ({
       body: answer(keptView, {
-        kept: (await keepSheetReadings(tx, principal, params.id, body)).map(showSheetReading),
+        kept: (await keepSheetReadings(tx, principal, params.id, body, refuseTurning)).map(showSheetReading),
       }),
     }),
   });

@@ -2,6 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { correctTipMark, newTipMark } from '../../shared/schemas/tip-mark.ts';
 import { assessed } from '../assessment/assessed.ts';
+import { refuseTurning } from '../assessment/stops/refuse-turning.ts';
 import { judgedMarksView, showJudgedMarks } from '../assessment/tip-marks/view.ts';
 import { keepTipMark, replaceTipMark } from '../records/tip-marks/tip-marks.ts';
 import { showTipMark, tipMarkView } from '../records/tip-marks/view.ts';
@@ -38,7 +39,7 @@ export function tipMarksApi(app: FastifyInstance, deps: Deps): void {
     status: 201,
     answer: tipMarkView,
     run: async (tx, { principal, params, body }) => ({
-      body: showTipMark(await keepTipMark(tx, principal, params.id, body)),
+      body: showTipMark(await keepTipMark(tx, principal, params.id, body, refuseTurning)),
     }),
   });
   commandRoute(app, deps, {

@@ -23,24 +23,48 @@ import { lashEvidence, markEvidence, sheetEvidence } from './evidence/valve-entr
 const pick = <const Word extends string>(words: readonly Word[], text: string, other: Word): Word =>
   words.find((word) => word === text) ?? other;
 
-function holdOf({ held, holdReason }: Call, { events }: BuildRecord) {
-  if (!held) return {};
-  const set = events.findLast((event) => isEvent(event, TRIAGE_EVENTS['hold-set']));
+/** The hold of this call, or of another call about the same engine. */
+function holdOf({ id }: Call, { told, events }: BuildRecord) {
+  const held = told.filter((each) => each.held);
+  const own = held.find((each) => each.id === id) ?? held[0];
+  if (own === undefined) return {};
+  const set = events.findLast(
+    (event) => isEvent(event, TRIAGE_EVENTS['hold-set']) && Reflect.get(event.data, 'callId') === own.id,
+  );
   return {
     hold: {
-      reason: holdReason,
+      reason: own.holdReason,
       ...(set === undefined ? {} : { line: set.seq, since: set.at.toISOString() }),
     },
   };
 }
 
-/** Stops that were lifted. Contact that was told again after the lifting is not lifted by it. */
-function liftedOf({ events }: BuildRecord) {
-  const told = events.findLast((event) => isEvent(event, TRIAGE_EVENTS.triage))?.seq ?? 0;
-  const lifted = eventsOf(events, TRIAGE_EVENTS['hold-lifted']);
-  return lifted.flatMap(({ seq, data }) =>
-    data.stops.filter(({ stopId }) => stopId !== 'stop:contact' || seq > told).map(defined),
-  );
+const CONTACT_STOP = 'stop:contact';
+
+/**
+ * Whether contact that was told on any call still stands: what was lifted before it was told again on that call is not
+ * lifted for it.
+ */
+function contactStands({ told, events }: BuildRecord): boolean {
+  const lifted =
+    eventsOf(events, TRIAGE_EVENTS['hold-lifted']).findLast(({ data }) =>
+      data.stops.some(({ stopId }) => stopId === CONTACT_STOP),
+    )?.seq ?? 0;
+  const last = (callId: string) =>
+    eventsOf(events, TRIAGE_EVENTS.triage).findLast(({ data }) => data.callId === callId)?.seq ?? 0;
+  return told.some(({ id, contact }) => contact === 'something' && (lifted === 0 || last(id) > lifted));
+}
+
+/** Contact that stands on any call, else what was told on this one; with the stops that were lifted. */
+function contactOf({ contact }: Call, record: BuildRecord) {
+  const stands = contactStands(record);
+  const lifted = eventsOf(record.events, TRIAGE_EVENTS['hold-lifted']);
+  return {
+    contact: stands ? ('something' as const) : pick(keysOf(CONTACT), contact, 'not-asked'),
+    stopsLifted: lifted.flatMap(({ data }) =>
+      data.stops.filter(({ stopId }) => stopId !== CONTACT_STOP || !stands).map(defined),
+    ),
+  };
 }
 
 /** What a part is ranked against; a build of which no part was read has none of it. */
@@ -52,11 +76,10 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
   return {
     call: {
       goal: goalOf(call.goal),
-      contact: pick(keysOf(CONTACT), call.contact, 'not-asked'),
       engineState: pick(keysOf(ENGINE_STATES), call.engineState, 'not-asked'),
       closed: call.closedAt !== undefined,
       ...holdOf(call, record),
-      stopsLifted: liftedOf(record),
+      ...contactOf(call, record),
     },
     ...specEvidence(record.build.spec),
     arms: record.arms.map(armEvidence),

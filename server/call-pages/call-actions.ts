@@ -3,7 +3,7 @@ import {
   setHold as holdInput,
   liftHold as liftInput,
 } from '../../shared/schemas/commands.ts';
-import { liftStop } from '../assessment/lift-stop.ts';
+import { liftStop } from '../assessment/stops/lift-stop.ts';
 import { type StepForm, stepForm } from '../call/step-form.ts';
 import { closeCall } from '../records/calls/change-call.ts';
 import { setHold } from '../records/calls/hold.ts';

@@ -1,5 +1,5 @@
 import type { FastifyInstance } from 'fastify';
-import { unanswered } from '../assessment/lift-stop.ts';
+import { unanswered } from '../assessment/stops/lift-stop.ts';
 import { type CallContext, loadContext } from '../call/context.ts';
 import { formComponent, type PageForm, type RejectedForm } from '../call/forms.ts';
 import type { Tx } from '../database/database.ts';

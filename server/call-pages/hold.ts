@@ -1,5 +1,5 @@
 import type { HoldData } from '../../views/parts/hold.examples.ts';
-import { unanswered } from '../assessment/lift-stop.ts';
+import { unanswered } from '../assessment/stops/lift-stop.ts';
 import type { CallContext } from '../call/context.ts';
 import type { PageForm } from '../call/forms.ts';
 import { isEvent } from '../events/read-events.ts';
@@ -7,9 +7,14 @@ import { TRIAGE_EVENTS } from '../records/calls/events.ts';
 import { momentText } from '../web/dates.ts';
 import { textField } from '../web/forms/fields.ts';
 
+/** A person said stop, on this call or on another about the same engine. */
+export const isHeld = ({ assessment }: CallContext): boolean =>
+  assessment.stop.some(({ code }) => code === 'held');
+
 /** Who said stop, and when; a stop that the readings raise has nobody. */
-function setBy({ call, events }: CallContext): Pick<HoldData, 'set'> {
-  if (!call.held) return {};
+function setBy(context: CallContext): Pick<HoldData, 'set'> {
+  if (!isHeld(context)) return {};
+  const { call, events } = context;
   const set = events.findLast((event) => isEvent(event, TRIAGE_EVENTS['hold-set']));
   const at = set?.at ?? call.openedAt;
   return { set: { who: set?.by ?? 'The desk', at: at.toISOString(), when: momentText(at) } };

@@ -4,9 +4,10 @@ import type { Component } from '../../views/parts/components.ts';
 import type { CallContext } from '../call/context.ts';
 import { errorsOf, formComponent, type RejectedForm, type StepBody } from '../call/forms.ts';
 import type { Step } from '../call/step.ts';
+import { wordsUnderStop } from '../call/under-stop.ts';
 import type { Page } from '../web/pages/render.ts';
 import { besides, type CallFrame, stepNamed } from './frame.ts';
-import { holdOf, stopForm } from './hold.ts';
+import { holdOf, isHeld, stopForm } from './hold.ts';
 import { missingOf } from './missing.ts';
 import { tapeOf } from './tape.ts';
 
@@ -34,6 +35,13 @@ function wordsFor(context: CallContext, words: { say: string; how: string }): { 
   return context.side === 'desk' ? { say: words.say } : { how: words.how };
 }
 
+/** What the step is called and says; under a stop nobody is asked to turn anything, nor told how. */
+function wordsOf(frame: CallFrame, context: CallContext, name: string) {
+  const words = stepNamed(frame, name)?.words ?? { title: name, link: name, say: '', how: '', turns: false };
+  const why = words.turns ? wordsUnderStop(context) : undefined;
+  return why === undefined ? words : { ...words, ...why, title: words.link };
+}
+
 /** A step in the frame of its side: missing, step and tape at the desk; one step and the tape at the bench. */
 export function stepPage(
   frame: CallFrame,
@@ -44,7 +52,7 @@ export function stepPage(
 ): Page {
   const stop = stopForm(context);
   const hold = holdOf(context);
-  const words = stepNamed(frame, at.step)?.words ?? { title: at.step, say: '', how: '' };
+  const words = wordsOf(frame, context, at.step);
   const title = at.title ?? words.title;
   // A page beside the steps has its own business; what the step asks does not stand on it.
   const { say, how } = at.title === undefined ? wordsFor(context, body.words ?? words) : {};
@@ -62,7 +70,7 @@ export function stepPage(
     ...guide,
     ...body.slots,
     ...(context.side === 'bench' ? [pagerOf(frame, context, at.step, body.screens)] : []),
-    ...(context.call.held ? [] : [formComponent(stop, rejected)]),
+    ...(isHeld(context) ? [] : [formComponent(stop, rejected)]),
   ];
   return {
     template: 'call',
@@ -87,9 +95,10 @@ export function stepPage(
 }
 
 /** What can be done with the call beside its steps. */
-function linksOf({ base, side, call }: CallContext): CallLink[] {
+function linksOf(context: CallContext): CallLink[] {
+  const { base, side } = context;
   const both = [
-    ...(call.held ? [] : [{ href: '#stop', label: 'Stop: nobody turns it', key: 'x', stop: true }]),
+    ...(isHeld(context) ? [] : [{ href: '#stop', label: 'Stop: nobody turns it', key: 'x', stop: true }]),
     { href: `${base}/report`, label: 'Report', key: 'r' },
     { href: `${base}/worksheet`, label: 'Worksheet', key: 'w' },
     { href: `${base}/photographs`, label: 'Photographs', key: 'p' },

@@ -1,10 +1,12 @@
 import type { FastifyInstance } from 'fastify';
-import { loadContext } from '../call/context.ts';
+import { STRUCK_BY_THE_DESK } from '../assessment/stops/keep-stops.ts';
+import { type CallContext, loadContext } from '../call/context.ts';
 import type { RejectedForm } from '../call/forms.ts';
 import type { Step } from '../call/step.ts';
 import type { EntryCorrection } from '../call/step-correction.ts';
 import type { Tx } from '../database/database.ts';
 import { Failure } from '../problems/failure.ts';
+import { noticeComponent } from '../web/components.ts';
 import type { Deps } from '../web/deps.ts';
 import { getPage, type PageRequest, type PageSide, postForm, receive } from '../web/page-route.ts';
 import type { Page } from '../web/pages/render.ts';
@@ -28,13 +30,19 @@ const pageOfForm =
   (tx, req, rejected) =>
     pageOf(frame, deps, stepNamed(frame, req.fields.step ?? '') ?? own)(tx, req, rejected);
 
+/** A builder takes no stop away: what one rests on is not offered to be put right there. */
+const stopRestsOn = ({ side, assessment }: CallContext, id: string): boolean =>
+  side === 'bench' && assessment.stop.some(({ restsOn }) => restsOn.includes(id));
+
 /** The page on which an entry of a step is put right. */
 const correctionOf =
   (frame: CallFrame, deps: Deps, step: Step, correction: EntryCorrection): ShowPage =>
   async (tx, req, rejected) => {
     const context = await loadContext(tx, req);
     const source = { context, computations: deps.computations };
-    const { title, body } = correction.page(source, req.params[correction.param] ?? '', rejected);
+    const id = req.params[correction.param] ?? '';
+    const { title, body: own } = correction.page(source, id, rejected);
+    const body = stopRestsOn(context, id) ? { forms: [], slots: [noticeComponent(STRUCK_BY_THE_DESK)] } : own;
     return stepPage(frame, context, { step: step.name, title }, body, rejected);
   };
 

@@ -1,5 +1,6 @@
 import { GOALS, sentence } from '../../shared/schemas/words.ts';
 import type { CallContext } from '../call/context.ts';
+import { isStopped } from '../call/under-stop.ts';
 import type { Page } from '../web/pages/render.ts';
 import { type CallFrame, linkOf } from './frame.ts';
 import { stopFlag } from './report/call-summary.ts';
@@ -26,7 +27,7 @@ export function worksheetPage(frame: CallFrame, context: CallContext): Page {
       valves: rows.flatMap(({ valves }) => valves),
       choices: rows.flatMap(({ choices }) => choices),
       blanks: rows.flatMap(({ blanks }) => blanks),
-      passes: [...rows.flatMap(({ passes }) => passes), ...SPARE],
+      passes: isStopped(context) ? [] : [...rows.flatMap(({ passes }) => passes), ...SPARE],
       dials: rows.flatMap(({ dials }) => dials),
     },
   };

@@ -20,6 +20,8 @@ interface StepWords {
   readonly say: string;
   /** How the builder does it. */
   readonly how: string;
+  /** It takes turning the engine: under a stop its words and its heading give way to why nobody does. */
+  readonly turns: boolean;
 }
 
 /** What a step is made from: the call's context, which has the whole record of the build, and the computations. */

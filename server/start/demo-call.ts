@@ -4,6 +4,7 @@ import { newArm, newNote, newReading, openCall, placeArm } from '../../shared/sc
 import { method } from '../../shared/schemas/method.ts';
 import { newPartReading } from '../../shared/schemas/part-reading.ts';
 import { newSheetReadings } from '../../shared/schemas/sheet.ts';
+import { refuseTurning } from '../assessment/stops/refuse-turning.ts';
 import type { Principal } from '../auth/principal.ts';
 import type { Registered } from '../compute/registry.ts';
 import type { Tx } from '../database/database.ts';
@@ -46,14 +47,10 @@ async function seedArms(tx: Tx, desk: Principal, buildId: string): Promise<Reado
 }
 
 async function seedPasses(tx: Tx, desk: Principal, buildId: string, armId: string): Promise<void> {
-  const setUp = await startSetUp(tx, desk, buildId, {
-    cylinder: 1,
-    valve: 'intake',
-    armId,
-    method: method.parse(demo.method),
-  });
+  const how = { cylinder: 1, valve: 'intake', armId, method: method.parse(demo.method) } as const;
+  const setUp = await startSetUp(tx, desk, buildId, how, refuseTurning);
   for (const reading of demo.readings)
-    await keepReading(tx, desk, buildId, setUp.id, newReading.parse(reading));
+    await keepReading(tx, desk, buildId, setUp.id, newReading.parse(reading), refuseTurning);
 }
 
 /** Lobe and valve lift of every intake, then the gaps and lashes that were read. */
@@ -63,8 +60,14 @@ async function seedSheet(tx: Tx, desk: Principal, buildId: string): Promise<void
     { cylinder, valve: 'intake', kind: 'lobe-lift', reading: `${lobe} in` },
     { cylinder, valve: 'intake', kind: 'valve-lift', reading: `${lift} in` },
   ]);
-  await keepSheetReadings(tx, desk, buildId, newSheetReadings.parse({ ...how, readings: lifts }));
-  await keepSheetReadings(tx, desk, buildId, newSheetReadings.parse(demo.gaps));
+  await keepSheetReadings(
+    tx,
+    desk,
+    buildId,
+    newSheetReadings.parse({ ...how, readings: lifts }),
+    refuseTurning,
+  );
+  await keepSheetReadings(tx, desk, buildId, newSheetReadings.parse(demo.gaps), refuseTurning);
 }
 
 async function seedGapsTaken(tx: Tx, desk: Principal, buildId: string): Promise<void> {

@@ -132,7 +132,7 @@ export function commandRoute<P extends z.ZodType, B extends z.ZodType, A extends
           };
           return runOnce(tx, principal, command, async () => ({
             status: route.status,
-            ...(await route.run(tx, req)),
+            ...(await deps.guard(tx, principal, () => route.run(tx, req))),
           }));
         },
         'write',

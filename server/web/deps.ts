@@ -1,8 +1,9 @@
 import type { Eta } from 'eta';
+import type { Principal } from '../auth/principal.ts';
 import type { SignInLimits } from '../auth/sign-in-limits.ts';
 import type { Registered } from '../compute/registry.ts';
 import type { Config } from '../config/config.ts';
-import type { Database } from '../database/database.ts';
+import type { Database, Tx } from '../database/database.ts';
 import type { Hub } from '../events/hub.ts';
 import type { AnswerCheck } from './check-answers.ts';
 import type { Assets } from './pages/assets.ts';
@@ -20,6 +21,11 @@ export interface Deps {
   /** Whether cookies are for https alone. */
   readonly secure: boolean;
   readonly newestMigration: string;
+  /**
+   * Runs a command in its transaction, however it came, and throws where it did what such a principal may not do to a
+   * build; the transaction then ends with nothing kept.
+   */
+  readonly guard: <T>(tx: Tx, principal: Principal, work: () => Promise<T>) => Promise<T>;
   /** Set while the process is ending: it is then no longer ready. */
   readonly lifecycle: { draining: boolean };
   /** Set by tests, which hold every JSON answer to its schema; in production reading each again would cost too much. */

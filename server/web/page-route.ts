@@ -159,7 +159,13 @@ class Refused extends Error {
   }
 }
 
-const SHOWN_ON_PAGE: ReadonlySet<ProblemCode> = new Set(['conflict', 'held', 'version-stale', 'key-reused']);
+const SHOWN_ON_PAGE: ReadonlySet<ProblemCode> = new Set([
+  'conflict',
+  'held',
+  'stop-rests-on-it',
+  'version-stale',
+  'key-reused',
+]);
 
 /** What of a failure the page itself can show; anything else is thrown on. */
 function refusalOf(error: unknown, req: PageRequest): FormAnswer {
@@ -173,6 +179,7 @@ function refusalOf(error: unknown, req: PageRequest): FormAnswer {
 async function performForm(
   tx: Tx,
   req: PageRequest,
+  deps: Deps,
   run: (tx: Tx, req: PageRequest) => Promise<FormAnswer>,
 ): Promise<FormAnswer> {
   const { key, ...body } = req.fields;
@@ -184,7 +191,7 @@ async function performForm(
     whileRunning: 'wait' as const,
   };
   const outcome = await runOnce(tx, req.principal, command, async () => {
-    const answer = await run(tx, req);
+    const answer = await deps.guard(tx, req.principal, () => run(tx, req));
     if ('faults' in answer) throw new Refused(answer);
     return { status: 303, body: {}, location: answer.goTo };
   });
@@ -206,7 +213,7 @@ async function postedForm(
       route.side,
       async (tx, req) => {
         posted.req = req;
-        return { req, answer: await performForm(tx, req, route.run) };
+        return { req, answer: await performForm(tx, req, deps, route.run) };
       },
       'write',
     );

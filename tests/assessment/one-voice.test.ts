@@ -3,8 +3,10 @@ import { assessedFor } from '../../server/assessment/assessed.ts';
 import type { Assessment } from '../../server/mechanics/assessment/assessment.ts';
 import { wordsOf } from '../../server/mechanics/assessment/words-of.ts';
 import { buildOf } from '../mechanics/assessment/laws/builds.ts';
+import { STOP_CODES, withStop } from '../mechanics/assessment/laws/with-stop.ts';
 import { type Face, facesOf, linesOf } from '../tools/call-faces.ts';
 import { callOf, recordOf } from '../tools/record-of-evidence.ts';
+import { tellsToTurn } from '../tools/tells-to-turn.ts';
 
 /*
  * Law 2, one voice: each sentence is made once, and every page shows that sentence. Generated builds are shown on
@@ -13,6 +15,8 @@ import { callOf, recordOf } from '../tools/record-of-evidence.ts';
 
 /** How many builds are shown; `VOICE_BUILDS=500 npm test -- one-voice` for more. */
 const BUILDS = Number(process.env.VOICE_BUILDS ?? 60);
+/** Of these, so many are shown once more with each kind of stop raised. */
+const STOPPED = 8;
 const FIRST = Number(process.env.VOICE_FIRST ?? 1);
 
 const WORD = /\b(agrees|differs|cannot tell|can’t be told|clear|close|short|odd)\b/gi;
@@ -40,8 +44,7 @@ interface Shown {
   readonly faces: readonly Face[];
 }
 
-function shownBuild(seed: number): Shown {
-  const evidence = buildOf(seed);
+function shownBuild(seed: number, evidence = buildOf(seed)): Shown {
   const record = recordOf(evidence);
   const call = callOf(evidence);
   return { seed, assessment: assessedFor(record, call), faces: facesOf(record, call.id) };
@@ -105,16 +108,22 @@ function withoutSaid(line: string, said: readonly string[]): string {
 }
 
 let all: Shown[];
-/** What stands on the pages of a build of which nothing is known: labels, hints and cautions of every call. */
+/** What stands on the pages of every build, stopped or not: labels, hints and cautions of every call. */
 let everywhere: ReadonlySet<string>;
+
+/** Lines that stand on a page of each of these builds. */
+function onAllOf(builds: readonly Shown[]): string[] {
+  const counts = new Map<string, Set<number>>();
+  for (const { seed, faces } of builds)
+    for (const { html } of faces)
+      for (const line of linesOf(html)) counts.set(line, (counts.get(line) ?? new Set()).add(seed));
+  return [...counts].filter(([, seeds]) => seeds.size === builds.length).map(([line]) => line);
+}
 
 beforeAll(() => {
   all = Array.from({ length: BUILDS }, (_, index) => shownBuild(FIRST + index));
-  const counts = new Map<string, Set<number>>();
-  for (const { seed, faces } of all)
-    for (const { html } of faces)
-      for (const line of linesOf(html)) counts.set(line, (counts.get(line) ?? new Set()).add(seed));
-  everywhere = new Set([...counts].filter(([, seeds]) => seeds.size === all.length).map(([line]) => line));
+  const stopped = ({ assessment }: Shown) => assessment.stop.length > 0;
+  everywhere = new Set([...onAllOf(all.filter(stopped)), ...onAllOf(all.filter((each) => !stopped(each)))]);
 }, 600_000);
 
 function strays({ seed, assessment, faces }: Shown): string[] {
@@ -155,6 +164,22 @@ describe(`one voice, over ${BUILDS} generated builds on every page of their call
       }),
     );
     expect(silent.slice(0, 20)).toEqual([]);
+  });
+
+  it.for(STOP_CODES)('stopped by %s: no page on either side tells anybody to turn, run or set it', (code) => {
+    const told = all.slice(0, STOPPED).flatMap(({ seed }) => {
+      const { assessment, faces } = shownBuild(seed, withStop(buildOf(seed), code));
+      expect(assessment.stop.map((each) => each.code)).toContain(code);
+      return faces.flatMap(({ name, html }) => {
+        const lines = linesOf(html);
+        const silent = assessment.stop.filter(({ sentence }) => !lines.join(' ').includes(plain(sentence)));
+        return [
+          ...lines.flatMap(tellsToTurn).map((sentence) => `build ${seed}, ${name}: ${sentence}`),
+          ...silent.map(({ id }) => `build ${seed}, ${name}: does not say ${id}`),
+        ];
+      });
+    });
+    expect([...new Set(told)].slice(0, 20)).toEqual([]);
   });
 
   it('what is next and every headline stands on the report and the takeover card', () => {

@@ -1,5 +1,6 @@
 import pg from 'pg';
 import { buildApp } from '../../server/app.ts';
+import { keepStops } from '../../server/assessment/stops/keep-stops.ts';
 import { computeLimits } from '../../server/auth/compute-limits.ts';
 import { hashOf, newSecret } from '../../server/auth/secrets.ts';
 import { signInLimits } from '../../server/auth/sign-in-limits.ts';
@@ -34,6 +35,7 @@ export async function benchService() {
   });
   const hub = openHub(url, () => undefined);
   const deps: Deps = {
+    guard: keepStops,
     config,
     db,
     hub,

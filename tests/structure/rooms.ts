@@ -180,7 +180,7 @@ const WRITTEN: readonly Written[] = [
     name: 'process',
     at: ['server/main.ts', 'server/app.ts', 'server/routes.ts'],
     holds: 'the process, and the list of what it serves',
-    but: ['seeds', 'mechanics', 'drawings', 'records', 'assessment', 'compute-forms'],
+    but: ['seeds', 'mechanics', 'drawings', 'records', 'compute-forms'],
   },
 ];
 

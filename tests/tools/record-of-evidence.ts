@@ -226,6 +226,7 @@ export function recordOf(evidence: Evidence): BuildRecord {
   return {
     build: { id: 'build', label: 'Generated build', revision: 1, version: 1_000, spec, createdAt: AT },
     calls: [callOf(evidence)],
+    told: [callOf(evidence)],
     revisions: [{ revision: 1, spec, reason: 'as told', by: WHO.by, at: AT }],
     arms: evidence.arms.map((arm) => ({ ...arm, family: '', by: WHO.by, at: AT })),
     placements: evidence.seats.map((seat, index) => ({

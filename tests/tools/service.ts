@@ -1,5 +1,6 @@
 import type { FastifyInstance } from 'fastify';
 import { buildApp } from '../../server/app.ts';
+import { keepStops } from '../../server/assessment/stops/keep-stops.ts';
 import { computeLimits } from '../../server/auth/compute-limits.ts';
 import { hashPassword } from '../../server/auth/passwords.ts';
 import type { Role } from '../../server/auth/principal.ts';
@@ -100,6 +101,7 @@ export async function testService(
     assets: await loadAssets(),
     signInLimits: signInLimits(database.db.pool),
     computeLimits: computeLimits(database.db.pool, config.COMPUTE_PER_MINUTE),
+    guard: keepStops,
     secure: config.PUBLIC_URL?.startsWith('https:') ?? config.NODE_ENV === 'production',
     newestMigration: names.at(-1) ?? '',
     lifecycle: { draining: false },

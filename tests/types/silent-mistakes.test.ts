@@ -38,8 +38,8 @@ const MISTAKES: readonly Mistake[] = [
   {
     mistake: 'a field comes into the schema and is filled nowhere',
     file: 'server/records/calls/view.ts',
-    from: '    held: z.boolean(),\n',
-    to: '    held: z.boolean(),\n    heldBy: z.string().optional(),\n',
+    from: '    holdReason: z.string(),\n',
+    to: '    holdReason: z.string(),\n    heldBy: z.string().optional(),\n',
     says: /Property 'heldBy' is missing/,
   },
   {
@@ -66,9 +66,9 @@ const MISTAKES: readonly Mistake[] = [
   {
     mistake: 'a route answers with a domain object',
     file: 'server/api/calls.ts',
-    from: 'showCall(await getCall(tx, principal, params.id))',
-    to: 'getCall(tx, principal, params.id)',
-    says: /Type 'Promise<Call>' is not assignable/,
+    from: 'showCallOf(await readBuildRecord(tx, principal, { callId: params.id }), params.id)',
+    to: 'readBuildRecord(tx, principal, { callId: params.id })',
+    says: /Type 'Promise<BuildRecord>' is not assignable/,
   },
   {
     mistake: 'a route answers with something else than it declares',

@@ -15,6 +15,9 @@ export const stopView = z
     entryId: z.string().optional(),
     line: z.int().optional(),
     since: z.iso.datetime().optional(),
+    restsOn: z.array(z.string()).meta({
+      description: 'entries it would not stand without: the desk alone strikes them out or replaces them',
+    }),
   })
   .meta({ id: 'StopReason' });
 
@@ -30,6 +33,7 @@ export const showStop = (stop: StopReason) =>
     entryId: stop.entryId,
     line: stop.line,
     since: stop.since,
+    restsOn: stop.restsOn,
   });
 
 export const notToRunView = z

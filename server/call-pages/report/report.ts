@@ -5,6 +5,7 @@ import type { Fact } from '../../../views/parts/facts.examples.ts';
 import { SAID_BY_THE_SHEET } from '../../call/cautions.ts';
 import type { CallContext } from '../../call/context.ts';
 import { listComponents, type ReportPart } from '../../call/report-parts.ts';
+import { isStopped } from '../../call/under-stop.ts';
 import {
   type Computations,
   workingCautions,
@@ -47,8 +48,11 @@ function callFacts({ call, build }: CallContext, now: Date): Fact[] {
 
 /** What goes with the figures above, each said once. */
 function cautionsOf({ open, context }: WholeCall, workings: readonly Working[]): string[] {
-  const own = [...[...open.values()].flatMap((step) => step.cautions()), ...workingCautions(workings)];
-  const turning = context.assessment.stop.length === 0 ? [TURNING] : [];
+  const stopped = isStopped(context);
+  // Those of a working say how it is turned and set.
+  const worked = stopped ? [] : workingCautions(workings);
+  const own = [...[...open.values()].flatMap((step) => step.cautions()), ...worked];
+  const turning = stopped ? [] : [TURNING];
   return [...new Set([...turning, ...CAUTIONS, ...own.filter((text) => !SAID_BY_THE_SHEET.includes(text))])];
 }
 

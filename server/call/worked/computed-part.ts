@@ -5,6 +5,7 @@ import type { Working } from '../../records/workings/workings.ts';
 import type { Fields } from '../../web/forms/read-form.ts';
 import type { CallContext } from '../context.ts';
 import { formComponent, type StepBody } from '../forms.ts';
+import { isStopped } from '../under-stop.ts';
 import { arrangedComponents, drawingComponents } from './arranged.ts';
 import { computedForm } from './computed-form.ts';
 import { keptComponents } from './kept-answer.ts';
@@ -15,6 +16,7 @@ interface ComputedPartOf {
   readonly name: string;
   readonly title: string;
   readonly words: { readonly say: string; readonly how: string };
+  readonly turns: boolean;
   readonly computation: string;
   /** A form in the words of the bench; left out, the one that the schema makes. */
   readonly form?: PartForm;
@@ -43,14 +45,15 @@ export function computedPart<Loaded extends WorkedData>(of: ComputedPartOf): Wor
     const { context, rejected } = view;
     const form = computedForm(of.name, each, of.form, workings, view);
     const last = lastOf(workings);
-    const open = !context.call.held;
+    const open = !(of.turns && isStopped(context));
     return {
       forms: open ? [form] : [],
       slots: arrangedComponents(context, {
-        drawings: drawingComponents(of.asked(rejected?.typed ?? form.initial ?? {})),
+        drawings: open ? drawingComponents(of.asked(rejected?.typed ?? form.initial ?? {})) : [],
         entry: open ? [formComponent(form, rejected)] : [],
-        top: last === undefined ? [] : (of.followUp?.(context, workings, last) ?? []),
-        rest: last === undefined ? [] : keptComponents(last, each),
+        // What follows from it, and how it is done, is told again once it may be turned.
+        top: last === undefined || !open ? [] : (of.followUp?.(context, workings, last) ?? []),
+        rest: last === undefined ? [] : keptComponents(last, each, open),
         begun: last !== undefined,
       }),
     };
@@ -59,6 +62,7 @@ export function computedPart<Loaded extends WorkedData>(of: ComputedPartOf): Wor
     name: of.name,
     title: of.title,
     words: of.words,
+    turns: of.turns,
     computed: { computation: of.computation, ...defined({ form: of.form }) },
     kept: ({ workings }) => (of.kept === undefined ? lineOf(workings) : of.kept(workings)),
     body,

@@ -16,8 +16,8 @@ function isAnswer(value: unknown): value is Answer {
   );
 }
 
-/** What was kept last of a computation: who and when, the drawing to scale, and the answer. */
-export function keptComponents(working: Working, each: Registered): Component[] {
+/** What was kept last of a computation: who and when, the drawing to scale, the answer, and its cautions if asked. */
+export function keptComponents(working: Working, each: Registered, cautions: boolean): Component[] {
   if (!isAnswer(working.answer)) return [];
   const answer = working.answer;
   const facts = factsComponent({
@@ -32,6 +32,6 @@ export function keptComponents(working: Working, each: Registered): Component[] 
     facts,
     ...drawingsOf(each, working.inputs, answer.result, 'inch').map(drawingComponent),
     ...answerComponents(each, answer, { uncertainty: 0, limitSource: 'the default of the limits table' }),
-    ...answer.cautions.map(cautionComponent),
+    ...(cautions ? answer.cautions.map(cautionComponent) : []),
   ];
 }

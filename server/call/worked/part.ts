@@ -23,6 +23,8 @@ export interface WorkedPart<Loaded extends WorkedData> {
   readonly title: string;
   /** What is asked at the desk and how it is done at the bench. */
   readonly words: { readonly say: string; readonly how: string };
+  /** It takes turning the engine or its adjusters: under a stop its words, drawings and form give way. */
+  readonly turns: boolean;
   /** Its form, where it is not that of a computation. */
   readonly form?: string;
   /** The computation that its form keeps, with the form in the words of the bench if it has one. */

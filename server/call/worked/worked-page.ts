@@ -83,6 +83,6 @@ export function workedPage<Loaded extends WorkedData>(
         ? [heading, ...body.slots, overview]
         : [heading, ...body.slots, foldComponent('parts-of-step', 'All parts of this step', [overview])],
     screens: screensOf(context, step, part),
-    words: wordsUnderStop(context) ?? part.words,
+    words: (part.turns ? wordsUnderStop(context) : undefined) ?? part.words,
   };
 }

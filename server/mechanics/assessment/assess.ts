@@ -16,18 +16,15 @@ import { measureNext } from './part/tell.ts';
 import { ratioPart, ratioRead } from './ratio/ratio.ts';
 import { valveRatios } from './ratio/valve-ratios.ts';
 import { sheetPart } from './sheet/sheet.ts';
-import { stopReasons } from './stop.ts';
+import { liftedGaps, stopReasons } from './stop.ts';
 
 /** All that the parts say, each list in the order of the parts. */
-function together(parts: readonly PartSaid<unknown>[], stopped: boolean) {
-  const questions = parts.flatMap((part) => part.questions);
-  return {
-    quantities: parts.flatMap(({ quantities }) => quantities),
-    judgements: parts.flatMap(({ judgements }) => judgements),
-    questions: stopped ? questions.map(heldBack) : questions,
-    headlines: parts.flatMap(({ headlines }) => headlines),
-  };
-}
+const together = (parts: readonly PartSaid<unknown>[]) => ({
+  quantities: parts.flatMap(({ quantities }) => quantities),
+  judgements: parts.flatMap(({ judgements }) => judgements),
+  questions: parts.flatMap(({ questions }) => questions),
+  headlines: parts.flatMap(({ headlines }) => headlines),
+});
 
 /**
  * Everything that is said about a build, from what is known of it now.
@@ -47,12 +44,11 @@ export function assess(evidence: Evidence): Assessment {
   const lash = lashPart(evidence);
   const part = partPart(evidence);
   const others = [sheet, change, marks, lash, part];
-  const stop = stopReasons(
-    evidence,
-    others.flatMap((each) => each.stop),
-  );
+  const raised = others.flatMap((each) => each.stop);
+  const stop = stopReasons(evidence, raised);
+  const notToRun = [...change.notToRun, ...liftedGaps(evidence, raised)];
   const ratio = ratioPart(evidence, read, stop.length > 0);
-  const said = together([ratio, ...others], stop.length > 0);
+  const said = together([ratio, ...others]);
   const needs = needsOf(evidence, read.explained);
   const lacking = lackingFor(needs, evidence);
   const { closed, goal } = evidence.call;
@@ -68,7 +64,7 @@ export function assess(evidence: Evidence): Assessment {
     lash: lash.detail,
     part: part.detail,
   };
-  return {
+  const whole: Assessment = {
     ...said,
     explanations: ratio.explanations,
     remaining: ratio.remaining,
@@ -76,8 +72,9 @@ export function assess(evidence: Evidence): Assessment {
     missing: missingOf(lacking),
     needs: stepNeeds(needs),
     stop,
-    notToRun: change.notToRun,
+    notToRun,
     headlines: inOrderOf(evidence.call.goal, said.headlines),
     details,
   };
+  return stop.length > 0 ? heldBack(whole) : whole;
 }

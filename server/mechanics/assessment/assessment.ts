@@ -68,6 +68,8 @@ export interface AssessedQuestion {
   readonly size?: string;
   /** The test that settles it. */
   readonly test: string;
+  /** That test takes looking alone, with nothing turned: it is not held back under a stop. */
+  readonly byLooking?: boolean;
   readonly answers: readonly { readonly code: string; readonly label: string; readonly changes: string }[];
   readonly answered?: { readonly entryId: string; readonly answer: string; readonly found?: boolean };
   readonly restsOn: readonly string[];
@@ -118,6 +120,8 @@ export interface StopReason {
   readonly entryId?: string;
   readonly line?: number;
   readonly since?: string;
+  /** Ids of the entries without which it would not stand: only the desk strikes these out or replaces them. */
+  readonly restsOn: readonly string[];
 }
 
 /** Why nobody runs it as it is; turning it by hand to measure is not forbidden by it. */

@@ -1,6 +1,7 @@
 import { defined } from '../../../shared/defined.ts';
-import type { NextAction, StopReason, Subject } from './assessment.ts';
-import { byId, upperFirst } from './common/said.ts';
+import type { NextAction, NotToRun, StopReason, Subject } from './assessment.ts';
+import { byId } from './common/said.ts';
+import { STRUCK_BY_DESK } from './common/way-out.ts';
 import type { Evidence } from './evidence.ts';
 
 const BUILD: Subject = { of: 'build' };
@@ -19,6 +20,7 @@ function held({ call }: Evidence): StopReason[] {
       wayOut: 'The desk lifts the hold, with a reason, once that is looked at.',
       from: 'person',
       answered: true,
+      restsOn: [],
       ...defined({ line: hold.line, since: hold.since }),
     },
   ];
@@ -35,6 +37,7 @@ function contact({ call }: Evidence): StopReason[] {
       wayOut: 'A qualified shop looks at it first; the desk lifts the stop with what was found.',
       from: 'person',
       answered: true,
+      restsOn: [],
     },
   ];
 }
@@ -56,15 +59,26 @@ function isLifted(reason: StopReason, { call }: Evidence): boolean {
 export function stopReasons(evidence: Evidence, raised: readonly StopReason[]): StopReason[] {
   const all = [...held(evidence), ...contact(evidence), ...raised.toSorted(byId)];
   const once = all.filter((reason, index) => all.findIndex(({ id }) => id === reason.id) === index);
-  return once
-    .filter((reason) => !isLifted(reason, evidence))
-    .map((reason) => ({ ...reason, wayOut: upperFirst(reason.wayOut) }));
+  return once.filter((reason) => !isLifted(reason, evidence));
+}
+
+/** A gap that was read short is not run, also once the desk lets it be turned by hand to read it again. */
+export function liftedGaps(evidence: Evidence, raised: readonly StopReason[]): NotToRun[] {
+  return raised
+    .filter((reason) => reason.code === 'gap-short' && isLifted(reason, evidence))
+    .map(({ id, about, sentence }) => ({
+      id: `not-to-run:${id}`,
+      about,
+      sentence: sentence.replace('Do not turn it:', 'Do not run it:'),
+      wayOut: `Turned by hand only, the gap is read again; a qualified shop looks before it runs. ${STRUCK_BY_DESK}`,
+    }))
+    .toSorted(byId);
 }
 
 const STEPS: Readonly<Record<StopReason['code'], NextAction['step']>> = {
   held: 'triage',
   contact: 'triage',
-  'gap-short': 'consequences',
+  'gap-short': 'sheet',
   'lash-grew-again': 'adjuster',
   'lobe-worn': 'sheet',
   'mark-at-the-edge': 'geometry',
@@ -82,14 +96,24 @@ const FIRST: Readonly<Record<StopReason['code'], string>> = {
   'mark-at-the-edge': 'Leave it as it stands: photograph the stem’s tip and its edge, and look at the guide',
 };
 
-/** What a stop needs now; none of it turns the engine. */
-export function actionUnder(reason: StopReason): NextAction {
+const LEFT = 'Leave it as it stands';
+
+/** What a reason from the readings waits for is looked at and answered; the rest is the desk’s to lift. */
+function sentenceUnder({ code, from, answered, wayOut }: StopReason): string {
+  if (from === 'person') return `${FIRST[code]}. ${wayOut}`;
+  return answered ? `${LEFT}. ${wayOut}` : `${FIRST[code]}. Then answer what was found.`;
+}
+
+/** What a stop needs now; none of it turns the engine. Of several the first that is not answered yet. */
+export function actionUnder(stop: readonly StopReason[]): NextAction | undefined {
+  const reason = stop.find(({ answered }) => !answered) ?? stop[0];
+  if (reason === undefined) return undefined;
   return {
     id: `next:under:${reason.id}`,
     action: `under-${reason.code}`,
     step: STEPS[reason.code],
     about: reason.about,
-    sentence: `${FIRST[reason.code]}. ${reason.wayOut}`,
+    sentence: sentenceUnder(reason),
     reason: reason.sentence,
     turns: false,
   };

@@ -2,7 +2,6 @@ import type { z } from 'zod';
 import type { triage } from '../../../shared/schemas/commands.ts';
 import type { Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
-import { Failure } from '../../problems/failure.ts';
 import type { Call } from './calls.ts';
 import { changeCall } from './change-call.ts';
 import { TRIAGE_EVENTS } from './events.ts';
@@ -34,16 +33,13 @@ export function setHold(tx: Tx, principal: Principal, callId: string, reason: st
   });
 }
 
-/** Refuses a step that turns the engine while any open call of the build is held. */
-export async function refuseWhileHeld(tx: Tx, principal: Principal, buildId: string): Promise<void> {
-  const held = await tx
-    .selectFrom('call')
-    .select('hold_reason')
+/** Takes the hold off every call about the build: it is one engine. */
+export async function takeOffHolds(tx: Tx, principal: Principal, buildId: string): Promise<void> {
+  await tx
+    .updateTable('call')
+    .set({ held: false, hold_reason: '' })
     .where('shop_id', '=', principal.shopId)
     .where('build_id', '=', buildId)
     .where('held', '=', true)
-    .executeTakeFirst();
-  if (held !== undefined) throw heldFor(held.hold_reason);
+    .execute();
 }
-
-export const heldFor = (reason: string): Failure => new Failure('held', `do not turn it: ${reason}`);

@@ -2,11 +2,14 @@ import { sql } from 'kysely';
 import { type Principal, requireDesk } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import { type Call, toCall } from './calls.ts';
+import { mayBeStopped } from './stop-signs.ts';
 
 export interface ListedCall extends Call {
   readonly buildLabel: string;
   /** Grows with every change of the build. */
   readonly buildVersion: number;
+  /** Something is on record of the build that could stop it; whether it does, its assessment says. */
+  readonly mayBeStopped: boolean;
 }
 
 /** The shop's calls, newest first; `search` looks in number, caller, build and goal. */
@@ -28,6 +31,7 @@ export async function listCalls(
     )
     .selectAll('call')
     .select(['build.label as build_label', 'build.last_seq as build_version'])
+    .select(mayBeStopped(principal, sql.ref<string>('call.build_id')).as('may_be_stopped'))
     .where('call.shop_id', '=', principal.shopId)
     .$if(options.before !== undefined, (query) => query.where('call.number', '<', options.before ?? 0))
     .$if(options.search !== undefined && options.search !== '', (query) =>
@@ -47,5 +51,6 @@ export async function listCalls(
     ...toCall(row),
     buildLabel: row.build_label,
     buildVersion: row.build_version,
+    mayBeStopped: row.may_be_stopped,
   }));
 }

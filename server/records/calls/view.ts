@@ -2,7 +2,6 @@ import { z } from 'zod';
 import { answer, type Fields } from '../../../shared/schemas/answer.ts';
 import { moment } from '../../../shared/schemas/answer-parts.ts';
 import type { Call } from './calls.ts';
-import type { ListedCall } from './list-calls.ts';
 
 export const callView = z
   .object({
@@ -15,14 +14,15 @@ export const callView = z
     goal: z.string(),
     engineState: z.string(),
     contact: z.string(),
-    held: z.boolean(),
+    held: z.boolean().meta({ description: 'a person set a hold on this call' }),
     holdReason: z.string(),
     openedAt: moment,
     closedAt: moment.optional(),
   })
-  .meta({ id: 'Call' });
+  .meta({ id: 'RecordedCall' });
 
-const callFields = (call: Call): Fields<typeof callView> => ({
+/** The same of one call, for the answer it is a part of. */
+export const callFields = (call: Call): Fields<typeof callView> => ({
   id: call.id,
   number: call.number,
   buildId: call.buildId,
@@ -39,8 +39,3 @@ const callFields = (call: Call): Fields<typeof callView> => ({
 });
 
 export const showCall = (call: Call) => answer(callView, callFields(call));
-
-export const listedCallView = callView.extend({ buildLabel: z.string() }).meta({ id: 'ListedCall' });
-
-export const showListedCall = (call: ListedCall) =>
-  answer(listedCallView, { ...callFields(call), buildLabel: call.buildLabel });

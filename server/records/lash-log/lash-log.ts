@@ -8,7 +8,7 @@ import type { LashLogTable } from '../../database/tables/marks-and-lash.ts';
 import type { ValveReadingTable } from '../../database/tables/sheet.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { listPlacements, nowOnValves } from '../arms/placements.ts';
-import { refuseWhileHeld } from '../calls/hold.ts';
+import type { TurningCheck } from '../calls/stop-signs.ts';
 import { shown } from '../corrections/entries.ts';
 import { columnsOf, SHEET_READINGS, type SheetReading } from '../sheet/sheet-table.ts';
 import { LASH_EVENTS } from './events.ts';
@@ -24,15 +24,23 @@ export interface LoggedLash {
   readonly doneBy: string;
 }
 
+/**
+ * A line of an earlier day tells what was found or set then: that is history, and takes no turning. One of today, or
+ * without a day, was read on the base circle just now.
+ */
+const isHistory = ({ readOn }: NewLashLine): boolean =>
+  readOn !== '' && readOn < new Date().toISOString().slice(0, 10);
+
 /** Keeps a line of the log: the gap as a reading of the sheet, and beside it what the sheet does not ask. */
 export async function keepLash(
   tx: Tx,
   principal: Principal,
   buildId: string,
   input: NewLashLine,
+  refuseTurning: TurningCheck,
 ): Promise<LoggedLash> {
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
-    await refuseWhileHeld(tx, principal, buildId);
+    if (!isHistory(input)) await refuseTurning(tx, principal, buildId);
     const { cylinder, valve, lash, moment, engine, nut, readOn, doneBy } = input;
     const now = nowOnValves(await listPlacements(tx, principal, buildId));
     const arm = now.find((each) => each.cylinder === cylinder && each.valve === valve);

@@ -8,7 +8,6 @@ import type { Tx } from '../../database/database.ts';
 import { everyColumn } from '../../database/tables/every-column.ts';
 import type { PartReadingTable } from '../../database/tables/parts.ts';
 import { changeBuild } from '../../events/change-build.ts';
-import { refuseWhileHeld } from '../calls/hold.ts';
 import { type Entry, listEntries, shown } from '../corrections/entries.ts';
 import { replaceEntry } from '../corrections/replace.ts';
 import { PART_READING_EVENTS } from './events.ts';
@@ -51,7 +50,7 @@ export const PART_READINGS = {
   }),
 };
 
-/** Keeps a reading of the part. */
+/** Keeps a reading of the part: it is off the engine, so a stop closes nothing of it. */
 export async function keepPartReading(
   tx: Tx,
   principal: Principal,
@@ -61,7 +60,6 @@ export async function keepPartReading(
   requireBuild(principal, buildId, 'write');
   const entry = entryOf(input.kind, input);
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
-    await refuseWhileHeld(tx, principal, buildId);
     const { kind, place } = input;
     const read = { kind, place, typed: entry.typed, readAs: entry.read_as };
     const seq = await emit(PART_READING_EVENTS['part-read'], read);

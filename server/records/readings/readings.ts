@@ -10,7 +10,7 @@ import { everyColumn } from '../../database/tables/every-column.ts';
 import type { ReadingTable } from '../../database/tables/measuring.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { Failure, notFound } from '../../problems/failure.ts';
-import { heldFor } from '../calls/hold.ts';
+import { mayBeStopped, type TurningCheck } from '../calls/stop-signs.ts';
 import { type Entry, listEntries, shown } from '../corrections/entries.ts';
 import { replaceEntry } from '../corrections/replace.ts';
 import { READING_EVENTS } from './events.ts';
@@ -85,9 +85,12 @@ export async function keepReading(
   buildId: string,
   setUpId: string,
   input: z.output<typeof newReading>,
+  refuseTurning: TurningCheck,
 ): Promise<Reading> {
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
-    const pass = await passFor(tx, principal, buildId, setUpId, input);
+    const { pass, stopped } = await passFor(tx, principal, buildId, setUpId, input);
+    // A lift that is only stated was read before, or by nobody: it takes no turning.
+    if (stopped && !input.kind.startsWith('stated-')) await refuseTurning(tx, principal, buildId);
     const seq = await emit(READING_EVENTS['reading-kept'], {
       setUpId,
       kind: input.kind,
@@ -122,8 +125,8 @@ export async function keepReading(
 }
 
 /**
- * The pass of a new reading, once its set-up is there and its build is not on hold. Asked in one: each question by
- * itself is a wait for the server.
+ * The pass of a new reading, once its set-up is there, and whether anything could stop its build. Asked in one: each
+ * question by itself is a wait for the server.
  */
 async function passFor(
   tx: Tx,
@@ -131,18 +134,10 @@ async function passFor(
   buildId: string,
   setUpId: string,
   { pass, kind }: z.output<typeof newReading>,
-): Promise<number> {
+): Promise<{ readonly pass: number; readonly stopped: boolean }> {
   const found = await tx
     .selectFrom('set_up')
-    .select(({ selectFrom }) =>
-      selectFrom('call')
-        .select('call.hold_reason')
-        .where('call.shop_id', '=', principal.shopId)
-        .where('call.build_id', '=', buildId)
-        .where('call.held', '=', true)
-        .limit(1)
-        .as('held'),
-    )
+    .select(mayBeStopped(principal, buildId).as('stopped'))
     .$if(pass === undefined, (query) =>
       query.select(({ selectFrom }) =>
         selectFrom('reading')
@@ -158,10 +153,9 @@ async function passFor(
     .where('id', '=', setUpId)
     .executeTakeFirst();
   if (found === undefined) throw notFound('set-up');
-  if (found.held !== null) throw heldFor(found.held);
   const next = pass ?? (found.last ?? 0) + 1;
   if (next > 99) throw new Failure('conflict', 'this set-up has its 99 passes; start a new one');
-  return next;
+  return { pass: next, stopped: found.stopped };
 }
 
 /** Replaces a reading, or strikes it out, with the reason; the old one stays where it was. */

@@ -6,7 +6,7 @@ import { everyColumn } from '../../database/tables/every-column.ts';
 import type { SetUpTable } from '../../database/tables/measuring.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowOfBuild, rowsOfBuild } from '../../events/rows-of-build.ts';
-import { refuseWhileHeld } from '../calls/hold.ts';
+import type { TurningCheck } from '../calls/stop-signs.ts';
 import { SET_UP_EVENTS } from './events.ts';
 
 /** How one set of readings is taken, on which valve, and which revision of the build it is read against. */
@@ -46,9 +46,10 @@ export async function startSetUp(
   principal: Principal,
   buildId: string,
   input: NewSetUp,
+  refuseTurning: TurningCheck,
 ): Promise<SetUp> {
   return changeBuild(tx, principal, buildId, async ({ build, emit }) => {
-    await refuseWhileHeld(tx, principal, buildId);
+    await refuseTurning(tx, principal, buildId);
     if (input.armId !== undefined) await armOfBuild(tx, principal, buildId, input.armId);
     const { count } = await tx
       .selectFrom('set_up')

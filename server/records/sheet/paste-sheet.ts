@@ -2,6 +2,7 @@ import { InputFaults } from '../../../shared/problems/faults.ts';
 import type { PasteSheet } from '../../../shared/schemas/sheet.ts';
 import type { Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
+import type { TurningCheck } from '../calls/stop-signs.ts';
 import { stillStanding } from '../corrections/entries.ts';
 import { type Pasted, type PastedReading, type PasteFault, readPasted } from './paste.ts';
 import { keepSheetReadings, listSheetReadings } from './sheet-readings.ts';
@@ -53,17 +54,14 @@ export async function keepPasted(
   principal: Principal,
   buildId: string,
   input: Omit<PasteSheet, 'keep'>,
+  refuseTurning: TurningCheck,
 ): Promise<{ readonly kept: SheetReading[] } | Pasted> {
   const { readings, faults } = readPasted(input);
   if (faults.length > 0) return { readings, faults };
   const { spring, lifter, tool, arms } = input;
-  const kept = await keepSheetReadings(tx, principal, buildId, {
-    spring,
-    lifter,
-    tool,
-    arms,
-    readings: readings.map(({ line: _, ...each }) => each),
-  });
+  const all = readings.map(({ line: _, ...each }) => each);
+  const sheet = { spring, lifter, tool, arms, readings: all };
+  const kept = await keepSheetReadings(tx, principal, buildId, sheet, refuseTurning);
   return { kept };
 }
 

@@ -6,7 +6,7 @@ import type { Tx } from '../../database/database.ts';
 import type { ValveReadingTable } from '../../database/tables/sheet.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { listPlacements, nowOnValves } from '../arms/placements.ts';
-import { refuseWhileHeld } from '../calls/hold.ts';
+import type { TurningCheck } from '../calls/stop-signs.ts';
 import { listEntries, shown } from '../corrections/entries.ts';
 import { replaceEntry } from '../corrections/replace.ts';
 import { SHEET_EVENTS } from './events.ts';
@@ -18,15 +18,23 @@ async function armsNow(tx: Tx, principal: Principal, buildId: string): Promise<R
   return new Map(now.map(({ cylinder, valve, armId }) => [`${cylinder} ${valve}`, armId]));
 }
 
+/**
+ * Readings with the arms before are history, and a lobe under a caliper is one of a loose cam: neither takes turning the
+ * engine now.
+ */
+const takesTurning = ({ arms, tool, readings }: NewSheetReadings): boolean =>
+  arms === 'these' && !(tool === 'caliper' && readings.every(({ kind }) => kind === 'lobe-lift'));
+
 /** Keeps readings of several valves that were taken the same way: all of them, under one event. */
 export async function keepSheetReadings(
   tx: Tx,
   principal: Principal,
   buildId: string,
   input: NewSheetReadings,
+  refuseTurning: TurningCheck,
 ): Promise<SheetReading[]> {
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
-    await refuseWhileHeld(tx, principal, buildId);
+    if (takesTurning(input)) await refuseTurning(tx, principal, buildId);
     const { spring, lifter, tool, arms } = input;
     const sits = await armsNow(tx, principal, buildId);
     const seq = await emit(SHEET_EVENTS['sheet-readings-kept'], {

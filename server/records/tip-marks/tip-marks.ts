@@ -5,21 +5,22 @@ import { everyColumn } from '../../database/tables/every-column.ts';
 import type { TipMarkTable } from '../../database/tables/marks-and-lash.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { listPlacements, nowOnValves } from '../arms/placements.ts';
-import { refuseWhileHeld } from '../calls/hold.ts';
+import type { TurningCheck } from '../calls/stop-signs.ts';
 import { shown } from '../corrections/entries.ts';
 import { replaceEntry } from '../corrections/replace.ts';
 import { TIP_MARK_EVENTS } from './events.ts';
 import { columnsOf, markReadAs, TIP_MARKS, type TipMark } from './tip-mark-table.ts';
 
-/** Keeps a mark. One found after running takes no turning, but the step it belongs to does: a hold stops both. */
+/** Keeps a mark. One found after running is read with nothing turned; fresh ink is turned over, and so is what was not said. */
 export async function keepTipMark(
   tx: Tx,
   principal: Principal,
   buildId: string,
   input: NewTipMark,
+  refuseTurning: TurningCheck,
 ): Promise<TipMark> {
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
-    await refuseWhileHeld(tx, principal, buildId);
+    if (input.found !== 'after-running') await refuseTurning(tx, principal, buildId);
     const { cylinder, valve, ...mark } = input;
     const now = nowOnValves(await listPlacements(tx, principal, buildId));
     const arm = now.find((each) => each.cylinder === cylinder && each.valve === valve);

@@ -11,6 +11,9 @@ import type { ShareLink } from '../share-links/share-links.ts';
 import type { ItemsOf } from './record-part.ts';
 import type { RECORD_PARTS } from './record-parts.ts';
 
+/** As much of a call as says that nobody turns the engine; a builder’s link has it of every call. */
+export type ToldOfStop = Pick<Call, 'id' | 'held' | 'holdReason' | 'contact'>;
+
 /**
  * Everything of a build as it stood at one moment, as far as the reader may see it. What is said about a build is
  * a function of this and of nothing else. Entries that were replaced or struck out are among it.
@@ -19,6 +22,8 @@ export interface BuildRecord extends ItemsOf<typeof RECORD_PARTS> {
   readonly build: Build;
   /** First one first; a builder's link has its own call alone. */
   readonly calls: readonly Call[];
+  /** What was told on any call about the build that stops it: one engine stands still for all of them. */
+  readonly told: readonly ToldOfStop[];
   readonly lashLines: readonly LoggedLash[];
   /** Empty for everybody but the shop's people. */
   readonly shareLinks: readonly ShareLink[];

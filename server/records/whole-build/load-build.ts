@@ -5,12 +5,12 @@ import { toEvent } from '../../events/build-events.ts';
 import { notFound } from '../../problems/failure.ts';
 import { toBuild } from '../builds/builds.ts';
 import { specAt } from '../builds/revisions.ts';
-import { seesCall, toCall } from '../calls/calls.ts';
+import { type Call, seesCall, toCall } from '../calls/calls.ts';
 import { catalogueOfRows, type KeptCatalogue, keptCatalogue } from '../catalogue/kept-catalogue.ts';
 import { toLashLines } from '../lash-log/lash-log.ts';
 import { limitsInForce } from '../limits/limits.ts';
 import { toShareLink } from '../share-links/share-links.ts';
-import type { BuildRecord } from './build-record.ts';
+import type { BuildRecord, ToldOfStop } from './build-record.ts';
 import { type CatalogueWanted, recordQueries, type WhichBuild } from './queries.ts';
 import { itemsOf } from './record-part.ts';
 import { RECORD_PARTS } from './record-parts.ts';
@@ -49,9 +49,11 @@ export async function loadBuildRecord(
   const [row] = rows.build;
   if (row === undefined) throw notFound('buildId' in which ? 'build' : 'call');
   requireBuild(principal, row.id, 'read');
+  const calls = rows.calls.map(toCall);
   return {
     ...toRecord(rows, row),
-    calls: rows.calls.map(toCall).filter((call) => seesCall(principal, call)),
+    calls: calls.filter((call) => seesCall(principal, call)),
+    told: calls.filter(({ held, contact }) => held || contact === 'something').map(toldOf),
     catalogue: catalogueIn(rows, principal, catalogue, known),
   };
 }
@@ -75,7 +77,12 @@ export const readBuildRecord = (
   wanted: Omit<RecordWanted, 'last'> = {},
 ): Promise<BuildRecord> => loadBuildRecord(tx, principal, which, { ...wanted, last: true });
 
-function toRecord(rows: Rows, build: Rows['build'][number]): Omit<BuildRecord, 'calls' | 'catalogue'> {
+const toldOf = ({ id, held, holdReason, contact }: Call): ToldOfStop => ({ id, held, holdReason, contact });
+
+function toRecord(
+  rows: Rows,
+  build: Rows['build'][number],
+): Omit<BuildRecord, 'calls' | 'told' | 'catalogue'> {
   const items = itemsOf(RECORD_PARTS, rows);
   return {
     ...items,

@@ -60,8 +60,14 @@ export const PROBLEM_WORDS: Readonly<Record<ProblemCode, ProblemWords>> = {
     advice: 'Wait a moment and send the same request with the same key again.',
   },
   held: {
-    meaning: 'The call is on hold: nobody turns the engine, and later steps are closed.',
-    advice: 'Do not turn it. The desk lifts the hold, with a reason, once the cause is found.',
+    meaning:
+      'A stop stands: a person set a hold, or what was read stops it. Nothing is kept that takes turning the engine.',
+    advice:
+      'Do not turn it. The assessment of the build says why, and the way out of each reason; the desk lifts it.',
+  },
+  'stop-rests-on-it': {
+    meaning: 'A stop rests on what this would strike out, replace or take back, and a builder’s link cannot.',
+    advice: 'Tell the desk what was read wrong: it strikes the reading out, with the reason.',
   },
   gone: {
     meaning: 'It was here and is no longer.',

@@ -2,8 +2,9 @@ import { ENGINE_HEAT, LASH_MOMENTS, NUT_STATES } from '../../../shared/schemas/l
 import { VALVES } from '../../../shared/schemas/words.ts';
 import type { CallContext } from '../../call/context.ts';
 import type { PageForm } from '../../call/forms.ts';
+import { isStopped } from '../../call/under-stop.ts';
 import type { LoggedLash } from '../../records/lash-log/lash-log.ts';
-import { choiceField, numberField, selectField, textField } from '../../web/forms/fields.ts';
+import { choiceField, type FormState, numberField, selectField, textField } from '../../web/forms/fields.ts';
 import { gaugedField } from '../../web/forms/gauged-field.ts';
 
 const LABELS = {
@@ -17,13 +18,21 @@ const LABELS = {
   doneBy: 'Who read or set it, if it was somebody else',
 };
 
-/** The next line is likely of the same valve and heat as the last. */
+const dayIsWrong = ({ faults }: FormState): boolean =>
+  faults.some(({ field }) => field === 'readOn' || field === 'doneBy');
+
+/**
+ * The next line is likely of the same valve and heat as the last. Under a stop it is one of an earlier day: what was found
+ * or set then takes no turning.
+ */
 export function lashForm(context: CallContext, last: LoggedLash | undefined): PageForm {
   const bench = context.side === 'bench';
+  const stopped = isStopped(context);
   return {
     name: 'lash',
     action: `${context.base}/lash`,
     labels: LABELS,
+    ...(stopped ? { title: 'What was found or set on an earlier day' } : {}),
     initial: {
       cylinder: String(last?.reading.cylinder ?? 1),
       valve: last?.reading.valve ?? 'intake',
@@ -41,7 +50,7 @@ export function lashForm(context: CallContext, last: LoggedLash | undefined): Pa
           }),
           selectField(shown, 'valve', LABELS.valve, VALVES),
           gaugedField(shown, 'lash', LABELS.lash, {
-            hint: 'On the base circle. Between two feelers: “more than .018, less than .020”.',
+            hint: `${stopped ? '' : 'On the base circle. '}Between two feelers: “more than .018, less than .020”.`,
             ...(bench ? { big: true } : { autofocus: true }),
           }),
           selectField(shown, 'engine', LABELS.engine, ENGINE_HEAT),
@@ -56,10 +65,13 @@ export function lashForm(context: CallContext, last: LoggedLash | undefined): Pa
       },
       {
         legend: 'From another day, or by somebody else',
-        fold: shown.faults.some(({ field }) => field === 'readOn' || field === 'doneBy') ? 'open' : 'shut',
+        ...(stopped ? {} : { fold: dayIsWrong(shown) ? ('open' as const) : ('shut' as const) }),
         columns: true,
         slots: [
-          textField(shown, 'readOn', LABELS.readOn, { hint: 'As 2026-03-14.', optional: true }),
+          textField(shown, 'readOn', stopped ? 'Day' : LABELS.readOn, {
+            hint: 'As 2026-03-14.',
+            optional: !stopped,
+          }),
           textField(shown, 'doneBy', LABELS.doneBy, { optional: true }),
         ],
       },

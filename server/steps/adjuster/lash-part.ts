@@ -2,6 +2,7 @@ import type { CallContext } from '../../call/context.ts';
 import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import { stepHeadlines } from '../../call/headline.ts';
 import { questionCards, questionsNamed } from '../../call/question-form.ts';
+import { isStopped } from '../../call/under-stop.ts';
 import { arrangedComponents } from '../../call/worked/arranged.ts';
 import { rulerOf } from '../../drawings/drawing.ts';
 import { lashGap } from '../../drawings/lash-gap.ts';
@@ -12,17 +13,17 @@ import { growthTable, logTable } from './log-tables.ts';
 
 /** The lash log: how the gap is read, the line that comes next, what the growth raises, and every line so far. */
 export function lashPart(context: CallContext, rejected: RejectedForm | undefined): StepBody {
-  const { stop, details } = context.assessment;
+  const { details } = context.assessment;
+  const stopped = isStopped(context);
   const lines = standingLines(context);
   const form = lashForm(context, lines.toSorted((a, b) => a.reading.seq - b.reading.seq).at(-1));
-  const entry = stop.length > 0 ? [] : [form];
   const cards = questionCards(context, questionsNamed(context, details.lash.questionIds), rejected);
   return {
-    forms: [...entry, ...cards.forms],
+    forms: [form, ...cards.forms],
     slots: arrangedComponents(context, {
       begun: lines.length > 0,
-      entry: entry.map((each) => formComponent(each, rejected)),
-      drawings: [drawingComponent(lashGap({}, { id: 'asked-lash', ruler: rulerOf('inch') }))],
+      entry: [formComponent(form, rejected)],
+      drawings: stopped ? [] : [drawingComponent(lashGap({}, { id: 'asked-lash', ruler: rulerOf('inch') }))],
       top: [...stepHeadlines(context, 'adjuster'), ...cards.slots],
       rest: [...growthTable(context), logTable(context)].map(tableComponent),
     }),

@@ -28,6 +28,7 @@ const lash: WorkedPart<AdjusterData> = {
     say: 'Did the nut move? What is the gap, hot or cold, and what was it last set to, when and by whom?',
     how: 'Look at the nut before you touch it. On the base circle, feeler between roller and stem. Say hot or cold.',
   },
+  turns: true,
   form: 'lash',
   kept: ({ lines }) => (lines === 0 ? '' : `${lines} ${lines === 1 ? 'line' : 'lines'}`),
   body: (_, { context, rejected }) => lashPart(context, rejected),
@@ -43,6 +44,7 @@ export const adjuster: WorkedStep<AdjusterData> = {
         say: 'Which thread is on the adjuster? How far was it turned from zero lash; or which lash was found, and which is wanted?',
         how: 'On the base circle. Find zero lash by up-and-down play, not by spinning the pushrod; then count the turns.',
       },
+      turns: true,
       computation: 'adjuster',
       form: adjusterForm,
       asked: (typed) => [adjusterDrawing(typed)],
@@ -56,9 +58,12 @@ export const adjuster: WorkedStep<AdjusterData> = {
         say: 'Which lash is wanted hot, and what are block, head, pushrod and valve made of?',
         how: 'A first figure only: the best way is to read one pair cold and hot.',
       },
+      turns: false,
       computation: 'lash-hot-cold',
       asked: () => [lashGap({}, { id: 'asked-lash', ruler: rulerOf('inch') })],
     }),
   ],
-  opens: ({ plan }) => (plan.logFirst ? 'lash' : 'adjuster'),
+  // What a stop of the lash asks is answered beside its log.
+  opens: ({ plan, assessment }) =>
+    plan.logFirst || assessment.stop.some(({ code }) => code === 'lash-grew-again') ? 'lash' : 'adjuster',
 };

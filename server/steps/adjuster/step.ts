@@ -1,4 +1,5 @@
 import { newLashLine } from '../../../shared/schemas/lash-log.ts';
+import { refuseTurning } from '../../assessment/stops/refuse-turning.ts';
 import { defineStep } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
 import { workedForm } from '../../call/worked/worked-form.ts';
@@ -20,6 +21,7 @@ export const adjusterStep = defineStep({
     link: 'Adjusters and lash',
     say: 'Which thread is on the adjuster, and how far was it turned from zero lash?',
     how: 'On the base circle. Find zero lash by up-and-down play, not by spinning the pushrod; then count the turns.',
+    turns: true,
   },
   load: ({ context, computations }): AdjusterData => ({
     workings: context.workings,
@@ -32,7 +34,7 @@ export const adjusterStep = defineStep({
       path: '/lash',
       schema: newLashLine,
       run: async (input, { tx, principal, call }) => {
-        await keepLash(tx, principal, call.buildId, input);
+        await keepLash(tx, principal, call.buildId, input, refuseTurning);
         return { step: 'adjuster?of=lash' };
       },
     }),

@@ -18,6 +18,7 @@ export const buildStep = defineStep({
     link: 'Engine and springs',
     say: 'Which block and head is it, which lifter, and how are the rockers mounted?',
     how: 'Enter what you know for certain. What you don’t know stays empty, and can be added at any time.',
+    turns: false,
   },
   load: () => undefined,
   page: (_, input) => specPage(STEP, input),

@@ -15,6 +15,7 @@ export const camStep = defineStep({
     link: 'Cam card',
     say: 'What lobe lift does the card give for each valve, and which rocker ratio does it assume?',
     how: 'Copy the card as it is printed. Lobe lift is the rise of the lifter, not of the valve.',
+    turns: false,
   },
   load: () => undefined,
   page: (_, input) => specPage(STEP, input),

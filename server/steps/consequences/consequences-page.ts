@@ -5,6 +5,7 @@ import { headlineComponents } from '../../call/headline.ts';
 import { listComponents } from '../../call/report-parts.ts';
 import { againstNewest } from '../../call/spec/against-newest.ts';
 import type { StepPageInput } from '../../call/step.ts';
+import { isStopped } from '../../call/under-stop.ts';
 import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
 import { turningCaution } from '../../mechanics/cam/caution.ts';
 import { shortCaution } from '../../mechanics/consequences/consequences.ts';
@@ -60,20 +61,22 @@ export function consequencesPage(_: unknown, { context, rejected: posted }: Step
   const { rejected, other } = againstNewest(context, posted);
   const details = worstFirst(assessment);
   if (details.length === 0) return nothingYet(context);
-  const clearances = clearancesForm(context, other);
+  // What they are taken from has to be turned to top dead centre.
+  const stopped = isStopped(context);
+  const clearances = stopped ? [] : [clearancesForm(context, other)];
   const blocks = details.map((detail, index) => ({ detail, keep: keepForm(context, detail, index === 0) }));
   const headlines = [{ about: { of: 'build' } as const }, ...details].flatMap((of) =>
     headlinesOn(assessment, of),
   );
   return {
-    forms: [...blocks.flatMap(({ keep }) => keep), clearances],
+    forms: [...blocks.flatMap(({ keep }) => keep), ...clearances],
     slots: [
       ...headlineComponents(assessment, headlines),
       ...blocks.map(({ detail, keep }, index) =>
         blockComponent(context, detail, keep, { open: index < OPEN[context.side], rejected }),
       ),
-      formComponent(clearances, rejected),
-      ...groundsComponents(details, assessment.stop.length > 0),
+      ...clearances.map((form) => formComponent(form, rejected)),
+      ...groundsComponents(details, stopped),
     ],
   };
 }

@@ -15,6 +15,7 @@ export const consequencesStep = defineStep({
     link: 'What the ratio does',
     say: 'Which of these gaps did you measure yourself, and with which arms on it? Was the lifter solid?',
     how: 'Each gap says whether it was measured or calculated. One that can’t be told from its limit is measured, not calculated; one under its limit stops it.',
+    turns: true,
   },
   load: () => undefined,
   page: consequencesPage,

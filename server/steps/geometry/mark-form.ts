@@ -5,6 +5,7 @@ import type { FormGroup } from '../../../views/parts/form.examples.ts';
 import type { CallContext } from '../../call/context.ts';
 import { correctionForm } from '../../call/correction-form.ts';
 import type { PageForm } from '../../call/forms.ts';
+import { isStopped } from '../../call/under-stop.ts';
 import type { TipMark } from '../../records/tip-marks/tip-mark-table.ts';
 import {
   choiceField,
@@ -50,14 +51,17 @@ function sizeFields(shown: FormState, context: CallContext): Component[] {
   ];
 }
 
-const folded = (shown: FormState): FormGroup => ({
+/** Under a stop nothing is inked and turned over: a mark is one that was found. */
+const FOUND_ALREADY = { 'after-running': MARK_FOUND['after-running'] };
+
+const folded = (shown: FormState, stopped: boolean): FormGroup => ({
   legend: 'How it was made',
   fold: shown.faults.some(({ field }) => ['stem', 'spring', 'found', 'pushrodOver'].includes(field))
     ? 'open'
     : 'shut',
   columns: true,
   slots: [
-    selectField(shown, 'found', MARK_LABELS.found, MARK_FOUND),
+    selectField(shown, 'found', MARK_LABELS.found, stopped ? FOUND_ALREADY : MARK_FOUND),
     selectField(shown, 'spring', MARK_LABELS.spring, SPRINGS),
     selectField(shown, 'pushrodOver', MARK_LABELS.pushrodOver, PUSHROD_OVER, {
       hint: 'Over its ends and to a gauge differ by about .017 in.',
@@ -84,11 +88,14 @@ function initialOf(last: TipMark | undefined): Fields {
 
 /** One mark: which valve, its width, where it sits, and the pushrod it was made with. */
 export function markForm(context: CallContext, last: TipMark | undefined): PageForm {
+  const stopped = isStopped(context);
+  const initial = initialOf(last);
   return {
     name: 'mark',
     action: `${context.base}/tip-marks`,
     labels: MARK_LABELS,
-    initial: initialOf(last),
+    ...(stopped ? { title: 'A mark that was found after running' } : {}),
+    initial: stopped ? { ...initial, found: 'after-running' } : initial,
     groups: (shown) => [
       {
         columns: true,
@@ -98,7 +105,7 @@ export function markForm(context: CallContext, last: TipMark | undefined): PageF
         ],
       },
       { columns: true, slots: sizeFields(shown, context) },
-      folded(shown),
+      folded(shown, stopped),
     ],
     buttons: [{ label: 'Keep the mark', kind: 'primary', key: 'k' }],
   };
@@ -121,7 +128,7 @@ export function markCorrectionForm(context: CallContext, mark: TipMark): PageFor
       spring: mark.spring,
       found: mark.found,
     },
-    slots: (shown) => [...sizeFields(shown, context), ...folded(shown).slots],
+    slots: (shown) => [...sizeFields(shown, context), ...folded(shown, false).slots],
     reasonHint: 'Such as “caliper was on the edge, read again”.',
   });
 }

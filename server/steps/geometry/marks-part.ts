@@ -3,6 +3,7 @@ import type { CallContext } from '../../call/context.ts';
 import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import { stepHeadlines } from '../../call/headline.ts';
 import { questionCards, questionsNamed } from '../../call/question-form.ts';
+import { isStopped } from '../../call/under-stop.ts';
 import { arrangedComponents } from '../../call/worked/arranged.ts';
 import { tipMarkAsked } from '../../drawings/tip-mark.ts';
 import { keyOf, valveSubject } from '../../mechanics/assessment/common/said.ts';
@@ -33,8 +34,7 @@ export function marksPart(context: CallContext, rejected: RejectedForm | undefin
     context,
     record.tipMarks.findLast(({ struck }) => !struck),
   );
-  const stopped = assessment.stop.length > 0;
-  const entry = stopped ? [] : [form];
+  const stopped = isStopped(context);
   const valves = assessment.details.marks.valves.toSorted((a, b) => newestLine(b) - newestLine(a));
   const cards = questionCards(
     context,
@@ -47,10 +47,10 @@ export function marksPart(context: CallContext, rejected: RejectedForm | undefin
   };
   const [newest, ...others] = valves;
   return {
-    forms: [...entry, ...cards.forms],
+    forms: [form, ...cards.forms],
     slots: arrangedComponents(context, {
       begun: newest !== undefined,
-      entry: entry.map((each) => formComponent(each, rejected)),
+      entry: [formComponent(form, rejected)],
       drawings: [drawingComponent(tipMarkAsked('asked-mark', { inked: stopped }))],
       top: newest === undefined ? [] : [...headlineOf(context, newest), ...cardsOf(newest)],
       rest: [

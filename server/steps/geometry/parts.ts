@@ -19,6 +19,7 @@ const marks: WorkedPart<GeometryData> = {
     say: 'Is it sideways or along the rocker? How wide is it? Then, where does its middle sit: toward the valley or the exhaust side? Fresh ink, or found after running?',
     how: 'Ink the tip, light spring, two turns by hand. Measure the width of the mark first, then where its middle sits.',
   },
+  turns: true,
   form: 'mark',
   kept: ({ valves }) => {
     const all = valves.reduce((sum, valve) => sum + valve.marks.length, 0);
@@ -40,6 +41,7 @@ export const geometry: WorkedStep<GeometryData> = {
         say: 'How long is the arm, from the middle of the trunnion to the middle of the roller? And what is the net lift?',
         how: 'Measure the arm from the middle of the trunnion to the middle of the roller.',
       },
+      turns: false,
       computation: 'roller-sweep',
       form: sweepForm,
       asked: () => [partDrawing('asked-arm', 'pivot-to-tip')],
@@ -51,6 +53,7 @@ export const geometry: WorkedStep<GeometryData> = {
         say: 'Are there lengths and angles of the whole train, from a drawing?',
         how: 'This needs a drawing of the engine. Without one, leave it.',
       },
+      turns: false,
       computation: 'linkage',
       asked: () => [partDrawing('asked-linkage', undefined)],
     }),

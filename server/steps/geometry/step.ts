@@ -1,4 +1,5 @@
 import { newTipMark } from '../../../shared/schemas/tip-mark.ts';
+import { refuseTurning } from '../../assessment/stops/refuse-turning.ts';
 import { defineStep } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
 import { workedForm } from '../../call/worked/worked-form.ts';
@@ -20,6 +21,7 @@ export const geometryStep = defineStep({
     link: 'Tip mark and geometry',
     say: 'How wide is the mark, and where does it sit: toward the valley or the exhaust side?',
     how: 'Ink the tip, light spring, two turns by hand. Measure the width of the mark first, then where it sits. Width first: a centred wide mark is still wrong.',
+    turns: true,
   },
   load: ({ context, computations }): GeometryData => ({
     workings: context.workings,
@@ -32,7 +34,7 @@ export const geometryStep = defineStep({
       path: '/tip-marks',
       schema: newTipMark,
       run: async (input, { tx, principal, call }) => {
-        await keepTipMark(tx, principal, call.buildId, input);
+        await keepTipMark(tx, principal, call.buildId, input, refuseTurning);
         return { step: 'geometry?of=marks' };
       },
     }),

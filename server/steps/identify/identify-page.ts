@@ -46,7 +46,8 @@ function recordComponents(
 export function identifyPage(seen: PartSeen, { context, req, rejected }: StepPageInput): StepBody {
   const asked = askedNow(req, context, seen, rejected);
   const words = HOW_TO[asked];
-  const forms = context.call.held ? [] : [partForm(context, asked), marksForm(context)];
+  // The part is off the engine: a stop closes nothing of it.
+  const forms = [partForm(context, asked), marksForm(context)];
   const [part, marks] = forms.map((form) => formComponent(form, rejected));
   const drawing = drawingComponent(partDrawing('part-drawing', asked));
   const entry = part === undefined ? [] : [part];

@@ -17,6 +17,7 @@ export const identifyStep = defineStep({
     link: 'Part in the hand',
     say: 'Is there a number on the arm? Which, word for word? Then the caliper: the hole first, then the width over the trunnion.',
     how: 'Clean the part. Measure one thing at a time, as the drawing shows it; each reading is kept.',
+    turns: false,
   },
   catalogue: true,
   load: ({ context }) => partSeen(context),

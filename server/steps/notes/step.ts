@@ -21,6 +21,7 @@ export const notesStep = defineStep({
     link: 'Notes and promises',
     say: 'This is what we found, this is what we don’t know yet, and this is the next reading. Right?',
     how: 'What was said and promised on this call is here. Add a note if something is wrong or missing.',
+    turns: false,
   },
   load: () => undefined,
   page: (_, { context, rejected }) => notesPage(context, rejected),

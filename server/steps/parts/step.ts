@@ -19,6 +19,7 @@ export const partsStep = defineStep({
     link: 'Rocker arms',
     say: 'What looks like a ratio on the arm? What else is on it? What does the box say? One after the other, word for word.',
     how: 'Clean the mark, read it word for word. Put a felt-pen letter on each arm before you move it.',
+    turns: false,
   },
   load: () => undefined,
   page: (_, input) => partsPage(input),

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { newReading } from '../../../shared/schemas/commands.ts';
 import { newSetUp } from '../../../shared/schemas/method.ts';
+import { refuseTurning } from '../../assessment/stops/refuse-turning.ts';
 import { answersForm } from '../../call/answer-form.ts';
 import { type FormSource, type StepForm, stepForm } from '../../call/step-form.ts';
 import { notFound } from '../../problems/failure.ts';
@@ -23,7 +24,7 @@ const setUpForm = stepForm({
   schema: newSetUp,
   fields: withNotSaid,
   run: async (input, { tx, principal, call }) =>
-    at((await startSetUp(tx, principal, call.buildId, input)).id),
+    at((await startSetUp(tx, principal, call.buildId, input, refuseTurning)).id),
 });
 
 const uuid = z.uuid();
@@ -45,7 +46,7 @@ const readingForm = stepForm({
   },
   run: async (input, source) => {
     const { id } = await setUpOf(source);
-    await keepReading(source.tx, source.principal, source.call.buildId, id, input);
+    await keepReading(source.tx, source.principal, source.call.buildId, id, input, refuseTurning);
     return at(id);
   },
 });

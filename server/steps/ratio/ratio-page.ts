@@ -19,13 +19,6 @@ const CAUTION = cautionComponent(
 
 const STOPPED = 'No set-up is started and no pass is kept while the stop stands.';
 
-/** Under a stop nobody is asked for a reading: the words of the step give way to why. */
-const underStop = ({ assessment: { stop } }: CallContext): Pick<StepBody, 'words'> => {
-  if (stop.length === 0) return {};
-  const why = [STOPPED, ...stop.map(({ sentence }) => sentence)].join(' ');
-  return { words: { say: why, how: why } };
-};
-
 function dialComponents({ setUp, readings }: ShownSetUp): Component[] {
   const last = readings.findLast(
     (reading) => reading.replacedBy === undefined && !reading.struck && !reading.kind.startsWith('stated-'),
@@ -40,8 +33,7 @@ function starting(
   found: ShownSetUp | undefined,
   rejected?: RejectedForm,
 ): StepBody {
-  if (context.assessment.stop.length > 0)
-    return { forms: [], slots: [noticeComponent(STOPPED)], ...underStop(context) };
+  if (context.assessment.stop.length > 0) return { forms: [], slots: [noticeComponent(STOPPED)] };
   if (context.side === 'bench' && rejected === undefined) {
     const { form, position } = setUpScreen(context, found?.setUp, req.query);
     return { forms: [form], slots: [CAUTION, formComponent(form, rejected)], screens: { position } };
@@ -66,8 +58,7 @@ export function ratioPage({ context, req, rejected }: StepPageInput): StepBody {
   const parts = { found, said, entry, dial: stopped ? [] : dialComponents(found), cards, next };
   const slots = context.side === 'bench' ? benchLayout(context, parts) : deskLayout(context, parts);
   return {
-    forms: [form, ...cards.forms, ...next.forms],
+    forms: [...(stopped ? [] : [form]), ...cards.forms, ...next.forms],
     slots: [...slots, setUpsComponent(context, all, found)],
-    ...underStop(context),
   };
 }

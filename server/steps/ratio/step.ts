@@ -1,4 +1,6 @@
 import { defineStep } from '../../call/step.ts';
+import { isStopped } from '../../call/under-stop.ts';
+import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { passCorrection } from './correct-reading.ts';
 import { ratioForms } from './forms.ts';
 import { ratioPage } from './ratio-page.ts';
@@ -16,14 +18,17 @@ export const ratioStep = defineStep({
     link: 'Ratio on the engine',
     say: 'Where does the small hand stand, and then the needle? And when you are back on the base circle?',
     how: 'Turn by hand in running direction to full lift. Read the small hand first, then the needle. Go on to the base circle and look at the zero.',
+    turns: true,
   },
   load: () => undefined,
   page: (_, input) => ratioPage(input),
   forms: ratioForms,
   corrections: [passCorrection],
   told: RATIO_TOLD,
-  cautions: (_, { assessment }) => assessment.details.setUps.flatMap(({ cautions }) => cautions),
+  // They say how to read it: under a stop nobody does.
+  cautions: (_, context) =>
+    isStopped(context) ? [] : context.assessment.details.setUps.flatMap(({ cautions }) => cautions),
   report: (_, context) => [{ name: 'ratio', components: ratioReport(context) }],
   takeover: (_, context) => rawPasses(context),
-  worksheet: ratioRows,
+  worksheet: (context) => (isStopped(context) ? NO_ROWS : ratioRows()),
 });

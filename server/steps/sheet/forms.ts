@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import { type NewSheetReadings, oneValve, pasteSheet, SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import { keysOf } from '../../../shared/schemas/words.ts';
+import { refuseTurning } from '../../assessment/stops/refuse-turning.ts';
 import { freeForm, type StepForm, stepForm } from '../../call/step-form.ts';
 import { keepPasted, lookAtPasted, sayFault } from '../../records/sheet/paste-sheet.ts';
 import { keepSheetReadings } from '../../records/sheet/sheet-readings.ts';
@@ -33,7 +34,8 @@ const oneValveForm = stepForm({
     const readings = readingsOf(input);
     if (readings.length === 0) return { faults: [NOTHING], typed: req.fields };
     const { spring, lifter, tool, arms } = input;
-    await keepSheetReadings(tx, principal, call.buildId, { spring, lifter, tool, arms, readings });
+    const sheet = { spring, lifter, tool, arms, readings };
+    await keepSheetReadings(tx, principal, call.buildId, sheet, refuseTurning);
     return back(req.fields);
   },
 });
@@ -60,7 +62,7 @@ const pasteForm = freeForm({
     });
     if (req.fields.act !== 'keep')
       return told((await lookAtPasted(tx, principal, call.buildId, read.data)).faults);
-    const done = await keepPasted(tx, principal, call.buildId, read.data);
+    const done = await keepPasted(tx, principal, call.buildId, read.data, refuseTurning);
     return 'kept' in done ? back(req.fields) : told(done.faults);
   },
 });

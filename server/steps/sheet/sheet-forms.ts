@@ -4,6 +4,7 @@ import type { FormGroup } from '../../../views/parts/form.examples.ts';
 import { type Order, rowsInOrder } from '../../assessment/sheet/of-sheet.ts';
 import type { CallContext } from '../../call/context.ts';
 import type { PageForm } from '../../call/forms.ts';
+import { isStopped } from '../../call/under-stop.ts';
 import type { SheetDetail } from '../../mechanics/assessment/sheet/detail.ts';
 import { areaField, type FormState, numberField, selectField } from '../../web/forms/fields.ts';
 import { gaugedField } from '../../web/forms/gauged-field.ts';
@@ -12,6 +13,9 @@ import { cellOf } from './sheet-text.ts';
 const HOW = { spring: 'Spring on the valve', lifter: 'Lifter', tool: 'Read with', arms: 'Arms' };
 const ONE = { cylinder: 'Cylinder', valve: 'Valve' };
 const PASTE = { text: 'Rows of the spreadsheet', unit: 'Figures without a unit are' };
+
+/** Under a stop nothing is read on the engine: what is entered was read with the arms before. */
+const ARMS_BEFORE = { before: SHEET_ARMS.before };
 
 const fieldOf = (kind: SheetKind): string => `figures.${kind}`;
 
@@ -35,17 +39,18 @@ function howGroup(context: CallContext, shown: FormState): FormGroup {
       selectField(shown, 'spring', HOW.spring, SPRINGS),
       selectField(shown, 'lifter', HOW.lifter, LIFTERS),
       selectField(shown, 'tool', HOW.tool, TOOLS),
-      selectField(shown, 'arms', HOW.arms, SHEET_ARMS),
+      selectField(shown, 'arms', HOW.arms, isStopped(context) ? ARMS_BEFORE : SHEET_ARMS),
     ],
   };
 }
 
 /** The way the last readings were taken is the likely way of the next. */
-function lastHow({ record }: CallContext): Record<string, string> {
-  const last = record.sheetReadings.at(-1);
-  if (last === undefined) return {};
+function lastHow(context: CallContext): Record<string, string> {
+  const last = context.record.sheetReadings.at(-1);
+  const now = isStopped(context) ? { arms: 'before' } : {};
+  if (last === undefined) return now;
   const { spring, lifter, tool, arms } = last;
-  return { spring, lifter, tool, arms };
+  return { spring, lifter, tool, arms, ...now };
 }
 
 /** The next valve in order that has no lift yet; one after the other, intake before exhaust. */
@@ -71,7 +76,7 @@ export function oneValveForm(context: CallContext, sheet: SheetDetail, order: Or
   return {
     name: 'valve',
     action: `${context.base}/sheet`,
-    title: 'One valve at a time',
+    title: isStopped(context) ? 'What was read with the arms before' : 'One valve at a time',
     labels,
     hidden: { order },
     initial: { ...lastHow(context), cylinder: String(next.cylinder), valve: next.valve },

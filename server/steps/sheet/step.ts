@@ -1,5 +1,6 @@
 import type { CallContext } from '../../call/context.ts';
 import { defineStep } from '../../call/step.ts';
+import { isStopped } from '../../call/under-stop.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { happened } from '../../events/read-events.ts';
 import { SHEET_EVENTS } from '../../records/sheet/events.ts';
@@ -13,7 +14,11 @@ import { SHEET_TOLD } from './tape-text.ts';
 /** Rows for the valves, where the call is about telling one from its siblings and none was read yet. */
 function valvesToRead(context: CallContext): string[] {
   const cylinders = context.build.spec.engine?.cylinders ?? 0;
-  if (context.plan.logFirst !== true || happened(context.events, SHEET_EVENTS['sheet-readings-kept']))
+  if (
+    isStopped(context) ||
+    context.plan.logFirst !== true ||
+    happened(context.events, SHEET_EVENTS['sheet-readings-kept'])
+  )
     return [];
   return Array.from({ length: cylinders }, (_, index) => [
     `${index + 1} intake`,
@@ -30,6 +35,7 @@ export const sheetStep = defineStep({
     link: 'Per-valve sheet',
     say: 'Same method on every valve: what does the lobe give, what does the valve give? Which cylinder is that, in the engine’s own numbering?',
     how: 'One valve after the other, the same way each time: lobe first, then the valve. A wire that goes and the next that does not is a reading: give both.',
+    turns: true,
   },
   load: ({ context }) => context.assessment.details.sheet,
   page: sheetPage,

@@ -18,6 +18,7 @@ export const timingStep = defineStep({
     link: 'Cam timing',
     say: 'What does the wheel read at the stop, one way and the other? And at equal drop on either side of the peak?',
     how: 'Positive stop in, plugs out, turn gently by hand to contact, one way and the other; never the starter. Take the stop out again.',
+    turns: true,
   },
   load: ({ context, computations }): WorkedData => ({ workings: context.workings, computations }),
   page: (loaded, input) => workedPage(timing, loaded, input),

@@ -15,6 +15,7 @@ export const triageStep = defineStep({
     link: 'First question',
     say: 'Does it run, has it run, or is it apart? Did anything hit, bend, come loose or turn tight?',
     how: 'Look before you turn anything: bent pushrods, a loose rocker, a tight spot, metal in the oil.',
+    turns: false,
   },
   load: () => undefined,
   page: (_, { context, rejected }) => triagePage(context, rejected),

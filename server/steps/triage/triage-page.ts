@@ -1,9 +1,14 @@
 import { CONTACT, ENGINE_STATES } from '../../../shared/schemas/words.ts';
 import type { CallContext } from '../../call/context.ts';
 import { formComponent, type PageForm, type RejectedForm, type StepBody } from '../../call/forms.ts';
+import { isStopped } from '../../call/under-stop.ts';
+import { cautionComponent } from '../../web/components.ts';
 import { choiceField } from '../../web/forms/fields.ts';
 
 const LABELS = { engineState: 'The engine', contact: 'Did anything hit, bend, come loose or turn tight?' };
+
+const TURNING =
+  'key out, battery negative off, neutral, wheels chocked, plugs out. Turn by hand at the crank bolt only. Any resistance: stop, back off, find out.';
 
 const asked = ({ 'not-asked': _, ...words }: Readonly<Record<string, string>>) => words;
 
@@ -29,15 +34,6 @@ export function triagePage(context: CallContext, rejected: RejectedForm | undefi
   };
   return {
     forms: [form],
-    slots: [
-      {
-        template: '/parts/notice',
-        data: {
-          kind: 'caution',
-          text: 'key out, battery negative off, neutral, wheels chocked, plugs out. Turn by hand at the crank bolt only. Any resistance: stop, back off, find out.',
-        },
-      },
-      formComponent(form, rejected),
-    ],
+    slots: [...(isStopped(context) ? [] : [cautionComponent(TURNING)]), formComponent(form, rejected)],
   };
 }

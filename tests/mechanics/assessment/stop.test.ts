@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { sheetPart } from '../../../server/mechanics/assessment/sheet/sheet.ts';
 import { actionUnder, stopReasons } from '../../../server/mechanics/assessment/stop.ts';
@@ -28,7 +29,7 @@ describe('stops: trade practice 1, stop-turning rule, and 6, Safety', () => {
     expect(codes(call(held))).toEqual(['held']);
   });
 
-  test('a gap that was read short is not lifted while its reading stands', () => {
+  test('a gap that was read short is lifted once it is answered, and is not to be run while its reading stands', () => {
     const short = read(3, 'exhaust', 'piston-to-valve', 0.06);
     const evidence = { ...PLAIN, sheet: [short] };
     const [stop] = stopReasons(evidence, sheetPart(evidence).stop);
@@ -38,6 +39,19 @@ describe('stops: trade practice 1, stop-turning rule, and 6, Safety', () => {
     };
     expect(codes(lifted)).toEqual(['gap-short']);
     expect(codes({ ...lifted, sheet: [{ ...short, standing: false }] })).toEqual([]);
+    const [question] = sheetPart(evidence).questions;
+    const answer = { id: 'a', line: 50, code: 'gap-short', question: '', answer: 'short', found: true };
+    const answered = { answers: [{ ...answer, questionId: question?.id ?? '' }] };
+    const lift = [{ stopId: stop?.id ?? '', entryId: short.id }];
+    const free: Evidence = { ...evidence, ...answered, call: { ...evidence.call, stopsLifted: lift } };
+    expect(codes({ ...evidence, ...answered })).toEqual(['gap-short']);
+    expect(codes(free)).toEqual([]);
+    expect(assess(free).notToRun.map(({ sentence }) => sentence)).toEqual([
+      'Do not run it: piston to valve on 3 exhaust is short, .060 in ± .002 against .100 in.',
+    ]);
+    // Read again and short again: it stops once more, though the first reading is the worse one.
+    const again = read(3, 'exhaust', 'piston-to-valve', 0.07);
+    expect(codes({ ...free, sheet: [short, again] })).toEqual(['gap-short']);
   });
 
   test('a worn lobe is lifted only once its question is answered', () => {
@@ -71,7 +85,7 @@ describe('stops: trade practice 1, stop-turning rule, and 6, Safety', () => {
     };
     const stops = stopReasons(evidence, sheetPart(evidence).stop);
     expect(stops).toHaveLength(4);
-    for (const action of stops.map(actionUnder)) {
+    for (const action of stops.flatMap((each) => actionUnder([each]) ?? [])) {
       expect(action.turns).toBe(false);
       expect(action.sentence).not.toMatch(/\b(turn|run|fire|start|crank)\b/i);
       expect(action.reason).toMatch(/^Do not/);

@@ -11,6 +11,7 @@ export interface Doubt {
   readonly ask: string;
   readonly size?: string;
   readonly test: string;
+  readonly byLooking?: boolean;
   readonly restsOn: readonly string[];
 }
 
@@ -83,6 +84,7 @@ export function asked(doubt: Doubt, { about, step, among, answers, choices }: As
     ask: doubt.ask,
     ...defined({ size: doubt.size }),
     test: doubt.test,
+    ...defined({ byLooking: doubt.byLooking }),
     answers: choices ?? CHOICES,
     ...(answer === undefined
       ? {}

@@ -10,6 +10,7 @@ import { limitNamed } from '../common/limits.ts';
 import { lashLogOf } from '../common/newest-lash.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
+import { wayOutOf } from '../common/way-out.ts';
 import type { Bounds, Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { LashDetail, LashValveDetail } from './detail.ts';
 
@@ -44,6 +45,15 @@ function placeIn({ cylinder, valve }: Pick<LashQuestion, 'cylinder' | 'valve'>):
   return cylinder === undefined || valve === undefined ? undefined : { cylinder, valve };
 }
 
+const LOOK = 'look at nut and stud, the stem’s tip, the roller, both ends of the pushrod and the cup';
+
+/** Under the stop that it is asked for, only what takes no turning settles it. */
+const LOOKING: Readonly<Partial<Record<LashQuestion['code'], string>>> = {
+  'lash-grew': `With nothing turned, and before the nut is touched: ${LOOK}.`,
+  'lash-grew-everywhere':
+    'All at once is not one part. With nothing turned: look at the oil, and ask how, by whom and at what heat each was set and read.',
+};
+
 /** A gap that grew again after it was set again is asked strongly: setting it once more hides the cause. */
 function question(
   found: LashQuestion,
@@ -53,9 +63,15 @@ function question(
 ): AssessedQuestion {
   const place = placeIn(found);
   const about: Subject = place === undefined ? { of: 'build' } : valveSubject(place);
-  const strong = place !== undefined && again.some((growth) => placeOf(growth) === placeOf(place));
+  const stops = again.some((growth) => place === undefined || placeOf(growth) === placeOf(place));
+  const looking = stops ? LOOKING[found.code] : undefined;
   return asked(
-    { ...found, weight: strong ? 'strong' : 'weak', restsOn: idsAt(valves, place) },
+    {
+      ...found,
+      weight: stops && place !== undefined ? 'strong' : 'weak',
+      ...(looking === undefined ? {} : { test: looking, byLooking: true }),
+      restsOn: idsAt(valves, place),
+    },
     {
       about,
       step: 'adjuster',
@@ -89,15 +105,17 @@ function stopOf(
   const newest = valves
     .find((valve) => placeOf(valve) === placeOf(growth))
     ?.lines.findLast(({ moment }) => moment === 'found');
+  const answered = own.some((each) => each.answered !== undefined);
   return {
     id: `stop:lash-grew-again:${keyOf(about)}`,
     code: 'lash-grew-again',
     about,
-    sentence: `Do not run it: the lash of ${placeOf(growth)} grew again after it was set again.`,
-    wayOut: 'find out why it grows, and answer what was found; only then is it set again.',
+    sentence: `Do not turn it: the lash of ${placeOf(growth)} grew again after it was set again.`,
+    wayOut: wayOutOf(`${LOOK}; find out why it grows`, answered),
     from: 'readings',
     ...(newest === undefined ? {} : { entryId: newest.id, line: newest.line }),
-    answered: own.some(({ answered }) => answered !== undefined),
+    answered,
+    restsOn: idsAt(valves, growth),
   };
 }
 

@@ -2,6 +2,7 @@ import { markQuestions } from '../../tip-mark/mark-questions.ts';
 import type { MarkContext, MarkQuestion } from '../../tip-mark/types.ts';
 import type { AssessedQuestion, StopReason } from '../assessment.ts';
 import { placeOf } from '../common/said.ts';
+import { wayOutOf } from '../common/way-out.ts';
 import type { TipMarkEvidence } from '../evidence.ts';
 import { markOf } from './order.ts';
 
@@ -17,17 +18,25 @@ export function edges(
   );
 }
 
-export function edgeStop(mark: TipMarkEvidence, question: AssessedQuestion): StopReason {
+/** `restsOn`: the mark, and the one that the stem’s size was said with. */
+export function edgeStop(
+  mark: TipMarkEvidence,
+  question: AssessedQuestion,
+  restsOn: readonly string[],
+): StopReason {
   return {
     id: `stop:mark-at-the-edge:${mark.id}`,
     code: 'mark-at-the-edge',
     about: question.about,
     sentence: `Do not turn it: the tip mark of ${placeOf(mark)} runs off the edge of the stem.`,
-    wayOut:
-      'a qualified shop looks at the edge and the guide; with another length on it, strike this mark out with the reason.',
+    wayOut: wayOutOf(
+      'have a qualified shop look at the edge of the stem and at the guide',
+      question.answered !== undefined,
+    ),
     from: 'readings',
     entryId: mark.id,
     line: mark.line,
     answered: question.answered !== undefined,
+    restsOn,
   };
 }

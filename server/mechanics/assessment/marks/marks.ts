@@ -33,7 +33,8 @@ function valveOf(
   if (best === undefined) return [];
   const about = valveSubject(best);
   const least = leastSweepOf(evidence, best, ratios);
-  const stem = best.stem ?? own.find((mark) => mark.stem !== undefined)?.stem;
+  const withStem = best.stem === undefined ? own.find((mark) => mark.stem !== undefined) : best;
+  const stem = withStem?.stem;
   const context = {
     leastSweep: least.value,
     overLeast: limit.value,
@@ -57,7 +58,11 @@ function valveOf(
   return [
     {
       questions: all,
-      stop: atEdge.map(({ mark, question }) => edgeStop(mark, question)),
+      stop: atEdge.map(({ mark, question }) =>
+        edgeStop(mark, question, [
+          ...new Set([mark.id, ...(mark.stem === undefined && withStem !== undefined ? [withStem.id] : [])]),
+        ]),
+      ),
       valve: {
         cylinder: best.cylinder,
         valve: best.valve,

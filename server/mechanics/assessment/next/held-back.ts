@@ -1,10 +1,41 @@
-import type { AssessedQuestion } from '../assessment.ts';
+import type { AssessedQuestion, Assessment, Judgement, NotToRun } from '../assessment.ts';
+import { afterTheStop } from '../common/way-out.ts';
+import type { Details } from '../details.ts';
 import { isAsked } from './is-asked.ts';
 
-const WAITS = 'Not while the stop stands; after it: ';
+const question = (each: AssessedQuestion): AssessedQuestion =>
+  isAsked(each) ? each : { ...each, test: afterTheStop(each.test) };
 
-/** Under a stop a question that takes turning the engine says that its test waits. */
-export const heldBack = (question: AssessedQuestion): AssessedQuestion =>
-  isAsked(question)
-    ? question
-    : { ...question, test: `${WAITS}${question.test.charAt(0).toLowerCase()}${question.test.slice(1)}` };
+const notToRun = (gap: NotToRun): NotToRun => ({ ...gap, wayOut: afterTheStop(gap.wayOut) });
+
+const change = (details: Details['change']): Details['change'] =>
+  details.map((each) => ({ ...each, adjusters: afterTheStop(each.adjusters) }));
+
+const swapLater = <Odd extends { readonly swap?: string }>(odd: Odd): Odd =>
+  odd.swap === undefined ? odd : { ...odd, swap: afterTheStop(odd.swap) };
+
+const sheet = (detail: Details['sheet']): Details['sheet'] => ({
+  ...detail,
+  sides: detail.sides.map((side) => ({ ...side, odd: side.odd.map(swapLater) })),
+});
+
+/** Of what a valve lacks to be told from its siblings the swap waits; the rest is named as a thing, not as work. */
+function judgement(each: Judgement, swaps: ReadonlySet<string>): Judgement {
+  return { ...each, lacks: each.lacks.map((lack) => (swaps.has(lack) ? afterTheStop(lack) : lack)) };
+}
+
+/**
+ * What is said while a stop stands: tests, swaps, the setting of adjusters and the way out of what is only not to be run
+ * wait, each with its words; what takes looking or asking alone stays as it is.
+ */
+export function heldBack(assessment: Assessment): Assessment {
+  const { details } = assessment;
+  const swaps = new Set(details.sheet.sides.flatMap(({ odd }) => odd.flatMap(({ swap }) => swap ?? [])));
+  return {
+    ...assessment,
+    questions: assessment.questions.map(question),
+    judgements: assessment.judgements.map((each) => judgement(each, swaps)),
+    notToRun: assessment.notToRun.map(notToRun),
+    details: { ...details, change: change(details.change), sheet: sheet(details.sheet) },
+  };
+}

@@ -14,6 +14,7 @@ const BY_ASKING: ReadonlySet<string> = new Set([
   'slip',
   'unit-or-decimal',
   'lobe-worn',
+  'gap-short',
   'mark-at-the-edge',
   'rings-against-width',
   'same-text-twice',
@@ -21,4 +22,5 @@ const BY_ASKING: ReadonlySet<string> = new Set([
   'two-sizes',
 ]);
 
-export const isAsked = ({ code }: AssessedQuestion): boolean => BY_ASKING.has(code);
+export const isAsked = ({ code, byLooking }: AssessedQuestion): boolean =>
+  byLooking === true || BY_ASKING.has(code);

@@ -108,8 +108,8 @@ export function nextOf({
   explained,
   ofPart,
 }: NextGiven): NextAction | undefined {
-  const [first] = stop;
-  if (first !== undefined) return actionUnder(first);
+  const under = actionUnder(stop);
+  if (under !== undefined) return under;
   if (closed) return undefined;
   return (
     lackingNext(lacking, true) ??

@@ -9,6 +9,7 @@ import type { GroupExplained } from './explain.ts';
 import { halfWidthOf } from './intervals.ts';
 import type { SetUpKnown } from './known.ts';
 import { claimSaid } from './marks.ts';
+import { NOT_NOW } from './ratio-said.ts';
 
 /** How far apart the card's ratio and the arm's must be to speak of two (common practice, no published source). */
 const RATIOS_APART = 0.02;
@@ -28,16 +29,16 @@ function lobeWord(off: number, half: number): RatioWord {
   return Math.abs(off) > band + half ? 'differs' : 'cannot-tell';
 }
 
-function lobeSaid(word: RatioWord, read: number, printed: number): string {
+function lobeSaid(word: RatioWord, read: number, printed: number, stopped: boolean): string {
   const start = `The lobe reads ${inches(read)}`;
   if (word === 'agrees') return `${start}: agrees with the ${inches(printed)} on the card.`;
   if (word === 'cannot-tell')
-    return `${start}: it cannot be told whether that is the ${inches(printed)} on the card. Read it three times at the lifter.`;
+    return `${start}: it cannot be told whether that is the ${inches(printed)} on the card. ${stopped ? NOT_NOW : 'Read it three times at the lifter.'}`;
   return `${start}, differs from the ${inches(printed)} on the card by ${inches(Math.abs(read - printed))}: which lobe, which card, or wear?`;
 }
 
 /** The lobe as read at the lifter against the lobe that the card prints. */
-function lobeAgainstCard(evidence: Evidence, known: SetUpKnown): Judgement[] {
+function lobeAgainstCard(evidence: Evidence, known: SetUpKnown, stopped: boolean): Judgement[] {
   const { setUp, lobe } = known.read;
   const printed = evidence.card[setUp.valve].lobeLift;
   if (
@@ -63,7 +64,7 @@ function lobeAgainstCard(evidence: Evidence, known: SetUpKnown): Judgement[] {
       sentence:
         word === undefined
           ? `The lobe is not set against the card yet. First: ${lacks.join('; ')}.`
-          : lobeSaid(word, lobe.value, printed),
+          : lobeSaid(word, lobe.value, printed, stopped),
       lacks,
       restsOn: [...lobe.entryIds].sort(),
     },
@@ -98,11 +99,13 @@ export function cardJudgements(
   evidence: Evidence,
   explained: readonly GroupExplained[],
   known: readonly SetUpKnown[],
+  stopped: boolean,
 ): Judgement[] {
   const places = new Map<string, Judgement[]>();
   for (const each of explained)
     places.set(`${placeOf(each.group)} ${each.group.key}`, cardAgainstArm(evidence, each));
-  return [...[...places.values()].flat(), ...known.flatMap((each) => lobeAgainstCard(evidence, each))].sort(
-    byId,
-  );
+  return [
+    ...[...places.values()].flat(),
+    ...known.flatMap((each) => lobeAgainstCard(evidence, each, stopped)),
+  ].sort(byId);
 }

@@ -57,7 +57,7 @@ export function ratioPart(evidence: Evidence, read: RatioRead, stopped: boolean)
   const judgements = [
     ...explained.filter(({ given }) => given !== undefined).flatMap((each) => judgedGroup(each, stopped)),
     ...deflections.flatMap((each) => each.judgements),
-    ...cardJudgements(evidence, explained, known),
+    ...cardJudgements(evidence, explained, known, stopped),
   ];
   return {
     quantities: [

@@ -29,6 +29,8 @@ const cell = (
 export interface GapCell {
   readonly cell: SheetCellDetail;
   readonly judged: JudgedGap;
+  /** Every reading of the gap, each judged by itself. */
+  readonly each: readonly JudgedGap[];
   readonly judgement: Judgement;
 }
 
@@ -36,13 +38,15 @@ export interface GapCell {
 export function gapCells(evidence: Evidence, row: SheetRow): GapCell[] {
   return GAP_KINDS.flatMap((kind) => {
     const entries = row.others.filter(isOfGap).filter((entry) => entry.kind === kind);
-    const judged = worstOf(entries.map((entry) => judgeGap(entry, evidence)));
+    const each = entries.map((entry) => judgeGap(entry, evidence));
+    const judged = worstOf(each);
     if (judged === undefined) return [];
     const judgement = gapJudgement(judged, entries.length - 1);
     const { gap, word, lacks } = judged;
     return [
       {
         judged,
+        each,
         judgement,
         cell: {
           kind,

@@ -3,6 +3,7 @@ import { allowance, allowanceSource } from '../../kit/allowances.ts';
 import type { AssessedQuestion, StopReason } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
+import { wayOutOf } from '../common/way-out.ts';
 import type { Evidence } from '../evidence.ts';
 import type { SheetSideDetail } from './detail.ts';
 import type { SheetRow } from './rows.ts';
@@ -13,11 +14,15 @@ interface WornLobe {
 }
 
 const CHOICES: AssessedQuestion['answers'] = [
-  { code: 'found', label: 'It is worn', changes: 'The stop stands until a person lifts it with a reason.' },
+  {
+    code: 'found',
+    label: 'It is worn',
+    changes: 'The stop stands until the desk lifts it, with the reason.',
+  },
   {
     code: 'not-found',
     label: 'It was read short',
-    changes: 'Strike the wrong reading out or enter it again: the stop goes with it.',
+    changes: 'The desk strikes the reading out, with the reason: the stop goes with it.',
   },
 ];
 
@@ -34,15 +39,17 @@ export function wornLobes(
       const place = { cylinder, valve: side };
       const about = valveSubject(place);
       const row = rows.find((each) => placeOf(each) === placeOf(place));
-      const restsOn = (row?.lobes ?? []).map(({ id }) => id).sort();
+      const own = (row?.lobes ?? []).map(({ id }) => id).sort();
+      // It is down on its siblings: without their lobes nothing is said of this one.
+      const siblings = rows.filter(({ valve }) => valve === side).flatMap(({ lobes }) => lobes);
       const question = asked(
         {
           code: 'lobe-worn',
           weight: 'weak',
           ask: `Is the lobe of ${placeOf(place)} worn, or was it read short?`,
           size: `It is ${inches(by)} under its siblings; ${inches(allowance('lobe-down'))} is the limit (${allowanceSource('lobe-down')}).`,
-          test: 'Without turning it on: look at the lifter’s face and in the oil for metal. A qualified shop reads the lobe again.',
-          restsOn,
+          test: 'With nothing turned: look at the lifter’s face, and in the oil for metal.',
+          restsOn: own,
         },
         { about, step: 'sheet', answers: evidence.answers, choices: CHOICES },
       );
@@ -53,11 +60,14 @@ export function wornLobes(
           code: 'lobe-worn',
           about,
           sentence: `Do not turn it: the lobe of ${placeOf(place)} is ${inches(by)} down on its siblings.`,
-          wayOut:
-            'a qualified shop looks at lobe, lifter and oil; if it was read short, strike that reading out with the reason.',
+          wayOut: wayOutOf(
+            'look at the lifter’s face and in the oil for metal, have a qualified shop look at lobe and lifter',
+            question.answered !== undefined,
+          ),
           from: 'readings',
           answered: question.answered !== undefined,
-          ...defined({ entryId: restsOn[0] }),
+          ...defined({ entryId: own[0], line: row?.lobes.find(({ id }) => id === own[0])?.line }),
+          restsOn: siblings.map(({ id }) => id).sort(),
         },
       };
     }),

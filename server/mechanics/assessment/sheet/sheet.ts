@@ -10,7 +10,7 @@ import type { Evidence, Side, Spring, ValvePlace } from '../evidence.ts';
 import { figureCells, type GapCell, gapCells, inColumns } from './cells.ts';
 import { copiedColumns } from './copied.ts';
 import type { SheetDetail, SheetRowDetail, SheetSideDetail, SheetSwapDetail } from './detail.ts';
-import { gapStop } from './gap-stops.ts';
+import { shortGap } from './gap-stops.ts';
 import { wornLobes } from './lobe-worn.ts';
 import { doubtJudgement, oddJudgements, sideOf } from './odd.ts';
 import { rowQuantities } from './quantities.ts';
@@ -86,8 +86,11 @@ export function sheetPart(evidence: Evidence, tolerances?: Tolerances): PartSaid
   const doubtful = new Set(rows.filter((row) => doubtsOf(row).length > 0).map(placeOf));
   const { sides, swaps } = compare(evidence, rows, doubtful);
   const worn = wornLobes(evidence, sides, rows);
-  const questions = [...raised, ...worn.map(({ question }) => question)];
   const gaps = new Map(rows.map((row) => [placeOf(row), gapCells(evidence, row)]));
+  const short = [...gaps.values()]
+    .flat()
+    .flatMap(({ each }) => each.flatMap((one) => shortGap(one, evidence)));
+  const questions = [...raised, ...[...worn, ...short].map(({ question }) => question)];
   const details = rows.map((row) => rowDetail(evidence, row, gaps.get(placeOf(row)) ?? [], questions));
   const restsOn = (place: string) =>
     details
@@ -115,7 +118,7 @@ export function sheetPart(evidence: Evidence, tolerances?: Tolerances): PartSaid
     ],
     judgements: [...compared, ...allGaps.map(({ judgement }) => judgement)],
     questions,
-    stop: [...worn.map(({ stop }) => stop), ...allGaps.flatMap(({ judged }) => gapStop(judged))],
+    stop: [...worn, ...short].map(({ stop }) => stop),
     headlines: headlinesOf(compared),
     detail: {
       orders: {

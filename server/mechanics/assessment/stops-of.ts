@@ -1,0 +1,19 @@
+import type { StopReason } from './assessment.ts';
+import type { Evidence } from './evidence.ts';
+import { lashPart } from './lash/lash.ts';
+import { marksPart } from './marks/marks.ts';
+import { sheetPart } from './sheet/sheet.ts';
+import { stopReasons } from './stop.ts';
+
+/**
+ * The stops of the assessment alone, without weighing what would explain the readings: asked before each entry of a
+ * build that has something to stop it.
+ *
+ * @param evidence as `assess` takes it
+ * @returns what `assess` gives as `stop`
+ */
+export const stopsOf = (evidence: Evidence): StopReason[] =>
+  stopReasons(
+    evidence,
+    [sheetPart(evidence), marksPart(evidence, []), lashPart(evidence)].flatMap(({ stop }) => stop),
+  );

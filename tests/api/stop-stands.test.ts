@@ -1,0 +1,217 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { METHOD, openCall, sendJson, startSetUp } from '../tools/call.ts';
+import { makeLink } from '../tools/filled-call.ts';
+import { postForm } from '../tools/post-form.ts';
+import { type Person, type TestService, testService } from '../tools/service.ts';
+import { RAISED_STOPS as KINDS, type StoppedCall, stoppedCall, stopsOf } from '../tools/stopped-call.ts';
+
+let service: TestService;
+let desk: Person;
+beforeAll(async () => {
+  service = await testService();
+  desk = await service.person();
+});
+afterAll(() => service.close());
+
+const STRIKE = { reason: 'read wrong' };
+const code = (json: Record<string, unknown>) => String(json.type).split('/').at(-1);
+
+/** What a builder would put in the place of the entry, so that nothing stops any more. */
+const HARMLESS = {
+  'gap-short': { reading: '.151 in' },
+  'lash-grew-again': { reading: '.017 in' },
+  'lobe-worn': { reading: '.341 in' },
+  'mark-at-the-edge': { width: '.040 in', side: 'centred' },
+} as const;
+
+describe('a reading that a stop rests on', () => {
+  test.for(KINDS)('%s: a builder neither strikes it out nor replaces it, by JSON or form', async (kind) => {
+    const call = await stoppedCall(service, desk, kind);
+    const before = await stopsOf(service, desk.bearer, call.buildId);
+    expect(before.map((each) => each.code)).toEqual([kind]);
+    for (const body of [STRIKE, { ...HARMLESS[kind], ...STRIKE }]) {
+      const refused = await sendJson(service, call.link, 'POST', call.corrections, body);
+      expect([refused.status, code(refused.json)]).toEqual([409, 'stop-rests-on-it']);
+      expect(refused.json.detail).toContain('struck out by the desk');
+    }
+    const form = await postForm(
+      service,
+      `/bench${call.page}`,
+      { act: 'strike', reason: 'read wrong' },
+      { cookies: call.bench },
+    );
+    expect(form.statusCode).not.toBe(303);
+    expect(form.body).toContain('struck out by the desk');
+    expect(await stopsOf(service, desk.bearer, call.buildId)).toEqual(before);
+  });
+
+  test.for(KINDS)('%s: the builder’s page offers no form and says why; the desk’s has it', async (kind) => {
+    const call = await stoppedCall(service, desk, kind);
+    const bench = await service.request({ url: `/bench${call.page}`, cookies: call.bench });
+    expect(bench.body).toContain('A reading that a stop rests on is struck out by the desk');
+    expect(bench.body).not.toContain('Strike it out');
+    const own = await service.request({ url: `/calls/${call.callId}${call.page}`, cookies: desk.cookies });
+    expect(own.body).toContain('Strike it out');
+  });
+
+  test.for(KINDS)('%s: the desk strikes it out with the reason, and the stop is gone', async (kind) => {
+    const call = await stoppedCall(service, desk, kind);
+    const done = await sendJson(service, desk.bearer, 'POST', call.corrections, STRIKE);
+    expect(done.status, done.text).toBe(201);
+    expect(await stopsOf(service, desk.bearer, call.buildId)).toEqual([]);
+  });
+});
+
+describe('nothing else that a builder does takes a stop away', () => {
+  test('a sibling of a worn lobe is corrected by the desk: the stop rests on all of them', async () => {
+    const call = await stoppedCall(service, desk, 'lobe-worn');
+    const one = await siblingOf(call);
+    const refused = await sendJson(
+      service,
+      call.link,
+      'POST',
+      `/api/v1/builds/${call.buildId}/sheet/readings/${one}/corrections`,
+      { reading: '.330 in', reason: 'read wrong' },
+    );
+    expect([refused.status, code(refused.json)]).toEqual([409, 'stop-rests-on-it']);
+  });
+
+  test('contact that was told is not taken back from the bench', async () => {
+    const call = await stoppedCall(service, desk, 'gap-short');
+    const told = (contact: string, who: { authorization?: string } = call.link) =>
+      sendJson(service, who, 'PUT', `/api/v1/calls/${call.callId}/triage`, { engineState: 'apart', contact });
+    expect((await told('something')).status).toBe(200);
+    const back = await told('none');
+    expect([back.status, code(back.json)]).toEqual([409, 'stop-rests-on-it']);
+    expect((await told('none', desk.bearer)).status).toBe(200);
+  });
+
+  test('history that would explain a growth away is told to the desk', async () => {
+    const call = await stoppedCall(service, desk, 'lash-grew-again');
+    const history = { cylinder: 2, valve: 'intake', lash: '.026 in', moment: 'set', engine: 'cold' };
+    const line = { ...history, readOn: '2026-02-03', nut: 'not-looked' };
+    const refused = await sendJson(service, call.link, 'POST', `/api/v1/builds/${call.buildId}/lash`, line);
+    expect([refused.status, code(refused.json)]).toEqual([409, 'stop-rests-on-it']);
+    const other = { ...line, valve: 'exhaust', readOn: '2026-01-01' };
+    const kept = await sendJson(service, call.link, 'POST', `/api/v1/builds/${call.buildId}/lash`, other);
+    expect(kept.status, kept.text).toBe(201);
+  });
+
+  async function siblingOf(call: StoppedCall): Promise<string> {
+    const { rows } = await service.database.asOwner(
+      'select id from valve_reading where build_id = $1 and cylinder = 1',
+      [call.buildId],
+    );
+    return String(rows[0]?.id);
+  }
+});
+
+describe('under a stop that readings raise, as under a hold', () => {
+  const METHOD_SENT = { cylinder: 1, valve: 'intake', method: METHOD };
+  const gap = { cylinder: 5, valve: 'intake', kind: 'piston-to-valve', reading: '.131 in' };
+  const lash = { cylinder: 5, valve: 'intake', lash: '.017 in', moment: 'found' };
+  const mark = { cylinder: 6, valve: 'intake', width: '.041 in', side: 'centred' };
+
+  async function stopped(how: 'held' | 'gap-short' | 'other-call') {
+    const before = await openCall(service, desk, 'Kept open');
+    const setUpId = await startSetUp(service, desk, before.buildId);
+    const build = `/api/v1/builds/${before.buildId}`;
+    const send = (to: string, body: object) => sendJson(service, desk.bearer, 'POST', `${build}/${to}`, body);
+    if (how === 'gap-short') {
+      const short = { ...gap, cylinder: 3, reading: '.052 in' };
+      await send('sheet', { spring: 'light', lifter: 'solid', tool: 'indicator', readings: [short] });
+    } else {
+      const { json } = await sendJson(service, desk.bearer, 'POST', '/api/v1/calls', {
+        goal: 'verify-ratio',
+        buildLabel: 'The same engine',
+        buildId: before.buildId,
+      });
+      const at = how === 'held' ? before.callId : String(json.id);
+      const hold = { reason: 'a tight spot' };
+      expect((await sendJson(service, desk.bearer, 'POST', `/api/v1/calls/${at}/hold`, hold)).status).toBe(
+        200,
+      );
+    }
+    return { ...before, setUpId, send };
+  }
+
+  test.for(['held', 'gap-short', 'other-call'] as const)(
+    '%s: what turns the engine is refused',
+    async (how) => {
+      const { send, setUpId } = await stopped(how);
+      const sheet = { spring: 'light', lifter: 'solid', tool: 'indicator' };
+      const turning = {
+        'set-ups': METHOD_SENT,
+        [`set-ups/${setUpId}/readings`]: { kind: 'valve-lift', peak: '.571 in' },
+        sheet: { ...sheet, readings: [gap] },
+        'sheet/paste': {
+          ...sheet,
+          text: 'cylinder\tvalve\tlobe lift\n1\tintake\t.341',
+          unit: 'in',
+          keep: true,
+        },
+        lash,
+        'tip-marks': { ...mark, found: 'fresh-ink' },
+      };
+      for (const [to, body] of Object.entries(turning)) {
+        const { status, json, text } = await send(to, body);
+        expect([to, status, code(json)], text).toEqual([to, 409, 'held']);
+        expect(json.detail).toContain('Do not turn it: ');
+      }
+    },
+  );
+
+  test.for(['held', 'gap-short', 'other-call'] as const)(
+    '%s: what needs no turning stays open',
+    async (how) => {
+      const { send, setUpId, callId } = await stopped(how);
+      const open = {
+        'identification/readings': { kind: 'hole-across-trunnion', size: '.436 in' },
+        [`set-ups/${setUpId}/readings`]: { kind: 'stated-valve-lift', peak: '.571 in' },
+        'tip-marks': { ...mark, found: 'after-running' },
+        lash: { ...lash, readOn: '2026-02-03' },
+        sheet: { tool: 'caliper', readings: [{ ...gap, kind: 'lobe-lift', reading: '.340 in' }] },
+        answers: { question: 'Was it run?', answer: 'no' },
+        arms: { name: 'arm on the bench' },
+      };
+      for (const [to, body] of Object.entries(open)) {
+        const { status, text } = await send(to, body);
+        expect([to, status], text).toEqual([to, 201]);
+      }
+      const before = { spring: 'light', lifter: 'solid', tool: 'indicator', arms: 'before', readings: [gap] };
+      expect((await send('sheet', before)).status).toBe(201);
+      const note = { kind: 'note', body: 'the shop looks on Friday' };
+      expect(
+        (await sendJson(service, desk.bearer, 'POST', `/api/v1/calls/${callId}/notes`, note)).status,
+      ).toBe(201);
+    },
+  );
+
+  test('the hold of one call stands on the other call about the build, and is lifted for both', async () => {
+    const { callId, buildId } = await stopped('other-call');
+    const { secret } = await makeLink(service, desk, callId);
+    const link = { authorization: `Bearer ${secret}` };
+    const held = await stopsOf(service, link, buildId);
+    expect(held.map(({ sentence }) => sentence)).toEqual(['Do not turn it: a tight spot.']);
+    const bench = await service.request({ url: `/calls/${callId}/steps/ratio`, cookies: desk.cookies });
+    expect(bench.body).toContain('Do not turn it: a tight spot.');
+    const lift = { reason: 'a plug was left in' };
+    const url = `/api/v1/calls/${callId}/hold/lift`;
+    expect((await sendJson(service, desk.bearer, 'POST', url, lift)).status).toBe(200);
+    expect(await stopsOf(service, desk.bearer, buildId)).toEqual([]);
+  });
+
+  test('a call says in JSON whether it is stopped, beside the hold that a person set', async () => {
+    const { callId, buildId } = await stopped('gap-short');
+    const { json } = await sendJson(service, desk.bearer, 'GET', `/api/v1/calls/${callId}`);
+    expect([json.held, json.stopped]).toEqual([false, true]);
+    const [stop] = await stopsOf(service, desk.bearer, buildId);
+    expect(json.stop).toMatchObject([{ id: stop?.id, sentence: stop?.sentence }]);
+    const listed = await sendJson(service, desk.bearer, 'GET', '/api/v1/calls?limit=1');
+    expect(listed.json.calls).toMatchObject([{ id: callId, held: false, stopped: true, stop: json.stop }]);
+    const closed = await sendJson(service, desk.bearer, 'POST', `/api/v1/calls/${callId}/close`, {
+      outcome: 'sent to a shop',
+    });
+    expect(closed.json).toMatchObject({ held: false, stopped: true, stop: json.stop });
+  });
+});
