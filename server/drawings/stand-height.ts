@@ -32,8 +32,9 @@ export function standHeight(data: StandHeight, { id, ruler }: DrawnFor): Drawing
   const [before, after] = [pivotAt(now), pivotAt(wanted)];
   const rocker = (className: string, [x, y]: readonly [number, number]) =>
     line(className, STEM, AXIS, x, y) + circle(className, x, y, 8);
-  const dimension = (x: number, offset: number, [outline, y]: readonly [number, number]) =>
-    uprightDimension({ x, from: AXIS, to: y, text: ruler.figure(offset), outline: outline + 10 });
+  const dimension = (x: number, name: string, offset: number, [outline, y]: readonly [number, number]) =>
+    uprightDimension({ x, from: AXIS, to: y, text: ruler.figure(offset), outline: outline + 10 }) +
+    label(x, Math.min(AXIS, y) - 22, name, { anchor: 'middle', soft: true });
   const still = Number(ruler.of(Math.abs(shim)).toFixed(4)) === 0;
   const said = still
     ? 'the height is right'
@@ -50,10 +51,8 @@ export function standHeight(data: StandHeight, { id, ruler }: DrawnFor): Drawing
       line('draw-centre', STEM - 24, AXIS, 312, AXIS) +
       rocker('draw-behind', before) +
       rocker('draw-moving', after) +
-      dimension(226, now, before) +
-      dimension(272, wanted, after) +
-      label(226, 20, 'now', { anchor: 'middle', soft: true }) +
-      label(278, 20, 'wanted', { anchor: 'middle', soft: true }) +
+      dimension(226, 'now', now, before) +
+      dimension(278, 'wanted', wanted, after) +
       label(STEM, 226, 'valve closed', { anchor: 'middle', soft: true }) +
       label(160, 246, said, { anchor: 'middle', className: 'draw-text-strong' }),
     toScale: true,

@@ -122,6 +122,17 @@ describe('against its travel', () => {
     expect(run({ ...half, liftersTravel: inches(0.12) }).cautions.join()).not.toContain('bottom');
   });
 
+  test('past the travel it is over, also where the usual band goes further than the plunger', () => {
+    // .041667 in on a plunger of .040 in; .016667 in on one of .015 in, where the usual band has not begun.
+    expect(word({ ...half, liftersTravel: inches(0.04) })).toBe('over');
+    expect(word({ ...half, turns: 0.2, liftersTravel: inches(0.015) })).toBe('over');
+    expect(word({ ...half, turns: 0.1, liftersTravel: inches(0.015) })).toBe('under');
+    // It can rise no further than it went: .040 in, .060 in at the valve by 1.5.
+    expect(run({ ...half, liftersTravel: inches(0.04) }).cautions.join()).toMatch(
+      /Pump-up: .*up to \.060 in/,
+    );
+  });
+
   test('pump-up is cautioned with what it takes at the valve; at zero lash there is none', () => {
     // .041667 in at the plunger is .0625 at the valve by 1.5.
     expect(run(half).cautions.join()).toMatch(/Pump-up: .*up to \.0625 in/);

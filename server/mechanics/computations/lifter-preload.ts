@@ -58,9 +58,11 @@ function checkBand({ wanted, liftersTravel }: Given): void {
   );
 }
 
-function inBand(preload: number, { from, to }: { readonly from: number; readonly to: number }) {
-  if (preload < from - EQUAL) return 'under';
-  return preload > to + EQUAL ? 'over' : 'within';
+/** A plunger at its bottom is pressed too far, whatever the usual band says. */
+function inBand(preload: number, { wanted, liftersTravel }: Given) {
+  const { from, to } = wanted ?? USUAL_PRELOAD;
+  if (preload > Math.min(to, liftersTravel ?? to) + EQUAL) return 'over';
+  return preload < from - EQUAL ? 'under' : 'within';
 }
 
 /**
@@ -75,8 +77,8 @@ function inBand(preload: number, { from, to }: { readonly from: number; readonly
  * @param ratio [1] rocker ratio r, valve over lobe, above zero
  * @param liftersTravel [m] whole travel of the plunger, above zero; left out, what is left is not told
  * @param wanted [m] band `from` and `to`, neither negative; left out, the usual band of the table
- * @returns preload [m] at the plunger, inBand [1] (`within`, the ends of the band included, `under`, `over`), left [m]
- * (only with liftersTravel; negative where the plunger meets its bottom first)
+ * @returns preload [m] at the plunger, inBand [1] (`within`, the ends of the band included, `under`, `over`: past the
+ * band, or past the travel), left [m] (only with liftersTravel; negative where the plunger meets its bottom first)
  * @throws impossible-input when the band begins above its end, or goes past the plunger’s travel
  *
  * Validity: as `adjuster`: arms nearly in line, small turns; valve closed, lifter on the base circle. Past the bottom the
@@ -95,7 +97,7 @@ function lifterPreload(given: Given): Result {
   });
   return {
     preload,
-    inBand: inBand(preload, given.wanted ?? USUAL_PRELOAD),
+    inBand: inBand(preload, given),
     ...defined({ left: liftersTravel === undefined ? undefined : liftersTravel - preload }),
   };
 }
@@ -149,7 +151,7 @@ export const computation = defineComputation({
   ],
   cautions: (given, result) => [
     ...ofTravel(given, result),
-    pumpUp(given.ratio, result.preload),
+    pumpUp(given.ratio, Math.min(result.preload, given.liftersTravel ?? result.preload)),
     ...(given.mount === 'stud-nut' ? [simpleRule] : []),
     'Turn by quarters and let the lifter bleed where piston-to-valve room is small.',
     turningCaution,

@@ -17,11 +17,11 @@ const height = (description: string) => length(description, { sign: 'any' });
 const input = z.strictObject({
   pivotHeight: height('height of the pivot’s axis over a face, along the valve; negative below the face'),
   tipHeight: height(
-    'height over the same face, valve closed: of the stem’s end with rollerRadius, of the roller’s axis without',
+    'height over the same face, valve closed: of the stem’s end where the roller’s radius is given, of the roller’s axis where not',
   ),
   netLift: length('lift of the valve off its seat', { below: 'impossible-input' }),
   pivotToTip: length('rocker pivot to the roller’s centre'),
-  rollerRadius: length('radius of the roller, where tipHeight is that of the stem’s end').optional(),
+  rollerRadius: length('radius of the roller, where the tip height is that of the stem’s end').optional(),
   shims: lengths('thicknesses of the shims there are, each to be used alone; may be empty', {
     least: 0,
   }).optional(),
@@ -146,8 +146,8 @@ export const computation = defineComputation({
   assumptions: ({ rollerRadius }) => [
     'both heights are upward from one face, along the valve and not square to a canted cover rail',
     rollerRadius === undefined
-      ? 'tipHeight is the height of the roller’s axis, as no radius was given'
-      : 'tipHeight is the height of the stem’s end; the roller stands on it',
+      ? 'the tip height is the height of the roller’s axis, as no radius was given'
+      : 'the tip height is the height of the stem’s end; the roller stands on it',
     'the stem’s end is flat and square to the valve, and the pivot does not move: no flex',
     'one shim under the stand: a stack is listed as its sum',
   ],

@@ -4,7 +4,7 @@ export const simpleRule =
 
 /** Said wherever a gap is told as zero: how far it is past zero nobody can read. */
 export const noGapFound =
-  'A lash found at zero may be a valve held off its seat by more than that: open it until there is a gap, and measure again.';
+  'A lash found at zero may be a valve held off its seat by more than that: make a gap first, and measure again.';
 
 /** Said wherever a lash is worked to. */
 export const sameHeat = 'Found and wanted lash are of one heat: cold against cold, or hot against hot.';
