@@ -6,6 +6,7 @@ import { STEP_NAMES } from '../../shared/steps.ts';
 import { encoded } from '../compute/encode.ts';
 import type {
   Against,
+  AnswerChoice,
   AssessedExplanation,
   AssessedQuantity,
   AssessedQuestion,
@@ -147,6 +148,25 @@ export const showJudgement = (judgement: Judgement) =>
 
 const answeredView = z.object({ entryId: z.string(), answer: z.string(), found: z.boolean().optional() });
 
+const answerChoiceView = z
+  .object({
+    code: z.string().meta({ description: 'the answer begins with it' }),
+    label: z.string(),
+    changes: z.string(),
+    takesValue: z.boolean().meta({ description: 'an amount may go with it: give it as the answer’s value' }),
+    value: quantityView.optional().meta({ description: 'the amount it stands for: the answer’s value' }),
+  })
+  .meta({ id: 'AnswerChoice' });
+
+const showChoice = ({ code, label, changes, takesValue, value }: AnswerChoice) =>
+  answer(answerChoiceView, {
+    code,
+    label,
+    changes,
+    takesValue: takesValue === true,
+    value: inchesIf(value),
+  });
+
 export const assessedQuestionView = z
   .object({
     id: z.string(),
@@ -157,7 +177,7 @@ export const assessedQuestionView = z
     ask: z.string(),
     size: z.string().optional(),
     test: z.string().meta({ description: 'what settles it' }),
-    answers: z.array(z.object({ code: z.string(), label: z.string(), changes: z.string() })),
+    answers: z.array(answerChoiceView),
     answered: answeredView.optional(),
     restsOn: ids,
   })
@@ -176,7 +196,7 @@ export const questionFields = (question: AssessedQuestion) => ({
   ask: question.ask,
   size: question.size,
   test: question.test,
-  answers: question.answers,
+  answers: question.answers.map(showChoice),
   answered: question.answered === undefined ? undefined : showAnswered(question.answered),
   restsOn: question.restsOn,
 });

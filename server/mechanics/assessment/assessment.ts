@@ -56,6 +56,17 @@ export interface Judgement {
   readonly restsOn: readonly string[];
 }
 
+/** One of the answers that a question may have, and what it would change. */
+export interface AnswerChoice {
+  readonly code: string;
+  readonly label: string;
+  readonly changes: string;
+  /** An amount may go with it. */
+  readonly takesValue?: boolean;
+  /** The amount that it stands for, SI: kept with the answer. */
+  readonly value?: number;
+}
+
 /** A doubt put to a person: never a verdict, and it changes no entry. */
 export interface AssessedQuestion {
   readonly id: string;
@@ -68,7 +79,7 @@ export interface AssessedQuestion {
   readonly size?: string;
   /** The test that settles it. */
   readonly test: string;
-  readonly answers: readonly { readonly code: string; readonly label: string; readonly changes: string }[];
+  readonly answers: readonly AnswerChoice[];
   readonly answered?: { readonly entryId: string; readonly answer: string; readonly found?: boolean };
   readonly restsOn: readonly string[];
 }

@@ -18,6 +18,7 @@ import { PART_READINGS } from '../part-readings/part-readings.ts';
 import { toPhotograph } from '../photographs/photographs.ts';
 import { READINGS } from '../readings/readings.ts';
 import { toSetUp } from '../set-ups/set-ups.ts';
+import { toStatement } from '../set-ups/statements.ts';
 import { toShareLink } from '../share-links/share-links.ts';
 import { SHEET_READINGS } from '../sheet/sheet-table.ts';
 import { TIP_MARKS } from '../tip-marks/tip-mark-table.ts';
@@ -76,12 +77,13 @@ export const readBuildRecord = (
 function toRecord(rows: Rows, build: Rows['build'][number]): Omit<BuildRecord, 'calls' | 'catalogue'> {
   const revisions = rows.revisions.map(toRevision);
   const sheetReadings = entriesOf(SHEET_READINGS, rows.sheetReadings);
+  const statements = rows.setUpStatements.map(toStatement);
   return {
     build: toBuild(build, specAt(revisions, build.revision)),
     revisions,
     arms: rows.arms.map(toArm),
     placements: rows.placements.map(toPlacement),
-    setUps: rows.setUps.map(toSetUp),
+    setUps: rows.setUps.map((row) => toSetUp(row, statements)),
     readings: entriesOf(READINGS, rows.readings),
     sheetReadings,
     partReadings: entriesOf(PART_READINGS, rows.partReadings),

@@ -16,6 +16,7 @@ import { PART_READINGS } from '../part-readings/part-readings.ts';
 import { selectPhotographs } from '../photographs/photographs.ts';
 import { READINGS } from '../readings/readings.ts';
 import { selectSetUps } from '../set-ups/set-ups.ts';
+import { selectStatements } from '../set-ups/statements.ts';
 import { selectShareLinks } from '../share-links/share-links.ts';
 import { SHEET_READINGS } from '../sheet/sheet-table.ts';
 import { TIP_MARKS } from '../tip-marks/tip-mark-table.ts';
@@ -67,6 +68,7 @@ export function recordQueries(
     arms: ofBuild(selectArms(tx)),
     placements: ofBuild(selectPlacements(tx)),
     setUps: ofBuild(selectSetUps(tx)),
+    setUpStatements: ofBuild(selectStatements(tx)),
     readings: ofBuild(READINGS.query(tx)),
     sheetReadings: ofBuild(SHEET_READINGS.query(tx)),
     partReadings: ofBuild(PART_READINGS.query(tx)),

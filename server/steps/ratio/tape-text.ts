@@ -3,6 +3,7 @@ import { ifSaid, type TapeNames, tellEvents } from '../../call/tell-events.ts';
 import { ANSWER_EVENTS } from '../../records/answers/events.ts';
 import { READING_EVENTS } from '../../records/readings/events.ts';
 import { SET_UP_EVENTS } from '../../records/set-ups/events.ts';
+import { factsSaid } from './facts-said.ts';
 
 interface Read {
   readonly setUpId: string;
@@ -28,6 +29,10 @@ export const RATIO_TOLD = {
       ];
       return { kind: 'note', text: `Set-up ${number} on ${cylinder} ${valve}: ${method.join(', ')}` };
     },
+    'set-up-put-right': ({ number, cylinder, valve, said, reason }) => ({
+      kind: 'note',
+      text: `Set-up ${number} on ${cylinder} ${valve} put right: ${factsSaid(said).join(', ')}; ${reason}`,
+    }),
   }),
   ...tellEvents(READING_EVENTS, {
     'reading-kept': (data, names) => {
@@ -46,9 +51,9 @@ export const RATIO_TOLD = {
     }),
   }),
   ...tellEvents(ANSWER_EVENTS, {
-    'question-answered': ({ question, answer }) => ({
+    'question-answered': ({ question, answer, value }) => ({
       kind: 'answer',
-      text: `“${answer}” to: ${question.replaceAll('-', ' ')}`,
+      text: `“${answer}${ifSaid(', ', value)}” to: ${question.replaceAll('-', ' ')}`,
     }),
   }),
 };

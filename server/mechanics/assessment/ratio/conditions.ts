@@ -1,5 +1,6 @@
 import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
+import { passNamed } from './answers.ts';
 import { ABOUT_TURNS } from './counted.ts';
 import type { SetUpRead } from './set-up-read.ts';
 
@@ -52,6 +53,9 @@ function isOpen(question: AssessedQuestion, { setUp, valve, lobe }: SetUpRead): 
 export function doubtsOf(own: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
   const open = questions.filter((each) => each.code !== 'falling-passes' && isOpen(each, own));
   return open.map(({ ask, code, answered }) => {
+    const pass = answered === undefined ? undefined : passNamed(answered);
+    if (answered?.found === true && pass !== undefined)
+      return `pass ${pass} entered again or struck out: “${ask}” was found to be so on it`;
     if (answered?.found === true)
       return `the reading entered again or struck out: “${ask}” was found to be so`;
     return ABOUT_TURNS.has(code) ? `whether the turns were counted right: ${ask}` : `an answer: ${ask}`;

@@ -100,6 +100,7 @@ export function buildOf(seed: number): Evidence {
     arms,
     seats: first === undefined ? [] : [{ cylinder: 1, valve: 'intake', armId: first.id }],
     setUps,
+    statements: [],
     passes: setUps.flatMap((setUp) => readingsOf(chance, setUp, engine)),
     sheet: sheetOf(chance, engine, arms),
     lash: lashLogOf(chance),
