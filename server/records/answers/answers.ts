@@ -80,7 +80,12 @@ type ValueColumns = Pick<
   'value_typed' | 'value_value' | 'value_unit' | 'value_read_as'
 >;
 
-function amountOf({ value_typed, value_value, value_unit, value_read_as }: ValueColumns): Entered | undefined {
+function amountOf({
+  value_typed,
+  value_value,
+  value_unit,
+  value_read_as,
+}: ValueColumns): Entered | undefined {
   if (value_value === null || value_unit === null) return undefined;
   return {
     typed: value_typed ?? '',

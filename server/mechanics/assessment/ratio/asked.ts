@@ -46,6 +46,14 @@ function questionsOf(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead
   });
 }
 
+/** What is known now raises it no more: it stays with its answer, and nothing is in doubt by it. */
+function noLongerRaised(question: AssessedQuestion): AssessedQuestion {
+  const { answered, ...rest } = question;
+  if (answered === undefined) return question;
+  const { entryId, answer } = answered;
+  return { ...rest, weight: 'weak', answered: { entryId, answer } };
+}
+
 /**
  * What a set-up is asked as it is known now. A question that its own answer has settled is kept with the answer, though
  * it would not be asked any more.
@@ -63,6 +71,5 @@ export function questionsOfSetUp(
   const settled = before.filter(
     (question) => question.answered !== undefined && !now.some(({ id }) => id === question.id),
   );
-  // What is known now raises it no more: nothing is in doubt by it.
-  return [...now, ...settled.map((question) => ({ ...question, weight: 'weak' as const }))];
+  return [...now, ...settled.map(noLongerRaised)];
 }

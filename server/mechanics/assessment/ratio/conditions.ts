@@ -40,9 +40,20 @@ function apartLacks({ valve, lobe }: SetUpRead): string[] {
   return all.map(({ pass, why }) => `pass ${pass.pass} entered again or struck out: it ${why}`);
 }
 
+/** Answers to these say how it was read; what that lacks is said of the state. */
+const OF_STATE: ReadonlySet<string> = new Set([
+  'spring-not-said',
+  'lifter-not-said',
+  'lash-not-said',
+  'lash-setting-not-said',
+  'alignment-not-said',
+  'rests-on-not-said',
+]);
+
 /** A doubt that is open on what the word would rest on, and that no other lack has named already. */
 function isOpen(question: AssessedQuestion, { setUp, valve, lobe }: SetUpRead): boolean {
-  if (!inDoubt(question) || NOT_ABOUT_READINGS.has(question.code)) return false;
+  const foundSo = question.answered?.found === true && !OF_STATE.has(question.code);
+  if ((!inDoubt(question) && !foundSo) || NOT_ABOUT_READINGS.has(question.code)) return false;
   if (question.code === 'lash-left-in' && setUp.lash === 'set') return false;
   if (question.code === 'plunger-tilted' && setUp.alignment === 'leaning') return false;
   const named = [...valve.aside, ...lobe.passes.aside].map(({ pass }) => pass.id);

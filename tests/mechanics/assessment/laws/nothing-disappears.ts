@@ -1,4 +1,4 @@
-import { type Assessed, type Law, passesIn, placeOf } from './law.ts';
+import { type Assessed, type Law, passesIn, placeOf, setUpsNow } from './law.ts';
 
 /** Numbers that cannot be told: no answer may hold one. */
 function notNumbers(value: unknown, path: string): string[] {
@@ -8,8 +8,9 @@ function notNumbers(value: unknown, path: string): string[] {
 }
 
 /** Every valve that a lift was read on is explained, or says why it cannot be. */
-function explained({ evidence, assessment }: Assessed): string[] {
-  const read = evidence.setUps.filter((setUp) =>
+function explained(assessed: Assessed): string[] {
+  const { evidence, assessment } = assessed;
+  const read = setUpsNow(assessed).filter((setUp) =>
     passesIn(evidence, setUp, 'valve-lift').some(({ value }) => value > 0),
   );
   return read.flatMap((setUp) => {

@@ -4,7 +4,7 @@ import { type Law, sentencesOf } from './law.ts';
 
 /** Words that send somebody to turn, run or fire it. */
 const TELLS =
-  /(^|[.:;?] )(turn (it|to|by|twice)|rotate|crank|fire|start it|run it|take one more pass|read (it )?again|read the (valve|lobe)|move (this|the) rocker|swap )/i;
+  /(^|[.:;?] )(turn (it|to|by|twice)|rotate|crank|fire|start it|run it|take one more pass|read (it )?again|read the (valve|lobe)|move (this|the) rocker|swap (?!of ))/i;
 const FORBIDS = /do not|don’t|nobody|not while|until|after it|before anything/i;
 
 /** A gap that is short raises a stop, until a person has lifted it; one that is only calculated is not to be run. */

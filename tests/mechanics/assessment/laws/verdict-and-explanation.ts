@@ -1,11 +1,11 @@
 import type { AssessedExplanation } from '../../../../server/mechanics/assessment/assessment.ts';
-import { type Assessed, type Law, passesIn, placeOf } from './law.ts';
+import { type Assessed, type Law, passesIn, placeOf, setUpsNow } from './law.ts';
 
 const TURNS: ReadonlySet<string> = new Set(['turn-too-many', 'turn-too-few', 'hand-read-backwards']);
 
 /** Set-ups that an explanation speaks of. */
-const setUpsOf = ({ evidence }: Assessed, { setUpIds }: AssessedExplanation) =>
-  evidence.setUps.filter(({ id }) => setUpIds.includes(id));
+const setUpsOf = (assessed: Assessed, { setUpIds }: AssessedExplanation) =>
+  setUpsNow(assessed).filter(({ id }) => setUpIds.includes(id));
 
 /** A mistake that was ruled out for every reading is not listed. */
 function impossible(assessed: Assessed, explanation: AssessedExplanation): string[] {
@@ -34,7 +34,7 @@ function taken(assessed: Assessed, explanation: AssessedExplanation): string[] {
       ({ spring, lifter }) => spring === 'light' && (lifter === 'solid' || lifter === 'locked'),
     ),
     'lobe-at-lifter': lobes.length > 8,
-    'rocker-on-another-valve': assessed.evidence.setUps.some(
+    'rocker-on-another-valve': setUpsNow(assessed).some(
       (each) =>
         each.armId !== undefined &&
         each.armId === explanation.armId &&
