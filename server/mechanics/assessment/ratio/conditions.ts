@@ -10,6 +10,7 @@ const NOT_ABOUT_READINGS: ReadonlySet<string> = new Set([
   'lash-formula',
   'stated-not-read',
   'springs-at-different-lash',
+  'spring-mixed',
   // The count was looked at: the inference weighs what is left.
   'count-does-not-fit',
 ]);

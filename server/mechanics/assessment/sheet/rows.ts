@@ -1,7 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import { byId, byPlace, placeOf } from '../common/said.ts';
-import { setUpsNow } from '../ratio/set-ups.ts';
 import type { Evidence, SheetEvidence, SheetKindName, Spring, ValvePlace } from '../evidence.ts';
+import { setUpsNow } from '../ratio/set-ups.ts';
 import { figureOf, type LotFigure } from './lot.ts';
 
 /** Lifts at one valve with one arm on one spring. */

@@ -28,6 +28,12 @@ function explained(assessed: Assessed): string[] {
   });
 }
 
+/** Readings of a length that a lift can have are always weighed: no flag is put on one that cannot carry it. */
+const refusals = ({ assessment }: Assessed): string[] =>
+  assessment.explanations.flatMap(({ id, refused }) =>
+    refused === undefined ? [] : [`${id}: sound readings refused: ${refused}`],
+  );
+
 /** Law 7: what cannot be computed says so. */
 export const whatCannotBeComputedSaysSo: Law = (assessed) => {
   const { quantities, judgements, headlines, questions } = assessed.assessment;
@@ -36,6 +42,7 @@ export const whatCannotBeComputedSaysSo: Law = (assessed) => {
   return [
     ...notNumbers(assessed.assessment, ''),
     ...explained(assessed),
+    ...refusals(assessed),
     ...quantities
       .filter(({ value, low, high, lacks }) => (value ?? low ?? high) === undefined && lacks.length === 0)
       .map(({ id }) => `${id}: no value, and not said what it lacks`),
