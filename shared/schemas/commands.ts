@@ -102,9 +102,11 @@ export const answerQuestion = z
       sign: 'not-negative',
     }).optional(),
   })
-  .superRefine(({ code, questionId, answer }, ctx) => {
+  .superRefine(({ code, questionId, answer, value }, ctx) => {
     if (code === 'read-back' && !came(ctx, 'found'))
       faultAt(ctx, ['found'], 'required', 'is missing: are the entries as they were read, or was one wrong');
+    if (/^zero\b/.test(answer) && (value?.value ?? 0) > 0)
+      faultAt(ctx, ['value'], 'not-allowed', 'does not go with a lash that was taken up to zero');
     if (came(ctx, 'value') || typeof answer !== 'string' || !asksForLash(code, questionId)) return;
     const [amount, ...more] = amountsIn(answer);
     if (amount !== undefined && more.length === 0)

@@ -25,8 +25,8 @@ export function lashForm(context: CallContext, last: LoggedLash | undefined): Pa
     action: `${context.base}/lash`,
     labels: LABELS,
     initial: {
-      cylinder: String(last?.reading.cylinder ?? 1),
-      valve: last?.reading.valve ?? 'intake',
+      cylinder: last === undefined ? '' : String(last.reading.cylinder),
+      valve: last?.reading.valve ?? '',
       engine: last?.engine ?? 'not-said',
       moment: 'found',
       nut: 'not-looked',
@@ -39,7 +39,7 @@ export function lashForm(context: CallContext, last: LoggedLash | undefined): Pa
             inputmode: 'numeric',
             ...(bench ? { big: true } : {}),
           }),
-          selectField(shown, 'valve', LABELS.valve, VALVES),
+          selectField(shown, 'valve', LABELS.valve, VALVES, { first: 'Not said' }),
           gaugedField(shown, 'lash', LABELS.lash, {
             hint: 'On the base circle. Between two feelers: “more than .018, less than .020”.',
             ...(bench ? { big: true } : { autofocus: true }),

@@ -1,6 +1,7 @@
 import { defineStep } from '../../call/step.ts';
 import { passCorrection } from './correct-reading.ts';
 import { ratioForms } from './forms.ts';
+import { setUpCorrection } from './put-right.ts';
 import { ratioPage } from './ratio-page.ts';
 import { ratioReport } from './report.ts';
 import { rawPasses } from './takeover.ts';
@@ -20,7 +21,7 @@ export const ratioStep = defineStep({
   load: () => undefined,
   page: (_, input) => ratioPage(input),
   forms: ratioForms,
-  corrections: [passCorrection],
+  corrections: [passCorrection, setUpCorrection],
   told: RATIO_TOLD,
   cautions: (_, { assessment }) => assessment.details.setUps.flatMap(({ cautions }) => cautions),
   report: (_, context) => [{ name: 'ratio', components: ratioReport(context) }],

@@ -18,6 +18,9 @@ function reading({ setUpId, kind, pass, atLobeLift }: Read, { valveOf }: TapeNam
   return `${READING_KINDS[kind]}${at}, ${valveOf(setUpId)}${kind.startsWith('stated-') ? '' : `, pass ${pass}`}`;
 }
 
+const keptAs = (kind: Read['kind'] | undefined): string =>
+  kind === undefined ? '' : `, which was kept as ${READING_KINDS[kind].toLowerCase()}`;
+
 /** What set-ups, readings of a pass, and answers to the questions these raise say on the tape. */
 export const RATIO_TOLD = {
   ...tellEvents(SET_UP_EVENTS, {
@@ -42,7 +45,7 @@ export const RATIO_TOLD = {
     },
     'reading-replaced': (data, names) => ({
       kind: 'reading',
-      text: `${reading(data, names)}, in place of ${data.replaces}`,
+      text: `${reading(data, names)}, in place of ${data.replaces}${keptAs(data.wasKind)}`,
       value: data.readAs,
     }),
     'reading-struck': (data, names) => ({

@@ -2,6 +2,7 @@ import { defined } from '../../../../shared/defined.ts';
 import { questionsFor } from '../../questions/questions.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
+import { inches } from '../common/said.ts';
 import type { AnswerEvidence, Evidence } from '../evidence.ts';
 import { answerTo, foundBy, passNamed } from './answers.ts';
 import { choicesOf } from './choices.ts';
@@ -38,7 +39,8 @@ function questionsOf(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead
     const answer = answerTo(question, questions, own.setUp.answers);
     if (answer === undefined) return question;
     const found = foundOn(own, question, answer);
-    const { id: entryId, answer: text } = answer;
+    const { id: entryId, value } = answer;
+    const text = value === undefined ? answer.answer : `${answer.answer}, ${inches(value)}`;
     return {
       ...question,
       answered: { entryId, answer: text, ...defined({ found }) },
