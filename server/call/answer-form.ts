@@ -111,7 +111,7 @@ function asksBack(posted: Fields): Fields {
   const { code, questionId, value = '', words = '' } = posted;
   const [amount, ...more] = asksForLash(code, questionId) && value === '' ? amountsIn(words) : [];
   if (amount === undefined || more.length > 0) return posted;
-  return { ...withLash(posted), value: amount.readAs };
+  return { ...withLash(posted), value: amount.typed };
 }
 
 const stepName = z.enum(STEP_NAMES);
