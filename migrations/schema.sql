@@ -32,7 +32,11 @@ create table answer (
   created_at timestamp with time zone not null default now(),
   code text not null default ''::text,
   found boolean,
-  question_id text
+  question_id text,
+  value_typed text,
+  value_value double precision,
+  value_unit text,
+  value_read_as text
 );
 alter table answer enable row level security;
 alter table answer force row level security;
@@ -361,6 +365,22 @@ create table set_up (
 alter table set_up enable row level security;
 alter table set_up force row level security;
 
+create table set_up_statement (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  build_id uuid not null,
+  set_up_id uuid not null,
+  seq bigint not null,
+  said jsonb not null,
+  reason text not null,
+  by_kind text not null,
+  by_id uuid not null,
+  by_name text not null,
+  created_at timestamp with time zone not null default now()
+);
+alter table set_up_statement enable row level security;
+alter table set_up_statement force row level security;
+
 create table share_link (
   shop_id uuid not null,
   id uuid not null default gen_random_uuid(),
@@ -520,6 +540,9 @@ create table working (
 alter table working enable row level security;
 alter table working force row level security;
 
+alter table answer add constraint answer_check CHECK (((value_value IS NULL) = (value_unit IS NULL)));
+alter table answer add constraint answer_check1 CHECK (((value_value IS NULL) = (value_read_as IS NULL)));
+alter table answer add constraint answer_check2 CHECK (((value_value IS NULL) = (value_typed IS NULL)));
 alter table answer add constraint answer_code_check CHECK ((code ~ '^[a-z0-9-]{0,60}$'::text));
 alter table answer add constraint answer_question_id_check CHECK (((char_length(question_id) >= 1) AND (char_length(question_id) <= 400)));
 alter table answer add constraint answer_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
@@ -624,6 +647,11 @@ alter table set_up add constraint set_up_shop_id_arm_id_fkey FOREIGN KEY (shop_i
 alter table set_up add constraint set_up_shop_id_build_id_revision_fkey FOREIGN KEY (shop_id, build_id, revision) REFERENCES build_revision(shop_id, build_id, revision);
 alter table set_up add constraint set_up_pkey PRIMARY KEY (shop_id, id);
 alter table set_up add constraint set_up_shop_id_build_id_number_key UNIQUE (shop_id, build_id, number);
+alter table set_up_statement add constraint set_up_statement_reason_check CHECK ((reason <> ''::text));
+alter table set_up_statement add constraint set_up_statement_said_check CHECK ((jsonb_typeof(said) = 'object'::text));
+alter table set_up_statement add constraint set_up_statement_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
+alter table set_up_statement add constraint set_up_statement_shop_id_set_up_id_fkey FOREIGN KEY (shop_id, set_up_id) REFERENCES set_up(shop_id, id);
+alter table set_up_statement add constraint set_up_statement_pkey PRIMARY KEY (shop_id, id);
 alter table share_link add constraint share_link_holder_check CHECK (((length(holder) >= 1) AND (length(holder) <= 200)));
 alter table share_link add constraint share_link_token_hash_check CHECK ((token_hash ~ '^[0-9a-f]{64}$'::text));
 alter table share_link add constraint share_link_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
@@ -693,6 +721,7 @@ CREATE INDEX part_reading_build ON public.part_reading USING btree (shop_id, bui
 CREATE INDEX photograph_build ON public.photograph USING btree (shop_id, build_id, seq);
 CREATE INDEX reading_build ON public.reading USING btree (shop_id, build_id, seq);
 CREATE INDEX reading_set_up ON public.reading USING btree (shop_id, set_up_id, seq);
+CREATE INDEX set_up_statement_build ON public.set_up_statement USING btree (shop_id, build_id, seq);
 CREATE INDEX share_link_build ON public.share_link USING btree (shop_id, build_id);
 CREATE INDEX share_link_token ON public.share_link USING btree (token_hash);
 CREATE INDEX staff_email_key ON public.staff USING btree (email_key);
@@ -723,6 +752,7 @@ create policy shop_only on photograph for ALL using (shop_id = app_shop()) with 
 create policy shop_only on presence for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on reading for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on set_up for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy shop_only on set_up_statement for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy by_secret on share_link for SELECT using (token_hash = app_lookup()) with check -;
 create policy shop_only on share_link for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on shop for ALL using (id = app_shop()) with check (id = app_shop());
@@ -756,6 +786,7 @@ grant DELETE, INSERT, SELECT, UPDATE on presence to benchcall_service;
 grant DELETE, INSERT, SELECT, UPDATE on rate_limit to benchcall_service;
 grant INSERT, SELECT on reading to benchcall_service;
 grant INSERT, SELECT on set_up to benchcall_service;
+grant INSERT, SELECT on set_up_statement to benchcall_service;
 grant INSERT, SELECT, UPDATE on share_link to benchcall_service;
 grant INSERT, SELECT, UPDATE on shop to benchcall_service;
 grant INSERT, SELECT on shop_limit to benchcall_service;

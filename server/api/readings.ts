@@ -2,7 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { answer, type Sent } from '../../shared/schemas/answer.ts';
 import { answerQuestion, correctReading, newReading } from '../../shared/schemas/commands.ts';
-import { newSetUp } from '../../shared/schemas/method.ts';
+import { correctSetUp, newSetUp } from '../../shared/schemas/method.ts';
 import {
   explanationOfSetUp,
   explanationView,
@@ -16,6 +16,7 @@ import { keepAnswer } from '../records/answers/answers.ts';
 import { keptAnswerView, showKeptAnswer } from '../records/answers/view.ts';
 import { keepReading, listReadings, replaceReading } from '../records/readings/readings.ts';
 import { readingView, showReading } from '../records/readings/view.ts';
+import { putSetUpRight } from '../records/set-ups/put-right.ts';
 import { listSetUps, startSetUp } from '../records/set-ups/set-ups.ts';
 import { setUpView, showSetUp } from '../records/set-ups/view.ts';
 import type { BuildRecord } from '../records/whole-build/build-record.ts';
@@ -76,6 +77,21 @@ export function readingsApi(app: FastifyInstance, deps: Deps): void {
       return { body: showSetUp(setUp), location: `/api/v1/builds/${params.id}/set-ups/${setUp.id}/ratio` };
     },
   });
+  commandRoute(app, deps, {
+    operationId: 'putSetUpRight',
+    tag,
+    summary:
+      'Put a set-up right: how it was read, or on which valve; it holds for the readings already there',
+    method: 'POST',
+    url: '/api/v1/builds/:id/set-ups/:setUpId/corrections',
+    params: setUpParams,
+    body: correctSetUp,
+    status: 201,
+    answer: setUpView,
+    run: async (tx, { principal, params, body }) => ({
+      body: showSetUp(await putSetUpRight(tx, principal, params.id, params.setUpId, body)),
+    }),
+  });
   readRoute(app, deps, {
     operationId: 'listReadings',
     tag,
@@ -104,7 +120,7 @@ export function readingsApi(app: FastifyInstance, deps: Deps): void {
   commandRoute(app, deps, {
     operationId: 'replaceReading',
     tag,
-    summary: 'Replace a reading, or strike it out, with the reason',
+    summary: 'Replace a reading, say what it was of, or strike it out, with the reason',
     method: 'POST',
     url: '/api/v1/builds/:id/readings/:readingId/corrections',
     params: z.strictObject({ id: z.uuid(), readingId: z.uuid() }),

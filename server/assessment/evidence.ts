@@ -16,7 +16,7 @@ import {
   partEvidence,
   workingEvidence,
 } from './evidence/other-entries.ts';
-import { passEvidence, setUpEvidence } from './evidence/passes.ts';
+import { passEvidence, setUpEvidence, statementEvidence } from './evidence/passes.ts';
 import { specEvidence } from './evidence/spec.ts';
 import { lashEvidence, markEvidence, sheetEvidence } from './evidence/valve-entries.ts';
 
@@ -89,6 +89,7 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
       armId,
     })),
     setUps: record.setUps.map(setUpEvidence),
+    statements: record.setUps.flatMap(({ statements }) => statements.map(statementEvidence)),
     passes: record.readings.map(passEvidence),
     sheet: record.sheetReadings.map(sheetEvidence),
     lash: record.lashLines.filter(({ reading }) => reading.arms === 'these').map(lashEvidence),

@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
+import { inInches, quantityView, sideView } from '../../shared/schemas/answer-parts.ts';
+import { ALIGNMENTS, keysOf, LASH_STATES, LIFTERS, RESTS_ON, SPRINGS } from '../../shared/schemas/words.ts';
 import { encoded } from '../compute/encode.ts';
 import type { Assessment } from '../mechanics/assessment/assessment.ts';
 import type { SetUpDetail } from '../mechanics/assessment/ratio/detail.ts';
@@ -29,11 +31,42 @@ export const QUANTITY = {
   'not-said': 'not known',
 } as const;
 
+const knownView = z
+  .object({
+    cylinder: z.int(),
+    valve: sideView,
+    armId: z.uuid().optional(),
+    spring: z.enum(keysOf(SPRINGS)),
+    lifter: z.enum(keysOf(LIFTERS)),
+    lash: z.enum(keysOf(LASH_STATES)),
+    lashSetting: quantityView.optional(),
+    restsOn: z.enum(keysOf(RESTS_ON)),
+    alignment: z.enum(keysOf(ALIGNMENTS)),
+  })
+  .meta({
+    id: 'SetUpAsKnown',
+    description: 'how it was read as it is known now: statements and answers that came later are in it',
+  });
+
+const showKnown = ({ setUp }: SetUpDetail) =>
+  answer(knownView, {
+    cylinder: setUp.cylinder,
+    valve: setUp.valve,
+    armId: setUp.armId,
+    spring: setUp.spring,
+    lifter: setUp.lifter,
+    lash: setUp.lash,
+    lashSetting: setUp.lashSetting === undefined ? undefined : inInches(setUp.lashSetting),
+    restsOn: setUp.restsOn,
+    alignment: setUp.alignment,
+  });
+
 /** The ratio of a set-up as JSON has it; `quantity` names which of the two ratios it is. */
 export const ratioView = z
   .object({
     setUpId: z.uuid(),
     revision: z.int(),
+    known: knownView,
     quantity: z.enum(Object.values(QUANTITY)),
     headline: z.string().optional().meta({ description: 'the answer of this arm on its valve, in one line' }),
     judgements: z.array(judgementView).meta({ description: 'without the one that the headline is made of' }),
@@ -79,6 +112,7 @@ export function ratioOfSetUp(record: BuildRecord, setUpId: string) {
   return answer(ratioView, {
     setUpId: setUp.id,
     revision: setUp.revision,
+    known: showKnown(detail),
     quantity: QUANTITY[detail.setUp.spring],
     headline: said.headline?.sentence,
     judgements: said.judgements.map(showJudgement),

@@ -1,16 +1,20 @@
 import { z } from 'zod';
 import { defined } from '../../shared/defined.ts';
-import { answerQuestion } from '../../shared/schemas/commands.ts';
+import { amountsIn } from '../../shared/quantities/amounts-in.ts';
+import { formatQuantity } from '../../shared/quantities/format.ts';
+import { fromSi } from '../../shared/quantities/units.ts';
+import { answerQuestion, asksForLash } from '../../shared/schemas/commands.ts';
 import { STEP_NAMES, type StepName } from '../../shared/steps.ts';
+import type { AnswerChoice } from '../mechanics/assessment/assessment.ts';
 import { keptWords } from '../mechanics/assessment/common/asked.ts';
 import { keepAnswer } from '../records/answers/answers.ts';
-import { choiceField, textField } from '../web/forms/fields.ts';
+import { choiceField, quantityField, textField } from '../web/forms/fields.ts';
 import type { Fields } from '../web/forms/read-form.ts';
 import type { CallContext } from './context.ts';
 import type { PageForm } from './forms.ts';
 import { type StepForm, stepForm } from './step-form.ts';
 
-const LABELS = { answer: 'What was found', words: 'In their own words' };
+const LABELS = { answer: 'What was found', value: 'How much lash was in it', words: 'In their own words' };
 
 /** Something that is asked, with the answers it may have. */
 interface Answerable {
@@ -20,10 +24,22 @@ interface Answerable {
   readonly code: string;
   /** The step that shows it, and that is shown again once it is answered. */
   readonly step: StepName;
-  readonly answers: readonly { readonly code: string; readonly label: string }[];
+  readonly answers: readonly Pick<AnswerChoice, 'code' | 'label' | 'takesValue' | 'value'>[];
   readonly questionId?: string;
   readonly setUpId?: string;
 }
+
+const offerField = (code: string): string => `offer-${code}`;
+
+/** The amounts that answers stand for go along, so that what was offered is what is kept. */
+const offersOf = ({ answers }: Answerable): Record<string, string> =>
+  Object.fromEntries(
+    answers.flatMap(({ code, value }) =>
+      value === undefined ? [] : [[offerField(code), formatQuantity(fromSi(value, 'in'))]],
+    ),
+  );
+
+const takesValue = ({ answers }: Answerable): boolean => answers.some((each) => each.takesValue === true);
 
 /** One of the answers, and what the person said to it. */
 export const answerForm = ({ side, base }: CallContext, of: Answerable): PageForm => ({
@@ -35,6 +51,7 @@ export const answerForm = ({ side, base }: CallContext, of: Answerable): PageFor
     question: keptWords(of.ask),
     code: of.code,
     ...defined({ questionId: of.questionId, setUpId: of.setUpId }),
+    ...offersOf(of),
   },
   groups: (shown) => [
     {
@@ -45,6 +62,16 @@ export const answerForm = ({ side, base }: CallContext, of: Answerable): PageFor
           LABELS.answer,
           Object.fromEntries(of.answers.map(({ code, label }) => [code, label])),
         ),
+        ...(takesValue(of)
+          ? [
+              quantityField(shown, 'value', LABELS.value, 'length', {
+                assume: 'in',
+                optional: true,
+                hint: 'As it was said: .018, 18 thou. Not known is left empty.',
+                ...(side === 'bench' ? { big: true } : {}),
+              }),
+            ]
+          : []),
         textField(shown, 'words', LABELS.words, {
           optional: true,
           ...(side === 'bench' ? { big: true } : {}),
@@ -61,13 +88,30 @@ const saidAs = (code: string, words: string): string =>
 
 const FOUND: Readonly<Record<string, string>> = { found: 'yes', 'not-found': 'no' };
 
-function answerFields({ answer = '', words = '', ...posted }: Fields): Fields {
+/** An amount of lash says that it was left in. */
+function withLash(posted: Fields): Fields {
+  const { answer = '', value = '', words = '', code, questionId } = posted;
+  if (answer !== '' || !asksForLash(code, questionId)) return posted;
+  return value !== '' || amountsIn(words).length === 1 ? { ...posted, answer: 'set' } : posted;
+}
+
+function answerFields(all: Fields): Fields {
+  const { answer = '', words = '', value = '', ...posted } = withLash(all);
   return {
     ...posted,
     // Words alone settle nothing: without one of the answers the form comes back with what was typed.
     answer: answer === '' ? '' : saidAs(answer, words),
+    value: value === '' ? (all[offerField(answer)] ?? '') : value,
     found: FOUND[answer] ?? '',
   };
+}
+
+/** One amount in their own words is put back to them as the amount: kept only when they say so. */
+function asksBack(posted: Fields): Fields {
+  const { code, questionId, value = '', words = '' } = posted;
+  const [amount, ...more] = asksForLash(code, questionId) && value === '' ? amountsIn(words) : [];
+  if (amount === undefined || more.length > 0) return posted;
+  return { ...withLash(posted), value: amount.typed };
 }
 
 const stepName = z.enum(STEP_NAMES);
@@ -77,6 +121,7 @@ export const answersForm: StepForm = stepForm({
   path: '/answers',
   schema: answerQuestion,
   fields: answerFields,
+  back: asksBack,
   run: async (input, { tx, principal, call, req }) => {
     await keepAnswer(tx, principal, call.buildId, input);
     const step = stepName.catch('ratio').parse(req.fields.step);

@@ -73,15 +73,22 @@ export async function loadContext(
   return contextOf(req, callId, await readBuildRecord(tx, req.principal, { callId }, wanted));
 }
 
+/** The valve that a set-up was read on, as it is known now: an answer may have told that it was another. */
+function onKnownValve(setUp: SetUp, { details }: Assessment): SetUp {
+  const known = details.setUps.find((each) => each.setUp.id === setUp.id)?.setUp;
+  return known === undefined ? setUp : { ...setUp, cylinder: known.cylinder, valve: known.valve };
+}
+
 /** The call of a record as the side of the request sees it. */
 export function contextOf(req: PageAsked, callId: string, record: BuildRecord): CallContext {
   const call = callOf(record, callId);
+  const assessment = assessedFor(record, call);
   return {
     principal: req.principal,
     side: req.side,
     base: baseOf(req),
     record,
-    assessment: assessedFor(record, call),
+    assessment,
     call,
     plan: planOf(call.goal),
     build: record.build,
@@ -90,7 +97,7 @@ export function contextOf(req: PageAsked, callId: string, record: BuildRecord): 
     placements: record.placements,
     now: nowOnValves(record.placements),
     partReadings: record.partReadings,
-    setUps: record.setUps,
+    setUps: record.setUps.map((setUp) => onKnownValve(setUp, assessment)),
     readings: record.readings,
     answers: record.answers,
     notes: record.notes,

@@ -38,18 +38,26 @@ export function correctionForm(of: {
 export const standsAs = ({ readAs, typed }: { readonly readAs: string; readonly typed: string }): string =>
   `It stands as ${readAs}, typed “${typed}”.`;
 
+/** The fields of a correction: one that must be filled in unless the entry is struck out, and those that may be. */
+export interface CorrectedFields {
+  readonly value: string;
+  readonly along?: readonly string[];
+  /** Something else is put right, so that the value may stand as it was. */
+  readonly valueStands?: boolean;
+}
+
 /**
- * Reads a posted correction. Struck out, nothing but the reason is read; put right, `value` must be filled in,
- * and `along` may be.
+ * Reads a posted correction. Struck out, nothing but the reason is read; put right, `value` must be filled in unless
+ * it stands, and `along` may be.
  */
 export function readCorrection<Schema extends z.ZodObject>(
   schema: Schema,
   posted: Fields,
-  { value, along = [] }: { readonly value: string; readonly along?: readonly string[] },
+  { value, along = [], valueStands = false }: CorrectedFields,
   options: FormOptions,
 ): FormReading<z.output<Schema>> {
   const strikes = posted.act === 'strike';
-  if (!strikes && (posted[value] ?? '').trim() === '') {
+  if (!strikes && !valueStands && (posted[value] ?? '').trim() === '') {
     const detail = 'is missing; to take the reading out without another in its place, strike it out';
     return { ok: false, faults: [{ field: value, detail }] };
   }

@@ -31,7 +31,7 @@ function card({ answers }: CallContext, question: AssessedQuestion, id: string):
       ...defined({ size }),
       ...(kept === undefined
         ? {}
-        : { answered: { text: kept.answer, who: kept.by, when: momentText(kept.at) } }),
+        : { answered: { text: answered?.answer ?? kept.answer, who: kept.by, when: momentText(kept.at) } }),
     },
   };
 }

@@ -2,10 +2,10 @@ import type { z } from 'zod';
 import { defined } from '../../shared/defined.ts';
 import type { Tx } from '../database/database.ts';
 import { getCall } from '../records/calls/calls.ts';
-import type { FormOptions } from '../web/forms/read-form.ts';
+import type { Fields, FormOptions } from '../web/forms/read-form.ts';
 import type { FormAnswer, PageRequest } from '../web/page-route.ts';
 import { callIdOf } from './context.ts';
-import { readCorrection } from './correction-form.ts';
+import { type CorrectedFields, readCorrection } from './correction-form.ts';
 import type { RejectedForm, StepBody } from './forms.ts';
 import type { StepSource } from './step.ts';
 import { addressOf, type Destination, type FormSource } from './step-form.ts';
@@ -32,8 +32,7 @@ export function entryCorrection<Schema extends z.ZodObject, Entry>(of: {
   readonly action?: string;
   readonly param: string;
   readonly schema: Schema;
-  /** The field that must be filled in unless the entry is struck out, and those that may be. */
-  fields(entry: Entry): { readonly value: string; readonly along?: readonly string[] };
+  fields(entry: Entry, posted: Fields): CorrectedFields;
   find(source: Omit<FormSource, 'computations'>, id: string): Promise<Entry>;
   units?(entry: Entry): FormOptions;
   /** The page of one entry out of the call's context. */
@@ -62,7 +61,7 @@ export function entryCorrection<Schema extends z.ZodObject, Entry>(of: {
       const read = readCorrection(
         of.schema,
         req.fields,
-        of.fields(entry),
+        of.fields(entry, req.fields),
         of.units?.(entry) ?? { lengths: 'in' },
       );
       if (!read.ok) return { faults: read.faults, typed: req.fields };

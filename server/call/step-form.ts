@@ -63,6 +63,8 @@ export function stepForm<Schema extends z.ZodObject>(form: {
   readonly beside?: readonly string[];
   /** The posted fields under the names that the schema has, where they differ. */
   fields?(posted: Fields, source: FormSource): Fields | Promise<Fields>;
+  /** What stands in the form when it comes back with a fault; left out, what was typed. */
+  back?(posted: Fields): Fields;
   /** How numbers without a unit are read; left out, in inches. */
   units?(source: FormSource): FormOptions | Promise<FormOptions>;
   run(input: z.output<Schema>, source: FormSource): Promise<Destination | FormAnswer>;
@@ -76,7 +78,7 @@ export function stepForm<Schema extends z.ZodObject>(form: {
       const source: FormSource = { tx, req, principal: req.principal, call, computations };
       const fields = (await form.fields?.(req.fields, source)) ?? req.fields;
       const read = readForm(form.schema, fields, (await form.units?.(source)) ?? INCHES);
-      if (!read.ok) return { faults: read.faults, typed: req.fields };
+      if (!read.ok) return { faults: read.faults, typed: form.back?.(req.fields) ?? req.fields };
       return atFields(req, async () => {
         const done = await form.run(read.data, source);
         return 'step' in done || 'page' in done ? addressOf(req, done) : done;

@@ -1,7 +1,7 @@
 import type { ArmPlacementTable, ArmTable, BuildRevisionTable, BuildTable } from './tables/builds.ts';
 import type { BuilderSessionTable, CallTable, PresenceTable, ShareLinkTable } from './tables/calls.ts';
 import type { LashLogTable, TipMarkTable } from './tables/marks-and-lash.ts';
-import type { AnswerTable, ReadingTable, SetUpTable } from './tables/measuring.ts';
+import type { AnswerTable, ReadingTable, SetUpStatementTable, SetUpTable } from './tables/measuring.ts';
 import type { PartFamilyTable, PartReadingTable } from './tables/parts.ts';
 import type {
   ApiKeyTable,
@@ -35,6 +35,7 @@ export interface Tables {
   arm: ArmTable;
   arm_placement: ArmPlacementTable;
   set_up: SetUpTable;
+  set_up_statement: SetUpStatementTable;
   reading: ReadingTable;
   answer: AnswerTable;
   note: NoteTable;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { amountsIn } from '../quantities/amounts-in.ts';
 import { buildSpec } from './build-spec.ts';
 import { entered } from './entered.ts';
 import { choice } from './fields.ts';
@@ -66,11 +67,24 @@ export const newReading = z
       faultAt(ctx, ['atLobeLift'], 'not-allowed', 'goes with a valve lift read part of the way up alone');
   }, evenIfFaulty);
 
-export const correctReading = z.strictObject({
-  peak: entered('length', 'the reading as it should be; left out, the reading is struck').optional(),
-  zeroReturn: entered('length', 'where the hand stood back on the base circle', { sign: 'any' }).optional(),
-  reason: someWords('why the reading is replaced', 500),
-});
+export const correctReading = z
+  .strictObject({
+    peak: entered(
+      'length',
+      'the reading as it should be; left out with the kind too, the reading is struck',
+    ).optional(),
+    zeroReturn: entered('length', 'where the hand stood back on the base circle', { sign: 'any' }).optional(),
+    kind: choice(keysOf(READING_KINDS), 'what was read, where it was kept as something else').optional(),
+    atLobeLift: entered('length', 'the lobe lift at which the valve was read, for valve-lift-at').optional(),
+    reason: someWords('why the reading is replaced', 500),
+  })
+  .superRefine(({ kind }, ctx) => {
+    const at = came(ctx, 'atLobeLift');
+    if (kind === 'valve-lift-at' && !at)
+      faultAt(ctx, ['atLobeLift'], 'required', 'is missing: the lobe lift at which the valve was read');
+    if (kind !== 'valve-lift-at' && at)
+      faultAt(ctx, ['atLobeLift'], 'not-allowed', 'goes with a valve lift read part of the way up alone');
+  }, evenIfFaulty);
 
 export const answerQuestion = z
   .strictObject({
@@ -84,11 +98,29 @@ export const answerQuestion = z
       .optional()
       .meta({ description: 'the word of the question, such as turn-miscounted or read-back' }),
     found: z.boolean().optional().meta({ description: 'something was found wrong' }),
+    value: entered('length', 'the amount, where the question asks for one: how much lash was in it', {
+      sign: 'not-negative',
+    }).optional(),
   })
-  .superRefine(({ code }, ctx) => {
+  .superRefine(({ code, questionId, answer, value }, ctx) => {
     if (code === 'read-back' && !came(ctx, 'found'))
       faultAt(ctx, ['found'], 'required', 'is missing: are the entries as they were read, or was one wrong');
+    if (/^zero\b/.test(answer) && (value?.value ?? 0) > 0)
+      faultAt(ctx, ['value'], 'not-allowed', 'does not go with a lash that was taken up to zero');
+    if (came(ctx, 'value') || typeof answer !== 'string' || !asksForLash(code, questionId)) return;
+    const [amount, ...more] = amountsIn(answer);
+    if (amount !== undefined && more.length === 0)
+      faultAt(ctx, ['value'], 'required', `is missing. Is that the lash: ${amount.readAs}?`);
+    else if (/^as[- ](?:logged|card|told)\b/.test(answer))
+      faultAt(ctx, ['value'], 'required', 'is missing: the amount that the question offers');
   }, evenIfFaulty);
+
+/** Questions about the lash: words alone would leave open how much was in it. */
+const ABOUT_LASH = ['lash-not-said', 'lash-left-in', 'lash-setting-not-said'] as const;
+
+export function asksForLash(code: string | undefined, questionId: string | undefined): boolean {
+  return ABOUT_LASH.some((each) => code === each || questionId?.startsWith(`question:${each}:`) === true);
+}
 
 export const newNote = z.strictObject({
   kind: choice(['note', 'advice', 'promise'], 'a note, advice given, or a promise'),

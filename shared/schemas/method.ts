@@ -2,6 +2,8 @@ import { z } from 'zod';
 import { entered } from './entered.ts';
 import { choice } from './fields.ts';
 import { bare, ratio } from './number-fields.ts';
+import { someWords } from './texts.ts';
+import { evenIfFaulty, faultAt } from './two-forms.ts';
 import {
   ALIGNMENTS,
   keysOf,
@@ -35,14 +37,39 @@ export const method = z.strictObject({
 });
 export type Method = z.output<typeof method>;
 
+const cylinder = bare('cylinder number, in the engine’s own numbering', { least: 1, most: 16, whole: true });
+const valve = choice(keysOf(VALVES), 'which valve of the cylinder');
+const armId = z.uuid().optional().meta({ description: 'the arm on this valve, if it is on record' });
+
 /** A set-up: which valve, which arm, and the method. */
-export const newSetUp = z.strictObject({
-  cylinder: bare('cylinder number, in the engine’s own numbering', { least: 1, most: 16, whole: true }),
-  valve: choice(keysOf(VALVES), 'which valve of the cylinder'),
-  armId: z.uuid().optional().meta({ description: 'the arm on this valve, if it is on record' }),
-  method,
-});
+export const newSetUp = z.strictObject({ cylinder, valve, armId, method });
 export type NewSetUp = z.output<typeof newSetUp>;
+
+/** Facts of a set-up that need not be known at all: what was said of them may turn out to be no more than a guess. */
+export const MAY_BE_UNKNOWN = ['armId', 'lashSetting', 'travel', 'pushedIn'] as const;
+
+/** A set-up put right: only what was told later is given, and it holds for the readings already there. */
+export const correctSetUp = z
+  .strictObject({
+    cylinder: cylinder.optional(),
+    valve: valve.optional(),
+    armId,
+    method: method.partial().optional(),
+    notKnown: z
+      .array(choice(MAY_BE_UNKNOWN, 'a fact that is not known after all'))
+      .max(MAY_BE_UNKNOWN.length)
+      .optional()
+      .meta({ description: 'facts that are not known after all' }),
+    reason: someWords('what was said, and by whom', 500),
+  })
+  .superRefine((_, ctx) => {
+    const { value } = ctx;
+    const given = Object.entries(value).filter(([name]) => name !== 'reason');
+    const said = given.filter(([, part]) => typeof part !== 'object' || Object.keys(part ?? {}).length > 0);
+    if (said.length === 0 && ctx.issues.length === 0)
+      faultAt(ctx, ['method'], 'required', 'is missing: nothing is put right yet; change what was not so');
+  }, evenIfFaulty);
+export type SetUpSaid = Omit<z.output<typeof correctSetUp>, 'reason'>;
 
 /** Ratios that a reading is set against unless the call names others: common nominals, no published source. */
 export const NOMINAL_RATIOS = [1.45, 1.5, 1.52, 1.55, 1.6, 1.65, 1.7, 1.75, 1.8] as const;

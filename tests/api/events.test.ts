@@ -67,6 +67,8 @@ async function correctEachKind() {
 async function keepTheRest() {
   await build('/tip-marks', { ...VALVE, width: '.062 in', side: 'centred' });
   await build('/lash', { ...VALVE, lash: '.016 in' });
+  const said = { method: { lash: 'set', lashSetting: '.016 in' }, reason: 'told later' };
+  await build(`/set-ups/${call.setUpId}/corrections`, said);
   await build(`/set-ups/${call.setUpId}/consequences`, {});
   await ofCall('/notes', { kind: 'note', body: 'rang back' });
   const promise = await ofCall('/notes', { kind: 'promise', body: 'Send the chart', due: '2026-03-14' });

@@ -30,6 +30,17 @@ export async function filledCall(
   const mine = await openCall(service, owner, words);
   const setUpId = await startSetUp(service, owner, mine.buildId);
   const readingId = await keepReading(service, owner, mine.buildId, setUpId, 'valve-lift', '.842 in');
+  const method = { alignment: 'parallel' };
+  await sendJson(
+    service,
+    owner.bearer,
+    'POST',
+    `/api/v1/builds/${mine.buildId}/set-ups/${setUpId}/corrections`,
+    {
+      method,
+      reason: words,
+    },
+  );
   const mineLink = await makeLink(service, owner, mine.callId);
   const note = await sendJson(service, owner.bearer, 'POST', `/api/v1/calls/${mine.callId}/notes`, {
     kind: 'promise',

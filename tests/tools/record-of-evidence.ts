@@ -4,6 +4,7 @@ import type {
   EvidenceEntry,
   LobeCard,
   SetUpEvidence,
+  SetUpStatementEvidence,
   TakenOnEngine,
 } from '../../server/mechanics/assessment/evidence.ts';
 import type { FamilyEvidence } from '../../server/mechanics/assessment/part/family.ts';
@@ -12,6 +13,7 @@ import type { PartFamily } from '../../server/records/catalogue/families.ts';
 import type { Entry } from '../../server/records/corrections/entries.ts';
 import { defaultOf, LIMIT_NAMES } from '../../server/records/limits/known-limits.ts';
 import type { SetUp } from '../../server/records/set-ups/set-ups.ts';
+import { asItStands, type SetUpFacts, type SetUpStatement } from '../../server/records/set-ups/statements.ts';
 import type { SheetReading } from '../../server/records/sheet/sheet-table.ts';
 import type { BuildRecord } from '../../server/records/whole-build/build-record.ts';
 import { defined } from '../../shared/defined.ts';
@@ -119,11 +121,7 @@ function specOf({ engine, card, springs, rockers, taken: gaps }: Evidence): Buil
   };
 }
 
-const setUpOf = (set: SetUpEvidence): SetUp => ({
-  id: set.id,
-  buildId: 'build',
-  number: set.number,
-  revision: 1,
+const factsOf = (set: SetUpEvidence): SetUpFacts => ({
   cylinder: set.cylinder,
   valve: set.valve,
   armId: set.armId,
@@ -142,9 +140,51 @@ const setUpOf = (set: SetUpEvidence): SetUp => ({
     lobeSource: set.lobeSource,
     lobeErrorLimit: inches(set.lobeErrorLimit),
   }),
-  by: WHO.by,
-  at: AT,
 });
+
+const statementOf = ({ id, line, setUpId, says, notKnown }: SetUpStatementEvidence): SetUpStatement => {
+  const { cylinder, valve, armId, spring, lifter, lash, restsOn, alignment, lobeSource } = says;
+  return {
+    id,
+    setUpId,
+    seq: line,
+    said: defined({
+      cylinder,
+      valve,
+      armId,
+      method: defined({
+        ...{ spring, lifter, lash, restsOn, alignment, lobeSource },
+        lashSetting: ifKnown(says.lashSetting),
+        graduation: ifKnown(says.graduation),
+        perTurn: ifKnown(says.perTurn),
+        travel: ifKnown(says.travel),
+        pushedIn: ifKnown(says.pushedIn),
+        errorLimit: ifKnown(says.errorLimit),
+        lobeErrorLimit: ifKnown(says.lobeErrorLimit),
+      }),
+      notKnown: [...notKnown],
+    }),
+    reason: 'told later',
+    ...WHO,
+  };
+};
+
+function setUpOf(set: SetUpEvidence, all: readonly SetUpStatementEvidence[]): SetUp {
+  const started = factsOf(set);
+  const own = all.filter(({ setUpId }) => setUpId === set.id).toSorted((a, b) => a.line - b.line);
+  const statements = own.map(statementOf);
+  return {
+    id: set.id,
+    buildId: 'build',
+    number: set.number,
+    revision: 1,
+    ...asItStands(started, statements),
+    started,
+    statements,
+    by: WHO.by,
+    at: AT,
+  };
+}
 
 const sheetReadings = ({ sheet }: Evidence): SheetReading[] =>
   sheet.map(({ cylinder, valve, kind, reading, readAs, tool, spring, lifter, arms, armId, ...rest }) => ({
@@ -237,7 +277,7 @@ export function recordOf(evidence: Evidence): BuildRecord {
       by: WHO.by,
       at: AT,
     })),
-    setUps: evidence.setUps.map(setUpOf),
+    setUps: evidence.setUps.map((setUp) => setUpOf(setUp, evidence.statements)),
     readings: evidence.passes.map((pass) => ({
       ...entry(pass),
       setUpId: pass.setUpId,
@@ -276,18 +316,21 @@ export function recordOf(evidence: Evidence): BuildRecord {
       }),
     ),
     lashLines: lashLines(evidence),
-    answers: evidence.answers.map(({ id, line, questionId, code, question, answer, found, setUpId }) => ({
-      id,
-      questionId,
-      question,
-      answer,
-      code,
-      found,
-      setUpId,
-      seq: line,
-      by: WHO.by,
-      at: AT,
-    })),
+    answers: evidence.answers.map(
+      ({ id, line, questionId, code, question, answer, found, value, setUpId }) => ({
+        id,
+        questionId,
+        question,
+        answer,
+        code,
+        found,
+        value: ifKnown(value),
+        setUpId,
+        seq: line,
+        by: WHO.by,
+        at: AT,
+      }),
+    ),
     workings: [],
     photographs: [],
     notes: [],

@@ -34,7 +34,12 @@ export const answerEvidence = (entry: Answer): AnswerEvidence => ({
   code: entry.code,
   question: entry.question,
   answer: entry.answer,
-  ...defined({ questionId: entry.questionId, found: entry.found, setUpId: entry.setUpId }),
+  ...defined({
+    questionId: entry.questionId,
+    found: entry.found,
+    value: siIf(entry.value),
+    setUpId: entry.setUpId,
+  }),
 });
 
 /** A computation that was kept; of a roller sweep also the lengths that others go by. */

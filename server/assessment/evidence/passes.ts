@@ -1,12 +1,20 @@
 import { defined } from '../../../shared/defined.ts';
 import { siIf, siOf } from '../../../shared/schemas/entered.ts';
 import { keysOf, READING_KINDS } from '../../../shared/schemas/words.ts';
-import type { PassEvidence, SetUpEvidence } from '../../mechanics/assessment/evidence.ts';
+import type {
+  PassEvidence,
+  SetUpEvidence,
+  SetUpStatementEvidence,
+} from '../../mechanics/assessment/evidence.ts';
 import type { Reading } from '../../records/readings/readings.ts';
 import type { SetUp } from '../../records/set-ups/set-ups.ts';
+import type { SetUpStatement } from '../../records/set-ups/statements.ts';
 import { entryEvidence } from './entry.ts';
 
-export function setUpEvidence({ id, number, cylinder, valve, armId, method }: SetUp): SetUpEvidence {
+/** As it was said before the first reading. */
+export function setUpEvidence({ id, number, started }: SetUp): SetUpEvidence {
+  const { cylinder, valve, armId, method } = started;
+  const { spring, lifter, lash, restsOn, alignment, lobeSource } = method;
   return {
     id,
     number,
@@ -18,18 +26,40 @@ export function setUpEvidence({ id, number, cylinder, valve, armId, method }: Se
       travel: siIf(method.travel),
       pushedIn: siIf(method.pushedIn),
     }),
-    spring: method.spring,
-    lifter: method.lifter,
-    lash: method.lash,
-    restsOn: method.restsOn,
-    alignment: method.alignment,
+    spring,
+    lifter,
+    lash,
+    restsOn,
+    alignment,
     graduation: siOf(method.graduation),
     perTurn: siOf(method.perTurn),
     errorLimit: siOf(method.errorLimit),
-    lobeSource: method.lobeSource,
+    lobeSource,
     lobeErrorLimit: siOf(method.lobeErrorLimit),
   };
 }
+
+/** What was said of it later. */
+export const statementEvidence = ({ id, seq, setUpId, said }: SetUpStatement): SetUpStatementEvidence => {
+  const { cylinder, valve, armId, method = {}, notKnown = [] } = said;
+  const { spring, lifter, lash, restsOn, alignment, lobeSource } = method;
+  return {
+    id,
+    line: seq,
+    setUpId,
+    says: defined({
+      ...{ cylinder, valve, armId, spring, lifter, lash, restsOn, alignment, lobeSource },
+      lashSetting: siIf(method.lashSetting),
+      graduation: siIf(method.graduation),
+      perTurn: siIf(method.perTurn),
+      travel: siIf(method.travel),
+      pushedIn: siIf(method.pushedIn),
+      errorLimit: siIf(method.errorLimit),
+      lobeErrorLimit: siIf(method.lobeErrorLimit),
+    }),
+    notKnown,
+  };
+};
 
 const KINDS = keysOf(READING_KINDS);
 
@@ -45,5 +75,6 @@ export function passEvidence(reading: Reading): PassEvidence {
     ...defined({ zeroReturn: siIf(reading.zeroReturn), atLobeLift: siIf(reading.atLobeLift) }),
     counted: reading.counted,
     readAs: reading.peak.readAs,
+    day: reading.at.toISOString().slice(0, 10),
   };
 }

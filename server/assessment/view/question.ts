@@ -1,10 +1,30 @@
 import { z } from 'zod';
 import { answer } from '../../../shared/schemas/answer.ts';
+import { inInches, quantityView } from '../../../shared/schemas/answer-parts.ts';
 import { STEP_NAMES } from '../../../shared/steps.ts';
-import type { AssessedQuestion } from '../../mechanics/assessment/assessment.ts';
+import type { AnswerChoice, AssessedQuestion } from '../../mechanics/assessment/assessment.ts';
 import { ids, showSubject, subjectView } from './subject.ts';
 
 const answeredView = z.object({ entryId: z.string(), answer: z.string(), found: z.boolean().optional() });
+
+const answerChoiceView = z
+  .object({
+    code: z.string().meta({ description: 'the answer begins with it' }),
+    label: z.string(),
+    changes: z.string(),
+    takesValue: z.boolean().meta({ description: 'an amount may go with it: give it as the answer’s value' }),
+    value: quantityView.optional().meta({ description: 'the amount it stands for: the answer’s value' }),
+  })
+  .meta({ id: 'AnswerChoice' });
+
+const showChoice = ({ code, label, changes, takesValue, value }: AnswerChoice) =>
+  answer(answerChoiceView, {
+    code,
+    label,
+    changes,
+    takesValue: takesValue === true,
+    value: value === undefined ? undefined : inInches(value),
+  });
 
 export const assessedQuestionView = z
   .object({
@@ -16,7 +36,7 @@ export const assessedQuestionView = z
     ask: z.string(),
     size: z.string().optional(),
     test: z.string().meta({ description: 'what settles it' }),
-    answers: z.array(z.object({ code: z.string(), label: z.string(), changes: z.string() })),
+    answers: z.array(answerChoiceView),
     answered: answeredView.optional(),
     restsOn: ids,
   })
@@ -35,7 +55,7 @@ export const questionFields = (question: AssessedQuestion) => ({
   ask: question.ask,
   size: question.size,
   test: question.test,
-  answers: question.answers,
+  answers: question.answers.map(showChoice),
   answered: question.answered === undefined ? undefined : showAnswered(question.answered),
   restsOn: question.restsOn,
 });

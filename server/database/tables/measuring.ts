@@ -1,5 +1,5 @@
 import type { ColumnType, Generated, JSONColumnType } from 'kysely';
-import type { Method } from '../../../shared/schemas/method.ts';
+import type { Method, SetUpSaid } from '../../../shared/schemas/method.ts';
 import type { Author, Corrected, Fixed, Sequence } from './columns.ts';
 
 /** Set-ups, what was read on them, and what was answered of it. */
@@ -14,6 +14,17 @@ export interface SetUpTable extends Author {
   valve: Fixed<string>;
   arm_id: Fixed<string | null>;
   method: JSONColumnType<Method, string, never>;
+}
+
+/** What was learnt of a set-up later. */
+export interface SetUpStatementTable extends Author {
+  shop_id: Fixed<string>;
+  id: Generated<string>;
+  build_id: Fixed<string>;
+  set_up_id: Fixed<string>;
+  seq: Sequence;
+  said: JSONColumnType<SetUpSaid, string, never>;
+  reason: Fixed<string>;
 }
 
 export interface ReadingTable extends Corrected {
@@ -48,5 +59,9 @@ export interface AnswerTable extends Author {
   question_id: Fixed<string | null>;
   code: ColumnType<string, string | undefined, never>;
   found: Fixed<boolean | null>;
+  value_typed: Fixed<string | null>;
+  value_value: Fixed<number | null>;
+  value_unit: Fixed<string | null>;
+  value_read_as: Fixed<string | null>;
   seq: Sequence;
 }

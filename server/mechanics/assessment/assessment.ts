@@ -56,6 +56,17 @@ export interface Judgement {
   readonly restsOn: readonly string[];
 }
 
+/** One of the answers that a question may have, and what it would change. */
+export interface AnswerChoice {
+  readonly code: string;
+  readonly label: string;
+  readonly changes: string;
+  /** An amount may go with it. */
+  readonly takesValue?: boolean;
+  /** The amount that it stands for, SI: kept with the answer. */
+  readonly value?: number;
+}
+
 /** A doubt put to a person: never a verdict, and it changes no entry. */
 export interface AssessedQuestion {
   readonly id: string;
@@ -70,7 +81,7 @@ export interface AssessedQuestion {
   readonly test: string;
   /** That test takes looking alone, with nothing turned: it is not held back under a stop. */
   readonly byLooking?: boolean;
-  readonly answers: readonly { readonly code: string; readonly label: string; readonly changes: string }[];
+  readonly answers: readonly AnswerChoice[];
   readonly answered?: { readonly entryId: string; readonly answer: string; readonly found?: boolean };
   readonly restsOn: readonly string[];
 }

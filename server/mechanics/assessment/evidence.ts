@@ -68,6 +68,19 @@ export interface SetUpEvidence extends ValvePlace {
   readonly lobeErrorLimit: number;
 }
 
+/** What may be learnt of a set-up after its readings, or put right. */
+export type SetUpFact = Exclude<keyof SetUpEvidence, 'id' | 'number'>;
+
+/** Something that was said of a set-up later: it holds for the readings already there. Only what was said is in it. */
+export interface SetUpStatementEvidence {
+  readonly id: string;
+  readonly line: number;
+  readonly setUpId: string;
+  readonly says: Partial<Pick<SetUpEvidence, SetUpFact>>;
+  /** Facts that are not known after all. */
+  readonly notKnown: readonly ('armId' | 'lashSetting' | 'travel' | 'pushedIn')[];
+}
+
 export type PassKind =
   | 'valve-lift'
   | 'lobe-lift'
@@ -86,6 +99,8 @@ export interface PassEvidence extends EvidenceEntry {
   /** The small hand was read, and which way the hand ran. */
   readonly counted: boolean;
   readonly readAs: string;
+  /** The day it was entered, `2026-03-14`. */
+  readonly day?: string;
 }
 
 /** A length that was read, or the gauges it lies between. */
@@ -158,6 +173,8 @@ export interface AnswerEvidence {
   readonly question: string;
   readonly answer: string;
   readonly found?: boolean;
+  /** The amount that goes with it: how much lash was in it. */
+  readonly value?: number;
   readonly setUpId?: string;
 }
 
@@ -228,7 +245,9 @@ export interface Evidence {
   readonly arms: readonly ArmEvidence[];
   /** Which arm sits on which valve now. */
   readonly seats: readonly (ValvePlace & { readonly armId: string })[];
+  /** As each was said before its first reading; what was put right since is in the statements. */
   readonly setUps: readonly SetUpEvidence[];
+  readonly statements: readonly SetUpStatementEvidence[];
   readonly passes: readonly PassEvidence[];
   readonly sheet: readonly SheetEvidence[];
   readonly lash: readonly LashEvidence[];

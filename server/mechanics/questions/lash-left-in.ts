@@ -9,22 +9,22 @@ const TEST = 'Take the lash up to zero and read again.';
 /** On a running spring flex is missing too, so the lash alone never fits tightly. */
 function weightOf(input: QuestionInput, t: Tolerances, off: number): Question['weight'] | undefined {
   const tightly = within(off, t.lashFitsStrongly);
-  if (input.lash === 'set') return tightly && input.spring === 'light' ? 'strong' : 'weak';
   if (input.lifter === 'hydraulic') return undefined;
   if (input.lash === 'zero') return tightly && input.spring === 'light' ? 'weak' : undefined;
   if (input.spring === 'light' && tightly) return 'strong';
   return within(off, input.spring === 'light' ? t.lashFits : t.lashFitsStrongly) ? 'weak' : undefined;
 }
 
+/** Left in, and nobody has said how much: the card's figure is what it should have been, not what it was. */
 function askSizeNotSaid(input: QuestionInput): Question[] {
-  if (input.lash !== 'set' || input.valvePasses.length === 0) return [];
+  if (input.valvePasses.length === 0) return [];
   return [
     {
-      code: 'lash-left-in',
+      code: 'lash-setting-not-said',
       weight: 'weak',
       ask: 'How much lash was left in? It is missing from the lift.',
       size: 'The lift would be longer by the lash.',
-      test: TEST,
+      test: 'Ask how much was in it when these were read; a feeler tells only if nobody has turned the adjuster since.',
       restsOn: idsOf(input.valvePasses),
     },
   ];
@@ -34,11 +34,11 @@ function askSizeNotSaid(input: QuestionInput): Question[] {
 export function lashLeftIn(input: QuestionInput, tolerances: Tolerances): Question[] {
   const lash = lashKnown(input);
   const lift = valveLift(input);
-  if (lash === undefined || lash === 0) return lash === undefined ? askSizeNotSaid(input) : [];
-  if (lift === undefined) return [];
+  if (input.lash === 'set') return input.lashSetting === undefined ? askSizeNotSaid(input) : [];
+  if (lash === undefined || lash === 0 || lift === undefined) return [];
   const expected = nearest(lift + lash, grossExpected(input));
-  if (expected === undefined && input.lash !== 'set') return [];
-  const off = expected === undefined ? Number.POSITIVE_INFINITY : expected - lift - lash;
+  if (expected === undefined) return [];
+  const off = expected - lift - lash;
   const weight = weightOf(input, tolerances, off);
   if (weight === undefined) return [];
   return [

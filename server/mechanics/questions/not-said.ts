@@ -45,5 +45,25 @@ export function notSaid(input: QuestionInput, _tolerances: Tolerances): Question
           ),
         ]
       : []),
+    ...(input.alignment === 'not-said'
+      ? [
+          question(
+            'alignment-not-said',
+            'Does the plunger stand parallel to the stem, seen from the front and the side?',
+            'Ten deg of lean is 1.5 % of the lift, fifteen 3.5 %.',
+            'Ask, or look along the stem from both sides.',
+          ),
+        ]
+      : []),
+    ...(input.restsOn === 'not-said'
+      ? [
+          question(
+            'rests-on-not-said',
+            'What does the tip of the indicator rest on at the valve?',
+            'On a flat face a leaning plunger reads long, held in one spot it reads short.',
+            'Ask, or look.',
+          ),
+        ]
+      : []),
   ];
 }

@@ -1,6 +1,8 @@
 import type { Selectable } from 'kysely';
 import type { z } from 'zod';
+import { isUnit, type Unit } from '../../../shared/quantities/units.ts';
 import type { answerQuestion } from '../../../shared/schemas/commands.ts';
+import type { Entered } from '../../../shared/schemas/entered.ts';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import { everyColumn } from '../../database/tables/every-column.ts';
@@ -20,6 +22,8 @@ export interface Answer {
   readonly code: string;
   /** Whether something was found wrong; undefined where the question has no yes or no. */
   readonly found: boolean | undefined;
+  /** The amount that goes with it: how much lash was in it. */
+  readonly value: Entered | undefined;
   readonly setUpId: string | undefined;
   readonly seq: number;
   readonly by: string;
@@ -34,8 +38,8 @@ export async function keepAnswer(
 ): Promise<Answer> {
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
     if (input.setUpId !== undefined) await getSetUp(tx, principal, buildId, input.setUpId);
-    const { questionId, question, answer, setUpId, code, found } = input;
-    const said = { questionId, question, answer, setUpId, code, found };
+    const { questionId, question, answer, setUpId, code, found, value } = input;
+    const said = { questionId, question, answer, setUpId, code, found, value: value?.readAs };
     const seq = await emit(ANSWER_EVENTS['question-answered'], said);
     const row = await tx
       .insertInto('answer')
@@ -49,6 +53,10 @@ export async function keepAnswer(
           answer: input.answer,
           code: input.code ?? '',
           found: input.found ?? null,
+          value_typed: value?.typed ?? null,
+          value_value: value?.value ?? null,
+          value_unit: value?.unit ?? null,
+          value_read_as: value?.readAs ?? null,
           seq,
           ...author(principal),
         }),
@@ -62,6 +70,31 @@ export async function keepAnswer(
 /** In the order they were given. */
 export const selectAnswers = (tx: Tx) => tx.selectFrom('answer').selectAll().orderBy('seq');
 
+function unitOf(text: string): Unit {
+  if (isUnit(text)) return text;
+  throw new Error(`a stored answer has the unknown unit ${text}`);
+}
+
+type ValueColumns = Pick<
+  Selectable<AnswerTable>,
+  'value_typed' | 'value_value' | 'value_unit' | 'value_read_as'
+>;
+
+function amountOf({
+  value_typed,
+  value_value,
+  value_unit,
+  value_read_as,
+}: ValueColumns): Entered | undefined {
+  if (value_value === null || value_unit === null) return undefined;
+  return {
+    typed: value_typed ?? '',
+    value: value_value,
+    unit: unitOf(value_unit),
+    readAs: value_read_as ?? '',
+  };
+}
+
 export const toAnswer = (row: Selectable<AnswerTable>): Answer => ({
   id: row.id,
   questionId: row.question_id ?? undefined,
@@ -69,6 +102,7 @@ export const toAnswer = (row: Selectable<AnswerTable>): Answer => ({
   answer: row.answer,
   code: row.code,
   found: row.found ?? undefined,
+  value: amountOf(row),
   setUpId: row.set_up_id ?? undefined,
   seq: row.seq,
   by: row.by_name,

@@ -10,5 +10,6 @@ export const ANSWER_EVENTS = defineEvents({
     setUpId: z.uuid().optional(),
     code: z.string().optional(),
     found: z.boolean().optional(),
+    value: z.string().optional(),
   }),
 });

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { answer, type Fields } from '../../../shared/schemas/answer.ts';
-import { moment } from '../../../shared/schemas/answer-parts.ts';
+import { enteredView, moment } from '../../../shared/schemas/answer-parts.ts';
 import type { Answer } from './answers.ts';
 
 /** What was found when a question was put, as the command that keeps it answers. */
@@ -9,6 +9,7 @@ export const keptAnswerView = z.object({
   questionId: z.string().optional(),
   question: z.string(),
   answer: z.string(),
+  value: enteredView.optional().meta({ description: 'the amount that goes with it' }),
   seq: z.int(),
   by: z.string(),
   at: moment,
@@ -19,6 +20,7 @@ const keptFields = (kept: Answer): Fields<typeof keptAnswerView> => ({
   questionId: kept.questionId,
   question: kept.question,
   answer: kept.answer,
+  value: kept.value,
   seq: kept.seq,
   by: kept.by,
   at: kept.at.toISOString(),

@@ -65,13 +65,19 @@ export async function replaceEntry<
   tx: Tx,
   principal: Principal,
   asked: Correction,
-  replacementOf: (old: Row, was: Item, said: Said) => Replacement<Row, z.output<Replaced>, z.output<Struck>>,
+  replacementOf: (
+    old: Row,
+    was: Item,
+    said: Said,
+  ) =>
+    | Replacement<Row, z.output<Replaced>, z.output<Struck>>
+    | Promise<Replacement<Row, z.output<Replaced>, z.output<Struck>>>,
 ): Promise<Item> {
   const { buildId, reason } = asked;
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
     const old = await entryToCorrect(table, tx, principal, asked);
     const said = { replaces: old.read_as, replacesId: old.id, reason };
-    const { struck, replaced, keep } = replacementOf(old, shown(table, old), said);
+    const { struck, replaced, keep } = await replacementOf(old, shown(table, old), said);
     const seq = await (replaced === undefined
       ? emit(table.events.struck, struck)
       : emit(table.events.replaced, replaced));

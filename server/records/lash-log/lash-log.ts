@@ -59,7 +59,7 @@ export async function keepLash(
           kind: 'lash',
           ...columnsOf(lash),
           tool: 'feeler',
-          spring: 'running',
+          spring: 'not-said',
           lifter: 'not-said',
           arms: 'these',
           arm_id: arm?.armId ?? null,

@@ -19,6 +19,12 @@ export const READING_EVENTS = defineEvents({
     zeroReturn: z.string().optional(),
     counted: z.literal(true).optional(),
   }),
-  'reading-replaced': z.object({ ...about, ...correction, ...entered }),
+  'reading-replaced': z.object({
+    ...about,
+    ...correction,
+    ...entered,
+    /** What it was kept as before, where that was something else. */
+    wasKind: z.enum(keysOf(READING_KINDS)).optional(),
+  }),
   'reading-struck': z.object({ ...about, ...correction }),
 });

@@ -158,26 +158,73 @@ async function passFor(
   return { pass: next, stopped: found.stopped };
 }
 
+/** The number of the next pass of a kind in a set-up. */
+async function nextPass(
+  tx: Tx,
+  { shopId }: Principal,
+  { setUpId }: Reading,
+  kind: Reading['kind'],
+): Promise<number> {
+  const { last } = await tx
+    .selectFrom('reading')
+    .select(({ fn }) => fn.max('pass').as('last'))
+    .where('shop_id', '=', shopId)
+    .where('set_up_id', '=', setUpId)
+    .where('kind', '=', kind)
+    .executeTakeFirstOrThrow();
+  const next = (last ?? 0) + 1;
+  if (next > 99) throw new Failure('conflict', 'this set-up has its 99 passes of that kind');
+  return next;
+}
+
+type Correction = z.output<typeof correctReading>;
+
+/** A reading that was kept as something else becomes the next pass of what it was; its figure stays unless given. */
+async function otherKind(tx: Tx, principal: Principal, was: Reading, input: Correction) {
+  const { kind = was.kind, atLobeLift, peak = was.peak } = input;
+  const pass = kind === was.kind ? was.pass : await nextPass(tx, principal, was, kind);
+  const zero = input.zeroReturn;
+  return {
+    said: { kind, pass, typed: peak.typed, readAs: peak.readAs },
+    columns: {
+      kind,
+      pass,
+      ...(input.peak === undefined && zero === undefined ? {} : columnsOf(peak, zero)),
+      ...(kind === was.kind && atLobeLift === undefined ? {} : stationColumns(atLobeLift)),
+    },
+    at: kind === 'valve-lift-at' ? (atLobeLift ?? was.atLobeLift) : undefined,
+  };
+}
+
 /** Replaces a reading, or strikes it out, with the reason; the old one stays where it was. */
 export async function replaceReading(
   tx: Tx,
   principal: Principal,
   buildId: string,
   readingId: string,
-  { peak, zeroReturn, reason }: z.output<typeof correctReading>,
+  input: Correction,
 ): Promise<Reading> {
-  return replaceEntry(READINGS, tx, principal, { buildId, id: readingId, reason }, (old, was, said) => {
+  const { reason } = input;
+  const strikes = input.peak === undefined && input.kind === undefined;
+  return replaceEntry(READINGS, tx, principal, { buildId, id: readingId, reason }, async (old, was, said) => {
     const { setUpId, kind, pass } = was;
     const at = old.at_read_as === null ? {} : { atLobeLift: old.at_read_as };
     const struck = { setUpId, kind, pass, ...at, ...said };
+    const now = strikes ? undefined : await otherKind(tx, principal, was, input);
     return {
       struck,
-      replaced: peak === undefined ? undefined : { ...struck, typed: peak.typed, readAs: peak.readAs },
+      replaced: now && {
+        setUpId,
+        ...said,
+        ...now.said,
+        ...(now.at === undefined ? {} : { atLobeLift: now.at.readAs }),
+        ...(now.said.kind === kind ? {} : { wasKind: kind }),
+      },
       keep: (columns) => {
         const { id: _, created_at: __, ...same } = old;
         return tx
           .insertInto('reading')
-          .values({ ...same, ...(peak === undefined ? {} : columnsOf(peak, zeroReturn)), ...columns })
+          .values({ ...same, ...now?.columns, ...columns })
           .returningAll()
           .executeTakeFirstOrThrow();
       },

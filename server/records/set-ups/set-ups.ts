@@ -1,5 +1,5 @@
 import type { Selectable } from 'kysely';
-import type { Method, NewSetUp } from '../../../shared/schemas/method.ts';
+import type { NewSetUp } from '../../../shared/schemas/method.ts';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import { everyColumn } from '../../database/tables/every-column.ts';
@@ -7,40 +7,51 @@ import type { SetUpTable } from '../../database/tables/measuring.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowOfBuild, rowsOfBuild } from '../../events/rows-of-build.ts';
 import type { TurningCheck } from '../calls/stop-signs.ts';
+import { armOfBuild } from './arm-of-build.ts';
 import { SET_UP_EVENTS } from './events.ts';
+import { asItStands, listStatements, type SetUpFacts, type SetUpStatement } from './statements.ts';
 
-/** How one set of readings is taken, on which valve, and which revision of the build it is read against. */
-export interface SetUp {
+/** How one set of readings is taken, as it stands now, and which revision of the build it is read against. */
+export interface SetUp extends SetUpFacts {
   readonly id: string;
   readonly buildId: string;
   readonly number: number;
   readonly revision: number;
-  readonly cylinder: number;
-  readonly valve: 'intake' | 'exhaust';
-  readonly armId: string | undefined;
-  readonly method: Method;
+  /** As it was said before the first reading. */
+  readonly started: SetUpFacts;
+  /** What was put right since, in the order it was said. */
+  readonly statements: readonly SetUpStatement[];
   readonly by: string;
   readonly at: Date;
 }
 
 export const selectSetUps = (tx: Tx) => tx.selectFrom('set_up').selectAll().orderBy('number');
 
-export function toSetUp(row: Selectable<SetUpTable>): SetUp {
+export function toSetUp(row: Selectable<SetUpTable>, all: readonly SetUpStatement[]): SetUp {
+  const started: SetUpFacts = {
+    cylinder: row.cylinder,
+    valve: row.valve === 'exhaust' ? 'exhaust' : 'intake',
+    armId: row.arm_id ?? undefined,
+    method: row.method,
+  };
+  const statements = all.filter(({ setUpId }) => setUpId === row.id);
   return {
     id: row.id,
     buildId: row.build_id,
     number: row.number,
     revision: row.revision,
-    cylinder: row.cylinder,
-    valve: row.valve === 'exhaust' ? 'exhaust' : 'intake',
-    armId: row.arm_id ?? undefined,
-    method: row.method,
+    ...asItStands(started, statements),
+    started,
+    statements,
     by: row.by_name,
     at: row.created_at,
   };
 }
 
-/** Starts a set-up. A changed method is a new set-up: what was read before keeps the method it was read by. */
+/**
+ * Starts a set-up. What is done another way from now on is a new set-up: what was read before keeps the method it
+ * was read by. What was said wrongly, or learnt late, is put right.
+ */
 export async function startSetUp(
   tx: Tx,
   principal: Principal,
@@ -83,12 +94,8 @@ export async function startSetUp(
       lifter: input.method.lifter,
       lash: input.method.lash,
     });
-    return toSetUp(row);
+    return toSetUp(row, []);
   });
-}
-
-async function armOfBuild(tx: Tx, principal: Principal, buildId: string, armId: string): Promise<void> {
-  await rowOfBuild(principal, buildId, armId, 'arm', tx.selectFrom('arm').select('id'));
 }
 
 export async function getSetUp(
@@ -97,11 +104,12 @@ export async function getSetUp(
   buildId: string,
   setUpId: string,
 ): Promise<SetUp> {
-  return toSetUp(
-    await rowOfBuild(principal, buildId, setUpId, 'set-up', tx.selectFrom('set_up').selectAll()),
-  );
+  const row = await rowOfBuild(principal, buildId, setUpId, 'set-up', tx.selectFrom('set_up').selectAll());
+  return toSetUp(row, await listStatements(tx, principal, buildId));
 }
 
 export async function listSetUps(tx: Tx, principal: Principal, buildId: string): Promise<SetUp[]> {
-  return (await rowsOfBuild(tx, principal, buildId, selectSetUps(tx))).map(toSetUp);
+  const rows = await rowsOfBuild(tx, principal, buildId, selectSetUps(tx));
+  const statements = await listStatements(tx, principal, buildId);
+  return rows.map((row) => toSetUp(row, statements));
 }

@@ -9,6 +9,8 @@ import { type Call, seesCall, toCall } from '../calls/calls.ts';
 import { catalogueOfRows, type KeptCatalogue, keptCatalogue } from '../catalogue/kept-catalogue.ts';
 import { toLashLines } from '../lash-log/lash-log.ts';
 import { limitsInForce } from '../limits/limits.ts';
+import { toSetUp } from '../set-ups/set-ups.ts';
+import { toStatement } from '../set-ups/statements.ts';
 import { toShareLink } from '../share-links/share-links.ts';
 import type { BuildRecord, ToldOfStop } from './build-record.ts';
 import { type CatalogueWanted, recordQueries, type WhichBuild } from './queries.ts';
@@ -84,9 +86,11 @@ function toRecord(
   build: Rows['build'][number],
 ): Omit<BuildRecord, 'calls' | 'told' | 'catalogue'> {
   const items = itemsOf(RECORD_PARTS, rows);
+  const statements = rows.setUpStatements.map(toStatement);
   return {
     ...items,
     build: toBuild(build, specAt(items.revisions, build.revision)),
+    setUps: rows.setUps.map((row) => toSetUp(row, statements)),
     lashLines: toLashLines(items.sheetReadings, rows.lashRows),
     shareLinks: rows.shareLinks.map(toShareLink),
     events: rows.events.map(toEvent).reverse(),

@@ -8,6 +8,8 @@ import { selectCatalogueRatios, selectCatalogueState } from '../catalogue/famili
 import { type KeptCatalogue, selectUnknown } from '../catalogue/kept-catalogue.ts';
 import { selectLashRows } from '../lash-log/lash-log.ts';
 import { selectLimits } from '../limits/limits.ts';
+import { selectSetUps } from '../set-ups/set-ups.ts';
+import { selectStatements } from '../set-ups/statements.ts';
 import { selectShareLinks } from '../share-links/share-links.ts';
 import { queriesOf } from './record-part.ts';
 import { RECORD_PARTS } from './record-parts.ts';
@@ -61,6 +63,8 @@ export function recordQueries(
     build: tx.selectFrom('build').selectAll().where('shop_id', '=', shopId).where('id', '=', id),
     calls: ofBuild(selectCalls(tx)),
     ...queriesOf(RECORD_PARTS, tx, ofBuild),
+    setUps: ofBuild(selectSetUps(tx)),
+    setUpStatements: ofBuild(selectStatements(tx)),
     lashRows: ofBuild(selectLashRows(tx)),
     shareLinks: ofBuild(
       principal.kind === 'staff' ? selectShareLinks(tx) : selectShareLinks(tx).where(never),

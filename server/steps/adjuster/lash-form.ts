@@ -34,8 +34,8 @@ export function lashForm(context: CallContext, last: LoggedLash | undefined): Pa
     labels: LABELS,
     ...(stopped ? { title: 'What was found or set on an earlier day' } : {}),
     initial: {
-      cylinder: String(last?.reading.cylinder ?? 1),
-      valve: last?.reading.valve ?? 'intake',
+      cylinder: last === undefined ? '' : String(last.reading.cylinder),
+      valve: last?.reading.valve ?? '',
       engine: last?.engine ?? 'not-said',
       moment: 'found',
       nut: 'not-looked',
@@ -48,7 +48,7 @@ export function lashForm(context: CallContext, last: LoggedLash | undefined): Pa
             inputmode: 'numeric',
             ...(bench ? { big: true } : {}),
           }),
-          selectField(shown, 'valve', LABELS.valve, VALVES),
+          selectField(shown, 'valve', LABELS.valve, VALVES, { first: 'Not said' }),
           gaugedField(shown, 'lash', LABELS.lash, {
             hint: `${stopped ? '' : 'On the base circle. '}Between two feelers: “more than .018, less than .020”.`,
             ...(bench ? { big: true } : { autofocus: true }),

@@ -54,15 +54,17 @@ function sizeFields(shown: FormState, context: CallContext): Component[] {
 /** Under a stop nothing is inked and turned over: a mark is one that was found. */
 const FOUND_ALREADY = { 'after-running': MARK_FOUND['after-running'] };
 
-const folded = (shown: FormState, stopped: boolean): FormGroup => ({
-  legend: 'How it was made',
-  fold: shown.faults.some(({ field }) => ['stem', 'spring', 'found', 'pushrodOver'].includes(field))
-    ? 'open'
-    : 'shut',
+/** Asked of each mark, since nothing can be taken for said. */
+const howMade = (shown: FormState, stopped: boolean): Component[] => [
+  selectField(shown, 'found', MARK_LABELS.found, stopped ? FOUND_ALREADY : MARK_FOUND),
+  selectField(shown, 'spring', MARK_LABELS.spring, SPRINGS),
+];
+
+const folded = (shown: FormState): FormGroup => ({
+  legend: 'The pushrod and the stem',
+  fold: shown.faults.some(({ field }) => ['stem', 'pushrodOver'].includes(field)) ? 'open' : 'shut',
   columns: true,
   slots: [
-    selectField(shown, 'found', MARK_LABELS.found, stopped ? FOUND_ALREADY : MARK_FOUND),
-    selectField(shown, 'spring', MARK_LABELS.spring, SPRINGS),
     selectField(shown, 'pushrodOver', MARK_LABELS.pushrodOver, PUSHROD_OVER, {
       hint: 'Over its ends and to a gauge differ by about .017 in.',
     }),
@@ -73,14 +75,12 @@ const folded = (shown: FormState, stopped: boolean): FormGroup => ({
   ],
 });
 
-/** What the next mark is likely to have in common with the last. */
+/** What the next mark is likely to have in common with the last; how it came about is asked for each. */
 function initialOf(last: TipMark | undefined): Fields {
-  if (last === undefined) return { found: 'fresh-ink', spring: 'light', cylinder: '1', valve: 'intake' };
+  if (last === undefined) return {};
   return {
     cylinder: String(last.cylinder),
     valve: last.valve,
-    found: last.found,
-    spring: last.spring,
     pushrodOver: last.pushrodOver,
     stem: last.stem?.readAs ?? '',
   };
@@ -101,11 +101,12 @@ export function markForm(context: CallContext, last: TipMark | undefined): PageF
         columns: true,
         slots: [
           numberField(shown, 'cylinder', MARK_LABELS.cylinder, { inputmode: 'numeric', ...big(context) }),
-          selectField(shown, 'valve', MARK_LABELS.valve, VALVES),
+          selectField(shown, 'valve', MARK_LABELS.valve, VALVES, { first: 'Not said' }),
         ],
       },
       { columns: true, slots: sizeFields(shown, context) },
-      folded(shown, stopped),
+      { columns: true, slots: howMade(shown, stopped) },
+      folded(shown),
     ],
     buttons: [{ label: 'Keep the mark', kind: 'primary', key: 'k' }],
   };
@@ -128,7 +129,7 @@ export function markCorrectionForm(context: CallContext, mark: TipMark): PageFor
       spring: mark.spring,
       found: mark.found,
     },
-    slots: (shown) => [...sizeFields(shown, context), ...folded(shown, false).slots],
+    slots: (shown) => [...sizeFields(shown, context), ...howMade(shown, false), ...folded(shown).slots],
     reasonHint: 'Such as “caliper was on the edge, read again”.',
   });
 }

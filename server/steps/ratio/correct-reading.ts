@@ -1,18 +1,21 @@
 import { correctReading } from '../../../shared/schemas/commands.ts';
+import { READING_KINDS } from '../../../shared/schemas/words.ts';
 import type { CallContext } from '../../call/context.ts';
 import { correctionForm, standsAs } from '../../call/correction-form.ts';
 import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import { readingWords } from '../../call/reading-text.ts';
 import { entryCorrection } from '../../call/step-correction.ts';
 import { notFound } from '../../problems/failure.ts';
-import { listReadings, replaceReading } from '../../records/readings/readings.ts';
+import { listReadings, type Reading, replaceReading } from '../../records/readings/readings.ts';
 import { getSetUp, type SetUp } from '../../records/set-ups/set-ups.ts';
-import { quantityField } from '../../web/forms/fields.ts';
+import { quantityField, selectField } from '../../web/forms/fields.ts';
 import { dialComponent } from './dial-view.ts';
 import { dialUnit } from './reading-form.ts';
 
 const LABELS = {
+  kind: 'What was read',
   peak: 'Reading as it should be',
+  atLobeLift: 'Lobe lift it was read at',
   zeroReturn: 'Hand back on the base circle at',
 };
 
@@ -30,12 +33,21 @@ function correctionBody(
     action: `${context.base}/readings/${readingId}/correct`,
     back: `${context.base}/steps/ratio?set-up=${setUp.id}`,
     labels: LABELS,
+    initial: { kind: reading.kind, atLobeLift: reading.atLobeLift?.readAs ?? '' },
     slots: (shown) => [
+      selectField(shown, 'kind', LABELS.kind, READING_KINDS, {
+        hint: 'Kept as the wrong thing alone: say what it was, and leave the figure empty.',
+      }),
       quantityField(shown, 'peak', LABELS.peak, 'length', {
         assume: dialUnit(setUp),
         perTurn: setUp.method.perTurn,
         hint: standsAs(reading.peak),
         ...(context.side === 'bench' ? { big: true } : { autofocus: true }),
+      }),
+      quantityField(shown, 'atLobeLift', LABELS.atLobeLift, 'length', {
+        assume: dialUnit(setUp),
+        optional: true,
+        hint: 'Only for a valve lift part of the way up.',
       }),
       quantityField(shown, 'zeroReturn', LABELS.zeroReturn, 'length', {
         assume: dialUnit(setUp),
@@ -51,19 +63,28 @@ function correctionBody(
   };
 }
 
+interface Corrected {
+  readonly reading: Reading;
+  readonly setUp: SetUp;
+}
+
 /** A pass put right or struck out; its turns are read by the dial of its set-up. */
 export const passCorrection = entryCorrection({
   path: '/readings/:readingId',
   action: '/readings/:readingId/correct',
   param: 'readingId',
   schema: correctReading,
-  fields: () => ({ value: 'peak', along: ['zeroReturn'] }),
+  fields: ({ reading }: Corrected, { kind = '' }) => ({
+    value: 'peak',
+    along: ['zeroReturn', 'kind', ...(kind === 'valve-lift-at' ? ['atLobeLift'] : [])],
+    valueStands: kind !== '' && kind !== reading.kind,
+  }),
   async find({ tx, principal, call }, id) {
     const reading = (await listReadings(tx, principal, call.buildId)).find((each) => each.id === id);
     if (reading === undefined) throw notFound('reading');
-    return getSetUp(tx, principal, call.buildId, reading.setUpId);
+    return { reading, setUp: await getSetUp(tx, principal, call.buildId, reading.setUpId) };
   },
-  units: (setUp: SetUp) => ({ lengths: dialUnit(setUp), perTurn: setUp.method.perTurn }),
+  units: ({ setUp }: Corrected) => ({ lengths: dialUnit(setUp), perTurn: setUp.method.perTurn }),
   page: ({ context }, id, rejected) => {
     const reading = context.readings.find((each) => each.id === id);
     if (reading === undefined) throw notFound('reading');
@@ -72,7 +93,7 @@ export const passCorrection = entryCorrection({
       body: correctionBody(context, id, rejected),
     };
   },
-  replace: async (input, setUp, { tx, principal, call }, id) => {
+  replace: async (input, { setUp }, { tx, principal, call }, id) => {
     await replaceReading(tx, principal, call.buildId, id, input);
     return { step: `ratio?set-up=${setUp.id}` };
   },

@@ -112,7 +112,7 @@ export function benchLayout(context: CallContext, parts: Parts): Component[] {
   ];
 }
 
-/** The way to the other set-ups, and to a new one while the engine may be turned. */
+/** The way to put this set-up right, to the others, and to a new one while the engine may be turned. */
 export function setUpsComponent(
   context: CallContext,
   all: readonly ShownSetUp[],
@@ -125,6 +125,10 @@ export function setUpsComponent(
     data: {
       buttons: [
         ...(stopped(context) ? [] : [{ label: 'Start another set-up', href: `${at}?new=yes`, key: 'u' }]),
+        {
+          label: `Put set-up ${chosen.setUp.number} right`,
+          href: `${context.base}/set-ups/${chosen.setUp.id}`,
+        },
         ...others.map(({ setUp, detail }) => ({
           label: `Set-up ${setUp.number}: ${valveName(setUp)}, ${ratioName(detail.setUp.spring).toLowerCase()}`,
           href: `${at}?set-up=${setUp.id}`,

@@ -12,7 +12,7 @@ import {
 } from '../../call/report-parts.ts';
 import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
 import type { AssessedExplanation } from '../../mechanics/assessment/assessment.ts';
-import { groupKey } from '../../mechanics/assessment/ratio/groups.ts';
+import { groupKey } from '../../mechanics/assessment/ratio/group-key.ts';
 import { saidOfSetUp, sentencesOf } from '../../mechanics/assessment/ratio/said-of-set-up.ts';
 import { tableComponent } from '../../web/components.ts';
 import { explanationsTable, keptTogether } from './explanation.ts';

@@ -9,10 +9,12 @@ import {
 import type { Fact } from '../../../views/parts/facts.examples.ts';
 import { valveName } from '../../call/context.ts';
 import type { ShownSetUp } from '../../call/shown-set-up.ts';
+import { inches } from '../../mechanics/assessment/common/said.ts';
+import { momentText } from '../../web/dates.ts';
 
 const LIMIT_SOURCE = 'as entered; the default is common practice, no published source';
 
-/** A state as it is known now; where an answer has changed it, how it was entered. */
+/** A state as it is known now; where an answer or a statement has changed it, how it was entered. */
 function stateFact<Word extends string>(
   label: string,
   words: Readonly<Record<Word, string>>,
@@ -34,19 +36,20 @@ function armFact({ detail: { armName, armTaken } }: ShownSetUp): Fact {
 
 /** How the readings of a set-up are taken. */
 export function methodFacts(found: ShownSetUp): Fact[] {
-  const { method } = found.setUp;
+  const { method, started } = found.setUp;
+  const at = started.method;
   const now = found.detail.setUp;
-  const lash = stateFact('Lash', LASH_STATES, method.lash, now.lash);
-  const setting = method.lashSetting?.readAs;
+  const lash = stateFact('Lash', LASH_STATES, at.lash, now.lash);
+  const setting = now.lashSetting === undefined ? undefined : inches(now.lashSetting);
   return [
     armFact(found),
-    stateFact('Spring', SPRINGS, method.spring, now.spring),
-    stateFact('Lifter', LIFTERS, method.lifter, now.lifter),
+    stateFact('Spring', SPRINGS, at.spring, now.spring),
+    stateFact('Lifter', LIFTERS, at.lifter, now.lifter),
     setting === undefined
       ? lash
       : { ...lash, note: [setting, lash.note].filter((each) => each !== undefined).join(', ') },
-    { label: 'Tip rests on', value: RESTS_ON[method.restsOn] },
-    stateFact('Plunger', ALIGNMENTS, method.alignment, now.alignment),
+    stateFact('Tip rests on', RESTS_ON, at.restsOn, now.restsOn),
+    stateFact('Plunger', ALIGNMENTS, at.alignment, now.alignment),
     {
       label: 'Dial',
       value: `${method.graduation.readAs} a division, ${method.perTurn.readAs} a turn`,
@@ -64,10 +67,25 @@ export function methodFacts(found: ShownSetUp): Fact[] {
   ];
 }
 
+/** The valve as it is known now; where it was started as another, which. */
+function valveFact({ setUp: { started }, detail: { setUp } }: ShownSetUp): Fact {
+  const [was, now] = [valveName(started), valveName(setUp)];
+  return { label: 'Valve', value: now, ...(was === now ? {} : { note: `entered as: ${was}` }) };
+}
+
+/** What was put right of it, each with who said so. */
+const putRight = ({ setUp: { statements } }: ShownSetUp): Fact[] =>
+  statements.map(({ seq, reason, by, at }) => ({
+    label: `Put right, line ${seq}`,
+    value: reason,
+    note: `${by}, ${momentText(at)}`,
+  }));
+
 /** A set-up as the title block of its readings. */
 export const setUpFacts = (found: ShownSetUp): Fact[] => [
   { label: 'Set-up', value: `${found.setUp.number}` },
-  { label: 'Valve', value: valveName(found.setUp) },
+  valveFact(found),
   ...methodFacts(found),
   { label: 'Build revision', value: String(found.setUp.revision) },
+  ...putRight(found),
 ];

@@ -72,7 +72,7 @@ const FIELDS: Readonly<Record<SetUpField, MakesField>> = {
       hint: 'In the engine’s own numbering.',
       ...(context.side === 'desk' ? { autofocus: true } : {}),
     }),
-  valve: (shown, name) => selectField(shown, name, SET_UP_LABELS[name], VALVES),
+  valve: (shown, name) => selectField(shown, name, SET_UP_LABELS[name], VALVES, { first: 'Not said' }),
   armId: arm,
   'method.spring': words(SPRINGS),
   'method.lifter': words(LIFTERS),

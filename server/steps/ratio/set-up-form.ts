@@ -7,21 +7,24 @@ import { formGroup, SET_UP_GROUPS, SET_UP_LABELS, type SetUpField } from './set-
 /** Error limits that stand in the form until somebody knows better. */
 const DEFAULT_LIMITS = { reading: '.0025', lobe: '.002' } as const;
 
-/** A new set-up begins as the last one was; the first with the usual dial. */
+/** A new set-up begins as the last one was; the first with the usual dial, and on the valve that an arm sits on. */
 function initialOf(context: CallContext, from: SetUp | undefined): Fields {
+  if (from !== undefined) return fieldsOfSetUp(from);
   const placed = context.now[0];
-  if (from === undefined) {
-    return {
-      cylinder: String(placed?.cylinder ?? 1),
-      valve: placed?.valve ?? 'intake',
-      armId: placed?.armId ?? '',
-      'method.graduation': '.001',
-      'method.perTurn': '.100',
-      'method.errorLimit': DEFAULT_LIMITS.reading,
-      'method.lobeSource': 'indicator',
-      'method.lobeErrorLimit': DEFAULT_LIMITS.lobe,
-    };
-  }
+  return {
+    cylinder: placed === undefined ? '' : String(placed.cylinder),
+    valve: placed?.valve ?? '',
+    armId: placed?.armId ?? '',
+    'method.graduation': '.001',
+    'method.perTurn': '.100',
+    'method.errorLimit': DEFAULT_LIMITS.reading,
+    'method.lobeSource': 'indicator',
+    'method.lobeErrorLimit': DEFAULT_LIMITS.lobe,
+  };
+}
+
+/** A set-up as the fields of its form. */
+export function fieldsOfSetUp(from: SetUp): Fields {
   const { method } = from;
   const lengths = {
     lashSetting: method.lashSetting,

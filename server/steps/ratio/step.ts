@@ -3,6 +3,7 @@ import { isStopped } from '../../call/under-stop.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { passCorrection } from './correct-reading.ts';
 import { ratioForms } from './forms.ts';
+import { setUpCorrection } from './put-right.ts';
 import { ratioPage } from './ratio-page.ts';
 import { ratioReport } from './report.ts';
 import { rawPasses } from './takeover.ts';
@@ -23,7 +24,7 @@ export const ratioStep = defineStep({
   load: () => undefined,
   page: (_, input) => ratioPage(input),
   forms: ratioForms,
-  corrections: [passCorrection],
+  corrections: [passCorrection, setUpCorrection],
   told: RATIO_TOLD,
   // They say how to read it: under a stop nobody does.
   cautions: (_, context) =>

@@ -3,6 +3,7 @@ import { ifSaid, type TapeNames, tellEvents } from '../../call/tell-events.ts';
 import { ANSWER_EVENTS } from '../../records/answers/events.ts';
 import { READING_EVENTS } from '../../records/readings/events.ts';
 import { SET_UP_EVENTS } from '../../records/set-ups/events.ts';
+import { factsSaid } from './facts-said.ts';
 
 interface Read {
   readonly setUpId: string;
@@ -17,6 +18,9 @@ function reading({ setUpId, kind, pass, atLobeLift }: Read, { valveOf }: TapeNam
   return `${READING_KINDS[kind]}${at}, ${valveOf(setUpId)}${kind.startsWith('stated-') ? '' : `, pass ${pass}`}`;
 }
 
+const keptAs = (kind: Read['kind'] | undefined): string =>
+  kind === undefined ? '' : `, which was kept as ${READING_KINDS[kind].toLowerCase()}`;
+
 /** What set-ups, readings of a pass, and answers to the questions these raise say on the tape. */
 export const RATIO_TOLD = {
   ...tellEvents(SET_UP_EVENTS, {
@@ -28,6 +32,10 @@ export const RATIO_TOLD = {
       ];
       return { kind: 'note', text: `Set-up ${number} on ${cylinder} ${valve}: ${method.join(', ')}` };
     },
+    'set-up-put-right': ({ number, cylinder, valve, said, reason }) => ({
+      kind: 'note',
+      text: `Set-up ${number} on ${cylinder} ${valve} put right: ${factsSaid(said).join(', ')}; ${reason}`,
+    }),
   }),
   ...tellEvents(READING_EVENTS, {
     'reading-kept': (data, names) => {
@@ -37,7 +45,7 @@ export const RATIO_TOLD = {
     },
     'reading-replaced': (data, names) => ({
       kind: 'reading',
-      text: `${reading(data, names)}, in place of ${data.replaces}`,
+      text: `${reading(data, names)}, in place of ${data.replaces}${keptAs(data.wasKind)}`,
       value: data.readAs,
     }),
     'reading-struck': (data, names) => ({
@@ -46,9 +54,9 @@ export const RATIO_TOLD = {
     }),
   }),
   ...tellEvents(ANSWER_EVENTS, {
-    'question-answered': ({ question, answer }) => ({
+    'question-answered': ({ question, answer, value }) => ({
       kind: 'answer',
-      text: `“${answer}” to: ${question.replaceAll('-', ' ')}`,
+      text: `“${answer}${ifSaid(', ', value)}” to: ${question.replaceAll('-', ' ')}`,
     }),
   }),
 };

@@ -24,6 +24,7 @@ export const PLAIN: Evidence = {
   arms: [],
   seats: [],
   setUps: [],
+  statements: [],
   passes: [],
   sheet: [],
   lash: [],

@@ -19,6 +19,7 @@ export const nothingKnown: Evidence = {
   arms: [],
   seats: [],
   setUps: [],
+  statements: [],
   passes: [],
   sheet: [],
   lash: [],

@@ -24,9 +24,12 @@ describe('lash left in the lift', () => {
     ],
     ['short where zero lash was said', net(0.544, fromCard), 'weak'],
     ['short on a hydraulic lifter', net(0.544, { ...unsaid, lifter: 'hydraulic' }), 'quiet'],
-    ['short where the lash was set', net(0.544, { ...unsaid, lash: 'set' }), 'strong'],
-    ['set, and not short', net(0.56, { ...unsaid, lash: 'set' }), 'weak'],
-    ['set to its own size', net(0.54, { ...unsaid, lash: 'set', lashSetting: 0.02 }), 'strong'],
+    ['set, and how much was not said', net(0.544, { ...unsaid, lash: 'set' }), 'weak'],
+    [
+      'set, its size said: nobody asks whether it was left in',
+      net(0.54, { ...unsaid, lash: 'set', lashSetting: 0.02 }),
+      'quiet',
+    ],
   ])('%s', (_, given, weight) => {
     expect(weightOf(lashLeftIn, given)).toBe(weight);
   });
@@ -35,9 +38,10 @@ describe('lash left in the lift', () => {
     expect(first(lashLeftIn, net(0.544)).size).toBe('.016 in more would make it .560 in, a ratio of 1.600.');
   });
 
-  it('asks for its size where it was set and not said', () => {
+  it('asks for its size where it was set and not said, also where the card has a lash', () => {
     const { cardLash: _, ...rest } = unsaid;
     expect(first(lashLeftIn, { ...rest, lash: 'set' }).ask).toMatch(/^How much lash/);
+    expect(first(lashLeftIn, net(0.544, { ...unsaid, lash: 'set' })).code).toBe('lash-setting-not-said');
     expect(weightOf(lashLeftIn, rest)).toBe('quiet');
   });
 

@@ -1,12 +1,9 @@
 import { placeOf } from '../common/said.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
-import { LIGHT_SPRING_FIRST, restingOn } from '../ratio/lacking.ts';
+import { isSaid, LIGHT_SPRING_FIRST, restingOn } from '../ratio/lacking.ts';
 import { MUST, MUST_TURN, type Need, need } from './need.ts';
 
 const PASSES = 3;
-
-/** States that the caller knows; everything else takes a reading. */
-const IS_SAID = /^(which spring|which lifter|whether the lash)/;
 
 function ofPasses({ known, group }: GroupExplained): Need[] {
   const last = known.at(-1)?.read;
@@ -59,9 +56,9 @@ function ofLacks(explained: GroupExplained): Need[] {
     need(
       `${codeOf(lack)}:${group.key}`,
       `${placeOf(group)}: ${lack}`,
-      IS_SAID.test(lack) ? `Ask for ${placeOf(group)} ${lack}.` : `Wanted for ${placeOf(group)}: ${lack}.`,
+      isSaid(lack) ? `Ask for ${placeOf(group)} ${lack}.` : `Wanted for ${placeOf(group)}: ${lack}.`,
       false,
-      IS_SAID.test(lack) ? MUST : MUST_TURN,
+      isSaid(lack) ? MUST : MUST_TURN,
     ),
   );
 }

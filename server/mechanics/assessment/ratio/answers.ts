@@ -34,10 +34,23 @@ export function answerTo(
   });
 }
 
+/** A yes or a no that an answer begins with; “not so” and “no idea” are neither. */
+export function yesOrNo(text: string): boolean | undefined {
+  const said = text.trim().toLowerCase();
+  return /^yes\b/.test(said) ? true : /^no($|[,.;:])/.test(said) ? false : undefined;
+}
+
 /** Whether something was found wrong; undefined where the answer does not say. */
 export function foundBy(answer: AnswerEvidence): boolean | undefined {
   if (answer.found !== undefined) return answer.found;
-  return answer.answer === 'found' ? true : answer.answer === 'not-found' ? false : undefined;
+  if (answer.answer === 'found') return true;
+  return answer.answer === 'not-found' ? false : yesOrNo(answer.answer);
+}
+
+/** The one pass that it was found on, by its number: `pass-2`. */
+export function passNamed({ answer }: Pick<AnswerEvidence, 'answer'>): number | undefined {
+  const number = /^pass[- ](\d{1,2})\b/.exec(answer)?.[1];
+  return number === undefined ? undefined : Number(number);
 }
 
 /** The state that an answer says: the word it begins with (`zero: feeler out`), else the first of these that it has. */

@@ -2,8 +2,10 @@ import { defined } from '../../../../shared/defined.ts';
 import { questionsFor } from '../../questions/questions.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
-import type { Evidence } from '../evidence.ts';
-import { answerTo, foundBy } from './answers.ts';
+import { inches } from '../common/said.ts';
+import type { AnswerEvidence, Evidence } from '../evidence.ts';
+import { answerTo, foundBy, passNamed } from './answers.ts';
+import { choicesOf } from './choices.ts';
 import { questionInput } from './question-input.ts';
 import type { SetUpRead } from './set-up-read.ts';
 import type { SetUpNow } from './set-ups.ts';
@@ -16,47 +18,42 @@ export const setUpSubject = ({ cylinder, valve, id, number }: SetUpNow): Subject
   number,
 });
 
-type Choices = AssessedQuestion['answers'];
-const choice = (code: string, label: string, changes: string) => ({ code, label, changes });
-
-/** Questions whose answer is a state of the set-up. */
-const STATES: Readonly<Record<string, Choices>> = {
-  'spring-not-said': [
-    choice('light', 'Light checking spring', 'It is a light-spring ratio, and is set against the mark.'),
-    choice('running', 'Running spring', 'It is a running-spring ratio, and is set against no mark.'),
-  ],
-  'lifter-not-said': [
-    choice('solid', 'Solid', 'Nothing sinks under the reading.'),
-    choice('locked', 'Hydraulic, locked solid', 'Nothing sinks under the reading.'),
-    choice('hydraulic', 'Hydraulic', 'The plunger may have sunk: passes that fall settle nothing.'),
-  ],
-  'lash-not-said': [
-    choice('zero', 'Taken up to zero', 'The lift is the gross lift.'),
-    choice('set', 'Left in', 'The lash is missing from the lift: it is read again at zero.'),
-  ],
-};
-
-const CHECKED: Choices = [
-  choice('found', 'Yes, that is what it was', 'The reading is entered again or struck out by a person.'),
-  choice('not-found', 'Looked: it is not so', 'The reading counts, and this is ruled out for it.'),
-];
+/** Found on one pass: so it is while that pass is among those that do not fit, else it was put right since. */
+function foundOn(
+  { standing }: SetUpRead,
+  { restsOn }: AssessedQuestion,
+  answer: AnswerEvidence,
+): boolean | undefined {
+  const number = passNamed(answer);
+  if (number === undefined) return foundBy(answer);
+  return standing.some(({ id, pass }) => pass === number && restsOn.includes(id));
+}
 
 /** The questions of a set-up, each with the answer it has. */
 function questionsOf(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead[]): AssessedQuestion[] {
   const about = setUpSubject(own.setUp);
   const questions = questionsFor(questionInput(evidence, own, all)).map((doubt) =>
-    asked(doubt, { about, step: 'ratio', answers: [], choices: STATES[doubt.code] ?? CHECKED }),
+    asked(doubt, { about, step: 'ratio', answers: [], choices: choicesOf(evidence, own, doubt) }),
   );
   return questions.map((question) => {
     const answer = answerTo(question, questions, own.setUp.answers);
     if (answer === undefined) return question;
-    const found = foundBy(answer);
-    const { id: entryId, answer: text } = answer;
+    const found = foundOn(own, question, answer);
+    const { id: entryId, value } = answer;
+    const text = value === undefined ? answer.answer : `${answer.answer}, ${inches(value)}`;
     return {
       ...question,
       answered: { entryId, answer: text, ...defined({ found }) },
     };
   });
+}
+
+/** What is known now raises it no more: it stays with its answer, and nothing is in doubt by it. */
+function noLongerRaised(question: AssessedQuestion): AssessedQuestion {
+  const { answered, ...rest } = question;
+  if (answered === undefined) return question;
+  const { entryId, answer } = answered;
+  return { ...rest, weight: 'weak', answered: { entryId, answer } };
 }
 
 /**
@@ -76,5 +73,5 @@ export function questionsOfSetUp(
   const settled = before.filter(
     (question) => question.answered !== undefined && !now.some(({ id }) => id === question.id),
   );
-  return [...now, ...settled];
+  return [...now, ...settled.map(noLongerRaised)];
 }

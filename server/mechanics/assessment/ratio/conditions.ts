@@ -1,5 +1,6 @@
 import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
+import { passNamed } from './answers.ts';
 import { ABOUT_TURNS } from './counted.ts';
 import type { SetUpRead } from './set-up-read.ts';
 
@@ -9,6 +10,7 @@ const NOT_ABOUT_READINGS: ReadonlySet<string> = new Set([
   'lash-formula',
   'stated-not-read',
   'springs-at-different-lash',
+  'spring-mixed',
   // The count was looked at: the inference weighs what is left.
   'count-does-not-fit',
 ]);
@@ -39,9 +41,20 @@ function apartLacks({ valve, lobe }: SetUpRead): string[] {
   return all.map(({ pass, why }) => `pass ${pass.pass} entered again or struck out: it ${why}`);
 }
 
+/** Answers to these say how it was read; what that lacks is said of the state. */
+const OF_STATE: ReadonlySet<string> = new Set([
+  'spring-not-said',
+  'lifter-not-said',
+  'lash-not-said',
+  'lash-setting-not-said',
+  'alignment-not-said',
+  'rests-on-not-said',
+]);
+
 /** A doubt that is open on what the word would rest on, and that no other lack has named already. */
 function isOpen(question: AssessedQuestion, { setUp, valve, lobe }: SetUpRead): boolean {
-  if (!inDoubt(question) || NOT_ABOUT_READINGS.has(question.code)) return false;
+  const foundSo = question.answered?.found === true && !OF_STATE.has(question.code);
+  if ((!inDoubt(question) && !foundSo) || NOT_ABOUT_READINGS.has(question.code)) return false;
   if (question.code === 'lash-left-in' && setUp.lash === 'set') return false;
   if (question.code === 'plunger-tilted' && setUp.alignment === 'leaning') return false;
   const named = [...valve.aside, ...lobe.passes.aside].map(({ pass }) => pass.id);
@@ -52,6 +65,9 @@ function isOpen(question: AssessedQuestion, { setUp, valve, lobe }: SetUpRead): 
 export function doubtsOf(own: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
   const open = questions.filter((each) => each.code !== 'falling-passes' && isOpen(each, own));
   return open.map(({ ask, code, answered }) => {
+    const pass = answered === undefined ? undefined : passNamed(answered);
+    if (answered?.found === true && pass !== undefined)
+      return `pass ${pass} entered again or struck out: “${ask}” was found to be so on it`;
     if (answered?.found === true)
       return `the reading entered again or struck out: “${ask}” was found to be so`;
     return ABOUT_TURNS.has(code) ? `whether the turns were counted right: ${ask}` : `an answer: ${ask}`;

@@ -1,5 +1,5 @@
 import type { AssessedQuestion } from '../assessment.ts';
-import { codeOf, foundBy } from './answers.ts';
+import { codeOf, foundBy, passNamed } from './answers.ts';
 import type { SetUpRead } from './set-up-read.ts';
 
 /** Doubts that are about the turns of the dial. */
@@ -20,7 +20,17 @@ export function countedPasses(own: SetUpRead, questions: readonly AssessedQuesti
       .filter(({ counted, kind }) => counted || (all && kind === 'valve-lift'))
       .map(({ id }) => id),
     ...lookedAt.flatMap(({ restsOn }) => restsOn),
+    ...fellowsOfNamed(own, questions),
   ]);
+}
+
+/** Where a turn was found missing from one pass, the others of the question were looked at and are right. */
+function fellowsOfNamed({ standing }: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
+  return questions.flatMap(({ code, answered, restsOn }) => {
+    const number = answered === undefined ? undefined : passNamed(answered);
+    if (!ABOUT_TURNS.has(code) || number === undefined) return [];
+    return standing.filter(({ id, pass }) => pass !== number && restsOn.includes(id)).map(({ id }) => id);
+  });
 }
 
 function doesNotFit(question: AssessedQuestion): AssessedQuestion {

@@ -23,16 +23,21 @@ export interface GroupExplained {
   readonly refused?: string;
 }
 
+/** Where the figure stands that no reading can have: a reading is entered again, a state or a card is put right. */
+function wayOut({ faults }: InputFaults): string {
+  const at = (pattern: RegExp) => faults.some(({ pointer }) => pattern.test(pointer));
+  if (at(/LobeLift$/) && !at(/^\/readings/)) return 'put the lobe lift on the card right';
+  if (at(/^\/lashSetting|\/perTurn$/)) return 'put that right for its set-up';
+  return 'enter that one again, or strike it out with the reason';
+}
+
 function weighed(given: ExplainGiven): Pick<GroupExplained, 'given' | 'result' | 'refused'> {
   try {
     return { given, result: toExplainOutput(explainReadings(given.input)) };
   } catch (error) {
     if (!(error instanceof InputFaults)) throw error;
     const faults = faultsSaid(error).join('; ');
-    return {
-      given,
-      refused: `These readings cannot be weighed (${faults}): enter that one again, or strike it out with the reason`,
-    };
+    return { given, refused: `These readings cannot be weighed (${faults}): ${wayOut(error)}` };
   }
 }
 

@@ -1,6 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import { byPlace, placeOf } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
+import { groupKey } from './group-key.ts';
 import type { SetUpRead } from './set-up-read.ts';
 
 /** Everything that speaks of one arm on one valve. */
@@ -16,10 +17,6 @@ export interface Group extends ValvePlace {
   /** Other set-ups of the valve: their lobe is this lobe. */
   readonly sameLobe: readonly SetUpRead[];
 }
-
-/** The arm on the valve that a set-up speaks of, as ids have it. */
-export const groupKey = ({ cylinder, valve, armId }: ValvePlace & { readonly armId?: string }): string =>
-  [`${cylinder}-${valve}`, ...(armId === undefined ? [] : [armId])].join(':');
 
 const keyOf = ({ setUp }: SetUpRead): string => groupKey(setUp);
 

@@ -8,10 +8,20 @@ function candidates(known: readonly SetUpKnown[]): SetUpKnown[] {
   return known.filter((each) => wasRead(each) && each.read.setUp.spring !== 'running');
 }
 
-/** The set-up that a word rests on: the one that lacks least, of those the newest. */
+/** States that the caller knows; everything else takes a reading. */
+export const isSaid = (lack: string): boolean => /^(which spring|which lifter|whether the lash)/.test(lack);
+
+/** What takes a reading weighs more than any number of things that only have to be said. */
+const weightOf = ({ lacks }: SetUpKnown): number =>
+  lacks.reduce((sum, lack) => sum + (isSaid(lack) ? 1 : 100), 0);
+
+/**
+ * The set-up that a word rests on: the one that lacks least, of those the newest. What was read already goes before
+ * what would have to be read again.
+ */
 export function restingOn({ known }: GroupExplained): SetUpKnown | undefined {
   return candidates(known).reduce<SetUpKnown | undefined>(
-    (best, each) => (best === undefined || each.lacks.length <= best.lacks.length ? each : best),
+    (best, each) => (best === undefined || weightOf(each) <= weightOf(best) ? each : best),
     undefined,
   );
 }

@@ -9,7 +9,7 @@ import type {
 } from '../assessment.ts';
 import { placeOf } from '../common/said.ts';
 import type { SetUpDetail } from './detail.ts';
-import { groupKey } from './groups.ts';
+import { groupKey } from './group-key.ts';
 
 /** What the assessment says of the arm on the valve that a set-up was read on. */
 export interface SaidOfSetUp {

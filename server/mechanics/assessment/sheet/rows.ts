@@ -1,6 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import { byId, byPlace, placeOf } from '../common/said.ts';
 import type { Evidence, SheetEvidence, SheetKindName, Spring, ValvePlace } from '../evidence.ts';
+import { setUpsNow } from '../ratio/set-ups.ts';
 import { figureOf, type LotFigure } from './lot.ts';
 
 /** Lifts at one valve with one arm on one spring. */
@@ -26,8 +27,8 @@ export interface SheetRow extends ValvePlace {
 const USUAL_TURN = 0.1 * 0.0254;
 
 /** Travel of the dial's hand in one turn: as the set-ups say where they agree, else the usual .100 in. */
-export function perTurnOf({ setUps }: Evidence): number {
-  const turns = [...new Set(setUps.map(({ perTurn }) => perTurn))];
+export function perTurnOf(evidence: Evidence): number {
+  const turns = [...new Set(setUpsNow(evidence).map(({ perTurn }) => perTurn))];
   return turns.length === 1 ? (turns[0] ?? USUAL_TURN) : USUAL_TURN;
 }
 

@@ -6,12 +6,14 @@ import { orderDoesNotMatter } from './order.ts';
 import { plannedIsJudgedAsPlanned } from './planned.ts';
 import { noFigureFinerThanItsSource } from './source.ts';
 import { aStopIsAStop } from './stop.ts';
+import { toldLateCounts } from './told-late.ts';
 import { verdictAndExplanationAgree } from './verdict-and-explanation.ts';
 import { worstGapStands } from './worst-gap.ts';
 
 /** The laws of the assessment by their number; the second, one voice, is held to the faces themselves. */
 export const LAWS = {
   '1 order does not matter': orderDoesNotMatter,
+  '1 what is told late counts': toldLateCounts,
   '3 nothing stands against its own conditions': nothingAgainstItsConditions,
   '4 nothing is counted twice': nothingCountedTwice,
   '5 the worst reading of a gap stands': worstGapStands,

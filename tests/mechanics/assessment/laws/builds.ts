@@ -3,9 +3,10 @@ import type { AssessedQuestion } from '../../../../server/mechanics/assessment/a
 import type { AnswerEvidence, Evidence } from '../../../../server/mechanics/assessment/evidence.ts';
 import { type Chance, chanceFrom } from '../../explain-readings/random.ts';
 import { DEMO_FAMILY_EVIDENCE } from '../demo-family-evidence.ts';
-import { callOf, knownEngine, trueEngine } from './random-engine.ts';
+import { callOf, knownEngine, thou, trueEngine } from './random-engine.ts';
 import { armsOf, readingsOf, setUpOf } from './random-set-ups.ts';
 import { lashLogOf, sheetOf, tipMarksOf } from './random-sheet.ts';
+import { statementsOf } from './random-statements.ts';
 
 function partOf(chance: Chance): Evidence['part'] {
   if (chance.happens(0.7)) return [];
@@ -36,12 +37,15 @@ function answerTo(chance: Chance, question: AssessedQuestion, index: number): An
   const choice = chance.pick(question.answers);
   const byCode = chance.happens(0.3);
   const found = { found: true, 'not-found': false }[choice.code];
+  const amount =
+    choice.value ?? (choice.takesValue === true ? thou(chance.between(0.008, 0.026)) : undefined);
   return {
     id: `answer-${index + 1}`,
-    line: 0,
+    line: index + 1,
     code: question.code,
     question: byCode ? question.code : question.ask,
     answer: choice.code,
+    ...(amount === undefined || (choice.value === undefined && chance.happens(0.3)) ? {} : { value: amount }),
     ...(found === undefined || chance.happens(0.3) ? {} : { found }),
     ...(question.about.of === 'set-up' ? { setUpId: question.about.setUpId } : { questionId: question.id }),
   };
@@ -70,9 +74,21 @@ export function numbered(evidence: Evidence): Evidence {
     lash: lined(evidence.lash),
     tipMarks: lined(evidence.tipMarks),
     part: lined(evidence.part),
-    answers: lined(evidence.answers),
+    ...saidInTurn(evidence, lined),
     workings: lined(evidence.workings),
   };
+}
+
+/** Statements and answers keep the order they were said in among each other: a later one puts an earlier one right. */
+function saidInTurn(
+  { statements, answers }: Evidence,
+  lined: <T extends { line: number }>(entries: readonly T[]) => T[],
+): Pick<Evidence, 'statements' | 'answers'> {
+  const inTurn = [...statements, ...answers].toSorted((a, b) => a.line - b.line);
+  const lines = new Map(lined(inTurn).map(({ id, line }) => [id, line]));
+  const again = <T extends { id: string; line: number }>(entries: readonly T[]): T[] =>
+    entries.map((entry) => ({ ...entry, line: lines.get(entry.id) ?? entry.line }));
+  return { statements: again(statements), answers: again(answers) };
 }
 
 /** Now and then a person has lifted what stands; what the readings still raise is not lifted by that. */
@@ -100,6 +116,7 @@ export function buildOf(seed: number): Evidence {
     arms,
     seats: first === undefined ? [] : [{ cylinder: 1, valve: 'intake', armId: first.id }],
     setUps,
+    statements: statementsOf(chance, setUps, arms),
     passes: setUps.flatMap((setUp) => readingsOf(chance, setUp, engine)),
     sheet: sheetOf(chance, engine, arms),
     lash: lashLogOf(chance),

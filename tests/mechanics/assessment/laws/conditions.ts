@@ -1,6 +1,6 @@
 import type { Judgement } from '../../../../server/mechanics/assessment/assessment.ts';
 import type { Evidence, SetUpEvidence } from '../../../../server/mechanics/assessment/evidence.ts';
-import { type Assessed, isAgainstArm, type Law, passesIn, placeOf } from './law.ts';
+import { type Assessed, isAgainstArm, type Law, passesIn, placeOf, setUpsNow } from './law.ts';
 
 const IN = 0.0254;
 /** Each pass within .002 in of the middle: common practice, no published source. */
@@ -8,7 +8,7 @@ const APART = 0.004 * IN + 1e-9;
 /** A lifter whose passes fall by more than this each is sinking: common practice, no published source. */
 const SINKS = 0.003 * IN;
 
-/** A set-up whose state was said with it, not by an answer, and is what a light-spring ratio needs. */
+/** A set-up whose state is what a light-spring ratio needs, whenever it was said. */
 function isClean(evidence: Evidence, setUp: SetUpEvidence): boolean {
   const passes = passesIn(evidence, setUp, 'valve-lift').map(({ value }) => value);
   const falls = passes.slice(1).every((value, index) => value < (passes[index] ?? 0) - SINKS);
@@ -24,13 +24,10 @@ function isClean(evidence: Evidence, setUp: SetUpEvidence): boolean {
   );
 }
 
-const isAnswered = ({ answers }: Evidence, setUp: SetUpEvidence): boolean =>
-  answers.some(({ setUpId }) => setUpId === setUp.id);
-
-function unclean({ evidence }: Assessed, { about, id }: Judgement): string[] {
+function unclean(assessed: Assessed, { about, id }: Judgement): string[] {
   if (about.of !== 'valve') return [];
-  const here = evidence.setUps.filter((setUp) => placeOf(setUp) === placeOf(about));
-  const clean = here.some((setUp) => isClean(evidence, setUp) || isAnswered(evidence, setUp));
+  const here = setUpsNow(assessed).filter((setUp) => placeOf(setUp) === placeOf(about));
+  const clean = here.some((setUp) => isClean(assessed.evidence, setUp));
   return clean ? [] : [`${id}: a word stands though no set-up of the valve is as it must be`];
 }
 

@@ -1,14 +1,11 @@
-import type { Evidence, SetUpEvidence } from '../../../../server/mechanics/assessment/evidence.ts';
-import { type Assessed, type Law, passesIn } from './law.ts';
+import type { SetUpEvidence } from '../../../../server/mechanics/assessment/evidence.ts';
+import { type Assessed, type Law, passesIn, setUpsNow } from './law.ts';
 
 const EQUAL = 1e-9;
 
-const isAnswered = ({ answers }: Evidence, setUp: SetUpEvidence): boolean =>
-  answers.some(({ setUpId }) => setUpId === setUp.id);
-
 /** What the figures of one set-up have in them. */
 function ofSetUp({ evidence, assessment }: Assessed, setUp: SetUpEvidence): string[] {
-  if (isAnswered(evidence, setUp) || passesIn(evidence, setUp, 'valve-lift').length === 0) return [];
+  if (passesIn(evidence, setUp, 'valve-lift').length === 0) return [];
   const value = (code: string) => assessment.quantities.find(({ id }) => id === `${code}:${setUp.id}`)?.value;
   const [read, gross, net] = [value('valve-lift'), value('gross-lift'), value('net-lift-read')];
   if (read === undefined) return [];
@@ -69,6 +66,6 @@ function ofChange(assessed: Assessed): string[] {
 
 /** Law 4: nothing is counted twice. */
 export const nothingCountedTwice: Law = (assessed) => [
-  ...assessed.evidence.setUps.flatMap((setUp) => ofSetUp(assessed, setUp)),
+  ...setUpsNow(assessed).flatMap((setUp) => ofSetUp(assessed, setUp)),
   ...ofChange(assessed),
 ];

@@ -33,3 +33,7 @@ export const sentencesOf = ({ judgements, headlines, stop, next, missing }: Asse
   ...stop.flatMap(({ sentence, wayOut }) => [sentence, wayOut]),
   ...(next === undefined ? [] : [next.sentence, next.reason]),
 ];
+
+/** The set-ups as they are known now: what was said of them late is in them. That it is, told-late.ts holds them to. */
+export const setUpsNow = ({ assessment }: Assessed): SetUpEvidence[] =>
+  assessment.details.setUps.map(({ setUp }) => setUp);

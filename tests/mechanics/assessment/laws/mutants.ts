@@ -1,6 +1,6 @@
 import type { Assessment } from '../../../../server/mechanics/assessment/assessment.ts';
 import type { LAWS } from './all.ts';
-import type { Assessed } from './law.ts';
+import { type Assessed, setUpsNow } from './law.ts';
 
 /** A fault put into what is said of a build; undefined where the build has nothing that could be broken so. */
 export type Mutant = (assessed: Assessed) => Assessment | undefined;
@@ -29,7 +29,9 @@ const inferenceWord: Mutant = ({ assessment }) => {
 
 /** The lash of a lift that carries it already is taken off once more. */
 const lashTwice: Mutant = ({ evidence, assessment }) => {
-  const setUp = evidence.setUps.find(({ lash, lashSetting }) => lash === 'set' && lashSetting !== undefined);
+  const setUp = setUpsNow({ seed: 0, evidence, assessment }).find(
+    ({ lash, lashSetting }) => lash === 'set' && lashSetting !== undefined,
+  );
   const id = `net-lift-read:${setUp?.id}`;
   if (!assessment.quantities.some((each) => each.id === id)) return undefined;
   const off = setUp?.lashSetting ?? 0;
@@ -106,6 +108,12 @@ export const MUTANTS: Readonly<Record<keyof typeof LAWS, readonly Mutant[]>> = {
       assessment.questions.length < 2
         ? undefined
         : { ...assessment, questions: assessment.questions.toReversed() },
+  ],
+  '1 what is told late counts': [
+    ({ evidence, assessment }) =>
+      evidence.statements.length === 0 || assessment.quantities.length === 0
+        ? undefined
+        : { ...assessment, quantities: assessment.quantities.slice(1) },
   ],
   '3 nothing stands against its own conditions': [withWord, inferenceWord],
   '4 nothing is counted twice': [lashTwice],

@@ -1,4 +1,4 @@
-import { type Assessed, type Law, passesIn, placeOf } from './law.ts';
+import { type Assessed, type Law, passesIn, placeOf, setUpsNow } from './law.ts';
 
 /** Numbers that cannot be told: no answer may hold one. */
 function notNumbers(value: unknown, path: string): string[] {
@@ -8,8 +8,9 @@ function notNumbers(value: unknown, path: string): string[] {
 }
 
 /** Every valve that a lift was read on is explained, or says why it cannot be. */
-function explained({ evidence, assessment }: Assessed): string[] {
-  const read = evidence.setUps.filter((setUp) =>
+function explained(assessed: Assessed): string[] {
+  const { evidence, assessment } = assessed;
+  const read = setUpsNow(assessed).filter((setUp) =>
     passesIn(evidence, setUp, 'valve-lift').some(({ value }) => value > 0),
   );
   return read.flatMap((setUp) => {
@@ -27,6 +28,12 @@ function explained({ evidence, assessment }: Assessed): string[] {
   });
 }
 
+/** Readings of a length that a lift can have are always weighed: no flag is put on one that cannot carry it. */
+const refusals = ({ assessment }: Assessed): string[] =>
+  assessment.explanations.flatMap(({ id, refused }) =>
+    refused === undefined ? [] : [`${id}: sound readings refused: ${refused}`],
+  );
+
 /** Law 7: what cannot be computed says so. */
 export const whatCannotBeComputedSaysSo: Law = (assessed) => {
   const { quantities, judgements, headlines, questions } = assessed.assessment;
@@ -35,6 +42,7 @@ export const whatCannotBeComputedSaysSo: Law = (assessed) => {
   return [
     ...notNumbers(assessed.assessment, ''),
     ...explained(assessed),
+    ...refusals(assessed),
     ...quantities
       .filter(({ value, low, high, lacks }) => (value ?? low ?? high) === undefined && lacks.length === 0)
       .map(({ id }) => `${id}: no value, and not said what it lacks`),

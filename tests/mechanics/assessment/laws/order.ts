@@ -4,7 +4,7 @@ import type { Law } from './law.ts';
 import { permuted } from './permuted.ts';
 
 /** The number of an entry is there to cite it by. */
-function withoutLines(value: unknown): unknown {
+export function withoutLines(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(withoutLines);
   if (typeof value !== 'object' || value === null) return value;
   return Object.fromEntries(
@@ -13,7 +13,7 @@ function withoutLines(value: unknown): unknown {
 }
 
 /** The first place where two answers part. */
-function parting(one: unknown, other: unknown, path: string): string | undefined {
+export function parting(one: unknown, other: unknown, path: string): string | undefined {
   if (isDeepStrictEqual(one, other)) return undefined;
   if (typeof one === 'object' && typeof other === 'object' && one !== null && other !== null) {
     for (const key of new Set([...Object.keys(one), ...Object.keys(other)])) {

@@ -1,4 +1,8 @@
-import type { AnswerEvidence, Evidence } from '../../../../server/mechanics/assessment/evidence.ts';
+import type {
+  AnswerEvidence,
+  Evidence,
+  SetUpStatementEvidence,
+} from '../../../../server/mechanics/assessment/evidence.ts';
 import { type Chance, chanceFrom } from '../../explain-readings/random.ts';
 import { numbered } from './builds.ts';
 
@@ -9,15 +13,31 @@ function shuffled<T>(chance: Chance, items: readonly T[]): T[] {
     .map(({ item }) => item);
 }
 
-const subjectOf = ({ setUpId, questionId, code }: AnswerEvidence): string =>
-  `${setUpId ?? questionId ?? ''} ${code}`;
+type Said = AnswerEvidence | SetUpStatementEvidence;
 
-/** Answers in any order, but for those to one question: one that is given again puts the one before it right. */
-function answers(chance: Chance, given: readonly AnswerEvidence[]): AnswerEvidence[] {
-  const waiting = new Map<string, AnswerEvidence[]>();
-  for (const answer of given)
-    waiting.set(subjectOf(answer), [...(waiting.get(subjectOf(answer)) ?? []), answer]);
-  return shuffled(chance, given).flatMap((place) => waiting.get(subjectOf(place))?.shift() ?? []);
+/** What is said of the state of set-ups keeps its turn; an answer to any other question is a subject by itself. */
+const subjectOf = (said: Said): string => {
+  if (!('code' in said) || said.setUpId !== undefined) return 'a set-up';
+  const { questionId = '', code } = said;
+  return /^(lash|plunger|zero|turn|hand)-/.test(code) ? 'a set-up' : `${questionId} ${code}`;
+};
+
+/**
+ * What was said, in any order but for what is about one thing: said again it puts right what was said before. Lines
+ * are in the new order.
+ */
+function saidInTurn(
+  chance: Chance,
+  { answers, statements }: Evidence,
+): Pick<Evidence, 'answers' | 'statements'> {
+  const all: readonly Said[] = [...answers, ...statements].toSorted((a, b) => a.line - b.line);
+  const waiting = new Map<string, Said[]>();
+  for (const said of all) waiting.set(subjectOf(said), [...(waiting.get(subjectOf(said)) ?? []), said]);
+  const inTurn = shuffled(chance, all).flatMap((place) => waiting.get(subjectOf(place))?.shift() ?? []);
+  const line = new Map(inTurn.map(({ id }, index) => [id, index]));
+  const lined = <T extends Said>(said: readonly T[]): T[] =>
+    shuffled(chance, said).map((each) => ({ ...each, line: line.get(each.id) ?? each.line }));
+  return { answers: lined(answers), statements: lined(statements) };
 }
 
 /**
@@ -36,7 +56,7 @@ export function permuted(evidence: Evidence, seed: number): Evidence {
     lash: shuffled(chance, evidence.lash),
     tipMarks: shuffled(chance, evidence.tipMarks),
     part: shuffled(chance, evidence.part),
-    answers: answers(chance, evidence.answers),
+    ...saidInTurn(chance, evidence),
     catalogueRatios: shuffled(chance, evidence.catalogueRatios),
   });
 }

@@ -4,6 +4,7 @@ import type { Evidence } from '../../../../server/mechanics/assessment/evidence.
 import { stopsOf } from '../../../../server/mechanics/assessment/stops-of.ts';
 import { tellsToTurn } from '../../../tools/tells-to-turn.ts';
 import { type Law, sentencesOf } from './law.ts';
+
 import { STOP_CODES, withStop } from './with-stop.ts';
 
 /** A gap that is short raises a stop, until a person has lifted it; one that is only calculated is not to be run. */

@@ -1,11 +1,12 @@
 import type { AssessedExplanation } from '../../../../server/mechanics/assessment/assessment.ts';
-import { type Assessed, type Law, passesIn, placeOf } from './law.ts';
+import type { SetUpEvidence } from '../../../../server/mechanics/assessment/evidence.ts';
+import { type Assessed, type Law, passesIn, placeOf, setUpsNow } from './law.ts';
 
 const TURNS: ReadonlySet<string> = new Set(['turn-too-many', 'turn-too-few', 'hand-read-backwards']);
 
 /** Set-ups that an explanation speaks of. */
-const setUpsOf = ({ evidence }: Assessed, { setUpIds }: AssessedExplanation) =>
-  evidence.setUps.filter(({ id }) => setUpIds.includes(id));
+const setUpsOf = (assessed: Assessed, { setUpIds }: AssessedExplanation) =>
+  setUpsNow(assessed).filter(({ id }) => setUpIds.includes(id));
 
 /** A mistake that was ruled out for every reading is not listed. */
 function impossible(assessed: Assessed, explanation: AssessedExplanation): string[] {
@@ -34,7 +35,7 @@ function taken(assessed: Assessed, explanation: AssessedExplanation): string[] {
       ({ spring, lifter }) => spring === 'light' && (lifter === 'solid' || lifter === 'locked'),
     ),
     'lobe-at-lifter': lobes.length > 8,
-    'rocker-on-another-valve': assessed.evidence.setUps.some(
+    'rocker-on-another-valve': setUpsNow(assessed).some(
       (each) =>
         each.armId !== undefined &&
         each.armId === explanation.armId &&
@@ -45,6 +46,29 @@ function taken(assessed: Assessed, explanation: AssessedExplanation): string[] {
   return action !== undefined && done[action] === true
     ? [`${explanation.id}: ${action} was done already`]
     : [];
+}
+
+/** What comes next for a valve is no reading that it has already, told of when it may. */
+function nextWasTaken(assessed: Assessed): string[] {
+  const { next, explanations } = assessed.assessment;
+  const [action = '', ...key] = next?.action.split(':') ?? [];
+  const explanation = explanations.find(({ id }) => id === `explanation:${key.join(':')}`);
+  if (explanation === undefined) return [];
+  const read = setUpsOf(assessed, explanation).filter(
+    ({ spring, alignment }) => spring !== 'running' && alignment !== 'leaning',
+  );
+  const taken: Readonly<Record<string, boolean>> = {
+    'lash-to-zero': read.some((setUp) => setUp.lash === 'zero' && repeats(assessed, setUp)),
+    'light-spring-solid-lifter': read.length > 0,
+  };
+  return taken[action] === true ? [`${explanation.id}: next is ${action}, which was read already`] : [];
+}
+
+/** Passes of one reading, none of them a turn or a zero off: a set-up of others is read again. */
+function repeats({ assessment }: Assessed, { id }: SetUpEvidence): boolean {
+  const detail = assessment.details.setUps.find(({ setUp }) => setUp.id === id);
+  const said = /^(which spring|which lifter|whether the lash)/;
+  return detail?.lacks.every((lack) => said.test(lack)) ?? false;
 }
 
 /** The headline's word is the inference's, and it speaks of the mark where there is one. */
@@ -70,6 +94,7 @@ function headlines({ assessment, evidence }: Assessed): string[] {
 /** Law 6: verdict and explanation agree. */
 export const verdictAndExplanationAgree: Law = (assessed) => [
   ...headlines(assessed),
+  ...nextWasTaken(assessed),
   ...assessed.assessment.explanations.flatMap((each) => [
     ...impossible(assessed, each),
     ...taken(assessed, each),

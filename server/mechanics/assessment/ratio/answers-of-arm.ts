@@ -1,0 +1,29 @@
+import type { AnswerEvidence, ValvePlace } from '../evidence.ts';
+import { codeOf } from './answers.ts';
+import { groupKey } from './group-key.ts';
+
+/** Questions of the inference, about all readings of an arm, by the word that a set-up asks the same under. */
+const AS_OF_SET_UP: Readonly<Record<string, string>> = {
+  'lash-left-in': 'lash-left-in',
+  'plunger-tilted': 'plunger-tilted',
+  'zero-moved': 'zero-not-returned',
+  'turn-too-many': 'turn-miscounted',
+  'turn-too-few': 'turn-miscounted',
+  'hand-read-backwards': 'hand-read-backwards',
+};
+
+/** Answers to questions about this arm on this valve, as answers of each of its set-ups. */
+export function answersOfArm(
+  setUp: ValvePlace & { readonly armId?: string },
+  answers: readonly AnswerEvidence[],
+): AnswerEvidence[] {
+  return answers.flatMap((answer) => {
+    const code = AS_OF_SET_UP[codeOf(answer)];
+    const { questionId, setUpId } = answer;
+    if (code === undefined || questionId === undefined || setUpId !== undefined) return [];
+    const start = `question:${codeOf(answer)}:${groupKey(setUp)}:`;
+    // What follows is the question's own words; with a colon more it is of another arm on this valve.
+    const isOurs = questionId.startsWith(start) && !questionId.slice(start.length).includes(':');
+    return isOurs ? [{ ...answer, code }] : [];
+  });
+}

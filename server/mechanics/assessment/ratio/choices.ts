@@ -1,0 +1,108 @@
+import type { AnswerChoice } from '../assessment.ts';
+import type { Doubt } from '../common/asked.ts';
+import type { Evidence } from '../evidence.ts';
+import { lashOffered } from './lash-offered.ts';
+import type { SetUpRead } from './set-up-read.ts';
+
+const choice = (code: string, label: string, changes: string): AnswerChoice => ({ code, label, changes });
+
+const CHECKED = [
+  choice('found', 'Yes, that is what it was', 'The reading is entered again or struck out by a person.'),
+  choice('not-found', 'Looked: it is not so', 'The reading counts, and this is ruled out for it.'),
+] as const;
+
+const LEANING = choice(
+  'leaning',
+  'It leans',
+  'No word stands on it: it is read again with the plunger parallel.',
+);
+const PARALLEL = choice(
+  'parallel',
+  'Parallel, seen from both sides',
+  'A lean is ruled out for these readings.',
+);
+
+/** Questions whose answer is a state of the set-up. */
+const STATES: Readonly<Record<string, readonly AnswerChoice[]>> = {
+  'spring-not-said': [
+    choice('light', 'Light checking spring', 'It is a light-spring ratio, and is set against the mark.'),
+    choice('running', 'Running spring', 'It is a running-spring ratio, and is set against no mark.'),
+  ],
+  'lifter-not-said': [
+    choice('solid', 'Solid', 'Nothing sinks under the reading.'),
+    choice('locked', 'Hydraulic, locked solid', 'Nothing sinks under the reading.'),
+    choice('hydraulic', 'Hydraulic', 'The plunger may have sunk: passes that fall settle nothing.'),
+  ],
+  'plunger-tilted': [PARALLEL, LEANING],
+  'alignment-not-said': [PARALLEL, LEANING],
+  'rests-on-not-said': [
+    choice('retainer-flat', 'Flat face of the retainer', 'A lean would make it read long.'),
+    choice('retainer-edge', 'Step, slope or lock of the retainer', 'A lean would make it read short.'),
+    choice('valve-tip', 'Valve tip', 'A lean would make it read short.'),
+    choice('spring-seat', 'Somewhere else', 'It is put on the retainer or the valve tip, and read again.'),
+  ],
+};
+
+const MISSING = 'The lash is missing from the lift: it is read again at zero.';
+const left = (label: string): AnswerChoice => ({ ...choice('set', label, MISSING), takesValue: true });
+const ZERO = choice('zero', 'Taken up to zero', 'The lift is the gross lift.');
+
+/** Questions about the lash: an amount may go with each, and figures that are on record are offered, never assumed. */
+function lashChoices(evidence: Evidence, own: SetUpRead, code: string): readonly AnswerChoice[] {
+  const offered = lashOffered(evidence, own);
+  switch (code) {
+    case 'lash-not-said':
+      return [ZERO, left('Left in, as much as'), ...offered];
+    case 'lash-setting-not-said':
+      return [left('Left in, as much as'), ...offered, ZERO];
+    default:
+      return [
+        left('Yes, left in, as much as'),
+        ...offered,
+        { ...ZERO, label: 'No: it was taken up to zero' },
+      ];
+  }
+}
+
+/** A turn can be missing from one pass alone. */
+function turnChoices({ standing }: SetUpRead, { restsOn }: Doubt): readonly AnswerChoice[] {
+  const passes = standing.filter(({ id }) => restsOn.includes(id));
+  if (passes.length < 2) return CHECKED;
+  const [found, ...others] = CHECKED;
+  return [
+    { ...found, label: 'Yes, on every pass' },
+    ...passes.map(({ pass, readAs }) =>
+      choice(
+        `pass-${pass}`,
+        `Yes, on pass ${pass} alone, ${readAs}`,
+        'That pass is entered again or struck out by a person; the count of the others was right.',
+      ),
+    ),
+    ...others,
+  ];
+}
+
+function valveChoices({ setUp }: SetUpRead): readonly AnswerChoice[] {
+  const other = setUp.valve === 'intake' ? 'exhaust' : 'intake';
+  const [found, ...others] = CHECKED;
+  return [
+    choice(
+      other,
+      `Yes: it was read on the ${other} valve`,
+      `The readings already there count for the ${other} valve.`,
+    ),
+    { ...found, label: 'The valve is right; the card or the lobe was mixed up' },
+    ...others,
+  ];
+}
+
+const ABOUT_LASH: ReadonlySet<string> = new Set(['lash-not-said', 'lash-left-in', 'lash-setting-not-said']);
+
+/** The answers that a question of a set-up may have. */
+export function choicesOf(evidence: Evidence, own: SetUpRead, doubt: Doubt): readonly AnswerChoice[] {
+  const { code } = doubt;
+  if (ABOUT_LASH.has(code)) return lashChoices(evidence, own, code);
+  if (code === 'turn-miscounted') return turnChoices(own, doubt);
+  if (code === 'valve-swapped') return valveChoices(own);
+  return STATES[code] ?? CHECKED;
+}

@@ -1,0 +1,83 @@
+import type { AnswerEvidence, SetUpEvidence, SetUpFact, SetUpStatementEvidence } from '../evidence.ts';
+import { codeOf, foundBy, stateIn, yesOrNo } from './answers.ts';
+
+type Facts = Pick<SetUpEvidence, SetUpFact>;
+
+/** What somebody said of a set-up after it was started: a statement of its own, or the answer to a question. */
+interface Saying {
+  readonly line: number;
+  readonly says: Partial<Facts>;
+  readonly notKnown: SetUpStatementEvidence['notKnown'];
+}
+
+/** The lash as an answer has it. An amount says that it was left in, and none at all that it was not. */
+function lashBy(answer: AnswerEvidence): Partial<Facts> {
+  const { answer: text, value } = answer;
+  if (value !== undefined) return value > 0 ? { lash: 'set', lashSetting: value } : { lash: 'zero' };
+  const lash = stateIn(text, ['zero', 'set'] as const);
+  if (lash !== undefined) return { lash };
+  // “Was the lash taken up?” is put the other way round from “Was it left in?”.
+  const yes = codeOf(answer) === 'lash-not-said' ? yesOrNo(text) : undefined;
+  const left = answer.found ?? (yes === undefined ? foundBy(answer) : !yes);
+  return left === undefined ? {} : { lash: left ? 'set' : 'zero' };
+}
+
+const is = <Fact extends SetUpFact>(fact: Fact, word: Facts[Fact] | undefined): Partial<Facts> =>
+  word === undefined ? {} : { [fact]: word };
+
+function alignmentBy(answer: AnswerEvidence): Partial<Facts> {
+  const said = stateIn(answer.answer, ['parallel', 'leaning'] as const);
+  const yes = codeOf(answer) === 'alignment-not-said' ? yesOrNo(answer.answer) : undefined;
+  const found = answer.found ?? (yes === undefined ? foundBy(answer) : !yes);
+  if (said !== undefined || found === undefined) return is('alignment', said);
+  return { alignment: found ? 'leaning' : 'parallel' };
+}
+
+/** What the answer to a question says of how the set-up was; nothing where it is about something else. */
+function saidBy(answer: AnswerEvidence): Partial<Facts> {
+  const { answer: text } = answer;
+  switch (codeOf(answer)) {
+    case 'spring-not-said':
+      return is('spring', stateIn(text, ['light', 'running'] as const));
+    case 'lifter-not-said':
+      return is('lifter', stateIn(text, ['locked', 'solid', 'hydraulic'] as const));
+    case 'lash-not-said':
+    case 'lash-left-in':
+    case 'lash-setting-not-said':
+      return lashBy(answer);
+    case 'plunger-tilted':
+    case 'alignment-not-said':
+      return alignmentBy(answer);
+    case 'rests-on-not-said':
+      return is(
+        'restsOn',
+        stateIn(text, ['retainer-flat', 'retainer-edge', 'valve-tip', 'spring-seat'] as const),
+      );
+    case 'valve-swapped':
+      return is('valve', firstWord(text, ['intake', 'exhaust'] as const));
+    default:
+      return {};
+  }
+}
+
+/** Only the word that it begins with: "looked, it is the intake" denies that it was another. */
+const firstWord = <Word extends string>(text: string, words: readonly Word[]): Word | undefined =>
+  words.find((word) => text === word || text.startsWith(`${word}:`));
+
+/** The set-up with what was said of it, a later word before an earlier one. */
+export function withSayings<SetUp extends SetUpEvidence>(
+  setUp: SetUp,
+  statements: readonly SetUpStatementEvidence[],
+  answers: readonly AnswerEvidence[],
+): SetUp {
+  const sayings: Saying[] = [
+    ...statements.filter(({ setUpId }) => setUpId === setUp.id),
+    ...answers.map((answer) => ({ line: answer.line, says: saidBy(answer), notKnown: [] })),
+  ];
+  let known = setUp;
+  for (const { says, notKnown } of sayings.toSorted((a, b) => a.line - b.line)) {
+    known = { ...known, ...says };
+    for (const fact of notKnown) Reflect.deleteProperty(known, fact);
+  }
+  return known;
+}
