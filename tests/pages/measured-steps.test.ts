@@ -246,7 +246,7 @@ describe('the lash log', () => {
     ] as const)
       await post('/lash', { ...lash, lash: gap, moment, nut: 'held' });
     expect(read(await page('adjuster?of=lash'))).toContain(
-      'Do not run it: the lash of 6 exhaust grew again after it was set again.',
+      'Do not turn it: the lash of 6 exhaust grew again after it was set again.',
     );
   });
 
@@ -294,16 +294,27 @@ describe('the lash log', () => {
   });
 });
 
-test('while nobody turns it, the three steps have no form and keep nothing', async () => {
+test('while nobody turns it, the three steps take what was found before, and nothing that is read now', async () => {
   await freshCall();
   await post('/hold', { form: 'stop', act: 'hold', reason: 'a tight spot', holdReason: 'a tight spot' });
   const held = await sendJson(service, person.bearer, 'GET', `/api/v1/calls/${callId}`);
   expect(held.json.held).toBe(true);
-  for (const at of ['geometry', 'timing', 'adjuster?of=lash']) {
-    const html = await page(at);
-    expect(html).not.toMatch(/name="form" value="(mark|working|lash)"/);
-    expect(html).toContain('<svg class="drawing-sheet"');
-  }
+  expect(await page('timing')).not.toContain('name="form" value="working"');
+  const marks = await page('geometry');
+  expect(marks).toContain('A mark that was found after running');
+  expect(marks).not.toContain('value="fresh-ink"');
+  expect(await page('adjuster?of=lash')).toContain('What was found or set on an earlier day');
+  const lash = {
+    form: 'lash',
+    cylinder: '6',
+    valve: 'exhaust',
+    engine: 'hot',
+    lash: '.019',
+    moment: 'found',
+  };
+  const now = await post('/lash', { ...lash, nut: 'held', readOn: '' });
+  expect([now.statusCode, now.body.includes('Do not turn it: a tight spot.')]).toEqual([422, true]);
+  expect((await post('/lash', { ...lash, nut: 'held', readOn: '2026-03-02' })).statusCode).toBe(303);
   const refused = await sendJson(service, person.bearer, 'POST', `/api/v1/builds/${buildId}/lash`, {
     cylinder: 1,
     valve: 'intake',

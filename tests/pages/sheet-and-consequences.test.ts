@@ -43,6 +43,16 @@ const see = (url: string, cookies: Record<string, string> = owner.cookies) =>
 const post = (url: string, fields: Record<string, string>, cookies: Record<string, string> = owner.cookies) =>
   postForm(service, url, fields, { cookies });
 const text = (html: string) => html.replace(/<[^>]*>/g, ' ').replace(/\s+/g, ' ');
+/** The gap that was read short stops the build: the desk strikes it out, so that more can be read. */
+async function strikeShortGap(): Promise<void> {
+  const { rows } = await service.database.asOwner(
+    "select id from valve_reading where build_id = $1 and kind = 'slot-to-stud'",
+    [buildId],
+  );
+  const url = `/api/v1/builds/${buildId}/sheet/readings/${String(rows[0]?.id)}/corrections`;
+  const done = await sendJson(service, owner.bearer, 'POST', url, { reason: 'the wire was bent' });
+  expect(done.status, done.text).toBe(201);
+}
 const keyOf = (html: string, form: string) =>
   new RegExp(`id="${form}"[\\s\\S]*?name="key" value="([^"]+)"`).exec(html)?.[1] ?? '';
 
@@ -145,6 +155,7 @@ describe('the per-valve sheet', () => {
   });
 
   test('pasted rows are looked at before anything is kept', async () => {
+    await strikeShortGap();
     const lines = [0.56, 0.561, 0.56, 0.559, 0.525, 0.56, 0.561, 0.56];
     const rows = lines.map((lift, index) => `${index + 1}\tintake\t.350\t${lift}`);
     const good = ['cylinder\tvalve\tlobe lift\tvalve lift', ...rows.slice(1)].join('\n');

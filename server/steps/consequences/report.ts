@@ -11,6 +11,7 @@ import {
   withoutNote,
   withoutTable,
 } from '../../call/report-parts.ts';
+import { isStopped } from '../../call/under-stop.ts';
 import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
 import { subjectSaid } from '../../mechanics/assessment/common/said.ts';
 import { drawingComponent, tableComponent } from '../../web/components.ts';
@@ -100,7 +101,10 @@ export function consequencesReport(context: CallContext): Component[] {
     ...details.map((detail) => valveComponent(context, detail)),
     ...saidComponents('Not known', once(details.flatMap(notKnown))),
     ...saidComponents('Limits, and where they come from', limitSources(context)),
-    ...saidComponents('Adjusters', once(details.map(({ adjusters }) => adjusters))),
+    // Under a stop nobody sets them.
+    ...(isStopped(context)
+      ? []
+      : saidComponents('Adjusters', once(details.map(({ adjusters }) => adjusters)))),
     ...saidComponents('Assumptions', once(details.flatMap(({ assumptions }) => assumptions))),
   ];
 }

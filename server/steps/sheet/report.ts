@@ -84,7 +84,10 @@ const swapFacts = ({ swaps }: SheetDetail): Fact[] =>
 export function sheetReport(context: CallContext): Component[] {
   if (context.record.sheetReadings.length === 0) return [];
   const { sheet } = context.assessment.details;
-  const open = questionsOf(context, 'sheet').filter(({ answered }) => answered?.found !== false);
+  // What a short gap asks is said by its stop, at the head of the sheet.
+  const open = questionsOf(context, 'sheet').filter(
+    ({ code, answered }) => code !== 'gap-short' && answered?.found !== false,
+  );
   const slots = [
     ...saidComponents('Asked of these figures', askedOf(open)),
     ...saidComponents('Still needed', neededFor(context)),

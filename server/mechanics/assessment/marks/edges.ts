@@ -30,7 +30,7 @@ export function edgeStop(
     about: question.about,
     sentence: `Do not turn it: the tip mark of ${placeOf(mark)} runs off the edge of the stem.`,
     wayOut: wayOutOf(
-      'have a qualified shop look at the edge of the stem and at the guide',
+      'have a qualified shop look at the stem’s edge and the guide',
       question.answered !== undefined,
     ),
     from: 'readings',

@@ -61,7 +61,7 @@ export function wornLobes(
           about,
           sentence: `Do not turn it: the lobe of ${placeOf(place)} is ${inches(by)} down on its siblings.`,
           wayOut: wayOutOf(
-            'look at the lifter’s face and in the oil for metal, have a qualified shop look at lobe and lifter',
+            'look at the lifter’s face and in the oil for metal',
             question.answered !== undefined,
           ),
           from: 'readings',

@@ -32,7 +32,8 @@ function saidIn(assessment: Assessment): string[] {
 /** A way out says who lifts it and, where a reading raised it, that the desk may strike that reading out. */
 function wayOutOf({ id, from, sentence, wayOut }: StopReason): string[] {
   const complete =
-    /\bdesk\b/.test(wayOut) && (from === 'person' || /strikes the reading out, with the reason/.test(wayOut));
+    /\bdesk\b/.test(wayOut) &&
+    (from === 'person' || /strikes out a wrong reading, with the reason/.test(wayOut));
   return sentence === '' || !complete ? [`${id}: not said why, or no way out: ${wayOut}`] : [];
 }
 
