@@ -38,6 +38,7 @@ it('a builder without scripts keeps a mark, both stop readings, a centreline and
 
   await open('geometry');
   await field('Cylinder').fill('3');
+  await page.getByLabel('Valve', { exact: true }).selectOption('intake');
   await field('Width of the mark').fill('.062');
   await page.getByRole('radio', { name: 'Toward the valley' }).check();
   await field('Its middle from the stem’s middle').fill('.03');
@@ -64,6 +65,7 @@ it('a builder without scripts keeps a mark, both stop readings, a centreline and
   ] as const) {
     await open('adjuster?of=lash');
     await field('Cylinder').fill('6');
+    await page.getByLabel('Valve', { exact: true }).selectOption('intake');
     await page.locator('#lash-f-lash').fill(gap);
     await page.getByRole('radio', { name: moment }).check();
     await page.getByRole('radio', { name: 'Had not moved' }).check();

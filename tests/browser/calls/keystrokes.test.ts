@@ -72,10 +72,9 @@ it('the desk makes a link with one key, and the builder opens it on the phone', 
   await keys.key('5', /steps\/ratio$/);
 });
 
-it('method first: running spring, solid lifter, the running lash left in', async () => {
+it('method first: running spring, solid lifter, the running lash left in, how much not said', async () => {
   await keys.tabTo('Spring on the valve');
   await keys.press('ArrowDown', 'ArrowDown', 'Tab', 'ArrowDown', 'Tab', 'ArrowDown', 'ArrowDown', 'Tab');
-  await keys.type('.012');
   await keys.press('Tab', 'ArrowDown', 'Tab', 'ArrowDown');
   await keys.key('k', /set-up=/);
   expect(await desk.locator('.facts').first().textContent()).toContain('Set to its running lash');
@@ -98,13 +97,13 @@ it('lobe first, three passes, then the valve: with lash left in no figure stands
   await call.picture(desk, 'lift-is-short-1-desk-running');
 });
 
-it('the page asks whether the lash is left in, and the builder answers on the phone', async () => {
-  const asked = bench.locator('.call-pair', { hasText: 'Could the lash of .012 in be left in the lift?' });
-  await asked.getByLabel('Yes, that is what it was').check();
+it('the page asks how much lash was left in, and the builder answers on the phone', async () => {
+  const asked = bench.locator('.call-pair', { hasText: 'How much lash was left in?' });
+  await asked.getByLabel('How much lash was in it').fill('.012');
   await asked.getByLabel('In their own words').fill('set with the feeler, never taken out');
   await call.picture(bench, 'lift-is-short-2-phone-question');
   await asked.getByRole('button', { name: 'Keep the answer' }).click();
-  await expect.poll(() => desk.locator('.tape').textContent()).toContain('never taken out');
+  await expect.poll(() => desk.locator('.tape').textContent()).toContain('never taken out, .012 in');
 });
 
 it('the lash goes to zero; the lobe need not be read again: 1.571', async () => {

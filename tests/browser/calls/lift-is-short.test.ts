@@ -34,7 +34,6 @@ describe.each(MODES)('the lift is short, $name', (mode) => {
     await recordArm(desk, { name: 'A', stamp: '1.6', sold: '1.6' });
     await readCard(desk, { ratio: '1.6', intake: '.350', exhaust: '.345', lash: '.012' });
     await desk.press(/^Ratio on the engine/);
-    await desk.fill('Lash left in, if it is set', '.012');
     await setUpAtDesk(desk, {
       spring: 'Running spring',
       lifter: 'Solid lifter',
@@ -58,13 +57,13 @@ describe.each(MODES)('the lift is short, $name', (mode) => {
 
   it('the page asks for the lash; the builder answers on the phone, and the desk sees it', async () => {
     const asked = bench.page.locator('.call-pair', {
-      hasText: 'Could the lash of .012 in be left in the lift?',
+      hasText: 'How much lash was left in?',
     });
-    await asked.getByLabel('Yes, that is what it was').check();
+    await asked.getByLabel('Yes, the card’s .012 in').check();
     await asked.getByLabel('In their own words').fill('the feeler was never taken out');
     await bench.at('.call-pair').press('Keep the answer');
     await desk.press(/^Ratio on the engine/);
-    expect(await desk.page.locator('.tape').textContent()).toContain('never taken out');
+    expect(await desk.page.locator('.tape').textContent()).toContain('never taken out, .012 in');
     await call.picture(desk.page, `lift-is-short ${mode.name} desk running`);
   });
 
