@@ -24,7 +24,7 @@ const ids = z.array(z.string());
 const texts = z.array(z.string());
 const step = z.enum(STEP_NAMES);
 
-const subjectView = z
+export const subjectView = z
   .object({
     of: z.enum(['build', 'part', 'valve', 'side', 'set-up', 'arm']),
     cylinder: z.int().optional(),
@@ -34,7 +34,7 @@ const subjectView = z
   })
   .meta({ id: 'Subject', description: 'what something is said of' });
 
-const showSubject = (about: Subject) =>
+export const showSubject = (about: Subject) =>
   answer(subjectView, {
     of: about.of,
     cylinder: 'cylinder' in about ? about.cylinder : undefined,
@@ -285,12 +285,18 @@ const showStop = (stop: StopReason) =>
     since: stop.since,
   });
 
-const notToRunView = z
-  .object({ id: z.string(), about: subjectView, sentence: z.string(), wayOut: z.string() })
-  .meta({ id: 'NotToRun', description: 'why nobody runs it as it is; it may be turned by hand to measure' });
+export const notToRunView = z
+  .object({
+    id: z.string(),
+    about: subjectView,
+    what: z.enum(['run', 'fit']).meta({ description: 'the engine as it is, or parts not fitted yet' }),
+    sentence: z.string(),
+    wayOut: z.string(),
+  })
+  .meta({ id: 'NotToRun', description: 'why nobody runs it as it is, or fits what is planned' });
 
-const showNotToRun = ({ id, about, sentence, wayOut }: NotToRun) =>
-  answer(notToRunView, { id, about: showSubject(about), sentence, wayOut });
+export const showNotToRun = ({ id, about, what, sentence, wayOut }: NotToRun) =>
+  answer(notToRunView, { id, about: showSubject(about), what, sentence, wayOut });
 
 /** Everything that is said about a build, as JSON has it; every page shows these sentences and no others. */
 export const assessmentView = z

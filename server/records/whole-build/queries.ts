@@ -39,13 +39,23 @@ function catalogueQuery(tx: Tx, shopId: string, which: WhichBuild, wanted: Catal
   const families = selectFamilies(tx, shopId);
   if (wanted === 'whole') return families;
   if (wanted === 'no') return families.where(never);
-  return families.where(({ exists, selectFrom }) =>
-    exists(
-      selectFrom('part_reading')
-        .select('part_reading.id')
-        .where('part_reading.shop_id', '=', shopId)
-        .where('part_reading.build_id', '=', buildIdOf(shopId, which)),
-    ),
+  return families.where(({ or, exists, selectFrom }) =>
+    or([
+      exists(
+        selectFrom('part_reading')
+          .select('part_reading.id')
+          .where('part_reading.shop_id', '=', shopId)
+          .where('part_reading.build_id', '=', buildIdOf(shopId, which)),
+      ),
+      // A family that the rockers are sold under has its ratio in the catalogue.
+      exists(
+        selectFrom('build_revision')
+          .select('build_revision.revision')
+          .where('build_revision.shop_id', '=', shopId)
+          .where('build_revision.build_id', '=', buildIdOf(shopId, which))
+          .where(sql<boolean>`build_revision.spec #> '{rockers,family}' is not null`),
+      ),
+    ]),
   );
 }
 

@@ -15,10 +15,13 @@ const lacksText = (lacks: readonly string[]): string =>
 const headed = (word: string, ratio: ChangeRatio | undefined): string =>
   ratio === undefined ? word : `${word}, ${ratio.said}`;
 
-const afterCell = (figure: ChangeFigure): TableCell => ({
-  text: figureText(figure, figure.after?.value),
-  ...(figure.after === undefined ? {} : { why: intervalText(figure) }),
-});
+/** What is the same to the last digit that is told is said not to change. */
+function afterCell(figure: ChangeFigure): TableCell {
+  const now = figureText(figure, figure.after?.value);
+  if (figure.after === undefined) return { text: now };
+  const same = figure.before !== undefined && figureText(figure, figure.before) === now;
+  return { text: same ? 'no change' : now, why: intervalText(figure) };
+}
 
 /** Lift, loads and sweep before and after. */
 export function figuresTable({ figures, before, after }: ChangeDetail): TableData {
