@@ -44,7 +44,7 @@ export function coilBind(input: ConsequenceInput): GapCalculation {
 export function sealGap(input: ConsequenceInput): GapCalculation {
   const closed = input.spring.retainerToSeal;
   return {
-    missing: lacking({ 'lobe lift': input.lobeLift, 'retainer to seal, valve shut': closed }),
+    missing: lacking({ 'lobe lift': input.lobeLift, 'the distance with the valve shut': closed }),
     gap(ratio) {
       const lifted = liftAtValve(input, ratio);
       const { margin } = retainerToSeal.compute({

@@ -23,7 +23,7 @@ export function keepForm(
       name: `keep-${idOf(detail)}`,
       action: `${base}/consequences`,
       labels: {},
-      hidden: { key: detail.key },
+      hidden: { about: detail.key },
       groups: () => [{ slots: [] }],
       buttons: [
         {

@@ -6,7 +6,7 @@ import type {
   ChangeGap,
   ChangeRatio,
 } from '../../mechanics/assessment/change/detail.ts';
-import { bareInches } from '../../mechanics/assessment/common/said.ts';
+import { bareInches, bareLimit } from '../../mechanics/assessment/common/said.ts';
 import { figureText, gapText, intervalText, ratioText } from './figure-text.ts';
 
 const lacksText = (lacks: readonly string[]): string =>
@@ -65,7 +65,7 @@ export function gapsTable({ gaps }: ChangeDetail): TableData {
         gap.after === undefined
           ? ''
           : { text: gapText(gap.after), why: `${gap.after.basis}${marginText(gap)}` },
-        bareInches(gap.limit.value),
+        bareLimit(gap.limit.value),
         wordCell(gap),
       ],
     })),

@@ -6,8 +6,8 @@ import { freeForm, type StepForm } from '../../call/step-form.ts';
 const keepForm = freeForm({
   path: '/consequences',
   run: async ({ tx, principal, call, req }) => {
-    const { key = '' } = req.fields;
-    await keepConsequences(tx, principal, call.buildId, { key, callId: call.id });
+    const { about = '' } = req.fields;
+    await keepConsequences(tx, principal, call.buildId, { key: about, callId: call.id });
     return { step: 'consequences' };
   },
 });

@@ -31,6 +31,7 @@ export function marginsDrawing({ springs }: BuildSpec, detail: ChangeDetail): Dr
   const data: ValveMargins = {
     installedHeight: inches(installedHeight),
     netLift: inches(netLift),
+    noLashKnown: lift('net-lift') === undefined,
     ...defined({
       solidHeight: inchesIf(siIf(springs?.solidHeight)),
       retainerToSeal: inchesIf(siIf(springs?.retainerToSeal)),

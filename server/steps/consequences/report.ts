@@ -15,7 +15,7 @@ import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
 import { drawingComponent, tableComponent } from '../../web/components.ts';
 import { figureText, intervalText } from './figure-text.ts';
 import { figuresTable, gapReasons, gapsTable, ratioFacts } from './figures-tables.ts';
-import { changeHeadlines, judgementsOf, titleOf, worstFirst } from './judged.ts';
+import { judgementsOf, titleOf, worstFirst } from './judged.ts';
 import { marginsDrawing } from './margins-drawing.ts';
 import { plansTables } from './plans-table.ts';
 
@@ -89,10 +89,6 @@ const once = (texts: readonly string[]): string[] => [...new Set(texts)];
 export function consequencesReport(context: CallContext): Component[] {
   const details = worstFirst(context.assessment);
   return [
-    ...saidComponents(
-      'In one line',
-      changeHeadlines(context.assessment).map(({ sentence }) => sentence),
-    ),
     ...plansTables(details).map((table) => tableComponent(table)),
     ...details.flatMap((detail) => valveComponents(context, detail)),
     ...saidComponents('Limits, and where they come from', limitSources(context)),

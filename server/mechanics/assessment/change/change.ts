@@ -9,7 +9,7 @@ import { keyOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { gapCells } from '../sheet/cells.ts';
 import { rowsOf } from '../sheet/rows.ts';
-import { checksOf } from './checks.ts';
+import { checksOf, notCalculated } from './checks.ts';
 import type { ChangeDetail } from './detail.ts';
 import { figureQuantities, figuresOf } from './figures.ts';
 import { type GapCalculations, gapCalculations } from './gap-calculations.ts';
@@ -31,7 +31,7 @@ const sourcesSaid = ({ before, after }: BeforeAndAfter): string[] => [
 ];
 
 interface Worked {
-  readonly detail: ChangeDetail;
+  readonly detail: Omit<ChangeDetail, 'cautions'>;
   readonly quantities: readonly AssessedQuantity[];
 }
 
@@ -70,9 +70,8 @@ function workOut(
   const piston = gaps.find(({ name }) => name === 'piston-to-valve')?.after;
   const closest = piston?.basis === 'calculated' ? calculations.closest(variants.middle) : undefined;
   const key = `${keyOf(about)}${ofPlan}`;
-  const openLoad = figures.find(({ name }) => name === 'open-load')?.after?.high;
   const otherArms = plan !== undefined || planOf(evidence.call.goal).isChange === true;
-  const detail: Omit<ChangeDetail, 'checks'> = {
+  const detail: Omit<ChangeDetail, 'checks' | 'cautions'> = {
     id: `change:${key}`,
     key,
     about,
@@ -82,17 +81,33 @@ function workOut(
     gaps,
     ...defined({ closest }),
     adjusters: adjustersWord(variants.middle, otherArms),
-    assumptions: [...assumptionsOf(variants.middle, calculated), ...sourcesSaid(ratios)],
-    cautions: cautionsOf(
-      defined({ mounting: evidence.engine.mounting, size: evidence.engine.studSize, openLoad }),
-      gaps.some(({ word }) => word === 'short'),
-    ),
+    assumptions: [
+      ...assumptionsOf(variants.middle, calculated),
+      ...sourcesSaid(ratios),
+      ...(otherArms ? [notCalculated(evidence)] : []),
+    ],
   };
   const ofFlex = madeForFlex(ratios.after, gaps, variants, calculations);
   return {
-    detail: { ...detail, checks: otherArms ? checksOf(detail, evidence, ofFlex) : [] },
+    detail: { ...detail, checks: otherArms ? checksOf(detail, ofFlex) : [] },
     quantities: figureQuantities(figures, about, ratios.after, lash),
   };
+}
+
+/** The cautions of each valve; the word on the stud once, by the most that any spring may bear. */
+function cautioned({ engine }: Evidence, details: readonly Worked['detail'][]): ChangeDetail[] {
+  const loads = details.flatMap(
+    ({ figures }) => figures.find(({ name }) => name === 'open-load')?.after?.high ?? [],
+  );
+  const openLoad = loads.length === 0 ? undefined : Math.max(...loads);
+  const studs = defined({ mounting: engine.mounting, size: engine.studSize, openLoad });
+  return details.map((detail) => ({
+    ...detail,
+    cautions: cautionsOf(
+      studs,
+      detail.gaps.some(({ word }) => word === 'short'),
+    ),
+  }));
 }
 
 interface ChangeSaid extends PartSaid<readonly ChangeDetail[]> {
@@ -106,7 +121,10 @@ export function changePart(evidence: Evidence, ratios: readonly ValveRatio[]): C
   const planned = plansOf(evidence);
   const plans = planned.length === 0 ? [undefined] : planned;
   const worked = plans.flatMap((plan) => spots.map((spot) => workOut(evidence, spot, plan, calculations)));
-  const details = worked.map(({ detail }) => detail);
+  const details = cautioned(
+    evidence,
+    worked.map(({ detail }) => detail),
+  );
   const asked = planOf(evidence.call.goal).asks.includes('consequences');
   return {
     quantities: worked.flatMap(({ quantities }) => quantities),

@@ -6,7 +6,7 @@ import type { Evidence, GapName } from '../evidence.ts';
 import type { ChangeCheck, ChangeDetail, ChangeFigure, ChangeGap } from './detail.ts';
 import { withRatio } from './told.ts';
 
-type Worked = Omit<ChangeDetail, 'checks'>;
+type Worked = Omit<ChangeDetail, 'checks' | 'cautions'>;
 
 const figure = ({ figures }: Worked, name: ChangeFigure['name']) =>
   figures.find((each) => each.name === name);
@@ -25,15 +25,11 @@ function cupSaid(detail: Worked): string {
   return `the pushrod’s cup moves ${inchesWithin(Math.abs(value), high - value)} ${way}`;
 }
 
-/** `rocker slot to stud (.036 to .040 in with the arms before)` */
+/** `rocker slot to stud (.036 to .040 in with the arms before)`; what is known with the other arms is told as a gap. */
 function gapKnown({ title, before, after }: ChangeGap): string {
-  const known =
-    after !== undefined
-      ? `${gapSaid(after)}, ${after.basis}`
-      : before !== undefined
-        ? `${gapSaid(before)} with the arms before`
-        : 'not read';
-  return `${title.toLowerCase()} (${known})`;
+  const name = title.toLowerCase();
+  if (after !== undefined) return name;
+  return `${name} (${before === undefined ? 'not read' : `${gapSaid(before)} with the arms before`})`;
 }
 
 /** What the pushrod and the arm may meet once the ratio is another; each gap shut and at full lift. */
@@ -41,8 +37,7 @@ const MAY_MEET: readonly GapName[] = ['pushrod-to-head', 'slot-to-stud', 'rocker
 
 function cupCheck(detail: Worked): string {
   const gaps = MAY_MEET.flatMap((name) => detail.gaps.find((gap) => gap.name === name) ?? []);
-  const guide = 'the guide plate (the pushrod is free in it)';
-  return `${cupSaid(detail)}. Look again, shut and at full lift: ${listed([...gaps.map(gapKnown), guide])}.`;
+  return `${cupSaid(detail)}. Look again, shut and at full lift: ${gaps.map(gapKnown).join(', ')}, and whether the pushrod is free in the guide plate.`;
 }
 
 function sweepCheck(detail: Worked): string[] {
@@ -55,18 +50,17 @@ function sweepCheck(detail: Worked): string[] {
 }
 
 /** Gaps that no figure of this build gives. */
-function othersCheck(evidence: Evidence): string {
+export function notCalculated(evidence: Evidence): string {
   const side = limitNamed(evidence, 'piston-to-valve-radial');
   const valves = limitNamed(evidence, 'valve-to-valve');
-  return `valve head to pocket sideways (${inches(side.value)} wanted: ${side.source}) and valve to valve (${inches(valves.value)} wanted: ${valves.source}) are not calculated here: measure them in clay.`;
+  return `valve head to pocket sideways (${inches(side.value)} wanted: ${side.source}) and valve to valve (${inches(valves.value)} wanted: ${valves.source}) are not calculated: measure them in clay`;
 }
 
 /** What is looked at again with other arms, each with what is known of it. */
-export function checksOf(detail: Worked, evidence: Evidence, ofFlex: readonly string[]): ChangeCheck[] {
+export function checksOf(detail: Worked, ofFlex: readonly string[]): ChangeCheck[] {
   const said: readonly (readonly [string, string])[] = [
     ['cup', cupCheck(detail)],
     ...sweepCheck(detail).map((text) => ['sweep', text] as const),
-    ['others', othersCheck(evidence)],
     ...ofFlex.map((text) => ['flex', text] as const),
   ];
   return said.map(([code, text]) => ({

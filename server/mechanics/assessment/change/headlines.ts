@@ -79,13 +79,10 @@ export function notKnownHeadline(details: readonly ChangeDetail[]): Headline[] {
   const told = needs.map((need) => {
     const here = unknown.filter((each) => each.needs === need && !each.gap.measure);
     const titles = once(here.map(({ gap }) => gap.title.toLowerCase()));
-    return `${listed(titles)} on ${placesSaid(onePlan(here))}, which needs ${need}`;
+    return `${listed(titles)} on ${placesSaid(onePlan(here))} ${titles.length > 1 ? 'need' : 'needs'} ${need}`;
   });
   const measured = once(unknown.filter(({ gap }) => gap.measure).map(({ gap }) => gap.title.toLowerCase()));
-  const all = [
-    ...told,
-    ...(measured.length === 0 ? [] : [`${listed(measured)}, which can only be measured`]),
-  ];
+  const all = [...told, ...(measured.length === 0 ? [] : [`${listed(measured)} can only be measured`])];
   if (all.length === 0) return [];
   return [
     {

@@ -1,7 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { Judgement } from '../assessment.ts';
 import { type GapBounds, gapSaid, overlapSaid, touches } from '../common/gap-said.ts';
-import { inches, listed, subjectSaid, upperFirst } from '../common/said.ts';
+import { bareLimit, listed, subjectSaid, upperFirst } from '../common/said.ts';
 import type { GapName } from '../evidence.ts';
 import type { ChangeDetail, ChangeGap } from './detail.ts';
 
@@ -24,8 +24,8 @@ export const touchSaid = (name: GapName, gap: GapBounds): string =>
 export function gapToldShort({ name, after, limit }: ChangeGap): string {
   if (after === undefined) return 'not known';
   return touches(after)
-    ? `${touchSaid(name, after)}, ${after.basis}, where ${inches(limit.value)} is wanted`
-    : `${gapSaid(after)}, ${after.basis}, against ${inches(limit.value)}`;
+    ? `${touchSaid(name, after)}, ${after.basis}, where ${bareLimit(limit.value)} in is wanted`
+    : `${gapSaid(after)}, ${after.basis}, against ${bareLimit(limit.value)} in`;
 }
 
 /** `1 intake with the planned 1.65` */
@@ -42,7 +42,10 @@ function ending(gap: ChangeGap, detail: Omit<ChangeDetail, 'id'>): string {
   if (word === undefined) return `no word yet, it needs ${listed(lacks)}.`;
   if (word === 'short') return `short. ${shortEnding(detail)}`;
   if (word === 'clear') return 'clear.';
-  const may = (after?.low ?? 0) < 0 ? ` Perhaps ${MEETS[gap.name]} touch.` : '';
+  const may =
+    after !== undefined && !touches(after) && (after.low ?? 0) < 0
+      ? ` Perhaps ${MEETS[gap.name]} touch.`
+      : '';
   return `close, it can’t be told from the limit. It needs ${listed(lacks)}.${may}`;
 }
 
