@@ -5,6 +5,8 @@ import type { ChangeDetail, ChangeGap } from '../../server/mechanics/assessment/
 import { bareInches } from '../../server/mechanics/assessment/common/said.ts';
 import { IN, LBF } from '../../server/mechanics/kit/si.ts';
 import { permuted } from '../mechanics/assessment/laws/permuted.ts';
+import { facesOf, linesOf } from '../tools/call-faces.ts';
+import { callOf, recordOf } from '../tools/record-of-evidence.ts';
 import { CALLS, type ChangeCall } from './change-calls.ts';
 
 /** The orders in which a call's entries are made. */
@@ -58,6 +60,24 @@ function expectFigures(assessment: Assessment, { figures = [] }: ChangeCall): vo
     }
   }
 }
+
+/** Read with the lash in: .544 is net, and .528 would have it taken off twice; with 1.900 and 1.150, .206 and not .222. */
+describe.each(CALLS.filter(({ said }) => /[Ff]orty-four|^The same/.test(said)))('“$said”', ({ evidence }) => {
+  test('no face takes the lash off a lift that carries it, or may', () => {
+    const record = recordOf(evidence);
+    const faces = facesOf(record, callOf(evidence).id).map(({ name, html }) => ({
+      name,
+      text: linesOf(html).join(' '),
+    }));
+    expect(faces.length).toBeGreaterThan(20);
+    for (const { name, text } of faces) expect(text, name).not.toMatch(/\.222\b|\.528\b/);
+    for (const side of ['desk', 'bench']) {
+      const own = faces.find(({ name }) => name === `${side}/consequences`)?.text;
+      expect(own).toMatch(/Room to coil bind [^L]*\.206/);
+      expect(own).toMatch(/Net valve lift [^L]*\.544/);
+    }
+  });
+});
 
 describe.each(CALLS)('“$said”', (call) => {
   test.each(ORDERS)('in order %i', (order) => {

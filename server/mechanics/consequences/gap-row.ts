@@ -95,19 +95,18 @@ function gapBefore(
 export const gapAfterOf = (input: ConsequenceInput, name: GapKind): KnownGap | undefined =>
   gapAfter(input, CALCULATIONS[name]?.(input), name).gap;
 
-/** The gap before alone, likewise. */
+/** The gap before, which hangs on nothing of the ratio after. */
 export const gapBeforeOf = (input: ConsequenceInput, name: GapKind): KnownGap | undefined =>
   gapBefore(input, CALCULATIONS[name]?.(input), name);
 
-/** One gap before and after the change, beside its limit; no word is given here. */
+/** One gap after the change, beside its limit; no word is given here. */
 export function gapRow(input: ConsequenceInput, name: GapKind): GapRow {
   const calculation = CALCULATIONS[name]?.(input);
-  const before = gapBefore(input, calculation, name);
   const { gap: after, missing } = gapAfter(input, calculation, name);
   return {
     name,
     title: SHEET_KINDS[name],
-    ...defined({ before, after }),
+    ...defined({ after }),
     limit: input.limits[name],
     missing,
     measure: calculation === undefined && after === undefined,

@@ -64,11 +64,10 @@ export interface ConsequenceInput {
 type Basis = 'measured' | 'calculated';
 export type KnownGap = Gap & { readonly basis: Basis };
 
-/** One gap before and after, with its limit beside it. */
+/** One gap after the change, with its limit beside it. */
 export interface GapRow {
   readonly name: GapKind;
   readonly title: string;
-  readonly before?: KnownGap;
   readonly after?: KnownGap;
   readonly limit: LimitFigure;
   /** Inputs it still lacks; with `measure`, nothing but a measured gap will do. */

@@ -5,9 +5,13 @@ import { siIf } from '../../../shared/schemas/entered.ts';
 import { type Drawing, rulerOf } from '../../drawings/drawing.ts';
 import { type ValveMargins, valveMargins } from '../../drawings/valve-margins.ts';
 import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
+import { bareInches } from '../../mechanics/assessment/common/said.ts';
+import { IN } from '../../mechanics/kit/si.ts';
 
-/** To the thousandth: no gauge on an engine is finer. */
-const inches = (si: number): number => Number(fromSi(si, 'in').value.toFixed(3));
+const inches = (si: number): number => fromSi(si, 'in').value;
+/** Figures as the tables beside it have them: no gauge on an engine is finer than a thousandth. */
+const figure = (inInches: number): string => bareInches(inInches * IN);
+const RULER = { ...rulerOf('inch'), figure, text: (inInches: number) => `${figure(inInches)} in` };
 const inchesIf = (si: number | undefined) => (si === undefined ? undefined : inches(si));
 
 function pistonOf({ closest }: ChangeDetail): ValveMargins['piston'] | undefined {
@@ -40,6 +44,6 @@ export function marginsDrawing({ springs }: BuildSpec, detail: ChangeDetail): Dr
   };
   return valveMargins(data, {
     id: `margins-${detail.key.replace(/[^a-z0-9]+/g, '-')}`,
-    ruler: rulerOf('inch'),
+    ruler: RULER,
   });
 }

@@ -32,13 +32,15 @@ interface GapsAsked {
 /** Where a gap stands in for all of it: its value, else the end that is known. */
 const placeOf = ({ value, low, high }: GapBounds): number | undefined => value ?? low ?? high;
 
-/** The gap before, with the ends of the ratio before where it is calculated from it. */
-function gapBefore(row: GapRow, variants: Variants, { calculations }: GapsAsked): ChangeGap['before'] {
-  const { before, name } = row;
+/** The gap before, with what the interval of the ratio before makes of it. */
+function gapBefore(
+  name: GapName,
+  { beforeAlone }: Variants,
+  { calculations }: GapsAsked,
+): ChangeGap['before'] {
+  const before = calculations.before(beforeAlone, name);
   if (before === undefined || before.basis === 'measured') return before;
-  const ends = name === 'pushrod-to-head' ? [] : variants.before;
-  const at = ends.map((input) => placeOf(calculations.before(input, name) ?? {}));
-  return { ...asTold(withEnds(before, { before: at, after: [] })), basis: 'calculated' };
+  return { ...asTold(before), basis: 'calculated' };
 }
 
 /** What a gap is with each end of the ratios; the one before counts only where the gap is calculated from it. */
@@ -95,11 +97,13 @@ function becauseOf(name: GapName, asked: GapsAsked, word: ChangeGap['word']): st
   ];
 }
 
+type GapAsked = GapRow & Pick<ChangeGap, 'before'>;
+
 /** What would tell a gap from its limit: with a running-spring ratio, often the light one. */
 const tellsIt = ({ bend }: GapsAsked): string =>
   bend > 0 ? 'a light-spring ratio, or the gap measured on the engine' : 'the gap measured on the engine';
 
-function calculated(row: GapRow, gap: GapBounds, asked: GapsAsked): ChangeGap {
+function calculated(row: GapAsked, gap: GapBounds, asked: GapsAsked): ChangeGap {
   const name = row.name;
   const lacks = heldBy(name, asked);
   const bare = verdictOfGap(gap, row.limit.value);
@@ -121,7 +125,7 @@ function calculated(row: GapRow, gap: GapBounds, asked: GapsAsked): ChangeGap {
   };
 }
 
-function read({ judged, judgement }: GapCell, row: GapRow): ChangeGap {
+function read({ judged, judgement }: GapCell, row: GapAsked): ChangeGap {
   const { gap, limit, word, lacks } = judged;
   return {
     name: row.name,
@@ -140,8 +144,10 @@ function read({ judged, judgement }: GapCell, row: GapRow): ChangeGap {
 }
 
 function gapOf(name: GapName, variants: Variants, asked: GapsAsked): ChangeGap {
-  const worked = asked.calculations.row(variants.middle, name);
-  const row = { ...worked, ...defined({ before: gapBefore(worked, variants, asked) }) };
+  const row: GapAsked = {
+    ...asked.calculations.row(variants.middle, name),
+    ...defined({ before: gapBefore(name, variants, asked) }),
+  };
   const here = asked.measured.find(({ judged }) => judged.entry.kind === name);
   if (here !== undefined) return read(here, row);
   const { title, before, after, limit, missing, measure } = row;
