@@ -10,7 +10,8 @@ import type {
   ChangeRatio,
 } from '../../mechanics/assessment/change/detail.ts';
 import type { BuildRecord } from '../../records/whole-build/build-record.ts';
-import { judgementView, showJudgement, showSubject, subjectView } from '../view.ts';
+import { judgementView, showJudgement } from '../view/judgement.ts';
+import { showSubject, subjectView } from '../view/subject.ts';
 import { limitsUsed, readingsUsed } from './of-valve.ts';
 
 const gap = z.object({

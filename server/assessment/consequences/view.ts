@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { answer } from '../../../shared/schemas/answer.ts';
 import type { Assessment } from '../../mechanics/assessment/assessment.ts';
 import { type BuildRecord, setUpOf } from '../../records/whole-build/build-record.ts';
-import { notToRunView, showNotToRun } from '../view.ts';
+import { notToRunView, showNotToRun } from '../view/stop.ts';
 import { changeFields, changeFieldsView, changeView, showChange } from './change-view.ts';
 import { changeOn } from './of-valve.ts';
 

@@ -62,7 +62,8 @@ function workOut(
     planKey: ofPlan,
     bend: bend * (lobeLift ?? 0),
     before,
-    measured: spot.row === undefined ? [] : gapCells(evidence, spot.row),
+    // What was read with the arms of one plan says nothing of another.
+    measured: spot.row === undefined || ofPlan !== '' ? [] : gapCells(evidence, spot.row),
     ...defined({ after: ratios.after }),
   });
   const calculated = gaps.some(({ after }) => after?.basis === 'calculated');

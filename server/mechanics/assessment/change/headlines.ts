@@ -1,6 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { Headline, NotToRun } from '../assessment.ts';
-import { listed, nominalSaid } from '../common/said.ts';
+import { listed, nominalSaid, upperFirst } from '../common/said.ts';
 import type { ChangeDetail } from './detail.ts';
 import { byPlan, type GapGroup, groupsOf, once, type PlanGroup, placesSaid } from './groups.ts';
 import { gapToldShort } from './told.ts';
@@ -30,7 +30,7 @@ function heldSaid(groups: readonly GapGroup[]): string[] {
   const needs = once(held.map(({ members: [{ gap }] }) => listed(gap.lacks)));
   return needs.map((need) => {
     const names = once(held.filter(({ members: [{ gap }] }) => listed(gap.lacks) === need).map(titleOf));
-    return ` No word yet on ${listed(names)}: it needs ${need}.`;
+    return `no word yet on ${listed(names)}: it needs ${need}.`;
   });
 }
 
@@ -42,12 +42,13 @@ function sentenceOf({ plan }: PlanGroup, groups: readonly GapGroup[]): string {
   const left = once((bad.length > 0 ? clear : rest).map(titleOf)).filter(
     (title) => !told.some((group) => titleOf(group) === title),
   );
-  const start = plan === undefined ? 'Worst first' : `With the planned ${nominalSaid(plan)}, worst first`;
-  const first = told.length === 0 ? [] : [`${start}: ${told.map(groupSaid).join('; ')}.`];
-  const others = left.length === 0 ? [] : [` Clear: ${listed(left)}.`];
+  const start = plan === undefined ? '' : `With the planned ${nominalSaid(plan)}, `;
+  const first = told.length === 0 ? [] : [`worst first: ${told.map(groupSaid).join('; ')}.`];
+  const others = left.length === 0 ? [] : [`clear: ${listed(left)}.`];
   const short = bad.some(({ word }) => word === 'short');
-  const end = short ? [plan === undefined ? ' Don’t run it so.' : ' Don’t fit them.'] : [];
-  return [...first, ...end, ...others, ...heldSaid(groups)].join('').trim();
+  const end = short ? [plan === undefined ? 'don’t run it so.' : 'don’t fit them.'] : [];
+  const [lead = '', ...more] = [...first, ...end, ...others, ...heldSaid(groups)];
+  return [plan === undefined ? upperFirst(lead) : `${start}${lead}`, ...more.map(upperFirst)].join(' ');
 }
 
 /** The answer in one line for each plan: every gap that is not clear, the worst first, none left out. */
