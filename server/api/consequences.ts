@@ -3,12 +3,28 @@ import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
 import { assessed } from '../assessment/assessed.ts';
 import { keepConsequences } from '../assessment/consequences/keep.ts';
-import { consequencesView, showConsequences } from '../assessment/consequences/view.ts';
+import {
+  changesView,
+  consequencesView,
+  showChanges,
+  showConsequences,
+} from '../assessment/consequences/view.ts';
 import { readBuildRecord } from '../records/whole-build/load-build.ts';
-import { commandRoute, noParams, readRoute } from '../web/api-route.ts';
+import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
 
 const keptView = z.object({ seq: z.int(), consequences: consequencesView });
+
+const changesUrl = '/api/v1/builds/:id/consequences';
+const callId = z
+  .uuid()
+  .optional()
+  .meta({ description: 'the call whose goal it is for; the newest open one where left out' });
+const keepChange = z.strictObject({
+  key: z.string().min(1).max(100).meta({ description: 'the key of one of the changes' }),
+  callId,
+});
+const keptChangeView = z.object({ seq: z.int(), consequences: changesView });
 
 const params = z.strictObject({ id: z.uuid(), setUpId: z.uuid() });
 const url = '/api/v1/builds/:id/set-ups/:setUpId/consequences';
@@ -16,6 +32,36 @@ const url = '/api/v1/builds/:id/set-ups/:setUpId/consequences';
 /** JSON routes of what a ratio does. */
 export function consequencesApi(app: FastifyInstance, deps: Deps): void {
   const tag = 'consequences';
+  readRoute(app, deps, {
+    operationId: 'listConsequences',
+    tag,
+    summary:
+      'What each ratio does on each valve or side: measured, sold as, or planned with nothing measured',
+    url: changesUrl,
+    params: idParams,
+    query: z.strictObject({ callId }),
+    answer: changesView,
+    read: async (tx, { principal, params: given, query }) => {
+      const record = await readBuildRecord(tx, principal, { buildId: given.id });
+      return showChanges(record, assessed(record, query.callId));
+    },
+  });
+  commandRoute(app, deps, {
+    operationId: 'keepChange',
+    tag,
+    summary: 'Put the figures of one valve, side or plan on the record, with the limits they were judged by',
+    method: 'POST',
+    url: changesUrl,
+    params: idParams,
+    body: keepChange,
+    status: 201,
+    answer: keptChangeView,
+    run: async (tx, { principal, params: { id }, body: { key, callId: call } }) => {
+      const of = call === undefined ? { key } : { key, callId: call };
+      const { seq, record, assessment } = await keepConsequences(tx, principal, id, of);
+      return { body: answer(keptChangeView, { seq, consequences: showChanges(record, assessment) }) };
+    },
+  });
   readRoute(app, deps, {
     operationId: 'getConsequences',
     tag,

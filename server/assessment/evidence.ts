@@ -68,11 +68,24 @@ function contactOf({ contact }: Call, record: BuildRecord) {
 }
 
 /** What a part is ranked against; a build of which no part was read has none of it. */
-const familiesOf = ({ catalogue = [] }: BuildRecord) =>
-  catalogue.length === 0 ? {} : { families: catalogueEvidence(catalogue).families };
+const familiesOf = ({ catalogue = [], partReadings }: BuildRecord) =>
+  catalogue.length === 0 || partReadings.length === 0
+    ? {}
+    : { families: catalogueEvidence(catalogue).families };
+
+/** The line of the catalogue that the rockers are sold under, by its name or its code. */
+function familyNamed({ build, catalogue = [] }: BuildRecord): Pick<Evidence['rockers'], 'family'> {
+  const named = build.spec.rockers?.family?.trim().toLowerCase();
+  if (named === undefined) return {};
+  const found = catalogue.find(({ name, code }) => [name, code].some((each) => each.toLowerCase() === named));
+  return found?.nominalRatio === undefined
+    ? {}
+    : { family: { name: found.name, nominalRatio: found.nominalRatio } };
+}
 
 /** What is known of a build, in SI, as the assessment takes it: out of the record as it is now, for one of its calls. */
 export function evidenceOf(record: BuildRecord, call: Call): Evidence {
+  const spec = specEvidence(record.build.spec);
   return {
     call: {
       goal: goalOf(call.goal),
@@ -81,7 +94,8 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
       ...holdOf(call, record),
       ...contactOf(call, record),
     },
-    ...specEvidence(record.build.spec),
+    ...spec,
+    rockers: { ...spec.rockers, ...familyNamed(record) },
     arms: record.arms.map(armEvidence),
     seats: nowOnValves(record.placements).map(({ cylinder, valve, armId }) => ({
       cylinder,

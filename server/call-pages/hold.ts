@@ -20,6 +20,13 @@ function setBy(context: CallContext): Pick<HoldData, 'set'> {
   return { set: { who: set?.by ?? 'The desk', at: at.toISOString(), when: momentText(at) } };
 }
 
+function titleOf({ stop, notToRun }: CallContext['assessment']): string {
+  if (stop.length > 0) return 'Stop: nobody turns it';
+  return notToRun.every(({ what }) => what === 'fit')
+    ? 'Not to be fitted as planned'
+    : 'Not to be run as it is';
+}
+
 /** The banner while nobody may turn the engine: whatever stops it, whoever said so. */
 export function holdOf(context: CallContext): HoldData | undefined {
   const { stop, notToRun } = context.assessment;
@@ -27,7 +34,7 @@ export function holdOf(context: CallContext): HoldData | undefined {
   const liftable = context.side === 'desk' && stop.length > 0 && unanswered(stop).length === 0;
   return {
     id: 'hold',
-    title: stop.length > 0 ? 'Stop: nobody turns it' : 'Not to be run as it is',
+    title: titleOf(context.assessment),
     reasons: [...stop, ...notToRun].map(({ sentence, wayOut }) => ({ sentence, wayOut })),
     ...setBy(context),
     ...(liftable

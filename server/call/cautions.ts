@@ -1,5 +1,5 @@
 import { turningCaution } from '../mechanics/cam/caution.ts';
-import { shortCaution } from '../mechanics/consequences/consequences.ts';
+import { shortCaution } from '../mechanics/consequences/cautions.ts';
 import { makerFirst } from '../mechanics/springs/caution.ts';
 
 /** Said by a printed sheet itself, in its stop and in its own cautions. */

@@ -6,6 +6,8 @@ import { at, label, line, path } from './svg.ts';
 export interface ValveMargins {
   readonly installedHeight: number;
   readonly netLift: number;
+  /** Where no lash is known it is the most that there can be, and no net lift. */
+  readonly noLashKnown?: boolean;
   readonly solidHeight?: number;
   /** Retainer's underside to the seal, valve shut. */
   readonly retainerToSeal?: number;
@@ -141,7 +143,7 @@ export function valveMargins(data: ValveMargins, { id, ruler }: DrawnFor): Drawi
       caption: 'Gaps of this valve',
       columns: [{ label: 'Gap' }, { label: `Left, ${ruler.unit}`, number: true }],
       rows: [
-        { cells: ['Net lift', ruler.figure(data.netLift)] },
+        { cells: [liftName(data), ruler.figure(data.netLift)] },
         ...(bind === undefined ? [] : [{ cells: ['To coil bind, full lift', ruler.figure(bind)] }]),
         ...(seal === undefined ? [] : [{ cells: ['Retainer to seal, full lift', ruler.figure(seal)] }]),
         ...(data.piston === undefined
@@ -173,16 +175,23 @@ function pistonDimension(
     .join('');
 }
 
+const liftName = ({ noLashKnown }: ValveMargins): string =>
+  noLashKnown === true ? 'Gross lift, no lash known' : 'Net lift';
+
+const leftSaid = (gap: number, text: (inches: number) => string): string =>
+  gap < 0 ? `${text(-gap)} is wanting` : `${text(gap)} is left`;
+
 function describe(
-  { netLift, piston }: ValveMargins,
+  data: ValveMargins,
   bind: number | undefined,
   seal: number | undefined,
   text: (inches: number) => string,
 ): string {
+  const { piston } = data;
   return [
-    `Net lift ${text(netLift)}.`,
-    ...(bind === undefined ? [] : [`${text(bind)} is left before coil bind.`]),
-    ...(seal === undefined ? [] : [`${text(seal)} is left between retainer and seal.`]),
+    `${liftName(data)} ${text(data.netLift)}.`,
+    ...(bind === undefined ? [] : [`${leftSaid(bind, text)} before coil bind.`]),
+    ...(seal === undefined ? [] : [`${leftSaid(seal, text)} between retainer and seal.`]),
     ...(piston === undefined ? [] : [`Closest to the piston ${piston.atCrank}: ${text(piston.gap)}.`]),
   ].join(' ');
 }

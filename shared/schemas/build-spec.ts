@@ -32,6 +32,9 @@ const perValve = z.strictObject({
     },
   ).optional(),
   pistonFloor: choice(['pocket', 'flat'], 'a pocket cut to the valve’s angle, or a flat crown').optional(),
+  lobeLiftAtClosest: entered('length', 'rise of the lifter where valve and piston were found closest', {
+    sign: 'not-negative',
+  }).optional(),
   pushrodToHead: entered('length', 'pushrod to head slot, read with the arms of the card’s ratio', {
     sign: 'not-negative',
   }).optional(),
@@ -64,6 +67,9 @@ export const buildSpec = z.strictObject({
       ).optional(),
       rockerMounting: choice(['stud', 'pedestal', 'shaft'], 'how the rockers are mounted').optional(),
       coverBolting: choice(['through-centre', 'perimeter'], 'how the valve covers are bolted').optional(),
+      use: choice(['street', 'race'], 'what it is built for: which default limits count').optional(),
+      rodMaterial: choice(['steel', 'aluminium'], 'what the connecting rods are made of').optional(),
+      studSize: choice(['5/16', '3/8', '7/16'], 'thread of the rocker studs, in inches').optional(),
     })
     .optional(),
   cam: z
@@ -88,6 +94,12 @@ export const buildSpec = z.strictObject({
     .strictObject({
       nominalRatio: ratio('ratio the rockers are sold as').optional(),
       plannedRatio: ratio('ratio of the rockers that are to be fitted, where a change is planned').optional(),
+      alsoPlanned: listOf(
+        ratio('another ratio that is thought of'),
+        'other ratios that are set beside the planned one',
+        0,
+        5,
+      ).optional(),
       family: words('part family, as the box or maker calls it').optional(),
       pivotToTip: optionalLength('rocker pivot to the roller’s centre'),
     })

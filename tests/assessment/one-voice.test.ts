@@ -85,8 +85,9 @@ function saidBy({
       ...lacks,
       ...passes.map(({ aside }) => aside?.sentence ?? ''),
     ]),
-    ...details.change.flatMap(({ assumptions, cautions, adjusters, gaps }) => [
+    ...details.change.flatMap(({ assumptions, cautions, adjusters, checks, gaps }) => [
       ...assumptions,
+      ...checks.map(({ sentence }) => sentence),
       ...cautions,
       adjusters,
       ...gaps.flatMap(({ because, lacks }) => [...because, ...lacks]),
@@ -188,12 +189,8 @@ describe(`one voice, over ${BUILDS} generated builds on every page of their call
         .filter(({ name }) => name === 'report' || name === 'takeover')
         .flatMap(({ name, html }) => {
           const text = linesOf(html).join(' ');
-          // The card is one screen: of what a ratio does it has the worst, and the report every valve.
-          const shown = headlines.filter(
-            ({ id, step }) => name === 'report' || step !== 'consequences' || id === 'headline:change:worst',
-          );
           const wanted = [
-            ...shown.map(({ sentence }) => sentence),
+            ...headlines.map(({ sentence }) => sentence),
             ...(next === undefined ? [] : [next.sentence]),
           ];
           return wanted

@@ -65,13 +65,13 @@ describe('what the ratio does', () => {
     // 1.900 − .560 − 1.310 = .030, by hand; 1.5 × .350 leaves .065.
     expect(words).toMatch(/Room to coil bind.*?\.065 ± .*?\.030 ±/);
     expect(words).toContain(
-      'Do not run it so: room to coil bind, 1 intake with the measured 1.600, comes out short',
+      'Do not run it so: room to coil bind on 1 intake with the measured 1.600 comes out short',
     );
     expect(words).toContain('qualified shop');
     expect(words).toMatch(/Rocker slot to stud.*?not known lacks a measured gap/);
     expect(words).not.toMatch(/\bsafe\b/i);
     expect(page.body).toContain('id="margins-1-intake-title"');
-    expect(words).toContain('lacks retainer to seal, valve shut');
+    expect(words).toContain('lacks the distance with the valve shut');
   });
 
   test('the builder sees the same at the bench', async () => {
@@ -100,7 +100,7 @@ describe('what the ratio does', () => {
     expect(kept.statusCode).toBe(303);
     const page = await see(`/calls/${callId}/steps/consequences`);
     // .120 less .062, the cup's move from 1.5 to 1.6 on a 1.48 arm: trade practice, calculated there.
-    expect(text(page.body)).toMatch(/Pushrod to head .120 ±.*?\.058 \(/);
+    expect(text(page.body)).toMatch(/Pushrod to head .120 ±.*?\.058 ±/);
     const done = await post(`/calls/${callId}/consequences`, {
       key: keyOf(page.body, 'keep-1-intake'),
       about: '1-intake',

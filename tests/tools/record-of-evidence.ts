@@ -87,6 +87,7 @@ const taken = (given: TakenOnEngine) =>
   without({
     closedGapAtTdc: ifKnown(given.closedGapAtTdc),
     pistonFloor: given.pistonFloor,
+    lobeLiftAtClosest: ifKnown(given.lobeLiftAtClosest),
     pushrodToHead: ifKnown(given.pushrodToHead),
   });
 
@@ -103,6 +104,9 @@ function specOf({ engine, card, springs, rockers, taken: gaps }: Evidence): Buil
       lifter: engine.lifter,
       rockerMounting: engine.mounting,
       coverBolting: engine.coverBolting,
+      use: engine.use,
+      rodMaterial: engine.rodMaterial,
+      studSize: engine.studSize,
     }),
     cam: without({ assumedRatio: card.assumedRatio, intake: lobe(card.intake), exhaust: lobe(card.exhaust) }),
     springs: without({
@@ -115,6 +119,8 @@ function specOf({ engine, card, springs, rockers, taken: gaps }: Evidence): Buil
     rockers: without({
       nominalRatio: rockers.soldAs,
       plannedRatio: rockers.planned,
+      alsoPlanned: rockers.alsoPlanned === undefined ? undefined : [...rockers.alsoPlanned],
+      family: rockers.family?.name,
       pivotToTip: ifKnown(rockers.pivotToTip),
     }),
     clearances: { intake: taken(gaps.intake), exhaust: taken(gaps.exhaust) },

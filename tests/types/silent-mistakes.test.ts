@@ -51,8 +51,8 @@ const MISTAKES: readonly Mistake[] = [
   },
   {
     mistake: 'a computed length goes out in SI',
-    file: 'server/assessment/consequences/view.ts',
-    from: "lengths: encoded(lengths, figures('length'), 'inch')",
+    file: 'server/assessment/consequences/change-view.ts',
+    from: "lengths: encoded(changeFieldsView.lengths, figures('length'), 'inch')",
     to: "lengths: figures('length')",
     says: /Type 'number' is not assignable/,
   },

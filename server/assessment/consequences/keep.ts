@@ -13,8 +13,8 @@ import { loadBuildRecord } from '../../records/whole-build/load-build.ts';
 import { assessed } from '../assessed.ts';
 import { changeNamed, changeOn, limitsUsed, setUpRead, sideOf } from './of-valve.ts';
 
-/** The valve of a set-up, or what a call names: `1-intake`, `exhaust`. */
-type KeptOf = { readonly setUpId: string } | { readonly about: string; readonly callId: string };
+/** The valve of a set-up, or what a change is named by: `1-intake`, `exhaust:planned-1.7`. */
+type KeptOf = { readonly setUpId: string } | { readonly key: string; readonly callId?: string };
 
 type Kept = DataOf<(typeof CONSEQUENCE_EVENTS)['consequences-kept']>;
 
@@ -57,9 +57,9 @@ function keptOf(record: BuildRecord, detail: ChangeDetail, setUpId: string | und
 }
 
 function meant(record: BuildRecord, of: KeptOf): { assessment: Assessment; detail?: ChangeDetail } {
-  if ('about' in of) {
+  if ('key' in of) {
     const assessment = assessed(record, of.callId);
-    return { assessment, detail: changeNamed(assessment, of.about) };
+    return { assessment, detail: changeNamed(assessment, of.key) };
   }
   const assessment = assessed(record);
   return { assessment, ...defined({ detail: changeOn(assessment, setUpOf(record, of.setUpId)) }) };

@@ -1,8 +1,8 @@
+import { defined } from '../../../shared/defined.ts';
 import type { Assessment } from '../../mechanics/assessment/assessment.ts';
 import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
-import { keyOf } from '../../mechanics/assessment/common/said.ts';
+import { limitNames } from '../../mechanics/assessment/common/limits.ts';
 import type { Side, ValvePlace } from '../../mechanics/assessment/evidence.ts';
-import type { LimitName } from '../../mechanics/kit/limits.ts';
 import { notFound } from '../../problems/failure.ts';
 import type { Limit } from '../../records/limits/known-limits.ts';
 import type { SetUp } from '../../records/set-ups/set-ups.ts';
@@ -20,9 +20,9 @@ export const changeOn = ({ details }: Assessment, valve: ValvePlace): ChangeDeta
       (about.of === 'side' && about.valve === valve.valve),
   );
 
-/** What a ratio does on what is named: `1-intake`, `exhaust`. */
+/** What a ratio does on what is named: `1-intake`, `exhaust:planned-1.7`. */
 export function changeNamed({ details }: Assessment, name: string): ChangeDetail {
-  const found = details.change.find(({ about }) => keyOf(about) === name);
+  const found = details.change.find(({ key }) => key === name);
   if (found === undefined) throw notFound('valve');
   return found;
 }
@@ -34,13 +34,11 @@ export function setUpRead(record: BuildRecord, { after }: ChangeDetail): SetUp |
 }
 
 /** The limits of the gaps of one side, as the shop has them now. */
-export function limitsUsed({ limits }: BuildRecord, detail: ChangeDetail): Limit[] {
-  const side = sideOf(detail);
-  return detail.gaps.flatMap(({ name }) => {
-    const limit: LimitName =
-      name === 'piston-to-valve' ? `piston-to-valve-${side === 'exhaust' ? 'exhaust' : 'intake'}` : name;
-    return limits.get(limit) ?? [];
-  });
+export function limitsUsed({ limits, build }: BuildRecord, detail: ChangeDetail): Limit[] {
+  const { use, rodMaterial } = build.spec.engine ?? {};
+  const built = defined({ use, rodMaterial });
+  const names = detail.gaps.flatMap(({ name }) => limitNames(name, sideOf(detail) ?? 'intake', built));
+  return names.flatMap((name) => limits.get(name) ?? []);
 }
 
 /** The readings of the sheet that its gaps rest on. */

@@ -1,156 +1,53 @@
 import { z } from 'zod';
 import { answer } from '../../../shared/schemas/answer.ts';
-import { out } from '../../../shared/schemas/outputs.ts';
-import { encoded } from '../../compute/encode.ts';
 import type { Assessment } from '../../mechanics/assessment/assessment.ts';
-import type {
-  ChangeDetail,
-  ChangeFigure,
-  ChangeGap,
-  ChangeRatio,
-} from '../../mechanics/assessment/change/detail.ts';
-import { keyOf } from '../../mechanics/assessment/common/said.ts';
 import { type BuildRecord, setUpOf } from '../../records/whole-build/build-record.ts';
-import { judgementView, showJudgement } from '../view/judgement.ts';
-import { changeOn, limitsUsed, readingsUsed } from './of-valve.ts';
+import { notToRunView, showNotToRun } from '../view/stop.ts';
+import { changeFields, changeFieldsView, changeView, showChange } from './change-view.ts';
+import { changeOn } from './of-valve.ts';
 
-const gap = z.object({
-  value: out('length', 'best value; left out for a reading between two gauges').optional(),
-  low: out('length', 'lower end; left out where no gauge has found it').optional(),
-  high: out('length', 'upper end; left out where no gauge has found it').optional(),
-  basis: z.enum(['measured', 'calculated']),
-});
-
-const gapView = z.object({
-  name: z.string(),
-  title: z.string(),
-  before: gap.optional(),
-  after: gap.optional(),
-  limit: z.object({ value: out('length', 'least gap wanted'), source: z.string() }),
-  margin: out('length', 'the gap after less its limit').optional(),
-  verdict: z.enum(['clear', 'close', 'short']).optional(),
-  because: z.array(z.string()),
-  missing: z.array(z.string()),
-  measure: z.boolean().meta({ description: 'nothing but a measured gap will do' }),
-  judgementId: z.string().optional(),
-});
-
-const figureOf = (dimension: ChangeFigure['dimension']) =>
-  z.object({
-    name: z.string(),
-    title: z.string(),
-    before: out(dimension, 'with the ratio before').optional(),
-    after: out(dimension, 'with the ratio after').optional(),
-    halfWidth: out(dimension, 'half-width of the figure after, 95 %; the wider of its two sides').optional(),
-    missing: z.array(z.string()),
-  });
-
-const ratioView = z.object({
-  value: z.number(),
-  halfWidth: z.number().meta({ description: 'half-width of the 95 % interval; the wider of its two sides' }),
-  low: z.number(),
-  high: z.number(),
-  from: z.enum(['card', 'sold-as', 'planned', 'measured']),
-  spring: z.enum(['light', 'running']).optional().meta({ description: 'of a measured one' }),
-});
+/** What is said of the build whatever valve it is about. */
+const ofBuild = {
+  headlines: z.array(z.string()).meta({ description: 'the answer in one line for each plan, worst first' }),
+  stop: z.boolean().meta({ description: 'nobody turns it: see the stop of the assessment' }),
+  notToRun: z.array(notToRunView),
+};
 
 /** What a ratio does on the valve of a set-up, as JSON has it. */
 export const consequencesView = z
   .object({
     setUpId: z.uuid(),
     revision: z.object({ setUp: z.int(), now: z.int() }),
-    ratioBefore: ratioView.optional(),
-    ratioAfter: ratioView.optional(),
-    lengths: z.array(figureOf('length')),
-    loads: z.array(figureOf('load')),
-    gaps: z.array(gapView).meta({ description: 'worst first' }),
-    judgements: z.array(judgementView),
-    headlines: z.array(z.string()).meta({ description: 'the answer in one line' }),
-    stop: z.boolean().meta({ description: 'nobody turns it: see the stop of the assessment' }),
-    adjusters: z.string().optional(),
-    limits: z.array(z.object({ name: z.string(), source: z.string(), revision: z.int() })),
-    measured: z.array(z.object({ readingId: z.uuid(), kind: z.string(), readAs: z.string() })),
-    notes: z
-      .array(z.string())
-      .meta({ description: 'what must be known before it can be given, or believed' }),
-    assumptions: z.array(z.string()),
-    cautions: z.array(z.string()),
+    ...ofBuild,
+    ...changeFieldsView,
   })
   .meta({ id: 'Consequences' });
 
-const halfWidth = ({ value, low, high }: { value: number; low: number; high: number }) =>
-  Math.max(high - value, value - low);
-
-const showRatio = (ratio: ChangeRatio | undefined) =>
-  ratio &&
-  answer(ratioView, {
-    value: ratio.value,
-    halfWidth: halfWidth(ratio),
-    low: ratio.low,
-    high: ratio.high,
-    from: ratio.from,
-    spring: ratio.spring,
-  });
-
-const figureFields = ({ name, title, before, after, lacks }: ChangeFigure) => ({
-  name,
-  title,
-  before,
-  after: after?.value,
-  halfWidth: after && halfWidth(after),
-  missing: lacks,
+/** What each ratio does on each valve or side: measured, sold as, or planned with nothing measured. */
+export const changesView = z.object({ revision: z.int(), ...ofBuild, changes: z.array(changeView) }).meta({
+  id: 'Changes',
+  description: 'every valve that was read, else its side, with each ratio that is planned',
 });
 
-const gapFields = (row: ChangeGap) => ({
-  name: row.name,
-  title: row.title,
-  before: row.before,
-  after: row.after,
-  limit: row.limit,
-  margin: row.margin,
-  verdict: row.word,
-  because: row.because,
-  missing: row.lacks,
-  measure: row.measure,
-  judgementId: row.judgementId,
+const buildFields = ({ headlines, stop, notToRun }: Assessment) => ({
+  headlines: headlines.filter(({ step }) => step === 'consequences').map(({ sentence }) => sentence),
+  stop: stop.length > 0,
+  notToRun: notToRun.map(showNotToRun),
 });
-
-/** Where nothing can be calculated: what it waits for. */
-const waitsFor = ({ needs }: Assessment): string[] =>
-  needs.filter(({ step, have }) => step === 'consequences' && !have).map(({ what }) => what);
-
-const lacksOf = ({ before, after }: ChangeDetail) => [...(before?.lacks ?? []), ...(after?.lacks ?? [])];
 
 export function showConsequences(record: BuildRecord, assessment: Assessment, setUpId: string) {
   const setUp = setUpOf(record, setUpId);
-  const detail = changeOn(assessment, setUp);
-  const { lengths, loads, gaps } = consequencesView.shape;
-  const figures = (dimension: ChangeFigure['dimension']) =>
-    (detail?.figures ?? []).filter((row) => row.dimension === dimension).map(figureFields);
-  const rows = detail?.gaps ?? [];
-  const judged = new Set(rows.map(({ judgementId }) => judgementId));
   return answer(consequencesView, {
     setUpId: setUp.id,
     revision: { setUp: setUp.revision, now: record.build.revision },
-    ratioBefore: showRatio(detail?.before),
-    ratioAfter: showRatio(detail?.after),
-    lengths: encoded(lengths, figures('length'), 'inch'),
-    loads: encoded(loads, figures('load'), 'inch'),
-    gaps: encoded(gaps, rows.map(gapFields), 'inch'),
-    judgements: assessment.judgements.filter(({ id }) => judged.has(id)).map(showJudgement),
-    headlines: assessment.headlines
-      .filter(({ step, about }) => step === 'consequences' && detail && keyOf(about) === keyOf(detail.about))
-      .map(({ sentence }) => sentence),
-    stop: assessment.stop.length + assessment.notToRun.length > 0,
-    adjusters: detail?.adjusters,
-    limits: detail === undefined ? [] : limitsUsed(record, detail),
-    measured: (detail === undefined ? [] : readingsUsed(record, detail)).map(({ id, kind, reading }) => ({
-      readingId: id,
-      kind,
-      readAs: reading.readAs,
-    })),
-    notes: detail === undefined ? waitsFor(assessment) : lacksOf(detail),
-    assumptions: detail?.assumptions ?? [],
-    cautions: detail?.cautions ?? [],
+    ...buildFields(assessment),
+    ...changeFields(record, assessment, changeOn(assessment, setUp)),
   });
 }
+
+export const showChanges = (record: BuildRecord, assessment: Assessment) =>
+  answer(changesView, {
+    revision: record.build.revision,
+    ...buildFields(assessment),
+    changes: assessment.details.change.map((detail) => showChange(record, assessment, detail)),
+  });

@@ -21,6 +21,7 @@ const takenOn = (gaps: Clearances): TakenOnEngine =>
   defined({
     closedGapAtTdc: siIf(gaps?.closedGapAtTdc),
     pistonFloor: gaps?.pistonFloor,
+    lobeLiftAtClosest: siIf(gaps?.lobeLiftAtClosest),
     pushrodToHead: siIf(gaps?.pushrodToHead),
   });
 
@@ -38,6 +39,9 @@ export function specEvidence({
       lifter: engine?.lifter,
       mounting: engine?.rockerMounting,
       coverBolting: engine?.coverBolting,
+      use: engine?.use,
+      rodMaterial: engine?.rodMaterial,
+      studSize: engine?.studSize,
       stroke: siIf(engine?.stroke),
       rodLength: siIf(engine?.rodLength),
       pinOffset: siIf(engine?.pinOffset),
@@ -60,6 +64,7 @@ export function specEvidence({
     rockers: defined({
       soldAs: rockers?.nominalRatio,
       planned: rockers?.plannedRatio,
+      alsoPlanned: rockers?.alsoPlanned,
       pivotToTip: siIf(rockers?.pivotToTip),
     }),
     taken: { intake: takenOn(clearances?.intake), exhaust: takenOn(clearances?.exhaust) },

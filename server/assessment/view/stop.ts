@@ -37,8 +37,14 @@ export const showStop = (stop: StopReason) =>
   });
 
 export const notToRunView = z
-  .object({ id: z.string(), about: subjectView, sentence: z.string(), wayOut: z.string() })
-  .meta({ id: 'NotToRun', description: 'why nobody runs it as it is; it may be turned by hand to measure' });
+  .object({
+    id: z.string(),
+    about: subjectView,
+    what: z.enum(['run', 'fit']).meta({ description: 'the engine as it is, or parts not fitted yet' }),
+    sentence: z.string(),
+    wayOut: z.string(),
+  })
+  .meta({ id: 'NotToRun', description: 'why nobody runs it as it is, or fits what is planned' });
 
-export const showNotToRun = ({ id, about, sentence, wayOut }: NotToRun) =>
-  answer(notToRunView, { id, about: showSubject(about), sentence, wayOut });
+export const showNotToRun = ({ id, about, what, sentence, wayOut }: NotToRun) =>
+  answer(notToRunView, { id, about: showSubject(about), what, sentence, wayOut });

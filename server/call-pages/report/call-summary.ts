@@ -33,24 +33,10 @@ export const missingSentences = ({ context }: WholeCall): string[] =>
   context.assessment.missing.map(({ sentence }) => sentence);
 
 /** The answer in one line for each thing that was read or asked, in the order of the steps. */
-const foundSentences = ({ frame, context }: WholeCall): string[] =>
+export const foundSentences = ({ frame, context }: WholeCall): string[] =>
   frame.steps.flatMap(({ name }) =>
     context.assessment.headlines.filter(({ step }) => step === name).map(({ sentence }) => sentence),
   );
-
-/** The same in short: where a line tells the worst of the whole build, that one alone for its step. */
-export function foundInShort(whole: WholeCall): string[] {
-  const { headlines } = whole.context.assessment;
-  const worst = headlines.filter(({ about, step }) => about.of === 'build' && step === 'consequences');
-  const left = new Set(
-    worst.length === 0
-      ? []
-      : headlines
-          .filter(({ step, about }) => step === 'consequences' && about.of !== 'build')
-          .map(({ sentence }) => sentence),
-  );
-  return foundSentences(whole).filter((sentence) => !left.has(sentence));
-}
 
 /** What was promised and is not done yet. */
 export const promiseLines = ({ context }: WholeCall): string[] =>

@@ -1,6 +1,6 @@
 import type { Component } from '../../../views/parts/components.ts';
 import {
-  foundInShort,
+  foundSentences,
   missingSentences,
   nextSentences,
   promiseLines,
@@ -18,7 +18,7 @@ export function summaryComponent(whole: WholeCall, others: readonly string[]): C
     data: {
       stop: stopFlag(whole.context),
       parts: [
-        { title: 'Found', items: orNone([...foundInShort(whole), ...others], 'Nothing yet.') },
+        { title: 'Found', items: orNone([...foundSentences(whole), ...others], 'Nothing yet.') },
         {
           title: 'Not known',
           items: orNone(missingSentences(whole), 'Nothing that the answer waits for.'),

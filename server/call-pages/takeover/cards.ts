@@ -6,7 +6,7 @@ import type { TakeoverItem } from '../../call/takeover-items.ts';
 import { dayText, momentText } from '../../web/dates.ts';
 import { type CallFrame, linkOf } from '../frame.ts';
 import { provesText, showsText } from '../photographs/report.ts';
-import { foundInShort, nextSentences, type WholeCall } from '../report/call-summary.ts';
+import { foundSentences, nextSentences, type WholeCall } from '../report/call-summary.ts';
 
 /** A card with its lines, or with what is said where there is none. */
 export const card = (title: string, items: readonly CardItem[], none: string): Card => ({
@@ -85,7 +85,7 @@ export function saidCard({ context, open }: WholeCall): Card {
 export const foundCard = (whole: WholeCall): Card =>
   card(
     'Found so far',
-    foundInShort(whole).map((text) => ({ text })),
+    foundSentences(whole).map((text) => ({ text })),
     'Nothing yet.',
   );
 

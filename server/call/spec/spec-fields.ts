@@ -35,6 +35,9 @@ const LIFTER_TYPES = {
   'hydraulic-roller': 'Hydraulic, roller',
 };
 const MOUNTINGS = { stud: 'Stud', pedestal: 'Pedestal', shaft: 'Shaft' };
+const USES = { street: 'Street', race: 'Race' };
+const ROD_MATERIALS = { steel: 'Steel', aluminium: 'Aluminium' };
+const STUD_SIZES = { '5/16': '5/16', '3/8': '3/8', '7/16': '7/16' };
 const BOLTING = { 'through-centre': 'Through the centre', perimeter: 'Round the edge' };
 
 export const BUILD_GROUPS: readonly SpecGroup[] = [
@@ -44,7 +47,14 @@ export const BUILD_GROUPS: readonly SpecGroup[] = [
       { path: 'engine.description', label: 'Block and head, in the caller’s words' },
       { path: 'engine.lifter', label: 'Lifter type', words: LIFTER_TYPES },
       { path: 'engine.rockerMounting', label: 'Rocker mounting', words: MOUNTINGS },
+      { path: 'engine.studSize', label: 'Rocker stud', words: STUD_SIZES, hint: 'Thread, in inches.' },
       { path: 'engine.coverBolting', label: 'Valve cover bolted', words: BOLTING },
+      {
+        path: 'engine.use',
+        label: 'Built for',
+        words: USES,
+        hint: 'Which default limits count; the part maker’s figures go first.',
+      },
     ],
   },
   {
@@ -60,6 +70,7 @@ export const BUILD_GROUPS: readonly SpecGroup[] = [
       length('engine.bore', 'Bore'),
       length('engine.stroke', 'Stroke'),
       length('engine.rodLength', 'Rod length', 'Centre to centre.'),
+      { path: 'engine.rodMaterial', label: 'Rods of', words: ROD_MATERIALS },
       length('engine.pinOffset', 'Pin offset', 'Positive toward the side the crankpin moves to after TDC.'),
       { path: 'engine.valveAngle', label: 'Valve angle', dimension: 'angle', hint: 'Valve to bore axis.' },
     ],
@@ -115,6 +126,8 @@ export const ROCKER_GROUP: SpecGroup = {
   fields: [
     { path: 'rockers.nominalRatio', label: 'Ratio the rockers are sold as' },
     { path: 'rockers.plannedRatio', label: 'Ratio that is to be fitted, if a change is planned' },
+    { path: 'rockers.alsoPlanned.0', label: 'Another ratio to set beside it' },
+    { path: 'rockers.alsoPlanned.1', label: 'A third ratio to set beside it' },
     { path: 'rockers.family', label: 'Family, as the box or maker calls it' },
   ],
 };

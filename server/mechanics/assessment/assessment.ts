@@ -135,9 +135,11 @@ export interface StopReason {
   readonly restsOn: readonly string[];
 }
 
-/** Why nobody runs it as it is; turning it by hand to measure is not forbidden by it. */
+/** Why nobody runs it as it is, or fits what is planned; measuring by hand is not forbidden by it. */
 export interface NotToRun {
   readonly id: string;
+  /** The engine as it is, or parts that are not fitted yet. */
+  readonly what: 'run' | 'fit';
   readonly about: Subject;
   readonly sentence: string;
   readonly wayOut: string;

@@ -37,6 +37,8 @@ export interface LobeCard {
 export interface TakenOnEngine {
   readonly closedGapAtTdc?: number;
   readonly pistonFloor?: 'pocket' | 'flat';
+  /** Rise of the lifter where valve and piston were found closest. */
+  readonly lobeLiftAtClosest?: number;
   readonly pushrodToHead?: number;
 }
 
@@ -215,6 +217,9 @@ export interface Evidence {
     readonly lifter?: LifterName;
     readonly mounting?: MountingName;
     readonly coverBolting?: BoltingName;
+    readonly use?: 'street' | 'race';
+    readonly rodMaterial?: 'steel' | 'aluminium';
+    readonly studSize?: '5/16' | '3/8' | '7/16';
     readonly stroke?: number;
     readonly rodLength?: number;
     readonly pinOffset?: number;
@@ -239,6 +244,10 @@ export interface Evidence {
     readonly soldAs?: number;
     /** The ratio of the rockers that are to be fitted, where the call is about a change. */
     readonly planned?: number;
+    /** Ratios that are thought of beside it. */
+    readonly alsoPlanned?: readonly number[];
+    /** What the shop's catalogue has of the family that they are sold under. */
+    readonly family?: { readonly name: string; readonly nominalRatio: number };
     readonly pivotToTip?: number;
   };
   readonly taken: { readonly intake: TakenOnEngine; readonly exhaust: TakenOnEngine };

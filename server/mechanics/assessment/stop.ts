@@ -68,6 +68,7 @@ export function liftedGaps(evidence: Evidence, raised: readonly StopReason[]): N
     .filter((reason) => reason.code === 'gap-short' && isLifted(reason, evidence))
     .map(({ id, about, sentence }) => ({
       id: `not-to-run:${id}`,
+      what: 'run' as const,
       about,
       sentence: sentence.replace('Do not turn it:', 'Do not run it:'),
       wayOut: `Turned by hand only, the gap is read again; a qualified shop looks before it runs. ${STRUCK_BY_DESK}`,

@@ -3,7 +3,8 @@ import { computation as rollerSweep } from '../computations/roller-sweep.ts';
 import { computation as springLoad } from '../computations/spring-load.ts';
 import { allowance, SPRING_LOAD } from '../kit/allowances.ts';
 import { attempt, type Calculated, known, lacking, together } from './gap-calculation.ts';
-import { netLift } from './net-lift.ts';
+import { grossLift, liftAtValve } from './net-lift.ts';
+import { cupMove } from './pushrod-gap.ts';
 import type { ConsequenceInput, FigureRow, RatioFigure } from './types.ts';
 
 interface Asked {
@@ -11,12 +12,14 @@ interface Asked {
   readonly title: string;
   readonly dimension: FigureRow['dimension'];
   readonly missing: readonly string[];
+  /** What it needs of the ratio itself. */
+  readonly needs?: (ratio: RatioFigure) => string[];
   figure(ratio: RatioFigure): Calculated;
 }
 
 /** Load of the spring at full lift. */
 function openLoad({ spring, ...input }: ConsequenceInput, ratio: RatioFigure): Calculated {
-  const lifted = netLift({ ...input, spring }, ratio);
+  const lifted = liftAtValve({ ...input, spring }, ratio);
   const rate = known(spring.rate, 'rate');
   // The load does not hang on the solid height.
   const { openLoad: value } = springLoad.compute({
@@ -52,11 +55,22 @@ function sweepFigure(
   const pivotToTip = known(input.pivotToTip, 'pivot to tip');
   const at = (lift: number, arm = pivotToTip) =>
     rollerSweep.compute({ pivotToTip: arm, netLift: lift, setAt: 'mid-lift' })[which];
-  const lifted = netLift(input, ratio);
+  const lifted = liftAtValve(input, ratio);
   const value = at(lifted.value);
   const ofArm = at(lifted.value, pivotToTip - allowance('arm-length')) - value;
   return { value, halfWidth: together(at(lifted.value + lifted.halfWidth) - value, ofArm) };
 }
+
+/** The net lift is the gross lift less the lash: with the lash not known there is none. */
+const lashNeeds = ({ lifter, lash }: ConsequenceInput, { lashIn }: RatioFigure): string[] =>
+  lashIn === true || lifter === 'hydraulic' ? [] : lacking({ lash });
+
+/** The cup only moves where two ratios are known. */
+const otherRatio = ({ before }: ConsequenceInput): string[] =>
+  before === undefined ? ['ratio the card assumes'] : [];
+
+const cupFigure = (input: ConsequenceInput, ratio: RatioFigure): Calculated =>
+  cupMove(known(input.pivotToTip, 'pivot to tip'), known(input.before, 'ratio before'), ratio);
 
 function asked(input: ConsequenceInput): Asked[] {
   const { spring } = input;
@@ -72,11 +86,20 @@ function asked(input: ConsequenceInput): Asked[] {
   const arm = [...lobe, ...lacking({ 'pivot to tip': input.pivotToTip })];
   return [
     {
+      name: 'gross-lift',
+      title: 'Gross valve lift',
+      dimension: 'length',
+      missing: lobe,
+      needs: ({ lashIn }) => (lashIn === true ? ['the setting of the lash that was left in'] : []),
+      figure: (ratio) => grossLift(input, ratio),
+    },
+    {
       name: 'net-lift',
       title: 'Net valve lift',
       dimension: 'length',
       missing: lobe,
-      figure: (ratio) => netLift(input, ratio),
+      needs: (ratio) => lashNeeds(input, ratio),
+      figure: (ratio) => liftAtValve(input, ratio),
     },
     {
       name: 'open-load',
@@ -100,6 +123,13 @@ function asked(input: ConsequenceInput): Asked[] {
       figure: (ratio) => leverLoad(input, ratio, 'pivotLoad'),
     },
     {
+      name: 'cup-move',
+      title: 'Pushrod’s cup moves toward the stud',
+      dimension: 'length',
+      missing: [...lacking({ 'pivot to tip': input.pivotToTip }), ...otherRatio(input)],
+      figure: (ratio) => cupFigure(input, ratio),
+    },
+    {
       name: 'least-sweep',
       title: 'Least sweep across the stem',
       dimension: 'length',
@@ -119,9 +149,11 @@ function asked(input: ConsequenceInput): Asked[] {
 function rowOf(input: ConsequenceInput, each: Asked): FigureRow {
   const { before, after } = input;
   const { name, title, dimension, missing } = each;
-  const ready = missing.length === 0;
-  const one = ready && before !== undefined ? attempt(() => each.figure(before)) : undefined;
-  const two = ready && after !== undefined ? attempt(() => each.figure(after)) : undefined;
+  const needs = (ratio: RatioFigure) => [...missing, ...(each.needs?.(ratio) ?? [])];
+  const figure = (ratio: RatioFigure | undefined) =>
+    ratio === undefined || needs(ratio).length > 0 ? undefined : attempt(() => each.figure(ratio));
+  const one = name === 'cup-move' ? undefined : figure(before);
+  const two = figure(after);
   const unfit = [one, two].flatMap((found) =>
     found?.ok === false ? [`figures that fit together: ${found.why}`] : [],
   );
@@ -134,7 +166,10 @@ function rowOf(input: ConsequenceInput, each: Asked): FigureRow {
     missing: [
       ...(before === undefined ? ['ratio the card assumes'] : []),
       ...(after === undefined ? ['a measured ratio'] : []),
-      ...missing,
+      ...new Set([
+        ...missing,
+        ...[before, after].flatMap((ratio) => (ratio === undefined ? [] : needs(ratio))),
+      ]),
       ...new Set(unfit),
     ],
   };

@@ -2,7 +2,7 @@ import { defined } from '../../../shared/defined.ts';
 import { computation as lobeProfile } from '../computations/lobe-profile.ts';
 import { computation as pistonToValve } from '../computations/piston-to-valve.ts';
 import { allowance } from '../kit/allowances.ts';
-import { type GapCalculation, known, lacking, together } from './gap-calculation.ts';
+import { type Calculated, type GapCalculation, known, lacking, together } from './gap-calculation.ts';
 import type { ConsequenceInput, RatioFigure } from './types.ts';
 
 type SweepInput = Parameters<typeof pistonToValve.compute>[0];
@@ -75,6 +75,24 @@ export function closestOf(input: ConsequenceInput): Closest | undefined {
 }
 
 /**
+ * What another ratio takes from a gap that was read, by the lobe's lift where it is least.
+ *
+ * Equation: change = −l·(r₂ − r₁), half-width = l·√(U₉₅(r₁)² + U₉₅(r₂)²); with l not known it lies between none and all
+ * of the lobe lift: −L·(r₂ − r₁)/2 ± L·|r₂ − r₁|/2, L for l in the rest
+ *
+ * Validity: the gap was read where it is least, and the place does not move with the ratio; at no lash.
+ * Source: common practice, no published source: piston to valve less lobe at that angle times the change of ratio.
+ */
+function changeByLobe(input: ConsequenceInput, before: RatioFigure, after: RatioFigure): Calculated {
+  const by = after.value - before.value;
+  const ofRatios = together(before.halfWidth, after.halfWidth);
+  const there = input.lobeLiftAtClosest;
+  if (there !== undefined) return { value: -there * by, halfWidth: there * ofRatios };
+  const most = known(input.lobeLift, 'lobe lift');
+  return { value: (-most * by) / 2, halfWidth: (most * Math.abs(by)) / 2 + most * ofRatios };
+}
+
+/**
  * Piston to valve through the crank sweep for a ratio.
  *
  * Equation: as `piston-to-valve`; half-width = √((l(θ)·U₉₅(r))² + closed gap² + timing²), l(θ) the lobe lift where the
@@ -83,9 +101,10 @@ export function closestOf(input: ConsequenceInput): Closest | undefined {
  * Validity: the lobe between the card's durations is a model; the allowance for timing covers its position only.
  */
 export function pistonGap(input: ConsequenceInput): GapCalculation {
-  const missingForChange = needsOf(input);
+  const missing = needsOf(input);
+  const byLobe = input.lobeLiftAtClosest !== undefined || missing.length > 0;
   return {
-    missing: [...lacking({ 'closed valve to piston at TDC': input.closedGapAtTdc }), ...missingForChange],
+    missing: [...lacking({ 'closed valve to piston at TDC': input.closedGapAtTdc }), ...missing],
     gap(ratio) {
       const closed = known(input.closedGapAtTdc, 'closed gap');
       const { margin, atCrankAngle } = pistonSweep(input, ratio.value, closed);
@@ -96,8 +115,9 @@ export function pistonGap(input: ConsequenceInput): GapCalculation {
       );
       return { value: margin, halfWidth };
     },
-    missingForChange,
+    missingForChange: lacking({ 'lobe lift': input.lobeLiftAtClosest ?? input.lobeLift }),
     change(before: RatioFigure, after: RatioFigure) {
+      if (byLobe) return changeByLobe(input, before, after);
       // Where the gap is least does not hang on the closed gap, and it drops out of the difference.
       const one = pistonSweep(input, before.value, 0);
       const two = pistonSweep(input, after.value, 0);

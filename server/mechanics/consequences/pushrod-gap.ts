@@ -32,7 +32,7 @@ export function pushrodGap(input: ConsequenceInput): GapCalculation {
   };
   return {
     missing: [
-      ...lacking({ 'ratio the card assumes': before, 'pushrod to head with the arms before': pushrodToHead }),
+      ...lacking({ 'ratio the card assumes': before, 'the same gap with the arms before': pushrodToHead }),
       ...missingForChange,
     ],
     gap(ratio) {

@@ -2,13 +2,13 @@ import { computation as retainerToSeal } from '../computations/retainer-to-seal.
 import { computation as springLoad } from '../computations/spring-load.ts';
 import { allowance } from '../kit/allowances.ts';
 import { type GapCalculation, known, lacking, together } from './gap-calculation.ts';
-import { netLift } from './net-lift.ts';
+import { liftAtValve } from './net-lift.ts';
 import type { ConsequenceInput, RatioFigure } from './types.ts';
 
 /** Both gaps close by what the net lift grows: −L·(r₂ − r₁), with both ratios' intervals. */
 function liftChange(input: ConsequenceInput) {
   return (before: RatioFigure, after: RatioFigure) => {
-    const [one, two] = [netLift(input, before), netLift(input, after)];
+    const [one, two] = [liftAtValve(input, before), liftAtValve(input, after)];
     return { value: one.value - two.value, halfWidth: together(one.halfWidth, two.halfWidth) };
   };
 }
@@ -23,7 +23,7 @@ export function coilBind(input: ConsequenceInput): GapCalculation {
       'coil-bind height': solidHeight,
     }),
     gap(ratio) {
-      const lifted = netLift(input, ratio);
+      const lifted = liftAtValve(input, ratio);
       // The room does not hang on the loads, so they are left at zero.
       const { margin } = springLoad.compute({
         installedHeight: known(installedHeight, 'installed height'),
@@ -44,9 +44,9 @@ export function coilBind(input: ConsequenceInput): GapCalculation {
 export function sealGap(input: ConsequenceInput): GapCalculation {
   const closed = input.spring.retainerToSeal;
   return {
-    missing: lacking({ 'lobe lift': input.lobeLift, 'retainer to seal, valve shut': closed }),
+    missing: lacking({ 'lobe lift': input.lobeLift, 'the distance with the valve shut': closed }),
     gap(ratio) {
-      const lifted = netLift(input, ratio);
+      const lifted = liftAtValve(input, ratio);
       const { margin } = retainerToSeal.compute({
         closedDistance: known(closed, 'retainer to seal'),
         netLift: lifted.value,

@@ -1,5 +1,4 @@
 import type { GapKind } from '../../../shared/schemas/sheet.ts';
-import type { Verdict } from '../kit/verdict.ts';
 
 /** A ratio with the half-width of its 95 % interval. */
 export interface RatioFigure {
@@ -14,12 +13,6 @@ export interface Gap {
   readonly value?: number;
   readonly low?: number;
   readonly high?: number;
-}
-
-/** A gap that somebody read on this valve. */
-export interface MeasuredGap extends Gap {
-  readonly readAs: string;
-  readonly lifter: 'not-said' | 'solid' | 'locked' | 'hydraulic';
 }
 
 export interface LimitFigure {
@@ -57,13 +50,13 @@ export interface ConsequenceInput {
   };
   readonly closedGapAtTdc?: number;
   readonly pistonFloor?: 'pocket' | 'flat';
+  /** Rise of the lifter where valve and piston were found closest. */
+  readonly lobeLiftAtClosest?: number;
   /** Read with the arms of the card's ratio. */
   readonly pushrodToHead?: number;
   readonly pivotToTip?: number;
-  readonly measured: {
-    readonly these: Partial<Record<GapKind, MeasuredGap>>;
-    readonly before: Partial<Record<GapKind, MeasuredGap>>;
-  };
+  /** Gaps that were read on this valve with the arms before. */
+  readonly readBefore: Partial<Record<GapKind, Gap>>;
   readonly limits: Readonly<Record<GapKind, LimitFigure>>;
 }
 
@@ -71,17 +64,12 @@ export interface ConsequenceInput {
 type Basis = 'measured' | 'calculated';
 export type KnownGap = Gap & { readonly basis: Basis };
 
-/** One gap before and after, set against its limit. */
+/** One gap after the change, with its limit beside it. */
 export interface GapRow {
   readonly name: GapKind;
   readonly title: string;
-  readonly before?: KnownGap;
   readonly after?: KnownGap;
   readonly limit: LimitFigure;
-  /** Left out while the gap after is not known. */
-  readonly verdict?: Verdict;
-  /** Why it is no better than it is. */
-  readonly because: readonly string[];
   /** Inputs it still lacks; with `measure`, nothing but a measured gap will do. */
   readonly missing: readonly string[];
   readonly measure: boolean;
@@ -89,7 +77,15 @@ export interface GapRow {
 
 /** A figure that has no limit of its own, before and after. */
 export interface FigureRow {
-  readonly name: 'net-lift' | 'open-load' | 'pushrod-load' | 'pivot-load' | 'least-sweep' | 'pivot-offset';
+  readonly name:
+    | 'gross-lift'
+    | 'net-lift'
+    | 'open-load'
+    | 'pushrod-load'
+    | 'pivot-load'
+    | 'cup-move'
+    | 'least-sweep'
+    | 'pivot-offset';
   readonly title: string;
   readonly dimension: 'length' | 'load';
   readonly before?: number;
@@ -97,14 +93,4 @@ export interface FigureRow {
   /** Half-width of the figure after, from the interval of the ratio. */
   readonly halfWidth?: number;
   readonly missing: readonly string[];
-}
-
-export interface Consequences {
-  readonly figures: readonly FigureRow[];
-  readonly gaps: readonly GapRow[];
-  /** Where some gap is short. */
-  readonly stop: boolean;
-  readonly adjusters: string;
-  readonly assumptions: readonly string[];
-  readonly cautions: readonly string[];
 }

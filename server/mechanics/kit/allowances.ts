@@ -22,6 +22,9 @@ export const SPRING_LOAD = table.springLoad;
 /** How far an arm that is not measured yet may be from the ratio it is sold as, as shares of it. */
 export const PLANNED_RATIO = table.plannedRatio;
 
+/** Open spring load up to which 3/8 studs are commonly used, in pounds. */
+export const STUD_LOAD = { ...table.studLoad['3/8'], source: table.studLoad.source };
+
 const DEFLECTION = table.usualDeflection;
 
 /** What a running spring usually takes off the lift at the valve [m]; unknown mountings have the widest band. */

@@ -41,6 +41,8 @@ export function catalogueOfRows(
 ): readonly PartFamily[] {
   const [state] = states;
   if (state === undefined) throw new Error('the state of the catalogue was not read along');
+  // Empty, or not asked for.
+  if (state.lines === 0) return [];
   if (known !== undefined && known.state.lines === state.lines && known.state.changed === state.changed)
     return known.families;
   const families = rows.map(toFamily);

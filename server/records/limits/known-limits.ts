@@ -1,6 +1,6 @@
 import table from '../../../seeds/limits.json' with { type: 'json' };
 import type { Entered } from '../../../shared/schemas/entered.ts';
-import type { LimitName } from '../../mechanics/kit/limits.ts';
+import { isLimitName, type LimitName } from '../../mechanics/kit/limits.ts';
 
 /** A limit as it is shown and used: the shop's own figure where it has one, else the default. */
 export interface Limit {
@@ -13,8 +13,6 @@ export interface Limit {
   readonly by: string | undefined;
   readonly at: Date | undefined;
 }
-
-export const isLimitName = (name: string): name is LimitName => Object.hasOwn(table.limits, name);
 
 export const LIMIT_NAMES: readonly LimitName[] = Object.keys(table.limits).filter(isLimitName);
 

@@ -6,8 +6,8 @@ import { author, type Principal, requireAdministrator, requireDesk } from '../..
 import type { Tx } from '../../database/database.ts';
 import { everyColumn } from '../../database/tables/every-column.ts';
 import type { ShopLimitTable } from '../../database/tables/sheet.ts';
-import type { LimitName } from '../../mechanics/kit/limits.ts';
-import { defaultOf, isLimitName, LIMIT_NAMES, type Limit } from './known-limits.ts';
+import { isLimitName, type LimitName } from '../../mechanics/kit/limits.ts';
+import { defaultOf, LIMIT_NAMES, type Limit } from './known-limits.ts';
 
 function toLimit(name: LimitName, row: Selectable<ShopLimitTable>): Limit {
   if (!isUnit(row.unit)) throw new Error(`a stored limit has the unknown unit ${row.unit}`);

@@ -61,13 +61,12 @@ export async function loadBuildRecord(
 }
 
 function catalogueIn(
-  { catalogue: rows, catalogueState: states, partReadings }: Rows,
+  { catalogue: rows, catalogueState: states }: Rows,
   { shopId }: Principal,
   wanted: CatalogueWanted,
   known: KeptCatalogue | undefined,
 ): BuildRecord['catalogue'] {
   if (wanted === 'no') return undefined;
-  if (wanted === 'when-read' && partReadings.length === 0) return [];
   return catalogueOfRows(shopId, { states, rows }, known);
 }
 

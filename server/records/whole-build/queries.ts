@@ -39,12 +39,20 @@ function buildIdOf(shopId: string, which: WhichBuild) {
 function wantsCatalogue(tx: Tx, shopId: string, which: WhichBuild, wanted: CatalogueWanted) {
   if (wanted === 'whole') return sql<boolean>`true`;
   if (wanted === 'no') return never;
+  const id = buildIdOf(shopId, which);
   const readOfPart = tx
     .selectFrom('part_reading')
     .select('part_reading.id')
     .where('part_reading.shop_id', '=', shopId)
-    .where('part_reading.build_id', '=', buildIdOf(shopId, which));
-  return sql<boolean>`exists (${readOfPart})`;
+    .where('part_reading.build_id', '=', id);
+  // A family that the rockers are sold under has its ratio in the catalogue.
+  const soldUnder = tx
+    .selectFrom('build_revision')
+    .select('build_revision.revision')
+    .where('build_revision.shop_id', '=', shopId)
+    .where('build_revision.build_id', '=', id)
+    .where(sql<boolean>`build_revision.spec #> '{rockers,family}' is not null`);
+  return sql<boolean>`(exists (${readOfPart}) or exists (${soldUnder}))`;
 }
 
 /** The rows of everything of a build, each query with the shop as a value: a distributed server finds them by it. */

@@ -1,35 +1,48 @@
 import type { Component } from '../../../views/parts/components.ts';
+import type { Fact } from '../../../views/parts/facts.examples.ts';
 import type { CallContext } from '../../call/context.ts';
 import { foldComponent } from '../../call/fold.ts';
 import { formComponent, type PageForm, type RejectedForm } from '../../call/forms.ts';
 import { listComponents } from '../../call/report-parts.ts';
 import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
-import { inches, keyOf, subjectSaid, upperFirst } from '../../mechanics/assessment/common/said.ts';
-import { drawingComponent, factsComponent, noticeComponent, tableComponent } from '../../web/components.ts';
+import { inches, upperFirst } from '../../mechanics/assessment/common/said.ts';
+import { drawingComponent, factsComponent, tableComponent } from '../../web/components.ts';
 import { figuresTable, gapReasons, gapsTable, ratioFacts } from './figures-tables.ts';
-import { gapBarComponents } from './gap-bars.ts';
-import { judgementsOf } from './judged.ts';
+import { titleOf } from './judged.ts';
 import { marginsDrawing } from './margins-drawing.ts';
 
 /** Puts what is said of one valve on the tape; there has to be a ratio to keep it for. */
-export function keepForm({ base }: CallContext, { about, after }: ChangeDetail, first: boolean): PageForm[] {
-  if (after === undefined) return [];
+export function keepForm(
+  { base, assessment }: CallContext,
+  detail: ChangeDetail,
+  first: boolean,
+): PageForm[] {
+  if (detail.after === undefined) return [];
   return [
     {
-      name: `keep-${keyOf(about)}`,
+      name: `keep-${idOf(detail)}`,
       action: `${base}/consequences`,
       labels: {},
-      hidden: { about: keyOf(about) },
+      hidden: { about: detail.key },
       groups: () => [{ slots: [] }],
       buttons: [
         {
-          label: `Put these figures on the tape: ${subjectSaid(about)}`,
+          label: `Put these figures on the tape: ${titleOf(detail, assessment)}`,
           kind: 'primary',
           ...(first ? { key: 'k' } : {}),
         },
       ],
     },
   ];
+}
+
+/** Its key as an id of a page may be. */
+const idOf = ({ key }: ChangeDetail): string => key.replace(/[^a-z0-9]+/g, '-');
+
+/** The lash that is taken off; a lift that carries it has none taken off. */
+function lashFacts({ lash, after }: ChangeDetail): Fact[] {
+  if (after?.lashIn === true) return [{ label: 'Lash', value: 'in the lift as read' }];
+  return lash === undefined ? [] : [{ label: 'Lash, taken off once', value: inches(lash) }];
 }
 
 const known = (label: string, si: number | undefined) =>
@@ -42,26 +55,24 @@ export function blockComponent(
   keep: readonly PageForm[],
   of: { readonly open: boolean; readonly rejected: RejectedForm | undefined },
 ): Component {
-  const title = upperFirst(subjectSaid(detail.about));
+  const title = upperFirst(titleOf(detail, assessment));
   const drawing = marginsDrawing(build.spec, detail);
   const slots = [
     factsComponent({
       block: true,
-      items: [...ratioFacts(detail), ...known('Lobe lift', detail.lobeLift), ...known('Lash', detail.lash)],
+      items: [...ratioFacts(detail), ...known('Lobe lift', detail.lobeLift), ...lashFacts(detail)],
     }),
-    ...listComponents(
-      'Gaps, worst first',
-      judgementsOf(assessment, detail).map(({ sentence }) => sentence),
-    ),
     tableComponent(gapsTable(detail)),
     ...listComponents('Why', gapReasons(detail)),
-    ...gapBarComponents(detail),
     tableComponent(figuresTable(detail)),
     ...(drawing === undefined ? [] : [drawingComponent(drawing)]),
-    noticeComponent(detail.adjusters),
+    ...listComponents(
+      'Look at again',
+      detail.checks.map(({ sentence }) => sentence),
+    ),
     ...keep.map((form) => formComponent(form, of.rejected)),
   ];
   return of.open
     ? { template: '/pages/call/group', data: { title, slots } }
-    : foldComponent(`change-${keyOf(detail.about)}`, title, slots);
+    : foldComponent(`change-${idOf(detail)}`, title, slots);
 }

@@ -17,6 +17,12 @@ const clearances = (side: 'intake' | 'exhaust'): SpecGroup => ({
     },
     { path: `clearances.${side}.pistonFloor`, label: `Piston under the valve, ${side}`, words: FLOORS },
     {
+      path: `clearances.${side}.lobeLiftAtClosest`,
+      label: `Lobe lift where the piston was closest, ${side}`,
+      dimension: 'length',
+      hint: 'Where a gap was read: at the lifter, crank held there. By so much another ratio counts.',
+    },
+    {
       path: `clearances.${side}.pushrodToHead`,
       label: `Pushrod to head slot, ${side}`,
       dimension: 'length',

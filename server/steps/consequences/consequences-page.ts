@@ -8,11 +8,12 @@ import type { StepPageInput } from '../../call/step.ts';
 import { isStopped } from '../../call/under-stop.ts';
 import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
 import { turningCaution } from '../../mechanics/cam/caution.ts';
-import { shortCaution } from '../../mechanics/consequences/consequences.ts';
-import { cautionComponent } from '../../web/components.ts';
+import { shortCaution } from '../../mechanics/consequences/cautions.ts';
+import { cautionComponent, tableComponent } from '../../web/components.ts';
 import { blockComponent, keepForm } from './block.ts';
 import { clearancesForm } from './clearances-form.ts';
-import { headlinesOn, worstFirst } from './judged.ts';
+import { changeHeadlines, worstFirst } from './judged.ts';
+import { plansTables } from './plans-table.ts';
 
 /** Nothing is known of any lobe: what the step waits for, and where the first of it is entered. */
 function nothingYet({ base, assessment }: CallContext): StepBody {
@@ -44,6 +45,10 @@ const UNDER_A_STOP: readonly string[] = [shortCaution, turningCaution];
 /** What all of the blocks rest on, each once. */
 const groundsComponents = (details: readonly ChangeDetail[], stopped: boolean): Component[] => [
   ...listComponents(
+    'Adjusters',
+    each(details, ({ adjusters }) => (adjusters === '' ? [] : [adjusters])),
+  ),
+  ...listComponents(
     'Assumptions',
     each(details, ({ assumptions }) => assumptions),
   ),
@@ -65,13 +70,11 @@ export function consequencesPage(_: unknown, { context, rejected: posted }: Step
   const stopped = isStopped(context);
   const clearances = stopped ? [] : [clearancesForm(context, other)];
   const blocks = details.map((detail, index) => ({ detail, keep: keepForm(context, detail, index === 0) }));
-  const headlines = [{ about: { of: 'build' } as const }, ...details].flatMap((of) =>
-    headlinesOn(assessment, of),
-  );
   return {
     forms: [...blocks.flatMap(({ keep }) => keep), ...clearances],
     slots: [
-      ...headlineComponents(assessment, headlines),
+      ...headlineComponents(assessment, changeHeadlines(assessment)),
+      ...plansTables(details).map((table) => tableComponent(table)),
       ...blocks.map(({ detail, keep }, index) =>
         blockComponent(context, detail, keep, { open: index < OPEN[context.side], rejected }),
       ),

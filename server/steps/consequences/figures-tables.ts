@@ -6,7 +6,7 @@ import type {
   ChangeGap,
   ChangeRatio,
 } from '../../mechanics/assessment/change/detail.ts';
-import { bareInches } from '../../mechanics/assessment/common/said.ts';
+import { bareInches, bareLimit } from '../../mechanics/assessment/common/said.ts';
 import { figureText, gapText, intervalText, ratioText } from './figure-text.ts';
 
 const lacksText = (lacks: readonly string[]): string =>
@@ -15,10 +15,13 @@ const lacksText = (lacks: readonly string[]): string =>
 const headed = (word: string, ratio: ChangeRatio | undefined): string =>
   ratio === undefined ? word : `${word}, ${ratio.said}`;
 
-const afterCell = (figure: ChangeFigure): TableCell => ({
-  text: figureText(figure, figure.after?.value),
-  ...(figure.after === undefined ? {} : { why: intervalText(figure) }),
-});
+/** What is the same to the last digit that is told is said not to change. */
+function afterCell(figure: ChangeFigure): TableCell {
+  const now = figureText(figure, figure.after?.value);
+  if (figure.after === undefined) return { text: now };
+  const same = figure.before !== undefined && figureText(figure, figure.before) === now;
+  return { text: same ? 'no change' : now, why: intervalText(figure) };
+}
 
 /** Lift, loads and sweep before and after. */
 export function figuresTable({ figures, before, after }: ChangeDetail): TableData {
@@ -62,7 +65,7 @@ export function gapsTable({ gaps }: ChangeDetail): TableData {
         gap.after === undefined
           ? ''
           : { text: gapText(gap.after), why: `${gap.after.basis}${marginText(gap)}` },
-        bareInches(gap.limit.value),
+        bareLimit(gap.limit.value),
         wordCell(gap),
       ],
     })),

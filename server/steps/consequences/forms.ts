@@ -7,7 +7,7 @@ const keepForm = freeForm({
   path: '/consequences',
   run: async ({ tx, principal, call, req }) => {
     const { about = '' } = req.fields;
-    await keepConsequences(tx, principal, call.buildId, { about, callId: call.id });
+    await keepConsequences(tx, principal, call.buildId, { key: about, callId: call.id });
     return { step: 'consequences' };
   },
 });

@@ -1,14 +1,20 @@
 import type { Assessment, Headline, Judgement } from '../../mechanics/assessment/assessment.ts';
 import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
-import { keyOf } from '../../mechanics/assessment/common/said.ts';
+import { nominalSaid, subjectSaid } from '../../mechanics/assessment/common/said.ts';
 
 /** What is told of the gaps of a valve, worst first. */
 export const judgementsOf = ({ judgements }: Assessment, { gaps }: ChangeDetail): Judgement[] =>
   gaps.flatMap(({ judgementId }) => judgements.find(({ id }) => id === judgementId) ?? []);
 
-/** The answer in one line, of what is named: the whole build, a valve, a side. */
-export const headlinesOn = ({ headlines }: Assessment, { about }: Pick<ChangeDetail, 'about'>): Headline[] =>
-  headlines.filter((headline) => headline.step === 'consequences' && keyOf(headline.about) === keyOf(about));
+/** The answer in one line for each plan, then what is not known. */
+export const changeHeadlines = ({ headlines }: Assessment): Headline[] =>
+  headlines.filter(({ step }) => step === 'consequences');
+
+/** `1 intake`; of several plans with the one it is: `1 intake, planned 1.7` */
+export function titleOf({ about, plan }: ChangeDetail, { details }: Assessment): string {
+  const several = details.change.some((other) => other.plan !== plan);
+  return `${subjectSaid(about)}${several && plan !== undefined ? `, planned ${nominalSaid(plan)}` : ''}`;
+}
 
 const RANK = { short: 0, close: 1, clear: 2 } as const;
 const rankOf = ({ gaps: [worst] }: ChangeDetail): number =>

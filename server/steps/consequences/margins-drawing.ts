@@ -5,9 +5,13 @@ import { siIf } from '../../../shared/schemas/entered.ts';
 import { type Drawing, rulerOf } from '../../drawings/drawing.ts';
 import { type ValveMargins, valveMargins } from '../../drawings/valve-margins.ts';
 import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
-import { keyOf } from '../../mechanics/assessment/common/said.ts';
+import { bareInches } from '../../mechanics/assessment/common/said.ts';
+import { IN } from '../../mechanics/kit/si.ts';
 
 const inches = (si: number): number => fromSi(si, 'in').value;
+/** Figures as the tables beside it have them: no gauge on an engine is finer than a thousandth. */
+const figure = (inInches: number): string => bareInches(inInches * IN);
+const RULER = { ...rulerOf('inch'), figure, text: (inInches: number) => `${figure(inInches)} in` };
 const inchesIf = (si: number | undefined) => (si === undefined ? undefined : inches(si));
 
 function pistonOf({ closest }: ChangeDetail): ValveMargins['piston'] | undefined {
@@ -23,16 +27,23 @@ function pistonOf({ closest }: ChangeDetail): ValveMargins['piston'] | undefined
 /** The valve drawn to scale, once the spring's height and the lift are known. */
 export function marginsDrawing({ springs }: BuildSpec, detail: ChangeDetail): Drawing | undefined {
   const installedHeight = siIf(springs?.installedHeight);
-  const netLift = detail.figures.find(({ name }) => name === 'net-lift')?.after?.value;
+  const lift = (name: 'net-lift' | 'gross-lift') =>
+    detail.figures.find((each) => each.name === name)?.after?.value;
+  // With no lash known the gaps are those at the most lift.
+  const netLift = lift('net-lift') ?? lift('gross-lift');
   if (installedHeight === undefined || netLift === undefined || netLift >= installedHeight) return undefined;
   const data: ValveMargins = {
     installedHeight: inches(installedHeight),
     netLift: inches(netLift),
+    noLashKnown: lift('net-lift') === undefined,
     ...defined({
       solidHeight: inchesIf(siIf(springs?.solidHeight)),
       retainerToSeal: inchesIf(siIf(springs?.retainerToSeal)),
       piston: pistonOf(detail),
     }),
   };
-  return valveMargins(data, { id: `margins-${keyOf(detail.about)}`, ruler: rulerOf('inch') });
+  return valveMargins(data, {
+    id: `margins-${detail.key.replace(/[^a-z0-9]+/g, '-')}`,
+    ruler: RULER,
+  });
 }

@@ -13,12 +13,12 @@ import {
 } from '../../call/report-parts.ts';
 import { isStopped } from '../../call/under-stop.ts';
 import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
-import { subjectSaid } from '../../mechanics/assessment/common/said.ts';
 import { drawingComponent, tableComponent } from '../../web/components.ts';
 import { figureText, intervalText } from './figure-text.ts';
 import { figuresTable, gapReasons, gapsTable, ratioFacts } from './figures-tables.ts';
-import { headlinesOn, judgementsOf, worstFirst } from './judged.ts';
+import { judgementsOf, titleOf, worstFirst } from './judged.ts';
 import { marginsDrawing } from './margins-drawing.ts';
+import { plansTables } from './plans-table.ts';
 
 /** On paper the drawing stands alone: its table is the one beside it. */
 function drawingComponents({ build }: CallContext, detail: ChangeDetail): Component[] {
@@ -35,17 +35,9 @@ function limitSources({ record, assessment }: CallContext): string[] {
   return [...bySource].map(([source, named]) => `${[...named].join('; ')}: ${source}.`);
 }
 
-/** What is told of the gaps that need somebody, and of all of them where no table has the others. */
-const toldOf = (context: CallContext, detail: ChangeDetail, all: boolean): string[] =>
-  judgementsOf(context.assessment, detail)
-    .filter(({ word }) => all || word !== 'clear')
-    .map(({ sentence }) => sentence);
-
-/** What is not known needs no row of its own on paper. */
-const notKnown = ({ gaps }: ChangeDetail): string[] =>
-  gaps.flatMap(({ after, title, lacks }) =>
-    after === undefined ? [`${title} lacks ${lacks.join(', ')}`] : [],
-  );
+/** What is told of the gaps of a side: no table has them. */
+const toldOf = (context: CallContext, detail: ChangeDetail): string[] =>
+  judgementsOf(context.assessment, detail).map(({ sentence }) => sentence);
 
 /** The ratios, the gaps that are known and the figures, beside the valve drawn to scale. */
 function valveTables(context: CallContext, detail: ChangeDetail): Component {
@@ -73,23 +65,23 @@ const sideFigures = ({ figures }: ChangeDetail): Component[] =>
     }),
   );
 
-const valveComponent = (context: CallContext, detail: ChangeDetail): Component => {
+const valveComponents = (context: CallContext, detail: ChangeDetail): Component[] => {
   const aSide = detail.about.of === 'side';
-  // Where no change is planned, a side that nothing was read of has one line on paper.
+  // Where no change is planned, a side that nothing was read of is in the line above alone.
   const brief = aSide && context.plan.isChange !== true;
-  return sectionComponent(`What the ratio does on ${subjectSaid(detail.about)}`, [
-    ...saidComponents(
-      'In one line',
-      headlinesOn(context.assessment, detail).map(({ sentence }) => sentence),
-    ),
+  if (brief) return [];
+  const section = sectionComponent(`What the ratio does on ${titleOf(detail, context.assessment)}`, [
     // Of a valve that was read the table below says each gap with its word.
-    ...(aSide && !brief ? saidComponents('Gaps, worst first', toldOf(context, detail, aSide)) : []),
-    ...(brief
-      ? []
-      : aSide
-        ? [...runComponents('Ratios', ratioFacts(detail)), ...sideFigures(detail)]
-        : [valveTables(context, detail)]),
+    ...(aSide ? saidComponents('Gaps, worst first', toldOf(context, detail)) : []),
+    ...(aSide
+      ? [...runComponents('Ratios', ratioFacts(detail)), ...sideFigures(detail)]
+      : [valveTables(context, detail)]),
+    ...saidComponents(
+      'Look at again',
+      detail.checks.map(({ sentence }) => sentence),
+    ),
   ]);
+  return [section];
 };
 
 const once = (texts: readonly string[]): string[] => [...new Set(texts)];
@@ -98,13 +90,14 @@ const once = (texts: readonly string[]): string[] => [...new Set(texts)];
 export function consequencesReport(context: CallContext): Component[] {
   const details = worstFirst(context.assessment);
   return [
-    ...details.map((detail) => valveComponent(context, detail)),
-    ...saidComponents('Not known', once(details.flatMap(notKnown))),
+    ...plansTables(details).map((table) => tableComponent(table)),
+    ...details.flatMap((detail) => valveComponents(context, detail)),
     ...saidComponents('Limits, and where they come from', limitSources(context)),
     // Under a stop nobody sets them.
-    ...(isStopped(context)
-      ? []
-      : saidComponents('Adjusters', once(details.map(({ adjusters }) => adjusters)))),
+    ...saidComponents(
+      'Adjusters',
+      once(details.flatMap(({ adjusters }) => (isStopped(context) || adjusters === '' ? [] : [adjusters]))),
+    ),
     ...saidComponents('Assumptions', once(details.flatMap(({ assumptions }) => assumptions))),
   ];
 }

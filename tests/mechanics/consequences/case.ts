@@ -43,6 +43,6 @@ export const CASE: ConsequenceInput = {
   pistonFloor: 'pocket',
   pushrodToHead: 0.09 * IN,
   pivotToTip: 1.48 * IN,
-  measured: { these: {}, before: {} },
+  readBefore: {},
   limits: LIMITS,
 };

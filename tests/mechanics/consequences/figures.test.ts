@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { consequences } from '../../../server/mechanics/consequences/consequences.ts';
+import { adjustersWord } from '../../../server/mechanics/consequences/adjusters.ts';
+import { studCautions } from '../../../server/mechanics/consequences/cautions.ts';
+import { figureRows } from '../../../server/mechanics/consequences/figure-rows.ts';
 import type { ConsequenceInput, FigureRow } from '../../../server/mechanics/consequences/types.ts';
 import { IN, LBF } from '../../../server/mechanics/kit/si.ts';
 import { CASE } from './case.ts';
 
 const row = (input: ConsequenceInput, name: FigureRow['name']): FigureRow => {
-  const found = consequences(input).figures.find((each) => each.name === name);
+  const found = figureRows(input).find((each) => each.name === name);
   if (found === undefined) throw new Error(`no ${name}`);
   return found;
 };
@@ -36,10 +38,10 @@ describe('figures before and after', () => {
     expect((lift.before ?? 0) / IN).toBeCloseTo(0.35 * 1.5 - 0.016, 12);
   });
 
-  test('a load is no finer than the spring: ±5 % of it, common practice, no published source', () => {
-    // 5 % of 305 is 15.25; the ratio brings 350·.3125·.006 = .65625, by hand.
-    expect((row(CASE, 'open-load').halfWidth ?? 0) / LBF).toBeCloseTo(Math.hypot(15.25, 0.65625), 9);
-    expect((row(CASE, 'pushrod-load').halfWidth ?? 0) / LBF).toBeGreaterThan(0.05 * 305 * 1.6);
+  test('a load is no finer than the spring: ±10 % of it, common practice, no published source', () => {
+    // 10 % of 305 is 30.5; the ratio brings 350·.3125·.006 = .65625, by hand.
+    expect((row(CASE, 'open-load').halfWidth ?? 0) / LBF).toBeCloseTo(Math.hypot(30.5, 0.65625), 9);
+    expect((row(CASE, 'pushrod-load').halfWidth ?? 0) / LBF).toBeGreaterThan(0.1 * 305 * 1.6);
   });
 
   test('open load 130 + 350 × .500 = 305 lbf: linear spring, Shigley, Mechanical Engineering Design, 10-1', () => {
@@ -82,7 +84,52 @@ describe('figures before and after', () => {
   });
 
   test('every adjuster is named, with what a turn does now: (1 + r) pitches at the valve, check values 8', () => {
-    expect(consequences(CASE).adjusters).toMatch(/2\.60 pitches instead of 2\.50/);
-    expect(consequences({ ...CASE, mounting: 'shaft' }).adjusters).toMatch(/1\.60 pitches instead of 1\.50/);
+    expect(adjustersWord(CASE, true)).toBe(
+      'Set every adjuster again once they are fitted: the lash it had belongs to the other arms. One turn of the nut moves the gap at the valve by 2.60 pitches instead of 2.50.',
+    );
+    expect(adjustersWord({ ...CASE, mounting: 'shaft' }, false)).toBe(
+      'One turn of a screw over the pushrod moves the gap at the valve by 1.60 pitches instead of 1.50.',
+    );
+  });
+
+  test('what is the same to the last digit is said to be as before, not instead of itself', () => {
+    const after = { value: 1.502, halfWidth: 0.006, spring: 'light' } as const;
+    expect(adjustersWord({ ...CASE, after }, false)).toBe(
+      'One turn of the nut moves the gap at the valve by 2.50 pitches, as before.',
+    );
+  });
+
+  test('with no lash known there is a gross lift and no net one: .3125 × 1.6 = .500', () => {
+    const { lash: _, ...input } = CASE;
+    expect((row(input, 'gross-lift').after ?? 0) / IN).toBeCloseTo(0.5, 12);
+    expect(row(input, 'net-lift').after).toBeUndefined();
+    expect(row(input, 'net-lift').missing).toEqual(['lash']);
+    // Loads are at the most lift then: 130 + 350 × .500 = 305 lbf.
+    expect((row(input, 'open-load').after ?? 0) / LBF).toBeCloseTo(305, 9);
+  });
+
+  test('a lift that carries the lash is net, and no gross one follows from it', () => {
+    const after = { value: 0.544 / 0.35, halfWidth: 0.01, spring: 'light', lashIn: true } as const;
+    const lift = row({ ...CASE, after, lobeLift: 0.35 * IN, lash: 0.016 * IN }, 'gross-lift');
+    expect(lift.after).toBeUndefined();
+    expect(lift.missing).toEqual(['the setting of the lash that was left in']);
+  });
+
+  test('the cup moves toward the stud: 1.48 × (1/1.5 − 1/1.6) = .0617, trade practice 2.12', () => {
+    expect((row(CASE, 'cup-move').after ?? 0) / IN).toBeCloseTo(0.061_667, 6);
+    expect(row(CASE, 'cup-move').before).toBeUndefined();
+  });
+
+  test('a word on the stud by its size: 3/8 commonly below 300 to 350 open, common practice, no published source', () => {
+    const of = (size: '5/16' | '3/8' | '7/16' | undefined, pounds: number) =>
+      studCautions({ mounting: 'stud', openLoad: pounds * LBF, ...(size === undefined ? {} : { size }) });
+    expect(of('3/8', 299)).toEqual([]);
+    expect(of('3/8', 336)).toEqual([
+      'The spring may open at up to 335 lb: 3/8 studs are commonly kept below about 300 to 350 lb open. The stud maker’s figure goes first.',
+    ]);
+    expect(of('7/16', 600)).toEqual([]);
+    expect(of('5/16', 336)[0]).toMatch(/a 5\/16 stud is smaller/);
+    expect(of(undefined, 336)[0]).toMatch(/Say which stud is in it/);
+    expect(studCautions({ mounting: 'shaft', openLoad: 900 * LBF })).toEqual([]);
   });
 });

@@ -1,74 +1,28 @@
 import { defined } from '../../../../shared/defined.ts';
-import { adjustersWord, assumptionsOf, cautionsOf } from '../../consequences/consequences.ts';
-import { medianKnown } from '../../valve-sheet/siblings.ts';
-import type { AssessedQuantity, NotToRun, Subject } from '../assessment.ts';
+import { planOf } from '../../../../shared/schemas/goals.ts';
+import { adjustersWord } from '../../consequences/adjusters.ts';
+import { assumptionsOf } from '../../consequences/assumptions.ts';
+import { cautionsOf } from '../../consequences/cautions.ts';
+import type { AssessedQuantity, NotToRun } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
-import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
-import type { Evidence, Side, ValvePlace } from '../evidence.ts';
+import { keyOf } from '../common/said.ts';
+import type { Evidence } from '../evidence.ts';
 import { gapCells } from '../sheet/cells.ts';
-import { rowsOf, type SheetRow } from '../sheet/rows.ts';
+import { rowsOf } from '../sheet/rows.ts';
+import { checksOf, notCalculated } from './checks.ts';
 import type { ChangeDetail } from './detail.ts';
 import { figureQuantities, figuresOf } from './figures.ts';
 import { type GapCalculations, gapCalculations } from './gap-calculations.ts';
 import { gapsOf } from './gaps.ts';
+import { notKnownHeadline, shortGaps, worstHeadlines } from './headlines.ts';
 import type { ValveRatio } from './input.ts';
 import { gapsBefore, knownInput, lashInForce } from './known.ts';
+import { madeForFlex } from './made-for-flex.ts';
+import { planKey, plansOf } from './plans.ts';
 import { type BeforeAndAfter, beforeAndAfter } from './ratios.ts';
-import { calculatedJudgements, changeHeadline, shortGaps, worstHeadline } from './said.ts';
+import { type Spot, spotsOf } from './spots.ts';
 import { bendOf, variantsOf } from './spread.ts';
-
-/** One valve, or a side while none of its valves was read. */
-interface Spot {
-  readonly side: Side;
-  readonly place?: ValvePlace;
-  readonly about: Subject;
-  readonly row?: SheetRow;
-  readonly ratios: readonly ValveRatio[];
-  readonly lobeLift?: number;
-}
-
-function lobeOf(evidence: Evidence, side: Side, rows: readonly SheetRow[], ratios: readonly ValveRatio[]) {
-  const [first] = ratios.toSorted((a, b) => (a.setUpId < b.setUpId ? -1 : 1));
-  const read = rows.flatMap(({ lobe }) => lobe?.value ?? []);
-  return first?.lobeLift ?? medianKnown(read) ?? evidence.card[side].lobeLift;
-}
-
-function spotOf(
-  evidence: Evidence,
-  side: Side,
-  place: ValvePlace | undefined,
-  rows: readonly SheetRow[],
-  ratios: readonly ValveRatio[],
-): Spot {
-  const row = place === undefined ? undefined : rows.find((each) => placeOf(each) === placeOf(place));
-  const own = place === undefined ? [] : ratios.filter((each) => placeOf(each) === placeOf(place));
-  const lobes =
-    place === undefined ? rows.filter(({ valve }) => valve === side) : row === undefined ? [] : [row];
-  const lobeLift = lobeOf(evidence, side, lobes, own);
-  return {
-    side,
-    about: place === undefined ? { of: 'side', valve: side } : valveSubject(place),
-    ratios: own,
-    ...defined({ place, row, lobeLift }),
-  };
-}
-
-/** The valves that something was read of which a change turns on; a side of which nothing was is told as one. */
-function spotsOf(evidence: Evidence, rows: readonly SheetRow[], ratios: readonly ValveRatio[]): Spot[] {
-  const sides: readonly Side[] = ['intake', 'exhaust'];
-  const gapped = [
-    ...rows.filter((row) => gapCells(evidence, row).length > 0),
-    ...evidence.sheet.filter(({ standing, arms }) => standing && arms === 'before'),
-  ];
-  return sides.flatMap((side) => {
-    const here = [...ratios, ...gapped].filter(({ valve }) => valve === side).toSorted(byPlace);
-    const places = [...new Map(here.map(({ cylinder, valve }) => [cylinder, { cylinder, valve }])).values()];
-    if (places.length > 0) return places.map((place) => spotOf(evidence, side, place, rows, ratios));
-    return evidence.card[side].lobeLift === undefined
-      ? []
-      : [spotOf(evidence, side, undefined, rows, ratios)];
-  });
-}
+import { calculatedJudgements } from './told.ts';
 
 /** Where the two ratios are from, with what their intervals allow. */
 const sourcesSaid = ({ before, after }: BeforeAndAfter): string[] => [
@@ -77,13 +31,20 @@ const sourcesSaid = ({ before, after }: BeforeAndAfter): string[] => [
 ];
 
 interface Worked {
-  readonly detail: ChangeDetail;
+  readonly detail: Omit<ChangeDetail, 'cautions'>;
   readonly quantities: readonly AssessedQuantity[];
 }
 
-function workOut(evidence: Evidence, spot: Spot, calculations: GapCalculations): Worked {
+/** One valve or side with one of the ratios that are planned, or with what is on it where none is. */
+function workOut(
+  evidence: Evidence,
+  spot: Spot,
+  plan: number | undefined,
+  calculations: GapCalculations,
+): Worked {
   const { side, place, about, lobeLift } = spot;
-  const ratios = beforeAndAfter(evidence, side, spot.ratios);
+  const ratios = beforeAndAfter(evidence, side, spot.ratios, plan);
+  const ofPlan = planKey(evidence, plan);
   const before = gapsBefore(evidence, place);
   const known = knownInput(evidence, {
     side,
@@ -92,41 +53,62 @@ function workOut(evidence: Evidence, spot: Spot, calculations: GapCalculations):
     before,
   });
   const bend = bendOf(ratios.after, lobeLift, evidence);
-  const figures = figuresOf(variantsOf(known, ratios, 0), about);
+  const figures = figuresOf(variantsOf(known, ratios, 0), about, ofPlan);
   const variants = variantsOf(known, ratios, bend);
   const gaps = gapsOf(variants, {
     evidence,
     calculations,
     about,
+    planKey: ofPlan,
     bend: bend * (lobeLift ?? 0),
     before,
-    measured: spot.row === undefined ? [] : gapCells(evidence, spot.row),
+    // What was read with the arms of one plan says nothing of another.
+    measured: spot.row === undefined || ofPlan !== '' ? [] : gapCells(evidence, spot.row),
     ...defined({ after: ratios.after }),
   });
   const calculated = gaps.some(({ after }) => after?.basis === 'calculated');
   const lash = lashInForce(evidence, side, place);
   const piston = gaps.find(({ name }) => name === 'piston-to-valve')?.after;
   const closest = piston?.basis === 'calculated' ? calculations.closest(variants.middle) : undefined;
-  const id = `change:${keyOf(about)}`;
+  const key = `${keyOf(about)}${ofPlan}`;
+  const otherArms = plan !== undefined || planOf(evidence.call.goal).isChange === true;
+  const detail: Omit<ChangeDetail, 'checks' | 'cautions'> = {
+    id: `change:${key}`,
+    key,
+    about,
+    ...ratios,
+    ...defined({ plan, lobeLift, lash }),
+    figures,
+    gaps,
+    ...defined({ closest }),
+    adjusters: adjustersWord(variants.middle, otherArms),
+    assumptions: [
+      ...assumptionsOf(variants.middle, calculated),
+      ...sourcesSaid(ratios),
+      ...(otherArms ? [notCalculated(evidence)] : []),
+    ],
+  };
+  const ofFlex = madeForFlex(ratios.after, gaps, variants, calculations);
   return {
-    detail: {
-      id,
-      about,
-      ...ratios,
-      ...defined({ lobeLift, lash }),
-      figures,
-      gaps,
-      ...defined({ closest }),
-      adjusters: adjustersWord(variants.middle),
-      assumptions: [...assumptionsOf(variants.middle, calculated), ...sourcesSaid(ratios)],
-      cautions: cautionsOf(
-        known,
-        figures.map(({ name, after }) => ({ name, ...(after && { after: after.value }) })),
-        gaps.some(({ word }) => word === 'short'),
-      ),
-    },
+    detail: { ...detail, checks: otherArms ? checksOf(detail, ofFlex) : [] },
     quantities: figureQuantities(figures, about, ratios.after, lash),
   };
+}
+
+/** The cautions of each valve; the word on the stud once, by the most that any spring may bear. */
+function cautioned({ engine }: Evidence, details: readonly Worked['detail'][]): ChangeDetail[] {
+  const loads = details.flatMap(
+    ({ figures }) => figures.find(({ name }) => name === 'open-load')?.after?.high ?? [],
+  );
+  const openLoad = loads.length === 0 ? undefined : Math.max(...loads);
+  const studs = defined({ mounting: engine.mounting, size: engine.studSize, openLoad });
+  return details.map((detail) => ({
+    ...detail,
+    cautions: cautionsOf(
+      studs,
+      detail.gaps.some(({ word }) => word === 'short'),
+    ),
+  }));
 }
 
 interface ChangeSaid extends PartSaid<readonly ChangeDetail[]> {
@@ -137,18 +119,22 @@ interface ChangeSaid extends PartSaid<readonly ChangeDetail[]> {
 export function changePart(evidence: Evidence, ratios: readonly ValveRatio[]): ChangeSaid {
   const calculations = gapCalculations();
   const spots = spotsOf(evidence, rowsOf(evidence), ratios);
-  const worked = spots.map((spot) => workOut(evidence, spot, calculations));
-  const details = worked.map(({ detail }) => detail);
+  const planned = plansOf(evidence);
+  const plans = planned.length === 0 ? [undefined] : planned;
+  const worked = plans.flatMap((plan) => spots.map((spot) => workOut(evidence, spot, plan, calculations)));
+  const details = cautioned(
+    evidence,
+    worked.map(({ detail }) => detail),
+  );
+  const asked = planOf(evidence.call.goal).asks.includes('consequences');
   return {
     quantities: worked.flatMap(({ quantities }) => quantities),
     judgements: details.flatMap(calculatedJudgements),
     questions: [],
     stop: [],
-    notToRun: details.flatMap(shortGaps),
-    headlines: [
-      ...worstHeadline(details),
-      ...details.map((detail) => changeHeadline(detail, `headline:${detail.id}`)),
-    ],
+    notToRun: shortGaps(details),
+    // What is not known is told where the call asks what a ratio does; elsewhere it is noise.
+    headlines: [...worstHeadlines(details), ...(asked ? notKnownHeadline(details) : [])],
     detail: details,
   };
 }

@@ -7,14 +7,14 @@ import type { GapWord } from '../words.ts';
 
 /** A ratio before or after a change, with where it is from. */
 export interface ChangeRatio {
-  readonly from: 'card' | 'sold-as' | 'planned' | 'measured';
+  readonly from: 'card' | 'sold-as' | 'family' | 'planned' | 'measured';
   readonly basis: Basis;
   readonly value: number;
   readonly low: number;
   readonly high: number;
   /** Of a measured one only. */
   readonly spring?: 'light' | 'running';
-  /** Its lift carries the lash already: none is taken off again. */
+  /** Its lift carries the lash already, or may: none is taken off again. */
   readonly lashIn: boolean;
   readonly lacks: readonly string[];
   readonly restsOn: readonly string[];
@@ -33,6 +33,12 @@ export interface ChangeFigure {
   readonly after?: { readonly value: number; readonly low: number; readonly high: number };
   readonly lacks: readonly string[];
   readonly quantityId: string;
+}
+
+/** Something to look at again, with what is known of it. */
+export interface ChangeCheck {
+  readonly id: string;
+  readonly sentence: string;
 }
 
 export interface ChangeGap {
@@ -56,6 +62,10 @@ export interface ChangeGap {
 /** What a ratio does on one valve, or on the valves of one side while none of them was read. */
 export interface ChangeDetail {
   readonly id: string;
+  /** What it is about, and which plan where there are several: `1-intake`, `exhaust:planned-1.7`. */
+  readonly key: string;
+  /** The ratio that is to be fitted, where one is. */
+  readonly plan?: number;
   readonly about: Subject;
   readonly before?: ChangeRatio;
   readonly after?: ChangeRatio;
@@ -66,7 +76,9 @@ export interface ChangeDetail {
   readonly gaps: readonly ChangeGap[];
   /** Valve and piston where they come closest, while that gap is calculated. */
   readonly closest?: Closest;
-  /** Every adjuster is set again: what a turn does now. */
+  /** What is looked at again with other arms. */
+  readonly checks: readonly ChangeCheck[];
+  /** What a turn of an adjuster does now; empty where nothing is known of it. */
   readonly adjusters: string;
   readonly assumptions: readonly string[];
   readonly cautions: readonly string[];

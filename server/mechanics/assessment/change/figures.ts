@@ -16,7 +16,7 @@ const FINEST = 0.0005 * IN;
 const least = (halfWidth: number, dimension: FigureRow['dimension']): number =>
   dimension === 'length' ? Math.max(halfWidth, FINEST) : halfWidth;
 
-function figureOf(row: FigureRow, ends: readonly FigureRow[], about: Subject): ChangeFigure {
+function figureOf(row: FigureRow, ends: readonly FigureRow[], about: Subject, ofPlan: string): ChangeFigure {
   const { name, title, dimension, before, after, halfWidth = 0, missing } = row;
   const at = ends.filter((each) => each.name === name).map((each) => each.after);
   const spread =
@@ -38,14 +38,14 @@ function figureOf(row: FigureRow, ends: readonly FigureRow[], about: Subject): C
           },
         }),
     lacks: missing.map(needSaid),
-    quantityId: `change:${name}:${keyOf(about)}`,
+    quantityId: `change:${name}:${keyOf(about)}${ofPlan}`,
   };
 }
 
 /** The figures that have no limit of their own; each end of the ratio after is calculated by itself. */
-export function figuresOf(variants: Variants, about: Subject): ChangeFigure[] {
+export function figuresOf(variants: Variants, about: Subject, ofPlan: string): ChangeFigure[] {
   const ends = variants.after.flatMap(figureRows);
-  return figureRows(variants.middle).map((row) => figureOf(row, ends, about));
+  return figureRows(variants.middle).map((row) => figureOf(row, ends, about, ofPlan));
 }
 
 /** What a figure after the change holds for. */

@@ -1,4 +1,4 @@
-import { gapAfterOf, gapRow } from '../../consequences/gap-row.ts';
+import { gapAfterOf, gapBeforeOf, gapRow } from '../../consequences/gap-row.ts';
 import { type Closest, closestOf } from '../../consequences/piston-gap.ts';
 import type { ConsequenceInput, GapRow, KnownGap } from '../../consequences/types.ts';
 import type { GapName } from '../evidence.ts';
@@ -7,6 +7,7 @@ import type { GapName } from '../evidence.ts';
 export interface GapCalculations {
   row(input: ConsequenceInput, name: GapName): GapRow;
   after(input: ConsequenceInput, name: GapName): KnownGap | undefined;
+  before(input: ConsequenceInput, name: GapName): KnownGap | undefined;
   closest(input: ConsequenceInput): Closest | undefined;
 }
 
@@ -26,6 +27,7 @@ export function gapCalculations(): GapCalculations {
   return {
     row: once(gapRow),
     after: once(gapAfterOf),
+    before: once(gapBeforeOf),
     closest: (input) => closest(input, 'piston-to-valve'),
   };
 }

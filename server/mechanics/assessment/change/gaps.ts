@@ -8,6 +8,7 @@ import { inches } from '../common/said.ts';
 import type { Evidence, GapName } from '../evidence.ts';
 import type { GapCell } from '../sheet/cells.ts';
 import { gapId, type JudgedGap, sinkingNeeds } from '../sheet/gap.ts';
+import { asTold } from './as-told.ts';
 import type { ChangeGap, ChangeRatio } from './detail.ts';
 import { needSaid } from './figures.ts';
 import type { GapCalculations } from './gap-calculations.ts';
@@ -17,6 +18,8 @@ interface GapsAsked {
   readonly evidence: Evidence;
   readonly calculations: GapCalculations;
   readonly about: Subject;
+  /** Ends the ids, where there are several plans. */
+  readonly planKey: string;
   readonly after?: ChangeRatio;
   /** By how much a running-spring ratio was raised, as lift [m]; 0 for a light one. */
   readonly bend: number;
@@ -28,6 +31,17 @@ interface GapsAsked {
 
 /** Where a gap stands in for all of it: its value, else the end that is known. */
 const placeOf = ({ value, low, high }: GapBounds): number | undefined => value ?? low ?? high;
+
+/** The gap before, with what the interval of the ratio before makes of it. */
+function gapBefore(
+  name: GapName,
+  { beforeAlone }: Variants,
+  { calculations }: GapsAsked,
+): ChangeGap['before'] {
+  const before = calculations.before(beforeAlone, name);
+  if (before === undefined || before.basis === 'measured') return before;
+  return { ...asTold(before), basis: 'calculated' };
+}
 
 /** What a gap is with each end of the ratios; the one before counts only where the gap is calculated from it. */
 function endsOf(name: GapName, variants: Variants, { before, calculations }: GapsAsked): Ends {
@@ -72,16 +86,24 @@ function becauseOf(name: GapName, asked: GapsAsked, word: ChangeGap['word']): st
     ...(from === undefined
       ? []
       : [`calculated from ${from.readAs}, read with the arms before, and what the ratio changes`]),
+    ...(name === 'piston-to-valve' && word !== undefined
+      ? ['it is calculated: measure it before it runs']
+      : []),
     ...(asked.bend > 0
       ? [
-          `the ratio was read on the running spring: the gap may be smaller by up to ${inches(asked.bend)} of lift`,
+          `the ratio was read on the running spring: up to ${inches(asked.bend)} of lift is allowed for what bends`,
         ]
       : []),
-    ...(word === 'close' ? ['it can’t be told from the limit within its uncertainty'] : []),
   ];
 }
 
-function calculated(row: GapRow, gap: GapBounds, asked: GapsAsked): ChangeGap {
+type GapAsked = GapRow & Pick<ChangeGap, 'before'>;
+
+/** What would tell a gap from its limit: with a running-spring ratio, often the light one. */
+const tellsIt = ({ bend }: GapsAsked): string =>
+  bend > 0 ? 'a light-spring ratio, or the gap measured on the engine' : 'the gap measured on the engine';
+
+function calculated(row: GapAsked, gap: GapBounds, asked: GapsAsked): ChangeGap {
   const name = row.name;
   const lacks = heldBy(name, asked);
   const bare = verdictOfGap(gap, row.limit.value);
@@ -96,14 +118,14 @@ function calculated(row: GapRow, gap: GapBounds, asked: GapsAsked): ChangeGap {
     ...(gap.value === undefined ? {} : { margin: gap.value - row.limit.value }),
     ...defined({ word }),
     because: becauseOf(name, asked, word),
-    lacks: word === 'close' ? ['the gap measured on the engine'] : lacks,
+    lacks: word === 'close' ? [tellsIt(asked)] : lacks,
     measure: false,
-    judgementId: gapId(name, asked.about),
+    judgementId: `${gapId(name, asked.about)}${asked.planKey}`,
     restsOn: [...(asked.after?.restsOn ?? []), ...(from === undefined ? [] : [from.id])].sort(),
   };
 }
 
-function read({ judged, judgement }: GapCell, row: GapRow): ChangeGap {
+function read({ judged, judgement }: GapCell, row: GapAsked): ChangeGap {
   const { gap, limit, word, lacks } = judged;
   return {
     name: row.name,
@@ -122,11 +144,15 @@ function read({ judged, judgement }: GapCell, row: GapRow): ChangeGap {
 }
 
 function gapOf(name: GapName, variants: Variants, asked: GapsAsked): ChangeGap {
-  const row = asked.calculations.row(variants.middle, name);
+  const row: GapAsked = {
+    ...asked.calculations.row(variants.middle, name),
+    ...defined({ before: gapBefore(name, variants, asked) }),
+  };
   const here = asked.measured.find(({ judged }) => judged.entry.kind === name);
   if (here !== undefined) return read(here, row);
   const { title, before, after, limit, missing, measure } = row;
-  if (after !== undefined) return calculated(row, withEnds(after, endsOf(name, variants, asked)), asked);
+  if (after !== undefined)
+    return calculated(row, asTold(withEnds(after, endsOf(name, variants, asked))), asked);
   const shown = before === undefined ? {} : { before };
   return { name, title, ...shown, limit, because: [], lacks: missing.map(needSaid), measure, restsOn: [] };
 }

@@ -12,9 +12,10 @@ export interface ValveRatio extends ValvePlace {
   readonly basis: 'measured' | 'calculated';
   /**
    * What of the lash is in the lift it was taken from: `none` read at zero lash, or there is none; `put-back` read with
-   * a known setting, which was added; `left-in` read with the lash set and the setting not known.
+   * a known setting, which was added; `left-in` read with the lash set and the setting not known; `not-said` nobody
+   * said which.
    */
-  readonly lashIn: 'none' | 'put-back' | 'left-in';
+  readonly lashIn: 'none' | 'put-back' | 'left-in' | 'not-said';
   /** The lobe lift it was taken over. */
   readonly lobeLift: number;
   /** What must be known or done before it is believed; no word stands while there is any. */

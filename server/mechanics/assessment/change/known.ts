@@ -1,6 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import { GAP_KINDS, type GapKind } from '../../../../shared/schemas/sheet.ts';
-import type { ConsequenceInput, LimitFigure, MeasuredGap } from '../../consequences/types.ts';
+import type { ConsequenceInput, LimitFigure } from '../../consequences/types.ts';
 import { limitOf } from '../common/limits.ts';
 import { newestLash } from '../common/newest-lash.ts';
 import { byId, placeOf } from '../common/said.ts';
@@ -37,10 +37,6 @@ export function gapsBefore(evidence: Evidence, place: ValvePlace | undefined): J
     const own = here.filter((entry) => entry.kind === kind).map((entry) => judgeGap(entry, evidence));
     return worstOf(own) ?? [];
   });
-}
-
-function asMeasured({ entry }: JudgedGap): MeasuredGap {
-  return { ...boundsOf(entry), readAs: entry.readAs, lifter: entry.lifter };
 }
 
 function limitsOf(evidence: Evidence, side: Side): Record<GapKind, LimitFigure> {
@@ -85,13 +81,10 @@ export function knownInput(
       ...(durations === undefined || durations.length === 0 ? {} : { durations }),
     },
     ...given('closedGapAtTdc', taken.closedGapAtTdc),
-    ...defined({ pistonFloor: taken.pistonFloor }),
+    ...defined({ pistonFloor: taken.pistonFloor, lobeLiftAtClosest: taken.lobeLiftAtClosest }),
     ...given('pushrodToHead', taken.pushrodToHead),
     ...given('pivotToTip', rockers.pivotToTip),
-    measured: {
-      these: {},
-      before: Object.fromEntries(before.map((judged) => [judged.entry.kind, asMeasured(judged)])),
-    },
+    readBefore: Object.fromEntries(before.map(({ entry }) => [entry.kind, boundsOf(entry)])),
     limits: limitsOf(evidence, side),
   };
 }

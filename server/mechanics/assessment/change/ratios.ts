@@ -5,21 +5,25 @@ import type { Evidence, ValvePlace } from '../evidence.ts';
 import { ratioOfStamp } from '../ratio/marks.ts';
 import type { ChangeRatio } from './detail.ts';
 import type { ValveRatio } from './input.ts';
+import { plansOf } from './plans.ts';
 
 const same = (a: number | undefined, b: number): boolean => a !== undefined && Math.abs(a - b) < 0.0005;
 
-/** Whether a ratio was read with the arms that are planned, or with those fitted before; unknown where nothing tells. */
-function armsOf(ratio: ValveRatio, evidence: Evidence): 'planned' | 'fitted' | undefined {
-  const { planned, soldAs } = evidence.rockers;
-  if (planned === undefined) return 'fitted';
-  const told = ratioOfStamp(evidence.arms.find(({ id }) => id === ratio.armId)) ?? soldAs;
+/** Which plan a ratio was read with the arms of, or those fitted before; unknown where nothing tells. */
+function armsOf(ratio: ValveRatio, evidence: Evidence): number | 'fitted' | undefined {
+  const plans = plansOf(evidence);
+  if (plans.length === 0) return 'fitted';
+  const told = ratioOfStamp(evidence.arms.find(({ id }) => id === ratio.armId)) ?? soldRatio(evidence)?.value;
   if (told === undefined) return undefined;
-  return same(told, planned) ? 'planned' : 'fitted';
+  return plans.find((plan) => same(told, plan)) ?? 'fitted';
 }
+
+/** Only a lift with the lash out may have it taken off; one of which nobody said so may carry it. */
+const carriesLash = (lashIn: ValveRatio['lashIn']): boolean => lashIn === 'left-in' || lashIn === 'not-said';
 
 /** How far from what a calculation wants: a light spring with the lash out comes first. */
 const unfit = ({ spring, lashIn, lacks }: ValveRatio): number =>
-  (lacks.length > 0 ? 4 : 0) + (spring === 'light' ? 0 : 2) + (lashIn === 'left-in' ? 1 : 0);
+  (lacks.length > 0 ? 4 : 0) + (spring === 'light' ? 0 : 2) + (carriesLash(lashIn) ? 1 : 0);
 
 const bestOf = (ratios: readonly ValveRatio[]): ValveRatio | undefined =>
   ratios.toSorted(
@@ -35,18 +39,33 @@ function measured(ratio: ValveRatio): ChangeRatio {
     low,
     high,
     spring,
-    lashIn: lashIn === 'left-in',
+    lashIn: carriesLash(lashIn),
     lacks,
     restsOn,
-    said: `the ${basis === 'measured' ? 'measured' : 'calculated'} ${ratioSaid(value)}`,
+    said: `the ${basis === 'measured' ? 'measured' : 'calculated'} ${ratioSaid(value)}${spring === 'running' ? ' on the running spring' : ''}`,
     source: `${spring}-spring ratio of ${placeOf(ratio)}`,
   };
 }
 
 const percent = (share: number): string => `${Number((share * 100).toPrecision(3))} %`;
 
+interface Stated {
+  readonly from: 'planned' | 'sold-as' | 'family';
+  readonly value: number;
+  readonly said: string;
+}
+
+/** What the rockers are sold as: said of them, else what the catalogue has of their family. */
+function soldRatio({ rockers: { soldAs, family } }: Evidence): Stated | undefined {
+  if (soldAs !== undefined)
+    return { from: 'sold-as', value: soldAs, said: `the ${nominalSaid(soldAs)} they are sold as` };
+  if (family === undefined) return undefined;
+  const { name, nominalRatio: value } = family;
+  return { from: 'family', value, said: `the ${nominalSaid(value)} of their family, ${name}` };
+}
+
 /** An arm that nobody has measured: as it is sold, with what such arms come to. */
-function notMeasured(from: 'planned' | 'sold-as', value: number): ChangeRatio {
+function notMeasured({ from, value, said }: Stated): ChangeRatio {
   const { under, over, source } = PLANNED_RATIO;
   return {
     from,
@@ -57,9 +76,8 @@ function notMeasured(from: 'planned' | 'sold-as', value: number): ChangeRatio {
     lashIn: false,
     lacks: [],
     restsOn: [],
-    said:
-      from === 'planned' ? `the planned ${nominalSaid(value)}` : `the ${nominalSaid(value)} they are sold as`,
-    source: `an arm not measured yet: −${percent(under)} to +${percent(over)} (${source})`,
+    said,
+    source: `an arm not measured yet: ${under === over ? `±${percent(over)}` : `−${percent(under)} to +${percent(over)}`} (${source})`,
   };
 }
 
@@ -95,27 +113,27 @@ export interface BeforeAndAfter {
  * The ratios before and after, each from the best that is known of it.
  *
  * With a planned ratio, after is the planned arm: measured where it was, else as it is sold; before is what is fitted:
- * measured, sold as, or the card's. Without one, after is the arm on the valve and before what the card assumes.
+ * measured, sold as, its family's, or the card's. Without one, after is the arm on the valve and before what the card
+ * assumes.
  */
 export function beforeAndAfter(
   evidence: Evidence,
   valve: ValvePlace['valve'],
   ratios: readonly ValveRatio[],
+  plan: number | undefined,
 ): BeforeAndAfter {
-  const { planned, soldAs } = evidence.rockers;
-  const read = (arms: 'planned' | 'fitted') => {
+  const read = (arms: number | 'fitted') => {
     const best = bestOf(ratios.filter((ratio) => armsOf(ratio, evidence) === arms));
     return best === undefined ? undefined : measured(best);
   };
   const card = cardRatio(evidence, valve);
   const assumed = card === undefined ? undefined : ofCard(card);
-  const sold = soldAs === undefined ? undefined : notMeasured('sold-as', soldAs);
-  const [before, after] =
-    planned === undefined
-      ? [assumed, read('fitted') ?? sold]
-      : [
-          read('fitted') ?? (same(soldAs, planned) ? undefined : sold) ?? assumed,
-          read('planned') ?? notMeasured('planned', planned),
-        ];
-  return { ...defined({ before, after }) };
+  const stated = soldRatio(evidence);
+  const sold = stated && notMeasured(stated);
+  if (plan === undefined) return defined({ before: assumed, after: read('fitted') ?? sold });
+  // What is sold as one of the plans is what is to be fitted, not what is in it.
+  const isPlan = plansOf(evidence).some((each) => same(stated?.value, each));
+  const before = read('fitted') ?? (isPlan ? undefined : sold) ?? assumed;
+  const planned: Stated = { from: 'planned', value: plan, said: `the planned ${nominalSaid(plan)}` };
+  return defined({ before, after: read(plan) ?? notMeasured(planned) });
 }

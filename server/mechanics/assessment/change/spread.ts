@@ -10,6 +10,8 @@ import type { BeforeAndAfter } from './ratios.ts';
  */
 export interface Variants {
   readonly middle: ConsequenceInput;
+  /** The ratio before by itself, with the wider side of its interval. */
+  readonly beforeAlone: ConsequenceInput;
   readonly before: readonly ConsequenceInput[];
   readonly after: readonly ConsequenceInput[];
 }
@@ -41,7 +43,14 @@ export function variantsOf(
       ? {}
       : { after: { ...exact(two, after), spring: after.spring ?? 'light' } }),
   });
+  const wider = before && Math.max(before.high - before.value, before.value - before.low);
   return {
+    beforeAlone: {
+      ...known,
+      ...(before === undefined || wider === undefined
+        ? {}
+        : { before: { ...exact(before.value, before), halfWidth: wider } }),
+    },
     middle: at(before?.value, after?.value),
     before: before === undefined ? [] : [before.low, before.high].map((value) => at(value, after?.value)),
     after: after === undefined ? [] : [after.low, after.high + bend].map((value) => at(before?.value, value)),

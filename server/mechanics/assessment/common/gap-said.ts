@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { IN } from '../../kit/si.ts';
 import { bareInches, inches } from './said.ts';
 
@@ -15,8 +16,20 @@ const FINEST = 0.001 * IN;
 const even = (value: number, low: number, high: number): boolean =>
   bareInches(value - low) === bareInches(high - value);
 
-/** `.062 in ± .005`, `.062 in (.048 to .067)`, `.024 to .028 in`, `more than .060 in`. */
-export function gapSaid({ value, low, high }: GapBounds): string {
+const negated = (si: number | undefined): number | undefined => (si === undefined ? undefined : -si);
+
+/** Less than nothing is left: the parts would be in one another. */
+export const touches = ({ value, high }: GapBounds): boolean => (value ?? high ?? 0) < 0;
+
+/** `.012 in ± .006`: by how much parts touch; what may be room after all is said so. */
+export function overlapSaid({ value, low, high }: GapBounds): string {
+  if (value === undefined || high === undefined || high <= 0)
+    return boundsSaid(defined({ value: negated(value), low: negated(high), high: negated(low) }));
+  const most = low === undefined ? '' : `${bareInches(-low)} at the most, `;
+  return `${inches(-value)} (${most}${bareInches(high)} of room at the best)`;
+}
+
+function boundsSaid({ value, low, high }: GapBounds): string {
   if (value !== undefined && low !== undefined && high !== undefined)
     return even(value, low, high)
       ? `${inches(value)} ± ${bareInches(Math.max(value - low, FINEST))}`
@@ -26,3 +39,7 @@ export function gapSaid({ value, low, high }: GapBounds): string {
   if (high !== undefined) return `less than ${inches(high)}`;
   return low === undefined ? 'not known' : `more than ${inches(low)}`;
 }
+
+/** `.062 in ± .005`, `.062 in (.048 to .067)`, `.024 to .028 in`, `more than .060 in`, `touching by .012 in ± .006`. */
+export const gapSaid = (gap: GapBounds): string =>
+  touches(gap) ? `touching by ${overlapSaid(gap)}` : boundsSaid(gap);

@@ -12,6 +12,14 @@ export const bareInches = (si: number): string => formatNumber(clean(si / IN), 3
 /** `.482 in` */
 export const inches = (si: number): string => `${bareInches(si)} in`;
 
+/** `.060`; one that was set in millimetres has a place more, so that what is told of a gap follows from both. */
+export function bareLimit(si: number): string {
+  const thousandths = clean((si / IN) * 1000);
+  return Math.abs(thousandths - Math.round(thousandths)) < 1e-6
+    ? bareInches(si)
+    : formatNumber(clean(si / IN), 4);
+}
+
 /** `.482 in ± .002`: the ± never under a thousandth. */
 export const inchesWithin = (si: number, halfWidth: number): string =>
   `${inches(si)} ± ${bareInches(Math.max(halfWidth, 0.001 * IN))}`;

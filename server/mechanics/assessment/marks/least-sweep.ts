@@ -5,6 +5,7 @@ import { IN } from '../../kit/si.ts';
 import { medianOf } from '../../statistics/median.ts';
 import type { ValveRatio } from '../change/input.ts';
 import { lashInForce } from '../change/known.ts';
+import { plansOf } from '../change/plans.ts';
 import { beforeAndAfter } from '../change/ratios.ts';
 import { inches, placeOf, ratioSaid } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
@@ -66,16 +67,18 @@ function liftOf(evidence: Evidence, of: SweepOf, ratios: readonly ValveRatio[]):
   const own = ratios.filter((ratio) => place !== undefined && placeOf(ratio) === placeOf(place));
   const side = ratios.filter(({ valve }) => valve === of.valve);
   const used = own.length > 0 ? own : side;
-  const { after } = beforeAndAfter(evidence, of.valve, used);
+  const [plan] = plansOf(evidence);
+  const { after } = beforeAndAfter(evidence, of.valve, used, plan);
   const lobe = used.find(({ value }) => value === after?.value)?.lobeLift ?? evidence.card[of.valve].lobeLift;
   const kept = keptOf(evidence)?.netLift;
   if (after === undefined || lobe === undefined)
     return kept === undefined ? undefined : within(kept, 0, `net lift ${inches(kept)}, kept with the build`);
   const hydraulic = evidence.engine.lifter?.startsWith('hydraulic') ?? false;
-  const lash = after.lashIn || hydraulic ? 0 : (lashInForce(evidence, of.valve, place) ?? 0);
+  const inForce = after.lashIn || hydraulic ? 0 : lashInForce(evidence, of.valve, place);
+  const lash = inForce ?? 0;
   const at = (ratio: number) => lobe * ratio - lash;
   if (at(after.low) <= 0) return undefined;
-  const said = `net lift ${inches(at(after.value))}: lobe ${inches(lobe)} by ${after.from === 'measured' ? ratioSaid(after.value) : after.said}${lash > 0 ? ', less the lash' : ''}${after.lashIn ? ', lash left in as read' : ''}`;
+  const said = `${inForce === undefined ? 'gross lift, no lash known,' : 'net lift'} ${inches(at(after.value))}: lobe ${inches(lobe)} by ${after.from === 'measured' ? ratioSaid(after.value) : after.said}${lash > 0 ? ', less the lash' : ''}${after.lashIn ? ', lash left in as read' : ''}`;
   return { value: at(after.value), low: at(after.low), high: at(after.high), said, restsOn: after.restsOn };
 }
 

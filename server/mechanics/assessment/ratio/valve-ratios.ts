@@ -18,7 +18,7 @@ function ofSetUp({ read, result, lacks }: SetUpKnown): ValveRatio[] {
       high: result.interval95[1],
       spring: setUp.spring,
       basis: putBack ? 'calculated' : 'measured',
-      lashIn: putBack ? 'put-back' : left ? 'left-in' : 'none',
+      lashIn: putBack ? 'put-back' : left ? 'left-in' : setUp.lash === 'zero' ? 'none' : 'not-said',
       lobeLift: lobe.value,
       lacks,
       restsOn: [...valve.used, ...lobe.passes.used].map(({ id }) => id).sort(),

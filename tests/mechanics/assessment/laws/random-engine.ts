@@ -66,6 +66,18 @@ export function trueEngine(chance: Chance): TrueEngine {
   return { careful: chance.happens(0.5), lobe: { intake, exhaust }, nominal, ratio: nominal * (1 + over) };
 }
 
+/** What it is built of and for, and other ratios that are thought of. */
+function builtFor(chance: Chance) {
+  return {
+    engine: known<Pick<Evidence['engine'], 'use' | 'rodMaterial' | 'studSize'>>({
+      use: maybe(chance, 0.4, () => chance.pick(['street', 'race'] as const)),
+      rodMaterial: maybe(chance, 0.3, () => chance.pick(['steel', 'aluminium'] as const)),
+      studSize: maybe(chance, 0.3, () => chance.pick(['5/16', '3/8', '7/16'] as const)),
+    }),
+    alsoPlanned: chance.happens(0.15) ? [chance.pick(RATIOS)] : undefined,
+  };
+}
+
 export function knownEngine(chance: Chance, engine: TrueEngine) {
   const open = known<Evidence['taken']['intake']>;
   const taken = () =>
@@ -73,9 +85,12 @@ export function knownEngine(chance: Chance, engine: TrueEngine) {
       closedGapAtTdc: maybe(chance, 0.5, () => thou(chance.between(0.3, 0.6))),
       pistonFloor: maybe(chance, 0.5, () => chance.pick(['pocket', 'flat'] as const)),
       pushrodToHead: maybe(chance, 0.4, () => thou(chance.between(0.01, 0.12))),
+      lobeLiftAtClosest: maybe(chance, 0.2, () => thou(chance.between(0.02, 0.2))),
     });
+  const built = builtFor(chance);
   return {
     engine: known<Evidence['engine']>({
+      ...built.engine,
       cylinders: maybe(chance, 0.8, () => chance.pick([4, 6, 8])),
       lifter: maybe(chance, 0.7, () =>
         chance.pick(['solid-flat', 'solid-roller', 'hydraulic-flat'] as const),
@@ -104,6 +119,7 @@ export function knownEngine(chance: Chance, engine: TrueEngine) {
     rockers: known<Evidence['rockers']>({
       soldAs: maybe(chance, 0.6, () => (engine.careful ? engine.nominal : chance.pick(RATIOS))),
       planned: maybe(chance, 0.3, () => chance.pick(RATIOS)),
+      alsoPlanned: built.alsoPlanned,
       pivotToTip: maybe(chance, 0.4, () => thou(chance.between(1.4, 1.55))),
     }),
     taken: { intake: taken(), exhaust: taken() },

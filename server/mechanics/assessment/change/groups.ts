@@ -1,0 +1,79 @@
+import { touches } from '../common/gap-said.ts';
+import { listed, nominalSaid, subjectSaid } from '../common/said.ts';
+import type { GapName, Side } from '../evidence.ts';
+import type { ChangeDetail, ChangeGap } from './detail.ts';
+
+interface Member {
+  readonly gap: ChangeGap;
+  readonly detail: ChangeDetail;
+}
+
+/** One gap of several valves that stands alike: told once, with where it is worst. */
+export interface GapGroup {
+  readonly name: GapName;
+  readonly word: ChangeGap['word'];
+  readonly touching: boolean;
+  /** The worst first. */
+  readonly members: readonly [Member, ...Member[]];
+}
+
+export const roomOf = ({ after, limit }: ChangeGap): number =>
+  (after?.low ?? after?.value ?? after?.high ?? 0) - limit.value;
+
+const RANK = { short: 1, close: 2, clear: 4 } as const;
+const rankOf = ({ word, touching }: GapGroup): number => (touching ? 0 : word === undefined ? 3 : RANK[word]);
+
+/** Every known gap of these valves, alike ones together: those that would touch, short, close, no word yet, clear. */
+export function groupsOf(details: readonly ChangeDetail[]): GapGroup[] {
+  const groups = new Map<string, [Member, ...Member[]]>();
+  for (const detail of details)
+    for (const gap of detail.gaps) {
+      if (gap.after === undefined) continue;
+      const key = `${gap.name} ${gap.word ?? gap.lacks.join()} ${gap.word === 'short' && touches(gap.after)}`;
+      const here = groups.get(key);
+      if (here === undefined) groups.set(key, [{ gap, detail }]);
+      else here.push({ gap, detail });
+    }
+  return [...groups.values()]
+    .map(([first, ...rest]): GapGroup => {
+      const [worst = first, ...others] = [first, ...rest].toSorted((a, b) => roomOf(a.gap) - roomOf(b.gap));
+      const { name, word, after = {} } = worst.gap;
+      return { name, word, touching: word === 'short' && touches(after), members: [worst, ...others] };
+    })
+    .toSorted((a, b) => rankOf(a) - rankOf(b) || roomOf(a.members[0].gap) - roomOf(b.members[0].gap));
+}
+
+/** Each once, in the order in which they come. */
+export const once = <Each>(items: readonly Each[]): Each[] => [...new Set(items)];
+
+const SIDES: readonly Side[] = ['intake', 'exhaust'];
+
+/** `1, 3 and 5 intake and the exhaust valves` */
+export function placesSaid(members: readonly Member[]): string {
+  const abouts = members.map(({ detail }) => detail.about);
+  const whole = once(abouts.flatMap((about) => (about.of === 'side' ? [`the ${subjectSaid(about)}`] : [])));
+  const valves = SIDES.flatMap((side) => {
+    const cylinders = once(
+      abouts.flatMap((about) => (about.of === 'valve' && about.valve === side ? [about.cylinder] : [])),
+    ).toSorted((a, b) => a - b);
+    return cylinders.length === 0 ? [] : [`${listed(cylinders.map(String))} ${side}`];
+  });
+  return listed([...valves, ...whole]);
+}
+
+/** Valves of one plan together; without a plan, all of them. */
+export interface PlanGroup {
+  readonly plan?: number;
+  /** Ends the ids: empty of the first plan, and where there is none. */
+  readonly key: string;
+  readonly details: readonly ChangeDetail[];
+}
+
+export function byPlan(details: readonly ChangeDetail[]): PlanGroup[] {
+  const plans = once(details.map(({ plan }) => plan));
+  return plans.map((plan, index) => ({
+    ...(plan === undefined ? {} : { plan }),
+    key: index === 0 || plan === undefined ? '' : `:planned-${nominalSaid(plan)}`,
+    details: details.filter((detail) => detail.plan === plan),
+  }));
+}

@@ -1,0 +1,127 @@
+import { defined } from '../../../../shared/defined.ts';
+import type { Headline, NotToRun } from '../assessment.ts';
+import { listed, nominalSaid, upperFirst } from '../common/said.ts';
+import type { ChangeDetail } from './detail.ts';
+import { byPlan, type GapGroup, groupsOf, once, type PlanGroup, placesSaid } from './groups.ts';
+import { gapToldShort } from './told.ts';
+
+const titleOf = ({ members: [{ gap }] }: GapGroup): string => gap.title.toLowerCase();
+
+/** `1 and 3 intake`; alone, with its ratio where it is not one that all were planned with. */
+function where({ members }: GapGroup): string {
+  const [{ detail }, ...others] = members;
+  const ratio =
+    others.length > 0 || detail.plan !== undefined || detail.after === undefined
+      ? ''
+      : ` with ${detail.after.said}`;
+  return `${placesSaid(members)}${ratio}`;
+}
+
+/** `room to coil bind on 1 and 3 intake: short, at worst .041 in ± .006, calculated, against .060 in` */
+function groupSaid(group: GapGroup): string {
+  const [{ gap }, ...others] = group.members;
+  const worst = others.length > 0 ? 'at worst ' : '';
+  return `${titleOf(group)} on ${where(group)}: ${group.word ?? 'no word yet'}, ${worst}${gapToldShort(gap)}`;
+}
+
+/** Gaps with no word, by what they need: named once. */
+function heldSaid(groups: readonly GapGroup[]): string[] {
+  const held = groups.filter(({ word }) => word === undefined);
+  const needs = once(held.map(({ members: [{ gap }] }) => listed(gap.lacks)));
+  return needs.map((need) => {
+    const names = once(held.filter(({ members: [{ gap }] }) => listed(gap.lacks) === need).map(titleOf));
+    return `no word yet on ${listed(names)}: it needs ${need}.`;
+  });
+}
+
+function sentenceOf({ plan }: PlanGroup, groups: readonly GapGroup[]): string {
+  const bad = groups.filter(({ word }) => word === 'short' || word === 'close');
+  const clear = groups.filter(({ word }) => word === 'clear');
+  const [least, ...rest] = clear;
+  const told = bad.length > 0 ? bad : least === undefined ? [] : [least];
+  const left = once((bad.length > 0 ? clear : rest).map(titleOf)).filter(
+    (title) => !told.some((group) => titleOf(group) === title),
+  );
+  const start = plan === undefined ? '' : `With the planned ${nominalSaid(plan)}, `;
+  const first = told.length === 0 ? [] : [`worst first: ${told.map(groupSaid).join('; ')}.`];
+  const others = left.length === 0 ? [] : [`clear: ${listed(left)}.`];
+  const short = bad.some(({ word }) => word === 'short');
+  const end = short ? [plan === undefined ? 'don’t run it so.' : 'don’t fit them.'] : [];
+  const [lead = '', ...more] = [...first, ...end, ...others, ...heldSaid(groups)];
+  return [plan === undefined ? upperFirst(lead) : `${start}${lead}`, ...more.map(upperFirst)].join(' ');
+}
+
+/** The answer in one line for each plan: every gap that is not clear, the worst first, none left out. */
+export function worstHeadlines(details: readonly ChangeDetail[]): Headline[] {
+  return byPlan(details).flatMap((plan): Headline[] => {
+    const groups = groupsOf(plan.details);
+    const [worst] = groups;
+    if (worst === undefined) return [];
+    return [
+      {
+        id: `headline:change:worst${plan.key}`,
+        about: { of: 'build' },
+        step: 'consequences',
+        sentence: sentenceOf(plan, groups),
+        ...defined({ judgementId: worst.members[0].gap.judgementId }),
+      },
+    ];
+  });
+}
+
+/** What is not known of any gap, each missing thing once, in one line. */
+export function notKnownHeadline(details: readonly ChangeDetail[]): Headline[] {
+  const unknown = details.flatMap((detail) =>
+    detail.gaps
+      .filter(({ after }) => after === undefined)
+      .map((gap) => ({ gap, detail, needs: listed(gap.lacks) })),
+  );
+  const needs = once(unknown.filter(({ gap }) => !gap.measure).map((each) => each.needs));
+  const told = needs.map((need) => {
+    const here = unknown.filter((each) => each.needs === need && !each.gap.measure);
+    const titles = once(here.map(({ gap }) => gap.title.toLowerCase()));
+    return `${listed(titles)} on ${placesSaid(onePlan(here))} ${titles.length > 1 ? 'need' : 'needs'} ${need}`;
+  });
+  const measured = once(unknown.filter(({ gap }) => gap.measure).map(({ gap }) => gap.title.toLowerCase()));
+  const all = [...told, ...(measured.length === 0 ? [] : [`${listed(measured)} can only be measured`])];
+  if (all.length === 0) return [];
+  return [
+    {
+      id: 'headline:change:not-known',
+      about: { of: 'build' },
+      step: 'consequences',
+      sentence: `Not known yet: ${all.join('; ')}.`,
+    },
+  ];
+}
+
+/** The same valve under several plans is one place. */
+function onePlan<Each extends { readonly detail: ChangeDetail }>(members: readonly Each[]): Each[] {
+  const [first] = members;
+  return members.filter(({ detail }) => detail.plan === first?.detail.plan);
+}
+
+/** Gaps that come out short by calculation: parts that are planned are not fitted, an engine as it is is not run. */
+export function shortGaps(details: readonly ChangeDetail[]): NotToRun[] {
+  return byPlan(details).flatMap(({ plan, key, details: here }) =>
+    groupsOf(here).flatMap((group): NotToRun[] => {
+      const { word, members, touching, name } = group;
+      const [{ gap }, ...others] = members;
+      if (word !== 'short' || gap.after?.basis !== 'calculated') return [];
+      const start = plan === undefined ? 'Do not run it so' : `Don’t fit the planned ${nominalSaid(plan)}`;
+      const worst = others.length > 0 ? 'at worst ' : '';
+      return [
+        {
+          id: `not-to-run:gap-short:${name}${touching ? ':touching' : ''}${key}`,
+          about: { of: 'build' },
+          what: plan === undefined ? 'run' : 'fit',
+          sentence: `${start}: ${titleOf(group)} on ${where(group)} comes out short, ${worst}${gapToldShort(gap)}.`,
+          wayOut:
+            plan === undefined
+              ? 'Measure the gap, and have a qualified shop look before it runs.'
+              : 'Change the parts or the ratio, or measure the gap on a mock-up; a qualified shop looks before it runs.',
+        },
+      ];
+    }),
+  );
+}

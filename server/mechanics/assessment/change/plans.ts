@@ -1,0 +1,15 @@
+import { nominalSaid } from '../common/said.ts';
+import type { Evidence } from '../evidence.ts';
+
+/** The ratios that are thought of, each once: the one that is to be fitted, then the others, the smallest first. */
+export function plansOf({ rockers }: Pick<Evidence, 'rockers'>): number[] {
+  const others = (rockers.alsoPlanned ?? []).toSorted((a, b) => a - b);
+  const all = rockers.planned === undefined ? others : [rockers.planned, ...others];
+  return all.filter(
+    (plan, index) => all.findIndex((each) => nominalSaid(each) === nominalSaid(plan)) === index,
+  );
+}
+
+/** What ids say of a plan beside what they are about; the first plan needs no name. */
+export const planKey = (evidence: Pick<Evidence, 'rockers'>, plan: number | undefined): string =>
+  plan === undefined || plansOf(evidence)[0] === plan ? '' : `:planned-${nominalSaid(plan)}`;

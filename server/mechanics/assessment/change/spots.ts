@@ -1,0 +1,65 @@
+import { defined } from '../../../../shared/defined.ts';
+import { medianKnown } from '../../valve-sheet/siblings.ts';
+import type { Subject } from '../assessment.ts';
+import { byPlace, placeOf, valveSubject } from '../common/said.ts';
+import type { Evidence, Side, ValvePlace } from '../evidence.ts';
+import { gapCells } from '../sheet/cells.ts';
+import type { SheetRow } from '../sheet/rows.ts';
+import type { ValveRatio } from './input.ts';
+
+/** One valve, or a side while none of its valves was read. */
+export interface Spot {
+  readonly side: Side;
+  readonly place?: ValvePlace;
+  readonly about: Subject;
+  readonly row?: SheetRow;
+  readonly ratios: readonly ValveRatio[];
+  readonly lobeLift?: number;
+}
+
+function lobeOf(evidence: Evidence, side: Side, rows: readonly SheetRow[], ratios: readonly ValveRatio[]) {
+  const [first] = ratios.toSorted((a, b) => (a.setUpId < b.setUpId ? -1 : 1));
+  const read = rows.flatMap(({ lobe }) => lobe?.value ?? []);
+  return first?.lobeLift ?? medianKnown(read) ?? evidence.card[side].lobeLift;
+}
+
+function spotOf(
+  evidence: Evidence,
+  side: Side,
+  place: ValvePlace | undefined,
+  rows: readonly SheetRow[],
+  ratios: readonly ValveRatio[],
+): Spot {
+  const row = place === undefined ? undefined : rows.find((each) => placeOf(each) === placeOf(place));
+  const own = place === undefined ? [] : ratios.filter((each) => placeOf(each) === placeOf(place));
+  const lobes =
+    place === undefined ? rows.filter(({ valve }) => valve === side) : row === undefined ? [] : [row];
+  const lobeLift = lobeOf(evidence, side, lobes, own);
+  return {
+    side,
+    about: place === undefined ? { of: 'side', valve: side } : valveSubject(place),
+    ratios: own,
+    ...defined({ place, row, lobeLift }),
+  };
+}
+
+/** The valves that something was read of which a change turns on; a side of which nothing was is told as one. */
+export function spotsOf(
+  evidence: Evidence,
+  rows: readonly SheetRow[],
+  ratios: readonly ValveRatio[],
+): Spot[] {
+  const sides: readonly Side[] = ['intake', 'exhaust'];
+  const gapped = [
+    ...rows.filter((row) => gapCells(evidence, row).length > 0),
+    ...evidence.sheet.filter(({ standing, arms }) => standing && arms === 'before'),
+  ];
+  return sides.flatMap((side) => {
+    const here = [...ratios, ...gapped].filter(({ valve }) => valve === side).toSorted(byPlace);
+    const places = [...new Map(here.map(({ cylinder, valve }) => [cylinder, { cylinder, valve }])).values()];
+    if (places.length > 0) return places.map((place) => spotOf(evidence, side, place, rows, ratios));
+    return evidence.card[side].lobeLift === undefined
+      ? []
+      : [spotOf(evidence, side, undefined, rows, ratios)];
+  });
+}

@@ -1,0 +1,78 @@
+import { defined } from '../../../../shared/defined.ts';
+import type { Judgement } from '../assessment.ts';
+import { type GapBounds, gapSaid, overlapSaid, touches } from '../common/gap-said.ts';
+import { bareLimit, listed, subjectSaid, upperFirst } from '../common/said.ts';
+import type { GapName } from '../evidence.ts';
+import type { ChangeDetail, ChangeGap } from './detail.ts';
+
+/** What meets where a gap is gone. */
+const MEETS: Readonly<Record<GapName, string>> = {
+  'coil-bind': 'the spring’s coils',
+  'retainer-to-seal': 'retainer and seal',
+  'piston-to-valve': 'valve and piston',
+  'pushrod-to-head': 'pushrod and head',
+  'slot-to-stud': 'slot and stud',
+  'rocker-to-retainer': 'rocker and retainer',
+  cover: 'rocker and cover',
+};
+
+/** `the spring’s coils would touch by .012 in ± .006` */
+export const touchSaid = (name: GapName, gap: GapBounds): string =>
+  `${MEETS[name]} would touch by ${overlapSaid(gap)}`;
+
+/** `.041 in ± .006, calculated, against .060 in`; where parts would touch, that they would. */
+export function gapToldShort({ name, after, limit }: ChangeGap): string {
+  if (after === undefined) return 'not known';
+  return touches(after)
+    ? `${touchSaid(name, after)}, ${after.basis}, where ${bareLimit(limit.value)} in is wanted`
+    : `${gapSaid(after)}, ${after.basis}, against ${bareLimit(limit.value)} in`;
+}
+
+/** `1 intake with the planned 1.65` */
+export function withRatio({ about, after }: Pick<ChangeDetail, 'about' | 'after'>): string {
+  return after === undefined ? subjectSaid(about) : `${subjectSaid(about)} with ${after.said}`;
+}
+
+/** What a short gap asks of a person: parts that are not fitted yet are left off. */
+const shortEnding = ({ plan }: Pick<ChangeDetail, 'plan'>): string =>
+  plan === undefined ? 'Don’t run it so, and have a qualified shop look.' : 'Don’t fit them.';
+
+function ending(gap: ChangeGap, detail: Omit<ChangeDetail, 'id'>): string {
+  const { word, lacks, after } = gap;
+  if (word === undefined) return `no word yet, it needs ${listed(lacks)}.`;
+  if (word === 'short') return `short. ${shortEnding(detail)}`;
+  if (word === 'clear') return 'clear.';
+  const may =
+    after !== undefined && !touches(after) && (after.low ?? 0) < 0
+      ? ` Perhaps ${MEETS[gap.name]} touch.`
+      : '';
+  return `close, it can’t be told from the limit. It needs ${listed(lacks)}.${may}`;
+}
+
+function sentenceOf(gap: ChangeGap, detail: Omit<ChangeDetail, 'id'>): string {
+  const { after = {}, title, word } = gap;
+  const what = `${title}, ${withRatio(detail)}`;
+  if (word === 'short' && touches(after))
+    return `${upperFirst(what)}: short, ${gapToldShort(gap)}. ${shortEnding(detail)}`;
+  return `${upperFirst(what)}: ${gapToldShort(gap)}: ${ending(gap, detail)}`;
+}
+
+/** What is told of the gaps that are calculated; one that was read is told by the sheet. */
+export function calculatedJudgements(detail: Omit<ChangeDetail, 'id'>): Judgement[] {
+  return detail.gaps.flatMap((gap): Judgement[] => {
+    const { after, limit, word, lacks, judgementId, because, restsOn, name } = gap;
+    if (after?.basis !== 'calculated' || judgementId === undefined) return [];
+    const why = because.map((reason) => ` ${upperFirst(reason)}.`).join('');
+    return [
+      {
+        id: judgementId,
+        about: detail.about,
+        against: { to: 'limit', gap: name, limit: limit.value, source: limit.source },
+        ...defined({ word }),
+        sentence: `${sentenceOf(gap, detail)}${why}`,
+        lacks,
+        restsOn,
+      },
+    ];
+  });
+}

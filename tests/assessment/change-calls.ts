@@ -1,0 +1,282 @@
+import type { Evidence } from '../../server/mechanics/assessment/evidence.ts';
+import { IN, LBF, LBF_PER_IN } from '../../server/mechanics/kit/si.ts';
+import { cleanSetUp, lobe, nothingKnown, passesOf } from '../mechanics/assessment/plain.ts';
+import { read } from '../mechanics/assessment/plain-build.ts';
+
+/*
+ * Calls about what a ratio does. Every figure is worked out by hand in the comment above its call, from the relations
+ * of the trade: net lift = lobe × ratio − lash; room to bind = installed − net lift − solid; piston to valve less lobe
+ * there × Δratio; cup moves tip arm × (1/r₁ − 1/r₂). Widths are errors in quadrature: a height ±.005, a planned or
+ * stated ratio ±2 %, a dial ±.002, a gap taken shut ±.005, an arm ±.010 (each common practice, no published source).
+ * Gaps are told outward to the thousandth. All builds are invented.
+ */
+
+/** A gap of the change as it is expected, in inches. */
+export interface ExpectedGap {
+  /** Which change, and which gap. */
+  readonly key: string;
+  readonly gap: string;
+  readonly word?: 'clear' | 'close' | 'short';
+  readonly value?: number;
+  readonly low?: number;
+  readonly high?: number;
+  /** In whole. */
+  readonly sentence?: string;
+}
+
+export interface ChangeCall {
+  readonly said: string;
+  readonly evidence: Evidence;
+  readonly gaps?: readonly ExpectedGap[];
+  /** Figures after the change: inches or pounds. */
+  readonly figures?: readonly (readonly [key: string, name: string, value: number | undefined])[];
+  /** Sentences that are said in whole: headlines, what is not to be fitted or run, stops, checks, adjusters, cautions. */
+  readonly says?: readonly string[];
+  /** Nothing that is said matches these. */
+  readonly silent?: readonly RegExp[];
+}
+
+const ENGINE: Evidence = {
+  ...nothingKnown,
+  call: { ...nothingKnown.call, goal: 'choose-ratio' },
+  engine: { cylinders: 8, lifter: 'solid-flat', mounting: 'stud' },
+  card: { assumedRatio: 1.5, intake: lobe(0.4, { lash: 0.02 }), exhaust: {} },
+  rockers: { soldAs: 1.5, planned: 1.6 },
+};
+const springs = (installed: number, solid: number, seal?: number): Evidence['springs'] => ({
+  installedHeight: installed * IN,
+  solidHeight: solid * IN,
+  ...(seal === undefined ? {} : { retainerToSeal: seal * IN }),
+});
+const verify = { ...nothingKnown.call, goal: 'verify-ratio' } as const;
+
+/** A build that was read on 1 intake: lobe .350, lash .016 on the card. */
+const MEASURED: Evidence = {
+  ...ENGINE,
+  call: verify,
+  card: { assumedRatio: 1.5, intake: lobe(0.35, { lash: 0.016 }), exhaust: {} },
+  rockers: {},
+  springs: springs(1.9, 1.15),
+};
+
+/** A piston gap of .120 in on 1 intake, read with the 1.5 arms, the lobe .140 up there. */
+const PISTON: Evidence = {
+  ...ENGINE,
+  taken: { intake: { lobeLiftAtClosest: 0.14 * IN }, exhaust: {} },
+  sheet: [
+    read(1, 'intake', 'piston-to-valve', 0.12, { arms: 'before' }),
+    read(1, 'intake', 'piston-to-valve', 0.135, { arms: 'before' }),
+  ],
+};
+
+export const CALLS: readonly ChangeCall[] = [
+  {
+    // .400 × 1.6 − .020 = .620; 1.820 − .620 − 1.159 = .041; √((.400·.032)² + 2·.005²) = .0146: .026 to .056, all under.
+    said: 'One five to one six, springs are fine, right?',
+    evidence: { ...ENGINE, springs: springs(1.82, 1.159) },
+    gaps: [
+      {
+        key: 'intake',
+        gap: 'coil-bind',
+        word: 'short',
+        value: 0.041,
+        low: 0.026,
+        high: 0.056,
+        sentence:
+          'Room to coil bind, intake valves with the planned 1.6: .041 in ± .015, calculated, against .060 in: short. Don’t fit them.',
+      },
+    ],
+    figures: [
+      ['intake', 'gross-lift', 0.64],
+      ['intake', 'net-lift', 0.62],
+    ],
+    says: [
+      'With the planned 1.6, worst first: room to coil bind on the intake valves: short, .041 in ± .015, calculated, against .060 in. Don’t fit them.',
+      'Don’t fit the planned 1.6: room to coil bind on the intake valves comes out short, .041 in ± .015, calculated, against .060 in.',
+      'Set every adjuster again once they are fitted: the lash it had belongs to the other arms. One turn of the nut moves the gap at the valve by 2.60 pitches instead of 2.50.',
+    ],
+    silent: [/Do not run it so/, /Stop/],
+  },
+  {
+    // .400 × 1.7 − .020 = .660; 1.820 − .660 − 1.200 = −.040; √((.400·.034)² + 2·.005²) = .0153: −.056 to −.024.
+    said: 'And with one sevens?',
+    evidence: { ...ENGINE, rockers: { soldAs: 1.5, planned: 1.7 }, springs: springs(1.82, 1.2) },
+    gaps: [
+      {
+        key: 'intake',
+        gap: 'coil-bind',
+        word: 'short',
+        value: -0.04,
+        low: -0.056,
+        high: -0.024,
+        sentence:
+          'Room to coil bind, intake valves with the planned 1.7: short, the spring’s coils would touch by .040 in ± .016, calculated, where .060 in is wanted. Don’t fit them.',
+      },
+    ],
+    says: [
+      'Don’t fit the planned 1.7: room to coil bind on the intake valves comes out short, the spring’s coils would touch by .040 in ± .016, calculated, where .060 in is wanted.',
+    ],
+  },
+  {
+    // Seal .700: 1.6 leaves .080, √(.0128² + .005²) = .01374: .066 to .094. 1.7 leaves .040, √(.0136² + .005²) = .01449.
+    said: 'One six or one seven: which of them clears the seals?',
+    evidence: {
+      ...ENGINE,
+      rockers: { soldAs: 1.5, planned: 1.6, alsoPlanned: [1.7] },
+      springs: { retainerToSeal: 0.7 * IN },
+    },
+    gaps: [
+      { key: 'intake', gap: 'retainer-to-seal', word: 'clear', value: 0.08, low: 0.066, high: 0.094 },
+      {
+        key: 'intake:planned-1.7',
+        gap: 'retainer-to-seal',
+        word: 'close',
+        value: 0.04,
+        low: 0.025,
+        high: 0.055,
+        sentence:
+          'Retainer to seal, intake valves with the planned 1.7: .040 in ± .015, calculated, against .050 in: close, it can’t be told from the limit. It needs the gap measured on the engine.',
+      },
+    ],
+    figures: [
+      ['intake', 'net-lift', 0.62],
+      ['intake:planned-1.7', 'net-lift', 0.66],
+    ],
+    says: [
+      'With the planned 1.6, worst first: retainer to seal on the intake valves: clear, .080 in ± .014, calculated, against .050 in.',
+      'With the planned 1.7, worst first: retainer to seal on the intake valves: close, .040 in ± .015, calculated, against .050 in.',
+    ],
+  },
+  {
+    // 1 + 1.6 = 2.60 before and after.
+    said: 'The box says one six, the card too. What changes?',
+    evidence: {
+      ...ENGINE,
+      call: verify,
+      card: { ...ENGINE.card, assumedRatio: 1.6 },
+      rockers: { soldAs: 1.6 },
+      springs: springs(1.9, 1.15),
+    },
+    gaps: [{ key: 'intake', gap: 'coil-bind', word: 'clear', value: 0.13 }],
+    says: ['One turn of the nut moves the gap at the valve by 2.60 pitches, as before.'],
+    silent: [/instead of/, /Not known yet/, /not known:/, /Set every adjuster/],
+  },
+  {
+    said: 'I pushed the coils together by hand: they bind four thousandths before full lift.',
+    evidence: { ...MEASURED, sheet: [read(1, 'intake', 'coil-bind', -0.004)] },
+    gaps: [{ key: '1-intake', gap: 'coil-bind', word: 'short', value: -0.004, low: -0.006, high: -0.002 }],
+    says: [
+      'Do not turn it: room to coil bind on 1 intake is short, touching by .004 in ± .002 against .060 in.',
+    ],
+    silent: [/Do not run it so/],
+  },
+  {
+    // Read with the lash in: .544 is net. 1.900 − .544 − 1.150 = .206; the lash off once more would be .222.
+    said: 'Five forty-four on a three fifty lobe, lash was left as it is, I don’t know how much.',
+    evidence: {
+      ...MEASURED,
+      setUps: [{ ...cleanSetUp, lash: 'set' }],
+      passes: passesOf('valve-lift', [0.544, 0.544, 0.544]),
+    },
+    gaps: [{ key: '1-intake', gap: 'coil-bind', value: 0.206 }],
+    figures: [
+      ['1-intake', 'net-lift', 0.544],
+      ['1-intake', 'gross-lift', undefined],
+    ],
+  },
+  {
+    // The setting put back: (.544 + .016) ÷ .350 = 1.6; .560 gross, the lash off once: .544 net again.
+    said: 'The same, and the lash was at sixteen.',
+    evidence: {
+      ...MEASURED,
+      setUps: [{ ...cleanSetUp, lash: 'set', lashSetting: 0.016 * IN }],
+      passes: passesOf('valve-lift', [0.544, 0.544, 0.544]),
+    },
+    gaps: [{ key: '1-intake', gap: 'coil-bind', value: 0.206 }],
+    figures: [
+      ['1-intake', 'net-lift', 0.544],
+      ['1-intake', 'gross-lift', 0.56],
+    ],
+  },
+  {
+    // Nobody said whether the lash was in: it may be, so that none is taken off: .544 stays .544.
+    said: 'Five forty-four again, and I can’t remember about the lash.',
+    evidence: {
+      ...MEASURED,
+      setUps: [{ ...cleanSetUp, lash: 'not-said' }],
+      passes: passesOf('valve-lift', [0.544, 0.544, 0.544]),
+    },
+    figures: [['1-intake', 'net-lift', 0.544]],
+  },
+  {
+    // .120 − .140 × .1 = .106; √(.002² + (.140·.030)² + (.140·.032)²) = .00646: .099 to .113 against .080. The larger .135
+    // that was read as well replaces nothing.
+    said: 'One twenty at the piston with the one fives, lobe was up one forty there.',
+    evidence: PISTON,
+    gaps: [{ key: '1-intake', gap: 'piston-to-valve', word: 'clear', value: 0.106, low: 0.099, high: 0.113 }],
+  },
+  {
+    // Aluminium rods: .080 + .030 = .110 lies in .099 to .113. For racing .060 + .030 = .090 lies below it.
+    said: 'Oh, and the rods are aluminium.',
+    evidence: { ...PISTON, engine: { ...PISTON.engine, rodMaterial: 'aluminium' } },
+    gaps: [{ key: '1-intake', gap: 'piston-to-valve', word: 'close', value: 0.106, low: 0.099, high: 0.113 }],
+  },
+  {
+    said: 'It is a race engine, with aluminium rods.',
+    evidence: { ...PISTON, engine: { ...PISTON.engine, rodMaterial: 'aluminium', use: 'race' } },
+    gaps: [{ key: '1-intake', gap: 'piston-to-valve', word: 'clear', value: 0.106 }],
+  },
+  {
+    // 130 + 350 × .620 = 347 lbf; pushrod × 1.6 = 555.2, stud × 2.6 = 902.2. At the most 347 + √(34.7² + (350·.400·.032)²)
+    // = 382, told 380.
+    said: 'Three-eighths studs, one thirty on the seat, three fifty rate.',
+    evidence: {
+      ...ENGINE,
+      engine: { ...ENGINE.engine, studSize: '3/8' },
+      springs: { installedHeight: 1.82 * IN, seatLoad: 130 * LBF, rate: 350 * LBF_PER_IN },
+    },
+    figures: [
+      ['intake', 'open-load', 347],
+      ['intake', 'pushrod-load', 555.2],
+      ['intake', 'pivot-load', 902.2],
+    ],
+    says: [
+      'The spring may open at up to 380 lb: 3/8 studs are commonly kept below about 300 to 350 lb open. The stud maker’s figure goes first.',
+    ],
+  },
+  {
+    // 1.48 × (1/1.5 − 1/1.6) = .0617; .055 − .0617 = −.007. At the ends of the ratios: 1.632 takes .0181 more and 1.47
+    // .0201, 1.568 gives .0189 and 1.53 .0193; with ±.005: under .0275, over .0275: −.035 to .021.
+    said: 'Pushrod has fifty-five in the head slot now.',
+    evidence: {
+      ...ENGINE,
+      rockers: { ...ENGINE.rockers, pivotToTip: 1.48 * IN },
+      taken: { intake: { pushrodToHead: 0.055 * IN }, exhaust: {} },
+    },
+    gaps: [
+      {
+        key: 'intake',
+        gap: 'pushrod-to-head',
+        word: 'close',
+        value: -0.007,
+        low: -0.035,
+        high: 0.021,
+        sentence:
+          'Pushrod to head, intake valves with the planned 1.6: pushrod and head would touch by .007 in (.035 at the most, .021 of room at the best), calculated, where .020 in is wanted: close, it can’t be told from the limit. It needs the gap measured on the engine.',
+      },
+    ],
+    figures: [['intake', 'cup-move', 0.0617]],
+  },
+  {
+    said: 'No number on them, but they are that family in your book. One six five is what I want.',
+    evidence: {
+      ...ENGINE,
+      rockers: { family: { name: 'Bracken 155-A (invented)', nominalRatio: 1.55 }, planned: 1.65 },
+    },
+    // .400 × 1.65 − .020 = .640.
+    figures: [['intake', 'net-lift', 0.64]],
+    says: [
+      'Not known yet: piston to valve on the intake valves needs closed valve to piston at TDC, stroke, rod length, valve angle, pocket or flat piston, lobe centreline and a duration of the cam card; room to coil bind on the intake valves needs installed height and coil-bind height; retainer to seal on the intake valves needs the distance with the valve shut; pushrod to head on the intake valves needs the same gap with the arms before and pivot to tip; anything to the cover, rocker slot to stud and rocker to retainer can only be measured.',
+    ],
+  },
+];
