@@ -8,6 +8,7 @@ import { nowOnValves } from '../records/arms/placements.ts';
 import type { Call } from '../records/calls/calls.ts';
 import { TRIAGE_EVENTS } from '../records/calls/events.ts';
 import type { BuildRecord } from '../records/whole-build/build-record.ts';
+import { armOfReading, armOfSetUp } from './evidence/arm-then.ts';
 import { familyEvidence } from './evidence/families.ts';
 import {
   answerEvidence,
@@ -65,9 +66,9 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
       valve: valve === 'exhaust' ? 'exhaust' : 'intake',
       armId,
     })),
-    setUps: record.setUps.map(setUpEvidence),
+    setUps: record.setUps.map((setUp) => setUpEvidence(setUp, armOfSetUp(record, setUp))),
     passes: record.readings.map(passEvidence),
-    sheet: record.sheetReadings.map(sheetEvidence),
+    sheet: record.sheetReadings.map((reading) => sheetEvidence(reading, armOfReading(record, reading))),
     lash: record.lashLines.filter(({ reading }) => reading.arms === 'these').map(lashEvidence),
     tipMarks: record.tipMarks.map(markEvidence),
     part: record.partReadings.map(partEvidence),

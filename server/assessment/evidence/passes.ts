@@ -6,7 +6,10 @@ import type { Reading } from '../../records/readings/readings.ts';
 import type { SetUp } from '../../records/set-ups/set-ups.ts';
 import { entryEvidence } from './entry.ts';
 
-export function setUpEvidence({ id, number, cylinder, valve, armId, method }: SetUp): SetUpEvidence {
+export function setUpEvidence(
+  { id, number, cylinder, valve, method }: SetUp,
+  armId: string | undefined,
+): SetUpEvidence {
   return {
     id,
     number,

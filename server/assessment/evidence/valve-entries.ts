@@ -18,8 +18,8 @@ function boundsOf({ value, low, high, unit }: Gauged): Bounds {
   return defined({ value: si(value), low: si(low), high: si(high) });
 }
 
-export function sheetEvidence(entry: SheetReading): SheetEvidence {
-  const { cylinder, valve, kind, reading, tool, spring, lifter, arms, armId } = entry;
+export function sheetEvidence(entry: SheetReading, armId: string | undefined): SheetEvidence {
+  const { cylinder, valve, kind, reading, tool, spring, lifter, arms } = entry;
   return {
     ...entryEvidence(entry),
     cylinder,

@@ -40,7 +40,7 @@ function together(parts: readonly PartSaid<unknown>[], stopped: boolean) {
  */
 export function assess(evidence: Evidence): Assessment {
   const read = ratioRead(evidence);
-  const sheet = sheetPart(evidence);
+  const sheet = sheetPart(evidence, read.known);
   const ratios = valveRatios(read.known);
   const change = changePart(evidence, ratios);
   const marks = marksPart(evidence, ratios);

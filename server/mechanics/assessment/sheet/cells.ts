@@ -5,9 +5,10 @@ import type { Judgement } from '../assessment.ts';
 import { newestLash } from '../common/newest-lash.ts';
 import type { Evidence, GapName, SheetEvidence, SheetKindName } from '../evidence.ts';
 import type { SheetCellDetail } from './detail.ts';
+import { perTurnOf } from './dial.ts';
 import { gapJudgement, type JudgedGap, judgeGap, worstOf } from './gap.ts';
 import { figureOf, type LotFigure } from './lot.ts';
-import { perTurnOf, type SheetRow } from './rows.ts';
+import type { SheetRow } from './rows.ts';
 
 const idsOf = (readings: readonly SheetEvidence[]): string[] => readings.map(({ id }) => id);
 

@@ -2,7 +2,8 @@ import { IN } from '../../kit/si.ts';
 import type { Pass, QuestionInput } from '../../questions/types.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { Evidence, LifterState, SheetEvidence, Side, ValvePlace } from '../evidence.ts';
-import { type LiftLot, perTurnOf, type SheetRow } from './rows.ts';
+import { perTurnOf } from './dial.ts';
+import type { LiftLot, SheetRow } from './rows.ts';
 
 /** What a row can be set against where the card or the box says nothing: the middle of its siblings. */
 interface SideMiddle {

@@ -1,6 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import { byId, byPlace, placeOf } from '../common/said.ts';
 import type { Evidence, SheetEvidence, SheetKindName, Spring, ValvePlace } from '../evidence.ts';
+import { perTurnOf } from './dial.ts';
 import { figureOf, type LotFigure } from './lot.ts';
 
 /** Lifts at one valve with one arm on one spring. */
@@ -21,14 +22,6 @@ export interface SheetRow extends ValvePlace {
   /** The lots of every arm that has sat there, for swap tests. */
   readonly everyLift: readonly LiftLot[];
   readonly others: readonly SheetEvidence[];
-}
-
-const USUAL_TURN = 0.1 * 0.0254;
-
-/** Travel of the dial's hand in one turn: as the set-ups say where they agree, else the usual .100 in. */
-export function perTurnOf({ setUps }: Evidence): number {
-  const turns = [...new Set(setUps.map(({ perTurn }) => perTurn))];
-  return turns.length === 1 ? (turns[0] ?? USUAL_TURN) : USUAL_TURN;
 }
 
 /** The readings that count: standing, and with the arms the sheet is about. By id, so that entry order says nothing. */
