@@ -8,7 +8,7 @@ import { nowOnValves } from '../records/arms/placements.ts';
 import type { Call } from '../records/calls/calls.ts';
 import { TRIAGE_EVENTS } from '../records/calls/events.ts';
 import type { BuildRecord } from '../records/whole-build/build-record.ts';
-import { armOfReading, armOfSetUp } from './evidence/arm-then.ts';
+import { armOfSetUp, takenWith } from './evidence/arm-then.ts';
 import { familyEvidence } from './evidence/families.ts';
 import {
   answerEvidence,
@@ -50,6 +50,7 @@ const familiesOf = ({ catalogue = [] }: BuildRecord) =>
 
 /** What is known of a build, in SI, as the assessment takes it: out of the record as it is now, for one of its calls. */
 export function evidenceOf(record: BuildRecord, call: Call): Evidence {
+  const taken = takenWith(record);
   return {
     call: {
       goal: goalOf(call.goal),
@@ -68,7 +69,7 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
     })),
     setUps: record.setUps.map((setUp) => setUpEvidence(setUp, armOfSetUp(record, setUp))),
     passes: record.readings.map(passEvidence),
-    sheet: record.sheetReadings.map((reading) => sheetEvidence(reading, armOfReading(record, reading))),
+    sheet: record.sheetReadings.map((reading) => sheetEvidence(reading, taken(reading))),
     lash: record.lashLines.filter(({ reading }) => reading.arms === 'these').map(lashEvidence),
     tipMarks: record.tipMarks.map(markEvidence),
     part: record.partReadings.map(partEvidence),

@@ -18,7 +18,10 @@ function boundsOf({ value, low, high, unit }: Gauged): Bounds {
   return defined({ value: si(value), low: si(low), high: si(high) });
 }
 
-export function sheetEvidence(entry: SheetReading, armId: string | undefined): SheetEvidence {
+export function sheetEvidence(
+  entry: SheetReading,
+  { armId, perTurn }: Pick<SheetEvidence, 'armId' | 'perTurn'>,
+): SheetEvidence {
   const { cylinder, valve, kind, reading, tool, spring, lifter, arms } = entry;
   return {
     ...entryEvidence(entry),
@@ -31,7 +34,7 @@ export function sheetEvidence(entry: SheetReading, armId: string | undefined): S
     spring,
     lifter,
     arms,
-    ...defined({ armId }),
+    ...defined({ armId, perTurn }),
   };
 }
 

@@ -13,7 +13,7 @@ import { SHEET_TOLD } from './tape-text.ts';
 /** Rows for the valves, where the call is about telling one from its siblings and none was read yet. */
 function valvesToRead(context: CallContext): string[] {
   const cylinders = context.build.spec.engine?.cylinders ?? 0;
-  if (context.plan.logFirst !== true || happened(context.events, SHEET_EVENTS['sheet-readings-kept']))
+  if (!context.plan.asks.includes('sheet') || happened(context.events, SHEET_EVENTS['sheet-readings-kept']))
     return [];
   return Array.from({ length: cylinders }, (_, index) => [
     `${index + 1} intake`,

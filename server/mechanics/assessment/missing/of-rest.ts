@@ -1,19 +1,35 @@
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import type { Evidence } from '../evidence.ts';
-import { MUST_TURN, type Need, need, TURN } from './need.ts';
+import { isBegun, placesSaid, valvesToRead } from '../sheet/rows-to-read.ts';
+import { ANSWER, MUST_TURN, type Need, need, TURN } from './need.ts';
 
 const worked = ({ workings }: Evidence, name: string): boolean =>
   workings.some(({ computation }) => computation === name);
 
-export const ofSheet = ({ sheet }: Evidence): Need[] => [
-  need(
-    'valves',
-    'lobe lift and valve lift, valve by valve',
-    'Read lobe and valve lift of every valve, one after the other, the same way each time.',
-    sheet.some(({ standing, kind }) => standing && (kind === 'lobe-lift' || kind === 'valve-lift')),
-    TURN,
-  ),
-];
+export function ofSheet(evidence: Evidence): Need[] {
+  const begun = isBegun(evidence);
+  const toRead = begun ? valvesToRead(evidence) : [];
+  return [
+    need(
+      'valves',
+      'lobe lift and valve lift, valve by valve',
+      'Read lobe and valve lift of every valve, one after the other, the same way each time.',
+      begun,
+      { ...ANSWER, ...TURN },
+    ),
+    ...(toRead.length === 0
+      ? []
+      : [
+          need(
+            'rows',
+            `the valve lift of ${placesSaid(toRead)}`,
+            `Read the valve lift of ${placesSaid(toRead)}, the same way as the others.`,
+            false,
+            { ...ANSWER, ...TURN },
+          ),
+        ]),
+  ];
+}
 
 /** What the gaps before and after are made of. */
 export function ofConsequences(evidence: Evidence, measured: boolean): Need[] {

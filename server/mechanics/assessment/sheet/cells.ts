@@ -71,7 +71,9 @@ function setCells(evidence: Evidence, row: SheetRow): SheetCellDetail[] {
       return [{ kind, title: SHEET_KINDS[kind], ...gap, passes: 1, apart: [], lacks: [], entryIds: [id] }];
     }
     const readings = row.others.filter((each) => each.kind === kind);
-    return readings.length === 0 ? [] : [cell(kind, readings, figureOf(readings, perTurnOf(evidence)))];
+    return readings.length === 0
+      ? []
+      : [cell(kind, readings, figureOf(readings, perTurnOf(evidence, readings)))];
   });
 }
 

@@ -48,6 +48,8 @@ export interface SheetOddDetail extends Omit<OddValve, 'cause'> {
   readonly judgementId: string;
   /** The arm that sits there. */
   readonly armName?: string;
+  /** Passes of its own lift and lobe. */
+  readonly passes: { readonly lift: number; readonly lobe: number };
   /** The swap that would decide part against position, or what has to be known before it. */
   readonly swap?: string;
   readonly toSwap?: { readonly partner: Partner; readonly arm?: string; readonly partnersArm?: string };
@@ -77,6 +79,8 @@ export interface SheetSwapDetail {
   readonly oddPlace?: string;
   /** Both lobes were read, and are taken out of the difference. */
   readonly lobesRead: boolean;
+  /** The two as they sit now differ by what counts. */
+  readonly showsNow: boolean;
   /** Of the four readings those that are not there, or not taken like the others. */
   readonly missing: readonly {
     readonly place: string;

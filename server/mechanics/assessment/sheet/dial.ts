@@ -10,8 +10,9 @@ export function dialOf({ setUps }: Pick<Evidence, 'setUps'>): typeof USUAL {
   return newest === undefined ? USUAL : { perTurn: newest.perTurn, graduation: newest.graduation };
 }
 
-/** Travel of the dial's hand in one turn. */
-export const perTurnOf = (evidence: Evidence): number => dialOf(evidence).perTurn;
+/** Travel of the dial's hand in one turn: as it was said with the readings, else of that dial. */
+export const perTurnOf = (evidence: Evidence, readings: readonly Pick<SheetEvidence, 'perTurn'>[]): number =>
+  readings.find(({ perTurn }) => perTurn !== undefined)?.perTurn ?? dialOf(evidence).perTurn;
 
 /**
  * How far off a lift may be, as a 95 % half-width [m]: as its tool repeats, of an indicator no less than a division of

@@ -4,17 +4,18 @@ import type { SheetOddDetail } from './detail.ts';
 const off = (by: number): string => `Valve lift ${lowOrHigh(by)}`;
 
 /** Why a valve is the odd one, without what to do about it: that is what it still needs. */
-export function oddSaid({ cause, valveOff, words, armName }: SheetOddDetail): string {
+export function oddSaid({ cause, valveOff, lobeOff, words, armName }: SheetOddDetail): string {
   if (valveOff === undefined) return words;
+  const lobe = lobeOff === undefined ? '' : ' on a lobe like its siblings’';
   switch (cause) {
     case 'measure-lobe':
       return `${off(valveOff)}; nothing tells cam from rocker while its lobe is not known.`;
     case 'cannot-tell':
       return `${off(valveOff)}: within what repeats give.`;
     case 'part':
-      return `${off(valveOff)} on a lobe like its siblings’: it is the arm on it, ${armName ?? 'as swapped'}, as the swap told.`;
+      return `${off(valveOff)}${lobe}: it is the arm on it, ${armName ?? 'as swapped'}, as the swap told.`;
     case 'position':
-      return `${off(valveOff)} on a lobe like its siblings’: it is its position, as the swap told.`;
+      return `${off(valveOff)}${lobe}: it is its position, as the swap told.`;
     default:
       return words;
   }

@@ -32,6 +32,22 @@ function liftOf(row: SheetRow, spring: Spring, lots: readonly ArmLot[]): number 
   return elsewhere.length === 1 ? elsewhere[0]?.value : undefined;
 }
 
+/** How often it was read with the arm that sits there: a slip is ruled out before a part is moved. */
+function passesOf(
+  row: SheetRow | undefined,
+  spring: Spring,
+  lots: readonly ArmLot[],
+): SheetOddDetail['passes'] {
+  if (row === undefined) return { lift: 0, lobe: 0 };
+  const own = lots.filter(
+    (lot) =>
+      lot.spring === spring &&
+      placeOf(lot) === placeOf(row) &&
+      (lot.armId === undefined || row.armId === undefined || lot.armId === row.armId),
+  );
+  return { lift: own.reduce((sum, { passes }) => sum + passes, 0), lobe: row.lobes.length };
+}
+
 /** What of a row may be set against its siblings. */
 function asSibling(
   row: SheetRow,
@@ -75,7 +91,7 @@ function swapSaid(odd: OddValve, { partner, arm, partnersArm }: ToSwap): string 
 function causeBy(odd: OddValve, armId: string | undefined, swaps: readonly SheetSwapDetail[]) {
   const place = placeOf(odd);
   const told = swaps.filter((swap) => swap.places.includes(place) || swap.arms.some((arm) => arm === armId));
-  if (odd.cause !== 'rocker-or-position') return { cause: odd.cause, touched: told.length > 0 };
+  if (odd.cause === 'lobe' || odd.cause === 'both') return { cause: odd.cause, touched: told.length > 0 };
   const part = told.find(({ verdict, oddArm }) => verdict === 'part' && oddArm === armId);
   if (part !== undefined && armId !== undefined) return { cause: 'part', touched: true } as const;
   const position = told.find(({ verdict, oddPlace }) => verdict === 'position' && oddPlace === place);
@@ -107,12 +123,14 @@ export function sideOf(
   );
   const judged = judgeSide(of.side, siblings);
   const odd = judged.odd.map((each): SheetOddDetail => {
-    const armId = own.find((row) => placeOf(row) === placeOf(each))?.armId;
+    const row = own.find((one) => placeOf(one) === placeOf(each));
+    const armId = row?.armId;
     const { cause, touched } = causeBy(each, armId, swaps);
     const toSwap = touched ? undefined : swapToDo(each, siblings, judged.odd, evidence);
     return {
       ...each,
       cause,
+      passes: passesOf(row, of.spring, lots),
       judgementId: oddId(each, of.spring),
       ...defined({ armName: armNameOf(evidence, armId), toSwap }),
       ...(toSwap === undefined ? {} : { swap: swapSaid(each, toSwap) }),

@@ -70,7 +70,7 @@ export function questionInput(
     lash: 'not-said',
     restsOn: 'not-said',
     alignment: 'not-said',
-    perTurn: perTurnOf(evidence) / IN,
+    perTurn: perTurnOf(evidence, [...lot.readings, ...row.lobes]) / IN,
     graduation: 0.001,
     lobeSource: row.lobes.length === 0 ? 'card' : caliper ? 'caliper' : 'indicator',
     cardLobeLift: positive(own.lobeLift ?? beside.own.lobeLift),

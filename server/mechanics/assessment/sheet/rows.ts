@@ -54,7 +54,7 @@ function armOf(
   return named.size === 1 && seat === only ? only : undefined;
 }
 
-function liftLots(lifts: readonly SheetEvidence[], seat: string | undefined, perTurn: number): LiftLot[] {
+function liftLots(evidence: Evidence, lifts: readonly SheetEvidence[], seat: string | undefined): LiftLot[] {
   const named = new Set([
     ...lifts.flatMap(({ armId }) => armId ?? []),
     ...(seat === undefined ? [] : [seat]),
@@ -69,7 +69,7 @@ function liftLots(lifts: readonly SheetEvidence[], seat: string | undefined, per
       spring: first?.reading.spring ?? 'not-said',
       ...(first?.armId === undefined ? {} : { armId: first.armId }),
       readings,
-      figure: figureOf(readings, perTurn),
+      figure: figureOf(readings, perTurnOf(evidence, readings)),
     };
   });
 }
@@ -90,18 +90,17 @@ function ownLots(lots: readonly LiftLot[], seat: string | undefined): LiftLot[] 
 /** The rows of the sheet, in the engine's own numbering. */
 export function rowsOf(evidence: Evidence): SheetRow[] {
   const counted = countedOf(evidence);
-  const perTurn = perTurnOf(evidence);
   return placesOf(evidence, counted).map((place) => {
     const here = counted.filter((each) => placeOf(each) === placeOf(place));
     const of = (kind: SheetKindName) => here.filter((each) => each.kind === kind);
     const armId = evidence.seats.find((seat) => placeOf(seat) === placeOf(place))?.armId;
     const lobes = of('lobe-lift');
-    const everyLift = liftLots(of('valve-lift'), armId, perTurn);
+    const everyLift = liftLots(evidence, of('valve-lift'), armId);
     return {
       ...place,
       ...defined({ armId }),
       lobes,
-      ...(lobes.length === 0 ? {} : { lobe: figureOf(lobes, perTurn) }),
+      ...(lobes.length === 0 ? {} : { lobe: figureOf(lobes, perTurnOf(evidence, lobes)) }),
       lifts: ownLots(everyLift, armId),
       everyLift,
       others: here.filter(({ kind }) => kind !== 'lobe-lift' && kind !== 'valve-lift'),

@@ -27,12 +27,13 @@ export interface Swap {
 const keyed = (armId: string, place: ValvePlace): string => `${armId}\n${placeOf(place)}`;
 
 /** Every two arms that the record has on the same two valves of a side, by readings or by where they sit now. */
-export function swapsMade({ seats }: Evidence, lots: readonly ArmLot[], side: Side): Swap[] {
+export function swapsMade({ seats, arms: named }: Evidence, lots: readonly ArmLot[], side: Side): Swap[] {
   const been = [...lots, ...seats]
     .filter(({ valve }) => valve === side)
     .flatMap(({ armId, cylinder, valve }) => (armId === undefined ? [] : [{ armId, cylinder, valve }]));
   const sat = new Set(been.map((each) => keyed(each.armId, each)));
-  const arms = [...new Set(been.map(({ armId }) => armId))].sort();
+  const nameOf = (id: string) => `${named.find((arm) => arm.id === id)?.name ?? ''}\n${id}`;
+  const arms = [...new Set(been.map(({ armId }) => armId))].sort((a, b) => (nameOf(a) < nameOf(b) ? -1 : 1));
   const places = [
     ...new Map(been.map(({ cylinder, valve }) => [cylinder, { cylinder, valve }])).values(),
   ].sort(byPlace);

@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { allowance } from '../../kit/allowances.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import { oddOfSwap } from '../../valve-sheet/swap-odd.ts';
 import { swapTests } from '../../valve-sheet/swap-test.ts';
@@ -43,6 +44,12 @@ function siblingsOf(lots: readonly ArmLot[], swap: Swap, lobes: ReturnType<typeo
   return medianKnown(others.map((lot) => (lot.value === undefined ? undefined : lobes.lift(lot, lot.value))));
 }
 
+/** The two as they sit now differ by what counts. */
+function showsNow(cells: readonly SwapCell[]): boolean {
+  const lifts = cells.flatMap(({ now, lift }) => (now && lift !== undefined ? [lift] : []));
+  return lifts.length > 1 && Math.max(...lifts) - Math.min(...lifts) > allowance('odd-beyond');
+}
+
 /** Arm and place that are named, and the difference that each makes, with its sign. */
 function told(cells: readonly SwapCell[], lots: readonly ArmLot[], swap: Swap, lobesRead: LobesRead) {
   const lobes = onOneLobe(lobesRead, swap);
@@ -53,7 +60,12 @@ function told(cells: readonly SwapCell[], lots: readonly ArmLot[], swap: Swap, l
   });
   const [outcome] = swapTests(read);
   if (outcome === undefined)
-    return { verdict: 'cannot-tell', because: 'not-read', lobesRead: lobes.lobesRead } as const;
+    return {
+      verdict: 'cannot-tell',
+      because: 'not-read',
+      lobesRead: lobes.lobesRead,
+      showsNow: false,
+    } as const;
   const middle = read.reduce((sum, { lift }) => sum + lift, 0) / read.length;
   const { arm, place } = oddOfSwap(outcome, middle, siblingsOf(lots, swap, lobes));
   const { verdict, because, part, position, half } = outcome;
@@ -64,6 +76,7 @@ function told(cells: readonly SwapCell[], lots: readonly ArmLot[], swap: Swap, l
     position,
     half,
     lobesRead: lobes.lobesRead,
+    showsNow: showsNow(cells),
     ...defined({
       oddArm: arm === undefined ? undefined : outcome.arms[arm],
       oddPlace: place === undefined ? undefined : outcome.places[place],
