@@ -17,6 +17,7 @@ import { ratioPart, ratioRead } from './ratio/ratio.ts';
 import { valveRatios } from './ratio/valve-ratios.ts';
 import { nextOfSheet } from './sheet/next-of-sheet.ts';
 import { sheetPart } from './sheet/sheet.ts';
+import { ratiosOfSheet } from './sheet/valve-ratios.ts';
 import { stopReasons } from './stop.ts';
 
 /** All that the parts say, each list in the order of the parts. */
@@ -42,7 +43,8 @@ function together(parts: readonly PartSaid<unknown>[], stopped: boolean) {
 export function assess(evidence: Evidence): Assessment {
   const read = ratioRead(evidence);
   const sheet = sheetPart(evidence, read.known);
-  const ratios = valveRatios(read.known);
+  const ofSetUps = valveRatios(read.known);
+  const ratios = [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
   const change = changePart(evidence, ratios);
   const marks = marksPart(evidence, ratios);
   const lash = lashPart(evidence);

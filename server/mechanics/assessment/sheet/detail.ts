@@ -13,6 +13,8 @@ export interface SheetCellDetail {
   readonly value?: number;
   readonly low?: number;
   readonly high?: number;
+  /** How far its tool may be off, as a 95 % half-width. */
+  readonly half: number;
   readonly passes: number;
   readonly spread?: number;
   /** Passes that stand apart from their fellows and are not in the figure. */
@@ -39,6 +41,9 @@ export interface SheetRatioDetail extends ValvePlace {
   readonly low?: number;
   readonly high?: number;
   readonly lobeFrom: 'read' | 'card';
+  readonly lobeLift?: number;
+  /** What each of the two was read with was said; else its ± is that of any entry. */
+  readonly toolSaid: boolean;
   readonly quantityId: string;
 }
 
