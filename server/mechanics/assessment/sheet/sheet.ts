@@ -106,7 +106,7 @@ export function sheetPart(
   tolerances?: Tolerances,
 ): PartSaid<SheetDetail> {
   const rows = rowsOf(evidence);
-  const raised = [...rowQuestions(evidence, rows, tolerances), ...copiedColumns(evidence, rows, tolerances)];
+  const raised = [...rowQuestions(evidence, rows, tolerances), ...copiedColumns(evidence, rows)];
   const doubtsOf = (place: ValvePlace) => raised.filter((each) => inDoubt(each) && isOf(each, place));
   const doubtful = new Set(rows.filter((row) => doubtsOf(row).length > 0).map(placeOf));
   const { sides, swaps } = compare(evidence, rows, doubtful, known);
