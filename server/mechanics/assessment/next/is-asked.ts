@@ -7,6 +7,7 @@ const BY_ASKING: ReadonlySet<string> = new Set([
   'lash-not-said',
   'stated-not-read',
   'decimal-slip',
+  'digits-swapped',
   'unit-mixed',
   'card-ratio',
   'lash-formula',

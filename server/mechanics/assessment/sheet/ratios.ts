@@ -56,7 +56,7 @@ export const ratiosOf = (evidence: Evidence, rows: readonly SheetRow[]): SheetRa
 export function ratioQuantities(
   ratios: readonly SheetRatioDetail[],
   rows: readonly SheetRow[],
-  doubts: (ratio: SheetRatioDetail) => readonly string[],
+  doubts: (row: SheetRow) => readonly string[],
 ): AssessedQuantity[] {
   return ratios.map((ratio) => {
     const row = rows.find(({ cylinder, valve }) => cylinder === ratio.cylinder && valve === ratio.valve);
@@ -76,7 +76,7 @@ export function ratioQuantities(
         ...(ratio.toolSaid ? [] : ['tool not said: ± as of any entry']),
       ],
       lacks: [
-        ...doubts(ratio),
+        ...(row === undefined ? [] : doubts(row)),
         ...(ratio.spring === 'not-said' ? ['which spring was on the valve'] : []),
         ...(lot?.figure.lacks ?? []),
         ...(ratio.lobeFrom === 'card' ? [] : (row?.lobe?.lacks ?? [])),

@@ -5,7 +5,7 @@ import type { AssessedQuestion, Headline, Judgement } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { placeOf } from '../common/said.ts';
-import type { Evidence, Side, Spring, ValvePlace } from '../evidence.ts';
+import type { Evidence, Side, Spring } from '../evidence.ts';
 import type { SetUpKnown } from '../ratio/known.ts';
 import { figureCells, type GapCell, gapCells, inColumns } from './cells.ts';
 import { copiedColumns } from './copied.ts';
@@ -23,12 +23,15 @@ import { type LobesRead, swapJudgement, swapsOf } from './swaps.ts';
 
 const SIDES: readonly Side[] = ['intake', 'exhaust'];
 
-const isOf = (question: AssessedQuestion, place: ValvePlace): boolean => {
-  const { about } = question;
-  // Of the questions of a whole side only a copied column doubts the rows; the others doubt the card.
-  if (about.of === 'side') return question.code === 'copied-reading' && about.valve === place.valve;
-  return about.of === 'valve' && placeOf(about) === placeOf(place);
-};
+const readingsOf = ({ lobes, everyLift }: SheetRow): string[] =>
+  [...lobes, ...everyLift.flatMap(({ readings }) => readings)].map(({ id }) => id);
+
+/** Whether a question doubts a row: it is of that valve, or of its side and rests on what was read there. */
+function isOf({ about, restsOn }: AssessedQuestion, row: SheetRow): boolean {
+  if (about.of === 'side')
+    return about.valve === row.valve && readingsOf(row).some((id) => restsOn.includes(id));
+  return about.of === 'valve' && placeOf(about) === placeOf(row);
+}
 
 /** The springs that lifts were read on; lobes alone are one sheet too. */
 function springsOf(rows: readonly SheetRow[]): Spring[] {
@@ -107,7 +110,7 @@ export function sheetPart(
 ): PartSaid<SheetDetail> {
   const rows = rowsOf(evidence);
   const raised = [...rowQuestions(evidence, rows, tolerances), ...copiedColumns(evidence, rows)];
-  const doubtsOf = (place: ValvePlace) => raised.filter((each) => inDoubt(each) && isOf(each, place));
+  const doubtsOf = (row: SheetRow) => raised.filter((each) => inDoubt(each) && isOf(each, row));
   const doubtful = new Set(rows.filter((row) => doubtsOf(row).length > 0).map(placeOf));
   const { sides, swaps } = compare(evidence, rows, doubtful, known);
   const worn = wornLobes(evidence, sides, rows);
@@ -136,7 +139,7 @@ export function sheetPart(
   return {
     quantities: [
       ...rowQuantities(details),
-      ...ratioQuantities(ratios, rows, (ratio) => doubtsOf(ratio).map(({ ask }) => ask)),
+      ...ratioQuantities(ratios, rows, (row) => doubtsOf(row).map(({ ask }) => ask)),
     ],
     judgements: [...compared, ...allGaps.map(({ judgement }) => judgement)],
     questions,
