@@ -8,6 +8,7 @@ import { nowOnValves } from '../records/arms/placements.ts';
 import type { Call } from '../records/calls/calls.ts';
 import { TRIAGE_EVENTS } from '../records/calls/events.ts';
 import type { BuildRecord } from '../records/whole-build/build-record.ts';
+import { armOfSetUp, takenWith } from './evidence/arm-then.ts';
 import { catalogueEvidence } from './evidence/families.ts';
 import {
   answerEvidence,
@@ -86,6 +87,7 @@ function familyNamed({ build, catalogue = [] }: BuildRecord): Pick<Evidence['roc
 /** What is known of a build, in SI, as the assessment takes it: out of the record as it is now, for one of its calls. */
 export function evidenceOf(record: BuildRecord, call: Call): Evidence {
   const spec = specEvidence(record.build.spec);
+  const taken = takenWith(record);
   return {
     call: {
       goal: goalOf(call.goal),
@@ -102,10 +104,10 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
       valve: valve === 'exhaust' ? 'exhaust' : 'intake',
       armId,
     })),
-    setUps: record.setUps.map(setUpEvidence),
+    setUps: record.setUps.map((setUp) => setUpEvidence(setUp, armOfSetUp(record, setUp))),
     statements: record.setUps.flatMap(({ statements }) => statements.map(statementEvidence)),
     passes: record.readings.map(passEvidence),
-    sheet: record.sheetReadings.map(sheetEvidence),
+    sheet: record.sheetReadings.map((reading) => sheetEvidence(reading, taken(reading))),
     lash: record.lashLines.filter(({ reading }) => reading.arms === 'these').map(lashEvidence),
     tipMarks: record.tipMarks.map(markEvidence),
     part: record.partReadings.map(partEvidence),

@@ -1,10 +1,11 @@
 import { readNeedle } from './dial-needle.ts';
 import { meaningsIn, showValue, tidy } from './echo.ts';
 import { writeExact } from './format.ts';
+import { normaliseText } from './normalise-text.ts';
 import { type NumberReading, type ReadOptions, refuse } from './number-types.ts';
 import { isHeld, type NumberValue, readValue } from './number-value.ts';
 import { readPart } from './part-number.ts';
-import type { Token } from './tokens.ts';
+import { type Token, tokenise } from './tokens.ts';
 import { unitOfWords } from './unit-words.ts';
 import { fromSi, type Quantity, toSi } from './units.ts';
 
@@ -14,6 +15,9 @@ const FILLERS = new Set(['of', 'a', 'and', 'plus', ',']);
 export function turnsAt(tokens: readonly Token[]): number {
   return tokens.findIndex((token) => token.kind === 'word' && unitOfWords([token.text]) === 'turn');
 }
+
+/** Whether a text counts turns of a dial: `4 turns 37`. */
+export const saysTurns = (text: string): boolean => turnsAt(tokenise(normaliseText(text))) >= 0;
 
 function skipFillers(tokens: readonly Token[], at: number): number {
   let next = at;

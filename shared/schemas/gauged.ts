@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { defined } from '../defined.ts';
 import type { FaultCode } from '../problems/faults.ts';
 import { readBetween, sayBounds, saysBetween } from '../quantities/read-between.ts';
+import { saysTurns } from '../quantities/turns-reading.ts';
 import { isUnit, UNITS, type Unit } from '../quantities/units.ts';
 import { entered } from './entered.ts';
 import { fieldInfo } from './field-info.ts';
@@ -97,34 +98,57 @@ function fromBounds(raw: unknown, ctx: Refusal): Gauged {
   return { typed: readAs, readAs, ...ends };
 }
 
+function readGauged(raw: unknown, ctx: Refusal): Gauged {
+  if (hasBounds(raw)) return fromBounds(raw, ctx);
+  const given = textOf(raw);
+  if (given !== undefined && saysBetween(given.text)) {
+    const read = readBetween(given.text, given.assume);
+    if (read.ok) return { typed: given.text, readAs: sayBounds(read.between), ...read.between };
+    ctx.addIssue({ code: 'custom', message: read.detail, params: { fault: 'not-allowed' } });
+    return z.NEVER;
+  }
+  const read = figure.safeParse(raw);
+  return read.success ? read.data : passOn(ctx, read.error.issues);
+}
+
+const infoOf = (description: string) => ({
+  anyOf: [
+    ...quantityJsonSchema('length').anyOf,
+    {
+      type: 'object' as const,
+      properties: { moreThan: quantityJsonSchema('length'), lessThan: quantityJsonSchema('length') },
+      additionalProperties: false,
+    },
+  ],
+  description,
+  'x-dimension': 'length',
+});
+
 /** A length that may lie between two gauges, kept as it was found. */
 export function gauged(description: string) {
+  const schema = z.unknown().transform(readGauged).meta(infoOf(description));
+  fieldInfo.add(schema, { control: 'quantity', dimension: 'length' });
+  return schema;
+}
+
+/** A count of turns as it was said: a length once the dial is known. */
+export interface SaidInTurns {
+  readonly typed: string;
+  readonly inTurns: true;
+}
+
+const isBareTurns = (raw: unknown): boolean =>
+  saysTurns(textOf(raw)?.text ?? '') &&
+  !(typeof raw === 'object' && raw !== null && Reflect.get(raw, 'perTurn') !== undefined);
+
+/** The same, and a count of turns where the dial is known elsewhere: `4 turns 37`. */
+export function gaugedOrTurns(description: string) {
   const schema = z
     .unknown()
-    .transform((raw, ctx): Gauged => {
-      if (hasBounds(raw)) return fromBounds(raw, ctx);
-      const given = textOf(raw);
-      if (given !== undefined && saysBetween(given.text)) {
-        const read = readBetween(given.text, given.assume);
-        if (read.ok) return { typed: given.text, readAs: sayBounds(read.between), ...read.between };
-        ctx.addIssue({ code: 'custom', message: read.detail, params: { fault: 'not-allowed' } });
-        return z.NEVER;
-      }
-      const read = figure.safeParse(raw);
-      return read.success ? read.data : passOn(ctx, read.error.issues);
-    })
-    .meta({
-      anyOf: [
-        ...quantityJsonSchema('length').anyOf,
-        {
-          type: 'object' as const,
-          properties: { moreThan: quantityJsonSchema('length'), lessThan: quantityJsonSchema('length') },
-          additionalProperties: false,
-        },
-      ],
-      description,
-      'x-dimension': 'length',
-    });
+    .transform((raw, ctx): Gauged | SaidInTurns =>
+      isBareTurns(raw) ? { typed: textOf(raw)?.text ?? '', inTurns: true } : readGauged(raw, ctx),
+    )
+    .meta(infoOf(description));
   fieldInfo.add(schema, { control: 'quantity', dimension: 'length' });
   return schema;
 }

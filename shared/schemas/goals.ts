@@ -65,6 +65,12 @@ export const GOAL_PLANS = {
     report: ['lash', 'marks', 'workings', 'sheet'],
     cards: ['adjuster'],
   },
+  'one-valve-differs': {
+    asks: ['sheet'],
+    waitsFor: ['sheet'],
+    report: ['sheet', 'arms', 'ratio'],
+    cards: ['sheet'],
+  },
   'noise-or-failure': {
     asks: ['adjuster', 'sheet'],
     waitsFor: [],

@@ -1,6 +1,7 @@
 import { z } from 'zod';
+import { entered } from './entered.ts';
 import { choice, listOf } from './fields.ts';
-import { gauged } from './gauged.ts';
+import { gaugedOrTurns } from './gauged.ts';
 import { bare } from './number-fields.ts';
 import { someWords } from './texts.ts';
 import { keysOf, LIFTERS, SPRINGS, VALVES } from './words.ts';
@@ -48,19 +49,59 @@ export const SHEET_ARMS = {
   before: 'With the arms fitted before',
 } as const;
 
+const HOW = {
+  spring: choice(keysOf(SPRINGS), 'spring on the valve while reading').optional(),
+  lifter: choice(keysOf(LIFTERS), 'lifter under the pushrod while reading').optional(),
+  tool: choice(keysOf(TOOLS), 'what it was read with').optional(),
+};
+
+/** The columns of a sheet that may have been read in a way of their own. */
+export const SHEET_COLUMNS = {
+  'lobe-lift': 'Lobe lift',
+  'valve-lift': 'Valve lift',
+  set: 'Lash and preload',
+  gaps: 'Gaps',
+} as const;
+export type SheetColumn = keyof typeof SHEET_COLUMNS;
+
+export const columnOf = (kind: SheetKind): SheetColumn =>
+  kind === 'lobe-lift' || kind === 'valve-lift'
+    ? kind
+    : kind === 'lash' || kind === 'preload'
+      ? 'set'
+      : 'gaps';
+
+const column = z.strictObject(HOW).optional();
+
 const batch = {
   spring: choice(keysOf(SPRINGS), 'spring on the valve while reading').default('not-said'),
   lifter: choice(keysOf(LIFTERS), 'lifter under the pushrod while reading').default('not-said'),
   tool: choice(keysOf(TOOLS), 'what it was read with').default('not-said'),
   arms: choice(keysOf(SHEET_ARMS), 'with which arms').default('these'),
+  columns: z
+    .strictObject({ 'lobe-lift': column, 'valve-lift': column, set: column, gaps: column })
+    .optional()
+    .meta({ description: 'how a column was read, where it differs from the rest' }),
+  perTurn: entered(
+    'length',
+    'travel of the dial’s big hand in one turn; left out, that of the newest set-up',
+  ).optional(),
 };
+export type SheetHow = z.output<z.ZodObject<typeof batch>>;
 
 const sheetReading = z.strictObject({
   cylinder: bare('cylinder number, in the engine’s own numbering', { least: 1, most: 16, whole: true }),
   valve: choice(keysOf(VALVES), 'which valve of the cylinder'),
   kind: choice(keysOf(SHEET_KINDS), 'what was read'),
-  reading: gauged('the reading: one figure, or the two gauges it lies between'),
+  reading: gaugedOrTurns(
+    'the reading: one figure, turns of the dial (4 turns 37), or the two gauges it lies between',
+  ),
+  armId: z
+    .uuid()
+    .optional()
+    .meta({ description: 'the arm it was read with; left out, the one that sits there now' }),
 });
+export type SheetReadingInput = z.output<typeof sheetReading>;
 
 /** Readings of several valves, all taken the same way. All are kept or none. */
 export const newSheetReadings = z.strictObject({
@@ -82,7 +123,7 @@ export const pasteSheet = z.strictObject({
 export type PasteSheet = z.output<typeof pasteSheet>;
 
 export const correctSheetReading = z.strictObject({
-  reading: gauged('the reading as it should be; left out, the reading is struck').optional(),
+  reading: gaugedOrTurns('the reading as it should be; left out, the reading is struck').optional(),
   reason: someWords('why the reading is replaced', 500),
 });
 
@@ -91,9 +132,12 @@ export const oneValve = z.strictObject({
   ...batch,
   cylinder: sheetReading.shape.cylinder,
   valve: sheetReading.shape.valve,
+  armId: sheetReading.shape.armId,
   figures: z
     .strictObject(
-      Object.fromEntries(keysOf(SHEET_KINDS).map((kind) => [kind, gauged(SHEET_KINDS[kind]).optional()])),
+      Object.fromEntries(
+        keysOf(SHEET_KINDS).map((kind) => [kind, gaugedOrTurns(SHEET_KINDS[kind]).optional()]),
+      ),
     )
     .optional(),
 });

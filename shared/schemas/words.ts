@@ -7,6 +7,7 @@ export const GOALS = {
   geometry: 'Tip mark and geometry',
   'cam-timing': 'Cam timing',
   adjuster: 'Adjusters and lash',
+  'one-valve-differs': 'One valve differs',
   'noise-or-failure': 'Noise or failure',
   'returned-part': 'Returned part',
 } as const;

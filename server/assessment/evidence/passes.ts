@@ -11,9 +11,9 @@ import type { SetUp } from '../../records/set-ups/set-ups.ts';
 import type { SetUpStatement } from '../../records/set-ups/statements.ts';
 import { entryEvidence } from './entry.ts';
 
-/** As it was said before the first reading. */
-export function setUpEvidence({ id, number, started }: SetUp): SetUpEvidence {
-  const { cylinder, valve, armId, method } = started;
+/** As it was said before the first reading, with the arm that sat there then. */
+export function setUpEvidence({ id, number, started }: SetUp, armId: string | undefined): SetUpEvidence {
+  const { cylinder, valve, method } = started;
   const { spring, lifter, lash, restsOn, alignment, lobeSource } = method;
   return {
     id,

@@ -18,8 +18,11 @@ function boundsOf({ value, low, high, unit }: Gauged): Bounds {
   return defined({ value: si(value), low: si(low), high: si(high) });
 }
 
-export function sheetEvidence(entry: SheetReading): SheetEvidence {
-  const { cylinder, valve, kind, reading, tool, spring, lifter, arms, armId } = entry;
+export function sheetEvidence(
+  entry: SheetReading,
+  { armId, perTurn }: Pick<SheetEvidence, 'armId' | 'perTurn'>,
+): SheetEvidence {
+  const { cylinder, valve, kind, reading, tool, spring, lifter, arms } = entry;
   return {
     ...entryEvidence(entry),
     cylinder,
@@ -31,7 +34,7 @@ export function sheetEvidence(entry: SheetReading): SheetEvidence {
     spring,
     lifter,
     arms,
-    ...defined({ armId }),
+    ...defined({ armId, perTurn }),
   };
 }
 

@@ -12,6 +12,7 @@ import type {
   SheetSideDetail,
   SheetSwapDetail,
 } from '../../mechanics/assessment/sheet/detail.ts';
+import { needsOf } from '../../mechanics/assessment/sheet/swap-said.ts';
 import { sheetReadingView, showSheetReading } from '../../records/sheet/view.ts';
 import type { BuildRecord } from '../../records/whole-build/build-record.ts';
 import { QUANTITY } from '../ratio-view.ts';
@@ -59,7 +60,7 @@ const odd = z.object({
   valveOff: out('length', 'valve lift less the median of its siblings').optional(),
   lobeOff: out('length', 'lobe lift less the median of its siblings').optional(),
   outlier: z.boolean(),
-  cause: z.enum(['lobe', 'rocker-or-position', 'both', 'measure-lobe', 'cannot-tell']),
+  cause: z.enum(['lobe', 'rocker-or-position', 'part', 'position', 'both', 'measure-lobe', 'cannot-tell']),
   words: z.string(),
   judgementId: z.string(),
   swap: z.string().meta({ description: 'the swap that would decide' }).optional(),
@@ -86,9 +87,12 @@ const onSpring = z.object({
       side,
       armIds: z.array(z.uuid()),
       places: z.array(z.string()),
-      part: out('length', 'first arm less second'),
-      position: out('length', 'first place less second'),
-      verdict: z.enum(['part', 'position', 'both', 'gone']),
+      part: out('length', 'first arm less second, where all four were read').optional(),
+      position: out('length', 'first valve less second, where all four were read').optional(),
+      verdict: z.enum(['part', 'position', 'both', 'cannot-tell']),
+      oddArmId: z.uuid().optional().meta({ description: 'the arm that differs from its siblings' }),
+      oddPlace: z.string().optional().meta({ description: 'the valve that differs from its siblings' }),
+      needs: z.array(z.string()),
       words: z.string(),
       judgementId: z.string(),
     }),
@@ -161,6 +165,9 @@ const swapOf = (swap: SheetSwapDetail, words: Words) => ({
   part: swap.part,
   position: swap.position,
   verdict: swap.verdict,
+  oddArmId: swap.oddArm,
+  oddPlace: swap.oddPlace,
+  needs: needsOf(swap),
   words: words(swap.judgementId),
   judgementId: swap.judgementId,
 });

@@ -15,7 +15,9 @@ import { partPart } from './part/part.ts';
 import { measureNext } from './part/tell.ts';
 import { ratioPart, ratioRead } from './ratio/ratio.ts';
 import { valveRatios } from './ratio/valve-ratios.ts';
+import { nextOfSheet } from './sheet/next-of-sheet.ts';
 import { sheetPart } from './sheet/sheet.ts';
+import { ratiosOfSheet } from './sheet/valve-ratios.ts';
 import { liftedGaps, stopReasons } from './stop.ts';
 
 /** All that the parts say, each list in the order of the parts. */
@@ -37,8 +39,9 @@ const together = (parts: readonly PartSaid<unknown>[]) => ({
  */
 export function assess(evidence: Evidence): Assessment {
   const read = ratioRead(evidence);
-  const sheet = sheetPart(evidence);
-  const ratios = valveRatios(read.known);
+  const sheet = sheetPart(evidence, read.known);
+  const ofSetUps = valveRatios(read.known);
+  const ratios = [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
   const change = changePart(evidence, ratios);
   const marks = marksPart(evidence, ratios);
   const lash = lashPart(evidence);
@@ -55,7 +58,10 @@ export function assess(evidence: Evidence): Assessment {
   const ofPart = planOf(goal).asks.includes('identify') ? measureNext(part.detail.ranking) : undefined;
   const atEnd = needs.filter(({ step, need }) => step === 'notes' && !need.have);
   const { questions } = said;
-  const next = nextOf({ closed, stop, lacking, atEnd, questions, explained: read.explained, ofPart });
+  const ofSheet = nextOfSheet(sheet.detail);
+  // One valve is told from its siblings: what else there is to its ratio is not what the call is about.
+  const explained = planOf(goal).waitsFor.includes('sheet') ? [] : read.explained;
+  const next = nextOf({ closed, stop, lacking, atEnd, questions, explained, ofSheet, ofPart });
   const details: Details = {
     setUps: ratio.detail,
     sheet: sheet.detail,

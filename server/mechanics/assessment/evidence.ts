@@ -136,6 +136,8 @@ export interface SheetEvidence extends EvidenceEntry, ValvePlace {
   readonly arms: 'these' | 'before';
   /** The arm that sat there when it was read. */
   readonly armId?: string;
+  /** Travel of the dial in one turn, where it was said for the sheet. */
+  readonly perTurn?: number;
 }
 
 export interface LashEvidence extends EvidenceEntry, ValvePlace {

@@ -56,24 +56,33 @@ interface RatioOfLifts {
   readonly high?: number;
 }
 
+/** How far off each of the two lifts may be, as 95 % half-widths [m]; left out, as such readings repeat. */
+interface LiftHalves {
+  readonly valve: number;
+  readonly lobe: number;
+}
+
 /**
  * Ratio of two figures of the sheet as an interval.
  *
- * Equation: r = V/L, half-width r·√((u/V)² + (u/L)²) with u .002 in for each lift; of bounds, low = V_low/L_high and
- * high = V_high/L_low
+ * Equation: r = V/L, half-width r·√((u/V)² + (u/L)²) with the u of each lift's own tool, .002 in for an indicator; of
+ * bounds, low = V_low/L_high and high = V_high/L_low
  *
  * Source: trade practice, .002 in on each lift gives about .011 of ratio; interval arithmetic.
  */
-export function ratioOfFigures(valve: SheetFigure, lobe: SheetFigure): RatioOfLifts {
-  const repeat = allowance('repeat');
+export function ratioOfFigures(
+  valve: SheetFigure,
+  lobe: SheetFigure,
+  halves: LiftHalves = { valve: allowance('repeat'), lobe: allowance('repeat') },
+): RatioOfLifts {
   if (valve.value !== undefined && lobe.value !== undefined) {
     const value = valve.value / lobe.value;
-    const half = value * Math.hypot(repeat / valve.value, repeat / lobe.value);
+    const half = value * Math.hypot(halves.valve / valve.value, halves.lobe / lobe.value);
     return { value, low: value - half, high: value + half };
   }
-  const ends = (figure: SheetFigure) =>
-    figure.value === undefined ? figure : { low: figure.value - repeat, high: figure.value + repeat };
-  const [v, l] = [ends(valve), ends(lobe)];
+  const ends = (figure: SheetFigure, half: number) =>
+    figure.value === undefined ? figure : { low: figure.value - half, high: figure.value + half };
+  const [v, l] = [ends(valve, halves.valve), ends(lobe, halves.lobe)];
   return {
     ...(v.low === undefined || l.high === undefined ? {} : { low: v.low / l.high }),
     ...(v.high === undefined || l.low === undefined || l.low <= 0 ? {} : { high: v.high / l.low }),

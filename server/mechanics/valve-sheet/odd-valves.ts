@@ -1,13 +1,10 @@
 import { defined } from '../../../shared/defined.ts';
-import { formatQuantity } from '../../../shared/quantities/format.ts';
-import { fromSi } from '../../../shared/quantities/units.ts';
 import { allowance } from '../kit/allowances.ts';
+import { lowOrHigh } from '../kit/say-inches.ts';
 import { medianKnown, offSiblings, standOut } from './siblings.ts';
 import type { OddCause, OddValve, SheetValve, SideJudged } from './types.ts';
 
 const EQUAL = 1e-12;
-const inches = (si: number): string => formatQuantity(fromSi(Math.abs(si), 'in'), { places: 3 });
-const lowOrHigh = (off: number): string => (off < 0 ? 'low' : 'high');
 
 /**
  * Whether the lobe or the rocker is the odd one.
@@ -28,8 +25,8 @@ function causeOf(valveOff: number, lobeOff: number | undefined, ratio: number): 
 }
 
 function wordsOf(cause: OddCause, valveOff: number | undefined, lobeOff: number | undefined): string {
-  const valve = valveOff === undefined ? '' : `Valve lift ${inches(valveOff)} ${lowOrHigh(valveOff)}`;
-  const lobe = lobeOff === undefined ? '' : `lobe ${inches(lobeOff)} ${lowOrHigh(lobeOff)}`;
+  const valve = valveOff === undefined ? '' : `Valve lift ${lowOrHigh(valveOff)}`;
+  const lobe = lobeOff === undefined ? '' : `lobe ${lowOrHigh(lobeOff)}`;
   const said: Readonly<Record<OddCause, string>> = {
     lobe: `${valve === '' ? 'The' : `${valve}, and the`} ${lobe} accounts for it: cam or lifter, not the rocker.`,
     'rocker-or-position': `${valve} on a lobe like its siblings’: the rocker or its position.`,

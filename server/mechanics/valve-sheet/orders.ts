@@ -15,3 +15,11 @@ export function cylinderOrder(text: string | undefined, cylinders: number): numb
   const fits = read.length === cylinders && numbered.every((cylinder) => read.includes(cylinder));
   return fits ? read : numbered;
 }
+
+/** Cylinders bank by bank, where the text parts them (`1 3 5 7 / 2 4 6 8`) and names each cylinder once. */
+export function banksOf(text: string | undefined, cylinders: number): number[][] {
+  const banks = (text ?? '').split(/[/;|\n]/).map(numbersIn);
+  const all = banks.flat();
+  const fits = all.length === cylinders && new Set(all).size === cylinders && all.every((each) => each >= 1);
+  return fits && banks.length > 1 ? banks : [];
+}

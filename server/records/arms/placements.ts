@@ -69,6 +69,16 @@ export async function listPlacements(tx: Tx, principal: Principal, buildId: stri
   return (await rowsOfBuild(tx, principal, buildId, selectPlacements(tx))).map(toPlacement);
 }
 
+interface Place {
+  readonly cylinder: number;
+  readonly valve: string;
+}
+
+const isOn =
+  (place: Place) =>
+  ({ cylinder, valve }: Place): boolean =>
+    cylinder === place.cylinder && valve === place.valve;
+
 /** Which arm sits on which valve now: for each arm its last place, for each valve the last arm put there. */
 export function nowOnValves(placements: readonly Placement[]): Placement[] {
   const byValve = new Map<string, Placement>();
@@ -77,4 +87,42 @@ export function nowOnValves(placements: readonly Placement[]): Placement[] {
     byValve.set(`${placement.cylinder} ${placement.valve}`, placement);
   }
   return [...byValve.values()].sort((a, b) => a.cylinder - b.cylinder || a.valve.localeCompare(b.valve));
+}
+
+/** An arm that was put on another valve, or on one where another arm sat. Where an arm sits at first is no move. */
+export interface Move {
+  readonly placement: Placement;
+  /** Where the arm sat before. */
+  readonly from?: Place;
+  /** The arm that sat there before. */
+  readonly inPlaceOf?: string;
+}
+
+/** The placements that moved something, in order. */
+export function movesOf(placements: readonly Placement[]): Move[] {
+  return placements.flatMap((placement, index): Move[] => {
+    const before = placements.slice(0, index);
+    const from = before.findLast(({ armId }) => armId === placement.armId);
+    const there = nowOnValves(before).find(isOn(placement));
+    const another = there !== undefined && there.armId !== placement.armId;
+    if (!another && (from === undefined || isOn(from)(placement))) return [];
+    return [
+      {
+        placement,
+        ...(from === undefined || isOn(from)(placement) ? {} : { from }),
+        ...(another ? { inPlaceOf: there.armId } : {}),
+      },
+    ];
+  });
+}
+
+/**
+ * The arm that sat on a valve when an entry was made. Before any was placed there it is the first one, if that had been
+ * placed nowhere else: where an arm sits is often said only after its valve was read.
+ */
+export function armThen(placements: readonly Placement[], place: Place, line: number): string | undefined {
+  const first = placements.find(isOn(place));
+  if (first === undefined || first.seq < line)
+    return nowOnValves(placements.filter(({ seq }) => seq < line)).find(isOn(place))?.armId;
+  return placements.find(({ armId }) => armId === first.armId) === first ? first.armId : undefined;
 }

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { SHEET_ARMS, SHEET_KINDS, TOOLS } from '../../../shared/schemas/sheet.ts';
+import { SHEET_ARMS, SHEET_COLUMNS, SHEET_KINDS, TOOLS } from '../../../shared/schemas/sheet.ts';
 import { keysOf, LIFTERS, SPRINGS, VALVES } from '../../../shared/schemas/words.ts';
 import { defineEvents } from '../../events/define-events.ts';
 import { correction } from '../corrections/events.ts';
@@ -10,6 +10,12 @@ const about = {
   kind: z.enum(keysOf(SHEET_KINDS)),
 };
 
+const how = z.object({
+  spring: z.enum(keysOf(SPRINGS)).optional(),
+  lifter: z.enum(keysOf(LIFTERS)).optional(),
+  tool: z.enum(keysOf(TOOLS)).optional(),
+});
+
 /** Readings of the per-valve sheet; those entered together are one event. */
 export const SHEET_EVENTS = defineEvents({
   'sheet-readings-kept': z.object({
@@ -17,6 +23,10 @@ export const SHEET_EVENTS = defineEvents({
     lifter: z.enum(keysOf(LIFTERS)),
     tool: z.enum(keysOf(TOOLS)),
     arms: z.enum(keysOf(SHEET_ARMS)),
+    /** How a column was read, where it differs from the rest. */
+    columns: z.partialRecord(z.enum(keysOf(SHEET_COLUMNS)), how).default({}),
+    /** Travel of the dial in one turn, in metres, where the sheet had a dial of its own. */
+    perTurn: z.number().optional(),
     count: z.int(),
     readings: z.array(z.object({ ...about, readAs: z.string() })),
   }),

@@ -1,10 +1,12 @@
 import { InputFaults } from '../../../shared/problems/faults.ts';
+import type { Quantity } from '../../../shared/quantities/units.ts';
 import type { PasteSheet } from '../../../shared/schemas/sheet.ts';
 import type { Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import type { TurningCheck } from '../calls/stop-signs.ts';
 import { stillStanding } from '../corrections/entries.ts';
 import { type Pasted, type PastedReading, type PasteFault, readPasted } from './paste.ts';
+import { dialOf } from './said-in-turns.ts';
 import { keepSheetReadings, listSheetReadings } from './sheet-readings.ts';
 import type { SheetReading } from './sheet-table.ts';
 
@@ -17,8 +19,12 @@ export interface Look {
 }
 
 /** What the text would put on the sheet beside the readings that count now, and what is wrong with it. */
-export function previewOf(input: Omit<PasteSheet, 'keep'>, standing: readonly SheetReading[]): Look {
-  const { readings, faults } = readPasted(input);
+export function previewOf(
+  input: Omit<PasteSheet, 'keep'>,
+  standing: readonly SheetReading[],
+  newest: Quantity | undefined,
+): Look {
+  const { readings, faults } = readPasted(input, input.perTurn ?? newest);
   return {
     faults,
     readings: readings.map((each) => {
@@ -42,7 +48,8 @@ export async function lookAtPasted(
   buildId: string,
   input: Omit<PasteSheet, 'keep'>,
 ): Promise<Look> {
-  return previewOf(input, stillStanding(await listSheetReadings(tx, principal, buildId)));
+  const dial = await dialOf(tx, principal, buildId, input.perTurn);
+  return previewOf(input, stillStanding(await listSheetReadings(tx, principal, buildId)), dial);
 }
 
 export const sayFault = ({ line, column, detail }: PasteFault): string =>
@@ -56,11 +63,10 @@ export async function keepPasted(
   input: Omit<PasteSheet, 'keep'>,
   refuseTurning: TurningCheck,
 ): Promise<{ readonly kept: SheetReading[] } | Pasted> {
-  const { readings, faults } = readPasted(input);
+  const { readings, faults } = readPasted(input, await dialOf(tx, principal, buildId, input.perTurn));
   if (faults.length > 0) return { readings, faults };
-  const { spring, lifter, tool, arms } = input;
-  const all = readings.map(({ line: _, ...each }) => each);
-  const sheet = { spring, lifter, tool, arms, readings: all };
+  const { text: _, unit: __, ...how } = input;
+  const sheet = { ...how, readings: readings.map(({ line: ___, ...each }) => each) };
   const kept = await keepSheetReadings(tx, principal, buildId, sheet, refuseTurning);
   return { kept };
 }

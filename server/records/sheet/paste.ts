@@ -1,11 +1,12 @@
 import { parse } from 'csv-parse/sync';
 import { z } from 'zod';
+import type { Quantity } from '../../../shared/quantities/units.ts';
 import { type Gauged, gauged } from '../../../shared/schemas/gauged.ts';
 import type { NewSheetReadings, PasteSheet } from '../../../shared/schemas/sheet.ts';
 import type { Side } from '../../mechanics/assessment/evidence.ts';
 import { type Column, readHeading, readValveName } from './paste-headings.ts';
 
-type Entry = NewSheetReadings['readings'][number];
+type Entry = Omit<NewSheetReadings['readings'][number], 'reading'> & { readonly reading: Gauged };
 
 export interface PastedReading extends Entry {
   readonly line: number;
@@ -97,14 +98,24 @@ function whereOf(row: Row, headings: readonly (Heading | undefined)[]): { cylind
   return found;
 }
 
-function readCell(text: string, unit: string): { ok: true; value: Gauged } | { ok: false; detail: string } {
-  const read = reading.safeParse({ typed: text, assume: unit });
+/** Of a cell: the unit of a figure that names none, and the dial that turns are counted on. */
+interface CellsAre {
+  readonly unit: string;
+  readonly perTurn: Quantity | undefined;
+}
+
+function readCell(
+  text: string,
+  { unit, perTurn }: CellsAre,
+): { ok: true; value: Gauged } | { ok: false; detail: string } {
+  const dial = perTurn === undefined ? {} : { perTurn: { value: perTurn.value, unit: perTurn.unit } };
+  const read = reading.safeParse({ typed: text, assume: unit, ...dial });
   return read.success
     ? { ok: true, value: read.data }
     : { ok: false, detail: read.error.issues.map((issue) => issue.message).join('; ') };
 }
 
-function readRow(row: Row, headings: readonly (Heading | undefined)[], unit: string): Pasted {
+function readRow(row: Row, headings: readonly (Heading | undefined)[], cells: CellsAre): Pasted {
   const where = whereOf(row, headings);
   const { cylinder } = where;
   const first = row.cells.join(' ').slice(0, 80);
@@ -122,7 +133,7 @@ function readRow(row: Row, headings: readonly (Heading | undefined)[], unit: str
     const { kind, side = where.side } = heading.column;
     const at = { line: row.line, column: heading.text, received: text };
     if (side === undefined) return wrong('valve', 'must say intake or exhaust', first);
-    const read = readCell(text, heading.column.unit ?? unit);
+    const read = readCell(text, { ...cells, unit: heading.column.unit ?? cells.unit });
     if (read.ok) readings.push({ line: row.line, cylinder, valve: side, kind, reading: read.value });
     else faults.push({ ...at, detail: read.detail });
   }
@@ -147,7 +158,10 @@ function twice(readings: readonly PastedReading[]): PasteFault[] {
 }
 
 /** Reads rows of a spreadsheet: a heading row, then a row for each valve, or for each cylinder with both sides. */
-export function readPasted({ text, unit }: Pick<PasteSheet, 'text' | 'unit'>): Pasted {
+export function readPasted(
+  { text, unit }: Pick<PasteSheet, 'text' | 'unit'>,
+  perTurn: Quantity | undefined,
+): Pasted {
   const [first, ...rows] = rowsOf(text);
   const { headings, faults } = headingsOf(first);
   if (faults.length > 0) return { readings: [], faults };
@@ -155,7 +169,7 @@ export function readPasted({ text, unit }: Pick<PasteSheet, 'text' | 'unit'>): P
     const detail = `has ${rows.length} rows; ${MOST_ROWS} at the most`;
     return { readings: [], faults: [{ line: 1, column: 'rows', detail, received: '' }] };
   }
-  const read = rows.map((row) => readRow(row, headings, unit));
+  const read = rows.map((row) => readRow(row, headings, { unit, perTurn }));
   const readings = read.flatMap((each) => each.readings);
   const found = [...read.flatMap((each) => each.faults), ...twice(readings)];
   if (readings.length === 0 && found.length === 0)

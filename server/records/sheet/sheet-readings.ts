@@ -1,15 +1,27 @@
 import type { Insertable } from 'kysely';
 import type { z } from 'zod';
-import type { correctSheetReading, NewSheetReadings } from '../../../shared/schemas/sheet.ts';
+import { defined } from '../../../shared/defined.ts';
+import { InputFaults } from '../../../shared/problems/faults.ts';
+import type { Quantity } from '../../../shared/quantities/units.ts';
+import { siOf } from '../../../shared/schemas/entered.ts';
+import type { Gauged, SaidInTurns } from '../../../shared/schemas/gauged.ts';
+import {
+  columnOf,
+  type correctSheetReading,
+  type NewSheetReadings,
+  type SheetKind,
+} from '../../../shared/schemas/sheet.ts';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import type { ValveReadingTable } from '../../database/tables/sheet.ts';
 import { changeBuild } from '../../events/change-build.ts';
+import { rowOfBuild } from '../../events/rows-of-build.ts';
 import { listPlacements, nowOnValves } from '../arms/placements.ts';
 import type { TurningCheck } from '../calls/stop-signs.ts';
 import { listEntries, shown } from '../corrections/entries.ts';
 import { replaceEntry } from '../corrections/replace.ts';
 import { SHEET_EVENTS } from './events.ts';
+import { allAsLengths, asLength, dialOf } from './said-in-turns.ts';
 import { columnsOf, SHEET_READINGS, type SheetReading } from './sheet-table.ts';
 
 /** Which arm sits on each valve now, as far as that is on record. */
@@ -18,12 +30,29 @@ async function armsNow(tx: Tx, principal: Principal, buildId: string): Promise<R
   return new Map(now.map(({ cylinder, valve, armId }) => [`${cylinder} ${valve}`, armId]));
 }
 
+/** How one reading was taken: as its column was, else as the rest. */
+function howOf({ spring, lifter, tool, columns }: NewSheetReadings, kind: SheetKind) {
+  return { spring, lifter, tool, ...defined({ ...columns?.[columnOf(kind)] }) };
+}
+
 /**
  * Readings with the arms before are history, and a lobe under a caliper is one of a loose cam: neither takes turning the
  * engine now.
  */
-const takesTurning = ({ arms, tool, readings }: NewSheetReadings): boolean =>
-  arms === 'these' && !(tool === 'caliper' && readings.every(({ kind }) => kind === 'lobe-lift'));
+const takesTurning = (input: NewSheetReadings): boolean =>
+  input.arms === 'these' &&
+  !input.readings.every(({ kind }) => kind === 'lobe-lift' && howOf(input, kind).tool === 'caliper');
+
+/** Arms that readings are said to have been taken with must be arms of the build. */
+async function refuseOtherArms(
+  tx: Tx,
+  principal: Principal,
+  buildId: string,
+  readings: NewSheetReadings['readings'],
+): Promise<void> {
+  for (const armId of new Set(readings.flatMap((reading) => reading.armId ?? [])))
+    await rowOfBuild(principal, buildId, armId, 'arm', tx.selectFrom('arm').select('id'));
+}
 
 /** Keeps readings of several valves that were taken the same way: all of them, under one event. */
 export async function keepSheetReadings(
@@ -35,23 +64,28 @@ export async function keepSheetReadings(
 ): Promise<SheetReading[]> {
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
     if (takesTurning(input)) await refuseTurning(tx, principal, buildId);
-    const { spring, lifter, tool, arms } = input;
+    await refuseOtherArms(tx, principal, buildId, input.readings);
+    const { spring, lifter, tool, arms, columns, perTurn } = input;
+    const dial = await dialOf(tx, principal, buildId, perTurn);
+    const readings = allAsLengths(input.readings, dial);
     const sits = await armsNow(tx, principal, buildId);
     const seq = await emit(SHEET_EVENTS['sheet-readings-kept'], {
       spring,
       lifter,
       tool,
       arms,
-      count: input.readings.length,
-      readings: input.readings.map(({ cylinder, valve, kind, reading }) => ({
+      columns: defined({ ...columns }),
+      ...(perTurn === undefined ? {} : { perTurn: siOf(perTurn) }),
+      count: readings.length,
+      readings: readings.map(({ cylinder, valve, kind, reading }) => ({
         cylinder,
         valve,
         kind,
         readAs: reading.readAs,
       })),
     });
-    const rows = input.readings.map(
-      ({ cylinder, valve, kind, reading }, place): Insertable<ValveReadingTable> => ({
+    const rows = readings.map(
+      ({ cylinder, valve, kind, reading, armId }, place): Insertable<ValveReadingTable> => ({
         shop_id: principal.shopId,
         build_id: buildId,
         seq,
@@ -60,11 +94,9 @@ export async function keepSheetReadings(
         valve,
         kind,
         ...columnsOf(reading),
-        tool,
-        spring,
-        lifter,
+        ...howOf(input, kind),
         arms,
-        arm_id: arms === 'before' ? null : (sits.get(`${cylinder} ${valve}`) ?? null),
+        arm_id: arms === 'before' ? null : (armId ?? sits.get(`${cylinder} ${valve}`) ?? null),
         replaces: null,
         ...author(principal),
       }),
@@ -74,14 +106,24 @@ export async function keepSheetReadings(
   });
 }
 
+function readAgain(said: Gauged | SaidInTurns, perTurn: Quantity | undefined): Gauged {
+  const read = asLength(said, perTurn);
+  if (read.ok) return read.reading;
+  throw new InputFaults([
+    { pointer: '/reading', code: 'not-allowed', detail: read.detail, received: said.typed },
+  ]);
+}
+
 /** Replaces a reading of the sheet, or strikes it out, with the reason; the old one stays where it was. */
 export async function replaceSheetReading(
   tx: Tx,
   principal: Principal,
   buildId: string,
   readingId: string,
-  { reading, reason }: z.output<typeof correctSheetReading>,
+  { reading: said, reason }: z.output<typeof correctSheetReading>,
 ): Promise<SheetReading> {
+  const reading =
+    said === undefined ? undefined : readAgain(said, await dialOf(tx, principal, buildId, undefined));
   return replaceEntry(SHEET_READINGS, tx, principal, { buildId, id: readingId, reason }, (old, was, said) => {
     const { cylinder, valve, kind } = was;
     const struck = { cylinder, valve, kind, ...said };

@@ -7,6 +7,7 @@ import { againstNewest } from '../../call/spec/against-newest.ts';
 import { ROCKER_GROUP } from '../../call/spec/spec-fields.ts';
 import { specForm } from '../../call/spec/spec-form.ts';
 import type { StepPageInput } from '../../call/step.ts';
+import { movesOf } from '../../records/arms/placements.ts';
 import { tableComponent } from '../../web/components.ts';
 import { momentText } from '../../web/dates.ts';
 import { numberField, selectField, textField } from '../../web/forms/fields.ts';
@@ -105,7 +106,7 @@ export function armsTable(context: CallContext): TableData {
   };
 }
 
-/** Every placement in order: the swaps of a call are what decides between part and position. */
+/** The arms that were moved, in order: the swaps of a call are what decides between part and position. */
 export function swapsTable(context: CallContext): TableData {
   const names = new Map(context.arms.map((arm) => [arm.id, arm.name]));
   return {
@@ -113,15 +114,19 @@ export function swapsTable(context: CallContext): TableData {
     columns: [
       { label: 'Line' },
       { label: 'Arm' },
+      { label: 'From' },
       { label: 'Put on' },
+      { label: 'In place of' },
       { label: 'Why' },
       { label: 'Who, when' },
     ],
-    rows: context.placements.map((placement) => ({
+    rows: movesOf(context.placements).map(({ placement, from, inPlaceOf }) => ({
       cells: [
         String(placement.seq),
         names.get(placement.armId) ?? 'an arm',
+        from === undefined ? 'no valve' : valveName(from),
         valveName(placement),
+        inPlaceOf === undefined ? 'none' : (names.get(inPlaceOf) ?? 'an arm'),
         placement.reason || 'not said',
         `${placement.by}, ${momentText(placement.at)}`,
       ],
@@ -145,7 +150,7 @@ export function partsPage({ context, rejected: posted }: StepPageInput): StepBod
     alone: false,
     part: '',
   });
-  const swaps = context.placements.length > 1 ? [tableComponent(swapsTable(context))] : [];
+  const swaps = movesOf(context.placements).length > 0 ? [tableComponent(swapsTable(context))] : [];
   const forms = [arm, place, sold];
   if (context.arms.length === 0)
     return {

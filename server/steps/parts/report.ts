@@ -1,5 +1,6 @@
 import type { Component } from '../../../views/parts/components.ts';
 import type { CallContext } from '../../call/context.ts';
+import { movesOf } from '../../records/arms/placements.ts';
 import { tableComponent } from '../../web/components.ts';
 import { armsTable, swapsTable } from './parts-page.ts';
 
@@ -10,6 +11,6 @@ export function armsReport(context: CallContext): Component[] {
   return [
     tableComponent(armsTable({ ...context, arms })),
     // Where no arm has moved, the table above says where each sits.
-    ...(context.placements.length > context.arms.length ? [tableComponent(swapsTable(context))] : []),
+    ...(movesOf(context.placements).length > 0 ? [tableComponent(swapsTable(context))] : []),
   ];
 }

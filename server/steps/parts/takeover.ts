@@ -1,5 +1,6 @@
 import { type CallContext, valveName } from '../../call/context.ts';
 import type { TakeoverItem } from '../../call/takeover-items.ts';
+import { movesOf } from '../../records/arms/placements.ts';
 
 const mark = (text: string) => (text === '' ? 'not said' : `“${text}”`);
 
@@ -16,14 +17,16 @@ export function markItems({ arms, now, placements }: CallContext): TakeoverItem[
         text: `ratio stamp ${mark(arm.ratioStamp)}, other number ${mark(arm.otherNumber)}, box label ${mark(arm.boxLabel)}`,
       }),
     );
-  if (placements.length <= arms.length) return marks;
-  const swaps = placements.map(
-    (each): TakeoverItem => ({
+  const nameOf = (id: string) => names.get(id) ?? 'an arm';
+  const swaps = movesOf(placements).map(({ placement, from, inPlaceOf }): TakeoverItem => {
+    const left = from === undefined ? '' : `, from ${valveName(from)}`;
+    const instead = inPlaceOf === undefined ? '' : `, in place of ${nameOf(inPlaceOf)}`;
+    return {
       card: 'swaps',
-      label: `${each.seq}`,
-      text: `${names.get(each.armId) ?? 'an arm'} on ${valveName(each)}`,
-      ...(each.reason === '' ? {} : { note: each.reason }),
-    }),
-  );
+      label: `${placement.seq}`,
+      text: `${nameOf(placement.armId)} on ${valveName(placement)}${left}${instead}`,
+      ...(placement.reason === '' ? {} : { note: placement.reason }),
+    };
+  });
   return [...marks, ...swaps];
 }

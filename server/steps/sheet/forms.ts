@@ -1,9 +1,11 @@
 import type { z } from 'zod';
+import { defined } from '../../../shared/defined.ts';
 import { type NewSheetReadings, oneValve, pasteSheet, SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import { keysOf } from '../../../shared/schemas/words.ts';
 import { refuseTurning } from '../../assessment/stops/refuse-turning.ts';
 import { freeForm, type StepForm, stepForm } from '../../call/step-form.ts';
 import { keepPasted, lookAtPasted, sayFault } from '../../records/sheet/paste-sheet.ts';
+import { asLength, dialOf } from '../../records/sheet/said-in-turns.ts';
 import { keepSheetReadings } from '../../records/sheet/sheet-readings.ts';
 import { type Fields, readForm } from '../../web/forms/read-form.ts';
 
@@ -12,11 +14,12 @@ const back = ({ order }: Fields) => ({ step: order === 'bank' ? 'sheet?order=ban
 function readingsOf({
   cylinder,
   valve,
+  armId,
   figures = {},
 }: z.output<typeof oneValve>): NewSheetReadings['readings'] {
   return keysOf(SHEET_KINDS).flatMap((kind) => {
     const reading = figures[kind];
-    return reading === undefined ? [] : [{ cylinder, valve, kind, reading }];
+    return reading === undefined ? [] : [{ cylinder, valve, kind, reading, ...defined({ armId }) }];
   });
 }
 
@@ -31,11 +34,16 @@ const oneValveForm = stepForm({
   beside: ['order'],
   schema: oneValve,
   run: async (input, { tx, principal, call, req }) => {
+    const { cylinder: _, valve: __, armId: ___, figures = {}, ...how } = input;
+    const dial = await dialOf(tx, principal, call.buildId, input.perTurn);
+    const faults = keysOf(SHEET_KINDS).flatMap((kind) => {
+      const read = figures[kind] === undefined ? undefined : asLength(figures[kind], dial);
+      return read === undefined || read.ok ? [] : [{ field: `figures.${kind}`, detail: read.detail }];
+    });
     const readings = readingsOf(input);
     if (readings.length === 0) return { faults: [NOTHING], typed: req.fields };
-    const { spring, lifter, tool, arms } = input;
-    const sheet = { spring, lifter, tool, arms, readings };
-    await keepSheetReadings(tx, principal, call.buildId, sheet, refuseTurning);
+    if (faults.length > 0) return { faults, typed: req.fields };
+    await keepSheetReadings(tx, principal, call.buildId, { ...how, readings }, refuseTurning);
     return back(req.fields);
   },
 });

@@ -75,10 +75,16 @@ const askedOf = (questions: readonly AssessedQuestion[]): string[] =>
 
 /** The figures behind what the swaps decide; their sentences stand at the head of the sheet. */
 const swapFacts = ({ swaps }: SheetDetail): Fact[] =>
-  swaps.map(({ places, spring, part, position }) => ({
-    label: `${places.join(' and ')}, ${ON_SPRING[spring]}`,
-    value: `${signed(part)} goes with the arm, ${signed(position)} stays on the valve`,
-  }));
+  swaps.flatMap(({ places, spring, part, position }) =>
+    part === undefined || position === undefined
+      ? []
+      : [
+          {
+            label: `${places.join(' and ')}, ${ON_SPRING[spring]}`,
+            value: `${signed(part)} goes with the arm, ${signed(position)} stays on the valve`,
+          },
+        ],
+  );
 
 /** Every valve that was read, what its row is asked, and what the swaps decide. */
 export function sheetReport(context: CallContext): Component[] {

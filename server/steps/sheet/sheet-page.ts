@@ -9,6 +9,7 @@ import type { StepPageInput } from '../../call/step.ts';
 import type { SheetDetail } from '../../mechanics/assessment/sheet/detail.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
 import { previewOf } from '../../records/sheet/paste-sheet.ts';
+import { newestDial } from '../../records/sheet/said-in-turns.ts';
 import { drawingComponent, tableComponent } from '../../web/components.ts';
 import { perValveDrawings } from './bars.ts';
 import { readPaste } from './forms.ts';
@@ -90,7 +91,9 @@ export function sheetPage(sheet: SheetDetail, { context, req, rejected }: StepPa
   const { assessment, record } = context;
   const order = orderOf(rejected?.typed.order ?? req.query.order);
   const paste = rejected?.typed.form === 'paste' ? readPaste(rejected.typed) : undefined;
-  const look = paste?.ok ? previewOf(paste.data, stillStanding(record.sheetReadings)) : undefined;
+  const look = paste?.ok
+    ? previewOf(paste.data, stillStanding(record.sheetReadings), newestDial(record.setUps))
+    : undefined;
   const looked = look !== undefined && look.faults.length === 0;
   const one = oneValveForm(context, sheet, order);
   const pasted = pasteForm(context, order, looked);

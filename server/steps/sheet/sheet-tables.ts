@@ -67,8 +67,8 @@ export function swapsComponents({ assessment }: CallContext): Component[] {
       rows: swaps.map((swap) => ({
         cells: [
           `${swap.places.join(' and ')}, ${ON_SPRING[swap.spring]}`,
-          signed(swap.part),
-          signed(swap.position),
+          swap.part === undefined ? '' : signed(swap.part),
+          swap.position === undefined ? '' : signed(swap.position),
           told(swap),
         ],
       })),

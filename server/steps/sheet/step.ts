@@ -16,7 +16,7 @@ function valvesToRead(context: CallContext): string[] {
   const cylinders = context.build.spec.engine?.cylinders ?? 0;
   if (
     isStopped(context) ||
-    context.plan.logFirst !== true ||
+    !context.plan.asks.includes('sheet') ||
     happened(context.events, SHEET_EVENTS['sheet-readings-kept'])
   )
     return [];

@@ -3,6 +3,7 @@ import { keysOf } from '../../../shared/schemas/words.ts';
 import { gapJudgements } from '../../assessment/sheet/of-sheet.ts';
 import type { CallContext } from '../../call/context.ts';
 import { listed, type TakeoverItem } from '../../call/takeover-items.ts';
+import { movesOf } from '../../records/arms/placements.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
 import type { SheetReading } from '../../records/sheet/sheet-table.ts';
 
@@ -36,14 +37,15 @@ const heldBack = ({ assessment }: CallContext): TakeoverItem[] =>
 
 /** Raw readings of every valve, the swaps that were made, and the gaps that tell nothing yet. */
 export function sheetItems(context: CallContext): TakeoverItem[] {
-  const { placements, arms, record } = context;
-  const moved = Math.max(0, placements.length - arms.length);
+  const { placements, record } = context;
+  const moved = movesOf(placements).length;
   return [
     ...rawReadings(stillStanding(record.sheetReadings)),
     {
       card: 'of-goal',
       label: 'Swaps made:',
-      text: moved === 0 ? 'none on record' : `${moved}, in order above`,
+      text:
+        moved === 0 ? 'none on record' : `${moved === 1 ? 'one arm' : `${moved} arms`} moved, in order above`,
     },
     ...heldBack(context),
   ];

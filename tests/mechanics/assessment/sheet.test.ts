@@ -178,7 +178,9 @@ describe('odd valves and swaps', () => {
       ).judgements.filter(({ id }) => id.startsWith('swap')),
     );
     expect(told[0]).toHaveLength(1);
-    expect(told[0]?.[0]?.sentence).toMatch(/The difference went with the arm: it is the part \(A and B\)/);
+    expect(told[0]?.[0]?.sentence).toMatch(
+      /the difference went with A, \.01\d in low on both valves\. It is the part: A\./,
+    );
     expect(told[1]).toEqual(told[0]);
     expect(told[2]).toEqual(told[0]);
   });
@@ -186,7 +188,11 @@ describe('odd valves and swaps', () => {
   test('an arm named after its valve was read is known of that reading', () => {
     const readings = [low(3, 0.56), low(5, 0.545), low(3, 0.546, 'A'), low(5, 0.56, 'B')];
     // Nothing says which arm the first two were read with, once two have sat there.
-    expect(sheetPart(on([...readings, ...rest], { arms, seats })).detail.swaps).toEqual([]);
+    const [swap] = sheetPart(on([...readings, ...rest], { arms, seats })).detail.swaps;
+    expect([swap?.verdict, swap?.missing.map(({ place, arm }) => `${place} with ${arm}`)]).toEqual([
+      'cannot-tell',
+      ['3 intake with B', '5 intake with A'],
+    ]);
     const named = sheetPart(on([low(3, 0.56), low(5, 0.545)], { arms, seats }));
     expect(named.quantities.length).toBeGreaterThan(0);
   });

@@ -1,16 +1,13 @@
 import { formatNumber } from '../../../../shared/quantities/format.ts';
+import { bareInches, inches, lowOrHigh } from '../../kit/say-inches.ts';
 import { IN, LBF } from '../../kit/si.ts';
 import type { Subject } from '../assessment.ts';
 import type { Side, Spring, ValvePlace } from '../evidence.ts';
 
-/** The last bits of the arithmetic go before the rounding: .0025 in is not told as .002. */
+/** The last bits of the arithmetic go before the rounding. */
 const clean = (value: number): number => Number(value.toPrecision(12));
 
-/** `.482`: a length in inches without its unit; three places, since no gauge on an engine is finer. */
-export const bareInches = (si: number): string => formatNumber(clean(si / IN), 3);
-
-/** `.482 in` */
-export const inches = (si: number): string => `${bareInches(si)} in`;
+export { bareInches, inches, lowOrHigh };
 
 /** `.060`; one that was set in millimetres has a place more, so that what is told of a gap follows from both. */
 export function bareLimit(si: number): string {

@@ -10,6 +10,7 @@ const BY_ASKING: ReadonlySet<string> = new Set([
   'rests-on-not-said',
   'stated-not-read',
   'decimal-slip',
+  'digits-swapped',
   'unit-mixed',
   'card-ratio',
   'lash-formula',

@@ -17,6 +17,8 @@ interface NextGiven {
   readonly atEnd: readonly Lacking[];
   readonly questions: readonly AssessedQuestion[];
   readonly explained: readonly GroupExplained[];
+  /** What the per-valve sheet asks for, where a valve differs from its siblings. */
+  readonly ofSheet: NextAction | undefined;
   /** The measurement of a loose part that settles most, where the call is about one. */
   readonly ofPart: NextAction | undefined;
 }
@@ -96,7 +98,7 @@ function endingNext(atEnd: readonly Lacking[]): NextAction {
 
 /**
  * The one thing worth most now: under a stop what the stop needs; else what the goal lacks, the test of a strong doubt,
- * the reading that tells most, of the engine or of the part, the next step of the goal's plan, and at the end what was
+ * what tells an odd valve's part from its position, the reading that tells most, of the engine or of the part, the next step of the goal's plan, and at the end what was
  * found.
  */
 export function nextOf({
@@ -106,6 +108,7 @@ export function nextOf({
   atEnd,
   questions,
   explained,
+  ofSheet,
   ofPart,
 }: NextGiven): NextAction | undefined {
   const under = actionUnder(stop);
@@ -114,6 +117,7 @@ export function nextOf({
   return (
     lackingNext(lacking, true) ??
     questionNext(questions) ??
+    ofSheet ??
     readingNext(explained) ??
     ofPart ??
     lackingNext(lacking, false) ??

@@ -1,13 +1,18 @@
 import { defined } from '../../../../shared/defined.ts';
 import { GAP_KINDS, SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
 import { keysOf } from '../../../../shared/schemas/words.ts';
+import { toolAllowance } from '../../kit/allowances.ts';
 import type { Judgement } from '../assessment.ts';
 import { newestLash } from '../common/newest-lash.ts';
 import type { Evidence, GapName, SheetEvidence, SheetKindName } from '../evidence.ts';
 import type { SheetCellDetail } from './detail.ts';
+import { liftHalf, perTurnOf } from './dial.ts';
 import { gapJudgement, type JudgedGap, judgeGap, worstOf } from './gap.ts';
 import { figureOf, type LotFigure } from './lot.ts';
-import { perTurnOf, type SheetRow } from './rows.ts';
+import type { SheetRow } from './rows.ts';
+
+/** Lash and preload are read with a feeler, or by turns that are no better. */
+const FEELER = toolAllowance('feeler');
 
 const idsOf = (readings: readonly SheetEvidence[]): string[] => readings.map(({ id }) => id);
 
@@ -18,10 +23,12 @@ const cell = (
   kind: SheetKindName,
   readings: readonly SheetEvidence[],
   figure: LotFigure,
+  half: number,
 ): SheetCellDetail => ({
   kind,
   title: SHEET_KINDS[kind],
   ...figure,
+  half,
   entryIds: idsOf(readings),
 });
 
@@ -52,6 +59,7 @@ export function gapCells(evidence: Evidence, row: SheetRow): GapCell[] {
           kind,
           title: SHEET_KINDS[kind],
           ...gap,
+          half: toolAllowance(judged.entry.tool),
           passes: entries.length,
           apart: [],
           lacks,
@@ -71,18 +79,36 @@ function setCells(evidence: Evidence, row: SheetRow): SheetCellDetail[] {
     const newest = kind === 'lash' ? newestLash(evidence, row) : undefined;
     if (newest !== undefined) {
       const { gap, id } = newest;
-      return [{ kind, title: SHEET_KINDS[kind], ...gap, passes: 1, apart: [], lacks: [], entryIds: [id] }];
+      return [
+        {
+          kind,
+          title: SHEET_KINDS[kind],
+          ...gap,
+          half: FEELER,
+          passes: 1,
+          apart: [],
+          lacks: [],
+          entryIds: [id],
+        },
+      ];
     }
     const readings = row.others.filter((each) => each.kind === kind);
-    return readings.length === 0 ? [] : [cell(kind, readings, figureOf(readings, perTurnOf(evidence)))];
+    return readings.length === 0
+      ? []
+      : [cell(kind, readings, figureOf(readings, perTurnOf(evidence, readings)), FEELER)];
   });
 }
 
 /** Every figure of a row but its gaps, in the order of the sheet's columns. */
 export function figureCells(evidence: Evidence, row: SheetRow): SheetCellDetail[] {
   return [
-    ...(row.lobe === undefined ? [] : [cell('lobe-lift', row.lobes, row.lobe)]),
-    ...row.lifts.map(({ spring, readings, figure }) => ({ ...cell('valve-lift', readings, figure), spring })),
+    ...(row.lobe === undefined
+      ? []
+      : [cell('lobe-lift', row.lobes, row.lobe, liftHalf(evidence, row.lobes))]),
+    ...row.lifts.map(({ spring, readings, figure }) => ({
+      ...cell('valve-lift', readings, figure, liftHalf(evidence, readings)),
+      spring,
+    })),
     ...setCells(evidence, row),
   ];
 }

@@ -1,82 +1,174 @@
 import { IN } from '../../kit/si.ts';
-import { copiedReading } from '../../questions/copied-reading.ts';
-import { defaultTolerances, type Tolerances } from '../../questions/tolerances.ts';
+import {
+  alikeChance,
+  chanceOfSoMany,
+  divisionOf,
+  sameDivisionChance,
+} from '../../valve-sheet/honest-repeats.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import type { Evidence, SheetEvidence, Side, Spring } from '../evidence.ts';
-import { questionInput } from './question-input.ts';
 import type { SheetRow } from './rows.ts';
 
+/*
+ * Readings are often equal honestly: a dial has divisions, lobes are ground alike. A copy is asked about only where
+ * so many equal ones are too much of a chance. The scatters are small on purpose, so that honest readings are seldom
+ * asked: common practice, no published source.
+ */
+
+/** Standard deviation of a pass: careful ones lie within .002 in, four of these. */
+const PASS = 0.0005 * IN;
+/** The same from one valve to the next: lobes are ground alike, lifts carry their arm as well. */
+const LOBES = 0.0005 * IN;
+const LIFTS = 0.0015 * IN;
+/** Asked where the chance is smaller. */
+const ASKED = 0.01;
+/** Nothing on the side is believed while the chance is smaller. */
+const STRONG = 0.001;
+const EQUAL = 1e-9 * IN;
+
 interface Column {
-  readonly row: SheetRow;
-  readonly readings: readonly SheetEvidence[];
-  readonly value: number;
+  readonly side: Side;
+  readonly spring: Spring;
+  readonly name: 'lobe lift' | 'valve lift';
+  /** The readings of each valve that has any. */
+  readonly rows: readonly (readonly SheetEvidence[])[];
 }
 
-/** One number that stands for many valves of a side: a column may have been copied down. */
-function inColumn(
-  evidence: Evidence,
-  column: readonly Column[],
-  of: { readonly side: Side; readonly spring: Spring; readonly name: string; readonly weak: boolean },
-  tolerances: Tolerances,
-): AssessedQuestion[] {
-  const raised = column.flatMap((each) => {
-    const peaks = column.filter((other) => other !== each).map(({ value }) => value);
-    const lot = { spring: of.spring, readings: each.readings };
-    const input = questionInput(evidence, { ...each.row, lobes: [] }, lot, { own: {}, other: {}, peaks });
-    return copiedReading(input, tolerances);
-  });
-  const strongest = raised.find(({ weight }) => weight === 'strong') ?? raised[0];
-  if (strongest === undefined) return [];
+const liftOf = ({ reading }: SheetEvidence): number => reading.value ?? 0;
+
+/** `about 1 in 320`, to two digits. */
+const oneIn = (chance: number): string => {
+  const times = 1 / Math.max(chance, 1e-6);
+  return chance < 1e-6 ? 'less than 1 in a million' : `about 1 in ${Number(times.toPrecision(2))}`;
+};
+
+const divisionSaid = (division: number): string => {
+  const inches = division / IN;
+  return Math.abs(inches * 1e4 - Math.round(inches * 1e4)) < 1e-6
+    ? `${inches.toFixed(inches < 0.00095 ? 4 : 3).replace(/^0/, '')} in`
+    : `${Number((inches * 25.4).toFixed(3))} mm`;
+};
+
+/** How many of the readings say what another of the same valve says. */
+function repeats(rows: Column['rows']): { readonly pairs: number; readonly alike: number } {
+  const distinct = (row: readonly SheetEvidence[]) =>
+    row.filter((one, at) => !row.slice(0, at).some((two) => Math.abs(liftOf(one) - liftOf(two)) <= EQUAL))
+      .length;
+  return {
+    pairs: rows.reduce((sum, row) => sum + row.length - 1, 0),
+    alike: rows.reduce((sum, row) => sum + row.length - distinct(row), 0),
+  };
+}
+
+/** The most valves that stand at one number. */
+function mostAtOne(rows: Column['rows']): number {
+  const counts = rows.map(
+    ([one]) =>
+      rows.filter((other) =>
+        other.every((each) => one !== undefined && Math.abs(liftOf(each) - liftOf(one)) <= EQUAL),
+      ).length,
+  );
+  return Math.max(0, ...counts);
+}
+
+interface Found {
+  readonly kind: 'one number' | 'passes';
+  readonly weight: 'strong' | 'weak';
+  readonly ask: string;
+  readonly size: string;
+}
+
+/** One number down the column. */
+function oneNumber({ name, side, rows }: Column, division: number): Found[] {
+  const alike = mostAtOne(rows);
+  const chance = chanceOfSoMany(
+    rows.length - 1,
+    alike - 1,
+    sameDivisionChance(division, name === 'lobe lift' ? LOBES : LIFTS),
+  );
+  if (alike < 3 || chance >= ASKED) return [];
   return [
-    asked(
-      {
-        ...strongest,
-        weight: of.weak ? 'weak' : strongest.weight,
-        ask: `Was each ${of.name} of the ${of.side} valves read, or was one number carried over?`,
-        restsOn: raised.flatMap(({ restsOn }) => restsOn),
-      },
-      {
-        about: { of: 'side', valve: of.side },
-        step: 'sheet',
-        among: `${of.name.replace(' ', '-')}-${of.spring}`,
-        answers: evidence.answers,
-      },
-    ),
+    {
+      kind: 'one number',
+      // Lobes are ground alike and may read alike.
+      weight: name === 'valve lift' && alike === rows.length && chance < STRONG ? 'strong' : 'weak',
+      ask: `Was each ${name} of the ${side} valves read, or was one number carried over?`,
+      size: `${alike} of ${rows.length} stand at one number; read to ${divisionSaid(division)} that is ${oneIn(chance)} by chance.`,
+    },
   ];
 }
 
-const positive = (column: readonly Column[]) => column.filter(({ value }) => value > 0 && value < 100 * IN);
+/** Every pass like the one before it, to the last digit. The passes are believed; only that they repeat is not. */
+function samePasses({ name, side, rows }: Column, division: number): Found[] {
+  const again = rows.filter((row) => row.length > 1);
+  const { pairs, alike } = repeats(again);
+  const chance = chanceOfSoMany(pairs, alike, alikeChance(division, PASS));
+  if (pairs === 0 || chance >= ASKED) return [];
+  return [
+    {
+      kind: 'passes',
+      weight: 'weak',
+      ask: `Was each ${name} of the ${side} valves read again, or was the first pass copied?`,
+      size: `${alike} of ${pairs} repeat to the last digit; read to ${divisionSaid(division)} that is ${oneIn(chance)} by chance.`,
+    },
+  ];
+}
 
-/** Columns that may have been copied down; lobes are ground alike and may read alike, so of those it is asked weakly. */
-export function copiedColumns(
-  evidence: Evidence,
-  rows: readonly SheetRow[],
-  tolerances: Tolerances = defaultTolerances,
-): AssessedQuestion[] {
+function columnsOf(rows: readonly SheetRow[]): Column[] {
   const sides: readonly Side[] = ['intake', 'exhaust'];
+  const figures = (readings: readonly SheetEvidence[]) =>
+    readings.filter(({ reading }) => (reading.value ?? 0) > 0);
   return sides.flatMap((side) => {
     const own = rows.filter(({ valve }) => valve === side);
     const springs = [...new Set(own.flatMap(({ lifts }) => lifts.map(({ spring }) => spring)))].sort();
-    const lifts = springs.flatMap((spring) => {
-      const column = own.flatMap((row) =>
-        row.lifts.flatMap((lot): Column[] =>
-          lot.spring !== spring || lot.figure.value === undefined
-            ? []
-            : [{ row, readings: lot.readings, value: lot.figure.value }],
+    const lifts = springs.map(
+      (spring): Column => ({
+        side,
+        spring,
+        name: 'valve lift',
+        rows: own.flatMap((row) =>
+          row.lifts.filter((lot) => lot.spring === spring).map(({ readings }) => figures(readings)),
         ),
-      );
-      return inColumn(
-        evidence,
-        positive(column),
-        { side, spring, name: 'valve lift', weak: false },
-        tolerances,
-      );
-    });
-    const lobes = own.flatMap((row): Column[] =>
-      row.lobe?.value === undefined ? [] : [{ row, readings: row.lobes, value: row.lobe.value }],
+      }),
     );
-    const ofLobes = { side, spring: 'not-said', name: 'lobe lift', weak: true } as const;
-    return [...lifts, ...inColumn(evidence, positive(lobes), ofLobes, tolerances)];
+    const lobes: Column = {
+      side,
+      spring: 'not-said',
+      name: 'lobe lift',
+      rows: own.map(({ lobes: readings }) => figures(readings)),
+    };
+    return [...lifts, lobes].map((column) => ({
+      ...column,
+      rows: column.rows.filter((row) => row.length > 0),
+    }));
   });
 }
+
+function ofColumn(evidence: Evidence, column: Column): AssessedQuestion[] {
+  const readings = column.rows.flat();
+  if (readings.length < 2) return [];
+  const division = divisionOf(readings.map(liftOf));
+  return [...oneNumber(column, division), ...samePasses(column, division)].map(({ kind, ...found }) =>
+    asked(
+      {
+        code: 'copied-reading',
+        ...found,
+        test: 'Touch one of those valves while its pushrod moves, and read it again.',
+        restsOn: readings.map(({ id }) => id),
+      },
+      {
+        about: { of: 'side', valve: column.side },
+        step: 'sheet',
+        among: [column.name.replace(' ', '-'), column.spring, ...(kind === 'passes' ? ['again'] : [])].join(
+          '-',
+        ),
+        answers: evidence.answers,
+      },
+    ),
+  );
+}
+
+/** Columns that may have been copied: one number down a side, or a second pass that is the first. */
+export const copiedColumns = (evidence: Evidence, rows: readonly SheetRow[]): AssessedQuestion[] =>
+  columnsOf(rows).flatMap((column) => ofColumn(evidence, column));

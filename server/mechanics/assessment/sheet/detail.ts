@@ -1,7 +1,8 @@
-import type { SwapOutcome } from '../../valve-sheet/swap-test.ts';
-import type { OddValve, SideJudged } from '../../valve-sheet/types.ts';
+import type { SwapVerdict } from '../../valve-sheet/swap-test.ts';
+import type { OddCause, OddValve, SideJudged } from '../../valve-sheet/types.ts';
 import type { SheetKindName, Side, Spring, ValvePlace } from '../evidence.ts';
 import type { GapWord } from '../words.ts';
+import type { Partner } from './partner.ts';
 
 /** One figure of a valve's row: a mean of passes that go together, or the bounds that are left. SI. */
 export interface SheetCellDetail {
@@ -12,6 +13,8 @@ export interface SheetCellDetail {
   readonly value?: number;
   readonly low?: number;
   readonly high?: number;
+  /** How far its tool may be off, as a 95 % half-width. */
+  readonly half: number;
   readonly passes: number;
   readonly spread?: number;
   /** Passes that stand apart from their fellows and are not in the figure. */
@@ -38,13 +41,23 @@ export interface SheetRatioDetail extends ValvePlace {
   readonly low?: number;
   readonly high?: number;
   readonly lobeFrom: 'read' | 'card';
+  readonly lobeLift?: number;
+  /** What each of the two was read with was said; else its ± is that of any entry. */
+  readonly toolSaid: boolean;
   readonly quantityId: string;
 }
 
-export interface SheetOddDetail extends OddValve {
+export interface SheetOddDetail extends Omit<OddValve, 'cause'> {
+  /** As the figures have it; once a swap has told, the part or the position alone. */
+  readonly cause: OddCause | 'part' | 'position';
   readonly judgementId: string;
+  /** The arm that sits there. */
+  readonly armName?: string;
+  /** Passes of its own lift and lobe. */
+  readonly passes: { readonly lift: number; readonly lobe: number };
   /** The swap that would decide part against position, or what has to be known before it. */
   readonly swap?: string;
+  readonly toSwap?: { readonly partner: Partner; readonly arm?: string; readonly partnersArm?: string };
 }
 
 export interface SheetSideDetail extends Omit<SideJudged, 'odd'> {
@@ -52,11 +65,38 @@ export interface SheetSideDetail extends Omit<SideJudged, 'odd'> {
   readonly odd: readonly SheetOddDetail[];
 }
 
-export interface SheetSwapDetail extends SwapOutcome {
+/** Two arms that sat on the same two valves, and what that decides. */
+export interface SheetSwapDetail {
   readonly side: Side;
   readonly spring: Spring;
+  readonly arms: readonly [string, string];
   readonly armNames: readonly [string, string];
+  readonly places: readonly [string, string];
+  readonly verdict: SwapVerdict;
+  /** Why it cannot be told: not all four were read one way, it is gone since, or nothing differs by what counts. */
+  readonly because?: 'not-read' | 'gone' | 'small';
+  /** First arm less second, first valve less second, and the ± of the first [m]; where all four were read. */
+  readonly part?: number;
+  readonly position?: number;
+  readonly half?: number;
+  /** The arm and the valve that differ from their siblings, as far as these tell. */
+  readonly oddArm?: string;
+  readonly oddPlace?: string;
+  /** Both lobes were read, and are taken out of the difference. */
+  readonly lobesRead: boolean;
+  /** The two as they sit now differ by what counts. */
+  readonly showsNow: boolean;
+  /** Of the four readings those that are not there, or not taken like the others. */
+  readonly missing: readonly {
+    readonly place: string;
+    readonly arm: string;
+    /** The arm sits there now. */
+    readonly now: boolean;
+    readonly otherWay: boolean;
+    readonly apart: boolean;
+  }[];
   readonly judgementId: string;
+  readonly restsOn: readonly string[];
 }
 
 export interface SheetDetail {

@@ -1,20 +1,28 @@
-import type { OddValve } from '../../valve-sheet/types.ts';
-import { inches } from '../common/said.ts';
+import { lowOrHigh } from '../common/said.ts';
+import type { SheetOddDetail } from './detail.ts';
 
-const off = (what: string, by: number): string =>
-  `${what} ${inches(Math.abs(by))} ${by < 0 ? 'low' : 'high'}`;
+const off = (by: number): string => `Valve lift ${lowOrHigh(by)}`;
 
 /** Why a valve is the odd one, without what to do about it: that is what it still needs. */
-export function oddSaid({ cause, valveOff, words }: OddValve): string {
+export function oddSaid({ cause, valveOff, lobeOff, words, armName }: SheetOddDetail): string {
   if (valveOff === undefined) return words;
-  if (cause === 'measure-lobe')
-    return `${off('Valve lift', valveOff)}; nothing tells cam from rocker while its lobe is not known.`;
-  if (cause === 'cannot-tell') return `${off('Valve lift', valveOff)}: within what repeats give.`;
-  return words;
+  const lobe = lobeOff === undefined ? '' : ' on a lobe like its siblings’';
+  switch (cause) {
+    case 'measure-lobe':
+      return `${off(valveOff)}; nothing tells cam from rocker while its lobe is not known.`;
+    case 'cannot-tell':
+      return `${off(valveOff)}: within what repeats give.`;
+    case 'part':
+      return `${off(valveOff)}${lobe}: it is the arm on it, ${armName ?? 'as swapped'}, as the swap told.`;
+    case 'position':
+      return `${off(valveOff)}${lobe}: it is its position, as the swap told.`;
+    default:
+      return words;
+  }
 }
 
 /** What tells it from its siblings, before any part is moved. */
-export function oddNeeds({ cause }: OddValve): string[] {
+export function oddNeeds({ cause }: Pick<SheetOddDetail, 'cause'>): string[] {
   if (cause === 'measure-lobe') return ['a reading of its lobe; no part has to move for that'];
   return cause === 'cannot-tell' ? ['three passes each of lobe and valve'] : [];
 }

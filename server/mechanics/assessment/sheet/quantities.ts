@@ -1,19 +1,14 @@
 import { defined } from '../../../../shared/defined.ts';
-import { allowance, toolAllowance } from '../../kit/allowances.ts';
 import type { AssessedQuantity } from '../assessment.ts';
 import { valveSubject } from '../common/said.ts';
 import type { SheetCellDetail, SheetRowDetail } from './detail.ts';
 
 const HOW: Readonly<Record<string, string>> = { light: 'light spring', running: 'running spring' };
 
-/** Half-width of one figure: passes of a lift agree within the repeat, the rest is as good as its feeler. */
-const halfOf = (kind: SheetCellDetail['kind']): number =>
-  kind.endsWith('lift') ? allowance('repeat') : toolAllowance('feeler');
-
-/** The ends of a figure: as they are known, else as such a reading repeats. */
-function endsOf({ kind, value, low, high }: SheetCellDetail) {
+/** The ends of a figure: as they are known, else as far as its tool may be off. */
+function endsOf({ value, low, high, half }: SheetCellDetail) {
   if (value === undefined || low !== undefined || high !== undefined) return { ...defined({ low, high }) };
-  return { low: value - halfOf(kind), high: value + halfOf(kind) };
+  return { low: value - half, high: value + half };
 }
 
 function quantityOf(row: SheetRowDetail, cell: SheetCellDetail): AssessedQuantity {

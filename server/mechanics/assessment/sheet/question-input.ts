@@ -2,7 +2,8 @@ import { IN } from '../../kit/si.ts';
 import type { Pass, QuestionInput } from '../../questions/types.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { Evidence, LifterState, SheetEvidence, Side, ValvePlace } from '../evidence.ts';
-import { type LiftLot, perTurnOf, type SheetRow } from './rows.ts';
+import { perTurnOf } from './dial.ts';
+import type { LiftLot, SheetRow } from './rows.ts';
 
 /** What a row can be set against where the card or the box says nothing: the middle of its siblings. */
 interface SideMiddle {
@@ -69,7 +70,7 @@ export function questionInput(
     lash: 'not-said',
     restsOn: 'not-said',
     alignment: 'not-said',
-    perTurn: perTurnOf(evidence) / IN,
+    perTurn: perTurnOf(evidence, [...lot.readings, ...row.lobes]) / IN,
     graduation: 0.001,
     lobeSource: row.lobes.length === 0 ? 'card' : caliper ? 'caliper' : 'indicator',
     cardLobeLift: positive(own.lobeLift ?? beside.own.lobeLift),

@@ -5,36 +5,34 @@ import type { AssessedQuantity } from '../assessment.ts';
 import { RATIO_NAMES, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { SheetRatioDetail } from './detail.ts';
+import { liftHalf } from './dial.ts';
 import type { LiftLot, SheetRow } from './rows.ts';
 
-/** The lobe a row's ratio is over: as read, else the card's, which the engine keeps within its allowance. */
-function lobeOf(
-  evidence: Evidence,
-  row: SheetRow,
-): { figure: SheetFigure; from: 'read' | 'card' } | undefined {
-  if (row.lobe !== undefined) return { figure: row.lobe, from: 'read' };
-  const value = evidence.card[row.valve].lobeLift;
-  return value === undefined ? undefined : { figure: { value, passes: 0 }, from: 'card' };
+interface LobeOfRow {
+  readonly figure: SheetFigure;
+  readonly from: 'read' | 'card';
+  readonly half: number;
 }
 
-/** A card's lobe is known less well than one that was read: its own allowance beside that of the valve lift. */
-function overCard(valve: SheetFigure, lobe: number): { value?: number; low?: number; high?: number } {
-  if (valve.value === undefined) return ratioOfFigures(valve, { value: lobe, passes: 0 });
-  const value = valve.value / lobe;
-  const half = value * Math.hypot(allowance('repeat') / valve.value, allowance('card-lobe') / lobe);
-  return { value, low: value - half, high: value + half };
+/** The lobe a row's ratio is over: as read, else the card's, which the engine keeps within its allowance. */
+function lobeOf(evidence: Evidence, row: SheetRow): LobeOfRow | undefined {
+  if (row.lobe !== undefined) return { figure: row.lobe, from: 'read', half: liftHalf(evidence, row.lobes) };
+  const value = evidence.card[row.valve].lobeLift;
+  return value === undefined
+    ? undefined
+    : { figure: { value, passes: 0 }, from: 'card', half: allowance('card-lobe') };
 }
 
 function ratioOf(evidence: Evidence, row: SheetRow, lot: LiftLot): SheetRatioDetail[] {
   const lobe = lobeOf(evidence, row);
   const { value } = lot.figure;
   if (lobe === undefined || (value !== undefined && value <= 0)) return [];
-  const cardLobe = evidence.card[row.valve].lobeLift;
-  const ratio =
-    lobe.from === 'card' && cardLobe !== undefined
-      ? overCard(lot.figure, cardLobe)
-      : ratioOfFigures(lot.figure, lobe.figure);
+  const ratio = ratioOfFigures(lot.figure, lobe.figure, {
+    valve: liftHalf(evidence, lot.readings),
+    lobe: lobe.half,
+  });
   if (ratio.value === undefined && ratio.low === undefined && ratio.high === undefined) return [];
+  const toolSaid = [...lot.readings, ...row.lobes].every(({ tool }) => tool !== 'not-said');
   return [
     {
       cylinder: row.cylinder,
@@ -43,6 +41,8 @@ function ratioOf(evidence: Evidence, row: SheetRow, lot: LiftLot): SheetRatioDet
       name: RATIO_NAMES[lot.spring],
       ...ratio,
       lobeFrom: lobe.from,
+      toolSaid,
+      ...defined({ lobeLift: lobe.figure.value }),
       quantityId: `sheet:ratio:${lot.spring}:${row.cylinder}-${row.valve}`,
     },
   ];
@@ -56,7 +56,7 @@ export const ratiosOf = (evidence: Evidence, rows: readonly SheetRow[]): SheetRa
 export function ratioQuantities(
   ratios: readonly SheetRatioDetail[],
   rows: readonly SheetRow[],
-  doubts: (ratio: SheetRatioDetail) => readonly string[],
+  doubts: (row: SheetRow) => readonly string[],
 ): AssessedQuantity[] {
   return ratios.map((ratio) => {
     const row = rows.find(({ cylinder, valve }) => cylinder === ratio.cylinder && valve === ratio.valve);
@@ -73,9 +73,10 @@ export function ratioQuantities(
         ratio.spring === 'not-said' ? 'spring not said' : `${ratio.spring} spring`,
         'lash not said',
         ...(ratio.lobeFrom === 'card' ? ['lobe lift of the card'] : []),
+        ...(ratio.toolSaid ? [] : ['tool not said: ± as of any entry']),
       ],
       lacks: [
-        ...doubts(ratio),
+        ...(row === undefined ? [] : doubts(row)),
         ...(ratio.spring === 'not-said' ? ['which spring was on the valve'] : []),
         ...(lot?.figure.lacks ?? []),
         ...(ratio.lobeFrom === 'card' ? [] : (row?.lobe?.lacks ?? [])),

@@ -1,9 +1,12 @@
+import { digitsSwapped } from '../../questions/digits-swapped.ts';
 import { questionsFor } from '../../questions/questions.ts';
-import type { Tolerances } from '../../questions/tolerances.ts';
+import { defaultTolerances, type Tolerances } from '../../questions/tolerances.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import { asked, type Doubt } from '../common/asked.ts';
 import { valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
+import { onceOfSide } from './once-of-side.ts';
+import { oncePerSlip } from './once-per-slip.ts';
 import { passesApartQuestion } from './pass-apart.ts';
 import { middleOf, questionInput } from './question-input.ts';
 import type { LiftLot, SheetRow } from './rows.ts';
@@ -15,6 +18,7 @@ const OF_A_ROW: ReadonlySet<string> = new Set([
   'gross-lift-as-lobe',
   'turn-miscounted',
   'hand-read-backwards',
+  'digits-swapped',
   'valve-swapped',
   'caliper-on-lobe',
 ]);
@@ -33,13 +37,18 @@ function ofRow(
   const beside = { own: middleOf(rows, row.valve), other: middleOf(rows, other), peaks: [] };
   const lots: readonly Pick<LiftLot, 'spring' | 'readings' | 'armId'>[] =
     row.everyLift.length > 0 ? row.everyLift : row.lobes.length > 0 ? [NO_LIFT] : [];
-  return lots.flatMap((lot) =>
-    questionsFor(questionInput(evidence, row, lot, beside), tolerances)
+  return lots.flatMap((lot) => {
+    const input = questionInput(evidence, row, lot, beside);
+    const doubts = [
+      ...questionsFor(input, tolerances),
+      ...digitsSwapped(input, tolerances ?? defaultTolerances),
+    ];
+    return doubts
       .filter(({ code }) => OF_A_ROW.has(code))
       .map((question) =>
         asked(question, { ...placeOfDoubt(question, row, lot), step: 'sheet', answers: evidence.answers }),
-      ),
-  );
+      );
+  });
 }
 
 /** A doubt of the card is asked once for its side, one of the lobe once for the row, one of a lift for its lot. */
@@ -62,16 +71,27 @@ function onceEach(questions: readonly AssessedQuestion[]): AssessedQuestion[] {
   return [...found.values()];
 }
 
-/** Everything that the figures of the rows raise, valve by valve. */
+/** What is asked of one row: of a pass that stands apart from its fellows only that, since nothing else rests on it. */
+function askedOfRow(
+  evidence: Evidence,
+  row: SheetRow,
+  rows: readonly SheetRow[],
+  tolerances: Tolerances | undefined,
+): AssessedQuestion[] {
+  const apart = passesApartQuestion(row, evidence.answers);
+  const aside = new Set(apart.flatMap(({ restsOn }) => restsOn));
+  const others = onceEach(ofRow(evidence, row, rows, tolerances)).filter(
+    ({ restsOn }) => restsOn.length === 0 || !restsOn.every((id) => aside.has(id)),
+  );
+  return [...oncePerSlip(others), ...apart];
+}
+
+/** Everything that the figures of the rows raise, valve by valve; what most of a side raise is asked of the side. */
 export function rowQuestions(
   evidence: Evidence,
   rows: readonly SheetRow[],
   tolerances?: Tolerances,
 ): AssessedQuestion[] {
-  return onceEach(
-    rows.flatMap((row) => [
-      ...ofRow(evidence, row, rows, tolerances),
-      ...passesApartQuestion(row, evidence.answers),
-    ]),
-  );
+  const asked = onceEach(rows.flatMap((row) => askedOfRow(evidence, row, rows, tolerances)));
+  return onceOfSide(evidence, rows, asked);
 }

@@ -1,7 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import { byId, byPlace, placeOf } from '../common/said.ts';
 import type { Evidence, SheetEvidence, SheetKindName, Spring, ValvePlace } from '../evidence.ts';
-import { setUpsNow } from '../ratio/set-ups.ts';
+import { perTurnOf } from './dial.ts';
 import { figureOf, type LotFigure } from './lot.ts';
 
 /** Lifts at one valve with one arm on one spring. */
@@ -22,14 +22,6 @@ export interface SheetRow extends ValvePlace {
   /** The lots of every arm that has sat there, for swap tests. */
   readonly everyLift: readonly LiftLot[];
   readonly others: readonly SheetEvidence[];
-}
-
-const USUAL_TURN = 0.1 * 0.0254;
-
-/** Travel of the dial's hand in one turn: as the set-ups say where they agree, else the usual .100 in. */
-export function perTurnOf(evidence: Evidence): number {
-  const turns = [...new Set(setUpsNow(evidence).map(({ perTurn }) => perTurn))];
-  return turns.length === 1 ? (turns[0] ?? USUAL_TURN) : USUAL_TURN;
 }
 
 /** The readings that count: standing, and with the arms the sheet is about. By id, so that entry order says nothing. */
@@ -62,7 +54,7 @@ function armOf(
   return named.size === 1 && seat === only ? only : undefined;
 }
 
-function liftLots(lifts: readonly SheetEvidence[], seat: string | undefined, perTurn: number): LiftLot[] {
+function liftLots(evidence: Evidence, lifts: readonly SheetEvidence[], seat: string | undefined): LiftLot[] {
   const named = new Set([
     ...lifts.flatMap(({ armId }) => armId ?? []),
     ...(seat === undefined ? [] : [seat]),
@@ -77,7 +69,7 @@ function liftLots(lifts: readonly SheetEvidence[], seat: string | undefined, per
       spring: first?.reading.spring ?? 'not-said',
       ...(first?.armId === undefined ? {} : { armId: first.armId }),
       readings,
-      figure: figureOf(readings, perTurn),
+      figure: figureOf(readings, perTurnOf(evidence, readings)),
     };
   });
 }
@@ -98,18 +90,17 @@ function ownLots(lots: readonly LiftLot[], seat: string | undefined): LiftLot[] 
 /** The rows of the sheet, in the engine's own numbering. */
 export function rowsOf(evidence: Evidence): SheetRow[] {
   const counted = countedOf(evidence);
-  const perTurn = perTurnOf(evidence);
   return placesOf(evidence, counted).map((place) => {
     const here = counted.filter((each) => placeOf(each) === placeOf(place));
     const of = (kind: SheetKindName) => here.filter((each) => each.kind === kind);
     const armId = evidence.seats.find((seat) => placeOf(seat) === placeOf(place))?.armId;
     const lobes = of('lobe-lift');
-    const everyLift = liftLots(of('valve-lift'), armId, perTurn);
+    const everyLift = liftLots(evidence, of('valve-lift'), armId);
     return {
       ...place,
       ...defined({ armId }),
       lobes,
-      ...(lobes.length === 0 ? {} : { lobe: figureOf(lobes, perTurn) }),
+      ...(lobes.length === 0 ? {} : { lobe: figureOf(lobes, perTurnOf(evidence, lobes)) }),
       lifts: ownLots(everyLift, armId),
       everyLift,
       others: here.filter(({ kind }) => kind !== 'lobe-lift' && kind !== 'valve-lift'),

@@ -1,32 +1,37 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { Tolerances } from '../../questions/tolerances.ts';
 import { cylinderOrder } from '../../valve-sheet/orders.ts';
-import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { AssessedQuestion, Headline, Judgement } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { placeOf } from '../common/said.ts';
-import type { Evidence, Side, Spring, ValvePlace } from '../evidence.ts';
+import type { Evidence, Side, Spring } from '../evidence.ts';
+import type { SetUpKnown } from '../ratio/known.ts';
 import { figureCells, type GapCell, gapCells, inColumns } from './cells.ts';
 import { copiedColumns } from './copied.ts';
 import type { SheetDetail, SheetRowDetail, SheetSideDetail, SheetSwapDetail } from './detail.ts';
+import { liftHalf } from './dial.ts';
 import { shortGap } from './gap-stops.ts';
 import { wornLobes } from './lobe-worn.ts';
+import { armLots } from './lots-of-swaps.ts';
 import { doubtJudgement, oddJudgements, sideOf } from './odd.ts';
 import { rowQuantities } from './quantities.ts';
 import { ratioQuantities, ratiosOf } from './ratios.ts';
 import { rowQuestions } from './row-questions.ts';
 import { rowsOf, type SheetRow } from './rows.ts';
-import { swapJudgement, swapsOf } from './swaps.ts';
+import { type LobesRead, swapJudgement, swapsOf } from './swaps.ts';
 
 const SIDES: readonly Side[] = ['intake', 'exhaust'];
 
-const isOf = (question: AssessedQuestion, place: ValvePlace): boolean => {
-  const { about } = question;
-  // Of the questions of a whole side only a copied column doubts the rows; the others doubt the card.
-  if (about.of === 'side') return question.code === 'copied-reading' && about.valve === place.valve;
-  return about.of === 'valve' && placeOf(about) === placeOf(place);
-};
+const readingsOf = ({ lobes, everyLift }: SheetRow): string[] =>
+  [...lobes, ...everyLift.flatMap(({ readings }) => readings)].map(({ id }) => id);
+
+/** Whether a question doubts a row: it is of that valve, or of its side and rests on what was read there. */
+function isOf({ about, restsOn }: AssessedQuestion, row: SheetRow): boolean {
+  if (about.of === 'side')
+    return about.valve === row.valve && readingsOf(row).some((id) => restsOn.includes(id));
+  return about.of === 'valve' && placeOf(about) === placeOf(row);
+}
 
 /** The springs that lifts were read on; lobes alone are one sheet too. */
 function springsOf(rows: readonly SheetRow[]): Spring[] {
@@ -39,13 +44,32 @@ interface Compared {
   readonly swaps: readonly SheetSwapDetail[];
 }
 
-function compare(evidence: Evidence, rows: readonly SheetRow[], doubtful: ReadonlySet<string>): Compared {
-  const swaps = SIDES.flatMap((side) => {
-    const lobes = rows.filter(({ valve }) => valve === side).map(({ lobe }) => lobe?.value);
-    return swapsOf(evidence, rows, side, medianKnown(lobes), doubtful);
-  });
+/** Lobe lifts by valve: of the sheet, else read in a set-up; a caliper's are left out, since they read low. */
+function lobesRead(evidence: Evidence, rows: readonly SheetRow[], known: readonly SetUpKnown[]): LobesRead {
+  const ofSetUps = known.flatMap(({ read: { setUp, lobe }, doubts }) =>
+    lobe.value === undefined || lobe.source !== 'indicator' || lobe.lacks.length > 0 || doubts.length > 0
+      ? []
+      : [[placeOf(setUp), { value: lobe.value, half: setUp.lobeErrorLimit }] as const],
+  );
+  const ofSheet = rows.flatMap(({ lobe, lobes, ...place }) =>
+    lobe?.value === undefined || lobe.value <= 0 || lobes.some(({ tool }) => tool === 'caliper')
+      ? []
+      : [[placeOf(place), { value: lobe.value, half: liftHalf(evidence, lobes) }] as const],
+  );
+  return new Map([...ofSetUps, ...ofSheet]);
+}
+
+function compare(
+  evidence: Evidence,
+  rows: readonly SheetRow[],
+  doubtful: ReadonlySet<string>,
+  known: readonly SetUpKnown[],
+): Compared {
+  const lots = armLots(evidence, rows, known, doubtful);
+  const lobes = lobesRead(evidence, rows, known);
+  const swaps = SIDES.flatMap((side) => swapsOf(evidence, lots, side, lobes));
   const sides = springsOf(rows).flatMap((spring) =>
-    SIDES.map((side) => sideOf(evidence, rows, { side, spring }, doubtful, swaps)),
+    SIDES.map((side) => sideOf(evidence, rows, { side, spring }, { doubtful, swaps, lots })),
   );
   return { sides, swaps };
 }
@@ -79,12 +103,16 @@ const headlinesOf = (judgements: readonly Judgement[]): Headline[] =>
   }));
 
 /** The per-valve sheet: figures of each row, what the rows are asked, which valves are odd, what swaps decide, gaps. */
-export function sheetPart(evidence: Evidence, tolerances?: Tolerances): PartSaid<SheetDetail> {
+export function sheetPart(
+  evidence: Evidence,
+  known: readonly SetUpKnown[] = [],
+  tolerances?: Tolerances,
+): PartSaid<SheetDetail> {
   const rows = rowsOf(evidence);
-  const raised = [...rowQuestions(evidence, rows, tolerances), ...copiedColumns(evidence, rows, tolerances)];
-  const doubtsOf = (place: ValvePlace) => raised.filter((each) => inDoubt(each) && isOf(each, place));
+  const raised = [...rowQuestions(evidence, rows, tolerances), ...copiedColumns(evidence, rows)];
+  const doubtsOf = (row: SheetRow) => raised.filter((each) => inDoubt(each) && isOf(each, row));
   const doubtful = new Set(rows.filter((row) => doubtsOf(row).length > 0).map(placeOf));
-  const { sides, swaps } = compare(evidence, rows, doubtful);
+  const { sides, swaps } = compare(evidence, rows, doubtful, known);
   const worn = wornLobes(evidence, sides, rows);
   const gaps = new Map(rows.map((row) => [placeOf(row), gapCells(evidence, row)]));
   const short = [...gaps.values()]
@@ -101,7 +129,7 @@ export function sheetPart(evidence: Evidence, tolerances?: Tolerances): PartSaid
       .sort();
   const compared = [
     ...sides.flatMap((side) => oddJudgements(side, (place) => restsOn(placeOf(place)))),
-    ...swaps.map((swap) => swapJudgement(swap, restsOn)),
+    ...swaps.map(swapJudgement),
     ...rows.flatMap((row) =>
       doubtsOf(row)
         .slice(0, 1)
@@ -114,7 +142,7 @@ export function sheetPart(evidence: Evidence, tolerances?: Tolerances): PartSaid
   return {
     quantities: [
       ...rowQuantities(details),
-      ...ratioQuantities(ratios, rows, (ratio) => doubtsOf(ratio).map(({ ask }) => ask)),
+      ...ratioQuantities(ratios, rows, (row) => doubtsOf(row).map(({ ask }) => ask)),
     ],
     judgements: [...compared, ...allGaps.map(({ judgement }) => judgement)],
     questions,

@@ -1,106 +1,159 @@
-import { type ArmOnValve, type SwapVerdict, swapTests } from '../../valve-sheet/swap-test.ts';
+import { defined } from '../../../../shared/defined.ts';
+import { allowance } from '../../kit/allowances.ts';
+import { medianKnown } from '../../valve-sheet/siblings.ts';
+import { oddOfSwap } from '../../valve-sheet/swap-odd.ts';
+import { swapTests } from '../../valve-sheet/swap-test.ts';
 import type { Judgement } from '../assessment.ts';
-import { byPlace, listed, placeOf } from '../common/said.ts';
-import type { Evidence, Side, Spring, ValvePlace } from '../evidence.ts';
+import { placeOf } from '../common/said.ts';
+import type { Evidence, Side, ValvePlace } from '../evidence.ts';
 import type { SheetSwapDetail } from './detail.ts';
-import type { LiftLot, SheetRow } from './rows.ts';
+import type { ArmLot } from './lots-of-swaps.ts';
+import { cellsOf, type Swap, type SwapCell, swapsMade } from './swap-cells.ts';
+import { needsOf, swapSaid } from './swap-said.ts';
 
-const WORDS: Readonly<Record<SwapVerdict, (arms: string, places: string) => string>> = {
-  part: (arms) => `The difference went with the arm: it is the part (${arms}). Only now look at its lot.`,
-  position: (_, places) =>
-    `The difference stayed on the valve: it is the position or how it is measured (${places}).`,
-  both: (arms, places) => `Both the arm and the position differ (${arms}; ${places}).`,
-  gone: () => 'The difference is gone after refitting: nothing is to blame yet.',
-};
+/** Lobe lifts that were read, by the valve [m]. */
+export type LobesRead = ReadonlyMap<string, { readonly value: number; readonly half: number }>;
 
-/** What each outcome still needs. */
-const LACKS: Readonly<Record<SwapVerdict, readonly string[]>> = {
-  part: ['the lot of the arm'],
-  position: ['the pushrods swapped, then tip and stud height looked at'],
-  both: ['the lot of the arm, and tip and stud height'],
-  gone: ['both valves read once more'],
-};
-
-/** One arm on one valve, with where it was. */
-interface Placed extends ArmOnValve {
-  readonly at: ValvePlace;
-  readonly method: string;
+/** Lifts are brought to one lobe where every lobe was read, so that a low lobe is not taken for a low arm. */
+function onOneLobe(lobes: LobesRead, swap: Swap) {
+  const own = swap.places.flatMap((place) => lobes.get(placeOf(place)) ?? []);
+  const mean = own.reduce((sum, { value }) => sum + value, 0) / own.length;
+  const all = own.length === swap.places.length;
+  return {
+    lobesRead: all,
+    lift(at: ValvePlace, lift: number): number | undefined {
+      if (!all) return lift;
+      const lobe = lobes.get(placeOf(at));
+      return lobe === undefined ? undefined : (lift * mean) / lobe.value;
+    },
+    half(at: ValvePlace, lift: number): number {
+      const lobe = all ? lobes.get(placeOf(at)) : undefined;
+      return lobe === undefined ? 0 : (lift * lobe.half) / lobe.value;
+    },
+  };
 }
 
-/** Lifts are brought to one lobe, so that a low lobe is not taken for a low arm. */
-function onOneLobe(row: SheetRow, lot: LiftLot, medianLobe: number | undefined): number | undefined {
-  const { value } = lot.figure;
-  const lobe = row.lobe?.value;
-  if (value === undefined) return undefined;
-  return lobe === undefined || medianLobe === undefined ? value : (value * medianLobe) / lobe;
+/** The middle of the valves that took no part in the swap, read the same way. */
+function siblingsOf(lots: readonly ArmLot[], swap: Swap, lobes: ReturnType<typeof onOneLobe>) {
+  const others = lots.filter(
+    (lot) =>
+      lot.valve === swap.side &&
+      !swap.places.some((place) => placeOf(place) === placeOf(lot)) &&
+      !(lot.armId !== undefined && swap.arms.includes(lot.armId)),
+  );
+  return medianKnown(others.map((lot) => (lot.value === undefined ? undefined : lobes.lift(lot, lot.value))));
 }
 
-/** Readings taken the same way alone are set against each other. */
-const methodOf = ({ spring, readings }: LiftLot): string =>
-  `${spring}|${[...new Set(readings.map(({ lifter }) => lifter))].sort().join()}`;
-
-function placed(
-  rows: readonly SheetRow[],
-  side: Side,
-  medianLobe: number | undefined,
-  doubtful: ReadonlySet<string>,
-): Placed[] {
-  return rows
-    .filter((row) => row.valve === side && !doubtful.has(placeOf(row)))
-    .toSorted(byPlace)
-    .flatMap((row) =>
-      row.everyLift.flatMap((lot) => {
-        const lift = onOneLobe(row, lot, medianLobe);
-        if (lift === undefined || lot.armId === undefined) return [];
-        return [{ arm: lot.armId, place: placeOf(row), lift, at: row, method: methodOf(lot) }];
-      }),
-    );
+/** The two as they sit now differ by what counts. */
+function showsNow(cells: readonly SwapCell[]): boolean {
+  const lifts = cells.flatMap(({ now, lift }) => (now && lift !== undefined ? [lift] : []));
+  return lifts.length > 1 && Math.max(...lifts) - Math.min(...lifts) > allowance('odd-beyond');
 }
 
-/** What the swaps on record decide, in whatever order arms and readings came. */
-export function swapsOf(
+/** Arm and place that are named, and the difference that each makes, with its sign. */
+function told(cells: readonly SwapCell[], lots: readonly ArmLot[], swap: Swap, lobesRead: LobesRead) {
+  const lobes = onOneLobe(lobesRead, swap);
+  const read = cells.flatMap(({ armId, at, lift, half }) => {
+    const value = lift === undefined ? undefined : lobes.lift(at, lift);
+    if (value === undefined) return [];
+    return [{ arm: armId, place: placeOf(at), lift: value, half, placeHalf: lobes.half(at, value) }];
+  });
+  const [outcome] = swapTests(read);
+  if (outcome === undefined)
+    return {
+      verdict: 'cannot-tell',
+      because: 'not-read',
+      lobesRead: lobes.lobesRead,
+      showsNow: false,
+    } as const;
+  const middle = read.reduce((sum, { lift }) => sum + lift, 0) / read.length;
+  const { arm, place } = oddOfSwap(outcome, middle, siblingsOf(lots, swap, lobes));
+  const { verdict, because, part, position, half } = outcome;
+  return {
+    verdict,
+    ...defined({ because }),
+    part,
+    position,
+    half,
+    lobesRead: lobes.lobesRead,
+    showsNow: showsNow(cells),
+    ...defined({
+      oddArm: arm === undefined ? undefined : outcome.arms[arm],
+      oddPlace: place === undefined ? undefined : outcome.places[place],
+    }),
+  };
+}
+
+const readIn = (cells: readonly SwapCell[]): number => cells.filter(({ lift }) => lift !== undefined).length;
+
+function ofSwap(
   evidence: Evidence,
-  rows: readonly SheetRow[],
-  side: Side,
-  medianLobe: number | undefined,
-  doubtful: ReadonlySet<string>,
+  swap: Swap,
+  lots: readonly ArmLot[],
+  lobes: LobesRead,
 ): SheetSwapDetail[] {
-  const all = placed(rows, side, medianLobe, doubtful);
   const nameOf = (id: string) => evidence.arms.find((arm) => arm.id === id)?.name ?? 'an arm';
-  return [...new Set(all.map(({ method }) => method))].sort().flatMap((method) => {
-    const own = all
-      .filter((each) => each.method === method)
-      .toSorted((a, b) => byArm(a, b) || byPlace(a.at, b.at));
-    const spring = springOf(method);
-    return swapTests(own).map((outcome): SheetSwapDetail => {
-      const [one, two] = outcome.arms;
-      const judgementId = [
+  const touched = lots.filter(
+    (lot) =>
+      lot.armId !== undefined &&
+      swap.arms.includes(lot.armId) &&
+      swap.places.some((place) => placeOf(place) === placeOf(lot)),
+  );
+  const ways = [...new Set(touched.map(({ method }) => method))].sort().map((method) => {
+    const own = lots.filter((lot) => lot.method === method);
+    return { own, cells: cellsOf(evidence, swap, own), spring: own[0]?.spring ?? 'not-said' };
+  });
+  // Every way in which all four were read tells by itself; where none is whole, the one that has most.
+  const whole = ways.filter(({ cells }) => readIn(cells) === cells.length);
+  const most = ways.toSorted((a, b) => readIn(b.cells) - readIn(a.cells)).slice(0, 1);
+  const springs = new Map((whole.length > 0 ? whole : most).map((way) => [way.spring, way]));
+  return [...springs.values()].map(({ own, cells, spring }) => {
+    const otherWay = cells.filter(
+      ({ lift, armId, at }) =>
+        lift === undefined &&
+        touched.some((lot) => lot.armId === armId && placeOf(lot) === placeOf(at) && !own.includes(lot)),
+    );
+    return {
+      side: swap.side,
+      spring,
+      arms: swap.arms,
+      armNames: [nameOf(swap.arms[0]), nameOf(swap.arms[1])],
+      places: [placeOf(swap.places[0]), placeOf(swap.places[1])],
+      ...told(cells, own, swap, lobes),
+      missing: cells
+        .filter(({ lift }) => lift === undefined)
+        .map((cell) => ({
+          place: placeOf(cell.at),
+          arm: nameOf(cell.armId),
+          now: cell.now,
+          otherWay: otherWay.includes(cell),
+          apart: cell.passes > 0,
+        })),
+      judgementId: [
         'swap',
-        method.replace('|', ':'),
-        one,
-        two,
-        ...outcome.places.map((p) => p.replace(' ', '-')),
-      ].join(':');
-      return { ...outcome, side, spring, armNames: [nameOf(one), nameOf(two)], judgementId };
-    });
+        spring,
+        ...swap.arms,
+        ...swap.places.map((at) => `${at.cylinder}-${at.valve}`),
+      ].join(':'),
+      restsOn: [...new Set(cells.flatMap(({ restsOn }) => restsOn))].sort(),
+    };
   });
 }
 
-const byArm = (a: Placed, b: Placed): number => (a.arm < b.arm ? -1 : a.arm > b.arm ? 1 : 0);
+/** What the swaps on record decide, in whatever order arms and readings came. */
+export const swapsOf = (
+  evidence: Evidence,
+  lots: readonly ArmLot[],
+  side: Side,
+  lobes: LobesRead,
+): SheetSwapDetail[] =>
+  swapsMade(evidence, lots, side).flatMap((swap) => ofSwap(evidence, swap, lots, lobes));
 
-function springOf(method: string): Spring {
-  const [spring] = method.split('|');
-  return spring === 'light' || spring === 'running' ? spring : 'not-said';
-}
-
-export const swapJudgement = (
-  swap: SheetSwapDetail,
-  restsOn: (place: string) => readonly string[],
-): Judgement => ({
+export const swapJudgement = (swap: SheetSwapDetail): Judgement => ({
   id: swap.judgementId,
   about: { of: 'side', valve: swap.side },
   against: { to: 'siblings' },
-  sentence: `Swap of ${swap.armNames.join(' and ')} between ${listed(swap.places)}: ${WORDS[swap.verdict](listed(swap.armNames), listed(swap.places))}`,
-  lacks: LACKS[swap.verdict],
-  restsOn: swap.places.flatMap(restsOn),
+  sentence: swapSaid(swap),
+  lacks: needsOf(swap),
+  restsOn: swap.restsOn,
 });

@@ -29,6 +29,7 @@ const GOALS: readonly Goal[] = [
   'geometry',
   'cam-timing',
   'adjuster',
+  'one-valve-differs',
   'noise-or-failure',
   'returned-part',
 ];

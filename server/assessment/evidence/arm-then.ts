@@ -1,0 +1,46 @@
+import { defined } from '../../../shared/defined.ts';
+import { eventsOf } from '../../events/read-events.ts';
+import type { SheetEvidence } from '../../mechanics/assessment/evidence.ts';
+import { armThen } from '../../records/arms/placements.ts';
+import { SET_UP_EVENTS } from '../../records/set-ups/events.ts';
+import type { SetUp } from '../../records/set-ups/set-ups.ts';
+import { SHEET_EVENTS } from '../../records/sheet/events.ts';
+import type { SheetReading } from '../../records/sheet/sheet-table.ts';
+import type { BuildRecord } from '../../records/whole-build/build-record.ts';
+
+/** The arm a reading of the sheet was taken with. One that was entered before its arm was placed names none itself. */
+function armOfReading({ placements }: BuildRecord, reading: SheetReading, line: number): string | undefined {
+  if (reading.armId !== undefined || reading.arms === 'before') return reading.armId;
+  const placedBefore = placements.some(
+    (each) => each.cylinder === reading.cylinder && each.valve === reading.valve && each.seq < line,
+  );
+  return placedBefore ? undefined : armThen(placements, reading, line);
+}
+
+/** What each reading of the sheet was taken with: the arm that sat there, and the dial where the sheet said one. */
+export function takenWith(
+  record: BuildRecord,
+): (reading: SheetReading) => Pick<SheetEvidence, 'armId' | 'perTurn'> {
+  const byId = new Map(record.sheetReadings.map((reading) => [reading.id, reading]));
+  // What was read then was read with the arm and the dial of then, whenever it was put right.
+  const firstOf = (reading: SheetReading): SheetReading => {
+    const before = reading.replaces === undefined ? undefined : byId.get(reading.replaces);
+    return before === undefined ? reading : firstOf(before);
+  };
+  const dials = new Map(
+    eventsOf(record.events, SHEET_EVENTS['sheet-readings-kept']).map(({ seq, data }) => [seq, data.perTurn]),
+  );
+  return (reading) => {
+    const { seq } = firstOf(reading);
+    return defined({ armId: armOfReading(record, reading, seq), perTurn: dials.get(seq) });
+  };
+}
+
+/** The arm of a set-up: as it was named there, else the one that sat on its valve when it was started. */
+export function armOfSetUp({ events, placements }: BuildRecord, setUp: SetUp): string | undefined {
+  if (setUp.armId !== undefined) return setUp.armId;
+  const started = eventsOf(events, SET_UP_EVENTS['set-up-started']).find(
+    ({ data }) => data.setUpId === setUp.id,
+  );
+  return started === undefined ? undefined : armThen(placements, setUp, started.seq);
+}

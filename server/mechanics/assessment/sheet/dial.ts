@@ -1,0 +1,30 @@
+import { toolAllowance } from '../../kit/allowances.ts';
+import { IN } from '../../kit/si.ts';
+import type { Evidence, SheetEvidence } from '../evidence.ts';
+import { setUpsNow } from '../ratio/set-ups.ts';
+
+const USUAL = { perTurn: 0.1 * IN, graduation: 0.001 * IN };
+
+/** The dial that the sheet is read with: that of the newest set-up, else the usual one of .100 in a turn. */
+export function dialOf(evidence: Evidence): typeof USUAL {
+  const newest = setUpsNow(evidence)
+    .toSorted((a, b) => a.number - b.number)
+    .at(-1);
+  return newest === undefined ? USUAL : { perTurn: newest.perTurn, graduation: newest.graduation };
+}
+
+/** Travel of the dial's hand in one turn: as it was said with the readings, else of that dial. */
+export const perTurnOf = (evidence: Evidence, readings: readonly Pick<SheetEvidence, 'perTurn'>[]): number =>
+  readings.find(({ perTurn }) => perTurn !== undefined)?.perTurn ?? dialOf(evidence).perTurn;
+
+/**
+ * How far off a lift may be, as a 95 % half-width [m]: as its tool repeats, of an indicator no less than a division of
+ * its dial; of a tool that was not said, as of any entry.
+ */
+export function liftHalf(evidence: Evidence, readings: readonly Pick<SheetEvidence, 'tool'>[]): number {
+  const { graduation } = dialOf(evidence);
+  const halves = readings.map(({ tool }) =>
+    tool === 'indicator' ? Math.max(toolAllowance(tool), graduation) : toolAllowance(tool),
+  );
+  return Math.max(...halves);
+}

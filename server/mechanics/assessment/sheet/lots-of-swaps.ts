@@ -1,0 +1,84 @@
+import { defined } from '../../../../shared/defined.ts';
+import { placeOf } from '../common/said.ts';
+import type { Evidence, LifterState, Spring, ValvePlace } from '../evidence.ts';
+import type { SetUpKnown } from '../ratio/known.ts';
+import { meanOf } from '../ratio/passes.ts';
+import { liftHalf } from './dial.ts';
+import type { SheetRow } from './rows.ts';
+
+/** What was read of one valve with one arm, on the sheet or in a set-up of its own, taken in one way. */
+export interface ArmLot extends ValvePlace {
+  readonly armId?: string;
+  readonly spring: Spring;
+  /** Readings taken the same way alone are set against each other: `light|firm|out`. */
+  readonly method: string;
+  /** Left out where the passes do not go together. */
+  readonly value?: number;
+  readonly half: number;
+  readonly passes: number;
+  readonly restsOn: readonly string[];
+}
+
+/** A lifter that does not sink is one kind, whichever it is; one that was not said is the engine's. */
+function lifterOf({ engine }: Evidence, lifters: readonly LifterState[]): string {
+  const solid = engine.lifter?.startsWith('solid') === true;
+  const kinds = lifters.map((lifter) =>
+    lifter === 'locked' || lifter === 'solid' || (lifter === 'not-said' && solid) ? 'firm' : lifter,
+  );
+  const [only = 'not-said'] = kinds;
+  return new Set(kinds).size === 1 ? only : 'mixed';
+}
+
+function ofSheet(evidence: Evidence, row: SheetRow): ArmLot[] {
+  return row.everyLift.map(({ spring, armId, readings, figure }) => ({
+    cylinder: row.cylinder,
+    valve: row.valve,
+    spring,
+    // A sheet does not say how the lash was: it is read like the set-ups that have it out.
+    method: [
+      spring,
+      lifterOf(
+        evidence,
+        readings.map(({ lifter }) => lifter),
+      ),
+      'out',
+    ].join('|'),
+    half: liftHalf(evidence, readings),
+    passes: figure.passes - figure.apart.length,
+    restsOn: readings.map(({ id }) => id),
+    ...defined({ armId, value: figure.value }),
+  }));
+}
+
+/** What was read in a set-up, where nothing doubts it; with the lash left in it is a way of reading of its own. */
+function ofSetUp(evidence: Evidence, { read, doubts }: SetUpKnown): ArmLot[] {
+  const { setUp, valve } = read;
+  if (valve.used.length === 0 || doubts.length > 0) return [];
+  const lash = setUp.lash === 'set' ? `set ${setUp.lashSetting ?? 'not said'}` : 'out';
+  return [
+    {
+      cylinder: setUp.cylinder,
+      valve: setUp.valve,
+      spring: setUp.spring,
+      method: [setUp.spring, lifterOf(evidence, [setUp.lifter]), lash].join('|'),
+      half: setUp.errorLimit,
+      passes: valve.used.length,
+      restsOn: valve.used.map(({ id }) => id),
+      ...(valve.lacks.length > 0 ? {} : { value: meanOf(valve.used) }),
+      ...defined({ armId: setUp.armId }),
+    },
+  ];
+}
+
+/** Lots of every valve and arm; rows in doubt are left out. */
+export function armLots(
+  evidence: Evidence,
+  rows: readonly SheetRow[],
+  known: readonly SetUpKnown[],
+  doubtful: ReadonlySet<string>,
+): ArmLot[] {
+  return [
+    ...rows.filter((row) => !doubtful.has(placeOf(row))).flatMap((row) => ofSheet(evidence, row)),
+    ...known.flatMap((each) => ofSetUp(evidence, each)),
+  ];
+}

@@ -1,0 +1,68 @@
+import { allowance } from '../../kit/allowances.ts';
+import { pairsOf } from '../../valve-sheet/pairs.ts';
+import { byPlace, placeOf } from '../common/said.ts';
+import type { Evidence, Side, ValvePlace } from '../evidence.ts';
+import type { ArmLot } from './lots-of-swaps.ts';
+
+/** One arm on one valve, read in one way. */
+export interface SwapCell {
+  readonly armId: string;
+  readonly at: ValvePlace;
+  /** Left out where nothing was read there, or what was read does not go together. */
+  readonly lift?: number;
+  readonly half: number;
+  readonly passes: number;
+  readonly restsOn: readonly string[];
+  /** The arm sits there now, so that it can be read. */
+  readonly now: boolean;
+}
+
+/** Two arms that have both sat on the same two valves. */
+export interface Swap {
+  readonly side: Side;
+  readonly arms: readonly [string, string];
+  readonly places: readonly [ValvePlace, ValvePlace];
+}
+
+const keyed = (armId: string, place: ValvePlace): string => `${armId}\n${placeOf(place)}`;
+
+/** Every two arms that the record has on the same two valves of a side, by readings or by where they sit now. */
+export function swapsMade({ seats, arms: named }: Evidence, lots: readonly ArmLot[], side: Side): Swap[] {
+  const been = [...lots, ...seats]
+    .filter(({ valve }) => valve === side)
+    .flatMap(({ armId, cylinder, valve }) => (armId === undefined ? [] : [{ armId, cylinder, valve }]));
+  const sat = new Set(been.map((each) => keyed(each.armId, each)));
+  const nameOf = (id: string) => `${named.find((arm) => arm.id === id)?.name ?? ''}\n${id}`;
+  const arms = [...new Set(been.map(({ armId }) => armId))].sort((a, b) => (nameOf(a) < nameOf(b) ? -1 : 1));
+  const places = [
+    ...new Map(been.map(({ cylinder, valve }) => [cylinder, { cylinder, valve }])).values(),
+  ].sort(byPlace);
+  return pairsOf(arms).flatMap((pair) =>
+    pairsOf(places)
+      .filter((two) => pair.every((armId) => two.every((place) => sat.has(keyed(armId, place)))))
+      .map((two): Swap => ({ side, arms: pair, places: two })),
+  );
+}
+
+/** Lots of one arm on one valve together; where they lie farther apart than they repeat, none of them counts. */
+function together(lots: readonly ArmLot[]): Pick<SwapCell, 'lift' | 'half' | 'passes' | 'restsOn'> {
+  const half = Math.max(allowance('repeat'), ...lots.map((lot) => lot.half));
+  const known = lots.flatMap(({ value, passes }) => (value === undefined ? [] : [{ value, passes }]));
+  const count = known.reduce((sum, { passes }) => sum + passes, 0);
+  const base = { half, passes: count, restsOn: lots.flatMap(({ restsOn }) => restsOn) };
+  const values = known.map(({ value }) => value);
+  const apart = values.length === 0 ? 0 : Math.max(...values) - Math.min(...values);
+  if (known.length < Math.max(1, lots.length) || apart > 2 * allowance('repeat')) return base;
+  return { ...base, lift: known.reduce((sum, { value, passes }) => sum + value * passes, 0) / count };
+}
+
+/** The four readings of a swap, of one way of reading: each arm on each valve. */
+export function cellsOf({ seats }: Evidence, swap: Swap, lots: readonly ArmLot[]): SwapCell[] {
+  return swap.places.flatMap((at) =>
+    swap.arms.map((armId): SwapCell => {
+      const own = lots.filter((lot) => lot.armId === armId && placeOf(lot) === placeOf(at));
+      const now = seats.some((seat) => seat.armId === armId && placeOf(seat) === placeOf(at));
+      return { armId, at, now, ...together(own) };
+    }),
+  );
+}

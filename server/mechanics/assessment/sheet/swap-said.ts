@@ -1,0 +1,99 @@
+import { allowance } from '../../kit/allowances.ts';
+import { inches, listed, lowOrHigh } from '../common/said.ts';
+import type { SheetSwapDetail } from './detail.ts';
+
+type Missing = SheetSwapDetail['missing'][number];
+
+/** The difference that goes with the named arm: with the sign that it has against its siblings. */
+const ofArm = ({ arms, oddArm, part = 0 }: SheetSwapDetail): number => (oddArm === arms[0] ? part : -part);
+const ofPlace = ({ places, oddPlace, position = 0 }: SheetSwapDetail): number =>
+  oddPlace === places[0] ? position : -position;
+
+const nameOf = ({ arms, armNames, oddArm }: SheetSwapDetail): string | undefined =>
+  oddArm === undefined ? undefined : armNames[oddArm === arms[0] ? 0 : 1];
+
+/** What a position is made of; a lobe that was read is taken out of it already. */
+const positionOf = ({ lobesRead }: SheetSwapDetail, place: string): string =>
+  lobesRead
+    ? `lifter, pushrod or set-up of ${place}, its lobe being read`
+    : `lobe, lifter, pushrod or set-up of ${place}`;
+
+function partSaid(swap: SheetSwapDetail): string {
+  const name = nameOf(swap);
+  const { armNames, part = 0 } = swap;
+  if (name === undefined)
+    return `the difference went with the arm: ${armNames[0]} is ${lowOrHigh(part)} against ${armNames[1]} on both valves. It is the part; which of the two needs a third valve of that side.`;
+  return `the difference went with ${name}, ${lowOrHigh(ofArm(swap))} on both valves. It is the part: ${name}. Only now look at its lot.`;
+}
+
+function positionSaid(swap: SheetSwapDetail): string {
+  const { oddPlace, places, position = 0 } = swap;
+  if (oddPlace === undefined)
+    return `the difference stayed on the valve: ${places[0]} is ${lowOrHigh(position)} against ${places[1]} with both arms. It is the position, not the arm: ${positionOf(swap, 'one of the two')}.`;
+  return `the difference stayed on ${oddPlace}, ${lowOrHigh(ofPlace(swap))} with both arms. It is the position, not the arm: ${positionOf(swap, oddPlace)}.`;
+}
+
+function bothSaid(swap: SheetSwapDetail): string {
+  const { oddPlace, part = 0, position = 0 } = swap;
+  const [arm, place] = [nameOf(swap) ?? 'the arm', oddPlace ?? 'the valve'];
+  return `the difference is split: ${inches(Math.abs(part))} went with ${arm}, ${inches(Math.abs(position))} stayed on ${place}. It is both, the part and the position.`;
+}
+
+const cellSaid = ({ place, arm, apart }: Missing): string =>
+  `${place} with ${arm}${apart ? ', whose passes lie apart' : ''}`;
+
+function notReadSaid({ missing }: SheetSwapDetail): string {
+  const other = missing.filter(({ otherWay }) => otherWay);
+  const way = other.length === 0 ? '' : ` ${listed(other.map(cellSaid))} was read another way.`;
+  const none = missing.filter(({ otherWay }) => !otherWay);
+  const wanted = none.length === 0 ? '' : ` Still to be read: ${listed(none.map(cellSaid))}.`;
+  return `it cannot be told yet whether it is the part or the position.${wanted}${way}`;
+}
+
+function cannotTellSaid(swap: SheetSwapDetail): string {
+  const { because, part = 0, position = 0 } = swap;
+  if (because === 'not-read') return notReadSaid(swap);
+  if (because === 'gone')
+    return 'it cannot be told: the difference is gone since the arms were moved, so that neither arm nor valve has it by itself. It came from the fitting or from a reading.';
+  return `it cannot be told: ${inches(Math.abs(part))} goes with the arm and ${inches(Math.abs(position))} stays on the valve, each within the ${inches(allowance('odd-beyond'))} that siblings differ by.`;
+}
+
+const SAID = {
+  part: partSaid,
+  position: positionSaid,
+  both: bothSaid,
+  'cannot-tell': cannotTellSaid,
+} as const;
+
+/** What a swap decides, in one of four ways: part, position, both, or not to be told. */
+export const swapSaid = (swap: SheetSwapDetail): string =>
+  `Swap of ${listed(swap.armNames)} between ${listed(swap.places)}: ${SAID[swap.verdict](swap)}`;
+
+/** What has to be read for a swap that cannot be told: what sits there now first; the rest takes a swap back. */
+function readingsWanted({ missing, places }: SheetSwapDetail): string[] {
+  const now = missing.filter((cell) => cell.now).map((cell) => `a reading of ${cellSaid(cell)}`);
+  const back = missing.filter((cell) => !cell.now).map(cellSaid);
+  return [
+    ...now,
+    ...(back.length === 0
+      ? []
+      : [`the arms of ${listed(places)} put back, and a reading of ${listed(back)}`]),
+    ...(missing.some(({ otherWay }) => otherWay) ? ['the same spring, lifter and lash for all four'] : []),
+  ];
+}
+
+/** What each outcome still needs. */
+export function needsOf(swap: SheetSwapDetail): string[] {
+  const { verdict, because, places } = swap;
+  const arm = nameOf(swap);
+  const lot =
+    arm === undefined ? 'a reading of a third arm, then the lot of the odd one' : `the lot of ${arm}`;
+  const position = `the pushrods of ${listed(places)} swapped, then tip and stud height looked at`;
+  if (verdict === 'part') return [lot];
+  if (verdict === 'position') return [position];
+  if (verdict === 'both') return [lot, position];
+  if (because === 'not-read') return readingsWanted(swap);
+  if (because === 'gone')
+    return [`${listed(places)} read once more; then the arms put back and both read again`];
+  return [`three passes each of ${listed(places)} with both arms`];
+}

@@ -1,0 +1,69 @@
+import { defined } from '../../../../shared/defined.ts';
+import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
+import type { AssessedQuantity } from '../assessment.ts';
+import type { ValveRatio } from '../change/input.ts';
+import { placeOf } from '../common/said.ts';
+import type { Evidence, SheetEvidence } from '../evidence.ts';
+import type { SheetDetail, SheetRatioDetail } from './detail.ts';
+
+/** On a hydraulic lifter there is no lash to leave in; of any other a sheet does not say how it was. */
+function lashLack({ engine }: Evidence, ratio: SheetRatioDetail): string[] {
+  return engine.lifter?.startsWith('hydraulic') === true
+    ? []
+    : [
+        `whether the lash was out when ${placeOf(ratio)} was read: its ratio is from the per-valve sheet, which does not say`,
+      ];
+}
+
+const isGap = ({ kind }: SheetEvidence): boolean => GAP_KINDS.some((gap) => gap === kind);
+
+/** Of a side of which no set-up was read the highest on the lightest spring: it leaves the least room. */
+function highestOf(ratios: readonly SheetRatioDetail[], read: readonly ValveRatio[]): SheetRatioDetail[] {
+  return (['intake', 'exhaust'] as const).flatMap((side) => {
+    if (read.some(({ valve }) => valve === side)) return [];
+    const own = ratios.filter(({ valve, value }) => valve === side && value !== undefined);
+    const light = own.filter(({ spring }) => spring === 'light');
+    const used = light.length > 0 ? light : own.filter(({ spring }) => spring === 'running');
+    return used.toSorted((a, b) => (b.value ?? 0) - (a.value ?? 0) || a.cylinder - b.cylinder).slice(0, 1);
+  });
+}
+
+/**
+ * Ratios of the sheet as the calculation of a change takes them: of the valves whose gaps were read, and of a side of
+ * which no set-up was read the highest. Each says that it is from the sheet, and no word stands on it before the lash
+ * is known.
+ */
+export function ratiosOfSheet(
+  evidence: Evidence,
+  { ratios, rows }: SheetDetail,
+  quantities: readonly AssessedQuantity[],
+  read: readonly ValveRatio[],
+): ValveRatio[] {
+  const gapped = new Set(evidence.sheet.filter((each) => each.standing && isGap(each)).map(placeOf));
+  const highest = highestOf(ratios, read);
+  const wanted = ratios.filter((ratio) => gapped.has(placeOf(ratio)) || highest.includes(ratio));
+  return wanted.flatMap((ratio): ValveRatio[] => {
+    const { value, low, high, spring, lobeLift, cylinder, valve, quantityId } = ratio;
+    if (value === undefined || low === undefined || high === undefined || lobeLift === undefined) return [];
+    if (spring === 'not-said' || read.some((other) => placeOf(other) === placeOf(ratio))) return [];
+    const row = rows.find((each) => placeOf(each) === placeOf(ratio));
+    const quantity = quantities.find(({ id }) => id === quantityId);
+    return [
+      {
+        cylinder,
+        valve,
+        setUpId: quantityId,
+        ...defined({ armId: row?.armId }),
+        value,
+        low,
+        high,
+        spring,
+        basis: 'measured',
+        lashIn: 'none',
+        lobeLift,
+        lacks: [...(quantity?.lacks ?? []), ...lashLack(evidence, ratio)],
+        restsOn: quantity?.restsOn ?? [],
+      },
+    ];
+  });
+}
