@@ -27,25 +27,31 @@ export interface SetUp extends SetUpFacts {
 
 export const selectSetUps = (tx: Tx) => tx.selectFrom('set_up').selectAll().orderBy('number');
 
-export function toSetUp(row: Selectable<SetUpTable>, all: readonly SetUpStatement[]): SetUp {
+/** As it was started; what was put right since is put to it by withStatements. */
+export function toSetUp(row: Selectable<SetUpTable>): SetUp {
   const started: SetUpFacts = {
     cylinder: row.cylinder,
     valve: row.valve === 'exhaust' ? 'exhaust' : 'intake',
     armId: row.arm_id ?? undefined,
     method: row.method,
   };
-  const statements = all.filter(({ setUpId }) => setUpId === row.id);
   return {
     id: row.id,
     buildId: row.build_id,
     number: row.number,
     revision: row.revision,
-    ...asItStands(started, statements),
+    ...started,
     started,
-    statements,
+    statements: [],
     by: row.by_name,
     at: row.created_at,
   };
+}
+
+/** The set-up as it stands now, with those of the statements that are about it. */
+export function withStatements(setUp: SetUp, all: readonly SetUpStatement[]): SetUp {
+  const statements = all.filter(({ setUpId }) => setUpId === setUp.id);
+  return { ...setUp, ...asItStands(setUp.started, statements), statements };
 }
 
 /**
@@ -94,7 +100,7 @@ export async function startSetUp(
       lifter: input.method.lifter,
       lash: input.method.lash,
     });
-    return toSetUp(row, []);
+    return toSetUp(row);
   });
 }
 
@@ -105,11 +111,11 @@ export async function getSetUp(
   setUpId: string,
 ): Promise<SetUp> {
   const row = await rowOfBuild(principal, buildId, setUpId, 'set-up', tx.selectFrom('set_up').selectAll());
-  return toSetUp(row, await listStatements(tx, principal, buildId));
+  return withStatements(toSetUp(row), await listStatements(tx, principal, buildId));
 }
 
 export async function listSetUps(tx: Tx, principal: Principal, buildId: string): Promise<SetUp[]> {
   const rows = await rowsOfBuild(tx, principal, buildId, selectSetUps(tx));
   const statements = await listStatements(tx, principal, buildId);
-  return rows.map((row) => toSetUp(row, statements));
+  return rows.map((row) => withStatements(toSetUp(row), statements));
 }

@@ -24,8 +24,6 @@ export interface BuildRecord extends ItemsOf<typeof RECORD_PARTS> {
   readonly calls: readonly Call[];
   /** What was told on any call about the build that stops it: one engine stands still for all of them. */
   readonly told: readonly ToldOfStop[];
-  /** Each with what was put right of it since. */
-  readonly setUps: readonly SetUp[];
   readonly lashLines: readonly LoggedLash[];
   /** Empty for everybody but the shop's people. */
   readonly shareLinks: readonly ShareLink[];

@@ -3,7 +3,6 @@ import { answer } from '../../../shared/schemas/answer.ts';
 import { buildView, showBuild } from '../builds/view.ts';
 import { callView, showCall } from '../calls/view.ts';
 import { lashLineView, showLashLine } from '../lash-log/view.ts';
-import { setUpView, showSetUp } from '../set-ups/view.ts';
 import type { BuildRecord } from './build-record.ts';
 import { eventView, showEvent } from './event-view.ts';
 import { shapeOf, shownOf } from './record-part.ts';
@@ -20,7 +19,6 @@ export const exportView = z
     build: buildView,
     calls: told(callView, 'the calls about it, with goal, caller and hold; a builder’s link gives its own'),
     ...shapeOf(RECORD_PARTS),
-    setUps: told(setUpView, 'how each set of passes was measured, with what was put right of it since'),
     lashLog: told(
       lashLineView,
       'lash of each valve by day: hot or cold, found or set, whether the nut had moved',
@@ -39,7 +37,6 @@ export const exportBuild = (record: BuildRecord, now: Date) =>
     build: showBuild(record.build),
     calls: record.calls.map(showCall),
     ...shownOf(RECORD_PARTS, record, record.build.id),
-    setUps: record.setUps.map(showSetUp),
     lashLog: record.lashLines.map(showLashLine),
     events: record.events.map(showEvent),
   });

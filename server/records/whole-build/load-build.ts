@@ -9,7 +9,7 @@ import { type Call, seesCall, toCall } from '../calls/calls.ts';
 import { catalogueOfRows, type KeptCatalogue, keptCatalogue } from '../catalogue/kept-catalogue.ts';
 import { toLashLines } from '../lash-log/lash-log.ts';
 import { limitsInForce } from '../limits/limits.ts';
-import { toSetUp } from '../set-ups/set-ups.ts';
+import { withStatements } from '../set-ups/set-ups.ts';
 import { toStatement } from '../set-ups/statements.ts';
 import { toShareLink } from '../share-links/share-links.ts';
 import type { BuildRecord, ToldOfStop } from './build-record.ts';
@@ -89,7 +89,7 @@ function toRecord(
   return {
     ...items,
     build: toBuild(build, specAt(items.revisions, build.revision)),
-    setUps: rows.setUps.map((row) => toSetUp(row, statements)),
+    setUps: items.setUps.map((setUp) => withStatements(setUp, statements)),
     lashLines: toLashLines(items.sheetReadings, rows.lashRows),
     shareLinks: rows.shareLinks.map(toShareLink),
     events: rows.events.map(toEvent).reverse(),

@@ -8,7 +8,6 @@ import { selectCatalogueRatios, selectCatalogueState } from '../catalogue/famili
 import { type KeptCatalogue, selectUnknown } from '../catalogue/kept-catalogue.ts';
 import { selectLashRows } from '../lash-log/lash-log.ts';
 import { selectLimits } from '../limits/limits.ts';
-import { selectSetUps } from '../set-ups/set-ups.ts';
 import { selectStatements } from '../set-ups/statements.ts';
 import { selectShareLinks } from '../share-links/share-links.ts';
 import { queriesOf } from './record-part.ts';
@@ -71,7 +70,6 @@ export function recordQueries(
     build: tx.selectFrom('build').selectAll().where('shop_id', '=', shopId).where('id', '=', id),
     calls: ofBuild(selectCalls(tx)),
     ...queriesOf(RECORD_PARTS, tx, ofBuild),
-    setUps: ofBuild(selectSetUps(tx)),
     setUpStatements: ofBuild(selectStatements(tx)),
     lashRows: ofBuild(selectLashRows(tx)),
     shareLinks: ofBuild(

@@ -29,6 +29,8 @@ import { READING_EVENTS } from '../readings/events.ts';
 import { READINGS } from '../readings/readings.ts';
 import { readingView, showReading } from '../readings/view.ts';
 import { SET_UP_EVENTS } from '../set-ups/events.ts';
+import { selectSetUps, toSetUp } from '../set-ups/set-ups.ts';
+import { setUpView, showSetUp } from '../set-ups/view.ts';
 import { SHARE_LINK_EVENTS } from '../share-links/events.ts';
 import { SHEET_EVENTS } from '../sheet/events.ts';
 import { SHEET_READINGS } from '../sheet/sheet-table.ts';
@@ -90,6 +92,7 @@ export const RECORD_PARTS = {
     toPlacement,
     showPlacement,
   ),
+  setUps: rows(setUpView, 'how each set of passes was measured', selectSetUps, toSetUp, showSetUp),
   readings: entries(readingView, 'every pass, replaced and struck ones included', READINGS, showReading),
   sheetReadings: entries(
     sheetReadingView,

@@ -159,6 +159,19 @@ describe('the lash told later', () => {
     ]);
   });
 
+  test('every question that was answered stays with its answer', () => {
+    const answers = [
+      answer('lash-not-said', 'no, it was left in'),
+      answer('lash-setting-not-said', 'set', { value: LEFT, line: 61 }),
+    ];
+    const { questions } = assess({ ...before, answers });
+    const answered = questions.filter((question) => question.answered !== undefined);
+    expect(answered.map(({ code, answered: said }) => [code, said?.answer])).toEqual([
+      ['lash-not-said', 'no, it was left in'],
+      ['lash-setting-not-said', 'set, .020 in'],
+    ]);
+  });
+
   test('an amount in somebody’s own words is put back to them, and not used unasked', () => {
     const told = { ...before, answers: [answer('lash-left-in', 'left in, .020 in', { found: true })] };
     expect(knownNow(told)?.lashSetting).toBeUndefined();

@@ -7,6 +7,7 @@ import type { AnswerEvidence, Evidence } from '../evidence.ts';
 import { answerTo, foundBy, passNamed } from './answers.ts';
 import { choicesOf } from './choices.ts';
 import { questionInput } from './question-input.ts';
+import { withSayings } from './sayings.ts';
 import type { SetUpRead } from './set-up-read.ts';
 import type { SetUpNow } from './set-ups.ts';
 
@@ -49,11 +50,22 @@ function questionsOf(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead
 }
 
 /** What is known now raises it no more: it stays with its answer, and nothing is in doubt by it. */
-function noLongerRaised(question: AssessedQuestion): AssessedQuestion {
+function noLongerRaised(question: AssessedQuestion, about: Subject): AssessedQuestion {
   const { answered, ...rest } = question;
   if (answered === undefined) return question;
   const { entryId, answer } = answered;
-  return { ...rest, weight: 'weak', answered: { entryId, answer } };
+  return { ...rest, about, weight: 'weak', answered: { entryId, answer } };
+}
+
+/** A set-up as it was known when an answer was given: what was said before it, and not what came of it. */
+function knownBefore(evidence: Evidence, own: SetUpRead, line: number): SetUpRead {
+  const said = evidence.setUps.find(({ id }) => id === own.setUp.id);
+  if (said === undefined) return own;
+  const earlier = <Each extends { readonly line: number }>(all: readonly Each[]) =>
+    all.filter((each) => each.line < line);
+  const { armId, armTaken, answers } = own.setUp;
+  const then = withSayings(said, earlier(evidence.statements), earlier(answers));
+  return { ...own, setUp: { ...then, ...defined({ armId }), armTaken, answers } };
 }
 
 /**
@@ -66,12 +78,16 @@ export function questionsOfSetUp(
   all: readonly SetUpRead[],
 ): AssessedQuestion[] {
   const now = questionsOf(evidence, own, all);
-  if (own.setUp.answers.length === 0) return now;
-  const said = evidence.setUps.find(({ id }) => id === own.setUp.id);
-  if (said === undefined) return now;
-  const before = questionsOf(evidence, { ...own, setUp: { ...own.setUp, ...said } }, all);
-  const settled = before.filter(
-    (question) => question.answered !== undefined && !now.some(({ id }) => id === question.id),
-  );
-  return [...now, ...settled.map(noLongerRaised)];
+  const told = new Set(now.map(({ answered }) => answered?.entryId));
+  const settled = own.setUp.answers
+    .filter(({ id }) => !told.has(id))
+    .flatMap(({ id, line }) =>
+      questionsOf(evidence, knownBefore(evidence, own, line), all).filter(
+        ({ answered }) => answered?.entryId === id,
+      ),
+    );
+  const about = setUpSubject(own.setUp);
+  const open = new Set(now.map(({ id }) => id));
+  const others = new Map(settled.map((question) => [question.id, noLongerRaised(question, about)]));
+  return [...now, ...[...others.values()].filter(({ id }) => !open.has(id))];
 }

@@ -122,6 +122,13 @@ export const MUTANTS: Readonly<Record<keyof typeof LAWS, readonly Mutant[]>> = {
   '7 what cannot be computed says so': [
     ({ assessment }) =>
       assessment.explanations.length === 0 ? undefined : { ...assessment, explanations: [] },
+    ({ assessment }) =>
+      assessment.explanations.length === 0
+        ? undefined
+        : {
+            ...assessment,
+            explanations: assessment.explanations.map((each) => ({ ...each, refused: 'a flag' })),
+          },
     ({ assessment }) => ({
       ...assessment,
       quantities: assessment.quantities.map((each) => ({ ...each, value: Number.NaN })),
