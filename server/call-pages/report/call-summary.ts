@@ -21,7 +21,9 @@ export function stopFlag({ assessment: { stop, notToRun } }: CallContext): StopF
       reasons: [],
     };
   const reasons = [...stop, ...notToRun].map(({ sentence, wayOut }) => ({ sentence, wayOut }));
-  return { stands: true, word: 'Stop.', text: reasons.map(({ sentence }) => sentence).join(' '), reasons };
+  const fitOnly = stop.length === 0 && notToRun.every(({ what }) => what === 'fit');
+  const word = fitOnly ? 'Not to be fitted as planned.' : 'Stop.';
+  return { stands: true, word, text: reasons.map(({ sentence }) => sentence).join(' '), reasons };
 }
 
 /** The one thing worth most now. */

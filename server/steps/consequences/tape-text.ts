@@ -1,16 +1,17 @@
 import { tellEvents } from '../../call/tell-events.ts';
+import { nominalSaid } from '../../mechanics/assessment/common/said.ts';
 import { CONSEQUENCE_EVENTS } from '../../records/consequences/events.ts';
 
 /** What the kept consequences of a ratio say on the tape. */
 export const CONSEQUENCES_TOLD = tellEvents(CONSEQUENCE_EVENTS, {
-  'consequences-kept': ({ cylinder, valve, gaps }) => {
+  'consequences-kept': ({ cylinder, valve, gaps, ratioAfter }) => {
     const parts = (['short', 'close', 'clear'] as const).flatMap((verdict) => {
       const names = gaps.filter((gap) => gap.verdict === verdict).map((gap) => gap.name.replaceAll('-', ' '));
       return names.length === 0 ? [] : [`${verdict}: ${names.join(', ')}`];
     });
     return {
       kind: 'result',
-      text: `What the ratio does on ${cylinder === undefined ? `${valve} valves` : `${cylinder} ${valve}`}: ${parts.join('; ') || 'no gap known yet'}`,
+      text: `What the ratio does on ${cylinder === undefined ? `${valve} valves` : `${cylinder} ${valve}`}: ${parts.join('; ') || 'no gap known yet'}${ratioAfter === undefined ? '' : ` (with ${nominalSaid(ratioAfter)})`}`,
     };
   },
 });
