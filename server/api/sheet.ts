@@ -2,13 +2,15 @@ import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
 import { correctSheetReading, newSheetReadings, pasteSheet } from '../../shared/schemas/sheet.ts';
-import { assessed } from '../assessment/assessed.ts';
+import { assessed, callMeant } from '../assessment/assessed.ts';
+import { questionsOfPasted } from '../assessment/sheet/pasted.ts';
 import { sheetView, showSheet } from '../assessment/sheet/view.ts';
 import { refuseTurning } from '../assessment/stops/refuse-turning.ts';
+import { assessedQuestionView, questionFields } from '../assessment/view/question.ts';
 import { keepPasted, lookAtPasted, textFaults } from '../records/sheet/paste-sheet.ts';
 import { keepSheetReadings, replaceSheetReading } from '../records/sheet/sheet-readings.ts';
 import { sheetReadingView, showSheetReading } from '../records/sheet/view.ts';
-import { readBuildRecord } from '../records/whole-build/load-build.ts';
+import { loadBuildRecord, readBuildRecord } from '../records/whole-build/load-build.ts';
 import { commandRoute, idParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
 
@@ -24,9 +26,14 @@ const seenView = z.object({
   readAs: z.string(),
   already: z.string().meta({ description: 'what is on record of the same thing already' }).optional(),
 });
+const askedView = z.object({
+  ...assessedQuestionView.shape,
+  lines: z.array(z.int()).meta({ description: 'lines of the text that it is about' }),
+});
 const lookView = z.object({
   kept: z.array(sheetReadingView),
   readings: z.array(seenView),
+  questions: z.array(askedView).meta({ description: 'what these readings are asked, or would be' }),
   faults: z.array(z.object({ line: z.int(), column: z.string(), detail: z.string(), received: z.string() })),
 });
 
@@ -53,10 +60,17 @@ function pasteRoute(app: FastifyInstance, deps: Deps): void {
           already: each.already,
         }),
       );
-      if (!body.keep) return { body: answer(lookView, { kept: [], readings, faults: look.faults }) };
+      const record = await loadBuildRecord(tx, principal, { buildId: params.id });
+      const questions = questionsOfPasted(record, callMeant(record), body, look).map(({ question, lines }) =>
+        answer(askedView, { ...questionFields(question), lines }),
+      );
+      if (!body.keep)
+        return { body: answer(lookView, { kept: [], readings, questions, faults: look.faults }) };
       const done = await keepPasted(tx, principal, params.id, body, refuseTurning);
       if (!('kept' in done)) throw textFaults(done.faults);
-      return { body: answer(lookView, { kept: done.kept.map(showSheetReading), readings, faults: [] }) };
+      return {
+        body: answer(lookView, { kept: done.kept.map(showSheetReading), readings, questions, faults: [] }),
+      };
     },
   });
 }

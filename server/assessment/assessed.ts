@@ -30,7 +30,7 @@ export function assessedFor(record: BuildRecord, call: Call): Assessment {
 }
 
 /** The call that is talked about: the one that is named, else the newest open one, else the newest. */
-export function callMeant(record: BuildRecord, callId: string | undefined): Call {
+export function callMeant(record: BuildRecord, callId?: string): Call {
   if (callId !== undefined) return callOf(record, callId);
   const { calls } = record;
   const call = calls.findLast(({ closedAt }) => closedAt === undefined) ?? calls.at(-1);

@@ -31,8 +31,16 @@ async function armsNow(tx: Tx, principal: Principal, buildId: string): Promise<R
 }
 
 /** How one reading was taken: as its column was, else as the rest. */
-function howOf({ spring, lifter, tool, columns }: NewSheetReadings, kind: SheetKind) {
-  return { spring, lifter, tool, ...defined({ ...columns?.[columnOf(kind)] }) };
+export function howOf(
+  { spring, lifter, tool, columns }: Omit<NewSheetReadings, 'readings'>,
+  kind: SheetKind,
+): Pick<SheetReading, 'spring' | 'lifter' | 'tool'> {
+  const own = columns?.[columnOf(kind)];
+  return {
+    spring: own?.spring ?? spring,
+    lifter: own?.lifter ?? lifter,
+    tool: own?.tool ?? tool,
+  };
 }
 
 /**

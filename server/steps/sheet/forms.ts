@@ -50,12 +50,7 @@ const oneValveForm = stepForm({
 
 /** The pasted rows as the JSON route takes them. */
 export function readPaste(fields: Fields) {
-  const { text = '', unit = 'in', spring = '', lifter = '', tool = '', arms = '' } = fields;
-  return readForm(
-    pasteSheet.omit({ keep: true }),
-    { text, unit, spring, lifter, tool, arms },
-    { lengths: 'in' },
-  );
+  return readForm(pasteSheet.omit({ keep: true }), { text: '', ...fields }, { lengths: 'in' });
 }
 
 /** Looks at pasted rows, or keeps them all. A look answers the page again with what was read. */

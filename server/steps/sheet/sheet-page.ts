@@ -1,20 +1,22 @@
 import type { Component } from '../../../views/parts/components.ts';
 import { type Order, rowsInOrder, springsOf } from '../../assessment/sheet/of-sheet.ts';
+import { type PastedQuestion, questionsOfPasted } from '../../assessment/sheet/pasted.ts';
 import type { CallContext } from '../../call/context.ts';
 import { foldComponent } from '../../call/fold.ts';
 import { formComponent, type StepBody } from '../../call/forms.ts';
 import { headlineComponents } from '../../call/headline.ts';
 import { questionCards, questionsOf } from '../../call/question-form.ts';
+import { listComponents } from '../../call/report-parts.ts';
 import type { StepPageInput } from '../../call/step.ts';
 import type { SheetDetail } from '../../mechanics/assessment/sheet/detail.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
-import { previewOf } from '../../records/sheet/paste-sheet.ts';
+import { type Look, previewOf } from '../../records/sheet/paste-sheet.ts';
 import { newestDial } from '../../records/sheet/said-in-turns.ts';
 import { drawingComponent, tableComponent } from '../../web/components.ts';
 import { perValveDrawings } from './bars.ts';
 import { readPaste } from './forms.ts';
 import { liftsTable } from './lifts-table.ts';
-import { lookTable } from './paste-preview.ts';
+import { askedOfColumns, lookTable } from './paste-preview.ts';
 import { oneValveForm, pasteForm } from './sheet-forms.ts';
 import { gapsComponents, readingsComponents, swapsComponents } from './sheet-tables.ts';
 
@@ -86,6 +88,12 @@ const benchLayout = (
   ...(readings.length === 0 ? [] : [foldComponent('sheet-readings', 'Every reading of the sheet', readings)]),
 ];
 
+/** Pasted rows as they were read, with what they would be asked. */
+const lookedComponents = (look: Look, asked: readonly PastedQuestion[]): Component[] => [
+  ...listComponents('Asked of whole columns', askedOfColumns(asked)),
+  tableComponent(lookTable(look, asked)),
+];
+
 /** The per-valve sheet: what it says, what its rows are asked, the figures, and the forms that fill it. */
 export function sheetPage(sheet: SheetDetail, { context, req, rejected }: StepPageInput): StepBody {
   const { assessment, record } = context;
@@ -94,6 +102,8 @@ export function sheetPage(sheet: SheetDetail, { context, req, rejected }: StepPa
   const look = paste?.ok
     ? previewOf(paste.data, stillStanding(record.sheetReadings), newestDial(record.setUps))
     : undefined;
+  const asked =
+    paste?.ok && look !== undefined ? questionsOfPasted(record, context.call, paste.data, look) : [];
   const looked = look !== undefined && look.faults.length === 0;
   const one = oneValveForm(context, sheet, order);
   const pasted = pasteForm(context, order, looked);
@@ -107,7 +117,7 @@ export function sheetPage(sheet: SheetDetail, { context, req, rejected }: StepPa
     asked: cards.slots,
     entry: formComponent(one, rejected),
     pasting: look === undefined ? pasting : undefined,
-    looked: look === undefined ? [] : [tableComponent(lookTable(look)), pasting],
+    looked: look === undefined ? [] : [...lookedComponents(look, asked), pasting],
     figures: figuresComponents(context, sheet, order),
     readings: readingsComponents(context),
   };

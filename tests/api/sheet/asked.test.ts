@@ -1,0 +1,55 @@
+import { describe, expect, test } from 'vitest';
+import { openCall } from '../../tools/call.ts';
+import { at } from '../../tools/numbers.ts';
+import { HOW, lift, sheetService } from './tools.ts';
+
+const { open, post, sheetOf, keep } = sheetService();
+
+/** Invented intakes as real ones scatter, and what the fifth is instead. */
+const LIFTS = ['.565', '.564', '.566', '.565', '.564', '.565', '.566', '.565'];
+const rows = (lobe: string, valve: string) =>
+  LIFTS.map((each, index) => ({
+    lobe: index === 4 ? lobe : `.35${index % 3} in`,
+    valve: index === 4 ? valve : `${each} in`,
+  }));
+
+const list = (value: unknown): unknown[] => (Array.isArray(value) ? value : []);
+const said = (questions: unknown) =>
+  list(questions).map((each) => [at(each, 'code'), at(each, 'about', 'cylinder'), at(each, 'ask')]);
+
+/** Confusions of trade practice 7 on one row of eight: common practice, no published source. */
+const SLIPS = [
+  ['turn-miscounted', '.351 in', '.464 in'],
+  ['turn-miscounted', '.251 in', '.564 in'],
+  ['unit-mixed', '.351 in', '14.33 in'],
+  ['gross-lift-as-lobe', '.564 in', '.564 in'],
+  ['hand-read-backwards', '.351 in', '.536 in'],
+  ['digits-swapped', '.351 in', '.654 in'],
+] as const;
+
+describe.each(SLIPS)('%s: lobe %s, valve %s', (code, lobe, valve) => {
+  test('pushed, pasted and looked at before it is kept: one question, the same, on its row', async () => {
+    const { service, person } = open();
+    const [pushed, pasted] = [await openCall(service, person), await openCall(service, person)];
+    await keep(
+      pushed.buildId,
+      rows(lobe, valve).flatMap((row, index) => [
+        lift(index + 1, row.lobe, 'lobe-lift'),
+        lift(index + 1, row.valve),
+      ]),
+    );
+    const ofPushed = said((await sheetOf(pushed.buildId)).json.questions);
+    expect(ofPushed.map(([what, cylinder]) => [what, cylinder])).toEqual([[code, 5]]);
+
+    const text = ['cyl\tvalve\tlobe lift\tvalve lift']
+      .concat(rows(lobe, valve).map((row, index) => `${index + 1}\tI\t${row.lobe}\t${row.valve}`))
+      .join('\n');
+    const url = `/api/v1/builds/${pasted.buildId}/sheet/paste`;
+    const look = await post(url, { ...HOW, text });
+    expect(said(look.json.questions)).toEqual(ofPushed);
+    expect(at(look.json, 'questions', 0, 'lines')).toEqual([6]);
+    expect((await sheetOf(pasted.buildId)).json.readings).toEqual([]);
+    await post(url, { ...HOW, text, keep: true });
+    expect(said((await sheetOf(pasted.buildId)).json.questions)).toEqual(ofPushed);
+  });
+});
