@@ -24,8 +24,10 @@ export function nestHeightWhereNeeded(_value: unknown, ctx: Refinement): void {
   faultAt(ctx, ['installedHeight'], 'required', detail);
 }
 
+const withHeight = { properties: { installedHeight: {} }, required: ['installedHeight'] };
+
 /** The same rule for readers of the JSON Schema. */
 export const nestHeightJsonSchema = {
-  if: { properties: { springs: { items: { required: ['installedHeight'] } } } },
-  else: { required: ['installedHeight'] },
+  if: { properties: { springs: { items: withHeight } } },
+  else: withHeight,
 };
