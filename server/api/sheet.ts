@@ -60,7 +60,7 @@ function pasteRoute(app: FastifyInstance, deps: Deps): void {
           already: each.already,
         }),
       );
-      const record = await loadBuildRecord(tx, principal, { buildId: params.id });
+      const record = await loadBuildRecord(tx, principal, { buildId: params.id }, { access: 'write' });
       const questions = questionsOfPasted(record, callMeant(record), body, look).map(({ question, lines }) =>
         answer(askedView, { ...questionFields(question), lines }),
       );

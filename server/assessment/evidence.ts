@@ -69,10 +69,8 @@ function contactOf({ contact }: Call, record: BuildRecord) {
 }
 
 /** What a part is ranked against; a build of which no part was read has none of it. */
-const familiesOf = ({ catalogue = [], partReadings }: BuildRecord) =>
-  catalogue.length === 0 || partReadings.length === 0
-    ? {}
-    : { families: catalogueEvidence(catalogue).families };
+const familiesOf = ({ catalogue = [] }: BuildRecord) =>
+  catalogue.length === 0 ? {} : { families: catalogueEvidence(catalogue).families };
 
 /** The line of the catalogue that the rockers are sold under, by its name or its code. */
 function familyNamed({ build, catalogue = [] }: BuildRecord): Pick<Evidence['rockers'], 'family'> {

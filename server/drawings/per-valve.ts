@@ -1,3 +1,4 @@
+import { formatFigure } from '../../shared/quantities/format.ts';
 import type { Drawing, DrawnFor } from './drawing.ts';
 import { at, label, line, path } from './svg.ts';
 
@@ -7,6 +8,8 @@ export interface ValveBar {
   readonly value?: number;
   readonly low?: number;
   readonly high?: number;
+  /** How far it is from the middle of the others, which is what makes it odd; left out where there is no value. */
+  readonly off?: number;
   readonly odd: boolean;
 }
 
@@ -18,6 +21,10 @@ interface PerValve {
   readonly oddBeyond: number;
   readonly bars: readonly ValveBar[];
 }
+
+/** To a thousandth, as the sentence beside it has it: no gauge on an engine is finer. */
+const offSaid = (off: number): string =>
+  `${off > 0 ? '+' : ''}${formatFigure({ value: Number(off.toPrecision(12)), unit: 'in' }, { places: 3 })}`;
 
 const LEFT = 16;
 const RIGHT = 304;
@@ -58,7 +65,7 @@ export function perValve(data: PerValve, { id, ruler }: DrawnFor): Drawing {
   const step = (RIGHT - LEFT) / Math.max(1, data.bars.length);
   const half = Math.min(9, step * 0.36);
   const x = (index: number) => LEFT + (index + 0.5) * step;
-  const signed = (off: number) => `${off > 0 ? '+' : ''}${ruler.figure(off)}`;
+  const offOf = ({ off, value }: ValveBar) => off ?? (value ?? data.median) - data.median;
   const odd = data.bars.filter((bar) => bar.odd);
   const names = data.bars.map((bar, index) =>
     label(x(index), BOTTOM + 16, String(bar.cylinder), {
@@ -70,7 +77,7 @@ export function perValve(data: PerValve, { id, ruler }: DrawnFor): Drawing {
     if (!bar.odd || bar.value === undefined) return [];
     const off = bar.value - data.median;
     return [
-      label(x(index), y(off) + (off < 0 ? 14 : -5), signed(off), {
+      label(x(index), y(off) + (off < 0 ? 14 : -5), offSaid(offOf(bar)), {
         anchor: 'middle',
         className: 'draw-text-strong',
       }),
@@ -103,14 +110,14 @@ export function perValve(data: PerValve, { id, ruler }: DrawnFor): Drawing {
       columns: [
         { label: 'Cylinder' },
         { label: `Reading, ${ruler.unit}`, number: true },
-        { label: `From the median, ${ruler.unit}`, number: true },
+        { label: 'From the others’ median, in', number: true },
       ],
       rows: data.bars.map((bar) => ({
         odd: bar.odd,
         cells: [
           String(bar.cylinder),
           readingOf(bar, ruler.figure),
-          bar.value === undefined ? '' : signed(bar.value - data.median),
+          bar.value === undefined ? '' : offSaid(offOf(bar)),
         ],
       })),
     },

@@ -33,6 +33,8 @@ const WORD_ALONE: readonly RegExp[] = [
 const OTHERWISE: readonly RegExp[] = [
   /^Close the call$/,
   /^In short$/,
+  // The goal of a call.
+  /one valve differs$/i,
   /pushrod is too short/,
   /clear of the rocker/,
   /the reading stops short/,

@@ -11,7 +11,7 @@ import { callOf, recordOf } from '../tools/record-of-evidence.ts';
  */
 
 /** Enough builds for each form to stand on some page. */
-const BUILDS = 12;
+const BUILDS = 40;
 /** Which form of the page it is, and the key against sending twice. */
 const OF_THE_FORM = ['form', 'key'];
 

@@ -1,5 +1,6 @@
 import { echoEntries } from './echo.ts';
 import { keepFocus } from './focus.ts';
+import { moveByArrows } from './grid.ts';
 import { listenToKeys } from './keys.ts';
 import { keepLive } from './live.ts';
 import { markRests } from './rests-on.ts';
@@ -8,5 +9,6 @@ import { markRests } from './rests-on.ts';
 keepFocus();
 echoEntries();
 listenToKeys();
+moveByArrows();
 markRests();
 keepLive();

@@ -2,12 +2,29 @@ import type { Part } from './part.ts';
 import { HOSTILE, LONG } from './part.ts';
 import type { VerdictData } from './verdict.examples.ts';
 
+/** An entry that is typed into a cell of a table; its column and row name it. */
+export interface CellInput {
+  readonly id: string;
+  readonly name: string;
+  /** What it is, for whoever does not see the columns: `Valve lift, 5 intake`. */
+  readonly label: string;
+  readonly value?: string;
+  readonly reads?: string;
+  readonly unit?: string;
+  readonly perTurn?: string;
+  readonly error?: string;
+  readonly autofocus?: boolean;
+}
+
 export interface TableCell {
   readonly text: string;
   readonly verdict?: VerdictData['word'];
   readonly href?: string;
   /** A second, smaller line: where the figure is from, or what is odd about it. */
   readonly why?: string;
+  /** What is asked of the figure, with the way to where it is answered. */
+  readonly asks?: readonly { readonly text: string; readonly href?: string }[];
+  readonly input?: CellInput;
 }
 
 export interface TableData {
@@ -50,6 +67,43 @@ export const table: Part<'/parts/table'> = {
           { cells: ['5 exhaust', '.331', '−.004', { text: '1.749', verdict: 'agrees' }] },
         ],
         note: 'Three passes each. Invented figures.',
+      },
+    },
+    {
+      title: 'Typed into',
+      data: {
+        caption: 'Every valve, light spring, inches',
+        columns: [
+          { label: 'Valve' },
+          { label: 'Lobe lift', number: true },
+          { label: 'Valve lift', number: true },
+        ],
+        rows: [
+          {
+            cells: [
+              '1 intake',
+              '.324',
+              { text: '.566', input: { id: 'cell-1', name: 'cell-1', label: 'Valve lift, 1 intake' } },
+            ],
+          },
+          {
+            cells: [
+              '2 intake',
+              '.324',
+              {
+                text: '.466',
+                asks: [{ text: 'Could one turn of the dial be missing?', href: '#question' }],
+                input: {
+                  id: 'cell-2',
+                  name: 'cell-2',
+                  label: 'Valve lift, 2 intake',
+                  value: 'five',
+                  error: 'five is no length; write it like .566',
+                },
+              },
+            ],
+          },
+        ],
       },
     },
     {

@@ -36,7 +36,10 @@ export function showCallOf(record: BuildRecord, callId: string) {
 
 /** A call as a command has left it. */
 export async function showCallAfter(tx: Tx, principal: Principal, { id }: Pick<Call, 'id'>) {
-  return showCallOf(await loadBuildRecord(tx, principal, { callId: id }, { catalogue: 'no' }), id);
+  return showCallOf(
+    await loadBuildRecord(tx, principal, { callId: id }, { catalogue: 'no', access: 'write' }),
+    id,
+  );
 }
 
 export const listedCallView = judgedCallView.extend({ buildLabel: z.string() }).meta({ id: 'ListedCall' });

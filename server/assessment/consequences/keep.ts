@@ -69,7 +69,7 @@ function meant(record: BuildRecord, of: KeptOf): { assessment: Assessment; detai
 export function keepConsequences(tx: Tx, principal: Principal, buildId: string, of: KeptOf) {
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
     // Read while the build is locked: nothing of it can change before the figures are on the record.
-    const record = await loadBuildRecord(tx, principal, { buildId });
+    const record = await loadBuildRecord(tx, principal, { buildId }, { access: 'write' });
     const { assessment, detail } = meant(record, of);
     if (detail?.after === undefined)
       throw new Failure('conflict', 'no ratio is known of this valve yet, so there is nothing to keep');

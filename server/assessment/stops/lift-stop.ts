@@ -21,7 +21,7 @@ export function liftStop(tx: Tx, principal: Principal, callId: string, reason: s
   requireDesk(principal, 'write');
   return changeCall(tx, principal, callId, async (call, emit) => {
     // Read while the build is locked: the call as it was before may have been put on hold meanwhile.
-    const record = await loadBuildRecord(tx, principal, { callId }, { catalogue: 'no' });
+    const record = await loadBuildRecord(tx, principal, { callId }, { catalogue: 'no', access: 'write' });
     const stop = stopsOf(evidenceOf(record, callOf(record, callId)));
     if (stop.length === 0) throw new Failure('conflict', 'nothing stops this call');
     const [open] = unanswered(stop);

@@ -20,6 +20,6 @@ export async function standingStops(
     .where('id', '=', buildId)
     .executeTakeFirst();
   if (found?.stopped !== true) return [];
-  const record = await loadBuildRecord(tx, principal, { buildId }, { catalogue: 'no' });
+  const record = await loadBuildRecord(tx, principal, { buildId }, { catalogue: 'no', access: 'write' });
   return stopsOf(evidenceOf(record, callMeant(record, undefined)));
 }

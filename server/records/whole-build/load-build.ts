@@ -26,12 +26,14 @@ export interface RecordWanted {
   readonly mostEvents?: number;
   /** Nothing is asked in this transaction any more: it is committed in the same message. */
   readonly last?: boolean;
+  /** What the reader must be allowed: a command reads what it has left behind by the right to write. */
+  readonly access?: 'read' | 'write';
 }
 
 /** What can be told without asking the server. */
-function requireSight(principal: Principal, which: WhichBuild): void {
-  if ('buildId' in which) requireBuild(principal, which.buildId, 'read');
-  else if (principal.kind !== 'builder') requireDesk(principal, 'read');
+function requireSight(principal: Principal, which: WhichBuild, access: 'read' | 'write'): void {
+  if ('buildId' in which) requireBuild(principal, which.buildId, access);
+  else if (principal.kind !== 'builder') requireDesk(principal, access);
   else if (!seesCall(principal, { id: which.callId })) throw notFound('call');
 }
 
@@ -42,15 +44,15 @@ export async function loadBuildRecord(
   tx: Tx,
   principal: Principal,
   which: WhichBuild,
-  { catalogue = 'when-read', mostEvents = MOST_EVENTS, last = false }: RecordWanted = {},
+  { catalogue = 'when-read', mostEvents = MOST_EVENTS, last = false, access = 'read' }: RecordWanted = {},
 ): Promise<BuildRecord> {
-  requireSight(principal, which);
+  requireSight(principal, which, access);
   const known = keptCatalogue(principal.shopId);
   const queries = recordQueries(tx, principal, which, { mostEvents, catalogue, known });
   const rows = await (last ? readLast(tx, queries) : readTogether(tx, queries));
   const [row] = rows.build;
   if (row === undefined) throw notFound('buildId' in which ? 'build' : 'call');
-  requireBuild(principal, row.id, 'read');
+  requireBuild(principal, row.id, access);
   const calls = rows.calls.map(toCall);
   return {
     ...toRecord(rows, row),

@@ -8,6 +8,7 @@ import { keepPasted, lookAtPasted, sayFault } from '../../records/sheet/paste-sh
 import { asLength, dialOf } from '../../records/sheet/said-in-turns.ts';
 import { keepSheetReadings } from '../../records/sheet/sheet-readings.ts';
 import { type Fields, readForm } from '../../web/forms/read-form.ts';
+import { readGrid } from './grid-fields.ts';
 
 const back = ({ order }: Fields) => ({ step: order === 'bank' ? 'sheet?order=bank' : 'sheet' });
 
@@ -48,6 +49,28 @@ const oneValveForm = stepForm({
   },
 });
 
+const NOTHING_TYPED = { field: 'perTurn', detail: 'or a figure is missing: nothing was typed in' };
+
+/** Keeps what was typed into the grid, all of it or nothing. */
+const gridForm = freeForm({
+  path: '/sheet/grid',
+  run: async ({ tx, principal, call, req }) => {
+    const newest = await dialOf(tx, principal, call.buildId, undefined);
+    const { names, read } = readGrid(req.fields, req.fields.perTurn?.trim() ? undefined : newest);
+    const typed = req.fields;
+    if (names.length === 0) return { faults: [NOTHING_TYPED], typed };
+    if (!read.ok) return { faults: read.faults, typed };
+    const dial = read.data.perTurn ?? newest;
+    const faults = read.data.readings.flatMap(({ reading }, index) => {
+      const as = asLength(reading, dial);
+      return as.ok ? [] : [{ field: names[index] ?? '', detail: as.detail }];
+    });
+    if (faults.length > 0) return { faults, typed };
+    await keepSheetReadings(tx, principal, call.buildId, read.data);
+    return back(req.fields);
+  },
+});
+
 /** The pasted rows as the JSON route takes them. */
 export function readPaste(fields: Fields) {
   return readForm(pasteSheet.omit({ keep: true }), { text: '', ...fields }, { lengths: 'in' });
@@ -70,4 +93,4 @@ const pasteForm = freeForm({
   },
 });
 
-export const sheetForms: readonly StepForm[] = [oneValveForm, pasteForm];
+export const sheetForms: readonly StepForm[] = [oneValveForm, gridForm, pasteForm];

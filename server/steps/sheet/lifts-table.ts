@@ -1,21 +1,28 @@
 import { SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
-import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
+import type { CellInput, TableCell, TableData } from '../../../views/parts/table.examples.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { inches } from '../../mechanics/assessment/common/said.ts';
-import type { Spring } from '../../mechanics/assessment/evidence.ts';
+import type { SheetKindName, Spring } from '../../mechanics/assessment/evidence.ts';
 import type { SheetCellDetail, SheetRowDetail } from '../../mechanics/assessment/sheet/detail.ts';
 import { allowance } from '../../mechanics/kit/allowances.ts';
 import { cellOf, ON_SPRING, RATIO_ON, sayCell, sayPasses, sayRatio } from './sheet-text.ts';
 
-/** What a figure is asked while nobody has looked; what a whole column is asked stands above it alone. */
-function asksOf({ assessment }: CallContext, row: SheetRowDetail, { entryIds }: SheetCellDetail): string[] {
+/** What a figure is asked while nobody has looked, with the way to its card; of a whole column it stands above alone. */
+function asksOf(
+  { assessment, base }: CallContext,
+  row: SheetRowDetail,
+  { entryIds }: SheetCellDetail,
+): NonNullable<TableCell['asks']> {
   return assessment.questions
+    .map((question, at) => ({ question, at }))
     .filter(
-      ({ id, about, answered }) =>
-        about.of === 'valve' && row.questionIds.includes(id) && answered?.found !== false,
+      ({ question: { id, about, answered, restsOn } }) =>
+        about.of === 'valve' &&
+        row.questionIds.includes(id) &&
+        answered?.found !== false &&
+        restsOn.some((entry) => entryIds.includes(entry)),
     )
-    .filter(({ restsOn }) => restsOn.some((id) => entryIds.includes(id)))
-    .map(({ ask }) => ask);
+    .map(({ question, at }) => ({ text: question.ask, href: `${base}/steps/sheet#question-${at}` }));
 }
 
 function leftOut({ record }: CallContext, { apart }: SheetCellDetail): string {
@@ -25,17 +32,26 @@ function leftOut({ record }: CallContext, { apart }: SheetCellDetail): string {
 
 function figureCell(context: CallContext, row: SheetRowDetail, cell: SheetCellDetail | undefined): TableCell {
   if (cell === undefined) return { text: '' };
-  const why = [sayPasses(cell), leftOut(context, cell), ...cell.lacks, ...asksOf(context, row, cell)];
+  const why = [sayPasses(cell), leftOut(context, cell), ...cell.lacks];
   const newest = context.record.sheetReadings.findLast(({ id }) => cell.entryIds.includes(id));
   return {
     text: sayCell(cell),
     ...(newest === undefined ? {} : { href: `${context.base}/sheet/readings/${newest.id}` }),
     ...(why.every((text) => text === '') ? {} : { why: why.filter((text) => text !== '').join('; ') }),
+    asks: asksOf(context, row, cell),
   };
 }
 
-/** Valves with their lifts on one spring, each figure a link to its newest reading. */
-export function liftsTable(context: CallContext, rows: readonly SheetRowDetail[], spring: Spring): TableData {
+/** What is typed into the cells of a sheet: the entry of one figure of one valve. */
+type EntryOf = (row: SheetRowDetail, kind: SheetKindName) => CellInput;
+
+/** Valves with their lifts on one spring, each figure a link to its newest reading; `entryOf` makes it a grid. */
+export function liftsTable(
+  context: CallContext,
+  rows: readonly SheetRowDetail[],
+  spring: Spring,
+  entryOf?: EntryOf,
+): TableData {
   const { sides, ratios } = context.assessment.details.sheet;
   const odd = sides.filter((side) => side.spring === spring).flatMap((side) => side.odd);
   const ratioOf = (row: SheetRowDetail) =>
@@ -43,6 +59,10 @@ export function liftsTable(context: CallContext, rows: readonly SheetRowDetail[]
   const extra = (['lash', 'preload'] as const).filter((kind) =>
     rows.some((row) => cellOf(row, kind) !== undefined),
   );
+  const figure = (row: SheetRowDetail, kind: SheetKindName, on?: Spring): TableCell => ({
+    ...figureCell(context, row, cellOf(row, kind, on)),
+    ...(entryOf === undefined ? {} : { input: entryOf(row, kind) }),
+  });
   return {
     caption: `Every valve, ${ON_SPRING[spring]}, inches`,
     columns: [
@@ -58,10 +78,10 @@ export function liftsTable(context: CallContext, rows: readonly SheetRowDetail[]
       cells: [
         valveName(row),
         row.armName ?? '',
-        figureCell(context, row, cellOf(row, 'lobe-lift')),
-        figureCell(context, row, cellOf(row, 'valve-lift', spring)),
+        figure(row, 'lobe-lift'),
+        figure(row, 'valve-lift', spring),
         ratioCell(ratioOf(row)),
-        ...extra.map((kind) => figureCell(context, row, cellOf(row, kind))),
+        ...extra.map((kind) => figure(row, kind)),
       ],
     })),
     note: `Intakes are set against intakes, exhausts against exhausts; a valve is marked past ${inches(allowance('odd-beyond'))} from the median of its siblings (common practice, no published source).`,

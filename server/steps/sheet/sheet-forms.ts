@@ -1,60 +1,23 @@
-import { SHEET_ARMS, SHEET_KINDS, type SheetKind, TOOLS } from '../../../shared/schemas/sheet.ts';
-import { keysOf, LIFTERS, SPRINGS, VALVES } from '../../../shared/schemas/words.ts';
-import type { FormGroup } from '../../../views/parts/form.examples.ts';
+import { SHEET_KINDS, type SheetKind } from '../../../shared/schemas/sheet.ts';
+import { keysOf, VALVES } from '../../../shared/schemas/words.ts';
 import { type Order, rowsInOrder } from '../../assessment/sheet/of-sheet.ts';
 import type { CallContext } from '../../call/context.ts';
 import type { PageForm } from '../../call/forms.ts';
 import { isStopped } from '../../call/under-stop.ts';
 import type { SheetDetail } from '../../mechanics/assessment/sheet/detail.ts';
+import { newestDial } from '../../records/sheet/said-in-turns.ts';
 import { areaField, type FormState, numberField, selectField } from '../../web/forms/fields.ts';
 import { gaugedField } from '../../web/forms/gauged-field.ts';
+import { armField, foldOn, HOW, howGroup, lastHow } from './how-group.ts';
 import { cellOf } from './sheet-text.ts';
 
-const HOW = { spring: 'Spring on the valve', lifter: 'Lifter', tool: 'Read with', arms: 'Arms' };
 const ONE = { cylinder: 'Cylinder', valve: 'Valve' };
 const PASTE = { text: 'Rows of the spreadsheet', unit: 'Figures without a unit are' };
 
-/** Under a stop nothing is read on the engine: what is entered was read with the arms before. */
-const ARMS_BEFORE = { before: SHEET_ARMS.before };
-
 const fieldOf = (kind: SheetKind): string => `figures.${kind}`;
 
-const isFaulty = (shown: FormState, names: readonly string[]) =>
-  shown.faults.some(({ field }) => names.some((name) => field === name || field.startsWith(`${name}.`)));
-
-/** On a phone what is seldom filled in is one tap away, and open where something in it is wrong. */
-function foldOn(context: CallContext, shown: FormState, names: readonly string[]): Pick<FormGroup, 'fold'> {
-  if (context.side === 'desk') return {};
-  return { fold: isFaulty(shown, names) ? 'open' : 'shut' };
-}
-
-function howGroup(context: CallContext, shown: FormState): FormGroup {
-  const said = (shown.typed.spring ?? 'not-said') !== 'not-said';
-  return {
-    legend: 'How it was read',
-    columns: true,
-    // The way of reading is asked for until it was said once; from then on it goes along.
-    ...(said ? foldOn(context, shown, Object.keys(HOW)) : {}),
-    slots: [
-      selectField(shown, 'spring', HOW.spring, SPRINGS),
-      selectField(shown, 'lifter', HOW.lifter, LIFTERS),
-      selectField(shown, 'tool', HOW.tool, TOOLS),
-      selectField(shown, 'arms', HOW.arms, isStopped(context) ? ARMS_BEFORE : SHEET_ARMS),
-    ],
-  };
-}
-
-/** The way the last readings were taken is the likely way of the next. */
-function lastHow(context: CallContext): Record<string, string> {
-  const last = context.record.sheetReadings.at(-1);
-  const now = isStopped(context) ? { arms: 'before' } : {};
-  if (last === undefined) return now;
-  const { spring, lifter, tool, arms } = last;
-  return { spring, lifter, tool, arms, ...now };
-}
-
 /** The next valve in order that has no lift yet; one after the other, intake before exhaust. */
-function nextValve(sheet: SheetDetail, order: Order): { cylinder: number; valve: string } {
+export function nextValve(sheet: SheetDetail, order: Order): { cylinder: number; valve: string } {
   const next = rowsInOrder(sheet, order).find((row) => cellOf(row, 'valve-lift') === undefined);
   return { cylinder: next?.cylinder ?? sheet.orders[order][0] ?? 1, valve: next?.valve ?? 'intake' };
 }
@@ -63,13 +26,15 @@ function nextValve(sheet: SheetDetail, order: Order): { cylinder: number; valve:
 export function oneValveForm(context: CallContext, sheet: SheetDetail, order: Order): PageForm {
   const bench = context.side === 'bench';
   const next = nextValve(sheet, order);
-  const labels: Record<string, string> = { ...HOW, ...ONE };
+  const dial = newestDial(context.setUps);
+  const labels: Record<string, string> = { ...HOW, ...ONE, armId: 'Arm on it when it was read' };
   for (const kind of keysOf(SHEET_KINDS)) labels[fieldOf(kind)] = SHEET_KINDS[kind];
-  const figures = (shown: FormState, kinds: readonly SheetKind[], first: boolean) =>
-    kinds.map((kind, index) =>
+  const figures = (shown: FormState, kinds: readonly SheetKind[]) =>
+    kinds.map((kind) =>
       gaugedField(shown, fieldOf(kind), SHEET_KINDS[kind], {
         optional: true,
-        ...(bench ? { big: true } : first && index === 0 ? { autofocus: true } : {}),
+        ...(dial === undefined ? {} : { perTurn: dial }),
+        ...(bench ? { big: true } : {}),
       }),
     );
   const [lobe, valve, lash, preload, ...gaps] = keysOf(SHEET_KINDS);
@@ -90,18 +55,18 @@ export function oneValveForm(context: CallContext, sheet: SheetDetail, order: Or
             ...(bench ? { big: true } : {}),
           }),
           selectField(shown, 'valve', ONE.valve, VALVES),
-          ...figures(shown, [lobe, ...[valve, lash, preload].filter((kind) => kind !== undefined)], true),
+          ...figures(shown, [lobe, ...[valve, lash, preload].filter((kind) => kind !== undefined)]),
         ],
       },
       {
         legend: 'Gaps, as far as they were read',
         columns: true,
         ...foldOn(context, shown, gaps.map(fieldOf)),
-        slots: figures(shown, gaps, false),
+        slots: figures(shown, gaps),
       },
-      howGroup(context, shown),
+      howGroup(context, shown, armField(context, shown)),
     ],
-    buttons: [{ label: 'Keep this valve', kind: 'primary', key: 'k' }],
+    buttons: [{ label: 'Keep this valve', ...(bench ? { kind: 'primary', key: 'k' } : {}) }],
   };
 }
 

@@ -1,50 +1,11 @@
-import { defined } from '../../../shared/defined.ts';
-import { GAP_KINDS, SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
+import { SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import type { Component } from '../../../views/parts/components.ts';
-import type { TableCell } from '../../../views/parts/table.examples.ts';
-import { gapJudgements } from '../../assessment/sheet/of-sheet.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
-import { listComponents } from '../../call/report-parts.ts';
 import { bareInches } from '../../mechanics/assessment/common/said.ts';
-import type {
-  SheetCellDetail,
-  SheetRowDetail,
-  SheetSwapDetail,
-} from '../../mechanics/assessment/sheet/detail.ts';
+import type { SheetSwapDetail } from '../../mechanics/assessment/sheet/detail.ts';
 import { allowance } from '../../mechanics/kit/allowances.ts';
 import { tableComponent } from '../../web/components.ts';
-import { cellOf, ON_SPRING, sayCell } from './sheet-text.ts';
-
-function gapCell(cell: SheetCellDetail | undefined): TableCell {
-  if (cell === undefined) return { text: '' };
-  const why = cell.lacks.join('; ');
-  return {
-    text: sayCell(cell),
-    ...defined({ verdict: cell.word }),
-    ...(why === '' ? {} : { why }),
-  };
-}
-
-/** The clearances that were read, each against its limit, and what is told of them. */
-export function gapsComponents({ assessment }: CallContext, all: readonly SheetRowDetail[]): Component[] {
-  const kinds = GAP_KINDS.filter((kind) => all.some((row) => cellOf(row, kind) !== undefined));
-  if (kinds.length === 0) return [];
-  const rows = all.filter((row) => kinds.some((kind) => cellOf(row, kind) !== undefined));
-  return [
-    ...listComponents(
-      'Gaps that were read',
-      gapJudgements(assessment).map(({ sentence }) => sentence),
-    ),
-    tableComponent({
-      caption: 'Gaps read, inches',
-      columns: [{ label: 'Valve' }, ...kinds.map((kind) => ({ label: SHEET_KINDS[kind], number: true }))],
-      rows: rows.map((row) => ({
-        cells: [valveName(row), ...kinds.map((kind) => gapCell(cellOf(row, kind)))],
-      })),
-      note: 'Between two gauges both stand, and no middle is made of them. The part maker’s figure goes before any default limit.',
-    }),
-  ];
-}
+import { ON_SPRING } from './sheet-text.ts';
 
 /** `+.035 in` */
 export const signed = (si: number): string => `${si > 0 ? '+' : ''}${bareInches(si)} in`;

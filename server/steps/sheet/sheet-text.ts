@@ -1,5 +1,5 @@
 import { formatNumber } from '../../../shared/quantities/format.ts';
-import { bareInches } from '../../mechanics/assessment/common/said.ts';
+import { bareInches, ratioSaid } from '../../mechanics/assessment/common/said.ts';
 import type { SheetKindName, Spring } from '../../mechanics/assessment/evidence.ts';
 import type {
   SheetCellDetail,
@@ -27,8 +27,12 @@ function said({ value, low, high }: Ends, figure: (si: number) => string): strin
 /** `.560`, or the gauges it lies between: `.024 to .028`, `over .040`. */
 export const sayCell = (cell: Ends): string => said(cell, bareInches);
 
-export const sayRatio = (ratio: Pick<SheetRatioDetail, 'value' | 'low' | 'high'>): string =>
-  said(ratio, (each) => formatNumber(each, 3));
+/** `1.600 ± .011`, or what it lies between. */
+export function sayRatio(ratio: Pick<SheetRatioDetail, 'value' | 'low' | 'high'>): string {
+  const { value, high } = ratio;
+  const figure = said(ratio, ratioSaid);
+  return value === undefined || high === undefined ? figure : `${figure} ± ${formatNumber(high - value, 3)}`;
+}
 
 /** What is below a figure: its passes and their spread. */
 export function sayPasses({ passes, spread }: Pick<SheetCellDetail, 'passes' | 'spread'>): string {

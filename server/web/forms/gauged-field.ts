@@ -1,4 +1,5 @@
 import { readBetween, sayBounds, saysBetween } from '../../../shared/quantities/read-between.ts';
+import type { Quantity } from '../../../shared/quantities/units.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import { type FormState, quantityField } from './fields.ts';
 
@@ -7,7 +8,7 @@ export function gaugedField(
   shown: FormState,
   name: string,
   label: string,
-  extra: { hint?: string; optional?: boolean; big?: boolean; autofocus?: boolean } = {},
+  extra: { hint?: string; optional?: boolean; big?: boolean; autofocus?: boolean; perTurn?: Quantity } = {},
 ): Component {
   const text = shown.typed[name] ?? '';
   if (!saysBetween(text)) return quantityField(shown, name, label, 'length', extra);

@@ -1,12 +1,15 @@
 import { byPlace, placeOf } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
+import { setUpsNow } from '../ratio/set-ups.ts';
 
 interface Lift extends ValvePlace {
   readonly at: 'lobe' | 'valve';
 }
 
 /** Every lift that was read of a valve, on the sheet or in a set-up. */
-function liftsOf({ sheet, setUps, passes }: Evidence): Lift[] {
+function liftsOf(evidence: Evidence): Lift[] {
+  const { sheet, passes } = evidence;
+  const setUps = setUpsNow(evidence);
   const ofSheet = sheet.flatMap(({ standing, arms, kind, cylinder, valve }): Lift[] =>
     standing && arms === 'these' && kind.endsWith('-lift')
       ? [{ cylinder, valve, at: kind === 'lobe-lift' ? 'lobe' : 'valve' }]

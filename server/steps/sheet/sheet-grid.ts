@@ -1,0 +1,88 @@
+import { SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
+import { SPRINGS } from '../../../shared/schemas/words.ts';
+import { type Order, rowsInOrder } from '../../assessment/sheet/of-sheet.ts';
+import { type CallContext, valveName } from '../../call/context.ts';
+import type { PageForm } from '../../call/forms.ts';
+import type { SheetKindName, Spring } from '../../mechanics/assessment/evidence.ts';
+import type { SheetDetail, SheetRowDetail } from '../../mechanics/assessment/sheet/detail.ts';
+import { newestDial } from '../../records/sheet/said-in-turns.ts';
+import { tableComponent } from '../../web/components.ts';
+import { fieldId } from '../../web/forms/fields.ts';
+import { cellField } from './grid-fields.ts';
+import { HOW, howGroup, lastHow } from './how-group.ts';
+import { liftsTable } from './lifts-table.ts';
+import { nextValve } from './sheet-forms.ts';
+
+const isSpring = (text: string | undefined): text is Spring =>
+  text !== undefined && Object.hasOwn(SPRINGS, text);
+
+/** Every valve of the engine, also before anything was read. */
+export function gridRows(sheet: SheetDetail, order: Order): SheetRowDetail[] {
+  const rows = rowsInOrder(sheet, order);
+  if (rows.length > 0) return rows;
+  return sheet.orders[order].flatMap((cylinder) =>
+    (['intake', 'exhaust'] as const).map((valve) => ({
+      cylinder,
+      valve,
+      cells: [],
+      questionIds: [],
+      inDoubt: false,
+    })),
+  );
+}
+
+/** The spring that the grid is typed in on: that of the last readings. */
+export function gridSpring(context: CallContext): Spring {
+  const { spring } = lastHow(context);
+  return isSpring(spring) ? spring : 'not-said';
+}
+
+/** Every valve as one table that is typed into, what was read above each entry. */
+export function gridForm(context: CallContext, sheet: SheetDetail, order: Order): PageForm | undefined {
+  const rows = gridRows(sheet, order);
+  if (rows.length === 0) return undefined;
+  const dial = newestDial(context.setUps);
+  const next = nextValve(sheet, order);
+  const spring = gridSpring(context);
+  const nameOf = (row: SheetRowDetail, kind: SheetKindName) => `${SHEET_KINDS[kind]}, ${valveName(row)}`;
+  const labels: Record<string, string> = { ...HOW };
+  for (const row of rows)
+    for (const kind of ['lobe-lift', 'valve-lift', 'lash', 'preload'] as const)
+      labels[cellField(row, kind)] = nameOf(row, kind);
+  return {
+    name: 'grid',
+    action: `${context.base}/sheet/grid`,
+    title: 'Every valve',
+    labels,
+    hidden: { order },
+    initial: lastHow(context),
+    groups: (shown) => [
+      {
+        hint: 'A figure typed in is one more pass; what is left empty is not read. Arrow keys go from cell to cell. Between two gauges: “more than .024, less than .028”.',
+        slots: [
+          tableComponent(
+            liftsTable(context, rows, spring, (row, kind) => {
+              const name = cellField(row, kind);
+              const error = shown.faults.find(({ field }) => field === name)?.detail;
+              return {
+                id: fieldId(name, shown),
+                name,
+                label: nameOf(row, kind),
+                value: shown.typed[name] ?? '',
+                reads: 'length',
+                unit: 'in',
+                ...(dial === undefined ? {} : { perTurn: `${dial.value} ${dial.unit}` }),
+                ...(error === undefined ? {} : { error }),
+                ...(kind === 'valve-lift' && valveName(row) === valveName(next) && shown.faults.length === 0
+                  ? { autofocus: true }
+                  : {}),
+              };
+            }),
+          ),
+        ],
+      },
+      howGroup(context, shown, [], { folded: true }),
+    ],
+    buttons: [{ label: 'Keep what was typed in', kind: 'primary', key: 'k' }],
+  };
+}
