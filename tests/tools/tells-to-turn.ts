@@ -23,7 +23,7 @@ const TELLS: readonly RegExp[] = [
   /\btake the lash up\b/i,
   begins('set (it|one|them|every|the (lash|height|plunger|dial))\\b'),
   /\bfind zero lash\b|\bzero lash by up-and-down\b/i,
-  /\b(fit a|move this|move the) (light|rocker|arm|pointer)/i,
+  /\b(fit a|move this|move the) (light|rocker|arm)/i,
   /\bswap(ped)? (the|these|them|arms|it|where)\b|\bthe swap test\b/i,
   /\bpush the (plunger|shut valve)\b/i,
   /\bmeasure (the gap|its travel|that (lobe|gap)|the mark|piston|again)\b/i,

@@ -21,7 +21,7 @@ export interface Working {
   readonly at: Date;
 }
 
-/** Computes, and keeps inputs and answer on the record of the build. */
+/** Computes, and keeps inputs and answer on the record of the build. Figures alone: a stop closes nothing of it. */
 export async function keepWorking(
   tx: Tx,
   principal: Principal,

@@ -58,7 +58,7 @@ export const adjuster: WorkedStep<AdjusterData> = {
         say: 'Which lash is wanted hot, and what are block, head, pushrod and valve made of?',
         how: 'A first figure only: the best way is to read one pair cold and hot.',
       },
-      turns: false,
+      turns: true,
       computation: 'lash-hot-cold',
       asked: () => [lashGap({}, { id: 'asked-lash', ruler: rulerOf('inch') })],
     }),
