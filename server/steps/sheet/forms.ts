@@ -66,7 +66,7 @@ const gridForm = freeForm({
       return as.ok ? [] : [{ field: names[index] ?? '', detail: as.detail }];
     });
     if (faults.length > 0) return { faults, typed };
-    await keepSheetReadings(tx, principal, call.buildId, read.data);
+    await keepSheetReadings(tx, principal, call.buildId, read.data, refuseTurning);
     return back(req.fields);
   },
 });
