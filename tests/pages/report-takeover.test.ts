@@ -33,7 +33,7 @@ describe('the takeover card', () => {
       'marks word for word, and where the arm sits now',
       'arm E, on 4 intake: ratio stamp “1.6”, other number “K7”, box label “says one six”',
     ],
-    ['swaps in order', 'arm E on 4 intake swap test'],
+    ['swaps in order', 'arm E on 4 intake, from 5 intake, in place of arm D swap test'],
     ['photographs and what they prove', 'the hand at 60'],
     [
       'what was said, on which limit and by whom',

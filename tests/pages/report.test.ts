@@ -39,7 +39,10 @@ describe('the report of a whole call', () => {
       'Stop. Do not turn it: rocker to retainer on 1 intake is short, .024 to .028 in against .030 in.',
     ],
     ['the ratio in short', '1 intake: 1.601, between 1.589 and 1.615: agrees with the 1.6 it is sold as.'],
-    ['the swap in short', /Swap of .*: it is the part \(arm [DE] and arm [DE]\)/],
+    [
+      'the swap in short',
+      /Swap of arm [DE] and arm [DE] between 4 intake and 5 intake: the difference went with arm E,/,
+    ],
     [
       'the gaps in short',
       /Worst first: room to coil bind on 1 intake and the exhaust valves: short, [^;]*; rocker to retainer on 1 intake[^:]*: short,/,
@@ -51,7 +54,7 @@ describe('the report of a whole call', () => {
     ['a question that was answered', 'read back, all as entered'],
     ['how likely each explanation is', 'What would have to be true'],
     ['the odd valve', '4 intake odd one'],
-    ['what the swap decides', 'The difference went with the arm'],
+    ['what the swap decides', 'the difference went with arm E'],
     ['a reading between two gauges', '.024 to .028'],
     [
       'coil bind, before and after, calculated',
@@ -101,7 +104,7 @@ describe('the report of a whole call', () => {
     for (const words of [
       'Do not run it so: room to coil bind',
       'None of these',
-      'The difference went with the arm',
+      'the difference went with arm E',
     ])
       expect(text(bench.body)).toContain(words);
     const image = /<img src="(\/bench\/photographs\/[^"]+)"/.exec(bench.body)?.[1] ?? '';
