@@ -14,7 +14,7 @@ import { nextOf } from './next/next.ts';
 import { partPart } from './part/part.ts';
 import { measureNext } from './part/tell.ts';
 import { ratioPart, ratioRead } from './ratio/ratio.ts';
-import { valveRatios } from './ratio/valve-ratios.ts';
+import { ratiosWithheld, valveRatios } from './ratio/valve-ratios.ts';
 import { sheetPart } from './sheet/sheet.ts';
 import { stopReasons } from './stop.ts';
 
@@ -41,8 +41,8 @@ function together(parts: readonly PartSaid<unknown>[], stopped: boolean) {
 export function assess(evidence: Evidence): Assessment {
   const read = ratioRead(evidence);
   const sheet = sheetPart(evidence);
-  const ratios = valveRatios(read.known);
-  const change = changePart(evidence, ratios);
+  const ratios = valveRatios(read.explained);
+  const change = changePart(evidence, ratios, ratiosWithheld(read.explained));
   const marks = marksPart(evidence, ratios);
   const lash = lashPart(evidence);
   const part = partPart(evidence);

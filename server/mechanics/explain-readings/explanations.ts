@@ -1,7 +1,7 @@
 import { type Account, gatherAccounts, mistakesKey } from './accounts.ts';
 import type { Belief } from './belief.ts';
 import type { Case } from './case.ts';
-import { isFelt } from './felt.ts';
+import { isFelt, isRuledOut } from './felt.ts';
 import type { Hypothesis } from './hypotheses.ts';
 import { keyOf } from './mistake-sets.ts';
 import { needOf, needsSentence } from './needs.ts';
@@ -49,9 +49,11 @@ export function listExplanations(
   belief: Belief,
   ranked: readonly Account[],
 ): { explanations: Explanation[]; rest: number } {
-  const listed = ranked.filter((account) => account.probability >= given.assumed.listFrom);
+  const isListed = ({ probability, causes }: Account) =>
+    probability >= given.assumed.listFrom && !causes.some((cause) => isRuledOut(given, cause));
+  const listed = ranked.filter(isListed);
   const rest = ranked
-    .filter((account) => account.probability < given.assumed.listFrom)
+    .filter((account) => !isListed(account))
     .reduce((sum, account) => sum + account.probability, 0);
   return { explanations: listed.map((account) => explain(given, belief, account)), rest };
 }

@@ -48,7 +48,7 @@ export function needsSentence(nominal: number | undefined, ratio: number, needs:
   const measured = ratioText(ratio);
   if (nominal === undefined) return `An arm of about ${measured}, if ${needs.join(' and ')}.`;
   if (needs.length === 0) {
-    return `A ${nameText(nominal)} that gives ${measured} here, if the readings are right as they stand.`;
+    return `A ${nameText(nominal)}, if the readings are right as they stand.`;
   }
   return `A ${nameText(nominal)} that gives ${measured} here, if ${needs.join(' and ')}.`;
 }

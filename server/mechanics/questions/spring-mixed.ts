@@ -11,6 +11,8 @@ function askAgainstStamp(input: QuestionInput): Question[] {
   const nominal = input.nominalRatio;
   if (lift === undefined || lobe === undefined || nominal === undefined || input.spring === 'light')
     return [];
+  // Beside a light reading a running one is there for the deflection.
+  if (input.spring === 'running' && input.lightRatio !== undefined) return [];
   const size = `${ratioText(lift / lobe)} against ${nominalText(nominal)} is ${inch(Math.abs(lift - lobe * nominal))} of lift.`;
   const restsOn = idsOf(input.valvePasses);
   if (input.spring === 'not-said') {

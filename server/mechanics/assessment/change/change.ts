@@ -3,7 +3,7 @@ import { adjustersWord, assumptionsOf, cautionsOf } from '../../consequences/con
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { AssessedQuantity, NotToRun, Subject } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
-import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
+import { byPlace, keyOf, placeOf, subjectSaid, valveSubject } from '../common/said.ts';
 import type { Evidence, Side, ValvePlace } from '../evidence.ts';
 import { gapCells } from '../sheet/cells.ts';
 import { rowsOf, type SheetRow } from '../sheet/rows.ts';
@@ -11,11 +11,16 @@ import type { ChangeDetail } from './detail.ts';
 import { figureQuantities, figuresOf } from './figures.ts';
 import { type GapCalculations, gapCalculations } from './gap-calculations.ts';
 import { gapsOf } from './gaps.ts';
-import type { ValveRatio } from './input.ts';
+import type { ValveRatio, WithheldRatio } from './input.ts';
 import { gapsBefore, knownInput, lashInForce } from './known.ts';
 import { type BeforeAndAfter, beforeAndAfter } from './ratios.ts';
 import { calculatedJudgements, changeHeadline, shortGaps, worstHeadline } from './said.ts';
 import { bendOf, variantsOf } from './spread.ts';
+
+interface Ratios {
+  readonly ratios: readonly ValveRatio[];
+  readonly withheld: readonly WithheldRatio[];
+}
 
 /** One valve, or a side while none of its valves was read. */
 interface Spot {
@@ -24,6 +29,8 @@ interface Spot {
   readonly about: Subject;
   readonly row?: SheetRow;
   readonly ratios: readonly ValveRatio[];
+  /** Read on it, and not to be calculated with yet. */
+  readonly withheld: readonly WithheldRatio[];
   readonly lobeLift?: number;
 }
 
@@ -38,7 +45,7 @@ function spotOf(
   side: Side,
   place: ValvePlace | undefined,
   rows: readonly SheetRow[],
-  ratios: readonly ValveRatio[],
+  { ratios, withheld }: Ratios,
 ): Spot {
   const row = place === undefined ? undefined : rows.find((each) => placeOf(each) === placeOf(place));
   const own = place === undefined ? [] : ratios.filter((each) => placeOf(each) === placeOf(place));
@@ -49,24 +56,25 @@ function spotOf(
     side,
     about: place === undefined ? { of: 'side', valve: side } : valveSubject(place),
     ratios: own,
+    withheld: place === undefined ? [] : withheld.filter((each) => placeOf(each) === placeOf(place)),
     ...defined({ place, row, lobeLift }),
   };
 }
 
 /** The valves that something was read of which a change turns on; a side of which nothing was is told as one. */
-function spotsOf(evidence: Evidence, rows: readonly SheetRow[], ratios: readonly ValveRatio[]): Spot[] {
+function spotsOf(evidence: Evidence, rows: readonly SheetRow[], given: Ratios): Spot[] {
   const sides: readonly Side[] = ['intake', 'exhaust'];
   const gapped = [
     ...rows.filter((row) => gapCells(evidence, row).length > 0),
     ...evidence.sheet.filter(({ standing, arms }) => standing && arms === 'before'),
   ];
   return sides.flatMap((side) => {
-    const here = [...ratios, ...gapped].filter(({ valve }) => valve === side).toSorted(byPlace);
+    const here = [...given.ratios, ...given.withheld, ...gapped]
+      .filter(({ valve }) => valve === side)
+      .toSorted(byPlace);
     const places = [...new Map(here.map(({ cylinder, valve }) => [cylinder, { cylinder, valve }])).values()];
-    if (places.length > 0) return places.map((place) => spotOf(evidence, side, place, rows, ratios));
-    return evidence.card[side].lobeLift === undefined
-      ? []
-      : [spotOf(evidence, side, undefined, rows, ratios)];
+    if (places.length > 0) return places.map((place) => spotOf(evidence, side, place, rows, given));
+    return evidence.card[side].lobeLift === undefined ? [] : [spotOf(evidence, side, undefined, rows, given)];
   });
 }
 
@@ -75,6 +83,17 @@ const sourcesSaid = ({ before, after }: BeforeAndAfter): string[] => [
   ...(before === undefined ? [] : [`the ratio before: ${before.source}`]),
   ...(after === undefined ? [] : [`the ratio after: ${after.source}`]),
 ];
+
+/** A ratio that was read and is no ground for a figure yet: what comes first. */
+const withheldSaid = ({ withheld, about }: Spot): string[] =>
+  withheld
+    .slice(0, 1)
+    .map(({ lacks }) =>
+      `The ratio read on ${subjectSaid(about)} is not calculated with yet. First: ${lacks.join('; ')}.`.replace(
+        /([.?!])\.$/,
+        '$1',
+      ),
+    );
 
 interface Worked {
   readonly detail: ChangeDetail;
@@ -118,7 +137,12 @@ function workOut(evidence: Evidence, spot: Spot, calculations: GapCalculations):
       gaps,
       ...defined({ closest }),
       adjusters: adjustersWord(variants.middle),
-      assumptions: [...assumptionsOf(variants.middle, calculated), ...sourcesSaid(ratios)],
+      assumptions: [
+        ...assumptionsOf(variants.middle, calculated),
+        ...sourcesSaid(ratios),
+        ...withheldSaid(spot),
+      ],
+      ...defined({ notUsed: withheldSaid(spot)[0] }),
       cautions: cautionsOf(
         known,
         figures.map(({ name, after }) => ({ name, ...(after && { after: after.value }) })),
@@ -134,9 +158,14 @@ interface ChangeSaid extends PartSaid<readonly ChangeDetail[]> {
 }
 
 /** What a ratio does on each valve: before and after, from card, sold-as, planned or measured ratios. */
-export function changePart(evidence: Evidence, ratios: readonly ValveRatio[]): ChangeSaid {
+export function changePart(
+  evidence: Evidence,
+  ratios: readonly ValveRatio[],
+  withheld: readonly WithheldRatio[] = [],
+): ChangeSaid {
   const calculations = gapCalculations();
-  const spots = spotsOf(evidence, rowsOf(evidence), ratios);
+  const believed = ratios.filter(({ lacks }) => lacks.length === 0);
+  const spots = spotsOf(evidence, rowsOf(evidence), { ratios: believed, withheld });
   const worked = spots.map((spot) => workOut(evidence, spot, calculations));
   const details = worked.map(({ detail }) => detail);
   return {

@@ -41,7 +41,7 @@ const named = (gaps: readonly ChangeGap[], word: ChangeGap['word']): string[] =>
 
 /** `1 intake with the planned 1.65: short: piston to valve; close: room to coil bind; not known: cover.` */
 export function changeHeadline(detail: Omit<ChangeDetail, 'id'>, id: string): Headline {
-  const { gaps, about } = detail;
+  const { gaps, about, notUsed } = detail;
   const unknown = gaps.filter(({ after }) => after === undefined).map(({ title }) => title.toLowerCase());
   const told = [
     ['short', named(gaps, 'short')] as const,
@@ -55,7 +55,7 @@ export function changeHeadline(detail: Omit<ChangeDetail, 'id'>, id: string): He
     id,
     about,
     step: 'consequences',
-    sentence: `${upperFirst(withRatio(detail))}: ${told.join('; ')}.`,
+    sentence: [`${upperFirst(withRatio(detail))}: ${told.join('; ')}.`, notUsed ?? ''].join(' ').trim(),
     ...(worst?.judgementId === undefined ? {} : { judgementId: worst.judgementId }),
   };
 }

@@ -1,5 +1,7 @@
 import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
+import { listed } from '../common/said.ts';
+import { codeOf, foundBy } from './answers.ts';
 import { ABOUT_TURNS } from './counted.ts';
 import type { SetUpRead } from './set-up-read.ts';
 
@@ -9,8 +11,7 @@ const NOT_ABOUT_READINGS: ReadonlySet<string> = new Set([
   'lash-formula',
   'stated-not-read',
   'springs-at-different-lash',
-  // The count was looked at: the inference weighs what is left.
-  'count-does-not-fit',
+  'spring-mixed',
 ]);
 
 /** A mean of falling passes is no ratio, whatever its interval (common practice, no published source). */
@@ -18,6 +19,15 @@ const SINKING = 'passes that don’t sink: a solid lifter, or one locked solid a
 
 const sinks = (questions: readonly AssessedQuestion[]): boolean =>
   questions.some(({ code, weight }) => code === 'falling-passes' && weight === 'strong');
+
+/** The entries were read back, and one was wrong: which of them is not said, so that they are read back once more. */
+export const READ_BACK_WRONG = 'the entry that was wrong put right, and the entries read back once more';
+
+const wasReadBackWrong = ({ setUp }: SetUpRead): boolean =>
+  setUp.answers
+    .filter((answer) => codeOf(answer) === 'read-back')
+    .flatMap((answer) => foundBy(answer) ?? [])
+    .at(-1) === true;
 
 function stateLacks({ setUp }: SetUpRead): string[] {
   const { spring, lifter, lash, lashSetting, alignment } = setUp;
@@ -34,27 +44,51 @@ function stateLacks({ setUp }: SetUpRead): string[] {
 }
 
 /** A pass that stands apart is out of the figures, but only a person strikes it out. */
-function apartLacks({ valve, lobe }: SetUpRead): string[] {
+function apartLacks({ valve, lobe }: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
   const all = [...valve.aside, ...(lobe.from === undefined ? lobe.passes.aside : [])];
-  return all.map(({ pass, why }) => `pass ${pass.pass} entered again or struck out: it ${why}`);
+  const looked = (id: string, found: boolean) =>
+    questions.some(({ restsOn, answered }) => restsOn.includes(id) && answered?.found === found);
+  return all.map(({ pass, why }) => {
+    const then = looked(pass.id, true)
+      ? ', and that was found to be so'
+      : looked(pass.id, false)
+        ? ', though its count was looked at'
+        : '';
+    return `pass ${pass.pass} entered again or struck out: it ${why}${then}`;
+  });
 }
 
 /** A doubt that is open on what the word would rest on, and that no other lack has named already. */
 function isOpen(question: AssessedQuestion, { setUp, valve, lobe }: SetUpRead): boolean {
   if (!inDoubt(question) || NOT_ABOUT_READINGS.has(question.code)) return false;
+  // Passes that fall are a lack of their own.
+  if (question.code === 'falling-passes' && question.weight === 'strong') return false;
+  // The count was looked at: the inference weighs what is left, until what it was is found.
+  if (question.code === 'count-does-not-fit' && question.answered?.found !== true) return false;
   if (question.code === 'lash-left-in' && setUp.lash === 'set') return false;
   if (question.code === 'plunger-tilted' && setUp.alignment === 'leaning') return false;
   const named = [...valve.aside, ...lobe.passes.aside].map(({ pass }) => pass.id);
   return question.restsOn.length === 0 || !question.restsOn.every((id) => named.includes(id));
 }
 
-/** Strong doubts that nobody has answered, or that were found to be so while the reading still stands. */
+/** `pass 2`, `passes 1, 2 and 3`; without one of them `the reading`. */
+function passesSaid(ids: readonly string[], { standing }: SetUpRead): string {
+  const numbers = standing.filter(({ id }) => ids.includes(id)).map(({ pass }) => String(pass));
+  if (numbers.length === 0) return 'the reading';
+  return `${numbers.length === 1 ? 'pass' : 'passes'} ${listed([...new Set(numbers)])}`;
+}
+
+/** A doubt that was found to be so. */
+export const foundSaid = ({ ask, restsOn }: AssessedQuestion, own: SetUpRead): string =>
+  `${passesSaid(restsOn, own)} entered again or struck out: asked “${ask}”, the answer was yes`;
+
+/** Strong doubts that nobody has answered, and all that were found to be so while the reading still stands. */
 export function doubtsOf(own: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
-  const open = questions.filter((each) => each.code !== 'falling-passes' && isOpen(each, own));
-  return open.map(({ ask, code, answered }) => {
-    if (answered?.found === true)
-      return `the reading entered again or struck out: “${ask}” was found to be so`;
-    return ABOUT_TURNS.has(code) ? `whether the turns were counted right: ${ask}` : `an answer: ${ask}`;
+  const open = questions.filter((each) => isOpen(each, own));
+  return open.map((question) => {
+    const { ask, code, answered } = question;
+    if (answered?.found === true) return foundSaid(question, own);
+    return ABOUT_TURNS.has(code) ? `whether the turns were counted right: ${ask}` : `the answer to “${ask}”`;
   });
 }
 
@@ -65,9 +99,10 @@ export function lacksOf(own: SetUpRead, questions: readonly AssessedQuestion[]):
     ...new Set([
       ...stateLacks(own),
       ...(own.valve.used.length === 0 ? ['a pass of the valve lift'] : []),
+      ...(wasReadBackWrong(own) ? [READ_BACK_WRONG] : []),
       ...own.lobe.lacks,
       ...(sinking ? [SINKING] : own.valve.lacks),
-      ...apartLacks(own),
+      ...apartLacks(own, questions),
     ]),
   ];
 }

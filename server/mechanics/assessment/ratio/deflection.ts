@@ -89,7 +89,11 @@ function judgement(
   const { mounting } = evidence.engine;
   const { from, to, source } = usualDeflection(mounting);
   const usual = `${bareInches(from)} to ${inches(to)} is usual${mounting === undefined ? '' : ` ${MOUNTED[mounting]}`}`;
-  const size = `The running spring takes ${inches(found.lift)} ± ${bareInches(found.half)} off the lift, ${ratioWithin(found.ratio, found.ratioHalf)} of ratio`;
+  const within = `${inches(found.lift)} ± ${bareInches(found.half)}`;
+  const size =
+    found.lift <= 0
+      ? `The running spring takes nothing off the lift that this indicator tells (${within})`
+      : `The running spring takes ${within} off the lift, ${ratioWithin(found.ratio, found.ratioHalf)} of ratio`;
   const beside =
     found.lift + found.half < from
       ? 'less than usual: '
