@@ -164,8 +164,7 @@ export function changePart(
   withheld: readonly WithheldRatio[] = [],
 ): ChangeSaid {
   const calculations = gapCalculations();
-  const believed = ratios.filter(({ lacks }) => lacks.length === 0);
-  const spots = spotsOf(evidence, rowsOf(evidence), { ratios: believed, withheld });
+  const spots = spotsOf(evidence, rowsOf(evidence), { ratios, withheld });
   const worked = spots.map((spot) => workOut(evidence, spot, calculations));
   const details = worked.map(({ detail }) => detail);
   return {

@@ -41,16 +41,19 @@ function ofPasses({ known, group }: GroupExplained): Need[] {
   ];
 }
 
+const ENTERED_AGAIN = /^(pass \d+|passes [\d, and]+|the reading) entered again or struck out: (.*)$/;
+
 /** Readings that the inference has a name for go by it, so that the way to them is the same. */
 function codeOf(lack: string): string {
   if (lack === LIGHT_SPRING_FIRST) return 'light-spring-solid-lifter';
   if (lack.startsWith('a reading at zero lash')) return 'lash-to-zero';
   if (lack.startsWith('a reading with the plunger parallel')) return 'align-plunger';
   if (lack === READ_BACK_WRONG) return 'read-back';
+  if (lack.startsWith('one more pass of the valve lift')) return 'one-more-pass';
+  const again = ENTERED_AGAIN.exec(lack);
+  if (again !== null) return `enter-again-${(again[1] ?? '').replace(/[^a-z0-9]+/g, '-')}`;
   return lack.toLowerCase().replace(/[^a-z]+/g, '-');
 }
-
-const ENTERED_AGAIN = /^(pass \d+|passes [\d, and]+|the reading) entered again or struck out: (.*)$/;
 
 /** A lack as something to do. */
 function askFor(at: string, lack: string): string {

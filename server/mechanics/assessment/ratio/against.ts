@@ -9,7 +9,7 @@ import { namesLeft, namesSaid } from './names.ts';
 import { awaySaid, NOT_NOW } from './ratio-said.ts';
 import { asRead, type RatioRead, ratioReadOf } from './reading.ts';
 import { bandsAgainst, wordAgainst } from './word.ts';
-import { wouldTell } from './would-tell.ts';
+import { byNumber, wouldTell } from './would-tell.ts';
 
 const firstly = (lacks: readonly string[]): string =>
   `First: ${lacks.join('; ')}.`.replace(/([.?!])\.$/, '$1');
@@ -39,7 +39,18 @@ function open(bands: readonly Band[], read: RatioRead, start: string, said: stri
   return `${start}: it cannot be told yet whether it agrees with ${said}. ${tells}`;
 }
 
+/** What it is held to be beside the first claim: two names for one arm are told as that. */
+function toldBeside(explained: GroupExplained, claim: Claim, read: RatioRead, first: Claim): string {
+  const of = (each: Claim) =>
+    `${awaySaid(read.value, each.ratio)} ${claimSaid(each, nominalSaid(each.ratio))}`;
+  return wordAgainst(explained, claim) === 'differs'
+    ? `${asRead(read)}, ${of(claim)}.`
+    : `${asRead(read)}, ${of(claim)} and ${of(first)}: a reading cannot tell which of the two it is. ${byNumber(explained)}`;
+}
+
 function told(explained: GroupExplained, claim: Claim, read: RatioRead, stopped: boolean): string {
+  const [first] = explained.claims;
+  if (first !== undefined && first !== claim) return toldBeside(explained, claim, read, first);
   const said = claimSaid(claim, nominalSaid(claim.ratio));
   const word = wordAgainst(explained, claim);
   const bands = bandsAgainst(explained, claim);

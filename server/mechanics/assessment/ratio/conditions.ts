@@ -14,6 +14,8 @@ const NOT_ABOUT_READINGS: ReadonlySet<string> = new Set([
   'spring-mixed',
 ]);
 
+const OF_UNIT: ReadonlySet<string> = new Set(['unit-mixed', 'decimal-slip']);
+
 /** A mean of falling passes is no ratio, whatever its interval (common practice, no published source). */
 const SINKING = 'passes that don’t sink: a solid lifter, or one locked solid at the same seat height';
 
@@ -92,6 +94,15 @@ export function doubtsOf(own: SetUpRead, questions: readonly AssessedQuestion[])
   });
 }
 
+/** Passes in another unit lie apart by as much: whether they are is asked first. */
+const isOtherUnit = ({ valve }: SetUpRead, questions: readonly AssessedQuestion[]): boolean =>
+  questions.some(
+    (question) =>
+      OF_UNIT.has(question.code) &&
+      inDoubt(question) &&
+      valve.used.some(({ id }) => question.restsOn.includes(id)),
+  );
+
 /** What must be known or done before a word stands against what was read in this set-up, its doubts aside. */
 export function lacksOf(own: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
   const sinking = sinks(questions);
@@ -101,7 +112,7 @@ export function lacksOf(own: SetUpRead, questions: readonly AssessedQuestion[]):
       ...(own.valve.used.length === 0 ? ['a pass of the valve lift'] : []),
       ...(wasReadBackWrong(own) ? [READ_BACK_WRONG] : []),
       ...own.lobe.lacks,
-      ...(sinking ? [SINKING] : own.valve.lacks),
+      ...(sinking ? [SINKING] : isOtherUnit(own, questions) ? [] : own.valve.lacks),
       ...apartLacks(own, questions),
     ]),
   ];

@@ -10,15 +10,14 @@ const LEAST_CHANCE = 0.05;
 const MOST_OF_IT = 0.8;
 
 /** An arm is ordinary within this of its name: one further from the ratio is far off, and not offered. */
-const isNear = (ratio: number, half: number, name: number): boolean =>
-  Math.abs(ratio - name) <= ORDINARY * name + half;
+const isNear = (ratio: number, name: number): boolean => Math.abs(ratio - name) <= ORDINARY * name;
 
 /** Names that the arm may have, likeliest first, each with a chance worth saying; far-off ones are not offered. */
 export function namesLeft({ nominals, remaining, ratio }: ExplanationResult, read?: RatioRead) {
-  const [value, half] = read === undefined ? [ratio.median, 0] : [read.value, (read.high - read.low) / 2];
+  const value = read?.value ?? ratio.median;
   return nominals
     .filter(({ ratio: name, probability }) => remaining.includes(name) && probability >= LEAST_CHANCE)
-    .filter(({ ratio: name }) => isNear(value, half, name))
+    .filter(({ ratio: name }) => isNear(value, name))
     .toSorted((a, b) => b.probability - a.probability || a.ratio - b.ratio);
 }
 

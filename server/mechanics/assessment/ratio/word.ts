@@ -21,6 +21,12 @@ export function bandsAgainst(explained: GroupExplained, { ratio }: Claim): Band[
   return read === undefined ? [] : bandsOf(ratio, read.low, read.high);
 }
 
+/** Where the arm is held to be two things, readings tell at most that it is not the second. */
+function wordBeside(explained: GroupExplained, claim: Claim): RatioWord {
+  const sure = (explained.result?.noMistake ?? 0) >= NO_MISTAKE;
+  return sure && !bandsAgainst(explained, claim).includes('within') ? 'differs' : 'cannot-tell';
+}
+
 /**
  * The word against what the arm is held to be, where nothing is lacking for one. The inference rules where it can; it
  * was told the first claim. Where it leaves it open, a reading whose whole interval lies in one band is told by that
@@ -29,8 +35,8 @@ export function bandsAgainst(explained: GroupExplained, { ratio }: Claim): Band[
 export function wordAgainst(explained: GroupExplained, claim: Claim): RatioWord {
   const { result, claims } = explained;
   if (result === undefined) return 'cannot-tell';
-  const weighed = claims[0] === claim ? (result.againstMark ?? 'cannot-tell') : 'cannot-tell';
-  if (weighed !== 'cannot-tell') return weighed;
+  if (claims[0] !== claim) return wordBeside(explained, claim);
+  if (result.againstMark !== undefined && result.againstMark !== 'cannot-tell') return result.againstMark;
   const [band, ...others] = bandsAgainst(explained, claim);
   if (band === undefined || others.length > 0 || result.noMistake < NO_MISTAKE) return 'cannot-tell';
   return WORDS[band];

@@ -1,7 +1,6 @@
 import type { Action } from '../../explain-readings/types.ts';
 import { keptWords } from '../common/asked.ts';
 import { listed } from '../common/said.ts';
-import type { ArmEvidence } from '../evidence.ts';
 import type { GroupExplained } from './explain.ts';
 import { lacksOfGroup, restingOn } from './lacking.ts';
 import { ASK, NOT_NOW } from './ratio-said.ts';
@@ -44,7 +43,7 @@ export function readingWorthTaking(explained: GroupExplained): Action | undefine
 }
 
 /** What is left where readings can't tell; a number that is on record already is not asked for again. */
-function byNumber(arm: ArmEvidence | undefined): string {
+export function byNumber({ arm }: GroupExplained): string {
   const label = arm?.boxLabel.trim() ?? '';
   const number = arm?.otherNumber.trim() ?? '';
   const known = [
@@ -60,6 +59,6 @@ function byNumber(arm: ArmEvidence | undefined): string {
 export function wouldTell(explained: GroupExplained, stopped: boolean): string {
   if (stopped) return NOT_NOW;
   const action = tellingReading(explained);
-  if (action === undefined) return byNumber(explained.arm);
+  if (action === undefined) return byNumber(explained);
   return `What would tell: ${ASK[action].charAt(0).toLowerCase()}${ASK[action].slice(1)}`;
 }
