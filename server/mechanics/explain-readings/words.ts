@@ -24,13 +24,17 @@ export function chanceText(chance: number): string {
   return fivesText(Math.min(MOST_FIVES, Math.round(chance * FIVES)));
 }
 
-/** Chances that are told beside each other, by fives: the largest remainders are rounded up, so that they add to no more than all of them do. */
+/**
+ * Chances that are told beside each other, by fives. Of those that would be rounded up only the largest remainders are,
+ * so that together they come to no more than the whole.
+ */
 export function chancesText(chances: readonly number[]): string[] {
   const whole = chances.map((chance) => Math.floor(chance * FIVES + 1e-9));
   const sum = chances.reduce((all, chance) => all + chance, 0);
   const left = Math.round(Math.min(1, sum) * FIVES) - whole.reduce((all, fives) => all + fives, 0);
   const up = chances
     .map((chance, index) => ({ index, rest: chance * FIVES - (whole[index] ?? 0) }))
+    .filter(({ rest }) => rest >= 0.5 - 1e-9)
     .sort((a, b) => b.rest - a.rest || a.index - b.index)
     .slice(0, Math.max(0, left))
     .map(({ index }) => index);

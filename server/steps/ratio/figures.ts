@@ -76,7 +76,7 @@ const quantityFacts = (quantities: readonly AssessedQuantity[]): Fact[] =>
 const NAMED = { mark: 'stamped on it', 'sold-as': 'sold as', planned: 'planned' } as const;
 
 const othersText = (others: number): string =>
-  others === 0 ? '' : ` And ${others} ${others === 1 ? 'other' : 'others'} of the list, further off.`;
+  others === 0 ? '' : ` ${others} others of the list differ by more.`;
 
 /** Near nominals and those that the call has named: whether the interval holds each, and which valve lift it would need. */
 export function nominalsTable({ detail }: ShownSetUp): TableData | undefined {
@@ -104,7 +104,7 @@ export function nominalsTable({ detail }: ShownSetUp): TableData | undefined {
         ],
       };
     }),
-    note: `By the passes of this set-up alone, not a verdict: that is said above, of the arm.${othersText(nominals.others)}`,
+    note: `By this set-up alone, and no verdict: that is above.${othersText(nominals.others)}`,
   };
 }
 

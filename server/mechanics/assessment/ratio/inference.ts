@@ -30,7 +30,7 @@ const LOOKED_AT: Readonly<Record<Cause, string>> = {
 
 /** What is weighed is not what was read, and says so. */
 const weighedSaid = (result: ExplanationResult): string =>
-  `Weighed with what such arms come to and what goes wrong in reading, ${intervalSaid(result)}: ${namesSaid(result)}.`;
+  `Weighed with the usual spread of arms and mistakes, ${intervalSaid(result)}: ${namesSaid(result)}.`;
 
 function summaryOf({ result, refused, ruledOut }: GroupExplained): string {
   if (result === undefined) return refused === undefined ? '' : `${refused}.`;
@@ -104,7 +104,7 @@ export function armRatio(explained: GroupExplained): AssessedQuantity[] {
     {
       ...common,
       id: `arm-weighed:${group.key}`,
-      name: 'Ratio of the arm, weighed with what such arms come to and what goes wrong in reading',
+      name: 'Ratio of the arm, weighed with the usual spread of arms and mistakes',
       ...defined({ value: result?.ratio.median, low, high }),
       basis: 'calculated',
       conditions,
