@@ -36,6 +36,7 @@ function holds(call: RatioCall, assessment: Assessment): void {
   // Law 6: verdict and explanation agree.
   expect(explanations[0]?.result?.againstMark).toBe(call.word);
   const said = saidOf(assessment);
+  if (call.also !== undefined) expect(said).toMatch(call.also);
   if (call.never !== undefined) expect(said).not.toMatch(call.never);
   expect(said).not.toMatch(/undefined|NaN|\.\.$|\?\./m);
   for (const [code, words] of call.asked ?? [])

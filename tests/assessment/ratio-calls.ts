@@ -17,7 +17,9 @@ export interface RatioCall {
   readonly headline: readonly string[];
   /** Parts of what is said beside it. */
   readonly told?: readonly string[];
-  /** Nowhere in what is said of the ratio. */
+  /** Somewhere in all that is said of the ratio and calculated from it. */
+  readonly also?: RegExp;
+  /** Nowhere in it. */
   readonly never?: RegExp;
   /** Codes of questions that are asked, each in a part of its words. */
   readonly asked?: readonly (readonly [string, string])[];
@@ -155,6 +157,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
     headline: [
       '10 % under the 1.6 stamped on it, so far off that the readings are doubted before the part is.',
     ],
+    also: /not calculated with yet\. First: a reading that is not doubted/,
     never: /running \d+ % (over|under)|the measured 1\.44/,
     next: 'valve-lift-at-.200',
   },
@@ -169,6 +172,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
     said: 'lash left in, how much is not said: no word, and no figure to calculate with',
     build: onSetUp([0.508, 0.508, 0.5085], { lash: 'set' }),
     headline: ['Not set against the 1.6 stamped on it yet. First: a reading at zero lash'],
+    also: /^1 intake: not known: .*The ratio read on 1 intake is not calculated with yet\. First: a reading at zero lash/m,
     never: /the (measured|calculated) 1\.45|1\.45\d ±/,
     next: 'lash-to-zero',
   },
@@ -286,6 +290,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
     ),
     word: 'differs',
     headline: ['Use 1.648 for every clearance.'],
+    also: /Looked at, and it does not fit: a leaning plunger\./,
     never: /plunger leaned/,
     next: 'read-back',
   },

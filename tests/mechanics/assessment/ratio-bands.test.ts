@@ -115,3 +115,71 @@ describe('a slip of a digit', () => {
     expect(slips((value) => `${value * 1000} mm`)).toEqual([]);
   });
 });
+
+describe('a question that only the inference raises', () => {
+  const build = buildOf([0.577, 0.5765, 0.577], {
+    card: { intake: lobe(0.35), exhaust: lobe(0.35) },
+    setUps: [cleanSetUp],
+  });
+  const raised = assess(build).questions.find(({ code }) => code === 'zero-moved');
+  const answeredWith = (found: boolean) =>
+    assess({
+      ...build,
+      answers: [
+        {
+          id: 'a',
+          line: 9,
+          code: 'zero-moved',
+          question: raised?.ask ?? '',
+          questionId: raised?.id ?? 'none was asked',
+          answer: found ? 'found' : 'not found',
+          found,
+        },
+      ],
+    });
+  const heard = ({ explanations }: ReturnType<typeof assess>) =>
+    (explanations[0]?.result?.explanations ?? []).map(({ needs }) => needs).join(' ');
+
+  test('is asked, and what it asks about is listed', () => {
+    expect(raised?.ask).toBe('Could the zero have moved by about .013 in?');
+    expect(heard(assess(build))).toContain('the zero moved by about .013 in');
+  });
+
+  test('looked at and not so: it stays with its answer, is listed no more, and is said not to fit', () => {
+    const after = answeredWith(false);
+    expect(after.questions.find(({ id }) => id === raised?.id)?.answered?.found).toBe(false);
+    expect(heard(after)).not.toContain('the zero moved');
+    expect(after.explanations[0]?.summary).toContain('Looked at, and it does not fit: a zero that moved.');
+    const [one, other] = [assess(build), after].map(
+      ({ explanations }) => explanations[0]?.result?.noMistake ?? 0,
+    );
+    expect(other ?? 0).toBeGreaterThan(one ?? 1);
+  });
+
+  test('found to be so: no word stands, no figure is calculated from it, and it is entered again', () => {
+    const after = answeredWith(true);
+    const mark = after.judgements.find(({ against }) => against.to === 'mark');
+    expect(mark?.word).toBeUndefined();
+    expect(mark?.sentence).toContain(
+      'First: passes 1, 2 and 3 entered again or struck out: asked “Could the zero',
+    );
+    expect(after.details.change.map((each) => each.after?.from)).not.toContain('measured');
+  });
+});
+
+describe('a running spring that takes nothing', () => {
+  test('is said so, and not as less than nothing', () => {
+    const running = { ...cleanSetUp, id: 'set-up-2', number: 2, spring: 'running' as const };
+    const build = buildOf([], {
+      setUps: [cleanSetUp, running],
+      passes: [
+        ...passesOf('valve-lift', [0.557, 0.557]),
+        ...passesOf('valve-lift', [0.5575, 0.5575], { setUpId: running.id }),
+      ],
+    });
+    const told = assess(build).judgements.find(({ against }) => against.to === 'usual-deflection');
+    expect(told?.sentence).toContain(
+      'The running spring takes nothing off the lift that this indicator tells',
+    );
+  });
+});

@@ -66,7 +66,7 @@ function askFor(at: string, lack: string): string {
     );
   if (lack === READ_BACK_WRONG)
     return `${at}: put right the entry that was wrong, then read the entries back once more.`;
-  if (lack.startsWith('one more pass')) return `${at}: take ${lack}.`;
+  if (/^(one more pass|a reading) /.test(lack)) return `${at}: take ${lack}.`;
   return `Wanted for ${at}: ${lack}.`;
 }
 

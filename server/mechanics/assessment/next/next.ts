@@ -5,6 +5,7 @@ import type { AssessedQuestion, NextAction, StopReason, Subject } from '../asses
 import { inDoubt } from '../common/asked.ts';
 import { placeOf, subjectSaid, upperFirst, valveSubject } from '../common/said.ts';
 import type { Lacking } from '../missing/missing.ts';
+import { ABOUT_CARD } from '../ratio/conditions.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
 import { ASK } from '../ratio/ratio-said.ts';
 import { readingWorthTaking } from '../ratio/would-tell.ts';
@@ -43,6 +44,13 @@ function lackingNext(lacking: readonly Lacking[], must: boolean): NextAction | u
 /** Doubts about what a reading is set against: the reading itself stands. */
 const NOT_TAKEN_AGAIN: ReadonlySet<string> = new Set(['card-ratio', 'spring-mixed']);
 
+function againSaid({ code }: AssessedQuestion): string {
+  if (ABOUT_CARD.has(code)) return 'put the lobe lift of the card right.';
+  return code === 'ratio-not-listed'
+    ? 'look the part number up, and say which ratio they are sold as.'
+    : 'enter that reading again, or strike it out with the reason.';
+}
+
 /** The test of a strong doubt; a reading that was found wrong is entered again first. */
 function questionNext(questions: readonly AssessedQuestion[]): NextAction | undefined {
   const open = questions.find((question) => inDoubt(question) && !NOT_TAKEN_AGAIN.has(question.code));
@@ -54,7 +62,7 @@ function questionNext(questions: readonly AssessedQuestion[]): NextAction | unde
     step: open.step,
     about: open.about,
     sentence: again
-      ? `${upperFirst(subjectSaid(open.about))}: enter that reading again, or strike it out with the reason.`
+      ? `${upperFirst(subjectSaid(open.about))}: ${againSaid(open)}`
       : `${upperFirst(subjectSaid(open.about))}: ${open.test}`,
     reason: open.ask,
     turns: !again && !isAsked(open),

@@ -49,13 +49,19 @@ function stateLacks({ setUp }: SetUpRead): string[] {
 function apartLacks({ valve, lobe }: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
   const all = [...valve.aside, ...(lobe.from === undefined ? lobe.passes.aside : [])];
   const looked = (id: string, found: boolean) =>
-    questions.some(({ restsOn, answered }) => restsOn.includes(id) && answered?.found === found);
-  return all.map(({ pass, why }) => {
-    const then = looked(pass.id, true)
-      ? ', and that was found to be so'
-      : looked(pass.id, false)
-        ? ', though its count was looked at'
-        : '';
+    questions.some(
+      ({ code, restsOn, answered }) =>
+        ABOUT_TURNS.has(code) && restsOn.includes(id) && answered?.found === found,
+    );
+  return all.map(({ pass, why, code }) => {
+    const then =
+      code !== 'turn-apart'
+        ? ''
+        : looked(pass.id, true)
+          ? ', and that was found to be so'
+          : looked(pass.id, false)
+            ? ', though its count was looked at'
+            : '';
     return `pass ${pass.pass} entered again or struck out: it ${why}${then}`;
   });
 }
@@ -80,9 +86,22 @@ function passesSaid(ids: readonly string[], { standing }: SetUpRead): string {
   return `${numbers.length === 1 ? 'pass' : 'passes'} ${listed([...new Set(numbers)])}`;
 }
 
+/** Doubts about what the card says: found to be so, the card is put right and the passes stand. */
+export const ABOUT_CARD: ReadonlySet<string> = new Set([
+  'wrong-card-row',
+  'card-not-this-lobe',
+  'valve-lift-as-lobe',
+]);
+
 /** A doubt that was found to be so. */
-export const foundSaid = ({ ask, restsOn }: AssessedQuestion, own: SetUpRead): string =>
-  `${passesSaid(restsOn, own)} entered again or struck out: asked “${ask}”, the answer was yes`;
+export function foundSaid({ code, ask, restsOn }: AssessedQuestion, own: SetUpRead): string {
+  const what = ABOUT_CARD.has(code)
+    ? 'the lobe lift of the card put right'
+    : code === 'ratio-not-listed'
+      ? 'the ratio that the part number has, as what they are sold as'
+      : `${passesSaid(restsOn, own)} entered again or struck out`;
+  return `${what}: asked “${ask}”, the answer was yes`;
+}
 
 /** Strong doubts that nobody has answered, and all that were found to be so while the reading still stands. */
 export function doubtsOf(own: SetUpRead, questions: readonly AssessedQuestion[]): string[] {

@@ -55,7 +55,7 @@ const DOUBTED = 'a reading that is not doubted: it is far off what the arm is he
 /** What must be known before the ratio that was read on a valve may be calculated with, where one was read. */
 export function ratiosWithheld(explained: readonly GroupExplained[]): WithheldRatio[] {
   return explained.flatMap((each) => {
-    if (valveRatios([each]).length > 0) return [];
+    if (each.given === undefined || valveRatios([each]).length > 0) return [];
     const { cylinder, valve, armId } = each.group;
     const lacks = lacksOfGroup(each);
     return [{ cylinder, valve, ...defined({ armId }), lacks: lacks.length > 0 ? lacks : [DOUBTED] }];
