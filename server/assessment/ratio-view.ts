@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
 import { inInches, quantityView, sideView } from '../../shared/schemas/answer-parts.ts';
+import { out, outList, outNumber } from '../../shared/schemas/outputs.ts';
 import { ALIGNMENTS, keysOf, LASH_STATES, LIFTERS, RESTS_ON, SPRINGS } from '../../shared/schemas/words.ts';
 import { encoded } from '../compute/encode.ts';
 import type { Assessment } from '../mechanics/assessment/assessment.ts';
@@ -61,6 +62,23 @@ const showKnown = ({ setUp }: SetUpDetail) =>
     alignment: setUp.alignment,
   });
 
+/** Nominals beside the interval of a reading; what is said of the arm is the headline's. */
+const nominalsView = z.object({
+  rows: outList(
+    z.object({
+      ratio: outNumber('nominal'),
+      named: z
+        .enum(['mark', 'sold-as', 'planned'])
+        .optional()
+        .meta({ description: 'what the call has named it as' }),
+      inside: z.boolean().meta({ description: 'the 95 % interval of the reading holds it' }),
+      needsValveLift: out('length', 'valve lift that it needs on this lobe'),
+    }),
+    'those near, and what the call has named',
+  ),
+  others: outNumber('how many more of the list lie further off'),
+});
+
 /** The ratio of a set-up as JSON has it; `quantity` names which of the two ratios it is. */
 export const ratioView = z
   .object({
@@ -71,6 +89,7 @@ export const ratioView = z
     headline: z.string().optional().meta({ description: 'the answer of this arm on its valve, in one line' }),
     judgements: z.array(judgementView).meta({ description: 'without the one that the headline is made of' }),
     result: ratioAtFullLift.output.optional(),
+    nominals: nominalsView.optional(),
     missing: texts.meta({ description: 'without these no word stands against it' }),
     questions: z.array(assessedQuestionView),
     assumptions: texts,
@@ -108,7 +127,7 @@ function restsOn({ readings }: BuildRecord, { quantities }: Assessment, { quanti
 
 export function ratioOfSetUp(record: BuildRecord, setUpId: string) {
   const { setUp, assessment, detail, said } = found(record, setUpId);
-  const { result, lacks, assumptions, cautions } = detail;
+  const { result, nominals, lacks, assumptions, cautions } = detail;
   return answer(ratioView, {
     setUpId: setUp.id,
     revision: setUp.revision,
@@ -117,6 +136,7 @@ export function ratioOfSetUp(record: BuildRecord, setUpId: string) {
     headline: said.headline?.sentence,
     judgements: said.judgements.map(showJudgement),
     result: result === undefined ? undefined : encoded(ratioAtFullLift.output, result, 'inch'),
+    nominals: nominals === undefined ? undefined : encoded(nominalsView, nominals, 'inch'),
     missing: lacks,
     questions: said.questions.map(showQuestion),
     assumptions,

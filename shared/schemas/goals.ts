@@ -28,7 +28,8 @@ export const GOAL_PLANS = {
     cards: ['identify'],
   },
   'verify-ratio': {
-    asks: ['parts', 'cam', 'ratio'],
+    // One valve says nothing of the others: once its ratio is told the sheet is next.
+    asks: ['parts', 'cam', 'sheet', 'ratio'],
     waitsFor: [],
     report: [],
     cards: ['sheet'],

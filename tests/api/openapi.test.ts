@@ -83,7 +83,7 @@ test('a client generated from the document type-checks and does the main job', a
       env: { ...process.env, BASE: base, TOKEN: person.token },
     });
     // Common practice, no source: .842 over .482 is taken as a 1.75.
-    expect(stdout.trim().split('\n').at(-1)).toBe('1.747 agrees with 1.75');
+    expect(stdout.trim().split('\n').at(-1)).toBe('1.747, its interval holds 1.75');
   } finally {
     await rm(clientFolder, { recursive: true, force: true });
   }

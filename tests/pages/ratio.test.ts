@@ -64,11 +64,15 @@ describe('the answer', () => {
     for (const peak of ['.560 in', '.5605 in', '.5595 in']) await keep('valve-lift', peak);
     const said = String((await ratio()).headline);
     // .560 / .350 = 1.600, level with its stamp.
-    expect(said).toMatch(/^1 intake: 1\.60\d.*: agrees with the 1\.6 stamped on it\.$/);
+    expect(said).toMatch(/^1 intake: 1\.600 ± \.\d{3} as read: agrees with the 1\.6 stamped on it\.$/);
     const html = await page();
     expect(/<p class="headline-sentence">([^<]*)</.exec(html)?.[1]).toBe(said);
-    // Nominals by the interval: 1.6 alone is inside, its neighbours are not.
-    expect(html).toContain('Light-spring ratio beside each nominal');
+    // One figure for one thing: the large one below it is the same.
+    expect(/class="result-value"[^>]*>([^<]*)</.exec(html)?.[1]).toBe('1.600');
+    // Nominals by the interval: 1.6 alone is inside, its neighbours are not; no verdict stands beside any.
+    expect(html).toContain('Light-spring ratio beside the nominals near it');
+    expect(bare(html)).toContain('1.6, stamped on it holds it');
+    expect(html).not.toContain('class="verdict');
   });
 
   test('no large figure and no word while something is lacking: a pass a turn apart is named beside it', async () => {
@@ -143,7 +147,7 @@ describe('an answer to a question', () => {
     const { keep, page, answer, ratio } = await call();
     for (const peak of ['.560 in', '.5605 in', '.460 in']) await keep('valve-lift', peak);
     expect(codesOf(await ratio())).toContain('turn-miscounted');
-    const fields = fieldsOf(await page(), 'Could one turn of the dial be missing?');
+    const fields = fieldsOf(await page(), 'Could one turn of the dial be missing from pass 3, .460 in?');
     await answer({ ...fields, answer: 'not-found', words: '' });
     const questions = at(await ratio(), 'questions');
     expect(questions).toContainEqual(
@@ -157,7 +161,7 @@ describe('an answer to a question', () => {
   test('without one of the answers comes back with what was typed', async () => {
     const { keep, page, answer } = await call();
     for (const peak of ['.560 in', '.5605 in', '.460 in']) await keep('valve-lift', peak);
-    const fields = fieldsOf(await page(), 'Could one turn of the dial be missing?');
+    const fields = fieldsOf(await page(), 'Could one turn of the dial be missing from pass 3, .460 in?');
     const back = await answer({ ...fields, words: 'five turns on the small hand' });
     expect(back.statusCode).toBe(422);
     expect(bare(back.body)).toContain('What was found must not be empty');

@@ -20,13 +20,13 @@ export const verdict: Part<'/parts/verdict'> = {
   examples: [
     {
       title: 'agrees',
-      data: { word: 'agrees', text: 'with 1.75: the interval holds it and no other nominal.' },
+      data: { word: 'agrees', text: 'with the 1.75 stamped on it.' },
     },
     {
       title: 'cannot tell',
-      data: { word: 'cannot-tell', text: 'between 1.65 and 1.70: both lie inside the interval.' },
+      data: { word: 'cannot-tell', text: 'whether it agrees with the 1.7 stamped on it or is over.' },
     },
-    { title: 'differs', data: { word: 'differs', text: 'from 1.60: it lies outside the interval.' } },
+    { title: 'differs', data: { word: 'differs', text: 'from the 1.6 stamped on it: 3 % over.' } },
     { title: 'clear', data: { word: 'clear', text: 'by .018 in beyond the uncertainty.' } },
     { title: 'close', data: { word: 'close', text: 'cannot be told from the limit within ± .006 in.' } },
     { title: 'short', data: { word: 'short', text: 'by .019 in. Stop, and have a qualified shop look.' } },

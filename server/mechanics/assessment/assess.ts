@@ -14,7 +14,7 @@ import { nextOf } from './next/next.ts';
 import { partPart } from './part/part.ts';
 import { measureNext } from './part/tell.ts';
 import { ratioPart, ratioRead } from './ratio/ratio.ts';
-import { valveRatios } from './ratio/valve-ratios.ts';
+import { ratiosWithheld, valveRatios } from './ratio/valve-ratios.ts';
 import { nextOfSheet } from './sheet/next-of-sheet.ts';
 import { sheetPart } from './sheet/sheet.ts';
 import { ratiosOfSheet } from './sheet/valve-ratios.ts';
@@ -40,9 +40,9 @@ const together = (parts: readonly PartSaid<unknown>[]) => ({
 export function assess(evidence: Evidence): Assessment {
   const read = ratioRead(evidence);
   const sheet = sheetPart(evidence, read.known);
-  const ofSetUps = valveRatios(read.known);
+  const ofSetUps = valveRatios(read.explained);
   const ratios = [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
-  const change = changePart(evidence, ratios);
+  const change = changePart(evidence, ratios, ratiosWithheld(read.explained));
   const marks = marksPart(evidence, ratios);
   const lash = lashPart(evidence);
   const part = partPart(evidence);

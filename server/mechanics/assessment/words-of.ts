@@ -37,27 +37,6 @@ function fromTables({ details }: Assessment): SaidWord[] {
   return [...ofChange, ...ofSheet];
 }
 
-/** Nominals against the interval of a set-up: the table beside the headline. */
-function fromNominals({ details }: Assessment): SaidWord[] {
-  return details.setUps.flatMap(({ setUp, result, quantityId }) => {
-    const about: Subject = {
-      of: 'set-up',
-      setUpId: setUp.id,
-      number: setUp.number,
-      cylinder: setUp.cylinder,
-      valve: setUp.valve,
-    };
-    return (result?.nominals ?? []).map(
-      ({ verdict, ratio }): SaidWord => ({
-        word: verdict,
-        id: `${quantityId}:nominal:${ratio}`,
-        about,
-        key: setUp.id,
-      }),
-    );
-  });
-}
-
 /** Readings of a loose part against the sizes that parts are made for, and each against each family. */
 function fromPart({ details }: Assessment): SaidWord[] {
   const { holes, ranking } = details.part;
@@ -81,6 +60,5 @@ function fromPart({ details }: Assessment): SaidWord[] {
 export const wordsOf = (assessment: Assessment): SaidWord[] => [
   ...fromJudgements(assessment),
   ...fromTables(assessment),
-  ...fromNominals(assessment),
   ...fromPart(assessment),
 ];

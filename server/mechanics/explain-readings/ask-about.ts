@@ -37,7 +37,7 @@ export function askAbout(cause: Cause, s: Sizes, entry: Entry | undefined): { te
       };
     case 'zero-moved':
       return {
-        text: `Could the zero have moved by about ${inches(s.zero)} in?`,
+        text: `Could the zero have moved by about ${inches(Math.abs(s.zero))} in?`,
         test: 'Turn back to the base circle and see whether the dial returns to zero.',
       };
     case 'wrong-card-row':
@@ -73,7 +73,7 @@ export function askAbout(cause: Cause, s: Sizes, entry: Entry | undefined): { te
       };
     case 'unlisted-fault':
       return {
-        text: `Could something else shift the reading by about ${inches(s.zero)} in?`,
+        text: `Could something else shift the reading by about ${inches(Math.abs(s.zero))} in?`,
         test: 'Set the indicator up again, or read the arm on another valve.',
       };
     case 'passes-scatter':

@@ -1,7 +1,7 @@
 import { type Account, gatherAccounts, mistakesKey } from './accounts.ts';
 import type { Belief } from './belief.ts';
 import type { Case } from './case.ts';
-import { isFelt } from './felt.ts';
+import { isFelt, isRuledOut } from './felt.ts';
 import type { Hypothesis } from './hypotheses.ts';
 import { keyOf } from './mistake-sets.ts';
 import { needOf, needsSentence } from './needs.ts';
@@ -43,15 +43,29 @@ export function rankAccounts(given: Case, belief: Belief, weights: Float64Array)
   return gatherAccounts(belief, weights, (h) => `${h.name}:${changesKey(given, h)}`);
 }
 
+/** A thousandth of lift on a usual lobe: what a mistake changes by less, no dial tells. */
+const TELLS = 0.003;
+
+/** One mistake so small that the name gives the same ratio without it; of two, each may undo the other. */
+function changesNothing({ name, causes, ratio }: Account, ranked: readonly Account[]): boolean {
+  if (causes.length !== 1 || name < 0) return false;
+  const plain = ranked.find((each) => each.name === name && each.causes.length === 0);
+  return plain !== undefined && Math.abs(plain.ratio - ratio) < TELLS;
+}
+
 /** The explanations worth listing, and the chance of all that are not listed; together 1. */
 export function listExplanations(
   given: Case,
   belief: Belief,
   ranked: readonly Account[],
 ): { explanations: Explanation[]; rest: number } {
-  const listed = ranked.filter((account) => account.probability >= given.assumed.listFrom);
+  const isListed = (account: Account) =>
+    account.probability >= given.assumed.listFrom &&
+    !account.causes.some((cause) => isRuledOut(given, cause)) &&
+    !changesNothing(account, ranked);
+  const listed = ranked.filter(isListed);
   const rest = ranked
-    .filter((account) => account.probability < given.assumed.listFrom)
+    .filter((account) => !isListed(account))
     .reduce((sum, account) => sum + account.probability, 0);
   return { explanations: listed.map((account) => explain(given, belief, account)), rest };
 }

@@ -78,7 +78,7 @@ export function toExplainOutput(found: ReturnType<typeof explainReadings>): z.ou
     ratio: { median: found.ratio.median, interval95: [...found.ratio.interval95] },
     nominals: [...found.nominals],
     remaining: [...found.remaining],
-    questions: [...found.questions],
+    questions: found.questions.map(({ entry: _, becomes: __, ...asked }) => asked),
     explanations: found.explanations.map((each) => ({ ...each, causes: [...each.causes] })),
     nextReading:
       next === undefined

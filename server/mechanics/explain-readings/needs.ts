@@ -17,7 +17,7 @@ export function needOf(cause: Cause, s: Sizes, entry: Entry | undefined): string
     case 'plunger-tilted':
       return `the plunger leaned about ${s.lean.toFixed(0)} degrees from the stem`;
     case 'zero-moved':
-      return `the zero moved by about ${inches(s.zero)} in`;
+      return `the zero moved by about ${inches(Math.abs(s.zero))} in`;
     case 'wrong-card-row':
       return `the wrong row of the card was read: this lobe lifts ${inches(s.lobe)} in, not ${inches(s.cardEntered)} in`;
     case 'wrong-valve':
@@ -35,7 +35,7 @@ export function needOf(cause: Cause, s: Sizes, entry: Entry | undefined): string
         ? `the card's ${inches(s.cardEntered)} has another unit or its point misplaced and means ${inches(s.card)} in`
         : `the reading ${inches(s.entered)} has another unit or its point misplaced and means ${inches(s.unitPutRight)} in`;
     case 'unlisted-fault':
-      return `something not listed here shifted the reading by about ${inches(s.zero)} in`;
+      return `something not listed here ${s.zero < 0 ? 'took' : 'put'} about ${inches(Math.abs(s.zero))} in ${s.zero < 0 ? 'off' : 'on'} the reading`;
     case 'passes-scatter':
       return 'the readings scatter far more than a steady set-up does';
     case 'ratio-not-listed':
@@ -48,7 +48,7 @@ export function needsSentence(nominal: number | undefined, ratio: number, needs:
   const measured = ratioText(ratio);
   if (nominal === undefined) return `An arm of about ${measured}, if ${needs.join(' and ')}.`;
   if (needs.length === 0) {
-    return `A ${nameText(nominal)} that gives ${measured} here, if the readings are right as they stand.`;
+    return `A ${nameText(nominal)}, if the readings are right as they stand.`;
   }
   return `A ${nameText(nominal)} that gives ${measured} here, if ${needs.join(' and ')}.`;
 }

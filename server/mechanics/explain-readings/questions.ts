@@ -1,7 +1,7 @@
 import { askAbout } from './ask-about.ts';
 import type { Belief } from './belief.ts';
 import { type Case, isHydraulic } from './case.ts';
-import { isFelt } from './felt.ts';
+import { isFelt, isRuledOut } from './felt.ts';
 import { gatherMistakes } from './single-mistakes.ts';
 import { sizesOf } from './sizes.ts';
 import type { Question } from './types.ts';
@@ -9,12 +9,18 @@ import type { Question } from './types.ts';
 /** Mistakes likely enough to be asked about, likeliest first; near-equal ones are all asked. */
 function mistakeQuestions(given: Case, belief: Belief, weights: Float64Array): Question[] {
   return gatherMistakes(belief, weights)
-    .filter(({ cause, probability }) => probability >= given.assumed.askFrom && isFelt(given, cause))
-    .map(({ cause, entry, probability, representative }) => ({
-      cause,
-      ...askAbout(cause, sizesOf(given, belief, representative), entry),
-      probability,
-    }));
+    .filter(({ probability }) => probability >= given.assumed.askFrom)
+    .filter(({ cause }) => isFelt(given, cause) && !isRuledOut(given, cause))
+    .map(({ cause, entry, probability, representative }) => {
+      const sizes = sizesOf(given, belief, representative);
+      return {
+        cause,
+        ...askAbout(cause, sizes, entry),
+        probability,
+        ...(entry === undefined ? {} : { entry }),
+        ...(cause === 'slip' ? { becomes: entry?.of === 'card' ? sizes.card : sizes.unslipped } : {}),
+      };
+    });
 }
 
 /** What was not said of the valve readings. */

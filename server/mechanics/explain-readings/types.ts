@@ -86,6 +86,10 @@ export interface ExplainInput {
   readonly answers?: readonly ExplainAnswer[];
   /** Readings that the record says were taken that way already. */
   readonly notOffered?: readonly Action[];
+  /** Mistakes that somebody looked for by their own test and did not find. */
+  readonly ruledOut?: readonly Cause[];
+  /** Mistakes that were said not to be made, by nobody who looked: weighed, but neither listed nor asked about. */
+  readonly denied?: readonly Cause[];
   readonly assumptions?: AssumptionChanges;
 }
 
@@ -94,6 +98,10 @@ export type Entry = { readonly of: 'card' } | { readonly of: 'reading'; readonly
 
 /** A question to put to the builder: a mistake with its size and the test that settles it. */
 export interface Question {
+  /** The entry it is about, where it is about one. */
+  readonly entry?: Entry;
+  /** Of a slip: what the entry would have been, inches. */
+  readonly becomes?: number;
   readonly cause: Cause | 'state-not-said' | 'sinking';
   readonly text: string;
   readonly test: string;

@@ -1,3 +1,4 @@
+import { causesOf } from './accounts.ts';
 import { type Belief, priorBelief, readAs, SQUARE } from './belief.ts';
 import type { Case } from './case.ts';
 import type { Hypothesis } from './hypotheses.ts';
@@ -99,6 +100,18 @@ function answered(belief: Belief, given: Case): void {
   }
 }
 
+/** Looking for a mistake finds it as often as reading back does; where it was not found it is that much less likely. */
+function lookedFor(belief: Belief, given: Case): void {
+  const notFound = Math.log(1 - given.assumed.readBackFound);
+  for (const cause of given.input.ruledOut ?? []) {
+    for (const i of belief.alive) {
+      const h = belief.hypotheses[i];
+      if (h === undefined || !causesOf(h).includes(cause)) continue;
+      belief.logWeights[i] = (belief.logWeights[i] ?? 0) + notFound;
+    }
+  }
+}
+
 /** Chance that asking finds something wrong, under a hypothesis. */
 export function chanceFound(h: Hypothesis, ask: 'read-back' | 'zero-return', given: Case): number {
   const a = given.assumed;
@@ -125,5 +138,6 @@ export function believe(given: Case, hypotheses: readonly Hypothesis[]): Belief 
     setUp = shape.setUp;
   });
   answered(belief, given);
+  lookedFor(belief, given);
   return belief;
 }

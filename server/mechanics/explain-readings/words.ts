@@ -14,10 +14,31 @@ export function ratioText(ratio: number): string {
   return ratio.toFixed(3);
 }
 
+const FIVES = 20;
+const MOST_FIVES = 19;
+
+const fivesText = (fives: number): string => (fives < 1 ? 'under 5 %' : `about ${fives * 5} %`);
+
 /** A chance said by fives, never more than 95 %. */
 export function chanceText(chance: number): string {
-  const fives = Math.min(95, Math.round(chance * 20) * 5);
-  return fives < 5 ? 'under 5 %' : `about ${fives} %`;
+  return fivesText(Math.min(MOST_FIVES, Math.round(chance * FIVES)));
+}
+
+/**
+ * Chances that are told beside each other, by fives. Of those that would be rounded up only the largest remainders are,
+ * so that together they come to no more than the whole.
+ */
+export function chancesText(chances: readonly number[]): string[] {
+  const whole = chances.map((chance) => Math.floor(chance * FIVES + 1e-9));
+  const sum = chances.reduce((all, chance) => all + chance, 0);
+  const left = Math.round(Math.min(1, sum) * FIVES) - whole.reduce((all, fives) => all + fives, 0);
+  const up = chances
+    .map((chance, index) => ({ index, rest: chance * FIVES - (whole[index] ?? 0) }))
+    .filter(({ rest }) => rest >= 0.5 - 1e-9)
+    .sort((a, b) => b.rest - a.rest || a.index - b.index)
+    .slice(0, Math.max(0, left))
+    .map(({ index }) => index);
+  return whole.map((fives, index) => fivesText(Math.min(MOST_FIVES, fives + (up.includes(index) ? 1 : 0))));
 }
 
 /** How far a ratio stands from a name: "running 3 % over"; nothing within one per cent. */

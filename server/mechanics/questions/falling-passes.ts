@@ -23,6 +23,8 @@ function isShort(input: QuestionInput, t: Tolerances): boolean {
 }
 
 function weightOf(input: QuestionInput, t: Tolerances, fall: number): Question['weight'] | undefined {
+  // Half a turn and more is a count, and asked about as one.
+  if (fall >= input.perTurn / 2) return undefined;
   const clear = !within(fall, t.sinkPerPass);
   const slight = input.valvePasses.length >= PASSES_TO_JUDGE && fall >= t.sinkPerPassDoubtful - 1e-9;
   if (!clear && !slight) return undefined;

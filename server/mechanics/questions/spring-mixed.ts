@@ -2,7 +2,10 @@ import { within } from './compare.ts';
 import { idsOf, lobeInUse, valveLift } from './lifts.ts';
 import type { Tolerances } from './tolerances.ts';
 import type { Question, QuestionInput } from './types.ts';
-import { inch, nominalText, ratioText } from './words.ts';
+import { nominalText, ratioText } from './words.ts';
+
+/** Common practice, no published source. A running ratio is set against no mark, so neither is its size. */
+const TAKES = 'A running spring takes .005 to .040 in off the lift.';
 
 /** A ratio on the running spring, or on none that was stated, next to what the rockers are sold as. */
 function askAgainstStamp(input: QuestionInput): Question[] {
@@ -11,7 +14,8 @@ function askAgainstStamp(input: QuestionInput): Question[] {
   const nominal = input.nominalRatio;
   if (lift === undefined || lobe === undefined || nominal === undefined || input.spring === 'light')
     return [];
-  const size = `${ratioText(lift / lobe)} against ${nominalText(nominal)} is ${inch(Math.abs(lift - lobe * nominal))} of lift.`;
+  // Beside a light reading a running one is there for the deflection.
+  if (input.spring === 'running' && input.lightRatio !== undefined) return [];
   const restsOn = idsOf(input.valvePasses);
   if (input.spring === 'not-said') {
     return [
@@ -19,7 +23,7 @@ function askAgainstStamp(input: QuestionInput): Question[] {
         code: 'spring-not-said',
         weight: 'weak',
         ask: `Which spring is on the valve? Only a light-spring ratio is set against ${nominalText(nominal)}.`,
-        size,
+        size: TAKES,
         test: 'Ask, or look at the spring: light checking spring or running spring.',
         restsOn,
       },
@@ -30,7 +34,7 @@ function askAgainstStamp(input: QuestionInput): Question[] {
       code: 'spring-mixed',
       weight: 'weak',
       ask: `Is this being set against the ${nominalText(nominal)}? It was read on the running spring.`,
-      size,
+      size: TAKES,
       test: 'Fit a light spring, same lifter, same lash, same zero, and read again.',
       restsOn,
     },

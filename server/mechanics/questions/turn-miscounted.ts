@@ -2,7 +2,7 @@ import { within } from './compare.ts';
 import { expectedLifts, idsOf, isOrdinary, liftsOf, lobeInUse, ratioExpected, valveLift } from './lifts.ts';
 import type { Tolerances } from './tolerances.ts';
 import type { Pass, Question, QuestionInput } from './types.ts';
-import { changeText, countText, READ_SMALL_HAND } from './words.ts';
+import { changeText, countText, inch, READ_SMALL_HAND } from './words.ts';
 
 interface Miscount {
   readonly pass: Pass;
@@ -40,6 +40,15 @@ function miscountOf(input: QuestionInput, t: Tolerances, place: Place, pass: Pas
   return { pass, turns: best.turns, strong: best.tightly && !explained };
 }
 
+/** ` from pass 2, .461 in`, ` from passes 1, 2 and 3`; nothing where they have no numbers. */
+function passesText(word: string, alike: readonly Miscount[]): string {
+  const numbers = alike.flatMap(({ pass }) => pass.number ?? []);
+  const [first, ...others] = numbers;
+  if (first === undefined || numbers.length < alike.length) return '';
+  if (others.length === 0) return ` ${word} pass ${first}, ${inch(alike[0]?.pass.lift ?? 0)}`;
+  return ` ${word} passes ${[first, ...others.slice(0, -1)].join(', ')} and ${others.at(-1)}`;
+}
+
 function ask(input: QuestionInput, place: Place, alike: readonly Miscount[]): Question[] {
   const first = alike[0];
   const recorded = [...input.valvePasses, ...input.lobePasses];
@@ -53,6 +62,10 @@ function ask(input: QuestionInput, place: Place, alike: readonly Miscount[]): Qu
       code: 'turn-miscounted',
       weight: alike.some((each) => each.strong) ? 'strong' : 'weak',
       ask:
+        first.turns > 0
+          ? `Could ${turns} of the dial be missing${where}${passesText('from', alike)}?`
+          : `Could ${turns} of the dial too many have been counted${where}${passesText('in', alike)}?`,
+      knownBy:
         first.turns > 0
           ? `Could ${turns} of the dial be missing${where}?`
           : `Could ${turns} of the dial too many have been counted${where}?`,

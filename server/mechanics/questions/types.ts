@@ -1,6 +1,8 @@
 /** One pass of the indicator, in inches. */
 export interface Pass {
   readonly id: string;
+  /** Its number within its set-up and kind, where it has one: it is named by it. */
+  readonly number?: number | undefined;
   readonly lift: number;
   /** Where the hand stood back on the base circle; left out when nobody looked. */
   readonly zeroReturn?: number | undefined;
@@ -49,6 +51,8 @@ export interface Question {
   readonly weight: 'strong' | 'weak';
   /** The question, short enough to read aloud. */
   readonly ask: string;
+  /** The same without what changes with later passes: it is known by these words. Left out, by those of the question. */
+  readonly knownBy?: string;
   /** How much it would change, with its unit, e.g. `.100 less would make it 1.55`. */
   readonly size: string;
   /** The test that settles it, as an instruction. */

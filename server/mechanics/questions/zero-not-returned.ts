@@ -23,9 +23,15 @@ function askOff(passes: readonly Pass[], weight: Question['weight']): Question[]
   ];
 }
 
+/** The lifts as if the turns of all had been counted alike: a turn apart is asked about by itself. */
+function withoutTurns(lifts: readonly number[], perTurn: number): number[] {
+  const [first = 0] = lifts;
+  return lifts.map((lift) => lift - Math.round((lift - first) / perTurn) * perTurn);
+}
+
 /** Passes that scatter, and nobody looked at the zero. */
-function askNotLooked(passes: readonly Pass[], t: Tolerances): Question[] {
-  const apart = spread(liftsOf(passes));
+function askNotLooked(passes: readonly Pass[], perTurn: number, t: Tolerances): Question[] {
+  const apart = spread(withoutTurns(liftsOf(passes), perTurn));
   const blind = passes.filter((pass) => pass.zeroReturn === undefined);
   if (blind.length === 0 || within(apart, t.passSpread)) return [];
   return [
@@ -47,5 +53,7 @@ export function zeroNotReturned(input: QuestionInput, tolerances: Tolerances): Q
   if (off.length > 0) return askOff(off, 'strong');
   const doubtful = passes.filter((pass) => !within(offZero(pass), tolerances.zeroReturnDoubtful));
   if (doubtful.length > 0) return askOff(doubtful, 'weak');
-  return [input.valvePasses, input.lobePasses].flatMap((own) => askNotLooked(own, tolerances)).slice(0, 1);
+  return [input.valvePasses, input.lobePasses]
+    .flatMap((own) => askNotLooked(own, input.perTurn, tolerances))
+    .slice(0, 1);
 }

@@ -3,7 +3,7 @@ import type { TableData } from '../../../views/parts/table.examples.ts';
 import type { AssessedExplanation } from '../../mechanics/assessment/assessment.ts';
 import { nominalSaid } from '../../mechanics/assessment/common/said.ts';
 import type { ExplanationResult } from '../../mechanics/assessment/ratio/explanation.ts';
-import { chanceText } from '../../mechanics/explain-readings/words.ts';
+import { chancesText } from '../../mechanics/explain-readings/words.ts';
 import { noticeComponent, tableComponent } from '../../web/components.ts';
 import { causeText } from './cause-words.ts';
 
@@ -14,10 +14,11 @@ export const keptTogether = (text: string): string => text.replaceAll(' %', '\u0
 
 /** What would have to be true for each explanation, and how likely each is on what was read. */
 export function explanationsTable({ explanations }: ExplanationResult, shown = SHOWN): TableData {
+  const chances = chancesText(explanations.map(({ probability }) => probability));
   return {
     caption: 'What would have to be true',
     columns: [{ label: 'Then it is' }, { label: 'If' }, { label: 'How likely', number: true }],
-    rows: explanations.slice(0, shown).map(({ nominal, causes, needs, probability }) => ({
+    rows: explanations.slice(0, shown).map(({ nominal, causes, needs }, index) => ({
       cells: [
         nominal === undefined ? 'none on the list' : `a ${nominalSaid(nominal)}`,
         {
@@ -27,7 +28,7 @@ export function explanationsTable({ explanations }: ExplanationResult, shown = S
               : causes.map(causeText).join(' and '),
           why: needs,
         },
-        keptTogether(chanceText(probability)),
+        keptTogether(chances[index] ?? ''),
       ],
     })),
     note: 'Chances are judged from common practice and what was read; they are questions, not verdicts. Only a person strikes a reading out.',

@@ -9,12 +9,14 @@ import { ratioFigure, ratioName } from '../../call/ratio-text.ts';
 import { ratioRestsOn, type ShownSetUp } from '../../call/shown-set-up.ts';
 import type { AssessedQuantity } from '../../mechanics/assessment/assessment.ts';
 import { inchesWithin, nominalSaid } from '../../mechanics/assessment/common/said.ts';
-import type { RatioResult } from '../../mechanics/assessment/ratio/detail.ts';
+import type { NominalRow, RatioResult } from '../../mechanics/assessment/ratio/detail.ts';
+import { toldShares } from '../../mechanics/ratio-readings/told-shares.ts';
 import { factsComponent, tableComponent } from '../../web/components.ts';
 
 /** The interval on a ruled line, with the nominals that lie near it. */
 function scaleOf(
-  { interval95: [low, high], ratio, nominals = [] }: RatioResult,
+  { interval95: [low, high], ratio }: RatioResult,
+  nominals: readonly NominalRow[],
   id: string,
   name: string,
 ): ScaleData {
@@ -46,7 +48,7 @@ export function resultOf(context: CallContext, found: ShownSetUp, id = 'ratio'):
     label,
     value,
     spread,
-    scale: scaleOf(result, `${id}-scale`, label),
+    scale: scaleOf(result, detail.nominals?.rows ?? [], `${id}-scale`, label),
     basis:
       spring === 'light' ? '95 % interval.' : '95 % interval; what is left after flex on the running spring.',
     restsOn: ratioRestsOn(context, found).map(({ seq }) => seq),
@@ -71,52 +73,56 @@ const quantityFacts = (quantities: readonly AssessedQuantity[]): Fact[] =>
     ].join(', '),
   }));
 
-/** Each nominal: which valve lift it would need on this lobe, and whether the interval of a light spring holds it. */
-export function nominalsTable({ detail }: ShownSetUp, shown?: readonly number[]): TableData | undefined {
-  const { result, input, lacks, setUp } = detail;
-  if (result?.nominals === undefined || input === undefined) return undefined;
-  const worded = setUp.spring === 'light' && lacks.length === 0;
+const NAMED = { mark: 'stamped on it', 'sold-as': 'sold as', planned: 'planned' } as const;
+
+const othersText = (others: number): string =>
+  others === 0 ? '' : ` ${others} others of the list differ by more.`;
+
+/** Near nominals and those that the call has named: whether the interval holds each, and which valve lift it would need. */
+export function nominalsTable({ detail }: ShownSetUp): TableData | undefined {
+  const { input, lacks, setUp, nominals } = detail;
+  if (nominals === undefined || input === undefined) return undefined;
+  const held = setUp.spring === 'light' && lacks.length === 0;
   const { readings } = input.valveLift;
   const mean = readings.reduce((sum, lift) => sum + lift, 0) / readings.length;
   return {
-    caption: `${ratioName(setUp.spring)} beside each nominal`,
+    caption: `${ratioName(setUp.spring)} beside the nominals near it`,
     columns: [
       { label: 'Nominal' },
-      ...(worded ? [{ label: 'The interval' }] : []),
+      ...(held ? [{ label: 'The interval' }] : []),
       { label: 'Valve lift it needs, in', number: true },
       { label: 'Against the mean read, in', number: true },
     ],
-    rows: result.nominals
-      .filter(({ ratio }) => shown === undefined || shown.includes(ratio))
-      .map(({ ratio, verdict, needsValveLift }) => {
-        const off = fromSi(needsValveLift - mean, 'in').value;
-        return {
-          cells: [
-            nominalSaid(ratio),
-            ...(worded ? [{ text: '', verdict }] : []),
-            formatNumber(fromSi(needsValveLift, 'in').value, 4),
-            `${off > 0 ? '+' : ''}${formatNumber(off, 4)}`,
-          ],
-        };
-      }),
-    note: 'By the interval of this set-up alone; what is said above weighs everything that was read.',
+    rows: nominals.rows.map(({ ratio, named, inside, needsValveLift }) => {
+      const off = fromSi(needsValveLift - mean, 'in').value;
+      return {
+        cells: [
+          named === undefined ? nominalSaid(ratio) : `${nominalSaid(ratio)}, ${NAMED[named]}`,
+          ...(held ? [inside ? 'holds it' : 'does not reach it'] : []),
+          formatNumber(fromSi(needsValveLift, 'in').value, 4),
+          `${off > 0 ? '+' : ''}${formatNumber(off, 4)}`,
+        ],
+      };
+    }),
+    note: `By this set-up alone, and no verdict: that is above.${othersText(nominals.others)}`,
   };
 }
+
+/** A share of the budget; what cancels has none of its own. */
+export const shareText = (share: number | undefined): string =>
+  share === undefined ? 'taken off above' : `${share} %`;
 
 /** Where the uncertainty comes from; the shares add up to one. */
 function budgetTable({ detail: { result } }: ShownSetUp): TableData | undefined {
   if (result === undefined) return undefined;
   const half = result.coverageFactor * result.standardUncertainty;
+  const shares = toldShares(result.budget);
   return {
     caption: 'Where the ± comes from',
     columns: [{ label: 'Source' }, { label: 'In the ratio', number: true }, { label: 'Share', number: true }],
     rows: [
-      ...result.budget.map(({ source, contribution, share }) => ({
-        cells: [
-          source,
-          formatNumber(contribution, 5),
-          `${formatNumber(share * 100, 0).replace(/^$/, '0')} %`,
-        ],
+      ...result.budget.map(({ source, contribution }, index) => ({
+        cells: [source, formatNumber(contribution, 5), shareText(shares[index])],
       })),
       {
         cells: [
@@ -126,7 +132,7 @@ function budgetTable({ detail: { result } }: ShownSetUp): TableData | undefined 
         ],
       },
     ],
-    note: `95 %: ± ${formatNumber(half, 4)}, which is ${formatNumber(result.coverageFactor, 2)} standard uncertainties. A negative share is an error that cancels.`,
+    note: `95 %: ± ${formatNumber(half, 4)}, which is ${formatNumber(result.coverageFactor, 2)} standard uncertainties. What cancels is taken off the error limits.`,
   };
 }
 

@@ -85,7 +85,8 @@ export function nextReading(
   const told = saidOfSetUp(context.assessment, detail).explanation?.result?.nextReading;
   const outcomes = told?.action === next.action ? [tableComponent(outcomesTable(told))] : [];
   const sentence = noticeComponent(`${next.sentence}${minutesOf(next)} ${next.reason}`);
-  if (next.action === 'read-back') {
+  // What is missing names the valve that it is missing of behind its own name.
+  if (next.action.split(':')[0] === 'read-back') {
     const form = readBackForm(context, setUp.id, next.sentence);
     return { slots: [sentence, formComponent(form, rejected)], outcomes, forms: [form] };
   }

@@ -14,9 +14,10 @@ import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
 import type { AssessedExplanation } from '../../mechanics/assessment/assessment.ts';
 import { groupKey } from '../../mechanics/assessment/ratio/group-key.ts';
 import { saidOfSetUp, sentencesOf } from '../../mechanics/assessment/ratio/said-of-set-up.ts';
+import { toldShares } from '../../mechanics/ratio-readings/told-shares.ts';
 import { tableComponent } from '../../web/components.ts';
 import { explanationsTable, keptTogether } from './explanation.ts';
-import { nominalsTable, resultOf } from './figures.ts';
+import { nominalsTable, resultOf, shareText } from './figures.ts';
 import { stateOf } from './passes-table.ts';
 import { questionsTable, settledTable } from './report-questions.ts';
 import { methodFacts } from './set-up-facts.ts';
@@ -25,26 +26,16 @@ import { passesText } from './takeover.ts';
 /** The likeliest few; the step shows more. */
 const MOST_EXPLANATIONS = 3;
 
-/** Nominals that the interval holds, and the nearest below and above: the others say no more. */
-function nearNominals({ result }: ShownSetUp['detail']): number[] {
-  if (result?.nominals === undefined) return [];
-  const { ratio: read, nominals, interval95 } = result;
-  const [low, high] = interval95;
-  const all = nominals.map(({ ratio }) => ratio);
-  const below = all.findLast((each) => each < low && each < read);
-  const above = all.find((each) => each > high && each > read);
-  return all.filter((each) => (each >= low && each <= high) || each === below || each === above);
-}
-
 /** Where the uncertainty comes from, in a line: the step has it as a table. */
 function budgetComponents({ result }: ShownSetUp['detail']): Component[] {
   if (result === undefined) return [];
+  const shares = toldShares(result.budget);
   return runComponents(
     'Where the ± comes from',
-    result.budget.map(({ source, contribution, share }) => ({
+    result.budget.map(({ source, contribution }, index) => ({
       label: source,
       value: formatNumber(contribution, 5),
-      note: `${(share * 100).toFixed(0)} %`,
+      note: shareText(shares[index]),
     })),
   );
 }
@@ -67,7 +58,7 @@ function explainedComponents(explanation: AssessedExplanation | undefined): Comp
 function setUpComponent(context: CallContext, found: ShownSetUp, isNewest: boolean): Component {
   const { setUp, detail } = found;
   const said = saidOfSetUp(context.assessment, detail);
-  const nominals = nominalsTable(found, nearNominals(detail));
+  const nominals = nominalsTable(found);
   return sectionComponent(
     `Set-up ${setUp.number}: ${valveName(setUp)}, read against build revision ${setUp.revision}`,
     [

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { buildOf, cleanSetUp, lobe, nothingKnown, passesOf, stamped } from './plain.ts';
+import { read } from './plain-build.ts';
 
 const nextOf = (evidence: Evidence) => assess(evidence).next;
 const withCall = (call: Partial<Evidence['call']>): Evidence => ({
@@ -80,7 +81,11 @@ describe('the one thing that is worth most now', () => {
   });
 
   test('then the reading that tells most, and it names the valve', () => {
-    const open = buildOf([0.5765, 0.576, 0.5765]);
+    // 3 % under the mark: it is read again before anything is swapped (common practice, no published source).
+    const open = buildOf([], {
+      card: { assumedRatio: 1.6, intake: lobe(0.348), exhaust: lobe(0.348) },
+      passes: passesOf('valve-lift', [0.54, 0.5405, 0.54], { counted: true }),
+    });
     expect(nextOf(open)).toMatchObject({ step: 'ratio', action: 'valve-lift-at-.200', turns: true });
     expect(nextOf(open)?.sentence).toMatch(/^1 intake: /);
   });
@@ -102,7 +107,10 @@ describe('the one thing that is worth most now', () => {
       exhaust: { ...lobe(0.339, { lash: 0.016 }), centreline: 1.95 },
     };
     const passes = passesOf('valve-lift', [0.557, 0.557, 0.557], { counted: true });
-    expect(nextOf(buildOf([], { card, passes, arms: [stamped('1.6')] }))).toMatchObject({
+    const told = buildOf([], { card, passes, arms: [stamped('1.6')] });
+    // One valve says nothing of the others (common practice, no published source).
+    expect(nextOf(told)).toMatchObject({ step: 'sheet', action: 'valves' });
+    expect(nextOf({ ...told, sheet: [read(1, 'intake', 'valve-lift', 0.557)] })).toMatchObject({
       step: 'notes',
       turns: false,
     });

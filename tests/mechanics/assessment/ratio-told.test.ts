@@ -11,20 +11,22 @@ const withSetUp = (change: Partial<SetUpEvidence>) =>
   buildOf([0.557, 0.557, 0.5575], { setUps: [{ ...cleanSetUp, ...change }] });
 
 describe('a ratio against the mark', () => {
-  test('mark 1.6, card .348 and .339, valve .557: 1.602, between 1.582 and 1.624, agrees', () => {
-    // inference.md 7, first case (one reading, the plunger not said); its interval is good to ±.001.
+  test('mark 1.6, card .348 and .339, valve .557: 1.601 as read, weighed 1.602, between 1.582 and 1.624: agrees', () => {
+    // One reading, the plunger not said. What is weighed: the first worked case of the inference, its interval good to
+    // ±.001. What is told is the reading: .557/.348 = 1.6006, by hand.
     const build = buildOf([0.557], { setUps: [{ ...cleanSetUp, alignment: 'not-said' }] });
     const [explanation] = assess(build).explanations;
     expect(explanation?.result?.ratio.median).toBeCloseTo(1.602, 2);
     expect(Math.abs((explanation?.result?.ratio.interval95[0] ?? 0) - 1.582)).toBeLessThanOrEqual(0.001);
     expect(Math.abs((explanation?.result?.ratio.interval95[1] ?? 0) - 1.624)).toBeLessThanOrEqual(0.001);
     expect(againstMark(build)?.word).toBe('agrees');
-    expect(headlineOf(build)).toMatch(
-      /^1 intake: 1\.602, between 1\.58\d and 1\.624: agrees with the 1\.6 stamped on it\.$/,
+    expect(headlineOf(build)).toBe('1 intake: 1.601 ± .015 as read: agrees with the 1.6 stamped on it.');
+    expect(explanation?.summary).toMatch(
+      /^Weighed with .*, 1\.602, between 1\.58\d and 1\.624: a 1\.6, about 95 %\.$/,
     );
   });
 
-  test('3 % over is said to be ordinary for an arm made with room for flex, and never called another ratio', () => {
+  test('3.5 % over is said to be ordinary for an arm made with room for flex, and never called another ratio', () => {
     // 2 to 4.5 % over is ordinary: trade-practice 3, ratio tolerance.
     const build = buildOf([], {
       card: { assumedRatio: 1.6, intake: lobe(0.352), exhaust: lobe(0.352) },
@@ -34,7 +36,9 @@ describe('a ratio against the mark', () => {
         ...passesOf('valve-lift', [0.5825, 0.583, 0.5825], { counted: true, zeroReturn: 0 }),
       ],
     });
-    expect(headlineOf(build)).toContain('3 % over is ordinary for an arm made with room for flex');
+    expect(headlineOf(build)).toContain(
+      ': ordinary for an arm made with room for flex. Use 1.656 for every clearance.',
+    );
     expect(headlineOf(build)).toContain('the 1.6 stamped on it');
     expect(headlineOf(build)).not.toContain('1.65,');
   });
@@ -137,7 +141,9 @@ describe('a pass that stands apart by a turn', () => {
     const { quantities } = assess(buildOf([0.557, 0.457]));
     const ratio = quantities.find(({ id }) => id.startsWith('set-up-ratio'));
     expect(ratio?.value).toBeUndefined();
-    expect(ratio?.lacks.join()).toContain('nothing says which of them is right');
+    expect(ratio?.lacks.join()).toContain(
+      'pass 1, .557 in, and pass 2, .457 in, are one turn of the dial apart',
+    );
   });
 
   test('a count that was looked at and does not fit is said not to fit', () => {

@@ -55,7 +55,7 @@ describe('a running-spring ratio next to a stamp', () => {
         code: 'spring-mixed',
         weight: 'weak',
         ask: 'Is this being set against the 1.75? It was read on the running spring.',
-        size: '1.747 against 1.75 is .002 in of lift.',
+        size: 'A running spring takes .005 to .040 in off the lift.',
         test: 'Fit a light spring, same lifter, same lash, same zero, and read again.',
         restsOn: ['valve1', 'valve2', 'valve3'],
       },

@@ -5,7 +5,7 @@ import { assumptionsOf } from '../../consequences/assumptions.ts';
 import { cautionsOf } from '../../consequences/cautions.ts';
 import type { AssessedQuantity, NotToRun } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
-import { keyOf } from '../common/said.ts';
+import { keyOf, subjectSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { gapCells } from '../sheet/cells.ts';
 import { rowsOf } from '../sheet/rows.ts';
@@ -14,8 +14,8 @@ import type { ChangeDetail } from './detail.ts';
 import { figureQuantities, figuresOf } from './figures.ts';
 import { type GapCalculations, gapCalculations } from './gap-calculations.ts';
 import { gapsOf } from './gaps.ts';
-import { notKnownHeadline, shortGaps, worstHeadlines } from './headlines.ts';
-import type { ValveRatio } from './input.ts';
+import { notKnownHeadline, notUsedHeadlines, shortGaps, worstHeadlines } from './headlines.ts';
+import type { ValveRatio, WithheldRatio } from './input.ts';
 import { gapsBefore, knownInput, lashInForce } from './known.ts';
 import { madeForFlex } from './made-for-flex.ts';
 import { planKey, plansOf } from './plans.ts';
@@ -29,6 +29,17 @@ const sourcesSaid = ({ before, after }: BeforeAndAfter): string[] => [
   ...(before === undefined ? [] : [`the ratio before: ${before.source}`]),
   ...(after === undefined ? [] : [`the ratio after: ${after.source}`]),
 ];
+
+/** A ratio that was read and is no ground for a figure yet: what comes first. */
+const withheldSaid = ({ withheld, about }: Spot): string[] =>
+  withheld
+    .slice(0, 1)
+    .map(({ lacks }) =>
+      `The ratio read on ${subjectSaid(about)} is not calculated with yet. First: ${lacks.join('; ')}.`.replace(
+        /([.?!])\.$/,
+        '$1',
+      ),
+    );
 
 interface Worked {
   readonly detail: Omit<ChangeDetail, 'cautions'>;
@@ -82,9 +93,11 @@ function workOut(
     gaps,
     ...defined({ closest }),
     adjusters: adjustersWord(variants.middle, otherArms),
+    ...defined({ notUsed: withheldSaid(spot)[0] }),
     assumptions: [
       ...assumptionsOf(variants.middle, calculated),
       ...sourcesSaid(ratios),
+      ...withheldSaid(spot),
       ...(otherArms ? [notCalculated(evidence)] : []),
     ],
   };
@@ -116,9 +129,13 @@ interface ChangeSaid extends PartSaid<readonly ChangeDetail[]> {
 }
 
 /** What a ratio does on each valve: before and after, from card, sold-as, planned or measured ratios. */
-export function changePart(evidence: Evidence, ratios: readonly ValveRatio[]): ChangeSaid {
+export function changePart(
+  evidence: Evidence,
+  ratios: readonly ValveRatio[],
+  withheld: readonly WithheldRatio[] = [],
+): ChangeSaid {
   const calculations = gapCalculations();
-  const spots = spotsOf(evidence, rowsOf(evidence), ratios);
+  const spots = spotsOf(evidence, rowsOf(evidence), { ratios, withheld });
   const planned = plansOf(evidence);
   const plans = planned.length === 0 ? [undefined] : planned;
   const worked = plans.flatMap((plan) => spots.map((spot) => workOut(evidence, spot, plan, calculations)));
@@ -134,7 +151,11 @@ export function changePart(evidence: Evidence, ratios: readonly ValveRatio[]): C
     stop: [],
     notToRun: shortGaps(details),
     // What is not known is told where the call asks what a ratio does; elsewhere it is noise.
-    headlines: [...worstHeadlines(details), ...(asked ? notKnownHeadline(details) : [])],
+    headlines: [
+      ...worstHeadlines(details),
+      ...notUsedHeadlines(details),
+      ...(asked ? notKnownHeadline(details) : []),
+    ],
     detail: details,
   };
 }

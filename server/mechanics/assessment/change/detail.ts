@@ -69,6 +69,8 @@ export interface ChangeDetail {
   readonly about: Subject;
   readonly before?: ChangeRatio;
   readonly after?: ChangeRatio;
+  /** A ratio was read and is not calculated with yet: what must be known first. */
+  readonly notUsed?: string;
   readonly lobeLift?: number;
   readonly lash?: number;
   readonly figures: readonly ChangeFigure[];

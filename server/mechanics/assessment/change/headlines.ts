@@ -1,6 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { Headline, NotToRun } from '../assessment.ts';
-import { listed, nominalSaid, upperFirst } from '../common/said.ts';
+import { keyOf, listed, nominalSaid, upperFirst } from '../common/said.ts';
 import type { ChangeDetail } from './detail.ts';
 import { byPlan, type GapGroup, groupsOf, once, type PlanGroup, placesSaid } from './groups.ts';
 import { gapToldShort } from './told.ts';
@@ -67,6 +67,16 @@ export function worstHeadlines(details: readonly ChangeDetail[]): Headline[] {
       },
     ];
   });
+}
+
+/** A ratio that was read and is not calculated with yet, once for each valve. */
+export function notUsedHeadlines(details: readonly ChangeDetail[]): Headline[] {
+  const byValve = new Map(details.map((detail) => [keyOf(detail.about), detail]));
+  return [...byValve].flatMap(([key, { about, notUsed }]): Headline[] =>
+    notUsed === undefined
+      ? []
+      : [{ id: `headline:change:not-used:${key}`, about, step: 'consequences', sentence: notUsed }],
+  );
 }
 
 /** What is not known of any gap, each missing thing once, in one line. */

@@ -23,3 +23,9 @@ export interface ValveRatio extends ValvePlace {
   /** Ids of entries. */
   readonly restsOn: readonly string[];
 }
+
+/** A ratio that was read on one valve and is not to be calculated with yet. */
+export interface WithheldRatio extends ValvePlace {
+  readonly armId?: string;
+  readonly lacks: readonly string[];
+}

@@ -5,7 +5,13 @@ import { byPlace, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, Side, ValvePlace } from '../evidence.ts';
 import { gapCells } from '../sheet/cells.ts';
 import type { SheetRow } from '../sheet/rows.ts';
-import type { ValveRatio } from './input.ts';
+import type { ValveRatio, WithheldRatio } from './input.ts';
+
+/** Ratios that were read: those to calculate with, and those whose word is withheld. */
+interface RatiosRead {
+  readonly ratios: readonly ValveRatio[];
+  readonly withheld: readonly WithheldRatio[];
+}
 
 /** One valve, or a side while none of its valves was read. */
 export interface Spot {
@@ -14,6 +20,8 @@ export interface Spot {
   readonly about: Subject;
   readonly row?: SheetRow;
   readonly ratios: readonly ValveRatio[];
+  /** Read on it, and not to be calculated with yet. */
+  readonly withheld: readonly WithheldRatio[];
   readonly lobeLift?: number;
 }
 
@@ -28,7 +36,7 @@ function spotOf(
   side: Side,
   place: ValvePlace | undefined,
   rows: readonly SheetRow[],
-  ratios: readonly ValveRatio[],
+  { ratios, withheld }: RatiosRead,
 ): Spot {
   const row = place === undefined ? undefined : rows.find((each) => placeOf(each) === placeOf(place));
   const own = place === undefined ? [] : ratios.filter((each) => placeOf(each) === placeOf(place));
@@ -39,27 +47,24 @@ function spotOf(
     side,
     about: place === undefined ? { of: 'side', valve: side } : valveSubject(place),
     ratios: own,
+    withheld: place === undefined ? [] : withheld.filter((each) => placeOf(each) === placeOf(place)),
     ...defined({ place, row, lobeLift }),
   };
 }
 
 /** The valves that something was read of which a change turns on; a side of which nothing was is told as one. */
-export function spotsOf(
-  evidence: Evidence,
-  rows: readonly SheetRow[],
-  ratios: readonly ValveRatio[],
-): Spot[] {
+export function spotsOf(evidence: Evidence, rows: readonly SheetRow[], read: RatiosRead): Spot[] {
   const sides: readonly Side[] = ['intake', 'exhaust'];
   const gapped = [
     ...rows.filter((row) => gapCells(evidence, row).length > 0),
     ...evidence.sheet.filter(({ standing, arms }) => standing && arms === 'before'),
   ];
   return sides.flatMap((side) => {
-    const here = [...ratios, ...gapped].filter(({ valve }) => valve === side).toSorted(byPlace);
+    const here = [...read.ratios, ...read.withheld, ...gapped]
+      .filter(({ valve }) => valve === side)
+      .toSorted(byPlace);
     const places = [...new Map(here.map(({ cylinder, valve }) => [cylinder, { cylinder, valve }])).values()];
-    if (places.length > 0) return places.map((place) => spotOf(evidence, side, place, rows, ratios));
-    return evidence.card[side].lobeLift === undefined
-      ? []
-      : [spotOf(evidence, side, undefined, rows, ratios)];
+    if (places.length > 0) return places.map((place) => spotOf(evidence, side, place, rows, read));
+    return evidence.card[side].lobeLift === undefined ? [] : [spotOf(evidence, side, undefined, rows, read)];
   });
 }

@@ -9,6 +9,8 @@ export interface Doubt {
   readonly code: string;
   readonly weight: 'strong' | 'weak';
   readonly ask: string;
+  /** What its id is made of, where figures or names in the question change with later readings. */
+  readonly knownBy?: string;
   readonly size?: string;
   readonly test: string;
   readonly byLooking?: boolean;
@@ -72,7 +74,7 @@ export function asked(doubt: Doubt, { about, step, among, answers, choices }: As
     doubt.code,
     keyOf(about),
     ...(among === undefined ? [] : [among]),
-    wordsOf(doubt.ask),
+    wordsOf(doubt.knownBy ?? doubt.ask),
   ].join(':');
   const answer = answerTo({ id, ask: doubt.ask }, answers);
   return {
@@ -99,6 +101,6 @@ export function asked(doubt: Doubt, { about, step, among, answers, choices }: As
   };
 }
 
-/** Not answered, or answered that it was so: either way the reading does not stand. */
-export const inDoubt = (question: AssessedQuestion): boolean =>
-  question.weight === 'strong' && question.answered?.found !== false;
+/** Strong and not answered, or answered that it was so, however weak: either way the reading does not stand. */
+export const inDoubt = ({ weight, answered }: AssessedQuestion): boolean =>
+  answered?.found === true || (weight === 'strong' && answered?.found !== false);

@@ -4,6 +4,7 @@ import type { Missing, StepNeed } from '../assessment.ts';
 import { upperFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
+import { valveRatios } from '../ratio/valve-ratios.ts';
 import type { Need } from './need.ts';
 import { ofAdjuster } from './of-adjuster.ts';
 import { ofBuild, ofCam, ofTriage } from './of-build.ts';
@@ -26,11 +27,7 @@ const NEEDS: Readonly<
   identify: ofIdentify,
   ratio: (_, explained) => ofRatio(explained),
   sheet: ofSheet,
-  consequences: (evidence, explained) =>
-    ofConsequences(
-      evidence,
-      explained.some(({ result }) => result !== undefined),
-    ),
+  consequences: (evidence, explained) => ofConsequences(evidence, valveRatios(explained).length > 0),
   geometry: ofGeometry,
   timing: ofTiming,
   adjuster: ofAdjuster,

@@ -1,4 +1,5 @@
 import { placeOf } from '../common/said.ts';
+import { READ_BACK_WRONG } from '../ratio/conditions.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
 import { isSaid, LIGHT_SPRING_FIRST, restingOn } from '../ratio/lacking.ts';
 import { MUST, MUST_TURN, type Need, need } from './need.ts';
@@ -37,13 +38,38 @@ function ofPasses({ known, group }: GroupExplained): Need[] {
   ];
 }
 
+const ENTERED_AGAIN = /^(pass \d+|passes [\d, and]+|the reading) entered again or struck out: (.*)$/;
+
 /** Readings that the inference has a name for go by it, so that the way to them is the same. */
 function codeOf(lack: string): string {
   if (lack === LIGHT_SPRING_FIRST) return 'light-spring-solid-lifter';
   if (lack.startsWith('a reading at zero lash')) return 'lash-to-zero';
   if (lack.startsWith('a reading with the plunger parallel')) return 'align-plunger';
+  if (lack === READ_BACK_WRONG) return 'read-back';
+  if (lack.startsWith('one more pass of the valve lift')) return 'one-more-pass';
+  const again = ENTERED_AGAIN.exec(lack);
+  if (again !== null) return `enter-again-${(again[1] ?? '').replace(/[^a-z0-9]+/g, '-')}`;
   return lack.toLowerCase().replace(/[^a-z]+/g, '-');
 }
+
+/** A lack as something to do. */
+function askFor(at: string, lack: string): string {
+  if (isSaid(lack)) return `Ask for ${at} ${lack}.`;
+  const again = ENTERED_AGAIN.exec(lack);
+  if (again !== null)
+    return `Enter ${again[1]} of ${at} again, or strike it out with the reason: ${again[2]}.`.replace(
+      /([.?!”])\.$/,
+      '$1',
+    );
+  if (lack === READ_BACK_WRONG)
+    return `${at}: put right the entry that was wrong, then read the entries back once more.`;
+  if (/^(one more pass|a reading) /.test(lack)) return `${at}: take ${lack}.`;
+  return `Wanted for ${at}: ${lack}.`;
+}
+
+/** What needs nothing turned: to say, to enter again, to read back. */
+const turnsNothing = (lack: string): boolean =>
+  isSaid(lack) || ENTERED_AGAIN.test(lack) || lack === READ_BACK_WRONG;
 
 function ofLacks(explained: GroupExplained): Need[] {
   const { group } = explained;
@@ -56,9 +82,9 @@ function ofLacks(explained: GroupExplained): Need[] {
     need(
       `${codeOf(lack)}:${group.key}`,
       `${placeOf(group)}: ${lack}`,
-      isSaid(lack) ? `Ask for ${placeOf(group)} ${lack}.` : `Wanted for ${placeOf(group)}: ${lack}.`,
+      askFor(placeOf(group), lack),
       false,
-      isSaid(lack) ? MUST : MUST_TURN,
+      turnsNothing(lack) ? MUST : MUST_TURN,
     ),
   );
 }

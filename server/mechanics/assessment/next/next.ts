@@ -1,9 +1,14 @@
+import { defined } from '../../../../shared/defined.ts';
+import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
+import type { Action } from '../../explain-readings/types.ts';
 import type { AssessedQuestion, NextAction, StopReason, Subject } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { placeOf, subjectSaid, upperFirst, valveSubject } from '../common/said.ts';
 import type { Lacking } from '../missing/missing.ts';
+import { ABOUT_CARD } from '../ratio/conditions.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
 import { ASK } from '../ratio/ratio-said.ts';
+import { readingWorthTaking } from '../ratio/would-tell.ts';
 import { actionUnder } from '../stop.ts';
 import { isAsked } from './is-asked.ts';
 
@@ -38,9 +43,19 @@ function lackingNext(lacking: readonly Lacking[], must: boolean): NextAction | u
   };
 }
 
+/** Doubts about what a reading is set against: the reading itself stands. */
+const NOT_TAKEN_AGAIN: ReadonlySet<string> = new Set(['card-ratio', 'spring-mixed']);
+
+function againSaid({ code }: AssessedQuestion): string {
+  if (ABOUT_CARD.has(code)) return 'put the lobe lift of the card right.';
+  return code === 'ratio-not-listed'
+    ? 'look the part number up, and say which ratio they are sold as.'
+    : 'enter that reading again, or strike it out with the reason.';
+}
+
 /** The test of a strong doubt; a reading that was found wrong is entered again first. */
 function questionNext(questions: readonly AssessedQuestion[]): NextAction | undefined {
-  const open = questions.find((question) => inDoubt(question) && question.code !== 'card-ratio');
+  const open = questions.find((question) => inDoubt(question) && !NOT_TAKEN_AGAIN.has(question.code));
   if (open === undefined) return undefined;
   const again = open.answered?.found === true;
   return {
@@ -49,7 +64,7 @@ function questionNext(questions: readonly AssessedQuestion[]): NextAction | unde
     step: open.step,
     about: open.about,
     sentence: again
-      ? `${upperFirst(subjectSaid(open.about))}: enter that reading again, or strike it out with the reason.`
+      ? `${upperFirst(subjectSaid(open.about))}: ${againSaid(open)}`
       : `${upperFirst(subjectSaid(open.about))}: ${open.test}`,
     reason: open.ask,
     turns: !again && !isAsked(open),
@@ -59,22 +74,33 @@ function questionNext(questions: readonly AssessedQuestion[]): NextAction | unde
 const chance = ({ result }: GroupExplained): number =>
   Math.max(0, ...(result?.nominals ?? []).map(({ probability }) => probability));
 
+const MINUTES: Readonly<Partial<Record<Action, number>>> = {
+  'lobe-at-lifter': DEFAULT_ASSUMPTIONS.minutesLobeAtLifter,
+  'one-more-pass': DEFAULT_ASSUMPTIONS.minutesOneMorePass,
+  'rocker-on-another-valve': DEFAULT_ASSUMPTIONS.minutesOtherValve,
+};
+
 /** The reading that tells most for its minutes, of the arm that is settled least. */
 function readingNext(explained: readonly GroupExplained[]): NextAction | undefined {
   const open = explained
-    .filter(({ result }) => result?.nextReading !== undefined)
-    .toSorted((a, b) => chance(a) - chance(b) || (a.group.key < b.group.key ? -1 : 1))[0];
-  const next = open?.result?.nextReading;
-  if (open === undefined || next === undefined) return undefined;
+    .flatMap((each) => {
+      const action = readingWorthTaking(each);
+      return action === undefined ? [] : [{ each, action }];
+    })
+    .toSorted((a, b) => chance(a.each) - chance(b.each) || (a.each.group.key < b.each.group.key ? -1 : 1))[0];
+  if (open === undefined) return undefined;
+  const { each, action } = open;
+  const weighed = each.result?.nextReading;
+  const minutes = weighed?.action === action ? weighed.minutes : MINUTES[action];
   return {
-    id: `next:reading:${open.group.key}:${next.action}`,
-    action: next.action,
+    id: `next:reading:${each.group.key}:${action}`,
+    action,
     step: 'ratio',
-    about: valveSubject(open.group),
-    sentence: `${placeOf(open.group)}: ${ASK[next.action]}`,
+    about: valveSubject(each.group),
+    sentence: `${placeOf(each.group)}: ${ASK[action]}`,
     reason: 'It tells most about the ratio for the time it takes.',
-    minutes: next.minutes,
-    turns: next.action !== 'read-back',
+    ...defined({ minutes }),
+    turns: action !== 'read-back',
   };
 }
 

@@ -1,71 +1,67 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { Judgement } from '../assessment.ts';
-import { nominalSaid, valveSubject } from '../common/said.ts';
-import type { RatioWord } from '../words.ts';
+import { nominalSaid, ratioSaid, valveSubject } from '../common/said.ts';
+import type { Band } from './bands.ts';
 import type { GroupExplained } from './explain.ts';
-import type { ExplanationResult } from './explanation.ts';
 import { lacksOfGroup } from './lacking.ts';
 import { type Claim, claimSaid } from './marks.ts';
-import {
-  awaySaid,
-  intervalSaid,
-  NOT_NOW,
-  namesLeft,
-  namesSaid,
-  ORDINARY,
-  ratioWithin,
-  wouldTell,
-} from './ratio-said.ts';
-
-/** A ratio agrees with a mark within this (common practice, no published source). */
-const BAND = 0.02;
-/** Below this chance of "nothing went wrong" nothing is said to differ, as in the inference. */
-const NO_MISTAKE = 0.5;
-
-/** Against a second claim the interval speaks; the inference was told the first. */
-function byInterval({ ratio, noMistake }: ExplanationResult, claim: number): RatioWord {
-  const [low, high] = ratio.interval95;
-  const [from, to] = [claim * (1 - BAND), claim * (1 + BAND)];
-  if (low >= from && high <= to) return 'agrees';
-  return (high < from || low > to) && noMistake >= NO_MISTAKE ? 'differs' : 'cannot-tell';
-}
+import { namesLeft, namesSaid } from './names.ts';
+import { awaySaid, NOT_NOW } from './ratio-said.ts';
+import { asRead, type RatioRead, ratioReadOf } from './reading.ts';
+import { bandsAgainst, wordAgainst } from './word.ts';
+import { byNumber, wouldTell } from './would-tell.ts';
 
 const firstly = (lacks: readonly string[]): string =>
   `First: ${lacks.join('; ')}.`.replace(/([.?!])\.$/, '$1');
 
-/** What an arm that differs is told by: how far off it is, widened by the reading's own interval. */
-function differs(result: ExplanationResult, claim: number, said: string, stopped: boolean): string {
-  const { median, interval95 } = result.ratio;
-  const half = (interval95[1] - interval95[0]) / 2;
-  const share = median / claim - 1;
-  const far = Math.abs(share) > ORDINARY + half / claim;
-  const start = `${intervalSaid(result)}, differs from ${said}: ${awaySaid(median, claim)}`;
-  if (far)
-    return `${start}, so far off that the readings are doubted before the part. ${wouldTell(result, stopped)}`;
-  return share > 0
-    ? `${start}, ordinary for an arm made with room for flex. Use ${ratioWithin(median, half)} for every clearance.`
-    : `${start}, which no spring explains. ${stopped ? NOT_NOW : 'Read again; then the swap test, this rocker on another valve and another one here.'}`;
+const FOR_FLEX = 'ordinary for an arm made with room for flex';
+const SWAP =
+  'Read again; then the swap test, this rocker on another valve and another one here: what follows the rocker is the part, what stays is the valve or the reading.';
+const DOUBTED = 'so far off that the readings are doubted before the part is';
+
+const useIt = ({ value }: RatioRead): string => `Use ${ratioSaid(value)} for every clearance.`;
+
+const spans = (bands: readonly Band[], ...both: readonly Band[]): boolean =>
+  bands.length === both.length && both.every((band) => bands.includes(band));
+
+/** A reading that lies across an edge, or that a mistake may be in: what is known either way, and what would tell. */
+function open(bands: readonly Band[], read: RatioRead, start: string, said: string, tells: string): string {
+  if (spans(bands, 'within', 'over'))
+    return `${start}, at the edge between agreeing and over. Either way it is ${FOR_FLEX}: use ${ratioSaid(read.value)} for every clearance.`;
+  if (spans(bands, 'over', 'far-over'))
+    return `${start}, at the edge of what is ${FOR_FLEX}: it cannot be told whether it is more than that. ${tells}`;
+  if (spans(bands, 'within', 'under'))
+    return `${start}, at the edge between agreeing and under: it cannot be told which. ${tells}`;
+  if (spans(bands, 'under', 'far-under') || spans(bands, 'far-under') || spans(bands, 'far-over'))
+    return `${start}, ${DOUBTED}. ${tells}`;
+  if (spans(bands, 'over'))
+    return `${start}: ${FOR_FLEX} if nothing went wrong, but a mistake is as likely. ${tells}`;
+  return `${start}: it cannot be told yet whether it agrees with ${said}. ${tells}`;
 }
 
-/** A little over is what makers put in for flex: said beside the open word, so that nobody condemns the part for it. */
-function ifItStands({ ratio: { median } }: ExplanationResult, claim: number): string {
-  const share = median / claim - 1;
-  if (share <= BAND || share > ORDINARY) return '';
-  return ` If it stands, ${awaySaid(median, claim)} is ordinary for an arm made with room for flex.`;
+/** What it is held to be beside the first claim: two names for one arm are told as that. */
+function toldBeside(explained: GroupExplained, claim: Claim, read: RatioRead, first: Claim): string {
+  const of = (each: Claim) =>
+    `${awaySaid(read.value, each.ratio)} ${claimSaid(each, nominalSaid(each.ratio))}`;
+  return wordAgainst(explained, claim) === 'differs'
+    ? `${asRead(read)}, ${of(claim)}.`
+    : `${asRead(read)}, ${of(claim)} and ${of(first)}: a reading cannot tell which of the two it is. ${byNumber(explained)}`;
 }
 
-function sentenceOf(
-  word: RatioWord | undefined,
-  result: ExplanationResult | undefined,
-  claim: Claim,
-  lacks: readonly string[],
-  stopped: boolean,
-) {
+function told(explained: GroupExplained, claim: Claim, read: RatioRead, stopped: boolean): string {
+  const [first] = explained.claims;
+  if (first !== undefined && first !== claim) return toldBeside(explained, claim, read, first);
   const said = claimSaid(claim, nominalSaid(claim.ratio));
-  if (word === undefined || result === undefined) return `Not set against ${said} yet. ${firstly(lacks)}`;
-  if (word === 'agrees') return `${intervalSaid(result)}: agrees with ${said}.`;
-  if (word === 'differs') return differs(result, claim.ratio, said, stopped);
-  return `${intervalSaid(result)}: it cannot be told yet whether that is ${said}.${ifItStands(result, claim.ratio)} ${wouldTell(result, stopped)}`;
+  const word = wordAgainst(explained, claim);
+  const bands = bandsAgainst(explained, claim);
+  const start = `${asRead(read)}, ${awaySaid(read.value, claim.ratio)} ${said}`;
+  if (word === 'agrees') return `${asRead(read)}: agrees with ${said}.`;
+  const tells = wouldTell(explained, stopped);
+  if (word === 'cannot-tell') return open(bands, read, start, said, tells);
+  if (!bands.includes('over') && !bands.includes('under')) return `${start}, ${DOUBTED}. ${tells}`;
+  return bands.includes('over')
+    ? `${start}: ${FOR_FLEX}. ${useIt(read)}`
+    : `${start}, which no spring explains. ${stopped ? NOT_NOW : SWAP}`;
 }
 
 function againstClaim(
@@ -74,36 +70,38 @@ function againstClaim(
   lacks: readonly string[],
   stopped: boolean,
 ): Judgement {
-  const { group, result, given, claims } = explained;
-  const first = claims[0] === claim;
-  const word =
-    result === undefined || lacks.length > 0
-      ? undefined
-      : first
-        ? (result.againstMark ?? 'cannot-tell')
-        : byInterval(result, claim.ratio);
+  const { group, result, given } = explained;
+  const read = ratioReadOf(explained);
+  const ready = result !== undefined && read !== undefined && lacks.length === 0;
+  const word = ready ? wordAgainst(explained, claim) : undefined;
   return {
     id: `ratio:${group.key}:${claim.to}`,
     about: valveSubject(group),
     against: { to: claim.to, ratio: claim.ratio },
     ...defined({ word }),
-    sentence: sentenceOf(word, result, claim, lacks, stopped),
+    sentence: ready
+      ? told(explained, claim, read, stopped)
+      : `Not set against ${claimSaid(claim, nominalSaid(claim.ratio))} yet. ${firstly(lacks)}`,
     lacks,
     restsOn: [...(given?.entryIds ?? [])].sort(),
   };
 }
 
 /** Without a mark: names of the list, each with its chance, and never a word. */
-function againstNames({ group, result, given }: GroupExplained, lacks: readonly string[]): Judgement[] {
+function againstNames(explained: GroupExplained, lacks: readonly string[]): Judgement[] {
+  const { group, result, given } = explained;
   if (result === undefined) return [];
-  const name = namesLeft(result)[0]?.ratio;
-  const told = `${intervalSaid(result)}: ${namesSaid(result)}.`;
+  const read = ratioReadOf(explained);
+  const name = namesLeft(result, read)[0]?.ratio;
   return [
     {
       id: `ratio:${group.key}:nominal`,
       about: valveSubject(group),
       against: { to: 'nominal', ratio: name ?? result.ratio.median },
-      sentence: lacks.length === 0 ? told : `${firstly(lacks)} Till then ${told}`,
+      sentence:
+        read === undefined || lacks.length > 0
+          ? `No name is given yet. ${firstly(lacks)}`
+          : `${asRead(read)}: ${namesSaid(result, read)}.`,
       lacks,
       restsOn: [...(given?.entryIds ?? [])].sort(),
     },

@@ -1,6 +1,7 @@
 import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
-import { passNamed } from './answers.ts';
+import { listed } from '../common/said.ts';
+import { codeOf, foundBy, passNamed } from './answers.ts';
 import { ABOUT_TURNS } from './counted.ts';
 import type { SetUpRead } from './set-up-read.ts';
 
@@ -11,15 +12,27 @@ const NOT_ABOUT_READINGS: ReadonlySet<string> = new Set([
   'stated-not-read',
   'springs-at-different-lash',
   'spring-mixed',
-  // The count was looked at: the inference weighs what is left.
-  'count-does-not-fit',
 ]);
+
+const OF_UNIT: ReadonlySet<string> = new Set(['unit-mixed', 'decimal-slip']);
 
 /** A mean of falling passes is no ratio, whatever its interval (common practice, no published source). */
 const SINKING = 'passes that don’t sink: a solid lifter, or one locked solid at the same seat height';
 
 const sinks = (questions: readonly AssessedQuestion[]): boolean =>
   questions.some(({ code, weight }) => code === 'falling-passes' && weight === 'strong');
+
+/** The entries were read back, and one was wrong: which of them is not said, so that they are read back once more. */
+export const READ_BACK_WRONG = 'the entry that was wrong put right, and the entries read back once more';
+
+const wasReadBackWrong = ({ setUp }: SetUpRead): boolean =>
+  setUp.answers
+    .filter((answer) => codeOf(answer) === 'read-back')
+    .flatMap((answer) => foundBy(answer) ?? [])
+    .at(-1) === true;
+
+/** How much is known: a ratio may be calculated with it put back, and no word stands on that. */
+export const LASH_KNOWN_IN = 'a reading at zero lash: lash was left in';
 
 function stateLacks({ setUp }: SetUpRead): string[] {
   const { spring, lifter, lash, lashSetting, alignment } = setUp;
@@ -30,15 +43,30 @@ function stateLacks({ setUp }: SetUpRead): string[] {
     ...(lash === 'set' && lashSetting === undefined
       ? ['a reading at zero lash: lash was left in, and how much is not said']
       : []),
-    ...(lash === 'set' && lashSetting !== undefined ? ['a reading at zero lash: lash was left in'] : []),
+    ...(lash === 'set' && lashSetting !== undefined ? [LASH_KNOWN_IN] : []),
     ...(alignment === 'leaning' ? ['a reading with the plunger parallel to the stem'] : []),
   ];
 }
 
 /** A pass that stands apart is out of the figures, but only a person strikes it out. */
-function apartLacks({ valve, lobe }: SetUpRead): string[] {
+function apartLacks({ valve, lobe }: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
   const all = [...valve.aside, ...(lobe.from === undefined ? lobe.passes.aside : [])];
-  return all.map(({ pass, why }) => `pass ${pass.pass} entered again or struck out: it ${why}`);
+  const looked = (id: string, found: boolean) =>
+    questions.some(
+      ({ code, restsOn, answered }) =>
+        ABOUT_TURNS.has(code) && restsOn.includes(id) && answered?.found === found,
+    );
+  return all.map(({ pass, why, code }) => {
+    const then =
+      code !== 'turn-apart'
+        ? ''
+        : looked(pass.id, true)
+          ? ', and that was found to be so'
+          : looked(pass.id, false)
+            ? ', though its count was looked at'
+            : '';
+    return `pass ${pass.pass} entered again or struck out: it ${why}${then}`;
+  });
 }
 
 /** Answers to these say how it was read; what that lacks is said of the state. */
@@ -55,24 +83,61 @@ const OF_STATE: ReadonlySet<string> = new Set([
 function isOpen(question: AssessedQuestion, { setUp, valve, lobe }: SetUpRead): boolean {
   const foundSo = question.answered?.found === true && !OF_STATE.has(question.code);
   if ((!inDoubt(question) && !foundSo) || NOT_ABOUT_READINGS.has(question.code)) return false;
+  // Passes that fall are a lack of their own.
+  if (question.code === 'falling-passes' && question.weight === 'strong') return false;
+  // The count was looked at: the inference weighs what is left, until what it was is found.
+  if (question.code === 'count-does-not-fit' && question.answered?.found !== true) return false;
   if (question.code === 'lash-left-in' && setUp.lash === 'set') return false;
   if (question.code === 'plunger-tilted' && setUp.alignment === 'leaning') return false;
   const named = [...valve.aside, ...lobe.passes.aside].map(({ pass }) => pass.id);
   return question.restsOn.length === 0 || !question.restsOn.every((id) => named.includes(id));
 }
 
-/** Strong doubts that nobody has answered, or that were found to be so while the reading still stands. */
+/** `pass 2`, `passes 1, 2 and 3`; without one of them `the reading`. */
+function passesSaid(ids: readonly string[], { standing }: SetUpRead): string {
+  const numbers = standing.filter(({ id }) => ids.includes(id)).map(({ pass }) => String(pass));
+  if (numbers.length === 0) return 'the reading';
+  return `${numbers.length === 1 ? 'pass' : 'passes'} ${listed([...new Set(numbers)])}`;
+}
+
+/** Doubts about what the card says: found to be so, the card is put right and the passes stand. */
+export const ABOUT_CARD: ReadonlySet<string> = new Set([
+  'wrong-card-row',
+  'card-not-this-lobe',
+  'valve-lift-as-lobe',
+]);
+
+/** A doubt that was found to be so. */
+export function foundSaid({ code, ask, restsOn, answered }: AssessedQuestion, own: SetUpRead): string {
+  const pass = answered === undefined ? undefined : passNamed(answered);
+  if (pass !== undefined)
+    return `pass ${pass} entered again or struck out: asked “${ask}”, the answer was yes`;
+  const what = ABOUT_CARD.has(code)
+    ? 'the lobe lift of the card put right'
+    : code === 'ratio-not-listed'
+      ? 'the ratio that the part number has, as what they are sold as'
+      : `${passesSaid(restsOn, own)} entered again or struck out`;
+  return `${what}: asked “${ask}”, the answer was yes`;
+}
+
+/** Strong doubts that nobody has answered, and all that were found to be so while the reading still stands. */
 export function doubtsOf(own: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
-  const open = questions.filter((each) => each.code !== 'falling-passes' && isOpen(each, own));
-  return open.map(({ ask, code, answered }) => {
-    const pass = answered === undefined ? undefined : passNamed(answered);
-    if (answered?.found === true && pass !== undefined)
-      return `pass ${pass} entered again or struck out: “${ask}” was found to be so on it`;
-    if (answered?.found === true)
-      return `the reading entered again or struck out: “${ask}” was found to be so`;
-    return ABOUT_TURNS.has(code) ? `whether the turns were counted right: ${ask}` : `an answer: ${ask}`;
+  const open = questions.filter((each) => isOpen(each, own));
+  return open.map((question) => {
+    const { ask, code, answered } = question;
+    if (answered?.found === true) return foundSaid(question, own);
+    return ABOUT_TURNS.has(code) ? `whether the turns were counted right: ${ask}` : `the answer to “${ask}”`;
   });
 }
+
+/** Passes in another unit lie apart by as much: whether they are is asked first. */
+const isOtherUnit = ({ valve }: SetUpRead, questions: readonly AssessedQuestion[]): boolean =>
+  questions.some(
+    (question) =>
+      OF_UNIT.has(question.code) &&
+      inDoubt(question) &&
+      valve.used.some(({ id }) => question.restsOn.includes(id)),
+  );
 
 /** What must be known or done before a word stands against what was read in this set-up, its doubts aside. */
 export function lacksOf(own: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
@@ -81,9 +146,10 @@ export function lacksOf(own: SetUpRead, questions: readonly AssessedQuestion[]):
     ...new Set([
       ...stateLacks(own),
       ...(own.valve.used.length === 0 ? ['a pass of the valve lift'] : []),
+      ...(wasReadBackWrong(own) ? [READ_BACK_WRONG] : []),
       ...own.lobe.lacks,
-      ...(sinking ? [SINKING] : own.valve.lacks),
-      ...apartLacks(own),
+      ...(sinking ? [SINKING] : isOtherUnit(own, questions) ? [] : own.valve.lacks),
+      ...apartLacks(own, questions),
     ]),
   ];
 }

@@ -97,8 +97,12 @@ function judgement(
   const { mounting } = evidence.engine;
   const { from, to, source } = usualDeflection(mounting);
   const usual = `${bareInches(from)} to ${inches(to)} is usual${mounting === undefined ? '' : ` ${MOUNTED[mounting]}`}`;
-  const size = `The running spring takes ${inches(found.lift)} ± ${bareInches(found.half)} off the lift, ${ratioWithin(found.ratio, found.ratioHalf)} of ratio`;
-  const beside = BESIDE[againstUsual(found.lift, found.half, { from, to })];
+  const within = `${inches(found.lift)} ± ${bareInches(found.half)}`;
+  const size =
+    found.lift <= 0
+      ? `The running spring takes nothing off the lift that this indicator tells (${within})`
+      : `The running spring takes ${within} off the lift, ${ratioWithin(found.ratio, found.ratioHalf)} of ratio`;
+  const beside = found.lift <= 0 ? '' : BESIDE[againstUsual(found.lift, found.half, { from, to })];
   return {
     id: `usual-deflection:${explained.group.key}`,
     about: valveSubject(explained.group),

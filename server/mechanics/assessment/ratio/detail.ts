@@ -47,6 +47,24 @@ export interface LobeDetail {
   readonly entryIds: readonly string[];
 }
 
+/** A nominal beside the interval of a set-up: no verdict, which is told of the arm alone. */
+export interface NominalRow {
+  readonly ratio: number;
+  /** What the call has named it as. */
+  readonly named?: 'mark' | 'sold-as' | 'planned';
+  /** The 95 % interval of the reading holds it. */
+  readonly inside: boolean;
+  /** Valve lift that it needs on this lobe. */
+  readonly needsValveLift: number;
+}
+
+export interface NominalsDetail {
+  /** Those that are near, and what the call has named, from the lowest. */
+  readonly rows: readonly NominalRow[];
+  /** How many more of the list lie further off. */
+  readonly others: number;
+}
+
 export interface ThroughLiftDetail {
   readonly input?: ThroughLiftInput;
   readonly result?: ThroughLiftResult;
@@ -64,8 +82,10 @@ export interface SetUpDetail {
   readonly lobe: LobeDetail;
   readonly lift?: LiftDetail;
   readonly input?: RatioInput;
-  /** With its budget, and each nominal against the interval: a table beside the headline, never the headline. */
+  /** With its budget. */
   readonly result?: RatioResult;
+  /** Nominals beside its interval: a table beside the headline, never the headline. */
+  readonly nominals?: NominalsDetail;
   readonly quantityId: string;
   readonly throughLift: ThroughLiftDetail;
   /** Without these no word stands against it. */

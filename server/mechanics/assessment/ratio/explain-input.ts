@@ -1,12 +1,13 @@
 import { defined } from '../../../../shared/defined.ts';
 import { MOST_READINGS } from '../../explain-readings/limits.ts';
-import type { Action, ExplainInput, ExplainReading } from '../../explain-readings/types.ts';
+import type { Action, Cause, ExplainInput, ExplainReading } from '../../explain-readings/types.ts';
 import { IN } from '../../kit/si.ts';
 import type { Evidence, PassEvidence } from '../evidence.ts';
 import { askedOf } from './explain-answers.ts';
 import { type StateGiven, stateOf } from './explain-state.ts';
 import type { Group } from './groups.ts';
 import { indicatorPlaces } from './indicator-places.ts';
+import type { SetUpKnown } from './known.ts';
 import type { SetUpRead } from './set-up-read.ts';
 
 /** One reading of the inference with the entry it is. */
@@ -22,6 +23,7 @@ export interface ExplainGiven {
 
 /** What a group knows beside its readings. */
 interface GroupKnown {
+  readonly setUps: readonly SetUpKnown[];
   readonly nominals: readonly number[];
   readonly mark?: number;
   readonly counted: ReadonlySet<string>;
@@ -130,6 +132,12 @@ function done(group: Group): Action[] {
   ];
 }
 
+/** A lean may have any size and so fits any reading: said to be parallel, it is not brought up again. */
+function denied({ own, elsewhere }: Group): Cause[] {
+  const lifted = [...own, ...elsewhere].filter(({ valve }) => valve.used.length > 0);
+  return lifted.every(({ setUp }) => setUp.alignment === 'parallel') ? ['plunger-tilted'] : [];
+}
+
 const inch = (si: number | undefined): number | undefined =>
   si === undefined || si <= 0 ? undefined : si / IN;
 
@@ -140,13 +148,14 @@ export function explainInput(evidence: Evidence, group: Group, known: GroupKnown
   if (!group.own.some(({ valve }) => valve.used.length > 0)) return undefined;
   const card = inch(evidence.card[group.valve].lobeLift);
   const other = inch(evidence.card[group.valve === 'intake' ? 'exhaust' : 'intake'].lobeLift);
-  const answers = askedOf(group);
+  const answers = askedOf(group, known.setUps);
   return {
     entryIds: readings.map(({ entryId }) => entryId),
     input: {
       nominals: known.nominals,
       readings: readings.map(({ reading }) => reading),
       notOffered: done(group),
+      denied: denied(group),
       ...(answers.length === 0 ? {} : { answers }),
       ...defined({ mark: known.mark, cardLobeLift: card, otherLobeLift: other, lash: state.lash }),
       ...(state.lashSetting === undefined ? {} : { lashSetting: state.lashSetting / IN }),

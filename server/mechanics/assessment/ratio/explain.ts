@@ -2,10 +2,15 @@ import { defined } from '../../../../shared/defined.ts';
 import { InputFaults } from '../../../../shared/problems/faults.ts';
 import { explainReadings } from '../../explain-readings/explain.ts';
 import { toExplainOutput } from '../../explain-readings/json-output.ts';
-import type { Evidence } from '../evidence.ts';
+import type { Cause, ExplainInput, Question } from '../../explain-readings/types.ts';
+import type { AssessedQuestion } from '../assessment.ts';
+import type { ArmEvidence, Evidence } from '../evidence.ts';
+import { foundSaid } from './conditions.ts';
+import { ruledOutIn } from './explain-answers.ts';
 import { type ExplainGiven, explainInput } from './explain-input.ts';
 import type { ExplanationResult } from './explanation.ts';
 import { faultsSaid } from './full-lift.ts';
+import { type GroupQuestion, groupQuestions } from './group-questions.ts';
 import type { Group } from './groups.ts';
 import type { SetUpKnown } from './known.ts';
 import { type Claim, claimsOn } from './marks.ts';
@@ -13,12 +18,17 @@ import { type Claim, claimsOn } from './marks.ts';
 /** One arm on one valve with all that was read of it, and what would explain that. */
 export interface GroupExplained {
   readonly group: Group;
+  readonly arm?: ArmEvidence;
   /** Its set-ups, by their number. */
   readonly known: readonly SetUpKnown[];
   /** What the arm is held to be; the first is what the inference was told. */
   readonly claims: readonly Claim[];
   readonly given?: ExplainGiven;
   readonly result?: ExplanationResult;
+  /** What the inference asks, and what it was answered. */
+  readonly questions: readonly AssessedQuestion[];
+  /** Mistakes that were looked for and not found. */
+  readonly ruledOut: readonly Cause[];
   /** The fault and the way out, where it cannot be computed. */
   readonly refused?: string;
 }
@@ -31,17 +41,39 @@ function wayOut({ faults }: InputFaults): string {
   return 'enter that one again, or strike it out with the reason';
 }
 
-function weighed(given: ExplainGiven): Pick<GroupExplained, 'given' | 'result' | 'refused'> {
+type Weighed = Pick<GroupExplained, 'result' | 'refused' | 'questions' | 'ruledOut'>;
+
+/**
+ * The inference once, and a second time where something that it asks, or a set-up, was looked at and does not fit: a
+ * question that its own answer has settled is kept with the answer, though it would not be asked any more.
+ */
+function weighed(
+  input: ExplainInput,
+  inSetUps: readonly Cause[],
+  questionsOf: (asked: readonly Question[]) => GroupQuestion[],
+): Weighed {
   try {
-    return { given, result: toExplainOutput(explainReadings(given.input)) };
+    const found = explainReadings(input);
+    const raised = questionsOf(found.questions);
+    const answered = raised.filter(({ question }) => question.answered?.found === false);
+    const ruledOut = [...new Set([...inSetUps, ...answered.flatMap(({ causes }) => causes)])];
+    const isOpen = ({ question, causes }: GroupQuestion) =>
+      question.answered !== undefined || !causes.every((cause) => ruledOut.includes(cause));
+    const again = ruledOut.length === 0 ? found : explainReadings({ ...input, ruledOut });
+    const questions = raised.filter(isOpen).map(({ question }) => question);
+    return { result: toExplainOutput(again), questions, ruledOut };
   } catch (error) {
     if (!(error instanceof InputFaults)) throw error;
     const faults = faultsSaid(error).join('; ');
-    return { given, refused: `These readings cannot be weighed (${faults}): ${wayOut(error)}` };
+    return {
+      questions: [],
+      ruledOut: [],
+      refused: `These readings cannot be weighed (${faults}): ${wayOut(error)}`,
+    };
   }
 }
 
-/** The inference once for an arm on a valve, whatever the number of its set-ups. */
+/** The inference for an arm on a valve, whatever the number of its set-ups. */
 export function explainGroup(
   evidence: Evidence,
   group: Group,
@@ -49,9 +81,23 @@ export function explainGroup(
   nominals: readonly number[],
 ): GroupExplained {
   const claims = claimsOn(evidence, group.armId);
-  const known = all.filter(({ read }) => group.own.includes(read));
+  const own = all.filter(({ read }) => group.own.includes(read));
   const counted = new Set(all.flatMap((each) => [...each.counted]));
   const mark = claims[0]?.ratio;
-  const given = explainInput(evidence, group, { nominals, counted, ...defined({ mark }) });
-  return { group, known, claims, ...(given === undefined ? {} : weighed(given)) };
+  const given = explainInput(evidence, group, { setUps: own, nominals, counted, ...defined({ mark }) });
+  const arm = evidence.arms.find(({ id }) => id === group.armId);
+  const about = { group, ...defined({ arm }), claims };
+  if (given === undefined) return { ...about, known: own, questions: [], ruledOut: [] };
+  const questionsOf = (asked: readonly Question[]) => groupQuestions(evidence, group, own, given, asked);
+  const found = weighed(given.input, ruledOutIn(own), questionsOf);
+  return { ...about, given, ...found, known: withFound(own, found.questions) };
+}
+
+/** What was found to be so is not believed until it is entered again, whoever raised it. */
+function withFound(known: readonly SetUpKnown[], questions: readonly AssessedQuestion[]): SetUpKnown[] {
+  const found = questions.filter(({ answered }) => answered?.found === true);
+  return known.map((each) => {
+    const lacks = found.map((question) => foundSaid(question, each.read));
+    return { ...each, lacks: [...each.lacks, ...lacks], doubts: [...each.doubts, ...lacks] };
+  });
 }

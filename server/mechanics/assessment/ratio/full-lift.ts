@@ -21,12 +21,7 @@ function lobeInput(setUp: SetUpNow, lobe: LobeInUse): RatioInput['lobeLift'] | u
 const putBack = ({ lash, lashSetting }: SetUpNow): number => (lash === 'set' ? (lashSetting ?? 0) : 0);
 
 /** What the ratio at full lift is calculated from; undefined while a lift or the spring is not known. */
-export function ratioInput(
-  setUp: SetUpNow,
-  valve: UsedPasses,
-  lobe: LobeInUse,
-  nominals: readonly number[],
-): RatioInput | undefined {
+export function ratioInput(setUp: SetUpNow, valve: UsedPasses, lobe: LobeInUse): RatioInput | undefined {
   const lobeLift = lobeInput(setUp, lobe);
   if (setUp.spring === 'not-said' || lobeLift === undefined || valve.used.length === 0) return undefined;
   const added = putBack(setUp);
@@ -39,7 +34,6 @@ export function ratioInput(
     lobeLift,
     sameIndicator: lobe.source === 'indicator',
     spring: setUp.spring,
-    nominals: [...nominals],
   };
 }
 

@@ -1,64 +1,64 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { Cause } from '../../explain-readings/types.ts';
-import type { AssessedExplanation, AssessedQuantity, AssessedQuestion } from '../assessment.ts';
-import { asked } from '../common/asked.ts';
-import { valveSubject } from '../common/said.ts';
-import type { Evidence } from '../evidence.ts';
+import type { AssessedExplanation, AssessedQuantity } from '../assessment.ts';
+import { listed, valveSubject } from '../common/said.ts';
 import type { GroupExplained } from './explain.ts';
 import type { ExplanationResult } from './explanation.ts';
-import { lacksOfGroup } from './lacking.ts';
-import { intervalSaid, namesSaid } from './ratio-said.ts';
+import { lacksOfGroup, restingOn } from './lacking.ts';
+import { namesSaid } from './names.ts';
+import { intervalSaid } from './ratio-said.ts';
+import { ratioReadOf } from './reading.ts';
+import { wordAgainst } from './word.ts';
 
-/** Causes that the questions of a set-up ask about under their own word. */
-const ASKED_AS: Readonly<Partial<Record<Cause | 'state-not-said' | 'sinking', readonly string[]>>> = {
-  'turn-too-many': ['turn-miscounted', 'count-does-not-fit'],
-  'turn-too-few': ['turn-miscounted', 'count-does-not-fit'],
-  'hand-read-backwards': ['hand-read-backwards', 'count-does-not-fit'],
-  'lash-left-in': ['lash-left-in', 'lash-not-said', 'lash-setting-not-said'],
-  'plunger-tilted': ['plunger-tilted', 'alignment-not-said'],
-  'zero-moved': ['zero-not-returned'],
-  'wrong-card-row': ['valve-swapped'],
-  'wrong-valve': ['valve-swapped'],
-  'valve-lift-as-lobe': ['gross-lift-as-lobe'],
-  'unit-or-decimal': ['unit-mixed', 'decimal-slip'],
+const LOOKED_AT: Readonly<Record<Cause, string>> = {
+  'turn-too-many': 'a turn too many',
+  'turn-too-few': 'a turn missed',
+  'hand-read-backwards': 'the hand read backwards',
+  'lash-left-in': 'lash left in',
+  'plunger-tilted': 'a leaning plunger',
+  'zero-moved': 'a zero that moved',
+  'wrong-card-row': 'the other row of the card',
+  'wrong-valve': 'the other valve',
+  'valve-lift-as-lobe': 'a valve lift for the lobe lift',
+  'card-not-this-lobe': 'the card of another cam',
+  slip: 'a slip of a digit',
+  'unit-or-decimal': 'another unit or a misplaced point',
+  'unlisted-fault': 'something else that shifts the reading',
+  'passes-scatter': 'a loose set-up',
+  'ratio-not-listed': 'a ratio that is not listed',
 };
 
-/** What was not said, and sinking, the questions of the set-up ask themselves. */
-const BY_SET_UP: ReadonlySet<string> = new Set(['state-not-said', 'sinking']);
+/** What is weighed is not what was read, and says so. */
+const weighedSaid = (result: ExplanationResult): string =>
+  `Weighed with the usual spread of arms and mistakes, ${intervalSaid(result)}: ${namesSaid(result)}.`;
 
-/** What only the inference raises: put once for the arm, and not where the set-up asks it in its own words. */
-export function inferenceQuestions(evidence: Evidence, explained: GroupExplained): AssessedQuestion[] {
-  const { group, known, result, given } = explained;
-  const put = new Set(known.flatMap(({ questions }) => questions.map(({ code }) => code)));
-  const own = (result?.questions ?? []).filter(
-    ({ cause }) => !BY_SET_UP.has(cause) && !(ASKED_AS[cause] ?? []).some((code) => put.has(code)),
-  );
-  const questions = own.map(({ cause, text, test }) =>
-    asked(
-      { code: cause, weight: 'weak', ask: text, test, restsOn: given?.entryIds ?? [] },
-      {
-        about: valveSubject(group),
-        step: 'ratio',
-        answers: evidence.answers,
-        ...defined({ among: group.armId }),
-      },
-    ),
-  );
-  return [...new Map(questions.map((question) => [question.id, question])).values()];
+function summaryOf({ result, refused, ruledOut }: GroupExplained): string {
+  if (result === undefined) return refused === undefined ? '' : `${refused}.`;
+  const [first] = result.explanations;
+  const needs = first !== undefined && first.causes.length > 0 ? ` Likeliest: ${first.needs}` : '';
+  const looked =
+    ruledOut.length === 0
+      ? ''
+      : ` Looked at, and it does not fit: ${listed(ruledOut.map((cause) => LOOKED_AT[cause]))}.`;
+  return `${weighedSaid(result)}${needs}${looked}`;
 }
 
-/** The word against a mark only where nothing is lacking for it, and no reading or test under a stop. */
+/** The word against a mark as it is told, and only where nothing is lacking for it; under a stop no reading or test. */
 function shownResult(
   explained: GroupExplained,
   result: ExplanationResult,
   stopped: boolean,
 ): ExplanationResult {
-  const { againstMark, nextReading, questions, ...rest } = result;
+  const { againstMark: _, nextReading, questions, ...rest } = result;
+  const [claim] = explained.claims;
+  const told =
+    claim !== undefined && ratioReadOf(explained) !== undefined && lacksOfGroup(explained).length === 0;
   return {
     ...rest,
-    againstMark: lacksOfGroup(explained).length === 0 ? againstMark : undefined,
+    againstMark: told ? wordAgainst(explained, claim) : undefined,
     nextReading: stopped ? undefined : nextReading,
     questions: stopped ? [] : questions,
+    summary: summaryOf(explained),
   };
 }
 
@@ -67,19 +67,13 @@ export function explanationOf(explained: GroupExplained, stopped: boolean): Asse
   const { group, known, given, result, refused } = explained;
   if (given === undefined) return [];
   const shown = known.filter(({ read }) => read.valve.used.length > 0);
-  const told = (): string => {
-    if (result === undefined) return refused === undefined ? '' : `${refused}.`;
-    const [first] = result.explanations;
-    const needs = first !== undefined && first.causes.length > 0 ? ` Likeliest: ${first.needs}` : '';
-    return `${intervalSaid(result)}: ${namesSaid(result)}.${needs}`;
-  };
   return [
     {
       id: `explanation:${group.key}`,
       about: valveSubject(group),
       ...(result === undefined ? {} : { result: shownResult(explained, result, stopped) }),
       ...(refused === undefined ? {} : { refused: `${refused}.` }),
-      summary: told(),
+      summary: summaryOf(explained),
       ...defined({ armId: group.armId }),
       setUpIds: shown.map(({ read }) => read.setUp.id),
       restsOn: [...given.entryIds].sort(),
@@ -87,23 +81,34 @@ export function explanationOf(explained: GroupExplained, stopped: boolean): Asse
   ];
 }
 
-/** What all readings of an arm on a valve come to: the ratio at full lift on the light spring. */
+/** The ratio that is told of an arm on a valve, as read; and beside it, under its own name, what is weighed from everything. */
 export function armRatio(explained: GroupExplained): AssessedQuantity[] {
   const { group, result, given } = explained;
-  if (result === undefined) return [];
-  const [low, high] = result.ratio.interval95;
+  const lacks = lacksOfGroup(explained);
+  const common = { about: valveSubject(group), dimension: 'ratio' as const, lacks };
+  const conditions = ['light spring', 'full lift'];
+  const read = ratioReadOf(explained);
+  const resting = restingOn(explained)?.read;
+  const passes = [...(resting?.valve.used ?? []), ...(resting?.lobe.passes.used ?? [])];
+  const [low, high] = result?.ratio.interval95 ?? [];
   return [
     {
+      ...common,
       id: `arm-ratio:${group.key}`,
-      name: 'Ratio of the arm, from all its readings',
-      about: valveSubject(group),
-      dimension: 'ratio',
-      value: result.ratio.median,
-      low,
-      high,
+      name: 'Ratio of the arm, as read',
+      ...(lacks.length === 0 ? defined({ ...read }) : {}),
+      basis: 'measured',
+      conditions,
+      restsOn: passes.map(({ id }) => id).sort(),
+    },
+    {
+      ...common,
+      id: `arm-weighed:${group.key}`,
+      name: 'Ratio of the arm, weighed with the usual spread of arms and mistakes',
+      ...defined({ value: result?.ratio.median, low, high }),
       basis: 'calculated',
-      conditions: ['light spring', 'full lift'],
-      lacks: lacksOfGroup(explained),
+      conditions,
+      lacks: result === undefined && lacks.length === 0 ? ['readings that can be weighed'] : lacks,
       restsOn: [...(given?.entryIds ?? [])].sort(),
     },
   ];

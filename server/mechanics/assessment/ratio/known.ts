@@ -4,8 +4,9 @@ import type { Evidence } from '../evidence.ts';
 import { questionsOfSetUp } from './asked.ts';
 import { doubtsOf, lacksOf, noMean } from './conditions.ts';
 import { countedPasses, withCountsThatDoNotFit } from './counted.ts';
-import type { RatioInput, RatioResult } from './detail.ts';
+import type { NominalsDetail, RatioInput, RatioResult } from './detail.ts';
 import { ratioInput, ratioResult } from './full-lift.ts';
+import { nominalRows } from './nominal-rows.ts';
 import type { SetUpRead } from './set-up-read.ts';
 
 /** A set-up with what it is asked, what it lacks and what comes of it. */
@@ -18,6 +19,7 @@ export interface SetUpKnown {
   readonly doubts: readonly string[];
   readonly input?: RatioInput;
   readonly result?: RatioResult;
+  readonly nominals?: NominalsDetail;
 }
 
 export function knownOf(
@@ -30,7 +32,7 @@ export function knownOf(
   const counted = countedPasses(read, asked);
   const questions = withCountsThatDoNotFit(asked, counted);
   const doubts = doubtsOf(read, questions);
-  const input = ratioInput(read.setUp, read.valve, read.lobe, nominals);
+  const input = ratioInput(read.setUp, read.valve, read.lobe);
   const { result, refused } = ratioResult(noMean(read, questions) ? undefined : input);
   return {
     read,
@@ -39,5 +41,6 @@ export function knownOf(
     lacks: [...lacksOf(read, questions), ...refused, ...doubts],
     doubts,
     ...defined({ input, result }),
+    ...defined({ nominals: nominalRows(evidence, read.setUp.armId, nominals, read.lobe, result) }),
   };
 }

@@ -12,7 +12,9 @@ const rising = (a: number, b: number): number => a - b;
 export function nominalsOf(evidence: Evidence): number[] {
   const { soldAs, planned } = evidence.rockers;
   const stamps = evidence.arms.flatMap((arm) => ratioOfStamp(arm) ?? []).sort(rising);
-  const named = [soldAs, planned, ...stamps].filter((ratio) => ratio !== undefined);
+  const named = [soldAs, planned, evidence.card.assumedRatio, ...stamps].filter(
+    (ratio) => ratio !== undefined,
+  );
   const catalogue = evidence.catalogueRatios.filter((ratio) => ratio > 0 && ratio < 100).toSorted(rising);
   const all = new Set([...named, ...NOMINAL_RATIOS, ...catalogue]);
   return [...all].slice(0, MOST_NAMES).sort(rising);

@@ -89,7 +89,8 @@ function turnsApart(passes: readonly PassEvidence[], perTurn: number, spread: nu
     const why = `reads ${inches(pass.value)}, ${turnsSaid(turns)} its fellows`;
     return [aside(pass, 'turn-apart', why, '; it is not averaged with them')];
   });
-  return { apart, undecided: found.undecided };
+  const odd = found.apart.filter(({ turns }) => turns === 0);
+  return { apart, odd, undecided: found.undecided };
 }
 
 function lacksOf(used: readonly PassEvidence[], spread: number, what: string): string[] {
@@ -97,6 +98,42 @@ function lacksOf(used: readonly PassEvidence[], spread: number, what: string): s
   const apart = values.length < 2 ? 0 : Math.max(...values) - Math.min(...values);
   if (apart <= spread + EQUAL) return [];
   return [`passes of the ${what} that repeat: these lie ${inches(apart)} apart`];
+}
+
+/** Where others agree it is known which passes lie off; a mean is taken of none till a person has looked. */
+function oddLacks(
+  odd: readonly { readonly index: number; readonly off: number }[],
+  passes: readonly PassEvidence[],
+) {
+  return odd.flatMap(({ index, off }) => {
+    const pass = passes[index];
+    if (pass === undefined) return [];
+    const away = `${inches(Math.abs(off))} ${off < 0 ? 'under' : 'over'} its fellows`;
+    return [`pass ${pass.pass} entered again or struck out: it reads ${inches(pass.value)}, ${away}`];
+  });
+}
+
+/** Two that are whole turns apart, and nobody can say which of them is right: named, so that it is known what to look at. */
+function turnBetween(passes: readonly PassEvidence[], perTurn: number, spread: number): string | undefined {
+  const [one, other] = passes;
+  if (one === undefined || other === undefined || passes.length > 2) return undefined;
+  const apart = Math.abs(one.value - other.value);
+  const turns = Math.round(apart / perTurn);
+  if (turns === 0 || Math.abs(apart - turns * perTurn) > 2 * spread) return undefined;
+  const said = turns === 1 ? 'one turn' : `${turns} turns`;
+  return `pass ${one.pass}, ${inches(one.value)}, and pass ${other.pass}, ${inches(other.value)}, are ${said} of the dial apart`;
+}
+
+function undecidedLacks(
+  passes: readonly PassEvidence[],
+  perTurn: number,
+  spread: number,
+  what: string,
+): string[] {
+  const turns = turnBetween(passes, perTurn, spread);
+  return turns === undefined
+    ? [`one more pass of the ${what}: nothing says which of them is right`, ...lacksOf(passes, spread, what)]
+    : [`one more pass of the ${what}, small hand first: ${turns}`];
 }
 
 /** Which passes of one kind a figure is made of. Passes of one reading agree within the allowance either way. */
@@ -108,7 +145,7 @@ export function usedPasses(passes: readonly PassEvidence[], setUp: SetUpNow, wha
     .map((pass) => aside(pass, 'no-lift', 'shows no lift', ''));
   const zeros = withoutZeroOff(real);
   const returned = real.filter((pass) => !zeros.some((each) => each.pass === pass));
-  const { apart, undecided } = turnsApart(returned, setUp.perTurn, spread);
+  const { apart, odd, undecided } = turnsApart(returned, setUp.perTurn, spread);
   const used = returned.filter((pass) => !apart.some((each) => each.pass === pass));
   const onlyOff = real.length > 0 && returned.length === 0;
   return {
@@ -116,8 +153,11 @@ export function usedPasses(passes: readonly PassEvidence[], setUp: SetUpNow, wha
     aside: onlyOff ? none : [...none, ...zeros, ...apart],
     lacks: [
       ...(onlyOff ? [`a pass of the ${what} that comes back to zero`] : []),
-      ...(undecided ? [`one more pass of the ${what}: nothing says which of them is right`] : []),
-      ...lacksOf(onlyOff ? real : used, spread, what),
+      ...(undecided
+        ? undecidedLacks(used, setUp.perTurn, spread, what)
+        : odd.length > 0
+          ? oddLacks(odd, returned)
+          : lacksOf(onlyOff ? real : used, spread, what)),
     ],
   };
 }

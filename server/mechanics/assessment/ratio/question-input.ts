@@ -10,8 +10,9 @@ const positive = (si: number | undefined): number | undefined =>
 const notNegative = (si: number | undefined): number | undefined =>
   si === undefined || si < 0 ? undefined : si / IN;
 
-const toPass = ({ id, value, zeroReturn }: PassEvidence): Pass => ({
+const toPass = ({ id, pass, value, zeroReturn }: PassEvidence): Pass => ({
   id,
+  number: pass,
   lift: value / IN,
   ...(zeroReturn === undefined ? {} : { zeroReturn: zeroReturn / IN }),
 });

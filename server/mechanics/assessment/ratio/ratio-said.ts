@@ -1,7 +1,5 @@
 import { formatNumber } from '../../../../shared/quantities/format.ts';
 import type { Action } from '../../explain-readings/types.ts';
-import { chanceText } from '../../explain-readings/words.ts';
-import { nominalSaid } from '../common/said.ts';
 import type { ExplanationResult } from './explanation.ts';
 
 /** A wide interval carries no third place. */
@@ -29,50 +27,19 @@ export const ASK: Readonly<Record<Action, string>> = {
   'lobe-at-lifter': 'Read the lobe lift at the lifter body.',
   'light-spring-solid-lifter':
     'Fit a light checking spring and a solid lifter, set the dial up again, and read.',
-  'rocker-on-another-valve': 'Move this rocker to another valve and read it there.',
+  'rocker-on-another-valve':
+    'Swap test: move this rocker to another valve and read it there, then another one on this valve.',
 };
 
 /** Said in place of a reading that would take turning the engine under a stop. */
 export const NOT_NOW = 'No reading is taken while the stop stands.';
 
-/** What would tell, where the readings cannot. */
-export function wouldTell(result: ExplanationResult, stopped: boolean): string {
-  const next = result.nextReading;
-  if (stopped) return NOT_NOW;
-  return next === undefined
-    ? 'More readings won’t tell; the part number can.'
-    : `What would tell: ${ASK[next.action].charAt(0).toLowerCase()}${ASK[next.action].slice(1)}`;
-}
-
-/** An arm is ordinary within this of its name: beyond it a name is far off, and not offered. */
-export const ORDINARY = 0.045;
-const LEAST_CHANCE = 0.05;
-
-/** Names that the arm may have, likeliest first, each with a chance worth saying; far-off ones are not offered. */
-export function namesLeft({ nominals, remaining, ratio }: ExplanationResult) {
-  const [low, high] = ratio.interval95;
-  return nominals
-    .filter(({ ratio: name, probability }) => remaining.includes(name) && probability >= LEAST_CHANCE)
-    .filter(({ ratio: name }) => name * (1 - ORDINARY) <= high && name * (1 + ORDINARY) >= low)
-    .toSorted((a, b) => b.probability - a.probability || a.ratio - b.ratio);
-}
-
-const percent = (share: number): number => Math.round(Math.abs(share) * 100);
+/** How far a ratio is from a name, in whole per cent. */
+export const percentAway = (ratio: number, name: number): number =>
+  Math.round(Math.abs(ratio / name - 1) * 100);
 
 /** `3 % over`; `level with` within half a per cent. */
 export function awaySaid(ratio: number, name: number): string {
-  const share = ratio / name - 1;
-  return percent(share) === 0 ? 'level with' : `${percent(share)} % ${share > 0 ? 'over' : 'under'}`;
-}
-
-function nameSaid(median: number, { ratio, probability }: { ratio: number; probability: number }): string {
-  const share = median / ratio - 1;
-  const running = percent(share) <= 1 ? '' : ` running ${awaySaid(median, ratio)}`;
-  return `a ${nominalSaid(ratio)}${running}, ${chanceText(probability)}`;
-}
-
-/** `a 1.65, about 75 %; or a 1.6 running 3 % over, about 20 %` */
-export function namesSaid(result: ExplanationResult): string {
-  const names = namesLeft(result).map((name) => nameSaid(result.ratio.median, name));
-  return names.length === 0 ? 'no name of the list fits well' : names.join('; or ');
+  const percent = percentAway(ratio, name);
+  return percent === 0 ? 'level with' : `${percent} % ${ratio > name ? 'over' : 'under'}`;
 }

@@ -5,16 +5,17 @@ import type { PartSaid } from '../common/part-said.ts';
 import { valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { judgedGroup } from './against.ts';
-import { cardJudgements } from './card.ts';
+import { cardJudgements, cardQuantities } from './card.ts';
 import { deflection } from './deflection.ts';
 import type { SetUpDetail } from './detail.ts';
 import { explainGroup, type GroupExplained } from './explain.ts';
 import { groupsOf } from './groups.ts';
 import { ratioHeadlines } from './headline.ts';
-import { armRatio, explanationOf, inferenceQuestions } from './inference.ts';
+import { armRatio, explanationOf } from './inference.ts';
 import { knownOf, type SetUpKnown } from './known.ts';
+import { namesLeft } from './names.ts';
 import { nominalsOf } from './nominals.ts';
-import { namesLeft } from './ratio-said.ts';
+import { ratioReadOf } from './reading.ts';
 import { setUpDetail } from './set-up-detail.ts';
 import { setUpQuantities } from './set-up-quantities.ts';
 import { type SetUpRead, setUpsRead } from './set-up-read.ts';
@@ -32,10 +33,12 @@ interface RatioSaid extends PartSaid<SetUpDetail[]> {
   readonly remaining: readonly { readonly about: Subject; readonly names: readonly number[] }[];
 }
 
-const remainingOf = ({ group, result }: GroupExplained) =>
-  result === undefined
-    ? []
-    : [{ about: valveSubject(group), names: namesLeft(result).map(({ ratio }) => ratio) }];
+function remainingOf(explained: GroupExplained) {
+  const { group, result } = explained;
+  if (result === undefined) return [];
+  const names = namesLeft(result, ratioReadOf(explained)).map(({ ratio }) => ratio);
+  return [{ about: valveSubject(group), names }];
+}
 
 /** Every set-up put in order, and the inference once for every arm on every valve. */
 export function ratioRead(evidence: Evidence): RatioRead {
@@ -64,11 +67,12 @@ export function ratioPart(evidence: Evidence, read: RatioRead, stopped: boolean)
       ...known.flatMap(setUpQuantities),
       ...explained.flatMap(armRatio),
       ...deflections.flatMap((each) => each.quantities),
+      ...cardQuantities(evidence),
     ],
     judgements,
     questions: [
       ...known.flatMap(({ questions }) => questions),
-      ...explained.flatMap((each) => inferenceQuestions(evidence, each)),
+      ...explained.flatMap((each) => each.questions),
     ],
     stop: [],
     headlines: ratioHeadlines(evidence, explained, judgements),

@@ -42,7 +42,7 @@ function groundsOf({ read, input, result }: SetUpKnown): Pick<SetUpDetail, 'assu
 
 /** Figures of one set-up, for tables and drawings. */
 export function setUpDetail(evidence: Evidence, known: SetUpKnown, all: readonly SetUpRead[]): SetUpDetail {
-  const { read, questions, lacks, input, result } = known;
+  const { read, questions, lacks, input, result, nominals } = known;
   const { answers: _, armTaken, ...setUp } = read.setUp;
   const { passes: __, lacks: ___, ...lobe } = read.lobe;
   const arm = evidence.arms.find(({ id }) => id === setUp.armId);
@@ -52,7 +52,7 @@ export function setUpDetail(evidence: Evidence, known: SetUpKnown, all: readonly
     armTaken,
     passes: passDetails(read),
     lobe,
-    ...defined({ lift: read.lift, input, result }),
+    ...defined({ lift: read.lift, input, result, nominals }),
     quantityId: ratioQuantityId(known),
     throughLift: throughLift(evidence, read, all),
     lacks,

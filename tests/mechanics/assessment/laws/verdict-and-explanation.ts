@@ -91,10 +91,32 @@ function headlines({ assessment, evidence }: Assessed): string[] {
   });
 }
 
+/** An arm that agrees with one name is not likelier another, and no name is offered that the ratio is far from. */
+function names({ assessment }: Assessed): string[] {
+  const { judgements, explanations, headlines } = assessment;
+  const likeliest = explanations.flatMap(({ id, result }) => {
+    const [best] = (result?.nominals ?? []).toSorted((a, b) => b.probability - a.probability);
+    return best === undefined ? [] : [{ key: id.replace('explanation:', ''), ratio: best.ratio }];
+  });
+  return [
+    ...judgements.flatMap(({ id, word, against }) => {
+      if (word !== 'agrees' || (against.to !== 'mark' && against.to !== 'sold-as')) return [];
+      const other = likeliest.find(({ key }) => id === `ratio:${key}:${against.to}`);
+      return other !== undefined && Math.abs(other.ratio / against.ratio - 1) > 0.02
+        ? [`${id}: agrees with ${against.ratio}, and is likelier a ${other.ratio}`]
+        : [];
+    }),
+    ...[...headlines, ...judgements]
+      .filter(({ sentence }) => /running (?:[6-9]|\d\d) %/.test(sentence))
+      .map(({ id, sentence }) => `${id}: offers a name that is far off: ${sentence}`),
+  ];
+}
+
 /** Law 6: verdict and explanation agree. */
 export const verdictAndExplanationAgree: Law = (assessed) => [
   ...headlines(assessed),
   ...nextWasTaken(assessed),
+  ...names(assessed),
   ...assessed.assessment.explanations.flatMap((each) => [
     ...impossible(assessed, each),
     ...taken(assessed, each),

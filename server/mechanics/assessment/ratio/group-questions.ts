@@ -1,0 +1,105 @@
+import { defined } from '../../../../shared/defined.ts';
+import type { Cause, Question } from '../../explain-readings/types.ts';
+import { IN } from '../../kit/si.ts';
+import type { AssessedQuestion } from '../assessment.ts';
+import { asked } from '../common/asked.ts';
+import { inches, valveSubject } from '../common/said.ts';
+import type { Evidence, PassEvidence } from '../evidence.ts';
+import { isAskedAs } from './asked-as.ts';
+import type { ExplainGiven } from './explain-input.ts';
+import type { Group } from './groups.ts';
+import type { SetUpKnown } from './known.ts';
+
+/** A question that only the inference raises, with the mistakes that its test settles. */
+export interface GroupQuestion {
+  readonly question: AssessedQuestion;
+  readonly causes: readonly Cause[];
+}
+
+interface Raised extends Omit<Question, 'cause'> {
+  readonly cause: Cause;
+}
+
+/** What was not said, and sinking, the questions of the set-up ask themselves. */
+const isMistake = (question: Question): question is Raised =>
+  question.cause !== 'state-not-said' && question.cause !== 'sinking';
+
+/** What the record says of every reading is not asked again; what an answer has said of it stays with its answer. */
+function isSaid(cause: Cause, { own }: Group): boolean {
+  const lifted = own.filter(({ valve }) => valve.used.length > 0).map(({ setUp }) => setUp);
+  return cause === 'lash-left-in' && lifted.every(({ lash }) => lash === 'zero');
+}
+
+const TURN_APART = 0.002;
+
+/** The pass that a slip is about. */
+function passOf({ entry }: Raised, given: ExplainGiven, own: Group['own']): PassEvidence | undefined {
+  if (entry?.of !== 'reading') return undefined;
+  const id = given.entryIds[entry.index];
+  return own.flatMap(({ standing }) => standing).find((pass) => pass.id === id);
+}
+
+/** A digit that is off by whole turns of the dial is the turn that is asked about already. */
+function isTurn(raised: Raised, pass: PassEvidence, { own }: Group, put: ReadonlySet<string>): boolean {
+  const setUp = own.find(({ setUp: { id } }) => id === pass.setUpId)?.setUp;
+  if (setUp === undefined || raised.becomes === undefined || !put.has('turn-miscounted')) return false;
+  const turns = (raised.becomes - pass.value / IN) / (setUp.perTurn / IN);
+  return Math.round(turns) !== 0 && Math.abs(turns - Math.round(turns)) * (setUp.perTurn / IN) <= TURN_APART;
+}
+
+const TOUCHED: readonly Cause[] = ['wrong-valve', 'wrong-card-row'];
+
+/** One test settles both: they are one question. */
+function asOne(raised: readonly Raised[]): { readonly raised: Raised; readonly causes: readonly Cause[] }[] {
+  const both = TOUCHED.every((cause) => raised.some((each) => each.cause === cause));
+  return raised.flatMap((each) => {
+    if (!both || !TOUCHED.includes(each.cause)) return [{ raised: each, causes: [each.cause] }];
+    if (each.cause === 'wrong-card-row') return [];
+    const text = each.text.replace(
+      'Could it be the other valve?',
+      'Could it be the other valve, or the other row of the card?',
+    );
+    return [{ raised: { ...each, text }, causes: TOUCHED }];
+  });
+}
+
+/** What only the inference raises: put once for the arm, and not where the set-up asks it in its own words. */
+export function groupQuestions(
+  evidence: Evidence,
+  group: Group,
+  known: readonly SetUpKnown[],
+  given: ExplainGiven,
+  questions: readonly Question[],
+): GroupQuestion[] {
+  const put = new Set(known.flatMap((each) => each.questions.map(({ code }) => code)));
+  const own = questions.filter(isMistake).filter((raised) => !isAskedAs(raised.cause, put));
+  const all = asOne(own).flatMap(({ raised, causes }): GroupQuestion[] => {
+    const { cause, text, test } = raised;
+    const pass = cause === 'slip' ? passOf(raised, given, group.own) : undefined;
+    // Digits slip as they were typed: in millimetres other ones.
+    if (pass !== undefined && (isTurn(raised, pass, group, put) || pass.readAs.includes('mm'))) return [];
+    const question = asked(
+      {
+        code: cause,
+        weight: 'weak',
+        ask: pass === undefined ? text : slipSaid(pass, raised.becomes ?? 0),
+        test,
+        restsOn: pass === undefined ? given.entryIds : [pass.id],
+      },
+      {
+        about: valveSubject(group),
+        step: 'ratio',
+        answers: evidence.answers,
+        ...defined({ among: group.armId }),
+      },
+    );
+    return isSaid(cause, group) && question.answered === undefined ? [] : [{ question, causes }];
+  });
+  return [...new Map(all.map((each) => [each.question.id, each])).values()];
+}
+
+const KINDS: Readonly<Record<string, string>> = { 'lobe-lift': 'lobe pass', 'valve-lift': 'pass' };
+
+function slipSaid({ kind, pass, value }: PassEvidence, becomes: number): string {
+  return `Could ${KINDS[kind] ?? 'the reading'} ${pass}, ${inches(value)}, have been ${inches(becomes * IN)}?`;
+}

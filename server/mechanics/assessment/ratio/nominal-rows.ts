@@ -1,0 +1,51 @@
+import { defined } from '../../../../shared/defined.ts';
+import type { Evidence } from '../evidence.ts';
+import type { NominalRow, NominalsDetail, RatioResult } from './detail.ts';
+import type { LobeInUse } from './lobe.ts';
+import { claimsOn } from './marks.ts';
+
+type Named = NonNullable<NominalRow['named']>;
+
+const same = (a: number, b: number): boolean => Math.abs(a - b) < 0.0005;
+
+/** What the call has named a nominal as: on the arm first. */
+function namedAs(evidence: Evidence, armId: string | undefined): (nominal: number) => Named | undefined {
+  const { planned } = evidence.rockers;
+  const named = [
+    ...claimsOn(evidence, armId).map(({ to, ratio }) => ({ to, ratio })),
+    ...(planned === undefined ? [] : [{ to: 'planned' as const, ratio: planned }]),
+  ];
+  return (nominal) => named.find(({ ratio }) => same(ratio, nominal))?.to;
+}
+
+/**
+ * Nominals beside the interval of a set-up: those that it holds, the nearest below and above it, and what the call has
+ * named. The others are counted, since a list of all of them says no more.
+ */
+export function nominalRows(
+  evidence: Evidence,
+  armId: string | undefined,
+  nominals: readonly number[],
+  lobe: LobeInUse,
+  result: RatioResult | undefined,
+): NominalsDetail | undefined {
+  const lobeLift = lobe.value;
+  if (result === undefined || lobeLift === undefined) return undefined;
+  const [low, high] = result.interval95;
+  const nameOf = namedAs(evidence, armId);
+  const below = nominals.findLast((each) => each < low);
+  const above = nominals.find((each) => each > high);
+  const inside = (each: number) => each >= low && each <= high;
+  const shown = nominals.filter(
+    (each) => inside(each) || each === below || each === above || nameOf(each) !== undefined,
+  );
+  return {
+    rows: shown.map((ratio) => ({
+      ratio,
+      ...defined({ named: nameOf(ratio) }),
+      inside: inside(ratio),
+      needsValveLift: ratio * lobeLift,
+    })),
+    others: nominals.length - shown.length,
+  };
+}

@@ -1,0 +1,64 @@
+import type { Action } from '../../explain-readings/types.ts';
+import { keptWords } from '../common/asked.ts';
+import { listed } from '../common/said.ts';
+import type { GroupExplained } from './explain.ts';
+import { lacksOfGroup, restingOn } from './lacking.ts';
+import { ASK, NOT_NOW } from './ratio-said.ts';
+import { bandsAgainst, wordAgainst } from './word.ts';
+
+const ENOUGH_PASSES = 3;
+
+/** What narrows a reading that the inference has no more to ask of: the lobe as it is, then more passes. */
+function narrower(explained: GroupExplained): Action | undefined {
+  const read = restingOn(explained)?.read;
+  if (read === undefined) return undefined;
+  if (read.lobe.source !== 'indicator') return 'lobe-at-lifter';
+  return read.valve.used.length < ENOUGH_PASSES ? 'one-more-pass' : undefined;
+}
+
+/** The reading that would tell more, and was not taken that way already. */
+export function tellingReading(explained: GroupExplained): Action | undefined {
+  return explained.result?.nextReading?.action ?? narrower(explained);
+}
+
+/** Where nothing further would tell, the swap test is left: the error that follows the rocker is the part. */
+const swap = ({ group }: GroupExplained): Action | undefined =>
+  group.readElsewhere ? undefined : 'rocker-on-another-valve';
+
+/**
+ * The reading that is worth taking now. Once the ratio is told none is turned for it again: within the mark, or
+ * ordinary over it, only the entries are read back. What reads under, or far off, is read again and then swapped.
+ */
+export function readingWorthTaking(explained: GroupExplained): Action | undefined {
+  const [claim] = explained.claims;
+  const weighed = explained.result?.nextReading?.action;
+  if (claim === undefined || explained.result === undefined || lacksOfGroup(explained).length > 0)
+    return weighed;
+  const word = wordAgainst(explained, claim);
+  const bands = bandsAgainst(explained, claim);
+  if (word === 'agrees') return undefined;
+  if (word === 'differs' && bands.includes('over')) return weighed === 'read-back' ? weighed : undefined;
+  if (bands.every((band) => band === 'within' || band === 'over')) return weighed;
+  return tellingReading(explained) ?? swap(explained);
+}
+
+/** What is left where readings can't tell; a number that is on record already is not asked for again. */
+export function byNumber({ arm }: GroupExplained): string {
+  const label = arm?.boxLabel.trim() ?? '';
+  const number = arm?.otherNumber.trim() ?? '';
+  const known = [
+    ...(label === '' ? [] : [`the box label “${keptWords(label)}”`]),
+    ...(number === '' ? [] : [`the number “${keptWords(number)}” on the arm`]),
+  ];
+  return known.length === 0
+    ? 'More readings won’t tell; the part number can.'
+    : `More readings won’t tell: look up ${listed(known)}.`;
+}
+
+/** `What would tell: read the lobe lift at the lifter body.` */
+export function wouldTell(explained: GroupExplained, stopped: boolean): string {
+  if (stopped) return NOT_NOW;
+  const action = tellingReading(explained);
+  if (action === undefined) return byNumber(explained);
+  return `What would tell: ${ASK[action].charAt(0).toLowerCase()}${ASK[action].slice(1)}`;
+}
