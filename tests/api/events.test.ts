@@ -66,7 +66,9 @@ async function correctEachKind() {
 /** What a whole call has not: a mark, a lash, what the ratio does, promises kept, links ended, holds, the end. */
 async function keepTheRest() {
   // Read wrong: while it stands as short, nobody turns the engine for a mark or a lash.
-  const short = (await everything()).sheetReadings.find((each) => each.kind === 'rocker-to-retainer');
+  const short = (await everything()).sheetReadings.find(
+    ({ kind, replacedBy }) => kind === 'rocker-to-retainer' && replacedBy === undefined,
+  );
   await build(`/sheet/readings/${short?.id}/corrections`, { ...REASON, reading: '.040 in' });
   await build('/tip-marks', { ...VALVE, width: '.062 in', side: 'centred' });
   await build('/lash', { ...VALVE, lash: '.016 in' });
@@ -82,9 +84,6 @@ async function keepTheRest() {
     `/calls/${call.callId}/share-links/${z.looseObject({ id: z.string() }).parse(link).id}`,
   );
   await correctEachKind();
-  // A gap that was read short is struck out first: till then nobody's word lifts the hold.
-  for (const { id, kind } of (await everything()).sheetReadings)
-    if (kind === 'rocker-to-retainer') await build(`/sheet/readings/${id}/corrections`, REASON);
   await ofCall('/hold', { reason: 'tight' });
   await ofCall('/hold/lift', { reason: 'looked at' });
   await ofCall('/close', { outcome: 'found' });

@@ -172,7 +172,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
     said: 'lash left in, how much is not said: no word, and no figure to calculate with',
     build: onSetUp([0.508, 0.508, 0.5085], { lash: 'set' }),
     headline: ['Not set against the 1.6 stamped on it yet. First: a reading at zero lash'],
-    also: /^1 intake: not known: .*The ratio read on 1 intake is not calculated with yet\. First: a reading at zero lash/m,
+    also: /^The ratio read on 1 intake is not calculated with yet\. First: a reading at zero lash/m,
     never: /the (measured|calculated) 1\.45|1\.45\d ±/,
     next: 'lash-to-zero',
   },
@@ -290,8 +290,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
     ),
     word: 'differs',
     headline: ['Use 1.648 for every clearance.'],
-    also: /Looked at, and it does not fit: a leaning plunger\./,
-    never: /plunger leaned/,
+    never: /plunger leaned|plunger lean/,
     next: 'read-back',
   },
   {

@@ -6,7 +6,6 @@ import { groupKey } from './group-key.ts';
 const AS_OF_SET_UP: Readonly<Record<string, string>> = {
   'lash-left-in': 'lash-left-in',
   'plunger-tilted': 'plunger-tilted',
-  'zero-moved': 'zero-not-returned',
   'turn-too-many': 'turn-miscounted',
   'turn-too-few': 'turn-miscounted',
   'hand-read-backwards': 'hand-read-backwards',

@@ -82,7 +82,7 @@ const BESIDE = {
   less: 'less than usual: ',
   more: 'more than usual: ',
   usual: '',
-  none: 'no loss is seen: ',
+  none: '',
 } as const;
 
 const MOUNTED = { stud: 'on studs', pedestal: 'on pedestals', shaft: 'on a shaft' } as const;
@@ -102,7 +102,7 @@ function judgement(
     found.lift <= 0
       ? `The running spring takes nothing off the lift that this indicator tells (${within})`
       : `The running spring takes ${within} off the lift, ${ratioWithin(found.ratio, found.ratioHalf)} of ratio`;
-  const beside = found.lift <= 0 ? '' : BESIDE[againstUsual(found.lift, found.half, { from, to })];
+  const beside = BESIDE[againstUsual(found.lift, found.half, { from, to })];
   return {
     id: `usual-deflection:${explained.group.key}`,
     about: valveSubject(explained.group),
