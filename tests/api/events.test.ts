@@ -65,6 +65,9 @@ async function correctEachKind() {
 
 /** What a whole call has not: a mark, a lash, what the ratio does, promises kept, links ended, holds, the end. */
 async function keepTheRest() {
+  // A gap that was read short is struck out first: till then nothing is read, and nobody's word lifts the hold.
+  for (const { id, kind } of (await everything()).sheetReadings)
+    if (kind === 'rocker-to-retainer') await build(`/sheet/readings/${id}/corrections`, REASON);
   await build('/tip-marks', { ...VALVE, width: '.062 in', side: 'centred' });
   await build('/lash', { ...VALVE, lash: '.016 in' });
   await build(`/set-ups/${call.setUpId}/consequences`, {});
@@ -77,9 +80,6 @@ async function keepTheRest() {
     `/calls/${call.callId}/share-links/${z.looseObject({ id: z.string() }).parse(link).id}`,
   );
   await correctEachKind();
-  // A gap that was read short is struck out first: till then nobody's word lifts the hold.
-  for (const { id, kind } of (await everything()).sheetReadings)
-    if (kind === 'rocker-to-retainer') await build(`/sheet/readings/${id}/corrections`, REASON);
   await ofCall('/hold', { reason: 'tight' });
   await ofCall('/hold/lift', { reason: 'looked at' });
   await ofCall('/close', { outcome: 'found' });
