@@ -6,7 +6,7 @@ import { standingStops } from './standing.ts';
 
 /** Said in full wherever a builder would take away what a stop rests on. */
 export const STRUCK_BY_THE_DESK =
-  'A reading that a stop rests on is struck out by the desk, and so is whatever else would take the stop away. Another reading can always be added.';
+  'A reading that a stop rests on is struck out by the desk, and so is whatever else would take the stop away. Tell the desk what was read wrong.';
 
 /** It stands as it did: by the same name, on all that it rested on. */
 const standsIn = (after: readonly StopReason[], { id, restsOn }: StopReason): boolean =>
