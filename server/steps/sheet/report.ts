@@ -19,6 +19,7 @@ import type { AssessedQuestion } from '../../mechanics/assessment/assessment.ts'
 import { subjectSaid } from '../../mechanics/assessment/common/said.ts';
 import type { Side, Spring } from '../../mechanics/assessment/evidence.ts';
 import type { SheetDetail } from '../../mechanics/assessment/sheet/detail.ts';
+import { ofArm, ofPlace } from '../../mechanics/assessment/sheet/swap-said.ts';
 import { drawingComponent, tableComponent } from '../../web/components.ts';
 import { perValveDrawings } from './bars.ts';
 import { liftsTable } from './lifts-table.ts';
@@ -75,13 +76,13 @@ const askedOf = (questions: readonly AssessedQuestion[]): string[] =>
 
 /** The figures behind what the swaps decide; their sentences stand at the head of the sheet. */
 const swapFacts = ({ swaps }: SheetDetail): Fact[] =>
-  swaps.flatMap(({ places, spring, part, position }) =>
-    part === undefined || position === undefined
+  swaps.flatMap((swap) =>
+    swap.part === undefined || swap.position === undefined
       ? []
       : [
           {
-            label: `${places.join(' and ')}, ${ON_SPRING[spring]}`,
-            value: `${signed(part)} goes with the arm, ${signed(position)} stays on the valve`,
+            label: `${swap.places.join(' and ')}, ${ON_SPRING[swap.spring]}`,
+            value: `${signed(ofArm(swap))} goes with the arm, ${signed(ofPlace(swap))} stays on the valve`,
           },
         ],
   );

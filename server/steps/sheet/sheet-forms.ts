@@ -3,7 +3,8 @@ import { keysOf, VALVES } from '../../../shared/schemas/words.ts';
 import { type Order, rowsInOrder } from '../../assessment/sheet/of-sheet.ts';
 import type { CallContext } from '../../call/context.ts';
 import type { PageForm } from '../../call/forms.ts';
-import type { SheetDetail } from '../../mechanics/assessment/sheet/detail.ts';
+import type { Side } from '../../mechanics/assessment/evidence.ts';
+import type { SheetDetail, SheetRowDetail } from '../../mechanics/assessment/sheet/detail.ts';
 import { newestDial } from '../../records/sheet/said-in-turns.ts';
 import { areaField, type FormState, numberField, selectField } from '../../web/forms/fields.ts';
 import { gaugedField } from '../../web/forms/gauged-field.ts';
@@ -15,9 +16,16 @@ const PASTE = { text: 'Rows of the spreadsheet', unit: 'Figures without a unit a
 
 const fieldOf = (kind: SheetKind): string => `figures.${kind}`;
 
-/** The next valve in order that has no lift yet; one after the other, intake before exhaust. */
+/** The next valve in order that has no lift yet; where one side alone is being read, of that side. */
 export function nextValve(sheet: SheetDetail, order: Order): { cylinder: number; valve: string } {
-  const next = rowsInOrder(sheet, order).find((row) => cellOf(row, 'valve-lift') === undefined);
+  const rows = rowsInOrder(sheet, order);
+  const isRead = (row: SheetRowDetail) => cellOf(row, 'valve-lift') !== undefined;
+  const read = (side: Side) => rows.filter((row) => row.valve === side && isRead(row)).length;
+  const alone = (['intake', 'exhaust'] as const).find(
+    (side) => read(side) > 1 && read(side === 'intake' ? 'exhaust' : 'intake') === 0,
+  );
+  const left = rows.filter((row) => !isRead(row));
+  const next = left.find(({ valve }) => valve === alone) ?? left[0];
   return { cylinder: next?.cylinder ?? sheet.orders[order][0] ?? 1, valve: next?.valve ?? 'intake' };
 }
 

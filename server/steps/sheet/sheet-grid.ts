@@ -52,7 +52,6 @@ export function gridForm(context: CallContext, sheet: SheetDetail, order: Order)
   return {
     name: 'grid',
     action: `${context.base}/sheet/grid`,
-    title: 'Every valve',
     labels,
     hidden: { order },
     initial: lastHow(context),

@@ -75,8 +75,14 @@ interface Parts {
   readonly readings: readonly Component[];
 }
 
+const pastingFold = ({ pasting }: Parts, { paste }: { readonly paste: boolean }): Component[] =>
+  pasting === undefined ? [] : [foldComponent('paste-rows', 'Paste rows of a spreadsheet', [pasting], paste)];
+
 /** At the desk the sheet is one grid: what it says, the grid with its questions, and the rest. */
-const deskLayout = (parts: Parts, faulty: { readonly one: boolean }): Component[] => [
+const deskLayout = (
+  parts: Parts,
+  faulty: { readonly one: boolean; readonly paste: boolean },
+): Component[] => [
   ...parts.looked,
   ...parts.said,
   ...parts.ofColumns,
@@ -93,7 +99,7 @@ const deskLayout = (parts: Parts, faulty: { readonly one: boolean }): Component[
           faulty.one,
         ),
       ]),
-  ...(parts.pasting === undefined ? [] : [parts.pasting]),
+  ...pastingFold(parts, faulty),
   ...parts.readings,
 ];
 
@@ -105,9 +111,7 @@ const benchLayout = (parts: Parts, faulty: { readonly paste: boolean }): Compone
   ...parts.ofFigures,
   parts.entry,
   ...parts.figures,
-  ...(parts.pasting === undefined
-    ? []
-    : [foldComponent('paste-rows', 'Paste rows of a spreadsheet', [parts.pasting], faulty.paste)]),
+  ...pastingFold(parts, faulty),
   ...(parts.readings.length === 0
     ? []
     : [foldComponent('sheet-readings', 'Every reading of the sheet', parts.readings)]),

@@ -3,6 +3,7 @@ import type { Component } from '../../../views/parts/components.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { bareInches } from '../../mechanics/assessment/common/said.ts';
 import type { SheetSwapDetail } from '../../mechanics/assessment/sheet/detail.ts';
+import { ofArm, ofPlace } from '../../mechanics/assessment/sheet/swap-said.ts';
 import { allowance } from '../../mechanics/kit/allowances.ts';
 import { tableComponent } from '../../web/components.ts';
 import { ON_SPRING } from './sheet-text.ts';
@@ -28,8 +29,8 @@ export function swapsComponents({ assessment }: CallContext): Component[] {
       rows: swaps.map((swap) => ({
         cells: [
           `${swap.places.join(' and ')}, ${ON_SPRING[swap.spring]}`,
-          swap.part === undefined ? '' : signed(swap.part),
-          swap.position === undefined ? '' : signed(swap.position),
+          swap.part === undefined ? '' : signed(ofArm(swap)),
+          swap.position === undefined ? '' : signed(ofPlace(swap)),
           told(swap),
         ],
       })),

@@ -31,7 +31,9 @@ export const sayCell = (cell: Ends): string => said(cell, bareInches);
 export function sayRatio(ratio: Pick<SheetRatioDetail, 'value' | 'low' | 'high'>): string {
   const { value, high } = ratio;
   const figure = said(ratio, ratioSaid);
-  return value === undefined || high === undefined ? figure : `${figure} ± ${formatNumber(high - value, 3)}`;
+  return value === undefined || high === undefined
+    ? figure
+    : `${figure}\u00a0±\u00a0${formatNumber(high - value, 3)}`;
 }
 
 /** What is below a figure: its passes and their spread. */

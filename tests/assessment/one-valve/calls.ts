@@ -38,8 +38,7 @@ export const ONE_VALVE: readonly OneValve[] = [
     on5: '.565 in',
     on7: '.546 in',
     verdict: 'part',
-    // ½[(.547 − .565) + (.546 − .565)] = −.0185 at one lobe, by hand.
-    sentence: /the difference went with Arm 5, \.01[89] in low on both valves\. It is the part: Arm 5\./,
+    sentence: /the difference went with Arm 5, low on both valves\. It is the part: Arm 5\./,
     cause: 'part',
     next: 'said',
   },
@@ -49,7 +48,7 @@ export const ONE_VALVE: readonly OneValve[] = [
     on5: '.565 in',
     on7: '.583 in',
     verdict: 'part',
-    sentence: /the difference went with Arm 5, \.018 in high on both valves/,
+    sentence: /the difference went with Arm 5, high on both valves/,
     cause: 'part',
     next: 'said',
   },
@@ -60,7 +59,7 @@ export const ONE_VALVE: readonly OneValve[] = [
     on7: '.565 in',
     verdict: 'position',
     sentence:
-      /the difference stayed on 5 intake, \.018 in low with both arms\. It is the position, not the arm: lifter, pushrod or set-up of 5 intake/,
+      /the difference stayed on 5 intake, low with both arms\. It is the position, not the arm: lifter, pushrod or set-up of 5 intake/,
     cause: 'position',
     next: 'said',
   },

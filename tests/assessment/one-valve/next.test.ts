@@ -34,7 +34,7 @@ describe('what is next on a call about one valve: playbook call 7, common practi
     await nextIs(play, 'read-again', /^Read 5 intake once more, the same way\. Nothing is moved/);
     await play.keep(lifts({ 5: '.546' }));
     // 3 and 7 are as near along the bank 1 3 5 7; 4 and 6 are nearer by number, under the other cover.
-    await nextIs(play, 'name-arms', /^Put the arms of 5 intake and 3 intake, on the same bank on record/);
+    await nextIs(play, 'name-arms', /^Put the arms of 5 intake and 3 intake \(on the same bank\) on record/);
     for (const [arm, cylinder] of [['arm E', 5] as const, ['arm C', 3] as const]) {
       await play.name(arm);
       await play.place(arm, cylinder);

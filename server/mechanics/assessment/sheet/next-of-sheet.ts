@@ -87,7 +87,7 @@ function swapping(odd: SheetOddDetail): Said[] {
       {
         action: 'name-arms',
         about,
-        sentence: `Put the arms of ${placeOf(odd)} and ${placeOf(partner)}${bank} on record, with which sits where: these two are swapped next.`,
+        sentence: `Put the arms of ${placeOf(odd)} and ${placeOf(partner)}${bank === '' ? '' : ' (on the same bank)'} on record, with which sits where: these two are swapped next.`,
         reason,
         step: 'parts',
       },

@@ -83,7 +83,7 @@ function swapToDo(
 function swapSaid(odd: OddValve, { partner, arm, partnersArm }: ToSwap): string {
   const bank = partner.sameBank === true ? ', on the same bank' : '';
   if (arm === undefined || partnersArm === undefined)
-    return `the arms of ${placeOf(odd)} and ${placeOf(partner)}${bank} named, with which sits where; then both read, and read once more with the two swapped`;
+    return `the arms of ${placeOf(odd)} and ${placeOf(partner)}${bank === '' ? '' : ' on the same bank'} named, with which sits where; then both read, and read once more with the two swapped`;
   return `${arm} (${placeOf(odd)}) and ${partnersArm} (${placeOf(partner)}${bank}) swapped, where they sit then said, and both valves read once more in the same way`;
 }
 

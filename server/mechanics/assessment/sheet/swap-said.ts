@@ -4,13 +4,18 @@ import type { SheetSwapDetail } from './detail.ts';
 
 type Missing = SheetSwapDetail['missing'][number];
 
-/** The difference that goes with the named arm: with the sign that it has against its siblings. */
-const ofArm = ({ arms, oddArm, part = 0 }: SheetSwapDetail): number => (oddArm === arms[0] ? part : -part);
-const ofPlace = ({ places, oddPlace, position = 0 }: SheetSwapDetail): number =>
-  oddPlace === places[0] ? position : -position;
+/** What goes with the arm: with the sign that the odd one has; where none is named, of the first against the second. */
+export const ofArm = ({ arms, oddArm, part = 0 }: SheetSwapDetail): number =>
+  oddArm === undefined || oddArm === arms[0] ? part : -part;
+/** The same of what stays on the valve. */
+export const ofPlace = ({ places, oddPlace, position = 0 }: SheetSwapDetail): number =>
+  oddPlace === undefined || oddPlace === places[0] ? position : -position;
 
 const nameOf = ({ arms, armNames, oddArm }: SheetSwapDetail): string | undefined =>
   oddArm === undefined ? undefined : armNames[oddArm === arms[0] ? 0 : 1];
+
+/** By how much the valve that is odd now is off is said of that valve: one figure, and not a second one beside it. */
+const wayOf = (off: number): string => (off < 0 ? 'low' : 'high');
 
 /** What a position is made of; a lobe that was read is taken out of it already. */
 const positionOf = ({ lobesRead }: SheetSwapDetail, place: string): string =>
@@ -23,14 +28,14 @@ function partSaid(swap: SheetSwapDetail): string {
   const { armNames, part = 0 } = swap;
   if (name === undefined)
     return `the difference went with the arm: ${armNames[0]} is ${lowOrHigh(part)} against ${armNames[1]} on both valves. It is the part; which of the two needs a third valve of that side.`;
-  return `the difference went with ${name}, ${lowOrHigh(ofArm(swap))} on both valves. It is the part: ${name}. Only now look at its lot.`;
+  return `the difference went with ${name}, ${wayOf(ofArm(swap))} on both valves. It is the part: ${name}. Only now look at its lot.`;
 }
 
 function positionSaid(swap: SheetSwapDetail): string {
   const { oddPlace, places, position = 0 } = swap;
   if (oddPlace === undefined)
     return `the difference stayed on the valve: ${places[0]} is ${lowOrHigh(position)} against ${places[1]} with both arms. It is the position, not the arm: ${positionOf(swap, 'one of the two')}.`;
-  return `the difference stayed on ${oddPlace}, ${lowOrHigh(ofPlace(swap))} with both arms. It is the position, not the arm: ${positionOf(swap, oddPlace)}.`;
+  return `the difference stayed on ${oddPlace}, ${wayOf(ofPlace(swap))} with both arms. It is the position, not the arm: ${positionOf(swap, oddPlace)}.`;
 }
 
 function bothSaid(swap: SheetSwapDetail): string {
