@@ -12,6 +12,7 @@ import { catalogueEvidence } from './evidence/families.ts';
 import {
   answerEvidence,
   armEvidence,
+  handPartEvidence,
   noteEvidence,
   partEvidence,
   workingEvidence,
@@ -95,6 +96,7 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
     lash: record.lashLines.filter(({ reading }) => reading.arms === 'these').map(lashEvidence),
     tipMarks: record.tipMarks.map(markEvidence),
     part: record.partReadings.map(partEvidence),
+    handParts: record.handParts.map(handPartEvidence),
     ...familiesOf(record),
     answers: record.answers.map(answerEvidence),
     workings: record.workings.map(workingEvidence),

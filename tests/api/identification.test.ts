@@ -42,6 +42,14 @@ async function found(buildId: string) {
   return identificationView.parse(json);
 }
 
+/** The same of the one part in the hand. */
+async function foundFirst(buildId: string) {
+  const { parts, ...whole } = await found(buildId);
+  const [part] = parts;
+  if (part === undefined) throw new Error('there is a part in the hand');
+  return { ...whole, ...part, readings: whole.readings, of: part.readings };
+}
+
 const SORREL = [
   { kind: 'hole-across-trunnion', size: '.4355 in' },
   { kind: 'hole-across-trunnion', size: '.4362 in', place: 'turned a quarter turn' },
@@ -59,7 +67,7 @@ describe('identifying a part', () => {
   test('a part of the catalogue, measured: its family first, every reading a reason', async () => {
     const { buildId } = await openCall(service, owner, 'Sorrel');
     await kept(buildId, ...SORREL);
-    const answer = await found(buildId);
+    const answer = await foundFirst(buildId);
     expect(answer.families).toBe(69);
     const [first] = answer.candidates;
     expect(first).toMatchObject({ code: 'DEMO-SOR-160-B', nominalRatio: 1.6 });
@@ -81,7 +89,7 @@ describe('identifying a part', () => {
   test('the cover: needs to know how it is bolted, then speaks of sideways room only', async () => {
     const { buildId } = await openCall(service, owner, 'Cover');
     await kept(buildId, { kind: 'width-across-trunnion', size: '1.6 in' });
-    expect(await found(buildId)).not.toHaveProperty('cover');
+    expect(await foundFirst(buildId)).not.toHaveProperty('cover');
     const revised = await sendJson(
       service,
       owner.bearer,
@@ -91,14 +99,14 @@ describe('identifying a part', () => {
       { 'if-match': '"1"' },
     );
     expect(revised.status, revised.text).toBe(200);
-    const { cover } = await found(buildId);
+    const { cover } = await foundFirst(buildId);
     expect(cover?.verdict).toBe('short');
     expect(cover?.settledBy).toContain('height');
   });
 
   test('nothing read: the prior, and the measurement that settles most', async () => {
     const { buildId } = await openCall(service, owner, 'Nothing yet');
-    const answer = await found(buildId);
+    const answer = await foundFirst(buildId);
     expect(answer.noneOfThese).toBeCloseTo(0.2, 9);
     expect(answer.next[0]?.bits).toBeGreaterThan(2);
     expect(answer.next.map(({ bits }) => bits)).toHaveLength(9);
@@ -108,7 +116,7 @@ describe('identifying a part', () => {
     const other = await service.person();
     const { buildId } = await openCall(service, other, 'No catalogue');
     const { json } = await sendJson(service, other.bearer, 'GET', `/api/v1/builds/${buildId}/identification`);
-    expect(json).toMatchObject({ families: 0, candidates: [], noneOfThese: 1 });
+    expect(json).toMatchObject({ families: 0, parts: [{ candidates: [], noneOfThese: 1 }] });
   });
 });
 
@@ -128,7 +136,7 @@ describe('readings of the part', () => {
     expect((await sendJson(service, owner.bearer, 'POST', url, { size: '.44 in', reason: 'x' })).status).toBe(
       409,
     );
-    const answer = await found(buildId);
+    const answer = await foundFirst(buildId);
     expect(answer.readings.map(({ readAs }) => readAs)).toEqual(['.375 in', '.4355 in']);
     expect(answer.fasteners).toHaveLength(1);
     const strike = await sendJson(
@@ -139,7 +147,7 @@ describe('readings of the part', () => {
       { reason: 'another arm' },
     );
     expect(strike.json).toMatchObject({ struck: true });
-    expect((await found(buildId)).fasteners).toEqual([]);
+    expect((await foundFirst(buildId)).fasteners).toEqual([]);
     const exported = await sendJson(service, owner.bearer, 'GET', `/api/v1/builds/${buildId}/export`);
     expect(exported.json.partReadings).toHaveLength(3);
   });
@@ -155,7 +163,7 @@ describe('readings of the part', () => {
 
   test.each([
     [{ kind: 'hole-across-trunnion' }, '/size', 'required'],
-    [{ kind: 'hole-across-trunnion', size: '4.355 in' }, '/size', 'out-of-range'],
+    [{ kind: 'hole-across-trunnion', size: '435 in', place: 'x' }, '/size', 'out-of-range'],
     [{ kind: 'hole-across-trunnion', size: '.4355' }, '/size', 'wrong-dimension'],
     [{ kind: 'hole-across-trunnion', size: '3 deg' }, '/size', 'wrong-dimension'],
     [{ kind: 'rings' }, '/word', 'required'],
@@ -170,13 +178,13 @@ describe('readings of the part', () => {
     const { status, json } = await keep(buildId, body);
     expect(status).toBe(422);
     expect(json.errors).toContainEqual(expect.objectContaining({ pointer, code }));
-    expect((await found(buildId)).readings).toEqual([]);
+    expect((await foundFirst(buildId)).readings).toEqual([]);
   });
 
   test('marks stay word for word in their own field, and change no probability', async () => {
     const { buildId } = await openCall(service, owner, 'Marks');
     await kept(buildId, { kind: 'hole-across-trunnion', size: '.4355 in' });
-    const before = await found(buildId);
+    const before = await foundFirst(buildId);
     await kept(
       buildId,
       { kind: 'ratio-stamp', mark: ' 16 ', place: 'beside the trunnion, stamped' },
@@ -184,7 +192,7 @@ describe('readings of the part', () => {
       { kind: 'other-number', mark: '0417' },
       { kind: 'box-label', mark: '1.6' },
     );
-    const after = await found(buildId);
+    const after = await foundFirst(buildId);
     expect(after.noneOfThese).toBe(before.noneOfThese);
     expect(after.candidates).toEqual(before.candidates);
     expect(after.readings.slice(1).map(({ kind, typed }) => [kind, typed])).toEqual([
@@ -209,7 +217,7 @@ describe('readings of the part', () => {
       { kind: 'width-across-trunnion', size: '1.6 in' },
       { kind: 'rings', word: 'none' },
     );
-    const { questions } = await found(buildId);
+    const { questions } = await foundFirst(buildId);
     expect(questions.map(({ code }) => code)).toEqual(['two-sizes', 'rings-against-width']);
   });
 

@@ -135,10 +135,10 @@ describe('the step', () => {
     const far = await post(`/calls/${callId}/part-readings`, {
       form: 'part',
       kind: 'roller-diameter',
-      size: '3 in',
+      size: '95 in',
     });
     expect(far.statusCode).toBe(422);
-    expect(text(far.body)).toContain('Roller diameter is 3 in; .200 in to 1.200 in is allowed');
+    expect(text(far.body)).toContain('Roller diameter is 95 in; .200 in to 1.200 in is allowed');
   });
 
   test('three marks, each from its own field alone', async () => {

@@ -12,8 +12,16 @@ function valueText(kind: string, value: number | string): string {
   return isPartFeature(kind) ? (FEATURE_WORDS[kind][value] ?? value).toLowerCase() : value;
 }
 
-function reasonOf({ kind, reading, madeFor, word }: ReasonDetail): CandidateData['reasons'][number] {
-  const value = valueText(kind, reading);
+/** No figure without how far off it may be; a guess is called one. */
+function howFar({ within, guess }: ReasonDetail): string {
+  if (within === undefined) return '';
+  const figure = formatQuantity({ value: Number(fromSi(within, 'in').value.toFixed(4)), unit: 'in' });
+  return ` ± ${figure.replace(' in', '')}${guess === true ? ', a guess,' : ''}`;
+}
+
+function reasonOf(reason: ReasonDetail): CandidateData['reasons'][number] {
+  const { kind, reading, madeFor, word } = reason;
+  const value = `${valueText(kind, reading)}${howFar(reason)}`;
   const read = isPartSize(kind) ? `${PART_SIZES[kind].toLowerCase()} ${value}` : value;
   if (word === 'not-known' || madeFor === undefined) return { text: `${read}; the catalogue does not say` };
   if (madeFor === reading) return { verdict: word, text: `${read}, as it is made` };
