@@ -99,6 +99,9 @@ function saidBy({
       stud?.sentence ?? '',
       benchRatio?.lacks ?? benchRatio?.sentence ?? '',
       ...(ranking?.implied ?? []).map(({ sentence }) => sentence),
+      ...(ranking?.candidates ?? []).flatMap(({ reasons }) =>
+        reasons.map(({ word, said }) => `${word.replace('-', ' ')}: ${said}`),
+      ),
       ...readings.map(({ said }) => said ?? ''),
     ]),
   ].filter((text) => text !== '');

@@ -14,6 +14,8 @@ export interface ReasonDetail {
   /** How far off a reading of a size may be, half-width. */
   readonly within?: number;
   readonly guess?: boolean;
+  /** `roller diameter .496 in ± .002 against .500 in` */
+  readonly said: string;
 }
 
 /** How likely something is, as a figure and as it is read out. */

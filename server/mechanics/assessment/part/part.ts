@@ -50,7 +50,7 @@ function armOf({ arms, seats }: Evidence, { armId }: InHand): Pick<PartDetail, '
     ...(arm.boxLabel === '' ? [] : [`box label “${arm.boxLabel}”`]),
   ];
   const marked = marks.length === 0 ? 'no marks are told of it' : marks.join(', ');
-  const sits = seat === undefined ? 'it sits on no valve now' : `it sits on ${placeOf(seat)}`;
+  const sits = seat === undefined ? 'it sits on no valve now' : `it sits on ${placeOf(seat)} now`;
   return { arm: { armId: arm.id, sentence: `It is the arm “${arm.name}”: ${marked}; ${sits}.` } };
 }
 

@@ -13,6 +13,7 @@ import type { FamilyEvidence } from './family.ts';
 import { impliedBy } from './implied.ts';
 import type { InHand } from './in-hand.ts';
 import { asReadSize, toInches } from './read-size.ts';
+import { reasonSaid } from './reason-said.ts';
 import { STANDS_ALONE } from './stands-alone.ts';
 import { tellOf } from './tell.ts';
 
@@ -76,15 +77,18 @@ export function firstOf(
 
 const metres = (value: number | string): number | string => (typeof value === 'number' ? value * IN : value);
 
-const reasonOf = ({ kind, word, reading, madeFor, difference, within, guess }: Reason): ReasonDetail => ({
-  kind,
-  word,
-  reading: metres(reading),
-  ...(within === undefined ? {} : { within: within * IN }),
-  ...defined({ guess }),
-  ...(madeFor === undefined ? {} : { madeFor: metres(madeFor) }),
-  ...(difference === undefined ? {} : { difference: difference * IN }),
-});
+function reasonOf({ kind, word, reading, madeFor, difference, within, guess }: Reason): ReasonDetail {
+  const reason = {
+    kind,
+    word,
+    reading: metres(reading),
+    ...(madeFor === undefined ? {} : { madeFor: metres(madeFor) }),
+    ...(difference === undefined ? {} : { difference: difference * IN }),
+    ...(within === undefined ? {} : { within: within * IN }),
+    ...defined({ guess }),
+  };
+  return { ...reason, said: reasonSaid(reason) };
+}
 
 /** The part against the shop's catalogue, from its readings in an order that does not hang on their entry. */
 export function rankingOf(
