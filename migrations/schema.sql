@@ -255,6 +255,22 @@ create table part_family (
 alter table part_family enable row level security;
 alter table part_family force row level security;
 
+create table part_in_hand (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  build_id uuid not null,
+  part_id uuid,
+  name text not null,
+  arm_id uuid,
+  seq bigint not null,
+  by_kind text not null,
+  by_id uuid not null,
+  by_name text not null,
+  created_at timestamp with time zone not null default now()
+);
+alter table part_in_hand enable row level security;
+alter table part_in_hand force row level security;
+
 create table part_reading (
   shop_id uuid not null,
   id uuid not null default gen_random_uuid(),
@@ -273,7 +289,14 @@ create table part_reading (
   by_kind text not null,
   by_id uuid not null,
   by_name text not null,
-  created_at timestamp with time zone not null default now()
+  created_at timestamp with time zone not null default now(),
+  part_id uuid,
+  tool text not null default 'not-said'::text,
+  within_typed text,
+  within_value double precision,
+  within_unit text,
+  within_read_as text,
+  thread_count double precision
 );
 alter table part_reading enable row level security;
 alter table part_reading force row level security;
@@ -614,10 +637,18 @@ alter table part_family add constraint part_family_width_across_trunnion_in_chec
 alter table part_family add constraint part_family_shop_id_fkey FOREIGN KEY (shop_id) REFERENCES shop(id);
 alter table part_family add constraint part_family_pkey PRIMARY KEY (shop_id, id);
 alter table part_family add constraint part_family_shop_id_code_key UNIQUE (shop_id, code);
+alter table part_in_hand add constraint part_in_hand_shop_id_arm_id_fkey FOREIGN KEY (shop_id, arm_id) REFERENCES arm(shop_id, id);
+alter table part_in_hand add constraint part_in_hand_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
+alter table part_in_hand add constraint part_in_hand_shop_id_part_id_fkey FOREIGN KEY (shop_id, part_id) REFERENCES part_in_hand(shop_id, id);
+alter table part_in_hand add constraint part_in_hand_pkey PRIMARY KEY (shop_id, id);
 alter table part_reading add constraint part_reading_check CHECK (((replaces IS NULL) OR (reason <> ''::text)));
 alter table part_reading add constraint part_reading_check1 CHECK (((NOT struck) OR (replaces IS NOT NULL)));
 alter table part_reading add constraint part_reading_check2 CHECK (((value IS NULL) = (unit IS NULL)));
+alter table part_reading add constraint part_reading_check3 CHECK (((within_value IS NULL) = (within_unit IS NULL)));
+alter table part_reading add constraint part_reading_check4 CHECK (((within_value IS NULL) = (within_read_as IS NULL)));
+alter table part_reading add constraint part_reading_check5 CHECK (((within_value IS NULL) = (within_typed IS NULL)));
 alter table part_reading add constraint part_reading_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
+alter table part_reading add constraint part_reading_shop_id_part_id_fkey FOREIGN KEY (shop_id, part_id) REFERENCES part_in_hand(shop_id, id);
 alter table part_reading add constraint part_reading_shop_id_replaces_fkey FOREIGN KEY (shop_id, replaces) REFERENCES part_reading(shop_id, id);
 alter table part_reading add constraint part_reading_pkey PRIMARY KEY (shop_id, id);
 alter table part_reading add constraint part_reading_shop_id_replaces_key UNIQUE (shop_id, replaces);
@@ -717,6 +748,7 @@ CREATE INDEX idempotency_age ON public.idempotency USING btree (shop_id, created
 CREATE INDEX lash_log_build ON public.lash_log USING btree (shop_id, build_id);
 CREATE INDEX note_build ON public.note USING btree (shop_id, build_id, seq);
 CREATE INDEX part_family_ratio ON public.part_family USING btree (shop_id, nominal_ratio);
+CREATE INDEX part_in_hand_build ON public.part_in_hand USING btree (shop_id, build_id, seq);
 CREATE INDEX part_reading_build ON public.part_reading USING btree (shop_id, build_id, seq);
 CREATE INDEX photograph_build ON public.photograph USING btree (shop_id, build_id, seq);
 CREATE INDEX reading_build ON public.reading USING btree (shop_id, build_id, seq);
@@ -747,6 +779,7 @@ create policy shop_only on idempotency for ALL using (shop_id = app_shop()) with
 create policy shop_only on lash_log for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on note for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on part_family for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
+create policy shop_only on part_in_hand for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on part_reading for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on photograph for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on presence for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
@@ -780,6 +813,7 @@ grant SELECT on kysely_migration to benchcall_service;
 grant INSERT, SELECT on lash_log to benchcall_service;
 grant INSERT, SELECT, UPDATE on note to benchcall_service;
 grant INSERT, SELECT, UPDATE on part_family to benchcall_service;
+grant INSERT, SELECT on part_in_hand to benchcall_service;
 grant INSERT, SELECT on part_reading to benchcall_service;
 grant INSERT, SELECT on photograph to benchcall_service;
 grant DELETE, INSERT, SELECT, UPDATE on presence to benchcall_service;

@@ -1,10 +1,21 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
-import { correctPartReading, newPartReading } from '../../shared/schemas/part-reading.ts';
+import {
+  correctPartReading,
+  newHandPart,
+  newPartReading,
+  sayHandPart,
+} from '../../shared/schemas/part-reading.ts';
 import { assessed } from '../assessment/assessed.ts';
 import { identificationView, showIdentification } from '../assessment/identification/view.ts';
+import { addHandPart, nameHandPart } from '../records/part-readings/hand-parts.ts';
 import { keepPartReading, replacePartReading } from '../records/part-readings/part-readings.ts';
-import { partReadingView, showPartReading } from '../records/part-readings/view.ts';
+import {
+  handPartView,
+  partReadingView,
+  showHandPart,
+  showPartReading,
+} from '../records/part-readings/view.ts';
 import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
@@ -15,7 +26,7 @@ export function identificationApi(app: FastifyInstance, deps: Deps): void {
   readRoute(app, deps, {
     operationId: 'getIdentification',
     tag,
-    summary: 'What the part in the hand may be, by its readings and the shop’s catalogue',
+    summary: 'What each part in the hand may be, by its readings and the shop’s catalogue',
     url: '/api/v1/builds/:id/identification',
     params: idParams,
     query: noParams,
@@ -51,6 +62,34 @@ export function identificationApi(app: FastifyInstance, deps: Deps): void {
     answer: partReadingView,
     run: async (tx, { principal, params, body }) => ({
       body: showPartReading(await replacePartReading(tx, principal, params.id, params.readingId, body)),
+    }),
+  });
+  commandRoute(app, deps, {
+    operationId: 'addPartInHand',
+    tag,
+    summary: 'One more part in the hand, with the arm of the build that it is',
+    method: 'POST',
+    url: '/api/v1/builds/:id/identification/parts',
+    params: idParams,
+    body: newHandPart,
+    status: 201,
+    answer: handPartView,
+    run: async (tx, { principal, params, body }) => ({
+      body: showHandPart(await addHandPart(tx, principal, params.id, body)),
+    }),
+  });
+  commandRoute(app, deps, {
+    operationId: 'namePartInHand',
+    tag,
+    summary: 'What a part in the hand is called and which arm it is, from now on',
+    method: 'POST',
+    url: '/api/v1/builds/:id/identification/parts/names',
+    params: idParams,
+    body: sayHandPart,
+    status: 201,
+    answer: handPartView,
+    run: async (tx, { principal, params, body }) => ({
+      body: showHandPart(await nameHandPart(tx, principal, params.id, body)),
     }),
   });
 }

@@ -13,6 +13,7 @@ import { catalogueEvidence } from './evidence/families.ts';
 import {
   answerEvidence,
   armEvidence,
+  handPartEvidence,
   noteEvidence,
   partEvidence,
   workingEvidence,
@@ -109,6 +110,7 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
     lash: record.lashLines.filter(({ reading }) => reading.arms === 'these').map(lashEvidence),
     tipMarks: record.tipMarks.map(markEvidence),
     part: record.partReadings.map(partEvidence),
+    handParts: record.handParts.map(handPartEvidence),
     ...familiesOf(record),
     answers: record.answers.map(answerEvidence),
     workings: record.workings.map(workingEvidence),

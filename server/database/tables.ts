@@ -2,7 +2,7 @@ import type { ArmPlacementTable, ArmTable, BuildRevisionTable, BuildTable } from
 import type { BuilderSessionTable, CallTable, PresenceTable, ShareLinkTable } from './tables/calls.ts';
 import type { LashLogTable, TipMarkTable } from './tables/marks-and-lash.ts';
 import type { AnswerTable, ReadingTable, SetUpStatementTable, SetUpTable } from './tables/measuring.ts';
-import type { PartFamilyTable, PartReadingTable } from './tables/parts.ts';
+import type { PartFamilyTable, PartInHandTable, PartReadingTable } from './tables/parts.ts';
 import type {
   ApiKeyTable,
   FirstAdministratorLinkTable,
@@ -42,6 +42,7 @@ export interface Tables {
   event: EventTable;
   part_family: PartFamilyTable;
   part_reading: PartReadingTable;
+  part_in_hand: PartInHandTable;
   presence: PresenceTable;
   working: WorkingTable;
   photograph: PhotographTable;

@@ -3,6 +3,7 @@ import { defined } from '../defined.ts';
 import type { FaultCode } from '../problems/faults.ts';
 import { formatQuantity } from '../quantities/format.ts';
 import { readNumber } from '../quantities/read-number.ts';
+import { threadsPerInch } from '../quantities/threads-per-inch.ts';
 import { type Dimension, isUnit, type Quantity, UNITS, type Unit, unitsOf } from '../quantities/units.ts';
 import { fieldInfo } from './field-info.ts';
 import { fromValueAndUnit, type QuantityRange } from './read-quantity.ts';
@@ -18,16 +19,40 @@ interface Turn {
   readonly perTurn?: Quantity;
 }
 
+/** What the place of an entry tells of it. */
+interface PlaceOfEntry {
+  /** The least and the most that it can be there, SI: of two meanings the one within is meant. */
+  readonly between?: readonly [least: number, most: number];
+  /** `20 tpi` is a length: a pitch. */
+  readonly threads?: boolean;
+}
+
 type Understood =
   | { ok: true; entered: Entered }
   | { ok: false; code: FaultCode; detail: string; at?: string };
+
+function isWithin(
+  quantity: Quantity | { readonly value: number },
+  { between }: PlaceOfEntry,
+): quantity is Quantity {
+  if (between === undefined || !('unit' in quantity)) return false;
+  const si = siOf(quantity);
+  return si >= between[0] && si <= between[1];
+}
 
 function understandText(
   text: string,
   dimension: Dimension,
   assume: Unit | undefined,
   turn: Turn,
+  place: PlaceOfEntry,
 ): Understood {
+  const threads = place.threads === true ? threadsPerInch(text) : undefined;
+  if (threads !== undefined)
+    return {
+      ok: true,
+      entered: { typed: text, value: 1 / threads, unit: 'in', readAs: `${threads} threads to the inch` },
+    };
   const read = readNumber(text, {
     kind: dimension,
     ...defined({ assume, perTurn: turn.perTurn }),
@@ -37,6 +62,10 @@ function understandText(
     return { ok: true, entered: { typed: text, value: read.value, unit: read.unit, readAs: read.readAs } };
   }
   if (read.fault) return { ok: false, code: read.fault.code, detail: read.fault.detail };
+  const [fitting, ...more] = read.ambiguities.flatMap(({ quantity, readAs }) =>
+    isWithin(quantity, place) ? [{ ...quantity, typed: text, readAs }] : [],
+  );
+  if (fitting !== undefined && more.length === 0) return { ok: true, entered: fitting };
   const ways = read.ambiguities.map((each) => each.readAs).join(', or ');
   return {
     ok: false,
@@ -46,8 +75,8 @@ function understandText(
 }
 
 /** Understands `".482 in"`, `{ value, unit }`, or what a form sends: `{ typed, assume, perTurn? }`. */
-function understand(raw: unknown, dimension: Dimension): Understood {
-  if (typeof raw === 'string') return understandText(raw, dimension, undefined, {});
+function understand(raw: unknown, dimension: Dimension, place: PlaceOfEntry): Understood {
+  if (typeof raw === 'string') return understandText(raw, dimension, undefined, {}, place);
   if (typeof raw === 'number') {
     const units = unitsOf(dimension).join(', ');
     return { ok: false, code: 'wrong-dimension', detail: `is a bare number; give a unit: ${units}` };
@@ -72,7 +101,7 @@ function understand(raw: unknown, dimension: Dimension): Understood {
       unit: z.custom<Unit>((unit) => typeof unit === 'string' && isUnit(unit)),
     });
     const turn = perTurn.safeParse(Reflect.get(raw, 'perTurn'));
-    return understandText(typed, dimension, assume, turn.success ? { perTurn: turn.data } : {});
+    return understandText(typed, dimension, assume, turn.success ? { perTurn: turn.data } : {}, place);
   }
   const value: unknown = Reflect.get(raw, 'value');
   const unit: unknown = Reflect.get(raw, 'unit');
@@ -92,7 +121,12 @@ function understand(raw: unknown, dimension: Dimension): Understood {
 }
 
 /** An entry of `dimension` that is kept as it was made. */
-export function entered(dimension: Dimension, description: string, range: QuantityRange = {}) {
+export function entered(
+  dimension: Dimension,
+  description: string,
+  range: QuantityRange = {},
+  place: PlaceOfEntry = {},
+) {
   const schema = z
     .unknown()
     .transform((raw, ctx): Entered => {
@@ -101,7 +135,7 @@ export function entered(dimension: Dimension, description: string, range: Quanti
         return z.NEVER;
       };
       if (raw === undefined) return refuse('required', `is missing: a ${dimension} with its unit`);
-      const read = understand(raw, dimension);
+      const read = understand(raw, dimension, place);
       if (!read.ok) return refuse(read.code, read.detail, read.at === undefined ? [] : [read.at]);
       const inRange = fromValueAndUnit(read.entered.value, read.entered.unit, dimension, range);
       return inRange.ok ? read.entered : refuse(inRange.code, inRange.detail);

@@ -21,7 +21,25 @@ export const PART_MARKS = {
   'box-label': 'What the box or invoice says',
 } as const;
 
-export const PART_KINDS = { ...PART_SIZES, ...PART_FEATURES, ...PART_MARKS } as const;
+/** What belongs to the part and is no part of it: measured as well, and in no line of the catalogue. */
+export const PART_FITTINGS = {
+  'stud-diameter': 'Stud or bolt, over its thread',
+  'stud-pitch': 'Pitch of that thread',
+  'stem-diameter': 'Valve stem',
+} as const;
+
+export const PART_KINDS = { ...PART_SIZES, ...PART_FEATURES, ...PART_FITTINGS, ...PART_MARKS } as const;
+
+/** What a size is read with. A guess stays a guess. */
+export const PART_TOOLS = {
+  'not-said': 'Not said',
+  caliper: 'Caliper',
+  micrometer: 'Micrometer',
+  rule: 'Rule or tape',
+  'thread-gauge': 'Thread pitch gauge',
+  guess: 'A guess, not measured',
+} as const;
+export type PartTool = keyof typeof PART_TOOLS;
 
 export const RINGS = { visible: 'Rings visible', none: 'No rings, bearings flush' } as const;
 export const TIPS = { roller: 'Roller tip', shoe: 'Shoe tip' } as const;
@@ -39,3 +57,7 @@ const has = <T extends object>(words: T, kind: string): kind is Extract<keyof T,
 export const isPartSize = (kind: string): kind is keyof typeof PART_SIZES => has(PART_SIZES, kind);
 export const isPartFeature = (kind: string): kind is keyof typeof PART_FEATURES => has(PART_FEATURES, kind);
 export const isPartMark = (kind: string): kind is keyof typeof PART_MARKS => has(PART_MARKS, kind);
+export const isPartFitting = (kind: string): kind is keyof typeof PART_FITTINGS => has(PART_FITTINGS, kind);
+/** Everything that has a length. */
+export const isMeasured = (kind: string): boolean => isPartSize(kind) || isPartFitting(kind);
+export const isPartTool = (tool: string): tool is PartTool => has(PART_TOOLS, tool);

@@ -31,7 +31,8 @@ test('a part is ranked against the catalogue as it is now', async () => {
   expect(kept.status, kept.text).toBe(201);
   const codes = async (): Promise<unknown[]> => {
     const { json } = await sendJson(service, person.bearer, 'GET', url);
-    const candidates: unknown = json.candidates;
+    const [part] = Array.isArray(json.parts) ? json.parts : [];
+    const candidates: unknown = Reflect.get(Object(part), 'candidates');
     return (Array.isArray(candidates) ? candidates : []).map((each: unknown) =>
       Reflect.get(Object(each), 'code'),
     );

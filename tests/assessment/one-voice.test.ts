@@ -95,8 +95,18 @@ function saidBy({
       ...gaps.flatMap(({ because, lacks }) => [...because, ...lacks]),
     ]),
     ...details.sheet.sides.flatMap(({ odd }) => odd.map(({ swap }) => swap ?? '')),
-    ...details.part.holes.flatMap(({ said, ask, cautions }) => [said, ask ?? '', ...cautions]),
-    ...(details.part.cover === undefined ? [] : [details.part.cover.reason, details.part.cover.settledBy]),
+    ...details.parts.flatMap(({ holes, cover, arm, stud, benchRatio, ranking, readings }) => [
+      ...holes.flatMap(({ said, ask, cautions }) => [said, ask ?? '', ...cautions]),
+      ...(cover === undefined ? [] : [cover.reason, cover.settledBy]),
+      arm?.sentence ?? '',
+      stud?.sentence ?? '',
+      benchRatio?.lacks ?? benchRatio?.sentence ?? '',
+      ...(ranking?.implied ?? []).map(({ sentence }) => sentence),
+      ...(ranking?.candidates ?? []).flatMap(({ reasons }) =>
+        reasons.map(({ word, said }) => `${word.replace('-', ' ')}: ${said}`),
+      ),
+      ...readings.map(({ said }) => said ?? ''),
+    ]),
   ].filter((text) => text !== '');
 }
 

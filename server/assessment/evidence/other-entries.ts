@@ -3,6 +3,7 @@ import { siIf } from '../../../shared/schemas/entered.ts';
 import type {
   AnswerEvidence,
   ArmEvidence,
+  HandPartEvidence,
   NoteEvidence,
   PartEvidence,
   WorkingEvidence,
@@ -11,6 +12,7 @@ import { computation as rollerSweep } from '../../mechanics/computations/roller-
 import type { Answer } from '../../records/answers/answers.ts';
 import type { Arm } from '../../records/arms/arms.ts';
 import type { Note } from '../../records/notes/notes.ts';
+import type { HandPart } from '../../records/part-readings/hand-parts.ts';
 import type { PartReading } from '../../records/part-readings/part-readings.ts';
 import type { Working } from '../../records/workings/workings.ts';
 import { entryEvidence } from './entry.ts';
@@ -24,9 +26,21 @@ export const armEvidence = ({ id, name, ratioStamp, otherNumber, boxLabel }: Arm
 });
 
 export function partEvidence(entry: PartReading): PartEvidence {
-  const { kind, size, word, typed, readAs } = entry;
-  return { ...entryEvidence(entry), kind, typed, readAs, ...defined({ size: siIf(size), word }) };
+  const { kind, size, word, typed, readAs, partId, tool, within, count } = entry;
+  return {
+    ...entryEvidence(entry),
+    kind,
+    typed,
+    readAs,
+    ...defined({ partId, size: siIf(size), unit: size?.unit, word, typedWithin: siIf(within), count }),
+    ...(size === undefined ? {} : { tool }),
+  };
 }
+
+export const handPartEvidence = ({ id, name, armId }: HandPart): HandPartEvidence => ({
+  name,
+  ...defined({ id, armId }),
+});
 
 export const answerEvidence = (entry: Answer): AnswerEvidence => ({
   id: entry.id,

@@ -13,6 +13,7 @@ export const subjectView = z
     valve: sideView.optional(),
     setUpId: z.uuid().optional(),
     armId: z.uuid().optional(),
+    partId: z.uuid().optional().meta({ description: 'which part in the hand; the first has none' }),
   })
   .meta({ id: 'Subject', description: 'what something is said of' });
 
@@ -23,4 +24,5 @@ export const showSubject = (about: Subject) =>
     valve: 'valve' in about ? about.valve : undefined,
     setUpId: 'setUpId' in about ? about.setUpId : undefined,
     armId: 'armId' in about ? about.armId : undefined,
+    partId: 'partId' in about ? about.partId : undefined,
   });

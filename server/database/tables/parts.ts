@@ -1,5 +1,5 @@
 import type { ColumnType, Generated } from 'kysely';
-import type { Corrected, Created, Fixed, Sequence } from './columns.ts';
+import type { Author, Corrected, Created, Fixed, Sequence } from './columns.ts';
 
 /** The catalogue, and what was read of a part in the hand. */
 
@@ -40,4 +40,22 @@ export interface PartReadingTable extends Corrected {
   word: Fixed<string | null>;
   read_as: Fixed<string>;
   place: Fixed<string>;
+  part_id: Fixed<string | null>;
+  tool: Fixed<string>;
+  within_typed: Fixed<string | null>;
+  within_value: Fixed<number | null>;
+  within_unit: Fixed<string | null>;
+  within_read_as: Fixed<string | null>;
+  thread_count: Fixed<number | null>;
+}
+
+/** What a part in the hand is called, and which arm of the build it is; the newest row of a part counts. */
+export interface PartInHandTable extends Author {
+  shop_id: Fixed<string>;
+  id: Generated<string>;
+  build_id: Fixed<string>;
+  part_id: Fixed<string | null>;
+  name: Fixed<string>;
+  arm_id: Fixed<string | null>;
+  seq: Sequence;
 }

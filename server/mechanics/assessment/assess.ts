@@ -12,7 +12,7 @@ import { lackingFor, missingOf, needsOf, stepNeeds } from './missing/missing.ts'
 import { heldBack } from './next/held-back.ts';
 import { nextOf } from './next/next.ts';
 import { partPart } from './part/part.ts';
-import { measureNext } from './part/tell.ts';
+import { partNext } from './part/tell.ts';
 import { ratioPart, ratioRead } from './ratio/ratio.ts';
 import { ratiosWithheld, valveRatios } from './ratio/valve-ratios.ts';
 import { nextOfSheet } from './sheet/next-of-sheet.ts';
@@ -55,7 +55,7 @@ export function assess(evidence: Evidence): Assessment {
   const needs = needsOf(evidence, read.explained);
   const lacking = lackingFor(needs, evidence);
   const { closed, goal } = evidence.call;
-  const ofPart = planOf(goal).asks.includes('identify') ? measureNext(part.detail.ranking) : undefined;
+  const ofPart = planOf(goal).asks.includes('identify') ? partNext(part.detail, part.questions) : undefined;
   const atEnd = needs.filter(({ step, need }) => step === 'notes' && !need.have);
   const { questions } = said;
   const ofSheet = nextOfSheet(sheet.detail);
@@ -68,7 +68,7 @@ export function assess(evidence: Evidence): Assessment {
     change: change.detail,
     marks: marks.detail,
     lash: lash.detail,
-    part: part.detail,
+    parts: part.detail,
   };
   const whole: Assessment = {
     ...said,

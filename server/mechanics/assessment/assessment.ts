@@ -4,10 +4,17 @@ import type { GapName, Side, ValvePlace } from './evidence.ts';
 import type { ExplanationResult } from './ratio/explanation.ts';
 import type { JudgementWord } from './words.ts';
 
+/** A part in the hand: the first of a build has no id, and no name until it is given one. */
+export interface PartSubject {
+  readonly of: 'part';
+  readonly partId?: string;
+  readonly name?: string;
+}
+
 /** What a quantity, judgement or question is about. */
 export type Subject =
   | { readonly of: 'build' }
-  | { readonly of: 'part' }
+  | PartSubject
   | (ValvePlace & { readonly of: 'valve' })
   | { readonly of: 'side'; readonly valve: Side }
   | (ValvePlace & { readonly of: 'set-up'; readonly setUpId: string; readonly number: number })

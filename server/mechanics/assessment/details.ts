@@ -13,6 +13,6 @@ export interface Details {
   readonly change: readonly ChangeDetail[];
   readonly marks: MarksDetail;
   readonly lash: LashDetail;
-  /** What the part in the hand may be, its fastener, and the room under the cover. */
-  readonly part: PartDetail;
+  /** What each part in the hand may be, its fastener, and the room under the cover; at least one. */
+  readonly parts: readonly PartDetail[];
 }

@@ -1,4 +1,5 @@
 import type { Goal } from '../../../shared/schemas/goals.ts';
+import type { PartTool } from '../../../shared/schemas/part-words.ts';
 import type { FamilyEvidence } from './part/family.ts';
 import type { BoltingName, LifterName, MountingName } from './words.ts';
 
@@ -161,10 +162,28 @@ export interface TipMarkEvidence extends EvidenceEntry, ValvePlace {
 
 export interface PartEvidence extends EvidenceEntry {
   readonly kind: string;
+  /** Which part in the hand; the first of a build has no id. */
+  readonly partId?: string;
+  /** As it was read; of a pitch that was counted the length that the threads go over. */
   readonly size?: number;
+  /** The unit that it was entered in; left out, inches. */
+  readonly unit?: string;
+  readonly tool?: PartTool;
+  /** How far off it may be, half-width, where that was typed. */
+  readonly typedWithin?: number;
+  /** Threads that the length goes over. */
+  readonly count?: number;
   readonly word?: string;
   readonly typed: string;
   readonly readAs: string;
+}
+
+/** What a part in the hand is called, and which arm of the build it is. */
+export interface HandPartEvidence {
+  /** The first part of a build has none. */
+  readonly id?: string;
+  readonly name: string;
+  readonly armId?: string;
 }
 
 export interface AnswerEvidence {
@@ -264,6 +283,8 @@ export interface Evidence {
   readonly lash: readonly LashEvidence[];
   readonly tipMarks: readonly TipMarkEvidence[];
   readonly part: readonly PartEvidence[];
+  /** Parts that were named; the first needs no name. */
+  readonly handParts?: readonly HandPartEvidence[];
   /** The shop's catalogue, where something was read of a part. */
   readonly families?: readonly FamilyEvidence[];
   readonly answers: readonly AnswerEvidence[];

@@ -1,5 +1,6 @@
 import type { Assessment, Subject } from './assessment.ts';
 import { keyOf } from './common/said.ts';
+import type { Details } from './details.ts';
 import type { JudgementWord } from './words.ts';
 
 /** A verdict word, and what it is said of: the only ones that a face may show. */
@@ -37,28 +38,34 @@ function fromTables({ details }: Assessment): SaidWord[] {
   return [...ofChange, ...ofSheet];
 }
 
-/** Readings of a loose part against the sizes that parts are made for, and each against each family. */
-function fromPart({ details }: Assessment): SaidWord[] {
-  const { holes, ranking } = details.part;
-  const said = (id: string, word: JudgementWord): SaidWord => ({
-    word,
-    id,
-    about: { of: 'part' },
-    key: 'part',
-  });
+/** Readings of one loose part against the sizes that parts are made for, and each against each family. */
+function ofPart({ about, key, holes, ordinary, stud, ranking }: Details['parts'][number]): SaidWord[] {
+  const said = (id: string, word: JudgementWord): SaidWord => ({ word, id, about, key: keyOf(about) });
   return [
-    ...holes.map(({ entryId, word }) => said(`part:hole:${entryId}`, word)),
+    ...holes.flatMap(({ entryId, word, threads, others }) => [
+      said(`${key}:hole:${entryId}`, word),
+      ...[...threads, ...others].map(({ designation, fit }) =>
+        said(`${key}:hole:${entryId}:${designation}`, fit),
+      ),
+    ]),
+    ...ordinary.flatMap(({ entryId, sizes, range }) => [
+      ...sizes.map(({ name, word }) => said(`${key}:ordinary:${entryId}:${name}`, word)),
+      ...(range === undefined ? [] : [said(`${key}:ordinary:${entryId}:range`, range.word)]),
+    ]),
+    ...(stud?.threads ?? []).map(({ designation, word }) => said(`${key}:stud:${designation}`, word)),
     ...(ranking?.candidates ?? []).flatMap(({ family, reasons }) =>
       reasons.flatMap(({ kind, word }) =>
-        word === 'not-known' ? [] : [said(`part:family:${family.id}:${kind}`, word)],
+        word === 'not-known' ? [] : [said(`${key}:family:${family.id}:${kind}`, word)],
       ),
     ),
   ];
 }
 
+const fromParts = ({ details }: Assessment): SaidWord[] => details.parts.flatMap(ofPart);
+
 /** Every verdict word with its subject that a face may show; none other may stand anywhere. */
 export const wordsOf = (assessment: Assessment): SaidWord[] => [
   ...fromJudgements(assessment),
   ...fromTables(assessment),
-  ...fromPart(assessment),
+  ...fromParts(assessment),
 ];

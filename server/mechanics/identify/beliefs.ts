@@ -32,12 +32,7 @@ function factorsOf(model: IdentificationModel, readings: PartReadings): Factor[]
   const sizes = SIZE_KINDS.flatMap((kind) => {
     const read = readings.sizes[kind] ?? [];
     if (read.length === 0) return [];
-    return [
-      factor<number>(
-        (size) => sizeLikelihood(model.sizes[kind], size, read),
-        ({ made }) => made.sizes[kind],
-      ),
-    ];
+    return [factor<number>(sizeLikelihood(model.sizes[kind], kind, read), ({ made }) => made.sizes[kind])];
   });
   const features = FEATURE_KINDS.flatMap((kind) => {
     const said = readings.features[kind] ?? [];

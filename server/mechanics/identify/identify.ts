@@ -10,9 +10,30 @@ import type { Apart, Family, Identification, PartReadings, Ranking } from './typ
 function apartIn(model: IdentificationModel, readings: PartReadings): Apart[] {
   return SIZE_KINDS.flatMap((kind) => {
     const read = readings.sizes[kind] ?? [];
-    if (read.length < 2 || standTogether(model.sizes[kind], read)) return [];
-    return [{ kind, readings: read, allowed: model.sizes[kind].apart }];
+    if (read.length < 2 || standTogether(model.sizes[kind], kind, read)) return [];
+    return [{ kind, readings: read.map(({ value }) => value), allowed: model.sizes[kind].apart }];
   });
+}
+
+/**
+ * The chances of the families alone, in their order, and last of none of them.
+ *
+ * Equation: see `beliefs`.
+ *
+ * @param families [in] the shop's catalogue, sizes as made; may be empty
+ * @param readings [in] readings that stand, each above 0
+ * @param model [in] the measurement model; left out, the one of the seed table
+ * @returns [1] as many as there are families and one more; they sum to 1
+ * Validity: as for `rank`.
+ * Source: as for `rank`.
+ */
+export function familyChances(
+  families: readonly Family[],
+  readings: PartReadings,
+  model: IdentificationModel = IDENTIFICATION_MODEL,
+): Float64Array {
+  const accounts = accountsOf(model, families);
+  return byFamily(accounts, beliefs(model, accounts, readings), families.length);
 }
 
 /**
@@ -32,8 +53,7 @@ export function rank(
   readings: PartReadings,
   model: IdentificationModel = IDENTIFICATION_MODEL,
 ): Ranking {
-  const accounts = accountsOf(model, families);
-  const p = byFamily(accounts, beliefs(model, accounts, readings), families.length);
+  const p = familyChances(families, readings, model);
   const candidates = families.map((family, index) => ({
     id: family.id,
     probability: p[index] ?? 0,

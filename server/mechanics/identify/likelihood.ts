@@ -1,43 +1,45 @@
-import { normalDensity } from '../explain-readings/normal.ts';
+import type { SizeKind } from './kinds.ts';
 import type { FeatureModel, SizeModel } from './model.ts';
-import { linesOf } from './spread-of-readings.ts';
+import { sizeCurve } from './size-curve.ts';
+import { excessOf } from './tools.ts';
+import type { ReadSize } from './types.ts';
 
-/** Whether readings of one place speak of one size. */
-export function standTogether(model: SizeModel, readings: readonly number[]): boolean {
-  return Math.max(...readings) - Math.min(...readings) <= model.apart + 1e-9;
-}
+const EDGE = 1e-9;
 
-function density(model: SizeModel, nominal: number | undefined, reading: number, n: number): number {
-  return linesOf(model, nominal, n).reduce(
-    (sum, line) => sum + line.weight * normalDensity(reading - line.mean, line.spread),
-    0,
+/** Whether readings of one place speak of one size; coarse tools may be further apart. */
+export const standTogether = (model: SizeModel, kind: SizeKind, readings: readonly ReadSize[]): boolean =>
+  readings.every((one, index) =>
+    readings
+      .slice(index + 1)
+      .every(
+        (other) =>
+          Math.abs(one.value - other.value) <=
+          model.apart + excessOf(kind, one) + excessOf(kind, other) + EDGE,
+      ),
   );
-}
 
 /**
  * How well the readings of one size fit a part made for `nominal`.
  *
- * Equation: readings that stand together: p(mean | size), the error of the place being common to them all;
- * readings that do not: (1/n) sum of p(reading_i | size), since either may be the true one and their mean is
- * the size of nothing. Factors that are the same for every part are left out.
+ * Equation: readings that stand together: `sizeCurve` at the size; readings that do not: (1/n) sum of it for each
+ * alone, since either may be the true one and their mean is the size of nothing. Factors that are the same for every
+ * part are left out.
  *
  * @param model [in] the model of this kind of reading
- * @param nominal [in] size the part is made for; undefined when it is not known
- * @param readings [in] one or more readings, each above 0
- * @returns the likelihood [1/in], 0 or more
+ * @param kind what is read
+ * @param readings [in] one or more, each above 0, with their tools
+ * @returns a function of the size a part is made for, undefined when it is not known: the likelihood, 0 or more
  * Validity: a relative figure; only ratios between parts mean something.
  * Source: derived here.
  */
 export function sizeLikelihood(
   model: SizeModel,
-  nominal: number | undefined,
-  readings: readonly number[],
-): number {
-  if (standTogether(model, readings)) {
-    const mean = readings.reduce((sum, reading) => sum + reading, 0) / readings.length;
-    return density(model, nominal, mean, readings.length);
-  }
-  return readings.reduce((sum, reading) => sum + density(model, nominal, reading, 1), 0) / readings.length;
+  kind: SizeKind,
+  readings: readonly ReadSize[],
+): (nominal: number | undefined) => number {
+  if (standTogether(model, kind, readings)) return sizeCurve(model, kind, readings);
+  const each = readings.map((read) => sizeCurve(model, kind, [read]));
+  return (nominal) => each.reduce((sum, curve) => sum + curve(nominal), 0) / readings.length;
 }
 
 /**

@@ -16,7 +16,10 @@ interface Band {
 /** How one size reads, and what it is on a part that is not in the catalogue. Inches. */
 export interface SizeModel {
   readonly title: string;
+  /** Those of a caliper. */
   readonly errors: readonly ErrorLine[];
+  /** As much of the bias as a caliper's inside jaws give. */
+  readonly jawBias?: number;
   /** Spread of two readings at one place about their common error. */
   readonly repeat: number;
   /** The most by which two readings at one place differ and still speak of one size. */

@@ -5,6 +5,7 @@ import { FEATURE_KINDS, type FeatureKind, type PartKind, SIZE_KINDS, type SizeKi
 import { featureChance } from './likelihood.ts';
 import type { IdentificationModel } from './model.ts';
 import { type Line, linesOf } from './spread-of-readings.ts';
+import { excessOf } from './tools.ts';
 import type { Offer, PartReadings } from './types.ts';
 
 const STEPS_PER_SPREAD = 2;
@@ -74,6 +75,10 @@ function worthOfFeature(
   };
 }
 
+/** Nothing was read of it, or only with tools that leave more open than the band a caliper agrees in. */
+const onlyCoarse = (model: IdentificationModel, kind: SizeKind, { sizes }: PartReadings): boolean =>
+  (sizes[kind] ?? []).every((read) => excessOf(kind, read) > model.sizes[kind].agrees.below);
+
 /** Two offers this close in worth are the same: the one that is less trouble goes first. */
 const SAME_BITS = 0.05;
 
@@ -87,7 +92,7 @@ const SAME_BITS = 0.05;
  * @param model [in] the measurement model
  * @param accounts [1] as from `accountsOf`
  * @param p [1] as from `beliefs`
- * @param readings what was read; kinds with a reading are not offered again
+ * @param readings what was read; kinds with a reading are not offered again, but those that were guessed or ruled
  * @returns one offer per kind not read, bits [bit] 0 or more, rightFirst [1] 0 to 1
  * Validity: one reading of each kind.
  * Source: information theory (mutual information); derived here.
@@ -110,7 +115,7 @@ export function nextMeasurements(
     rightFirst: Math.min(1, worth.rightFirst),
   });
   return inOrder(model, [
-    ...SIZE_KINDS.filter((kind) => (readings.sizes[kind] ?? []).length === 0).map((kind) =>
+    ...SIZE_KINDS.filter((kind) => onlyCoarse(model, kind, readings)).map((kind) =>
       offer(kind, worthOfSize(model, kind, believed)),
     ),
     ...FEATURE_KINDS.filter((kind) => (readings.features[kind] ?? []).length === 0).map((kind) =>

@@ -1,3 +1,4 @@
+import type { PartTool } from '../../../shared/schemas/part-words.ts';
 import type { FeatureKind, PartKind, SizeKind } from './kinds.ts';
 
 /** A part family as the catalogue has it. Sizes are those it is made for, inches; one left out is not known. */
@@ -9,9 +10,18 @@ export interface Family {
   readonly features: Readonly<Partial<Record<FeatureKind, string>>>;
 }
 
+/** One reading of a size, inches. */
+export interface ReadSize {
+  readonly value: number;
+  /** Left out, by caliper. */
+  readonly tool?: PartTool;
+  /** How far off it may be, half-width; left out, as that tool may be. */
+  readonly within?: number;
+}
+
 /** What was read of the part in the hand: every reading of a size that stands, inches, and what was seen. */
 export interface PartReadings {
-  readonly sizes: Readonly<Partial<Record<SizeKind, readonly number[]>>>;
+  readonly sizes: Readonly<Partial<Record<SizeKind, readonly ReadSize[]>>>;
   readonly features: Readonly<Partial<Record<FeatureKind, readonly string[]>>>;
 }
 
@@ -26,6 +36,10 @@ export interface Reason {
   readonly madeFor?: number | string;
   /** Reading less the size the part is made for, inches. */
   readonly difference?: number;
+  /** How far off the reading may be, half-width, inches; a size alone has it. */
+  readonly within?: number;
+  /** Nobody measured it. */
+  readonly guess?: boolean;
 }
 
 interface Candidate {

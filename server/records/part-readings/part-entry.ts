@@ -2,10 +2,10 @@ import { type InputFault, InputFaults } from '../../../shared/problems/faults.ts
 import { formatQuantity } from '../../../shared/quantities/format.ts';
 import { inches } from '../../../shared/schemas/entered.ts';
 import type { NewPartReading } from '../../../shared/schemas/part-reading.ts';
-import { FEATURE_WORDS, isPartFeature, isPartSize } from '../../../shared/schemas/part-words.ts';
-import { IDENTIFICATION_MODEL } from '../../mechanics/identify/model.ts';
+import { FEATURE_WORDS, isMeasured, isPartFeature } from '../../../shared/schemas/part-words.ts';
+import { allowedFor, isPossible, slipsOf } from '../../mechanics/identify/slips.ts';
 
-type Given = Pick<NewPartReading, 'size' | 'word' | 'mark'>;
+type Given = Pick<NewPartReading, 'size' | 'word' | 'mark' | 'count' | 'within'>;
 
 /** What goes into the row: a size has value and unit, a feature its word, a mark what was typed and no more. */
 interface PartEntry {
@@ -14,6 +14,7 @@ interface PartEntry {
   readonly unit: string | null;
   readonly word: string | null;
   readonly read_as: string;
+  readonly thread_count: number | null;
 }
 
 const fault = (pointer: string, code: InputFault['code'], detail: string): InputFault => ({
@@ -22,45 +23,68 @@ const fault = (pointer: string, code: InputFault['code'], detail: string): Input
   detail,
 });
 
+const BESIDE = ['count', 'within'] as const;
+
 /** Whatever does not belong to this kind of reading is refused rather than dropped. */
-function strays(given: Given, own: keyof Given): InputFault[] {
-  return (['size', 'word', 'mark'] as const)
+function strays(kind: string, given: Given, own: keyof Given): InputFault[] {
+  const values = (['size', 'word', 'mark'] as const)
     .filter((name) => name !== own && given[name] !== undefined && given[name] !== '')
     .map((name) => fault(`/${name}`, 'not-allowed', `does not belong to this kind; give ${own}`));
+  const beside = BESIDE.filter(
+    (name) => given[name] !== undefined && !(name === 'count' ? kind === 'stud-pitch' : own === 'size'),
+  ).map((name) => fault(`/${name}`, 'not-allowed', 'does not belong to this kind'));
+  return [...values, ...beside];
 }
 
-function sizeEntry(kind: keyof typeof IDENTIFICATION_MODEL.sizes, { size }: Given): PartEntry | InputFault {
+/** Kept where it may be the size, or the size with a slip that the step then asks about; else refused. */
+function sizeEntry(kind: string, { size, count, within }: Given): PartEntry | InputFault {
   if (size === undefined) return fault('/size', 'required', 'is missing: a length with its unit');
-  const { least, most } = IDENTIFICATION_MODEL.sizes[kind].allowed;
   const read = inches(size);
-  if (read < least || read > most) {
-    const bounds = [least, most].map((value) => formatQuantity({ value, unit: 'in' })).join(' to ');
-    return fault('/size', 'out-of-range', `is ${size.readAs}; ${bounds} is allowed`);
+  const each = read / (count ?? 1);
+  const allowed = allowedFor(kind);
+  if (allowed !== undefined && !isPossible(kind, each) && slipsOf(kind, each, size.unit).length === 0) {
+    const bounds = [allowed.least, allowed.most].map((value) => formatQuantity({ value, unit: 'in' }));
+    return fault('/size', 'out-of-range', `is ${size.readAs}; ${bounds.join(' to ')} is allowed`);
   }
-  return { typed: size.typed, value: size.value, unit: size.unit, word: null, read_as: size.readAs };
+  if (within !== undefined && (inches(within) <= 0 || inches(within) >= read))
+    return fault('/within', 'out-of-range', `is ${within.readAs}; it is above nothing and below the size`);
+  const readAs = count === undefined ? size.readAs : `${count} threads over ${size.readAs}`;
+  return {
+    typed: size.typed,
+    value: size.value,
+    unit: size.unit,
+    word: null,
+    read_as: readAs,
+    thread_count: count ?? null,
+  };
 }
+
+const bare = { value: null, unit: null, thread_count: null } as const;
 
 function wordEntry(kind: keyof typeof FEATURE_WORDS, { word }: Given): PartEntry | InputFault {
   const words = FEATURE_WORDS[kind];
   const text = Object.hasOwn(words, word) ? words[word] : undefined;
-  if (text !== undefined) return { typed: word, value: null, unit: null, word, read_as: text };
+  if (text !== undefined) return { ...bare, typed: word, word, read_as: text };
   const allowed = Object.keys(words).join(', ');
   return word === ''
     ? fault('/word', 'required', `is missing: one of ${allowed}`)
     : fault('/word', 'not-allowed', `must be one of ${allowed}`);
 }
 
+const markEntry = ({ mark }: Given): PartEntry | InputFault =>
+  mark.trim() === ''
+    ? fault('/mark', 'required', 'must not be empty: the mark word for word')
+    : { ...bare, typed: mark, word: null, read_as: mark };
+
 /** The entry of a reading of `kind`; throws every fault it has. */
 export function entryOf(kind: string, given: Given): PartEntry {
-  const own = isPartSize(kind) ? 'size' : isPartFeature(kind) ? 'word' : 'mark';
-  const entry = isPartSize(kind)
+  const own = isMeasured(kind) ? 'size' : isPartFeature(kind) ? 'word' : 'mark';
+  const entry = isMeasured(kind)
     ? sizeEntry(kind, given)
     : isPartFeature(kind)
       ? wordEntry(kind, given)
-      : given.mark.trim() === ''
-        ? fault('/mark', 'required', 'must not be empty: the mark word for word')
-        : { typed: given.mark, value: null, unit: null, word: null, read_as: given.mark };
-  const faults = [...('pointer' in entry ? [entry] : []), ...strays(given, own)];
+      : markEntry(given);
+  const faults = [...('pointer' in entry ? [entry] : []), ...strays(kind, given, own)];
   if (faults.length > 0 || 'pointer' in entry) throw new InputFaults(faults);
   return entry;
 }

@@ -20,8 +20,9 @@ import { NOTE_EVENTS } from '../notes/events.ts';
 import { selectNotes, toNote } from '../notes/notes.ts';
 import { noteView, showNote } from '../notes/view.ts';
 import { PART_READING_EVENTS } from '../part-readings/events.ts';
+import { selectHandParts, toHandParts } from '../part-readings/hand-parts.ts';
 import { PART_READINGS } from '../part-readings/part-readings.ts';
-import { partReadingView, showPartReading } from '../part-readings/view.ts';
+import { handPartView, partReadingView, showHandPart, showPartReading } from '../part-readings/view.ts';
 import { PHOTOGRAPH_EVENTS } from '../photographs/events.ts';
 import { selectPhotographs, toPhotograph } from '../photographs/photographs.ts';
 import { exportedPhotographView, showExportedPhotograph } from '../photographs/view.ts';
@@ -106,6 +107,13 @@ export const RECORD_PARTS = {
     PART_READINGS,
     showPartReading,
   ),
+  handParts: {
+    view: handPartView,
+    description: 'parts in the hand by name, with the arm of the build that each is; the first needs no line',
+    select: selectHandParts,
+    items: toHandParts,
+    show: showHandPart,
+  },
   tipMarks: entries(
     tipMarkView,
     'marks on stem ends, replaced and struck ones included',

@@ -4,6 +4,7 @@ import type { CallContext } from '../../call/context.ts';
 import type { RankingDetail } from '../../mechanics/assessment/part/detail.ts';
 import { noticeComponent } from '../../web/components.ts';
 import { basisText, rankedLines } from './candidate-text.ts';
+import { type PartSeen, partAddress } from './of-part.ts';
 
 const NAMES = { ...PART_SIZES, ...PART_FEATURES };
 
@@ -26,12 +27,16 @@ export const tellText = ({ tell: { sentence, parted } }: RankingDetail): string 
   parted === '' ? sentence : `${sentence} ${parted}`;
 
 /** The same with the way to it; the ratio on the engine is no way while nobody may turn it. */
-export function tellComponent({ base, assessment }: CallContext, ranking: RankingDetail): Component {
+export function tellComponent(
+  { base, assessment }: CallContext,
+  seen: PartSeen,
+  ranking: RankingDetail,
+): Component {
   const { kind } = ranking.tell;
   const text = tellText(ranking);
   if (kind !== undefined)
     return noticeComponent(text, {
-      link: { href: `${base}/steps/identify?ask=${kind}`, label: `Measure ${NAMES[kind].toLowerCase()}` },
+      link: { href: partAddress(base, seen, kind), label: `Measure ${NAMES[kind].toLowerCase()}` },
     });
   if (assessment.stop.length > 0) return noticeComponent(text);
   return noticeComponent(text, { link: { href: `${base}/steps/ratio`, label: 'Read the ratio' } });

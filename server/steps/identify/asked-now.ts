@@ -1,21 +1,30 @@
-import { isPartFeature, isPartSize } from '../../../shared/schemas/part-words.ts';
+import {
+  isPartFeature,
+  isPartFitting,
+  isPartSize,
+  type PART_FITTINGS,
+} from '../../../shared/schemas/part-words.ts';
 import type { CallContext } from '../../call/context.ts';
 import type { RejectedForm } from '../../call/forms.ts';
 import type { AskedOfPart } from '../../drawings/part.ts';
+import { keyOf } from '../../mechanics/assessment/common/said.ts';
 import type { PageAsked } from '../../web/page-route.ts';
 import type { PartSeen } from './of-part.ts';
+
+/** Everything that is asked of a part and of what goes with it. */
+export type AskedKind = AskedOfPart | keyof typeof PART_FITTINGS;
 
 const HOLE = 'hole-across-trunnion';
 
 /** What the needs of the step ask for. */
-const OF_NEED: Readonly<Record<string, AskedOfPart>> = {
+const OF_NEED: Readonly<Record<string, AskedKind>> = {
   hole: HOLE,
   width: 'width-across-trunnion',
   rings: 'rings',
 };
 
-const kindOf = (text: string): AskedOfPart | undefined =>
-  isPartSize(text) || isPartFeature(text) ? text : OF_NEED[text];
+export const askedKind = (text: string): AskedKind | undefined =>
+  isPartSize(text) || isPartFeature(text) || isPartFitting(text) ? text : OF_NEED[text];
 
 /** What is asked now: what was picked, what came back with a fault, what the call waits for, or what tells most. */
 export function askedNow(
@@ -23,11 +32,14 @@ export function askedNow(
   { assessment }: CallContext,
   { counted, ranking, detail }: PartSeen,
   rejected: RejectedForm | undefined,
-): AskedOfPart {
+): AskedKind {
   const picked = (rejected?.typed.form === 'part' ? rejected.typed.kind : undefined) ?? req.query.ask ?? '';
-  if (isPartSize(picked) || isPartFeature(picked)) return picked;
+  const asked = isPartSize(picked) || isPartFeature(picked) || isPartFitting(picked) ? picked : undefined;
+  if (asked !== undefined) return asked;
   const { next } = assessment;
-  const awaited = next?.step === 'identify' ? kindOf(next.action) : undefined;
+  // A need of the step is of the build; a measurement that tells most is of one part.
+  const own = next?.about.of === 'build' || (next !== undefined && keyOf(next.about) === keyOf(detail.about));
+  const awaited = next?.step === 'identify' && own ? askedKind(next.action) : undefined;
   if (awaited !== undefined) return awaited;
   if (counted.length === 0) return HOLE;
   // One hole alone may be oval: it is read again a quarter turn round before anything else.

@@ -1,24 +1,7 @@
-import { formatQuantity } from '../../../shared/quantities/format.ts';
-import { fromSi } from '../../../shared/quantities/units.ts';
-import { FEATURE_WORDS, isPartFeature, isPartSize, PART_SIZES } from '../../../shared/schemas/part-words.ts';
 import type { CandidateData } from '../../../views/parts/candidates.examples.ts';
 import { ratioText } from '../../call/family-words.ts';
 import { shareSaid } from '../../mechanics/assessment/part/chance.ts';
-import type { CandidateDetail, RankingDetail, ReasonDetail } from '../../mechanics/assessment/part/detail.ts';
-
-function valueText(kind: string, value: number | string): string {
-  if (typeof value === 'number')
-    return formatQuantity({ value: Number(fromSi(value, 'in').value.toFixed(4)), unit: 'in' });
-  return isPartFeature(kind) ? (FEATURE_WORDS[kind][value] ?? value).toLowerCase() : value;
-}
-
-function reasonOf({ kind, reading, madeFor, word }: ReasonDetail): CandidateData['reasons'][number] {
-  const value = valueText(kind, reading);
-  const read = isPartSize(kind) ? `${PART_SIZES[kind].toLowerCase()} ${value}` : value;
-  if (word === 'not-known' || madeFor === undefined) return { text: `${read}; the catalogue does not say` };
-  if (madeFor === reading) return { verdict: word, text: `${read}, as it is made` };
-  return { verdict: word, text: `${read} against ${valueText(kind, madeFor)}` };
-}
+import type { CandidateDetail, RankingDetail } from '../../mechanics/assessment/part/detail.ts';
 
 function candidateOf(
   { family, probability, share, likely, reasons }: CandidateDetail,
@@ -31,7 +14,9 @@ function candidateOf(
     percent: probability * 100,
     words: `${likely}.${ratio} ${family.fits || 'what it fits is not said'}. Code ${family.code}.`,
     ...(link ? { href: `/catalogue/${family.id}` } : {}),
-    reasons: reasons.map(reasonOf),
+    reasons: reasons.map(({ word, said }) =>
+      word === 'not-known' ? { text: said } : { verdict: word, text: said },
+    ),
   };
 }
 

@@ -1,5 +1,5 @@
 import { correctPartReading } from '../../../shared/schemas/part-reading.ts';
-import { isPartFeature, isPartSize, PART_KINDS } from '../../../shared/schemas/part-words.ts';
+import { isMeasured, isPartFeature, PART_KINDS } from '../../../shared/schemas/part-words.ts';
 import { formComponent } from '../../call/forms.ts';
 import { entryCorrection } from '../../call/step-correction.ts';
 import { notFound } from '../../problems/failure.ts';
@@ -25,8 +25,10 @@ export const partCorrection = entryCorrection({
   param: 'partReadingId',
   schema: correctPartReading,
   fields: ({ kind }: PartReading) => ({
-    value: isPartSize(kind) ? 'size' : isPartFeature(kind) ? 'word' : 'mark',
-    along: ['place'],
+    value: isMeasured(kind) ? 'size' : isPartFeature(kind) ? 'word' : 'mark',
+    along: isMeasured(kind)
+      ? ['place', 'tool', 'within', ...(kind === 'stud-pitch' ? ['count'] : [])]
+      : ['place'],
   }),
   find: async ({ tx, principal, call }, id) => pick(await listPartReadings(tx, principal, call.buildId), id),
   page: ({ context }, id, rejected) => {
@@ -37,8 +39,8 @@ export const partCorrection = entryCorrection({
       body: { forms: [form], slots: [formComponent(form, rejected)] },
     };
   },
-  replace: async (input, _, { tx, principal, call }, id) => {
+  replace: async (input, { partId }, { tx, principal, call }, id) => {
     await replacePartReading(tx, principal, call.buildId, id, input);
-    return { step: 'identify' };
+    return { step: `identify?part=${partId ?? 'part'}` };
   },
 });

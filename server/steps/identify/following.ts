@@ -1,5 +1,10 @@
 import type { Component } from '../../../views/parts/components.ts';
-import type { HoleDetail, PartDetail } from '../../mechanics/assessment/part/detail.ts';
+import type {
+  BenchRatioDetail,
+  HoleDetail,
+  PartDetail,
+  StudDetail,
+} from '../../mechanics/assessment/part/detail.ts';
 import { namedThreads } from '../../mechanics/assessment/part/holes.ts';
 import type { PartReading } from '../../records/part-readings/part-readings.ts';
 import type { PartSeen } from './of-part.ts';
@@ -61,8 +66,43 @@ function coverComponent({ cover, coverLacks }: PartDetail, lines: Lines): Compon
     : [{ template: '/parts/result', data: { ...COVER, none: coverLacks } }];
 }
 
-/** What follows from hole and width. */
+const STUD = { id: 'stud', label: 'Stud or bolt that came out' };
+
+function studComponent(stud: StudDetail | undefined, lines: Lines): Component[] {
+  if (stud === undefined) return [];
+  const { named, sentence, lacks } = stud;
+  return [
+    {
+      template: '/parts/result',
+      data: {
+        ...STUD,
+        ...(named.length === 0 ? { none: 'No ordinary thread' } : { value: named.join(' or ') }),
+        basis: [sentence, ...(lacks === undefined ? [] : [lacks])].join(' '),
+        restsOn: lines(stud.entryIds),
+      },
+    },
+  ];
+}
+
+const BENCH = { id: 'bench-ratio', label: 'Ratio by the arms, a bench estimate' };
+
+function benchRatioComponent(found: BenchRatioDetail | undefined, lines: Lines): Component[] {
+  if (found === undefined) return [];
+  const { entryIds } = found;
+  const data =
+    found.lacks === undefined
+      ? { value: `${found.value}, ${found.interval}`, basis: found.sentence, restsOn: lines(entryIds) }
+      : { none: found.lacks };
+  return [{ template: '/parts/result', data: { ...BENCH, ...data } }];
+}
+
+/** What follows from hole, stud, width and arms. */
 export function followingComponents({ standing, detail }: PartSeen): Component[] {
   const lines = linesIn(standing);
-  return [...holeComponents(detail.holes, lines), ...coverComponent(detail, lines)];
+  return [
+    ...holeComponents(detail.holes, lines),
+    ...studComponent(detail.stud, lines),
+    ...coverComponent(detail, lines),
+    ...benchRatioComponent(detail.benchRatio, lines),
+  ];
 }

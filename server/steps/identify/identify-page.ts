@@ -1,19 +1,24 @@
 import type { Component } from '../../../views/parts/components.ts';
 import type { CallContext } from '../../call/context.ts';
 import { foldComponent } from '../../call/fold.ts';
-import { formComponent, type StepBody } from '../../call/forms.ts';
-import { stepHeadlines } from '../../call/headline.ts';
+import { formComponent, type PageForm, type RejectedForm, type StepBody } from '../../call/forms.ts';
+import { sentenceComponents, stepHeadlines } from '../../call/headline.ts';
 import { questionCards } from '../../call/question-form.ts';
 import type { StepPageInput } from '../../call/step.ts';
-import { partDrawing } from '../../drawings/part.ts';
+import { keyOf } from '../../mechanics/assessment/common/said.ts';
 import { catalogueOf } from '../../records/whole-build/build-record.ts';
 import { drawingComponent, noticeComponent, tableComponent } from '../../web/components.ts';
 import { candidatesComponent, tellComponent } from './answers.ts';
+import { askedDrawing } from './asked-drawing.ts';
 import { askedNow } from './asked-now.ts';
 import { followingComponents } from './following.ts';
+import { addPartForm, namePartForm } from './hand-part-forms.ts';
 import { HOW_TO } from './how-to.ts';
-import type { PartSeen } from './of-part.ts';
+import { impliedComponents } from './implied.ts';
+import { type PartSeen, partMeant } from './of-part.ts';
+import { ordinaryTable } from './ordinary-table.ts';
 import { marksForm, partForm, partTitle } from './part-forms.ts';
+import { partsComponents } from './parts-table.ts';
 import { readingsTable } from './readings-table.ts';
 
 const emptyCatalogue = ({ side }: CallContext): Component =>
@@ -26,48 +31,64 @@ const emptyCatalogue = ({ side }: CallContext): Component =>
 function recordComponents(
   context: CallContext,
   seen: PartSeen,
-  marks: Component | undefined,
-  marksOpen: boolean,
+  marks: PageForm,
+  rejected: RejectedForm | undefined,
 ): Component[] {
   const table = tableComponent(readingsTable(context, seen));
-  if (context.side === 'desk') return marks === undefined ? [table] : [table, marks];
+  const form = formComponent(marks, rejected);
+  if (context.side === 'desk') return [table, form];
   const count = seen.standing.length;
   return [
     foldComponent('read-so-far', `What is read so far: ${count} ${count === 1 ? 'entry' : 'entries'}`, [
       table,
     ]),
-    ...(marks === undefined
-      ? []
-      : [foldComponent('marks-fold', 'Marks on the part and the box', [marks], marksOpen)]),
+    foldComponent('marks-fold', 'Marks on the part and the box', [form], rejected?.typed.form === marks.name),
   ];
 }
 
 /** Identifying a rocker: one thing asked at a time, and what it may be from what is read so far. */
-export function identifyPage(seen: PartSeen, { context, req, rejected }: StepPageInput): StepBody {
+export function identifyPage(
+  parts: readonly PartSeen[],
+  { context, req, rejected }: StepPageInput,
+): StepBody {
+  const seen = partMeant(parts, rejected?.typed.partId ?? req.query.part);
+  if (seen === undefined) throw new Error('a build has at least one part in the hand');
   const asked = askedNow(req, context, seen, rejected);
   const words = HOW_TO[asked];
   // The part is off the engine: a stop closes nothing of it.
-  const forms = [partForm(context, asked), marksForm(context)];
-  const [part, marks] = forms.map((form) => formComponent(form, rejected));
-  const drawing = drawingComponent(partDrawing('part-drawing', asked));
-  const entry = part === undefined ? [] : [part];
+  const [part, marks] = [partForm(context, seen, asked), marksForm(context, seen)];
+  const others = [addPartForm(context), namePartForm(context, seen)];
+  const drawing = drawingComponent(askedDrawing('part-drawing', asked));
+  const entry = formComponent(part, rejected);
   const ask = context.side === 'desk' ? `Ask: “${words.say}” ${words.how}` : words.how;
   const cards = questionCards(context, seen.questions, rejected);
-  const { ranking } = seen;
+  const { ranking, detail } = seen;
+  const ordinary = ordinaryTable(detail);
   return {
-    forms: [...forms, ...cards.forms],
+    forms: [part, marks, ...others, ...cards.forms],
     slots: [
+      ...partsComponents(context, parts, seen),
       { template: '/pages/call/heading', data: { text: partTitle(asked) } },
       noticeComponent(ask),
       // At the desk the entry has the focus and stands first; at the bench the drawing does.
-      ...(context.side === 'desk' ? [...entry, drawing] : [drawing, ...entry]),
+      ...(context.side === 'desk' ? [entry, drawing] : [drawing, entry]),
       ...(catalogueOf(context.record).length === 0 ? [emptyCatalogue(context)] : []),
-      ...stepHeadlines(context, 'identify'),
-      ...(ranking === undefined ? [] : [tellComponent(context, ranking)]),
+      ...stepHeadlines(context, 'identify', keyOf(detail.about)),
+      ...(detail.arm === undefined ? [] : sentenceComponents([detail.arm.sentence])),
+      ...(ranking === undefined ? [] : [tellComponent(context, seen, ranking)]),
       ...cards.slots,
-      ...(ranking === undefined ? [] : [candidatesComponent(context, ranking)]),
+      ...(ranking === undefined
+        ? []
+        : [candidatesComponent(context, ranking), ...impliedComponents(ranking)]),
       ...followingComponents(seen),
-      ...recordComponents(context, seen, marks, rejected?.typed.form === 'marks'),
+      ...(ordinary === undefined ? [] : [tableComponent(ordinary)]),
+      ...recordComponents(context, seen, marks, rejected),
+      foldComponent(
+        'parts-fold',
+        'Other parts in the hand, and what this one is called',
+        others.map((form) => formComponent(form, rejected)),
+        others.some(({ name }) => name === rejected?.typed.form),
+      ),
     ],
   };
 }

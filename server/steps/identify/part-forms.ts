@@ -1,41 +1,90 @@
 import {
   FEATURE_WORDS,
+  isMeasured,
   isPartFeature,
-  isPartSize,
   PART_FEATURES,
+  PART_FITTINGS,
   PART_MARKS,
   PART_SIZES,
+  PART_TOOLS,
 } from '../../../shared/schemas/part-words.ts';
 import { keysOf } from '../../../shared/schemas/words.ts';
+import type { Component } from '../../../views/parts/components.ts';
 import type { FormGroup } from '../../../views/parts/form.examples.ts';
 import type { CallContext } from '../../call/context.ts';
 import { correctionForm, standsAs } from '../../call/correction-form.ts';
 import type { PageForm } from '../../call/forms.ts';
-import type { AskedOfPart } from '../../drawings/part.ts';
 import type { PartReading } from '../../records/part-readings/part-readings.ts';
-import { choiceField, type FormState, quantityField, textField } from '../../web/forms/fields.ts';
+import {
+  choiceField,
+  type FormState,
+  numberField,
+  quantityField,
+  selectField,
+  textField,
+} from '../../web/forms/fields.ts';
+import type { AskedKind } from './asked-now.ts';
+import type { PartSeen } from './of-part.ts';
 
 export const PLACE = 'Where on the part, or how it was done';
-export const partTitle = (kind: AskedOfPart): string => ({ ...PART_SIZES, ...PART_FEATURES })[kind];
+export const partTitle = (kind: AskedKind): string =>
+  ({ ...PART_SIZES, ...PART_FEATURES, ...PART_FITTINGS })[kind];
+
+const HOW = {
+  count: 'Threads counted over that length',
+  tool: 'Read with',
+  within: 'How far off it may be, ±',
+} as const;
+
+/** With what a size was read and how far off it may be; of a pitch also over how many threads. */
+const howFields = (shown: FormState, kind: string): Component[] => [
+  ...(kind === 'stud-pitch'
+    ? [
+        numberField(shown, 'count', HOW.count, {
+          optional: true,
+          hint: 'Such as 10 over .500 in. Left empty where the pitch itself is entered.',
+        }),
+      ]
+    : []),
+  selectField(shown, 'tool', HOW.tool, PART_TOOLS),
+  quantityField(shown, 'within', HOW.within, 'length', {
+    assume: 'in',
+    optional: true,
+    hint: 'Left empty: as that tool usually is.',
+  }),
+];
 
 const bigAt = (context: CallContext) => (context.side === 'bench' ? { big: true } : { autofocus: true });
 
+/** The tool of the reading before: the next one is mostly read with it too. A guess is not carried on. */
+function lastTool({ standing }: PartSeen): string {
+  const { tool = 'not-said' } = standing.filter(({ kind }) => isMeasured(kind)).at(-1) ?? {};
+  return tool === 'guess' || tool === 'thread-gauge' ? 'not-said' : tool;
+}
+
+const ofPart = ({ detail }: PartSeen): Record<string, string> =>
+  detail.about.partId === undefined ? {} : { partId: detail.about.partId };
+
 /** The one thing asked for now: a size with its unit, or one of a few words. */
-export function partForm(context: CallContext, kind: AskedOfPart): PageForm {
+export function partForm(context: CallContext, seen: PartSeen, kind: AskedKind): PageForm {
   const title = partTitle(kind);
+  const place = (shown: FormState) =>
+    textField(shown, 'place', PLACE, { optional: true, hint: 'Such as “turned a quarter turn”.' });
   return {
     name: 'part',
     action: `${context.base}/part-readings`,
-    hidden: { kind },
-    labels: { size: title, word: title, place: PLACE },
+    hidden: { kind, ...ofPart(seen) },
+    labels: { size: title, word: title, place: PLACE, ...HOW },
+    initial: { tool: lastTool(seen) },
     groups: (shown) => [
       {
-        slots: [
-          isPartFeature(kind)
-            ? choiceField(shown, 'word', title, FEATURE_WORDS[kind], { inline: true })
-            : quantityField(shown, 'size', title, 'length', { assume: 'in', ...bigAt(context) }),
-          textField(shown, 'place', PLACE, { optional: true, hint: 'Such as “turned a quarter turn”.' }),
-        ],
+        slots: isPartFeature(kind)
+          ? [choiceField(shown, 'word', title, FEATURE_WORDS[kind], { inline: true }), place(shown)]
+          : [
+              quantityField(shown, 'size', title, 'length', { assume: 'in', ...bigAt(context) }),
+              ...howFields(shown, kind),
+              place(shown),
+            ],
       },
     ],
     buttons: [{ label: 'Keep reading', kind: 'primary', key: 'k' }],
@@ -60,12 +109,13 @@ function markGroup(shown: FormState, kind: keyof typeof PART_MARKS): FormGroup {
 }
 
 /** The three marks: each has its own field, and nothing is copied from one to another. */
-export function marksForm(context: CallContext): PageForm {
+export function marksForm(context: CallContext, seen: PartSeen): PageForm {
   const kinds = keysOf(PART_MARKS);
   return {
     name: 'marks',
     action: `${context.base}/part-marks`,
     title: 'Marks, word for word',
+    hidden: ofPart(seen),
     labels: Object.fromEntries(kinds.map((kind) => [`${kind}.mark`, PART_MARKS[kind]])),
     groups: (shown) => kinds.map((kind) => markGroup(shown, kind)),
     buttons: [{ label: 'Keep these marks', kind: 'plain' }],
@@ -80,6 +130,7 @@ export function partCorrectionForm(context: CallContext, reading: PartReading): 
     word: 'What it should be',
     mark: 'The mark as it should be',
     place: PLACE,
+    ...HOW,
   };
   const hint = standsAs(reading);
   return correctionForm({
@@ -87,13 +138,19 @@ export function partCorrectionForm(context: CallContext, reading: PartReading): 
     action: `${context.base}/part-readings/${id}/correct`,
     back: `${context.base}/steps/identify`,
     labels,
-    initial: { place: reading.place },
+    initial: {
+      place: reading.place,
+      tool: reading.tool,
+      within: reading.within?.typed ?? '',
+      count: reading.count === undefined ? '' : String(reading.count),
+    },
     slots: (shown) => [
-      isPartSize(kind)
+      isMeasured(kind)
         ? quantityField(shown, 'size', labels.size, 'length', { assume: 'in', hint, ...bigAt(context) })
         : isPartFeature(kind)
           ? choiceField(shown, 'word', labels.word, FEATURE_WORDS[kind], { inline: true, hint })
           : textField(shown, 'mark', labels.mark, { hint, ...bigAt(context) }),
+      ...(isMeasured(kind) ? howFields(shown, kind) : []),
       textField(shown, 'place', PLACE, { optional: true }),
     ],
     reasonHint: 'Such as “jaws were cocked, read again”.',

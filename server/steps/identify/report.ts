@@ -1,7 +1,6 @@
 import { PART_KINDS } from '../../../shared/schemas/part-words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
-import type { CallContext } from '../../call/context.ts';
 import { questionTexts } from '../../call/question-form.ts';
 import { besideComponent, runComponents, saidComponents, sectionComponent } from '../../call/report-parts.ts';
 import type { RankingDetail } from '../../mechanics/assessment/part/detail.ts';
@@ -10,17 +9,21 @@ import { tableComponent } from '../../web/components.ts';
 import { tellText } from './answers.ts';
 import { basisText, rankedLines } from './candidate-text.ts';
 import { followingComponents } from './following.ts';
+import { impliedComponents } from './implied.ts';
 import { isMark, type PartSeen } from './of-part.ts';
+import { ordinaryTable } from './ordinary-table.ts';
 
 const NAMES: Readonly<Record<string, string>> = PART_KINDS;
 
-function readAs(reading: PartReading): string {
+function readAs(reading: PartReading, { detail }: PartSeen): string {
   const text = isMark(reading) ? `“${reading.readAs}”` : reading.readAs;
-  return reading.place === '' ? text : `${text}, ${reading.place}`;
+  const own = detail.readings.find(({ entryId }) => entryId === reading.id);
+  return [text, reading.how, reading.place, own?.said ?? ''].filter((each) => each !== '').join(', ');
 }
 
 /** What was measured, seen and found written, and what was struck out with its reason. */
-function measuredComponents(readings: readonly PartReading[], { standing }: PartSeen): Component[] {
+function measuredComponents(part: PartSeen): Component[] {
+  const { standing, all: readings } = part;
   const stands = new Set(standing.map(({ id }) => id));
   const struck = readings.filter((each) => !stands.has(each.id) && !each.struck);
   const why = (old: PartReading) => readings.find(({ id }) => id === old.replacedBy)?.reason ?? '';
@@ -29,11 +32,15 @@ function measuredComponents(readings: readonly PartReading[], { standing }: Part
   return [
     ...runComponents(
       'Measured and read',
-      standing.map((each) => ({ label: name(each), value: readAs(each), note: who(each) })),
+      standing.map((each) => ({ label: name(each), value: readAs(each, part), note: who(each) })),
     ),
     ...runComponents(
       'Struck out',
-      struck.map((each) => ({ label: name(each), value: readAs(each), note: `${why(each)}; ${who(each)}` })),
+      struck.map((each) => ({
+        label: name(each),
+        value: readAs(each, part),
+        note: `${why(each)}; ${who(each)}`,
+      })),
     ),
   ];
 }
@@ -55,17 +62,26 @@ function candidatesTable(ranking: RankingDetail): TableData {
 }
 
 /** What was identified: readings, ranked families with none of these, the fastener and the cover. */
-export function partReport({ record }: CallContext, part: PartSeen): Component[] {
+function onePart(part: PartSeen): Component[] {
   if (part.standing.length === 0) return [];
-  const { ranking } = part;
+  const { ranking, detail } = part;
   const following = followingComponents(part);
+  const ordinary = ordinaryTable(detail);
+  const name = detail.about.name;
   return [
-    sectionComponent('The part in the hand', [
-      ...measuredComponents(record.partReadings, part),
-      ...(ranking === undefined ? [] : [tableComponent(candidatesTable(ranking))]),
+    sectionComponent(name === undefined ? 'The part in the hand' : `In the hand: ${name}`, [
+      ...(detail.arm === undefined ? [] : saidComponents('Which arm', [detail.arm.sentence])),
+      ...measuredComponents(part),
+      ...(ranking === undefined
+        ? []
+        : [tableComponent(candidatesTable(ranking)), ...impliedComponents(ranking)]),
       ...(following.length > 0 ? [besideComponent(...following)] : []),
+      ...(ordinary === undefined ? [] : [tableComponent(ordinary)]),
       ...saidComponents('It asks', questionTexts(part.questions)),
       ...(ranking === undefined ? [] : saidComponents('What would tell more', [tellText(ranking)])),
     ]),
   ];
 }
+
+/** Each part in the hand of which something was read. */
+export const partReport = (parts: readonly PartSeen[]): Component[] => parts.flatMap(onePart);

@@ -3,7 +3,7 @@ import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { partCorrection } from './correction.ts';
 import { partForms } from './forms.ts';
 import { identifyPage } from './identify-page.ts';
-import { partSeen } from './of-part.ts';
+import { partsSeen } from './of-part.ts';
 import { partReport } from './report.ts';
 import { partItems } from './takeover.ts';
 import { PART_TOLD } from './tape-text.ts';
@@ -20,13 +20,13 @@ export const identifyStep = defineStep({
     turns: false,
   },
   catalogue: true,
-  load: ({ context }) => partSeen(context),
-  page: (seen, input) => identifyPage(seen, input),
+  load: ({ context }) => partsSeen(context),
+  page: (parts, input) => identifyPage(parts, input),
   forms: partForms,
   corrections: [partCorrection],
   told: PART_TOLD,
   cautions: () => [],
-  report: (seen, context) => [{ name: 'part', components: partReport(context, seen) }],
-  takeover: (seen, context) => partItems(context, seen),
+  report: (parts) => [{ name: 'part', components: partReport(parts) }],
+  takeover: (parts, context) => parts.flatMap((part) => partItems(context, part)),
   worksheet: () => NO_ROWS,
 });

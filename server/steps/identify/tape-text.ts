@@ -4,11 +4,15 @@ import { PART_READING_EVENTS } from '../../records/part-readings/events.ts';
 
 interface Read {
   readonly kind: keyof typeof PART_KINDS;
+  readonly part: string;
   readonly place: string;
   readonly readAs: string;
+  readonly how: string;
 }
 
-const what = ({ kind, place }: Read) => `${PART_KINDS[kind]}${ifSaid(', ', place)}`;
+const of = (part: string) => (part === '' ? '' : `${part}: `);
+const what = ({ kind, part, place, how }: Read) =>
+  `${of(part)}${PART_KINDS[kind]}${ifSaid(', ', how)}${ifSaid(', ', place)}`;
 const value = ({ kind, readAs }: Read) => (isPartMark(kind) ? `“${readAs}”` : readAs);
 
 /** What the events of a part in the hand say on the tape. */
@@ -19,8 +23,12 @@ export const PART_TOLD = tellEvents(PART_READING_EVENTS, {
     text: `${what(data)}, in place of ${data.replaces}`,
     value: value(data),
   }),
-  'part-reading-struck': ({ kind, replaces, reason }) => ({
+  'part-reading-struck': ({ kind, part, replaces, reason }) => ({
     kind: 'note',
-    text: `${PART_KINDS[kind]}: ${replaces} struck out, ${reason}`,
+    text: `${of(part)}${PART_KINDS[kind]}: ${replaces} struck out, ${reason}`,
+  }),
+  'part-in-hand-named': ({ name, was, arm }) => ({
+    kind: 'note',
+    text: `A part in the hand: ${name}${ifSaid(', before that ', was)}${arm === '' ? '' : `; it is the arm ${arm}`}`,
   }),
 });

@@ -53,7 +53,7 @@ describe('the part against the catalogue', () => {
     expect(family(on(SORREL))).toMatch(
       /^The part: Sorrel 160-B stands first, \d+ %; none of these (under )?\d+ %\.$/,
     );
-    const [first, second] = assess(on(SORREL)).details.part.ranking?.candidates ?? [];
+    const [first, second] = assess(on(SORREL)).details.parts[0]?.ranking?.candidates ?? [];
     expect(first?.family.code).toBe('DEMO-SOR-160-B');
     // A hole of .4375 read as .4355: .002 small, in metres as everything here.
     expect((first?.reasons[0]?.difference ?? 0) / IN).toBeCloseTo(-0.002, 9);
@@ -65,7 +65,7 @@ describe('the part against the catalogue', () => {
     expect(family(on([mark]))).toBeUndefined();
     expect(family(on(SORREL, { families: [] }))).toBeUndefined();
     const { families: _, ...without } = on(SORREL);
-    expect(assess(without).details.part).not.toHaveProperty('ranking');
+    expect(assess(without).details.parts[0]).not.toHaveProperty('ranking');
   });
 
   test('what was not read says the same with the catalogue and without it', () => {
@@ -73,19 +73,20 @@ describe('the part against the catalogue', () => {
     const { details: one, ...said } = assess(on([]));
     const { details: other, ...same } = assess(without);
     expect(said).toEqual(same);
-    expect(one.part.ranking?.counted).toBe(0);
-    expect(other.part.ranking).toBeUndefined();
+    expect(one.parts[0]?.ranking?.counted).toBe(0);
+    expect(other.parts[0]?.ranking).toBeUndefined();
   });
 
   test('every share is a chance: with those that are not shown they come to one', () => {
     const few = FAMILIES.slice(0, 20);
-    const { candidates = [], noneOfThese } = assess(on(SORREL, { families: few })).details.part.ranking ?? {};
+    const { candidates = [], noneOfThese } =
+      assess(on(SORREL, { families: few })).details.parts[0]?.ranking ?? {};
     const sum = candidates.reduce((total, { probability }) => total + probability, 0);
     expect(sum + (noneOfThese?.probability ?? 0)).toBeCloseTo(1, 9);
   });
 
   test('the order of the readings does not matter', () => {
-    expect(assess(on(SORREL.toReversed())).details.part).toEqual(assess(on(SORREL)).details.part);
+    expect(assess(on(SORREL.toReversed())).details.parts).toEqual(assess(on(SORREL)).details.parts);
   });
 
   test('a word of each reading against each family is among those that a face may show', () => {
@@ -102,7 +103,7 @@ describe('the measurement that settles most', () => {
     const told = { ...call, engineState: 'apart', contact: 'none' } as const;
     expect(assess(on(HOLES, { call: told })).next?.action).toBe('width');
     const { next, details } = assess(on(AWAITED, { call: told }));
-    const { tell, offers } = details.part.ranking ?? {};
+    const { tell, offers } = details.parts[0]?.ranking ?? {};
     expect(tell?.kind).toBe(offers?.[0]?.kind);
     expect(next).toMatchObject({
       step: 'identify',
@@ -121,7 +122,7 @@ describe('the measurement that settles most', () => {
   });
 
   test('with everything read nothing is left to measure, and the ratio stays unknown', () => {
-    const { tell, offers } = assess(on(SORREL)).details.part.ranking ?? {};
+    const { tell, offers } = assess(on(SORREL)).details.parts[0]?.ranking ?? {};
     expect(offers).toEqual([]);
     expect(tell).toMatchObject({ byRatio: true });
     expect(tell?.sentence).toMatch(/ratio/);

@@ -30,7 +30,7 @@ const on = (part: readonly PartEvidence[], coverBolting?: 'through-centre' | 'pe
 describe('the part in the hand', () => {
   test('a hole of .4355 is a 7/16 stud: trade practice 3, hole bands', () => {
     const part = partPart(on([sized('h', 'hole-across-trunnion', 0.4355)]));
-    const fits = part.detail.holes[0]?.threads.filter(({ fit }) => fit === 'agrees') ?? [];
+    const fits = part.detail[0]?.holes[0]?.threads.filter(({ fit }) => fit === 'agrees') ?? [];
     expect(fits.length).toBeGreaterThan(0);
     for (const { designation } of fits) expect(designation).toMatch(/^7\/16/);
     expect(part.headlines[0]?.sentence).toMatch(/^The hole suggests 7\/16.*; the thread proves it\.$/);

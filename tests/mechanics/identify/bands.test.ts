@@ -5,6 +5,8 @@ import { identify } from '../../../server/mechanics/identify/identify.ts';
 import { FEATURE_KINDS, SIZE_KINDS } from '../../../server/mechanics/identify/kinds.ts';
 import { IDENTIFICATION_MODEL } from '../../../server/mechanics/identify/model.ts';
 import type { PartReadings } from '../../../server/mechanics/identify/types.ts';
+import { PART_TOOLS } from '../../../shared/schemas/part-words.ts';
+import { keysOf } from '../../../shared/schemas/words.ts';
 import { DEMO_FAMILIES } from './demo-families.ts';
 
 /** Common practice, no published source: the bands of holes, rollers and widths as bench people use them. */
@@ -37,7 +39,7 @@ describe('words for one reading', () => {
 });
 
 const hole = (reading: number): PartReadings => ({
-  sizes: { 'hole-across-trunnion': [reading] },
+  sizes: { 'hole-across-trunnion': [{ value: reading }] },
   features: {},
 });
 
@@ -74,7 +76,16 @@ describe('whatever is read', () => {
     Object.fromEntries(
       SIZE_KINDS.map((kind) => {
         const { least, most } = IDENTIFICATION_MODEL.sizes[kind].allowed;
-        return [kind, fc.array(fc.double({ min: least, max: most, noNaN: true }), { maxLength: 3 })];
+        return [
+          kind,
+          fc.array(
+            fc.record({
+              value: fc.double({ min: least, max: most, noNaN: true }),
+              tool: fc.constantFrom(...keysOf(PART_TOOLS)),
+            }),
+            { maxLength: 3 },
+          ),
+        ];
       }),
     ),
   );

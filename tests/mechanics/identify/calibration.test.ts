@@ -99,7 +99,7 @@ describe('calibration over the demo catalogue', () => {
       const made = family ?? partFromElsewhere(chance, DEMO_FAMILIES);
       const read = readingsOf(chance, made, kinds);
       // The arms read .025 long, as with the caliper on the outer edges.
-      const cup = (read.sizes['pivot-to-cup'] ?? []).map((reading) => reading + 0.025);
+      const cup = (read.sizes['pivot-to-cup'] ?? []).map(({ value }) => ({ value: value + 0.025 }));
       const answer = rank(DEMO_FAMILIES, { ...read, sizes: { ...read.sizes, 'pivot-to-cup': cup } });
       const best = answer.candidates[0];
       const p = best?.probability ?? 0;

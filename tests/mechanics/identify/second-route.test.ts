@@ -24,7 +24,7 @@ const THREE = [family('a', 0.375, 1.2), family('b', 0.375, 1.25), family('c', 0.
 describe('probabilities by a second route', () => {
   it('rejection: parts drawn at random whose readings fall beside these ones', () => {
     const readings: PartReadings = {
-      sizes: { 'hole-across-trunnion': [0.3735], 'width-across-trunnion': [1.228] },
+      sizes: { 'hole-across-trunnion': [{ value: 0.3735 }], 'width-across-trunnion': [{ value: 1.228 }] },
       features: { rings: ['none'] },
     };
     const answer = rank(THREE, readings);
@@ -35,8 +35,8 @@ describe('probabilities by a second route', () => {
       const drawn = drawnFamily(chance, THREE);
       const made = drawn ?? partFromElsewhere(chance, THREE);
       const read = readingsOf(chance, made, ['hole-across-trunnion', 'width-across-trunnion', 'rings']);
-      const hole = read.sizes['hole-across-trunnion']?.[0] ?? 0;
-      const width = read.sizes['width-across-trunnion']?.[0] ?? 0;
+      const hole = read.sizes['hole-across-trunnion']?.[0]?.value ?? 0;
+      const width = read.sizes['width-across-trunnion']?.[0]?.value ?? 0;
       if (Math.abs(hole - 0.3735) > 0.001 || Math.abs(width - 1.228) > 0.004) continue;
       if (read.features.rings?.[0] !== 'none') continue;
       all += 1;
@@ -71,8 +71,13 @@ describe('probabilities by a second route', () => {
       }
       return sum;
     };
+    const curve = sizeLikelihood(
+      sizes,
+      'roller-diameter',
+      readings.map((value) => ({ value })),
+    );
     for (const other of [0.48, 0.49, 0.495, 0.505]) {
-      const closed = sizeLikelihood(sizes, other, readings) / sizeLikelihood(sizes, 0.5, readings);
+      const closed = curve(other) / curve(0.5);
       const byNumbers = joint(other) / joint(0.5);
       expect(Math.abs(closed / byNumbers - 1), `${other}`).toBeLessThan(1e-4);
     }
@@ -83,7 +88,7 @@ describe('probabilities by a second route', () => {
     const wide = family('wide', 0.375, 1.6);
     const between = family('between', 0.375, 1.4);
     const answer = identify([narrow, wide, between], {
-      sizes: { 'width-across-trunnion': [1.2, 1.6] },
+      sizes: { 'width-across-trunnion': [{ value: 1.2 }, { value: 1.6 }] },
       features: {},
     });
     const p = (id: string) => answer.candidates.find((each) => each.id === id)?.probability ?? 0;
@@ -95,7 +100,7 @@ describe('probabilities by a second route', () => {
 
 describe('what a measurement is worth, by other routes', () => {
   const readings: PartReadings = {
-    sizes: { 'hole-across-trunnion': [0.4355] },
+    sizes: { 'hole-across-trunnion': [{ value: 0.4355 }] },
     features: { rings: ['visible'] },
   };
 
@@ -152,7 +157,7 @@ describe('what a measurement is worth, by other routes', () => {
       });
       if (line === undefined) continue;
       const read = line.mean + chance.normal(line.spread);
-      const after = identify(THREE, { ...readings, sizes: { ...readings.sizes, [kind]: [read] } });
+      const after = identify(THREE, { ...readings, sizes: { ...readings.sizes, [kind]: [{ value: read }] } });
       gains.push(before - entropy(after));
       firsts.push(Math.max(after.noneOfThese, ...after.candidates.map(({ probability }) => probability)));
     }

@@ -92,7 +92,7 @@ export function readingsOf(chance: Chance, made: Made, kinds: readonly PartKind[
     sizes: Object.fromEntries(
       SIZE_KINDS.filter((kind) => kinds.includes(kind)).map((kind) => [
         kind,
-        [simulatedReading(chance, kind, whole.sizes[kind] ?? 0)],
+        [{ value: simulatedReading(chance, kind, whole.sizes[kind] ?? 0) }],
       ]),
     ),
     features: Object.fromEntries(

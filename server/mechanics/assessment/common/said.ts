@@ -38,8 +38,9 @@ export const valveSubject = ({ cylinder, valve }: ValvePlace): Subject => ({ of:
 export function keyOf(about: Subject): string {
   switch (about.of) {
     case 'build':
-    case 'part':
       return about.of;
+    case 'part':
+      return about.partId ?? about.of;
     case 'valve':
       return `${about.cylinder}-${about.valve}`;
     case 'side':
@@ -57,7 +58,7 @@ export function subjectSaid(about: Subject): string {
     case 'build':
       return 'the build';
     case 'part':
-      return 'the part';
+      return about.name ?? 'the part';
     case 'side':
       return `${about.valve} valves`;
     case 'arm':

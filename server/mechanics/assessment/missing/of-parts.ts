@@ -1,5 +1,7 @@
 import { planOf } from '../../../../shared/schemas/goals.ts';
+import { upperFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
+import { type InHand, partsInHand } from '../part/in-hand.ts';
 import { ratioOfStamp } from '../ratio/marks.ts';
 import { ANSWER, MUST, type Need, need } from './need.ts';
 
@@ -33,38 +35,67 @@ export const ofParts = ({ arms, seats, rockers, call }: Evidence): Need[] => [
     : []),
 ];
 
-/** The part is off the engine: nothing of it needs turning. */
-export function ofIdentify({ part }: Evidence): Need[] {
-  const read = (...kinds: readonly string[]) =>
-    part.filter(({ standing, kind }) => standing && kinds.includes(kind)).length;
-  const holes = read('hole-across-trunnion');
-  return [
-    need(
-      'hole',
-      `the hole across the trunnion, both ways: ${Math.min(holes, 2)} of 2`,
-      'Measure the hole across the trunnion, then once more at a right angle.',
-      holes >= 2,
-      ANSWER,
-    ),
-    need(
-      'width',
-      'the width across the trunnion',
-      'Measure the width across the trunnion, ends included.',
-      read('width-across-trunnion') > 0,
-      ANSWER,
-    ),
-    need('rings', 'the retaining rings', 'Look whether retaining rings show.', read('rings') > 0, ANSWER),
-    need(
-      'sizes',
-      'roller, body and arms',
-      'Measure roller, body width and pivot to tip.',
-      read('roller-diameter', 'body-width', 'pivot-to-tip') > 2,
-    ),
-    need(
-      'part-marks',
-      'the marks on the part, each word for word',
-      'Read every mark on the part, each word for word.',
-      read('ratio-stamp', 'other-number', 'box-label') > 0,
-    ),
-  ];
+/** Named as something to do with a part: the first without its name, as it always was. */
+const todoOf = ({ about }: InHand, ask: string): string =>
+  about.name === undefined ? ask : `${upperFirst(about.name)}: ${ask.charAt(0).toLowerCase()}${ask.slice(1)}`;
+
+/** What was measured or seen of a part; a guess is none. */
+const read = ({ readings }: InHand, ...kinds: readonly string[]): number =>
+  readings.filter(({ kind, tool }) => kinds.includes(kind) && tool !== 'guess').length;
+
+const HOLE = 'hole-across-trunnion';
+
+/** What is read of a part, each with what it takes. */
+const OF_A_PART: readonly {
+  readonly code: string;
+  readonly what: (part: InHand) => string;
+  readonly ask: string;
+  readonly has: (part: InHand) => boolean;
+  readonly answer?: boolean;
+}[] = [
+  {
+    code: 'hole',
+    what: (part) => `the hole across the trunnion, both ways: ${Math.min(read(part, HOLE), 2)} of 2`,
+    ask: 'Measure the hole across the trunnion, then once more at a right angle.',
+    has: (part) => read(part, HOLE) >= 2,
+    answer: true,
+  },
+  {
+    code: 'width',
+    what: () => 'the width across the trunnion',
+    ask: 'Measure the width across the trunnion, ends included.',
+    has: (part) => read(part, 'width-across-trunnion') > 0,
+    answer: true,
+  },
+  {
+    code: 'rings',
+    what: () => 'the retaining rings',
+    ask: 'Look whether retaining rings show.',
+    has: (part) => read(part, 'rings') > 0,
+    answer: true,
+  },
+  {
+    code: 'sizes',
+    what: () => 'roller, body and arms',
+    ask: 'Measure roller, body width and pivot to tip.',
+    has: (part) => read(part, 'roller-diameter', 'body-width', 'pivot-to-tip') > 2,
+  },
+  {
+    code: 'part-marks',
+    what: () => 'the marks on the part, each word for word',
+    ask: 'Read every mark on the part, each word for word.',
+    // An arm of the build has its marks with it.
+    has: (part) => part.armId !== undefined || read(part, 'ratio-stamp', 'other-number', 'box-label') > 0,
+  },
+];
+
+/** The part is off the engine: nothing of it needs turning. Of several parts it is the first that lacks something. */
+export function ofIdentify(evidence: Evidence): Need[] {
+  const parts = partsInHand(evidence);
+  return OF_A_PART.flatMap(({ code, what, ask, has, answer }) => {
+    const part = parts.find((each) => !has(each)) ?? parts[0];
+    if (part === undefined) return [];
+    const of = part.about.name === undefined ? '' : ` of ${part.about.name}`;
+    return [need(code, `${what(part)}${of}`, todoOf(part, ask), has(part), answer === true ? ANSWER : {})];
+  });
 }

@@ -24,6 +24,13 @@ const BY_ASKING: ReadonlySet<string> = new Set([
   'same-text-twice',
   'different-numbers',
   'two-sizes',
+  'size-impossible',
+  'mil-said',
+  'sizes-swapped',
+  'reading-stands-alone',
+  'crests-counted',
+  'stud-against-hole',
+  'stamp-without-dot',
 ]);
 
 export const isAsked = ({ code, byLooking }: AssessedQuestion): boolean =>

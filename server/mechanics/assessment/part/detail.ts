@@ -1,5 +1,6 @@
 import type { PartKind } from '../../identify/kinds.ts';
 import type { Offer, ReadingWord } from '../../identify/types.ts';
+import type { PartSubject } from '../assessment.ts';
 import type { FamilyEvidence } from './family.ts';
 
 /** One reading set against one family; sizes in metres. */
@@ -10,6 +11,11 @@ export interface ReasonDetail {
   readonly reading: number | string;
   readonly madeFor?: number | string;
   readonly difference?: number;
+  /** How far off a reading of a size may be, half-width. */
+  readonly within?: number;
+  readonly guess?: boolean;
+  /** `roller diameter .496 in ± .002 against .500 in` */
+  readonly said: string;
 }
 
 /** How likely something is, as a figure and as it is read out. */
@@ -48,6 +54,97 @@ export interface RankingDetail {
   readonly noneOfThese: Chance;
   readonly offers: readonly Offer[];
   readonly tell: TellDetail;
+  /** What the family that stands first means for what goes with it; nothing, while none does. */
+  readonly implied: readonly ImpliedDetail[];
+}
+
+export interface ImpliedDetail {
+  readonly what: 'stud' | 'cover' | 'guide';
+  readonly title: string;
+  /** Of the family that stands first, and of all that mean the same. */
+  readonly probability: number;
+  readonly together: number;
+  readonly sentence: string;
+}
+
+/** One reading of the part: how it was read, and what became of it. */
+export interface PartReadingDetail {
+  readonly entryId: string;
+  /** Tool and half-width as they are read out; empty for what is no size. */
+  readonly how: string;
+  /** Half-width of a size. */
+  readonly within?: number;
+  readonly guess: boolean;
+  /** `waits`: for the answer to a question; `left-out`: by that answer. */
+  readonly counts: 'yes' | 'waits' | 'left-out';
+  readonly questionId?: string;
+  /** What became of it, where it does not count as it was read. */
+  readonly said?: string;
+}
+
+/** A size that parts are ordinarily made with, set against a reading; metres. */
+export interface OrdinarySize {
+  readonly name: string;
+  readonly madeFor: number;
+  readonly offset: number;
+  readonly word: ReadingWord;
+}
+
+export interface OrdinaryDetail {
+  readonly entryId: string;
+  readonly kind: string;
+  readonly title: string;
+  readonly readAs: string;
+  /** The nearest first. */
+  readonly sizes: readonly OrdinarySize[];
+  /** Where no size is ordinary, and a range is. */
+  readonly range?: { readonly low: number; readonly high: number; readonly word: ReadingWord };
+}
+
+export interface StudThread {
+  readonly designation: string;
+  readonly word: ReadingWord;
+  /** Diameter as read past the limits of the thread; 0 within them. */
+  readonly offset?: number;
+  readonly pitchOffset?: number;
+}
+
+/** The stud or bolt that came out. */
+export interface StudDetail {
+  readonly entryIds: readonly string[];
+  readonly threads: readonly StudThread[];
+  /** Designations in reach. */
+  readonly named: readonly string[];
+  readonly pitch?: { readonly value: number; readonly within: number };
+  /** What is still to read. */
+  readonly lacks?: string;
+  readonly sentence: string;
+}
+
+/** The ratio by the arms of a loose part: an estimate, or why there is none. */
+export type BenchRatioDetail =
+  | { readonly entryIds: readonly string[]; readonly lacks: string }
+  | {
+      readonly entryIds: readonly string[];
+      readonly lacks?: undefined;
+      readonly quantityId: string;
+      readonly ratio: number;
+      readonly low: number;
+      readonly high: number;
+      readonly inReach: readonly number[];
+      /** `1.59`, and `1.57 to 1.61` */
+      readonly value: string;
+      readonly interval: string;
+      readonly sentence: string;
+    };
+
+/** A thread, with the hole that is made for it. */
+interface HoleThread {
+  readonly designation: string;
+  readonly fit: ReadingWord;
+  readonly madeFor: number;
+  /** The hole as read less that. */
+  readonly offset: number;
 }
 
 /** What one reading of the hole says of the stud or bolt. */
@@ -57,7 +154,9 @@ export interface HoleDetail {
   /** The reading against the sizes that rockers are made for, with what of them. */
   readonly word: ReadingWord;
   readonly said: string;
-  readonly threads: readonly { readonly designation: string; readonly fit: 'agrees' | 'cannot-tell' }[];
+  readonly threads: readonly HoleThread[];
+  /** The nearest of those that are out of reach. */
+  readonly others: readonly HoleThread[];
   readonly ask?: string;
   readonly cautions: readonly string[];
 }
@@ -71,8 +170,17 @@ export interface CoverDetail {
   readonly judgementId: string;
 }
 
-/** What the part in the hand says of its family, of its fastener and of the room under the cover. */
+/** What a part in the hand says of its family, of its fastener and of the room under the cover. */
 export interface PartDetail {
+  readonly about: PartSubject;
+  /** What its ids begin with. */
+  readonly key: string;
+  /** Which arm of the build it is, with its marks and its valve. */
+  readonly arm?: { readonly armId: string; readonly sentence: string };
+  readonly readings: readonly PartReadingDetail[];
+  readonly ordinary: readonly OrdinaryDetail[];
+  readonly stud?: StudDetail;
+  readonly benchRatio?: BenchRatioDetail;
   /** One answer for each reading of the hole: two directions are never one of their mean. */
   readonly holes: readonly HoleDetail[];
   /** Sideways room by the widest reading. */

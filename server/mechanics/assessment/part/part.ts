@@ -1,90 +1,79 @@
 import { defined } from '../../../../shared/defined.ts';
-import { computation as coverRoom } from '../../computations/cover-room.ts';
-import { defaultLimit, limitSource } from '../../kit/limits.ts';
-import type { Headline, Judgement, Subject } from '../assessment.ts';
-import { asked } from '../common/asked.ts';
+import { halfWidthOf, howRead } from '../../identify/how-read.ts';
+import type { Headline } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
-import { byId } from '../common/said.ts';
+import { placeOf } from '../common/said.ts';
 import type { Evidence, PartEvidence } from '../evidence.ts';
-import type { CoverDetail, PartDetail } from './detail.ts';
+import { benchRatioOf } from './bench-ratio.ts';
+import { coverJudgement, coverOf } from './cover.ts';
+import type { PartDetail, PartReadingDetail } from './detail.ts';
+import type { Weighed } from './doubts.ts';
 import { holeHeadline, holesOf } from './holes.ts';
-import { partDoubts } from './questions.ts';
+import { type InHand, partsInHand } from './in-hand.ts';
+import { ordinaryOf } from './ordinary.ts';
 import { familyHeadline, rankingOf } from './ranking.ts';
+import { studOf } from './stud.ts';
+import { weighed } from './weigh.ts';
 
-const PART: Subject = { of: 'part' };
-const COVER = 'part:cover-sideways';
+const WAITS = 'waits for an answer, and does not count before it';
+const LEFT_OUT = 'does not count, as was answered';
 
-/** Sideways room by the widest reading: of several widths the worst one stands. */
-function coverOf(
-  { engine }: Evidence,
-  readings: readonly PartEvidence[],
-): Pick<PartDetail, 'cover' | 'coverLacks'> {
-  const widths = readings.filter(({ kind, size }) => kind === 'width-across-trunnion' && size !== undefined);
-  const widest = widths.toSorted((a, b) => (b.size ?? 0) - (a.size ?? 0))[0];
-  if (widest?.size === undefined) return {};
-  if (engine.coverBolting === undefined)
-    return { coverLacks: 'Not yet: say on “Engine and springs” how the valve cover is bolted.' };
-  const { verdict, reason, settledBy } = coverRoom.compute({
-    coverBolting: engine.coverBolting,
-    assemblyWidth: widest.size,
-  });
+/** How each reading was read, and what became of it. */
+function readingDetail(reading: PartEvidence, { readings, leftOut }: Weighed): PartReadingDetail {
+  const { id, kind, size, tool } = reading;
+  const read = size === undefined ? undefined : { ...reading, size };
+  const gone = leftOut.find(({ entryId }) => entryId === id);
+  const counts = gone === undefined ? 'yes' : gone.waits ? 'waits' : 'left-out';
+  const countsAs = readings.find((each) => each.id === id)?.countsAs;
+  const said = { yes: countsAs, waits: WAITS, 'left-out': LEFT_OUT }[counts];
   return {
-    cover: {
-      entryId: widest.id,
-      readAs: widest.readAs,
-      word: verdict,
-      reason,
-      settledBy,
-      judgementId: COVER,
-    },
+    entryId: id,
+    how: read === undefined ? '' : howRead({ ...read, kind }),
+    guess: tool === 'guess',
+    counts,
+    ...defined({
+      within: read === undefined ? undefined : halfWidthOf(read),
+      questionId: gone?.questionId,
+      said,
+    }),
   };
 }
 
-function coverJudgement(cover: CoverDetail | undefined): Judgement[] {
-  if (cover === undefined) return [];
-  return [
-    {
-      id: COVER,
-      about: PART,
-      against: {
-        to: 'limit',
-        gap: 'cover',
-        limit: defaultLimit('narrow-assembly-up-to'),
-        source: limitSource('narrow-assembly-up-to'),
-      },
-      word: cover.word,
-      sentence: `Sideways under the cover, ${cover.readAs} across: ${cover.word}; ${cover.reason}.`,
-      lacks: [cover.settledBy],
-      restsOn: [cover.entryId],
-    },
+/** Which arm of the build it is, with its three marks word for word and where it sits now. */
+function armOf({ arms, seats }: Evidence, { armId }: InHand): Pick<PartDetail, 'arm'> {
+  const arm = arms.find(({ id }) => id === armId);
+  if (arm === undefined) return {};
+  const seat = seats.find((each) => each.armId === arm.id);
+  const marks = [
+    ...(arm.ratioStamp === '' ? [] : [`ratio stamp “${arm.ratioStamp}”`]),
+    ...(arm.otherNumber === '' ? [] : [`other number “${arm.otherNumber}”`]),
+    ...(arm.boxLabel === '' ? [] : [`box label “${arm.boxLabel}”`]),
   ];
+  const marked = marks.length === 0 ? 'no marks are told of it' : marks.join(', ');
+  const sits = seat === undefined ? 'it sits on no valve now' : `it sits on ${placeOf(seat)} now`;
+  return { arm: { armId: arm.id, sentence: `It is the arm “${arm.name}”: ${marked}; ${sits}.` } };
 }
 
-/** What the part in the hand may be, which fastener it takes, what room it leaves, and what does not go together. */
-export function partPart(evidence: Evidence): PartSaid<PartDetail> {
-  const readings = evidence.part.filter(({ standing }) => standing).toSorted(byId);
-  const holes = holesOf(readings);
-  const cover = coverOf(evidence, readings);
+function onePart(evidence: Evidence, part: InHand): PartSaid<PartDetail> {
+  const { about, key } = part;
+  const counted = weighed(part, evidence);
+  const { readings, questions } = counted;
+  const stud = studOf(readings);
+  const holes = holesOf(readings, stud);
+  const cover = coverOf(evidence, part, readings);
   const ranking = rankingOf(readings, evidence.families);
-  const judgements = coverJudgement(cover.cover);
+  const bench = benchRatioOf(part, readings, evidence.catalogueRatios);
+  const judgements = coverJudgement(part, cover.cover);
   return {
-    quantities: [],
+    quantities: bench?.quantity === undefined ? [] : [bench.quantity],
     judgements,
-    questions: partDoubts(readings).map((doubt) =>
-      // Two stamps without a dot are two questions, though their words are the same.
-      asked(doubt, {
-        about: PART,
-        step: 'identify',
-        among: doubt.restsOn[0] ?? '',
-        answers: evidence.answers,
-      }),
-    ),
+    questions,
     stop: [],
     headlines: [
-      ...familyHeadline(ranking),
-      ...holeHeadline(holes),
+      ...familyHeadline(part, ranking, questions),
+      ...holeHeadline(part, holes, stud),
       ...judgements.map(
-        ({ id, about, sentence }): Headline => ({
+        ({ id, sentence }): Headline => ({
           id: `headline:${id}`,
           about,
           step: 'identify',
@@ -93,6 +82,28 @@ export function partPart(evidence: Evidence): PartSaid<PartDetail> {
         }),
       ),
     ],
-    detail: { holes, ...cover, ...defined({ ranking }) },
+    detail: {
+      about,
+      key,
+      ...armOf(evidence, part),
+      readings: part.readings.map((reading) => readingDetail(reading, counted)),
+      holes,
+      ordinary: ordinaryOf(readings),
+      ...cover,
+      ...defined({ stud, ranking, benchRatio: bench?.detail }),
+    },
+  };
+}
+
+/** What each part in the hand may be, which fastener it takes, what room it leaves, and what does not go together. */
+export function partPart(evidence: Evidence): PartSaid<readonly PartDetail[]> {
+  const parts = partsInHand(evidence).map((part) => onePart(evidence, part));
+  return {
+    quantities: parts.flatMap(({ quantities }) => quantities),
+    judgements: parts.flatMap(({ judgements }) => judgements),
+    questions: parts.flatMap(({ questions }) => questions),
+    stop: [],
+    headlines: parts.flatMap(({ headlines }) => headlines),
+    detail: parts.map(({ detail }) => detail),
   };
 }

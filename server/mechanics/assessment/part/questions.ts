@@ -4,20 +4,18 @@ import { keysOf } from '../../../../shared/schemas/words.ts';
 import { standTogether } from '../../identify/likelihood.ts';
 import { IDENTIFICATION_MODEL } from '../../identify/model.ts';
 import { defaultLimit } from '../../kit/limits.ts';
-import { IN } from '../../kit/si.ts';
-import type { Doubt } from '../common/asked.ts';
-import { byId } from '../common/said.ts';
-import type { PartEvidence } from '../evidence.ts';
+import { AS_READ, amongOf, type CountedReading, choice, type PartDoubt, sized, without } from './doubts.ts';
+import { asReadSize } from './read-size.ts';
 
-type Found = Omit<Doubt, 'weight'>;
+const of = (readings: readonly CountedReading[], kind: string) =>
+  readings.filter((each) => each.kind === kind);
+const idsOf = (readings: readonly CountedReading[]): string[] => readings.map(({ id }) => id);
 
-const of = (readings: readonly PartEvidence[], kind: string) => readings.filter((each) => each.kind === kind);
-const idsOf = (readings: readonly PartEvidence[]): string[] => readings.map(({ id }) => id);
+const BOTH_LOOKED = { ...AS_READ, label: 'Both looked at again: they are as they were read' };
 
-function ringsAndWidth(readings: readonly PartEvidence[]): Found[] {
+export function ringsAndWidth(readings: readonly CountedReading[]): PartDoubt[] {
   const rings = of(readings, 'rings');
-  return of(readings, 'width-across-trunnion').flatMap((width) => {
-    if (width.size === undefined) return [];
+  return sized(readings, 'width-across-trunnion').flatMap((width): PartDoubt[] => {
     const wide = width.size >= defaultLimit('wide-assembly-from');
     const narrow = width.size <= defaultLimit('narrow-assembly-up-to');
     const against = rings.filter(({ word }) => (wide && word === 'none') || (narrow && word === 'visible'));
@@ -28,12 +26,23 @@ function ringsAndWidth(readings: readonly PartEvidence[]): Found[] {
         ask: `Rings and width do not go together: ${width.readAs} across is ${wide ? 'a wide assembly, and those show rings' : 'a narrow assembly, and those have bearings flush with the body'}. Which of the two was misread?`,
         test: 'a photograph of the trunnion’s end, and the width again over both ends',
         restsOn: idsOf([width, ...against]),
+        choices: [
+          choice('rings', 'The rings', 'They do not count; they are looked at again.'),
+          choice('width', 'The width', 'It does not count; it is read again.'),
+          BOTH_LOOKED,
+        ],
+        effect: (now, chosen) => {
+          if (chosen === 'rings') return without(now, idsOf(against));
+          return chosen === 'width' ? without(now, [width.id]) : now;
+        },
       },
     ];
   });
 }
 
-const stampWithoutDot = (readings: readonly PartEvidence[]): Found[] =>
+const NO_MARK_PROVES = 'It is kept as told; no mark proves a ratio, only a valve does.';
+
+const stampWithoutDot = (readings: readonly CountedReading[]): PartDoubt[] =>
   of(readings, 'ratio-stamp')
     .filter(({ typed }) => /^\d{1,3}$/.test(typed.trim()))
     .map(({ id, typed }) => ({
@@ -41,13 +50,20 @@ const stampWithoutDot = (readings: readonly PartEvidence[]): Found[] =>
       ask: `“${typed.trim()}” has no dot: is it a ratio, or a lot number? It stays undecided.`,
       test: 'the ratio on the engine; no mark proves a ratio, only the valve does',
       restsOn: [id],
+      choices: [
+        choice('ratio', 'Meant as a ratio', NO_MARK_PROVES),
+        choice('lot', 'A lot or another number', NO_MARK_PROVES),
+        choice('not-known', 'Nobody can tell', 'It stays undecided.'),
+      ],
     }));
 
-function sameTextTwice(readings: readonly PartEvidence[]): Found[] {
+const MARKS_KEPT = 'Both entries stay as they were typed.';
+
+function sameTextTwice(readings: readonly CountedReading[]): PartDoubt[] {
   const kinds = keysOf(PART_MARKS);
   return kinds.flatMap((one, index) =>
     kinds.slice(index + 1).flatMap((other) =>
-      of(readings, one).flatMap((first) => {
+      of(readings, one).flatMap((first): PartDoubt[] => {
         const twin = of(readings, other).find(({ typed }) => typed.trim() === first.typed.trim());
         if (twin === undefined) return [];
         return [
@@ -56,6 +72,10 @@ function sameTextTwice(readings: readonly PartEvidence[]): Found[] {
             ask: `“${first.typed.trim()}” stands under “${PART_MARKS[one]}” and under “${PART_MARKS[other]}”. Are there two marks, or was one entered twice?`,
             test: 'point at each mark on the part, and read the box by itself',
             restsOn: idsOf([first, twin]),
+            choices: [
+              choice('two-marks', 'There are two marks', MARKS_KEPT),
+              choice('entered-twice', 'One was entered twice', 'The wrong one is struck out by a person.'),
+            ],
           },
         ];
       }),
@@ -63,7 +83,7 @@ function sameTextTwice(readings: readonly PartEvidence[]): Found[] {
   );
 }
 
-function mixedLots(readings: readonly PartEvidence[]): Found[] {
+function mixedLots(readings: readonly CountedReading[]): PartDoubt[] {
   const marks = of(readings, 'other-number');
   const texts = [...new Set(marks.map(({ typed }) => typed.trim()))].sort();
   if (texts.length < 2) return [];
@@ -73,43 +93,59 @@ function mixedLots(readings: readonly PartEvidence[]): Found[] {
       ask: `There are different numbers, ${texts.map((text) => `“${text}”`).join(' and ')}. Are they on one arm, or is the set of mixed lots?`,
       test: 'look at every arm of the set, and give each arm its own number',
       restsOn: idsOf(marks),
+      choices: [
+        choice('one-arm', 'All on this arm', MARKS_KEPT),
+        choice('mixed', 'The set is mixed', 'Each arm is added as a part of its own, with its own number.'),
+      ],
     },
   ];
 }
+
+/** Marks that do not go together: they change no chance, and no entry is changed. */
+export const markDoubts = (readings: readonly CountedReading[]): PartDoubt[] =>
+  [stampWithoutDot, sameTextTwice, mixedLots].flatMap((doubt) => doubt(readings));
 
 const WHY: Readonly<Record<string, string>> = {
   'hole-across-trunnion': 'oval, burred or cocked jaws',
   'roller-diameter': 'a flat on the roller',
 };
 
+const text = (inches: number) =>
+  formatQuantity({ value: Number(inches.toPrecision(12)), unit: 'in' }, { places: 4 });
+
 /** Readings of one size that are further apart than reading alone explains. */
-function twoSizes(readings: readonly PartEvidence[]): Found[] {
-  return keysOf(PART_SIZES).flatMap((kind) => {
-    const own = of(readings, kind).filter(({ size }) => size !== undefined);
-    const sizes = own.flatMap(({ size }) => (size === undefined ? [] : [size / IN]));
-    if (!isPartSize(kind) || sizes.length < 2) return [];
+export function twoSizes(readings: readonly CountedReading[]): PartDoubt[] {
+  return keysOf(PART_SIZES).flatMap((kind): PartDoubt[] => {
+    const own = sized(readings, kind).toSorted((a, b) => a.size - b.size);
+    const [least, most] = [own[0], own.at(-1)];
+    if (!isPartSize(kind) || least === undefined || most === undefined) return [];
     const model = IDENTIFICATION_MODEL.sizes[kind];
-    if (standTogether(model, sizes)) return [];
-    const text = (value: number) =>
-      formatQuantity({ value: Number(value.toPrecision(12)), unit: 'in' }, { places: 4 });
+    if (standTogether(model, kind, own.map(asReadSize))) return [];
+    const apartFrom = (one: typeof least) =>
+      idsOf(own.filter((other) => !standTogether(model, kind, [one, other].map(asReadSize))));
+    const away = (at: typeof least) => asReadSize(most).value - asReadSize(at).value;
     return [
       {
         code: 'two-sizes',
-        ask: `${PART_SIZES[kind]}: the readings are ${text(Math.max(...sizes) - Math.min(...sizes))} apart, more than ${text(model.apart)}. Is it ${WHY[kind] ?? 'a tilted caliper, or not the same place'}? Both are kept, and neither is averaged away.`,
+        ask: `${PART_SIZES[kind]}: the readings are ${text(away(least))} apart, more than ${text(model.apart)}. Is it ${WHY[kind] ?? 'a tilted caliper, or not the same place'}? Both are kept, and neither is averaged away.`,
         test:
           kind === 'hole-across-trunnion'
             ? 'a stud or a drill shank of the size in question, slid through by hand'
             : 'the same size again, turned a quarter turn, twice each way',
-        restsOn: idsOf(own),
+        restsOn: idsOf(own).sort(),
+        among: amongOf(idsOf(own)),
+        choices: [
+          choice('smallest', `${least.readAs} is right`, 'What is too far from it does not count.'),
+          choice('largest', `${most.readAs} is right`, 'What is too far from it does not count.'),
+          choice('found', 'Neither is trusted', 'None of them counts; it is read again.'),
+          { ...AS_READ, label: 'All read again: it is uneven', changes: 'Each counts for itself.' },
+        ],
+        effect: (now, chosen) => {
+          if (chosen === 'smallest') return without(now, apartFrom(least));
+          if (chosen === 'largest') return without(now, apartFrom(most));
+          return chosen === 'found' ? without(now, idsOf(own)) : now;
+        },
       },
     ];
   });
-}
-
-/** What does not go together among the readings of the part: asked, and no entry is changed. */
-export function partDoubts(part: readonly PartEvidence[]): Doubt[] {
-  const readings = part.toSorted(byId);
-  return [twoSizes, ringsAndWidth, stampWithoutDot, sameTextTwice, mixedLots]
-    .flatMap((doubt) => doubt(readings))
-    .map((found) => ({ ...found, weight: 'weak' }));
 }

@@ -1,21 +1,24 @@
+import { defined } from '../../../../shared/defined.ts';
 import { isPartFeature, isPartSize } from '../../../../shared/schemas/part-words.ts';
-import { identify } from '../../identify/identify.ts';
+import { familyChances, identify } from '../../identify/identify.ts';
 import type { FeatureKind, SizeKind } from '../../identify/kinds.ts';
-import type { Family, PartReadings, Reason } from '../../identify/types.ts';
+import type { Family, PartReadings, ReadSize, Reason } from '../../identify/types.ts';
 import { IN } from '../../kit/si.ts';
-import type { Headline } from '../assessment.ts';
+import type { AssessedQuestion, Headline } from '../assessment.ts';
+import { subjectSaid, upperFirst } from '../common/said.ts';
 import type { PartEvidence } from '../evidence.ts';
 import { chanceOf } from './chance.ts';
 import type { CandidateDetail, RankingDetail, ReasonDetail } from './detail.ts';
 import type { FamilyEvidence } from './family.ts';
+import { impliedBy } from './implied.ts';
+import type { InHand } from './in-hand.ts';
+import { asReadSize, toInches } from './read-size.ts';
+import { reasonSaid } from './reason-said.ts';
+import { STANDS_ALONE } from './stands-alone.ts';
 import { tellOf } from './tell.ts';
 
 /** The rest of a long catalogue has no share worth telling. */
 const MOST = 20;
-
-/** Finer than any size is written; coarser than what the way to metres and back leaves behind. */
-const DIGITS = 1e9;
-const toInches = (si: number): number => Math.round((si / IN) * DIGITS) / DIGITS;
 
 function inInches(sizes: FamilyEvidence['sizes']): Family['sizes'] {
   const inches: Partial<Record<SizeKind, number>> = {};
@@ -30,26 +33,62 @@ const familyOf = ({ id, weight, sizes, features }: FamilyEvidence): Family => ({
   features,
 });
 
+interface Catalogue {
+  readonly families: readonly FamilyEvidence[];
+  readonly made: readonly Family[];
+}
+
+const known = new WeakMap<readonly FamilyEvidence[], Catalogue>();
+
+/** Families that nothing tells apart stand by their codes, which are the same tomorrow and in a copy of the shop. */
+function inCodes(families: readonly FamilyEvidence[]): Catalogue {
+  const before = known.get(families);
+  if (before !== undefined) return before;
+  const byCode = families.toSorted((a, b) => (a.code < b.code ? -1 : a.code > b.code ? 1 : 0));
+  const catalogue = { families: byCode, made: byCode.map(familyOf) };
+  known.set(families, catalogue);
+  return catalogue;
+}
+
 /** Sizes in inches and words by kind, as the ranking takes them. Marks stay out of it. */
 function asRead(readings: readonly PartEvidence[]): PartReadings {
-  const sizes: Partial<Record<SizeKind, number[]>> = {};
+  const sizes: Partial<Record<SizeKind, ReadSize[]>> = {};
   const features: Partial<Record<FeatureKind, string[]>> = {};
-  for (const { kind, size, word } of readings) {
-    if (isPartSize(kind) && size !== undefined) sizes[kind] = [...(sizes[kind] ?? []), toInches(size)];
+  for (const { kind, size, word, ...how } of readings) {
+    if (isPartSize(kind) && size !== undefined)
+      sizes[kind] = [...(sizes[kind] ?? []), asReadSize({ size, ...how })];
     if (isPartFeature(kind) && word !== undefined) features[kind] = [...(features[kind] ?? []), word];
   }
   return { sizes, features };
 }
 
+/** The family that stands first for these readings, and the chance of none of them. */
+export function firstOf(
+  readings: readonly PartEvidence[],
+  families: readonly FamilyEvidence[],
+): { readonly family?: FamilyEvidence; readonly probability: number; readonly noneOfThese: number } {
+  const catalogue = inCodes(families);
+  const p = familyChances(catalogue.made, asRead(readings));
+  const none = p.at(-1) ?? 1;
+  const most = p.slice(0, -1).reduce((best, each, index, all) => (each > (all[best] ?? 0) ? index : best), 0);
+  const family = catalogue.families[most];
+  return { ...(family === undefined ? {} : { family }), probability: p[most] ?? 0, noneOfThese: none };
+}
+
 const metres = (value: number | string): number | string => (typeof value === 'number' ? value * IN : value);
 
-const reasonOf = ({ kind, word, reading, madeFor, difference }: Reason): ReasonDetail => ({
-  kind,
-  word,
-  reading: metres(reading),
-  ...(madeFor === undefined ? {} : { madeFor: metres(madeFor) }),
-  ...(difference === undefined ? {} : { difference: difference * IN }),
-});
+function reasonOf({ kind, word, reading, madeFor, difference, within, guess }: Reason): ReasonDetail {
+  const reason = {
+    kind,
+    word,
+    reading: metres(reading),
+    ...(madeFor === undefined ? {} : { madeFor: metres(madeFor) }),
+    ...(difference === undefined ? {} : { difference: difference * IN }),
+    ...(within === undefined ? {} : { within: within * IN }),
+    ...defined({ guess }),
+  };
+  return { ...reason, said: reasonSaid(reason) };
+}
 
 /** The part against the shop's catalogue, from its readings in an order that does not hang on their entry. */
 export function rankingOf(
@@ -58,14 +97,18 @@ export function rankingOf(
 ): RankingDetail | undefined {
   if (families === undefined || families.length === 0) return undefined;
   const byId = new Map(families.map((family) => [family.id, family]));
-  // Families that nothing tells apart stand by their codes, which are the same tomorrow and in a copy of the shop.
-  const byCode = families.toSorted((a, b) => (a.code < b.code ? -1 : a.code > b.code ? 1 : 0));
-  const found = identify(byCode.map(familyOf), asRead(readings));
-  const candidates = found.candidates.slice(0, MOST).flatMap((candidate): CandidateDetail[] => {
-    const family = byId.get(candidate.id);
-    if (family === undefined) return [];
-    return [{ ...chanceOf(candidate.probability), family, reasons: candidate.reasons.map(reasonOf) }];
+  const found = identify(inCodes(families).made, asRead(readings));
+  const all = found.candidates.flatMap(({ id, ...candidate }) => {
+    const family = byId.get(id);
+    return family === undefined ? [] : [{ ...candidate, family }];
   });
+  const candidates = all.slice(0, MOST).map(
+    ({ family, probability, reasons }): CandidateDetail => ({
+      ...chanceOf(probability),
+      family,
+      reasons: reasons.map(reasonOf),
+    }),
+  );
   return {
     families: families.length,
     counted: readings.filter(({ kind }) => isPartSize(kind) || isPartFeature(kind)).length,
@@ -73,23 +116,33 @@ export function rankingOf(
     noneOfThese: chanceOf(found.noneOfThese),
     offers: found.offers,
     tell: tellOf(candidates, found.noneOfThese, found.offers),
+    implied: impliedBy(all, found.noneOfThese),
   };
 }
 
 /** The family that stands first with its chance, and that of none of them; never a name without it. */
-export function familyHeadline(ranking: RankingDetail | undefined): Headline[] {
+export function familyHeadline(
+  { about, key }: InHand,
+  ranking: RankingDetail | undefined,
+  questions: readonly AssessedQuestion[],
+): Headline[] {
   const first = ranking?.candidates[0];
   if (ranking === undefined || first === undefined || ranking.counted === 0) return [];
   const { noneOfThese: none } = ranking;
+  const name = upperFirst(subjectSaid(about));
+  const alone = questions.find(({ code, answered }) => code === STANDS_ALONE && answered === undefined);
+  const leads = none.probability >= first.probability;
   return [
     {
-      id: 'headline:part:family',
-      about: { of: 'part' },
+      id: `headline:${key}:family`,
+      about,
       step: 'identify',
       sentence:
-        none.probability >= first.probability
-          ? `The part: none of the catalogue’s families stands first, ${none.share}.`
-          : `The part: ${first.family.name} stands first, ${first.share}; none of these ${none.share}.`,
+        alone !== undefined
+          ? `${name}: no family is named yet; ${alone.test}.`
+          : leads
+            ? `${name}: none of the catalogue’s families stands first, ${none.share}.`
+            : `${name}: ${first.family.name} stands first, ${first.share}; none of these ${none.share}.`,
     },
   ];
 }

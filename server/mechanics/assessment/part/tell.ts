@@ -3,10 +3,11 @@ import { isPartSize, PART_FEATURES, PART_SIZES } from '../../../../shared/schema
 import type { PartKind } from '../../identify/kinds.ts';
 import type { Offer } from '../../identify/types.ts';
 import { IN } from '../../kit/si.ts';
-import type { NextAction } from '../assessment.ts';
-import { nominalSaid, upperFirst } from '../common/said.ts';
+import type { AssessedQuestion, NextAction } from '../assessment.ts';
+import { nominalSaid, subjectSaid, upperFirst } from '../common/said.ts';
 import { shareSaid } from './chance.ts';
-import type { CandidateDetail, RankingDetail, TellDetail } from './detail.ts';
+import type { CandidateDetail, PartDetail, TellDetail } from './detail.ts';
+import { STANDS_ALONE } from './stands-alone.ts';
 
 /** A gain below this is not worth walking to the bench for. */
 const WORTH_IT = 0.02;
@@ -70,16 +71,47 @@ export function tellOf(
 }
 
 /** The measurement that settles most as something to do; the part is off the engine, and nothing turns for it. */
-export function measureNext(ranking: RankingDetail | undefined): NextAction | undefined {
+function measureNext({ about, key, ranking }: PartDetail): NextAction[] {
   const kind = ranking?.tell.kind;
-  if (ranking === undefined || kind === undefined || ranking.counted === 0) return undefined;
-  return {
-    id: `next:part:${kind}`,
-    action: kind,
-    step: 'identify',
-    about: { of: 'part' },
-    sentence: `${isPartSize(kind) ? 'Measure' : 'Look at'} ${thingSaid(kind)} of the part.`,
-    reason: ranking.tell.sentence,
-    turns: false,
-  };
+  if (ranking === undefined || kind === undefined || ranking.counted === 0) return [];
+  const verb = isPartSize(kind) ? 'Measure' : 'Look at';
+  return [
+    {
+      id: `next:${key}:${kind}`,
+      action: kind,
+      step: 'identify',
+      about,
+      sentence:
+        about.name === undefined
+          ? `${verb} ${thingSaid(kind)} of the part.`
+          : `${upperFirst(about.name)}: ${verb.toLowerCase()} ${thingSaid(kind)}.`,
+      reason: ranking.tell.sentence,
+      turns: false,
+    },
+  ];
 }
+
+/** Questions that keep readings from counting, or stand before any name. */
+function answerNext(questions: readonly AssessedQuestion[], parts: readonly PartDetail[]): NextAction[] {
+  const waited = parts.flatMap(({ readings }) =>
+    readings.flatMap(({ counts, questionId }) => (counts === 'waits' ? [questionId] : [])),
+  );
+  return questions
+    .filter(({ answered }) => answered === undefined)
+    .filter(({ id, code }) => code === STANDS_ALONE || waited.includes(id))
+    .map(({ id, code, about, test, ask }) => ({
+      id: `next:${id}`,
+      action: code,
+      step: 'identify',
+      about,
+      sentence: `${upperFirst(subjectSaid(about))}: ${test}.`,
+      reason: ask,
+      turns: false,
+    }));
+}
+
+/** What is worth most of the parts in the hand: an answer that readings wait for, else the measurement that tells most. */
+export const partNext = (
+  parts: readonly PartDetail[],
+  questions: readonly AssessedQuestion[],
+): NextAction | undefined => [...answerNext(questions, parts), ...parts.flatMap(measureNext)][0];

@@ -26,11 +26,65 @@ function partOf(chance: Chance): Evidence['part'] {
   }));
 }
 
+const OTHER_PART = 'part-in-hand-2';
+
+type PartReading = readonly [kind: string, inches: number, more?: Partial<Evidence['part'][number]>];
+
+/** What else may be on record of parts in the hand: guesses, a pitch, a slip, two names entered for each other. */
+const MORE: readonly (readonly PartReading[])[] = [
+  [],
+  [['roller-diameter', 0.5, { tool: 'guess' }]],
+  [
+    ['roller-diameter', 4.96],
+    ['body-width', 0.84],
+  ],
+  [
+    ['body-width', 0.4362],
+    ['pivot-to-tip', 1.45],
+    ['pivot-to-cup', 0.911],
+  ],
+  [
+    ['pivot-to-tip', 0.911],
+    ['pivot-to-cup', 1.45, { tool: 'rule' }],
+    ['stem-diameter', 0.341],
+  ],
+  [
+    ['stud-pitch', 0.5, { count: 10 }],
+    ['stud-diameter', 0.4335, { tool: 'micrometer' }],
+  ],
+  [
+    ['roller-diameter', 0.35],
+    ['body-width', 0.84],
+    ['pivot-to-tip', 1.453],
+  ],
+];
+
+function moreOf(chance: Chance): Pick<Evidence, 'part' | 'handParts'> {
+  const second = chance.happens(0.4);
+  const part = chance.pick(MORE).map(([kind, inches, more = {}], index) => ({
+    id: `more-${index + 1}`,
+    line: 0,
+    standing: true,
+    kind,
+    size: inches * 0.0254,
+    typed: String(inches),
+    readAs: `${inches} in`,
+    ...(second && chance.happens(0.6) ? { partId: OTHER_PART } : {}),
+    ...more,
+  }));
+  return second ? { part, handParts: [{ id: OTHER_PART, name: 'the one from the box' }] } : { part };
+}
+
 /** Where a part was read its catalogue is there, now and then an empty one. */
-function partAndFamilies(chance: Chance): Pick<Evidence, 'part' | 'families'> {
-  const part = partOf(chance);
-  if (part.length === 0) return { part };
-  return { part, families: chance.pick([[], DEMO_FAMILY_EVIDENCE.slice(0, 12), DEMO_FAMILY_EVIDENCE]) };
+function partAndFamilies(chance: Chance, own: Chance): Pick<Evidence, 'part' | 'handParts' | 'families'> {
+  const first = partOf(chance);
+  if (first.length === 0) return { part: first };
+  const more = moreOf(own);
+  return {
+    ...more,
+    part: [...first, ...more.part],
+    families: chance.pick([[], DEMO_FAMILY_EVIDENCE.slice(0, 12), DEMO_FAMILY_EVIDENCE]),
+  };
 }
 
 function answerTo(chance: Chance, question: AssessedQuestion, index: number): AnswerEvidence {
@@ -121,7 +175,7 @@ export function buildOf(seed: number): Evidence {
     sheet: sheetOf(chance, engine, arms),
     lash: lashLogOf(chance),
     tipMarks: tipMarksOf(chance),
-    ...partAndFamilies(chance),
+    ...partAndFamilies(chance, chanceFrom(seed + 1_000_000)),
     answers: [],
     workings: [],
     notes: [],

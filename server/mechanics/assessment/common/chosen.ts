@@ -1,0 +1,19 @@
+import type { AssessedQuestion } from '../assessment.ts';
+
+/** A word of an answer, with its hyphens or without, and nothing that goes on from it. */
+function beginsWith(said: string, code: string): boolean {
+  const words = said.toLowerCase().trim().replaceAll('-', ' ');
+  const own = code.replaceAll('-', ' ');
+  return words.startsWith(own) && !/^[a-z0-9]/.test(words.slice(own.length));
+}
+
+/** Which of its answers a question was given: the one that its words begin with, else its yes or no. */
+export function chosenOf({ answers, answered }: AssessedQuestion): string | undefined {
+  if (answered === undefined) return undefined;
+  const fitting = answers.filter(({ code }) => beginsWith(answered.answer, code));
+  const longest = fitting.toSorted((a, b) => b.code.length - a.code.length)[0];
+  if (longest !== undefined) return longest.code;
+  if (answered.found === undefined) return undefined;
+  const code = answered.found ? 'found' : 'not-found';
+  return answers.some((each) => each.code === code) ? code : undefined;
+}

@@ -1,0 +1,84 @@
+import { defined } from '../../../../shared/defined.ts';
+import {
+  isPartFeature,
+  isPartSize,
+  PART_FEATURES,
+  PART_SIZES,
+} from '../../../../shared/schemas/part-words.ts';
+import { keysOf } from '../../../../shared/schemas/words.ts';
+import type { PartKind } from '../../identify/kinds.ts';
+import { listed, upperFirst } from '../common/said.ts';
+import { shareSaid } from './chance.ts';
+import { AS_READ, amongOf, type CountedReading, choice, type PartDoubt, without } from './doubts.ts';
+import type { FamilyEvidence } from './family.ts';
+import { firstOf } from './ranking.ts';
+import { nameOf } from './size-said.ts';
+import { STANDS_ALONE } from './stands-alone.ts';
+
+/** From here on none of the families is what the readings say. */
+const NONE_TAKES_ALL = 0.5;
+/** Left out, one family must stand as high as this. */
+const FITS_WELL = 0.6;
+/** With two kinds left there is too little to stand against the third. */
+const FEWEST = 3;
+
+const KINDS: readonly PartKind[] = [...keysOf(PART_SIZES), ...keysOf(PART_FEATURES)];
+
+interface Alone {
+  readonly kind: PartKind;
+  readonly family: FamilyEvidence;
+  readonly probability: number;
+}
+
+/** The kind of reading without which a family would fit well, where with it none does. */
+function oneThatStandsAlone(
+  readings: readonly CountedReading[],
+  families: readonly FamilyEvidence[],
+): Alone | undefined {
+  const kinds = KINDS.filter((kind) => readings.some((each) => each.kind === kind));
+  if (kinds.length < FEWEST || firstOf(readings, families).noneOfThese < NONE_TAKES_ALL) return undefined;
+  const tried = kinds.flatMap((kind): Alone[] => {
+    const rest = readings.filter((each) => each.kind !== kind);
+    const { family, probability } = firstOf(rest, families);
+    if (family === undefined || probability < FITS_WELL) return [];
+    return [{ kind, family, probability }];
+  });
+  return tried.toSorted((a, b) => b.probability - a.probability)[0];
+}
+
+/** The question to readings of one kind. */
+export function askAlone(own: readonly CountedReading[], size?: string): PartDoubt[] {
+  const [first] = own;
+  if (first === undefined) return [];
+  const name = nameOf(first.kind);
+  const ids = own.map(({ id }) => id).sort();
+  return [
+    {
+      code: STANDS_ALONE,
+      ask: `${upperFirst(name)}, ${listed(own.map(({ readAs }) => readAs).sort())}, stands alone: the other readings go together in one family, and this one does not. Is it as it was read?`,
+      ...defined({ size }),
+      test: `${isPartSize(first.kind) ? 'read' : 'look at'} the ${name} again, before none of these is believed`,
+      restsOn: ids,
+      among: amongOf(ids),
+      choices: [
+        choice('found', 'It was misread', 'It does not count; it is read again and entered again.'),
+        AS_READ,
+      ],
+      effect: (now, chosen) => (chosen === 'found' ? without(now, ids) : now),
+    },
+  ];
+}
+
+/** One reading asks for itself before none of the families stands first for it. */
+export const oddReading =
+  (families: readonly FamilyEvidence[]) =>
+  (readings: readonly CountedReading[]): PartDoubt[] => {
+    if (families.length === 0) return [];
+    const counted = readings.filter(({ kind }) => isPartSize(kind) || isPartFeature(kind));
+    const alone = oneThatStandsAlone(counted, families);
+    if (alone === undefined) return [];
+    return askAlone(
+      counted.filter(({ kind }) => kind === alone.kind),
+      `Without it ${alone.family.name} would stand first, ${shareSaid(alone.probability)}.`,
+    );
+  };

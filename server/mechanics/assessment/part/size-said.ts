@@ -1,0 +1,17 @@
+import { formatQuantity } from '../../../../shared/quantities/format.ts';
+import { PART_KINDS } from '../../../../shared/schemas/part-words.ts';
+import { IN } from '../../kit/si.ts';
+
+const FINEST = 4;
+
+/** A size of a part with no more than four places, and no fewer than it is written with: `.4355 in`. */
+export const sizeSaid = (si: number): string =>
+  formatQuantity({ value: Number((si / IN).toFixed(FINEST)), unit: 'in' });
+
+/** The same with its half-width. */
+export const sizeWithin = (si: number, halfWidth: number): string =>
+  `${sizeSaid(si)} ± ${sizeSaid(halfWidth).replace(' in', '')}`;
+
+const NAMES: Readonly<Record<string, string>> = PART_KINDS;
+/** A kind of reading within a sentence: `roller diameter`. */
+export const nameOf = (kind: string): string => (NAMES[kind] ?? kind).toLowerCase();

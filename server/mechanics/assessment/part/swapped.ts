@@ -1,0 +1,84 @@
+import { halfWidthOf } from '../../identify/how-read.ts';
+import { upperFirst } from '../common/said.ts';
+import { AS_READ, amongOf, type CountedReading, choice, type PartDoubt, without } from './doubts.ts';
+import { nameOf } from './size-said.ts';
+
+/** Of two sizes of a rocker the first is never the larger one. */
+const PAIRS = [
+  ['hole-across-trunnion', 'body-width'],
+  ['hole-across-trunnion', 'width-across-trunnion'],
+  ['body-width', 'width-across-trunnion'],
+  ['pivot-to-cup', 'pivot-to-tip'],
+] as const;
+
+const roomOf = (reading: CountedReading): number => halfWidthOf({ ...reading, size: reading.size ?? 0 });
+
+const ordered = (readings: readonly CountedReading[], kind: string, asked: ReadonlySet<string>) =>
+  readings
+    .filter((each) => each.kind === kind && each.size !== undefined && !asked.has(each.id))
+    .toSorted((a, b) => (a.size ?? 0) - (b.size ?? 0));
+
+function exchange(
+  now: readonly CountedReading[],
+  { small, large }: { readonly small: string; readonly large: string },
+  ids: { readonly small: readonly string[]; readonly large: readonly string[] },
+): CountedReading[] {
+  const as = (each: CountedReading, kind: string) => ({
+    ...each,
+    kind,
+    countsAs: `counts as ${nameOf(kind)}`,
+  });
+  return now.map((each) => {
+    if (ids.small.includes(each.id)) return as(each, large);
+    return ids.large.includes(each.id) ? as(each, small) : each;
+  });
+}
+
+function swappedPair(
+  pair: { readonly small: string; readonly large: string },
+  smalls: readonly CountedReading[],
+  larges: readonly CountedReading[],
+): PartDoubt[] {
+  const [least, most] = [smalls[0], larges.at(-1)];
+  if (least?.size === undefined || most?.size === undefined) return [];
+  if (least.size - most.size <= roomOf(least) + roomOf(most)) return [];
+  const ids = { small: smalls.map(({ id }) => id).sort(), large: larges.map(({ id }) => id).sort() };
+  const both = [...ids.small, ...ids.large];
+  const [one, other] = [nameOf(pair.small), nameOf(pair.large)];
+  const again = 'It does not count; it is read again.';
+  return [
+    {
+      code: 'sizes-swapped',
+      ask: `${upperFirst(one)}, ${least.readAs}, is larger than ${other}, ${most.readAs}: that cannot be. Is each entered under the other’s name?`,
+      test: `read both again: ${one}, then ${other}`,
+      restsOn: both,
+      among: amongOf(both),
+      choices: [
+        choice('swapped', 'Yes, each under the other’s name', 'Each counts as the other; the entries stay.'),
+        choice('first-misread', `The ${one} was misread`, again),
+        choice('second-misread', `The ${other} was misread`, again),
+        { ...AS_READ, label: 'Both read again: they are as they were read' },
+      ],
+      effect: (now, chosen) => {
+        if (chosen === 'not-found') return now;
+        if (chosen === 'swapped') return exchange(now, pair, ids);
+        if (chosen === 'first-misread') return without(now, ids.small);
+        return without(now, chosen === 'second-misread' ? ids.large : both);
+      },
+    },
+  ];
+}
+
+/** Sizes that cannot both be: asked whether they stand under each other's name; until then neither counts. */
+export function swappedSizes(readings: readonly CountedReading[]): PartDoubt[] {
+  const asked = new Set<string>();
+  return PAIRS.flatMap(([small, large]) => {
+    const found = swappedPair(
+      { small, large },
+      ordered(readings, small, asked),
+      ordered(readings, large, asked),
+    );
+    for (const id of found.flatMap(({ restsOn }) => restsOn)) asked.add(id);
+    return found;
+  });
+}

@@ -1,0 +1,45 @@
+import type { Evidence } from '../evidence.ts';
+import { answeredAmong, type CountedReading, type PartDoubt, putTo, type Weighed } from './doubts.ts';
+import { threadsOfHoles } from './holes.ts';
+import { impossibleSizes, milsTyped } from './impossible.ts';
+import type { InHand } from './in-hand.ts';
+import { askAlone, oddReading } from './odd-reading.ts';
+import { markDoubts, ringsAndWidth, twoSizes } from './questions.ts';
+import { STANDS_ALONE } from './stands-alone.ts';
+import { crestsCounted, studAgainstHole } from './stud.ts';
+import { swappedSizes } from './swapped.ts';
+
+type Find = (readings: readonly CountedReading[]) => readonly PartDoubt[];
+
+/** Questions whose answer holds for the entries that it was given of, whatever is read after it. */
+const HOLDING: readonly { readonly code: string; readonly find: Find }[] = [
+  { code: 'sizes-swapped', find: swappedSizes },
+  { code: 'two-sizes', find: twoSizes },
+  { code: STANDS_ALONE, find: (own) => askAlone(own) },
+];
+
+/** What counts of a part, after what was answered, with every question that its readings raise. */
+export function weighed(part: InHand, { answers, families = [] }: Evidence): Weighed {
+  const put = (before: Weighed, find: Find): Weighed => putTo(before, part, answers, find);
+  const single = [impossibleSizes, milsTyped, crestsCounted].reduce<Weighed>(put, {
+    readings: part.readings,
+    questions: [],
+    leftOut: [],
+  });
+  const settled = HOLDING.reduce((before, { code, find }) => {
+    const sets = answeredAmong(part, answers, code);
+    return sets.reduce((now, ids) => {
+      const own = now.readings.filter(({ id }) => ids.includes(id));
+      return own.length === ids.length ? put(now, () => find(own)) : now;
+    }, before);
+  }, single);
+  const finds: readonly Find[] = [
+    swappedSizes,
+    twoSizes,
+    ringsAndWidth,
+    studAgainstHole(threadsOfHoles),
+    oddReading(families),
+    markDoubts,
+  ];
+  return finds.reduce<Weighed>(put, settled);
+}
