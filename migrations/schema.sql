@@ -510,7 +510,11 @@ create table tip_mark (
   by_kind text not null,
   by_id uuid not null,
   by_name text not null,
-  created_at timestamp with time zone not null default now()
+  created_at timestamp with time zone not null default now(),
+  shims_typed text,
+  shims_value double precision,
+  shims_unit text,
+  shims_read_as text
 );
 alter table tip_mark enable row level security;
 alter table tip_mark force row level security;
@@ -712,6 +716,9 @@ alter table tip_mark add constraint tip_mark_check1 CHECK (((pushrod_value IS NU
 alter table tip_mark add constraint tip_mark_check2 CHECK (((stem_value IS NULL) = (stem_read_as IS NULL)));
 alter table tip_mark add constraint tip_mark_check3 CHECK (((replaces IS NULL) OR (reason <> ''::text)));
 alter table tip_mark add constraint tip_mark_check4 CHECK (((NOT struck) OR (replaces IS NOT NULL)));
+alter table tip_mark add constraint tip_mark_check5 CHECK (((shims_value IS NULL) = (shims_unit IS NULL)));
+alter table tip_mark add constraint tip_mark_check6 CHECK (((shims_value IS NULL) = (shims_read_as IS NULL)));
+alter table tip_mark add constraint tip_mark_check7 CHECK (((shims_value IS NULL) = (shims_typed IS NULL)));
 alter table tip_mark add constraint tip_mark_cylinder_check CHECK (((cylinder >= 1) AND (cylinder <= 16)));
 alter table tip_mark add constraint tip_mark_found_check CHECK ((found = ANY (ARRAY['not-said'::text, 'fresh-ink'::text, 'after-running'::text])));
 alter table tip_mark add constraint tip_mark_pushrod_over_check CHECK ((pushrod_over = ANY (ARRAY['not-said'::text, 'ends'::text, 'gauge'::text])));

@@ -33,10 +33,13 @@ const fields = {
   side: choice(keysOf(MARK_SIDES), 'where the middle of the mark sits'),
   off: entered(
     'length',
-    'how far the middle of the mark is from the middle of the stem; not for a centred one',
+    'how far the middle of the mark is from the middle of the stem; not for a centred one, and left out where only its side is known',
   ).optional(),
   pushrod: entered('length', 'length of the pushrod it was made with').optional(),
   pushrodOver: choice(keysOf(PUSHROD_OVER), 'over what that length is taken').default('not-said'),
+  shims: entered('length', 'shims under the rocker stand when it was made; zero for none', {
+    sign: 'not-negative',
+  }).optional(),
   stem: entered('length', 'diameter of the stem’s end, or of its lash cap').optional(),
   spring: choice(keysOf(SPRINGS), 'spring on the valve').default('not-said'),
   found: choice(keysOf(MARK_FOUND), 'how the mark came about').default('not-said'),
@@ -49,7 +52,7 @@ interface Ctx {
 type Whole = z.output<z.ZodObject<typeof fields>>;
 type Fields = { readonly [Name in 'width' | 'side' | 'off']?: Whole[Name] | undefined };
 
-/** A centred mark has no distance, and any other has one; nothing is wider than a stem. */
+/** A centred mark has no distance; of another the side alone may be known. Nothing is wider than a stem. */
 function sidesAgree({ width, side, off }: Fields, ctx: Ctx): void {
   const refuse = (field: string, fault: FaultCode, message: string) =>
     ctx.addIssue({ code: 'custom', message, path: [field], params: { fault } });
@@ -59,8 +62,6 @@ function sidesAgree({ width, side, off }: Fields, ctx: Ctx): void {
     refuse('off', 'out-of-range', `is ${off.readAs}: no stem is wider than 1 in`);
   if (side === 'centred' && off !== undefined)
     refuse('off', 'not-allowed', 'must be left out for a centred mark; say to which side it sits');
-  if ((side === 'valley' || side === 'exhaust') && off === undefined)
-    refuse('off', 'required', 'is missing: how far the middle of the mark is from the stem’s middle');
 }
 
 export const newTipMark = z

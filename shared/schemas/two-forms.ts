@@ -42,6 +42,25 @@ export function oneOfForms(...forms: readonly [Names, Names, ...Names[]]) {
 /** The same of two forms. */
 export const oneOfTwoForms = (first: Names, second: Names) => oneOfForms(first, second);
 
+/** Fields that say something only together: where one came, each other is asked for. */
+export function allOrNone(...names: Names) {
+  return (_value: unknown, ctx: Refinement): void => {
+    const begun = names.filter((name) => came(ctx, name));
+    if (begun.length === 0) return;
+    for (const name of names)
+      if (!begun.includes(name))
+        faultAt(ctx, [name], 'required', `is missing: it goes with ${begun.join(' and ')}`);
+  };
+}
+
+/** The first field is not allowed beside the second: both tell one thing. */
+export function notBeside(name: string, other: string) {
+  return (_value: unknown, ctx: Refinement): void => {
+    if (came(ctx, name) && came(ctx, other))
+      faultAt(ctx, [name], 'not-allowed', `can’t come beside ${other}: give one or the other`);
+  };
+}
+
 /** Runs a refinement of an object also where one of its fields is faulty, so that every fault is told. */
 export const evenIfFaulty = {
   when: (payload: z.core.ParsePayload): boolean =>

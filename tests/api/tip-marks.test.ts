@@ -85,7 +85,7 @@ describe('bad input names the field', () => {
     [{ width: 0.06 }, '/width', 'wrong-dimension'],
     [{ width: '.06 lb' }, '/width', 'wrong-dimension'],
     [{ side: 'inside' }, '/side', 'not-allowed'],
-    [{ off: undefined }, '/off', 'required'],
+    [{ off: '2 in' }, '/off', 'out-of-range'],
     [{ side: 'centred' }, '/off', 'not-allowed'],
     [{ cylinder: 17 }, '/cylinder', 'out-of-range'],
     [{ colour: 'blue' }, '/colour', 'unknown-field'],

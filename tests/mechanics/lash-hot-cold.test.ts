@@ -45,6 +45,34 @@ describe('lash hot and cold', () => {
     expect(Math.abs(setting - rule)).toBeLessThan(0.002);
   });
 
+  test('by what people call them, and without heights those of an ordinary engine, which is said', () => {
+    const { heights: _, ...rest } = made('Cast iron', 'aluminum');
+    expectNear(number(rest, 'lashChange'), number(made('grey-iron', 'aluminium-356'), 'lashChange'));
+    expect(run(rest).assumptions.join()).toContain('a guess for this one');
+    expect(run(body).assumptions.join()).not.toContain('a guess');
+    const pushrod = (called: string) =>
+      number({ ...body, materials: { ...body.materials, pushrod: called } }, 'lashChange');
+    // Callister, table B.6: 23.6, 12.3 and 8.6 millionths; 9.7 in of it, by 1.5 and 70 K.
+    expect(pushrod('steel') - pushrod('aluminium-6061')).toBeCloseTo((70 * 1.5 * 9.7 * 11.3) / 1e6, 9);
+    expect(pushrod('titanium') - pushrod('steel')).toBeCloseTo((70 * 1.5 * 9.7 * 3.7) / 1e6, 9);
+  });
+
+  test('a gap found cold, hot: .018 and the growth; nothing left of it is warned of', () => {
+    const found = { ...body, coldFound: inches(0.018) };
+    expectNear(number(found, 'hotAsFound'), 0.018 + number(body, 'lashChange'));
+    expect(run(body).result).not.toHaveProperty('hotAsFound');
+    const iron = { ...made('iron', 'iron'), coldFound: inches(0.001) };
+    expect(run(iron).cautions.join()).toContain('would be held off its seat');
+    expect(run(found).cautions.join()).not.toContain('would be held off its seat');
+  });
+
+  test('what is printed for the pair is told beside it, both ways', () => {
+    expect(run(made('iron', 'iron')).cautions.join()).toContain('set .002 in more cold');
+    expect(run(made('iron', 'aluminium')).cautions.join()).toContain('grows by .005 to .007 in');
+    expect(run(made('aluminium', 'aluminium')).cautions.join()).toContain('set .012 in less cold');
+    expect(run(made('aluminium', 'iron')).cautions.join()).not.toContain('Printed for');
+  });
+
   test('ten inches of aluminium against iron, 70 °C: .007070 in (Callister, table B.6)', () => {
     // Head of 5 in on the pivot’s lever (1 + 1) against a pushrod of 10 in, ratio 1: the bars stand side by side.
     const bars = {

@@ -75,7 +75,16 @@ describe('against its band', () => {
       'over',
     ]);
     expect(run(half).assumptions.join()).toContain('usual band of .020 in to .060 in: trade press');
+    expect(run(half).assumptions.join()).toContain('one of short travel is set to 0 to .010 in');
     expect(run({ ...half, ...band }).assumptions.join()).not.toContain('usual band');
+  });
+
+  test('a short-travel lifter by 0 to .010: common practice, no source; and not beside a band of its own', () => {
+    const short = { plunger: 'short-travel' };
+    expect([0, 0.01, 0.0101].map((each) => word(at(each, short)))).toEqual(['within', 'within', 'over']);
+    expect(run({ ...half, ...short }).assumptions.join()).toContain('short-travel lifter, 0 to .010 in');
+    expect(word({ ...half, plunger: 'usual' })).toBe(word(half));
+    expect(faults({ ...half, ...band, ...short })).toEqual(['/plunger not-allowed']);
   });
 
   test('a band of one figure, and one that ends before it begins', () => {

@@ -36,6 +36,18 @@ describe('the length', () => {
     expect(cautions({ ...checker, add: inches(0.03), less: inches(0) })).not.toContain('are both meant?');
   });
 
+  test('a lash at the valve is the ratio times the one at the pushrod: .018 at 1.6 takes .01125 off, by hand', () => {
+    expectNear(length({ ...checker, lash: inches(0.018), ratio: 1.6 }), 7.83875);
+    expect(cautions({ ...checker, add: inches(0.03), lash: inches(0.01), ratio: 1.5 })).toContain(
+      'both meant?',
+    );
+    expect(faults({ ...checker, lash: inches(0.018) })).toEqual(['/ratio required']);
+    expect(faults({ ...checker, ratio: 1.6 })).toEqual(['/lash required']);
+    expect(faults({ ...checker, lash: inches(0.018), ratio: 1.6, less: inches(0.01) })).toEqual([
+      '/lash not-allowed',
+    ]);
+  });
+
   test('turned in past its zero it is shorter, and that is asked about', () => {
     expectNear(length({ ...checker, turns: -0.5 }), 7.775);
     expect(cautions({ ...checker, turns: -0.5 })).toContain('past its zero');

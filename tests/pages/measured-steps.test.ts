@@ -106,10 +106,43 @@ describe('tip marks', () => {
 
   test('what came wrong stays typed, with its field named', async () => {
     await freshCall();
-    const bad = await post('/tip-marks', { ...mark, width: '.06', side: 'valley', off: '' });
+    const bad = await post('/tip-marks', { ...mark, width: '.06', side: 'valley', off: '2' });
     expect(bad.statusCode).toBe(422);
     expect(bad.body).toContain('href="#mark-f-off"');
     expect(inField(bad.body, 'width')).toBe('.06');
+  });
+
+  test('its side alone is taken: the width is judged, and the direction told', async () => {
+    await freshCall({ engine: { rockerMounting: 'stud' } });
+    const kept = await post('/tip-marks', { ...mark, width: '.06', side: 'valley', off: '', pushrod: '7.8' });
+    expect(kept.statusCode).toBe(303);
+    const text = read(await page('geometry'));
+    expect(text).toContain('Would 7.850 in bring the mark to the middle? That is .050 in longer.');
+    expect(text).toContain('.06 in wide, toward the valley, pushrod 7.8 in');
+  });
+
+  test('on a shaft the shims are asked for, and two heights give one direction, which JSON has too', async () => {
+    await freshCall({
+      engine: { rockerMounting: 'shaft' },
+      cam: { exhaust: { lobeLift: '.375 in' } },
+      rockers: { nominalRatio: 1.6, pivotToTip: '1.6 in' },
+    });
+    expect(await page('geometry')).toMatch(/name="shims"[\s\S]*name="pushrod"/);
+    await post('/tip-marks', { ...mark, width: '.09', side: 'exhaust', off: '.02', shims: '0' });
+    await post('/tip-marks', { ...mark, width: '.07', side: 'exhaust', off: '.03', shims: '.03' });
+    const { json, text } = await sendJson(
+      service,
+      person.bearer,
+      'GET',
+      `/api/v1/builds/${buildId}/tip-marks`,
+    );
+    expect(JSON.stringify(json.valves)).toContain(
+      '"advice":"Raise the stands by .050 in, to .080 in of shims: the marks get narrower that way.',
+    );
+    expect(text).toContain('.07 in wide, .03 in toward the exhaust side, .03 in of shims');
+    expect(read(await page('geometry'))).toContain('raise the stands by .050 in, to .080 in of shims');
+    const report = await service.request({ url: `/calls/${callId}/report`, cookies: person.cookies });
+    expect(read(report.body)).toContain('Raise the stands by .050 in');
   });
 
   test('put right from its own page, the old one stays with the reason', async () => {

@@ -318,7 +318,7 @@ export function recordOf(evidence: Evidence): BuildRecord {
       place: '',
     })),
     tipMarks: evidence.tipMarks.map(
-      ({ width, off, pushrod, stem, cylinder, valve, side, readAs, ...rest }) => ({
+      ({ width, off, pushrod, pushrodOver, shims, stem, cylinder, valve, side, readAs, ...rest }) => ({
         ...entry(rest),
         cylinder,
         valve,
@@ -327,7 +327,8 @@ export function recordOf(evidence: Evidence): BuildRecord {
         width: inches(width),
         off: ifKnown(off),
         pushrod: ifKnown(pushrod),
-        pushrodOver: 'ends' as const,
+        pushrodOver: pushrodOver ?? ('not-said' as const),
+        shims: ifKnown(shims),
         stem: ifKnown(stem),
         spring: 'light' as const,
         found: 'fresh-ink' as const,

@@ -53,14 +53,20 @@ export function lashEvidence({ reading, moment, engine, nut, on }: LoggedLash): 
 }
 
 export function markEvidence(mark: TipMark): TipMarkEvidence {
-  const { cylinder, valve, width, side, off, pushrod, stem, readAs } = mark;
+  const { cylinder, valve, width, side, off, pushrod, pushrodOver, shims, stem, readAs } = mark;
   return {
     ...entryEvidence(mark),
     cylinder,
     valve,
     width: siOf(width),
     side,
-    ...defined({ off: siIf(off), pushrod: siIf(pushrod), stem: siIf(stem) }),
+    ...defined({
+      off: siIf(off),
+      pushrod: siIf(pushrod),
+      pushrodOver: pushrodOver === 'not-said' ? undefined : pushrodOver,
+      shims: siIf(shims),
+      stem: siIf(stem),
+    }),
     readAs,
   };
 }

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { answer } from '../../../shared/schemas/answer.ts';
 import { inInches, quantityView, sideView } from '../../../shared/schemas/answer-parts.ts';
 import type { AssessedQuestion, Assessment } from '../../mechanics/assessment/assessment.ts';
+import type { SettingDetail } from '../../mechanics/assessment/lash/detail.ts';
 import type { LashGrowth } from '../../mechanics/lash/types.ts';
 import { logOfTheseArms } from '../../records/lash-log/lash-log.ts';
 import { lashLineView, nutView, showLashLine } from '../../records/lash-log/view.ts';
@@ -24,6 +25,37 @@ const lashQuestionView = assessedQuestionView
   .extend({ cylinder: z.int().optional(), valve: sideView.optional() })
   .meta({ id: 'LashQuestion' });
 
+const positionView = z.object({
+  firing: z.int().meta({ description: 'the cylinder at its firing top dead centre' }),
+  intakes: z.array(z.int()).meta({ description: 'cylinders whose intake is set there' }),
+  exhausts: z.array(z.int()).meta({ description: 'cylinders whose exhaust is set there' }),
+});
+
+const settingView = z
+  .object({
+    said: z.array(z.string()),
+    missing: z.array(z.string()),
+    rows: z
+      .array(
+        z.object({
+          cylinder: z.int(),
+          stands: z.string().optional().meta({ description: 'where it stands, by the bank order' }),
+          setIntakeAt: z
+            .int()
+            .meta({ description: 'degrees after the first firing: its exhaust begins to open' }),
+          setExhaustAt: z
+            .int()
+            .meta({ description: 'degrees after the first firing: its intake nearly closed' }),
+        }),
+      )
+      .meta({ description: 'in the firing order; empty under a stop' }),
+    twoPositions: z
+      .array(positionView)
+      .optional()
+      .meta({ description: 'both positions, a turn of the crank apart; left out where that does not apply' }),
+  })
+  .meta({ id: 'SettingOrder', description: 'which valve is set when' });
+
 export const lashLogView = z
   .object({
     lines: z.array(lashLineView),
@@ -31,9 +63,18 @@ export const lashLogView = z
     growths: z.array(growthView),
     questions: z.array(lashQuestionView),
     headlines: z.array(headlineView),
+    settingOrder: settingView,
     stop: z.boolean().meta({ description: 'a gap grew again after it was set again' }),
   })
   .meta({ id: 'LashLog' });
+
+const showSetting = ({ said, lacks, rows, twoPositions }: SettingDetail) =>
+  answer(settingView, {
+    said,
+    missing: lacks,
+    rows: rows.map(({ stands, ...row }) => ({ ...row, stands })),
+    twoPositions,
+  });
 
 const showGrowth = (growth: LashGrowth) =>
   answer(growthView, {
@@ -56,13 +97,14 @@ const showLashQuestion = (question: AssessedQuestion) =>
 /** The lash log of a build, with what the assessment says of it. */
 export function showLashLog(record: BuildRecord, { details, questions, headlines, stop }: Assessment) {
   const limit = limitOf(record, 'lash-growth');
-  const { valves, questionIds } = details.lash;
+  const { valves, questionIds, setting } = details.lash;
   return answer(lashLogView, {
     lines: logOfTheseArms(record.lashLines).map(showLashLine),
     limit: { growth: limit.value, source: limit.source },
     growths: valves.flatMap(({ growth }) => (growth === undefined ? [] : [showGrowth(growth)])),
     questions: questions.filter(({ id }) => questionIds.includes(id)).map(showLashQuestion),
     headlines: headlines.filter(({ step }) => step === 'adjuster').map(showHeadline),
+    settingOrder: showSetting(setting),
     stop: stop.some(({ code }) => code === 'lash-grew-again'),
   });
 }

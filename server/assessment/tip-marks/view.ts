@@ -22,6 +22,10 @@ const markedValveView = z.object({
   lookAgainOver: quantityView.optional().meta({ description: 'the least and the limit together' }),
   from: z.array(z.string()).meta({ description: 'what the least sweep is calculated from' }),
   missing: z.array(z.string()).meta({ description: 'what is not known yet for it' }),
+  advice: z
+    .string()
+    .optional()
+    .meta({ description: 'what to change next, from all marks of the valve together' }),
   questions: z.array(assessedQuestionView),
 });
 
@@ -48,6 +52,7 @@ const showMarkedValve = (valve: MarkedValveDetail, { questions }: Assessment) =>
     lookAgainOver: inchesIf(valve.lookAgainOver),
     from: valve.least.from,
     missing: valve.least.lacks,
+    advice: valve.advice,
     questions: questions.filter(({ id }) => valve.questionIds.includes(id)).map(showQuestion),
   });
 

@@ -16,10 +16,23 @@ function isAnswer(value: unknown): value is Answer {
   );
 }
 
-/** What was kept last of a computation: who and when, the drawing to scale, the answer, and its cautions if asked. */
-export function keptComponents(working: Working, each: Registered, cautions: boolean): Component[] {
+/** The words of an answer that say which way to turn something. */
+const SAYS_WHICH_WAY = ['direction'];
+
+/** An answer as it is shown while nothing is turned: its figures stay on record, which way to turn does not. */
+export function withoutWay(result: unknown): unknown {
+  if (typeof result !== 'object' || result === null || Array.isArray(result)) return result;
+  return Object.fromEntries(Object.entries(result).filter(([name]) => !SAYS_WHICH_WAY.includes(name)));
+}
+
+/**
+ * What was kept last of a computation: who and when, the drawing to scale, the answer, and its cautions. While it may
+ * not be turned, what tells how it is turned or set waits: drawing, direction and cautions.
+ */
+export function keptComponents(working: Working, each: Registered, mayTurn: boolean): Component[] {
   if (!isAnswer(working.answer)) return [];
-  const answer = working.answer;
+  const kept = working.answer;
+  const answer = mayTurn ? kept : { ...kept, result: withoutWay(kept.result) };
   const facts = factsComponent({
     block: true,
     items: [
@@ -30,8 +43,8 @@ export function keptComponents(working: Working, each: Registered, cautions: boo
   });
   return [
     facts,
-    ...drawingsOf(each, working.inputs, answer.result, 'inch').map(drawingComponent),
+    ...(mayTurn ? drawingsOf(each, working.inputs, answer.result, 'inch').map(drawingComponent) : []),
     ...answerComponents(each, answer, { uncertainty: 0, limitSource: 'the default of the limits table' }),
-    ...(cautions ? answer.cautions.map(cautionComponent) : []),
+    ...(mayTurn ? answer.cautions.map(cautionComponent) : []),
   ];
 }

@@ -1,15 +1,23 @@
-import type { Quantity } from '../../../shared/quantities/units.ts';
+import { type Quantity, UNITS } from '../../../shared/quantities/units.ts';
 import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
 
 const bare = (quantity: Quantity | undefined) =>
   quantity === undefined ? undefined : { value: quantity.value, unit: quantity.unit };
 
-/** Net lift of the intake with the ratio the rockers are sold as. */
+/** Net lift of the intake with the ratio the rockers are sold as; a solid lifter’s lash is taken off. */
 function netLift(spec: BuildSpec): Quantity | undefined {
-  const lobe = spec.cam?.intake?.lobeLift;
+  const { lobeLift: lobe, lash } = spec.cam?.intake ?? {};
   const ratio = spec.rockers?.nominalRatio;
   if (lobe === undefined || ratio === undefined) return undefined;
-  return { value: Number((lobe.value * ratio).toFixed(5)), unit: lobe.unit };
+  const solid = spec.engine?.lifter?.startsWith('solid') ?? false;
+  const off = solid && lash !== undefined ? (lash.value * UNITS[lash.unit].toSi) / UNITS[lobe.unit].toSi : 0;
+  return { value: Number((lobe.value * ratio - off).toFixed(5)), unit: lobe.unit };
+}
+
+/** Where the screw is, as far as the mounting says it. */
+function adjusterMount({ engine }: BuildSpec): 'stud-nut' | 'cup-screw' | undefined {
+  if (engine?.rockerMounting === 'stud') return 'stud-nut';
+  return engine?.rockerMounting === 'shaft' ? 'cup-screw' : undefined;
 }
 
 const AT_050 = { value: 0.05, unit: 'in' };
@@ -32,6 +40,12 @@ export function knownOf(name: string, spec: BuildSpec): Record<string, unknown> 
   switch (name) {
     case 'roller-sweep':
       return { netLift: netLift(spec), pivotToTip: bare(rockers?.pivotToTip), setAt: 'mid-lift' };
+    case 'stand-height':
+      return { netLift: netLift(spec), pivotToTip: bare(rockers?.pivotToTip) };
+    case 'pushrod-length':
+      return { lash: bare(cam?.intake?.lash), ratio: rockers?.nominalRatio };
+    case 'lifter-preload':
+      return { ratio: rockers?.nominalRatio, mount: adjusterMount(spec) };
     case 'linkage':
       return { netLift: netLift(spec), pivotToTip: bare(rockers?.pivotToTip) };
     case 'cam-timing':
@@ -39,12 +53,7 @@ export function knownOf(name: string, spec: BuildSpec): Record<string, unknown> 
     case 'adjuster':
       return {
         ratio: rockers?.nominalRatio,
-        mount:
-          engine?.rockerMounting === 'stud'
-            ? 'stud-nut'
-            : engine?.rockerMounting === 'shaft'
-              ? 'cup-screw'
-              : undefined,
+        mount: adjusterMount(spec),
         lifter:
           engine?.lifter === undefined
             ? undefined

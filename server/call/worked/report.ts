@@ -21,6 +21,8 @@ import {
   sectionComponent,
   withoutTable,
 } from '../report-parts.ts';
+import { isStopped } from '../under-stop.ts';
+import { withoutWay } from './kept-answer.ts';
 
 /** As many rows of an answer as are read on paper; the export has them all. */
 const MOST_ROWS = 8;
@@ -65,10 +67,14 @@ const byWhom = ({ seq, by, at, revision }: Working) =>
   `line ${seq}, ${by}, ${momentText(at)}, build revision ${revision}`;
 
 /** One computation as it was kept: what went in, what came out, its drawing. */
-function workingComponents(each: Registered, working: Working, drawn: boolean): Component[] {
+function workingComponents(
+  each: Registered,
+  working: Working,
+  { drawn, mayTurn }: { readonly drawn: boolean; readonly mayTurn: boolean },
+): Component[] {
   const answer = answerOf(working);
   if (answer === undefined) return [];
-  const { scalars, tables } = answerParts(each.output, answer.result);
+  const { scalars, tables } = answerParts(each.output, mayTurn ? answer.result : withoutWay(answer.result));
   const cameOut = scalars.map(({ label, value }) => ({ label, value: shownValue(value) }));
   const short = tables.filter(({ rows }) => rows.length > 0 && rows.length <= MOST_ROWS);
   const long = tables.filter(({ rows }) => rows.length > MOST_ROWS);
@@ -89,20 +95,22 @@ function workingComponents(each: Registered, working: Working, drawn: boolean): 
 
 /** The newest working of each computation in full, older ones by their figure. */
 export function workingsReport(
-  { plan }: CallContext,
+  context: CallContext,
   workings: readonly Working[],
   computations: Computations,
 ): Component[] {
+  const { plan } = context;
+  const mayTurn = !isStopped(context);
   const newest = new Map(workings.map((working) => [working.computation, working]));
   if (newest.size === 0) return [];
   // Where a working answers the call by itself it is drawn; for other goals it is an aside, and told in words.
-  const drawn = plan.report.includes('workings') && plan.logFirst !== true;
+  const drawn = mayTurn && plan.report.includes('workings') && plan.logFirst !== true;
   const older = workings.filter((working) => newest.get(working.computation) !== working);
   return [
     sectionComponent('Geometry, timing and adjusters', [
       ...[...newest.values()].flatMap((working) => {
         const each = computations.get(working.computation);
-        return each === undefined ? [] : workingComponents(each, working, drawn);
+        return each === undefined ? [] : workingComponents(each, working, { drawn, mayTurn });
       }),
       ...saidComponents(
         'Worked out before',

@@ -24,6 +24,10 @@ export interface TipMarkTable extends Corrected {
   pushrod_typed: Fixed<string | null>;
   pushrod_read_as: Fixed<string | null>;
   pushrod_over: Fixed<string>;
+  shims_value: Fixed<number | null>;
+  shims_unit: Fixed<string | null>;
+  shims_typed: Fixed<string | null>;
+  shims_read_as: Fixed<string | null>;
   stem_value: Fixed<number | null>;
   stem_unit: Fixed<string | null>;
   stem_typed: Fixed<string | null>;

@@ -156,6 +156,10 @@ export interface TipMarkEvidence extends EvidenceEntry, ValvePlace {
   readonly side: 'centred' | 'valley' | 'exhaust' | 'sideways';
   readonly off?: number;
   readonly pushrod?: number;
+  /** Over what that length is taken, where it was said. */
+  readonly pushrodOver?: 'ends' | 'gauge';
+  /** Shims under the stand when it was made; zero for none. */
+  readonly shims?: number;
   readonly stem?: number;
   readonly readAs: string;
 }

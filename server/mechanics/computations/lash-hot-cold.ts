@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { defined } from '../../../shared/defined.ts';
 import { ratio } from '../../../shared/schemas/number-fields.ts';
 import { out } from '../../../shared/schemas/outputs.ts';
 import { length, quantity } from '../../../shared/schemas/quantity-fields.ts';
@@ -7,11 +8,13 @@ import { defineComputation } from '../kit/computation.ts';
 import { makerFirst } from '../springs/caution.ts';
 import { lashGrowth } from '../thermal/lash-growth.ts';
 import { materialField } from '../thermal/material-field.ts';
+import { ORDINARY_HEIGHTS } from '../thermal/materials.ts';
 
 const input = z.strictObject({
   hotLash: length('gap wanted at the valve tip with the engine hot', { sign: 'not-negative' }),
   temperatureRise: quantity('temperature-rise', 'how much hotter than when cold', { sign: 'not-negative' }),
   ratio: ratio('rocker ratio, valve over lobe'),
+  coldFound: length('gap as it was found on the cold engine', { sign: 'not-negative' }).optional(),
   heights: z
     .strictObject({
       block: length('camshaft’s base circle up to the deck'),
@@ -20,7 +23,10 @@ const input = z.strictObject({
       valve: length('valve seat up to the valve’s tip'),
       pushrod: length('camshaft’s base circle up to the pushrod’s cup: lifter and pushrod together'),
     })
-    .meta({ description: 'heights along the valvetrain, engine cold' }),
+    .meta({
+      description: 'heights along the valvetrain, engine cold; left out, those of an ordinary pushrod engine',
+    })
+    .optional(),
   materials: z
     .strictObject({
       block: materialField('material of the block'),
@@ -34,31 +40,75 @@ const input = z.strictObject({
 const output = z.object({
   lashChange: out('length', 'growth of the gap from cold to hot; negative where it closes'),
   coldLash: out('length', 'gap to set cold so that the hot one comes out'),
+  hotAsFound: out('length', 'gap that the one found cold becomes hot; with coldFound').optional(),
 });
 
 /**
  * The lash to set on a cold engine so that it comes out as wanted on a hot one.
  *
- * Equation: lashChange = ΔT·[r·α_b·H_b + α_h·((1 + r)·H_h − h_s) − r·α_p·L_p − α_v·L_v]; coldLash = hotLash − lashChange
+ * Equation: lashChange = ΔT·[r·α_b·H_b + α_h·((1 + r)·H_h − h_s) − r·α_p·L_p − α_v·L_v]; coldLash = hotLash − lashChange;
+ * hotAsFound = coldFound + lashChange
  *
  * @param hotLash [m] gap at the valve tip wanted hot, not negative
  * @param temperatureRise [K] ΔT from cold to hot, not negative
  * @param ratio [1] rocker ratio r, valve over lobe, above zero
+ * @param coldFound [m] gap as found cold, not negative; left out, what it becomes hot is not told
  * @param heights [m] `block` H_b (camshaft's base circle to deck), `head` H_h (deck to pivot), `seat` h_s (deck to
- * valve seat, not negative), `valve` L_v (seat to tip), `pushrod` L_p (camshaft's base circle to cup)
- * @param materials [1/K] `block`, `head`, `pushrod`, `valve`: names of the materials table or `{ expansion }`
+ * valve seat, not negative), `valve` L_v (seat to tip), `pushrod` L_p (camshaft's base circle to cup);
+ * left out, those of an ordinary pushrod engine
+ * @param materials [1/K] `block`, `head`, `pushrod`, `valve`: names of the materials table, what people call
+ * them, or `{ expansion }`
  * @returns lashChange [m] (cold to hot, positive where the gap grows), coldLash [m] (negative where no cold setting
- * leaves a gap)
+ * leaves a gap), hotAsFound [m] (with coldFound; not positive where nothing would be left of it)
  * @throws not-allowed when a material's name is not in the table
  *
  * Validity: every part at one temperature, straight heights, a rigid rocker; a first figure, not a measurement.
  * Source: model derived here; expansions by W. D. Callister, Materials Science and Engineering, table B.6.
  */
 function lashHotCold(given: z.output<typeof input>): z.output<typeof output> {
-  const { hotLash, temperatureRise, ratio: rockerRatio, heights, materials } = given;
+  const { hotLash, coldFound, temperatureRise, ratio: rockerRatio, materials } = given;
+  const { heights = ORDINARY_HEIGHTS.heights } = given;
   const lashChange = lashGrowth(rockerRatio, heights, materials, temperatureRise);
-  return { lashChange, coldLash: hotLash - lashChange };
+  return {
+    lashChange,
+    coldLash: hotLash - lashChange,
+    ...defined({ hotAsFound: coldFound === undefined ? undefined : coldFound + lashChange }),
+  };
 }
+
+/** Expansions above this are of aluminium, below it of iron or steel. */
+const ALUMINIUM_FROM = 20e-6;
+
+/** What is printed for three pairs of block and head, which disagree: nobody goes by one of them alone. */
+const PRINTED = [
+  { aluminium: 0, pair: 'iron block and head', chart: '.002 in more', grows: '.003 to .005 in' },
+  {
+    aluminium: 1,
+    pair: 'an iron block and an aluminium head',
+    chart: '.006 in less',
+    grows: '.005 to .007 in',
+  },
+  {
+    aluminium: 2,
+    pair: 'an aluminium block and head',
+    chart: '.012 in less',
+    grows: '.007 to .015 in and more',
+  },
+] as const;
+
+function printedFor({ materials: { block, head } }: z.output<typeof input>): string[] {
+  // A head of iron on aluminium is printed nowhere.
+  if (block >= ALUMINIUM_FROM && head < ALUMINIUM_FROM) return [];
+  const of = [block, head].filter((each) => each >= ALUMINIUM_FROM).length;
+  const row = PRINTED.find(({ aluminium }) => aluminium === of);
+  if (row === undefined) return [];
+  return [
+    `Printed for ${row.pair}: set ${row.chart} cold (a web magazine’s chart); the gap grows by ${row.grows} (a magazine’s answer). They don’t agree with each other: read one pair cold, then hot.`,
+  ];
+}
+
+const leavesNone =
+  'The gap found cold closes before the engine is hot: the valve would be held off its seat. Don’t run it so.';
 
 const heldOpen =
   'The sum for the cold setting is below zero: set so, the valve would be held open cold. Measure a pair hot and cold.';
@@ -84,17 +134,22 @@ export const computation = defineComputation({
   input,
   output,
   equation:
-    'lash change = ΔT × [r·α_block·H_block + α_head·((1 + r)·H_head − h_seat) − r·α_pushrod·L_pushrod − α_valve·L_valve]; cold lash = hot lash − lash change',
+    'lash change = ΔT × [r·α_block·H_block + α_head·((1 + r)·H_head − h_seat) − r·α_pushrod·L_pushrod − α_valve·L_valve]; cold lash = hot lash − lash change; hot as found = cold found + lash change',
   tex: '\\Delta g = \\Delta T\\left[r\\,\\alpha_b H_b + \\alpha_h\\big((1+r)H_h - h_s\\big) - r\\,\\alpha_p L_p - \\alpha_v L_v\\right], \\qquad g_\\mathrm{cold} = g_\\mathrm{hot} - \\Delta g',
   source: 'model derived here; expansions by W. D. Callister, Materials Science and Engineering, table B.6',
   validity:
     'every part at one temperature, straight heights, a rigid rocker: a first figure, not a measurement',
-  assumptions: () => [
+  assumptions: ({ heights }) => [
+    ...(heights === undefined
+      ? [`no heights were given: those of ${ORDINARY_HEIGHTS.source}, a guess for this one`]
+      : []),
     'block, head, pushrod and valve all warm up by the same amount; an exhaust valve runs hotter and closes its gap more',
     'the rocker, its stand and the lifter grow as the part they are counted with',
     'lash is at the valve tip',
   ],
-  cautions: (_given, { coldLash }) => [
+  cautions: (given, { coldLash, hotAsFound }) => [
+    ...(hotAsFound !== undefined && hotAsFound <= 0 ? [leavesNone] : []),
+    ...printedFor(given),
     ...(coldLash < 0 ? [heldOpen] : []),
     'A first setting only: set one intake and one exhaust, run it up, and read them hot. Hot oil and exhaust burn.',
     turningCaution,

@@ -5,32 +5,39 @@ import { choice } from '../../../shared/schemas/fields.ts';
 import { ratio, turns } from '../../../shared/schemas/number-fields.ts';
 import { out, outWord } from '../../../shared/schemas/outputs.ts';
 import { length } from '../../../shared/schemas/quantity-fields.ts';
+import { evenIfFaulty, notBeside } from '../../../shared/schemas/two-forms.ts';
 import { turningCaution } from '../cam/caution.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { everyFault } from '../kit/every-fault.ts';
 import { EQUAL } from '../kit/nearest.ts';
 import { saidLength } from '../kit/said.ts';
-import { USUAL_PRELOAD } from '../setting/setting-table.ts';
+import { PLUNGERS, USUAL_PRELOADS } from '../setting/setting-table.ts';
 import { simpleRule } from '../setting/words.ts';
 import { makerFirst } from '../springs/caution.ts';
 import { ADJUSTER_MOUNTS } from '../threads/adjuster-screw.ts';
 import { threadField } from '../threads/designation-field.ts';
 import { computation as adjuster } from './adjuster.ts';
 
-const input = z.strictObject({
-  turns: turns('turns of the nut or screw past zero lash, tightening', { least: 0 }),
-  thread: threadField('thread of the stud, or of the adjusting screw'),
-  mount: choice(ADJUSTER_MOUNTS, 'nut on the stud, screw at the pushrod cup, or screw at the valve'),
-  ratio: ratio('rocker ratio, valve over lobe'),
-  liftersTravel: length('how far the lifter’s plunger can go, from its clip to its bottom').optional(),
-  wanted: z
-    .strictObject({
-      from: length('the least preload that is wanted', { sign: 'not-negative' }),
-      to: length('the most preload that is wanted', { sign: 'not-negative' }),
-    })
-    .meta({ description: 'preload that is wanted; left out, the usual band' })
-    .optional(),
-});
+const input = z
+  .strictObject({
+    turns: turns('turns of the nut or screw past zero lash, tightening', { least: 0 }),
+    thread: threadField('thread of the stud, or of the adjusting screw'),
+    mount: choice(ADJUSTER_MOUNTS, 'nut on the stud, screw at the pushrod cup, or screw at the valve'),
+    ratio: ratio('rocker ratio, valve over lobe'),
+    liftersTravel: length('how far the lifter’s plunger can go, from its clip to its bottom').optional(),
+    plunger: choice(
+      PLUNGERS,
+      'which usual band it is set against, where none is wanted; left out, that of a usual lifter',
+    ).optional(),
+    wanted: z
+      .strictObject({
+        from: length('the least preload that is wanted', { sign: 'not-negative' }),
+        to: length('the most preload that is wanted', { sign: 'not-negative' }),
+      })
+      .meta({ description: 'preload that is wanted; left out, the usual band' })
+      .optional(),
+  })
+  .superRefine(notBeside('plunger', 'wanted'), evenIfFaulty);
 
 const output = z.object({
   preload: out('length', 'how far the lifter’s plunger is pressed down'),
@@ -58,9 +65,12 @@ function checkBand({ wanted, liftersTravel }: Given): void {
   );
 }
 
+const usualOf = ({ plunger = 'usual' }: Given) => USUAL_PRELOADS[plunger];
+
 /** A plunger at its bottom is pressed too far, whatever the usual band says. */
-function inBand(preload: number, { wanted, liftersTravel }: Given) {
-  const { from, to } = wanted ?? USUAL_PRELOAD;
+function inBand(preload: number, given: Given) {
+  const { from, to } = given.wanted ?? usualOf(given);
+  const { liftersTravel } = given;
   if (preload > Math.min(to, liftersTravel ?? to) + EQUAL) return 'over';
   return preload < from - EQUAL ? 'under' : 'within';
 }
@@ -76,7 +86,8 @@ function inBand(preload: number, { wanted, liftersTravel }: Given) {
  * @param mount [1] `stud-nut`, `cup-screw` or `valve-end-screw`
  * @param ratio [1] rocker ratio r, valve over lobe, above zero
  * @param liftersTravel [m] whole travel of the plunger, above zero; left out, what is left is not told
- * @param wanted [m] band `from` and `to`, neither negative; left out, the usual band of the table
+ * @param plunger [1] `usual` or `short-travel`: the usual band it is set against; left out, `usual`
+ * @param wanted [m] band `from` and `to`, neither negative; left out, the usual band of the table; not beside `plunger`
  * @returns preload [m] at the plunger, inBand [1] (`within`, the ends of the band included, `under`, `over`: past the
  * band, or past the travel), left [m] (only with liftersTravel; negative where the plunger meets its bottom first)
  * @throws impossible-input when the band begins above its end, or goes past the plunger’s travel
@@ -102,13 +113,15 @@ function lifterPreload(given: Given): Result {
   };
 }
 
-function ofTravel({ ratio: rockerRatio, liftersTravel, wanted }: Given, { left }: Result): string[] {
+function ofTravel(given: Given, { left }: Result): string[] {
+  const { ratio: rockerRatio, liftersTravel, wanted } = given;
+  const { to } = usualOf(given);
   if (liftersTravel === undefined || left === undefined) return [];
-  const short = wanted === undefined && USUAL_PRELOAD.to > liftersTravel;
+  const short = wanted === undefined && to > liftersTravel;
   return [
     ...(short
       ? [
-          `The usual band goes to ${saidLength(USUAL_PRELOAD.to)}, past this lifter’s travel of ${saidLength(liftersTravel)}: ask its maker for the band.`,
+          `The usual band goes to ${saidLength(to)}, past this lifter’s travel of ${saidLength(liftersTravel)}: ask its maker for the band.`,
         ]
       : []),
     ...(left > EQUAL
@@ -124,6 +137,20 @@ const pumpUp = (rockerRatio: number, preload: number): string =>
   preload <= EQUAL
     ? 'At zero lash the plunger stands against its clip: it gets noisy as parts wear, and the clip carries the force of the oil.'
     : `Pump-up: a plunger that rises to its clip takes this preload back and opens the valve further by up to ${saidLength(preload * rockerRatio)}. Piston-to-valve room must have that to give.`;
+
+const bandSaid = ({ from, to, source }: (typeof USUAL_PRELOADS)['usual']): string =>
+  `${from === 0 ? '0' : saidLength(from)} to ${saidLength(to)}: ${source}`;
+
+/** Which band it was set against, where none was wanted. */
+function ofBand({ wanted, plunger }: Given): string[] {
+  if (wanted !== undefined) return [];
+  const short = bandSaid(USUAL_PRELOADS['short-travel']);
+  if (plunger === 'short-travel') return [`the usual band of a short-travel lifter, ${short}`];
+  return [
+    `the usual band of ${bandSaid(USUAL_PRELOADS.usual)}`,
+    ...(plunger === undefined ? [`one of short travel is set to ${short}: say so if it is one`] : []),
+  ];
+}
 
 export const computation = defineComputation({
   name: 'lifter-preload',
@@ -143,11 +170,7 @@ export const computation = defineComputation({
   assumptions: (given) => [
     'turns are counted from zero lash, found by up-and-down play with the lifter bled down',
     'tip, pivot and cup nearly in line; the full geometry of usual rockers differs by up to 1 %',
-    ...(given.wanted === undefined
-      ? [
-          `the usual band of ${saidLength(USUAL_PRELOAD.from)} to ${saidLength(USUAL_PRELOAD.to)}: ${USUAL_PRELOAD.source}`,
-        ]
-      : []),
+    ...ofBand(given),
   ],
   cautions: (given, result) => [
     ...ofTravel(given, result),

@@ -5,7 +5,7 @@ import { quantityJsonSchema } from '../../../shared/schemas/quantity-fields.ts';
 import { type QuantityReading, readQuantity } from '../../../shared/schemas/read-quantity.ts';
 import { expansionOf, MATERIAL_NAMES } from './materials.ts';
 
-const ALLOWED = `${MATERIAL_NAMES.join(', ')}, or { "expansion" } in 1/K`;
+const ALLOWED = `${MATERIAL_NAMES.join(', ')}, cast iron, aluminium, steel, stainless, titanium, or { "expansion" } in 1/K`;
 
 /** Frozen metal hardly moves and some alloys not at all, but none that engines are built of shrinks. */
 const RANGE = { sign: 'not-negative' } as const;

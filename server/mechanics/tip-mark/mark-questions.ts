@@ -1,15 +1,10 @@
-import { formatQuantity } from '../../../shared/quantities/format.ts';
-import { fromSi } from '../../../shared/quantities/units.ts';
 import { IN } from '../kit/si.ts';
-import { alongRocker, nextLength } from './next-length.ts';
+import { type Advice, adviceOf } from './advice.ts';
+import { adviceSaid, inchesSaid as said } from './advice-said.ts';
 import type { Mark, MarkContext, MarkQuestion } from './types.ts';
 
 /** Equal within a billionth of an inch: nobody measures that. */
 const EQUAL = 1e-9 * IN;
-
-const said = (si: number): string => formatQuantity(fromSi(si, 'in'), { places: 3 });
-
-const AGAIN = 'same ink, light spring, two turns by hand; send width and place.';
 
 function sidewaysQuestion({ side }: Mark): MarkQuestion[] {
   if (side !== 'sideways') return [];
@@ -23,7 +18,8 @@ function sidewaysQuestion({ side }: Mark): MarkQuestion[] {
   ];
 }
 
-function edgeQuestion({ width, off }: Mark, { stem }: MarkContext): MarkQuestion[] {
+/** Of a mark whose place was told only by its side the width alone can run off the edge. */
+function edgeQuestion({ width, off = 0 }: Mark, { stem }: MarkContext): MarkQuestion[] {
   if (stem === undefined || off + width / 2 <= stem / 2 + EQUAL) return [];
   return [
     {
@@ -53,82 +49,95 @@ function narrowestBeside(marks: readonly Mark[], beside: readonly Mark[]): numbe
   return others.length === 0 ? undefined : Math.min(...others);
 }
 
-function wideQuestion(marks: readonly Mark[], mark: Mark, context: MarkContext): MarkQuestion[] {
-  const { leastSweep, overLeast, beside, mounting } = context;
-  if (leastSweep === undefined || mark.width <= leastSweep + overLeast + EQUAL) return [];
-  const narrowest = narrowestBeside(marks, beside);
-  const centred = alongRocker(mark) === 0;
+const isWide = ({ width }: Mark, { leastSweep, overLeast }: MarkContext): boolean =>
+  leastSweep !== undefined && width > leastSweep + overLeast + EQUAL;
+
+/** How wide it is, and what it was compared with. */
+function widthSaid(mark: Mark, context: MarkContext, narrowest: number | undefined): string {
+  const { leastSweep = 0, overLeast } = context;
   const compared =
     narrowest === undefined
       ? 'An ink mark holds the contact line’s own width as well, so one mark alone can’t be called wide.'
       : `The narrowest one beside it is ${said(narrowest)}.`;
-  const first =
-    mounting === 'stud'
-      ? 'try .050 longer and .050 shorter, ink both, and keep the narrower of the three even where it is off centre.'
-      : 'set the height of the stand first, then ink again.';
-  return [
-    {
-      code: 'mark-wide',
-      ask: centred
-        ? 'Centred, and still wide: is the height right for this lift?'
-        : 'Is the mark wide because the height or the length is off?',
-      size: `${said(mark.width)}: over the least of ${said(leastSweep)} by ${said(mark.width - leastSweep)}, where ${said(overLeast)} is allowed. ${compared}`,
-      test: narrowest === undefined ? `ink a neighbour in the same way and compare. Then ${first}` : first,
-    },
-  ];
+  return `${said(mark.width)}: over the least of ${said(leastSweep)} by ${said(mark.width - leastSweep)}, where ${said(overLeast)} is allowed. ${compared}`;
 }
 
-function onStuds(marks: readonly Mark[], mark: Mark): MarkQuestion[] {
-  const short = mark.side === 'valley';
-  const next = nextLength(marks);
-  const size = `Toward the ${short ? 'valley: on a stud the pushrod is too short' : 'exhaust side: on a stud the pushrod is too long'}.`;
-  if (next?.how === 'against')
-    return [
-      {
-        code: 'length-moves-nothing',
-        ask: 'Did anything but the length change between these marks?',
-        size: 'A longer pushrod should carry the mark toward the exhaust side; here it did not.',
-        test: `set both lengths again with a caliper, and ink each: ${AGAIN}`,
-      },
-    ];
-  const way = short ? 'longer' : 'shorter';
-  const ask =
-    next === undefined
-      ? `Would a pushrod .050 in ${way} bring the mark to the middle?`
-      : `Would ${said(next.length)} bring the mark to the middle?${next.how === 'line' ? ' The marks so far point there.' : ` That is ${said(Math.abs(next.change))} ${way}.`}`;
-  const test =
-    next === undefined
-      ? `measure this pushrod, change it by .050 in, ink again: ${AGAIN}`
-      : `ink at that length: ${AGAIN}`;
-  return [{ code: 'mark-off-centre', ask, size, test }];
+function placeSaid({ side }: Mark, { mounting }: MarkContext): string {
+  if (side !== 'valley' && side !== 'exhaust') return '';
+  const toward = `Toward the ${side === 'valley' ? 'valley' : 'exhaust side'}`;
+  if (mounting === 'stud')
+    return `${toward}: on a stud the pushrod is too ${side === 'valley' ? 'short' : 'long'}.`;
+  if (mounting === undefined) return `${toward}.`;
+  return `${toward}. On a ${mounting} the height sets the geometry; the pushrod’s length sets the adjustment.`;
 }
 
-function placeQuestion(marks: readonly Mark[], mark: Mark, { mounting }: MarkContext): MarkQuestion[] {
-  if (mark.side !== 'valley' && mark.side !== 'exhaust') return [];
-  if (mounting === 'stud') return onStuds(marks, mark);
-  const toward = `Toward the ${mark.side === 'valley' ? 'valley' : 'exhaust side'}.`;
-  if (mounting === undefined)
-    return [
-      {
-        code: 'mark-off-centre',
-        ask: 'How are the rockers mounted: on studs, pedestals or a shaft?',
-        size: toward,
-        test: 'say the mounting. On studs the length moves the mark; on a shaft the height of the stands does.',
-      },
-    ];
+const MOUNTING: Omit<MarkQuestion, 'code' | 'size'> = {
+  ask: 'How are the rockers mounted: on studs, pedestals or a shaft?',
+  test: 'say the mounting. On studs the length moves the mark; on a shaft the height of the stands does.',
+};
+
+function asksOf(advice: Advice, mark: Mark, context: MarkContext, wide: boolean): string {
+  if (advice.how === 'contradict')
+    return 'Did anything else change between these marks, or was one read wrong?';
+  if (advice.how === 'change' && context.mounting === 'stud') {
+    const { to, by, way, found, from } = advice;
+    const does = from === 'width' ? 'make the mark narrower' : 'bring the mark to the middle';
+    const longer = `${said(by)} ${way === 'up' ? 'longer' : 'shorter'}`;
+    if (to === undefined) return `Would a pushrod ${longer} ${does}?`;
+    if (from === 'place' && found === 'line')
+      return `Would ${said(to)} ${does}? The marks so far point there.`;
+    return `Would ${said(to)} ${does}? That is ${longer}.`;
+  }
+  if (mark.side === 'centred' && wide) return 'Centred, and still wide: is the height right for this lift?';
+  return context.mounting === 'stud'
+    ? 'Is the mark wide because the length is off?'
+    : `Is the height of the ${context.mounting === 'shaft' ? 'stands' : 'pedestal'} right?`;
+}
+
+/** The one question that all marks of a valve come to: what to change, or that they contradict each other. */
+function adviceQuestion(marks: readonly Mark[], mark: Mark, context: MarkContext): MarkQuestion[] {
+  const wide = isWide(mark, context);
+  const place = placeSaid(mark, context);
+  if (context.mounting === undefined)
+    return wide || place !== ''
+      ? [
+          {
+            ...MOUNTING,
+            code: wide ? 'mark-wide' : 'mark-off-centre',
+            size: place || widthSaid(mark, context, narrowestBeside(marks, context.beside)),
+          },
+        ]
+      : [];
+  const advice = adviceOf(marks, context);
+  if (advice === undefined || advice.how === 'keep') return [];
+  const narrowest = narrowestBeside(marks, context.beside);
+  const size = [
+    ...(wide ? [widthSaid(mark, context, narrowest)] : []),
+    ...(place === '' ? [] : [place]),
+  ].join(' ');
+  const todo = adviceSaid(advice, mark, context);
+  const first = wide && narrowest === undefined ? 'ink a neighbour in the same way and compare. Then ' : '';
+  const code =
+    advice.how === 'contradict'
+      ? advice.because === 'moved-back'
+        ? 'length-moves-nothing'
+        : 'marks-contradict'
+      : wide
+        ? 'mark-wide'
+        : 'mark-off-centre';
   return [
     {
-      code: 'mark-off-centre',
-      ask: `Is the height of the ${mounting === 'shaft' ? 'stands' : 'pedestal'} right?`,
-      size: `${toward} On a ${mounting} the height sets the geometry; the pushrod’s length sets the adjustment.`,
-      test: `change the shims under it by one, and ink again: ${AGAIN}`,
+      code,
+      ask: asksOf(advice, mark, context, wide),
+      ...(size === '' ? {} : { size }),
+      test: `${first}${todo}`,
     },
   ];
 }
 
 /**
- * What is asked of the newest mark of a valve: sideways first, then its width, then its place, as the trade looks at
- * them; a centred wide mark is still asked about.
+ * What is asked of the marks of a valve, the one that is judged last: sideways first, then its width, then its place, as
+ * the trade looks at them; a centred wide mark is still asked about, and what to change is one question for all marks.
  */
 export function markQuestions(marks: readonly Mark[], context: MarkContext): MarkQuestion[] {
   const mark = marks.at(-1);
@@ -138,7 +147,13 @@ export function markQuestions(marks: readonly Mark[], context: MarkContext): Mar
     ...edgeQuestion(mark, context),
     ...sidewaysQuestion(mark),
     ...(leastSweep === undefined ? [] : narrowQuestion(mark, leastSweep)),
-    ...wideQuestion(marks, mark, context),
-    ...placeQuestion(marks, mark, context),
+    ...adviceQuestion(marks, mark, context),
   ];
+}
+
+/** What to do next about the marks of a valve, where their mounting is known and they say anything along the rocker. */
+export function markAdvice(marks: readonly Mark[], context: MarkContext): string | undefined {
+  const mark = marks.at(-1);
+  const advice = adviceOf(marks, context);
+  return mark === undefined || advice === undefined ? undefined : adviceSaid(advice, mark, context);
 }

@@ -2,18 +2,22 @@ import { IN } from '../kit/si.ts';
 import type { Mark } from './types.ts';
 
 /** A checking pushrod commonly goes this far per turn (a cam maker's questions and answers). */
-const STEP = 0.05 * IN;
+export const STEP = 0.05 * IN;
 /** Lengths that differ by less are one length: no pushrod is made or read finer. */
-const ONE_LENGTH = 0.0005 * IN;
+export const ONE_LENGTH = 0.0005 * IN;
 /** A line drawn through two marks is not followed further than this past a length that was tried. */
 const REACH = 2 * STEP;
 /** The answer is a length to try: finer than this nobody sets one. */
 const FINEST = 0.005 * IN;
 
-/** Where the middle of a mark is, toward the exhaust side positive; a sideways one says nothing along the rocker. */
+/**
+ * Where the middle of a mark is, toward the exhaust side positive. A sideways one says nothing along the rocker, and one
+ * of which only the side was told has no figure.
+ */
 export function alongRocker({ side, off }: Pick<Mark, 'side' | 'off'>): number | undefined {
-  if (side === 'sideways') return undefined;
-  return side === 'centred' ? 0 : side === 'exhaust' ? off : -off;
+  if (side === 'centred') return 0;
+  if (side === 'sideways' || off === undefined) return undefined;
+  return side === 'exhaust' ? off : -off;
 }
 
 type NextLength =

@@ -1,14 +1,16 @@
 /** Where the middle of a mark sits on the stem's end. */
 type MarkSide = 'centred' | 'valley' | 'exhaust' | 'sideways';
-type Mounting = 'stud' | 'pedestal' | 'shaft';
+export type Mounting = 'stud' | 'pedestal' | 'shaft';
 
 /** A mark of one valve; lengths in metres. */
 export interface Mark {
   readonly width: number;
   readonly side: MarkSide;
-  /** How far its middle is from the stem's, not negative. */
-  readonly off: number;
+  /** How far its middle is from the stem's, not negative; left out where only its side was told. */
+  readonly off?: number | undefined;
   readonly pushrod?: number | undefined;
+  /** Shims under the stand when it was made; zero for none. */
+  readonly shims?: number | undefined;
 }
 
 /** What the marks of one valve are set against; lengths in metres. */
@@ -19,6 +21,10 @@ export interface MarkContext {
   readonly overLeast: number;
   readonly mounting?: Mounting | undefined;
   readonly stem?: number | undefined;
+  /** Arm and lift that the least is of, and the ratio, where they are known. */
+  readonly arm?: number | undefined;
+  readonly lift?: number | undefined;
+  readonly ratio?: number | undefined;
   /** Marks on other valves of the same side, to compare with. */
   readonly beside: readonly Mark[];
 }
@@ -31,7 +37,8 @@ export interface MarkQuestion {
     | 'mark-off-centre'
     | 'mark-sideways'
     | 'mark-at-the-edge'
-    | 'length-moves-nothing';
+    | 'length-moves-nothing'
+    | 'marks-contradict';
   readonly ask: string;
   readonly size?: string;
   readonly test: string;

@@ -4,16 +4,36 @@ function numbersIn(text: string): number[] {
 }
 
 /**
- * Cylinders in the order of a text, when it names each cylinder of the engine once; else as they are numbered.
- * Digits that run together (`18436572`) are taken one by one up to nine cylinders.
+ * Cylinders in the order of a text, when it names each cylinder of the engine once; else nothing. Digits that run
+ * together (`18436572`) are taken one by one up to nine cylinders. Without a count it must name each from 1 on.
  */
-export function cylinderOrder(text: string | undefined, cylinders: number): number[] {
-  const numbered = Array.from({ length: cylinders }, (_, index) => index + 1);
-  if (text === undefined) return numbered;
+export function readOrder(text: string, cylinders: number | undefined): number[] | undefined {
   const apart = numbersIn(text);
-  const read = apart.length === 1 && cylinders <= 9 ? [...String(apart[0])].map(Number) : apart;
-  const fits = read.length === cylinders && numbered.every((cylinder) => read.includes(cylinder));
-  return fits ? read : numbered;
+  const [only = 0, ...others] = apart;
+  const digits = [...String(only)].map(Number);
+  const read = others.length === 0 && (cylinders ?? digits.length) <= 9 ? digits : apart;
+  const wanted = cylinders ?? read.length;
+  if (read.length !== wanted || wanted > 16) return undefined;
+  return Array.from({ length: wanted }, (_, index) => index + 1).every((each) => read.includes(each))
+    ? read
+    : undefined;
+}
+
+/** The same; where the text names them not, as they are numbered. */
+export function cylinderOrder(text: string | undefined, cylinders: number): number[] {
+  const read = text === undefined ? undefined : readOrder(text, cylinders);
+  return read ?? Array.from({ length: cylinders }, (_, index) => index + 1);
+}
+
+/** Where each cylinder stands, of a text such as `1 3 5 7 / 2 4 6 8`: `bank 2, 3rd`; nothing where it is not read. */
+export function standsAt(text: string | undefined, cylinder: number, cylinders: number): string | undefined {
+  if (text === undefined || readOrder(text, cylinders) === undefined) return undefined;
+  const banks = text.split(/[/;|]/).map(numbersIn);
+  const bank = banks.findIndex((numbers) => numbers.includes(cylinder));
+  const at = banks[bank]?.indexOf(cylinder) ?? -1;
+  if (at < 0) return undefined;
+  const place = `${at + 1}${['st', 'nd', 'rd'][at] ?? 'th'} from the front`;
+  return banks.length > 1 ? `bank ${bank + 1}, ${place}` : place;
 }
 
 /** Cylinders bank by bank, where the text parts them (`1 3 5 7 / 2 4 6 8`) and names each cylinder once. */

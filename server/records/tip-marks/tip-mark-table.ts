@@ -17,6 +17,7 @@ export interface TipMark extends Entry {
   readonly off: Entered | undefined;
   readonly pushrod: Entered | undefined;
   readonly pushrodOver: keyof typeof PUSHROD_OVER;
+  readonly shims: Entered | undefined;
   readonly stem: Entered | undefined;
   readonly spring: keyof typeof SPRINGS;
   readonly found: keyof typeof MARK_FOUND;
@@ -50,6 +51,7 @@ function show(row: Row, entry: Entry): TipMark {
     off: enteredOf(row.off_value, row.off_unit, row.off_typed, row.off_read_as),
     pushrod: enteredOf(row.pushrod_value, row.pushrod_unit, row.pushrod_typed, row.pushrod_read_as),
     pushrodOver: storedWord(PUSHROD_OVER, row.pushrod_over),
+    shims: enteredOf(row.shims_value, row.shims_unit, row.shims_typed, row.shims_read_as),
     stem: enteredOf(row.stem_value, row.stem_unit, row.stem_typed, row.stem_read_as),
     spring: storedWord(SPRINGS, row.spring),
     found: storedWord(MARK_FOUND, row.found),
@@ -65,10 +67,14 @@ export const TIP_MARKS = {
 };
 
 /** `.062 in wide, .030 in toward the exhaust side, pushrod 7.800 in` */
-export function markReadAs({ width, side, off, pushrod }: Measured): string {
+export function markReadAs({ width, side, off, pushrod, shims }: Measured): string {
   const place = MARK_SIDES[side].toLowerCase();
   const at = off === undefined ? place : `${off.readAs} ${place}`;
-  return `${width.readAs} wide, ${at}${pushrod === undefined ? '' : `, pushrod ${pushrod.readAs}`}`;
+  const made = [
+    ...(pushrod === undefined ? [] : [`, pushrod ${pushrod.readAs}`]),
+    ...(shims === undefined ? [] : [shims.value === 0 ? ', no shims' : `, ${shims.readAs} of shims`]),
+  ];
+  return `${width.readAs} wide, ${at}${made.join('')}`;
 }
 
 /** What was measured, as the columns of a row. */
@@ -87,6 +93,10 @@ export const columnsOf = (mark: Measured) => ({
   pushrod_typed: mark.pushrod?.typed ?? null,
   pushrod_read_as: mark.pushrod?.readAs ?? null,
   pushrod_over: mark.pushrodOver,
+  shims_value: mark.shims?.value ?? null,
+  shims_unit: mark.shims?.unit ?? null,
+  shims_typed: mark.shims?.typed ?? null,
+  shims_read_as: mark.shims?.readAs ?? null,
   stem_value: mark.stem?.value ?? null,
   stem_unit: mark.stem?.unit ?? null,
   stem_typed: mark.stem?.typed ?? null,

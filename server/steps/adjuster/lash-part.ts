@@ -7,7 +7,7 @@ import { arrangedComponents } from '../../call/worked/arranged.ts';
 import { rulerOf } from '../../drawings/drawing.ts';
 import { lashGap } from '../../drawings/lash-gap.ts';
 import { drawingComponent, tableComponent } from '../../web/components.ts';
-import { lashForm } from './lash-form.ts';
+import { lashForm } from './forms/lash.ts';
 import { standingLines } from './lash-text.ts';
 import { growthTable, logTable } from './log-tables.ts';
 

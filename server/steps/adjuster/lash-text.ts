@@ -6,3 +6,22 @@ export const lashText = ({ reading, moment, engine }: LoggedLash): string =>
   `${valveName(reading)} ${moment} ${reading.reading.readAs}${engine === 'not-said' ? '' : `, ${engine}`}`;
 
 export const standingLines = ({ record }: CallContext): LoggedLash[] => logOfTheseArms(record.lashLines);
+
+/** A gap that was found, as one figure, with its valve and heat. */
+interface FoundGap {
+  readonly name: string;
+  readonly valve: 'intake' | 'exhaust';
+  readonly gap: string;
+  readonly engine: LoggedLash['engine'];
+}
+
+/** The one that was found last; one between two feelers is no figure. */
+export function newestFound(context: CallContext): FoundGap | undefined {
+  const found = standingLines(context)
+    .filter(({ moment, reading }) => moment === 'found' && reading.reading.value !== undefined)
+    .toSorted((a, b) => a.reading.seq - b.reading.seq)
+    .at(-1);
+  if (found === undefined) return undefined;
+  const { reading, engine } = found;
+  return { name: valveName(reading), valve: reading.valve, gap: reading.reading.readAs, engine };
+}

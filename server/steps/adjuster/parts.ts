@@ -4,13 +4,19 @@ import { type AdjusterPlace, adjusterTurned } from '../../drawings/adjuster-turn
 import { type Drawing, rulerOf } from '../../drawings/drawing.ts';
 import { lashGap } from '../../drawings/lash-gap.ts';
 import type { Fields } from '../../web/forms/read-form.ts';
-import { adjusterForm } from './adjuster-form.ts';
+import { hotColdForm } from './forms/hot-cold.ts';
+import { preloadForm } from './forms/preload.ts';
+import { shimForm } from './forms/shim.ts';
+import { adjusterForm } from './forms/turns.ts';
 import { lashPart } from './lash-part.ts';
+import { settingComponents } from './setting-tables.ts';
 import { turnComponents } from './turn-asked.ts';
 
 export interface AdjusterData extends WorkedData {
   /** Lines of the lash log that stand. */
   readonly lines: number;
+  /** The firing order, as it was told. */
+  readonly order: string;
 }
 
 const PLACES: readonly AdjusterPlace[] = ['stud-nut', 'cup-screw', 'valve-end-screw'];
@@ -34,6 +40,18 @@ const lash: WorkedPart<AdjusterData> = {
   body: (_, { context, rejected }) => lashPart(context, rejected),
 };
 
+const order: WorkedPart<AdjusterData> = {
+  name: 'order',
+  title: 'Which valve when',
+  words: {
+    say: 'What is the firing order, and how are the cylinders numbered along the banks?',
+    how: 'Turn by hand at the crank bolt only. Watch one valve of the cylinder and set the other, in firing order.',
+  },
+  turns: true,
+  kept: ({ order: told }) => told,
+  body: (_, { context }) => ({ forms: [], slots: settingComponents(context) }),
+};
+
 export const adjuster: WorkedStep<AdjusterData> = {
   name: 'adjuster',
   parts: [
@@ -51,15 +69,41 @@ export const adjuster: WorkedStep<AdjusterData> = {
       followUp: (context, _workings, last) => turnComponents(context, last),
     }),
     lash,
+    order,
+    computedPart({
+      name: 'lifter-preload',
+      title: 'Preload of a hydraulic lifter',
+      words: {
+        say: 'How many turns past zero lash, on which thread? Does the lifter’s maker give a band, and how far can the plunger go?',
+        how: 'Base circle, lifter bled down or held solid. Zero lash by up-and-down play, then count the turns.',
+      },
+      turns: true,
+      computation: 'lifter-preload',
+      form: preloadForm,
+      asked: ({ mount = '' }) => [adjusterDrawing({ mount, lifter: 'hydraulic' })],
+    }),
+    computedPart({
+      name: 'lash-shim',
+      title: 'Lash by shim',
+      words: {
+        say: 'How thick is the shim that is in, measured? Which lash did it give, which is wanted, hot or cold, and which shims are there?',
+        how: 'On the base circle, feeler in the gap. Then take the shim out and measure it itself.',
+      },
+      turns: true,
+      computation: 'lash-shim',
+      form: shimForm,
+      asked: () => [lashGap({}, { id: 'asked-lash', ruler: rulerOf('inch') })],
+    }),
     computedPart({
       name: 'lash-hot-cold',
       title: 'Lash hot and cold',
       words: {
-        say: 'Which lash is wanted hot, and what are block, head, pushrod and valve made of?',
+        say: 'Which lash is wanted hot, which was found cold, and what are block, head, pushrods and valves made of?',
         how: 'A first figure only: the best way is to read one pair cold and hot.',
       },
       turns: true,
       computation: 'lash-hot-cold',
+      form: hotColdForm,
       asked: () => [lashGap({}, { id: 'asked-lash', ruler: rulerOf('inch') })],
     }),
   ],

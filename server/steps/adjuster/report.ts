@@ -6,6 +6,7 @@ import { filledColumns, saidComponents, sectionComponent } from '../../call/repo
 import type { LoggedLash } from '../../records/lash-log/lash-log.ts';
 import { tableComponent } from '../../web/components.ts';
 import { lashText, standingLines } from './lash-text.ts';
+import { settingTables } from './setting-tables.ts';
 
 const NUT = { 'not-looked': '', held: 'had not moved', moved: 'had moved' } as const;
 
@@ -27,8 +28,7 @@ const isLog = (lines: readonly LoggedLash[]): boolean =>
       moment === 'set' || engine !== 'not-said' || nut !== 'not-looked' || doneBy !== '',
   );
 
-/** The lash log with what it raises. */
-export function lashReport(context: CallContext): Component[] {
+function logSection(context: CallContext): Component[] {
   const lines = standingLines(context);
   if (!isLog(lines)) return [];
   const raised = questionsNamed(context, context.assessment.details.lash.questionIds);
@@ -36,3 +36,19 @@ export function lashReport(context: CallContext): Component[] {
     sectionComponent('Lash log', [logComponent(lines), ...saidComponents('It asks', questionTexts(raised))]),
   ];
 }
+
+/** Which valve is set when, for a call about setting them. */
+function settingSection({ call, assessment }: CallContext): Component[] {
+  const { setting } = assessment.details.lash;
+  const tables = settingTables(setting);
+  if (call.goal !== 'adjuster' || tables.length === 0) return [];
+  return [
+    sectionComponent('Which valve when', [...tables, ...saidComponents('How it is read', setting.said)]),
+  ];
+}
+
+/** The lash log with what it raises, and the order that valves are set in. */
+export const lashReport = (context: CallContext): Component[] => [
+  ...logSection(context),
+  ...settingSection(context),
+];

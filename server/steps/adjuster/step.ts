@@ -27,6 +27,7 @@ export const adjusterStep = defineStep({
     workings: context.workings,
     computations,
     lines: standingLines(context).length,
+    order: context.build.spec.engine?.firingOrder ?? '',
   }),
   page: (loaded, input) => workedPage(adjuster, loaded, input),
   forms: [

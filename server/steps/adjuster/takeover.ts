@@ -1,24 +1,31 @@
 import type { CallContext } from '../../call/context.ts';
 import { questionsNamed } from '../../call/question-form.ts';
 import { NOT_YET, type TakeoverItem } from '../../call/takeover-items.ts';
+import { isStopped } from '../../call/under-stop.ts';
 import type { WorkedData } from '../../call/worked/part.ts';
 import { workingText } from '../../call/worked/report.ts';
 import type { Working } from '../../records/workings/workings.ts';
 import { lashText, standingLines } from './lash-text.ts';
 import { turnAsked } from './turn-asked.ts';
 
-/** The answer as it is read out, with the turn itself. */
-function workedOut(computations: WorkedData['computations'], working: Working): string {
-  const turn = turnAsked(working);
+/** The computations of this step, each of which may have been kept. */
+const COMPUTATIONS = ['adjuster', 'lifter-preload', 'lash-shim', 'lash-hot-cold'];
+
+/** The answer as it is read out, with the turn itself; not while nobody turns it. */
+function workedOut(context: CallContext, computations: WorkedData['computations'], working: Working): string {
+  const turn = isStopped(context) ? undefined : turnAsked(working);
   return `${workingText(computations, working)}${turn === undefined ? '' : `; ${turn}`}`;
 }
+
+/** The newest of each computation of the step. */
+const newestOf = (workings: readonly Working[]): Working[] =>
+  COMPUTATIONS.flatMap((name) => workings.findLast(({ computation }) => computation === name) ?? []);
 
 /** Lashes that were set or found on a day; the last setting, by whom; what the log asks. */
 export function adjusterItems(context: CallContext, { workings, computations }: WorkedData): TakeoverItem[] {
   const lines = standingLines(context);
   const logged = lines.filter(({ moment, engine }) => moment === 'set' || engine !== 'not-said');
   const set = lines.findLast(({ moment }) => moment === 'set') ?? lines.at(-1);
-  const worked = workings.findLast(({ computation }) => computation === 'adjuster');
   return [
     ...(logged.length === 0
       ? []
@@ -37,9 +44,13 @@ export function adjusterItems(context: CallContext, { workings, computations }: 
           text: lashText(set),
           note: `${set.on}, ${set.doneBy || set.reading.by}`,
         },
-    ...(worked === undefined
-      ? []
-      : [{ card: 'of-goal' as const, label: 'Worked out:', text: workedOut(computations, worked) }]),
+    ...newestOf(workings).map(
+      (working): TakeoverItem => ({
+        card: 'of-goal',
+        label: 'Worked out:',
+        text: workedOut(context, computations, working),
+      }),
+    ),
     ...questionsNamed(context, context.assessment.details.lash.questionIds).map(
       ({ ask }): TakeoverItem => ({ card: 'of-goal', label: 'Asked:', text: ask }),
     ),

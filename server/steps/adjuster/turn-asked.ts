@@ -8,7 +8,8 @@ import { factsComponent } from '../../web/components.ts';
 const kept = z.object({ result: z.object({ turns: z.number() }) });
 
 /** `loosen .25 turn: 90°, 1.5 flats`, of an answer of the adjuster that was kept. */
-export function turnAsked({ answer }: Working): string | undefined {
+export function turnAsked({ answer, computation }: Working): string | undefined {
+  if (computation !== 'adjuster') return undefined;
   const read = kept.safeParse(answer);
   return read.success ? turnText(read.data.result.turns) : undefined;
 }

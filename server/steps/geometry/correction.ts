@@ -3,7 +3,7 @@ import { formComponent } from '../../call/forms.ts';
 import { entryCorrection } from '../../call/step-correction.ts';
 import { notFound } from '../../problems/failure.ts';
 import { replaceTipMark } from '../../records/tip-marks/tip-marks.ts';
-import { MARK_ALONG, markCorrectionForm } from './mark-form.ts';
+import { MARK_ALONG, markCorrectionForm } from './forms/mark.ts';
 
 /** A mark put right or struck out: the old one stays where it was, with the reason. */
 export const markCorrection = entryCorrection({

@@ -9,9 +9,9 @@ import { tipMarkAsked } from '../../drawings/tip-mark.ts';
 import { keyOf, valveSubject } from '../../mechanics/assessment/common/said.ts';
 import type { MarkedValveDetail } from '../../mechanics/assessment/marks/detail.ts';
 import { drawingComponent, noticeComponent, tableComponent } from '../../web/components.ts';
+import { markForm } from './forms/mark.ts';
 import { leastComponents } from './least-sweep.ts';
 import { marksDrawing } from './mark-drawings.ts';
-import { markForm } from './mark-form.ts';
 import { marksTable } from './marks-table.ts';
 
 const widthFirst = noticeComponent(
@@ -24,6 +24,10 @@ export const questionsOf = (context: CallContext, { questionIds }: MarkedValveDe
 
 const headlineOf = (context: CallContext, valve: MarkedValveDetail): Component[] =>
   stepHeadlines(context, 'geometry', keyOf(valveSubject(valve)));
+
+/** What to change next; where nothing is asked, that it may stay is said by itself. */
+const adviceOf = ({ advice, questionIds }: MarkedValveDetail): Component[] =>
+  advice === undefined || questionIds.length > 0 ? [] : [noticeComponent(advice)];
 
 const newestLine = ({ marks }: MarkedValveDetail): number => Math.max(...marks.map(({ line }) => line));
 
@@ -52,7 +56,8 @@ export function marksPart(context: CallContext, rejected: RejectedForm | undefin
       begun: newest !== undefined,
       entry: [formComponent(form, rejected)],
       drawings: [drawingComponent(tipMarkAsked('asked-mark', { inked: stopped }))],
-      top: newest === undefined ? [] : [...headlineOf(context, newest), ...cardsOf(newest)],
+      top:
+        newest === undefined ? [] : [...headlineOf(context, newest), ...cardsOf(newest), ...adviceOf(newest)],
       rest: [
         ...(newest === undefined ? [] : [drawingComponent(marksDrawing(newest))]),
         ...leastComponents(context),
@@ -60,6 +65,7 @@ export function marksPart(context: CallContext, rejected: RejectedForm | undefin
         ...others.flatMap((valve) => [
           ...headlineOf(context, valve),
           ...cardsOf(valve),
+          ...adviceOf(valve),
           drawingComponent(marksDrawing(valve)),
         ]),
         tableComponent(marksTable(context)),

@@ -33,7 +33,7 @@ export function marksTable(context: CallContext): TableData {
     caption: 'Marks kept',
     columns: [
       { label: 'Valve' },
-      { label: 'Pushrod', number: true },
+      { label: 'Pushrod or shims', number: true },
       { label: 'Width', number: true },
       { label: 'Where' },
       { label: 'How, who, when' },
@@ -41,7 +41,7 @@ export function marksTable(context: CallContext): TableData {
     rows: context.record.tipMarks.toReversed().map((mark) => ({
       cells: [
         `${mark.cylinder} ${mark.valve}`,
-        mark.pushrod?.readAs ?? 'not said',
+        mark.pushrod?.readAs ?? (mark.shims === undefined ? 'not said' : `${mark.shims.readAs} of shims`),
         markCell(context, mark),
         placeOf(mark),
         foundCell(mark),

@@ -1,9 +1,12 @@
 import { computedPart } from '../../call/worked/computed-part.ts';
 import type { WorkedData, WorkedPart, WorkedStep } from '../../call/worked/part.ts';
+import { checkerAsked, standAsked } from '../../drawings/asked-lengths.ts';
 import { partDrawing } from '../../drawings/part.ts';
 import type { MarksDetail } from '../../mechanics/assessment/marks/detail.ts';
+import { pushrodForm } from './forms/pushrod.ts';
+import { standForm } from './forms/stand.ts';
+import { sweepForm } from './forms/sweep.ts';
 import { marksPart } from './marks-part.ts';
-import { sweepForm } from './sweep-form.ts';
 
 /** What the step has loaded, with the valves that have marks. */
 export interface GeometryData extends WorkedData {
@@ -45,6 +48,30 @@ export const geometry: WorkedStep<GeometryData> = {
       computation: 'roller-sweep',
       form: sweepForm,
       asked: () => [partDrawing('asked-arm', 'pivot-to-tip')],
+    }),
+    computedPart({
+      name: 'pushrod-length',
+      title: 'Pushrod from a checker',
+      words: {
+        say: 'How long is the checker screwed together, how many turns out is it, and what does one turn add? Read over its ends, or to a gauge? How much preload or lash goes with it?',
+        how: 'Solid or locked lifter, light spring, the tip’s mark where it should be. Count the turns as you screw the checker together; then caliper it as it came out, to prove the count.',
+      },
+      turns: true,
+      computation: 'pushrod-length',
+      form: pushrodForm,
+      asked: () => [checkerAsked('asked-checker')],
+    }),
+    computedPart({
+      name: 'stand-height',
+      title: 'Stand height and shims',
+      words: {
+        say: 'From one face of the head, along the valve: how high is the pivot’s middle, and how high the stem’s end with the valve shut? Which shims are there?',
+        how: 'Valve shut. Measure along the valve from one face: to the middle of the pivot, and to the stem’s end. Then the roller, across.',
+      },
+      turns: true,
+      computation: 'stand-height',
+      form: standForm,
+      asked: () => [standAsked('asked-stand')],
     }),
     computedPart({
       name: 'linkage',

@@ -14,12 +14,12 @@ function marksComponents({ record }: CallContext): Component[] {
   if (marks.length === 0) return [];
   const data: TableData = {
     caption: 'Marks on the stem ends, in order',
-    columns: [{ label: 'Valve' }, { label: 'Mark' }, { label: 'Pushrod' }, { label: 'Who, when' }],
+    columns: [{ label: 'Valve' }, { label: 'Mark' }, { label: 'Pushrod or shims' }, { label: 'Who, when' }],
     rows: marks.map((mark) => ({
       cells: [
         `${mark.cylinder} ${VALVES[mark.valve].toLowerCase()}`,
         mark.readAs,
-        mark.pushrod?.readAs ?? '',
+        mark.pushrod?.readAs ?? mark.shims?.readAs ?? '',
         `line ${mark.seq}, ${mark.by}, ${momentText(mark.at)}`,
       ],
     })),
@@ -34,5 +34,14 @@ export function marksReport(context: CallContext): Component[] {
   const raised = context.assessment.details.marks.valves.flatMap((valve) =>
     questionTexts(questionsOf(context, valve)).map((text) => `${valveName(valve)}: ${text}`),
   );
-  return [sectionComponent('Tip marks', [...tables, ...saidComponents('They ask', raised)])];
+  const advised = context.assessment.details.marks.valves.flatMap((valve) =>
+    valve.advice === undefined ? [] : [`${valveName(valve)}: ${valve.advice}`],
+  );
+  return [
+    sectionComponent('Tip marks', [
+      ...tables,
+      ...saidComponents('They ask', raised),
+      ...saidComponents('What to change, from all marks of a valve', advised),
+    ]),
+  ];
 }

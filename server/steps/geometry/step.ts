@@ -44,6 +44,6 @@ export const geometryStep = defineStep({
   told: MARKS_TOLD,
   cautions: () => [],
   report: (_, context) => [{ name: 'marks', components: marksReport(context) }],
-  takeover: (_, context) => markItems(context),
+  takeover: (loaded, context) => markItems(context, loaded),
   worksheet: () => NO_ROWS,
 });

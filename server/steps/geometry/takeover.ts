@@ -1,9 +1,14 @@
 import { type CallContext, valveName } from '../../call/context.ts';
 import { NOT_YET, type TakeoverItem } from '../../call/takeover-items.ts';
+import type { WorkedData } from '../../call/worked/part.ts';
+import { workingText } from '../../call/worked/report.ts';
 import { questionsOf } from './marks-part.ts';
 
-/** Each mark as it was read, what it raises, and the photographs of marks. */
-export function markItems(context: CallContext): TakeoverItem[] {
+/** Sums of this step that somebody takes over with. */
+const COMPUTATIONS = ['pushrod-length', 'stand-height', 'roller-sweep'];
+
+/** Each mark as it was read, what it raises, the lengths that were worked out, and the photographs of marks. */
+export function markItems(context: CallContext, { workings, computations }: WorkedData): TakeoverItem[] {
   const { valves } = context.assessment.details.marks;
   const pictures = context.photographs.filter(({ shows }) => shows === 'tip-mark');
   return [
@@ -22,6 +27,16 @@ export function markItems(context: CallContext): TakeoverItem[] {
         ({ ask }): TakeoverItem => ({ card: 'of-goal', label: `Mark ${valveName(valve)}:`, text: ask }),
       ),
     ),
+    ...valves.flatMap((valve): TakeoverItem[] =>
+      valve.advice === undefined
+        ? []
+        : [{ card: 'of-goal', label: `To change, ${valveName(valve)}:`, text: valve.advice }],
+    ),
+    ...COMPUTATIONS.flatMap((name): TakeoverItem[] => {
+      const last = workings.findLast(({ computation }) => computation === name);
+      if (last === undefined) return [];
+      return [{ card: 'of-goal', label: 'Worked out:', text: workingText(computations, last) }];
+    }),
     {
       card: 'of-goal',
       label: 'Photographs of tip marks:',

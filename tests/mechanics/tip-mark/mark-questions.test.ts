@@ -59,7 +59,8 @@ describe('width goes first', () => {
     const most = LEAST + 0.02;
     expect(codes([mark(most, 0)])).toEqual([]);
     expect(codes([mark(most + 0.0001, 0)])).toEqual(['mark-wide']);
-    expect(codes([mark(0.07, 0.03)])).toEqual(['mark-wide', 'mark-off-centre']);
+    // Wide and off its middle is one question, not two that may ask for different things.
+    expect(codes([mark(0.07, 0.03)])).toEqual(['mark-wide']);
     expect(codes([mark(0.07, 0)], { overLeast: 0.05 * IN })).toEqual([]);
     expect(markQuestions([mark(0.07, 0)], context)[0]?.ask).toMatch(/^Centred, and still wide/);
   });
@@ -97,7 +98,9 @@ describe('then its place, by the mounting', () => {
   });
 
   test('on a shaft it is the stands, and unknown it is asked', () => {
-    const [shaft] = markQuestions([mark(0.045, 0.03, 7.8)], { ...context, mounting: 'shaft' });
+    const [shaft] = markQuestions([mark(0.07, 0.03, 7.8)], { ...context, mounting: 'shaft' });
+    // Of ordinary width the height is right, wherever it sits.
+    expect(codes([mark(0.045, 0.03, 7.8)], { mounting: 'shaft' })).toEqual([]);
     expect(shaft?.ask).toBe('Is the height of the stands right?');
     const [unknown] = markQuestions([mark(0.045, 0.03, 7.8)], { ...context, mounting: undefined });
     expect(unknown?.ask).toMatch(/^How are the rockers mounted/);

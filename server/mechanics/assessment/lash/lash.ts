@@ -13,6 +13,7 @@ import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import { wayOutOf } from '../common/way-out.ts';
 import type { Bounds, Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { LashDetail, LashValveDetail } from './detail.ts';
+import { settingDetail } from './setting.ts';
 
 const asLine = ({ cylinder, valve, gap, moment, engine, nut }: LashEvidence): LashLine => ({
   cylinder,
@@ -172,6 +173,6 @@ export function lashPart(evidence: Evidence): PartSaid<LashDetail> {
     questions,
     stop: again.map((growth) => stopOf(growth, questions, valves)),
     headlines: valves.flatMap((valve) => headline(valve, questions)),
-    detail: { limit, valves, questionIds: questions.map(({ id }) => id) },
+    detail: { limit, valves, questionIds: questions.map(({ id }) => id), setting: settingDetail(evidence) },
   };
 }

@@ -5,6 +5,9 @@ export interface LeastSweepDetail {
   readonly value?: number;
   readonly low?: number;
   readonly high?: number;
+  /** Arm and lift that it is of. */
+  readonly arm?: number;
+  readonly lift?: number;
   readonly from: readonly string[];
   readonly lacks: readonly string[];
   readonly restsOn: readonly string[];
@@ -17,6 +20,8 @@ export interface MarkedValveDetail extends ValvePlace {
   readonly least: LeastSweepDetail;
   /** The least and what the limit allows over it. */
   readonly lookAgainOver?: number;
+  /** What to change next, from all of its marks; left out where they or the mounting don’t say. */
+  readonly advice?: string;
   readonly questionIds: readonly string[];
 }
 

@@ -103,6 +103,8 @@ export function leastSweepOf(
     const value = swept(arm.value, lift.value);
     return {
       value,
+      arm: arm.value,
+      lift: lift.value,
       low: Math.min(swept(arm.high, lift.low), value - FINEST),
       high: Math.max(swept(arm.low, lift.high), value + FINEST),
       from,

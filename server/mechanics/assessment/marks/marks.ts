@@ -1,16 +1,17 @@
-import { markQuestions } from '../../tip-mark/mark-questions.ts';
+import { defined } from '../../../../shared/defined.ts';
+import { markAdvice, markQuestions } from '../../tip-mark/mark-questions.ts';
 import type { MarkQuestion } from '../../tip-mark/types.ts';
 import type { AssessedQuestion, Headline, StopReason } from '../assessment.ts';
 import type { ValveRatio } from '../change/input.ts';
 import { asked } from '../common/asked.ts';
 import { limitNamed } from '../common/limits.ts';
 import type { PartSaid } from '../common/part-said.ts';
-import { byId, byPlace, placeOf, valveSubject } from '../common/said.ts';
+import { byId, byPlace, placeOf, upperFirst, valveSubject } from '../common/said.ts';
 import type { Evidence, LimitEvidence, TipMarkEvidence } from '../evidence.ts';
 import type { MarkedValveDetail, MarksDetail } from './detail.ts';
 import { edgeStop, edges } from './edges.ts';
 import { leastSweepOf } from './least-sweep.ts';
-import { markOf, worstToBest } from './order.ts';
+import { inOneConvention, markOf, worstToBest } from './order.ts';
 import { markJudgement, sweepQuantity } from './said.ts';
 
 const SIDES = ['intake', 'exhaust'] as const;
@@ -39,6 +40,9 @@ function valveOf(
     leastSweep: least.value,
     overLeast: limit.value,
     mounting: evidence.engine.mounting,
+    arm: least.arm,
+    lift: least.lift,
+    ratio: evidence.rockers.soldAs,
     stem,
     beside: beside.map(markOf),
   };
@@ -47,7 +51,9 @@ function valveOf(
       { ...found, weight, restsOn: [mark.id] },
       { about, step: 'geometry', among: mark.id, answers: evidence.answers },
     );
-  const questions = markQuestions(marks.map(markOf), context)
+  const told = inOneConvention(marks).map(markOf);
+  const advice = markAdvice(told, context);
+  const questions = markQuestions(told, context)
     .filter(({ code }) => code !== 'mark-at-the-edge')
     .map((found) => ask(found, best, 'weak'));
   const atEdge = edges(marks, context).map(({ mark, found }) => ({
@@ -70,6 +76,7 @@ function valveOf(
         judgedId: best.id,
         least,
         ...(least.value === undefined ? {} : { lookAgainOver: least.value + limit.value }),
+        ...defined({ advice: advice === undefined ? undefined : upperFirst(advice) }),
         questionIds: all.map(({ id }) => id),
       },
     },

@@ -11,6 +11,19 @@ const notToRun = (gap: NotToRun): NotToRun => ({ ...gap, wayOut: afterTheStop(ga
 const change = (details: Details['change']): Details['change'] =>
   details.map((each) => ({ ...each, adjusters: afterTheStop(each.adjusters) }));
 
+/** Which valve is set when is told again once anything may be set. */
+const lash = (detail: Details['lash']): Details['lash'] => ({
+  ...detail,
+  setting: { said: [afterTheStop('which valve is set when, by the firing order.')], lacks: [], rows: [] },
+});
+
+const marks = (detail: Details['marks']): Details['marks'] => ({
+  ...detail,
+  valves: detail.valves.map((valve) =>
+    valve.advice === undefined ? valve : { ...valve, advice: afterTheStop(valve.advice) },
+  ),
+});
+
 const swapLater = <Odd extends { readonly swap?: string }>(odd: Odd): Odd =>
   odd.swap === undefined ? odd : { ...odd, swap: afterTheStop(odd.swap) };
 
@@ -36,6 +49,12 @@ export function heldBack(assessment: Assessment): Assessment {
     questions: assessment.questions.map(question),
     judgements: assessment.judgements.map((each) => judgement(each, swaps)),
     notToRun: assessment.notToRun.map(notToRun),
-    details: { ...details, change: change(details.change), sheet: sheet(details.sheet) },
+    details: {
+      ...details,
+      change: change(details.change),
+      sheet: sheet(details.sheet),
+      lash: lash(details.lash),
+      marks: marks(details.marks),
+    },
   };
 }

@@ -1,6 +1,7 @@
-import { knownOf } from '../../call/worked/known-inputs.ts';
-import { atBench, firstAt, type PartForm, sameField } from '../../call/worked/part-form.ts';
-import { quantityField, selectField } from '../../web/forms/fields.ts';
+import { inField } from '../../../call/worked/in-field.ts';
+import { knownOf } from '../../../call/worked/known-inputs.ts';
+import { atBench, firstAt, type PartForm, sameField } from '../../../call/worked/part-form.ts';
+import { quantityField, selectField } from '../../../web/forms/fields.ts';
 
 const SET_AT = {
   'mid-lift': 'At half lift, as it should be',
@@ -13,15 +14,6 @@ const LABELS = {
   netLift: 'Net lift of the valve',
   setAt: 'Square to the stem',
 };
-
-function inField(value: unknown): string {
-  if (typeof value !== 'object' || value === null) return '';
-  const amount: unknown = Reflect.get(value, 'value');
-  const unit: unknown = Reflect.get(value, 'unit');
-  return typeof amount === 'number' && typeof unit === 'string'
-    ? `${String(amount).replace(/^0\./, '.')} ${unit}`
-    : '';
-}
 
 /** Arm and lift: the least the roller can sweep. */
 export const sweepForm: PartForm = {

@@ -1,20 +1,20 @@
-import { MARK_FOUND, MARK_SIDES, PUSHROD_OVER } from '../../../shared/schemas/tip-mark.ts';
-import { SPRINGS, VALVES } from '../../../shared/schemas/words.ts';
-import type { Component } from '../../../views/parts/components.ts';
-import type { FormGroup } from '../../../views/parts/form.examples.ts';
-import type { CallContext } from '../../call/context.ts';
-import { correctionForm } from '../../call/correction-form.ts';
-import type { PageForm } from '../../call/forms.ts';
-import { isStopped } from '../../call/under-stop.ts';
-import type { TipMark } from '../../records/tip-marks/tip-mark-table.ts';
+import { MARK_FOUND, MARK_SIDES, PUSHROD_OVER } from '../../../../shared/schemas/tip-mark.ts';
+import { SPRINGS, VALVES } from '../../../../shared/schemas/words.ts';
+import type { Component } from '../../../../views/parts/components.ts';
+import type { FormGroup } from '../../../../views/parts/form.examples.ts';
+import type { CallContext } from '../../../call/context.ts';
+import { correctionForm } from '../../../call/correction-form.ts';
+import type { PageForm } from '../../../call/forms.ts';
+import { isStopped } from '../../../call/under-stop.ts';
+import type { TipMark } from '../../../records/tip-marks/tip-mark-table.ts';
 import {
   choiceField,
   type FormState,
   numberField,
   quantityField,
   selectField,
-} from '../../web/forms/fields.ts';
-import type { Fields } from '../../web/forms/read-form.ts';
+} from '../../../web/forms/fields.ts';
+import type { Fields } from '../../../web/forms/read-form.ts';
 
 const MARK_LABELS = {
   cylinder: 'Cylinder',
@@ -24,12 +24,34 @@ const MARK_LABELS = {
   off: 'Its middle from the stem’s middle',
   pushrod: 'Pushrod it was made with',
   pushrodOver: 'That length is taken',
+  shims: 'Shims under the stand',
   stem: 'Stem, or lash cap, across',
   spring: 'Spring on the valve',
   found: 'How the mark came about',
 };
 
 const big = (context: CallContext) => (context.side === 'bench' ? { big: true } : {});
+
+/** On a shaft or pedestal the height moves the mark, else the pushrod's length. */
+const onStand = ({ build }: CallContext): boolean =>
+  ['shaft', 'pedestal'].includes(build.spec.engine?.rockerMounting ?? '');
+
+const pushrodField = (shown: FormState, context: CallContext): Component =>
+  quantityField(shown, 'pushrod', MARK_LABELS.pushrod, 'length', {
+    optional: true,
+    ...(onStand(context) ? {} : { hint: 'So that the next length can be told.' }),
+    ...big(context),
+  });
+const shimsField = (shown: FormState, context: CallContext): Component =>
+  quantityField(shown, 'shims', MARK_LABELS.shims, 'length', {
+    optional: true,
+    hint: 'None is 0: so that the next height can be told.',
+    ...big(context),
+  });
+
+/** What moves the mark on this mounting; the other one is folded away. */
+const madeWith = (shown: FormState, context: CallContext): Component =>
+  onStand(context) ? shimsField(shown, context) : pushrodField(shown, context);
 
 function sizeFields(shown: FormState, context: CallContext): Component[] {
   return [
@@ -40,14 +62,10 @@ function sizeFields(shown: FormState, context: CallContext): Component[] {
     choiceField(shown, 'side', MARK_LABELS.side, MARK_SIDES),
     quantityField(shown, 'off', MARK_LABELS.off, 'length', {
       optional: true,
-      hint: '2 on the drawing. Centred: leave it empty.',
+      hint: '2 on the drawing. Centred, or not measured: leave it empty.',
       ...big(context),
     }),
-    quantityField(shown, 'pushrod', MARK_LABELS.pushrod, 'length', {
-      optional: true,
-      hint: 'So that the next length can be told.',
-      ...big(context),
-    }),
+    madeWith(shown, context),
   ];
 }
 
@@ -60,11 +78,16 @@ const howMade = (shown: FormState, stopped: boolean): Component[] => [
   selectField(shown, 'spring', MARK_LABELS.spring, SPRINGS),
 ];
 
-const folded = (shown: FormState): FormGroup => ({
+const folded = (shown: FormState, context: CallContext): FormGroup => ({
   legend: 'The pushrod and the stem',
-  fold: shown.faults.some(({ field }) => ['stem', 'pushrodOver'].includes(field)) ? 'open' : 'shut',
+  fold: shown.faults.some(({ field }) =>
+    ['stem', 'pushrodOver', onStand(context) ? 'pushrod' : 'shims'].includes(field),
+  )
+    ? 'open'
+    : 'shut',
   columns: true,
   slots: [
+    onStand(context) ? pushrodField(shown, context) : shimsField(shown, context),
     selectField(shown, 'pushrodOver', MARK_LABELS.pushrodOver, PUSHROD_OVER, {
       hint: 'Over its ends and to a gauge differ by about .017 in.',
     }),
@@ -106,7 +129,7 @@ export function markForm(context: CallContext, last: TipMark | undefined): PageF
       },
       { columns: true, slots: sizeFields(shown, context) },
       { columns: true, slots: howMade(shown, stopped) },
-      folded(shown),
+      folded(shown, context),
     ],
     buttons: [{ label: 'Keep the mark', kind: 'primary', key: 'k' }],
   };
@@ -125,14 +148,19 @@ export function markCorrectionForm(context: CallContext, mark: TipMark): PageFor
       off: mark.off?.readAs ?? '',
       pushrod: mark.pushrod?.readAs ?? '',
       pushrodOver: mark.pushrodOver,
+      shims: mark.shims?.readAs ?? '',
       stem: mark.stem?.readAs ?? '',
       spring: mark.spring,
       found: mark.found,
     },
-    slots: (shown) => [...sizeFields(shown, context), ...howMade(shown, false), ...folded(shown).slots],
+    slots: (shown) => [
+      ...sizeFields(shown, context),
+      ...howMade(shown, false),
+      ...folded(shown, context).slots,
+    ],
     reasonHint: 'Such as “caliper was on the edge, read again”.',
   });
 }
 
 /** What goes along when a mark is put right. */
-export const MARK_ALONG = ['side', 'off', 'pushrod', 'pushrodOver', 'stem', 'spring', 'found'];
+export const MARK_ALONG = ['side', 'off', 'pushrod', 'pushrodOver', 'shims', 'stem', 'spring', 'found'];

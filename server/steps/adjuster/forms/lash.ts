@@ -1,11 +1,17 @@
-import { ENGINE_HEAT, LASH_MOMENTS, NUT_STATES } from '../../../shared/schemas/lash-log.ts';
-import { VALVES } from '../../../shared/schemas/words.ts';
-import type { CallContext } from '../../call/context.ts';
-import type { PageForm } from '../../call/forms.ts';
-import { isStopped } from '../../call/under-stop.ts';
-import type { LoggedLash } from '../../records/lash-log/lash-log.ts';
-import { choiceField, type FormState, numberField, selectField, textField } from '../../web/forms/fields.ts';
-import { gaugedField } from '../../web/forms/gauged-field.ts';
+import { ENGINE_HEAT, LASH_MOMENTS, NUT_STATES } from '../../../../shared/schemas/lash-log.ts';
+import { VALVES } from '../../../../shared/schemas/words.ts';
+import type { CallContext } from '../../../call/context.ts';
+import type { PageForm } from '../../../call/forms.ts';
+import { isStopped } from '../../../call/under-stop.ts';
+import type { LoggedLash } from '../../../records/lash-log/lash-log.ts';
+import {
+  choiceField,
+  type FormState,
+  numberField,
+  selectField,
+  textField,
+} from '../../../web/forms/fields.ts';
+import { gaugedField } from '../../../web/forms/gauged-field.ts';
 
 const LABELS = {
   cylinder: 'Cylinder',

@@ -1,19 +1,16 @@
-import type { FormGroup } from '../../../views/parts/form.examples.ts';
-import { knownOf } from '../../call/worked/known-inputs.ts';
-import { atBench, firstAt, type PartForm } from '../../call/worked/part-form.ts';
+import type { FormGroup } from '../../../../views/parts/form.examples.ts';
+import { textInField } from '../../../call/worked/in-field.ts';
+import { knownOf } from '../../../call/worked/known-inputs.ts';
+import { atBench, firstAt, type PartForm } from '../../../call/worked/part-form.ts';
 import {
   type FormState,
   numberField,
   quantityField,
   selectField,
   textField,
-} from '../../web/forms/fields.ts';
+} from '../../../web/forms/fields.ts';
+import { ADJUSTER_PLACES, knownThread } from './common.ts';
 
-const MOUNTS = {
-  'stud-nut': 'Nut on the stud',
-  'cup-screw': 'Screw at the pushrod, on a shaft',
-  'valve-end-screw': 'Screw at the valve, on a shaft',
-} as const;
 const LIFTERS = {
   hydraulic: 'Hydraulic: a plunger to press down',
   solid: 'Solid: a gap to set',
@@ -41,9 +38,6 @@ const IN_WORDS = [
   ['lashWanted', 'the lash wanted'],
   ['preloadWanted', 'the preload wanted'],
 ] as const;
-
-const text = (value: unknown): string =>
-  typeof value === 'string' || typeof value === 'number' ? String(value) : '';
 
 /** Open where something is typed in it, where its fault stands, or where the lifter is of its kind. */
 const foldOf = ({ typed, faults }: FormState, names: readonly string[], ofLifter: boolean) =>
@@ -88,9 +82,14 @@ function wantedGroups(shown: FormState): FormGroup[] {
 export const adjusterForm: PartForm = {
   labels: LABELS,
   button: 'Keep what the turns do',
-  initial: (context) => {
+  initial: (context, workings) => {
     const { ratio, mount, lifter } = knownOf('adjuster', context.build.spec);
-    return { ratio: text(ratio), mount: text(mount) || 'stud-nut', lifter: text(lifter) || 'hydraulic' };
+    return {
+      thread: knownThread(workings),
+      ratio: textInField(ratio),
+      mount: textInField(mount) || 'stud-nut',
+      lifter: textInField(lifter) || 'hydraulic',
+    };
   },
   groups: (shown, context) => [
     {
@@ -114,7 +113,7 @@ export const adjusterForm: PartForm = {
       columns: true,
       slots: [
         numberField(shown, 'ratio', LABELS.ratio),
-        selectField(shown, 'mount', LABELS.mount, MOUNTS),
+        selectField(shown, 'mount', LABELS.mount, ADJUSTER_PLACES),
         selectField(shown, 'lifter', LABELS.lifter, LIFTERS),
       ],
     },

@@ -1,0 +1,73 @@
+import { formatQuantity } from '../../../shared/quantities/format.ts';
+import { fromSi } from '../../../shared/quantities/units.ts';
+import type { Advice } from './advice.ts';
+import { pivotErrorOf } from './pivot-error.ts';
+import type { Mark, MarkContext, Mounting } from './types.ts';
+
+export const inchesSaid = (si: number): string => formatQuantity(fromSi(si, 'in'), { places: 3 });
+
+const AGAIN = 'same ink, light spring, two turns by hand; send width and place.';
+
+const CONTRADICTS = {
+  'same-setting': 'two marks made at one setting are more than .020 in apart',
+  'moved-back':
+    'a longer pushrod should carry the mark toward the exhaust side, and here it went the other way',
+  'no-one-least': 'the widths go up and down and up again instead of to one least',
+} as const;
+
+const STANDS: Readonly<Record<Mounting, string>> = { stud: 'pushrod', pedestal: 'pedestal', shaft: 'stands' };
+
+function changeSaid(
+  advice: Extract<Advice, { how: 'change' }>,
+  mounting: Mounting,
+): { readonly todo: string; readonly because: string } {
+  const { way, by, to, found, from, placeAgainst } = advice;
+  const stud = mounting === 'stud';
+  const verb = stud ? (way === 'up' ? 'lengthen' : 'shorten') : way === 'up' ? 'raise' : 'lower';
+  const target =
+    to === undefined ? '' : stud ? `, to ${inchesSaid(to)}` : to < 0 ? '' : `, to ${inchesSaid(to)} of shims`;
+  const why =
+    from === 'place'
+      ? found === 'line'
+        ? 'the places of these marks point there'
+        : `the mark sits toward the ${way === 'up' ? 'valley: on a stud too short' : 'exhaust side: on a stud too long'}`
+      : found === 'least'
+        ? 'the widths are least there'
+        : 'the marks get narrower that way';
+  return {
+    todo: `${verb} the ${STANDS[mounting]} by ${inchesSaid(by)}${target}`,
+    because: `${why}${placeAgainst ? '; its place asks for the other way, and width goes first' : ''}`,
+  };
+}
+
+/** The most that the height can be off, told as what is changed; nothing where arm or lift are not known. */
+function mostSaid(mark: Mark, { arm, lift, ratio, mounting }: MarkContext): string {
+  const error = arm === undefined || lift === undefined ? undefined : pivotErrorOf(arm, lift, mark.width);
+  if (error === undefined) return '';
+  // On a stud the tip stands still: the cup, and with it the pushrod, goes further than the pivot.
+  const length = mounting === 'stud' ? (ratio === undefined ? undefined : error * (1 + 1 / ratio)) : error;
+  return length === undefined || length <= 0
+    ? ''
+    : ` By its width alone ${mounting === 'stud' ? 'the pushrod' : 'the height'} is at most ${inchesSaid(length)} off, whichever way: the contact line’s own width is in it.`;
+}
+
+/** What to do next about the marks of a valve, in one sentence or two; all of its marks are in it. */
+export function adviceSaid(advice: Advice, judged: Mark, context: MarkContext): string {
+  const { mounting = 'stud' } = context;
+  switch (advice.how) {
+    case 'keep':
+      return mounting === 'stud'
+        ? `leave the pushrod${advice.at === undefined ? '' : ` at ${inchesSaid(advice.at)}`} as it is.`
+        : `leave the height as it is.${judged.side === 'centred' ? '' : ' On a shaft or pedestal where the mark sits says where the pivot stands along the head, not how high.'}`;
+    case 'change': {
+      const { todo, because } = changeSaid(advice, mounting);
+      return `${todo}: ${because}. Then ink again: ${AGAIN}`;
+    }
+    case 'both-ways':
+      return mounting === 'stud'
+        ? `try .050 longer and .050 shorter, ink both, and keep the narrowest of the three even where it is off centre.${mostSaid(judged, context)}`
+        : `change the height of the ${STANDS[mounting]} by one shim and ink again, with the shims told; the narrower one is the way to go.${mostSaid(judged, context)}`;
+    case 'contradict':
+      return `these marks contradict each other: ${CONTRADICTS[advice.because]}. Set each one again with a caliper and read again: ${AGAIN}`;
+  }
+}

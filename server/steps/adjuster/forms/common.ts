@@ -1,0 +1,12 @@
+import { lastInput, textInField } from '../../../call/worked/in-field.ts';
+import type { Working } from '../../../records/workings/workings.ts';
+
+export const ADJUSTER_PLACES = {
+  'stud-nut': 'Nut on the stud',
+  'cup-screw': 'Screw at the pushrod, on a shaft',
+  'valve-end-screw': 'Screw at the valve, on a shaft',
+} as const;
+
+/** The thread that was told last, for whichever sum: an engine has one kind of adjuster. */
+export const knownThread = (workings: readonly Working[]): string =>
+  textInField(lastInput(workings, ['adjuster', 'lifter-preload'], 'thread'));

@@ -1,0 +1,200 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { computation as rollerSweep } from '../../../server/mechanics/computations/roller-sweep.ts';
+import { type Advice, adviceOf } from '../../../server/mechanics/tip-mark/advice.ts';
+import { markAdvice, markQuestions } from '../../../server/mechanics/tip-mark/mark-questions.ts';
+import { pivotErrorOf, sweepOff } from '../../../server/mechanics/tip-mark/pivot-error.ts';
+import type { Mark, MarkContext, Mounting } from '../../../server/mechanics/tip-mark/types.ts';
+
+const IN = 0.0254;
+
+/** Width in inches, where its middle is (toward the exhaust side positive), and what it was made with. */
+function mark(
+  width: number,
+  at: number | 'valley' | 'exhaust',
+  made: { pushrod?: number; shims?: number } = {},
+): Mark {
+  const side = typeof at === 'string' ? at : at === 0 ? 'centred' : at > 0 ? 'exhaust' : 'valley';
+  return {
+    width: width * IN,
+    side,
+    ...(typeof at === 'number' ? { off: Math.abs(at) * IN } : {}),
+    ...(made.pushrod === undefined ? {} : { pushrod: made.pushrod * IN }),
+    ...(made.shims === undefined ? {} : { shims: made.shims * IN }),
+  };
+}
+const rod = (pushrod: number) => ({ pushrod });
+const stand = (shims: number) => ({ shims });
+
+/** Least .031 of .600 on 1.48 (desk playbook, call 6), ordinary to .051. */
+const on = (mounting: Mounting | undefined, more: Partial<MarkContext> = {}): MarkContext => ({
+  leastSweep: 0.0307 * IN,
+  overLeast: 0.02 * IN,
+  mounting,
+  beside: [],
+  ...more,
+});
+const inch = (si: number | undefined) => (si === undefined ? undefined : Number((si / IN).toFixed(4)));
+
+/** `up to 7.85 by place, line` */
+function said(advice: Advice | undefined): string {
+  if (advice?.how !== 'change')
+    return advice?.how === 'contradict' ? advice.because : (advice?.how ?? 'nothing');
+  const { way, to, by, from, found, placeAgainst } = advice;
+  return `${way} ${inch(by)}${to === undefined ? '' : ` to ${inch(to)}`} by ${from}, ${found}${placeAgainst ? ', place against' : ''}`;
+}
+/** The judged one goes last: the narrowest. */
+const narrowestLast = (marks: readonly Mark[]) => marks.toSorted((a, b) => b.width - a.width);
+const stud = (...marks: Mark[]) => said(adviceOf(narrowestLast(marks), on('stud')));
+const shaft = (...marks: Mark[]) => said(adviceOf(narrowestLast(marks), on('shaft')));
+
+describe('on a stud', () => {
+  test('one mark: by its side, a turn of a checker: too short toward the valley (trade press)', () => {
+    expect(stud(mark(0.045, -0.03, rod(7.8)))).toBe('up 0.05 to 7.85 by place, step');
+    expect(stud(mark(0.045, 'exhaust', rod(7.8)))).toBe('down 0.05 to 7.75 by place, step');
+    expect(stud(mark(0.045, 'valley'))).toBe('up 0.05 by place, step');
+    expect(stud(mark(0.045, 0, rod(7.8)))).toBe('keep');
+    expect(stud(mark(0.07, 0, rod(7.8)))).toBe('both-ways');
+  });
+
+  test('width ordinary: where the line through the places meets the middle', () => {
+    // From −.030 at 7.750 and −.010 at 7.800 it meets the middle at 7.825, by hand.
+    expect(stud(mark(0.05, -0.03, rod(7.75)), mark(0.048, -0.01, rod(7.8)))).toBe(
+      'up 0.025 to 7.825 by place, line',
+    );
+  });
+
+  test('wide: on from the narrowest, whatever the place asks for', () => {
+    expect(stud(mark(0.09, -0.05, rod(7.75)), mark(0.07, -0.02, rod(7.8)))).toBe(
+      'up 0.05 to 7.85 by width, step',
+    );
+    expect(stud(mark(0.07, -0.03, rod(7.75)), mark(0.09, -0.01, rod(7.8)))).toBe(
+      'down 0.05 to 7.7 by width, step, place against',
+    );
+  });
+
+  test('three widths: where the parabola through them is least, by hand 7.8167', () => {
+    // .090, .062, .074 at 7.75, 7.80, 7.85: slopes −.56 and .24 meet zero .035 after 7.775: 7.810.
+    expect(
+      stud(mark(0.09, -0.05, rod(7.75)), mark(0.062, -0.02, rod(7.8)), mark(0.074, 0.01, rod(7.85))),
+    ).toBe('up 0.01 to 7.81 by width, least');
+  });
+
+  test('marks that can’t be of one thing contradict each other', () => {
+    expect(stud(mark(0.05, -0.06, rod(7.8)), mark(0.05, 0.04, rod(7.8)))).toBe('same-setting');
+    expect(stud(mark(0.08, 0, rod(7.8)), mark(0.05, 0, rod(7.8)))).toBe('same-setting');
+    expect(stud(mark(0.05, -0.01, rod(7.75)), mark(0.05, -0.04, rod(7.8)))).toBe('moved-back');
+    expect(
+      stud(
+        mark(0.08, 0, rod(7.7)),
+        mark(0.055, 0, rod(7.75)),
+        mark(0.08, 0, rod(7.8)),
+        mark(0.052, 0, rod(7.85)),
+      ),
+    ).toBe('no-one-least');
+  });
+
+  test('what a builder reads is one sentence, and one question', () => {
+    const marks = narrowestLast([mark(0.09, -0.05, rod(7.75)), mark(0.07, -0.02, rod(7.8))]);
+    expect(markAdvice(marks, on('stud'))).toBe(
+      'lengthen the pushrod by .050 in, to 7.850 in: the marks get narrower that way. Then ink again: same ink, light spring, two turns by hand; send width and place.',
+    );
+    expect(markQuestions(marks, on('stud')).map(({ code, ask }) => [code, ask])).toEqual([
+      ['mark-wide', 'Would 7.850 in make the mark narrower? That is .050 in longer.'],
+    ]);
+    const against = [mark(0.05, -0.01, rod(7.75)), mark(0.05, -0.04, rod(7.8))];
+    expect(markQuestions(against, on('stud')).map(({ code }) => code)).toEqual(['length-moves-nothing']);
+    expect(markAdvice(against, on('stud'))).toMatch(/^these marks contradict each other: a longer pushrod/);
+  });
+});
+
+describe('on a shaft', () => {
+  test('the place says nothing of the height; two heights do', () => {
+    expect(shaft(mark(0.045, 0.03, stand(0.03)))).toBe('keep');
+    expect(shaft(mark(0.08, 0.03, stand(0.03)))).toBe('both-ways');
+    expect(shaft(mark(0.08, 0, stand(0)), mark(0.06, 0, stand(0.03)))).toBe('up 0.05 to 0.08 by width, step');
+    expect(shaft(mark(0.06, 0, stand(0)), mark(0.08, 0, stand(0.03)))).toBe(
+      'down 0.05 to -0.05 by width, step',
+    );
+    const lower = markAdvice(
+      narrowestLast([mark(0.06, 0, stand(0)), mark(0.08, 0, stand(0.03))]),
+      on('shaft'),
+    );
+    expect(lower).toMatch(/^lower the stands by \.050 in: the marks get narrower/);
+  });
+
+  test('a pushrod’s length on a shaft moves nothing, and without the mounting it is asked', () => {
+    expect(shaft(mark(0.08, 0, rod(7.7)), mark(0.06, 0, rod(7.8)))).toBe('both-ways');
+    expect(said(adviceOf([mark(0.08, 0)], on(undefined)))).toBe('nothing');
+    expect(markQuestions([mark(0.08, 0)], on(undefined))[0]?.ask).toMatch(/^How are the rockers mounted/);
+  });
+});
+
+describe('how far off the height is, from the width', () => {
+  test('set square at one end it is half the lift off: .108, .154, .209 on 1.45 (trade practice 2.10)', () => {
+    for (const [lift, quoted] of [
+      [0.55, 0.108],
+      [0.65, 0.154],
+      [0.75, 0.209],
+    ] as const) {
+      expect(sweepOff(1.45 * IN, lift * IN, (lift / 2) * IN) / IN).toBeCloseTo(quoted, 3);
+      expect((pivotErrorOf(1.45 * IN, lift * IN, quoted * IN) ?? 0) / IN).toBeCloseTo(lift / 2, 2);
+    }
+    expect(pivotErrorOf(1.45 * IN, 0.55 * IN, 0.02 * IN)).toBe(0);
+    expect(pivotErrorOf(1.45 * IN, 0.55 * IN, 2 * IN)).toBeUndefined();
+  });
+
+  test('against the roller turned through its lift in small steps, at any height', () => {
+    const sizes = fc.tuple(
+      fc.double({ min: 1.2, max: 1.8, noNaN: true }),
+      fc.double({ min: 0.3, max: 0.8, noNaN: true }),
+      fc.double({ min: 0, max: 0.5, noNaN: true }),
+    );
+    fc.assert(
+      fc.property(sizes, ([arm, lift, off]) => {
+        const across = Array.from({ length: 2001 }, (_, step) => {
+          const height = off + lift / 2 - (lift * step) / 2000;
+          return arm * Math.cos(Math.asin(height / arm));
+        });
+        const swept = Math.max(...across) - Math.min(...across);
+        expect(sweepOff(arm, lift, off)).toBeCloseTo(swept, 5);
+        expect(pivotErrorOf(arm, lift, sweepOff(arm, lift, off)) ?? Number.NaN).toBeCloseTo(off, 4);
+      }),
+    );
+    const least = rollerSweep.compute({ pivotToTip: 1.5, netLift: 0.6, setAt: 'mid-lift' }).leastSweep;
+    expect(sweepOff(1.5, 0.6, 0)).toBeCloseTo(least, 12);
+  });
+
+  test('is told as the pushrod’s own on a stud: pivot × (1 + 1/ratio)', () => {
+    const known = { arm: 1.45 * IN, lift: 0.55 * IN, ratio: 1.5 };
+    // .275 × (1 + 1/1.5) = .458 by hand.
+    expect(markAdvice([mark(0.1084, 0)], on('stud', known))).toContain('the pushrod is at most .458 in off');
+    expect(markAdvice([mark(0.1084, 0)], on('shaft', known))).toContain('the height is at most .275 in off');
+  });
+});
+
+test('whichever order the marks come in, the advice is the same', () => {
+  const made = fc.array(
+    fc.tuple(
+      fc.integer({ min: 40, max: 110 }),
+      fc.integer({ min: -60, max: 60 }),
+      fc.integer({ min: 0, max: 5 }),
+    ),
+    { minLength: 1, maxLength: 5 },
+  );
+  fc.assert(
+    fc.property(made, fc.constantFrom<Mounting>('stud', 'shaft'), (all, mounting) => {
+      const marks = narrowestLast(
+        all.map(([width, at, step]) =>
+          mark(width / 1000, at / 1000, { pushrod: 7.7 + step * 0.05, shims: step * 0.015 }),
+        ),
+      );
+      const judged = marks.at(-1);
+      if (judged === undefined) return;
+      const others = marks.slice(0, -1);
+      expect(said(adviceOf([...others.toReversed(), judged], on(mounting)))).toBe(
+        said(adviceOf(marks, on(mounting))),
+      );
+    }),
+  );
+});
