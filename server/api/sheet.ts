@@ -5,7 +5,7 @@ import { correctSheetReading, newSheetReadings, pasteSheet } from '../../shared/
 import { assessed, callMeant } from '../assessment/assessed.ts';
 import { questionsOfPasted } from '../assessment/sheet/pasted.ts';
 import { sheetView, showSheet } from '../assessment/sheet/view.ts';
-import { assessedQuestionView, questionFields } from '../assessment/view.ts';
+import { assessedQuestionView, questionFields } from '../assessment/view/question.ts';
 import { keepPasted, lookAtPasted, textFaults } from '../records/sheet/paste-sheet.ts';
 import { keepSheetReadings, replaceSheetReading } from '../records/sheet/sheet-readings.ts';
 import { sheetReadingView, showSheetReading } from '../records/sheet/view.ts';

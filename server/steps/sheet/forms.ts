@@ -31,6 +31,7 @@ const NOTHING = {
 /** Keeps what was filled in for one valve. */
 const oneValveForm = stepForm({
   path: '/sheet',
+  beside: ['order'],
   schema: oneValve,
   run: async (input, { tx, principal, call, req }) => {
     const { cylinder: _, valve: __, armId: ___, figures = {}, ...how } = input;
