@@ -61,7 +61,7 @@ export function assess(evidence: Evidence): Assessment {
   const ofSheet = nextOfSheet(sheet.detail);
   // One valve is told from its siblings: what else there is to its ratio is not what the call is about.
   const explained = planOf(goal).waitsFor.includes('sheet') ? [] : read.explained;
-  const next = nextOf({ closed, stop, lacking, atEnd, questions, explained, ofSheet, ofPart });
+  const next = nextOf({ closed, stop, notToRun, lacking, atEnd, questions, explained, ofSheet, ofPart });
   const details: Details = {
     setUps: ratio.detail,
     sheet: sheet.detail,

@@ -7,6 +7,7 @@ import { listComponents } from '../../call/report-parts.ts';
 import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
 import { inches, upperFirst } from '../../mechanics/assessment/common/said.ts';
 import { drawingComponent, factsComponent, tableComponent } from '../../web/components.ts';
+import { checksNow } from './checks-now.ts';
 import { figuresTable, gapReasons, gapsTable, ratioFacts } from './figures-tables.ts';
 import { titleOf } from './judged.ts';
 import { marginsDrawing } from './margins-drawing.ts';
@@ -50,11 +51,12 @@ const known = (label: string, si: number | undefined) =>
 
 /** One valve, or one side: its ratios, what is told of each gap, and the figures behind that. */
 export function blockComponent(
-  { assessment, build }: CallContext,
+  context: CallContext,
   detail: ChangeDetail,
   keep: readonly PageForm[],
   of: { readonly open: boolean; readonly rejected: RejectedForm | undefined },
 ): Component {
+  const { assessment, build } = context;
   const title = upperFirst(titleOf(detail, assessment));
   const drawing = marginsDrawing(build.spec, detail);
   const slots = [
@@ -66,10 +68,7 @@ export function blockComponent(
     ...listComponents('Why', gapReasons(detail)),
     tableComponent(figuresTable(detail)),
     ...(drawing === undefined ? [] : [drawingComponent(drawing)]),
-    ...listComponents(
-      'Look at again',
-      detail.checks.map(({ sentence }) => sentence),
-    ),
+    ...listComponents('Look at again', checksNow(context, detail)),
     ...keep.map((form) => formComponent(form, of.rejected)),
   ];
   return of.open

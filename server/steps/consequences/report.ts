@@ -14,6 +14,7 @@ import {
 import { isStopped } from '../../call/under-stop.ts';
 import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
 import { drawingComponent, tableComponent } from '../../web/components.ts';
+import { checksNow } from './checks-now.ts';
 import { figureText, intervalText } from './figure-text.ts';
 import { figuresTable, gapReasons, gapsTable, ratioFacts } from './figures-tables.ts';
 import { judgementsOf, titleOf, worstFirst } from './judged.ts';
@@ -76,10 +77,7 @@ const valveComponents = (context: CallContext, detail: ChangeDetail): Component[
     ...(aSide
       ? [...runComponents('Ratios', ratioFacts(detail)), ...sideFigures(detail)]
       : [valveTables(context, detail)]),
-    ...saidComponents(
-      'Look at again',
-      detail.checks.map(({ sentence }) => sentence),
-    ),
+    ...saidComponents('Look at again', checksNow(context, detail)),
   ]);
   return [section];
 };

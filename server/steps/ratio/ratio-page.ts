@@ -8,6 +8,7 @@ import { saidOfSetUp } from '../../mechanics/assessment/ratio/said-of-set-up.ts'
 import { cautionComponent, noticeComponent } from '../../web/components.ts';
 import type { PageAsked } from '../../web/page-route.ts';
 import { dialComponent } from './dial-view.ts';
+import { fromSheetComponents } from './from-sheet.ts';
 import { benchLayout, deskLayout, setUpsComponent } from './layouts.ts';
 import { nextReading } from './next-reading.ts';
 import { readingForm } from './reading-form.ts';
@@ -39,7 +40,10 @@ function starting(
     return { forms: [form], slots: [CAUTION, formComponent(form, rejected)], screens: { position } };
   }
   const form = setUpForm(context, found?.setUp, req.query);
-  return { forms: [form], slots: [CAUTION, formComponent(form, rejected)] };
+  return {
+    forms: [form],
+    slots: [CAUTION, formComponent(form, rejected), ...fromSheetComponents(context)],
+  };
 }
 
 /** Method first, then passes, what is said of them and what it rests on, and what must be asked before it is believed. */
@@ -59,6 +63,6 @@ export function ratioPage({ context, req, rejected }: StepPageInput): StepBody {
   const slots = context.side === 'bench' ? benchLayout(context, parts) : deskLayout(context, parts);
   return {
     forms: [...(stopped ? [] : [form]), ...cards.forms, ...next.forms],
-    slots: [...slots, setUpsComponent(context, all, found)],
+    slots: [...slots, setUpsComponent(context, all, found), ...fromSheetComponents(context)],
   };
 }

@@ -56,8 +56,9 @@ export function liftsTable(
   const odd = sides.filter((side) => side.spring === spring).flatMap((side) => side.odd);
   const ratioOf = (row: SheetRowDetail) =>
     ratios.find((each) => each.spring === spring && valveName(each) === valveName(row));
-  const extra = (['lash', 'preload'] as const).filter((kind) =>
-    rows.some((row) => cellOf(row, kind) !== undefined),
+  // A grid has no more columns than stand beside one another; lash and gaps have tables of their own below it.
+  const extra = (['lash', 'preload'] as const).filter(
+    (kind) => entryOf === undefined && rows.some((row) => cellOf(row, kind) !== undefined),
   );
   const figure = (row: SheetRowDetail, kind: SheetKindName, on?: Spring): TableCell => ({
     ...figureCell(context, row, cellOf(row, kind, on)),

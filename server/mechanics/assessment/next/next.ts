@@ -1,7 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
 import type { Action } from '../../explain-readings/types.ts';
-import type { AssessedQuestion, NextAction, StopReason, Subject } from '../assessment.ts';
+import type { AssessedQuestion, NextAction, NotToRun, StopReason, Subject } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { placeOf, subjectSaid, upperFirst, valveSubject } from '../common/said.ts';
 import type { Lacking } from '../missing/missing.ts';
@@ -18,6 +18,8 @@ interface NextGiven {
   readonly closed: boolean;
   readonly stop: readonly StopReason[];
   readonly lacking: readonly Lacking[];
+  /** Why nobody runs it as it is, or fits what is planned. */
+  readonly notToRun: readonly NotToRun[];
   /** What is still to be said or done at the end of the call. */
   readonly atEnd: readonly Lacking[];
   readonly questions: readonly AssessedQuestion[];
@@ -68,6 +70,25 @@ function questionNext(questions: readonly AssessedQuestion[]): NextAction | unde
       : `${upperFirst(subjectSaid(open.about))}: ${open.test}`,
     reason: open.ask,
     turns: !again && !isAsked(open),
+  };
+}
+
+const LIFTED = 'not-to-run:stop:';
+
+/** A stop that was lifted to read its gap again, or parts that are not to be fitted: before anything else is asked. */
+function notToRunNext(notToRun: readonly NotToRun[]): NextAction | undefined {
+  const first =
+    notToRun.find(({ id }) => id.startsWith(LIFTED)) ?? notToRun.find(({ what }) => what === 'fit');
+  if (first === undefined) return undefined;
+  const lifted = first.id.startsWith(LIFTED);
+  return {
+    id: `next:${first.id}`,
+    action: lifted ? 'read-gap-again' : 'do-not-fit',
+    step: lifted ? 'sheet' : 'consequences',
+    about: first.about,
+    sentence: first.wayOut,
+    reason: first.sentence,
+    turns: lifted,
   };
 }
 
@@ -123,13 +144,15 @@ function endingNext(atEnd: readonly Lacking[]): NextAction {
 }
 
 /**
- * The one thing worth most now: under a stop what the stop needs; else what the goal lacks, the test of a strong doubt,
- * what tells an odd valve's part from its position, the reading that tells most, of the engine or of the part, the next step of the goal's plan, and at the end what was
- * found.
+ * The one thing worth most now: under a stop what the stop needs; else a gap whose stop was lifted to read it again, or
+ * parts that are not to be fitted; what the goal lacks, the test of a strong doubt, what tells an odd valve's part from
+ * its position, the reading that tells most, of the engine or of the part, the next step of the goal's plan, and at the
+ * end what was found.
  */
 export function nextOf({
   closed,
   stop,
+  notToRun,
   lacking,
   atEnd,
   questions,
@@ -141,6 +164,7 @@ export function nextOf({
   if (under !== undefined) return under;
   if (closed) return undefined;
   return (
+    notToRunNext(notToRun) ??
     lackingNext(lacking, true) ??
     questionNext(questions) ??
     ofSheet ??

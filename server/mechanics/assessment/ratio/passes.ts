@@ -93,9 +93,31 @@ function turnsApart(passes: readonly PassEvidence[], perTurn: number, spread: nu
   return { apart, odd, undecided: found.undecided };
 }
 
+const spreadOf = (passes: readonly PassEvidence[]): number => {
+  const values = passes.map(({ value }) => value);
+  return values.length < 2 ? 0 : Math.max(...values) - Math.min(...values);
+};
+
+/**
+ * Passes whose turns were not counted, whole turns away from those whose turns were: the count decides, however many
+ * they are.
+ */
+function turnsByCount(passes: readonly PassEvidence[], perTurn: number, spread: number): PassAside[] {
+  const counted = passes.filter((pass) => pass.counted);
+  if (counted.length === 0 || spreadOf(counted) > spread + EQUAL) return [];
+  const right = meanOf(counted);
+  const by = counted.map(({ pass }) => pass).join(', ');
+  return passes.flatMap((pass): PassAside[] => {
+    const turns = Math.round((right - pass.value) / perTurn);
+    if (pass.counted || turns === 0 || Math.abs(right - pass.value - turns * perTurn) > spread + EQUAL)
+      return [];
+    const why = `reads ${inches(pass.value)}, ${turnsSaid(turns)} pass ${by}, whose turns were counted`;
+    return [aside(pass, 'turn-apart', why, '; it is not averaged with it')];
+  });
+}
+
 function lacksOf(used: readonly PassEvidence[], spread: number, what: string): string[] {
-  const values = used.map(({ value }) => value);
-  const apart = values.length < 2 ? 0 : Math.max(...values) - Math.min(...values);
+  const apart = spreadOf(used);
   if (apart <= spread + EQUAL) return [];
   return [`passes of the ${what} that repeat: these lie ${inches(apart)} apart`];
 }
@@ -145,7 +167,11 @@ export function usedPasses(passes: readonly PassEvidence[], setUp: SetUpNow, wha
     .map((pass) => aside(pass, 'no-lift', 'shows no lift', ''));
   const zeros = withoutZeroOff(real);
   const returned = real.filter((pass) => !zeros.some((each) => each.pass === pass));
-  const { apart, odd, undecided } = turnsApart(returned, setUp.perTurn, spread);
+  const byCount = turnsByCount(returned, setUp.perTurn, spread);
+  const alike = returned.filter((pass) => !byCount.some((each) => each.pass === pass));
+  const found = turnsApart(alike, setUp.perTurn, spread);
+  const { odd, undecided } = found;
+  const apart = [...byCount, ...found.apart];
   const used = returned.filter((pass) => !apart.some((each) => each.pass === pass));
   const onlyOff = real.length > 0 && returned.length === 0;
   return {
@@ -156,7 +182,7 @@ export function usedPasses(passes: readonly PassEvidence[], setUp: SetUpNow, wha
       ...(undecided
         ? undecidedLacks(used, setUp.perTurn, spread, what)
         : odd.length > 0
-          ? oddLacks(odd, returned)
+          ? oddLacks(odd, alike)
           : lacksOf(onlyOff ? real : used, spread, what)),
     ],
   };

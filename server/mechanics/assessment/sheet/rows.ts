@@ -82,7 +82,9 @@ function ownLots(lots: readonly LiftLot[], seat: string | undefined): LiftLot[] 
     const [only] = here;
     const own = here.find(({ armId }) => armId !== undefined && armId === seat);
     const unnamed = here.find(({ armId }) => armId === undefined);
-    const found = own ?? unnamed ?? (here.length === 1 ? only : undefined);
+    // What was read with an arm that has moved on is not the valve's own figure any more.
+    const kept = only?.armId === undefined || seat === undefined || only.armId === seat;
+    const found = own ?? unnamed ?? (here.length === 1 && kept ? only : undefined);
     return found === undefined ? [] : [found];
   });
 }
