@@ -17,6 +17,7 @@ import { ratioPart, ratioRead } from './ratio/ratio.ts';
 import { valveRatios } from './ratio/valve-ratios.ts';
 import { sheetPart } from './sheet/sheet.ts';
 import { liftedGaps, stopReasons } from './stop.ts';
+import { timingPart } from './timing/timing.ts';
 
 /** All that the parts say, each list in the order of the parts. */
 const together = (parts: readonly PartSaid<unknown>[]) => ({
@@ -42,8 +43,9 @@ export function assess(evidence: Evidence): Assessment {
   const change = changePart(evidence, ratios);
   const marks = marksPart(evidence, ratios);
   const lash = lashPart(evidence);
+  const timing = timingPart(evidence);
   const part = partPart(evidence);
-  const others = [sheet, change, marks, lash, part];
+  const others = [sheet, change, marks, timing, lash, part];
   const raised = others.flatMap((each) => each.stop);
   const stop = stopReasons(evidence, raised);
   const notToRun = [...change.notToRun, ...liftedGaps(evidence, raised)];
@@ -62,6 +64,7 @@ export function assess(evidence: Evidence): Assessment {
     change: change.detail,
     marks: marks.detail,
     lash: lash.detail,
+    timing: timing.detail,
     part: part.detail,
   };
   const whole: Assessment = {
