@@ -114,6 +114,17 @@ describe('against its band', () => {
   });
 });
 
+describe('how zero was found', () => {
+  const said = (more: object) => run({ ...half, ...more }).cautions.join(' ');
+  test('a spun pushrod and a feeler are cautioned, up-and-down play is not; a pumped-up lifter always', () => {
+    expect(said({ zeroFoundBy: 'spin' })).toContain('an oily one still spins under load');
+    expect(said({ zeroFoundBy: 'feeler' })).toContain('there is no gap to feel');
+    for (const plain of [{}, { zeroFoundBy: 'up-and-down' }])
+      expect(said(plain)).not.toMatch(/Zero was found/);
+    expect(said({})).toContain('Let the lifter bleed down first');
+  });
+});
+
 describe('against its travel', () => {
   test('what is left, or how far past the bottom, exact', () => {
     expectNear(number({ ...half, liftersTravel: inches(0.12) }, 'left'), 0.12 - 0.125 / 3);

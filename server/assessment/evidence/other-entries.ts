@@ -8,7 +8,9 @@ import type {
   PartEvidence,
   WorkingEvidence,
 } from '../../mechanics/assessment/evidence.ts';
+import { computation as centreline } from '../../mechanics/computations/centreline.ts';
 import { computation as rollerSweep } from '../../mechanics/computations/roller-sweep.ts';
+import { computation as topDeadCentre } from '../../mechanics/computations/top-dead-centre.ts';
 import type { Answer } from '../../records/answers/answers.ts';
 import type { Arm } from '../../records/arms/arms.ts';
 import type { Note } from '../../records/notes/notes.ts';
@@ -56,15 +58,38 @@ export const answerEvidence = (entry: Answer): AnswerEvidence => ({
   }),
 });
 
-/** A computation that was kept; of a roller sweep also the lengths that others go by. */
-export function workingEvidence({ seq, computation, inputs }: Working): WorkingEvidence {
+/** The lengths of a roller sweep that others go by. */
+function sweepOf({ computation, inputs }: Working) {
   const read = computation === rollerSweep.name ? rollerSweep.input.safeParse(inputs) : undefined;
+  return read?.success === true ? { pivotToTip: read.data.pivotToTip, netLift: read.data.netLift } : {};
+}
+
+/** What was read of the timing, computed again in SI. */
+function timingOf({ computation, inputs }: Working): WorkingEvidence['timing'] {
+  if (computation === topDeadCentre.name) {
+    const read = topDeadCentre.input.safeParse(inputs);
+    return read.success ? { of: 'stop', correction: topDeadCentre.compute(read.data).correction } : undefined;
+  }
+  const read = computation === centreline.name ? centreline.input.safeParse(inputs) : undefined;
+  if (read?.success !== true) return undefined;
+  const found = centreline.compute(read.data);
   return {
-    line: seq,
-    computation,
-    ...(read?.success === true ? { pivotToTip: read.data.pivotToTip, netLift: read.data.netLift } : {}),
+    of: 'peak',
+    side: read.data.side ?? 'intake',
+    fromEvents: read.data.opens !== undefined,
+    centreline: found.centreline,
+    ...defined({ advance: found.advanceAgainstCard }),
+    righted: read.data.pointerOff !== undefined,
   };
 }
+
+/** A computation that was kept, with what others go by. */
+export const workingEvidence = (working: Working): WorkingEvidence => ({
+  line: working.seq,
+  computation: working.computation,
+  ...sweepOf(working),
+  ...defined({ timing: timingOf(working) }),
+});
 
 export const noteEvidence = ({ id, kind, body, doneAt }: Note): NoteEvidence => ({
   id,

@@ -1,10 +1,12 @@
 import { defined } from '../../../shared/defined.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { Drawing } from '../../drawings/drawing.ts';
+import type { AssessedQuestion } from '../../mechanics/assessment/assessment.ts';
 import type { Working } from '../../records/workings/workings.ts';
 import type { Fields } from '../../web/forms/read-form.ts';
 import type { CallContext } from '../context.ts';
 import { formComponent, type StepBody } from '../forms.ts';
+import { questionCards } from '../question-form.ts';
 import { isStopped } from '../under-stop.ts';
 import { arrangedComponents, drawingComponents } from './arranged.ts';
 import { computedForm } from './computed-form.ts';
@@ -25,6 +27,8 @@ interface ComputedPartOf {
   /** The last line kept of it; left out, the last of its computation. */
   last?(workings: readonly Working[]): Working | undefined;
   kept?(workings: readonly Working[]): string;
+  /** Questions of the assessment that are answered here. */
+  questions?(context: CallContext): readonly AssessedQuestion[];
   /** What the last line says, what it costs, and where it leads. */
   followUp?(context: CallContext, workings: readonly Working[], last: Working): Component[];
 }
@@ -46,13 +50,17 @@ export function computedPart<Loaded extends WorkedData>(of: ComputedPartOf): Wor
     const form = computedForm(of.name, each, of.form, workings, view);
     const last = lastOf(workings);
     const open = !(of.turns && isStopped(context));
+    const cards = questionCards(context, of.questions?.(context) ?? [], rejected);
     return {
-      forms: open ? [form] : [],
+      forms: [...(open ? [form] : []), ...cards.forms],
       slots: arrangedComponents(context, {
         drawings: open ? drawingComponents(of.asked(rejected?.typed ?? form.initial ?? {})) : [],
         entry: open ? [formComponent(form, rejected)] : [],
         // What follows from it, and how it is done, is told again once it may be turned.
-        top: last === undefined || !open ? [] : (of.followUp?.(context, workings, last) ?? []),
+        top: [
+          ...(last === undefined || !open ? [] : (of.followUp?.(context, workings, last) ?? [])),
+          ...cards.slots,
+        ],
         rest: last === undefined ? [] : keptComponents(last, each, open),
         begun: last !== undefined,
       }),

@@ -5,6 +5,8 @@ import { drawingsOf } from '../../drawings/registry.ts';
 import type { Working } from '../../records/workings/workings.ts';
 import { cautionComponent, drawingComponent, factsComponent } from '../../web/components.ts';
 import { momentText } from '../../web/dates.ts';
+import { foldComponent } from '../fold.ts';
+import { saidComponents } from '../report-parts.ts';
 
 function isAnswer(value: unknown): value is Answer {
   return (
@@ -45,6 +47,9 @@ export function keptComponents(working: Working, each: Registered, mayTurn: bool
     facts,
     ...(mayTurn ? drawingsOf(each, working.inputs, answer.result, 'inch').map(drawingComponent) : []),
     ...answerComponents(each, answer, { uncertainty: 0, limitSource: 'the default of the limits table' }),
+    ...(mayTurn && answer.assumptions.length > 0
+      ? [foldComponent('kept-assumes', 'What it assumes', saidComponents('It assumes', answer.assumptions))]
+      : []),
     ...(mayTurn ? answer.cautions.map(cautionComponent) : []),
   ];
 }

@@ -19,6 +19,7 @@ import { nextOfSheet } from './sheet/next-of-sheet.ts';
 import { sheetPart } from './sheet/sheet.ts';
 import { ratiosOfSheet } from './sheet/valve-ratios.ts';
 import { liftedGaps, stopReasons } from './stop.ts';
+import { timingPart } from './timing/timing.ts';
 
 /** All that the parts say, each list in the order of the parts. */
 const together = (parts: readonly PartSaid<unknown>[]) => ({
@@ -45,8 +46,9 @@ export function assess(evidence: Evidence): Assessment {
   const change = changePart(evidence, ratios, ratiosWithheld(read.explained));
   const marks = marksPart(evidence, ratios);
   const lash = lashPart(evidence);
+  const timing = timingPart(evidence);
   const part = partPart(evidence);
-  const others = [sheet, change, marks, lash, part];
+  const others = [sheet, change, marks, timing, lash, part];
   const raised = others.flatMap((each) => each.stop);
   const stop = stopReasons(evidence, raised);
   const notToRun = [...change.notToRun, ...liftedGaps(evidence, raised)];
@@ -68,6 +70,7 @@ export function assess(evidence: Evidence): Assessment {
     change: change.detail,
     marks: marks.detail,
     lash: lash.detail,
+    timing: timing.detail,
     parts: part.detail,
   };
   const whole: Assessment = {

@@ -4,6 +4,7 @@ import type { MarksDetail } from './marks/detail.ts';
 import type { PartDetail } from './part/detail.ts';
 import type { SetUpDetail } from './ratio/detail.ts';
 import type { SheetDetail } from './sheet/detail.ts';
+import type { TimingDetail } from './timing/timing.ts';
 
 /** Figures behind the judgements, for tables and drawings; no verdict is made from them outside of the assessment. */
 export interface Details {
@@ -13,6 +14,7 @@ export interface Details {
   readonly change: readonly ChangeDetail[];
   readonly marks: MarksDetail;
   readonly lash: LashDetail;
+  readonly timing: TimingDetail;
   /** What each part in the hand may be, its fastener, and the room under the cover; at least one. */
   readonly parts: readonly PartDetail[];
 }

@@ -218,12 +218,32 @@ export interface LimitEvidence {
   readonly source: string;
 }
 
+/** Two readings at the positive stop: how much the wheel reads too much after top dead centre. */
+export interface StopEvidence {
+  readonly of: 'stop';
+  readonly correction: number;
+}
+
+/** Where a lobe peaks, from readings at equal drop or from its events. */
+export interface PeakEvidence {
+  readonly of: 'peak';
+  readonly side: Side;
+  readonly fromEvents: boolean;
+  /** After top dead centre for an intake, before it for an exhaust. */
+  readonly centreline: number;
+  /** Earlier than the card; negative later. */
+  readonly advance?: number;
+  /** The pointer was left where it was, and its error was taken off. */
+  readonly righted: boolean;
+}
+
 /** A computation that was kept with the build; only its figures that others use. */
 export interface WorkingEvidence {
   readonly line: number;
   readonly computation: string;
   readonly pivotToTip?: number;
   readonly netLift?: number;
+  readonly timing?: StopEvidence | PeakEvidence;
 }
 
 export interface Evidence {

@@ -9,7 +9,14 @@ import { evenIfFaulty, formsJsonSchema, oneOfForms } from '../../../shared/schem
 import { turningCaution } from '../cam/caution.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { EQUAL } from '../kit/nearest.ts';
-import { noGapFound, sameHeat, simpleRule } from '../setting/words.ts';
+import {
+  bledFirst,
+  noGapFound,
+  sameHeat,
+  simpleRule,
+  ZERO_FOUND_BY,
+  zeroCautions,
+} from '../setting/words.ts';
 import { makerFirst } from '../springs/caution.ts';
 import { ADJUSTER_MOUNTS, seatPerAdvance } from '../threads/adjuster-screw.ts';
 import { threadField } from '../threads/designation-field.ts';
@@ -29,6 +36,7 @@ const input = z
     ratio: ratio('rocker ratio, valve over lobe'),
     mount: choice(ADJUSTER_MOUNTS, 'nut on the stud, screw at the pushrod cup, or screw at the valve'),
     lifter: choice(['hydraulic', 'solid'], 'a plunger that can be pressed down, or none'),
+    zeroFoundBy: choice(ZERO_FOUND_BY, 'how zero lash was found').optional(),
   })
   .superRefine(oneOfForms(...FORMS), evenIfFaulty)
   .meta(formsJsonSchema(...FORMS));
@@ -100,6 +108,7 @@ function directionOf(advance: number): 'tighten' | 'loosen' | undefined {
  * @param ratio [1] rocker ratio r, valve over lobe, above zero
  * @param mount [1] `stud-nut`, `cup-screw` or `valve-end-screw`
  * @param lifter [1] `hydraulic` or `solid`
+ * @param zeroFoundBy [1] `up-and-down`, `spin` or `feeler`: what zero is cautioned of; left out, nothing
  * @returns seatMovement [m] (hydraulic), lashChange [m] (solid, tightening negative), turns [1], degrees [rad], flats [1]
  * (each tightening positive), direction [1] (`tighten` or `loosen`; left out where nothing is to be turned)
  * @throws not-allowed when the thread is not in the table, or two of the forms come
@@ -164,7 +173,9 @@ export const computation = defineComputation({
       : ['the turn goes on from where the nut or screw stands now, with its lock slack']),
     'a locking nut’s own take-up is not counted: check again once it is locked',
   ],
-  cautions: ({ mount, lifter, lashFound }) => [
+  cautions: ({ mount, lifter, lashFound, zeroFoundBy }) => [
+    ...(lashFound === undefined ? zeroCautions(zeroFoundBy, lifter) : []),
+    ...(lifter === 'hydraulic' ? [bledFirst] : []),
     ...(lashFound === undefined ? [] : [sameHeat]),
     ...(lashFound === 0 ? [noGapFound] : []),
     ...(mount === 'stud-nut' && lifter === 'hydraulic' ? [simpleRule] : []),

@@ -40,7 +40,7 @@ const input = z.strictObject({
 const output = z.object({
   lashChange: out('length', 'growth of the gap from cold to hot; negative where it closes'),
   coldLash: out('length', 'gap to set cold so that the hot one comes out'),
-  hotAsFound: out('length', 'gap that the one found cold becomes hot; with coldFound').optional(),
+  hotAsFound: out('length', 'gap that the one found cold becomes hot').optional(),
 });
 
 /**
@@ -139,16 +139,16 @@ export const computation = defineComputation({
   source: 'model derived here; expansions by W. D. Callister, Materials Science and Engineering, table B.6',
   validity:
     'every part at one temperature, straight heights, a rigid rocker: a first figure, not a measurement',
-  assumptions: ({ heights }) => [
-    ...(heights === undefined
-      ? [`no heights were given: those of ${ORDINARY_HEIGHTS.source}, a guess for this one`]
-      : []),
+  assumptions: () => [
     'block, head, pushrod and valve all warm up by the same amount; an exhaust valve runs hotter and closes its gap more',
     'the rocker, its stand and the lifter grow as the part they are counted with',
     'lash is at the valve tip',
   ],
   cautions: (given, { coldLash, hotAsFound }) => [
     ...(hotAsFound !== undefined && hotAsFound <= 0 ? [leavesNone] : []),
+    ...(given.heights === undefined
+      ? [`No heights were given: those of ${ORDINARY_HEIGHTS.source}, were taken, a guess for this one.`]
+      : []),
     ...printedFor(given),
     ...(coldLash < 0 ? [heldOpen] : []),
     'A first setting only: set one intake and one exhaust, run it up, and read them hot. Hot oil and exhaust burn.',

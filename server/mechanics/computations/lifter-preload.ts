@@ -12,7 +12,7 @@ import { everyFault } from '../kit/every-fault.ts';
 import { EQUAL } from '../kit/nearest.ts';
 import { saidLength } from '../kit/said.ts';
 import { PLUNGERS, USUAL_PRELOADS } from '../setting/setting-table.ts';
-import { simpleRule } from '../setting/words.ts';
+import { bledFirst, simpleRule, ZERO_FOUND_BY, zeroCautions } from '../setting/words.ts';
 import { makerFirst } from '../springs/caution.ts';
 import { ADJUSTER_MOUNTS } from '../threads/adjuster-screw.ts';
 import { threadField } from '../threads/designation-field.ts';
@@ -24,6 +24,7 @@ const input = z
     thread: threadField('thread of the stud, or of the adjusting screw'),
     mount: choice(ADJUSTER_MOUNTS, 'nut on the stud, screw at the pushrod cup, or screw at the valve'),
     ratio: ratio('rocker ratio, valve over lobe'),
+    zeroFoundBy: choice(ZERO_FOUND_BY, 'how zero lash was found').optional(),
     liftersTravel: length('how far the lifter’s plunger can go, from its clip to its bottom').optional(),
     plunger: choice(
       PLUNGERS,
@@ -85,6 +86,7 @@ function inBand(preload: number, given: Given) {
  * @param thread [1] designation of the thread; its pitch P [m] is the travel per turn
  * @param mount [1] `stud-nut`, `cup-screw` or `valve-end-screw`
  * @param ratio [1] rocker ratio r, valve over lobe, above zero
+ * @param zeroFoundBy [1] `up-and-down`, `spin` or `feeler`: what zero is cautioned of; left out, nothing
  * @param liftersTravel [m] whole travel of the plunger, above zero; left out, what is left is not told
  * @param plunger [1] `usual` or `short-travel`: the usual band it is set against; left out, `usual`
  * @param wanted [m] band `from` and `to`, neither negative; left out, the usual band of the table; not beside `plunger`
@@ -173,7 +175,9 @@ export const computation = defineComputation({
     ...ofBand(given),
   ],
   cautions: (given, result) => [
+    ...zeroCautions(given.zeroFoundBy, 'hydraulic'),
     ...ofTravel(given, result),
+    bledFirst,
     pumpUp(given.ratio, Math.min(result.preload, given.liftersTravel ?? result.preload)),
     ...(given.mount === 'stud-nut' ? [simpleRule] : []),
     'Turn by quarters and let the lifter bleed where piston-to-valve room is small.',

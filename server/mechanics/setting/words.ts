@@ -8,3 +8,24 @@ export const noGapFound =
 
 /** Said wherever a lash is worked to. */
 export const sameHeat = 'Found and wanted lash are of one heat: cold against cold, or hot against hot.';
+
+/** How zero lash was found, from where turns are counted. */
+export const ZERO_FOUND_BY = ['up-and-down', 'spin', 'feeler'] as const;
+type ZeroFoundBy = (typeof ZERO_FOUND_BY)[number];
+
+/** Said of a hydraulic lifter wherever its turns are counted from zero. */
+export const bledFirst =
+  'Let the lifter bleed down first: one that is pumped up stands at the top of its travel or holds the valve open, and turns counted from there are not preload.';
+
+/** What the way of finding zero leaves open; up-and-down play leaves nothing. */
+export function zeroCautions(foundBy: ZeroFoundBy | undefined, lifter: 'hydraulic' | 'solid'): string[] {
+  if (foundBy === 'spin')
+    return [
+      'Zero was found by spinning the pushrod: an oily one still spins under load, so zero may be past where it was called. Find it again by up-and-down play.',
+    ];
+  if (foundBy === 'feeler' && lifter === 'hydraulic')
+    return [
+      'Zero was found with a feeler: a hydraulic plunger gives way under it, so there is no gap to feel. Find it by up-and-down play.',
+    ];
+  return [];
+}

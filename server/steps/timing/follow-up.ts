@@ -1,5 +1,6 @@
 import type { Component } from '../../../views/parts/components.ts';
 import type { CallContext } from '../../call/context.ts';
+import { stepHeadlines } from '../../call/headline.ts';
 import type { Working } from '../../records/workings/workings.ts';
 import { noticeComponent } from '../../web/components.ts';
 import { chainOf, degreesText, type KeptPeak } from './timing-chain.ts';
@@ -29,20 +30,18 @@ export function stopFollowUp(context: CallContext, workings: readonly Working[])
   ];
 }
 
-const told = ({ side, centreline }: KeptPeak): string =>
-  `The ${side} peaks ${degreesText(centreline)}° ${side === 'intake' ? 'after' : 'before'} TDC`;
-
-/** Which gap it takes from, in the words of the trade, and that it is read again rather than calculated. */
-function costComponents(context: CallContext, peak: KeptPeak): Component[] {
-  const { advance, costs } = peak;
-  if (advance === undefined || costs === undefined) return [];
-  if (costs === 'neither') return [noticeComponent(`${told(peak)}: straight up, as the card has it.`)];
-  const early = advance > 0;
-  const text = `${told(peak)}: ${degreesText(Math.abs(advance))}° ${early ? 'advanced' : 'retarded'} against the card. ${early ? 'Advance' : 'Retard'} costs ${costs} gap to the piston: measure that gap again at this timing.`;
+/** What it says, whether top dead centre was proved for it, and the way to the gaps that it moves. */
+function saidComponents(context: CallContext, peak: KeptPeak): Component[] {
+  const said = stepHeadlines(context, 'timing', peak.side);
+  if (peak.advance === undefined || peak.costs === 'neither') return said;
   return [
-    noticeComponent(text, {
-      link: { href: `${context.base}/steps/consequences`, label: 'The gaps to the piston' },
-    }),
+    ...said,
+    noticeComponent(
+      'The gaps to the piston at this timing: every 2° from 20 before to 20 after TDC, both valves.',
+      {
+        link: { href: `${context.base}/steps/consequences`, label: 'The gaps to the piston' },
+      },
+    ),
   ];
 }
 
@@ -112,7 +111,7 @@ export function peakFollowUp(
   const peak = [...chain.peaks, ...chain.events].find(({ working }) => working.id === last.id);
   if (peak === undefined) return [];
   return [
-    ...costComponents(context, peak),
+    ...saidComponents(context, peak),
     ...rightedComponents(workings, peak),
     ...questionComponents(peak),
     ...twoWaysComponents(workings, peak),

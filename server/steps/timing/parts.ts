@@ -1,3 +1,5 @@
+import type { CallContext } from '../../call/context.ts';
+import { questionsNamed } from '../../call/question-form.ts';
 import { computedPart } from '../../call/worked/computed-part.ts';
 import type { WorkedData, WorkedStep } from '../../call/worked/part.ts';
 import { equalDrop } from '../../drawings/equal-drop.ts';
@@ -46,6 +48,9 @@ const stop = computedPart<WorkedData>({
   followUp: (context, workings) => stopFollowUp(context, workings),
 });
 
+const lobesApart = (context: CallContext) =>
+  questionsNamed(context, context.assessment.details.timing.questionIds);
+
 const centreline = computedPart<WorkedData>({
   name: 'centreline',
   title: 'Centreline by equal drop',
@@ -59,6 +64,7 @@ const centreline = computedPart<WorkedData>({
   asked: () => [equalDrop('asked-drop')],
   last: (workings) => newest(chainOf(workings).peaks),
   kept: (workings) => chainOf(workings).peaks.map(peakText).join('; '),
+  questions: lobesApart,
   followUp: (context, workings, last) => peakFollowUp(context, 'centreline', workings, last),
 });
 
@@ -75,6 +81,7 @@ const events = computedPart<WorkedData>({
   asked: wheel,
   last: (workings) => newest(chainOf(workings).events),
   kept: (workings) => chainOf(workings).events.map(peakText).join('; '),
+  questions: lobesApart,
   followUp: (context, workings, last) => peakFollowUp(context, 'events', workings, last),
 });
 

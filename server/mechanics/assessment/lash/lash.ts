@@ -3,6 +3,7 @@ import { toolAllowance } from '../../kit/allowances.ts';
 import { lashGrowths } from '../../lash/growth.ts';
 import { grewAgain, lashQuestions } from '../../lash/lash-questions.ts';
 import type { LashGrowth, LashLine, LashQuestion } from '../../lash/types.ts';
+import { unusualLash } from '../../lash/usual-lash.ts';
 import type { AssessedQuantity, AssessedQuestion, Headline, StopReason, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { gapSaid } from '../common/gap-said.ts';
@@ -55,6 +56,12 @@ const LOOKING: Readonly<Partial<Record<LashQuestion['code'], string>>> = {
     'All at once is not one part. With nothing turned: look at the oil, and ask how, by whom and at what heat each was set and read.',
 };
 
+/** Whether a setting is what was asked for; either way the log stays as it is. */
+const ASKED_FOR: AssessedQuestion['answers'] = [
+  { code: 'not-found', label: 'Yes, it is what is asked for', changes: 'The question is settled.' },
+  { code: 'found', label: 'No', changes: 'What is asked for is found out before the lash is set again.' },
+];
+
 /** A gap that grew again after it was set again is asked strongly: setting it once more hides the cause. */
 function question(
   found: LashQuestion,
@@ -91,6 +98,27 @@ function question(
       ],
     },
   );
+}
+
+/** The gap of the newest line, where it was set, against the card or the usual band of its lifter. */
+function unusual({ lines, newest, ...place }: LashValveDetail, evidence: Evidence): AssessedQuestion[] {
+  const line = lines.at(-1);
+  const { value, low = value, high = value } = newest;
+  if (line?.moment !== 'set' || low === undefined || high === undefined) return [];
+  const found = unusualLash({
+    low,
+    high,
+    engine: line.engine,
+    lifter: evidence.engine.lifter,
+    card: evidence.card[place.valve].lash,
+  });
+  if (found === undefined) return [];
+  return [
+    asked(
+      { ...found, weight: 'weak', restsOn: [line.id] },
+      { about: valveSubject(place), step: 'adjuster', answers: evidence.answers, choices: ASKED_FOR },
+    ),
+  ];
 }
 
 const aboutValve = (each: AssessedQuestion, growth: ValvePlace): boolean =>
@@ -164,9 +192,10 @@ export function lashPart(evidence: Evidence): PartSaid<LashDetail> {
   const valves = valvesOf(evidence, limit.value);
   const growths = valves.flatMap(({ growth }) => growth ?? []);
   const again = grewAgain(growths, limit.value);
-  const questions = lashQuestions(growths, limit.value).map((found) =>
-    question(found, again, valves, evidence),
-  );
+  const questions = [
+    ...lashQuestions(growths, limit.value).map((found) => question(found, again, valves, evidence)),
+    ...valves.flatMap((valve) => unusual(valve, evidence)),
+  ];
   return {
     quantities: valves.map(quantity),
     judgements: [],

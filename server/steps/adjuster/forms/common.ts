@@ -7,6 +7,14 @@ export const ADJUSTER_PLACES = {
   'valve-end-screw': 'Screw at the valve, on a shaft',
 } as const;
 
+/** How zero lash was found; the first one is not said. */
+export const ZERO_FOUND = {
+  '': 'Not said',
+  'up-and-down': 'By up-and-down play',
+  spin: 'By spinning the pushrod',
+  feeler: 'With a feeler',
+} as const;
+
 /** The thread that was told last, for whichever sum: an engine has one kind of adjuster. */
 export const knownThread = (workings: readonly Working[]): string =>
   textInField(lastInput(workings, ['adjuster', 'lifter-preload'], 'thread'));

@@ -2,7 +2,7 @@ import { inField, lastInput, textInField } from '../../../call/worked/in-field.t
 import { knownOf } from '../../../call/worked/known-inputs.ts';
 import { atBench, firstAt, type PartForm } from '../../../call/worked/part-form.ts';
 import { numberField, quantityField, selectField, textField } from '../../../web/forms/fields.ts';
-import { ADJUSTER_PLACES, knownThread } from './common.ts';
+import { ADJUSTER_PLACES, knownThread, ZERO_FOUND } from './common.ts';
 
 const BANDS = {
   usual: 'The usual band: .020 to .060 in',
@@ -17,6 +17,7 @@ const LABELS = {
   band: 'Which band it is held against',
   'wanted.from': 'Least preload',
   'wanted.to': 'Most preload',
+  zeroFoundBy: 'How zero lash was found',
   ratio: 'Rocker ratio',
   mount: 'Where the adjuster is',
 };
@@ -55,6 +56,7 @@ export const preloadForm: PartForm = {
           hint: 'Such as 7/16-20, 3/8-24 or M8×1.25.',
           ...atBench(context),
         }),
+        selectField(shown, 'zeroFoundBy', LABELS.zeroFoundBy, ZERO_FOUND),
         selectField(shown, 'band', LABELS.band, BANDS, {
           hint: 'The lifter’s maker goes first. .020 to .060: trade press; 0 to .010: common practice, no source.',
         }),
@@ -84,6 +86,7 @@ export const preloadForm: PartForm = {
     },
   ],
   toTyped: ({ turns = '', thread = '', liftersTravel = '', ratio = '', mount = '', ...rest }) => ({
+    zeroFoundBy: rest.zeroFoundBy ?? '',
     turns,
     thread,
     liftersTravel,

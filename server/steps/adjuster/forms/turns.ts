@@ -9,7 +9,7 @@ import {
   selectField,
   textField,
 } from '../../../web/forms/fields.ts';
-import { ADJUSTER_PLACES, knownThread } from './common.ts';
+import { ADJUSTER_PLACES, knownThread, ZERO_FOUND } from './common.ts';
 
 const LIFTERS = {
   hydraulic: 'Hydraulic: a plunger to press down',
@@ -25,8 +25,19 @@ const LABELS = {
   ratio: 'Rocker ratio',
   mount: 'Where the adjuster is',
   lifter: 'Lifter',
+  zeroFoundBy: 'How zero lash was found',
 };
-const NAMES = ['turns', 'lashFound', 'lashWanted', 'preloadWanted', 'thread', 'ratio', 'mount', 'lifter'];
+const NAMES = [
+  'turns',
+  'lashFound',
+  'lashWanted',
+  'preloadWanted',
+  'thread',
+  'ratio',
+  'mount',
+  'lifter',
+  'zeroFoundBy',
+];
 
 /** The computation's own names in a fault, as the labels of this form have them. */
 const IN_WORDS = [
@@ -104,6 +115,7 @@ export const adjusterForm: PartForm = {
           hint: 'Such as 7/16-20, 3/8-24 or M8×1.25.',
           ...atBench(context),
         }),
+        selectField(shown, 'zeroFoundBy', LABELS.zeroFoundBy, ZERO_FOUND),
       ],
     },
     ...wantedGroups(shown),

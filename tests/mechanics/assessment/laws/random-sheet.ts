@@ -105,6 +105,8 @@ export function tipMarksOf(chance: Chance): TipMarkEvidence[] {
     ...known<TipMarkEvidence>({
       off: maybe(chance, 0.6, () => thou(chance.between(0.005, 0.12))),
       pushrod: maybe(chance, 0.5, () => thou(chance.between(7.2, 8.2))),
+      pushrodOver: maybe(chance, 0.5, () => chance.pick(['ends', 'gauge'] as const)),
+      shims: maybe(chance, 0.3, () => thou(chance.pick([0, 0.03, 0.06]))),
       stem: maybe(chance, 0.5, () => thou(chance.pick([0.3125, 0.34375, 0.375]))),
     }),
   }));

@@ -1,0 +1,71 @@
+import table from '../../../seeds/setting.json' with { type: 'json' };
+import { saidLength } from '../kit/said.ts';
+import { IN } from '../kit/si.ts';
+
+const { lash, lashWindow } = table;
+
+/** A set or found gap that is not what the card or the usual band has; lengths in metres. */
+interface SetLash {
+  readonly low: number;
+  readonly high: number;
+  readonly engine: 'not-said' | 'cold' | 'hot';
+  readonly lifter: 'solid-flat' | 'solid-roller' | 'hydraulic-flat' | 'hydraulic-roller' | undefined;
+  readonly card: number | undefined;
+}
+
+interface UnusualLash {
+  readonly code: 'lash-unusual' | 'lash-on-hydraulic';
+  readonly ask: string;
+  readonly size: string;
+  readonly test: string;
+}
+
+const EQUAL = 1e-9 * IN;
+
+const gapSaid = ({ low, high }: SetLash): string =>
+  high - low <= EQUAL ? saidLength(low) : `${saidLength(low)} to ${saidLength(high)}`;
+
+/** Cold, another metal's growth may be in it: the widest that is printed for one. */
+const windowFor = (engine: SetLash['engine']): number =>
+  (lashWindow.hot + (engine === 'hot' ? 0 : lashWindow.heat)) * IN;
+
+/**
+ * Whether a lash that a valve was set to is what is asked for: the card's first, else the usual band of its lifter.
+ *
+ * Equation: outside where low > most + window or high < least − window
+ *
+ * @param lash [m] the gap set, the heat it was set at, the lifter, and the card's lash where it has one
+ * @returns what is asked of it; nothing where it fits, or nothing is known to set it against
+ *
+ * Validity: on the base circle; one card for all valves of a side.
+ * Source: bands and window by common practice and trade press, in the settings table with their sources.
+ */
+export function unusualLash(set: SetLash): UnusualLash | undefined {
+  const { low, high, engine, lifter, card } = set;
+  if (lifter?.startsWith('hydraulic')) {
+    if (low <= EQUAL) return undefined;
+    return {
+      code: 'lash-on-hydraulic',
+      ask: 'Are these solid lifters after all, or had the plunger bled down?',
+      size: `A hydraulic lifter has preload and no gap; ${gapSaid(set)} was set.`,
+      test: 'look into a lifter for its clip and plunger; then say what is in it, and the preload in turns from zero.',
+    };
+  }
+  const band =
+    lifter === undefined ? undefined : lash[lifter === 'solid-flat' ? 'solid-flat' : 'solid-roller'];
+  const [from, to] =
+    card === undefined ? (band === undefined ? [] : [band.from * IN, band.to * IN]) : [card, card];
+  if (from === undefined || to === undefined) return undefined;
+  const window = card === undefined ? windowFor(engine) - lashWindow.hot * IN : windowFor(engine);
+  if (low <= to + window + EQUAL && high >= from - window - EQUAL) return undefined;
+  const against =
+    card === undefined
+      ? `${saidLength(from)} to ${saidLength(to)} is usual for this lifter, hot (${band?.source ?? ''})`
+      : `the card has ${saidLength(card)}`;
+  return {
+    code: 'lash-unusual',
+    ask: 'Is this the lash that the cam’s maker asks for, at this heat?',
+    size: `Set to ${gapSaid(set)}${engine === 'not-said' ? ', hot or cold not said' : `, ${engine}`}; ${against}.`,
+    test: 'ask for the card, whether its lash is hot or cold, and of which valve; then read the gap again.',
+  };
+}

@@ -1,0 +1,253 @@
+import { expect, test } from 'vitest';
+import { assess } from '../../server/mechanics/assessment/assess.ts';
+import type { Assessment } from '../../server/mechanics/assessment/assessment.ts';
+import type {
+  Evidence,
+  LashEvidence,
+  TipMarkEvidence,
+  WorkingEvidence,
+} from '../../server/mechanics/assessment/evidence.ts';
+import { IN } from '../../server/mechanics/kit/si.ts';
+import { sentencesOf } from '../mechanics/assessment/laws/law.ts';
+import { PLAIN } from '../mechanics/assessment/plain-build.ts';
+import { facesOf, linesOf } from '../tools/call-faces.ts';
+import { callOf, recordOf } from '../tools/record-of-evidence.ts';
+import { tellsToTurn } from '../tools/tells-to-turn.ts';
+
+/*
+ * Calls about tip marks, adjusters and timing, each entered in three orders: whatever came first, the same is said. The
+ * figures are invented; what they come to is by hand, beside each call.
+ */
+
+const DEG = Math.PI / 180;
+
+type Entry =
+  | { readonly list: 'tipMarks'; readonly entry: TipMarkEvidence }
+  | { readonly list: 'lash'; readonly entry: LashEvidence }
+  | { readonly list: 'workings'; readonly entry: WorkingEvidence };
+
+let ids = 0;
+const id = () => {
+  ids += 1;
+  return `entry-${String(ids).padStart(3, '0')}`;
+};
+
+function mark(width: number, at: number | 'valley' | 'exhaust', more: Partial<TipMarkEvidence> = {}): Entry {
+  const side = typeof at === 'string' ? at : at === 0 ? 'centred' : at > 0 ? 'exhaust' : 'valley';
+  return {
+    list: 'tipMarks',
+    entry: {
+      id: id(),
+      line: 0,
+      standing: true,
+      cylinder: 3,
+      valve: 'intake',
+      width: width * IN,
+      side,
+      ...(typeof at === 'number' && at !== 0 ? { off: Math.abs(at) * IN } : {}),
+      readAs: `${width} in wide`,
+      ...more,
+    },
+  };
+}
+const rod = (inches: number) => ({ pushrod: inches * IN });
+const shims = (inches: number) => ({ shims: inches * IN });
+
+const lash = (inches: number, day: string, more: Partial<LashEvidence> = {}): Entry => ({
+  list: 'lash',
+  entry: {
+    id: id(),
+    line: 0,
+    standing: true,
+    cylinder: 2,
+    valve: 'exhaust',
+    gap: { value: inches * IN },
+    readAs: `${inches} in`,
+    moment: 'set',
+    engine: 'hot',
+    nut: 'held',
+    day,
+    ...more,
+  },
+});
+
+const stop = (off: number): Entry => ({
+  list: 'workings',
+  entry: { line: 0, computation: 'top-dead-centre', timing: { of: 'stop', correction: off * DEG } },
+});
+const peak = (side: 'intake' | 'exhaust', at: number, advance: number, righted = false): Entry => ({
+  list: 'workings',
+  entry: {
+    line: 0,
+    computation: 'centreline',
+    timing: { of: 'peak', side, fromEvents: false, centreline: at * DEG, advance: advance * DEG, righted },
+  },
+});
+
+/** The entries in an order, each on its line. */
+function entered(base: Partial<Evidence>, entries: readonly Entry[]): Evidence {
+  const lined = entries.map(({ list, entry }, index) => ({ list, entry: { ...entry, line: index + 1 } }));
+  const of = <List extends Entry['list']>(list: List) =>
+    lined.flatMap((each) => (each.list === list ? [each.entry] : []));
+  return {
+    ...PLAIN,
+    ...base,
+    tipMarks: of('tipMarks').filter((entry): entry is TipMarkEvidence => 'width' in entry),
+    lash: of('lash').filter((entry): entry is LashEvidence => 'gap' in entry),
+    workings: of('workings').filter((entry): entry is WorkingEvidence => 'computation' in entry),
+  };
+}
+
+const ORDERS: readonly ((entries: readonly Entry[]) => readonly Entry[])[] = [
+  (entries) => entries,
+  (entries) => entries.toReversed(),
+  (entries) => [...entries.filter((_, at) => at % 2 === 1), ...entries.filter((_, at) => at % 2 === 0)],
+];
+
+const advice = ({ details }: Assessment) => details.marks.valves.map(({ advice: said }) => said ?? '');
+const codes = ({ questions }: Assessment) => questions.map(({ code }) => code);
+const headlines = ({ headlines: all }: Assessment, step: string) =>
+  all.filter((each) => each.step === step).map(({ sentence }) => sentence);
+
+/** Least sweep of .350 × 1.6 less nothing, .560, on 1.48: .560²/(8 × 1.48) = .0265 and a little; ordinary to .047. */
+const STUD = { engine: { ...PLAIN.engine, mounting: 'stud' as const } };
+const SHAFT = { engine: { ...PLAIN.engine, mounting: 'shaft' as const } };
+const V8 = { engine: { cylinders: 8, firingOrder: '18436572', lifter: 'solid-roller' as const } };
+
+interface Call {
+  readonly name: string;
+  readonly base: Partial<Evidence>;
+  readonly entries: readonly Entry[];
+  /** Of timing a record without its inputs can’t be shown. */
+  readonly shown?: false;
+  check(assessment: Assessment): void;
+}
+
+const CALLS: readonly Call[] = [
+  {
+    name: 'one mark toward the valley, nobody measured how far',
+    base: STUD,
+    entries: [mark(0.06, 'valley', rod(7.8))],
+    check: (said) => {
+      expect(advice(said)).toEqual([
+        expect.stringMatching(/^Lengthen the pushrod by \.050 in, to 7\.850 in/),
+      ]);
+      expect(codes(said)).toEqual(['mark-wide']);
+    },
+  },
+  {
+    name: 'three lengths, wide: least between them',
+    base: STUD,
+    // Slopes −.56 and .24 per inch about 7.775 and 7.825: level at 7.810.
+    entries: [mark(0.09, -0.05, rod(7.75)), mark(0.062, -0.02, rod(7.8)), mark(0.074, 0.01, rod(7.85))],
+    check: (said) => {
+      expect(advice(said)).toEqual([
+        expect.stringMatching(/^Lengthen the pushrod by \.010 in, to 7\.810 in/),
+      ]);
+      expect(codes(said)).toEqual(['mark-wide']);
+    },
+  },
+  {
+    name: 'a longer pushrod that went the wrong way',
+    base: STUD,
+    entries: [mark(0.05, -0.01, rod(7.75)), mark(0.05, -0.045, rod(7.8))],
+    check: (said) => {
+      expect(advice(said)).toEqual([expect.stringMatching(/^These marks contradict each other/)]);
+      expect(codes(said)).toEqual(['length-moves-nothing']);
+    },
+  },
+  {
+    name: 'a length told to a gauge beside one over the ends is one length: 7.783 + .017',
+    base: STUD,
+    entries: [
+      mark(0.045, -0.03, { ...rod(7.783), pushrodOver: 'gauge' }),
+      mark(0.045, 0.03, { ...rod(7.8), pushrodOver: 'ends' }),
+    ],
+    check: (said) => expect(codes(said)).toEqual(['marks-contradict']),
+  },
+  {
+    name: 'two heights of a stand',
+    base: SHAFT,
+    entries: [mark(0.09, 0.02, shims(0)), mark(0.07, 0.03, shims(0.03))],
+    check: (said) => {
+      expect(advice(said)).toEqual([
+        expect.stringMatching(/^Raise the stands by \.050 in, to \.080 in of shims/),
+      ]);
+      expect(codes(said)).toEqual(['mark-wide']);
+    },
+  },
+  {
+    name: 'set to .006 on a solid roller, with the firing order known',
+    base: V8,
+    entries: [lash(0.02, '2026-03-01'), lash(0.006, '2026-03-09')],
+    check: (said) => {
+      expect(codes(said)).toEqual(['lash-unusual']);
+      // As workshop manuals print it, from memory.
+      expect(said.details.lash.setting.twoPositions?.map(({ intakes }) => intakes.join(' '))).toEqual([
+        '1 2 5 7',
+        '3 4 6 8',
+      ]);
+    },
+  },
+  {
+    name: 'a cam 4° early, nobody read the stop',
+    base: {},
+    entries: [peak('intake', 102, 4), lash(0.02, '2026-03-01')],
+    shown: false,
+    check: (said) => {
+      expect(headlines(said, 'timing')).toEqual([
+        expect.stringMatching(
+          /4° advanced against the card\. Advance costs intake gap.*top dead centre is not proved/,
+        ),
+      ]);
+      expect(said.quantities.find(({ name }) => name === 'Centreline of the intake')?.lacks).toEqual([
+        'top dead centre by a positive stop',
+      ]);
+    },
+  },
+  {
+    name: 'the stop read, its error taken off; the two lobes 5° apart',
+    base: {},
+    entries: [stop(0.75), peak('intake', 108, -3, true), peak('exhaust', 112, 2, true)],
+    shown: false,
+    check: (said) => {
+      expect(headlines(said, 'timing').join(' ')).not.toContain('not proved');
+      expect(headlines(said, 'timing')[0]).toMatch(
+        /3° retarded.*Retard costs exhaust gap.*before top dead centre/,
+      );
+      expect(codes(said)).toEqual(['lobes-apart']);
+    },
+  },
+  {
+    name: 'a mark off the edge: nothing is turned, set or changed',
+    base: { engine: { ...V8.engine, mounting: 'stud' } },
+    entries: [mark(0.12, 0.125, { stem: 0.342 * IN, ...rod(7.8) }), lash(0.02, '2026-03-01')],
+    check: (said) => {
+      expect(said.stop.map(({ code }) => code)).toEqual(['mark-at-the-edge']);
+      expect(advice(said)).toEqual([expect.stringMatching(/^Not while the stop stands; after it: shorten/)]);
+      expect(said.details.lash.setting.rows).toEqual([]);
+    },
+  },
+];
+
+const inOrders = ({ base, entries }: Call) => ORDERS.map((order) => entered(base, order(entries)));
+
+test.each(CALLS)('$name: the same is said in each of three orders', (call) => {
+  for (const evidence of inOrders(call)) call.check(assess(evidence));
+  // Lines cite entries by their number, which is all that an order may change.
+  const [first, ...others] = inOrders(call).map((evidence) => sentencesOf(assess(evidence)));
+  for (const each of others) expect(each).toEqual(first);
+});
+
+test.each(CALLS.filter(({ shown }) => shown !== false))(
+  '$name: the report says it too, and under a stop no page tells anybody to turn it',
+  ({ base, entries }) => {
+    const evidence = entered(base, entries);
+    const assessment = assess(evidence);
+    const faces = facesOf(recordOf(evidence), callOf(evidence).id);
+    const report = linesOf(faces.find(({ name }) => name === 'report')?.html ?? '').join(' ');
+    for (const said of advice(assessment)) expect(report).toContain(said);
+    if (assessment.stop.length > 0)
+      expect(faces.flatMap(({ html }) => linesOf(html).flatMap(tellsToTurn))).toEqual([]);
+  },
+);
