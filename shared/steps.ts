@@ -15,3 +15,20 @@ export const STEP_NAMES = [
 ] as const;
 
 export type StepName = (typeof STEP_NAMES)[number];
+
+/** Parts of a call's report in their usual order; a goal may put some of them first. */
+export const REPORT_PARTS = [
+  'ratio',
+  'sheet',
+  'consequences',
+  'part',
+  'marks',
+  'lash',
+  'workings',
+  'photographs',
+  'notes',
+  'arms',
+  'build',
+] as const;
+
+export type ReportPartName = (typeof REPORT_PARTS)[number];

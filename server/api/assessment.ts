@@ -1,7 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { assessed } from '../assessment/assessed.ts';
-import { assessmentView, showAssessment } from '../assessment/view.ts';
+import { assessmentView, showAssessment } from '../assessment/view/assessment.ts';
 import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { idParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';

@@ -2,7 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
 import { eventsAfter } from '../events/build-events.ts';
-import { eventView, showEvent } from '../records/build-log/event-view.ts';
+import { eventView, showEvent } from '../records/whole-build/event-view.ts';
 import { exportBuild, exportView, FOR_EXPORT } from '../records/whole-build/export.ts';
 import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { idParams, noParams, readRoute } from '../web/api-route.ts';

@@ -10,7 +10,8 @@ import { computation as ratioThroughLift } from '../mechanics/computations/ratio
 import { notFound } from '../problems/failure.ts';
 import { type BuildRecord, setUpOf } from '../records/whole-build/build-record.ts';
 import { assessed } from './assessed.ts';
-import { assessedQuestionView, judgementView, showJudgement, showQuestion } from './view.ts';
+import { judgementView, showJudgement } from './view/judgement.ts';
+import { assessedQuestionView, showQuestion } from './view/question.ts';
 
 const texts = z.array(z.string());
 

@@ -1,3 +1,4 @@
+import type { ReportPartName } from '../../shared/steps.ts';
 import type { Component } from '../../views/parts/components.ts';
 import type { DrawingData } from '../../views/parts/drawing.examples.ts';
 import type { Fact } from '../../views/parts/facts.examples.ts';
@@ -71,19 +72,3 @@ export interface ReportPart {
   readonly name: ReportPartName;
   readonly components: readonly Component[];
 }
-
-/** Parts of the report in the usual order. */
-export const REPORT_PARTS = [
-  'ratio',
-  'sheet',
-  'consequences',
-  'part',
-  'marks',
-  'lash',
-  'workings',
-  'photographs',
-  'notes',
-  'arms',
-  'build',
-] as const;
-export type ReportPartName = (typeof REPORT_PARTS)[number];

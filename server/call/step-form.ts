@@ -24,6 +24,10 @@ export interface StepForm {
   readonly path: string;
   /** Left out, both sides have it. */
   readonly side?: 'desk';
+  /** What its fields are named by, where they go by the schema's own names. */
+  readonly schema?: z.ZodObject;
+  /** Fields that it reads by itself beside those of the schema. */
+  readonly beside: readonly string[];
   post(tx: Tx, req: PageRequest, computations: ReadonlyMap<string, Registered>): Promise<FormAnswer>;
 }
 
@@ -56,6 +60,7 @@ export function stepForm<Schema extends z.ZodObject>(form: {
   readonly path: string;
   readonly side?: 'desk';
   readonly schema: Schema;
+  readonly beside?: readonly string[];
   /** The posted fields under the names that the schema has, where they differ. */
   fields?(posted: Fields, source: FormSource): Fields | Promise<Fields>;
   /** How numbers without a unit are read; left out, in inches. */
@@ -64,7 +69,8 @@ export function stepForm<Schema extends z.ZodObject>(form: {
 }): StepForm {
   return {
     path: form.path,
-    ...defined({ side: form.side }),
+    beside: form.beside ?? [],
+    ...defined({ side: form.side, schema: form.fields === undefined ? form.schema : undefined }),
     async post(tx, req, computations) {
       const call = await getCall(tx, req.principal, callIdOf(req));
       const source: FormSource = { tx, req, principal: req.principal, call, computations };
@@ -87,6 +93,7 @@ export function freeForm(form: {
 }): StepForm {
   return {
     path: form.path,
+    beside: [],
     ...defined({ side: form.side }),
     async post(tx, req, computations) {
       const call = await getCall(tx, req.principal, callIdOf(req));

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { eventView } from '../records/build-log/event-view.ts';
+import { eventView } from '../records/whole-build/event-view.ts';
 
 /** Somebody else who has the build open. */
 export const presentView = z.object({ who: z.string(), kind: z.string(), step: z.string() });

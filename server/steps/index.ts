@@ -1,10 +1,8 @@
-import { GOAL_PLANS, type Goal, type GoalPlan } from '../../shared/schemas/goals.ts';
 import { STEP_NAMES, type StepName } from '../../shared/steps.ts';
-import type { ReportPartName } from '../call/report-parts.ts';
 import type { Step } from '../call/step.ts';
 import { CALL_TOLD } from '../call/tape-text.ts';
 import type { Tell } from '../call/tell-events.ts';
-import type { EventName } from '../records/build-log/all-events.ts';
+import type { EventName } from '../records/whole-build/record-parts.ts';
 import { adjusterStep } from './adjuster/step.ts';
 import { buildStep } from './build/step.ts';
 import { camStep } from './cam/step.ts';
@@ -53,6 +51,3 @@ export const TOLD: Readonly<Record<EventName, Tell>> = {
 
 /** What the frame of a call is made from. */
 export const CALL_STEPS = { steps: STEPS, told: TOLD };
-
-/** The plans of all goals, as far as they name parts of the report. */
-export const PLANS: Readonly<Record<Goal, GoalPlan<ReportPartName>>> = GOAL_PLANS;

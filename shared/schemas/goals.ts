@@ -1,16 +1,16 @@
-import type { StepName } from '../steps.ts';
+import type { ReportPartName, StepName } from '../steps.ts';
 import { GOALS } from './words.ts';
 
 export type Goal = keyof typeof GOALS;
 
 /** What a caller can want from a call: one plan for each, which every page, card and judgement goes by. */
-export interface GoalPlan<ReportPart extends string = string> {
+export interface GoalPlan {
   /** The steps that the goal is about, in the order in which what they lack is asked for, after the first question. */
   readonly asks: readonly StepName[];
   /** Of these, the steps without whose figures there is no answer. */
   readonly waitsFor: readonly StepName[];
   /** Parts of the report that stand first; the others follow in the usual order. */
-  readonly report: readonly ReportPart[];
+  readonly report: readonly ReportPartName[];
   /** Steps whose items the takeover card must not lose. */
   readonly cards: readonly StepName[];
   /** Parts are to be fitted: they are judged as planned. */

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { z } from 'zod';
-import { ALL_EVENTS } from '../../server/records/build-log/all-events.ts';
-import { eventView, showEvent } from '../../server/records/build-log/event-view.ts';
+import { eventView, showEvent } from '../../server/records/whole-build/event-view.ts';
+import { ALL_EVENTS } from '../../server/records/whole-build/record-parts.ts';
 import { sendJson } from '../tools/call.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 import { type WholeCall, wholeCall } from '../tools/whole-call.ts';

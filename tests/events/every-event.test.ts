@@ -1,7 +1,7 @@
 import { beforeAll, expect, test } from 'vitest';
 import { dataOf, eventsOf, happened } from '../../server/events/read-events.ts';
-import { ALL_EVENTS } from '../../server/records/build-log/all-events.ts';
 import { READING_EVENTS } from '../../server/records/readings/events.ts';
+import { ALL_EVENTS } from '../../server/records/whole-build/record-parts.ts';
 import { WORKING_EVENTS } from '../../server/records/workings/events.ts';
 import { TOLD } from '../../server/steps/index.ts';
 import { sourceFiles } from '../tools/source-files.ts';

@@ -10,7 +10,7 @@ import { callFields, callView } from '../../records/calls/view.ts';
 import { type BuildRecord, callOf } from '../../records/whole-build/build-record.ts';
 import { loadBuildRecord } from '../../records/whole-build/load-build.ts';
 import { evidenceOf } from '../evidence.ts';
-import { showStop, stopView } from '../view.ts';
+import { showStop, stopView } from '../view/stop.ts';
 
 /** A call with what stops it now, so that a program sees what the pages say. */
 export const judgedCallView = callView

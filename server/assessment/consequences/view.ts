@@ -11,7 +11,7 @@ import type {
 } from '../../mechanics/assessment/change/detail.ts';
 import { keyOf } from '../../mechanics/assessment/common/said.ts';
 import { type BuildRecord, setUpOf } from '../../records/whole-build/build-record.ts';
-import { judgementView, showJudgement } from '../view.ts';
+import { judgementView, showJudgement } from '../view/judgement.ts';
 import { changeOn, limitsUsed, readingsUsed } from './of-valve.ts';
 
 const gap = z.object({

@@ -5,14 +5,9 @@ import type { Assessment } from '../../mechanics/assessment/assessment.ts';
 import type { CandidateDetail, HoleDetail, ReasonDetail } from '../../mechanics/assessment/part/detail.ts';
 import { partReadingView, showPartReading } from '../../records/part-readings/view.ts';
 import { type BuildRecord, catalogueOf } from '../../records/whole-build/build-record.ts';
-import {
-  assessedQuestionView,
-  headlineView,
-  judgementView,
-  showHeadline,
-  showJudgement,
-  showQuestion,
-} from '../view.ts';
+import { headlineView, showHeadline } from '../view/headline.ts';
+import { judgementView, showJudgement } from '../view/judgement.ts';
+import { assessedQuestionView, showQuestion } from '../view/question.ts';
 
 const reasonView = z.object({
   kind: z.string(),

@@ -6,7 +6,8 @@ import type { LashGrowth } from '../../mechanics/lash/types.ts';
 import { logOfTheseArms } from '../../records/lash-log/lash-log.ts';
 import { lashLineView, nutView, showLashLine } from '../../records/lash-log/view.ts';
 import { type BuildRecord, limitOf } from '../../records/whole-build/build-record.ts';
-import { assessedQuestionView, headlineView, questionFields, showHeadline } from '../view.ts';
+import { headlineView, showHeadline } from '../view/headline.ts';
+import { assessedQuestionView, questionFields } from '../view/question.ts';
 
 const growthView = z.object({
   cylinder: z.int(),

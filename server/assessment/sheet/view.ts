@@ -15,14 +15,9 @@ import type {
 import { sheetReadingView, showSheetReading } from '../../records/sheet/view.ts';
 import type { BuildRecord } from '../../records/whole-build/build-record.ts';
 import { QUANTITY } from '../ratio-view.ts';
-import {
-  assessedQuestionView,
-  headlineView,
-  judgementView,
-  showHeadline,
-  showJudgement,
-  showQuestion,
-} from '../view.ts';
+import { headlineView, showHeadline } from '../view/headline.ts';
+import { judgementView, showJudgement } from '../view/judgement.ts';
+import { assessedQuestionView, showQuestion } from '../view/question.ts';
 import { type Order, sheetJudgements, springsOf } from './of-sheet.ts';
 
 const cell = z.object({

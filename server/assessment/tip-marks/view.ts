@@ -6,14 +6,9 @@ import type { MarkedValveDetail } from '../../mechanics/assessment/marks/detail.
 import { showTipMark, tipMarkView } from '../../records/tip-marks/view.ts';
 import type { BuildRecord } from '../../records/whole-build/build-record.ts';
 import { limitOf } from '../../records/whole-build/build-record.ts';
-import {
-  assessedQuestionView,
-  headlineView,
-  judgementView,
-  showHeadline,
-  showJudgement,
-  showQuestion,
-} from '../view.ts';
+import { headlineView, showHeadline } from '../view/headline.ts';
+import { judgementView, showJudgement } from '../view/judgement.ts';
+import { assessedQuestionView, showQuestion } from '../view/question.ts';
 
 const markedValveView = z.object({
   cylinder: z.int(),

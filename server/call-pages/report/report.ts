@@ -1,9 +1,10 @@
 import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, sentence } from '../../../shared/schemas/words.ts';
+import { REPORT_PARTS } from '../../../shared/steps.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { Fact } from '../../../views/parts/facts.examples.ts';
 import { SAID_BY_THE_SHEET } from '../../call/cautions.ts';
 import type { CallContext } from '../../call/context.ts';
-import { listComponents, REPORT_PARTS, type ReportPart } from '../../call/report-parts.ts';
+import { listComponents, type ReportPart } from '../../call/report-parts.ts';
 import { isStopped } from '../../call/under-stop.ts';
 import {
   type Computations,

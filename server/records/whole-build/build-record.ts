@@ -1,24 +1,15 @@
 import type { RecordedEvent } from '../../events/build-events.ts';
 import type { LimitName } from '../../mechanics/kit/limits.ts';
 import { notFound } from '../../problems/failure.ts';
-import type { Answer } from '../answers/answers.ts';
-import type { Arm } from '../arms/arms.ts';
-import type { Placement } from '../arms/placements.ts';
 import type { Build } from '../builds/builds.ts';
-import type { Revision } from '../builds/revisions.ts';
 import type { Call } from '../calls/calls.ts';
 import type { PartFamily } from '../catalogue/families.ts';
 import type { LoggedLash } from '../lash-log/lash-log.ts';
 import type { Limit } from '../limits/known-limits.ts';
-import type { Note } from '../notes/notes.ts';
-import type { PartReading } from '../part-readings/part-readings.ts';
-import type { Photograph } from '../photographs/photographs.ts';
-import type { Reading } from '../readings/readings.ts';
 import type { SetUp } from '../set-ups/set-ups.ts';
 import type { ShareLink } from '../share-links/share-links.ts';
-import type { SheetReading } from '../sheet/sheet-table.ts';
-import type { TipMark } from '../tip-marks/tip-mark-table.ts';
-import type { Working } from '../workings/workings.ts';
+import type { ItemsOf } from './record-part.ts';
+import type { RECORD_PARTS } from './record-parts.ts';
 
 /** As much of a call as says that nobody turns the engine; a builder’s link has it of every call. */
 export type ToldOfStop = Pick<Call, 'id' | 'held' | 'holdReason' | 'contact'>;
@@ -27,26 +18,13 @@ export type ToldOfStop = Pick<Call, 'id' | 'held' | 'holdReason' | 'contact'>;
  * Everything of a build as it stood at one moment, as far as the reader may see it. What is said about a build is
  * a function of this and of nothing else. Entries that were replaced or struck out are among it.
  */
-export interface BuildRecord {
+export interface BuildRecord extends ItemsOf<typeof RECORD_PARTS> {
   readonly build: Build;
   /** First one first; a builder's link has its own call alone. */
   readonly calls: readonly Call[];
   /** What was told on any call about the build that stops it: one engine stands still for all of them. */
   readonly told: readonly ToldOfStop[];
-  readonly revisions: readonly Revision[];
-  readonly arms: readonly Arm[];
-  readonly placements: readonly Placement[];
-  readonly setUps: readonly SetUp[];
-  readonly readings: readonly Reading[];
-  readonly sheetReadings: readonly SheetReading[];
-  readonly partReadings: readonly PartReading[];
-  readonly tipMarks: readonly TipMark[];
   readonly lashLines: readonly LoggedLash[];
-  readonly answers: readonly Answer[];
-  readonly workings: readonly Working[];
-  /** Without the pictures themselves. */
-  readonly photographs: readonly Photograph[];
-  readonly notes: readonly Note[];
   /** Empty for everybody but the shop's people. */
   readonly shareLinks: readonly ShareLink[];
   /** The newest ones, oldest of them first. */

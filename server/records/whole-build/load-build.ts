@@ -3,27 +3,17 @@ import type { Tx } from '../../database/database.ts';
 import { readLast, readTogether, type Together } from '../../database/read-together.ts';
 import { toEvent } from '../../events/build-events.ts';
 import { notFound } from '../../problems/failure.ts';
-import { toAnswer } from '../answers/answers.ts';
-import { toArm } from '../arms/arms.ts';
-import { toPlacement } from '../arms/placements.ts';
 import { toBuild } from '../builds/builds.ts';
-import { specAt, toRevision } from '../builds/revisions.ts';
+import { specAt } from '../builds/revisions.ts';
 import { type Call, seesCall, toCall } from '../calls/calls.ts';
 import { toFamily } from '../catalogue/families.ts';
-import { entriesOf } from '../corrections/entries.ts';
 import { toLashLines } from '../lash-log/lash-log.ts';
 import { limitsInForce } from '../limits/limits.ts';
-import { toNote } from '../notes/notes.ts';
-import { PART_READINGS } from '../part-readings/part-readings.ts';
-import { toPhotograph } from '../photographs/photographs.ts';
-import { READINGS } from '../readings/readings.ts';
-import { toSetUp } from '../set-ups/set-ups.ts';
 import { toShareLink } from '../share-links/share-links.ts';
-import { SHEET_READINGS } from '../sheet/sheet-table.ts';
-import { TIP_MARKS } from '../tip-marks/tip-mark-table.ts';
-import { toWorking } from '../workings/workings.ts';
 import type { BuildRecord, ToldOfStop } from './build-record.ts';
 import { type CatalogueWanted, recordQueries, type WhichBuild } from './queries.ts';
+import { itemsOf } from './record-part.ts';
+import { RECORD_PARTS } from './record-parts.ts';
 
 /** The record of one build is read in whole; past this many lines the older ones are in the export. */
 const MOST_EVENTS = 10_000;
@@ -81,23 +71,11 @@ function toRecord(
   rows: Rows,
   build: Rows['build'][number],
 ): Omit<BuildRecord, 'calls' | 'told' | 'catalogue'> {
-  const revisions = rows.revisions.map(toRevision);
-  const sheetReadings = entriesOf(SHEET_READINGS, rows.sheetReadings);
+  const items = itemsOf(RECORD_PARTS, rows);
   return {
-    build: toBuild(build, specAt(revisions, build.revision)),
-    revisions,
-    arms: rows.arms.map(toArm),
-    placements: rows.placements.map(toPlacement),
-    setUps: rows.setUps.map(toSetUp),
-    readings: entriesOf(READINGS, rows.readings),
-    sheetReadings,
-    partReadings: entriesOf(PART_READINGS, rows.partReadings),
-    tipMarks: entriesOf(TIP_MARKS, rows.tipMarks),
-    lashLines: toLashLines(sheetReadings, rows.lashRows),
-    answers: rows.answers.map(toAnswer),
-    workings: rows.workings.map(toWorking),
-    photographs: rows.photographs.map(toPhotograph),
-    notes: rows.notes.map(toNote),
+    ...items,
+    build: toBuild(build, specAt(items.revisions, build.revision)),
+    lashLines: toLashLines(items.sheetReadings, rows.lashRows),
     shareLinks: rows.shareLinks.map(toShareLink),
     events: rows.events.map(toEvent).reverse(),
     limits: limitsInForce(rows.limits),

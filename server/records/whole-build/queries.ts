@@ -3,23 +3,13 @@ import type { Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import { selectNewestEvents } from '../../events/build-events.ts';
 import type { BuildQuery } from '../../events/rows-of-build.ts';
-import { selectAnswers } from '../answers/answers.ts';
-import { selectArms } from '../arms/arms.ts';
-import { selectPlacements } from '../arms/placements.ts';
-import { selectRevisions } from '../builds/revisions.ts';
 import { selectCalls } from '../calls/calls.ts';
 import { selectCatalogueRatios, selectFamilies } from '../catalogue/families.ts';
 import { selectLashRows } from '../lash-log/lash-log.ts';
 import { selectLimits } from '../limits/limits.ts';
-import { selectNotes } from '../notes/notes.ts';
-import { PART_READINGS } from '../part-readings/part-readings.ts';
-import { selectPhotographs } from '../photographs/photographs.ts';
-import { READINGS } from '../readings/readings.ts';
-import { selectSetUps } from '../set-ups/set-ups.ts';
 import { selectShareLinks } from '../share-links/share-links.ts';
-import { SHEET_READINGS } from '../sheet/sheet-table.ts';
-import { TIP_MARKS } from '../tip-marks/tip-mark-table.ts';
-import { selectWorkings } from '../workings/workings.ts';
+import { queriesOf } from './record-part.ts';
+import { RECORD_PARTS } from './record-parts.ts';
 
 /** Which build: by its own id, or by that of a call about it. */
 export type WhichBuild = { readonly buildId: string } | { readonly callId: string };
@@ -63,19 +53,8 @@ export function recordQueries(
   return {
     build: tx.selectFrom('build').selectAll().where('shop_id', '=', shopId).where('id', '=', id),
     calls: ofBuild(selectCalls(tx)),
-    revisions: ofBuild(selectRevisions(tx)),
-    arms: ofBuild(selectArms(tx)),
-    placements: ofBuild(selectPlacements(tx)),
-    setUps: ofBuild(selectSetUps(tx)),
-    readings: ofBuild(READINGS.query(tx)),
-    sheetReadings: ofBuild(SHEET_READINGS.query(tx)),
-    partReadings: ofBuild(PART_READINGS.query(tx)),
-    tipMarks: ofBuild(TIP_MARKS.query(tx)),
+    ...queriesOf(RECORD_PARTS, tx, ofBuild),
     lashRows: ofBuild(selectLashRows(tx)),
-    answers: ofBuild(selectAnswers(tx)),
-    workings: ofBuild(selectWorkings(tx)),
-    photographs: ofBuild(selectPhotographs(tx)),
-    notes: ofBuild(selectNotes(tx)),
     shareLinks: ofBuild(
       principal.kind === 'staff' ? selectShareLinks(tx) : selectShareLinks(tx).where(never),
     ),

@@ -38,6 +38,7 @@ async function setUpOf({ tx, principal, call, req }: FormSource): Promise<SetUp>
 
 const readingForm = stepForm({
   path: '/readings',
+  beside: ['setUpId'],
   schema: newReading,
   units: async (source) => {
     const setUp = await setUpOf(source);

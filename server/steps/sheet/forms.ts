@@ -28,6 +28,7 @@ const NOTHING = {
 /** Keeps what was filled in for one valve. */
 const oneValveForm = stepForm({
   path: '/sheet',
+  beside: ['order'],
   schema: oneValve,
   run: async (input, { tx, principal, call, req }) => {
     const readings = readingsOf(input);

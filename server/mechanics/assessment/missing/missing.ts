@@ -5,11 +5,15 @@ import { upperFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
 import type { Need } from './need.ts';
+import { ofAdjuster } from './of-adjuster.ts';
 import { ofBuild, ofCam, ofTriage } from './of-build.ts';
+import { ofConsequences } from './of-consequences.ts';
+import { ofGeometry } from './of-geometry.ts';
 import { ofNotes } from './of-notes.ts';
 import { ofIdentify, ofParts } from './of-parts.ts';
 import { ofRatio } from './of-ratio.ts';
-import { ofAdjuster, ofConsequences, ofGeometry, ofSheet, ofTiming } from './of-rest.ts';
+import { ofSheet } from './of-sheet.ts';
+import { ofTiming } from './of-timing.ts';
 
 /** What each step asks for. A step that is left out does not compile. */
 const NEEDS: Readonly<

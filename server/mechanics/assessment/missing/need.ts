@@ -1,3 +1,5 @@
+import type { Evidence } from '../evidence.ts';
+
 /** One thing that a step asks for. */
 export interface Need {
   /** What it is; makes the id, with its step. */
@@ -33,3 +35,7 @@ export const ANSWER: More = { forAnswer: true };
 export const MUST: More = { must: true };
 export const MUST_TURN: More = { must: true, turns: true };
 export const TURN: More = { turns: true };
+
+/** The computation was kept with the build. */
+export const worked = ({ workings }: Evidence, name: string): boolean =>
+  workings.some(({ computation }) => computation === name);

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { jsonObject } from '../../../shared/schemas/answer-parts.ts';
 import type { RecordedEvent } from '../../events/build-events.ts';
-import { ALL_EVENTS } from './all-events.ts';
+import { ALL_EVENTS } from './record-parts.ts';
 
 const shape = { seq: z.int(), by: z.string(), byKind: z.string(), at: z.iso.datetime() };
 

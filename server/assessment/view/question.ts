@@ -1,0 +1,44 @@
+import { z } from 'zod';
+import { answer } from '../../../shared/schemas/answer.ts';
+import { STEP_NAMES } from '../../../shared/steps.ts';
+import type { AssessedQuestion } from '../../mechanics/assessment/assessment.ts';
+import { ids, showSubject, subjectView } from './subject.ts';
+
+const answeredView = z.object({ entryId: z.string(), answer: z.string(), found: z.boolean().optional() });
+
+export const assessedQuestionView = z
+  .object({
+    id: z.string(),
+    code: z.string(),
+    about: subjectView,
+    step: z.enum(STEP_NAMES).meta({ description: 'where it is answered' }),
+    weight: z.enum(['strong', 'weak']),
+    ask: z.string(),
+    size: z.string().optional(),
+    test: z.string().meta({ description: 'what settles it' }),
+    answers: z.array(z.object({ code: z.string(), label: z.string(), changes: z.string() })),
+    answered: answeredView.optional(),
+    restsOn: ids,
+  })
+  .meta({ id: 'AssessedQuestion' });
+
+const showAnswered = ({ entryId, answer: said, found }: NonNullable<AssessedQuestion['answered']>) =>
+  answer(answeredView, { entryId, answer: said, found });
+
+/** The fields of a question as they go out, for answers that have more beside them. */
+export const questionFields = (question: AssessedQuestion) => ({
+  id: question.id,
+  code: question.code,
+  about: showSubject(question.about),
+  step: question.step,
+  weight: question.weight,
+  ask: question.ask,
+  size: question.size,
+  test: question.test,
+  answers: question.answers,
+  answered: question.answered === undefined ? undefined : showAnswered(question.answered),
+  restsOn: question.restsOn,
+});
+
+export const showQuestion = (question: AssessedQuestion) =>
+  answer(assessedQuestionView, questionFields(question));

@@ -1,0 +1,31 @@
+import type { Evidence } from '../evidence.ts';
+import { MUST_TURN, type Need, need, TURN } from './need.ts';
+
+/** What the gaps before and after are made of. */
+export function ofConsequences(evidence: Evidence, measured: boolean): Need[] {
+  const { springs, taken, rockers } = evidence;
+  return [
+    need(
+      'ratio',
+      'a ratio to calculate with, measured or planned',
+      'Read the ratio of the rockers, or say which is planned.',
+      measured || rockers.planned !== undefined || rockers.soldAs !== undefined,
+      MUST_TURN,
+    ),
+    need(
+      'retainer-to-seal',
+      'retainer to seal with the valve shut',
+      'Measure retainer to seal with the valve shut.',
+      springs.retainerToSeal !== undefined,
+    ),
+    ...(['intake', 'exhaust'] as const).map((side) =>
+      need(
+        `closed-gap-${side}`,
+        `the ${side} valve to piston with the valve shut, at top dead centre`,
+        `Measure the ${side} valve to piston with the valve shut, at top dead centre.`,
+        taken[side].closedGapAtTdc !== undefined,
+        TURN,
+      ),
+    ),
+  ];
+}

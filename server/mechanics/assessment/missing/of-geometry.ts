@@ -1,0 +1,24 @@
+import type { Evidence } from '../evidence.ts';
+import { MUST_TURN, type Need, need, worked } from './need.ts';
+
+export function ofGeometry(evidence: Evidence): Need[] {
+  const { tipMarks, card, rockers } = evidence;
+  const lift = card.intake.lobeLift ?? card.exhaust.lobeLift;
+  const ratio = rockers.planned ?? rockers.soldAs;
+  const known = rockers.pivotToTip !== undefined && ratio !== undefined && lift !== undefined;
+  return [
+    need(
+      'tip-mark',
+      'a tip mark: its width, then its place',
+      'Ink the tip, turn twice by hand on a light spring, and measure the mark: width first, then its place.',
+      tipMarks.some(({ standing }) => standing),
+      MUST_TURN,
+    ),
+    need(
+      'least-sweep',
+      'pivot to tip and lift, for the least sweep',
+      'Measure pivot to tip, for the least sweep.',
+      known || worked(evidence, 'roller-sweep'),
+    ),
+  ];
+}
