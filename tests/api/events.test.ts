@@ -65,6 +65,7 @@ async function correctEachKind() {
 
 /** What a whole call has not: a mark, a lash, what the ratio does, promises kept, links ended, holds, the end. */
 async function keepTheRest() {
+  await build('/identification/parts', { name: 'from the box' });
   await build('/tip-marks', { ...VALVE, width: '.062 in', side: 'centred' });
   await build('/lash', { ...VALVE, lash: '.016 in' });
   const said = { method: { lash: 'set', lashSetting: '.016 in' }, reason: 'told later' };
