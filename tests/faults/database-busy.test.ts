@@ -54,7 +54,11 @@ describe('E4: a transaction that the database gave up', () => {
         await sql`update build set label = label || ${who}::text where id = ${second}`.execute(tx);
       });
     await Promise.all([work('a', one, two), work('b', two, one)]);
-    expect(runs.a + runs.b, 'there must have been a deadlock for this test to mean anything').toBe(3);
+    // On a busy machine the loser may lose once more.
+    expect(
+      runs.a + runs.b,
+      'there must have been a deadlock for this test to mean anything',
+    ).toBeGreaterThanOrEqual(3);
     // Each exactly once on each build: the half that was done before the deadlock is not there twice.
     expect(await labelOf(one)).toMatch(/^one(ab|ba)$/);
     expect(await labelOf(two)).toMatch(/^two(ab|ba)$/);

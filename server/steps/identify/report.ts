@@ -1,24 +1,32 @@
-import { PART_KINDS } from '../../../shared/schemas/part-words.ts';
+import { PART_KINDS, PART_TOOLS } from '../../../shared/schemas/part-words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import { questionTexts } from '../../call/question-form.ts';
 import { besideComponent, runComponents, saidComponents, sectionComponent } from '../../call/report-parts.ts';
 import type { RankingDetail } from '../../mechanics/assessment/part/detail.ts';
+import { sizeSaid } from '../../mechanics/assessment/part/size-said.ts';
 import type { PartReading } from '../../records/part-readings/part-readings.ts';
 import { tableComponent } from '../../web/components.ts';
 import { tellText } from './answers.ts';
 import { basisText, rankedLines } from './candidate-text.ts';
 import { followingComponents } from './following.ts';
-import { impliedComponents } from './implied.ts';
 import { isMark, type PartSeen } from './of-part.ts';
-import { ordinaryTable } from './ordinary-table.ts';
 
 const NAMES: Readonly<Record<string, string>> = PART_KINDS;
 
 function readAs(reading: PartReading, { detail }: PartSeen): string {
   const text = isMark(reading) ? `“${reading.readAs}”` : reading.readAs;
   const own = detail.readings.find(({ entryId }) => entryId === reading.id);
-  return [text, reading.how, reading.place, own?.said ?? ''].filter((each) => each !== '').join(', ');
+  return [text, reading.place, own?.said ?? ''].filter((each) => each !== '').join(', ');
+}
+
+/** Paper is narrow: how far off, and the tool where it was said. */
+function howBriefly({ id, tool }: PartReading, { detail }: PartSeen): string {
+  const within = detail.readings.find(({ entryId }) => entryId === id)?.within;
+  if (within === undefined) return '';
+  const said =
+    tool === 'not-said' ? '' : tool === 'guess' ? ' (a guess)' : ` by ${PART_TOOLS[tool].toLowerCase()}`;
+  return `± ${sizeSaid(within)}${said}; `;
 }
 
 /** What was measured, seen and found written, and what was struck out with its reason. */
@@ -27,7 +35,7 @@ function measuredComponents(part: PartSeen): Component[] {
   const stands = new Set(standing.map(({ id }) => id));
   const struck = readings.filter((each) => !stands.has(each.id) && !each.struck);
   const why = (old: PartReading) => readings.find(({ id }) => id === old.replacedBy)?.reason ?? '';
-  const who = ({ seq, by }: PartReading) => `line ${seq}, ${by}`;
+  const who = (each: PartReading) => `${howBriefly(each, part)}line ${each.seq}, ${each.by}`;
   const name = ({ kind }: PartReading) => NAMES[kind] ?? kind;
   return [
     ...runComponents(
@@ -66,7 +74,6 @@ function onePart(part: PartSeen): Component[] {
   if (part.standing.length === 0) return [];
   const { ranking, detail } = part;
   const following = followingComponents(part);
-  const ordinary = ordinaryTable(detail);
   const name = detail.about.name;
   return [
     sectionComponent(name === undefined ? 'The part in the hand' : `In the hand: ${name}`, [
@@ -74,9 +81,14 @@ function onePart(part: PartSeen): Component[] {
       ...measuredComponents(part),
       ...(ranking === undefined
         ? []
-        : [tableComponent(candidatesTable(ranking)), ...impliedComponents(ranking)]),
+        : [
+            tableComponent(candidatesTable(ranking)),
+            ...saidComponents(
+              'What that would mean',
+              ranking.implied.map(({ title, sentence }) => `${title}: ${sentence}`),
+            ),
+          ]),
       ...(following.length > 0 ? [besideComponent(...following)] : []),
-      ...(ordinary === undefined ? [] : [tableComponent(ordinary)]),
       ...saidComponents('It asks', questionTexts(part.questions)),
       ...(ranking === undefined ? [] : saidComponents('What would tell more', [tellText(ranking)])),
     ]),
