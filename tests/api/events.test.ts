@@ -65,15 +65,12 @@ async function correctEachKind() {
 
 /** What a whole call has not: a mark, a lash, what the ratio does, promises kept, links ended, holds, the end. */
 async function keepTheRest() {
-<<<<<<< HEAD
   // Read wrong: while it stands as short, nobody turns the engine for a mark or a lash.
   const short = (await everything()).sheetReadings.find(
     ({ kind, replacedBy }) => kind === 'rocker-to-retainer' && replacedBy === undefined,
   );
   await build(`/sheet/readings/${short?.id}/corrections`, { ...REASON, reading: '.040 in' });
-=======
   await build('/identification/parts', { name: 'from the box' });
->>>>>>> hand
   await build('/tip-marks', { ...VALVE, width: '.062 in', side: 'centred' });
   await build('/lash', { ...VALVE, lash: '.016 in' });
   const said = { method: { lash: 'set', lashSetting: '.016 in' }, reason: 'told later' };
