@@ -36,6 +36,7 @@ const OTHERWISE: readonly RegExp[] = [
   // The goal of a call.
   /one valve differs$/i,
   /pushrod is too short/,
+  /on a stud too short/,
   /clear of the rocker/,
   /the reading stops short/,
 ];
