@@ -14,6 +14,8 @@ export interface Hand {
   select(label: string, entry: string): Promise<void>;
   /** Presses a button, or follows a link, and waits for the page it leads to. */
   press(name: string | RegExp): Promise<void>;
+  /** Opens what is folded away under this title. */
+  unfold(title: string): Promise<void>;
 }
 
 type Place = Page | Locator;
@@ -27,6 +29,8 @@ const group = (page: Place, legend: string): Locator => page.getByRole('group', 
 
 const target = (page: Place, name: string | RegExp): Locator =>
   page.getByRole('button', { name }).or(page.getByRole('link', { name })).filter({ visible: true }).first();
+
+const fold = (place: Place, title: string): Locator => place.locator('summary', { hasText: title }).first();
 
 /** Runs what leads to another page, even to one at the same address, and waits until it is there. */
 async function leaving(page: Page, act: () => Promise<void>): Promise<void> {
@@ -46,6 +50,7 @@ export function pointer(page: Page, place: Place = page): Hand {
     async select(label, entry) {
       await field(place, label).selectOption({ label: entry });
     },
+    unfold: (title) => fold(place, title).click(),
     press: (name) => leaving(page, () => target(place, name).click()),
   };
 }
@@ -74,6 +79,10 @@ export function keysOnly(page: Page, place: Place = page): Hand {
     async select(label, entry) {
       await walkTo(field(place, label));
       await keys.type(entry);
+    },
+    async unfold(title) {
+      await walkTo(fold(place, title));
+      await keys.press('Enter');
     },
     async press(name) {
       await walkTo(target(place, name));

@@ -49,6 +49,7 @@ describe.each(MODES)('one valve differs, $name', (mode) => {
 
   it('the rows of the builder’s spreadsheet are looked at before they are kept', async () => {
     await desk.press(/^Per-valve sheet/);
+    await desk.unfold('Paste rows of a spreadsheet');
     const paste = desk.at('form#paste');
     await paste.fill('Rows of the spreadsheet', ROWS);
     await paste.select('Spring on the valve', 'Light checking spring');
