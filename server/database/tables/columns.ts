@@ -17,7 +17,7 @@ export interface Author {
   created_at: Created;
 }
 
-/** An entry that a later one can take the place of; `server/record/corrections/` says how. */
+/** An entry that a later one can take the place of; `server/records/corrections/` says how. */
 export interface Corrected extends Author {
   replaces: Fixed<string | null>;
   struck: ColumnType<boolean, boolean | undefined, never>;
