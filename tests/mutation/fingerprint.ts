@@ -1,0 +1,42 @@
+import { createHash } from 'node:crypto';
+import { readdir, readFile } from 'node:fs/promises';
+
+import type { Slice } from './slices.ts';
+
+const MECHANICS = 'server/mechanics/';
+const TESTS = 'tests/mechanics/';
+/** Files of data and words: nothing in them decides. */
+const LEFT_OUT = /(?:^|\/|-)(?:types|words|fields?|caution)\.ts$|example\.ts$/;
+/** Minutes for every mutant, or a reader of the sources as text: `vitest.mechanics.config.ts` says which. */
+const TESTS_LEFT_OUT = /simulation|calibration|docstrings/;
+
+async function filesBelow(folder: string): Promise<string[]> {
+  const names = await readdir(folder, { recursive: true });
+  return names.filter((name) => name.endsWith('.ts')).sort();
+}
+
+/** The files of a slice, from the root of the project. */
+export async function filesOf(slice: Slice): Promise<{ sources: string[]; tests: string[] }> {
+  const sources = await filesBelow(MECHANICS);
+  const tests = await filesBelow(TESTS);
+  return {
+    sources: sources
+      .filter((file) => slice.sources.some((source) => file === source || file.startsWith(`${source}/`)))
+      .filter((file) => !LEFT_OUT.test(file))
+      .map((file) => MECHANICS + file),
+    tests: tests
+      .filter((file) => file.endsWith('.test.ts') && !TESTS_LEFT_OUT.test(file))
+      .filter((file) => slice.tests.some((start) => file.startsWith(start)))
+      .map((file) => TESTS + file),
+  };
+}
+
+/** A short hash of the files that a score was taken from: another one says that the score is old. */
+export async function fingerprintOf(slice: Slice): Promise<string> {
+  const { sources, tests } = await filesOf(slice);
+  const hash = createHash('sha256');
+  for (const file of [...sources, ...tests]) {
+    hash.update(file).update(await readFile(file));
+  }
+  return hash.digest('hex').slice(0, 12);
+}

@@ -1,0 +1,124 @@
+/** A part of the mechanics that is mutated by itself, with the tests that must notice. */
+export interface Slice {
+  readonly name: string;
+  /** Folders and files of `server/mechanics/`. */
+  readonly sources: readonly string[];
+  /** How the paths of the tests begin, below `tests/mechanics/`. */
+  readonly tests: readonly string[];
+}
+
+/** Computations that a folder of mechanics serves are mutated with it: one without the other says half. */
+const computations = (...names: string[]) => names.map((name) => `computations/${name}.ts`);
+
+export const SLICES: readonly Slice[] = [
+  {
+    name: 'slider-crank',
+    sources: ['slider-crank', ...computations('piston-drop')],
+    tests: ['piston-drop'],
+  },
+  {
+    name: 'springs',
+    sources: ['springs', ...computations('spring-load', 'spring-nest', 'spring-from-wire')],
+    tests: ['spring-'],
+  },
+  {
+    name: 'threads',
+    sources: ['threads', ...computations('thread', 'fastener-for-hole')],
+    tests: ['thread', 'fastener-for-hole'],
+  },
+  {
+    name: 'lengths-and-heights',
+    sources: computations('arm-lengths', 'deflection', 'lash-shim', 'pushrod-length', 'stand-height'),
+    tests: ['arm-lengths', 'deflection', 'lash-shim', 'pushrod-length', 'stand-height'],
+  },
+  {
+    name: 'setting',
+    sources: ['setting', ...computations('adjuster', 'lifter-preload')],
+    tests: ['adjuster', 'lifter-preload'],
+  },
+  {
+    name: 'setting-order',
+    sources: ['setting-order'],
+    tests: ['setting-order/'],
+  },
+  {
+    name: 'thermal',
+    sources: ['thermal', ...computations('lash-hot-cold')],
+    tests: ['lash-hot-cold'],
+  },
+  { name: 'lash', sources: ['lash'], tests: ['lash/'] },
+  { name: 'tip-mark', sources: ['tip-mark'], tests: ['tip-mark/'] },
+  {
+    name: 'cam',
+    sources: ['cam', ...computations('cam-timing', 'centreline', 'top-dead-centre')],
+    tests: ['cam-timing', 'centreline', 'top-dead-centre'],
+  },
+  {
+    name: 'rocker-geometry',
+    sources: ['rocker-geometry', ...computations('linkage', 'roller-sweep')],
+    tests: ['linkage', 'roller-sweep'],
+  },
+  {
+    name: 'indicator',
+    sources: ['indicator', ...computations('dial-reading', 'cosine-error')],
+    tests: ['dial-reading', 'cosine-error'],
+  },
+  {
+    name: 'lift-and-loads',
+    sources: computations('lift', 'pivot-load', 'retainer-to-seal', 'cover-room'),
+    tests: ['lift', 'pivot-load', 'retainer-to-seal', 'cover-room'],
+  },
+  {
+    name: 'motion-laws',
+    sources: ['motion-laws', ...computations('separation-speed')],
+    tests: ['motion-laws', 'separation-speed'],
+  },
+  {
+    name: 'lobe',
+    sources: ['lobe', ...computations('lobe-profile')],
+    tests: ['lobe-profile', 'monotone-cubic'],
+  },
+  {
+    name: 'uncertainty',
+    sources: ['uncertainty'],
+    tests: ['uncertainty/', 'ratio-at-full-lift'],
+  },
+  {
+    name: 'statistics',
+    sources: ['statistics', ...computations('outliers', 'control-chart', 'capability')],
+    tests: ['statistics/', 'outliers', 'control-chart', 'capability'],
+  },
+  {
+    name: 'ratio',
+    sources: computations('ratio-at-full-lift', 'ratio-through-lift'),
+    tests: ['ratio-at-full-lift', 'ratio-through-lift'],
+  },
+  {
+    name: 'numbers',
+    sources: ['number-reading', ...computations('read-number')],
+    tests: ['read-number'],
+  },
+  {
+    name: 'valve-clearance',
+    sources: ['valve-clearance', ...computations('piston-to-valve')],
+    tests: ['piston-to-valve'],
+  },
+  {
+    name: 'gap-scan',
+    sources: ['gap-scan', ...computations('gap-scan')],
+    tests: ['gap-scan'],
+  },
+  { name: 'identify', sources: ['identify'], tests: ['identify/'] },
+  { name: 'questions', sources: ['questions'], tests: ['questions/'] },
+  { name: 'valve-sheet', sources: ['valve-sheet'], tests: ['valve-sheet/'] },
+  {
+    name: 'consequences',
+    sources: ['consequences'],
+    tests: ['consequences/'],
+  },
+  {
+    name: 'explain-readings',
+    sources: ['explain-readings', ...computations('explain-readings')],
+    tests: ['explain-readings/'],
+  },
+];
