@@ -3,6 +3,7 @@ import { planOf } from '../../../../shared/schemas/goals.ts';
 import { adjustersWord } from '../../consequences/adjusters.ts';
 import { assumptionsOf } from '../../consequences/assumptions.ts';
 import { cautionsOf } from '../../consequences/cautions.ts';
+import { movedScan } from '../../consequences/piston-gap.ts';
 import type { AssessedQuantity, NotToRun } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { keyOf, subjectSaid } from '../common/said.ts';
@@ -66,6 +67,7 @@ function workOut(
   const bend = bendOf(ratios.after, lobeLift, evidence);
   const figures = figuresOf(variantsOf(known, ratios, 0), about, ofPlan);
   const variants = variantsOf(known, ratios, bend);
+  const moved = movedScan(variants.middle);
   const gaps = gapsOf(variants, {
     evidence,
     calculations,
@@ -75,7 +77,7 @@ function workOut(
     before,
     // What was read with the arms of one plan says nothing of another.
     measured: spot.row === undefined || ofPlan !== '' ? [] : gapCells(evidence, spot.row),
-    ...defined({ after: ratios.after }),
+    ...defined({ after: ratios.after, moved }),
   });
   const calculated = gaps.some(({ after }) => after?.basis === 'calculated');
   const lash = lashInForce(evidence, side, place);
