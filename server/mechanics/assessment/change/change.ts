@@ -23,6 +23,7 @@ import { planKey, plansOf } from './plans.ts';
 import { type BeforeAndAfter, beforeAndAfter } from './ratios.ts';
 import { type Spot, spotsOf } from './spots.ts';
 import { bendOf, variantsOf } from './spread.ts';
+import { springsAsked, untilSpringsAreSure } from './springs-bind.ts';
 import { calculatedJudgements } from './told.ts';
 
 /** Where the two ratios are from, with what their intervals allow. */
@@ -141,15 +142,14 @@ export function changePart(
   const planned = plansOf(evidence);
   const plans = planned.length === 0 ? [undefined] : planned;
   const worked = plans.flatMap((plan) => spots.map((spot) => workOut(evidence, spot, plan, calculations)));
-  const details = cautioned(
-    evidence,
-    worked.map(({ detail }) => detail),
-  );
+  const bare = worked.map(({ detail }) => detail);
+  const questions = springsAsked(evidence, bare);
+  const details = cautioned(evidence, untilSpringsAreSure(bare, questions));
   const asked = planOf(evidence.call.goal).asks.includes('consequences');
   return {
     quantities: worked.flatMap(({ quantities }) => quantities),
     judgements: details.flatMap(calculatedJudgements),
-    questions: [],
+    questions,
     stop: [],
     notToRun: shortGaps(details),
     // What is not known is told where the call asks what a ratio does; elsewhere it is noise.

@@ -182,7 +182,7 @@ function gapOf(name: GapName, variants: Variants, asked: GapsAsked): ChangeGap {
 const RANK = { short: 0, close: 1, clear: 3 } as const;
 
 /** Short, close, held back, clear, not known; of one kind the least margin first. */
-function worstFirst(gaps: readonly ChangeGap[]): ChangeGap[] {
+export function worstFirst(gaps: readonly ChangeGap[]): ChangeGap[] {
   const rank = ({ word, after }: ChangeGap) =>
     after === undefined ? 4 : word === undefined ? 2 : RANK[word];
   const least = ({ after, limit }: ChangeGap) => (after?.low ?? after?.value ?? 0) - limit.value;

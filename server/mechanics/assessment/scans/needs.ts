@@ -43,13 +43,12 @@ function lash({ scan }: Scanned): string[] {
 }
 
 function doubts(questions: readonly AssessedQuestion[]): string[] {
-  return questions
-    .filter(inDoubt)
-    .map(({ ask, answered }) =>
-      answered?.found === true
-        ? `that scan put right or struck out, since it was found so: ${ask}`
-        : `an answer first: ${ask}`,
-    );
+  return questions.filter(inDoubt).map(({ ask, answered }) => {
+    const words = ask.replace(/\.$/, '');
+    return answered?.found === true
+      ? `that scan put right or struck out, since it was found so: ${words}`
+      : `an answer first: ${words}`;
+  });
 }
 
 /** What a scan still needs before its least gap may have a word: doubts first. */

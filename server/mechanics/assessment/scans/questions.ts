@@ -26,7 +26,7 @@ function wrongSide({ scan, fit }: Scanned): Found[] {
     {
       code: 'scan-side-of-tdc',
       weight: 'strong',
-      ask: `Was the ${scan.valve} of ${scan.cylinder} read ${there} top dead centre, or was it the other valve? Its least gap stands ${here}.`,
+      ask: `Was ${placeOf(scan)} read ${there} top dead centre, or was it the other valve? Its least gap stands ${here}.`,
       size: `The least is ${nearSaid(fit.crankAngle)}. At TDC the piston stands and the valve alone moves, so that an ${scan.valve}’s least comes ${there} it.`,
       test: 'Say which way the crank turned from TDC at the first reading, and which valve the plunger stood on.',
       byLooking: true,

@@ -38,12 +38,17 @@ function ofFit(fit: ScanLeast, error: number): GapBounds {
   return { value: fit.least, low: fit.least - half, high: fit.least + half };
 }
 
-/** Without a curve the least is no more than the least of what was read, and nothing is known below it. */
+/** Without a curve the least is no more than the least of what was read; what no gauge was put to may be less. */
 function ofReadings({ points }: ScanEvidence, error: number): GapBounds {
-  const most = points.flatMap(({ gap: { value, high } }) =>
-    value !== undefined ? [value + error] : high === undefined ? [] : [high],
+  const ends = points.map(({ gap: { value, low, high } }) =>
+    value === undefined ? { low, high } : { low: value - error, high: value + error },
   );
-  return most.length === 0 ? {} : { high: Math.min(...most) };
+  const highs = ends.flatMap(({ high }) => high ?? []);
+  const lows = ends.flatMap(({ low }) => low ?? []);
+  return {
+    ...(lows.length === ends.length && lows.length > 0 ? { low: Math.min(...lows) } : {}),
+    ...(highs.length === 0 ? {} : { high: Math.min(...highs) }),
+  };
 }
 
 /** A gauge that did not go where the curve says there is more: the least is no more than that gauge. */
