@@ -7,7 +7,7 @@ import { quantityJsonSchema } from './quantity-fields.ts';
 /** Past half a turn an angle is meant from another top dead centre. */
 const FARTHEST = 180;
 
-const ANGLE = entered('angle', 'a crank angle');
+const ANGLE = entered('angle', 'a crank angle', { sign: 'any' });
 const WITH_SIDE = /^(.*?)\s*\b(b\.?t\.?d\.?c\.?|before(?:\s+tdc)?|a\.?t\.?d\.?c\.?|after(?:\s+tdc)?)\s*$/i;
 const AT_CENTRE = /^t\.?d\.?c\.?$/i;
 

@@ -129,8 +129,10 @@ export type GapName = Exclude<SheetKindName, 'lobe-lift' | 'valve-lift' | 'lash'
 
 /** What the least gap of a scan rests on, beside its bounds. */
 export interface GapOfScan {
-  /** `at about 9° after TDC in a scan, at zero lash` */
+  /** What goes behind the gap: ` at about 9° after TDC, at zero lash`. */
   readonly where: string;
+  /** `at zero lash`; empty where nobody said. */
+  readonly lashSaid: string;
   /** What the scan needs before its least may be believed. */
   readonly needs: readonly string[];
   /** Its figures in order of the crank, for another ratio. */

@@ -20,17 +20,16 @@ function scansTable({ record, base }: CallContext): Component[] {
   return [
     tableComponent({
       caption: 'Scans on record',
-      columns: [{ label: 'Valve' }, { label: 'Scan' }, { label: 'Who' }],
+      columns: [{ label: 'Valve' }, { label: 'Scan' }],
       rows: record.gapScans.toReversed().map((scan) => ({
         cells: [
           `${valveName(scan)}${scan.arms === 'before' ? ', arms before' : ''}`,
           scan.replacedBy === undefined && !scan.struck
-            ? { text: scan.readAs, href: `${base}/gap-scans/${scan.id}` }
+            ? { text: scan.readAs, href: `${base}/gap-scans/${scan.id}`, why: scan.by }
             : {
                 text: `${scan.struck ? 'struck: ' : 'replaced: '}${scan.readAs}`,
-                ...(scan.reason === '' ? {} : { why: scan.reason }),
+                why: [scan.reason, scan.by].filter((text) => text !== '').join('; '),
               },
-          scan.by,
         ],
       })),
     }),

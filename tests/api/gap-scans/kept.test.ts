@@ -71,7 +71,7 @@ describe('a scan is kept as it was read', () => {
 
   test('rows of a text are told by their line, and none is kept', async () => {
     const { buildId } = await openCall(service, person);
-    const text = '2, .1\n350, .09\n6; \n-8 BTDC, .1\nten, .08\n8, 80';
+    const text = '2, .1\n350, .09\n6; \n-8 BTDC, .1\nnorth, .08\n8, 80';
     const body = { cylinder: 1, valve: 'intake', text, keep: true };
     const refused = await post(at(buildId, '/paste'), body);
     expect(refused.status).toBe(422);

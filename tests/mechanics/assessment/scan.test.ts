@@ -54,7 +54,7 @@ describe('the least of a scan is a gap like any other', () => {
     expect(judged?.word).toBe('clear');
     // .080 is the default limit of an intake; an indicator on an engine is good to .002 (common practice, no source).
     expect(judged?.sentence).toBe(
-      'Piston to valve, 1 intake: .090 in ± .002, measured at about 9° after TDC in a scan, at zero lash, against .080 in: clear.',
+      'Piston to valve, 1 intake: .090 in ± .002, measured in a scan at about 9° after TDC, at zero lash, against .080 in: clear.',
     );
   });
 

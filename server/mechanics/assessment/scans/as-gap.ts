@@ -8,8 +8,8 @@ import { errorOf, type Scanned, scanned } from './scanned.ts';
 function asGap(each: Scanned, evidence: Evidence): SheetEvidence {
   const { scan, least, crankAngle, fit, stations } = each;
   const { id, line, standing, cylinder, valve, tool, spring, lifter, arms, armId, lash, lashSetting } = scan;
-  const where = crankAngle === undefined ? 'in a scan' : `${nearSaid(crankAngle)} in a scan`;
-  const lashSaid = lash === 'zero' ? ', at zero lash' : lash === 'set' ? ', with its lash in' : '';
+  const where = crankAngle === undefined ? '' : ` ${nearSaid(crankAngle)}`;
+  const lashSaid = lash === 'zero' ? 'at zero lash' : lash === 'set' ? 'with its lash in' : '';
   return {
     id,
     line,
@@ -25,7 +25,8 @@ function asGap(each: Scanned, evidence: Evidence): SheetEvidence {
     arms,
     ...(armId === undefined ? {} : { armId }),
     scan: {
-      where: `${where}${lashSaid}`,
+      where: `${where}${lashSaid === '' ? '' : `, ${lashSaid}`}`,
+      lashSaid,
       needs: needsOfScan(each, questionsOfScan(each, evidence)),
       stations: fit === undefined ? [] : stations.map(({ crankAngle: at, gap }) => ({ crankAngle: at, gap })),
       error: errorOf(scan),

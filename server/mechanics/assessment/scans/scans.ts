@@ -17,7 +17,7 @@ function saidOf({ entry, gap, limit, word, lacks }: JudgedGap): string {
   const where = entry.scan?.where ?? '';
   const arms = entry.arms === 'before' ? ', with the arms before' : '';
   const end = word ?? `no word yet, it needs ${lacks.join('; ')}`;
-  return `Scan of ${placeOf(entry)}${arms}: least ${gapSaid(gap)} ${where}, against ${inches(limit.value)}: ${end}.`;
+  return `Scan of ${placeOf(entry)}${arms}: least ${gapSaid(gap)}${where}, against ${inches(limit.value)}: ${end}.`;
 }
 
 function detailOf(each: Scanned, judged: JudgedGap, questions: readonly AssessedQuestion[]): ScanDetail {
@@ -56,7 +56,7 @@ function quantityOf({ least, lacks, ...scan }: ScanDetail, { entry }: JudgedGap)
     conditions: [
       ...(entry.spring === 'not-said' ? [] : [`${entry.spring} spring`]),
       ...(entry.lifter === 'not-said' ? [] : [`${entry.lifter} lifter`]),
-      ...(of === undefined ? [] : [of.where]),
+      ...(of === undefined || of.lashSaid === '' ? [] : [of.lashSaid]),
     ],
     lacks,
     restsOn: [scan.scanId],

@@ -46,11 +46,13 @@ const rowsTable = (shown: FormState) =>
   tableComponent({
     caption: 'Gaps over the crank',
     columns: [
+      { label: 'Row' },
       { label: 'Crank angle, degrees after TDC', number: true },
       { label: 'Gap, inches', number: true },
     ],
     rows: Array.from({ length: ROWS }, (_, row) => ({
       cells: [
+        String(row + 1),
         { text: '', input: cellOf(shown, angleField(row), rowLabels[angleField(row)] ?? '', {}) },
         {
           text: '',
