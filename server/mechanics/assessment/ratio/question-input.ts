@@ -66,7 +66,7 @@ export function questionInput(evidence: Evidence, own: SetUpRead, all: readonly 
     alignment: setUp.alignment,
     perTurn: setUp.perTurn / IN,
     graduation: setUp.graduation / IN,
-    lobeSource: setUp.lobeSource,
+    lobeSource: lobe.source,
     statedValveLift: of('stated-valve-lift').at(-1)?.lift,
     statedLobeLift: of('stated-lobe-lift').at(-1)?.lift,
     lashSetting: notNegative(setUp.lashSetting),
