@@ -4,17 +4,20 @@ import type { Assessment } from '../../server/mechanics/assessment/assessment.ts
 import type { Evidence } from '../../server/mechanics/assessment/evidence.ts';
 import type { Answer } from '../../server/records/answers/answers.ts';
 import type { Arm } from '../../server/records/arms/arms.ts';
-import type { Placement } from '../../server/records/arms/placements.ts';
+import { nowOnValves, type Placement } from '../../server/records/arms/placements.ts';
 import type { Call } from '../../server/records/calls/calls.ts';
 import { defaultOf, LIMIT_NAMES } from '../../server/records/limits/known-limits.ts';
 import type { Reading } from '../../server/records/readings/readings.ts';
 import type { SetUp } from '../../server/records/set-ups/set-ups.ts';
 import { asItStands, type SetUpFacts, type SetUpStatement } from '../../server/records/set-ups/statements.ts';
+import { allAsLengths } from '../../server/records/sheet/said-in-turns.ts';
+import type { SheetReading } from '../../server/records/sheet/sheet-table.ts';
 import type { BuildRecord } from '../../server/records/whole-build/build-record.ts';
 import { type BuildSpec, buildSpec } from '../../shared/schemas/build-spec.ts';
 import { answerQuestion, newArm, newReading, placeArm } from '../../shared/schemas/commands.ts';
 import type { Goal } from '../../shared/schemas/goals.ts';
 import { correctSetUp, newSetUp } from '../../shared/schemas/method.ts';
+import { newSheetReadings } from '../../shared/schemas/sheet.ts';
 import type { Command } from './commands.ts';
 import { idOf } from './ids.ts';
 
@@ -41,6 +44,7 @@ export class MemoryBuild {
   readonly #setUps: Started[] = [];
   readonly #statements: SetUpStatement[] = [];
   readonly #readings: Reading[] = [];
+  readonly #sheet: SheetReading[] = [];
   readonly #answers: Answer[] = [];
   readonly #events: BuildRecord['events'][number][] = [];
   #seq = 0;
@@ -147,6 +151,24 @@ export class MemoryBuild {
     this.#answers.push({ id, ...read, questionId, setUpId, code, found, value, seq: this.#seq, ...WHO });
   }
 
+  /** Readings of the sheet, all in one way. */
+  sheet(body: object): void {
+    this.entered.push({ enters: 'sheet', body });
+    this.#seq += 1;
+    const { spring, lifter, tool, arms, readings } = newSheetReadings.parse(body);
+    const sits = nowOnValves(this.#placements);
+    for (const { armId, ...reading } of allAsLengths(readings, undefined)) {
+      const seat = sits.find((each) => each.cylinder === reading.cylinder && each.valve === reading.valve);
+      this.#sheet.push({
+        id: idOf('sheet', this.#sheet.length + 1),
+        seq: this.#seq,
+        ...{ replaces: undefined, replacedBy: undefined, struck: false, reason: '' },
+        ...{ ...reading, spring, lifter, tool, arms, armId: armId ?? seat?.armId },
+        ...WHO,
+      });
+    }
+  }
+
   record(): BuildRecord {
     const build = { id: idOf('build', 1), label: 'A simulated call', revision: 1, version: this.#seq };
     return {
@@ -159,7 +181,8 @@ export class MemoryBuild {
       setUps: this.#setUps.map((each, index) => this.#shown(each, index + 1)),
       readings: this.#readings,
       answers: this.#answers,
-      ...{ sheetReadings: [], handParts: [], partReadings: [], tipMarks: [], lashLines: [] },
+      sheetReadings: this.#sheet,
+      ...{ handParts: [], partReadings: [], tipMarks: [], lashLines: [] },
       ...{ workings: [], photographs: [], notes: [], shareLinks: [] },
       events: this.#events,
       limits: LIMITS,

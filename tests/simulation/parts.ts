@@ -1,16 +1,8 @@
 import { chanceFrom } from '../mechanics/explain-readings/random.ts';
 import { type Followed, followCalls, type Names } from './follow-call.ts';
 import { type ReadingSet, scoreRows } from './score-rows.ts';
-import { meanOf, type Scored, type Share, scored } from './shares.ts';
-
-/** 95 % of a share of so many calls keep within this. */
-const within = ({ share, of }: Share): number => 1.96 * Math.sqrt((share * (1 - share)) / of);
-
-const told = (name: string, found: Share, note = ''): string =>
-  `  ${name.padEnd(26)} ${found.share.toFixed(3)} ± ${within(found).toFixed(3)} of ${found.of}${note === '' ? '' : `   note ${note}`}`;
-
-const plain = (name: string, value: number, note = ''): string =>
-  `  ${name.padEnd(26)} ${value.toFixed(3)}${note === '' ? '' : `   note ${note}`}`;
+import { meanOf, type Scored, scored } from './shares.ts';
+import { plain, told } from './told.ts';
 
 /** Figures of the design note. Source: inference.md, "Simulated call", an independent implementation. */
 const ROWS: Readonly<Record<ReadingSet, readonly string[]>> = {

@@ -1,4 +1,5 @@
 import { followed, rows } from './parts.ts';
+import { sheets } from './sheets-part.ts';
 
 /** Each part with as many calls as its shares need to be known within about .012. */
 const PARTS: Readonly<
@@ -6,6 +7,7 @@ const PARTS: Readonly<
 > = {
   rows: [rows, 6000],
   followed: [followed, 3000],
+  sheets: [sheets, 600],
 };
 
 const [name, calls, seed = '11'] = process.argv.slice(2);
