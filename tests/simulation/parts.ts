@@ -1,4 +1,6 @@
 import { chanceFrom } from '../mechanics/explain-readings/random.ts';
+import { drawCall } from '../mechanics/explain-readings/simulated-call.ts';
+import { type DeskFollowed, followDesk } from './desk-call.ts';
 import { type Followed, followCalls, type Names } from './follow-call.ts';
 import { type ReadingSet, scoreRows } from './score-rows.ts';
 import { meanOf, type Scored, scored } from './shares.ts';
@@ -58,3 +60,37 @@ export const followed = (calls: number, seed: number): string[] =>
     `followed to the end, ${calls} calls, seed ${seed}, ${names === 'of-note' ? 'names of the note' : 'as the call has it'}`,
     ...ofFollowed(followCalls(chanceFrom(seed), calls, names), names),
   ]);
+
+/** Where calls did not come to their end, the commonest first. */
+function stuck(found: readonly DeskFollowed[]): string[] {
+  const counts = new Map<string, number>();
+  for (const { stuckAt } of found) {
+    if (stuckAt === undefined) continue;
+    const at = stuckAt.replace(/[0-9a-f-]{36}/g, '').slice(0, 60);
+    counts.set(at, (counts.get(at) ?? 0) + 1);
+  }
+  return [...counts]
+    .sort((a, b) => b[1] - a[1])
+    .map(([at, count]) => `  asked again and again: ${count} × ${at}`);
+}
+
+/** Marked arms alone: where there is no mark the desk waits for what they are sold as. */
+export function desk(calls: number, seed: number): string[] {
+  const chance = chanceFrom(seed);
+  const found: DeskFollowed[] = [];
+  while (found.length < calls) {
+    const call = drawCall(chance);
+    if (call.said.mark !== undefined) found.push(followDesk(chance, call));
+  }
+  const all = scored(found);
+  return [
+    `what is next at the desk, ${calls} calls with a mark, seed ${seed}`,
+    plain('things done after the first', meanOf(found.map(({ steps }) => steps))),
+    told('name right', all.nameRight),
+    told('ratio held', all.ratioHeld),
+    told('within 1.5 %', all.near),
+    ...words(all),
+    told('no word', all.wordWithheld),
+    ...stuck(found),
+  ];
+}

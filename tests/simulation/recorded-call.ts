@@ -74,6 +74,16 @@ export class RecordedCall {
     this.build.spec(this.#spec());
   }
 
+  /** Its row is found to be another one: that of the lobe under the valve. */
+  cardPutRight(): void {
+    const { otherLobeLift = 0 } = this.call.said;
+    const intake = { lobeLift: inch(this.call.valveLobe) };
+    this.build.spec({
+      ...ENGINE,
+      cam: { assumedRatio: 1.6, intake, exhaust: { lobeLift: inch(otherLobeLift) } },
+    });
+  }
+
   withoutCard(): void {
     this.build.spec({ ...ENGINE, cam: { assumedRatio: 1.6 } });
   }

@@ -1,4 +1,4 @@
-import { followed, rows } from './parts.ts';
+import { desk, followed, rows } from './parts.ts';
 import { sheets } from './sheets-part.ts';
 
 /** Each part with as many calls as its shares need to be known within about .012. */
@@ -7,6 +7,7 @@ const PARTS: Readonly<
 > = {
   rows: [rows, 6000],
   followed: [followed, 3000],
+  desk: [desk, 1500],
   sheets: [sheets, 600],
 };
 

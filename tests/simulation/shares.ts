@@ -50,9 +50,6 @@ export function scored(rows: readonly Judged[]): Scored {
     ),
     agreesTrue: shareOf(told('agrees'), ({ withinMark }) => withinMark),
     differsTrue: shareOf(told('differs'), ({ withinMark }) => !withinMark),
-    wordWithheld: shareOf(
-      rows.filter(({ withinMark, word }) => withinMark || word !== undefined),
-      ({ word }) => word === undefined,
-    ),
+    wordWithheld: shareOf(rows, ({ word }) => word === undefined),
   };
 }
