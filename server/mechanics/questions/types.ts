@@ -31,6 +31,8 @@ export interface QuestionInput {
   readonly otherCardLobeLift?: number | undefined;
   readonly cardValveLift?: number | undefined;
   readonly cardLash?: number | undefined;
+  /** What the log has of this valve, of days up to that of the readings. */
+  readonly otherLashes?: readonly number[] | undefined;
   readonly cardRatio?: number | undefined;
   /** The ratio the rockers are sold as. */
   readonly nominalRatio?: number | undefined;

@@ -7,7 +7,7 @@ import type { AnswerEvidence, Evidence } from '../evidence.ts';
 import { answerTo, foundBy, passNamed } from './answers.ts';
 import { choicesOf } from './choices.ts';
 import { questionInput } from './question-input.ts';
-import { withSayings } from './sayings.ts';
+import { saysZero, withSayings } from './sayings.ts';
 import type { SetUpRead } from './set-up-read.ts';
 import type { SetUpNow } from './set-ups.ts';
 
@@ -22,12 +22,14 @@ export const setUpSubject = ({ cylinder, valve, id, number }: SetUpNow): Subject
 /** Found on one pass: so it is while that pass is among those that do not fit, else it was put right since. */
 function foundOn(
   { standing }: SetUpRead,
-  { restsOn }: AssessedQuestion,
+  question: AssessedQuestion,
   answer: AnswerEvidence,
 ): boolean | undefined {
   const number = passNamed(answer);
+  // That it was out is what was looked for: nobody asks for it again.
+  if (question.code === 'lash-left-in' && saysZero(answer)) return false;
   if (number === undefined) return foundBy(answer);
-  return standing.some(({ id, pass }) => pass === number && restsOn.includes(id));
+  return standing.some(({ id, pass }) => pass === number && question.restsOn.includes(id));
 }
 
 /** The questions of a set-up, each with the answer it has. */

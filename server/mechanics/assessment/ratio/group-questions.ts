@@ -27,7 +27,7 @@ const isMistake = (question: Question): question is Raised =>
 /** What the record says of every reading is not asked again; what an answer has said of it stays with its answer. */
 function isSaid(cause: Cause, { own }: Group): boolean {
   const lifted = own.filter(({ valve }) => valve.used.length > 0).map(({ setUp }) => setUp);
-  return cause === 'lash-left-in' && lifted.every(({ lash }) => lash === 'zero');
+  return cause === 'lash-left-in' && lifted.every(({ lash }) => lash !== 'not-said');
 }
 
 const TURN_APART = 0.002;

@@ -2,6 +2,7 @@ import { IN } from '../../kit/si.ts';
 import type { Pass, QuestionInput } from '../../questions/types.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence, PassEvidence, PassKind, Spring } from '../evidence.ts';
+import { lashesOnLog } from './lash-offered.ts';
 import { claimsOn } from './marks.ts';
 import type { SetUpRead } from './set-up-read.ts';
 
@@ -76,6 +77,7 @@ export function questionInput(evidence: Evidence, own: SetUpRead, all: readonly 
     otherCardLobeLift: positive(otherCard.lobeLift),
     cardValveLift: positive(card.valveLift),
     cardLash: notNegative(card.lash),
+    otherLashes: lashesOnLog(evidence, own).map((value) => value / IN),
     cardRatio: evidence.card.assumedRatio,
     nominalRatio: claimsOn(evidence, setUp.armId)[0]?.ratio,
     lightRatio: light?.ratio,
