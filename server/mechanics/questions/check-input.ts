@@ -22,7 +22,7 @@ const POSITIVE = [
   'lightRatio',
   'runningRatio',
 ] as const;
-const NOT_NEGATIVE = ['lashSetting', 'pushedIn', 'cardLash'] as const;
+const NOT_NEGATIVE = ['lean', 'lashSetting', 'pushedIn', 'cardLash'] as const;
 
 function numbersOf(input: QuestionInput): Named[] {
   return [

@@ -21,6 +21,8 @@ export interface QuestionInput {
   readonly lashSetting?: number | undefined;
   readonly restsOn: 'not-said' | 'retainer-flat' | 'retainer-edge' | 'valve-tip' | 'spring-seat';
   readonly alignment: 'not-said' | 'parallel' | 'leaning';
+  /** How far it leans, radians, where somebody looked. */
+  readonly lean?: number | undefined;
   readonly perTurn: number;
   readonly graduation: number;
   readonly travel?: number | undefined;

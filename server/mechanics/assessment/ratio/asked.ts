@@ -1,4 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
+import { formatNumber } from '../../../../shared/quantities/format.ts';
+import { DEG } from '../../kit/si.ts';
 import { questionsFor } from '../../questions/questions.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
@@ -32,6 +34,9 @@ function foundOn(
   return standing.some(({ id, pass }) => pass === number && question.restsOn.includes(id));
 }
 
+/** `12 deg` */
+const degrees = (lean: number): string => `${formatNumber(lean / DEG, 0)} deg`;
+
 /** The questions of a set-up, each with the answer it has. */
 function questionsOf(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead[]): AssessedQuestion[] {
   const about = setUpSubject(own.setUp);
@@ -42,8 +47,8 @@ function questionsOf(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead
     const answer = answerTo(question, questions, own.setUp.answers);
     if (answer === undefined) return question;
     const found = foundOn(own, question, answer);
-    const { id: entryId, value } = answer;
-    const text = value === undefined ? answer.answer : `${answer.answer}, ${inches(value)}`;
+    const { id: entryId, value, lean } = answer;
+    const text = `${answer.answer}${value === undefined ? '' : `, ${inches(value)}`}${lean === undefined ? '' : `, ${degrees(lean)}`}`;
     return {
       ...question,
       answered: { entryId, answer: text, ...defined({ found }) },
