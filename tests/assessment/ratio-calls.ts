@@ -467,6 +467,17 @@ export const RATIO_CALLS: readonly RatioCall[] = [
     next: 'valve-lift-at-.200',
   },
   {
+    said: 'a valve lift read as the lobe: nothing is said of the lobe before that is answered',
+    build: call([], {
+      setUps: [{ ...cleanSetUp, lobeSource: 'indicator' }],
+      passes: [...passesOf('lobe-lift', [0.56, 0.5605]), ...passesOf('valve-lift', [0.561, 0.5605])],
+    }),
+    headline: ['First: the answer to “Could the lobe lift, .560 in, be a valve lift?”.'],
+    told: ['The lobe is not set against the card yet. First: the answer to “Could the lobe lift'],
+    never: /differs/,
+    next: 'gross-lift-as-lobe',
+  },
+  {
     said: 'pass 2 a turn short though its count was looked at: one more pass says which are right',
     build: call([0.561, 0.461, 0.5615], { answers: [answered('turn-miscounted', false)] }),
     headline: ['First: one more pass of the valve lift, small hand first: pass 2 reads .461 in, one turn'],
