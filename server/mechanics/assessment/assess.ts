@@ -56,7 +56,7 @@ export function assess(evidence: Evidence): Assessment {
   const raised = others.flatMap((each) => each.stop);
   const stop = stopReasons(evidence, raised);
   const notToRun = [...change.notToRun, ...liftedGaps(evidence, raised)];
-  const ratio = ratioPart(evidence, read, stop.length > 0);
+  const ratio = ratioPart(evidence, read, part.detail, stop.length > 0);
   const said = together([ratio, ...others]);
   const needs = needsOf(evidence, read.explained);
   const lacking = lackingFor(needs, evidence);
@@ -65,9 +65,22 @@ export function assess(evidence: Evidence): Assessment {
   const atEnd = needs.filter(({ step, need }) => step === 'notes' && !need.have);
   const { questions } = said;
   const ofSheet = nextOfSheet(sheet.detail);
-  // One valve is told from its siblings: what else there is to its ratio is not what the call is about.
-  const explained = planOf(goal).waitsFor.includes('sheet') ? [] : read.explained;
-  const next = nextOf({ closed, stop, notToRun, lacking, atEnd, questions, explained, ofSheet, ofPart });
+  const { explained } = read;
+  const headlines = inOrderOf(goal, said.headlines);
+  const plan = planOf(goal);
+  const next = nextOf({
+    closed,
+    stop,
+    notToRun,
+    lacking,
+    atEnd,
+    questions,
+    explained,
+    headlines,
+    plan,
+    ofSheet,
+    ofPart,
+  });
   const details: Details = {
     setUps: ratio.detail,
     sheet: sheet.detail,
@@ -87,7 +100,7 @@ export function assess(evidence: Evidence): Assessment {
     needs: stepNeeds(needs),
     stop,
     notToRun,
-    headlines: inOrderOf(evidence.call.goal, said.headlines),
+    headlines,
     details,
   };
   return stop.length > 0 ? heldBack(whole) : whole;

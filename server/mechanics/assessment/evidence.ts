@@ -241,6 +241,8 @@ export interface AnswerEvidence {
   readonly found?: boolean;
   /** The amount that goes with it: how much lash was in it. */
   readonly value?: number;
+  /** How far the plunger leaned, radians. */
+  readonly lean?: number;
   readonly setUpId?: string;
 }
 
