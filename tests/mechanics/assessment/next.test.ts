@@ -79,7 +79,13 @@ describe('the one thing that is worth most now', () => {
       },
     ];
     expect(nextOf({ ...turnMissed, answers })).toMatchObject({ turns: false });
-    expect(nextOf({ ...turnMissed, answers })?.sentence).toContain('enter that reading again');
+    // By the name that the headline has for it.
+    expect(nextOf({ ...turnMissed, answers })?.sentence).toContain(
+      'Enter passes 1, 2 and 3 of 1 intake again, or strike them out with the reason',
+    );
+    expect(assess({ ...turnMissed, answers }).headlines[0]?.sentence).toContain(
+      'passes 1, 2 and 3 entered again',
+    );
   });
 
   test('then the reading that tells most, and it names the valve', () => {
