@@ -15,6 +15,8 @@ import { partPart } from './part/part.ts';
 import { partNext } from './part/tell.ts';
 import { ratioPart, ratioRead } from './ratio/ratio.ts';
 import { ratiosWithheld, valveRatios } from './ratio/valve-ratios.ts';
+import { withScans } from './scans/as-gap.ts';
+import { scansPart } from './scans/scans.ts';
 import { nextOfSheet } from './sheet/next-of-sheet.ts';
 import { sheetPart } from './sheet/sheet.ts';
 import { ratiosOfSheet } from './sheet/valve-ratios.ts';
@@ -40,15 +42,17 @@ const together = (parts: readonly PartSaid<unknown>[]) => ({
  */
 export function assess(evidence: Evidence): Assessment {
   const read = ratioRead(evidence);
-  const sheet = sheetPart(evidence, read.known);
+  const gapped = withScans(evidence);
+  const sheet = sheetPart(gapped, read.known);
+  const scans = scansPart(evidence);
   const ofSetUps = valveRatios(read.explained);
   const ratios = [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
-  const change = changePart(evidence, ratios, ratiosWithheld(read.explained));
+  const change = changePart(gapped, ratios, ratiosWithheld(read.explained));
   const marks = marksPart(evidence, ratios);
   const lash = lashPart(evidence);
   const timing = timingPart(evidence);
   const part = partPart(evidence);
-  const others = [sheet, change, marks, timing, lash, part];
+  const others = [sheet, scans, change, marks, timing, lash, part];
   const raised = others.flatMap((each) => each.stop);
   const stop = stopReasons(evidence, raised);
   const notToRun = [...change.notToRun, ...liftedGaps(evidence, raised)];
@@ -80,6 +84,7 @@ export function assess(evidence: Evidence): Assessment {
   const details: Details = {
     setUps: ratio.detail,
     sheet: sheet.detail,
+    scans: scans.detail,
     change: change.detail,
     marks: marks.detail,
     lash: lash.detail,

@@ -72,7 +72,7 @@ export function questionInput(evidence: Evidence, own: SetUpRead, all: readonly 
     lean: leanTold(setUp.answers),
     perTurn: setUp.perTurn / IN,
     graduation: setUp.graduation / IN,
-    lobeSource: setUp.lobeSource,
+    lobeSource: lobe.source,
     statedValveLift: of('stated-valve-lift').at(-1)?.lift,
     statedLobeLift: of('stated-lobe-lift').at(-1)?.lift,
     lashSetting: notNegative(setUp.lashSetting),
