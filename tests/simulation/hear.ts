@@ -8,7 +8,6 @@ export interface Heard {
   readonly result: ExplanationResult;
   /** The word against the mark, where one stands. */
   readonly word: JudgementWord | undefined;
-  readonly assessment: Assessment;
 }
 
 const isOurs = (id: string, start: string): boolean => id.startsWith(`${start}:1-intake`);
@@ -19,7 +18,7 @@ export function heardOf(assessment: Assessment): Heard {
   const judgement = assessment.judgements.find(
     ({ id, against }) => isOurs(id, 'ratio') && against.to === 'mark',
   );
-  return { result, word: judgement?.word, assessment };
+  return { result, word: judgement?.word };
 }
 
 /** What was heard, set against what is really so. */
@@ -35,6 +34,8 @@ export interface Judged {
   readonly near: boolean;
   readonly settled: boolean;
   readonly word: JudgementWord | undefined;
+  /** Bands chose the word: the inference leaves it open. */
+  readonly byBand: boolean;
   /** The arm is within 2 % of its mark. */
   readonly withinMark: boolean;
 }
@@ -49,6 +50,7 @@ export function judgedAgainst(
   call: TrueCall,
   { ratio, nominals, settled }: Weighed,
   word?: JudgementWord,
+  ruled?: JudgementWord,
 ): Judged {
   const best = nominals.reduce((a, b) => (b.probability > a.probability ? b : a));
   const [low, high] = ratio.interval95;
@@ -60,6 +62,7 @@ export function judgedAgainst(
     near: Math.abs(ratio.median / call.ratio - 1) <= 0.015,
     settled,
     word,
+    byBand: word !== undefined && word !== ruled,
     withinMark: Math.abs(call.ratio / (call.said.mark ?? Number.NaN) - 1) <= 0.02,
   };
 }

@@ -26,6 +26,8 @@ function ofRows(found: Scored, note: readonly string[]): string[] {
 const words = (found: Scored): string[] => [
   told('“agrees” true', found.agreesTrue, '.98'),
   told('“differs” true', found.differsTrue, '1'),
+  told('“agrees” by band true', found.agreesByBand),
+  told('“differs” by band true', found.differsByBand),
 ];
 
 export function rows(calls: number, seed: number): string[] {

@@ -19,6 +19,11 @@ export function givenBy(build: MemoryBuild): { input: ExplainInput; entryIds: re
   return given;
 }
 
+/** What the inference alone says against the mark; the assessment has put its own word in that place. */
+export function ruledOn(build: MemoryBuild, word: Judged['word']): Judged['word'] {
+  return word === undefined ? undefined : explainReadings(givenBy(build).input).againstMark;
+}
+
 interface RowsScored {
   /** The names of the design note, so that its table can be set beside it. */
   readonly ofNote: Scored;
@@ -37,7 +42,7 @@ export function scoreRows(set: ReadingSet, calls: number, seed: number): RowsSco
     const { result, word } = heardOf(recorded.build.assess());
     return {
       ofNote: judgedAgainst(call, explainReadings({ ...input, nominals: NAMES })),
-      ofCall: judgedAgainst(call, result, word),
+      ofCall: judgedAgainst(call, result, word, ruledOn(recorded.build, word)),
     };
   });
   return {
