@@ -10,15 +10,17 @@ export interface Heard {
   readonly word: JudgementWord | undefined;
 }
 
-const isOurs = (id: string, start: string): boolean => id.startsWith(`${start}:1-intake`);
+/** The arm on the valve of the call; once all that was read there is struck out, on the valve it was moved to. */
+const VALVES = ['1-intake', '3-intake'] as const;
 
-export function heardOf(assessment: Assessment): Heard {
-  const result = assessment.explanations.find(({ id }) => isOurs(id, 'explanation'))?.result;
-  if (result === undefined) throw new Error('the readings could not be weighed');
-  const judgement = assessment.judgements.find(
-    ({ id, against }) => isOurs(id, 'ratio') && against.to === 'mark',
-  );
-  return { result, word: judgement?.word };
+export function heardOf({ explanations, judgements }: Assessment): Heard {
+  for (const valve of VALVES) {
+    const isHere = (id: string) => id.split(':')[1] === valve;
+    const result = explanations.find(({ id }) => isHere(id))?.result;
+    if (result === undefined) continue;
+    return { result, word: judgements.find(({ id, against }) => isHere(id) && against.to === 'mark')?.word };
+  }
+  throw new Error('the readings could not be weighed');
 }
 
 /** What was heard, set against what is really so. */

@@ -11,11 +11,12 @@ import { type Scored, scored } from './shares.ts';
 
 export type ReadingSet = keyof typeof READING_SETS;
 
-/** What the record of a call gives to the inference for its valve. */
+/** What the record of a call gives to the inference: for its valve, or the one that the arm was moved to. */
 export function givenBy(build: MemoryBuild): { input: ExplainInput; entryIds: readonly string[] } {
   const { explained } = ratioRead(build.evidence());
-  const given = explained.find(({ group }) => group.cylinder === 1 && group.valve === 'intake')?.given;
-  if (given === undefined) throw new Error('nothing was read of the valve');
+  const found = explained.filter(({ given }) => given !== undefined);
+  const given = (found.find(({ group }) => group.cylinder === 1) ?? found[0])?.given;
+  if (given === undefined) throw new Error('nothing was read of the arm');
   return given;
 }
 
