@@ -182,7 +182,7 @@ export class MemoryBuild {
       readings: this.#readings,
       answers: this.#answers,
       sheetReadings: this.#sheet,
-      ...{ handParts: [], partReadings: [], tipMarks: [], lashLines: [] },
+      ...{ handParts: [], partReadings: [], tipMarks: [], lashLines: [], gapScans: [] },
       ...{ workings: [], photographs: [], notes: [], shareLinks: [] },
       events: this.#events,
       limits: LIMITS,
