@@ -4,7 +4,7 @@ import { chanceNamed, MEDIAN_OF_SEVEN, ODD_BEYOND } from './odd-theory.ts';
 import type { SheetRead } from './odd-valve.ts';
 import { scoreSheets } from './score-sheets.ts';
 
-const SHEETS = 120;
+const SHEETS = 60;
 const SEED = 11;
 
 const middleOf = (values: readonly number[]): number => values.toSorted((a, b) => a - b)[3] ?? Number.NaN;

@@ -8,7 +8,7 @@ import { RecordedCall } from './recorded-call.ts';
 import type { Telling } from './states.ts';
 import { tellTheRest } from './tell.ts';
 
-const CALLS = 120;
+const CALLS = 36;
 const SEED = 11;
 const SETS = ['1', '5', 'L'] as const;
 
