@@ -11,6 +11,7 @@ export const STEP_NAMES = [
   'geometry',
   'timing',
   'adjuster',
+  'noise',
   'notes',
 ] as const;
 
@@ -24,6 +25,7 @@ export const REPORT_PARTS = [
   'part',
   'marks',
   'lash',
+  'noise',
   'workings',
   'photographs',
   'notes',

@@ -61,10 +61,10 @@ export const GOAL_PLANS = {
     cards: ['timing'],
   },
   adjuster: {
-    asks: ['adjuster'],
+    asks: ['noise', 'adjuster'],
     waitsFor: [],
     report: ['lash', 'marks', 'workings', 'sheet'],
-    cards: ['adjuster'],
+    cards: ['adjuster', 'noise'],
   },
   'one-valve-differs': {
     asks: ['sheet'],
@@ -73,10 +73,10 @@ export const GOAL_PLANS = {
     cards: ['sheet'],
   },
   'noise-or-failure': {
-    asks: ['adjuster', 'sheet'],
+    asks: ['noise', 'adjuster', 'sheet'],
     waitsFor: [],
-    report: ['lash', 'marks', 'sheet', 'workings'],
-    cards: ['adjuster', 'sheet'],
+    report: ['noise', 'lash', 'marks', 'sheet', 'workings'],
+    cards: ['noise', 'adjuster', 'sheet'],
     logFirst: true,
   },
   'returned-part': {

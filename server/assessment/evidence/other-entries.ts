@@ -55,6 +55,7 @@ export const answerEvidence = (entry: Answer): AnswerEvidence => ({
     found: entry.found,
     value: siIf(entry.value),
     setUpId: entry.setUpId,
+    place: entry.place,
   }),
 });
 

@@ -12,16 +12,20 @@ const answerChoiceView = z
     code: z.string().meta({ description: 'the answer begins with it' }),
     label: z.string(),
     changes: z.string(),
+    takesValve: z
+      .boolean()
+      .meta({ description: 'the valve may go with it: give it as the answer’s cylinder and valve' }),
     takesValue: z.boolean().meta({ description: 'an amount may go with it: give it as the answer’s value' }),
     value: quantityView.optional().meta({ description: 'the amount it stands for: the answer’s value' }),
   })
   .meta({ id: 'AnswerChoice' });
 
-const showChoice = ({ code, label, changes, takesValue, value }: AnswerChoice) =>
+const showChoice = ({ code, label, changes, takesValve, takesValue, value }: AnswerChoice) =>
   answer(answerChoiceView, {
     code,
     label,
     changes,
+    takesValve: takesValve === true,
     takesValue: takesValue === true,
     value: value === undefined ? undefined : inInches(value),
   });

@@ -11,6 +11,8 @@ import { marksPart } from './marks/marks.ts';
 import { lackingFor, missingOf, needsOf, stepNeeds } from './missing/missing.ts';
 import { heldBack } from './next/held-back.ts';
 import { nextOf } from './next/next.ts';
+import { nextOfNoise } from './noise/next-of-noise.ts';
+import { noisePart } from './noise/noise.ts';
 import { partPart } from './part/part.ts';
 import { partNext } from './part/tell.ts';
 import { ratioPart, ratioRead } from './ratio/ratio.ts';
@@ -48,13 +50,15 @@ export function assess(evidence: Evidence): Assessment {
   const lash = lashPart(evidence);
   const timing = timingPart(evidence);
   const part = partPart(evidence);
-  const others = [sheet, change, marks, timing, lash, part];
+  const raisedElsewhere = [...lash.questions, ...marks.questions];
+  const noise = noisePart(evidence, { lash: lash.detail, sheet: sheet.detail, raised: raisedElsewhere });
+  const others = [sheet, change, marks, timing, lash, part, noise];
   const raised = others.flatMap((each) => each.stop);
   const stop = stopReasons(evidence, raised);
   const notToRun = [...change.notToRun, ...liftedGaps(evidence, raised)];
   const ratio = ratioPart(evidence, read, stop.length > 0);
   const said = together([ratio, ...others]);
-  const needs = needsOf(evidence, read.explained);
+  const needs = needsOf(evidence, read.explained, noise.detail);
   const lacking = lackingFor(needs, evidence);
   const { closed, goal } = evidence.call;
   const ofPart = planOf(goal).asks.includes('identify') ? partNext(part.detail, part.questions) : undefined;
@@ -63,7 +67,19 @@ export function assess(evidence: Evidence): Assessment {
   const ofSheet = nextOfSheet(sheet.detail);
   // One valve is told from its siblings: what else there is to its ratio is not what the call is about.
   const explained = planOf(goal).waitsFor.includes('sheet') ? [] : read.explained;
-  const next = nextOf({ closed, stop, notToRun, lacking, atEnd, questions, explained, ofSheet, ofPart });
+  const ofNoise = nextOfNoise(noise.detail);
+  const next = nextOf({
+    closed,
+    stop,
+    notToRun,
+    lacking,
+    atEnd,
+    questions,
+    explained,
+    ofSheet,
+    ofPart,
+    ofNoise,
+  });
   const details: Details = {
     setUps: ratio.detail,
     sheet: sheet.detail,
@@ -71,6 +87,7 @@ export function assess(evidence: Evidence): Assessment {
     marks: marks.detail,
     lash: lash.detail,
     timing: timing.detail,
+    noise: noise.detail,
     parts: part.detail,
   };
   const whole: Assessment = {

@@ -203,6 +203,8 @@ export interface AnswerEvidence {
   /** The amount that goes with it: how much lash was in it. */
   readonly value?: number;
   readonly setUpId?: string;
+  /** The one valve that it names. */
+  readonly place?: ValvePlace;
 }
 
 /** What was noted, advised or promised. */

@@ -5,6 +5,7 @@ import type { AssessedQuestion, NextAction, NotToRun, StopReason, Subject } from
 import { inDoubt } from '../common/asked.ts';
 import { placeOf, subjectSaid, upperFirst, valveSubject } from '../common/said.ts';
 import type { Lacking } from '../missing/missing.ts';
+import type { NextOfNoise } from '../noise/next-of-noise.ts';
 import { ABOUT_CARD } from '../ratio/conditions.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
 import { ASK } from '../ratio/ratio-said.ts';
@@ -26,6 +27,8 @@ interface NextGiven {
   readonly explained: readonly GroupExplained[];
   /** What the per-valve sheet asks for, where a valve differs from its siblings. */
   readonly ofSheet: NextAction | undefined;
+  /** What parts the causes of noise or a failure. */
+  readonly ofNoise: NextOfNoise;
   /** The measurement of a loose part that settles most, where the call is about one. */
   readonly ofPart: NextAction | undefined;
 }
@@ -145,7 +148,8 @@ function endingNext(atEnd: readonly Lacking[]): NextAction {
 
 /**
  * The one thing worth most now: under a stop what the stop needs; else a gap whose stop was lifted to read it again, or
- * parts that are not to be fitted; what the goal lacks, the test of a strong doubt, what tells an odd valve's part from
+ * parts that are not to be fitted; the first question of the call, then of a noise what is asked or seen as it stands;
+ * what the goal lacks, the test of a strong doubt, of a noise what is seen with parts off, what tells an odd valve's part from
  * its position, the reading that tells most, of the engine or of the part, the next step of the goal's plan, and at the
  * end what was found.
  */
@@ -159,15 +163,23 @@ export function nextOf({
   explained,
   ofSheet,
   ofPart,
+  ofNoise,
 }: NextGiven): NextAction | undefined {
   const under = actionUnder(stop);
   if (under !== undefined) return under;
   if (closed) return undefined;
   return (
     notToRunNext(notToRun) ??
+    lackingNext(
+      lacking.filter(({ step }) => step === 'triage'),
+      true,
+    ) ??
+    ofNoise.ask ??
     lackingNext(lacking, true) ??
     questionNext(questions) ??
+    ofNoise.look ??
     ofSheet ??
+    ofNoise.read ??
     readingNext(explained) ??
     ofPart ??
     lackingNext(lacking, false) ??

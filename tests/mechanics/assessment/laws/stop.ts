@@ -26,6 +26,9 @@ function saidIn(assessment: Assessment): string[] {
     ...notToRun.flatMap(({ sentence, wayOut }) => [sentence, wayOut]),
     ...explanations.flatMap(({ summary, refused = '' }) => [summary, refused]),
     ...details.change.map(({ adjusters }) => adjusters),
+    ...details.noise.checks.map(({ sentence }) => sentence),
+    ...details.noise.candidates.flatMap((each) => [...each.for, ...each.against].map(({ text }) => text)),
+    ...questions.flatMap(({ answers }) => answers.flatMap(({ label, changes }) => [label, changes])),
   ];
 }
 

@@ -1,0 +1,38 @@
+import { isNoiseQuestion } from '../../../../shared/schemas/noise.ts';
+import type { NextAction, Subject } from '../assessment.ts';
+import { valveSubject } from '../common/said.ts';
+import { asItStands } from './checks.ts';
+import type { NoiseCheck, NoiseDetail } from './detail.ts';
+
+/** What a call about noise asks for next, in the three places where it comes among what else is next. */
+export interface NextOfNoise {
+  /** Asked or seen as it stands: before anything is turned. */
+  readonly ask: NextAction | undefined;
+  /** Seen with parts off: once the gap is on record as it was found. */
+  readonly look: NextAction | undefined;
+  /** Read at last, with the engine turned. */
+  readonly read: NextAction | undefined;
+}
+
+const reasonOf = ({ code, pairs }: NoiseCheck): string =>
+  code === 'noise-signs'
+    ? 'Damage is asked after before everything else.'
+    : `It parts ${pairs} of the pairs of causes that are left.`;
+
+function actionOf(detail: NoiseDetail, check: NoiseCheck | undefined): NextAction | undefined {
+  if (check === undefined) return undefined;
+  const { code, step, sentence, turns } = check;
+  const about: Subject = detail.place === undefined ? { of: 'build' } : valveSubject(detail.place);
+  return { id: `next:noise:${code}`, action: code, step, about, sentence, reason: reasonOf(check), turns };
+}
+
+export function nextOfNoise(detail: NoiseDetail): NextOfNoise {
+  const { active, checks } = detail;
+  const first = (fits: (check: NoiseCheck) => boolean) =>
+    active ? actionOf(detail, checks.find(fits)) : undefined;
+  return {
+    ask: first(asItStands),
+    look: first((check) => isNoiseQuestion(check.code) && !asItStands(check)),
+    read: first(({ code }) => code === 'lobe'),
+  };
+}
