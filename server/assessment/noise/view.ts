@@ -29,7 +29,9 @@ const checkView = z
     sentence: z.string(),
     step: z.enum(STEP_NAMES),
     turns: z.boolean(),
-    pairs: z.int().meta({ description: 'pairs of the causes that remain it may part' }),
+    pairs: z
+      .int()
+      .meta({ description: 'pairs of the causes that remain it parts, in the mean of its answers' }),
   })
   .meta({ id: 'NoiseCheck' });
 

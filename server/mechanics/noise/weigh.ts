@@ -53,10 +53,15 @@ const signOf = (effect: Effect, cause: CauseName): number =>
 export const parts = (effects: readonly Effect[], a: CauseName, b: CauseName): boolean =>
   effects.some((effect) => signOf(effect, a) !== signOf(effect, b));
 
-/** How many pairs of these causes a check may part. */
-export function pairsParted(effects: readonly Effect[], causes: readonly CauseName[]): number {
-  return causes.reduce(
-    (sum, a, index) => sum + causes.slice(index + 1).filter((b) => parts(effects, a, b)).length,
+/** How many pairs of these causes one effect parts. */
+function pairsOf(effect: Effect, causes: readonly CauseName[]): number {
+  const signs = causes.map((cause) => signOf(effect, cause));
+  return signs.reduce(
+    (sum, sign, index) => sum + signs.slice(index + 1).filter((other) => other !== sign).length,
     0,
   );
 }
+
+/** How many pairs of these causes a check parts, in the mean of the effects that it may have, each taken alike. */
+export const pairsParted = (effects: readonly Effect[], causes: readonly CauseName[]): number =>
+  effects.reduce((sum, effect) => sum + pairsOf(effect, causes), 0) / Math.max(1, effects.length);

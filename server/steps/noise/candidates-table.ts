@@ -25,7 +25,7 @@ export function checksTable({ checks }: NoiseDetail): TableData[] {
   return [
     {
       caption: 'What would tell them apart, in this order',
-      columns: [{ label: 'Asked, seen or read' }, { label: 'Pairs it may part', number: true }],
+      columns: [{ label: 'Asked, seen or read' }, { label: 'Pairs it parts', number: true }],
       rows: checks.map(({ sentence, turns, pairs }) => ({
         cells: [{ text: sentence, why: turns ? 'takes the engine' : 'nothing is turned' }, String(pairs)],
       })),

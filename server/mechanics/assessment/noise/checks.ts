@@ -49,8 +49,11 @@ const questions: readonly Open[] = QUESTIONS.map((code) => ({
   effects: possibleEffects(code),
 }));
 
-/** Damage is asked after first, whatever it parts. */
-const FIRST = 'noise-signs';
+/** Damage is asked after first, and then which valve it is: readings count by that. */
+const FIRST: readonly string[] = ['noise-signs', 'noise-which'];
+
+/** Before what is chosen by what it parts: the lower the earlier. */
+const turnOf = ({ code }: Open): number => (FIRST.includes(code) ? FIRST.indexOf(code) : FIRST.length);
 
 const rank = ({ effort }: Open): number => EFFORTS.indexOf(effort);
 
@@ -62,9 +65,10 @@ export interface OpenCheck {
 
 /**
  * What is not known and would part two causes that remain: first what is asked or seen as it stands, then the gap as it
- * is found, then what is seen with parts off, then the lobe; in each of these what parts most pairs first.
+ * is found, then what is seen with parts off, then the lobe; in each of these what parts most pairs first, of two alike
+ * what parts the first two causes, then the order of the desk.
  *
- * @param causes those that remain
+ * @param causes those that remain, in their order
  * @param known codes of questions and readings that are there
  */
 export function openChecks(
@@ -72,18 +76,25 @@ export function openChecks(
   known: ReadonlySet<string>,
   place: ValvePlace | undefined,
 ): OpenCheck[] {
+  const [a, b] = causes;
+  const partsFirst = ({ effects }: Open): number =>
+    a !== undefined && b !== undefined && parts(effects, a, b) ? 1 : 0;
   const left = [...questions, lash(place), lobe(place)]
     .filter(({ code }) => !known.has(code))
     .map((open) => ({ open, pairs: pairsParted(open.effects, causes) }))
-    .filter(({ open, pairs }) => pairs > 0 || open.code === FIRST);
+    .filter(({ open, pairs }) => pairs > 0 || FIRST.includes(open.code));
   return left
     .toSorted(
-      (a, b) =>
-        Number(b.open.code === FIRST) - Number(a.open.code === FIRST) ||
-        rank(a.open) - rank(b.open) ||
-        b.pairs - a.pairs,
+      (one, other) =>
+        turnOf(one.open) - turnOf(other.open) ||
+        rank(one.open) - rank(other.open) ||
+        other.pairs - one.pairs ||
+        partsFirst(other.open) - partsFirst(one.open),
     )
-    .map(({ open: { effort: _, effects, ...check }, pairs }) => ({ check: { ...check, pairs }, effects }));
+    .map(({ open: { effort: _, effects, ...check }, pairs }) => ({
+      check: { ...check, pairs: Math.round(pairs) },
+      effects,
+    }));
 }
 
 /** The first of them that would part these two. */

@@ -26,7 +26,7 @@ export interface NoiseCheck {
   readonly sentence: string;
   readonly step: StepName;
   readonly turns: boolean;
-  /** How many pairs of the causes that remain it may part. */
+  /** How many pairs of the causes that remain it parts, in the mean of what may be found. */
   readonly pairs: number;
 }
 

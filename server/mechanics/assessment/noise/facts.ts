@@ -22,12 +22,15 @@ const factOf = (question: NoiseQuestion, key: string, said: NoiseSaid): Fact => 
   restsOn: [said.entry.id],
 });
 
-/** What was answered, each with what it speaks for; what is not known is no fact. */
+/** What is not known, and what speaks for nothing, is kept as an answer and is no fact. */
+const speaks = (fact: Fact): boolean => fact.for.length + fact.against.length > 0;
+
+/** What was answered, each with what it speaks for. */
 export function factsOfAnswers(evidence: Evidence): Fact[] {
   const signs = signsNow(evidence).map((said) => factOf('noise-signs', `noise-signs:${said.answer}`, said));
   const others = QUESTIONS.filter((question) => question !== 'noise-signs').flatMap((question) => {
     const said = lastSaid(question, evidence);
     return said === undefined ? [] : [factOf(question, question, said)];
   });
-  return [...signs, ...others];
+  return [...signs, ...others].filter(speaks);
 }

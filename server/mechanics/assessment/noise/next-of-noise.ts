@@ -14,10 +14,15 @@ export interface NextOfNoise {
   readonly read: NextAction | undefined;
 }
 
+const REASONS: Readonly<Record<string, string>> = {
+  'noise-signs': 'Damage is asked after before everything else.',
+  'noise-which': 'What was read counts by which valve it is.',
+  lobe: 'Lash is read on the base circle, where a worn nose never shows.',
+};
+
 const reasonOf = ({ code, pairs }: NoiseCheck): string =>
-  code === 'noise-signs'
-    ? 'Damage is asked after before everything else.'
-    : `It parts ${pairs} of the pairs of causes that are left.`;
+  REASONS[code] ??
+  `Of what can be asked or seen now it parts most: ${pairs} ${pairs === 1 ? 'pair' : 'pairs'} of the causes that are left.`;
 
 function actionOf(detail: NoiseDetail, check: NoiseCheck | undefined): NextAction | undefined {
   if (check === undefined) return undefined;

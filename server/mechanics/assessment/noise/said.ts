@@ -4,12 +4,20 @@ import { listed } from '../common/said.ts';
 import type { NoiseDetail } from './detail.ts';
 
 /** So many are named; of more it is said how many there are. */
-const MOST_NAMED = 4;
+const MOST_NAMED = 8;
 
-const counted = ({ cause, for: speaksFor }: Candidate): string =>
+const named = ({ cause, for: speaksFor }: Candidate): string =>
   `${CAUSES[cause].said} (${speaksFor.length} for)`;
 
-const counts = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+/** Of those that remain the ones with most for them, if they are few. */
+function mostFor(left: readonly Candidate[]): readonly Candidate[] {
+  if (left.length <= MOST_NAMED) return left;
+  const most = left.filter((each) => each.for.length === left[0]?.for.length);
+  return most.length <= MOST_NAMED ? most : [];
+}
+
+const againstSaid = (count: number): string =>
+  count === 0 ? 'nothing against' : `no more than ${count} against`;
 
 /** What remains after all that is known, in one line; it names what would part the first two, and rules on nothing. */
 export function noiseSaid(
@@ -17,18 +25,18 @@ export function noiseSaid(
   facts: number,
   nearest: NoiseDetail['nearest'],
 ): string {
-  const [first] = left;
-  const against = first?.against.length ?? 0;
-  const leastSaid = against === 0 ? 'nothing against them' : `least against them, ${against} each`;
-  const named = listed(left.slice(0, MOST_NAMED).map(counted));
-  const more = left.length > MOST_NAMED ? `, and ${left.length - MOST_NAMED} more` : '';
-  const which =
-    left.length === 1
-      ? `one cause has ${against === 0 ? 'nothing' : `least, ${against},`} against it: ${named}`
-      : `${left.length} causes have ${leastSaid}: ${named}${more}`;
-  const parted =
-    nearest === undefined
+  const against = againstSaid(left[0]?.against.length ?? 0);
+  const causes =
+    left.length === 1 ? `one cause has ${against} it` : `${left.length} causes have ${against} them`;
+  const most = mostFor(left);
+  const rest = left.length - most.length;
+  const names =
+    most.length === 0
       ? ''
-      : ` Between ${nearest.causes[0]} and ${nearest.causes[1]} it is ${nearest.check.thing} that tells.`;
-  return `By ${counts(facts, 'fact', 'facts')}, and no verdict: ${which}.${parted}`;
+      : `: ${listed(most.map(named))}${rest === 0 ? '' : `, and ${rest} with less for them`}`;
+  const told =
+    nearest === undefined || most.length === 0
+      ? ''
+      : ` Between ${nearest.causes[0]} and ${nearest.causes[1]} this would tell: ${nearest.check.thing}.`;
+  return `No verdict. By ${facts === 1 ? 'the one fact' : `the ${facts} facts`} on record ${causes}${names}.${told}`;
 }

@@ -28,7 +28,11 @@ function saidIn(assessment: Assessment): string[] {
     ...details.change.map(({ adjusters }) => adjusters),
     ...details.noise.checks.map(({ sentence }) => sentence),
     ...details.noise.candidates.flatMap((each) => [...each.for, ...each.against].map(({ text }) => text)),
-    ...questions.flatMap(({ answers }) => answers.flatMap(({ label, changes }) => [label, changes])),
+    ...details.noise.questions.flatMap(({ ask, test, answers }) => [
+      ask,
+      test,
+      ...answers.flatMap(({ label, changes }) => [label, changes]),
+    ]),
   ];
 }
 
