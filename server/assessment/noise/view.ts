@@ -29,6 +29,7 @@ const checkView = z
     sentence: z.string(),
     step: z.enum(STEP_NAMES),
     turns: z.boolean(),
+    how: z.string(),
     pairs: z
       .int()
       .meta({ description: 'pairs of the causes that remain it parts, in the mean of its answers' }),
@@ -70,8 +71,8 @@ const showCandidate = (candidate: NoiseCandidate) =>
     remains: candidate.remains,
   });
 
-const showCheck = ({ code, sentence, step, turns, pairs }: NoiseCheck) =>
-  answer(checkView, { code, sentence, step, turns, pairs });
+const showCheck = ({ code, sentence, step, turns, how, pairs }: NoiseCheck) =>
+  answer(checkView, { code, sentence, step, turns, how, pairs });
 
 /** What noise or a failure may come of, as the assessment has it. */
 export function showNoise({ details: { noise }, headlines, stop }: Assessment) {

@@ -12,9 +12,9 @@ export const CAUSES = {
     said: 'the lock of the nut',
     source: 'circle-track column on rocker adjusters: such nuts are not used again without end',
   },
-  'stud-top': { said: 'the top of the stud under the set-screw', source: COMMON },
+  'stud-top': { said: 'the top of the stud', source: COMMON },
   'stud-thread': { said: 'the thread of stud and nut', source: COMMON },
-  stud: { said: 'the stud itself, coming out or bending', source: 'magazine case of studs that broke again' },
+  stud: { said: 'the stud itself', source: 'magazine case of studs that broke again' },
   pushrod: {
     said: 'pushrod ends and cup',
     source: 'race shop’s note on lash: one valve that keeps loosening',
@@ -25,11 +25,11 @@ export const CAUSES = {
   lifter: { said: 'the lifter', source: 'race shop’s note on lash: one valve that keeps loosening' },
   lobe: { said: 'the lobe', source: 'race shop’s note on lash: one valve that keeps loosening' },
   spring: {
-    said: 'the spring at speed: surge, or coils that touch',
+    said: 'the spring at high speed',
     source: 'pushrod guide: bent pushrods from coils that touch',
   },
-  oil: { said: 'the oil that reaches the valve train', source: COMMON },
-  setting: { said: 'how they were set: method, lash or preload, heat', source: COMMON },
+  oil: { said: 'the oil at the valve train', source: COMMON },
+  setting: { said: 'how all were set', source: COMMON },
 } as const satisfies Readonly<Record<string, Cause>>;
 
 export type CauseName = keyof typeof CAUSES;

@@ -1,22 +1,43 @@
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import type { NoiseCandidate, NoiseDetail } from '../../mechanics/assessment/noise/detail.ts';
 
-const factsSaid = (facts: NoiseCandidate['for']): string => facts.map(({ text }) => text).join('; ');
-
 const upperFirst = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
+/** The facts by their numbers: `1, 3`. */
+function numbersOf({ facts }: NoiseDetail, own: NoiseCandidate['for']): string {
+  return own.map(({ key }) => facts.findIndex((fact) => fact.key === key) + 1).join(', ');
+}
+
+/** What speaks for or against a cause, each under the number that the causes name it by. */
+export function factsTable({ facts }: NoiseDetail): TableData[] {
+  if (facts.length === 0) return [];
+  return [
+    {
+      caption: 'Facts on record, by number',
+      columns: [{ label: 'No.' }, { label: 'Fact' }],
+      rows: facts.map(({ text }, index) => ({ cells: [String(index + 1), text] })),
+    },
+  ];
+}
+
 /** Every cause with what speaks for it and against it, none left out. */
-export const candidatesTable = ({ candidates, howOrdered }: NoiseDetail): TableData => ({
+export const candidatesTable = (noise: NoiseDetail): TableData => ({
   caption: 'What it may come of',
-  columns: [{ label: 'Cause, and who tells of it' }, { label: 'For' }, { label: 'Against' }],
-  rows: candidates.map((candidate) => ({
+  columns: [
+    { label: 'Cause' },
+    { label: 'Facts for' },
+    { label: 'Facts against' },
+    { label: 'Who tells of it' },
+  ],
+  rows: noise.candidates.map((candidate) => ({
     cells: [
-      { text: upperFirst(candidate.said), why: candidate.source },
-      factsSaid(candidate.for),
-      factsSaid(candidate.against),
+      upperFirst(candidate.said),
+      numbersOf(noise, candidate.for),
+      numbersOf(noise, candidate.against),
+      candidate.source,
     ],
   })),
-  note: howOrdered,
+  note: noise.howOrdered,
 });
 
 /** What is not known yet and would part causes, in its order. */
@@ -25,10 +46,8 @@ export function checksTable({ checks }: NoiseDetail): TableData[] {
   return [
     {
       caption: 'What would tell them apart, in this order',
-      columns: [{ label: 'Asked, seen or read' }, { label: 'Pairs it parts', number: true }],
-      rows: checks.map(({ sentence, turns, pairs }) => ({
-        cells: [{ text: sentence, why: turns ? 'takes the engine' : 'nothing is turned' }, String(pairs)],
-      })),
+      columns: [{ label: 'To find out' }, { label: 'How' }, { label: 'Pairs it parts', number: true }],
+      rows: checks.map(({ sentence, how, pairs }) => ({ cells: [sentence, how, String(pairs)] })),
       note: 'What takes no turning comes first; but a part comes off only once the gap is on record as it was found.',
     },
   ];

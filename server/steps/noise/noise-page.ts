@@ -7,7 +7,7 @@ import { stepHeadlines } from '../../call/headline.ts';
 import { type Cards, questionCards } from '../../call/question-form.ts';
 import type { AssessedQuestion } from '../../mechanics/assessment/assessment.ts';
 import { noticeComponent, tableComponent } from '../../web/components.ts';
-import { candidatesTable, checksTable } from './candidates-table.ts';
+import { candidatesTable, checksTable, factsTable } from './candidates-table.ts';
 import { signForm } from './sign-form.ts';
 
 /** A call about something else: the first answer here makes it one about noise too. */
@@ -63,7 +63,7 @@ export function noisePage(context: CallContext, rejected: RejectedForm | undefin
     slots: [
       ...(context.side === 'desk' ? [...entry, ...said] : [...said, ...entry]),
       ...folded('noise-answered', 'Answered, and how to put it right', answered),
-      ...[...checksTable(noise), candidatesTable(noise)].map(tableComponent),
+      ...[...factsTable(noise), candidatesTable(noise), ...checksTable(noise)].map(tableComponent),
       ...folded('noise-others', 'Other questions', others),
     ],
   };

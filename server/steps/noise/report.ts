@@ -3,7 +3,7 @@ import type { CallContext } from '../../call/context.ts';
 import { sectionComponent } from '../../call/report-parts.ts';
 import { tableComponent } from '../../web/components.ts';
 import { momentText } from '../../web/dates.ts';
-import { candidatesTable, checksTable } from './candidates-table.ts';
+import { candidatesTable, checksTable, factsTable } from './candidates-table.ts';
 
 /** What was asked about noise, with each answer that counts and who gave it. */
 function answersTable({ assessment, answers }: CallContext): Component[] {
@@ -31,8 +31,7 @@ export function noiseReport(context: CallContext): Component[] {
   return [
     sectionComponent('Noise and failure', [
       ...answersTable(context),
-      tableComponent(candidatesTable(noise)),
-      ...checksTable(noise).map(tableComponent),
+      ...[...factsTable(noise), candidatesTable(noise), ...checksTable(noise)].map(tableComponent),
     ]),
   ];
 }

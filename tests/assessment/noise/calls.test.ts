@@ -49,7 +49,8 @@ describe.each(CALLS)('“$said”', (call) => {
     const most = left.filter(({ facts }) => facts === left[0]?.facts).map(({ cause }) => cause);
     if (call.first !== undefined) expect(most).toEqual(call.first);
     expect(assessment?.next).toMatchObject({ action: call.next, turns: call.turns });
-    expect(member(member(noise?.nearest, 'check'), 'code')).toBe(call.nearest ?? expect.anything());
+    if (call.nearest !== undefined)
+      expect(member(member(noise?.nearest, 'check'), 'code')).toBe(call.nearest);
     expect(texts(assessment?.stop, 'id')).toEqual(call.stop ?? []);
     if (call.headline !== undefined)
       expect(texts(noise?.headlines, 'sentence')).toEqual([expect.stringMatching(call.headline)]);

@@ -63,7 +63,7 @@ export const CALLS: readonly NoiseCall[] = [
     turns: false,
     nearest: 'noise-set-screw',
     headline:
-      /^No verdict\. By the 2 facts on record 5 causes have nothing against them: the lock of the nut \(2 for\)/,
+      /^No verdict\. By the 2 facts on record nothing speaks against the locking \(3 causes, 2 for each\), the stud itself/,
   },
   {
     said: 'The nut held, and the gap grew. The stud stands firm; the rest nobody knows.',
@@ -124,9 +124,10 @@ export const CALLS: readonly NoiseCall[] = [
     ],
     left: ['lifter', 'spring'],
     first: ['lifter'],
-    next: 'valves',
+    // What the lifter gives away shows in the valve lift.
+    next: 'rows',
     turns: true,
-    headline: /2 causes have nothing against them: the lifter \(\d for\)/,
+    headline: /nothing speaks against the lifter \(2 for\) and the spring at high speed \(0 for\)\.$/,
   },
   {
     said: 'All of them tick, and the oil is low.',

@@ -38,6 +38,9 @@ const choicesOf = (question: NoiseQuestion): AnswerChoice[] =>
     ...(question === 'noise-which' && code === 'one' ? { takesValve: true } : {}),
   }));
 
+/** Asked of the whole engine, whichever valve makes the noise. */
+const OF_ENGINE: readonly NoiseQuestion[] = ['noise-signs', 'noise-which', 'noise-oil'];
+
 /** What is asked about noise, as every question of the assessment is; none of it takes turning. */
 export function noiseQuestions(evidence: Evidence): AssessedQuestion[] {
   const place = noisyValve(evidence);
@@ -47,8 +50,7 @@ export function noiseQuestions(evidence: Evidence): AssessedQuestion[] {
     return {
       id: questionId(code),
       code,
-      // Which valve it is is asked of the whole engine.
-      about: code === 'noise-which' || code === 'noise-oil' ? { of: 'build' } : about,
+      about: OF_ENGINE.includes(code) ? { of: 'build' } : about,
       step: 'noise',
       weight: 'weak',
       ask: NOISE_QUESTIONS[code].ask,

@@ -11,6 +11,12 @@ import { GREW, LOBE_DOWN, LOBE_LEVEL, STAYED } from './of-record.ts';
 /** Taking a part off loses the gap as it was found: it is read before, though that takes turning. */
 const EFFORTS: readonly (Effort | 'lash' | 'lobe')[] = ['as-it-stands', 'lash', 'parts-off', 'lobe'];
 
+const HOW: Readonly<Record<Effort, string>> = {
+  'as-it-stands': 'asked or seen as it stands',
+  'parts-off': 'seen with parts off',
+};
+const ON_ENGINE = 'read on the engine';
+
 interface Open extends Omit<NoiseCheck, 'pairs'> {
   readonly effort: (typeof EFFORTS)[number];
   readonly effects: readonly Effect[];
@@ -25,6 +31,7 @@ const lash = (place: ValvePlace | undefined): Open => ({
   sentence: `Read the lash ${ofValve(place)} as it is found, before any part comes off: after that it is lost. Write down what it was set to, with the day.`,
   step: 'adjuster',
   turns: true,
+  how: ON_ENGINE,
   effort: 'lash',
   effects: [GREW.held, GREW.moved, STAYED],
 });
@@ -35,6 +42,7 @@ const lobe = (place: ValvePlace | undefined): Open => ({
   sentence: `Read the lobe ${ofValve(place)} and of two like it at the lifter. Lash is read on the base circle, where a worn nose never shows.`,
   step: 'sheet',
   turns: true,
+  how: ON_ENGINE,
   effort: 'lobe',
   effects: [LOBE_DOWN, LOBE_LEVEL],
 });
@@ -45,6 +53,7 @@ const questions: readonly Open[] = QUESTIONS.map((code) => ({
   sentence: NOISE_QUESTIONS[code].ask,
   step: 'noise',
   turns: false,
+  how: HOW[WEIGHS[code].effort],
   effort: WEIGHS[code].effort,
   effects: possibleEffects(code),
 }));

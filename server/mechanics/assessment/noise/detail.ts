@@ -4,7 +4,7 @@ import type { Fact } from '../../noise/weigh.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import type { ValvePlace } from '../evidence.ts';
 
-type SaidFact = Pick<Fact, 'text' | 'restsOn'>;
+export type SaidFact = Pick<Fact, 'key' | 'text' | 'restsOn'>;
 
 /** What it may come of, with what speaks for it and against it. */
 export interface NoiseCandidate {
@@ -26,6 +26,8 @@ export interface NoiseCheck {
   readonly sentence: string;
   readonly step: StepName;
   readonly turns: boolean;
+  /** How it is come by: `asked or seen`, `parts off`, `read on the engine`. */
+  readonly how: string;
   /** How many pairs of the causes that remain it parts, in the mean of what may be found. */
   readonly pairs: number;
 }
@@ -39,6 +41,8 @@ export interface NoiseDetail {
   readonly questions: readonly AssessedQuestion[];
   /** Codes of questions that were answered, or that the record answers. */
   readonly known: readonly string[];
+  /** What was answered and read that speaks for or against a cause, each counted once. */
+  readonly facts: readonly SaidFact[];
   readonly candidates: readonly NoiseCandidate[];
   /** How the candidates are in order, and that none of it is a verdict. */
   readonly howOrdered: string;

@@ -1,7 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import { CAUSES } from '../../noise/causes.ts';
-import { type Candidate, HOW_ORDERED, remaining, weigh } from '../../noise/weigh.ts';
+import { type Candidate, type Fact, HOW_ORDERED, remaining, weigh } from '../../noise/weigh.ts';
 import type { Headline, Subject } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
@@ -9,7 +9,7 @@ import type { Evidence, ValvePlace } from '../evidence.ts';
 import { lastSaid, noisyValve } from './answers.ts';
 import { noiseQuestions, QUESTIONS } from './asked.ts';
 import { openChecks, partingCheck } from './checks.ts';
-import type { NoiseCandidate, NoiseDetail } from './detail.ts';
+import type { NoiseCandidate, NoiseDetail, SaidFact } from './detail.ts';
 import { factsOfAnswers } from './facts.ts';
 import { factsOfRecord, hasGrown, lobeOf, type NoiseRecord, nutLine, placesAbout } from './of-record.ts';
 import { noiseSaid } from './said.ts';
@@ -46,12 +46,14 @@ function knownOf(evidence: Evidence, record: NoiseRecord, place: ValvePlace | un
   ];
 }
 
+const saidFact = ({ key, text, restsOn }: Fact): SaidFact => ({ key, text, restsOn });
+
 const shown = ({ cause, ...facts }: Candidate, left: readonly Candidate[]): NoiseCandidate => ({
   cause,
   said: CAUSES[cause].said,
   source: CAUSES[cause].source,
-  for: facts.for.map(({ text, restsOn }) => ({ text, restsOn })),
-  against: facts.against.map(({ text, restsOn }) => ({ text, restsOn })),
+  for: facts.for.map(saidFact),
+  against: facts.against.map(saidFact),
   remains: left.some((each) => each.cause === cause),
 });
 
@@ -95,6 +97,7 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): PartSaid<Noi
       ...defined({ place, nearest }),
       questions,
       known,
+      facts: facts.map(saidFact),
       candidates: candidates.map((each) => shown(each, left)),
       howOrdered: HOW_ORDERED,
       checks: open.map(({ check }) => check),

@@ -53,7 +53,7 @@ export function noiseStops(evidence: Evidence): StopReason[] {
       {
         id: `stop:${code}:${answer}`,
         code,
-        about: place === undefined ? { of: 'build' } : valveSubject(place),
+        about: place === undefined || question === 'noise-signs' ? { of: 'build' } : valveSubject(place),
         sentence: `Do not turn it: ${why}`,
         wayOut: 'A qualified shop looks at it first; the desk lifts the stop with what was found.',
         from: 'person',
