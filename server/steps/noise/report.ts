@@ -4,6 +4,7 @@ import { sectionComponent } from '../../call/report-parts.ts';
 import { tableComponent } from '../../web/components.ts';
 import { momentText } from '../../web/dates.ts';
 import { candidatesTable, checksTable, factsTable } from './candidates-table.ts';
+import { saidText } from './said-text.ts';
 
 /** What was asked about noise, with each answer that counts and who gave it. */
 function answersTable({ assessment, answers }: CallContext): Component[] {
@@ -17,7 +18,7 @@ function answersTable({ assessment, answers }: CallContext): Component[] {
       caption: 'What was asked, and what was answered',
       columns: [{ label: 'Asked' }, { label: 'Answered' }],
       rows: told.map(({ ask, kept }) => ({
-        cells: [ask, { text: kept.answer, why: `${kept.by}, ${momentText(kept.at)}` }],
+        cells: [ask, { text: saidText(kept), why: `${kept.by}, ${momentText(kept.at)}` }],
       })),
     }),
   ];

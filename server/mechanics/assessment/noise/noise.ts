@@ -69,9 +69,7 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): PartSaid<Noi
   const active = isActive(evidence, record);
   const place = noisyValve(evidence);
   const answers = factsOfAnswers(evidence);
-  const told = new Set(answers.map(({ key }) => key));
-  // What was answered in the words of the log is one fact, not two.
-  const read = factsOfRecord(record, place).filter(({ key }) => !told.has(key));
+  const read = factsOfRecord(record, place, lastSaid('noise-nut', evidence)?.answer);
   const facts = [...answers, ...read];
   const candidates = weigh(facts);
   const left = remaining(candidates);

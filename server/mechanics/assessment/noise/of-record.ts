@@ -74,14 +74,16 @@ function gapFact(valve: LashValveDetail, lash: LashDetail): Fact[] {
 /** What the newest line that looked at it says of the nut. */
 export const nutLine = ({ lines }: LashValveDetail) => lines.findLast(({ nut }) => nut !== 'not-looked');
 
-function nutFact(valve: LashValveDetail, lash: LashDetail): Fact[] {
+/** What was answered in the words of the log is one fact, not two; where the log says otherwise both stand. */
+function nutFact(valve: LashValveDetail, lash: LashDetail, told: string | undefined): Fact[] {
   const line = nutLine(valve);
   // Where the gap grew its nut is told with that.
-  if (line === undefined || line.nut === 'not-looked' || hasGrown(valve, lash)) return [];
+  if (line === undefined || line.nut === 'not-looked' || line.nut === told || hasGrown(valve, lash))
+    return [];
   return [
     {
       ...effectOf('noise-nut', line.nut),
-      key: 'noise-nut',
+      key: `nut:${keyOf(valveSubject(valve))}`,
       restsOn: [line.id],
       text: `Lash log: the nut of ${placeOf(valve)} ${line.nut === 'moved' ? 'had moved' : 'had not moved'}`,
     },
@@ -160,8 +162,16 @@ export function placesAbout(record: NoiseRecord, place: ValvePlace | undefined):
   return record.lash.valves.filter((valve) => hasGrown(valve, record.lash));
 }
 
-/** What the record has of the valve that is named, else of every valve: gap, nut, lobe and mark. */
-export function factsOfRecord(record: NoiseRecord, place: ValvePlace | undefined): Fact[] {
+/**
+ * What the record has of the valve that is named, else of every valve: gap, nut, lobe and mark.
+ *
+ * @param nut what was answered of the nut
+ */
+export function factsOfRecord(
+  record: NoiseRecord,
+  place: ValvePlace | undefined,
+  nut: string | undefined,
+): Fact[] {
   const { lash, sheet } = record;
   const logged = lash.valves.filter((valve) => inScope(place, valve));
   const all = everywhere(record);
@@ -187,5 +197,10 @@ export function factsOfRecord(record: NoiseRecord, place: ValvePlace | undefined
         about.some((each) => same(each, row)),
       ),
     );
-  return [...gaps, ...logged.flatMap((valve) => nutFact(valve, lash)), ...lobes, ...markFacts(record, place)];
+  return [
+    ...gaps,
+    ...logged.flatMap((valve) => nutFact(valve, lash, nut)),
+    ...lobes,
+    ...markFacts(record, place),
+  ];
 }
