@@ -1,4 +1,3 @@
-import { isNoiseQuestion } from '../../../../shared/schemas/noise.ts';
 import type { NextAction, Subject } from '../assessment.ts';
 import { valveSubject } from '../common/said.ts';
 import { asItStands } from './checks.ts';
@@ -8,15 +7,18 @@ import type { NoiseCheck, NoiseDetail } from './detail.ts';
 export interface NextOfNoise {
   /** Asked or seen as it stands: before anything is turned. */
   readonly ask: NextAction | undefined;
-  /** Seen with parts off: once the gap is on record as it was found. */
+  /** The gap as it is found, and then what is seen with parts off. */
   readonly look: NextAction | undefined;
   /** Read at last, with the engine turned. */
   readonly read: NextAction | undefined;
 }
 
+const LOBE = 'lobe';
+
 const REASONS: Readonly<Record<string, string>> = {
   'noise-signs': 'Damage is asked after before everything else.',
   'noise-which': 'What was read counts by which valve it is.',
+  lash: 'A part that comes off takes the gap with it as it was found.',
   lobe: 'Lash is read on the base circle, where a worn nose never shows.',
 };
 
@@ -37,7 +39,7 @@ export function nextOfNoise(detail: NoiseDetail): NextOfNoise {
     active ? actionOf(detail, checks.find(fits)) : undefined;
   return {
     ask: first(asItStands),
-    look: first((check) => isNoiseQuestion(check.code) && !asItStands(check)),
-    read: first(({ code }) => code === 'lobe'),
+    look: first((check) => check.code !== LOBE && !asItStands(check)),
+    read: first(({ code }) => code === LOBE),
   };
 }

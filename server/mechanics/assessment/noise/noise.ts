@@ -6,6 +6,7 @@ import type { Headline, Subject } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
+import type { LashValveDetail } from '../lash/detail.ts';
 import { lastSaid, noisyValve } from './answers.ts';
 import { noiseQuestions, QUESTIONS } from './asked.ts';
 import { openChecks, partingCheck } from './checks.ts';
@@ -15,13 +16,17 @@ import { factsOfRecord, hasGrown, lobeOf, type NoiseRecord, nutLine, placesAbout
 import { noiseSaid } from './said.ts';
 import { noiseStops } from './stops.ts';
 
-/** The goal is about it, a gap of a call about adjusters grew, or something of it was answered. */
+/** The goal is about it, a gap grew or a nut moved on a call about adjusters, or something of it was answered. */
 function isActive(evidence: Evidence, { lash }: NoiseRecord): boolean {
   const { logFirst, asks } = planOf(evidence.call.goal);
   const answered = QUESTIONS.some((question) => lastSaid(question, evidence) !== undefined);
-  const grown = lash.valves.some((valve) => hasGrown(valve, lash));
-  return logFirst === true || answered || (asks.includes('noise') && grown);
+  const loose = lash.valves.some((valve) => hasGrown(valve, lash) || nutLine(valve)?.nut === 'moved');
+  return logFirst === true || answered || (asks.includes('noise') && loose);
 }
+
+/** Found as it is, and not at another heat than it was set at; what it was set to is asked, not read. */
+const isFound = ({ growth, lines }: LashValveDetail): boolean =>
+  growth === undefined ? lines.some(({ moment }) => moment === 'found') : !growth.heatDiffers;
 
 /** Questions that were answered, and what the record answers by itself. */
 function knownOf(evidence: Evidence, record: NoiseRecord, place: ValvePlace | undefined): string[] {
@@ -37,10 +42,7 @@ function knownOf(evidence: Evidence, record: NoiseRecord, place: ValvePlace | un
         'noise-nut',
         logged.some((valve) => nutLine(valve) !== undefined),
       ),
-      ...has(
-        'lash',
-        logged.some(({ growth }) => growth?.low !== undefined),
-      ),
+      ...has('lash', logged.some(isFound)),
       ...has('lobe', about.length > 0 && about.every((each) => lobeOf(sheet, each) !== undefined)),
     ]),
   ];
