@@ -27,6 +27,7 @@ const LABELS = {
   value: 'How much lash was in it',
   cylinder: 'Cylinder',
   valve: 'Valve',
+  lean: 'How far it leans',
   words: 'In their own words',
 };
 
@@ -38,7 +39,10 @@ interface Answerable {
   readonly code: string;
   /** The step that shows it, and that is shown again once it is answered. */
   readonly step: StepName;
-  readonly answers: readonly Pick<AnswerChoice, 'code' | 'label' | 'takesValue' | 'takesValve' | 'value'>[];
+  readonly answers: readonly Pick<
+    AnswerChoice,
+    'code' | 'label' | 'takesValue' | 'takesLean' | 'takesValve' | 'value'
+  >[];
   readonly questionId?: string;
   readonly setUpId?: string;
 }
@@ -98,6 +102,16 @@ export const answerForm = ({ side, base }: CallContext, of: Answerable): PageFor
             ]
           : []),
         ...(of.answers.some(({ takesValve }) => takesValve) ? valveFields(shown, side === 'bench') : []),
+        ...(of.answers.some((each) => each.takesLean === true)
+          ? [
+              quantityField(shown, 'lean', LABELS.lean, 'angle', {
+                assume: 'deg',
+                optional: true,
+                hint: 'In degrees, seen from front or side. Not measured is left empty.',
+                ...(side === 'bench' ? { big: true } : {}),
+              }),
+            ]
+          : []),
         textField(shown, 'words', LABELS.words, {
           optional: true,
           ...(side === 'bench' ? { big: true } : {}),
@@ -121,8 +135,12 @@ function withLash(posted: Fields): Fields {
   return value !== '' || amountsIn(words).length === 1 ? { ...posted, answer: 'set' } : posted;
 }
 
+/** An angle alone says that it leans. */
+const withLean = (posted: Fields): Fields =>
+  (posted.answer ?? '') === '' && (posted.lean ?? '') !== '' ? { ...posted, answer: 'leaning' } : posted;
+
 function answerFields(all: Fields): Fields {
-  const { answer = '', words = '', value = '', ...posted } = withLash(all);
+  const { answer = '', words = '', value = '', ...posted } = withLean(withLash(all));
   return {
     ...posted,
     // Words alone settle nothing: without one of the answers the form comes back with what was typed.

@@ -3,6 +3,7 @@ import type { Evidence } from './evidence.ts';
 import { lashPart } from './lash/lash.ts';
 import { marksPart } from './marks/marks.ts';
 import { noiseStops } from './noise/stops.ts';
+import { withScans } from './scans/as-gap.ts';
 import { sheetPart } from './sheet/sheet.ts';
 import { stopReasons } from './stop.ts';
 
@@ -15,6 +16,8 @@ import { stopReasons } from './stop.ts';
  */
 export const stopsOf = (evidence: Evidence): StopReason[] =>
   stopReasons(evidence, [
-    ...[sheetPart(evidence), marksPart(evidence, []), lashPart(evidence)].flatMap(({ stop }) => stop),
+    ...[sheetPart(withScans(evidence)), marksPart(evidence, []), lashPart(evidence)].flatMap(
+      ({ stop }) => stop,
+    ),
     ...noiseStops(evidence),
   ]);
