@@ -36,7 +36,9 @@ create table answer (
   value_typed text,
   value_value double precision,
   value_unit text,
-  value_read_as text
+  value_read_as text,
+  cylinder integer,
+  valve text
 );
 alter table answer enable row level security;
 alter table answer force row level security;
@@ -600,8 +602,11 @@ alter table working force row level security;
 alter table answer add constraint answer_check CHECK (((value_value IS NULL) = (value_unit IS NULL)));
 alter table answer add constraint answer_check1 CHECK (((value_value IS NULL) = (value_read_as IS NULL)));
 alter table answer add constraint answer_check2 CHECK (((value_value IS NULL) = (value_typed IS NULL)));
+alter table answer add constraint answer_check3 CHECK (((cylinder IS NULL) = (valve IS NULL)));
 alter table answer add constraint answer_code_check CHECK ((code ~ '^[a-z0-9-]{0,60}$'::text));
+alter table answer add constraint answer_cylinder_check CHECK (((cylinder >= 1) AND (cylinder <= 16)));
 alter table answer add constraint answer_question_id_check CHECK (((char_length(question_id) >= 1) AND (char_length(question_id) <= 400)));
+alter table answer add constraint answer_valve_check CHECK ((valve = ANY (ARRAY['intake'::text, 'exhaust'::text])));
 alter table answer add constraint answer_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
 alter table answer add constraint answer_shop_id_set_up_id_fkey FOREIGN KEY (shop_id, set_up_id) REFERENCES set_up(shop_id, id);
 alter table answer add constraint answer_pkey PRIMARY KEY (shop_id, id);

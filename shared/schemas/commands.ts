@@ -3,9 +3,10 @@ import { amountsIn } from '../quantities/amounts-in.ts';
 import { buildSpec } from './build-spec.ts';
 import { type Entered, entered } from './entered.ts';
 import { choice } from './fields.ts';
+import { answersTo, namesValve, noiseAnswerIn, noiseQuestionOf } from './noise.ts';
 import { bare } from './number-fields.ts';
 import { someWords, words } from './texts.ts';
-import { came, evenIfFaulty, faultAt } from './two-forms.ts';
+import { allOrNone, came, evenIfFaulty, faultAt } from './two-forms.ts';
 import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, keysOf, READING_KINDS, VALVES } from './words.ts';
 
 /** The input of each command: one schema for its JSON route and its form. */
@@ -102,7 +103,28 @@ export const answerQuestion = z
       sign: 'not-negative',
     }).optional(),
     lean: entered('angle', 'how far the plunger leaned, where that is asked').optional(),
+    cylinder: bare('cylinder of the one valve that it is, in the engine’s own numbering', {
+      least: 1,
+      most: 16,
+      whole: true,
+    }).optional(),
+    valve: choice(keysOf(VALVES), 'which valve of the cylinder').optional(),
   })
+  .superRefine(allOrNone('cylinder', 'valve'), evenIfFaulty)
+  .superRefine(({ code, questionId, answer }, ctx) => {
+    if (typeof answer !== 'string') return;
+    const noise = noiseQuestionOf(questionId, code);
+    if (noise !== undefined && noiseAnswerIn(noise, answer) === undefined)
+      faultAt(
+        ctx,
+        ['answer'],
+        'not-allowed',
+        `came as “${answer.slice(0, 40)}”; it begins with one of ${Object.keys(answersTo(noise)).join(', ')}`,
+      );
+    if (namesValve(noise, answer)) return;
+    for (const name of ['cylinder', 'valve'].filter((each) => came(ctx, each)))
+      faultAt(ctx, [name], 'not-allowed', 'goes with the answer that it is one valve alone');
+  }, evenIfFaulty)
   .superRefine(({ code, questionId, answer, value, lean }, ctx) => {
     if (lean !== undefined) checkLean(ctx, lean, asksForLean(code, questionId), answer, came(ctx, 'value'));
     if (code === 'read-back' && !came(ctx, 'found'))

@@ -146,9 +146,30 @@ export class MemoryBuild {
   answer(body: object): void {
     this.entered.push({ enters: 'answer', body });
     this.#seq += 1;
-    const { questionId, setUpId, code = '', found, value, ...read } = answerQuestion.parse(body);
+    const {
+      questionId,
+      setUpId,
+      code = '',
+      found,
+      value,
+      cylinder,
+      valve,
+      ...read
+    } = answerQuestion.parse(body);
     const id = idOf('answer', this.#answers.length + 1);
-    this.#answers.push({ id, ...read, questionId, setUpId, code, found, value, seq: this.#seq, ...WHO });
+    const place = cylinder === undefined || valve === undefined ? undefined : { cylinder, valve };
+    this.#answers.push({
+      id,
+      ...read,
+      questionId,
+      setUpId,
+      code,
+      found,
+      value,
+      place,
+      seq: this.#seq,
+      ...WHO,
+    });
   }
 
   /** Readings of the sheet, all in one way. */

@@ -361,7 +361,7 @@ export function recordOf(evidence: Evidence): BuildRecord {
     ),
     lashLines: lashLines(evidence),
     answers: evidence.answers.map(
-      ({ id, line, questionId, code, question, answer, found, value, setUpId }) => ({
+      ({ id, line, questionId, code, question, answer, found, value, setUpId, place }) => ({
         id,
         questionId,
         question,
@@ -370,6 +370,7 @@ export function recordOf(evidence: Evidence): BuildRecord {
         found,
         value: ifKnown(value),
         setUpId,
+        place,
         seq: line,
         by: WHO.by,
         at: AT,

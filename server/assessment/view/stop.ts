@@ -6,7 +6,15 @@ import { showSubject, subjectView } from './subject.ts';
 export const stopView = z
   .object({
     id: z.string(),
-    code: z.enum(['held', 'contact', 'gap-short', 'lash-grew-again', 'lobe-worn', 'mark-at-the-edge']),
+    code: z.enum([
+      'held',
+      'contact',
+      'gap-short',
+      'lash-grew-again',
+      'lobe-worn',
+      'mark-at-the-edge',
+      'sign-of-damage',
+    ]),
     about: subjectView,
     sentence: z.string(),
     wayOut: z.string(),

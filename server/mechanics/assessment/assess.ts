@@ -11,6 +11,8 @@ import { marksPart } from './marks/marks.ts';
 import { lackingFor, missingOf, needsOf, stepNeeds } from './missing/missing.ts';
 import { heldBack } from './next/held-back.ts';
 import { nextOf } from './next/next.ts';
+import { nextOfNoise } from './noise/next-of-noise.ts';
+import { noisePart } from './noise/noise.ts';
 import { partPart } from './part/part.ts';
 import { partNext } from './part/tell.ts';
 import { ratioPart, ratioRead } from './ratio/ratio.ts';
@@ -52,19 +54,22 @@ export function assess(evidence: Evidence): Assessment {
   const lash = lashPart(evidence);
   const timing = timingPart(evidence);
   const part = partPart(evidence);
-  const others = [sheet, scans, change, marks, timing, lash, part];
+  const raisedElsewhere = [...lash.questions, ...marks.questions];
+  const noise = noisePart(evidence, { lash: lash.detail, sheet: sheet.detail, raised: raisedElsewhere });
+  const others = [sheet, scans, change, marks, timing, lash, part, noise];
   const raised = others.flatMap((each) => each.stop);
   const stop = stopReasons(evidence, raised);
   const notToRun = [...change.notToRun, ...liftedGaps(evidence, raised)];
   const ratio = ratioPart(evidence, read, part.detail, stop.length > 0);
   const said = together([ratio, ...others]);
-  const needs = needsOf(evidence, read.explained);
+  const needs = needsOf(evidence, read.explained, noise.detail);
   const lacking = lackingFor(needs, evidence);
   const { closed, goal } = evidence.call;
   const ofPart = planOf(goal).asks.includes('identify') ? partNext(part.detail, part.questions) : undefined;
   const atEnd = needs.filter(({ step, need }) => step === 'notes' && !need.have);
   const { questions } = said;
   const ofSheet = nextOfSheet(sheet.detail);
+  const ofNoise = nextOfNoise(noise.detail);
   const { explained } = read;
   const headlines = inOrderOf(goal, said.headlines);
   const plan = planOf(goal);
@@ -80,6 +85,7 @@ export function assess(evidence: Evidence): Assessment {
     plan,
     ofSheet,
     ofPart,
+    ofNoise,
   });
   const details: Details = {
     setUps: ratio.detail,
@@ -89,6 +95,7 @@ export function assess(evidence: Evidence): Assessment {
     marks: marks.detail,
     lash: lash.detail,
     timing: timing.detail,
+    noise: noise.detail,
     parts: part.detail,
   };
   const whole: Assessment = {

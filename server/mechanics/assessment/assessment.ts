@@ -68,6 +68,8 @@ export interface AnswerChoice {
   readonly code: string;
   readonly label: string;
   readonly changes: string;
+  /** The one valve that it is may go with it. */
+  readonly takesValve?: boolean;
   /** An amount may go with it. */
   readonly takesValue?: boolean;
   /** How far the plunger leaned may go with it, as an angle. */
@@ -128,7 +130,14 @@ export interface NextAction {
 /** Why nobody turns it. */
 export interface StopReason {
   readonly id: string;
-  readonly code: 'held' | 'contact' | 'gap-short' | 'lash-grew-again' | 'lobe-worn' | 'mark-at-the-edge';
+  readonly code:
+    | 'held'
+    | 'contact'
+    | 'gap-short'
+    | 'lash-grew-again'
+    | 'lobe-worn'
+    | 'mark-at-the-edge'
+    | 'sign-of-damage';
   readonly about: Subject;
   readonly sentence: string;
   /** What a person has to do before it may be lifted. */

@@ -1,6 +1,7 @@
 import type { ChangeDetail } from './change/detail.ts';
 import type { LashDetail } from './lash/detail.ts';
 import type { MarksDetail } from './marks/detail.ts';
+import type { NoiseDetail } from './noise/detail.ts';
 import type { PartDetail } from './part/detail.ts';
 import type { SetUpDetail } from './ratio/detail.ts';
 import type { ScansDetail } from './scans/detail.ts';
@@ -18,6 +19,8 @@ export interface Details {
   readonly marks: MarksDetail;
   readonly lash: LashDetail;
   readonly timing: TimingDetail;
+  /** What noise or a failure may come of. */
+  readonly noise: NoiseDetail;
   /** What each part in the hand may be, its fastener, and the room under the cover; at least one. */
   readonly parts: readonly PartDetail[];
 }

@@ -244,6 +244,8 @@ export interface AnswerEvidence {
   /** How far the plunger leaned, radians. */
   readonly lean?: number;
   readonly setUpId?: string;
+  /** The one valve that it names. */
+  readonly place?: ValvePlace;
 }
 
 /** What was noted, advised or promised. */

@@ -83,6 +83,7 @@ const STEPS: Readonly<Record<StopReason['code'], NextAction['step']>> = {
   'lash-grew-again': 'adjuster',
   'lobe-worn': 'sheet',
   'mark-at-the-edge': 'geometry',
+  'sign-of-damage': 'noise',
 };
 
 const FIRST: Readonly<Record<StopReason['code'], string>> = {
@@ -94,6 +95,8 @@ const FIRST: Readonly<Record<StopReason['code'], string>> = {
     'Do not set it again: draw a line over nut and stud, and photograph the nut, the stem’s tip and both ends of the pushrod',
   'lobe-worn':
     'Leave it as it stands: photograph the lobe and the lifter’s face if they can be seen, and look at the oil',
+  'sign-of-damage':
+    'Leave it as it stands: keep the oil and the filter, photograph what was found, and count the pieces',
   'mark-at-the-edge': 'Leave it as it stands: photograph the stem’s tip and its edge, and look at the guide',
 };
 

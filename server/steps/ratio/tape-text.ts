@@ -54,9 +54,9 @@ export const RATIO_TOLD = {
     }),
   }),
   ...tellEvents(ANSWER_EVENTS, {
-    'question-answered': ({ question, answer, value }) => ({
+    'question-answered': ({ question, answer, value, cylinder, valve }) => ({
       kind: 'answer',
-      text: `“${answer}${ifSaid(', ', value)}” to: ${question.replaceAll('-', ' ')}`,
+      text: `“${answer}${ifSaid(', ', value)}${cylinder === undefined ? '' : `, ${cylinder} ${valve}`}” to: ${question.replaceAll('-', ' ')}`,
     }),
   }),
 };

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { NOISE_QUESTIONS } from '../../../shared/schemas/noise.ts';
 import { type Person, type TestService, testService } from '../../tools/service.ts';
 import { type Played, playCall, type Read } from './play.ts';
 
@@ -85,8 +86,10 @@ describe('what is next on a call about one valve: playbook call 7, common practi
     await nextIs(play, 'name-arms', /^Put the arms of 5 intake and 4 intake on record/);
   });
 
-  test('the same on a call about noise, once its log is there', async () => {
+  test('the same on a call about noise, once its log is there and what is asked is answered', async () => {
     const play = await playCall(service, person, { goal: 'noise-or-failure' });
+    for (const code of Object.keys(NOISE_QUESTIONS))
+      await play.post('/answers', { question: code, code, answer: 'not-known' });
     await play.post('/lash', { cylinder: 5, valve: 'intake', lash: '.016 in', moment: 'found' });
     await play.keep([...lobes(5), ...lifts({ ...REST, 5: '.547', 7: '.565' })]);
     await nextIs(play, 'read-again', /^Read 5 intake once more/);

@@ -49,8 +49,9 @@ describe('the one thing that is worth most now', () => {
     });
     expect(nextOf(withCall({ goal: 'cam-timing' }))).toMatchObject({ step: 'cam' });
     expect(nextOf(withCall({ goal: 'noise-or-failure' }))).toMatchObject({
-      step: 'adjuster',
-      action: 'lash',
+      step: 'noise',
+      action: 'noise-signs',
+      turns: false,
     });
     const [first] = assess(withCall({ goal: 'clearances-after-a-change' })).missing;
     expect(first).toMatchObject({ step: 'cam', must: true });

@@ -1,8 +1,8 @@
-import { planOf } from '../../../../shared/schemas/goals.ts';
 import type { Evidence } from '../evidence.ts';
+import type { NoiseDetail } from '../noise/detail.ts';
 import { MUST_TURN, type Need, need, worked } from './need.ts';
 
-export const ofAdjuster = (evidence: Evidence): Need[] => [
+export const ofAdjuster = (evidence: Evidence, noise: NoiseDetail): Need[] => [
   need(
     'lash',
     'a lash as it was found or set',
@@ -10,8 +10,8 @@ export const ofAdjuster = (evidence: Evidence): Need[] => [
     evidence.lash.some(({ standing }) => standing),
     MUST_TURN,
   ),
-  // Setting a noisy one again hides it: there the log is asked for, not the turns.
-  ...(planOf(evidence.call.goal).logFirst
+  // Setting one again whose gap grew, or that is noisy, hides it: its cause is asked after, not the turns.
+  ...(noise.active
     ? []
     : [
         need(

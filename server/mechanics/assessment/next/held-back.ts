@@ -27,6 +27,18 @@ const marks = (detail: Details['marks']): Details['marks'] => ({
 const swapLater = <Odd extends { readonly swap?: string }>(odd: Odd): Odd =>
   odd.swap === undefined ? odd : { ...odd, swap: afterTheStop(odd.swap) };
 
+/** What is read with the engine turned waits; what is asked or looked at stays. */
+const noise = (detail: Details['noise']): Details['noise'] => {
+  const later = <Check extends Details['noise']['checks'][number]>(check: Check): Check =>
+    check.turns ? { ...check, sentence: afterTheStop(check.sentence) } : check;
+  const { nearest } = detail;
+  return {
+    ...detail,
+    checks: detail.checks.map(later),
+    ...(nearest === undefined ? {} : { nearest: { ...nearest, check: later(nearest.check) } }),
+  };
+};
+
 const sheet = (detail: Details['sheet']): Details['sheet'] => ({
   ...detail,
   sides: detail.sides.map((side) => ({ ...side, odd: side.odd.map(swapLater) })),
@@ -55,6 +67,7 @@ export function heldBack(assessment: Assessment): Assessment {
       sheet: sheet(details.sheet),
       lash: lash(details.lash),
       marks: marks(details.marks),
+      noise: noise(details.noise),
     },
   };
 }

@@ -2,6 +2,7 @@ import type { GoalPlan } from '../../../../shared/schemas/goals.ts';
 import type { StepName } from '../../../../shared/steps.ts';
 import type { AssessedQuestion, Headline, NextAction, NotToRun, StopReason } from '../assessment.ts';
 import type { Lacking } from '../missing/missing.ts';
+import type { NextOfNoise } from '../noise/next-of-noise.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
 import { actionUnder } from '../stop.ts';
 import { CLOSE, endingNext } from './ending-next.ts';
@@ -24,6 +25,8 @@ interface NextGiven {
   readonly plan: GoalPlan;
   /** What the per-valve sheet asks for, where a valve differs from its siblings. */
   readonly ofSheet: NextAction | undefined;
+  /** What parts the causes of noise or a failure. */
+  readonly ofNoise: NextOfNoise;
   /** The measurement of a loose part that settles most, where the call is about one. */
   readonly ofPart: NextAction | undefined;
 }
@@ -38,6 +41,7 @@ function forAnswer({
   explained,
   ofSheet,
   ofPart,
+  ofNoise,
   plan,
 }: NextGiven): NextAction | undefined {
   const steps: readonly StepName[] = [
@@ -50,10 +54,14 @@ function forAnswer({
     ({ need }) => !need.must && (plan.needs === 'all' || plan.needs.includes(need.code)),
   );
   return (
+    lackingNext(must.filter(({ step }) => step === 'triage')) ??
+    ofNoise.ask ??
     lackingNext(must.filter((each) => !isMorePasses(each))) ??
     questionNext(questions.filter(({ step }) => steps.includes(step))) ??
+    ofNoise.look ??
     lackingNext(must) ??
     (steps.includes('sheet') ? ofSheet : undefined) ??
+    ofNoise.read ??
     (plan.byRatio === true ? readingNext(explained) : undefined) ??
     ofPart ??
     lackingNext(more)
@@ -64,7 +72,8 @@ function forAnswer({
  * The one thing worth most now: under a stop what the stop needs; else a gap whose stop was lifted to read it again, or
  * parts that are not to be fitted; then what the answer of the goal needs and nothing else: what it lacks, the test of a
  * strong doubt, more passes, what tells an odd valve's part from its position, the reading that tells most, of the
- * engine or of the part. Then what was found is said, and only then a doubt about something else is asked.
+ * engine or of the part. Of a noise what is asked or seen as it stands goes before what is lacking, what is seen with
+ * parts off behind it, and its lobe last. Then what was found is said, and only then a doubt about something else is asked.
  */
 export function nextOf(given: NextGiven): NextAction | undefined {
   const { closed, stop, notToRun, questions } = given;
