@@ -3,6 +3,7 @@ import type { HeadlineData } from '../../views/pages/call/pieces.ts';
 import type { Component } from '../../views/parts/components.ts';
 import type { Assessment, Headline } from '../mechanics/assessment/assessment.ts';
 import { keyOf } from '../mechanics/assessment/common/said.ts';
+import type { Told } from '../mechanics/assessment/ratio/said-of-set-up.ts';
 import type { CallContext } from './context.ts';
 
 const headlineComponent = (data: HeadlineData): Component => ({
@@ -33,6 +34,6 @@ export const stepHeadlines = ({ assessment }: CallContext, name: StepName, subje
     ),
   );
 
-/** Sentences about one thing, the first of them as the answer; what is lacking is said in each. */
-export const sentenceComponents = (sentences: readonly string[]): Component[] =>
-  sentences.map((sentence, index) => headlineComponent({ sentence, lead: index === 0 }));
+/** Sentences about one thing, the first of them as the answer; below each what it only counts of what is lacking. */
+export const sentenceComponents = (told: readonly Told[]): Component[] =>
+  told.map(({ sentence, more }, index) => headlineComponent({ sentence, lacks: more, lead: index === 0 }));

@@ -1,12 +1,11 @@
 import { defined } from '../../../shared/defined.ts';
 import type { NextAction, NotToRun, StopReason, Subject } from './assessment.ts';
+import { ended } from './common/first-said.ts';
 import { byId } from './common/said.ts';
 import { STRUCK_BY_DESK } from './common/way-out.ts';
 import type { Evidence } from './evidence.ts';
 
 const BUILD: Subject = { of: 'build' };
-
-const ended = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);
 
 function held({ call }: Evidence): StopReason[] {
   const { hold } = call;

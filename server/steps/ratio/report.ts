@@ -12,8 +12,9 @@ import {
 } from '../../call/report-parts.ts';
 import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
 import type { AssessedExplanation } from '../../mechanics/assessment/assessment.ts';
+import { listed } from '../../mechanics/assessment/common/said.ts';
 import { groupKey } from '../../mechanics/assessment/ratio/group-key.ts';
-import { saidOfSetUp, sentencesOf } from '../../mechanics/assessment/ratio/said-of-set-up.ts';
+import { saidOfSetUp, toldOf } from '../../mechanics/assessment/ratio/said-of-set-up.ts';
 import { toldShares } from '../../mechanics/ratio-readings/told-shares.ts';
 import { tableComponent } from '../../web/components.ts';
 import { explanationsTable, keptTogether } from './explanation.ts';
@@ -63,7 +64,7 @@ function setUpComponent(context: CallContext, found: ShownSetUp, isNewest: boole
     `Set-up ${setUp.number}: ${valveName(setUp)}, read against build revision ${setUp.revision}`,
     [
       // What is said of the arm on the valve stands once, with its newest set-up.
-      ...(isNewest ? sentenceComponents(sentencesOf(said)) : []),
+      ...(isNewest ? sentenceComponents(toldOf(said)) : []),
       ...runComponents('How it was read', methodFacts(found)),
       besideComponent(
         { template: '/parts/result', data: resultOf(context, found, `ratio-${setUp.number}`) },
@@ -85,9 +86,18 @@ function setUpComponent(context: CallContext, found: ShownSetUp, isNewest: boole
       ),
       ...settledTable(context, setUp.id),
       ...(isNewest ? explainedComponents(said.explanation) : []),
-      ...saidComponents('Assumptions', detail.assumptions),
     ],
   );
+}
+
+/** What every figure above rests on, each once; what holds for some set-ups alone is said of those. */
+function assumptionsOf(all: readonly ShownSetUp[]): string[] {
+  const told = [...new Set(all.flatMap(({ detail }) => detail.assumptions))];
+  return told.map((text) => {
+    const here = all.filter(({ detail }) => detail.assumptions.includes(text));
+    const numbers = listed(here.map(({ setUp }) => String(setUp.number)));
+    return here.length === all.length ? text : `${text} (set-up ${numbers})`;
+  });
 }
 
 /** Every set-up of the call; what is said of an arm on a valve stands with the newest set-up of the two. */
@@ -95,5 +105,8 @@ export function ratioReport(context: CallContext): Component[] {
   const all = shownSetUps(context);
   const keyOf = ({ detail }: ShownSetUp) => groupKey(detail.setUp);
   const newest = new Map(all.map((found) => [keyOf(found), found]));
-  return all.map((found) => setUpComponent(context, found, newest.get(keyOf(found)) === found));
+  return [
+    ...all.map((found) => setUpComponent(context, found, newest.get(keyOf(found)) === found)),
+    ...saidComponents('Assumptions of the ratios', assumptionsOf(all)),
+  ];
 }

@@ -202,6 +202,6 @@ describe('gaps', () => {
   });
 
   test('every adjuster is set again: (1 + 1.6) pitches instead of (1 + 1.5), check values 8', () => {
-    expect(of(planned(1.6)).detail.adjusters).toMatch(/2\.60 pitches instead of 2\.50/);
+    expect(of(planned(1.6)).detail.adjusters).toMatch(/2\.60 pitches of its thread instead of 2\.50/);
   });
 });

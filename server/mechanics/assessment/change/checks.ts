@@ -6,7 +6,7 @@ import type { Evidence, GapName } from '../evidence.ts';
 import type { ChangeCheck, ChangeDetail, ChangeFigure, ChangeGap } from './detail.ts';
 import { withRatio } from './told.ts';
 
-type Worked = Omit<ChangeDetail, 'checks' | 'cautions'>;
+type Worked = Omit<ChangeDetail, 'checks' | 'cautions' | 'adjusters'>;
 
 const figure = ({ figures }: Worked, name: ChangeFigure['name']) =>
   figures.find((each) => each.name === name);

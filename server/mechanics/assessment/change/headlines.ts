@@ -1,5 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { Headline, NotToRun } from '../assessment.ts';
+import { firstSaid } from '../common/first-said.ts';
 import { keyOf, listed, nominalSaid, upperFirst } from '../common/said.ts';
 import type { ChangeDetail } from './detail.ts';
 import { byPlan, type GapGroup, groupsOf, once, type PlanGroup, placesSaid } from './groups.ts';
@@ -24,14 +25,12 @@ function groupSaid(group: GapGroup): string {
   return `${titleOf(group)} on ${where(group)}: ${group.word ?? 'no word yet'}, ${worst}${gapToldShort(gap)}`;
 }
 
-/** Gaps with no word, by what they need: named once. */
+/** Gaps with no word, each named once, and the first thing that they need; the tables have the rest. */
 function heldSaid(groups: readonly GapGroup[]): string[] {
   const held = groups.filter(({ word }) => word === undefined);
-  const needs = once(held.map(({ members: [{ gap }] }) => listed(gap.lacks)));
-  return needs.map((need) => {
-    const names = once(held.filter(({ members: [{ gap }] }) => listed(gap.lacks) === need).map(titleOf));
-    return `no word yet on ${listed(names)}: it needs ${need}.`;
-  });
+  const needs = once(held.flatMap(({ members }) => members.flatMap(({ gap }) => gap.lacks)));
+  if (held.length === 0) return [];
+  return [`no word yet on ${listed(once(held.map(titleOf)))}. ${firstSaid(needs)}`];
 }
 
 function sentenceOf({ plan }: PlanGroup, groups: readonly GapGroup[]): string {
@@ -43,10 +42,12 @@ function sentenceOf({ plan }: PlanGroup, groups: readonly GapGroup[]): string {
     (title) => !told.some((group) => titleOf(group) === title),
   );
   const start = plan === undefined ? '' : `With the planned ${nominalSaid(plan)}, `;
-  const first = told.length === 0 ? [] : [`worst first: ${told.map(groupSaid).join('; ')}.`];
+  // A gap is a sentence: of several the first carries the start.
+  const [worst, ...next] = told.map(groupSaid);
+  const first = worst === undefined ? [] : [`worst first: ${worst}.`, ...next.map((said) => `${said}.`)];
   const others = left.length === 0 ? [] : [`clear: ${listed(left)}.`];
   const short = bad.some(({ word }) => word === 'short');
-  const end = short ? [plan === undefined ? 'don’t run it so.' : 'don’t fit them.'] : [];
+  const end = short ? [plan === undefined ? 'don’t run it.' : `don’t fit the ${nominalSaid(plan)}.`] : [];
   const [lead = '', ...more] = [...first, ...end, ...others, ...heldSaid(groups)];
   return [plan === undefined ? upperFirst(lead) : `${start}${lead}`, ...more.map(upperFirst)].join(' ');
 }
@@ -79,38 +80,6 @@ export function notUsedHeadlines(details: readonly ChangeDetail[]): Headline[] {
   );
 }
 
-/** What is not known of any gap, each missing thing once, in one line. */
-export function notKnownHeadline(details: readonly ChangeDetail[]): Headline[] {
-  const unknown = details.flatMap((detail) =>
-    detail.gaps
-      .filter(({ after }) => after === undefined)
-      .map((gap) => ({ gap, detail, needs: listed(gap.lacks) })),
-  );
-  const needs = once(unknown.filter(({ gap }) => !gap.measure).map((each) => each.needs));
-  const told = needs.map((need) => {
-    const here = unknown.filter((each) => each.needs === need && !each.gap.measure);
-    const titles = once(here.map(({ gap }) => gap.title.toLowerCase()));
-    return `${listed(titles)} on ${placesSaid(onePlan(here))} ${titles.length > 1 ? 'need' : 'needs'} ${need}`;
-  });
-  const measured = once(unknown.filter(({ gap }) => gap.measure).map(({ gap }) => gap.title.toLowerCase()));
-  const all = [...told, ...(measured.length === 0 ? [] : [`${listed(measured)} can only be measured`])];
-  if (all.length === 0) return [];
-  return [
-    {
-      id: 'headline:change:not-known',
-      about: { of: 'build' },
-      step: 'consequences',
-      sentence: `Not known yet: ${all.join('; ')}.`,
-    },
-  ];
-}
-
-/** The same valve under several plans is one place. */
-function onePlan<Each extends { readonly detail: ChangeDetail }>(members: readonly Each[]): Each[] {
-  const [first] = members;
-  return members.filter(({ detail }) => detail.plan === first?.detail.plan);
-}
-
 /** Gaps that come out short by calculation: parts that are planned are not fitted, an engine as it is is not run. */
 export function shortGaps(details: readonly ChangeDetail[]): NotToRun[] {
   return byPlan(details).flatMap(({ plan, key, details: here }) =>
@@ -118,7 +87,7 @@ export function shortGaps(details: readonly ChangeDetail[]): NotToRun[] {
       const { word, members, touching, name } = group;
       const [{ gap }, ...others] = members;
       if (word !== 'short' || gap.after?.basis !== 'calculated') return [];
-      const start = plan === undefined ? 'Do not run it so' : `Don’t fit the planned ${nominalSaid(plan)}`;
+      const start = plan === undefined ? 'Do not run it' : `Don’t fit the planned ${nominalSaid(plan)}`;
       const worst = others.length > 0 ? 'at worst ' : '';
       return [
         {

@@ -2,7 +2,8 @@ import { defined } from '../../../../shared/defined.ts';
 import type { StepName } from '../../../../shared/steps.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import type { AnswerEvidence } from '../evidence.ts';
-import { keyOf } from './said.ts';
+import { ended } from './first-said.ts';
+import { keyOf, upperFirst } from './said.ts';
 
 /** A doubt as the mechanics put it. */
 export interface Doubt {
@@ -85,7 +86,7 @@ export function asked(doubt: Doubt, { about, step, among, answers, choices }: As
     weight: doubt.weight,
     ask: doubt.ask,
     ...defined({ size: doubt.size }),
-    test: doubt.test,
+    test: upperFirst(ended(doubt.test)),
     ...defined({ byLooking: doubt.byLooking }),
     answers: choices ?? CHOICES,
     ...(answer === undefined

@@ -1,3 +1,5 @@
+import { lowerFirst } from './said.ts';
+
 /** A reading that was wrong takes its stop with it. */
 export const STRUCK_BY_DESK = 'The desk strikes out a wrong reading, with the reason.';
 
@@ -17,4 +19,4 @@ export function wayOutOf(look: string, answered: boolean): string {
 
 /** What cannot be done while nobody turns it, as something that waits. */
 export const afterTheStop = (todo: string): string =>
-  `Not while the stop stands; after it: ${todo.charAt(0).toLowerCase()}${todo.slice(1)}`;
+  `Not while the stop stands; after it: ${lowerFirst(todo)}`;

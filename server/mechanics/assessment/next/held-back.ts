@@ -9,7 +9,9 @@ const question = (each: AssessedQuestion): AssessedQuestion =>
 const notToRun = (gap: NotToRun): NotToRun => ({ ...gap, wayOut: afterTheStop(gap.wayOut) });
 
 const change = (details: Details['change']): Details['change'] =>
-  details.map((each) => ({ ...each, adjusters: afterTheStop(each.adjusters) }));
+  details.map((each) =>
+    each.adjusters === '' ? each : { ...each, adjusters: afterTheStop(each.adjusters) },
+  );
 
 /** Which valve is set when is told again once anything may be set. */
 const lash = (detail: Details['lash']): Details['lash'] => ({

@@ -1,5 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { Judgement } from '../assessment.ts';
+import { firstSaid } from '../common/first-said.ts';
 import { nominalSaid, ratioSaid, valveSubject } from '../common/said.ts';
 import type { Band } from './bands.ts';
 import type { GroupExplained } from './explain.ts';
@@ -10,9 +11,6 @@ import { awaySaid, NOT_NOW } from './ratio-said.ts';
 import { asRead, type RatioRead, ratioReadOf } from './reading.ts';
 import { bandsAgainst, wordAgainst } from './word.ts';
 import { byNumber, wouldTell } from './would-tell.ts';
-
-const firstly = (lacks: readonly string[]): string =>
-  `First: ${lacks.join('; ')}.`.replace(/([.?!])\.$/, '$1');
 
 const FOR_FLEX = 'ordinary for an arm made with room for flex';
 const SWAP =
@@ -81,7 +79,7 @@ function againstClaim(
     ...defined({ word }),
     sentence: ready
       ? told(explained, claim, read, stopped)
-      : `Not set against ${claimSaid(claim, nominalSaid(claim.ratio))} yet. ${firstly(lacks)}`,
+      : `Not set against ${claimSaid(claim, nominalSaid(claim.ratio))} yet. ${firstSaid(lacks)}`,
     lacks,
     restsOn: [...(given?.entryIds ?? [])].sort(),
   };
@@ -100,7 +98,7 @@ function againstNames(explained: GroupExplained, lacks: readonly string[]): Judg
       against: { to: 'nominal', ratio: name ?? result.ratio.median },
       sentence:
         read === undefined || lacks.length > 0
-          ? `No name is given yet. ${firstly(lacks)}`
+          ? `No name is given yet. ${firstSaid(lacks)}`
           : `${asRead(read)}: ${namesSaid(result, read)}.`,
       lacks,
       restsOn: [...(given?.entryIds ?? [])].sort(),
