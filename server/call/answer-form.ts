@@ -14,7 +14,7 @@ import type { CallContext } from './context.ts';
 import type { PageForm } from './forms.ts';
 import { type StepForm, stepForm } from './step-form.ts';
 
-const LABELS = { answer: 'What was found', value: 'How much lash was in it', words: 'In their own words' };
+const LABELS = { answer: 'What was found', value: 'How much lash was in it', words: 'In plain words' };
 
 /** Something that is asked, with the answers it may have. */
 interface Answerable {

@@ -76,6 +76,13 @@ export function promisesCard({ notes }: CallContext): Card {
   );
 }
 
+/** How many questions were answered; the report has each in words. */
+function answeredItem({ answers, base }: CallContext): CardItem[] {
+  if (answers.length === 0) return [];
+  const count = answers.length === 1 ? 'one question' : `${answers.length} questions`;
+  return [{ label: 'Answered:', text: count, href: `${base}/report` }];
+}
+
 /** Advice and notes: what was said, by whom, and on which figures and limits. */
 export function saidCard({ context, open }: WholeCall): Card {
   const said = context.notes.filter((note) => note.kind !== 'promise' || note.doneAt !== undefined);
@@ -87,6 +94,7 @@ export function saidCard({ context, open }: WholeCall): Card {
         text: note.body,
         note: [note.restsOn, `${note.by}, ${momentText(note.at)}`].filter((each) => each !== '').join('; '),
       })),
+      ...answeredItem(context),
       ...itemsFor(open, 'limits'),
     ],
     'Nothing yet.',

@@ -85,7 +85,7 @@ export function identifyPage(
       ...(ranking === undefined
         ? []
         : [candidatesComponent(context, ranking), ...impliedComponents(ranking)]),
-      ...followingComponents(seen),
+      ...followingComponents(context, seen),
       ...(ordinary === undefined ? [] : [tableComponent(ordinary)]),
       ...recordComponents(context, seen, marks, rejected),
       foldComponent(

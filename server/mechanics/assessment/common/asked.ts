@@ -14,6 +14,7 @@ export interface Doubt {
   readonly knownBy?: string;
   readonly size?: string;
   readonly test: string;
+  readonly testAtBench?: string;
   readonly byLooking?: boolean;
   readonly restsOn: readonly string[];
 }
@@ -37,7 +38,7 @@ const CHOICES: AssessedQuestion['answers'] = [
   {
     code: 'not-found',
     label: 'Looked: it does not fit',
-    changes: 'The question is settled, and the reading counts as it is.',
+    changes: 'The question is settled, and the reading counts.',
   },
 ];
 
@@ -87,6 +88,7 @@ export function asked(doubt: Doubt, { about, step, among, answers, choices }: As
     ask: doubt.ask,
     ...defined({ size: doubt.size }),
     test: upperFirst(ended(doubt.test)),
+    ...defined({ testAtBench: doubt.testAtBench }),
     ...defined({ byLooking: doubt.byLooking }),
     answers: choices ?? CHOICES,
     ...(answer === undefined

@@ -140,7 +140,7 @@ function stopOf(
     code: 'lash-grew-again',
     about,
     sentence: `Do not turn it: the lash of ${placeOf(growth)} grew again after it was set again.`,
-    wayOut: wayOutOf(LOOK, answered),
+    ...wayOutOf(LOOK, answered),
     from: 'readings',
     ...(newest === undefined ? {} : { entryId: newest.id, line: newest.line }),
     answered,

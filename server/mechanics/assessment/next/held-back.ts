@@ -4,9 +4,19 @@ import type { Details } from '../details.ts';
 import { isAsked } from './is-asked.ts';
 
 const question = (each: AssessedQuestion): AssessedQuestion =>
-  isAsked(each) ? each : { ...each, test: afterTheStop(each.test) };
+  isAsked(each)
+    ? each
+    : {
+        ...each,
+        test: afterTheStop(each.test),
+        ...(each.testAtBench === undefined ? {} : { testAtBench: afterTheStop(each.testAtBench) }),
+      };
 
-const notToRun = (gap: NotToRun): NotToRun => ({ ...gap, wayOut: afterTheStop(gap.wayOut) });
+const notToRun = (gap: NotToRun): NotToRun => ({
+  ...gap,
+  wayOut: afterTheStop(gap.wayOut),
+  ...(gap.wayOutAtBench === undefined ? {} : { wayOutAtBench: afterTheStop(gap.wayOutAtBench) }),
+});
 
 const change = (details: Details['change']): Details['change'] =>
   details.map((each) =>

@@ -40,6 +40,7 @@ function lackingNext(lacking: readonly Lacking[], must: boolean): NextAction | u
     step,
     about: BUILD,
     sentence: need.ask,
+    ...defined({ sentenceAtBench: need.askAtBench }),
     reason: must ? 'What the call is about waits for it.' : 'It is the next step of what the call is about.',
     turns: need.turns,
   };
@@ -60,14 +61,15 @@ function questionNext(questions: readonly AssessedQuestion[]): NextAction | unde
   const open = questions.find((question) => inDoubt(question) && !NOT_TAKEN_AGAIN.has(question.code));
   if (open === undefined) return undefined;
   const again = open.answered?.found === true;
+  const of = upperFirst(subjectSaid(open.about));
+  const atBench = again ? undefined : open.testAtBench;
   return {
     id: `next:${open.id}`,
     action: open.code,
     step: open.step,
     about: open.about,
-    sentence: again
-      ? `${upperFirst(subjectSaid(open.about))}: ${againSaid(open)}`
-      : `${upperFirst(subjectSaid(open.about))}: ${open.test}`,
+    sentence: `${of}: ${again ? againSaid(open) : open.test}`,
+    ...(atBench === undefined ? {} : { sentenceAtBench: `${of}: ${atBench}` }),
     reason: open.ask,
     turns: !again && !isAsked(open),
   };
@@ -87,6 +89,7 @@ function notToRunNext(notToRun: readonly NotToRun[]): NextAction | undefined {
     step: lifted ? 'sheet' : 'consequences',
     about: first.about,
     sentence: first.wayOut,
+    ...defined({ sentenceAtBench: first.wayOutAtBench }),
     reason: first.sentence,
     turns: lifted,
   };

@@ -43,7 +43,7 @@ function doesNotFit(question: AssessedQuestion): AssessedQuestion {
     test: 'Read the lobe at the lifter, then the same rocker on another valve.',
     answers: [
       { code: 'found', label: 'Found what it was', changes: 'The reading is entered again or struck out.' },
-      { code: 'not-found', label: 'Nothing else found', changes: 'The reading stands as it is.' },
+      { code: 'not-found', label: 'Nothing else found', changes: 'The reading stands.' },
     ],
   };
 }
