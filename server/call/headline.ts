@@ -1,3 +1,4 @@
+import { defined } from '../../shared/defined.ts';
 import type { StepName } from '../../shared/steps.ts';
 import type { HeadlineData } from '../../views/pages/call/pieces.ts';
 import type { Component } from '../../views/parts/components.ts';
@@ -6,10 +7,14 @@ import { keyOf } from '../mechanics/assessment/common/said.ts';
 import type { Told } from '../mechanics/assessment/ratio/said-of-set-up.ts';
 import type { CallContext } from './context.ts';
 
-const headlineComponent = (data: HeadlineData): Component => ({
-  template: '/pages/call/headline',
-  data,
-});
+/** The first sentence of several, and those behind it. */
+const SENTENCES = /^(.+?[.?!]”?) ([A-Z].*)$/s;
+
+/** Of the largest sentence of a page only the answer is large. */
+function headlineComponent(data: HeadlineData): Component {
+  const [, sentence = data.sentence, rest] = data.lead ? (SENTENCES.exec(data.sentence) ?? []) : [];
+  return { template: '/pages/call/headline', data: { ...data, sentence, ...defined({ rest }) } };
+}
 
 /** Headlines with what their judgements still need; the first one is the largest sentence of its page. */
 export const headlineComponents = (

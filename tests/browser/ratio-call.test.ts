@@ -37,7 +37,7 @@ it('the desk opens the call at the step that is next, by keys alone', async () =
     await desk.locator('.headline-lead .headline-sentence').textContent(),
     'no word on a running spring',
   ).toBe(
-    '1 intake: Not set against the 1.75 stamped on it yet. First: a reading on a light spring with a solid lifter, at zero lash.',
+    '1 intake: not set against the 1.75 stamped on it yet. First: a reading on a light spring with a solid lifter, at zero lash.',
   );
 });
 

@@ -139,7 +139,7 @@ export function familyHeadline(
       step: 'identify',
       sentence:
         alone !== undefined
-          ? `${name}: no family is named yet; ${alone.test}.`
+          ? `${name}: no family is named yet. ${alone.test}`
           : leads
             ? `${name}: none of the catalogue’s families stands first, ${none.share}.`
             : `${name}: ${first.family.name} stands first, ${first.share}; none of these ${none.share}.`,
