@@ -1,11 +1,4 @@
-import {
-  ALIGNMENTS,
-  LASH_STATES,
-  LIFTERS,
-  READING_KINDS,
-  RESTS_ON,
-  SPRINGS,
-} from '../../../shared/schemas/words.ts';
+import { LASH_STATES, LIFTERS, READING_KINDS, RESTS_ON, SPRINGS } from '../../../shared/schemas/words.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
 import { listed, type TakeoverItem, withoutUnit } from '../../call/takeover-items.ts';
@@ -41,7 +34,7 @@ function howRead({ spring, lifter, lash, lashSetting, restsOn, alignment }: SetU
     `lash ${LASH_STATES[lash]}`,
     ...(lashSetting === undefined ? [] : [inches(lashSetting)]),
     ...(restsOn === 'not-said' ? [] : [`tip on ${RESTS_ON[restsOn]}`]),
-    ...(alignment === 'not-said' ? [] : [`plunger ${ALIGNMENTS[alignment]}`]),
+    ...(alignment === 'not-said' ? [] : [`plunger ${alignment}`]),
   ];
   return facts.join(', ').toLowerCase();
 }
