@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { STEP_NAMES } from '../../shared/steps.ts';
+import { linesOf } from '../tools/call-faces.ts';
 import { type DemoCall, openDemoCall } from '../tools/demo-call.ts';
 import { neverSaid } from '../tools/told-texts.ts';
 
@@ -17,7 +18,7 @@ async function wordsOn(page: Page, home: string, places: readonly string[]): Pro
   const found: string[] = [];
   for (const place of places) {
     await page.goto(`${call.base}${home}/${place}`);
-    const lines = (await page.locator('body').innerText()).split('\n');
+    const lines = linesOf(await page.content());
     expect(lines.length, place).toBeGreaterThan(5);
     found.push(...lines.flatMap(neverSaid).map((word) => `${home}/${place}: ${word}`));
   }

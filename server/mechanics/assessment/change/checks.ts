@@ -46,7 +46,7 @@ function sweepCheck(detail: Worked): string[] {
   const now = inches(sweep.after.value);
   const was = sweep.before === undefined ? now : inches(sweep.before);
   const goes = was === now ? `stays ${now}` : `goes from ${was} to ${now}`;
-  return [`the least sweep ${goes}: the mark on the tip is to be seen afresh, its width and its place.`];
+  return [`the least sweep ${goes}: look at the mark on the tip again, its width and its place.`];
 }
 
 /** Gaps that no figure of this build gives. */

@@ -41,7 +41,7 @@ const shortEnding = ({ plan }: Pick<ChangeDetail, 'plan'>): string =>
 
 function ending(gap: ChangeGap, detail: Omit<ChangeDetail, 'id'>): string {
   const { word, lacks, after } = gap;
-  if (word === undefined) return `no word yet, it needs ${listed(lacks)}.`;
+  if (word === undefined) return `no word yet. It needs ${listed(lacks)}.`;
   if (word === 'short') return `short. ${shortEnding(detail)}`;
   if (word === 'clear') return 'clear.';
   const may =
