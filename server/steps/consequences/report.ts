@@ -1,6 +1,7 @@
 import type { Component } from '../../../views/parts/components.ts';
 import { limitsUsed } from '../../assessment/consequences/of-valve.ts';
 import type { CallContext } from '../../call/context.ts';
+import { questionsOf, questionTexts } from '../../call/question-form.ts';
 import {
   besideWideComponent,
   columnComponent,
@@ -94,6 +95,7 @@ const once = (texts: readonly string[]): string[] => [...new Set(texts)];
 export function consequencesReport(context: CallContext): Component[] {
   const details = worstFirst(context.assessment);
   return [
+    ...saidComponents('Asked first', questionTexts(questionsOf(context, 'consequences'))),
     ...plansTables(details).map((table) => tableComponent(table)),
     ...details.flatMap((detail) => valveComponents(context, detail)),
     ...listComponents('Not known yet, and what each gap needs', notKnownOf(context)),

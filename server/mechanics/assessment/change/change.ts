@@ -1,6 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import { assumptionsOf } from '../../consequences/assumptions.ts';
+import { movedScan } from '../../consequences/piston-gap.ts';
 import type { NotToRun } from '../assessment.ts';
 import { firstSaid } from '../common/first-said.ts';
 import type { PartSaid } from '../common/part-said.ts';
@@ -22,6 +23,7 @@ import { planKey, plansOf } from './plans.ts';
 import { type BeforeAndAfter, beforeAndAfter } from './ratios.ts';
 import { type Spot, spotsOf } from './spots.ts';
 import { bendOf, variantsOf } from './spread.ts';
+import { springsAsked, untilSpringsAreSure } from './springs-bind.ts';
 import { calculatedJudgements } from './told.ts';
 import { toldOnce, type Worked } from './told-once.ts';
 
@@ -60,6 +62,7 @@ function workOut(
   const bend = bendOf(ratios.after, lobeLift, evidence);
   const figures = figuresOf(variantsOf(known, ratios, 0), about, ofPlan);
   const variants = variantsOf(known, ratios, bend);
+  const moved = movedScan(variants.middle);
   const gaps = gapsOf(variants, {
     evidence,
     calculations,
@@ -69,7 +72,7 @@ function workOut(
     before,
     // What was read with the arms of one plan says nothing of another.
     measured: spot.row === undefined || ofPlan !== '' ? [] : gapCells(evidence, spot.row),
-    ...defined({ after: ratios.after }),
+    ...defined({ after: ratios.after, moved }),
   });
   const calculated = gaps.some(({ after }) => after?.basis === 'calculated');
   const lash = lashInForce(evidence, side, place);
@@ -117,12 +120,21 @@ export function changePart(
   const planned = plansOf(evidence);
   const plans = planned.length === 0 ? [undefined] : planned;
   const worked = plans.flatMap((plan) => spots.map((spot) => workOut(evidence, spot, plan, calculations)));
-  const details = toldOnce(evidence, worked);
+  const bare = worked.map(({ detail }) => detail);
+  const questions = springsAsked(evidence, bare);
+  const sure = untilSpringsAreSure(bare, questions);
+  const details = toldOnce(
+    evidence,
+    worked.flatMap((each, index) => {
+      const detail = sure[index];
+      return detail === undefined ? [] : [{ ...each, detail }];
+    }),
+  );
   const asked = planOf(evidence.call.goal).asks.includes('consequences');
   return {
     quantities: worked.flatMap(({ quantities }) => quantities),
     judgements: details.flatMap(calculatedJudgements),
-    questions: [],
+    questions,
     stop: [],
     notToRun: shortGaps(details),
     // What is not known is told where the call asks what a ratio does; elsewhere it is noise.
