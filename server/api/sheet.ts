@@ -2,7 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
 import { correctSheetReading, newSheetReadings, pasteSheet } from '../../shared/schemas/sheet.ts';
-import { assessed, callMeant } from '../assessment/assessed.ts';
+import { assessedAs, callMeant } from '../assessment/assessed.ts';
 import { questionsOfPasted } from '../assessment/sheet/pasted.ts';
 import { sheetView, showSheet } from '../assessment/sheet/view.ts';
 import { refuseTurning } from '../assessment/stops/refuse-turning.ts';
@@ -87,7 +87,7 @@ export function sheetApi(app: FastifyInstance, deps: Deps): void {
     answer: sheetView,
     read: async (tx, { principal, params, query }) => {
       const record = await readBuildRecord(tx, principal, { buildId: params.id });
-      return showSheet(record, assessed(record), query.order);
+      return showSheet(record, assessedAs(principal, record), query.order);
     },
   });
   commandRoute(app, deps, {

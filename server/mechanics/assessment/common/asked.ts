@@ -2,7 +2,8 @@ import { defined } from '../../../../shared/defined.ts';
 import type { StepName } from '../../../../shared/steps.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import type { AnswerEvidence } from '../evidence.ts';
-import { keyOf } from './said.ts';
+import { ended } from './first-said.ts';
+import { keyOf, upperFirst } from './said.ts';
 
 /** A doubt as the mechanics put it. */
 export interface Doubt {
@@ -13,6 +14,7 @@ export interface Doubt {
   readonly knownBy?: string;
   readonly size?: string;
   readonly test: string;
+  readonly testAtBench?: string;
   readonly byLooking?: boolean;
   readonly restsOn: readonly string[];
 }
@@ -36,7 +38,7 @@ const CHOICES: AssessedQuestion['answers'] = [
   {
     code: 'not-found',
     label: 'Looked: it does not fit',
-    changes: 'The question is settled, and the reading counts as it is.',
+    changes: 'The question is settled, and the reading counts.',
   },
 ];
 
@@ -85,7 +87,8 @@ export function asked(doubt: Doubt, { about, step, among, answers, choices }: As
     weight: doubt.weight,
     ask: doubt.ask,
     ...defined({ size: doubt.size }),
-    test: doubt.test,
+    test: upperFirst(ended(doubt.test)),
+    ...defined({ testAtBench: doubt.testAtBench }),
     ...defined({ byLooking: doubt.byLooking }),
     answers: choices ?? CHOICES,
     ...(answer === undefined

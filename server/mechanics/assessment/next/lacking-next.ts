@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import type { NextAction, Subject } from '../assessment.ts';
 import type { Lacking } from '../missing/missing.ts';
 
@@ -14,6 +15,7 @@ export function lackingNext(lacking: readonly Lacking[]): NextAction | undefined
     step,
     about: BUILD,
     sentence: need.ask,
+    ...defined({ sentenceAtBench: need.askAtBench }),
     reason: need.must
       ? 'What the call is about waits for it.'
       : 'It is the next step of what the call is about.',

@@ -160,7 +160,7 @@ export function doubtJudgement(place: ValvePlace, question: AssessedQuestion): J
     id: `odd:in-doubt:${place.cylinder}-${place.valve}`,
     about: valveSubject(place),
     against: { to: 'siblings' },
-    sentence: `${placeOf(place)} is not set against its siblings yet. ${question.answered?.found ? `It was so: ${question.ask} Enter it again.` : `First: ${question.ask}`}`,
+    sentence: `${placeOf(place)} is not set against its siblings yet. ${question.answered?.found ? `“${question.ask}” was answered yes: enter it again.` : `First: ${question.ask}`}`,
     lacks: ['the answer to it'],
     restsOn: question.restsOn,
   };
