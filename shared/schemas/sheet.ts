@@ -89,7 +89,7 @@ const batch = {
 };
 export type SheetHow = z.output<z.ZodObject<typeof batch>>;
 
-const sheetReading = z.strictObject({
+export const sheetReading = z.strictObject({
   cylinder: bare('cylinder number, in the engine’s own numbering', { least: 1, most: 16, whole: true }),
   valve: choice(keysOf(VALVES), 'which valve of the cylinder'),
   kind: choice(keysOf(SHEET_KINDS), 'what was read'),

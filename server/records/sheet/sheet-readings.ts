@@ -4,7 +4,8 @@ import { defined } from '../../../shared/defined.ts';
 import { InputFaults } from '../../../shared/problems/faults.ts';
 import type { Quantity } from '../../../shared/quantities/units.ts';
 import { siOf } from '../../../shared/schemas/entered.ts';
-import type { Gauged, SaidInTurns } from '../../../shared/schemas/gauged.ts';
+import type { Gauged } from '../../../shared/schemas/gauged.ts';
+import type { SaidInTurns } from '../../../shared/schemas/said-in-turns.ts';
 import {
   columnOf,
   type correctSheetReading,
@@ -16,7 +17,9 @@ import type { Tx } from '../../database/database.ts';
 import type { ValveReadingTable } from '../../database/tables/sheet.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowOfBuild } from '../../events/rows-of-build.ts';
+import { Failure } from '../../problems/failure.ts';
 import { listPlacements, nowOnValves } from '../arms/placements.ts';
+import { refuseStale } from '../builds/revisions.ts';
 import type { TurningCheck } from '../calls/stop-signs.ts';
 import { listEntries, shown } from '../corrections/entries.ts';
 import { replaceEntry } from '../corrections/replace.ts';
@@ -51,6 +54,26 @@ const takesTurning = (input: NewSheetReadings): boolean =>
   input.arms === 'these' &&
   !input.readings.every(({ kind }) => kind === 'lobe-lift' && howOf(input, kind).tool === 'caliper');
 
+/** A stop refuses a sheet in whole, and says so once, with what may be entered all the same. */
+async function refuseWhole(
+  tx: Tx,
+  principal: Principal,
+  buildId: string,
+  count: number,
+  refuseTurning: TurningCheck,
+): Promise<void> {
+  try {
+    await refuseTurning(tx, principal, buildId);
+  } catch (error) {
+    if (!(error instanceof Failure && error.code === 'held')) throw error;
+    const none = count === 1 ? 'The reading was not kept.' : `None of the ${count} readings was kept.`;
+    throw new Failure(
+      'held',
+      `${error.detail} ${none} What was read with the arms fitted before, or a lobe under a caliper, needs no turning and can be entered.`,
+    );
+  }
+}
+
 /** Arms that readings are said to have been taken with must be arms of the build. */
 async function refuseOtherArms(
   tx: Tx,
@@ -69,9 +92,11 @@ export async function keepSheetReadings(
   buildId: string,
   input: NewSheetReadings,
   refuseTurning: TurningCheck,
+  expectedRevision?: number,
 ): Promise<SheetReading[]> {
-  return changeBuild(tx, principal, buildId, async ({ emit }) => {
-    if (takesTurning(input)) await refuseTurning(tx, principal, buildId);
+  return changeBuild(tx, principal, buildId, async ({ build, emit }) => {
+    refuseStale(build, expectedRevision);
+    if (takesTurning(input)) await refuseWhole(tx, principal, buildId, input.readings.length, refuseTurning);
     await refuseOtherArms(tx, principal, buildId, input.readings);
     const { spring, lifter, tool, arms, columns, perTurn } = input;
     const dial = await dialOf(tx, principal, buildId, perTurn);

@@ -67,6 +67,17 @@ export function answerTo(
   return fitting.toSorted((a, b) => a.line - b.line).at(-1);
 }
 
+/** Whether it was found so: as it was said beside the answer, else by the answer that is the code of a yes or no. */
+function foundOf(
+  { answer, found }: AnswerEvidence,
+  choices: AssessedQuestion['answers'],
+): boolean | undefined {
+  if (found !== undefined) return found;
+  const word = answer.trim().toLowerCase().replace(' ', '-');
+  if (!choices.some(({ code }) => code === word)) return undefined;
+  return word === 'found' ? true : word === 'not-found' ? false : undefined;
+}
+
 /** A doubt of the mechanics as the assessment has it: about something, with its answers and the one given. */
 export function asked(doubt: Doubt, { about, step, among, answers, choices }: AskedOf): AssessedQuestion {
   const id = [
@@ -77,6 +88,7 @@ export function asked(doubt: Doubt, { about, step, among, answers, choices }: As
     wordsOf(doubt.knownBy ?? doubt.ask),
   ].join(':');
   const answer = answerTo({ id, ask: doubt.ask }, answers);
+  const own = choices ?? CHOICES;
   return {
     id,
     code: doubt.code,
@@ -87,14 +99,14 @@ export function asked(doubt: Doubt, { about, step, among, answers, choices }: As
     ...defined({ size: doubt.size }),
     test: doubt.test,
     ...defined({ byLooking: doubt.byLooking }),
-    answers: choices ?? CHOICES,
+    answers: own,
     ...(answer === undefined
       ? {}
       : {
           answered: {
             entryId: answer.id,
             answer: answer.answer,
-            ...defined({ found: answer.found }),
+            ...defined({ found: foundOf(answer, own) }),
           },
         }),
     restsOn: [...doubt.restsOn].sort(),
