@@ -15,7 +15,7 @@ import { partPart } from './part/part.ts';
 import { partNext } from './part/tell.ts';
 import { ratioPart, ratioRead } from './ratio/ratio.ts';
 import { ratiosWithheld, valveRatios } from './ratio/valve-ratios.ts';
-import { nextOfSheet } from './sheet/next-of-sheet.ts';
+import { nextOfSheet } from './sheet/next/next-of-sheet.ts';
 import { sheetPart } from './sheet/sheet.ts';
 import { ratiosOfSheet } from './sheet/valve-ratios.ts';
 import { liftedGaps, stopReasons } from './stop.ts';
@@ -60,7 +60,7 @@ export function assess(evidence: Evidence): Assessment {
   const ofPart = planOf(goal).asks.includes('identify') ? partNext(part.detail, part.questions) : undefined;
   const atEnd = needs.filter(({ step, need }) => step === 'notes' && !need.have);
   const { questions } = said;
-  const ofSheet = nextOfSheet(sheet.detail);
+  const ofSheet = nextOfSheet(sheet.detail, sheet.questions);
   // One valve is told from its siblings: what else there is to its ratio is not what the call is about.
   const explained = planOf(goal).waitsFor.includes('sheet') ? [] : read.explained;
   const next = nextOf({ closed, stop, notToRun, lacking, atEnd, questions, explained, ofSheet, ofPart });

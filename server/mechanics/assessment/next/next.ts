@@ -1,16 +1,11 @@
-import { defined } from '../../../../shared/defined.ts';
-import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
-import type { Action } from '../../explain-readings/types.ts';
 import type { AssessedQuestion, NextAction, NotToRun, StopReason, Subject } from '../assessment.ts';
-import { inDoubt } from '../common/asked.ts';
-import { placeOf, subjectSaid, upperFirst, valveSubject } from '../common/said.ts';
 import type { Lacking } from '../missing/missing.ts';
-import { ABOUT_CARD } from '../ratio/conditions.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
-import { ASK } from '../ratio/ratio-said.ts';
-import { readingWorthTaking } from '../ratio/would-tell.ts';
+import type { NextOfSheet } from '../sheet/next/next-of-sheet.ts';
 import { actionUnder } from '../stop.ts';
-import { isAsked } from './is-asked.ts';
+import { isRows, lackingNext } from './lacking-next.ts';
+import { questionNext, sheetDoubtNext } from './question-next.ts';
+import { readingNext } from './reading-next.ts';
 
 const BUILD: Subject = { of: 'build' };
 
@@ -24,53 +19,10 @@ interface NextGiven {
   readonly atEnd: readonly Lacking[];
   readonly questions: readonly AssessedQuestion[];
   readonly explained: readonly GroupExplained[];
-  /** What the per-valve sheet asks for, where a valve differs from its siblings. */
-  readonly ofSheet: NextAction | undefined;
+  /** What the per-valve sheet asks for, where a valve differs from its siblings, and what of it can wait. */
+  readonly ofSheet: NextOfSheet;
   /** The measurement of a loose part that settles most, where the call is about one. */
   readonly ofPart: NextAction | undefined;
-}
-
-function lackingNext(lacking: readonly Lacking[], must: boolean): NextAction | undefined {
-  const found = lacking.find(({ need }) => need.must === must);
-  if (found === undefined) return undefined;
-  const { step, need } = found;
-  return {
-    id: `next:${step}:${need.code}`,
-    action: need.code,
-    step,
-    about: BUILD,
-    sentence: need.ask,
-    reason: must ? 'What the call is about waits for it.' : 'It is the next step of what the call is about.',
-    turns: need.turns,
-  };
-}
-
-/** Doubts about what a reading is set against: the reading itself stands. */
-const NOT_TAKEN_AGAIN: ReadonlySet<string> = new Set(['card-ratio', 'spring-mixed']);
-
-function againSaid({ code }: AssessedQuestion): string {
-  if (ABOUT_CARD.has(code)) return 'put the lobe lift of the card right.';
-  return code === 'ratio-not-listed'
-    ? 'look the part number up, and say which ratio they are sold as.'
-    : 'enter that reading again, or strike it out with the reason.';
-}
-
-/** The test of a strong doubt; a reading that was found wrong is entered again first. */
-function questionNext(questions: readonly AssessedQuestion[]): NextAction | undefined {
-  const open = questions.find((question) => inDoubt(question) && !NOT_TAKEN_AGAIN.has(question.code));
-  if (open === undefined) return undefined;
-  const again = open.answered?.found === true;
-  return {
-    id: `next:${open.id}`,
-    action: open.code,
-    step: open.step,
-    about: open.about,
-    sentence: again
-      ? `${upperFirst(subjectSaid(open.about))}: ${againSaid(open)}`
-      : `${upperFirst(subjectSaid(open.about))}: ${open.test}`,
-    reason: open.ask,
-    turns: !again && !isAsked(open),
-  };
 }
 
 const LIFTED = 'not-to-run:stop:';
@@ -89,39 +41,6 @@ function notToRunNext(notToRun: readonly NotToRun[]): NextAction | undefined {
     sentence: first.wayOut,
     reason: first.sentence,
     turns: lifted,
-  };
-}
-
-const chance = ({ result }: GroupExplained): number =>
-  Math.max(0, ...(result?.nominals ?? []).map(({ probability }) => probability));
-
-const MINUTES: Readonly<Partial<Record<Action, number>>> = {
-  'lobe-at-lifter': DEFAULT_ASSUMPTIONS.minutesLobeAtLifter,
-  'one-more-pass': DEFAULT_ASSUMPTIONS.minutesOneMorePass,
-  'rocker-on-another-valve': DEFAULT_ASSUMPTIONS.minutesOtherValve,
-};
-
-/** The reading that tells most for its minutes, of the arm that is settled least. */
-function readingNext(explained: readonly GroupExplained[]): NextAction | undefined {
-  const open = explained
-    .flatMap((each) => {
-      const action = readingWorthTaking(each);
-      return action === undefined ? [] : [{ each, action }];
-    })
-    .toSorted((a, b) => chance(a.each) - chance(b.each) || (a.each.group.key < b.each.group.key ? -1 : 1))[0];
-  if (open === undefined) return undefined;
-  const { each, action } = open;
-  const weighed = each.result?.nextReading;
-  const minutes = weighed?.action === action ? weighed.minutes : MINUTES[action];
-  return {
-    id: `next:reading:${each.group.key}:${action}`,
-    action,
-    step: 'ratio',
-    about: valveSubject(each.group),
-    sentence: `${placeOf(each.group)}: ${ASK[action]}`,
-    reason: 'It tells most about the ratio for the time it takes.',
-    ...defined({ minutes }),
-    turns: action !== 'read-back',
   };
 }
 
@@ -145,9 +64,9 @@ function endingNext(atEnd: readonly Lacking[]): NextAction {
 
 /**
  * The one thing worth most now: under a stop what the stop needs; else a gap whose stop was lifted to read it again, or
- * parts that are not to be fitted; what the goal lacks, the test of a strong doubt, what tells an odd valve's part from
- * its position, the reading that tells most, of the engine or of the part, the next step of the goal's plan, and at the
- * end what was found.
+ * parts that are not to be fitted; the first question of the call, the doubts of the sheet, what the goal lacks, the test
+ * of a strong doubt, what tells a clear odd valve's part from its position, the rows that are left, the reading that
+ * tells most, of the engine or of the part, the next step of the goal's plan, and at the end what was found.
  */
 export function nextOf({
   closed,
@@ -163,11 +82,17 @@ export function nextOf({
   const under = actionUnder(stop);
   if (under !== undefined) return under;
   if (closed) return undefined;
+  const first = lacking.filter(({ step }) => step === 'triage');
+  const withoutRows = lacking.filter((each) => !isRows(each));
   return (
     notToRunNext(notToRun) ??
-    lackingNext(lacking, true) ??
+    lackingNext(first, true) ??
+    sheetDoubtNext(questions) ??
+    lackingNext(withoutRows, true) ??
     questionNext(questions) ??
-    ofSheet ??
+    ofSheet.clear ??
+    lackingNext(lacking, true) ??
+    ofSheet.later ??
     readingNext(explained) ??
     ofPart ??
     lackingNext(lacking, false) ??
