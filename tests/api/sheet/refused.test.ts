@@ -108,7 +108,10 @@ describe('a sheet under a stop', () => {
 
   test('on the page: said once, and each figure and how it was read as they were typed', async () => {
     const { service, person } = open();
-    const { callId } = await stopped();
+    const { callId, buildId } = await stopped();
+    const spec = { spec: { engine: { cylinders: 8 } } };
+    const of = `/api/v1/builds/${buildId}/spec`;
+    await sendJson(service, person.bearer, 'PUT', of, spec, { 'if-match': '"1"' });
     const cells = Object.fromEntries(
       SIXTEEN.map(({ cylinder, kind, reading }) => [`grid.${cylinder}-intake.${kind}`, reading]),
     );
@@ -121,8 +124,8 @@ describe('a sheet under a stop', () => {
     );
     expect(page.statusCode).toBe(422);
     expect(page.body.split('None of the 16 readings was kept').length).toBe(2);
-    // The engine’s cylinders are not said: the sheet has no rows of its own, and the grid none to show.
-    expect(page.body).toContain('Do not turn it: a tight spot.');
+    for (const [name, typed] of Object.entries(cells))
+      expect(page.body).toMatch(new RegExp(`name="${name}"[^>]*value="${typed}"`));
     expect(page.body).toMatch(/<option value="these" selected/);
   });
 });

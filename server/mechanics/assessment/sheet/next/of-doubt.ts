@@ -4,18 +4,14 @@ import { isAsked } from '../../next/is-asked.ts';
 import type { SheetOddDetail } from '../detail.ts';
 import type { Said } from './said.ts';
 
-/** Questions that have a place of their own in the order: after a swap, or behind a stop. */
-const NOT_OF_READINGS: ReadonlySet<string> = new Set([
-  'pushrod-or-valve',
-  'tip-or-stud-height',
-  'lobe-worn',
-  'gap-short',
-]);
+/** A pass apart from its fellows; a doubt of one figure is settled by reading that valve again, which is asked anyway. */
+const APART = 'pass-apart';
 
-/** Doubts of the sheet that nobody has looked at, too weak to keep a row from its siblings. */
+/** Doubts that reading one valve again leaves open: of a whole column, and of passes that do not go together. */
 export const openDoubts = (questions: readonly AssessedQuestion[]): AssessedQuestion[] =>
   questions.filter(
-    ({ step, code, answered }) => step === 'sheet' && answered === undefined && !NOT_OF_READINGS.has(code),
+    ({ step, code, about, answered }) =>
+      step === 'sheet' && answered === undefined && (about.of === 'side' || code === APART),
   );
 
 const isAbout = ({ about }: AssessedQuestion, odd: SheetOddDetail): boolean =>
@@ -32,6 +28,6 @@ export const ofDoubt = (question: AssessedQuestion): Said => ({
   ...(isAsked(question) ? { turns: false as const } : {}),
 });
 
-/** Before anything rests on an odd valve, what its own readings and those of its column are asked. */
+/** Before anything rests on an odd valve, what its column and its passes are asked. */
 export const doubtsOf = (odd: SheetOddDetail, doubts: readonly AssessedQuestion[]): Said[] =>
   doubts.filter((question) => isAbout(question, odd)).map(ofDoubt);
