@@ -7,7 +7,7 @@ import type { Station } from './stations.ts';
 const UNEVEN = 1.5;
 
 /** `10° before TDC`; an angle as it was given, to a hundredth. */
-export function crankSaid(crankAngle: number): string {
+function crankSaid(crankAngle: number): string {
   const degrees = Number((crankAngle / DEG).toFixed(2));
   if (degrees === 0) return 'TDC';
   return `${Math.abs(degrees)}° ${degrees < 0 ? 'before' : 'after'} TDC`;

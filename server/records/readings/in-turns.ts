@@ -13,7 +13,7 @@ type Name = keyof typeof SCHEMAS;
 type Said = Entered | SaidInTurns;
 
 /** What was said of a reading, each part a length or turns of the dial. */
-export type SaidLengths = { readonly [Each in Name]?: Said | undefined };
+type SaidLengths = { readonly [Each in Name]?: Said | undefined };
 
 const isTurns = (said: Said | undefined): said is SaidInTurns => said !== undefined && 'inTurns' in said;
 

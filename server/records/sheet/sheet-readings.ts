@@ -1,17 +1,7 @@
 import type { Insertable } from 'kysely';
-import type { z } from 'zod';
 import { defined } from '../../../shared/defined.ts';
-import { InputFaults } from '../../../shared/problems/faults.ts';
-import type { Quantity } from '../../../shared/quantities/units.ts';
 import { siOf } from '../../../shared/schemas/entered.ts';
-import type { Gauged } from '../../../shared/schemas/gauged.ts';
-import type { SaidInTurns } from '../../../shared/schemas/said-in-turns.ts';
-import {
-  columnOf,
-  type correctSheetReading,
-  type NewSheetReadings,
-  type SheetKind,
-} from '../../../shared/schemas/sheet.ts';
+import { columnOf, type NewSheetReadings, type SheetKind } from '../../../shared/schemas/sheet.ts';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import type { ValveReadingTable } from '../../database/tables/sheet.ts';
@@ -22,9 +12,8 @@ import { listPlacements, nowOnValves } from '../arms/placements.ts';
 import { refuseStale } from '../builds/revisions.ts';
 import type { TurningCheck } from '../calls/stop-signs.ts';
 import { listEntries, shown } from '../corrections/entries.ts';
-import { replaceEntry } from '../corrections/replace.ts';
 import { SHEET_EVENTS } from './events.ts';
-import { allAsLengths, asLength, dialOf } from './said-in-turns.ts';
+import { allAsLengths, dialOf } from './said-in-turns.ts';
 import { columnsOf, SHEET_READINGS, type SheetReading } from './sheet-table.ts';
 
 /** Which arm sits on each valve now, as far as that is on record. */
@@ -136,42 +125,6 @@ export async function keepSheetReadings(
     );
     const kept = await tx.insertInto('valve_reading').values(rows).returningAll().execute();
     return kept.sort((a, b) => a.place - b.place).map((row) => shown(SHEET_READINGS, row));
-  });
-}
-
-function readAgain(said: Gauged | SaidInTurns, perTurn: Quantity | undefined): Gauged {
-  const read = asLength(said, perTurn);
-  if (read.ok) return read.reading;
-  throw new InputFaults([
-    { pointer: '/reading', code: 'not-allowed', detail: read.detail, received: said.typed },
-  ]);
-}
-
-/** Replaces a reading of the sheet, or strikes it out, with the reason; the old one stays where it was. */
-export async function replaceSheetReading(
-  tx: Tx,
-  principal: Principal,
-  buildId: string,
-  readingId: string,
-  { reading: said, reason }: z.output<typeof correctSheetReading>,
-): Promise<SheetReading> {
-  const reading =
-    said === undefined ? undefined : readAgain(said, await dialOf(tx, principal, buildId, undefined));
-  return replaceEntry(SHEET_READINGS, tx, principal, { buildId, id: readingId, reason }, (old, was, said) => {
-    const { cylinder, valve, kind } = was;
-    const struck = { cylinder, valve, kind, ...said };
-    return {
-      struck,
-      replaced: reading === undefined ? undefined : { ...struck, readAs: reading.readAs },
-      keep: (columns) => {
-        const { id: _, created_at: __, ...same } = old;
-        return tx
-          .insertInto('valve_reading')
-          .values({ ...same, ...(reading === undefined ? {} : columnsOf(reading)), place: 0, ...columns })
-          .returningAll()
-          .executeTakeFirstOrThrow();
-      },
-    };
   });
 }
 

@@ -55,7 +55,7 @@ export const keptWords = (text: string): string =>
   text.length <= LONGEST ? text : `${text.slice(0, LONGEST - 1)}…`;
 
 /** The answer to a question: under its id, else in its own words. Of several the last on the record counts. */
-export function answerTo(
+function answerTo(
   question: { readonly id: string; readonly ask: string },
   answers: readonly AnswerEvidence[],
 ): AnswerEvidence | undefined {
