@@ -1,6 +1,6 @@
 import type { AssessedQuestion, Judgement } from '../assessment.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
-import type { ValvePlace } from '../evidence.ts';
+import type { Side, ValvePlace } from '../evidence.ts';
 import type { SheetSideDetail } from './detail.ts';
 import { oddNeeds, oddSaid } from './odd-said.ts';
 
@@ -19,14 +19,46 @@ export const oddJudgements = (
     restsOn: restsOn(each),
   }));
 
+const notYet = ({ answered, ask }: AssessedQuestion): string =>
+  answered?.found ? `It was so: ${ask} Enter it again.` : `First: ${ask}`;
+
 /** A row in doubt is not set against its siblings: the question comes first. */
-export function doubtJudgement(place: ValvePlace, question: AssessedQuestion): Judgement {
+function doubtJudgement(place: ValvePlace, question: AssessedQuestion): Judgement {
   return {
     id: `odd:in-doubt:${place.cylinder}-${place.valve}`,
     about: valveSubject(place),
     against: { to: 'siblings' },
-    sentence: `${placeOf(place)} is not set against its siblings yet. ${question.answered?.found ? `It was so: ${question.ask} Enter it again.` : `First: ${question.ask}`}`,
+    sentence: `${placeOf(place)} is not set against its siblings yet. ${notYet(question)}`,
     lacks: ['the answer to it'],
     restsOn: question.restsOn,
   };
+}
+
+/** The same of a whole column: said once for all of its valves. */
+function columnJudgement(side: Side, question: AssessedQuestion): Judgement {
+  return {
+    id: `odd:in-doubt:${side}`,
+    about: { of: 'side', valve: side },
+    against: { to: 'siblings' },
+    sentence: `The ${side} valves are not set against one another yet. ${notYet(question)}`,
+    lacks: ['the answer to it'],
+    restsOn: question.restsOn,
+  };
+}
+
+/** Why rows are not set against their siblings, row by row; of a column that is doubted as a whole once. */
+export function inDoubtJudgements<Row extends ValvePlace>(
+  rows: readonly Row[],
+  doubtsOf: (row: Row) => readonly AssessedQuestion[],
+): Judgement[] {
+  const told = rows.flatMap((row) => {
+    const [question] = doubtsOf(row);
+    if (question === undefined) return [];
+    return [
+      question.about.of === 'side'
+        ? columnJudgement(question.about.valve, question)
+        : doubtJudgement(row, question),
+    ];
+  });
+  return [...new Map(told.map((each) => [each.id, each])).values()];
 }

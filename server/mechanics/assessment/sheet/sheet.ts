@@ -12,7 +12,7 @@ import { copiedColumns } from './copied.ts';
 import type { SheetDetail } from './detail.ts';
 import { shortGap } from './gap-stops.ts';
 import { wornLobes } from './lobe-worn.ts';
-import { doubtJudgement, oddJudgements } from './odd-judgement.ts';
+import { inDoubtJudgements, oddJudgements } from './odd-judgement.ts';
 import { rowQuantities } from './quantities.ts';
 import { ratioQuantities, ratiosOf } from './ratios.ts';
 import { isOf, rowDetail } from './row-detail.ts';
@@ -58,11 +58,7 @@ export function sheetPart(
   const compared = [
     ...sides.flatMap((side) => oddJudgements(side, (place) => restsOn(placeOf(place)))),
     ...swaps.map(swapJudgement),
-    ...rows.flatMap((row) =>
-      doubtsOf(row)
-        .slice(0, 1)
-        .map((question) => doubtJudgement(row, question)),
-    ),
+    ...inDoubtJudgements(rows, doubtsOf),
   ];
   const allGaps = [...gaps.values()].flat();
   const ratios = ratiosOf(evidence, rows);
