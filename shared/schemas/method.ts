@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { entered } from './entered.ts';
 import { choice } from './fields.ts';
-import { bare, ratio } from './number-fields.ts';
+import { bare } from './number-fields.ts';
 import { someWords } from './texts.ts';
 import { evenIfFaulty, faultAt } from './two-forms.ts';
 import {

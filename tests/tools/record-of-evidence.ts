@@ -6,7 +6,7 @@ import { family, handParts, partReadings } from './record/parts.ts';
 import { passes, setUpOf } from './record/set-ups.ts';
 import { specOf } from './record/spec.ts';
 import { AT, WHO } from './record/stored.ts';
-import { lashLines, sheetReadings, tipMarks } from './record/valves.ts';
+import { gapScans, lashLines, sheetReadings, tipMarks } from './record/valves.ts';
 
 /*
  * A stored record that says what this evidence says, made without a database: generated builds can be shown on
@@ -34,6 +34,7 @@ export function recordOf(evidence: Evidence): BuildRecord {
     setUps: evidence.setUps.map((setUp) => setUpOf(setUp, evidence.statements)),
     readings: passes(evidence),
     sheetReadings: sheetReadings(evidence),
+    gapScans: gapScans(evidence),
     handParts: handParts(evidence),
     partReadings: partReadings(evidence),
     tipMarks: tipMarks(evidence),

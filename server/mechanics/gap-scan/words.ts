@@ -7,10 +7,16 @@ import type { Station } from './stations.ts';
 const UNEVEN = 1.5;
 
 /** `10° before TDC`; an angle as it was given, to a hundredth. */
-function crankSaid(crankAngle: number): string {
+export function crankSaid(crankAngle: number): string {
   const degrees = Number((crankAngle / DEG).toFixed(2));
   if (degrees === 0) return 'TDC';
   return `${Math.abs(degrees)}° ${degrees < 0 ? 'before' : 'after'} TDC`;
+}
+
+/** `at about 9° after TDC`: a place that was calculated, to the degree that a wheel is read to. */
+export function nearSaid(crankAngle: number): string {
+  const degrees = Math.round(crankAngle / DEG);
+  return degrees === 0 ? 'at about TDC' : `at about ${crankSaid(degrees * DEG)}`;
 }
 
 const goOn = (edge: 'first' | 'last', { crankAngle }: Station): string =>

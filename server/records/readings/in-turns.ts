@@ -18,7 +18,7 @@ type SaidLengths = { readonly [Each in Name]?: Said | undefined };
 const isTurns = (said: Said | undefined): said is SaidInTurns => said !== undefined && 'inTurns' in said;
 
 /** A part of a reading as a length; turns that cannot be read are refused at their field. */
-function lengthOf(name: Name, said: Said, perTurn: Quantity | undefined): Entered {
+export function lengthOf(name: Name, said: Said, perTurn: Quantity | undefined): Entered {
   if (!isTurns(said)) return said;
   const read = SCHEMAS[name].safeParse({ typed: said.typed, assume: 'in', perTurn });
   if (read.success && read.data !== undefined && !isTurns(read.data)) return read.data;

@@ -1,9 +1,10 @@
-import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
+import type { Evidence, ScanEvidence } from '../../../server/mechanics/assessment/evidence.ts';
+import type { GapScan } from '../../../server/records/gap-scans/gap-scan-table.ts';
 import type { SheetReading } from '../../../server/records/sheet/sheet-table.ts';
 import type { BuildRecord } from '../../../server/records/whole-build/build-record.ts';
 import { TOOLS } from '../../../shared/schemas/sheet.ts';
 import { keysOf } from '../../../shared/schemas/words.ts';
-import { entry, gauged, ifKnown, inches } from './stored.ts';
+import { entry, gauged, ifKnown, inches, typed } from './stored.ts';
 
 export const sheetReadings = ({ sheet }: Evidence): SheetReading[] =>
   sheet.map(({ cylinder, valve, kind, reading, readAs, tool, spring, lifter, arms, armId, ...rest }) => ({
@@ -59,3 +60,26 @@ export const tipMarks = (evidence: Evidence): BuildRecord['tipMarks'] =>
       armId: undefined,
     }),
   );
+
+function scanOf(scan: ScanEvidence): GapScan {
+  const { cylinder, valve, readAs, spring, lifter, lash, lashSetting, arms, armId } = scan;
+  return {
+    ...entry(scan),
+    cylinder,
+    valve,
+    readings: scan.points.map(({ crankAngle, gap, readAs: read }) => ({
+      crankAngle: typed(crankAngle, 'deg'),
+      gap: gauged(gap, read),
+    })),
+    readAs,
+    tool: keysOf(TOOLS).find((each) => each === scan.tool) ?? 'not-said',
+    spring,
+    lifter,
+    lash,
+    lashSetting: ifKnown(lashSetting),
+    arms,
+    armId,
+  };
+}
+
+export const gapScans = (evidence: Evidence): BuildRecord['gapScans'] => (evidence.scans ?? []).map(scanOf);

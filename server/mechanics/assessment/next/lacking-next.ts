@@ -1,14 +1,14 @@
 import type { NextAction, Subject } from '../assessment.ts';
 import type { Lacking } from '../missing/missing.ts';
 
-const BUILD: Subject = { of: 'build' };
+export const BUILD: Subject = { of: 'build' };
 
 /** Rows that were not read yet: an odd valve that is clear does not wait for them. */
 export const isRows = ({ step, need }: Lacking): boolean => step === 'sheet' && need.code === 'rows';
 
-/** The first thing that is lacking, of what the answer waits for or of the rest. */
-export function lackingNext(lacking: readonly Lacking[], must: boolean): NextAction | undefined {
-  const found = lacking.find(({ need }) => need.must === must);
+/** The first of what is lacking. */
+export function lackingNext(lacking: readonly Lacking[]): NextAction | undefined {
+  const [found] = lacking;
   if (found === undefined) return undefined;
   const { step, need } = found;
   return {
@@ -17,7 +17,9 @@ export function lackingNext(lacking: readonly Lacking[], must: boolean): NextAct
     step,
     about: BUILD,
     sentence: need.ask,
-    reason: must ? 'What the call is about waits for it.' : 'It is the next step of what the call is about.',
+    reason: need.must
+      ? 'What the call is about waits for it.'
+      : 'It is the next step of what the call is about.',
     turns: need.turns,
   };
 }

@@ -1,13 +1,15 @@
-import type { AssessedQuestion, NextAction, NotToRun, StopReason, Subject } from '../assessment.ts';
+import type { GoalPlan } from '../../../../shared/schemas/goals.ts';
+import type { StepName } from '../../../../shared/steps.ts';
+import type { AssessedQuestion, Headline, NextAction, NotToRun, StopReason } from '../assessment.ts';
 import type { Lacking } from '../missing/missing.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
 import type { NextOfSheet } from '../sheet/next/next-of-sheet.ts';
 import { actionUnder } from '../stop.ts';
+import { CLOSE, endingNext } from './ending-next.ts';
 import { isRows, lackingNext } from './lacking-next.ts';
+import { notToRunNext } from './not-to-run-next.ts';
 import { questionNext, sheetDoubtNext } from './question-next.ts';
 import { readingNext } from './reading-next.ts';
-
-const BUILD: Subject = { of: 'build' };
 
 interface NextGiven {
   readonly closed: boolean;
@@ -19,83 +21,62 @@ interface NextGiven {
   readonly atEnd: readonly Lacking[];
   readonly questions: readonly AssessedQuestion[];
   readonly explained: readonly GroupExplained[];
+  readonly headlines: readonly Headline[];
+  readonly plan: GoalPlan;
   /** What the per-valve sheet asks for, where a valve differs from its siblings, and what of it can wait. */
   readonly ofSheet: NextOfSheet;
   /** The measurement of a loose part that settles most, where the call is about one. */
   readonly ofPart: NextAction | undefined;
 }
 
-const LIFTED = 'not-to-run:stop:';
+/** More passes of what was read: a doubt about those there are goes first. */
+const isMorePasses = ({ need }: Lacking): boolean => /^(valve|lobe)-passes:/.test(need.code);
 
-/** A stop that was lifted to read its gap again, or parts that are not to be fitted: before anything else is asked. */
-function notToRunNext(notToRun: readonly NotToRun[]): NextAction | undefined {
-  const first =
-    notToRun.find(({ id }) => id.startsWith(LIFTED)) ?? notToRun.find(({ what }) => what === 'fit');
-  if (first === undefined) return undefined;
-  const lifted = first.id.startsWith(LIFTED);
-  return {
-    id: `next:${first.id}`,
-    action: lifted ? 'read-gap-again' : 'do-not-fit',
-    step: lifted ? 'sheet' : 'consequences',
-    about: first.about,
-    sentence: first.wayOut,
-    reason: first.sentence,
-    turns: lifted,
-  };
-}
-
-const WHOLE = 'Everything that was asked for is there.';
-
-const CLOSE: NextAction = {
-  id: 'next:notes:close',
-  action: 'close',
-  step: 'notes',
-  about: BUILD,
-  sentence: 'Nothing is left to read or to say: close the call.',
-  reason: WHOLE,
-  turns: false,
-};
-
-/** With nothing left to read: what was found is said, then what was promised is kept. */
-function endingNext(atEnd: readonly Lacking[]): NextAction {
-  const found = lackingNext(atEnd, true);
-  return found === undefined ? CLOSE : { ...found, reason: WHOLE };
-}
-
-/**
- * The one thing worth most now: under a stop what the stop needs; else a gap whose stop was lifted to read it again, or
- * parts that are not to be fitted; the first question of the call, the doubts of the sheet, what the goal lacks, the test
- * of a strong doubt, what tells a clear odd valve's part from its position, the rows that are left, the reading that
- * tells most, of the engine or of the part, the next step of the goal's plan, and at the end what was found.
- */
-export function nextOf({
-  closed,
-  stop,
-  notToRun,
+/** What the answer of the goal is made of, in the order in which it is asked for. */
+function forAnswer({
   lacking,
-  atEnd,
   questions,
   explained,
   ofSheet,
   ofPart,
+  plan,
 }: NextGiven): NextAction | undefined {
+  const steps: readonly StepName[] = [
+    'triage',
+    ...plan.asks,
+    ...(plan.byRatio === true ? ['ratio' as const] : []),
+  ];
+  const must = lacking.filter(({ need }) => need.must);
+  const more = lacking.filter(
+    ({ need }) => !need.must && (plan.needs === 'all' || plan.needs.includes(need.code)),
+  );
+  const sheet = steps.includes('sheet') ? ofSheet : undefined;
+  const withoutRows = must.filter((each) => !isRows(each));
+  return (
+    lackingNext(must.filter(({ step }) => step === 'triage')) ??
+    (sheet === undefined ? undefined : sheetDoubtNext(questions)) ??
+    lackingNext(withoutRows.filter((each) => !isMorePasses(each))) ??
+    questionNext(questions.filter(({ step }) => steps.includes(step))) ??
+    lackingNext(withoutRows) ??
+    sheet?.clear ??
+    lackingNext(must) ??
+    sheet?.later ??
+    (plan.byRatio === true ? readingNext(explained) : undefined) ??
+    ofPart ??
+    lackingNext(more)
+  );
+}
+
+/**
+ * The one thing worth most now: under a stop what the stop needs; else a gap whose stop was lifted to read it again, or
+ * parts that are not to be fitted; then what the answer of the goal needs and nothing else: the doubts of the sheet, what
+ * it lacks, the test of a strong doubt, more passes, what tells a clear odd valve's part from its position, the rows that
+ * are left, the reading that tells most, of the engine or of the part. Then what was found is said, and only then a doubt about something else is asked.
+ */
+export function nextOf(given: NextGiven): NextAction | undefined {
+  const { closed, stop, notToRun, questions } = given;
   const under = actionUnder(stop);
   if (under !== undefined) return under;
   if (closed) return undefined;
-  const first = lacking.filter(({ step }) => step === 'triage');
-  const withoutRows = lacking.filter((each) => !isRows(each));
-  return (
-    notToRunNext(notToRun) ??
-    lackingNext(first, true) ??
-    sheetDoubtNext(questions) ??
-    lackingNext(withoutRows, true) ??
-    questionNext(questions) ??
-    ofSheet.clear ??
-    lackingNext(lacking, true) ??
-    ofSheet.later ??
-    readingNext(explained) ??
-    ofPart ??
-    lackingNext(lacking, false) ??
-    endingNext(atEnd)
-  );
+  return notToRunNext(notToRun) ?? forAnswer(given) ?? endingNext(given) ?? questionNext(questions) ?? CLOSE;
 }

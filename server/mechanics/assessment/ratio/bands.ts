@@ -1,5 +1,5 @@
 /** A ratio agrees with what the arm is held to be within this (common practice, no published source). */
-const WITHIN = 0.02;
+export const WITHIN = 0.02;
 /** Up to here over is ordinary for arms made with room for flex; beyond it either way a reading is doubted first. */
 export const ORDINARY = 0.045;
 
