@@ -39,7 +39,7 @@ export function lashLogApi(app: FastifyInstance, deps: Deps): void {
     status: 201,
     answer: lashLineView,
     run: async (tx, { principal, params, body }) => ({
-      body: showLashLine(await keepLash(tx, principal, params.id, body, refuseTurning)),
+      body: showLashLine(await keepLash(tx, principal, params.id, body, refuseTurning, deps.now())),
     }),
   });
 }

@@ -15,7 +15,7 @@ import {
 } from '../report/call-summary.ts';
 
 /** A card with its lines, or with what is said where there is none. */
-export const card = (title: string, items: readonly CardItem[], none: string): Card => ({
+const card = (title: string, items: readonly CardItem[], none: string): Card => ({
   title,
   items: items.length === 0 ? [{ text: none }] : items,
 });

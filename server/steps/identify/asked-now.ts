@@ -23,7 +23,7 @@ const OF_NEED: Readonly<Record<string, AskedKind>> = {
   rings: 'rings',
 };
 
-export const askedKind = (text: string): AskedKind | undefined =>
+const askedKind = (text: string): AskedKind | undefined =>
   isPartSize(text) || isPartFeature(text) || isPartFitting(text) ? text : OF_NEED[text];
 
 /** What somebody picked to measure, or what came back with a fault. */

@@ -16,7 +16,7 @@ import { setUpFacts } from './set-up-facts.ts';
 import { throughLiftComponents } from './through-lift.ts';
 
 /** Everything of the step, made once and laid out by its side. */
-export interface Parts {
+interface Parts {
   readonly found: ShownSetUp;
   readonly said: SaidOfSetUp;
   readonly entry: readonly Component[];

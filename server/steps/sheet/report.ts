@@ -12,6 +12,7 @@ import {
   runComponents,
   saidComponents,
   sectionComponent,
+  withAsksAbove,
   withoutNote,
   withoutTable,
 } from '../../call/report-parts.ts';
@@ -53,7 +54,7 @@ function liftsComponents(context: CallContext, sheet: SheetDetail, spring: Sprin
   );
   const tables = read.map(({ side, own }, index) => {
     const caption = `${VALVES[side]} valves, ${ON_SPRING[spring]}, inches`;
-    const table = filledColumns({ ...liftsTable(context, own, spring), caption });
+    const table = filledColumns(withAsksAbove({ ...liftsTable(context, own, spring), caption }));
     // The note is about both tables: it stands below the first alone.
     return tableComponent(index > 0 ? withoutNote(table) : table);
   });

@@ -4,6 +4,9 @@ import type { Lacking } from '../missing/missing.ts';
 
 export const BUILD: Subject = { of: 'build' };
 
+/** Rows that were not read yet: an odd valve that is clear does not wait for them. */
+export const isRows = ({ step, need }: Lacking): boolean => step === 'sheet' && need.code === 'rows';
+
 /** The first of what is lacking. */
 export function lackingNext(lacking: readonly Lacking[]): NextAction | undefined {
   const [found] = lacking;

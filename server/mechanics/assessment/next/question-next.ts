@@ -32,3 +32,7 @@ export function questionNext(questions: readonly AssessedQuestion[]): NextAction
     turns: !again && !isAsked(open),
   };
 }
+
+/** Of the sheet: before anything is read or moved that would rest on a row in doubt. */
+export const sheetDoubtNext = (questions: readonly AssessedQuestion[]): NextAction | undefined =>
+  questionNext(questions.filter(({ step }) => step === 'sheet'));

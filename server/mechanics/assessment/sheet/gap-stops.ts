@@ -7,7 +7,7 @@ import { wayOutOf } from '../common/way-out.ts';
 import type { Evidence } from '../evidence.ts';
 import type { JudgedGap } from './gap.ts';
 
-export interface ShortGap {
+interface ShortGap {
   readonly question: AssessedQuestion;
   readonly stop: StopReason;
 }
