@@ -3,6 +3,7 @@ import { entered } from './entered.ts';
 import { choice, listOf } from './fields.ts';
 import { bare, ratio } from './number-fields.ts';
 import { words } from './texts.ts';
+import { keysOf, VALVE_GEARS } from './words.ts';
 
 const optionalLength = (description: string) => entered('length', description).optional();
 
@@ -61,6 +62,10 @@ export const buildSpec = z.strictObject({
         },
       ).optional(),
       valveAngle: entered('angle', 'valve to bore axis').optional(),
+      valveGear: choice(
+        keysOf(VALVE_GEARS),
+        'what stands between the cam and the valve; left out, pushrods and rockers',
+      ).optional(),
       lifter: choice(
         ['solid-flat', 'solid-roller', 'hydraulic-flat', 'hydraulic-roller'],
         'lifter type',

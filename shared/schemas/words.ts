@@ -29,6 +29,14 @@ export const CALLER_ROLES = {
   builder: 'Engine builder',
   shop: 'Shop',
 } as const;
+/** What stands between the cam and the valve. */
+export const VALVE_GEARS = {
+  pushrod: 'Pushrods and rockers',
+  bucket: 'Overhead cam on buckets',
+  'finger-follower': 'Overhead cam on finger followers',
+  'cam-rocker': 'Overhead cam on rockers',
+} as const;
+export type ValveGear = keyof typeof VALVE_GEARS;
 export const VALVES = { intake: 'Intake', exhaust: 'Exhaust' } as const;
 export const SPRINGS = {
   'not-said': 'Not said',

@@ -101,6 +101,7 @@ function specOf({ engine, card, springs, rockers, taken: gaps }: Evidence): Buil
       rodLength: ifKnown(engine.rodLength),
       pinOffset: ifKnown(engine.pinOffset),
       valveAngle: ifKnown(engine.valveAngle, 'deg'),
+      valveGear: engine.gear,
       lifter: engine.lifter,
       rockerMounting: engine.mounting,
       coverBolting: engine.coverBolting,

@@ -36,6 +36,7 @@ export function specEvidence({
   return {
     engine: defined({
       cylinders: engine?.cylinders,
+      gear: engine?.valveGear,
       lifter: engine?.lifter,
       mounting: engine?.rockerMounting,
       coverBolting: engine?.coverBolting,

@@ -1,6 +1,7 @@
 import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, sentence } from '../../../shared/schemas/words.ts';
 import type { Card, CardItem } from '../../../views/pages/pages.ts';
 import type { CallContext } from '../../call/context.ts';
+import { notCoveredTexts } from '../../call/not-covered.ts';
 import { openPromises, promiseState } from '../../call/promises.ts';
 import type { TakeoverItem } from '../../call/takeover-items.ts';
 import { dayText, momentText } from '../../web/dates.ts';
@@ -46,6 +47,20 @@ export function missingCard(frame: CallFrame, { assessment }: CallContext): Card
     text: sentence,
   }));
   return card('What is missing', items, 'Nothing that the answer waits for.');
+}
+
+/** What is not worked out for this engine. */
+export function notCoveredCard(context: CallContext): Card[] {
+  const texts = notCoveredTexts(context);
+  return texts.length === 0
+    ? []
+    : [
+        card(
+          'Not covered for this engine',
+          texts.map((text) => ({ text })),
+          '',
+        ),
+      ];
 }
 
 export function nextCard(whole: WholeCall): Card {

@@ -1,6 +1,7 @@
 import { defined } from '../../../shared/defined.ts';
 import type { Dimension } from '../../../shared/quantities/units.ts';
 import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
+import { VALVE_GEARS } from '../../../shared/schemas/words.ts';
 
 /** One entry of a build's specification as a form has it; `path` is its place in the specification. */
 export interface SpecField {
@@ -45,6 +46,12 @@ export const BUILD_GROUPS: readonly SpecGroup[] = [
     legend: 'Engine',
     fields: [
       { path: 'engine.description', label: 'Block and head, in the caller’s words' },
+      {
+        path: 'engine.valveGear',
+        label: 'Between cam and valve',
+        words: VALVE_GEARS,
+        hint: 'Not said counts as pushrods. Changing it keeps every entry.',
+      },
       { path: 'engine.lifter', label: 'Lifter type', words: LIFTER_TYPES },
       { path: 'engine.rockerMounting', label: 'Rocker mounting', words: MOUNTINGS },
       { path: 'engine.studSize', label: 'Rocker stud', words: STUD_SIZES, hint: 'Thread, in inches.' },

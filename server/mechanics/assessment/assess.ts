@@ -5,6 +5,9 @@ import { changePart } from './change/change.ts';
 import type { PartSaid } from './common/part-said.ts';
 import type { Details } from './details.ts';
 import type { Evidence } from './evidence.ts';
+import { gearDetail, gearQuestions } from './gear/gear.ts';
+import { forChange, whereTold } from './gear/measured-alone.ts';
+import { notCovered } from './gear/not-covered.ts';
 import { inOrderOf } from './headline-order.ts';
 import { lashPart } from './lash/lash.ts';
 import { marksPart } from './marks/marks.ts';
@@ -43,7 +46,10 @@ export function assess(evidence: Evidence): Assessment {
   const sheet = sheetPart(evidence, read.known);
   const ofSetUps = valveRatios(read.explained);
   const ratios = [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
-  const change = changePart(evidence, ratios, ratiosWithheld(read.explained));
+  const engineOfRockers = forChange(evidence) === evidence;
+  const change = engineOfRockers
+    ? changePart(evidence, ratios, ratiosWithheld(read.explained))
+    : changePart(forChange(evidence), []);
   const marks = marksPart(evidence, ratios);
   const lash = lashPart(evidence);
   const timing = timingPart(evidence);
@@ -59,12 +65,13 @@ export function assess(evidence: Evidence): Assessment {
   const { closed, goal } = evidence.call;
   const ofPart = planOf(goal).asks.includes('identify') ? partNext(part.detail, part.questions) : undefined;
   const atEnd = needs.filter(({ step, need }) => step === 'notes' && !need.have);
-  const { questions } = said;
+  const questions = [...said.questions, ...gearQuestions(evidence)];
   const ofSheet = nextOfSheet(sheet.detail);
   // One valve is told from its siblings: what else there is to its ratio is not what the call is about.
   const explained = planOf(goal).waitsFor.includes('sheet') ? [] : read.explained;
   const next = nextOf({ closed, stop, notToRun, lacking, atEnd, questions, explained, ofSheet, ofPart });
   const details: Details = {
+    gear: gearDetail(evidence),
     setUps: ratio.detail,
     sheet: sheet.detail,
     change: change.detail,
@@ -75,6 +82,7 @@ export function assess(evidence: Evidence): Assessment {
   };
   const whole: Assessment = {
     ...said,
+    questions,
     explanations: ratio.explanations,
     remaining: ratio.remaining,
     ...defined({ next }),
@@ -82,7 +90,8 @@ export function assess(evidence: Evidence): Assessment {
     needs: stepNeeds(needs),
     stop,
     notToRun,
-    headlines: inOrderOf(evidence.call.goal, said.headlines),
+    notCovered: notCovered(evidence),
+    headlines: inOrderOf(evidence.call.goal, whereTold(evidence, said.headlines)),
     details,
   };
   return stop.length > 0 ? heldBack(whole) : whole;

@@ -1,4 +1,5 @@
 import type { ChangeDetail } from './change/detail.ts';
+import type { GearDetail } from './gear/detail.ts';
 import type { LashDetail } from './lash/detail.ts';
 import type { MarksDetail } from './marks/detail.ts';
 import type { PartDetail } from './part/detail.ts';
@@ -8,6 +9,8 @@ import type { TimingDetail } from './timing/timing.ts';
 
 /** Figures behind the judgements, for tables and drawings; no verdict is made from them outside of the assessment. */
 export interface Details {
+  /** What does not apply to the valve gear of this engine. */
+  readonly gear: GearDetail;
   readonly setUps: readonly SetUpDetail[];
   readonly sheet: SheetDetail;
   /** What a ratio does, for each valve that something is known of. */

@@ -1,5 +1,6 @@
 import type { Goal } from '../../../shared/schemas/goals.ts';
 import type { PartTool } from '../../../shared/schemas/part-words.ts';
+import type { ValveGear } from '../../../shared/schemas/words.ts';
 import type { FamilyEvidence } from './part/family.ts';
 import type { BoltingName, LifterName, MountingName } from './words.ts';
 
@@ -259,6 +260,8 @@ export interface Evidence {
   };
   readonly engine: {
     readonly cylinders?: number;
+    /** Left out, pushrods and rockers. */
+    readonly gear?: ValveGear;
     readonly lifter?: LifterName;
     readonly mounting?: MountingName;
     readonly coverBolting?: BoltingName;

@@ -1,4 +1,4 @@
-import { SHEET_KINDS, type SheetKind } from '../../../shared/schemas/sheet.ts';
+import { columnOf, SHEET_KINDS, type SheetKind } from '../../../shared/schemas/sheet.ts';
 import { keysOf, VALVES } from '../../../shared/schemas/words.ts';
 import { type Order, rowsInOrder } from '../../assessment/sheet/of-sheet.ts';
 import type { CallContext } from '../../call/context.ts';
@@ -45,7 +45,10 @@ export function oneValveForm(context: CallContext, sheet: SheetDetail, order: Or
         ...(bench ? { big: true } : {}),
       }),
     );
-  const [lobe, valve, lash, preload, ...gaps] = keysOf(SHEET_KINDS);
+  const { kinds: without } = context.assessment.details.gear;
+  const kinds = keysOf(SHEET_KINDS).filter((kind) => !without.includes(kind));
+  const gaps = kinds.filter((kind) => columnOf(kind) === 'gaps');
+  const lifts = kinds.filter((kind) => columnOf(kind) !== 'gaps');
   return {
     name: 'valve',
     action: `${context.base}/sheet`,
@@ -63,7 +66,7 @@ export function oneValveForm(context: CallContext, sheet: SheetDetail, order: Or
             ...(bench ? { big: true } : {}),
           }),
           selectField(shown, 'valve', ONE.valve, VALVES),
-          ...figures(shown, [lobe, ...[valve, lash, preload].filter((kind) => kind !== undefined)]),
+          ...figures(shown, lifts),
         ],
       },
       {

@@ -26,6 +26,10 @@ const OF_A_ROW: ReadonlySet<string> = new Set([
 /** A row without a lift is still asked about its lobe. */
 const NO_LIFT = { spring: 'not-said', readings: [] } as const;
 
+/** A bucket lifts the valve by what the lobe lifts: there a ratio of one raises no doubt. */
+const isOrdinary = (code: string, { engine }: Evidence): boolean =>
+  engine.gear === 'bucket' && code === 'gross-lift-as-lobe';
+
 /** What one row is asked, on each spring and with each arm that sat there. */
 function ofRow(
   evidence: Evidence,
@@ -44,7 +48,7 @@ function ofRow(
       ...digitsSwapped(input, tolerances ?? defaultTolerances),
     ];
     return doubts
-      .filter(({ code }) => OF_A_ROW.has(code))
+      .filter(({ code }) => OF_A_ROW.has(code) && !isOrdinary(code, evidence))
       .map((question) =>
         asked(question, { ...placeOfDoubt(question, row, lot), step: 'sheet', answers: evidence.answers }),
       );
