@@ -37,7 +37,22 @@ export const VALVE_GEARS = {
   'cam-rocker': 'Overhead cam on rockers',
 } as const;
 export type ValveGear = keyof typeof VALVE_GEARS;
-export const VALVES = { intake: 'Intake', exhaust: 'Exhaust' } as const;
+/** Valves of a cylinder. Where there is more than one of a kind, the first keeps the plain name. */
+export const VALVES = {
+  intake: 'Intake',
+  exhaust: 'Exhaust',
+  'intake-2': 'Intake 2',
+  'intake-3': 'Intake 3',
+  'exhaust-2': 'Exhaust 2',
+  'exhaust-3': 'Exhaust 3',
+} as const;
+export type ValveName = keyof typeof VALVES;
+export const SIDES = { intake: 'Intake', exhaust: 'Exhaust' } as const;
+/** `intake`, `intake 2`: a valve as it is said. */
+export const valveSaid = (valve: string): string => valve.replace('-', ' ');
+/** Whether a valve is an intake or an exhaust, whichever of its kind in the cylinder it is. */
+export const sideOfValve = (valve: ValveName): keyof typeof SIDES =>
+  valve.startsWith('exhaust') ? 'exhaust' : 'intake';
 export const SPRINGS = {
   'not-said': 'Not said',
   light: 'Light checking spring',

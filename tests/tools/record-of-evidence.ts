@@ -95,6 +95,8 @@ function specOf({ engine, card, springs, rockers, taken: gaps }: Evidence): Buil
   return {
     engine: without({
       cylinders: engine.cylinders,
+      intakeValves: engine.intakeValves,
+      exhaustValves: engine.exhaustValves,
       firingOrder: engine.firingOrder,
       bankOrder: engine.bankOrder,
       stroke: ifKnown(engine.stroke),
@@ -108,8 +110,14 @@ function specOf({ engine, card, springs, rockers, taken: gaps }: Evidence): Buil
       use: engine.use,
       rodMaterial: engine.rodMaterial,
       studSize: engine.studSize,
+      shimStock: engine.shimStock?.map((shim) => typed(shim, 'mm')),
     }),
-    cam: without({ assumedRatio: card.assumedRatio, intake: lobe(card.intake), exhaust: lobe(card.exhaust) }),
+    cam: without({
+      lashAt: card.lashAt,
+      assumedRatio: card.assumedRatio,
+      intake: lobe(card.intake),
+      exhaust: lobe(card.exhaust),
+    }),
     springs: without({
       installedHeight: ifKnown(springs.installedHeight),
       seatLoad: ifKnown(springs.seatLoad, 'lbf'),
@@ -239,7 +247,7 @@ const events = ({ call }: Evidence): BuildRecord['events'] =>
       ];
 
 const lashLines = ({ lash }: Evidence): BuildRecord['lashLines'] =>
-  lash.map(({ cylinder, valve, gap, readAs, moment, engine, nut, day, ...rest }) => ({
+  lash.map(({ cylinder, valve, gap, readAs, moment, engine, nut, day, shim, ...rest }) => ({
     reading: {
       ...entry(rest),
       cylinder,
@@ -257,6 +265,7 @@ const lashLines = ({ lash }: Evidence): BuildRecord['lashLines'] =>
     nut,
     on: day,
     doneBy: 'Robin',
+    shim: ifKnown(shim, 'mm'),
   }));
 
 function family({ sizes, nominalRatio, ...rest }: FamilyEvidence): PartFamily {

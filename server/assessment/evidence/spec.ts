@@ -36,6 +36,8 @@ export function specEvidence({
   return {
     engine: defined({
       cylinders: engine?.cylinders,
+      intakeValves: engine?.intakeValves,
+      exhaustValves: engine?.exhaustValves,
       gear: engine?.valveGear,
       lifter: engine?.lifter,
       mounting: engine?.rockerMounting,
@@ -43,6 +45,7 @@ export function specEvidence({
       use: engine?.use,
       rodMaterial: engine?.rodMaterial,
       studSize: engine?.studSize,
+      shimStock: engine?.shimStock?.map(siOf),
       stroke: siIf(engine?.stroke),
       rodLength: siIf(engine?.rodLength),
       pinOffset: siIf(engine?.pinOffset),
@@ -51,7 +54,7 @@ export function specEvidence({
       bankOrder: engine?.bankOrder,
     }),
     card: {
-      ...defined({ assumedRatio: cam?.assumedRatio }),
+      ...defined({ assumedRatio: cam?.assumedRatio, lashAt: cam?.lashAt }),
       intake: lobeCard(cam?.intake),
       exhaust: lobeCard(cam?.exhaust),
     },

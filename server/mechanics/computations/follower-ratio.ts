@@ -38,7 +38,8 @@ const output = z.object({
   shut: ofPlace.meta({ description: 'as the valve begins to move' }),
   open: ofPlace.optional().meta({ description: 'at full lift' }),
   overall: z.tuple([z.number(), z.number()]).optional().meta({
-    description: 'what valve lift over cam lift lies between, if the ratio only rises or only falls on the way',
+    description:
+      'what valve lift over cam lift lies between, if the ratio only rises or only falls on the way',
   }),
 });
 
@@ -116,7 +117,8 @@ export const computation = defineComputation({
   ],
   input,
   output,
-  equation: 'R = V/C; u_R² = (u_V/C)² + (R·u_C/C)², u = error limit/√3; least R ≤ valve lift/cam lift ≤ greatest R',
+  equation:
+    'R = V/C; u_R² = (u_V/C)² + (R·u_C/C)², u = error limit/√3; least R ≤ valve lift/cam lift ≤ greatest R',
   tex: 'R=\\frac{V}{C},\\qquad u_R^2=\\left(\\frac{u_V}{C}\\right)^2+\\left(\\frac{R\\,u_C}{C}\\right)^2,\\qquad \\min R\\le\\frac{L_\\mathrm{valve}}{L_\\mathrm{cam}}\\le\\max R',
   source:
     'the law of the lever by virtual work, any textbook of mechanics; JCGM 100:2008, 4.3.7 and 5.1.2; the bounds by the mean value theorem',

@@ -98,6 +98,5 @@ export const geometry: WorkedStep<GeometryData> = {
       asked: () => [partDrawing('asked-linkage', undefined)],
     }),
   ],
-  opens: ({ assessment }) =>
-    assessment.details.gear.parts.includes('marks') ? 'follower-ratio' : 'marks',
+  opens: ({ assessment }) => (assessment.details.gear.parts.includes('marks') ? 'follower-ratio' : 'marks'),
 };

@@ -6,11 +6,11 @@ import {
   LOBE_SOURCES,
   RESTS_ON,
   SPRINGS,
-  VALVES,
 } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { FormGroup } from '../../../views/parts/form.examples.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
+import { valveWords } from '../../call/valve-words.ts';
 import {
   choiceField,
   type FormState,
@@ -72,7 +72,8 @@ const FIELDS: Readonly<Record<SetUpField, MakesField>> = {
       hint: 'In the engine’s own numbering.',
       ...(context.side === 'desk' ? { autofocus: true } : {}),
     }),
-  valve: (shown, name) => selectField(shown, name, SET_UP_LABELS[name], VALVES, { first: 'Not said' }),
+  valve: (shown, name, context) =>
+    selectField(shown, name, SET_UP_LABELS[name], valveWords(context), { first: 'Not said' }),
   armId: arm,
   'method.spring': words(SPRINGS),
   'method.lifter': words(LIFTERS),

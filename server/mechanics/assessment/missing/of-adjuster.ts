@@ -10,6 +10,16 @@ export const ofAdjuster = (evidence: Evidence): Need[] => [
     evidence.lash.some(({ standing }) => standing),
     MUST_TURN,
   ),
+  ...(evidence.engine.gear === 'bucket'
+    ? [
+        need(
+          'shims',
+          'the shim that is in, with each lash',
+          'Measure the shim that is in each valve, and enter it with its lash.',
+          evidence.lash.some(({ standing, shim }) => standing && shim !== undefined),
+        ),
+      ]
+    : []),
   // Setting a noisy one again hides it: there the log is asked for, not the turns.
   ...(planOf(evidence.call.goal).logFirst
     ? []

@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { MOST_READINGS } from '../../explain-readings/limits.ts';
 import type { Action, Cause, ExplainInput, ExplainReading } from '../../explain-readings/types.ts';
 import { IN } from '../../kit/si.ts';
@@ -146,8 +147,8 @@ export function explainInput(evidence: Evidence, group: Group, known: GroupKnown
   const state = stateOf(evidence, group);
   const readings = readingsOf(group, known, state);
   if (!group.own.some(({ valve }) => valve.used.length > 0)) return undefined;
-  const card = inch(evidence.card[group.valve].lobeLift);
-  const other = inch(evidence.card[group.valve === 'intake' ? 'exhaust' : 'intake'].lobeLift);
+  const card = inch(evidence.card[sideOfValve(group.valve)].lobeLift);
+  const other = inch(evidence.card[sideOfValve(group.valve) === 'intake' ? 'exhaust' : 'intake'].lobeLift);
   const answers = askedOf(group, known.setUps);
   return {
     entryIds: readings.map(({ entryId }) => entryId),

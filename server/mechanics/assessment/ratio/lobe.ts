@@ -1,3 +1,4 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { LobeDetail } from './detail.ts';
@@ -37,7 +38,7 @@ function whereRead(evidence: Evidence, setUp: SetUpNow, all: readonly SetUpNow[]
 }
 
 function ofCard(evidence: Evidence, setUp: SetUpNow): LobeInUse {
-  const value = evidence.card[setUp.valve].lobeLift;
+  const value = evidence.card[sideOfValve(setUp.valve)].lobeLift;
   const known = value !== undefined && value > 0;
   return {
     source: 'card',

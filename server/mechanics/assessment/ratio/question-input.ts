@@ -1,3 +1,4 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { IN } from '../../kit/si.ts';
 import type { Pass, QuestionInput } from '../../questions/types.ts';
 import { placeOf } from '../common/said.ts';
@@ -51,8 +52,8 @@ function peaksElsewhere(own: SetUpRead, all: readonly SetUpRead[]): number[] | u
 /** What the questions are asked from: inches, and what is known now of card, mark and springs. */
 export function questionInput(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead[]): QuestionInput {
   const { setUp, standing, lobe } = own;
-  const card = evidence.card[setUp.valve];
-  const otherCard = evidence.card[setUp.valve === 'intake' ? 'exhaust' : 'intake'];
+  const card = evidence.card[sideOfValve(setUp.valve)];
+  const otherCard = evidence.card[sideOfValve(setUp.valve) === 'intake' ? 'exhaust' : 'intake'];
   const of = (kind: PassKind) => passesOf(standing.filter((pass) => pass.kind === kind));
   const [light, running] = [ratioOn('light', own, all), ratioOn('running', own, all)];
   const lobePasses = lobe.from === undefined ? of('lobe-lift') : passesOf(lobe.passes.used);

@@ -1,3 +1,4 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { IN } from '../../kit/si.ts';
 import {
   alikeChance,
@@ -120,7 +121,7 @@ function columnsOf(rows: readonly SheetRow[]): Column[] {
   const figures = (readings: readonly SheetEvidence[]) =>
     readings.filter(({ reading }) => (reading.value ?? 0) > 0);
   return sides.flatMap((side) => {
-    const own = rows.filter(({ valve }) => valve === side);
+    const own = rows.filter(({ valve }) => sideOfValve(valve) === side);
     const springs = [...new Set(own.flatMap(({ lifts }) => lifts.map(({ spring }) => spring)))].sort();
     const lifts = springs.map(
       (spring): Column => ({

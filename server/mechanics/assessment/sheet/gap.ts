@@ -1,5 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import { SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { verdictOfGap } from '../../consequences/gap-row.ts';
 import { toolAllowance, usualDeflection } from '../../kit/allowances.ts';
 import type { Judgement } from '../assessment.ts';
@@ -58,7 +59,7 @@ function lacksOf(entry: JudgedGap['entry'], word: GapWord | undefined): string[]
 }
 
 export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedGap {
-  const limit = limitOf(evidence, entry.kind, entry.valve);
+  const limit = limitOf(evidence, entry.kind, sideOfValve(entry.valve));
   const gap = bent(entry, boundsOf(entry), evidence);
   const bare = verdictOfGap(gap, limit.value);
   const sinking = sinkingNeeds(entry, evidence);

@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { judgeSide } from '../../valve-sheet/odd-valves.ts';
 import type { OddValve, SheetValve } from '../../valve-sheet/types.ts';
 import type { AssessedQuestion, Judgement } from '../assessment.ts';
@@ -69,7 +70,7 @@ function swapToDo(
 ): SheetOddDetail['toSwap'] {
   if (odd.cause !== 'rocker-or-position' && odd.cause !== 'both') return undefined;
   const fit = siblings.filter(
-    ({ cylinder, valveLift }) => valveLift !== undefined && !odds.some((each) => each.cylinder === cylinder),
+    (each) => each.valveLift !== undefined && !odds.some((one) => placeOf(one) === placeOf(each)),
   );
   const cylinders = Math.max(evidence.engine.cylinders ?? 0, ...siblings.map(({ cylinder }) => cylinder));
   const partner = partnerOf(evidence, odd, fit, cylinders);
@@ -115,7 +116,7 @@ export function sideOf(
   of: { readonly side: Side; readonly spring: Spring },
   { doubtful, swaps, lots }: Beside,
 ): SheetSideDetail {
-  const own = rows.filter(({ valve }) => valve === of.side);
+  const own = rows.filter(({ valve }) => sideOfValve(valve) === of.side);
   const lobes = own.filter(({ lobe }) => lobe !== undefined);
   const calipers = lobes.length > 0 && lobes.every(byCaliper);
   const siblings = own.map((row) =>

@@ -1,10 +1,12 @@
 import { defined } from '../../../../shared/defined.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { Tolerances } from '../../questions/tolerances.ts';
 import { cylinderOrder } from '../../valve-sheet/orders.ts';
 import type { AssessedQuestion, Headline, Judgement } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { placeOf } from '../common/said.ts';
+import { valveNames } from '../common/valve-names.ts';
 import type { Evidence, Side, Spring } from '../evidence.ts';
 import type { SetUpKnown } from '../ratio/known.ts';
 import { figureCells, type GapCell, gapCells, inColumns } from './cells.ts';
@@ -29,7 +31,7 @@ const readingsOf = ({ lobes, everyLift }: SheetRow): string[] =>
 /** Whether a question doubts a row: it is of that valve, or of its side and rests on what was read there. */
 function isOf({ about, restsOn }: AssessedQuestion, row: SheetRow): boolean {
   if (about.of === 'side')
-    return about.valve === row.valve && readingsOf(row).some((id) => restsOn.includes(id));
+    return about.valve === sideOfValve(row.valve) && readingsOf(row).some((id) => restsOn.includes(id));
   return about.of === 'valve' && placeOf(about) === placeOf(row);
 }
 
@@ -149,6 +151,7 @@ export function sheetPart(
     stop: [...worn, ...short].map(({ stop }) => stop),
     headlines: headlinesOf(compared),
     detail: {
+      names: valveNames(evidence),
       orders: {
         firing: cylinderOrder(evidence.engine.firingOrder, cylinders),
         bank: cylinderOrder(evidence.engine.bankOrder, cylinders),
