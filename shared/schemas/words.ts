@@ -81,10 +81,23 @@ export const ALIGNMENTS = {
   parallel: 'Parallel to the stem, seen from front and side',
   leaning: 'Leaning',
 } as const;
+/** What a lift is read with. A guess stays a guess. */
+export const LIFT_TOOLS = {
+  indicator: 'Dial indicator',
+  caliper: 'Caliper, with its depth bar',
+  feeler: 'Feeler stack',
+  rule: 'Rule',
+  guess: 'A guess, not measured',
+} as const;
+export type LiftTool = keyof typeof LIFT_TOOLS;
 export const LOBE_SOURCES = {
   card: 'The cam card',
   indicator: 'Dial indicator at the lifter',
   caliper: 'Caliper on the loose cam',
+  'depth-bar': 'Caliper’s depth bar at the lifter',
+  feeler: 'Feeler stack at the lifter',
+  rule: 'Rule at the lifter',
+  guess: 'A guess, not measured',
 } as const;
 /** A stated lift is a number somebody uses or says; it is kept, set against the passes, never computed with. */
 export const READING_KINDS = {

@@ -1,6 +1,6 @@
 import type { Goal } from '../../../shared/schemas/goals.ts';
 import type { PartTool } from '../../../shared/schemas/part-words.ts';
-import type { ValveGear, ValveName } from '../../../shared/schemas/words.ts';
+import type { LiftTool, LOBE_SOURCES, ValveGear, ValveName } from '../../../shared/schemas/words.ts';
 import type { FamilyEvidence } from './part/family.ts';
 import type { BoltingName, LifterName, MountingName } from './words.ts';
 
@@ -68,7 +68,9 @@ export interface SetUpEvidence extends ValvePlace {
   readonly travel?: number;
   readonly pushedIn?: number;
   readonly errorLimit: number;
-  readonly lobeSource: 'card' | 'indicator' | 'caliper';
+  /** What the valve lift is read with; left out, a dial indicator. */
+  readonly tool?: LiftTool;
+  readonly lobeSource: keyof typeof LOBE_SOURCES;
   readonly lobeErrorLimit: number;
 }
 

@@ -22,7 +22,9 @@ const ofKind = (readings: readonly Reading[], kind: string) =>
 
 /** What is read next: the lobe until it has its passes, unless its lift comes from elsewhere; then the valve. */
 export function nextKind({ detail: { lobe } }: ShownSetUp): 'lobe-lift' | 'valve-lift' {
-  const wanted = { card: 0, indicator: ENOUGH, caliper: 1 }[lobe.source];
+  const wanted = { card: 0, indicator: ENOUGH, caliper: 1, 'depth-bar': 1, feeler: 1, rule: 1, guess: 1 }[
+    lobe.source
+  ];
   return lobe.entryIds.length < wanted ? 'lobe-lift' : 'valve-lift';
 }
 

@@ -3,7 +3,6 @@ import type {
   SetUpEvidence,
   SheetEvidence,
   SheetKindName,
-  Side,
 } from '../../../server/mechanics/assessment/evidence.ts';
 import { IN, LBF, LBF_PER_IN } from '../../../server/mechanics/kit/si.ts';
 import type { ValveName } from '../../../shared/schemas/words.ts';

@@ -1,3 +1,4 @@
+import { isDial } from '../../kit/lift-tools.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { listed } from '../common/said.ts';
@@ -35,7 +36,7 @@ const wasReadBackWrong = ({ setUp }: SetUpRead): boolean =>
 export const LASH_KNOWN_IN = 'a reading at zero lash: lash was left in';
 
 function stateLacks({ setUp }: SetUpRead): string[] {
-  const { spring, lifter, lash, lashSetting, alignment } = setUp;
+  const { spring, lifter, lash, lashSetting, alignment, tool, lobeSource } = setUp;
   return [
     ...(spring === 'not-said' ? ['which spring is on the valve'] : []),
     ...(lifter === 'not-said' ? ['which lifter is under the pushrod'] : []),
@@ -44,7 +45,9 @@ function stateLacks({ setUp }: SetUpRead): string[] {
       ? ['a reading at zero lash: lash was left in, and how much is not said']
       : []),
     ...(lash === 'set' && lashSetting !== undefined ? [LASH_KNOWN_IN] : []),
-    ...(alignment === 'leaning' ? ['a reading with the plunger parallel to the stem'] : []),
+    ...(tool === 'guess' ? ['a reading of the valve lift with a tool: this one is a guess'] : []),
+    ...(lobeSource === 'guess' ? ['a reading of the lobe lift with a tool: this one is a guess'] : []),
+    ...(alignment === 'leaning' && isDial(tool) ? ['a reading with the plunger parallel to the stem'] : []),
   ];
 }
 

@@ -1,5 +1,6 @@
 import { InputFaults } from '../../../../shared/problems/faults.ts';
 import { computation as ratioAtFullLift } from '../../computations/ratio-at-full-lift.ts';
+import { isDial } from '../../kit/lift-tools.ts';
 import { IN } from '../../kit/si.ts';
 import type { RatioInput, RatioResult } from './detail.ts';
 import type { LobeInUse } from './lobe.ts';
@@ -32,7 +33,7 @@ export function ratioInput(setUp: SetUpNow, valve: UsedPasses, lobe: LobeInUse):
       errorLimit: setUp.errorLimit + (added > 0 ? SETTING_WITHIN : 0),
     },
     lobeLift,
-    sameIndicator: lobe.source === 'indicator',
+    sameIndicator: lobe.source === 'indicator' && isDial(setUp.tool),
     spring: setUp.spring,
   };
 }

@@ -1,4 +1,5 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { isLobeTool } from '../../kit/lift-tools.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { LobeDetail } from './detail.ts';
@@ -18,6 +19,7 @@ const passesIn = (evidence: Evidence, setUp: SetUpNow): UsedPasses =>
     standingPasses(evidence, setUp.id).filter(({ kind }) => kind === 'lobe-lift'),
     setUp,
     'lobe lift',
+    { within: setUp.lobeErrorLimit, dial: !isLobeTool(setUp.lobeSource) },
   );
 
 /**

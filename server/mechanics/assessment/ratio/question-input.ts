@@ -1,4 +1,5 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import type { LobeSource } from '../../kit/lift-tools.ts';
 import { IN } from '../../kit/si.ts';
 import type { Pass, QuestionInput } from '../../questions/types.ts';
 import { placeOf } from '../common/said.ts';
@@ -49,6 +50,10 @@ function peaksElsewhere(own: SetUpRead, all: readonly SetUpRead[]): number[] | u
   return peaks.length === 0 ? undefined : peaks;
 }
 
+/** At the lifter, whatever the tool: only a caliper on the loose cam reads low of itself. */
+const asDoubted = (source: LobeSource): 'card' | 'indicator' | 'caliper' =>
+  source === 'card' || source === 'caliper' ? source : 'indicator';
+
 /** What the questions are asked from: inches, and what is known now of card, mark and springs. */
 export function questionInput(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead[]): QuestionInput {
   const { setUp, standing, lobe } = own;
@@ -67,7 +72,7 @@ export function questionInput(evidence: Evidence, own: SetUpRead, all: readonly 
     alignment: setUp.alignment,
     perTurn: setUp.perTurn / IN,
     graduation: setUp.graduation / IN,
-    lobeSource: setUp.lobeSource,
+    lobeSource: asDoubted(setUp.lobeSource),
     statedValveLift: of('stated-valve-lift').at(-1)?.lift,
     statedLobeLift: of('stated-lobe-lift').at(-1)?.lift,
     lashSetting: notNegative(setUp.lashSetting),

@@ -63,6 +63,8 @@ export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedG
   const gap = bent(entry, boundsOf(entry), evidence);
   const bare = verdictOfGap(gap, limit.value);
   const sinking = sinkingNeeds(entry, evidence);
+  if (entry.tool === 'guess')
+    return { entry, gap, limit, lacks: ['a reading with a tool: this one is a guess'] };
   // What reads too large and is short all the same is short; of anything else it tells nothing.
   if (sinking.length > 0 && bare !== 'short') return { entry, gap, limit, lacks: sinking };
   return { entry, gap, limit, word: bare, lacks: lacksOf(entry, bare) };

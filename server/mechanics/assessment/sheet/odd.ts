@@ -6,6 +6,7 @@ import type { AssessedQuestion, Judgement } from '../assessment.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, Side, Spring, ValvePlace } from '../evidence.ts';
 import type { SheetOddDetail, SheetSideDetail, SheetSwapDetail } from './detail.ts';
+import { isTooCoarse } from './dial.ts';
 import type { ArmLot } from './lots-of-swaps.ts';
 import { oddNeeds, oddSaid } from './odd-said.ts';
 import { partnerOf } from './partner.ts';
@@ -22,7 +23,7 @@ const byCaliper = (row: SheetRow): boolean => row.lobes.some(({ tool }) => tool 
 /** The valve's own lift on a spring: of the sheet, else of a set-up with the arm that sits there. */
 function liftOf(row: SheetRow, spring: Spring, lots: readonly ArmLot[]): number | undefined {
   const own = row.lifts.find((lot) => lot.spring === spring);
-  if (own !== undefined) return own.figure.value;
+  if (own !== undefined) return isTooCoarse(own.readings) ? undefined : own.figure.value;
   const elsewhere = lots.filter(
     (lot) =>
       lot.spring === spring &&
@@ -57,7 +58,7 @@ function asSibling(
 ): SheetValve {
   const place = { cylinder: row.cylinder, valve: row.valve };
   if (inDoubt) return place;
-  const lobeLift = byCaliper(row) === calipers ? row.lobe?.value : undefined;
+  const lobeLift = byCaliper(row) === calipers && !isTooCoarse(row.lobes) ? row.lobe?.value : undefined;
   return { ...place, ...defined({ lobeLift, valveLift: liftOf(row, spring, lots) }) };
 }
 

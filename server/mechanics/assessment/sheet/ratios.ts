@@ -6,7 +6,7 @@ import type { AssessedQuantity } from '../assessment.ts';
 import { RATIO_NAMES, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { SheetRatioDetail } from './detail.ts';
-import { liftHalf } from './dial.ts';
+import { guessLack, liftHalf } from './dial.ts';
 import type { LiftLot, SheetRow } from './rows.ts';
 
 interface LobeOfRow {
@@ -79,6 +79,8 @@ export function ratioQuantities(
       lacks: [
         ...(row === undefined ? [] : doubts(row)),
         ...(ratio.spring === 'not-said' ? ['which spring was on the valve'] : []),
+        ...guessLack(lot?.readings ?? [], 'valve lift'),
+        ...(ratio.lobeFrom === 'card' ? [] : guessLack(row?.lobes ?? [], 'lobe lift')),
         ...(lot?.figure.lacks ?? []),
         ...(ratio.lobeFrom === 'card' ? [] : (row?.lobe?.lacks ?? [])),
       ],
