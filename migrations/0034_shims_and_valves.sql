@@ -11,6 +11,8 @@ alter table lash_log
 -- A cylinder may have several valves of a kind; the first of each keeps its name.
 alter table arm_placement drop constraint arm_placement_valve_check;
 alter table arm_placement add constraint arm_placement_valve_check check (valve ~ '^(intake|exhaust)(-[2-3])?$');
+alter table gap_scan drop constraint gap_scan_valve_check;
+alter table gap_scan add constraint gap_scan_valve_check check (valve ~ '^(intake|exhaust)(-[2-3])?$');
 alter table set_up drop constraint set_up_valve_check;
 alter table set_up add constraint set_up_valve_check check (valve ~ '^(intake|exhaust)(-[2-3])?$');
 alter table tip_mark drop constraint tip_mark_valve_check;

@@ -18,6 +18,8 @@ import { partPart } from './part/part.ts';
 import { partNext } from './part/tell.ts';
 import { ratioPart, ratioRead } from './ratio/ratio.ts';
 import { ratiosWithheld, valveRatios } from './ratio/valve-ratios.ts';
+import { withScans } from './scans/as-gap.ts';
+import { scansPart } from './scans/scans.ts';
 import { nextOfSheet } from './sheet/next-of-sheet.ts';
 import { sheetPart } from './sheet/sheet.ts';
 import { ratiosOfSheet } from './sheet/valve-ratios.ts';
@@ -43,22 +45,24 @@ const together = (parts: readonly PartSaid<unknown>[]) => ({
  */
 export function assess(evidence: Evidence): Assessment {
   const read = ratioRead(evidence);
-  const sheet = sheetPart(evidence, read.known);
+  const gapped = withScans(evidence);
+  const sheet = sheetPart(gapped, read.known);
+  const scans = scansPart(evidence);
   const ofSetUps = valveRatios(read.explained);
   const ratios = [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
-  const engineOfRockers = forChange(evidence) === evidence;
-  const change = engineOfRockers
-    ? changePart(evidence, ratios, ratiosWithheld(read.explained))
-    : changePart(forChange(evidence), []);
+  const change =
+    forChange(evidence) === evidence
+      ? changePart(gapped, ratios, ratiosWithheld(read.explained))
+      : changePart(forChange(gapped), []);
   const marks = marksPart(evidence, ratios);
   const lash = lashPart(evidence);
   const timing = timingPart(evidence);
   const part = partPart(evidence);
-  const others = [sheet, change, marks, timing, lash, part];
+  const others = [sheet, scans, change, marks, timing, lash, part];
   const raised = others.flatMap((each) => each.stop);
   const stop = stopReasons(evidence, raised);
   const notToRun = [...change.notToRun, ...liftedGaps(evidence, raised)];
-  const ratio = ratioPart(evidence, read, stop.length > 0);
+  const ratio = ratioPart(evidence, read, part.detail, stop.length > 0);
   const said = together([ratio, ...others]);
   const needs = needsOf(evidence, read.explained);
   const lacking = lackingFor(needs, evidence);
@@ -67,13 +71,27 @@ export function assess(evidence: Evidence): Assessment {
   const atEnd = needs.filter(({ step, need }) => step === 'notes' && !need.have);
   const questions = [...said.questions, ...gearQuestions(evidence)];
   const ofSheet = nextOfSheet(sheet.detail);
-  // One valve is told from its siblings: what else there is to its ratio is not what the call is about.
-  const explained = planOf(goal).waitsFor.includes('sheet') ? [] : read.explained;
-  const next = nextOf({ closed, stop, notToRun, lacking, atEnd, questions, explained, ofSheet, ofPart });
+  const { explained } = read;
+  const headlines = inOrderOf(goal, whereTold(evidence, said.headlines));
+  const plan = planOf(goal);
+  const next = nextOf({
+    closed,
+    stop,
+    notToRun,
+    lacking,
+    atEnd,
+    questions,
+    explained,
+    headlines,
+    plan,
+    ofSheet,
+    ofPart,
+  });
   const details: Details = {
     gear: gearDetail(evidence),
     setUps: ratio.detail,
     sheet: sheet.detail,
+    scans: scans.detail,
     change: change.detail,
     marks: marks.detail,
     lash: lash.detail,
@@ -91,7 +109,7 @@ export function assess(evidence: Evidence): Assessment {
     stop,
     notToRun,
     notCovered: notCovered(evidence),
-    headlines: inOrderOf(evidence.call.goal, whereTold(evidence, said.headlines)),
+    headlines,
     details,
   };
   return stop.length > 0 ? heldBack(whole) : whole;

@@ -4,6 +4,7 @@ import type { LashDetail } from './lash/detail.ts';
 import type { MarksDetail } from './marks/detail.ts';
 import type { PartDetail } from './part/detail.ts';
 import type { SetUpDetail } from './ratio/detail.ts';
+import type { ScansDetail } from './scans/detail.ts';
 import type { SheetDetail } from './sheet/detail.ts';
 import type { TimingDetail } from './timing/timing.ts';
 
@@ -13,6 +14,8 @@ export interface Details {
   readonly gear: GearDetail;
   readonly setUps: readonly SetUpDetail[];
   readonly sheet: SheetDetail;
+  /** Piston to valve over the crank, each scan that stands. */
+  readonly scans: ScansDetail;
   /** What a ratio does, for each valve that something is known of. */
   readonly change: readonly ChangeDetail[];
   readonly marks: MarksDetail;

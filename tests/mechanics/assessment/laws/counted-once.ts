@@ -1,6 +1,7 @@
 import type { SetUpEvidence } from '../../../../server/mechanics/assessment/evidence.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { type Assessed, type Law, passesIn, setUpsNow } from './law.ts';
+import { lashOfScans } from './scans.ts';
 
 const EQUAL = 1e-9;
 
@@ -69,4 +70,5 @@ function ofChange(assessed: Assessed): string[] {
 export const nothingCountedTwice: Law = (assessed) => [
   ...setUpsNow(assessed).flatMap((setUp) => ofSetUp(assessed, setUp)),
   ...ofChange(assessed),
+  ...lashOfScans(assessed),
 ];
