@@ -78,13 +78,16 @@ describe('without an indicator', () => {
     const readings: Read[] = [
       { kind: 'valve-lift', peak: '.560 in' },
       { kind: 'valve-lift', peak: '.560 in' },
+      { kind: 'valve-lift', peak: '.560 in' },
+      { kind: 'lobe-lift', peak: '.350 in' },
+      { kind: 'lobe-lift', peak: '.350 in' },
       { kind: 'lobe-lift', peak: '.350 in' },
     ];
     const said = [];
     for (const order of ORDERS) {
       const call = await played({ tool: 'feeler', lobeSource: 'depth-bar' }, order(readings));
       expect(call.headline).toMatch(
-        /^1 intake: 1\.600 ± \.0(29|30) as read: agrees with the 1\.6 it is sold as\.$/,
+        /^1 intake: 1\.600 ± \.0(29|30|31) as read: agrees with the 1\.6 it is sold as\.$/,
       );
       for (const at of ['steps/ratio', 'report', 'takeover'])
         expect(await call.page(at)).toContain(call.headline);

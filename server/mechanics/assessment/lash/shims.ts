@@ -75,8 +75,8 @@ function knownOf(evidence: Evidence, place: ValvePlace): Known[] {
 }
 
 const whichWay = (fitted: number, shim: number): string =>
-  Math.abs(shim - fitted) < 0.005 * MM
-    ? 'the shim that is in is right'
+  Math.abs(shim - fitted) <= allowance('lash-as-set')
+    ? 'near enough, the shim that is in is right'
     : shim < fitted
       ? `too little, so it wants a thinner shim, ${millimetres(shim)} in place of ${millimetres(fitted)}`
       : `too much, so it wants a thicker shim, ${millimetres(shim)} in place of ${millimetres(fitted)}`;
