@@ -2,6 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
 import { correctSheetReading, newSheetReadings, pasteSheet } from '../../shared/schemas/sheet.ts';
+import { keysOf, VALVES } from '../../shared/schemas/words.ts';
 import { assessedAs, callMeant } from '../assessment/assessed.ts';
 import { type PastedQuestion, questionsOfPasted } from '../assessment/sheet/pasted.ts';
 import { type PushedQuestion, questionsOfKept, questionsOfRefused } from '../assessment/sheet/pushed.ts';
@@ -31,7 +32,7 @@ const keptView = z.object({
 const seenView = z.object({
   line: z.int(),
   cylinder: z.int(),
-  valve: z.enum(['intake', 'exhaust']),
+  valve: z.enum(keysOf(VALVES)),
   kind: z.string(),
   readAs: z.string(),
   already: z.string().meta({ description: 'what is on record of the same thing already' }).optional(),

@@ -1,4 +1,5 @@
 import { type GoalPlan, planOf } from '../../shared/schemas/goals.ts';
+import { valveSaid } from '../../shared/schemas/words.ts';
 import { assessedFor } from '../assessment/assessed.ts';
 import type { Principal } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
@@ -111,4 +112,4 @@ export function contextOf(req: PageAsked, callId: string, record: BuildRecord): 
 
 /** `1 intake` */
 export const valveName = (of: { readonly cylinder: number; readonly valve: string }): string =>
-  `${of.cylinder} ${of.valve}`;
+  `${of.cylinder} ${valveSaid(of.valve)}`;

@@ -8,6 +8,7 @@ import {
   ALIGNMENTS,
   keysOf,
   LASH_STATES,
+  LIFT_TOOLS,
   LIFTERS,
   LOBE_SOURCES,
   RESTS_ON,
@@ -21,6 +22,7 @@ export const method = z.strictObject({
   lifter: choice(keysOf(LIFTERS), 'lifter under the pushrod while reading'),
   lash: choice(keysOf(LASH_STATES), 'lash while reading'),
   lashSetting: entered('length', 'the lash left in, where it is set', { sign: 'not-negative' }).optional(),
+  tool: choice(keysOf(LIFT_TOOLS), 'what the valve lift is read with; left out, a dial indicator').optional(),
   restsOn: choice(keysOf(RESTS_ON), 'what the indicator’s tip rests on at the valve'),
   alignment: choice(keysOf(ALIGNMENTS), 'how the plunger stands to the stem'),
   graduation: entered('length', 'smallest division of the dial'),
@@ -29,11 +31,17 @@ export const method = z.strictObject({
   pushedIn: entered('length', 'how far the plunger was pushed in before zeroing', {
     sign: 'not-negative',
   }).optional(),
-  errorLimit: entered('length', 'error limit of an indicator reading on this engine, half-width', {
-    sign: 'not-negative',
-  }),
+  errorLimit: entered(
+    'length',
+    'error limit of a reading on this engine, half-width; left out, as its tool may be',
+    { sign: 'not-negative' },
+  ).optional(),
   lobeSource: choice(keysOf(LOBE_SOURCES), 'where the lobe lift comes from'),
-  lobeErrorLimit: entered('length', 'error limit of the lobe lift, half-width', { sign: 'not-negative' }),
+  lobeErrorLimit: entered(
+    'length',
+    'error limit of the lobe lift, half-width; left out, as where it comes from may be',
+    { sign: 'not-negative' },
+  ).optional(),
 });
 export type Method = z.output<typeof method>;
 

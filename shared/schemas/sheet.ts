@@ -42,6 +42,8 @@ export const TOOLS = {
   'go-no-go': 'Go/no-go gauge',
   wire: 'Bent wire gauge',
   clay: 'Clay',
+  rule: 'Rule',
+  guess: 'A guess, not measured',
 } as const;
 
 export const SHEET_ARMS = {

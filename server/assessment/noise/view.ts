@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { answer } from '../../../shared/schemas/answer.ts';
-import { sideView } from '../../../shared/schemas/answer-parts.ts';
+import { valveView } from '../../../shared/schemas/answer-parts.ts';
 import { STEP_NAMES } from '../../../shared/steps.ts';
 import type { Assessment } from '../../mechanics/assessment/assessment.ts';
 import type { NoiseCandidate, NoiseCheck } from '../../mechanics/assessment/noise/detail.ts';
@@ -40,7 +40,7 @@ export const noiseView = z
   .object({
     active: z.boolean().meta({ description: 'the call is about it, or something of it was answered' }),
     cylinder: z.int().optional().meta({ description: 'the one valve that it is' }),
-    valve: sideView.optional(),
+    valve: valveView.optional(),
     questions: z
       .array(assessedQuestionView)
       .meta({ description: 'all of them; answered with answerQuestion by id, and again to put it right' }),

@@ -1,6 +1,7 @@
 import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, sentence } from '../../../shared/schemas/words.ts';
 import type { Card, CardItem } from '../../../views/pages/pages.ts';
 import type { CallContext } from '../../call/context.ts';
+import { notCoveredTexts } from '../../call/not-covered.ts';
 import { openPromises, promiseState } from '../../call/promises.ts';
 import type { TakeoverItem } from '../../call/takeover-items.ts';
 import { dayText, momentText } from '../../web/dates.ts';
@@ -57,6 +58,20 @@ export function missingCard(frame: CallFrame, context: CallContext): Card {
   }));
   const none = lacking.length === 0 && asked.length > 0 ? [{ text: NOTHING_MISSING }] : [];
   return card('What is missing', [...items, ...none, ...asked], NOTHING_MISSING);
+}
+
+/** What is not worked out for this engine. */
+export function notCoveredCard(context: CallContext): Card[] {
+  const texts = notCoveredTexts(context);
+  return texts.length === 0
+    ? []
+    : [
+        card(
+          'Not covered for this engine',
+          texts.map((text) => ({ text })),
+          '',
+        ),
+      ];
 }
 
 export function nextCard(whole: WholeCall): Card {

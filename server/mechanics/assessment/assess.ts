@@ -5,6 +5,9 @@ import { changePart } from './change/change.ts';
 import type { PartSaid } from './common/part-said.ts';
 import type { Details } from './details.ts';
 import type { Evidence } from './evidence.ts';
+import { gearDetail, gearQuestions } from './gear/gear.ts';
+import { forChange, whereTold } from './gear/measured-alone.ts';
+import { notCovered } from './gear/not-covered.ts';
 import { inOrderOf } from './headline-order.ts';
 import { lashPart } from './lash/lash.ts';
 import { marksPart } from './marks/marks.ts';
@@ -49,7 +52,10 @@ export function assess(evidence: Evidence): Assessment {
   const scans = scansPart(evidence);
   const ofSetUps = valveRatios(read.explained);
   const ratios = [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
-  const change = changePart(gapped, ratios, ratiosWithheld(read.explained));
+  const change =
+    forChange(evidence) === evidence
+      ? changePart(gapped, ratios, ratiosWithheld(read.explained))
+      : changePart(forChange(gapped), []);
   const marks = marksPart(evidence, ratios);
   const lash = lashPart(evidence);
   const timing = timingPart(evidence);
@@ -67,11 +73,11 @@ export function assess(evidence: Evidence): Assessment {
   const { closed, goal } = evidence.call;
   const ofPart = planOf(goal).asks.includes('identify') ? partNext(part.detail, part.questions) : undefined;
   const atEnd = needs.filter(({ step, need }) => step === 'notes' && !need.have);
-  const { questions } = said;
+  const questions = [...said.questions, ...gearQuestions(evidence)];
   const ofSheet = nextOfSheet(sheet.detail, sheet.questions);
   const ofNoise = nextOfNoise(noise.detail);
   const { explained } = read;
-  const headlines = inOrderOf(goal, said.headlines);
+  const headlines = inOrderOf(goal, whereTold(evidence, said.headlines));
   const plan = planOf(goal);
   const next = nextOf({
     closed,
@@ -88,6 +94,7 @@ export function assess(evidence: Evidence): Assessment {
     ofNoise,
   });
   const details: Details = {
+    gear: gearDetail(evidence),
     setUps: ratio.detail,
     sheet: sheet.detail,
     scans: scans.detail,
@@ -100,6 +107,7 @@ export function assess(evidence: Evidence): Assessment {
   };
   const whole: Assessment = {
     ...said,
+    questions,
     explanations: ratio.explanations,
     remaining: ratio.remaining,
     ...defined({ next }),
@@ -107,6 +115,7 @@ export function assess(evidence: Evidence): Assessment {
     needs: stepNeeds(needs),
     stop,
     notToRun,
+    notCovered: notCovered(evidence),
     headlines,
     details,
   };

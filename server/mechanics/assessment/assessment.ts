@@ -1,6 +1,7 @@
 import type { StepName } from '../../../shared/steps.ts';
 import type { Details } from './details.ts';
 import type { GapName, Side, ValvePlace } from './evidence.ts';
+import type { NotCovered } from './gear/detail.ts';
 import type { ExplanationResult } from './ratio/explanation.ts';
 import type { JudgementWord } from './words.ts';
 
@@ -205,6 +206,8 @@ export interface Assessment {
   readonly stop: readonly StopReason[];
   /** Gaps that come out short by calculation. */
   readonly notToRun: readonly NotToRun[];
+  /** What is not worked out for this engine, with what is done instead. */
+  readonly notCovered: readonly NotCovered[];
   /** The answer in one line for each valve that was read, and for each other thing that was asked. */
   readonly headlines: readonly Headline[];
   /** Figures behind the above, for tables and drawings. */

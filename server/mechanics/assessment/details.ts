@@ -1,4 +1,5 @@
 import type { ChangeDetail } from './change/detail.ts';
+import type { GearDetail } from './gear/detail.ts';
 import type { LashDetail } from './lash/detail.ts';
 import type { MarksDetail } from './marks/detail.ts';
 import type { NoiseDetail } from './noise/detail.ts';
@@ -10,6 +11,8 @@ import type { TimingDetail } from './timing/timing.ts';
 
 /** Figures behind the judgements, for tables and drawings; no verdict is made from them outside of the assessment. */
 export interface Details {
+  /** What does not apply to the valve gear of this engine. */
+  readonly gear: GearDetail;
   readonly setUps: readonly SetUpDetail[];
   readonly sheet: SheetDetail;
   /** Piston to valve over the crank, each scan that stands. */

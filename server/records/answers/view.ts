@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { answer, type Fields } from '../../../shared/schemas/answer.ts';
-import { enteredView, moment, sideView } from '../../../shared/schemas/answer-parts.ts';
+import { enteredView, moment, valveView } from '../../../shared/schemas/answer-parts.ts';
 import type { Answer } from './answers.ts';
 
 /** What was found when a question was put, as the command that keeps it answers. */
@@ -11,7 +11,7 @@ export const keptAnswerView = z.object({
   answer: z.string(),
   value: enteredView.optional().meta({ description: 'the amount that goes with it' }),
   cylinder: z.int().optional().meta({ description: 'the one valve that it names' }),
-  valve: sideView.optional(),
+  valve: valveView.optional(),
   seq: z.int(),
   by: z.string(),
   at: moment,

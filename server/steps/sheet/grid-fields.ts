@@ -7,7 +7,7 @@ import { type Fields, type FormReading, readForm } from '../../web/forms/read-fo
 export const cellField = ({ cylinder, valve }: ValvePlace, kind: SheetKind): string =>
   `grid.${cylinder}-${valve}.${kind}`;
 
-const CELL = /^grid\.(\d{1,2})-(intake|exhaust)\.([a-z-]+)$/;
+const CELL = /^grid\.(\d{1,2})-((?:intake|exhaust)(?:-[23])?)\.([a-z-]+)$/;
 const isKind = (text: string | undefined): text is SheetKind =>
   text !== undefined && Object.hasOwn(SHEET_KINDS, text);
 

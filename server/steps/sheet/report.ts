@@ -1,5 +1,5 @@
 import { SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
-import { VALVES } from '../../../shared/schemas/words.ts';
+import { sideOfValve, VALVES } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { Fact } from '../../../views/parts/facts.examples.ts';
 import { springsOf } from '../../assessment/sheet/of-sheet.ts';
@@ -49,9 +49,10 @@ function struckOnes({ record: { sheetReadings } }: CallContext): string[] {
 function liftsComponents(context: CallContext, sheet: SheetDetail, spring: Spring): Component[] {
   // An empty row says nothing on paper, and a gap is told with what the ratio does.
   const rows = sheet.rows.filter(({ cells }) => cells.some(({ kind }) => kind.endsWith('lift')));
-  const read = SIDES.map((side) => ({ side, own: rows.filter(({ valve }) => valve === side) })).filter(
-    ({ own }) => own.length > 0,
-  );
+  const read = SIDES.map((side) => ({
+    side,
+    own: rows.filter(({ valve }) => sideOfValve(valve) === side),
+  })).filter(({ own }) => own.length > 0);
   const tables = read.map(({ side, own }, index) => {
     const caption = `${VALVES[side]} valves, ${ON_SPRING[spring]}, inches`;
     const table = filledColumns(withAsksAbove({ ...liftsTable(context, own, spring), caption }));

@@ -21,7 +21,7 @@ function gridRows(sheet: SheetDetail, order: Order): SheetRowDetail[] {
   const rows = rowsInOrder(sheet, order);
   if (rows.length > 0) return rows;
   return sheet.orders[order].flatMap((cylinder) =>
-    (['intake', 'exhaust'] as const).map((valve) => ({
+    sheet.names.map((valve) => ({
       cylinder,
       valve,
       cells: [],

@@ -22,6 +22,7 @@ const factsOf = (set: SetUpEvidence): SetUpFacts => ({
     lifter: set.lifter,
     lash: set.lash,
     lashSetting: ifKnown(set.lashSetting),
+    tool: set.tool,
     restsOn: set.restsOn,
     alignment: set.alignment,
     graduation: inches(set.graduation),
@@ -35,7 +36,7 @@ const factsOf = (set: SetUpEvidence): SetUpFacts => ({
 });
 
 const statementOf = ({ id, line, setUpId, says, notKnown }: SetUpStatementEvidence): SetUpStatement => {
-  const { cylinder, valve, armId, spring, lifter, lash, restsOn, alignment, lobeSource } = says;
+  const { cylinder, valve, armId, spring, lifter, lash, restsOn, alignment, lobeSource, tool } = says;
   return {
     id,
     setUpId,
@@ -45,7 +46,7 @@ const statementOf = ({ id, line, setUpId, says, notKnown }: SetUpStatementEviden
       valve,
       armId,
       method: defined({
-        ...{ spring, lifter, lash, restsOn, alignment, lobeSource },
+        ...{ spring, lifter, lash, restsOn, alignment, lobeSource, tool },
         lashSetting: ifKnown(says.lashSetting),
         graduation: ifKnown(says.graduation),
         perTurn: ifKnown(says.perTurn),

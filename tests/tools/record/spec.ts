@@ -26,6 +26,8 @@ export function specOf({ engine, card, springs, rockers, taken: gaps }: Evidence
   return {
     engine: without({
       cylinders: engine.cylinders,
+      intakeValves: engine.intakeValves,
+      exhaustValves: engine.exhaustValves,
       firingOrder: engine.firingOrder,
       bankOrder: engine.bankOrder,
       stroke: ifKnown(engine.stroke),
@@ -38,8 +40,15 @@ export function specOf({ engine, card, springs, rockers, taken: gaps }: Evidence
       use: engine.use,
       rodMaterial: engine.rodMaterial,
       studSize: engine.studSize,
+      valveGear: engine.gear,
+      shimStock: engine.shimStock?.map((shim) => typed(shim, 'mm')),
     }),
-    cam: without({ assumedRatio: card.assumedRatio, intake: lobe(card.intake), exhaust: lobe(card.exhaust) }),
+    cam: without({
+      lashAt: card.lashAt,
+      assumedRatio: card.assumedRatio,
+      intake: lobe(card.intake),
+      exhaust: lobe(card.exhaust),
+    }),
     springs: without({
       installedHeight: ifKnown(springs.installedHeight),
       seatLoad: ifKnown(springs.seatLoad, 'lbf'),

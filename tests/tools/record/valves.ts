@@ -21,7 +21,7 @@ export const sheetReadings = ({ sheet }: Evidence): SheetReading[] =>
   }));
 
 export const lashLines = ({ lash }: Evidence): BuildRecord['lashLines'] =>
-  lash.map(({ cylinder, valve, gap, readAs, moment, engine, nut, day, ...rest }) => ({
+  lash.map(({ cylinder, valve, gap, readAs, moment, engine, nut, day, shim, ...rest }) => ({
     reading: {
       ...entry(rest),
       cylinder,
@@ -39,6 +39,7 @@ export const lashLines = ({ lash }: Evidence): BuildRecord['lashLines'] =>
     nut,
     on: day,
     doneBy: 'Robin',
+    shim: ifKnown(shim, 'mm'),
   }));
 
 export const tipMarks = (evidence: Evidence): BuildRecord['tipMarks'] =>

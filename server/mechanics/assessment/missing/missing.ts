@@ -3,6 +3,7 @@ import { STEP_NAMES, type StepName } from '../../../../shared/steps.ts';
 import type { Missing, StepNeed } from '../assessment.ts';
 import { upperFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
+import { gearDetail, planOfGear } from '../gear/gear.ts';
 import type { NoiseDetail } from '../noise/detail.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
 import { valveRatios } from '../ratio/valve-ratios.ts';
@@ -55,11 +56,15 @@ export function needsOf(
 ): Lacking[] {
   const { asks, waitsFor } = planOf(evidence.call.goal);
   const counts = (step: StepName): boolean => step === 'triage' || step === 'notes' || asks.includes(step);
-  return STEP_NAMES.flatMap((step) =>
-    NEEDS[step](evidence, explained, noise).map((need) => ({
-      step,
-      need: { ...need, must: counts(step) && (need.must || (waitsFor.includes(step) && need.forAnswer)) },
-    })),
+  const without = new Set(gearDetail(evidence).steps.map(({ step }) => step));
+  const notAsked = new Set(planOfGear(evidence).needs);
+  return STEP_NAMES.filter((step) => !without.has(step)).flatMap((step) =>
+    NEEDS[step](evidence, explained, noise)
+      .filter(({ code }) => !notAsked.has(`${step}:${code}`))
+      .map((need) => ({
+        step,
+        need: { ...need, must: counts(step) && (need.must || (waitsFor.includes(step) && need.forAnswer)) },
+      })),
   );
 }
 

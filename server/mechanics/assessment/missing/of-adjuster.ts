@@ -10,6 +10,16 @@ export const ofAdjuster = (evidence: Evidence, noise: NoiseDetail): Need[] => [
     evidence.lash.some(({ standing }) => standing),
     MUST_TURN,
   ),
+  ...(evidence.engine.gear === 'bucket'
+    ? [
+        need(
+          'shims',
+          'the shim that is in, with each lash',
+          'Measure the shim that is in each valve, and enter it with its lash.',
+          evidence.lash.some(({ standing, shim }) => standing && shim !== undefined),
+        ),
+      ]
+    : []),
   // Setting one again whose gap grew, or that is noisy, hides it: its cause is asked after, not the turns.
   ...(noise.active
     ? []

@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { IN } from '../../kit/si.ts';
 import type { AssessedQuantity, Judgement } from '../assessment.ts';
@@ -91,7 +92,7 @@ const doubtsOfLobe = ({ read: { lobe }, questions }: SetUpKnown): string[] =>
 /** The lobe as read at the lifter against the lobe that the card prints. */
 function lobeAgainstCard(evidence: Evidence, known: SetUpKnown, stopped: boolean): Judgement[] {
   const { setUp, lobe } = known.read;
-  const printed = evidence.card[setUp.valve].lobeLift;
+  const printed = evidence.card[sideOfValve(setUp.valve)].lobeLift;
   if (
     printed === undefined ||
     printed <= 0 ||
@@ -134,10 +135,10 @@ function complaintSaid(off: number, ofRatio: number): string {
 function cardAgainstArm(evidence: Evidence, explained: GroupExplained): Judgement[] {
   const { group, claims, given } = explained;
   const [claim] = claims;
-  const ofCard = cardRatioOf(evidence, group.valve, claim);
+  const ofCard = cardRatioOf(evidence, sideOfValve(group.valve), claim);
   if (claim === undefined || ofCard === undefined || Math.abs(ofCard.ratio - claim.ratio) <= RATIOS_APART)
     return [];
-  const { lobeLift: lobe } = evidence.card[group.valve];
+  const { lobeLift: lobe } = evidence.card[sideOfValve(group.valve)];
   const said = claimSaid(claim, nominalSaid(claim.ratio));
   const lifts =
     lobe === undefined

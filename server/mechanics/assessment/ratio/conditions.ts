@@ -1,3 +1,4 @@
+import { isDial } from '../../kit/lift-tools.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { listed } from '../common/said.ts';
@@ -39,7 +40,7 @@ const asksForLash = (questions: readonly AssessedQuestion[]): boolean =>
   questions.some((question) => question.code === 'lash-left-in' && inDoubt(question));
 
 function stateLacks({ setUp }: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
-  const { spring, lifter, lash, lashSetting, alignment } = setUp;
+  const { spring, lifter, lash, lashSetting, alignment, tool, lobeSource } = setUp;
   return [
     ...(spring === 'not-said' ? ['which spring is on the valve'] : []),
     ...(lifter === 'not-said' ? ['which lifter is under the pushrod'] : []),
@@ -48,7 +49,9 @@ function stateLacks({ setUp }: SetUpRead, questions: readonly AssessedQuestion[]
       ? ['a reading at zero lash, since lash was left in and how much is not said']
       : []),
     ...(lash === 'set' && lashSetting !== undefined ? [LASH_KNOWN_IN] : []),
-    ...(alignment === 'leaning' ? ['a reading with the plunger parallel to the stem'] : []),
+    ...(tool === 'guess' ? ['a reading of the valve lift with a tool: this one is a guess'] : []),
+    ...(lobeSource === 'guess' ? ['a reading of the lobe lift with a tool: this one is a guess'] : []),
+    ...(alignment === 'leaning' && isDial(tool) ? ['a reading with the plunger parallel to the stem'] : []),
   ];
 }
 

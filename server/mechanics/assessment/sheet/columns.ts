@@ -1,3 +1,4 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { SheetEvidence, Side, Spring } from '../evidence.ts';
 import type { SheetRow } from './rows.ts';
 
@@ -16,7 +17,7 @@ export function columnsOf(rows: readonly SheetRow[]): Column[] {
   const figures = (readings: readonly SheetEvidence[]) =>
     readings.filter(({ reading }) => (reading.value ?? 0) > 0);
   return sides.flatMap((side) => {
-    const own = rows.filter(({ valve }) => valve === side);
+    const own = rows.filter(({ valve }) => sideOfValve(valve) === side);
     const springs = [...new Set(own.flatMap(({ lifts }) => lifts.map(({ spring }) => spring)))].sort();
     const lifts = springs.map(
       (spring): Column => ({

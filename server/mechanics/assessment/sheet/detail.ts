@@ -1,3 +1,4 @@
+import type { ValveName } from '../../../../shared/schemas/words.ts';
 import type { SwapVerdict } from '../../valve-sheet/swap-test.ts';
 import type { OddCause, OddValve, SideJudged } from '../../valve-sheet/types.ts';
 import type { SheetKindName, Side, Spring, ValvePlace } from '../evidence.ts';
@@ -103,6 +104,8 @@ export interface SheetSwapDetail {
 }
 
 export interface SheetDetail {
+  /** The valves that each cylinder of the engine has. */
+  readonly names: readonly ValveName[];
   /** Cylinders in the orders that a sheet can be written in. */
   readonly orders: { readonly firing: readonly number[]; readonly bank: readonly number[] };
   /** Every cylinder in the engine's own numbering, intake and exhaust. */

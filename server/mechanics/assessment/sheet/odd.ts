@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { judgeSide } from '../../valve-sheet/odd-valves.ts';
 import type { OddValve } from '../../valve-sheet/types.ts';
 import { placeOf } from '../common/said.ts';
@@ -37,7 +38,7 @@ export function sideOf(
   of: { readonly side: Side; readonly spring: Spring },
   { doubtful, swaps, lots }: Beside,
 ): SheetSideDetail {
-  const own = rows.filter(({ valve }) => valve === of.side);
+  const own = rows.filter(({ valve }) => sideOfValve(valve) === of.side);
   const lobes = own.filter(({ lobe }) => lobe !== undefined);
   const calipers = lobes.length > 0 && lobes.every(byCaliper);
   const siblings = own.map((row) =>

@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { placeOf } from '../common/said.ts';
@@ -13,7 +14,7 @@ const readingsOf = ({ lobes, everyLift }: SheetRow): string[] =>
 /** Whether a question doubts a row: it is of that valve, or of its side and rests on what was read there. */
 export function isOf({ about, restsOn }: AssessedQuestion, row: SheetRow): boolean {
   if (about.of === 'side')
-    return about.valve === row.valve && readingsOf(row).some((id) => restsOn.includes(id));
+    return about.valve === sideOfValve(row.valve) && readingsOf(row).some((id) => restsOn.includes(id));
   return about.of === 'valve' && placeOf(about) === placeOf(row);
 }
 

@@ -1,5 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import { byId, byPlace, placeOf } from '../common/said.ts';
+import { valveNames } from '../common/valve-names.ts';
 import type { Evidence, SheetEvidence, SheetKindName, Spring, ValvePlace } from '../evidence.ts';
 import { perTurnOf } from './dial.ts';
 import { figureOf, type LotFigure } from './lot.ts';
@@ -32,12 +33,13 @@ const countedOf = (evidence: Evidence): SheetEvidence[] =>
 function placesOf(evidence: Evidence, counted: readonly SheetEvidence[]): ValvePlace[] {
   if (counted.length === 0) return [];
   const most = Math.max(evidence.engine.cylinders ?? 0, ...counted.map(({ cylinder }) => cylinder));
-  return Array.from({ length: most }, (_, index) => index + 1)
-    .flatMap((cylinder): ValvePlace[] => [
-      { cylinder, valve: 'intake' },
-      { cylinder, valve: 'exhaust' },
-    ])
-    .sort(byPlace);
+  const ofEngine = Array.from({ length: most }, (_, index) => index + 1).flatMap((cylinder) =>
+    valveNames(evidence).map((valve): ValvePlace => ({ cylinder, valve })),
+  );
+  const beyond = counted.map(({ cylinder, valve }): ValvePlace => ({ cylinder, valve }));
+  return [...new Map([...ofEngine, ...beyond].map((place) => [placeOf(place), place])).values()].sort(
+    byPlace,
+  );
 }
 
 /**

@@ -4,6 +4,7 @@ import type { Headline, Judgement } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { placeOf } from '../common/said.ts';
+import { valveNames } from '../common/valve-names.ts';
 import type { Evidence } from '../evidence.ts';
 import type { SetUpKnown } from '../ratio/known.ts';
 import { gapCells } from './cells.ts';
@@ -73,6 +74,7 @@ export function sheetPart(
     stop: [...worn, ...short].map(({ stop }) => stop),
     headlines: headlinesOf(compared),
     detail: {
+      names: valveNames(evidence),
       orders: {
         firing: cylinderOrder(evidence.engine.firingOrder, cylinders),
         bank: cylinderOrder(evidence.engine.bankOrder, cylinders),

@@ -3,6 +3,7 @@ import type { SheetValve } from '../../valve-sheet/types.ts';
 import { placeOf } from '../common/said.ts';
 import type { Spring } from '../evidence.ts';
 import type { SheetOddDetail } from './detail.ts';
+import { isTooCoarse } from './dial.ts';
 import type { ArmLot } from './lots-of-swaps.ts';
 import type { SheetRow } from './rows.ts';
 
@@ -12,7 +13,7 @@ export const byCaliper = (row: SheetRow): boolean => row.lobes.some(({ tool }) =
 /** The valve's own lift on a spring: of the sheet, else of a set-up with the arm that sits there. */
 function liftOf(row: SheetRow, spring: Spring, lots: readonly ArmLot[]): number | undefined {
   const own = row.lifts.find((lot) => lot.spring === spring);
-  if (own !== undefined) return own.figure.value;
+  if (own !== undefined) return isTooCoarse(own.readings) ? undefined : own.figure.value;
   const elsewhere = lots.filter(
     (lot) =>
       lot.spring === spring &&
@@ -47,6 +48,6 @@ export function asSibling(
 ): SheetValve {
   const place = { cylinder: row.cylinder, valve: row.valve };
   if (inDoubt) return place;
-  const lobeLift = byCaliper(row) === calipers ? row.lobe?.value : undefined;
+  const lobeLift = byCaliper(row) === calipers && !isTooCoarse(row.lobes) ? row.lobe?.value : undefined;
   return { ...place, ...defined({ lobeLift, valveLift: liftOf(row, spring, lots) }) };
 }

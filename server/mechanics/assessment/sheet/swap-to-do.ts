@@ -20,7 +20,7 @@ export function swapToDo(
 ): SheetOddDetail['toSwap'] {
   if (odd.cause !== 'rocker-or-position' && odd.cause !== 'both') return undefined;
   const fit = siblings.filter(
-    ({ cylinder, valveLift }) => valveLift !== undefined && !odds.some((each) => each.cylinder === cylinder),
+    (each) => each.valveLift !== undefined && !odds.some((one) => placeOf(one) === placeOf(each)),
   );
   const cylinders = Math.max(evidence.engine.cylinders ?? 0, ...siblings.map(({ cylinder }) => cylinder));
   const partner = partnerOf(evidence, odd, fit, cylinders);

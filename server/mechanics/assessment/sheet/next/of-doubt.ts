@@ -1,3 +1,4 @@
+import { sideOfValve } from '../../../../../shared/schemas/words.ts';
 import type { AssessedQuestion } from '../../assessment.ts';
 import { subjectSaid, upperFirst } from '../../common/said.ts';
 import { isAsked } from '../../next/is-asked.ts';
@@ -17,7 +18,7 @@ export const openDoubts = (questions: readonly AssessedQuestion[]): AssessedQues
 const isAbout = ({ about }: AssessedQuestion, odd: SheetOddDetail): boolean =>
   about.of === 'valve'
     ? about.cylinder === odd.cylinder && about.valve === odd.valve
-    : about.of === 'side' && about.valve === odd.valve;
+    : about.of === 'side' && about.valve === sideOfValve(odd.valve);
 
 /** What settles a doubt. */
 export const ofDoubt = (question: AssessedQuestion): Said => ({
