@@ -46,7 +46,7 @@ const knownView = z
   })
   .meta({
     id: 'SetUpAsKnown',
-    description: 'how it was read as it is known now: statements and answers that came later are in it',
+    description: 'how it was read, as far as is known now: statements and answers that came later are in it',
   });
 
 const showKnown = ({ setUp }: SetUpDetail) =>

@@ -71,7 +71,7 @@ export function stepRoutes(app: FastifyInstance, deps: Deps, frame: CallFrame, s
     for (const form of step.forms) {
       if (form.side !== undefined && form.side !== side) continue;
       const page = pageOfForm(frame, deps, step);
-      const run = (tx: Tx, req: PageRequest) => form.post(tx, req, deps.computations);
+      const run = (tx: Tx, req: PageRequest) => form.post(tx, req, deps);
       postForm(app, deps, { url: `${base}${form.path}`, side, page, run });
     }
     for (const correction of step.corrections) {

@@ -28,7 +28,7 @@ const LABELS = {
   cylinder: 'Cylinder',
   valve: 'Valve',
   lean: 'How far it leans',
-  words: 'In their own words',
+  words: 'In plain words',
 };
 
 /** Something that is asked, with the answers it may have. */

@@ -4,6 +4,7 @@ import type { Principal } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
 import type { RecordedEvent } from '../events/build-events.ts';
 import type { Assessment } from '../mechanics/assessment/assessment.ts';
+import { forBench } from '../mechanics/assessment/for-bench.ts';
 import { Failure } from '../problems/failure.ts';
 import type { Answer } from '../records/answers/answers.ts';
 import type { Arm } from '../records/arms/arms.ts';
@@ -82,7 +83,8 @@ function onKnownValve(setUp: SetUp, { details }: Assessment): SetUp {
 /** The call of a record as the side of the request sees it. */
 export function contextOf(req: PageAsked, callId: string, record: BuildRecord): CallContext {
   const call = callOf(record, callId);
-  const assessment = assessedFor(record, call);
+  const told = assessedFor(record, call);
+  const assessment = req.side === 'bench' ? forBench(told) : told;
   return {
     principal: req.principal,
     side: req.side,

@@ -5,6 +5,7 @@ import { type Entered, entered } from './entered.ts';
 import { choice } from './fields.ts';
 import { answersTo, namesValve, noiseAnswerIn, noiseQuestionOf } from './noise.ts';
 import { bare } from './number-fields.ts';
+import { enteredOrTurns } from './said-in-turns.ts';
 import { someWords, words } from './texts.ts';
 import { allOrNone, came, evenIfFaulty, faultAt } from './two-forms.ts';
 import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, keysOf, READING_KINDS, VALVES } from './words.ts';
@@ -52,9 +53,9 @@ export const newReading = z
   .strictObject({
     kind: choice(keysOf(READING_KINDS), 'what was read'),
     pass: bare('number of the pass', { least: 1, most: 99, whole: true }).optional(),
-    peak: entered('length', 'the reading: at the peak, or at the lobe lift named'),
-    zeroReturn: entered('length', 'where the hand stood back on the base circle', { sign: 'any' }).optional(),
-    atLobeLift: entered('length', 'the lobe lift at which the valve was read, for valve-lift-at').optional(),
+    peak: enteredOrTurns('the reading: at the peak, or at the lobe lift named'),
+    zeroReturn: enteredOrTurns('where the hand stood back on the base circle', { sign: 'any' }).optional(),
+    atLobeLift: enteredOrTurns('the lobe lift at which the valve was read, for valve-lift-at').optional(),
     counted: z
       .boolean()
       .optional()
@@ -70,13 +71,12 @@ export const newReading = z
 
 export const correctReading = z
   .strictObject({
-    peak: entered(
-      'length',
+    peak: enteredOrTurns(
       'the reading as it should be; left out with the kind too, the reading is struck',
     ).optional(),
-    zeroReturn: entered('length', 'where the hand stood back on the base circle', { sign: 'any' }).optional(),
+    zeroReturn: enteredOrTurns('where the hand stood back on the base circle', { sign: 'any' }).optional(),
     kind: choice(keysOf(READING_KINDS), 'what was read, where it was kept as something else').optional(),
-    atLobeLift: entered('length', 'the lobe lift at which the valve was read, for valve-lift-at').optional(),
+    atLobeLift: enteredOrTurns('the lobe lift at which the valve was read, for valve-lift-at').optional(),
     reason: someWords('why the reading is replaced', 500),
   })
   .superRefine(({ kind }, ctx) => {

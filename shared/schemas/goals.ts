@@ -27,7 +27,7 @@ export interface GoalPlan {
 }
 
 /** A goal without its plan does not compile; nor does a plan that names a step there is none of. */
-export const GOAL_PLANS = {
+const GOAL_PLANS = {
   identify: {
     asks: ['identify'],
     waitsFor: ['identify'],

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { entered } from './entered.ts';
 import { choice } from './fields.ts';
-import { bare, ratio } from './number-fields.ts';
+import { bare } from './number-fields.ts';
 import { someWords } from './texts.ts';
 import { evenIfFaulty, faultAt } from './two-forms.ts';
 import {
@@ -73,4 +73,3 @@ export type SetUpSaid = Omit<z.output<typeof correctSetUp>, 'reason'>;
 
 /** Ratios that a reading is set against unless the call names others: common nominals, no published source. */
 export const NOMINAL_RATIOS = [1.45, 1.5, 1.52, 1.55, 1.6, 1.65, 1.7, 1.75, 1.8] as const;
-export const nominalRatio = ratio('a nominal ratio');

@@ -39,7 +39,7 @@ export const LIFTERS = {
   'not-said': 'Not said',
   solid: 'Solid lifter',
   locked: 'Hydraulic, locked solid at the same seat height',
-  hydraulic: 'Hydraulic, as it is',
+  hydraulic: 'Hydraulic, not locked',
 } as const;
 export const LASH_STATES = {
   'not-said': 'Not said',
@@ -68,8 +68,8 @@ export const READING_KINDS = {
   'valve-lift': 'Valve lift',
   'lobe-lift': 'Lobe lift',
   'valve-lift-at': 'Valve lift part of the way up',
-  'stated-valve-lift': 'Valve lift used in the caller’s own sum',
-  'stated-lobe-lift': 'Lobe lift used in the caller’s own sum',
+  'stated-valve-lift': 'Valve lift used in a hand calculation',
+  'stated-lobe-lift': 'Lobe lift used in a hand calculation',
 } as const;
 
 type Words<T> = readonly [Extract<keyof T, string>, ...Extract<keyof T, string>[]];

@@ -44,7 +44,7 @@ export const BUILD_GROUPS: readonly SpecGroup[] = [
   {
     legend: 'Engine',
     fields: [
-      { path: 'engine.description', label: 'Block and head, in the caller’s words' },
+      { path: 'engine.description', label: 'Block and head, in plain words' },
       { path: 'engine.lifter', label: 'Lifter type', words: LIFTER_TYPES },
       { path: 'engine.rockerMounting', label: 'Rocker mounting', words: MOUNTINGS },
       { path: 'engine.studSize', label: 'Rocker stud', words: STUD_SIZES, hint: 'Thread, in inches.' },
@@ -79,7 +79,7 @@ export const BUILD_GROUPS: readonly SpecGroup[] = [
     legend: 'Valve springs',
     hint: 'As fitted: with the actual seat, locator, shims, retainer and keepers.',
     fields: [
-      { path: 'springs.description', label: 'Spring, in the caller’s words' },
+      { path: 'springs.description', label: 'Spring, in plain words' },
       length('springs.installedHeight', 'Installed height', 'Valve shut.'),
       { path: 'springs.seatLoad', label: 'Seat load', dimension: 'load' },
       { path: 'springs.rate', label: 'Rate', dimension: 'rate' },

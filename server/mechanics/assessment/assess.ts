@@ -19,7 +19,7 @@ import { ratioPart, ratioRead } from './ratio/ratio.ts';
 import { ratiosWithheld, valveRatios } from './ratio/valve-ratios.ts';
 import { withScans } from './scans/as-gap.ts';
 import { scansPart } from './scans/scans.ts';
-import { nextOfSheet } from './sheet/next-of-sheet.ts';
+import { nextOfSheet } from './sheet/next/next-of-sheet.ts';
 import { sheetPart } from './sheet/sheet.ts';
 import { ratiosOfSheet } from './sheet/valve-ratios.ts';
 import { liftedGaps, stopReasons } from './stop.ts';
@@ -68,7 +68,7 @@ export function assess(evidence: Evidence): Assessment {
   const ofPart = planOf(goal).asks.includes('identify') ? partNext(part.detail, part.questions) : undefined;
   const atEnd = needs.filter(({ step, need }) => step === 'notes' && !need.have);
   const { questions } = said;
-  const ofSheet = nextOfSheet(sheet.detail);
+  const ofSheet = nextOfSheet(sheet.detail, sheet.questions);
   const ofNoise = nextOfNoise(noise.detail);
   const { explained } = read;
   const headlines = inOrderOf(goal, said.headlines);

@@ -88,8 +88,10 @@ export interface AssessedQuestion {
   readonly weight: 'strong' | 'weak';
   readonly ask: string;
   readonly size?: string;
-  /** The test that settles it. */
+  /** The test that settles it, as the desk has it. */
   readonly test: string;
+  /** The same for whoever stands at the engine, where the desk only asks. */
+  readonly testAtBench?: string;
   /** That test takes looking alone, with nothing turned: it is not held back under a stop. */
   readonly byLooking?: boolean;
   readonly answers: readonly AnswerChoice[];
@@ -121,6 +123,8 @@ export interface NextAction {
   readonly about: Subject;
   /** Can be read aloud; says what to do. */
   readonly sentence: string;
+  /** The same for whoever stands at the engine. */
+  readonly sentenceAtBench?: string;
   readonly reason: string;
   readonly minutes?: number;
   /** It turns the engine: never offered under a stop. */
@@ -142,6 +146,8 @@ export interface StopReason {
   readonly sentence: string;
   /** What a person has to do before it may be lifted. */
   readonly wayOut: string;
+  /** The same without what only the desk can do. */
+  readonly wayOutAtBench?: string;
   /** What raised it has been answered, so that a person may lift it. */
   readonly answered: boolean;
   /** A person set it, or the readings raise it. */
@@ -161,6 +167,7 @@ export interface NotToRun {
   readonly about: Subject;
   readonly sentence: string;
   readonly wayOut: string;
+  readonly wayOutAtBench?: string;
 }
 
 /** One thing that is not known or not done yet. `must`: the answer of the call waits for it. */

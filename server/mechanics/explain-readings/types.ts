@@ -35,8 +35,8 @@ export const ACTIONS = [
 
 export type Action = (typeof ACTIONS)[number];
 
-export type Spring = 'light' | 'running';
-export type Lifter = 'solid' | 'hydraulic';
+type Spring = 'light' | 'running';
+type Lifter = 'solid' | 'hydraulic';
 
 /** One reading as it was taken. Lengths in inches. */
 export interface ExplainReading {

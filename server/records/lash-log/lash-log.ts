@@ -28,8 +28,8 @@ export interface LoggedLash {
  * A line of an earlier day tells what was found or set then: that is history, and takes no turning. One of today, or
  * without a day, was read on the base circle just now.
  */
-const isHistory = ({ readOn }: NewLashLine): boolean =>
-  readOn !== '' && readOn < new Date().toISOString().slice(0, 10);
+const isHistory = ({ readOn }: NewLashLine, now: Date): boolean =>
+  readOn !== '' && readOn < now.toISOString().slice(0, 10);
 
 /** Keeps a line of the log: the gap as a reading of the sheet, and beside it what the sheet does not ask. */
 export async function keepLash(
@@ -38,9 +38,10 @@ export async function keepLash(
   buildId: string,
   input: NewLashLine,
   refuseTurning: TurningCheck,
+  today: Date,
 ): Promise<LoggedLash> {
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
-    if (!isHistory(input)) await refuseTurning(tx, principal, buildId);
+    if (!isHistory(input, today)) await refuseTurning(tx, principal, buildId);
     const { cylinder, valve, lash, moment, engine, nut, readOn, doneBy } = input;
     const now = nowOnValves(await listPlacements(tx, principal, buildId));
     const arm = now.find((each) => each.cylinder === cylinder && each.valve === valve);

@@ -74,7 +74,7 @@ function valveFact({ setUp: { started }, detail: { setUp } }: ShownSetUp): Fact 
 }
 
 /** What was put right of it, each with who said so. */
-const putRight = ({ setUp: { statements } }: ShownSetUp): Fact[] =>
+export const putRight = ({ setUp: { statements } }: ShownSetUp): Fact[] =>
   statements.map(({ seq, reason, by, at }) => ({
     label: `Put right, line ${seq}`,
     value: reason,

@@ -29,7 +29,7 @@ function asReadings(fields: Fields): { readonly fields: Fields; readonly names: 
 const READING = /^readings\.(\d+)\b/;
 
 /** A fault of a reading, at the entry of the grid that it is from. */
-export const atCells =
+const atCells =
   (names: readonly string[]) =>
   <Fault extends { readonly field: string }>(fault: Fault): Fault => {
     const index = READING.exec(fault.field)?.[1];

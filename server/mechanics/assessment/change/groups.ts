@@ -17,7 +17,7 @@ export interface GapGroup {
   readonly members: readonly [Member, ...Member[]];
 }
 
-export const roomOf = ({ after, limit }: ChangeGap): number =>
+const roomOf = ({ after, limit }: ChangeGap): number =>
   (after?.low ?? after?.value ?? after?.high ?? 0) - limit.value;
 
 const RANK = { short: 1, close: 2, clear: 4 } as const;

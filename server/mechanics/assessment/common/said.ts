@@ -87,6 +87,8 @@ export const byId = (a: { readonly id: string }, b: { readonly id: string }): nu
 
 export const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+export const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
 /** `a, b and c` */
 export function listed(items: readonly string[]): string {
   const last = items.at(-1);

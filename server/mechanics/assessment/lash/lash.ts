@@ -140,7 +140,7 @@ function stopOf(
     code: 'lash-grew-again',
     about,
     sentence: `Do not turn it: the lash of ${placeOf(growth)} grew again after it was set again.`,
-    wayOut: wayOutOf(LOOK, answered),
+    ...wayOutOf(LOOK, answered),
     from: 'readings',
     ...(newest === undefined ? {} : { entryId: newest.id, line: newest.line }),
     answered,
@@ -170,6 +170,14 @@ function quantity({ cylinder, valve, lines, newest }: LashValveDetail): Assessed
   };
 }
 
+const OF_GROWTH: ReadonlySet<string> = new Set(['lash-grew', 'lash-closed', 'lash-heat-differs']);
+
+/** What it is now, and what it did: one that was set again since has not grown to what it is now. */
+function toldNow({ lines, newest }: LashValveDetail, { code, size = '' }: AssessedQuestion): string {
+  if (lines.at(-1)?.moment !== 'set' || !OF_GROWTH.has(code)) return `${gapSaid(newest)} now. ${size}`;
+  return `set again to ${gapSaid(newest)}. Before that: ${size}`;
+}
+
 /** One line for each valve whose lash grew or closed past what is ordinary. */
 function headline(valve: LashValveDetail, questions: readonly AssessedQuestion[]): Headline[] {
   const about = valveSubject(valve);
@@ -180,7 +188,7 @@ function headline(valve: LashValveDetail, questions: readonly AssessedQuestion[]
       id: `headline:lash:${keyOf(about)}`,
       about,
       step: 'adjuster',
-      sentence: `Lash of ${placeOf(valve)}, ${gapSaid(valve.newest)} now: ${own.size ?? ''} ${own.ask}`,
+      sentence: `Lash of ${placeOf(valve)}, ${toldNow(valve, own)} ${own.ask}`,
       quantityId: `lash:${keyOf(about)}`,
     },
   ];

@@ -6,7 +6,7 @@ export const ofAdjuster = (evidence: Evidence, noise: NoiseDetail): Need[] => [
   need(
     'lash',
     'a lash as it was found or set',
-    'Read the lash as it is found, before anything is set, and look whether the nut has moved.',
+    'Read the lash as found, before anything is set, and look whether the nut has moved.',
     evidence.lash.some(({ standing }) => standing),
     MUST_TURN,
   ),

@@ -4,12 +4,24 @@ import type { Details } from '../details.ts';
 import { isAsked } from './is-asked.ts';
 
 const question = (each: AssessedQuestion): AssessedQuestion =>
-  isAsked(each) ? each : { ...each, test: afterTheStop(each.test) };
+  isAsked(each)
+    ? each
+    : {
+        ...each,
+        test: afterTheStop(each.test),
+        ...(each.testAtBench === undefined ? {} : { testAtBench: afterTheStop(each.testAtBench) }),
+      };
 
-const notToRun = (gap: NotToRun): NotToRun => ({ ...gap, wayOut: afterTheStop(gap.wayOut) });
+const notToRun = (gap: NotToRun): NotToRun => ({
+  ...gap,
+  wayOut: afterTheStop(gap.wayOut),
+  ...(gap.wayOutAtBench === undefined ? {} : { wayOutAtBench: afterTheStop(gap.wayOutAtBench) }),
+});
 
 const change = (details: Details['change']): Details['change'] =>
-  details.map((each) => ({ ...each, adjusters: afterTheStop(each.adjusters) }));
+  details.map((each) =>
+    each.adjusters === '' ? each : { ...each, adjusters: afterTheStop(each.adjusters) },
+  );
 
 /** Which valve is set when is told again once anything may be set. */
 const lash = (detail: Details['lash']): Details['lash'] => ({

@@ -3,6 +3,7 @@ import { allowance } from '../../kit/allowances.ts';
 import { IN } from '../../kit/si.ts';
 import type { AssessedQuantity, Judgement } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
+import { firstSaid } from '../common/first-said.ts';
 import { byId, inches, nominalSaid, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, Side } from '../evidence.ts';
 import type { RatioWord } from '../words.ts';
@@ -113,7 +114,7 @@ function lobeAgainstCard(evidence: Evidence, known: SetUpKnown, stopped: boolean
       ...defined({ word }),
       sentence:
         word === undefined
-          ? `The lobe is not set against the card yet. First: ${lacks.join('; ')}.`
+          ? `The lobe is not set against the card yet. ${firstSaid(lacks)}`
           : lobeSaid(word, lobe.value, printed, stopped),
       lacks,
       restsOn: [...lobe.entryIds].sort(),

@@ -32,7 +32,7 @@ const wasReadBackWrong = ({ setUp }: SetUpRead): boolean =>
     .at(-1) === true;
 
 /** How much is known: a ratio may be calculated with it put back, and no word stands on that. */
-export const LASH_KNOWN_IN = 'a reading at zero lash: lash was left in';
+export const LASH_KNOWN_IN = 'a reading at zero lash, since lash was left in';
 
 /** The lift is short by a lash on record: that is asked, in place of how the lash was. */
 const asksForLash = (questions: readonly AssessedQuestion[]): boolean =>
@@ -45,7 +45,7 @@ function stateLacks({ setUp }: SetUpRead, questions: readonly AssessedQuestion[]
     ...(lifter === 'not-said' ? ['which lifter is under the pushrod'] : []),
     ...(lash === 'not-said' && !asksForLash(questions) ? ['whether the lash was taken up'] : []),
     ...(lash === 'set' && lashSetting === undefined
-      ? ['a reading at zero lash: lash was left in, and how much is not said']
+      ? ['a reading at zero lash, since lash was left in and how much is not said']
       : []),
     ...(lash === 'set' && lashSetting !== undefined ? [LASH_KNOWN_IN] : []),
     ...(alignment === 'leaning' ? ['a reading with the plunger parallel to the stem'] : []),
@@ -131,9 +131,9 @@ export function foundSaid({ code, ask, restsOn, answered }: AssessedQuestion, ow
 export function doubtsOf(own: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
   const open = questions.filter((each) => isOpen(each, own));
   return open.map((question) => {
-    const { ask, code, answered } = question;
+    const { ask, answered } = question;
     if (answered?.found === true) return foundSaid(question, own);
-    return ABOUT_TURNS.has(code) ? `whether the turns were counted right: ${ask}` : `the answer to “${ask}”`;
+    return `the answer to “${ask}”`;
   });
 }
 

@@ -84,6 +84,9 @@ export interface SheetSwapDetail {
   readonly oddPlace?: string;
   /** Both lobes were read, and are taken out of the difference. */
   readonly lobesRead: boolean;
+  /** Of a position: whether it went with the pushrod, and whether tip or stud differ in height, once that was seen. */
+  readonly pushrod?: 'goes' | 'stays';
+  readonly heights?: 'differs' | 'alike';
   /** The two as they sit now differ by what counts. */
   readonly showsNow: boolean;
   /** Of the four readings those that are not there, or not taken like the others. */

@@ -6,7 +6,7 @@ import { setUpsNow } from '../ratio/set-ups.ts';
 const USUAL = { perTurn: 0.1 * IN, graduation: 0.001 * IN };
 
 /** The dial that the sheet is read with: that of the newest set-up, else the usual one of .100 in a turn. */
-export function dialOf(evidence: Evidence): typeof USUAL {
+function dialOf(evidence: Evidence): typeof USUAL {
   const newest = setUpsNow(evidence)
     .toSorted((a, b) => a.number - b.number)
     .at(-1);

@@ -90,7 +90,7 @@ export function gapJudgement(judged: JudgedGap, others: number): Judgement {
   const worst = others > 0 ? ' It is the worst of what was read, and stands until it is struck out.' : '';
   const end =
     word === undefined
-      ? `no word yet, it needs ${lacks.join('; ')}.`
+      ? `no word yet. It needs ${lacks.join('; ')}.`
       : word === 'short'
         ? 'short. Stop, and have a qualified shop look.'
         : word === 'close'

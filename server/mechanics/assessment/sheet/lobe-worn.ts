@@ -60,10 +60,7 @@ export function wornLobes(
           code: 'lobe-worn',
           about,
           sentence: `Do not turn it: the lobe of ${placeOf(place)} is ${inches(by)} down on its siblings.`,
-          wayOut: wayOutOf(
-            'look at the lifter’s face and in the oil for metal',
-            question.answered !== undefined,
-          ),
+          ...wayOutOf('look at the lifter’s face and in the oil for metal', question.answered !== undefined),
           from: 'readings',
           answered: question.answered !== undefined,
           ...defined({ entryId: own[0], line: row?.lobes.find(({ id }) => id === own[0])?.line }),

@@ -41,7 +41,7 @@ function lifterOf(readings: readonly SheetEvidence[]): LifterState {
 
 const other = (side: Side): Side => (side === 'intake' ? 'exhaust' : 'intake');
 
-export interface Beside {
+interface Beside {
   readonly own: SideMiddle;
   readonly other: SideMiddle;
   /** Lifts of the other valves of this side on the same spring [m]. */

@@ -60,9 +60,21 @@ function liftLots(evidence: Evidence, lifts: readonly SheetEvidence[], seat: str
     ...(seat === undefined ? [] : [seat]),
   ]);
   const keyed = lifts.map((reading) => ({ reading, armId: armOf(reading, seat, named) }));
-  const keys = [...new Set(keyed.map(({ reading, armId }) => `${reading.spring}\n${armId ?? ''}`))].sort();
+  // By what the arm is called: its id says when it was named.
+  const nameOf = (id: string | undefined) => evidence.arms.find((arm) => arm.id === id)?.name ?? '';
+  const keyOf = ({ reading, armId }: (typeof keyed)[number]) => `${reading.spring}\n${armId ?? ''}`;
+  const keys = [
+    ...new Map(
+      keyed
+        .map(
+          (each) =>
+            [`${each.reading.spring}\n${nameOf(each.armId)}\n${each.armId ?? ''}`, keyOf(each)] as const,
+        )
+        .toSorted(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)),
+    ).values(),
+  ];
   return keys.map((key) => {
-    const own = keyed.filter(({ reading, armId }) => `${reading.spring}\n${armId ?? ''}` === key);
+    const own = keyed.filter((each) => keyOf(each) === key);
     const readings = own.map(({ reading }) => reading);
     const [first] = own;
     return {

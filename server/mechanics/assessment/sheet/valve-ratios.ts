@@ -10,9 +10,7 @@ import type { SheetDetail, SheetRatioDetail } from './detail.ts';
 function lashLack({ engine }: Evidence, ratio: SheetRatioDetail): string[] {
   return engine.lifter?.startsWith('hydraulic') === true
     ? []
-    : [
-        `whether the lash was out when ${placeOf(ratio)} was read: its ratio is from the per-valve sheet, which does not say`,
-      ];
+    : [`whether the lash was out when ${placeOf(ratio)} was read for the per-valve sheet`];
 }
 
 const isGap = ({ kind }: SheetEvidence): boolean => GAP_KINDS.some((gap) => gap === kind);
