@@ -6,7 +6,8 @@ import { placeOf } from '../common/said.ts';
 import type { ValvePlace } from '../evidence.ts';
 import { QUESTIONS } from './asked.ts';
 import type { NoiseCheck } from './detail.ts';
-import { GREW, LOBE_DOWN, LOBE_LEVEL, STAYED } from './of-record.ts';
+import { LOBE_DOWN, LOBE_LEVEL } from './of-lobe.ts';
+import { GREW, STAYED } from './of-record.ts';
 
 /** Taking a part off loses the gap as it was found: it is read before, though that takes turning. */
 const EFFORTS: readonly (Effort | 'lash' | 'lobe')[] = ['as-it-stands', 'lash', 'parts-off', 'lobe'];

@@ -12,7 +12,8 @@ import { noiseQuestions, QUESTIONS } from './asked.ts';
 import { openChecks, partingCheck } from './checks.ts';
 import type { NoiseCandidate, NoiseDetail, SaidFact } from './detail.ts';
 import { factsOfAnswers } from './facts.ts';
-import { factsOfRecord, hasGrown, lobeOf, type NoiseRecord, nutLine, placesAbout } from './of-record.ts';
+import { lobeOf } from './of-lobe.ts';
+import { factsOfRecord, hasGrown, type NoiseRecord, nutLine, placesAbout } from './of-record.ts';
 import { noiseSaid } from './said.ts';
 import { noiseStops } from './stops.ts';
 

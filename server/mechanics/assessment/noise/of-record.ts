@@ -6,6 +6,7 @@ import { inches, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { ValvePlace } from '../evidence.ts';
 import type { LashDetail, LashValveDetail } from '../lash/detail.ts';
 import type { SheetDetail } from '../sheet/detail.ts';
+import { lobeFact, same } from './of-lobe.ts';
 
 /** What other parts of the assessment have read. */
 export interface NoiseRecord {
@@ -17,7 +18,6 @@ export interface NoiseRecord {
 
 const EQUAL = 1e-9;
 
-const same = (a: ValvePlace, b: ValvePlace): boolean => placeOf(a) === placeOf(b);
 const inScope = (place: ValvePlace | undefined, each: ValvePlace): boolean =>
   place === undefined || same(place, each);
 
@@ -30,8 +30,6 @@ export const GREW: Readonly<Record<'held' | 'moved' | 'not-looked', Effect>> = {
 };
 /** Read on the base circle: what wears there would show; a worn nose never does. */
 export const STAYED: Effect = { for: [], against: [...LOCKING, 'stud', 'pushrod', 'tip'] };
-export const LOBE_DOWN: Effect = { for: ['lobe', 'lifter'], against: [] };
-export const LOBE_LEVEL: Effect = { for: [], against: ['lobe'] };
 
 export const hasGrown = ({ growth }: LashValveDetail, { limit }: LashDetail): boolean =>
   growth?.low !== undefined && growth.low > limit.value + EQUAL;
@@ -86,47 +84,6 @@ function nutFact(valve: LashValveDetail, lash: LashDetail, told: string | undefi
       key: `nut:${keyOf(valveSubject(valve))}`,
       restsOn: [line.id],
       text: `Lash log: the nut of ${placeOf(valve)} ${line.nut === 'moved' ? 'had moved' : 'had not moved'}`,
-    },
-  ];
-}
-
-/** Lobe lift against its siblings: down on them, level with at least two of them, or not told. */
-export function lobeOf({ rows, sides }: SheetDetail, place: ValvePlace): 'down' | 'level' | undefined {
-  const own = sides.filter(({ side }) => side === place.valve);
-  const down = own.some(
-    ({ lobesDown, odd }) =>
-      lobesDown.some(({ cylinder }) => cylinder === place.cylinder) ||
-      odd.some(
-        ({ cylinder, lobeOff = 0, cause }) =>
-          cylinder === place.cylinder && lobeOff < 0 && (cause === 'lobe' || cause === 'both'),
-      ),
-  );
-  if (down) return 'down';
-  const read = rows.filter(
-    ({ valve, inDoubt, cells }) =>
-      valve === place.valve &&
-      !inDoubt &&
-      cells.some(({ kind, value }) => kind === 'lobe-lift' && value !== undefined),
-  );
-  return read.length >= 3 && read.some((row) => same(row, place)) ? 'level' : undefined;
-}
-
-function lobeFact(record: NoiseRecord, place: ValvePlace, told: boolean): Fact[] {
-  const lobe = lobeOf(record.sheet, place);
-  if (lobe === undefined || (lobe === 'level' && !told)) return [];
-  const side = record.sheet.rows.filter(({ valve }) => valve === place.valve);
-  const restsOn = side
-    .flatMap(({ cells }) =>
-      cells.filter(({ kind }) => kind === 'lobe-lift').flatMap(({ entryIds }) => entryIds),
-    )
-    .sort();
-  const said = lobe === 'down' ? 'lifts less than its siblings' : 'lifts as much as its siblings';
-  return [
-    {
-      ...(lobe === 'down' ? LOBE_DOWN : LOBE_LEVEL),
-      key: `lobe:${keyOf(valveSubject(place))}`,
-      restsOn,
-      text: `Sheet: the lobe of ${placeOf(place)} ${said}`,
     },
   ];
 }
@@ -192,7 +149,7 @@ export function factsOfRecord(
     .filter((row) => inScope(place, row))
     .flatMap((row) =>
       lobeFact(
-        record,
+        sheet,
         row,
         about.some((each) => same(each, row)),
       ),
