@@ -56,6 +56,7 @@ export function noiseStops(evidence: Evidence): StopReason[] {
         about: place === undefined || question === 'noise-signs' ? { of: 'build' } : valveSubject(place),
         sentence: `Do not turn it: ${why}`,
         wayOut: 'A qualified shop looks at it first; the desk lifts the stop with what was found.',
+        wayOutAtBench: 'Have a qualified shop look at it first, and say what was found.',
         from: 'person',
         answered: true,
         entryId: newest.entry.id,
