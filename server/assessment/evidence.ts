@@ -1,7 +1,7 @@
 import { defined } from '../../shared/defined.ts';
 import { siOf } from '../../shared/schemas/entered.ts';
 import { goalOf } from '../../shared/schemas/goals.ts';
-import { CONTACT, ENGINE_STATES, keysOf } from '../../shared/schemas/words.ts';
+import { CONTACT, ENGINE_STATES, keysOf, storedWord, VALVES } from '../../shared/schemas/words.ts';
 import { eventsOf, isEvent } from '../events/read-events.ts';
 import type { Evidence } from '../mechanics/assessment/evidence.ts';
 import { nowOnValves } from '../records/arms/placements.ts';
@@ -19,6 +19,7 @@ import {
   workingEvidence,
 } from './evidence/other-entries.ts';
 import { passEvidence, setUpEvidence, statementEvidence } from './evidence/passes.ts';
+import { scanEvidence } from './evidence/scans.ts';
 import { specEvidence } from './evidence/spec.ts';
 import { lashEvidence, markEvidence, sheetEvidence } from './evidence/valve-entries.ts';
 
@@ -100,13 +101,14 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
     arms: record.arms.map(armEvidence),
     seats: nowOnValves(record.placements).map(({ cylinder, valve, armId }) => ({
       cylinder,
-      valve: valve === 'exhaust' ? 'exhaust' : 'intake',
+      valve: storedWord(VALVES, valve),
       armId,
     })),
     setUps: record.setUps.map((setUp) => setUpEvidence(setUp, armOfSetUp(record, setUp))),
     statements: record.setUps.flatMap(({ statements }) => statements.map(statementEvidence)),
     passes: record.readings.map(passEvidence),
     sheet: record.sheetReadings.map((reading) => sheetEvidence(reading, taken(reading))),
+    scans: record.gapScans.map(scanEvidence),
     lash: record.lashLines.filter(({ reading }) => reading.arms === 'these').map(lashEvidence),
     tipMarks: record.tipMarks.map(markEvidence),
     part: record.partReadings.map(partEvidence),

@@ -2,12 +2,15 @@ import type { z } from 'zod';
 import { defined } from '../../shared/defined.ts';
 import { InputFaults } from '../../shared/problems/faults.ts';
 import type { Principal } from '../auth/principal.ts';
-import type { Registered } from '../compute/registry.ts';
 import type { Tx } from '../database/database.ts';
 import { type Call, getCall } from '../records/calls/calls.ts';
+import type { Deps } from '../web/deps.ts';
 import { type Fields, type FormOptions, readForm } from '../web/forms/read-form.ts';
 import type { FormAnswer, PageRequest } from '../web/page-route.ts';
 import { baseOf, callIdOf } from './context.ts';
+
+/** What of the service a form may use. */
+type Served = Pick<Deps, 'computations' | 'now'>;
 
 /** What a form of a step is run with beside what was typed. */
 export interface FormSource {
@@ -15,7 +18,8 @@ export interface FormSource {
   readonly req: PageRequest;
   readonly principal: Principal;
   readonly call: Call;
-  readonly computations: ReadonlyMap<string, Registered>;
+  readonly computations: Served['computations'];
+  readonly now: Date;
 }
 
 /** A form that a step posts: its path below the call, and what it does. */
@@ -28,7 +32,7 @@ export interface StepForm {
   readonly schema?: z.ZodObject;
   /** Fields that it reads by itself beside those of the schema. */
   readonly beside: readonly string[];
-  post(tx: Tx, req: PageRequest, computations: ReadonlyMap<string, Registered>): Promise<FormAnswer>;
+  post(tx: Tx, req: PageRequest, served: Served): Promise<FormAnswer>;
 }
 
 /** Where a form leads: a step with what its address says, the call's next step, or a page beside the steps. */
@@ -73,9 +77,9 @@ export function stepForm<Schema extends z.ZodObject>(form: {
     path: form.path,
     beside: form.beside ?? [],
     ...defined({ side: form.side, schema: form.fields === undefined ? form.schema : undefined }),
-    async post(tx, req, computations) {
+    async post(tx, req, { computations, now }) {
       const call = await getCall(tx, req.principal, callIdOf(req));
-      const source: FormSource = { tx, req, principal: req.principal, call, computations };
+      const source: FormSource = { tx, req, principal: req.principal, call, computations, now: now() };
       const fields = (await form.fields?.(req.fields, source)) ?? req.fields;
       const read = readForm(form.schema, fields, (await form.units?.(source)) ?? INCHES);
       if (!read.ok) return { faults: read.faults, typed: form.back?.(req.fields) ?? req.fields };
@@ -97,10 +101,10 @@ export function freeForm(form: {
     path: form.path,
     beside: [],
     ...defined({ side: form.side }),
-    async post(tx, req, computations) {
+    async post(tx, req, { computations, now }) {
       const call = await getCall(tx, req.principal, callIdOf(req));
       return atFields(req, async () => {
-        const done = await form.run({ tx, req, principal: req.principal, call, computations });
+        const done = await form.run({ tx, req, principal: req.principal, call, computations, now: now() });
         return 'step' in done || 'page' in done ? addressOf(req, done) : done;
       });
     },

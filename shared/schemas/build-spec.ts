@@ -1,8 +1,10 @@
 import { z } from 'zod';
 import { entered } from './entered.ts';
+import { enteredLengths } from './entered-list.ts';
 import { choice, listOf } from './fields.ts';
 import { bare, ratio } from './number-fields.ts';
 import { words } from './texts.ts';
+import { keysOf, VALVE_GEARS } from './words.ts';
 
 const optionalLength = (description: string) => entered('length', description).optional();
 
@@ -46,6 +48,16 @@ export const buildSpec = z.strictObject({
     .strictObject({
       description: words('engine family, block and head, in the caller’s words').optional(),
       cylinders: bare('number of cylinders', { least: 1, most: 16, whole: true }).optional(),
+      intakeValves: bare('intake valves in a cylinder; left out, one', {
+        least: 1,
+        most: 3,
+        whole: true,
+      }).optional(),
+      exhaustValves: bare('exhaust valves in a cylinder; left out, one', {
+        least: 1,
+        most: 3,
+        whole: true,
+      }).optional(),
       firingOrder: words('firing order, as cast or stated').optional(),
       bankOrder: words(
         'cylinders as they stand along the banks, front to back, one bank after the other',
@@ -61,6 +73,10 @@ export const buildSpec = z.strictObject({
         },
       ).optional(),
       valveAngle: entered('angle', 'valve to bore axis').optional(),
+      valveGear: choice(
+        keysOf(VALVE_GEARS),
+        'what is between the cam and the valve; left out, pushrods and rockers',
+      ).optional(),
       lifter: choice(
         ['solid-flat', 'solid-roller', 'hydraulic-flat', 'hydraulic-roller'],
         'lifter type',
@@ -69,6 +85,7 @@ export const buildSpec = z.strictObject({
       coverBolting: choice(['through-centre', 'perimeter'], 'how the valve covers are bolted').optional(),
       use: choice(['street', 'race'], 'what it is built for: which default limits count').optional(),
       rodMaterial: choice(['steel', 'aluminium'], 'what the connecting rods are made of').optional(),
+      shimStock: enteredLengths('lash shims that can be had, each measured, each there once').optional(),
       studSize: choice(['5/16', '3/8', '7/16'], 'thread of the rocker studs, in inches').optional(),
     })
     .optional(),
@@ -76,6 +93,7 @@ export const buildSpec = z.strictObject({
     .strictObject({
       card: words('name or number on the cam card, word for word').optional(),
       assumedRatio: ratio('rocker ratio the card assumes').optional(),
+      lashAt: choice(['cold', 'hot'], 'the heat that the lash on the card is for').optional(),
       intake: lobe.optional(),
       exhaust: lobe.optional(),
     })

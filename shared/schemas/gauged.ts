@@ -2,11 +2,11 @@ import { z } from 'zod';
 import { defined } from '../defined.ts';
 import type { FaultCode } from '../problems/faults.ts';
 import { readBetween, sayBounds, saysBetween } from '../quantities/read-between.ts';
-import { saysTurns } from '../quantities/turns-reading.ts';
-import { isUnit, UNITS, type Unit } from '../quantities/units.ts';
+import { UNITS, type Unit } from '../quantities/units.ts';
 import { entered } from './entered.ts';
 import { fieldInfo } from './field-info.ts';
 import { quantityJsonSchema } from './quantity-fields.ts';
+import { type SaidInTurns, textOf, turnsIn } from './said-in-turns.ts';
 
 /**
  * A length as somebody found it: one figure, or the bounds that two gauges set. A bound that no gauge has
@@ -29,15 +29,6 @@ const bounds = z
     error: 'needs moreThan, lessThan or both',
     params: { fault: 'required' satisfies FaultCode },
   });
-
-function textOf(raw: unknown): { text: string; assume?: Unit } | undefined {
-  if (typeof raw === 'string') return { text: raw };
-  if (typeof raw !== 'object' || raw === null) return undefined;
-  const typed: unknown = Reflect.get(raw, 'typed');
-  const assume: unknown = Reflect.get(raw, 'assume');
-  if (typeof typed !== 'string' || typeof assume !== 'string' || !isUnit(assume)) return undefined;
-  return { text: typed, assume };
-}
 
 const hasBounds = (raw: unknown): boolean =>
   typeof raw === 'object' && raw !== null && ('moreThan' in raw || 'lessThan' in raw);
@@ -131,23 +122,11 @@ export function gauged(description: string) {
   return schema;
 }
 
-/** A count of turns as it was said: a length once the dial is known. */
-export interface SaidInTurns {
-  readonly typed: string;
-  readonly inTurns: true;
-}
-
-const isBareTurns = (raw: unknown): boolean =>
-  saysTurns(textOf(raw)?.text ?? '') &&
-  !(typeof raw === 'object' && raw !== null && Reflect.get(raw, 'perTurn') !== undefined);
-
 /** The same, and a count of turns where the dial is known elsewhere: `4 turns 37`. */
 export function gaugedOrTurns(description: string) {
   const schema = z
     .unknown()
-    .transform((raw, ctx): Gauged | SaidInTurns =>
-      isBareTurns(raw) ? { typed: textOf(raw)?.text ?? '', inTurns: true } : readGauged(raw, ctx),
-    )
+    .transform((raw, ctx): Gauged | SaidInTurns => turnsIn(raw) ?? readGauged(raw, ctx))
     .meta(infoOf(description));
   fieldInfo.add(schema, { control: 'quantity', dimension: 'length' });
   return schema;

@@ -1,13 +1,14 @@
 import { z } from 'zod';
 import { entered } from './entered.ts';
 import { choice } from './fields.ts';
-import { bare, ratio } from './number-fields.ts';
+import { bare } from './number-fields.ts';
 import { someWords } from './texts.ts';
 import { evenIfFaulty, faultAt } from './two-forms.ts';
 import {
   ALIGNMENTS,
   keysOf,
   LASH_STATES,
+  LIFT_TOOLS,
   LIFTERS,
   LOBE_SOURCES,
   RESTS_ON,
@@ -21,6 +22,7 @@ export const method = z.strictObject({
   lifter: choice(keysOf(LIFTERS), 'lifter under the pushrod while reading'),
   lash: choice(keysOf(LASH_STATES), 'lash while reading'),
   lashSetting: entered('length', 'the lash left in, where it is set', { sign: 'not-negative' }).optional(),
+  tool: choice(keysOf(LIFT_TOOLS), 'what the valve lift is read with; left out, a dial indicator').optional(),
   restsOn: choice(keysOf(RESTS_ON), 'what the indicator’s tip rests on at the valve'),
   alignment: choice(keysOf(ALIGNMENTS), 'how the plunger stands to the stem'),
   graduation: entered('length', 'smallest division of the dial'),
@@ -29,11 +31,17 @@ export const method = z.strictObject({
   pushedIn: entered('length', 'how far the plunger was pushed in before zeroing', {
     sign: 'not-negative',
   }).optional(),
-  errorLimit: entered('length', 'error limit of an indicator reading on this engine, half-width', {
-    sign: 'not-negative',
-  }),
+  errorLimit: entered(
+    'length',
+    'error limit of a reading on this engine, half-width; left out, as its tool may be',
+    { sign: 'not-negative' },
+  ).optional(),
   lobeSource: choice(keysOf(LOBE_SOURCES), 'where the lobe lift comes from'),
-  lobeErrorLimit: entered('length', 'error limit of the lobe lift, half-width', { sign: 'not-negative' }),
+  lobeErrorLimit: entered(
+    'length',
+    'error limit of the lobe lift, half-width; left out, as where it comes from may be',
+    { sign: 'not-negative' },
+  ).optional(),
 });
 export type Method = z.output<typeof method>;
 
@@ -73,4 +81,3 @@ export type SetUpSaid = Omit<z.output<typeof correctSetUp>, 'reason'>;
 
 /** Ratios that a reading is set against unless the call names others: common nominals, no published source. */
 export const NOMINAL_RATIOS = [1.45, 1.5, 1.52, 1.55, 1.6, 1.65, 1.7, 1.75, 1.8] as const;
-export const nominalRatio = ratio('a nominal ratio');

@@ -42,6 +42,8 @@ export const TOOLS = {
   'go-no-go': 'Go/no-go gauge',
   wire: 'Bent wire gauge',
   clay: 'Clay',
+  rule: 'Rule',
+  guess: 'A guess, not measured',
 } as const;
 
 export const SHEET_ARMS = {
@@ -62,7 +64,7 @@ export const SHEET_COLUMNS = {
   set: 'Lash and preload',
   gaps: 'Gaps',
 } as const;
-export type SheetColumn = keyof typeof SHEET_COLUMNS;
+type SheetColumn = keyof typeof SHEET_COLUMNS;
 
 export const columnOf = (kind: SheetKind): SheetColumn =>
   kind === 'lobe-lift' || kind === 'valve-lift'
@@ -89,7 +91,7 @@ const batch = {
 };
 export type SheetHow = z.output<z.ZodObject<typeof batch>>;
 
-const sheetReading = z.strictObject({
+export const sheetReading = z.strictObject({
   cylinder: bare('cylinder number, in the engine’s own numbering', { least: 1, most: 16, whole: true }),
   valve: choice(keysOf(VALVES), 'which valve of the cylinder'),
   kind: choice(keysOf(SHEET_KINDS), 'what was read'),
@@ -101,7 +103,6 @@ const sheetReading = z.strictObject({
     .optional()
     .meta({ description: 'the arm it was read with; left out, the one that sits there now' }),
 });
-export type SheetReadingInput = z.output<typeof sheetReading>;
 
 /** Readings of several valves, all taken the same way. All are kept or none. */
 export const newSheetReadings = z.strictObject({

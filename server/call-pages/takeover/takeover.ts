@@ -7,6 +7,7 @@ import {
   marksCard,
   missingCard,
   nextCard,
+  notCoveredCard,
   photographsCard,
   promisesCard,
   rawCard,
@@ -28,6 +29,7 @@ export function takeoverPage(whole: WholeCall): Page {
       cards: [
         callerCard(context),
         missingCard(frame, context),
+        ...notCoveredCard(context),
         nextCard(whole),
         promisesCard(context),
         foundCard(whole),

@@ -4,6 +4,12 @@ export function inches(value: number): string {
   return value < 0 && !/^\.0+$/.test(text) ? `-${text}` : text;
 }
 
+/** ` by about .012 in`; nothing where it would be said as none at all. */
+export function byAbout(value: number): string {
+  const text = inches(Math.abs(value));
+  return /^\.0+$/.test(text) ? '' : ` by about ${text} in`;
+}
+
 /** A name as it is stamped: 1.6, 1.65. */
 export function nameText(ratio: number): string {
   return String(Number(ratio.toFixed(4)));

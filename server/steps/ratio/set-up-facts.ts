@@ -1,6 +1,8 @@
+import type { Entered } from '../../../shared/schemas/entered.ts';
 import {
   ALIGNMENTS,
   LASH_STATES,
+  LIFT_TOOLS,
   LIFTERS,
   LOBE_SOURCES,
   RESTS_ON,
@@ -34,6 +36,13 @@ function armFact({ detail: { armName, armTaken } }: ShownSetUp): Fact {
   };
 }
 
+/** The limit as entered, or as its tool has it. */
+const limitFact = (typed: Entered | undefined, now: number): Fact => ({
+  label: 'Error limit, reading',
+  value: `± ${typed?.readAs ?? inches(now)}`,
+  note: typed === undefined ? 'as its tool may be; common practice, no published source' : LIMIT_SOURCE,
+});
+
 /** How the readings of a set-up are taken. */
 export function methodFacts(found: ShownSetUp): Fact[] {
   const { method, started } = found.setUp;
@@ -58,11 +67,12 @@ export function methodFacts(found: ShownSetUp): Fact[] {
       label: 'Travel, pushed in',
       value: `${method.travel?.readAs ?? 'not said'}, ${method.pushedIn?.readAs ?? 'not said'}`,
     },
-    { label: 'Error limit, reading', value: `± ${method.errorLimit.readAs}`, note: LIMIT_SOURCE },
+    { label: 'Read with', value: LIFT_TOOLS[now.tool ?? 'indicator'] },
+    limitFact(method.errorLimit, now.errorLimit),
     {
       label: 'Lobe lift from',
       value: LOBE_SOURCES[method.lobeSource],
-      note: `± ${method.lobeErrorLimit.readAs}`,
+      note: `± ${method.lobeErrorLimit?.readAs ?? inches(now.lobeErrorLimit)}`,
     },
   ];
 }
@@ -74,7 +84,7 @@ function valveFact({ setUp: { started }, detail: { setUp } }: ShownSetUp): Fact 
 }
 
 /** What was put right of it, each with who said so. */
-const putRight = ({ setUp: { statements } }: ShownSetUp): Fact[] =>
+export const putRight = ({ setUp: { statements } }: ShownSetUp): Fact[] =>
   statements.map(({ seq, reason, by, at }) => ({
     label: `Put right, line ${seq}`,
     value: reason,

@@ -7,7 +7,7 @@ import { type Fields, type FormReading, readForm } from '../../web/forms/read-fo
 export const cellField = ({ cylinder, valve }: ValvePlace, kind: SheetKind): string =>
   `grid.${cylinder}-${valve}.${kind}`;
 
-const CELL = /^grid\.(\d{1,2})-(intake|exhaust)\.([a-z-]+)$/;
+const CELL = /^grid\.(\d{1,2})-((?:intake|exhaust)(?:-[23])?)\.([a-z-]+)$/;
 const isKind = (text: string | undefined): text is SheetKind =>
   text !== undefined && Object.hasOwn(SHEET_KINDS, text);
 
@@ -29,7 +29,7 @@ function asReadings(fields: Fields): { readonly fields: Fields; readonly names: 
 const READING = /^readings\.(\d+)\b/;
 
 /** A fault of a reading, at the entry of the grid that it is from. */
-export const atCells =
+const atCells =
   (names: readonly string[]) =>
   <Fault extends { readonly field: string }>(fault: Fault): Fault => {
     const index = READING.exec(fault.field)?.[1];
