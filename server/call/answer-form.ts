@@ -46,6 +46,7 @@ export const answerForm = ({ side, base }: CallContext, of: Answerable): PageFor
   name: of.name,
   action: `${base}/answers`,
   labels: LABELS,
+  schema: answerQuestion,
   hidden: {
     step: of.step,
     question: keptWords(of.ask),

@@ -47,9 +47,10 @@ async function atFields(req: PageRequest, work: () => Promise<FormAnswer>): Prom
     return await work();
   } catch (error) {
     if (!(error instanceof InputFaults)) throw error;
-    const faults = error.faults.map(({ pointer, detail }) => ({
+    const faults = error.faults.map(({ pointer, detail, ambiguities }) => ({
       field: pointer.slice(1).replaceAll('/', '.'),
       detail,
+      ...defined({ ambiguities }),
     }));
     return { faults, typed: req.fields };
   }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { amountsIn } from '../quantities/amounts-in.ts';
 import { buildSpec } from './build-spec.ts';
+import { CAN_BE } from './can-be.ts';
 import { entered } from './entered.ts';
 import { choice } from './fields.ts';
 import { bare } from './number-fields.ts';
@@ -51,9 +52,15 @@ export const newReading = z
   .strictObject({
     kind: choice(keysOf(READING_KINDS), 'what was read'),
     pass: bare('number of the pass', { least: 1, most: 99, whole: true }).optional(),
-    peak: entered('length', 'the reading: at the peak, or at the lobe lift named'),
-    zeroReturn: entered('length', 'where the hand stood back on the base circle', { sign: 'any' }).optional(),
-    atLobeLift: entered('length', 'the lobe lift at which the valve was read, for valve-lift-at').optional(),
+    peak: entered('length', 'the reading: at the peak, or at the lobe lift named', CAN_BE.reading),
+    zeroReturn: entered('length', 'where the hand stood back on the base circle', CAN_BE.zeroReturn, {
+      sign: 'any',
+    }).optional(),
+    atLobeLift: entered(
+      'length',
+      'the lobe lift at which the valve was read, for valve-lift-at',
+      CAN_BE.partWay,
+    ).optional(),
     counted: z
       .boolean()
       .optional()
@@ -72,10 +79,17 @@ export const correctReading = z
     peak: entered(
       'length',
       'the reading as it should be; left out with the kind too, the reading is struck',
+      CAN_BE.reading,
     ).optional(),
-    zeroReturn: entered('length', 'where the hand stood back on the base circle', { sign: 'any' }).optional(),
+    zeroReturn: entered('length', 'where the hand stood back on the base circle', CAN_BE.zeroReturn, {
+      sign: 'any',
+    }).optional(),
     kind: choice(keysOf(READING_KINDS), 'what was read, where it was kept as something else').optional(),
-    atLobeLift: entered('length', 'the lobe lift at which the valve was read, for valve-lift-at').optional(),
+    atLobeLift: entered(
+      'length',
+      'the lobe lift at which the valve was read, for valve-lift-at',
+      CAN_BE.partWay,
+    ).optional(),
     reason: someWords('why the reading is replaced', 500),
   })
   .superRefine(({ kind }, ctx) => {
@@ -98,9 +112,14 @@ export const answerQuestion = z
       .optional()
       .meta({ description: 'the word of the question, such as turn-miscounted or read-back' }),
     found: z.boolean().optional().meta({ description: 'something was found wrong' }),
-    value: entered('length', 'the amount, where the question asks for one: how much lash was in it', {
-      sign: 'not-negative',
-    }).optional(),
+    value: entered(
+      'length',
+      'the amount, where the question asks for one: how much lash was in it',
+      CAN_BE.lashFound,
+      {
+        sign: 'not-negative',
+      },
+    ).optional(),
   })
   .superRefine(({ code, questionId, answer, value }, ctx) => {
     if (code === 'read-back' && !came(ctx, 'found'))

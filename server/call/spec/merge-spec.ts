@@ -1,4 +1,5 @@
 import { type BuildSpec, buildSpec } from '../../../shared/schemas/build-spec.ts';
+import { isPick } from '../../web/forms/picked-reading.ts';
 import type { Fields, FormFault } from '../../web/forms/read-form.ts';
 import { readForm } from '../../web/forms/read-form.ts';
 import { specText, valueAtPath } from './spec-texts.ts';
@@ -31,7 +32,7 @@ const entryOf = (field: string) => field.replace(/\.(durations|alsoPlanned)\..*$
 /** Fields of a form that a person changed from what they were shown. */
 export function changedFields(shown: BuildSpec, fields: Fields): string[] {
   return Object.keys(fields).filter(
-    (field) => field.includes('.') && (fields[field] ?? '') !== specText(shown, field),
+    (field) => !isPick(field) && field.includes('.') && (fields[field] ?? '') !== specText(shown, field),
   );
 }
 

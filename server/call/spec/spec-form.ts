@@ -1,5 +1,6 @@
 import { defined } from '../../../shared/defined.ts';
 import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
+import { buildSpec } from '../../../shared/schemas/build-spec.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { FormGroup } from '../../../views/parts/form.examples.ts';
 import { type Extra, type FormState, quantityField, selectField, textField } from '../../web/forms/fields.ts';
@@ -98,6 +99,7 @@ export function specForm(of: SpecFormOf): PageForm {
     name: of.name,
     action: of.action,
     labels,
+    schema: buildSpec,
     hidden: { revision: String(of.revision), part: of.part },
     initial: Object.fromEntries(Object.keys(labels).map((path) => [path, specText(of.spec, path)])),
     groups: (shown) =>

@@ -1,11 +1,12 @@
 import { InputFaults } from '../../../shared/problems/faults.ts';
 import type { Quantity } from '../../../shared/quantities/units.ts';
+import { CAN_BE } from '../../../shared/schemas/can-be.ts';
 import { type Gauged, gauged, type SaidInTurns } from '../../../shared/schemas/gauged.ts';
 import type { Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import { listSetUps, type SetUp } from '../set-ups/set-ups.ts';
 
-const reading = gauged('the reading');
+const reading = gauged('the reading', CAN_BE.sheetReading);
 
 const NO_DIAL =
   'counts turns, and the dial is not known: say the travel of its hand in one turn, or the reading as a length';

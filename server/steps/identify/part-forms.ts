@@ -1,3 +1,4 @@
+import { correctPartReading, newPartReading } from '../../../shared/schemas/part-reading.ts';
 import {
   FEATURE_WORDS,
   isMeasured,
@@ -73,6 +74,7 @@ export function partForm(context: CallContext, seen: PartSeen, kind: AskedKind):
   return {
     name: 'part',
     action: `${context.base}/part-readings`,
+    schema: newPartReading,
     hidden: { kind, ...ofPart(seen) },
     labels: { size: title, word: title, place: PLACE, ...HOW },
     initial: { tool: lastTool(seen) },
@@ -136,6 +138,7 @@ export function partCorrectionForm(context: CallContext, reading: PartReading): 
   return correctionForm({
     name: 'correct-part',
     action: `${context.base}/part-readings/${id}/correct`,
+    schema: correctPartReading,
     back: `${context.base}/steps/identify`,
     labels,
     initial: {

@@ -11,6 +11,7 @@ import { getCall } from '../../records/calls/calls.ts';
 import { putSetUpRight } from '../../records/set-ups/put-right.ts';
 import { noticeComponent } from '../../web/components.ts';
 import { textField } from '../../web/forms/fields.ts';
+import { picksOf } from '../../web/forms/picked-reading.ts';
 import { type Fields, readForm } from '../../web/forms/read-form.ts';
 import { formGroup, SET_UP_GROUPS, SET_UP_LABELS } from './set-up-fields.ts';
 import { fieldsOfSetUp } from './set-up-form.ts';
@@ -46,6 +47,7 @@ function putRightForm(context: CallContext, found: ShownSetUp): PageForm {
     name: 'put-right',
     action: `${context.base}/set-ups/${id}/correct`,
     labels: LABELS,
+    schema: correctSetUp,
     initial,
     hidden: Object.fromEntries(Object.entries(initial).map(([name, value]) => [`${WAS}${name}`, value])),
     groups: (shown) => [
@@ -83,6 +85,7 @@ function changedFields(posted: Fields): Fields {
   return {
     ...Object.fromEntries(changed.map((name) => [name, posted[name] ?? ''])),
     ...Object.fromEntries(emptied.map((fact, index) => [`notKnown.${index}`, fact])),
+    ...picksOf(posted),
     reason: posted.reason ?? '',
   };
 }

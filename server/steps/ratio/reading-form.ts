@@ -1,4 +1,5 @@
 import { UNITS, type Unit } from '../../../shared/quantities/units.ts';
+import { newReading } from '../../../shared/schemas/commands.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import type { PageForm } from '../../call/forms.ts';
 import type { ShownSetUp } from '../../call/shown-set-up.ts';
@@ -85,6 +86,7 @@ export function readingForm(context: CallContext, found: ShownSetUp, asked: Fiel
     action: `${context.base}/readings`,
     title: 'Keep a pass',
     labels: READING_LABELS,
+    schema: newReading,
     hidden: { setUpId: setUp.id },
     initial,
     groups: (shown) => [

@@ -1,3 +1,4 @@
+import { newSetUp } from '../../../shared/schemas/method.ts';
 import type { CallContext } from '../../call/context.ts';
 import type { PageForm } from '../../call/forms.ts';
 import type { SetUp } from '../../records/set-ups/set-ups.ts';
@@ -60,6 +61,7 @@ export function setUpForm(context: CallContext, from: SetUp | undefined, asked: 
     name: 'set-up',
     action: `${context.base}/set-ups`,
     labels: SET_UP_LABELS,
+    schema: newSetUp,
     initial: { ...initialOf(context, from), ...said },
     groups: (shown) => SET_UP_GROUPS.map((group) => formGroup(group, shown, context)),
     buttons: [

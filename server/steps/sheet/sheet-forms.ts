@@ -1,4 +1,4 @@
-import { SHEET_KINDS, type SheetKind } from '../../../shared/schemas/sheet.ts';
+import { oneValve, pasteSheet, SHEET_KINDS, type SheetKind } from '../../../shared/schemas/sheet.ts';
 import { keysOf, VALVES } from '../../../shared/schemas/words.ts';
 import { type Order, rowsInOrder } from '../../assessment/sheet/of-sheet.ts';
 import type { CallContext } from '../../call/context.ts';
@@ -51,6 +51,7 @@ export function oneValveForm(context: CallContext, sheet: SheetDetail, order: Or
     action: `${context.base}/sheet`,
     title: isStopped(context) ? 'What was read with the arms before' : 'One valve at a time',
     labels,
+    schema: oneValve,
     hidden: { order },
     initial: { ...lastHow(context), cylinder: String(next.cylinder), valve: next.valve },
     groups: (shown) => [
@@ -85,6 +86,7 @@ export function pasteForm(context: CallContext, order: Order, looked: boolean): 
     action: `${context.base}/sheet/paste`,
     title: 'Paste rows of a spreadsheet',
     labels: { ...HOW, ...PASTE },
+    schema: pasteSheet,
     hidden: { order },
     initial: lastHow(context),
     groups: (shown) => [

@@ -1,4 +1,4 @@
-import { SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
+import { newSheetReadings, SHEET_CAN_BE, SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import { SPRINGS } from '../../../shared/schemas/words.ts';
 import { type Order, rowsInOrder } from '../../assessment/sheet/of-sheet.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
@@ -7,7 +7,7 @@ import type { SheetKindName, Spring } from '../../mechanics/assessment/evidence.
 import type { SheetDetail, SheetRowDetail } from '../../mechanics/assessment/sheet/detail.ts';
 import { newestDial } from '../../records/sheet/said-in-turns.ts';
 import { tableComponent } from '../../web/components.ts';
-import { fieldId } from '../../web/forms/fields.ts';
+import { asksOf, fieldId, rangeText } from '../../web/forms/fields.ts';
 import { cellField } from './grid-fields.ts';
 import { HOW, howGroup, lastHow } from './how-group.ts';
 import { liftsTable } from './lifts-table.ts';
@@ -53,6 +53,7 @@ export function gridForm(context: CallContext, sheet: SheetDetail, order: Order)
     name: 'grid',
     action: `${context.base}/sheet/grid`,
     labels,
+    schema: newSheetReadings,
     hidden: { order },
     initial: lastHow(context),
     groups: (shown) => [
@@ -70,8 +71,10 @@ export function gridForm(context: CallContext, sheet: SheetDetail, order: Order)
                 value: shown.typed[name] ?? '',
                 reads: 'length',
                 unit: 'in',
+                canBe: rangeText(SHEET_CAN_BE[kind]),
                 ...(dial === undefined ? {} : { perTurn: `${dial.value} ${dial.unit}` }),
                 ...(error === undefined ? {} : { error }),
+                ...asksOf(shown, name),
                 ...(kind === 'valve-lift' && valveName(row) === valveName(next) && shown.faults.length === 0
                   ? { autofocus: true }
                   : {}),

@@ -1,4 +1,4 @@
-import { ENGINE_HEAT, LASH_MOMENTS, NUT_STATES } from '../../../../shared/schemas/lash-log.ts';
+import { ENGINE_HEAT, LASH_MOMENTS, NUT_STATES, newLashLine } from '../../../../shared/schemas/lash-log.ts';
 import { VALVES } from '../../../../shared/schemas/words.ts';
 import type { CallContext } from '../../../call/context.ts';
 import type { PageForm } from '../../../call/forms.ts';
@@ -38,6 +38,7 @@ export function lashForm(context: CallContext, last: LoggedLash | undefined): Pa
     name: 'lash',
     action: `${context.base}/lash`,
     labels: LABELS,
+    schema: newLashLine,
     ...(stopped ? { title: 'What was found or set on an earlier day' } : {}),
     initial: {
       cylinder: last === undefined ? '' : String(last.reading.cylinder),

@@ -1,4 +1,10 @@
-import { MARK_FOUND, MARK_SIDES, PUSHROD_OVER } from '../../../../shared/schemas/tip-mark.ts';
+import {
+  correctTipMark,
+  MARK_FOUND,
+  MARK_SIDES,
+  newTipMark,
+  PUSHROD_OVER,
+} from '../../../../shared/schemas/tip-mark.ts';
 import { SPRINGS, VALVES } from '../../../../shared/schemas/words.ts';
 import type { Component } from '../../../../views/parts/components.ts';
 import type { FormGroup } from '../../../../views/parts/form.examples.ts';
@@ -116,6 +122,7 @@ export function markForm(context: CallContext, last: TipMark | undefined): PageF
   return {
     name: 'mark',
     action: `${context.base}/tip-marks`,
+    schema: newTipMark,
     labels: MARK_LABELS,
     ...(stopped ? { title: 'A mark that was found after running' } : {}),
     initial: stopped ? { ...initial, found: 'after-running' } : initial,
@@ -140,6 +147,7 @@ export function markCorrectionForm(context: CallContext, mark: TipMark): PageFor
   return correctionForm({
     name: 'correct-mark',
     action: `${context.base}/tip-marks/${mark.id}`,
+    schema: correctTipMark,
     back: `${context.base}/steps/geometry?of=marks`,
     labels: MARK_LABELS,
     initial: {
