@@ -90,6 +90,7 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
   return {
     call: {
       goal: goalOf(call.goal),
+      ...(record.build.units === 'metric' ? { units: record.build.units } : {}),
       engineState: pick(keysOf(ENGINE_STATES), call.engineState, 'not-asked'),
       closed: call.closedAt !== undefined,
       ...holdOf(call, record),

@@ -1,4 +1,5 @@
 import { defined } from '../../shared/defined.ts';
+import { speaking } from '../../shared/quantities/spoken-units.ts';
 import type { CallLink } from '../../views/pages/pages.ts';
 import type { Component } from '../../views/parts/components.ts';
 import type { CallContext } from '../call/context.ts';
@@ -10,6 +11,7 @@ import { besides, type CallFrame, stepNamed } from './frame.ts';
 import { holdOf, isHeld, stopForm } from './hold.ts';
 import { missingOf } from './missing.ts';
 import { tapeOf } from './tape.ts';
+import { unitsForm } from './units-form.ts';
 
 function pagerOf(
   frame: CallFrame,
@@ -42,14 +44,31 @@ function wordsOf(frame: CallFrame, context: CallContext, name: string) {
   return why === undefined ? words : { ...words, ...why, title: words.link };
 }
 
+interface PlaceOfPage {
+  readonly step: string;
+  readonly title?: string;
+  readonly position?: string;
+}
+
 /** A step in the frame of its side: missing, step and tape at the desk; one step and the tape at the bench. */
 export function stepPage(
   frame: CallFrame,
   context: CallContext,
-  at: { readonly step: string; readonly title?: string; readonly position?: string },
+  at: PlaceOfPage,
   body: StepBody,
   rejected: RejectedForm | undefined,
 ): Page {
+  return speaking(context.build.units, () => framed(frame, context, at, body, rejected));
+}
+
+function framed(
+  frame: CallFrame,
+  context: CallContext,
+  at: PlaceOfPage,
+  body: StepBody,
+  rejected: RejectedForm | undefined,
+): Page {
+  const units = unitsForm(context, at.step);
   const stop = stopForm(context);
   const hold = holdOf(context);
   const words = wordsOf(frame, context, at.step);
@@ -71,6 +90,7 @@ export function stepPage(
     ...body.slots,
     ...(context.side === 'bench' ? [pagerOf(frame, context, at.step, body.screens)] : []),
     ...(isHeld(context) ? [] : [formComponent(stop, rejected)]),
+    formComponent(units, rejected),
   ];
   return {
     template: 'call',
@@ -83,7 +103,7 @@ export function stepPage(
       seq: context.build.version,
     },
     data: {
-      errors: errorsOf([...body.forms, stop], rejected),
+      errors: errorsOf([...body.forms, stop, units], rejected),
       side: context.side,
       links: linksOf(context),
       missing: missingOf(frame, context, at.step),

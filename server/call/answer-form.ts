@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { defined } from '../../shared/defined.ts';
 import { amountsIn } from '../../shared/quantities/amounts-in.ts';
 import { formatQuantity } from '../../shared/quantities/format.ts';
+import { toldIn } from '../../shared/quantities/spoken-units.ts';
 import { fromSi } from '../../shared/quantities/units.ts';
 import { answerQuestion, asksForLash } from '../../shared/schemas/commands.ts';
 import { STEP_NAMES, type StepName } from '../../shared/steps.ts';
@@ -35,7 +36,7 @@ const offerField = (code: string): string => `offer-${code}`;
 const offersOf = ({ answers }: Answerable): Record<string, string> =>
   Object.fromEntries(
     answers.flatMap(({ code, value }) =>
-      value === undefined ? [] : [[offerField(code), formatQuantity(fromSi(value, 'in'))]],
+      value === undefined ? [] : [[offerField(code), formatQuantity(fromSi(value, toldIn('in')))]],
     ),
   );
 
@@ -66,7 +67,6 @@ export const answerForm = ({ side, base }: CallContext, of: Answerable): PageFor
         ...(takesValue(of)
           ? [
               quantityField(shown, 'value', LABELS.value, 'length', {
-                assume: 'in',
                 optional: true,
                 hint: 'As it was said: .018, 18 thou. Not known is left empty.',
                 ...(side === 'bench' ? { big: true } : {}),

@@ -4,6 +4,7 @@ import { InputFaults } from '../../shared/problems/faults.ts';
 import type { Principal } from '../auth/principal.ts';
 import type { Registered } from '../compute/registry.ts';
 import type { Tx } from '../database/database.ts';
+import { unitsOfBuild } from '../records/builds/units.ts';
 import { type Call, getCall } from '../records/calls/calls.ts';
 import { type Fields, type FormOptions, readForm } from '../web/forms/read-form.ts';
 import type { FormAnswer, PageRequest } from '../web/page-route.ts';
@@ -34,7 +35,11 @@ export interface StepForm {
 /** Where a form leads: a step with what its address says, the call's next step, or a page beside the steps. */
 export type Destination = { readonly step: string } | { readonly page: string };
 
-const INCHES: FormOptions = { lengths: 'in' };
+/** How numbers without a unit are read: in the units that the call is spoken in. */
+export async function spokenIn(tx: Tx, principal: Principal, call: Call): Promise<FormOptions> {
+  const units = await unitsOfBuild(tx, principal, call.buildId);
+  return { lengths: units === 'metric' ? 'mm' : 'in' };
+}
 
 export function addressOf(req: PageRequest, to: Destination): FormAnswer {
   const base = baseOf(req);
@@ -66,7 +71,7 @@ export function stepForm<Schema extends z.ZodObject>(form: {
   fields?(posted: Fields, source: FormSource): Fields | Promise<Fields>;
   /** What stands in the form when it comes back with a fault; left out, what was typed. */
   back?(posted: Fields): Fields;
-  /** How numbers without a unit are read; left out, in inches. */
+  /** How numbers without a unit are read; left out, as the call is spoken. */
   units?(source: FormSource): FormOptions | Promise<FormOptions>;
   run(input: z.output<Schema>, source: FormSource): Promise<Destination | FormAnswer>;
 }): StepForm {
@@ -78,7 +83,11 @@ export function stepForm<Schema extends z.ZodObject>(form: {
       const call = await getCall(tx, req.principal, callIdOf(req));
       const source: FormSource = { tx, req, principal: req.principal, call, computations };
       const fields = (await form.fields?.(req.fields, source)) ?? req.fields;
-      const read = readForm(form.schema, fields, (await form.units?.(source)) ?? INCHES);
+      const read = readForm(
+        form.schema,
+        fields,
+        (await form.units?.(source)) ?? (await spokenIn(tx, req.principal, call)),
+      );
       if (!read.ok) return { faults: read.faults, typed: form.back?.(req.fields) ?? req.fields };
       return atFields(req, async () => {
         const done = await form.run(read.data, source);

@@ -7,7 +7,16 @@ import { choice } from './fields.ts';
 import { bare } from './number-fields.ts';
 import { someWords, words } from './texts.ts';
 import { came, evenIfFaulty, faultAt } from './two-forms.ts';
-import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, keysOf, READING_KINDS, VALVES } from './words.ts';
+import {
+  CALLER_ROLES,
+  CONTACT,
+  ENGINE_STATES,
+  GOALS,
+  keysOf,
+  READING_KINDS,
+  UNIT_SYSTEMS,
+  VALVES,
+} from './words.ts';
 
 /** The input of each command: one schema for its JSON route and its form. */
 export const openCall = z.strictObject({
@@ -17,6 +26,10 @@ export const openCall = z.strictObject({
   goal: choice(keysOf(GOALS), 'what the caller wants from this call'),
   buildLabel: someWords('a name for the build that both sides will know it by'),
   buildId: z.uuid().optional().meta({ description: 'a build that exists already' }),
+  units: choice(
+    keysOf(UNIT_SYSTEMS),
+    'what the call is spoken in; left out, as the build’s calls were, and inches for a new one',
+  ).optional(),
 });
 
 export const triage = z.strictObject({
@@ -24,6 +37,9 @@ export const triage = z.strictObject({
   contact: choice(keysOf(CONTACT), 'did anything hit, bend, come loose or turn tight'),
 });
 
+export const chooseUnits = z.strictObject({
+  units: choice(keysOf(UNIT_SYSTEMS), 'what the calls about the build are spoken in'),
+});
 export const setHold = z.strictObject({ reason: someWords('why nobody turns it', 500) });
 export const liftHold = z.strictObject({ reason: someWords('why it may be turned again', 500) });
 export const closeCall = z.strictObject({ outcome: someWords('how the call ended', 2000) });

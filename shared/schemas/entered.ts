@@ -23,7 +23,7 @@ interface Turn {
 }
 
 /** What else the place of an entry tells of it. */
-interface PlaceOfEntry {
+export interface PlaceOfEntry {
   /** `20 tpi` is a length: a pitch. */
   readonly threads?: boolean;
   /** What lies outside the range is kept, and asked about by what it is used for. */
@@ -57,9 +57,8 @@ function askWhich(text: string, ambiguities: readonly Ambiguity[]): Understood {
 }
 
 function readThere(text: string, options: Parameters<typeof readNumber>[1], place: Place): NumberReading {
-  const read = readInField(text, { ...options, range: place.range });
-  const isOutside = !read.ok && read.fault?.code === 'out-of-range';
-  return isOutside && place.asksLater === true ? readNumber(text, options) : read;
+  const alone = place.asksLater === true ? readNumber(text, options) : undefined;
+  return alone?.ok === true ? alone : readInField(text, { ...options, range: place.range });
 }
 
 function understandText(

@@ -7,7 +7,7 @@ import { readBetween, sayBounds, saysBetween } from '../quantities/read-between.
 import { outsideOf } from '../quantities/read-in-field.ts';
 import { saysTurns } from '../quantities/turns-reading.ts';
 import { isUnit, UNITS, type Unit } from '../quantities/units.ts';
-import { entered } from './entered.ts';
+import { entered, type PlaceOfEntry } from './entered.ts';
 import { fieldInfo } from './field-info.ts';
 import { quantityJsonSchema } from './quantity-fields.ts';
 
@@ -41,9 +41,9 @@ function boundsOf(canBe: FieldRange) {
     });
 }
 
-const readersOf = (canBe: FieldRange): Readers => ({
+const readersOf = (canBe: FieldRange, place: PlaceOfEntry = {}): Readers => ({
   canBe,
-  figure: entered('length', 'one figure', canBe, { sign: 'any' }),
+  figure: entered('length', 'one figure', canBe, { sign: 'any' }, place),
   bounds: boundsOf(canBe),
 });
 
@@ -163,8 +163,8 @@ const infoOf = (description: string) => ({
 });
 
 /** A length that may lie between two gauges, kept as it was found. */
-export function gauged(description: string, canBe: FieldRange) {
-  const readers = readersOf(canBe);
+export function gauged(description: string, canBe: FieldRange, place: PlaceOfEntry = {}) {
+  const readers = readersOf(canBe, place);
   const schema = z
     .unknown()
     .transform((raw, ctx) => readGauged(raw, ctx, readers))
@@ -184,8 +184,8 @@ const isBareTurns = (raw: unknown): boolean =>
   !(typeof raw === 'object' && raw !== null && Reflect.get(raw, 'perTurn') !== undefined);
 
 /** The same, and a count of turns where the dial is known elsewhere: `4 turns 37`. */
-export function gaugedOrTurns(description: string, canBe: FieldRange) {
-  const readers = readersOf(canBe);
+export function gaugedOrTurns(description: string, canBe: FieldRange, place: PlaceOfEntry = {}) {
+  const readers = readersOf(canBe, place);
   const schema = z
     .unknown()
     .transform((raw, ctx): Gauged | SaidInTurns =>

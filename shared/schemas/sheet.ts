@@ -25,6 +25,9 @@ export const SHEET_KINDS = {
 } as const;
 export type SheetKind = keyof typeof SHEET_KINDS;
 
+/** Lifts are asked about once they are kept, a whole column at once: one column in another unit is one question. */
+export const SHEET_ASKED_LATER: readonly SheetKind[] = ['lobe-lift', 'valve-lift'];
+
 /** What each of them can be. */
 export const SHEET_CAN_BE: Readonly<Record<SheetKind, FieldRange>> = {
   'lobe-lift': CAN_BE.reading,
@@ -115,6 +118,7 @@ const readingShape = {
   reading: gaugedOrTurns(
     'the reading: one figure, turns of the dial (4 turns 37), or the two gauges it lies between',
     CAN_BE.sheetReading,
+    { asksLater: true },
   ),
   armId: z
     .uuid()
@@ -123,7 +127,8 @@ const readingShape = {
 };
 
 const sheetReading = z.strictObject(readingShape).superRefine(({ kind, reading }, ctx) => {
-  const outside = 'inTurns' in reading ? undefined : gaugedOutside(reading, SHEET_CAN_BE[kind]);
+  if ('inTurns' in reading || SHEET_ASKED_LATER.includes(kind)) return;
+  const outside = gaugedOutside(reading, SHEET_CAN_BE[kind]);
   if (outside !== undefined) faultAt(ctx, ['reading'], 'out-of-range', outside);
 });
 export type SheetReadingInput = z.output<typeof sheetReading>;
@@ -151,6 +156,7 @@ export const correctSheetReading = z.strictObject({
   reading: gaugedOrTurns(
     'the reading as it should be; left out, the reading is struck',
     CAN_BE.sheetReading,
+    { asksLater: true },
   ).optional(),
   reason: someWords('why the reading is replaced', 500),
 });

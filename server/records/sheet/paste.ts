@@ -5,6 +5,7 @@ import { type Gauged, gauged } from '../../../shared/schemas/gauged.ts';
 import {
   type NewSheetReadings,
   type PasteSheet,
+  SHEET_ASKED_LATER,
   SHEET_CAN_BE,
   SHEET_KINDS,
   type SheetKind,
@@ -33,8 +34,11 @@ export interface Pasted {
 }
 
 const MOST_ROWS = 40;
+const askedLater = (kind: SheetKind) => ({ asksLater: SHEET_ASKED_LATER.includes(kind) });
 const READINGS = new Map(
-  keysOf(SHEET_KINDS).map((kind) => [kind, gauged(SHEET_KINDS[kind], SHEET_CAN_BE[kind])] as const),
+  keysOf(SHEET_KINDS).map(
+    (kind) => [kind, gauged(SHEET_KINDS[kind], SHEET_CAN_BE[kind], askedLater(kind))] as const,
+  ),
 );
 const EMPTY = /^[-–—?]*$/;
 
@@ -119,7 +123,7 @@ function readCell(
   { kind, unit, perTurn }: CellsAre,
 ): { ok: true; value: Gauged } | { ok: false; detail: string } {
   const dial = perTurn === undefined ? {} : { perTurn: { value: perTurn.value, unit: perTurn.unit } };
-  const reading = READINGS.get(kind) ?? gauged(kind, SHEET_CAN_BE[kind]);
+  const reading = READINGS.get(kind) ?? gauged(kind, SHEET_CAN_BE[kind], askedLater(kind));
   const read = reading.safeParse({ typed: text, assume: unit, ...dial });
   return read.success
     ? { ok: true, value: read.data }

@@ -6,7 +6,7 @@ import type { Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import { listSetUps, type SetUp } from '../set-ups/set-ups.ts';
 
-const reading = gauged('the reading', CAN_BE.sheetReading);
+const reading = gauged('the reading', CAN_BE.sheetReading, { asksLater: true });
 
 const NO_DIAL =
   'counts turns, and the dial is not known: say the travel of its hand in one turn, or the reading as a length';

@@ -49,7 +49,6 @@ const howFields = (shown: FormState, kind: string): Component[] => [
     : []),
   selectField(shown, 'tool', HOW.tool, PART_TOOLS),
   quantityField(shown, 'within', HOW.within, 'length', {
-    assume: 'in',
     optional: true,
     hint: 'Left empty: as that tool usually is.',
   }),
@@ -83,7 +82,7 @@ export function partForm(context: CallContext, seen: PartSeen, kind: AskedKind):
         slots: isPartFeature(kind)
           ? [choiceField(shown, 'word', title, FEATURE_WORDS[kind], { inline: true }), place(shown)]
           : [
-              quantityField(shown, 'size', title, 'length', { assume: 'in', ...bigAt(context) }),
+              quantityField(shown, 'size', title, 'length', { ...bigAt(context) }),
               ...howFields(shown, kind),
               place(shown),
             ],
@@ -149,7 +148,7 @@ export function partCorrectionForm(context: CallContext, reading: PartReading): 
     },
     slots: (shown) => [
       isMeasured(kind)
-        ? quantityField(shown, 'size', labels.size, 'length', { assume: 'in', hint, ...bigAt(context) })
+        ? quantityField(shown, 'size', labels.size, 'length', { hint, ...bigAt(context) })
         : isPartFeature(kind)
           ? choiceField(shown, 'word', labels.word, FEATURE_WORDS[kind], { inline: true, hint })
           : textField(shown, 'mark', labels.mark, { hint, ...bigAt(context) }),

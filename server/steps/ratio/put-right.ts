@@ -5,7 +5,7 @@ import { type CallContext, callIdOf, valveName } from '../../call/context.ts';
 import { formComponent, type PageForm, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
 import type { EntryCorrection } from '../../call/step-correction.ts';
-import { addressOf } from '../../call/step-form.ts';
+import { addressOf, spokenIn } from '../../call/step-form.ts';
 import { notFound } from '../../problems/failure.ts';
 import { getCall } from '../../records/calls/calls.ts';
 import { putSetUpRight } from '../../records/set-ups/put-right.ts';
@@ -111,7 +111,7 @@ export const setUpCorrection: EntryCorrection = {
   },
   async post(tx, req) {
     const call = await getCall(tx, req.principal, callIdOf(req));
-    const read = readForm(correctSetUp, changedFields(req.fields), { lengths: 'in' });
+    const read = readForm(correctSetUp, changedFields(req.fields), await spokenIn(tx, req.principal, call));
     if (!read.ok) return { faults: read.faults, typed: req.fields };
     const { id } = await putSetUpRight(tx, req.principal, call.buildId, req.params.setUpId ?? '', read.data);
     return addressOf(req, { step: `ratio?set-up=${id}` });

@@ -49,7 +49,6 @@ const length =
   (hint?: string): MakesField =>
   (shown, name) =>
     quantityField(shown, name, SET_UP_LABELS[name], 'length', {
-      assume: 'in',
       ...defined({ hint }),
     });
 

@@ -10,7 +10,7 @@ import {
   type SheetKind,
 } from '../../../shared/schemas/sheet.ts';
 import type { ValvePlace } from '../../mechanics/assessment/evidence.ts';
-import { type Fields, type FormReading, readForm } from '../../web/forms/read-form.ts';
+import { type Fields, type FormOptions, type FormReading, readForm } from '../../web/forms/read-form.ts';
 
 /** The name of the entry of one figure of one valve. */
 export const cellField = ({ cylinder, valve }: ValvePlace, kind: SheetKind): string =>
@@ -55,6 +55,7 @@ const MOST_CYLINDERS = 16;
 export function readGrid(
   fields: Fields,
   perTurn: Quantity | undefined,
+  lengths: FormOptions['lengths'],
 ): { readonly names: readonly string[]; readonly read: FormReading<NewSheetReadings> } {
   const cells = cellsOf(fields);
   const names = cells.map(({ name }) => name);
@@ -63,7 +64,7 @@ export function readGrid(
     const detail = `is of no cylinder from 1 to ${MOST_CYLINDERS}`;
     return { names, read: { ok: false, faults: wrong.map(({ name }) => ({ field: name, detail })) } };
   }
-  const read = readForm(schemaOf(cells), fields, { lengths: 'in', ...defined({ perTurn }) });
+  const read = readForm(schemaOf(cells), fields, { lengths, ...defined({ perTurn }) });
   if (!read.ok) return { names, read };
   const { grid = {}, ...how } = read.data;
   const readings = cells.flatMap(({ row, kind, cylinder, valve }) => {

@@ -1,3 +1,4 @@
+import { toldIn } from '../../../shared/quantities/spoken-units.ts';
 import { oneValve, pasteSheet, SHEET_KINDS, type SheetKind } from '../../../shared/schemas/sheet.ts';
 import { keysOf, VALVES } from '../../../shared/schemas/words.ts';
 import { type Order, rowsInOrder } from '../../assessment/sheet/of-sheet.ts';
@@ -88,7 +89,7 @@ export function pasteForm(context: CallContext, order: Order, looked: boolean): 
     labels: { ...HOW, ...PASTE },
     schema: pasteSheet,
     hidden: { order },
-    initial: lastHow(context),
+    initial: { ...lastHow(context), unit: toldIn('in') },
     groups: (shown) => [
       {
         slots: [

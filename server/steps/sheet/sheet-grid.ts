@@ -1,3 +1,4 @@
+import { toldIn } from '../../../shared/quantities/spoken-units.ts';
 import { newSheetReadings, SHEET_CAN_BE, SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import { SPRINGS } from '../../../shared/schemas/words.ts';
 import { type Order, rowsInOrder } from '../../assessment/sheet/of-sheet.ts';
@@ -70,7 +71,7 @@ export function gridForm(context: CallContext, sheet: SheetDetail, order: Order)
                 label: nameOf(row, kind),
                 value: shown.typed[name] ?? '',
                 reads: 'length',
-                unit: 'in',
+                unit: toldIn('in'),
                 canBe: rangeText(SHEET_CAN_BE[kind]),
                 ...(dial === undefined ? {} : { perTurn: `${dial.value} ${dial.unit}` }),
                 ...(error === undefined ? {} : { error }),

@@ -3,7 +3,8 @@ import { defined } from '../../../shared/defined.ts';
 import type { FieldRange } from '../../../shared/quantities/field-range.ts';
 import { readInField } from '../../../shared/quantities/read-in-field.ts';
 import { readNumber } from '../../../shared/quantities/read-number.ts';
-import { type Dimension, type Quantity, type Unit, unitsOf } from '../../../shared/quantities/units.ts';
+import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
+import { answerUnit, type Dimension, type Quantity, type Unit } from '../../../shared/quantities/units.ts';
 import { fieldInfo } from '../../../shared/schemas/field-info.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { FieldData } from '../../../views/parts/field.examples.ts';
@@ -104,7 +105,7 @@ export function quantityField(
   } = {},
 ): Component {
   const { assume: given, perTurn, echo, range = rangeOf(shown, name), ...rest } = extra;
-  const assume = given ?? unitsOf(dimension)[0];
+  const assume = given ?? answerUnit(dimension, spokenUnits());
   const value = shown.typed[name] ?? '';
   const data: FieldData = {
     id: fieldId(name, shown),

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { defined } from '../../../shared/defined.ts';
 import type { InputFault, PossibleReading } from '../../../shared/problems/faults.ts';
 import { readNumber } from '../../../shared/quantities/read-number.ts';
-import { type Quantity, type Unit, unitsOf } from '../../../shared/quantities/units.ts';
+import { answerUnit, type Quantity, type Unit, unitsOf } from '../../../shared/quantities/units.ts';
 import { fieldInfo } from '../../../shared/schemas/field-info.ts';
 import { faultsOf } from '../../compute/faults-of.ts';
 import { pickedFrom, pickName } from './picked-reading.ts';
@@ -32,6 +32,7 @@ export interface FormFault {
 /** Unit that is meant for a dimension when none is written, in the order trade people write them. */
 function assumedUnit(dimension: Parameters<typeof unitsOf>[0], options: FormOptions): Unit {
   if (dimension === 'length') return options.lengths;
+  if (options.lengths === 'mm') return answerUnit(dimension, 'metric');
   const [first] = unitsOf(dimension);
   if (first === undefined) throw new Error(`no unit for ${dimension}`);
   return first;
