@@ -1,4 +1,5 @@
 import { defined } from '../../shared/defined.ts';
+import { inSpoken } from '../../shared/quantities/authored.ts';
 import { speaking } from '../../shared/quantities/spoken-units.ts';
 import type { CallLink } from '../../views/pages/pages.ts';
 import type { Component } from '../../views/parts/components.ts';
@@ -34,7 +35,7 @@ function pagerOf(
 
 /** What is asked at the desk, or how it is done at the bench. */
 function wordsFor(context: CallContext, words: { say: string; how: string }): { say?: string; how?: string } {
-  return context.side === 'desk' ? { say: words.say } : { how: words.how };
+  return context.side === 'desk' ? { say: inSpoken(words.say) } : { how: inSpoken(words.how) };
 }
 
 /** What the step is called and says; under a stop nobody is asked to turn anything, nor told how. */

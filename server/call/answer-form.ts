@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { defined } from '../../shared/defined.ts';
 import { amountsIn } from '../../shared/quantities/amounts-in.ts';
+import { inSpoken } from '../../shared/quantities/authored.ts';
 import { formatQuantity } from '../../shared/quantities/format.ts';
 import { toldIn } from '../../shared/quantities/spoken-units.ts';
 import { fromSi } from '../../shared/quantities/units.ts';
@@ -68,7 +69,7 @@ export const answerForm = ({ side, base }: CallContext, of: Answerable): PageFor
           ? [
               quantityField(shown, 'value', LABELS.value, 'length', {
                 optional: true,
-                hint: 'As it was said: .018, 18 thou. Not known is left empty.',
+                hint: inSpoken('As it was said: .018, 18 thou. Not known is left empty.'),
                 ...(side === 'bench' ? { big: true } : {}),
               }),
             ]

@@ -22,3 +22,6 @@ export function asEntered(readAs: string): string {
   const said = converted(amount);
   return said === amount ? readAs : `${said} (as typed ${readAs})`;
 }
+
+/** A figure of ours or of the shop's that was not typed for this call: told in the units that are spoken. */
+export const asTold = (readAs: string): string => (spokenUnits() === 'inch' ? readAs : converted(readAs));

@@ -1,3 +1,4 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { formatNumber, placesOf, writeExact } from '../../../shared/quantities/format.ts';
 import { readNumber } from '../../../shared/quantities/read-number.ts';
 import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
@@ -52,5 +53,5 @@ export function readText(spec: BuildSpec, path: string): string {
   const value = valueAtPath(spec, path);
   const readAs: unknown =
     typeof value === 'object' && value !== null ? Reflect.get(value, 'readAs') : undefined;
-  return typeof readAs === 'string' ? readAs : specText(spec, path);
+  return typeof readAs === 'string' ? asEntered(readAs) : specText(spec, path);
 }

@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import { inSpoken } from '../../../shared/quantities/authored.ts';
+import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { Fact } from '../../../views/parts/facts.examples.ts';
 import type { Registered } from '../../compute/registry.ts';
@@ -61,7 +63,7 @@ export function workingText(computations: Computations, working: Working): strin
 
 /** What goes with the kept answers, each once. */
 export const workingCautions = (workings: readonly Working[]): string[] =>
-  workings.flatMap((working) => answerOf(working)?.cautions ?? []);
+  workings.flatMap((working) => (answerOf(working)?.cautions ?? []).map(inSpoken));
 
 const byWhom = ({ seq, by, at, revision }: Working) =>
   `line ${seq}, ${by}, ${momentText(at)}, build revision ${revision}`;
@@ -78,7 +80,7 @@ function workingComponents(
   const cameOut = scalars.map(({ label, value }) => ({ label, value: shownValue(value) }));
   const short = tables.filter(({ rows }) => rows.length > 0 && rows.length <= MOST_ROWS);
   const long = tables.filter(({ rows }) => rows.length > MOST_ROWS);
-  const drawings = drawingsOf(each, working.inputs, answer.result, 'inch').map((drawing, index) =>
+  const drawings = drawingsOf(each, working.inputs, answer.result, spokenUnits()).map((drawing, index) =>
     drawingComponent({ ...withoutTable(drawing), id: `working-${working.seq}-${index}` }),
   );
   const words = columnComponent(

@@ -23,10 +23,12 @@ export const lowOrHigh = (off: number): string => `${inches(Math.abs(off))} ${of
 const LOAD_STEP = { inch: 5 * LBF, metric: 20 } as const;
 const LOAD_UNIT = { inch: { name: 'lb', is: LBF }, metric: { name: answerUnit('load', 'metric'), is: 1 } };
 
-/** `310 lb`, `1380 N`: no finer than a spring's own tolerance. */
-export function loadSaid(newtons: number): string {
+/** `310`: a load without its unit. */
+export function bareLoad(newtons: number): string {
   const system = spokenUnits();
-  const { name, is } = LOAD_UNIT[system];
   const step = LOAD_STEP[system];
-  return `${Math.round((Math.round(newtons / step) * step) / is)} ${name}`;
+  return String(Math.round((Math.round(newtons / step) * step) / LOAD_UNIT[system].is));
 }
+
+/** `310 lb`, `1380 N`: no finer than a spring's own tolerance. */
+export const loadSaid = (newtons: number): string => `${bareLoad(newtons)} ${LOAD_UNIT[spokenUnits()].name}`;

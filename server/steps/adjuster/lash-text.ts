@@ -1,9 +1,10 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { type LoggedLash, logOfTheseArms } from '../../records/lash-log/lash-log.ts';
 
 /** `5 intake set .016 in, cold`: a line of the log in words. */
 export const lashText = ({ reading, moment, engine }: LoggedLash): string =>
-  `${valveName(reading)} ${moment} ${reading.reading.readAs}${engine === 'not-said' ? '' : `, ${engine}`}`;
+  `${valveName(reading)} ${moment} ${asEntered(reading.reading.readAs)}${engine === 'not-said' ? '' : `, ${engine}`}`;
 
 export const standingLines = ({ record }: CallContext): LoggedLash[] => logOfTheseArms(record.lashLines);
 
@@ -23,5 +24,5 @@ export function newestFound(context: CallContext): FoundGap | undefined {
     .at(-1);
   if (found === undefined) return undefined;
   const { reading, engine } = found;
-  return { name: valveName(reading), valve: reading.valve, gap: reading.reading.readAs, engine };
+  return { name: valveName(reading), valve: reading.valve, gap: asEntered(reading.reading.readAs), engine };
 }

@@ -1,3 +1,4 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { tellEvents } from '../../call/tell-events.ts';
 import { LASH_EVENTS } from '../../records/lash-log/events.ts';
 
@@ -12,6 +13,6 @@ export const LASH_TOLD = tellEvents(LASH_EVENTS, {
       ...(readOn === '' ? [] : [`on ${readOn}`]),
       ...(doneBy === '' ? [] : [`by ${doneBy}`]),
     ];
-    return { kind: 'reading', text: `${parts.join(', ')}${NUT[nut]}`, value: readAs };
+    return { kind: 'reading', text: `${parts.join(', ')}${NUT[nut]}`, value: asEntered(readAs) };
   },
 });

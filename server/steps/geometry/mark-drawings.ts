@@ -1,4 +1,5 @@
 import { formatFigure, formatQuantity } from '../../../shared/quantities/format.ts';
+import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import { type Drawing, rulerOf } from '../../drawings/drawing.ts';
 import { type DrawnMark, tipMarks } from '../../drawings/tip-mark.ts';
@@ -46,6 +47,6 @@ export function marksDrawing({ cylinder, valve, marks, least, lookAgainOver }: M
         ? {}
         : { least: { width: inches(least.value), most: inches(lookAgainOver) } }),
     },
-    { id: `marks-${cylinder}-${valve}`, ruler: rulerOf('inch') },
+    { id: `marks-${cylinder}-${valve}`, ruler: rulerOf(spokenUnits()) },
   );
 }

@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { correctPartReading, newPartReading } from '../../../shared/schemas/part-reading.ts';
 import {
   FEATURE_WORDS,
@@ -43,7 +44,7 @@ const howFields = (shown: FormState, kind: string): Component[] => [
     ? [
         numberField(shown, 'count', HOW.count, {
           optional: true,
-          hint: 'Such as 10 over .500 in. Left empty where the pitch itself is entered.',
+          hint: inSpoken('Such as 10 over .500 in. Left empty where the pitch itself is entered.'),
         }),
       ]
     : []),

@@ -1,3 +1,4 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { PART_KINDS } from '../../../shared/schemas/part-words.ts';
 import type { CallContext } from '../../call/context.ts';
 import { NOT_YET, type TakeoverItem } from '../../call/takeover-items.ts';
@@ -19,14 +20,14 @@ export function partItems({ build }: CallContext, part: PartSeen): TakeoverItem[
   const sizes = part.standing.filter((each) => !isMark(each));
   const read = sizes.map(
     (each) =>
-      `${(NAMES[each.kind] ?? each.kind).toLowerCase()} ${each.readAs}${each.how === '' ? '' : ` (${each.how})`}`,
+      `${(NAMES[each.kind] ?? each.kind).toLowerCase()} ${asEntered(each.readAs)}${each.how === '' ? '' : ` (${each.how})`}`,
   );
   return [
     ...marks.map(
       (each): TakeoverItem => ({
         card: 'marks',
         label,
-        text: `${each.kind.replaceAll('-', ' ')} “${each.readAs}”`,
+        text: `${each.kind.replaceAll('-', ' ')} “${asEntered(each.readAs)}”`,
         ...(each.place === '' ? {} : { note: each.place }),
       }),
     ),

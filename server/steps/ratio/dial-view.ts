@@ -1,3 +1,5 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
+import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import { inches } from '../../../shared/schemas/entered.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import { readingWords } from '../../call/reading-text.ts';
@@ -25,7 +27,7 @@ export function dialComponent(setUp: SetUp, reading: Reading, id = 'dial'): Comp
   const runs = runsAt(reading.kind);
   const drawing = dial(
     { perTurn, graduation: inches(setUp.method.graduation), ...turnsOf(lift, perTurn), runs },
-    { id: `${id}-drawing`, ruler: rulerOf(dialUnit(setUp) === 'mm' ? 'metric' : 'inch') },
+    { id: `${id}-drawing`, ruler: rulerOf(dialUnit(setUp) === 'mm' ? 'metric' : spokenUnits()) },
   );
   return {
     template: '/parts/dial',
@@ -33,7 +35,7 @@ export function dialComponent(setUp: SetUp, reading: Reading, id = 'dial'): Comp
       id,
       heading: 'The dial should look like this',
       drawing,
-      reading: `${readingWords(reading)}: ${reading.peak.readAs}`,
+      reading: `${readingWords(reading)}: ${asEntered(reading.peak.readAs)}`,
     },
   };
 }

@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { formatQuantity } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import { correctSetUp, MAY_BE_UNKNOWN } from '../../../shared/schemas/method.ts';
@@ -55,7 +56,7 @@ function putRightForm(context: CallContext, found: ShownSetUp): PageForm {
       {
         slots: [
           textField(shown, 'reason', LABELS.reason, {
-            hint: 'Such as “the caller says the lash was .020 when these were read”.',
+            hint: inSpoken('Such as “the caller says the lash was .020 when these were read”.'),
           }),
         ],
       },

@@ -1,3 +1,4 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import {
   ALIGNMENTS,
   LASH_STATES,
@@ -52,17 +53,17 @@ export function methodFacts(found: ShownSetUp): Fact[] {
     stateFact('Plunger', ALIGNMENTS, at.alignment, now.alignment),
     {
       label: 'Dial',
-      value: `${method.graduation.readAs} a division, ${method.perTurn.readAs} a turn`,
+      value: `${asEntered(method.graduation.readAs)} a division, ${asEntered(method.perTurn.readAs)} a turn`,
     },
     {
       label: 'Travel, pushed in',
-      value: `${method.travel?.readAs ?? 'not said'}, ${method.pushedIn?.readAs ?? 'not said'}`,
+      value: `${asEntered(method.travel?.readAs ?? 'not said')}, ${asEntered(method.pushedIn?.readAs ?? 'not said')}`,
     },
-    { label: 'Error limit, reading', value: `± ${method.errorLimit.readAs}`, note: LIMIT_SOURCE },
+    { label: 'Error limit, reading', value: `± ${asEntered(method.errorLimit.readAs)}`, note: LIMIT_SOURCE },
     {
       label: 'Lobe lift from',
       value: LOBE_SOURCES[method.lobeSource],
-      note: `± ${method.lobeErrorLimit.readAs}`,
+      note: `± ${asEntered(method.lobeErrorLimit.readAs)}`,
     },
   ];
 }

@@ -1,4 +1,4 @@
-import { defined } from '../../../shared/defined.ts';
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import {
   ALIGNMENTS,
   LASH_STATES,
@@ -49,7 +49,7 @@ const length =
   (hint?: string): MakesField =>
   (shown, name) =>
     quantityField(shown, name, SET_UP_LABELS[name], 'length', {
-      ...defined({ hint }),
+      ...(hint === undefined ? {} : { hint: inSpoken(hint) }),
     });
 
 const words =

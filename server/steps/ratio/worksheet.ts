@@ -1,3 +1,5 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
+import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import {
   ALIGNMENTS,
   LASH_STATES,
@@ -47,7 +49,7 @@ function picture(
   // The sheet is for writing on: the reading below the dial says what its table would.
   const { table: _, ...drawing } = dial(
     { ...EXAMPLE, runs },
-    { id: `${id}-drawing`, ruler: rulerOf('inch') },
+    { id: `${id}-drawing`, ruler: rulerOf(spokenUnits()) },
   );
   return { id, heading, drawing, reading };
 }
@@ -59,12 +61,17 @@ export const ratioRows = (): WorksheetRows => ({
   blanks: BLANKS,
   passes: PASSES,
   dials: [
-    picture('dial-lifter', 'At the lifter: the plunger goes in', 'clockwise', '4 turns 82 = .482 in'),
+    picture(
+      'dial-lifter',
+      'At the lifter: the plunger goes in',
+      'clockwise',
+      inSpoken('4 turns 82 = .482 in'),
+    ),
     picture(
       'dial-valve',
       'At the valve: the hand runs backwards',
       'anticlockwise',
-      '4 turns 82 = .482 in; the figure under the hand is 18',
+      inSpoken('4 turns 82 = .482 in; the figure under the hand is 18'),
     ),
   ],
 });

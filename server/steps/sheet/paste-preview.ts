@@ -1,3 +1,4 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import type { PastedQuestion } from '../../assessment/sheet/pasted.ts';
@@ -38,7 +39,7 @@ export function lookTable({ readings }: Look, asked: readonly PastedQuestion[]):
         String(each.line),
         `${each.cylinder} ${each.valve}`,
         SHEET_KINDS[each.kind],
-        { text: each.reading.readAs, why: asksOf(each) },
+        { text: asEntered(each.reading.readAs), why: asksOf(each) },
         each.already === undefined ? '' : `${each.already}; a second pass`,
       ],
     })),

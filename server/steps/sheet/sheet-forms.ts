@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { toldIn } from '../../../shared/quantities/spoken-units.ts';
 import { oneValve, pasteSheet, SHEET_KINDS, type SheetKind } from '../../../shared/schemas/sheet.ts';
 import { keysOf, VALVES } from '../../../shared/schemas/words.ts';
@@ -58,7 +59,9 @@ export function oneValveForm(context: CallContext, sheet: SheetDetail, order: Or
     groups: (shown) => [
       {
         columns: true,
-        hint: 'What is left empty is not read. Between two gauges: “more than .024, less than .028”.',
+        hint: inSpoken(
+          'What is left empty is not read. Between two gauges: “more than .024, less than .028”.',
+        ),
         slots: [
           numberField(shown, 'cylinder', ONE.cylinder, {
             inputmode: 'numeric',

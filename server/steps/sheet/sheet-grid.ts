@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { toldIn } from '../../../shared/quantities/spoken-units.ts';
 import { newSheetReadings, SHEET_CAN_BE, SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import { SPRINGS } from '../../../shared/schemas/words.ts';
@@ -59,7 +60,9 @@ export function gridForm(context: CallContext, sheet: SheetDetail, order: Order)
     initial: lastHow(context),
     groups: (shown) => [
       {
-        hint: 'A figure typed in is one more pass; what is left empty is not read. Arrow keys go from cell to cell. Between two gauges: “more than .024, less than .028”.',
+        hint: inSpoken(
+          'A figure typed in is one more pass; what is left empty is not read. Arrow keys go from cell to cell. Between two gauges: “more than .024, less than .028”.',
+        ),
         slots: [
           tableComponent(
             liftsTable(context, rows, spring, (row, kind) => {

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { defined } from '../../../shared/defined.ts';
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import type { FieldRange } from '../../../shared/quantities/field-range.ts';
 import { readInField } from '../../../shared/quantities/read-in-field.ts';
 import { readNumber } from '../../../shared/quantities/read-number.ts';
@@ -85,7 +86,7 @@ function echoOf(
   if (text.trim() === '') return '';
   const options = { kind: dimension, ...defined({ assume, perTurn }) };
   const read = range === undefined ? readNumber(text, options) : readInField(text, { ...options, range });
-  return read.ok ? read.readAs : '';
+  return read.ok ? asEntered(read.readAs) : '';
 }
 
 /**

@@ -1,4 +1,5 @@
 import { formatNumber } from '../../../../shared/quantities/format.ts';
+import { toldIn } from '../../../../shared/quantities/spoken-units.ts';
 import { bareInches, bareLength, inches, loadSaid, lowOrHigh } from '../../kit/say-inches.ts';
 import { IN } from '../../kit/si.ts';
 import type { Subject } from '../assessment.ts';
@@ -14,6 +15,9 @@ export function bareLimit(si: number): string {
   const thousandths = clean((si / IN) * 1000);
   return Math.abs(thousandths - Math.round(thousandths)) < 1e-6 ? bareInches(si) : bareLength(si, 4);
 }
+
+/** The same with its unit. */
+export const limitSaid = (si: number): string => `${bareLimit(si)} ${toldIn('in')}`;
 
 /** `.482 in ± .002`: the ± never under a thousandth. */
 export const inchesWithin = (si: number, halfWidth: number): string =>

@@ -1,3 +1,4 @@
+import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import type { AnswerChoice } from '../assessment.ts';
 import type { Doubt } from '../common/asked.ts';
 import type { Evidence } from '../evidence.ts';
@@ -74,7 +75,7 @@ function turnChoices({ standing }: SetUpRead, { restsOn }: Doubt): readonly Answ
     ...passes.map(({ pass, readAs }) =>
       choice(
         `pass-${pass}`,
-        `Yes, on pass ${pass} alone, ${readAs}`,
+        `Yes, on pass ${pass} alone, ${asEntered(readAs)}`,
         'That pass is entered again or struck out by a person; the count of the others was right.',
       ),
     ),

@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../../shared/quantities/authored.ts';
 import { ENGINE_HEAT, LASH_MOMENTS, NUT_STATES, newLashLine } from '../../../../shared/schemas/lash-log.ts';
 import { VALVES } from '../../../../shared/schemas/words.ts';
 import type { CallContext } from '../../../call/context.ts';
@@ -57,7 +58,9 @@ export function lashForm(context: CallContext, last: LoggedLash | undefined): Pa
           }),
           selectField(shown, 'valve', LABELS.valve, VALVES, { first: 'Not said' }),
           gaugedField(shown, 'lash', LABELS.lash, {
-            hint: `${stopped ? '' : 'On the base circle. '}Between two feelers: “more than .018, less than .020”.`,
+            hint: inSpoken(
+              `${stopped ? '' : 'On the base circle. '}Between two feelers: “more than .018, less than .020”.`,
+            ),
             ...(bench ? { big: true } : { autofocus: true }),
           }),
           selectField(shown, 'engine', LABELS.engine, ENGINE_HEAT),

@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../../shared/quantities/authored.ts';
 import {
   correctTipMark,
   MARK_FOUND,
@@ -95,7 +96,7 @@ const folded = (shown: FormState, context: CallContext): FormGroup => ({
   slots: [
     onStand(context) ? pushrodField(shown, context) : shimsField(shown, context),
     selectField(shown, 'pushrodOver', MARK_LABELS.pushrodOver, PUSHROD_OVER, {
-      hint: 'Over its ends and to a gauge differ by about .017 in.',
+      hint: inSpoken('Over its ends and to a gauge differ by about .017 in.'),
     }),
     quantityField(shown, 'stem', MARK_LABELS.stem, 'length', {
       optional: true,

@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../../shared/quantities/authored.ts';
 import type { FormGroup } from '../../../../views/parts/form.examples.ts';
 import type { CallContext } from '../../../call/context.ts';
 import { inField, lastInput, textInField } from '../../../call/worked/in-field.ts';
@@ -49,7 +50,7 @@ const isSolid = ({ build }: CallContext): boolean => build.spec.engine?.lifter?.
 function allowances(shown: FormState, context: CallContext): FormGroup {
   const preload = quantityField(shown, 'add', LABELS.add, 'length', {
     optional: true,
-    hint: 'At the plunger, as the lifter’s maker has it; .020 to .060 is usual (trade press).',
+    hint: inSpoken('At the plunger, as the lifter’s maker has it; .020 to .060 is usual (trade press).'),
   });
   const lash = [
     quantityField(shown, 'lash', LABELS.lash, 'length', {
@@ -97,10 +98,10 @@ export const pushrodForm: PartForm = {
           ...atBench(context),
         }),
         textField(shown, 'perTurn', LABELS.perTurn, {
-          hint: '.050 is common; or 1/4-20, M6×1, 20 tpi.',
+          hint: inSpoken('.050 is common; or 1/4-20, M6×1, 20 tpi.'),
         }),
         selectField(shown, 'convention', LABELS.convention, TOLD, {
-          hint: 'Over the ends and gauge length are about .017 in apart.',
+          hint: inSpoken('Over the ends and gauge length are about .017 in apart.'),
         }),
       ],
     },
