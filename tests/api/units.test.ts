@@ -106,7 +106,7 @@ describe('a number that can be read in more than one way', () => {
     const asked = await log(buildId, { typed: '.4', assume: 'in' });
     expect(asked.status).toBe(422);
     expect(asked.json.errors).toMatchObject([
-      { pointer: '/lash', ambiguities: [{ readAs: '0.40 mm', quantity: { value: 0.4, unit: 'mm' } }] },
+      { pointer: '/lash', ambiguities: [{ readAs: '0.4 mm', quantity: { value: 0.4, unit: 'mm' } }] },
     ]);
     const kept = await log(buildId, { typed: '.4', value: 0.4, unit: 'mm' });
     expect(kept.status).toBe(201);
