@@ -170,6 +170,36 @@ create table first_administrator_link (
 alter table first_administrator_link enable row level security;
 alter table first_administrator_link force row level security;
 
+create table gap_scan (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  build_id uuid not null,
+  seq bigint not null,
+  cylinder integer not null,
+  valve text not null,
+  readings jsonb not null,
+  read_as text not null,
+  tool text not null,
+  spring text not null,
+  lifter text not null,
+  lash text not null,
+  lash_setting_value double precision,
+  lash_setting_unit text,
+  lash_setting_typed text,
+  lash_setting_read_as text,
+  arms text not null,
+  arm_id uuid,
+  replaces uuid,
+  struck boolean not null default false,
+  reason text not null default ''::text,
+  by_kind text not null,
+  by_id uuid not null,
+  by_name text not null,
+  created_at timestamp with time zone not null default now()
+);
+alter table gap_scan enable row level security;
+alter table gap_scan force row level security;
+
 create table idempotency (
   shop_id uuid not null,
   caller text not null,
@@ -611,6 +641,22 @@ alter table event add constraint event_shop_id_build_id_fkey FOREIGN KEY (shop_i
 alter table event add constraint event_pkey PRIMARY KEY (shop_id, build_id, seq);
 alter table first_administrator_link add constraint first_administrator_link_token_hash_check CHECK ((token_hash ~ '^[0-9a-f]{64}$'::text));
 alter table first_administrator_link add constraint first_administrator_link_pkey PRIMARY KEY (token_hash);
+alter table gap_scan add constraint gap_scan_arms_check CHECK ((arms = ANY (ARRAY['these'::text, 'before'::text])));
+alter table gap_scan add constraint gap_scan_check CHECK (((lash_setting_value IS NULL) = (lash_setting_unit IS NULL)));
+alter table gap_scan add constraint gap_scan_check1 CHECK (((lash_setting_value IS NULL) = (lash_setting_typed IS NULL)));
+alter table gap_scan add constraint gap_scan_check2 CHECK (((lash_setting_value IS NULL) = (lash_setting_read_as IS NULL)));
+alter table gap_scan add constraint gap_scan_check3 CHECK (((lash = 'set'::text) OR (lash_setting_value IS NULL)));
+alter table gap_scan add constraint gap_scan_check4 CHECK (((replaces IS NULL) OR (reason <> ''::text)));
+alter table gap_scan add constraint gap_scan_check5 CHECK (((NOT struck) OR (replaces IS NOT NULL)));
+alter table gap_scan add constraint gap_scan_cylinder_check CHECK (((cylinder >= 1) AND (cylinder <= 16)));
+alter table gap_scan add constraint gap_scan_lash_check CHECK ((lash = ANY (ARRAY['not-said'::text, 'zero'::text, 'set'::text])));
+alter table gap_scan add constraint gap_scan_readings_check CHECK (((jsonb_typeof(readings) = 'array'::text) AND (jsonb_array_length(readings) > 0)));
+alter table gap_scan add constraint gap_scan_valve_check CHECK ((valve = ANY (ARRAY['intake'::text, 'exhaust'::text])));
+alter table gap_scan add constraint gap_scan_shop_id_arm_id_fkey FOREIGN KEY (shop_id, arm_id) REFERENCES arm(shop_id, id);
+alter table gap_scan add constraint gap_scan_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
+alter table gap_scan add constraint gap_scan_shop_id_replaces_fkey FOREIGN KEY (shop_id, replaces) REFERENCES gap_scan(shop_id, id);
+alter table gap_scan add constraint gap_scan_pkey PRIMARY KEY (shop_id, id);
+alter table gap_scan add constraint gap_scan_shop_id_replaces_key UNIQUE (shop_id, replaces);
 alter table idempotency add constraint idempotency_key_check CHECK (((length(key) >= 1) AND (length(key) <= 200)));
 alter table idempotency add constraint idempotency_shop_id_fkey FOREIGN KEY (shop_id) REFERENCES shop(id);
 alter table idempotency add constraint idempotency_pkey PRIMARY KEY (shop_id, caller, method, path, key);
@@ -753,6 +799,7 @@ CREATE INDEX arm_placement_build ON public.arm_placement USING btree (shop_id, b
 CREATE INDEX builder_session_link ON public.builder_session USING btree (shop_id, share_link_id);
 CREATE INDEX builder_session_token ON public.builder_session USING btree (token_hash);
 CREATE INDEX call_build ON public.call USING btree (shop_id, build_id);
+CREATE INDEX gap_scan_build ON public.gap_scan USING btree (shop_id, build_id, seq);
 CREATE INDEX idempotency_age ON public.idempotency USING btree (shop_id, created_at);
 CREATE INDEX lash_log_build ON public.lash_log USING btree (shop_id, build_id);
 CREATE INDEX note_build ON public.note USING btree (shop_id, build_id, seq);
@@ -784,6 +831,7 @@ create policy shop_only on builder_session for ALL using (shop_id = app_shop()) 
 create policy shop_only on call for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on event for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy by_secret on first_administrator_link for ALL using (token_hash = app_lookup()) with check (token_hash = app_lookup());
+create policy shop_only on gap_scan for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on idempotency for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on lash_log for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on note for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
@@ -817,6 +865,7 @@ grant DELETE, INSERT, SELECT on builder_session to benchcall_service;
 grant INSERT, SELECT, UPDATE on call to benchcall_service;
 grant INSERT, SELECT on event to benchcall_service;
 grant INSERT, SELECT, UPDATE on first_administrator_link to benchcall_service;
+grant INSERT, SELECT on gap_scan to benchcall_service;
 grant DELETE, INSERT, SELECT on idempotency to benchcall_service;
 grant SELECT on kysely_migration to benchcall_service;
 grant INSERT, SELECT on lash_log to benchcall_service;

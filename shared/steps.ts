@@ -7,6 +7,7 @@ export const STEP_NAMES = [
   'identify',
   'ratio',
   'sheet',
+  'scan',
   'consequences',
   'geometry',
   'timing',
@@ -20,6 +21,7 @@ export type StepName = (typeof STEP_NAMES)[number];
 export const REPORT_PARTS = [
   'ratio',
   'sheet',
+  'scans',
   'consequences',
   'part',
   'marks',

@@ -8,6 +8,7 @@ import { buildsApi } from './builds.ts';
 import { callsApi } from './calls.ts';
 import { catalogueApi } from './catalogue.ts';
 import { consequencesApi } from './consequences.ts';
+import { gapScansApi } from './gap-scans.ts';
 import { holdApi } from './hold.ts';
 import { identificationApi } from './identification.ts';
 import { lashLogApi } from './lash-log.ts';
@@ -36,6 +37,7 @@ export function apiRoutes(app: FastifyInstance, deps: Deps): void {
   identificationApi(app, deps);
   readingsApi(app, deps);
   sheetApi(app, deps);
+  gapScansApi(app, deps);
   tipMarksApi(app, deps);
   lashLogApi(app, deps);
   consequencesApi(app, deps);

@@ -23,6 +23,7 @@ import {
   workingEvidence,
 } from './evidence/other-entries.ts';
 import { passEvidence, setUpEvidence, statementEvidence } from './evidence/passes.ts';
+import { scanEvidence } from './evidence/scans.ts';
 import { specEvidence } from './evidence/spec.ts';
 import { lashEvidence, markEvidence, sheetEvidence } from './evidence/valve-entries.ts';
 
@@ -116,6 +117,7 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
     statements: record.setUps.flatMap(({ statements }) => statements.map(statementEvidence)),
     passes: record.readings.map(passEvidence),
     sheet: record.sheetReadings.map((reading) => sheetEvidence(reading, taken(reading))),
+    scans: record.gapScans.map(scanEvidence),
     lash: record.lashLines.filter(({ reading }) => reading.arms === 'these').map(lashEvidence),
     tipMarks: record.tipMarks.map(markEvidence),
     part: record.partReadings.map(partEvidence),

@@ -16,7 +16,12 @@ import type { CallContext } from './context.ts';
 import type { PageForm } from './forms.ts';
 import { type StepForm, stepForm } from './step-form.ts';
 
-const LABELS = { answer: 'What was found', value: 'How much lash was in it', words: 'In their own words' };
+const LABELS = {
+  answer: 'What was found',
+  value: 'How much lash was in it',
+  lean: 'How far it leans',
+  words: 'In their own words',
+};
 
 /** Something that is asked, with the answers it may have. */
 interface Answerable {
@@ -26,7 +31,7 @@ interface Answerable {
   readonly code: string;
   /** The step that shows it, and that is shown again once it is answered. */
   readonly step: StepName;
-  readonly answers: readonly Pick<AnswerChoice, 'code' | 'label' | 'takesValue' | 'value'>[];
+  readonly answers: readonly Pick<AnswerChoice, 'code' | 'label' | 'takesValue' | 'takesLean' | 'value'>[];
   readonly questionId?: string;
   readonly setUpId?: string;
 }
@@ -74,6 +79,16 @@ export const answerForm = ({ side, base }: CallContext, of: Answerable): PageFor
               }),
             ]
           : []),
+        ...(of.answers.some((each) => each.takesLean === true)
+          ? [
+              quantityField(shown, 'lean', LABELS.lean, 'angle', {
+                assume: 'deg',
+                optional: true,
+                hint: 'In degrees, seen from front or side. Not measured is left empty.',
+                ...(side === 'bench' ? { big: true } : {}),
+              }),
+            ]
+          : []),
         textField(shown, 'words', LABELS.words, {
           optional: true,
           ...(side === 'bench' ? { big: true } : {}),
@@ -97,8 +112,12 @@ function withLash(posted: Fields): Fields {
   return value !== '' || amountsIn(words).length === 1 ? { ...posted, answer: 'set' } : posted;
 }
 
+/** An angle alone says that it leans. */
+const withLean = (posted: Fields): Fields =>
+  (posted.answer ?? '') === '' && (posted.lean ?? '') !== '' ? { ...posted, answer: 'leaning' } : posted;
+
 function answerFields(all: Fields): Fields {
-  const { answer = '', words = '', value = '', ...posted } = withLash(all);
+  const { answer = '', words = '', value = '', ...posted } = withLean(withLash(all));
   return {
     ...posted,
     // Words alone settle nothing: without one of the answers the form comes back with what was typed.

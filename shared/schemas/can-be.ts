@@ -25,6 +25,10 @@ export const CAN_BE = {
   rod: in_(2, 25),
   pinOffset: in_(-0.3, 0.3),
   valveAngle: between(0, 80, 'deg'),
+  /** From a top dead centre; what is past half a turn is told by the field itself. */
+  crankAngle: between(-1000, 1000, 'deg'),
+  /** How far a plunger leans. */
+  lean: between(0, 90, 'deg'),
   /** A gap that is felt, gauged or read; metal that touches has none. */
   gap: orNone(in_(0.001, 2)),
   springHeight: in_(0.4, 4),

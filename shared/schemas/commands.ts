@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { amountsIn } from '../quantities/amounts-in.ts';
 import { buildSpec } from './build-spec.ts';
 import { CAN_BE } from './can-be.ts';
-import { entered } from './entered.ts';
+import { type Entered, entered } from './entered.ts';
 import { choice } from './fields.ts';
 import { bare } from './number-fields.ts';
 import { someWords, words } from './texts.ts';
@@ -136,8 +136,10 @@ export const answerQuestion = z
         sign: 'not-negative',
       },
     ).optional(),
+    lean: entered('angle', 'how far the plunger leaned, where that is asked', CAN_BE.lean).optional(),
   })
-  .superRefine(({ code, questionId, answer, value }, ctx) => {
+  .superRefine(({ code, questionId, answer, value, lean }, ctx) => {
+    if (lean !== undefined) checkLean(ctx, lean, asksForLean(code, questionId), answer, came(ctx, 'value'));
     if (code === 'read-back' && !came(ctx, 'found'))
       faultAt(ctx, ['found'], 'required', 'is missing: are the entries as they were read, or was one wrong');
     if (/^zero\b/.test(answer) && (value?.value ?? 0) > 0)
@@ -150,11 +152,39 @@ export const answerQuestion = z
       faultAt(ctx, ['value'], 'required', 'is missing: the amount that the question offers');
   }, evenIfFaulty);
 
+/** A plunger that leans more than this is not read with: common practice, no published source. */
+const MOST_LEAN = 45;
+
+function checkLean(
+  ctx: z.RefinementCtx,
+  { value, readAs }: Entered,
+  isAsked: boolean,
+  answer: string,
+  withValue: boolean,
+): void {
+  const refuse = (detail: string) => faultAt(ctx, ['lean'], 'not-allowed', detail);
+  if (!isAsked || withValue) refuse('goes with a question about how the plunger stands alone');
+  else if (/^parallel\b/.test(answer)) refuse('does not go with a plunger that stood parallel');
+  else if (value > MOST_LEAN) refuse(`is ${readAs}: no more than ${MOST_LEAN} deg can be read with`);
+}
+
+/** Questions about how the plunger stands. */
+export const asksForLean = (code: string | undefined, questionId: string | undefined): boolean =>
+  isAbout(['plunger-tilted', 'alignment-not-said'], code, questionId);
+
 /** Questions about the lash: words alone would leave open how much was in it. */
 const ABOUT_LASH = ['lash-not-said', 'lash-left-in', 'lash-setting-not-said'] as const;
 
 export function asksForLash(code: string | undefined, questionId: string | undefined): boolean {
-  return ABOUT_LASH.some((each) => code === each || questionId?.startsWith(`question:${each}:`) === true);
+  return isAbout(ABOUT_LASH, code, questionId);
+}
+
+function isAbout(
+  codes: readonly string[],
+  code: string | undefined,
+  questionId: string | undefined,
+): boolean {
+  return codes.some((each) => code === each || questionId?.startsWith(`question:${each}:`) === true);
 }
 
 export const newNote = z.strictObject({

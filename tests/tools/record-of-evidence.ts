@@ -3,6 +3,7 @@ import type {
   Evidence,
   EvidenceEntry,
   LobeCard,
+  ScanEvidence,
   SetUpEvidence,
   SetUpStatementEvidence,
   TakenOnEngine,
@@ -11,6 +12,7 @@ import type { FamilyEvidence } from '../../server/mechanics/assessment/part/fami
 import type { Call } from '../../server/records/calls/calls.ts';
 import type { PartFamily } from '../../server/records/catalogue/families.ts';
 import type { Entry } from '../../server/records/corrections/entries.ts';
+import type { GapScan } from '../../server/records/gap-scans/gap-scan-table.ts';
 import { defaultOf, LIMIT_NAMES } from '../../server/records/limits/known-limits.ts';
 import type { SetUp } from '../../server/records/set-ups/set-ups.ts';
 import { asItStands, type SetUpFacts, type SetUpStatement } from '../../server/records/set-ups/statements.ts';
@@ -267,6 +269,27 @@ function family({ sizes, nominalRatio, ...rest }: FamilyEvidence): PartFamily {
   return { ...rest, nominalRatio, sizes: inchesOf, notes: '', by: WHO.by, changedAt: AT };
 }
 
+function scanOf(scan: ScanEvidence): GapScan {
+  const { cylinder, valve, readAs, spring, lifter, lash, lashSetting, arms, armId } = scan;
+  return {
+    ...entry(scan),
+    cylinder,
+    valve,
+    readings: scan.points.map(({ crankAngle, gap, readAs: read }) => ({
+      crankAngle: typed(crankAngle, 'deg'),
+      gap: gauged(gap, read),
+    })),
+    readAs,
+    tool: keysOf(TOOLS).find((each) => each === scan.tool) ?? 'not-said',
+    spring,
+    lifter,
+    lash,
+    lashSetting: ifKnown(lashSetting),
+    arms,
+    armId,
+  };
+}
+
 export function recordOf(evidence: Evidence): BuildRecord {
   const spec = specOf(evidence);
   return {
@@ -303,6 +326,7 @@ export function recordOf(evidence: Evidence): BuildRecord {
       counted: pass.counted,
     })),
     sheetReadings: sheetReadings(evidence),
+    gapScans: (evidence.scans ?? []).map(scanOf),
     handParts: (evidence.handParts ?? []).map(({ id, name, armId }, index) => ({
       id,
       name,

@@ -16,6 +16,8 @@ import { partPart } from './part/part.ts';
 import { partNext } from './part/tell.ts';
 import { ratioPart, ratioRead } from './ratio/ratio.ts';
 import { ratiosWithheld, valveRatios } from './ratio/valve-ratios.ts';
+import { withScans } from './scans/as-gap.ts';
+import { scansPart } from './scans/scans.ts';
 import { nextOfSheet } from './sheet/next-of-sheet.ts';
 import { sheetPart } from './sheet/sheet.ts';
 import { ratiosOfSheet } from './sheet/valve-ratios.ts';
@@ -45,19 +47,21 @@ export const assess = (evidence: Evidence): Assessment =>
 
 function assessed(evidence: Evidence): Assessment {
   const read = ratioRead(evidence);
-  const sheet = sheetPart(evidence, read.known);
+  const gapped = withScans(evidence);
+  const sheet = sheetPart(gapped, read.known);
+  const scans = scansPart(evidence);
   const ofSetUps = valveRatios(read.explained);
   const ratios = [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
-  const change = changePart(evidence, ratios, ratiosWithheld(read.explained));
+  const change = changePart(gapped, ratios, ratiosWithheld(read.explained));
   const marks = marksPart(evidence, ratios);
   const lash = lashPart(evidence);
   const timing = timingPart(evidence);
   const part = partPart(evidence);
-  const others = [sheet, change, marks, timing, lash, part];
+  const others = [sheet, scans, change, marks, timing, lash, part];
   const raised = others.flatMap((each) => each.stop);
   const stop = stopReasons(evidence, raised);
   const notToRun = [...change.notToRun, ...liftedGaps(evidence, raised)];
-  const ratio = ratioPart(evidence, read, stop.length > 0);
+  const ratio = ratioPart(evidence, read, part.detail, stop.length > 0);
   const said = together([ratio, ...others]);
   const needs = needsOf(evidence, read.explained);
   const lacking = lackingFor(needs, evidence);
@@ -66,12 +70,26 @@ function assessed(evidence: Evidence): Assessment {
   const atEnd = needs.filter(({ step, need }) => step === 'notes' && !need.have);
   const { questions } = said;
   const ofSheet = nextOfSheet(sheet.detail);
-  // One valve is told from its siblings: what else there is to its ratio is not what the call is about.
-  const explained = planOf(goal).waitsFor.includes('sheet') ? [] : read.explained;
-  const next = nextOf({ closed, stop, notToRun, lacking, atEnd, questions, explained, ofSheet, ofPart });
+  const { explained } = read;
+  const headlines = inOrderOf(goal, said.headlines);
+  const plan = planOf(goal);
+  const next = nextOf({
+    closed,
+    stop,
+    notToRun,
+    lacking,
+    atEnd,
+    questions,
+    explained,
+    headlines,
+    plan,
+    ofSheet,
+    ofPart,
+  });
   const details: Details = {
     setUps: ratio.detail,
     sheet: sheet.detail,
+    scans: scans.detail,
     change: change.detail,
     marks: marks.detail,
     lash: lash.detail,
@@ -87,7 +105,7 @@ function assessed(evidence: Evidence): Assessment {
     needs: stepNeeds(needs),
     stop,
     notToRun,
-    headlines: inOrderOf(evidence.call.goal, said.headlines),
+    headlines,
     details,
   };
   return stop.length > 0 ? heldBack(whole) : whole;

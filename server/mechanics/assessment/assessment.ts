@@ -70,6 +70,8 @@ export interface AnswerChoice {
   readonly changes: string;
   /** An amount may go with it. */
   readonly takesValue?: boolean;
+  /** How far the plunger leaned may go with it, as an angle. */
+  readonly takesLean?: boolean;
   /** The amount that it stands for, SI: kept with the answer. */
   readonly value?: number;
 }

@@ -3,6 +3,7 @@ import type { LashDetail } from './lash/detail.ts';
 import type { MarksDetail } from './marks/detail.ts';
 import type { PartDetail } from './part/detail.ts';
 import type { SetUpDetail } from './ratio/detail.ts';
+import type { ScansDetail } from './scans/detail.ts';
 import type { SheetDetail } from './sheet/detail.ts';
 import type { TimingDetail } from './timing/timing.ts';
 
@@ -10,6 +11,8 @@ import type { TimingDetail } from './timing/timing.ts';
 export interface Details {
   readonly setUps: readonly SetUpDetail[];
   readonly sheet: SheetDetail;
+  /** Piston to valve over the crank, each scan that stands. */
+  readonly scans: ScansDetail;
   /** What a ratio does, for each valve that something is known of. */
   readonly change: readonly ChangeDetail[];
   readonly marks: MarksDetail;

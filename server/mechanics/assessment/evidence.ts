@@ -128,6 +128,22 @@ export type SheetKindName =
   | 'cover';
 export type GapName = Exclude<SheetKindName, 'lobe-lift' | 'valve-lift' | 'lash' | 'preload'>;
 
+/** What the least gap of a scan rests on, beside its bounds. */
+export interface GapOfScan {
+  /** What goes behind the gap: ` at about 9° after TDC, at zero lash`. */
+  readonly where: string;
+  /** `at zero lash`; empty where nobody said. */
+  readonly lashSaid: string;
+  /** What the scan needs before its least may be believed. */
+  readonly needs: readonly string[];
+  /** Its figures in order of the crank, for another ratio. */
+  readonly stations: readonly { readonly crankAngle: number; readonly gap: number }[];
+  /** How far one of them may be off. */
+  readonly error: number;
+  /** Lash that was in the lift. */
+  readonly lash: number;
+}
+
 export interface SheetEvidence extends EvidenceEntry, ValvePlace {
   readonly kind: SheetKindName;
   readonly reading: Bounds;
@@ -140,6 +156,29 @@ export interface SheetEvidence extends EvidenceEntry, ValvePlace {
   readonly armId?: string;
   /** Travel of the dial in one turn, where it was said for the sheet. */
   readonly perTurn?: number;
+  /** It is the least of a scan over the crank, and its bounds are those of the scan. */
+  readonly scan?: GapOfScan;
+}
+
+/** One gap of a scan: its crank angle after top dead centre, negative before. */
+export interface ScanPoint {
+  readonly crankAngle: number;
+  readonly gap: Bounds;
+  readonly readAs: string;
+}
+
+/** Piston to valve of one valve, read at one crank angle after another. */
+export interface ScanEvidence extends EvidenceEntry, ValvePlace {
+  readonly points: readonly ScanPoint[];
+  readonly readAs: string;
+  readonly tool: string;
+  readonly spring: Spring;
+  readonly lifter: LifterState;
+  readonly lash: LashState;
+  readonly lashSetting?: number;
+  readonly arms: 'these' | 'before';
+  /** The arm that sat there when it was read. */
+  readonly armId?: string;
 }
 
 export interface LashEvidence extends EvidenceEntry, ValvePlace {
@@ -203,6 +242,8 @@ export interface AnswerEvidence {
   readonly found?: boolean;
   /** The amount that goes with it: how much lash was in it. */
   readonly value?: number;
+  /** How far the plunger leaned, radians. */
+  readonly lean?: number;
   readonly setUpId?: string;
 }
 
@@ -307,6 +348,7 @@ export interface Evidence {
   readonly statements: readonly SetUpStatementEvidence[];
   readonly passes: readonly PassEvidence[];
   readonly sheet: readonly SheetEvidence[];
+  readonly scans?: readonly ScanEvidence[];
   readonly lash: readonly LashEvidence[];
   readonly tipMarks: readonly TipMarkEvidence[];
   readonly part: readonly PartEvidence[];

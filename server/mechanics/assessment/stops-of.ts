@@ -2,6 +2,7 @@ import type { StopReason } from './assessment.ts';
 import type { Evidence } from './evidence.ts';
 import { lashPart } from './lash/lash.ts';
 import { marksPart } from './marks/marks.ts';
+import { withScans } from './scans/as-gap.ts';
 import { sheetPart } from './sheet/sheet.ts';
 import { stopReasons } from './stop.ts';
 
@@ -15,5 +16,5 @@ import { stopReasons } from './stop.ts';
 export const stopsOf = (evidence: Evidence): StopReason[] =>
   stopReasons(
     evidence,
-    [sheetPart(evidence), marksPart(evidence, []), lashPart(evidence)].flatMap(({ stop }) => stop),
+    [sheetPart(withScans(evidence)), marksPart(evidence, []), lashPart(evidence)].flatMap(({ stop }) => stop),
   );

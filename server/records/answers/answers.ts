@@ -22,7 +22,7 @@ export interface Answer {
   readonly code: string;
   /** Whether something was found wrong; undefined where the question has no yes or no. */
   readonly found: boolean | undefined;
-  /** The amount that goes with it: how much lash was in it. */
+  /** The amount that goes with it: how much lash was in it, or how far the plunger leaned. */
   readonly value: Entered | undefined;
   readonly setUpId: string | undefined;
   readonly seq: number;
@@ -38,7 +38,7 @@ export async function keepAnswer(
 ): Promise<Answer> {
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
     if (input.setUpId !== undefined) await getSetUp(tx, principal, buildId, input.setUpId);
-    const { questionId, question, answer, setUpId, code, found, value } = input;
+    const { questionId, question, answer, setUpId, code, found, value = input.lean } = input;
     const said = { questionId, question, answer, setUpId, code, found, value: value?.readAs };
     const seq = await emit(ANSWER_EVENTS['question-answered'], said);
     const row = await tx

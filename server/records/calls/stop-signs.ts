@@ -6,13 +6,14 @@ import type { Tx } from '../../database/database.ts';
 export type TurningCheck = (tx: Tx, principal: Principal, buildId: string) => Promise<void>;
 
 /**
- * Whether anything of the build could stop it, as a condition beside what else is asked: entries of the sheet, of the
- * lash log and marks raise stops, and so does what was told on a call. Most readings of a ratio are kept on builds with
+ * Whether anything of the build could stop it, as a condition beside what else is asked: entries of the sheet, scans
+ * of a gap, entries of the lash log and marks raise stops, and so does what was told on a call. Most readings of a ratio are kept on builds with
  * none of these, and then the whole record need not be read and judged first.
  */
 export const mayBeStopped = ({ shopId }: Principal, buildId: string | RawBuilder<string>) => {
   const ofBuild = sql`told.shop_id = ${shopId} and told.build_id = ${buildId}`;
   return sql<boolean>`(exists (select 1 from valve_reading as told where ${ofBuild})
+    or exists (select 1 from gap_scan as told where ${ofBuild})
     or exists (select 1 from tip_mark as told where ${ofBuild})
     or exists (select 1 from call as told where ${ofBuild} and (told.held or told.contact = 'something')))`;
 };

@@ -2,6 +2,7 @@ import type { Component } from '../../../views/parts/components.ts';
 import type { CallContext } from '../../call/context.ts';
 import { formComponent, type StepBody } from '../../call/forms.ts';
 import { headlineComponents } from '../../call/headline.ts';
+import { questionCards, questionsOf } from '../../call/question-form.ts';
 import { listComponents } from '../../call/report-parts.ts';
 import { againstNewest } from '../../call/spec/against-newest.ts';
 import type { StepPageInput } from '../../call/step.ts';
@@ -69,11 +70,13 @@ export function consequencesPage(_: unknown, { context, rejected: posted }: Step
   // What they are taken from has to be turned to top dead centre.
   const stopped = isStopped(context);
   const clearances = stopped ? [] : [clearancesForm(context, other)];
+  const cards = questionCards(context, questionsOf(context, 'consequences'), posted);
   const blocks = details.map((detail, index) => ({ detail, keep: keepForm(context, detail, index === 0) }));
   return {
-    forms: [...blocks.flatMap(({ keep }) => keep), ...clearances],
+    forms: [...cards.forms, ...blocks.flatMap(({ keep }) => keep), ...clearances],
     slots: [
       ...headlineComponents(assessment, changeHeadlines(assessment)),
+      ...cards.slots,
       ...plansTables(details).map((table) => tableComponent(table)),
       ...blocks.map(({ detail, keep }, index) =>
         blockComponent(context, detail, keep, { open: index < OPEN[context.side], rejected }),

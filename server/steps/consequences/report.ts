@@ -3,6 +3,7 @@ import { inSpoken } from '../../../shared/quantities/authored.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import { limitsUsed } from '../../assessment/consequences/of-valve.ts';
 import type { CallContext } from '../../call/context.ts';
+import { questionsOf, questionTexts } from '../../call/question-form.ts';
 import {
   besideWideComponent,
   columnComponent,
@@ -92,6 +93,7 @@ const once = (texts: readonly string[]): string[] => [...new Set(texts)];
 export function consequencesReport(context: CallContext): Component[] {
   const details = worstFirst(context.assessment);
   return [
+    ...saidComponents('Asked first', questionTexts(questionsOf(context, 'consequences'))),
     ...plansTables(details).map((table) => tableComponent(table)),
     ...details.flatMap((detail) => valveComponents(context, detail)),
     ...saidComponents('Limits, and where they come from', limitSources(context)),

@@ -1,4 +1,4 @@
-import { asEntered } from '../../../shared/quantities/as-entered.ts';
+import { asEntered, asTold } from '../../../shared/quantities/as-entered.ts';
 import { isPartMark, PART_KINDS } from '../../../shared/schemas/part-words.ts';
 import { ifSaid, tellEvents } from '../../call/tell-events.ts';
 import { PART_READING_EVENTS } from '../../records/part-readings/events.ts';
@@ -13,7 +13,7 @@ interface Read {
 
 const of = (part: string) => (part === '' ? '' : `${part}: `);
 const what = ({ kind, part, place, how }: Read) =>
-  `${of(part)}${PART_KINDS[kind]}${ifSaid(', ', how)}${ifSaid(', ', place)}`;
+  `${of(part)}${PART_KINDS[kind]}${ifSaid(', ', asTold(how))}${ifSaid(', ', place)}`;
 const value = ({ kind, readAs }: Read) => (isPartMark(kind) ? `“${readAs}”` : asEntered(readAs));
 
 /** What the events of a part in the hand say on the tape. */

@@ -1,5 +1,4 @@
 import { asEntered } from '../../../shared/quantities/as-entered.ts';
-import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import { inches } from '../../../shared/schemas/entered.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import { readingWords } from '../../call/reading-text.ts';
@@ -27,7 +26,7 @@ export function dialComponent(setUp: SetUp, reading: Reading, id = 'dial'): Comp
   const runs = runsAt(reading.kind);
   const drawing = dial(
     { perTurn, graduation: inches(setUp.method.graduation), ...turnsOf(lift, perTurn), runs },
-    { id: `${id}-drawing`, ruler: rulerOf(dialUnit(setUp) === 'mm' ? 'metric' : spokenUnits()) },
+    { id: `${id}-drawing`, ruler: rulerOf(dialUnit(setUp) === 'mm' ? 'metric' : 'inch') },
   );
   return {
     template: '/parts/dial',

@@ -1,5 +1,4 @@
 import { inSpoken } from '../../../shared/quantities/authored.ts';
-import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import {
   ALIGNMENTS,
   LASH_STATES,
@@ -49,7 +48,7 @@ function picture(
   // The sheet is for writing on: the reading below the dial says what its table would.
   const { table: _, ...drawing } = dial(
     { ...EXAMPLE, runs },
-    { id: `${id}-drawing`, ruler: rulerOf(spokenUnits()) },
+    { id: `${id}-drawing`, ruler: rulerOf('inch') },
   );
   return { id, heading, drawing, reading };
 }

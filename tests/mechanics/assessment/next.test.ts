@@ -108,12 +108,16 @@ describe('the one thing that is worth most now', () => {
     };
     const passes = passesOf('valve-lift', [0.557, 0.557, 0.557], { counted: true });
     const told = buildOf([], { card, passes, arms: [stamped('1.6')] });
-    // One valve says nothing of the others (common practice, no published source).
-    expect(nextOf(told)).toMatchObject({ step: 'sheet', action: 'valves' });
-    expect(nextOf({ ...told, sheet: [read(1, 'intake', 'valve-lift', 0.557)] })).toMatchObject({
-      step: 'notes',
-      turns: false,
-    });
+    const next = nextOf(told);
+    expect(next).toMatchObject({ step: 'notes', action: 'said', turns: false });
+    // The last minute of a call: found, not known, who, by when (common practice, no published source).
+    expect(next?.sentence).toMatch(
+      /^Say what was found\. 1 intake: 1\.60\d ± .*agrees.* Not known: the other valves\. Then who does what by when; write it in the notes\.$/,
+    );
+    const sheet = [read(1, 'intake', 'valve-lift', 0.557)];
+    expect(nextOf({ ...told, sheet })?.sentence).not.toContain('Not known');
+    const notes = [{ id: 'n', line: 99, kind: 'advice', body: 'told', done: false } as const];
+    expect(nextOf({ ...told, notes })).toMatchObject({ action: 'close' });
   });
 
   test('a closed call has nothing next', () => {

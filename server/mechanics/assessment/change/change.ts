@@ -3,6 +3,7 @@ import { planOf } from '../../../../shared/schemas/goals.ts';
 import { adjustersWord } from '../../consequences/adjusters.ts';
 import { assumptionsOf } from '../../consequences/assumptions.ts';
 import { cautionsOf } from '../../consequences/cautions.ts';
+import { movedScan } from '../../consequences/piston-gap.ts';
 import type { AssessedQuantity, NotToRun } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { keyOf, subjectSaid } from '../common/said.ts';
@@ -22,6 +23,7 @@ import { planKey, plansOf } from './plans.ts';
 import { type BeforeAndAfter, beforeAndAfter } from './ratios.ts';
 import { type Spot, spotsOf } from './spots.ts';
 import { bendOf, variantsOf } from './spread.ts';
+import { springsAsked, untilSpringsAreSure } from './springs-bind.ts';
 import { calculatedJudgements } from './told.ts';
 
 /** Where the two ratios are from, with what their intervals allow. */
@@ -66,6 +68,7 @@ function workOut(
   const bend = bendOf(ratios.after, lobeLift, evidence);
   const figures = figuresOf(variantsOf(known, ratios, 0), about, ofPlan);
   const variants = variantsOf(known, ratios, bend);
+  const moved = movedScan(variants.middle);
   const gaps = gapsOf(variants, {
     evidence,
     calculations,
@@ -75,7 +78,7 @@ function workOut(
     before,
     // What was read with the arms of one plan says nothing of another.
     measured: spot.row === undefined || ofPlan !== '' ? [] : gapCells(evidence, spot.row),
-    ...defined({ after: ratios.after }),
+    ...defined({ after: ratios.after, moved }),
   });
   const calculated = gaps.some(({ after }) => after?.basis === 'calculated');
   const lash = lashInForce(evidence, side, place);
@@ -139,15 +142,14 @@ export function changePart(
   const planned = plansOf(evidence);
   const plans = planned.length === 0 ? [undefined] : planned;
   const worked = plans.flatMap((plan) => spots.map((spot) => workOut(evidence, spot, plan, calculations)));
-  const details = cautioned(
-    evidence,
-    worked.map(({ detail }) => detail),
-  );
+  const bare = worked.map(({ detail }) => detail);
+  const questions = springsAsked(evidence, bare);
+  const details = cautioned(evidence, untilSpringsAreSure(bare, questions));
   const asked = planOf(evidence.call.goal).asks.includes('consequences');
   return {
     quantities: worked.flatMap(({ quantities }) => quantities),
     judgements: details.flatMap(calculatedJudgements),
-    questions: [],
+    questions,
     stop: [],
     notToRun: shortGaps(details),
     // What is not known is told where the call asks what a ratio does; elsewhere it is noise.

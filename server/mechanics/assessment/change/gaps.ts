@@ -2,7 +2,9 @@ import { defined } from '../../../../shared/defined.ts';
 import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
 import { verdictOfGap } from '../../consequences/gap-row.ts';
+import type { ScanMoved } from '../../consequences/scan-gap.ts';
 import type { GapRow, KnownGap } from '../../consequences/types.ts';
+import { crankSaid, nearSaid } from '../../gap-scan/words.ts';
 import type { Subject } from '../assessment.ts';
 import type { GapBounds } from '../common/gap-said.ts';
 import { inches } from '../common/said.ts';
@@ -28,6 +30,8 @@ interface GapsAsked {
   readonly measured: readonly GapCell[];
   /** Gaps read with the arms before. */
   readonly before: readonly JudgedGap[];
+  /** Where the scan that was read with the arms before has its least with the ratio after. */
+  readonly moved?: ScanMoved;
 }
 
 /** Where a gap stands in for all of it: its value, else the end that is known. */
@@ -66,18 +70,35 @@ function withEnds(middle: KnownGap, ends: Ends): GapBounds {
   };
 }
 
+/** With another ratio the least moves; past the end of what was read it is not found. */
+function scanGoesOn(needs: readonly string[], moved: ScanMoved | undefined): string[] {
+  if (moved === undefined || moved.after.edge === 'none' || needs.length > 0) return [];
+  const way = moved.after.edge === 'first' ? 'earlier' : 'later';
+  return [
+    `the scan read on at ${way} crank angles than ${crankSaid(moved.after.crankAngle)}: with that ratio its least moves past what was read`,
+  ];
+}
+
+function movedSaid(moved: ScanMoved | undefined): string[] {
+  if (moved === undefined) return [];
+  return [
+    `estimated from the scan: at each crank angle the lobe’s lift there times what the ratio changes; the least then lies ${nearSaid(moved.after.crankAngle)}, it was read ${nearSaid(moved.before.crankAngle)}`,
+  ];
+}
+
 /** At full lift the lash is out of the room there is; what is taken at no lash, or from the ratio itself, needs it. */
 const NEEDS_NO_LASH: readonly GapName[] = ['piston-to-valve', 'pushrod-to-head'];
 
 /** What has to be known before a calculated gap may be judged. */
-function heldBy(name: GapName, { evidence, after, before }: GapsAsked): string[] {
+function heldBy(name: GapName, { evidence, after, before, moved }: GapsAsked): string[] {
   const from = before.find(({ entry }) => entry.kind === name)?.entry;
   return [
     ...(after?.lacks ?? []),
     ...(after?.lashIn && NEEDS_NO_LASH.includes(name)
       ? ['the setting of the lash that was left in, or a reading at zero lash']
       : []),
-    ...(from === undefined ? [] : sinkingNeeds(from, evidence)),
+    ...(from === undefined ? [] : [...sinkingNeeds(from, evidence), ...(from.scan?.needs ?? [])]),
+    ...(name === 'piston-to-valve' ? scanGoesOn(from?.scan?.needs ?? [], moved) : []),
   ];
 }
 
@@ -87,6 +108,7 @@ function becauseOf(name: GapName, asked: GapsAsked, word: ChangeGap['word']): st
     ...(from === undefined
       ? []
       : [`calculated from ${asEntered(from.readAs)}, read with the arms before, and what the ratio changes`]),
+    ...(name === 'piston-to-valve' ? movedSaid(asked.moved) : []),
     ...(name === 'piston-to-valve' && word !== undefined
       ? ['it is calculated: measure it before it runs']
       : []),
@@ -161,7 +183,7 @@ function gapOf(name: GapName, variants: Variants, asked: GapsAsked): ChangeGap {
 const RANK = { short: 0, close: 1, clear: 3 } as const;
 
 /** Short, close, held back, clear, not known; of one kind the least margin first. */
-function worstFirst(gaps: readonly ChangeGap[]): ChangeGap[] {
+export function worstFirst(gaps: readonly ChangeGap[]): ChangeGap[] {
   const rank = ({ word, after }: ChangeGap) =>
     after === undefined ? 4 : word === undefined ? 2 : RANK[word];
   const least = ({ after, limit }: ChangeGap) => (after?.low ?? after?.value ?? 0) - limit.value;

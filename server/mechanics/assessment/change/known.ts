@@ -23,6 +23,14 @@ export function lashInForce(
   return logged ?? evidence.card[side].lash;
 }
 
+/** Of the gaps before, the scan that piston to valve is the least of; one with no least of its own can't be moved. */
+function scanBeforeOf(before: readonly JudgedGap[]): Pick<ConsequenceInput, 'scanBefore'> {
+  const scan = before.find(({ entry }) => entry.kind === 'piston-to-valve')?.entry.scan;
+  if (scan === undefined || scan.stations.length === 0) return {};
+  const { stations, error, lash } = scan;
+  return { scanBefore: { stations, error, lash } };
+}
+
 const isOfGap = (entry: SheetEvidence): entry is JudgedGap['entry'] =>
   GAP_KINDS.some((kind) => kind === entry.kind);
 
@@ -84,6 +92,7 @@ export function knownInput(
     ...defined({ pistonFloor: taken.pistonFloor, lobeLiftAtClosest: taken.lobeLiftAtClosest }),
     ...given('pushrodToHead', taken.pushrodToHead),
     ...given('pivotToTip', rockers.pivotToTip),
+    ...scanBeforeOf(before),
     readBefore: Object.fromEntries(before.map(({ entry }) => [entry.kind, boundsOf(entry)])),
     limits: limitsOf(evidence, side),
   };

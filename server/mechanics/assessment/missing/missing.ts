@@ -13,6 +13,7 @@ import { ofGeometry } from './of-geometry.ts';
 import { ofNotes } from './of-notes.ts';
 import { ofIdentify, ofParts } from './of-parts.ts';
 import { ofRatio } from './of-ratio.ts';
+import { ofScan } from './of-scan.ts';
 import { ofSheet } from './of-sheet.ts';
 import { ofTiming } from './of-timing.ts';
 
@@ -27,6 +28,7 @@ const NEEDS: Readonly<
   identify: ofIdentify,
   ratio: (_, explained) => ofRatio(explained),
   sheet: ofSheet,
+  scan: ofScan,
   consequences: (evidence, explained) => ofConsequences(evidence, valveRatios(explained).length > 0),
   geometry: ofGeometry,
   timing: ofTiming,

@@ -50,7 +50,9 @@ function codeOf(lack: string): string {
   if (lack.startsWith('one more pass of the valve lift')) return 'one-more-pass';
   const again = ENTERED_AGAIN.exec(lack);
   if (again !== null) return `enter-again-${(again[1] ?? '').replace(/[^a-z0-9]+/g, '-')}`;
-  return inAnyUnits(lack).toLowerCase().replace(/[^a-z]+/g, '-');
+  return inAnyUnits(lack)
+    .toLowerCase()
+    .replace(/[^a-z]+/g, '-');
 }
 
 /** A lack as something to do. */

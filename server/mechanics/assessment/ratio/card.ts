@@ -2,6 +2,7 @@ import { defined } from '../../../../shared/defined.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { IN } from '../../kit/si.ts';
 import type { AssessedQuantity, Judgement } from '../assessment.ts';
+import { inDoubt } from '../common/asked.ts';
 import { byId, inches, nominalSaid, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, Side } from '../evidence.ts';
 import type { RatioWord } from '../words.ts';
@@ -80,6 +81,12 @@ function lobeSaid(word: RatioWord, read: number, printed: number, stopped: boole
   return `${start}, differs from the ${inches(printed)} on the card by ${inches(Math.abs(read - printed))}: which lobe, which card, or wear?`;
 }
 
+/** Doubts about the very passes that the lobe is read by: till they are answered nothing stands on it. */
+const doubtsOfLobe = ({ read: { lobe }, questions }: SetUpKnown): string[] =>
+  questions
+    .filter((each) => inDoubt(each) && each.restsOn.some((id) => lobe.entryIds.includes(id)))
+    .map(({ ask }) => `the answer to “${ask}”`);
+
 /** The lobe as read at the lifter against the lobe that the card prints. */
 function lobeAgainstCard(evidence: Evidence, known: SetUpKnown, stopped: boolean): Judgement[] {
   const { setUp, lobe } = known.read;
@@ -96,7 +103,7 @@ function lobeAgainstCard(evidence: Evidence, known: SetUpKnown, stopped: boolean
     graduation: setUp.graduation,
     errorLimit: setUp.lobeErrorLimit,
   });
-  const lacks = lobe.lacks;
+  const lacks = [...lobe.lacks, ...doubtsOfLobe(known)];
   const word = lacks.length > 0 ? undefined : lobeWord(lobe.value - printed, half);
   return [
     {

@@ -12,16 +12,22 @@ const CHECKED = [
   choice('not-found', 'Looked: it is not so', 'The reading counts, and this is ruled out for it.'),
 ] as const;
 
-const LEANING = choice(
-  'leaning',
-  'It leans',
-  'No word stands on it: it is read again with the plunger parallel.',
-);
+const LEANING: AnswerChoice = {
+  ...choice(
+    'leaning',
+    'It leans, as far as',
+    'No word stands on it: it is read again with the plunger parallel.',
+  ),
+  takesLean: true,
+};
 const PARALLEL = choice(
   'parallel',
   'Parallel, seen from both sides',
   'A lean is ruled out for these readings.',
 );
+
+/** How the plunger stood, whoever asks it. */
+export const STANDS: readonly AnswerChoice[] = [PARALLEL, LEANING];
 
 /** Questions whose answer is a state of the set-up. */
 const STATES: Readonly<Record<string, readonly AnswerChoice[]>> = {
@@ -34,8 +40,8 @@ const STATES: Readonly<Record<string, readonly AnswerChoice[]>> = {
     choice('locked', 'Hydraulic, locked solid', 'Nothing sinks under the reading.'),
     choice('hydraulic', 'Hydraulic', 'The plunger may have sunk: passes that fall settle nothing.'),
   ],
-  'plunger-tilted': [PARALLEL, LEANING],
-  'alignment-not-said': [PARALLEL, LEANING],
+  'plunger-tilted': STANDS,
+  'alignment-not-said': STANDS,
   'rests-on-not-said': [
     choice('retainer-flat', 'Flat face of the retainer', 'A lean would make it read long.'),
     choice('retainer-edge', 'Step, slope or lock of the retainer', 'A lean would make it read short.'),

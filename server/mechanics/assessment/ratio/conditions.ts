@@ -34,12 +34,16 @@ const wasReadBackWrong = ({ setUp }: SetUpRead): boolean =>
 /** How much is known: a ratio may be calculated with it put back, and no word stands on that. */
 export const LASH_KNOWN_IN = 'a reading at zero lash: lash was left in';
 
-function stateLacks({ setUp }: SetUpRead): string[] {
+/** The lift is short by a lash on record: that is asked, in place of how the lash was. */
+const asksForLash = (questions: readonly AssessedQuestion[]): boolean =>
+  questions.some((question) => question.code === 'lash-left-in' && inDoubt(question));
+
+function stateLacks({ setUp }: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
   const { spring, lifter, lash, lashSetting, alignment } = setUp;
   return [
     ...(spring === 'not-said' ? ['which spring is on the valve'] : []),
     ...(lifter === 'not-said' ? ['which lifter is under the pushrod'] : []),
-    ...(lash === 'not-said' ? ['whether the lash was taken up'] : []),
+    ...(lash === 'not-said' && !asksForLash(questions) ? ['whether the lash was taken up'] : []),
     ...(lash === 'set' && lashSetting === undefined
       ? ['a reading at zero lash: lash was left in, and how much is not said']
       : []),
@@ -47,6 +51,9 @@ function stateLacks({ setUp }: SetUpRead): string[] {
     ...(alignment === 'leaning' ? ['a reading with the plunger parallel to the stem'] : []),
   ];
 }
+
+/** So many passes that agree outweigh one that was looked at and does not. */
+const ENOUGH_FELLOWS = 3;
 
 /** A pass that stands apart is out of the figures, but only a person strikes it out. */
 function apartLacks({ valve, lobe }: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
@@ -57,15 +64,15 @@ function apartLacks({ valve, lobe }: SetUpRead, questions: readonly AssessedQues
         ABOUT_TURNS.has(code) && restsOn.includes(id) && answered?.found === found,
     );
   return all.map(({ pass, why, code }) => {
-    const then =
-      code !== 'turn-apart'
-        ? ''
-        : looked(pass.id, true)
-          ? ', and that was found to be so'
-          : looked(pass.id, false)
-            ? ', though its count was looked at'
-            : '';
-    return `pass ${pass.pass} entered again or struck out: it ${why}${then}`;
+    const again = `pass ${pass.pass} entered again or struck out: it ${why}`;
+    if (code !== 'turn-apart') return again;
+    if (looked(pass.id, true)) return `${again}, and that was found to be so`;
+    if (!looked(pass.id, false)) return again;
+    const isLobe = pass.kind === 'lobe-lift';
+    // Counted, it is as good as its fellows: one more pass that is counted says which of them are right.
+    return (isLobe ? lobe.passes : valve).used.length >= ENOUGH_FELLOWS
+      ? `${again}, though its count was looked at`
+      : `one more pass of the ${isLobe ? 'lobe' : 'valve'} lift, small hand first: pass ${pass.pass} ${why}, though its count was looked at`;
   });
 }
 
@@ -144,7 +151,7 @@ export function lacksOf(own: SetUpRead, questions: readonly AssessedQuestion[]):
   const sinking = sinks(questions);
   return [
     ...new Set([
-      ...stateLacks(own),
+      ...stateLacks(own, questions),
       ...(own.valve.used.length === 0 ? ['a pass of the valve lift'] : []),
       ...(wasReadBackWrong(own) ? [READ_BACK_WRONG] : []),
       ...own.lobe.lacks,

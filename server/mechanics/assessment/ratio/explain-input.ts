@@ -8,6 +8,7 @@ import { type StateGiven, stateOf } from './explain-state.ts';
 import type { Group } from './groups.ts';
 import { indicatorPlaces } from './indicator-places.ts';
 import type { SetUpKnown } from './known.ts';
+import { passNumbers } from './pass-numbers.ts';
 import type { SetUpRead } from './set-up-read.ts';
 
 /** One reading of the inference with the entry it is. */
@@ -48,7 +49,7 @@ function valveReadings(own: SetUpRead, otherValve: boolean): Taken[] {
 
 /** A lobe is the valve's own: passes of it in another set-up of the valve serve, those of another valve do not. */
 const lobeReadings = (own: SetUpRead): Taken[] =>
-  own.lobe.from === undefined && own.setUp.lobeSource !== 'card'
+  own.lobe.from === undefined && own.lobe.source !== 'card'
     ? own.lobe.passes.used.map((pass) => ({ own, pass, of: 'lobe-lift', otherValve: false }))
     : [];
 
@@ -109,13 +110,12 @@ function toReading(
   };
 }
 
-function readingsOf(group: Group, known: GroupKnown, state: StateGiven): ReadingGiven[] {
+function readingsOf(evidence: Evidence, group: Group, known: GroupKnown, state: StateGiven): ReadingGiven[] {
   const taken = atMost(takenOf(group));
   const places = indicatorPlaces(taken.map(({ own }) => own.setUp));
-  const passes = new Map<string, number>();
+  const numberOf = passNumbers(evidence, group);
   return taken.map((each) => {
-    const number = (passes.get(each.of) ?? 0) + 1;
-    passes.set(each.of, number);
+    const number = numberOf(each.pass);
     const counted = known.counted.has(each.pass.id);
     const reading = toReading(each, number, places.get(each.own.setUp.id) ?? 0, state, counted);
     return { reading, entryId: each.pass.id };
@@ -144,7 +144,7 @@ const inch = (si: number | undefined): number | undefined =>
 /** The inference's input for one arm on one valve; undefined until a lift was read. */
 export function explainInput(evidence: Evidence, group: Group, known: GroupKnown): ExplainGiven | undefined {
   const state = stateOf(evidence, group);
-  const readings = readingsOf(group, known, state);
+  const readings = readingsOf(evidence, group, known, state);
   if (!group.own.some(({ valve }) => valve.used.length > 0)) return undefined;
   const card = inch(evidence.card[group.valve].lobeLift);
   const other = inch(evidence.card[group.valve === 'intake' ? 'exhaust' : 'intake'].lobeLift);

@@ -1,11 +1,15 @@
 import { InputFaults } from '../../../../shared/problems/faults.ts';
 import { inSpoken } from '../../../../shared/quantities/authored.ts';
 import { computation as ratioAtFullLift } from '../../computations/ratio-at-full-lift.ts';
+import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
 import { IN } from '../../kit/si.ts';
 import type { RatioInput, RatioResult } from './detail.ts';
 import type { LobeInUse } from './lobe.ts';
 import { meanOf, type UsedPasses } from './passes.ts';
 import type { SetUpNow } from './set-ups.ts';
+
+/** Scatter of single passes with nothing wrong, as the inference has it: common practice, no published source. */
+const USUAL_SCATTER = DEFAULT_ASSUMPTIONS.readingSpread * IN;
 
 /** How far a lash that was set may be from its setting, half-width: common practice, no published source. */
 const SETTING_WITHIN = 0.002 * IN;
@@ -15,7 +19,12 @@ function lobeInput(setUp: SetUpNow, lobe: LobeInUse): RatioInput['lobeLift'] | u
   if (lobe.value === undefined) return undefined;
   if (lobe.source === 'card') return { value: lobe.value, errorLimit, source: 'card' };
   if (lobe.source === 'caliper') return { value: meanOf(lobe.passes.used), errorLimit, source: 'caliper' };
-  return { readings: lobe.passes.used.map(({ value }) => value), graduation: setUp.graduation, errorLimit };
+  return {
+    readings: lobe.passes.used.map(({ value }) => value),
+    graduation: setUp.graduation,
+    errorLimit,
+    usualScatter: USUAL_SCATTER,
+  };
 }
 
 /** The lash put back where it was left in and its setting is known: the ratio is of the gross lift. */
@@ -31,6 +40,7 @@ export function ratioInput(setUp: SetUpNow, valve: UsedPasses, lobe: LobeInUse):
       readings: valve.used.map(({ value }) => value + added),
       graduation: setUp.graduation,
       errorLimit: setUp.errorLimit + (added > 0 ? SETTING_WITHIN : 0),
+      usualScatter: USUAL_SCATTER,
     },
     lobeLift,
     sameIndicator: lobe.source === 'indicator',

@@ -4,7 +4,7 @@ import { UNITS } from '../../../../shared/quantities/units.ts';
 import type { AnswerChoice } from '../assessment.ts';
 import { lashLogOf } from '../common/newest-lash.ts';
 import { inches } from '../common/said.ts';
-import type { Evidence } from '../evidence.ts';
+import type { Evidence, LashEvidence } from '../evidence.ts';
 import { codeOf } from './answers.ts';
 import type { SetUpRead } from './set-up-read.ts';
 
@@ -17,11 +17,21 @@ const offer = (code: string, label: string, value: number): AnswerChoice => ({
   value,
 });
 
-/** The newest lash of the valve, with the arms that are on now, of a day not after its passes were read. */
-function ofLog(evidence: Evidence, { setUp, valve }: SetUpRead): AnswerChoice[] {
-  const days = valve.used.flatMap(({ day }) => day ?? []).sort();
-  const [first] = days;
-  const line = lashLogOf(evidence, setUp).findLast(({ day }) => first === undefined || day <= first);
+/** The log of the valve up to the day on which its passes were read. */
+function logBefore(evidence: Evidence, { setUp, valve }: SetUpRead): LashEvidence[] {
+  const [first] = valve.used.flatMap(({ day }) => day ?? []).sort();
+  return lashLogOf(evidence, setUp).filter(({ day }) => first === undefined || day <= first);
+}
+
+/** Each lash that the valve had by then. */
+export const lashesOnLog = (evidence: Evidence, own: SetUpRead): number[] =>
+  logBefore(evidence, own).flatMap(({ gap }) =>
+    gap.value === undefined || gap.value <= 0 ? [] : [gap.value],
+  );
+
+/** The newest of them. */
+function ofLog(evidence: Evidence, own: SetUpRead): AnswerChoice[] {
+  const line = logBefore(evidence, own).at(-1);
   const value = line?.gap.value;
   if (line === undefined || value === undefined || value <= 0) return [];
   const how = line.moment === 'set' ? 'set' : 'found';

@@ -25,9 +25,9 @@ const passesIn = (evidence: Evidence, setUp: SetUpNow): UsedPasses =>
  */
 function whereRead(evidence: Evidence, setUp: SetUpNow, all: readonly SetUpNow[]) {
   const own = passesIn(evidence, setUp);
-  if (own.used.length > 0 || setUp.lobeSource !== 'indicator') return { passes: own, from: undefined };
+  if (own.used.length > 0 || setUp.lobeSource === 'caliper') return { passes: own, from: undefined };
   const others = all.filter(
-    (each) => each.id !== setUp.id && placeOf(each) === placeOf(setUp) && each.lobeSource === 'indicator',
+    (each) => each.id !== setUp.id && placeOf(each) === placeOf(setUp) && each.lobeSource !== 'caliper',
   );
   for (const from of others.toReversed()) {
     const passes = passesIn(evidence, from);
@@ -48,12 +48,13 @@ function ofCard(evidence: Evidence, setUp: SetUpNow): LobeInUse {
   };
 }
 
+/** A lobe that was read goes before the card, also where it was read after the card had been said. */
 export function lobeOf(evidence: Evidence, setUp: SetUpNow, all: readonly SetUpNow[]): LobeInUse {
-  if (setUp.lobeSource === 'card') return ofCard(evidence, setUp);
   const { passes, from } = whereRead(evidence, setUp, all);
   const read = passes.used.length > 0;
+  if (setUp.lobeSource === 'card' && !read) return ofCard(evidence, setUp);
   return {
-    source: setUp.lobeSource,
+    source: setUp.lobeSource === 'caliper' ? 'caliper' : 'indicator',
     ...(read ? { value: meanOf(passes.used) } : {}),
     ...(from === undefined ? {} : { from: { setUpId: from.id, number: from.number } }),
     entryIds: passes.used.map(({ id }) => id),

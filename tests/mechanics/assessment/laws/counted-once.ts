@@ -1,5 +1,6 @@
 import type { SetUpEvidence } from '../../../../server/mechanics/assessment/evidence.ts';
 import { type Assessed, type Law, passesIn, setUpsNow } from './law.ts';
+import { lashOfScans } from './scans.ts';
 
 const EQUAL = 1e-9;
 
@@ -68,4 +69,5 @@ function ofChange(assessed: Assessed): string[] {
 export const nothingCountedTwice: Law = (assessed) => [
   ...setUpsNow(assessed).flatMap((setUp) => ofSetUp(assessed, setUp)),
   ...ofChange(assessed),
+  ...lashOfScans(assessed),
 ];

@@ -53,6 +53,10 @@ export function permuted(evidence: Evidence, seed: number): Evidence {
     setUps: shuffled(chance, evidence.setUps),
     passes: shuffled(chance, evidence.passes),
     sheet: shuffled(chance, evidence.sheet),
+    scans: shuffled(chance, evidence.scans ?? []).map((scan) => ({
+      ...scan,
+      points: shuffled(chance, scan.points),
+    })),
     lash: shuffled(chance, evidence.lash),
     tipMarks: shuffled(chance, evidence.tipMarks),
     part: shuffled(chance, evidence.part),

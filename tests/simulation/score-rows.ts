@@ -1,0 +1,47 @@
+import { ratioRead } from '../../server/mechanics/assessment/ratio/ratio.ts';
+import { explainReadings } from '../../server/mechanics/explain-readings/explain.ts';
+import type { ExplainInput } from '../../server/mechanics/explain-readings/types.ts';
+import { chanceFrom } from '../mechanics/explain-readings/random.ts';
+import { READING_SETS } from '../mechanics/explain-readings/score.ts';
+import { drawCall, NAMES } from '../mechanics/explain-readings/simulated-call.ts';
+import { heardOf, type Judged, judgedAgainst } from './hear.ts';
+import type { MemoryBuild } from './memory-build.ts';
+import { RecordedCall } from './recorded-call.ts';
+import { type Scored, scored } from './shares.ts';
+
+export type ReadingSet = keyof typeof READING_SETS;
+
+/** What the record of a call gives to the inference for its valve. */
+export function givenBy(build: MemoryBuild): { input: ExplainInput; entryIds: readonly string[] } {
+  const { explained } = ratioRead(build.evidence());
+  const given = explained.find(({ group }) => group.cylinder === 1 && group.valve === 'intake')?.given;
+  if (given === undefined) throw new Error('nothing was read of the valve');
+  return given;
+}
+
+interface RowsScored {
+  /** The names of the design note, so that its table can be set beside it. */
+  readonly ofNote: Scored;
+  /** As the call has it: the trade's list of nominals, which has two names more. */
+  readonly ofCall: Scored;
+}
+
+/** Simulates calls with one set of readings, each entered as the desk enters it, and scores what is then said. */
+export function scoreRows(set: ReadingSet, calls: number, seed: number): RowsScored {
+  const chance = chanceFrom(seed);
+  const rows = Array.from({ length: calls }, (): { ofNote: Judged; ofCall: Judged } => {
+    const call = drawCall(chance);
+    const recorded = new RecordedCall(chance, call);
+    for (const ask of READING_SETS[set](call)) recorded.take(ask);
+    const { input } = givenBy(recorded.build);
+    const { result, word } = heardOf(recorded.build.assess());
+    return {
+      ofNote: judgedAgainst(call, explainReadings({ ...input, nominals: NAMES })),
+      ofCall: judgedAgainst(call, result, word),
+    };
+  });
+  return {
+    ofNote: scored(rows.map(({ ofNote }) => ofNote)),
+    ofCall: scored(rows.map(({ ofCall }) => ofCall)),
+  };
+}

@@ -1,0 +1,74 @@
+import { describe, expect, test } from 'vitest';
+import type { Assessment } from '../../server/mechanics/assessment/assessment.ts';
+import { parting, withoutLines } from '../mechanics/assessment/laws/order.ts';
+import { chanceFrom } from '../mechanics/explain-readings/random.ts';
+import { READING_SETS } from '../mechanics/explain-readings/score.ts';
+import { drawCall } from '../mechanics/explain-readings/simulated-call.ts';
+import { RecordedCall } from './recorded-call.ts';
+import type { Telling } from './states.ts';
+import { tellTheRest } from './tell.ts';
+
+const CALLS = 120;
+const SEED = 11;
+const SETS = ['1', '5', 'L'] as const;
+
+/** One simulated call, told so; the same seed has the same engine, mistakes and readings. */
+function toldSo(seed: number, telling: Telling): { readonly before: Assessment; readonly after: Assessment } {
+  const chance = chanceFrom(seed);
+  const call = drawCall(chance);
+  const recorded = new RecordedCall(chance, call, { telling, tellsSetting: true });
+  const set = SETS[seed % SETS.length] ?? '1';
+  for (const ask of READING_SETS[set](call)) recorded.take(ask);
+  const before = recorded.build.assess();
+  tellTheRest(recorded);
+  return { before, after: recorded.build.assess() };
+}
+
+/** A question stays on record with its answer; told at once it was never asked. */
+function withoutAnswered(assessment: Assessment): Assessment {
+  const answered = new Set(
+    assessment.questions.filter((each) => each.answered !== undefined).map(({ id }) => id),
+  );
+  const { setUps } = assessment.details;
+  return {
+    ...assessment,
+    questions: assessment.questions.filter(({ id }) => !answered.has(id)),
+    details: {
+      ...assessment.details,
+      setUps: setUps.map((each) => ({
+        ...each,
+        setUp: { ...each.setUp, answers: [] },
+        questionIds: each.questionIds.filter((id) => !answered.has(id)),
+      })),
+    },
+  };
+}
+
+const seeds = Array.from({ length: CALLS }, (_, index) => SEED * 1000 + index);
+
+/** Where the two part, call by call; told late it was another assessment until it was told. */
+function partings(telling: Telling, seen: (assessment: Assessment) => Assessment): string[] {
+  return seeds.flatMap((seed) => {
+    const { before, after } = toldSo(seed, telling);
+    const atOnce = toldSo(seed, 'at-once').after;
+    expect([seed, parting(withoutLines(before), withoutLines(after), '')]).not.toEqual([seed, undefined]);
+    const found = parting(withoutLines(seen(after)), withoutLines(seen(atOnce)), '');
+    return found === undefined ? [] : [`call ${seed}: ${found}`];
+  });
+}
+
+const asItIs = (assessment: Assessment): Assessment => assessment;
+
+describe(`${CALLS} simulated calls, told in other ways: the same as told at once`, () => {
+  test('spring, lifter, lash, plunger, arm, mark and card after the readings, by statements', () => {
+    expect(partings('late', asItIs)).toEqual([]);
+  });
+
+  test('spring, lifter and lash as the answers to questions', () => {
+    expect(partings('by-answers', withoutAnswered)).toEqual([]);
+  });
+
+  test('all of it wrong at first, the rows of the card too, and put right', () => {
+    expect(partings('wrong-first', asItIs)).toEqual([]);
+  });
+});
