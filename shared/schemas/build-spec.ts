@@ -3,7 +3,7 @@ import type { FieldRange } from '../quantities/field-range.ts';
 import { CAN_BE } from './can-be.ts';
 import { entered } from './entered.ts';
 import { choice, listOf } from './fields.ts';
-import { bare, ratio } from './number-fields.ts';
+import { bare, rockerRatio } from './number-fields.ts';
 import { words } from './texts.ts';
 
 const optionalLength = (description: string, range: FieldRange) =>
@@ -96,7 +96,7 @@ export const buildSpec = z.strictObject({
   cam: z
     .strictObject({
       card: words('name or number on the cam card, word for word').optional(),
-      assumedRatio: ratio('rocker ratio the card assumes').optional(),
+      assumedRatio: rockerRatio('rocker ratio the card assumes').optional(),
       intake: lobe.optional(),
       exhaust: lobe.optional(),
     })
@@ -113,10 +113,12 @@ export const buildSpec = z.strictObject({
     .optional(),
   rockers: z
     .strictObject({
-      nominalRatio: ratio('ratio the rockers are sold as').optional(),
-      plannedRatio: ratio('ratio of the rockers that are to be fitted, where a change is planned').optional(),
+      nominalRatio: rockerRatio('ratio the rockers are sold as').optional(),
+      plannedRatio: rockerRatio(
+        'ratio of the rockers that are to be fitted, where a change is planned',
+      ).optional(),
       alsoPlanned: listOf(
-        ratio('another ratio that is thought of'),
+        rockerRatio('another ratio that is thought of'),
         'other ratios that are set beside the planned one',
         0,
         5,

@@ -8,6 +8,9 @@ import { postForm } from '../tools/post-form.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 import { wholeCall } from '../tools/whole-call.ts';
 
+/** What a person wrote down in a note of the whole call is theirs, whatever the call speaks. */
+const NOTE = 'coil bind .060';
+
 /** Lengths both ways by the international inch, 25.4 mm exactly (NIST SP 811, B.8). */
 
 let service: TestService;
@@ -83,7 +86,8 @@ describe('a whole call in millimetres', () => {
       const { statusCode, body } = await service.request({ url, cookies });
       expect([url, statusCode]).toEqual([url, 200]);
       expect(htmlFaults(body), url).toEqual([]);
-      expect(linesOf(body).filter(tellsInches), url).toEqual([]);
+      const told = linesOf(body.replaceAll(NOTE, '')).filter(tellsInches);
+      expect(told, url).toEqual([]);
     }
     const metric = await send('GET', `/api/v1/builds/${buildId}/assessment`);
     expect(JSON.stringify(metric.json.judgements)).toContain(' mm');

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import type { Component } from '../../../views/parts/components.ts';
@@ -85,7 +86,11 @@ function workingComponents(
   );
   const words = columnComponent(
     ...runComponents(each.title, [
-      ...inputFacts(each, working.inputs).map((fact) => ({ ...fact, note: 'went in' })),
+      ...inputFacts(each, working.inputs).map(({ value, ...fact }) => ({
+        ...fact,
+        value: asEntered(value),
+        note: 'went in',
+      })),
       ...cameOut,
       ...long.map(({ caption, rows }) => ({ label: caption, value: `${rows.length} rows, in the export` })),
       { label: 'kept on', value: byWhom(working) },

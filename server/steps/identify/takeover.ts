@@ -1,4 +1,4 @@
-import { asEntered } from '../../../shared/quantities/as-entered.ts';
+import { asEntered, asTold } from '../../../shared/quantities/as-entered.ts';
 import { PART_KINDS } from '../../../shared/schemas/part-words.ts';
 import type { CallContext } from '../../call/context.ts';
 import { NOT_YET, type TakeoverItem } from '../../call/takeover-items.ts';
@@ -20,7 +20,7 @@ export function partItems({ build }: CallContext, part: PartSeen): TakeoverItem[
   const sizes = part.standing.filter((each) => !isMark(each));
   const read = sizes.map(
     (each) =>
-      `${(NAMES[each.kind] ?? each.kind).toLowerCase()} ${asEntered(each.readAs)}${each.how === '' ? '' : ` (${each.how})`}`,
+      `${(NAMES[each.kind] ?? each.kind).toLowerCase()} ${asEntered(each.readAs)}${each.how === '' ? '' : ` (${asTold(each.how)})`}`,
   );
   return [
     ...marks.map(
