@@ -169,7 +169,7 @@ function checkLean(
 }
 
 /** Questions about how the plunger stands. */
-export const asksForLean = (code: string | undefined, questionId: string | undefined): boolean =>
+const asksForLean = (code: string | undefined, questionId: string | undefined): boolean =>
   isAbout(['plunger-tilted', 'alignment-not-said'], code, questionId);
 
 /** Questions about the lash: words alone would leave open how much was in it. */

@@ -294,7 +294,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
     build: call([0.461, 0.461, 0.4615], { answers: [answered('turn-miscounted', true)] }),
     headline: ['First: passes 1, 2 and 3 entered again or struck out', 'the answer was yes.'],
     never: /It was so:/,
-    next: 'turn-miscounted',
+    next: 'enter-again-passes-1-2-and-3',
   },
   {
     said: 'all three a turn short, and the count was looked at and is right',

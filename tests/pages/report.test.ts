@@ -38,7 +38,7 @@ describe('the report of a whole call', () => {
       'the stop, at the top',
       'Stop. Do not turn it: rocker to retainer on 1 intake is short, .024 to .028 in against .030 in.',
     ],
-    ['the ratio in short', '1 intake: 1.600 ± .010 as read: agrees with the 1.6 it is sold as.'],
+    ['the ratio in short', '1 intake: 1.600 ± .012 as read: agrees with the 1.6 it is sold as.'],
     [
       'the swap in short',
       /Swap of arm [DE] and arm [DE] between 4 intake and 5 intake: the difference went with arm E,/,

@@ -11,6 +11,7 @@ import type { TrueCall } from '../mechanics/explain-readings/simulated-call.ts';
 import { found } from './caller.ts';
 import { heardOf, type Judged, judgedAgainst } from './hear.ts';
 import { RecordedCall } from './recorded-call.ts';
+import { ruledOn } from './score-rows.ts';
 
 const MOST_STEPS = 30;
 const SAME_AT_MOST = 4;
@@ -103,12 +104,16 @@ export function followDesk(chance: Chance, call: TrueCall): DeskFollowed {
     const assessment = recorded.build.assess();
     const { next } = assessment;
     const { result, word } = heardOf(assessment);
-    const end = { ...judgedAgainst(call, result, word), steps, recorded };
-    if (next === undefined) return end;
+    const end = () => ({
+      ...judgedAgainst(call, result, word, ruledOn(recorded.build, word)),
+      steps,
+      recorded,
+    });
+    if (next === undefined) return end();
     const times = (seen.get(next.id) ?? 0) + 1;
     seen.set(next.id, times);
-    if (times > SAME_AT_MOST || steps >= MOST_STEPS) return { ...end, stuckAt: next.id };
-    if (!does(chance, recorded, next, assessment)) return end;
+    if (times > SAME_AT_MOST || steps >= MOST_STEPS) return { ...end(), stuckAt: next.id };
+    if (!does(chance, recorded, next, assessment)) return end();
     steps += 1;
   }
 }

@@ -4,7 +4,7 @@ import type { Chance } from '../mechanics/explain-readings/random.ts';
 import { drawCall, NAMES, type TrueCall } from '../mechanics/explain-readings/simulated-call.ts';
 import { heardOf, type Judged, judgedAgainst } from './hear.ts';
 import { RecordedCall } from './recorded-call.ts';
-import { givenBy } from './score-rows.ts';
+import { givenBy, ruledOn } from './score-rows.ts';
 
 /** Which names are weighed: those of the design note, or those that the call has. */
 export type Names = 'of-note' | 'of-call';
@@ -51,7 +51,8 @@ export function followCall(chance: Chance, call: TrueCall, names: Names): Follow
     heard = weighed(recorded, names);
     if (strikeOut(recorded, heard.result)) heard = weighed(recorded, names);
   }
-  return { ...judgedAgainst(call, heard.result, heard.word), steps, minutes, recorded };
+  const ruled = ruledOn(recorded.build, heard.word);
+  return { ...judgedAgainst(call, heard.result, heard.word, ruled), steps, minutes, recorded };
 }
 
 export const followCalls = (chance: Chance, calls: number, names: Names): Followed[] =>

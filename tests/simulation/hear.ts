@@ -8,18 +8,19 @@ export interface Heard {
   readonly result: ExplanationResult;
   /** The word against the mark, where one stands. */
   readonly word: JudgementWord | undefined;
-  readonly assessment: Assessment;
 }
 
-const isOurs = (id: string, start: string): boolean => id.startsWith(`${start}:1-intake`);
+/** The arm on the valve of the call; once all that was read there is struck out, on the valve it was moved to. */
+const VALVES = ['1-intake', '3-intake'] as const;
 
-export function heardOf(assessment: Assessment): Heard {
-  const result = assessment.explanations.find(({ id }) => isOurs(id, 'explanation'))?.result;
-  if (result === undefined) throw new Error('the readings could not be weighed');
-  const judgement = assessment.judgements.find(
-    ({ id, against }) => isOurs(id, 'ratio') && against.to === 'mark',
-  );
-  return { result, word: judgement?.word, assessment };
+export function heardOf({ explanations, judgements }: Assessment): Heard {
+  for (const valve of VALVES) {
+    const isHere = (id: string) => id.split(':')[1] === valve;
+    const result = explanations.find(({ id }) => isHere(id))?.result;
+    if (result === undefined) continue;
+    return { result, word: judgements.find(({ id, against }) => isHere(id) && against.to === 'mark')?.word };
+  }
+  throw new Error('the readings could not be weighed');
 }
 
 /** What was heard, set against what is really so. */
@@ -35,6 +36,8 @@ export interface Judged {
   readonly near: boolean;
   readonly settled: boolean;
   readonly word: JudgementWord | undefined;
+  /** Bands chose the word: the inference leaves it open. */
+  readonly byBand: boolean;
   /** The arm is within 2 % of its mark. */
   readonly withinMark: boolean;
 }
@@ -49,6 +52,7 @@ export function judgedAgainst(
   call: TrueCall,
   { ratio, nominals, settled }: Weighed,
   word?: JudgementWord,
+  ruled?: JudgementWord,
 ): Judged {
   const best = nominals.reduce((a, b) => (b.probability > a.probability ? b : a));
   const [low, high] = ratio.interval95;
@@ -60,6 +64,7 @@ export function judgedAgainst(
     near: Math.abs(ratio.median / call.ratio - 1) <= 0.015,
     settled,
     word,
+    byBand: word !== undefined && word !== ruled,
     withinMark: Math.abs(call.ratio / (call.said.mark ?? Number.NaN) - 1) <= 0.02,
   };
 }

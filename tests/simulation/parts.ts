@@ -26,19 +26,19 @@ function ofRows(found: Scored, note: readonly string[]): string[] {
 const words = (found: Scored): string[] => [
   told('“agrees” true', found.agreesTrue, '.98'),
   told('“differs” true', found.differsTrue, '1'),
+  told('“agrees” by band true', found.agreesByBand),
+  told('“differs” by band true', found.differsByBand),
 ];
 
-export function rows(calls: number, seed: number): string[] {
-  return (['1', '5', 'L'] as const).flatMap((set) => {
+export function* rows(calls: number, seed: number): Generator<string> {
+  for (const set of ['1', '5', 'L'] as const) {
     const { ofNote, ofCall } = scoreRows(set, calls, seed);
-    return [
-      `readings ${set}, ${calls} calls, seed ${seed}, names of the note`,
-      ...ofRows(ofNote, ROWS[set]),
-      `readings ${set}, as the call has it`,
-      ...ofRows(ofCall, []),
-      ...words(ofCall),
-    ];
-  });
+    yield `readings ${set}, ${calls} calls, seed ${seed}, names of the note`;
+    yield* ofRows(ofNote, ROWS[set]);
+    yield `readings ${set}, as the call has it`;
+    yield* ofRows(ofCall, []);
+    yield* words(ofCall);
+  }
 }
 
 function ofFollowed(found: readonly Followed[], names: Names): string[] {
@@ -55,11 +55,13 @@ function ofFollowed(found: readonly Followed[], names: Names): string[] {
   ];
 }
 
-export const followed = (calls: number, seed: number): string[] =>
-  (['of-note', 'of-call'] as const).flatMap((names) => [
-    `followed to the end, ${calls} calls, seed ${seed}, ${names === 'of-note' ? 'names of the note' : 'as the call has it'}`,
-    ...ofFollowed(followCalls(chanceFrom(seed), calls, names), names),
-  ]);
+export function* followed(calls: number, seed: number): Generator<string> {
+  for (const names of ['of-note', 'of-call'] as const) {
+    const whose = names === 'of-note' ? 'names of the note' : 'as the call has it';
+    yield `followed to the end, ${calls} calls, seed ${seed}, ${whose}`;
+    yield* ofFollowed(followCalls(chanceFrom(seed), calls, names), names);
+  }
+}
 
 /** Where calls did not come to their end, the commonest first. */
 function stuck(found: readonly DeskFollowed[]): string[] {
@@ -75,7 +77,7 @@ function stuck(found: readonly DeskFollowed[]): string[] {
 }
 
 /** Marked arms alone: where there is no mark the desk waits for what they are sold as. */
-export function desk(calls: number, seed: number): string[] {
+export function* desk(calls: number, seed: number): Generator<string> {
   const chance = chanceFrom(seed);
   const found: DeskFollowed[] = [];
   while (found.length < calls) {
@@ -83,7 +85,7 @@ export function desk(calls: number, seed: number): string[] {
     if (call.said.mark !== undefined) found.push(followDesk(chance, call));
   }
   const all = scored(found);
-  return [
+  yield* [
     `what is next at the desk, ${calls} calls with a mark, seed ${seed}`,
     plain('things done after the first', meanOf(found.map(({ steps }) => steps))),
     told('name right', all.nameRight),

@@ -1,10 +1,10 @@
 import { desk, followed, rows } from './parts.ts';
 import { sheets } from './sheets-part.ts';
 
+type Part = (calls: number, seed: number) => Generator<string>;
+
 /** Each part with as many calls as its shares need to be known within about .012. */
-const PARTS: Readonly<
-  Record<string, readonly [part: (calls: number, seed: number) => string[], calls: number]>
-> = {
+const PARTS: Readonly<Record<string, readonly [part: Part, calls: number]>> = {
   rows: [rows, 6000],
   followed: [followed, 3000],
   desk: [desk, 1500],
@@ -19,6 +19,8 @@ for (const each of name === undefined ? Object.keys(PARTS) : [name]) {
     process.exitCode = 1;
   } else {
     const [work, usual] = part;
-    process.stdout.write(`${work(calls === undefined ? usual : Number(calls), Number(seed)).join('\n')}\n\n`);
+    for (const line of work(calls === undefined ? usual : Number(calls), Number(seed)))
+      process.stdout.write(`${line}\n`);
+    process.stdout.write('\n');
   }
 }

@@ -11,12 +11,18 @@ import { type Scored, scored } from './shares.ts';
 
 export type ReadingSet = keyof typeof READING_SETS;
 
-/** What the record of a call gives to the inference for its valve. */
+/** What the record of a call gives to the inference: for its valve, or the one that the arm was moved to. */
 export function givenBy(build: MemoryBuild): { input: ExplainInput; entryIds: readonly string[] } {
   const { explained } = ratioRead(build.evidence());
-  const given = explained.find(({ group }) => group.cylinder === 1 && group.valve === 'intake')?.given;
-  if (given === undefined) throw new Error('nothing was read of the valve');
+  const found = explained.filter(({ given }) => given !== undefined);
+  const given = (found.find(({ group }) => group.cylinder === 1) ?? found[0])?.given;
+  if (given === undefined) throw new Error('nothing was read of the arm');
   return given;
+}
+
+/** What the inference alone says against the mark; the assessment has put its own word in that place. */
+export function ruledOn(build: MemoryBuild, word: Judged['word']): Judged['word'] {
+  return word === undefined ? undefined : explainReadings(givenBy(build).input).againstMark;
 }
 
 interface RowsScored {
@@ -37,7 +43,7 @@ export function scoreRows(set: ReadingSet, calls: number, seed: number): RowsSco
     const { result, word } = heardOf(recorded.build.assess());
     return {
       ofNote: judgedAgainst(call, explainReadings({ ...input, nominals: NAMES })),
-      ofCall: judgedAgainst(call, result, word),
+      ofCall: judgedAgainst(call, result, word, ruledOn(recorded.build, word)),
     };
   });
   return {

@@ -29,13 +29,17 @@ export interface Scored {
   readonly said90: { readonly said: number; readonly right: Share };
   readonly settled: Share;
   readonly settledRight: Share;
+  /** Words of the inference, and those that bands chose where it leaves it open. */
   readonly agreesTrue: Share;
   readonly differsTrue: Share;
+  readonly agreesByBand: Share;
+  readonly differsByBand: Share;
   readonly wordWithheld: Share;
 }
 
 export function scored(rows: readonly Judged[]): Scored {
-  const told = (word: Judged['word']) => rows.filter((row) => row.word === word);
+  const told = (word: Judged['word'], byBand: boolean) =>
+    rows.filter((row) => row.word === word && row.byBand === byBand);
   return {
     nameRight: shareOf(rows, ({ right }) => right),
     ratioHeld: shareOf(rows, ({ held }) => held),
@@ -48,8 +52,10 @@ export function scored(rows: readonly Judged[]): Scored {
       rows.filter(({ settled }) => settled),
       ({ right }) => right,
     ),
-    agreesTrue: shareOf(told('agrees'), ({ withinMark }) => withinMark),
-    differsTrue: shareOf(told('differs'), ({ withinMark }) => !withinMark),
+    agreesTrue: shareOf(told('agrees', false), ({ withinMark }) => withinMark),
+    differsTrue: shareOf(told('differs', false), ({ withinMark }) => !withinMark),
+    agreesByBand: shareOf(told('agrees', true), ({ withinMark }) => withinMark),
+    differsByBand: shareOf(told('differs', true), ({ withinMark }) => !withinMark),
     wordWithheld: shareOf(rows, ({ word }) => word === undefined),
   };
 }

@@ -19,11 +19,12 @@ function lines(title: string, calls: number, seed: number, odd?: Odd): string[] 
   ];
 }
 
-export const sheets = (calls: number, seed: number): string[] => [
-  ...lines(`sixteen valves, none odd, ${calls} sheets, seed ${seed}`, calls, seed),
-  ...(['arm', 'lobe'] as const).flatMap((what) =>
-    OFFS.flatMap((off) =>
-      lines(`one ${what} off by ${off.toFixed(3)} in of lift, ${calls} sheets`, calls, seed, { what, off }),
-    ),
-  ),
-];
+export function* sheets(calls: number, seed: number): Generator<string> {
+  yield* lines(`sixteen valves, none odd, ${calls} sheets, seed ${seed}`, calls, seed);
+  for (const what of ['arm', 'lobe'] as const)
+    for (const off of OFFS)
+      yield* lines(`one ${what} off by ${off.toFixed(3)} in of lift, ${calls} sheets`, calls, seed, {
+        what,
+        off,
+      });
+}

@@ -129,7 +129,7 @@ export type SheetKindName =
 export type GapName = Exclude<SheetKindName, 'lobe-lift' | 'valve-lift' | 'lash' | 'preload'>;
 
 /** What the least gap of a scan rests on, beside its bounds. */
-export interface GapOfScan {
+interface GapOfScan {
   /** What goes behind the gap: ` at about 9° after TDC, at zero lash`. */
   readonly where: string;
   /** `at zero lash`; empty where nobody said. */

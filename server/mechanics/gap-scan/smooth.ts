@@ -13,7 +13,7 @@ const MOST_ROUNDS = 8;
 const STAYS = 1e-6 * DEG;
 
 /** The lowest point of a curve through more readings than it has bends. */
-export interface Smoothed {
+interface Smoothed {
   readonly least: number;
   readonly crankAngle: number;
   /** What an error of one in each reading does to the least, in quadrature. */

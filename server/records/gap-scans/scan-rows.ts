@@ -8,7 +8,7 @@ const ANGLE = crankAngle('crank angle');
 const GAP = gauged('the gap', CAN_BE.gap);
 
 /** What is wrong with one row of the text. */
-export interface RowFault {
+interface RowFault {
   readonly line: number;
   readonly column: 'crank angle' | 'gap' | 'row';
   readonly detail: string;

@@ -44,17 +44,13 @@ function struckOnes({ record: { gapScans } }: CallContext): string[] {
   });
 }
 
-/** Each scan with its sentence, its curve and its readings. */
+/** Each scan with its curve, its readings and what it asks; its sentence stands at the head of the sheet. */
 export function scansReport(context: CallContext): Component[] {
   if (context.record.gapScans.length === 0) return [];
   const { scans } = context.assessment.details.scans;
   const drawings = scans.flatMap(scanDrawings).map(({ table: _, ...drawing }) => drawingComponent(drawing));
   return [
     sectionComponent('Piston to valve over the crank', [
-      ...saidComponents(
-        'Scans',
-        scans.map(({ said }) => said),
-      ),
       ...saidComponents('They ask', questionTexts(questionsOf(context, 'scan'))),
       ...(drawings.length === 0 ? [] : [besideComponent(...drawings)]),
       ...readingsTable(context),

@@ -293,7 +293,7 @@ describe('a turn that was missed on one pass', () => {
   test('that pass is to be entered again; the count of the others was looked at', () => {
     expect(headline(told)).toContain('pass 2 entered again or struck out');
     expect(askedOf(told, 'turn-miscounted')?.answered?.found).toBe(true);
-    expect(assess(told).next?.sentence).toContain('enter that reading again');
+    expect(assess(told).next?.sentence).toContain('Enter pass 2 of 1 intake again');
   });
 
   test('entered again, nobody is asked about the turn of the others once more', () => {

@@ -60,7 +60,7 @@ function askFor(at: string, lack: string): string {
   if (isSaid(lack)) return `Ask for ${at} ${lack}.`;
   const again = ENTERED_AGAIN.exec(lack);
   if (again !== null)
-    return `Enter ${again[1]} of ${at} again, or strike it out with the reason: ${again[2]}.`.replace(
+    return `Enter ${again[1]} of ${at} again, or strike ${again[1]?.startsWith('passes') === true ? 'them' : 'it'} out with the reason: ${again[2]}.`.replace(
       /([.?!”])\.$/,
       '$1',
     );
@@ -74,13 +74,17 @@ function askFor(at: string, lack: string): string {
 const turnsNothing = (lack: string): boolean =>
   isSaid(lack) || ENTERED_AGAIN.test(lack) || lack === READ_BACK_WRONG;
 
+/** An open doubt is asked as a question; what was found to be so is entered again, by the name it has in the headline. */
+const isAskedFor = (lack: string, doubts: readonly string[]): boolean =>
+  !doubts.includes(lack) || ENTERED_AGAIN.test(lack);
+
 function ofLacks(explained: GroupExplained): Need[] {
   const { group } = explained;
   const resting = restingOn(explained);
   const lacks =
     resting === undefined
       ? [LIGHT_SPRING_FIRST]
-      : resting.lacks.filter((lack) => !resting.doubts.includes(lack) && !lack.startsWith('a pass of'));
+      : resting.lacks.filter((lack) => isAskedFor(lack, resting.doubts) && !lack.startsWith('a pass of'));
   return lacks.map((lack) =>
     need(
       `${codeOf(lack)}:${group.key}`,

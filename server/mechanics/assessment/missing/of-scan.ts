@@ -1,4 +1,4 @@
-import { upperFirst } from '../common/said.ts';
+import { byId, upperFirst } from '../common/said.ts';
 import type { Evidence, Side } from '../evidence.ts';
 import { needsOfScan } from '../scans/needs.ts';
 import { questionsOfScan } from '../scans/questions.ts';
@@ -15,12 +15,12 @@ const USUAL: Readonly<Record<Side, string>> = {
 
 /** A scan of either side that has a least: until there is one it is asked for, with what those there still need. */
 export function ofScan(evidence: Evidence): Need[] {
-  const standing = (evidence.scans ?? []).filter((scan) => scan.standing);
+  const standing = (evidence.scans ?? []).filter((scan) => scan.standing).toSorted(byId);
   return SIDES.map((side) => {
     const own = standing.filter(({ valve }) => valve === side).map(scanned);
     const needs = own.map((each) => needsOfScan(each, questionsOfScan(each, evidence)));
     const have = needs.some((each) => each.length === 0);
-    const [first] = needs[0] ?? [];
+    const [first] = have ? [] : (needs[0] ?? []);
     return need(
       `scan-${side}`,
       first === undefined

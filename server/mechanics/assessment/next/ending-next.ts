@@ -21,10 +21,13 @@ interface EndGiven {
   readonly headlines: readonly Headline[];
 }
 
+/** A headline that is longer than can be said at once is on the page; here it is only said that it is told. */
+const LONGEST = 300;
+
 /** The last minute: what was found, what is not known, who does what by when, and that it is written down. */
 function toSay({ headlines, lacking }: EndGiven, ask: string): string {
   const [found] = headlines;
-  if (found === undefined) return ask;
+  if (found === undefined || found.sentence.length > LONGEST) return ask;
   const others = lacking.some(({ need }) => need.code === 'valves') ? ' Not known: the other valves.' : '';
   return `Say what was found. ${found.sentence}${others} Then who does what by when; write it in the notes.`;
 }

@@ -6,7 +6,7 @@ import type { AssessedQuestion } from '../assessment.ts';
 import { asked, type Doubt } from '../common/asked.ts';
 import { bareInches, inches, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
-import { errorOf, type Scanned } from './scanned.ts';
+import { errorOf, inOrder, type Scanned } from './scanned.ts';
 
 type Found = Omit<Doubt, 'restsOn'>;
 
@@ -49,7 +49,7 @@ function farFromCentre({ fit, scan }: Scanned): Found[] {
 }
 
 function belowNothing({ scan }: Scanned): Found[] {
-  const below = scan.points.filter(({ gap: { value } }) => value !== undefined && value < 0);
+  const below = inOrder(scan).filter(({ gap: { value } }) => value !== undefined && value < 0);
   const [first] = below;
   if (first === undefined) return [];
   const clay = scan.tool === 'clay' ? 'Clay has no thickness below nothing. ' : '';

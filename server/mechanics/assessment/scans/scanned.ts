@@ -18,10 +18,18 @@ export interface Scanned {
   readonly crankAngle?: number;
 }
 
+/** By crank angle, then by what was read there: in which order they were entered says nothing. */
+export const inOrder = ({ points }: ScanEvidence): ScanPoint[] => {
+  const at = ({ gap: { value, low, high } }: ScanPoint) => value ?? low ?? high ?? 0;
+  return points.toSorted(
+    (a, b) => a.crankAngle - b.crankAngle || at(a) - at(b) || (a.gap.high ?? 0) - (b.gap.high ?? 0),
+  );
+};
+
 const sameAngle = (one: number, other: number): boolean => Math.abs(one - other) <= 1e-6 * DEG;
 
-function stationsIn({ points }: ScanEvidence): Station[] {
-  const figures = points.flatMap(({ crankAngle, gap: { value } }) =>
+function stationsIn(scan: ScanEvidence): Station[] {
+  const figures = inOrder(scan).flatMap(({ crankAngle, gap: { value } }) =>
     value === undefined ? [] : [{ crankAngle, gap: value }],
   );
   const angles = figures.filter(
@@ -69,7 +77,7 @@ function withoutLash(found: GapBounds, { lash, lashSetting }: ScanEvidence): Gap
 
 export function scanned(scan: ScanEvidence): Scanned {
   const stations = stationsIn(scan);
-  const between = scan.points.filter(({ gap: { value } }) => value === undefined);
+  const between = inOrder(scan).filter(({ gap: { value } }) => value === undefined);
   const error = errorOf(scan);
   const fit = stations.length === 0 ? undefined : leastOf(stations, error);
   const found = fit === undefined ? ofReadings(scan, error) : ofFit(fit, error);

@@ -101,6 +101,38 @@ const tooFine: Mutant = ({ assessment }) => ({
   ),
 });
 
+const withScans = (
+  assessment: Assessment,
+  change: (scan: Assessment['details']['scans']['scans'][number]) => object,
+): Assessment => ({
+  ...assessment,
+  details: {
+    ...assessment.details,
+    scans: { scans: assessment.details.scans.scans.map((scan) => ({ ...scan, ...change(scan) })) },
+  },
+});
+
+/** Every scan is clear, whatever it was read under. */
+const scansClear: Mutant = ({ assessment }) =>
+  assessment.details.scans.scans.some(({ word, lacks }) => word === undefined && lacks.length > 0)
+    ? withScans(assessment, () => ({ word: 'clear' }))
+    : undefined;
+
+/** The lash that was in a scan is taken off once more. */
+const scanLashTwice: Mutant = ({ evidence, assessment }) => {
+  const setting = evidence.scans?.find(({ standing, lash }) => standing && lash === 'set')?.lashSetting;
+  return setting === undefined
+    ? undefined
+    : withScans(assessment, ({ least }) =>
+        least.low === undefined ? {} : { least: { ...least, low: least.low - setting } },
+      );
+};
+
+const scansUntold: Mutant = ({ assessment }) =>
+  assessment.details.scans.scans.length === 0
+    ? undefined
+    : { ...assessment, details: { ...assessment.details, scans: { scans: [] } } };
+
 /** For each law, faults that it must find. */
 export const MUTANTS: Readonly<Record<keyof typeof LAWS, readonly Mutant[]>> = {
   '1 order does not matter': [
@@ -115,11 +147,12 @@ export const MUTANTS: Readonly<Record<keyof typeof LAWS, readonly Mutant[]>> = {
         ? undefined
         : { ...assessment, quantities: assessment.quantities.slice(1) },
   ],
-  '3 nothing stands against its own conditions': [withWord, inferenceWord],
-  '4 nothing is counted twice': [lashTwice],
+  '3 nothing stands against its own conditions': [withWord, inferenceWord, scansClear],
+  '4 nothing is counted twice': [lashTwice, scanLashTwice],
   '5 the worst reading of a gap stands': [wasShort],
   '6 verdict and explanation agree': [inferenceWord, lashAgain],
   '7 what cannot be computed says so': [
+    scansUntold,
     ({ assessment }) =>
       assessment.explanations.length === 0 ? undefined : { ...assessment, explanations: [] },
     ({ assessment }) =>
