@@ -17,7 +17,7 @@ interface InField extends ReadOptions {
 const METRIC: readonly Unit[] = ['mm', 'um', 'N', 'N/mm', 'kg', 'g'];
 
 /** The system that a unit belongs to. */
-export const systemOf = (unit: Unit): UnitSystem => (METRIC.includes(unit) ? 'metric' : 'inch');
+const systemOf = (unit: Unit): UnitSystem => (METRIC.includes(unit) ? 'metric' : 'inch');
 
 /** Units that people leave out, of the dimensions where they leave out more than one. */
 const LEFT_OUT: Partial<Record<Dimension, readonly Unit[]>> = {

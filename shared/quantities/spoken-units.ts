@@ -28,7 +28,7 @@ export function toldIn(unit: Unit): Unit {
 }
 
 /** Words that hold a figure: those of the units that are spoken. */
-export const inUnits = (words: Readonly<Record<UnitSystem, string>>): string => words[spoken];
+const inUnits = (words: Readonly<Record<UnitSystem, string>>): string => words[spoken];
 
 /** `inches`, for a heading over figures without their unit. */
 export const lengthsIn = (): string => inUnits({ inch: 'inches', metric: 'millimetres' });

@@ -23,7 +23,7 @@ export function valueAtPath(spec: unknown, path: string): unknown {
 }
 
 /** The unit that counts when none is typed. */
-export const assumedUnit = (dimension: Dimension): Unit => answerUnit(dimension, spokenUnits());
+const assumedUnit = (dimension: Dimension): Unit => answerUnit(dimension, spokenUnits());
 
 /** An entry as a form shows it: as typed where that still reads the same, else with its unit. */
 function quantityText(entry: object): string {
