@@ -36,7 +36,9 @@ create table answer (
   value_typed text,
   value_value double precision,
   value_unit text,
-  value_read_as text
+  value_read_as text,
+  cylinder integer,
+  valve text
 );
 alter table answer enable row level security;
 alter table answer force row level security;
@@ -234,7 +236,11 @@ create table lash_log (
   moment text not null,
   nut text not null,
   read_on date,
-  done_by text not null default ''::text
+  done_by text not null default ''::text,
+  shim_typed text,
+  shim_value double precision,
+  shim_unit text,
+  shim_read_as text
 );
 alter table lash_log enable row level security;
 alter table lash_log force row level security;
@@ -601,8 +607,11 @@ alter table working force row level security;
 alter table answer add constraint answer_check CHECK (((value_value IS NULL) = (value_unit IS NULL)));
 alter table answer add constraint answer_check1 CHECK (((value_value IS NULL) = (value_read_as IS NULL)));
 alter table answer add constraint answer_check2 CHECK (((value_value IS NULL) = (value_typed IS NULL)));
+alter table answer add constraint answer_check3 CHECK (((cylinder IS NULL) = (valve IS NULL)));
 alter table answer add constraint answer_code_check CHECK ((code ~ '^[a-z0-9-]{0,60}$'::text));
+alter table answer add constraint answer_cylinder_check CHECK (((cylinder >= 1) AND (cylinder <= 16)));
 alter table answer add constraint answer_question_id_check CHECK (((char_length(question_id) >= 1) AND (char_length(question_id) <= 400)));
+alter table answer add constraint answer_valve_check CHECK ((valve = ANY (ARRAY['intake'::text, 'exhaust'::text])));
 alter table answer add constraint answer_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
 alter table answer add constraint answer_shop_id_set_up_id_fkey FOREIGN KEY (shop_id, set_up_id) REFERENCES set_up(shop_id, id);
 alter table answer add constraint answer_pkey PRIMARY KEY (shop_id, id);
@@ -617,7 +626,7 @@ alter table arm add constraint arm_shop_id_build_id_fkey FOREIGN KEY (shop_id, b
 alter table arm add constraint arm_pkey PRIMARY KEY (shop_id, id);
 alter table arm add constraint arm_shop_id_build_id_name_key UNIQUE (shop_id, build_id, name);
 alter table arm_placement add constraint arm_placement_cylinder_check CHECK (((cylinder >= 1) AND (cylinder <= 16)));
-alter table arm_placement add constraint arm_placement_valve_check CHECK ((valve = ANY (ARRAY['intake'::text, 'exhaust'::text])));
+alter table arm_placement add constraint arm_placement_valve_check CHECK ((valve ~ '^(intake|exhaust)(-[2-3])?$'::text));
 alter table arm_placement add constraint arm_placement_shop_id_arm_id_fkey FOREIGN KEY (shop_id, arm_id) REFERENCES arm(shop_id, id);
 alter table arm_placement add constraint arm_placement_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
 alter table arm_placement add constraint arm_placement_pkey PRIMARY KEY (shop_id, id);
@@ -651,7 +660,7 @@ alter table gap_scan add constraint gap_scan_check5 CHECK (((NOT struck) OR (rep
 alter table gap_scan add constraint gap_scan_cylinder_check CHECK (((cylinder >= 1) AND (cylinder <= 16)));
 alter table gap_scan add constraint gap_scan_lash_check CHECK ((lash = ANY (ARRAY['not-said'::text, 'zero'::text, 'set'::text])));
 alter table gap_scan add constraint gap_scan_readings_check CHECK (((jsonb_typeof(readings) = 'array'::text) AND (jsonb_array_length(readings) > 0)));
-alter table gap_scan add constraint gap_scan_valve_check CHECK ((valve = ANY (ARRAY['intake'::text, 'exhaust'::text])));
+alter table gap_scan add constraint gap_scan_valve_check CHECK ((valve ~ '^(intake|exhaust)(-[2-3])?$'::text));
 alter table gap_scan add constraint gap_scan_shop_id_arm_id_fkey FOREIGN KEY (shop_id, arm_id) REFERENCES arm(shop_id, id);
 alter table gap_scan add constraint gap_scan_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
 alter table gap_scan add constraint gap_scan_shop_id_replaces_fkey FOREIGN KEY (shop_id, replaces) REFERENCES gap_scan(shop_id, id);
@@ -662,6 +671,9 @@ alter table idempotency add constraint idempotency_shop_id_fkey FOREIGN KEY (sho
 alter table idempotency add constraint idempotency_pkey PRIMARY KEY (shop_id, caller, method, path, key);
 alter table kysely_migration add constraint kysely_migration_pkey PRIMARY KEY (name);
 alter table kysely_migration_lock add constraint kysely_migration_lock_pkey PRIMARY KEY (id);
+alter table lash_log add constraint lash_log_check CHECK (((shim_value IS NULL) = (shim_unit IS NULL)));
+alter table lash_log add constraint lash_log_check1 CHECK (((shim_value IS NULL) = (shim_read_as IS NULL)));
+alter table lash_log add constraint lash_log_check2 CHECK (((shim_value IS NULL) = (shim_typed IS NULL)));
 alter table lash_log add constraint lash_log_engine_check CHECK ((engine = ANY (ARRAY['not-said'::text, 'cold'::text, 'hot'::text])));
 alter table lash_log add constraint lash_log_moment_check CHECK ((moment = ANY (ARRAY['found'::text, 'set'::text])));
 alter table lash_log add constraint lash_log_nut_check CHECK ((nut = ANY (ARRAY['not-looked'::text, 'held'::text, 'moved'::text])));
@@ -725,7 +737,7 @@ alter table reading add constraint reading_shop_id_set_up_id_fkey FOREIGN KEY (s
 alter table reading add constraint reading_pkey PRIMARY KEY (shop_id, id);
 alter table reading add constraint reading_shop_id_replaces_key UNIQUE (shop_id, replaces);
 alter table set_up add constraint set_up_cylinder_check CHECK (((cylinder >= 1) AND (cylinder <= 16)));
-alter table set_up add constraint set_up_valve_check CHECK ((valve = ANY (ARRAY['intake'::text, 'exhaust'::text])));
+alter table set_up add constraint set_up_valve_check CHECK ((valve ~ '^(intake|exhaust)(-[2-3])?$'::text));
 alter table set_up add constraint set_up_shop_id_arm_id_fkey FOREIGN KEY (shop_id, arm_id) REFERENCES arm(shop_id, id);
 alter table set_up add constraint set_up_shop_id_build_id_revision_fkey FOREIGN KEY (shop_id, build_id, revision) REFERENCES build_revision(shop_id, build_id, revision);
 alter table set_up add constraint set_up_pkey PRIMARY KEY (shop_id, id);
@@ -771,7 +783,7 @@ alter table tip_mark add constraint tip_mark_cylinder_check CHECK (((cylinder >=
 alter table tip_mark add constraint tip_mark_found_check CHECK ((found = ANY (ARRAY['not-said'::text, 'fresh-ink'::text, 'after-running'::text])));
 alter table tip_mark add constraint tip_mark_pushrod_over_check CHECK ((pushrod_over = ANY (ARRAY['not-said'::text, 'ends'::text, 'gauge'::text])));
 alter table tip_mark add constraint tip_mark_side_check CHECK ((side = ANY (ARRAY['centred'::text, 'valley'::text, 'exhaust'::text, 'sideways'::text])));
-alter table tip_mark add constraint tip_mark_valve_check CHECK ((valve = ANY (ARRAY['intake'::text, 'exhaust'::text])));
+alter table tip_mark add constraint tip_mark_valve_check CHECK ((valve ~ '^(intake|exhaust)(-[2-3])?$'::text));
 alter table tip_mark add constraint tip_mark_shop_id_arm_id_fkey FOREIGN KEY (shop_id, arm_id) REFERENCES arm(shop_id, id);
 alter table tip_mark add constraint tip_mark_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
 alter table tip_mark add constraint tip_mark_shop_id_replaces_fkey FOREIGN KEY (shop_id, replaces) REFERENCES tip_mark(shop_id, id);
@@ -783,7 +795,7 @@ alter table valve_reading add constraint valve_reading_check1 CHECK (((low IS NU
 alter table valve_reading add constraint valve_reading_check2 CHECK (((replaces IS NULL) OR (reason <> ''::text)));
 alter table valve_reading add constraint valve_reading_check3 CHECK (((NOT struck) OR (replaces IS NOT NULL)));
 alter table valve_reading add constraint valve_reading_cylinder_check CHECK (((cylinder >= 1) AND (cylinder <= 16)));
-alter table valve_reading add constraint valve_reading_valve_check CHECK ((valve = ANY (ARRAY['intake'::text, 'exhaust'::text])));
+alter table valve_reading add constraint valve_reading_valve_check CHECK ((valve ~ '^(intake|exhaust)(-[2-3])?$'::text));
 alter table valve_reading add constraint valve_reading_shop_id_arm_id_fkey FOREIGN KEY (shop_id, arm_id) REFERENCES arm(shop_id, id);
 alter table valve_reading add constraint valve_reading_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
 alter table valve_reading add constraint valve_reading_shop_id_replaces_fkey FOREIGN KEY (shop_id, replaces) REFERENCES valve_reading(shop_id, id);

@@ -12,6 +12,7 @@ export const STEP_NAMES = [
   'geometry',
   'timing',
   'adjuster',
+  'noise',
   'notes',
 ] as const;
 
@@ -26,6 +27,7 @@ export const REPORT_PARTS = [
   'part',
   'marks',
   'lash',
+  'noise',
   'workings',
   'photographs',
   'notes',

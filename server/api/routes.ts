@@ -13,6 +13,7 @@ import { holdApi } from './hold.ts';
 import { identificationApi } from './identification.ts';
 import { lashLogApi } from './lash-log.ts';
 import { limitsApi } from './limits.ts';
+import { noiseApi } from './noise.ts';
 import { notesApi } from './notes.ts';
 import { photographsApi } from './photographs.ts';
 import { readingsApi } from './readings.ts';
@@ -40,6 +41,7 @@ export function apiRoutes(app: FastifyInstance, deps: Deps): void {
   gapScansApi(app, deps);
   tipMarksApi(app, deps);
   lashLogApi(app, deps);
+  noiseApi(app, deps);
   consequencesApi(app, deps);
   limitsApi(app, deps);
   recordApi(app, deps);

@@ -4,7 +4,7 @@ import { speaking } from '../../shared/quantities/spoken-units.ts';
 import type { UnitSystem } from '../../shared/quantities/units.ts';
 import { siOf } from '../../shared/schemas/entered.ts';
 import { goalOf } from '../../shared/schemas/goals.ts';
-import { CONTACT, ENGINE_STATES, keysOf } from '../../shared/schemas/words.ts';
+import { CONTACT, ENGINE_STATES, keysOf, storedWord, VALVES } from '../../shared/schemas/words.ts';
 import { eventsOf, isEvent } from '../events/read-events.ts';
 import type { Evidence } from '../mechanics/assessment/evidence.ts';
 import { nowOnValves } from '../records/arms/placements.ts';
@@ -110,7 +110,7 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
     arms: record.arms.map(armEvidence),
     seats: nowOnValves(record.placements).map(({ cylinder, valve, armId }) => ({
       cylinder,
-      valve: valve === 'exhaust' ? 'exhaust' : 'intake',
+      valve: storedWord(VALVES, valve),
       armId,
     })),
     setUps: record.setUps.map((setUp) => setUpEvidence(setUp, armOfSetUp(record, setUp))),

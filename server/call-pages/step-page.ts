@@ -20,7 +20,7 @@ function pagerOf(
   name: string,
   screens: StepBody['screens'],
 ): Component {
-  const { before, after } = besides(frame, name);
+  const { before, after } = besides(frame, context, name);
   const link = (to: Step) => ({ href: `${context.base}/steps/${to.name}`, label: to.words.link });
   return {
     template: '/parts/pager',

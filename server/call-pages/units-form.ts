@@ -44,7 +44,7 @@ export function unitsRoute(app: FastifyInstance, deps: Deps, frame: CallFrame, s
     side,
     run: (tx: Tx, req: PageRequest) => {
       const step = stepNamed(frame, req.fields.step ?? '')?.name ?? firstStep(frame);
-      return form.post(tx, { ...req, fields: { ...req.fields, step } }, deps.computations);
+      return form.post(tx, { ...req, fields: { ...req.fields, step } }, deps);
     },
     page: async (tx: Tx, req: PageRequest, rejected?: RejectedForm) =>
       stepPage(

@@ -6,11 +6,19 @@ import { formatQuantity } from '../../shared/quantities/format.ts';
 import { toldIn } from '../../shared/quantities/spoken-units.ts';
 import { fromSi } from '../../shared/quantities/units.ts';
 import { answerQuestion, asksForLash } from '../../shared/schemas/commands.ts';
+import { VALVES } from '../../shared/schemas/words.ts';
 import { STEP_NAMES, type StepName } from '../../shared/steps.ts';
 import type { AnswerChoice } from '../mechanics/assessment/assessment.ts';
 import { keptWords } from '../mechanics/assessment/common/asked.ts';
 import { keepAnswer } from '../records/answers/answers.ts';
-import { choiceField, quantityField, textField } from '../web/forms/fields.ts';
+import {
+  choiceField,
+  type FormState,
+  numberField,
+  quantityField,
+  selectField,
+  textField,
+} from '../web/forms/fields.ts';
 import type { Fields } from '../web/forms/read-form.ts';
 import type { CallContext } from './context.ts';
 import type { PageForm } from './forms.ts';
@@ -19,8 +27,10 @@ import { type StepForm, stepForm } from './step-form.ts';
 const LABELS = {
   answer: 'What was found',
   value: 'How much lash was in it',
+  cylinder: 'Cylinder',
+  valve: 'Valve',
   lean: 'How far it leans',
-  words: 'In their own words',
+  words: 'In plain words',
 };
 
 /** Something that is asked, with the answers it may have. */
@@ -31,7 +41,10 @@ interface Answerable {
   readonly code: string;
   /** The step that shows it, and that is shown again once it is answered. */
   readonly step: StepName;
-  readonly answers: readonly Pick<AnswerChoice, 'code' | 'label' | 'takesValue' | 'takesLean' | 'value'>[];
+  readonly answers: readonly Pick<
+    AnswerChoice,
+    'code' | 'label' | 'takesValue' | 'takesLean' | 'takesValve' | 'value'
+  >[];
   readonly questionId?: string;
   readonly setUpId?: string;
 }
@@ -47,6 +60,17 @@ const offersOf = ({ answers }: Answerable): Record<string, string> =>
   );
 
 const takesValue = ({ answers }: Answerable): boolean => answers.some((each) => each.takesValue === true);
+
+/** Which valve it is, for an answer that names one. */
+const valveFields = (shown: FormState, bench: boolean) => [
+  numberField(shown, 'cylinder', LABELS.cylinder, {
+    inputmode: 'numeric',
+    optional: true,
+    hint: 'Of the one valve, where it is one.',
+    ...(bench ? { big: true } : {}),
+  }),
+  selectField(shown, 'valve', LABELS.valve, VALVES, { first: 'Not said', optional: true }),
+];
 
 /** One of the answers, and what the person said to it. */
 export const answerForm = ({ side, base }: CallContext, of: Answerable): PageForm => ({
@@ -79,6 +103,7 @@ export const answerForm = ({ side, base }: CallContext, of: Answerable): PageFor
               }),
             ]
           : []),
+        ...(of.answers.some(({ takesValve }) => takesValve) ? valveFields(shown, side === 'bench') : []),
         ...(of.answers.some((each) => each.takesLean === true)
           ? [
               quantityField(shown, 'lean', LABELS.lean, 'angle', {

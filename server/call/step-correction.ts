@@ -33,7 +33,7 @@ export function entryCorrection<Schema extends z.ZodObject, Entry>(of: {
   readonly param: string;
   readonly schema: Schema;
   fields(entry: Entry, posted: Fields): CorrectedFields;
-  find(source: Omit<FormSource, 'computations'>, id: string): Promise<Entry>;
+  find(source: Omit<FormSource, 'computations' | 'now'>, id: string): Promise<Entry>;
   units?(entry: Entry): FormOptions;
   /** The page of one entry out of the call's context. */
   page(
@@ -44,7 +44,7 @@ export function entryCorrection<Schema extends z.ZodObject, Entry>(of: {
   replace(
     input: z.output<Schema>,
     entry: Entry,
-    source: Omit<FormSource, 'computations'>,
+    source: Omit<FormSource, 'computations' | 'now'>,
     id: string,
   ): Promise<Destination>;
 }): EntryCorrection {

@@ -2,13 +2,16 @@ import type { z } from 'zod';
 import { defined } from '../../shared/defined.ts';
 import { InputFaults } from '../../shared/problems/faults.ts';
 import type { Principal } from '../auth/principal.ts';
-import type { Registered } from '../compute/registry.ts';
 import type { Tx } from '../database/database.ts';
 import { unitsOfBuild } from '../records/builds/units.ts';
 import { type Call, getCall } from '../records/calls/calls.ts';
+import type { Deps } from '../web/deps.ts';
 import { type Fields, type FormOptions, readForm } from '../web/forms/read-form.ts';
 import type { FormAnswer, PageRequest } from '../web/page-route.ts';
 import { baseOf, callIdOf } from './context.ts';
+
+/** What of the service a form may use. */
+type Served = Pick<Deps, 'computations' | 'now'>;
 
 /** What a form of a step is run with beside what was typed. */
 export interface FormSource {
@@ -16,7 +19,8 @@ export interface FormSource {
   readonly req: PageRequest;
   readonly principal: Principal;
   readonly call: Call;
-  readonly computations: ReadonlyMap<string, Registered>;
+  readonly computations: Served['computations'];
+  readonly now: Date;
 }
 
 /** A form that a step posts: its path below the call, and what it does. */
@@ -29,7 +33,7 @@ export interface StepForm {
   readonly schema?: z.ZodObject;
   /** Fields that it reads by itself beside those of the schema. */
   readonly beside: readonly string[];
-  post(tx: Tx, req: PageRequest, computations: ReadonlyMap<string, Registered>): Promise<FormAnswer>;
+  post(tx: Tx, req: PageRequest, served: Served): Promise<FormAnswer>;
 }
 
 /** Where a form leads: a step with what its address says, the call's next step, or a page beside the steps. */
@@ -79,9 +83,9 @@ export function stepForm<Schema extends z.ZodObject>(form: {
     path: form.path,
     beside: form.beside ?? [],
     ...defined({ side: form.side, schema: form.fields === undefined ? form.schema : undefined }),
-    async post(tx, req, computations) {
+    async post(tx, req, { computations, now }) {
       const call = await getCall(tx, req.principal, callIdOf(req));
-      const source: FormSource = { tx, req, principal: req.principal, call, computations };
+      const source: FormSource = { tx, req, principal: req.principal, call, computations, now: now() };
       const fields = (await form.fields?.(req.fields, source)) ?? req.fields;
       const read = readForm(
         form.schema,
@@ -107,10 +111,10 @@ export function freeForm(form: {
     path: form.path,
     beside: [],
     ...defined({ side: form.side }),
-    async post(tx, req, computations) {
+    async post(tx, req, { computations, now }) {
       const call = await getCall(tx, req.principal, callIdOf(req));
       return atFields(req, async () => {
-        const done = await form.run({ tx, req, principal: req.principal, call, computations });
+        const done = await form.run({ tx, req, principal: req.principal, call, computations, now: now() });
         return 'step' in done || 'page' in done ? addressOf(req, done) : done;
       });
     },

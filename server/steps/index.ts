@@ -9,6 +9,7 @@ import { camStep } from './cam/step.ts';
 import { consequencesStep } from './consequences/step.ts';
 import { geometryStep } from './geometry/step.ts';
 import { identifyStep } from './identify/step.ts';
+import { noiseStep } from './noise/step.ts';
 import { notesStep } from './notes/step.ts';
 import { partsStep } from './parts/step.ts';
 import { ratioStep } from './ratio/step.ts';
@@ -31,6 +32,7 @@ const BY_NAME: { readonly [Name in StepName]: Step<Name> } = {
   geometry: geometryStep,
   timing: timingStep,
   adjuster: adjusterStep,
+  noise: noiseStep,
   notes: notesStep,
 };
 

@@ -32,6 +32,10 @@ export const problemSchema = z
         }),
       )
       .optional(),
+    questions: z
+      .array(z.record(z.string(), z.unknown()))
+      .optional()
+      .meta({ description: 'what the readings that were sent are asked, where a sheet was refused' }),
   })
   .meta({ id: 'Problem', description: 'RFC 9457 problem details' });
 

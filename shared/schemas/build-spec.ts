@@ -2,9 +2,11 @@ import { z } from 'zod';
 import type { FieldRange } from '../quantities/field-range.ts';
 import { CAN_BE } from './can-be.ts';
 import { entered } from './entered.ts';
+import { enteredLengths } from './entered-list.ts';
 import { choice, listOf } from './fields.ts';
 import { bare, rockerRatio } from './number-fields.ts';
 import { words } from './texts.ts';
+import { keysOf, VALVE_GEARS } from './words.ts';
 
 const optionalLength = (description: string, range: FieldRange) =>
   entered('length', description, range).optional();
@@ -66,6 +68,16 @@ export const buildSpec = z.strictObject({
     .strictObject({
       description: words('engine family, block and head, in the caller’s words').optional(),
       cylinders: bare('number of cylinders', { least: 1, most: 16, whole: true }).optional(),
+      intakeValves: bare('intake valves in a cylinder; left out, one', {
+        least: 1,
+        most: 3,
+        whole: true,
+      }).optional(),
+      exhaustValves: bare('exhaust valves in a cylinder; left out, one', {
+        least: 1,
+        most: 3,
+        whole: true,
+      }).optional(),
       firingOrder: words('firing order, as cast or stated').optional(),
       bankOrder: words(
         'cylinders as they stand along the banks, front to back, one bank after the other',
@@ -82,6 +94,10 @@ export const buildSpec = z.strictObject({
         },
       ).optional(),
       valveAngle: entered('angle', 'valve to bore axis', CAN_BE.valveAngle).optional(),
+      valveGear: choice(
+        keysOf(VALVE_GEARS),
+        'what stands between the cam and the valve; left out, pushrods and rockers',
+      ).optional(),
       lifter: choice(
         ['solid-flat', 'solid-roller', 'hydraulic-flat', 'hydraulic-roller'],
         'lifter type',
@@ -90,6 +106,10 @@ export const buildSpec = z.strictObject({
       coverBolting: choice(['through-centre', 'perimeter'], 'how the valve covers are bolted').optional(),
       use: choice(['street', 'race'], 'what it is built for: which default limits count').optional(),
       rodMaterial: choice(['steel', 'aluminium'], 'what the connecting rods are made of').optional(),
+      shimStock: enteredLengths(
+        'lash shims that can be had, each measured, each there once',
+        CAN_BE.lashShim,
+      ).optional(),
       studSize: choice(['5/16', '3/8', '7/16'], 'thread of the rocker studs, in inches').optional(),
     })
     .optional(),
@@ -97,6 +117,7 @@ export const buildSpec = z.strictObject({
     .strictObject({
       card: words('name or number on the cam card, word for word').optional(),
       assumedRatio: rockerRatio('rocker ratio the card assumes').optional(),
+      lashAt: choice(['cold', 'hot'], 'the heat that the lash on the card is for').optional(),
       intake: lobe.optional(),
       exhaust: lobe.optional(),
     })

@@ -45,6 +45,9 @@ export const CAN_BE = {
   markWidth: in_(0.005, 0.6),
   markOff: orNone(in_(0.001, 0.5)),
   pushrod: in_(1.5, 25),
+  /** What stands between a cam and its bucket or follower. */
+  lashShim: in_(0.03, 0.25),
+  /** Under a rocker stand. */
   shims: orNone(in_(0.001, 0.6)),
   stem: in_(0.12, 1),
   limit: orNone(in_(0.0005, 1)),

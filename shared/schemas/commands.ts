@@ -4,9 +4,11 @@ import { buildSpec } from './build-spec.ts';
 import { CAN_BE } from './can-be.ts';
 import { type Entered, entered } from './entered.ts';
 import { choice } from './fields.ts';
+import { answersTo, namesValve, noiseAnswerIn, noiseQuestionOf } from './noise.ts';
 import { bare } from './number-fields.ts';
+import { enteredOrTurns } from './said-in-turns.ts';
 import { someWords, words } from './texts.ts';
-import { came, evenIfFaulty, faultAt } from './two-forms.ts';
+import { allOrNone, came, evenIfFaulty, faultAt } from './two-forms.ts';
 import {
   CALLER_ROLES,
   CONTACT,
@@ -68,12 +70,11 @@ export const newReading = z
   .strictObject({
     kind: choice(keysOf(READING_KINDS), 'what was read'),
     pass: bare('number of the pass', { least: 1, most: 99, whole: true }).optional(),
-    peak: entered('length', 'the reading: at the peak, or at the lobe lift named', CAN_BE.reading),
-    zeroReturn: entered('length', 'where the hand stood back on the base circle', CAN_BE.zeroReturn, {
+    peak: enteredOrTurns('the reading: at the peak, or at the lobe lift named', CAN_BE.reading),
+    zeroReturn: enteredOrTurns('where the hand stood back on the base circle', CAN_BE.zeroReturn, {
       sign: 'any',
     }).optional(),
-    atLobeLift: entered(
-      'length',
+    atLobeLift: enteredOrTurns(
       'the lobe lift at which the valve was read, for valve-lift-at',
       CAN_BE.partWay,
     ).optional(),
@@ -92,17 +93,15 @@ export const newReading = z
 
 export const correctReading = z
   .strictObject({
-    peak: entered(
-      'length',
+    peak: enteredOrTurns(
       'the reading as it should be; left out with the kind too, the reading is struck',
       CAN_BE.reading,
     ).optional(),
-    zeroReturn: entered('length', 'where the hand stood back on the base circle', CAN_BE.zeroReturn, {
+    zeroReturn: enteredOrTurns('where the hand stood back on the base circle', CAN_BE.zeroReturn, {
       sign: 'any',
     }).optional(),
     kind: choice(keysOf(READING_KINDS), 'what was read, where it was kept as something else').optional(),
-    atLobeLift: entered(
-      'length',
+    atLobeLift: enteredOrTurns(
       'the lobe lift at which the valve was read, for valve-lift-at',
       CAN_BE.partWay,
     ).optional(),
@@ -137,7 +136,28 @@ export const answerQuestion = z
       },
     ).optional(),
     lean: entered('angle', 'how far the plunger leaned, where that is asked', CAN_BE.lean).optional(),
+    cylinder: bare('cylinder of the one valve that it is, in the engine’s own numbering', {
+      least: 1,
+      most: 16,
+      whole: true,
+    }).optional(),
+    valve: choice(keysOf(VALVES), 'which valve of the cylinder').optional(),
   })
+  .superRefine(allOrNone('cylinder', 'valve'), evenIfFaulty)
+  .superRefine(({ code, questionId, answer }, ctx) => {
+    if (typeof answer !== 'string') return;
+    const noise = noiseQuestionOf(questionId, code);
+    if (noise !== undefined && noiseAnswerIn(noise, answer) === undefined)
+      faultAt(
+        ctx,
+        ['answer'],
+        'not-allowed',
+        `came as “${answer.slice(0, 40)}”; it begins with one of ${Object.keys(answersTo(noise)).join(', ')}`,
+      );
+    if (namesValve(noise, answer)) return;
+    for (const name of ['cylinder', 'valve'].filter((each) => came(ctx, each)))
+      faultAt(ctx, [name], 'not-allowed', 'goes with the answer that it is one valve alone');
+  }, evenIfFaulty)
   .superRefine(({ code, questionId, answer, value, lean }, ctx) => {
     if (lean !== undefined) checkLean(ctx, lean, asksForLean(code, questionId), answer, came(ctx, 'value'));
     if (code === 'read-back' && !came(ctx, 'found'))

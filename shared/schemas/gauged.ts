@@ -5,11 +5,11 @@ import type { FieldRange } from '../quantities/field-range.ts';
 import { formatQuantity } from '../quantities/format.ts';
 import { readBetween, sayBounds, saysBetween } from '../quantities/read-between.ts';
 import { outsideOf } from '../quantities/read-in-field.ts';
-import { saysTurns } from '../quantities/turns-reading.ts';
-import { isUnit, UNITS, type Unit } from '../quantities/units.ts';
+import { UNITS, type Unit } from '../quantities/units.ts';
 import { entered, type PlaceOfEntry } from './entered.ts';
 import { fieldInfo } from './field-info.ts';
 import { quantityJsonSchema } from './quantity-fields.ts';
+import { type SaidInTurns, textOf, turnsIn } from './said-in-turns.ts';
 
 /**
  * A length as somebody found it: one figure, or the bounds that two gauges set. A bound that no gauge has
@@ -56,15 +56,6 @@ export function gaugedOutside(
     .filter((end) => end !== undefined)
     .map((value) => outsideOf({ value, unit, readAs: formatQuantity({ value, unit }) }, canBe))
     .find((outside) => outside !== undefined);
-}
-
-function textOf(raw: unknown): { text: string; assume?: Unit } | undefined {
-  if (typeof raw === 'string') return { text: raw };
-  if (typeof raw !== 'object' || raw === null) return undefined;
-  const typed: unknown = Reflect.get(raw, 'typed');
-  const assume: unknown = Reflect.get(raw, 'assume');
-  if (typeof typed !== 'string' || typeof assume !== 'string' || !isUnit(assume)) return undefined;
-  return { text: typed, assume };
 }
 
 const hasBounds = (raw: unknown): boolean =>
@@ -173,24 +164,12 @@ export function gauged(description: string, canBe: FieldRange, place: PlaceOfEnt
   return schema;
 }
 
-/** A count of turns as it was said: a length once the dial is known. */
-export interface SaidInTurns {
-  readonly typed: string;
-  readonly inTurns: true;
-}
-
-const isBareTurns = (raw: unknown): boolean =>
-  saysTurns(textOf(raw)?.text ?? '') &&
-  !(typeof raw === 'object' && raw !== null && Reflect.get(raw, 'perTurn') !== undefined);
-
 /** The same, and a count of turns where the dial is known elsewhere: `4 turns 37`. */
 export function gaugedOrTurns(description: string, canBe: FieldRange, place: PlaceOfEntry = {}) {
   const readers = readersOf(canBe, place);
   const schema = z
     .unknown()
-    .transform((raw, ctx): Gauged | SaidInTurns =>
-      isBareTurns(raw) ? { typed: textOf(raw)?.text ?? '', inTurns: true } : readGauged(raw, ctx, readers),
-    )
+    .transform((raw, ctx): Gauged | SaidInTurns => turnsIn(raw) ?? readGauged(raw, ctx, readers))
     .meta(infoOf(description));
   fieldInfo.add(schema, { control: 'quantity', dimension: 'length', canBe });
   return schema;

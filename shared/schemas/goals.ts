@@ -27,7 +27,7 @@ export interface GoalPlan {
 }
 
 /** A goal without its plan does not compile; nor does a plan that names a step there is none of. */
-export const GOAL_PLANS = {
+const GOAL_PLANS = {
   identify: {
     asks: ['identify'],
     waitsFor: ['identify'],
@@ -77,11 +77,11 @@ export const GOAL_PLANS = {
     cards: ['timing'],
   },
   adjuster: {
-    asks: ['adjuster'],
+    asks: ['noise', 'adjuster'],
     waitsFor: [],
     needs: ['turns'],
     report: ['lash', 'marks', 'workings', 'sheet'],
-    cards: ['adjuster'],
+    cards: ['adjuster', 'noise'],
   },
   'one-valve-differs': {
     asks: ['sheet'],
@@ -91,11 +91,11 @@ export const GOAL_PLANS = {
     cards: ['sheet'],
   },
   'noise-or-failure': {
-    asks: ['adjuster', 'sheet'],
+    asks: ['noise', 'adjuster', 'sheet'],
     waitsFor: [],
     needs: ['valves', 'rows'],
-    report: ['lash', 'marks', 'sheet', 'workings'],
-    cards: ['adjuster', 'sheet'],
+    report: ['noise', 'lash', 'marks', 'sheet', 'workings'],
+    cards: ['noise', 'adjuster', 'sheet'],
     logFirst: true,
   },
   'returned-part': {

@@ -2,13 +2,14 @@ import { z } from 'zod';
 import { CAN_BE } from './can-be.ts';
 import { entered } from './entered.ts';
 import { choice } from './fields.ts';
-import { bare, ratio } from './number-fields.ts';
+import { bare } from './number-fields.ts';
 import { someWords } from './texts.ts';
 import { evenIfFaulty, faultAt } from './two-forms.ts';
 import {
   ALIGNMENTS,
   keysOf,
   LASH_STATES,
+  LIFT_TOOLS,
   LIFTERS,
   LOBE_SOURCES,
   RESTS_ON,
@@ -24,6 +25,7 @@ export const method = z.strictObject({
   lashSetting: entered('length', 'the lash left in, where it is set', CAN_BE.lash, {
     sign: 'not-negative',
   }).optional(),
+  tool: choice(keysOf(LIFT_TOOLS), 'what the valve lift is read with; left out, a dial indicator').optional(),
   restsOn: choice(keysOf(RESTS_ON), 'what the indicator’s tip rests on at the valve'),
   alignment: choice(keysOf(ALIGNMENTS), 'how the plunger stands to the stem'),
   graduation: entered('length', 'smallest division of the dial', CAN_BE.graduation),
@@ -34,16 +36,17 @@ export const method = z.strictObject({
   }).optional(),
   errorLimit: entered(
     'length',
-    'error limit of an indicator reading on this engine, half-width',
+    'error limit of a reading on this engine, half-width; left out, as its tool may be',
     CAN_BE.errorLimit,
-    {
-      sign: 'not-negative',
-    },
-  ),
+    { sign: 'not-negative' },
+  ).optional(),
   lobeSource: choice(keysOf(LOBE_SOURCES), 'where the lobe lift comes from'),
-  lobeErrorLimit: entered('length', 'error limit of the lobe lift, half-width', CAN_BE.errorLimit, {
-    sign: 'not-negative',
-  }),
+  lobeErrorLimit: entered(
+    'length',
+    'error limit of the lobe lift, half-width; left out, as where it comes from may be',
+    CAN_BE.errorLimit,
+    { sign: 'not-negative' },
+  ).optional(),
 });
 export type Method = z.output<typeof method>;
 
@@ -83,4 +86,3 @@ export type SetUpSaid = Omit<z.output<typeof correctSetUp>, 'reason'>;
 
 /** Ratios that a reading is set against unless the call names others: common nominals, no published source. */
 export const NOMINAL_RATIOS = [1.45, 1.5, 1.52, 1.55, 1.6, 1.65, 1.7, 1.75, 1.8] as const;
-export const nominalRatio = ratio('a nominal ratio');

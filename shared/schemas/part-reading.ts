@@ -27,7 +27,7 @@ const entry = {
   ).optional(),
   word: words('what is seen: one of the words of that feature', 40).default(''),
   mark: words('the mark word for word, for a mark').default(''),
-  place: words('where on the part, and how it is done: turned 90 degrees, underside, cast').default(''),
+  place: words('where on the part, and how it was held: turned 90 degrees, underside, cast').default(''),
 };
 const tool = choice(keysOf(PART_TOOLS), 'what a size is read with; a guess is kept as a guess');
 

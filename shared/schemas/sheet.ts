@@ -63,6 +63,8 @@ export const TOOLS = {
   'go-no-go': 'Go/no-go gauge',
   wire: 'Bent wire gauge',
   clay: 'Clay',
+  rule: 'Rule',
+  guess: 'A guess, not measured',
 } as const;
 
 export const SHEET_ARMS = {
@@ -83,7 +85,7 @@ export const SHEET_COLUMNS = {
   set: 'Lash and preload',
   gaps: 'Gaps',
 } as const;
-export type SheetColumn = keyof typeof SHEET_COLUMNS;
+type SheetColumn = keyof typeof SHEET_COLUMNS;
 
 export const columnOf = (kind: SheetKind): SheetColumn =>
   kind === 'lobe-lift' || kind === 'valve-lift'
@@ -126,12 +128,11 @@ const readingShape = {
     .meta({ description: 'the arm it was read with; left out, the one that sits there now' }),
 };
 
-const sheetReading = z.strictObject(readingShape).superRefine(({ kind, reading }, ctx) => {
+export const sheetReading = z.strictObject(readingShape).superRefine(({ kind, reading }, ctx) => {
   if ('inTurns' in reading || SHEET_ASKED_LATER.includes(kind)) return;
   const outside = gaugedOutside(reading, SHEET_CAN_BE[kind]);
   if (outside !== undefined) faultAt(ctx, ['reading'], 'out-of-range', outside);
 });
-export type SheetReadingInput = z.output<typeof sheetReading>;
 
 /** Readings of several valves, all taken the same way. All are kept or none. */
 export const newSheetReadings = z.strictObject({

@@ -89,7 +89,7 @@ describe('a set-up put right in JSON', () => {
     expect(at(told, 'known', 'lashSetting', 'value')).toBeCloseTo(0.02, 9);
     // (.54017 + .020)/.35017
     expect(Number(at(told, 'result', 'ratio'))).toBeCloseTo(1.5997, 3);
-    expect(at(told, 'missing')).toEqual(['a reading at zero lash: lash was left in']);
+    expect(at(told, 'missing')).toEqual(['a reading at zero lash, since lash was left in']);
     const exported = at(await get('/export'), 'setUps', 0);
     expect(exported).toEqual(json);
   });

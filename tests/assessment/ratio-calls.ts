@@ -195,7 +195,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
     headline: [
       '10 % under the 1.6 stamped on it, so far off that the readings are doubted before the part is.',
     ],
-    also: /not calculated with yet\. First: a reading that is not doubted/,
+    also: /not calculated with yet\. First: why the lift is so far off/,
     never: /running \d+ % (over|under)|the measured 1\.44/,
     next: 'valve-lift-at-.200',
   },
@@ -209,7 +209,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
   {
     said: 'lash left in, how much is not said: no word, and no figure to calculate with',
     build: onSetUp([0.508, 0.508, 0.5085], { lash: 'set' }),
-    headline: ['Not set against the 1.6 stamped on it yet. First: a reading at zero lash'],
+    headline: ['not set against the 1.6 stamped on it yet. First: a reading at zero lash'],
     also: /^The ratio read on 1 intake is not calculated with yet\. First: a reading at zero lash/m,
     never: /the (measured|calculated) 1\.45|1\.45\d ±/,
     next: 'lash-to-zero',
@@ -316,7 +316,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
   {
     said: 'millimetres taken for inches',
     build: call([14.23, 14.24, 14.23]),
-    headline: ['First: the answer to “Could the valve lift of 14.23 be millimetres?”.'],
+    headline: ['First: the answer to “Could the valve lift of 14.23 be millimetres?”'],
     asked: [['unit-mixed', 'be millimetres?']],
     notAsked: ['slip', 'unit-or-decimal'],
     next: 'unit-mixed',

@@ -7,6 +7,7 @@ import type { Arm } from '../../server/records/arms/arms.ts';
 import { nowOnValves, type Placement } from '../../server/records/arms/placements.ts';
 import type { Call } from '../../server/records/calls/calls.ts';
 import { defaultOf, LIMIT_NAMES } from '../../server/records/limits/known-limits.ts';
+import { lengthOf } from '../../server/records/readings/in-turns.ts';
 import type { Reading } from '../../server/records/readings/readings.ts';
 import type { SetUp } from '../../server/records/set-ups/set-ups.ts';
 import { asItStands, type SetUpFacts, type SetUpStatement } from '../../server/records/set-ups/statements.ts';
@@ -117,7 +118,11 @@ export class MemoryBuild {
   reading(setUpId: string, body: object): string {
     this.entered.push({ enters: 'reading', setUpId, body });
     this.#seq += 1;
-    const { kind, peak, zeroReturn, atLobeLift, counted = false } = newReading.parse(body);
+    const { kind, counted = false, ...said } = newReading.parse(body);
+    const dial = this.#setUps.find((each) => each.id === setUpId)?.facts.method.perTurn;
+    const peak = lengthOf('peak', said.peak, dial);
+    const zeroReturn = said.zeroReturn && lengthOf('zeroReturn', said.zeroReturn, dial);
+    const atLobeLift = said.atLobeLift && lengthOf('atLobeLift', said.atLobeLift, dial);
     const id = idOf('reading', this.#readings.length + 1);
     const before = this.#readings.filter((each) => each.setUpId === setUpId && each.kind === kind);
     const pass = Math.max(0, ...before.map((each) => each.pass)) + 1;
@@ -146,9 +151,30 @@ export class MemoryBuild {
   answer(body: object): void {
     this.entered.push({ enters: 'answer', body });
     this.#seq += 1;
-    const { questionId, setUpId, code = '', found, value, ...read } = answerQuestion.parse(body);
+    const {
+      questionId,
+      setUpId,
+      code = '',
+      found,
+      value,
+      cylinder,
+      valve,
+      ...read
+    } = answerQuestion.parse(body);
     const id = idOf('answer', this.#answers.length + 1);
-    this.#answers.push({ id, ...read, questionId, setUpId, code, found, value, seq: this.#seq, ...WHO });
+    const place = cylinder === undefined || valve === undefined ? undefined : { cylinder, valve };
+    this.#answers.push({
+      id,
+      ...read,
+      questionId,
+      setUpId,
+      code,
+      found,
+      value,
+      place,
+      seq: this.#seq,
+      ...WHO,
+    });
   }
 
   /** Readings of the sheet, all in one way. */

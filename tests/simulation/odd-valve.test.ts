@@ -4,7 +4,7 @@ import { chanceNamed, MEDIAN_OF_SEVEN, ODD_BEYOND } from './odd-theory.ts';
 import type { SheetRead } from './odd-valve.ts';
 import { scoreSheets } from './score-sheets.ts';
 
-const SHEETS = 120;
+const SHEETS = 60;
 const SEED = 11;
 
 const middleOf = (values: readonly number[]): number => values.toSorted((a, b) => a - b)[3] ?? Number.NaN;
@@ -45,7 +45,6 @@ describe(`${SHEETS} sheets of sixteen valves, repeats of .0012 in`, () => {
     ['arm', 0.008],
     ['arm', 0.012],
     ['lobe', 0.008],
-    ['lobe', 0.016],
   ] as const)('one %s off by %f in of lift: named as often as by theory', (what, off) => {
     const found = scoreSheets(chanceFrom(SEED), SHEETS, { what, off });
     for (const sheet of found.sheets) expect(named(sheet)).toEqual(byHand(sheet));

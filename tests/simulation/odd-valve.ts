@@ -75,5 +75,5 @@ export function readSheet(chance: Chance, odd?: Odd): SheetRead {
 
 export const isOdd = (
   { odd }: SheetRead,
-  place: { readonly cylinder: number; readonly valve: Side },
+  place: { readonly cylinder: number; readonly valve: string },
 ): boolean => odd?.cylinder === place.cylinder && odd.valve === place.valve;

@@ -8,8 +8,8 @@ import { meanOf, type Share, scored } from './shares.ts';
  * Calls as the design note draws them, entered as the desk enters them: set-ups, passes off the dial, lobes, stations,
  * answers and strikes. `npm run simulate` does it with as many as the note.
  */
-const CALLS = 400;
-const FOLLOWED = 150;
+const CALLS = 300;
+const FOLLOWED = 80;
 const SEED = 11;
 
 /** Three standard errors of the difference of two shares, and the last figure that is printed. */

@@ -59,6 +59,7 @@ export const answerEvidence = (entry: Answer): AnswerEvidence => ({
     found: entry.found,
     ...amountOf(entry),
     setUpId: entry.setUpId,
+    place: entry.place,
   }),
 });
 

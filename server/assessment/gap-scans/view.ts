@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import { answer } from '../../../shared/schemas/answer.ts';
-import { inInches, quantityView, sideView } from '../../../shared/schemas/answer-parts.ts';
+import { inInches, quantityView, valveView } from '../../../shared/schemas/answer-parts.ts';
 import type { Assessment } from '../../mechanics/assessment/assessment.ts';
 import type { ScanDetail } from '../../mechanics/assessment/scans/detail.ts';
 import { gapScanView, showGapScan } from '../../records/gap-scans/view.ts';
@@ -13,7 +13,7 @@ import { assessedQuestionView, showQuestion } from '../view/question.ts';
 export const judgedScanView = z.object({
   scanId: z.string(),
   cylinder: z.int(),
-  valve: sideView,
+  valve: valveView,
   arms: z.enum(['these', 'before']),
   least: quantityView
     .optional()

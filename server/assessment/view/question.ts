@@ -12,6 +12,9 @@ const answerChoiceView = z
     code: z.string().meta({ description: 'the answer begins with it' }),
     label: z.string(),
     changes: z.string(),
+    takesValve: z
+      .boolean()
+      .meta({ description: 'the valve may go with it: give it as the answer’s cylinder and valve' }),
     takesValue: z.boolean().meta({ description: 'an amount may go with it: give it as the answer’s value' }),
     takesLean: z
       .boolean()
@@ -20,11 +23,12 @@ const answerChoiceView = z
   })
   .meta({ id: 'AnswerChoice' });
 
-const showChoice = ({ code, label, changes, takesValue, takesLean, value }: AnswerChoice) =>
+const showChoice = ({ code, label, changes, takesValve, takesValue, takesLean, value }: AnswerChoice) =>
   answer(answerChoiceView, {
     code,
     label,
     changes,
+    takesValve: takesValve === true,
     takesValue: takesValue === true,
     takesLean: takesLean === true,
     value: value === undefined ? undefined : inInches(value),

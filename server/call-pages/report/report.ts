@@ -5,6 +5,7 @@ import type { Component } from '../../../views/parts/components.ts';
 import type { Fact } from '../../../views/parts/facts.examples.ts';
 import { SAID_BY_THE_SHEET } from '../../call/cautions.ts';
 import type { CallContext } from '../../call/context.ts';
+import { notCoveredComponents } from '../../call/not-covered.ts';
 import { listComponents, type ReportPart } from '../../call/report-parts.ts';
 import { isStopped } from '../../call/under-stop.ts';
 import {
@@ -88,6 +89,7 @@ function printed(whole: WholeCall, computations: Computations, now: Date): Page 
       facts: callFacts(context, now),
       sections: [
         summaryComponent(whole, workingLines(workings, computations)),
+        ...notCoveredComponents(context),
         ...partsInOrder(whole, own),
         ...listComponents('Before anyone acts on this sheet', cautionsOf(whole, workings)),
       ],

@@ -8,6 +8,7 @@ import {
   marksCard,
   missingCard,
   nextCard,
+  notCoveredCard,
   photographsCard,
   promisesCard,
   rawCard,
@@ -32,6 +33,7 @@ function cardsOf(whole: WholeCall): Page {
       cards: [
         callerCard(context),
         missingCard(frame, context),
+        ...notCoveredCard(context),
         nextCard(whole),
         promisesCard(context),
         foundCard(whole),

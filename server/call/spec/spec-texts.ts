@@ -40,11 +40,15 @@ function quantityText(entry: object): string {
   return `${writeExact(value, UNITS[unit].least ?? 0, unit)} ${unit}`;
 }
 
+const textsOf = (list: readonly unknown[]): string =>
+  list.map((each) => (typeof each === 'object' && each !== null ? quantityText(each) : '')).join(', ');
+
 /** The text of an entry of the specification; empty where there is none. */
 export function specText(spec: BuildSpec, path: string): string {
   const value = valueAtPath(spec, path);
   if (typeof value === 'string') return value;
   if (typeof value === 'number') return formatNumber(value, placesOf(value) ?? 6);
+  if (Array.isArray(value)) return textsOf(value);
   return typeof value === 'object' && value !== null ? quantityText(value) : '';
 }
 

@@ -64,15 +64,25 @@ function returned<Loaded extends WorkedData>(
   return parts.find((each) => each.form !== undefined && each.form === form);
 }
 
+/** The parts that the valve gear of this engine has a use for. */
+const forEngine = <Loaded extends WorkedData>(
+  step: WorkedStep<Loaded>,
+  { assessment }: CallContext,
+): WorkedStep<Loaded> => ({
+  ...step,
+  parts: step.parts.filter(({ name }) => !assessment.details.gear.parts.includes(name)),
+});
+
 /** A step that computes and measures: one of its parts, what was kept of it, and the way to the others. */
 export function workedPage<Loaded extends WorkedData>(
-  step: WorkedStep<Loaded>,
+  whole: WorkedStep<Loaded>,
   loaded: Loaded,
   { context, req, rejected }: StepPageInput,
 ): StepBody {
+  const step = forEngine(whole, context);
   const named = (name: string | undefined) => step.parts.find((part) => part.name === name);
   const part =
-    returned(step, rejected) ?? named(req.query.of) ?? named(step.opens(context, loaded)) ?? step.parts[0];
+    returned(whole, rejected) ?? named(req.query.of) ?? named(step.opens(context, loaded)) ?? step.parts[0];
   if (part === undefined) throw new Error(`the step ${step.name} has no parts`);
   const body = part.body(loaded, { context, rejected, step: step.name });
   const overview = tableComponent(overviewTable(context, step, part.name, loaded));

@@ -6,19 +6,24 @@ import { changePart } from './change/change.ts';
 import type { PartSaid } from './common/part-said.ts';
 import type { Details } from './details.ts';
 import type { Evidence } from './evidence.ts';
+import { gearDetail, gearQuestions } from './gear/gear.ts';
+import { forChange, whereTold } from './gear/measured-alone.ts';
+import { notCovered } from './gear/not-covered.ts';
 import { inOrderOf } from './headline-order.ts';
 import { lashPart } from './lash/lash.ts';
 import { marksPart } from './marks/marks.ts';
 import { lackingFor, missingOf, needsOf, stepNeeds } from './missing/missing.ts';
 import { heldBack } from './next/held-back.ts';
 import { nextOf } from './next/next.ts';
+import { nextOfNoise } from './noise/next-of-noise.ts';
+import { noisePart } from './noise/noise.ts';
 import { partPart } from './part/part.ts';
 import { partNext } from './part/tell.ts';
 import { ratioPart, ratioRead } from './ratio/ratio.ts';
 import { ratiosWithheld, valveRatios } from './ratio/valve-ratios.ts';
 import { withScans } from './scans/as-gap.ts';
 import { scansPart } from './scans/scans.ts';
-import { nextOfSheet } from './sheet/next-of-sheet.ts';
+import { nextOfSheet } from './sheet/next/next-of-sheet.ts';
 import { sheetPart } from './sheet/sheet.ts';
 import { ratiosOfSheet } from './sheet/valve-ratios.ts';
 import { liftedGaps, stopReasons } from './stop.ts';
@@ -52,26 +57,32 @@ function assessed(evidence: Evidence): Assessment {
   const scans = scansPart(evidence);
   const ofSetUps = valveRatios(read.explained);
   const ratios = [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
-  const change = changePart(gapped, ratios, ratiosWithheld(read.explained));
+  const change =
+    forChange(evidence) === evidence
+      ? changePart(gapped, ratios, ratiosWithheld(read.explained))
+      : changePart(forChange(gapped), []);
   const marks = marksPart(evidence, ratios);
   const lash = lashPart(evidence);
   const timing = timingPart(evidence);
   const part = partPart(evidence);
-  const others = [sheet, scans, change, marks, timing, lash, part];
+  const raisedElsewhere = [...lash.questions, ...marks.questions];
+  const noise = noisePart(evidence, { lash: lash.detail, sheet: sheet.detail, raised: raisedElsewhere });
+  const others = [sheet, scans, change, marks, timing, lash, part, noise];
   const raised = others.flatMap((each) => each.stop);
   const stop = stopReasons(evidence, raised);
   const notToRun = [...change.notToRun, ...liftedGaps(evidence, raised)];
   const ratio = ratioPart(evidence, read, part.detail, stop.length > 0);
   const said = together([ratio, ...others]);
-  const needs = needsOf(evidence, read.explained);
+  const needs = needsOf(evidence, read.explained, noise.detail);
   const lacking = lackingFor(needs, evidence);
   const { closed, goal } = evidence.call;
   const ofPart = planOf(goal).asks.includes('identify') ? partNext(part.detail, part.questions) : undefined;
   const atEnd = needs.filter(({ step, need }) => step === 'notes' && !need.have);
-  const { questions } = said;
-  const ofSheet = nextOfSheet(sheet.detail);
+  const questions = [...said.questions, ...gearQuestions(evidence)];
+  const ofSheet = nextOfSheet(sheet.detail, sheet.questions);
+  const ofNoise = nextOfNoise(noise.detail);
   const { explained } = read;
-  const headlines = inOrderOf(goal, said.headlines);
+  const headlines = inOrderOf(goal, whereTold(evidence, said.headlines));
   const plan = planOf(goal);
   const next = nextOf({
     closed,
@@ -85,8 +96,10 @@ function assessed(evidence: Evidence): Assessment {
     plan,
     ofSheet,
     ofPart,
+    ofNoise,
   });
   const details: Details = {
+    gear: gearDetail(evidence),
     setUps: ratio.detail,
     sheet: sheet.detail,
     scans: scans.detail,
@@ -94,10 +107,12 @@ function assessed(evidence: Evidence): Assessment {
     marks: marks.detail,
     lash: lash.detail,
     timing: timing.detail,
+    noise: noise.detail,
     parts: part.detail,
   };
   const whole: Assessment = {
     ...said,
+    questions,
     explanations: ratio.explanations,
     remaining: ratio.remaining,
     ...defined({ next }),
@@ -105,6 +120,7 @@ function assessed(evidence: Evidence): Assessment {
     needs: stepNeeds(needs),
     stop,
     notToRun,
+    notCovered: notCovered(evidence),
     headlines,
     details,
   };

@@ -1,6 +1,7 @@
 import type { UnitSystem } from '../../../shared/quantities/units.ts';
 import type { Goal } from '../../../shared/schemas/goals.ts';
 import type { PartTool } from '../../../shared/schemas/part-words.ts';
+import type { LiftTool, LOBE_SOURCES, ValveGear, ValveName } from '../../../shared/schemas/words.ts';
 import type { FamilyEvidence } from './part/family.ts';
 import type { BoltingName, LifterName, MountingName } from './words.ts';
 
@@ -17,7 +18,7 @@ type LashState = 'not-said' | 'zero' | 'set';
 
 export interface ValvePlace {
   readonly cylinder: number;
-  readonly valve: Side;
+  readonly valve: ValveName;
 }
 
 /** An entry of the record. One that was replaced or struck out is shown and not judged. */
@@ -68,7 +69,9 @@ export interface SetUpEvidence extends ValvePlace {
   readonly travel?: number;
   readonly pushedIn?: number;
   readonly errorLimit: number;
-  readonly lobeSource: 'card' | 'indicator' | 'caliper';
+  /** What the valve lift is read with; left out, a dial indicator. */
+  readonly tool?: LiftTool;
+  readonly lobeSource: keyof typeof LOBE_SOURCES;
   readonly lobeErrorLimit: number;
 }
 
@@ -187,6 +190,8 @@ export interface LashEvidence extends EvidenceEntry, ValvePlace {
   readonly moment: 'found' | 'set';
   readonly engine: 'not-said' | 'cold' | 'hot';
   readonly nut: 'not-looked' | 'held' | 'moved';
+  /** The shim that was in with that gap. */
+  readonly shim?: number;
   /** The day it is of, `2026-03-14`; lines are in the order of their days, then as they were entered. */
   readonly day: string;
 }
@@ -245,6 +250,8 @@ export interface AnswerEvidence {
   /** How far the plunger leaned, radians. */
   readonly lean?: number;
   readonly setUpId?: string;
+  /** The one valve that it names. */
+  readonly place?: ValvePlace;
 }
 
 /** What was noted, advised or promised. */
@@ -303,11 +310,18 @@ export interface Evidence {
   };
   readonly engine: {
     readonly cylinders?: number;
+    /** Valves of each kind in a cylinder; left out, one. */
+    readonly intakeValves?: number;
+    readonly exhaustValves?: number;
+    /** Left out, pushrods and rockers. */
+    readonly gear?: ValveGear;
     readonly lifter?: LifterName;
     readonly mounting?: MountingName;
     readonly coverBolting?: BoltingName;
     readonly use?: 'street' | 'race';
     readonly rodMaterial?: 'steel' | 'aluminium';
+    /** Lash shims that can be had, each there once. */
+    readonly shimStock?: readonly number[];
     readonly studSize?: '5/16' | '3/8' | '7/16';
     readonly stroke?: number;
     readonly rodLength?: number;
@@ -318,6 +332,8 @@ export interface Evidence {
   };
   readonly card: {
     readonly assumedRatio?: number;
+    /** The heat that the lash on the card is for. */
+    readonly lashAt?: 'cold' | 'hot';
     readonly intake: LobeCard;
     readonly exhaust: LobeCard;
   };

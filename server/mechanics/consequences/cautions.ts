@@ -6,9 +6,9 @@ import { makerFirst, springCaution } from '../springs/caution.ts';
 
 /** Said wherever a gap is short. */
 export const shortCaution =
-  'A gap is short of its limit: stop, do not run it so, and have a qualified shop look.';
+  'A gap is short of its limit: stop, do not run it, and have a qualified shop look.';
 
-export type StudSize = '5/16' | '3/8' | '7/16';
+type StudSize = '5/16' | '3/8' | '7/16';
 
 interface Studs {
   readonly mounting?: 'stud' | 'pedestal' | 'shaft';

@@ -1,6 +1,6 @@
 import type { Sizes } from './sizes.ts';
 import type { Cause, Entry } from './types.ts';
-import { bare, inches } from './words.ts';
+import { bare, byAbout, inches } from './words.ts';
 
 const READ_SMALL_HAND = 'Take one more pass: read the small hand, and say which way the big hand runs.';
 const TOUCH_VALVE = 'Touch the valve while its pushrod moves, then read the card out again.';
@@ -12,17 +12,17 @@ export function askAbout(cause: Cause, s: Sizes, entry: Entry | undefined): { te
   switch (cause) {
     case 'turn-too-many':
       return {
-        text: `Could one turn too many be counted? That makes ${inches(s.extraTurn)}.`,
+        text: `Could one turn too many have been counted? That makes ${inches(s.extraTurn)}.`,
         test: READ_SMALL_HAND,
       };
     case 'turn-too-few':
       return {
-        text: `Could a turn be missing? That makes ${inches(s.missingTurn)}.`,
+        text: `Could one turn have been missed? That makes ${inches(s.missingTurn)}.`,
         test: READ_SMALL_HAND,
       };
     case 'hand-read-backwards':
       return {
-        text: `Could the hand be read backwards? That makes ${inches(s.turnedRound)}.`,
+        text: `Could the hand have been read backwards? That makes ${inches(s.turnedRound)}.`,
         test: READ_SMALL_HAND,
       };
     case 'lash-left-in':
@@ -37,7 +37,7 @@ export function askAbout(cause: Cause, s: Sizes, entry: Entry | undefined): { te
       };
     case 'zero-moved':
       return {
-        text: `Could the zero have moved by about ${inches(Math.abs(s.zero))}?`,
+        text: `Could the zero have moved${byAbout(s.zero)}?`,
         test: 'Turn back to the base circle and see whether the dial returns to zero.',
       };
     case 'wrong-card-row':
@@ -73,7 +73,7 @@ export function askAbout(cause: Cause, s: Sizes, entry: Entry | undefined): { te
       };
     case 'unlisted-fault':
       return {
-        text: `Could something else shift the reading by about ${inches(Math.abs(s.zero))}?`,
+        text: `Could something else have shifted the reading${byAbout(s.zero)}?`,
         test: 'Set the indicator up again, or read the arm on another valve.',
       };
     case 'passes-scatter':

@@ -1,6 +1,11 @@
 import type { Sizes } from './sizes.ts';
 import type { Cause, Entry } from './types.ts';
-import { bare, inches, nameText, ratioText } from './words.ts';
+import { bare, byAbout, inches, isNone, nameText, ratioText } from './words.ts';
+
+const shiftedBy = (zero: number): string =>
+  isNone(zero)
+    ? 'something not listed here shifted the reading'
+    : `something not listed here made it read about ${inches(Math.abs(zero))} too ${zero < 0 ? 'low' : 'high'}`;
 
 /** What must be true for one mistake, as the part of a sentence after "only if". */
 export function needOf(cause: Cause, s: Sizes, entry: Entry | undefined): string {
@@ -17,7 +22,7 @@ export function needOf(cause: Cause, s: Sizes, entry: Entry | undefined): string
     case 'plunger-tilted':
       return `the plunger leaned about ${s.lean.toFixed(0)} degrees from the stem`;
     case 'zero-moved':
-      return `the zero moved by about ${inches(Math.abs(s.zero))}`;
+      return `the zero moved${byAbout(s.zero)}`;
     case 'wrong-card-row':
       return `the wrong row of the card was read: this lobe lifts ${inches(s.lobe)}, not ${inches(s.cardEntered)}`;
     case 'wrong-valve':
@@ -35,7 +40,7 @@ export function needOf(cause: Cause, s: Sizes, entry: Entry | undefined): string
         ? `the card's ${bare(s.cardEntered)} has another unit or its point misplaced and means ${inches(s.card)}`
         : `the reading ${bare(s.entered)} has another unit or its point misplaced and means ${inches(s.unitPutRight)}`;
     case 'unlisted-fault':
-      return `something not listed here ${s.zero < 0 ? 'took' : 'put'} about ${inches(Math.abs(s.zero))} ${s.zero < 0 ? 'off' : 'on'} the reading`;
+      return shiftedBy(s.zero);
     case 'passes-scatter':
       return 'the readings scatter far more than a steady set-up does';
     case 'ratio-not-listed':

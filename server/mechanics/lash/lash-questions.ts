@@ -68,7 +68,7 @@ function ofOne(growth: LashGrowth, limit: number): LashQuestion[] {
         code: 'lash-closed',
         ask: 'Was it set and read at the same heat?',
         size: `It closed by ${said(-high)}, where ${said(limit)} is ordinary.`,
-        test: 'set it, run it, and read it again at the same heat. Closes it again, the valve may be sinking into its seat: a qualified shop looks.',
+        test: 'set it, run it, and read it again at the same heat. If it closes again, the valve may be sinking into its seat: a qualified shop looks.',
       },
     ];
   return [];

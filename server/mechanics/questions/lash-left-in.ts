@@ -33,7 +33,9 @@ function askSizeNotSaid(input: QuestionInput): Question[] {
       weight: 'weak',
       ask: 'How much lash was left in? It is missing from the lift.',
       size: 'The lift would be longer by the lash.',
-      test: 'Ask how much was in it when these were read; a feeler tells only if nobody has turned the adjuster since.',
+      test: 'Ask how much was in it when these were read. A feeler tells only if nobody has turned the adjuster since.',
+      testAtBench:
+        'Say how much was in it when these were read. A feeler tells only if nobody has turned the adjuster since.',
       restsOn: idsOf(input.valvePasses),
     },
   ];

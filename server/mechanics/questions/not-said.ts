@@ -7,12 +7,19 @@ import type { Question, QuestionInput } from './types.ts';
 export function notSaid(input: QuestionInput, _tolerances: Tolerances): Question[] {
   if (input.valvePasses.length === 0) return [];
   const restsOn = idsOf(input.valvePasses);
-  const question = (code: string, ask: string, size: string, test: string): Question => ({
+  const question = (
+    code: string,
+    ask: string,
+    size: string,
+    test: string,
+    testAtBench?: string,
+  ): Question => ({
     code,
     weight: 'weak',
     ask,
     size,
     test,
+    ...(testAtBench === undefined ? {} : { testAtBench }),
     restsOn,
   });
   return [
@@ -22,7 +29,8 @@ export function notSaid(input: QuestionInput, _tolerances: Tolerances): Question
             'spring-not-said',
             'Which spring is on the valve, light or running?',
             inSpoken('A running spring takes .005 to .040 in off the lift.'),
-            'Ask, or look at the spring.',
+            'Ask, or have a look taken at the spring.',
+            'Look at the spring, and say which it is.',
           ),
         ]
       : []),
@@ -33,6 +41,7 @@ export function notSaid(input: QuestionInput, _tolerances: Tolerances): Question
             'Which lifter is under the pushrod?',
             'What a plunger loses, times the ratio, is missing at the valve.',
             'Ask: solid, hydraulic, or hydraulic locked solid.',
+            'Say which: solid, hydraulic, or hydraulic locked solid.',
           ),
         ]
       : []),
@@ -52,7 +61,8 @@ export function notSaid(input: QuestionInput, _tolerances: Tolerances): Question
             'alignment-not-said',
             'Does the plunger stand parallel to the stem, seen from the front and the side?',
             'Ten deg of lean is 1.5 % of the lift, fifteen 3.5 %.',
-            'Ask, or look along the stem from both sides.',
+            'Ask, or have a look taken along the stem from both sides.',
+            'Look along the stem from both sides.',
           ),
         ]
       : []),
@@ -62,7 +72,8 @@ export function notSaid(input: QuestionInput, _tolerances: Tolerances): Question
             'rests-on-not-said',
             'What does the tip of the indicator rest on at the valve?',
             'On a flat face a leaning plunger reads long, held in one spot it reads short.',
-            'Ask, or look.',
+            'Ask, or have a look taken.',
+            'Look at the tip, and say what it rests on.',
           ),
         ]
       : []),

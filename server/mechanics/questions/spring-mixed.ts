@@ -25,7 +25,8 @@ function askAgainstStamp(input: QuestionInput): Question[] {
         weight: 'weak',
         ask: `Which spring is on the valve? Only a light-spring ratio is set against ${nominalText(nominal)}.`,
         size: takes(),
-        test: 'Ask, or look at the spring: light checking spring or running spring.',
+        test: 'Ask, or have a look taken at the spring: light checking spring or running spring.',
+        testAtBench: 'Look at the spring: light checking spring or running spring.',
         restsOn,
       },
     ];

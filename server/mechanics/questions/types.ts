@@ -61,6 +61,8 @@ export interface Question {
   readonly size: string;
   /** The test that settles it, as an instruction. */
   readonly test: string;
+  /** The same for whoever stands at the engine, where the desk only asks. */
+  readonly testAtBench?: string;
   /** Ids of the passes it rests on. */
   readonly restsOn: readonly string[];
 }

@@ -58,8 +58,8 @@ export function adviceSaid(advice: Advice, judged: Mark, context: MarkContext): 
   switch (advice.how) {
     case 'keep':
       return mounting === 'stud'
-        ? `leave the pushrod${advice.at === undefined ? '' : ` at ${inchesSaid(advice.at)}`} as it is.`
-        : `leave the height as it is.${judged.side === 'centred' ? '' : ' On a shaft or pedestal where the mark sits says where the pivot stands along the head, not how high.'}`;
+        ? `leave the pushrod${advice.at === undefined ? ' at this length' : ` at ${inchesSaid(advice.at)}`}.`
+        : `leave the height where it stands.${judged.side === 'centred' ? '' : ' On a shaft or pedestal where the mark sits says where the pivot stands along the head, not how high.'}`;
     case 'change': {
       const { todo, because } = changeSaid(advice, mounting);
       return `${todo}: ${because}. Then ink again: ${AGAIN}`;

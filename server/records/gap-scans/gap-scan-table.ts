@@ -6,7 +6,14 @@ import { crankText } from '../../../shared/schemas/crank-angle.ts';
 import type { Entered } from '../../../shared/schemas/entered.ts';
 import type { NewGapScan, ScanReadingInput } from '../../../shared/schemas/gap-scan.ts';
 import { SHEET_ARMS, TOOLS } from '../../../shared/schemas/sheet.ts';
-import { LASH_STATES, LIFTERS, SPRINGS, storedWord } from '../../../shared/schemas/words.ts';
+import {
+  LASH_STATES,
+  LIFTERS,
+  SPRINGS,
+  storedWord,
+  VALVES,
+  type ValveName,
+} from '../../../shared/schemas/words.ts';
 import type { Tx } from '../../database/database.ts';
 import type { GapScanTable } from '../../database/tables/gap-scans.ts';
 import type { Entry } from '../corrections/entries.ts';
@@ -17,7 +24,7 @@ export type ScanReading = ScanReadingInput;
 /** A scan of one valve over the crank, as it was entered. */
 export interface GapScan extends Entry {
   readonly cylinder: number;
-  readonly valve: 'intake' | 'exhaust';
+  readonly valve: ValveName;
   readonly readings: readonly ScanReading[];
   readonly readAs: string;
   readonly tool: keyof typeof TOOLS;
@@ -70,7 +77,7 @@ export const GAP_SCANS = {
   show: (row: Row, entry: Entry): GapScan => ({
     ...entry,
     cylinder: row.cylinder,
-    valve: row.valve === 'exhaust' ? 'exhaust' : 'intake',
+    valve: storedWord(VALVES, row.valve),
     readings: readingsOf(row.readings),
     readAs: row.read_as,
     tool: storedWord(TOOLS, row.tool),

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { answer } from '../../../shared/schemas/answer.ts';
-import { enteredView, sideView } from '../../../shared/schemas/answer-parts.ts';
+import { enteredView, valveView } from '../../../shared/schemas/answer-parts.ts';
 import { SHEET_ARMS, TOOLS } from '../../../shared/schemas/sheet.ts';
 import { keysOf, LASH_STATES, LIFTERS, SPRINGS } from '../../../shared/schemas/words.ts';
 import { entryFields, entryShape } from '../corrections/view.ts';
@@ -20,7 +20,7 @@ export const gapScanView = z
   .object({
     ...entryShape,
     cylinder: z.int(),
-    valve: sideView,
+    valve: valveView,
     readings: z.array(scanReadingView),
     readAs: z.string(),
     tool: z.enum(keysOf(TOOLS)),

@@ -10,9 +10,8 @@ import {
   SHEET_KINDS,
   type SheetKind,
 } from '../../../shared/schemas/sheet.ts';
-import { keysOf } from '../../../shared/schemas/words.ts';
-import type { Side } from '../../mechanics/assessment/evidence.ts';
-import { type Column, readHeading, readValveName } from './paste-headings.ts';
+import { keysOf, type ValveName, valveSaid } from '../../../shared/schemas/words.ts';
+import { type Column, readHeading, readValveName, readValveOnly } from './paste-headings.ts';
 
 type Entry = Omit<NewSheetReadings['readings'][number], 'reading'> & { readonly reading: Gauged };
 
@@ -102,11 +101,17 @@ function headingsOf(first: Row | undefined): {
 }
 
 /** Which cylinder a row is about, and which valve where it names one. */
-function whereOf(row: Row, headings: readonly (Heading | undefined)[]): { cylinder?: number; side?: Side } {
-  let found: { cylinder?: number; side?: Side } = {};
+function whereOf(
+  row: Row,
+  headings: readonly (Heading | undefined)[],
+): { cylinder?: number; valve?: ValveName } {
+  let found: { cylinder?: number; valve?: ValveName } = {};
+  const ofCylinder = headings.some((heading) => heading?.column.holds === 'cylinder');
   for (const [index, heading] of headings.entries()) {
     if (heading === undefined || heading.column.holds === 'figure') continue;
-    found = { ...found, ...readValveName(row.cells[index] ?? '') };
+    const cell = row.cells[index] ?? '';
+    const ofValve = heading.column.holds === 'valve' && ofCylinder;
+    found = { ...found, ...(ofValve ? readValveOnly(cell) : readValveName(cell)) };
   }
   return found;
 }
@@ -149,11 +154,11 @@ function readRow(
   for (const [index, heading] of headings.entries()) {
     const text = row.cells[index] ?? '';
     if (heading === undefined || heading.column.holds !== 'figure' || EMPTY.test(text)) continue;
-    const { kind, side = where.side } = heading.column;
+    const { kind, valve = where.valve } = heading.column;
     const at = { line: row.line, column: heading.text, received: text };
-    if (side === undefined) return wrong('valve', 'must say intake or exhaust', first);
+    if (valve === undefined) return wrong('valve', 'must say intake or exhaust', first);
     const read = readCell(text, { ...cells, kind, unit: heading.column.unit ?? cells.unit });
-    if (read.ok) readings.push({ line: row.line, cylinder, valve: side, kind, reading: read.value });
+    if (read.ok) readings.push({ line: row.line, cylinder, valve, kind, reading: read.value });
     else faults.push({ ...at, detail: read.detail });
   }
   return { readings, faults };
@@ -171,7 +176,12 @@ function twice(readings: readonly PastedReading[]): PasteFault[] {
     }
     const column = kind.replaceAll('-', ' ');
     return [
-      { line, column, detail: `${cylinder} ${valve} stands on line ${before} already`, received: typed },
+      {
+        line,
+        column,
+        detail: `${cylinder} ${valveSaid(valve)} stands on line ${before} already`,
+        received: typed,
+      },
     ];
   });
 }

@@ -1,7 +1,8 @@
 import { InputFaults } from '../../../shared/problems/faults.ts';
 import type { Quantity } from '../../../shared/quantities/units.ts';
 import { CAN_BE } from '../../../shared/schemas/can-be.ts';
-import { type Gauged, gauged, type SaidInTurns } from '../../../shared/schemas/gauged.ts';
+import { type Gauged, gauged } from '../../../shared/schemas/gauged.ts';
+import type { SaidInTurns } from '../../../shared/schemas/said-in-turns.ts';
 import type { Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import { listSetUps, type SetUp } from '../set-ups/set-ups.ts';

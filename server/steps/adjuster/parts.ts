@@ -11,6 +11,7 @@ import { shimForm } from './forms/shim.ts';
 import { adjusterForm } from './forms/turns.ts';
 import { lashPart } from './lash-part.ts';
 import { settingComponents } from './setting-tables.ts';
+import { shimsPart } from './shims-part.ts';
 import { turnComponents } from './turn-asked.ts';
 
 export interface AdjusterData extends WorkedData {
@@ -53,6 +54,19 @@ const order: WorkedPart<AdjusterData> = {
   body: (_, { context }) => ({ forms: [], slots: settingComponents(context) }),
 };
 
+const shims: WorkedPart<AdjusterData> = {
+  name: 'shims',
+  title: 'Shims, every valve',
+  words: {
+    say: 'Valve by valve: which lash, cold or hot, and how thick is the shim that is in, measured?',
+    how: 'Lobe away from the bucket, feeler in the gap. Then the shim itself under a micrometer.',
+  },
+  turns: true,
+  form: 'lash',
+  kept: ({ lines }) => (lines === 0 ? '' : `${lines} ${lines === 1 ? 'line' : 'lines'}`),
+  body: (_, { context, rejected }) => shimsPart(context, rejected),
+};
+
 export const adjuster: WorkedStep<AdjusterData> = {
   name: 'adjuster',
   parts: [
@@ -69,6 +83,7 @@ export const adjuster: WorkedStep<AdjusterData> = {
       asked: (typed) => [adjusterDrawing(typed)],
       followUp: (context, _workings, last) => turnComponents(context, last),
     }),
+    shims,
     lash,
     order,
     computedPart({
@@ -110,5 +125,9 @@ export const adjuster: WorkedStep<AdjusterData> = {
   ],
   // What a stop of the lash asks is answered beside its log.
   opens: ({ plan, assessment }) =>
-    plan.logFirst || assessment.stop.some(({ code }) => code === 'lash-grew-again') ? 'lash' : 'adjuster',
+    plan.logFirst || assessment.stop.some(({ code }) => code === 'lash-grew-again')
+      ? 'lash'
+      : assessment.details.gear.gear === 'bucket'
+        ? 'shims'
+        : 'adjuster',
 };

@@ -8,6 +8,7 @@ import {
   besideWideComponent,
   columnComponent,
   filledColumns,
+  listComponents,
   runComponents,
   saidComponents,
   sectionComponent,
@@ -16,6 +17,7 @@ import {
 } from '../../call/report-parts.ts';
 import { isStopped } from '../../call/under-stop.ts';
 import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
+import { notKnownLines } from '../../mechanics/assessment/change/not-known.ts';
 import { drawingComponent, tableComponent } from '../../web/components.ts';
 import { checksNow } from './checks-now.ts';
 import { figureText, intervalText } from './figure-text.ts';
@@ -40,6 +42,10 @@ function limitSources({ record, assessment }: CallContext): string[] {
   }
   return [...bySource].map(([source, named]) => `${[...named].join('; ')}: ${source}.`);
 }
+
+/** Noise where the call does not ask what a ratio does. */
+const notKnownOf = ({ assessment, plan }: CallContext): string[] =>
+  plan.asks.includes('consequences') ? notKnownLines(assessment.details.change) : [];
 
 /** What is told of the gaps of a side: no table has them. */
 const toldOf = (context: CallContext, detail: ChangeDetail): string[] =>
@@ -96,12 +102,13 @@ export function consequencesReport(context: CallContext): Component[] {
     ...saidComponents('Asked first', questionTexts(questionsOf(context, 'consequences'))),
     ...plansTables(details).map((table) => tableComponent(table)),
     ...details.flatMap((detail) => valveComponents(context, detail)),
+    ...listComponents('Not known yet, and what each gap needs', notKnownOf(context)),
     ...saidComponents('Limits, and where they come from', limitSources(context)),
     // Under a stop nobody sets them.
     ...saidComponents(
       'Adjusters',
       once(details.flatMap(({ adjusters }) => (isStopped(context) || adjusters === '' ? [] : [adjusters]))),
     ),
-    ...saidComponents('Assumptions', once(details.flatMap(({ assumptions }) => assumptions))),
+    ...saidComponents('Assumptions of the figures', once(details.flatMap(({ assumptions }) => assumptions))),
   ];
 }

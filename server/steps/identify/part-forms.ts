@@ -28,7 +28,7 @@ import {
 import type { AskedKind } from './asked-now.ts';
 import type { PartSeen } from './of-part.ts';
 
-export const PLACE = 'Where on the part, or how it was done';
+const PLACE = 'Where on the part, or how it was done';
 export const partTitle = (kind: AskedKind): string =>
   ({ ...PART_SIZES, ...PART_FEATURES, ...PART_FITTINGS })[kind];
 

@@ -18,10 +18,14 @@ export function partItems({ build }: CallContext, part: PartSeen): TakeoverItem[
   const coverBolting = build.spec.engine?.coverBolting;
   const marks = part.standing.filter(isMark);
   const sizes = part.standing.filter((each) => !isMark(each));
-  const read = sizes.map(
-    (each) =>
-      `${(NAMES[each.kind] ?? each.kind).toLowerCase()} ${asEntered(each.readAs)}${each.how === '' ? '' : ` (${asTold(each.how)})`}`,
-  );
+  const hows = [...new Set(sizes.map(({ how }) => how))];
+  const read = hows.map((how) => {
+    const these = sizes.filter((each) => each.how === how);
+    const texts = these.map(
+      (each) => `${(NAMES[each.kind] ?? each.kind).toLowerCase()} ${asEntered(each.readAs)}`,
+    );
+    return `${texts.join('; ')}${how === '' ? '' : ` (${asTold(how)})`}`;
+  });
   return [
     ...marks.map(
       (each): TakeoverItem => ({

@@ -25,7 +25,8 @@ const HOLDS =
 
 /** As it is known now, what was answered to questions among it. */
 function knownFields({ setUp, detail }: ShownSetUp): Fields {
-  const { spring, lifter, lash, restsOn, alignment, lobeSource, lashSetting, cylinder, valve } = detail.setUp;
+  const { spring, lifter, lash, restsOn, alignment, lobeSource, lashSetting, cylinder, valve, tool } =
+    detail.setUp;
   return {
     ...fieldsOfSetUp(setUp),
     cylinder: String(cylinder),
@@ -33,6 +34,7 @@ function knownFields({ setUp, detail }: ShownSetUp): Fields {
     'method.spring': spring,
     'method.lifter': lifter,
     'method.lash': lash,
+    'method.tool': tool ?? 'indicator',
     'method.restsOn': restsOn,
     'method.alignment': alignment,
     'method.lobeSource': lobeSource,

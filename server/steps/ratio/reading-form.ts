@@ -4,6 +4,7 @@ import { newReading } from '../../../shared/schemas/commands.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import type { PageForm } from '../../call/forms.ts';
 import type { ShownSetUp } from '../../call/shown-set-up.ts';
+import { isDial } from '../../mechanics/kit/lift-tools.ts';
 import type { Reading } from '../../records/readings/readings.ts';
 import type { SetUp } from '../../records/set-ups/set-ups.ts';
 import { choiceField, quantityField, tickField } from '../../web/forms/fields.ts';
@@ -24,7 +25,9 @@ const ofKind = (readings: readonly Reading[], kind: string) =>
 
 /** What is read next: the lobe until it has its passes, unless its lift comes from elsewhere; then the valve. */
 export function nextKind({ detail: { lobe } }: ShownSetUp): 'lobe-lift' | 'valve-lift' {
-  const wanted = { card: 0, indicator: ENOUGH, caliper: 1 }[lobe.source];
+  const wanted = { card: 0, indicator: ENOUGH, caliper: 1, 'depth-bar': 1, feeler: 1, rule: 1, guess: 1 }[
+    lobe.source
+  ];
   return lobe.entryIds.length < wanted ? 'lobe-lift' : 'valve-lift';
 }
 
@@ -80,6 +83,7 @@ export function readingForm(context: CallContext, found: ShownSetUp, asked: Fiel
   const { setUp, readings } = found;
   const big = context.side === 'bench' ? { big: true } : { autofocus: true };
   const assume = dialUnit(setUp);
+  const dial = isDial(setUp.method.tool);
   const initial = initialOf(found, asked);
   const partWay = (shown: Fields) => (shown.kind ?? initial.kind) === PART_WAY;
   return {
@@ -117,17 +121,21 @@ export function readingForm(context: CallContext, found: ShownSetUp, asked: Fiel
             'length',
             {
               assume,
-              perTurn: setUp.method.perTurn,
-              hint: exampleOf(setUp),
+              ...(dial ? { perTurn: setUp.method.perTurn } : {}),
+              hint: dial ? exampleOf(setUp) : 'The lift: the second reading less the first.',
               ...big,
             },
           ),
-          quantityField(shown, 'zeroReturn', READING_LABELS.zeroReturn, 'length', {
-            assume,
-            optional: true,
-            hint: inSpoken('Zero is 0. More than .002 off: the pass is doubted.'),
-          }),
-          tickField(shown, 'counted', READING_LABELS.counted),
+          ...(dial
+            ? [
+                quantityField(shown, 'zeroReturn', READING_LABELS.zeroReturn, 'length', {
+                  assume,
+                  optional: true,
+                  hint: inSpoken('Zero is 0. More than .002 off: the pass is doubted.'),
+                }),
+                tickField(shown, 'counted', READING_LABELS.counted),
+              ]
+            : []),
         ],
       },
     ],

@@ -5,9 +5,6 @@ import type { SetUp } from '../../records/set-ups/set-ups.ts';
 import type { Fields } from '../../web/forms/read-form.ts';
 import { formGroup, SET_UP_GROUPS, SET_UP_LABELS, type SetUpField } from './set-up-fields.ts';
 
-/** Error limits that stand in the form until somebody knows better. */
-const DEFAULT_LIMITS = { reading: '.0025', lobe: '.002' } as const;
-
 /** A new set-up begins as the last one was; the first with the usual dial, and on the valve that an arm sits on. */
 function initialOf(context: CallContext, from: SetUp | undefined): Fields {
   if (from !== undefined) return fieldsOfSetUp(from);
@@ -18,9 +15,8 @@ function initialOf(context: CallContext, from: SetUp | undefined): Fields {
     armId: placed?.armId ?? '',
     'method.graduation': '.001',
     'method.perTurn': '.100',
-    'method.errorLimit': DEFAULT_LIMITS.reading,
+    'method.tool': 'indicator',
     'method.lobeSource': 'indicator',
-    'method.lobeErrorLimit': DEFAULT_LIMITS.lobe,
   };
 }
 
@@ -36,8 +32,8 @@ export function fieldsOfSetUp(from: SetUp): Fields {
     errorLimit: method.errorLimit,
     lobeErrorLimit: method.lobeErrorLimit,
   };
-  const { spring, lifter, lash, restsOn, alignment, lobeSource } = method;
-  const words = { spring, lifter, lash, restsOn, alignment, lobeSource };
+  const { spring, lifter, lash, restsOn, alignment, lobeSource, tool = 'indicator' } = method;
+  const words = { spring, lifter, lash, restsOn, alignment, lobeSource, tool };
   return {
     cylinder: String(from.cylinder),
     valve: from.valve,

@@ -1,5 +1,5 @@
 import { asEntered } from '../../../shared/quantities/as-entered.ts';
-import { LASH_STATES, LIFTERS, READING_KINDS, SPRINGS } from '../../../shared/schemas/words.ts';
+import { LASH_STATES, LIFTERS, READING_KINDS, SPRINGS, valveSaid } from '../../../shared/schemas/words.ts';
 import { ifSaid, type TapeNames, tellEvents } from '../../call/tell-events.ts';
 import { ANSWER_EVENTS } from '../../records/answers/events.ts';
 import { READING_EVENTS } from '../../records/readings/events.ts';
@@ -33,11 +33,14 @@ export const RATIO_TOLD = {
         `lifter ${LIFTERS[lifter].toLowerCase()}`,
         `lash ${LASH_STATES[lash].toLowerCase()}`,
       ];
-      return { kind: 'note', text: `Set-up ${number} on ${cylinder} ${valve}: ${method.join(', ')}` };
+      return {
+        kind: 'note',
+        text: `Set-up ${number} on ${cylinder} ${valveSaid(valve)}: ${method.join(', ')}`,
+      };
     },
     'set-up-put-right': ({ number, cylinder, valve, said, reason }) => ({
       kind: 'note',
-      text: `Set-up ${number} on ${cylinder} ${valve} put right: ${factsSaid(said).join(', ')}; ${reason}`,
+      text: `Set-up ${number} on ${cylinder} ${valveSaid(valve)} put right: ${factsSaid(said).join(', ')}; ${reason}`,
     }),
   }),
   ...tellEvents(READING_EVENTS, {
@@ -61,9 +64,9 @@ export const RATIO_TOLD = {
     }),
   }),
   ...tellEvents(ANSWER_EVENTS, {
-    'question-answered': ({ question, answer, value }) => ({
+    'question-answered': ({ question, answer, value, cylinder, valve }) => ({
       kind: 'answer',
-      text: `“${answer}${ifSaid(', ', told(value))}” to: ${question.replaceAll('-', ' ')}`,
+      text: `“${answer}${ifSaid(', ', told(value))}${cylinder === undefined ? '' : `, ${cylinder} ${valve}`}” to: ${question.replaceAll('-', ' ')}`,
     }),
   }),
 };

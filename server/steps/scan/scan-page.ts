@@ -39,7 +39,7 @@ function scansTable({ record, base }: CallContext): Component[] {
 
 /** Pasted rows as they were read, with what would be said of them. */
 const lookedComponents = ({ readings }: ScanRows, { detail, questions }: LookedAt): Component[] => [
-  ...sentenceComponents(detail === undefined ? [] : [detail.said]),
+  ...sentenceComponents(detail === undefined ? [] : [{ sentence: detail.said, more: [] }]),
   ...listComponents(
     'It would be asked',
     questions.map(({ ask, size }) => `${ask} ${size ?? ''}`.trim()),

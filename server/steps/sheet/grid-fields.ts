@@ -9,6 +9,7 @@ import {
   SHEET_KINDS,
   type SheetKind,
 } from '../../../shared/schemas/sheet.ts';
+import { VALVES, type ValveName } from '../../../shared/schemas/words.ts';
 import type { ValvePlace } from '../../mechanics/assessment/evidence.ts';
 import { type Fields, type FormOptions, type FormReading, readForm } from '../../web/forms/read-form.ts';
 
@@ -16,7 +17,9 @@ import { type Fields, type FormOptions, type FormReading, readForm } from '../..
 export const cellField = ({ cylinder, valve }: ValvePlace, kind: SheetKind): string =>
   `grid.${cylinder}-${valve}.${kind}`;
 
-const CELL = /^grid\.(\d{1,2})-(intake|exhaust)\.([a-z-]+)$/;
+const CELL = /^grid\.(\d{1,2})-([a-z]+(?:-\d)?)\.([a-z-]+)$/;
+const isValve = (text: string | undefined): text is ValveName =>
+  text !== undefined && Object.hasOwn(VALVES, text);
 const isKind = (text: string | undefined): text is SheetKind =>
   text !== undefined && Object.hasOwn(SHEET_KINDS, text);
 
@@ -25,16 +28,15 @@ interface Cell {
   readonly name: string;
   readonly row: string;
   readonly cylinder: number;
-  readonly valve: 'intake' | 'exhaust';
+  readonly valve: ValveName;
   readonly kind: SheetKind;
 }
 
 function cellsOf(fields: Fields): Cell[] {
   return Object.entries(fields).flatMap(([name, text]) => {
-    const [, cylinder = '', valve = '', kind] = CELL.exec(name) ?? [];
-    if (!isKind(kind) || text.trim() === '') return [];
-    const side = valve === 'intake' ? ('intake' as const) : ('exhaust' as const);
-    return [{ name, row: `${cylinder}-${valve}`, cylinder: Number(cylinder), valve: side, kind }];
+    const [, cylinder = '', valve, kind] = CELL.exec(name) ?? [];
+    if (!isValve(valve) || !isKind(kind) || text.trim() === '') return [];
+    return [{ name, row: `${cylinder}-${valve}`, cylinder: Number(cylinder), valve, kind }];
   });
 }
 

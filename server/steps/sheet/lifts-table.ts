@@ -2,6 +2,7 @@ import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import type { CellInput, TableCell, TableData } from '../../../views/parts/table.examples.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
+import { cardId } from '../../call/question-form.ts';
 import { inches } from '../../mechanics/assessment/common/said.ts';
 import type { SheetKindName, Spring } from '../../mechanics/assessment/evidence.ts';
 import type { SheetCellDetail, SheetRowDetail } from '../../mechanics/assessment/sheet/detail.ts';
@@ -10,7 +11,7 @@ import { cellOf, ON_SPRING, RATIO_ON, sayCell, sayPasses, sayRatio } from './she
 
 /** What a figure is asked while nobody has looked, with the way to its card; of a whole column it stands above alone. */
 function asksOf(
-  { assessment, base }: CallContext,
+  { assessment }: CallContext,
   row: SheetRowDetail,
   { entryIds }: SheetCellDetail,
 ): NonNullable<TableCell['asks']> {
@@ -23,7 +24,7 @@ function asksOf(
         answered?.found !== false &&
         restsOn.some((entry) => entryIds.includes(entry)),
     )
-    .map(({ question, at }) => ({ text: question.ask, href: `${base}/steps/sheet#question-${at}` }));
+    .map(({ question, at }) => ({ text: question.ask, href: `#${cardId(at)}` }));
 }
 
 function leftOut({ record }: CallContext, { apart }: SheetCellDetail): string {

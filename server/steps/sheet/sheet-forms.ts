@@ -1,11 +1,18 @@
 import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { toldIn } from '../../../shared/quantities/spoken-units.ts';
-import { oneValve, pasteSheet, SHEET_KINDS, type SheetKind } from '../../../shared/schemas/sheet.ts';
-import { keysOf, VALVES } from '../../../shared/schemas/words.ts';
+import {
+  columnOf,
+  oneValve,
+  pasteSheet,
+  SHEET_KINDS,
+  type SheetKind,
+} from '../../../shared/schemas/sheet.ts';
+import { keysOf, sideOfValve } from '../../../shared/schemas/words.ts';
 import { type Order, rowsInOrder } from '../../assessment/sheet/of-sheet.ts';
 import type { CallContext } from '../../call/context.ts';
 import type { PageForm } from '../../call/forms.ts';
 import { isStopped } from '../../call/under-stop.ts';
+import { valveWords } from '../../call/valve-words.ts';
 import type { Side } from '../../mechanics/assessment/evidence.ts';
 import type { SheetDetail, SheetRowDetail } from '../../mechanics/assessment/sheet/detail.ts';
 import { newestDial } from '../../records/sheet/said-in-turns.ts';
@@ -23,12 +30,12 @@ const fieldOf = (kind: SheetKind): string => `figures.${kind}`;
 export function nextValve(sheet: SheetDetail, order: Order): { cylinder: number; valve: string } {
   const rows = rowsInOrder(sheet, order);
   const isRead = (row: SheetRowDetail) => cellOf(row, 'valve-lift') !== undefined;
-  const read = (side: Side) => rows.filter((row) => row.valve === side && isRead(row)).length;
+  const read = (side: Side) => rows.filter((row) => sideOfValve(row.valve) === side && isRead(row)).length;
   const alone = (['intake', 'exhaust'] as const).find(
     (side) => read(side) > 1 && read(side === 'intake' ? 'exhaust' : 'intake') === 0,
   );
   const left = rows.filter((row) => !isRead(row));
-  const next = left.find(({ valve }) => valve === alone) ?? left[0];
+  const next = left.find(({ valve }) => sideOfValve(valve) === alone) ?? left[0];
   return { cylinder: next?.cylinder ?? sheet.orders[order][0] ?? 1, valve: next?.valve ?? 'intake' };
 }
 
@@ -47,7 +54,10 @@ export function oneValveForm(context: CallContext, sheet: SheetDetail, order: Or
         ...(bench ? { big: true } : {}),
       }),
     );
-  const [lobe, valve, lash, preload, ...gaps] = keysOf(SHEET_KINDS);
+  const { kinds: without } = context.assessment.details.gear;
+  const kinds = keysOf(SHEET_KINDS).filter((kind) => !without.includes(kind));
+  const gaps = kinds.filter((kind) => columnOf(kind) === 'gaps');
+  const lifts = kinds.filter((kind) => columnOf(kind) !== 'gaps');
   return {
     name: 'valve',
     action: `${context.base}/sheet`,
@@ -67,8 +77,8 @@ export function oneValveForm(context: CallContext, sheet: SheetDetail, order: Or
             inputmode: 'numeric',
             ...(bench ? { big: true } : {}),
           }),
-          selectField(shown, 'valve', ONE.valve, VALVES),
-          ...figures(shown, [lobe, ...[valve, lash, preload].filter((kind) => kind !== undefined)]),
+          selectField(shown, 'valve', ONE.valve, valveWords(context)),
+          ...figures(shown, lifts),
         ],
       },
       {

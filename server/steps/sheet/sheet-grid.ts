@@ -19,11 +19,11 @@ const isSpring = (text: string | undefined): text is Spring =>
   text !== undefined && Object.hasOwn(SPRINGS, text);
 
 /** Every valve of the engine, also before anything was read. */
-export function gridRows(sheet: SheetDetail, order: Order): SheetRowDetail[] {
+function gridRows(sheet: SheetDetail, order: Order): SheetRowDetail[] {
   const rows = rowsInOrder(sheet, order);
   if (rows.length > 0) return rows;
   return sheet.orders[order].flatMap((cylinder) =>
-    (['intake', 'exhaust'] as const).map((valve) => ({
+    sheet.names.map((valve) => ({
       cylinder,
       valve,
       cells: [],

@@ -9,7 +9,7 @@ import { stillStanding } from '../../records/corrections/entries.ts';
 import type { SheetReading } from '../../records/sheet/sheet-table.ts';
 
 /** Kind by kind and side by side: `1: .847; 8: .846`, in the order in which the valves were read. */
-function rawReadings(standing: readonly SheetReading[]): TakeoverItem[] {
+export function rawReadings(standing: readonly SheetReading[]): TakeoverItem[] {
   return keysOf(SHEET_KINDS).flatMap((kind) => {
     const read = standing.filter((each) => each.kind === kind);
     const wayOf = ({ valve, spring, arms }: SheetReading) => `${valve} ${spring} ${arms}`;

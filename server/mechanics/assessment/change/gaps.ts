@@ -37,14 +37,17 @@ interface GapsAsked {
 /** Where a gap stands in for all of it: its value, else the end that is known. */
 const placeOf = ({ value, low, high }: GapBounds): number | undefined => value ?? low ?? high;
 
+/** The low end with the lash taken up that was in the scan it is from: once, and not as one doubt among others. */
+function lashOff<Given extends GapBounds>(name: GapName, gap: Given, { before }: GapsAsked): Given {
+  const lash = before.find(({ entry }) => entry.kind === name)?.entry.scan?.lash ?? 0;
+  return lash === 0 || gap.low === undefined ? gap : { ...gap, low: gap.low - lash };
+}
+
 /** The gap before, with what the interval of the ratio before makes of it. */
-function gapBefore(
-  name: GapName,
-  { beforeAlone }: Variants,
-  { calculations }: GapsAsked,
-): ChangeGap['before'] {
-  const before = calculations.before(beforeAlone, name);
-  if (before === undefined || before.basis === 'measured') return before;
+function gapBefore(name: GapName, { beforeAlone }: Variants, asked: GapsAsked): ChangeGap['before'] {
+  const before = asked.calculations.before(beforeAlone, name);
+  if (before === undefined) return undefined;
+  if (before.basis === 'measured') return lashOff(name, before, asked);
   return { ...asTold(before), basis: 'calculated' };
 }
 
@@ -175,7 +178,11 @@ function gapOf(name: GapName, variants: Variants, asked: GapsAsked): ChangeGap {
   if (here !== undefined) return read(here, row);
   const { title, before, after, limit, missing, measure } = row;
   if (after !== undefined)
-    return calculated(row, asTold(withEnds(after, endsOf(name, variants, asked))), asked);
+    return calculated(
+      row,
+      asTold(lashOff(name, withEnds(after, endsOf(name, variants, asked)), asked)),
+      asked,
+    );
   const shown = before === undefined ? {} : { before };
   return { name, title, ...shown, limit, because: [], lacks: missing.map(needSaid), measure, restsOn: [] };
 }

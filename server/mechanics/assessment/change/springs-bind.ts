@@ -47,7 +47,7 @@ export function springsAsked(evidence: Evidence, details: readonly Worked[]): As
 }
 
 const HELD =
-  'installed height and coil-bind height as they are: by what was entered the springs would bind with the ratio before already';
+  'the right installed height and coil-bind height: by what was entered the springs would bind with the ratio before already';
 
 function held(gap: ChangeGap): ChangeGap {
   if (gap.name !== 'coil-bind' || gap.after?.basis !== 'calculated') return gap;

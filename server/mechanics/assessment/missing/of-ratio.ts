@@ -86,13 +86,10 @@ function ofLacks(explained: GroupExplained): Need[] {
       ? [LIGHT_SPRING_FIRST]
       : resting.lacks.filter((lack) => isAskedFor(lack, resting.doubts) && !lack.startsWith('a pass of'));
   return lacks.map((lack) =>
-    need(
-      `${codeOf(lack)}:${group.key}`,
-      `${placeOf(group)}: ${lack}`,
-      askFor(placeOf(group), lack),
-      false,
-      turnsNothing(lack) ? MUST : MUST_TURN,
-    ),
+    need(`${codeOf(lack)}:${group.key}`, `${placeOf(group)}: ${lack}`, askFor(placeOf(group), lack), false, {
+      ...(turnsNothing(lack) ? MUST : MUST_TURN),
+      ...(isSaid(lack) ? { askAtBench: `Say for ${placeOf(group)} ${lack}.` } : {}),
+    }),
   );
 }
 

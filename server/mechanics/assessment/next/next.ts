@@ -2,12 +2,14 @@ import type { GoalPlan } from '../../../../shared/schemas/goals.ts';
 import type { StepName } from '../../../../shared/steps.ts';
 import type { AssessedQuestion, Headline, NextAction, NotToRun, StopReason } from '../assessment.ts';
 import type { Lacking } from '../missing/missing.ts';
+import type { NextOfNoise } from '../noise/next-of-noise.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
+import type { NextOfSheet } from '../sheet/next/next-of-sheet.ts';
 import { actionUnder } from '../stop.ts';
 import { CLOSE, endingNext } from './ending-next.ts';
-import { lackingNext } from './lacking-next.ts';
+import { isRows, lackingNext } from './lacking-next.ts';
 import { notToRunNext } from './not-to-run-next.ts';
-import { questionNext } from './question-next.ts';
+import { questionNext, sheetDoubtNext } from './question-next.ts';
 import { readingNext } from './reading-next.ts';
 
 interface NextGiven {
@@ -22,8 +24,10 @@ interface NextGiven {
   readonly explained: readonly GroupExplained[];
   readonly headlines: readonly Headline[];
   readonly plan: GoalPlan;
-  /** What the per-valve sheet asks for, where a valve differs from its siblings. */
-  readonly ofSheet: NextAction | undefined;
+  /** What the per-valve sheet asks for, where a valve differs from its siblings, and what of it can wait. */
+  readonly ofSheet: NextOfSheet;
+  /** What parts the causes of noise or a failure. */
+  readonly ofNoise: NextOfNoise;
   /** The measurement of a loose part that settles most, where the call is about one. */
   readonly ofPart: NextAction | undefined;
 }
@@ -38,6 +42,7 @@ function forAnswer({
   explained,
   ofSheet,
   ofPart,
+  ofNoise,
   plan,
 }: NextGiven): NextAction | undefined {
   const steps: readonly StepName[] = [
@@ -49,11 +54,20 @@ function forAnswer({
   const more = lacking.filter(
     ({ need }) => !need.must && (plan.needs === 'all' || plan.needs.includes(need.code)),
   );
+  const sheet = steps.includes('sheet') ? ofSheet : undefined;
+  const withoutRows = must.filter((each) => !isRows(each));
   return (
-    lackingNext(must.filter((each) => !isMorePasses(each))) ??
+    lackingNext(must.filter(({ step }) => step === 'triage')) ??
+    ofNoise.ask ??
+    (sheet === undefined ? undefined : sheetDoubtNext(questions)) ??
+    lackingNext(withoutRows.filter((each) => !isMorePasses(each))) ??
     questionNext(questions.filter(({ step }) => steps.includes(step))) ??
+    ofNoise.look ??
+    lackingNext(withoutRows) ??
+    sheet?.clear ??
     lackingNext(must) ??
-    (steps.includes('sheet') ? ofSheet : undefined) ??
+    sheet?.later ??
+    ofNoise.read ??
     (plan.byRatio === true ? readingNext(explained) : undefined) ??
     ofPart ??
     lackingNext(more)
@@ -62,9 +76,11 @@ function forAnswer({
 
 /**
  * The one thing worth most now: under a stop what the stop needs; else a gap whose stop was lifted to read it again, or
- * parts that are not to be fitted; then what the answer of the goal needs and nothing else: what it lacks, the test of a
- * strong doubt, more passes, what tells an odd valve's part from its position, the reading that tells most, of the
- * engine or of the part. Then what was found is said, and only then a doubt about something else is asked.
+ * parts that are not to be fitted; then what the answer of the goal needs and nothing else: the doubts of the sheet, what
+ * it lacks, the test of a strong doubt, more passes, what tells a clear odd valve's part from its position, the rows that
+ * are left, the reading that tells most, of the engine or of the part. Of a noise what is asked or seen as it stands goes
+ * first, what is seen with parts off behind the doubts, and its lobe last. Then what was found is said, and only then a
+ * doubt about something else is asked.
  */
 export function nextOf(given: NextGiven): NextAction | undefined {
   const { closed, stop, notToRun, questions } = given;

@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import type { NextAction, NotToRun } from '../assessment.ts';
 
 const LIFTED = 'not-to-run:stop:';
@@ -14,6 +15,7 @@ export function notToRunNext(notToRun: readonly NotToRun[]): NextAction | undefi
     step: lifted ? 'sheet' : 'consequences',
     about: first.about,
     sentence: first.wayOut,
+    ...defined({ sentenceAtBench: first.wayOutAtBench }),
     reason: first.sentence,
     turns: lifted,
   };

@@ -19,15 +19,20 @@ export function questionNext(questions: readonly AssessedQuestion[]): NextAction
   const open = questions.find((question) => inDoubt(question) && !NOT_TAKEN_AGAIN.has(question.code));
   if (open === undefined) return undefined;
   const again = open.answered?.found === true;
+  const of = upperFirst(subjectSaid(open.about));
+  const atBench = again ? undefined : open.testAtBench;
   return {
     id: `next:${open.id}`,
     action: open.code,
     step: open.step,
     about: open.about,
-    sentence: again
-      ? `${upperFirst(subjectSaid(open.about))}: ${againSaid(open)}`
-      : `${upperFirst(subjectSaid(open.about))}: ${open.test}`,
+    sentence: `${of}: ${again ? againSaid(open) : open.test}`,
+    ...(atBench === undefined ? {} : { sentenceAtBench: `${of}: ${atBench}` }),
     reason: open.ask,
     turns: !again && !isAsked(open),
   };
 }
+
+/** Of the sheet: before anything is read or moved that would rest on a row in doubt. */
+export const sheetDoubtNext = (questions: readonly AssessedQuestion[]): NextAction | undefined =>
+  questionNext(questions.filter(({ step }) => step === 'sheet'));

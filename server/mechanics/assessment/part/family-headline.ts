@@ -1,5 +1,6 @@
 import { IDENTIFICATION_MODEL } from '../../identify/model.ts';
 import type { AssessedQuestion, Headline } from '../assessment.ts';
+import { ended } from '../common/first-said.ts';
 import { nominalSaid, subjectSaid, upperFirst } from '../common/said.ts';
 import type { BenchRatioDetail, CandidateDetail, RankingDetail } from './detail.ts';
 import type { InHand } from './in-hand.ts';
@@ -42,13 +43,13 @@ export function familyHeadline(
 ): Headline[] {
   if (ranking === undefined || ranking.candidates.length === 0 || ranking.counted === 0) return [];
   const alone = questions.find(({ code, answered }) => code === STANDS_ALONE && answered === undefined);
-  const said = alone === undefined ? named(ranking, bench) : `no family is named yet; ${alone.test}`;
+  const said = alone === undefined ? named(ranking, bench) : `no family is named yet. ${alone.test}`;
   return [
     {
       id: `headline:${key}:family`,
       about,
       step: 'identify',
-      sentence: `${upperFirst(subjectSaid(about))}: ${said}.`,
+      sentence: ended(`${upperFirst(subjectSaid(about))}: ${said}`),
     },
   ];
 }

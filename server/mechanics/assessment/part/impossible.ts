@@ -81,7 +81,7 @@ export const milsTyped = (readings: readonly CountedReading[]): PartDoubt[] =>
         ask: `“${typed.trim()}” for the ${nameOf(kind)} is taken as ${is}, ${sizeSaid(size)}: as ${other} it would fit no rocker. Is that what was meant?`,
         test: 'read the tool again, with its unit',
         restsOn: [id],
-        choices: [choice('not-found', `Yes, ${is}`, 'It counts as it is.'), MISREAD],
+        choices: [choice('not-found', `Yes, ${is}`, 'It counts as it was read.'), MISREAD],
         effect: (now, chosen) => (chosen === 'found' ? without(now, [id]) : now),
       };
     });

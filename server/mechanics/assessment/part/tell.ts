@@ -104,7 +104,7 @@ function answerNext(questions: readonly AssessedQuestion[], parts: readonly Part
       action: code,
       step: 'identify',
       about,
-      sentence: `${upperFirst(subjectSaid(about))}: ${test}.`,
+      sentence: `${upperFirst(subjectSaid(about))}: ${test}`,
       reason: ask,
       turns: false,
     }));

@@ -1,5 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { Judgement } from '../assessment.ts';
+import { firstSaid } from '../common/first-said.ts';
 import { nominalSaid, ratioSaid, valveSubject } from '../common/said.ts';
 import type { Band } from './bands.ts';
 import type { GroupExplained } from './explain.ts';
@@ -18,9 +19,6 @@ interface Told {
   /** What the lengths of this very arm leave, where somebody measured them. */
   readonly inHand?: ArmsInHand;
 }
-
-const firstly = (lacks: readonly string[]): string =>
-  `First: ${lacks.join('; ')}.`.replace(/([.?!])\.$/, '$1');
 
 const FOR_FLEX = 'ordinary for an arm made with room for flex';
 const SWAP =
@@ -94,7 +92,7 @@ function againstClaim(
     ...defined({ word }),
     sentence: ready
       ? `${told(explained, claim, read, stopped)}${stopped ? '' : repeatSaid(read)}`
-      : `Not set against ${claimSaid(claim, nominalSaid(claim.ratio))} yet. ${firstly(lacks)}`,
+      : `Not set against ${claimSaid(claim, nominalSaid(claim.ratio))} yet. ${firstSaid(lacks)}`,
     lacks,
     restsOn: [...(given?.entryIds ?? [])].sort(),
   };
@@ -117,7 +115,7 @@ function againstNames(
       against: { to: 'nominal', ratio: name ?? result.ratio.median },
       sentence:
         read === undefined || lacks.length > 0
-          ? `No name is given yet. ${firstly(lacks)}`
+          ? `No name is given yet. ${firstSaid(lacks)}`
           : `${nameTold(result, read, inHand)}${stopped ? '' : repeatSaid(read)}`,
       lacks,
       restsOn: [...(given?.entryIds ?? [])].sort(),

@@ -1,5 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import { formatNumber } from '../../../../shared/quantities/format.ts';
+import { isDial } from '../../kit/lift-tools.ts';
 import { DEG } from '../../kit/si.ts';
 import { questionsFor } from '../../questions/questions.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
@@ -34,13 +35,29 @@ function foundOn(
   return standing.some(({ id, pass }) => pass === number && question.restsOn.includes(id));
 }
 
+/** Doubts that only a dial and its plunger raise. */
+const OF_A_DIAL: ReadonlySet<string> = new Set([
+  'turn-miscounted',
+  'hand-read-backwards',
+  'plunger-tilted',
+  'out-of-travel',
+  'zero-not-returned',
+  'alignment-not-said',
+  'rests-on-not-said',
+  'copied-reading',
+  'falling-passes',
+]);
+
 /** `12 deg` */
 const degrees = (lean: number): string => `${formatNumber(lean / DEG, 0)} deg`;
 
 /** The questions of a set-up, each with the answer it has. */
 function questionsOf(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead[]): AssessedQuestion[] {
   const about = setUpSubject(own.setUp);
-  const questions = questionsFor(questionInput(evidence, own, all)).map((doubt) =>
+  const doubts = questionsFor(questionInput(evidence, own, all)).filter(
+    ({ code }) => isDial(own.setUp.tool) || !OF_A_DIAL.has(code),
+  );
+  const questions = doubts.map((doubt) =>
     asked(doubt, { about, step: 'ratio', answers: [], choices: choicesOf(evidence, own, doubt) }),
   );
   return questions.map((question) => {

@@ -1,4 +1,5 @@
 import { asEntered } from '../../../../shared/quantities/as-entered.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { AnswerChoice } from '../assessment.ts';
 import type { Doubt } from '../common/asked.ts';
 import type { Evidence } from '../evidence.ts';
@@ -90,7 +91,7 @@ function turnChoices({ standing }: SetUpRead, { restsOn }: Doubt): readonly Answ
 }
 
 function valveChoices({ setUp }: SetUpRead): readonly AnswerChoice[] {
-  const other = setUp.valve === 'intake' ? 'exhaust' : 'intake';
+  const other = sideOfValve(setUp.valve) === 'intake' ? 'exhaust' : 'intake';
   const [found, ...others] = CHECKED;
   return [
     choice(

@@ -1,3 +1,4 @@
+import { isDial } from '../../kit/lift-tools.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { listed } from '../common/said.ts';
@@ -32,23 +33,25 @@ const wasReadBackWrong = ({ setUp }: SetUpRead): boolean =>
     .at(-1) === true;
 
 /** How much is known: a ratio may be calculated with it put back, and no word stands on that. */
-export const LASH_KNOWN_IN = 'a reading at zero lash: lash was left in';
+export const LASH_KNOWN_IN = 'a reading at zero lash, since lash was left in';
 
 /** The lift is short by a lash on record: that is asked, in place of how the lash was. */
 const asksForLash = (questions: readonly AssessedQuestion[]): boolean =>
   questions.some((question) => question.code === 'lash-left-in' && inDoubt(question));
 
 function stateLacks({ setUp }: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
-  const { spring, lifter, lash, lashSetting, alignment } = setUp;
+  const { spring, lifter, lash, lashSetting, alignment, tool, lobeSource } = setUp;
   return [
     ...(spring === 'not-said' ? ['which spring is on the valve'] : []),
     ...(lifter === 'not-said' ? ['which lifter is under the pushrod'] : []),
     ...(lash === 'not-said' && !asksForLash(questions) ? ['whether the lash was taken up'] : []),
     ...(lash === 'set' && lashSetting === undefined
-      ? ['a reading at zero lash: lash was left in, and how much is not said']
+      ? ['a reading at zero lash, since lash was left in and how much is not said']
       : []),
     ...(lash === 'set' && lashSetting !== undefined ? [LASH_KNOWN_IN] : []),
-    ...(alignment === 'leaning' ? ['a reading with the plunger parallel to the stem'] : []),
+    ...(tool === 'guess' ? ['a reading of the valve lift with a tool: this one is a guess'] : []),
+    ...(lobeSource === 'guess' ? ['a reading of the lobe lift with a tool: this one is a guess'] : []),
+    ...(alignment === 'leaning' && isDial(tool) ? ['a reading with the plunger parallel to the stem'] : []),
   ];
 }
 
@@ -131,9 +134,9 @@ export function foundSaid({ code, ask, restsOn, answered }: AssessedQuestion, ow
 export function doubtsOf(own: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
   const open = questions.filter((each) => isOpen(each, own));
   return open.map((question) => {
-    const { ask, code, answered } = question;
+    const { ask, answered } = question;
     if (answered?.found === true) return foundSaid(question, own);
-    return ABOUT_TURNS.has(code) ? `whether the turns were counted right: ${ask}` : `the answer to “${ask}”`;
+    return `the answer to “${ask}”`;
   });
 }
 

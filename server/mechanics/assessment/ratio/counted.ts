@@ -54,7 +54,7 @@ function doesNotFit(question: AssessedQuestion, answers: readonly AnswerEvidence
     byLooking: true,
     answers: [
       { code: 'found', label: 'Found what it was', changes: 'The reading is entered again or struck out.' },
-      { code: 'not-found', label: 'Nothing else found', changes: 'The reading stands as it is.' },
+      { code: 'not-found', label: 'Nothing else found', changes: 'The reading stands.' },
     ],
     ...(given === undefined
       ? {}

@@ -1,6 +1,8 @@
 import { defined } from '../../../../shared/defined.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { MOST_READINGS } from '../../explain-readings/limits.ts';
 import type { Action, Cause, ExplainInput, ExplainReading } from '../../explain-readings/types.ts';
+import { isDial, isLobeTool } from '../../kit/lift-tools.ts';
 import { IN } from '../../kit/si.ts';
 import type { Evidence, PassEvidence } from '../evidence.ts';
 import { askedOf } from './explain-answers.ts';
@@ -98,10 +100,15 @@ function toReading(
       : { lifter: lifter === 'hydraulic' ? ('hydraulic' as const) : ('solid' as const) }),
   };
   if (of === 'lobe-lift')
-    return { ...common, ...(lobeSource === 'caliper' ? { method: 'caliper' as const } : {}) };
+    return {
+      ...common,
+      ...(lobeSource === 'caliper' ? { method: 'caliper' as const } : {}),
+      ...(isLobeTool(lobeSource) ? { errorLimit: own.setUp.lobeErrorLimit / IN } : {}),
+    };
   return {
     ...common,
     perTurn: perTurn / IN,
+    ...(isDial(own.setUp.tool) ? {} : { errorLimit: own.setUp.errorLimit / IN }),
     ...(pass.atLobeLift === undefined ? {} : { atLobeLift: pass.atLobeLift / IN }),
     ...(state.lashSet(own.setUp) ? { lashSet: true } : {}),
     ...(state.aligned(own.setUp) ? { aligned: true } : {}),
@@ -122,12 +129,16 @@ function readingsOf(evidence: Evidence, group: Group, known: GroupKnown, state: 
   });
 }
 
+/** Readings that only a dial can give. */
+const WITH_A_DIAL: readonly Action[] = ['one-more-pass', 'align-plunger', 'valve-lift-at-.200'];
+
 /** What the record says was taken that way already, so that it is not the next reading. */
 function done(group: Group): Action[] {
   const lifts = group.own.filter(({ valve }) => valve.used.length > 0).map(({ setUp }) => setUp);
   return [
     ...(lifts.some(({ lash }) => lash === 'zero') ? ['lash-to-zero' as const] : []),
     ...(lifts.some(({ alignment }) => alignment === 'parallel') ? ['align-plunger' as const] : []),
+    ...(lifts.length > 0 && lifts.every(({ tool }) => !isDial(tool)) ? WITH_A_DIAL : []),
     ...(group.readElsewhere ? ['rocker-on-another-valve' as const] : []),
   ];
 }
@@ -146,8 +157,8 @@ export function explainInput(evidence: Evidence, group: Group, known: GroupKnown
   const state = stateOf(evidence, group);
   const readings = readingsOf(evidence, group, known, state);
   if (!group.own.some(({ valve }) => valve.used.length > 0)) return undefined;
-  const card = inch(evidence.card[group.valve].lobeLift);
-  const other = inch(evidence.card[group.valve === 'intake' ? 'exhaust' : 'intake'].lobeLift);
+  const card = inch(evidence.card[sideOfValve(group.valve)].lobeLift);
+  const other = inch(evidence.card[sideOfValve(group.valve) === 'intake' ? 'exhaust' : 'intake'].lobeLift);
   const answers = askedOf(group, known.setUps);
   return {
     entryIds: readings.map(({ entryId }) => entryId),

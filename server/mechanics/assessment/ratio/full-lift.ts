@@ -2,6 +2,7 @@ import { InputFaults } from '../../../../shared/problems/faults.ts';
 import { inSpoken } from '../../../../shared/quantities/authored.ts';
 import { computation as ratioAtFullLift } from '../../computations/ratio-at-full-lift.ts';
 import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
+import { isDial } from '../../kit/lift-tools.ts';
 import { IN } from '../../kit/si.ts';
 import type { RatioInput, RatioResult } from './detail.ts';
 import type { LobeInUse } from './lobe.ts';
@@ -43,7 +44,7 @@ export function ratioInput(setUp: SetUpNow, valve: UsedPasses, lobe: LobeInUse):
       usualScatter: USUAL_SCATTER,
     },
     lobeLift,
-    sameIndicator: lobe.source === 'indicator',
+    sameIndicator: lobe.source === 'indicator' && isDial(setUp.tool),
     spring: setUp.spring,
   };
 }

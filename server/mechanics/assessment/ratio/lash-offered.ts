@@ -1,6 +1,7 @@
 import { amountsIn } from '../../../../shared/quantities/amounts-in.ts';
 import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { UNITS } from '../../../../shared/quantities/units.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { AnswerChoice } from '../assessment.ts';
 import { lashLogOf } from '../common/newest-lash.ts';
 import { inches } from '../common/said.ts';
@@ -39,7 +40,7 @@ function ofLog(evidence: Evidence, own: SetUpRead): AnswerChoice[] {
 }
 
 function ofCard({ card }: Evidence, { setUp }: SetUpRead): AnswerChoice[] {
-  const value = card[setUp.valve].lash;
+  const value = card[sideOfValve(setUp.valve)].lash;
   return value === undefined || value <= 0
     ? []
     : [offer('as-card', `Yes, the card’s ${inches(value)}`, value)];

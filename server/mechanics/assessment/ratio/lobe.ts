@@ -1,3 +1,5 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { isLobeTool } from '../../kit/lift-tools.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { LobeDetail } from './detail.ts';
@@ -17,6 +19,7 @@ const passesIn = (evidence: Evidence, setUp: SetUpNow): UsedPasses =>
     standingPasses(evidence, setUp.id).filter(({ kind }) => kind === 'lobe-lift'),
     setUp,
     'lobe lift',
+    { within: setUp.lobeErrorLimit, dial: !isLobeTool(setUp.lobeSource) },
   );
 
 /**
@@ -37,7 +40,7 @@ function whereRead(evidence: Evidence, setUp: SetUpNow, all: readonly SetUpNow[]
 }
 
 function ofCard(evidence: Evidence, setUp: SetUpNow): LobeInUse {
-  const value = evidence.card[setUp.valve].lobeLift;
+  const value = evidence.card[sideOfValve(setUp.valve)].lobeLift;
   const known = value !== undefined && value > 0;
   return {
     source: 'card',

@@ -1,3 +1,5 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import type { LobeSource } from '../../kit/lift-tools.ts';
 import { IN } from '../../kit/si.ts';
 import type { Pass, QuestionInput } from '../../questions/types.ts';
 import { placeOf } from '../common/said.ts';
@@ -49,6 +51,10 @@ function peaksElsewhere(own: SetUpRead, all: readonly SetUpRead[]): number[] | u
   return peaks.length === 0 ? undefined : peaks;
 }
 
+/** At the lifter, whatever the tool: only a caliper on the loose cam reads low of itself. */
+const asDoubted = (source: LobeSource): 'card' | 'indicator' | 'caliper' =>
+  source === 'card' || source === 'caliper' ? source : 'indicator';
+
 /** How far the plunger leaned, as was answered last. */
 const leanTold = (answers: readonly AnswerEvidence[]): number | undefined =>
   answers.flatMap(({ lean }) => lean ?? []).at(-1);
@@ -56,8 +62,8 @@ const leanTold = (answers: readonly AnswerEvidence[]): number | undefined =>
 /** What the questions are asked from: inches, and what is known now of card, mark and springs. */
 export function questionInput(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead[]): QuestionInput {
   const { setUp, standing, lobe } = own;
-  const card = evidence.card[setUp.valve];
-  const otherCard = evidence.card[setUp.valve === 'intake' ? 'exhaust' : 'intake'];
+  const card = evidence.card[sideOfValve(setUp.valve)];
+  const otherCard = evidence.card[sideOfValve(setUp.valve) === 'intake' ? 'exhaust' : 'intake'];
   const of = (kind: PassKind) => passesOf(standing.filter((pass) => pass.kind === kind));
   const [light, running] = [ratioOn('light', own, all), ratioOn('running', own, all)];
   const lobePasses = lobe.from === undefined ? of('lobe-lift') : passesOf(lobe.passes.used);
@@ -72,7 +78,7 @@ export function questionInput(evidence: Evidence, own: SetUpRead, all: readonly 
     lean: leanTold(setUp.answers),
     perTurn: setUp.perTurn / IN,
     graduation: setUp.graduation / IN,
-    lobeSource: lobe.source,
+    lobeSource: asDoubted(lobe.source),
     statedValveLift: of('stated-valve-lift').at(-1)?.lift,
     statedLobeLift: of('stated-lobe-lift').at(-1)?.lift,
     lashSetting: notNegative(setUp.lashSetting),

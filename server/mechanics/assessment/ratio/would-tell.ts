@@ -17,7 +17,7 @@ function narrower(explained: GroupExplained): Action | undefined {
 }
 
 /** The reading that would tell more, and was not taken that way already. */
-export function tellingReading(explained: GroupExplained): Action | undefined {
+function tellingReading(explained: GroupExplained): Action | undefined {
   return explained.result?.nextReading?.action ?? narrower(explained);
 }
 

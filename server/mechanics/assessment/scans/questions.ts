@@ -1,4 +1,5 @@
 import { asEntered } from '../../../../shared/quantities/as-entered.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { crankSaid, nearSaid } from '../../gap-scan/words.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { DEG } from '../../kit/si.ts';
@@ -20,9 +21,9 @@ const USUAL_WITHIN = 25 * DEG;
  */
 function wrongSide({ scan, fit }: Scanned): Found[] {
   if (fit === undefined || fit.edge !== 'none') return [];
-  const late = scan.valve === 'intake' ? fit.crankAngle : -fit.crankAngle;
+  const late = sideOfValve(scan.valve) === 'intake' ? fit.crankAngle : -fit.crankAngle;
   if (late >= -allowance('cam-timing')) return [];
-  const [here, there] = scan.valve === 'intake' ? ['before', 'after'] : ['after', 'before'];
+  const [here, there] = sideOfValve(scan.valve) === 'intake' ? ['before', 'after'] : ['after', 'before'];
   return [
     {
       code: 'scan-side-of-tdc',

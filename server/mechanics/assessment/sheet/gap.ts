@@ -1,5 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import { SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { verdictOfGap } from '../../consequences/gap-row.ts';
 import { toolAllowance, usualDeflection } from '../../kit/allowances.ts';
 import type { Judgement } from '../assessment.ts';
@@ -61,9 +62,11 @@ function lacksOf(entry: JudgedGap['entry'], word: GapWord | undefined): string[]
 }
 
 export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedGap {
-  const limit = limitOf(evidence, entry.kind, entry.valve);
+  const limit = limitOf(evidence, entry.kind, sideOfValve(entry.valve));
   const gap = bent(entry, boundsOf(entry), evidence);
   const bare = verdictOfGap(gap, limit.value);
+  if (entry.tool === 'guess')
+    return { entry, gap, limit, lacks: ['a reading with a tool: this one is a guess'] };
   const needs = [...sinkingNeeds(entry, evidence), ...(entry.scan?.needs ?? [])];
   // What reads too large, or is not the least yet, and is short all the same is short; else it tells nothing.
   if (needs.length > 0 && bare !== 'short') return { entry, gap, limit, lacks: needs };
@@ -90,7 +93,7 @@ export function gapJudgement(judged: JudgedGap, others: number): Judgement {
   const worst = others > 0 ? ' It is the worst of what was read, and stands until it is struck out.' : '';
   const end =
     word === undefined
-      ? `no word yet, it needs ${lacks.join('; ')}.`
+      ? `no word yet. It needs ${lacks.join('; ')}.`
       : word === 'short'
         ? 'short. Stop, and have a qualified shop look.'
         : word === 'close'

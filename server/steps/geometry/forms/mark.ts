@@ -6,13 +6,14 @@ import {
   newTipMark,
   PUSHROD_OVER,
 } from '../../../../shared/schemas/tip-mark.ts';
-import { SPRINGS, VALVES } from '../../../../shared/schemas/words.ts';
+import { SPRINGS } from '../../../../shared/schemas/words.ts';
 import type { Component } from '../../../../views/parts/components.ts';
 import type { FormGroup } from '../../../../views/parts/form.examples.ts';
 import type { CallContext } from '../../../call/context.ts';
 import { correctionForm } from '../../../call/correction-form.ts';
 import type { PageForm } from '../../../call/forms.ts';
 import { isStopped } from '../../../call/under-stop.ts';
+import { valveWords } from '../../../call/valve-words.ts';
 import type { TipMark } from '../../../records/tip-marks/tip-mark-table.ts';
 import {
   choiceField,
@@ -132,7 +133,7 @@ export function markForm(context: CallContext, last: TipMark | undefined): PageF
         columns: true,
         slots: [
           numberField(shown, 'cylinder', MARK_LABELS.cylinder, { inputmode: 'numeric', ...big(context) }),
-          selectField(shown, 'valve', MARK_LABELS.valve, VALVES, { first: 'Not said' }),
+          selectField(shown, 'valve', MARK_LABELS.valve, valveWords(context), { first: 'Not said' }),
         ],
       },
       { columns: true, slots: sizeFields(shown, context) },

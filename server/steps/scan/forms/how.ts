@@ -1,8 +1,9 @@
 import { SHEET_ARMS, TOOLS } from '../../../../shared/schemas/sheet.ts';
-import { LASH_STATES, LIFTERS, SPRINGS, VALVES } from '../../../../shared/schemas/words.ts';
+import { LASH_STATES, LIFTERS, SPRINGS } from '../../../../shared/schemas/words.ts';
 import type { Component } from '../../../../views/parts/components.ts';
 import type { CallContext } from '../../../call/context.ts';
 import { isStopped } from '../../../call/under-stop.ts';
+import { valveWords } from '../../../call/valve-words.ts';
 import type { GapScan } from '../../../records/gap-scans/gap-scan-table.ts';
 import { type FormState, numberField, quantityField, selectField } from '../../../web/forms/fields.ts';
 import type { Fields } from '../../../web/forms/read-form.ts';
@@ -25,7 +26,7 @@ const big = (context: CallContext) => (context.side === 'bench' ? { big: true } 
 
 export const placeFields = (shown: FormState, context: CallContext): Component[] => [
   numberField(shown, 'cylinder', SCAN_LABELS.cylinder, { inputmode: 'numeric', ...big(context) }),
-  selectField(shown, 'valve', SCAN_LABELS.valve, VALVES),
+  selectField(shown, 'valve', SCAN_LABELS.valve, valveWords(context)),
 ];
 
 /** How it was read: each of these makes the gap another one. */

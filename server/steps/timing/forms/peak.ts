@@ -1,5 +1,5 @@
 import { inSpoken } from '../../../../shared/quantities/authored.ts';
-import { VALVES } from '../../../../shared/schemas/words.ts';
+import { SIDES } from '../../../../shared/schemas/words.ts';
 import type { CallContext } from '../../../call/context.ts';
 import { atBench, firstAt, type PartForm, sameField } from '../../../call/worked/part-form.ts';
 import { quantityField, selectField } from '../../../web/forms/fields.ts';
@@ -57,7 +57,7 @@ export const peakForm: PartForm = {
           hint: 'The same drop past the peak. The other side of TDC: write it, as 12 BTDC.',
           ...atBench(context),
         }),
-        selectField(shown, 'side', LABELS.side, VALVES),
+        selectField(shown, 'side', LABELS.side, SIDES),
         quantityField(shown, 'card', LABELS.card, 'angle', {
           optional: true,
           hint: 'From the cam card, written positive.',

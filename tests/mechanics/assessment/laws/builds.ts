@@ -4,6 +4,7 @@ import type { AnswerEvidence, Evidence } from '../../../../server/mechanics/asse
 import { type Chance, chanceFrom } from '../../explain-readings/random.ts';
 import { DEMO_FAMILY_EVIDENCE } from '../demo-family-evidence.ts';
 import { callOf, knownEngine, thou, trueEngine } from './random-engine.ts';
+import { noiseAnswersOf } from './random-noise.ts';
 import { scansOf } from './random-scans.ts';
 import { armsOf, readingsOf, setUpOf } from './random-set-ups.ts';
 import { lashLogOf, sheetOf, tipMarksOf } from './random-sheet.ts';
@@ -186,6 +187,7 @@ export function buildOf(seed: number): Evidence {
     limits: {},
   };
   const evidence = numbered(bare);
-  const asked = { ...evidence, answers: answersOf(chance, evidence) };
+  const told = noiseAnswersOf(chanceFrom(seed + 2_000_000));
+  const asked = { ...evidence, answers: [...answersOf(chance, evidence), ...told] };
   return numbered({ ...asked, call: { ...asked.call, ...liftedOf(chance, asked) } });
 }

@@ -1,4 +1,5 @@
 import type { Assessment } from '../../../../server/mechanics/assessment/assessment.ts';
+import type { NoiseDetail } from '../../../../server/mechanics/assessment/noise/detail.ts';
 import type { LAWS } from './all.ts';
 import { type Assessed, setUpsNow } from './law.ts';
 
@@ -101,6 +102,38 @@ const tooFine: Mutant = ({ assessment }) => ({
   ),
 });
 
+/** The detail of noise with a fault in it. */
+const noiseWith =
+  (broken: (detail: NoiseDetail) => Partial<NoiseDetail> | undefined): Mutant =>
+  ({ assessment }) => {
+    const { details } = assessment;
+    const fault = broken(details.noise);
+    return fault === undefined
+      ? undefined
+      : { ...assessment, details: { ...details, noise: { ...details.noise, ...fault } } };
+  };
+
+/** The first cause that has something against it is said to be free of it. */
+const clearedCause = noiseWith(({ candidates }) => {
+  const at = candidates.findIndex(({ against }) => against.some(({ key }) => key === 'noise-nut'));
+  return at < 0
+    ? undefined
+    : { candidates: candidates.map((each, index) => (index === at ? { ...each, against: [] } : each)) };
+});
+
+const signForgotten: Mutant = ({ assessment }) =>
+  assessment.stop.some(({ code }) => code === 'sign-of-damage')
+    ? { ...assessment, stop: assessment.stop.filter(({ code }) => code !== 'sign-of-damage') }
+    : undefined;
+
+const causeAsVerdict: Mutant = ({ assessment }) => {
+  const told = assessment.headlines.some(({ step }) => step === 'noise');
+  const headlines = assessment.headlines.map((each) =>
+    each.step === 'noise' ? { ...each, sentence: 'It is the lobe.' } : each,
+  );
+  return told ? { ...assessment, headlines } : undefined;
+};
+
 const withScans = (
   assessment: Assessment,
   change: (scan: Assessment['details']['scans']['scans'][number]) => object,
@@ -148,6 +181,16 @@ export const MUTANTS: Readonly<Record<keyof typeof LAWS, readonly Mutant[]>> = {
         : { ...assessment, quantities: assessment.quantities.slice(1) },
   ],
   '3 nothing stands against its own conditions': [withWord, inferenceWord, scansClear],
+  '3 a cause is no verdict': [
+    noiseWith(({ candidates }) => ({ candidates: candidates.slice(1) })),
+    noiseWith(({ candidates, facts }) =>
+      facts.length === 0 ? undefined : { candidates: candidates.toReversed() },
+    ),
+    noiseWith(({ facts }) => (facts.length === 0 ? undefined : { facts: [...facts, ...facts] })),
+    clearedCause,
+    signForgotten,
+    causeAsVerdict,
+  ],
   '4 nothing is counted twice': [lashTwice, scanLashTwice],
   '5 the worst reading of a gap stands': [wasShort],
   '6 verdict and explanation agree': [inferenceWord, lashAgain],
