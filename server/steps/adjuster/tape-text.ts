@@ -13,7 +13,7 @@ export const LASH_TOLD = tellEvents(LASH_EVENTS, {
       ...(engine === 'not-said' ? [] : [engine]),
       ...(readOn === '' ? [] : [`on ${readOn}`]),
       ...(doneBy === '' ? [] : [`by ${doneBy}`]),
-      ...(shim === '' ? [] : [`with a shim of ${shim}`]),
+      ...(shim === '' ? [] : [`with a shim of ${asEntered(shim)}`]),
     ];
     return { kind: 'reading', text: `${parts.join(', ')}${NUT[nut]}`, value: asEntered(readAs) };
   },

@@ -66,7 +66,7 @@ export const RATIO_TOLD = {
   ...tellEvents(ANSWER_EVENTS, {
     'question-answered': ({ question, answer, value, cylinder, valve }) => ({
       kind: 'answer',
-      text: `“${answer}${ifSaid(', ', told(value))}${cylinder === undefined ? '' : `, ${cylinder} ${valve}`}” to: ${question.replaceAll('-', ' ')}`,
+      text: `“${answer}${ifSaid(', ', told(value))}${cylinder === undefined ? '' : `, ${cylinder} ${valveSaid(valve ?? '')}`}” to: ${question.replaceAll('-', ' ')}`,
     }),
   }),
 };

@@ -73,7 +73,7 @@ const initialFor = (context: CallContext, workings: readonly Working[]) => {
   const perTurn = last('thread') ?? last('pitch');
   return {
     checkerAtZero: inField(last('checkerAtZero')),
-    perTurn: textInField(perTurn) || inField(perTurn) || '.050 in',
+    perTurn: textInField(perTurn) || inField(perTurn) || inSpoken('.050 in'),
     convention: textInField(last('convention')),
     lash: isSolid(context) ? inField(lash) : '',
     ratio: textInField(ratio),
@@ -111,7 +111,7 @@ export const pushrodForm: PartForm = {
         areaField(shown, 'stock', LABELS.stock, {
           optional: true,
           rows: 2,
-          hint: 'Told in the same way, as 7.850, 7.900, 7.950.',
+          hint: inSpoken('Told in the same way, as 7.850 in, 7.900 in, 7.950 in.'),
         }),
       ],
     },
