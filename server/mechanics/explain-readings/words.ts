@@ -8,8 +8,8 @@ export const bare = (value: number): string =>
 /** The same with its unit. */
 export const inches = (value: number): string => `${bare(value)} ${toldIn('in')}`;
 
-/** So little that it would be said as none at all. */
-export const isNone = (value: number): boolean => /^-?0?\.0+$/.test(bare(value));
+/** Under half a thousandth of an inch, whatever the units: it would be said as none at all. */
+export const isNone = (value: number): boolean => Number(Math.abs(value).toFixed(3)) === 0;
 
 /** ` by about .012 in`; nothing where it would be said as none at all. */
 export const byAbout = (value: number): string =>
