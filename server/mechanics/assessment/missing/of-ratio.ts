@@ -1,3 +1,4 @@
+import { inAnyUnits } from '../common/asked.ts';
 import { placeOf } from '../common/said.ts';
 import { READ_BACK_WRONG } from '../ratio/conditions.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
@@ -49,7 +50,9 @@ function codeOf(lack: string): string {
   if (lack.startsWith('one more pass of the valve lift')) return 'one-more-pass';
   const again = ENTERED_AGAIN.exec(lack);
   if (again !== null) return `enter-again-${(again[1] ?? '').replace(/[^a-z0-9]+/g, '-')}`;
-  return lack.toLowerCase().replace(/[^a-z]+/g, '-');
+  return inAnyUnits(lack)
+    .toLowerCase()
+    .replace(/[^a-z]+/g, '-');
 }
 
 /** A lack as something to do. */
