@@ -96,7 +96,7 @@ export const buildSpec = z.strictObject({
       valveAngle: entered('angle', 'valve to bore axis', CAN_BE.valveAngle).optional(),
       valveGear: choice(
         keysOf(VALVE_GEARS),
-        'what stands between the cam and the valve; left out, pushrods and rockers',
+        'what is between the cam and the valve; left out, pushrods and rockers',
       ).optional(),
       lifter: choice(
         ['solid-flat', 'solid-roller', 'hydraulic-flat', 'hydraulic-roller'],
