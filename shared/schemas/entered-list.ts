@@ -3,7 +3,6 @@ import type { FaultCode } from '../problems/faults.ts';
 import type { FieldRange } from '../quantities/field-range.ts';
 import { type Entered, entered } from './entered.ts';
 import { fieldInfo } from './field-info.ts';
-import { quantityJsonSchema } from './quantity-fields.ts';
 
 const MOST = 200;
 
@@ -54,7 +53,7 @@ export function enteredLengths(description: string, canBe: FieldRange) {
     })
     .meta({
       anyOf: [
-        { type: 'array' as const, items: quantityJsonSchema('length'), maxItems: MOST },
+        { type: 'array' as const, items: { ...one.meta() }, maxItems: MOST },
         { type: 'string' as const, maxLength: 4000 },
       ],
       description,
