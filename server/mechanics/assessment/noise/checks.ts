@@ -28,8 +28,8 @@ const ofValve = (place: ValvePlace | undefined): string =>
 
 const lash = (place: ValvePlace | undefined): Open => ({
   code: 'lash',
-  thing: 'the gap before anything is touched, against what it was set to',
-  sentence: `Read the lash ${ofValve(place)} at the heat it was set at, before anything is touched: once a part comes off it is lost.`,
+  thing: 'the gap as found, against what it was set to',
+  sentence: `Read the lash ${ofValve(place)} as found, at the heat it was set at, before any part comes off: after that it is lost.`,
   step: 'adjuster',
   turns: true,
   how: ON_ENGINE,

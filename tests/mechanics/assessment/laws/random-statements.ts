@@ -10,7 +10,7 @@ import { known, thou } from './random-engine.ts';
 
 type Facts = Pick<SetUpEvidence, SetUpFact>;
 
-/** With where the lobe lift comes from goes how far off it may be. */
+/** Where the lobe lift comes from, with the limit that comes along where none is entered. */
 const lobeFrom = (lobeSource: Facts['lobeSource']): Partial<Facts> => ({
   lobeSource,
   lobeErrorLimit: lobeWithin(lobeSource),
