@@ -2,8 +2,11 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 import type { Call, Expected } from './call.ts';
 import { OF_CHANGE } from './of-change.ts';
+import { OF_NOISE } from './of-noise.ts';
+import { OF_OTHERS } from './of-others.ts';
 import { OF_PART } from './of-part.ts';
 import { OF_RATIO } from './of-ratio.ts';
+import { OF_SCAN } from './of-scan.ts';
 import { OF_SETTING } from './of-setting.ts';
 import { OF_SHEET } from './of-sheet.ts';
 import { OF_STOP } from './of-stop.ts';
@@ -18,6 +21,9 @@ const CALLS: readonly Call[] = [
   ...OF_SHEET,
   ...OF_SETTING,
   ...OF_STOP,
+  ...OF_SCAN,
+  ...OF_NOISE,
+  ...OF_OTHERS,
 ];
 
 let service: TestService;
@@ -69,6 +75,11 @@ function holds(said: Said, expected: Expected): void {
   for (const pattern of [...(expected.never ?? []), /undefined|NaN|\bnull\b/])
     expect(text).not.toMatch(pattern);
 }
+
+test('there are forty calls, and no two begin alike', () => {
+  expect(CALLS.length).toBeGreaterThanOrEqual(40);
+  expect(new Set(CALLS.map(({ said }) => said)).size).toBe(CALLS.length);
+});
 
 describe.each(CALLS)('“$said”', ({ goal, entries, expected }) => {
   test('says what it must, whatever the order of entry', async () => {

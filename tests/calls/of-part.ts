@@ -27,7 +27,7 @@ export const OF_PART: readonly Call[] = [
     said: 'The stud came out: ten threads in fourteen point one',
     goal: 'identify',
     entries: [...START, ofPart('stud-pitch', { size: '14.1 mm', count: 10, tool: 'rule' })],
-    expected: { says: [/18/], next: /./ },
+    expected: { says: [/18 to the inch.*5\/16-18/], next: /./ },
   },
   {
     // 1.460 / .912 = 1.601: a bench estimate.
@@ -38,7 +38,7 @@ export const OF_PART: readonly Call[] = [
       ofPart('pivot-to-tip', { size: '1.460 in', tool: 'caliper' }),
       ofPart('pivot-to-cup', { size: '.912 in', tool: 'caliper' }),
     ],
-    expected: { says: [/1\.60/, /bench/i], next: /./ },
+    expected: { figures: { 'part:bench-ratio': '1.601' }, says: [/about 1\.60.*bench estimate/], next: /./ },
   },
   {
     said: 'It says one six on the side, four seven underneath, and the box says one seven',

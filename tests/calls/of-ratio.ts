@@ -30,7 +30,7 @@ export const OF_RATIO: readonly Call[] = [
       setUp('bench', ON_THE_ARM),
       ...passes('bench', 'valve-lift', ['.557 in', '.558 in', '557.5 thou'], COUNTED),
     ],
-    expected: { words: { [MARK]: 'agrees' }, headline: /1\.60\d .*agrees with the 1\.6/, next: 'valves' },
+    expected: { words: { [MARK]: 'agrees' }, headline: /1\.60\d .*agrees with the 1\.6/, next: 'said' },
   },
   {
     // .457 + .100 = .557: a turn was missed.
@@ -42,7 +42,7 @@ export const OF_RATIO: readonly Call[] = [
       setUp('bench', ON_THE_ARM),
       ...passes('bench', 'valve-lift', ['.457 in']),
     ],
-    expected: { words: { [MARK]: undefined }, asks: ['turn-miscounted'], next: /one-more-pass|valve-passes/ },
+    expected: { words: { [MARK]: undefined }, asks: ['turn-miscounted'], next: 'turn-miscounted' },
   },
   {
     // One of three by a turn: .558 .458 .557.
@@ -57,7 +57,7 @@ export const OF_RATIO: readonly Call[] = [
     expected: {
       words: { [MARK]: undefined },
       asks: ['turn-miscounted'],
-      next: /pass|read-again/,
+      next: 'enter-again-pass-2',
       says: [/pass 2/],
     },
   },
@@ -74,7 +74,7 @@ export const OF_RATIO: readonly Call[] = [
     expected: {
       words: { [MARK]: 'cannot-tell' },
       asks: ['hand-read-backwards'],
-      next: /one-more-pass|valve-passes/,
+      next: 'valve-passes',
     },
   },
   {
@@ -89,8 +89,8 @@ export const OF_RATIO: readonly Call[] = [
     ],
     expected: {
       words: { [MARK]: undefined },
-      asks: ['lash-not-said'],
-      next: /whether-the-lash/,
+      asks: ['lash-left-in'],
+      next: 'lash-left-in',
     },
   },
   {
@@ -121,7 +121,7 @@ export const OF_RATIO: readonly Call[] = [
       setUp('up', { ...ON_THE_ARM, after: ['set'] }),
       ...passes('up', 'valve-lift', ['.557 in', '.557 in', '.5575 in'], COUNTED),
     ],
-    expected: { words: { [MARK]: 'agrees' }, asksNot: ['lash-not-said'], next: 'valves' },
+    expected: { words: { [MARK]: 'agrees' }, asksNot: ['lash-not-said'], next: 'said' },
   },
   {
     said: 'The plunger leans, I can see it from the side',
@@ -150,7 +150,7 @@ export const OF_RATIO: readonly Call[] = [
       }),
       answered('read-back', false, { on: 'bench', after: ['bench valve-lift 3', 'bench lobe-lift 3'] }),
     ],
-    expected: { words: { [MARK]: 'differs' }, headline: /3 % over.*ordinary/, next: 'valves' },
+    expected: { words: { [MARK]: 'cannot-tell' }, headline: /3 % over.*ordinary/, next: 'said' },
   },
   {
     // Light .557, running .541: .016 lost to the spring, inside .015 to .040 of a stud.
@@ -165,7 +165,7 @@ export const OF_RATIO: readonly Call[] = [
       setUp('real', { ...ON_THE_ARM, spring: 'running', after: ['light'] }),
       ...passes('real', 'valve-lift', ['.541 in', '.541 in', '.5415 in'], COUNTED),
     ],
-    expected: { words: { [MARK]: 'agrees' }, says: [/\.016 in/], next: 'valves' },
+    expected: { words: { [MARK]: 'agrees' }, says: [/\.016 in/], next: 'said' },
   },
   {
     said: 'Four seventy-eight, then seventy-one, then sixty-two',
@@ -192,7 +192,7 @@ export const OF_RATIO: readonly Call[] = [
       setUp('bench', { ...ON_THE_ARM, graduation: '.01 mm', perTurn: '1 mm', errorLimit: '.06 mm' }),
       ...passes('bench', 'valve-lift', ['14.15 mm', '14.16 mm', '14.15 mm'], COUNTED),
     ],
-    expected: { words: { [MARK]: 'agrees' }, next: 'valves' },
+    expected: { words: { [MARK]: 'agrees' }, next: 'said' },
   },
   {
     // .361 × 1.602 = .578: the lift of the other valve.

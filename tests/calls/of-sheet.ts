@@ -43,9 +43,9 @@ export const OF_SHEET: readonly Call[] = [
     expected: { asks: ['turn-miscounted'], next: /turn|read|one-more/, never: [/Swap/] },
   },
   {
-    said: 'Number six lobe is ten down',
+    said: 'Number six lobe is eight down',
     goal: 'one-valve-differs',
-    entries: [...START, lobes(...withOne(LOBES, 5, '.344 in')), lifts(...withOne(LIFTS, 5, '.5505 in'))],
+    entries: [...START, lobes(...withOne(LOBES, 5, '.347 in')), lifts(...withOne(LIFTS, 5, '.5555 in'))],
     expected: { next: /./, says: [/6 intake/], never: [/Swap/] },
   },
   {

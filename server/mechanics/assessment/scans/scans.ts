@@ -63,20 +63,24 @@ function quantityOf({ least, lacks, ...scan }: ScanDetail, { entry }: JudgedGap)
   };
 }
 
+/** The worst of a valve stands first, whenever it was read. */
+const leastOf = ({ detail: { least } }: { readonly detail: ScanDetail }): number =>
+  least.value ?? least.low ?? least.high ?? Number.POSITIVE_INFINITY;
+
 /** Each scan that stands: its least with its interval, its word, and what it is asked. The worst gap of a valve is told by the sheet. */
 export function scansPart(evidence: Evidence): PartSaid<ScansDetail> {
   const gaps = scanGaps(evidence).filter(isPistonGap);
   const found = (evidence.scans ?? [])
     .filter(({ standing }) => standing)
-    .toSorted((a, b) => byPlace(a, b) || byId(a, b))
     .flatMap((scan) => {
       const entry = gaps.find(({ id }) => id === scan.id);
       if (entry === undefined) return [];
       const each = scanned(scan);
       const questions = questionsOfScan(each, evidence);
       const judged = judgeGap(entry, evidence);
-      return [{ judged, questions, detail: detailOf(each, judged, questions) }];
-    });
+      return [{ scan, judged, questions, detail: detailOf(each, judged, questions) }];
+    })
+    .toSorted((a, b) => byPlace(a.scan, b.scan) || leastOf(a) - leastOf(b) || byId(a.scan, b.scan));
   return {
     quantities: found.map(({ detail, judged }) => quantityOf(detail, judged)),
     judgements: [],
