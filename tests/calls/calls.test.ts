@@ -1,6 +1,8 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type Person, type TestService, testService } from '../tools/service.ts';
+import { tellsToTurn } from '../tools/tells-to-turn.ts';
 import type { Call, Expected } from './call.ts';
+import { facesRead } from './faces.ts';
 import { OF_CHANGE } from './of-change.ts';
 import { OF_NOISE } from './of-noise.ts';
 import { OF_OTHERS } from './of-others.ts';
@@ -88,8 +90,21 @@ describe.each(CALLS)('“$said”', ({ goal, entries, expected }) => {
       said.push(await saidIn(await play(service, person, goal, order(entries))));
     const [first] = said;
     if (first === undefined) throw new Error('it was not played');
-    if (process.env.SHOW !== undefined) console.log(JSON.stringify(first, undefined, 1));
     holds(first, expected);
     for (const other of said.slice(1)) expect(other).toEqual(first);
+  });
+
+  test('is told in the same words on every face', async () => {
+    const played = await play(service, person, goal, entries);
+    const { headlines, stop } = await saidIn(played);
+    const faces = await facesRead(service, person, played);
+    const told = faces.flatMap(({ lines }) => lines).join('\n');
+    for (const { sentence } of headlines) expect(told).toContain(sentence);
+    for (const { name, lines } of faces) {
+      const text = lines.join('\n');
+      expect(text, name).not.toMatch(/undefined|NaN|\[object/);
+      for (const { sentence } of stop) expect(text, name).toContain(sentence);
+      if (stop.length > 0) expect(lines.flatMap(tellsToTurn), name).toEqual([]);
+    }
   });
 });
