@@ -1,8 +1,7 @@
 import { z } from 'zod';
 import type { FaultCode } from '../problems/faults.ts';
-import { type Entered, entered } from './entered.ts';
+import { type Entered, entered, enteredJsonSchema } from './entered.ts';
 import { fieldInfo } from './field-info.ts';
-import { quantityJsonSchema } from './quantity-fields.ts';
 
 const one = entered('length', 'one of them', { sign: 'positive' });
 const MOST = 200;
@@ -53,7 +52,7 @@ export function enteredLengths(description: string) {
     })
     .meta({
       anyOf: [
-        { type: 'array' as const, items: quantityJsonSchema('length'), maxItems: MOST },
+        { type: 'array' as const, items: enteredJsonSchema('length'), maxItems: MOST },
         { type: 'string' as const, maxLength: 4000 },
       ],
       description,

@@ -120,6 +120,35 @@ function understand(raw: unknown, dimension: Dimension, place: PlaceOfEntry): Un
   return { ok: true, entered: { typed: typeof typed === 'string' ? typed : readAs, value, unit, readAs } };
 }
 
+/** JSON Schema of an entry: the value with its words, what a form sends, or a text. */
+export function enteredJsonSchema(dimension: Dimension) {
+  return {
+    anyOf: [
+      {
+        type: 'object' as const,
+        properties: {
+          value: { type: 'number' as const },
+          unit: { type: 'string' as const, enum: unitsOf(dimension) },
+          typed: { type: 'string' as const },
+          readAs: { type: 'string' as const },
+        },
+        required: ['value', 'unit'],
+        additionalProperties: false,
+      },
+      {
+        type: 'object' as const,
+        properties: {
+          typed: { type: 'string' as const, minLength: 1, maxLength: 200 },
+          assume: { type: 'string' as const, enum: unitsOf(dimension) },
+        },
+        required: ['typed', 'assume'],
+        additionalProperties: false,
+      },
+      { type: 'string' as const, minLength: 1, maxLength: 200 },
+    ],
+  };
+}
+
 /** An entry of `dimension` that is kept as it was made. */
 export function entered(
   dimension: Dimension,
@@ -140,33 +169,7 @@ export function entered(
       const inRange = fromValueAndUnit(read.entered.value, read.entered.unit, dimension, range);
       return inRange.ok ? read.entered : refuse(inRange.code, inRange.detail);
     })
-    .meta({
-      anyOf: [
-        {
-          type: 'object' as const,
-          properties: {
-            value: { type: 'number' as const },
-            unit: { type: 'string' as const, enum: unitsOf(dimension) },
-            typed: { type: 'string' as const },
-            readAs: { type: 'string' as const },
-          },
-          required: ['value', 'unit'],
-          additionalProperties: false,
-        },
-        {
-          type: 'object' as const,
-          properties: {
-            typed: { type: 'string' as const, minLength: 1, maxLength: 200 },
-            assume: { type: 'string' as const, enum: unitsOf(dimension) },
-          },
-          required: ['typed', 'assume'],
-          additionalProperties: false,
-        },
-        { type: 'string' as const, minLength: 1, maxLength: 200 },
-      ],
-      description,
-      'x-dimension': dimension,
-    });
+    .meta({ ...enteredJsonSchema(dimension), description, 'x-dimension': dimension });
   fieldInfo.add(schema, { control: 'quantity', dimension });
   return schema;
 }

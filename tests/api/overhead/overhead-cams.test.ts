@@ -238,6 +238,6 @@ describe('a finger follower', () => {
     );
     expect(refused.statusCode).toBe(422);
     expect(refused.body).toContain('value="35.4 mm"');
-    expect(refused.body).toContain('href="#toCamOpen"');
+    expect(refused.body).toContain('href="#working-f-toCamOpen"');
   });
 });
