@@ -98,7 +98,8 @@ create table build (
   label text not null,
   revision integer not null default 0,
   last_seq bigint not null default 0,
-  created_at timestamp with time zone not null default now()
+  created_at timestamp with time zone not null default now(),
+  units text not null default 'inch'::text
 );
 alter table build enable row level security;
 alter table build force row level security;
@@ -630,6 +631,7 @@ alter table arm_placement add constraint arm_placement_shop_id_arm_id_fkey FOREI
 alter table arm_placement add constraint arm_placement_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
 alter table arm_placement add constraint arm_placement_pkey PRIMARY KEY (shop_id, id);
 alter table build add constraint build_label_check CHECK (((length(label) >= 1) AND (length(label) <= 200)));
+alter table build add constraint build_units_check CHECK ((units = ANY (ARRAY['inch'::text, 'metric'::text])));
 alter table build add constraint build_shop_id_fkey FOREIGN KEY (shop_id) REFERENCES shop(id);
 alter table build add constraint build_pkey PRIMARY KEY (shop_id, id);
 alter table build_revision add constraint build_revision_revision_check CHECK ((revision > 0));

@@ -1,12 +1,18 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
-import { newArm, placeArm, reviseBuild as reviseInput } from '../../shared/schemas/commands.ts';
+import {
+  newArm,
+  placeArm,
+  reviseBuild as reviseInput,
+  chooseUnits as unitsInput,
+} from '../../shared/schemas/commands.ts';
 import { addArm } from '../records/arms/arms.ts';
 import { nowOnValves, placeArmOnValve } from '../records/arms/placements.ts';
 import { armView, placementView, showArm, showPlacement } from '../records/arms/view.ts';
 import { getBuild } from '../records/builds/builds.ts';
 import { listRevisions, reviseBuild } from '../records/builds/revisions.ts';
+import { chooseUnits } from '../records/builds/units.ts';
 import { buildView, revisionView, showBuild, showRevision } from '../records/builds/view.ts';
 import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
@@ -57,6 +63,20 @@ export function buildsApi(app: FastifyInstance, deps: Deps): void {
       );
       return { body: showBuild(build), etag: `"${build.revision}"` };
     },
+  });
+  commandRoute(app, deps, {
+    operationId: 'chooseUnits',
+    tag,
+    summary: 'Choose what the calls about a build are spoken in',
+    method: 'PUT',
+    url: '/api/v1/builds/:id/units',
+    params: idParams,
+    body: unitsInput,
+    status: 200,
+    answer: buildView,
+    run: async (tx, { principal, params, body }) => ({
+      body: showBuild(await chooseUnits(tx, principal, params.id, body.units)),
+    }),
   });
   readRoute(app, deps, {
     operationId: 'listRevisions',

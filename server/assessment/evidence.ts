@@ -1,4 +1,7 @@
 import { defined } from '../../shared/defined.ts';
+import { inSpoken } from '../../shared/quantities/authored.ts';
+import { speaking } from '../../shared/quantities/spoken-units.ts';
+import type { UnitSystem } from '../../shared/quantities/units.ts';
 import { siOf } from '../../shared/schemas/entered.ts';
 import { goalOf } from '../../shared/schemas/goals.ts';
 import { CONTACT, ENGINE_STATES, keysOf, storedWord, VALVES } from '../../shared/schemas/words.ts';
@@ -7,6 +10,7 @@ import type { Evidence } from '../mechanics/assessment/evidence.ts';
 import { nowOnValves } from '../records/arms/placements.ts';
 import type { Call } from '../records/calls/calls.ts';
 import { TRIAGE_EVENTS } from '../records/calls/events.ts';
+import type { Limit } from '../records/limits/known-limits.ts';
 import type { BuildRecord } from '../records/whole-build/build-record.ts';
 import { armOfSetUp, takenWith } from './evidence/arm-then.ts';
 import { catalogueEvidence } from './evidence/families.ts';
@@ -84,6 +88,10 @@ function familyNamed({ build, catalogue = [] }: BuildRecord): Pick<Evidence['roc
     : { family: { name: found.name, nominalRatio: found.nominalRatio } };
 }
 
+/** Where a limit is from; words of the shop stay as they were written. */
+const sourceSaid = ({ source, revision }: Limit, units: UnitSystem): string =>
+  revision === 0 ? speaking(units, () => inSpoken(source)) : source;
+
 /** What is known of a build, in SI, as the assessment takes it: out of the record as it is now, for one of its calls. */
 export function evidenceOf(record: BuildRecord, call: Call): Evidence {
   const spec = specEvidence(record.build.spec);
@@ -91,6 +99,7 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
   return {
     call: {
       goal: goalOf(call.goal),
+      ...(record.build.units === 'metric' ? { units: record.build.units } : {}),
       engineState: pick(keysOf(ENGINE_STATES), call.engineState, 'not-asked'),
       closed: call.closedAt !== undefined,
       ...holdOf(call, record),
@@ -119,7 +128,10 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
     notes: record.notes.map(noteEvidence),
     catalogueRatios: record.catalogueRatios,
     limits: Object.fromEntries(
-      [...record.limits].map(([name, limit]) => [name, { value: siOf(limit.value), source: limit.source }]),
+      [...record.limits].map(([name, limit]) => [
+        name,
+        { value: siOf(limit.value), source: sourceSaid(limit, record.build.units) },
+      ]),
     ),
   };
 }

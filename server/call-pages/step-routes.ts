@@ -1,4 +1,5 @@
 import type { FastifyInstance } from 'fastify';
+import { speaking } from '../../shared/quantities/spoken-units.ts';
 import { STRUCK_BY_THE_DESK } from '../assessment/stops/keep-stops.ts';
 import { type CallContext, loadContext } from '../call/context.ts';
 import type { RejectedForm, StepBody } from '../call/forms.ts';
@@ -62,7 +63,7 @@ const correctionOf =
     const context = await loadContext(tx, req);
     const source = { context, computations: deps.computations };
     const id = req.params[correction.param] ?? '';
-    const { title, body: own } = correction.page(source, id, rejected);
+    const { title, body: own } = speaking(context.build.units, () => correction.page(source, id, rejected));
     const body = stopRestsOn(context, id) ? { forms: [], slots: [noticeComponent(STRUCK_BY_THE_DESK)] } : own;
     return stepPage(frame, context, { step: step.name, title }, body, rejected);
   };

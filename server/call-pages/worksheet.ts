@@ -1,3 +1,4 @@
+import { speaking } from '../../shared/quantities/spoken-units.ts';
 import { GOALS, sentence } from '../../shared/schemas/words.ts';
 import type { CallContext } from '../call/context.ts';
 import { isStopped } from '../call/under-stop.ts';
@@ -9,7 +10,10 @@ import { stopFlag } from './report/call-summary.ts';
 const SPARE = ['', ''];
 
 /** A blank sheet for the bench: a line for all that is missing, and what each step puts on it. */
-export function worksheetPage(frame: CallFrame, context: CallContext): Page {
+export const worksheetPage = (frame: CallFrame, context: CallContext): Page =>
+  speaking(context.build.units, () => sheetOf(frame, context));
+
+function sheetOf(frame: CallFrame, context: CallContext): Page {
   const { call, build, base } = context;
   const rows = stepsFor(frame, context).map((step) => step.worksheet(context));
   return {

@@ -1,7 +1,9 @@
 import { z } from 'zod';
 import { defined } from '../../shared/defined.ts';
 import { amountsIn } from '../../shared/quantities/amounts-in.ts';
+import { inSpoken } from '../../shared/quantities/authored.ts';
 import { formatQuantity } from '../../shared/quantities/format.ts';
+import { toldIn } from '../../shared/quantities/spoken-units.ts';
 import { fromSi } from '../../shared/quantities/units.ts';
 import { answerQuestion, asksForLash } from '../../shared/schemas/commands.ts';
 import { STEP_NAMES, type StepName } from '../../shared/steps.ts';
@@ -53,7 +55,7 @@ const offerField = (code: string): string => `offer-${code}`;
 const offersOf = ({ answers }: Answerable): Record<string, string> =>
   Object.fromEntries(
     answers.flatMap(({ code, value }) =>
-      value === undefined ? [] : [[offerField(code), formatQuantity(fromSi(value, 'in'))]],
+      value === undefined ? [] : [[offerField(code), formatQuantity(fromSi(value, toldIn('in')))]],
     ),
   );
 
@@ -75,6 +77,7 @@ export const answerForm = (context: CallContext, of: Answerable): PageForm => ({
   name: of.name,
   action: `${context.base}/answers`,
   labels: LABELS,
+  schema: answerQuestion,
   hidden: {
     step: of.step,
     question: keptWords(of.ask),
@@ -94,9 +97,8 @@ export const answerForm = (context: CallContext, of: Answerable): PageForm => ({
         ...(takesValue(of)
           ? [
               quantityField(shown, 'value', LABELS.value, 'length', {
-                assume: 'in',
                 optional: true,
-                hint: 'As it was said: .018, 18 thou. Not known is left empty.',
+                hint: inSpoken('As it was said: .018, 18 thou. Not known is left empty.'),
                 ...(context.side === 'bench' ? { big: true } : {}),
               }),
             ]

@@ -3,6 +3,7 @@ import { defined } from '../../shared/defined.ts';
 import { InputFaults } from '../../shared/problems/faults.ts';
 import type { Principal } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
+import { unitsOfBuild } from '../records/builds/units.ts';
 import { type Call, getCall } from '../records/calls/calls.ts';
 import type { Deps } from '../web/deps.ts';
 import { type Fields, type FormOptions, readForm } from '../web/forms/read-form.ts';
@@ -38,7 +39,11 @@ export interface StepForm {
 /** Where a form leads: a step with what its address says, the call's next step, or a page beside the steps. */
 export type Destination = { readonly step: string } | { readonly page: string };
 
-const INCHES: FormOptions = { lengths: 'in' };
+/** How numbers without a unit are read: in the units that the call is spoken in. */
+export async function spokenIn(tx: Tx, principal: Principal, call: Call): Promise<FormOptions> {
+  const units = await unitsOfBuild(tx, principal, call.buildId);
+  return { lengths: units === 'metric' ? 'mm' : 'in' };
+}
 
 export function addressOf(req: PageRequest, to: Destination): FormAnswer {
   const base = baseOf(req);
@@ -51,9 +56,10 @@ async function atFields(req: PageRequest, work: () => Promise<FormAnswer>): Prom
     return await work();
   } catch (error) {
     if (!(error instanceof InputFaults)) throw error;
-    const faults = error.faults.map(({ pointer, detail }) => ({
+    const faults = error.faults.map(({ pointer, detail, ambiguities }) => ({
       field: pointer.slice(1).replaceAll('/', '.'),
       detail,
+      ...defined({ ambiguities }),
     }));
     return { faults, typed: req.fields };
   }
@@ -69,7 +75,7 @@ export function stepForm<Schema extends z.ZodObject>(form: {
   fields?(posted: Fields, source: FormSource): Fields | Promise<Fields>;
   /** What stands in the form when it comes back with a fault; left out, what was typed. */
   back?(posted: Fields): Fields;
-  /** How numbers without a unit are read; left out, in inches. */
+  /** How numbers without a unit are read; left out, as the call is spoken. */
   units?(source: FormSource): FormOptions | Promise<FormOptions>;
   run(input: z.output<Schema>, source: FormSource): Promise<Destination | FormAnswer>;
 }): StepForm {
@@ -81,7 +87,11 @@ export function stepForm<Schema extends z.ZodObject>(form: {
       const call = await getCall(tx, req.principal, callIdOf(req));
       const source: FormSource = { tx, req, principal: req.principal, call, computations, now: now() };
       const fields = (await form.fields?.(req.fields, source)) ?? req.fields;
-      const read = readForm(form.schema, fields, (await form.units?.(source)) ?? INCHES);
+      const read = readForm(
+        form.schema,
+        fields,
+        (await form.units?.(source)) ?? (await spokenIn(tx, req.principal, call)),
+      );
       if (!read.ok) return { faults: read.faults, typed: form.back?.(req.fields) ?? req.fields };
       return atFields(req, async () => {
         const done = await form.run(read.data, source);

@@ -1,4 +1,5 @@
 import { formatFigure } from '../../shared/quantities/format.ts';
+import { toldIn } from '../../shared/quantities/spoken-units.ts';
 import type { Drawing, DrawnFor } from './drawing.ts';
 import { at, label, line, path } from './svg.ts';
 
@@ -114,7 +115,7 @@ export function perValve(data: PerValve, { id, ruler }: DrawnFor): Drawing {
       columns: [
         { label: 'Cylinder' },
         { label: `Reading, ${ruler.unit}`, number: true },
-        { label: 'From the others’ median, in', number: true },
+        { label: `From the others’ median, ${toldIn('in')}`, number: true },
       ],
       rows: data.bars.map((bar) => ({
         odd: bar.odd,

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { FAULT_CODES } from '../../shared/problems/faults.ts';
+import { quantityView } from '../../shared/schemas/answer-parts.ts';
 import { keysOf } from '../../shared/schemas/words.ts';
 import { PROBLEMS } from '../problems/registry.ts';
 
@@ -21,6 +22,13 @@ export const problemSchema = z
           code: z.enum(FAULT_CODES),
           detail: z.string(),
           received: z.unknown().optional().meta({ description: 'what came there' }),
+          ambiguities: z
+            .array(z.object({ readAs: z.string(), quantity: quantityView, question: z.string() }))
+            .optional()
+            .meta({
+              description:
+                'what it can be read as: send the meant one as value and unit, with what was typed as typed',
+            }),
         }),
       )
       .optional(),

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { amountsIn } from '../quantities/amounts-in.ts';
 import { buildSpec } from './build-spec.ts';
+import { CAN_BE } from './can-be.ts';
 import { type Entered, entered } from './entered.ts';
 import { choice } from './fields.ts';
 import { answersTo, namesValve, noiseAnswerIn, noiseQuestionOf } from './noise.ts';
@@ -8,7 +9,16 @@ import { bare } from './number-fields.ts';
 import { enteredOrTurns } from './said-in-turns.ts';
 import { someWords, words } from './texts.ts';
 import { allOrNone, came, evenIfFaulty, faultAt } from './two-forms.ts';
-import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, keysOf, READING_KINDS, VALVES } from './words.ts';
+import {
+  CALLER_ROLES,
+  CONTACT,
+  ENGINE_STATES,
+  GOALS,
+  keysOf,
+  READING_KINDS,
+  UNIT_SYSTEMS,
+  VALVES,
+} from './words.ts';
 
 /** The input of each command: one schema for its JSON route and its form. */
 export const openCall = z.strictObject({
@@ -18,6 +28,10 @@ export const openCall = z.strictObject({
   goal: choice(keysOf(GOALS), 'what the caller wants from this call'),
   buildLabel: someWords('a name for the build that both sides will know it by'),
   buildId: z.uuid().optional().meta({ description: 'a build that exists already' }),
+  units: choice(
+    keysOf(UNIT_SYSTEMS),
+    'what the call is spoken in; left out, as the build’s calls were, and inches for a new one',
+  ).optional(),
 });
 
 export const triage = z.strictObject({
@@ -25,6 +39,9 @@ export const triage = z.strictObject({
   contact: choice(keysOf(CONTACT), 'did anything hit, bend, come loose or turn tight'),
 });
 
+export const chooseUnits = z.strictObject({
+  units: choice(keysOf(UNIT_SYSTEMS), 'what the calls about the build are spoken in'),
+});
 export const setHold = z.strictObject({ reason: someWords('why nobody turns it', 500) });
 export const liftHold = z.strictObject({ reason: someWords('why it may be turned again', 500) });
 export const closeCall = z.strictObject({ outcome: someWords('how the call ended', 2000) });
@@ -53,9 +70,14 @@ export const newReading = z
   .strictObject({
     kind: choice(keysOf(READING_KINDS), 'what was read'),
     pass: bare('number of the pass', { least: 1, most: 99, whole: true }).optional(),
-    peak: enteredOrTurns('the reading: at the peak, or at the lobe lift named'),
-    zeroReturn: enteredOrTurns('where the hand stood back on the base circle', { sign: 'any' }).optional(),
-    atLobeLift: enteredOrTurns('the lobe lift at which the valve was read, for valve-lift-at').optional(),
+    peak: enteredOrTurns('the reading: at the peak, or at the lobe lift named', CAN_BE.reading),
+    zeroReturn: enteredOrTurns('where the hand stood back on the base circle', CAN_BE.zeroReturn, {
+      sign: 'any',
+    }).optional(),
+    atLobeLift: enteredOrTurns(
+      'the lobe lift at which the valve was read, for valve-lift-at',
+      CAN_BE.partWay,
+    ).optional(),
     counted: z
       .boolean()
       .optional()
@@ -73,10 +95,16 @@ export const correctReading = z
   .strictObject({
     peak: enteredOrTurns(
       'the reading as it should be; left out with the kind too, the reading is struck',
+      CAN_BE.reading,
     ).optional(),
-    zeroReturn: enteredOrTurns('where the hand stood back on the base circle', { sign: 'any' }).optional(),
+    zeroReturn: enteredOrTurns('where the hand stood back on the base circle', CAN_BE.zeroReturn, {
+      sign: 'any',
+    }).optional(),
     kind: choice(keysOf(READING_KINDS), 'what was read, where it was kept as something else').optional(),
-    atLobeLift: enteredOrTurns('the lobe lift at which the valve was read, for valve-lift-at').optional(),
+    atLobeLift: enteredOrTurns(
+      'the lobe lift at which the valve was read, for valve-lift-at',
+      CAN_BE.partWay,
+    ).optional(),
     reason: someWords('why the reading is replaced', 500),
   })
   .superRefine(({ kind }, ctx) => {
@@ -99,10 +127,15 @@ export const answerQuestion = z
       .optional()
       .meta({ description: 'the word of the question, such as turn-miscounted or read-back' }),
     found: z.boolean().optional().meta({ description: 'something was found wrong' }),
-    value: entered('length', 'the amount, where the question asks for one: how much lash was in it', {
-      sign: 'not-negative',
-    }).optional(),
-    lean: entered('angle', 'how far the plunger leaned, where that is asked').optional(),
+    value: entered(
+      'length',
+      'the amount, where the question asks for one: how much lash was in it',
+      CAN_BE.lashFound,
+      {
+        sign: 'not-negative',
+      },
+    ).optional(),
+    lean: entered('angle', 'how far the plunger leaned, where that is asked', CAN_BE.lean).optional(),
     cylinder: bare('cylinder of the one valve that it is, in the engine’s own numbering', {
       least: 1,
       most: 16,

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { FaultCode } from '../problems/faults.ts';
+import { CAN_BE } from './can-be.ts';
 import { type Entered, entered } from './entered.ts';
 import { fieldInfo } from './field-info.ts';
 import { quantityJsonSchema } from './quantity-fields.ts';
@@ -7,7 +8,7 @@ import { quantityJsonSchema } from './quantity-fields.ts';
 /** Past half a turn an angle is meant from another top dead centre. */
 const FARTHEST = 180;
 
-const ANGLE = entered('angle', 'a crank angle', { sign: 'any' });
+const ANGLE = entered('angle', 'a crank angle', CAN_BE.crankAngle, { sign: 'any' });
 const WITH_SIDE = /^(.*?)\s*\b(b\.?t\.?d\.?c\.?|before(?:\s+tdc)?|a\.?t\.?d\.?c\.?|after(?:\s+tdc)?)\s*$/i;
 const AT_CENTRE = /^t\.?d\.?c\.?$/i;
 
@@ -70,6 +71,6 @@ export function crankAngle(description: string) {
       description: `${description}: ${ALLOWED}`,
       'x-dimension': 'angle',
     });
-  fieldInfo.add(schema, { control: 'quantity', dimension: 'angle' });
+  fieldInfo.add(schema, { control: 'quantity', dimension: 'angle', canBe: CAN_BE.crankAngle });
   return schema;
 }

@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import type { FaultCode } from '../problems/faults.ts';
-import { type Entered, entered, enteredJsonSchema } from './entered.ts';
+import type { FieldRange } from '../quantities/field-range.ts';
+import { type Entered, entered } from './entered.ts';
 import { fieldInfo } from './field-info.ts';
 
-const one = entered('length', 'one of them', { sign: 'positive' });
 const MOST = 200;
 
 /** The entries of a list, of a text with commas between them, or of what a form sends for that text. */
@@ -26,7 +26,8 @@ const nameOf = (part: unknown): string => {
 };
 
 /** Lengths that are kept as they were entered: a list, or a text such as `2.60 mm, 2.65 mm`. */
-export function enteredLengths(description: string) {
+export function enteredLengths(description: string, canBe: FieldRange) {
+  const one = entered('length', 'one of them', canBe, { sign: 'positive' });
   const schema = z
     .unknown()
     .transform((raw, ctx): Entered[] => {
@@ -52,12 +53,12 @@ export function enteredLengths(description: string) {
     })
     .meta({
       anyOf: [
-        { type: 'array' as const, items: enteredJsonSchema('length'), maxItems: MOST },
+        { type: 'array' as const, items: { ...one.meta() }, maxItems: MOST },
         { type: 'string' as const, maxLength: 4000 },
       ],
       description,
       'x-dimension': 'length',
     });
-  fieldInfo.add(schema, { control: 'quantity', dimension: 'length' });
+  fieldInfo.add(schema, { control: 'quantity', dimension: 'length', canBe });
   return schema;
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { FaultCode } from '../problems/faults.ts';
+import { CAN_BE } from './can-be.ts';
 import { crankAngle } from './crank-angle.ts';
 import { entered } from './entered.ts';
 import { choice, listOf } from './fields.ts';
@@ -14,7 +15,7 @@ const MOST_READINGS = 400;
 
 const reading = z.strictObject({
   crankAngle: crankAngle('where it was read'),
-  gap: gauged('the gap there along the valve: one figure, or the two gauges it lies between'),
+  gap: gauged('the gap there along the valve: one figure, or the two gauges it lies between', CAN_BE.gap),
 });
 export type ScanReadingInput = z.output<typeof reading>;
 
@@ -30,7 +31,7 @@ const place = {
   valve: choice(keysOf(VALVES), 'which valve of the cylinder'),
 };
 
-const lashSetting = entered('length', 'the lash that was in it, where it was set', {
+const lashSetting = entered('length', 'the lash that was in it, where it was set', CAN_BE.lash, {
   sign: 'not-negative',
 });
 

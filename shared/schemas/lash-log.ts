@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { CAN_BE } from './can-be.ts';
 import { entered } from './entered.ts';
 import { choice } from './fields.ts';
 import { gauged } from './gauged.ts';
@@ -27,8 +28,8 @@ const isDay = (text: string): boolean => {
 export const newLashLine = z.strictObject({
   cylinder: bare('cylinder number, in the engine’s own numbering', { least: 1, most: 16, whole: true }),
   valve: choice(keysOf(VALVES), 'which valve of the cylinder'),
-  lash: gauged('the gap at the valve: one figure, or the two gauges it lies between'),
-  shim: entered('length', 'the shim that is in with that gap, measured itself', {
+  lash: gauged('the gap at the valve: one figure, or the two gauges it lies between', CAN_BE.lashFound),
+  shim: entered('length', 'the shim that is in with that gap, measured itself', CAN_BE.lashShim, {
     sign: 'positive',
   }).optional(),
   moment: choice(keysOf(LASH_MOMENTS), 'found so, or set to this').default('found'),

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { CAN_BE } from './can-be.ts';
 import { entered } from './entered.ts';
 import { choice } from './fields.ts';
 import { bare } from './number-fields.ts';
@@ -21,25 +22,29 @@ export const method = z.strictObject({
   spring: choice(keysOf(SPRINGS), 'spring on the valve while reading'),
   lifter: choice(keysOf(LIFTERS), 'lifter under the pushrod while reading'),
   lash: choice(keysOf(LASH_STATES), 'lash while reading'),
-  lashSetting: entered('length', 'the lash left in, where it is set', { sign: 'not-negative' }).optional(),
+  lashSetting: entered('length', 'the lash left in, where it is set', CAN_BE.lash, {
+    sign: 'not-negative',
+  }).optional(),
   tool: choice(keysOf(LIFT_TOOLS), 'what the valve lift is read with; left out, a dial indicator').optional(),
   restsOn: choice(keysOf(RESTS_ON), 'what the indicator’s tip rests on at the valve'),
   alignment: choice(keysOf(ALIGNMENTS), 'how the plunger stands to the stem'),
-  graduation: entered('length', 'smallest division of the dial'),
-  perTurn: entered('length', 'travel of the big hand per turn'),
-  travel: entered('length', 'whole travel of the indicator').optional(),
-  pushedIn: entered('length', 'how far the plunger was pushed in before zeroing', {
+  graduation: entered('length', 'smallest division of the dial', CAN_BE.graduation),
+  perTurn: entered('length', 'travel of the big hand per turn', CAN_BE.perTurn),
+  travel: entered('length', 'whole travel of the indicator', CAN_BE.travel).optional(),
+  pushedIn: entered('length', 'how far the plunger was pushed in before zeroing', CAN_BE.pushedIn, {
     sign: 'not-negative',
   }).optional(),
   errorLimit: entered(
     'length',
     'error limit of a reading on this engine, half-width; left out, as its tool may be',
+    CAN_BE.errorLimit,
     { sign: 'not-negative' },
   ).optional(),
   lobeSource: choice(keysOf(LOBE_SOURCES), 'where the lobe lift comes from'),
   lobeErrorLimit: entered(
     'length',
     'error limit of the lobe lift, half-width; left out, as where it comes from may be',
+    CAN_BE.errorLimit,
     { sign: 'not-negative' },
   ).optional(),
 });

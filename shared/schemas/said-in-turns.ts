@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { FieldRange } from '../quantities/field-range.ts';
 import { saysTurns } from '../quantities/turns-reading.ts';
 import { isUnit, type Unit } from '../quantities/units.ts';
 import { type Entered, entered } from './entered.ts';
@@ -30,8 +31,8 @@ export function turnsIn(raw: unknown): SaidInTurns | undefined {
 }
 
 /** A length that is kept as it was made, or turns where the dial is known elsewhere: `5 turns 60`. */
-export function enteredOrTurns(description: string, range: QuantityRange = {}) {
-  const length = entered('length', description, range);
+export function enteredOrTurns(description: string, canBe: FieldRange, range: QuantityRange = {}) {
+  const length = entered('length', description, canBe, range);
   const schema = z
     .unknown()
     .transform((raw, ctx): Entered | SaidInTurns => {
@@ -43,6 +44,6 @@ export function enteredOrTurns(description: string, range: QuantityRange = {}) {
       return z.NEVER;
     })
     .meta({ ...length.meta(), description: `${description}; turns are read on the dial of the set-up` });
-  fieldInfo.add(schema, { control: 'quantity', dimension: 'length' });
+  fieldInfo.add(schema, { control: 'quantity', dimension: 'length', canBe });
   return schema;
 }

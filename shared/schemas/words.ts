@@ -100,6 +100,12 @@ export const LOBE_SOURCES = {
   guess: 'A guess, not measured',
 } as const;
 /** A stated lift is a number somebody uses or says; it is kept, set against the passes, never computed with. */
+/** What the calls about a build are spoken in. */
+export const UNIT_SYSTEMS = {
+  inch: 'Inches and pounds',
+  metric: 'Millimetres and newtons',
+} as const;
+
 export const READING_KINDS = {
   'valve-lift': 'Valve lift',
   'lobe-lift': 'Lobe lift',

@@ -416,14 +416,14 @@ export const RATIO_CALLS: readonly RatioCall[] = [
   {
     said: 'short by the card’s lash to the thousandth, and said to be at zero: whether it was out is asked first',
     build: call([0.544, 0.5445, 0.544]),
-    headline: ['First: the answer to “Could the lash of .016 in be left in the lift?”.'],
+    headline: ['First: the answer to “Could the lash of .016 in be left in the lift?”'],
     asked: [['lash-left-in', 'the lash of .016 in']],
     next: 'lash-left-in',
   },
   {
     said: 'short by the card’s lash, and nobody said how it was: one question, not two',
     build: onSetUp([0.544, 0.5445, 0.544], { lash: 'not-said' }),
-    headline: ['yet. First: the answer to “Could the lash of .016 in be left in the lift?”.'],
+    headline: ['yet. First: the answer to “Could the lash of .016 in be left in the lift?”'],
     next: 'lash-left-in',
   },
   {
@@ -472,7 +472,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
       setUps: [{ ...cleanSetUp, lobeSource: 'indicator' }],
       passes: [...passesOf('lobe-lift', [0.56, 0.5605]), ...passesOf('valve-lift', [0.561, 0.5605])],
     }),
-    headline: ['First: the answer to “Could the lobe lift, .560 in, be a valve lift?”.'],
+    headline: ['First: the answer to “Could the lobe lift, .560 in, be a valve lift?”'],
     told: ['The lobe is not set against the card yet. First: the answer to “Could the lobe lift'],
     never: /differs/,
     next: 'gross-lift-as-lobe',

@@ -198,7 +198,7 @@ export class MemoryBuild {
   record(): BuildRecord {
     const build = { id: idOf('build', 1), label: 'A simulated call', revision: 1, version: this.#seq };
     return {
-      build: { ...build, spec: this.#spec, createdAt: AT },
+      build: { ...build, units: 'inch', spec: this.#spec, createdAt: AT },
       calls: [this.#call],
       told: [this.#call],
       revisions: [{ revision: 1, spec: this.#spec, reason: '', by: WHO.by, at: AT }],

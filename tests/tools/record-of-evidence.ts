@@ -18,7 +18,15 @@ export { callOf };
 export function recordOf(evidence: Evidence): BuildRecord {
   const spec = specOf(evidence);
   return {
-    build: { id: 'build', label: 'Generated build', revision: 1, version: 1_000, spec, createdAt: AT },
+    build: {
+      id: 'build',
+      label: 'Generated build',
+      revision: 1,
+      version: 1_000,
+      units: evidence.call.units ?? 'inch',
+      spec,
+      createdAt: AT,
+    },
     calls: [callOf(evidence)],
     told: [callOf(evidence)],
     revisions: [{ revision: 1, spec, reason: 'as told', by: WHO.by, at: AT }],

@@ -1,3 +1,4 @@
+import { speaking } from '../../../shared/quantities/spoken-units.ts';
 import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, sentence } from '../../../shared/schemas/words.ts';
 import { REPORT_PARTS } from '../../../shared/steps.ts';
 import type { Component } from '../../../views/parts/components.ts';
@@ -68,7 +69,10 @@ function partsInOrder({ context, open }: WholeCall, own: readonly ReportPart[]):
 }
 
 /** The call as a sheet to print and keep: in short, the parts that have something to say, the tape as its back page. */
-export function reportPage(whole: WholeCall, computations: Computations, now: Date): Page {
+export const reportPage = (whole: WholeCall, computations: Computations, now: Date): Page =>
+  speaking(whole.context.build.units, () => printed(whole, computations, now));
+
+function printed(whole: WholeCall, computations: Computations, now: Date): Page {
   const { context } = whole;
   const { call, build, workings } = context;
   const own: ReportPart[] = [

@@ -1,3 +1,4 @@
+import { speaking } from '../../../shared/quantities/spoken-units.ts';
 import type { Page } from '../../web/pages/render.ts';
 import { stopFlag, type WholeCall } from '../report/call-summary.ts';
 import {
@@ -16,7 +17,10 @@ import {
 } from './cards.ts';
 
 /** The call on one screen, for a colleague who takes it over. */
-export function takeoverPage(whole: WholeCall): Page {
+export const takeoverPage = (whole: WholeCall): Page =>
+  speaking(whole.context.build.units, () => cardsOf(whole));
+
+function cardsOf(whole: WholeCall): Page {
   const { context, frame } = whole;
   return {
     template: 'takeover',

@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { PagerData } from '../../../views/parts/pager.examples.ts';
 import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
@@ -28,7 +29,7 @@ function overviewTable<Loaded extends WorkedData>(
         part.name === current
           ? { text, why: 'open here' }
           : { text, href: addressOf(context, step.name, part.name) };
-      return { cells: [part.title, cell] };
+      return { cells: [inSpoken(part.title), cell] };
     }),
   };
 }
@@ -42,7 +43,7 @@ function screensOf<Loaded extends WorkedData>(
   const at = parts.indexOf(current);
   const link = (part: WorkedPart<Loaded>) => ({
     href: addressOf(context, name, part.name),
-    label: part.title,
+    label: inSpoken(part.title),
   });
   const [before, after] = [parts[at - 1], parts[at + 1]];
   return {
@@ -85,7 +86,7 @@ export function workedPage<Loaded extends WorkedData>(
   if (part === undefined) throw new Error(`the step ${step.name} has no parts`);
   const body = part.body(loaded, { context, rejected, step: step.name });
   const overview = tableComponent(overviewTable(context, step, part.name, loaded));
-  const heading: Component = { template: '/pages/call/heading', data: { text: part.title } };
+  const heading: Component = { template: '/pages/call/heading', data: { text: inSpoken(part.title) } };
   return {
     forms: body.forms,
     slots:

@@ -1,4 +1,5 @@
 import { defined } from '../../../shared/defined.ts';
+import { speaking } from '../../../shared/quantities/spoken-units.ts';
 import { planOf } from '../../../shared/schemas/goals.ts';
 import type { Assessment } from './assessment.ts';
 import { changePart } from './change/change.ts';
@@ -42,10 +43,14 @@ const together = (parts: readonly PartSaid<unknown>[]) => ({
  * @param evidence everything on the record, in SI; see evidence.ts. The order of its lists says nothing.
  * @returns quantities, judgements, questions and explanations, what is next and what is missing, and the stops
  *
- * Validity: one build; no clock, and the same evidence gives the same assessment.
+ * Validity: one build; no clock, and the same evidence gives the same assessment. The units change
+ * the sentences alone.
  * Source: each part names the source of its own limits.
  */
-export function assess(evidence: Evidence): Assessment {
+export const assess = (evidence: Evidence): Assessment =>
+  speaking(evidence.call.units ?? 'inch', () => assessed(evidence));
+
+function assessed(evidence: Evidence): Assessment {
   const read = ratioRead(evidence);
   const gapped = withScans(evidence);
   const sheet = sheetPart(gapped, read.known);

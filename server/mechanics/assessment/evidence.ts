@@ -1,3 +1,4 @@
+import type { UnitSystem } from '../../../shared/quantities/units.ts';
 import type { Goal } from '../../../shared/schemas/goals.ts';
 import type { PartTool } from '../../../shared/schemas/part-words.ts';
 import type { LiftTool, LOBE_SOURCES, ValveGear, ValveName } from '../../../shared/schemas/words.ts';
@@ -297,6 +298,8 @@ export interface WorkingEvidence {
 export interface Evidence {
   readonly call: {
     readonly goal: Goal;
+    /** What is said is said in; left out, inches. */
+    readonly units?: UnitSystem;
     /** Set by a person, or by the first question of the call. */
     readonly hold?: { readonly reason: string; readonly line?: number; readonly since?: string };
     /** Stops that a person lifted: by name, and for the entry that had raised it. */

@@ -2,7 +2,7 @@ import { defined } from '../../../shared/defined.ts';
 import type { NextAction, NotToRun, StopReason, Subject } from './assessment.ts';
 import { ended } from './common/first-said.ts';
 import { byId } from './common/said.ts';
-import { STRUCK_BY_DESK } from './common/way-out.ts';
+import { SHOP_LOOKS, STRUCK_BY_DESK } from './common/way-out.ts';
 import type { Evidence } from './evidence.ts';
 
 const BUILD: Subject = { of: 'build' };
@@ -34,8 +34,7 @@ function contact({ call }: Evidence): StopReason[] {
       code: 'contact',
       about: BUILD,
       sentence: 'Do not turn it: something hit, bent, came loose or turns tight.',
-      wayOut: 'A qualified shop looks at it first; the desk lifts the stop with what was found.',
-      wayOutAtBench: 'Have a qualified shop look at it first, and say what was found.',
+      ...SHOP_LOOKS,
       from: 'person',
       answered: true,
       restsOn: [],

@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { formatQuantity } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import { IN } from '../kit/si.ts';
@@ -57,7 +58,7 @@ function ofOne(growth: LashGrowth, limit: number): LashQuestion[] {
         code: 'lash-grew',
         ask: TESTS[nut].ask,
         size: `It grew by ${said(low)}${high !== undefined && high - low > EQUAL ? ` to ${said(high)}` : ''}, where ${said(limit)} is ordinary.`,
-        test: TESTS[nut].test,
+        test: inSpoken(TESTS[nut].test),
       },
     ];
   if (high !== undefined && high < -limit - EQUAL)

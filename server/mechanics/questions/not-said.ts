@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { idsOf } from './lifts.ts';
 import type { Tolerances } from './tolerances.ts';
 import type { Question, QuestionInput } from './types.ts';
@@ -27,7 +28,7 @@ export function notSaid(input: QuestionInput, _tolerances: Tolerances): Question
           question(
             'spring-not-said',
             'Which spring is on the valve, light or running?',
-            'A running spring takes .005 to .040 in off the lift.',
+            inSpoken('A running spring takes .005 to .040 in off the lift.'),
             'Ask, or have a look taken at the spring.',
             'Look at the spring, and say which it is.',
           ),

@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { formatQuantity } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import type { Advice } from './advice.ts';
@@ -65,9 +66,9 @@ export function adviceSaid(advice: Advice, judged: Mark, context: MarkContext): 
     }
     case 'both-ways':
       return mounting === 'stud'
-        ? `try .050 longer and .050 shorter, ink both, and keep the narrowest of the three even where it is off centre.${mostSaid(judged, context)}`
+        ? `${inSpoken('try .050 longer and .050 shorter')}, ink both, and keep the narrowest of the three even where it is off centre.${mostSaid(judged, context)}`
         : `change the height of the ${STANDS[mounting]} by one shim and ink again, with the shims told; the narrower one is the way to go.${mostSaid(judged, context)}`;
     case 'contradict':
-      return `these marks contradict each other: ${CONTRADICTS[advice.because]}. Set each one again with a caliper and read again: ${AGAIN}`;
+      return `these marks contradict each other: ${inSpoken(CONTRADICTS[advice.because])}. Set each one again with a caliper and read again: ${AGAIN}`;
   }
 }

@@ -79,6 +79,14 @@ export async function reviseBuild(
       .where('id', '=', buildId)
       .execute();
     const version = await emit(BUILD_EVENTS['build-revised'], { revision, reason: input.reason });
-    return { id: buildId, label: build.label, revision, version, spec: input.spec, createdAt: new Date() };
+    return {
+      id: buildId,
+      label: build.label,
+      revision,
+      version,
+      units: build.units,
+      spec: input.spec,
+      createdAt: new Date(),
+    };
   });
 }

@@ -1,10 +1,11 @@
 import { InputFaults } from '../../../shared/problems/faults.ts';
+import { CAN_BE } from '../../../shared/schemas/can-be.ts';
 import { crankAngle } from '../../../shared/schemas/crank-angle.ts';
 import { gauged } from '../../../shared/schemas/gauged.ts';
 import type { ScanReading } from './gap-scan-table.ts';
 
 const ANGLE = crankAngle('crank angle');
-const GAP = gauged('the gap');
+const GAP = gauged('the gap', CAN_BE.gap);
 
 /** What is wrong with one row of the text. */
 interface RowFault {

@@ -1,3 +1,4 @@
+import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import { computedPart } from '../../call/worked/computed-part.ts';
 import type { WorkedData, WorkedPart, WorkedStep } from '../../call/worked/part.ts';
 import { type AdjusterPlace, adjusterTurned } from '../../drawings/adjuster-turned.ts';
@@ -25,7 +26,7 @@ const PLACES: readonly AdjusterPlace[] = ['stud-nut', 'cup-screw', 'valve-end-sc
 function adjusterDrawing(typed: Fields): Drawing {
   const mount = PLACES.find((place) => place === typed.mount) ?? 'stud-nut';
   const lifter = typed.lifter === 'solid' ? 'solid' : 'hydraulic';
-  return adjusterTurned({ mount, lifter }, { id: 'asked-adjuster', ruler: rulerOf('inch') });
+  return adjusterTurned({ mount, lifter }, { id: 'asked-adjuster', ruler: rulerOf(spokenUnits()) });
 }
 
 const lash: WorkedPart<AdjusterData> = {
@@ -107,7 +108,7 @@ export const adjuster: WorkedStep<AdjusterData> = {
       turns: true,
       computation: 'lash-shim',
       form: shimForm,
-      asked: () => [lashGap({}, { id: 'asked-lash', ruler: rulerOf('inch') })],
+      asked: () => [lashGap({}, { id: 'asked-lash', ruler: rulerOf(spokenUnits()) })],
     }),
     computedPart({
       name: 'lash-hot-cold',
@@ -119,7 +120,7 @@ export const adjuster: WorkedStep<AdjusterData> = {
       turns: true,
       computation: 'lash-hot-cold',
       form: hotColdForm,
-      asked: () => [lashGap({}, { id: 'asked-lash', ruler: rulerOf('inch') })],
+      asked: () => [lashGap({}, { id: 'asked-lash', ruler: rulerOf(spokenUnits()) })],
     }),
   ],
   // What a stop of the lash asks is answered beside its log.

@@ -1,3 +1,4 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import type { CallContext } from '../../call/context.ts';
 import { valveName } from '../../call/context.ts';
@@ -73,7 +74,7 @@ export function shimsPart(context: CallContext, rejected: RejectedForm | undefin
         noticeComponent(
           stock.length === 0
             ? 'No shims in stock are on record: only those in the engine are moved about.'
-            : `In stock: ${stock.map(({ readAs }) => readAs).join(', ')}.`,
+            : `In stock: ${stock.map(({ readAs }) => asEntered(readAs)).join(', ')}.`,
           { link: { href: `${context.base}/steps/build`, label: 'Shims that can be had' } },
         ),
       ],

@@ -1,3 +1,4 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { valveSaid } from '../../../shared/schemas/words.ts';
 import { tellEvents } from '../../call/tell-events.ts';
 import { LASH_EVENTS } from '../../records/lash-log/events.ts';
@@ -12,8 +13,8 @@ export const LASH_TOLD = tellEvents(LASH_EVENTS, {
       ...(engine === 'not-said' ? [] : [engine]),
       ...(readOn === '' ? [] : [`on ${readOn}`]),
       ...(doneBy === '' ? [] : [`by ${doneBy}`]),
-      ...(shim === '' ? [] : [`with a shim of ${shim}`]),
+      ...(shim === '' ? [] : [`with a shim of ${asEntered(shim)}`]),
     ];
-    return { kind: 'reading', text: `${parts.join(', ')}${NUT[nut]}`, value: readAs };
+    return { kind: 'reading', text: `${parts.join(', ')}${NUT[nut]}`, value: asEntered(readAs) };
   },
 });

@@ -1,3 +1,5 @@
+import { asTold } from '../../../shared/quantities/as-entered.ts';
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import { limitsUsed } from '../../assessment/consequences/of-valve.ts';
 import type { CallContext } from '../../call/context.ts';
@@ -34,8 +36,10 @@ function drawingComponents({ build }: CallContext, detail: ChangeDetail): Compon
 function limitSources({ record, assessment }: CallContext): string[] {
   const limits = assessment.details.change.flatMap((detail) => limitsUsed(record, detail));
   const bySource = new Map<string, Set<string>>();
-  for (const { title, value, source } of limits)
-    bySource.set(source, (bySource.get(source) ?? new Set()).add(`${title} ${value.readAs}`));
+  for (const { title, value, source: written, revision } of limits) {
+    const source = revision === 0 ? inSpoken(written) : written;
+    bySource.set(source, (bySource.get(source) ?? new Set()).add(`${title} ${asTold(value.readAs)}`));
+  }
   return [...bySource].map(([source, named]) => `${[...named].join('; ')}: ${source}.`);
 }
 

@@ -1,4 +1,5 @@
 import { formatFigure, formatQuantity } from '../../../shared/quantities/format.ts';
+import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import { valveSaid } from '../../../shared/schemas/words.ts';
 import { type Drawing, rulerOf } from '../../drawings/drawing.ts';
@@ -47,6 +48,6 @@ export function marksDrawing({ cylinder, valve, marks, least, lookAgainOver }: M
         ? {}
         : { least: { width: inches(least.value), most: inches(lookAgainOver) } }),
     },
-    { id: `marks-${cylinder}-${valve}`, ruler: rulerOf('inch') },
+    { id: `marks-${cylinder}-${valve}`, ruler: rulerOf(spokenUnits()) },
   );
 }

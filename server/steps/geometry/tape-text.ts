@@ -1,3 +1,4 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { MARK_FOUND } from '../../../shared/schemas/tip-mark.ts';
 import { valveSaid } from '../../../shared/schemas/words.ts';
 import { tellEvents } from '../../call/tell-events.ts';
@@ -14,12 +15,12 @@ export const MARKS_TOLD = tellEvents(TIP_MARK_EVENTS, {
   'tip-mark-kept': (data) => ({
     kind: 'reading',
     text: `${of(data)}${how(data.found)}`,
-    value: data.readAs,
+    value: asEntered(data.readAs),
   }),
   'tip-mark-replaced': (data) => ({
     kind: 'reading',
     text: `${of(data)}${how(data.found)}, in place of ${data.replaces}: ${data.reason}`,
-    value: data.readAs,
+    value: asEntered(data.readAs),
   }),
   'tip-mark-struck': (data) => ({
     kind: 'note',

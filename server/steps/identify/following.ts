@@ -1,3 +1,5 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { CallContext } from '../../call/context.ts';
 import type {
@@ -26,10 +28,13 @@ function holeComponent(same: readonly HoleDetail[], index: number, lines: Lines,
       template: '/parts/result',
       data: {
         id: `fastener-${index}`,
-        label: `Fastener the hole takes, by ${same.map(({ readAs }) => readAs).join(' and ')}`,
+        label: `Fastener the hole takes, by ${same.map(({ readAs }) => asEntered(readAs)).join(' and ')}`,
         ...(threads.length === 0 ? { none: 'None of the usual ones' } : { value: threads.join(' or ') }),
         verdict: { word: first.word, text: first.said },
-        basis: [...(first.ask === undefined ? [] : [`${verb} ${first.ask}`]), ...first.cautions].join(' '),
+        basis: [
+          ...(first.ask === undefined ? [] : [`${verb} ${first.ask}`]),
+          ...first.cautions.map(inSpoken),
+        ].join(' '),
         restsOn: lines(same.map(({ entryId }) => entryId)),
       },
     },
@@ -55,7 +60,7 @@ function coverComponent({ cover, coverLacks }: PartDetail, lines: Lines): Compon
         template: '/parts/result',
         data: {
           ...COVER,
-          value: cover.readAs,
+          value: asEntered(cover.readAs),
           verdict: { word: cover.word, text: `${cover.reason}.` },
           basis: `Settled by ${cover.settledBy}.`,
           restsOn: lines([cover.entryId]),

@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { CallContext } from '../../call/context.ts';
 import { foldComponent } from '../../call/fold.ts';
@@ -60,7 +61,7 @@ export function identifyPage(
   const others = [addPartForm(context), namePartForm(context, seen)];
   const drawing = drawingComponent(askedDrawing('part-drawing', asked));
   const entry = formComponent(part, rejected);
-  const ask = context.side === 'desk' ? `Ask: “${words.say}” ${words.how}` : words.how;
+  const ask = context.side === 'desk' ? `Ask: “${words.say}” ${inSpoken(words.how)}` : inSpoken(words.how);
   const cards = questionCards(context, seen.questions, rejected);
   const { ranking, detail } = seen;
   const ordinary = ordinaryTable(detail);

@@ -1,3 +1,4 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { PART_KINDS, PART_TOOLS } from '../../../shared/schemas/part-words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
@@ -16,7 +17,7 @@ import { isMark, type PartSeen } from './of-part.ts';
 const NAMES: Readonly<Record<string, string>> = PART_KINDS;
 
 function readAs(reading: PartReading, { detail }: PartSeen): string {
-  const text = isMark(reading) ? `“${reading.readAs}”` : reading.readAs;
+  const text = isMark(reading) ? `“${asEntered(reading.readAs)}”` : asEntered(reading.readAs);
   const own = detail.readings.find(({ entryId }) => entryId === reading.id);
   return [text, reading.place, own?.said ?? ''].filter((each) => each !== '').join(', ');
 }

@@ -1,3 +1,4 @@
+import { asEntered, asTold } from '../../../shared/quantities/as-entered.ts';
 import { PART_KINDS } from '../../../shared/schemas/part-words.ts';
 import type { CallContext } from '../../call/context.ts';
 import { NOT_YET, type TakeoverItem } from '../../call/takeover-items.ts';
@@ -20,15 +21,17 @@ export function partItems({ build }: CallContext, part: PartSeen): TakeoverItem[
   const hows = [...new Set(sizes.map(({ how }) => how))];
   const read = hows.map((how) => {
     const these = sizes.filter((each) => each.how === how);
-    const texts = these.map((each) => `${(NAMES[each.kind] ?? each.kind).toLowerCase()} ${each.readAs}`);
-    return `${texts.join('; ')}${how === '' ? '' : ` (${how})`}`;
+    const texts = these.map(
+      (each) => `${(NAMES[each.kind] ?? each.kind).toLowerCase()} ${asEntered(each.readAs)}`,
+    );
+    return `${texts.join('; ')}${how === '' ? '' : ` (${asTold(how)})`}`;
   });
   return [
     ...marks.map(
       (each): TakeoverItem => ({
         card: 'marks',
         label,
-        text: `${each.kind.replaceAll('-', ' ')} “${each.readAs}”`,
+        text: `${each.kind.replaceAll('-', ' ')} “${asEntered(each.readAs)}”`,
         ...(each.place === '' ? {} : { note: each.place }),
       }),
     ),

@@ -9,7 +9,7 @@ export const noiseStep = defineStep({
   name: 'noise',
   key: 'f',
   words: {
-    title: 'Ask what may have caused it',
+    title: 'Find out what may have caused it',
     link: 'Noise and failure',
     say: 'Shut it off first. What do you hear or see, and did the nut move?',
     how: 'Leave it shut off. Look before anything is touched: the nut can be judged as it stands.',

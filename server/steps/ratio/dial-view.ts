@@ -1,3 +1,4 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { inches } from '../../../shared/schemas/entered.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import { readingWords } from '../../call/reading-text.ts';
@@ -36,7 +37,7 @@ export function dialComponent(setUp: SetUp, reading: Reading, id = 'dial'): Comp
       id,
       heading: 'The dial should look like this',
       drawing,
-      reading: `${readingWords(reading)}: ${reading.peak.readAs}`,
+      reading: `${readingWords(reading)}: ${asEntered(reading.peak.readAs)}`,
     },
   };
 }

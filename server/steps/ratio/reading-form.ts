@@ -1,4 +1,6 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { UNITS, type Unit } from '../../../shared/quantities/units.ts';
+import { newReading } from '../../../shared/schemas/commands.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import type { PageForm } from '../../call/forms.ts';
 import type { ShownSetUp } from '../../call/shown-set-up.ts';
@@ -43,7 +45,7 @@ export const dialUnit = (setUp: SetUp): 'in' | 'mm' => {
 function exampleOf(setUp: SetUp): string {
   const turn = (setUp.method.perTurn.value * UNITS[setUp.method.perTurn.unit].toSi) / UNITS.in.toSi;
   return Math.abs(turn - 0.1) < 1e-9
-    ? 'Turns first, then the needle: “5 turns 66”, or .566.'
+    ? inSpoken('Turns first, then the needle: “5 turns 66”, or .566.')
     : 'Turns first, then the needle.';
 }
 
@@ -89,6 +91,7 @@ export function readingForm(context: CallContext, found: ShownSetUp, asked: Fiel
     action: `${context.base}/readings`,
     title: 'Keep a pass',
     labels: READING_LABELS,
+    schema: newReading,
     hidden: { setUpId: setUp.id },
     initial,
     groups: (shown) => [
@@ -128,7 +131,7 @@ export function readingForm(context: CallContext, found: ShownSetUp, asked: Fiel
                 quantityField(shown, 'zeroReturn', READING_LABELS.zeroReturn, 'length', {
                   assume,
                   optional: true,
-                  hint: 'Zero is 0. More than .002 off: the pass is doubted.',
+                  hint: inSpoken('Zero is 0. More than .002 off: the pass is doubted.'),
                 }),
                 tickField(shown, 'counted', READING_LABELS.counted),
               ]

@@ -1,3 +1,4 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { formatNumber, formatQuantity } from '../../../shared/quantities/format.ts';
 import { READING_KINDS } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
@@ -94,7 +95,9 @@ function setUpComponent(context: CallContext, found: ShownSetUp, isNewest: boole
         'Not in the figures',
         found.readings.flatMap((each) => {
           const state = each.replacedBy === undefined ? undefined : stateOf(each, found.readings);
-          return state === undefined ? [] : [`${readingWords(each)} (${each.peak.readAs}): ${state}`];
+          return state === undefined
+            ? []
+            : [`${readingWords(each)} (${asEntered(each.peak.readAs)}): ${state}`];
         }),
       ),
       ...budgetComponents(detail),

@@ -1,3 +1,4 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import type { Entered } from '../../../shared/schemas/entered.ts';
 import {
   ALIGNMENTS,
@@ -37,9 +38,12 @@ function armFact({ detail: { armName, armTaken } }: ShownSetUp): Fact {
 }
 
 /** The limit as entered, or as its tool has it. */
+const limitSaid = (typed: Entered | undefined, now: number): string =>
+  typed === undefined ? inches(now) : asEntered(typed.readAs);
+
 const limitFact = (typed: Entered | undefined, now: number): Fact => ({
   label: 'Error limit, reading',
-  value: `± ${typed?.readAs ?? inches(now)}`,
+  value: `± ${limitSaid(typed, now)}`,
   note: typed === undefined ? 'as its tool may be; common practice, no published source' : LIMIT_SOURCE,
 });
 
@@ -61,18 +65,18 @@ export function methodFacts(found: ShownSetUp): Fact[] {
     stateFact('Plunger', ALIGNMENTS, at.alignment, now.alignment),
     {
       label: 'Dial',
-      value: `${method.graduation.readAs} a division, ${method.perTurn.readAs} a turn`,
+      value: `${asEntered(method.graduation.readAs)} a division, ${asEntered(method.perTurn.readAs)} a turn`,
     },
     {
       label: 'Travel, pushed in',
-      value: `${method.travel?.readAs ?? 'not said'}, ${method.pushedIn?.readAs ?? 'not said'}`,
+      value: `${asEntered(method.travel?.readAs ?? 'not said')}, ${asEntered(method.pushedIn?.readAs ?? 'not said')}`,
     },
     { label: 'Read with', value: LIFT_TOOLS[now.tool ?? 'indicator'] },
     limitFact(method.errorLimit, now.errorLimit),
     {
       label: 'Lobe lift from',
       value: LOBE_SOURCES[method.lobeSource],
-      note: `± ${method.lobeErrorLimit?.readAs ?? inches(now.lobeErrorLimit)}`,
+      note: `± ${limitSaid(method.lobeErrorLimit, now.lobeErrorLimit)}`,
     },
   ];
 }

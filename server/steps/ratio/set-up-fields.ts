@@ -1,4 +1,4 @@
-import { defined } from '../../../shared/defined.ts';
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import {
   ALIGNMENTS,
   LASH_STATES,
@@ -20,6 +20,7 @@ import {
   quantityField,
   selectField,
 } from '../../web/forms/fields.ts';
+import { usualDial } from './usual-dial.ts';
 
 export const SET_UP_LABELS = {
   cylinder: 'Cylinder',
@@ -46,11 +47,10 @@ export type SetUpField = keyof typeof SET_UP_LABELS;
 type MakesField = (shown: FormState, name: SetUpField, context: CallContext) => Component;
 
 const length =
-  (hint?: string): MakesField =>
+  (hint?: () => string): MakesField =>
   (shown, name) =>
     quantityField(shown, name, SET_UP_LABELS[name], 'length', {
-      assume: 'in',
-      ...defined({ hint }),
+      ...(hint === undefined ? {} : { hint: hint() }),
     });
 
 const words =
@@ -83,15 +83,17 @@ const FIELDS: Readonly<Record<SetUpField, MakesField>> = {
   'method.restsOn': words(RESTS_ON),
   'method.alignment': words(ALIGNMENTS),
   'method.graduation': length(),
-  'method.perTurn': length('Settle this first: .100 on the usual .001 dial; .050 and .200 exist.'),
+  'method.perTurn': length(() => usualDial().asked),
   'method.travel': length(),
-  'method.pushedIn': length('At the valve: full lift and .050 or more.'),
+  'method.pushedIn': length(() => inSpoken('At the valve: full lift and .050 or more.')),
   'method.errorLimit': length(
-    `Half-width. Empty, as the tool may be: ${liftLimitsSaid()} (common practice, no published source).`,
+    () =>
+      `Half-width. Empty, as the tool may be: ${liftLimitsSaid()} (common practice, no published source).`,
   ),
   'method.lobeSource': words(LOBE_SOURCES),
   'method.lobeErrorLimit': length(
-    `Half-width. Empty, as where it comes from may be: ${lobeLimitsSaid()} (common practice, no published source).`,
+    () =>
+      `Half-width. Empty, as where it comes from may be: ${lobeLimitsSaid()} (common practice, no published source).`,
   ),
 };
 

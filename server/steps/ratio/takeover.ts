@@ -1,3 +1,4 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { LASH_STATES, LIFTERS, READING_KINDS, RESTS_ON, SPRINGS } from '../../../shared/schemas/words.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
@@ -9,7 +10,7 @@ import type { Reading } from '../../records/readings/readings.ts';
 /** A pass as it was read; one that was struck or replaced in brackets, with the reason. */
 function passText(reading: Reading, all: readonly Reading[]): string {
   const later = all.find(({ id }) => id === reading.replacedBy);
-  const text = reading.peak.readAs;
+  const text = asEntered(reading.peak.readAs);
   return later === undefined ? text : `(${withoutUnit(text)}: ${later.reason})`;
 }
 

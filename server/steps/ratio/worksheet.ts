@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import {
   ALIGNMENTS,
   LASH_STATES,
@@ -59,12 +60,17 @@ export const ratioRows = (context: CallContext): WorksheetRows => ({
   blanks: BLANKS,
   passes: PASSES,
   dials: [
-    picture('dial-lifter', 'At the lifter: the plunger goes in', 'clockwise', '4 turns 82 = .482 in'),
+    picture(
+      'dial-lifter',
+      'At the lifter: the plunger goes in',
+      'clockwise',
+      inSpoken('4 turns 82 = .482 in'),
+    ),
     picture(
       'dial-valve',
       'At the valve: the hand runs backwards',
       'anticlockwise',
-      '4 turns 82 = .482 in; the figure under the hand is 18',
+      inSpoken('4 turns 82 = .482 in; the figure under the hand is 18'),
     ),
   ],
 });

@@ -18,6 +18,7 @@ function scanForm(context: CallContext, scan: GapScan): PageForm {
     name: 'correct-scan',
     action: `${context.base}/gap-scans/${scan.id}`,
     back: `${context.base}/steps/scan`,
+    schema: correctGapScan,
     labels: { ...ROWS_LABELS, ...SCAN_LABELS },
     initial: { ...howOf(scan), text: scan.readings.map(rowOf).join('\n') },
     slots: (shown) => [

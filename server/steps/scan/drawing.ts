@@ -1,3 +1,4 @@
+import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import { type Drawing, rulerOf } from '../../drawings/drawing.ts';
 import { gapScan } from '../../drawings/gap-scan.ts';
@@ -28,7 +29,7 @@ export function scanDrawings(scan: ScanDetail): Drawing[] {
             },
           }),
     },
-    { id: `scan-${scan.scanId}`, ruler: rulerOf('inch') },
+    { id: `scan-${scan.scanId}`, ruler: rulerOf(spokenUnits()) },
   );
   return [
     {

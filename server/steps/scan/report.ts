@@ -1,3 +1,4 @@
+import { asEntered, asTold } from '../../../shared/quantities/as-entered.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { questionsOf, questionTexts } from '../../call/question-form.ts';
@@ -20,7 +21,7 @@ function readingsTable({ record }: CallContext): Component[] {
           `${valveName(scan)}${scan.arms === 'before' ? ', arms before' : ''}`,
           scan.readings
             .toSorted((a, b) => a.crankAngle.value - b.crankAngle.value)
-            .map(({ crankAngle, gap }) => `${crankAngle.readAs} ${gap.readAs}`)
+            .map(({ crankAngle, gap }) => `${crankAngle.readAs} ${asEntered(gap.readAs)}`)
             .join('; '),
           `line ${scan.seq}, ${scan.by}, ${momentText(scan.at)}`,
         ],
@@ -34,11 +35,11 @@ function struckOnes({ record: { gapScans } }: CallContext): string[] {
   return gapScans.flatMap((old) => {
     const later = gapScans.find(({ id }) => id === old.replacedBy);
     if (later === undefined) return [];
-    const what = `Scan ${valveName(old)}: ${old.readAs}`;
+    const what = `Scan ${valveName(old)}: ${asTold(old.readAs)}`;
     return [
       later.struck
         ? `${what}, struck out by ${later.by}: ${later.reason}`
-        : `${what}, now ${later.readAs} by ${later.by}: ${later.reason}`,
+        : `${what}, now ${asTold(later.readAs)} by ${later.by}: ${later.reason}`,
     ];
   });
 }

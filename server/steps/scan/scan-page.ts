@@ -1,3 +1,4 @@
+import { asEntered, asTold } from '../../../shared/quantities/as-entered.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import { type LookedAt, lookedScan } from '../../assessment/gap-scans/looked.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
@@ -25,9 +26,9 @@ function scansTable({ record, base }: CallContext): Component[] {
         cells: [
           `${valveName(scan)}${scan.arms === 'before' ? ', arms before' : ''}`,
           scan.replacedBy === undefined && !scan.struck
-            ? { text: scan.readAs, href: `${base}/gap-scans/${scan.id}`, why: scan.by }
+            ? { text: asTold(scan.readAs), href: `${base}/gap-scans/${scan.id}`, why: scan.by }
             : {
-                text: `${scan.struck ? 'struck: ' : 'replaced: '}${scan.readAs}`,
+                text: `${scan.struck ? 'struck: ' : 'replaced: '}${asTold(scan.readAs)}`,
                 why: [scan.reason, scan.by].filter((text) => text !== '').join('; '),
               },
         ],
@@ -47,7 +48,7 @@ const lookedComponents = ({ readings }: ScanRows, { detail, questions }: LookedA
     caption: 'As it was read; nothing of it is kept yet',
     columns: [{ label: 'Line' }, { label: 'Crank angle' }, { label: 'Gap', number: true }],
     rows: readings.map(({ line, crankAngle, gap }) => ({
-      cells: [String(line), crankAngle.readAs, gap.readAs],
+      cells: [String(line), crankAngle.readAs, asEntered(gap.readAs)],
     })),
     empty: 'No row could be read.',
   }),

@@ -1,3 +1,4 @@
+import { asTold } from '../../../shared/quantities/as-entered.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { questionsOf } from '../../call/question-form.ts';
 import type { TakeoverItem } from '../../call/takeover-items.ts';
@@ -10,7 +11,7 @@ export function scanItems(context: CallContext): TakeoverItem[] {
       (scan): TakeoverItem => ({
         card: 'raw',
         label: `Piston to valve over the crank, ${valveName(scan)}${scan.arms === 'before' ? ', arms before' : ''}:`,
-        text: scan.readAs,
+        text: asTold(scan.readAs),
       }),
     ),
     ...context.assessment.details.scans.scans.map(

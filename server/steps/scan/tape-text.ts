@@ -1,3 +1,4 @@
+import { asTold } from '../../../shared/quantities/as-entered.ts';
 import { tellEvents } from '../../call/tell-events.ts';
 import { GAP_SCAN_EVENTS } from '../../records/gap-scans/events.ts';
 
@@ -8,12 +9,12 @@ export const SCANS_TOLD = tellEvents(GAP_SCAN_EVENTS, {
   'gap-scan-kept': (data) => ({
     kind: 'reading',
     text: `${of(data)}${data.arms === 'before' ? ', arms before' : ''}`,
-    value: data.readAs,
+    value: asTold(data.readAs),
   }),
   'gap-scan-replaced': (data) => ({
     kind: 'reading',
     text: `${of(data)}, in place of ${data.replaces}: ${data.reason}`,
-    value: data.readAs,
+    value: asTold(data.readAs),
   }),
   'gap-scan-struck': (data) => ({
     kind: 'note',

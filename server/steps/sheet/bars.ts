@@ -1,4 +1,5 @@
 import { defined } from '../../../shared/defined.ts';
+import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import { sideOfValve } from '../../../shared/schemas/words.ts';
 import { type Drawing, rulerOf } from '../../drawings/drawing.ts';
@@ -56,7 +57,7 @@ export function perValveDrawings(
             oddBeyond: inches(allowance('odd-beyond')),
             bars,
           },
-          { id: `drawing-${spring}-${side.side}`, ruler: rulerOf('inch') },
+          { id: `drawing-${spring}-${side.side}`, ruler: rulerOf(spokenUnits()) },
         ),
       ];
     });

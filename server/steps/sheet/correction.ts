@@ -21,6 +21,7 @@ export const sheetCorrection = entryCorrection({
     const form = correctionForm({
       name: 'correct-sheet',
       action: `${context.base}/sheet/readings/${id}`,
+      schema: correctSheetReading,
       back: `${context.base}/steps/sheet`,
       labels: LABELS,
       slots: (shown) => [

@@ -1,3 +1,5 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
+import { formatQuantity } from '../../../shared/quantities/format.ts';
 import { SHEET_ARMS, TOOLS } from '../../../shared/schemas/sheet.ts';
 import { LIFTERS, SPRINGS } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
@@ -46,8 +48,8 @@ function dialField({ setUps }: CallContext, shown: FormState): Component {
     optional: true,
     hint:
       newest === undefined
-        ? 'For readings in turns: “5 turns 66”. .100 on the usual dial.'
-        : `For readings in turns. Left out: ${newest.value} ${newest.unit}, as the newest set-up.`,
+        ? inSpoken('For readings in turns: “5 turns 66”. .100 on the usual dial.')
+        : `For readings in turns. Left out: ${formatQuantity({ value: newest.value, unit: newest.unit })}, as the newest set-up.`,
   });
 }
 

@@ -1,3 +1,4 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import type { CellInput, TableCell, TableData } from '../../../views/parts/table.examples.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
@@ -28,7 +29,9 @@ function asksOf(
 
 function leftOut({ record }: CallContext, { apart }: SheetCellDetail): string {
   const out = record.sheetReadings.filter(({ id }) => apart.some(({ entryId }) => entryId === id));
-  return out.length === 0 ? '' : `left out: ${out.map(({ reading }) => reading.readAs).join(', ')}`;
+  return out.length === 0
+    ? ''
+    : `left out: ${out.map(({ reading }) => asEntered(reading.readAs)).join(', ')}`;
 }
 
 function figureCell(context: CallContext, row: SheetRowDetail, cell: SheetCellDetail | undefined): TableCell {

@@ -1,3 +1,4 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import { valveSaid } from '../../../shared/schemas/words.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
@@ -39,7 +40,7 @@ export function lookTable({ readings }: Look, asked: readonly PastedQuestion[]):
         String(each.line),
         `${each.cylinder} ${valveSaid(each.valve)}`,
         SHEET_KINDS[each.kind],
-        { text: each.reading.readAs, why: asksOf(each) },
+        { text: asEntered(each.reading.readAs), why: asksOf(each) },
         each.already === undefined ? '' : `${each.already}; a second pass`,
       ],
     })),

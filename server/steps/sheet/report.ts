@@ -1,3 +1,4 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import { sideOfValve, VALVES } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
@@ -36,11 +37,11 @@ function struckOnes({ record: { sheetReadings } }: CallContext): string[] {
   return sheetReadings.flatMap((old) => {
     const later = sheetReadings.find(({ id }) => id === old.replacedBy);
     if (later === undefined) return [];
-    const what = `${SHEET_KINDS[old.kind]} ${valveName(old)}: ${old.reading.readAs}`;
+    const what = `${SHEET_KINDS[old.kind]} ${valveName(old)}: ${asEntered(old.reading.readAs)}`;
     return [
       later.struck
         ? `${what}, struck out by ${later.by}: ${later.reason}`
-        : `${what}, now ${later.reading.readAs} by ${later.by}: ${later.reason}`,
+        : `${what}, now ${asEntered(later.reading.readAs)} by ${later.by}: ${later.reason}`,
     ];
   });
 }

@@ -1,4 +1,12 @@
-import { columnOf, SHEET_KINDS, type SheetKind } from '../../../shared/schemas/sheet.ts';
+import { inSpoken } from '../../../shared/quantities/authored.ts';
+import { toldIn } from '../../../shared/quantities/spoken-units.ts';
+import {
+  columnOf,
+  oneValve,
+  pasteSheet,
+  SHEET_KINDS,
+  type SheetKind,
+} from '../../../shared/schemas/sheet.ts';
 import { keysOf, sideOfValve } from '../../../shared/schemas/words.ts';
 import { type Order, rowsInOrder } from '../../assessment/sheet/of-sheet.ts';
 import type { CallContext } from '../../call/context.ts';
@@ -55,12 +63,15 @@ export function oneValveForm(context: CallContext, sheet: SheetDetail, order: Or
     action: `${context.base}/sheet`,
     title: isStopped(context) ? 'What was read with the arms before' : 'One valve at a time',
     labels,
+    schema: oneValve,
     hidden: { order },
     initial: { ...lastHow(context), cylinder: String(next.cylinder), valve: next.valve },
     groups: (shown) => [
       {
         columns: true,
-        hint: 'What is left empty is not read. Between two gauges: “more than .024, less than .028”.',
+        hint: inSpoken(
+          'What is left empty is not read. Between two gauges: “more than .024, less than .028”.',
+        ),
         slots: [
           numberField(shown, 'cylinder', ONE.cylinder, {
             inputmode: 'numeric',
@@ -89,8 +100,9 @@ export function pasteForm(context: CallContext, order: Order, looked: boolean): 
     action: `${context.base}/sheet/paste`,
     title: 'Paste rows of a spreadsheet',
     labels: { ...HOW, ...PASTE },
+    schema: pasteSheet,
     hidden: { order },
-    initial: lastHow(context),
+    initial: { ...lastHow(context), unit: toldIn('in') },
     groups: (shown) => [
       {
         slots: [

@@ -1,3 +1,4 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import { keysOf } from '../../../shared/schemas/words.ts';
 import { gapJudgements } from '../../assessment/sheet/of-sheet.ts';
@@ -21,7 +22,7 @@ export function rawReadings(standing: readonly SheetReading[]): TakeoverItem[] {
         card: 'raw',
         label: `${SHEET_KINDS[kind]}, ${first?.valve ?? ''}${on}${before}:`,
         text: listed(
-          these.map((each) => `${each.cylinder}: ${each.reading.readAs}`),
+          these.map((each) => `${each.cylinder}: ${asEntered(each.reading.readAs)}`),
           '; ',
         ),
       };

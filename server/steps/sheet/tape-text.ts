@@ -1,3 +1,4 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { SHEET_KINDS, type SheetKind } from '../../../shared/schemas/sheet.ts';
 import { valveSaid } from '../../../shared/schemas/words.ts';
 import { tellEvents } from '../../call/tell-events.ts';
@@ -16,12 +17,12 @@ export const SHEET_TOLD = tellEvents(SHEET_EVENTS, {
     text:
       readings.length > SPELT
         ? `${readings.length} readings on the per-valve sheet`
-        : `Sheet: ${readings.map((each) => `${one(each)} ${each.readAs}`).join('; ')}`,
+        : `Sheet: ${readings.map((each) => `${one(each)} ${asEntered(each.readAs)}`).join('; ')}`,
   }),
   'sheet-reading-replaced': (data) => ({
     kind: 'reading',
     text: `${one(data)}, in place of ${data.replaces}: ${data.reason}`,
-    value: data.readAs,
+    value: asEntered(data.readAs),
   }),
   'sheet-reading-struck': (data) => ({
     kind: 'note',

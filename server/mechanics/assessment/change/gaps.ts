@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
 import { verdictOfGap } from '../../consequences/gap-row.ts';
 import type { ScanMoved } from '../../consequences/scan-gap.ts';
@@ -109,7 +110,7 @@ function becauseOf(name: GapName, asked: GapsAsked, word: ChangeGap['word']): st
   return [
     ...(from === undefined
       ? []
-      : [`calculated from ${from.readAs}, read with the arms before, and what the ratio changes`]),
+      : [`calculated from ${asEntered(from.readAs)}, read with the arms before, and what the ratio changes`]),
     ...(name === 'piston-to-valve' ? movedSaid(asked.moved) : []),
     ...(name === 'piston-to-valve' && word !== undefined
       ? ['it is calculated: measure it before it runs']

@@ -1,7 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { Judgement } from '../assessment.ts';
 import { type GapBounds, gapSaid, overlapSaid, touches } from '../common/gap-said.ts';
-import { bareLimit, listed, nominalSaid, subjectSaid, upperFirst } from '../common/said.ts';
+import { limitSaid, listed, nominalSaid, subjectSaid, upperFirst } from '../common/said.ts';
 import type { GapName } from '../evidence.ts';
 import type { ChangeDetail, ChangeGap } from './detail.ts';
 
@@ -24,8 +24,8 @@ export const touchSaid = (name: GapName, gap: GapBounds): string =>
 export function gapToldShort({ name, after, limit }: ChangeGap): string {
   if (after === undefined) return 'not known';
   return touches(after)
-    ? `${touchSaid(name, after)}, ${after.basis}, where ${bareLimit(limit.value)} in is wanted`
-    : `${gapSaid(after)}, ${after.basis}, against ${bareLimit(limit.value)} in`;
+    ? `${touchSaid(name, after)}, ${after.basis}, where ${limitSaid(limit.value)} is wanted`
+    : `${gapSaid(after)}, ${after.basis}, against ${limitSaid(limit.value)}`;
 }
 
 /** `1 intake with the planned 1.65` */

@@ -42,9 +42,13 @@ const CHOICES: AssessedQuestion['answers'] = [
   },
 ];
 
+/** Words by which something is known, whatever its figures are told in: a call may change its units at any time. */
+export const inAnyUnits = (words: string): string =>
+  words.replaceAll(/ \(as typed [^)]*\)/g, '').replaceAll(/(\d) mm\b/g, '$1 in');
+
 /** The words of a question without its figures: two doubts of one word are told apart by what they ask. */
 const wordsOf = (ask: string): string =>
-  ask
+  inAnyUnits(ask)
     .toLowerCase()
     .replace(/[^a-z ]/g, '')
     .trim()

@@ -1,29 +1,28 @@
 import { formatNumber } from '../../../../shared/quantities/format.ts';
+import { toldIn } from '../../../../shared/quantities/spoken-units.ts';
 import { type ValveName, valveSaid } from '../../../../shared/schemas/words.ts';
-import { bareInches, inches, lowOrHigh } from '../../kit/say-inches.ts';
-import { IN, LBF } from '../../kit/si.ts';
+import { bareInches, bareLength, inches, loadSaid, lowOrHigh } from '../../kit/say-inches.ts';
+import { IN } from '../../kit/si.ts';
 import type { Subject } from '../assessment.ts';
 import type { Spring, ValvePlace } from '../evidence.ts';
 
 /** The last bits of the arithmetic go before the rounding. */
 const clean = (value: number): number => Number(value.toPrecision(12));
 
-export { bareInches, inches, lowOrHigh };
+export { bareInches, inches, loadSaid, lowOrHigh };
 
 /** `.060`; one that was set in millimetres has a place more, so that what is told of a gap follows from both. */
 export function bareLimit(si: number): string {
   const thousandths = clean((si / IN) * 1000);
-  return Math.abs(thousandths - Math.round(thousandths)) < 1e-6
-    ? bareInches(si)
-    : formatNumber(clean(si / IN), 4);
+  return Math.abs(thousandths - Math.round(thousandths)) < 1e-6 ? bareInches(si) : bareLength(si, 4);
 }
+
+/** The same with its unit. */
+export const limitSaid = (si: number): string => `${bareLimit(si)} ${toldIn('in')}`;
 
 /** `.482 in ± .002`: the ± never under a thousandth. */
 export const inchesWithin = (si: number, halfWidth: number): string =>
   `${inches(si)} ± ${bareInches(Math.max(halfWidth, 0.001 * IN))}`;
-
-/** Loads to the nearest 5 lb: a spring's own tolerance hides anything finer. */
-export const pounds = (newtons: number): string => `${Math.round(newtons / LBF / 5) * 5} lb`;
 
 export const ratioSaid = (ratio: number): string => formatNumber(clean(ratio), 3);
 

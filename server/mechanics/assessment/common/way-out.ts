@@ -4,6 +4,12 @@ import { lowerFirst } from './said.ts';
 /** What has to be done before a stop may be lifted, as each side does it. */
 type WayOut = Required<Pick<StopReason, 'wayOut' | 'wayOutAtBench'>>;
 
+/** What a person saw or was told of is looked at by somebody who can, before anything else. */
+export const SHOP_LOOKS: WayOut = {
+  wayOut: 'A qualified shop looks at it first; the desk lifts the stop with what was found.',
+  wayOutAtBench: 'Have a qualified shop look at it first, and say what was found.',
+};
+
 /** A reading that was wrong takes its stop with it. */
 export const STRUCK_BY_DESK = 'The desk strikes out a wrong reading, with the reason.';
 

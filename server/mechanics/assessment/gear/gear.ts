@@ -70,7 +70,7 @@ export function gearQuestions(evidence: Evidence): AssessedQuestion[] {
         weight: 'weak',
         ask: `The engine is said to have an ${named}, and ${what} are on record. Which of the two is so?`,
         knownBy: `valve gear ${gear}`,
-        test: 'Ask what stands between the cam and the valve, or look under the cover. Every entry stays as it is.',
+        test: 'Ask what is between the cam and the valve, or look under the cover. No entry is changed.',
         byLooking: true,
         restsOn: found.flatMap(({ ids }) => ids),
       },

@@ -28,8 +28,8 @@ const ofValve = (place: ValvePlace | undefined): string =>
 
 const lash = (place: ValvePlace | undefined): Open => ({
   code: 'lash',
-  thing: 'the gap as it is found, against what it was set to',
-  sentence: `Read the lash ${ofValve(place)} as it is found, at the heat it was set at, before any part comes off: after that it is lost.`,
+  thing: 'the gap as found, against what it was set to',
+  sentence: `Read the lash ${ofValve(place)} as found, at the heat it was set at, before any part comes off: after that it is lost.`,
   step: 'adjuster',
   turns: true,
   how: ON_ENGINE,

@@ -1,6 +1,7 @@
 import type { NoiseQuestion } from '../../../../shared/schemas/noise.ts';
 import type { StopReason } from '../assessment.ts';
 import { valveSubject } from '../common/said.ts';
+import { SHOP_LOOKS } from '../common/way-out.ts';
 import type { Evidence } from '../evidence.ts';
 import { noisyValve, saidTo } from './answers.ts';
 
@@ -55,7 +56,7 @@ export function noiseStops(evidence: Evidence): StopReason[] {
         code,
         about: place === undefined || question === 'noise-signs' ? { of: 'build' } : valveSubject(place),
         sentence: `Do not turn it: ${why}`,
-        wayOut: 'A qualified shop looks at it first; the desk lifts the stop with what was found.',
+        ...SHOP_LOOKS,
         from: 'person',
         answered: true,
         entryId: newest.entry.id,

@@ -1,3 +1,4 @@
+import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { AnswerChoice } from '../assessment.ts';
 import type { Doubt } from '../common/asked.ts';
@@ -81,7 +82,7 @@ function turnChoices({ standing }: SetUpRead, { restsOn }: Doubt): readonly Answ
     ...passes.map(({ pass, readAs }) =>
       choice(
         `pass-${pass}`,
-        `Yes, on pass ${pass} alone, ${readAs}`,
+        `Yes, on pass ${pass} alone, ${asEntered(readAs)}`,
         'That pass is entered again or struck out by a person; the count of the others was right.',
       ),
     ),

@@ -1,4 +1,5 @@
 import { InputFaults } from '../../../../shared/problems/faults.ts';
+import { inSpoken } from '../../../../shared/quantities/authored.ts';
 import { computation as ratioAtFullLift } from '../../computations/ratio-at-full-lift.ts';
 import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
 import { isDial } from '../../kit/lift-tools.ts';
@@ -73,7 +74,9 @@ export const assumptionsOf = (input: RatioInput, result: RatioResult, setUp: Set
   ...ratioAtFullLift
     .assumptions(input, result)
     .map((text) => (setUp.lash === 'zero' ? text : text.replace('lash at zero, ', ''))),
-  ...(putBack(setUp) > 0 ? ['the lash that was left in is put back, as it was set, within .002 in'] : []),
+  ...(putBack(setUp) > 0
+    ? [inSpoken('the lash that was left in is put back, as it was set, within .002 in')]
+    : []),
 ];
 
 export const cautionsOf = (input: RatioInput, result: RatioResult): readonly string[] =>

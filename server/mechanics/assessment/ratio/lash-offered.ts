@@ -1,4 +1,5 @@
 import { amountsIn } from '../../../../shared/quantities/amounts-in.ts';
+import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { UNITS } from '../../../../shared/quantities/units.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { AnswerChoice } from '../assessment.ts';
@@ -53,7 +54,7 @@ function ofWords({ setUp }: SetUpRead): AnswerChoice[] {
   return [
     offer(
       'as-told',
-      `Yes, the ${amount.readAs} that was told: “${said?.answer ?? ''}”`,
+      `Yes, the ${asEntered(amount.readAs)} that was told: “${said?.answer ?? ''}”`,
       amount.value * UNITS[amount.unit].toSi,
     ),
   ];

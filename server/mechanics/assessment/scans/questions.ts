@@ -1,3 +1,4 @@
+import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { crankSaid, nearSaid } from '../../gap-scan/words.ts';
 import { allowance } from '../../kit/allowances.ts';
@@ -58,7 +59,7 @@ function belowNothing({ scan }: Scanned): Found[] {
       code: 'scan-below-nothing',
       weight: 'strong',
       ask: `What does the minus before ${bareInches(Math.abs(first.gap.value ?? 0))} mean on ${placeOf(scan)}: a dash, or that the parts lack so much?`,
-      size: `${clay}It was entered as ${first.readAs} at ${crankSaid(first.crankAngle)}. Until it is known it counts as contact.`,
+      size: `${clay}It was entered as ${asEntered(first.readAs)} at ${crankSaid(first.crankAngle)}. Until it is known it counts as contact.`,
       test: 'With nothing turned: look at what was written down, and say what was measured there.',
       byLooking: true,
     },

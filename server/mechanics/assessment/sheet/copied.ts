@@ -1,3 +1,4 @@
+import { formatQuantity } from '../../../../shared/quantities/format.ts';
 import { IN } from '../../kit/si.ts';
 import {
   alikeChance,
@@ -37,7 +38,7 @@ const oneIn = (chance: number): string => {
 const divisionSaid = (division: number): string => {
   const inches = division / IN;
   return Math.abs(inches * 1e4 - Math.round(inches * 1e4)) < 1e-6
-    ? `${inches.toFixed(inches < 0.00095 ? 4 : 3).replace(/^0/, '')} in`
+    ? formatQuantity({ value: inches, unit: 'in' }, { places: inches < 0.00095 ? 4 : 3 })
     : `${Number((inches * 25.4).toFixed(3))} mm`;
 };
 

@@ -1,4 +1,5 @@
-import { ENGINE_HEAT, LASH_MOMENTS, NUT_STATES } from '../../../../shared/schemas/lash-log.ts';
+import { inSpoken } from '../../../../shared/quantities/authored.ts';
+import { ENGINE_HEAT, LASH_MOMENTS, NUT_STATES, newLashLine } from '../../../../shared/schemas/lash-log.ts';
 import type { CallContext } from '../../../call/context.ts';
 import type { PageForm } from '../../../call/forms.ts';
 import { isStopped } from '../../../call/under-stop.ts';
@@ -41,6 +42,7 @@ export function lashForm(context: CallContext, last: LoggedLash | undefined): Pa
     name: 'lash',
     action: `${context.base}/lash`,
     labels: LABELS,
+    schema: newLashLine,
     ...(stopped ? { title: 'What was found or set on an earlier day' } : {}),
     initial: {
       cylinder: last === undefined ? '' : String(last.reading.cylinder),
@@ -59,7 +61,9 @@ export function lashForm(context: CallContext, last: LoggedLash | undefined): Pa
           }),
           selectField(shown, 'valve', LABELS.valve, valveWords(context), { first: 'Not said' }),
           gaugedField(shown, 'lash', LABELS.lash, {
-            hint: `${stopped ? '' : 'On the base circle. '}Between two feelers: “more than .018, less than .020”.`,
+            hint: inSpoken(
+              `${stopped ? '' : 'On the base circle. '}Between two feelers: “more than .018, less than .020”.`,
+            ),
             ...(bench ? { big: true } : { autofocus: true }),
           }),
           selectField(shown, 'engine', LABELS.engine, ENGINE_HEAT),

@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../../shared/quantities/authored.ts';
 import type { CallContext } from '../../../call/context.ts';
 import { atBench, firstAt, type PartForm } from '../../../call/worked/part-form.ts';
 import { quantityField } from '../../../web/forms/fields.ts';
@@ -27,7 +28,7 @@ const isRocker = ({ assessment }: CallContext): boolean => assessment.details.ge
 export const followerForm: PartForm = {
   labels: LABELS,
   button: 'Keep the arms',
-  initial: () => ({ within: '.010 in' }),
+  initial: () => ({ within: inSpoken('.010 in') }),
   groups: (shown, context) => [
     {
       columns: true,
@@ -43,7 +44,7 @@ export const followerForm: PartForm = {
           hint: 'As the lobe’s nose pushes: the contact has moved.',
         }),
         quantityField(shown, 'within', LABELS.within, 'length', {
-          hint: 'Between centres by caliper .010 in (common practice, no published source).',
+          hint: inSpoken('Between centres by caliper .010 in (common practice, no published source).'),
         }),
       ],
     },

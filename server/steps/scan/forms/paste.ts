@@ -1,3 +1,4 @@
+import { toldIn } from '../../../../shared/quantities/spoken-units.ts';
 import { pasteGapScan } from '../../../../shared/schemas/gap-scan.ts';
 import { refuseTurning } from '../../../assessment/stops/refuse-turning.ts';
 import type { CallContext } from '../../../call/context.ts';
@@ -20,8 +21,9 @@ export function pasteForm(context: CallContext, looked: boolean): PageForm {
     name: 'paste-scan',
     action: `${context.base}/gap-scans/paste`,
     title: 'Paste a scan',
+    schema: pasteGapScan,
     labels: { ...ROWS_LABELS, ...SCAN_LABELS },
-    initial: nextHow(context),
+    initial: { ...nextHow(context), unit: toldIn('in') },
     groups: (shown) => [
       { columns: true, slots: placeFields(shown, context) },
       {

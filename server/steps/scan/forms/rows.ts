@@ -1,13 +1,18 @@
+import { defined } from '../../../../shared/defined.ts';
+import { inSpoken } from '../../../../shared/quantities/authored.ts';
+import { lengthsIn, toldIn } from '../../../../shared/quantities/spoken-units.ts';
+import { CAN_BE } from '../../../../shared/schemas/can-be.ts';
 import { newGapScan } from '../../../../shared/schemas/gap-scan.ts';
 import type { CellInput } from '../../../../views/parts/table.examples.ts';
 import { refuseTurning } from '../../../assessment/stops/refuse-turning.ts';
 import type { CallContext } from '../../../call/context.ts';
 import type { PageForm } from '../../../call/forms.ts';
-import { freeForm } from '../../../call/step-form.ts';
+import { freeForm, spokenIn } from '../../../call/step-form.ts';
 import { isStopped } from '../../../call/under-stop.ts';
 import { keepGapScan } from '../../../records/gap-scans/gap-scans.ts';
 import { tableComponent } from '../../../web/components.ts';
-import { type FormState, fieldId } from '../../../web/forms/fields.ts';
+import { asksOf, type FormState, fieldId, rangeText } from '../../../web/forms/fields.ts';
+import { isPick, pickName } from '../../../web/forms/picked-reading.ts';
 import { type Fields, readForm } from '../../../web/forms/read-form.ts';
 import { howFields, nextHow, placeFields, SCAN_LABELS } from './how.ts';
 
@@ -48,7 +53,7 @@ const rowsTable = (shown: FormState) =>
     columns: [
       { label: 'Row' },
       { label: 'Crank angle, degrees after TDC', number: true },
-      { label: 'Gap, inches', number: true },
+      { label: `Gap, ${lengthsIn()}`, number: true },
     ],
     rows: Array.from({ length: ROWS }, (_, row) => ({
       cells: [
@@ -58,12 +63,16 @@ const rowsTable = (shown: FormState) =>
           text: '',
           input: cellOf(shown, gapField(row), rowLabels[gapField(row)] ?? '', {
             reads: 'length',
-            unit: 'in',
+            unit: toldIn('in'),
+            canBe: rangeText(CAN_BE.gap),
+            ...asksOf(shown, gapField(row)),
           }),
         },
       ],
     })),
-    note: 'Before TDC is negative, or say it: 10 BTDC. A row without a gap is not read. Between two gauges: “more than .080”.',
+    note: inSpoken(
+      'Before TDC is negative, or say it: 10 BTDC. A row without a gap is not read. Between two gauges: “more than .080”.',
+    ),
   });
 
 /** A scan typed row by row. */
@@ -73,6 +82,7 @@ export function rowsForm(context: CallContext): PageForm {
     name: 'scan',
     action: `${context.base}/gap-scans`,
     title: isStopped(context) ? 'A scan that was read with the arms before' : 'A scan, row by row',
+    schema: newGapScan,
     labels: { ...rowLabels, readings: 'Gaps over the crank', ...SCAN_LABELS },
     initial: { ...usualAngles(how.valve ?? 'intake'), ...how },
     groups: (shown) => [
@@ -93,10 +103,11 @@ function filledRows(fields: Fields): { readonly fields: Fields; readonly rows: r
     return what === 'gap' && (fields[name] ?? '').trim() !== '' ? [Number(row)] : [];
   });
   const rows = given.sort((a, b) => a - b);
-  const others = Object.entries(fields).filter(([name]) => !ROW.test(name));
+  const others = Object.entries(fields).filter(([name]) => !ROW.test(name) && !isPick(name));
   const named = rows.flatMap((row, index) => [
     [angleField(index), fields[angleField(row)] ?? ''],
     [gapField(index), fields[gapField(row)] ?? ''],
+    [pickName(gapField(index)), fields[pickName(gapField(row))] ?? ''],
   ]);
   return { fields: Object.fromEntries([...others, ...named]), rows };
 }
@@ -110,11 +121,18 @@ export const keepRows = freeForm({
     const { fields, rows } = filledRows(req.fields);
     const typed = req.fields;
     if (rows.length === 0) return { faults: [NOTHING], typed };
-    const read = readForm(newGapScan, fields, { lengths: 'in' });
+    const read = readForm(newGapScan, fields, await spokenIn(tx, principal, call));
     if (!read.ok) {
       const atRow = (field: string) =>
         field.replace(/^readings\.(\d+)/, (_, index) => `readings.${rows[Number(index)] ?? index}`);
-      return { faults: read.faults.map(({ field, detail }) => ({ field: atRow(field), detail })), typed };
+      return {
+        faults: read.faults.map(({ field, detail, ambiguities }) => ({
+          field: atRow(field),
+          detail,
+          ...defined({ ambiguities }),
+        })),
+        typed,
+      };
     }
     await keepGapScan(tx, principal, call.buildId, read.data, refuseTurning);
     return { step: 'scan' };

@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../../shared/quantities/authored.ts';
 import { SIDES } from '../../../../shared/schemas/words.ts';
 import { cardDuration } from '../../../call/worked/known-inputs.ts';
 import { atBench, firstAt, type PartForm } from '../../../call/worked/part-form.ts';
@@ -45,7 +46,7 @@ export const eventsForm: PartForm = {
         selectField(shown, 'side', LABELS.side, SIDES),
         quantityField(shown, 'cardDuration', LABELS.cardDuration, 'angle', {
           optional: true,
-          hint: 'At the same lift, usually .050.',
+          hint: inSpoken('At the same lift, usually .050.'),
         }),
         quantityField(shown, 'card', LABELS.card, 'angle', { optional: true }),
         ...pointerComponents(shown, workings),

@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../../shared/quantities/authored.ts';
 import { SIDES } from '../../../../shared/schemas/words.ts';
 import type { CallContext } from '../../../call/context.ts';
 import { atBench, firstAt, type PartForm, sameField } from '../../../call/worked/part-form.ts';
@@ -49,7 +50,7 @@ export const peakForm: PartForm = {
       columns: true,
       slots: [
         quantityField(shown, 'before', LABELS.before, 'angle', {
-          hint: '.050 in under the peak. After TDC on an intake, before TDC on an exhaust.',
+          hint: inSpoken('.050 in under the peak. After TDC on an intake, before TDC on an exhaust.'),
           ...firstAt(context),
         }),
         quantityField(shown, 'after', LABELS.after, 'angle', {
