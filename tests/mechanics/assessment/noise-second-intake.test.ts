@@ -15,12 +15,12 @@ const LOBES = [1, 2, 3, 4].flatMap((cylinder) => [
   read(cylinder, 'intake-2', 'lobe-lift', cylinder === 2 ? 0.33 : 0.35),
 ]);
 
-function lobesSaidAt(cylinder: number, valve: ValveName): string[] {
+function lobesSaidAt(cylinder: number, valve: ValveName, sheet = LOBES): string[] {
   const evidence: Evidence = {
     ...PLAIN,
     call: { ...PLAIN.call, goal: 'noise-or-failure', engineState: 'has-run' },
     engine: { cylinders: 4, intakeValves: 2, lifter: 'solid-flat', mounting: 'stud' },
-    sheet: LOBES,
+    sheet,
     answers: [
       {
         id: 'answer-which',
@@ -42,5 +42,9 @@ test('the lobe that is down is told of its own valve, and not of the other intak
 });
 
 test('a second intake has first intakes among its siblings', () => {
-  expect(lobesSaidAt(3, 'intake-2')).toEqual(['Sheet: the lobe of 3 intake 2 lifts as much as its siblings']);
+  // Read alone of its kind, beside the first intakes of all four cylinders.
+  const few = LOBES.filter(({ cylinder, valve }) => valve === 'intake' || cylinder === 3);
+  expect(lobesSaidAt(3, 'intake-2', few)).toEqual([
+    'Sheet: the lobe of 3 intake 2 lifts as much as its siblings',
+  ]);
 });
