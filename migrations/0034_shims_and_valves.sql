@@ -9,6 +9,8 @@ alter table lash_log
   add check ((shim_value is null) = (shim_typed is null));
 
 -- A cylinder may have several valves of a kind; the first of each keeps its name.
+alter table answer drop constraint answer_valve_check;
+alter table answer add constraint answer_valve_check check (valve ~ '^(intake|exhaust)(-[2-3])?$');
 alter table arm_placement drop constraint arm_placement_valve_check;
 alter table arm_placement add constraint arm_placement_valve_check check (valve ~ '^(intake|exhaust)(-[2-3])?$');
 alter table gap_scan drop constraint gap_scan_valve_check;

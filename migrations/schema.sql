@@ -611,7 +611,7 @@ alter table answer add constraint answer_check3 CHECK (((cylinder IS NULL) = (va
 alter table answer add constraint answer_code_check CHECK ((code ~ '^[a-z0-9-]{0,60}$'::text));
 alter table answer add constraint answer_cylinder_check CHECK (((cylinder >= 1) AND (cylinder <= 16)));
 alter table answer add constraint answer_question_id_check CHECK (((char_length(question_id) >= 1) AND (char_length(question_id) <= 400)));
-alter table answer add constraint answer_valve_check CHECK ((valve = ANY (ARRAY['intake'::text, 'exhaust'::text])));
+alter table answer add constraint answer_valve_check CHECK ((valve ~ '^(intake|exhaust)(-[2-3])?$'::text));
 alter table answer add constraint answer_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
 alter table answer add constraint answer_shop_id_set_up_id_fkey FOREIGN KEY (shop_id, set_up_id) REFERENCES set_up(shop_id, id);
 alter table answer add constraint answer_pkey PRIMARY KEY (shop_id, id);

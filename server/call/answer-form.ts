@@ -6,7 +6,6 @@ import { formatQuantity } from '../../shared/quantities/format.ts';
 import { toldIn } from '../../shared/quantities/spoken-units.ts';
 import { fromSi } from '../../shared/quantities/units.ts';
 import { answerQuestion, asksForLash } from '../../shared/schemas/commands.ts';
-import { VALVES } from '../../shared/schemas/words.ts';
 import { STEP_NAMES, type StepName } from '../../shared/steps.ts';
 import type { AnswerChoice } from '../mechanics/assessment/assessment.ts';
 import { keptWords } from '../mechanics/assessment/common/asked.ts';
@@ -23,6 +22,7 @@ import type { Fields } from '../web/forms/read-form.ts';
 import type { CallContext } from './context.ts';
 import type { PageForm } from './forms.ts';
 import { type StepForm, stepForm } from './step-form.ts';
+import { valveWords } from './valve-words.ts';
 
 const LABELS = {
   answer: 'What was found',
@@ -62,20 +62,20 @@ const offersOf = ({ answers }: Answerable): Record<string, string> =>
 const takesValue = ({ answers }: Answerable): boolean => answers.some((each) => each.takesValue === true);
 
 /** Which valve it is, for an answer that names one. */
-const valveFields = (shown: FormState, bench: boolean) => [
+const valveFields = (shown: FormState, context: CallContext) => [
   numberField(shown, 'cylinder', LABELS.cylinder, {
     inputmode: 'numeric',
     optional: true,
     hint: 'Of the one valve, where it is one.',
-    ...(bench ? { big: true } : {}),
+    ...(context.side === 'bench' ? { big: true } : {}),
   }),
-  selectField(shown, 'valve', LABELS.valve, VALVES, { first: 'Not said', optional: true }),
+  selectField(shown, 'valve', LABELS.valve, valveWords(context), { first: 'Not said', optional: true }),
 ];
 
 /** One of the answers, and what the person said to it. */
-export const answerForm = ({ side, base }: CallContext, of: Answerable): PageForm => ({
+export const answerForm = (context: CallContext, of: Answerable): PageForm => ({
   name: of.name,
-  action: `${base}/answers`,
+  action: `${context.base}/answers`,
   labels: LABELS,
   schema: answerQuestion,
   hidden: {
@@ -99,24 +99,24 @@ export const answerForm = ({ side, base }: CallContext, of: Answerable): PageFor
               quantityField(shown, 'value', LABELS.value, 'length', {
                 optional: true,
                 hint: inSpoken('As it was said: .018, 18 thou. Not known is left empty.'),
-                ...(side === 'bench' ? { big: true } : {}),
+                ...(context.side === 'bench' ? { big: true } : {}),
               }),
             ]
           : []),
-        ...(of.answers.some(({ takesValve }) => takesValve) ? valveFields(shown, side === 'bench') : []),
+        ...(of.answers.some(({ takesValve }) => takesValve) ? valveFields(shown, context) : []),
         ...(of.answers.some((each) => each.takesLean === true)
           ? [
               quantityField(shown, 'lean', LABELS.lean, 'angle', {
                 assume: 'deg',
                 optional: true,
                 hint: 'In degrees, seen from front or side. Not measured is left empty.',
-                ...(side === 'bench' ? { big: true } : {}),
+                ...(context.side === 'bench' ? { big: true } : {}),
               }),
             ]
           : []),
         textField(shown, 'words', LABELS.words, {
           optional: true,
-          ...(side === 'bench' ? { big: true } : {}),
+          ...(context.side === 'bench' ? { big: true } : {}),
         }),
       ],
     },

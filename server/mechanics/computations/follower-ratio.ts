@@ -72,7 +72,7 @@ function ratioAt(name: string, { toValve, toCam }: Place): z.output<typeof ofPla
  * Equation: R = V/C at each place, V and C each square to its line of push; u_R² = (u_V/C)² + (R·u_C/C)²,
  * u = errorLimit/√3; valve lift over cam lift lies between the least and the greatest ratio on the way
  *
- * @param shut toValve, toCam [m] {value, errorLimit}: with the valve shut, above zero; errorLimit below half of it
+ * @param shut [m] toValve, toCam {value, errorLimit}: with the valve shut, above zero; errorLimit below half of it
  * @param open [m] the same at full lift; may be left out
  * @returns shut, open (ratio [1], standardUncertainty [1], interval95 [1]), overall [1] low and high with their intervals
  * @throws impossible-input when an error limit is half its distance or more

@@ -1,3 +1,4 @@
+import type { ValveName } from '../../../shared/schemas/words.ts';
 import { sendJson } from '../../tools/call.ts';
 import { linesOf } from '../../tools/call-faces.ts';
 import { makeLink } from '../../tools/filled-call.ts';
@@ -9,7 +10,7 @@ export type Entry =
       readonly ask: string;
       readonly answer: string;
       readonly cylinder?: number;
-      readonly valve?: 'intake' | 'exhaust';
+      readonly valve?: ValveName;
     }
   | { readonly lash: object }
   | { readonly lobes: Readonly<Record<number, string>> };

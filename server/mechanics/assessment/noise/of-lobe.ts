@@ -1,3 +1,4 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { Effect } from '../../noise/effects.ts';
 import type { Fact } from '../../noise/weigh.ts';
 import { keyOf, placeOf, valveSubject } from '../common/said.ts';
@@ -11,19 +12,18 @@ export const same = (a: ValvePlace, b: ValvePlace): boolean => placeOf(a) === pl
 
 /** Lobe lift against its siblings: down on them, level with at least two of them, or not told. */
 export function lobeOf({ rows, sides }: SheetDetail, place: ValvePlace): 'down' | 'level' | undefined {
-  const own = sides.filter(({ side }) => side === place.valve);
-  const down = own.some(
+  const down = sides.some(
     ({ lobesDown, odd }) =>
-      lobesDown.some(({ cylinder }) => cylinder === place.cylinder) ||
+      lobesDown.some((lobe) => same(lobe, place)) ||
       odd.some(
-        ({ cylinder, lobeOff = 0, cause }) =>
-          cylinder === place.cylinder && lobeOff < 0 && (cause === 'lobe' || cause === 'both'),
+        ({ lobeOff = 0, cause, ...valve }) =>
+          same(valve, place) && lobeOff < 0 && (cause === 'lobe' || cause === 'both'),
       ),
   );
   if (down) return 'down';
   const read = rows.filter(
     ({ valve, inDoubt, cells }) =>
-      valve === place.valve &&
+      sideOfValve(valve) === sideOfValve(place.valve) &&
       !inDoubt &&
       cells.some(({ kind, value }) => kind === 'lobe-lift' && value !== undefined),
   );
@@ -34,7 +34,7 @@ export function lobeOf({ rows, sides }: SheetDetail, place: ValvePlace): 'down' 
 export function lobeFact(sheet: SheetDetail, place: ValvePlace, told: boolean): Fact[] {
   const lobe = lobeOf(sheet, place);
   if (lobe === undefined || (lobe === 'level' && !told)) return [];
-  const side = sheet.rows.filter(({ valve }) => valve === place.valve);
+  const side = sheet.rows.filter(({ valve }) => sideOfValve(valve) === sideOfValve(place.valve));
   const restsOn = side
     .flatMap(({ cells }) =>
       cells.filter(({ kind }) => kind === 'lobe-lift').flatMap(({ entryIds }) => entryIds),
