@@ -27,7 +27,7 @@ export const OF_PART: readonly Call[] = [
     said: 'The stud came out: ten threads in fourteen point one',
     goal: 'identify',
     entries: [...START, ofPart('stud-pitch', { size: '14.1 mm', count: 10, tool: 'rule' })],
-    expected: { says: [/18 to the inch.*5\/16-18/], next: /./ },
+    expected: { says: [/pitch of the thread that came out is that of 5\/16-18/], next: /./ },
   },
   {
     // 1.460 / .912 = 1.601: a bench estimate.
