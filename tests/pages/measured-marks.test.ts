@@ -65,7 +65,7 @@ describe('tip marks', () => {
       '"advice":"Raise the stands by .050 in, to .080 in of shims: the marks get narrower that way.',
     );
     expect(text).toContain('.07 in wide, .03 in toward the exhaust side, .03 in of shims');
-    expect(read(await page('geometry'))).toContain('raise the stands by .050 in, to .080 in of shims');
+    expect(read(await page('geometry'))).toMatch(/[Rr]aise the stands by \.050 in, to \.080 in of shims/);
     const report = await open().service.request({
       url: `/calls/${open().callId}/report`,
       cookies: open().person.cookies,

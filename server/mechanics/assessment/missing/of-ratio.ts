@@ -2,7 +2,7 @@ import { inAnyUnits } from '../common/asked.ts';
 import { placeOf } from '../common/said.ts';
 import { READ_BACK_WRONG } from '../ratio/conditions.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
-import { isSaid, LIGHT_SPRING_FIRST, restingOn } from '../ratio/lacking.ts';
+import { isLightSpringFirst, isSaid, lightSpringFirst, restingOn } from '../ratio/lacking.ts';
 import { MUST, MUST_TURN, type Need, need } from './need.ts';
 
 const PASSES = 3;
@@ -43,7 +43,7 @@ const ENTERED_AGAIN = /^(pass \d+|passes [\d, and]+|the reading) entered again o
 
 /** Readings that the inference has a name for go by it, so that the way to them is the same. */
 function codeOf(lack: string): string {
-  if (lack === LIGHT_SPRING_FIRST) return 'light-spring-solid-lifter';
+  if (isLightSpringFirst(lack)) return 'light-spring-solid-lifter';
   if (lack.startsWith('a reading at zero lash')) return 'lash-to-zero';
   if (lack.startsWith('a reading with the plunger parallel')) return 'align-plunger';
   if (lack === READ_BACK_WRONG) return 'read-back';
@@ -83,7 +83,7 @@ function ofLacks(explained: GroupExplained): Need[] {
   const resting = restingOn(explained);
   const lacks =
     resting === undefined
-      ? [LIGHT_SPRING_FIRST]
+      ? [lightSpringFirst(explained)]
       : resting.lacks.filter((lack) => isAskedFor(lack, resting.doubts) && !lack.startsWith('a pass of'));
   return lacks.map((lack) =>
     need(`${codeOf(lack)}:${group.key}`, `${placeOf(group)}: ${lack}`, askFor(placeOf(group), lack), false, {

@@ -3,6 +3,7 @@ import type { StepName } from '../../../../shared/steps.ts';
 import type { AssessedQuestion, Headline, NextAction, NotToRun, StopReason } from '../assessment.ts';
 import type { Lacking } from '../missing/missing.ts';
 import type { NextOfNoise } from '../noise/next-of-noise.ts';
+import type { NextOfPart } from '../part/tell.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
 import type { NextOfSheet } from '../sheet/next/next-of-sheet.ts';
 import { actionUnder } from '../stop.ts';
@@ -28,8 +29,8 @@ interface NextGiven {
   readonly ofSheet: NextOfSheet;
   /** What parts the causes of noise or a failure. */
   readonly ofNoise: NextOfNoise;
-  /** The measurement of a loose part that settles most, where the call is about one. */
-  readonly ofPart: NextAction | undefined;
+  /** What a loose part is asked, and the measurement of it that settles most, where the call is about one. */
+  readonly ofPart: NextOfPart | undefined;
 }
 
 /** More passes of what was read: a doubt about those there are goes first. */
@@ -59,6 +60,7 @@ function forAnswer({
   return (
     lackingNext(must.filter(({ step }) => step === 'triage')) ??
     ofNoise.ask ??
+    ofPart?.answer ??
     (sheet === undefined ? undefined : sheetDoubtNext(questions)) ??
     lackingNext(withoutRows.filter((each) => !isMorePasses(each))) ??
     questionNext(questions.filter(({ step }) => steps.includes(step))) ??
@@ -69,7 +71,7 @@ function forAnswer({
     sheet?.later ??
     ofNoise.read ??
     (plan.byRatio === true ? readingNext(explained) : undefined) ??
-    ofPart ??
+    ofPart?.measure ??
     lackingNext(more)
   );
 }

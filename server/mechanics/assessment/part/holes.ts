@@ -95,6 +95,10 @@ export function holeHeadline(
       return headline(`${of} thread that came out is ${said}; ${hole}.`);
     return headline(`${of} thread that came out is ${said}; the hole does not go with it.`);
   }
+  if (once.length === 0 && stud?.lacks !== undefined)
+    return headline(
+      `${about.name === undefined ? '' : `${subjectSaid(about)}: `}${stud.sentence} ${stud.lacks}`,
+    );
   if (once.length === 0) return [];
   return headline(`${of} hole suggests ${listed(once).replace(' and ', ' or ')}; the thread proves it.`);
 }

@@ -4,7 +4,7 @@ import type { Headline } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence, PartEvidence } from '../evidence.ts';
-import { benchRatioOf } from './bench-ratio.ts';
+import { benchHeadline, benchRatioOf } from './bench-ratio.ts';
 import { coverJudgement, coverOf } from './cover.ts';
 import type { PartDetail, PartReadingDetail } from './detail.ts';
 import type { Weighed } from './doubts.ts';
@@ -73,6 +73,7 @@ function onePart(evidence: Evidence, part: InHand): PartSaid<PartDetail> {
     headlines: [
       ...familyHeadline(part, ranking, questions, bench?.detail),
       ...holeHeadline(part, holes, stud),
+      ...benchHeadline(part, bench),
       ...judgements.map(
         ({ id, sentence }): Headline => ({
           id: `headline:${id}`,

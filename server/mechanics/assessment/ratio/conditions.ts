@@ -5,6 +5,7 @@ import { listed } from '../common/said.ts';
 import { codeOf, foundBy, passNamed } from './answers.ts';
 import { ABOUT_TURNS } from './counted.ts';
 import type { SetUpRead } from './set-up-read.ts';
+import { SINKING, sinks } from './sinking.ts';
 
 /** Doubts about the card or a sum, not about what was read. */
 const NOT_ABOUT_READINGS: ReadonlySet<string> = new Set([
@@ -16,12 +17,6 @@ const NOT_ABOUT_READINGS: ReadonlySet<string> = new Set([
 ]);
 
 const OF_UNIT: ReadonlySet<string> = new Set(['unit-mixed', 'decimal-slip']);
-
-/** A mean of falling passes is no ratio, whatever its interval (common practice, no published source). */
-const SINKING = 'passes that don’t sink: a solid lifter, or one locked solid at the same seat height';
-
-const sinks = (questions: readonly AssessedQuestion[]): boolean =>
-  questions.some(({ code, weight }) => code === 'falling-passes' && weight === 'strong');
 
 /** The entries were read back, and one was wrong: which of them is not said, so that they are read back once more. */
 export const READ_BACK_WRONG = 'the entry that was wrong put right, and the entries read back once more';

@@ -3,6 +3,7 @@ import type { AssessedQuestion } from '../assessment.ts';
 import type { AnswerEvidence } from '../evidence.ts';
 import { codeOf, foundBy, passNamed } from './answers.ts';
 import type { SetUpRead } from './set-up-read.ts';
+import { sinks } from './sinking.ts';
 
 /** Doubts that are about the turns of the dial. */
 export const ABOUT_TURNS: ReadonlySet<string> = new Set(['turn-miscounted', 'hand-read-backwards']);
@@ -76,6 +77,8 @@ export function withCountsThatDoNotFit(
     if (!ABOUT_TURNS.has(question.code) || !looked || question.answered?.found === true) return [question];
     // Which way the hand ran is known with the count: it cannot have been read the wrong way round.
     if (question.code === 'hand-read-backwards') return question.answered === undefined ? [] : [question];
+    // Passes that sink are off for a reason that is asked already.
+    if (sinks(questions)) return question.answered === undefined ? [] : [question];
     const said = doesNotFit(question, answers);
     return question.answered === undefined ? [said] : [question, said];
   });
