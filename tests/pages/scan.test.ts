@@ -90,14 +90,14 @@ describe('row by row', () => {
 
   test('what came wrong stays typed, and each fault stands at its own cell', async () => {
     await freshCall();
-    const wrong = { ...rows(), 'readings.5.gap': 'ninety', 'readings.6.crankAngle': '368' };
+    const wrong = { ...rows(), 'readings.5.gap': 'wide enough', 'readings.6.crankAngle': '368' };
     const bad = await post('/gap-scans', { form: 'scan', valve: 'intake', ...HOW, ...wrong });
     expect(bad.statusCode).toBe(422);
     expect(htmlFaults(bad.body)).toEqual([]);
     expect(bad.body).toContain('href="#scan-f-readings-5-gap"');
     expect(bad.body).toContain('href="#scan-f-readings-6-crankAngle"');
     expect([inField(bad.body, 'readings.5.gap'), inField(bad.body, 'readings.6.crankAngle')]).toEqual([
-      'ninety',
+      'wide enough',
       '368',
     ]);
     const nothing = await post('/gap-scans', {
