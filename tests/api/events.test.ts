@@ -72,6 +72,7 @@ async function keepTheRest() {
     ({ kind, replacedBy }) => kind === 'rocker-to-retainer' && replacedBy === undefined,
   );
   await build(`/sheet/readings/${short?.id}/corrections`, { ...REASON, reading: '.040 in' });
+  await send('PUT', `/builds/${call.buildId}/units`, { units: 'metric' });
   await build('/identification/parts', { name: 'from the box' });
   await build('/tip-marks', { ...VALVE, width: '.062 in', side: 'centred' });
   const readings = ['.120 in', '.110 in', '.125 in'].map((gap, index) => ({
