@@ -1,7 +1,8 @@
 import { explainReadings } from '../../server/mechanics/explain-readings/explain.ts';
 import { MOST_STEPS, strike } from '../mechanics/explain-readings/follow.ts';
 import type { Chance } from '../mechanics/explain-readings/random.ts';
-import { drawCall, NAMES, type TrueCall } from '../mechanics/explain-readings/simulated-call.ts';
+import { NAMES, type TrueCall } from '../mechanics/explain-readings/simulated-call.ts';
+import { drawnCall } from './drawn.ts';
 import { heardOf, type Judged, judgedAgainst } from './hear.ts';
 import { RecordedCall } from './recorded-call.ts';
 import { givenBy, ruledOn } from './score-rows.ts';
@@ -56,4 +57,4 @@ export function followCall(chance: Chance, call: TrueCall, names: Names): Follow
 }
 
 export const followCalls = (chance: Chance, calls: number, names: Names): Followed[] =>
-  Array.from({ length: calls }, () => followCall(chance, drawCall(chance), names));
+  Array.from({ length: calls }, () => followCall(chance, drawnCall(chance), names));

@@ -1,6 +1,6 @@
 import { chanceFrom } from '../mechanics/explain-readings/random.ts';
-import { drawCall } from '../mechanics/explain-readings/simulated-call.ts';
 import { type DeskFollowed, followDesk } from './desk-call.ts';
+import { drawnCall } from './drawn.ts';
 import { type Followed, followCalls, type Names } from './follow-call.ts';
 import { type ReadingSet, scoreRows } from './score-rows.ts';
 import { meanOf, type Scored, scored } from './shares.ts';
@@ -81,7 +81,7 @@ export function* desk(calls: number, seed: number): Generator<string> {
   const chance = chanceFrom(seed);
   const found: DeskFollowed[] = [];
   while (found.length < calls) {
-    const call = drawCall(chance);
+    const call = drawnCall(chance);
     if (call.said.mark !== undefined) found.push(followDesk(chance, call));
   }
   const all = scored(found);

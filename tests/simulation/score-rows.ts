@@ -3,7 +3,8 @@ import { explainReadings } from '../../server/mechanics/explain-readings/explain
 import type { ExplainInput } from '../../server/mechanics/explain-readings/types.ts';
 import { chanceFrom } from '../mechanics/explain-readings/random.ts';
 import { READING_SETS } from '../mechanics/explain-readings/score.ts';
-import { drawCall, NAMES } from '../mechanics/explain-readings/simulated-call.ts';
+import { NAMES } from '../mechanics/explain-readings/simulated-call.ts';
+import { drawnCall } from './drawn.ts';
 import { heardOf, type Judged, judgedAgainst } from './hear.ts';
 import type { MemoryBuild } from './memory-build.ts';
 import { RecordedCall } from './recorded-call.ts';
@@ -36,7 +37,7 @@ interface RowsScored {
 export function scoreRows(set: ReadingSet, calls: number, seed: number): RowsScored {
   const chance = chanceFrom(seed);
   const rows = Array.from({ length: calls }, (): { ofNote: Judged; ofCall: Judged } => {
-    const call = drawCall(chance);
+    const call = drawnCall(chance);
     const recorded = new RecordedCall(chance, call);
     for (const ask of READING_SETS[set](call)) recorded.take(ask);
     const { input } = givenBy(recorded.build);

@@ -3,7 +3,7 @@ import type { Assessment } from '../../server/mechanics/assessment/assessment.ts
 import { parting, withoutLines } from '../mechanics/assessment/laws/order.ts';
 import { chanceFrom } from '../mechanics/explain-readings/random.ts';
 import { READING_SETS } from '../mechanics/explain-readings/score.ts';
-import { drawCall } from '../mechanics/explain-readings/simulated-call.ts';
+import { drawnCall } from './drawn.ts';
 import { RecordedCall } from './recorded-call.ts';
 import type { Telling } from './states.ts';
 import { tellTheRest } from './tell.ts';
@@ -15,7 +15,7 @@ const SETS = ['1', '5', 'L'] as const;
 /** One simulated call, told so; the same seed has the same engine, mistakes and readings. */
 function toldSo(seed: number, telling: Telling): { readonly before: Assessment; readonly after: Assessment } {
   const chance = chanceFrom(seed);
-  const call = drawCall(chance);
+  const call = drawnCall(chance);
   const recorded = new RecordedCall(chance, call, { telling, tellsSetting: true });
   const set = SETS[seed % SETS.length] ?? '1';
   for (const ask of READING_SETS[set](call)) recorded.take(ask);
