@@ -36,7 +36,9 @@ create table answer (
   value_typed text,
   value_value double precision,
   value_unit text,
-  value_read_as text
+  value_read_as text,
+  cylinder integer,
+  valve text
 );
 alter table answer enable row level security;
 alter table answer force row level security;
@@ -96,7 +98,8 @@ create table build (
   label text not null,
   revision integer not null default 0,
   last_seq bigint not null default 0,
-  created_at timestamp with time zone not null default now()
+  created_at timestamp with time zone not null default now(),
+  units text not null default 'inch'::text
 );
 alter table build enable row level security;
 alter table build force row level security;
@@ -169,6 +172,36 @@ create table first_administrator_link (
 alter table first_administrator_link enable row level security;
 alter table first_administrator_link force row level security;
 
+create table gap_scan (
+  shop_id uuid not null,
+  id uuid not null default gen_random_uuid(),
+  build_id uuid not null,
+  seq bigint not null,
+  cylinder integer not null,
+  valve text not null,
+  readings jsonb not null,
+  read_as text not null,
+  tool text not null,
+  spring text not null,
+  lifter text not null,
+  lash text not null,
+  lash_setting_value double precision,
+  lash_setting_unit text,
+  lash_setting_typed text,
+  lash_setting_read_as text,
+  arms text not null,
+  arm_id uuid,
+  replaces uuid,
+  struck boolean not null default false,
+  reason text not null default ''::text,
+  by_kind text not null,
+  by_id uuid not null,
+  by_name text not null,
+  created_at timestamp with time zone not null default now()
+);
+alter table gap_scan enable row level security;
+alter table gap_scan force row level security;
+
 create table idempotency (
   shop_id uuid not null,
   caller text not null,
@@ -203,7 +236,11 @@ create table lash_log (
   moment text not null,
   nut text not null,
   read_on date,
-  done_by text not null default ''::text
+  done_by text not null default ''::text,
+  shim_typed text,
+  shim_value double precision,
+  shim_unit text,
+  shim_read_as text
 );
 alter table lash_log enable row level security;
 alter table lash_log force row level security;
@@ -570,8 +607,11 @@ alter table working force row level security;
 alter table answer add constraint answer_check CHECK (((value_value IS NULL) = (value_unit IS NULL)));
 alter table answer add constraint answer_check1 CHECK (((value_value IS NULL) = (value_read_as IS NULL)));
 alter table answer add constraint answer_check2 CHECK (((value_value IS NULL) = (value_typed IS NULL)));
+alter table answer add constraint answer_check3 CHECK (((cylinder IS NULL) = (valve IS NULL)));
 alter table answer add constraint answer_code_check CHECK ((code ~ '^[a-z0-9-]{0,60}$'::text));
+alter table answer add constraint answer_cylinder_check CHECK (((cylinder >= 1) AND (cylinder <= 16)));
 alter table answer add constraint answer_question_id_check CHECK (((char_length(question_id) >= 1) AND (char_length(question_id) <= 400)));
+alter table answer add constraint answer_valve_check CHECK ((valve ~ '^(intake|exhaust)(-[2-3])?$'::text));
 alter table answer add constraint answer_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
 alter table answer add constraint answer_shop_id_set_up_id_fkey FOREIGN KEY (shop_id, set_up_id) REFERENCES set_up(shop_id, id);
 alter table answer add constraint answer_pkey PRIMARY KEY (shop_id, id);
@@ -586,11 +626,12 @@ alter table arm add constraint arm_shop_id_build_id_fkey FOREIGN KEY (shop_id, b
 alter table arm add constraint arm_pkey PRIMARY KEY (shop_id, id);
 alter table arm add constraint arm_shop_id_build_id_name_key UNIQUE (shop_id, build_id, name);
 alter table arm_placement add constraint arm_placement_cylinder_check CHECK (((cylinder >= 1) AND (cylinder <= 16)));
-alter table arm_placement add constraint arm_placement_valve_check CHECK ((valve = ANY (ARRAY['intake'::text, 'exhaust'::text])));
+alter table arm_placement add constraint arm_placement_valve_check CHECK ((valve ~ '^(intake|exhaust)(-[2-3])?$'::text));
 alter table arm_placement add constraint arm_placement_shop_id_arm_id_fkey FOREIGN KEY (shop_id, arm_id) REFERENCES arm(shop_id, id);
 alter table arm_placement add constraint arm_placement_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
 alter table arm_placement add constraint arm_placement_pkey PRIMARY KEY (shop_id, id);
 alter table build add constraint build_label_check CHECK (((length(label) >= 1) AND (length(label) <= 200)));
+alter table build add constraint build_units_check CHECK ((units = ANY (ARRAY['inch'::text, 'metric'::text])));
 alter table build add constraint build_shop_id_fkey FOREIGN KEY (shop_id) REFERENCES shop(id);
 alter table build add constraint build_pkey PRIMARY KEY (shop_id, id);
 alter table build_revision add constraint build_revision_revision_check CHECK ((revision > 0));
@@ -609,11 +650,30 @@ alter table event add constraint event_shop_id_build_id_fkey FOREIGN KEY (shop_i
 alter table event add constraint event_pkey PRIMARY KEY (shop_id, build_id, seq);
 alter table first_administrator_link add constraint first_administrator_link_token_hash_check CHECK ((token_hash ~ '^[0-9a-f]{64}$'::text));
 alter table first_administrator_link add constraint first_administrator_link_pkey PRIMARY KEY (token_hash);
+alter table gap_scan add constraint gap_scan_arms_check CHECK ((arms = ANY (ARRAY['these'::text, 'before'::text])));
+alter table gap_scan add constraint gap_scan_check CHECK (((lash_setting_value IS NULL) = (lash_setting_unit IS NULL)));
+alter table gap_scan add constraint gap_scan_check1 CHECK (((lash_setting_value IS NULL) = (lash_setting_typed IS NULL)));
+alter table gap_scan add constraint gap_scan_check2 CHECK (((lash_setting_value IS NULL) = (lash_setting_read_as IS NULL)));
+alter table gap_scan add constraint gap_scan_check3 CHECK (((lash = 'set'::text) OR (lash_setting_value IS NULL)));
+alter table gap_scan add constraint gap_scan_check4 CHECK (((replaces IS NULL) OR (reason <> ''::text)));
+alter table gap_scan add constraint gap_scan_check5 CHECK (((NOT struck) OR (replaces IS NOT NULL)));
+alter table gap_scan add constraint gap_scan_cylinder_check CHECK (((cylinder >= 1) AND (cylinder <= 16)));
+alter table gap_scan add constraint gap_scan_lash_check CHECK ((lash = ANY (ARRAY['not-said'::text, 'zero'::text, 'set'::text])));
+alter table gap_scan add constraint gap_scan_readings_check CHECK (((jsonb_typeof(readings) = 'array'::text) AND (jsonb_array_length(readings) > 0)));
+alter table gap_scan add constraint gap_scan_valve_check CHECK ((valve ~ '^(intake|exhaust)(-[2-3])?$'::text));
+alter table gap_scan add constraint gap_scan_shop_id_arm_id_fkey FOREIGN KEY (shop_id, arm_id) REFERENCES arm(shop_id, id);
+alter table gap_scan add constraint gap_scan_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
+alter table gap_scan add constraint gap_scan_shop_id_replaces_fkey FOREIGN KEY (shop_id, replaces) REFERENCES gap_scan(shop_id, id);
+alter table gap_scan add constraint gap_scan_pkey PRIMARY KEY (shop_id, id);
+alter table gap_scan add constraint gap_scan_shop_id_replaces_key UNIQUE (shop_id, replaces);
 alter table idempotency add constraint idempotency_key_check CHECK (((length(key) >= 1) AND (length(key) <= 200)));
 alter table idempotency add constraint idempotency_shop_id_fkey FOREIGN KEY (shop_id) REFERENCES shop(id);
 alter table idempotency add constraint idempotency_pkey PRIMARY KEY (shop_id, caller, method, path, key);
 alter table kysely_migration add constraint kysely_migration_pkey PRIMARY KEY (name);
 alter table kysely_migration_lock add constraint kysely_migration_lock_pkey PRIMARY KEY (id);
+alter table lash_log add constraint lash_log_check CHECK (((shim_value IS NULL) = (shim_unit IS NULL)));
+alter table lash_log add constraint lash_log_check1 CHECK (((shim_value IS NULL) = (shim_read_as IS NULL)));
+alter table lash_log add constraint lash_log_check2 CHECK (((shim_value IS NULL) = (shim_typed IS NULL)));
 alter table lash_log add constraint lash_log_engine_check CHECK ((engine = ANY (ARRAY['not-said'::text, 'cold'::text, 'hot'::text])));
 alter table lash_log add constraint lash_log_moment_check CHECK ((moment = ANY (ARRAY['found'::text, 'set'::text])));
 alter table lash_log add constraint lash_log_nut_check CHECK ((nut = ANY (ARRAY['not-looked'::text, 'held'::text, 'moved'::text])));
@@ -677,7 +737,7 @@ alter table reading add constraint reading_shop_id_set_up_id_fkey FOREIGN KEY (s
 alter table reading add constraint reading_pkey PRIMARY KEY (shop_id, id);
 alter table reading add constraint reading_shop_id_replaces_key UNIQUE (shop_id, replaces);
 alter table set_up add constraint set_up_cylinder_check CHECK (((cylinder >= 1) AND (cylinder <= 16)));
-alter table set_up add constraint set_up_valve_check CHECK ((valve = ANY (ARRAY['intake'::text, 'exhaust'::text])));
+alter table set_up add constraint set_up_valve_check CHECK ((valve ~ '^(intake|exhaust)(-[2-3])?$'::text));
 alter table set_up add constraint set_up_shop_id_arm_id_fkey FOREIGN KEY (shop_id, arm_id) REFERENCES arm(shop_id, id);
 alter table set_up add constraint set_up_shop_id_build_id_revision_fkey FOREIGN KEY (shop_id, build_id, revision) REFERENCES build_revision(shop_id, build_id, revision);
 alter table set_up add constraint set_up_pkey PRIMARY KEY (shop_id, id);
@@ -723,7 +783,7 @@ alter table tip_mark add constraint tip_mark_cylinder_check CHECK (((cylinder >=
 alter table tip_mark add constraint tip_mark_found_check CHECK ((found = ANY (ARRAY['not-said'::text, 'fresh-ink'::text, 'after-running'::text])));
 alter table tip_mark add constraint tip_mark_pushrod_over_check CHECK ((pushrod_over = ANY (ARRAY['not-said'::text, 'ends'::text, 'gauge'::text])));
 alter table tip_mark add constraint tip_mark_side_check CHECK ((side = ANY (ARRAY['centred'::text, 'valley'::text, 'exhaust'::text, 'sideways'::text])));
-alter table tip_mark add constraint tip_mark_valve_check CHECK ((valve = ANY (ARRAY['intake'::text, 'exhaust'::text])));
+alter table tip_mark add constraint tip_mark_valve_check CHECK ((valve ~ '^(intake|exhaust)(-[2-3])?$'::text));
 alter table tip_mark add constraint tip_mark_shop_id_arm_id_fkey FOREIGN KEY (shop_id, arm_id) REFERENCES arm(shop_id, id);
 alter table tip_mark add constraint tip_mark_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
 alter table tip_mark add constraint tip_mark_shop_id_replaces_fkey FOREIGN KEY (shop_id, replaces) REFERENCES tip_mark(shop_id, id);
@@ -735,7 +795,7 @@ alter table valve_reading add constraint valve_reading_check1 CHECK (((low IS NU
 alter table valve_reading add constraint valve_reading_check2 CHECK (((replaces IS NULL) OR (reason <> ''::text)));
 alter table valve_reading add constraint valve_reading_check3 CHECK (((NOT struck) OR (replaces IS NOT NULL)));
 alter table valve_reading add constraint valve_reading_cylinder_check CHECK (((cylinder >= 1) AND (cylinder <= 16)));
-alter table valve_reading add constraint valve_reading_valve_check CHECK ((valve = ANY (ARRAY['intake'::text, 'exhaust'::text])));
+alter table valve_reading add constraint valve_reading_valve_check CHECK ((valve ~ '^(intake|exhaust)(-[2-3])?$'::text));
 alter table valve_reading add constraint valve_reading_shop_id_arm_id_fkey FOREIGN KEY (shop_id, arm_id) REFERENCES arm(shop_id, id);
 alter table valve_reading add constraint valve_reading_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
 alter table valve_reading add constraint valve_reading_shop_id_replaces_fkey FOREIGN KEY (shop_id, replaces) REFERENCES valve_reading(shop_id, id);
@@ -751,6 +811,7 @@ CREATE INDEX arm_placement_build ON public.arm_placement USING btree (shop_id, b
 CREATE INDEX builder_session_link ON public.builder_session USING btree (shop_id, share_link_id);
 CREATE INDEX builder_session_token ON public.builder_session USING btree (token_hash);
 CREATE INDEX call_build ON public.call USING btree (shop_id, build_id);
+CREATE INDEX gap_scan_build ON public.gap_scan USING btree (shop_id, build_id, seq);
 CREATE INDEX idempotency_age ON public.idempotency USING btree (shop_id, created_at);
 CREATE INDEX lash_log_build ON public.lash_log USING btree (shop_id, build_id);
 CREATE INDEX note_build ON public.note USING btree (shop_id, build_id, seq);
@@ -782,6 +843,7 @@ create policy shop_only on builder_session for ALL using (shop_id = app_shop()) 
 create policy shop_only on call for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on event for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy by_secret on first_administrator_link for ALL using (token_hash = app_lookup()) with check (token_hash = app_lookup());
+create policy shop_only on gap_scan for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on idempotency for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on lash_log for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
 create policy shop_only on note for ALL using (shop_id = app_shop()) with check (shop_id = app_shop());
@@ -815,6 +877,7 @@ grant DELETE, INSERT, SELECT on builder_session to benchcall_service;
 grant INSERT, SELECT, UPDATE on call to benchcall_service;
 grant INSERT, SELECT on event to benchcall_service;
 grant INSERT, SELECT, UPDATE on first_administrator_link to benchcall_service;
+grant INSERT, SELECT on gap_scan to benchcall_service;
 grant DELETE, INSERT, SELECT on idempotency to benchcall_service;
 grant SELECT on kysely_migration to benchcall_service;
 grant INSERT, SELECT on lash_log to benchcall_service;

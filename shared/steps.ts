@@ -7,10 +7,12 @@ export const STEP_NAMES = [
   'identify',
   'ratio',
   'sheet',
+  'scan',
   'consequences',
   'geometry',
   'timing',
   'adjuster',
+  'noise',
   'notes',
 ] as const;
 
@@ -20,10 +22,12 @@ export type StepName = (typeof STEP_NAMES)[number];
 export const REPORT_PARTS = [
   'ratio',
   'sheet',
+  'scans',
   'consequences',
   'part',
   'marks',
   'lash',
+  'noise',
   'workings',
   'photographs',
   'notes',

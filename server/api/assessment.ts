@@ -1,6 +1,6 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
-import { assessed } from '../assessment/assessed.ts';
+import { assessedAs } from '../assessment/assessed.ts';
 import { assessmentView, showAssessment } from '../assessment/view/assessment.ts';
 import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { idParams, readRoute } from '../web/api-route.ts';
@@ -24,6 +24,8 @@ export function assessmentApi(app: FastifyInstance, deps: Deps): void {
     query,
     answer: assessmentView,
     read: async (tx, { principal, params, query: { callId } }) =>
-      showAssessment(assessed(await readBuildRecord(tx, principal, { buildId: params.id }), callId)),
+      showAssessment(
+        assessedAs(principal, await readBuildRecord(tx, principal, { buildId: params.id }), callId),
+      ),
   });
 }

@@ -1,17 +1,23 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
-import { newArm, placeArm, reviseBuild as reviseInput } from '../../shared/schemas/commands.ts';
-import { Failure } from '../problems/failure.ts';
+import {
+  newArm,
+  placeArm,
+  reviseBuild as reviseInput,
+  chooseUnits as unitsInput,
+} from '../../shared/schemas/commands.ts';
 import { addArm } from '../records/arms/arms.ts';
 import { nowOnValves, placeArmOnValve } from '../records/arms/placements.ts';
 import { armView, placementView, showArm, showPlacement } from '../records/arms/view.ts';
 import { getBuild } from '../records/builds/builds.ts';
 import { listRevisions, reviseBuild } from '../records/builds/revisions.ts';
+import { chooseUnits } from '../records/builds/units.ts';
 import { buildView, revisionView, showBuild, showRevision } from '../records/builds/view.ts';
 import { readBuildRecord } from '../records/whole-build/load-build.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
+import { expectedRevision } from './if-match.ts';
 
 const revisionsView = z.object({ revisions: z.array(revisionView) });
 const armsView = z.object({
@@ -19,18 +25,6 @@ const armsView = z.object({
   now: z.array(placementView),
   placements: z.array(placementView),
 });
-
-const ETAG = /^"(\d{1,9})"$/;
-
-/** The revision that `If-Match` names; without it a change could overwrite another's unseen. */
-function expectedRevision(header: string | undefined): number {
-  if (header === undefined)
-    throw new Failure('version-required', 'send If-Match with the ETag of the build you read');
-  const revision = ETAG.exec(header.trim())?.[1];
-  if (revision === undefined)
-    throw new Failure('version-stale', 'If-Match must be the strong ETag of the build');
-  return Number(revision);
-}
 
 /** JSON routes of builds: specification with revisions, arms, and which arm sits where. */
 export function buildsApi(app: FastifyInstance, deps: Deps): void {
@@ -69,6 +63,20 @@ export function buildsApi(app: FastifyInstance, deps: Deps): void {
       );
       return { body: showBuild(build), etag: `"${build.revision}"` };
     },
+  });
+  commandRoute(app, deps, {
+    operationId: 'chooseUnits',
+    tag,
+    summary: 'Choose what the calls about a build are spoken in',
+    method: 'PUT',
+    url: '/api/v1/builds/:id/units',
+    params: idParams,
+    body: unitsInput,
+    status: 200,
+    answer: buildView,
+    run: async (tx, { principal, params, body }) => ({
+      body: showBuild(await chooseUnits(tx, principal, params.id, body.units)),
+    }),
   });
   readRoute(app, deps, {
     operationId: 'listRevisions',

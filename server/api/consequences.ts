@@ -1,7 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
-import { assessed } from '../assessment/assessed.ts';
+import { assessedAs } from '../assessment/assessed.ts';
 import { keepConsequences } from '../assessment/consequences/keep.ts';
 import {
   changesView,
@@ -43,7 +43,7 @@ export function consequencesApi(app: FastifyInstance, deps: Deps): void {
     answer: changesView,
     read: async (tx, { principal, params: given, query }) => {
       const record = await readBuildRecord(tx, principal, { buildId: given.id });
-      return showChanges(record, assessed(record, query.callId));
+      return showChanges(record, assessedAs(principal, record, query.callId));
     },
   });
   commandRoute(app, deps, {
@@ -72,7 +72,7 @@ export function consequencesApi(app: FastifyInstance, deps: Deps): void {
     answer: consequencesView,
     read: async (tx, { principal, params: given }) => {
       const record = await readBuildRecord(tx, principal, { buildId: given.id });
-      return showConsequences(record, assessed(record), given.setUpId);
+      return showConsequences(record, assessedAs(principal, record), given.setUpId);
     },
   });
   commandRoute(app, deps, {

@@ -6,7 +6,7 @@ import {
   newPartReading,
   sayHandPart,
 } from '../../shared/schemas/part-reading.ts';
-import { assessed } from '../assessment/assessed.ts';
+import { assessedAs } from '../assessment/assessed.ts';
 import { identificationView, showIdentification } from '../assessment/identification/view.ts';
 import { addHandPart, nameHandPart } from '../records/part-readings/hand-parts.ts';
 import { keepPartReading, replacePartReading } from '../records/part-readings/part-readings.ts';
@@ -33,7 +33,7 @@ export function identificationApi(app: FastifyInstance, deps: Deps): void {
     answer: identificationView,
     read: async (tx, { principal, params }) => {
       const record = await readBuildRecord(tx, principal, { buildId: params.id }, { catalogue: 'whole' });
-      return showIdentification(record, assessed(record));
+      return showIdentification(record, assessedAs(principal, record));
     },
   });
   commandRoute(app, deps, {

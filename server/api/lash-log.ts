@@ -1,6 +1,6 @@
 import type { FastifyInstance } from 'fastify';
 import { newLashLine } from '../../shared/schemas/lash-log.ts';
-import { assessed } from '../assessment/assessed.ts';
+import { assessedAs } from '../assessment/assessed.ts';
 import { lashLogView, showLashLog } from '../assessment/lash/view.ts';
 import { refuseTurning } from '../assessment/stops/refuse-turning.ts';
 import { keepLash } from '../records/lash-log/lash-log.ts';
@@ -24,7 +24,7 @@ export function lashLogApi(app: FastifyInstance, deps: Deps): void {
     answer: lashLogView,
     read: async (tx, { principal, params }) => {
       const record = await readBuildRecord(tx, principal, { buildId: params.id });
-      return showLashLog(record, assessed(record));
+      return showLashLog(record, assessedAs(principal, record));
     },
   });
   commandRoute(app, deps, {
@@ -39,7 +39,7 @@ export function lashLogApi(app: FastifyInstance, deps: Deps): void {
     status: 201,
     answer: lashLineView,
     run: async (tx, { principal, params, body }) => ({
-      body: showLashLine(await keepLash(tx, principal, params.id, body, refuseTurning)),
+      body: showLashLine(await keepLash(tx, principal, params.id, body, refuseTurning, deps.now())),
     }),
   });
 }

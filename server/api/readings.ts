@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { answer, type Sent } from '../../shared/schemas/answer.ts';
 import { answerQuestion, correctReading, newReading } from '../../shared/schemas/commands.ts';
 import { correctSetUp, newSetUp } from '../../shared/schemas/method.ts';
+import { refuseAnswersCode } from '../assessment/answers/own-code.ts';
 import {
   explanationOfSetUp,
   explanationView,
@@ -163,8 +164,9 @@ export function readingsApi(app: FastifyInstance, deps: Deps): void {
     body: answerQuestion,
     status: 201,
     answer: keptAnswerView,
-    run: async (tx, { principal, params, body }) => ({
-      body: showKeptAnswer(await keepAnswer(tx, principal, params.id, body)),
-    }),
+    run: async (tx, { principal, params, body }) => {
+      await refuseAnswersCode(tx, principal, params.id, body);
+      return { body: showKeptAnswer(await keepAnswer(tx, principal, params.id, body)) };
+    },
   });
 }

@@ -2,34 +2,49 @@ import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
 import { correctSheetReading, newSheetReadings, pasteSheet } from '../../shared/schemas/sheet.ts';
-import { assessed, callMeant } from '../assessment/assessed.ts';
-import { questionsOfPasted } from '../assessment/sheet/pasted.ts';
+import { keysOf, VALVES } from '../../shared/schemas/words.ts';
+import { assessedAs, callMeant } from '../assessment/assessed.ts';
+import { type PastedQuestion, questionsOfPasted } from '../assessment/sheet/pasted.ts';
+import { type PushedQuestion, questionsOfKept, questionsOfRefused } from '../assessment/sheet/pushed.ts';
 import { sheetView, showSheet } from '../assessment/sheet/view.ts';
 import { refuseTurning } from '../assessment/stops/refuse-turning.ts';
 import { assessedQuestionView, questionFields } from '../assessment/view/question.ts';
 import { keepPasted, lookAtPasted, textFaults } from '../records/sheet/paste-sheet.ts';
-import { keepSheetReadings, replaceSheetReading } from '../records/sheet/sheet-readings.ts';
+import { replaceSheetReading } from '../records/sheet/replace-reading.ts';
+import { keepSheetReadings } from '../records/sheet/sheet-readings.ts';
 import { sheetReadingView, showSheetReading } from '../records/sheet/view.ts';
 import { loadBuildRecord, readBuildRecord } from '../records/whole-build/load-build.ts';
 import { commandRoute, idParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
+import { revisionMatched } from './if-match.ts';
 
 const url = '/api/v1/builds/:id/sheet';
 const tag = 'sheet';
 
-const keptView = z.object({ kept: z.array(sheetReadingView) });
+const pushedView = z.object({
+  ...assessedQuestionView.shape,
+  rows: z.array(z.int()).meta({ description: 'places in the list of readings that it is about, from 0' }),
+});
+const keptView = z.object({
+  kept: z.array(sheetReadingView),
+  questions: z.array(pushedView).meta({ description: 'what these readings are asked' }),
+});
 const seenView = z.object({
   line: z.int(),
   cylinder: z.int(),
-  valve: z.enum(['intake', 'exhaust']),
+  valve: z.enum(keysOf(VALVES)),
   kind: z.string(),
   readAs: z.string(),
   already: z.string().meta({ description: 'what is on record of the same thing already' }).optional(),
 });
+const showPushed = ({ question, rows }: PushedQuestion) =>
+  answer(pushedView, { ...questionFields(question), rows });
 const askedView = z.object({
   ...assessedQuestionView.shape,
   lines: z.array(z.int()).meta({ description: 'lines of the text that it is about' }),
 });
+const showAsked = ({ question, lines }: PastedQuestion) =>
+  answer(askedView, { ...questionFields(question), lines });
 const lookView = z.object({
   kept: z.array(sheetReadingView),
   readings: z.array(seenView),
@@ -61,9 +76,7 @@ function pasteRoute(app: FastifyInstance, deps: Deps): void {
         }),
       );
       const record = await loadBuildRecord(tx, principal, { buildId: params.id }, { access: 'write' });
-      const questions = questionsOfPasted(record, callMeant(record), body, look).map(({ question, lines }) =>
-        answer(askedView, { ...questionFields(question), lines }),
-      );
+      const questions = questionsOfPasted(record, callMeant(record), body, look).map(showAsked);
       if (!body.keep)
         return { body: answer(lookView, { kept: [], readings, questions, faults: look.faults }) };
       const done = await keepPasted(tx, principal, params.id, body, refuseTurning);
@@ -71,6 +84,13 @@ function pasteRoute(app: FastifyInstance, deps: Deps): void {
       return {
         body: answer(lookView, { kept: done.kept.map(showSheetReading), readings, questions, faults: [] }),
       };
+    },
+    asked: async (tx, { principal, params, body }) => {
+      const read = pasteSheet.safeParse(body);
+      if (!read.success) return [];
+      const look = await lookAtPasted(tx, principal, params.id, read.data);
+      const record = await loadBuildRecord(tx, principal, { buildId: params.id }, { access: 'write' });
+      return questionsOfPasted(record, callMeant(record), read.data, look).map(showAsked);
     },
   });
 }
@@ -87,7 +107,7 @@ export function sheetApi(app: FastifyInstance, deps: Deps): void {
     answer: sheetView,
     read: async (tx, { principal, params, query }) => {
       const record = await readBuildRecord(tx, principal, { buildId: params.id });
-      return showSheet(record, assessed(record), query.order);
+      return showSheet(record, assessedAs(principal, record), query.order);
     },
   });
   commandRoute(app, deps, {
@@ -100,11 +120,16 @@ export function sheetApi(app: FastifyInstance, deps: Deps): void {
     body: newSheetReadings,
     status: 201,
     answer: keptView,
-    run: async (tx, { principal, params, body }) => ({
-      body: answer(keptView, {
-        kept: (await keepSheetReadings(tx, principal, params.id, body, refuseTurning)).map(showSheetReading),
-      }),
-    }),
+    run: async (tx, { principal, params, body, request }) => {
+      const expected = revisionMatched(request.headers['if-match']);
+      const kept = await keepSheetReadings(tx, principal, params.id, body, refuseTurning, expected);
+      const questions = await questionsOfKept(tx, principal, params.id, kept);
+      return {
+        body: answer(keptView, { kept: kept.map(showSheetReading), questions: questions.map(showPushed) }),
+      };
+    },
+    asked: async (tx, { principal, params, body }) =>
+      (await questionsOfRefused(tx, principal, params.id, body)).map(showPushed),
   });
   pasteRoute(app, deps);
   commandRoute(app, deps, {

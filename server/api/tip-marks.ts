@@ -1,7 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { correctTipMark, newTipMark } from '../../shared/schemas/tip-mark.ts';
-import { assessed } from '../assessment/assessed.ts';
+import { assessedAs } from '../assessment/assessed.ts';
 import { refuseTurning } from '../assessment/stops/refuse-turning.ts';
 import { judgedMarksView, showJudgedMarks } from '../assessment/tip-marks/view.ts';
 import { keepTipMark, replaceTipMark } from '../records/tip-marks/tip-marks.ts';
@@ -25,7 +25,7 @@ export function tipMarksApi(app: FastifyInstance, deps: Deps): void {
     answer: judgedMarksView,
     read: async (tx, { principal, params }) => {
       const record = await readBuildRecord(tx, principal, { buildId: params.id });
-      return showJudgedMarks(record, assessed(record));
+      return showJudgedMarks(record, assessedAs(principal, record));
     },
   });
   commandRoute(app, deps, {

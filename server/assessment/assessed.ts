@@ -1,8 +1,10 @@
 import { createHash } from 'node:crypto';
 import { KeptFew } from '../../shared/kept-few.ts';
+import type { Principal } from '../auth/principal.ts';
 import { assess } from '../mechanics/assessment/assess.ts';
 import type { Assessment } from '../mechanics/assessment/assessment.ts';
 import type { Evidence } from '../mechanics/assessment/evidence.ts';
+import { forBench } from '../mechanics/assessment/for-bench.ts';
 import { notFound } from '../problems/failure.ts';
 import type { Call } from '../records/calls/calls.ts';
 import { type BuildRecord, callOf } from '../records/whole-build/build-record.ts';
@@ -40,3 +42,9 @@ export function callMeant(record: BuildRecord, callId?: string): Call {
 
 export const assessed = (record: BuildRecord, callId?: string): Assessment =>
   assessedFor(record, callMeant(record, callId));
+
+/** The same in the words of the side that asks: whoever has a builder’s link stands at the engine. */
+export function assessedAs({ kind }: Principal, record: BuildRecord, callId?: string): Assessment {
+  const told = assessed(record, callId);
+  return kind === 'builder' ? forBench(told) : told;
+}

@@ -1,12 +1,16 @@
 import { defined } from '../../shared/defined.ts';
+import { inSpoken } from '../../shared/quantities/authored.ts';
+import { speaking } from '../../shared/quantities/spoken-units.ts';
+import type { UnitSystem } from '../../shared/quantities/units.ts';
 import { siOf } from '../../shared/schemas/entered.ts';
 import { goalOf } from '../../shared/schemas/goals.ts';
-import { CONTACT, ENGINE_STATES, keysOf } from '../../shared/schemas/words.ts';
+import { CONTACT, ENGINE_STATES, keysOf, storedWord, VALVES } from '../../shared/schemas/words.ts';
 import { eventsOf, isEvent } from '../events/read-events.ts';
 import type { Evidence } from '../mechanics/assessment/evidence.ts';
 import { nowOnValves } from '../records/arms/placements.ts';
 import type { Call } from '../records/calls/calls.ts';
 import { TRIAGE_EVENTS } from '../records/calls/events.ts';
+import type { Limit } from '../records/limits/known-limits.ts';
 import type { BuildRecord } from '../records/whole-build/build-record.ts';
 import { armOfSetUp, takenWith } from './evidence/arm-then.ts';
 import { catalogueEvidence } from './evidence/families.ts';
@@ -19,6 +23,7 @@ import {
   workingEvidence,
 } from './evidence/other-entries.ts';
 import { passEvidence, setUpEvidence, statementEvidence } from './evidence/passes.ts';
+import { scanEvidence } from './evidence/scans.ts';
 import { specEvidence } from './evidence/spec.ts';
 import { lashEvidence, markEvidence, sheetEvidence } from './evidence/valve-entries.ts';
 
@@ -83,6 +88,10 @@ function familyNamed({ build, catalogue = [] }: BuildRecord): Pick<Evidence['roc
     : { family: { name: found.name, nominalRatio: found.nominalRatio } };
 }
 
+/** Where a limit is from; words of the shop stay as they were written. */
+const sourceSaid = ({ source, revision }: Limit, units: UnitSystem): string =>
+  revision === 0 ? speaking(units, () => inSpoken(source)) : source;
+
 /** What is known of a build, in SI, as the assessment takes it: out of the record as it is now, for one of its calls. */
 export function evidenceOf(record: BuildRecord, call: Call): Evidence {
   const spec = specEvidence(record.build.spec);
@@ -90,6 +99,7 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
   return {
     call: {
       goal: goalOf(call.goal),
+      ...(record.build.units === 'metric' ? { units: record.build.units } : {}),
       engineState: pick(keysOf(ENGINE_STATES), call.engineState, 'not-asked'),
       closed: call.closedAt !== undefined,
       ...holdOf(call, record),
@@ -100,13 +110,14 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
     arms: record.arms.map(armEvidence),
     seats: nowOnValves(record.placements).map(({ cylinder, valve, armId }) => ({
       cylinder,
-      valve: valve === 'exhaust' ? 'exhaust' : 'intake',
+      valve: storedWord(VALVES, valve),
       armId,
     })),
     setUps: record.setUps.map((setUp) => setUpEvidence(setUp, armOfSetUp(record, setUp))),
     statements: record.setUps.flatMap(({ statements }) => statements.map(statementEvidence)),
     passes: record.readings.map(passEvidence),
     sheet: record.sheetReadings.map((reading) => sheetEvidence(reading, taken(reading))),
+    scans: record.gapScans.map(scanEvidence),
     lash: record.lashLines.filter(({ reading }) => reading.arms === 'these').map(lashEvidence),
     tipMarks: record.tipMarks.map(markEvidence),
     part: record.partReadings.map(partEvidence),
@@ -117,7 +128,10 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
     notes: record.notes.map(noteEvidence),
     catalogueRatios: record.catalogueRatios,
     limits: Object.fromEntries(
-      [...record.limits].map(([name, limit]) => [name, { value: siOf(limit.value), source: limit.source }]),
+      [...record.limits].map(([name, limit]) => [
+        name,
+        { value: siOf(limit.value), source: sourceSaid(limit, record.build.units) },
+      ]),
     ),
   };
 }

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
-import { inInches, quantityView, sideView } from '../../shared/schemas/answer-parts.ts';
+import { inInches, quantityView, valveView } from '../../shared/schemas/answer-parts.ts';
 import { out, outList, outNumber } from '../../shared/schemas/outputs.ts';
 import { ALIGNMENTS, keysOf, LASH_STATES, LIFTERS, RESTS_ON, SPRINGS } from '../../shared/schemas/words.ts';
 import { encoded } from '../compute/encode.ts';
@@ -35,7 +35,7 @@ export const QUANTITY = {
 const knownView = z
   .object({
     cylinder: z.int(),
-    valve: sideView,
+    valve: valveView,
     armId: z.uuid().optional(),
     spring: z.enum(keysOf(SPRINGS)),
     lifter: z.enum(keysOf(LIFTERS)),
@@ -46,7 +46,7 @@ const knownView = z
   })
   .meta({
     id: 'SetUpAsKnown',
-    description: 'how it was read as it is known now: statements and answers that came later are in it',
+    description: 'how it was read, as far as is known now: statements and answers that came later are in it',
   });
 
 const showKnown = ({ setUp }: SetUpDetail) =>

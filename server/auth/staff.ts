@@ -15,7 +15,7 @@ export const newStaff = z.strictObject({
 });
 
 export const newPassword = z.strictObject({
-  current: someWords('the password as it is', 1000),
+  current: someWords('the current password', 1000),
   password: someWords('the new password', 1000),
 });
 

@@ -1,5 +1,6 @@
 import { defined } from '../../shared/defined.ts';
 import type { StepName } from '../../shared/steps.ts';
+import type { CallContext } from '../call/context.ts';
 import type { OpenStep, Step, StepSource } from '../call/step.ts';
 import type { Tells } from '../call/tell-events.ts';
 
@@ -17,8 +18,23 @@ export const stepNamed = ({ steps }: CallFrame, name: string): Step | undefined 
 export const linkOf = (frame: CallFrame, name: StepName): string =>
   stepNamed(frame, name)?.words.link ?? name;
 
+/** Why a step does not apply to the engine of this call; undefined where it does. */
+export const notForThisEngine = ({ assessment }: CallContext, name: string): string | undefined =>
+  assessment.details.gear.steps.find(({ step }) => step === name)?.why;
+
+/** The steps that this engine has a use for. */
+export const stepsFor = ({ steps }: CallFrame, context: CallContext): readonly Step[] =>
+  steps.filter(({ name }) => notForThisEngine(context, name) === undefined);
+
 /** The step before and the one after. */
-export function besides({ steps }: CallFrame, name: string): { before?: Step; after?: Step } {
+export function besides(
+  frame: CallFrame,
+  context: CallContext,
+  name: string,
+): { before?: Step; after?: Step } {
+  const steps = frame.steps.filter(
+    (step) => step.name === name || notForThisEngine(context, step.name) === undefined,
+  );
   const at = steps.findIndex((step) => step.name === name);
   const [before, after] = [steps[at - 1], steps[at + 1]];
   return { ...defined({ before, after }) };

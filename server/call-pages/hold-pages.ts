@@ -69,7 +69,7 @@ export function holdRoutes(app: FastifyInstance, deps: Deps, frame: CallFrame, s
     side,
     page: (tx: Tx, req: PageRequest, rejected?: RejectedForm) => holdPage(frame, tx, req, rejected),
   };
-  const run = (form: typeof holdForm) => (tx: Tx, req: PageRequest) => form.post(tx, req, deps.computations);
+  const run = (form: typeof holdForm) => (tx: Tx, req: PageRequest) => form.post(tx, req, deps);
   postForm(app, deps, { ...hold, run: run(holdForm) });
   if (side === 'bench') return;
   getPage(app, deps, hold);

@@ -24,7 +24,7 @@ function titleOf({ stop, notToRun }: CallContext['assessment']): string {
   if (stop.length > 0) return 'Stop: nobody turns it';
   return notToRun.every(({ what }) => what === 'fit')
     ? 'Not to be fitted as planned'
-    : 'Not to be run as it is';
+    : 'Not to be run in this state';
 }
 
 /** The banner while nobody may turn the engine: whatever stops it, whoever said so. */

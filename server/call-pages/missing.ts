@@ -1,6 +1,6 @@
 import type { MissingData } from '../../views/parts/missing.examples.ts';
 import type { CallContext } from '../call/context.ts';
-import { type CallFrame, linkOf } from './frame.ts';
+import { type CallFrame, linkOf, stepsFor } from './frame.ts';
 
 function nextOf(frame: CallFrame, { assessment: { next }, base }: CallContext, current: string | undefined) {
   if (next === undefined || next.step === current) return {};
@@ -19,7 +19,7 @@ export function missingOf(frame: CallFrame, context: CallContext, current: strin
   return {
     id: 'missing',
     ...nextOf(frame, context, current),
-    needs: frame.steps.map((step) => ({
+    needs: stepsFor(frame, context).map((step) => ({
       for: step.words.link,
       href: `${base}/steps/${step.name}`,
       key: step.key,

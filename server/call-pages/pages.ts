@@ -9,12 +9,14 @@ import { reportRoutes } from './report/routes.ts';
 import { sharePages } from './sharing/routes.ts';
 import { stepRoutes } from './step-routes.ts';
 import { takeoverPage } from './takeover/takeover.ts';
+import { unitsRoute } from './units-form.ts';
 
 /** The pages of calls, at the desk and at the bench, out of the list of steps. */
 export function callPages(app: FastifyInstance, deps: Deps, frame: CallFrame): void {
   for (const side of ['desk', 'bench'] as const) {
     stepRoutes(app, deps, frame, side);
     holdRoutes(app, deps, frame, side);
+    unitsRoute(app, deps, frame, side);
     reportRoutes(app, deps, frame, side);
   }
   getPage(app, deps, {

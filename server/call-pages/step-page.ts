@@ -1,4 +1,6 @@
 import { defined } from '../../shared/defined.ts';
+import { inSpoken } from '../../shared/quantities/authored.ts';
+import { speaking } from '../../shared/quantities/spoken-units.ts';
 import type { CallLink } from '../../views/pages/pages.ts';
 import type { Component } from '../../views/parts/components.ts';
 import type { CallContext } from '../call/context.ts';
@@ -10,6 +12,7 @@ import { besides, type CallFrame, stepNamed } from './frame.ts';
 import { holdOf, isHeld, stopForm } from './hold.ts';
 import { missingOf } from './missing.ts';
 import { tapeOf } from './tape.ts';
+import { unitsForm } from './units-form.ts';
 
 function pagerOf(
   frame: CallFrame,
@@ -17,7 +20,7 @@ function pagerOf(
   name: string,
   screens: StepBody['screens'],
 ): Component {
-  const { before, after } = besides(frame, name);
+  const { before, after } = besides(frame, context, name);
   const link = (to: Step) => ({ href: `${context.base}/steps/${to.name}`, label: to.words.link });
   return {
     template: '/parts/pager',
@@ -32,7 +35,7 @@ function pagerOf(
 
 /** What is asked at the desk, or how it is done at the bench. */
 function wordsFor(context: CallContext, words: { say: string; how: string }): { say?: string; how?: string } {
-  return context.side === 'desk' ? { say: words.say } : { how: words.how };
+  return context.side === 'desk' ? { say: inSpoken(words.say) } : { how: inSpoken(words.how) };
 }
 
 /** What the step is called and says; under a stop nobody is asked to turn anything, nor told how. */
@@ -42,14 +45,31 @@ function wordsOf(frame: CallFrame, context: CallContext, name: string) {
   return why === undefined ? words : { ...words, ...why, title: words.link };
 }
 
+interface PlaceOfPage {
+  readonly step: string;
+  readonly title?: string;
+  readonly position?: string;
+}
+
 /** A step in the frame of its side: missing, step and tape at the desk; one step and the tape at the bench. */
 export function stepPage(
   frame: CallFrame,
   context: CallContext,
-  at: { readonly step: string; readonly title?: string; readonly position?: string },
+  at: PlaceOfPage,
   body: StepBody,
   rejected: RejectedForm | undefined,
 ): Page {
+  return speaking(context.build.units, () => framed(frame, context, at, body, rejected));
+}
+
+function framed(
+  frame: CallFrame,
+  context: CallContext,
+  at: PlaceOfPage,
+  body: StepBody,
+  rejected: RejectedForm | undefined,
+): Page {
+  const units = unitsForm(context, at.step);
   const stop = stopForm(context);
   const hold = holdOf(context);
   const words = wordsOf(frame, context, at.step);
@@ -71,6 +91,7 @@ export function stepPage(
     ...body.slots,
     ...(context.side === 'bench' ? [pagerOf(frame, context, at.step, body.screens)] : []),
     ...(isHeld(context) ? [] : [formComponent(stop, rejected)]),
+    formComponent(units, rejected),
   ];
   return {
     template: 'call',
@@ -83,7 +104,7 @@ export function stepPage(
       seq: context.build.version,
     },
     data: {
-      errors: errorsOf([...body.forms, stop], rejected),
+      errors: errorsOf([...body.forms, stop, units], rejected),
       side: context.side,
       links: linksOf(context),
       missing: missingOf(frame, context, at.step),

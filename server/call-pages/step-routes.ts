@@ -1,7 +1,9 @@
 import type { FastifyInstance } from 'fastify';
+import { speaking } from '../../shared/quantities/spoken-units.ts';
 import { STRUCK_BY_THE_DESK } from '../assessment/stops/keep-stops.ts';
 import { type CallContext, loadContext } from '../call/context.ts';
-import type { RejectedForm } from '../call/forms.ts';
+import type { RejectedForm, StepBody } from '../call/forms.ts';
+import { notCoveredComponents } from '../call/not-covered.ts';
 import type { Step } from '../call/step.ts';
 import type { EntryCorrection } from '../call/step-correction.ts';
 import type { Tx } from '../database/database.ts';
@@ -10,16 +12,36 @@ import { noticeComponent } from '../web/components.ts';
 import type { Deps } from '../web/deps.ts';
 import { getPage, type PageRequest, type PageSide, postForm, receive } from '../web/page-route.ts';
 import type { Page } from '../web/pages/render.ts';
-import { type CallFrame, lastStep, stepNamed } from './frame.ts';
+import { type CallFrame, lastStep, notForThisEngine, stepNamed } from './frame.ts';
 import { stepPage } from './step-page.ts';
 
 type ShowPage = (tx: Tx, req: PageRequest, rejected?: RejectedForm) => Promise<Page>;
+
+/** What stands in the place of a step that the engine has no use for. */
+const withoutStep = (context: CallContext, why: string): StepBody => ({
+  forms: [],
+  slots: [
+    noticeComponent(why, {
+      link: { href: `${context.base}/steps/build`, label: 'If the valve gear was said wrong, put it right.' },
+    }),
+    ...notCoveredComponents(context),
+  ],
+});
 
 /** The page of a step. */
 const pageOf =
   (frame: CallFrame, deps: Deps, step: Step): ShowPage =>
   async (tx, req, rejected) => {
     const context = await loadContext(tx, req, step.catalogue ? { catalogue: 'whole' } : {});
+    const why = notForThisEngine(context, step.name);
+    if (why !== undefined && rejected === undefined)
+      return stepPage(
+        frame,
+        context,
+        { step: step.name, title: step.words.link },
+        withoutStep(context, why),
+        rejected,
+      );
     const open = step.open({ context, computations: deps.computations });
     return stepPage(frame, context, { step: step.name }, open.page({ context, req, rejected }), rejected);
   };
@@ -41,7 +63,7 @@ const correctionOf =
     const context = await loadContext(tx, req);
     const source = { context, computations: deps.computations };
     const id = req.params[correction.param] ?? '';
-    const { title, body: own } = correction.page(source, id, rejected);
+    const { title, body: own } = speaking(context.build.units, () => correction.page(source, id, rejected));
     const body = stopRestsOn(context, id) ? { forms: [], slots: [noticeComponent(STRUCK_BY_THE_DESK)] } : own;
     return stepPage(frame, context, { step: step.name, title }, body, rejected);
   };
@@ -71,7 +93,7 @@ export function stepRoutes(app: FastifyInstance, deps: Deps, frame: CallFrame, s
     for (const form of step.forms) {
       if (form.side !== undefined && form.side !== side) continue;
       const page = pageOfForm(frame, deps, step);
-      const run = (tx: Tx, req: PageRequest) => form.post(tx, req, deps.computations);
+      const run = (tx: Tx, req: PageRequest) => form.post(tx, req, deps);
       postForm(app, deps, { url: `${base}${form.path}`, side, page, run });
     }
     for (const correction of step.corrections) {

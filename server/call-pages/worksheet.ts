@@ -1,17 +1,21 @@
+import { speaking } from '../../shared/quantities/spoken-units.ts';
 import { GOALS, sentence } from '../../shared/schemas/words.ts';
 import type { CallContext } from '../call/context.ts';
 import { isStopped } from '../call/under-stop.ts';
 import type { Page } from '../web/pages/render.ts';
-import { type CallFrame, linkOf } from './frame.ts';
+import { type CallFrame, linkOf, stepsFor } from './frame.ts';
 import { stopFlag } from './report/call-summary.ts';
 
 /** Rows without a name, for readings that nobody foresaw. */
 const SPARE = ['', ''];
 
 /** A blank sheet for the bench: a line for all that is missing, and what each step puts on it. */
-export function worksheetPage(frame: CallFrame, context: CallContext): Page {
+export const worksheetPage = (frame: CallFrame, context: CallContext): Page =>
+  speaking(context.build.units, () => sheetOf(frame, context));
+
+function sheetOf(frame: CallFrame, context: CallContext): Page {
   const { call, build, base } = context;
-  const rows = frame.steps.map((step) => step.worksheet(context));
+  const rows = stepsFor(frame, context).map((step) => step.worksheet(context));
   return {
     template: 'worksheet',
     title: `Worksheet of call ${call.number}`,

@@ -1,20 +1,37 @@
 import { z } from 'zod';
 import { defined } from '../../shared/defined.ts';
 import { amountsIn } from '../../shared/quantities/amounts-in.ts';
+import { inSpoken } from '../../shared/quantities/authored.ts';
 import { formatQuantity } from '../../shared/quantities/format.ts';
+import { toldIn } from '../../shared/quantities/spoken-units.ts';
 import { fromSi } from '../../shared/quantities/units.ts';
 import { answerQuestion, asksForLash } from '../../shared/schemas/commands.ts';
 import { STEP_NAMES, type StepName } from '../../shared/steps.ts';
 import type { AnswerChoice } from '../mechanics/assessment/assessment.ts';
 import { keptWords } from '../mechanics/assessment/common/asked.ts';
 import { keepAnswer } from '../records/answers/answers.ts';
-import { choiceField, quantityField, textField } from '../web/forms/fields.ts';
+import {
+  choiceField,
+  type FormState,
+  numberField,
+  quantityField,
+  selectField,
+  textField,
+} from '../web/forms/fields.ts';
 import type { Fields } from '../web/forms/read-form.ts';
 import type { CallContext } from './context.ts';
 import type { PageForm } from './forms.ts';
 import { type StepForm, stepForm } from './step-form.ts';
+import { valveWords } from './valve-words.ts';
 
-const LABELS = { answer: 'What was found', value: 'How much lash was in it', words: 'In their own words' };
+const LABELS = {
+  answer: 'What was found',
+  value: 'How much lash was in it',
+  cylinder: 'Cylinder',
+  valve: 'Valve',
+  lean: 'How far it leans',
+  words: 'In plain words',
+};
 
 /** Something that is asked, with the answers it may have. */
 interface Answerable {
@@ -24,7 +41,10 @@ interface Answerable {
   readonly code: string;
   /** The step that shows it, and that is shown again once it is answered. */
   readonly step: StepName;
-  readonly answers: readonly Pick<AnswerChoice, 'code' | 'label' | 'takesValue' | 'value'>[];
+  readonly answers: readonly Pick<
+    AnswerChoice,
+    'code' | 'label' | 'takesValue' | 'takesLean' | 'takesValve' | 'value'
+  >[];
   readonly questionId?: string;
   readonly setUpId?: string;
 }
@@ -35,17 +55,29 @@ const offerField = (code: string): string => `offer-${code}`;
 const offersOf = ({ answers }: Answerable): Record<string, string> =>
   Object.fromEntries(
     answers.flatMap(({ code, value }) =>
-      value === undefined ? [] : [[offerField(code), formatQuantity(fromSi(value, 'in'))]],
+      value === undefined ? [] : [[offerField(code), formatQuantity(fromSi(value, toldIn('in')))]],
     ),
   );
 
 const takesValue = ({ answers }: Answerable): boolean => answers.some((each) => each.takesValue === true);
 
+/** Which valve it is, for an answer that names one. */
+const valveFields = (shown: FormState, context: CallContext) => [
+  numberField(shown, 'cylinder', LABELS.cylinder, {
+    inputmode: 'numeric',
+    optional: true,
+    hint: 'Of the one valve, where it is one.',
+    ...(context.side === 'bench' ? { big: true } : {}),
+  }),
+  selectField(shown, 'valve', LABELS.valve, valveWords(context), { first: 'Not said', optional: true }),
+];
+
 /** One of the answers, and what the person said to it. */
-export const answerForm = ({ side, base }: CallContext, of: Answerable): PageForm => ({
+export const answerForm = (context: CallContext, of: Answerable): PageForm => ({
   name: of.name,
-  action: `${base}/answers`,
+  action: `${context.base}/answers`,
   labels: LABELS,
+  schema: answerQuestion,
   hidden: {
     step: of.step,
     question: keptWords(of.ask),
@@ -65,16 +97,26 @@ export const answerForm = ({ side, base }: CallContext, of: Answerable): PageFor
         ...(takesValue(of)
           ? [
               quantityField(shown, 'value', LABELS.value, 'length', {
-                assume: 'in',
                 optional: true,
-                hint: 'As it was said: .018, 18 thou. Not known is left empty.',
-                ...(side === 'bench' ? { big: true } : {}),
+                hint: inSpoken('As it was said: .018, 18 thou. Not known is left empty.'),
+                ...(context.side === 'bench' ? { big: true } : {}),
+              }),
+            ]
+          : []),
+        ...(of.answers.some(({ takesValve }) => takesValve) ? valveFields(shown, context) : []),
+        ...(of.answers.some((each) => each.takesLean === true)
+          ? [
+              quantityField(shown, 'lean', LABELS.lean, 'angle', {
+                assume: 'deg',
+                optional: true,
+                hint: 'In degrees, seen from front or side. Not measured is left empty.',
+                ...(context.side === 'bench' ? { big: true } : {}),
               }),
             ]
           : []),
         textField(shown, 'words', LABELS.words, {
           optional: true,
-          ...(side === 'bench' ? { big: true } : {}),
+          ...(context.side === 'bench' ? { big: true } : {}),
         }),
       ],
     },
@@ -95,8 +137,12 @@ function withLash(posted: Fields): Fields {
   return value !== '' || amountsIn(words).length === 1 ? { ...posted, answer: 'set' } : posted;
 }
 
+/** An angle alone says that it leans. */
+const withLean = (posted: Fields): Fields =>
+  (posted.answer ?? '') === '' && (posted.lean ?? '') !== '' ? { ...posted, answer: 'leaning' } : posted;
+
 function answerFields(all: Fields): Fields {
-  const { answer = '', words = '', value = '', ...posted } = withLash(all);
+  const { answer = '', words = '', value = '', ...posted } = withLean(withLash(all));
   return {
     ...posted,
     // Words alone settle nothing: without one of the answers the form comes back with what was typed.

@@ -1,9 +1,11 @@
 import { type GoalPlan, planOf } from '../../shared/schemas/goals.ts';
+import { valveSaid } from '../../shared/schemas/words.ts';
 import { assessedFor } from '../assessment/assessed.ts';
 import type { Principal } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
 import type { RecordedEvent } from '../events/build-events.ts';
 import type { Assessment } from '../mechanics/assessment/assessment.ts';
+import { forBench } from '../mechanics/assessment/for-bench.ts';
 import { Failure } from '../problems/failure.ts';
 import type { Answer } from '../records/answers/answers.ts';
 import type { Arm } from '../records/arms/arms.ts';
@@ -82,7 +84,8 @@ function onKnownValve(setUp: SetUp, { details }: Assessment): SetUp {
 /** The call of a record as the side of the request sees it. */
 export function contextOf(req: PageAsked, callId: string, record: BuildRecord): CallContext {
   const call = callOf(record, callId);
-  const assessment = assessedFor(record, call);
+  const told = assessedFor(record, call);
+  const assessment = req.side === 'bench' ? forBench(told) : told;
   return {
     principal: req.principal,
     side: req.side,
@@ -109,4 +112,4 @@ export function contextOf(req: PageAsked, callId: string, record: BuildRecord): 
 
 /** `1 intake` */
 export const valveName = (of: { readonly cylinder: number; readonly valve: string }): string =>
-  `${of.cylinder} ${of.valve}`;
+  `${of.cylinder} ${valveSaid(of.valve)}`;

@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import { defined } from '../../shared/defined.ts';
 import type { Component } from '../../views/parts/components.ts';
 import { type FormState, textField } from '../web/forms/fields.ts';
+import { picksOf } from '../web/forms/picked-reading.ts';
 import { type Fields, type FormOptions, type FormReading, readForm } from '../web/forms/read-form.ts';
 import type { PageForm } from './forms.ts';
 
@@ -13,6 +14,7 @@ export function correctionForm(of: {
   readonly back: string;
   readonly labels: Readonly<Record<string, string>>;
   readonly initial?: Fields;
+  readonly schema: z.ZodObject;
   readonly slots: (shown: FormState) => readonly Component[];
   /** `Such as “jaws were cocked, read again”.` */
   readonly reasonHint: string;
@@ -22,6 +24,7 @@ export function correctionForm(of: {
     name: of.name,
     action: of.action,
     labels,
+    schema: of.schema,
     ...defined({ initial: of.initial }),
     groups: (shown) => [
       { slots: [...of.slots(shown), textField(shown, 'reason', labels.reason, { hint: of.reasonHint })] },
@@ -63,5 +66,5 @@ export function readCorrection<Schema extends z.ZodObject>(
   }
   const names = strikes ? [] : [value, ...along];
   const fields = Object.fromEntries(names.map((name) => [name, posted[name] ?? '']));
-  return readForm(schema, { ...fields, reason: posted.reason ?? '' }, options);
+  return readForm(schema, { ...fields, ...picksOf(posted), reason: posted.reason ?? '' }, options);
 }

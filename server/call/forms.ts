@@ -1,3 +1,4 @@
+import type { z } from 'zod';
 import { defined } from '../../shared/defined.ts';
 import type { ButtonData } from '../../views/parts/button.examples.ts';
 import type { Component } from '../../views/parts/components.ts';
@@ -25,6 +26,8 @@ export interface PageForm {
   readonly upload?: boolean;
   readonly hidden?: Readonly<Record<string, string>>;
   readonly initial?: Fields;
+  /** What reads it, where that is one schema by its own names: its fields then know what they can be. */
+  readonly schema?: z.ZodObject;
   readonly groups: (shown: FormState) => readonly FormGroup[];
 }
 
@@ -34,7 +37,7 @@ const isFor = (rejected: RejectedForm | undefined, name: string): rejected is Re
 /** What is in a form: what was typed into it, or else what is on record. */
 function shownIn(form: PageForm, rejected: RejectedForm | undefined): FormState {
   const shown = isFor(rejected, form.name) ? rejected : { ...FRESH, typed: form.initial ?? {} };
-  return { ...shown, prefix: form.name };
+  return { ...shown, prefix: form.name, ...defined({ schema: form.schema }) };
 }
 
 /** The form as a slot of the page. */

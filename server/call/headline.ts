@@ -1,14 +1,20 @@
+import { defined } from '../../shared/defined.ts';
 import type { StepName } from '../../shared/steps.ts';
 import type { HeadlineData } from '../../views/pages/call/pieces.ts';
 import type { Component } from '../../views/parts/components.ts';
 import type { Assessment, Headline } from '../mechanics/assessment/assessment.ts';
 import { keyOf } from '../mechanics/assessment/common/said.ts';
+import type { Told } from '../mechanics/assessment/ratio/said-of-set-up.ts';
 import type { CallContext } from './context.ts';
 
-const headlineComponent = (data: HeadlineData): Component => ({
-  template: '/pages/call/headline',
-  data,
-});
+/** The first sentence of several, and those behind it. */
+const SENTENCES = /^(.+?[.?!]”?) ([A-Z].*)$/s;
+
+/** Of the largest sentence of a page only the answer is large. */
+function headlineComponent(data: HeadlineData): Component {
+  const [, sentence = data.sentence, rest] = data.lead ? (SENTENCES.exec(data.sentence) ?? []) : [];
+  return { template: '/pages/call/headline', data: { ...data, sentence, ...defined({ rest }) } };
+}
 
 /** Headlines with what their judgements still need; the first one is the largest sentence of its page. */
 export const headlineComponents = (
@@ -33,6 +39,6 @@ export const stepHeadlines = ({ assessment }: CallContext, name: StepName, subje
     ),
   );
 
-/** Sentences about one thing, the first of them as the answer; what is lacking is said in each. */
-export const sentenceComponents = (sentences: readonly string[]): Component[] =>
-  sentences.map((sentence, index) => headlineComponent({ sentence, lead: index === 0 }));
+/** Sentences about one thing, the first of them as the answer; below each what it only counts of what is lacking. */
+export const sentenceComponents = (told: readonly Told[]): Component[] =>
+  told.map(({ sentence, more }, index) => headlineComponent({ sentence, lacks: more, lead: index === 0 }));

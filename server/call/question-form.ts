@@ -17,6 +17,9 @@ export interface Cards {
   readonly faulty: boolean;
 }
 
+/** Where the card of a question stands on its page, by its place in the assessment. */
+export const cardId = (at: number): string => `question-${at}`;
+
 function card({ answers }: CallContext, question: AssessedQuestion, id: string): Component {
   const { about, weight, ask, size, test, answered } = question;
   const kept = answers.find((each) => each.id === answered?.entryId);
@@ -61,7 +64,7 @@ function asked(
   return {
     slot: {
       template: '/pages/call/pair',
-      data: { slots: [card(context, question, `question-${at}`), below] },
+      data: { slots: [card(context, question, cardId(at)), below] },
     },
     form,
   };

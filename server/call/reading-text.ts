@@ -1,3 +1,4 @@
+import { asEntered } from '../../shared/quantities/as-entered.ts';
 import { READING_KINDS } from '../../shared/schemas/words.ts';
 import type { Reading } from '../records/readings/readings.ts';
 
@@ -7,6 +8,6 @@ export function readingWords({
   pass,
   atLobeLift,
 }: Pick<Reading, 'kind' | 'pass' | 'atLobeLift'>): string {
-  const at = atLobeLift === undefined ? '' : `, at ${atLobeLift.readAs} of lobe lift`;
+  const at = atLobeLift === undefined ? '' : `, at ${asEntered(atLobeLift.readAs)} of lobe lift`;
   return `${READING_KINDS[kind]}${at}${kind.startsWith('stated-') ? '' : `, pass ${pass}`}`;
 }

@@ -62,6 +62,19 @@ export function withoutNote({ note: _, ...table }: TableData): TableData {
   return table;
 }
 
+/** On paper what a figure is asked stands above the table, and no link leads there. */
+export const withAsksAbove = (table: TableData): TableData => ({
+  ...table,
+  rows: table.rows.map((row) => ({
+    ...row,
+    cells: row.cells.map((cell) =>
+      typeof cell === 'string' || (cell.asks ?? []).length === 0
+        ? cell
+        : { ...cell, asks: [{ text: 'asked above' }] },
+    ),
+  })),
+});
+
 /** On paper a drawing stands without its table: the figures are beside it already. */
 export function withoutTable({ table: _, ...drawing }: DrawingData): DrawingData {
   return drawing;

@@ -8,7 +8,7 @@ import { callIdOf } from './context.ts';
 import { type CorrectedFields, readCorrection } from './correction-form.ts';
 import type { RejectedForm, StepBody } from './forms.ts';
 import type { StepSource } from './step.ts';
-import { addressOf, type Destination, type FormSource } from './step-form.ts';
+import { addressOf, type Destination, type FormSource, spokenIn } from './step-form.ts';
 
 /** How an entry of a step is put right or struck out: its page, and what is posted there. */
 export interface EntryCorrection {
@@ -33,7 +33,7 @@ export function entryCorrection<Schema extends z.ZodObject, Entry>(of: {
   readonly param: string;
   readonly schema: Schema;
   fields(entry: Entry, posted: Fields): CorrectedFields;
-  find(source: Omit<FormSource, 'computations'>, id: string): Promise<Entry>;
+  find(source: Omit<FormSource, 'computations' | 'now'>, id: string): Promise<Entry>;
   units?(entry: Entry): FormOptions;
   /** The page of one entry out of the call's context. */
   page(
@@ -44,7 +44,7 @@ export function entryCorrection<Schema extends z.ZodObject, Entry>(of: {
   replace(
     input: z.output<Schema>,
     entry: Entry,
-    source: Omit<FormSource, 'computations'>,
+    source: Omit<FormSource, 'computations' | 'now'>,
     id: string,
   ): Promise<Destination>;
 }): EntryCorrection {
@@ -62,7 +62,7 @@ export function entryCorrection<Schema extends z.ZodObject, Entry>(of: {
         of.schema,
         req.fields,
         of.fields(entry, req.fields),
-        of.units?.(entry) ?? { lengths: 'in' },
+        of.units?.(entry) ?? (await spokenIn(tx, req.principal, call)),
       );
       if (!read.ok) return { faults: read.faults, typed: req.fields };
       return addressOf(req, await of.replace(read.data, entry, source, id));

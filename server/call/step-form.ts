@@ -2,12 +2,16 @@ import type { z } from 'zod';
 import { defined } from '../../shared/defined.ts';
 import { InputFaults } from '../../shared/problems/faults.ts';
 import type { Principal } from '../auth/principal.ts';
-import type { Registered } from '../compute/registry.ts';
 import type { Tx } from '../database/database.ts';
+import { unitsOfBuild } from '../records/builds/units.ts';
 import { type Call, getCall } from '../records/calls/calls.ts';
+import type { Deps } from '../web/deps.ts';
 import { type Fields, type FormOptions, readForm } from '../web/forms/read-form.ts';
 import type { FormAnswer, PageRequest } from '../web/page-route.ts';
 import { baseOf, callIdOf } from './context.ts';
+
+/** What of the service a form may use. */
+type Served = Pick<Deps, 'computations' | 'now'>;
 
 /** What a form of a step is run with beside what was typed. */
 export interface FormSource {
@@ -15,7 +19,8 @@ export interface FormSource {
   readonly req: PageRequest;
   readonly principal: Principal;
   readonly call: Call;
-  readonly computations: ReadonlyMap<string, Registered>;
+  readonly computations: Served['computations'];
+  readonly now: Date;
 }
 
 /** A form that a step posts: its path below the call, and what it does. */
@@ -28,13 +33,17 @@ export interface StepForm {
   readonly schema?: z.ZodObject;
   /** Fields that it reads by itself beside those of the schema. */
   readonly beside: readonly string[];
-  post(tx: Tx, req: PageRequest, computations: ReadonlyMap<string, Registered>): Promise<FormAnswer>;
+  post(tx: Tx, req: PageRequest, served: Served): Promise<FormAnswer>;
 }
 
 /** Where a form leads: a step with what its address says, the call's next step, or a page beside the steps. */
 export type Destination = { readonly step: string } | { readonly page: string };
 
-const INCHES: FormOptions = { lengths: 'in' };
+/** How numbers without a unit are read: in the units that the call is spoken in. */
+export async function spokenIn(tx: Tx, principal: Principal, call: Call): Promise<FormOptions> {
+  const units = await unitsOfBuild(tx, principal, call.buildId);
+  return { lengths: units === 'metric' ? 'mm' : 'in' };
+}
 
 export function addressOf(req: PageRequest, to: Destination): FormAnswer {
   const base = baseOf(req);
@@ -47,9 +56,10 @@ async function atFields(req: PageRequest, work: () => Promise<FormAnswer>): Prom
     return await work();
   } catch (error) {
     if (!(error instanceof InputFaults)) throw error;
-    const faults = error.faults.map(({ pointer, detail }) => ({
+    const faults = error.faults.map(({ pointer, detail, ambiguities }) => ({
       field: pointer.slice(1).replaceAll('/', '.'),
       detail,
+      ...defined({ ambiguities }),
     }));
     return { faults, typed: req.fields };
   }
@@ -65,7 +75,7 @@ export function stepForm<Schema extends z.ZodObject>(form: {
   fields?(posted: Fields, source: FormSource): Fields | Promise<Fields>;
   /** What stands in the form when it comes back with a fault; left out, what was typed. */
   back?(posted: Fields): Fields;
-  /** How numbers without a unit are read; left out, in inches. */
+  /** How numbers without a unit are read; left out, as the call is spoken. */
   units?(source: FormSource): FormOptions | Promise<FormOptions>;
   run(input: z.output<Schema>, source: FormSource): Promise<Destination | FormAnswer>;
 }): StepForm {
@@ -73,11 +83,15 @@ export function stepForm<Schema extends z.ZodObject>(form: {
     path: form.path,
     beside: form.beside ?? [],
     ...defined({ side: form.side, schema: form.fields === undefined ? form.schema : undefined }),
-    async post(tx, req, computations) {
+    async post(tx, req, { computations, now }) {
       const call = await getCall(tx, req.principal, callIdOf(req));
-      const source: FormSource = { tx, req, principal: req.principal, call, computations };
+      const source: FormSource = { tx, req, principal: req.principal, call, computations, now: now() };
       const fields = (await form.fields?.(req.fields, source)) ?? req.fields;
-      const read = readForm(form.schema, fields, (await form.units?.(source)) ?? INCHES);
+      const read = readForm(
+        form.schema,
+        fields,
+        (await form.units?.(source)) ?? (await spokenIn(tx, req.principal, call)),
+      );
       if (!read.ok) return { faults: read.faults, typed: form.back?.(req.fields) ?? req.fields };
       return atFields(req, async () => {
         const done = await form.run(read.data, source);
@@ -97,10 +111,10 @@ export function freeForm(form: {
     path: form.path,
     beside: [],
     ...defined({ side: form.side }),
-    async post(tx, req, computations) {
+    async post(tx, req, { computations, now }) {
       const call = await getCall(tx, req.principal, callIdOf(req));
       return atFields(req, async () => {
-        const done = await form.run({ tx, req, principal: req.principal, call, computations });
+        const done = await form.run({ tx, req, principal: req.principal, call, computations, now: now() });
         return 'step' in done || 'page' in done ? addressOf(req, done) : done;
       });
     },

@@ -1,3 +1,4 @@
+import { speaking } from '../../shared/quantities/spoken-units.ts';
 import type { StepName } from '../../shared/steps.ts';
 import type { Registered } from '../compute/registry.ts';
 import type { PageAsked } from '../web/page-route.ts';
@@ -95,14 +96,15 @@ export function defineStep<const Name extends StepName, Loaded, Told extends Tel
     forms,
     corrections,
     told,
-    worksheet: (context) => definition.worksheet(context),
+    worksheet: (context) => speaking(context.build.units, () => definition.worksheet(context)),
     open(source) {
-      const loaded = definition.load(source);
+      const { units } = source.context.build;
+      const loaded = speaking(units, () => ({ it: definition.load(source) })).it;
       return {
-        page: (input) => definition.page(loaded, input),
-        cautions: () => definition.cautions(loaded, source.context),
-        report: () => definition.report(loaded, source.context),
-        takeover: () => definition.takeover(loaded, source.context),
+        page: (input) => speaking(units, () => definition.page(loaded, input)),
+        cautions: () => speaking(units, () => definition.cautions(loaded, source.context)),
+        report: () => speaking(units, () => definition.report(loaded, source.context)),
+        takeover: () => speaking(units, () => definition.takeover(loaded, source.context)),
       };
     },
   };

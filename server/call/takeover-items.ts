@@ -8,8 +8,8 @@ export interface TakeoverItem extends CardItem {
   readonly card: 'raw' | 'marks' | 'swaps' | 'of-goal' | 'of-any-goal' | 'limits';
 }
 
-/** A length as it was read, without its unit. */
-export const withoutUnit = (text: string): string => text.replaceAll(/ in\b/g, '');
+/** A quantity as it is told, without its unit. */
+export const withoutUnit = (text: string): string => text.replaceAll(/ (?:in|mm|lb|N)\b/g, '');
 
 /** `.847, .848, .847 in`: the unit once, behind the last of those that share it. */
 export const listed = (texts: readonly string[], between = ', '): string =>

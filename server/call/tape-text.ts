@@ -1,4 +1,4 @@
-import { GOALS } from '../../shared/schemas/words.ts';
+import { GOALS, UNIT_SYSTEMS } from '../../shared/schemas/words.ts';
 import { BUILD_EVENTS } from '../records/builds/events.ts';
 import { CALL_EVENTS } from '../records/calls/events.ts';
 import { PHOTOGRAPH_EVENTS } from '../records/photographs/events.ts';
@@ -16,6 +16,7 @@ export const CALL_TOLD = {
     'call-closed': ({ outcome }) => ({ kind: 'note', text: `Call closed: ${outcome}` }),
   }),
   ...tellEvents(BUILD_EVENTS, {
+    'units-chosen': ({ units }) => ({ kind: 'note', text: `Spoken in ${UNIT_SYSTEMS[units].toLowerCase()}` }),
     'build-revised': ({ revision, reason }) => ({
       kind: 'note',
       text: `Build revision ${revision}${ifSaid(': ', reason)}`,

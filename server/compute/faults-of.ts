@@ -1,4 +1,5 @@
-import type { z } from 'zod';
+import { z } from 'zod';
+import { defined } from '../../shared/defined.ts';
 import { FAULT_CODES, type FaultCode, type InputFault } from '../../shared/problems/faults.ts';
 import { pointerOf, valueAt } from '../../shared/problems/pointer.ts';
 
@@ -74,6 +75,19 @@ function isCountOfNoList(issue: Issue, all: readonly Issue[]): boolean {
   return all.some((other) => other.code === 'invalid_type' && pointerOf(other.path) === pointer);
 }
 
+const possible = z.array(
+  z.object({
+    readAs: z.string(),
+    quantity: z.object({ value: z.number(), unit: z.string() }),
+    question: z.string(),
+  }),
+);
+
+/** What an entry can be read as, where the schema asks instead of taking one. */
+function ambiguitiesOf(issue: Issue): InputFault['ambiguities'] {
+  return issue.code === 'custom' ? possible.safeParse(issue.params?.ambiguities).data : undefined;
+}
+
 function faultsOfIssue(issue: Issue, body: unknown): InputFault[] {
   const pointer = pointerOf(issue.path);
   if (issue.code === 'unrecognized_keys') {
@@ -84,7 +98,9 @@ function faultsOfIssue(issue: Issue, body: unknown): InputFault[] {
     }));
   }
   const code = codeOf(issue, pointer === '' ? body : valueAt(body, pointer));
-  return [{ pointer, code, detail: detailOf(issue, code) }];
+  return [
+    { pointer, code, detail: detailOf(issue, code), ...defined({ ambiguities: ambiguitiesOf(issue) }) },
+  ];
 }
 
 /** Every fault of a body that its schema refused, each at its own JSON pointer with what came. */

@@ -1,5 +1,6 @@
 import type { ArmPlacementTable, ArmTable, BuildRevisionTable, BuildTable } from './tables/builds.ts';
 import type { BuilderSessionTable, CallTable, PresenceTable, ShareLinkTable } from './tables/calls.ts';
+import type { GapScanTable } from './tables/gap-scans.ts';
 import type { LashLogTable, TipMarkTable } from './tables/marks-and-lash.ts';
 import type { AnswerTable, ReadingTable, SetUpStatementTable, SetUpTable } from './tables/measuring.ts';
 import type { PartFamilyTable, PartInHandTable, PartReadingTable } from './tables/parts.ts';
@@ -49,5 +50,6 @@ export interface Tables {
   shop_limit: ShopLimitTable;
   valve_reading: ValveReadingTable;
   tip_mark: TipMarkTable;
+  gap_scan: GapScanTable;
   lash_log: LashLogTable;
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { formatFigure } from '../../shared/quantities/format.ts';
+import { toldIn } from '../../shared/quantities/spoken-units.ts';
 import type { UnitSystem } from '../../shared/quantities/units.ts';
 import type { DrawingData } from '../../views/parts/drawing.examples.ts';
 
@@ -31,7 +32,7 @@ export function rulerOf(system: UnitSystem): Ruler {
     const short = Number(value.toFixed(finest)) === Number(value.toFixed(finest - 1));
     return formatFigure({ value, unit }, { places: short ? finest - 1 : finest });
   };
-  return { unit, of, figure, text: (inches) => `${figure(inches)} ${unit}` };
+  return { unit, of, figure, text: (inches) => `${figure(inches)} ${toldIn(unit)}` };
 }
 
 /** What a drawing is made for: the prefix of its ids, and the unit of its lengths. */

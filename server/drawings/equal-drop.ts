@@ -1,3 +1,4 @@
+import { inSpoken } from '../../shared/quantities/authored.ts';
 import { curve, type Point } from './curve.ts';
 import { levelDimension } from './dimension.ts';
 import type { Drawing } from './drawing.ts';
@@ -34,7 +35,9 @@ export function equalDrop(id: string): Drawing {
   return {
     id,
     title: 'Equal drop on either side of the peak',
-    desc: 'The indicator stands on the lifter. Zero it at full lift, back up past the drop and come up again to .050 in under the peak: read the wheel. Go on over the peak, down to the same .050 in: read the wheel again. The centreline is midway between the two readings.',
+    desc: inSpoken(
+      'The indicator stands on the lifter. Zero it at full lift, back up past the drop and come up again to .050 in under the peak: read the wheel. Go on over the peak, down to the same .050 in: read the wheel again. The centreline is midway between the two readings.',
+    ),
     viewBox: '0 0 320 276',
     svg:
       line('draw-axis', 16, BASE, 304, BASE) +
@@ -51,7 +54,7 @@ export function equalDrop(id: string): Drawing {
       dialAt(after, -1.9) +
       path('draw-dim', `M${at(after + 36)} ${PEAK - 16}V${PEAK}`, { 'marker-end': 'url(#arrow)' }) +
       path('draw-dim', `M${at(after + 36)} ${level + 16}V${level}`, { 'marker-end': 'url(#arrow)' }) +
-      label(after + 44, level - 8, '.050') +
+      label(after + 44, level - 8, inSpoken('.050')) +
       label(MIDDLE, 66, 'peak', { anchor: 'middle', soft: true }) +
       levelDimension({ y: 232, from: before, to: MIDDLE, text: 'half', outline: BASE + 18 }) +
       levelDimension({ y: 232, from: MIDDLE, to: after, text: 'half', outline: BASE + 18 }) +

@@ -9,23 +9,20 @@ interface GapScan {
   readonly least: number;
   readonly atCrankAngle: number;
   readonly limit: number;
-  /** The three readings that the parabola goes through; none at an edge. */
-  readonly through: readonly Point[];
+  /** The parabola: between which crank angles, and how fast it bends [in/deg²]; none at an edge. */
+  readonly fit?: { readonly from: number; readonly to: number; readonly bend: number };
 }
 
 /** Points past this many would only blacken the sheet; the table has them all. */
 const MOST_MARKS = 60;
 const PIECES = 40;
 
-/** The parabola that has its least at a place, through a point beside it. */
-function parabola({ least, atCrankAngle, through }: GapScan): Point[] {
-  const [first, last] = [through[0], through.at(-1)];
-  if (first === undefined || last === undefined) return [];
-  const farther = atCrankAngle - first[0] > last[0] - atCrankAngle ? first : last;
-  const bend = (farther[1] - least) / (farther[0] - atCrankAngle) ** 2;
+/** The parabola over its stretch, from its least up. */
+function parabola({ least, atCrankAngle, fit }: GapScan): Point[] {
+  if (fit === undefined) return [];
   return Array.from({ length: PIECES + 1 }, (_, piece): Point => {
-    const angle = first[0] + ((last[0] - first[0]) * piece) / PIECES;
-    return [angle, least + bend * (angle - atCrankAngle) ** 2];
+    const angle = fit.from + ((fit.to - fit.from) * piece) / PIECES;
+    return [angle, least + fit.bend * (angle - atCrankAngle) ** 2];
   });
 }
 
@@ -55,7 +52,7 @@ export function gapScan(data: GapScan, { id, ruler }: DrawnFor): Drawing {
       uprightAxis(y, plot, `gap, ${ruler.unit}`) +
       levelAxis(x, plot, 'crank degrees after TDC') +
       path('draw-limit', `M${at(plot.left)} ${at(limitY)}H${at(plot.right)}`) +
-      (data.through.length === 0 ? '' : curve('draw-moving', parabola(data).map(place))) +
+      (data.fit === undefined ? '' : curve('draw-moving', parabola(data).map(place))) +
       readings
         .slice(0, MOST_MARKS)
         .map((reading) => circle('draw-outline', ...place(reading), 3))

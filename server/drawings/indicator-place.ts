@@ -1,3 +1,4 @@
+import { inSpoken } from '../../shared/quantities/authored.ts';
 import type { Drawing } from './drawing.ts';
 import { at, circle, label, line, path } from './svg.ts';
 
@@ -100,7 +101,8 @@ const SAID: Readonly<Record<IndicatorPlace, { title: string; desc: string; befor
 
 /** Where the plunger rests and which way the hand runs, before the first pass is read. */
 export function indicatorPlace(place: IndicatorPlace, id: string): Drawing {
-  const { title, desc, before } = SAID[place];
+  const { title, desc } = SAID[place];
+  const before = inSpoken(SAID[place].before);
   return {
     id,
     title,

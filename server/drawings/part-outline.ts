@@ -12,7 +12,7 @@ export const FROM_ABOVE = {
 } as const;
 
 /** What is to be looked at stands in the accent. */
-export interface Shown {
+interface Shown {
   readonly roller: boolean;
   readonly hole: boolean;
   readonly rings: boolean;

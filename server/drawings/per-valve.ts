@@ -1,10 +1,13 @@
 import { formatFigure } from '../../shared/quantities/format.ts';
+import { toldIn } from '../../shared/quantities/spoken-units.ts';
 import type { Drawing, DrawnFor } from './drawing.ts';
 import { at, label, line, path } from './svg.ts';
 
 /** One valve's figure in inches: a best value, or the ends it lies between; nothing where it was not read. */
 export interface ValveBar {
   readonly cylinder: number;
+  /** What it is called below its bar; left out, by its cylinder. */
+  readonly name?: string;
   readonly value?: number;
   readonly low?: number;
   readonly high?: number;
@@ -33,6 +36,8 @@ const BOTTOM = 188;
 const MIDDLE = (TOP + BOTTOM) / 2;
 
 /** Inches to each side of the median that fit: twice the limit, or as far as the farthest valve. */
+const nameOf = ({ cylinder, name }: ValveBar): string => name ?? String(cylinder);
+
 function reachOf({ bars, median, oddBeyond }: PerValve): number {
   const off = bars.flatMap(({ value, low, high }) =>
     [value, low, high].flatMap((each) => (each === undefined ? [] : [Math.abs(each - median)])),
@@ -68,7 +73,7 @@ export function perValve(data: PerValve, { id, ruler }: DrawnFor): Drawing {
   const offOf = ({ off, value }: ValveBar) => off ?? (value ?? data.median) - data.median;
   const odd = data.bars.filter((bar) => bar.odd);
   const names = data.bars.map((bar, index) =>
-    label(x(index), BOTTOM + 16, String(bar.cylinder), {
+    label(x(index), BOTTOM + 16, nameOf(bar), {
       anchor: 'middle',
       ...(bar.odd ? { className: 'draw-text-strong' } : {}),
     }),
@@ -92,7 +97,7 @@ export function perValve(data: PerValve, { id, ruler }: DrawnFor): Drawing {
     desc: `Median ${ruler.text(data.median)}.${
       odd.length === 0
         ? ''
-        : ` Odd: ${odd.map((bar) => `${bar.cylinder}${bar.value === undefined ? '' : ` at ${ruler.text(bar.value)}`}`).join(', ')}.`
+        : ` Odd: ${odd.map((bar) => `${nameOf(bar)}${bar.value === undefined ? '' : ` at ${ruler.text(bar.value)}`}`).join(', ')}.`
     }`,
     viewBox: '0 0 320 228',
     svg:
@@ -110,12 +115,12 @@ export function perValve(data: PerValve, { id, ruler }: DrawnFor): Drawing {
       columns: [
         { label: 'Cylinder' },
         { label: `Reading, ${ruler.unit}`, number: true },
-        { label: 'From the others’ median, in', number: true },
+        { label: `From the others’ median, ${toldIn('in')}`, number: true },
       ],
       rows: data.bars.map((bar) => ({
         odd: bar.odd,
         cells: [
-          String(bar.cylinder),
+          nameOf(bar),
           readingOf(bar, ruler.figure),
           bar.value === undefined ? '' : offSaid(offOf(bar)),
         ],

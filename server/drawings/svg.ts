@@ -9,7 +9,7 @@ const ESCAPES: Readonly<Record<string, string>> = {
   "'": '&#39;',
 };
 
-export const escaped = (text: string): string => text.replace(/[&<>"']/g, (mark) => ESCAPES[mark] ?? mark);
+const escaped = (text: string): string => text.replace(/[&<>"']/g, (mark) => ESCAPES[mark] ?? mark);
 
 /** A coordinate with two decimals: finer than any screen shows. */
 export function at(value: number): string {

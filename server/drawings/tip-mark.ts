@@ -2,9 +2,6 @@ import { levelDimension } from './dimension.ts';
 import type { Drawing, DrawnFor } from './drawing.ts';
 import { at, circle, label, path } from './svg.ts';
 
-/** Where a mark sits on the stem's end. */
-export type MarkPlace = 'centred' | 'valley' | 'exhaust' | 'sideways';
-
 interface Seen {
   /** The stem's middle on the sheet, and its radius. */
   readonly x: number;

@@ -1,3 +1,4 @@
+import { inSpoken } from '../../shared/quantities/authored.ts';
 import { arc, type Spoke, spokes, wheel } from './degree-wheel.ts';
 import type { Drawing } from './drawing.ts';
 import { label } from './svg.ts';
@@ -47,12 +48,12 @@ export function wheelEvents(id: string, side: 'intake' | 'exhaust'): Drawing {
   const [opens = '', closes = ''] = told;
   return sheet(id, {
     title: `Where the ${side} opens and closes`,
-    desc: `The ${side} opens, told in degrees ${opens}, and closes, told in degrees ${closes}, both with the lifter at the same rise, usually .050 in. The arc between is the duration.`,
+    desc: `The ${side} opens, told in degrees ${opens}, and closes, told in degrees ${closes}, both with the lifter at the same rise, usually ${inSpoken('.050 in')}. The arc between is the duration.`,
     arcs: arc('draw-outline', from, to, 64),
     spokes: [
       { at: from, name: 'opens', figure: opens.replace(' or ', '/'), moving: true },
       { at: to, name: 'closes', figure: closes.replace(' or ', '/'), moving: true },
     ],
-    lines: ['lifter at .050 both times, crank turns clockwise'],
+    lines: [inSpoken('lifter at .050 both times, crank turns clockwise')],
   });
 }

@@ -54,7 +54,7 @@ export function topDeadCentre(
 }
 
 /** A reading or an event on the wheel. */
-export interface Mark {
+interface Mark {
   /** Degrees after TDC. */
   readonly at: number;
   readonly name: string;

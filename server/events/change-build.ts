@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import type { UnitSystem } from '../../shared/quantities/units.ts';
 import { author, type Principal, requireBuild } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
 import { notifyAtCommit } from '../database/statements.ts';
@@ -23,6 +24,7 @@ interface Command {
     readonly label: string;
     readonly revision: number;
     readonly version: number;
+    readonly units: UnitSystem;
   };
   readonly emit: Emit;
 }
@@ -73,7 +75,7 @@ export async function changeBuild<T>(
   requireBuild(principal, buildId, 'write');
   const row = await tx
     .selectFrom('build')
-    .select(['id', 'label', 'revision', 'last_seq'])
+    .select(['id', 'label', 'revision', 'last_seq', 'units'])
     .where('shop_id', '=', principal.shopId)
     .where('id', '=', buildId)
     .forUpdate()
@@ -83,7 +85,7 @@ export async function changeBuild<T>(
   const answer = await work({
     tx,
     principal,
-    build: { id: row.id, label: row.label, revision: row.revision, version: row.last_seq },
+    build: { id: row.id, label: row.label, revision: row.revision, version: row.last_seq, units: row.units },
     emit: async ({ name }, data) => {
       const seq = row.last_seq + lines.length + 1;
       lines.push({ seq, kind: name, data });

@@ -1,3 +1,4 @@
+import type { InputFaults } from '../../shared/problems/faults.ts';
 import type { ProblemCode } from './registry.ts';
 
 /** An expected failure of an operation; its code decides status and public message. */
@@ -27,3 +28,15 @@ export class ServiceBusy extends Failure {
 }
 
 export const notFound = (what: string) => new Failure('not-found', `no such ${what}`);
+
+/** A refusal with what else the client is told: of a sheet that was refused, what its readings are asked. */
+export class RefusedWith extends Error {
+  readonly refusal: Failure | InputFaults;
+  readonly questions: readonly object[];
+  constructor(refusal: Failure | InputFaults, questions: readonly object[]) {
+    super(refusal.message, { cause: refusal });
+    this.name = 'RefusedWith';
+    this.refusal = refusal;
+    this.questions = questions;
+  }
+}

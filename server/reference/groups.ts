@@ -34,7 +34,7 @@ const GROUPS: readonly { readonly title: string; readonly names: readonly string
   },
   {
     title: 'Rocker geometry',
-    names: ['arm-lengths', 'roller-sweep', 'stand-height', 'pushrod-length', 'linkage'],
+    names: ['arm-lengths', 'follower-ratio', 'roller-sweep', 'stand-height', 'pushrod-length', 'linkage'],
   },
   { title: 'Adjusters and lash', names: ['adjuster', 'lifter-preload', 'lash-shim', 'lash-hot-cold'] },
   { title: 'What fits', names: ['fastener-for-hole', 'thread', 'cover-room'] },

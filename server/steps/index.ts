@@ -9,9 +9,11 @@ import { camStep } from './cam/step.ts';
 import { consequencesStep } from './consequences/step.ts';
 import { geometryStep } from './geometry/step.ts';
 import { identifyStep } from './identify/step.ts';
+import { noiseStep } from './noise/step.ts';
 import { notesStep } from './notes/step.ts';
 import { partsStep } from './parts/step.ts';
 import { ratioStep } from './ratio/step.ts';
+import { scanStep } from './scan/step.ts';
 import { sheetStep } from './sheet/step.ts';
 import { timingStep } from './timing/step.ts';
 import { triageStep } from './triage/step.ts';
@@ -25,10 +27,12 @@ const BY_NAME: { readonly [Name in StepName]: Step<Name> } = {
   identify: identifyStep,
   ratio: ratioStep,
   sheet: sheetStep,
+  scan: scanStep,
   consequences: consequencesStep,
   geometry: geometryStep,
   timing: timingStep,
   adjuster: adjusterStep,
+  noise: noiseStep,
   notes: notesStep,
 };
 
@@ -43,6 +47,7 @@ export const TOLD: Readonly<Record<EventName, Tell>> = {
   ...identifyStep.told,
   ...ratioStep.told,
   ...sheetStep.told,
+  ...scanStep.told,
   ...consequencesStep.told,
   ...geometryStep.told,
   ...adjusterStep.told,

@@ -1,8 +1,11 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest, HTTPMethods } from 'fastify';
 import { z } from 'zod';
+import { InputFaults } from '../../shared/problems/faults.ts';
 import type { Sendable, Sent } from '../../shared/schemas/answer.ts';
 import type { Principal } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
+import { Failure, RefusedWith } from '../problems/failure.ts';
+import type { ProblemCode } from '../problems/registry.ts';
 import { problemResponses } from './api-schemas.ts';
 import type { Deps } from './deps.ts';
 import { asApiPrincipal } from './principals.ts';
@@ -87,6 +90,25 @@ export function readRoute<P extends z.ZodType, Q extends z.ZodType, A extends z.
   });
 }
 
+const ASKED_WITH: ReadonlySet<ProblemCode> = new Set(['held', 'version-stale']);
+
+/** A refusal of what was sent, with what it would be asked; any other failure as it is. */
+async function withQuestions(
+  error: unknown,
+  asked: () => Promise<readonly object[]> | undefined,
+): Promise<unknown> {
+  const refused = error instanceof InputFaults || (error instanceof Failure && ASKED_WITH.has(error.code));
+  if (!refused) return error;
+  try {
+    const questions = (await asked()) ?? [];
+    return questions.length === 0 ? error : new RefusedWith(error, questions);
+  } catch (other) {
+    // A build that is not the caller’s stays unseen: the refusal is told as if nothing was looked up.
+    if (other instanceof Failure) return error;
+    throw other;
+  }
+}
+
 /** A JSON route that changes something: one transaction with its event, replayed for a known key. */
 export function commandRoute<P extends z.ZodType, B extends z.ZodType, A extends z.ZodObject>(
   app: FastifyInstance,
@@ -99,6 +121,8 @@ export function commandRoute<P extends z.ZodType, B extends z.ZodType, A extends
     readonly status: 200 | 201;
     readonly answer: A;
     run(tx: Tx, req: Given<z.output<P>, undefined, z.output<B>>): Promise<Done<A>>;
+    /** Questions that go along with a refusal, of the body as it came. */
+    asked?(tx: Tx, req: Given<z.output<P>, undefined, unknown>): Promise<readonly object[]>;
   },
 ): void {
   const { body } = route;
@@ -115,14 +139,9 @@ export function commandRoute<P extends z.ZodType, B extends z.ZodType, A extends
       const outcome = await asApiPrincipal(
         request,
         deps,
-        (tx, principal) => {
-          const req = {
-            principal,
-            params: checkedParams(route.params, request.params),
-            query: undefined,
-            body: checked(body, request.body ?? {}),
-            request,
-          };
+        async (tx, principal) => {
+          const params = checkedParams(route.params, request.params);
+          const sent = { principal, params, query: undefined, body: request.body, request };
           const command = {
             method: request.method,
             path: request.url.split('?')[0] ?? '',
@@ -130,10 +149,17 @@ export function commandRoute<P extends z.ZodType, B extends z.ZodType, A extends
             key: idempotencyKey(request.headers['idempotency-key']),
             whileRunning: 'refuse' as const,
           };
-          return runOnce(tx, principal, command, async () => ({
-            status: route.status,
-            ...(await deps.guard(tx, principal, () => route.run(tx, req))),
-          }));
+          try {
+            const req = { ...sent, body: checked(body, request.body ?? {}) };
+            return await runOnce(tx, principal, command, async () => ({
+              status: route.status,
+              ...(await deps.guard(tx, principal, () => route.run(tx, req))),
+            }));
+          } catch (error) {
+            throw route.asked === undefined
+              ? error
+              : await withQuestions(error, () => route.asked?.(tx, sent));
+          }
         },
         'write',
       );

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { FAULT_CODES } from '../../shared/problems/faults.ts';
+import { quantityView } from '../../shared/schemas/answer-parts.ts';
 import { keysOf } from '../../shared/schemas/words.ts';
 import { PROBLEMS } from '../problems/registry.ts';
 
@@ -21,9 +22,20 @@ export const problemSchema = z
           code: z.enum(FAULT_CODES),
           detail: z.string(),
           received: z.unknown().optional().meta({ description: 'what came there' }),
+          ambiguities: z
+            .array(z.object({ readAs: z.string(), quantity: quantityView, question: z.string() }))
+            .optional()
+            .meta({
+              description:
+                'what it can be read as: send the meant one as value and unit, with what was typed as typed',
+            }),
         }),
       )
       .optional(),
+    questions: z
+      .array(z.record(z.string(), z.unknown()))
+      .optional()
+      .meta({ description: 'what the readings that were sent are asked, where a sheet was refused' }),
   })
   .meta({ id: 'Problem', description: 'RFC 9457 problem details' });
 

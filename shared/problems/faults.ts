@@ -13,12 +13,21 @@ export const FAULT_CODES = [
 
 export type FaultCode = (typeof FAULT_CODES)[number];
 
+/** One of several things that an entry can mean, with the question that settles it. */
+export interface PossibleReading {
+  readonly readAs: string;
+  readonly quantity: { readonly value: number; readonly unit: string };
+  readonly question: string;
+}
+
 /** One fault of an input: where (JSON pointer), which code, a sentence, and what came. */
 export interface InputFault {
   readonly pointer: string;
   readonly code: FaultCode;
   readonly detail: string;
   readonly received?: unknown;
+  /** What it can be read as there: send the one that was meant as value and unit, with what was typed. */
+  readonly ambiguities?: readonly PossibleReading[];
 }
 
 /** Thrown by an operation whose input can't be taken; carries every fault found. */

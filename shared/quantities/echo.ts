@@ -36,7 +36,7 @@ function showFraction(value: number, fraction: string, unit: Unit | undefined): 
     : `${given} ${unit} = ${writeExact(value, 0, unit)} ${unit}`;
 }
 
-export interface Shown {
+interface Shown {
   readonly places?: number;
   readonly note?: string;
   readonly fraction?: string;

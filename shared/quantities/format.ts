@@ -1,3 +1,4 @@
+import { toldIn } from './spoken-units.ts';
 import { type Quantity, UNITS, type Unit } from './units.ts';
 
 interface QuantityFormat {
@@ -66,8 +67,33 @@ export function formatRatio(value: number): string {
   return formatNumber(value, 3);
 }
 
+/** Whole places by which a figure grows when it is told in another unit: an inch has one more before its point in mm. */
+const placesGained = (factor: number): number => Math.floor(Math.log10(factor));
+
+/**
+ * The same in the unit that is spoken, with as many places as the source bears: three of an inch are two of a
+ * millimetre.
+ */
+function inToldUnit(quantity: Quantity, options: QuantityFormat): [Quantity, QuantityFormat] {
+  const unit = toldIn(quantity.unit);
+  if (unit === quantity.unit) return [quantity, options];
+  const factor = UNITS[quantity.unit].toSi / UNITS[unit].toSi;
+  const value = quantity.value * factor;
+  const { places, uncertainty, derived } = options;
+  if (uncertainty !== undefined && uncertainty !== 0 && places === undefined)
+    return [{ value, unit }, { uncertainty: uncertainty * factor }];
+  if (places === undefined && derived === true) return [{ value, unit }, { derived }];
+  const exact = Number(finite(quantity.value).toPrecision(12));
+  const own = places ?? Math.max(placesOf(exact) ?? 0, UNITS[quantity.unit].least ?? 0);
+  return [{ value, unit }, { places: Math.min(own - placesGained(factor), UNITS[unit].derived + 1) }];
+}
+
 /** `.482`, `12.24`, `−3`: a quantity without its unit, where a column or a heading has the unit. */
-export function formatFigure({ value, unit }: Quantity, options: QuantityFormat = {}): string {
+export function formatFigure(quantity: Quantity, options: QuantityFormat = {}): string {
+  return figure(...inToldUnit(quantity, options));
+}
+
+function figure({ value, unit }: Quantity, options: QuantityFormat): string {
   const { uncertainty } = options;
   if (options.places !== undefined) return write(value, options.places, zeroOf(unit));
   if (uncertainty !== undefined && uncertainty !== 0)
@@ -79,7 +105,8 @@ export function formatFigure({ value, unit }: Quantity, options: QuantityFormat 
 
 /** `.482 in`, `12.24 mm`, `−3 deg`. */
 export function formatQuantity(quantity: Quantity, options: QuantityFormat = {}): string {
-  return `${formatFigure(quantity, options)} ${quantity.unit}`;
+  const [told, as] = inToldUnit(quantity, options);
+  return `${figure(told, as)} ${told.unit}`;
 }
 
 /** A value and the half-width of its interval, each as it is written. */
@@ -90,6 +117,13 @@ export interface IntervalFigures {
 
 /** `1.747` and `.006`: digits no finer than the uncertainty, two significant digits of it at most. */
 export function intervalFigures(value: number, halfWidth: number, unit?: Unit): IntervalFigures {
+  const told = unit === undefined ? undefined : toldIn(unit);
+  if (unit === undefined || told === undefined || told === unit) return figuresOf(value, halfWidth, unit);
+  const factor = UNITS[unit].toSi / UNITS[told].toSi;
+  return figuresOf(value * factor, halfWidth * factor, told);
+}
+
+function figuresOf(value: number, halfWidth: number, unit?: Unit): IntervalFigures {
   const width = Math.abs(finite(halfWidth));
   if (width === 0) return { value: writeExact(finite(value), 0, unit), spread: '0' };
   const places = placesWithin(width);
@@ -112,7 +146,7 @@ const inOne = ({ value, spread }: IntervalFigures): string => `${value} ± ${spr
 /** `1.747 ± .006` */
 export function formatInterval(value: number, halfWidth: number, unit?: Unit): string {
   const text = inOne(intervalFigures(value, halfWidth, unit));
-  return unit === undefined ? text : `${text} ${unit}`;
+  return unit === undefined ? text : `${text} ${toldIn(unit)}`;
 }
 
 /** `1.537 ± .010` */

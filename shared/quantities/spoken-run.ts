@@ -3,7 +3,7 @@ import type { Meaning } from './number-types.ts';
 import type { NumberValue } from './number-value.ts';
 
 /** Digits said one after another, `eight forty-two`, with what they mean in each way of saying them. */
-export interface Run {
+interface Run {
   /** As one whole number: 842. */
   readonly whole: number;
   /** As thousandths of an inch: the same number. */

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { fromSi, UNITS } from '../quantities/units.ts';
-import { keysOf } from './words.ts';
+import { keysOf, VALVES } from './words.ts';
 
 /** Parts that many JSON answers have in common. */
 export const moment = z.iso.datetime();
@@ -9,7 +9,7 @@ const unitNames = z.enum(keysOf(Object.fromEntries(Object.keys(UNITS).map((unit)
 export const quantityView = z.object({ value: z.number(), unit: unitNames });
 /** A quantity as it was entered: what was typed, and what was understood. */
 export const enteredView = quantityView.extend({ typed: z.string(), readAs: z.string() });
-export const sideView = z.enum(['intake', 'exhaust']);
+export const valveView = z.enum(keysOf(VALVES));
 
 /** A length in SI as an answer has it. */
 export const inInches = (si: number) => ({ value: fromSi(si, 'in').value, unit: 'in' as const });

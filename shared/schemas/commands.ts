@@ -1,12 +1,24 @@
 import { z } from 'zod';
 import { amountsIn } from '../quantities/amounts-in.ts';
 import { buildSpec } from './build-spec.ts';
-import { entered } from './entered.ts';
+import { CAN_BE } from './can-be.ts';
+import { type Entered, entered } from './entered.ts';
 import { choice } from './fields.ts';
+import { answersTo, namesValve, noiseAnswerIn, noiseQuestionOf } from './noise.ts';
 import { bare } from './number-fields.ts';
+import { enteredOrTurns } from './said-in-turns.ts';
 import { someWords, words } from './texts.ts';
-import { came, evenIfFaulty, faultAt } from './two-forms.ts';
-import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, keysOf, READING_KINDS, VALVES } from './words.ts';
+import { allOrNone, came, evenIfFaulty, faultAt } from './two-forms.ts';
+import {
+  CALLER_ROLES,
+  CONTACT,
+  ENGINE_STATES,
+  GOALS,
+  keysOf,
+  READING_KINDS,
+  UNIT_SYSTEMS,
+  VALVES,
+} from './words.ts';
 
 /** The input of each command: one schema for its JSON route and its form. */
 export const openCall = z.strictObject({
@@ -16,6 +28,10 @@ export const openCall = z.strictObject({
   goal: choice(keysOf(GOALS), 'what the caller wants from this call'),
   buildLabel: someWords('a name for the build that both sides will know it by'),
   buildId: z.uuid().optional().meta({ description: 'a build that exists already' }),
+  units: choice(
+    keysOf(UNIT_SYSTEMS),
+    'what the call is spoken in; left out, as the build’s calls were, and inches for a new one',
+  ).optional(),
 });
 
 export const triage = z.strictObject({
@@ -23,6 +39,9 @@ export const triage = z.strictObject({
   contact: choice(keysOf(CONTACT), 'did anything hit, bend, come loose or turn tight'),
 });
 
+export const chooseUnits = z.strictObject({
+  units: choice(keysOf(UNIT_SYSTEMS), 'what the calls about the build are spoken in'),
+});
 export const setHold = z.strictObject({ reason: someWords('why nobody turns it', 500) });
 export const liftHold = z.strictObject({ reason: someWords('why it may be turned again', 500) });
 export const closeCall = z.strictObject({ outcome: someWords('how the call ended', 2000) });
@@ -51,9 +70,14 @@ export const newReading = z
   .strictObject({
     kind: choice(keysOf(READING_KINDS), 'what was read'),
     pass: bare('number of the pass', { least: 1, most: 99, whole: true }).optional(),
-    peak: entered('length', 'the reading: at the peak, or at the lobe lift named'),
-    zeroReturn: entered('length', 'where the hand stood back on the base circle', { sign: 'any' }).optional(),
-    atLobeLift: entered('length', 'the lobe lift at which the valve was read, for valve-lift-at').optional(),
+    peak: enteredOrTurns('the reading: at the peak, or at the lobe lift named', CAN_BE.reading),
+    zeroReturn: enteredOrTurns('where the hand stood back on the base circle', CAN_BE.zeroReturn, {
+      sign: 'any',
+    }).optional(),
+    atLobeLift: enteredOrTurns(
+      'the lobe lift at which the valve was read, for valve-lift-at',
+      CAN_BE.partWay,
+    ).optional(),
     counted: z
       .boolean()
       .optional()
@@ -69,13 +93,18 @@ export const newReading = z
 
 export const correctReading = z
   .strictObject({
-    peak: entered(
-      'length',
+    peak: enteredOrTurns(
       'the reading as it should be; left out with the kind too, the reading is struck',
+      CAN_BE.reading,
     ).optional(),
-    zeroReturn: entered('length', 'where the hand stood back on the base circle', { sign: 'any' }).optional(),
+    zeroReturn: enteredOrTurns('where the hand stood back on the base circle', CAN_BE.zeroReturn, {
+      sign: 'any',
+    }).optional(),
     kind: choice(keysOf(READING_KINDS), 'what was read, where it was kept as something else').optional(),
-    atLobeLift: entered('length', 'the lobe lift at which the valve was read, for valve-lift-at').optional(),
+    atLobeLift: enteredOrTurns(
+      'the lobe lift at which the valve was read, for valve-lift-at',
+      CAN_BE.partWay,
+    ).optional(),
     reason: someWords('why the reading is replaced', 500),
   })
   .superRefine(({ kind }, ctx) => {
@@ -98,11 +127,39 @@ export const answerQuestion = z
       .optional()
       .meta({ description: 'the word of the question, such as turn-miscounted or read-back' }),
     found: z.boolean().optional().meta({ description: 'something was found wrong' }),
-    value: entered('length', 'the amount, where the question asks for one: how much lash was in it', {
-      sign: 'not-negative',
+    value: entered(
+      'length',
+      'the amount, where the question asks for one: how much lash was in it',
+      CAN_BE.lashFound,
+      {
+        sign: 'not-negative',
+      },
+    ).optional(),
+    lean: entered('angle', 'how far the plunger leaned, where that is asked', CAN_BE.lean).optional(),
+    cylinder: bare('cylinder of the one valve that it is, in the engine’s own numbering', {
+      least: 1,
+      most: 16,
+      whole: true,
     }).optional(),
+    valve: choice(keysOf(VALVES), 'which valve of the cylinder').optional(),
   })
-  .superRefine(({ code, questionId, answer, value }, ctx) => {
+  .superRefine(allOrNone('cylinder', 'valve'), evenIfFaulty)
+  .superRefine(({ code, questionId, answer }, ctx) => {
+    if (typeof answer !== 'string') return;
+    const noise = noiseQuestionOf(questionId, code);
+    if (noise !== undefined && noiseAnswerIn(noise, answer) === undefined)
+      faultAt(
+        ctx,
+        ['answer'],
+        'not-allowed',
+        `came as “${answer.slice(0, 40)}”; it begins with one of ${Object.keys(answersTo(noise)).join(', ')}`,
+      );
+    if (namesValve(noise, answer)) return;
+    for (const name of ['cylinder', 'valve'].filter((each) => came(ctx, each)))
+      faultAt(ctx, [name], 'not-allowed', 'goes with the answer that it is one valve alone');
+  }, evenIfFaulty)
+  .superRefine(({ code, questionId, answer, value, lean }, ctx) => {
+    if (lean !== undefined) checkLean(ctx, lean, asksForLean(code, questionId), answer, came(ctx, 'value'));
     if (code === 'read-back' && !came(ctx, 'found'))
       faultAt(ctx, ['found'], 'required', 'is missing: are the entries as they were read, or was one wrong');
     if (/^zero\b/.test(answer) && (value?.value ?? 0) > 0)
@@ -115,11 +172,39 @@ export const answerQuestion = z
       faultAt(ctx, ['value'], 'required', 'is missing: the amount that the question offers');
   }, evenIfFaulty);
 
+/** A plunger that leans more than this is not read with: common practice, no published source. */
+const MOST_LEAN = 45;
+
+function checkLean(
+  ctx: z.RefinementCtx,
+  { value, readAs }: Entered,
+  isAsked: boolean,
+  answer: string,
+  withValue: boolean,
+): void {
+  const refuse = (detail: string) => faultAt(ctx, ['lean'], 'not-allowed', detail);
+  if (!isAsked || withValue) refuse('goes with a question about how the plunger stands alone');
+  else if (/^parallel\b/.test(answer)) refuse('does not go with a plunger that stood parallel');
+  else if (value > MOST_LEAN) refuse(`is ${readAs}: no more than ${MOST_LEAN} deg can be read with`);
+}
+
+/** Questions about how the plunger stands. */
+const asksForLean = (code: string | undefined, questionId: string | undefined): boolean =>
+  isAbout(['plunger-tilted', 'alignment-not-said'], code, questionId);
+
 /** Questions about the lash: words alone would leave open how much was in it. */
 const ABOUT_LASH = ['lash-not-said', 'lash-left-in', 'lash-setting-not-said'] as const;
 
 export function asksForLash(code: string | undefined, questionId: string | undefined): boolean {
-  return ABOUT_LASH.some((each) => code === each || questionId?.startsWith(`question:${each}:`) === true);
+  return isAbout(ABOUT_LASH, code, questionId);
+}
+
+function isAbout(
+  codes: readonly string[],
+  code: string | undefined,
+  questionId: string | undefined,
+): boolean {
+  return codes.some((each) => code === each || questionId?.startsWith(`question:${each}:`) === true);
 }
 
 export const newNote = z.strictObject({

@@ -1,7 +1,10 @@
 import { z } from 'zod';
 import { defined } from '../defined.ts';
 import type { FaultCode } from '../problems/faults.ts';
+import type { FieldRange } from '../quantities/field-range.ts';
 import { formatQuantity } from '../quantities/format.ts';
+import type { Ambiguity, NumberReading } from '../quantities/number-types.ts';
+import { outsideOf, readInField } from '../quantities/read-in-field.ts';
 import { readNumber } from '../quantities/read-number.ts';
 import { threadsPerInch } from '../quantities/threads-per-inch.ts';
 import { type Dimension, isUnit, type Quantity, UNITS, type Unit, unitsOf } from '../quantities/units.ts';
@@ -19,25 +22,43 @@ interface Turn {
   readonly perTurn?: Quantity;
 }
 
-/** What the place of an entry tells of it. */
-interface PlaceOfEntry {
-  /** The least and the most that it can be there, SI: of two meanings the one within is meant. */
-  readonly between?: readonly [least: number, most: number];
+/** What else the place of an entry tells of it. */
+export interface PlaceOfEntry {
   /** `20 tpi` is a length: a pitch. */
   readonly threads?: boolean;
+  /** What lies outside the range is kept, and asked about by what it is used for. */
+  readonly asksLater?: boolean;
+}
+
+interface Place extends PlaceOfEntry {
+  readonly range: FieldRange;
 }
 
 type Understood =
   | { ok: true; entered: Entered }
-  | { ok: false; code: FaultCode; detail: string; at?: string };
+  | {
+      ok: false;
+      code: FaultCode;
+      detail: string;
+      at?: string;
+      /** The meanings that the text can have there, for the person to choose from. */
+      ambiguities?: readonly Ambiguity[];
+    };
 
-function isWithin(
-  quantity: Quantity | { readonly value: number },
-  { between }: PlaceOfEntry,
-): quantity is Quantity {
-  if (between === undefined || !('unit' in quantity)) return false;
-  const si = siOf(quantity);
-  return si >= between[0] && si <= between[1];
+/** A text with several meanings is asked about; with one that nobody said, whether it is that. */
+function askWhich(text: string, ambiguities: readonly Ambiguity[]): Understood {
+  const [only, ...more] = ambiguities;
+  const ways = ambiguities.map((each) => each.readAs).join(', or ');
+  const detail =
+    only !== undefined && more.length === 0
+      ? `came as ${text.trim()} without a unit. Is it ${ways}? Pick it, or write it with its unit`
+      : `can be read in more than one way: ${ways}. Pick one, or write it with its unit`;
+  return { ok: false, code: 'not-allowed', detail, ambiguities };
+}
+
+function readThere(text: string, options: Parameters<typeof readNumber>[1], place: Place): NumberReading {
+  const alone = place.asksLater === true ? readNumber(text, options) : undefined;
+  return alone?.ok === true ? alone : readInField(text, { ...options, range: place.range });
 }
 
 function understandText(
@@ -45,7 +66,7 @@ function understandText(
   dimension: Dimension,
   assume: Unit | undefined,
   turn: Turn,
-  place: PlaceOfEntry,
+  place: Place,
 ): Understood {
   const threads = place.threads === true ? threadsPerInch(text) : undefined;
   if (threads !== undefined)
@@ -53,29 +74,17 @@ function understandText(
       ok: true,
       entered: { typed: text, value: 1 / threads, unit: 'in', readAs: `${threads} threads to the inch` },
     };
-  const read = readNumber(text, {
-    kind: dimension,
-    ...defined({ assume, perTurn: turn.perTurn }),
-  });
+  const read = readThere(text, { kind: dimension, ...defined({ assume, perTurn: turn.perTurn }) }, place);
   if (read.ok) {
     if (read.unit === undefined) return { ok: false, code: 'wrong-dimension', detail: 'needs a unit' };
     return { ok: true, entered: { typed: text, value: read.value, unit: read.unit, readAs: read.readAs } };
   }
   if (read.fault) return { ok: false, code: read.fault.code, detail: read.fault.detail };
-  const [fitting, ...more] = read.ambiguities.flatMap(({ quantity, readAs }) =>
-    isWithin(quantity, place) ? [{ ...quantity, typed: text, readAs }] : [],
-  );
-  if (fitting !== undefined && more.length === 0) return { ok: true, entered: fitting };
-  const ways = read.ambiguities.map((each) => each.readAs).join(', or ');
-  return {
-    ok: false,
-    code: 'not-allowed',
-    detail: `can be read in more than one way: ${ways}. Write it with its unit`,
-  };
+  return askWhich(text, read.ambiguities);
 }
 
 /** Understands `".482 in"`, `{ value, unit }`, or what a form sends: `{ typed, assume, perTurn? }`. */
-function understand(raw: unknown, dimension: Dimension, place: PlaceOfEntry): Understood {
+function understand(raw: unknown, dimension: Dimension, place: Place): Understood {
   if (typeof raw === 'string') return understandText(raw, dimension, undefined, {}, place);
   if (typeof raw === 'number') {
     const units = unitsOf(dimension).join(', ');
@@ -124,21 +133,30 @@ function understand(raw: unknown, dimension: Dimension, place: PlaceOfEntry): Un
 export function entered(
   dimension: Dimension,
   description: string,
+  canBe: FieldRange,
   range: QuantityRange = {},
   place: PlaceOfEntry = {},
 ) {
   const schema = z
     .unknown()
     .transform((raw, ctx): Entered => {
-      const refuse = (fault: FaultCode, message: string, path: string[] = []): never => {
-        ctx.addIssue({ code: 'custom', message, path, params: { fault } });
+      const refuse = (
+        fault: FaultCode,
+        message: string,
+        path: string[] = [],
+        ambiguities?: readonly Ambiguity[],
+      ): never => {
+        ctx.addIssue({ code: 'custom', message, path, params: { fault, ...defined({ ambiguities }) } });
         return z.NEVER;
       };
       if (raw === undefined) return refuse('required', `is missing: a ${dimension} with its unit`);
-      const read = understand(raw, dimension, place);
-      if (!read.ok) return refuse(read.code, read.detail, read.at === undefined ? [] : [read.at]);
+      const read = understand(raw, dimension, { ...place, range: canBe });
+      if (!read.ok)
+        return refuse(read.code, read.detail, read.at === undefined ? [] : [read.at], read.ambiguities);
       const inRange = fromValueAndUnit(read.entered.value, read.entered.unit, dimension, range);
-      return inRange.ok ? read.entered : refuse(inRange.code, inRange.detail);
+      if (!inRange.ok) return refuse(inRange.code, inRange.detail);
+      const outside = place.asksLater === true ? undefined : outsideOf(read.entered, canBe);
+      return outside === undefined ? read.entered : refuse('out-of-range', outside);
     })
     .meta({
       anyOf: [
@@ -167,7 +185,7 @@ export function entered(
       description,
       'x-dimension': dimension,
     });
-  fieldInfo.add(schema, { control: 'quantity', dimension });
+  fieldInfo.add(schema, { control: 'quantity', dimension, canBe });
   return schema;
 }
 

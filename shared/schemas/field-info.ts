@@ -1,9 +1,15 @@
 import { z } from 'zod';
+import type { FieldRange } from '../quantities/field-range.ts';
 import type { Dimension } from '../quantities/units.ts';
 
 /** What a page must know of a field to draw a control for it, beside its schema. */
 export type FieldInfo =
-  | { readonly control: 'quantity'; readonly dimension: Dimension }
+  | {
+      readonly control: 'quantity';
+      readonly dimension: Dimension;
+      /** What it can be, where the field is of a call: a computation takes whatever a machine part can be. */
+      readonly canBe?: FieldRange;
+    }
   | { readonly control: 'quantities'; readonly dimension: Dimension }
   | { readonly control: 'event'; readonly sides: readonly string[] }
   | { readonly control: 'number' }

@@ -1,12 +1,15 @@
 import { z } from 'zod';
 import { defined } from '../defined.ts';
 import type { FaultCode } from '../problems/faults.ts';
+import type { FieldRange } from '../quantities/field-range.ts';
+import { formatQuantity } from '../quantities/format.ts';
 import { readBetween, sayBounds, saysBetween } from '../quantities/read-between.ts';
-import { saysTurns } from '../quantities/turns-reading.ts';
-import { isUnit, UNITS, type Unit } from '../quantities/units.ts';
-import { entered } from './entered.ts';
+import { outsideOf } from '../quantities/read-in-field.ts';
+import { UNITS, type Unit } from '../quantities/units.ts';
+import { entered, type PlaceOfEntry } from './entered.ts';
 import { fieldInfo } from './field-info.ts';
 import { quantityJsonSchema } from './quantity-fields.ts';
+import { type SaidInTurns, textOf, turnsIn } from './said-in-turns.ts';
 
 /**
  * A length as somebody found it: one figure, or the bounds that two gauges set. A bound that no gauge has
@@ -21,22 +24,38 @@ export interface Gauged {
   readonly high?: number;
 }
 
-const figure = entered('length', 'one figure', { sign: 'any' });
-const bound = entered('length', 'a gauge', { sign: 'not-negative' });
-const bounds = z
-  .strictObject({ moreThan: bound.optional(), lessThan: bound.optional() })
-  .refine((ends) => ends.moreThan !== undefined || ends.lessThan !== undefined, {
-    error: 'needs moreThan, lessThan or both',
-    params: { fault: 'required' satisfies FaultCode },
-  });
+/** The two ways in which a length of one field can have been found. */
+interface Readers {
+  readonly canBe: FieldRange;
+  readonly figure: ReturnType<typeof entered>;
+  readonly bounds: ReturnType<typeof boundsOf>;
+}
 
-function textOf(raw: unknown): { text: string; assume?: Unit } | undefined {
-  if (typeof raw === 'string') return { text: raw };
-  if (typeof raw !== 'object' || raw === null) return undefined;
-  const typed: unknown = Reflect.get(raw, 'typed');
-  const assume: unknown = Reflect.get(raw, 'assume');
-  if (typeof typed !== 'string' || typeof assume !== 'string' || !isUnit(assume)) return undefined;
-  return { text: typed, assume };
+function boundsOf(canBe: FieldRange) {
+  const bound = entered('length', 'a gauge', canBe, { sign: 'not-negative' });
+  return z
+    .strictObject({ moreThan: bound.optional(), lessThan: bound.optional() })
+    .refine((ends) => ends.moreThan !== undefined || ends.lessThan !== undefined, {
+      error: 'needs moreThan, lessThan or both',
+      params: { fault: 'required' satisfies FaultCode },
+    });
+}
+
+const readersOf = (canBe: FieldRange, place: PlaceOfEntry = {}): Readers => ({
+  canBe,
+  figure: entered('length', 'one figure', canBe, { sign: 'any' }, place),
+  bounds: boundsOf(canBe),
+});
+
+/** What of a length as it was found, its figure or a bound, the field cannot be. */
+export function gaugedOutside(
+  { value: figure, low, high, unit }: Omit<Gauged, 'typed' | 'readAs'>,
+  canBe: FieldRange,
+): string | undefined {
+  return [figure, low, high]
+    .filter((end) => end !== undefined)
+    .map((value) => outsideOf({ value, unit, readAs: formatQuantity({ value, unit }) }, canBe))
+    .find((outside) => outside !== undefined);
 }
 
 const hasBounds = (raw: unknown): boolean =>
@@ -47,7 +66,7 @@ interface Refusal {
     code: 'custom';
     message: string;
     path?: PropertyKey[];
-    params: { fault: FaultCode };
+    params: { fault: FaultCode; ambiguities?: unknown };
   }): void;
 }
 
@@ -67,12 +86,19 @@ function passOn(ctx: Refusal, issues: readonly z.core.$ZodIssue[]): never {
     const fault: FaultCode =
       known.find((each) => each === code) ??
       (issue.code === 'unrecognized_keys' ? 'unknown-field' : 'not-allowed');
-    ctx.addIssue({ code: 'custom', message: issue.message, path: [...issue.path], params: { fault } });
+    const ambiguities: unknown =
+      typeof params === 'object' && params !== null ? Reflect.get(params, 'ambiguities') : undefined;
+    ctx.addIssue({
+      code: 'custom',
+      message: issue.message,
+      path: [...issue.path],
+      params: { fault, ...defined({ ambiguities }) },
+    });
   }
   return z.NEVER;
 }
 
-function fromBounds(raw: unknown, ctx: Refusal): Gauged {
+function fromBounds(raw: unknown, ctx: Refusal, { bounds }: Readers): Gauged {
   const read = bounds.safeParse(raw);
   if (!read.success) return passOn(ctx, read.error.issues);
   const { moreThan, lessThan } = read.data;
@@ -98,16 +124,19 @@ function fromBounds(raw: unknown, ctx: Refusal): Gauged {
   return { typed: readAs, readAs, ...ends };
 }
 
-function readGauged(raw: unknown, ctx: Refusal): Gauged {
-  if (hasBounds(raw)) return fromBounds(raw, ctx);
+function readGauged(raw: unknown, ctx: Refusal, readers: Readers): Gauged {
+  if (hasBounds(raw)) return fromBounds(raw, ctx, readers);
   const given = textOf(raw);
   if (given !== undefined && saysBetween(given.text)) {
     const read = readBetween(given.text, given.assume);
-    if (read.ok) return { typed: given.text, readAs: sayBounds(read.between), ...read.between };
-    ctx.addIssue({ code: 'custom', message: read.detail, params: { fault: 'not-allowed' } });
+    const outside = read.ok ? gaugedOutside(read.between, readers.canBe) : read.detail;
+    if (read.ok && outside === undefined)
+      return { typed: given.text, readAs: sayBounds(read.between), ...read.between };
+    const fault = read.ok ? 'out-of-range' : 'not-allowed';
+    ctx.addIssue({ code: 'custom', message: outside ?? '', params: { fault } });
     return z.NEVER;
   }
-  const read = figure.safeParse(raw);
+  const read = readers.figure.safeParse(raw);
   return read.success ? read.data : passOn(ctx, read.error.issues);
 }
 
@@ -125,30 +154,23 @@ const infoOf = (description: string) => ({
 });
 
 /** A length that may lie between two gauges, kept as it was found. */
-export function gauged(description: string) {
-  const schema = z.unknown().transform(readGauged).meta(infoOf(description));
-  fieldInfo.add(schema, { control: 'quantity', dimension: 'length' });
+export function gauged(description: string, canBe: FieldRange, place: PlaceOfEntry = {}) {
+  const readers = readersOf(canBe, place);
+  const schema = z
+    .unknown()
+    .transform((raw, ctx) => readGauged(raw, ctx, readers))
+    .meta(infoOf(description));
+  fieldInfo.add(schema, { control: 'quantity', dimension: 'length', canBe });
   return schema;
 }
 
-/** A count of turns as it was said: a length once the dial is known. */
-export interface SaidInTurns {
-  readonly typed: string;
-  readonly inTurns: true;
-}
-
-const isBareTurns = (raw: unknown): boolean =>
-  saysTurns(textOf(raw)?.text ?? '') &&
-  !(typeof raw === 'object' && raw !== null && Reflect.get(raw, 'perTurn') !== undefined);
-
 /** The same, and a count of turns where the dial is known elsewhere: `4 turns 37`. */
-export function gaugedOrTurns(description: string) {
+export function gaugedOrTurns(description: string, canBe: FieldRange, place: PlaceOfEntry = {}) {
+  const readers = readersOf(canBe, place);
   const schema = z
     .unknown()
-    .transform((raw, ctx): Gauged | SaidInTurns =>
-      isBareTurns(raw) ? { typed: textOf(raw)?.text ?? '', inTurns: true } : readGauged(raw, ctx),
-    )
+    .transform((raw, ctx): Gauged | SaidInTurns => turnsIn(raw) ?? readGauged(raw, ctx, readers))
     .meta(infoOf(description));
-  fieldInfo.add(schema, { control: 'quantity', dimension: 'length' });
+  fieldInfo.add(schema, { control: 'quantity', dimension: 'length', canBe });
   return schema;
 }

@@ -9,6 +9,13 @@ export interface GoalPlan {
   readonly asks: readonly StepName[];
   /** Of these, the steps without whose figures there is no answer. */
   readonly waitsFor: readonly StepName[];
+  /**
+   * What else the answer needs of what those steps ask for, by its code; `all` of it where the figures of the answer
+   * are made of it. What is not named is on the steps, and never asked for before the answer is said.
+   */
+  readonly needs: readonly string[] | 'all';
+  /** The answer rests on the ratio that is read on the engine. */
+  readonly byRatio?: boolean;
   /** Parts of the report that stand first; the others follow in the usual order. */
   readonly report: readonly ReportPartName[];
   /** Steps whose items the takeover card must not lose. */
@@ -20,23 +27,28 @@ export interface GoalPlan {
 }
 
 /** A goal without its plan does not compile; nor does a plan that names a step there is none of. */
-export const GOAL_PLANS = {
+const GOAL_PLANS = {
   identify: {
     asks: ['identify'],
     waitsFor: ['identify'],
+    needs: ['part-marks'],
     report: ['part', 'photographs'],
     cards: ['identify'],
   },
   'verify-ratio': {
-    // One valve says nothing of the others: once its ratio is told the sheet is next.
+    // One valve says nothing of the others: that they are not known is said with the answer.
     asks: ['parts', 'cam', 'sheet', 'ratio'],
     waitsFor: [],
+    needs: [],
+    byRatio: true,
     report: [],
     cards: ['sheet'],
   },
   'choose-ratio': {
     asks: ['cam', 'parts', 'build', 'consequences'],
     waitsFor: ['consequences'],
+    needs: 'all',
+    byRatio: true,
     report: ['consequences', 'ratio'],
     cards: ['consequences'],
     isChange: true,
@@ -44,6 +56,8 @@ export const GOAL_PLANS = {
   'clearances-after-a-change': {
     asks: ['cam', 'parts', 'build', 'consequences'],
     waitsFor: ['consequences'],
+    needs: 'all',
+    byRatio: true,
     report: ['consequences', 'ratio'],
     cards: ['consequences'],
     isChange: true,
@@ -51,37 +65,43 @@ export const GOAL_PLANS = {
   geometry: {
     asks: ['geometry'],
     waitsFor: [],
+    needs: ['least-sweep'],
     report: ['marks', 'workings', 'photographs'],
     cards: ['geometry'],
   },
   'cam-timing': {
     asks: ['cam', 'timing'],
     waitsFor: [],
+    needs: ['centrelines'],
     report: ['workings'],
     cards: ['timing'],
   },
   adjuster: {
-    asks: ['adjuster'],
+    asks: ['noise', 'adjuster'],
     waitsFor: [],
+    needs: ['turns'],
     report: ['lash', 'marks', 'workings', 'sheet'],
-    cards: ['adjuster'],
+    cards: ['adjuster', 'noise'],
   },
   'one-valve-differs': {
     asks: ['sheet'],
     waitsFor: ['sheet'],
+    needs: [],
     report: ['sheet', 'arms', 'ratio'],
     cards: ['sheet'],
   },
   'noise-or-failure': {
-    asks: ['adjuster', 'sheet'],
+    asks: ['noise', 'adjuster', 'sheet'],
     waitsFor: [],
-    report: ['lash', 'marks', 'sheet', 'workings'],
-    cards: ['adjuster', 'sheet'],
+    needs: ['valves', 'rows'],
+    report: ['noise', 'lash', 'marks', 'sheet', 'workings'],
+    cards: ['noise', 'adjuster', 'sheet'],
     logFirst: true,
   },
   'returned-part': {
     asks: ['parts', 'identify'],
     waitsFor: [],
+    needs: ['part-marks'],
     report: ['part', 'photographs', 'sheet'],
     cards: ['notes'],
   },

@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import { CAN_BE } from './can-be.ts';
+import { entered } from './entered.ts';
 import { choice } from './fields.ts';
 import { gauged } from './gauged.ts';
 import { bare } from './number-fields.ts';
@@ -26,7 +28,10 @@ const isDay = (text: string): boolean => {
 export const newLashLine = z.strictObject({
   cylinder: bare('cylinder number, in the engine’s own numbering', { least: 1, most: 16, whole: true }),
   valve: choice(keysOf(VALVES), 'which valve of the cylinder'),
-  lash: gauged('the gap at the valve: one figure, or the two gauges it lies between'),
+  lash: gauged('the gap at the valve: one figure, or the two gauges it lies between', CAN_BE.lashFound),
+  shim: entered('length', 'the shim that is in with that gap, measured itself', CAN_BE.lashShim, {
+    sign: 'positive',
+  }).optional(),
   moment: choice(keysOf(LASH_MOMENTS), 'found so, or set to this').default('found'),
   engine: choice(keysOf(ENGINE_HEAT), 'engine cold or hot').default('not-said'),
   nut: choice(keysOf(NUT_STATES), 'whether the nut or its lock had moved').default('not-looked'),

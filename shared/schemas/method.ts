@@ -1,13 +1,15 @@
 import { z } from 'zod';
+import { CAN_BE } from './can-be.ts';
 import { entered } from './entered.ts';
 import { choice } from './fields.ts';
-import { bare, ratio } from './number-fields.ts';
+import { bare } from './number-fields.ts';
 import { someWords } from './texts.ts';
 import { evenIfFaulty, faultAt } from './two-forms.ts';
 import {
   ALIGNMENTS,
   keysOf,
   LASH_STATES,
+  LIFT_TOOLS,
   LIFTERS,
   LOBE_SOURCES,
   RESTS_ON,
@@ -20,20 +22,31 @@ export const method = z.strictObject({
   spring: choice(keysOf(SPRINGS), 'spring on the valve while reading'),
   lifter: choice(keysOf(LIFTERS), 'lifter under the pushrod while reading'),
   lash: choice(keysOf(LASH_STATES), 'lash while reading'),
-  lashSetting: entered('length', 'the lash left in, where it is set', { sign: 'not-negative' }).optional(),
-  restsOn: choice(keysOf(RESTS_ON), 'what the indicator’s tip rests on at the valve'),
-  alignment: choice(keysOf(ALIGNMENTS), 'how the plunger stands to the stem'),
-  graduation: entered('length', 'smallest division of the dial'),
-  perTurn: entered('length', 'travel of the big hand per turn'),
-  travel: entered('length', 'whole travel of the indicator').optional(),
-  pushedIn: entered('length', 'how far the plunger was pushed in before zeroing', {
+  lashSetting: entered('length', 'the lash left in, where it is set', CAN_BE.lash, {
     sign: 'not-negative',
   }).optional(),
-  errorLimit: entered('length', 'error limit of an indicator reading on this engine, half-width', {
+  tool: choice(keysOf(LIFT_TOOLS), 'what the valve lift is read with; left out, a dial indicator').optional(),
+  restsOn: choice(keysOf(RESTS_ON), 'what the indicator’s tip rests on at the valve'),
+  alignment: choice(keysOf(ALIGNMENTS), 'how the plunger stands to the stem'),
+  graduation: entered('length', 'smallest division of the dial', CAN_BE.graduation),
+  perTurn: entered('length', 'travel of the big hand per turn', CAN_BE.perTurn),
+  travel: entered('length', 'whole travel of the indicator', CAN_BE.travel).optional(),
+  pushedIn: entered('length', 'how far the plunger was pushed in before zeroing', CAN_BE.pushedIn, {
     sign: 'not-negative',
-  }),
+  }).optional(),
+  errorLimit: entered(
+    'length',
+    'error limit of a reading on this engine, half-width; left out, as its tool may be',
+    CAN_BE.errorLimit,
+    { sign: 'not-negative' },
+  ).optional(),
   lobeSource: choice(keysOf(LOBE_SOURCES), 'where the lobe lift comes from'),
-  lobeErrorLimit: entered('length', 'error limit of the lobe lift, half-width', { sign: 'not-negative' }),
+  lobeErrorLimit: entered(
+    'length',
+    'error limit of the lobe lift, half-width; left out, as where it comes from may be',
+    CAN_BE.errorLimit,
+    { sign: 'not-negative' },
+  ).optional(),
 });
 export type Method = z.output<typeof method>;
 
@@ -73,4 +86,3 @@ export type SetUpSaid = Omit<z.output<typeof correctSetUp>, 'reason'>;
 
 /** Ratios that a reading is set against unless the call names others: common nominals, no published source. */
 export const NOMINAL_RATIOS = [1.45, 1.5, 1.52, 1.55, 1.6, 1.65, 1.7, 1.75, 1.8] as const;
-export const nominalRatio = ratio('a nominal ratio');

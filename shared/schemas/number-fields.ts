@@ -54,6 +54,9 @@ export function bareList(
 /** A rocker ratio, valve over lobe. */
 export const ratio = (description: string) => bare(description, { above: 0, beyond: 100 });
 
+/** The same of an engine in a call: no arm is outside of it (common practice, no source). */
+export const rockerRatio = (description: string) => bare(description, { least: 0.5, most: 4, beyond: 100 });
+
 /** Turns of a screw, nut or dial. */
 export const turns = (description: string, range: NumberRange = {}) =>
   bare(description, { beyond: 1000, ...range });

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { UNITS } from '../quantities/units.ts';
+import { CAN_BE } from './can-be.ts';
 import { entered } from './entered.ts';
 import { choice } from './fields.ts';
 import { bare } from './number-fields.ts';
@@ -7,25 +7,27 @@ import { PART_KINDS, PART_TOOLS } from './part-words.ts';
 import { someWords, words } from './texts.ts';
 import { keysOf } from './words.ts';
 
-/** No size of a rocker is below or above these: a text with two meanings has the one that lies between, if it is one. */
-const ANY_PART = [0.15 * UNITS.in.toSi, 4 * UNITS.in.toSi] as const;
-
 const entry = {
   size: entered(
     'length',
     'the size as read, for a size; for a pitch the pitch, such as 20 tpi, or the length that the threads were counted over',
+    CAN_BE.partSize,
     {},
-    { between: ANY_PART, threads: true },
+    { threads: true, asksLater: true },
   ).optional(),
   count: bare('threads counted over that length, for the pitch alone', {
     least: 1,
     most: 200,
     whole: true,
   }).optional(),
-  within: entered('length', 'how far off it may be, half-width; left out, as that tool may be').optional(),
+  within: entered(
+    'length',
+    'how far off it may be, half-width; left out, as that tool may be',
+    CAN_BE.errorLimit,
+  ).optional(),
   word: words('what is seen: one of the words of that feature', 40).default(''),
   mark: words('the mark word for word, for a mark').default(''),
-  place: words('where on the part, and how it is done: turned 90 degrees, underside, cast').default(''),
+  place: words('where on the part, and how it was held: turned 90 degrees, underside, cast').default(''),
 };
 const tool = choice(keysOf(PART_TOOLS), 'what a size is read with; a guess is kept as a guess');
 

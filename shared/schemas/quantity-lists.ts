@@ -56,7 +56,7 @@ function readShared(
 }
 
 /** A list of quantities of `dimension`, as an array of quantities or `{ values, unit }`; SI inside. */
-export function quantities(dimension: Dimension, description: string, range: ArrayRange = {}) {
+function quantities(dimension: Dimension, description: string, range: ArrayRange = {}) {
   const schema = z
     .unknown()
     .transform((raw, ctx): number[] => {

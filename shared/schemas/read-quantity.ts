@@ -8,7 +8,7 @@ export type QuantityReading =
   | { readonly ok: true; readonly si: number }
   | { readonly ok: false; readonly at?: string; readonly code: FaultCode; readonly detail: string };
 
-export type Sign = 'positive' | 'not-negative' | 'any';
+type Sign = 'positive' | 'not-negative' | 'any';
 export interface QuantityRange {
   /** Default `positive`. */
   readonly sign?: Sign;

@@ -1,9 +1,12 @@
 import { z } from 'zod';
+import type { FieldRange } from '../quantities/field-range.ts';
+import { CAN_BE } from './can-be.ts';
 import { entered } from './entered.ts';
 import { choice, listOf } from './fields.ts';
-import { gaugedOrTurns } from './gauged.ts';
+import { gaugedOrTurns, gaugedOutside } from './gauged.ts';
 import { bare } from './number-fields.ts';
 import { someWords } from './texts.ts';
+import { faultAt } from './two-forms.ts';
 import { keysOf, LIFTERS, SPRINGS, VALVES } from './words.ts';
 
 /** What a sheet holds of each valve. */
@@ -21,6 +24,24 @@ export const SHEET_KINDS = {
   cover: 'Anything to the cover',
 } as const;
 export type SheetKind = keyof typeof SHEET_KINDS;
+
+/** Lifts are asked about once they are kept, a whole column at once: one column in another unit is one question. */
+export const SHEET_ASKED_LATER: readonly SheetKind[] = ['lobe-lift', 'valve-lift'];
+
+/** What each of them can be. */
+export const SHEET_CAN_BE: Readonly<Record<SheetKind, FieldRange>> = {
+  'lobe-lift': CAN_BE.reading,
+  'valve-lift': CAN_BE.reading,
+  lash: CAN_BE.lashFound,
+  preload: CAN_BE.lashFound,
+  'coil-bind': CAN_BE.gap,
+  'retainer-to-seal': CAN_BE.gap,
+  'piston-to-valve': CAN_BE.gap,
+  'pushrod-to-head': CAN_BE.gap,
+  'slot-to-stud': CAN_BE.gap,
+  'rocker-to-retainer': CAN_BE.gap,
+  cover: CAN_BE.gap,
+};
 
 /** The kinds that are gaps with a limit. */
 export const GAP_KINDS = [
@@ -42,6 +63,8 @@ export const TOOLS = {
   'go-no-go': 'Go/no-go gauge',
   wire: 'Bent wire gauge',
   clay: 'Clay',
+  rule: 'Rule',
+  guess: 'A guess, not measured',
 } as const;
 
 export const SHEET_ARMS = {
@@ -62,7 +85,7 @@ export const SHEET_COLUMNS = {
   set: 'Lash and preload',
   gaps: 'Gaps',
 } as const;
-export type SheetColumn = keyof typeof SHEET_COLUMNS;
+type SheetColumn = keyof typeof SHEET_COLUMNS;
 
 export const columnOf = (kind: SheetKind): SheetColumn =>
   kind === 'lobe-lift' || kind === 'valve-lift'
@@ -85,23 +108,31 @@ const batch = {
   perTurn: entered(
     'length',
     'travel of the dial’s big hand in one turn; left out, that of the newest set-up',
+    CAN_BE.perTurn,
   ).optional(),
 };
 export type SheetHow = z.output<z.ZodObject<typeof batch>>;
 
-const sheetReading = z.strictObject({
+const readingShape = {
   cylinder: bare('cylinder number, in the engine’s own numbering', { least: 1, most: 16, whole: true }),
   valve: choice(keysOf(VALVES), 'which valve of the cylinder'),
   kind: choice(keysOf(SHEET_KINDS), 'what was read'),
   reading: gaugedOrTurns(
     'the reading: one figure, turns of the dial (4 turns 37), or the two gauges it lies between',
+    CAN_BE.sheetReading,
+    { asksLater: true },
   ),
   armId: z
     .uuid()
     .optional()
     .meta({ description: 'the arm it was read with; left out, the one that sits there now' }),
+};
+
+export const sheetReading = z.strictObject(readingShape).superRefine(({ kind, reading }, ctx) => {
+  if ('inTurns' in reading || SHEET_ASKED_LATER.includes(kind)) return;
+  const outside = gaugedOutside(reading, SHEET_CAN_BE[kind]);
+  if (outside !== undefined) faultAt(ctx, ['reading'], 'out-of-range', outside);
 });
-export type SheetReadingInput = z.output<typeof sheetReading>;
 
 /** Readings of several valves, all taken the same way. All are kept or none. */
 export const newSheetReadings = z.strictObject({
@@ -123,20 +154,27 @@ export const pasteSheet = z.strictObject({
 export type PasteSheet = z.output<typeof pasteSheet>;
 
 export const correctSheetReading = z.strictObject({
-  reading: gaugedOrTurns('the reading as it should be; left out, the reading is struck').optional(),
+  reading: gaugedOrTurns(
+    'the reading as it should be; left out, the reading is struck',
+    CAN_BE.sheetReading,
+    { asksLater: true },
+  ).optional(),
   reason: someWords('why the reading is replaced', 500),
 });
 
 /** One valve at a time, as a form has it; an empty field is no reading. */
 export const oneValve = z.strictObject({
   ...batch,
-  cylinder: sheetReading.shape.cylinder,
-  valve: sheetReading.shape.valve,
-  armId: sheetReading.shape.armId,
+  cylinder: readingShape.cylinder,
+  valve: readingShape.valve,
+  armId: readingShape.armId,
   figures: z
     .strictObject(
       Object.fromEntries(
-        keysOf(SHEET_KINDS).map((kind) => [kind, gaugedOrTurns(SHEET_KINDS[kind]).optional()]),
+        keysOf(SHEET_KINDS).map((kind) => [
+          kind,
+          gaugedOrTurns(SHEET_KINDS[kind], SHEET_CAN_BE[kind]).optional(),
+        ]),
       ),
     )
     .optional(),

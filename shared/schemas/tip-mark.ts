@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { FaultCode } from '../problems/faults.ts';
+import { CAN_BE } from './can-be.ts';
 import { entered, inches } from './entered.ts';
 import { choice } from './fields.ts';
 import { bare } from './number-fields.ts';
@@ -29,18 +30,19 @@ export const PUSHROD_OVER = {
 const WIDEST = 1;
 
 const fields = {
-  width: entered('length', 'width of the mark, along the rocker'),
+  width: entered('length', 'width of the mark, along the rocker', CAN_BE.markWidth),
   side: choice(keysOf(MARK_SIDES), 'where the middle of the mark sits'),
   off: entered(
     'length',
     'how far the middle of the mark is from the middle of the stem; not for a centred one, and left out where only its side is known',
+    CAN_BE.markOff,
   ).optional(),
-  pushrod: entered('length', 'length of the pushrod it was made with').optional(),
+  pushrod: entered('length', 'length of the pushrod it was made with', CAN_BE.pushrod).optional(),
   pushrodOver: choice(keysOf(PUSHROD_OVER), 'over what that length is taken').default('not-said'),
-  shims: entered('length', 'shims under the rocker stand when it was made; zero for none', {
+  shims: entered('length', 'shims under the rocker stand when it was made; zero for none', CAN_BE.shims, {
     sign: 'not-negative',
   }).optional(),
-  stem: entered('length', 'diameter of the stem’s end, or of its lash cap').optional(),
+  stem: entered('length', 'diameter of the stem’s end, or of its lash cap', CAN_BE.stem).optional(),
   spring: choice(keysOf(SPRINGS), 'spring on the valve').default('not-said'),
   found: choice(keysOf(MARK_FOUND), 'how the mark came about').default('not-said'),
 };

@@ -29,7 +29,30 @@ export const CALLER_ROLES = {
   builder: 'Engine builder',
   shop: 'Shop',
 } as const;
-export const VALVES = { intake: 'Intake', exhaust: 'Exhaust' } as const;
+/** What stands between the cam and the valve. */
+export const VALVE_GEARS = {
+  pushrod: 'Pushrods and rockers',
+  bucket: 'Overhead cam on buckets',
+  'finger-follower': 'Overhead cam on finger followers',
+  'cam-rocker': 'Overhead cam on rockers',
+} as const;
+export type ValveGear = keyof typeof VALVE_GEARS;
+/** Valves of a cylinder. Where there is more than one of a kind, the first keeps the plain name. */
+export const VALVES = {
+  intake: 'Intake',
+  exhaust: 'Exhaust',
+  'intake-2': 'Intake 2',
+  'intake-3': 'Intake 3',
+  'exhaust-2': 'Exhaust 2',
+  'exhaust-3': 'Exhaust 3',
+} as const;
+export type ValveName = keyof typeof VALVES;
+export const SIDES = { intake: 'Intake', exhaust: 'Exhaust' } as const;
+/** `intake`, `intake 2`: a valve as it is said. */
+export const valveSaid = (valve: string): string => valve.replace('-', ' ');
+/** Whether a valve is an intake or an exhaust, whichever of its kind in the cylinder it is. */
+export const sideOfValve = (valve: ValveName): keyof typeof SIDES =>
+  valve.startsWith('exhaust') ? 'exhaust' : 'intake';
 export const SPRINGS = {
   'not-said': 'Not said',
   light: 'Light checking spring',
@@ -39,7 +62,7 @@ export const LIFTERS = {
   'not-said': 'Not said',
   solid: 'Solid lifter',
   locked: 'Hydraulic, locked solid at the same seat height',
-  hydraulic: 'Hydraulic, as it is',
+  hydraulic: 'Hydraulic, not locked',
 } as const;
 export const LASH_STATES = {
   'not-said': 'Not said',
@@ -58,18 +81,37 @@ export const ALIGNMENTS = {
   parallel: 'Parallel to the stem, seen from front and side',
   leaning: 'Leaning',
 } as const;
+/** What a lift is read with. A guess stays a guess. */
+export const LIFT_TOOLS = {
+  indicator: 'Dial indicator',
+  caliper: 'Caliper, with its depth bar',
+  feeler: 'Feeler stack',
+  rule: 'Rule',
+  guess: 'A guess, not measured',
+} as const;
+export type LiftTool = keyof typeof LIFT_TOOLS;
 export const LOBE_SOURCES = {
   card: 'The cam card',
   indicator: 'Dial indicator at the lifter',
   caliper: 'Caliper on the loose cam',
+  'depth-bar': 'Caliper’s depth bar at the lifter',
+  feeler: 'Feeler stack at the lifter',
+  rule: 'Rule at the lifter',
+  guess: 'A guess, not measured',
 } as const;
 /** A stated lift is a number somebody uses or says; it is kept, set against the passes, never computed with. */
+/** What the calls about a build are spoken in. */
+export const UNIT_SYSTEMS = {
+  inch: 'Inches and pounds',
+  metric: 'Millimetres and newtons',
+} as const;
+
 export const READING_KINDS = {
   'valve-lift': 'Valve lift',
   'lobe-lift': 'Lobe lift',
   'valve-lift-at': 'Valve lift part of the way up',
-  'stated-valve-lift': 'Valve lift used in the caller’s own sum',
-  'stated-lobe-lift': 'Lobe lift used in the caller’s own sum',
+  'stated-valve-lift': 'Valve lift used in a hand calculation',
+  'stated-lobe-lift': 'Lobe lift used in a hand calculation',
 } as const;
 
 type Words<T> = readonly [Extract<keyof T, string>, ...Extract<keyof T, string>[]];

@@ -12,6 +12,7 @@ const exported = z.looseObject({
   sheetReadings: entries,
   partReadings: entries,
   tipMarks: entries,
+  gapScans: entries,
   events: z.array(z.looseObject({ kind: z.string() })),
 });
 
@@ -46,7 +47,7 @@ const VALVE = { cylinder: 1, valve: 'intake' };
 async function correctEachKind() {
   const correct = async (
     at: string,
-    of: 'readings' | 'sheetReadings' | 'partReadings' | 'tipMarks',
+    of: 'readings' | 'sheetReadings' | 'partReadings' | 'tipMarks' | 'gapScans',
     instead: object,
   ) => {
     const strike = async (rest: object) => {
@@ -61,6 +62,7 @@ async function correctEachKind() {
   await build('/identification/readings', { kind: 'body-width', size: '.841 in' });
   await correct('/identification/readings', 'partReadings', { size: '.842 in' });
   await correct('/tip-marks', 'tipMarks', { width: '.060 in', side: 'centred' });
+  await correct('/gap-scans', 'gapScans', { lash: 'zero' });
 }
 
 /** What a whole call has not: a mark, a lash, what the ratio does, promises kept, links ended, holds, the end. */
@@ -70,8 +72,14 @@ async function keepTheRest() {
     ({ kind, replacedBy }) => kind === 'rocker-to-retainer' && replacedBy === undefined,
   );
   await build(`/sheet/readings/${short?.id}/corrections`, { ...REASON, reading: '.040 in' });
+  await send('PUT', `/builds/${call.buildId}/units`, { units: 'metric' });
   await build('/identification/parts', { name: 'from the box' });
   await build('/tip-marks', { ...VALVE, width: '.062 in', side: 'centred' });
+  const readings = ['.120 in', '.110 in', '.125 in'].map((gap, index) => ({
+    crankAngle: `${8 + 2 * index} deg`,
+    gap,
+  }));
+  await build('/gap-scans', { ...VALVE, readings });
   await build('/lash', { ...VALVE, lash: '.016 in' });
   const said = { method: { lash: 'set', lashSetting: '.016 in' }, reason: 'told later' };
   await build(`/set-ups/${call.setUpId}/corrections`, said);

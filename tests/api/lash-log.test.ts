@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { buildApp } from '../../server/app.ts';
 import { openCall, sendJson } from '../tools/call.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 
@@ -125,4 +126,23 @@ test('another shop sees no log and keeps nothing in it', async () => {
   expect((await sendJson(service, stranger.bearer, 'GET', log(buildId))).status).toBe(404);
   expect((await keep(buildId, { lash: '.03 in' }, stranger)).status).toBe(404);
   expect((await read(buildId)).json.lines).toHaveLength(1);
+});
+
+test('which lines are history goes by the clock of the service, not by that of the machine', async () => {
+  const { callId, buildId } = await openCall(service, person);
+  const hold = { reason: 'a tight spot' };
+  await sendJson(service, person.bearer, 'POST', `/api/v1/calls/${callId}/hold`, hold);
+  const app = await buildApp({ ...service.deps, now: () => new Date('2026-02-03T12:00:00Z') });
+  const logged = async (readOn: string) => {
+    const done = await app.inject({
+      method: 'POST',
+      url: log(buildId),
+      headers: { ...person.bearer, 'content-type': 'application/json' },
+      payload: JSON.stringify({ cylinder: 6, valve: 'exhaust', lash: '.018 in', readOn }),
+    });
+    return done.statusCode;
+  };
+  expect(await logged('2026-02-03')).toBe(409);
+  expect(await logged('2026-02-02')).toBe(201);
+  await app.close();
 });

@@ -89,7 +89,7 @@ describe('a set-up put right in JSON', () => {
     expect(at(told, 'known', 'lashSetting', 'value')).toBeCloseTo(0.02, 9);
     // (.54017 + .020)/.35017
     expect(Number(at(told, 'result', 'ratio'))).toBeCloseTo(1.5997, 3);
-    expect(at(told, 'missing')).toEqual(['a reading at zero lash: lash was left in']);
+    expect(at(told, 'missing')).toEqual(['a reading at zero lash, since lash was left in']);
     const exported = at(await get('/export'), 'setUps', 0);
     expect(exported).toEqual(json);
   });
@@ -204,6 +204,55 @@ describe('a set-up put right on its page', () => {
     });
     expect(answer.statusCode).toBe(303);
     expect(at(await setUp(), 'corrections', 0, 'byKind')).toBe('builder');
+  });
+});
+
+describe('how far the plunger leans, as the answer to its question', () => {
+  const leaning = async () => {
+    const call = await read({ spring: 'light', alignment: 'leaning' });
+    const asked = await call.question('plunger-tilted');
+    const said = { question: 'plunger-tilted', code: 'plunger-tilted', setUpId: call.setUpId };
+    return { ...call, asked, said };
+  };
+
+  test('in degrees, in JSON', async () => {
+    const { send, asked, said, question } = await leaning();
+    expect(at(asked, 'answers', 1)).toMatchObject({ code: 'leaning', takesLean: true, takesValue: false });
+    const { json, status } = await send('/answers', { ...said, answer: 'leaning', lean: '12 deg' });
+    expect(status).toBe(201);
+    expect(at(json, 'value')).toMatchObject({ value: 12, unit: 'deg' });
+    const now = await question('plunger-tilted');
+    expect(at(now, 'answered', 'answer')).toBe('leaning, 12 deg');
+    expect(at(now, 'size')).toMatch(/^12 deg makes \.540 in of /);
+  });
+
+  test('on the page an angle alone says that it leans', async () => {
+    const { page, post, question } = await leaning();
+    const html = await page();
+    const name =
+      /<form[^>]*id="(answer-\d+)"(?:(?!<\/form>)[\s\S])*?value="plunger-tilted"/.exec(html)?.[1] ?? '';
+    const fields = { ...fieldsOf(html, name), answer: '', lean: '12' };
+    expect((await post('/answers', fields)).statusCode).toBe(303);
+    expect(at(await question('plunger-tilted'), 'answered', 'answer')).toBe('leaning, 12 deg');
+  });
+
+  test('one that cannot be is refused at its field', async () => {
+    const { send, said } = await leaning();
+    for (const [answer, lean] of [
+      ['leaning', '60 deg'],
+      ['parallel', '5 deg'],
+      ['leaning', '.5 in'],
+    ]) {
+      const refused = await send('/answers', { ...said, answer, lean });
+      expect([refused.status, at(refused.json, 'errors', 0, 'pointer')]).toEqual([422, '/lean']);
+    }
+    const elsewhere = await send('/answers', {
+      ...said,
+      code: 'zero-not-returned',
+      answer: 'found',
+      lean: '5 deg',
+    });
+    expect(at(elsewhere.json, 'errors', 0, 'pointer')).toBe('/lean');
   });
 });
 

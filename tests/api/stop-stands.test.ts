@@ -110,6 +110,7 @@ describe('under a stop that readings raise, as under a hold', () => {
   const METHOD_SENT = { cylinder: 1, valve: 'intake', method: METHOD };
   const gap = { cylinder: 5, valve: 'intake', kind: 'piston-to-valve', reading: '.131 in' };
   const lash = { cylinder: 5, valve: 'intake', lash: '.017 in', moment: 'found' };
+  const scan = { cylinder: 1, valve: 'intake', readings: [{ crankAngle: '8 deg', gap: '.120 in' }] };
   const mark = { cylinder: 6, valve: 'intake', width: '.041 in', side: 'centred' };
 
   async function stopped(how: 'held' | 'gap-short' | 'other-call') {
@@ -152,6 +153,8 @@ describe('under a stop that readings raise, as under a hold', () => {
         },
         lash,
         'tip-marks': { ...mark, found: 'fresh-ink' },
+        'gap-scans': scan,
+        'gap-scans/paste': { cylinder: 1, valve: 'intake', text: '8\t.12', keep: true },
       };
       for (const [to, body] of Object.entries(turning)) {
         const { status, json, text } = await send(to, body);
@@ -180,6 +183,7 @@ describe('under a stop that readings raise, as under a hold', () => {
       }
       const before = { spring: 'light', lifter: 'solid', tool: 'indicator', arms: 'before', readings: [gap] };
       expect((await send('sheet', before)).status).toBe(201);
+      expect((await send('gap-scans', { ...scan, arms: 'before' })).status).toBe(201);
       const note = { kind: 'note', body: 'the shop looks on Friday' };
       expect(
         (await sendJson(service, desk.bearer, 'POST', `/api/v1/calls/${callId}/notes`, note)).status,

@@ -99,6 +99,6 @@ describe.each(CALLS)('“$said”', (call) => {
     const once = [...headlines, ...notToRun].map(({ sentence }) => sentence);
     expect(new Set(once).size).toBe(once.length);
     for (const { adjusters } of details.change)
-      expect(adjusters).not.toMatch(/(\d\.\d\d) pitches instead of \1/);
+      expect(adjusters).not.toMatch(/(\d\.\d\d) pitches of its thread instead of \1\b/);
   });
 });

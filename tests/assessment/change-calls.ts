@@ -83,7 +83,7 @@ export const CALLS: readonly ChangeCall[] = [
         low: 0.026,
         high: 0.056,
         sentence:
-          'Room to coil bind, intake valves with the planned 1.6: .041 in ± .015, calculated, against .060 in: short. Don’t fit them.',
+          'Room to coil bind, intake valves with the planned 1.6: .041 in ± .015, calculated, against .060 in: short. Don’t fit the 1.6.',
       },
     ],
     figures: [
@@ -91,11 +91,11 @@ export const CALLS: readonly ChangeCall[] = [
       ['intake', 'net-lift', 0.62],
     ],
     says: [
-      'With the planned 1.6, worst first: room to coil bind on the intake valves: short, .041 in ± .015, calculated, against .060 in. Don’t fit them.',
+      'With the planned 1.6, worst first: room to coil bind on the intake valves: short, .041 in ± .015, calculated, against .060 in. Don’t fit the 1.6.',
       'Don’t fit the planned 1.6: room to coil bind on the intake valves comes out short, .041 in ± .015, calculated, against .060 in.',
-      'Set every adjuster again once they are fitted: the lash it had belongs to the other arms. One turn of the nut moves the gap at the valve by 2.60 pitches instead of 2.50.',
+      'Set every adjuster again once they are fitted: the lash it had belongs to the other arms. One turn of the nut moves the gap at the valve by 2.60 pitches of its thread instead of 2.50.',
     ],
-    silent: [/Do not run it so/, /Stop/],
+    silent: [/Do not run it:/, /Stop/],
   },
   {
     // .400 × 1.7 − .020 = .660; 1.820 − .660 − 1.200 = −.040; √((.400·.034)² + 2·.005²) = .0153: −.056 to −.024.
@@ -110,7 +110,7 @@ export const CALLS: readonly ChangeCall[] = [
         low: -0.056,
         high: -0.024,
         sentence:
-          'Room to coil bind, intake valves with the planned 1.7: short, the spring’s coils would touch by .040 in ± .016, calculated, where .060 in is wanted. Don’t fit them.',
+          'Room to coil bind, intake valves with the planned 1.7: short, the spring’s coils would touch by .040 in ± .016, calculated, where .060 in is wanted. Don’t fit the 1.7.',
       },
     ],
     says: [
@@ -158,7 +158,7 @@ export const CALLS: readonly ChangeCall[] = [
       springs: springs(1.9, 1.15),
     },
     gaps: [{ key: 'intake', gap: 'coil-bind', word: 'clear', value: 0.13 }],
-    says: ['One turn of the nut moves the gap at the valve by 2.60 pitches, as before.'],
+    says: ['One turn of the nut moves the gap at the valve by 2.60 pitches of its thread.'],
     silent: [/instead of/, /Not known yet/, /not known:/, /Set every adjuster/],
   },
   {
@@ -168,7 +168,7 @@ export const CALLS: readonly ChangeCall[] = [
     says: [
       'Do not turn it: room to coil bind on 1 intake is short, touching by .004 in ± .002 against .060 in.',
     ],
-    silent: [/Do not run it so/],
+    silent: [/Do not run it:/],
   },
   {
     // How much is in it is not known, so that 1.554 is no ratio to go by: nothing is calculated with it.
@@ -183,7 +183,7 @@ export const CALLS: readonly ChangeCall[] = [
       ['1-intake', 'gross-lift', undefined],
     ],
     says: [
-      'The ratio read on 1 intake is not calculated with yet. First: a reading at zero lash: lash was left in, and how much is not said.',
+      'The ratio read on 1 intake is not calculated with yet. First: a reading at zero lash, since lash was left in and how much is not said.',
     ],
   },
   {
@@ -279,7 +279,7 @@ export const CALLS: readonly ChangeCall[] = [
     // .400 × 1.65 − .020 = .640.
     figures: [['intake', 'net-lift', 0.64]],
     says: [
-      'Not known yet: piston to valve on the intake valves needs closed valve to piston at TDC, stroke, rod length, valve angle, pocket or flat piston, lobe centreline and a duration of the cam card; room to coil bind on the intake valves needs installed height and coil-bind height; retainer to seal on the intake valves needs the distance with the valve shut; pushrod to head on the intake valves needs the same gap with the arms before and pivot to tip; anything to the cover, rocker slot to stud and rocker to retainer can only be measured.',
+      'Not known yet: 7 gaps. The worst: piston to valve on the intake valves: it needs closed valve to piston at TDC, stroke, rod length, valve angle, pocket or flat piston, lobe centreline and a duration of the cam card.',
     ],
   },
 ];

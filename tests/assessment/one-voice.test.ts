@@ -7,6 +7,7 @@ import { STOP_CODES, withStop } from '../mechanics/assessment/laws/with-stop.ts'
 import { type Face, facesOf, linesOf } from '../tools/call-faces.ts';
 import { callOf, recordOf } from '../tools/record-of-evidence.ts';
 import { tellsToTurn } from '../tools/tells-to-turn.ts';
+import { neverSaid } from '../tools/told-texts.ts';
 
 /*
  * Law 2, one voice: each sentence is made once, and every page shows that sentence. Generated builds are shown on
@@ -18,6 +19,18 @@ const BUILDS = Number(process.env.VOICE_BUILDS ?? 60);
 /** Of these, so many are shown once more with each kind of stop raised. */
 const STOPPED = 8;
 const FIRST = Number(process.env.VOICE_FIRST ?? 1);
+
+/** What only the desk does or asks. */
+const OF_THE_DESK: readonly RegExp[] = [
+  /\bthe desk (then |first )?(lifts|strikes)\b/i,
+  /(^|[:.] )Ask\b/,
+  /\bthe caller\b|\bcaller’s\b/i,
+];
+/** The builder asks the desk for it. */
+const SAID_TO_THE_DESK: ReadonlySet<string> = new Set([
+  'Ask for a light spring',
+  'If anything did, nobody turns it from now on: photos only, until the desk lifts the hold.',
+]);
 
 const WORD = /\b(agrees|differs|cannot tell|can’t be told|clear|close|short|odd)\b/gi;
 
@@ -39,6 +52,8 @@ const OTHERWISE: readonly RegExp[] = [
   /on a stud too short/,
   /clear of the rocker/,
   /the reading stops short/,
+  // A question that a program answered by its code.
+  /^(gap short|lash heat differs)$/,
 ];
 
 interface Shown {
@@ -68,13 +83,18 @@ function saidBy({
 }: Assessment) {
   return [
     ...[...judgements, ...headlines, ...missing].map(({ sentence }) => sentence),
-    ...[...stop, ...notToRun].flatMap(({ sentence, wayOut }) => [sentence, wayOut]),
-    ...(next === undefined ? [] : [next.sentence, next.reason]),
+    ...[...stop, ...notToRun].flatMap(({ sentence, wayOut, wayOutAtBench = '' }) => [
+      sentence,
+      wayOut,
+      wayOutAtBench,
+    ]),
+    ...(next === undefined ? [] : [next.sentence, next.sentenceAtBench ?? '', next.reason]),
     ...needs.map(({ what }) => what),
-    ...questions.flatMap(({ ask, size, test, answers }) => [
+    ...questions.flatMap(({ ask, size, test, testAtBench, answers }) => [
       ask,
       size ?? '',
       test,
+      testAtBench ?? '',
       ...answers.flatMap(({ label, changes }) => [label, changes]),
     ]),
     ...explanations.flatMap(({ summary, refused, result }) => [
@@ -194,6 +214,30 @@ describe(`one voice, over ${BUILDS} generated builds on every page of their call
       });
     });
     expect([...new Set(told)].slice(0, 20)).toEqual([]);
+  });
+
+  it('the builder is told what is done at the engine, not what the desk asks or does', () => {
+    const told = all.flatMap(({ seed, faces }) =>
+      faces
+        .filter(({ name }) => name.startsWith('bench/'))
+        .flatMap(({ name, html }) =>
+          linesOf(html)
+            .filter((line) => OF_THE_DESK.some((each) => each.test(line)) && !SAID_TO_THE_DESK.has(line))
+            .map((line) => `build ${seed}, ${name}: ${line}`),
+        ),
+    );
+    expect([...new Set(told)].slice(0, 20)).toEqual([]);
+  });
+
+  it('no page says a word that is never said', () => {
+    const found = all.flatMap(({ seed, faces }) =>
+      faces.flatMap(({ name, html }) =>
+        linesOf(html)
+          .flatMap(neverSaid)
+          .map((word) => `build ${seed}, ${name}: ${word}`),
+      ),
+    );
+    expect([...new Set(found)].slice(0, 20)).toEqual([]);
   });
 
   it('what is next and every headline stands on the report and the takeover card', () => {

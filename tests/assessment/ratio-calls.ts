@@ -64,7 +64,45 @@ const answered = (code: string, found: boolean): AnswerEvidence => ({
   setUpId: cleanSetUp.id,
 });
 
+/** Both lengths of an arm in the hand, each between centres. */
+const armLengths = (toTip: number, toCup: number): Evidence['part'] =>
+  (
+    [
+      ['pivot-to-tip', toTip],
+      ['pivot-to-cup', toCup],
+    ] as const
+  ).map(([kind, inches]) => ({
+    id: `part-${kind}`,
+    line: 95,
+    standing: true,
+    kind,
+    size: inches * IN,
+    typed: String(inches),
+    readAs: `${inches} in`,
+  }));
+
+/** A line of the lash log of 1 intake, found before the readings. */
+const logged = (inches: number): Evidence['lash'][number] => ({
+  id: 'lash-1',
+  line: 80,
+  standing: true,
+  cylinder: 1,
+  valve: 'intake',
+  moment: 'found',
+  gap: { value: inches * IN },
+  engine: 'cold',
+  nut: 'held',
+  readAs: `${inches} in`,
+  day: '2026-01-05',
+});
+
 const NOT_READ_WRONG = [answered('read-back', false)];
+/** Three per cent under is .016 of this lift, the lash on the card: whether it was out is asked first. */
+const LASH_WAS_OUT: AnswerEvidence = {
+  ...answered('lash-left-in', false),
+  question: 'lash-left-in',
+  answer: 'zero',
+};
 const RUNNING = { ...cleanSetUp, id: 'set-up-2', number: 2, spring: 'running' as const };
 /** Names off the trade’s list by a long way: what a shop’s catalogue may hold. */
 const CATALOGUE = [1.1, 1.2, 1.25, 1.3, 1.4, 1.56, 1.625, 1.72, 1.73, 1.76, 1.82, 1.85, 1.9, 2];
@@ -81,13 +119,13 @@ export const RATIO_CALLS: readonly RatioCall[] = [
     said: 'stamped 1.6, three passes of .561 on a .350 lobe: 1.602',
     build: call([0.561, 0.5605, 0.561]),
     word: 'agrees',
-    headline: ['1.602 ± .015 as read: agrees with the 1.6 stamped on it.'],
-    next: 'valves',
+    headline: ['1.602 ± .016 as read: agrees with the 1.6 stamped on it.'],
+    next: 'said',
   },
   {
     said: '3 % over on three clean passes, the lobe off the card: 1.648',
     build: call([0.577, 0.5765, 0.577]),
-    word: 'differs',
+    word: 'cannot-tell',
     headline: [
       '1.648 ± .016 as read, 3 % over the 1.6 stamped on it: ordinary for an arm made with room for flex.',
       'Use 1.648 for every clearance.',
@@ -99,16 +137,16 @@ export const RATIO_CALLS: readonly RatioCall[] = [
   {
     said: '3 % over, lobe at the lifter, counted, zero looked at, and read back: 1.647',
     build: readWell([0.577, 0.5765, 0.577], { answers: NOT_READ_WRONG }),
-    word: 'differs',
+    word: 'cannot-tell',
     headline: ['3 % over the 1.6 stamped on it: ordinary', 'Use 1.647 for every clearance.'],
     never: new RegExp(`${CANNOT.source}|${PART_NUMBER.source}`),
     notAsked: ['plunger-tilted'],
-    next: 'valves',
+    next: 'said',
   },
   {
     said: '3 % under, lobe at the lifter: 1.551',
-    build: readWell([0.543, 0.5435, 0.543]),
-    word: 'differs',
+    build: readWell([0.543, 0.5435, 0.543], { answers: [LASH_WAS_OUT] }),
+    word: 'cannot-tell',
     headline: ['3 % under the 1.6 stamped on it, which no spring explains. Read again; then the swap test'],
     never: PART_NUMBER,
     next: 'valve-lift-at-.200',
@@ -122,22 +160,22 @@ export const RATIO_CALLS: readonly RatioCall[] = [
         ...passesOf('valve-lift', [0.543, 0.5435, 0.543], { counted: true, zeroReturn: 0 }),
         ...passesOf('valve-lift-at', [0.31], { atLobeLift: 0.2 * IN, counted: true }),
       ],
-      answers: NOT_READ_WRONG,
+      answers: [...NOT_READ_WRONG, LASH_WAS_OUT],
     }),
-    word: 'differs',
+    word: 'cannot-tell',
     headline: ['then the swap test'],
     next: 'rocker-on-another-valve',
   },
   {
     said: 'stamped 1.6 and sold as 1.65, read 1.648: two names for one arm',
     build: readWell([0.577, 0.5765, 0.577], { rockers: { soldAs: 1.65 }, answers: NOT_READ_WRONG }),
-    word: 'differs',
+    word: 'cannot-tell',
     headline: ['3 % over the 1.6 stamped on it: ordinary'],
     told: [
       'level with the 1.65 it is sold as and 3 % over the 1.6 stamped on it: a reading cannot tell which',
     ],
     never: /agrees with the 1\.65|part number can/,
-    next: 'valves',
+    next: 'said',
   },
   {
     said: '2 % over, across the edge of 2 %: either way it is used as read',
@@ -148,7 +186,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
       'use 1.631 for every clearance',
     ],
     never: PART_NUMBER,
-    next: 'valves',
+    next: 'said',
   },
   {
     said: '10 % under: the reading is doubted first, and calculated with nowhere',
@@ -157,21 +195,21 @@ export const RATIO_CALLS: readonly RatioCall[] = [
     headline: [
       '10 % under the 1.6 stamped on it, so far off that the readings are doubted before the part is.',
     ],
-    also: /not calculated with yet\. First: a reading that is not doubted/,
+    also: /not calculated with yet\. First: why the lift is so far off/,
     never: /running \d+ % (over|under)|the measured 1\.44/,
     next: 'valve-lift-at-.200',
   },
   {
-    said: 'no mark, a catalogue of many names: near names, each with its chance',
+    said: 'no mark, a catalogue of many names: no name is likelier than all others together',
     build: call([0.561, 0.5605, 0.561], { arms: [stamped('16')], catalogueRatios: CATALOGUE }),
-    headline: ['1.602 ± .015 as read: a 1.6, about '],
+    headline: ['1.602 ± .016 as read. No name is likely enough to be given yet.'],
     never: /a (1\.1|1\.2|1\.3|1\.45|1\.7|1\.8|2),|running (?:[5-9]|\d\d) %|agrees|differs/,
     next: 'sold-as',
   },
   {
     said: 'lash left in, how much is not said: no word, and no figure to calculate with',
     build: onSetUp([0.508, 0.508, 0.5085], { lash: 'set' }),
-    headline: ['Not set against the 1.6 stamped on it yet. First: a reading at zero lash'],
+    headline: ['not set against the 1.6 stamped on it yet. First: a reading at zero lash'],
     also: /^The ratio read on 1 intake is not calculated with yet\. First: a reading at zero lash/m,
     never: /the (measured|calculated) 1\.45|1\.45\d ±/,
     next: 'lash-to-zero',
@@ -212,7 +250,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
     // .561 − .545 = .0157; over .350 it is .045. .005 to .040 on studs: common practice, no published source.
     told: ['takes .016 in ± .003 off the lift, .045 of ratio; .005 to .040 in is usual on studs.'],
     notAsked: ['spring-mixed'],
-    next: 'valves',
+    next: 'said',
   },
   {
     said: 'the running spring alone: set against no mark',
@@ -256,15 +294,17 @@ export const RATIO_CALLS: readonly RatioCall[] = [
     build: call([0.461, 0.461, 0.4615], { answers: [answered('turn-miscounted', true)] }),
     headline: ['First: passes 1, 2 and 3 entered again or struck out', 'the answer was yes.'],
     never: /It was so:/,
-    next: 'turn-miscounted',
+    next: 'enter-again-passes-1-2-and-3',
   },
   {
     said: 'all three a turn short, and the count was looked at and is right',
     build: call([0.461, 0.461, 0.4615], { answers: [answered('turn-miscounted', false)] }),
     word: 'cannot-tell',
-    headline: ['so far off that the readings are doubted before the part is'],
+    headline: [
+      'so far off that the readings are doubted before the part is. What would tell: turn to .200 in of lobe lift',
+    ],
     asked: [['count-does-not-fit', 'the count still does not fit']],
-    next: 'count-does-not-fit',
+    next: 'valve-lift-at-.200',
   },
   {
     said: 'two digits the other way round in the first pass',
@@ -276,7 +316,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
   {
     said: 'millimetres taken for inches',
     build: call([14.23, 14.24, 14.23]),
-    headline: ['First: the answer to “Could the valve lift of 14.23 be millimetres?”.'],
+    headline: ['First: the answer to “Could the valve lift of 14.23 be millimetres?”'],
     asked: [['unit-mixed', 'be millimetres?']],
     notAsked: ['slip', 'unit-or-decimal'],
     next: 'unit-mixed',
@@ -288,7 +328,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
       { alignment: 'not-said' },
       { answers: [answered('plunger-tilted', false)] },
     ),
-    word: 'differs',
+    word: 'cannot-tell',
     headline: ['Use 1.648 for every clearance.'],
     never: /plunger leaned|plunger lean/,
     next: 'read-back',
@@ -310,7 +350,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
       'The lift as read is .036 in over the card’s; its ratio makes .035 in of that: it is the card’s ratio, not the part.',
     ],
     asked: [['card-ratio', 'It works with 1.5']],
-    next: 'valves',
+    next: 'said',
   },
   {
     said: 'the card prints the net lift, .350 × 1.6 − .016 = .544: its ratio is no other',
@@ -333,10 +373,115 @@ export const RATIO_CALLS: readonly RatioCall[] = [
       },
     }),
     word: 'agrees',
-    headline: ['1.602 ± .012 as read: agrees with the 1.6 stamped on it.'],
+    headline: ['1.602 ± .014 as read: agrees with the 1.6 stamped on it.'],
     told: [
       'The lobe reads .350 in, differs from the .362 in on the card by .012 in: which lobe, which card, or wear?',
     ],
-    next: 'valves',
+    next: 'said',
+  },
+  {
+    said: 'one pass alone agrees so far as one pass can, and says what it lacks',
+    build: call([0.561]),
+    word: 'agrees',
+    headline: [
+      '1.603 ± .017 as read from one pass: agrees with the 1.6 stamped on it. Two more passes of the valve lift show whether it repeats.',
+    ],
+    next: 'valve-passes',
+  },
+  {
+    said: 'no mark, three passes: the one name that is likelier than all others together, with its chance',
+    build: call([0.561, 0.5605, 0.561], { arms: [stamped('')], rockers: {} }),
+    headline: ['1.602 ± .016 as read: a 1.6, about 65 %.'],
+    never: /1 intake: .*or a 1\.\d/,
+    next: 'sold-as',
+  },
+  {
+    said: 'no mark and one pass: the ratio alone',
+    build: call([0.575], { arms: [stamped('')] }),
+    headline: [
+      '1.643 ± .017 as read from one pass. No name is given from so little. Two more passes of the valve lift show',
+    ],
+    next: 'sold-as',
+  },
+  {
+    said: 'no mark, and the arm itself was measured as a 1.5: the reading names no 1.6',
+    build: call([0.561, 0.5605, 0.561], {
+      arms: [stamped('')],
+      handParts: [{ name: 'the arm', armId: 'arm-a' }],
+      part: armLengths(1.365, 0.91),
+    }),
+    headline: ['1.602 ± .016 as read. No name is given: the lengths of the arm itself make it about 1.50, '],
+    next: 'sold-as',
+  },
+  {
+    said: 'short by the card’s lash to the thousandth, and said to be at zero: whether it was out is asked first',
+    build: call([0.544, 0.5445, 0.544]),
+    headline: ['First: the answer to “Could the lash of .016 in be left in the lift?”'],
+    asked: [['lash-left-in', 'the lash of .016 in']],
+    next: 'lash-left-in',
+  },
+  {
+    said: 'short by the card’s lash, and nobody said how it was: one question, not two',
+    build: onSetUp([0.544, 0.5445, 0.544], { lash: 'not-said' }),
+    headline: ['yet. First: the answer to “Could the lash of .016 in be left in the lift?”'],
+    next: 'lash-left-in',
+  },
+  {
+    said: 'short by what the log has, .022, and not by the card’s .016: the log’s is asked about',
+    build: call([0.538, 0.538, 0.538], { lash: [logged(0.022)] }),
+    headline: ['“Could the lash of .022 in be left in the lift?”'],
+    next: 'lash-left-in',
+  },
+  {
+    said: 'the lash was out, as was answered: it is not asked again',
+    build: call([0.544, 0.5445, 0.544], { answers: [LASH_WAS_OUT] }),
+    word: 'cannot-tell',
+    headline: ['1.555 ± .015 as read, 3 % under the 1.6 stamped on it'],
+    never: /lash of .016 in was left in/,
+    next: 'one-more-pass',
+  },
+  {
+    said: 'left in by .016, then put right and read again: it is not asked again',
+    build: call([], {
+      setUps: [
+        { ...cleanSetUp, lash: 'set', lashSetting: 0.016 * IN },
+        { ...cleanSetUp, id: 'set-up-2', number: 2 },
+      ],
+      passes: [
+        ...passesOf('valve-lift', [0.544, 0.5445, 0.544]),
+        ...passesOf('valve-lift', [0.561, 0.5605, 0.561], { setUpId: 'set-up-2' }),
+      ],
+    }),
+    word: 'agrees',
+    headline: ['agrees with the 1.6 stamped on it'],
+    notAsked: ['lash-left-in', 'lash-not-said', 'lash-setting-not-said'],
+    next: 'said',
+  },
+  {
+    said: 'all three a turn short, the count is right, and nothing else was found: the same reading is asked for',
+    build: call([0.461, 0.461, 0.4615], {
+      answers: [answered('turn-miscounted', false), answered('count-does-not-fit', false)],
+    }),
+    word: 'cannot-tell',
+    headline: ['What would tell: turn to .200 in of lobe lift'],
+    next: 'valve-lift-at-.200',
+  },
+  {
+    said: 'a valve lift read as the lobe: nothing is said of the lobe before that is answered',
+    build: call([], {
+      setUps: [{ ...cleanSetUp, lobeSource: 'indicator' }],
+      passes: [...passesOf('lobe-lift', [0.56, 0.5605]), ...passesOf('valve-lift', [0.561, 0.5605])],
+    }),
+    headline: ['First: the answer to “Could the lobe lift, .560 in, be a valve lift?”'],
+    told: ['The lobe is not set against the card yet. First: the answer to “Could the lobe lift'],
+    never: /differs/,
+    next: 'gross-lift-as-lobe',
+  },
+  {
+    said: 'pass 2 a turn short though its count was looked at: one more pass says which are right',
+    build: call([0.561, 0.461, 0.5615], { answers: [answered('turn-miscounted', false)] }),
+    headline: ['First: one more pass of the valve lift, small hand first: pass 2 reads .461 in, one turn'],
+    never: /pass 1|pass 3/,
+    next: 'one-more-pass',
   },
 ];

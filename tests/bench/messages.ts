@@ -34,6 +34,7 @@ const reads: readonly string[] = [
   `${build}/export`,
   `${build}/sheet`,
   `${build}/tip-marks`,
+  `${build}/gap-scans`,
   `${build}/lash`,
   `${build}/identification`,
   `${setUp}/ratio`,

@@ -37,14 +37,14 @@ it('the desk opens the call at the step that is next, by keys alone', async () =
     await desk.locator('.headline-lead .headline-sentence').textContent(),
     'no word on a running spring',
   ).toBe(
-    '1 intake: Not set against the 1.75 stamped on it yet. First: a reading on a light spring with a solid lifter, at zero lash.',
+    '1 intake: not set against the 1.75 stamped on it yet. First: a reading on a light spring with a solid lifter, at zero lash.',
   );
 });
 
 it('a question is answered where it is asked, and stays answered', async () => {
   const card = desk.locator('.call-pair').filter({ hasText: 'Where does .842 in come from?' });
   await card.getByLabel('Looked: it is not so').check();
-  await card.getByLabel('In their own words').fill('Read off an older sheet.');
+  await card.getByLabel('In plain words').fill('Read off an older sheet.');
   await card.getByRole('button', { name: 'Keep the answer' }).click();
   await expect
     .poll(() => desk.locator('.question-answered').textContent())

@@ -27,7 +27,7 @@ async function kept(base: string, reader: Reader): Promise<Map<string, number>> 
   const response = await fetch(`${base}/api/v1/builds/${reader.buildId}/readings`, {
     headers: { authorization: reader.authorization },
   });
-  const found = (await response.text()).matchAll(/"typed":"(\d+ thou)"/g);
+  const found = (await response.text()).matchAll(/"typed":"([\d.]+ thou)"/g);
   const counts = new Map<string, number>();
   for (const [, typed = ''] of found) counts.set(typed, (counts.get(typed) ?? 0) + 1);
   return counts;

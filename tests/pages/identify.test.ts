@@ -113,9 +113,15 @@ describe('the step', () => {
     const desk = text((await see(`/calls/${callId}/steps/identify`)).body);
     expect(desk).toContain('From 1 reading against 69 part families');
     expect(desk).toContain('None of these');
-    expect(desk).toMatch(
+    // The call waits for the hole a quarter turn round: nothing else is offered beside it.
+    expect(desk).not.toContain('would tell most');
+    await post('/bench/part-readings', { form: 'part', kind: 'hole-across-trunnion', size: '.4352' }, bench);
+    const then = (await see(`/calls/${callId}/steps/identify`)).body;
+    // What is asked now is what tells most: said why, and no second way to anything else.
+    expect(text(then)).toMatch(
       /would tell most: it would raise the chance of naming the part right from \d+ % to \d+ %/,
     );
+    expect(then).not.toMatch(/>Measure (?!it<)/);
     expect(desk).toContain('7/16-14 UNC or 7/16-20 UNF');
     expect(desk).toMatch(/agrees hole across the trunnion \.4355 in ± \.002 against \.4375 in/);
   });

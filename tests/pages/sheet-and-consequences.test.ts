@@ -65,7 +65,7 @@ describe('what the ratio does', () => {
     // 1.900 − .560 − 1.310 = .030, by hand; 1.5 × .350 leaves .065.
     expect(words).toMatch(/Room to coil bind.*?\.065 ± .*?\.030 ±/);
     expect(words).toContain(
-      'Do not run it so: room to coil bind on 1 intake with the measured 1.600 comes out short',
+      'Do not run it: room to coil bind on 1 intake with the measured 1.600 comes out short',
     );
     expect(words).toContain('qualified shop');
     expect(words).toMatch(/Rocker slot to stud.*?not known lacks a measured gap/);

@@ -84,7 +84,8 @@ export async function startReader(base: string, said: string): Promise<Reader> {
         if (setUp === undefined) return;
         setUpId = member(setUp, 'id');
       }
-      const typed = `${number + 1} thou`;
+      // From .100 in on, by tenths: a lift of a thousandth is none.
+      const typed = `${(1000 + number) / 10} thou`;
       const kept = await persist(`/set-ups/${setUpId}/readings`, { kind: 'valve-lift', peak: typed });
       if (kept !== undefined) acknowledged.add(typed);
     }

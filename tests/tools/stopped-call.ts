@@ -116,12 +116,20 @@ export async function stoppedCall(
   };
 }
 
+interface Stop {
+  readonly id: string;
+  readonly code: string;
+  readonly sentence: string;
+  readonly from: string;
+  readonly answered: boolean;
+}
+
 /** The stops that stand, as the assessment of the call says them in JSON. */
 export async function stopsOf(
   service: TestService,
   who: { readonly authorization?: string },
   buildId: string,
-): Promise<{ readonly id: string; readonly code: string; readonly sentence: string }[]> {
+): Promise<Stop[]> {
   const { json } = await sendJson(service, who, 'GET', `/api/v1/builds/${buildId}/assessment`);
   const stop: unknown = json.stop;
   if (!Array.isArray(stop)) throw new Error('the assessment has no list of stops');
@@ -129,5 +137,7 @@ export async function stopsOf(
     id: String(Reflect.get(Object(each), 'id')),
     code: String(Reflect.get(Object(each), 'code')),
     sentence: String(Reflect.get(Object(each), 'sentence')),
+    from: String(Reflect.get(Object(each), 'from')),
+    answered: Reflect.get(Object(each), 'answered') === true,
   }));
 }

@@ -1,5 +1,7 @@
+import type { FieldRange } from '../../shared/quantities/field-range.ts';
 import type { NumberKind } from '../../shared/quantities/number-types.ts';
 import { readBetween, sayBounds, saysBetween } from '../../shared/quantities/read-between.ts';
+import { readInField } from '../../shared/quantities/read-in-field.ts';
 import { readNumber } from '../../shared/quantities/read-number.ts';
 import { isUnit, type Quantity, UNITS, type Unit } from '../../shared/quantities/units.ts';
 
@@ -20,9 +22,16 @@ function unitOf(text: string | undefined): Unit | undefined {
   return text !== undefined && isUnit(text) ? text : undefined;
 }
 
+/** `least most`, in SI, with a zero behind where none is an answer too. */
+function rangeOf(text: string | undefined): FieldRange | undefined {
+  const [least = '', most = '', zero] = (text ?? '').split(' ');
+  if (least === '' || most === '') return undefined;
+  return { least: Number(least), most: Number(most), orZero: zero !== undefined };
+}
+
 /** How an entry would be read, or what it could mean; no fault is told before the form is sent. */
 function understood(field: HTMLInputElement): { readonly as?: string; readonly asks?: string } {
-  const { reads = '', assume, perTurn } = field.dataset;
+  const { reads = '', assume, perTurn, canBe } = field.dataset;
   if (!isKind(reads) || field.value.trim() === '') return {};
   const unit = unitOf(assume);
   if (reads === 'length' && saysBetween(field.value)) {
@@ -30,11 +39,14 @@ function understood(field: HTMLInputElement): { readonly as?: string; readonly a
     return between.ok ? { as: sayBounds(between.between) } : {};
   }
   const turn = quantityOf(perTurn);
-  const read = readNumber(field.value, {
+  const range = rangeOf(canBe);
+  const options = {
     kind: reads,
     ...(unit === undefined ? {} : { assume: unit }),
     ...(turn === undefined ? {} : { perTurn: turn }),
-  });
+  };
+  const read =
+    range === undefined ? readNumber(field.value, options) : readInField(field.value, { ...options, range });
   if (read.ok) return { as: read.readAs };
   if (read.ambiguities.length === 0) return {};
   return { asks: `${read.ambiguities.map((each) => each.readAs).join(', or ')}? Write the unit with it.` };

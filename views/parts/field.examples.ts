@@ -1,6 +1,13 @@
 import type { Part } from './part.ts';
 import { HOSTILE, LONG } from './part.ts';
 
+/** What an entry can be read as, with the name that the pick is sent under. */
+export interface PossibleReadings {
+  readonly id: string;
+  readonly name: string;
+  readonly readings: readonly { readonly value: string; readonly label: string; readonly picked: boolean }[];
+}
+
 export interface FieldData {
   readonly id: string;
   readonly label: string;
@@ -17,7 +24,11 @@ export interface FieldData {
   readonly reads?: string;
   /** Travel of the dial per turn, such as `0.1 in`, where turns may be typed. */
   readonly perTurn?: string;
+  /** What it can be: least and most in SI, and 0 where none is an answer too. */
+  readonly canBe?: string;
   readonly error?: string;
+  /** What the entry can be read as, to pick from. */
+  readonly asks?: PossibleReadings;
   readonly other?: { readonly who: string; readonly value: string; readonly when: string };
   readonly optional?: boolean;
   readonly big?: boolean;
@@ -76,6 +87,22 @@ export const field: Part<'/parts/field'> = {
         value: '4355',
         error: 'Hole across the trunnion is 4355 in. Between .200 and .750 in is allowed. Is it .4355?',
         echo: '4355 in',
+      },
+    },
+    {
+      title: 'Asked which it is',
+      data: {
+        id: 'field-asked',
+        label: 'Lobe lift',
+        unit: 'in',
+        value: '12.24',
+        error: 'Lobe lift came as 12.24 without a unit. Is it 12.24 mm? Pick it, or write it with its unit',
+        asks: {
+          id: 'field-asked-as',
+          name: 'lobeLift~as',
+          readings: [{ value: '12.24 mm', label: '12.24 mm', picked: false }],
+        },
+        echo: '',
       },
     },
     {

@@ -1,4 +1,5 @@
 import type { Components } from './components.ts';
+import type { PossibleReadings } from './field.examples.ts';
 import type { BuilderFrame, DeskFrame, PlainFrame, ReportFrame } from './frames.ts';
 import type { ScaleData } from './result.examples.ts';
 import type { CellInput } from './table.examples.ts';
@@ -25,6 +26,7 @@ type MarkName =
 /** Every template that another may include: the components, the frames of pages, and pieces of a component. */
 export interface Pieces extends Components {
   readonly '/parts/cell-input': CellInput;
+  readonly '/parts/asks': PossibleReadings;
   readonly '/parts/frame-builder': BuilderFrame;
   readonly '/parts/frame-desk': DeskFrame;
   readonly '/parts/frame-plain': PlainFrame;

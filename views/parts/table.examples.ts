@@ -1,3 +1,4 @@
+import type { PossibleReadings } from './field.examples.ts';
 import type { Part } from './part.ts';
 import { HOSTILE, LONG } from './part.ts';
 import type { VerdictData } from './verdict.examples.ts';
@@ -12,7 +13,9 @@ export interface CellInput {
   readonly reads?: string;
   readonly unit?: string;
   readonly perTurn?: string;
+  readonly canBe?: string;
   readonly error?: string;
+  readonly asks?: PossibleReadings;
   readonly autofocus?: boolean;
 }
 

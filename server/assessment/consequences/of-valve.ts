@@ -1,4 +1,5 @@
 import { defined } from '../../../shared/defined.ts';
+import { sideOfValve } from '../../../shared/schemas/words.ts';
 import type { Assessment } from '../../mechanics/assessment/assessment.ts';
 import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
 import { limitNames } from '../../mechanics/assessment/common/limits.ts';
@@ -10,14 +11,14 @@ import type { SheetReading } from '../../records/sheet/sheet-table.ts';
 import type { BuildRecord } from '../../records/whole-build/build-record.ts';
 
 export const sideOf = ({ about }: ChangeDetail): Side | undefined =>
-  'valve' in about ? about.valve : undefined;
+  'valve' in about ? sideOfValve(about.valve) : undefined;
 
 /** What a ratio does on one valve; of a side, while none of its valves was read. */
 export const changeOn = ({ details }: Assessment, valve: ValvePlace): ChangeDetail | undefined =>
   details.change.find(
     ({ about }) =>
       (about.of === 'valve' && about.cylinder === valve.cylinder && about.valve === valve.valve) ||
-      (about.of === 'side' && about.valve === valve.valve),
+      (about.of === 'side' && about.valve === sideOfValve(valve.valve)),
   );
 
 /** What a ratio does on what is named: `1-intake`, `exhaust:planned-1.7`. */

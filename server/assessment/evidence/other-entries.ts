@@ -44,6 +44,10 @@ export const handPartEvidence = ({ id, name, armId }: HandPart): HandPartEvidenc
   ...defined({ id, armId }),
 });
 
+/** An angle is how far the plunger leaned; a length is how much lash was in it. */
+const amountOf = ({ value }: Answer): Pick<AnswerEvidence, 'value' | 'lean'> =>
+  defined(value?.unit === 'deg' ? { lean: siIf(value) } : { value: siIf(value) });
+
 export const answerEvidence = (entry: Answer): AnswerEvidence => ({
   id: entry.id,
   line: entry.seq,
@@ -53,8 +57,9 @@ export const answerEvidence = (entry: Answer): AnswerEvidence => ({
   ...defined({
     questionId: entry.questionId,
     found: entry.found,
-    value: siIf(entry.value),
+    ...amountOf(entry),
     setUpId: entry.setUpId,
+    place: entry.place,
   }),
 });
 

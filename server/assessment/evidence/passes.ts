@@ -6,6 +6,7 @@ import type {
   SetUpEvidence,
   SetUpStatementEvidence,
 } from '../../mechanics/assessment/evidence.ts';
+import { liftWithin, lobeWithin } from '../../mechanics/kit/lift-tools.ts';
 import type { Reading } from '../../records/readings/readings.ts';
 import type { SetUp } from '../../records/set-ups/set-ups.ts';
 import type { SetUpStatement } from '../../records/set-ups/statements.ts';
@@ -22,6 +23,7 @@ export function setUpEvidence({ id, number, started }: SetUp, armId: string | un
     valve,
     ...defined({
       armId,
+      tool: method.tool,
       lashSetting: siIf(method.lashSetting),
       travel: siIf(method.travel),
       pushedIn: siIf(method.pushedIn),
@@ -33,9 +35,9 @@ export function setUpEvidence({ id, number, started }: SetUp, armId: string | un
     alignment,
     graduation: siOf(method.graduation),
     perTurn: siOf(method.perTurn),
-    errorLimit: siOf(method.errorLimit),
+    errorLimit: siIf(method.errorLimit) ?? liftWithin(method.tool ?? 'indicator'),
     lobeSource,
-    lobeErrorLimit: siOf(method.lobeErrorLimit),
+    lobeErrorLimit: siIf(method.lobeErrorLimit) ?? lobeWithin(lobeSource),
   };
 }
 
@@ -48,14 +50,14 @@ export const statementEvidence = ({ id, seq, setUpId, said }: SetUpStatement): S
     line: seq,
     setUpId,
     says: defined({
-      ...{ cylinder, valve, armId, spring, lifter, lash, restsOn, alignment, lobeSource },
+      ...{ cylinder, valve, armId, spring, lifter, lash, restsOn, alignment, lobeSource, tool: method.tool },
       lashSetting: siIf(method.lashSetting),
       graduation: siIf(method.graduation),
       perTurn: siIf(method.perTurn),
       travel: siIf(method.travel),
       pushedIn: siIf(method.pushedIn),
-      errorLimit: siIf(method.errorLimit),
-      lobeErrorLimit: siIf(method.lobeErrorLimit),
+      errorLimit: siIf(method.errorLimit) ?? (method.tool && liftWithin(method.tool)),
+      lobeErrorLimit: siIf(method.lobeErrorLimit) ?? (lobeSource && lobeWithin(lobeSource)),
     }),
     notKnown,
   };

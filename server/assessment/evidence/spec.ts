@@ -36,12 +36,16 @@ export function specEvidence({
   return {
     engine: defined({
       cylinders: engine?.cylinders,
+      intakeValves: engine?.intakeValves,
+      exhaustValves: engine?.exhaustValves,
+      gear: engine?.valveGear,
       lifter: engine?.lifter,
       mounting: engine?.rockerMounting,
       coverBolting: engine?.coverBolting,
       use: engine?.use,
       rodMaterial: engine?.rodMaterial,
       studSize: engine?.studSize,
+      shimStock: engine?.shimStock?.map(siOf),
       stroke: siIf(engine?.stroke),
       rodLength: siIf(engine?.rodLength),
       pinOffset: siIf(engine?.pinOffset),
@@ -50,7 +54,7 @@ export function specEvidence({
       bankOrder: engine?.bankOrder,
     }),
     card: {
-      ...defined({ assumedRatio: cam?.assumedRatio }),
+      ...defined({ assumedRatio: cam?.assumedRatio, lashAt: cam?.lashAt }),
       intake: lobeCard(cam?.intake),
       exhaust: lobeCard(cam?.exhaust),
     },

@@ -38,7 +38,7 @@ export function sheetEvidence(
   };
 }
 
-export function lashEvidence({ reading, moment, engine, nut, on }: LoggedLash): LashEvidence {
+export function lashEvidence({ reading, moment, engine, nut, on, shim }: LoggedLash): LashEvidence {
   return {
     ...entryEvidence(reading),
     cylinder: reading.cylinder,
@@ -49,6 +49,7 @@ export function lashEvidence({ reading, moment, engine, nut, on }: LoggedLash): 
     engine,
     nut,
     day: on,
+    ...defined({ shim: siIf(shim) }),
   };
 }
 

@@ -1,8 +1,9 @@
 import { z } from 'zod';
+import { fromSi } from '../../../shared/quantities/units.ts';
 import { answer } from '../../../shared/schemas/answer.ts';
-import { inInches, quantityView, sideView } from '../../../shared/schemas/answer-parts.ts';
+import { inInches, quantityView, valveView } from '../../../shared/schemas/answer-parts.ts';
 import type { AssessedQuestion, Assessment } from '../../mechanics/assessment/assessment.ts';
-import type { SettingDetail } from '../../mechanics/assessment/lash/detail.ts';
+import type { SettingDetail, ShimRow } from '../../mechanics/assessment/lash/detail.ts';
 import type { LashGrowth } from '../../mechanics/lash/types.ts';
 import { logOfTheseArms } from '../../records/lash-log/lash-log.ts';
 import { lashLineView, nutView, showLashLine } from '../../records/lash-log/view.ts';
@@ -12,7 +13,7 @@ import { assessedQuestionView, questionFields } from '../view/question.ts';
 
 const growthView = z.object({
   cylinder: z.int(),
-  valve: sideView,
+  valve: valveView,
   atLeast: quantityView.optional().meta({ description: 'the least it can have grown by; negative closed' }),
   atMost: quantityView.optional(),
   nut: nutView,
@@ -22,7 +23,7 @@ const growthView = z.object({
 
 /** A question with the valve that it is about beside its subject. */
 const lashQuestionView = assessedQuestionView
-  .extend({ cylinder: z.int().optional(), valve: sideView.optional() })
+  .extend({ cylinder: z.int().optional(), valve: valveView.optional() })
   .meta({ id: 'LashQuestion' });
 
 const positionView = z.object({
@@ -56,6 +57,28 @@ const settingView = z
   })
   .meta({ id: 'SettingOrder', description: 'which valve is set when' });
 
+const shimView = z
+  .object({
+    cylinder: z.int(),
+    valve: valveView,
+    fitted: quantityView.optional(),
+    found: quantityView.optional(),
+    wanted: quantityView.optional(),
+    shim: quantityView.optional().meta({ description: 'thickness that gives the wanted lash' }),
+    choice: z
+      .object({
+        shim: quantityView,
+        lash: quantityView.meta({ description: 'the lash that it gives' }),
+        from: z.enum(['own', 'stock', 'valve']),
+        fromValve: z.object({ cylinder: z.int(), valve: valveView }).optional(),
+      })
+      .optional()
+      .meta({ description: 'out of the shims in the engine and in stock, each used once' }),
+    lacks: z.array(z.string()),
+    sentence: z.string(),
+  })
+  .meta({ id: 'LashShim' });
+
 export const lashLogView = z
   .object({
     lines: z.array(lashLineView),
@@ -63,6 +86,7 @@ export const lashLogView = z
     growths: z.array(growthView),
     questions: z.array(lashQuestionView),
     headlines: z.array(headlineView),
+    shims: z.array(shimView).meta({ description: 'of a bucket engine; empty of others' }),
     settingOrder: settingView,
     stop: z.boolean().meta({ description: 'a gap grew again after it was set again' }),
   })
@@ -74,6 +98,30 @@ const showSetting = ({ said, lacks, rows, twoPositions }: SettingDetail) =>
     missing: lacks,
     rows: rows.map(({ stands, ...row }) => ({ ...row, stands })),
     twoPositions,
+  });
+
+const inMm = (si: number) => ({ value: fromSi(si, 'mm').value, unit: 'mm' as const });
+const mmIf = (si: number | undefined) => (si === undefined ? undefined : inMm(si));
+
+const showShim = ({ cylinder, valve, fitted, found, wanted, shim, choice, lacks, sentence }: ShimRow) =>
+  answer(shimView, {
+    cylinder,
+    valve,
+    fitted: mmIf(fitted),
+    found: mmIf(found.value),
+    wanted: mmIf(wanted),
+    shim: mmIf(shim),
+    choice:
+      choice === undefined
+        ? undefined
+        : {
+            shim: inMm(choice.shim),
+            lash: inMm(choice.lash),
+            from: choice.from,
+            fromValve: choice.fromValve,
+          },
+    lacks,
+    sentence,
   });
 
 const showGrowth = (growth: LashGrowth) =>
@@ -104,6 +152,7 @@ export function showLashLog(record: BuildRecord, { details, questions, headlines
     growths: valves.flatMap(({ growth }) => (growth === undefined ? [] : [showGrowth(growth)])),
     questions: questions.filter(({ id }) => questionIds.includes(id)).map(showLashQuestion),
     headlines: headlines.filter(({ step }) => step === 'adjuster').map(showHeadline),
+    shims: details.lash.shims.rows.map(showShim),
     settingOrder: showSetting(setting),
     stop: stop.some(({ code }) => code === 'lash-grew-again'),
   });

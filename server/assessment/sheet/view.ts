@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { answer } from '../../../shared/schemas/answer.ts';
-import { sideView as side } from '../../../shared/schemas/answer-parts.ts';
+import { valveView as side, valveView } from '../../../shared/schemas/answer-parts.ts';
 import { out } from '../../../shared/schemas/outputs.ts';
 import { encoded } from '../../compute/encode.ts';
 import type { Assessment } from '../../mechanics/assessment/assessment.ts';
@@ -79,7 +79,9 @@ const onSpring = z.object({
         ratio: z.number().optional(),
       }),
       odd: z.array(odd),
-      lobesDown: z.array(z.object({ cylinder: z.int(), by: out('length', 'below its siblings') })),
+      lobesDown: z.array(
+        z.object({ cylinder: z.int(), valve: valveView, by: out('length', 'below its siblings') }),
+      ),
     }),
   ),
   swaps: z.array(

@@ -1,4 +1,5 @@
 import { siIf } from '../../../shared/schemas/entered.ts';
+import { sideOfValve } from '../../../shared/schemas/words.ts';
 import type { Assessment, Judgement } from '../../mechanics/assessment/assessment.ts';
 import type { SheetCellDetail, SheetRowDetail } from '../../mechanics/assessment/sheet/detail.ts';
 import { medianKnown } from '../../mechanics/valve-sheet/siblings.ts';
@@ -58,8 +59,10 @@ export function lashWorstFirst({ build }: BuildRecord, { details }: Assessment):
     row.cells.filter(({ kind }) => kind === 'lash').map((cell) => ({ row, cell })),
   );
   const found = read.map(({ row, cell }): LashRow => {
-    const card = siIf(build.spec.cam?.[row.valve]?.lash);
-    const side = read.filter((each) => each.row.valve === row.valve).map((each) => each.cell.value);
+    const card = siIf(build.spec.cam?.[sideOfValve(row.valve)]?.lash);
+    const side = read
+      .filter((each) => sideOfValve(each.row.valve) === sideOfValve(row.valve))
+      .map((each) => each.cell.value);
     const middle = card ?? medianKnown(side);
     const from = card === undefined ? 'side' : 'card';
     return cell.value === undefined || middle === undefined

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { answer } from '../../../shared/schemas/answer.ts';
-import { inInches, quantityView, sideView } from '../../../shared/schemas/answer-parts.ts';
+import { inInches, quantityView, valveView } from '../../../shared/schemas/answer-parts.ts';
 import type { Assessment } from '../../mechanics/assessment/assessment.ts';
 import type { MarkedValveDetail } from '../../mechanics/assessment/marks/detail.ts';
 import { showTipMark, tipMarkView } from '../../records/tip-marks/view.ts';
@@ -12,7 +12,7 @@ import { assessedQuestionView, showQuestion } from '../view/question.ts';
 
 const markedValveView = z.object({
   cylinder: z.int(),
-  valve: sideView,
+  valve: valveView,
   markIds: z.array(z.uuid()).meta({ description: 'the one that is judged last' }),
   leastSweep: quantityView
     .optional()

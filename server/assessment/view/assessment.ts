@@ -17,6 +17,9 @@ export const assessmentView = z
     headlines: z.array(headlineView),
     stop: z.array(stopView),
     notToRun: z.array(notToRunView),
+    notCovered: z
+      .array(z.object({ id: z.string(), sentence: z.string(), instead: z.string() }))
+      .meta({ description: 'what is not worked out for this engine, with what is done instead' }),
     next: nextView.optional(),
     missing: z.array(
       z.object({ id: z.string(), step: z.enum(STEP_NAMES), sentence: z.string(), must: z.boolean() }),
@@ -34,6 +37,7 @@ export const showAssessment = (assessment: Assessment) =>
     headlines: assessment.headlines.map(showHeadline),
     stop: assessment.stop.map(showStop),
     notToRun: assessment.notToRun.map(showNotToRun),
+    notCovered: assessment.notCovered,
     next: assessment.next === undefined ? undefined : showNext(assessment.next),
     missing: assessment.missing,
     judgements: assessment.judgements.map(showJudgement),

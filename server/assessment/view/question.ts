@@ -12,17 +12,25 @@ const answerChoiceView = z
     code: z.string().meta({ description: 'the answer begins with it' }),
     label: z.string(),
     changes: z.string(),
+    takesValve: z
+      .boolean()
+      .meta({ description: 'the valve may go with it: give it as the answer’s cylinder and valve' }),
     takesValue: z.boolean().meta({ description: 'an amount may go with it: give it as the answer’s value' }),
+    takesLean: z
+      .boolean()
+      .meta({ description: 'how far the plunger leaned may go with it: as the answer’s lean' }),
     value: quantityView.optional().meta({ description: 'the amount it stands for: the answer’s value' }),
   })
   .meta({ id: 'AnswerChoice' });
 
-const showChoice = ({ code, label, changes, takesValue, value }: AnswerChoice) =>
+const showChoice = ({ code, label, changes, takesValve, takesValue, takesLean, value }: AnswerChoice) =>
   answer(answerChoiceView, {
     code,
     label,
     changes,
+    takesValve: takesValve === true,
     takesValue: takesValue === true,
+    takesLean: takesLean === true,
     value: value === undefined ? undefined : inInches(value),
   });
 

@@ -6,7 +6,15 @@ import { showSubject, subjectView } from './subject.ts';
 export const stopView = z
   .object({
     id: z.string(),
-    code: z.enum(['held', 'contact', 'gap-short', 'lash-grew-again', 'lobe-worn', 'mark-at-the-edge']),
+    code: z.enum([
+      'held',
+      'contact',
+      'gap-short',
+      'lash-grew-again',
+      'lobe-worn',
+      'mark-at-the-edge',
+      'sign-of-damage',
+    ]),
     about: subjectView,
     sentence: z.string(),
     wayOut: z.string(),
@@ -40,11 +48,13 @@ export const notToRunView = z
   .object({
     id: z.string(),
     about: subjectView,
-    what: z.enum(['run', 'fit']).meta({ description: 'the engine as it is, or parts not fitted yet' }),
+    what: z
+      .enum(['run', 'fit'])
+      .meta({ description: 'the engine in its present state, or parts not fitted yet' }),
     sentence: z.string(),
     wayOut: z.string(),
   })
-  .meta({ id: 'NotToRun', description: 'why nobody runs it as it is, or fits what is planned' });
+  .meta({ id: 'NotToRun', description: 'why nobody runs it in its present state, or fits what is planned' });
 
 export const showNotToRun = ({ id, about, what, sentence, wayOut }: NotToRun) =>
   answer(notToRunView, { id, about: showSubject(about), what, sentence, wayOut });

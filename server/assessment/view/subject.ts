@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { answer } from '../../../shared/schemas/answer.ts';
-import { sideView } from '../../../shared/schemas/answer-parts.ts';
+import { valveView } from '../../../shared/schemas/answer-parts.ts';
 import type { Subject } from '../../mechanics/assessment/assessment.ts';
 
 export const ids = z.array(z.string());
@@ -10,7 +10,7 @@ export const subjectView = z
   .object({
     of: z.enum(['build', 'part', 'valve', 'side', 'set-up', 'arm']),
     cylinder: z.int().optional(),
-    valve: sideView.optional(),
+    valve: valveView.optional(),
     setUpId: z.uuid().optional(),
     armId: z.uuid().optional(),
     partId: z.uuid().optional().meta({ description: 'which part in the hand; the first has none' }),

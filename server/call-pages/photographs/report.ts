@@ -1,3 +1,4 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { readingWords } from '../../call/reading-text.ts';
@@ -22,7 +23,7 @@ export function provesText(context: CallContext, { readingId, armId }: Photograp
     reading === undefined
       ? []
       : [
-          `Proves line ${reading.seq}: ${readingWords(reading).toLowerCase()}${setUp === undefined ? '' : `, ${valveName(setUp)}`}, ${reading.peak.readAs}`,
+          `Proves line ${reading.seq}: ${readingWords(reading).toLowerCase()}${setUp === undefined ? '' : `, ${valveName(setUp)}`}, ${asEntered(reading.peak.readAs)}`,
         ];
   return [...proof, ...(arm === undefined ? [] : [`Shows ${arm.name}`])].join('. ');
 }

@@ -2,6 +2,8 @@ import type { StopFlag } from '../../../views/pages/report/pieces.ts';
 import type { CallContext } from '../../call/context.ts';
 import { openPromises, promiseState } from '../../call/promises.ts';
 import type { OpenStep } from '../../call/step.ts';
+import type { AssessedQuestion } from '../../mechanics/assessment/assessment.ts';
+import { subjectSaid, upperFirst } from '../../mechanics/assessment/common/said.ts';
 import type { CallFrame } from '../frame.ts';
 
 /** A call in whole, for the sheets that tell it from beginning to end. */
@@ -26,6 +28,9 @@ export function stopFlag({ assessment: { stop, notToRun } }: CallContext): StopF
   return { stands: true, word, text: reasons.map(({ sentence }) => sentence).join(' '), reasons };
 }
 
+/** Said only of readings and figures: an open question is not one of them, and stands below. */
+export const NOTHING_MISSING = 'Nothing that this call asks for.';
+
 /** The one thing worth most now. */
 export const nextSentences = ({ context }: WholeCall): string[] =>
   context.assessment.next === undefined ? ['The call is closed.'] : [context.assessment.next.sentence];
@@ -33,6 +38,25 @@ export const nextSentences = ({ context }: WholeCall): string[] =>
 /** What is missing for what the call is about. */
 export const missingSentences = ({ context }: WholeCall): string[] =>
   context.assessment.missing.map(({ sentence }) => sentence);
+
+/** Of a long list of open questions these are read out; the rest are counted. */
+const MOST_QUESTIONS = 3;
+
+const askedOf = ({ about, ask }: AssessedQuestion): string =>
+  about.of === 'build' ? ask : `${upperFirst(subjectSaid(about))}: ${ask}`;
+
+/** What was asked and nobody has answered yet, the strong doubts first. */
+export function openQuestions({ assessment }: CallContext): string[] {
+  const open = assessment.questions.filter(({ answered }) => answered === undefined);
+  const strongFirst = [
+    ...open.filter(({ weight }) => weight === 'strong'),
+    ...open.filter(({ weight }) => weight === 'weak'),
+  ];
+  const more = open.length - MOST_QUESTIONS;
+  const counted =
+    more < 1 ? [] : [more === 1 ? 'One more question is open.' : `${more} more questions are open.`];
+  return [...strongFirst.slice(0, MOST_QUESTIONS).map(askedOf), ...counted];
+}
 
 /** The answer in one line for each thing that was read or asked, in the order of the steps. */
 export const foundSentences = ({ frame, context }: WholeCall): string[] =>

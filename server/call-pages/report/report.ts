@@ -1,9 +1,11 @@
+import { speaking } from '../../../shared/quantities/spoken-units.ts';
 import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, sentence } from '../../../shared/schemas/words.ts';
 import { REPORT_PARTS } from '../../../shared/steps.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { Fact } from '../../../views/parts/facts.examples.ts';
 import { SAID_BY_THE_SHEET } from '../../call/cautions.ts';
 import type { CallContext } from '../../call/context.ts';
+import { notCoveredComponents } from '../../call/not-covered.ts';
 import { listComponents, type ReportPart } from '../../call/report-parts.ts';
 import { isStopped } from '../../call/under-stop.ts';
 import {
@@ -67,7 +69,10 @@ function partsInOrder({ context, open }: WholeCall, own: readonly ReportPart[]):
 }
 
 /** The call as a sheet to print and keep: in short, the parts that have something to say, the tape as its back page. */
-export function reportPage(whole: WholeCall, computations: Computations, now: Date): Page {
+export const reportPage = (whole: WholeCall, computations: Computations, now: Date): Page =>
+  speaking(whole.context.build.units, () => printed(whole, computations, now));
+
+function printed(whole: WholeCall, computations: Computations, now: Date): Page {
   const { context } = whole;
   const { call, build, workings } = context;
   const own: ReportPart[] = [
@@ -84,6 +89,7 @@ export function reportPage(whole: WholeCall, computations: Computations, now: Da
       facts: callFacts(context, now),
       sections: [
         summaryComponent(whole, workingLines(workings, computations)),
+        ...notCoveredComponents(context),
         ...partsInOrder(whole, own),
         ...listComponents('Before anyone acts on this sheet', cautionsOf(whole, workings)),
       ],

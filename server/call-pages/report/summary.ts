@@ -2,7 +2,9 @@ import type { Component } from '../../../views/parts/components.ts';
 import {
   foundSentences,
   missingSentences,
+  NOTHING_MISSING,
   nextSentences,
+  openQuestions,
   promiseLines,
   stopFlag,
   type WholeCall,
@@ -13,6 +15,7 @@ const orNone = (items: readonly string[], none: string): readonly string[] =>
 
 /** What a builder reads in twenty seconds. */
 export function summaryComponent(whole: WholeCall, others: readonly string[]): Component {
+  const asked = openQuestions(whole.context);
   return {
     template: '/pages/report/summary',
     data: {
@@ -21,8 +24,9 @@ export function summaryComponent(whole: WholeCall, others: readonly string[]): C
         { title: 'Found', items: orNone([...foundSentences(whole), ...others], 'Nothing yet.') },
         {
           title: 'Not known',
-          items: orNone(missingSentences(whole), 'Nothing that the answer waits for.'),
+          items: orNone(missingSentences(whole), NOTHING_MISSING),
         },
+        ...(asked.length === 0 ? [] : [{ title: 'Open questions', items: asked }]),
         { title: 'Next', items: nextSentences(whole) },
         {
           title: 'Who, by when',

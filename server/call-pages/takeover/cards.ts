@@ -1,15 +1,22 @@
 import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, sentence } from '../../../shared/schemas/words.ts';
 import type { Card, CardItem } from '../../../views/pages/pages.ts';
 import type { CallContext } from '../../call/context.ts';
+import { notCoveredTexts } from '../../call/not-covered.ts';
 import { openPromises, promiseState } from '../../call/promises.ts';
 import type { TakeoverItem } from '../../call/takeover-items.ts';
 import { dayText, momentText } from '../../web/dates.ts';
 import { type CallFrame, linkOf } from '../frame.ts';
 import { provesText, showsText } from '../photographs/report.ts';
-import { foundSentences, nextSentences, type WholeCall } from '../report/call-summary.ts';
+import {
+  foundSentences,
+  NOTHING_MISSING,
+  nextSentences,
+  openQuestions,
+  type WholeCall,
+} from '../report/call-summary.ts';
 
 /** A card with its lines, or with what is said where there is none. */
-export const card = (title: string, items: readonly CardItem[], none: string): Card => ({
+const card = (title: string, items: readonly CardItem[], none: string): Card => ({
   title,
   items: items.length === 0 ? [{ text: none }] : items,
 });
@@ -39,13 +46,32 @@ export function callerCard({ call, build }: CallContext): Card {
 }
 
 /** What the answer still waits for, step by step; what is said and promised has a card of its own. */
-export function missingCard(frame: CallFrame, { assessment }: CallContext): Card {
-  const lacking = assessment.missing.filter(({ must }) => must);
+export function missingCard(frame: CallFrame, context: CallContext): Card {
+  const lacking = context.assessment.missing.filter(({ must }) => must);
   const items = lacking.map(({ step, sentence }, index) => ({
     label: lacking[index - 1]?.step === step ? '' : `${linkOf(frame, step)}:`,
     text: sentence,
   }));
-  return card('What is missing', items, 'Nothing that the answer waits for.');
+  const asked = openQuestions(context).map((text, index) => ({
+    label: index === 0 ? 'Open questions:' : '',
+    text,
+  }));
+  const none = lacking.length === 0 && asked.length > 0 ? [{ text: NOTHING_MISSING }] : [];
+  return card('What is missing', [...items, ...none, ...asked], NOTHING_MISSING);
+}
+
+/** What is not worked out for this engine. */
+export function notCoveredCard(context: CallContext): Card[] {
+  const texts = notCoveredTexts(context);
+  return texts.length === 0
+    ? []
+    : [
+        card(
+          'Not covered for this engine',
+          texts.map((text) => ({ text })),
+          '',
+        ),
+      ];
 }
 
 export function nextCard(whole: WholeCall): Card {
@@ -65,6 +91,13 @@ export function promisesCard({ notes }: CallContext): Card {
   );
 }
 
+/** How many questions were answered; the report has each in words. */
+function answeredItem({ answers, base }: CallContext): CardItem[] {
+  if (answers.length === 0) return [];
+  const count = answers.length === 1 ? 'one question' : `${answers.length} questions`;
+  return [{ label: 'Answered:', text: count, href: `${base}/report` }];
+}
+
 /** Advice and notes: what was said, by whom, and on which figures and limits. */
 export function saidCard({ context, open }: WholeCall): Card {
   const said = context.notes.filter((note) => note.kind !== 'promise' || note.doneAt !== undefined);
@@ -76,6 +109,7 @@ export function saidCard({ context, open }: WholeCall): Card {
         text: note.body,
         note: [note.restsOn, `${note.by}, ${momentText(note.at)}`].filter((each) => each !== '').join('; '),
       })),
+      ...answeredItem(context),
       ...itemsFor(open, 'limits'),
     ],
     'Nothing yet.',

@@ -1,3 +1,4 @@
+import { speaking } from '../../../shared/quantities/spoken-units.ts';
 import type { Page } from '../../web/pages/render.ts';
 import { stopFlag, type WholeCall } from '../report/call-summary.ts';
 import {
@@ -7,6 +8,7 @@ import {
   marksCard,
   missingCard,
   nextCard,
+  notCoveredCard,
   photographsCard,
   promisesCard,
   rawCard,
@@ -15,7 +17,10 @@ import {
 } from './cards.ts';
 
 /** The call on one screen, for a colleague who takes it over. */
-export function takeoverPage(whole: WholeCall): Page {
+export const takeoverPage = (whole: WholeCall): Page =>
+  speaking(whole.context.build.units, () => cardsOf(whole));
+
+function cardsOf(whole: WholeCall): Page {
   const { context, frame } = whole;
   return {
     template: 'takeover',
@@ -28,6 +33,7 @@ export function takeoverPage(whole: WholeCall): Page {
       cards: [
         callerCard(context),
         missingCard(frame, context),
+        ...notCoveredCard(context),
         nextCard(whole),
         promisesCard(context),
         foundCard(whole),

@@ -1,4 +1,6 @@
+import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import { type BuildSpec, buildSpec } from '../../../shared/schemas/build-spec.ts';
+import { isPick } from '../../web/forms/picked-reading.ts';
 import type { Fields, FormFault } from '../../web/forms/read-form.ts';
 import { readForm } from '../../web/forms/read-form.ts';
 import { specText, valueAtPath } from './spec-texts.ts';
@@ -31,7 +33,7 @@ const entryOf = (field: string) => field.replace(/\.(durations|alsoPlanned)\..*$
 /** Fields of a form that a person changed from what they were shown. */
 export function changedFields(shown: BuildSpec, fields: Fields): string[] {
   return Object.keys(fields).filter(
-    (field) => field.includes('.') && (fields[field] ?? '') !== specText(shown, field),
+    (field) => !isPick(field) && field.includes('.') && (fields[field] ?? '') !== specText(shown, field),
   );
 }
 
@@ -39,12 +41,15 @@ type Merged =
   | { readonly ok: true; readonly spec: BuildSpec }
   | { readonly ok: false; readonly faults: readonly FormFault[] };
 
-/** The specification with a form's fields in place; what the form does not have stays as it is. */
+/**
+ * The specification with a form's fields in place, read in the units that are spoken; what the form does not have
+ * stays as it is.
+ */
 export function mergeSpec(current: BuildSpec, fields: Fields): Merged {
   const entries = Object.fromEntries(
     Object.entries(fields).filter(([field, text]) => field.includes('.') && text.trim() !== ''),
   );
-  const read = readForm(buildSpec, entries, { lengths: 'in' });
+  const read = readForm(buildSpec, entries, { lengths: spokenUnits() === 'metric' ? 'mm' : 'in' });
   if (!read.ok) return read;
   const changed = new Set(changedFields(current, fields).map(entryOf));
   const tree: Tree = { ...current };

@@ -1,6 +1,7 @@
 import { defined } from '../../../shared/defined.ts';
 import type { Dimension } from '../../../shared/quantities/units.ts';
 import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
+import { VALVE_GEARS, type ValveGear } from '../../../shared/schemas/words.ts';
 
 /** One entry of a build's specification as a form has it; `path` is its place in the specification. */
 export interface SpecField {
@@ -10,6 +11,8 @@ export interface SpecField {
   /** A word list makes it a pick. */
   readonly words?: Readonly<Record<string, string>>;
   readonly hint?: string;
+  /** The valve gears it is asked of; left out, all of them. What is entered already stays in sight. */
+  readonly gears?: readonly ValveGear[];
 }
 
 /** Fields that are shown together; at the bench each group is a screen of its own. */
@@ -44,10 +47,29 @@ export const BUILD_GROUPS: readonly SpecGroup[] = [
   {
     legend: 'Engine',
     fields: [
-      { path: 'engine.description', label: 'Block and head, in the caller’s words' },
+      { path: 'engine.description', label: 'Block and head, in plain words' },
+      {
+        path: 'engine.valveGear',
+        label: 'Between cam and valve',
+        words: VALVE_GEARS,
+        hint: 'Not said counts as pushrods. Changing it keeps every entry.',
+      },
       { path: 'engine.lifter', label: 'Lifter type', words: LIFTER_TYPES },
-      { path: 'engine.rockerMounting', label: 'Rocker mounting', words: MOUNTINGS },
-      { path: 'engine.studSize', label: 'Rocker stud', words: STUD_SIZES, hint: 'Thread, in inches.' },
+      { path: 'engine.rockerMounting', label: 'Rocker mounting', words: MOUNTINGS, gears: ['pushrod'] },
+      {
+        path: 'engine.studSize',
+        label: 'Rocker stud',
+        words: STUD_SIZES,
+        hint: 'Thread, in inches.',
+        gears: ['pushrod'],
+      },
+      {
+        path: 'engine.shimStock',
+        label: 'Lash shims that can be had',
+        dimension: 'length',
+        hint: 'Each measured, each there once: 2.60 mm, 2.65 mm, 2.65 mm.',
+        gears: ['bucket'],
+      },
       { path: 'engine.coverBolting', label: 'Valve cover bolted', words: BOLTING },
       {
         path: 'engine.use',
@@ -61,6 +83,8 @@ export const BUILD_GROUPS: readonly SpecGroup[] = [
     legend: 'Bottom end',
     fields: [
       { path: 'engine.cylinders', label: 'Cylinders' },
+      { path: 'engine.intakeValves', label: 'Intakes in a cylinder', hint: 'Empty: one.' },
+      { path: 'engine.exhaustValves', label: 'Exhausts in a cylinder', hint: 'Empty: one.' },
       { path: 'engine.firingOrder', label: 'Firing order' },
       {
         path: 'engine.bankOrder',
@@ -79,7 +103,7 @@ export const BUILD_GROUPS: readonly SpecGroup[] = [
     legend: 'Valve springs',
     hint: 'As fitted: with the actual seat, locator, shims, retainer and keepers.',
     fields: [
-      { path: 'springs.description', label: 'Spring, in the caller’s words' },
+      { path: 'springs.description', label: 'Spring, in plain words' },
       length('springs.installedHeight', 'Installed height', 'Valve shut.'),
       { path: 'springs.seatLoad', label: 'Seat load', dimension: 'load' },
       { path: 'springs.rate', label: 'Rate', dimension: 'rate' },
@@ -114,6 +138,13 @@ export const CAM_GROUPS: readonly SpecGroup[] = [
         path: 'cam.assumedRatio',
         label: 'Rocker ratio the card assumes',
         hint: 'It stands on the card beside the valve lift; it says nothing about the arms you have.',
+        gears: ['pushrod', 'finger-follower', 'cam-rocker'],
+      },
+      {
+        path: 'cam.lashAt',
+        label: 'The lash on it is for an engine that is',
+        words: { cold: 'Cold', hot: 'Hot' },
+        gears: ['bucket'],
       },
     ],
   },
@@ -139,3 +170,15 @@ export function durationRows(spec: BuildSpec, valve: 'intake' | 'exhaust'): numb
 }
 export const durationField = (valve: string, row: number, part: 'atLift' | 'duration') =>
   `cam.${valve}.durations.${row}.${part}`;
+
+/** The groups without the fields that this valve gear has no use for; what is entered stays in sight. */
+export const groupsFor = (groups: readonly SpecGroup[], spec: BuildSpec, text: (path: string) => string) =>
+  groups.map(
+    (group): SpecGroup => ({
+      ...group,
+      fields: group.fields.filter(
+        ({ gears, path }) =>
+          gears === undefined || gears.includes(spec.engine?.valveGear ?? 'pushrod') || text(path) !== '',
+      ),
+    }),
+  );

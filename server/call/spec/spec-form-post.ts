@@ -1,3 +1,4 @@
+import { speaking } from '../../../shared/quantities/spoken-units.ts';
 import { reviseBuild as reviseInput } from '../../../shared/schemas/commands.ts';
 import { getBuild } from '../../records/builds/builds.ts';
 import { reviseBuild } from '../../records/builds/revisions.ts';
@@ -20,10 +21,14 @@ export function specFormPost(of: {
     run: async ({ tx, req, principal, call }) => {
       const { revision = '', ...fields } = req.fields;
       const build = await getBuild(tx, principal, call.buildId);
-      const merged = mergeSpec(build.spec, fields);
+      const { units } = build;
+      const { merged, changed } = speaking(units, () => ({
+        merged: mergeSpec(build.spec, fields),
+        changed: changedFields(build.spec, fields),
+      }));
       if (!merged.ok) return { faults: merged.faults, typed: req.fields };
       const expected = /^\d{1,9}$/.test(revision) ? Number(revision) : 0;
-      const changes = expected !== build.revision || changedFields(build.spec, fields).length > 0;
+      const changes = expected !== build.revision || changed.length > 0;
       if (changes) {
         const input = reviseInput.parse({ spec: merged.spec, reason: of.reason });
         await reviseBuild(tx, principal, call.buildId, input, expected);

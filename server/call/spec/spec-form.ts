@@ -1,11 +1,11 @@
-import { defined } from '../../../shared/defined.ts';
 import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
+import { buildSpec } from '../../../shared/schemas/build-spec.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { FormGroup } from '../../../views/parts/form.examples.ts';
 import { type Extra, type FormState, quantityField, selectField, textField } from '../../web/forms/fields.ts';
 import type { PageForm } from '../forms.ts';
 import { durationField, durationRows, type SpecField, type SpecGroup } from './spec-fields.ts';
-import { assumedUnit, specText } from './spec-texts.ts';
+import { specText } from './spec-texts.ts';
 
 /** Another revision has come since the form was read: what the others have now, per field. */
 export interface OtherSide {
@@ -29,9 +29,7 @@ function specComponent(shown: FormState, field: SpecField, extra: Extra): Compon
   if (words !== undefined)
     return selectField(shown, path, label, words, { first: 'Not said yet', ...hinted(hint) });
   if (dimension === undefined) return textField(shown, path, label, { ...hinted(hint), ...extra });
-  const assume = assumedUnit(dimension);
   return quantityField(shown, path, label, dimension, {
-    ...defined({ assume }),
     ...hinted(hint),
     ...extra,
   });
@@ -48,11 +46,9 @@ function durationComponents(
     const duration = durationField(valve, row, 'duration');
     return [
       quantityField(shown, at, `${row + 1}. At lobe lift, ${valve}`, 'length', {
-        assume: 'in',
         ...extra(at),
       }),
       quantityField(shown, duration, `${row + 1}. Duration, ${valve}`, 'angle', {
-        assume: 'deg',
         ...extra(duration),
       }),
     ];
@@ -98,6 +94,7 @@ export function specForm(of: SpecFormOf): PageForm {
     name: of.name,
     action: of.action,
     labels,
+    schema: buildSpec,
     hidden: { revision: String(of.revision), part: of.part },
     initial: Object.fromEntries(Object.keys(labels).map((path) => [path, specText(of.spec, path)])),
     groups: (shown) =>

@@ -4,8 +4,9 @@ import { formComponent, type StepBody } from '../forms.ts';
 import type { StepPageInput } from '../step.ts';
 import type { Destination } from '../step-form.ts';
 import { againstNewest } from './against-newest.ts';
-import type { SpecGroup } from './spec-fields.ts';
+import { groupsFor, type SpecGroup } from './spec-fields.ts';
 import { specForm } from './spec-form.ts';
+import { specText } from './spec-texts.ts';
 
 /** A step that is one form over groups of the specification. */
 export interface SpecStep {
@@ -43,12 +44,18 @@ function screensOf(context: CallContext, { name, groups }: SpecStep, part: numbe
 export function specPage(step: SpecStep, { context, req, rejected }: StepPageInput): StepBody {
   const bench = context.side === 'bench';
   const now = againstNewest(context, rejected);
+  const { spec } = context.build;
+  const groups = groupsFor(
+    step.groups,
+    spec,
+    (path) => specText(spec, path) || (now.rejected?.typed[path] ?? ''),
+  );
   const part = partOf(step, now.rejected?.typed.part ?? req.query.part);
   const form = specForm({
     name: step.name,
     action: `${context.base}/spec/${step.name}`,
-    groups: bench ? step.groups.slice(part - 1, part) : step.groups,
-    spec: context.build.spec,
+    groups: bench ? groups.slice(part - 1, part) : groups,
+    spec,
     revision: context.build.revision,
     other: now.other,
     bench,

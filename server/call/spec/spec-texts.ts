@@ -1,7 +1,15 @@
-import { defined } from '../../../shared/defined.ts';
-import { formatNumber, formatQuantity, placesOf } from '../../../shared/quantities/format.ts';
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
+import { formatNumber, placesOf, writeExact } from '../../../shared/quantities/format.ts';
 import { readNumber } from '../../../shared/quantities/read-number.ts';
-import { type Dimension, dimensionOf, isUnit, type Unit, unitsOf } from '../../../shared/quantities/units.ts';
+import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
+import {
+  answerUnit,
+  type Dimension,
+  dimensionOf,
+  isUnit,
+  UNITS,
+  type Unit,
+} from '../../../shared/quantities/units.ts';
 import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
 
 /** What is at a dotted path of the specification. */
@@ -15,7 +23,7 @@ export function valueAtPath(spec: unknown, path: string): unknown {
 }
 
 /** The unit that counts when none is typed. */
-export const assumedUnit = (dimension: Dimension): Unit | undefined => unitsOf(dimension)[0];
+const assumedUnit = (dimension: Dimension): Unit => answerUnit(dimension, spokenUnits());
 
 /** An entry as a form shows it: as typed where that still reads the same, else with its unit. */
 function quantityText(entry: object): string {
@@ -26,17 +34,21 @@ function quantityText(entry: object): string {
   if (typeof typed === 'string') {
     const dimension = dimensionOf(unit);
     const assume = assumedUnit(dimension);
-    const read = readNumber(typed, { kind: dimension, ...defined({ assume }) });
+    const read = readNumber(typed, { kind: dimension, assume });
     if (read.ok && read.value === value && read.unit === unit) return typed;
   }
-  return formatQuantity({ value, unit });
+  return `${writeExact(value, UNITS[unit].least ?? 0, unit)} ${unit}`;
 }
+
+const textsOf = (list: readonly unknown[]): string =>
+  list.map((each) => (typeof each === 'object' && each !== null ? quantityText(each) : '')).join(', ');
 
 /** The text of an entry of the specification; empty where there is none. */
 export function specText(spec: BuildSpec, path: string): string {
   const value = valueAtPath(spec, path);
   if (typeof value === 'string') return value;
   if (typeof value === 'number') return formatNumber(value, placesOf(value) ?? 6);
+  if (Array.isArray(value)) return textsOf(value);
   return typeof value === 'object' && value !== null ? quantityText(value) : '';
 }
 
@@ -45,5 +57,5 @@ export function readText(spec: BuildSpec, path: string): string {
   const value = valueAtPath(spec, path);
   const readAs: unknown =
     typeof value === 'object' && value !== null ? Reflect.get(value, 'readAs') : undefined;
-  return typeof readAs === 'string' ? readAs : specText(spec, path);
+  return typeof readAs === 'string' ? asEntered(readAs) : specText(spec, path);
 }

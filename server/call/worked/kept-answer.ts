@@ -1,3 +1,5 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
+import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { Answer, Registered } from '../../compute/registry.ts';
 import { answerComponents } from '../../compute-forms/answer/answer-components.ts';
@@ -45,11 +47,17 @@ export function keptComponents(working: Working, each: Registered, mayTurn: bool
   });
   return [
     facts,
-    ...(mayTurn ? drawingsOf(each, working.inputs, answer.result, 'inch').map(drawingComponent) : []),
+    ...(mayTurn ? drawingsOf(each, working.inputs, answer.result, spokenUnits()).map(drawingComponent) : []),
     ...answerComponents(each, answer, { uncertainty: 0, limitSource: 'the default of the limits table' }),
     ...(mayTurn && answer.assumptions.length > 0
-      ? [foldComponent('kept-assumes', 'What it assumes', saidComponents('It assumes', answer.assumptions))]
+      ? [
+          foldComponent(
+            'kept-assumes',
+            'What it assumes',
+            saidComponents('It assumes', answer.assumptions.map(inSpoken)),
+          ),
+        ]
       : []),
-    ...(mayTurn ? answer.cautions.map(cautionComponent) : []),
+    ...(mayTurn ? answer.cautions.map(inSpoken).map(cautionComponent) : []),
   ];
 }

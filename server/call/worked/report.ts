@@ -1,4 +1,7 @@
 import { z } from 'zod';
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
+import { inSpoken } from '../../../shared/quantities/authored.ts';
+import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { Fact } from '../../../views/parts/facts.examples.ts';
 import type { Registered } from '../../compute/registry.ts';
@@ -61,7 +64,7 @@ export function workingText(computations: Computations, working: Working): strin
 
 /** What goes with the kept answers, each once. */
 export const workingCautions = (workings: readonly Working[]): string[] =>
-  workings.flatMap((working) => answerOf(working)?.cautions ?? []);
+  workings.flatMap((working) => (answerOf(working)?.cautions ?? []).map(inSpoken));
 
 const byWhom = ({ seq, by, at, revision }: Working) =>
   `line ${seq}, ${by}, ${momentText(at)}, build revision ${revision}`;
@@ -78,12 +81,16 @@ function workingComponents(
   const cameOut = scalars.map(({ label, value }) => ({ label, value: shownValue(value) }));
   const short = tables.filter(({ rows }) => rows.length > 0 && rows.length <= MOST_ROWS);
   const long = tables.filter(({ rows }) => rows.length > MOST_ROWS);
-  const drawings = drawingsOf(each, working.inputs, answer.result, 'inch').map((drawing, index) =>
+  const drawings = drawingsOf(each, working.inputs, answer.result, spokenUnits()).map((drawing, index) =>
     drawingComponent({ ...withoutTable(drawing), id: `working-${working.seq}-${index}` }),
   );
   const words = columnComponent(
     ...runComponents(each.title, [
-      ...inputFacts(each, working.inputs).map((fact) => ({ ...fact, note: 'went in' })),
+      ...inputFacts(each, working.inputs).map(({ value, ...fact }) => ({
+        ...fact,
+        value: asEntered(value),
+        note: 'went in',
+      })),
       ...cameOut,
       ...long.map(({ caption, rows }) => ({ label: caption, value: `${rows.length} rows, in the export` })),
       { label: 'kept on', value: byWhom(working) },

@@ -1,5 +1,7 @@
+import { speaking } from '../../../shared/quantities/spoken-units.ts';
 import { computeForm } from '../../compute-forms/compute-form.ts';
 import { Failure } from '../../problems/failure.ts';
+import { unitsOfBuild } from '../../records/builds/units.ts';
 import { keepWorking } from '../../records/workings/workings.ts';
 import { freeForm, type StepForm } from '../step-form.ts';
 import type { WorkedData, WorkedStep } from './part.ts';
@@ -15,7 +17,10 @@ export function workedForm<Loaded extends WorkedData>(step: WorkedStep<Loaded>):
       if (part?.computed === undefined || each === undefined)
         throw new Failure('not-found', 'nothing is here');
       const own = part.computed.form;
-      const computed = computeForm(each, own === undefined ? typed : own.toTyped(typed));
+      const units = await unitsOfBuild(tx, principal, call.buildId);
+      const computed = speaking(units, () =>
+        computeForm(each, own === undefined ? typed : own.toTyped(typed)),
+      );
       if (computed.faults.length > 0) {
         const faults =
           own === undefined ? computed.faults : computed.faults.map((fault) => own.faultAt(fault));

@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { PagerData } from '../../../views/parts/pager.examples.ts';
 import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
@@ -28,7 +29,7 @@ function overviewTable<Loaded extends WorkedData>(
         part.name === current
           ? { text, why: 'open here' }
           : { text, href: addressOf(context, step.name, part.name) };
-      return { cells: [part.title, cell] };
+      return { cells: [inSpoken(part.title), cell] };
     }),
   };
 }
@@ -42,7 +43,7 @@ function screensOf<Loaded extends WorkedData>(
   const at = parts.indexOf(current);
   const link = (part: WorkedPart<Loaded>) => ({
     href: addressOf(context, name, part.name),
-    label: part.title,
+    label: inSpoken(part.title),
   });
   const [before, after] = [parts[at - 1], parts[at + 1]];
   return {
@@ -63,19 +64,29 @@ function returned<Loaded extends WorkedData>(
   return parts.find((each) => each.form !== undefined && each.form === form);
 }
 
+/** The parts that the valve gear of this engine has a use for. */
+const forEngine = <Loaded extends WorkedData>(
+  step: WorkedStep<Loaded>,
+  { assessment }: CallContext,
+): WorkedStep<Loaded> => ({
+  ...step,
+  parts: step.parts.filter(({ name }) => !assessment.details.gear.parts.includes(name)),
+});
+
 /** A step that computes and measures: one of its parts, what was kept of it, and the way to the others. */
 export function workedPage<Loaded extends WorkedData>(
-  step: WorkedStep<Loaded>,
+  whole: WorkedStep<Loaded>,
   loaded: Loaded,
   { context, req, rejected }: StepPageInput,
 ): StepBody {
+  const step = forEngine(whole, context);
   const named = (name: string | undefined) => step.parts.find((part) => part.name === name);
   const part =
-    returned(step, rejected) ?? named(req.query.of) ?? named(step.opens(context, loaded)) ?? step.parts[0];
+    returned(whole, rejected) ?? named(req.query.of) ?? named(step.opens(context, loaded)) ?? step.parts[0];
   if (part === undefined) throw new Error(`the step ${step.name} has no parts`);
   const body = part.body(loaded, { context, rejected, step: step.name });
   const overview = tableComponent(overviewTable(context, step, part.name, loaded));
-  const heading: Component = { template: '/pages/call/heading', data: { text: part.title } };
+  const heading: Component = { template: '/pages/call/heading', data: { text: inSpoken(part.title) } };
   return {
     forms: body.forms,
     slots:

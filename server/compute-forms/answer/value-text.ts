@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { formatFigure } from '../../../shared/quantities/format.ts';
+import { toldIn } from '../../../shared/quantities/spoken-units.ts';
 import { isUnit, type Quantity, UNITS } from '../../../shared/quantities/units.ts';
 
 const quantity = z.object({ value: z.number(), unit: z.string(), side: z.string().optional() });
@@ -28,7 +29,10 @@ export function figureAndUnit(value: unknown): { readonly figure: string; readon
   const read = quantity.safeParse(value);
   if (!read.success || !isUnit(read.data.unit)) return { figure: shownValue(value) };
   const { value: amount, unit, side } = read.data;
-  return { figure: figureOf({ value: amount, unit }), unit: side === undefined ? unit : `${unit} ${side}` };
+  return {
+    figure: figureOf({ value: amount, unit }),
+    unit: side === undefined ? toldIn(unit) : `${toldIn(unit)} ${side}`,
+  };
 }
 
 /** One value of an answer as it is read out. */

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { unitsOf } from '../../../shared/quantities/units.ts';
+import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
+import { answerUnit, type Dimension, type Unit, unitsOf } from '../../../shared/quantities/units.ts';
 import { type FieldInfo, fieldInfo } from '../../../shared/schemas/field-info.ts';
 import type { Control, Entry, Leaf, Named } from './control.ts';
 import { aboutOf, bareSchema, isOptional, labelOf } from './words.ts';
@@ -9,11 +10,11 @@ type Schema = z.core.$ZodType;
 /** Rows of so many plain entries still fit a line of a phone; longer ones are asked for one by one. */
 const MOST_COLUMNS = 3;
 
-function firstUnit(dimension: Parameters<typeof unitsOf>[0]) {
-  const [first] = unitsOf(dimension);
-  if (first === undefined) throw new Error(`no unit for ${dimension}`);
-  return first;
-}
+/** The unit of a number that names none: as the call is spoken, and in inches outside of one. */
+const firstUnit = (dimension: Dimension): Unit =>
+  spokenUnits() === 'metric'
+    ? answerUnit(dimension, 'metric')
+    : (unitsOf(dimension)[0] ?? answerUnit(dimension, 'inch'));
 
 function entryOfInfo(info: FieldInfo): Entry {
   switch (info.control) {

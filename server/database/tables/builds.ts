@@ -1,4 +1,5 @@
 import type { ColumnType, Generated, JSONColumnType } from 'kysely';
+import type { UnitSystem } from '../../../shared/quantities/units.ts';
 import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
 import type { Author, Created, Fixed, Sequence, WithDefault } from './columns.ts';
 
@@ -10,6 +11,7 @@ export interface BuildTable {
   label: string;
   revision: WithDefault<number>;
   last_seq: ColumnType<number, number | undefined, number>;
+  units: ColumnType<UnitSystem, UnitSystem | undefined, UnitSystem>;
   created_at: Created;
 }
 

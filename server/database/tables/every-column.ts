@@ -11,7 +11,7 @@ type Filled<Column> = [InsertType<Column>] extends [never]
  * A new row with every column that nobody fills in for it. One that may be null is written as null: left out it would
  * be null in silence.
  */
-export type EveryColumn<Table> = {
+type EveryColumn<Table> = {
   readonly [K in keyof Table as Filled<Table[K]> extends true ? never : K]: InsertType<Table[K]>;
 } & {
   readonly [K in keyof Table as [InsertType<Table[K]>] extends [never]

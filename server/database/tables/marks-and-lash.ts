@@ -48,4 +48,8 @@ export interface LashLogTable {
   /** A day without a time; it is read as text. */
   read_on: ColumnType<string | null, string | null, never>;
   done_by: Fixed<string>;
+  shim_value: Fixed<number | null>;
+  shim_unit: Fixed<string | null>;
+  shim_typed: Fixed<string | null>;
+  shim_read_as: Fixed<string | null>;
 }

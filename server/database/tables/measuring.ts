@@ -63,5 +63,7 @@ export interface AnswerTable extends Author {
   value_value: Fixed<number | null>;
   value_unit: Fixed<string | null>;
   value_read_as: Fixed<string | null>;
+  cylinder: Fixed<number | null>;
+  valve: Fixed<string | null>;
   seq: Sequence;
 }

@@ -8,7 +8,7 @@ import { readForm } from '../../web/forms/read-form.ts';
 import { getPage, type PageRequest, postForm } from '../../web/page-route.ts';
 import type { Page } from '../../web/pages/render.ts';
 
-const LABELS = { current: 'Password as it is', password: 'New password' };
+const LABELS = { current: 'Current password', password: 'New password' };
 
 function accountPage(req: PageRequest, shown: FormState): Page {
   const staff = requireStaff(req.principal);

@@ -1,5 +1,5 @@
 import { openCall } from '../../../shared/schemas/commands.ts';
-import { CALLER_ROLES, GOALS } from '../../../shared/schemas/words.ts';
+import { CALLER_ROLES, GOALS, UNIT_SYSTEMS } from '../../../shared/schemas/words.ts';
 import { errorsOf, formComponent, type PageForm, type RejectedForm } from '../../call/forms.ts';
 import type { Tx } from '../../database/database.ts';
 import { startCall } from '../../records/calls/open-call.ts';
@@ -14,13 +14,14 @@ const LABELS = {
   callBack: 'How to call back',
   goal: 'What they want from this call',
   buildLabel: 'A name for the build',
+  units: 'Spoken in',
 };
 
 const FORM: PageForm = {
   name: 'new-call',
   action: '/calls/new',
   labels: LABELS,
-  initial: { goal: 'verify-ratio' },
+  initial: { goal: 'verify-ratio', units: 'inch' },
   groups: (shown) => [
     {
       slots: [
@@ -31,6 +32,7 @@ const FORM: PageForm = {
         textField(shown, 'buildLabel', LABELS.buildLabel, {
           hint: 'Both sides will know it by this, such as “blue small block”.',
         }),
+        selectField(shown, 'units', LABELS.units, UNIT_SYSTEMS, { hint: 'Can be changed at any time.' }),
       ],
     },
   ],

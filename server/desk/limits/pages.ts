@@ -42,7 +42,8 @@ function limitsTable(limits: readonly Limit[]): TableData {
   };
 }
 
-function limitFormComponent(shown: FormState): Component {
+function limitFormComponent(state: FormState): Component {
+  const shown = { ...state, schema: newLimit };
   const words = Object.fromEntries(LIMIT_NAMES.map((name) => [name, titleOf(name)]));
   return {
     template: '/parts/form',

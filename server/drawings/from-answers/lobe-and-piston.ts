@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { defined } from '../../../shared/defined.ts';
 import { leastOf } from '../../mechanics/gap-scan/least.ts';
 import { stationsOf } from '../../mechanics/gap-scan/stations.ts';
 import { curveOfCard } from '../../mechanics/lobe/lift-curve.ts';
@@ -9,6 +10,7 @@ import { gapScan as drawGapScan } from '../gap-scan.ts';
 import { overCrank } from '../lift-over-crank.ts';
 import { pistonToValve as drawPistonToValve } from '../piston-to-valve.ts';
 import { draws } from './draws.ts';
+import { fitDrawn } from './scan-fit.ts';
 
 const IN = 0.0254;
 const DEG = Math.PI / 180;
@@ -92,18 +94,18 @@ export const pistonToValve = draws(
 );
 
 export const gapScan = draws(
-  z.object({ readings: z.array(z.object({ crankAngle: z.number(), gap: z.number() })) }),
+  z.object({
+    readings: z.array(z.object({ crankAngle: z.number(), gap: z.number() })),
+    readingUncertainty: z.number().optional(),
+  }),
   z.object({ least: amount, atCrankAngle: amount, limit: amount }),
-  ({ readings }, result, drawnFor) => {
+  ({ readings, readingUncertainty }, result, drawnFor) => {
     const stations = stationsOf(readings);
-    const scan = leastOf(stations);
-    const point = ({ crankAngle, gap }: { crankAngle: number; gap: number }) =>
-      [crankAngle / DEG, gap / IN] as const;
     return drawGapScan(
       {
         ...result,
-        readings: stations.map(point),
-        through: scan.edge === 'none' ? [scan.before, scan.reading, scan.after].map(point) : [],
+        readings: stations.map(({ crankAngle, gap }) => [crankAngle / DEG, gap / IN] as const),
+        ...defined({ fit: fitDrawn(leastOf(stations, readingUncertainty)) }),
       },
       drawnFor,
     );

@@ -1,21 +1,29 @@
 import { defined } from '../../../shared/defined.ts';
+import { speaking } from '../../../shared/quantities/spoken-units.ts';
 import { planOf } from '../../../shared/schemas/goals.ts';
 import type { Assessment } from './assessment.ts';
 import { changePart } from './change/change.ts';
 import type { PartSaid } from './common/part-said.ts';
 import type { Details } from './details.ts';
 import type { Evidence } from './evidence.ts';
+import { gearDetail, gearQuestions } from './gear/gear.ts';
+import { forChange, whereTold } from './gear/measured-alone.ts';
+import { notCovered } from './gear/not-covered.ts';
 import { inOrderOf } from './headline-order.ts';
 import { lashPart } from './lash/lash.ts';
 import { marksPart } from './marks/marks.ts';
 import { lackingFor, missingOf, needsOf, stepNeeds } from './missing/missing.ts';
 import { heldBack } from './next/held-back.ts';
 import { nextOf } from './next/next.ts';
+import { nextOfNoise } from './noise/next-of-noise.ts';
+import { noisePart } from './noise/noise.ts';
 import { partPart } from './part/part.ts';
 import { partNext } from './part/tell.ts';
 import { ratioPart, ratioRead } from './ratio/ratio.ts';
 import { ratiosWithheld, valveRatios } from './ratio/valve-ratios.ts';
-import { nextOfSheet } from './sheet/next-of-sheet.ts';
+import { withScans } from './scans/as-gap.ts';
+import { scansPart } from './scans/scans.ts';
+import { nextOfSheet } from './sheet/next/next-of-sheet.ts';
 import { sheetPart } from './sheet/sheet.ts';
 import { ratiosOfSheet } from './sheet/valve-ratios.ts';
 import { liftedGaps, stopReasons } from './stop.ts';
@@ -35,46 +43,76 @@ const together = (parts: readonly PartSaid<unknown>[]) => ({
  * @param evidence everything on the record, in SI; see evidence.ts. The order of its lists says nothing.
  * @returns quantities, judgements, questions and explanations, what is next and what is missing, and the stops
  *
- * Validity: one build; no clock, and the same evidence gives the same assessment.
+ * Validity: one build; no clock, and the same evidence gives the same assessment. The units change
+ * the sentences alone.
  * Source: each part names the source of its own limits.
  */
-export function assess(evidence: Evidence): Assessment {
+export const assess = (evidence: Evidence): Assessment =>
+  speaking(evidence.call.units ?? 'inch', () => assessed(evidence));
+
+function assessed(evidence: Evidence): Assessment {
   const read = ratioRead(evidence);
-  const sheet = sheetPart(evidence, read.known);
+  const gapped = withScans(evidence);
+  const sheet = sheetPart(gapped, read.known);
+  const scans = scansPart(evidence);
   const ofSetUps = valveRatios(read.explained);
   const ratios = [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
-  const change = changePart(evidence, ratios, ratiosWithheld(read.explained));
+  const change =
+    forChange(evidence) === evidence
+      ? changePart(gapped, ratios, ratiosWithheld(read.explained))
+      : changePart(forChange(gapped), []);
   const marks = marksPart(evidence, ratios);
   const lash = lashPart(evidence);
   const timing = timingPart(evidence);
   const part = partPart(evidence);
-  const others = [sheet, change, marks, timing, lash, part];
+  const raisedElsewhere = [...lash.questions, ...marks.questions];
+  const noise = noisePart(evidence, { lash: lash.detail, sheet: sheet.detail, raised: raisedElsewhere });
+  const others = [sheet, scans, change, marks, timing, lash, part, noise];
   const raised = others.flatMap((each) => each.stop);
   const stop = stopReasons(evidence, raised);
   const notToRun = [...change.notToRun, ...liftedGaps(evidence, raised)];
-  const ratio = ratioPart(evidence, read, stop.length > 0);
+  const ratio = ratioPart(evidence, read, part.detail, stop.length > 0);
   const said = together([ratio, ...others]);
-  const needs = needsOf(evidence, read.explained);
+  const needs = needsOf(evidence, read.explained, noise.detail);
   const lacking = lackingFor(needs, evidence);
   const { closed, goal } = evidence.call;
   const ofPart = planOf(goal).asks.includes('identify') ? partNext(part.detail, part.questions) : undefined;
   const atEnd = needs.filter(({ step, need }) => step === 'notes' && !need.have);
-  const { questions } = said;
-  const ofSheet = nextOfSheet(sheet.detail);
-  // One valve is told from its siblings: what else there is to its ratio is not what the call is about.
-  const explained = planOf(goal).waitsFor.includes('sheet') ? [] : read.explained;
-  const next = nextOf({ closed, stop, notToRun, lacking, atEnd, questions, explained, ofSheet, ofPart });
+  const questions = [...said.questions, ...gearQuestions(evidence)];
+  const ofSheet = nextOfSheet(sheet.detail, sheet.questions);
+  const ofNoise = nextOfNoise(noise.detail);
+  const { explained } = read;
+  const headlines = inOrderOf(goal, whereTold(evidence, said.headlines));
+  const plan = planOf(goal);
+  const next = nextOf({
+    closed,
+    stop,
+    notToRun,
+    lacking,
+    atEnd,
+    questions,
+    explained,
+    headlines,
+    plan,
+    ofSheet,
+    ofPart,
+    ofNoise,
+  });
   const details: Details = {
+    gear: gearDetail(evidence),
     setUps: ratio.detail,
     sheet: sheet.detail,
+    scans: scans.detail,
     change: change.detail,
     marks: marks.detail,
     lash: lash.detail,
     timing: timing.detail,
+    noise: noise.detail,
     parts: part.detail,
   };
   const whole: Assessment = {
     ...said,
+    questions,
     explanations: ratio.explanations,
     remaining: ratio.remaining,
     ...defined({ next }),
@@ -82,7 +120,8 @@ export function assess(evidence: Evidence): Assessment {
     needs: stepNeeds(needs),
     stop,
     notToRun,
-    headlines: inOrderOf(evidence.call.goal, said.headlines),
+    notCovered: notCovered(evidence),
+    headlines,
     details,
   };
   return stop.length > 0 ? heldBack(whole) : whole;

@@ -1,6 +1,7 @@
 import type { StepName } from '../../../shared/steps.ts';
 import type { Details } from './details.ts';
 import type { GapName, Side, ValvePlace } from './evidence.ts';
+import type { NotCovered } from './gear/detail.ts';
 import type { ExplanationResult } from './ratio/explanation.ts';
 import type { JudgementWord } from './words.ts';
 
@@ -68,8 +69,12 @@ export interface AnswerChoice {
   readonly code: string;
   readonly label: string;
   readonly changes: string;
+  /** The one valve that it is may go with it. */
+  readonly takesValve?: boolean;
   /** An amount may go with it. */
   readonly takesValue?: boolean;
+  /** How far the plunger leaned may go with it, as an angle. */
+  readonly takesLean?: boolean;
   /** The amount that it stands for, SI: kept with the answer. */
   readonly value?: number;
 }
@@ -84,8 +89,10 @@ export interface AssessedQuestion {
   readonly weight: 'strong' | 'weak';
   readonly ask: string;
   readonly size?: string;
-  /** The test that settles it. */
+  /** The test that settles it, as the desk has it. */
   readonly test: string;
+  /** The same for whoever stands at the engine, where the desk only asks. */
+  readonly testAtBench?: string;
   /** That test takes looking alone, with nothing turned: it is not held back under a stop. */
   readonly byLooking?: boolean;
   readonly answers: readonly AnswerChoice[];
@@ -117,6 +124,8 @@ export interface NextAction {
   readonly about: Subject;
   /** Can be read aloud; says what to do. */
   readonly sentence: string;
+  /** The same for whoever stands at the engine. */
+  readonly sentenceAtBench?: string;
   readonly reason: string;
   readonly minutes?: number;
   /** It turns the engine: never offered under a stop. */
@@ -126,11 +135,20 @@ export interface NextAction {
 /** Why nobody turns it. */
 export interface StopReason {
   readonly id: string;
-  readonly code: 'held' | 'contact' | 'gap-short' | 'lash-grew-again' | 'lobe-worn' | 'mark-at-the-edge';
+  readonly code:
+    | 'held'
+    | 'contact'
+    | 'gap-short'
+    | 'lash-grew-again'
+    | 'lobe-worn'
+    | 'mark-at-the-edge'
+    | 'sign-of-damage';
   readonly about: Subject;
   readonly sentence: string;
   /** What a person has to do before it may be lifted. */
   readonly wayOut: string;
+  /** The same without what only the desk can do. */
+  readonly wayOutAtBench?: string;
   /** What raised it has been answered, so that a person may lift it. */
   readonly answered: boolean;
   /** A person set it, or the readings raise it. */
@@ -150,6 +168,7 @@ export interface NotToRun {
   readonly about: Subject;
   readonly sentence: string;
   readonly wayOut: string;
+  readonly wayOutAtBench?: string;
 }
 
 /** One thing that is not known or not done yet. `must`: the answer of the call waits for it. */
@@ -187,6 +206,8 @@ export interface Assessment {
   readonly stop: readonly StopReason[];
   /** Gaps that come out short by calculation. */
   readonly notToRun: readonly NotToRun[];
+  /** What is not worked out for this engine, with what is done instead. */
+  readonly notCovered: readonly NotCovered[];
   /** The answer in one line for each valve that was read, and for each other thing that was asked. */
   readonly headlines: readonly Headline[];
   /** Figures behind the above, for tables and drawings. */

@@ -1,5 +1,7 @@
+import type { UnitSystem } from '../../../shared/quantities/units.ts';
 import type { Goal } from '../../../shared/schemas/goals.ts';
 import type { PartTool } from '../../../shared/schemas/part-words.ts';
+import type { LiftTool, LOBE_SOURCES, ValveGear, ValveName } from '../../../shared/schemas/words.ts';
 import type { FamilyEvidence } from './part/family.ts';
 import type { BoltingName, LifterName, MountingName } from './words.ts';
 
@@ -16,7 +18,7 @@ type LashState = 'not-said' | 'zero' | 'set';
 
 export interface ValvePlace {
   readonly cylinder: number;
-  readonly valve: Side;
+  readonly valve: ValveName;
 }
 
 /** An entry of the record. One that was replaced or struck out is shown and not judged. */
@@ -67,7 +69,9 @@ export interface SetUpEvidence extends ValvePlace {
   readonly travel?: number;
   readonly pushedIn?: number;
   readonly errorLimit: number;
-  readonly lobeSource: 'card' | 'indicator' | 'caliper';
+  /** What the valve lift is read with; left out, a dial indicator. */
+  readonly tool?: LiftTool;
+  readonly lobeSource: keyof typeof LOBE_SOURCES;
   readonly lobeErrorLimit: number;
 }
 
@@ -127,6 +131,22 @@ export type SheetKindName =
   | 'cover';
 export type GapName = Exclude<SheetKindName, 'lobe-lift' | 'valve-lift' | 'lash' | 'preload'>;
 
+/** What the least gap of a scan rests on, beside its bounds. */
+interface GapOfScan {
+  /** What goes behind the gap: ` at about 9° after TDC, at zero lash`. */
+  readonly where: string;
+  /** `at zero lash`; empty where nobody said. */
+  readonly lashSaid: string;
+  /** What the scan needs before its least may be believed. */
+  readonly needs: readonly string[];
+  /** Its figures in order of the crank, for another ratio. */
+  readonly stations: readonly { readonly crankAngle: number; readonly gap: number }[];
+  /** How far one of them may be off. */
+  readonly error: number;
+  /** Lash that was in the lift. */
+  readonly lash: number;
+}
+
 export interface SheetEvidence extends EvidenceEntry, ValvePlace {
   readonly kind: SheetKindName;
   readonly reading: Bounds;
@@ -139,6 +159,29 @@ export interface SheetEvidence extends EvidenceEntry, ValvePlace {
   readonly armId?: string;
   /** Travel of the dial in one turn, where it was said for the sheet. */
   readonly perTurn?: number;
+  /** It is the least of a scan over the crank, and its bounds are those of the scan. */
+  readonly scan?: GapOfScan;
+}
+
+/** One gap of a scan: its crank angle after top dead centre, negative before. */
+export interface ScanPoint {
+  readonly crankAngle: number;
+  readonly gap: Bounds;
+  readonly readAs: string;
+}
+
+/** Piston to valve of one valve, read at one crank angle after another. */
+export interface ScanEvidence extends EvidenceEntry, ValvePlace {
+  readonly points: readonly ScanPoint[];
+  readonly readAs: string;
+  readonly tool: string;
+  readonly spring: Spring;
+  readonly lifter: LifterState;
+  readonly lash: LashState;
+  readonly lashSetting?: number;
+  readonly arms: 'these' | 'before';
+  /** The arm that sat there when it was read. */
+  readonly armId?: string;
 }
 
 export interface LashEvidence extends EvidenceEntry, ValvePlace {
@@ -147,6 +190,8 @@ export interface LashEvidence extends EvidenceEntry, ValvePlace {
   readonly moment: 'found' | 'set';
   readonly engine: 'not-said' | 'cold' | 'hot';
   readonly nut: 'not-looked' | 'held' | 'moved';
+  /** The shim that was in with that gap. */
+  readonly shim?: number;
   /** The day it is of, `2026-03-14`; lines are in the order of their days, then as they were entered. */
   readonly day: string;
 }
@@ -202,7 +247,11 @@ export interface AnswerEvidence {
   readonly found?: boolean;
   /** The amount that goes with it: how much lash was in it. */
   readonly value?: number;
+  /** How far the plunger leaned, radians. */
+  readonly lean?: number;
   readonly setUpId?: string;
+  /** The one valve that it names. */
+  readonly place?: ValvePlace;
 }
 
 /** What was noted, advised or promised. */
@@ -249,6 +298,8 @@ export interface WorkingEvidence {
 export interface Evidence {
   readonly call: {
     readonly goal: Goal;
+    /** What is said is said in; left out, inches. */
+    readonly units?: UnitSystem;
     /** Set by a person, or by the first question of the call. */
     readonly hold?: { readonly reason: string; readonly line?: number; readonly since?: string };
     /** Stops that a person lifted: by name, and for the entry that had raised it. */
@@ -259,11 +310,18 @@ export interface Evidence {
   };
   readonly engine: {
     readonly cylinders?: number;
+    /** Valves of each kind in a cylinder; left out, one. */
+    readonly intakeValves?: number;
+    readonly exhaustValves?: number;
+    /** Left out, pushrods and rockers. */
+    readonly gear?: ValveGear;
     readonly lifter?: LifterName;
     readonly mounting?: MountingName;
     readonly coverBolting?: BoltingName;
     readonly use?: 'street' | 'race';
     readonly rodMaterial?: 'steel' | 'aluminium';
+    /** Lash shims that can be had, each there once. */
+    readonly shimStock?: readonly number[];
     readonly studSize?: '5/16' | '3/8' | '7/16';
     readonly stroke?: number;
     readonly rodLength?: number;
@@ -274,6 +332,8 @@ export interface Evidence {
   };
   readonly card: {
     readonly assumedRatio?: number;
+    /** The heat that the lash on the card is for. */
+    readonly lashAt?: 'cold' | 'hot';
     readonly intake: LobeCard;
     readonly exhaust: LobeCard;
   };
@@ -304,6 +364,7 @@ export interface Evidence {
   readonly statements: readonly SetUpStatementEvidence[];
   readonly passes: readonly PassEvidence[];
   readonly sheet: readonly SheetEvidence[];
+  readonly scans?: readonly ScanEvidence[];
   readonly lash: readonly LashEvidence[];
   readonly tipMarks: readonly TipMarkEvidence[];
   readonly part: readonly PartEvidence[];

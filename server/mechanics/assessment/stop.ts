@@ -1,12 +1,11 @@
 import { defined } from '../../../shared/defined.ts';
 import type { NextAction, NotToRun, StopReason, Subject } from './assessment.ts';
+import { ended } from './common/first-said.ts';
 import { byId } from './common/said.ts';
-import { STRUCK_BY_DESK } from './common/way-out.ts';
+import { SHOP_LOOKS, STRUCK_BY_DESK } from './common/way-out.ts';
 import type { Evidence } from './evidence.ts';
 
 const BUILD: Subject = { of: 'build' };
-
-const ended = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);
 
 function held({ call }: Evidence): StopReason[] {
   const { hold } = call;
@@ -18,6 +17,7 @@ function held({ call }: Evidence): StopReason[] {
       about: BUILD,
       sentence: `Do not turn it: ${ended(hold.reason)}`,
       wayOut: 'The desk lifts the hold, with a reason, once that is looked at.',
+      wayOutAtBench: 'Have that looked at, and leave it until the desk has lifted the hold.',
       from: 'person',
       answered: true,
       restsOn: [],
@@ -34,7 +34,7 @@ function contact({ call }: Evidence): StopReason[] {
       code: 'contact',
       about: BUILD,
       sentence: 'Do not turn it: something hit, bent, came loose or turns tight.',
-      wayOut: 'A qualified shop looks at it first; the desk lifts the stop with what was found.',
+      ...SHOP_LOOKS,
       from: 'person',
       answered: true,
       restsOn: [],
@@ -72,6 +72,8 @@ export function liftedGaps(evidence: Evidence, raised: readonly StopReason[]): N
       about,
       sentence: sentence.replace('Do not turn it:', 'Do not run it:'),
       wayOut: `Turned by hand only, the gap is read again; a qualified shop looks before it runs. ${STRUCK_BY_DESK}`,
+      wayOutAtBench:
+        'Turn it by hand only, and read the gap again. Have a qualified shop look before it runs.',
     }))
     .toSorted(byId);
 }
@@ -83,6 +85,7 @@ const STEPS: Readonly<Record<StopReason['code'], NextAction['step']>> = {
   'lash-grew-again': 'adjuster',
   'lobe-worn': 'sheet',
   'mark-at-the-edge': 'geometry',
+  'sign-of-damage': 'noise',
 };
 
 const FIRST: Readonly<Record<StopReason['code'], string>> = {
@@ -94,13 +97,15 @@ const FIRST: Readonly<Record<StopReason['code'], string>> = {
     'Do not set it again: draw a line over nut and stud, and photograph the nut, the stem’s tip and both ends of the pushrod',
   'lobe-worn':
     'Leave it as it stands: photograph the lobe and the lifter’s face if they can be seen, and look at the oil',
+  'sign-of-damage':
+    'Leave it as it stands: keep the oil and the filter, photograph what was found, and count the pieces',
   'mark-at-the-edge': 'Leave it as it stands: photograph the stem’s tip and its edge, and look at the guide',
 };
 
 const LEFT = 'Leave it as it stands';
 
 /** What a reason from the readings waits for is looked at and answered; the rest is the desk’s to lift. */
-function sentenceUnder({ code, from, answered, wayOut }: StopReason): string {
+function sentenceUnder({ code, from, answered }: StopReason, wayOut: string): string {
   if (from === 'person') return `${FIRST[code]}. ${wayOut}`;
   return answered ? `${LEFT}. ${wayOut}` : `${FIRST[code]}. Then answer what was found.`;
 }
@@ -114,7 +119,8 @@ export function actionUnder(stop: readonly StopReason[]): NextAction | undefined
     action: `under-${reason.code}`,
     step: STEPS[reason.code],
     about: reason.about,
-    sentence: sentenceUnder(reason),
+    sentence: sentenceUnder(reason, reason.wayOut),
+    sentenceAtBench: sentenceUnder(reason, reason.wayOutAtBench ?? reason.wayOut),
     reason: reason.sentence,
     turns: false,
   };

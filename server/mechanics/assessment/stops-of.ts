@@ -2,6 +2,8 @@ import type { StopReason } from './assessment.ts';
 import type { Evidence } from './evidence.ts';
 import { lashPart } from './lash/lash.ts';
 import { marksPart } from './marks/marks.ts';
+import { noiseStops } from './noise/stops.ts';
+import { withScans } from './scans/as-gap.ts';
 import { sheetPart } from './sheet/sheet.ts';
 import { stopReasons } from './stop.ts';
 
@@ -13,7 +15,9 @@ import { stopReasons } from './stop.ts';
  * @returns what `assess` gives as `stop`
  */
 export const stopsOf = (evidence: Evidence): StopReason[] =>
-  stopReasons(
-    evidence,
-    [sheetPart(evidence), marksPart(evidence, []), lashPart(evidence)].flatMap(({ stop }) => stop),
-  );
+  stopReasons(evidence, [
+    ...[sheetPart(withScans(evidence)), marksPart(evidence, []), lashPart(evidence)].flatMap(
+      ({ stop }) => stop,
+    ),
+    ...noiseStops(evidence),
+  ]);

@@ -55,7 +55,7 @@ export const computation = defineComputation({
   tex: 'd_\\mathrm{flat}=x\\cos\\theta,\\qquad d_\\mathrm{carried}=\\frac{x}{\\cos\\theta}',
   source:
     'derived here; agrees with the factors printed for lever-type indicators (10° .98, 20° .94, 30° .87)',
-  validity: 'a straight motion and a lean that stays as it is',
+  validity: 'a straight motion and a lean that stays the same',
   assumptions: ({ contact }) => [
     contact === 'flat-face'
       ? 'the face is square to the motion and slides under the tip: the dial reads high'

@@ -27,7 +27,10 @@ const input = z.strictObject({
 });
 
 const output = z.object({
-  least: out('length', 'least gap: of the parabola through the least reading and its neighbours'),
+  least: out(
+    'length',
+    'least gap: of the parabola through the least reading and its neighbours, or among all readings near it',
+  ),
   atCrankAngle: out('angle', 'crank angle of the least gap after top dead centre, negative before'),
   leastReading: z
     .object({
@@ -53,7 +56,8 @@ const limitOf = ({ side }: Given): number => defaultLimit(`piston-to-valve-${sid
  * The least gap of a scan over the crank: between the readings, where it is, and whether the scan went far enough.
  *
  * Equation: P(θ) through the least reading and its neighbours at their own steps; least = min P, not above the least
- * reading; U = readingUncertainty·√(Σ lᵢ²), lᵢ Lagrange's polynomials at the least
+ * reading; U = readingUncertainty·√(Σ lᵢ²), lᵢ Lagrange's polynomials at the least. With readingUncertainty and four
+ * readings or more within 6° of the least: P by least squares through those, U = readingUncertainty·√(xᵀ(XᵀX)⁻¹x)
  *
  * @param readings [rad, m] crankAngle after TDC (negative before) and gap, not negative; 3 to 2000 in any order
  * @param readingUncertainty [m] half-width of one reading's 95 % interval, not negative; left out, no interval
@@ -65,13 +69,14 @@ const limitOf = ({ side }: Given): number => defaultLimit(`piston-to-valve-${sid
  *
  * Validity: smooth gaps, steps of 5° or less beside the least, else `ask`. An angle read twice counts with its least gap.
  * An end that reads as little as the least is an edge; of equal readings the parabola that reaches lowest. Angles are
- * exact and do not wrap. Steps so small that readings rise less than they err make the least too small: cautioned.
+ * exact and do not wrap. Readings that rise less than they err, with no more of them near: cautioned. One that lies
+ * under the curve by more than they scatter decides with its neighbours alone.
  * Source: Lagrange interpolation, NIST Digital Library of Mathematical Functions, 3.3(i); JCGM 100:2008, 5.1.2; the rule
- * for steps is calculated here.
+ * for steps and the reach of the fit are calculated here.
  */
 function gapScan(given: Given): z.output<typeof output> {
   const stations = stationsOf(given.readings);
-  const scan = leastOf(stations);
+  const scan = leastOf(stations, given.readingUncertainty);
   const ask = scanAsk(scan, stations);
   const half =
     scan.edge !== 'none' || given.readingUncertainty === undefined
@@ -90,9 +95,9 @@ function gapScan(given: Given): z.output<typeof output> {
   };
 }
 
-const scanned = ({ readings }: Given) => {
+const scanned = ({ readings, readingUncertainty }: Given) => {
   const stations = stationsOf(readings);
-  return { stations, scan: leastOf(stations) };
+  return { stations, scan: leastOf(stations, readingUncertainty) };
 };
 
 const inch = (value: number) => ({ value, unit: 'in' });
@@ -115,10 +120,10 @@ export const computation = defineComputation({
   input,
   output,
   equation:
-    'parabola through the least reading and its neighbours; least = its lowest point; U = u·√(Σ l²), l Lagrange’s polynomials there',
+    'parabola through the least reading and its neighbours, or by least squares through all readings within 6° of the least where they scatter; least = its lowest point; U = u·√(Σ l²), l the weights of the readings there',
   tex: 'P(\\theta)=\\sum_{i=1}^{3} g_i\\,\\ell_i(\\theta),\\qquad g_\\mathrm{least}=\\min_\\theta P(\\theta),\\qquad U=U_\\mathrm{reading}\\sqrt{\\sum_{i=1}^{3}\\ell_i(\\theta_\\mathrm{least})^2}',
   source:
-    'Lagrange interpolation, NIST Digital Library of Mathematical Functions, 3.3(i); JCGM 100:2008, 5.1.2; the rule for steps is calculated here',
+    'Lagrange interpolation, NIST Digital Library of Mathematical Functions, 3.3(i); JCGM 100:2008, 5.1.2; the rule for steps and the reach of the fit are calculated here',
   validity:
     'smooth gaps; steps of 5° or less beside the least; crank angles exact and not wrapped; readings that rise by more than they err',
   assumptions: (given) => scanAssumptions(given, scanned(given).scan),

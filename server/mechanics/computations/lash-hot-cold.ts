@@ -108,7 +108,7 @@ function printedFor({ materials: { block, head } }: z.output<typeof input>): str
 }
 
 const leavesNone =
-  'The gap found cold closes before the engine is hot: the valve would be held off its seat. Don’t run it so.';
+  'The gap found cold closes before the engine is hot: the valve would be held off its seat. Don’t run it with that.';
 
 const heldOpen =
   'The sum for the cold setting is below zero: set so, the valve would be held open cold. Measure a pair hot and cold.';

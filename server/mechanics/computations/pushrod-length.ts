@@ -37,7 +37,7 @@ const input = z
     ratio: ratio('rocker ratio, valve over lobe; with lash').optional(),
     convention: choice(
       ['overall', 'effective'],
-      'how the answer and the stock are told, the checker being read end to end: overall as it is read, effective at a .140 in gauge; left out, all are told the same way',
+      'how the answer and the stock are told, the checker being read end to end: overall as read, effective at a .140 in gauge; left out, all are told the same way',
     ).optional(),
     stock: lengths('lengths that are in stock; may be empty', { least: 0 }).optional(),
   })

@@ -49,10 +49,11 @@ type Input = z.output<typeof input>;
 /**
  * Rocker ratio from valve lift and lobe lift at full lift, with its 95 % interval and where that comes from.
  *
- * Equation: R = V/L; u_R² = Σ(c_i u_i)² + 2 c_V c_L u_V u_L r, c_V = 1/L, c_L = −R/L; each lift's u from s/√n,
- * graduation/(2√3) and errorLimit/√3; r = .5 between the error limits of one indicator; interval R ± t_95(⌊ν⌋) u_R
+ * Equation: R = V/L; u_R² = Σ(c_i u_i)² + 2 c_V c_L u_V u_L r, c_V = 1/L, c_L = −R/L; each lift's u from s/√n
+ * (s pooled with usualScatter, where given, at 8 degrees of freedom), graduation/(2√3) and errorLimit/√3; r = .5 between the error limits of one indicator; interval R ± t_95(⌊ν⌋) u_R
  *
- * @param valveLift [m] passes at the valve {readings, graduation, errorLimit}, above zero; errorLimit not negative
+ * @param valveLift [m] passes at the valve {readings, graduation, errorLimit, usualScatter}, above zero; errorLimit and
+ * usualScatter not negative; usualScatter may be left out
  * @param lobeLift [m] passes at the lifter likewise, or {value, errorLimit, source} with its error limit alone
  * @param sameIndicator [1] whether one indicator read both lifts; a card or caliper shares nothing with it
  * @param spring [1] on the valve: `light` gives the geometric ratio, `running` what is left after flex

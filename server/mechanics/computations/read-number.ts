@@ -11,11 +11,18 @@ import { everyFault } from '../kit/every-fault.ts';
 import { holdBare, holdQuantity, refuseUnread } from '../number-reading/check-read.ts';
 import { assumedUnit, meaningOut, numberKind, readQuantityOut } from '../number-reading/number-fields.ts';
 
+/** Any dial: this is for reading numbers, not for a call. */
+const ANY_TURN = { least: 0, most: 1 };
+
 const input = z.strictObject({
   text: z.string().meta({ description: 'the number as typed or said, 200 characters at the most' }),
   kind: numberKind,
   assume: assumedUnit.optional(),
-  perTurn: entered('length', 'travel of a dial per turn of its big hand, for turns and needle').optional(),
+  perTurn: entered(
+    'length',
+    'travel of a dial per turn of its big hand, for turns and needle',
+    ANY_TURN,
+  ).optional(),
 });
 
 const ambiguity = z.object({

@@ -4,7 +4,7 @@ import { defineComputation } from '../kit/computation.ts';
 import { threadField } from '../threads/designation-field.ts';
 
 const input = z.strictObject({
-  designation: threadField('the thread as it is written: size and threads to the inch, or size and pitch'),
+  designation: threadField('the thread as written: size and threads to the inch, or size and pitch'),
 });
 
 const output = z.object({

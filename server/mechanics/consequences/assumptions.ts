@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { allowanceSource, SPRING_LOAD } from '../kit/allowances.ts';
 import type { ConsequenceInput } from './types.ts';
 
@@ -14,7 +15,7 @@ export function assumptionsOf(input: ConsequenceInput, calculated: boolean): str
       ? [
           'a calculated gap is clear only when all of its interval is at or above the limit',
           'piston to valve is calculated at no lash, with the lobe between the card’s durations as a smooth model',
-          `heights as entered are taken as good to .005 in (${allowanceSource('height-reading')})`,
+          inSpoken(`heights as entered are taken as good to .005 in (${allowanceSource('height-reading')})`),
           `the cam is taken to stand within 2 degrees of its card (${allowanceSource('cam-timing')})`,
         ]
       : []),

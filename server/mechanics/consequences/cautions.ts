@@ -1,13 +1,14 @@
 import { turningCaution } from '../cam/caution.ts';
 import { STUD_LOAD } from '../kit/allowances.ts';
+import { bareLoad, loadSaid } from '../kit/say-inches.ts';
 import { LBF } from '../kit/si.ts';
 import { makerFirst, springCaution } from '../springs/caution.ts';
 
 /** Said wherever a gap is short. */
 export const shortCaution =
-  'A gap is short of its limit: stop, do not run it so, and have a qualified shop look.';
+  'A gap is short of its limit: stop, do not run it, and have a qualified shop look.';
 
-export type StudSize = '5/16' | '3/8' | '7/16';
+type StudSize = '5/16' | '3/8' | '7/16';
 
 interface Studs {
   readonly mounting?: 'stud' | 'pedestal' | 'shaft';
@@ -16,16 +17,14 @@ interface Studs {
   readonly openLoad?: number;
 }
 
-/** Loads in cautions to the nearest 5 lb: a spring's own tolerance hides anything finer. */
-const said = (load: number): string => `${Math.round(load / LBF / 5) * 5} lb`;
-
-const USUAL = `3/8 studs are commonly kept below about ${STUD_LOAD.from} to ${STUD_LOAD.to} lb open`;
+const usual = () =>
+  `3/8 studs are commonly kept below about ${bareLoad(STUD_LOAD.from * LBF)} to ${loadSaid(STUD_LOAD.to * LBF)} open`;
 
 /** A word on the stud, by its size and by the most that the spring may bear on the valve. */
 export function studCautions({ mounting, size, openLoad }: Studs): string[] {
   if (mounting !== 'stud' || openLoad === undefined || size === '7/16') return [];
   if (openLoad < STUD_LOAD.from * LBF) return [];
-  const load = `The spring may open at up to ${said(openLoad)}: ${USUAL}`;
+  const load = `The spring may open at up to ${loadSaid(openLoad)}: ${usual()}`;
   if (size === '3/8') return [`${load}. The stud maker’s figure goes first.`];
   if (size === '5/16') return [`${load}, and a 5/16 stud is smaller. The stud maker’s figure goes first.`];
   return [`${load}. Say which stud is in it; its maker’s figure goes first.`];

@@ -3,6 +3,7 @@ import { computation as lobeProfile } from '../computations/lobe-profile.ts';
 import { computation as pistonToValve } from '../computations/piston-to-valve.ts';
 import { allowance } from '../kit/allowances.ts';
 import { type Calculated, type GapCalculation, known, lacking, together } from './gap-calculation.ts';
+import { changeByScan, type LobeAt, type ScanMoved, scanMoved } from './scan-gap.ts';
 import type { ConsequenceInput, RatioFigure } from './types.ts';
 
 type SweepInput = Parameters<typeof pistonToValve.compute>[0];
@@ -50,6 +51,24 @@ function pistonSweep(input: ConsequenceInput, ratio: number, closedGapAtTdc: num
 function lobeAt(input: ConsequenceInput, crankAngle: number): number {
   const { lifts } = lobeProfile.compute({ ...profileOf(input), side: input.side, crankAngles: [crankAngle] });
   return lifts[0] ?? 0;
+}
+
+/** The card's lobe over the crank, where the card gives one. */
+function lobeOver(input: ConsequenceInput): LobeAt | undefined {
+  const { lobe, lobeLift } = input;
+  if (lobeLift === undefined || lobe.centreline === undefined || lobe.durations === undefined)
+    return undefined;
+  const profile = { ...profileOf(input), side: input.side };
+  return (crankAngles) => lobeProfile.compute({ ...profile, crankAngles: [...crankAngles] }).lifts;
+}
+
+/** Where the scan with the arms before would have its least with the ratio after; undefined without scan or card. */
+export function movedScan(input: ConsequenceInput): ScanMoved | undefined {
+  const { scanBefore, before, after } = input;
+  const lobe = lobeOver(input);
+  if (scanBefore === undefined || lobe === undefined || before === undefined || after === undefined)
+    return undefined;
+  return scanMoved(scanBefore, before.value, after.value, lobe);
 }
 
 /** What the gap loses when the cam stands off its card by the allowance, the way that costs this side. */
@@ -117,6 +136,9 @@ export function pistonGap(input: ConsequenceInput): GapCalculation {
     },
     missingForChange: lacking({ 'lobe lift': input.lobeLiftAtClosest ?? input.lobeLift }),
     change(before: RatioFigure, after: RatioFigure) {
+      const lobeCurve = input.scanBefore === undefined ? undefined : lobeOver(input);
+      if (input.scanBefore !== undefined && lobeCurve !== undefined)
+        return changeByScan(input.scanBefore, before, after, lobeCurve);
       if (byLobe) return changeByLobe(input, before, after);
       // Where the gap is least does not hang on the closed gap, and it drops out of the difference.
       const one = pistonSweep(input, before.value, 0);

@@ -20,6 +20,13 @@ export interface LimitFigure {
   readonly source: string;
 }
 
+/** A scan of piston to valve with the arms before: figures over the crank, how far one may be off, the lash in the lift. */
+export interface ScanBefore {
+  readonly stations: readonly { readonly crankAngle: number; readonly gap: number }[];
+  readonly error: number;
+  readonly lash: number;
+}
+
 /** What is known of one valve and its engine, in SI; whatever is not known is left out. */
 export interface ConsequenceInput {
   readonly side: 'intake' | 'exhaust';
@@ -57,6 +64,8 @@ export interface ConsequenceInput {
   readonly pivotToTip?: number;
   /** Gaps that were read on this valve with the arms before. */
   readonly readBefore: Partial<Record<GapKind, Gap>>;
+  /** The scan that the gap of piston to valve before is the least of. */
+  readonly scanBefore?: ScanBefore;
   readonly limits: Readonly<Record<GapKind, LimitFigure>>;
 }
 

@@ -123,6 +123,11 @@ export const DEFAULT_ASSUMPTIONS = {
   /** An explanation is listed from this chance on. */
   listFrom: 0.01,
 
+  /**
+   * A name is told beside the ratio from this chance on: likelier than all others together. Below it the ratio is told
+   * alone, and the names stay in their table.
+   */
+  nameTold: 0.5,
   nameSettled: 0.9,
   /** Half the interval, as a share of the ratio, for a settled name. */
   intervalSettled: 0.02,

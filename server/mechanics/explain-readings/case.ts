@@ -37,6 +37,25 @@ function isOdd(reading: ExplainReading, input: ExplainInput, assumed: Assumption
   return ratio < assumed.unitRatioLow || ratio > assumed.unitRatioHigh;
 }
 
+/**
+ * Passes of one set-up with one tool are off by the same: however many they are, together they know no more than the
+ * tool does. Each is given so much less weight.
+ */
+function sharing(readings: readonly ExplainReading[]): readonly ExplainReading[] {
+  if (readings.every(({ errorLimit }) => errorLimit === undefined)) return readings;
+  return readings.map((reading) =>
+    reading.errorLimit === undefined
+      ? reading
+      : {
+          ...reading,
+          sharing: readings.filter(
+            ({ of, setUp, errorLimit }) =>
+              of === reading.of && setUp === reading.setUp && errorLimit !== undefined,
+          ).length,
+        },
+  );
+}
+
 /** Puts the input in order: defaults filled in, odd readings marked. */
 export function openCase(input: ExplainInput): Case {
   const assumed = assume(input.assumptions);
@@ -44,7 +63,7 @@ export function openCase(input: ExplainInput): Case {
   if (input.mark !== undefined) names.add(input.mark);
   const firstValve = input.readings.find((reading) => reading.of === 'valve-lift');
   return {
-    input,
+    input: { ...input, readings: sharing(input.readings) },
     assumed,
     nominals: [...names],
     hydraulic: firstValve !== undefined && isHydraulic(firstValve),

@@ -27,6 +27,7 @@ const CHANCES: ReadonlySet<AssumptionName> = new Set([
   'zeroReturnFoundElse',
   'readBackFound',
   'readBackFoundElse',
+  'nameTold',
   'nameSettled',
   'noMistakeSettled',
   'somethingElseAsks',

@@ -45,5 +45,12 @@ export function checkReading(faults: InputFault[], pointer: string, reading: Exp
       of: 'Travel per turn',
     });
   }
+  if (reading.errorLimit !== undefined) {
+    checkNumber(faults, `${pointer}/errorLimit`, reading.errorLimit, {
+      from: 0,
+      upTo: 1,
+      of: 'An error limit',
+    });
+  }
   checkFit(faults, pointer, reading);
 }

@@ -73,6 +73,9 @@ const reading = z.strictObject({
     .meta({ description: 'small hand and direction were read for this reading' }),
   otherValve: z.boolean().optional().meta({ description: 'the same arm on another valve' }),
   perTurn: length('travel of the big hand per turn; left out, .1 in').optional(),
+  errorLimit: length('how far off its tool may be, half-width; left out, as a dial', {
+    sign: 'not-negative',
+  }).optional(),
   method: choice(['lifter', 'caliper'], 'how a lobe was measured').optional(),
 });
 
@@ -121,6 +124,7 @@ function toReading(one: JsonReading, index: number, all: readonly JsonReading[])
     counted,
     otherValve,
     method,
+    errorLimit,
   } = one;
   const at = inch(atLobeLift);
   const turn = inch(perTurn);
@@ -138,6 +142,7 @@ function toReading(one: JsonReading, index: number, all: readonly JsonReading[])
     ...(otherValve === undefined ? {} : { otherValve }),
     ...(turn === undefined ? {} : { perTurn: turn }),
     ...(method === undefined ? {} : { method }),
+    ...(errorLimit === undefined ? {} : { errorLimit: errorLimit / IN }),
   };
 }
 

@@ -1,41 +1,46 @@
 import type { Sizes } from './sizes.ts';
 import type { Cause, Entry } from './types.ts';
-import { inches, nameText, ratioText } from './words.ts';
+import { bare, byAbout, inches, isNone, nameText, ratioText } from './words.ts';
+
+const shiftedBy = (zero: number): string =>
+  isNone(zero)
+    ? 'something not listed here shifted the reading'
+    : `something not listed here made it read about ${inches(Math.abs(zero))} too ${zero < 0 ? 'low' : 'high'}`;
 
 /** What must be true for one mistake, as the part of a sentence after "only if". */
 export function needOf(cause: Cause, s: Sizes, entry: Entry | undefined): string {
   const onCard = entry?.of === 'card';
   switch (cause) {
     case 'turn-too-many':
-      return `one turn too many was counted, so ${inches(s.entered)} in is really ${inches(s.extraTurn)} in`;
+      return `one turn too many was counted, so ${inches(s.entered)} is really ${inches(s.extraTurn)}`;
     case 'turn-too-few':
-      return `a turn was missed, so ${inches(s.entered)} in is really ${inches(s.missingTurn)} in`;
+      return `a turn was missed, so ${inches(s.entered)} is really ${inches(s.missingTurn)}`;
     case 'hand-read-backwards':
-      return `the hand was read backwards, so ${inches(s.entered)} in is really ${inches(s.turnedRound)} in`;
+      return `the hand was read backwards, so ${inches(s.entered)} is really ${inches(s.turnedRound)}`;
     case 'lash-left-in':
-      return `lash of about ${inches(s.lash)} in was left in`;
+      return `lash of about ${inches(s.lash)} was left in`;
     case 'plunger-tilted':
       return `the plunger leaned about ${s.lean.toFixed(0)} degrees from the stem`;
     case 'zero-moved':
-      return `the zero moved by about ${inches(Math.abs(s.zero))} in`;
+      return `the zero moved${byAbout(s.zero)}`;
     case 'wrong-card-row':
-      return `the wrong row of the card was read: this lobe lifts ${inches(s.lobe)} in, not ${inches(s.cardEntered)} in`;
+      return `the wrong row of the card was read: this lobe lifts ${inches(s.lobe)}, not ${inches(s.cardEntered)}`;
     case 'wrong-valve':
-      return `the other valve was measured, whose lobe lifts ${inches(s.lobe)} in`;
+      return `the other valve was measured, whose lobe lifts ${inches(s.lobe)}`;
     case 'valve-lift-as-lobe':
-      return `${inches(s.cardEntered)} in on the card is a valve lift, which makes the lobe ${inches(s.lobe)} in`;
+      return `${inches(s.cardEntered)} on the card is a valve lift, which makes the lobe ${inches(s.lobe)}`;
     case 'card-not-this-lobe':
-      return `the card is not of this lobe, which lifts about ${inches(s.lobe)} in, not ${inches(s.cardEntered)} in`;
+      return `the card is not of this lobe, which lifts about ${inches(s.lobe)}, not ${inches(s.cardEntered)}`;
     case 'slip':
       return onCard
-        ? `the card's lobe lift slipped: ${inches(s.card)} in was written ${inches(s.cardEntered)} in`
-        : `the entry slipped: ${inches(s.unslipped)} in was written ${inches(s.entered)} in`;
+        ? `the card's lobe lift slipped: ${inches(s.card)} was written ${inches(s.cardEntered)}`
+        : `the entry slipped: ${inches(s.unslipped)} was written ${inches(s.entered)}`;
     case 'unit-or-decimal':
       return onCard
-        ? `the card's ${inches(s.cardEntered)} has another unit or its point misplaced and means ${inches(s.card)} in`
-        : `the reading ${inches(s.entered)} has another unit or its point misplaced and means ${inches(s.unitPutRight)} in`;
+        ? `the card's ${bare(s.cardEntered)} has another unit or its point misplaced and means ${inches(s.card)}`
+        : `the reading ${bare(s.entered)} has another unit or its point misplaced and means ${inches(s.unitPutRight)}`;
     case 'unlisted-fault':
-      return `something not listed here ${s.zero < 0 ? 'took' : 'put'} about ${inches(Math.abs(s.zero))} in ${s.zero < 0 ? 'off' : 'on'} the reading`;
+      return shiftedBy(s.zero);
     case 'passes-scatter':
       return 'the readings scatter far more than a steady set-up does';
     case 'ratio-not-listed':

@@ -42,10 +42,20 @@ function valveOffers(given: Case, next: ExplainReading): Offer[] {
   return offers;
 }
 
+/** Whoever has no dial reads the lobe with the same tool. */
+const ofTool = ({ errorLimit }: ExplainReading): Pick<ExplainReading, 'errorLimit'> =>
+  errorLimit === undefined ? {} : { errorLimit };
+
 function lobeOffers(given: Case, next: ExplainReading): Offer[] {
   const taken = given.input.readings.filter((r) => r.of === 'lobe-lift' && r.method !== 'caliper').length;
   if (taken >= ENOUGH_PASSES) return [];
-  const reading: ExplainReading = { of: 'lobe-lift', value: 0, pass: taken + 1, setUp: next.setUp };
+  const reading: ExplainReading = {
+    of: 'lobe-lift',
+    value: 0,
+    pass: taken + 1,
+    setUp: next.setUp,
+    ...ofTool(next),
+  };
   return [{ action: 'lobe-at-lifter', minutes: given.assumed.minutesLobeAtLifter, reading, renewed: false }];
 }
 

@@ -41,6 +41,8 @@ export interface ReadingShape {
   readonly counted: boolean;
   readonly perTurn: number;
   readonly setUp: number;
+  /** Variance of its tool, where that is no dial. */
+  readonly ofTheTool: number | undefined;
 }
 
 /** Travel per turn of the usual .001 in dial, inches. Common practice. */
@@ -66,6 +68,8 @@ export function shapeOf(reading: ExplainReading, assumed: Assumptions): ReadingS
     counted: reading.counted ?? false,
     perTurn: reading.perTurn ?? ORDINARY_TURN,
     setUp: reading.setUp,
+    ofTheTool:
+      reading.errorLimit === undefined ? undefined : (reading.errorLimit ** 2 / 3) * (reading.sharing ?? 1),
   };
 }
 
@@ -84,7 +88,7 @@ function predictLobe(
   const share = shape.caliper ? a.caliperShare : 1;
   const ofTheTool = shape.caliper
     ? a.readingHalfWidth ** 2 / 3 + (a.caliperSpreadShare * lobe) ** 2
-    : (a.readingHalfWidth ** 2 + a.dialHalfWidth ** 2) / 3;
+    : (shape.ofTheTool ?? (a.readingHalfWidth ** 2 + a.dialHalfWidth ** 2) / 3);
   out.mean = share * lobe;
   out.variance = h.set.readingSpread ** 2 + ofTheTool + (onCard ? a.cardHalfWidth ** 2 / 3 : 0);
   out.gradient.fill(0);
@@ -124,7 +128,7 @@ function predictValve(
   const turns = shape.counted ? 0 : h.set.turns * shape.perTurn;
   out.mean = tilted * f + zeroShare * (state[at + ZERO] ?? 0) + turns;
 
-  let variance = h.set.readingSpread ** 2 + a.readingHalfWidth ** 2 / 3;
+  let variance = h.set.readingSpread ** 2 + (shape.ofTheTool ?? a.readingHalfWidth ** 2 / 3);
   if (shape.lashShare === 0) variance += a.lashResetSpread ** 2;
   if (shape.tiltShare === 0) variance += (a.alignedSpread * f) ** 2;
   if (shape.otherValve) variance += (2 * (a.cardHalfWidth * ratio) ** 2) / 3;

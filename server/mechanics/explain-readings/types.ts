@@ -35,8 +35,8 @@ export const ACTIONS = [
 
 export type Action = (typeof ACTIONS)[number];
 
-export type Spring = 'light' | 'running';
-export type Lifter = 'solid' | 'hydraulic';
+type Spring = 'light' | 'running';
+type Lifter = 'solid' | 'hydraulic';
 
 /** One reading as it was taken. Lengths in inches. */
 export interface ExplainReading {
@@ -62,6 +62,10 @@ export interface ExplainReading {
   readonly otherValve?: boolean;
   /** Travel per turn of the big hand: .1, or 1 mm. Left out: .1. */
   readonly perTurn?: number;
+  /** How far off the tool may be, half-width; left out, a dial's. Passes of one set-up share it. */
+  readonly errorLimit?: number;
+  /** How many readings share that error: known once the case is opened. */
+  readonly sharing?: number;
   /** How a lobe was measured. Left out: by indicator at the lifter. */
   readonly method?: 'lifter' | 'caliper';
 }

@@ -1,8 +1,19 @@
-/** A length as the trade writes it: .482, -.012, 1.250; three decimals. */
-export function inches(value: number): string {
-  const text = Math.abs(value).toFixed(3).replace(/^0\./, '.');
-  return value < 0 && !/^\.0+$/.test(text) ? `-${text}` : text;
-}
+import { formatFigure } from '../../../shared/quantities/format.ts';
+import { toldIn } from '../../../shared/quantities/spoken-units.ts';
+
+/** A length as the trade writes it: .482, 1.250; three places of an inch, and its sign as a hyphen. */
+export const bare = (value: number): string =>
+  formatFigure({ value, unit: 'in' }, { places: 3 }).replace('\u2212', '-');
+
+/** The same with its unit. */
+export const inches = (value: number): string => `${bare(value)} ${toldIn('in')}`;
+
+/** Under half a thousandth of an inch, whatever the units: it would be said as none at all. */
+export const isNone = (value: number): boolean => Number(Math.abs(value).toFixed(3)) === 0;
+
+/** ` by about .012 in`; nothing where it would be said as none at all. */
+export const byAbout = (value: number): string =>
+  isNone(value) ? '' : ` by about ${inches(Math.abs(value))}`;
 
 /** A name as it is stamped: 1.6, 1.65. */
 export function nameText(ratio: number): string {

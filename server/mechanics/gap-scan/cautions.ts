@@ -3,6 +3,7 @@ import { limitSource } from '../kit/limits.ts';
 import { DEG } from '../kit/si.ts';
 import { makerClearanceFirst, qualifiedShop, wouldMeet } from '../valve-clearance/words.ts';
 import type { ScanLeast } from './least.ts';
+import { FIT_WITHIN } from './smooth.ts';
 import type { Station } from './stations.ts';
 
 interface Given {
@@ -26,11 +27,15 @@ function ofLimit({ limit, side }: Given): string[] {
 }
 
 /** What a scan assumes, the inputs left out among it. */
-export function scanAssumptions(given: Given, { edge }: ScanLeast): string[] {
+export function scanAssumptions(given: Given, scan: ScanLeast): string[] {
   return [
     'crank angles are exact and count from true top dead centre: 350° is not taken as 10° before it',
-    ...(edge === 'none'
-      ? ['between the least reading and its two neighbours the gap is a parabola']
+    ...(scan.edge === 'none'
+      ? [
+          scan.fitted.length > 3
+            ? `within ${FIT_WITHIN / DEG}° of the least the gap is a parabola, by least squares through ${scan.fitted.length} readings`
+            : 'between the least reading and its two neighbours the gap is a parabola',
+        ]
       : ['nothing is fitted at an end of the scan: the least reading stands for the least gap']),
     'gaps read on a solid lifter and a light spring: a sinking lifter makes them large',
     ...(given.readingUncertainty === undefined
@@ -40,10 +45,16 @@ export function scanAssumptions(given: Given, { edge }: ScanLeast): string[] {
   ];
 }
 
-/** The neighbours rise by less than two readings can differ: which is least is left to chance. */
+/** The readings of the fit rise by less than two readings can differ: which is least is left to chance. */
 function lostInScatter(scan: ScanLeast, readingUncertainty = 0): boolean {
   if (scan.edge !== 'none') return false;
-  const rise = Math.max(scan.before.gap, scan.after.gap) - scan.reading.gap;
+  const ends = [scan.fitted[0], scan.fitted.at(-1)].map(
+    (end) => (end?.crankAngle ?? scan.crankAngle) - scan.crankAngle,
+  );
+  const rise =
+    scan.fitted.length > 3
+      ? scan.bend * Math.max(...ends.map((way) => way * way))
+      : Math.max(scan.before.gap, scan.after.gap) - scan.reading.gap;
   return rise < readingUncertainty * Math.SQRT2;
 }
 

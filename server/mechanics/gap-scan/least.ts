@@ -1,5 +1,6 @@
 import { EQUAL } from '../kit/verdict.ts';
 import { dipOf } from './parabola.ts';
+import { smoothedLeast } from './smooth.ts';
 import type { Station } from './stations.ts';
 
 /** The least gap of a scan between its readings. */
@@ -12,6 +13,10 @@ interface Between {
   readonly after: Station;
   /** What an error of one in each reading does to the least, in quadrature. */
   readonly spread: number;
+  /** The readings that the parabola goes through or between, in order of crank angle. */
+  readonly fitted: readonly Station[];
+  /** The gap rises by this times the square of the way from the least [m/rad²]. */
+  readonly bend: number;
 }
 
 /** A scan that reads its least gap at an end: the least itself may lie beyond it. */
@@ -29,7 +34,7 @@ export type ScanLeast = Between | AtEdge;
 function between(before: Station, reading: Station, after: Station, lowest: number): Between {
   const rise = ({ gap }: Station) => Math.max(0, gap - reading.gap);
   const steps = [reading.crankAngle - before.crankAngle, after.crankAngle - reading.crankAngle] as const;
-  const { below, shift, weights } = dipOf([rise(before), rise(after)], steps);
+  const { below, shift, weights, bend } = dipOf([rise(before), rise(after)], steps);
   return {
     edge: 'none',
     least: Math.min(lowest, reading.gap - below),
@@ -38,22 +43,26 @@ function between(before: Station, reading: Station, after: Station, lowest: numb
     before,
     after,
     spread: Math.hypot(...weights),
+    fitted: [before, reading, after],
+    bend,
   };
 }
 
 /**
  * The least gap of a scan.
  *
- * Equation: the least of the parabola through the least reading and its two neighbours; at an end the reading itself
+ * Equation: the least of the parabola through the least reading and its two neighbours; where readings scatter and more
+ * of them are near, of the parabola by least squares through those; at an end the reading itself
  *
  * @param stations [rad, m] three or more in rising crank angle
- * @returns least [m], its crankAngle [rad], the reading, and at which edge it is; between readings the neighbours
- * and spread [1]. Of equal readings the one whose parabola reaches lowest, then the first
+ * @param readingUncertainty [m] half-width of one reading's 95 % interval; left out or zero, readings are exact
+ * @returns least [m], its crankAngle [rad], the reading, and at which edge it is; between readings the neighbours,
+ * spread [1], the readings fitted and bend [m/rad²]. Of equal readings the one whose parabola reaches lowest, then the first
  *
  * Validity: an end that reads as little as the least reading is an edge: the gap has not been seen to rise there.
  * Source: derived here.
  */
-export function leastOf(stations: readonly Station[]): ScanLeast {
+export function leastOf(stations: readonly Station[], readingUncertainty = 0): ScanLeast {
   const [first, last] = [stations[0], stations.at(-1)];
   if (first === undefined || last === undefined) throw new RangeError('a scan needs readings');
   const lowest = stations.reduce((least, { gap }) => Math.min(least, gap), Number.POSITIVE_INFINITY);
@@ -74,5 +83,7 @@ export function leastOf(stations: readonly Station[]): ScanLeast {
     if (!isLeast(reading) || before === undefined || after === undefined) return [];
     return [between(before, reading, after, lowest)];
   });
-  return candidates.reduce((best, each) => (each.least < best.least ? each : best));
+  const through = candidates.reduce((best, each) => (each.least < best.least ? each : best));
+  if (readingUncertainty <= 0) return through;
+  return { ...through, ...smoothedLeast(stations, through.reading.crankAngle, readingUncertainty) };
 }

@@ -6,9 +6,11 @@ interface Dip {
   readonly shift: number;
   /** What an error in one reading alone does to the least: before, middle, after [1]. */
   readonly weights: readonly [number, number, number];
+  /** The parabola rises by this times the square of the way from its least [readings per step²]. */
+  readonly bend: number;
 }
 
-const FLAT: Dip = { below: 0, shift: 0, weights: [0, 1, 0] };
+const FLAT: Dip = { below: 0, shift: 0, weights: [0, 1, 0], bend: 0 };
 
 /**
  * The least of the parabola through three readings at any steps, of which the middle one is no higher than the others.
@@ -19,7 +21,7 @@ const FLAT: Dip = { below: 0, shift: 0, weights: [0, 1, 0] };
  *
  * @param rises [any] a and b, not negative
  * @param steps [any] h₁ and h₂, above zero
- * @returns below [as the readings], shift [as the steps], weights [1] that add up to one
+ * @returns below [as the readings], shift [as the steps], weights [1] that add up to one, bend [readings per step²]
  *
  * Validity: three readings all alike have no least of their own: the middle one stands.
  * Source: interpolation by Lagrange, NIST Digital Library of Mathematical Functions, 3.3(i); the least derived here.
@@ -37,6 +39,7 @@ export function dipOf(
   return {
     below: (at * at * bend) / (w * v),
     shift: at * whole,
+    bend: bend / (w * v * whole * whole),
     weights: [(at * (at - v)) / w, ((at + w) * (v - at)) / (w * v), (at * (at + w)) / v],
   };
 }

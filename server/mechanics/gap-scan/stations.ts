@@ -2,7 +2,7 @@ import { type InputFault, InputFaults } from '../../../shared/problems/faults.ts
 import { DEG } from '../kit/si.ts';
 
 /** A gap as it was read, in SI. */
-export interface GapReading {
+interface GapReading {
   readonly crankAngle: number;
   readonly gap: number;
 }

@@ -13,6 +13,12 @@ export function crankSaid(crankAngle: number): string {
   return `${Math.abs(degrees)}° ${degrees < 0 ? 'before' : 'after'} TDC`;
 }
 
+/** `at about 9° after TDC`: a place that was calculated, to the degree that a wheel is read to. */
+export function nearSaid(crankAngle: number): string {
+  const degrees = Math.round(crankAngle / DEG);
+  return degrees === 0 ? 'at about TDC' : `at about ${crankSaid(degrees * DEG)}`;
+}
+
 const goOn = (edge: 'first' | 'last', { crankAngle }: Station): string =>
   `Read on at ${edge === 'first' ? 'earlier' : 'later'} crank angles than ${crankSaid(crankAngle)}, in steps of 2°, until the gap has risen twice.`;
 

@@ -2,7 +2,7 @@ import type { IdentificationModel } from './model.ts';
 import type { Family } from './types.ts';
 
 /** What a part is made like. */
-export type Made = Pick<Family, 'sizes' | 'features'>;
+type Made = Pick<Family, 'sizes' | 'features'>;
 
 /**
  * One account of what the part in the hand may be. It belongs to a family, or to none of them; each size is as

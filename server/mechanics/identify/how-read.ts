@@ -5,7 +5,7 @@ import { IN } from '../kit/si.ts';
 import { pitchShare, toolMeant, toolWithin } from './tools.ts';
 
 /** How a size was read; lengths in metres. */
-export interface ReadHow {
+interface ReadHow {
   readonly kind: string;
   readonly size: number;
   readonly tool?: PartTool;

@@ -14,7 +14,3 @@ export const FEATURE_KINDS = ['rings', 'tip', 'mount'] as const;
 export type FeatureKind = (typeof FEATURE_KINDS)[number];
 
 export type PartKind = SizeKind | FeatureKind;
-
-export const isSizeKind = (kind: string): kind is SizeKind => SIZE_KINDS.some((each) => each === kind);
-export const isFeatureKind = (kind: string): kind is FeatureKind =>
-  FEATURE_KINDS.some((each) => each === kind);

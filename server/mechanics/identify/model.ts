@@ -46,6 +46,8 @@ export interface FeatureModel {
 }
 
 export interface IdentificationModel {
+  /** The chance from which a family is named in a headline. */
+  readonly named: { readonly from: number; readonly source: string };
   readonly noneOfThese: {
     readonly prior: number;
     /** Share of them that are relatives of a part in the catalogue, and the chance that a size is the same. */

@@ -27,8 +27,6 @@ export const toolWithin = (kind: string, tool: PartTool | undefined): number =>
 /** The same for a pitch that is given as a pitch, as a share of it. */
 export const pitchShare = (tool: PartTool | undefined): number => table.tools[toolMeant(tool)].pitchShare;
 
-export const toolSource = (tool: PartTool | undefined): string => table.tools[toolMeant(tool)].source;
-
 export const withinOf = (kind: SizeKind, { tool, within }: ReadSize): number =>
   within ?? toolWithin(kind, tool);
 

@@ -42,6 +42,8 @@ const OF_TOOL: Readonly<Record<string, AllowanceName>> = {
   caliper: 'tool-caliper',
   feeler: 'tool-feeler',
   clay: 'tool-clay',
+  rule: 'tool-rule',
+  guess: 'tool-guess',
 };
 
 /** How far off one figure of a gap may be, by the tool it was read with; of one not said, as of any entry. */

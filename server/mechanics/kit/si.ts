@@ -6,5 +6,3 @@ export const MM = UNITS.mm.toSi;
 export const LBF = UNITS.lbf.toSi;
 export const LBF_PER_IN = UNITS['lbf/in'].toSi;
 export const DEG = UNITS.deg.toSi;
-export const LB = UNITS.lb.toSi;
-export const RPM = UNITS.rpm.toSi;

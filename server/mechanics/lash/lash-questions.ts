@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { formatQuantity } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import { IN } from '../kit/si.ts';
@@ -57,7 +58,7 @@ function ofOne(growth: LashGrowth, limit: number): LashQuestion[] {
         code: 'lash-grew',
         ask: TESTS[nut].ask,
         size: `It grew by ${said(low)}${high !== undefined && high - low > EQUAL ? ` to ${said(high)}` : ''}, where ${said(limit)} is ordinary.`,
-        test: TESTS[nut].test,
+        test: inSpoken(TESTS[nut].test),
       },
     ];
   if (high !== undefined && high < -limit - EQUAL)
@@ -67,7 +68,7 @@ function ofOne(growth: LashGrowth, limit: number): LashQuestion[] {
         code: 'lash-closed',
         ask: 'Was it set and read at the same heat?',
         size: `It closed by ${said(-high)}, where ${said(limit)} is ordinary.`,
-        test: 'set it, run it, and read it again at the same heat. Closes it again, the valve may be sinking into its seat: a qualified shop looks.',
+        test: 'set it, run it, and read it again at the same heat. If it closes again, the valve may be sinking into its seat: a qualified shop looks.',
       },
     ];
   return [];

@@ -1,7 +1,8 @@
+import type { ValveName } from '../../../shared/schemas/words.ts';
 /** A line of a valve's lash log; lengths in metres, in the order of the days they are of. */
 export interface LashLine {
   readonly cylinder: number;
-  readonly valve: 'intake' | 'exhaust';
+  readonly valve: ValveName;
   /** The gap: one figure, or what two gauges leave of it. */
   readonly gap: { readonly low?: number | undefined; readonly high?: number | undefined };
   readonly moment: 'found' | 'set';
@@ -12,7 +13,7 @@ export interface LashLine {
 /** What became of a gap since it was last set, or first found. */
 export interface LashGrowth {
   readonly cylinder: number;
-  readonly valve: 'intake' | 'exhaust';
+  readonly valve: ValveName;
   /** The least and the most it can have grown by; negative where it closed. */
   readonly low?: number | undefined;
   readonly high?: number | undefined;
@@ -26,7 +27,7 @@ export interface LashGrowth {
 export interface LashQuestion {
   readonly code: 'lash-grew' | 'lash-grew-everywhere' | 'lash-closed' | 'lash-heat-differs';
   readonly cylinder?: number;
-  readonly valve?: 'intake' | 'exhaust';
+  readonly valve?: ValveName;
   readonly ask: string;
   readonly size: string;
   readonly test: string;

@@ -14,6 +14,7 @@ interface SetLash {
 }
 
 interface UnusualLash {
+  readonly testAtBench?: string;
   readonly code: 'lash-unusual' | 'lash-on-hydraulic';
   readonly ask: string;
   readonly size: string;
@@ -66,6 +67,7 @@ export function unusualLash(set: SetLash): UnusualLash | undefined {
     code: 'lash-unusual',
     ask: 'Is this the lash that the cam’s maker asks for, at this heat?',
     size: `Set to ${gapSaid(set)}${engine === 'not-said' ? ', hot or cold not said' : `, ${engine}`}; ${against}.`,
-    test: 'ask for the card, whether its lash is hot or cold, and of which valve; then read the gap again.',
+    test: 'Ask for the card, whether its lash is hot or cold, and of which valve. Then have the gap read again.',
+    testAtBench: 'Look at the card: is its lash hot or cold, and of which valve? Then read the gap again.',
   };
 }

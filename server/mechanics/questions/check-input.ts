@@ -22,7 +22,7 @@ const POSITIVE = [
   'lightRatio',
   'runningRatio',
 ] as const;
-const NOT_NEGATIVE = ['lashSetting', 'pushedIn', 'cardLash'] as const;
+const NOT_NEGATIVE = ['lean', 'lashSetting', 'pushedIn', 'cardLash'] as const;
 
 function numbersOf(input: QuestionInput): Named[] {
   return [
@@ -38,6 +38,11 @@ function numbersOf(input: QuestionInput): Named[] {
         { pointer: `/${list}/${i}/zeroReturn`, value: pass.zeroReturn, sign: 'any' },
       ]),
     ),
+    ...(input.otherLashes ?? []).map((value, i) => ({
+      pointer: `/otherLashes/${i}`,
+      value,
+      sign: 'not-negative' as const,
+    })),
     ...(input.otherPeaks ?? []).map((value, i) => ({
       pointer: `/otherPeaks/${i}`,
       value,

@@ -4,7 +4,7 @@ import type { Tolerances } from './tolerances.ts';
 import type { QuestionInput } from './types.ts';
 
 /** A number as somebody entered it, with what the other numbers would make it. */
-export interface Entry {
+interface Entry {
   readonly name: string;
   readonly lift: number;
   readonly of: 'valve' | 'lobe';

@@ -28,7 +28,7 @@ export function handReadBackwards(input: QuestionInput, tolerances: Tolerances):
     {
       code: 'hand-read-backwards',
       weight: within(misses(best), tolerances.mirrorFitsStrongly) ? 'strong' : 'weak',
-      ask: 'Could the hand have been read the wrong way round?',
+      ask: 'Could the hand have been read backwards?',
       size: changeText(lift, best, lobeInUse(input)),
       test: 'Say which way the big hand runs as the valve opens, then take one more pass.',
       restsOn: idsOf(input.valvePasses),

@@ -1,17 +1,26 @@
 import { nearest, within } from './compare.ts';
-import { grossExpected, idsOf, lashKnown, lobeInUse, valveLift } from './lifts.ts';
+import { grossExpected, idsOf, lashesKnown, lobeInUse, valveLift } from './lifts.ts';
 import type { Tolerances } from './tolerances.ts';
 import type { Question, QuestionInput } from './types.ts';
 import { changeText, inch } from './words.ts';
 
-const TEST = 'Take the lash up to zero and read again.';
+const TEST =
+  'Ask whether the lash was out when these were read; if nobody is sure, take it up to zero and read again.';
 
 /** On a running spring flex is missing too, so the lash alone never fits tightly. */
-function weightOf(input: QuestionInput, t: Tolerances, off: number): Question['weight'] | undefined {
-  const tightly = within(off, t.lashFitsStrongly);
+function weightOf(
+  input: QuestionInput,
+  t: Tolerances,
+  off: number,
+  lift: number,
+): Question['weight'] | undefined {
+  // Over a lobe that was read nothing is missing: then the card's lobe is the odd one, not the lift.
+  const whole = grossExpected(input).some((expected) => within(expected - lift, t.lashFitsStrongly));
+  const tightly = within(off, t.lashFitsStrongly) && !whole;
   if (input.lifter === 'hydraulic') return undefined;
-  if (input.lash === 'zero') return tightly && input.spring === 'light' ? 'weak' : undefined;
+  // Said to be out, it is asked once more where the lift is short by just that: so is a lift that it was left in.
   if (input.spring === 'light' && tightly) return 'strong';
+  if (input.lash === 'zero') return undefined;
   return within(off, input.spring === 'light' ? t.lashFits : t.lashFitsStrongly) ? 'weak' : undefined;
 }
 
@@ -24,29 +33,38 @@ function askSizeNotSaid(input: QuestionInput): Question[] {
       weight: 'weak',
       ask: 'How much lash was left in? It is missing from the lift.',
       size: 'The lift would be longer by the lash.',
-      test: 'Ask how much was in it when these were read; a feeler tells only if nobody has turned the adjuster since.',
+      test: 'Ask how much was in it when these were read. A feeler tells only if nobody has turned the adjuster since.',
+      testAtBench:
+        'Say how much was in it when these were read. A feeler tells only if nobody has turned the adjuster since.',
       restsOn: idsOf(input.valvePasses),
     },
   ];
 }
 
+/** The lash on record that fits best: what it was set to, the card's, or a line of the log. */
+function fitting(input: QuestionInput, lift: number): { lash: number; off: number } | undefined {
+  const fits = lashesKnown(input).flatMap((lash) => {
+    const expected = nearest(lift + lash, grossExpected(input));
+    return expected === undefined ? [] : [{ lash, off: expected - lift - lash }];
+  });
+  return fits.toSorted((a, b) => Math.abs(a.off) - Math.abs(b.off))[0];
+}
+
 /** Row 10: the lift is short by the lash. */
 export function lashLeftIn(input: QuestionInput, tolerances: Tolerances): Question[] {
-  const lash = lashKnown(input);
   const lift = valveLift(input);
   if (input.lash === 'set') return input.lashSetting === undefined ? askSizeNotSaid(input) : [];
-  if (lash === undefined || lash === 0 || lift === undefined) return [];
-  const expected = nearest(lift + lash, grossExpected(input));
-  if (expected === undefined) return [];
-  const off = expected - lift - lash;
-  const weight = weightOf(input, tolerances, off);
+  const best = lift === undefined ? undefined : fitting(input, lift);
+  if (lift === undefined || best === undefined) return [];
+  const weight = weightOf(input, tolerances, best.off, lift);
   if (weight === undefined) return [];
   return [
     {
       code: 'lash-left-in',
       weight,
-      ask: `Could the lash of ${inch(lash)} be left in the lift?`,
-      size: changeText(lift, lift + lash, lobeInUse(input)),
+      ask: `Could the lash of ${inch(best.lash)} be left in the lift?`,
+      knownBy: 'Could the lash of be left in the lift?',
+      size: changeText(lift, lift + best.lash, lobeInUse(input)),
       test: TEST,
       restsOn: idsOf(input.valvePasses),
     },

@@ -45,6 +45,15 @@ export function lashKnown(input: QuestionInput): number | undefined {
   return input.lashSetting ?? input.cardLash;
 }
 
+/** Every lash there is a word of, each once; none of them zero. */
+export const lashesKnown = ({ lashSetting, cardLash, otherLashes = [] }: QuestionInput): number[] => [
+  ...new Set(
+    [lashSetting, cardLash, ...otherLashes].flatMap((lash) =>
+      lash === undefined || lash <= 0 ? [] : [lash],
+    ),
+  ),
+];
+
 /** Lobe times nominal, lash not taken off. */
 export function grossExpected(input: QuestionInput): number[] {
   const ratio = ratioExpected(input);

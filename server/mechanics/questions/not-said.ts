@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { idsOf } from './lifts.ts';
 import type { Tolerances } from './tolerances.ts';
 import type { Question, QuestionInput } from './types.ts';
@@ -6,12 +7,19 @@ import type { Question, QuestionInput } from './types.ts';
 export function notSaid(input: QuestionInput, _tolerances: Tolerances): Question[] {
   if (input.valvePasses.length === 0) return [];
   const restsOn = idsOf(input.valvePasses);
-  const question = (code: string, ask: string, size: string, test: string): Question => ({
+  const question = (
+    code: string,
+    ask: string,
+    size: string,
+    test: string,
+    testAtBench?: string,
+  ): Question => ({
     code,
     weight: 'weak',
     ask,
     size,
     test,
+    ...(testAtBench === undefined ? {} : { testAtBench }),
     restsOn,
   });
   return [
@@ -20,8 +28,9 @@ export function notSaid(input: QuestionInput, _tolerances: Tolerances): Question
           question(
             'spring-not-said',
             'Which spring is on the valve, light or running?',
-            'A running spring takes .005 to .040 in off the lift.',
-            'Ask, or look at the spring.',
+            inSpoken('A running spring takes .005 to .040 in off the lift.'),
+            'Ask, or have a look taken at the spring.',
+            'Look at the spring, and say which it is.',
           ),
         ]
       : []),
@@ -32,6 +41,7 @@ export function notSaid(input: QuestionInput, _tolerances: Tolerances): Question
             'Which lifter is under the pushrod?',
             'What a plunger loses, times the ratio, is missing at the valve.',
             'Ask: solid, hydraulic, or hydraulic locked solid.',
+            'Say which: solid, hydraulic, or hydraulic locked solid.',
           ),
         ]
       : []),
@@ -51,7 +61,8 @@ export function notSaid(input: QuestionInput, _tolerances: Tolerances): Question
             'alignment-not-said',
             'Does the plunger stand parallel to the stem, seen from the front and the side?',
             'Ten deg of lean is 1.5 % of the lift, fifteen 3.5 %.',
-            'Ask, or look along the stem from both sides.',
+            'Ask, or have a look taken along the stem from both sides.',
+            'Look along the stem from both sides.',
           ),
         ]
       : []),
@@ -61,7 +72,8 @@ export function notSaid(input: QuestionInput, _tolerances: Tolerances): Question
             'rests-on-not-said',
             'What does the tip of the indicator rest on at the valve?',
             'On a flat face a leaning plunger reads long, held in one spot it reads short.',
-            'Ask, or look.',
+            'Ask, or have a look taken.',
+            'Look at the tip, and say what it rests on.',
           ),
         ]
       : []),

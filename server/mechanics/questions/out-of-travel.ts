@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { within } from './compare.ts';
 import { expectedLifts, idsOf, isOrdinary, readLobe, valveLift } from './lifts.ts';
 import { manyAlike } from './many-alike.ts';
@@ -24,7 +25,7 @@ function atValve(input: QuestionInput): Run[] {
       ask: 'Could the tip have left the retainer?',
       room,
       lift,
-      test: 'Push the plunger in by the full lift and .050 in more, zero it and read again.',
+      test: inSpoken('Push the plunger in by the full lift and .050 in more, zero it and read again.'),
       restsOn: idsOf(input.valvePasses),
     },
   ];
@@ -41,7 +42,7 @@ function atLobe(input: QuestionInput, t: Tolerances): Run[] {
       ask: 'Could the plunger have run out of travel at the lobe?',
       room: input.travel - pushed,
       lift,
-      test: 'Push the plunger in by .050 to .100 in only, zero it and read again.',
+      test: inSpoken('Push the plunger in by .050 to .100 in only, zero it and read again.'),
       restsOn: idsOf(input.lobePasses),
     },
   ];
@@ -78,7 +79,7 @@ function askSamePeak(input: QuestionInput, t: Tolerances): Question[] {
       weight: 'weak',
       ask: 'Could the indicator stop before the valve does?',
       size: `Several valves peak at ${inch(lift)}.`,
-      test: 'Push the plunger in by the full lift and .050 in more, zero it and read again.',
+      test: inSpoken('Push the plunger in by the full lift and .050 in more, zero it and read again.'),
       restsOn: idsOf(input.valvePasses),
     },
   ];

@@ -1,8 +1,9 @@
+import { computation as cosineError } from '../computations/cosine-error.ts';
 import { between } from './compare.ts';
 import { idsOf, lobeInUse, valveLift } from './lifts.ts';
 import { COMMON_NOMINALS, type Tolerances } from './tolerances.ts';
 import type { Question, QuestionInput } from './types.ts';
-import { nominalText, ratioText } from './words.ts';
+import { inch, nominalText, ratioText } from './words.ts';
 
 const TEST = 'Set the plunger parallel to the stem, seen from the front and the side, and read again.';
 
@@ -39,6 +40,19 @@ function sizeText({ degrees, ratio, nominal }: Lean, t: Tolerances): string {
   return other === undefined ? `${lean}.` : `${lean}; so does a ${nominalText(other)} read upright.`;
 }
 
+/** As far as it was said to lean: what the reading would be upright, by how the tip touches. */
+function toldText({ lean, restsOn, ...input }: QuestionInput): string | undefined {
+  const reading = valveLift({ ...input, restsOn });
+  if (lean === undefined || lean <= 0 || reading === undefined) return undefined;
+  const upright = (contact: 'flat-face' | 'carried-point') =>
+    inch(cosineError.compute({ reading, tilt: lean, contact }).trueMotion);
+  const start = `${((lean * 180) / Math.PI).toFixed(0)} deg makes ${inch(reading)} of`;
+  const flat = `${upright('flat-face')} where the tip slides on a flat face`;
+  const held = `${upright('carried-point')} where it is held in one spot`;
+  if (restsOn === 'retainer-flat') return `${start} ${flat}.`;
+  return restsOn === 'not-said' ? `${start} ${flat}, and of ${held}.` : `${start} ${held}.`;
+}
+
 /** Rows 8 and 25: the plunger leans. */
 export function plungerTilted(input: QuestionInput, tolerances: Tolerances): Question[] {
   if (input.alignment === 'parallel' || input.valvePasses.length === 0) return [];
@@ -52,7 +66,9 @@ export function plungerTilted(input: QuestionInput, tolerances: Tolerances): Que
       code: 'plunger-tilted',
       weight: fits && leaning ? 'strong' : 'weak',
       ask: leaning ? 'How far does the plunger lean?' : 'Could the plunger lean?',
-      size: fits ? sizeText(lean, tolerances) : 'Ten deg is 1.5 % of the lift, fifteen 3.5 %.',
+      size:
+        toldText(input) ??
+        (fits ? sizeText(lean, tolerances) : 'Ten deg is 1.5 % of the lift, fifteen 3.5 %.'),
       test: TEST,
       restsOn: idsOf(input.valvePasses),
     },

@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { within } from './compare.ts';
 import { idsOf, lobeInUse, valveLift } from './lifts.ts';
 import type { Tolerances } from './tolerances.ts';
@@ -5,7 +6,7 @@ import type { Question, QuestionInput } from './types.ts';
 import { nominalText, ratioText } from './words.ts';
 
 /** Common practice, no published source. A running ratio is set against no mark, so neither is its size. */
-const TAKES = 'A running spring takes .005 to .040 in off the lift.';
+const takes = () => inSpoken('A running spring takes .005 to .040 in off the lift.');
 
 /** A ratio on the running spring, or on none that was stated, next to what the rockers are sold as. */
 function askAgainstStamp(input: QuestionInput): Question[] {
@@ -23,8 +24,9 @@ function askAgainstStamp(input: QuestionInput): Question[] {
         code: 'spring-not-said',
         weight: 'weak',
         ask: `Which spring is on the valve? Only a light-spring ratio is set against ${nominalText(nominal)}.`,
-        size: TAKES,
-        test: 'Ask, or look at the spring: light checking spring or running spring.',
+        size: takes(),
+        test: 'Ask, or have a look taken at the spring: light checking spring or running spring.',
+        testAtBench: 'Look at the spring: light checking spring or running spring.',
         restsOn,
       },
     ];
@@ -34,7 +36,7 @@ function askAgainstStamp(input: QuestionInput): Question[] {
       code: 'spring-mixed',
       weight: 'weak',
       ask: `Is this being set against the ${nominalText(nominal)}? It was read on the running spring.`,
-      size: TAKES,
+      size: takes(),
       test: 'Fit a light spring, same lifter, same lash, same zero, and read again.',
       restsOn,
     },

@@ -21,6 +21,8 @@ export interface QuestionInput {
   readonly lashSetting?: number | undefined;
   readonly restsOn: 'not-said' | 'retainer-flat' | 'retainer-edge' | 'valve-tip' | 'spring-seat';
   readonly alignment: 'not-said' | 'parallel' | 'leaning';
+  /** How far it leans, radians, where somebody looked. */
+  readonly lean?: number | undefined;
   readonly perTurn: number;
   readonly graduation: number;
   readonly travel?: number | undefined;
@@ -31,6 +33,8 @@ export interface QuestionInput {
   readonly otherCardLobeLift?: number | undefined;
   readonly cardValveLift?: number | undefined;
   readonly cardLash?: number | undefined;
+  /** What the log has of this valve, of days up to that of the readings. */
+  readonly otherLashes?: readonly number[] | undefined;
   readonly cardRatio?: number | undefined;
   /** The ratio the rockers are sold as. */
   readonly nominalRatio?: number | undefined;
@@ -57,6 +61,8 @@ export interface Question {
   readonly size: string;
   /** The test that settles it, as an instruction. */
   readonly test: string;
+  /** The same for whoever stands at the engine, where the desk only asks. */
+  readonly testAtBench?: string;
   /** Ids of the passes it rests on. */
   readonly restsOn: readonly string[];
 }

@@ -1,8 +1,8 @@
-import { formatNumber, formatRatio } from '../../../shared/quantities/format.ts';
+import { formatQuantity, formatRatio } from '../../../shared/quantities/format.ts';
 
 /** `.482 in`, as the trade writes it; the last bits of the arithmetic go before the rounding. */
 export function inch(value: number): string {
-  return `${formatNumber(Number(value.toPrecision(12)), 3)} in`;
+  return formatQuantity({ value: Number(value.toPrecision(12)), unit: 'in' }, { places: 3 });
 }
 
 /** A nominal as it is stamped: `1.6`, `1.75`. */

@@ -9,6 +9,18 @@ interface Given {
   readonly spring: 'light' | 'running';
 }
 
+/** What one pass alone lacks, and what stands in for it. */
+function onScatter(lift: ReadLift | OneLift, at: string): string[] {
+  if (!('readings' in lift)) return [];
+  if (lift.readings.length > 1)
+    return lift.usualScatter === undefined ? [] : [`scatter at the ${at} pooled with the usual one`];
+  return [
+    lift.usualScatter === undefined
+      ? `one pass at the ${at}: its scatter is left out`
+      : `one pass at the ${at}: it has the scatter that such passes usually have`,
+  ];
+}
+
 const passesOf = (lobe: ReadLift | OneLift): readonly number[] => ('readings' in lobe ? lobe.readings : []);
 
 function onIndicators({ lobe, sameIndicator }: Given): string {
@@ -20,13 +32,12 @@ function onIndicators({ lobe, sameIndicator }: Given): string {
 
 /** What a ratio at full lift assumes. */
 export function fullLiftAssumptions(given: Given): string[] {
-  const lobePasses = passesOf(given.lobe);
   return [
     'graduations and error limits: anywhere within them alike',
     onIndicators(given),
     'lash at zero, the plunger in line with the valve, the hand counted right',
-    ...(given.valveLift.readings.length === 1 ? ['one pass at the valve: its scatter is left out'] : []),
-    ...(lobePasses.length === 1 ? ['one pass at the lobe: its scatter is left out'] : []),
+    ...onScatter(given.valveLift, 'valve'),
+    ...onScatter(given.lobe, 'lobe'),
     ...('source' in given.lobe && given.lobe.source === 'card'
       ? ['the cam is ground as its card says, within the error limit']
       : []),

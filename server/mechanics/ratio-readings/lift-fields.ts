@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { defined } from '../../../shared/defined.ts';
 import { choice } from '../../../shared/schemas/fields.ts';
 import { length } from '../../../shared/schemas/quantity-fields.ts';
 import { lengths } from '../../../shared/schemas/quantity-lists.ts';
@@ -9,9 +10,13 @@ const errorLimit = length('how far off the reading can be on the engine, half-wi
 });
 const graduation = length('smallest division of the dial');
 const passes = lengths('the peak of each pass, in order');
+const usualScatter = length(
+  'scatter that single passes of such a set-up usually have, as a standard deviation; pooled with what these show',
+  { sign: 'not-negative' },
+);
 
 export const valveLift = z
-  .strictObject({ readings: passes, graduation, errorLimit })
+  .strictObject({ readings: passes, graduation, errorLimit, usualScatter: usualScatter.optional() })
   .meta({ description: 'peaks read at the valve' });
 
 export type ReadLift = z.output<typeof valveLift>;
@@ -26,6 +31,7 @@ export const lobeLift = z
     value: length('lobe lift from a card or a single reading').optional(),
     source: choice(['card', 'caliper', 'indicator'], 'where the value comes from').optional(),
     errorLimit,
+    usualScatter: usualScatter.optional(),
   })
   .superRefine(oneOfTwoForms(AS_PASSES, AS_ONE), evenIfFaulty)
   .meta({
@@ -41,9 +47,9 @@ export interface OneLift {
 
 /** The form in which the lobe lift came. */
 export function lobeForm(lobe: z.output<typeof lobeLift>): ReadLift | OneLift {
-  const { readings, graduation: division, value, source, errorLimit: limit } = lobe;
+  const { readings, graduation: division, value, source, errorLimit: limit, usualScatter: usual } = lobe;
   if (readings !== undefined && division !== undefined) {
-    return { readings, graduation: division, errorLimit: limit };
+    return { readings, graduation: division, errorLimit: limit, ...defined({ usualScatter: usual }) };
   }
   if (value !== undefined && source !== undefined) return { value, source, errorLimit: limit };
   throw new RangeError('a lobe lift in neither form');

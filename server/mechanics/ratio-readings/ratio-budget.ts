@@ -1,4 +1,5 @@
 import { type Combined, type Contribution, combine, sharedVariance } from '../uncertainty/combine.ts';
+import { KNOWN_TO_A_QUARTER, pooledScatter, type Scatter } from '../uncertainty/pooled.ts';
 import { type Sample, sampleOf } from '../uncertainty/sample.ts';
 import { rectangular } from '../uncertainty/type-b.ts';
 import { byIndicator, type OneLift, type ReadLift } from './lift-fields.ts';
@@ -23,6 +24,13 @@ interface RatioBudget {
 const sampleOfLift = (lift: ReadLift | OneLift): Sample =>
   'readings' in lift ? sampleOf(lift.readings) : { n: 1, mean: lift.value };
 
+/** One pass shows no scatter of its own, and has the usual one where that is said; without it none is counted. */
+function scatterOf(lift: ReadLift | OneLift, sample: Sample): Scatter | undefined {
+  if ('readings' in lift && lift.usualScatter !== undefined)
+    return pooledScatter(sample, { s: lift.usualScatter, degreesOfFreedom: KNOWN_TO_A_QUARTER });
+  return sample.s === undefined ? undefined : { s: sample.s, degreesOfFreedom: sample.n - 1 };
+}
+
 /** What makes one lift uncertain; the error limit stands last. */
 function contributionsOf(
   name: string,
@@ -31,9 +39,15 @@ function contributionsOf(
   sensitivity: number,
 ): Contribution[] {
   const found: Contribution[] = [];
-  if (sample.s !== undefined) {
-    const u = sample.s / Math.sqrt(sample.n);
-    found.push({ source: `${name}, repeatability`, u, sensitivity, degreesOfFreedom: sample.n - 1 });
+  const scatter = scatterOf(lift, sample);
+  if (scatter !== undefined) {
+    const { s, degreesOfFreedom } = scatter;
+    found.push({
+      source: `${name}, repeatability`,
+      u: s / Math.sqrt(sample.n),
+      sensitivity,
+      degreesOfFreedom,
+    });
   }
   if ('graduation' in lift) {
     found.push({ source: `${name}, graduation`, u: rectangular(lift.graduation / 2), sensitivity });
@@ -57,7 +71,7 @@ function linesOf(contributions: readonly Contribution[], shared: number | undefi
  * Ratio of two lifts with its uncertainty and where that comes from.
  *
  * Equation: R = V/L; c_V = 1/L, c_L = −R/L; u_R² = Σ(c_i u_i)² + 2 c_V c_L u_V u_L r; each lift's u from
- * s/√n, graduation/(2√3) and errorLimit/√3
+ * s/√n (s pooled with the usual scatter where that is given), graduation/(2√3) and errorLimit/√3
  *
  * @param valve [m] passes at the valve with graduation and error limit
  * @param lobe [m] passes at the lifter likewise, or one value with its error limit
@@ -66,7 +80,7 @@ function linesOf(contributions: readonly Contribution[], shared: number | undefi
  * shared errors have a line of their own with a negative share
  *
  * Validity: errors small against the lifts.
- * Source: JCGM 100:2008, 4.2, 4.3.7, 5.2.2; correlation by judgement.
+ * Source: JCGM 100:2008, 4.2, 4.2.4, 4.3.7, 5.2.2; correlation by judgement.
  */
 export function ratioBudget(valve: ReadLift, lobe: ReadLift | OneLift, sameIndicator: boolean): RatioBudget {
   const v = sampleOfLift(valve);

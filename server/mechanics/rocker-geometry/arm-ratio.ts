@@ -3,7 +3,7 @@ import { type Combined, combine } from '../uncertainty/combine.ts';
 import { rectangular } from '../uncertainty/type-b.ts';
 
 /** A length between two centres, and how far off it can be. */
-export interface ArmLength {
+interface ArmLength {
   readonly value: number;
   readonly errorLimit: number;
 }

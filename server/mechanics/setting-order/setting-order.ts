@@ -8,7 +8,7 @@ const ROOM = 20 * DEGREE;
 const NEARLY = 10 * DEGREE;
 
 /** One cylinder by the order of exhaust opening and intake closing; angles of the crank after the first firing. */
-export interface SettingRow {
+interface SettingRow {
   readonly cylinder: number;
   /** Where the exhaust begins to open: the intake of this cylinder is set. */
   readonly setIntakeAt: number;

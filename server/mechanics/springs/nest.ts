@@ -16,7 +16,7 @@ const impossibleAt = (pointer: string, detail: string): InputFault => ({
 });
 
 /** The height each spring is installed at: its own, or that of the nest. */
-export type Installed = (spring: NestSpring) => number;
+type Installed = (spring: NestSpring) => number;
 
 /** Where that height was entered. */
 const pointerOf = ({ installedHeight }: NestSpring, own: string): string =>

@@ -7,7 +7,7 @@ export const HOLE_FITS = ['agrees', 'cannot-tell', 'differs'] as const;
 type HoleFit = (typeof HOLE_FITS)[number];
 
 /** How far a reading may lie under and over the nominal hole, both not negative [m]. */
-export interface Band {
+interface Band {
   readonly below: number;
   readonly above: number;
 }

@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { formatQuantity } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import type { Advice } from './advice.ts';
@@ -57,17 +58,17 @@ export function adviceSaid(advice: Advice, judged: Mark, context: MarkContext): 
   switch (advice.how) {
     case 'keep':
       return mounting === 'stud'
-        ? `leave the pushrod${advice.at === undefined ? '' : ` at ${inchesSaid(advice.at)}`} as it is.`
-        : `leave the height as it is.${judged.side === 'centred' ? '' : ' On a shaft or pedestal where the mark sits says where the pivot stands along the head, not how high.'}`;
+        ? `leave the pushrod${advice.at === undefined ? ' at this length' : ` at ${inchesSaid(advice.at)}`}.`
+        : `leave the height where it stands.${judged.side === 'centred' ? '' : ' On a shaft or pedestal where the mark sits says where the pivot stands along the head, not how high.'}`;
     case 'change': {
       const { todo, because } = changeSaid(advice, mounting);
       return `${todo}: ${because}. Then ink again: ${AGAIN}`;
     }
     case 'both-ways':
       return mounting === 'stud'
-        ? `try .050 longer and .050 shorter, ink both, and keep the narrowest of the three even where it is off centre.${mostSaid(judged, context)}`
+        ? `${inSpoken('try .050 longer and .050 shorter')}, ink both, and keep the narrowest of the three even where it is off centre.${mostSaid(judged, context)}`
         : `change the height of the ${STANDS[mounting]} by one shim and ink again, with the shims told; the narrower one is the way to go.${mostSaid(judged, context)}`;
     case 'contradict':
-      return `these marks contradict each other: ${CONTRADICTS[advice.because]}. Set each one again with a caliper and read again: ${AGAIN}`;
+      return `these marks contradict each other: ${inSpoken(CONTRADICTS[advice.because])}. Set each one again with a caliper and read again: ${AGAIN}`;
   }
 }

@@ -10,7 +10,7 @@ const SAME = 0.02 * IN;
 const FINEST = 0.005 * IN;
 
 /** What is changed to move the mark: the pushrod on a stud, the stand on a shaft or pedestal. */
-export type Changed = 'pushrod' | 'stand';
+type Changed = 'pushrod' | 'stand';
 
 /** The one direction that follows from all marks of a valve. */
 export type Advice =
@@ -30,7 +30,7 @@ export type Advice =
   | { readonly how: 'both-ways' }
   | { readonly how: 'contradict'; readonly because: 'same-setting' | 'moved-back' | 'no-one-least' };
 
-export const changedOn = ({ mounting }: MarkContext): Changed | undefined =>
+const changedOn = ({ mounting }: MarkContext): Changed | undefined =>
   mounting === undefined ? undefined : mounting === 'stud' ? 'pushrod' : 'stand';
 
 const settingOf = (mark: Mark, changed: Changed): number | undefined =>

@@ -10,7 +10,7 @@ export interface SheetFigure {
   readonly spread?: number;
 }
 
-export interface Pass {
+interface Pass {
   readonly value?: number;
   readonly low?: number;
   readonly high?: number;

@@ -1,4 +1,5 @@
 import { defined } from '../../../shared/defined.ts';
+import { sideOfValve } from '../../../shared/schemas/words.ts';
 import { allowance } from '../kit/allowances.ts';
 import { lowOrHigh } from '../kit/say-inches.ts';
 import { medianKnown, offSiblings, standOut } from './siblings.ts';
@@ -75,7 +76,7 @@ const USUAL_RATIO = 1.6;
  * Source: common practice, no published source; outliers: B. Iglewicz, D. Hoaglin, 1993.
  */
 export function judgeSide(side: 'intake' | 'exhaust', valves: readonly SheetValve[]): SideJudged {
-  const own = valves.filter((valve) => valve.valve === side);
+  const own = valves.filter((valve) => sideOfValve(valve.valve) === side);
   const lobes = own.map((valve) => valve.lobeLift);
   const lifts = own.map((valve) => valve.valveLift);
   const ratio = medianKnown(own.map(ratioOf));
@@ -95,9 +96,11 @@ export function judgeSide(side: 'intake' | 'exhaust', valves: readonly SheetValv
       ...defined({ lobeLift, valveLift, ratio }),
     },
     odd,
-    lobesDown: own.flatMap(({ cylinder }, index) => {
+    lobesDown: own.flatMap(({ cylinder, valve }, index) => {
       const off = lobeOff[index];
-      return off !== undefined && off <= -allowance('lobe-down') + EQUAL ? [{ cylinder, by: -off }] : [];
+      return off !== undefined && off <= -allowance('lobe-down') + EQUAL
+        ? [{ cylinder, valve, by: -off }]
+        : [];
     }),
   };
 }

@@ -35,7 +35,7 @@ export interface SwapOutcome {
 const EQUAL = 1e-12;
 
 /** An effect counts when it is more than its own uncertainty, and may be what makes a valve odd. */
-export function counts(effect: number, half: number): boolean {
+function counts(effect: number, half: number): boolean {
   const size = Math.abs(effect);
   return size > half + EQUAL && size + half > allowance('odd-beyond') + EQUAL;
 }

@@ -1,7 +1,8 @@
+import type { ValveName } from '../../../shared/schemas/words.ts';
 /** What was read of one valve, in metres; a figure is left out where there is none. */
 export interface SheetValve {
   readonly cylinder: number;
-  readonly valve: 'intake' | 'exhaust';
+  readonly valve: ValveName;
   readonly lobeLift?: number;
   readonly valveLift?: number;
 }
@@ -11,7 +12,7 @@ export type OddCause = 'lobe' | 'rocker-or-position' | 'both' | 'measure-lobe' |
 /** A valve that does not read like its siblings, and what that says of it. */
 export interface OddValve {
   readonly cylinder: number;
-  readonly valve: 'intake' | 'exhaust';
+  readonly valve: ValveName;
   /** Valve lift less the median of its siblings [m]; left out where it was not read. */
   readonly valveOff?: number;
   /** Lobe lift less the median of its siblings [m]. */
@@ -23,9 +24,13 @@ export interface OddValve {
 }
 
 export interface SideJudged {
-  readonly side: 'intake' | 'exhaust';
+  readonly side: ValveName;
   readonly medians: { readonly lobeLift?: number; readonly valveLift?: number; readonly ratio?: number };
   readonly odd: readonly OddValve[];
   /** Lobes so far down that they are worn. */
-  readonly lobesDown: readonly { readonly cylinder: number; readonly by: number }[];
+  readonly lobesDown: readonly {
+    readonly cylinder: number;
+    readonly valve: ValveName;
+    readonly by: number;
+  }[];
 }

@@ -3,6 +3,7 @@ import type { z } from 'zod';
 import { isUnit, type Unit } from '../../../shared/quantities/units.ts';
 import type { answerQuestion } from '../../../shared/schemas/commands.ts';
 import type { Entered } from '../../../shared/schemas/entered.ts';
+import { storedWord, VALVES } from '../../../shared/schemas/words.ts';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import { everyColumn } from '../../database/tables/every-column.ts';
@@ -22,9 +23,11 @@ export interface Answer {
   readonly code: string;
   /** Whether something was found wrong; undefined where the question has no yes or no. */
   readonly found: boolean | undefined;
-  /** The amount that goes with it: how much lash was in it. */
+  /** The amount that goes with it: how much lash was in it, or how far the plunger leaned. */
   readonly value: Entered | undefined;
   readonly setUpId: string | undefined;
+  /** The one valve that it names. */
+  readonly place: { readonly cylinder: number; readonly valve: keyof typeof VALVES } | undefined;
   readonly seq: number;
   readonly by: string;
   readonly at: Date;
@@ -38,8 +41,18 @@ export async function keepAnswer(
 ): Promise<Answer> {
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
     if (input.setUpId !== undefined) await getSetUp(tx, principal, buildId, input.setUpId);
-    const { questionId, question, answer, setUpId, code, found, value } = input;
-    const said = { questionId, question, answer, setUpId, code, found, value: value?.readAs };
+    const { questionId, question, answer, setUpId, code, found, value = input.lean, cylinder, valve } = input;
+    const said = {
+      questionId,
+      question,
+      answer,
+      setUpId,
+      code,
+      found,
+      value: value?.readAs,
+      cylinder,
+      valve,
+    };
     const seq = await emit(ANSWER_EVENTS['question-answered'], said);
     const row = await tx
       .insertInto('answer')
@@ -57,6 +70,8 @@ export async function keepAnswer(
           value_value: value?.value ?? null,
           value_unit: value?.unit ?? null,
           value_read_as: value?.readAs ?? null,
+          cylinder: cylinder ?? null,
+          valve: valve ?? null,
           seq,
           ...author(principal),
         }),
@@ -104,6 +119,10 @@ export const toAnswer = (row: Selectable<AnswerTable>): Answer => ({
   found: row.found ?? undefined,
   value: amountOf(row),
   setUpId: row.set_up_id ?? undefined,
+  place:
+    row.cylinder === null || row.valve === null
+      ? undefined
+      : { cylinder: row.cylinder, valve: storedWord(VALVES, row.valve) },
   seq: row.seq,
   by: row.by_name,
   at: row.created_at,

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { keysOf, VALVES } from '../../../shared/schemas/words.ts';
 import { defineEvents } from '../../events/define-events.ts';
 
 /** What people found when a question was put to them. */
@@ -11,5 +12,8 @@ export const ANSWER_EVENTS = defineEvents({
     code: z.string().optional(),
     found: z.boolean().optional(),
     value: z.string().optional(),
+    /** The one valve that it names. */
+    cylinder: z.int().optional(),
+    valve: z.enum(keysOf(VALVES)).optional(),
   }),
 });

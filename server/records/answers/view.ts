@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { answer, type Fields } from '../../../shared/schemas/answer.ts';
-import { enteredView, moment } from '../../../shared/schemas/answer-parts.ts';
+import { enteredView, moment, valveView } from '../../../shared/schemas/answer-parts.ts';
 import type { Answer } from './answers.ts';
 
 /** What was found when a question was put, as the command that keeps it answers. */
@@ -10,6 +10,8 @@ export const keptAnswerView = z.object({
   question: z.string(),
   answer: z.string(),
   value: enteredView.optional().meta({ description: 'the amount that goes with it' }),
+  cylinder: z.int().optional().meta({ description: 'the one valve that it names' }),
+  valve: valveView.optional(),
   seq: z.int(),
   by: z.string(),
   at: moment,
@@ -21,6 +23,8 @@ const keptFields = (kept: Answer): Fields<typeof keptAnswerView> => ({
   question: kept.question,
   answer: kept.answer,
   value: kept.value,
+  cylinder: kept.place?.cylinder,
+  valve: kept.place?.valve,
   seq: kept.seq,
   by: kept.by,
   at: kept.at.toISOString(),

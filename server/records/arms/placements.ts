@@ -90,7 +90,7 @@ export function nowOnValves(placements: readonly Placement[]): Placement[] {
 }
 
 /** An arm that was put on another valve, or on one where another arm sat. Where an arm sits at first is no move. */
-export interface Move {
+interface Move {
   readonly placement: Placement;
   /** Where the arm sat before. */
   readonly from?: Place;

@@ -1,4 +1,5 @@
 import type { Selectable } from 'kysely';
+import type { UnitSystem } from '../../../shared/quantities/units.ts';
 import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
 import { type Principal, requireBuild } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
@@ -11,11 +12,16 @@ export interface Build {
   readonly revision: number;
   /** Counts every change to the build or anything in it. */
   readonly version: number;
+  /** What its calls are spoken in; entries are kept as they were made. */
+  readonly units: UnitSystem;
   readonly spec: BuildSpec;
   readonly createdAt: Date;
 }
 
-type BuildRow = Pick<Selectable<BuildTable>, 'id' | 'label' | 'revision' | 'last_seq' | 'created_at'>;
+type BuildRow = Pick<
+  Selectable<BuildTable>,
+  'id' | 'label' | 'revision' | 'last_seq' | 'units' | 'created_at'
+>;
 
 /** `spec` is that of the row's revision. */
 export const toBuild = (row: BuildRow, spec: BuildSpec): Build => ({
@@ -23,6 +29,7 @@ export const toBuild = (row: BuildRow, spec: BuildSpec): Build => ({
   label: row.label,
   revision: row.revision,
   version: row.last_seq,
+  units: row.units,
   spec,
   createdAt: row.created_at,
 });
@@ -42,6 +49,7 @@ export async function getBuild(tx: Tx, principal: Principal, buildId: string): P
       'build.label',
       'build.revision',
       'build.last_seq',
+      'build.units',
       'build.created_at',
       'build_revision.spec',
     ])

@@ -37,6 +37,14 @@ export async function listRevisions(tx: Tx, principal: Principal, buildId: strin
 export const specAt = (revisions: readonly Revision[], revision: number): BuildSpec =>
   revisions.find((each) => each.revision === revision)?.spec ?? {};
 
+/** Refuses a command of somebody who read another revision of the build than the one that stands. */
+export function refuseStale({ revision }: Pick<Build, 'revision'>, expected: number | undefined): void {
+  if (expected === undefined || expected === revision) return;
+  throw new Failure('version-stale', `you read revision ${expected}; it is now at revision ${revision}`, {
+    headers: { etag: `"${revision}"` },
+  });
+}
+
 /**
  * Keeps a new revision of the build. `expected` is the version the writer read; a build that has since got
  * another revision is refused, both sides shown.
@@ -49,13 +57,7 @@ export async function reviseBuild(
   expectedRevision: number | undefined,
 ): Promise<Build> {
   return changeBuild(tx, principal, buildId, async ({ build, emit }) => {
-    if (expectedRevision !== undefined && expectedRevision !== build.revision) {
-      throw new Failure(
-        'version-stale',
-        `you read revision ${expectedRevision}; it is now at revision ${build.revision}`,
-        { headers: { etag: `"${build.revision}"` } },
-      );
-    }
+    refuseStale(build, expectedRevision);
     const revision = build.revision + 1;
     await tx
       .insertInto('build_revision')
@@ -77,6 +79,14 @@ export async function reviseBuild(
       .where('id', '=', buildId)
       .execute();
     const version = await emit(BUILD_EVENTS['build-revised'], { revision, reason: input.reason });
-    return { id: buildId, label: build.label, revision, version, spec: input.spec, createdAt: new Date() };
+    return {
+      id: buildId,
+      label: build.label,
+      revision,
+      version,
+      units: build.units,
+      spec: input.spec,
+      createdAt: new Date(),
+    };
   });
 }

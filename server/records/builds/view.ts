@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { answer } from '../../../shared/schemas/answer.ts';
 import { moment } from '../../../shared/schemas/answer-parts.ts';
 import { buildSpec } from '../../../shared/schemas/build-spec.ts';
+import { keysOf, UNIT_SYSTEMS } from '../../../shared/schemas/words.ts';
 import type { Build } from './builds.ts';
 import type { Revision } from './revisions.ts';
 
@@ -11,6 +12,7 @@ export const buildView = z
     label: z.string(),
     revision: z.int(),
     version: z.int(),
+    units: z.enum(keysOf(UNIT_SYSTEMS)).meta({ description: 'what its calls are spoken in' }),
     spec: buildSpec,
     createdAt: moment,
   })
@@ -22,6 +24,7 @@ export const showBuild = (build: Build) =>
     label: build.label,
     revision: build.revision,
     version: build.version,
+    units: build.units,
     spec: build.spec,
     createdAt: build.createdAt.toISOString(),
   });

@@ -8,6 +8,7 @@ import type { CallTable } from '../../database/tables/calls.ts';
 import { everyColumn } from '../../database/tables/every-column.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { notFound } from '../../problems/failure.ts';
+import { setUnits } from '../builds/units.ts';
 import { type Call, toCall } from './calls.ts';
 import { CALL_EVENTS } from './events.ts';
 
@@ -24,7 +25,7 @@ async function nextCallNumber(tx: Tx, shopId: string): Promise<number> {
 async function newBuild(tx: Tx, principal: Principal, label: string): Promise<string> {
   const { id } = await tx
     .insertInto('build')
-    .values(everyColumn<BuildTable>({ shop_id: principal.shopId, label, revision: 1 }))
+    .values(everyColumn<BuildTable>({ shop_id: principal.shopId, label, revision: 1, units: 'inch' }))
     .returning('id')
     .executeTakeFirstOrThrow();
   await tx
@@ -53,7 +54,7 @@ export async function startCall(
   const openedBy =
     principal.kind === 'program' ? await makerOfKey(tx, principal) : requireStaff(principal).id;
   const buildId = input.buildId ?? (await newBuild(tx, principal, input.buildLabel));
-  return changeBuild(tx, principal, buildId, async ({ emit }) => {
+  return changeBuild(tx, principal, buildId, async ({ build, emit }) => {
     const row = await tx
       .insertInto('call')
       .values(
@@ -71,6 +72,7 @@ export async function startCall(
       .returningAll()
       .executeTakeFirstOrThrow();
     await emit(CALL_EVENTS['call-opened'], { callId: row.id, number: row.number, goal: input.goal });
+    if (input.units !== undefined) await setUnits(tx, principal, build, input.units, emit);
     return toCall(row);
   });
 }

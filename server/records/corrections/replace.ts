@@ -25,7 +25,7 @@ interface ReplacingColumns extends ReturnType<typeof author> {
 }
 
 /** What both events of a correction say of the old entry. */
-export type Said = z.output<z.ZodObject<typeof correction>>;
+type Said = z.output<z.ZodObject<typeof correction>>;
 
 interface Replacement<Row, Replaced, Struck> {
   /** The event of its striking-out. */

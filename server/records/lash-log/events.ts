@@ -15,5 +15,7 @@ export const LASH_EVENTS = defineEvents({
     /** A day, or nothing for the day it was entered. */
     readOn: z.string(),
     doneBy: z.string(),
+    /** The shim that is in; nothing where none was said. */
+    shim: z.string().default(''),
   }),
 });

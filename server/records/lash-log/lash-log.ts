@@ -1,4 +1,6 @@
 import type { Selectable } from 'kysely';
+import { isUnit } from '../../../shared/quantities/units.ts';
+import type { Entered } from '../../../shared/schemas/entered.ts';
 import { ENGINE_HEAT, LASH_MOMENTS, type NewLashLine, NUT_STATES } from '../../../shared/schemas/lash-log.ts';
 import { storedWord } from '../../../shared/schemas/words.ts';
 import { author, type Principal } from '../../auth/principal.ts';
@@ -22,14 +24,16 @@ export interface LoggedLash {
   /** The day it is of, `2026-03-14`. */
   readonly on: string;
   readonly doneBy: string;
+  /** The shim that was in with that gap. */
+  readonly shim: Entered | undefined;
 }
 
 /**
  * A line of an earlier day tells what was found or set then: that is history, and takes no turning. One of today, or
  * without a day, was read on the base circle just now.
  */
-const isHistory = ({ readOn }: NewLashLine): boolean =>
-  readOn !== '' && readOn < new Date().toISOString().slice(0, 10);
+const isHistory = ({ readOn }: NewLashLine, now: Date): boolean =>
+  readOn !== '' && readOn < now.toISOString().slice(0, 10);
 
 /** Keeps a line of the log: the gap as a reading of the sheet, and beside it what the sheet does not ask. */
 export async function keepLash(
@@ -38,13 +42,18 @@ export async function keepLash(
   buildId: string,
   input: NewLashLine,
   refuseTurning: TurningCheck,
+  today: Date,
 ): Promise<LoggedLash> {
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
-    if (!isHistory(input)) await refuseTurning(tx, principal, buildId);
-    const { cylinder, valve, lash, moment, engine, nut, readOn, doneBy } = input;
+    if (!isHistory(input, today)) await refuseTurning(tx, principal, buildId);
+    const { cylinder, valve, lash, moment, engine, nut, readOn, doneBy, shim } = input;
     const now = nowOnValves(await listPlacements(tx, principal, buildId));
     const arm = now.find((each) => each.cylinder === cylinder && each.valve === valve);
-    const said = { cylinder, valve, readAs: lash.readAs, moment, engine, nut, readOn, doneBy };
+    const shimSaid = shim?.readAs ?? '';
+    const said = {
+      ...{ cylinder, valve, readAs: lash.readAs, moment, engine, nut, readOn, doneBy },
+      shim: shimSaid,
+    };
     const seq = await emit(LASH_EVENTS['lash-kept'], said);
     const row = await tx
       .insertInto('valve_reading')
@@ -81,12 +90,23 @@ export async function keepLash(
           nut,
           read_on: readOn === '' ? null : readOn,
           done_by: doneBy,
+          shim_value: shim?.value ?? null,
+          shim_unit: shim?.unit ?? null,
+          shim_typed: shim?.typed ?? null,
+          shim_read_as: shim?.readAs ?? null,
         }),
       )
       .execute();
     const reading = shown(SHEET_READINGS, row);
-    return { reading, engine, moment, nut, on: readOn === '' ? dayOf(reading) : readOn, doneBy };
+    return { reading, engine, moment, nut, on: readOn === '' ? dayOf(reading) : readOn, doneBy, shim };
   });
+}
+
+function shimOf(row: Selectable<LashLogTable>): Entered | undefined {
+  const { shim_value: value, shim_unit: unit } = row;
+  if (value === null || unit === null) return undefined;
+  if (!isUnit(unit)) throw new Error(`a stored shim has the unknown unit ${unit}`);
+  return { value, unit, typed: row.shim_typed ?? '', readAs: row.shim_read_as ?? '' };
 }
 
 const dayOf = ({ at }: SheetReading): string => at.toISOString().slice(0, 10);
@@ -118,6 +138,7 @@ export function toLashLines(
         nut: storedWord(NUT_STATES, row?.nut ?? 'not-looked'),
         on: row?.read_on ?? dayOf(first),
         doneBy: row?.done_by ?? '',
+        shim: row === undefined ? undefined : shimOf(row),
       };
     })
     .sort((a, b) => (a.on === b.on ? a.reading.seq - b.reading.seq : a.on < b.on ? -1 : 1));

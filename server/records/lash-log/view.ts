@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { answer } from '../../../shared/schemas/answer.ts';
+import { enteredView } from '../../../shared/schemas/answer-parts.ts';
 import { ENGINE_HEAT, LASH_MOMENTS, NUT_STATES } from '../../../shared/schemas/lash-log.ts';
 import { keysOf } from '../../../shared/schemas/words.ts';
 import { sheetReadingView, showSheetReading } from '../sheet/view.ts';
@@ -15,6 +16,7 @@ export const lashLineView = z
     nut: nutView,
     on: z.iso.date().meta({ description: 'the day it is of' }),
     doneBy: z.string(),
+    shim: enteredView.optional().meta({ description: 'the shim that was in with that gap' }),
   })
   .meta({ id: 'LashLine' });
 
@@ -26,4 +28,5 @@ export const showLashLine = (line: LoggedLash) =>
     nut: line.nut,
     on: line.on,
     doneBy: line.doneBy,
+    shim: line.shim,
   });

@@ -14,6 +14,7 @@ import { mayBeStopped, type TurningCheck } from '../calls/stop-signs.ts';
 import { type Entry, listEntries, shown } from '../corrections/entries.ts';
 import { replaceEntry } from '../corrections/replace.ts';
 import { READING_EVENTS } from './events.ts';
+import { lengthReader } from './in-turns.ts';
 
 /** One reading of a pass, as it was entered. */
 export interface Reading extends Entry {
@@ -91,14 +92,18 @@ export async function keepReading(
     const { pass, stopped } = await passFor(tx, principal, buildId, setUpId, input);
     // A lift that is only stated was read before, or by nobody: it takes no turning.
     if (stopped && !input.kind.startsWith('stated-')) await refuseTurning(tx, principal, buildId);
+    const length = await lengthReader(tx, principal, { buildId, setUpId }, input);
+    const peak = length('peak', input.peak);
+    const zeroReturn = input.zeroReturn && length('zeroReturn', input.zeroReturn);
+    const atLobeLift = input.atLobeLift && length('atLobeLift', input.atLobeLift);
     const seq = await emit(READING_EVENTS['reading-kept'], {
       setUpId,
       kind: input.kind,
       pass,
-      typed: input.peak.typed,
-      readAs: input.peak.readAs,
-      ...(input.zeroReturn === undefined ? {} : { zeroReturn: input.zeroReturn.readAs }),
-      ...(input.atLobeLift === undefined ? {} : { atLobeLift: input.atLobeLift.readAs }),
+      typed: peak.typed,
+      readAs: peak.readAs,
+      ...(zeroReturn === undefined ? {} : { zeroReturn: zeroReturn.readAs }),
+      ...(atLobeLift === undefined ? {} : { atLobeLift: atLobeLift.readAs }),
       ...(input.counted === true ? { counted: input.counted } : {}),
     });
     const row = await tx
@@ -111,8 +116,8 @@ export async function keepReading(
           seq,
           kind: input.kind,
           pass,
-          ...columnsOf(input.peak, input.zeroReturn),
-          ...stationColumns(input.atLobeLift),
+          ...columnsOf(peak, zeroReturn),
+          ...stationColumns(atLobeLift),
           counted: input.counted ?? false,
           replaces: null,
           ...author(principal),
@@ -180,10 +185,13 @@ async function nextPass(
 type Correction = z.output<typeof correctReading>;
 
 /** A reading that was kept as something else becomes the next pass of what it was; its figure stays unless given. */
-async function otherKind(tx: Tx, principal: Principal, was: Reading, input: Correction) {
-  const { kind = was.kind, atLobeLift, peak = was.peak } = input;
+async function otherKind(tx: Tx, principal: Principal, buildId: string, was: Reading, input: Correction) {
+  const { kind = was.kind } = input;
+  const length = await lengthReader(tx, principal, { buildId, setUpId: was.setUpId }, input);
+  const peak = input.peak === undefined ? was.peak : length('peak', input.peak);
+  const atLobeLift = input.atLobeLift && length('atLobeLift', input.atLobeLift);
+  const zero = input.zeroReturn && length('zeroReturn', input.zeroReturn);
   const pass = kind === was.kind ? was.pass : await nextPass(tx, principal, was, kind);
-  const zero = input.zeroReturn;
   return {
     said: { kind, pass, typed: peak.typed, readAs: peak.readAs },
     columns: {
@@ -210,7 +218,7 @@ export async function replaceReading(
     const { setUpId, kind, pass } = was;
     const at = old.at_read_as === null ? {} : { atLobeLift: old.at_read_as };
     const struck = { setUpId, kind, pass, ...at, ...said };
-    const now = strikes ? undefined : await otherKind(tx, principal, was, input);
+    const now = strikes ? undefined : await otherKind(tx, principal, buildId, was, input);
     return {
       struck,
       replaced: now && {

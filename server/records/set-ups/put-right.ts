@@ -12,10 +12,10 @@ import { getSetUp, type SetUp } from './set-ups.ts';
 
 /** What was said, as the event has it: lengths as they were read. */
 function saidOf({ cylinder, valve, armId, method = {}, notKnown }: SetUpSaid) {
-  const { spring, lifter, lash, restsOn, alignment, lobeSource } = method;
+  const { spring, lifter, lash, restsOn, alignment, lobeSource, tool } = method;
   const { lashSetting, graduation, perTurn, travel, pushedIn, errorLimit, lobeErrorLimit } = method;
   return {
-    ...defined({ cylinder, valve, armId, spring, lifter, lash, restsOn, alignment, lobeSource }),
+    ...defined({ cylinder, valve, armId, spring, lifter, lash, restsOn, alignment, lobeSource, tool }),
     ...defined({
       lashSetting: lashSetting?.readAs,
       graduation: graduation?.readAs,

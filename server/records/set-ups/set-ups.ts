@@ -1,5 +1,6 @@
 import type { Selectable } from 'kysely';
 import type { NewSetUp } from '../../../shared/schemas/method.ts';
+import { storedWord, VALVES } from '../../../shared/schemas/words.ts';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import { everyColumn } from '../../database/tables/every-column.ts';
@@ -31,7 +32,7 @@ export const selectSetUps = (tx: Tx) => tx.selectFrom('set_up').selectAll().orde
 export function toSetUp(row: Selectable<SetUpTable>): SetUp {
   const started: SetUpFacts = {
     cylinder: row.cylinder,
-    valve: row.valve === 'exhaust' ? 'exhaust' : 'intake',
+    valve: storedWord(VALVES, row.valve),
     armId: row.arm_id ?? undefined,
     method: row.method,
   };

@@ -1,6 +1,7 @@
 import type { Selectable } from 'kysely';
 import { defined } from '../../../shared/defined.ts';
 import type { Method, SetUpSaid } from '../../../shared/schemas/method.ts';
+import type { ValveName } from '../../../shared/schemas/words.ts';
 import type { Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import type { SetUpStatementTable } from '../../database/tables/measuring.ts';
@@ -8,7 +9,7 @@ import type { SetUpStatementTable } from '../../database/tables/measuring.ts';
 /** On which valve and with which arm it is read, and how. */
 export interface SetUpFacts {
   readonly cylinder: number;
-  readonly valve: 'intake' | 'exhaust';
+  readonly valve: ValveName;
   readonly armId: string | undefined;
   readonly method: Method;
 }

@@ -1,11 +1,11 @@
 import { z } from 'zod';
 import { answer, type Fields } from '../../../shared/schemas/answer.ts';
-import { moment, sideView } from '../../../shared/schemas/answer-parts.ts';
+import { moment, valveView } from '../../../shared/schemas/answer-parts.ts';
 import { MAY_BE_UNKNOWN, method } from '../../../shared/schemas/method.ts';
 import type { SetUp } from './set-ups.ts';
 import type { SetUpFacts, SetUpStatement } from './statements.ts';
 
-const factsShape = { cylinder: z.int(), valve: sideView, armId: z.uuid().optional(), method };
+const factsShape = { cylinder: z.int(), valve: valveView, armId: z.uuid().optional(), method };
 const factsView = z.object(factsShape);
 
 const factsOf = ({ cylinder, valve, armId, method: how }: SetUpFacts): Fields<typeof factsView> => ({
@@ -20,7 +20,7 @@ const statementView = z
     id: z.uuid(),
     seq: z.int(),
     cylinder: z.int().optional(),
-    valve: sideView.optional(),
+    valve: valveView.optional(),
     armId: z.uuid().optional(),
     method: method.partial().optional(),
     notKnown: z.array(z.enum(MAY_BE_UNKNOWN)).optional(),

@@ -1,12 +1,12 @@
 import { isUnit, type Unit } from '../../../shared/quantities/units.ts';
 import type { SheetKind } from '../../../shared/schemas/sheet.ts';
-import type { Side } from '../../mechanics/assessment/evidence.ts';
+import { keysOf, VALVES, type ValveName } from '../../../shared/schemas/words.ts';
 
 /** What a column of a pasted table holds. */
 export type Column =
   | { readonly holds: 'cylinder' }
   | { readonly holds: 'valve' }
-  | { readonly holds: 'figure'; readonly kind: SheetKind; readonly side?: Side; readonly unit?: Unit };
+  | { readonly holds: 'figure'; readonly kind: SheetKind; readonly valve?: ValveName; readonly unit?: Unit };
 
 type HeadingReading =
   | { readonly ok: true; readonly column: Column }
@@ -27,10 +27,14 @@ const KINDS: readonly (readonly [SheetKind, RegExp])[] = [
   ['cover', /^(?:(?:to )?(?:the )?(?:valve )?cover|anything to the cover)$/],
 ];
 
-const SIDE_WORDS: readonly (readonly [Side, RegExp])[] = [
-  ['intake', /\b(?:intake|in|int)\b/],
-  ['exhaust', /\b(?:exhaust|ex|exh)\b/],
-];
+const SIDE_WORDS = [
+  ['intake', /\b(?:intake|in|int) ?([1-3])?\b/],
+  ['exhaust', /\b(?:exhaust|ex|exh) ?([1-3])?\b/],
+] as const;
+
+/** The first of a kind has no number: `intake 1` is `intake`. */
+const valveOf = (side: 'intake' | 'exhaust', place: string | undefined): ValveName | undefined =>
+  keysOf(VALVES).find((name) => name === (place === undefined || place === '1' ? side : `${side}-${place}`));
 
 function plain(text: string): string {
   return text
@@ -61,6 +65,7 @@ export function readHeading(text: string): HeadingReading {
     return { ok: true, column: { holds: 'valve' } };
   const side = SIDE_WORDS.find(([, pattern]) => pattern.test(words));
   const kindWords = side === undefined ? words : words.replace(side[1], ' ').replace(/\s+/g, ' ').trim();
+  const valve = side === undefined ? undefined : valveOf(side[0], side[1].exec(words)?.[1]);
   const kind = KINDS.find(([, pattern]) => pattern.test(kindWords));
   if (kind === undefined) {
     const detail = /\blift\b/.test(words)
@@ -73,24 +78,35 @@ export function readHeading(text: string): HeadingReading {
     column: {
       holds: 'figure',
       kind: kind[0],
-      ...(side === undefined ? {} : { side: side[0] }),
+      ...(valve === undefined ? {} : { valve }),
       ...(unit === undefined ? {} : { unit }),
     },
   };
 }
 
-/** `5 intake`, `5I`, `ex 3`: a valve named in one cell. */
-export function readValveName(text: string): { cylinder?: number; side?: Side } {
+const INTAKE = /^(?:i|in|int|intake|inlet)$/;
+const EXHAUST = /^(?:e|ex|exh|exhaust)$/;
+
+/**
+ * `5 intake`, `5I`, `ex 3`: a valve named in one cell. Of two numbers the first is the cylinder, the second which of
+ * its kind: `5 intake 2`.
+ */
+export function readValveName(text: string): { cylinder?: number; valve?: ValveName } {
   const words = plain(text);
-  const cylinder = /\d+/.exec(words)?.[0];
   const letters = words.replace(/\d+/g, ' ').trim();
-  const side = /^(?:i|in|int|intake|inlet)$/.test(letters)
-    ? 'intake'
-    : /^(?:e|ex|exh|exhaust)$/.test(letters)
-      ? 'exhaust'
-      : undefined;
+  const side = INTAKE.test(letters) ? 'intake' : EXHAUST.test(letters) ? 'exhaust' : undefined;
+  const [cylinder, place] = words.match(/\d+/g) ?? [];
+  const valve = side === undefined ? undefined : valveOf(side, place);
   return {
     ...(cylinder === undefined ? {} : { cylinder: Number(cylinder) }),
-    ...(side === undefined ? {} : { side }),
+    ...(valve === undefined ? {} : { valve }),
   };
+}
+
+/** `intake 2`: which valve, in a column that names no cylinder. */
+export function readValveOnly(text: string): { valve?: ValveName } {
+  const [, letters = '', place] = /^([a-z]+) ?([1-3])?$/.exec(plain(text)) ?? [];
+  const side = INTAKE.test(letters) ? 'intake' : EXHAUST.test(letters) ? 'exhaust' : undefined;
+  const valve = side === undefined ? undefined : valveOf(side, place);
+  return valve === undefined ? {} : { valve };
 }

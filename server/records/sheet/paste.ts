@@ -2,9 +2,16 @@ import { parse } from 'csv-parse/sync';
 import { z } from 'zod';
 import type { Quantity } from '../../../shared/quantities/units.ts';
 import { type Gauged, gauged } from '../../../shared/schemas/gauged.ts';
-import type { NewSheetReadings, PasteSheet } from '../../../shared/schemas/sheet.ts';
-import type { Side } from '../../mechanics/assessment/evidence.ts';
-import { type Column, readHeading, readValveName } from './paste-headings.ts';
+import {
+  type NewSheetReadings,
+  type PasteSheet,
+  SHEET_ASKED_LATER,
+  SHEET_CAN_BE,
+  SHEET_KINDS,
+  type SheetKind,
+} from '../../../shared/schemas/sheet.ts';
+import { keysOf, type ValveName, valveSaid } from '../../../shared/schemas/words.ts';
+import { type Column, readHeading, readValveName, readValveOnly } from './paste-headings.ts';
 
 type Entry = Omit<NewSheetReadings['readings'][number], 'reading'> & { readonly reading: Gauged };
 
@@ -26,7 +33,12 @@ export interface Pasted {
 }
 
 const MOST_ROWS = 40;
-const reading = gauged('a reading');
+const askedLater = (kind: SheetKind) => ({ asksLater: SHEET_ASKED_LATER.includes(kind) });
+const READINGS = new Map(
+  keysOf(SHEET_KINDS).map(
+    (kind) => [kind, gauged(SHEET_KINDS[kind], SHEET_CAN_BE[kind], askedLater(kind))] as const,
+  ),
+);
 const EMPTY = /^[-–—?]*$/;
 
 function delimiterOf(text: string): string {
@@ -89,33 +101,45 @@ function headingsOf(first: Row | undefined): {
 }
 
 /** Which cylinder a row is about, and which valve where it names one. */
-function whereOf(row: Row, headings: readonly (Heading | undefined)[]): { cylinder?: number; side?: Side } {
-  let found: { cylinder?: number; side?: Side } = {};
+function whereOf(
+  row: Row,
+  headings: readonly (Heading | undefined)[],
+): { cylinder?: number; valve?: ValveName } {
+  let found: { cylinder?: number; valve?: ValveName } = {};
+  const ofCylinder = headings.some((heading) => heading?.column.holds === 'cylinder');
   for (const [index, heading] of headings.entries()) {
     if (heading === undefined || heading.column.holds === 'figure') continue;
-    found = { ...found, ...readValveName(row.cells[index] ?? '') };
+    const cell = row.cells[index] ?? '';
+    const ofValve = heading.column.holds === 'valve' && ofCylinder;
+    found = { ...found, ...(ofValve ? readValveOnly(cell) : readValveName(cell)) };
   }
   return found;
 }
 
-/** Of a cell: the unit of a figure that names none, and the dial that turns are counted on. */
+/** Of a cell: what was read, the unit of a figure that names none, and the dial that turns are counted on. */
 interface CellsAre {
+  readonly kind: SheetKind;
   readonly unit: string;
   readonly perTurn: Quantity | undefined;
 }
 
 function readCell(
   text: string,
-  { unit, perTurn }: CellsAre,
+  { kind, unit, perTurn }: CellsAre,
 ): { ok: true; value: Gauged } | { ok: false; detail: string } {
   const dial = perTurn === undefined ? {} : { perTurn: { value: perTurn.value, unit: perTurn.unit } };
+  const reading = READINGS.get(kind) ?? gauged(kind, SHEET_CAN_BE[kind], askedLater(kind));
   const read = reading.safeParse({ typed: text, assume: unit, ...dial });
   return read.success
     ? { ok: true, value: read.data }
     : { ok: false, detail: read.error.issues.map((issue) => issue.message).join('; ') };
 }
 
-function readRow(row: Row, headings: readonly (Heading | undefined)[], cells: CellsAre): Pasted {
+function readRow(
+  row: Row,
+  headings: readonly (Heading | undefined)[],
+  cells: Omit<CellsAre, 'kind'>,
+): Pasted {
   const where = whereOf(row, headings);
   const { cylinder } = where;
   const first = row.cells.join(' ').slice(0, 80);
@@ -130,11 +154,11 @@ function readRow(row: Row, headings: readonly (Heading | undefined)[], cells: Ce
   for (const [index, heading] of headings.entries()) {
     const text = row.cells[index] ?? '';
     if (heading === undefined || heading.column.holds !== 'figure' || EMPTY.test(text)) continue;
-    const { kind, side = where.side } = heading.column;
+    const { kind, valve = where.valve } = heading.column;
     const at = { line: row.line, column: heading.text, received: text };
-    if (side === undefined) return wrong('valve', 'must say intake or exhaust', first);
-    const read = readCell(text, { ...cells, unit: heading.column.unit ?? cells.unit });
-    if (read.ok) readings.push({ line: row.line, cylinder, valve: side, kind, reading: read.value });
+    if (valve === undefined) return wrong('valve', 'must say intake or exhaust', first);
+    const read = readCell(text, { ...cells, kind, unit: heading.column.unit ?? cells.unit });
+    if (read.ok) readings.push({ line: row.line, cylinder, valve, kind, reading: read.value });
     else faults.push({ ...at, detail: read.detail });
   }
   return { readings, faults };
@@ -152,7 +176,12 @@ function twice(readings: readonly PastedReading[]): PasteFault[] {
     }
     const column = kind.replaceAll('-', ' ');
     return [
-      { line, column, detail: `${cylinder} ${valve} stands on line ${before} already`, received: typed },
+      {
+        line,
+        column,
+        detail: `${cylinder} ${valveSaid(valve)} stands on line ${before} already`,
+        received: typed,
+      },
     ];
   });
 }

@@ -1,11 +1,13 @@
 import { InputFaults } from '../../../shared/problems/faults.ts';
 import type { Quantity } from '../../../shared/quantities/units.ts';
-import { type Gauged, gauged, type SaidInTurns } from '../../../shared/schemas/gauged.ts';
+import { CAN_BE } from '../../../shared/schemas/can-be.ts';
+import { type Gauged, gauged } from '../../../shared/schemas/gauged.ts';
+import type { SaidInTurns } from '../../../shared/schemas/said-in-turns.ts';
 import type { Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import { listSetUps, type SetUp } from '../set-ups/set-ups.ts';
 
-const reading = gauged('the reading');
+const reading = gauged('the reading', CAN_BE.sheetReading, { asksLater: true });
 
 const NO_DIAL =
   'counts turns, and the dial is not known: say the travel of its hand in one turn, or the reading as a length';

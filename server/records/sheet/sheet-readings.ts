@@ -1,27 +1,19 @@
 import type { Insertable } from 'kysely';
-import type { z } from 'zod';
 import { defined } from '../../../shared/defined.ts';
-import { InputFaults } from '../../../shared/problems/faults.ts';
-import type { Quantity } from '../../../shared/quantities/units.ts';
 import { siOf } from '../../../shared/schemas/entered.ts';
-import type { Gauged, SaidInTurns } from '../../../shared/schemas/gauged.ts';
-import {
-  columnOf,
-  type correctSheetReading,
-  type NewSheetReadings,
-  type SheetKind,
-} from '../../../shared/schemas/sheet.ts';
+import { columnOf, type NewSheetReadings, type SheetKind } from '../../../shared/schemas/sheet.ts';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import type { ValveReadingTable } from '../../database/tables/sheet.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowOfBuild } from '../../events/rows-of-build.ts';
+import { Failure } from '../../problems/failure.ts';
 import { listPlacements, nowOnValves } from '../arms/placements.ts';
+import { refuseStale } from '../builds/revisions.ts';
 import type { TurningCheck } from '../calls/stop-signs.ts';
 import { listEntries, shown } from '../corrections/entries.ts';
-import { replaceEntry } from '../corrections/replace.ts';
 import { SHEET_EVENTS } from './events.ts';
-import { allAsLengths, asLength, dialOf } from './said-in-turns.ts';
+import { allAsLengths, dialOf } from './said-in-turns.ts';
 import { columnsOf, SHEET_READINGS, type SheetReading } from './sheet-table.ts';
 
 /** Which arm sits on each valve now, as far as that is on record. */
@@ -51,6 +43,26 @@ const takesTurning = (input: NewSheetReadings): boolean =>
   input.arms === 'these' &&
   !input.readings.every(({ kind }) => kind === 'lobe-lift' && howOf(input, kind).tool === 'caliper');
 
+/** A stop refuses a sheet in whole, and says so once, with what may be entered all the same. */
+async function refuseWhole(
+  tx: Tx,
+  principal: Principal,
+  buildId: string,
+  count: number,
+  refuseTurning: TurningCheck,
+): Promise<void> {
+  try {
+    await refuseTurning(tx, principal, buildId);
+  } catch (error) {
+    if (!(error instanceof Failure && error.code === 'held')) throw error;
+    const none = count === 1 ? 'The reading was not kept.' : `None of the ${count} readings was kept.`;
+    throw new Failure(
+      'held',
+      `${error.detail} ${none} What was read with the arms fitted before, or a lobe under a caliper, needs no turning and can be entered.`,
+    );
+  }
+}
+
 /** Arms that readings are said to have been taken with must be arms of the build. */
 async function refuseOtherArms(
   tx: Tx,
@@ -69,9 +81,11 @@ export async function keepSheetReadings(
   buildId: string,
   input: NewSheetReadings,
   refuseTurning: TurningCheck,
+  expectedRevision?: number,
 ): Promise<SheetReading[]> {
-  return changeBuild(tx, principal, buildId, async ({ emit }) => {
-    if (takesTurning(input)) await refuseTurning(tx, principal, buildId);
+  return changeBuild(tx, principal, buildId, async ({ build, emit }) => {
+    refuseStale(build, expectedRevision);
+    if (takesTurning(input)) await refuseWhole(tx, principal, buildId, input.readings.length, refuseTurning);
     await refuseOtherArms(tx, principal, buildId, input.readings);
     const { spring, lifter, tool, arms, columns, perTurn } = input;
     const dial = await dialOf(tx, principal, buildId, perTurn);
@@ -111,42 +125,6 @@ export async function keepSheetReadings(
     );
     const kept = await tx.insertInto('valve_reading').values(rows).returningAll().execute();
     return kept.sort((a, b) => a.place - b.place).map((row) => shown(SHEET_READINGS, row));
-  });
-}
-
-function readAgain(said: Gauged | SaidInTurns, perTurn: Quantity | undefined): Gauged {
-  const read = asLength(said, perTurn);
-  if (read.ok) return read.reading;
-  throw new InputFaults([
-    { pointer: '/reading', code: 'not-allowed', detail: read.detail, received: said.typed },
-  ]);
-}
-
-/** Replaces a reading of the sheet, or strikes it out, with the reason; the old one stays where it was. */
-export async function replaceSheetReading(
-  tx: Tx,
-  principal: Principal,
-  buildId: string,
-  readingId: string,
-  { reading: said, reason }: z.output<typeof correctSheetReading>,
-): Promise<SheetReading> {
-  const reading =
-    said === undefined ? undefined : readAgain(said, await dialOf(tx, principal, buildId, undefined));
-  return replaceEntry(SHEET_READINGS, tx, principal, { buildId, id: readingId, reason }, (old, was, said) => {
-    const { cylinder, valve, kind } = was;
-    const struck = { cylinder, valve, kind, ...said };
-    return {
-      struck,
-      replaced: reading === undefined ? undefined : { ...struck, readAs: reading.readAs },
-      keep: (columns) => {
-        const { id: _, created_at: __, ...same } = old;
-        return tx
-          .insertInto('valve_reading')
-          .values({ ...same, ...(reading === undefined ? {} : columnsOf(reading)), place: 0, ...columns })
-          .returningAll()
-          .executeTakeFirstOrThrow();
-      },
-    };
   });
 }
 

@@ -2,7 +2,8 @@ import type { Selectable } from 'kysely';
 import { isUnit, type Unit } from '../../../shared/quantities/units.ts';
 import type { Gauged } from '../../../shared/schemas/gauged.ts';
 import { SHEET_ARMS, SHEET_KINDS, type SheetKind, TOOLS } from '../../../shared/schemas/sheet.ts';
-import { LIFTERS, SPRINGS, storedWord } from '../../../shared/schemas/words.ts';
+import type { ValveName } from '../../../shared/schemas/words.ts';
+import { LIFTERS, SPRINGS, storedWord, VALVES } from '../../../shared/schemas/words.ts';
 import type { Tx } from '../../database/database.ts';
 import type { ValveReadingTable } from '../../database/tables/sheet.ts';
 import type { Entry } from '../corrections/entries.ts';
@@ -11,7 +12,7 @@ import { SHEET_EVENTS } from './events.ts';
 /** One reading of the sheet as it was entered. */
 export interface SheetReading extends Entry {
   readonly cylinder: number;
-  readonly valve: 'intake' | 'exhaust';
+  readonly valve: ValveName;
   readonly kind: SheetKind;
   readonly reading: Gauged;
   readonly tool: keyof typeof TOOLS;
@@ -33,7 +34,7 @@ export const SHEET_READINGS = {
   show: (row: Selectable<ValveReadingTable>, entry: Entry): SheetReading => ({
     ...entry,
     cylinder: row.cylinder,
-    valve: row.valve === 'exhaust' ? 'exhaust' : 'intake',
+    valve: storedWord(VALVES, row.valve),
     kind: storedWord(SHEET_KINDS, row.kind),
     reading: {
       typed: row.typed,

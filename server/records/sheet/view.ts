@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { answer } from '../../../shared/schemas/answer.ts';
-import { sideView } from '../../../shared/schemas/answer-parts.ts';
+import { valveView } from '../../../shared/schemas/answer-parts.ts';
 import { entryFields, entryShape } from '../corrections/view.ts';
 import type { SheetReading } from './sheet-table.ts';
 
@@ -8,7 +8,7 @@ export const sheetReadingView = z
   .object({
     ...entryShape,
     cylinder: z.int(),
-    valve: sideView,
+    valve: valveView,
     kind: z.string(),
     typed: z.string(),
     readAs: z.string(),

@@ -2,7 +2,8 @@ import type { Selectable } from 'kysely';
 import { isUnit } from '../../../shared/quantities/units.ts';
 import type { Entered } from '../../../shared/schemas/entered.ts';
 import { MARK_FOUND, MARK_SIDES, type NewTipMark, PUSHROD_OVER } from '../../../shared/schemas/tip-mark.ts';
-import { SPRINGS, storedWord } from '../../../shared/schemas/words.ts';
+import type { ValveName } from '../../../shared/schemas/words.ts';
+import { SPRINGS, storedWord, VALVES } from '../../../shared/schemas/words.ts';
 import type { Tx } from '../../database/database.ts';
 import type { TipMarkTable } from '../../database/tables/marks-and-lash.ts';
 import type { Entry } from '../corrections/entries.ts';
@@ -11,7 +12,7 @@ import { TIP_MARK_EVENTS } from './events.ts';
 /** A mark on a stem's end, as it was measured. */
 export interface TipMark extends Entry {
   readonly cylinder: number;
-  readonly valve: 'intake' | 'exhaust';
+  readonly valve: ValveName;
   readonly width: Entered;
   readonly side: keyof typeof MARK_SIDES;
   readonly off: Entered | undefined;
@@ -45,7 +46,7 @@ function show(row: Row, entry: Entry): TipMark {
   return {
     ...entry,
     cylinder: row.cylinder,
-    valve: row.valve === 'exhaust' ? 'exhaust' : 'intake',
+    valve: storedWord(VALVES, row.valve),
     width,
     side: storedWord(MARK_SIDES, row.side),
     off: enteredOf(row.off_value, row.off_unit, row.off_typed, row.off_read_as),

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { answer } from '../../../shared/schemas/answer.ts';
-import { enteredView, sideView } from '../../../shared/schemas/answer-parts.ts';
+import { enteredView, valveView } from '../../../shared/schemas/answer-parts.ts';
 import { MARK_FOUND, MARK_SIDES, PUSHROD_OVER } from '../../../shared/schemas/tip-mark.ts';
 import { keysOf, SPRINGS } from '../../../shared/schemas/words.ts';
 import { entryFields, entryShape } from '../corrections/view.ts';
@@ -10,7 +10,7 @@ export const tipMarkView = z
   .object({
     ...entryShape,
     cylinder: z.int(),
-    valve: sideView,
+    valve: valveView,
     width: enteredView,
     side: z.enum(keysOf(MARK_SIDES)),
     off: enteredView.optional(),

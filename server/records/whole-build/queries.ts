@@ -19,7 +19,7 @@ export type WhichBuild = { readonly buildId: string } | { readonly callId: strin
 /** `when-read`: where something was read of a part, which alone needs it. */
 export type CatalogueWanted = 'no' | 'when-read' | 'whole';
 
-export interface RecordOptions {
+interface RecordOptions {
   readonly mostEvents: number;
   readonly catalogue: CatalogueWanted;
   /** The catalogue as this process has it: its rows come only where the shop's is another. */

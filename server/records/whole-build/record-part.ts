@@ -12,7 +12,7 @@ export interface RecordPart<Row, Item, View extends z.ZodType = z.ZodType> {
   show(item: Item, buildId: string): Sent<z.output<View>>;
 }
 
-export type RecordParts = Readonly<Record<string, RecordPart<unknown, unknown>>>;
+type RecordParts = Readonly<Record<string, RecordPart<unknown, unknown>>>;
 
 /** The items of each part under its name. */
 export type ItemsOf<Parts extends RecordParts> = {

@@ -15,6 +15,9 @@ import { revisionView, showRevision } from '../builds/view.ts';
 import { CALL_EVENTS, TRIAGE_EVENTS } from '../calls/events.ts';
 import { CONSEQUENCE_EVENTS } from '../consequences/events.ts';
 import { type EntryRow, type EntryTable, entriesOf } from '../corrections/entries.ts';
+import { GAP_SCAN_EVENTS } from '../gap-scans/events.ts';
+import { GAP_SCANS } from '../gap-scans/gap-scan-table.ts';
+import { gapScanView, showGapScan } from '../gap-scans/view.ts';
 import { LASH_EVENTS } from '../lash-log/events.ts';
 import { NOTE_EVENTS } from '../notes/events.ts';
 import { selectNotes, toNote } from '../notes/notes.ts';
@@ -101,6 +104,12 @@ export const RECORD_PARTS = {
     SHEET_READINGS,
     showSheetReading,
   ),
+  gapScans: entries(
+    gapScanView,
+    'piston to valve over the crank, replaced and struck scans included',
+    GAP_SCANS,
+    showGapScan,
+  ),
   partReadings: entries(
     partReadingView,
     'sizes, features and marks of the part in the hand',
@@ -157,6 +166,7 @@ export const ALL_EVENTS = {
   ...BUILD_EVENTS,
   ...CALL_EVENTS,
   ...CONSEQUENCE_EVENTS,
+  ...GAP_SCAN_EVENTS,
   ...LASH_EVENTS,
   ...NOTE_EVENTS,
   ...PART_READING_EVENTS,

@@ -1,3 +1,4 @@
+import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import type { CallContext } from '../../call/context.ts';
 import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import { stepHeadlines } from '../../call/headline.ts';
@@ -23,7 +24,9 @@ export function lashPart(context: CallContext, rejected: RejectedForm | undefine
     slots: arrangedComponents(context, {
       begun: lines.length > 0,
       entry: [formComponent(form, rejected)],
-      drawings: stopped ? [] : [drawingComponent(lashGap({}, { id: 'asked-lash', ruler: rulerOf('inch') }))],
+      drawings: stopped
+        ? []
+        : [drawingComponent(lashGap({}, { id: 'asked-lash', ruler: rulerOf(spokenUnits()) }))],
       top: [...stepHeadlines(context, 'adjuster'), ...cards.slots],
       rest: [...growthTable(context), logTable(context)].map(tableComponent),
     }),

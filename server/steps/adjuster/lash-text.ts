@@ -1,16 +1,19 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
+import { sideOfValve } from '../../../shared/schemas/words.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
+import type { Side } from '../../mechanics/assessment/evidence.ts';
 import { type LoggedLash, logOfTheseArms } from '../../records/lash-log/lash-log.ts';
 
 /** `5 intake set .016 in, cold`: a line of the log in words. */
 export const lashText = ({ reading, moment, engine }: LoggedLash): string =>
-  `${valveName(reading)} ${moment} ${reading.reading.readAs}${engine === 'not-said' ? '' : `, ${engine}`}`;
+  `${valveName(reading)} ${moment} ${asEntered(reading.reading.readAs)}${engine === 'not-said' ? '' : `, ${engine}`}`;
 
 export const standingLines = ({ record }: CallContext): LoggedLash[] => logOfTheseArms(record.lashLines);
 
 /** A gap that was found, as one figure, with its valve and heat. */
 interface FoundGap {
   readonly name: string;
-  readonly valve: 'intake' | 'exhaust';
+  readonly valve: Side;
   readonly gap: string;
   readonly engine: LoggedLash['engine'];
 }
@@ -23,5 +26,6 @@ export function newestFound(context: CallContext): FoundGap | undefined {
     .at(-1);
   if (found === undefined) return undefined;
   const { reading, engine } = found;
-  return { name: valveName(reading), valve: reading.valve, gap: reading.reading.readAs, engine };
+  const gap = asEntered(reading.reading.readAs);
+  return { name: valveName(reading), valve: sideOfValve(reading.valve), gap, engine };
 }

@@ -1,3 +1,4 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { formatFigure, formatQuantity } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
@@ -19,7 +20,7 @@ function growthText({ low, high, heatDiffers }: LashGrowth): string {
 /** `.018 in`, or the feelers it lies between: `.024 to .026 in`. */
 function gapText({ reading }: LoggedLash['reading']): string {
   const { low, high, readAs, unit } = reading;
-  if (low === undefined || high === undefined) return readAs;
+  if (low === undefined || high === undefined) return asEntered(readAs);
   const from = formatFigure({ value: low, unit }, { places: 3 });
   return `${from} to ${formatQuantity({ value: high, unit }, { places: 3 })}`;
 }

@@ -1,3 +1,4 @@
+import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import { computedPart } from '../../call/worked/computed-part.ts';
 import type { WorkedData, WorkedPart, WorkedStep } from '../../call/worked/part.ts';
 import { type AdjusterPlace, adjusterTurned } from '../../drawings/adjuster-turned.ts';
@@ -10,6 +11,7 @@ import { shimForm } from './forms/shim.ts';
 import { adjusterForm } from './forms/turns.ts';
 import { lashPart } from './lash-part.ts';
 import { settingComponents } from './setting-tables.ts';
+import { shimsPart } from './shims-part.ts';
 import { turnComponents } from './turn-asked.ts';
 
 export interface AdjusterData extends WorkedData {
@@ -24,7 +26,7 @@ const PLACES: readonly AdjusterPlace[] = ['stud-nut', 'cup-screw', 'valve-end-sc
 function adjusterDrawing(typed: Fields): Drawing {
   const mount = PLACES.find((place) => place === typed.mount) ?? 'stud-nut';
   const lifter = typed.lifter === 'solid' ? 'solid' : 'hydraulic';
-  return adjusterTurned({ mount, lifter }, { id: 'asked-adjuster', ruler: rulerOf('inch') });
+  return adjusterTurned({ mount, lifter }, { id: 'asked-adjuster', ruler: rulerOf(spokenUnits()) });
 }
 
 const lash: WorkedPart<AdjusterData> = {
@@ -52,6 +54,19 @@ const order: WorkedPart<AdjusterData> = {
   body: (_, { context }) => ({ forms: [], slots: settingComponents(context) }),
 };
 
+const shims: WorkedPart<AdjusterData> = {
+  name: 'shims',
+  title: 'Shims, every valve',
+  words: {
+    say: 'Valve by valve: which lash, cold or hot, and how thick is the shim that is in, measured?',
+    how: 'Lobe away from the bucket, feeler in the gap. Then the shim itself under a micrometer.',
+  },
+  turns: true,
+  form: 'lash',
+  kept: ({ lines }) => (lines === 0 ? '' : `${lines} ${lines === 1 ? 'line' : 'lines'}`),
+  body: (_, { context, rejected }) => shimsPart(context, rejected),
+};
+
 export const adjuster: WorkedStep<AdjusterData> = {
   name: 'adjuster',
   parts: [
@@ -68,6 +83,7 @@ export const adjuster: WorkedStep<AdjusterData> = {
       asked: (typed) => [adjusterDrawing(typed)],
       followUp: (context, _workings, last) => turnComponents(context, last),
     }),
+    shims,
     lash,
     order,
     computedPart({
@@ -92,7 +108,7 @@ export const adjuster: WorkedStep<AdjusterData> = {
       turns: true,
       computation: 'lash-shim',
       form: shimForm,
-      asked: () => [lashGap({}, { id: 'asked-lash', ruler: rulerOf('inch') })],
+      asked: () => [lashGap({}, { id: 'asked-lash', ruler: rulerOf(spokenUnits()) })],
     }),
     computedPart({
       name: 'lash-hot-cold',
@@ -104,10 +120,14 @@ export const adjuster: WorkedStep<AdjusterData> = {
       turns: true,
       computation: 'lash-hot-cold',
       form: hotColdForm,
-      asked: () => [lashGap({}, { id: 'asked-lash', ruler: rulerOf('inch') })],
+      asked: () => [lashGap({}, { id: 'asked-lash', ruler: rulerOf(spokenUnits()) })],
     }),
   ],
   // What a stop of the lash asks is answered beside its log.
   opens: ({ plan, assessment }) =>
-    plan.logFirst || assessment.stop.some(({ code }) => code === 'lash-grew-again') ? 'lash' : 'adjuster',
+    plan.logFirst || assessment.stop.some(({ code }) => code === 'lash-grew-again')
+      ? 'lash'
+      : assessment.details.gear.gear === 'bucket'
+        ? 'shims'
+        : 'adjuster',
 };

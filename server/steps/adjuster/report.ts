@@ -2,11 +2,12 @@ import type { Component } from '../../../views/parts/components.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import type { CallContext } from '../../call/context.ts';
 import { questionsNamed, questionTexts } from '../../call/question-form.ts';
-import { filledColumns, saidComponents, sectionComponent } from '../../call/report-parts.ts';
+import { filledColumns, listComponents, saidComponents, sectionComponent } from '../../call/report-parts.ts';
 import type { LoggedLash } from '../../records/lash-log/lash-log.ts';
 import { tableComponent } from '../../web/components.ts';
 import { lashText, standingLines } from './lash-text.ts';
 import { settingTables } from './setting-tables.ts';
+import { shimSentences, shimsTable } from './shims-part.ts';
 
 const NUT = { 'not-looked': '', held: 'had not moved', moved: 'had moved' } as const;
 
@@ -48,7 +49,21 @@ function settingSection({ call, assessment }: CallContext): Component[] {
 }
 
 /** The lash log with what it raises, and the order that valves are set in. */
+/** The shims of a bucket engine, each valve in its sentence, with the table. */
+function shimSection(context: CallContext): Component[] {
+  const table = shimsTable(context);
+  return table === undefined
+    ? []
+    : [
+        sectionComponent('Shims', [
+          ...listComponents('What goes in', shimSentences(context)),
+          tableComponent(table),
+        ]),
+      ];
+}
+
 export const lashReport = (context: CallContext): Component[] => [
+  ...shimSection(context),
   ...logSection(context),
   ...settingSection(context),
 ];

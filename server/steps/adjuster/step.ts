@@ -34,8 +34,8 @@ export const adjusterStep = defineStep({
     stepForm({
       path: '/lash',
       schema: newLashLine,
-      run: async (input, { tx, principal, call }) => {
-        await keepLash(tx, principal, call.buildId, input, refuseTurning);
+      run: async (input, { tx, principal, call, now }) => {
+        await keepLash(tx, principal, call.buildId, input, refuseTurning, now);
         return { step: 'adjuster?of=lash' };
       },
     }),

@@ -6,6 +6,7 @@ import type { WorkedData } from '../../call/worked/part.ts';
 import { workingText } from '../../call/worked/report.ts';
 import type { Working } from '../../records/workings/workings.ts';
 import { lashText, standingLines } from './lash-text.ts';
+import { shimSentences } from './shims-part.ts';
 import { turnAsked } from './turn-asked.ts';
 
 /** The computations of this step, each of which may have been kept. */
@@ -44,6 +45,7 @@ export function adjusterItems(context: CallContext, { workings, computations }: 
           text: lashText(set),
           note: `${set.on}, ${set.doneBy || set.reading.by}`,
         },
+    ...shimSentences(context).map((text): TakeoverItem => ({ card: 'of-goal', label: 'Shim:', text })),
     ...newestOf(workings).map(
       (working): TakeoverItem => ({
         card: 'of-goal',

@@ -1,3 +1,5 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
+import { valveSaid } from '../../../shared/schemas/words.ts';
 import { tellEvents } from '../../call/tell-events.ts';
 import { LASH_EVENTS } from '../../records/lash-log/events.ts';
 
@@ -5,13 +7,14 @@ const NUT = { 'not-looked': '', held: ', nut had not moved', moved: ', nut had m
 
 /** What the events of the lash log say on the tape; corrections are the sheet's. */
 export const LASH_TOLD = tellEvents(LASH_EVENTS, {
-  'lash-kept': ({ cylinder, valve, moment, engine, nut, readOn, doneBy, readAs }) => {
+  'lash-kept': ({ cylinder, valve, moment, engine, nut, readOn, doneBy, readAs, shim }) => {
     const parts = [
-      `Lash ${cylinder} ${valve} ${moment}`,
+      `Lash ${cylinder} ${valveSaid(valve)} ${moment}`,
       ...(engine === 'not-said' ? [] : [engine]),
       ...(readOn === '' ? [] : [`on ${readOn}`]),
       ...(doneBy === '' ? [] : [`by ${doneBy}`]),
+      ...(shim === '' ? [] : [`with a shim of ${asEntered(shim)}`]),
     ];
-    return { kind: 'reading', text: `${parts.join(', ')}${NUT[nut]}`, value: readAs };
+    return { kind: 'reading', text: `${parts.join(', ')}${NUT[nut]}`, value: asEntered(readAs) };
   },
 });

@@ -1,3 +1,5 @@
+import { notCoveredComponents } from '../../call/not-covered.ts';
+import { questionCards, questionsOf } from '../../call/question-form.ts';
 import { BUILD_GROUPS } from '../../call/spec/spec-fields.ts';
 import { specFormPost } from '../../call/spec/spec-form-post.ts';
 import { afterSpec, type SpecStep, specPage } from '../../call/spec/spec-page.ts';
@@ -7,8 +9,6 @@ import { buildReport } from './report.ts';
 
 const STEP: SpecStep = { name: 'build', groups: BUILD_GROUPS };
 
-const _known = (...entries: readonly unknown[]): boolean => entries.every((each) => each !== undefined);
-
 /** The engine and its springs. */
 export const buildStep = defineStep({
   name: 'build',
@@ -16,12 +16,20 @@ export const buildStep = defineStep({
   words: {
     title: 'Write down the engine and its springs',
     link: 'Engine and springs',
-    say: 'Which block and head is it, which lifter, and how are the rockers mounted?',
+    say: 'Which block and head is it, pushrods or an overhead cam, which lifter, and how are the rockers mounted?',
     how: 'Enter what you know for certain. What you don’t know stays empty, and can be added at any time.',
     turns: false,
   },
   load: () => undefined,
-  page: (_, input) => specPage(STEP, input),
+  page: (_, input) => {
+    const { forms, slots, ...rest } = specPage(STEP, input);
+    const cards = questionCards(input.context, questionsOf(input.context, 'build'), input.rejected);
+    return {
+      ...rest,
+      forms: [...forms, ...cards.forms],
+      slots: [...cards.slots, ...slots, ...notCoveredComponents(input.context)],
+    };
+  },
   forms: [
     specFormPost({
       path: '/spec/build',

@@ -14,7 +14,7 @@ export const camStep = defineStep({
     title: 'Read out the cam card',
     link: 'Cam card',
     say: 'What lobe lift does the card give for each valve, and which rocker ratio does it assume?',
-    how: 'Copy the card as it is printed. Lobe lift is the rise of the lifter, not of the valve.',
+    how: 'Copy the card word for word. Lobe lift is the rise of the lifter, not of the valve.',
     turns: false,
   },
   load: () => undefined,

@@ -1,12 +1,15 @@
 import type { Component } from '../../../views/parts/components.ts';
 import type { CallContext } from '../../call/context.ts';
+import { foldComponent } from '../../call/fold.ts';
 import { formComponent, type StepBody } from '../../call/forms.ts';
 import { headlineComponents } from '../../call/headline.ts';
+import { questionCards, questionsOf } from '../../call/question-form.ts';
 import { listComponents } from '../../call/report-parts.ts';
 import { againstNewest } from '../../call/spec/against-newest.ts';
 import type { StepPageInput } from '../../call/step.ts';
 import { isStopped } from '../../call/under-stop.ts';
 import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
+import { notKnownLines } from '../../mechanics/assessment/change/not-known.ts';
 import { turningCaution } from '../../mechanics/cam/caution.ts';
 import { shortCaution } from '../../mechanics/consequences/cautions.ts';
 import { cautionComponent, tableComponent } from '../../web/components.ts';
@@ -57,6 +60,14 @@ const groundsComponents = (details: readonly ChangeDetail[], stopped: boolean): 
     .map(cautionComponent),
 ];
 
+/** All that is not known, one tap away: the headline has the count and the worst. */
+function notKnownFold(details: readonly ChangeDetail[]): Component[] {
+  const lines = notKnownLines(details);
+  if (lines.length < 2) return [];
+  const list = listComponents('Gap, and what it needs', lines);
+  return [foldComponent('not-known', `All that is not known, ${lines.length} lines`, list)];
+}
+
 /** Blocks that stand open: of a whole engine the others are a tap away, and told in a line each above. */
 const OPEN = { desk: 2, bench: 1 } as const;
 
@@ -69,11 +80,14 @@ export function consequencesPage(_: unknown, { context, rejected: posted }: Step
   // What they are taken from has to be turned to top dead centre.
   const stopped = isStopped(context);
   const clearances = stopped ? [] : [clearancesForm(context, other)];
+  const cards = questionCards(context, questionsOf(context, 'consequences'), posted);
   const blocks = details.map((detail, index) => ({ detail, keep: keepForm(context, detail, index === 0) }));
   return {
-    forms: [...blocks.flatMap(({ keep }) => keep), ...clearances],
+    forms: [...cards.forms, ...blocks.flatMap(({ keep }) => keep), ...clearances],
     slots: [
       ...headlineComponents(assessment, changeHeadlines(assessment)),
+      ...notKnownFold(details),
+      ...cards.slots,
       ...plansTables(details).map((table) => tableComponent(table)),
       ...blocks.map(({ detail, keep }, index) =>
         blockComponent(context, detail, keep, { open: index < OPEN[context.side], rejected }),

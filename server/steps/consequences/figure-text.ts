@@ -2,21 +2,21 @@ import { formatNumber, ratioFigures } from '../../../shared/quantities/format.ts
 import { withoutUnit } from '../../call/takeover-items.ts';
 import type { ChangeFigure, ChangeRatio } from '../../mechanics/assessment/change/detail.ts';
 import { type GapBounds, gapSaid } from '../../mechanics/assessment/common/gap-said.ts';
-import { inches, nominalSaid, pounds } from '../../mechanics/assessment/common/said.ts';
+import { inches, loadSaid, nominalSaid } from '../../mechanics/assessment/common/said.ts';
 
 /** `.041 ± .006`, where the heading has the unit. */
 export const gapText = (gap: GapBounds): string => withoutUnit(gapSaid(gap));
 
-const bare = (load: number): string => pounds(load).replace(' lb', '');
+const bare = (load: number): string => withoutUnit(loadSaid(load));
 
-/** A figure before: no finer than a thousandth or five pounds. */
+/** A figure before: no finer than a gauge on an engine, or a spring's own tolerance. */
 export const figureText = ({ dimension }: ChangeFigure, si: number | undefined): string =>
-  si === undefined ? '' : dimension === 'length' ? inches(si) : pounds(si);
+  si === undefined ? '' : dimension === 'length' ? inches(si) : loadSaid(si);
 
 /** The interval of a figure after, under it: `.559 to .561`. */
 export function intervalText({ dimension, after }: ChangeFigure): string {
   if (after === undefined) return '';
-  if (dimension === 'load') return `${bare(after.low)} to ${pounds(after.high)}`;
+  if (dimension === 'load') return `${bare(after.low)} to ${loadSaid(after.high)}`;
   return `${withoutUnit(inches(after.low))} to ${inches(after.high)}`;
 }
 

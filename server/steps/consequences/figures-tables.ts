@@ -1,3 +1,4 @@
+import { lengthsIn } from '../../../shared/quantities/spoken-units.ts';
 import type { Fact } from '../../../views/parts/facts.examples.ts';
 import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
 import type {
@@ -50,7 +51,7 @@ const marginText = ({ margin }: ChangeGap): string =>
 /** Each gap before and after, worst first, against its limit, measured or calculated. */
 export function gapsTable({ gaps }: ChangeDetail): TableData {
   return {
-    caption: 'Gaps, before and after, inches',
+    caption: `Gaps, before and after, ${lengthsIn()}`,
     columns: [
       { label: 'Gap' },
       { label: 'Before', number: true },

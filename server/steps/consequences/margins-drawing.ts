@@ -1,17 +1,19 @@
 import { defined } from '../../../shared/defined.ts';
+import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
 import { siIf } from '../../../shared/schemas/entered.ts';
 import { type Drawing, rulerOf } from '../../drawings/drawing.ts';
 import { type ValveMargins, valveMargins } from '../../drawings/valve-margins.ts';
 import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
-import { bareInches } from '../../mechanics/assessment/common/said.ts';
+import { bareInches, inches as said } from '../../mechanics/assessment/common/said.ts';
 import { IN } from '../../mechanics/kit/si.ts';
 
 const inches = (si: number): number => fromSi(si, 'in').value;
 /** Figures as the tables beside it have them: no gauge on an engine is finer than a thousandth. */
 const figure = (inInches: number): string => bareInches(inInches * IN);
-const RULER = { ...rulerOf('inch'), figure, text: (inInches: number) => `${figure(inInches)} in` };
+const text = (inInches: number): string => said(inInches * IN);
+const ruler = () => ({ ...rulerOf(spokenUnits()), figure, text });
 const inchesIf = (si: number | undefined) => (si === undefined ? undefined : inches(si));
 
 function pistonOf({ closest }: ChangeDetail): ValveMargins['piston'] | undefined {
@@ -44,6 +46,6 @@ export function marginsDrawing({ springs }: BuildSpec, detail: ChangeDetail): Dr
   };
   return valveMargins(data, {
     id: `margins-${detail.key.replace(/[^a-z0-9]+/g, '-')}`,
-    ruler: RULER,
+    ruler: ruler(),
   });
 }

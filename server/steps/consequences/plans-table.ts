@@ -1,3 +1,4 @@
+import { lengthsIn } from '../../../shared/quantities/spoken-units.ts';
 import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
 import type { ChangeDetail, ChangeFigure, ChangeGap } from '../../mechanics/assessment/change/detail.ts';
 import { keyOf, nominalSaid, subjectSaid, upperFirst } from '../../mechanics/assessment/common/said.ts';
@@ -53,7 +54,7 @@ export function plansTables(details: readonly ChangeDetail[]): TableData[] {
   const keys = [...new Set(details.map(({ about }) => keyOf(about)))];
   return [
     {
-      caption: 'The ratios side by side: lift, loads and gaps after the change, gaps in inches',
+      caption: `The ratios side by side: lift, loads and gaps after the change, gaps in ${lengthsIn()}`,
       columns: [
         { label: 'What' },
         ...plans.map((plan) => ({ label: `Planned ${nominalSaid(plan)}`, number: true })),

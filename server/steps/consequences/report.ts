@@ -1,10 +1,14 @@
+import { asTold } from '../../../shared/quantities/as-entered.ts';
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import { limitsUsed } from '../../assessment/consequences/of-valve.ts';
 import type { CallContext } from '../../call/context.ts';
+import { questionsOf, questionTexts } from '../../call/question-form.ts';
 import {
   besideWideComponent,
   columnComponent,
   filledColumns,
+  listComponents,
   runComponents,
   saidComponents,
   sectionComponent,
@@ -13,6 +17,7 @@ import {
 } from '../../call/report-parts.ts';
 import { isStopped } from '../../call/under-stop.ts';
 import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
+import { notKnownLines } from '../../mechanics/assessment/change/not-known.ts';
 import { drawingComponent, tableComponent } from '../../web/components.ts';
 import { checksNow } from './checks-now.ts';
 import { figureText, intervalText } from './figure-text.ts';
@@ -31,10 +36,16 @@ function drawingComponents({ build }: CallContext, detail: ChangeDetail): Compon
 function limitSources({ record, assessment }: CallContext): string[] {
   const limits = assessment.details.change.flatMap((detail) => limitsUsed(record, detail));
   const bySource = new Map<string, Set<string>>();
-  for (const { title, value, source } of limits)
-    bySource.set(source, (bySource.get(source) ?? new Set()).add(`${title} ${value.readAs}`));
+  for (const { title, value, source: written, revision } of limits) {
+    const source = revision === 0 ? inSpoken(written) : written;
+    bySource.set(source, (bySource.get(source) ?? new Set()).add(`${title} ${asTold(value.readAs)}`));
+  }
   return [...bySource].map(([source, named]) => `${[...named].join('; ')}: ${source}.`);
 }
+
+/** Noise where the call does not ask what a ratio does. */
+const notKnownOf = ({ assessment, plan }: CallContext): string[] =>
+  plan.asks.includes('consequences') ? notKnownLines(assessment.details.change) : [];
 
 /** What is told of the gaps of a side: no table has them. */
 const toldOf = (context: CallContext, detail: ChangeDetail): string[] =>
@@ -88,14 +99,16 @@ const once = (texts: readonly string[]): string[] => [...new Set(texts)];
 export function consequencesReport(context: CallContext): Component[] {
   const details = worstFirst(context.assessment);
   return [
+    ...saidComponents('Asked first', questionTexts(questionsOf(context, 'consequences'))),
     ...plansTables(details).map((table) => tableComponent(table)),
     ...details.flatMap((detail) => valveComponents(context, detail)),
+    ...listComponents('Not known yet, and what each gap needs', notKnownOf(context)),
     ...saidComponents('Limits, and where they come from', limitSources(context)),
     // Under a stop nobody sets them.
     ...saidComponents(
       'Adjusters',
       once(details.flatMap(({ adjusters }) => (isStopped(context) || adjusters === '' ? [] : [adjusters]))),
     ),
-    ...saidComponents('Assumptions', once(details.flatMap(({ assumptions }) => assumptions))),
+    ...saidComponents('Assumptions of the figures', once(details.flatMap(({ assumptions }) => assumptions))),
   ];
 }

@@ -1,3 +1,4 @@
+import { asTold } from '../../../shared/quantities/as-entered.ts';
 import { limitsUsed } from '../../assessment/consequences/of-valve.ts';
 import type { CallContext } from '../../call/context.ts';
 import { NOT_YET, type TakeoverItem } from '../../call/takeover-items.ts';
@@ -23,7 +24,7 @@ export function gapItems({ record, assessment }: CallContext): TakeoverItem[] {
   const { change } = assessment.details;
   if (change.length === 0) return [{ card: 'of-goal', label: 'Gaps measured or calculated:', text: NOT_YET }];
   const limits = change.flatMap((detail) => limitsUsed(record, detail));
-  const told = new Set(limits.map(({ title, value }) => `${title.toLowerCase()} ${value.readAs}`));
+  const told = new Set(limits.map(({ title, value }) => `${title.toLowerCase()} ${asTold(value.readAs)}`));
   return [
     ...change.map((detail) => gapsOf(detail, assessment)),
     { card: 'limits', label: 'Limits in force', text: [...told].join('; ') },

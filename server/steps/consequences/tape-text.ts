@@ -1,3 +1,4 @@
+import { valveSaid } from '../../../shared/schemas/words.ts';
 import { tellEvents } from '../../call/tell-events.ts';
 import { nominalSaid } from '../../mechanics/assessment/common/said.ts';
 import { CONSEQUENCE_EVENTS } from '../../records/consequences/events.ts';
@@ -11,7 +12,7 @@ export const CONSEQUENCES_TOLD = tellEvents(CONSEQUENCE_EVENTS, {
     });
     return {
       kind: 'result',
-      text: `What the ratio does on ${cylinder === undefined ? `${valve} valves` : `${cylinder} ${valve}`}: ${parts.join('; ') || 'no gap known yet'}${ratioAfter === undefined ? '' : ` (with ${nominalSaid(ratioAfter)})`}`,
+      text: `What the ratio does on ${cylinder === undefined ? `${valve} valves` : `${cylinder} ${valveSaid(valve)}`}: ${parts.join('; ') || 'no gap known yet'}${ratioAfter === undefined ? '' : ` (with ${nominalSaid(ratioAfter)})`}`,
     };
   },
 });

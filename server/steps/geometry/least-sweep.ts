@@ -1,3 +1,4 @@
+import { valveSaid } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { CallContext } from '../../call/context.ts';
 import { gapSaid } from '../../mechanics/assessment/common/gap-said.ts';
@@ -29,7 +30,7 @@ export function leastComponents(context: CallContext): Component[] {
     return leastOfSides.map(({ side, least }) => leastComponent(context, `on the ${side}`, least, limit));
   const told = new Map(
     valves.map(({ cylinder, valve, least }) => {
-      const name = least.restsOn.length === 0 ? `on the ${valve}` : `of ${cylinder} ${valve}`;
+      const name = least.restsOn.length === 0 ? `on the ${valve}` : `of ${cylinder} ${valveSaid(valve)}`;
       return [JSON.stringify(least), leastComponent(context, name, least, limit)];
     }),
   );

@@ -1,5 +1,7 @@
 import { formatFigure, formatQuantity } from '../../../shared/quantities/format.ts';
+import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
+import { valveSaid } from '../../../shared/schemas/words.ts';
 import { type Drawing, rulerOf } from '../../drawings/drawing.ts';
 import { type DrawnMark, tipMarks } from '../../drawings/tip-mark.ts';
 import type { TipMarkEvidence } from '../../mechanics/assessment/evidence.ts';
@@ -38,7 +40,7 @@ export function marksDrawing({ cylinder, valve, marks, least, lookAgainOver }: M
   const shown = marks.slice(-MOST).toSorted((a, b) => lengthOf(a) - lengthOf(b) || a.line - b.line);
   return tipMarks(
     {
-      title: `Marks on ${cylinder} ${valve}, by pushrod length`,
+      title: `Marks on ${cylinder} ${valveSaid(valve)}, by pushrod length`,
       stem: stem === undefined ? COMMON_STEM : inches(stem),
       stemKnown: stem !== undefined,
       marks: shown.map(drawn),
@@ -46,6 +48,6 @@ export function marksDrawing({ cylinder, valve, marks, least, lookAgainOver }: M
         ? {}
         : { least: { width: inches(least.value), most: inches(lookAgainOver) } }),
     },
-    { id: `marks-${cylinder}-${valve}`, ruler: rulerOf('inch') },
+    { id: `marks-${cylinder}-${valve}`, ruler: rulerOf(spokenUnits()) },
   );
 }

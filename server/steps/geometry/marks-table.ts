@@ -1,4 +1,5 @@
 import { defined } from '../../../shared/defined.ts';
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { siIf } from '../../../shared/schemas/entered.ts';
 import { MARK_FOUND } from '../../../shared/schemas/tip-mark.ts';
 import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
@@ -14,9 +15,9 @@ const foundCell = (mark: TipMark): TableCell => ({
 
 function markCell(context: CallContext, mark: TipMark): TableCell {
   if (mark.replacedBy === undefined && !mark.struck)
-    return { text: mark.width.readAs, href: `${context.base}/tip-marks/${mark.id}` };
+    return { text: asEntered(mark.width.readAs), href: `${context.base}/tip-marks/${mark.id}` };
   return {
-    text: `${mark.struck ? 'struck: ' : 'replaced: '}${mark.width.readAs}`,
+    text: `${mark.struck ? 'struck: ' : 'replaced: '}${asEntered(mark.width.readAs)}`,
     ...(mark.reason === '' ? {} : { why: mark.reason }),
   };
 }
@@ -41,7 +42,9 @@ export function marksTable(context: CallContext): TableData {
     rows: context.record.tipMarks.toReversed().map((mark) => ({
       cells: [
         `${mark.cylinder} ${mark.valve}`,
-        mark.pushrod?.readAs ?? (mark.shims === undefined ? 'not said' : `${mark.shims.readAs} of shims`),
+        asEntered(
+          mark.pushrod?.readAs ?? (mark.shims === undefined ? 'not said' : `${mark.shims.readAs} of shims`),
+        ),
         markCell(context, mark),
         placeOf(mark),
         foundCell(mark),

@@ -3,6 +3,7 @@ import type { WorkedData, WorkedPart, WorkedStep } from '../../call/worked/part.
 import { checkerAsked, standAsked } from '../../drawings/asked-lengths.ts';
 import { partDrawing } from '../../drawings/part.ts';
 import type { MarksDetail } from '../../mechanics/assessment/marks/detail.ts';
+import { followerForm } from './forms/follower.ts';
 import { pushrodForm } from './forms/pushrod.ts';
 import { standForm } from './forms/stand.ts';
 import { sweepForm } from './forms/sweep.ts';
@@ -37,6 +38,18 @@ export const geometry: WorkedStep<GeometryData> = {
   name: 'geometry',
   parts: [
     marks,
+    computedPart({
+      name: 'follower-ratio',
+      title: 'Ratio from the follower’s arms',
+      words: {
+        say: 'From the pivot’s middle: how far to the valve, and how far to where the cam touches, valve shut? And the same at full lift?',
+        how: 'Measure from the pivot’s middle, square to the line in which valve and cam push. First with the valve shut.',
+      },
+      turns: true,
+      computation: 'follower-ratio',
+      form: followerForm,
+      asked: () => [],
+    }),
     computedPart({
       name: 'roller-sweep',
       title: 'Least sweep of this lift',
@@ -85,5 +98,5 @@ export const geometry: WorkedStep<GeometryData> = {
       asked: () => [partDrawing('asked-linkage', undefined)],
     }),
   ],
-  opens: () => 'marks',
+  opens: ({ assessment }) => (assessment.details.gear.parts.includes('marks') ? 'follower-ratio' : 'marks'),
 };

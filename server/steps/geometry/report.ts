@@ -1,3 +1,4 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { VALVES } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
@@ -18,8 +19,8 @@ function marksComponents({ record }: CallContext): Component[] {
     rows: marks.map((mark) => ({
       cells: [
         `${mark.cylinder} ${VALVES[mark.valve].toLowerCase()}`,
-        mark.readAs,
-        mark.pushrod?.readAs ?? mark.shims?.readAs ?? '',
+        asEntered(mark.readAs),
+        asEntered(mark.pushrod?.readAs ?? mark.shims?.readAs ?? ''),
         `line ${mark.seq}, ${mark.by}, ${momentText(mark.at)}`,
       ],
     })),

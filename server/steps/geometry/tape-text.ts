@@ -1,8 +1,11 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { MARK_FOUND } from '../../../shared/schemas/tip-mark.ts';
+import { valveSaid } from '../../../shared/schemas/words.ts';
 import { tellEvents } from '../../call/tell-events.ts';
 import { TIP_MARK_EVENTS } from '../../records/tip-marks/events.ts';
 
-const of = ({ cylinder, valve }: { cylinder: number; valve: string }) => `Tip mark ${cylinder} ${valve}`;
+const of = ({ cylinder, valve }: { cylinder: number; valve: string }) =>
+  `Tip mark ${cylinder} ${valveSaid(valve)}`;
 
 const how = (found: keyof typeof MARK_FOUND): string =>
   found === 'not-said' ? '' : `, ${MARK_FOUND[found].toLowerCase()}`;
@@ -12,12 +15,12 @@ export const MARKS_TOLD = tellEvents(TIP_MARK_EVENTS, {
   'tip-mark-kept': (data) => ({
     kind: 'reading',
     text: `${of(data)}${how(data.found)}`,
-    value: data.readAs,
+    value: asEntered(data.readAs),
   }),
   'tip-mark-replaced': (data) => ({
     kind: 'reading',
     text: `${of(data)}${how(data.found)}, in place of ${data.replaces}: ${data.reason}`,
-    value: data.readAs,
+    value: asEntered(data.readAs),
   }),
   'tip-mark-struck': (data) => ({
     kind: 'note',

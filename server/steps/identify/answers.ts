@@ -3,6 +3,7 @@ import type { Component } from '../../../views/parts/components.ts';
 import type { CallContext } from '../../call/context.ts';
 import type { RankingDetail } from '../../mechanics/assessment/part/detail.ts';
 import { noticeComponent } from '../../web/components.ts';
+import type { AskedKind } from './asked-now.ts';
 import { basisText, rankedLines } from './candidate-text.ts';
 import { type PartSeen, partAddress } from './of-part.ts';
 
@@ -26,18 +27,33 @@ export function candidatesComponent(context: CallContext, ranking: RankingDetail
 export const tellText = ({ tell: { sentence, parted } }: RankingDetail): string =>
   parted === '' ? sentence : `${sentence} ${parted}`;
 
-/** The same with the way to it; the ratio on the engine is no way while nobody may turn it. */
-export function tellComponent(
+/**
+ * The same beside what is asked now, so that the page has one thing to do next: nothing of another size while the call
+ * waits for this one, and a way to it only from a size that was picked. The ratio on the engine is no way while nobody
+ * may turn it.
+ */
+export function tellComponents(
   { base, assessment }: CallContext,
   seen: PartSeen,
   ranking: RankingDetail,
-): Component {
+  asked: { readonly kind: AskedKind; readonly picked: boolean },
+): Component[] {
   const { kind } = ranking.tell;
   const text = tellText(ranking);
+  if (kind === asked.kind) return [noticeComponent(text)];
   if (kind !== undefined)
-    return noticeComponent(text, {
-      link: { href: partAddress(base, seen, kind), label: `Measure ${NAMES[kind].toLowerCase()}` },
-    });
-  if (assessment.stop.length > 0) return noticeComponent(text);
-  return noticeComponent(text, { link: { href: `${base}/steps/ratio`, label: 'Read the ratio' } });
+    return asked.picked
+      ? [
+          noticeComponent(text, {
+            link: { href: partAddress(base, seen, kind), label: `Measure ${NAMES[kind].toLowerCase()}` },
+          }),
+        ]
+      : [];
+  const elsewhere = assessment.next?.step === 'ratio' && assessment.stop.length === 0;
+  return [
+    noticeComponent(
+      text,
+      elsewhere ? { link: { href: `${base}/steps/ratio`, label: 'Read the ratio' } } : {},
+    ),
+  ];
 }

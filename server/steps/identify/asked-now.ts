@@ -23,8 +23,14 @@ const OF_NEED: Readonly<Record<string, AskedKind>> = {
   rings: 'rings',
 };
 
-export const askedKind = (text: string): AskedKind | undefined =>
+const askedKind = (text: string): AskedKind | undefined =>
   isPartSize(text) || isPartFeature(text) || isPartFitting(text) ? text : OF_NEED[text];
+
+/** What somebody picked to measure, or what came back with a fault. */
+export function pickedIn(req: PageAsked, rejected: RejectedForm | undefined): AskedKind | undefined {
+  const picked = (rejected?.typed.form === 'part' ? rejected.typed.kind : undefined) ?? req.query.ask ?? '';
+  return isPartSize(picked) || isPartFeature(picked) || isPartFitting(picked) ? picked : undefined;
+}
 
 /** What is asked now: what was picked, what came back with a fault, what the call waits for, or what tells most. */
 export function askedNow(
@@ -33,9 +39,8 @@ export function askedNow(
   { counted, ranking, detail }: PartSeen,
   rejected: RejectedForm | undefined,
 ): AskedKind {
-  const picked = (rejected?.typed.form === 'part' ? rejected.typed.kind : undefined) ?? req.query.ask ?? '';
-  const asked = isPartSize(picked) || isPartFeature(picked) || isPartFitting(picked) ? picked : undefined;
-  if (asked !== undefined) return asked;
+  const picked = pickedIn(req, rejected);
+  if (picked !== undefined) return picked;
   const { next } = assessment;
   // A need of the step is of the build; a measurement that tells most is of one part.
   const own = next?.about.of === 'build' || (next !== undefined && keyOf(next.about) === keyOf(detail.about));

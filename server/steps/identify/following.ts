@@ -1,4 +1,7 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import type { Component } from '../../../views/parts/components.ts';
+import type { CallContext } from '../../call/context.ts';
 import type {
   BenchRatioDetail,
   HoleDetail,
@@ -16,7 +19,7 @@ const linesIn =
   (entryIds) =>
     readings.filter(({ id }) => entryIds.includes(id)).map(({ seq }) => seq);
 
-function holeComponent(same: readonly HoleDetail[], index: number, lines: Lines): Component[] {
+function holeComponent(same: readonly HoleDetail[], index: number, lines: Lines, verb: string): Component[] {
   const [first] = same;
   if (first === undefined) return [];
   const threads = namedThreads(first);
@@ -25,10 +28,13 @@ function holeComponent(same: readonly HoleDetail[], index: number, lines: Lines)
       template: '/parts/result',
       data: {
         id: `fastener-${index}`,
-        label: `Fastener the hole takes, by ${same.map(({ readAs }) => readAs).join(' and ')}`,
+        label: `Fastener the hole takes, by ${same.map(({ readAs }) => asEntered(readAs)).join(' and ')}`,
         ...(threads.length === 0 ? { none: 'None of the usual ones' } : { value: threads.join(' or ') }),
         verdict: { word: first.word, text: first.said },
-        basis: [...(first.ask === undefined ? [] : [`Ask ${first.ask}`]), ...first.cautions].join(' '),
+        basis: [
+          ...(first.ask === undefined ? [] : [`${verb} ${first.ask}`]),
+          ...first.cautions.map(inSpoken),
+        ].join(' '),
         restsOn: lines(same.map(({ entryId }) => entryId)),
       },
     },
@@ -36,13 +42,13 @@ function holeComponent(same: readonly HoleDetail[], index: number, lines: Lines)
 }
 
 /** Readings that say the same are told once; a hole read at two sizes gives two answers. */
-function holeComponents(holes: readonly HoleDetail[], lines: Lines): Component[] {
+function holeComponents(holes: readonly HoleDetail[], lines: Lines, verb: string): Component[] {
   const told = new Map<string, HoleDetail[]>();
   for (const hole of holes) {
     const key = hole.threads.map(({ designation, fit }) => `${designation} ${fit}`).join();
     told.set(key, [...(told.get(key) ?? []), hole]);
   }
-  return [...told.values()].flatMap((same, index) => holeComponent(same, index, lines));
+  return [...told.values()].flatMap((same, index) => holeComponent(same, index, lines, verb));
 }
 
 const COVER = { id: 'cover', label: 'Room under the valve cover, sideways' };
@@ -54,7 +60,7 @@ function coverComponent({ cover, coverLacks }: PartDetail, lines: Lines): Compon
         template: '/parts/result',
         data: {
           ...COVER,
-          value: cover.readAs,
+          value: asEntered(cover.readAs),
           verdict: { word: cover.word, text: `${cover.reason}.` },
           basis: `Settled by ${cover.settledBy}.`,
           restsOn: lines([cover.entryId]),
@@ -97,10 +103,13 @@ function benchRatioComponent(found: BenchRatioDetail | undefined, lines: Lines):
 }
 
 /** What follows from hole, stud, width and arms. */
-export function followingComponents({ standing, detail }: PartSeen): Component[] {
+export function followingComponents(
+  { side }: Pick<CallContext, 'side'>,
+  { standing, detail }: PartSeen,
+): Component[] {
   const lines = linesIn(standing);
   return [
-    ...holeComponents(detail.holes, lines),
+    ...holeComponents(detail.holes, lines, side === 'desk' ? 'Ask' : 'Read'),
     ...studComponent(detail.stud, lines),
     ...coverComponent(detail, lines),
     ...benchRatioComponent(detail.benchRatio, lines),

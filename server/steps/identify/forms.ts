@@ -5,6 +5,7 @@ import { freeForm, type StepForm, stepForm } from '../../call/step-form.ts';
 import { notFound } from '../../problems/failure.ts';
 import { addHandPart, nameHandPart } from '../../records/part-readings/hand-parts.ts';
 import { keepPartReading } from '../../records/part-readings/part-readings.ts';
+import { picksOf } from '../../web/forms/picked-reading.ts';
 import { readForm } from '../../web/forms/read-form.ts';
 
 const readingForm = stepForm({
@@ -19,9 +20,10 @@ const readingForm = stepForm({
     within = '',
     word = '',
     place = '',
+    ...others
   }) => {
     if (!isMeasured(kind) && !isPartFeature(kind)) throw notFound('size or feature');
-    return { kind, partId, size, count, tool, within, word, place };
+    return { ...picksOf(others), kind, partId, size, count, tool, within, word, place };
   },
   run: async (input, { tx, principal, call }) => {
     await keepPartReading(tx, principal, call.buildId, input);

@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { CallContext } from '../../call/context.ts';
 import { foldComponent } from '../../call/fold.ts';
@@ -8,9 +9,9 @@ import type { StepPageInput } from '../../call/step.ts';
 import { keyOf } from '../../mechanics/assessment/common/said.ts';
 import { catalogueOf } from '../../records/whole-build/build-record.ts';
 import { drawingComponent, noticeComponent, tableComponent } from '../../web/components.ts';
-import { candidatesComponent, tellComponent } from './answers.ts';
+import { candidatesComponent, tellComponents } from './answers.ts';
 import { askedDrawing } from './asked-drawing.ts';
-import { askedNow } from './asked-now.ts';
+import { askedNow, pickedIn } from './asked-now.ts';
 import { followingComponents } from './following.ts';
 import { addPartForm, namePartForm } from './hand-part-forms.ts';
 import { HOW_TO } from './how-to.ts';
@@ -60,7 +61,7 @@ export function identifyPage(
   const others = [addPartForm(context), namePartForm(context, seen)];
   const drawing = drawingComponent(askedDrawing('part-drawing', asked));
   const entry = formComponent(part, rejected);
-  const ask = context.side === 'desk' ? `Ask: “${words.say}” ${words.how}` : words.how;
+  const ask = context.side === 'desk' ? `Ask: “${words.say}” ${inSpoken(words.how)}` : inSpoken(words.how);
   const cards = questionCards(context, seen.questions, rejected);
   const { ranking, detail } = seen;
   const ordinary = ordinaryTable(detail);
@@ -74,13 +75,18 @@ export function identifyPage(
       ...(context.side === 'desk' ? [entry, drawing] : [drawing, entry]),
       ...(catalogueOf(context.record).length === 0 ? [emptyCatalogue(context)] : []),
       ...stepHeadlines(context, 'identify', keyOf(detail.about)),
-      ...(detail.arm === undefined ? [] : sentenceComponents([detail.arm.sentence])),
-      ...(ranking === undefined ? [] : [tellComponent(context, seen, ranking)]),
+      ...(detail.arm === undefined ? [] : sentenceComponents([{ sentence: detail.arm.sentence, more: [] }])),
+      ...(ranking === undefined
+        ? []
+        : tellComponents(context, seen, ranking, {
+            kind: asked,
+            picked: pickedIn(req, rejected) !== undefined,
+          })),
       ...cards.slots,
       ...(ranking === undefined
         ? []
         : [candidatesComponent(context, ranking), ...impliedComponents(ranking)]),
-      ...followingComponents(seen),
+      ...followingComponents(context, seen),
       ...(ordinary === undefined ? [] : [tableComponent(ordinary)]),
       ...recordComponents(context, seen, marks, rejected),
       foldComponent(

@@ -1,3 +1,5 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
 import { upperFirst } from '../../mechanics/assessment/common/said.ts';
 import type { HoleDetail, OrdinaryDetail, PartDetail } from '../../mechanics/assessment/part/detail.ts';
@@ -8,7 +10,7 @@ type Row = TableData['rows'][number];
 type Word = NonNullable<TableCell['verdict']>;
 
 const row = (what: string, readAs: string, size: string, offset: string, word: Word): Row => ({
-  cells: [what, readAs, size, offset, { text: '', verdict: word }],
+  cells: [what, asEntered(readAs), size, offset, { text: '', verdict: word }],
 });
 
 /** Threads of one size have one hole. */
@@ -26,7 +28,9 @@ function holeRows({ readAs, threads, others }: HoleDetail): Row[] {
 }
 
 const sizeRows = ({ title, readAs, sizes, range }: OrdinaryDetail): Row[] => [
-  ...sizes.map(({ name, offset, word }) => row(upperFirst(title), readAs, name, offsetSaid(offset), word)),
+  ...sizes.map(({ name, offset, word }) =>
+    row(upperFirst(title), readAs, inSpoken(name), offsetSaid(offset), word),
+  ),
   ...(range === undefined
     ? []
     : [

@@ -1,3 +1,5 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
+import { correctPartReading, newPartReading } from '../../../shared/schemas/part-reading.ts';
 import {
   FEATURE_WORDS,
   isMeasured,
@@ -26,7 +28,7 @@ import {
 import type { AskedKind } from './asked-now.ts';
 import type { PartSeen } from './of-part.ts';
 
-export const PLACE = 'Where on the part, or how it was done';
+const PLACE = 'Where on the part, or how it was done';
 export const partTitle = (kind: AskedKind): string =>
   ({ ...PART_SIZES, ...PART_FEATURES, ...PART_FITTINGS })[kind];
 
@@ -42,13 +44,12 @@ const howFields = (shown: FormState, kind: string): Component[] => [
     ? [
         numberField(shown, 'count', HOW.count, {
           optional: true,
-          hint: 'Such as 10 over .500 in. Left empty where the pitch itself is entered.',
+          hint: inSpoken('Such as 10 over .500 in. Left empty where the pitch itself is entered.'),
         }),
       ]
     : []),
   selectField(shown, 'tool', HOW.tool, PART_TOOLS),
   quantityField(shown, 'within', HOW.within, 'length', {
-    assume: 'in',
     optional: true,
     hint: 'Left empty: as that tool usually is.',
   }),
@@ -73,6 +74,7 @@ export function partForm(context: CallContext, seen: PartSeen, kind: AskedKind):
   return {
     name: 'part',
     action: `${context.base}/part-readings`,
+    schema: newPartReading,
     hidden: { kind, ...ofPart(seen) },
     labels: { size: title, word: title, place: PLACE, ...HOW },
     initial: { tool: lastTool(seen) },
@@ -81,7 +83,7 @@ export function partForm(context: CallContext, seen: PartSeen, kind: AskedKind):
         slots: isPartFeature(kind)
           ? [choiceField(shown, 'word', title, FEATURE_WORDS[kind], { inline: true }), place(shown)]
           : [
-              quantityField(shown, 'size', title, 'length', { assume: 'in', ...bigAt(context) }),
+              quantityField(shown, 'size', title, 'length', { ...bigAt(context) }),
               ...howFields(shown, kind),
               place(shown),
             ],
@@ -136,6 +138,7 @@ export function partCorrectionForm(context: CallContext, reading: PartReading): 
   return correctionForm({
     name: 'correct-part',
     action: `${context.base}/part-readings/${id}/correct`,
+    schema: correctPartReading,
     back: `${context.base}/steps/identify`,
     labels,
     initial: {
@@ -146,7 +149,7 @@ export function partCorrectionForm(context: CallContext, reading: PartReading): 
     },
     slots: (shown) => [
       isMeasured(kind)
-        ? quantityField(shown, 'size', labels.size, 'length', { assume: 'in', hint, ...bigAt(context) })
+        ? quantityField(shown, 'size', labels.size, 'length', { hint, ...bigAt(context) })
         : isPartFeature(kind)
           ? choiceField(shown, 'word', labels.word, FEATURE_WORDS[kind], { inline: true, hint })
           : textField(shown, 'mark', labels.mark, { hint, ...bigAt(context) }),

@@ -1,3 +1,4 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { PART_FEATURES, PART_FITTINGS, PART_MARKS, PART_SIZES } from '../../../shared/schemas/part-words.ts';
 import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
 import type { CallContext } from '../../call/context.ts';
@@ -16,7 +17,7 @@ const ASKABLE: readonly string[] = [PART_SIZES, PART_FEATURES, PART_FITTINGS].fl
 );
 
 function readAs(reading: PartReading, { detail }: PartSeen): TableCell {
-  const text = reading.kind in PART_MARKS ? `“${reading.readAs}”` : reading.readAs;
+  const text = reading.kind in PART_MARKS ? `“${asEntered(reading.readAs)}”` : asEntered(reading.readAs);
   const own = detail.readings.find(({ entryId }) => entryId === reading.id);
   const why = [own?.how ?? '', reading.place, own?.said ?? ''].filter((each) => each !== '').join('; ');
   return why === '' ? { text } : { text, why };

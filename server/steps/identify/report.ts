@@ -1,6 +1,8 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { PART_KINDS, PART_TOOLS } from '../../../shared/schemas/part-words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
+import type { CallContext } from '../../call/context.ts';
 import { questionTexts } from '../../call/question-form.ts';
 import { besideComponent, runComponents, saidComponents, sectionComponent } from '../../call/report-parts.ts';
 import type { RankingDetail } from '../../mechanics/assessment/part/detail.ts';
@@ -15,7 +17,7 @@ import { isMark, type PartSeen } from './of-part.ts';
 const NAMES: Readonly<Record<string, string>> = PART_KINDS;
 
 function readAs(reading: PartReading, { detail }: PartSeen): string {
-  const text = isMark(reading) ? `“${reading.readAs}”` : reading.readAs;
+  const text = isMark(reading) ? `“${asEntered(reading.readAs)}”` : asEntered(reading.readAs);
   const own = detail.readings.find(({ entryId }) => entryId === reading.id);
   return [text, reading.place, own?.said ?? ''].filter((each) => each !== '').join(', ');
 }
@@ -70,10 +72,10 @@ function candidatesTable(ranking: RankingDetail): TableData {
 }
 
 /** What was identified: readings, ranked families with none of these, the fastener and the cover. */
-function onePart(part: PartSeen): Component[] {
+function onePart(context: CallContext, part: PartSeen): Component[] {
   if (part.standing.length === 0) return [];
   const { ranking, detail } = part;
-  const following = followingComponents(part);
+  const following = followingComponents(context, part);
   const name = detail.about.name;
   return [
     sectionComponent(name === undefined ? 'The part in the hand' : `In the hand: ${name}`, [
@@ -96,4 +98,5 @@ function onePart(part: PartSeen): Component[] {
 }
 
 /** Each part in the hand of which something was read. */
-export const partReport = (parts: readonly PartSeen[]): Component[] => parts.flatMap(onePart);
+export const partReport = (parts: readonly PartSeen[], context: CallContext): Component[] =>
+  parts.flatMap((part) => onePart(context, part));

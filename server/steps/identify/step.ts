@@ -26,7 +26,7 @@ export const identifyStep = defineStep({
   corrections: [partCorrection],
   told: PART_TOLD,
   cautions: () => [],
-  report: (parts) => [{ name: 'part', components: partReport(parts) }],
+  report: (parts, context) => [{ name: 'part', components: partReport(parts, context) }],
   takeover: (parts, context) => parts.flatMap((part) => partItems(context, part)),
   worksheet: () => NO_ROWS,
 });

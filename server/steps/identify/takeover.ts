@@ -1,3 +1,4 @@
+import { asEntered, asTold } from '../../../shared/quantities/as-entered.ts';
 import { PART_KINDS } from '../../../shared/schemas/part-words.ts';
 import type { CallContext } from '../../call/context.ts';
 import { NOT_YET, type TakeoverItem } from '../../call/takeover-items.ts';
@@ -17,16 +18,20 @@ export function partItems({ build }: CallContext, part: PartSeen): TakeoverItem[
   const coverBolting = build.spec.engine?.coverBolting;
   const marks = part.standing.filter(isMark);
   const sizes = part.standing.filter((each) => !isMark(each));
-  const read = sizes.map(
-    (each) =>
-      `${(NAMES[each.kind] ?? each.kind).toLowerCase()} ${each.readAs}${each.how === '' ? '' : ` (${each.how})`}`,
-  );
+  const hows = [...new Set(sizes.map(({ how }) => how))];
+  const read = hows.map((how) => {
+    const these = sizes.filter((each) => each.how === how);
+    const texts = these.map(
+      (each) => `${(NAMES[each.kind] ?? each.kind).toLowerCase()} ${asEntered(each.readAs)}`,
+    );
+    return `${texts.join('; ')}${how === '' ? '' : ` (${asTold(how)})`}`;
+  });
   return [
     ...marks.map(
       (each): TakeoverItem => ({
         card: 'marks',
         label,
-        text: `${each.kind.replaceAll('-', ' ')} “${each.readAs}”`,
+        text: `${each.kind.replaceAll('-', ' ')} “${asEntered(each.readAs)}”`,
         ...(each.place === '' ? {} : { note: each.place }),
       }),
     ),

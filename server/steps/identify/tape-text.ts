@@ -1,3 +1,4 @@
+import { asEntered, asTold } from '../../../shared/quantities/as-entered.ts';
 import { isPartMark, PART_KINDS } from '../../../shared/schemas/part-words.ts';
 import { ifSaid, tellEvents } from '../../call/tell-events.ts';
 import { PART_READING_EVENTS } from '../../records/part-readings/events.ts';
@@ -12,8 +13,8 @@ interface Read {
 
 const of = (part: string) => (part === '' ? '' : `${part}: `);
 const what = ({ kind, part, place, how }: Read) =>
-  `${of(part)}${PART_KINDS[kind]}${ifSaid(', ', how)}${ifSaid(', ', place)}`;
-const value = ({ kind, readAs }: Read) => (isPartMark(kind) ? `“${readAs}”` : readAs);
+  `${of(part)}${PART_KINDS[kind]}${ifSaid(', ', asTold(how))}${ifSaid(', ', place)}`;
+const value = ({ kind, readAs }: Read) => (isPartMark(kind) ? `“${readAs}”` : asEntered(readAs));
 
 /** What the events of a part in the hand say on the tape. */
 export const PART_TOLD = tellEvents(PART_READING_EVENTS, {

@@ -61,7 +61,7 @@ function noteForm(context: CallContext): PageForm {
 }
 
 function promiseFormComponent(context: CallContext, note: Note): Component {
-  const button: ButtonData = { label: 'It is done', kind: 'plain' };
+  const button: ButtonData = { label: 'Mark as done', kind: 'plain' };
   return formComponent(
     {
       name: `done-${note.seq}`,

@@ -1,4 +1,3 @@
-import { VALVES } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
@@ -7,6 +6,7 @@ import { againstNewest } from '../../call/spec/against-newest.ts';
 import { ROCKER_GROUP } from '../../call/spec/spec-fields.ts';
 import { specForm } from '../../call/spec/spec-form.ts';
 import type { StepPageInput } from '../../call/step.ts';
+import { valveWords } from '../../call/valve-words.ts';
 import { movesOf } from '../../records/arms/placements.ts';
 import { tableComponent } from '../../web/components.ts';
 import { momentText } from '../../web/dates.ts';
@@ -68,7 +68,7 @@ function placeForm(context: CallContext): PageForm {
             hint: 'In the engine’s own numbering.',
             ...(context.side === 'desk' ? { autofocus: true } : {}),
           }),
-          selectField(shown, 'valve', PLACE.valve, VALVES),
+          selectField(shown, 'valve', PLACE.valve, valveWords(context)),
           textField(shown, 'reason', PLACE.reason, {
             hint: 'Such as “swapped for the swap test”.',
             optional: true,

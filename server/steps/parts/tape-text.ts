@@ -1,3 +1,4 @@
+import { valveSaid } from '../../../shared/schemas/words.ts';
 import { ifSaid, tellEvents } from '../../call/tell-events.ts';
 import { ARM_EVENTS } from '../../records/arms/events.ts';
 
@@ -15,6 +16,6 @@ export const ARMS_TOLD = tellEvents(ARM_EVENTS, {
   },
   'arm-placed': ({ arm, cylinder, valve, reason }) => ({
     kind: 'note',
-    text: `${arm} sits on ${cylinder} ${valve} now${ifSaid(': ', reason)}`,
+    text: `${arm} sits on ${cylinder} ${valveSaid(valve)} now${ifSaid(': ', reason)}`,
   }),
 });

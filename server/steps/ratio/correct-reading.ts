@@ -31,6 +31,7 @@ function correctionBody(
   const form = correctionForm({
     name: 'correct',
     action: `${context.base}/readings/${readingId}/correct`,
+    schema: correctReading,
     back: `${context.base}/steps/ratio?set-up=${setUp.id}`,
     labels: LABELS,
     initial: { kind: reading.kind, atLobeLift: reading.atLobeLift?.readAs ?? '' },

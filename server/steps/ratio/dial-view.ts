@@ -1,8 +1,10 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { inches } from '../../../shared/schemas/entered.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import { readingWords } from '../../call/reading-text.ts';
 import { dial } from '../../drawings/dial.ts';
 import { rulerOf } from '../../drawings/drawing.ts';
+import { isDial, isLobeTool } from '../../mechanics/kit/lift-tools.ts';
 import type { Reading } from '../../records/readings/readings.ts';
 import type { SetUp } from '../../records/set-ups/set-ups.ts';
 import { dialUnit } from './reading-form.ts';
@@ -21,7 +23,9 @@ export const runsAt = (kind: string): 'clockwise' | 'anticlockwise' =>
 export function dialComponent(setUp: SetUp, reading: Reading, id = 'dial'): Component | undefined {
   const lift = inches(reading.peak);
   const perTurn = inches(setUp.method.perTurn);
-  if (lift < 0) return undefined;
+  const { tool, lobeSource } = setUp.method;
+  const byDial = reading.kind.endsWith('lobe-lift') ? !isLobeTool(lobeSource) : isDial(tool);
+  if (lift < 0 || !byDial) return undefined;
   const runs = runsAt(reading.kind);
   const drawing = dial(
     { perTurn, graduation: inches(setUp.method.graduation), ...turnsOf(lift, perTurn), runs },
@@ -33,7 +37,7 @@ export function dialComponent(setUp: SetUp, reading: Reading, id = 'dial'): Comp
       id,
       heading: 'The dial should look like this',
       drawing,
-      reading: `${readingWords(reading)}: ${reading.peak.readAs}`,
+      reading: `${readingWords(reading)}: ${asEntered(reading.peak.readAs)}`,
     },
   };
 }

@@ -1,11 +1,9 @@
 import type { Component } from '../../../views/parts/components.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import type { AssessedExplanation } from '../../mechanics/assessment/assessment.ts';
-import { nominalSaid } from '../../mechanics/assessment/common/said.ts';
 import type { ExplanationResult } from '../../mechanics/assessment/ratio/explanation.ts';
 import { chancesText } from '../../mechanics/explain-readings/words.ts';
 import { noticeComponent, tableComponent } from '../../web/components.ts';
-import { causeText } from './cause-words.ts';
 
 const SHOWN = 6;
 
@@ -17,19 +15,9 @@ export function explanationsTable({ explanations }: ExplanationResult, shown = S
   const chances = chancesText(explanations.map(({ probability }) => probability));
   return {
     caption: 'What would have to be true',
-    columns: [{ label: 'Then it is' }, { label: 'If' }, { label: 'How likely', number: true }],
-    rows: explanations.slice(0, shown).map(({ nominal, causes, needs }, index) => ({
-      cells: [
-        nominal === undefined ? 'none on the list' : `a ${nominalSaid(nominal)}`,
-        {
-          text:
-            causes.length === 0
-              ? 'the readings are right as they stand'
-              : causes.map(causeText).join(' and '),
-          why: needs,
-        },
-        keptTogether(chances[index] ?? ''),
-      ],
+    columns: [{ label: 'It is' }, { label: 'How likely', number: true }],
+    rows: explanations.slice(0, shown).map(({ needs }, index) => ({
+      cells: [needs, keptTogether(chances[index] ?? '')],
     })),
     note: 'Chances are judged from common practice and what was read; they are questions, not verdicts. Only a person strikes a reading out.',
   };

@@ -1,4 +1,5 @@
-import { formatNumber, formatRatioInterval } from '../../../shared/quantities/format.ts';
+import { formatFigure, formatNumber, formatRatioInterval } from '../../../shared/quantities/format.ts';
+import { toldIn } from '../../../shared/quantities/spoken-units.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { Fact } from '../../../views/parts/facts.examples.ts';
@@ -90,8 +91,8 @@ export function nominalsTable({ detail }: ShownSetUp): TableData | undefined {
     columns: [
       { label: 'Nominal' },
       ...(held ? [{ label: 'The interval' }] : []),
-      { label: 'Valve lift it needs, in', number: true },
-      { label: 'Against the mean read, in', number: true },
+      { label: `Valve lift it needs, ${toldIn('in')}`, number: true },
+      { label: `Against the mean read, ${toldIn('in')}`, number: true },
     ],
     rows: nominals.rows.map(({ ratio, named, inside, needsValveLift }) => {
       const off = fromSi(needsValveLift - mean, 'in').value;
@@ -99,8 +100,8 @@ export function nominalsTable({ detail }: ShownSetUp): TableData | undefined {
         cells: [
           named === undefined ? nominalSaid(ratio) : `${nominalSaid(ratio)}, ${NAMED[named]}`,
           ...(held ? [inside ? 'holds it' : 'does not reach it'] : []),
-          formatNumber(fromSi(needsValveLift, 'in').value, 4),
-          `${off > 0 ? '+' : ''}${formatNumber(off, 4)}`,
+          formatFigure(fromSi(needsValveLift, 'in'), { places: 4 }),
+          `${off > 0 ? '+' : ''}${formatFigure({ value: off, unit: 'in' }, { places: 4 })}`,
         ],
       };
     }),

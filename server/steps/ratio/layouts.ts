@@ -5,7 +5,7 @@ import { sentenceComponents } from '../../call/headline.ts';
 import type { Cards } from '../../call/question-form.ts';
 import { ratioName } from '../../call/ratio-text.ts';
 import type { ShownSetUp } from '../../call/shown-set-up.ts';
-import { type SaidOfSetUp, sentencesOf } from '../../mechanics/assessment/ratio/said-of-set-up.ts';
+import { type SaidOfSetUp, toldOf } from '../../mechanics/assessment/ratio/said-of-set-up.ts';
 import { cautionComponent, factsComponent, tableComponent } from '../../web/components.ts';
 import { explanationComponents } from './explanation.ts';
 import { groundsComponents, resultOf } from './figures.ts';
@@ -16,7 +16,7 @@ import { setUpFacts } from './set-up-facts.ts';
 import { throughLiftComponents } from './through-lift.ts';
 
 /** Everything of the step, made once and laid out by its side. */
-export interface Parts {
+interface Parts {
   readonly found: ShownSetUp;
   readonly said: SaidOfSetUp;
   readonly entry: readonly Component[];
@@ -29,10 +29,7 @@ const stopped = ({ assessment }: CallContext): boolean => assessment.stop.length
 
 /** What is said of the arm on this valve, then the figure of this set-up or what it lacks. */
 function answerComponents(context: CallContext, { found, said }: Parts): Component[] {
-  return [
-    ...sentenceComponents(sentencesOf(said)),
-    { template: '/parts/result', data: resultOf(context, found) },
-  ];
+  return [...sentenceComponents(toldOf(said)), { template: '/parts/result', data: resultOf(context, found) }];
 }
 
 function passesComponent({ base }: CallContext, found: ShownSetUp): Component {

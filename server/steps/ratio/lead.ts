@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import type { ButtonData } from '../../../views/parts/button.examples.ts';
 import type { CallContext } from '../../call/context.ts';
 
@@ -14,7 +15,10 @@ const LEADS: Readonly<
     label: 'Set up with the plunger parallel',
     query: { new: 'yes', 'method.alignment': 'parallel' },
   },
-  'valve-lift-at-.200': { label: 'Read it at .200', query: { kind: 'valve-lift-at', atLobeLift: '.200' } },
+  'valve-lift-at-.200': {
+    label: 'Read it at .200 in',
+    query: { kind: 'valve-lift-at', atLobeLift: '.200 in' },
+  },
   'lobe-at-lifter': { label: 'Read the lobe', query: { kind: 'lobe-lift' } },
   'light-spring-solid-lifter': {
     label: 'Ask for a light spring',
@@ -38,5 +42,5 @@ export function leadOf(context: CallContext, setUpId: string, asked: string): Bu
   const lead = Object.hasOwn(LEADS, action) ? LEADS[action] : undefined;
   if (lead === undefined) return undefined;
   const query = new URLSearchParams({ 'set-up': setUpId, ...lead.query });
-  return { label: lead.label, href: `${context.base}/steps/ratio?${query}`, ...key };
+  return { label: inSpoken(lead.label), href: `${context.base}/steps/ratio?${query}`, ...key };
 }

@@ -1,4 +1,4 @@
-import { formatNumber, formatQuantity } from '../../../shared/quantities/format.ts';
+import { formatFigure, formatQuantity } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
@@ -35,7 +35,7 @@ const readBackForm = (context: CallContext, setUpId: string, ask: string): PageF
 function showsText({ expected, plusMinus, chanceFound }: Next['outcomes'][number]): string {
   if (expected !== undefined) {
     const lift = formatQuantity(fromSi(expected, 'in'), { places: 3 });
-    return `${lift} ± ${formatNumber(fromSi(plusMinus ?? 0, 'in').value, 3)}`;
+    return `${lift} ± ${formatFigure(fromSi(plusMinus ?? 0, 'in'), { places: 3 })}`;
   }
   return chanceFound === undefined ? '' : `asking finds it in ${chanceText(chanceFound)}`;
 }

@@ -1,3 +1,4 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { formatQuantity } from '../../../shared/quantities/format.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import { readingWords } from '../../call/reading-text.ts';
@@ -32,7 +33,10 @@ export function passesTable(
       ...(aside === undefined ? [] : [aside]),
       ...(said.length === 0 ? [] : [said.join('. ')]),
     ].join(' ');
-    const text = reading.replacedBy === undefined ? reading.peak.readAs : `(${reading.peak.readAs})`;
+    const text =
+      reading.replacedBy === undefined
+        ? asEntered(reading.peak.readAs)
+        : `(${asEntered(reading.peak.readAs)})`;
     return { text, ...(why === '' ? {} : { why }) };
   };
   return {

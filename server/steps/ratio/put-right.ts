@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { formatQuantity } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import { correctSetUp, MAY_BE_UNKNOWN } from '../../../shared/schemas/method.ts';
@@ -5,12 +6,13 @@ import { type CallContext, callIdOf, valveName } from '../../call/context.ts';
 import { formComponent, type PageForm, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
 import type { EntryCorrection } from '../../call/step-correction.ts';
-import { addressOf } from '../../call/step-form.ts';
+import { addressOf, spokenIn } from '../../call/step-form.ts';
 import { notFound } from '../../problems/failure.ts';
 import { getCall } from '../../records/calls/calls.ts';
 import { putSetUpRight } from '../../records/set-ups/put-right.ts';
 import { noticeComponent } from '../../web/components.ts';
 import { textField } from '../../web/forms/fields.ts';
+import { picksOf } from '../../web/forms/picked-reading.ts';
 import { type Fields, readForm } from '../../web/forms/read-form.ts';
 import { formGroup, SET_UP_GROUPS, SET_UP_LABELS } from './set-up-fields.ts';
 import { fieldsOfSetUp } from './set-up-form.ts';
@@ -23,7 +25,8 @@ const HOLDS =
 
 /** As it is known now, what was answered to questions among it. */
 function knownFields({ setUp, detail }: ShownSetUp): Fields {
-  const { spring, lifter, lash, restsOn, alignment, lobeSource, lashSetting, cylinder, valve } = detail.setUp;
+  const { spring, lifter, lash, restsOn, alignment, lobeSource, lashSetting, cylinder, valve, tool } =
+    detail.setUp;
   return {
     ...fieldsOfSetUp(setUp),
     cylinder: String(cylinder),
@@ -31,6 +34,7 @@ function knownFields({ setUp, detail }: ShownSetUp): Fields {
     'method.spring': spring,
     'method.lifter': lifter,
     'method.lash': lash,
+    'method.tool': tool ?? 'indicator',
     'method.restsOn': restsOn,
     'method.alignment': alignment,
     'method.lobeSource': lobeSource,
@@ -46,6 +50,7 @@ function putRightForm(context: CallContext, found: ShownSetUp): PageForm {
     name: 'put-right',
     action: `${context.base}/set-ups/${id}/correct`,
     labels: LABELS,
+    schema: correctSetUp,
     initial,
     hidden: Object.fromEntries(Object.entries(initial).map(([name, value]) => [`${WAS}${name}`, value])),
     groups: (shown) => [
@@ -53,7 +58,7 @@ function putRightForm(context: CallContext, found: ShownSetUp): PageForm {
       {
         slots: [
           textField(shown, 'reason', LABELS.reason, {
-            hint: 'Such as “the caller says the lash was .020 when these were read”.',
+            hint: inSpoken('Such as “the caller says the lash was .020 when these were read”.'),
           }),
         ],
       },
@@ -83,6 +88,7 @@ function changedFields(posted: Fields): Fields {
   return {
     ...Object.fromEntries(changed.map((name) => [name, posted[name] ?? ''])),
     ...Object.fromEntries(emptied.map((fact, index) => [`notKnown.${index}`, fact])),
+    ...picksOf(posted),
     reason: posted.reason ?? '',
   };
 }
@@ -108,7 +114,7 @@ export const setUpCorrection: EntryCorrection = {
   },
   async post(tx, req) {
     const call = await getCall(tx, req.principal, callIdOf(req));
-    const read = readForm(correctSetUp, changedFields(req.fields), { lengths: 'in' });
+    const read = readForm(correctSetUp, changedFields(req.fields), await spokenIn(tx, req.principal, call));
     if (!read.ok) return { faults: read.faults, typed: req.fields };
     const { id } = await putSetUpRight(tx, req.principal, call.buildId, req.params.setUpId ?? '', read.data);
     return addressOf(req, { step: `ratio?set-up=${id}` });

@@ -1,7 +1,10 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { UNITS, type Unit } from '../../../shared/quantities/units.ts';
+import { newReading } from '../../../shared/schemas/commands.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import type { PageForm } from '../../call/forms.ts';
 import type { ShownSetUp } from '../../call/shown-set-up.ts';
+import { isDial } from '../../mechanics/kit/lift-tools.ts';
 import type { Reading } from '../../records/readings/readings.ts';
 import type { SetUp } from '../../records/set-ups/set-ups.ts';
 import { choiceField, quantityField, tickField } from '../../web/forms/fields.ts';
@@ -22,7 +25,9 @@ const ofKind = (readings: readonly Reading[], kind: string) =>
 
 /** What is read next: the lobe until it has its passes, unless its lift comes from elsewhere; then the valve. */
 export function nextKind({ detail: { lobe } }: ShownSetUp): 'lobe-lift' | 'valve-lift' {
-  const wanted = { card: 0, indicator: ENOUGH, caliper: 1 }[lobe.source];
+  const wanted = { card: 0, indicator: ENOUGH, caliper: 1, 'depth-bar': 1, feeler: 1, rule: 1, guess: 1 }[
+    lobe.source
+  ];
   return lobe.entryIds.length < wanted ? 'lobe-lift' : 'valve-lift';
 }
 
@@ -40,7 +45,7 @@ export const dialUnit = (setUp: SetUp): 'in' | 'mm' => {
 function exampleOf(setUp: SetUp): string {
   const turn = (setUp.method.perTurn.value * UNITS[setUp.method.perTurn.unit].toSi) / UNITS.in.toSi;
   return Math.abs(turn - 0.1) < 1e-9
-    ? 'Turns first, then the needle: “5 turns 66”, or .566.'
+    ? inSpoken('Turns first, then the needle: “5 turns 66”, or .566.')
     : 'Turns first, then the needle.';
 }
 
@@ -78,6 +83,7 @@ export function readingForm(context: CallContext, found: ShownSetUp, asked: Fiel
   const { setUp, readings } = found;
   const big = context.side === 'bench' ? { big: true } : { autofocus: true };
   const assume = dialUnit(setUp);
+  const dial = isDial(setUp.method.tool);
   const initial = initialOf(found, asked);
   const partWay = (shown: Fields) => (shown.kind ?? initial.kind) === PART_WAY;
   return {
@@ -85,6 +91,7 @@ export function readingForm(context: CallContext, found: ShownSetUp, asked: Fiel
     action: `${context.base}/readings`,
     title: 'Keep a pass',
     labels: READING_LABELS,
+    schema: newReading,
     hidden: { setUpId: setUp.id },
     initial,
     groups: (shown) => [
@@ -114,17 +121,21 @@ export function readingForm(context: CallContext, found: ShownSetUp, asked: Fiel
             'length',
             {
               assume,
-              perTurn: setUp.method.perTurn,
-              hint: exampleOf(setUp),
+              ...(dial ? { perTurn: setUp.method.perTurn } : {}),
+              hint: dial ? exampleOf(setUp) : 'The lift: the second reading less the first.',
               ...big,
             },
           ),
-          quantityField(shown, 'zeroReturn', READING_LABELS.zeroReturn, 'length', {
-            assume,
-            optional: true,
-            hint: 'Zero is 0. More than .002 off: the pass is doubted.',
-          }),
-          tickField(shown, 'counted', READING_LABELS.counted),
+          ...(dial
+            ? [
+                quantityField(shown, 'zeroReturn', READING_LABELS.zeroReturn, 'length', {
+                  assume,
+                  optional: true,
+                  hint: inSpoken('Zero is 0. More than .002 off: the pass is doubted.'),
+                }),
+                tickField(shown, 'counted', READING_LABELS.counted),
+              ]
+            : []),
         ],
       },
     ],

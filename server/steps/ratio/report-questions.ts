@@ -33,7 +33,7 @@ export function questionsTable(
 }
 
 /** Answers to questions that later readings have settled: they stay on the record. */
-export function settledTable({ answers, assessment }: CallContext, setUpId: string): Component[] {
+export function settledTable({ answers, assessment }: CallContext, setUpId: string | undefined): Component[] {
   const standing = new Set(assessment.questions.map(({ answered }) => answered?.entryId));
   const settled = answers.filter((answer) => answer.setUpId === setUpId && !standing.has(answer.id));
   if (settled.length === 0) return [];

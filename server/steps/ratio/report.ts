@@ -1,4 +1,6 @@
-import { formatNumber } from '../../../shared/quantities/format.ts';
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
+import { formatNumber, formatQuantity } from '../../../shared/quantities/format.ts';
+import { READING_KINDS } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { sentenceComponents } from '../../call/headline.ts';
@@ -12,15 +14,16 @@ import {
 } from '../../call/report-parts.ts';
 import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
 import type { AssessedExplanation } from '../../mechanics/assessment/assessment.ts';
+import { listed } from '../../mechanics/assessment/common/said.ts';
 import { groupKey } from '../../mechanics/assessment/ratio/group-key.ts';
-import { saidOfSetUp, sentencesOf } from '../../mechanics/assessment/ratio/said-of-set-up.ts';
+import { saidOfSetUp, toldOf } from '../../mechanics/assessment/ratio/said-of-set-up.ts';
 import { toldShares } from '../../mechanics/ratio-readings/told-shares.ts';
 import { tableComponent } from '../../web/components.ts';
 import { explanationsTable, keptTogether } from './explanation.ts';
 import { nominalsTable, resultOf, shareText } from './figures.ts';
 import { stateOf } from './passes-table.ts';
 import { questionsTable, settledTable } from './report-questions.ts';
-import { methodFacts } from './set-up-facts.ts';
+import { methodFacts, putRight } from './set-up-facts.ts';
 import { passesText } from './takeover.ts';
 
 /** The likeliest few; the step shows more. */
@@ -54,6 +57,22 @@ function explainedComponents(explanation: AssessedExplanation | undefined): Comp
   ];
 }
 
+/** Where the hand came back to after each pass, kind by kind; nothing where nobody looked. */
+function zerosOf({ readings }: ShownSetUp): string[] {
+  const read = readings.filter(({ struck }) => !struck);
+  const kinds = [...new Set(read.map(({ kind }) => kind))];
+  return kinds.flatMap((kind) => {
+    const passes = read.filter((each) => each.kind === kind);
+    if (passes.every(({ zeroReturn }) => zeroReturn === undefined)) return [];
+    const backs = passes.map(({ pass, zeroReturn }) =>
+      zeroReturn === undefined
+        ? `pass ${pass} not looked at`
+        : `pass ${pass} ${formatQuantity(zeroReturn, { places: 3 })}`,
+    );
+    return [`${READING_KINDS[kind].toLowerCase()}: ${backs.join(', ')}`];
+  });
+}
+
 /** One set-up on the report: what is said of it, method, every pass, the figures, questions, grounds. */
 function setUpComponent(context: CallContext, found: ShownSetUp, isNewest: boolean): Component {
   const { setUp, detail } = found;
@@ -63,19 +82,22 @@ function setUpComponent(context: CallContext, found: ShownSetUp, isNewest: boole
     `Set-up ${setUp.number}: ${valveName(setUp)}, read against build revision ${setUp.revision}`,
     [
       // What is said of the arm on the valve stands once, with its newest set-up.
-      ...(isNewest ? sentenceComponents(sentencesOf(said)) : []),
-      ...runComponents('How it was read', methodFacts(found)),
+      ...(isNewest ? sentenceComponents(toldOf(said)) : []),
+      ...runComponents('How it was read', [...methodFacts(found), ...putRight(found)]),
       besideComponent(
         { template: '/parts/result', data: resultOf(context, found, `ratio-${setUp.number}`) },
         ...(nominals === undefined ? [] : [tableComponent(nominals)]),
       ),
       // Who read each, and when, is on the tape, the back page of this sheet.
       ...saidComponents('Every pass, struck ones in brackets', [passesText(context, found)]),
+      ...saidComponents('Hand back on the base circle', zerosOf(found)),
       ...saidComponents(
         'Not in the figures',
         found.readings.flatMap((each) => {
           const state = each.replacedBy === undefined ? undefined : stateOf(each, found.readings);
-          return state === undefined ? [] : [`${readingWords(each)} (${each.peak.readAs}): ${state}`];
+          return state === undefined
+            ? []
+            : [`${readingWords(each)} (${asEntered(each.peak.readAs)}): ${state}`];
         }),
       ),
       ...budgetComponents(detail),
@@ -85,9 +107,18 @@ function setUpComponent(context: CallContext, found: ShownSetUp, isNewest: boole
       ),
       ...settledTable(context, setUp.id),
       ...(isNewest ? explainedComponents(said.explanation) : []),
-      ...saidComponents('Assumptions', detail.assumptions),
     ],
   );
+}
+
+/** What every figure above rests on, each once; what holds for some set-ups alone is said of those. */
+function assumptionsOf(all: readonly ShownSetUp[]): string[] {
+  const told = [...new Set(all.flatMap(({ detail }) => detail.assumptions))];
+  return told.map((text) => {
+    const here = all.filter(({ detail }) => detail.assumptions.includes(text));
+    const numbers = listed(here.map(({ setUp }) => String(setUp.number)));
+    return here.length === all.length ? text : `${text} (set-up ${numbers})`;
+  });
 }
 
 /** Every set-up of the call; what is said of an arm on a valve stands with the newest set-up of the two. */
@@ -95,5 +126,9 @@ export function ratioReport(context: CallContext): Component[] {
   const all = shownSetUps(context);
   const keyOf = ({ detail }: ShownSetUp) => groupKey(detail.setUp);
   const newest = new Map(all.map((found) => [keyOf(found), found]));
-  return all.map((found) => setUpComponent(context, found, newest.get(keyOf(found)) === found));
+  return [
+    ...all.map((found) => setUpComponent(context, found, newest.get(keyOf(found)) === found)),
+    ...settledTable(context, undefined),
+    ...saidComponents('Assumptions of the ratios', assumptionsOf(all)),
+  ];
 }

@@ -1,6 +1,9 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
+import type { Entered } from '../../../shared/schemas/entered.ts';
 import {
   ALIGNMENTS,
   LASH_STATES,
+  LIFT_TOOLS,
   LIFTERS,
   LOBE_SOURCES,
   RESTS_ON,
@@ -34,6 +37,16 @@ function armFact({ detail: { armName, armTaken } }: ShownSetUp): Fact {
   };
 }
 
+/** The limit as entered, or as its tool has it. */
+const limitSaid = (typed: Entered | undefined, now: number): string =>
+  typed === undefined ? inches(now) : asEntered(typed.readAs);
+
+const limitFact = (typed: Entered | undefined, now: number): Fact => ({
+  label: 'Error limit, reading',
+  value: `± ${limitSaid(typed, now)}`,
+  note: typed === undefined ? 'as its tool may be; common practice, no published source' : LIMIT_SOURCE,
+});
+
 /** How the readings of a set-up are taken. */
 export function methodFacts(found: ShownSetUp): Fact[] {
   const { method, started } = found.setUp;
@@ -52,17 +65,18 @@ export function methodFacts(found: ShownSetUp): Fact[] {
     stateFact('Plunger', ALIGNMENTS, at.alignment, now.alignment),
     {
       label: 'Dial',
-      value: `${method.graduation.readAs} a division, ${method.perTurn.readAs} a turn`,
+      value: `${asEntered(method.graduation.readAs)} a division, ${asEntered(method.perTurn.readAs)} a turn`,
     },
     {
       label: 'Travel, pushed in',
-      value: `${method.travel?.readAs ?? 'not said'}, ${method.pushedIn?.readAs ?? 'not said'}`,
+      value: `${asEntered(method.travel?.readAs ?? 'not said')}, ${asEntered(method.pushedIn?.readAs ?? 'not said')}`,
     },
-    { label: 'Error limit, reading', value: `± ${method.errorLimit.readAs}`, note: LIMIT_SOURCE },
+    { label: 'Read with', value: LIFT_TOOLS[now.tool ?? 'indicator'] },
+    limitFact(method.errorLimit, now.errorLimit),
     {
       label: 'Lobe lift from',
       value: LOBE_SOURCES[method.lobeSource],
-      note: `± ${method.lobeErrorLimit.readAs}`,
+      note: `± ${limitSaid(method.lobeErrorLimit, now.lobeErrorLimit)}`,
     },
   ];
 }
@@ -74,7 +88,7 @@ function valveFact({ setUp: { started }, detail: { setUp } }: ShownSetUp): Fact 
 }
 
 /** What was put right of it, each with who said so. */
-const putRight = ({ setUp: { statements } }: ShownSetUp): Fact[] =>
+export const putRight = ({ setUp: { statements } }: ShownSetUp): Fact[] =>
   statements.map(({ seq, reason, by, at }) => ({
     label: `Put right, line ${seq}`,
     value: reason,

@@ -1,16 +1,18 @@
-import { defined } from '../../../shared/defined.ts';
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import {
   ALIGNMENTS,
   LASH_STATES,
+  LIFT_TOOLS,
   LIFTERS,
   LOBE_SOURCES,
   RESTS_ON,
   SPRINGS,
-  VALVES,
 } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { FormGroup } from '../../../views/parts/form.examples.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
+import { valveWords } from '../../call/valve-words.ts';
+import { liftLimitsSaid, lobeLimitsSaid } from '../../mechanics/kit/lift-tools.ts';
 import {
   choiceField,
   type FormState,
@@ -18,9 +20,7 @@ import {
   quantityField,
   selectField,
 } from '../../web/forms/fields.ts';
-
-const LIMIT_SOURCE =
-  'Half-width. Common practice, no published source; put in what you know of this indicator.';
+import { usualDial } from './usual-dial.ts';
 
 export const SET_UP_LABELS = {
   cylinder: 'Cylinder',
@@ -30,6 +30,7 @@ export const SET_UP_LABELS = {
   'method.lifter': 'Lifter under the pushrod',
   'method.lash': 'Lash',
   'method.lashSetting': 'Lash left in, if it is set',
+  'method.tool': 'The valve lift is read with',
   'method.restsOn': 'The tip of the indicator rests on',
   'method.alignment': 'The plunger stands',
   'method.graduation': 'Smallest division of the dial',
@@ -46,11 +47,10 @@ export type SetUpField = keyof typeof SET_UP_LABELS;
 type MakesField = (shown: FormState, name: SetUpField, context: CallContext) => Component;
 
 const length =
-  (hint?: string): MakesField =>
+  (hint?: () => string): MakesField =>
   (shown, name) =>
     quantityField(shown, name, SET_UP_LABELS[name], 'length', {
-      assume: 'in',
-      ...defined({ hint }),
+      ...(hint === undefined ? {} : { hint: hint() }),
     });
 
 const words =
@@ -72,21 +72,29 @@ const FIELDS: Readonly<Record<SetUpField, MakesField>> = {
       hint: 'In the engine’s own numbering.',
       ...(context.side === 'desk' ? { autofocus: true } : {}),
     }),
-  valve: (shown, name) => selectField(shown, name, SET_UP_LABELS[name], VALVES, { first: 'Not said' }),
+  valve: (shown, name, context) =>
+    selectField(shown, name, SET_UP_LABELS[name], valveWords(context), { first: 'Not said' }),
   armId: arm,
   'method.spring': words(SPRINGS),
   'method.lifter': words(LIFTERS),
   'method.lash': words(LASH_STATES),
   'method.lashSetting': length(),
+  'method.tool': words(LIFT_TOOLS),
   'method.restsOn': words(RESTS_ON),
   'method.alignment': words(ALIGNMENTS),
   'method.graduation': length(),
-  'method.perTurn': length('Settle this first: .100 on the usual .001 dial; .050 and .200 exist.'),
+  'method.perTurn': length(() => usualDial().asked),
   'method.travel': length(),
-  'method.pushedIn': length('At the valve: full lift and .050 or more.'),
-  'method.errorLimit': length(LIMIT_SOURCE),
+  'method.pushedIn': length(() => inSpoken('At the valve: full lift and .050 or more.')),
+  'method.errorLimit': length(
+    () =>
+      `Half-width. Empty, as the tool may be: ${liftLimitsSaid()} (common practice, no published source).`,
+  ),
   'method.lobeSource': words(LOBE_SOURCES),
-  'method.lobeErrorLimit': length(LIMIT_SOURCE),
+  'method.lobeErrorLimit': length(
+    () =>
+      `Half-width. Empty, as where it comes from may be: ${lobeLimitsSaid()} (common practice, no published source).`,
+  ),
 };
 
 /** Fields that are asked together; at the bench each group is a screen of its own. */
@@ -101,9 +109,14 @@ export const SET_UP_GROUPS: readonly SetUpGroup[] = [
     hint: 'The spring on the valve names the ratio. Only a light one is set against a stamp.',
     fields: ['method.spring', 'method.lifter', 'method.lash', 'method.lashSetting'],
   },
-  { legend: 'How the indicator stands', fields: ['method.restsOn', 'method.alignment'] },
+  {
+    legend: 'What it is read with, and how that stands',
+    hint: 'Without an indicator: caliper, feelers or a rule, each as far off as it may be. A guess is kept as a guess.',
+    fields: ['method.tool', 'method.restsOn', 'method.alignment'],
+  },
   {
     legend: 'The dial',
+    hint: 'Read without a dial: leave its figures as they are.',
     columns: true,
     fields: ['method.graduation', 'method.perTurn', 'method.travel', 'method.pushedIn', 'method.errorLimit'],
   },

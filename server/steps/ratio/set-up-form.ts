@@ -1,25 +1,24 @@
+import { newSetUp } from '../../../shared/schemas/method.ts';
 import type { CallContext } from '../../call/context.ts';
 import type { PageForm } from '../../call/forms.ts';
 import type { SetUp } from '../../records/set-ups/set-ups.ts';
 import type { Fields } from '../../web/forms/read-form.ts';
 import { formGroup, SET_UP_GROUPS, SET_UP_LABELS, type SetUpField } from './set-up-fields.ts';
-
-/** Error limits that stand in the form until somebody knows better. */
-const DEFAULT_LIMITS = { reading: '.0025', lobe: '.002' } as const;
+import { usualDial } from './usual-dial.ts';
 
 /** A new set-up begins as the last one was; the first with the usual dial, and on the valve that an arm sits on. */
 function initialOf(context: CallContext, from: SetUp | undefined): Fields {
   if (from !== undefined) return fieldsOfSetUp(from);
   const placed = context.now[0];
+  const { graduation, perTurn } = usualDial();
   return {
     cylinder: placed === undefined ? '' : String(placed.cylinder),
     valve: placed?.valve ?? '',
     armId: placed?.armId ?? '',
-    'method.graduation': '.001',
-    'method.perTurn': '.100',
-    'method.errorLimit': DEFAULT_LIMITS.reading,
+    'method.graduation': graduation,
+    'method.perTurn': perTurn,
+    'method.tool': 'indicator',
     'method.lobeSource': 'indicator',
-    'method.lobeErrorLimit': DEFAULT_LIMITS.lobe,
   };
 }
 
@@ -35,8 +34,8 @@ export function fieldsOfSetUp(from: SetUp): Fields {
     errorLimit: method.errorLimit,
     lobeErrorLimit: method.lobeErrorLimit,
   };
-  const { spring, lifter, lash, restsOn, alignment, lobeSource } = method;
-  const words = { spring, lifter, lash, restsOn, alignment, lobeSource };
+  const { spring, lifter, lash, restsOn, alignment, lobeSource, tool = 'indicator' } = method;
+  const words = { spring, lifter, lash, restsOn, alignment, lobeSource, tool };
   return {
     cylinder: String(from.cylinder),
     valve: from.valve,
@@ -60,6 +59,7 @@ export function setUpForm(context: CallContext, from: SetUp | undefined, asked: 
     name: 'set-up',
     action: `${context.base}/set-ups`,
     labels: SET_UP_LABELS,
+    schema: newSetUp,
     initial: { ...initialOf(context, from), ...said },
     groups: (shown) => SET_UP_GROUPS.map((group) => formGroup(group, shown, context)),
     buttons: [

@@ -31,5 +31,5 @@ export const ratioStep = defineStep({
     isStopped(context) ? [] : context.assessment.details.setUps.flatMap(({ cautions }) => cautions),
   report: (_, context) => [{ name: 'ratio', components: ratioReport(context) }],
   takeover: (_, context) => rawPasses(context),
-  worksheet: (context) => (isStopped(context) ? NO_ROWS : ratioRows()),
+  worksheet: (context) => (isStopped(context) ? NO_ROWS : ratioRows(context)),
 });

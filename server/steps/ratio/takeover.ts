@@ -1,13 +1,16 @@
-import { LASH_STATES, LIFTERS, READING_KINDS, SPRINGS } from '../../../shared/schemas/words.ts';
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
+import { LASH_STATES, LIFTERS, READING_KINDS, RESTS_ON, SPRINGS } from '../../../shared/schemas/words.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
 import { listed, type TakeoverItem, withoutUnit } from '../../call/takeover-items.ts';
+import { inches } from '../../mechanics/assessment/common/said.ts';
+import type { SetUpDetail } from '../../mechanics/assessment/ratio/detail.ts';
 import type { Reading } from '../../records/readings/readings.ts';
 
 /** A pass as it was read; one that was struck or replaced in brackets, with the reason. */
 function passText(reading: Reading, all: readonly Reading[]): string {
   const later = all.find(({ id }) => id === reading.replacedBy);
-  const text = reading.peak.readAs;
+  const text = asEntered(reading.peak.readAs);
   return later === undefined ? text : `(${withoutUnit(text)}: ${later.reason})`;
 }
 
@@ -24,18 +27,27 @@ export function passesText({ readings: all }: CallContext, { readings }: ShownSe
   return texts.length === 0 ? 'no pass yet' : texts.join('; ');
 }
 
+/** `light checking spring, solid lifter, lash set to its running lash, .016 in, plunger leaning`: all that was said. */
+function howRead({ spring, lifter, lash, lashSetting, restsOn, alignment }: SetUpDetail['setUp']): string {
+  const facts = [
+    SPRINGS[spring],
+    LIFTERS[lifter],
+    `lash ${LASH_STATES[lash]}`,
+    ...(lashSetting === undefined ? [] : [inches(lashSetting)]),
+    ...(restsOn === 'not-said' ? [] : [`tip on ${RESTS_ON[restsOn]}`]),
+    ...(alignment === 'not-said' ? [] : [`plunger ${alignment}`]),
+  ];
+  return facts.join(', ').toLowerCase();
+}
+
 function ofSetUp(context: CallContext, found: ShownSetUp): TakeoverItem {
   const { setUp, detail } = found;
-  const { spring, lifter, lash } = detail.setUp;
   const aside = detail.passes.flatMap((pass) => pass.aside?.sentence ?? []);
   return {
     card: 'raw',
     label: `${valveName(setUp)}, set-up ${setUp.number}:`,
     text: passesText(context, found),
-    note: [
-      [SPRINGS[spring], LIFTERS[lifter], `lash ${LASH_STATES[lash]}`].join(', ').toLowerCase(),
-      ...aside,
-    ].join('. '),
+    note: [howRead(detail.setUp), ...aside].join('. '),
   };
 }
 

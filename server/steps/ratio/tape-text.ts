@@ -1,4 +1,5 @@
-import { LASH_STATES, LIFTERS, READING_KINDS, SPRINGS } from '../../../shared/schemas/words.ts';
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
+import { LASH_STATES, LIFTERS, READING_KINDS, SPRINGS, valveSaid } from '../../../shared/schemas/words.ts';
 import { ifSaid, type TapeNames, tellEvents } from '../../call/tell-events.ts';
 import { ANSWER_EVENTS } from '../../records/answers/events.ts';
 import { READING_EVENTS } from '../../records/readings/events.ts';
@@ -12,9 +13,11 @@ interface Read {
   readonly atLobeLift?: string | undefined;
 }
 
+const told = (readAs: string | undefined) => (readAs === undefined ? undefined : asEntered(readAs));
+
 /** `Valve lift, 5 intake, pass 2`; a number that somebody uses has no pass. */
 function reading({ setUpId, kind, pass, atLobeLift }: Read, { valveOf }: TapeNames): string {
-  const at = ifSaid(' at ', atLobeLift, ' of lobe lift');
+  const at = ifSaid(' at ', told(atLobeLift), ' of lobe lift');
   return `${READING_KINDS[kind]}${at}, ${valveOf(setUpId)}${kind.startsWith('stated-') ? '' : `, pass ${pass}`}`;
 }
 
@@ -30,33 +33,40 @@ export const RATIO_TOLD = {
         `lifter ${LIFTERS[lifter].toLowerCase()}`,
         `lash ${LASH_STATES[lash].toLowerCase()}`,
       ];
-      return { kind: 'note', text: `Set-up ${number} on ${cylinder} ${valve}: ${method.join(', ')}` };
+      return {
+        kind: 'note',
+        text: `Set-up ${number} on ${cylinder} ${valveSaid(valve)}: ${method.join(', ')}`,
+      };
     },
     'set-up-put-right': ({ number, cylinder, valve, said, reason }) => ({
       kind: 'note',
-      text: `Set-up ${number} on ${cylinder} ${valve} put right: ${factsSaid(said).join(', ')}; ${reason}`,
+      text: `Set-up ${number} on ${cylinder} ${valveSaid(valve)} put right: ${factsSaid(said).join(', ')}; ${reason}`,
     }),
   }),
   ...tellEvents(READING_EVENTS, {
     'reading-kept': (data, names) => {
-      const back = ifSaid('; hand back at ', data.zeroReturn);
+      const back = ifSaid('; hand back at ', told(data.zeroReturn));
       const counted = data.counted === true ? '; small hand read' : '';
-      return { kind: 'reading', text: `${reading(data, names)}${back}${counted}`, value: data.readAs };
+      return {
+        kind: 'reading',
+        text: `${reading(data, names)}${back}${counted}`,
+        value: asEntered(data.readAs),
+      };
     },
     'reading-replaced': (data, names) => ({
       kind: 'reading',
-      text: `${reading(data, names)}, in place of ${data.replaces}${keptAs(data.wasKind)}`,
-      value: data.readAs,
+      text: `${reading(data, names)}, in place of ${asEntered(data.replaces)}${keptAs(data.wasKind)}`,
+      value: asEntered(data.readAs),
     }),
     'reading-struck': (data, names) => ({
       kind: 'note',
-      text: `${reading(data, names)}: ${data.replaces} struck out, ${data.reason}`,
+      text: `${reading(data, names)}: ${asEntered(data.replaces)} struck out, ${data.reason}`,
     }),
   }),
   ...tellEvents(ANSWER_EVENTS, {
-    'question-answered': ({ question, answer, value }) => ({
+    'question-answered': ({ question, answer, value, cylinder, valve }) => ({
       kind: 'answer',
-      text: `“${answer}${ifSaid(', ', value)}” to: ${question.replaceAll('-', ' ')}`,
+      text: `“${answer}${ifSaid(', ', told(value))}${cylinder === undefined ? '' : `, ${cylinder} ${valveSaid(valve ?? '')}`}” to: ${question.replaceAll('-', ' ')}`,
     }),
   }),
 };

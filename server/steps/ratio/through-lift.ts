@@ -1,19 +1,19 @@
-import { formatNumber, formatRatioInterval } from '../../../shared/quantities/format.ts';
-import { fromSi } from '../../../shared/quantities/units.ts';
+import { formatRatioInterval } from '../../../shared/quantities/format.ts';
+import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { CallContext } from '../../call/context.ts';
 import type { ShownSetUp } from '../../call/shown-set-up.ts';
 import { encoderFor } from '../../compute/encode.ts';
 import { rulerOf } from '../../drawings/drawing.ts';
 import { ratioThroughLift as drawThroughLift } from '../../drawings/from-answers/rocker.ts';
+import { bareInches, inches } from '../../mechanics/assessment/common/said.ts';
 import type { ThroughLiftDetail } from '../../mechanics/assessment/ratio/detail.ts';
 import { computation } from '../../mechanics/computations/ratio-through-lift.ts';
 
 const encode = encoderFor(computation.output);
 const TWO = 2;
 
-const length = (si: number, uncertainty: number) =>
-  `${formatNumber(fromSi(si, 'in').value, 3)} ± ${formatNumber(TWO * fromSi(uncertainty, 'in').value, 3)} in`;
+const length = (si: number, uncertainty: number) => `${bareInches(si)} ± ${inches(TWO * uncertainty)}`;
 
 function figuresComponents({ result }: ThroughLiftDetail): Component[] {
   if (result === undefined) return [];
@@ -42,7 +42,7 @@ function drawingComponents({ input, result }: ThroughLiftDetail): Component[] {
   if (input === undefined || result === undefined) return [];
   const drawn = drawThroughLift(input, encode(result, 'inch'), {
     id: 'drawing-through-lift',
-    ruler: rulerOf('inch'),
+    ruler: rulerOf(spokenUnits()),
   });
   return drawn.map((data) => ({ template: '/parts/drawing', data }));
 }

@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
 import {
   ALIGNMENTS,
   LASH_STATES,
@@ -5,9 +6,10 @@ import {
   LOBE_SOURCES,
   RESTS_ON,
   SPRINGS,
-  VALVES,
 } from '../../../shared/schemas/words.ts';
 import type { DialData } from '../../../views/parts/dial.examples.ts';
+import type { CallContext } from '../../call/context.ts';
+import { valveWords } from '../../call/valve-words.ts';
 import { NO_ROWS, type WorksheetRows } from '../../call/worksheet-rows.ts';
 import { dial } from '../../drawings/dial.ts';
 import { rulerOf } from '../../drawings/drawing.ts';
@@ -16,7 +18,6 @@ import { SET_UP_LABELS } from './set-up-fields.ts';
 const boxes = ({ 'not-said': _, ...words }: Readonly<Record<string, string>>) => Object.values(words);
 
 const CHOICES = [
-  { label: SET_UP_LABELS.valve, boxes: boxes(VALVES) },
   { label: SET_UP_LABELS['method.spring'], boxes: boxes(SPRINGS) },
   { label: SET_UP_LABELS['method.lifter'], boxes: boxes(LIFTERS) },
   { label: SET_UP_LABELS['method.lash'], boxes: boxes(LASH_STATES) },
@@ -53,18 +54,23 @@ function picture(
 }
 
 /** The method as boxes, rows for the passes, and the dial both ways round. */
-export const ratioRows = (): WorksheetRows => ({
+export const ratioRows = (context: CallContext): WorksheetRows => ({
   ...NO_ROWS,
-  choices: CHOICES,
+  choices: [{ label: SET_UP_LABELS.valve, boxes: boxes(valveWords(context)) }, ...CHOICES],
   blanks: BLANKS,
   passes: PASSES,
   dials: [
-    picture('dial-lifter', 'At the lifter: the plunger goes in', 'clockwise', '4 turns 82 = .482 in'),
+    picture(
+      'dial-lifter',
+      'At the lifter: the plunger goes in',
+      'clockwise',
+      inSpoken('4 turns 82 = .482 in'),
+    ),
     picture(
       'dial-valve',
       'At the valve: the hand runs backwards',
       'anticlockwise',
-      '4 turns 82 = .482 in; the figure under the hand is 18',
+      inSpoken('4 turns 82 = .482 in; the figure under the hand is 18'),
     ),
   ],
 });

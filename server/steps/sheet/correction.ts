@@ -3,7 +3,7 @@ import { correctionForm, standsAs } from '../../call/correction-form.ts';
 import { formComponent } from '../../call/forms.ts';
 import { entryCorrection } from '../../call/step-correction.ts';
 import { notFound } from '../../problems/failure.ts';
-import { replaceSheetReading } from '../../records/sheet/sheet-readings.ts';
+import { replaceSheetReading } from '../../records/sheet/replace-reading.ts';
 import { gaugedField } from '../../web/forms/gauged-field.ts';
 
 const LABELS = { reading: 'Reading as it should be' };
@@ -21,6 +21,7 @@ export const sheetCorrection = entryCorrection({
     const form = correctionForm({
       name: 'correct-sheet',
       action: `${context.base}/sheet/readings/${id}`,
+      schema: correctSheetReading,
       back: `${context.base}/steps/sheet`,
       labels: LABELS,
       slots: (shown) => [

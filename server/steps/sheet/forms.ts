@@ -3,7 +3,7 @@ import { defined } from '../../../shared/defined.ts';
 import { type NewSheetReadings, oneValve, pasteSheet, SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import { keysOf } from '../../../shared/schemas/words.ts';
 import { refuseTurning } from '../../assessment/stops/refuse-turning.ts';
-import { freeForm, type StepForm, stepForm } from '../../call/step-form.ts';
+import { freeForm, type StepForm, spokenIn, stepForm } from '../../call/step-form.ts';
 import { keepPasted, lookAtPasted, sayFault } from '../../records/sheet/paste-sheet.ts';
 import { asLength, dialOf } from '../../records/sheet/said-in-turns.ts';
 import { keepSheetReadings } from '../../records/sheet/sheet-readings.ts';
@@ -56,7 +56,8 @@ const gridForm = freeForm({
   path: '/sheet/grid',
   run: async ({ tx, principal, call, req }) => {
     const newest = await dialOf(tx, principal, call.buildId, undefined);
-    const { names, read } = readGrid(req.fields, req.fields.perTurn?.trim() ? undefined : newest);
+    const { lengths } = await spokenIn(tx, principal, call);
+    const { names, read } = readGrid(req.fields, req.fields.perTurn?.trim() ? undefined : newest, lengths);
     const typed = req.fields;
     if (names.length === 0) return { faults: [NOTHING_TYPED], typed };
     if (!read.ok) return { faults: read.faults, typed };

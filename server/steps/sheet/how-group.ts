@@ -1,3 +1,5 @@
+import { inSpoken } from '../../../shared/quantities/authored.ts';
+import { formatQuantity } from '../../../shared/quantities/format.ts';
 import { SHEET_ARMS, TOOLS } from '../../../shared/schemas/sheet.ts';
 import { LIFTERS, SPRINGS } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
@@ -17,8 +19,12 @@ export const HOW = {
   arms: 'Arms',
 };
 
-/** Under a stop nothing is read on the engine: what is entered was read with the arms before. */
-const ARMS_BEFORE = { before: SHEET_ARMS.before };
+/**
+ * Under a stop nothing is read on the engine: what is entered was read with the arms before. What was typed before the
+ * stop came up stays as it was said.
+ */
+const armsOf = (context: CallContext, { typed }: FormState): Partial<typeof SHEET_ARMS> =>
+  isStopped(context) && typed.arms !== 'these' ? { before: SHEET_ARMS.before } : SHEET_ARMS;
 
 const isFaulty = (shown: FormState, names: readonly string[]) =>
   shown.faults.some(({ field }) => names.some((name) => field === name || field.startsWith(`${name}.`)));
@@ -42,8 +48,8 @@ function dialField({ setUps }: CallContext, shown: FormState): Component {
     optional: true,
     hint:
       newest === undefined
-        ? 'For readings in turns: “5 turns 66”. .100 on the usual dial.'
-        : `For readings in turns. Left out: ${newest.value} ${newest.unit}, as the newest set-up.`,
+        ? inSpoken('For readings in turns: “5 turns 66”. .100 on the usual dial.')
+        : `For readings in turns. Left out: ${formatQuantity({ value: newest.value, unit: newest.unit })}, as the newest set-up.`,
   });
 }
 
@@ -72,7 +78,7 @@ export function howGroup(
       selectField(shown, 'columns.lobe-lift.tool', HOW['columns.lobe-lift.tool'], TOOLS, AS_REST),
       selectField(shown, 'columns.gaps.tool', HOW['columns.gaps.tool'], TOOLS, AS_REST),
       dialField(context, shown),
-      selectField(shown, 'arms', HOW.arms, isStopped(context) ? ARMS_BEFORE : SHEET_ARMS),
+      selectField(shown, 'arms', HOW.arms, armsOf(context, shown)),
       ...more,
     ],
   };

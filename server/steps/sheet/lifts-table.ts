@@ -1,6 +1,8 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import type { CellInput, TableCell, TableData } from '../../../views/parts/table.examples.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
+import { cardId } from '../../call/question-form.ts';
 import { inches } from '../../mechanics/assessment/common/said.ts';
 import type { SheetKindName, Spring } from '../../mechanics/assessment/evidence.ts';
 import type { SheetCellDetail, SheetRowDetail } from '../../mechanics/assessment/sheet/detail.ts';
@@ -9,7 +11,7 @@ import { cellOf, ON_SPRING, RATIO_ON, sayCell, sayPasses, sayRatio } from './she
 
 /** What a figure is asked while nobody has looked, with the way to its card; of a whole column it stands above alone. */
 function asksOf(
-  { assessment, base }: CallContext,
+  { assessment }: CallContext,
   row: SheetRowDetail,
   { entryIds }: SheetCellDetail,
 ): NonNullable<TableCell['asks']> {
@@ -22,12 +24,14 @@ function asksOf(
         answered?.found !== false &&
         restsOn.some((entry) => entryIds.includes(entry)),
     )
-    .map(({ question, at }) => ({ text: question.ask, href: `${base}/steps/sheet#question-${at}` }));
+    .map(({ question, at }) => ({ text: question.ask, href: `#${cardId(at)}` }));
 }
 
 function leftOut({ record }: CallContext, { apart }: SheetCellDetail): string {
   const out = record.sheetReadings.filter(({ id }) => apart.some(({ entryId }) => entryId === id));
-  return out.length === 0 ? '' : `left out: ${out.map(({ reading }) => reading.readAs).join(', ')}`;
+  return out.length === 0
+    ? ''
+    : `left out: ${out.map(({ reading }) => asEntered(reading.readAs)).join(', ')}`;
 }
 
 function figureCell(context: CallContext, row: SheetRowDetail, cell: SheetCellDetail | undefined): TableCell {

@@ -1,4 +1,6 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
+import { valveSaid } from '../../../shared/schemas/words.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import type { PastedQuestion } from '../../assessment/sheet/pasted.ts';
 import type { Look } from '../../records/sheet/paste-sheet.ts';
@@ -36,9 +38,9 @@ export function lookTable({ readings }: Look, asked: readonly PastedQuestion[]):
     rows: readings.map((each) => ({
       cells: [
         String(each.line),
-        `${each.cylinder} ${each.valve}`,
+        `${each.cylinder} ${valveSaid(each.valve)}`,
         SHEET_KINDS[each.kind],
-        { text: each.reading.readAs, why: asksOf(each) },
+        { text: asEntered(each.reading.readAs), why: asksOf(each) },
         each.already === undefined ? '' : `${each.already}; a second pass`,
       ],
     })),

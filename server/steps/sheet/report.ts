@@ -1,5 +1,6 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
-import { VALVES } from '../../../shared/schemas/words.ts';
+import { sideOfValve, VALVES } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { Fact } from '../../../views/parts/facts.examples.ts';
 import { springsOf } from '../../assessment/sheet/of-sheet.ts';
@@ -12,6 +13,7 @@ import {
   runComponents,
   saidComponents,
   sectionComponent,
+  withAsksAbove,
   withoutNote,
   withoutTable,
 } from '../../call/report-parts.ts';
@@ -20,11 +22,13 @@ import { subjectSaid } from '../../mechanics/assessment/common/said.ts';
 import type { Side, Spring } from '../../mechanics/assessment/evidence.ts';
 import type { SheetDetail } from '../../mechanics/assessment/sheet/detail.ts';
 import { ofArm, ofPlace } from '../../mechanics/assessment/sheet/swap-said.ts';
+import { stillStanding } from '../../records/corrections/entries.ts';
 import { drawingComponent, tableComponent } from '../../web/components.ts';
 import { perValveDrawings } from './bars.ts';
 import { liftsTable } from './lifts-table.ts';
 import { signed } from './sheet-tables.ts';
 import { ON_SPRING } from './sheet-text.ts';
+import { rawReadings } from './takeover.ts';
 
 const SIDES: readonly Side[] = ['intake', 'exhaust'];
 
@@ -33,11 +37,11 @@ function struckOnes({ record: { sheetReadings } }: CallContext): string[] {
   return sheetReadings.flatMap((old) => {
     const later = sheetReadings.find(({ id }) => id === old.replacedBy);
     if (later === undefined) return [];
-    const what = `${SHEET_KINDS[old.kind]} ${valveName(old)}: ${old.reading.readAs}`;
+    const what = `${SHEET_KINDS[old.kind]} ${valveName(old)}: ${asEntered(old.reading.readAs)}`;
     return [
       later.struck
         ? `${what}, struck out by ${later.by}: ${later.reason}`
-        : `${what}, now ${later.reading.readAs} by ${later.by}: ${later.reason}`,
+        : `${what}, now ${asEntered(later.reading.readAs)} by ${later.by}: ${later.reason}`,
     ];
   });
 }
@@ -46,12 +50,13 @@ function struckOnes({ record: { sheetReadings } }: CallContext): string[] {
 function liftsComponents(context: CallContext, sheet: SheetDetail, spring: Spring): Component[] {
   // An empty row says nothing on paper, and a gap is told with what the ratio does.
   const rows = sheet.rows.filter(({ cells }) => cells.some(({ kind }) => kind.endsWith('lift')));
-  const read = SIDES.map((side) => ({ side, own: rows.filter(({ valve }) => valve === side) })).filter(
-    ({ own }) => own.length > 0,
-  );
+  const read = SIDES.map((side) => ({
+    side,
+    own: rows.filter(({ valve }) => sideOfValve(valve) === side),
+  })).filter(({ own }) => own.length > 0);
   const tables = read.map(({ side, own }, index) => {
     const caption = `${VALVES[side]} valves, ${ON_SPRING[spring]}, inches`;
-    const table = filledColumns({ ...liftsTable(context, own, spring), caption });
+    const table = filledColumns(withAsksAbove({ ...liftsTable(context, own, spring), caption }));
     // The note is about both tables: it stands below the first alone.
     return tableComponent(index > 0 ? withoutNote(table) : table);
   });
@@ -70,9 +75,19 @@ function neededFor({ assessment }: CallContext): string[] {
     );
 }
 
-/** Questions with the valve or the side that they are about, each with what settles it. */
+/** Questions with the valve or the side that they are about, each with what settles it or what was answered. */
 const askedOf = (questions: readonly AssessedQuestion[]): string[] =>
-  questions.map(({ about, ask, test }) => `${subjectSaid(about)}: ${ask} ${test}`);
+  questions.map(
+    ({ about, ask, test, answered }) =>
+      `${subjectSaid(about)}: ${ask} ${answered === undefined ? test : `Answered: ${answered.answer}.`}`,
+  );
+
+/** Every reading as it was read, also where a row has several of one kind. */
+const asReadFacts = ({ record }: CallContext): Fact[] =>
+  rawReadings(stillStanding(record.sheetReadings)).map(({ label = '', text }) => ({
+    label: label.replace(/:$/, ''),
+    value: text,
+  }));
 
 /** The figures behind what the swaps decide; their sentences stand at the head of the sheet. */
 const swapFacts = ({ swaps }: SheetDetail): Fact[] =>
@@ -92,14 +107,16 @@ export function sheetReport(context: CallContext): Component[] {
   if (context.record.sheetReadings.length === 0) return [];
   const { sheet } = context.assessment.details;
   // What a short gap asks is said by its stop, at the head of the sheet.
-  const open = questionsOf(context, 'sheet').filter(
-    ({ code, answered }) => code !== 'gap-short' && answered?.found !== false,
-  );
+  const all = questionsOf(context, 'sheet');
+  const open = all.filter(({ code, answered }) => code !== 'gap-short' && answered?.found !== false);
+  const answered = all.filter((each) => each.answered !== undefined && !open.includes(each));
   const slots = [
     ...saidComponents('Asked of these figures', askedOf(open)),
+    ...saidComponents('Asked and answered', askedOf(answered)),
     ...saidComponents('Still needed', neededFor(context)),
     ...runComponents('Swap tests', swapFacts(sheet)),
     ...springsOf(sheet).flatMap((spring) => liftsComponents(context, sheet, spring)),
+    ...runComponents('Every reading, as read', asReadFacts(context)),
     ...saidComponents('Struck out or replaced on the sheet', struckOnes(context)),
   ];
   return slots.length === 0 ? [] : [sectionComponent('Every valve', slots)];

@@ -1,9 +1,18 @@
-import { SHEET_KINDS, type SheetKind } from '../../../shared/schemas/sheet.ts';
-import { keysOf, VALVES } from '../../../shared/schemas/words.ts';
+import { inSpoken } from '../../../shared/quantities/authored.ts';
+import { toldIn } from '../../../shared/quantities/spoken-units.ts';
+import {
+  columnOf,
+  oneValve,
+  pasteSheet,
+  SHEET_KINDS,
+  type SheetKind,
+} from '../../../shared/schemas/sheet.ts';
+import { keysOf, sideOfValve } from '../../../shared/schemas/words.ts';
 import { type Order, rowsInOrder } from '../../assessment/sheet/of-sheet.ts';
 import type { CallContext } from '../../call/context.ts';
 import type { PageForm } from '../../call/forms.ts';
 import { isStopped } from '../../call/under-stop.ts';
+import { valveWords } from '../../call/valve-words.ts';
 import type { Side } from '../../mechanics/assessment/evidence.ts';
 import type { SheetDetail, SheetRowDetail } from '../../mechanics/assessment/sheet/detail.ts';
 import { newestDial } from '../../records/sheet/said-in-turns.ts';
@@ -21,12 +30,12 @@ const fieldOf = (kind: SheetKind): string => `figures.${kind}`;
 export function nextValve(sheet: SheetDetail, order: Order): { cylinder: number; valve: string } {
   const rows = rowsInOrder(sheet, order);
   const isRead = (row: SheetRowDetail) => cellOf(row, 'valve-lift') !== undefined;
-  const read = (side: Side) => rows.filter((row) => row.valve === side && isRead(row)).length;
+  const read = (side: Side) => rows.filter((row) => sideOfValve(row.valve) === side && isRead(row)).length;
   const alone = (['intake', 'exhaust'] as const).find(
     (side) => read(side) > 1 && read(side === 'intake' ? 'exhaust' : 'intake') === 0,
   );
   const left = rows.filter((row) => !isRead(row));
-  const next = left.find(({ valve }) => valve === alone) ?? left[0];
+  const next = left.find(({ valve }) => sideOfValve(valve) === alone) ?? left[0];
   return { cylinder: next?.cylinder ?? sheet.orders[order][0] ?? 1, valve: next?.valve ?? 'intake' };
 }
 
@@ -45,25 +54,31 @@ export function oneValveForm(context: CallContext, sheet: SheetDetail, order: Or
         ...(bench ? { big: true } : {}),
       }),
     );
-  const [lobe, valve, lash, preload, ...gaps] = keysOf(SHEET_KINDS);
+  const { kinds: without } = context.assessment.details.gear;
+  const kinds = keysOf(SHEET_KINDS).filter((kind) => !without.includes(kind));
+  const gaps = kinds.filter((kind) => columnOf(kind) === 'gaps');
+  const lifts = kinds.filter((kind) => columnOf(kind) !== 'gaps');
   return {
     name: 'valve',
     action: `${context.base}/sheet`,
     title: isStopped(context) ? 'What was read with the arms before' : 'One valve at a time',
     labels,
+    schema: oneValve,
     hidden: { order },
     initial: { ...lastHow(context), cylinder: String(next.cylinder), valve: next.valve },
     groups: (shown) => [
       {
         columns: true,
-        hint: 'What is left empty is not read. Between two gauges: “more than .024, less than .028”.',
+        hint: inSpoken(
+          'What is left empty is not read. Between two gauges: “more than .024, less than .028”.',
+        ),
         slots: [
           numberField(shown, 'cylinder', ONE.cylinder, {
             inputmode: 'numeric',
             ...(bench ? { big: true } : {}),
           }),
-          selectField(shown, 'valve', ONE.valve, VALVES),
-          ...figures(shown, [lobe, ...[valve, lash, preload].filter((kind) => kind !== undefined)]),
+          selectField(shown, 'valve', ONE.valve, valveWords(context)),
+          ...figures(shown, lifts),
         ],
       },
       {
@@ -85,8 +100,9 @@ export function pasteForm(context: CallContext, order: Order, looked: boolean): 
     action: `${context.base}/sheet/paste`,
     title: 'Paste rows of a spreadsheet',
     labels: { ...HOW, ...PASTE },
+    schema: pasteSheet,
     hidden: { order },
-    initial: lastHow(context),
+    initial: { ...lastHow(context), unit: toldIn('in') },
     groups: (shown) => [
       {
         slots: [

@@ -1,4 +1,6 @@
-import { SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
+import { inSpoken } from '../../../shared/quantities/authored.ts';
+import { toldIn } from '../../../shared/quantities/spoken-units.ts';
+import { newSheetReadings, SHEET_CAN_BE, SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import { SPRINGS } from '../../../shared/schemas/words.ts';
 import { type Order, rowsInOrder } from '../../assessment/sheet/of-sheet.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
@@ -7,7 +9,7 @@ import type { SheetKindName, Spring } from '../../mechanics/assessment/evidence.
 import type { SheetDetail, SheetRowDetail } from '../../mechanics/assessment/sheet/detail.ts';
 import { newestDial } from '../../records/sheet/said-in-turns.ts';
 import { tableComponent } from '../../web/components.ts';
-import { fieldId } from '../../web/forms/fields.ts';
+import { asksOf, fieldId, rangeText } from '../../web/forms/fields.ts';
 import { cellField } from './grid-fields.ts';
 import { HOW, howGroup, lastHow } from './how-group.ts';
 import { liftsTable } from './lifts-table.ts';
@@ -17,11 +19,11 @@ const isSpring = (text: string | undefined): text is Spring =>
   text !== undefined && Object.hasOwn(SPRINGS, text);
 
 /** Every valve of the engine, also before anything was read. */
-export function gridRows(sheet: SheetDetail, order: Order): SheetRowDetail[] {
+function gridRows(sheet: SheetDetail, order: Order): SheetRowDetail[] {
   const rows = rowsInOrder(sheet, order);
   if (rows.length > 0) return rows;
   return sheet.orders[order].flatMap((cylinder) =>
-    (['intake', 'exhaust'] as const).map((valve) => ({
+    sheet.names.map((valve) => ({
       cylinder,
       valve,
       cells: [],
@@ -53,11 +55,14 @@ export function gridForm(context: CallContext, sheet: SheetDetail, order: Order)
     name: 'grid',
     action: `${context.base}/sheet/grid`,
     labels,
+    schema: newSheetReadings,
     hidden: { order },
     initial: lastHow(context),
     groups: (shown) => [
       {
-        hint: 'A figure typed in is one more pass; what is left empty is not read. Arrow keys go from cell to cell. Between two gauges: “more than .024, less than .028”.',
+        hint: inSpoken(
+          'A figure typed in is one more pass; what is left empty is not read. Arrow keys go from cell to cell. Between two gauges: “more than .024, less than .028”.',
+        ),
         slots: [
           tableComponent(
             liftsTable(context, rows, spring, (row, kind) => {
@@ -69,9 +74,11 @@ export function gridForm(context: CallContext, sheet: SheetDetail, order: Order)
                 label: nameOf(row, kind),
                 value: shown.typed[name] ?? '',
                 reads: 'length',
-                unit: 'in',
+                unit: toldIn('in'),
+                canBe: rangeText(SHEET_CAN_BE[kind]),
                 ...(dial === undefined ? {} : { perTurn: `${dial.value} ${dial.unit}` }),
                 ...(error === undefined ? {} : { error }),
+                ...asksOf(shown, name),
                 ...(kind === 'valve-lift' && valveName(row) === valveName(next) && shown.faults.length === 0
                   ? { autofocus: true }
                   : {}),

@@ -1,7 +1,8 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
-import { bareInches } from '../../mechanics/assessment/common/said.ts';
+import { inches } from '../../mechanics/assessment/common/said.ts';
 import type { SheetSwapDetail } from '../../mechanics/assessment/sheet/detail.ts';
 import { ofArm, ofPlace } from '../../mechanics/assessment/sheet/swap-said.ts';
 import { allowance } from '../../mechanics/kit/allowances.ts';
@@ -9,7 +10,7 @@ import { tableComponent } from '../../web/components.ts';
 import { ON_SPRING } from './sheet-text.ts';
 
 /** `+.035 in` */
-export const signed = (si: number): string => `${si > 0 ? '+' : ''}${bareInches(si)} in`;
+export const signed = (si: number): string => `${si > 0 ? '+' : ''}${inches(si)}`;
 
 /** What the swaps on record decide, each in the sentence of its judgement. */
 export function swapsComponents({ assessment }: CallContext): Component[] {
@@ -34,7 +35,7 @@ export function swapsComponents({ assessment }: CallContext): Component[] {
           told(swap),
         ],
       })),
-      note: `A difference counts past ${bareInches(allowance('odd-beyond'))} in. Both arms on both valves, read the same way.`,
+      note: `A difference counts past ${inches(allowance('odd-beyond'))}. Both arms on both valves, read the same way.`,
     }),
   ];
 }
@@ -57,9 +58,9 @@ export function readingsComponents({ record, base }: CallContext): Component[] {
             valveName(each),
             `${SHEET_KINDS[each.kind]}${each.arms === 'before' ? ', arms before' : ''}`,
             each.replacedBy === undefined && !each.struck
-              ? { text: each.reading.readAs, href: `${base}/sheet/readings/${each.id}` }
+              ? { text: asEntered(each.reading.readAs), href: `${base}/sheet/readings/${each.id}` }
               : {
-                  text: `${each.struck ? 'struck: ' : 'replaced: '}${each.reading.readAs}`,
+                  text: `${each.struck ? 'struck: ' : 'replaced: '}${asEntered(each.reading.readAs)}`,
                   ...(each.reason === '' ? {} : { why: each.reason }),
                 },
             each.by,

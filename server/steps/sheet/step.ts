@@ -1,4 +1,4 @@
-import type { CallContext } from '../../call/context.ts';
+import { type CallContext, valveName } from '../../call/context.ts';
 import { defineStep } from '../../call/step.ts';
 import { isStopped } from '../../call/under-stop.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
@@ -20,10 +20,9 @@ function valvesToRead(context: CallContext): string[] {
     happened(context.events, SHEET_EVENTS['sheet-readings-kept'])
   )
     return [];
-  return Array.from({ length: cylinders }, (_, index) => [
-    `${index + 1} intake`,
-    `${index + 1} exhaust`,
-  ]).flat();
+  return Array.from({ length: cylinders }, (_, index) =>
+    context.assessment.details.sheet.names.map((valve) => valveName({ cylinder: index + 1, valve })),
+  ).flat();
 }
 
 /** Every valve, one after the other. */

@@ -1,3 +1,4 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { SHEET_KINDS } from '../../../shared/schemas/sheet.ts';
 import { keysOf } from '../../../shared/schemas/words.ts';
 import { gapJudgements } from '../../assessment/sheet/of-sheet.ts';
@@ -8,7 +9,7 @@ import { stillStanding } from '../../records/corrections/entries.ts';
 import type { SheetReading } from '../../records/sheet/sheet-table.ts';
 
 /** Kind by kind and side by side: `1: .847; 8: .846`, in the order in which the valves were read. */
-function rawReadings(standing: readonly SheetReading[]): TakeoverItem[] {
+export function rawReadings(standing: readonly SheetReading[]): TakeoverItem[] {
   return keysOf(SHEET_KINDS).flatMap((kind) => {
     const read = standing.filter((each) => each.kind === kind);
     const wayOf = ({ valve, spring, arms }: SheetReading) => `${valve} ${spring} ${arms}`;
@@ -21,7 +22,7 @@ function rawReadings(standing: readonly SheetReading[]): TakeoverItem[] {
         card: 'raw',
         label: `${SHEET_KINDS[kind]}, ${first?.valve ?? ''}${on}${before}:`,
         text: listed(
-          these.map((each) => `${each.cylinder}: ${each.reading.readAs}`),
+          these.map((each) => `${each.cylinder}: ${asEntered(each.reading.readAs)}`),
           '; ',
         ),
       };

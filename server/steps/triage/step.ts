@@ -11,7 +11,7 @@ export const triageStep = defineStep({
   name: 'triage',
   key: '1',
   words: {
-    title: 'Ask before anything is turned',
+    title: 'Settle this before anything is turned',
     link: 'First question',
     say: 'Does it run, has it run, or is it apart? Did anything hit, bend, come loose or turn tight?',
     how: 'Look before you turn anything: bent pushrods, a loose rocker, a tight spot, metal in the oil.',

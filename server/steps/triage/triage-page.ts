@@ -1,6 +1,7 @@
 import { CONTACT, ENGINE_STATES } from '../../../shared/schemas/words.ts';
 import type { CallContext } from '../../call/context.ts';
 import { formComponent, type PageForm, type RejectedForm, type StepBody } from '../../call/forms.ts';
+import { notCoveredComponents } from '../../call/not-covered.ts';
 import { isStopped } from '../../call/under-stop.ts';
 import { cautionComponent } from '../../web/components.ts';
 import { choiceField } from '../../web/forms/fields.ts';
@@ -34,6 +35,10 @@ export function triagePage(context: CallContext, rejected: RejectedForm | undefi
   };
   return {
     forms: [form],
-    slots: [...(isStopped(context) ? [] : [cautionComponent(TURNING)]), formComponent(form, rejected)],
+    slots: [
+      ...(isStopped(context) ? [] : [cautionComponent(TURNING)]),
+      formComponent(form, rejected),
+      ...notCoveredComponents(context),
+    ],
   };
 }

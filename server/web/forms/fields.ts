@@ -1,9 +1,16 @@
+import { z } from 'zod';
 import { defined } from '../../../shared/defined.ts';
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
+import type { FieldRange } from '../../../shared/quantities/field-range.ts';
+import { readInField } from '../../../shared/quantities/read-in-field.ts';
 import { readNumber } from '../../../shared/quantities/read-number.ts';
-import { type Dimension, type Quantity, type Unit, unitsOf } from '../../../shared/quantities/units.ts';
+import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
+import { answerUnit, type Dimension, type Quantity, type Unit } from '../../../shared/quantities/units.ts';
+import { fieldInfo } from '../../../shared/schemas/field-info.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { FieldData } from '../../../views/parts/field.examples.ts';
-import type { Fields, FormFault } from './read-form.ts';
+import { pickName, pickValue } from './picked-reading.ts';
+import { type Fields, type FormFault, schemaAt } from './read-form.ts';
 
 /** A form being shown: the text of its fields, and what was wrong with them. */
 export interface FormState {
@@ -11,6 +18,8 @@ export interface FormState {
   readonly faults: readonly FormFault[];
   /** The name of the form, where a page has several: it goes before the ids, so that each stands once. */
   readonly prefix?: string;
+  /** What reads it: its fields know from there what they can be. */
+  readonly schema?: z.ZodObject;
 }
 
 export const FRESH: FormState = { typed: {}, faults: [] };
@@ -24,11 +33,24 @@ function errorOf(shown: FormState, name: string, label: string): string | undefi
   return own.length === 0 ? undefined : own.map((fault) => `${label} ${fault.detail}`).join('. ');
 }
 
+/** The readings of an entry to pick from, where it came back with several. */
+export function asksOf(shown: FormState, name: string): Pick<FieldData, 'asks'> {
+  const ambiguities = shown.faults.find((fault) => fault.field === name)?.ambiguities ?? [];
+  if (ambiguities.length === 0) return {};
+  const picked = shown.typed[pickName(name)];
+  const asks = ambiguities.map((each) => ({
+    value: pickValue(each),
+    label: each.readAs,
+    picked: pickValue(each) === picked,
+  }));
+  return { asks: { id: `${fieldId(name, shown)}-as`, name: pickName(name), readings: asks } };
+}
+
 const withError = (error: string | undefined) => (error === undefined ? {} : { error });
 
 /** What else a field can have, beside its name, what was typed and what was wrong. */
 export type Extra = Partial<
-  Omit<FieldData, 'id' | 'name' | 'label' | 'value' | 'error' | 'echo' | 'perTurn'>
+  Omit<FieldData, 'id' | 'name' | 'label' | 'value' | 'error' | 'echo' | 'perTurn' | 'canBe' | 'asks'>
 >;
 
 /** A field of words. */
@@ -44,19 +66,27 @@ export function textField(shown: FormState, name: string, label: string, extra: 
   return { template: '/parts/field', data };
 }
 
+/** What a field can be, as its schema has it. */
+function rangeOf({ schema }: FormState, name: string): FieldRange | undefined {
+  const at = schema === undefined ? undefined : schemaAt(schema, name.split('.'));
+  const info = at instanceof z.ZodType ? fieldInfo.get(at) : undefined;
+  return info?.control === 'quantity' ? info.canBe : undefined;
+}
+
+/** `least most`, in SI, for the line that says how an entry is read while it is typed. */
+export const rangeText = ({ least, most, orZero }: FieldRange): string =>
+  `${least} ${most}${orZero === true ? ' 0' : ''}`;
+
 /** How an entry is understood, for the line below its field. */
 function echoOf(
   text: string,
-  dimension: Dimension | 'ratio',
-  assume: Unit | undefined,
-  perTurn?: Quantity,
+  dimension: Dimension,
+  { assume, perTurn, range }: { assume?: Unit; perTurn?: Quantity; range?: FieldRange },
 ): string {
   if (text.trim() === '') return '';
-  const read = readNumber(text, {
-    kind: dimension,
-    ...defined({ assume, perTurn }),
-  });
-  return read.ok ? read.readAs : '';
+  const options = { kind: dimension, ...defined({ assume, perTurn }) };
+  const read = range === undefined ? readNumber(text, options) : readInField(text, { ...options, range });
+  return read.ok ? asEntered(read.readAs) : '';
 }
 
 /**
@@ -68,10 +98,15 @@ export function quantityField(
   name: string,
   label: string,
   dimension: Dimension,
-  extra: Extra & { readonly assume?: Unit; readonly perTurn?: Quantity; readonly echo?: string } = {},
+  extra: Extra & {
+    readonly assume?: Unit;
+    readonly perTurn?: Quantity;
+    readonly echo?: string;
+    readonly range?: FieldRange;
+  } = {},
 ): Component {
-  const { assume: given, perTurn, echo, ...rest } = extra;
-  const assume = given ?? unitsOf(dimension)[0];
+  const { assume: given, perTurn, echo, range = rangeOf(shown, name), ...rest } = extra;
+  const assume = given ?? answerUnit(dimension, spokenUnits());
   const value = shown.typed[name] ?? '';
   const data: FieldData = {
     id: fieldId(name, shown),
@@ -81,8 +116,10 @@ export function quantityField(
     ...defined({ unit: assume }),
     reads: dimension,
     ...(perTurn === undefined ? {} : { perTurn: `${perTurn.value} ${perTurn.unit}` }),
-    echo: echo ?? echoOf(value, dimension, assume, perTurn),
+    ...(range === undefined ? {} : { canBe: rangeText(range) }),
+    echo: echo ?? echoOf(value, dimension, defined({ assume, perTurn, range })),
     ...rest,
+    ...asksOf(shown, name),
     ...withError(errorOf(shown, name, label)),
   };
   return { template: '/parts/field', data };

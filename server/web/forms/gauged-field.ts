@@ -1,4 +1,5 @@
 import { readBetween, sayBounds, saysBetween } from '../../../shared/quantities/read-between.ts';
+import { toldIn } from '../../../shared/quantities/spoken-units.ts';
 import type { Quantity } from '../../../shared/quantities/units.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import { type FormState, quantityField } from './fields.ts';
@@ -12,7 +13,7 @@ export function gaugedField(
 ): Component {
   const text = shown.typed[name] ?? '';
   if (!saysBetween(text)) return quantityField(shown, name, label, 'length', extra);
-  const read = readBetween(text, 'in');
+  const read = readBetween(text, toldIn('in'));
   return quantityField(shown, name, label, 'length', {
     ...extra,
     echo: read.ok ? sayBounds(read.between) : '',

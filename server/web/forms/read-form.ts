@@ -1,9 +1,11 @@
 import { z } from 'zod';
-import type { InputFault } from '../../../shared/problems/faults.ts';
+import { defined } from '../../../shared/defined.ts';
+import type { InputFault, PossibleReading } from '../../../shared/problems/faults.ts';
 import { readNumber } from '../../../shared/quantities/read-number.ts';
-import { type Quantity, type Unit, unitsOf } from '../../../shared/quantities/units.ts';
+import { answerUnit, type Quantity, type Unit, unitsOf } from '../../../shared/quantities/units.ts';
 import { fieldInfo } from '../../../shared/schemas/field-info.ts';
 import { faultsOf } from '../../compute/faults-of.ts';
+import { pickedFrom, pickName } from './picked-reading.ts';
 
 /** A form as it came: field names with dots for what lies inside (`cam.intake.lobeLift`), texts as typed. */
 export type Fields = Readonly<Record<string, string>>;
@@ -23,11 +25,14 @@ export type FormReading<T> =
 export interface FormFault {
   readonly field: string;
   readonly detail: string;
+  /** What was typed there can be read as: the person picks one. */
+  readonly ambiguities?: readonly PossibleReading[];
 }
 
 /** Unit that is meant for a dimension when none is written, in the order trade people write them. */
 function assumedUnit(dimension: Parameters<typeof unitsOf>[0], options: FormOptions): Unit {
   if (dimension === 'length') return options.lengths;
+  if (options.lengths === 'mm') return answerUnit(dimension, 'metric');
   const [first] = unitsOf(dimension);
   if (first === undefined) throw new Error(`no unit for ${dimension}`);
   return first;
@@ -36,6 +41,16 @@ function assumedUnit(dimension: Parameters<typeof unitsOf>[0], options: FormOpti
 function unwrap(schema: z.core.$ZodType): z.core.$ZodType {
   if (schema instanceof z.ZodOptional || schema instanceof z.ZodDefault) return unwrap(schema.def.innerType);
   return schema;
+}
+
+/** The schema of a field by its name, dots and indices among it. */
+export function schemaAt(schema: z.core.$ZodType, path: readonly string[]): z.core.$ZodType | undefined {
+  const [head, ...rest] = path;
+  const at = unwrap(schema);
+  if (head === undefined) return at;
+  if (at instanceof z.ZodArray) return /^\d+$/.test(head) ? schemaAt(at.element, rest) : undefined;
+  const member: z.core.$ZodType | undefined = at instanceof z.ZodObject ? at.shape[head] : undefined;
+  return member === undefined ? undefined : schemaAt(member, rest);
 }
 
 function objectFrom(schema: z.ZodObject, fields: Fields, prefix: string, options: FormOptions): unknown {
@@ -89,11 +104,10 @@ function valueFrom(schema: z.core.$ZodType, fields: Fields, name: string, option
   }
   if (text.trim() === '') return undefined;
   if (info.control === 'quantity') {
-    return {
-      typed: text,
-      assume: assumedUnit(info.dimension, options),
-      ...(info.dimension === 'length' && options.perTurn !== undefined ? { perTurn: options.perTurn } : {}),
-    };
+    const assume = assumedUnit(info.dimension, options);
+    const turns = info.dimension === 'length' ? defined({ perTurn: options.perTurn }) : {};
+    const picked = pickedFrom(text, fields[pickName(name)], { ...info, assume });
+    return picked === undefined ? { typed: text, assume, ...turns } : { typed: text, ...picked };
   }
   return info.control === 'number' ? numberFrom(text) : text;
 }
@@ -114,7 +128,11 @@ export function readForm<Schema extends z.ZodObject>(
   if (parsed.success) return { ok: true, data: parsed.data };
   return {
     ok: false,
-    faults: faultsOf(parsed.error, body).map((fault) => ({ field: fieldOf(fault), detail: fault.detail })),
+    faults: faultsOf(parsed.error, body).map((fault) => ({
+      field: fieldOf(fault),
+      detail: fault.detail,
+      ...defined({ ambiguities: fault.ambiguities }),
+    })),
   };
 }
 

@@ -1,7 +1,7 @@
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import fp from 'fastify-plugin';
 import { InputFaults } from '../../../shared/problems/faults.ts';
-import { Failure } from '../../problems/failure.ts';
+import { Failure, RefusedWith } from '../../problems/failure.ts';
 import { PROBLEMS, type ProblemCode } from '../../problems/registry.ts';
 import { loggablePath } from './request-log.ts';
 
@@ -14,6 +14,7 @@ export interface Problem {
   readonly detail?: string;
   readonly requestId: string;
   readonly errors?: InputFaults['faults'];
+  readonly questions?: readonly object[];
 }
 
 /** Codes of the framework for requests that never reached a route of ours. */
@@ -40,6 +41,8 @@ function codeOf(error: unknown): ProblemCode {
 
 /** The problem that a client is told of; the text of an internal error stays here. */
 function problemOf(error: unknown, requestId: string): Problem {
+  if (error instanceof RefusedWith)
+    return { ...problemOf(error.refusal, requestId), questions: error.questions };
   const code = codeOf(error);
   const { status, title } = PROBLEMS[code];
   const base = { type: `/problems/${code}`, title, status, code, requestId };
@@ -57,7 +60,8 @@ function problemOf(error: unknown, requestId: string): Problem {
 
 export async function sendProblem(reply: FastifyReply, error: unknown): Promise<FastifyReply> {
   const problem = problemOf(error, reply.request.id);
-  if (error instanceof Failure) reply.headers(error.headers);
+  const refusal = error instanceof RefusedWith ? error.refusal : error;
+  if (refusal instanceof Failure) reply.headers(refusal.headers);
   return reply.code(problem.status).type('application/problem+json').send(JSON.stringify(problem));
 }
 

@@ -49,6 +49,16 @@ export const SOUND: Readonly<Record<string, Body>> = {
     pivotToCup: { value: inch(0.925), errorLimit: inch(0.005) },
     nominals: [1.5, 1.6],
   },
+  'follower-ratio': {
+    shut: {
+      toValve: { value: inch(1.44), errorLimit: inch(0.01) },
+      toCam: { value: inch(0.96), errorLimit: inch(0.01) },
+    },
+    open: {
+      toValve: { value: inch(1.42), errorLimit: inch(0.01) },
+      toCam: { value: inch(0.88), errorLimit: inch(0.01) },
+    },
+  },
   'explain-readings': {
     nominals: [1.5, 1.6],
     mark: 1.6,

@@ -147,6 +147,29 @@ export const PARTS: readonly Derived[] = [
       };
     })(),
   },
+  // The lever at each end, its errors in quadrature as above; lift over lift lies between the outer bounds.
+  {
+    name: 'follower-ratio',
+    body: {
+      shut: {
+        toValve: { value: inch(1.5), errorLimit: inch(0.006) },
+        toCam: { value: inch(1), errorLimit: inch(0.006) },
+      },
+      open: {
+        toValve: { value: inch(1.44), errorLimit: inch(0.006) },
+        toCam: { value: inch(0.9), errorLimit: inch(0.006) },
+      },
+    },
+    result: (() => {
+      const at = (ratio: number, cam: number) => {
+        const u = (0.006 / Math.sqrt(3) / cam) * Math.hypot(1, ratio);
+        const half = 1.959963984540054 * u;
+        return { ratio, standardUncertainty: u, interval95: [ratio - half, ratio + half] };
+      };
+      const [shut, open] = [at(1.5, 1), at(1.6, 0.9)];
+      return { shut, open, overall: [shut.interval95[0], open.interval95[1]] };
+    })(),
+  },
   {
     name: 'lift',
     body: { lobeLift: inch(0.3333), ratio: 1.73, lash: inch(0.0185) },

@@ -38,6 +38,12 @@ export const IMPOSSIBLE: readonly Row[] = [
     { '/pivotToCup': { value: inch(0.01), errorLimit: inch(0) } },
     ['/pivotToCup/value', '/pivotToTip/value'],
   ],
+  ['follower-ratio', { '/shut/toCam/errorLimit': inch(0.48) }, ['/shut/toCam/errorLimit']],
+  [
+    'follower-ratio',
+    { '/open/toCam': { value: inch(0.01), errorLimit: inch(0) } },
+    ['/open/toCam/value', '/open/toValve/value'],
+  ],
   ['fastener-for-hole', { '/hole': inch(101) }, ['/hole']],
   ['lift', { '/lash': inch(0.56) }, ['/lash']],
   ['lift', { '/ratio': 101 }, ['/ratio']],

@@ -61,7 +61,7 @@ export const ONE_VALVE: readonly OneValve[] = [
     sentence:
       /the difference stayed on 5 intake, low with both arms\. It is the position, not the arm: lifter, pushrod or set-up of 5 intake/,
     cause: 'position',
-    next: 'said',
+    next: 'swap-pushrods',
   },
   {
     title: 'half goes and half stays',
@@ -71,7 +71,7 @@ export const ONE_VALVE: readonly OneValve[] = [
     verdict: 'both',
     sentence: /the difference is split: \.010 in went with Arm 5, \.010 in stayed on 5 intake\./,
     cause: undefined,
-    next: 'said',
+    next: 'swap-pushrods',
   },
   {
     title: 'the difference is gone since',
@@ -131,7 +131,7 @@ export const ONE_VALVE: readonly OneValve[] = [
     verdict: 'position',
     sentence: /the difference stayed on 5 intake/,
     cause: 'position',
-    next: 'said',
+    next: 'swap-pushrods',
   },
   {
     title: 'no third valve to tell which of the two arms it is',

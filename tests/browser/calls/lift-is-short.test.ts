@@ -51,7 +51,7 @@ describe.each(MODES)('the lift is short, $name', (mode) => {
     expect(await result(bench).locator('.result-none').textContent()).toContain('lash was left in');
     expect(await result(bench).locator('.result-value').count()).toBe(0);
     expect(await bench.page.locator('.headline-lead .headline-sentence').textContent()).toContain(
-      'Not set against the 1.6',
+      'not set against the 1.6',
     );
   });
 
@@ -60,7 +60,7 @@ describe.each(MODES)('the lift is short, $name', (mode) => {
       hasText: 'How much lash was left in?',
     });
     await asked.getByLabel('Yes, the card’s .012 in').check();
-    await asked.getByLabel('In their own words').fill('the feeler was never taken out');
+    await asked.getByLabel('In plain words').fill('the feeler was never taken out');
     await bench.at('.call-pair').press('Keep the answer');
     await desk.press(/^Ratio on the engine/);
     expect(await desk.page.locator('.tape').textContent()).toContain('never taken out, .012 in');

@@ -73,7 +73,7 @@ describe.each(MODES)('a ratio change on an engine that ran, $name', (mode) => {
       expect(text).toContain('.041');
       expect(text).toContain('.060');
       expect(text).toContain('short');
-      expect(await page.locator('main').textContent()).toContain('Do not run it so: room to coil bind');
+      expect(await page.locator('main').textContent()).toContain('Do not run it: room to coil bind');
     }
     await call.picture(desk.page, `ratio-change ${mode.name} desk`);
     await call.picture(bench.page, `ratio-change ${mode.name} phone`);

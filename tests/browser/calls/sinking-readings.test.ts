@@ -35,7 +35,7 @@ describe.each(MODES)('hydraulic readings that sink, $name', (mode) => {
     await desk.press(/^Ratio on the engine/);
     await setUpAtDesk(desk, {
       spring: 'Running spring',
-      lifter: 'Hydraulic, as it is',
+      lifter: 'Hydraulic, not locked',
       lash: 'Taken up to zero',
     });
   });

@@ -97,7 +97,7 @@ describe('a planned ratio while nothing is measured', () => {
     ]);
     // Intake .176 to .204 is not told from .200.
     expect(found.part.headlines[0]?.sentence).toBe(
-      'With the planned 1.6, worst first: room to coil bind on the exhaust valves: short, .171 in ± .014, calculated, against .200 in; room to coil bind on the intake valves: close, .190 in ± .014, calculated, against .200 in. Don’t fit them. Clear: retainer to seal.',
+      'With the planned 1.6, worst first: room to coil bind on the exhaust valves: short, .171 in ± .014, calculated, against .200 in. Room to coil bind on the intake valves: close, .190 in ± .014, calculated, against .200 in. Don’t fit the 1.6. Clear: retainer to seal.',
     );
   });
 });
@@ -202,6 +202,6 @@ describe('gaps', () => {
   });
 
   test('every adjuster is set again: (1 + 1.6) pitches instead of (1 + 1.5), check values 8', () => {
-    expect(of(planned(1.6)).detail.adjusters).toMatch(/2\.60 pitches instead of 2\.50/);
+    expect(of(planned(1.6)).detail.adjusters).toMatch(/2\.60 pitches of its thread instead of 2\.50/);
   });
 });

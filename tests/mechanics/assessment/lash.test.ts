@@ -44,7 +44,7 @@ describe('the lash log: growth over .004 is asked about, common practice, no pub
     expect(again.questions.map(({ code, weight }) => [code, weight])).toEqual([['lash-grew', 'strong']]);
     expect(again.stop.map(({ code, line: at }) => [code, at])).toEqual([['lash-grew-again', 4]]);
     expect(again.headlines[0]?.sentence).toBe(
-      'Lash of 3 exhaust, .023 in now: It grew by .007 in, where .004 in is ordinary. Is something wearing on this valve?',
+      'Lash of 3 exhaust, .023 in now. It grew by .007 in, where .004 in is ordinary. Is something wearing on this valve?',
     );
   });
 

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { goalOf, planOf } from '../../../shared/schemas/goals.ts';
+import { GOALS } from '../../../shared/schemas/words.ts';
 import { buildOf, cleanSetUp, lobe, nothingKnown, passesOf, stamped } from './plain.ts';
 import { read } from './plain-build.ts';
 
@@ -47,8 +49,9 @@ describe('the one thing that is worth most now', () => {
     });
     expect(nextOf(withCall({ goal: 'cam-timing' }))).toMatchObject({ step: 'cam' });
     expect(nextOf(withCall({ goal: 'noise-or-failure' }))).toMatchObject({
-      step: 'adjuster',
-      action: 'lash',
+      step: 'noise',
+      action: 'noise-signs',
+      turns: false,
     });
     const [first] = assess(withCall({ goal: 'clearances-after-a-change' })).missing;
     expect(first).toMatchObject({ step: 'cam', must: true });
@@ -77,7 +80,13 @@ describe('the one thing that is worth most now', () => {
       },
     ];
     expect(nextOf({ ...turnMissed, answers })).toMatchObject({ turns: false });
-    expect(nextOf({ ...turnMissed, answers })?.sentence).toContain('enter that reading again');
+    // By the name that the headline has for it.
+    expect(nextOf({ ...turnMissed, answers })?.sentence).toContain(
+      'Enter passes 1, 2 and 3 of 1 intake again, or strike them out with the reason',
+    );
+    expect(assess({ ...turnMissed, answers }).headlines[0]?.sentence).toContain(
+      'passes 1, 2 and 3 entered again',
+    );
   });
 
   test('then the reading that tells most, and it names the valve', () => {
@@ -108,12 +117,38 @@ describe('the one thing that is worth most now', () => {
     };
     const passes = passesOf('valve-lift', [0.557, 0.557, 0.557], { counted: true });
     const told = buildOf([], { card, passes, arms: [stamped('1.6')] });
-    // One valve says nothing of the others (common practice, no published source).
-    expect(nextOf(told)).toMatchObject({ step: 'sheet', action: 'valves' });
-    expect(nextOf({ ...told, sheet: [read(1, 'intake', 'valve-lift', 0.557)] })).toMatchObject({
-      step: 'notes',
-      turns: false,
-    });
+    const next = nextOf(told);
+    expect(next).toMatchObject({ step: 'notes', action: 'said', turns: false });
+    // The last minute of a call: found, not known, who, by when (common practice, no published source).
+    expect(next?.sentence).toMatch(
+      /^Say what was found\. 1 intake: 1\.60\d ± .*agrees.* Not known: the other valves\. Then who does what by when; write it in the notes\.$/,
+    );
+    const sheet = [read(1, 'intake', 'valve-lift', 0.557)];
+    expect(nextOf({ ...told, sheet })?.sentence).not.toContain('Not known');
+    const notes = [{ id: 'n', line: 99, kind: 'advice', body: 'told', done: false } as const];
+    expect(nextOf({ ...told, notes })).toMatchObject({ action: 'close' });
+  });
+
+  test('what the goal does not need is not asked for: neither centrelines nor lash of the card for a ratio', () => {
+    const bare = buildOf([0.557, 0.557, 0.557]);
+    expect(assess(bare).missing.map(({ id }) => id)).toContain('missing:cam:centrelines');
+    expect(nextOf(bare)).toMatchObject({ action: 'said' });
+  });
+
+  test.each(Object.keys(GOALS).map(goalOf))(
+    '%s: what its answer needs besides is asked by its steps',
+    (goal) => {
+      const { needs, asks } = planOf(goal);
+      const begun = { ...nothingKnown, engine: { cylinders: 8 }, call: { ...nothingKnown.call, goal } };
+      const known = assess({ ...begun, sheet: [read(1, 'intake', 'valve-lift', 0.557)] }).needs;
+      const codes = known.filter(({ step }) => asks.includes(step)).map(({ id }) => id.split(':').at(-1));
+      for (const code of needs === 'all' ? [] : needs) expect(codes).toContain(code);
+    },
+  );
+
+  test('a ratio that was read is no business of a call about the adjusters', () => {
+    const noisy = { ...turnMissed, call: { ...nothingKnown.call, goal: 'adjuster' as const } };
+    expect(nextOf(noisy)).toMatchObject({ step: 'adjuster', action: 'lash' });
   });
 
   test('a closed call has nothing next', () => {

@@ -112,7 +112,7 @@ describe('one reading that speaks against a family all others fit', () => {
     expect(question?.ask).toContain('Roller diameter, 0.35 in, stands alone');
     expect(question?.size).toMatch(/^Without it Sorrel 160-B would stand first, \d+ %\.$/);
     expect(assessment.headlines[0]?.sentence).toContain(
-      'no family is named yet; read the roller diameter again',
+      'no family is named yet. Read the roller diameter again',
     );
     expect(assessment.next?.action).toBe('reading-stands-alone');
   });

@@ -48,6 +48,30 @@ const on = (part: readonly PartEvidence[], more: Partial<Evidence> = {}): Eviden
 const family = (evidence: Evidence) =>
   assess(evidence).headlines.find(({ id }) => id === 'headline:part:family')?.sentence;
 
+describe('no family is named in the headline', () => {
+  test('from one kind of reading, however often it was taken', () => {
+    expect(family(on(HOLES))).toBe('The part: no family is named from one kind of reading.');
+  });
+
+  test('below the chance from which one is told: many families go with a hole and a width', () => {
+    expect(family(on(AWAITED))).toBe('The part: no family is likely enough to be named yet.');
+    expect(assess(on(AWAITED)).details.parts[0]?.ranking?.candidates[0]?.probability).toBeLessThan(0.5);
+  });
+
+  test('against the lengths of its own arms: 1.365 over .910 is 1.50, and it is sold as a 1.6', () => {
+    const families = FAMILIES.filter(({ code }) => code === 'DEMO-SOR-160-B').map((each) => {
+      const { 'pivot-to-tip': _, 'pivot-to-cup': __, ...sizes } = each.sizes;
+      return { ...each, sizes };
+    });
+    const others = SORREL.filter(({ kind }) => !kind.startsWith('pivot-to-'));
+    expect(family(on(others, { families }))).toMatch(/Sorrel 160-B stands first/);
+    const lengths = [sized('pivot-to-tip', 1.365), sized('pivot-to-cup', 0.91)];
+    expect(family(on([...others, ...lengths], { families }))).toMatch(
+      /^The part: no family is named: Sorrel 160-B fits best otherwise, but it is a 1\.6, and by its arm lengths the part is about 1\.50, 1\.4\d to 1\.5\d\. Measure both lengths once more\.$/,
+    );
+  });
+});
+
 describe('the part against the catalogue', () => {
   test('a part as it was made stands first, with its chance and that of none of these', () => {
     expect(family(on(SORREL))).toMatch(

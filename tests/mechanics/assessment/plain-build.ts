@@ -3,9 +3,9 @@ import type {
   SetUpEvidence,
   SheetEvidence,
   SheetKindName,
-  Side,
 } from '../../../server/mechanics/assessment/evidence.ts';
 import { IN, LBF, LBF_PER_IN } from '../../../server/mechanics/kit/si.ts';
+import type { ValveName } from '../../../shared/schemas/words.ts';
 
 /** An eight-cylinder engine with invented figures that fit together: lobe .350, rockers sold as 1.6, solid lifters. */
 export const PLAIN: Evidence = {
@@ -59,7 +59,7 @@ let line = 0;
 /** A reading of the sheet, one figure in inches. */
 export function read(
   cylinder: number,
-  valve: Side,
+  valve: ValveName,
   kind: SheetKindName,
   value: number,
   more: Partial<SheetEvidence> = {},

@@ -81,12 +81,12 @@ describe('nominals beside the interval of a reading', () => {
       rockers: { soldAs: 1.6, planned: 1.75 },
       catalogueRatios,
     });
-    // .571/.348 = 1.6408 ± .015: 1.65 lies inside.
+    // .571/.348 = 1.6408 ± .0165, two passes with the usual scatter: 1.625 and 1.65 lie inside.
     const nominals = assess(build).details.setUps[0]?.nominals;
     expect(nominals?.rows.map(({ ratio, named, inside }) => [ratio, named, inside])).toEqual([
       [1.57, 'mark', false],
       [1.6, 'sold-as', false],
-      [1.625, undefined, false],
+      [1.625, undefined, true],
       [1.65, undefined, true],
       [1.7, undefined, false],
       [1.75, 'planned', false],

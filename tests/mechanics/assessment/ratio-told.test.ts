@@ -20,7 +20,9 @@ describe('a ratio against the mark', () => {
     expect(Math.abs((explanation?.result?.ratio.interval95[0] ?? 0) - 1.582)).toBeLessThanOrEqual(0.001);
     expect(Math.abs((explanation?.result?.ratio.interval95[1] ?? 0) - 1.624)).toBeLessThanOrEqual(0.001);
     expect(againstMark(build)?.word).toBe('agrees');
-    expect(headlineOf(build)).toBe('1 intake: 1.601 ± .015 as read: agrees with the 1.6 stamped on it.');
+    expect(headlineOf(build)).toBe(
+      '1 intake: 1.601 ± .017 as read from one pass: agrees with the 1.6 stamped on it. Two more passes of the valve lift show whether it repeats.',
+    );
     expect(explanation?.summary).toMatch(
       /^Weighed with .*, 1\.602, between 1\.58\d and 1\.624: a 1\.6, about 95 %\.$/,
     );

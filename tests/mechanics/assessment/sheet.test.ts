@@ -236,7 +236,7 @@ describe('gaps of a row', () => {
   test('on a hydraulic lifter it reads too large: no word unless it is short all the same', () => {
     const sinking = judged(on([ptv(0.12, { lifter: 'hydraulic' })]), id);
     expect(sinking?.word).toBeUndefined();
-    expect(sinking?.sentence).toMatch(/no word yet, it needs a reading on a solid or locked lifter/);
+    expect(sinking?.sentence).toMatch(/no word yet\. It needs a reading on a solid or locked lifter/);
     expect(judged(on([ptv(0.05, { lifter: 'hydraulic' })]), id)?.word).toBe('short');
   });
 

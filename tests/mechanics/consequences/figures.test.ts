@@ -84,18 +84,25 @@ describe('figures before and after', () => {
   });
 
   test('every adjuster is named, with what a turn does now: (1 + r) pitches at the valve, check values 8', () => {
-    expect(adjustersWord(CASE, true)).toBe(
-      'Set every adjuster again once they are fitted: the lash it had belongs to the other arms. One turn of the nut moves the gap at the valve by 2.60 pitches instead of 2.50.',
+    expect(adjustersWord([CASE], true)).toBe(
+      'Set every adjuster again once they are fitted: the lash it had belongs to the other arms. One turn of the nut moves the gap at the valve by 2.60 pitches of its thread instead of 2.50.',
     );
-    expect(adjustersWord({ ...CASE, mounting: 'shaft' }, false)).toBe(
-      'One turn of a screw over the pushrod moves the gap at the valve by 1.60 pitches instead of 1.50.',
+    expect(adjustersWord([{ ...CASE, mounting: 'shaft' }], false)).toBe(
+      'One turn of a screw over the pushrod moves the gap at the valve by 1.60 pitches of its thread instead of 1.50.',
     );
   });
 
-  test('what is the same to the last digit is said to be as before, not instead of itself', () => {
+  test('what is the same to the last digit is told once, not instead of itself', () => {
     const after = { value: 1.502, halfWidth: 0.006, spring: 'light' } as const;
-    expect(adjustersWord({ ...CASE, after }, false)).toBe(
-      'One turn of the nut moves the gap at the valve by 2.50 pitches, as before.',
+    expect(adjustersWord([{ ...CASE, after }], false)).toBe(
+      'One turn of the nut moves the gap at the valve by 2.50 pitches of its thread.',
+    );
+  });
+
+  test('valves that differ by a digit are told in one sentence, from the least to the most', () => {
+    const after = { value: 1.612, halfWidth: 0.006, spring: 'light' } as const;
+    expect(adjustersWord([{ ...CASE, after }, CASE], false)).toBe(
+      'One turn of the nut moves the gap at the valve by 2.60 to 2.61 pitches of its thread instead of 2.50.',
     );
   });
 

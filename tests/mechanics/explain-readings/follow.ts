@@ -13,7 +13,16 @@ import { type Asked, type TrueCall, takeReading } from './simulated-call.ts';
 const STRIKE_FROM = 0.8;
 const READ_BACK_FINDS = 0.93;
 const READ_BACK_FINDS_ELSE = 0.01;
-const MOST_STEPS = 20;
+export const MOST_STEPS = 20;
+
+/** Explanations as the inference has them, or as the assessment shows them. */
+interface Explained {
+  readonly explanations: readonly {
+    readonly causes: readonly Cause[];
+    readonly probability: number;
+    readonly entry?: { readonly of: 'card' | 'reading'; readonly index?: number | undefined } | undefined;
+  }[];
+}
 
 export interface Followed {
   readonly result: ExplainResult;
@@ -37,7 +46,8 @@ const CHANGES: Readonly<Partial<Record<Action, Partial<Asked>>>> = {
   'valve-lift-at-.200': { atLobeLift: 0.2 },
 };
 
-function askFor(action: Action, readings: readonly ExplainReading[], call: TrueCall): Asked {
+/** How the reading that is asked for is taken. */
+export function askFor(action: Action, readings: readonly ExplainReading[], call: TrueCall): Asked {
   const before = asBefore(readings, call);
   const setUp = Math.max(0, ...readings.map((reading) => reading.setUp)) + 1;
   if (action === 'lobe-at-lifter') return { of: 'lobe-lift' };
@@ -46,9 +56,11 @@ function askFor(action: Action, readings: readonly ExplainReading[], call: TrueC
   return { ...before, ...CHANGES[action] };
 }
 
-function readBackHears(call: TrueCall): boolean {
+/** Whether reading the entries back finds one that was wrong. */
+export function readBackFinds(chance: Chance, call: TrueCall): boolean {
   const heard: Cause[] = ['wrong-card-row', 'wrong-valve', 'valve-lift-as-lobe'];
-  return call.cardSlipped || heard.some((cause) => call.mistakes.has(cause));
+  const wrong = call.cardSlipped || heard.some((cause) => call.mistakes.has(cause));
+  return chance.happens(wrong ? READ_BACK_FINDS : READ_BACK_FINDS_ELSE);
 }
 
 /** Does the reading stand free of the mistake? */
@@ -72,7 +84,7 @@ function isFree(cause: Cause, reading: ExplainReading, index: number, slipAt: nu
   }
 }
 
-function chanceOf(result: ExplainResult, cause: Cause): number {
+function chanceOf(result: Explained, cause: Cause): number {
   return result.explanations
     .filter((one) => one.causes.includes(cause))
     .reduce((sum, one) => sum + one.probability, 0);
@@ -86,7 +98,7 @@ function withoutCard(input: ExplainInput): ExplainInput {
 }
 
 /** Strikes out what a mistake held for certain enough spoils, once something free of it stands. */
-export function strike(input: ExplainInput, result: ExplainResult): ExplainInput {
+export function strike(input: ExplainInput, result: Explained): ExplainInput {
   const held = result.explanations[0];
   for (const cause of new Set(result.explanations.flatMap((one) => one.causes))) {
     if (chanceOf(result, cause) < STRIKE_FROM) continue;
@@ -117,7 +129,7 @@ export function follow(chance: Chance, call: TrueCall): Followed {
     steps += 1;
     minutes += result.nextReading.minutes;
     if (action === 'read-back') {
-      const found = chance.happens(readBackHears(call) ? READ_BACK_FINDS : READ_BACK_FINDS_ELSE);
+      const found = readBackFinds(chance, call);
       input = { ...input, answers: [...(input.answers ?? []), { ask: 'read-back', found }] };
     } else {
       const reading = takeReading(chance, call, askFor(action, taken, call), taken);

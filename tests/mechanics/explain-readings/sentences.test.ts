@@ -46,7 +46,7 @@ describe('the questions', () => {
   it('ask with the size and the test', () => {
     const { questions } = explainReadings(workedInput('card .362/.300'));
     const turn = questions.find(({ cause }) => cause === 'turn-too-few');
-    expect(turn?.text).toBe('Could a turn be missing? That makes .580 in.');
+    expect(turn?.text).toBe('Could one turn have been missed? That makes .580 in.');
     expect(turn?.test).toContain('small hand');
   });
 

@@ -219,7 +219,8 @@ export function takeReading(
   const isFirst = !before.some((reading) => reading.of === 'valve-lift');
   let value = asEntered(call, ask, valveReading(chance, call, ask, pass, setUp));
   if (isFirst && call.slipsFirst) value = slipped(chance, value);
-  return { ...ask, value: Math.max(0.001, value), pass, setUp };
+  // Less than this no field takes as a lift.
+  return { ...ask, value: Math.max(0.02, value), pass, setUp };
 }
 
 /** Takes the readings asked for, one after the other. */

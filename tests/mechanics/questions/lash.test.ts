@@ -4,7 +4,7 @@ import { lashFormula } from '../../../server/mechanics/questions/lash-formula.ts
 import { lashLeftIn } from '../../../server/mechanics/questions/lash-left-in.ts';
 import type { QuestionInput } from '../../../server/mechanics/questions/types.ts';
 import { liftOf, readCleanly, trueEngine, withValveLift } from './engine.ts';
-import { first, fromCard, plain, valve, weightOf } from './plain.ts';
+import { first, fromCard, lobe, plain, valve, weightOf } from './plain.ts';
 
 const unsaid: QuestionInput = { ...fromCard, lash: 'not-said' };
 const net = (lift: number, input = unsaid) => ({ ...input, valvePasses: valve(lift) });
@@ -22,7 +22,14 @@ describe('lash left in the lift', () => {
       net(0.544, { ...unsaid, spring: 'running' }),
       'weak',
     ],
-    ['short where zero lash was said', net(0.544, fromCard), 'weak'],
+    ['short by just that where zero lash was said: asked once more', net(0.544, fromCard), 'strong'],
+    ['short by nearly that where zero lash was said', net(0.5405, fromCard), 'quiet'],
+    [
+      'over a lobe that was read nothing is missing: the card’s lobe is the odd one',
+      { ...net(0.544), lobePasses: lobe(0.34) },
+      'weak',
+    ],
+    ['short by what the log has', net(0.538, { ...unsaid, otherLashes: [0.022] }), 'strong'],
     ['short on a hydraulic lifter', net(0.544, { ...unsaid, lifter: 'hydraulic' }), 'quiet'],
     ['set, and how much was not said', net(0.544, { ...unsaid, lash: 'set' }), 'weak'],
     [

@@ -52,6 +52,19 @@ describe('a leaning plunger', () => {
     expect(first(plungerTilted, { ...leaning, valvePasses: valve(0.56) }).size).toContain('1.5 %');
   });
 
+  it('told as 12 deg, both ways of touching: .577 in is .564 or .590, cosine of 12 deg .9781 from a table', () => {
+    // .577 × .9781 = .5644 and .577 ÷ .9781 = .5899, by hand.
+    const told = { ...leaning, lean: (12 * Math.PI) / 180, valvePasses: valve(0.577) };
+    const size = (restsOn: QuestionInput['restsOn']) => first(plungerTilted, { ...told, restsOn }).size;
+    expect(size('not-said')).toBe(
+      '12 deg makes .577 in of .564 in where the tip slides on a flat face, and of .590 in where it is held in one spot.',
+    );
+    expect(size('retainer-flat')).toBe(
+      '12 deg makes .577 in of .564 in where the tip slides on a flat face.',
+    );
+    expect(size('valve-tip')).toBe('12 deg makes .577 in of .590 in where it is held in one spot.');
+  });
+
   it('is asked about strongly on every engine that was said to lean 9 to 14 deg', () => {
     fc.assert(
       fc.property(trueEngine, fc.integer({ min: 9, max: 14 }), (engine, degrees) => {

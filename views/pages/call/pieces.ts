@@ -22,6 +22,8 @@ interface GroupData extends Slots {
 /** An answer in one sentence, and what it still needs. */
 export interface HeadlineData {
   readonly sentence: string;
+  /** What follows the answer in the same breath: as large as the text. */
+  readonly rest?: string;
   readonly lacks?: readonly string[];
   /** It is the first answer of its page, and the largest sentence of it. */
   readonly lead?: boolean;

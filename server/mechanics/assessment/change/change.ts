@@ -1,9 +1,9 @@
 import { defined } from '../../../../shared/defined.ts';
 import { planOf } from '../../../../shared/schemas/goals.ts';
-import { adjustersWord } from '../../consequences/adjusters.ts';
 import { assumptionsOf } from '../../consequences/assumptions.ts';
-import { cautionsOf } from '../../consequences/cautions.ts';
-import type { AssessedQuantity, NotToRun } from '../assessment.ts';
+import { movedScan } from '../../consequences/piston-gap.ts';
+import type { NotToRun } from '../assessment.ts';
+import { firstSaid } from '../common/first-said.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { keyOf, subjectSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
@@ -14,15 +14,18 @@ import type { ChangeDetail } from './detail.ts';
 import { figureQuantities, figuresOf } from './figures.ts';
 import { type GapCalculations, gapCalculations } from './gap-calculations.ts';
 import { gapsOf } from './gaps.ts';
-import { notKnownHeadline, notUsedHeadlines, shortGaps, worstHeadlines } from './headlines.ts';
+import { notUsedHeadlines, shortGaps, worstHeadlines } from './headlines.ts';
 import type { ValveRatio, WithheldRatio } from './input.ts';
 import { gapsBefore, knownInput, lashInForce } from './known.ts';
 import { madeForFlex } from './made-for-flex.ts';
+import { notKnownHeadline } from './not-known.ts';
 import { planKey, plansOf } from './plans.ts';
 import { type BeforeAndAfter, beforeAndAfter } from './ratios.ts';
 import { type Spot, spotsOf } from './spots.ts';
 import { bendOf, variantsOf } from './spread.ts';
+import { springsAsked, untilSpringsAreSure } from './springs-bind.ts';
 import { calculatedJudgements } from './told.ts';
+import { toldOnce, type Worked } from './told-once.ts';
 
 /** Where the two ratios are from, with what their intervals allow. */
 const sourcesSaid = ({ before, after }: BeforeAndAfter): string[] => [
@@ -34,17 +37,10 @@ const sourcesSaid = ({ before, after }: BeforeAndAfter): string[] => [
 const withheldSaid = ({ withheld, about }: Spot): string[] =>
   withheld
     .slice(0, 1)
-    .map(({ lacks }) =>
-      `The ratio read on ${subjectSaid(about)} is not calculated with yet. First: ${lacks.join('; ')}.`.replace(
-        /([.?!])\.$/,
-        '$1',
-      ),
+    .map(
+      ({ lacks }) =>
+        `The ratio read on ${subjectSaid(about)} is not calculated with yet. ${firstSaid(lacks)}`,
     );
-
-interface Worked {
-  readonly detail: Omit<ChangeDetail, 'cautions'>;
-  readonly quantities: readonly AssessedQuantity[];
-}
 
 /** One valve or side with one of the ratios that are planned, or with what is on it where none is. */
 function workOut(
@@ -66,6 +62,7 @@ function workOut(
   const bend = bendOf(ratios.after, lobeLift, evidence);
   const figures = figuresOf(variantsOf(known, ratios, 0), about, ofPlan);
   const variants = variantsOf(known, ratios, bend);
+  const moved = movedScan(variants.middle);
   const gaps = gapsOf(variants, {
     evidence,
     calculations,
@@ -75,7 +72,7 @@ function workOut(
     before,
     // What was read with the arms of one plan says nothing of another.
     measured: spot.row === undefined || ofPlan !== '' ? [] : gapCells(evidence, spot.row),
-    ...defined({ after: ratios.after }),
+    ...defined({ after: ratios.after, moved }),
   });
   const calculated = gaps.some(({ after }) => after?.basis === 'calculated');
   const lash = lashInForce(evidence, side, place);
@@ -83,7 +80,7 @@ function workOut(
   const closest = piston?.basis === 'calculated' ? calculations.closest(variants.middle) : undefined;
   const key = `${keyOf(about)}${ofPlan}`;
   const otherArms = plan !== undefined || planOf(evidence.call.goal).isChange === true;
-  const detail: Omit<ChangeDetail, 'checks' | 'cautions'> = {
+  const detail: Omit<ChangeDetail, 'checks' | 'cautions' | 'adjusters'> = {
     id: `change:${key}`,
     key,
     about,
@@ -92,36 +89,20 @@ function workOut(
     figures,
     gaps,
     ...defined({ closest }),
-    adjusters: adjustersWord(variants.middle, otherArms),
     ...defined({ notUsed: withheldSaid(spot)[0] }),
     assumptions: [
       ...assumptionsOf(variants.middle, calculated),
       ...sourcesSaid(ratios),
-      ...withheldSaid(spot),
       ...(otherArms ? [notCalculated(evidence)] : []),
     ],
   };
   const ofFlex = madeForFlex(ratios.after, gaps, variants, calculations);
   return {
     detail: { ...detail, checks: otherArms ? checksOf(detail, ofFlex) : [] },
+    input: variants.middle,
+    otherArms,
     quantities: figureQuantities(figures, about, ratios.after, lash),
   };
-}
-
-/** The cautions of each valve; the word on the stud once, by the most that any spring may bear. */
-function cautioned({ engine }: Evidence, details: readonly Worked['detail'][]): ChangeDetail[] {
-  const loads = details.flatMap(
-    ({ figures }) => figures.find(({ name }) => name === 'open-load')?.after?.high ?? [],
-  );
-  const openLoad = loads.length === 0 ? undefined : Math.max(...loads);
-  const studs = defined({ mounting: engine.mounting, size: engine.studSize, openLoad });
-  return details.map((detail) => ({
-    ...detail,
-    cautions: cautionsOf(
-      studs,
-      detail.gaps.some(({ word }) => word === 'short'),
-    ),
-  }));
 }
 
 interface ChangeSaid extends PartSaid<readonly ChangeDetail[]> {
@@ -139,15 +120,21 @@ export function changePart(
   const planned = plansOf(evidence);
   const plans = planned.length === 0 ? [undefined] : planned;
   const worked = plans.flatMap((plan) => spots.map((spot) => workOut(evidence, spot, plan, calculations)));
-  const details = cautioned(
+  const bare = worked.map(({ detail }) => detail);
+  const questions = springsAsked(evidence, bare);
+  const sure = untilSpringsAreSure(bare, questions);
+  const details = toldOnce(
     evidence,
-    worked.map(({ detail }) => detail),
+    worked.flatMap((each, index) => {
+      const detail = sure[index];
+      return detail === undefined ? [] : [{ ...each, detail }];
+    }),
   );
   const asked = planOf(evidence.call.goal).asks.includes('consequences');
   return {
     quantities: worked.flatMap(({ quantities }) => quantities),
     judgements: details.flatMap(calculatedJudgements),
-    questions: [],
+    questions,
     stop: [],
     notToRun: shortGaps(details),
     // What is not known is told where the call asks what a ratio does; elsewhere it is noise.

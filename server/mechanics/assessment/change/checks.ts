@@ -6,7 +6,7 @@ import type { Evidence, GapName } from '../evidence.ts';
 import type { ChangeCheck, ChangeDetail, ChangeFigure, ChangeGap } from './detail.ts';
 import { withRatio } from './told.ts';
 
-type Worked = Omit<ChangeDetail, 'checks' | 'cautions'>;
+type Worked = Omit<ChangeDetail, 'checks' | 'cautions' | 'adjusters'>;
 
 const figure = ({ figures }: Worked, name: ChangeFigure['name']) =>
   figures.find((each) => each.name === name);
@@ -46,7 +46,7 @@ function sweepCheck(detail: Worked): string[] {
   const now = inches(sweep.after.value);
   const was = sweep.before === undefined ? now : inches(sweep.before);
   const goes = was === now ? `stays ${now}` : `goes from ${was} to ${now}`;
-  return [`the least sweep ${goes}: the mark on the tip is to be seen afresh, its width and its place.`];
+  return [`the least sweep ${goes}: look at the mark on the tip again, its width and its place.`];
 }
 
 /** Gaps that no figure of this build gives. */

@@ -9,7 +9,7 @@ import { spreadOf, type Variants } from './spread.ts';
 
 /** Needs are named by what a person has to say or read, whichever ratio lacks. */
 export const needSaid = (need: string): string =>
-  need === 'a measured ratio' ? 'a ratio: measured, planned, or what they are sold as' : need;
+  need === 'a measured ratio' ? 'a ratio to calculate with' : need;
 
 /** No length on an engine is known nearer than half a thousandth, however it was calculated. */
 const FINEST = 0.0005 * IN;

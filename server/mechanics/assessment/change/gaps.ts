@@ -1,7 +1,10 @@
 import { defined } from '../../../../shared/defined.ts';
+import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
 import { verdictOfGap } from '../../consequences/gap-row.ts';
+import type { ScanMoved } from '../../consequences/scan-gap.ts';
 import type { GapRow, KnownGap } from '../../consequences/types.ts';
+import { crankSaid, nearSaid } from '../../gap-scan/words.ts';
 import type { Subject } from '../assessment.ts';
 import type { GapBounds } from '../common/gap-said.ts';
 import { inches } from '../common/said.ts';
@@ -27,19 +30,24 @@ interface GapsAsked {
   readonly measured: readonly GapCell[];
   /** Gaps read with the arms before. */
   readonly before: readonly JudgedGap[];
+  /** Where the scan that was read with the arms before has its least with the ratio after. */
+  readonly moved?: ScanMoved;
 }
 
 /** Where a gap stands in for all of it: its value, else the end that is known. */
 const placeOf = ({ value, low, high }: GapBounds): number | undefined => value ?? low ?? high;
 
+/** The low end with the lash taken up that was in the scan it is from: once, and not as one doubt among others. */
+function lashOff<Given extends GapBounds>(name: GapName, gap: Given, { before }: GapsAsked): Given {
+  const lash = before.find(({ entry }) => entry.kind === name)?.entry.scan?.lash ?? 0;
+  return lash === 0 || gap.low === undefined ? gap : { ...gap, low: gap.low - lash };
+}
+
 /** The gap before, with what the interval of the ratio before makes of it. */
-function gapBefore(
-  name: GapName,
-  { beforeAlone }: Variants,
-  { calculations }: GapsAsked,
-): ChangeGap['before'] {
-  const before = calculations.before(beforeAlone, name);
-  if (before === undefined || before.basis === 'measured') return before;
+function gapBefore(name: GapName, { beforeAlone }: Variants, asked: GapsAsked): ChangeGap['before'] {
+  const before = asked.calculations.before(beforeAlone, name);
+  if (before === undefined) return undefined;
+  if (before.basis === 'measured') return lashOff(name, before, asked);
   return { ...asTold(before), basis: 'calculated' };
 }
 
@@ -65,18 +73,35 @@ function withEnds(middle: KnownGap, ends: Ends): GapBounds {
   };
 }
 
+/** With another ratio the least moves; past the end of what was read it is not found. */
+function scanGoesOn(needs: readonly string[], moved: ScanMoved | undefined): string[] {
+  if (moved === undefined || moved.after.edge === 'none' || needs.length > 0) return [];
+  const way = moved.after.edge === 'first' ? 'earlier' : 'later';
+  return [
+    `the scan read on at ${way} crank angles than ${crankSaid(moved.after.crankAngle)}: with that ratio its least moves past what was read`,
+  ];
+}
+
+function movedSaid(moved: ScanMoved | undefined): string[] {
+  if (moved === undefined) return [];
+  return [
+    `estimated from the scan: at each crank angle the lobe’s lift there times what the ratio changes; the least then lies ${nearSaid(moved.after.crankAngle)}, it was read ${nearSaid(moved.before.crankAngle)}`,
+  ];
+}
+
 /** At full lift the lash is out of the room there is; what is taken at no lash, or from the ratio itself, needs it. */
 const NEEDS_NO_LASH: readonly GapName[] = ['piston-to-valve', 'pushrod-to-head'];
 
 /** What has to be known before a calculated gap may be judged. */
-function heldBy(name: GapName, { evidence, after, before }: GapsAsked): string[] {
+function heldBy(name: GapName, { evidence, after, before, moved }: GapsAsked): string[] {
   const from = before.find(({ entry }) => entry.kind === name)?.entry;
   return [
     ...(after?.lacks ?? []),
     ...(after?.lashIn && NEEDS_NO_LASH.includes(name)
       ? ['the setting of the lash that was left in, or a reading at zero lash']
       : []),
-    ...(from === undefined ? [] : sinkingNeeds(from, evidence)),
+    ...(from === undefined ? [] : [...sinkingNeeds(from, evidence), ...(from.scan?.needs ?? [])]),
+    ...(name === 'piston-to-valve' ? scanGoesOn(from?.scan?.needs ?? [], moved) : []),
   ];
 }
 
@@ -85,7 +110,8 @@ function becauseOf(name: GapName, asked: GapsAsked, word: ChangeGap['word']): st
   return [
     ...(from === undefined
       ? []
-      : [`calculated from ${from.readAs}, read with the arms before, and what the ratio changes`]),
+      : [`calculated from ${asEntered(from.readAs)}, read with the arms before, and what the ratio changes`]),
+    ...(name === 'piston-to-valve' ? movedSaid(asked.moved) : []),
     ...(name === 'piston-to-valve' && word !== undefined
       ? ['it is calculated: measure it before it runs']
       : []),
@@ -152,7 +178,11 @@ function gapOf(name: GapName, variants: Variants, asked: GapsAsked): ChangeGap {
   if (here !== undefined) return read(here, row);
   const { title, before, after, limit, missing, measure } = row;
   if (after !== undefined)
-    return calculated(row, asTold(withEnds(after, endsOf(name, variants, asked))), asked);
+    return calculated(
+      row,
+      asTold(lashOff(name, withEnds(after, endsOf(name, variants, asked)), asked)),
+      asked,
+    );
   const shown = before === undefined ? {} : { before };
   return { name, title, ...shown, limit, because: [], lacks: missing.map(needSaid), measure, restsOn: [] };
 }
@@ -160,7 +190,7 @@ function gapOf(name: GapName, variants: Variants, asked: GapsAsked): ChangeGap {
 const RANK = { short: 0, close: 1, clear: 3 } as const;
 
 /** Short, close, held back, clear, not known; of one kind the least margin first. */
-function worstFirst(gaps: readonly ChangeGap[]): ChangeGap[] {
+export function worstFirst(gaps: readonly ChangeGap[]): ChangeGap[] {
   const rank = ({ word, after }: ChangeGap) =>
     after === undefined ? 4 : word === undefined ? 2 : RANK[word];
   const least = ({ after, limit }: ChangeGap) => (after?.low ?? after?.value ?? 0) - limit.value;

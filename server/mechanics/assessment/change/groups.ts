@@ -1,6 +1,7 @@
+import { keysOf, VALVES, valveSaid } from '../../../../shared/schemas/words.ts';
 import { touches } from '../common/gap-said.ts';
 import { listed, nominalSaid, subjectSaid } from '../common/said.ts';
-import type { GapName, Side } from '../evidence.ts';
+import type { GapName } from '../evidence.ts';
 import type { ChangeDetail, ChangeGap } from './detail.ts';
 
 interface Member {
@@ -17,7 +18,7 @@ export interface GapGroup {
   readonly members: readonly [Member, ...Member[]];
 }
 
-export const roomOf = ({ after, limit }: ChangeGap): number =>
+const roomOf = ({ after, limit }: ChangeGap): number =>
   (after?.low ?? after?.value ?? after?.high ?? 0) - limit.value;
 
 const RANK = { short: 1, close: 2, clear: 4 } as const;
@@ -46,17 +47,15 @@ export function groupsOf(details: readonly ChangeDetail[]): GapGroup[] {
 /** Each once, in the order in which they come. */
 export const once = <Each>(items: readonly Each[]): Each[] => [...new Set(items)];
 
-const SIDES: readonly Side[] = ['intake', 'exhaust'];
-
 /** `1, 3 and 5 intake and the exhaust valves` */
 export function placesSaid(members: readonly Member[]): string {
   const abouts = members.map(({ detail }) => detail.about);
   const whole = once(abouts.flatMap((about) => (about.of === 'side' ? [`the ${subjectSaid(about)}`] : [])));
-  const valves = SIDES.flatMap((side) => {
+  const valves = keysOf(VALVES).flatMap((name) => {
     const cylinders = once(
-      abouts.flatMap((about) => (about.of === 'valve' && about.valve === side ? [about.cylinder] : [])),
+      abouts.flatMap((about) => (about.of === 'valve' && about.valve === name ? [about.cylinder] : [])),
     ).toSorted((a, b) => a - b);
-    return cylinders.length === 0 ? [] : [`${listed(cylinders.map(String))} ${side}`];
+    return cylinders.length === 0 ? [] : [`${listed(cylinders.map(String))} ${valveSaid(name)}`];
   });
   return listed([...valves, ...whole]);
 }

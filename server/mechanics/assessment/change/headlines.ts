@@ -1,6 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { Headline, NotToRun } from '../assessment.ts';
-import { keyOf, listed, nominalSaid, upperFirst } from '../common/said.ts';
+import { firstSaid } from '../common/first-said.ts';
+import { keyOf, listed, lowerFirst, nominalSaid, upperFirst } from '../common/said.ts';
 import type { ChangeDetail } from './detail.ts';
 import { byPlan, type GapGroup, groupsOf, once, type PlanGroup, placesSaid } from './groups.ts';
 import { gapToldShort } from './told.ts';
@@ -8,30 +9,30 @@ import { gapToldShort } from './told.ts';
 const titleOf = ({ members: [{ gap }] }: GapGroup): string => gap.title.toLowerCase();
 
 /** `1 and 3 intake`; alone, with its ratio where it is not one that all were planned with. */
-function where({ members }: GapGroup): string {
-  const [{ detail }, ...others] = members;
-  const ratio =
-    others.length > 0 || detail.plan !== undefined || detail.after === undefined
-      ? ''
-      : ` with ${detail.after.said}`;
-  return `${placesSaid(members)}${ratio}`;
+function where(group: GapGroup): string {
+  const ratio = ratioOf(group);
+  return `${placesSaid(group.members)}${ratio === undefined ? '' : ` with ${ratio}`}`;
+}
+
+/** Of one valve alone, the ratio that it was worked out with; that of a plan is said of all of them. */
+function ratioOf({ members: [{ detail }, ...others] }: GapGroup): string | undefined {
+  return others.length > 0 || detail.plan !== undefined ? undefined : detail.after?.said;
 }
 
 /** `room to coil bind on 1 and 3 intake: short, at worst .041 in ± .006, calculated, against .060 in` */
-function groupSaid(group: GapGroup): string {
+function groupSaid(group: GapGroup, shared: string | undefined): string {
   const [{ gap }, ...others] = group.members;
   const worst = others.length > 0 ? 'at worst ' : '';
-  return `${titleOf(group)} on ${where(group)}: ${group.word ?? 'no word yet'}, ${worst}${gapToldShort(gap)}`;
+  const place = shared === undefined ? where(group) : placesSaid(group.members);
+  return `${titleOf(group)} on ${place}: ${group.word ?? 'no word yet'}, ${worst}${gapToldShort(gap)}`;
 }
 
-/** Gaps with no word, by what they need: named once. */
+/** Gaps with no word, each named once, and the first thing that they need; the tables have the rest. */
 function heldSaid(groups: readonly GapGroup[]): string[] {
   const held = groups.filter(({ word }) => word === undefined);
-  const needs = once(held.map(({ members: [{ gap }] }) => listed(gap.lacks)));
-  return needs.map((need) => {
-    const names = once(held.filter(({ members: [{ gap }] }) => listed(gap.lacks) === need).map(titleOf));
-    return `no word yet on ${listed(names)}: it needs ${need}.`;
-  });
+  const needs = once(held.flatMap(({ members }) => members.flatMap(({ gap }) => gap.lacks)));
+  if (held.length === 0) return [];
+  return [`no word yet on ${listed(once(held.map(titleOf)))}. ${firstSaid(needs)}`];
 }
 
 function sentenceOf({ plan }: PlanGroup, groups: readonly GapGroup[]): string {
@@ -42,13 +43,20 @@ function sentenceOf({ plan }: PlanGroup, groups: readonly GapGroup[]): string {
   const left = once((bad.length > 0 ? clear : rest).map(titleOf)).filter(
     (title) => !told.some((group) => titleOf(group) === title),
   );
-  const start = plan === undefined ? '' : `With the planned ${nominalSaid(plan)}, `;
-  const first = told.length === 0 ? [] : [`worst first: ${told.map(groupSaid).join('; ')}.`];
+  // One ratio that all of several have is said once.
+  const ratios = once(told.map(ratioOf));
+  const shared = told.length > 1 && ratios.length === 1 ? ratios[0] : undefined;
+  const ratio = plan === undefined ? shared : `the planned ${nominalSaid(plan)}`;
+  const start = ratio === undefined ? '' : `With ${ratio}, `;
+  // A gap is a sentence: of several the first carries the start.
+  const [worst, ...next] = told.map((group) => upperFirst(groupSaid(group, shared)));
+  const first =
+    worst === undefined ? [] : [`worst first: ${lowerFirst(worst)}.`, ...next.map((said) => `${said}.`)];
   const others = left.length === 0 ? [] : [`clear: ${listed(left)}.`];
   const short = bad.some(({ word }) => word === 'short');
-  const end = short ? [plan === undefined ? 'don’t run it so.' : 'don’t fit them.'] : [];
+  const end = short ? [plan === undefined ? 'don’t run it.' : `don’t fit the ${nominalSaid(plan)}.`] : [];
   const [lead = '', ...more] = [...first, ...end, ...others, ...heldSaid(groups)];
-  return [plan === undefined ? upperFirst(lead) : `${start}${lead}`, ...more.map(upperFirst)].join(' ');
+  return [upperFirst(`${start}${lead}`), ...more.map(upperFirst)].join(' ');
 }
 
 /** The answer in one line for each plan: every gap that is not clear, the worst first, none left out. */
@@ -79,38 +87,6 @@ export function notUsedHeadlines(details: readonly ChangeDetail[]): Headline[] {
   );
 }
 
-/** What is not known of any gap, each missing thing once, in one line. */
-export function notKnownHeadline(details: readonly ChangeDetail[]): Headline[] {
-  const unknown = details.flatMap((detail) =>
-    detail.gaps
-      .filter(({ after }) => after === undefined)
-      .map((gap) => ({ gap, detail, needs: listed(gap.lacks) })),
-  );
-  const needs = once(unknown.filter(({ gap }) => !gap.measure).map((each) => each.needs));
-  const told = needs.map((need) => {
-    const here = unknown.filter((each) => each.needs === need && !each.gap.measure);
-    const titles = once(here.map(({ gap }) => gap.title.toLowerCase()));
-    return `${listed(titles)} on ${placesSaid(onePlan(here))} ${titles.length > 1 ? 'need' : 'needs'} ${need}`;
-  });
-  const measured = once(unknown.filter(({ gap }) => gap.measure).map(({ gap }) => gap.title.toLowerCase()));
-  const all = [...told, ...(measured.length === 0 ? [] : [`${listed(measured)} can only be measured`])];
-  if (all.length === 0) return [];
-  return [
-    {
-      id: 'headline:change:not-known',
-      about: { of: 'build' },
-      step: 'consequences',
-      sentence: `Not known yet: ${all.join('; ')}.`,
-    },
-  ];
-}
-
-/** The same valve under several plans is one place. */
-function onePlan<Each extends { readonly detail: ChangeDetail }>(members: readonly Each[]): Each[] {
-  const [first] = members;
-  return members.filter(({ detail }) => detail.plan === first?.detail.plan);
-}
-
 /** Gaps that come out short by calculation: parts that are planned are not fitted, an engine as it is is not run. */
 export function shortGaps(details: readonly ChangeDetail[]): NotToRun[] {
   return byPlan(details).flatMap(({ plan, key, details: here }) =>
@@ -118,7 +94,7 @@ export function shortGaps(details: readonly ChangeDetail[]): NotToRun[] {
       const { word, members, touching, name } = group;
       const [{ gap }, ...others] = members;
       if (word !== 'short' || gap.after?.basis !== 'calculated') return [];
-      const start = plan === undefined ? 'Do not run it so' : `Don’t fit the planned ${nominalSaid(plan)}`;
+      const start = plan === undefined ? 'Do not run it' : `Don’t fit the planned ${nominalSaid(plan)}`;
       const worst = others.length > 0 ? 'at worst ' : '';
       return [
         {

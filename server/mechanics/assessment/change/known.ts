@@ -1,6 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import { GAP_KINDS, type GapKind } from '../../../../shared/schemas/sheet.ts';
 import type { ConsequenceInput, LimitFigure } from '../../consequences/types.ts';
+import type { GapBounds } from '../common/gap-said.ts';
 import { limitOf } from '../common/limits.ts';
 import { newestLash } from '../common/newest-lash.ts';
 import { byId, placeOf } from '../common/said.ts';
@@ -21,6 +22,21 @@ export function lashInForce(
 ): number | undefined {
   const logged = place === undefined ? undefined : newestLash(evidence, place)?.gap.value;
   return logged ?? evidence.card[side].lash;
+}
+
+/** Lash that was in a scan is no doubt of it but a step: it is off the low end once all else is worked out. */
+function asRead(entry: JudgedGap['entry']): GapBounds {
+  const bounds = boundsOf(entry);
+  const lash = entry.scan?.lash ?? 0;
+  return bounds.low === undefined ? bounds : { ...bounds, low: bounds.low + lash };
+}
+
+/** Of the gaps before, the scan that piston to valve is the least of; one with no least of its own can't be moved. */
+function scanBeforeOf(before: readonly JudgedGap[]): Pick<ConsequenceInput, 'scanBefore'> {
+  const scan = before.find(({ entry }) => entry.kind === 'piston-to-valve')?.entry.scan;
+  if (scan === undefined || scan.stations.length === 0) return {};
+  const { stations, error, lash } = scan;
+  return { scanBefore: { stations, error, lash } };
 }
 
 const isOfGap = (entry: SheetEvidence): entry is JudgedGap['entry'] =>
@@ -84,7 +100,8 @@ export function knownInput(
     ...defined({ pistonFloor: taken.pistonFloor, lobeLiftAtClosest: taken.lobeLiftAtClosest }),
     ...given('pushrodToHead', taken.pushrodToHead),
     ...given('pivotToTip', rockers.pivotToTip),
-    readBefore: Object.fromEntries(before.map(({ entry }) => [entry.kind, boundsOf(entry)])),
+    ...scanBeforeOf(before),
+    readBefore: Object.fromEntries(before.map(({ entry }) => [entry.kind, asRead(entry)])),
     limits: limitsOf(evidence, side),
   };
 }

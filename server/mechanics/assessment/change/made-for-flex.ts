@@ -1,6 +1,6 @@
 import { PLANNED_RATIO } from '../../kit/allowances.ts';
 import { touches } from '../common/gap-said.ts';
-import { bareLimit, inches, listed } from '../common/said.ts';
+import { inches, limitSaid, listed } from '../common/said.ts';
 import type { ChangeGap, ChangeRatio } from './detail.ts';
 import type { GapCalculations } from './gap-calculations.ts';
 import type { Variants } from './spread.ts';
@@ -25,7 +25,7 @@ export function madeForFlex(
     if (word === 'short' || there?.value === undefined || there.value >= limit.value) return [];
     const said = touches(there)
       ? touchSaid(name, { value: there.value })
-      : `${title.toLowerCase()} would be ${inches(there.value)} against ${bareLimit(limit.value)} in`;
+      : `${title.toLowerCase()} would be ${inches(there.value)} against ${limitSaid(limit.value)}`;
     return [said];
   });
   if (under.length === 0) return [];

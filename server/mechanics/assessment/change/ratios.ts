@@ -1,7 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import { PLANNED_RATIO, STATED_RATIO } from '../../kit/allowances.ts';
 import { nominalSaid, placeOf, ratioSaid } from '../common/said.ts';
-import type { Evidence, ValvePlace } from '../evidence.ts';
+import type { Evidence, Side } from '../evidence.ts';
 import { ratioOfStamp } from '../ratio/marks.ts';
 import type { ChangeRatio } from './detail.ts';
 import type { ValveRatio } from './input.ts';
@@ -97,7 +97,7 @@ function ofCard(value: number): ChangeRatio {
 }
 
 /** What the card works with: said, or its valve lift over its lobe lift where no lash can be in it. */
-function cardRatio({ card }: Evidence, side: ValvePlace['valve']): number | undefined {
+function cardRatio({ card }: Evidence, side: Side): number | undefined {
   const { lobeLift, valveLift, lash } = card[side];
   if (card.assumedRatio !== undefined) return card.assumedRatio;
   if (lobeLift === undefined || valveLift === undefined || (lash ?? 0) > 0) return undefined;
@@ -118,7 +118,7 @@ export interface BeforeAndAfter {
  */
 export function beforeAndAfter(
   evidence: Evidence,
-  valve: ValvePlace['valve'],
+  valve: Side,
   ratios: readonly ValveRatio[],
   plan: number | undefined,
 ): BeforeAndAfter {

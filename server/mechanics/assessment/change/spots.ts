@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { Subject } from '../assessment.ts';
 import { byPlace, placeOf, valveSubject } from '../common/said.ts';
@@ -41,7 +42,11 @@ function spotOf(
   const row = place === undefined ? undefined : rows.find((each) => placeOf(each) === placeOf(place));
   const own = place === undefined ? [] : ratios.filter((each) => placeOf(each) === placeOf(place));
   const lobes =
-    place === undefined ? rows.filter(({ valve }) => valve === side) : row === undefined ? [] : [row];
+    place === undefined
+      ? rows.filter(({ valve }) => sideOfValve(valve) === side)
+      : row === undefined
+        ? []
+        : [row];
   const lobeLift = lobeOf(evidence, side, lobes, own);
   return {
     side,
@@ -61,7 +66,7 @@ export function spotsOf(evidence: Evidence, rows: readonly SheetRow[], read: Rat
   ];
   return sides.flatMap((side) => {
     const here = [...read.ratios, ...read.withheld, ...gapped]
-      .filter(({ valve }) => valve === side)
+      .filter(({ valve }) => sideOfValve(valve) === side)
       .toSorted(byPlace);
     const places = [...new Map(here.map(({ cylinder, valve }) => [cylinder, { cylinder, valve }])).values()];
     if (places.length > 0) return places.map((place) => spotOf(evidence, side, place, rows, read));

@@ -1,7 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { Judgement } from '../assessment.ts';
 import { type GapBounds, gapSaid, overlapSaid, touches } from '../common/gap-said.ts';
-import { bareLimit, listed, subjectSaid, upperFirst } from '../common/said.ts';
+import { limitSaid, listed, nominalSaid, subjectSaid, upperFirst } from '../common/said.ts';
 import type { GapName } from '../evidence.ts';
 import type { ChangeDetail, ChangeGap } from './detail.ts';
 
@@ -24,8 +24,8 @@ export const touchSaid = (name: GapName, gap: GapBounds): string =>
 export function gapToldShort({ name, after, limit }: ChangeGap): string {
   if (after === undefined) return 'not known';
   return touches(after)
-    ? `${touchSaid(name, after)}, ${after.basis}, where ${bareLimit(limit.value)} in is wanted`
-    : `${gapSaid(after)}, ${after.basis}, against ${bareLimit(limit.value)} in`;
+    ? `${touchSaid(name, after)}, ${after.basis}, where ${limitSaid(limit.value)} is wanted`
+    : `${gapSaid(after)}, ${after.basis}, against ${limitSaid(limit.value)}`;
 }
 
 /** `1 intake with the planned 1.65` */
@@ -35,11 +35,13 @@ export function withRatio({ about, after }: Pick<ChangeDetail, 'about' | 'after'
 
 /** What a short gap asks of a person: parts that are not fitted yet are left off. */
 const shortEnding = ({ plan }: Pick<ChangeDetail, 'plan'>): string =>
-  plan === undefined ? 'Don’t run it so, and have a qualified shop look.' : 'Don’t fit them.';
+  plan === undefined
+    ? 'Don’t run it, and have a qualified shop look.'
+    : `Don’t fit the ${nominalSaid(plan)}.`;
 
 function ending(gap: ChangeGap, detail: Omit<ChangeDetail, 'id'>): string {
   const { word, lacks, after } = gap;
-  if (word === undefined) return `no word yet, it needs ${listed(lacks)}.`;
+  if (word === undefined) return `no word yet. It needs ${listed(lacks)}.`;
   if (word === 'short') return `short. ${shortEnding(detail)}`;
   if (word === 'clear') return 'clear.';
   const may =

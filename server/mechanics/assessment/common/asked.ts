@@ -2,7 +2,8 @@ import { defined } from '../../../../shared/defined.ts';
 import type { StepName } from '../../../../shared/steps.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import type { AnswerEvidence } from '../evidence.ts';
-import { keyOf } from './said.ts';
+import { ended } from './first-said.ts';
+import { keyOf, upperFirst } from './said.ts';
 
 /** A doubt as the mechanics put it. */
 export interface Doubt {
@@ -13,6 +14,7 @@ export interface Doubt {
   readonly knownBy?: string;
   readonly size?: string;
   readonly test: string;
+  readonly testAtBench?: string;
   readonly byLooking?: boolean;
   readonly restsOn: readonly string[];
 }
@@ -36,13 +38,17 @@ const CHOICES: AssessedQuestion['answers'] = [
   {
     code: 'not-found',
     label: 'Looked: it does not fit',
-    changes: 'The question is settled, and the reading counts as it is.',
+    changes: 'The question is settled, and the reading counts.',
   },
 ];
 
+/** Words by which something is known, whatever its figures are told in: a call may change its units at any time. */
+export const inAnyUnits = (words: string): string =>
+  words.replaceAll(/ \(as typed [^)]*\)/g, '').replaceAll(/(\d) mm\b/g, '$1 in');
+
 /** The words of a question without its figures: two doubts of one word are told apart by what they ask. */
 const wordsOf = (ask: string): string =>
-  ask
+  inAnyUnits(ask)
     .toLowerCase()
     .replace(/[^a-z ]/g, '')
     .trim()
@@ -55,7 +61,7 @@ export const keptWords = (text: string): string =>
   text.length <= LONGEST ? text : `${text.slice(0, LONGEST - 1)}…`;
 
 /** The answer to a question: under its id, else in its own words. Of several the last on the record counts. */
-export function answerTo(
+function answerTo(
   question: { readonly id: string; readonly ask: string },
   answers: readonly AnswerEvidence[],
 ): AnswerEvidence | undefined {
@@ -65,6 +71,17 @@ export function answerTo(
       : answer.questionId === question.id,
   );
   return fitting.toSorted((a, b) => a.line - b.line).at(-1);
+}
+
+/** Whether it was found so: as it was said beside the answer, else by the answer that is the code of a yes or no. */
+function foundOf(
+  { answer, found }: AnswerEvidence,
+  choices: AssessedQuestion['answers'],
+): boolean | undefined {
+  if (found !== undefined) return found;
+  const word = answer.trim().toLowerCase().replace(' ', '-');
+  if (!choices.some(({ code }) => code === word)) return undefined;
+  return word === 'found' ? true : word === 'not-found' ? false : undefined;
 }
 
 /** A doubt of the mechanics as the assessment has it: about something, with its answers and the one given. */
@@ -77,6 +94,7 @@ export function asked(doubt: Doubt, { about, step, among, answers, choices }: As
     wordsOf(doubt.knownBy ?? doubt.ask),
   ].join(':');
   const answer = answerTo({ id, ask: doubt.ask }, answers);
+  const own = choices ?? CHOICES;
   return {
     id,
     code: doubt.code,
@@ -85,16 +103,17 @@ export function asked(doubt: Doubt, { about, step, among, answers, choices }: As
     weight: doubt.weight,
     ask: doubt.ask,
     ...defined({ size: doubt.size }),
-    test: doubt.test,
+    test: upperFirst(ended(doubt.test)),
+    ...defined({ testAtBench: doubt.testAtBench }),
     ...defined({ byLooking: doubt.byLooking }),
-    answers: choices ?? CHOICES,
+    answers: own,
     ...(answer === undefined
       ? {}
       : {
           answered: {
             entryId: answer.id,
             answer: answer.answer,
-            ...defined({ found: answer.found }),
+            ...defined({ found: foundOf(answer, own) }),
           },
         }),
     restsOn: [...doubt.restsOn].sort(),

@@ -1,11 +1,5 @@
+import { beginsWith } from '../../../../shared/begins-with.ts';
 import type { AssessedQuestion } from '../assessment.ts';
-
-/** A word of an answer, with its hyphens or without, and nothing that goes on from it. */
-function beginsWith(said: string, code: string): boolean {
-  const words = said.toLowerCase().trim().replaceAll('-', ' ');
-  const own = code.replaceAll('-', ' ');
-  return words.startsWith(own) && !/^[a-z0-9]/.test(words.slice(own.length));
-}
 
 /** Which of its answers a question was given: the one that its words begin with, else its yes or no. */
 export function chosenOf({ answers, answered }: AssessedQuestion): string | undefined {

@@ -1,36 +1,36 @@
 import { formatNumber } from '../../../../shared/quantities/format.ts';
-import { bareInches, inches, lowOrHigh } from '../../kit/say-inches.ts';
-import { IN, LBF } from '../../kit/si.ts';
+import { toldIn } from '../../../../shared/quantities/spoken-units.ts';
+import { type ValveName, valveSaid } from '../../../../shared/schemas/words.ts';
+import { bareInches, bareLength, inches, loadSaid, lowOrHigh } from '../../kit/say-inches.ts';
+import { IN } from '../../kit/si.ts';
 import type { Subject } from '../assessment.ts';
-import type { Side, Spring, ValvePlace } from '../evidence.ts';
+import type { Spring, ValvePlace } from '../evidence.ts';
 
 /** The last bits of the arithmetic go before the rounding. */
 const clean = (value: number): number => Number(value.toPrecision(12));
 
-export { bareInches, inches, lowOrHigh };
+export { bareInches, inches, loadSaid, lowOrHigh };
 
 /** `.060`; one that was set in millimetres has a place more, so that what is told of a gap follows from both. */
 export function bareLimit(si: number): string {
   const thousandths = clean((si / IN) * 1000);
-  return Math.abs(thousandths - Math.round(thousandths)) < 1e-6
-    ? bareInches(si)
-    : formatNumber(clean(si / IN), 4);
+  return Math.abs(thousandths - Math.round(thousandths)) < 1e-6 ? bareInches(si) : bareLength(si, 4);
 }
+
+/** The same with its unit. */
+export const limitSaid = (si: number): string => `${bareLimit(si)} ${toldIn('in')}`;
 
 /** `.482 in ± .002`: the ± never under a thousandth. */
 export const inchesWithin = (si: number, halfWidth: number): string =>
   `${inches(si)} ± ${bareInches(Math.max(halfWidth, 0.001 * IN))}`;
-
-/** Loads to the nearest 5 lb: a spring's own tolerance hides anything finer. */
-export const pounds = (newtons: number): string => `${Math.round(newtons / LBF / 5) * 5} lb`;
 
 export const ratioSaid = (ratio: number): string => formatNumber(clean(ratio), 3);
 
 /** A ratio as it is stamped or sold: `1.6`. */
 export const nominalSaid = (ratio: number): string => String(Number(ratio.toFixed(3)));
 
-/** `3 intake` */
-export const placeOf = ({ cylinder, valve }: ValvePlace): string => `${cylinder} ${valve}`;
+/** `3 intake`, `3 intake 2` */
+export const placeOf = ({ cylinder, valve }: ValvePlace): string => `${cylinder} ${valveSaid(valve)}`;
 
 export const valveSubject = ({ cylinder, valve }: ValvePlace): Subject => ({ of: 'valve', cylinder, valve });
 
@@ -75,17 +75,19 @@ export const RATIO_NAMES: Readonly<Record<Spring, string>> = {
   'not-said': 'Ratio, spring not said',
 };
 
-const SIDE_ORDER: Readonly<Record<Side, number>> = { intake: 0, exhaust: 1 };
+const ORDER: readonly ValveName[] = ['intake', 'intake-2', 'intake-3', 'exhaust', 'exhaust-2', 'exhaust-3'];
 
 /** Valves in the engine's own numbering, intake before exhaust. */
 export const byPlace = (a: ValvePlace, b: ValvePlace): number =>
-  a.cylinder - b.cylinder || SIDE_ORDER[a.valve] - SIDE_ORDER[b.valve];
+  a.cylinder - b.cylinder || ORDER.indexOf(a.valve) - ORDER.indexOf(b.valve);
 
 /** By id, for lists whose order must not hang on the order of entry. */
 export const byId = (a: { readonly id: string }, b: { readonly id: string }): number =>
   a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
 
 export const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+export const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** `a, b and c` */
 export function listed(items: readonly string[]): string {

@@ -25,7 +25,34 @@ export interface SettingDetail {
   readonly twoPositions?: readonly [SettingPosition, SettingPosition];
 }
 
+/** The shim of one valve: what is in, what is wanted, and the one that goes in. */
+export interface ShimRow extends ValvePlace {
+  readonly fitted?: number;
+  readonly found: Bounds;
+  readonly wanted?: number;
+  /** Thickness that gives the wanted lash. */
+  readonly shim?: number;
+  readonly choice?: {
+    readonly shim: number;
+    /** The lash that it gives. */
+    readonly lash: number;
+    readonly from: 'own' | 'stock' | 'valve';
+    readonly fromValve?: ValvePlace;
+  };
+  readonly lacks: readonly string[];
+  readonly sentence: string;
+  /** The line of the log that it rests on. */
+  readonly entryId: string;
+}
+
+export interface ShimsDetail {
+  /** A lash this near to what is wanted is left. */
+  readonly within: number;
+  readonly rows: readonly ShimRow[];
+}
+
 export interface LashDetail {
+  readonly shims: ShimsDetail;
   /** Growth that counts. */
   readonly limit: LimitEvidence;
   readonly valves: readonly LashValveDetail[];

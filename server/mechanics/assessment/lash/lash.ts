@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { toolAllowance } from '../../kit/allowances.ts';
 import { lashGrowths } from '../../lash/growth.ts';
 import { grewAgain, lashQuestions } from '../../lash/lash-questions.ts';
@@ -15,6 +16,7 @@ import { wayOutOf } from '../common/way-out.ts';
 import type { Bounds, Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { LashDetail, LashValveDetail } from './detail.ts';
 import { settingDetail } from './setting.ts';
+import { shimsOf } from './shims.ts';
 
 const asLine = ({ cylinder, valve, gap, moment, engine, nut }: LashEvidence): LashLine => ({
   cylinder,
@@ -49,6 +51,12 @@ function placeIn({ cylinder, valve }: Pick<LashQuestion, 'cylinder' | 'valve'>):
 
 const LOOK = 'look at nut and stud, the stem’s tip, the roller, both ends of the pushrod and the cup';
 
+/** Of a bucket there is no nut to let go: its gap changes by wear, or as the valve beds into its seat. */
+const OF_BUCKET = {
+  ask: 'Is something wearing on this valve, or did the shim not seat?',
+  test: 'look whether the shim is seated and whole, at the bucket’s face and at the lobe.',
+};
+
 /** Under the stop that it is asked for, only what takes no turning settles it. */
 const LOOKING: Readonly<Partial<Record<LashQuestion['code'], string>>> = {
   'lash-grew': `With nothing turned, and before the nut is touched: ${LOOK}.`,
@@ -67,8 +75,9 @@ function question(
   found: LashQuestion,
   again: readonly LashGrowth[],
   valves: readonly LashValveDetail[],
-  { answers }: Evidence,
+  { answers, engine }: Evidence,
 ): AssessedQuestion {
+  const bucket = engine.gear === 'bucket';
   const place = placeIn(found);
   const about: Subject = place === undefined ? { of: 'build' } : valveSubject(place);
   const stops = again.some((growth) => place === undefined || placeOf(growth) === placeOf(place));
@@ -76,6 +85,7 @@ function question(
   return asked(
     {
       ...found,
+      ...(bucket && found.code === 'lash-grew' ? OF_BUCKET : {}),
       weight: stops && place !== undefined ? 'strong' : 'weak',
       ...(looking === undefined ? {} : { test: looking, byLooking: true }),
       restsOn: idsAt(valves, place),
@@ -110,7 +120,7 @@ function unusual({ lines, newest, ...place }: LashValveDetail, evidence: Evidenc
     high,
     engine: line.engine,
     lifter: evidence.engine.lifter,
-    card: evidence.card[place.valve].lash,
+    card: evidence.card[sideOfValve(place.valve)].lash,
   });
   if (found === undefined) return [];
   return [
@@ -140,7 +150,7 @@ function stopOf(
     code: 'lash-grew-again',
     about,
     sentence: `Do not turn it: the lash of ${placeOf(growth)} grew again after it was set again.`,
-    wayOut: wayOutOf(LOOK, answered),
+    ...wayOutOf(LOOK, answered),
     from: 'readings',
     ...(newest === undefined ? {} : { entryId: newest.id, line: newest.line }),
     answered,
@@ -170,6 +180,14 @@ function quantity({ cylinder, valve, lines, newest }: LashValveDetail): Assessed
   };
 }
 
+const OF_GROWTH: ReadonlySet<string> = new Set(['lash-grew', 'lash-closed', 'lash-heat-differs']);
+
+/** What it is now, and what it did: one that was set again since has not grown to what it is now. */
+function toldNow({ lines, newest }: LashValveDetail, { code, size = '' }: AssessedQuestion): string {
+  if (lines.at(-1)?.moment !== 'set' || !OF_GROWTH.has(code)) return `${gapSaid(newest)} now. ${size}`;
+  return `set again to ${gapSaid(newest)}. Before that: ${size}`;
+}
+
 /** One line for each valve whose lash grew or closed past what is ordinary. */
 function headline(valve: LashValveDetail, questions: readonly AssessedQuestion[]): Headline[] {
   const about = valveSubject(valve);
@@ -180,7 +198,7 @@ function headline(valve: LashValveDetail, questions: readonly AssessedQuestion[]
       id: `headline:lash:${keyOf(about)}`,
       about,
       step: 'adjuster',
-      sentence: `Lash of ${placeOf(valve)}, ${gapSaid(valve.newest)} now: ${own.size ?? ''} ${own.ask}`,
+      sentence: `Lash of ${placeOf(valve)}, ${toldNow(valve, own)} ${own.ask}`,
       quantityId: `lash:${keyOf(about)}`,
     },
   ];
@@ -190,6 +208,7 @@ function headline(valve: LashValveDetail, questions: readonly AssessedQuestion[]
 export function lashPart(evidence: Evidence): PartSaid<LashDetail> {
   const limit = limitNamed(evidence, 'lash-growth');
   const valves = valvesOf(evidence, limit.value);
+  const shims = shimsOf(evidence);
   const growths = valves.flatMap(({ growth }) => growth ?? []);
   const again = grewAgain(growths, limit.value);
   const questions = [
@@ -197,11 +216,17 @@ export function lashPart(evidence: Evidence): PartSaid<LashDetail> {
     ...valves.flatMap((valve) => unusual(valve, evidence)),
   ];
   return {
-    quantities: valves.map(quantity),
+    quantities: [...valves.map(quantity), ...shims.quantities],
     judgements: [],
     questions,
     stop: again.map((growth) => stopOf(growth, questions, valves)),
     headlines: valves.flatMap((valve) => headline(valve, questions)),
-    detail: { limit, valves, questionIds: questions.map(({ id }) => id), setting: settingDetail(evidence) },
+    detail: {
+      shims: shims.detail,
+      limit,
+      valves,
+      questionIds: questions.map(({ id }) => id),
+      setting: settingDetail(evidence),
+    },
   };
 }

@@ -29,7 +29,7 @@ export function edgeStop(
     code: 'mark-at-the-edge',
     about: question.about,
     sentence: `Do not turn it: the tip mark of ${placeOf(mark)} runs off the edge of the stem.`,
-    wayOut: wayOutOf(
+    ...wayOutOf(
       'have a qualified shop look at the stem’s edge and the guide',
       question.answered !== undefined,
     ),

@@ -1,4 +1,5 @@
 import { InputFaults } from '../../../../shared/problems/faults.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { computation as rollerSweep } from '../../computations/roller-sweep.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { IN } from '../../kit/si.ts';
@@ -65,16 +66,18 @@ const placeIn = ({ cylinder, valve }: SweepOf): ValvePlace | undefined =>
 function liftOf(evidence: Evidence, of: SweepOf, ratios: readonly ValveRatio[]): Known | undefined {
   const place = placeIn(of);
   const own = ratios.filter((ratio) => place !== undefined && placeOf(ratio) === placeOf(place));
-  const side = ratios.filter(({ valve }) => valve === of.valve);
+  const side = ratios.filter(({ valve }) => sideOfValve(valve) === sideOfValve(of.valve));
   const used = own.length > 0 ? own : side;
   const [plan] = plansOf(evidence);
-  const { after } = beforeAndAfter(evidence, of.valve, used, plan);
-  const lobe = used.find(({ value }) => value === after?.value)?.lobeLift ?? evidence.card[of.valve].lobeLift;
+  const { after } = beforeAndAfter(evidence, sideOfValve(of.valve), used, plan);
+  const lobe =
+    used.find(({ value }) => value === after?.value)?.lobeLift ??
+    evidence.card[sideOfValve(of.valve)].lobeLift;
   const kept = keptOf(evidence)?.netLift;
   if (after === undefined || lobe === undefined)
     return kept === undefined ? undefined : within(kept, 0, `net lift ${inches(kept)}, kept with the build`);
   const hydraulic = evidence.engine.lifter?.startsWith('hydraulic') ?? false;
-  const inForce = after.lashIn || hydraulic ? 0 : lashInForce(evidence, of.valve, place);
+  const inForce = after.lashIn || hydraulic ? 0 : lashInForce(evidence, sideOfValve(of.valve), place);
   const lash = inForce ?? 0;
   const at = (ratio: number) => lobe * ratio - lash;
   if (at(after.low) <= 0) return undefined;

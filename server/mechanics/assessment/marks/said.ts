@@ -21,7 +21,7 @@ export function markJudgement(
     return [
       {
         ...base,
-        sentence: `${said}: no word yet, it needs ${listed(least.lacks)}.`,
+        sentence: `${said}: no word yet. It needs ${listed(least.lacks)}.`,
         lacks: least.lacks,
       },
     ];

@@ -3,6 +3,8 @@ import { STEP_NAMES, type StepName } from '../../../../shared/steps.ts';
 import type { Missing, StepNeed } from '../assessment.ts';
 import { upperFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
+import { gearDetail, planOfGear } from '../gear/gear.ts';
+import type { NoiseDetail } from '../noise/detail.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
 import { valveRatios } from '../ratio/valve-ratios.ts';
 import type { Need } from './need.ts';
@@ -10,15 +12,20 @@ import { ofAdjuster } from './of-adjuster.ts';
 import { ofBuild, ofCam, ofTriage } from './of-build.ts';
 import { ofConsequences } from './of-consequences.ts';
 import { ofGeometry } from './of-geometry.ts';
+import { ofNoise } from './of-noise.ts';
 import { ofNotes } from './of-notes.ts';
 import { ofIdentify, ofParts } from './of-parts.ts';
 import { ofRatio } from './of-ratio.ts';
+import { ofScan } from './of-scan.ts';
 import { ofSheet } from './of-sheet.ts';
 import { ofTiming } from './of-timing.ts';
 
 /** What each step asks for. A step that is left out does not compile. */
 const NEEDS: Readonly<
-  Record<StepName, (evidence: Evidence, explained: readonly GroupExplained[]) => readonly Need[]>
+  Record<
+    StepName,
+    (evidence: Evidence, explained: readonly GroupExplained[], noise: NoiseDetail) => readonly Need[]
+  >
 > = {
   triage: ofTriage,
   build: ofBuild,
@@ -27,10 +34,12 @@ const NEEDS: Readonly<
   identify: ofIdentify,
   ratio: (_, explained) => ofRatio(explained),
   sheet: ofSheet,
+  scan: ofScan,
   consequences: (evidence, explained) => ofConsequences(evidence, valveRatios(explained).length > 0),
   geometry: ofGeometry,
   timing: ofTiming,
-  adjuster: ofAdjuster,
+  adjuster: (evidence, _, noise) => ofAdjuster(evidence, noise),
+  noise: (_evidence, _explained, noise) => ofNoise(noise),
   notes: ofNotes,
 };
 
@@ -40,14 +49,22 @@ export interface Lacking {
 }
 
 /** All that is asked for, step by step; the answer waits only for what the goal of the call is about. */
-export function needsOf(evidence: Evidence, explained: readonly GroupExplained[]): Lacking[] {
+export function needsOf(
+  evidence: Evidence,
+  explained: readonly GroupExplained[],
+  noise: NoiseDetail,
+): Lacking[] {
   const { asks, waitsFor } = planOf(evidence.call.goal);
   const counts = (step: StepName): boolean => step === 'triage' || step === 'notes' || asks.includes(step);
-  return STEP_NAMES.flatMap((step) =>
-    NEEDS[step](evidence, explained).map((need) => ({
-      step,
-      need: { ...need, must: counts(step) && (need.must || (waitsFor.includes(step) && need.forAnswer)) },
-    })),
+  const without = new Set(gearDetail(evidence).steps.map(({ step }) => step));
+  const notAsked = new Set(planOfGear(evidence).needs);
+  return STEP_NAMES.filter((step) => !without.has(step)).flatMap((step) =>
+    NEEDS[step](evidence, explained, noise)
+      .filter(({ code }) => !notAsked.has(`${step}:${code}`))
+      .map((need) => ({
+        step,
+        need: { ...need, must: counts(step) && (need.must || (waitsFor.includes(step) && need.forAnswer)) },
+      })),
   );
 }
 

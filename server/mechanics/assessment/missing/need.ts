@@ -8,6 +8,8 @@ export interface Need {
   readonly what: string;
   /** The same as something to do. */
   readonly ask: string;
+  /** As whoever stands at the engine does it, where the desk only asks. */
+  readonly askAtBench?: string;
   readonly have: boolean;
   /** The answer of the call waits for it. */
   readonly must: boolean;
@@ -17,7 +19,7 @@ export interface Need {
   readonly turns: boolean;
 }
 
-type More = Partial<Pick<Need, 'must' | 'turns' | 'forAnswer'>>;
+type More = Partial<Pick<Need, 'must' | 'turns' | 'forAnswer' | 'askAtBench'>>;
 
 export const need = (code: string, what: string, ask: string, have: boolean, more: More = {}): Need => ({
   code,

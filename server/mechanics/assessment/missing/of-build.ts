@@ -7,32 +7,39 @@ export const ofTriage = ({ call }: Evidence): Need[] => [
     'whether it runs, has run or is apart',
     'Ask whether it runs, has run, or is apart.',
     call.engineState !== 'not-asked',
-    MUST,
+    { ...MUST, askAtBench: 'Say whether it runs, has run, or is apart.' },
   ),
   need(
     'contact',
     'whether anything hit, bent, came loose or turns tight',
     'Ask whether anything hit, bent, came loose or turns tight, before anything is turned.',
     call.contact !== 'not-asked',
-    MUST,
+    {
+      ...MUST,
+      askAtBench: 'Before anything is turned: say whether anything hit, bent, came loose or turns tight.',
+    },
   ),
 ];
 
 const known = (values: readonly unknown[]): boolean => values.every((each) => each !== undefined);
 
 export const ofBuild = ({ engine, springs }: Evidence): Need[] => [
-  need('lifter', 'the lifter type', 'Ask which lifters are in it.', engine.lifter !== undefined),
+  need('lifter', 'the lifter type', 'Ask which lifters are in it.', engine.lifter !== undefined, {
+    askAtBench: 'Say which lifters are in it.',
+  }),
   need(
     'mounting',
     'how the rockers are mounted',
     'Ask how the rockers are mounted.',
     engine.mounting !== undefined,
+    { askAtBench: 'Say how the rockers are mounted.' },
   ),
   need(
     'crank',
     'stroke and rod length',
     'Ask for stroke and rod length.',
     known([engine.stroke, engine.rodLength]),
+    { askAtBench: 'Enter stroke and rod length.' },
   ),
   need(
     'installed-height',
@@ -45,12 +52,14 @@ export const ofBuild = ({ engine, springs }: Evidence): Need[] => [
     'seat load and rate of the springs',
     'Ask for the springs’ seat load and rate.',
     known([springs.seatLoad, springs.rate]),
+    { askAtBench: 'Enter the springs’ seat load and rate.' },
   ),
   need(
     'solid-height',
     'the coil-bind height of the springs',
     'Ask for the coil-bind height of the springs.',
     springs.solidHeight !== undefined,
+    { askAtBench: 'Enter the coil-bind height of the springs.' },
   ),
 ];
 

@@ -1,5 +1,19 @@
 import type { Evidence } from '../evidence.ts';
-import { MUST_TURN, type Need, need, worked } from './need.ts';
+import { MUST_TURN, type Need, need, TURN, worked } from './need.ts';
+
+/** Of a follower under the cam the arms are asked for, in place of marks and sweep. */
+const followerNeeds = (evidence: Evidence): Need[] =>
+  ['finger-follower', 'cam-rocker'].includes(evidence.engine.gear ?? 'pushrod')
+    ? [
+        need(
+          'follower-arms',
+          'the arms of the follower: valve shut, and at full lift',
+          'Measure the follower’s arms from the pivot’s middle, valve shut and at full lift.',
+          worked(evidence, 'follower-ratio'),
+          TURN,
+        ),
+      ]
+    : [];
 
 export function ofGeometry(evidence: Evidence): Need[] {
   const { tipMarks, card, rockers } = evidence;
@@ -7,6 +21,7 @@ export function ofGeometry(evidence: Evidence): Need[] {
   const ratio = rockers.planned ?? rockers.soldAs;
   const known = rockers.pivotToTip !== undefined && ratio !== undefined && lift !== undefined;
   return [
+    ...followerNeeds(evidence),
     need(
       'tip-mark',
       'a tip mark: its width, then its place',

@@ -20,7 +20,7 @@ export const ofParts = ({ arms, seats, rockers, call }: Evidence): Need[] => [
     'Ask which ratio the rockers are sold as.',
     // A mark on the arm is what it is held to be as well.
     rockers.soldAs !== undefined || arms.some((arm) => ratioOfStamp(arm) !== undefined),
-    MUST,
+    { ...MUST, askAtBench: 'Say which ratio the rockers are sold as.' },
   ),
   ...(planOf(call.goal).isChange
     ? [
@@ -29,7 +29,7 @@ export const ofParts = ({ arms, seats, rockers, call }: Evidence): Need[] => [
           'the ratio of the rockers that are to be fitted',
           'Ask which ratio is to be fitted.',
           rockers.planned !== undefined,
-          MUST,
+          { ...MUST, askAtBench: 'Say which ratio is to be fitted.' },
         ),
       ]
     : []),

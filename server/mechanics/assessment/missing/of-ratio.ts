@@ -1,7 +1,8 @@
+import { inAnyUnits } from '../common/asked.ts';
 import { placeOf } from '../common/said.ts';
 import { READ_BACK_WRONG } from '../ratio/conditions.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
-import { isSaid, LIGHT_SPRING_FIRST, restingOn } from '../ratio/lacking.ts';
+import { isLightSpringFirst, isSaid, lightSpringFirst, restingOn } from '../ratio/lacking.ts';
 import { MUST, MUST_TURN, type Need, need } from './need.ts';
 
 const PASSES = 3;
@@ -42,14 +43,16 @@ const ENTERED_AGAIN = /^(pass \d+|passes [\d, and]+|the reading) entered again o
 
 /** Readings that the inference has a name for go by it, so that the way to them is the same. */
 function codeOf(lack: string): string {
-  if (lack === LIGHT_SPRING_FIRST) return 'light-spring-solid-lifter';
+  if (isLightSpringFirst(lack)) return 'light-spring-solid-lifter';
   if (lack.startsWith('a reading at zero lash')) return 'lash-to-zero';
   if (lack.startsWith('a reading with the plunger parallel')) return 'align-plunger';
   if (lack === READ_BACK_WRONG) return 'read-back';
   if (lack.startsWith('one more pass of the valve lift')) return 'one-more-pass';
   const again = ENTERED_AGAIN.exec(lack);
   if (again !== null) return `enter-again-${(again[1] ?? '').replace(/[^a-z0-9]+/g, '-')}`;
-  return lack.toLowerCase().replace(/[^a-z]+/g, '-');
+  return inAnyUnits(lack)
+    .toLowerCase()
+    .replace(/[^a-z]+/g, '-');
 }
 
 /** A lack as something to do. */
@@ -57,7 +60,7 @@ function askFor(at: string, lack: string): string {
   if (isSaid(lack)) return `Ask for ${at} ${lack}.`;
   const again = ENTERED_AGAIN.exec(lack);
   if (again !== null)
-    return `Enter ${again[1]} of ${at} again, or strike it out with the reason: ${again[2]}.`.replace(
+    return `Enter ${again[1]} of ${at} again, or strike ${again[1]?.startsWith('passes') === true ? 'them' : 'it'} out with the reason: ${again[2]}.`.replace(
       /([.?!”])\.$/,
       '$1',
     );
@@ -71,21 +74,22 @@ function askFor(at: string, lack: string): string {
 const turnsNothing = (lack: string): boolean =>
   isSaid(lack) || ENTERED_AGAIN.test(lack) || lack === READ_BACK_WRONG;
 
+/** An open doubt is asked as a question; what was found to be so is entered again, by the name it has in the headline. */
+const isAskedFor = (lack: string, doubts: readonly string[]): boolean =>
+  !doubts.includes(lack) || ENTERED_AGAIN.test(lack);
+
 function ofLacks(explained: GroupExplained): Need[] {
   const { group } = explained;
   const resting = restingOn(explained);
   const lacks =
     resting === undefined
-      ? [LIGHT_SPRING_FIRST]
-      : resting.lacks.filter((lack) => !resting.doubts.includes(lack) && !lack.startsWith('a pass of'));
+      ? [lightSpringFirst(explained)]
+      : resting.lacks.filter((lack) => isAskedFor(lack, resting.doubts) && !lack.startsWith('a pass of'));
   return lacks.map((lack) =>
-    need(
-      `${codeOf(lack)}:${group.key}`,
-      `${placeOf(group)}: ${lack}`,
-      askFor(placeOf(group), lack),
-      false,
-      turnsNothing(lack) ? MUST : MUST_TURN,
-    ),
+    need(`${codeOf(lack)}:${group.key}`, `${placeOf(group)}: ${lack}`, askFor(placeOf(group), lack), false, {
+      ...(turnsNothing(lack) ? MUST : MUST_TURN),
+      ...(isSaid(lack) ? { askAtBench: `Say for ${placeOf(group)} ${lack}.` } : {}),
+    }),
   );
 }
 

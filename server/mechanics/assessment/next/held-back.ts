@@ -4,12 +4,24 @@ import type { Details } from '../details.ts';
 import { isAsked } from './is-asked.ts';
 
 const question = (each: AssessedQuestion): AssessedQuestion =>
-  isAsked(each) ? each : { ...each, test: afterTheStop(each.test) };
+  isAsked(each)
+    ? each
+    : {
+        ...each,
+        test: afterTheStop(each.test),
+        ...(each.testAtBench === undefined ? {} : { testAtBench: afterTheStop(each.testAtBench) }),
+      };
 
-const notToRun = (gap: NotToRun): NotToRun => ({ ...gap, wayOut: afterTheStop(gap.wayOut) });
+const notToRun = (gap: NotToRun): NotToRun => ({
+  ...gap,
+  wayOut: afterTheStop(gap.wayOut),
+  ...(gap.wayOutAtBench === undefined ? {} : { wayOutAtBench: afterTheStop(gap.wayOutAtBench) }),
+});
 
 const change = (details: Details['change']): Details['change'] =>
-  details.map((each) => ({ ...each, adjusters: afterTheStop(each.adjusters) }));
+  details.map((each) =>
+    each.adjusters === '' ? each : { ...each, adjusters: afterTheStop(each.adjusters) },
+  );
 
 /** Which valve is set when is told again once anything may be set. */
 const lash = (detail: Details['lash']): Details['lash'] => ({
@@ -26,6 +38,18 @@ const marks = (detail: Details['marks']): Details['marks'] => ({
 
 const swapLater = <Odd extends { readonly swap?: string }>(odd: Odd): Odd =>
   odd.swap === undefined ? odd : { ...odd, swap: afterTheStop(odd.swap) };
+
+/** What is read with the engine turned waits; what is asked or looked at stays. */
+const noise = (detail: Details['noise']): Details['noise'] => {
+  const later = <Check extends Details['noise']['checks'][number]>(check: Check): Check =>
+    check.turns ? { ...check, sentence: afterTheStop(check.sentence) } : check;
+  const { nearest } = detail;
+  return {
+    ...detail,
+    checks: detail.checks.map(later),
+    ...(nearest === undefined ? {} : { nearest: { ...nearest, check: later(nearest.check) } }),
+  };
+};
 
 const sheet = (detail: Details['sheet']): Details['sheet'] => ({
   ...detail,
@@ -55,6 +79,7 @@ export function heldBack(assessment: Assessment): Assessment {
       sheet: sheet(details.sheet),
       lash: lash(details.lash),
       marks: marks(details.marks),
+      noise: noise(details.noise),
     },
   };
 }

@@ -1,18 +1,17 @@
-import { defined } from '../../../../shared/defined.ts';
-import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
-import type { Action } from '../../explain-readings/types.ts';
-import type { AssessedQuestion, NextAction, NotToRun, StopReason, Subject } from '../assessment.ts';
-import { inDoubt } from '../common/asked.ts';
-import { placeOf, subjectSaid, upperFirst, valveSubject } from '../common/said.ts';
+import type { GoalPlan } from '../../../../shared/schemas/goals.ts';
+import type { StepName } from '../../../../shared/steps.ts';
+import type { AssessedQuestion, Headline, NextAction, NotToRun, StopReason } from '../assessment.ts';
 import type { Lacking } from '../missing/missing.ts';
-import { ABOUT_CARD } from '../ratio/conditions.ts';
+import type { NextOfNoise } from '../noise/next-of-noise.ts';
+import type { NextOfPart } from '../part/tell.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
-import { ASK } from '../ratio/ratio-said.ts';
-import { readingWorthTaking } from '../ratio/would-tell.ts';
+import type { NextOfSheet } from '../sheet/next/next-of-sheet.ts';
 import { actionUnder } from '../stop.ts';
-import { isAsked } from './is-asked.ts';
-
-const BUILD: Subject = { of: 'build' };
+import { CLOSE, endingNext } from './ending-next.ts';
+import { isRows, lackingNext } from './lacking-next.ts';
+import { notToRunNext } from './not-to-run-next.ts';
+import { questionNext, sheetDoubtNext } from './question-next.ts';
+import { readingNext } from './reading-next.ts';
 
 interface NextGiven {
   readonly closed: boolean;
@@ -24,153 +23,71 @@ interface NextGiven {
   readonly atEnd: readonly Lacking[];
   readonly questions: readonly AssessedQuestion[];
   readonly explained: readonly GroupExplained[];
-  /** What the per-valve sheet asks for, where a valve differs from its siblings. */
-  readonly ofSheet: NextAction | undefined;
-  /** The measurement of a loose part that settles most, where the call is about one. */
-  readonly ofPart: NextAction | undefined;
+  readonly headlines: readonly Headline[];
+  readonly plan: GoalPlan;
+  /** What the per-valve sheet asks for, where a valve differs from its siblings, and what of it can wait. */
+  readonly ofSheet: NextOfSheet;
+  /** What parts the causes of noise or a failure. */
+  readonly ofNoise: NextOfNoise;
+  /** What a loose part is asked, and the measurement of it that settles most, where the call is about one. */
+  readonly ofPart: NextOfPart | undefined;
 }
 
-function lackingNext(lacking: readonly Lacking[], must: boolean): NextAction | undefined {
-  const found = lacking.find(({ need }) => need.must === must);
-  if (found === undefined) return undefined;
-  const { step, need } = found;
-  return {
-    id: `next:${step}:${need.code}`,
-    action: need.code,
-    step,
-    about: BUILD,
-    sentence: need.ask,
-    reason: must ? 'What the call is about waits for it.' : 'It is the next step of what the call is about.',
-    turns: need.turns,
-  };
-}
+/** More passes of what was read: a doubt about those there are goes first. */
+const isMorePasses = ({ need }: Lacking): boolean => /^(valve|lobe)-passes:/.test(need.code);
 
-/** Doubts about what a reading is set against: the reading itself stands. */
-const NOT_TAKEN_AGAIN: ReadonlySet<string> = new Set(['card-ratio', 'spring-mixed']);
-
-function againSaid({ code }: AssessedQuestion): string {
-  if (ABOUT_CARD.has(code)) return 'put the lobe lift of the card right.';
-  return code === 'ratio-not-listed'
-    ? 'look the part number up, and say which ratio they are sold as.'
-    : 'enter that reading again, or strike it out with the reason.';
-}
-
-/** The test of a strong doubt; a reading that was found wrong is entered again first. */
-function questionNext(questions: readonly AssessedQuestion[]): NextAction | undefined {
-  const open = questions.find((question) => inDoubt(question) && !NOT_TAKEN_AGAIN.has(question.code));
-  if (open === undefined) return undefined;
-  const again = open.answered?.found === true;
-  return {
-    id: `next:${open.id}`,
-    action: open.code,
-    step: open.step,
-    about: open.about,
-    sentence: again
-      ? `${upperFirst(subjectSaid(open.about))}: ${againSaid(open)}`
-      : `${upperFirst(subjectSaid(open.about))}: ${open.test}`,
-    reason: open.ask,
-    turns: !again && !isAsked(open),
-  };
-}
-
-const LIFTED = 'not-to-run:stop:';
-
-/** A stop that was lifted to read its gap again, or parts that are not to be fitted: before anything else is asked. */
-function notToRunNext(notToRun: readonly NotToRun[]): NextAction | undefined {
-  const first =
-    notToRun.find(({ id }) => id.startsWith(LIFTED)) ?? notToRun.find(({ what }) => what === 'fit');
-  if (first === undefined) return undefined;
-  const lifted = first.id.startsWith(LIFTED);
-  return {
-    id: `next:${first.id}`,
-    action: lifted ? 'read-gap-again' : 'do-not-fit',
-    step: lifted ? 'sheet' : 'consequences',
-    about: first.about,
-    sentence: first.wayOut,
-    reason: first.sentence,
-    turns: lifted,
-  };
-}
-
-const chance = ({ result }: GroupExplained): number =>
-  Math.max(0, ...(result?.nominals ?? []).map(({ probability }) => probability));
-
-const MINUTES: Readonly<Partial<Record<Action, number>>> = {
-  'lobe-at-lifter': DEFAULT_ASSUMPTIONS.minutesLobeAtLifter,
-  'one-more-pass': DEFAULT_ASSUMPTIONS.minutesOneMorePass,
-  'rocker-on-another-valve': DEFAULT_ASSUMPTIONS.minutesOtherValve,
-};
-
-/** The reading that tells most for its minutes, of the arm that is settled least. */
-function readingNext(explained: readonly GroupExplained[]): NextAction | undefined {
-  const open = explained
-    .flatMap((each) => {
-      const action = readingWorthTaking(each);
-      return action === undefined ? [] : [{ each, action }];
-    })
-    .toSorted((a, b) => chance(a.each) - chance(b.each) || (a.each.group.key < b.each.group.key ? -1 : 1))[0];
-  if (open === undefined) return undefined;
-  const { each, action } = open;
-  const weighed = each.result?.nextReading;
-  const minutes = weighed?.action === action ? weighed.minutes : MINUTES[action];
-  return {
-    id: `next:reading:${each.group.key}:${action}`,
-    action,
-    step: 'ratio',
-    about: valveSubject(each.group),
-    sentence: `${placeOf(each.group)}: ${ASK[action]}`,
-    reason: 'It tells most about the ratio for the time it takes.',
-    ...defined({ minutes }),
-    turns: action !== 'read-back',
-  };
-}
-
-const WHOLE = 'Everything that was asked for is there.';
-
-const CLOSE: NextAction = {
-  id: 'next:notes:close',
-  action: 'close',
-  step: 'notes',
-  about: BUILD,
-  sentence: 'Nothing is left to read or to say: close the call.',
-  reason: WHOLE,
-  turns: false,
-};
-
-/** With nothing left to read: what was found is said, then what was promised is kept. */
-function endingNext(atEnd: readonly Lacking[]): NextAction {
-  const found = lackingNext(atEnd, true);
-  return found === undefined ? CLOSE : { ...found, reason: WHOLE };
-}
-
-/**
- * The one thing worth most now: under a stop what the stop needs; else a gap whose stop was lifted to read it again, or
- * parts that are not to be fitted; what the goal lacks, the test of a strong doubt, what tells an odd valve's part from
- * its position, the reading that tells most, of the engine or of the part, the next step of the goal's plan, and at the
- * end what was found.
- */
-export function nextOf({
-  closed,
-  stop,
-  notToRun,
+/** What the answer of the goal is made of, in the order in which it is asked for. */
+function forAnswer({
   lacking,
-  atEnd,
   questions,
   explained,
   ofSheet,
   ofPart,
+  ofNoise,
+  plan,
 }: NextGiven): NextAction | undefined {
+  const steps: readonly StepName[] = [
+    'triage',
+    ...plan.asks,
+    ...(plan.byRatio === true ? ['ratio' as const] : []),
+  ];
+  const must = lacking.filter(({ need }) => need.must);
+  const more = lacking.filter(
+    ({ need }) => !need.must && (plan.needs === 'all' || plan.needs.includes(need.code)),
+  );
+  const sheet = steps.includes('sheet') ? ofSheet : undefined;
+  const withoutRows = must.filter((each) => !isRows(each));
+  return (
+    lackingNext(must.filter(({ step }) => step === 'triage')) ??
+    ofNoise.ask ??
+    ofPart?.answer ??
+    (sheet === undefined ? undefined : sheetDoubtNext(questions)) ??
+    lackingNext(withoutRows.filter((each) => !isMorePasses(each))) ??
+    questionNext(questions.filter(({ step }) => steps.includes(step))) ??
+    ofNoise.look ??
+    lackingNext(withoutRows) ??
+    sheet?.clear ??
+    lackingNext(must) ??
+    sheet?.later ??
+    ofNoise.read ??
+    (plan.byRatio === true ? readingNext(explained) : undefined) ??
+    ofPart?.measure ??
+    lackingNext(more)
+  );
+}
+
+/**
+ * The one thing worth most now: under a stop what the stop needs; else a gap whose stop was lifted to read it again, or
+ * parts that are not to be fitted; then what the answer of the goal needs and nothing else: the doubts of the sheet, what
+ * it lacks, the test of a strong doubt, more passes, what tells a clear odd valve's part from its position, the rows that
+ * are left, the reading that tells most, of the engine or of the part. Of a noise what is asked or seen as it stands goes
+ * first, what is seen with parts off behind the doubts, and its lobe last. Then what was found is said, and only then a
+ * doubt about something else is asked.
+ */
+export function nextOf(given: NextGiven): NextAction | undefined {
+  const { closed, stop, notToRun, questions } = given;
   const under = actionUnder(stop);
   if (under !== undefined) return under;
   if (closed) return undefined;
-  return (
-    notToRunNext(notToRun) ??
-    lackingNext(lacking, true) ??
-    questionNext(questions) ??
-    ofSheet ??
-    readingNext(explained) ??
-    ofPart ??
-    lackingNext(lacking, false) ??
-    endingNext(atEnd)
-  );
+  return notToRunNext(notToRun) ?? forAnswer(given) ?? endingNext(given) ?? questionNext(questions) ?? CLOSE;
 }

@@ -4,8 +4,8 @@ import { computation as armLengths } from '../../computations/arm-lengths.ts';
 import { halfWidthOf } from '../../identify/how-read.ts';
 import { standTogether } from '../../identify/likelihood.ts';
 import { IDENTIFICATION_MODEL } from '../../identify/model.ts';
-import type { AssessedQuantity, PartSubject } from '../assessment.ts';
-import { listed, nominalSaid } from '../common/said.ts';
+import type { AssessedQuantity, Headline, PartSubject } from '../assessment.ts';
+import { listed, nominalSaid, subjectSaid, upperFirst } from '../common/said.ts';
 import type { BenchRatioDetail } from './detail.ts';
 import { type CountedReading, sized } from './doubts.ts';
 import { asReadSize } from './read-size.ts';
@@ -118,4 +118,16 @@ export function benchRatioOf(
       sentence: `By its arm lengths${tip.guess || cup.guess ? ', one of them guessed,' : ''} the ratio is about ${about}, ${from} to ${to}; ${reach}. ${ESTIMATE}`,
     },
   };
+}
+
+/** A ratio by two lengths is told as what it is: an estimate off the engine. */
+export function benchHeadline(
+  { about, key }: { readonly about: PartSubject; readonly key: string },
+  bench: BenchRatio | undefined,
+): Headline[] {
+  if (bench?.detail.lacks !== undefined || bench?.detail.sentence === undefined) return [];
+  const of = about.name === undefined ? '' : `${upperFirst(subjectSaid(about))}: `;
+  return [
+    { id: `headline:${key}:bench-ratio`, about, step: 'identify', sentence: `${of}${bench.detail.sentence}` },
+  ];
 }

@@ -1,3 +1,4 @@
+import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { computation as coverRoom } from '../../computations/cover-room.ts';
 import { halfWidthOf } from '../../identify/how-read.ts';
 import { defaultLimit, limitSource } from '../../kit/limits.ts';
@@ -37,7 +38,7 @@ export function coverOf(
 
 export function coverJudgement({ about }: InHand, cover: CoverDetail | undefined): Judgement[] {
   if (cover === undefined) return [];
-  const said = `sideways under the cover, ${cover.readAs} across: ${cover.word}; ${cover.reason}.`;
+  const said = `sideways under the cover, ${asEntered(cover.readAs)} across: ${cover.word}; ${cover.reason}.`;
   return [
     {
       id: cover.judgementId,

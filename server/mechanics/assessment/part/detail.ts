@@ -49,6 +49,8 @@ export interface RankingDetail {
   readonly families: number;
   /** Sizes and features that it rests on; marks play no part in it. */
   readonly counted: number;
+  /** How many kinds of reading those are. */
+  readonly kinds: number;
   /** Likeliest first; of a long catalogue the first few alone. */
   readonly candidates: readonly CandidateDetail[];
   readonly noneOfThese: Chance;

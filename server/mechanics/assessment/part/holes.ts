@@ -95,6 +95,14 @@ export function holeHeadline(
       return headline(`${of} thread that came out is ${said}; ${hole}.`);
     return headline(`${of} thread that came out is ${said}; the hole does not go with it.`);
   }
+  if (once.length === 0 && stud?.lacks !== undefined) {
+    const read = stud.pitch === undefined ? 'diameter' : 'pitch';
+    const goes =
+      stud.named.length === 0
+        ? 'no ordinary thread of rockers'
+        : listed(stud.named).replace(/ and (?=[^ ]+ ?[^ ]*$)/, ' or ');
+    return headline(`${of} ${read} of the thread that came out is that of ${goes}. ${stud.lacks}`);
+  }
   if (once.length === 0) return [];
   return headline(`${of} hole suggests ${listed(once).replace(' and ', ' or ')}; the thread proves it.`);
 }

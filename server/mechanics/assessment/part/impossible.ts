@@ -1,3 +1,4 @@
+import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { isMeasured } from '../../../../shared/schemas/part-words.ts';
 import { allowedFor, isPossible, type Slip, slipsOf } from '../../identify/slips.ts';
 import { IN } from '../../kit/si.ts';
@@ -61,7 +62,7 @@ export const impossibleSizes = (readings: readonly CountedReading[]): PartDoubt[
       const slips = slipsOf(kind, each(reading), unit ?? 'in');
       return {
         code: 'size-impossible',
-        ask: `${upperFirst(nameOf(kind))} of ${readAs} cannot be: rockers have ${sizeSaid(least * IN)} to ${sizeSaid(most * IN)} there. What was meant?`,
+        ask: `${upperFirst(nameOf(kind))} of ${asEntered(readAs)} cannot be: rockers have ${sizeSaid(least * IN)} to ${sizeSaid(most * IN)} there. What was meant?`,
         test: 'read the tool again, with its unit and where the dot stands',
         restsOn: [id],
         choices: [...slips.map(slipChoice), MISREAD, AS_READ],
@@ -80,7 +81,7 @@ export const milsTyped = (readings: readonly CountedReading[]): PartDoubt[] =>
         ask: `“${typed.trim()}” for the ${nameOf(kind)} is taken as ${is}, ${sizeSaid(size)}: as ${other} it would fit no rocker. Is that what was meant?`,
         test: 'read the tool again, with its unit',
         restsOn: [id],
-        choices: [choice('not-found', `Yes, ${is}`, 'It counts as it is.'), MISREAD],
+        choices: [choice('not-found', `Yes, ${is}`, 'It counts as it was read.'), MISREAD],
         effect: (now, chosen) => (chosen === 'found' ? without(now, [id]) : now),
       };
     });

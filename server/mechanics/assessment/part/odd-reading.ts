@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import {
   isPartFeature,
   isPartSize,
@@ -55,7 +56,7 @@ export function askAlone(own: readonly CountedReading[], size?: string): PartDou
   return [
     {
       code: STANDS_ALONE,
-      ask: `${upperFirst(name)}, ${listed(own.map(({ readAs }) => readAs).sort())}, stands alone: the other readings go together in one family, and this one does not. Is it as it was read?`,
+      ask: `${upperFirst(name)}, ${listed(own.map(({ readAs }) => asEntered(readAs)).sort())}, stands alone: the other readings go together in one family, and this one does not. Is it as it was read?`,
       ...defined({ size }),
       test: `${isPartSize(first.kind) ? 'read' : 'look at'} the ${name} again, before none of these is believed`,
       restsOn: ids,

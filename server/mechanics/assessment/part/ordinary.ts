@@ -1,5 +1,5 @@
 import table from '../../../../seeds/ordinary-sizes.json' with { type: 'json' };
-import { formatQuantity } from '../../../../shared/quantities/format.ts';
+import { formatFigure } from '../../../../shared/quantities/format.ts';
 import { isUnit, UNITS } from '../../../../shared/quantities/units.ts';
 import { isPartSize } from '../../../../shared/schemas/part-words.ts';
 import { wordFor } from '../../identify/compare.ts';
@@ -40,7 +40,7 @@ function si(value: number, unit: string): number {
 /** `.004 under`, `.016 over` */
 export function offsetSaid(offset: number): string {
   const inches = Number((Math.abs(offset) / IN).toFixed(4));
-  const figure = formatQuantity({ value: inches, unit: 'in' }).replace(' in', '');
+  const figure = formatFigure({ value: inches, unit: 'in' });
   return inches === 0 ? 'level' : `${figure} ${offset < 0 ? 'under' : 'over'}`;
 }
 

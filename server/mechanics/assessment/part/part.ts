@@ -4,14 +4,15 @@ import type { Headline } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence, PartEvidence } from '../evidence.ts';
-import { benchRatioOf } from './bench-ratio.ts';
+import { benchHeadline, benchRatioOf } from './bench-ratio.ts';
 import { coverJudgement, coverOf } from './cover.ts';
 import type { PartDetail, PartReadingDetail } from './detail.ts';
 import type { Weighed } from './doubts.ts';
+import { familyHeadline } from './family-headline.ts';
 import { holeHeadline, holesOf } from './holes.ts';
 import { type InHand, partsInHand } from './in-hand.ts';
 import { ordinaryOf } from './ordinary.ts';
-import { familyHeadline, rankingOf } from './ranking.ts';
+import { rankingOf } from './ranking.ts';
 import { studOf } from './stud.ts';
 import { weighed } from './weigh.ts';
 
@@ -70,8 +71,9 @@ function onePart(evidence: Evidence, part: InHand): PartSaid<PartDetail> {
     questions,
     stop: [],
     headlines: [
-      ...familyHeadline(part, ranking, questions),
+      ...familyHeadline(part, ranking, questions, bench?.detail),
       ...holeHeadline(part, holes, stud),
+      ...benchHeadline(part, bench),
       ...judgements.map(
         ({ id, sentence }): Headline => ({
           id: `headline:${id}`,

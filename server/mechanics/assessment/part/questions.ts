@@ -1,3 +1,4 @@
+import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { formatQuantity } from '../../../../shared/quantities/format.ts';
 import { isPartSize, PART_MARKS, PART_SIZES } from '../../../../shared/schemas/part-words.ts';
 import { keysOf } from '../../../../shared/schemas/words.ts';
@@ -23,7 +24,7 @@ export function ringsAndWidth(readings: readonly CountedReading[]): PartDoubt[] 
     return [
       {
         code: 'rings-against-width',
-        ask: `Rings and width do not go together: ${width.readAs} across is ${wide ? 'a wide assembly, and those show rings' : 'a narrow assembly, and those have bearings flush with the body'}. Which of the two was misread?`,
+        ask: `Rings and width do not go together: ${asEntered(width.readAs)} across is ${wide ? 'a wide assembly, and those show rings' : 'a narrow assembly, and those have bearings flush with the body'}. Which of the two was misread?`,
         test: 'a photograph of the trunnion’s end, and the width again over both ends',
         restsOn: idsOf([width, ...against]),
         choices: [
@@ -135,8 +136,12 @@ export function twoSizes(readings: readonly CountedReading[]): PartDoubt[] {
         restsOn: idsOf(own).sort(),
         among: amongOf(idsOf(own)),
         choices: [
-          choice('smallest', `${least.readAs} is right`, 'What is too far from it does not count.'),
-          choice('largest', `${most.readAs} is right`, 'What is too far from it does not count.'),
+          choice(
+            'smallest',
+            `${asEntered(least.readAs)} is right`,
+            'What is too far from it does not count.',
+          ),
+          choice('largest', `${asEntered(most.readAs)} is right`, 'What is too far from it does not count.'),
           choice('found', 'Neither is trusted', 'None of them counts; it is read again.'),
           { ...AS_READ, label: 'All read again: it is uneven', changes: 'Each counts for itself.' },
         ],

@@ -4,17 +4,13 @@ import { familyChances, identify } from '../../identify/identify.ts';
 import type { FeatureKind, SizeKind } from '../../identify/kinds.ts';
 import type { Family, PartReadings, ReadSize, Reason } from '../../identify/types.ts';
 import { IN } from '../../kit/si.ts';
-import type { AssessedQuestion, Headline } from '../assessment.ts';
-import { subjectSaid, upperFirst } from '../common/said.ts';
 import type { PartEvidence } from '../evidence.ts';
 import { chanceOf } from './chance.ts';
 import type { CandidateDetail, RankingDetail, ReasonDetail } from './detail.ts';
 import type { FamilyEvidence } from './family.ts';
 import { impliedBy } from './implied.ts';
-import type { InHand } from './in-hand.ts';
 import { asReadSize, toInches } from './read-size.ts';
 import { reasonSaid } from './reason-said.ts';
-import { STANDS_ALONE } from './stands-alone.ts';
 import { tellOf } from './tell.ts';
 
 /** The rest of a long catalogue has no share worth telling. */
@@ -112,37 +108,12 @@ export function rankingOf(
   return {
     families: families.length,
     counted: readings.filter(({ kind }) => isPartSize(kind) || isPartFeature(kind)).length,
+    kinds: new Set(readings.map(({ kind }) => kind).filter((kind) => isPartSize(kind) || isPartFeature(kind)))
+      .size,
     candidates,
     noneOfThese: chanceOf(found.noneOfThese),
     offers: found.offers,
     tell: tellOf(candidates, found.noneOfThese, found.offers),
     implied: impliedBy(all, found.noneOfThese),
   };
-}
-
-/** The family that stands first with its chance, and that of none of them; never a name without it. */
-export function familyHeadline(
-  { about, key }: InHand,
-  ranking: RankingDetail | undefined,
-  questions: readonly AssessedQuestion[],
-): Headline[] {
-  const first = ranking?.candidates[0];
-  if (ranking === undefined || first === undefined || ranking.counted === 0) return [];
-  const { noneOfThese: none } = ranking;
-  const name = upperFirst(subjectSaid(about));
-  const alone = questions.find(({ code, answered }) => code === STANDS_ALONE && answered === undefined);
-  const leads = none.probability >= first.probability;
-  return [
-    {
-      id: `headline:${key}:family`,
-      about,
-      step: 'identify',
-      sentence:
-        alone !== undefined
-          ? `${name}: no family is named yet; ${alone.test}.`
-          : leads
-            ? `${name}: none of the catalogue’s families stands first, ${none.share}.`
-            : `${name}: ${first.family.name} stands first, ${first.share}; none of these ${none.share}.`,
-    },
-  ];
 }

@@ -22,5 +22,5 @@ export function reasonSaid(reason: Reason): string {
   const { kind, word, madeFor, reading } = reason;
   const read = isPartSize(kind) ? `${nameOf(kind)} ${readSaid(reason)}` : readSaid(reason);
   if (word === 'not-known' || madeFor === undefined) return `${read}; the catalogue does not say`;
-  return madeFor === reading ? `${read}, as it is made` : `${read} against ${madeSaid(kind, madeFor)}`;
+  return madeFor === reading ? `${read}, as made` : `${read} against ${madeSaid(kind, madeFor)}`;
 }

@@ -10,7 +10,7 @@ export const sizeSaid = (si: number): string =>
 
 /** The same with its half-width. */
 export const sizeWithin = (si: number, halfWidth: number): string =>
-  `${sizeSaid(si)} ± ${sizeSaid(halfWidth).replace(' in', '')}`;
+  `${sizeSaid(si)} ± ${sizeSaid(halfWidth).replace(/ (?:in|mm)$/, '')}`;
 
 const NAMES: Readonly<Record<string, string>> = PART_KINDS;
 /** A kind of reading within a sentence: `roller diameter`. */

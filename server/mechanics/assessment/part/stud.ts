@@ -1,3 +1,4 @@
+import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { halfWidthOf } from '../../identify/how-read.ts';
 import { IN } from '../../kit/si.ts';
 import { THREADS, type Thread } from '../../threads/thread-table.ts';
@@ -113,7 +114,7 @@ export const crestsCounted = (readings: readonly CountedReading[]): PartDoubt[] 
     return [
       {
         code: 'crests-counted',
-        ask: `${each.readAs} is no thread of rockers; ${count - 1} over it would be. Were the crests counted, the first one too?`,
+        ask: `${asEntered(each.readAs)} is no thread of rockers; ${count - 1} over it would be. Were the crests counted, the first one too?`,
         test: 'count from one crest to the next as one, and lay the rule on crests at both ends',
         restsOn: [id],
         choices: [

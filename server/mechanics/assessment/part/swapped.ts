@@ -1,3 +1,4 @@
+import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { halfWidthOf } from '../../identify/how-read.ts';
 import { upperFirst } from '../common/said.ts';
 import { AS_READ, amongOf, type CountedReading, choice, type PartDoubt, without } from './doubts.ts';
@@ -49,7 +50,7 @@ function swappedPair(
   return [
     {
       code: 'sizes-swapped',
-      ask: `${upperFirst(one)}, ${least.readAs}, is larger than ${other}, ${most.readAs}: that cannot be. Is each entered under the other’s name?`,
+      ask: `${upperFirst(one)}, ${asEntered(least.readAs)}, is larger than ${other}, ${asEntered(most.readAs)}: that cannot be. Is each entered under the other’s name?`,
       test: `read both again: ${one}, then ${other}`,
       restsOn: both,
       among: amongOf(both),

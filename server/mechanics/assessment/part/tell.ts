@@ -104,14 +104,24 @@ function answerNext(questions: readonly AssessedQuestion[], parts: readonly Part
       action: code,
       step: 'identify',
       about,
-      sentence: `${upperFirst(subjectSaid(about))}: ${test}.`,
+      sentence: `${upperFirst(subjectSaid(about))}: ${test}`,
       reason: ask,
       turns: false,
     }));
 }
 
-/** What is worth most of the parts in the hand: an answer that readings wait for, else the measurement that tells most. */
+/** What is worth most of the parts in the hand, in the two places where it comes among what else is next. */
+export interface NextOfPart {
+  /** The answer that readings wait for: nothing more is measured before it. */
+  readonly answer: NextAction | undefined;
+  /** The measurement that tells most, once what is always read is there. */
+  readonly measure: NextAction | undefined;
+}
+
 export const partNext = (
   parts: readonly PartDetail[],
   questions: readonly AssessedQuestion[],
-): NextAction | undefined => [...answerNext(questions, parts), ...parts.flatMap(measureNext)][0];
+): NextOfPart => ({
+  answer: answerNext(questions, parts)[0],
+  measure: parts.flatMap(measureNext)[0],
+});

@@ -1,25 +1,31 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { Judgement } from '../assessment.ts';
+import { firstSaid } from '../common/first-said.ts';
 import { nominalSaid, ratioSaid, valveSubject } from '../common/said.ts';
 import type { Band } from './bands.ts';
 import type { GroupExplained } from './explain.ts';
 import { lacksOfGroup } from './lacking.ts';
 import { type Claim, claimSaid } from './marks.ts';
-import { namesLeft, namesSaid } from './names.ts';
+import { type ArmsInHand, namesLeft, nameTold } from './names.ts';
 import { awaySaid, NOT_NOW } from './ratio-said.ts';
-import { asRead, type RatioRead, ratioReadOf } from './reading.ts';
-import { bandsAgainst, wordAgainst } from './word.ts';
+import { asRead, type RatioRead, ratioReadOf, repeatSaid } from './reading.ts';
+import { bandsAgainst, bandTold, wordAgainst } from './word.ts';
 import { byNumber, wouldTell } from './would-tell.ts';
 
-const firstly = (lacks: readonly string[]): string =>
-  `First: ${lacks.join('; ')}.`.replace(/([.?!])\.$/, '$1');
+/** What is known beside the readings when they are told. */
+interface Told {
+  /** Nobody turns it now. */
+  readonly stopped: boolean;
+  /** What the lengths of this very arm leave, where somebody measured them. */
+  readonly inHand?: ArmsInHand;
+}
 
 const FOR_FLEX = 'ordinary for an arm made with room for flex';
 const SWAP =
   'Read again; then the swap test, this rocker on another valve and another one here: what follows the rocker is the part, what stays is the valve or the reading.';
 const DOUBTED = 'so far off that the readings are doubted before the part is';
 
-const useIt = ({ value }: RatioRead): string => `Use ${ratioSaid(value)} for every clearance.`;
+const useIt = ({ value }: RatioRead): string => `se ${ratioSaid(value)} for every clearance.`;
 
 const spans = (bands: readonly Band[], ...both: readonly Band[]): boolean =>
   bands.length === both.length && both.every((band) => bands.includes(band));
@@ -27,13 +33,15 @@ const spans = (bands: readonly Band[], ...both: readonly Band[]): boolean =>
 /** A reading that lies across an edge, or that a mistake may be in: what is known either way, and what would tell. */
 function open(bands: readonly Band[], read: RatioRead, start: string, said: string, tells: string): string {
   if (spans(bands, 'within', 'over'))
-    return `${start}, at the edge between agreeing and over. Either way it is ${FOR_FLEX}: use ${ratioSaid(read.value)} for every clearance.`;
+    return `${start}, at the edge between agreeing and over. Either way it is ${FOR_FLEX}: u${useIt(read)}`;
   if (spans(bands, 'over', 'far-over'))
     return `${start}, at the edge of what is ${FOR_FLEX}: it cannot be told whether it is more than that. ${tells}`;
   if (spans(bands, 'within', 'under'))
     return `${start}, at the edge between agreeing and under: it cannot be told which. ${tells}`;
   if (spans(bands, 'under', 'far-under') || spans(bands, 'far-under') || spans(bands, 'far-over'))
     return `${start}, ${DOUBTED}. ${tells}`;
+  if (spans(bands, 'within'))
+    return `${start}, which is within 2 %, but a mistake in the reading is not ruled out. ${tells}`;
   if (spans(bands, 'over'))
     return `${start}: ${FOR_FLEX} if nothing went wrong, but a mistake is as likely. ${tells}`;
   return `${start}: it cannot be told yet whether it agrees with ${said}. ${tells}`;
@@ -57,11 +65,14 @@ function told(explained: GroupExplained, claim: Claim, read: RatioRead, stopped:
   const start = `${asRead(read)}, ${awaySaid(read.value, claim.ratio)} ${said}`;
   if (word === 'agrees') return `${asRead(read)}: agrees with ${said}.`;
   const tells = wouldTell(explained, stopped);
-  if (word === 'cannot-tell') return open(bands, read, start, said, tells);
-  if (!bands.includes('over') && !bands.includes('under')) return `${start}, ${DOUBTED}. ${tells}`;
-  return bands.includes('over')
-    ? `${start}: ${FOR_FLEX}. ${useIt(read)}`
-    : `${start}, which no spring explains. ${stopped ? NOT_NOW : SWAP}`;
+  switch (bandTold(explained, claim)) {
+    case 'over':
+      return `${start}: ${FOR_FLEX}. U${useIt(read)}`;
+    case 'under':
+      return `${start}, which no spring explains. ${stopped ? NOT_NOW : SWAP}`;
+    default:
+      return open(bands, read, start, said, tells);
+  }
 }
 
 function againstClaim(
@@ -80,15 +91,19 @@ function againstClaim(
     against: { to: claim.to, ratio: claim.ratio },
     ...defined({ word }),
     sentence: ready
-      ? told(explained, claim, read, stopped)
-      : `Not set against ${claimSaid(claim, nominalSaid(claim.ratio))} yet. ${firstly(lacks)}`,
+      ? `${told(explained, claim, read, stopped)}${stopped ? '' : repeatSaid(read)}`
+      : `Not set against ${claimSaid(claim, nominalSaid(claim.ratio))} yet. ${firstSaid(lacks)}`,
     lacks,
     restsOn: [...(given?.entryIds ?? [])].sort(),
   };
 }
 
 /** Without a mark: names of the list, each with its chance, and never a word. */
-function againstNames(explained: GroupExplained, lacks: readonly string[]): Judgement[] {
+function againstNames(
+  explained: GroupExplained,
+  lacks: readonly string[],
+  { stopped, inHand }: Told,
+): Judgement[] {
   const { group, result, given } = explained;
   if (result === undefined) return [];
   const read = ratioReadOf(explained);
@@ -100,8 +115,8 @@ function againstNames(explained: GroupExplained, lacks: readonly string[]): Judg
       against: { to: 'nominal', ratio: name ?? result.ratio.median },
       sentence:
         read === undefined || lacks.length > 0
-          ? `No name is given yet. ${firstly(lacks)}`
-          : `${asRead(read)}: ${namesSaid(result, read)}.`,
+          ? `No name is given yet. ${firstSaid(lacks)}`
+          : `${nameTold(result, read, inHand)}${stopped ? '' : repeatSaid(read)}`,
       lacks,
       restsOn: [...(given?.entryIds ?? [])].sort(),
     },
@@ -109,8 +124,8 @@ function againstNames(explained: GroupExplained, lacks: readonly string[]): Judg
 }
 
 /** What one arm on one valve is told by: the mark or what it is sold as; without either, the names that are left. */
-export function judgedGroup(explained: GroupExplained, stopped: boolean): Judgement[] {
+export function judgedGroup(explained: GroupExplained, how: Told): Judgement[] {
   const lacks = lacksOfGroup(explained);
-  if (explained.claims.length === 0) return againstNames(explained, lacks);
-  return explained.claims.map((claim) => againstClaim(explained, claim, lacks, stopped));
+  if (explained.claims.length === 0) return againstNames(explained, lacks, how);
+  return explained.claims.map((claim) => againstClaim(explained, claim, lacks, how.stopped));
 }

@@ -1,4 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
+import { formatNumber } from '../../../../shared/quantities/format.ts';
+import { isDial } from '../../kit/lift-tools.ts';
+import { DEG } from '../../kit/si.ts';
 import { questionsFor } from '../../questions/questions.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
@@ -7,7 +10,7 @@ import type { AnswerEvidence, Evidence } from '../evidence.ts';
 import { answerTo, foundBy, passNamed } from './answers.ts';
 import { choicesOf } from './choices.ts';
 import { questionInput } from './question-input.ts';
-import { withSayings } from './sayings.ts';
+import { saysZero, withSayings } from './sayings.ts';
 import type { SetUpRead } from './set-up-read.ts';
 import type { SetUpNow } from './set-ups.ts';
 
@@ -22,26 +25,47 @@ export const setUpSubject = ({ cylinder, valve, id, number }: SetUpNow): Subject
 /** Found on one pass: so it is while that pass is among those that do not fit, else it was put right since. */
 function foundOn(
   { standing }: SetUpRead,
-  { restsOn }: AssessedQuestion,
+  question: AssessedQuestion,
   answer: AnswerEvidence,
 ): boolean | undefined {
   const number = passNamed(answer);
+  // That it was out is what was looked for: nobody asks for it again.
+  if (question.code === 'lash-left-in' && saysZero(answer)) return false;
   if (number === undefined) return foundBy(answer);
-  return standing.some(({ id, pass }) => pass === number && restsOn.includes(id));
+  return standing.some(({ id, pass }) => pass === number && question.restsOn.includes(id));
 }
+
+/** Doubts that only a dial and its plunger raise. */
+const OF_A_DIAL: ReadonlySet<string> = new Set([
+  'turn-miscounted',
+  'hand-read-backwards',
+  'plunger-tilted',
+  'out-of-travel',
+  'zero-not-returned',
+  'alignment-not-said',
+  'rests-on-not-said',
+  'copied-reading',
+  'falling-passes',
+]);
+
+/** `12 deg` */
+const degrees = (lean: number): string => `${formatNumber(lean / DEG, 0)} deg`;
 
 /** The questions of a set-up, each with the answer it has. */
 function questionsOf(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead[]): AssessedQuestion[] {
   const about = setUpSubject(own.setUp);
-  const questions = questionsFor(questionInput(evidence, own, all)).map((doubt) =>
+  const doubts = questionsFor(questionInput(evidence, own, all)).filter(
+    ({ code }) => isDial(own.setUp.tool) || !OF_A_DIAL.has(code),
+  );
+  const questions = doubts.map((doubt) =>
     asked(doubt, { about, step: 'ratio', answers: [], choices: choicesOf(evidence, own, doubt) }),
   );
   return questions.map((question) => {
     const answer = answerTo(question, questions, own.setUp.answers);
     if (answer === undefined) return question;
     const found = foundOn(own, question, answer);
-    const { id: entryId, value } = answer;
-    const text = value === undefined ? answer.answer : `${answer.answer}, ${inches(value)}`;
+    const { id: entryId, value, lean } = answer;
+    const text = `${answer.answer}${value === undefined ? '' : `, ${inches(value)}`}${lean === undefined ? '' : `, ${degrees(lean)}`}`;
     return {
       ...question,
       answered: { entryId, answer: text, ...defined({ found }) },

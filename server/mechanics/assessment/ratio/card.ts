@@ -1,7 +1,10 @@
 import { defined } from '../../../../shared/defined.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { IN } from '../../kit/si.ts';
 import type { AssessedQuantity, Judgement } from '../assessment.ts';
+import { inDoubt } from '../common/asked.ts';
+import { firstSaid } from '../common/first-said.ts';
 import { byId, inches, nominalSaid, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, Side } from '../evidence.ts';
 import type { RatioWord } from '../words.ts';
@@ -80,10 +83,16 @@ function lobeSaid(word: RatioWord, read: number, printed: number, stopped: boole
   return `${start}, differs from the ${inches(printed)} on the card by ${inches(Math.abs(read - printed))}: which lobe, which card, or wear?`;
 }
 
+/** Doubts about the very passes that the lobe is read by: till they are answered nothing stands on it. */
+const doubtsOfLobe = ({ read: { lobe }, questions }: SetUpKnown): string[] =>
+  questions
+    .filter((each) => inDoubt(each) && each.restsOn.some((id) => lobe.entryIds.includes(id)))
+    .map(({ ask }) => `the answer to “${ask}”`);
+
 /** The lobe as read at the lifter against the lobe that the card prints. */
 function lobeAgainstCard(evidence: Evidence, known: SetUpKnown, stopped: boolean): Judgement[] {
   const { setUp, lobe } = known.read;
-  const printed = evidence.card[setUp.valve].lobeLift;
+  const printed = evidence.card[sideOfValve(setUp.valve)].lobeLift;
   if (
     printed === undefined ||
     printed <= 0 ||
@@ -96,7 +105,7 @@ function lobeAgainstCard(evidence: Evidence, known: SetUpKnown, stopped: boolean
     graduation: setUp.graduation,
     errorLimit: setUp.lobeErrorLimit,
   });
-  const lacks = lobe.lacks;
+  const lacks = [...lobe.lacks, ...doubtsOfLobe(known)];
   const word = lacks.length > 0 ? undefined : lobeWord(lobe.value - printed, half);
   return [
     {
@@ -106,7 +115,7 @@ function lobeAgainstCard(evidence: Evidence, known: SetUpKnown, stopped: boolean
       ...defined({ word }),
       sentence:
         word === undefined
-          ? `The lobe is not set against the card yet. First: ${lacks.join('; ')}.`
+          ? `The lobe is not set against the card yet. ${firstSaid(lacks)}`
           : lobeSaid(word, lobe.value, printed, stopped),
       lacks,
       restsOn: [...lobe.entryIds].sort(),
@@ -126,10 +135,10 @@ function complaintSaid(off: number, ofRatio: number): string {
 function cardAgainstArm(evidence: Evidence, explained: GroupExplained): Judgement[] {
   const { group, claims, given } = explained;
   const [claim] = claims;
-  const ofCard = cardRatioOf(evidence, group.valve, claim);
+  const ofCard = cardRatioOf(evidence, sideOfValve(group.valve), claim);
   if (claim === undefined || ofCard === undefined || Math.abs(ofCard.ratio - claim.ratio) <= RATIOS_APART)
     return [];
-  const { lobeLift: lobe } = evidence.card[group.valve];
+  const { lobeLift: lobe } = evidence.card[sideOfValve(group.valve)];
   const said = claimSaid(claim, nominalSaid(claim.ratio));
   const lifts =
     lobe === undefined

@@ -1,3 +1,5 @@
+import { asEntered } from '../../../../shared/quantities/as-entered.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { AnswerChoice } from '../assessment.ts';
 import type { Doubt } from '../common/asked.ts';
 import type { Evidence } from '../evidence.ts';
@@ -11,16 +13,22 @@ const CHECKED = [
   choice('not-found', 'Looked: it is not so', 'The reading counts, and this is ruled out for it.'),
 ] as const;
 
-const LEANING = choice(
-  'leaning',
-  'It leans',
-  'No word stands on it: it is read again with the plunger parallel.',
-);
+const LEANING: AnswerChoice = {
+  ...choice(
+    'leaning',
+    'It leans, as far as',
+    'No word stands on it: it is read again with the plunger parallel.',
+  ),
+  takesLean: true,
+};
 const PARALLEL = choice(
   'parallel',
   'Parallel, seen from both sides',
   'A lean is ruled out for these readings.',
 );
+
+/** How the plunger stood, whoever asks it. */
+export const STANDS: readonly AnswerChoice[] = [PARALLEL, LEANING];
 
 /** Questions whose answer is a state of the set-up. */
 const STATES: Readonly<Record<string, readonly AnswerChoice[]>> = {
@@ -33,8 +41,8 @@ const STATES: Readonly<Record<string, readonly AnswerChoice[]>> = {
     choice('locked', 'Hydraulic, locked solid', 'Nothing sinks under the reading.'),
     choice('hydraulic', 'Hydraulic', 'The plunger may have sunk: passes that fall settle nothing.'),
   ],
-  'plunger-tilted': [PARALLEL, LEANING],
-  'alignment-not-said': [PARALLEL, LEANING],
+  'plunger-tilted': STANDS,
+  'alignment-not-said': STANDS,
   'rests-on-not-said': [
     choice('retainer-flat', 'Flat face of the retainer', 'A lean would make it read long.'),
     choice('retainer-edge', 'Step, slope or lock of the retainer', 'A lean would make it read short.'),
@@ -74,7 +82,7 @@ function turnChoices({ standing }: SetUpRead, { restsOn }: Doubt): readonly Answ
     ...passes.map(({ pass, readAs }) =>
       choice(
         `pass-${pass}`,
-        `Yes, on pass ${pass} alone, ${readAs}`,
+        `Yes, on pass ${pass} alone, ${asEntered(readAs)}`,
         'That pass is entered again or struck out by a person; the count of the others was right.',
       ),
     ),
@@ -83,7 +91,7 @@ function turnChoices({ standing }: SetUpRead, { restsOn }: Doubt): readonly Answ
 }
 
 function valveChoices({ setUp }: SetUpRead): readonly AnswerChoice[] {
-  const other = setUp.valve === 'intake' ? 'exhaust' : 'intake';
+  const other = sideOfValve(setUp.valve) === 'intake' ? 'exhaust' : 'intake';
   const [found, ...others] = CHECKED;
   return [
     choice(

@@ -1,9 +1,11 @@
+import { isDial } from '../../kit/lift-tools.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { listed } from '../common/said.ts';
 import { codeOf, foundBy, passNamed } from './answers.ts';
 import { ABOUT_TURNS } from './counted.ts';
 import type { SetUpRead } from './set-up-read.ts';
+import { SINKING, sinks } from './sinking.ts';
 
 /** Doubts about the card or a sum, not about what was read. */
 const NOT_ABOUT_READINGS: ReadonlySet<string> = new Set([
@@ -16,12 +18,6 @@ const NOT_ABOUT_READINGS: ReadonlySet<string> = new Set([
 
 const OF_UNIT: ReadonlySet<string> = new Set(['unit-mixed', 'decimal-slip']);
 
-/** A mean of falling passes is no ratio, whatever its interval (common practice, no published source). */
-const SINKING = 'passes that don’t sink: a solid lifter, or one locked solid at the same seat height';
-
-const sinks = (questions: readonly AssessedQuestion[]): boolean =>
-  questions.some(({ code, weight }) => code === 'falling-passes' && weight === 'strong');
-
 /** The entries were read back, and one was wrong: which of them is not said, so that they are read back once more. */
 export const READ_BACK_WRONG = 'the entry that was wrong put right, and the entries read back once more';
 
@@ -32,21 +28,30 @@ const wasReadBackWrong = ({ setUp }: SetUpRead): boolean =>
     .at(-1) === true;
 
 /** How much is known: a ratio may be calculated with it put back, and no word stands on that. */
-export const LASH_KNOWN_IN = 'a reading at zero lash: lash was left in';
+export const LASH_KNOWN_IN = 'a reading at zero lash, since lash was left in';
 
-function stateLacks({ setUp }: SetUpRead): string[] {
-  const { spring, lifter, lash, lashSetting, alignment } = setUp;
+/** The lift is short by a lash on record: that is asked, in place of how the lash was. */
+const asksForLash = (questions: readonly AssessedQuestion[]): boolean =>
+  questions.some((question) => question.code === 'lash-left-in' && inDoubt(question));
+
+function stateLacks({ setUp }: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
+  const { spring, lifter, lash, lashSetting, alignment, tool, lobeSource } = setUp;
   return [
     ...(spring === 'not-said' ? ['which spring is on the valve'] : []),
     ...(lifter === 'not-said' ? ['which lifter is under the pushrod'] : []),
-    ...(lash === 'not-said' ? ['whether the lash was taken up'] : []),
+    ...(lash === 'not-said' && !asksForLash(questions) ? ['whether the lash was taken up'] : []),
     ...(lash === 'set' && lashSetting === undefined
-      ? ['a reading at zero lash: lash was left in, and how much is not said']
+      ? ['a reading at zero lash, since lash was left in and how much is not said']
       : []),
     ...(lash === 'set' && lashSetting !== undefined ? [LASH_KNOWN_IN] : []),
-    ...(alignment === 'leaning' ? ['a reading with the plunger parallel to the stem'] : []),
+    ...(tool === 'guess' ? ['a reading of the valve lift with a tool: this one is a guess'] : []),
+    ...(lobeSource === 'guess' ? ['a reading of the lobe lift with a tool: this one is a guess'] : []),
+    ...(alignment === 'leaning' && isDial(tool) ? ['a reading with the plunger parallel to the stem'] : []),
   ];
 }
+
+/** So many passes that agree outweigh one that was looked at and does not. */
+const ENOUGH_FELLOWS = 3;
 
 /** A pass that stands apart is out of the figures, but only a person strikes it out. */
 function apartLacks({ valve, lobe }: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
@@ -57,15 +62,15 @@ function apartLacks({ valve, lobe }: SetUpRead, questions: readonly AssessedQues
         ABOUT_TURNS.has(code) && restsOn.includes(id) && answered?.found === found,
     );
   return all.map(({ pass, why, code }) => {
-    const then =
-      code !== 'turn-apart'
-        ? ''
-        : looked(pass.id, true)
-          ? ', and that was found to be so'
-          : looked(pass.id, false)
-            ? ', though its count was looked at'
-            : '';
-    return `pass ${pass.pass} entered again or struck out: it ${why}${then}`;
+    const again = `pass ${pass.pass} entered again or struck out: it ${why}`;
+    if (code !== 'turn-apart') return again;
+    if (looked(pass.id, true)) return `${again}, and that was found to be so`;
+    if (!looked(pass.id, false)) return again;
+    const isLobe = pass.kind === 'lobe-lift';
+    // Counted, it is as good as its fellows: one more pass that is counted says which of them are right.
+    return (isLobe ? lobe.passes : valve).used.length >= ENOUGH_FELLOWS
+      ? `${again}, though its count was looked at`
+      : `one more pass of the ${isLobe ? 'lobe' : 'valve'} lift, small hand first: pass ${pass.pass} ${why}, though its count was looked at`;
   });
 }
 
@@ -124,9 +129,9 @@ export function foundSaid({ code, ask, restsOn, answered }: AssessedQuestion, ow
 export function doubtsOf(own: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
   const open = questions.filter((each) => isOpen(each, own));
   return open.map((question) => {
-    const { ask, code, answered } = question;
+    const { ask, answered } = question;
     if (answered?.found === true) return foundSaid(question, own);
-    return ABOUT_TURNS.has(code) ? `whether the turns were counted right: ${ask}` : `the answer to “${ask}”`;
+    return `the answer to “${ask}”`;
   });
 }
 
@@ -144,7 +149,7 @@ export function lacksOf(own: SetUpRead, questions: readonly AssessedQuestion[]):
   const sinking = sinks(questions);
   return [
     ...new Set([
-      ...stateLacks(own),
+      ...stateLacks(own, questions),
       ...(own.valve.used.length === 0 ? ['a pass of the valve lift'] : []),
       ...(wasReadBackWrong(own) ? [READ_BACK_WRONG] : []),
       ...own.lobe.lacks,

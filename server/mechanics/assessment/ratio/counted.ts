@@ -1,6 +1,9 @@
+import { defined } from '../../../../shared/defined.ts';
 import type { AssessedQuestion } from '../assessment.ts';
+import type { AnswerEvidence } from '../evidence.ts';
 import { codeOf, foundBy, passNamed } from './answers.ts';
 import type { SetUpRead } from './set-up-read.ts';
+import { sinks } from './sinking.ts';
 
 /** Doubts that are about the turns of the dial. */
 export const ABOUT_TURNS: ReadonlySet<string> = new Set(['turn-miscounted', 'hand-read-backwards']);
@@ -33,18 +36,30 @@ function fellowsOfNamed({ standing }: SetUpRead, questions: readonly AssessedQue
   });
 }
 
-function doesNotFit(question: AssessedQuestion): AssessedQuestion {
+const NOT_FIT = 'count-does-not-fit';
+
+/** Nothing waits for its answer: the reading that tells most is asked for at once. */
+function doesNotFit(question: AssessedQuestion, answers: readonly AnswerEvidence[]): AssessedQuestion {
   const { answered: _, ...rest } = question;
+  const id = question.id.replace(`:${question.code}:`, `:${NOT_FIT}:`);
+  const given = answers.findLast((answer) =>
+    answer.questionId === undefined ? codeOf(answer) === NOT_FIT : answer.questionId === id,
+  );
   return {
     ...rest,
-    id: question.id.replace(`:${question.code}:`, ':count-does-not-fit:'),
-    code: 'count-does-not-fit',
+    id,
+    code: NOT_FIT,
+    weight: 'weak',
     ask: 'The turns were counted, and the count still does not fit. What else is it?',
-    test: 'Read the lobe at the lifter, then the same rocker on another valve.',
+    test: 'Nothing is left to count: the reading that is asked for next narrows it.',
+    byLooking: true,
     answers: [
       { code: 'found', label: 'Found what it was', changes: 'The reading is entered again or struck out.' },
-      { code: 'not-found', label: 'Nothing else found', changes: 'The reading stands as it is.' },
+      { code: 'not-found', label: 'Nothing else found', changes: 'The reading stands.' },
     ],
+    ...(given === undefined
+      ? {}
+      : { answered: { entryId: given.id, answer: given.answer, ...defined({ found: foundBy(given) }) } }),
   };
 }
 
@@ -55,13 +70,16 @@ function doesNotFit(question: AssessedQuestion): AssessedQuestion {
 export function withCountsThatDoNotFit(
   questions: readonly AssessedQuestion[],
   counted: ReadonlySet<string>,
+  answers: readonly AnswerEvidence[],
 ): AssessedQuestion[] {
   const all = questions.flatMap((question) => {
     const looked = question.restsOn.length > 0 && question.restsOn.every((id) => counted.has(id));
     if (!ABOUT_TURNS.has(question.code) || !looked || question.answered?.found === true) return [question];
     // Which way the hand ran is known with the count: it cannot have been read the wrong way round.
     if (question.code === 'hand-read-backwards') return question.answered === undefined ? [] : [question];
-    const said = doesNotFit(question);
+    // Passes that sink are off for a reason that is asked already.
+    if (sinks(questions)) return question.answered === undefined ? [] : [question];
+    const said = doesNotFit(question, answers);
     return question.answered === undefined ? [said] : [question, said];
   });
   return [...new Map(all.map((question) => [question.id, question])).values()];

@@ -1,6 +1,7 @@
 import { allowance, usualDeflection } from '../../kit/allowances.ts';
 import { againstUsual } from '../../ratio-readings/deflection.ts';
 import type { AssessedQuantity, Judgement } from '../assessment.ts';
+import { firstSaid } from '../common/first-said.ts';
 import { bareInches, inches, valveSubject } from '../common/said.ts';
 import type { Evidence, Spring } from '../evidence.ts';
 import type { GroupExplained } from './explain.ts';
@@ -110,10 +111,7 @@ function judgement(
     sentence:
       lacks.length === 0
         ? `${size}; ${beside}${usual}.`
-        : `Light and running spring are not set against each other yet. First: ${lacks.join('; ')}.`.replace(
-            /([?!”])\.$/,
-            '$1',
-          ),
+        : `Light and running spring are not set against each other yet. ${firstSaid(lacks)}`,
     lacks,
     restsOn,
   };

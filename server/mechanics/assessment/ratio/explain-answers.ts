@@ -1,4 +1,5 @@
 import type { Cause, ExplainAnswer } from '../../explain-readings/types.ts';
+import { isDial } from '../../kit/lift-tools.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { codeOf, foundBy } from './answers.ts';
 import { ruledOutBy } from './asked-as.ts';
@@ -46,6 +47,21 @@ export const askedOf = ({ own }: Group, known: readonly SetUpKnown[]): ExplainAn
     known.flatMap(({ questions }) => questions),
   ),
 ];
+
+/** Mistakes that need a dial. */
+const OF_A_DIAL: readonly Cause[] = [
+  'turn-too-many',
+  'turn-too-few',
+  'hand-read-backwards',
+  'plunger-tilted',
+  'zero-moved',
+];
+
+/** Mistakes that nobody can have made, as nothing was read with a dial. */
+export function impossibleIn(known: readonly SetUpKnown[]): readonly Cause[] {
+  const lifted = known.filter(({ read }) => read.valve.used.length > 0);
+  return lifted.length > 0 && lifted.every(({ read }) => !isDial(read.setUp.tool)) ? OF_A_DIAL : [];
+}
 
 /** Mistakes that a question of a set-up was about, which was looked at and does not fit. */
 export function ruledOutIn(known: readonly SetUpKnown[]): Cause[] {

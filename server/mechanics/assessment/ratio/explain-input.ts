@@ -1,6 +1,8 @@
 import { defined } from '../../../../shared/defined.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { MOST_READINGS } from '../../explain-readings/limits.ts';
 import type { Action, Cause, ExplainInput, ExplainReading } from '../../explain-readings/types.ts';
+import { isDial, isLobeTool } from '../../kit/lift-tools.ts';
 import { IN } from '../../kit/si.ts';
 import type { Evidence, PassEvidence } from '../evidence.ts';
 import { askedOf } from './explain-answers.ts';
@@ -8,6 +10,7 @@ import { type StateGiven, stateOf } from './explain-state.ts';
 import type { Group } from './groups.ts';
 import { indicatorPlaces } from './indicator-places.ts';
 import type { SetUpKnown } from './known.ts';
+import { passNumbers } from './pass-numbers.ts';
 import type { SetUpRead } from './set-up-read.ts';
 
 /** One reading of the inference with the entry it is. */
@@ -48,7 +51,7 @@ function valveReadings(own: SetUpRead, otherValve: boolean): Taken[] {
 
 /** A lobe is the valve's own: passes of it in another set-up of the valve serve, those of another valve do not. */
 const lobeReadings = (own: SetUpRead): Taken[] =>
-  own.lobe.from === undefined && own.setUp.lobeSource !== 'card'
+  own.lobe.from === undefined && own.lobe.source !== 'card'
     ? own.lobe.passes.used.map((pass) => ({ own, pass, of: 'lobe-lift', otherValve: false }))
     : [];
 
@@ -97,10 +100,15 @@ function toReading(
       : { lifter: lifter === 'hydraulic' ? ('hydraulic' as const) : ('solid' as const) }),
   };
   if (of === 'lobe-lift')
-    return { ...common, ...(lobeSource === 'caliper' ? { method: 'caliper' as const } : {}) };
+    return {
+      ...common,
+      ...(lobeSource === 'caliper' ? { method: 'caliper' as const } : {}),
+      ...(isLobeTool(lobeSource) ? { errorLimit: own.setUp.lobeErrorLimit / IN } : {}),
+    };
   return {
     ...common,
     perTurn: perTurn / IN,
+    ...(isDial(own.setUp.tool) ? {} : { errorLimit: own.setUp.errorLimit / IN }),
     ...(pass.atLobeLift === undefined ? {} : { atLobeLift: pass.atLobeLift / IN }),
     ...(state.lashSet(own.setUp) ? { lashSet: true } : {}),
     ...(state.aligned(own.setUp) ? { aligned: true } : {}),
@@ -109,18 +117,20 @@ function toReading(
   };
 }
 
-function readingsOf(group: Group, known: GroupKnown, state: StateGiven): ReadingGiven[] {
+function readingsOf(evidence: Evidence, group: Group, known: GroupKnown, state: StateGiven): ReadingGiven[] {
   const taken = atMost(takenOf(group));
   const places = indicatorPlaces(taken.map(({ own }) => own.setUp));
-  const passes = new Map<string, number>();
+  const numberOf = passNumbers(evidence, group);
   return taken.map((each) => {
-    const number = (passes.get(each.of) ?? 0) + 1;
-    passes.set(each.of, number);
+    const number = numberOf(each.pass);
     const counted = known.counted.has(each.pass.id);
     const reading = toReading(each, number, places.get(each.own.setUp.id) ?? 0, state, counted);
     return { reading, entryId: each.pass.id };
   });
 }
+
+/** Readings that only a dial can give. */
+const WITH_A_DIAL: readonly Action[] = ['one-more-pass', 'align-plunger', 'valve-lift-at-.200'];
 
 /** What the record says was taken that way already, so that it is not the next reading. */
 function done(group: Group): Action[] {
@@ -128,6 +138,7 @@ function done(group: Group): Action[] {
   return [
     ...(lifts.some(({ lash }) => lash === 'zero') ? ['lash-to-zero' as const] : []),
     ...(lifts.some(({ alignment }) => alignment === 'parallel') ? ['align-plunger' as const] : []),
+    ...(lifts.length > 0 && lifts.every(({ tool }) => !isDial(tool)) ? WITH_A_DIAL : []),
     ...(group.readElsewhere ? ['rocker-on-another-valve' as const] : []),
   ];
 }
@@ -144,10 +155,10 @@ const inch = (si: number | undefined): number | undefined =>
 /** The inference's input for one arm on one valve; undefined until a lift was read. */
 export function explainInput(evidence: Evidence, group: Group, known: GroupKnown): ExplainGiven | undefined {
   const state = stateOf(evidence, group);
-  const readings = readingsOf(group, known, state);
+  const readings = readingsOf(evidence, group, known, state);
   if (!group.own.some(({ valve }) => valve.used.length > 0)) return undefined;
-  const card = inch(evidence.card[group.valve].lobeLift);
-  const other = inch(evidence.card[group.valve === 'intake' ? 'exhaust' : 'intake'].lobeLift);
+  const card = inch(evidence.card[sideOfValve(group.valve)].lobeLift);
+  const other = inch(evidence.card[sideOfValve(group.valve) === 'intake' ? 'exhaust' : 'intake'].lobeLift);
   const answers = askedOf(group, known.setUps);
   return {
     entryIds: readings.map(({ entryId }) => entryId),

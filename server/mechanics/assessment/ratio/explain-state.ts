@@ -1,3 +1,4 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { Evidence } from '../evidence.ts';
 import type { Group } from './groups.ts';
 import type { SetUpNow } from './set-ups.ts';
@@ -26,7 +27,8 @@ export function stateOf(evidence: Evidence, group: Group): StateGiven {
       ? undefined
       : 'parallel';
   const settings = setUps.filter(({ setUp }) => setUp.lash === 'set').map(({ setUp }) => setUp.lashSetting);
-  const setting = settings.findLast((each) => each !== undefined) ?? evidence.card[group.valve].lash;
+  const setting =
+    settings.findLast((each) => each !== undefined) ?? evidence.card[sideOfValve(group.valve)].lash;
   return {
     ...(lash === undefined ? {} : { lash }),
     ...(lash === 'set' && setting !== undefined && setting > 0 ? { lashSetting: setting } : {}),

@@ -6,7 +6,7 @@ import type { Cause, ExplainInput, Question } from '../../explain-readings/types
 import type { AssessedQuestion } from '../assessment.ts';
 import type { ArmEvidence, Evidence } from '../evidence.ts';
 import { foundSaid } from './conditions.ts';
-import { ruledOutIn } from './explain-answers.ts';
+import { impossibleIn, ruledOutIn } from './explain-answers.ts';
 import { type ExplainGiven, explainInput } from './explain-input.ts';
 import type { ExplanationResult } from './explanation.ts';
 import { faultsSaid } from './full-lift.ts';
@@ -50,6 +50,7 @@ type Weighed = Pick<GroupExplained, 'result' | 'refused' | 'questions' | 'ruledO
 function weighed(
   input: ExplainInput,
   inSetUps: readonly Cause[],
+  impossible: readonly Cause[],
   questionsOf: (asked: readonly Question[]) => GroupQuestion[],
 ): Weighed {
   try {
@@ -57,9 +58,10 @@ function weighed(
     const raised = questionsOf(found.questions);
     const answered = raised.filter(({ question }) => question.answered?.found === false);
     const ruledOut = [...new Set([...inSetUps, ...answered.flatMap(({ causes }) => causes)])];
+    const out = [...new Set([...ruledOut, ...impossible])];
     const isOpen = ({ question, causes }: GroupQuestion) =>
-      question.answered !== undefined || !causes.every((cause) => ruledOut.includes(cause));
-    const again = ruledOut.length === 0 ? found : explainReadings({ ...input, ruledOut });
+      question.answered !== undefined || !causes.every((cause) => out.includes(cause));
+    const again = out.length === 0 ? found : explainReadings({ ...input, ruledOut: out });
     const questions = raised.filter(isOpen).map(({ question }) => question);
     return { result: toExplainOutput(again), questions, ruledOut };
   } catch (error) {
@@ -89,7 +91,7 @@ export function explainGroup(
   const about = { group, ...defined({ arm }), claims };
   if (given === undefined) return { ...about, known: own, questions: [], ruledOut: [] };
   const questionsOf = (asked: readonly Question[]) => groupQuestions(evidence, group, own, given, asked);
-  const found = weighed(given.input, ruledOutIn(own), questionsOf);
+  const found = weighed(given.input, ruledOutIn(own), impossibleIn(own), questionsOf);
   return { ...about, given, ...found, known: withFound(own, found.questions) };
 }
 

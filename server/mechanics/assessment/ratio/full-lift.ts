@@ -1,10 +1,16 @@
 import { InputFaults } from '../../../../shared/problems/faults.ts';
+import { inSpoken } from '../../../../shared/quantities/authored.ts';
 import { computation as ratioAtFullLift } from '../../computations/ratio-at-full-lift.ts';
+import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
+import { isDial } from '../../kit/lift-tools.ts';
 import { IN } from '../../kit/si.ts';
 import type { RatioInput, RatioResult } from './detail.ts';
 import type { LobeInUse } from './lobe.ts';
 import { meanOf, type UsedPasses } from './passes.ts';
 import type { SetUpNow } from './set-ups.ts';
+
+/** Scatter of single passes with nothing wrong, as the inference has it: common practice, no published source. */
+const USUAL_SCATTER = DEFAULT_ASSUMPTIONS.readingSpread * IN;
 
 /** How far a lash that was set may be from its setting, half-width: common practice, no published source. */
 const SETTING_WITHIN = 0.002 * IN;
@@ -14,7 +20,12 @@ function lobeInput(setUp: SetUpNow, lobe: LobeInUse): RatioInput['lobeLift'] | u
   if (lobe.value === undefined) return undefined;
   if (lobe.source === 'card') return { value: lobe.value, errorLimit, source: 'card' };
   if (lobe.source === 'caliper') return { value: meanOf(lobe.passes.used), errorLimit, source: 'caliper' };
-  return { readings: lobe.passes.used.map(({ value }) => value), graduation: setUp.graduation, errorLimit };
+  return {
+    readings: lobe.passes.used.map(({ value }) => value),
+    graduation: setUp.graduation,
+    errorLimit,
+    usualScatter: USUAL_SCATTER,
+  };
 }
 
 /** The lash put back where it was left in and its setting is known: the ratio is of the gross lift. */
@@ -30,9 +41,10 @@ export function ratioInput(setUp: SetUpNow, valve: UsedPasses, lobe: LobeInUse):
       readings: valve.used.map(({ value }) => value + added),
       graduation: setUp.graduation,
       errorLimit: setUp.errorLimit + (added > 0 ? SETTING_WITHIN : 0),
+      usualScatter: USUAL_SCATTER,
     },
     lobeLift,
-    sameIndicator: lobe.source === 'indicator',
+    sameIndicator: lobe.source === 'indicator' && isDial(setUp.tool),
     spring: setUp.spring,
   };
 }
@@ -62,7 +74,9 @@ export const assumptionsOf = (input: RatioInput, result: RatioResult, setUp: Set
   ...ratioAtFullLift
     .assumptions(input, result)
     .map((text) => (setUp.lash === 'zero' ? text : text.replace('lash at zero, ', ''))),
-  ...(putBack(setUp) > 0 ? ['the lash that was left in is put back, as it was set, within .002 in'] : []),
+  ...(putBack(setUp) > 0
+    ? [inSpoken('the lash that was left in is put back, as it was set, within .002 in')]
+    : []),
 ];
 
 export const cautionsOf = (input: RatioInput, result: RatioResult): readonly string[] =>

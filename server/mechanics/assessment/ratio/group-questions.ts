@@ -6,6 +6,7 @@ import { asked } from '../common/asked.ts';
 import { inches, valveSubject } from '../common/said.ts';
 import type { Evidence, PassEvidence } from '../evidence.ts';
 import { isAskedAs } from './asked-as.ts';
+import { STANDS } from './choices.ts';
 import type { ExplainGiven } from './explain-input.ts';
 import type { Group } from './groups.ts';
 import type { SetUpKnown } from './known.ts';
@@ -27,7 +28,7 @@ const isMistake = (question: Question): question is Raised =>
 /** What the record says of every reading is not asked again; what an answer has said of it stays with its answer. */
 function isSaid(cause: Cause, { own }: Group): boolean {
   const lifted = own.filter(({ valve }) => valve.used.length > 0).map(({ setUp }) => setUp);
-  return cause === 'lash-left-in' && lifted.every(({ lash }) => lash === 'zero');
+  return cause === 'lash-left-in' && lifted.every(({ lash }) => lash !== 'not-said');
 }
 
 const TURN_APART = 0.002;
@@ -90,7 +91,7 @@ export function groupQuestions(
         about: valveSubject(group),
         step: 'ratio',
         answers: evidence.answers,
-        ...defined({ among: group.armId }),
+        ...defined({ among: group.armId, choices: cause === 'plunger-tilted' ? STANDS : undefined }),
       },
     );
     return isSaid(cause, group) && question.answered === undefined ? [] : [{ question, causes }];

@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { byPlace, placeOf } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import { groupKey } from './group-key.ts';
@@ -22,8 +23,11 @@ const keyOf = ({ setUp }: SetUpRead): string => groupKey(setUp);
 
 /** Lobes that the card holds to be alike within what one lobe may differ from its card. */
 function lobesAlike(evidence: Evidence, a: ValvePlace, b: ValvePlace, within: number): boolean {
-  if (a.valve === b.valve) return true;
-  const [one, other] = [evidence.card[a.valve].lobeLift, evidence.card[b.valve].lobeLift];
+  if (sideOfValve(a.valve) === sideOfValve(b.valve)) return true;
+  const [one, other] = [
+    evidence.card[sideOfValve(a.valve)].lobeLift,
+    evidence.card[sideOfValve(b.valve)].lobeLift,
+  ];
   return one !== undefined && other !== undefined && Math.abs(one - other) <= within;
 }
 

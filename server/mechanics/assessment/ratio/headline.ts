@@ -1,5 +1,5 @@
 import type { Headline, Judgement } from '../assessment.ts';
-import { byPlace, placeOf, valveSubject } from '../common/said.ts';
+import { byPlace, lowerFirst, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { GroupExplained } from './explain.ts';
 
@@ -19,6 +19,22 @@ function ofEachValve(evidence: Evidence, explained: readonly GroupExplained[]): 
   });
 }
 
+/** What the running spring takes off, where both springs were read. */
+function deflectionHeadline(group: GroupExplained['group'], judgements: readonly Judgement[]): Headline[] {
+  const judgement = judgements.find(({ id }) => id === `usual-deflection:${group.key}`);
+  if (judgement === undefined) return [];
+  return [
+    {
+      id: `headline:deflection:${group.cylinder}-${group.valve}`,
+      about: valveSubject(group),
+      step: 'ratio',
+      sentence: `${placeOf(group)}: ${lowerFirst(judgement.sentence)}`,
+      judgementId: judgement.id,
+      quantityId: `deflection:${group.key}`,
+    },
+  ];
+}
+
 /** The answer in one line for each valve that was read: the mark first, else what it is sold as, else the names left. */
 export function ratioHeadlines(
   evidence: Evidence,
@@ -27,16 +43,20 @@ export function ratioHeadlines(
 ): Headline[] {
   return ofEachValve(evidence, explained)
     .toSorted((a, b) => byPlace(a.group, b.group))
-    .map(({ group, claims, refused }) => {
+    .flatMap(({ group, claims, refused }) => {
       const id = `ratio:${group.key}:${claims[0]?.to ?? 'nominal'}`;
       const judgement = judgements.find((each) => each.id === id);
-      return {
-        id: `headline:ratio:${group.cylinder}-${group.valve}`,
-        about: valveSubject(group),
-        step: 'ratio',
-        sentence: `${placeOf(group)}: ${judgement?.sentence ?? (refused === undefined ? '' : `${refused}.`)}`,
-        ...(judgement === undefined ? {} : { judgementId: judgement.id }),
-        quantityId: `arm-ratio:${group.key}`,
-      };
+      const said = judgement?.sentence ?? (refused === undefined ? '' : `${refused}.`);
+      return [
+        {
+          id: `headline:ratio:${group.cylinder}-${group.valve}`,
+          about: valveSubject(group),
+          step: 'ratio',
+          sentence: `${placeOf(group)}: ${lowerFirst(said)}`,
+          ...(judgement === undefined ? {} : { judgementId: judgement.id }),
+          quantityId: `arm-ratio:${group.key}`,
+        },
+        ...deflectionHeadline(group, judgements),
+      ];
     });
 }

@@ -30,7 +30,7 @@ export function knownOf(
 ): SetUpKnown {
   const asked = questionsOfSetUp(evidence, read, all);
   const counted = countedPasses(read, asked);
-  const questions = withCountsThatDoNotFit(asked, counted);
+  const questions = withCountsThatDoNotFit(asked, counted, read.setUp.answers);
   const doubts = doubtsOf(read, questions);
   const input = ratioInput(read.setUp, read.valve, read.lobe);
   const { result, refused } = ratioResult(noMean(read, questions) ? undefined : input);

@@ -1,5 +1,6 @@
 import type { GroupExplained } from './explain.ts';
 import type { SetUpKnown } from './known.ts';
+import { SINKING } from './sinking.ts';
 
 const wasRead = ({ read }: SetUpKnown): boolean => read.valve.used.length > 0 || read.valve.aside.length > 0;
 
@@ -26,12 +27,20 @@ export function restingOn({ known }: GroupExplained): SetUpKnown | undefined {
   );
 }
 
-export const LIGHT_SPRING_FIRST = 'a reading on a light spring with a solid lifter, at zero lash';
+const LIGHT_SPRING_FIRST = 'a reading on a light spring with a solid lifter, at zero lash';
+
+/** Nothing that was read can stand against a mark: the reading that could, and why where the passes sink. */
+export const lightSpringFirst = ({ known }: GroupExplained): string =>
+  known.some(({ lacks }) => lacks.includes(SINKING))
+    ? `${LIGHT_SPRING_FIRST}: every pass is under the last, as with a lifter that sinks`
+    : LIGHT_SPRING_FIRST;
+
+export const isLightSpringFirst = (lack: string): boolean => lack.startsWith(LIGHT_SPRING_FIRST);
 
 /** What must be known or done before anything stands against a mark or a name. */
 export function lacksOfGroup(explained: GroupExplained): readonly string[] {
   const resting = restingOn(explained);
-  if (resting === undefined) return [LIGHT_SPRING_FIRST];
+  if (resting === undefined) return [lightSpringFirst(explained)];
   const { refused } = explained;
   return refused === undefined ? resting.lacks : [...resting.lacks, refused.replace(/^T/, 't')];
 }

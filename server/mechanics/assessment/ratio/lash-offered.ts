@@ -1,9 +1,11 @@
 import { amountsIn } from '../../../../shared/quantities/amounts-in.ts';
+import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { UNITS } from '../../../../shared/quantities/units.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { AnswerChoice } from '../assessment.ts';
 import { lashLogOf } from '../common/newest-lash.ts';
 import { inches } from '../common/said.ts';
-import type { Evidence } from '../evidence.ts';
+import type { Evidence, LashEvidence } from '../evidence.ts';
 import { codeOf } from './answers.ts';
 import type { SetUpRead } from './set-up-read.ts';
 
@@ -16,11 +18,21 @@ const offer = (code: string, label: string, value: number): AnswerChoice => ({
   value,
 });
 
-/** The newest lash of the valve, with the arms that are on now, of a day not after its passes were read. */
-function ofLog(evidence: Evidence, { setUp, valve }: SetUpRead): AnswerChoice[] {
-  const days = valve.used.flatMap(({ day }) => day ?? []).sort();
-  const [first] = days;
-  const line = lashLogOf(evidence, setUp).findLast(({ day }) => first === undefined || day <= first);
+/** The log of the valve up to the day on which its passes were read. */
+function logBefore(evidence: Evidence, { setUp, valve }: SetUpRead): LashEvidence[] {
+  const [first] = valve.used.flatMap(({ day }) => day ?? []).sort();
+  return lashLogOf(evidence, setUp).filter(({ day }) => first === undefined || day <= first);
+}
+
+/** Each lash that the valve had by then. */
+export const lashesOnLog = (evidence: Evidence, own: SetUpRead): number[] =>
+  logBefore(evidence, own).flatMap(({ gap }) =>
+    gap.value === undefined || gap.value <= 0 ? [] : [gap.value],
+  );
+
+/** The newest of them. */
+function ofLog(evidence: Evidence, own: SetUpRead): AnswerChoice[] {
+  const line = logBefore(evidence, own).at(-1);
   const value = line?.gap.value;
   if (line === undefined || value === undefined || value <= 0) return [];
   const how = line.moment === 'set' ? 'set' : 'found';
@@ -28,7 +40,7 @@ function ofLog(evidence: Evidence, { setUp, valve }: SetUpRead): AnswerChoice[] 
 }
 
 function ofCard({ card }: Evidence, { setUp }: SetUpRead): AnswerChoice[] {
-  const value = card[setUp.valve].lash;
+  const value = card[sideOfValve(setUp.valve)].lash;
   return value === undefined || value <= 0
     ? []
     : [offer('as-card', `Yes, the card’s ${inches(value)}`, value)];
@@ -42,7 +54,7 @@ function ofWords({ setUp }: SetUpRead): AnswerChoice[] {
   return [
     offer(
       'as-told',
-      `Yes, the ${amount.readAs} that was told: “${said?.answer ?? ''}”`,
+      `Yes, the ${asEntered(amount.readAs)} that was told: “${said?.answer ?? ''}”`,
       amount.value * UNITS[amount.unit].toSi,
     ),
   ];

@@ -1,3 +1,5 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { isLobeTool } from '../../kit/lift-tools.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { LobeDetail } from './detail.ts';
@@ -17,6 +19,7 @@ const passesIn = (evidence: Evidence, setUp: SetUpNow): UsedPasses =>
     standingPasses(evidence, setUp.id).filter(({ kind }) => kind === 'lobe-lift'),
     setUp,
     'lobe lift',
+    { within: setUp.lobeErrorLimit, dial: !isLobeTool(setUp.lobeSource) },
   );
 
 /**
@@ -25,9 +28,9 @@ const passesIn = (evidence: Evidence, setUp: SetUpNow): UsedPasses =>
  */
 function whereRead(evidence: Evidence, setUp: SetUpNow, all: readonly SetUpNow[]) {
   const own = passesIn(evidence, setUp);
-  if (own.used.length > 0 || setUp.lobeSource !== 'indicator') return { passes: own, from: undefined };
+  if (own.used.length > 0 || setUp.lobeSource === 'caliper') return { passes: own, from: undefined };
   const others = all.filter(
-    (each) => each.id !== setUp.id && placeOf(each) === placeOf(setUp) && each.lobeSource === 'indicator',
+    (each) => each.id !== setUp.id && placeOf(each) === placeOf(setUp) && each.lobeSource !== 'caliper',
   );
   for (const from of others.toReversed()) {
     const passes = passesIn(evidence, from);
@@ -37,7 +40,7 @@ function whereRead(evidence: Evidence, setUp: SetUpNow, all: readonly SetUpNow[]
 }
 
 function ofCard(evidence: Evidence, setUp: SetUpNow): LobeInUse {
-  const value = evidence.card[setUp.valve].lobeLift;
+  const value = evidence.card[sideOfValve(setUp.valve)].lobeLift;
   const known = value !== undefined && value > 0;
   return {
     source: 'card',
@@ -48,12 +51,13 @@ function ofCard(evidence: Evidence, setUp: SetUpNow): LobeInUse {
   };
 }
 
+/** A lobe that was read goes before the card, also where it was read after the card had been said. */
 export function lobeOf(evidence: Evidence, setUp: SetUpNow, all: readonly SetUpNow[]): LobeInUse {
-  if (setUp.lobeSource === 'card') return ofCard(evidence, setUp);
   const { passes, from } = whereRead(evidence, setUp, all);
   const read = passes.used.length > 0;
+  if (setUp.lobeSource === 'card' && !read) return ofCard(evidence, setUp);
   return {
-    source: setUp.lobeSource,
+    source: setUp.lobeSource === 'caliper' ? 'caliper' : 'indicator',
     ...(read ? { value: meanOf(passes.used) } : {}),
     ...(from === undefined ? {} : { from: { setUpId: from.id, number: from.number } }),
     entryIds: passes.used.map(({ id }) => id),

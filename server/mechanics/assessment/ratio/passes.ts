@@ -1,4 +1,5 @@
 import { allowance } from '../../kit/allowances.ts';
+import { isDial } from '../../kit/lift-tools.ts';
 import { IN } from '../../kit/si.ts';
 import { passesApart } from '../../valve-sheet/apart.ts';
 import { inches } from '../common/said.ts';
@@ -158,18 +159,33 @@ function undecidedLacks(
     : [`one more pass of the ${what}, small hand first: ${turns}`];
 }
 
+/** How far off the tool of these passes may be, and whether it is a dial. */
+interface PassTool {
+  readonly within: number;
+  readonly dial: boolean;
+}
+
 /** Which passes of one kind a figure is made of. Passes of one reading agree within the allowance either way. */
-export function usedPasses(passes: readonly PassEvidence[], setUp: SetUpNow, what: string): UsedPasses {
-  const spread = 2 * allowance('repeat');
+/** Without a dial nothing turns: no two passes are a turn apart [m]. */
+const NO_TURN = 1;
+
+export function usedPasses(
+  passes: readonly PassEvidence[],
+  setUp: SetUpNow,
+  what: string,
+  tool: PassTool = { within: setUp.errorLimit, dial: isDial(setUp.tool) },
+): UsedPasses {
+  const spread = 2 * (tool.dial ? allowance('repeat') : Math.max(allowance('repeat'), tool.within));
+  const perTurn = tool.dial ? setUp.perTurn : NO_TURN;
   const real = passes.filter(({ value }) => value > 0);
   const none = passes
     .filter(({ value }) => value <= 0)
     .map((pass) => aside(pass, 'no-lift', 'shows no lift', ''));
   const zeros = withoutZeroOff(real);
   const returned = real.filter((pass) => !zeros.some((each) => each.pass === pass));
-  const byCount = turnsByCount(returned, setUp.perTurn, spread);
+  const byCount = turnsByCount(returned, perTurn, spread);
   const alike = returned.filter((pass) => !byCount.some((each) => each.pass === pass));
-  const found = turnsApart(alike, setUp.perTurn, spread);
+  const found = turnsApart(alike, perTurn, spread);
   const { odd, undecided } = found;
   const apart = [...byCount, ...found.apart];
   const used = returned.filter((pass) => !apart.some((each) => each.pass === pass));
@@ -180,7 +196,7 @@ export function usedPasses(passes: readonly PassEvidence[], setUp: SetUpNow, wha
     lacks: [
       ...(onlyOff ? [`a pass of the ${what} that comes back to zero`] : []),
       ...(undecided
-        ? undecidedLacks(used, setUp.perTurn, spread, what)
+        ? undecidedLacks(used, perTurn, spread, what)
         : odd.length > 0
           ? oddLacks(odd, alike)
           : lacksOf(onlyOff ? real : used, spread, what)),

@@ -1,7 +1,10 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import type { LobeSource } from '../../kit/lift-tools.ts';
 import { IN } from '../../kit/si.ts';
 import type { Pass, QuestionInput } from '../../questions/types.ts';
 import { placeOf } from '../common/said.ts';
-import type { Evidence, PassEvidence, PassKind, Spring } from '../evidence.ts';
+import type { AnswerEvidence, Evidence, PassEvidence, PassKind, Spring } from '../evidence.ts';
+import { lashesOnLog } from './lash-offered.ts';
 import { claimsOn } from './marks.ts';
 import type { SetUpRead } from './set-up-read.ts';
 
@@ -48,11 +51,19 @@ function peaksElsewhere(own: SetUpRead, all: readonly SetUpRead[]): number[] | u
   return peaks.length === 0 ? undefined : peaks;
 }
 
+/** At the lifter, whatever the tool: only a caliper on the loose cam reads low of itself. */
+const asDoubted = (source: LobeSource): 'card' | 'indicator' | 'caliper' =>
+  source === 'card' || source === 'caliper' ? source : 'indicator';
+
+/** How far the plunger leaned, as was answered last. */
+const leanTold = (answers: readonly AnswerEvidence[]): number | undefined =>
+  answers.flatMap(({ lean }) => lean ?? []).at(-1);
+
 /** What the questions are asked from: inches, and what is known now of card, mark and springs. */
 export function questionInput(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead[]): QuestionInput {
   const { setUp, standing, lobe } = own;
-  const card = evidence.card[setUp.valve];
-  const otherCard = evidence.card[setUp.valve === 'intake' ? 'exhaust' : 'intake'];
+  const card = evidence.card[sideOfValve(setUp.valve)];
+  const otherCard = evidence.card[sideOfValve(setUp.valve) === 'intake' ? 'exhaust' : 'intake'];
   const of = (kind: PassKind) => passesOf(standing.filter((pass) => pass.kind === kind));
   const [light, running] = [ratioOn('light', own, all), ratioOn('running', own, all)];
   const lobePasses = lobe.from === undefined ? of('lobe-lift') : passesOf(lobe.passes.used);
@@ -64,9 +75,10 @@ export function questionInput(evidence: Evidence, own: SetUpRead, all: readonly 
     lash: setUp.lash,
     restsOn: setUp.restsOn,
     alignment: setUp.alignment,
+    lean: leanTold(setUp.answers),
     perTurn: setUp.perTurn / IN,
     graduation: setUp.graduation / IN,
-    lobeSource: setUp.lobeSource,
+    lobeSource: asDoubted(lobe.source),
     statedValveLift: of('stated-valve-lift').at(-1)?.lift,
     statedLobeLift: of('stated-lobe-lift').at(-1)?.lift,
     lashSetting: notNegative(setUp.lashSetting),
@@ -76,6 +88,7 @@ export function questionInput(evidence: Evidence, own: SetUpRead, all: readonly 
     otherCardLobeLift: positive(otherCard.lobeLift),
     cardValveLift: positive(card.valveLift),
     cardLash: notNegative(card.lash),
+    otherLashes: lashesOnLog(evidence, own).map((value) => value / IN),
     cardRatio: evidence.card.assumedRatio,
     nominalRatio: claimsOn(evidence, setUp.armId)[0]?.ratio,
     lightRatio: light?.ratio,

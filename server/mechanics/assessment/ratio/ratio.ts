@@ -1,10 +1,13 @@
+import { defined } from '../../../../shared/defined.ts';
 import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
 import { IN } from '../../kit/si.ts';
 import type { AssessedExplanation, Subject } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
+import type { PartDetail } from '../part/detail.ts';
 import { judgedGroup } from './against.ts';
+import { armsInHand } from './arms-in-hand.ts';
 import { cardJudgements, cardQuantities } from './card.ts';
 import { deflection } from './deflection.ts';
 import type { SetUpDetail } from './detail.ts';
@@ -52,13 +55,20 @@ export function ratioRead(evidence: Evidence): RatioRead {
 
 /**
  * The ratio of every arm on every valve that was read: what it is, against what it is held to be, and what to ask.
- * `stopped`: nobody turns it now, so no sentence asks for a reading.
+ * `parts`: what was measured of loose arms. `stopped`: nobody turns it now, so no sentence asks for a reading.
  */
-export function ratioPart(evidence: Evidence, read: RatioRead, stopped: boolean): RatioSaid {
+export function ratioPart(
+  evidence: Evidence,
+  read: RatioRead,
+  parts: readonly PartDetail[],
+  stopped: boolean,
+): RatioSaid {
   const { reads, known, explained } = read;
+  const judged = (each: GroupExplained) =>
+    judgedGroup(each, { stopped, ...defined({ inHand: armsInHand(evidence, each, parts) }) });
   const deflections = explained.map((each) => deflection(evidence, each));
   const judgements = [
-    ...explained.filter(({ given }) => given !== undefined).flatMap((each) => judgedGroup(each, stopped)),
+    ...explained.filter(({ given }) => given !== undefined).flatMap(judged),
     ...deflections.flatMap((each) => each.judgements),
     ...cardJudgements(evidence, explained, known, stopped),
   ];

@@ -7,6 +7,7 @@ import type {
   Headline,
   Judgement,
 } from '../assessment.ts';
+import { countedOnly } from '../common/first-said.ts';
 import { placeOf } from '../common/said.ts';
 import type { SetUpDetail } from './detail.ts';
 import { groupKey } from './group-key.ts';
@@ -15,6 +16,8 @@ import { groupKey } from './group-key.ts';
 export interface SaidOfSetUp {
   /** Left out where the headline of the valve is of another arm, or nothing was read there. */
   readonly headline?: Headline;
+  /** What the judgement lacks that the headline is made of. */
+  readonly headlineLacks: readonly string[];
   /** Without the one that the headline is made of. */
   readonly judgements: readonly Judgement[];
   /** Of this set-up, then those of the arm on this valve. */
@@ -42,6 +45,7 @@ export function saidOfSetUp(assessment: Assessment, { setUp, questionIds }: SetU
   const explanation = explanations.find(({ id }) => id === `explanation:${key}`);
   return {
     ...defined({ headline }),
+    headlineLacks: judgements.find(({ id }) => id === headline?.judgementId)?.lacks ?? [],
     judgements: idsOf(key, setUp.id)
       .filter((id) => id !== headline?.judgementId)
       .flatMap((id) => judgements.find((each) => each.id === id) ?? []),
@@ -56,6 +60,14 @@ export function saidOfSetUp(assessment: Assessment, { setUp, questionIds }: SetU
   };
 }
 
+/** A sentence, and what it only counts of what is lacking. */
+export interface Told {
+  readonly sentence: string;
+  readonly more: readonly string[];
+}
+
 /** The headline, then the judgements, each as its own sentence. */
-export const sentencesOf = ({ headline, judgements }: SaidOfSetUp): string[] =>
-  [...(headline === undefined ? [] : [headline]), ...judgements].map(({ sentence }) => sentence);
+export const toldOf = ({ headline, headlineLacks, judgements }: SaidOfSetUp): Told[] => [
+  ...(headline === undefined ? [] : [{ sentence: headline.sentence, more: countedOnly(headlineLacks) }]),
+  ...judgements.map(({ sentence, lacks }) => ({ sentence, more: countedOnly(lacks) })),
+];

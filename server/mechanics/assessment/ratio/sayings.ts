@@ -22,6 +22,9 @@ function lashBy(answer: AnswerEvidence): Partial<Facts> {
   return left === undefined ? {} : { lash: left ? 'set' : 'zero' };
 }
 
+/** The answer has it that the lash was out. */
+export const saysZero = (answer: AnswerEvidence): boolean => lashBy(answer).lash === 'zero';
+
 const is = <Fact extends SetUpFact>(fact: Fact, word: Facts[Fact] | undefined): Partial<Facts> =>
   word === undefined ? {} : { [fact]: word };
 

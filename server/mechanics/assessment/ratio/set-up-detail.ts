@@ -6,6 +6,7 @@ import type { SetUpKnown } from './known.ts';
 import { ratioQuantityId } from './set-up-quantities.ts';
 import type { SetUpRead } from './set-up-read.ts';
 import { throughLift } from './through-lift.ts';
+import { toolSaid } from './tool-said.ts';
 
 function passDetails({ standing, valve, lobe }: SetUpRead): PassDetail[] {
   const asides = [...valve.aside, ...(lobe.from === undefined ? lobe.passes.aside : [])];
@@ -36,7 +37,7 @@ function groundsOf({ read, input, result }: SetUpKnown): Pick<SetUpDetail, 'assu
   if (input === undefined || result === undefined) return { assumptions: [], cautions: [] };
   return {
     assumptions: [...assumptionsOf(input, result, read.setUp), ...borrowed(read)],
-    cautions: cautionsOf(input, result),
+    cautions: [...toolSaid(read, result), ...cautionsOf(input, result)],
   };
 }
 

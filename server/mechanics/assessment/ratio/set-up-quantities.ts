@@ -1,4 +1,5 @@
 import { allowance } from '../../kit/allowances.ts';
+import type { LobeSource } from '../../kit/lift-tools.ts';
 import type { AssessedQuantity, Basis } from '../assessment.ts';
 import { RATIO_NAMES } from '../common/said.ts';
 import { setUpSubject } from './asked.ts';
@@ -92,6 +93,16 @@ function liftsOf(known: SetUpKnown): AssessedQuantity[] {
   ];
 }
 
+const LOBE_SAID: Readonly<Record<LobeSource, string>> = {
+  card: 'from the cam card',
+  indicator: 'at the lifter',
+  caliper: 'by caliper',
+  'depth-bar': 'by depth bar at the lifter',
+  feeler: 'by feeler stack at the lifter',
+  rule: 'by rule at the lifter',
+  guess: 'guessed',
+};
+
 function lobeOf(known: SetUpKnown): AssessedQuantity[] {
   const { lobe, setUp } = known.read;
   if (lobe.value === undefined) return [];
@@ -99,7 +110,7 @@ function lobeOf(known: SetUpKnown): AssessedQuantity[] {
   const half = card
     ? setUp.lobeErrorLimit
     : halfWidthOf(lobe.passes.used, { graduation: setUp.graduation, errorLimit: setUp.lobeErrorLimit });
-  const how = { card: 'from the cam card', indicator: 'at the lifter', caliper: 'by caliper' }[lobe.source];
+  const how = LOBE_SAID[lobe.source];
   const basis: Basis = card ? 'stated' : 'measured';
   const given = { value: lobe.value, half, basis, restsOn: lobe.entryIds, conditions: [how] };
   return [lengthOf(known, 'lobe-lift', 'Lobe lift', given, lobe.lacks)];

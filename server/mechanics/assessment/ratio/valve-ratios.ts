@@ -56,7 +56,7 @@ export const valveRatios = (explained: readonly GroupExplained[]): ValveRatio[] 
     return [light, running].flatMap((known) => (known === undefined ? [] : ofSetUp(known)));
   });
 
-const DOUBTED = 'a reading that is not doubted: it is far off what the arm is held to be';
+const DOUBTED = 'why the lift is so far off what the arm is stamped or sold as';
 
 /** What must be known before the ratio that was read on a valve may be calculated with, where one was read. */
 export function ratiosWithheld(explained: readonly GroupExplained[]): WithheldRatio[] {

@@ -1,45 +1,50 @@
+import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
 import type { RatioWord } from '../words.ts';
-import { type Band, bandsOf } from './bands.ts';
+import { type Band, bandsOf, WITHIN } from './bands.ts';
 import type { GroupExplained } from './explain.ts';
 import type { Claim } from './marks.ts';
 import { ratioReadOf } from './reading.ts';
-
-/** Below this chance of "nothing went wrong" nothing is ruled, as in the inference. */
-const NO_MISTAKE = 0.5;
-
-/** What a reading inside one band says of what the arm is held to be; one that is far off is doubted and says nothing. */
-const WORDS: Readonly<Record<Band, RatioWord>> = {
-  'far-under': 'cannot-tell',
-  under: 'differs',
-  within: 'agrees',
-  over: 'differs',
-  'far-over': 'cannot-tell',
-};
 
 export function bandsAgainst(explained: GroupExplained, { ratio }: Claim): Band[] {
   const read = ratioReadOf(explained);
   return read === undefined ? [] : bandsOf(ratio, read.low, read.high);
 }
 
-/** Where the arm is held to be two things, readings tell at most that it is not the second. */
-function wordBeside(explained: GroupExplained, claim: Claim): RatioWord {
-  const sure = (explained.result?.noMistake ?? 0) >= NO_MISTAKE;
-  return sure && !bandsAgainst(explained, claim).includes('within') ? 'differs' : 'cannot-tell';
+/** A mistake is no likelier than none: what was read may be told as it is. */
+const isSure = ({ result }: GroupExplained): boolean =>
+  (result?.noMistake ?? 0) >= DEFAULT_ASSUMPTIONS.noMistakeSettled;
+
+/** The one band that the whole interval of the reading lies in, where a mistake is no likelier than none. */
+export function bandTold(explained: GroupExplained, claim: Claim): Band | undefined {
+  const [band, ...others] = bandsAgainst(explained, claim);
+  return others.length === 0 && isSure(explained) ? band : undefined;
 }
 
+/** Weighed with everything, hardly any chance is left for a ratio within the band of the claim. */
+function isRuledOut({ result }: GroupExplained, { ratio }: Claim): boolean {
+  const [low, high] = result?.ratio.interval95 ?? [ratio, ratio];
+  return low > ratio * (1 + WITHIN) || high < ratio * (1 - WITHIN);
+}
+
+/** Where the arm is held to be two things, readings tell at most that it is not the second. */
+const wordBeside = (explained: GroupExplained, claim: Claim): RatioWord =>
+  isSure(explained) && isRuledOut(explained, claim) && !bandsAgainst(explained, claim).includes('within')
+    ? 'differs'
+    : 'cannot-tell';
+
 /**
- * The word against what the arm is held to be, where nothing is lacking for one. The inference rules where it can; it
- * was told the first claim. Where it leaves it open, a reading whose whole interval lies in one band is told by that
- * band, as long as a mistake is not likelier than none; one that straddles an edge can't be told.
+ * The word against what the arm is held to be, where nothing is lacking for one. It is the inference's, which was told
+ * the first claim; and it is said only where the interval that stands beside it says the same: one that reaches over
+ * the edge of the band agrees with nothing, and one that reaches into it does not differ.
  */
 export function wordAgainst(explained: GroupExplained, claim: Claim): RatioWord {
   const { result, claims } = explained;
   if (result === undefined) return 'cannot-tell';
   if (claims[0] !== claim) return wordBeside(explained, claim);
-  if (result.againstMark !== undefined && result.againstMark !== 'cannot-tell') return result.againstMark;
-  const [band, ...others] = bandsAgainst(explained, claim);
-  if (band === undefined || others.length > 0 || result.noMistake < NO_MISTAKE) return 'cannot-tell';
-  return WORDS[band];
+  const bands = bandsAgainst(explained, claim);
+  const within = bands.includes('within');
+  if (result.againstMark === 'agrees' && within && bands.length === 1) return 'agrees';
+  return result.againstMark === 'differs' && !within ? 'differs' : 'cannot-tell';
 }
 
 /** So far off what the arm is held to be that the reading is doubted before the part is. */

@@ -4,7 +4,7 @@ import { listed } from '../common/said.ts';
 import type { GroupExplained } from './explain.ts';
 import { lacksOfGroup, restingOn } from './lacking.ts';
 import { ASK, NOT_NOW } from './ratio-said.ts';
-import { bandsAgainst, wordAgainst } from './word.ts';
+import { bandsAgainst, bandTold, wordAgainst } from './word.ts';
 
 const ENOUGH_PASSES = 3;
 
@@ -17,7 +17,7 @@ function narrower(explained: GroupExplained): Action | undefined {
 }
 
 /** The reading that would tell more, and was not taken that way already. */
-export function tellingReading(explained: GroupExplained): Action | undefined {
+function tellingReading(explained: GroupExplained): Action | undefined {
   return explained.result?.nextReading?.action ?? narrower(explained);
 }
 
@@ -37,7 +37,7 @@ export function readingWorthTaking(explained: GroupExplained): Action | undefine
   const word = wordAgainst(explained, claim);
   const bands = bandsAgainst(explained, claim);
   if (word === 'agrees') return undefined;
-  if (word === 'differs' && bands.includes('over')) return weighed === 'read-back' ? weighed : undefined;
+  if (bandTold(explained, claim) === 'over') return weighed === 'read-back' ? weighed : undefined;
   if (bands.every((band) => band === 'within' || band === 'over')) return weighed;
   return tellingReading(explained) ?? swap(explained);
 }

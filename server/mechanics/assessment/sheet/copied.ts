@@ -1,3 +1,4 @@
+import { formatQuantity } from '../../../../shared/quantities/format.ts';
 import { IN } from '../../kit/si.ts';
 import {
   alikeChance,
@@ -7,7 +8,9 @@ import {
 } from '../../valve-sheet/honest-repeats.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
-import type { Evidence, SheetEvidence, Side, Spring } from '../evidence.ts';
+import type { Evidence } from '../evidence.ts';
+import { type Column, columnsOf } from './columns.ts';
+import { liftOf, mostAtOne, repeats } from './equal-readings.ts';
 import type { SheetRow } from './rows.ts';
 
 /*
@@ -25,17 +28,6 @@ const LIFTS = 0.0015 * IN;
 const ASKED = 0.01;
 /** Nothing on the side is believed while the chance is smaller. */
 const STRONG = 0.001;
-const EQUAL = 1e-9 * IN;
-
-interface Column {
-  readonly side: Side;
-  readonly spring: Spring;
-  readonly name: 'lobe lift' | 'valve lift';
-  /** The readings of each valve that has any. */
-  readonly rows: readonly (readonly SheetEvidence[])[];
-}
-
-const liftOf = ({ reading }: SheetEvidence): number => reading.value ?? 0;
 
 /** `about 1 in 320`, to two digits. */
 const oneIn = (chance: number): string => {
@@ -46,31 +38,9 @@ const oneIn = (chance: number): string => {
 const divisionSaid = (division: number): string => {
   const inches = division / IN;
   return Math.abs(inches * 1e4 - Math.round(inches * 1e4)) < 1e-6
-    ? `${inches.toFixed(inches < 0.00095 ? 4 : 3).replace(/^0/, '')} in`
+    ? formatQuantity({ value: inches, unit: 'in' }, { places: inches < 0.00095 ? 4 : 3 })
     : `${Number((inches * 25.4).toFixed(3))} mm`;
 };
-
-/** How many of the readings say what another of the same valve says. */
-function repeats(rows: Column['rows']): { readonly pairs: number; readonly alike: number } {
-  const distinct = (row: readonly SheetEvidence[]) =>
-    row.filter((one, at) => !row.slice(0, at).some((two) => Math.abs(liftOf(one) - liftOf(two)) <= EQUAL))
-      .length;
-  return {
-    pairs: rows.reduce((sum, row) => sum + row.length - 1, 0),
-    alike: rows.reduce((sum, row) => sum + row.length - distinct(row), 0),
-  };
-}
-
-/** The most valves that stand at one number. */
-function mostAtOne(rows: Column['rows']): number {
-  const counts = rows.map(
-    ([one]) =>
-      rows.filter((other) =>
-        other.every((each) => one !== undefined && Math.abs(liftOf(each) - liftOf(one)) <= EQUAL),
-      ).length,
-  );
-  return Math.max(0, ...counts);
-}
 
 interface Found {
   readonly kind: 'one number' | 'passes';
@@ -113,36 +83,6 @@ function samePasses({ name, side, rows }: Column, division: number): Found[] {
       size: `${alike} of ${pairs} repeat to the last digit; read to ${divisionSaid(division)} that is ${oneIn(chance)} by chance.`,
     },
   ];
-}
-
-function columnsOf(rows: readonly SheetRow[]): Column[] {
-  const sides: readonly Side[] = ['intake', 'exhaust'];
-  const figures = (readings: readonly SheetEvidence[]) =>
-    readings.filter(({ reading }) => (reading.value ?? 0) > 0);
-  return sides.flatMap((side) => {
-    const own = rows.filter(({ valve }) => valve === side);
-    const springs = [...new Set(own.flatMap(({ lifts }) => lifts.map(({ spring }) => spring)))].sort();
-    const lifts = springs.map(
-      (spring): Column => ({
-        side,
-        spring,
-        name: 'valve lift',
-        rows: own.flatMap((row) =>
-          row.lifts.filter((lot) => lot.spring === spring).map(({ readings }) => figures(readings)),
-        ),
-      }),
-    );
-    const lobes: Column = {
-      side,
-      spring: 'not-said',
-      name: 'lobe lift',
-      rows: own.map(({ lobes: readings }) => figures(readings)),
-    };
-    return [...lifts, lobes].map((column) => ({
-      ...column,
-      rows: column.rows.filter((row) => row.length > 0),
-    }));
-  });
 }
 
 function ofColumn(evidence: Evidence, column: Column): AssessedQuestion[] {

@@ -1,3 +1,4 @@
+import type { ValveName } from '../../../../shared/schemas/words.ts';
 import type { SwapVerdict } from '../../valve-sheet/swap-test.ts';
 import type { OddCause, OddValve, SideJudged } from '../../valve-sheet/types.ts';
 import type { SheetKindName, Side, Spring, ValvePlace } from '../evidence.ts';
@@ -84,6 +85,9 @@ export interface SheetSwapDetail {
   readonly oddPlace?: string;
   /** Both lobes were read, and are taken out of the difference. */
   readonly lobesRead: boolean;
+  /** Of a position: whether it went with the pushrod, and whether tip or stud differ in height, once that was seen. */
+  readonly pushrod?: 'goes' | 'stays';
+  readonly heights?: 'differs' | 'alike';
   /** The two as they sit now differ by what counts. */
   readonly showsNow: boolean;
   /** Of the four readings those that are not there, or not taken like the others. */
@@ -100,6 +104,8 @@ export interface SheetSwapDetail {
 }
 
 export interface SheetDetail {
+  /** The valves that each cylinder of the engine has. */
+  readonly names: readonly ValveName[];
   /** Cylinders in the orders that a sheet can be written in. */
   readonly orders: { readonly firing: readonly number[]; readonly bank: readonly number[] };
   /** Every cylinder in the engine's own numbering, intake and exhaust. */

@@ -1,4 +1,4 @@
-import { toolAllowance } from '../../kit/allowances.ts';
+import { allowance, toolAllowance } from '../../kit/allowances.ts';
 import { IN } from '../../kit/si.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
 import { setUpsNow } from '../ratio/set-ups.ts';
@@ -6,7 +6,7 @@ import { setUpsNow } from '../ratio/set-ups.ts';
 const USUAL = { perTurn: 0.1 * IN, graduation: 0.001 * IN };
 
 /** The dial that the sheet is read with: that of the newest set-up, else the usual one of .100 in a turn. */
-export function dialOf(evidence: Evidence): typeof USUAL {
+function dialOf(evidence: Evidence): typeof USUAL {
   const newest = setUpsNow(evidence)
     .toSorted((a, b) => a.number - b.number)
     .at(-1);
@@ -28,3 +28,13 @@ export function liftHalf(evidence: Evidence, readings: readonly Pick<SheetEviden
   );
   return Math.max(...halves);
 }
+
+const isGuess = ({ tool }: Pick<SheetEvidence, 'tool'>): boolean => tool === 'guess';
+
+/** What a figure lacks that nobody read with a tool: no word rests on a guess. */
+export const guessLack = (readings: readonly Pick<SheetEvidence, 'tool'>[], what: string): string[] =>
+  readings.some(isGuess) ? [`a reading of the ${what} with a tool: this one is a guess`] : [];
+
+/** A tool that is off by more than what makes a valve odd tells no valve from its siblings. */
+export const isTooCoarse = (readings: readonly Pick<SheetEvidence, 'tool'>[]): boolean =>
+  readings.some(({ tool }) => toolAllowance(tool) > allowance('odd-beyond'));

@@ -7,7 +7,7 @@ import { wayOutOf } from '../common/way-out.ts';
 import type { Evidence } from '../evidence.ts';
 import type { JudgedGap } from './gap.ts';
 
-export interface ShortGap {
+interface ShortGap {
   readonly question: AssessedQuestion;
   readonly stop: StopReason;
 }
@@ -54,7 +54,7 @@ export function shortGap({ entry, gap, limit, word }: JudgedGap, { answers }: Ev
         code: 'gap-short',
         about,
         sentence: `Do not turn it: ${said} is short, ${size}.`,
-        wayOut: wayOutOf('have a qualified shop look where the parts meet', answered),
+        ...wayOutOf('have a qualified shop look where the parts meet', answered),
         from: 'readings',
         entryId: entry.id,
         line: entry.line,

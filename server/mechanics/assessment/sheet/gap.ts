@@ -1,5 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import { SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { verdictOfGap } from '../../consequences/gap-row.ts';
 import { toolAllowance, usualDeflection } from '../../kit/allowances.ts';
 import type { Judgement } from '../assessment.ts';
@@ -33,9 +34,9 @@ export function sinkingNeeds({ lifter }: Pick<SheetEvidence, 'lifter'>, evidence
   return [];
 }
 
-/** One figure is as good as its tool; two gauges are their bounds. */
-export function boundsOf({ reading, tool }: SheetEvidence): GapBounds {
-  if (reading.value === undefined) return reading;
+/** One figure is as good as its tool; two gauges are their bounds, and the least of a scan has its own. */
+export function boundsOf({ reading, tool, scan }: SheetEvidence): GapBounds {
+  if (reading.value === undefined || scan !== undefined) return reading;
   const off = toolAllowance(tool);
   return { value: reading.value, low: reading.value - off, high: reading.value + off };
 }
@@ -53,17 +54,22 @@ function lacksOf(entry: JudgedGap['entry'], word: GapWord | undefined): string[]
       ? ['a reading on a light spring: on the running one the train bends and it reads large']
       : []),
     ...(bends && entry.spring === 'not-said' ? ['which spring was on the valve'] : []),
+    ...(word === 'close' && (entry.scan?.lash ?? 0) > 0
+      ? ['a scan at zero lash: with lash in it reads that much larger']
+      : []),
     ...(word === 'close' ? ['a closer reading: this one does not tell it from the limit'] : []),
   ];
 }
 
 export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedGap {
-  const limit = limitOf(evidence, entry.kind, entry.valve);
+  const limit = limitOf(evidence, entry.kind, sideOfValve(entry.valve));
   const gap = bent(entry, boundsOf(entry), evidence);
   const bare = verdictOfGap(gap, limit.value);
-  const sinking = sinkingNeeds(entry, evidence);
-  // What reads too large and is short all the same is short; of anything else it tells nothing.
-  if (sinking.length > 0 && bare !== 'short') return { entry, gap, limit, lacks: sinking };
+  if (entry.tool === 'guess')
+    return { entry, gap, limit, lacks: ['a reading with a tool: this one is a guess'] };
+  const needs = [...sinkingNeeds(entry, evidence), ...(entry.scan?.needs ?? [])];
+  // What reads too large, or is not the least yet, and is short all the same is short; else it tells nothing.
+  if (needs.length > 0 && bare !== 'short') return { entry, gap, limit, lacks: needs };
   return { entry, gap, limit, word: bare, lacks: lacksOf(entry, bare) };
 }
 
@@ -83,11 +89,11 @@ export const gapId = (name: GapName, about: Judgement['about']): string => `gap:
 export function gapJudgement(judged: JudgedGap, others: number): Judgement {
   const { entry, gap, limit, word, lacks } = judged;
   const about = valveSubject(entry);
-  const said = `${SHEET_KINDS[entry.kind]}, ${placeOf(entry)}: ${gapSaid(gap)}, measured, against ${inches(limit.value)}`;
+  const said = `${SHEET_KINDS[entry.kind]}, ${placeOf(entry)}: ${gapSaid(gap)}, measured${entry.scan === undefined ? '' : ` in a scan${entry.scan.where}`}, against ${inches(limit.value)}`;
   const worst = others > 0 ? ' It is the worst of what was read, and stands until it is struck out.' : '';
   const end =
     word === undefined
-      ? `no word yet, it needs ${lacks.join('; ')}.`
+      ? `no word yet. It needs ${lacks.join('; ')}.`
       : word === 'short'
         ? 'short. Stop, and have a qualified shop look.'
         : word === 'close'

@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance, allowanceSource } from '../../kit/allowances.ts';
 import type { AssessedQuestion, StopReason } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
@@ -35,13 +36,13 @@ export function wornLobes(
   // The lobes are the same on each spring: each side's are told once.
   const once = new Map(sides.map((side) => [side.side, side]));
   return [...once.values()].flatMap(({ side, lobesDown }) =>
-    lobesDown.map(({ cylinder, by }): WornLobe => {
-      const place = { cylinder, valve: side };
+    lobesDown.map(({ cylinder, valve, by }): WornLobe => {
+      const place = { cylinder, valve };
       const about = valveSubject(place);
       const row = rows.find((each) => placeOf(each) === placeOf(place));
       const own = (row?.lobes ?? []).map(({ id }) => id).sort();
       // It is down on its siblings: without their lobes nothing is said of this one.
-      const siblings = rows.filter(({ valve }) => valve === side).flatMap(({ lobes }) => lobes);
+      const siblings = rows.filter(({ valve }) => sideOfValve(valve) === side).flatMap(({ lobes }) => lobes);
       const question = asked(
         {
           code: 'lobe-worn',
@@ -56,14 +57,11 @@ export function wornLobes(
       return {
         question,
         stop: {
-          id: `stop:lobe-worn:${cylinder}-${side}`,
+          id: `stop:lobe-worn:${cylinder}-${valve}`,
           code: 'lobe-worn',
           about,
           sentence: `Do not turn it: the lobe of ${placeOf(place)} is ${inches(by)} down on its siblings.`,
-          wayOut: wayOutOf(
-            'look at the lifter’s face and in the oil for metal',
-            question.answered !== undefined,
-          ),
+          ...wayOutOf('look at the lifter’s face and in the oil for metal', question.answered !== undefined),
           from: 'readings',
           answered: question.answered !== undefined,
           ...defined({ entryId: own[0], line: row?.lobes.find(({ id }) => id === own[0])?.line }),

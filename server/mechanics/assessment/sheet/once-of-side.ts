@@ -1,3 +1,4 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import type { Evidence, Side } from '../evidence.ts';
@@ -23,9 +24,9 @@ export function onceOfSide(
   questions: readonly AssessedQuestion[],
 ): AssessedQuestion[] {
   const merged = SIDES.flatMap((side) => {
-    const own = questions.filter(({ about }) => about.of === 'valve' && about.valve === side);
+    const own = questions.filter(({ about }) => about.of === 'valve' && sideOfValve(about.valve) === side);
     const read = rows.filter(
-      ({ valve, lobes, everyLift }) => valve === side && lobes.length + everyLift.length > 0,
+      ({ valve, lobes, everyLift }) => sideOfValve(valve) === side && lobes.length + everyLift.length > 0,
     ).length;
     return [...new Set(own.map(kindOf))].flatMap((kind) => {
       const alike = own.filter((question) => kindOf(question) === kind && question.answered === undefined);

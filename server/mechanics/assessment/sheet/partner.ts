@@ -1,4 +1,5 @@
 import { banksOf } from '../../valve-sheet/orders.ts';
+import { placeOf } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 
 /** A valve whose arm changes places with that of the odd one. */
@@ -25,7 +26,7 @@ export function partnerOf(
       ? Math.abs(own.indexOf(cylinder) - own.indexOf(odd.cylinder))
       : banks.length * cylinders + Math.abs(cylinder - odd.cylinder);
   const [best] = fit
-    .filter(({ cylinder }) => cylinder !== odd.cylinder)
+    .filter((place) => placeOf(place) !== placeOf(odd))
     .toSorted((a, b) => along(a.cylinder) - along(b.cylinder) || a.cylinder - b.cylinder);
   if (best === undefined) return undefined;
   const { cylinder, valve } = best;

@@ -1,3 +1,4 @@
+import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked, type Doubt } from '../common/asked.ts';
 import { inches, valveSubject } from '../common/said.ts';
@@ -12,15 +13,15 @@ function doubtOf(readings: readonly SheetEvidence[], apart: LotFigure['apart'][n
   if (entry === undefined) return [];
   const turns = Math.abs(apart.turns);
   const how = apart.off < 0 ? 'under' : 'over';
-  const said = `${entry.readAs} is ${inches(Math.abs(apart.off))} ${how} its fellows`;
+  const said = `${asEntered(entry.readAs)} is ${inches(Math.abs(apart.off))} ${how} its fellows`;
   return [
     {
       code: 'pass-apart',
       weight: 'weak',
       ask:
         turns === 0
-          ? `Was ${entry.readAs} read or written wrong?`
-          : `Was ${COUNTS[turns] ?? turns} ${turns === 1 ? 'turn' : 'turns'} ${apart.off < 0 ? 'missed' : 'too many counted'} in ${entry.readAs}?`,
+          ? `Was ${asEntered(entry.readAs)} read or written wrong?`
+          : `Was ${COUNTS[turns] ?? turns} ${turns === 1 ? 'turn' : 'turns'} ${apart.off < 0 ? 'missed' : 'too many counted'} in ${asEntered(entry.readAs)}?`,
       size: `${said}; the others are not averaged with it.`,
       test: 'Read the small hand, take one more pass, and strike out the one that was wrong.',
       restsOn: [entry.id],

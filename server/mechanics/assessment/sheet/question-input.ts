@@ -1,3 +1,4 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { IN } from '../../kit/si.ts';
 import type { Pass, QuestionInput } from '../../questions/types.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
@@ -18,7 +19,7 @@ const lotRatio = (row: SheetRow, lot: LiftLot): number | undefined =>
 
 /** The middles of one side: three rows at the least, else one odd row is its own measure. */
 export function middleOf(rows: readonly SheetRow[], side: Side): SideMiddle {
-  const own = rows.filter(({ valve }) => valve === side);
+  const own = rows.filter(({ valve }) => sideOfValve(valve) === side);
   const lobes = own.flatMap(({ lobe }) => lobe?.value ?? []);
   const ratios = own.flatMap((row) => row.lifts.flatMap((lot) => lotRatio(row, lot) ?? []));
   const [lobeLift, ratio] = [medianKnown(lobes), medianKnown(ratios)];
@@ -41,7 +42,7 @@ function lifterOf(readings: readonly SheetEvidence[]): LifterState {
 
 const other = (side: Side): Side => (side === 'intake' ? 'exhaust' : 'intake');
 
-export interface Beside {
+interface Beside {
   readonly own: SideMiddle;
   readonly other: SideMiddle;
   /** Lifts of the other valves of this side on the same spring [m]. */
@@ -59,7 +60,7 @@ export function questionInput(
   beside: Beside,
 ): QuestionInput {
   const { card, rockers } = evidence;
-  const own = card[row.valve];
+  const own = card[sideOfValve(row.valve)];
   const caliper = row.lobes.length > 0 && row.lobes.every(({ tool }) => tool === 'caliper');
   return {
     valvePasses: passes(lot.readings),
@@ -74,7 +75,7 @@ export function questionInput(
     graduation: 0.001,
     lobeSource: row.lobes.length === 0 ? 'card' : caliper ? 'caliper' : 'indicator',
     cardLobeLift: positive(own.lobeLift ?? beside.own.lobeLift),
-    otherCardLobeLift: positive(card[other(row.valve)].lobeLift ?? beside.other.lobeLift),
+    otherCardLobeLift: positive(card[other(sideOfValve(row.valve))].lobeLift ?? beside.other.lobeLift),
     cardValveLift: positive(own.valveLift),
     cardRatio: card.assumedRatio,
     nominalRatio: rockers.soldAs ?? (card.assumedRatio === undefined ? beside.own.ratio : undefined),

@@ -1,11 +1,12 @@
 import { defined } from '../../../../shared/defined.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { ratioOfFigures, type SheetFigure } from '../../valve-sheet/figures.ts';
 import type { AssessedQuantity } from '../assessment.ts';
 import { RATIO_NAMES, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { SheetRatioDetail } from './detail.ts';
-import { liftHalf } from './dial.ts';
+import { guessLack, liftHalf } from './dial.ts';
 import type { LiftLot, SheetRow } from './rows.ts';
 
 interface LobeOfRow {
@@ -17,7 +18,7 @@ interface LobeOfRow {
 /** The lobe a row's ratio is over: as read, else the card's, which the engine keeps within its allowance. */
 function lobeOf(evidence: Evidence, row: SheetRow): LobeOfRow | undefined {
   if (row.lobe !== undefined) return { figure: row.lobe, from: 'read', half: liftHalf(evidence, row.lobes) };
-  const value = evidence.card[row.valve].lobeLift;
+  const value = evidence.card[sideOfValve(row.valve)].lobeLift;
   return value === undefined
     ? undefined
     : { figure: { value, passes: 0 }, from: 'card', half: allowance('card-lobe') };
@@ -78,6 +79,8 @@ export function ratioQuantities(
       lacks: [
         ...(row === undefined ? [] : doubts(row)),
         ...(ratio.spring === 'not-said' ? ['which spring was on the valve'] : []),
+        ...guessLack(lot?.readings ?? [], 'valve lift'),
+        ...(ratio.lobeFrom === 'card' ? [] : guessLack(row?.lobes ?? [], 'lobe lift')),
         ...(lot?.figure.lacks ?? []),
         ...(ratio.lobeFrom === 'card' ? [] : (row?.lobe?.lacks ?? [])),
       ],

@@ -1,3 +1,4 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { digitsSwapped } from '../../questions/digits-swapped.ts';
 import { questionsFor } from '../../questions/questions.ts';
 import { defaultTolerances, type Tolerances } from '../../questions/tolerances.ts';
@@ -26,6 +27,10 @@ const OF_A_ROW: ReadonlySet<string> = new Set([
 /** A row without a lift is still asked about its lobe. */
 const NO_LIFT = { spring: 'not-said', readings: [] } as const;
 
+/** A bucket lifts the valve by what the lobe lifts: there a ratio of one raises no doubt. */
+const isOrdinary = (code: string, { engine }: Evidence): boolean =>
+  engine.gear === 'bucket' && code === 'gross-lift-as-lobe';
+
 /** What one row is asked, on each spring and with each arm that sat there. */
 function ofRow(
   evidence: Evidence,
@@ -33,8 +38,8 @@ function ofRow(
   rows: readonly SheetRow[],
   tolerances: Tolerances | undefined,
 ): AssessedQuestion[] {
-  const other = row.valve === 'intake' ? 'exhaust' : 'intake';
-  const beside = { own: middleOf(rows, row.valve), other: middleOf(rows, other), peaks: [] };
+  const other = sideOfValve(row.valve) === 'intake' ? 'exhaust' : 'intake';
+  const beside = { own: middleOf(rows, sideOfValve(row.valve)), other: middleOf(rows, other), peaks: [] };
   const lots: readonly Pick<LiftLot, 'spring' | 'readings' | 'armId'>[] =
     row.everyLift.length > 0 ? row.everyLift : row.lobes.length > 0 ? [NO_LIFT] : [];
   return lots.flatMap((lot) => {
@@ -44,7 +49,7 @@ function ofRow(
       ...digitsSwapped(input, tolerances ?? defaultTolerances),
     ];
     return doubts
-      .filter(({ code }) => OF_A_ROW.has(code))
+      .filter(({ code }) => OF_A_ROW.has(code) && !isOrdinary(code, evidence))
       .map((question) =>
         asked(question, { ...placeOfDoubt(question, row, lot), step: 'sheet', answers: evidence.answers }),
       );
@@ -57,7 +62,7 @@ function placeOfDoubt(
   row: SheetRow,
   { spring, armId }: Pick<LiftLot, 'spring' | 'armId'>,
 ): { readonly about: Subject; readonly among?: string } {
-  if (restsOn.length === 0) return { about: { of: 'side', valve: row.valve } };
+  if (restsOn.length === 0) return { about: { of: 'side', valve: sideOfValve(row.valve) } };
   const about = valveSubject(row);
   if (restsOn.every((id) => row.lobes.some((lobe) => lobe.id === id))) return { about, among: 'lobe' };
   return { about, among: armId === undefined ? spring : `${spring}-${armId}` };

@@ -1,4 +1,6 @@
+import { keysOf, sideOfValve, VALVES, valveSaid } from '../../../../shared/schemas/words.ts';
 import { byPlace, placeOf } from '../common/said.ts';
+import { valveNames } from '../common/valve-names.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import { setUpsNow } from '../ratio/set-ups.ts';
 
@@ -37,22 +39,20 @@ export function valvesToRead(evidence: Evidence): ValvePlace[] {
   const lifts = liftsOf(evidence);
   const cylinders = Math.max(evidence.engine.cylinders ?? 0, ...lifts.map(({ cylinder }) => cylinder));
   const read = new Set(lifts.filter(({ at }) => at === 'valve').map(placeOf));
-  return (['intake', 'exhaust'] as const)
-    .filter((side) => lifts.some(({ valve }) => valve === side))
+  return valveNames(evidence)
+    .filter((name) => lifts.some(({ valve }) => sideOfValve(valve) === sideOfValve(name)))
     .flatMap((valve) => Array.from({ length: cylinders }, (_, index) => ({ cylinder: index + 1, valve })))
     .filter((place) => !read.has(placeOf(place)))
     .sort(byPlace);
 }
 
-const SIDES = ['intake', 'exhaust'] as const;
-
 /** `2, 3 and 7 intake` */
 export function placesSaid(places: readonly ValvePlace[]): string {
-  const sides = SIDES.flatMap((side) => {
-    const numbers = places.filter(({ valve }) => valve === side).map(({ cylinder }) => String(cylinder));
+  const sides = keysOf(VALVES).flatMap((name) => {
+    const numbers = places.filter(({ valve }) => valve === name).map(({ cylinder }) => String(cylinder));
     const last = numbers.pop();
     if (last === undefined) return [];
-    return [`${numbers.length === 0 ? last : `${numbers.join(', ')} and ${last}`} ${side}`];
+    return [`${numbers.length === 0 ? last : `${numbers.join(', ')} and ${last}`} ${valveSaid(name)}`];
   });
   return sides.join('; ');
 }

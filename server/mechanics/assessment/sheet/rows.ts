@@ -1,5 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import { byId, byPlace, placeOf } from '../common/said.ts';
+import { valveNames } from '../common/valve-names.ts';
 import type { Evidence, SheetEvidence, SheetKindName, Spring, ValvePlace } from '../evidence.ts';
 import { perTurnOf } from './dial.ts';
 import { figureOf, type LotFigure } from './lot.ts';
@@ -32,12 +33,13 @@ const countedOf = (evidence: Evidence): SheetEvidence[] =>
 function placesOf(evidence: Evidence, counted: readonly SheetEvidence[]): ValvePlace[] {
   if (counted.length === 0) return [];
   const most = Math.max(evidence.engine.cylinders ?? 0, ...counted.map(({ cylinder }) => cylinder));
-  return Array.from({ length: most }, (_, index) => index + 1)
-    .flatMap((cylinder): ValvePlace[] => [
-      { cylinder, valve: 'intake' },
-      { cylinder, valve: 'exhaust' },
-    ])
-    .sort(byPlace);
+  const ofEngine = Array.from({ length: most }, (_, index) => index + 1).flatMap((cylinder) =>
+    valveNames(evidence).map((valve): ValvePlace => ({ cylinder, valve })),
+  );
+  const beyond = counted.map(({ cylinder, valve }): ValvePlace => ({ cylinder, valve }));
+  return [...new Map([...ofEngine, ...beyond].map((place) => [placeOf(place), place])).values()].sort(
+    byPlace,
+  );
 }
 
 /**
@@ -60,9 +62,21 @@ function liftLots(evidence: Evidence, lifts: readonly SheetEvidence[], seat: str
     ...(seat === undefined ? [] : [seat]),
   ]);
   const keyed = lifts.map((reading) => ({ reading, armId: armOf(reading, seat, named) }));
-  const keys = [...new Set(keyed.map(({ reading, armId }) => `${reading.spring}\n${armId ?? ''}`))].sort();
+  // By what the arm is called: its id says when it was named.
+  const nameOf = (id: string | undefined) => evidence.arms.find((arm) => arm.id === id)?.name ?? '';
+  const keyOf = ({ reading, armId }: (typeof keyed)[number]) => `${reading.spring}\n${armId ?? ''}`;
+  const keys = [
+    ...new Map(
+      keyed
+        .map(
+          (each) =>
+            [`${each.reading.spring}\n${nameOf(each.armId)}\n${each.armId ?? ''}`, keyOf(each)] as const,
+        )
+        .toSorted(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)),
+    ).values(),
+  ];
   return keys.map((key) => {
-    const own = keyed.filter(({ reading, armId }) => `${reading.spring}\n${armId ?? ''}` === key);
+    const own = keyed.filter((each) => keyOf(each) === key);
     const readings = own.map(({ reading }) => reading);
     const [first] = own;
     return {

@@ -1,3 +1,4 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { pairsOf } from '../../valve-sheet/pairs.ts';
 import { byPlace, placeOf } from '../common/said.ts';
@@ -29,13 +30,15 @@ const keyed = (armId: string, place: ValvePlace): string => `${armId}\n${placeOf
 /** Every two arms that the record has on the same two valves of a side, by readings or by where they sit now. */
 export function swapsMade({ seats, arms: named }: Evidence, lots: readonly ArmLot[], side: Side): Swap[] {
   const been = [...lots, ...seats]
-    .filter(({ valve }) => valve === side)
+    .filter(({ valve }) => sideOfValve(valve) === side)
     .flatMap(({ armId, cylinder, valve }) => (armId === undefined ? [] : [{ armId, cylinder, valve }]));
   const sat = new Set(been.map((each) => keyed(each.armId, each)));
   const nameOf = (id: string) => `${named.find((arm) => arm.id === id)?.name ?? ''}\n${id}`;
   const arms = [...new Set(been.map(({ armId }) => armId))].sort((a, b) => (nameOf(a) < nameOf(b) ? -1 : 1));
   const places = [
-    ...new Map(been.map(({ cylinder, valve }) => [cylinder, { cylinder, valve }])).values(),
+    ...new Map(
+      been.map(({ cylinder, valve }) => [placeOf({ cylinder, valve }), { cylinder, valve }]),
+    ).values(),
   ].sort(byPlace);
   return pairsOf(arms).flatMap((pair) =>
     pairsOf(places)

@@ -18,10 +18,19 @@ const nameOf = ({ arms, armNames, oddArm }: SheetSwapDetail): string | undefined
 const wayOf = (off: number): string => (off < 0 ? 'low' : 'high');
 
 /** What a position is made of; a lobe that was read is taken out of it already. */
-const positionOf = ({ lobesRead }: SheetSwapDetail, place: string): string =>
-  lobesRead
-    ? `lifter, pushrod or set-up of ${place}, its lobe being read`
-    : `lobe, lifter, pushrod or set-up of ${place}`;
+function positionOf({ lobesRead, pushrod, heights }: SheetSwapDetail, place: string): string {
+  if (pushrod === 'goes') return `the pushrod of ${place}, which it went with`;
+  if (heights === 'differs') return `tip or stud height of ${place}, unlike those beside it`;
+  const left = [
+    ...(lobesRead ? [] : ['lobe']),
+    ...(pushrod === undefined
+      ? ['lifter', 'pushrod']
+      : heights === undefined
+        ? ['tip', 'stud', 'lifter']
+        : ['lifter']),
+  ];
+  return `${left.join(', ')} or set-up of ${place}${lobesRead ? ', its lobe being read' : ''}`;
+}
 
 function partSaid(swap: SheetSwapDetail): string {
   const name = nameOf(swap);
@@ -87,13 +96,24 @@ function readingsWanted({ missing, places }: SheetSwapDetail): string[] {
   ];
 }
 
+/** What is left of a position once the pushrods, and then the heights, were looked at. */
+function positionNeeds({ places, oddPlace = 'the valve', pushrod, heights }: SheetSwapDetail): string {
+  if (pushrod === undefined)
+    return `the pushrods of ${listed(places)} swapped, then tip and stud height looked at`;
+  if (pushrod === 'goes') return `the length of the pushrod of ${oddPlace} against those beside it`;
+  if (heights === undefined) return `tip and stud height of ${oddPlace} looked at`;
+  return heights === 'differs'
+    ? `the height of tip or stud of ${oddPlace} put right`
+    : `the lifter of ${oddPlace}, and how it was set up`;
+}
+
 /** What each outcome still needs. */
 export function needsOf(swap: SheetSwapDetail): string[] {
   const { verdict, because, places } = swap;
   const arm = nameOf(swap);
   const lot =
     arm === undefined ? 'a reading of a third arm, then the lot of the odd one' : `the lot of ${arm}`;
-  const position = `the pushrods of ${listed(places)} swapped, then tip and stud height looked at`;
+  const position = positionNeeds(swap);
   if (verdict === 'part') return [lot];
   if (verdict === 'position') return [position];
   if (verdict === 'both') return [lot, position];

@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import { oddOfSwap } from '../../valve-sheet/swap-odd.ts';
@@ -37,7 +38,7 @@ function onOneLobe(lobes: LobesRead, swap: Swap) {
 function siblingsOf(lots: readonly ArmLot[], swap: Swap, lobes: ReturnType<typeof onOneLobe>) {
   const others = lots.filter(
     (lot) =>
-      lot.valve === swap.side &&
+      sideOfValve(lot.valve) === swap.side &&
       !swap.places.some((place) => placeOf(place) === placeOf(lot)) &&
       !(lot.armId !== undefined && swap.arms.includes(lot.armId)),
   );

@@ -1,5 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { AssessedQuantity } from '../assessment.ts';
 import type { ValveRatio } from '../change/input.ts';
 import { placeOf } from '../common/said.ts';
@@ -10,9 +11,7 @@ import type { SheetDetail, SheetRatioDetail } from './detail.ts';
 function lashLack({ engine }: Evidence, ratio: SheetRatioDetail): string[] {
   return engine.lifter?.startsWith('hydraulic') === true
     ? []
-    : [
-        `whether the lash was out when ${placeOf(ratio)} was read: its ratio is from the per-valve sheet, which does not say`,
-      ];
+    : [`whether the lash was out when ${placeOf(ratio)} was read for the per-valve sheet`];
 }
 
 const isGap = ({ kind }: SheetEvidence): boolean => GAP_KINDS.some((gap) => gap === kind);
@@ -20,8 +19,8 @@ const isGap = ({ kind }: SheetEvidence): boolean => GAP_KINDS.some((gap) => gap 
 /** Of a side of which no set-up was read the highest on the lightest spring: it leaves the least room. */
 function highestOf(ratios: readonly SheetRatioDetail[], read: readonly ValveRatio[]): SheetRatioDetail[] {
   return (['intake', 'exhaust'] as const).flatMap((side) => {
-    if (read.some(({ valve }) => valve === side)) return [];
-    const own = ratios.filter(({ valve, value }) => valve === side && value !== undefined);
+    if (read.some(({ valve }) => sideOfValve(valve) === side)) return [];
+    const own = ratios.filter(({ valve, value }) => sideOfValve(valve) === side && value !== undefined);
     const light = own.filter(({ spring }) => spring === 'light');
     const used = light.length > 0 ? light : own.filter(({ spring }) => spring === 'running');
     return used.toSorted((a, b) => (b.value ?? 0) - (a.value ?? 0) || a.cylinder - b.cylinder).slice(0, 1);

@@ -1,4 +1,5 @@
 import type { BuildSpec } from '../../../../shared/schemas/build-spec.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { inField, lastInput, textInField } from '../../../call/worked/in-field.ts';
 import { knownOf } from '../../../call/worked/known-inputs.ts';
 import { atBench, firstAt, type PartForm, sameField } from '../../../call/worked/part-form.ts';
@@ -65,7 +66,7 @@ export const hotColdForm: PartForm = {
     const found = newestFound(context);
     const { hotLash, ratio } = knownOf('lash-hot-cold', spec);
     const heights = lastInput(workings, ['lash-hot-cold'], 'heights');
-    const card = found === undefined ? hotLash : (spec.cam?.[found.valve]?.lash ?? hotLash);
+    const card = found === undefined ? hotLash : (spec.cam?.[sideOfValve(found.valve)]?.lash ?? hotLash);
     return {
       hotLash: inField(card),
       coldFound: found?.engine === 'cold' ? found.gap : '',

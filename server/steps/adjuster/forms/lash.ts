@@ -1,13 +1,15 @@
-import { ENGINE_HEAT, LASH_MOMENTS, NUT_STATES } from '../../../../shared/schemas/lash-log.ts';
-import { VALVES } from '../../../../shared/schemas/words.ts';
+import { inSpoken } from '../../../../shared/quantities/authored.ts';
+import { ENGINE_HEAT, LASH_MOMENTS, NUT_STATES, newLashLine } from '../../../../shared/schemas/lash-log.ts';
 import type { CallContext } from '../../../call/context.ts';
 import type { PageForm } from '../../../call/forms.ts';
 import { isStopped } from '../../../call/under-stop.ts';
+import { valveWords } from '../../../call/valve-words.ts';
 import type { LoggedLash } from '../../../records/lash-log/lash-log.ts';
 import {
   choiceField,
   type FormState,
   numberField,
+  quantityField,
   selectField,
   textField,
 } from '../../../web/forms/fields.ts';
@@ -20,6 +22,7 @@ const LABELS = {
   moment: 'This is how it was',
   engine: 'Engine',
   nut: 'The nut, or its lock',
+  shim: 'Shim that is in',
   readOn: 'Day, if it was not today',
   doneBy: 'Who read or set it, if it was somebody else',
 };
@@ -34,17 +37,19 @@ const dayIsWrong = ({ faults }: FormState): boolean =>
 export function lashForm(context: CallContext, last: LoggedLash | undefined): PageForm {
   const bench = context.side === 'bench';
   const stopped = isStopped(context);
+  const bucket = context.assessment.details.gear.gear === 'bucket';
   return {
     name: 'lash',
     action: `${context.base}/lash`,
     labels: LABELS,
+    schema: newLashLine,
     ...(stopped ? { title: 'What was found or set on an earlier day' } : {}),
     initial: {
       cylinder: last === undefined ? '' : String(last.reading.cylinder),
       valve: last?.reading.valve ?? '',
       engine: last?.engine ?? 'not-said',
       moment: 'found',
-      nut: 'not-looked',
+      ...(bucket ? {} : { nut: 'not-looked' }),
     },
     groups: (shown) => [
       {
@@ -54,9 +59,11 @@ export function lashForm(context: CallContext, last: LoggedLash | undefined): Pa
             inputmode: 'numeric',
             ...(bench ? { big: true } : {}),
           }),
-          selectField(shown, 'valve', LABELS.valve, VALVES, { first: 'Not said' }),
+          selectField(shown, 'valve', LABELS.valve, valveWords(context), { first: 'Not said' }),
           gaugedField(shown, 'lash', LABELS.lash, {
-            hint: `${stopped ? '' : 'On the base circle. '}Between two feelers: “more than .018, less than .020”.`,
+            hint: inSpoken(
+              `${stopped ? '' : 'On the base circle. '}Between two feelers: “more than .018, less than .020”.`,
+            ),
             ...(bench ? { big: true } : { autofocus: true }),
           }),
           selectField(shown, 'engine', LABELS.engine, ENGINE_HEAT),
@@ -66,7 +73,12 @@ export function lashForm(context: CallContext, last: LoggedLash | undefined): Pa
         columns: true,
         slots: [
           choiceField(shown, 'moment', LABELS.moment, LASH_MOMENTS),
-          choiceField(shown, 'nut', LABELS.nut, NUT_STATES),
+          bucket
+            ? quantityField(shown, 'shim', LABELS.shim, 'length', {
+                optional: true,
+                hint: 'Measured itself, as 2.60 mm: its marking is not its thickness.',
+              })
+            : choiceField(shown, 'nut', LABELS.nut, NUT_STATES),
         ],
       },
       {

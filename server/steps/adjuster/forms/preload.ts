@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../../shared/quantities/authored.ts';
 import { inField, lastInput, textInField } from '../../../call/worked/in-field.ts';
 import { knownOf } from '../../../call/worked/known-inputs.ts';
 import { atBench, firstAt, type PartForm } from '../../../call/worked/part-form.ts';
@@ -58,7 +59,9 @@ export const preloadForm: PartForm = {
         }),
         selectField(shown, 'zeroFoundBy', LABELS.zeroFoundBy, ZERO_FOUND),
         selectField(shown, 'band', LABELS.band, BANDS, {
-          hint: 'The lifter’s maker goes first. .020 to .060: trade press; 0 to .010: common practice, no source.',
+          hint: inSpoken(
+            'The lifter’s maker goes first. .020 to .060: trade press; 0 to .010: common practice, no source.',
+          ),
         }),
         quantityField(shown, 'liftersTravel', LABELS.liftersTravel, 'length', {
           optional: true,

@@ -1,3 +1,4 @@
+import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { siIf } from '../../../../shared/schemas/entered.ts';
 import type { CallContext } from '../../../call/context.ts';
 import { inField } from '../../../call/worked/in-field.ts';
@@ -19,7 +20,7 @@ function bothOfCard(context: CallContext): string {
   const [intake, exhaust] = [cardLash(context, 'intake'), cardLash(context, 'exhaust')];
   if (intake === undefined && exhaust === undefined) return 'Of the same heat as the lash found.';
   if (siIf(intake) === siIf(exhaust)) return 'As the card has it. Of the same heat as the lash found.';
-  return `Card: intake ${intake?.readAs ?? 'not said'}, exhaust ${exhaust?.readAs ?? 'not said'}. Of the same heat as the lash found.`;
+  return `Card: intake ${asEntered(intake?.readAs ?? 'not said')}, exhaust ${asEntered(exhaust?.readAs ?? 'not said')}. Of the same heat as the lash found.`;
 }
 
 /** The shim for a wanted lash, where the adjuster is a shim over or under a bucket or on the stem. */

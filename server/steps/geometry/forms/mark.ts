@@ -1,11 +1,19 @@
-import { MARK_FOUND, MARK_SIDES, PUSHROD_OVER } from '../../../../shared/schemas/tip-mark.ts';
-import { SPRINGS, VALVES } from '../../../../shared/schemas/words.ts';
+import { inSpoken } from '../../../../shared/quantities/authored.ts';
+import {
+  correctTipMark,
+  MARK_FOUND,
+  MARK_SIDES,
+  newTipMark,
+  PUSHROD_OVER,
+} from '../../../../shared/schemas/tip-mark.ts';
+import { SPRINGS } from '../../../../shared/schemas/words.ts';
 import type { Component } from '../../../../views/parts/components.ts';
 import type { FormGroup } from '../../../../views/parts/form.examples.ts';
 import type { CallContext } from '../../../call/context.ts';
 import { correctionForm } from '../../../call/correction-form.ts';
 import type { PageForm } from '../../../call/forms.ts';
 import { isStopped } from '../../../call/under-stop.ts';
+import { valveWords } from '../../../call/valve-words.ts';
 import type { TipMark } from '../../../records/tip-marks/tip-mark-table.ts';
 import {
   choiceField,
@@ -89,7 +97,7 @@ const folded = (shown: FormState, context: CallContext): FormGroup => ({
   slots: [
     onStand(context) ? pushrodField(shown, context) : shimsField(shown, context),
     selectField(shown, 'pushrodOver', MARK_LABELS.pushrodOver, PUSHROD_OVER, {
-      hint: 'Over its ends and to a gauge differ by about .017 in.',
+      hint: inSpoken('Over its ends and to a gauge differ by about .017 in.'),
     }),
     quantityField(shown, 'stem', MARK_LABELS.stem, 'length', {
       optional: true,
@@ -116,6 +124,7 @@ export function markForm(context: CallContext, last: TipMark | undefined): PageF
   return {
     name: 'mark',
     action: `${context.base}/tip-marks`,
+    schema: newTipMark,
     labels: MARK_LABELS,
     ...(stopped ? { title: 'A mark that was found after running' } : {}),
     initial: stopped ? { ...initial, found: 'after-running' } : initial,
@@ -124,7 +133,7 @@ export function markForm(context: CallContext, last: TipMark | undefined): PageF
         columns: true,
         slots: [
           numberField(shown, 'cylinder', MARK_LABELS.cylinder, { inputmode: 'numeric', ...big(context) }),
-          selectField(shown, 'valve', MARK_LABELS.valve, VALVES, { first: 'Not said' }),
+          selectField(shown, 'valve', MARK_LABELS.valve, valveWords(context), { first: 'Not said' }),
         ],
       },
       { columns: true, slots: sizeFields(shown, context) },
@@ -140,6 +149,7 @@ export function markCorrectionForm(context: CallContext, mark: TipMark): PageFor
   return correctionForm({
     name: 'correct-mark',
     action: `${context.base}/tip-marks/${mark.id}`,
+    schema: correctTipMark,
     back: `${context.base}/steps/geometry?of=marks`,
     labels: MARK_LABELS,
     initial: {

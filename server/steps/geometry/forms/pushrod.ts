@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../../shared/quantities/authored.ts';
 import type { FormGroup } from '../../../../views/parts/form.examples.ts';
 import type { CallContext } from '../../../call/context.ts';
 import { inField, lastInput, textInField } from '../../../call/worked/in-field.ts';
@@ -49,7 +50,7 @@ const isSolid = ({ build }: CallContext): boolean => build.spec.engine?.lifter?.
 function allowances(shown: FormState, context: CallContext): FormGroup {
   const preload = quantityField(shown, 'add', LABELS.add, 'length', {
     optional: true,
-    hint: 'At the plunger, as the lifter’s maker has it; .020 to .060 is usual (trade press).',
+    hint: inSpoken('At the plunger, as the lifter’s maker has it; .020 to .060 is usual (trade press).'),
   });
   const lash = [
     quantityField(shown, 'lash', LABELS.lash, 'length', {
@@ -72,7 +73,7 @@ const initialFor = (context: CallContext, workings: readonly Working[]) => {
   const perTurn = last('thread') ?? last('pitch');
   return {
     checkerAtZero: inField(last('checkerAtZero')),
-    perTurn: textInField(perTurn) || inField(perTurn) || '.050 in',
+    perTurn: textInField(perTurn) || inField(perTurn) || inSpoken('.050 in'),
     convention: textInField(last('convention')),
     lash: isSolid(context) ? inField(lash) : '',
     ratio: textInField(ratio),
@@ -97,10 +98,10 @@ export const pushrodForm: PartForm = {
           ...atBench(context),
         }),
         textField(shown, 'perTurn', LABELS.perTurn, {
-          hint: '.050 is common; or 1/4-20, M6×1, 20 tpi.',
+          hint: inSpoken('.050 is common; or 1/4-20, M6×1, 20 tpi.'),
         }),
         selectField(shown, 'convention', LABELS.convention, TOLD, {
-          hint: 'Over the ends and gauge length are about .017 in apart.',
+          hint: inSpoken('Over the ends and gauge length are about .017 in apart.'),
         }),
       ],
     },
@@ -110,7 +111,7 @@ export const pushrodForm: PartForm = {
         areaField(shown, 'stock', LABELS.stock, {
           optional: true,
           rows: 2,
-          hint: 'Told in the same way, as 7.850, 7.900, 7.950.',
+          hint: inSpoken('Told in the same way, as 7.850 in, 7.900 in, 7.950 in.'),
         }),
       ],
     },

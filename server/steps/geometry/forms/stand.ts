@@ -1,3 +1,4 @@
+import { inSpoken } from '../../../../shared/quantities/authored.ts';
 import type { CallContext } from '../../../call/context.ts';
 import { inField, lastInput } from '../../../call/worked/in-field.ts';
 import { knownOf } from '../../../call/worked/known-inputs.ts';
@@ -60,7 +61,7 @@ export const standForm: PartForm = {
         areaField(shown, 'shims', LABELS.shims, {
           optional: true,
           rows: 2,
-          hint: 'Each used alone; a stack as its sum: .015, .030, .060.',
+          hint: inSpoken('Each used alone; a stack as its sum: .015, .030, .060.'),
         }),
       ],
     },

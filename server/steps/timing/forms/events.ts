@@ -1,4 +1,5 @@
-import { VALVES } from '../../../../shared/schemas/words.ts';
+import { inSpoken } from '../../../../shared/quantities/authored.ts';
+import { SIDES } from '../../../../shared/schemas/words.ts';
 import { cardDuration } from '../../../call/worked/known-inputs.ts';
 import { atBench, firstAt, type PartForm } from '../../../call/worked/part-form.ts';
 import { quantityField, selectField, textField } from '../../../web/forms/fields.ts';
@@ -42,10 +43,10 @@ export const eventsForm: PartForm = {
           hint: 'With its side: 41 ABDC on an intake, 4 ATDC or 2 BTDC on an exhaust.',
           ...atBench(context),
         }),
-        selectField(shown, 'side', LABELS.side, VALVES),
+        selectField(shown, 'side', LABELS.side, SIDES),
         quantityField(shown, 'cardDuration', LABELS.cardDuration, 'angle', {
           optional: true,
-          hint: 'At the same lift, usually .050.',
+          hint: inSpoken('At the same lift, usually .050.'),
         }),
         quantityField(shown, 'card', LABELS.card, 'angle', { optional: true }),
         ...pointerComponents(shown, workings),

@@ -1,4 +1,5 @@
-import { VALVES } from '../../../../shared/schemas/words.ts';
+import { inSpoken } from '../../../../shared/quantities/authored.ts';
+import { SIDES } from '../../../../shared/schemas/words.ts';
 import type { CallContext } from '../../../call/context.ts';
 import { atBench, firstAt, type PartForm, sameField } from '../../../call/worked/part-form.ts';
 import { quantityField, selectField } from '../../../web/forms/fields.ts';
@@ -49,14 +50,14 @@ export const peakForm: PartForm = {
       columns: true,
       slots: [
         quantityField(shown, 'before', LABELS.before, 'angle', {
-          hint: '.050 in under the peak. After TDC on an intake, before TDC on an exhaust.',
+          hint: inSpoken('.050 in under the peak. After TDC on an intake, before TDC on an exhaust.'),
           ...firstAt(context),
         }),
         quantityField(shown, 'after', LABELS.after, 'angle', {
           hint: 'The same drop past the peak. The other side of TDC: write it, as 12 BTDC.',
           ...atBench(context),
         }),
-        selectField(shown, 'side', LABELS.side, VALVES),
+        selectField(shown, 'side', LABELS.side, SIDES),
         quantityField(shown, 'card', LABELS.card, 'angle', {
           optional: true,
           hint: 'From the cam card, written positive.',

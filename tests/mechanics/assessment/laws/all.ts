@@ -1,6 +1,7 @@
 import { nothingAgainstItsConditions } from './conditions.ts';
 import { nothingCountedTwice } from './counted-once.ts';
 import type { Law } from './law.ts';
+import { aCauseIsNoVerdict } from './noise.ts';
 import { whatCannotBeComputedSaysSo } from './nothing-disappears.ts';
 import { orderDoesNotMatter } from './order.ts';
 import { plannedIsJudgedAsPlanned } from './planned.ts';
@@ -15,6 +16,7 @@ export const LAWS = {
   '1 order does not matter': orderDoesNotMatter,
   '1 what is told late counts': toldLateCounts,
   '3 nothing stands against its own conditions': nothingAgainstItsConditions,
+  '3 a cause is no verdict': aCauseIsNoVerdict,
   '4 nothing is counted twice': nothingCountedTwice,
   '5 the worst reading of a gap stands': worstGapStands,
   '6 verdict and explanation agree': verdictAndExplanationAgree,

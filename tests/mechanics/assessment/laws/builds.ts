@@ -4,6 +4,8 @@ import type { AnswerEvidence, Evidence } from '../../../../server/mechanics/asse
 import { type Chance, chanceFrom } from '../../explain-readings/random.ts';
 import { DEMO_FAMILY_EVIDENCE } from '../demo-family-evidence.ts';
 import { callOf, knownEngine, thou, trueEngine } from './random-engine.ts';
+import { noiseAnswersOf } from './random-noise.ts';
+import { scansOf } from './random-scans.ts';
 import { armsOf, readingsOf, setUpOf } from './random-set-ups.ts';
 import { lashLogOf, sheetOf, tipMarksOf } from './random-sheet.ts';
 import { statementsOf } from './random-statements.ts';
@@ -125,6 +127,7 @@ export function numbered(evidence: Evidence): Evidence {
     ...evidence,
     passes: lined(evidence.passes),
     sheet: lined(evidence.sheet),
+    scans: lined(evidence.scans ?? []),
     lash: lined(evidence.lash),
     tipMarks: lined(evidence.tipMarks),
     part: lined(evidence.part),
@@ -173,6 +176,7 @@ export function buildOf(seed: number): Evidence {
     statements: statementsOf(chance, setUps, arms),
     passes: setUps.flatMap((setUp) => readingsOf(chance, setUp, engine)),
     sheet: sheetOf(chance, engine, arms),
+    scans: scansOf(chanceFrom(seed + 2_000_000), engine),
     lash: lashLogOf(chance),
     tipMarks: tipMarksOf(chance),
     ...partAndFamilies(chance, chanceFrom(seed + 1_000_000)),
@@ -183,6 +187,7 @@ export function buildOf(seed: number): Evidence {
     limits: {},
   };
   const evidence = numbered(bare);
-  const asked = { ...evidence, answers: answersOf(chance, evidence) };
+  const told = noiseAnswersOf(chanceFrom(seed + 2_000_000));
+  const asked = { ...evidence, answers: [...answersOf(chance, evidence), ...told] };
   return numbered({ ...asked, call: { ...asked.call, ...liftedOf(chance, asked) } });
 }

@@ -1,6 +1,7 @@
 import type { Judgement } from '../../../../server/mechanics/assessment/assessment.ts';
 import type { Evidence, SetUpEvidence } from '../../../../server/mechanics/assessment/evidence.ts';
 import { type Assessed, isAgainstArm, type Law, passesIn, placeOf, setUpsNow } from './law.ts';
+import { conditionsOfScans } from './scans.ts';
 
 const IN = 0.0254;
 /** Each pass within .002 in of the middle: common practice, no published source. */
@@ -51,6 +52,7 @@ export const nothingAgainstItsConditions: Law = (assessed) => {
       .filter((judgement) => isAgainstArm(judgement) && judgement.lacks.length > 0)
       .map(({ id }) => `${id}: a word stands beside what it lacks`),
     ...worded.flatMap((judgement) => sinkingGap(assessed, judgement)),
+    ...conditionsOfScans(assessed),
     ...judgements
       .filter(({ word, sentence }) => word === undefined && /\b(agrees|differs)\b/.test(sentence))
       .map(({ id, sentence }) => `${id}: no word, but the sentence has one: ${sentence}`),

@@ -1,5 +1,7 @@
 import type { SetUpEvidence } from '../../../../server/mechanics/assessment/evidence.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { type Assessed, type Law, passesIn, setUpsNow } from './law.ts';
+import { lashOfScans } from './scans.ts';
 
 const EQUAL = 1e-9;
 
@@ -10,7 +12,7 @@ function ofSetUp({ evidence, assessment }: Assessed, setUp: SetUpEvidence): stri
   const [read, gross, net] = [value('valve-lift'), value('gross-lift'), value('net-lift-read')];
   if (read === undefined) return [];
   const is = (one: number | undefined, other: number) => one !== undefined && Math.abs(one - other) < EQUAL;
-  const lash = setUp.lashSetting ?? evidence.card[setUp.valve].lash ?? 0;
+  const lash = setUp.lashSetting ?? evidence.card[sideOfValve(setUp.valve)].lash ?? 0;
   if (setUp.lash === 'set') {
     const setting = setUp.lashSetting;
     return [
@@ -58,8 +60,8 @@ function ofChange(assessed: Assessed): string[] {
   return assessed.assessment.details.change.flatMap(({ id, about, after, figures }) => {
     const net = figures.find(({ name }) => name === 'net-lift')?.after?.value;
     if (after === undefined || net === undefined || (about.of !== 'valve' && about.of !== 'side')) return [];
-    const least = Math.min(...lobesOf(assessed, about.valve)) * after.value;
-    const off = after.lashIn ? 0 : mostLash(assessed, about.valve);
+    const least = Math.min(...lobesOf(assessed, sideOfValve(about.valve))) * after.value;
+    const off = after.lashIn ? 0 : mostLash(assessed, sideOfValve(about.valve));
     return net < least - off - EQUAL ? [`${id}: the net lift is short by more than one lash`] : [];
   });
 }
@@ -68,4 +70,5 @@ function ofChange(assessed: Assessed): string[] {
 export const nothingCountedTwice: Law = (assessed) => [
   ...setUpsNow(assessed).flatMap((setUp) => ofSetUp(assessed, setUp)),
   ...ofChange(assessed),
+  ...lashOfScans(assessed),
 ];

@@ -50,5 +50,6 @@ describe(`the laws of the assessment, over ${BUILDS} generated builds`, () => {
     expect(share(gaps)).toBeGreaterThan(0.2);
     expect(share(({ evidence }) => evidence.rockers.planned !== undefined)).toBeGreaterThan(0.15);
     expect(share(({ evidence }) => evidence.answers.length > 0)).toBeGreaterThan(0.1);
+    expect(share(({ assessment }) => assessment.details.noise.facts.length > 2)).toBeGreaterThan(0.08);
   });
 });

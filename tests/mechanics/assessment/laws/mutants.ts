@@ -1,4 +1,5 @@
 import type { Assessment } from '../../../../server/mechanics/assessment/assessment.ts';
+import type { NoiseDetail } from '../../../../server/mechanics/assessment/noise/detail.ts';
 import type { LAWS } from './all.ts';
 import { type Assessed, setUpsNow } from './law.ts';
 
@@ -101,6 +102,70 @@ const tooFine: Mutant = ({ assessment }) => ({
   ),
 });
 
+/** The detail of noise with a fault in it. */
+const noiseWith =
+  (broken: (detail: NoiseDetail) => Partial<NoiseDetail> | undefined): Mutant =>
+  ({ assessment }) => {
+    const { details } = assessment;
+    const fault = broken(details.noise);
+    return fault === undefined
+      ? undefined
+      : { ...assessment, details: { ...details, noise: { ...details.noise, ...fault } } };
+  };
+
+/** The first cause that has something against it is said to be free of it. */
+const clearedCause = noiseWith(({ candidates }) => {
+  const at = candidates.findIndex(({ against }) => against.some(({ key }) => key === 'noise-nut'));
+  return at < 0
+    ? undefined
+    : { candidates: candidates.map((each, index) => (index === at ? { ...each, against: [] } : each)) };
+});
+
+const signForgotten: Mutant = ({ assessment }) =>
+  assessment.stop.some(({ code }) => code === 'sign-of-damage')
+    ? { ...assessment, stop: assessment.stop.filter(({ code }) => code !== 'sign-of-damage') }
+    : undefined;
+
+const causeAsVerdict: Mutant = ({ assessment }) => {
+  const told = assessment.headlines.some(({ step }) => step === 'noise');
+  const headlines = assessment.headlines.map((each) =>
+    each.step === 'noise' ? { ...each, sentence: 'It is the lobe.' } : each,
+  );
+  return told ? { ...assessment, headlines } : undefined;
+};
+
+const withScans = (
+  assessment: Assessment,
+  change: (scan: Assessment['details']['scans']['scans'][number]) => object,
+): Assessment => ({
+  ...assessment,
+  details: {
+    ...assessment.details,
+    scans: { scans: assessment.details.scans.scans.map((scan) => ({ ...scan, ...change(scan) })) },
+  },
+});
+
+/** Every scan is clear, whatever it was read under. */
+const scansClear: Mutant = ({ assessment }) =>
+  assessment.details.scans.scans.some(({ word, lacks }) => word === undefined && lacks.length > 0)
+    ? withScans(assessment, () => ({ word: 'clear' }))
+    : undefined;
+
+/** The lash that was in a scan is taken off once more. */
+const scanLashTwice: Mutant = ({ evidence, assessment }) => {
+  const setting = evidence.scans?.find(({ standing, lash }) => standing && lash === 'set')?.lashSetting;
+  return setting === undefined
+    ? undefined
+    : withScans(assessment, ({ least }) =>
+        least.low === undefined ? {} : { least: { ...least, low: least.low - setting } },
+      );
+};
+
+const scansUntold: Mutant = ({ assessment }) =>
+  assessment.details.scans.scans.length === 0
+    ? undefined
+    : { ...assessment, details: { ...assessment.details, scans: { scans: [] } } };
+
 /** For each law, faults that it must find. */
 export const MUTANTS: Readonly<Record<keyof typeof LAWS, readonly Mutant[]>> = {
   '1 order does not matter': [
@@ -115,11 +180,22 @@ export const MUTANTS: Readonly<Record<keyof typeof LAWS, readonly Mutant[]>> = {
         ? undefined
         : { ...assessment, quantities: assessment.quantities.slice(1) },
   ],
-  '3 nothing stands against its own conditions': [withWord, inferenceWord],
-  '4 nothing is counted twice': [lashTwice],
+  '3 nothing stands against its own conditions': [withWord, inferenceWord, scansClear],
+  '3 a cause is no verdict': [
+    noiseWith(({ candidates }) => ({ candidates: candidates.slice(1) })),
+    noiseWith(({ candidates, facts }) =>
+      facts.length === 0 ? undefined : { candidates: candidates.toReversed() },
+    ),
+    noiseWith(({ facts }) => (facts.length === 0 ? undefined : { facts: [...facts, ...facts] })),
+    clearedCause,
+    signForgotten,
+    causeAsVerdict,
+  ],
+  '4 nothing is counted twice': [lashTwice, scanLashTwice],
   '5 the worst reading of a gap stands': [wasShort],
   '6 verdict and explanation agree': [inferenceWord, lashAgain],
   '7 what cannot be computed says so': [
+    scansUntold,
     ({ assessment }) =>
       assessment.explanations.length === 0 ? undefined : { ...assessment, explanations: [] },
     ({ assessment }) =>

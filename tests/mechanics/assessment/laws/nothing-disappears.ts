@@ -1,4 +1,5 @@
 import { type Assessed, type Law, passesIn, placeOf, setUpsNow } from './law.ts';
+import { scansAreTold } from './scans.ts';
 
 /** Numbers that cannot be told: no answer may hold one. */
 function notNumbers(value: unknown, path: string): string[] {
@@ -42,6 +43,7 @@ export const whatCannotBeComputedSaysSo: Law = (assessed) => {
   return [
     ...notNumbers(assessed.assessment, ''),
     ...explained(assessed),
+    ...scansAreTold(assessed),
     ...refusals(assessed),
     ...quantities
       .filter(({ value, low, high, lacks }) => (value ?? low ?? high) === undefined && lacks.length === 0)

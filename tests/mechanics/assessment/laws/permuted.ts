@@ -3,6 +3,7 @@ import type {
   Evidence,
   SetUpStatementEvidence,
 } from '../../../../server/mechanics/assessment/evidence.ts';
+import { isNoiseQuestion } from '../../../../shared/schemas/noise.ts';
 import { type Chance, chanceFrom } from '../../explain-readings/random.ts';
 import { numbered } from './builds.ts';
 
@@ -19,6 +20,8 @@ type Said = AnswerEvidence | SetUpStatementEvidence;
 const subjectOf = (said: Said): string => {
   if (!('code' in said) || said.setUpId !== undefined) return 'a set-up';
   const { questionId = '', code } = said;
+  // Answered by its id or by its word, it is one question.
+  if (isNoiseQuestion(code)) return code;
   return /^(lash|plunger|zero|turn|hand)-/.test(code) ? 'a set-up' : `${questionId} ${code}`;
 };
 
@@ -53,6 +56,10 @@ export function permuted(evidence: Evidence, seed: number): Evidence {
     setUps: shuffled(chance, evidence.setUps),
     passes: shuffled(chance, evidence.passes),
     sheet: shuffled(chance, evidence.sheet),
+    scans: shuffled(chance, evidence.scans ?? []).map((scan) => ({
+      ...scan,
+      points: shuffled(chance, scan.points),
+    })),
     lash: shuffled(chance, evidence.lash),
     tipMarks: shuffled(chance, evidence.tipMarks),
     part: shuffled(chance, evidence.part),

@@ -5,6 +5,7 @@ import type {
   SetUpEvidence,
 } from '../../../../server/mechanics/assessment/evidence.ts';
 import { IN, MM } from '../../../../server/mechanics/kit/si.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { Chance } from '../../explain-readings/random.ts';
 import { known, maybe, RATIOS, type TrueEngine, thou } from './random-engine.ts';
 
@@ -137,7 +138,7 @@ function passesOf(
 
 /** Everything that was read in one set-up. */
 export function readingsOf(chance: Chance, setUp: SetUpEvidence, engine: TrueEngine): PassEvidence[] {
-  const lobe = engine.lobe[setUp.valve];
+  const lobe = engine.lobe[sideOfValve(setUp.valve)];
   const flex = setUp.spring === 'light' ? 0.0005 : chance.between(0.005, 0.03);
   const lash = setUp.lash === 'zero' ? 0 : chance.between(0, 0.024);
   const full = lobe * engine.ratio - flex - lash;

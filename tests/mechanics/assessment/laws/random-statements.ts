@@ -4,10 +4,17 @@ import type {
   SetUpFact,
   SetUpStatementEvidence,
 } from '../../../../server/mechanics/assessment/evidence.ts';
+import { lobeWithin } from '../../../../server/mechanics/kit/lift-tools.ts';
 import type { Chance } from '../../explain-readings/random.ts';
 import { known, thou } from './random-engine.ts';
 
 type Facts = Pick<SetUpEvidence, SetUpFact>;
+
+/** Where the lobe lift comes from, with the limit that comes along where none is entered. */
+const lobeFrom = (lobeSource: Facts['lobeSource']): Partial<Facts> => ({
+  lobeSource,
+  lobeErrorLimit: lobeWithin(lobeSource),
+});
 
 /** What is learnt of a set-up late, or was said wrongly at first. */
 function oneFact(chance: Chance, arms: readonly ArmEvidence[]): Partial<Facts> {
@@ -22,7 +29,7 @@ function oneFact(chance: Chance, arms: readonly ArmEvidence[]): Partial<Facts> {
     () => ({ perTurn: thou(chance.pick([0.1, 0.05, 0.2])) }),
     () => ({ errorLimit: thou(chance.pick([0.001, 0.004])) }),
     () => ({ travel: thou(1), pushedIn: thou(chance.between(0.3, 0.9)) }),
-    () => ({ lobeSource: chance.pick(['card', 'indicator', 'caliper'] as const) }),
+    () => lobeFrom(chance.pick(['card', 'indicator', 'caliper'] as const)),
     () => ({ cylinder: chance.pick([1, 2]), valve: chance.pick(['intake', 'exhaust'] as const) }),
     () => known<Facts>({ armId: arms.length === 0 ? undefined : chance.pick(arms).id }),
   ];

@@ -1,4 +1,5 @@
 import type { AssessedQuantity } from '../../../../server/mechanics/assessment/assessment.ts';
+import type { Evidence } from '../../../../server/mechanics/assessment/evidence.ts';
 import { type Law, sentencesOf } from './law.ts';
 
 /** Half a division of the finest dial on an engine [m]: nothing measured is known nearer. */
@@ -19,8 +20,12 @@ function tooFine({ id, dimension, value, low, high }: AssessedQuantity): string[
 /** A load told to less than 5 lb. */
 const FINE_LOAD = /\d*[1-46-9] lb\b/;
 
+/** A size that is quoted is as fine as it was typed: that is its source. */
+const withoutEntries = (sentence: string, { part }: Evidence): string =>
+  part.reduce((text, { readAs }) => (readAs === '' ? text : text.replaceAll(readAs, '…')), sentence);
+
 /** Law 10: no figure is finer than its source. */
-export const noFigureFinerThanItsSource: Law = ({ assessment }) => {
+export const noFigureFinerThanItsSource: Law = ({ assessment, evidence }) => {
   const { quantities, headlines } = assessment;
   const wide = new Map(
     quantities.flatMap(({ id, dimension, low, high }) =>
@@ -32,7 +37,7 @@ export const noFigureFinerThanItsSource: Law = ({ assessment }) => {
   return [
     ...quantities.flatMap(tooFine),
     ...sentencesOf(assessment).flatMap((sentence) => [
-      ...(/\.\d{4}/.test(sentence) ? [`finer than a thousandth: ${sentence}`] : []),
+      ...(/\.\d{4}/.test(withoutEntries(sentence, evidence)) ? [`finer than a thousandth: ${sentence}`] : []),
       ...(FINE_LOAD.test(sentence) ? [`a load finer than 5 lb: ${sentence}`] : []),
     ]),
     ...headlines

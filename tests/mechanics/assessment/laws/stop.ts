@@ -26,6 +26,13 @@ function saidIn(assessment: Assessment): string[] {
     ...notToRun.flatMap(({ sentence, wayOut }) => [sentence, wayOut]),
     ...explanations.flatMap(({ summary, refused = '' }) => [summary, refused]),
     ...details.change.map(({ adjusters }) => adjusters),
+    ...details.noise.checks.map(({ sentence }) => sentence),
+    ...details.noise.candidates.flatMap((each) => [...each.for, ...each.against].map(({ text }) => text)),
+    ...details.noise.questions.flatMap(({ ask, test, answers }) => [
+      ask,
+      test,
+      ...answers.flatMap(({ label, changes }) => [label, changes]),
+    ]),
   ];
 }
 

@@ -112,9 +112,53 @@ function names({ assessment }: Assessed): string[] {
   ];
 }
 
+/** Within 2 % of what it is held to be; a thousandth is the last figure that is told. */
+const WITHIN = 0.02;
+const TOLD_TO = 0.0005 + 1e-9;
+
+/** The word and the interval that stands beside it say the same. */
+function wordAndInterval({ assessment }: Assessed): string[] {
+  return assessment.judgements.flatMap(({ id, word, against }) => {
+    if (against.to !== 'mark' && against.to !== 'sold-as') return [];
+    const arm = id.replace(/^ratio:/, 'arm-ratio:').replace(/:(mark|sold-as)$/, '');
+    const { low, high } = assessment.quantities.find((each) => each.id === arm) ?? {};
+    if (word === undefined || low === undefined || high === undefined) return [];
+    const [least, most] = [against.ratio * (1 - WITHIN), against.ratio * (1 + WITHIN)];
+    const inside = low >= least - TOLD_TO && high <= most + TOLD_TO;
+    const outside = high <= least + TOLD_TO || low >= most - TOLD_TO;
+    const holds = word === 'agrees' ? inside : word === 'differs' ? outside : true;
+    return holds ? [] : [`${id}: ${word}, and the interval is ${low} to ${high} of ${against.ratio}`];
+  });
+}
+
+/** Passes that a sentence names: `pass 2`, `passes 1, 2 and 3`. */
+const passesNamed = (sentence: string): string[] =>
+  [...sentence.matchAll(/\bpass(?:es)? (\d+(?:, \d+)*(?: and \d+)?)/g)].flatMap(([, numbers = '']) =>
+    numbers.split(/, | and /),
+  );
+
+/** What is next never names another pass as doubtful than the headline of the same valve does. */
+function nextAndHeadline({ assessment: { headlines: told, next } }: Assessed): string[] {
+  if (next?.step !== 'ratio' || next.about.of === 'build') return [];
+  const named = passesNamed(next.sentence);
+  const place = 'cylinder' in next.about ? placeOf(next.about) : undefined;
+  const here = told.filter(
+    ({ id, about }) => id.startsWith('headline:ratio:') && 'cylinder' in about && placeOf(about) === place,
+  );
+  return here.flatMap(({ id, sentence }) => {
+    const doubted = passesNamed(sentence);
+    const other = named.filter((pass) => !doubted.includes(pass));
+    return doubted.length > 0 && other.length > 0
+      ? [`${id}: names pass ${doubted.join(', ')}, and next is ${next.sentence}`]
+      : [];
+  });
+}
+
 /** Law 6: verdict and explanation agree. */
 export const verdictAndExplanationAgree: Law = (assessed) => [
   ...headlines(assessed),
+  ...wordAndInterval(assessed),
+  ...nextAndHeadline(assessed),
   ...nextWasTaken(assessed),
   ...names(assessed),
   ...assessed.assessment.explanations.flatMap((each) => [

@@ -69,6 +69,21 @@ const edge: Raise = (evidence) => ({
   ],
 });
 
+/** Told beside whatever else was answered: an answer to another question takes nothing from it. */
+const sign: Raise = (evidence) => ({
+  ...evidence,
+  answers: [
+    ...evidence.answers,
+    {
+      id: 'raised-sign',
+      line: 1e6,
+      code: 'noise-signs',
+      question: 'noise-signs',
+      answer: 'metal',
+    },
+  ],
+});
+
 /** What raises each kind of stop. A kind that is left out does not compile. */
 const RAISES: Readonly<Record<StopReason['code'], Raise>> = {
   held: said({ hold: { reason: 'a tight spot near the top' } }),
@@ -80,6 +95,7 @@ const RAISES: Readonly<Record<StopReason['code'], Raise>> = {
   'lash-grew-again': lash,
   'lobe-worn': lobes,
   'mark-at-the-edge': edge,
+  'sign-of-damage': sign,
 };
 
 /** The build with a stop of this kind raised on it, whatever else is known of it. */
@@ -93,4 +109,5 @@ export const STOP_CODES: readonly StopReason['code'][] = [
   'lash-grew-again',
   'lobe-worn',
   'mark-at-the-edge',
+  'sign-of-damage',
 ];

@@ -1,55 +1,12 @@
-import type { NextAction, Subject } from '../assessment.ts';
-import { byPlace, listed, lowOrHigh, placeOf, upperFirst, valveSubject } from '../common/said.ts';
-import type { Side, ValvePlace } from '../evidence.ts';
-import type { SheetDetail, SheetOddDetail, SheetRowDetail, SheetSwapDetail } from './detail.ts';
-import { placesSaid } from './rows-to-read.ts';
+import { byPlace, lowOrHigh, placeOf, valveSubject } from '../../common/said.ts';
+import type { ValvePlace } from '../../evidence.ts';
+import type { SheetOddDetail, SheetRowDetail } from '../detail.ts';
+import { placesSaid } from '../rows-to-read.ts';
+import type { Said } from './said.ts';
 
 /** As often as an odd valve is read before anything is moved for it. */
 const TWICE = 2;
 const THREE = 3;
-
-interface Said {
-  readonly action: string;
-  readonly about: Subject;
-  readonly sentence: string;
-  readonly reason: string;
-  /** The step it is done in; left out, the sheet. */
-  readonly step?: 'parts';
-}
-
-const sideOf = (side: Side): Subject => ({ of: 'side', valve: side });
-
-/** A swap that was made and not read to its end, or whose difference is gone. */
-function ofSwap({ side, because, missing, places, armNames, showsNow }: SheetSwapDetail): Said[] {
-  const about = sideOf(side);
-  const reason = 'The swap that was made tells part from position once all four are read.';
-  const now = missing.filter((cell) => cell.now).map(({ place, arm }) => `${place} with ${arm}`);
-  if (because === 'not-read' && now.length > 0)
-    return [
-      {
-        action: 'read-swapped',
-        about,
-        sentence: `Read ${listed(now)} as they sit now, the same way as before: spring, lifter and lash alike.`,
-        reason,
-      },
-    ];
-  if (because === 'not-read') {
-    const sentence = `Put ${listed(armNames)} back where they were, say where each sits, and read ${listed(missing.map(({ place, arm }) => `${place} with ${arm}`))}.`;
-    return [{ action: 'swap-back', about, sentence, reason, step: 'parts' }];
-  }
-  return because === 'gone' && !showsNow
-    ? [
-        {
-          action: 'swap-back',
-          about,
-          sentence: `Put ${listed(armNames)} back on ${listed(places)} as they were, say where each sits, and read both once more.`,
-          reason:
-            'The difference is gone since they were moved: it shows again, or it came from the fitting.',
-          step: 'parts',
-        },
-      ]
-    : [];
-}
 
 /** The lobes next to a low one, as far as they were not read. */
 function neighbours(rows: readonly SheetRowDetail[], odd: ValvePlace): ValvePlace[] {
@@ -104,7 +61,7 @@ function swapping(odd: SheetOddDetail): Said[] {
 }
 
 /** An odd valve: its lobe, itself again, and only then the swap. What was done is not asked again. */
-function ofOdd(odd: SheetOddDetail, rows: readonly SheetRowDetail[]): Said[] {
+export function ofOdd(odd: SheetOddDetail, rows: readonly SheetRowDetail[]): Said[] {
   const { cause, passes, valveOff } = odd;
   const about = valveSubject(odd);
   const place = placeOf(odd);
@@ -132,30 +89,4 @@ function ofOdd(odd: SheetOddDetail, rows: readonly SheetRowDetail[]): Said[] {
     ];
   }
   return swapping(odd);
-}
-
-/**
- * What the sheet asks for next, once its rows are read: a swap that was begun is read to its end, then the odd valves,
- * the worst first. Left out where nothing is odd, or all of it was done.
- */
-export function nextOfSheet({ rows, sides, swaps }: SheetDetail): NextAction | undefined {
-  const odd = sides
-    .flatMap((side) => side.odd)
-    .toSorted(
-      (a, b) =>
-        Math.abs(b.valveOff ?? b.lobeOff ?? 0) - Math.abs(a.valveOff ?? a.lobeOff ?? 0) ||
-        (a.judgementId < b.judgementId ? -1 : 1),
-    );
-  const [said] = [...swaps.flatMap(ofSwap), ...odd.flatMap((each) => ofOdd(each, rows))];
-  if (said === undefined) return undefined;
-  const { action, about, sentence, reason, step = 'sheet' } = said;
-  return {
-    id: `next:sheet:${action}`,
-    action,
-    step,
-    about,
-    sentence: upperFirst(sentence),
-    reason,
-    turns: true,
-  };
 }

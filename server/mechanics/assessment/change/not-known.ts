@@ -1,0 +1,76 @@
+import type { Headline } from '../assessment.ts';
+import { listed, lowerFirst, upperFirst } from '../common/said.ts';
+import type { GapName } from '../evidence.ts';
+import type { ChangeDetail, ChangeGap } from './detail.ts';
+import { once, placesSaid } from './groups.ts';
+
+/** What breaks most where it is gone, first (common practice, no published source). */
+const WORST: readonly GapName[] = [
+  'piston-to-valve',
+  'coil-bind',
+  'retainer-to-seal',
+  'pushrod-to-head',
+  'rocker-to-retainer',
+  'slot-to-stud',
+  'cover',
+];
+
+interface Unknown {
+  readonly gap: ChangeGap;
+  readonly detail: ChangeDetail;
+}
+
+/** Gaps that nothing is known of, the worst first; the same valve under several plans is one place. */
+function unknownOf(details: readonly ChangeDetail[]): Unknown[] {
+  const [first] = details;
+  return details
+    .filter(({ plan }) => plan === first?.plan)
+    .flatMap((detail) => detail.gaps.map((gap) => ({ gap, detail })))
+    .filter(({ gap }) => gap.after === undefined)
+    .toSorted((a, b) => WORST.indexOf(a.gap.name) - WORST.indexOf(b.gap.name));
+}
+
+const needOf = ({ gap }: Unknown): string => (gap.measure ? '' : listed(gap.lacks));
+
+/** `Piston to valve on the intake valves: it needs stroke and rod length`, alike ones together. */
+function lineOf(alike: readonly Unknown[]): string {
+  const titles = once(alike.map(({ gap }) => gap.title.toLowerCase()));
+  const [first] = alike;
+  const what = `${upperFirst(listed(titles))} on ${placesSaid(alike)}`;
+  if (first === undefined) return '';
+  const they = titles.length > 1 ? 'they' : 'it';
+  return first.gap.measure
+    ? `${what}: ${they} can only be measured`
+    : `${what}: ${they} ${titles.length > 1 ? 'need' : 'needs'} ${needOf(first)}`;
+}
+
+/** Each gap that is not known, with what it needs, the worst first. */
+export function notKnownLines(details: readonly ChangeDetail[]): string[] {
+  const unknown = unknownOf(details);
+  const needs = once(unknown.map(needOf));
+  return needs.flatMap((need) => {
+    const here = unknown.filter((each) => needOf(each) === need);
+    // Those of one need that lie on other valves have a line of their own.
+    const names = once(here.map(({ gap }) => gap.name));
+    const places = (name: GapName) => placesSaid(here.filter(({ gap }) => gap.name === name));
+    return once(names.map(places)).map((place) =>
+      lineOf(here.filter(({ gap }) => places(gap.name) === place)),
+    );
+  });
+}
+
+/** How many gaps nothing is known of, and the worst of them with what it needs. */
+export function notKnownHeadline(details: readonly ChangeDetail[]): Headline[] {
+  const unknown = unknownOf(details);
+  const [worst] = notKnownLines(details);
+  if (worst === undefined) return [];
+  const count = unknown.length === 1 ? 'one gap' : `${unknown.length} gaps`;
+  return [
+    {
+      id: 'headline:change:not-known',
+      about: { of: 'build' },
+      step: 'consequences',
+      sentence: `Not known yet: ${count}. ${unknown.length === 1 ? '' : 'The worst: '}${unknown.length === 1 ? worst : lowerFirst(worst)}.`,
+    },
+  ];
+}

@@ -1,0 +1,65 @@
+import type { AssessedQuestion } from '../assessment.ts';
+import { asked, inDoubt } from '../common/asked.ts';
+import { overlapSaid } from '../common/gap-said.ts';
+import { inches, nominalSaid } from '../common/said.ts';
+import type { Evidence } from '../evidence.ts';
+import type { ChangeDetail, ChangeGap } from './detail.ts';
+import { worstFirst } from './gaps.ts';
+
+type Worked = Pick<ChangeDetail, 'about' | 'before' | 'gaps'>;
+
+const bindOf = ({ gaps }: Pick<Worked, 'gaps'>): ChangeGap['before'] =>
+  gaps.find(({ name }) => name === 'coil-bind')?.before;
+
+/** By the heights as entered the coils would touch with the ratio that was there already. */
+function bindsAlready(detail: Worked): boolean {
+  const before = bindOf(detail);
+  return before?.basis === 'calculated' && before.value !== undefined && before.value < 0;
+}
+
+/** An engine that ran is one whose springs did not bind: one of the two heights was read wrong, or the ratio was another. */
+const ran = ({ call }: Evidence): boolean => call.engineState === 'runs' || call.engineState === 'has-run';
+
+/** Heights by which the springs would bind before anything is changed are asked first. */
+export function springsAsked(evidence: Evidence, details: readonly Worked[]): AssessedQuestion[] {
+  const worst = details
+    .filter(bindsAlready)
+    .toSorted((a, b) => (bindOf(a)?.value ?? 0) - (bindOf(b)?.value ?? 0))[0];
+  const gap = worst === undefined ? undefined : bindOf(worst);
+  if (worst?.before === undefined || gap === undefined) return [];
+  const { installedHeight, solidHeight } = evidence.springs;
+  if (installedHeight === undefined || solidHeight === undefined) return [];
+  const has = ran(evidence);
+  return [
+    asked(
+      {
+        code: 'springs-bind-already',
+        weight: has ? 'strong' : 'weak',
+        ask: 'Were installed height and coil-bind height of the springs read right? With them the coils would touch before anything is changed.',
+        size: `Installed ${inches(installedHeight)}, coil-bind ${inches(solidHeight)}: with ${nominalSaid(worst.before.value)} they would touch by ${overlapSaid(gap)}.${has ? ' The engine ran with them.' : ''}`,
+        test: 'With nothing turned: take both heights once more, installed with seat, shims, retainer and locks as fitted, and coil-bind of each spring of a nest by itself.',
+        byLooking: true,
+        restsOn: [],
+      },
+      { about: { of: 'build' }, step: 'consequences', answers: evidence.answers },
+    ),
+  ];
+}
+
+const HELD =
+  'the right installed height and coil-bind height: by what was entered the springs would bind with the ratio before already';
+
+function held(gap: ChangeGap): ChangeGap {
+  if (gap.name !== 'coil-bind' || gap.after?.basis !== 'calculated') return gap;
+  const { word: _, ...open } = gap;
+  return { ...open, lacks: [HELD] };
+}
+
+/** While the heights are in doubt nothing that is calculated from them has a word. */
+export function untilSpringsAreSure<Detail extends Pick<ChangeDetail, 'gaps'>>(
+  details: readonly Detail[],
+  questions: readonly AssessedQuestion[],
+): Detail[] {
+  if (!questions.some(inDoubt)) return [...details];
+  return details.map((detail) => ({ ...detail, gaps: worstFirst(detail.gaps.map(held)) }));
+}

@@ -1,0 +1,42 @@
+import { defined } from '../../../../shared/defined.ts';
+import { adjustersWord } from '../../consequences/adjusters.ts';
+import { cautionsOf } from '../../consequences/cautions.ts';
+import type { ConsequenceInput } from '../../consequences/types.ts';
+import type { AssessedQuantity } from '../assessment.ts';
+import type { Evidence } from '../evidence.ts';
+import type { ChangeDetail } from './detail.ts';
+
+/** One valve or side worked out, before what is told once for all of them. */
+export interface Worked {
+  readonly detail: Omit<ChangeDetail, 'cautions' | 'adjusters'>;
+  readonly input: ConsequenceInput;
+  readonly otherArms: boolean;
+  readonly quantities: readonly AssessedQuantity[];
+}
+
+/** What is set again and what a turn of it does, told once for the valves of a plan. */
+const adjustersOf = (worked: readonly Worked[], plan: number | undefined): string => {
+  const here = worked.filter(({ detail }) => detail.plan === plan);
+  return adjustersWord(
+    here.map(({ input }) => input),
+    here.some(({ otherArms }) => otherArms),
+  );
+};
+
+/** The adjusters and cautions of each valve; the word on the stud once, by the most that any spring may bear. */
+export function toldOnce({ engine }: Evidence, worked: readonly Worked[]): ChangeDetail[] {
+  const details = worked.map(({ detail }) => detail);
+  const loads = details.flatMap(
+    ({ figures }) => figures.find(({ name }) => name === 'open-load')?.after?.high ?? [],
+  );
+  const openLoad = loads.length === 0 ? undefined : Math.max(...loads);
+  const studs = defined({ mounting: engine.mounting, size: engine.studSize, openLoad });
+  return details.map((detail) => ({
+    ...detail,
+    adjusters: adjustersOf(worked, detail.plan),
+    cautions: cautionsOf(
+      studs,
+      detail.gaps.some(({ word }) => word === 'short'),
+    ),
+  }));
+}

@@ -1,0 +1,38 @@
+import type { AssessedQuestion, NextAction } from '../assessment.ts';
+import { inDoubt } from '../common/asked.ts';
+import { subjectSaid, upperFirst } from '../common/said.ts';
+import { ABOUT_CARD } from '../ratio/conditions.ts';
+import { isAsked } from './is-asked.ts';
+
+/** Doubts about what a reading is set against: the reading itself stands. */
+const NOT_TAKEN_AGAIN: ReadonlySet<string> = new Set(['card-ratio', 'spring-mixed']);
+
+function againSaid({ code }: AssessedQuestion): string {
+  if (ABOUT_CARD.has(code)) return 'put the lobe lift of the card right.';
+  return code === 'ratio-not-listed'
+    ? 'look the part number up, and say which ratio they are sold as.'
+    : 'enter that reading again, or strike it out with the reason.';
+}
+
+/** The test of a strong doubt; a reading that was found wrong is entered again first. */
+export function questionNext(questions: readonly AssessedQuestion[]): NextAction | undefined {
+  const open = questions.find((question) => inDoubt(question) && !NOT_TAKEN_AGAIN.has(question.code));
+  if (open === undefined) return undefined;
+  const again = open.answered?.found === true;
+  const of = upperFirst(subjectSaid(open.about));
+  const atBench = again ? undefined : open.testAtBench;
+  return {
+    id: `next:${open.id}`,
+    action: open.code,
+    step: open.step,
+    about: open.about,
+    sentence: `${of}: ${again ? againSaid(open) : open.test}`,
+    ...(atBench === undefined ? {} : { sentenceAtBench: `${of}: ${atBench}` }),
+    reason: open.ask,
+    turns: !again && !isAsked(open),
+  };
+}
+
+/** Of the sheet: before anything is read or moved that would rest on a row in doubt. */
+export const sheetDoubtNext = (questions: readonly AssessedQuestion[]): NextAction | undefined =>
+  questionNext(questions.filter(({ step }) => step === 'sheet'));

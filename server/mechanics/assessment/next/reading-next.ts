@@ -1,0 +1,41 @@
+import { defined } from '../../../../shared/defined.ts';
+import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
+import type { Action } from '../../explain-readings/types.ts';
+import type { NextAction } from '../assessment.ts';
+import { placeOf, valveSubject } from '../common/said.ts';
+import type { GroupExplained } from '../ratio/explain.ts';
+import { ASK } from '../ratio/ratio-said.ts';
+import { readingWorthTaking } from '../ratio/would-tell.ts';
+
+const chance = ({ result }: GroupExplained): number =>
+  Math.max(0, ...(result?.nominals ?? []).map(({ probability }) => probability));
+
+const MINUTES: Readonly<Partial<Record<Action, number>>> = {
+  'lobe-at-lifter': DEFAULT_ASSUMPTIONS.minutesLobeAtLifter,
+  'one-more-pass': DEFAULT_ASSUMPTIONS.minutesOneMorePass,
+  'rocker-on-another-valve': DEFAULT_ASSUMPTIONS.minutesOtherValve,
+};
+
+/** The reading that tells most for its minutes, of the arm that is settled least. */
+export function readingNext(explained: readonly GroupExplained[]): NextAction | undefined {
+  const open = explained
+    .flatMap((each) => {
+      const action = readingWorthTaking(each);
+      return action === undefined ? [] : [{ each, action }];
+    })
+    .toSorted((a, b) => chance(a.each) - chance(b.each) || (a.each.group.key < b.each.group.key ? -1 : 1))[0];
+  if (open === undefined) return undefined;
+  const { each, action } = open;
+  const weighed = each.result?.nextReading;
+  const minutes = weighed?.action === action ? weighed.minutes : MINUTES[action];
+  return {
+    id: `next:reading:${each.group.key}:${action}`,
+    action,
+    step: 'ratio',
+    about: valveSubject(each.group),
+    sentence: `${placeOf(each.group)}: ${ASK[action]}`,
+    reason: 'It tells most about the ratio for the time it takes.',
+    ...defined({ minutes }),
+    turns: action !== 'read-back',
+  };
+}

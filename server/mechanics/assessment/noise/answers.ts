@@ -1,0 +1,62 @@
+import {
+  NOISE_QUESTIONS,
+  type NoiseQuestion,
+  noiseAnswerIn,
+  noiseQuestionOf,
+} from '../../../../shared/schemas/noise.ts';
+import { keptWords } from '../common/asked.ts';
+import type { AnswerEvidence, Evidence, ValvePlace } from '../evidence.ts';
+
+/** An answer to one of the questions about noise, under its own word. */
+export interface NoiseSaid {
+  readonly entry: AnswerEvidence;
+  readonly answer: string;
+  /** What was said beside it, word for word. */
+  readonly words: string;
+}
+
+const isTo = (question: NoiseQuestion, { questionId, code, question: asked }: AnswerEvidence): boolean =>
+  questionId === undefined && code === ''
+    ? asked === keptWords(NOISE_QUESTIONS[question].ask)
+    : noiseQuestionOf(questionId, code) === question;
+
+/** Every answer to the question, in the order in which they were given. */
+export function saidTo(question: NoiseQuestion, { answers }: Pick<Evidence, 'answers'>): NoiseSaid[] {
+  return answers
+    .filter((entry) => isTo(question, entry))
+    .toSorted((a, b) => a.line - b.line)
+    .flatMap((entry) => {
+      const answer = noiseAnswerIn(question, entry.answer);
+      if (answer === undefined) return [];
+      return [
+        {
+          entry,
+          answer,
+          words: entry.answer
+            .trim()
+            .slice(answer.length)
+            .replace(/^[\s:;,.]+/, ''),
+        },
+      ];
+    });
+}
+
+/** The one that counts: said again it puts right what was said before. */
+export const lastSaid = (
+  question: NoiseQuestion,
+  evidence: Pick<Evidence, 'answers'>,
+): NoiseSaid | undefined => saidTo(question, evidence).at(-1);
+
+/** Signs that were told since it was last said that there are none; each counts beside the others. */
+export function signsNow(evidence: Pick<Evidence, 'answers'>): NoiseSaid[] {
+  const all = saidTo('noise-signs', evidence);
+  const since = all.slice(all.findLastIndex(({ answer }) => answer === 'none') + 1);
+  const told = since.filter(({ answer }) => answer !== 'not-known');
+  return told.filter(({ answer }, index) => told.findIndex((each) => each.answer === answer) === index);
+}
+
+/** The one valve that it is, where that was told. */
+export function noisyValve(evidence: Pick<Evidence, 'answers'>): ValvePlace | undefined {
+  const said = lastSaid('noise-which', evidence);
+  return said?.answer === 'one' ? said.entry.place : undefined;
+}

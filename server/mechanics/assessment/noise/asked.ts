@@ -1,0 +1,66 @@
+import { defined } from '../../../../shared/defined.ts';
+import {
+  answersTo,
+  isNoiseQuestion,
+  NOISE_QUESTIONS,
+  NOT_KNOWN,
+  type NoiseQuestion,
+} from '../../../../shared/schemas/noise.ts';
+import { CAUSES, type CauseName } from '../../noise/causes.ts';
+import { effectOf, WEIGHS } from '../../noise/effects.ts';
+import type { AnswerChoice, AssessedQuestion, Subject } from '../assessment.ts';
+import { listed, valveSubject } from '../common/said.ts';
+import type { Evidence } from '../evidence.ts';
+import { lastSaid, noisyValve } from './answers.ts';
+import { stopsIt } from './stops.ts';
+
+/** In the order of the desk. */
+export const QUESTIONS: readonly NoiseQuestion[] = Object.keys(NOISE_QUESTIONS).filter(isNoiseQuestion);
+
+export const questionId = (question: NoiseQuestion): string => `question:${question}:build`;
+
+const causesSaid = (label: string, causes: readonly CauseName[]): string[] =>
+  causes.length === 0 ? [] : [`${label} ${listed(causes.map((cause) => CAUSES[cause].said))}.`];
+
+function changesBy(question: NoiseQuestion, answer: string): string {
+  if (stopsIt(question, answer)) return 'Nobody turns it from then on, until the desk lifts the stop.';
+  const effect = effectOf(question, answer);
+  const said = [...causesSaid('Speaks for', effect.for), ...causesSaid('Speaks against', effect.against)];
+  if (said.length > 0) return said.join(' ');
+  return answer === NOT_KNOWN ? 'It is kept, and not asked again.' : 'It is kept; it parts no causes.';
+}
+
+const choicesOf = (question: NoiseQuestion): AnswerChoice[] =>
+  Object.entries(answersTo(question)).map(([code, label]) => ({
+    code,
+    label,
+    changes: changesBy(question, code),
+    ...(question === 'noise-which' && code === 'one' ? { takesValve: true } : {}),
+  }));
+
+/** Asked of the whole engine, whichever valve makes the noise. */
+const OF_ENGINE: readonly NoiseQuestion[] = ['noise-signs', 'noise-which', 'noise-oil'];
+
+/** What is asked about noise, as every question of the assessment is; none of it takes turning. */
+export function noiseQuestions(evidence: Evidence): AssessedQuestion[] {
+  const place = noisyValve(evidence);
+  const about: Subject = place === undefined ? { of: 'build' } : valveSubject(place);
+  return QUESTIONS.map((code) => {
+    const said = lastSaid(code, evidence);
+    return {
+      id: questionId(code),
+      code,
+      about: OF_ENGINE.includes(code) ? { of: 'build' } : about,
+      step: 'noise',
+      weight: 'weak',
+      ask: NOISE_QUESTIONS[code].ask,
+      test: WEIGHS[code].test,
+      byLooking: true,
+      answers: choicesOf(code),
+      ...defined({
+        answered: said === undefined ? undefined : { entryId: said.entry.id, answer: said.entry.answer },
+      }),
+      restsOn: [],
+    };
+  });
+}

@@ -1,0 +1,36 @@
+import { answersTo, NOISE_QUESTIONS, type NoiseQuestion } from '../../../../shared/schemas/noise.ts';
+import { effectOf } from '../../noise/effects.ts';
+import type { Fact } from '../../noise/weigh.ts';
+import { placeOf } from '../common/said.ts';
+import type { Evidence } from '../evidence.ts';
+import { lastSaid, type NoiseSaid, signsNow } from './answers.ts';
+import { QUESTIONS } from './asked.ts';
+
+const lowerFirst = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
+
+/** `Nut: it has moved, “a quarter turn”`. */
+function textOf(question: NoiseQuestion, { answer, words, entry }: NoiseSaid): string {
+  const where = entry.place === undefined ? '' : `, ${placeOf(entry.place)}`;
+  const own = words === '' ? '' : `, “${words}”`;
+  return `${NOISE_QUESTIONS[question].name}: ${lowerFirst(answersTo(question)[answer] ?? answer)}${where}${own}`;
+}
+
+const factOf = (question: NoiseQuestion, key: string, said: NoiseSaid): Fact => ({
+  ...effectOf(question, said.answer),
+  key,
+  text: textOf(question, said),
+  restsOn: [said.entry.id],
+});
+
+/** What is not known, and what speaks for nothing, is kept as an answer and is no fact. */
+const speaks = (fact: Fact): boolean => fact.for.length + fact.against.length > 0;
+
+/** What was answered, each with what it speaks for. */
+export function factsOfAnswers(evidence: Evidence): Fact[] {
+  const signs = signsNow(evidence).map((said) => factOf('noise-signs', `noise-signs:${said.answer}`, said));
+  const others = QUESTIONS.filter((question) => question !== 'noise-signs').flatMap((question) => {
+    const said = lastSaid(question, evidence);
+    return said === undefined ? [] : [factOf(question, question, said)];
+  });
+  return [...signs, ...others].filter(speaks);
+}

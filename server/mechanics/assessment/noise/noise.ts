@@ -1,0 +1,107 @@
+import { defined } from '../../../../shared/defined.ts';
+import { planOf } from '../../../../shared/schemas/goals.ts';
+import { CAUSES } from '../../noise/causes.ts';
+import { type Candidate, type Fact, HOW_ORDERED, remaining, weigh } from '../../noise/weigh.ts';
+import type { Headline, Subject } from '../assessment.ts';
+import type { PartSaid } from '../common/part-said.ts';
+import { placeOf, valveSubject } from '../common/said.ts';
+import type { Evidence, ValvePlace } from '../evidence.ts';
+import type { LashValveDetail } from '../lash/detail.ts';
+import { lastSaid, noisyValve } from './answers.ts';
+import { noiseQuestions, QUESTIONS } from './asked.ts';
+import { openChecks, partingCheck } from './checks.ts';
+import type { NoiseCandidate, NoiseDetail, SaidFact } from './detail.ts';
+import { factsOfAnswers } from './facts.ts';
+import { lobeOf } from './of-lobe.ts';
+import { factsOfRecord, hasGrown, type NoiseRecord, nutLine, placesAbout } from './of-record.ts';
+import { noiseSaid } from './said.ts';
+import { noiseStops } from './stops.ts';
+
+/** The goal is about it, a gap grew or a nut moved on a call about adjusters, or something of it was answered. */
+function isActive(evidence: Evidence, { lash }: NoiseRecord): boolean {
+  const { logFirst, asks } = planOf(evidence.call.goal);
+  const answered = QUESTIONS.some((question) => lastSaid(question, evidence) !== undefined);
+  const loose = lash.valves.some((valve) => hasGrown(valve, lash) || nutLine(valve)?.nut === 'moved');
+  return logFirst === true || answered || (asks.includes('noise') && loose);
+}
+
+/** Found as it is, and not at another heat than it was set at; what it was set to is asked, not read. */
+const isFound = ({ growth, lines }: LashValveDetail): boolean =>
+  growth === undefined ? lines.some(({ moment }) => moment === 'found') : !growth.heatDiffers;
+
+/** Questions that were answered, and what the record answers by itself. */
+function knownOf(evidence: Evidence, record: NoiseRecord, place: ValvePlace | undefined): string[] {
+  const { lash, sheet } = record;
+  const answered = QUESTIONS.filter((question) => lastSaid(question, evidence) !== undefined);
+  const about = placesAbout(record, place);
+  const logged = lash.valves.filter((valve) => place === undefined || placeOf(valve) === placeOf(place));
+  const has = (code: string, there: boolean): string[] => (there ? [code] : []);
+  return [
+    ...new Set([
+      ...answered,
+      ...has(
+        'noise-nut',
+        logged.some((valve) => nutLine(valve) !== undefined),
+      ),
+      ...has('lash', logged.some(isFound)),
+      ...has('lobe', about.length > 0 && about.every((each) => lobeOf(sheet, each) !== undefined)),
+    ]),
+  ];
+}
+
+const saidFact = ({ key, text, restsOn }: Fact): SaidFact => ({ key, text, restsOn });
+
+const shown = ({ cause, ...facts }: Candidate, left: readonly Candidate[]): NoiseCandidate => ({
+  cause,
+  said: CAUSES[cause].said,
+  source: CAUSES[cause].source,
+  for: facts.for.map(saidFact),
+  against: facts.against.map(saidFact),
+  remains: left.some((each) => each.cause === cause),
+});
+
+function nearestOf(left: readonly Candidate[], open: ReturnType<typeof openChecks>): NoiseDetail['nearest'] {
+  const [a, b] = left;
+  if (a === undefined || b === undefined) return undefined;
+  const check = partingCheck(open, [a.cause, b.cause]);
+  return check === undefined ? undefined : { causes: [CAUSES[a.cause].said, CAUSES[b.cause].said], check };
+}
+
+/** Causes of noise, a loosening adjuster or a failure: candidates with their evidence, and what would part them. */
+export function noisePart(evidence: Evidence, record: NoiseRecord): PartSaid<NoiseDetail> {
+  const active = isActive(evidence, record);
+  const place = noisyValve(evidence);
+  const answers = factsOfAnswers(evidence);
+  const read = factsOfRecord(record, place, lastSaid('noise-nut', evidence)?.answer);
+  const facts = [...answers, ...read];
+  const candidates = weigh(facts);
+  const left = remaining(candidates);
+  const known = knownOf(evidence, record, place);
+  const open = openChecks(
+    left.map(({ cause }) => cause),
+    new Set(known),
+    place,
+  );
+  const nearest = nearestOf(left, open);
+  const questions = noiseQuestions(evidence);
+  const about: Subject = place === undefined ? { of: 'build' } : valveSubject(place);
+  const said = noiseSaid(left, facts.length, nearest);
+  const headline: Headline = { id: 'headline:noise', about, step: 'noise', sentence: said };
+  return {
+    quantities: [],
+    judgements: [],
+    questions: active ? questions : [],
+    stop: noiseStops(evidence),
+    headlines: active && facts.length > 0 ? [headline] : [],
+    detail: {
+      active,
+      ...defined({ place, nearest }),
+      questions,
+      known,
+      facts: facts.map(saidFact),
+      candidates: candidates.map((each) => shown(each, left)),
+      howOrdered: HOW_ORDERED,
+      checks: open.map(({ check }) => check),
+    },
+  };
+}

@@ -1,0 +1,163 @@
+import { LOCKING, OF_ALL, OF_ONE, WEAR } from '../../noise/causes.ts';
+import { type Effect, effectOf } from '../../noise/effects.ts';
+import type { Fact } from '../../noise/weigh.ts';
+import type { AssessedQuestion } from '../assessment.ts';
+import { inches, keyOf, placeOf, valveSubject } from '../common/said.ts';
+import type { ValvePlace } from '../evidence.ts';
+import type { LashDetail, LashValveDetail } from '../lash/detail.ts';
+import type { SheetDetail } from '../sheet/detail.ts';
+import { lobeFact, same } from './of-lobe.ts';
+
+/** What other parts of the assessment have read. */
+export interface NoiseRecord {
+  readonly lash: LashDetail;
+  readonly sheet: SheetDetail;
+  /** What the lash log and the marks raise. */
+  readonly raised: readonly AssessedQuestion[];
+}
+
+const EQUAL = 1e-9;
+
+const inScope = (place: ValvePlace | undefined, each: ValvePlace): boolean =>
+  place === undefined || same(place, each);
+
+/** What a gap that grew speaks for, by what its nut did; not looked at, it says nothing between lock and wear. */
+export const GREW: Readonly<Record<'held' | 'moved' | 'not-looked', Effect>> = {
+  // The nut held: wear on that valve, or the stud came out with its nut.
+  held: { for: [...WEAR, 'stud'], against: LOCKING },
+  moved: { for: LOCKING, against: WEAR },
+  'not-looked': { for: OF_ONE, against: [] },
+};
+/** Read on the base circle: what wears there would show; a worn nose never does. */
+export const STAYED: Effect = { for: [], against: [...LOCKING, 'stud', 'pushrod', 'tip'] };
+
+export const hasGrown = ({ growth }: LashValveDetail, { limit }: LashDetail): boolean =>
+  growth?.low !== undefined && growth.low > limit.value + EQUAL;
+
+const NUT = {
+  held: 'and the nut had not moved',
+  moved: 'and the nut had moved',
+  'not-looked': 'nut not looked at',
+};
+
+const lineIds = ({ lines }: LashValveDetail): string[] => lines.map(({ id }) => id).sort();
+
+function gapFact(valve: LashValveDetail, lash: LashDetail): Fact[] {
+  const { growth } = valve;
+  const [key, restsOn] = [`lash:${keyOf(valveSubject(valve))}`, lineIds(valve)];
+  if (growth?.heatDiffers)
+    return [
+      {
+        for: ['setting'],
+        against: [],
+        key,
+        restsOn,
+        text: `Lash log: ${placeOf(valve)} was set and found at different heat`,
+      },
+    ];
+  if (growth?.low === undefined || growth.high === undefined) return [];
+  if (hasGrown(valve, lash))
+    return [
+      {
+        ...GREW[growth.nut],
+        key,
+        restsOn,
+        text: `Lash log: the gap of ${placeOf(valve)} grew by ${inches(growth.low)}, ${NUT[growth.nut]}`,
+      },
+    ];
+  if (growth.high > lash.limit.value + EQUAL) return [];
+  return [{ ...STAYED, key, restsOn, text: `Lash log: the gap of ${placeOf(valve)} has not grown` }];
+}
+
+/** What the newest line that looked at it says of the nut. */
+export const nutLine = ({ lines }: LashValveDetail) => lines.findLast(({ nut }) => nut !== 'not-looked');
+
+/** What was answered in the words of the log is one fact, not two; where the log says otherwise both stand. */
+function nutFact(valve: LashValveDetail, lash: LashDetail, told: string | undefined): Fact[] {
+  const line = nutLine(valve);
+  // Where the gap grew its nut is told with that.
+  if (line === undefined || line.nut === 'not-looked' || line.nut === told || hasGrown(valve, lash))
+    return [];
+  return [
+    {
+      ...effectOf('noise-nut', line.nut),
+      key: `nut:${keyOf(valveSubject(valve))}`,
+      restsOn: [line.id],
+      text: `Lash log: the nut of ${placeOf(valve)} ${line.nut === 'moved' ? 'had moved' : 'had not moved'}`,
+    },
+  ];
+}
+
+function markFacts({ raised }: NoiseRecord, place: ValvePlace | undefined): Fact[] {
+  const asked = raised.filter(
+    ({ step, answered, about }) =>
+      step === 'geometry' && answered?.found !== false && about.of === 'valve' && inScope(place, about),
+  );
+  const places = [...new Set(asked.flatMap(({ about }) => (about.of === 'valve' ? [placeOf(about)] : [])))];
+  return places.map((name) => ({
+    for: ['tip', 'roller'],
+    against: [],
+    key: `mark:${name}`,
+    restsOn: [
+      ...new Set(
+        asked.flatMap(({ about, restsOn }) =>
+          about.of === 'valve' && placeOf(about) === name ? restsOn : [],
+        ),
+      ),
+    ].sort(),
+    text: `Tip mark of ${name}: its width or its place is asked about`,
+  }));
+}
+
+/** All of them grew alike: that is not one part. */
+const everywhere = ({ raised }: NoiseRecord): AssessedQuestion | undefined =>
+  raised.find(({ code }) => code === 'lash-grew-everywhere');
+
+/** The valves that a gap or a lobe is told of, where no one valve was named: those that grew. */
+export function placesAbout(record: NoiseRecord, place: ValvePlace | undefined): ValvePlace[] {
+  if (place !== undefined) return [place];
+  return record.lash.valves.filter((valve) => hasGrown(valve, record.lash));
+}
+
+/**
+ * What the record has of the valve that is named, else of every valve: gap, nut, lobe and mark.
+ *
+ * @param nut what was answered of the nut
+ */
+export function factsOfRecord(
+  record: NoiseRecord,
+  place: ValvePlace | undefined,
+  nut: string | undefined,
+): Fact[] {
+  const { lash, sheet } = record;
+  const logged = lash.valves.filter((valve) => inScope(place, valve));
+  const all = everywhere(record);
+  const about = placesAbout(record, place);
+  const gaps: Fact[] =
+    all === undefined
+      ? logged.flatMap((valve) => gapFact(valve, lash))
+      : [
+          {
+            for: OF_ALL,
+            against: OF_ONE,
+            key: 'lash',
+            restsOn: all.restsOn,
+            text: 'Lash log: the gaps of all valves grew',
+          },
+        ];
+  const lobes = sheet.rows
+    .filter((row) => inScope(place, row))
+    .flatMap((row) =>
+      lobeFact(
+        sheet,
+        row,
+        about.some((each) => same(each, row)),
+      ),
+    );
+  return [
+    ...gaps,
+    ...logged.flatMap((valve) => nutFact(valve, lash, nut)),
+    ...lobes,
+    ...markFacts(record, place),
+  ];
+}

@@ -1,0 +1,61 @@
+import { crankSaid } from '../../gap-scan/words.ts';
+import type { AssessedQuestion } from '../assessment.ts';
+import { inDoubt } from '../common/asked.ts';
+import { isWide, type Scanned } from './scanned.ts';
+
+/** A scan whose neighbours are so uneven that an error in one reading counts this many times is read again. */
+const UNEVEN = 1.5;
+
+/** Which way a scan goes on that reads its least at an end: a least at an end is none. */
+function onward({ fit, stations }: Scanned): string[] {
+  if (fit === undefined || fit.edge === 'none') return [];
+  const [first, last] = [stations[0], stations.at(-1)];
+  const earlier = `earlier crank angles than ${crankSaid(first?.crankAngle ?? fit.crankAngle)}`;
+  const later = `later crank angles than ${crankSaid(last?.crankAngle ?? fit.crankAngle)}`;
+  const where = fit.bothEnds ? `${earlier}, and ${later}` : fit.edge === 'first' ? earlier : later;
+  return [
+    `readings at ${where}, in steps of 2°, until the gap has risen twice: the least was read at the end of the scan, and further on it may be less`,
+  ];
+}
+
+function steps({ fit }: Scanned): string[] {
+  if (fit === undefined || fit.edge !== 'none') return [];
+  const where = `between ${crankSaid(fit.before.crankAngle)} and ${crankSaid(fit.after.crankAngle)}`;
+  if (isWide(fit)) return [`readings every 2° ${where}: the steps beside the least are wide`];
+  return fit.spread > UNEVEN
+    ? [`readings in even steps of 2° ${where}: the steps beside the least are uneven`]
+    : [];
+}
+
+function figures({ fit }: Scanned): string[] {
+  return fit === undefined
+    ? ['gaps as figures at three crank angles or more: between gauges, or of fewer, the least is not found']
+    : [];
+}
+
+/** What of the lash has to be known before the gap may be judged. */
+function lash({ scan }: Scanned): string[] {
+  if (scan.lash === 'not-said')
+    return ['whether the lash was in it: with lash in, it reads that much larger'];
+  return scan.lash === 'set' && scan.lashSetting === undefined
+    ? ['the setting of the lash that was in it']
+    : [];
+}
+
+function doubts(questions: readonly AssessedQuestion[]): string[] {
+  return questions.filter(inDoubt).map(({ ask, answered }) => {
+    const words = ask.replace(/\.$/, '');
+    return answered?.found === true
+      ? `that scan put right or struck out, since it was found so: ${words}`
+      : `an answer first: ${words}`;
+  });
+}
+
+/** What a scan still needs before its least gap may have a word: doubts first. */
+export const needsOfScan = (each: Scanned, questions: readonly AssessedQuestion[]): string[] => [
+  ...doubts(questions),
+  ...figures(each),
+  ...onward(each),
+  ...steps(each),
+  ...lash(each),
+];

@@ -1,0 +1,58 @@
+import type { AssessedQuestion } from '../assessment.ts';
+import { placeOf } from '../common/said.ts';
+import type { Evidence, Side, Spring } from '../evidence.ts';
+import type { SetUpKnown } from '../ratio/known.ts';
+import type { SheetSideDetail, SheetSwapDetail } from './detail.ts';
+import { liftHalf } from './dial.ts';
+import { armLots } from './lots-of-swaps.ts';
+import { sideOf } from './odd.ts';
+import { positionsOf } from './position.ts';
+import type { SheetRow } from './rows.ts';
+import { type LobesRead, swapsOf } from './swaps.ts';
+
+const SIDES: readonly Side[] = ['intake', 'exhaust'];
+
+/** The springs that lifts were read on; lobes alone are one sheet too. */
+function springsOf(rows: readonly SheetRow[]): Spring[] {
+  const found = [...new Set(rows.flatMap(({ lifts }) => lifts.map(({ spring }) => spring)))].sort();
+  return found.length > 0 || rows.every(({ lobe }) => lobe === undefined) ? found : ['not-said'];
+}
+
+interface Compared {
+  readonly sides: readonly SheetSideDetail[];
+  readonly swaps: readonly SheetSwapDetail[];
+  /** What tells the parts of a position from one another. */
+  readonly ofPositions: readonly AssessedQuestion[];
+}
+
+/** Lobe lifts by valve: of the sheet, else read in a set-up; a caliper's are left out, since they read low. */
+function lobesRead(evidence: Evidence, rows: readonly SheetRow[], known: readonly SetUpKnown[]): LobesRead {
+  const ofSetUps = known.flatMap(({ read: { setUp, lobe }, doubts }) =>
+    lobe.value === undefined || lobe.source !== 'indicator' || lobe.lacks.length > 0 || doubts.length > 0
+      ? []
+      : [[placeOf(setUp), { value: lobe.value, half: setUp.lobeErrorLimit }] as const],
+  );
+  const ofSheet = rows.flatMap(({ lobe, lobes, ...place }) =>
+    lobe?.value === undefined || lobe.value <= 0 || lobes.some(({ tool }) => tool === 'caliper')
+      ? []
+      : [[placeOf(place), { value: lobe.value, half: liftHalf(evidence, lobes) }] as const],
+  );
+  return new Map([...ofSetUps, ...ofSheet]);
+}
+
+/** Valves set against their siblings, on each spring, and what the swaps tell. */
+export function compare(
+  evidence: Evidence,
+  rows: readonly SheetRow[],
+  doubtful: ReadonlySet<string>,
+  known: readonly SetUpKnown[],
+): Compared {
+  const lots = armLots(evidence, rows, known, doubtful);
+  const lobes = lobesRead(evidence, rows, known);
+  const made = SIDES.flatMap((side) => swapsOf(evidence, lots, side, lobes));
+  const { swaps, questions } = positionsOf(made, rows, evidence.answers);
+  const sides = springsOf(rows).flatMap((spring) =>
+    SIDES.map((side) => sideOf(evidence, rows, { side, spring }, { doubtful, swaps, lots })),
+  );
+  return { sides, swaps, ofPositions: questions };
+}

@@ -1,0 +1,52 @@
+import type { AssessedQuestion, NextAction } from '../../assessment.ts';
+import { upperFirst } from '../../common/said.ts';
+import type { SheetDetail, SheetOddDetail } from '../detail.ts';
+import { doubtsOf, ofDoubt, openDoubts } from './of-doubt.ts';
+import { ofOdd } from './of-odd.ts';
+import { ofSwap } from './of-swap.ts';
+import type { Said } from './said.ts';
+
+function actionOf(said: Said | undefined): NextAction | undefined {
+  if (said === undefined) return undefined;
+  const { action, about, sentence, reason, step = 'sheet', turns = true } = said;
+  return {
+    id: `next:sheet:${action}`,
+    action,
+    step,
+    about,
+    sentence: upperFirst(sentence),
+    reason,
+    turns,
+  };
+}
+
+const worstFirst = (a: SheetOddDetail, b: SheetOddDetail): number =>
+  Math.abs(b.valveOff ?? b.lobeOff ?? 0) - Math.abs(a.valveOff ?? a.lobeOff ?? 0) ||
+  (a.judgementId < b.judgementId ? -1 : 1);
+
+export interface NextOfSheet {
+  /** A swap that was begun is read to its end; then the odd valves that are clear, the worst first. */
+  readonly clear: NextAction | undefined;
+  /** What waits until every row is read: a valve within what repeats give, and doubts that nothing rests on. */
+  readonly later: NextAction | undefined;
+}
+
+/**
+ * What the sheet asks for next. An odd valve that is clear needs no more rows: it is followed before the rest is read.
+ * Left out where nothing is odd, or all of it was done.
+ */
+export function nextOfSheet(
+  { rows, sides, swaps }: SheetDetail,
+  questions: readonly AssessedQuestion[],
+): NextOfSheet {
+  const doubts = openDoubts(questions);
+  const odd = sides.flatMap((side) => side.odd).toSorted(worstFirst);
+  const ofValve = (each: SheetOddDetail): Said[] => {
+    const todo = ofOdd(each, rows);
+    return todo.length === 0 ? [] : [...doubtsOf(each, doubts), ...todo];
+  };
+  const isClear = ({ cause }: SheetOddDetail) => cause !== 'cannot-tell';
+  const [first] = [...swaps.flatMap(ofSwap), ...odd.filter(isClear).flatMap(ofValve)];
+  const [later] = [...odd.filter((each) => !isClear(each)).flatMap(ofValve), ...doubts.map(ofDoubt)];
+  return { clear: actionOf(first), later: actionOf(later) };
+}

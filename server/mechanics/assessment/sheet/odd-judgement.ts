@@ -1,0 +1,64 @@
+import type { AssessedQuestion, Judgement } from '../assessment.ts';
+import { placeOf, valveSubject } from '../common/said.ts';
+import type { Side, ValvePlace } from '../evidence.ts';
+import type { SheetSideDetail } from './detail.ts';
+import { oddNeeds, oddSaid } from './odd-said.ts';
+
+/** What is told of each odd valve; the swap is what it still lacks. */
+export const oddJudgements = (
+  { odd, spring }: SheetSideDetail,
+  restsOn: (place: ValvePlace) => readonly string[],
+): Judgement[] =>
+  odd.map((each) => ({
+    id: each.judgementId,
+    about: valveSubject(each),
+    against: { to: 'siblings' },
+    word: 'odd',
+    sentence: `${placeOf(each)} is the odd one${spring === 'not-said' ? '' : ` on the ${spring} spring`}. ${oddSaid(each)}`,
+    lacks: [...oddNeeds(each), ...(each.swap === undefined ? [] : [each.swap])],
+    restsOn: restsOn(each),
+  }));
+
+const notYet = ({ answered, ask }: AssessedQuestion): string =>
+  answered?.found ? `“${ask}” was answered yes: enter it again.` : `First: ${ask}`;
+
+/** A row in doubt is not set against its siblings: the question comes first. */
+function doubtJudgement(place: ValvePlace, question: AssessedQuestion): Judgement {
+  return {
+    id: `odd:in-doubt:${place.cylinder}-${place.valve}`,
+    about: valveSubject(place),
+    against: { to: 'siblings' },
+    sentence: `${placeOf(place)} is not set against its siblings yet. ${notYet(question)}`,
+    lacks: ['the answer to it'],
+    restsOn: question.restsOn,
+  };
+}
+
+/** The same of a whole column: said once for all of its valves. */
+function columnJudgement(side: Side, question: AssessedQuestion): Judgement {
+  return {
+    id: `odd:in-doubt:${side}`,
+    about: { of: 'side', valve: side },
+    against: { to: 'siblings' },
+    sentence: `The ${side} valves are not set against one another yet. ${notYet(question)}`,
+    lacks: ['the answer to it'],
+    restsOn: question.restsOn,
+  };
+}
+
+/** Why rows are not set against their siblings, row by row; of a column that is doubted as a whole once. */
+export function inDoubtJudgements<Row extends ValvePlace>(
+  rows: readonly Row[],
+  doubtsOf: (row: Row) => readonly AssessedQuestion[],
+): Judgement[] {
+  const told = rows.flatMap((row) => {
+    const [question] = doubtsOf(row);
+    if (question === undefined) return [];
+    return [
+      question.about.of === 'side'
+        ? columnJudgement(question.about.valve, question)
+        : doubtJudgement(row, question),
+    ];
+  });
+  return [...new Map(told.map((each) => [each.id, each])).values()];
+}

@@ -1,0 +1,83 @@
+import { asEntered } from '../../../shared/quantities/as-entered.ts';
+import type { TableData } from '../../../views/parts/table.examples.ts';
+import type { CallContext } from '../../call/context.ts';
+import { valveName } from '../../call/context.ts';
+import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
+import { listComponents } from '../../call/report-parts.ts';
+import { isStopped } from '../../call/under-stop.ts';
+import { arrangedComponents } from '../../call/worked/arranged.ts';
+import type { ShimRow } from '../../mechanics/assessment/lash/detail.ts';
+import { millimetres } from '../../mechanics/assessment/lash/shims.ts';
+import { noticeComponent, tableComponent } from '../../web/components.ts';
+import { lashForm } from './forms/lash.ts';
+import { standingLines } from './lash-text.ts';
+
+const orNothing = (si: number | undefined): string => (si === undefined ? '' : millimetres(si));
+
+const FROM = { own: 'stays', stock: 'from stock' } as const;
+
+function fromSaid({ choice }: ShimRow): string {
+  if (choice === undefined) return '';
+  if (choice.from !== 'valve') return FROM[choice.from];
+  return choice.fromValve === undefined ? '' : `from ${valveName(choice.fromValve)}`;
+}
+
+/** The shim of every valve that has a lash: what is in, what is wanted, and which one goes in. */
+export function shimsTable({ assessment }: CallContext): TableData | undefined {
+  const { rows, within } = assessment.details.lash.shims;
+  if (rows.length === 0) return undefined;
+  return {
+    caption: 'Shims, valve by valve',
+    columns: [
+      { label: 'Valve' },
+      { label: 'Shim in it', number: true },
+      { label: 'Lash found', number: true },
+      { label: 'Lash wanted', number: true },
+      { label: 'Shim wanted', number: true },
+      { label: 'Goes in' },
+      { label: 'Lash then', number: true },
+    ],
+    rows: rows.map((row) => ({
+      cells: [
+        valveName(row),
+        orNothing(row.fitted),
+        orNothing(row.found.value),
+        orNothing(row.wanted),
+        row.lacks.length > 0 ? { text: '', why: `lacks ${row.lacks.join('; ')}` } : orNothing(row.shim),
+        row.choice === undefined ? '' : { text: millimetres(row.choice.shim), why: fromSaid(row) },
+        orNothing(row.choice?.lash),
+      ],
+    })),
+    note: `A lash within ${millimetres(within)} of what is wanted is left. Shims that are in the engine may change places; each is used once. The feeler itself is good to .05 mm (common practice, no published source).`,
+  };
+}
+
+export const shimSentences = ({ assessment }: CallContext): string[] =>
+  assessment.details.lash.shims.rows.map(({ sentence }) => sentence);
+
+/** Every valve of a bucket engine in one table; a new line of the lash log, with its shim, is a row of it. */
+export function shimsPart(context: CallContext, rejected: RejectedForm | undefined): StepBody {
+  const lines = standingLines(context);
+  const form = lashForm(context, lines.toSorted((a, b) => a.reading.seq - b.reading.seq).at(-1));
+  const table = shimsTable(context);
+  const open = !isStopped(context);
+  const stock = context.build.spec.engine?.shimStock ?? [];
+  return {
+    forms: [form],
+    slots: arrangedComponents(context, {
+      begun: table !== undefined,
+      entry: [formComponent(form, rejected)],
+      drawings: [],
+      top: open ? listComponents('What goes in', shimSentences(context)) : [],
+      rest: [
+        ...(table === undefined ? [] : [tableComponent(table)]),
+        noticeComponent(
+          stock.length === 0
+            ? 'No shims in stock are on record: only those in the engine are moved about.'
+            : `In stock: ${stock.map(({ readAs }) => asEntered(readAs)).join(', ')}.`,
+          { link: { href: `${context.base}/steps/build`, label: 'Shims that can be had' } },
+        ),
+      ],
+    }),
+  };
+}

@@ -1,0 +1,70 @@
+import type { Component } from '../../../views/parts/components.ts';
+import { answerForm } from '../../call/answer-form.ts';
+import type { CallContext } from '../../call/context.ts';
+import { foldComponent } from '../../call/fold.ts';
+import { formComponent, type PageForm, type RejectedForm, type StepBody } from '../../call/forms.ts';
+import { stepHeadlines } from '../../call/headline.ts';
+import { type Cards, questionCards } from '../../call/question-form.ts';
+import type { AssessedQuestion } from '../../mechanics/assessment/assessment.ts';
+import { noticeComponent, tableComponent } from '../../web/components.ts';
+import { candidatesTable, checksTable, factsTable } from './candidates-table.ts';
+import { signForm } from './sign-form.ts';
+
+/** A call about something else: the first answer here makes it one about noise too. */
+function notAsked(context: CallContext, rejected: RejectedForm | undefined): StepBody {
+  const first = context.assessment.details.noise.questions.find(({ code }) => code === 'noise-which');
+  if (first === undefined) throw new Error('the first question about noise is not there');
+  const form = answerForm(context, {
+    name: 'noise-begins',
+    ask: first.ask,
+    code: first.code,
+    step: 'noise',
+    answers: first.answers,
+    questionId: first.id,
+  });
+  const title = 'Nothing was told of noise or a failure on this call. The first answer here begins it.';
+  return { forms: [form], slots: [noticeComponent(`${title} ${first.ask}`), formComponent(form, rejected)] };
+}
+
+const folded = (id: string, title: string, { slots, faulty }: Cards): Component[] =>
+  slots.length === 0 ? [] : [foldComponent(id, `${title}: ${slots.length}`, [...slots], faulty)];
+
+/** The question that comes first of those that are open; under a stop too, for all of them are asked or looked at. */
+function firstOpen(context: CallContext, open: readonly AssessedQuestion[]): AssessedQuestion | undefined {
+  const [next] = context.assessment.details.noise.checks.flatMap(({ code }) =>
+    open.filter((question) => question.code === code),
+  );
+  return next;
+}
+
+/** One question at a time, the candidates with what speaks for them, what would tell them apart, and every answer. */
+export function noisePage(context: CallContext, rejected: RejectedForm | undefined): StepBody {
+  const { assessment } = context;
+  const { noise } = assessment.details;
+  if (!noise.active) return notAsked(context, rejected);
+  const own = assessment.questions.filter(({ step }) => step === 'noise');
+  const open = own.filter(({ answered }) => answered === undefined);
+  const now = firstOpen(context, open);
+  const cards = (questions: readonly AssessedQuestion[]) => questionCards(context, questions, rejected);
+  const asked = cards(now === undefined ? [] : [now]);
+  const answered = cards(own.filter(({ answered: said }) => said !== undefined));
+  const others = cards(open.filter((question) => question !== now));
+  const signs = own.find(({ code }) => code === 'noise-signs');
+  const sign: PageForm[] = signs === undefined ? [] : [signForm(context, signs)];
+  const entry = [
+    ...(now === undefined
+      ? [noticeComponent('No question is open that would part the causes left.')]
+      : asked.slots),
+    ...sign.map((form) => formComponent(form, rejected)),
+  ];
+  const said = stepHeadlines(context, 'noise');
+  return {
+    forms: [...asked.forms, ...sign, ...answered.forms, ...others.forms],
+    slots: [
+      ...(context.side === 'desk' ? [...entry, ...said] : [...said, ...entry]),
+      ...folded('noise-answered', 'Answered, and how to put it right', answered),
+      ...[...factsTable(noise), candidatesTable(noise), ...checksTable(noise)].map(tableComponent),
+      ...folded('noise-others', 'Other questions', others),
+    ],
+  };
+}

@@ -1,0 +1,38 @@
+import type { Component } from '../../../views/parts/components.ts';
+import type { CallContext } from '../../call/context.ts';
+import { sectionComponent } from '../../call/report-parts.ts';
+import { tableComponent } from '../../web/components.ts';
+import { momentText } from '../../web/dates.ts';
+import { candidatesTable, checksTable, factsTable } from './candidates-table.ts';
+import { saidText } from './said-text.ts';
+
+/** What was asked about noise, with each answer that counts and who gave it. */
+function answersTable({ assessment, answers }: CallContext): Component[] {
+  const told = assessment.questions.flatMap(({ step, ask, answered }) => {
+    const kept = answers.find(({ id }) => id === answered?.entryId);
+    return step !== 'noise' || kept === undefined ? [] : [{ ask, kept }];
+  });
+  if (told.length === 0) return [];
+  return [
+    tableComponent({
+      caption: 'What was asked, and what was answered',
+      columns: [{ label: 'Asked' }, { label: 'Answered' }],
+      rows: told.map(({ ask, kept }) => ({
+        cells: [ask, { text: saidText(kept), why: `${kept.by}, ${momentText(kept.at)}` }],
+      })),
+    }),
+  ];
+}
+
+/** The answers, the candidates with their evidence, and what would tell them apart. */
+export function noiseReport(context: CallContext): Component[] {
+  const { noise } = context.assessment.details;
+  const begun = noise.candidates.some((each) => each.for.length + each.against.length > 0);
+  if (!noise.active || !begun) return [];
+  return [
+    sectionComponent('Noise and failure', [
+      ...answersTable(context),
+      ...[...factsTable(noise), candidatesTable(noise), ...checksTable(noise)].map(tableComponent),
+    ]),
+  ];
+}

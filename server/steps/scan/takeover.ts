@@ -1,0 +1,24 @@
+import { asTold } from '../../../shared/quantities/as-entered.ts';
+import { type CallContext, valveName } from '../../call/context.ts';
+import { questionsOf } from '../../call/question-form.ts';
+import type { TakeoverItem } from '../../call/takeover-items.ts';
+import { stillStanding } from '../../records/corrections/entries.ts';
+
+/** Each scan as it was read, what it says, and what it asks. */
+export function scanItems(context: CallContext): TakeoverItem[] {
+  return [
+    ...stillStanding(context.record.gapScans).map(
+      (scan): TakeoverItem => ({
+        card: 'raw',
+        label: `Piston to valve over the crank, ${valveName(scan)}${scan.arms === 'before' ? ', arms before' : ''}:`,
+        text: asTold(scan.readAs),
+      }),
+    ),
+    ...context.assessment.details.scans.scans.map(
+      ({ said }): TakeoverItem => ({ card: 'of-any-goal', text: said }),
+    ),
+    ...questionsOf(context, 'scan')
+      .filter(({ answered }) => answered?.found !== false)
+      .map(({ ask }): TakeoverItem => ({ card: 'of-any-goal', label: 'Scan:', text: ask })),
+  ];
+}

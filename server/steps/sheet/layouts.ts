@@ -1,0 +1,60 @@
+import type { Component } from '../../../views/parts/components.ts';
+import { foldComponent } from '../../call/fold.ts';
+
+/** What the page of the sheet is made of. */
+export interface Parts {
+  readonly said: readonly Component[];
+  /** Questions of a whole column, and those of single figures. */
+  readonly ofColumns: readonly Component[];
+  readonly ofFigures: readonly Component[];
+  /** Every valve as a table that is typed into; left out while nothing says how many there are. */
+  readonly grid: Component | undefined;
+  readonly entry: Component;
+  /** The rows to paste, until they were looked at; then what was seen in them stands first. */
+  readonly pasting: Component | undefined;
+  readonly looked: readonly Component[];
+  readonly figures: readonly Component[];
+  readonly readings: readonly Component[];
+}
+
+const pastingFold = ({ pasting }: Parts, { paste }: { readonly paste: boolean }): Component[] =>
+  pasting === undefined ? [] : [foldComponent('paste-rows', 'Paste rows of a spreadsheet', [pasting], paste)];
+
+/** At the desk the sheet is one grid: what it says, the grid with its questions, and the rest. */
+export const deskLayout = (
+  parts: Parts,
+  faulty: { readonly one: boolean; readonly paste: boolean },
+): Component[] => [
+  ...parts.looked,
+  ...parts.said,
+  ...parts.ofColumns,
+  ...(parts.grid === undefined ? [parts.entry] : [parts.grid]),
+  ...parts.ofFigures,
+  ...parts.figures,
+  ...(parts.grid === undefined
+    ? []
+    : [
+        foldComponent(
+          'one-valve',
+          'One valve with its gaps, or read with another arm',
+          [parts.entry],
+          faulty.one,
+        ),
+      ]),
+  ...pastingFold(parts, faulty),
+  ...parts.readings,
+];
+
+/** At the bench the next valve comes before the figures, and a spreadsheet is seldom at hand. */
+export const benchLayout = (parts: Parts, faulty: { readonly paste: boolean }): Component[] => [
+  ...parts.looked,
+  ...parts.said,
+  ...parts.ofColumns,
+  ...parts.ofFigures,
+  parts.entry,
+  ...parts.figures,
+  ...pastingFold(parts, faulty),
+  ...(parts.readings.length === 0
+    ? []
+    : [foldComponent('sheet-readings', 'Every reading of the sheet', parts.readings)]),
+];

@@ -1,0 +1,125 @@
+import { defined } from '../defined.ts';
+import { canBe, type FieldRange, rangeSaid } from './field-range.ts';
+import { isBare } from './kind-words.ts';
+import { normaliseText } from './normalise-text.ts';
+import { type Ambiguity, type NumberReading, type ReadOptions, refuse } from './number-types.ts';
+import { type NumberValue, readValue } from './number-value.ts';
+import { readNumber } from './read-number.ts';
+import { tokenise } from './tokens.ts';
+import { turnsAt } from './turns-reading.ts';
+import { type Dimension, dimensionOf, type Quantity, toSi, type Unit, type UnitSystem } from './units.ts';
+
+interface InField extends ReadOptions {
+  /** What the field can be. */
+  readonly range: FieldRange;
+}
+
+const METRIC: readonly Unit[] = ['mm', 'um', 'N', 'N/mm', 'kg', 'g'];
+
+/** The system that a unit belongs to. */
+const systemOf = (unit: Unit): UnitSystem => (METRIC.includes(unit) ? 'metric' : 'inch');
+
+/** Units that people leave out, of the dimensions where they leave out more than one. */
+const LEFT_OUT: Partial<Record<Dimension, readonly Unit[]>> = {
+  length: ['in', 'mm'],
+  load: ['lbf', 'N'],
+  rate: ['lbf/in', 'N/mm'],
+};
+
+/** The number, where nothing but a number came. */
+function bareNumber(text: string): NumberValue | undefined {
+  const tokens = tokenise(normaliseText(text));
+  const number = turnsAt(tokens) < 0 ? readValue(tokens, 0) : undefined;
+  return number?.next === tokens.length ? number : undefined;
+}
+
+interface Meant extends Ambiguity {
+  readonly quantity: Quantity;
+}
+
+/** What a text can mean, the most natural first. */
+function meant(text: string, options: ReadOptions): Meant[] {
+  const read = readNumber(text, options);
+  if (read.ok) {
+    const { value, unit, readAs } = read;
+    return unit === undefined ? [] : [{ readAs, quantity: { value, unit }, question: `Is it ${readAs}?` }];
+  }
+  return read.ambiguities.flatMap(({ quantity, ...rest }) =>
+    'unit' in quantity ? [{ ...rest, quantity }] : [],
+  );
+}
+
+const same = (one: Quantity, other: Quantity): boolean =>
+  Math.abs(toSi(one) - toSi(other)) <= 1e-12 * Math.abs(toSi(one));
+
+/** What a bare number would be in the units that it was not taken to be in. */
+function inOtherUnits(text: string, options: ReadOptions, known: readonly Meant[]): Meant[] {
+  const { assume } = options;
+  if (assume === undefined) return [];
+  return (LEFT_OUT[dimensionOf(assume)] ?? [])
+    .filter((unit) => unit !== assume)
+    .flatMap((unit) => meant(text, { ...options, assume: unit }))
+    .filter(({ quantity }) => !known.some((each) => same(each.quantity, quantity)));
+}
+
+function settled({ readAs, quantity: { value, unit } }: Meant): NumberReading {
+  return { ok: true, value, unit, readAs };
+}
+
+const asked = (ambiguities: readonly Meant[]): NumberReading => ({ ok: false, ambiguities });
+
+/** `is 18 in; from .0015 in to .250 in is allowed`: names what came and what is allowed. */
+function outside(all: readonly Meant[], { range, assume, kind }: InField): NumberReading {
+  const came = all.map(({ readAs }) => readAs).join(' or ');
+  const system = assume === undefined ? undefined : systemOf(assume);
+  const allowed = isBare(kind) ? '' : rangeSaid(range, kind, system);
+  return refuse('out-of-range', `is ${came}; ${allowed} is allowed`);
+}
+
+const isSaid = ({ shape }: NumberValue): boolean =>
+  shape === 'said' || shape === 'said-point' || shape === 'run';
+
+function ofBareNumber(text: string, number: NumberValue, options: InField): NumberReading {
+  const all = meant(text, options);
+  const others = inOtherUnits(text, options, all);
+  const fits = ({ quantity }: Meant) => canBe(toSi(quantity), options.range);
+  const [own, other] = [all.filter(fits), others.filter(fits)];
+  // Digits said in a row are thousandths to most: where millimetres are spoken both are asked.
+  const inARow = number.shape === 'run' && options.assume !== undefined;
+  const open = inARow && systemOf(options.assume) === 'metric' ? [...own, ...other] : own;
+  const [only, ...more] = open;
+  if (only === undefined) return other.length > 0 ? asked(other) : outside(all, options);
+  if (more.length > 0) return asked(open);
+  // Thousandths that were only written as a number are asked about; said, they are how the trade says them.
+  if (only.quantity.unit === options.assume || isSaid(number)) return settled(only);
+  return asked([only, ...other]);
+}
+
+/**
+ * Reads a quantity as `readNumber` does, and lets what the field can be choose among the meanings.
+ *
+ * - With a unit, or in turns: the one meaning within the range counts, two are asked, none is refused.
+ * - Without one: the units of the call count where the field can be that. Where it can only be something else
+ *   (482 for a lobe lift in inches, 12.24 for one) that is asked, one meaning or more: never changed in silence.
+ * - Said without a unit (`four eighty-two`): the one meaning within the range counts.
+ */
+export function readInField(text: string, options: InField): NumberReading {
+  const read = readNumber(text, options);
+  if (isBare(options.kind)) return read;
+  if (!read.ok && read.fault !== undefined) return read;
+  const number = bareNumber(text);
+  if (number !== undefined && options.assume !== undefined) return ofBareNumber(text, number, options);
+  const all = meant(text, defined({ kind: options.kind, assume: options.assume, perTurn: options.perTurn }));
+  const [only, ...more] = all.filter(({ quantity }) => canBe(toSi(quantity), options.range));
+  if (only === undefined) return outside(all, options);
+  return more.length > 0 ? asked([only, ...more]) : settled(only);
+}
+
+/** The same for a quantity that came as number and unit: the fault, or none. */
+export function outsideOf(
+  { readAs, ...quantity }: Quantity & { readonly readAs: string },
+  range: FieldRange,
+): string | undefined {
+  if (canBe(toSi(quantity), range)) return undefined;
+  return `is ${readAs}; ${rangeSaid(range, dimensionOf(quantity.unit))} is allowed`;
+}

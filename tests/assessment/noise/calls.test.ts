@@ -1,0 +1,83 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { type Person, type TestService, testService } from '../../tools/service.ts';
+import { tellsToTurn } from '../../tools/tells-to-turn.ts';
+import { CALLS, ORDERS } from './calls.ts';
+import { type Played, playNoise, withoutIds } from './play.ts';
+
+let service: TestService;
+let desk: Person;
+beforeAll(async () => {
+  service = await testService();
+  desk = await service.person();
+});
+afterAll(() => service.close());
+
+const list = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
+const member = (value: unknown, name: string): unknown => Reflect.get(Object(value), name);
+const texts = (value: unknown, name: string): string[] =>
+  list(value).map((each) => String(member(each, name)));
+
+/** Causes that remain, with how much speaks for each. */
+const leftOf = (noise: Record<string, unknown>) =>
+  list(noise.candidates)
+    .filter((each) => member(each, 'remains') === true)
+    .map((each) => ({ cause: String(member(each, 'cause')), facts: list(member(each, 'for')).length }));
+
+/** Sentences of the assessment that every face has: what is told of noise, what is next, and why nobody turns it. */
+const spoken = (assessment: Record<string, unknown>): string[] => [
+  ...list(assessment.headlines)
+    .filter((each) => member(each, 'step') === 'noise')
+    .map((each) => String(member(each, 'sentence'))),
+  ...texts(assessment.stop, 'sentence'),
+];
+
+describe.each(CALLS)('“$said”', (call) => {
+  const played: Played[] = [];
+  beforeAll(async () => {
+    for (const order of ORDERS) {
+      const play = await playNoise(service, desk, call.goal ?? 'noise-or-failure');
+      for (const entry of order(call.entries)) await play.enter(entry);
+      played.push(play);
+    }
+  });
+
+  test('the causes that are left, what is next and what stops it', async () => {
+    const [play] = played;
+    const [noise, assessment] = [await play?.get('/noise'), await play?.get('/assessment')];
+    const left = leftOf(noise ?? {});
+    expect(left.map(({ cause }) => cause).toSorted()).toEqual([...call.left].toSorted());
+    const most = left.filter(({ facts }) => facts === left[0]?.facts).map(({ cause }) => cause);
+    if (call.first !== undefined) expect(most).toEqual(call.first);
+    expect(assessment?.next).toMatchObject({ action: call.next, turns: call.turns });
+    if (call.nearest !== undefined)
+      expect(member(member(noise?.nearest, 'check'), 'code')).toBe(call.nearest);
+    expect(texts(assessment?.stop, 'id')).toEqual(call.stop ?? []);
+    if (call.headline !== undefined)
+      expect(texts(noise?.headlines, 'sentence')).toEqual([expect.stringMatching(call.headline)]);
+    // Setting it again hides it: on none of these calls are thread and turns of the adjuster asked for.
+    expect(texts(assessment?.missing, 'id')).not.toContain('missing:adjuster:turns');
+  });
+
+  test('in three orders of entry the same is said', async () => {
+    for (const path of ['/assessment', '/noise']) {
+      const [first, ...others] = await Promise.all(
+        played.map(async (play) => withoutIds(await play.get(path))),
+      );
+      for (const other of others) expect(other).toEqual(first);
+    }
+  });
+
+  test('every face says it in the same words, the export has every answer, and under a stop none tells anybody to turn it', async () => {
+    for (const play of played.slice(0, 1)) {
+      const assessment = await play.get('/assessment');
+      const said = spoken(assessment);
+      for (const [face, text] of await play.faces()) {
+        for (const sentence of said) expect(text, face).toContain(sentence);
+        if (call.stop !== undefined) expect(tellsToTurn(text), face).toEqual([]);
+      }
+      const kept = list((await play.get('/export')).answers).map((each) => member(each, 'answer'));
+      const given = call.entries.flatMap((entry) => ('answer' in entry ? [entry.answer] : []));
+      expect(kept).toEqual(given);
+    }
+  });
+});

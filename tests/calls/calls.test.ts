@@ -1,0 +1,110 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { type Person, type TestService, testService } from '../tools/service.ts';
+import { tellsToTurn } from '../tools/tells-to-turn.ts';
+import type { Call, Expected } from './call.ts';
+import { facesRead } from './faces.ts';
+import { OF_CHANGE } from './of-change.ts';
+import { OF_NOISE } from './of-noise.ts';
+import { OF_OTHERS } from './of-others.ts';
+import { OF_PART } from './of-part.ts';
+import { OF_RATIO } from './of-ratio.ts';
+import { OF_SCAN } from './of-scan.ts';
+import { OF_SETTING } from './of-setting.ts';
+import { OF_SHEET } from './of-sheet.ts';
+import { OF_STOP } from './of-stop.ts';
+import { ORDERS } from './orders.ts';
+import { play } from './play.ts';
+import { type Said, saidIn } from './said.ts';
+
+const CALLS: readonly Call[] = [
+  ...OF_RATIO,
+  ...OF_CHANGE,
+  ...OF_PART,
+  ...OF_SHEET,
+  ...OF_SETTING,
+  ...OF_STOP,
+  ...OF_SCAN,
+  ...OF_NOISE,
+  ...OF_OTHERS,
+];
+
+let service: TestService;
+let person: Person;
+beforeAll(async () => {
+  service = await testService();
+  person = await service.person();
+});
+afterAll(() => service.close());
+
+/** Every sentence of a call, in one text. */
+const textOf = (said: Said): string =>
+  [
+    ...[...said.headlines, ...said.stop, ...said.notToRun, ...said.judgements, ...said.missing].map(
+      ({ sentence }) => sentence,
+    ),
+    ...said.questions.map(({ ask }) => ask),
+    said.next?.sentence ?? '',
+  ].join('\n');
+
+function holds(said: Said, expected: Expected): void {
+  const words = Object.fromEntries(said.judgements.map(({ id, word }) => [id, word]));
+  for (const [id, word] of Object.entries(expected.words ?? {})) {
+    expect(Object.keys(words)).toContain(id);
+    expect(words[id], id).toBe(word);
+  }
+  for (const [id, figure] of Object.entries(expected.figures ?? {})) {
+    const [, digits = ''] = figure.split('.');
+    const value = said.quantities.find((each) => each.id === id)?.value;
+    expect(value, `${id} of ${said.quantities.map((each) => each.id).join()}`).toBeCloseTo(
+      Number(figure),
+      digits.length,
+    );
+  }
+  if (expected.headline !== undefined)
+    expect(said.headlines.map(({ sentence }) => sentence).join('\n')).toMatch(expected.headline);
+  const codes = said.questions.map(({ code }) => code);
+  expect(codes).toEqual(expect.arrayContaining([...(expected.asks ?? [])]));
+  for (const code of expected.asksNot ?? []) expect(codes).not.toContain(code);
+  const action = said.next?.action.split(':')[0];
+  if (expected.next instanceof RegExp) expect(action).toMatch(expected.next);
+  else expect(action).toBe(expected.next);
+  expect(said.stop).toHaveLength(expected.stop?.length ?? 0);
+  expected.stop?.forEach((reason, at) => {
+    expect(said.stop[at]?.sentence).toMatch(reason);
+  });
+  const text = textOf(said);
+  for (const pattern of expected.says ?? []) expect(text).toMatch(pattern);
+  for (const pattern of [...(expected.never ?? []), /undefined|NaN|\bnull\b/])
+    expect(text).not.toMatch(pattern);
+}
+
+test('there are forty calls, and no two begin alike', () => {
+  expect(CALLS.length).toBeGreaterThanOrEqual(40);
+  expect(new Set(CALLS.map(({ said }) => said)).size).toBe(CALLS.length);
+});
+
+describe.each(CALLS)('“$said”', ({ goal, entries, expected }) => {
+  test('says what it must, whatever the order of entry', async () => {
+    const said: Said[] = [];
+    for (const order of Object.values(ORDERS))
+      said.push(await saidIn(await play(service, person, goal, order(entries))));
+    const [first] = said;
+    if (first === undefined) throw new Error('it was not played');
+    holds(first, expected);
+    for (const other of said.slice(1)) expect(other).toEqual(first);
+  });
+
+  test('is told in the same words on every face', async () => {
+    const played = await play(service, person, goal, entries);
+    const { headlines, stop } = await saidIn(played);
+    const faces = await facesRead(service, person, played);
+    const told = faces.flatMap(({ lines }) => lines).join('\n');
+    for (const { sentence } of headlines) expect(told).toContain(sentence);
+    for (const { name, lines } of faces) {
+      const text = lines.join('\n');
+      expect(text, name).not.toMatch(/undefined|NaN|\[object/);
+      for (const { sentence } of stop) expect(text, name).toContain(sentence);
+      if (stop.length > 0) expect(lines.flatMap(tellsToTurn), name).toEqual([]);
+    }
+  });
+});

@@ -1,0 +1,105 @@
+import type { Call } from './call.ts';
+import { asked, described, onSheet, passes, setUp } from './entry.ts';
+
+const START = [
+  asked('none', 'has-run'),
+  described({ engine: { cylinders: 8, lifter: 'solid-flat', rockerMounting: 'stud' } }),
+  described({ cam: { assumedRatio: 1.5, intake: { lobeLift: '.390 in', lash: '.018 in' } } }),
+];
+const planned = (ratio: number, more: object = {}) =>
+  described({ rockers: { plannedRatio: ratio, ...more } });
+
+/*
+ * net lift = lobe × ratio − lash; room to bind = installed − net lift − solid; piston to valve less lobe there × change
+ * of ratio; limits of the playbook (bind .060, seal .050, pistons .080 and .100): common practice, no published source.
+ */
+export const OF_CHANGE: readonly Call[] = [
+  {
+    // .390 × 1.6 − .018 = .606; 1.800 − .606 − 1.150 = .044.
+    said: 'One five to one six, springs are fine, right?',
+    goal: 'choose-ratio',
+    entries: [
+      ...START,
+      planned(1.6),
+      described({ springs: { installedHeight: '1.800 in', solidHeight: '1.150 in' } }),
+    ],
+    expected: {
+      words: { 'gap:coil-bind:intake': 'short' },
+      says: [/\.044 in/, /Don’t fit/],
+      next: /./,
+    },
+  },
+  {
+    // 1.900 − .606 − 1.150 = .144.
+    said: 'And at one point nine installed?',
+    goal: 'choose-ratio',
+    entries: [
+      ...START,
+      planned(1.6),
+      described({ springs: { installedHeight: '1.900 in', solidHeight: '1.150 in' } }),
+    ],
+    expected: {
+      words: { 'gap:coil-bind:intake': 'clear' },
+      says: [/\.144 in/],
+      never: [/Don’t fit/],
+      next: /./,
+    },
+  },
+  {
+    // Seal: .700 − .606 = .094; with 1.7, .700 − (.663 − .018) = .055: close.
+    said: 'One six or one seven on these seals?',
+    goal: 'choose-ratio',
+    entries: [
+      ...START,
+      planned(1.6, { alsoPlanned: [1.7] }),
+      described({ springs: { retainerToSeal: '.700 in' } }),
+    ],
+    expected: {
+      words: { 'gap:retainer-to-seal:intake': 'clear', 'gap:retainer-to-seal:intake:planned-1.7': 'close' },
+      next: /./,
+    },
+  },
+  {
+    // .110 − .150 × .1 = .095 against .080: said to be measured.
+    said: 'I had one ten at the piston, the lobe one fifty up there',
+    goal: 'clearances-after-a-change',
+    entries: [
+      ...START,
+      planned(1.6),
+      described({ clearances: { intake: { lobeLiftAtClosest: '.150 in' } } }),
+      onSheet([{ cylinder: 1, valve: 'intake', kind: 'piston-to-valve', reading: '.110 in' }], {
+        arms: 'before',
+      }),
+    ],
+    expected: { says: [/\.095/, /measure/i], next: /./ },
+  },
+  {
+    // Two readings of one gap: .090 and .118 with the old arms; the less stands: .090 − .015 = .075, under .080.
+    said: 'Ninety first, then one eighteen when I did it again',
+    goal: 'clearances-after-a-change',
+    entries: [
+      ...START,
+      planned(1.6),
+      described({ clearances: { intake: { lobeLiftAtClosest: '.150 in' } } }),
+      onSheet([{ cylinder: 1, valve: 'intake', kind: 'piston-to-valve', reading: '.090 in' }], {
+        arms: 'before',
+      }),
+      onSheet([{ cylinder: 1, valve: 'intake', kind: 'piston-to-valve', reading: '.118 in' }], {
+        arms: 'before',
+      }),
+    ],
+    expected: { says: [/\.075/], never: [/\.103/], next: /./ },
+  },
+  {
+    // Read with the lash of .018 in it: .567 is net already; 1.800 − .567 − 1.150 = .083.
+    said: 'Five sixty-seven with the lash set to eighteen',
+    goal: 'verify-ratio',
+    entries: [
+      ...START,
+      described({ springs: { installedHeight: '1.800 in', solidHeight: '1.150 in' } }),
+      setUp('bench', { lash: 'set', lashSetting: '.018 in' }),
+      ...passes('bench', 'valve-lift', ['.567 in', '.567 in', '.5675 in'], { counted: true }),
+    ],
+    expected: { never: [/\.101\b/, /\.549\b/], figures: { 'net-lift-read:bench': '.567' }, next: /./ },
+  },
+];

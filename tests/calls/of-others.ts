@@ -1,0 +1,82 @@
+import type { Call } from './call.ts';
+import { arm, asked, described, type Entry, lashLine, passes, placed, setUp } from './entry.ts';
+
+const units = (chosen: 'metric' | 'inch'): Entry => ({
+  method: 'PUT',
+  path: 'build/units',
+  body: { units: chosen },
+});
+
+/* Shim wanted = fitted + found − wanted. Half-widths of a rule and a feeler: common practice, no published source. */
+export const OF_OTHERS: readonly Call[] = [
+  {
+    // 14.15 / 8.84 = 1.601.
+    said: 'All in millimetres: lobe eight eighty-four, lift fourteen fifteen',
+    goal: 'verify-ratio',
+    entries: [
+      units('metric'),
+      asked('none'),
+      described({
+        cam: {
+          assumedRatio: 1.6,
+          intake: { lobeLift: '8.84 mm', lash: '.45 mm' },
+          exhaust: { lobeLift: '9.10 mm' },
+        },
+      }),
+      arm('the arm', { ratioStamp: '1.6' }),
+      placed('the arm', 1),
+      setUp('bench', {
+        armId: '$the arm',
+        graduation: '.01 mm',
+        perTurn: '1 mm',
+        errorLimit: '.06 mm',
+        lobeErrorLimit: '.06 mm',
+      }),
+      ...passes('bench', 'valve-lift', ['14.15 mm', '14.16 mm', '14.15 mm'], { counted: true }),
+    ],
+    expected: { headline: /1\.60\d .*agrees/, never: [/\d in\b/], next: 'said' },
+  },
+  {
+    said: 'Overhead cam, buckets: point one four found, two ninety shim in it, point two wanted',
+    goal: 'adjuster',
+    entries: [
+      units('metric'),
+      asked('none', 'has-run'),
+      described({ engine: { cylinders: 4, valveGear: 'bucket' } }),
+      described({ cam: { intake: { lash: '.20 mm' } } }),
+      lashLine(1, '.14 mm', { moment: 'found', engine: 'cold', shim: '2.90 mm' }),
+    ],
+    expected: { never: [/pushrod|preload/i], next: /./ },
+  },
+  {
+    // .56 / .35 with a rule of ± .016: from 1.48 to 1.69 and more.
+    said: 'No indicator: five sixty by a steel rule',
+    goal: 'verify-ratio',
+    entries: [
+      asked('none'),
+      described({ cam: { assumedRatio: 1.6, intake: { lobeLift: '.350 in' } } }),
+      arm('the arm', { ratioStamp: '1.6' }),
+      placed('the arm', 1),
+      setUp('bench', { armId: '$the arm', tool: 'rule', errorLimit: '.016 in' }),
+      ...passes('bench', 'valve-lift', ['.560 in', '.560 in', '.560 in']),
+    ],
+    expected: {
+      words: { 'ratio:1-intake:the arm:mark': 'cannot-tell' },
+      asksNot: ['turn-miscounted'],
+      next: /./,
+    },
+  },
+  {
+    said: 'About five sixty, I would guess',
+    goal: 'verify-ratio',
+    entries: [
+      asked('none'),
+      described({ cam: { assumedRatio: 1.6, intake: { lobeLift: '.350 in' } } }),
+      arm('the arm', { ratioStamp: '1.6' }),
+      placed('the arm', 1),
+      setUp('bench', { armId: '$the arm', tool: 'guess', errorLimit: '.060 in' }),
+      ...passes('bench', 'valve-lift', ['.560 in']),
+    ],
+    expected: { words: { 'ratio:1-intake:the arm:mark': undefined }, says: [/guess/], next: /./ },
+  },
+];

@@ -1,0 +1,53 @@
+import type { Call } from './call.ts';
+import { arm, asked, ofPart } from './entry.ts';
+
+const START = [asked('none')];
+
+/* Threads: ASME B1.1 and ISO 261 sizes; the bands of a hole and of a tool: common practice, no published source. */
+export const OF_PART: readonly Call[] = [
+  {
+    said: 'Hole’s four thirty-six, and four thirty-six and a half across: is that three-eighths?',
+    goal: 'identify',
+    entries: [
+      ...START,
+      ofPart('hole-across-trunnion', { size: '.436 in', tool: 'caliper' }),
+      ofPart('hole-across-trunnion', { size: '.4365 in', tool: 'caliper', place: 'turned 90 degrees' }),
+    ],
+    expected: { says: [/7\/16/], never: [/agrees with 3\/8/], next: /./ },
+  },
+  {
+    // 36.9 in of pivot to tip: millimetres.
+    said: 'Thirty-six point nine from the pivot to the tip, inches I think',
+    goal: 'identify',
+    entries: [...START, ofPart('pivot-to-tip', { size: '36.9 in', tool: 'rule' })],
+    expected: { asks: ['size-impossible'], next: 'size-impossible' },
+  },
+  {
+    // Ten threads over 14.1 mm: 1.411 mm each, 18 to the inch.
+    said: 'The stud came out: ten threads in fourteen point one',
+    goal: 'identify',
+    entries: [...START, ofPart('stud-pitch', { size: '14.1 mm', count: 10, tool: 'rule' })],
+    expected: { says: [/pitch of the thread that came out is that of 5\/16-18/], next: /./ },
+  },
+  {
+    // 1.460 / .912 = 1.601: a bench estimate.
+    said: 'Fourteen sixty to the tip, nine twelve to the cup',
+    goal: 'identify',
+    entries: [
+      ...START,
+      ofPart('pivot-to-tip', { size: '1.460 in', tool: 'caliper' }),
+      ofPart('pivot-to-cup', { size: '.912 in', tool: 'caliper' }),
+    ],
+    expected: { figures: { 'part:bench-ratio': '1.601' }, says: [/about 1\.60.*bench estimate/], next: /./ },
+  },
+  {
+    said: 'It says one six on the side, four seven underneath, and the box says one seven',
+    goal: 'identify',
+    entries: [
+      ...START,
+      arm('the arm', { ratioStamp: '1.6', otherNumber: '47', boxLabel: 'one seven' }),
+      ofPart('roller-diameter', { size: '.500 in', tool: 'guess' }),
+    ],
+    expected: { next: /./ },
+  },
+];

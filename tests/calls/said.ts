@@ -1,0 +1,34 @@
+import * as z from 'zod';
+import type { Played } from './play.ts';
+
+const sentence = z.object({ id: z.string(), sentence: z.string() });
+const assessment = z.object({
+  headlines: z.array(sentence),
+  stop: z.array(sentence),
+  notToRun: z.array(sentence),
+  next: z.object({ action: z.string(), sentence: z.string() }).optional(),
+  missing: z.array(sentence),
+  judgements: z.array(
+    sentence.extend({ word: z.string().optional(), against: z.object({ to: z.string() }).optional() }),
+  ),
+  quantities: z.array(
+    z.object({
+      id: z.string(),
+      value: z.number().optional(),
+      low: z.number().optional(),
+      high: z.number().optional(),
+    }),
+  ),
+  questions: z.array(z.object({ id: z.string(), code: z.string(), ask: z.string() })),
+});
+
+/** What a call says, with its own names in place of ids. */
+export type Said = z.infer<typeof assessment>;
+
+const ID = /[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}/g;
+
+export async function saidIn(played: Played): Promise<Said> {
+  const names = new Map([...played.kept].map(([name, id]) => [id, name]));
+  const json = JSON.stringify(await played.get(`build/assessment?callId=${played.callId}`));
+  return assessment.parse(JSON.parse(json.replaceAll(ID, (id) => names.get(id) ?? 'an-id')));
+}

@@ -1,0 +1,229 @@
+import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
+import type { Evidence, LashEvidence, ValvePlace } from '../../../server/mechanics/assessment/evidence.ts';
+import { IN } from '../../../server/mechanics/kit/si.ts';
+import type { ValveGear } from '../../../shared/schemas/words.ts';
+import { PLAIN, read, SET_UP } from './plain-build.ts';
+
+/** What does not apply to a valve gear: how each is made, general knowledge from memory. The figures are invented. */
+
+const MM = 0.001;
+const geared = (gear: ValveGear, more: Partial<Evidence> = {}): Evidence => ({
+  ...PLAIN,
+  engine: { cylinders: 4, lifter: 'solid-flat', gear },
+  ...more,
+});
+const gone = (evidence: Evidence) => assess(evidence).details.gear.steps.map(({ step }) => step);
+
+describe('what does not apply', () => {
+  test('pushrods: nothing is gone and nothing is said', () => {
+    const said = assess(PLAIN);
+    expect(said.details.gear.steps).toEqual([]);
+    expect(said.notCovered).toEqual([]);
+    expect(assess({ ...PLAIN, engine: { ...PLAIN.engine, gear: 'pushrod' } })).toEqual(said);
+  });
+
+  test('buckets have no rocker: no ratio, no arm, no tip; lash and timing are there', () => {
+    expect(gone(geared('bucket'))).toEqual(['parts', 'identify', 'ratio', 'consequences', 'geometry']);
+    const { parts, kinds } = assess(geared('bucket')).details.gear;
+    expect(parts).toEqual(expect.arrayContaining(['pushrod-length', 'lifter-preload', 'adjuster']));
+    expect(parts).not.toContain('lash-shim');
+    expect(kinds).toEqual(['pushrod-to-head', 'slot-to-stud', 'preload', 'rocker-to-retainer']);
+  });
+
+  test('followers keep the ratio, and have no pushrod', () => {
+    for (const gear of ['finger-follower', 'cam-rocker'] as const) {
+      expect(gone(geared(gear))).toEqual(['identify', 'consequences']);
+      expect(assess(geared(gear)).details.gear.parts).toEqual(
+        expect.arrayContaining(['pushrod-length', 'shims']),
+      );
+      expect(assess(geared(gear)).details.gear.parts).not.toContain('follower-ratio');
+    }
+  });
+
+  test('each thing that is not covered says what to do instead', () => {
+    for (const gear of ['bucket', 'finger-follower', 'cam-rocker'] as const) {
+      const { notCovered } = assess(geared(gear));
+      expect(notCovered.length).toBeGreaterThan(2);
+      for (const { sentence, instead } of notCovered) {
+        expect(sentence).toMatch(/\.$/);
+        expect(instead).toMatch(/\.$/);
+      }
+    }
+    const soft = assess({ ...geared('bucket'), engine: { gear: 'bucket', lifter: 'hydraulic-flat' } });
+    expect(soft.notCovered.map(({ id }) => id)).toContain('not-covered:hydraulic-bucket');
+  });
+
+  test('no step that is gone is asked for, whatever the call is about', () => {
+    for (const goal of ['verify-ratio', 'choose-ratio', 'geometry', 'identify', 'adjuster'] as const) {
+      const evidence = geared('bucket', { call: { ...PLAIN.call, goal } });
+      const { needs, next } = assess(evidence);
+      const asked = new Set<string>([...needs.map(({ step }) => step), next?.step ?? '']);
+      for (const step of gone(evidence)) expect([goal, asked.has(step)]).toEqual([goal, false]);
+      expect(needs.map(({ what }) => what)).not.toContain('the ratio the card assumes');
+    }
+  });
+});
+
+describe('changing the valve gear', () => {
+  const withRatio = { setUps: [SET_UP] };
+
+  test('keeps every entry in sight, and asks which of the two is so', () => {
+    const said = assess(geared('bucket', withRatio));
+    expect(said.details.gear.steps.map(({ step }) => step)).not.toContain('ratio');
+    const [question] = said.questions.filter(({ code }) => code === 'valve-gear');
+    expect(question?.ask).toContain('readings of a ratio are on record');
+    expect(question?.restsOn).toEqual([SET_UP.id]);
+    expect(assess({ ...PLAIN, ...withRatio }).questions.filter(({ code }) => code === 'valve-gear')).toEqual(
+      [],
+    );
+  });
+
+  test('of an overhead cam no gap is calculated; one that was measured is judged as ever', () => {
+    const sheet = [read(1, 'intake', 'retainer-to-seal', 0.02)];
+    const said = assess(geared('bucket', { sheet }));
+    expect(said.judgements.filter(({ word }) => word === 'short')).toHaveLength(1);
+    const before = assess({ ...PLAIN, taken: { intake: { closedGapAtTdc: 0.5 * IN }, exhaust: {} } });
+    const basis = (all: typeof before) =>
+      all.details.change.flatMap(({ gaps }) => gaps.flatMap(({ after }) => after?.basis ?? []));
+    expect(basis(before)).toContain('calculated');
+    expect(basis(said)).not.toContain('calculated');
+    expect(said.headlines.map(({ step }) => step)).not.toContain('consequences');
+  });
+
+  test('a valve lift level with its lobe raises no doubt on buckets, and does on pushrods', () => {
+    const sheet = [read(1, 'intake', 'lobe-lift', 0.35), read(1, 'intake', 'valve-lift', 0.35)];
+    const card = { intake: {}, exhaust: {} };
+    const codes = (gear: ValveGear) =>
+      assess(geared(gear, { sheet, card })).questions.map(({ code }) => code);
+    expect(codes('bucket')).not.toContain('gross-lift-as-lobe');
+    expect(codes('pushrod')).toContain('gross-lift-as-lobe');
+  });
+});
+
+describe('shims', () => {
+  let line = 0;
+  const lash = (
+    place: ValvePlace,
+    found: number,
+    shim?: number,
+    more: Partial<LashEvidence> = {},
+  ): LashEvidence => {
+    line += 1;
+    return {
+      ...place,
+      id: `lash-${place.cylinder}-${place.valve}-${line}`,
+      line,
+      standing: true,
+      gap: { value: found * MM },
+      readAs: `${found} mm`,
+      moment: 'found',
+      engine: 'cold',
+      nut: 'not-looked',
+      day: '2026-03-14',
+      ...(shim === undefined ? {} : { shim: shim * MM }),
+      ...more,
+    };
+  };
+  const card = { lashAt: 'cold', intake: { lash: 0.2 * MM }, exhaust: { lash: 0.25 * MM } } as const;
+  const log = [
+    lash({ cylinder: 1, valve: 'intake' }, 0.1, 2.7),
+    lash({ cylinder: 2, valve: 'intake' }, 0.3, 2.6),
+    lash({ cylinder: 1, valve: 'exhaust' }, 0.15, 2.8),
+    lash({ cylinder: 1, valve: 'intake-2' }, 0.2, 2.65),
+  ];
+  const of = (lines: readonly LashEvidence[], stock: readonly number[] = []) =>
+    assess({
+      ...geared('bucket', { lash: lines, card }),
+      engine: {
+        cylinders: 4,
+        intakeValves: 2,
+        gear: 'bucket',
+        lifter: 'solid-flat',
+        shimStock: stock.map((each) => each * MM),
+      },
+    }).details.lash.shims.rows;
+
+  test('in three orders of entry the same table: shims change places, one comes from stock', () => {
+    for (const order of [log, log.toReversed(), [...log.slice(2), ...log.slice(0, 2)]]) {
+      const lines = order.map((each, index) => ({ ...each, line: index + 1 }));
+      const rows = of(lines, [2.7]);
+      expect(rows.map(({ sentence }) => sentence)).toEqual([
+        '1 intake: .10 mm found, .20 mm wanted: too little, so it wants a thinner shim, 2.60 mm in place of 2.70 mm. Nearest: 2.60 mm from 2 intake, which gives .20 mm.',
+        '1 intake 2: .20 mm found, .20 mm wanted: near enough, the shim that is in is right. Its own shim stays, which gives .20 mm.',
+        // 2.80 + .15 − .25 = 2.70; the one of the first intake is free, so that nothing is fetched.
+        expect.stringMatching(
+          /^1 exhaust: \.15 mm found, \.25 mm wanted: too little, .*thinner shim, 2\.70 mm/,
+        ),
+        // 2.60 + .30 − .20 = 2.70.
+        expect.stringMatching(/^2 intake: \.30 mm found, \.20 mm wanted: too much, .*thicker shim, 2\.70 mm/),
+      ]);
+      // Two valves want 2.70 mm: one has that of the first intake, one that of the stock.
+      expect(rows.flatMap(({ choice }) => choice?.from ?? []).sort()).toEqual([
+        'own',
+        'stock',
+        'valve',
+        'valve',
+      ]);
+    }
+  });
+
+  test('a hot gap is not set against a cold card; a gap that was set without its shim lacks it', () => {
+    const [hot] = of([lash({ cylinder: 1, valve: 'intake' }, 0.1, 2.7, { engine: 'hot' })]);
+    expect(hot?.lacks).toEqual(['the gap with the engine cold, as the card’s lash is for']);
+    expect(hot?.choice).toBeUndefined();
+    const [after] = of([
+      lash({ cylinder: 1, valve: 'intake' }, 0.1, 2.7),
+      lash({ cylinder: 1, valve: 'intake' }, 0.2, undefined, { moment: 'set' }),
+    ]);
+    expect(after?.lacks).toEqual(['the shim that is in, measured itself']);
+  });
+
+  test('of pushrods there is no such table', () => {
+    expect(assess({ ...PLAIN, lash: log, card: { ...PLAIN.card, ...card } }).details.lash.shims.rows).toEqual(
+      [],
+    );
+  });
+});
+
+describe('several valves of a kind', () => {
+  const two = (sheet: Evidence['sheet']): Evidence => ({
+    ...geared('bucket', { sheet }),
+    engine: { cylinders: 2, intakeValves: 2, exhaustValves: 1, gear: 'bucket', lifter: 'solid-flat' },
+  });
+
+  test('each has its row, intakes before exhausts, and the first keeps its name', () => {
+    const { rows, names } = assess(two([read(2, 'intake-2', 'valve-lift', 0.35)])).details.sheet;
+    expect(names).toEqual(['intake', 'intake-2', 'exhaust']);
+    expect(rows.map(({ cylinder, valve }) => `${cylinder} ${valve}`)).toEqual([
+      '1 intake',
+      '1 intake-2',
+      '1 exhaust',
+      '2 intake',
+      '2 intake-2',
+      '2 exhaust',
+    ]);
+  });
+
+  test('the second intake is told from all the intakes, and named as the second', () => {
+    const lifts = [0.35, 0.351, 0.35, 0.33];
+    const places = [
+      [1, 'intake'],
+      [1, 'intake-2'],
+      [2, 'intake'],
+      [2, 'intake-2'],
+    ] as const;
+    const sheet = places.map(([cylinder, valve], index) =>
+      read(cylinder, valve, 'valve-lift', lifts[index] ?? 0),
+    );
+    const judgements = assess(two(sheet)).judgements.filter(({ word }) => word === 'odd');
+    expect(judgements.map(({ id }) => id)).toEqual(['odd:light:2-intake-2']);
+    expect(judgements[0]?.sentence).toMatch(/^2 intake 2 is the odd one/);
+  });
+
+  test('without that said the rows are as they were', () => {
+    const { rows } = assess({ ...PLAIN, sheet: [read(1, 'intake', 'lobe-lift', 0.35)] }).details.sheet;
+    expect(rows).toHaveLength(16);
+    expect(new Set(rows.map(({ valve }) => valve))).toEqual(new Set(['intake', 'exhaust']));
+  });
+});

@@ -1,0 +1,79 @@
+import type { Evidence } from '../../../../server/mechanics/assessment/evidence.ts';
+import type { NoiseDetail } from '../../../../server/mechanics/assessment/noise/detail.ts';
+import { CAUSE_NAMES, LOCKING, WEAR } from '../../../../server/mechanics/noise/causes.ts';
+import type { Law } from './law.ts';
+
+/** Answers to one question, in the order in which they were given. */
+const told = ({ answers }: Evidence, code: string): string[] =>
+  answers
+    .filter((each) => (each.questionId?.split(':')[1] ?? each.code) === code)
+    .toSorted((a, b) => a.line - b.line)
+    .map(({ answer }) => answer);
+
+/** Every cause once, ordered by counts alone; those that remain are those with least against them. */
+function orderOf({ candidates }: NoiseDetail): string[] {
+  const missing = CAUSE_NAMES.filter((name) => candidates.filter(({ cause }) => cause === name).length !== 1);
+  const least = Math.min(...candidates.map(({ against }) => against.length));
+  const wrong = candidates.filter(({ against, remains }) => remains !== (against.length === least));
+  const turned = candidates.filter((each, index) => {
+    const next = candidates[index + 1];
+    if (next === undefined || each.against.length < next.against.length) return false;
+    return each.against.length > next.against.length || each.for.length < next.for.length;
+  });
+  return [
+    ...missing.map((name) => `the cause ${name} does not stand once`),
+    ...wrong.map(({ cause }) => `${cause} remains by another rule than what is against it`),
+    ...turned.map(({ cause }) => `${cause} stands before one that has less against it or more for it`),
+  ];
+}
+
+/** Each fact counts once, and never for and against one cause. */
+function factsOf({ facts, candidates }: NoiseDetail): string[] {
+  const keys = facts.map(({ key }) => key);
+  const twice = keys.filter((key, index) => keys.indexOf(key) !== index);
+  const both = candidates.filter((each) =>
+    each.for.some(({ key }) => each.against.some((other) => other.key === key)),
+  );
+  return [
+    ...twice.map((key) => `the fact ${key} counts twice`),
+    ...both.map(({ cause }) => `a fact is for and against ${cause}`),
+  ];
+}
+
+/** A desk’s rule (common practice, no published source): a nut that moved is the lock, one that held is not. */
+function nutOf(evidence: Evidence, { candidates }: NoiseDetail): string[] {
+  const nut = told(evidence, 'noise-nut').at(-1);
+  const cleared = { moved: WEAR, held: LOCKING }[nut ?? ''] ?? [];
+  return candidates
+    .filter(({ cause }) => cleared.some((name) => name === cause))
+    .filter(({ against }) => !against.some(({ key }) => key === 'noise-nut'))
+    .map(({ cause }) => `the nut ${nut}, and nothing of it is against ${cause}`);
+}
+
+const SIGNS = ['metal', 'broken', 'tight', 'contact'];
+
+/** Whatever was told later, a sign of damage stops it until a person lifts it. */
+function signsOf(evidence: Evidence, stopIds: readonly string[]): string[] {
+  if ((evidence.call.stopsLifted ?? []).length > 0) return [];
+  return told(evidence, 'noise-signs')
+    .filter((answer) => SIGNS.includes(answer) && !stopIds.includes(`stop:sign-of-damage:${answer}`))
+    .map((answer) => `${answer} was told, and it is not stopped`);
+}
+
+/** Law 3 for noise: causes are candidates with their evidence, never a verdict; a sign of damage stops it. */
+export const aCauseIsNoVerdict: Law = ({ evidence, assessment }) => {
+  const { details, headlines, judgements, stop } = assessment;
+  return [
+    ...orderOf(details.noise),
+    ...factsOf(details.noise),
+    ...nutOf(evidence, details.noise),
+    ...signsOf(
+      evidence,
+      stop.map(({ id }) => id),
+    ),
+    ...headlines
+      .filter(({ step, sentence }) => step === 'noise' && !sentence.startsWith('No verdict. '))
+      .map(({ sentence }) => `told as a verdict: ${sentence}`),
+    ...judgements.filter(({ id }) => /noise|cause/.test(id)).map(({ id }) => `a verdict on a cause: ${id}`),
+  ];
+};

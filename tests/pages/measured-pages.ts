@@ -1,0 +1,60 @@
+import { afterAll, beforeAll, expect } from 'vitest';
+import { openCall, sendJson } from '../tools/call.ts';
+import { htmlFaults } from '../tools/html-faults.ts';
+import { postForm } from '../tools/post-form.ts';
+import { type Person, type TestService, testService } from '../tools/service.ts';
+
+/** What a person reads of a page. */
+export const read = (html: string) =>
+  html
+    .replace(/<svg[\s\S]*?<\/svg>/g, ' ')
+    .replace(/<[^>]+>/g, ' ')
+    .replace(/\s+/g, ' ');
+/** On record in a field of the page. */
+export const inField = (html: string, name: string) =>
+  new RegExp(`name="${name}"[^>]*value="([^"]*)"`).exec(html)?.[1];
+
+interface Opened {
+  readonly service: TestService;
+  readonly person: Person;
+  readonly callId: string;
+  readonly buildId: string;
+}
+
+/** The steps of marks, timing and adjusters as a browser without scripts has them: forms posted, pages read. */
+export function measuredPages() {
+  let opened: Opened | undefined;
+  const open = (): Opened => {
+    if (opened === undefined) throw new Error('the service is not open yet');
+    return opened;
+  };
+  beforeAll(async () => {
+    const service = await testService();
+    opened = { service, person: await service.person(), callId: '', buildId: '' };
+  });
+  afterAll(() => open().service.close());
+  return {
+    open,
+    async freshCall(spec?: object): Promise<void> {
+      const { service, person } = open();
+      opened = { service, person, ...(await openCall(service, person)) };
+      if (spec === undefined) return;
+      const url = `/api/v1/builds/${opened.buildId}/spec`;
+      const body = { spec, reason: 'test' };
+      const put = await sendJson(service, person.bearer, 'PUT', url, body, { 'if-match': '"1"' });
+      if (put.status !== 200) throw new Error(`${put.status} ${put.text}`);
+    },
+    post(path: string, fields: Record<string, string>) {
+      const { service, person, callId } = open();
+      const key = crypto.randomUUID();
+      return postForm(service, `/calls/${callId}${path}`, { key, ...fields }, { cookies: person.cookies });
+    },
+    async page(at: string): Promise<string> {
+      const { service, person, callId } = open();
+      const answer = await service.request({ url: `/calls/${callId}/steps/${at}`, cookies: person.cookies });
+      expect(answer.statusCode).toBe(200);
+      expect(htmlFaults(answer.body)).toEqual([]);
+      return answer.body;
+    },
+  };
+}
