@@ -9,6 +9,7 @@ import type { PartDetail } from '../part/detail.ts';
 import { judgedGroup } from './against.ts';
 import { armsInHand } from './arms-in-hand.ts';
 import { cardJudgements, cardQuantities } from './card.ts';
+import { type Chances, chancesOf } from './chances.ts';
 import { deflection } from './deflection.ts';
 import type { SetUpDetail } from './detail.ts';
 import { explainGroup, type GroupExplained } from './explain.ts';
@@ -36,9 +37,10 @@ interface RatioSaid extends PartSaid<SetUpDetail[]> {
   readonly remaining: readonly { readonly about: Subject; readonly names: readonly number[] }[];
 }
 
-function remainingOf(explained: GroupExplained) {
+/** Names only where their chances may stand. */
+function remainingOf(explained: GroupExplained, chances: Chances) {
   const { group, result } = explained;
-  if (result === undefined) return [];
+  if (result === undefined || chances !== 'told') return [];
   const names = namesLeft(result, ratioReadOf(explained)).map(({ ratio }) => ratio);
   return [{ about: valveSubject(group), names }];
 }
@@ -64,8 +66,11 @@ export function ratioPart(
   stopped: boolean,
 ): RatioSaid {
   const { reads, known, explained } = read;
+  const handOf = (each: GroupExplained) => armsInHand(evidence, each, parts);
+  const chances = new Map(explained.map((each) => [each, chancesOf(each, handOf(each))]));
+  const of = (each: GroupExplained): Chances => chances.get(each) ?? 'none';
   const judged = (each: GroupExplained) =>
-    judgedGroup(each, { stopped, ...defined({ inHand: armsInHand(evidence, each, parts) }) });
+    judgedGroup(each, { stopped, ...defined({ inHand: handOf(each) }) });
   const deflections = explained.map((each) => deflection(evidence, each));
   const judgements = [
     ...explained.filter(({ given }) => given !== undefined).flatMap(judged),
@@ -75,7 +80,7 @@ export function ratioPart(
   return {
     quantities: [
       ...known.flatMap(setUpQuantities),
-      ...explained.flatMap(armRatio),
+      ...explained.flatMap((each) => armRatio(each, of(each))),
       ...deflections.flatMap((each) => each.quantities),
       ...cardQuantities(evidence),
     ],
@@ -87,7 +92,7 @@ export function ratioPart(
     stop: [],
     headlines: ratioHeadlines(evidence, explained, judgements),
     detail: known.map((each) => setUpDetail(evidence, each, reads)),
-    explanations: explained.flatMap((each) => explanationOf(each, stopped)),
-    remaining: explained.flatMap(remainingOf),
+    explanations: explained.flatMap((each) => explanationOf(each, of(each), stopped)),
+    remaining: explained.flatMap((each) => remainingOf(each, of(each))),
   };
 }
