@@ -181,10 +181,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
     said: '2 % over, across the edge of 2 %: either way it is used as read',
     build: readWell([0.571, 0.5715, 0.571]),
     word: 'cannot-tell',
-    headline: [
-      'at the edge between agreeing and over. Either way it is ordinary',
-      'use 1.631 for every clearance',
-    ],
+    headline: ['just inside 2 % or just past it. Either way it is ordinary', 'Use 1.631 for every clearance'],
     never: PART_NUMBER,
     next: 'said',
   },

@@ -3,6 +3,7 @@ import { cardOf, type Row, readBoth } from './row.ts';
 
 /** Names off the trade’s list by little: what a shop’s catalogue may hold. */
 const CATALOGUE = [1.56, 1.625, 1.72, 1.73, 1.76];
+const { armId: _, ...UNNAMED } = cleanSetUp;
 const NO_ARM = { arms: [], seats: [], rockers: {}, card: cardOf(0.35) };
 
 /**
@@ -75,7 +76,7 @@ export const CHANCES: readonly Row[] = [
     said: 'no mark, and a catalogue of near names: the first two are told, and what tells them apart',
     build: buildOf([0.561, 0.5605, 0.561], {
       ...NO_ARM,
-      setUps: [{ ...cleanSetUp, armId: undefined }],
+      setUps: [UNNAMED],
       catalogueRatios: CATALOGUE,
     }),
     headline:
@@ -94,9 +95,9 @@ export const CHANCES: readonly Row[] = [
         contact: 'none',
         engineState: 'apart',
         closed: false,
-        units: 'millimetre',
+        units: 'metric',
       },
-      setUps: [{ ...cleanSetUp, armId: undefined, perTurn: 0.001, graduation: 0.00001, errorLimit: 0.00006 }],
+      setUps: [{ ...UNNAMED, perTurn: 0.001, graduation: 0.00001, errorLimit: 0.00006 }],
     }),
     headline: /a 1\.6, about \d+ %/,
     next: 'arm',

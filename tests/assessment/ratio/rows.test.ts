@@ -3,8 +3,9 @@ import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import { permuted } from '../../mechanics/assessment/laws/permuted.ts';
 import { CHANCES } from './chances.ts';
 import { type Row, textOf } from './row.ts';
+import { STAMPS } from './stamps.ts';
 
-const ROWS: readonly Row[] = [...CHANCES];
+const ROWS: readonly Row[] = [...CHANCES, ...STAMPS];
 
 /** Words that nobody says over the phone. */
 const NOT_PLAIN = /\breckoned\b|\bnought\b|\bparts (?:no|most|the causes)\b|taken for granted|undefined|NaN/;

@@ -124,7 +124,9 @@ function lobeAgainstCard(evidence: Evidence, known: SetUpKnown, stopped: boolean
 }
 
 /** How much of what the reading is off the card's valve lift is the card's own ratio. */
-function complaintSaid(off: number, ofRatio: number): string {
+function complaintSaid(off: number, ofRatio: number, said: string): string {
+  if (Math.abs(off) <= allowance('card-lobe'))
+    return `The lift as read is the card’s, and not what ${said} would make.`;
   const start = `The lift as read is ${inches(Math.abs(off))} ${off < 0 ? 'under' : 'over'} the card’s; its ratio makes ${inches(Math.abs(ofRatio))} of that`;
   return Math.abs(off - ofRatio) <= allowance('card-lobe')
     ? `${start}: it is the card’s ratio, not the part.`
@@ -149,7 +151,7 @@ function cardAgainstArm(evidence: Evidence, explained: GroupExplained): Judgemen
   const complaint =
     lobe === undefined || read === undefined
       ? 'A lift that is off by as much is the card’s ratio, not the part.'
-      : complaintSaid(read - lobe * ofCard.ratio, lobe * (claim.ratio - ofCard.ratio));
+      : complaintSaid(read - lobe * ofCard.ratio, lobe * (claim.ratio - ofCard.ratio), said);
   return [
     {
       id: `card-ratio:${group.key}`,

@@ -66,6 +66,7 @@ export function questionInput(evidence: Evidence, own: SetUpRead, all: readonly 
   const otherCard = evidence.card[sideOfValve(setUp.valve) === 'intake' ? 'exhaust' : 'intake'];
   const of = (kind: PassKind) => passesOf(standing.filter((pass) => pass.kind === kind));
   const [light, running] = [ratioOn('light', own, all), ratioOn('running', own, all)];
+  const [claim, ...others] = claimsOn(evidence, setUp.armId);
   const lobePasses = lobe.from === undefined ? of('lobe-lift') : passesOf(lobe.passes.used);
   return {
     valvePasses: of('valve-lift'),
@@ -90,7 +91,9 @@ export function questionInput(evidence: Evidence, own: SetUpRead, all: readonly 
     cardLash: notNegative(card.lash),
     otherLashes: lashesOnLog(evidence, own).map((value) => value / IN),
     cardRatio: evidence.card.assumedRatio,
-    nominalRatio: claimsOn(evidence, setUp.armId)[0]?.ratio,
+    nominalRatio: claim?.ratio,
+    nominalFrom: claim?.to,
+    alsoHeldAs: others.map(({ ratio }) => ratio),
     lightRatio: light?.ratio,
     runningRatio: running?.ratio,
     lightLash: light?.lash,

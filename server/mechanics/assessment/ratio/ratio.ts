@@ -23,6 +23,8 @@ import { ratioReadOf } from './reading.ts';
 import { setUpDetail } from './set-up-detail.ts';
 import { setUpQuantities } from './set-up-quantities.ts';
 import { type SetUpRead, setUpsRead } from './set-up-read.ts';
+import { soldAsQuestion } from './sold-as.ts';
+import { stampAsked, stampQuestions } from './stamp-doubt.ts';
 
 /** What was read of the ratios, weighed but not told yet. */
 interface RatioRead {
@@ -70,7 +72,11 @@ export function ratioPart(
   const chances = new Map(explained.map((each) => [each, chancesOf(each, handOf(each))]));
   const of = (each: GroupExplained): Chances => chances.get(each) ?? 'none';
   const judged = (each: GroupExplained) =>
-    judgedGroup(each, { stopped, ...defined({ inHand: handOf(each) }) });
+    judgedGroup(each, {
+      stopped,
+      stamp: stampAsked(evidence, each),
+      ...defined({ inHand: handOf(each) }),
+    });
   const deflections = explained.map((each) => deflection(evidence, each));
   const judgements = [
     ...explained.filter(({ given }) => given !== undefined).flatMap(judged),
@@ -87,6 +93,8 @@ export function ratioPart(
     judgements,
     questions: [
       ...known.flatMap(({ questions }) => questions),
+      ...explained.flatMap((each) => stampQuestions(evidence, each)),
+      ...soldAsQuestion(evidence),
       ...explained.flatMap((each) => each.questions),
     ],
     stop: [],
