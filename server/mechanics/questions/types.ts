@@ -27,6 +27,10 @@ export interface QuestionInput {
   readonly graduation: number;
   readonly travel?: number | undefined;
   readonly pushedIn?: number | undefined;
+  /** Lifts read part of the way up. */
+  readonly stations?: readonly { readonly atLobeLift: number; readonly lift: number }[] | undefined;
+  /** What the engine itself has. */
+  readonly engineLifter?: 'solid' | 'hydraulic' | undefined;
   readonly lobeSource: 'card' | 'indicator' | 'caliper';
   /** From the card in force when the readings were taken: this lobe, and the other lobe of the cylinder. */
   readonly cardLobeLift?: number | undefined;

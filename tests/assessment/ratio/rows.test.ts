@@ -2,10 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
 import { permuted } from '../../mechanics/assessment/laws/permuted.ts';
 import { CHANCES } from './chances.ts';
+import { DOUBTS } from './doubts.ts';
 import { type Row, textOf } from './row.ts';
 import { STAMPS } from './stamps.ts';
 
-const ROWS: readonly Row[] = [...CHANCES, ...STAMPS];
+const ROWS: readonly Row[] = [...CHANCES, ...DOUBTS, ...STAMPS];
 
 /** Words that nobody says over the phone. */
 const NOT_PLAIN = /\breckoned\b|\bnought\b|\bparts (?:no|most|the causes)\b|taken for granted|undefined|NaN/;

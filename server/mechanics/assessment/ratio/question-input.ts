@@ -78,6 +78,12 @@ export function questionInput(evidence: Evidence, own: SetUpRead, all: readonly 
     alignment: setUp.alignment,
     lean: leanTold(setUp.answers),
     perTurn: setUp.perTurn / IN,
+    stations: standing.flatMap(({ kind, atLobeLift, value }) =>
+      kind === 'valve-lift-at' && atLobeLift !== undefined
+        ? [{ atLobeLift: atLobeLift / IN, lift: value / IN }]
+        : [],
+    ),
+    engineLifter: evidence.engine.lifter?.startsWith('solid') === true ? 'solid' : undefined,
     graduation: setUp.graduation / IN,
     lobeSource: asDoubted(lobe.source),
     statedValveLift: of('stated-valve-lift').at(-1)?.lift,

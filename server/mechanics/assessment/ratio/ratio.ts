@@ -1,14 +1,14 @@
 import { defined } from '../../../../shared/defined.ts';
 import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
 import { IN } from '../../kit/si.ts';
-import type { AssessedExplanation, Subject } from '../assessment.ts';
+import type { AssessedExplanation, AssessedQuestion, NotToRun, Subject } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
-import { valveSubject } from '../common/said.ts';
+import { byId, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { PartDetail } from '../part/detail.ts';
 import { judgedGroup } from './against.ts';
 import { armsInHand } from './arms-in-hand.ts';
-import { cardJudgements, cardQuantities } from './card.ts';
+import { cardQuantities, cardRatioJudgements } from './card.ts';
 import { type Chances, chancesOf } from './chances.ts';
 import { deflection } from './deflection.ts';
 import type { SetUpDetail } from './detail.ts';
@@ -17,6 +17,8 @@ import { groupsOf } from './groups.ts';
 import { ratioHeadlines } from './headline.ts';
 import { armRatio, explanationOf } from './inference.ts';
 import { knownOf, type SetUpKnown } from './known.ts';
+import { lobeAgainstCard, lobeHeadlines, lobesOff } from './lobe-card.ts';
+import { cardIsOther, isDown, lobeNotToRun } from './lobe-low.ts';
 import { namesLeft } from './names.ts';
 import { nominalsOf } from './nominals.ts';
 import { ratioReadOf } from './reading.ts';
@@ -36,6 +38,7 @@ interface RatioRead {
 /** What is said of the ratios. */
 interface RatioSaid extends PartSaid<SetUpDetail[]> {
   readonly explanations: readonly AssessedExplanation[];
+  readonly notToRun: readonly NotToRun[];
   readonly remaining: readonly { readonly about: Subject; readonly names: readonly number[] }[];
 }
 
@@ -45,6 +48,12 @@ function remainingOf(explained: GroupExplained, chances: Chances) {
   if (result === undefined || chances !== 'told') return [];
   const names = namesLeft(result, ratioReadOf(explained)).map(({ ratio }) => ratio);
   return [{ about: valveSubject(group), names }];
+}
+
+/** An arm that was read on several valves is asked once, and where that weighs most. */
+function ofEachArm(questions: readonly AssessedQuestion[]): AssessedQuestion[] {
+  const strongFirst = questions.toSorted((a, b) => a.weight.localeCompare(b.weight));
+  return strongFirst.filter(({ id }, index) => strongFirst.findIndex((each) => each.id === id) === index);
 }
 
 /** Every set-up put in order, and the inference once for every arm on every valve. */
@@ -77,11 +86,12 @@ export function ratioPart(
       stamp: stampAsked(evidence, each),
       ...defined({ inHand: handOf(each) }),
     });
+  const lobes = known.flatMap((each) => lobeAgainstCard(evidence, each, known, stopped));
   const deflections = explained.map((each) => deflection(evidence, each));
   const judgements = [
     ...explained.filter(({ given }) => given !== undefined).flatMap(judged),
     ...deflections.flatMap((each) => each.judgements),
-    ...cardJudgements(evidence, explained, known, stopped),
+    ...[...cardRatioJudgements(evidence, explained), ...lobes.map(({ judgement }) => judgement)].sort(byId),
   ];
   return {
     quantities: [
@@ -93,12 +103,15 @@ export function ratioPart(
     judgements,
     questions: [
       ...known.flatMap(({ questions }) => questions),
-      ...explained.flatMap((each) => stampQuestions(evidence, each)),
+      ...ofEachArm(explained.flatMap((each) => stampQuestions(evidence, each))),
       ...soldAsQuestion(evidence),
       ...explained.flatMap((each) => each.questions),
     ],
     stop: [],
-    headlines: ratioHeadlines(evidence, explained, judgements),
+    headlines: [...ratioHeadlines(evidence, explained, judgements), ...lobeHeadlines(lobes)],
+    notToRun: lobesOff(lobes)
+      .filter((off) => isDown(off) && !cardIsOther(explained, placeOf(off)))
+      .map(lobeNotToRun),
     detail: known.map((each) => setUpDetail(evidence, each, reads)),
     explanations: explained.flatMap((each) => explanationOf(each, of(each), stopped)),
     remaining: explained.flatMap((each) => remainingOf(each, of(each))),

@@ -1,7 +1,7 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
-import { nominalSaid, valveSubject } from '../common/said.ts';
+import { nominalSaid } from '../common/said.ts';
 import type { AnswerEvidence, Evidence, ValvePlace } from '../evidence.ts';
 import { partsInHand } from '../part/in-hand.ts';
 import { codeOf } from './answers.ts';
@@ -66,14 +66,16 @@ const CHOICES: readonly AnswerChoice[] = [
   { code: 'not-known', label: 'Nobody can tell', changes: 'It stays undecided.' },
 ];
 
-/** Answers about this mark of this arm, whichever valve the arm sat on; with one arm alone its word is enough. */
-const answersTo = (evidence: Evidence, armId: string, { text }: Stamp): AnswerEvidence[] =>
+const idOf = (armId: string, { text }: Stamp): string =>
+  `question:${CODE}:${armId}:stamp-${spelt(text).replaceAll(' ', '-')}`;
+
+/** Answers about this mark of this arm; with one arm alone the word of the question is enough. */
+const answersTo = (evidence: Evidence, armId: string, stamp: Stamp): AnswerEvidence[] =>
   evidence.answers
     .filter((answer) =>
       answer.questionId === undefined
         ? codeOf(answer) === CODE && evidence.arms.length === 1
-        : answer.questionId.startsWith(`question:${CODE}:`) &&
-          answer.questionId.endsWith(`:${armId}:stamp-${spelt(text).replaceAll(' ', '-')}`),
+        : answer.questionId === idOf(armId, stamp),
     )
     .toSorted((a, b) => a.line - b.line);
 
@@ -102,30 +104,32 @@ interface Doubted {
 /** Whether the mark is the ratio: asked once of an arm, and the answer stays with it. */
 export function stampQuestion(
   evidence: Evidence,
-  place: ValvePlace & { readonly armId: string },
+  armId: string,
   stamp: Stamp,
   { weight, size, restsOn }: Doubted,
 ): AssessedQuestion {
-  const ask = stamp.dotted
-    ? `Is the ${nominalSaid(stamp.ratio)} stamped on it the ratio, or another number?`
-    : `Is the “${stamp.text}” on it the ratio ${nominalSaid(stamp.ratio)}, or another number?`;
-  const about = valveSubject(place);
-  const made = (answers: readonly AnswerEvidence[]) =>
-    asked(
-      {
-        code: CODE,
-        weight,
-        ask,
-        knownBy: `stamp ${spelt(stamp.text)}`,
-        size,
-        test: 'Read the mark on the arm again, word for word, then the box by itself.',
-        byLooking: true,
-        restsOn,
-      },
-      { about, step: 'ratio', among: place.armId, answers, choices: CHOICES },
-    );
-  const { id: questionId } = made([]);
-  return made(answersTo(evidence, place.armId, stamp).map((answer) => ({ ...answer, questionId })));
+  const name = evidence.arms.find(({ id }) => id === armId)?.name ?? 'the arm';
+  const questionId = idOf(armId, stamp);
+  return asked(
+    {
+      code: CODE,
+      weight,
+      ask: stamp.dotted
+        ? `Is the ${nominalSaid(stamp.ratio)} stamped on it the ratio, or another number?`
+        : `Is the “${stamp.text}” on it the ratio ${nominalSaid(stamp.ratio)}, or another number?`,
+      knownBy: `stamp ${spelt(stamp.text)}`,
+      size,
+      test: 'Read the mark on the arm again, word for word, then the box by itself.',
+      byLooking: true,
+      restsOn,
+    },
+    {
+      about: { of: 'arm', armId, name },
+      step: 'ratio',
+      answers: answersTo(evidence, armId, stamp).map((answer) => ({ ...answer, questionId })),
+      choices: CHOICES,
+    },
+  );
 }
 
 /** The ratio that a box label names, where it names one. It is copied nowhere: it only helps to ask. */

@@ -1,6 +1,6 @@
 import type { Action } from '../../explain-readings/types.ts';
-import { keptWords } from '../common/asked.ts';
-import { listed } from '../common/said.ts';
+import { inDoubt, keptWords } from '../common/asked.ts';
+import { listed, lowerFirst } from '../common/said.ts';
 import type { GroupExplained } from './explain.ts';
 import { lacksOfGroup, restingOn } from './lacking.ts';
 import { ASK, NOT_NOW } from './ratio-said.ts';
@@ -78,6 +78,8 @@ export function byNumber(explained: GroupExplained): string {
 /** `What would tell: read the lobe lift at the lifter body.` */
 export function wouldTell(explained: GroupExplained, stopped: boolean): string {
   if (stopped) return NOT_NOW;
+  const asked = explained.questions.find(inDoubt);
+  if (asked !== undefined) return `What would tell: ${lowerFirst(asked.test)}`;
   const action = whatTells(explained);
   if (action === undefined) return byNumber(explained);
   if (action === 'rocker-on-another-valve') return SWAP_TELLS;

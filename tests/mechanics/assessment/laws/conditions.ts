@@ -48,7 +48,8 @@ const CHANCE = /about \d+ %|under 5 %/;
 function chancesAgainstConditions({ assessment }: Assessed): string[] {
   return assessment.explanations.flatMap(({ id, summary, chances, wouldBeTrue }) => {
     const key = id.replace('explanation:', '');
-    const own = assessment.judgements.filter((each) => each.id.startsWith(`ratio:${key}:`));
+    const ids = ['mark', 'sold-as', 'nominal'].map((to) => `ratio:${key}:${to}`);
+    const own = assessment.judgements.filter((each) => ids.includes(each.id));
     const lacking = own.some(({ lacks }) => lacks.length > 0);
     const weighed = assessment.quantities.find((each) => each.id === `arm-weighed:${key}`);
     const names = assessment.remaining.some(
