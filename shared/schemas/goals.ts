@@ -45,7 +45,7 @@ const GOAL_PLANS = {
     cards: ['sheet'],
   },
   'choose-ratio': {
-    asks: ['cam', 'parts', 'build', 'consequences'],
+    asks: ['cam', 'parts', 'build', 'scan', 'consequences'],
     waitsFor: ['consequences'],
     needs: 'all',
     byRatio: true,
@@ -54,7 +54,7 @@ const GOAL_PLANS = {
     isChange: true,
   },
   'clearances-after-a-change': {
-    asks: ['cam', 'parts', 'build', 'consequences'],
+    asks: ['cam', 'parts', 'build', 'scan', 'consequences'],
     waitsFor: ['consequences'],
     needs: 'all',
     byRatio: true,

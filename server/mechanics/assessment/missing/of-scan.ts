@@ -30,7 +30,7 @@ export function ofScan(evidence: Evidence): Need[] {
         ? `Read piston to valve of an ${side} every 2° ${USUAL[side]}, solid lifter, light spring, zero lash.`
         : `${upperFirst(side)}: ${first}.`,
       have,
-      TURN,
+      { ...TURN, begun: first !== undefined },
     );
   });
 }

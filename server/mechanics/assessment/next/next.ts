@@ -62,8 +62,9 @@ function forAnswer({
     ofNoise.ask ??
     ofPart?.answer ??
     (sheet === undefined ? undefined : sheetDoubtNext(questions)) ??
-    lackingNext(withoutRows.filter((each) => !isMorePasses(each))) ??
+    lackingNext(lacking.filter(({ need }) => need.begun)) ??
     questionNext(questions.filter(({ step }) => steps.includes(step))) ??
+    lackingNext(withoutRows.filter((each) => !isMorePasses(each))) ??
     ofNoise.look ??
     lackingNext(withoutRows) ??
     sheet?.clear ??
