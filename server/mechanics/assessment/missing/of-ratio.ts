@@ -11,13 +11,15 @@ function ofPasses({ known, group }: GroupExplained): Need[] {
   const last = known.at(-1)?.read;
   if (last === undefined) return [];
   const at = placeOf(group);
+  const counts = [last.lobe.passes.used.length, last.valve.used.length];
   const of = (code: string, name: string, count: number, ask: string) =>
     need(
       `${code}:${group.key}`,
       `${name} ${at}: ${Math.min(count, PASSES)} of ${PASSES} passes`,
       ask,
       count >= PASSES,
-      MUST_TURN,
+      // One of the two alone is no ratio.
+      { ...MUST_TURN, begun: count === 0 && counts.some((each) => each > 0) },
     );
   return [
     ...(last.setUp.lobeSource === 'indicator'
