@@ -26,14 +26,16 @@ const ofSoldAs = (evidence: Evidence): Need =>
 
 export function ofParts(evidence: Evidence): Need[] {
   const { arms, seats, rockers, call } = evidence;
+  // Of a change the ratio before is enough: the parts may not be bought.
+  const must = planOf(call.goal).isChange ? {} : MUST;
   return [
-    need('arm', 'an arm with its marks', askForArm(evidence), arms.length > 0, MUST),
+    need('arm', 'an arm with its marks', askForArm(evidence), arms.length > 0, must),
     need(
       'seat',
       'which valve each arm sits on',
       'Say which arm sits on which valve.',
       seats.length > 0,
-      MUST,
+      must,
     ),
     ofSoldAs(evidence),
     ...(planOf(call.goal).isChange

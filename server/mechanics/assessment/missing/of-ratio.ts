@@ -3,7 +3,7 @@ import { lowerFirst, placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { READ_BACK_WRONG } from '../ratio/conditions.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
-import { isLightSpringFirst, isSaid, lightSpringFirst, restingOn } from '../ratio/lacking.ts';
+import { isLightSpringFirst, isSaid, lightSpringFirst, restingOn, wasRead } from '../ratio/lacking.ts';
 import { lobeAgainstCard, lobesOff } from '../ratio/lobe-card.ts';
 import { cardIsOther, isDown, readOthers } from '../ratio/lobe-low.ts';
 import { MUST, MUST_TURN, type Need, need } from './need.ts';
@@ -14,13 +14,15 @@ function ofPasses({ known, group }: GroupExplained): Need[] {
   const last = known.at(-1)?.read;
   if (last === undefined) return [];
   const at = placeOf(group);
+  const counts = [last.lobe.passes.used.length, last.valve.used.length];
   const of = (code: string, name: string, count: number, ask: string) =>
     need(
       `${code}:${group.key}`,
       `${name} ${at}: ${Math.min(count, PASSES)} of ${PASSES} passes`,
       ask,
       count >= PASSES,
-      MUST_TURN,
+      // One of the two alone is no ratio.
+      { ...MUST_TURN, begun: count === 0 && counts.some((each) => each > 0) },
     );
   return [
     ...(last.setUp.lobeSource === 'indicator'
@@ -89,9 +91,12 @@ function ofLacks(explained: GroupExplained): Need[] {
     resting === undefined
       ? [lightSpringFirst(explained)]
       : resting.lacks.filter((lack) => isAskedFor(lack, resting.doubts) && !lack.startsWith('a pass of'));
+  // Where the headline asks a doubt first, so does what is next.
+  const begun = explained.known.some(wasRead) && lacks[0] === (resting?.lacks ?? lacks)[0];
   return lacks.map((lack) =>
     need(`${codeOf(lack)}:${group.key}`, `${placeOf(group)}: ${lack}`, askFor(placeOf(group), lack), false, {
       ...(turnsNothing(lack) ? MUST : MUST_TURN),
+      begun,
       ...(isSaid(lack) ? { askAtBench: `Say for ${placeOf(group)} ${lack}.` } : {}),
     }),
   );
@@ -109,7 +114,7 @@ function ofLobes(evidence: Evidence, explained: readonly GroupExplained[]): Need
       `the lobes beside ${placeOf(off)}, which reads under its card`,
       `${placeOf(off)}: ${lowerFirst(readOthers(off))}`,
       false,
-      MUST_TURN,
+      { ...MUST_TURN, begun: true },
     ),
   );
 }
