@@ -13,6 +13,7 @@ const BY_ASKING: ReadonlySet<string> = new Set([
   'digits-swapped',
   'unit-mixed',
   'card-ratio',
+  'card-against-itself',
   'lash-formula',
   'springs-swapped',
   'slip',

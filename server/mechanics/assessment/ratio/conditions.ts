@@ -10,6 +10,7 @@ import { SINKING, sinks } from './sinking.ts';
 /** Doubts about the card or a sum, not about what was read. */
 const NOT_ABOUT_READINGS: ReadonlySet<string> = new Set([
   'card-ratio',
+  'card-against-itself',
   'lash-formula',
   'stated-not-read',
   'springs-at-different-lash',
@@ -159,6 +160,21 @@ const ofOtherLift = ({ standing }: SetUpRead, questions: readonly AssessedQuesti
     .flatMap(({ restsOn }) => standing.filter(({ id }) => restsOn.includes(id)))
     .map(({ pass }) => `pass ${pass} entered again or struck out: it reads`);
 
+/** Passes that drift lie apart by that: the base is looked at before any more are taken. */
+const ofDrift = ({ lobe, valve }: SetUpRead, questions: readonly AssessedQuestion[]): string[] => {
+  const drifting = questions.filter((each) => each.code === 'drifting-passes' && inDoubt(each));
+  const isOf = (ids: readonly string[]) =>
+    drifting.some(({ restsOn }) => restsOn.every((id) => ids.includes(id)));
+  const kinds = [
+    ...(isOf(lobe.passes.used.map(({ id }) => id)) ? ['lobe'] : []),
+    ...(isOf(valve.used.map(({ id }) => id)) ? ['valve'] : []),
+  ];
+  return kinds.flatMap((kind) => [
+    `one more pass of the ${kind} lift:`,
+    `passes of the ${kind} lift that repeat`,
+  ]);
+};
+
 /** What must be known or done before a word stands against what was read in this set-up, its doubts aside. */
 export function lacksOf(own: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
   const sinking = sinks(questions);
@@ -174,7 +190,8 @@ export function lacksOf(own: SetUpRead, questions: readonly AssessedQuestion[]):
       ...apartLacks(own, questions),
     ]),
   ];
-  return all.filter((lack) => !elsewhere.some((start) => lack.startsWith(start)));
+  const first = [...elsewhere, ...ofDrift(own, questions)];
+  return all.filter((lack) => !first.some((start) => lack.startsWith(start)));
 }
 
 /** Passes of which no mean may be taken: the lifter sinks, or nobody can say which of them is right. */

@@ -8,7 +8,8 @@ import type { Evidence } from '../evidence.ts';
 import type { PartDetail } from '../part/detail.ts';
 import { judgedGroup } from './against.ts';
 import { armsInHand } from './arms-in-hand.ts';
-import { cardQuantities, cardRatioJudgements } from './card.ts';
+import { cardHeadlines, cardJudged } from './card.ts';
+import { cardQuantities } from './card-lifts.ts';
 import { type Chances, chancesOf } from './chances.ts';
 import { deflection } from './deflection.ts';
 import type { SetUpDetail } from './detail.ts';
@@ -17,6 +18,7 @@ import { groupsOf } from './groups.ts';
 import { ratioHeadlines } from './headline.ts';
 import { armRatio, explanationOf } from './inference.ts';
 import { knownOf, type SetUpKnown } from './known.ts';
+import { lashHeadlines } from './lash-was-in.ts';
 import { lobeAgainstCard, lobeHeadlines, lobesOff } from './lobe-card.ts';
 import { cardIsOther, isDown, lobeNotToRun } from './lobe-low.ts';
 import { namesLeft } from './names.ts';
@@ -25,6 +27,7 @@ import { ratioReadOf } from './reading.ts';
 import { setUpDetail } from './set-up-detail.ts';
 import { setUpQuantities } from './set-up-quantities.ts';
 import { type SetUpRead, setUpsRead } from './set-up-read.ts';
+import { askedNow, askedOfArm, readAgainSince } from './settled.ts';
 import { soldAsQuestion } from './sold-as.ts';
 import { stampAsked, stampQuestions } from './stamp-doubt.ts';
 
@@ -86,12 +89,13 @@ export function ratioPart(
       stamp: stampAsked(evidence, each),
       ...defined({ inHand: handOf(each) }),
     });
+  const cards = cardJudged(evidence, explained);
   const lobes = known.flatMap((each) => lobeAgainstCard(evidence, each, known, stopped));
   const deflections = explained.map((each) => deflection(evidence, each));
   const judgements = [
     ...explained.filter(({ given }) => given !== undefined).flatMap(judged),
     ...deflections.flatMap((each) => each.judgements),
-    ...[...cardRatioJudgements(evidence, explained), ...lobes.map(({ judgement }) => judgement)].sort(byId),
+    ...[...cards, ...lobes].map(({ judgement }) => judgement).sort(byId),
   ];
   return {
     quantities: [
@@ -102,13 +106,21 @@ export function ratioPart(
     ],
     judgements,
     questions: [
-      ...known.flatMap(({ questions }) => questions),
+      ...askedNow(
+        known.flatMap(({ questions }) => questions),
+        readAgainSince(explained),
+      ),
       ...ofEachArm(explained.flatMap((each) => stampQuestions(evidence, each))),
       ...soldAsQuestion(evidence),
-      ...explained.flatMap((each) => each.questions),
+      ...explained.flatMap(askedOfArm),
     ],
     stop: [],
-    headlines: [...ratioHeadlines(evidence, explained, judgements), ...lobeHeadlines(lobes)],
+    headlines: [
+      ...ratioHeadlines(evidence, explained, judgements),
+      ...lashHeadlines(explained),
+      ...lobeHeadlines(lobes),
+      ...cardHeadlines(cards),
+    ],
     notToRun: lobesOff(lobes)
       .filter((off) => isDown(off) && !cardIsOther(explained, placeOf(off)))
       .map(lobeNotToRun),
