@@ -4,6 +4,7 @@ import { planOf } from '../../../shared/schemas/goals.ts';
 import type { Assessment } from './assessment.ts';
 import { changePart } from './change/change.ts';
 import type { PartSaid } from './common/part-said.ts';
+import { contactQuestions } from './contact-asked.ts';
 import type { Details } from './details.ts';
 import type { Evidence } from './evidence.ts';
 import { gearDetail, gearQuestions } from './gear/gear.ts';
@@ -70,7 +71,7 @@ function assessed(evidence: Evidence): Assessment {
   const others = [sheet, scans, change, marks, timing, lash, part, noise];
   const raised = others.flatMap((each) => each.stop);
   const stop = stopReasons(evidence, raised);
-  const notToRun = [...change.notToRun, ...liftedGaps(evidence, raised)];
+  const notToRun = [...change.notToRun, ...noise.notToRun, ...liftedGaps(evidence, raised)];
   const ratio = ratioPart(evidence, read, part.detail, stop.length > 0);
   const said = together([ratio, ...others]);
   const needs = needsOf(evidence, read.explained, noise.detail);
@@ -78,7 +79,7 @@ function assessed(evidence: Evidence): Assessment {
   const { closed, goal } = evidence.call;
   const ofPart = planOf(goal).asks.includes('identify') ? partNext(part.detail, part.questions) : undefined;
   const atEnd = needs.filter(({ step, need }) => step === 'notes' && !need.have);
-  const questions = [...said.questions, ...gearQuestions(evidence)];
+  const questions = [...said.questions, ...gearQuestions(evidence), ...contactQuestions(evidence, stop)];
   const ofSheet = nextOfSheet(sheet.detail, sheet.questions);
   const ofNoise = nextOfNoise(noise.detail);
   const { explained } = read;
