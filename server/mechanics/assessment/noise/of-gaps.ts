@@ -33,7 +33,7 @@ export function gapFacts({ rows }: SheetDetail, fits: (place: ValvePlace) => boo
         ...(short.length > 0 ? TOUCHING : APART),
         key: `gaps:${keyOf(valveSubject(row))}`,
         restsOn: told.flatMap(({ entryIds }) => entryIds).toSorted(),
-        text: `Sheet: ${told.map(({ title }) => title.toLowerCase()).join(' and ')} of ${placeOf(row)} ${short.length > 0 ? 'short' : 'clear'}`,
+        text: `Sheet: ${told.map(({ title }) => title.toLowerCase()).join(' and ')} of ${placeOf(row)}, ${short.length > 0 ? 'under its limit' : 'each over its limit'}`,
       },
     ];
   });

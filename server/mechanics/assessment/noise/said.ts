@@ -55,8 +55,14 @@ export function noiseSaid(
       ? `${names.length} causes are alike so far.`
       : `Most speaks for ${listed(names)}.`;
   const tell = nearest === undefined ? '' : ` What would tell: ${nearest.check.thing}.`;
-  const said = (clauses: readonly string[], more: string): string =>
-    `No verdict. ${clauses.length === 0 ? '' : `Found: ${listed(clauses)}. `}${most}${more}`;
-  const forms = [said(found.slice(0, 2), tell), said(found.slice(0, 1), tell), said(found.slice(0, 2), '')];
-  return forms.find((each) => wordsIn(each) <= MOST_WORDS) ?? said(found.slice(0, 1), '');
+  const said = (clauses: readonly string[], leads: string, more: string): string =>
+    `No verdict. ${clauses.length === 0 ? '' : `Found: ${listed(clauses)}. `}${leads}${more}`;
+  const forms = [
+    said(found.slice(0, 2), most, tell),
+    said(found.slice(0, 1), most, tell),
+    said(found.slice(0, 2), most, ''),
+    said(found.slice(0, 1), most, ''),
+  ];
+  const short = names.length < 2 || !some ? most : `Most speaks for ${names[0]}, and ${names.length - 1} more.`;
+  return forms.find((each) => wordsIn(each) <= MOST_WORDS) ?? said(found.slice(0, 1), short, '');
 }

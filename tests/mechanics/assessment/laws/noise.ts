@@ -94,7 +94,7 @@ export const aCauseIsNoVerdict: Law = ({ evidence, assessment }) => {
       .filter(({ step, sentence }) => step === 'noise' && !sentence.startsWith('No verdict. '))
       .map(({ sentence }) => `told as a verdict: ${sentence}`),
     ...headlines
-      .filter(({ step, sentence }) => step === 'noise' && sentence.split(' ').length > 32)
+      .filter(({ step, sentence }) => step === 'noise' && sentence.split(' ').length > 28)
       .map(({ sentence }) => `too long to be said in one go: ${sentence}`),
     ...judgements.filter(({ id }) => /noise|cause/.test(id)).map(({ id }) => `a verdict on a cause: ${id}`),
   ];
