@@ -7,6 +7,8 @@ import type { PartSaid } from './common/part-said.ts';
 import { contactQuestions } from './contact-asked.ts';
 import type { Details } from './details.ts';
 import type { Evidence } from './evidence.ts';
+import { figureQuestions } from './figures/figures.ts';
+import { noSuchValveQuestions } from './figures/no-such-valve.ts';
 import { gearDetail, gearQuestions } from './gear/gear.ts';
 import { forChange, whereTold } from './gear/measured-alone.ts';
 import { notCovered } from './gear/not-covered.ts';
@@ -79,7 +81,13 @@ function assessed(evidence: Evidence): Assessment {
   const { closed, goal } = evidence.call;
   const ofPart = planOf(goal).asks.includes('identify') ? partNext(part.detail, part.questions) : undefined;
   const atEnd = needs.filter(({ step, need }) => step === 'notes' && !need.have);
-  const questions = [...said.questions, ...gearQuestions(evidence), ...contactQuestions(evidence, stop)];
+  const questions = [
+    ...said.questions,
+    ...gearQuestions(evidence),
+    ...noSuchValveQuestions(evidence),
+    ...figureQuestions(evidence),
+    ...contactQuestions(evidence, stop),
+  ];
   const ofSheet = nextOfSheet(sheet.detail, sheet.questions);
   const ofNoise = nextOfNoise(noise.detail);
   const { explained } = read;

@@ -8,8 +8,11 @@ const ASKED = Object.values(NOISE_QUESTIONS).map(({ ask }) => ask);
 const answersASign = sql`(told.code like 'noise-%' or told.question_id like 'question:noise-%'
   or told.question in (${sql.join(ASKED)}))`;
 
-/** Refuses what turns the engine while a stop stands. The assessment, which stands above the records, has it. */
-export type TurningCheck = (tx: Tx, principal: Principal, buildId: string) => Promise<void>;
+/**
+ * Refuses what turns the engine while a stop stands, and says what can be entered all the same. The assessment, which
+ * stands above the records, has it.
+ */
+export type TurningCheck = (tx: Tx, principal: Principal, buildId: string, open?: string) => Promise<void>;
 
 /**
  * Whether anything of the build could stop it, as a condition beside what else is asked: entries of the sheet, scans of

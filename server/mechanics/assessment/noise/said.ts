@@ -63,6 +63,7 @@ export function noiseSaid(
     said(found.slice(0, 2), most, ''),
     said(found.slice(0, 1), most, ''),
   ];
-  const short = names.length < 2 || !some ? most : `Most speaks for ${names[0]}, and ${names.length - 1} more.`;
+  const short =
+    names.length < 2 || !some ? most : `Most speaks for ${names[0]}, and ${names.length - 1} more.`;
   return forms.find((each) => wordsIn(each) <= MOST_WORDS) ?? said(found.slice(0, 1), short, '');
 }
