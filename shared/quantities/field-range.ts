@@ -7,8 +7,6 @@ export interface FieldRange {
   readonly most: number;
   /** None is also an answer, below `least`: no lash, no shims. */
   readonly orZero?: boolean;
-  /** What it ordinarily is: a bare number past it that would be ordinary in the other unit is asked about. */
-  readonly ordinary?: { readonly least: number; readonly most: number };
 }
 
 /** From `least` to `most` of a unit. */
@@ -20,12 +18,6 @@ export const between = (least: number, most: number, unit: Unit): FieldRange => 
 /** The same, or none at all. */
 export const orNone = (range: FieldRange): FieldRange => ({ ...range, orZero: true });
 
-/** The same, with what it ordinarily is. */
-export const ordinarily = (range: FieldRange, ordinary: FieldRange): FieldRange => ({
-  ...range,
-  ordinary: { least: ordinary.least, most: ordinary.most },
-});
-
 /** A hair of slack, so that the end of a range is within it in either unit. */
 const HAIR = 1e-9;
 
@@ -34,10 +26,6 @@ export function canBe(si: number, { least, most, orZero }: FieldRange): boolean 
   const slack = HAIR * Math.max(Math.abs(least), Math.abs(most));
   return si >= least - slack && si <= most + slack;
 }
-
-/** Within what the field ordinarily is, where that is known; anything is where it is not. */
-export const isOrdinary = (si: number, { ordinary }: FieldRange): boolean =>
-  ordinary === undefined || si === 0 || canBe(si, ordinary);
 
 const SHOWN_DIGITS = 3;
 

@@ -1,12 +1,10 @@
 import { defined } from '../defined.ts';
-import { canBe, type FieldRange, isOrdinary, rangeSaid } from './field-range.ts';
-import { formatQuantity } from './format.ts';
+import { canBe, type FieldRange, rangeSaid } from './field-range.ts';
 import { isBare } from './kind-words.ts';
 import { normaliseText } from './normalise-text.ts';
 import { type Ambiguity, type NumberReading, type ReadOptions, refuse } from './number-types.ts';
 import { type NumberValue, readValue } from './number-value.ts';
 import { readNumber } from './read-number.ts';
-import { asRun } from './spoken-run.ts';
 import { tokenise } from './tokens.ts';
 import { turnsAt } from './turns-reading.ts';
 import { type Dimension, dimensionOf, type Quantity, toSi, type Unit, type UnitSystem } from './units.ts';
@@ -81,34 +79,6 @@ function outside(all: readonly Meant[], { range, assume, kind }: InField): Numbe
 const isSaid = ({ shape }: NumberValue): boolean =>
   shape === 'said' || shape === 'said-point' || shape === 'run';
 
-const distinct = (all: readonly Meant[]): Meant[] =>
-  all.filter((each, at) => all.findIndex(({ quantity }) => same(quantity, each.quantity)) === at);
-
-const inUnit = (value: number, unit: Unit): Meant => {
-  const readAs = formatQuantity({ value: Number(value.toPrecision(10)), unit });
-  return { readAs, quantity: { value: Number(value.toPrecision(10)), unit }, question: `Is it ${readAs}?` };
-};
-
-/**
- * What a bare number that the field cannot be may have been meant as: the first of the digits said in a row before the
- * point (`five seven`: 5.7), with the rest behind it or as thousandths (`four thirty`: 4.30 or 4.030); else with its
- * point one place off.
- */
-function slipsOf(number: NumberValue, all: readonly Meant[], { assume }: InField): Meant[] {
-  if (assume === undefined || dimensionOf(assume) !== 'length') return [];
-  const run = asRun(number);
-  if (run !== undefined) {
-    const [head = '', ...rest] = number.run?.groups ?? [];
-    const inThousandths = Number(head) + Number(rest.join('')) / 1000;
-    const two = rest.join('').length === 2 && assume === 'in';
-    return [inUnit(run.split, assume), ...(two ? [inUnit(number.sign * inThousandths, assume)] : [])];
-  }
-  const perUnit = toSi({ value: 1, unit: assume });
-  return all.flatMap(({ quantity }) =>
-    [10, 0.1].map((factor) => inUnit((toSi(quantity) / perUnit) * factor, assume)),
-  );
-}
-
 function ofBareNumber(text: string, number: NumberValue, options: InField): NumberReading {
   const all = meant(text, options);
   const others = inOtherUnits(text, options, all);
@@ -118,15 +88,8 @@ function ofBareNumber(text: string, number: NumberValue, options: InField): Numb
   const inARow = number.shape === 'run' && options.assume !== undefined;
   const open = inARow && systemOf(options.assume) === 'metric' ? [...own, ...other] : own;
   const [only, ...more] = open;
-  if (only === undefined) {
-    const slips = slipsOf(number, all, options).filter(fits);
-    const offered = distinct([...(number.shape === 'run' ? slips : []), ...other, ...slips]);
-    return offered.length > 0 ? asked(offered) : outside(all, options);
-  }
+  if (only === undefined) return other.length > 0 ? asked(other) : outside(all, options);
   if (more.length > 0) return asked(open);
-  const usual = ({ quantity }: Meant) => isOrdinary(toSi(quantity), options.range);
-  // Out of the ordinary as it stands, and ordinary in the unit that was not said: nobody knows which was meant.
-  if (!usual(only) && other.some(usual)) return asked([...other.filter(usual), only]);
   // Thousandths that were only written as a number are asked about; said, they are how the trade says them.
   if (only.quantity.unit === options.assume || isSaid(number)) return settled(only);
   return asked([only, ...other]);
@@ -138,9 +101,6 @@ function ofBareNumber(text: string, number: NumberValue, options: InField): Numb
  * - With a unit, or in turns: the one meaning within the range counts, two are asked, none is refused.
  * - Without one: the units of the call count where the field can be that. Where it can only be something else
  *   (482 for a lobe lift in inches, 12.24 for one) that is asked, one meaning or more: never changed in silence.
- * - Where the field can be none of what was said, what may have been meant is asked: a point one place off, the first
- *   of digits said in a row before the point.
- * - Past what the field ordinarily is, and ordinary in the unit that was not said: both are asked.
  * - Said without a unit (`four eighty-two`): the one meaning within the range counts.
  */
 export function readInField(text: string, options: InField): NumberReading {

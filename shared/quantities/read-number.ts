@@ -60,16 +60,6 @@ function isStray(rest: readonly Token[]): boolean {
   return digits || arithmetic || spoken || /\p{Cc}/u.test(words.join(''));
 }
 
-/** Words in front of a number that nobody measured. */
-const ABOUT = /^(?:about|around|roughly|nearly|approximately|approx|ca|circa|~|≈)$/;
-
-/** Turns and needle with a word between: `5 and 65`. */
-function turnsMeant(tokens: readonly Token[]): string | undefined {
-  const [turns, joint, needle, ...rest] = tokens.map(({ text }) => text);
-  const fits = /^\d$/.test(turns ?? '') && joint === 'and' && /^\d{1,2}(?:\.\d+)?$/.test(needle ?? '');
-  return fits && rest.length === 0 ? `${turns} turns ${needle}` : undefined;
-}
-
 function numberFault(
   number: NumberValue | undefined,
   tokens: readonly Token[],
@@ -77,15 +67,9 @@ function numberFault(
   came: string,
 ): NumberReading | undefined {
   const hint = `write it like ${exampleOf(kind)}.`;
-  if (number === undefined) {
-    const about = ABOUT.test(tokens[0]?.text ?? '') ? ' Leave that word out, and say it is a guess;' : '';
-    return refuse('not-a-number', `${came} is not a number;${about} ${hint}`);
-  }
+  if (number === undefined) return refuse('not-a-number', `${came} is not a number; ${hint}`);
   if (number.denominator === 0) return refuse('not-a-number', `${came} divides by zero; ${hint}`);
   if (turnsAt(tokens) < 0 && isStray(tokens.slice(number.next))) {
-    const dial = kind === 'length' ? turnsMeant(tokens) : undefined;
-    if (dial !== undefined)
-      return refuse('not-a-number', `${came} is not one number; of a dial, write it like ${dial}.`);
     return refuse('not-a-number', `${came} is not one number with a unit; ${hint}`);
   }
   if (isHeld(number)) return undefined;

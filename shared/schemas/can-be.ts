@@ -1,4 +1,4 @@
-import { between, type FieldRange, ordinarily, orNone } from '../quantities/field-range.ts';
+import { between, type FieldRange, orNone } from '../quantities/field-range.ts';
 
 /*
  * What each kind of field can be: wide enough for every engine that a rocker arm is made for, from a single's to a
@@ -31,9 +31,6 @@ export const CAN_BE = {
   lean: between(0, 90, 'deg'),
   /** A gap that is felt, gauged or read; metal that touches has none. */
   gap: orNone(in_(0.001, 2)),
-  /** The same at its least, with the valve open: .4 of it is .4 mm to whoever works in millimetres. */
-  leastGap: ordinarily(orNone(in_(0.001, 2)), in_(0.006, 0.3)),
-  coverGap: ordinarily(orNone(in_(0.001, 2)), in_(0.006, 0.6)),
   springHeight: in_(0.4, 4),
   seatLoad: between(5, 2000, 'lbf'),
   rate: between(10, 5000, 'lbf/in'),

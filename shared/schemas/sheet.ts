@@ -1,6 +1,5 @@
 import { z } from 'zod';
 import type { FieldRange } from '../quantities/field-range.ts';
-import { saysTurns } from '../quantities/turns-reading.ts';
 import { CAN_BE } from './can-be.ts';
 import { entered } from './entered.ts';
 import { choice, listOf } from './fields.ts';
@@ -35,13 +34,13 @@ export const SHEET_CAN_BE: Readonly<Record<SheetKind, FieldRange>> = {
   'valve-lift': CAN_BE.reading,
   lash: CAN_BE.lashFound,
   preload: CAN_BE.lashFound,
-  'coil-bind': CAN_BE.leastGap,
-  'retainer-to-seal': CAN_BE.leastGap,
-  'piston-to-valve': CAN_BE.leastGap,
-  'pushrod-to-head': CAN_BE.leastGap,
-  'slot-to-stud': CAN_BE.leastGap,
-  'rocker-to-retainer': CAN_BE.leastGap,
-  cover: CAN_BE.coverGap,
+  'coil-bind': CAN_BE.gap,
+  'retainer-to-seal': CAN_BE.gap,
+  'piston-to-valve': CAN_BE.gap,
+  'pushrod-to-head': CAN_BE.gap,
+  'slot-to-stud': CAN_BE.gap,
+  'rocker-to-retainer': CAN_BE.gap,
+  cover: CAN_BE.gap,
 };
 
 /** The kinds that are gaps with a limit. */
@@ -129,16 +128,7 @@ const readingShape = {
     .meta({ description: 'the arm it was read with; left out, the one that sits there now' }),
 };
 
-/** A turn of a nut is no turn of a dial: what it does hangs on thread, ratio and mount. */
-const TURNS_OF_NUT =
-  'counts turns: of a nut, the step on adjusters works out what they give. Enter it here as a length';
-
-/** What is set with a nut, where turns are turns of it. */
-const inTurnsOfNut = (kind: SheetKind, typed: string): boolean =>
-  (kind === 'lash' || kind === 'preload') && saysTurns(typed);
-
 export const sheetReading = z.strictObject(readingShape).superRefine(({ kind, reading }, ctx) => {
-  if (inTurnsOfNut(kind, reading.typed)) faultAt(ctx, ['reading'], 'not-allowed', TURNS_OF_NUT);
   if ('inTurns' in reading || SHEET_ASKED_LATER.includes(kind)) return;
   const outside = gaugedOutside(reading, SHEET_CAN_BE[kind]);
   if (outside !== undefined) faultAt(ctx, ['reading'], 'out-of-range', outside);
@@ -187,10 +177,5 @@ export const oneValve = z.strictObject({
         ]),
       ),
     )
-    .superRefine((figures, ctx) => {
-      for (const kind of keysOf(SHEET_KINDS)) {
-        if (inTurnsOfNut(kind, figures[kind]?.typed ?? '')) faultAt(ctx, [kind], 'not-allowed', TURNS_OF_NUT);
-      }
-    })
     .optional(),
 });

@@ -8,7 +8,6 @@ import { contactQuestions } from './contact-asked.ts';
 import type { Details } from './details.ts';
 import type { Evidence } from './evidence.ts';
 import { figureQuestions } from './figures/figures.ts';
-import { noSuchValveQuestions } from './figures/no-such-valve.ts';
 import { gearDetail, gearQuestions } from './gear/gear.ts';
 import { forChange, whereTold } from './gear/measured-alone.ts';
 import { notCovered } from './gear/not-covered.ts';
@@ -59,7 +58,10 @@ function assessed(evidence: Evidence): Assessment {
   const sheet = sheetPart(gapped, read.known);
   const scans = scansPart(evidence);
   const ofSetUps = valveRatios(read.explained);
-  const ratios = [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
+  const ratios =
+    evidence.engine.gear === 'bucket'
+      ? []
+      : [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
   const change =
     forChange(evidence) === evidence
       ? changePart(gapped, ratios, ratiosWithheld(read.explained))
@@ -84,7 +86,6 @@ function assessed(evidence: Evidence): Assessment {
   const questions = [
     ...said.questions,
     ...gearQuestions(evidence),
-    ...noSuchValveQuestions(evidence),
     ...figureQuestions(evidence),
     ...contactQuestions(evidence, stop),
   ];

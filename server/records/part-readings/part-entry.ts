@@ -1,7 +1,5 @@
 import { type InputFault, InputFaults } from '../../../shared/problems/faults.ts';
-import { between } from '../../../shared/quantities/field-range.ts';
 import { formatQuantity } from '../../../shared/quantities/format.ts';
-import { readInField } from '../../../shared/quantities/read-in-field.ts';
 import { inches } from '../../../shared/schemas/entered.ts';
 import type { NewPartReading } from '../../../shared/schemas/part-reading.ts';
 import { FEATURE_WORDS, isMeasured, isPartFeature } from '../../../shared/schemas/part-words.ts';
@@ -38,34 +36,12 @@ function strays(kind: string, given: Given, own: keyof Given): InputFault[] {
   return [...values, ...beside];
 }
 
-/** Said in words alone, with no unit among them. */
-const isSaid = (typed: string): boolean =>
-  /^[a-z -]+$/i.test(typed) && !/inch|thou|mil|mm|met(re|er)/i.test(typed);
-
-/** A size said in words that no rocker has, where the words can mean one that it can: `one six` across a trunnion. */
-function saidElse(kind: string, size: NonNullable<Given['size']>): InputFault | undefined {
-  const allowed = allowedFor(kind);
-  if (allowed === undefined || isPossible(kind, inches(size)) || !isSaid(size.typed)) return undefined;
-  const range = between(allowed.least, allowed.most, 'in');
-  const read = readInField(size.typed, { kind: 'length', assume: 'in', range });
-  if (read.ok || read.fault !== undefined) return undefined;
-  const meant = read.ambiguities.flatMap((each) => {
-    const { quantity } = each;
-    return 'unit' in quantity ? [{ ...each, quantity }] : [];
-  });
-  const ways = meant.map(({ readAs }) => readAs).join(', or ');
-  const detail = `came as “${size.typed.trim()}”. Is it ${ways}? Pick it, or write it with its unit`;
-  return { ...fault('/size', 'not-allowed', detail), ambiguities: meant };
-}
-
 /** Kept where it may be the size, or the size with a slip that the step then asks about; else refused. */
 function sizeEntry(kind: string, { size, count, within }: Given): PartEntry | InputFault {
   if (size === undefined) return fault('/size', 'required', 'is missing: a length with its unit');
   const read = inches(size);
   const each = read / (count ?? 1);
   const allowed = allowedFor(kind);
-  const meant = saidElse(kind, size);
-  if (meant !== undefined) return meant;
   if (allowed !== undefined && !isPossible(kind, each) && slipsOf(kind, each, size.unit).length === 0) {
     const bounds = [allowed.least, allowed.most].map((value) => formatQuantity({ value, unit: 'in' }));
     return fault('/size', 'out-of-range', `is ${size.readAs}; ${bounds.join(' to ')} is allowed`);

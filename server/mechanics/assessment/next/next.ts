@@ -33,9 +33,6 @@ interface NextGiven {
   readonly ofPart: NextOfPart | undefined;
 }
 
-/** An entry of a valve that the engine has not: whatever is read next may be of the wrong one too. */
-const MISNAMED = 'no-such-valve';
-
 /** More passes of what was read: a doubt about those there are goes first. */
 const isMorePasses = ({ need }: Lacking): boolean => /^(valve|lobe)-passes:/.test(need.code);
 
@@ -62,7 +59,6 @@ function forAnswer({
   const withoutRows = must.filter((each) => !isRows(each));
   return (
     lackingNext(must.filter(({ step }) => step === 'triage')) ??
-    questionNext(questions.filter(({ code }) => code === MISNAMED)) ??
     ofNoise.ask ??
     ofPart?.answer ??
     (sheet === undefined ? undefined : sheetDoubtNext(questions)) ??
