@@ -5,8 +5,10 @@ import type { Assessment } from './assessment.ts';
 import { changePart } from './change/change.ts';
 import { nextOfChange } from './change/next-of-change.ts';
 import type { PartSaid } from './common/part-said.ts';
+import { contactQuestions } from './contact-asked.ts';
 import type { Details } from './details.ts';
 import type { Evidence } from './evidence.ts';
+import { figureQuestions } from './figures/figures.ts';
 import { gearDetail, gearQuestions } from './gear/gear.ts';
 import { forChange, whereTold } from './gear/measured-alone.ts';
 import { notCovered } from './gear/not-covered.ts';
@@ -57,7 +59,10 @@ function assessed(evidence: Evidence): Assessment {
   const sheet = sheetPart(gapped, read.known);
   const scans = scansPart(evidence);
   const ofSetUps = valveRatios(read.explained);
-  const ratios = [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
+  const ratios =
+    evidence.engine.gear === 'bucket'
+      ? []
+      : [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
   const change =
     forChange(evidence) === evidence
       ? changePart(gapped, ratios, ratiosWithheld(read.explained))
@@ -71,7 +76,7 @@ function assessed(evidence: Evidence): Assessment {
   const others = [sheet, scans, change, marks, timing, lash, part, noise];
   const raised = others.flatMap((each) => each.stop);
   const stop = stopReasons(evidence, raised);
-  const notToRun = [...change.notToRun, ...liftedGaps(evidence, raised)];
+  const notToRun = [...change.notToRun, ...noise.notToRun, ...liftedGaps(evidence, raised)];
   const ratio = ratioPart(evidence, read, part.detail, stop.length > 0);
   const said = together([ratio, ...others]);
   const needs = needsOf(evidence, read.explained, noise.detail);
@@ -79,7 +84,12 @@ function assessed(evidence: Evidence): Assessment {
   const { closed, goal } = evidence.call;
   const ofPart = planOf(goal).asks.includes('identify') ? partNext(part.detail, part.questions) : undefined;
   const atEnd = needs.filter(({ step, need }) => step === 'notes' && !need.have);
-  const questions = [...said.questions, ...gearQuestions(evidence)];
+  const questions = [
+    ...said.questions,
+    ...gearQuestions(evidence),
+    ...figureQuestions(evidence),
+    ...contactQuestions(evidence, stop),
+  ];
   const ofSheet = nextOfSheet(sheet.detail, sheet.questions);
   const ofNoise = nextOfNoise(noise.detail);
   const ofChange = planOf(goal).asks.includes('consequences') ? nextOfChange(change.detail) : undefined;

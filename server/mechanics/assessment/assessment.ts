@@ -144,6 +144,7 @@ export interface StopReason {
     | 'lash-grew-again'
     | 'lobe-worn'
     | 'mark-at-the-edge'
+    | 'part-damaged'
     | 'sign-of-damage';
   readonly about: Subject;
   readonly sentence: string;

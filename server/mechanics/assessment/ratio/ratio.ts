@@ -5,6 +5,7 @@ import type { AssessedExplanation, Subject } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
+import { bucketLifts } from '../gear/bucket-lift.ts';
 import type { PartDetail } from '../part/detail.ts';
 import { judgedGroup } from './against.ts';
 import { armsInHand } from './arms-in-hand.ts';
@@ -48,10 +49,21 @@ export function ratioRead(evidence: Evidence): RatioRead {
   const reads = setUpsRead(evidence);
   const nominals = nominalsOf(evidence);
   const known = reads.map((read) => knownOf(evidence, read, reads, nominals));
+  // A bucket moves one to one with its lobe: there is no ratio to weigh.
+  if (evidence.engine.gear === 'bucket') return { reads, known, explained: [] };
   const groups = groupsOf(evidence, reads, DEFAULT_ASSUMPTIONS.lobesDiffer * IN);
   const explained = groups.map((group) => explainGroup(evidence, group, known, nominals));
   return { reads, known, explained };
 }
+
+/** A set-up of which no ratio is told. */
+const withoutRatio = ({ read, counted }: SetUpKnown): SetUpKnown => ({
+  read,
+  counted,
+  questions: [],
+  lacks: [],
+  doubts: [],
+});
 
 /**
  * The ratio of every arm on every valve that was read: what it is, against what it is held to be, and what to ask.
@@ -64,6 +76,15 @@ export function ratioPart(
   stopped: boolean,
 ): RatioSaid {
   const { reads, known, explained } = read;
+  if (evidence.engine.gear === 'bucket') {
+    const said = bucketLifts(evidence, reads);
+    const detail = known.map((each) => {
+      const ids = new Set(each.read.standing.map(({ id }) => id));
+      const questions = said.questions.filter(({ restsOn }) => restsOn.some((id) => ids.has(id)));
+      return setUpDetail(evidence, { ...withoutRatio(each), questions }, reads);
+    });
+    return { ...said, stop: [], detail, explanations: [], remaining: [] };
+  }
   const judged = (each: GroupExplained) =>
     judgedGroup(each, { stopped, ...defined({ inHand: armsInHand(evidence, each, parts) }) });
   const deflections = explained.map((each) => deflection(evidence, each));

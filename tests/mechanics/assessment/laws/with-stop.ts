@@ -70,19 +70,12 @@ const edge: Raise = (evidence) => ({
 });
 
 /** Told beside whatever else was answered: an answer to another question takes nothing from it. */
-const sign: Raise = (evidence) => ({
-  ...evidence,
-  answers: [
-    ...evidence.answers,
-    {
-      id: 'raised-sign',
-      line: 1e6,
-      code: 'noise-signs',
-      question: 'noise-signs',
-      answer: 'metal',
-    },
-  ],
-});
+const told =
+  (code: string, answer: string): Raise =>
+  (evidence) => ({
+    ...evidence,
+    answers: [...evidence.answers, { id: 'raised-sign', line: 1e6, code, question: code, answer }],
+  });
 
 /** What raises each kind of stop. A kind that is left out does not compile. */
 const RAISES: Readonly<Record<StopReason['code'], Raise>> = {
@@ -95,7 +88,8 @@ const RAISES: Readonly<Record<StopReason['code'], Raise>> = {
   'lash-grew-again': lash,
   'lobe-worn': lobes,
   'mark-at-the-edge': edge,
-  'sign-of-damage': sign,
+  'part-damaged': told('noise-pushrod', 'bent'),
+  'sign-of-damage': told('noise-signs', 'metal'),
 };
 
 /** The build with a stop of this kind raised on it, whatever else is known of it. */
@@ -109,5 +103,6 @@ export const STOP_CODES: readonly StopReason['code'][] = [
   'lash-grew-again',
   'lobe-worn',
   'mark-at-the-edge',
+  'part-damaged',
   'sign-of-damage',
 ];
