@@ -76,8 +76,13 @@ function assessed(evidence: Evidence): Assessment {
   const others = [sheet, scans, change, marks, timing, lash, part, noise];
   const raised = others.flatMap((each) => each.stop);
   const stop = stopReasons(evidence, raised);
-  const notToRun = [...change.notToRun, ...noise.notToRun, ...liftedGaps(evidence, raised)];
   const ratio = ratioPart(evidence, read, part.detail, stop.length > 0);
+  const notToRun = [
+    ...change.notToRun,
+    ...noise.notToRun,
+    ...liftedGaps(evidence, raised),
+    ...ratio.notToRun,
+  ];
   const said = together([ratio, ...others]);
   const needs = needsOf(evidence, read.explained, noise.detail);
   const lacking = lackingFor(needs, evidence);

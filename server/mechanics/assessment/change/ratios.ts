@@ -2,7 +2,7 @@ import { defined } from '../../../../shared/defined.ts';
 import { PLANNED_RATIO, STATED_RATIO } from '../../kit/allowances.ts';
 import { nominalSaid, placeOf, ratioSaid } from '../common/said.ts';
 import type { Evidence, Side } from '../evidence.ts';
-import { ratioOfStamp } from '../ratio/marks.ts';
+import { markOn } from '../ratio/stamp.ts';
 import type { ChangeRatio } from './detail.ts';
 import type { ValveRatio } from './input.ts';
 import { plansOf } from './plans.ts';
@@ -13,7 +13,7 @@ const same = (a: number | undefined, b: number): boolean => a !== undefined && M
 function armsOf(ratio: ValveRatio, evidence: Evidence): number | 'fitted' | undefined {
   const plans = plansOf(evidence);
   if (plans.length === 0) return 'fitted';
-  const told = ratioOfStamp(evidence.arms.find(({ id }) => id === ratio.armId)) ?? soldRatio(evidence)?.value;
+  const told = markOn(evidence, ratio.armId) ?? soldRatio(evidence)?.value;
   if (told === undefined) return undefined;
   return plans.find((plan) => same(told, plan)) ?? 'fitted';
 }
