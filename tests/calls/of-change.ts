@@ -1,5 +1,5 @@
 import type { Call } from './call.ts';
-import { asked, described, onSheet, passes, setUp } from './entry.ts';
+import { arm, asked, described, onSheet, passes, placed, setUp } from './entry.ts';
 
 const START = [
   asked('none', 'has-run'),
@@ -89,6 +89,41 @@ export const OF_CHANGE: readonly Call[] = [
       }),
     ],
     expected: { says: [/\.075/], never: [/\.103/], next: /./ },
+  },
+  {
+    // Scanned with the 1.5 that is on: .090 − .110 × .1 = .079 with a 1.6, .090 − .110 × .2 = .068 with a 1.7.
+    said: 'I scanned ninety at the least with what is on it; now one six or one seven?',
+    goal: 'clearances-after-a-change',
+    entries: [
+      ...START,
+      planned(1.6, { alsoPlanned: [1.7] }),
+      described({ clearances: { intake: { lobeLiftAtClosest: '.110 in' } } }),
+      arm('old', { ratioStamp: '1.5' }),
+      placed('old', 1),
+      {
+        method: 'POST',
+        path: 'build/gap-scans',
+        after: ['old on 1 intake'],
+        body: {
+          cylinder: 1,
+          valve: 'intake',
+          readings: ['.110 in', '.098 in', '.090 in', '.097 in', '.110 in'].map((gap, index) => ({
+            crankAngle: `${5 * index} deg`,
+            gap,
+          })),
+          tool: 'indicator',
+          spring: 'light',
+          lifter: 'solid',
+          lash: 'zero',
+        },
+      },
+    ],
+    expected: {
+      headline: /With the planned 1\.7.*\.068 in/,
+      says: [/with the planned 1\.6: \.079 in/],
+      never: [/With the planned 1\.\d[^.]*: clear, \.090/],
+      next: /./,
+    },
   },
   {
     // Read with the lash of .018 in it: .567 is net already; 1.800 − .567 − 1.150 = .083.

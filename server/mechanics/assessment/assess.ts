@@ -2,6 +2,7 @@ import { defined } from '../../../shared/defined.ts';
 import { speaking } from '../../../shared/quantities/spoken-units.ts';
 import { planOf } from '../../../shared/schemas/goals.ts';
 import type { Assessment } from './assessment.ts';
+import { withArmsOnNow } from './change/arms-of-gaps.ts';
 import { changePart } from './change/change.ts';
 import type { PartSaid } from './common/part-said.ts';
 import type { Details } from './details.ts';
@@ -52,15 +53,15 @@ export const assess = (evidence: Evidence): Assessment =>
 
 function assessed(evidence: Evidence): Assessment {
   const read = ratioRead(evidence);
-  const gapped = withScans(evidence);
+  const isPushrod = forChange(evidence) === evidence;
+  const gapped = isPushrod ? withArmsOnNow(withScans(evidence)) : withScans(evidence);
   const sheet = sheetPart(gapped, read.known);
   const scans = scansPart(evidence);
   const ofSetUps = valveRatios(read.explained);
   const ratios = [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
-  const change =
-    forChange(evidence) === evidence
-      ? changePart(gapped, ratios, ratiosWithheld(read.explained))
-      : changePart(forChange(gapped), []);
+  const change = isPushrod
+    ? changePart(gapped, ratios, ratiosWithheld(read.explained))
+    : changePart(forChange(gapped), []);
   const marks = marksPart(evidence, ratios);
   const lash = lashPart(evidence);
   const timing = timingPart(evidence);

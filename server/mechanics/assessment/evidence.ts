@@ -159,6 +159,8 @@ export interface SheetEvidence extends EvidenceEntry, ValvePlace {
   readonly armId?: string;
   /** Travel of the dial in one turn, where it was said for the sheet. */
   readonly perTurn?: number;
+  /** It was read with what is on the engine while other arms are planned. */
+  readonly onNow?: boolean;
   /** It is the least of a scan over the crank, and its bounds are those of the scan. */
   readonly scan?: GapOfScan;
 }

@@ -9,11 +9,14 @@ import { plansOf } from './plans.ts';
 
 const same = (a: number | undefined, b: number): boolean => a !== undefined && Math.abs(a - b) < 0.0005;
 
-/** Which plan a ratio was read with the arms of, or those fitted before; unknown where nothing tells. */
-function armsOf(ratio: ValveRatio, evidence: Evidence): number | 'fitted' | undefined {
+/** Which plan something was read with the arms of, or those fitted before; unknown where nothing tells. */
+export function armsOf(
+  { armId }: { readonly armId?: string },
+  evidence: Evidence,
+): number | 'fitted' | undefined {
   const plans = plansOf(evidence);
   if (plans.length === 0) return 'fitted';
-  const told = ratioOfStamp(evidence.arms.find(({ id }) => id === ratio.armId)) ?? soldRatio(evidence)?.value;
+  const told = ratioOfStamp(evidence.arms.find(({ id }) => id === armId)) ?? soldRatio(evidence)?.value;
   if (told === undefined) return undefined;
   return plans.find((plan) => same(told, plan)) ?? 'fitted';
 }

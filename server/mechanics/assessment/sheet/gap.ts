@@ -89,7 +89,8 @@ export const gapId = (name: GapName, about: Judgement['about']): string => `gap:
 export function gapJudgement(judged: JudgedGap, others: number): Judgement {
   const { entry, gap, limit, word, lacks } = judged;
   const about = valveSubject(entry);
-  const said = `${SHEET_KINDS[entry.kind]}, ${placeOf(entry)}: ${gapSaid(gap)}, measured${entry.scan === undefined ? '' : ` in a scan${entry.scan.where}`}, against ${inches(limit.value)}`;
+  const arms = entry.onNow === true ? ' with the arms that are on now' : '';
+  const said = `${SHEET_KINDS[entry.kind]}, ${placeOf(entry)}${arms}: ${gapSaid(gap)}, measured${entry.scan === undefined ? '' : ` in a scan${entry.scan.where}`}, against ${inches(limit.value)}`;
   const worst = others > 0 ? ' It is the worst of what was read, and stands until it is struck out.' : '';
   const end =
     word === undefined
