@@ -4,13 +4,16 @@ import { CAN_BE } from './can-be.ts';
 import { type Entered, entered } from './entered.ts';
 import { fieldInfo } from './field-info.ts';
 import { quantityJsonSchema } from './quantity-fields.ts';
+import { readQuantity } from './read-quantity.ts';
+import { refuse } from './refuse.ts';
 
 /** Past half a turn an angle is meant from another top dead centre. */
 const FARTHEST = 180;
 
 const ANGLE = entered('angle', 'a crank angle', CAN_BE.crankAngle, { sign: 'any' });
 const WITH_SIDE = /^(.*?)\s*\b(b\.?t\.?d\.?c\.?|before(?:\s+tdc)?|a\.?t\.?d\.?c\.?|after(?:\s+tdc)?)\s*$/i;
-const AT_CENTRE = /^t\.?d\.?c\.?$/i;
+/** At top dead centre itself there is no side, and no unit makes nothing more. */
+const AT_CENTRE = /^(t\.?d\.?c\.?|[-−+]?0*\.?0+)$/i;
 
 const textOf = (raw: unknown): string | undefined => {
   if (typeof raw === 'string') return raw.trim();
@@ -23,6 +26,16 @@ export function crankText(degrees: number): string {
   const rounded = Number(degrees.toFixed(2));
   if (rounded === 0) return 'TDC';
   return `${Math.abs(rounded)}° ${rounded < 0 ? 'before' : 'after'} TDC`;
+}
+
+/** The same text as degrees after top dead centre: `−10 deg` for `10 BTDC`; any other text as it is. */
+export function afterTopText(text: string): string {
+  const trimmed = text.trim();
+  if (AT_CENTRE.test(trimmed)) return '0 deg';
+  const [, bare = '', side = ''] = WITH_SIDE.exec(trimmed) ?? [];
+  if (side === '' || /^[-−]/.test(bare)) return text;
+  const degrees = /[a-z°]/i.test(bare) ? bare : `${bare} deg`;
+  return side.toLowerCase().startsWith('b') ? `-${degrees}` : degrees;
 }
 
 interface Refusal {
@@ -47,7 +60,11 @@ function readAngle(raw: unknown, ctx: Refusal): Entered {
     side === undefined ? raw : /[a-z°]/i.test(bare) ? bare : { typed: bare, assume: 'deg' },
   );
   if (!read.success)
-    return refused(ctx, 'not-a-number', `${read.error.issues[0]?.message ?? 'can’t be read'}: ${ALLOWED}`);
+    return refused(
+      ctx,
+      'not-a-number',
+      `${(read.error.issues[0]?.message ?? 'can’t be read').replace(/\.$/, '')}. Write ${ALLOWED}`,
+    );
   const { value } = read.data;
   if (side !== undefined && value < 0)
     return refused(ctx, 'not-allowed', `has a minus and a side, “${text}”: one of the two says before`);
@@ -72,5 +89,23 @@ export function crankAngle(description: string) {
       'x-dimension': 'angle',
     });
   fieldInfo.add(schema, { control: 'quantity', dimension: 'angle', canBe: CAN_BE.crankAngle });
+  return schema;
+}
+
+/** A reading of the wheel: degrees after top dead centre, negative before, or with its side. */
+export function wheelAngle(description: string) {
+  const schema = z
+    .unknown()
+    .transform((raw, ctx): number => {
+      const read = readQuantity(typeof raw === 'string' ? afterTopText(raw) : raw, 'angle', { sign: 'any' });
+      if (read.ok) return read.si;
+      return refuse(ctx, read.code, read.detail, read.at === undefined ? [] : [read.at]);
+    })
+    .meta({
+      ...quantityJsonSchema('angle'),
+      description: `${description}; negative before it, or with its side, as 10 BTDC`,
+      'x-dimension': 'angle',
+    });
+  fieldInfo.add(schema, { control: 'quantity', dimension: 'angle' });
   return schema;
 }

@@ -193,7 +193,7 @@ const CALLS: readonly Call[] = [
     check: (said) => {
       expect(headlines(said, 'timing')).toEqual([
         expect.stringMatching(
-          /4° advanced against the card\. Advance costs intake gap.*top dead centre is not proved/,
+          /4° advanced against the card\. But top dead centre is not proved.*Advance costs intake gap/,
         ),
       ]);
       expect(said.quantities.find(({ name }) => name === 'Centreline of the intake')?.lacks).toEqual([
@@ -208,9 +208,7 @@ const CALLS: readonly Call[] = [
     shown: false,
     check: (said) => {
       expect(headlines(said, 'timing').join(' ')).not.toContain('not proved');
-      expect(headlines(said, 'timing')[0]).toMatch(
-        /3° retarded.*Retard costs exhaust gap.*before top dead centre/,
-      );
+      expect(headlines(said, 'timing')[0]).toMatch(/3° retarded.*Retard costs exhaust gap.*before TDC/);
       expect(codes(said)).toEqual(['lobes-apart']);
     },
   },
