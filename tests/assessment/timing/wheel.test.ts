@@ -33,6 +33,7 @@ const said = (...kept: readonly Kept[]) =>
       workingEvidence({
         id: `working-${index}`,
         seq: index + 1,
+        revision: 1,
         computation,
         inputs,
         answer: {},
