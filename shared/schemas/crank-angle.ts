@@ -4,8 +4,6 @@ import { CAN_BE } from './can-be.ts';
 import { type Entered, entered } from './entered.ts';
 import { fieldInfo } from './field-info.ts';
 import { quantityJsonSchema } from './quantity-fields.ts';
-import { readQuantity } from './read-quantity.ts';
-import { refuse } from './refuse.ts';
 
 /** Past half a turn an angle is meant from another top dead centre. */
 const FARTHEST = 180;
@@ -26,16 +24,6 @@ export function crankText(degrees: number): string {
   const rounded = Number(degrees.toFixed(2));
   if (rounded === 0) return 'TDC';
   return `${Math.abs(rounded)}° ${rounded < 0 ? 'before' : 'after'} TDC`;
-}
-
-/** The same text as degrees after top dead centre: `−10 deg` for `10 BTDC`; any other text as it is. */
-export function afterTopText(text: string): string {
-  const trimmed = text.trim();
-  if (AT_CENTRE.test(trimmed)) return '0 deg';
-  const [, bare = '', side = ''] = WITH_SIDE.exec(trimmed) ?? [];
-  if (side === '' || /^[-−]/.test(bare)) return text;
-  const degrees = /[a-z°]/i.test(bare) ? bare : `${bare} deg`;
-  return side.toLowerCase().startsWith('b') ? `-${degrees}` : degrees;
 }
 
 interface Refusal {
@@ -89,23 +77,5 @@ export function crankAngle(description: string) {
       'x-dimension': 'angle',
     });
   fieldInfo.add(schema, { control: 'quantity', dimension: 'angle', canBe: CAN_BE.crankAngle });
-  return schema;
-}
-
-/** A reading of the wheel: degrees after top dead centre, negative before, or with its side. */
-export function wheelAngle(description: string) {
-  const schema = z
-    .unknown()
-    .transform((raw, ctx): number => {
-      const read = readQuantity(typeof raw === 'string' ? afterTopText(raw) : raw, 'angle', { sign: 'any' });
-      if (read.ok) return read.si;
-      return refuse(ctx, read.code, read.detail, read.at === undefined ? [] : [read.at]);
-    })
-    .meta({
-      ...quantityJsonSchema('angle'),
-      description: `${description}; negative before it, or with its side, as 10 BTDC`,
-      'x-dimension': 'angle',
-    });
-  fieldInfo.add(schema, { control: 'quantity', dimension: 'angle' });
   return schema;
 }

@@ -138,10 +138,12 @@ const CALLS: readonly Call[] = [
   {
     name: 'three lengths, wide: least between them',
     base: STUD,
-    // Slopes −.6 and .24 per inch about 7.775 and 7.825: level at 7.811.
-    entries: [mark(0.08, -0.05, rod(7.75)), mark(0.05, -0.02, rod(7.8)), mark(0.062, 0.01, rod(7.85))],
+    // Slopes −.56 and .24 per inch about 7.775 and 7.825: level at 7.810.
+    entries: [mark(0.09, -0.05, rod(7.75)), mark(0.062, -0.02, rod(7.8)), mark(0.074, 0.01, rod(7.85))],
     check: (said) => {
-      expect(advice(said)).toEqual([expect.stringMatching(/^Set the pushrod to 7\.810 in/)]);
+      expect(advice(said)).toEqual([
+        expect.stringMatching(/^Lengthen the pushrod by \.010 in, to 7\.810 in/),
+      ]);
       expect(codes(said)).toEqual(['mark-wide']);
     },
   },
@@ -168,7 +170,9 @@ const CALLS: readonly Call[] = [
     base: SHAFT,
     entries: [mark(0.09, 0.02, shims(0)), mark(0.07, 0.03, shims(0.03))],
     check: (said) => {
-      expect(advice(said)).toEqual([expect.stringMatching(/^Set the stands to \.080 in of shims/)]);
+      expect(advice(said)).toEqual([
+        expect.stringMatching(/^Raise the stands by \.050 in, to \.080 in of shims/),
+      ]);
       expect(codes(said)).toEqual(['mark-wide']);
     },
   },
@@ -193,7 +197,7 @@ const CALLS: readonly Call[] = [
     check: (said) => {
       expect(headlines(said, 'timing')).toEqual([
         expect.stringMatching(
-          /4° advanced against the card\. But top dead centre is not proved.*Advance costs intake gap/,
+          /4° advanced against the card\. Advance costs intake gap.*top dead centre is not proved/,
         ),
       ]);
       expect(said.quantities.find(({ name }) => name === 'Centreline of the intake')?.lacks).toEqual([
@@ -208,7 +212,9 @@ const CALLS: readonly Call[] = [
     shown: false,
     check: (said) => {
       expect(headlines(said, 'timing').join(' ')).not.toContain('not proved');
-      expect(headlines(said, 'timing')[0]).toMatch(/3° retarded.*Retard costs exhaust gap.*before TDC/);
+      expect(headlines(said, 'timing')[0]).toMatch(
+        /3° retarded.*Retard costs exhaust gap.*before top dead centre/,
+      );
       expect(codes(said)).toEqual(['lobes-apart']);
     },
   },

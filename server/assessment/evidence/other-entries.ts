@@ -1,5 +1,4 @@
 import { defined } from '../../../shared/defined.ts';
-import { InputFaults } from '../../../shared/problems/faults.ts';
 import { siIf } from '../../../shared/schemas/entered.ts';
 import type {
   AnswerEvidence,
@@ -70,16 +69,6 @@ function sweepOf({ computation, inputs }: Working) {
   return read?.success === true ? { pivotToTip: read.data.pivotToTip, netLift: read.data.netLift } : {};
 }
 
-/** A centreline that was kept before its readings were held to a side of top dead centre says nothing now. */
-function computedFrom(input: Parameters<typeof centreline.compute>[0]) {
-  try {
-    return centreline.compute(input);
-  } catch (error) {
-    if (error instanceof InputFaults) return undefined;
-    throw error;
-  }
-}
-
 /** What was read of the timing, computed again in SI. */
 function timingOf({ computation, inputs }: Working): WorkingEvidence['timing'] {
   if (computation === topDeadCentre.name) {
@@ -88,8 +77,7 @@ function timingOf({ computation, inputs }: Working): WorkingEvidence['timing'] {
   }
   const read = computation === centreline.name ? centreline.input.safeParse(inputs) : undefined;
   if (read?.success !== true) return undefined;
-  const found = computedFrom(read.data);
-  if (found === undefined) return undefined;
+  const found = centreline.compute(read.data);
   return {
     of: 'peak',
     side: read.data.side ?? 'intake',

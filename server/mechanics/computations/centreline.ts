@@ -1,6 +1,5 @@
 import { z } from 'zod';
 import { impossible } from '../../../shared/problems/faults.ts';
-import { wheelAngle } from '../../../shared/schemas/crank-angle.ts';
 import { SIDES, type TimedEvent, timedEvent } from '../../../shared/schemas/event-field.ts';
 import { choice } from '../../../shared/schemas/fields.ts';
 import { out, outWord } from '../../../shared/schemas/outputs.ts';
@@ -24,8 +23,8 @@ const ASKED =
 
 const input = z
   .strictObject({
-    before: wheelAngle('wheel reading on the way up to full lift, after top dead centre').optional(),
-    after: wheelAngle('wheel reading at the same lift on the way down, after top dead centre').optional(),
+    before: angle('wheel reading after top dead centre on the way up to full lift').optional(),
+    after: angle('wheel reading after top dead centre at the same lift on the way down').optional(),
     opens: timedEvent(SIDES, 'where the valve opens, by TDC for an intake, by BDC for an exhaust').optional(),
     closes: timedEvent(
       SIDES,
@@ -73,12 +72,6 @@ const righted = ({ angle: told, side }: TimedEvent, off: number): TimedEvent => 
   side,
 });
 
-/** A lobe that peaks on the other side of top dead centre is told from the wrong one. */
-const wrongSideOf = (side: 'intake' | 'exhaust'): string =>
-  side === 'exhaust'
-    ? 'put the peak after TDC, and an exhaust peaks before it: write them with their side, as 160 BTDC and 70 BTDC'
-    : 'put the peak before TDC, and an intake peaks after it: write them with their side, as 62 ATDC and 148 ATDC';
-
 function measured(given: Given): { readonly centreline: number; readonly duration?: number } {
   const { before = 0, after = 0, opens, closes, side = 'intake', pointerOff: off = 0 } = given;
   if (opens !== undefined && closes !== undefined) {
@@ -86,17 +79,10 @@ function measured(given: Given): { readonly centreline: number; readonly duratio
     return { centreline: timing.centreline, duration: timing.duration };
   }
   if (after <= before)
-    impossible(
-      ['before', 'after'],
-      side === 'exhaust'
-        ? 'the reading after full lift must be the later of the two: of an exhaust they lie before TDC, as 160 BTDC and then 70 BTDC'
-        : 'the reading after full lift must be the greater of the two',
-    );
+    impossible(['before', 'after'], 'the reading after full lift must be the greater of the two');
   if (after - before >= CYCLE) impossible(['before', 'after'], 'are a whole cycle of 720° or more apart');
   const peak = (before + after) / 2 - off;
-  const centreline = withinHalfTurn(side === 'intake' ? peak : -peak);
-  if (centreline < 0) impossible(['before', 'after'], wrongSideOf(side));
-  return { centreline };
+  return { centreline: withinHalfTurn(side === 'intake' ? peak : -peak) };
 }
 
 /**
@@ -117,8 +103,7 @@ function measured(given: Given): { readonly centreline: number; readonly duratio
  * @returns centreline [rad], advanceAgainstCard [rad] (positive: earlier; only with card), costs [1] (only with card),
  * duration [rad] (only with events), durationOverCard [rad] (only with events and cardDuration)
  * @throws not-allowed when an event is told from the wrong dead centre, or both forms are given
- * @throws impossible-input when the second reading is not past the first, or 720° past it, or the peak between them
- * lies on the wrong side of TDC
+ * @throws impossible-input when the second reading is not past the first, or 720° past it
  * @throws impossible-input when the events leave the valve no time open, or over 720°
  *
  * Validity: symmetric lobes; the indicator at the same lift both times, read in the same direction of turning.

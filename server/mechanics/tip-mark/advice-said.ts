@@ -18,20 +18,12 @@ const CONTRADICTS = {
 
 const STANDS: Readonly<Record<Mounting, string>> = { stud: 'pushrod', pedestal: 'pedestal', shaft: 'stands' };
 
-/** `7.800 in`, `.060 in of shims`: a setting by itself; less than no shims is none. */
-export function settingSaid(at: number | undefined, mounting: Mounting): string | undefined {
-  if (at === undefined) return undefined;
-  if (mounting === 'stud') return inchesSaid(at);
-  return at < 0 ? undefined : `${inchesSaid(at)} of shims`;
-}
-
 function changeSaid(
   advice: Extract<Advice, { how: 'change' }>,
   mounting: Mounting,
 ): { readonly todo: string; readonly because: string } {
-  const { way, by, to, found, from, placeAgainst, ofSeveral } = advice;
+  const { way, by, to, found, from, placeAgainst } = advice;
   const stud = mounting === 'stud';
-  const set = ofSeveral ? settingSaid(to, mounting) : undefined;
   const verb = stud ? (way === 'up' ? 'lengthen' : 'shorten') : way === 'up' ? 'raise' : 'lower';
   const target =
     to === undefined ? '' : stud ? `, to ${inchesSaid(to)}` : to < 0 ? '' : `, to ${inchesSaid(to)} of shims`;
@@ -39,15 +31,12 @@ function changeSaid(
     from === 'place'
       ? found === 'line'
         ? 'the places of these marks point there'
-        : `the mark sits toward the ${way === 'up' ? 'valley, so it is too short' : 'exhaust side, so it is too long'}`
+        : `the mark sits toward the ${way === 'up' ? 'valley: on a stud too short' : 'exhaust side: on a stud too long'}`
       : found === 'least'
         ? 'the widths are least there'
         : 'the marks get narrower that way';
   return {
-    todo:
-      set === undefined
-        ? `${verb} the ${STANDS[mounting]} by ${inchesSaid(by)}${target}`
-        : `set the ${STANDS[mounting]} to ${set}`,
+    todo: `${verb} the ${STANDS[mounting]} by ${inchesSaid(by)}${target}`,
     because: `${why}${placeAgainst ? '; its place asks for the other way, and width goes first' : ''}`,
   };
 }
@@ -79,12 +68,6 @@ export function adviceSaid(advice: Advice, judged: Mark, context: MarkContext): 
       return mounting === 'stud'
         ? `${inSpoken('try .050 longer and .050 shorter')}, ink both, and keep the narrowest of the three even where it is off centre.${mostSaid(judged, context)}`
         : `change the height of the ${STANDS[mounting]} by one shim and ink again, with the shims told; the narrower one is the way to go.${mostSaid(judged, context)}`;
-    case 'none-narrow': {
-      const { leastSweep, overLeast } = context;
-      const under = leastSweep === undefined ? '' : ` under ${inchesSaid(leastSweep + overLeast)}`;
-      const what = mounting === 'stud' ? 'pushrod length' : 'height';
-      return `no ${what} that was tried brings the mark${under}: it is narrowest near ${settingSaid(advice.at, mounting) ?? 'the lowest'}, ${inchesSaid(advice.width)}. Read arm and lift again; then look at the roller, the stem’s end${mounting === 'stud' ? ' and the height of the stud' : ' and the pivot’s height'}.`;
-    }
     case 'contradict':
       return `these marks contradict each other: ${inSpoken(CONTRADICTS[advice.because])}. Set each one again with a caliper and read again: ${AGAIN}`;
   }

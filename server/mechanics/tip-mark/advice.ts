@@ -8,8 +8,6 @@ export const AS_NARROW = 0.01 * IN;
 const SAME = 0.02 * IN;
 /** A line or a curve through marks is told no finer. */
 const FINEST = 0.005 * IN;
-/** How far off one width may be: half of what tells two of them apart. */
-const INK = AS_NARROW / 2;
 
 /** What is changed to move the mark: the pushrod on a stud, the stand on a shaft or pedestal. */
 type Changed = 'pushrod' | 'stand';
@@ -28,11 +26,7 @@ export type Advice =
       readonly from: 'width' | 'place';
       /** The place asks for the other way; width goes first. */
       readonly placeAgainst: boolean;
-      /** Several were tried: what is set is named by itself, since nobody knows which of them is in. */
-      readonly ofSeveral: boolean;
     }
-  /** Narrowest between what was tried, and wide there all the same. */
-  | { readonly how: 'none-narrow'; readonly at: number; readonly width: number }
   | { readonly how: 'both-ways' }
   | { readonly how: 'contradict'; readonly because: 'same-setting' | 'moved-back' | 'no-one-least' };
 
@@ -99,26 +93,12 @@ const oneLeast = (tried: readonly Tried[], least: number): boolean =>
 
 const rounded = (length: number): number => Math.round(length / FINEST) * FINEST;
 
-type Three = readonly [Tried, Tried, Tried];
-
 /** Where a parabola through three widths is least, between the outer two. */
-function vertexOf([a, b, c]: Three): number {
+function leastBetween([a, b, c]: readonly [Tried, Tried, Tried]): number {
   const [left, right] = [(b.width - a.width) / (b.at - a.at), (c.width - b.width) / (c.at - b.at)];
   if (right <= left) return b.at;
   const at = (a.at + b.at) / 2 - (left * (c.at - a.at)) / 2 / (right - left);
   return Math.min(c.at, Math.max(a.at, at));
-}
-
-/** The same, and how far that moves when each width is off by as much as ink may be. */
-function leastBetween(three: Three): { readonly at: number; readonly within: number } {
-  const at = vertexOf(three);
-  const moved = three.map((_, off) => {
-    const [a, b, c] = three;
-    const other = (each: Tried, index: number): Tried =>
-      index === off ? { ...each, width: each.width + INK } : each;
-    return vertexOf([other(a, 0), other(b, 1), other(c, 2)]) - at;
-  });
-  return { at, within: Math.hypot(...moved) };
 }
 
 function change(from: number | undefined, way: 'up' | 'down', by: number) {
@@ -126,25 +106,24 @@ function change(from: number | undefined, way: 'up' | 'down', by: number) {
 }
 
 /** By widths at two settings or more: on from the narrowest, or between its neighbours. */
-function byWidth(tried: readonly Tried[], least: number, limit: number): Advice | undefined {
+function byWidth(
+  tried: readonly Tried[],
+  least: number,
+): Omit<Extract<Advice, { how: 'change' }>, 'placeAgainst'> | undefined {
   const [before, here, after] = [tried[least - 1], tried[least], tried[least + 1]];
   if (here === undefined) return undefined;
-  const several = { from: 'width', ofSeveral: true, placeAgainst: false } as const;
-  if (before === undefined || after === undefined)
-    return {
-      how: 'change',
-      ...change(here.at, before === undefined ? 'down' : 'up', STEP),
-      found: 'step',
-      ...several,
-    };
-  const { at, within } = leastBetween([before, here, after]);
-  const to = rounded(at);
-  const by = Math.abs(to - here.at);
-  // A length that the widths do not tell from the one that was tried is that one.
-  const isTold = by > Math.max(within, FINEST / 2);
-  if (here.width > limit + INK) return { how: 'none-narrow', at: isTold ? to : here.at, width: here.width };
-  if (!isTold) return undefined;
-  return { how: 'change', way: to > here.at ? 'up' : 'down', by, to, found: 'least', ...several };
+  if (before !== undefined && after !== undefined) {
+    const to = rounded(leastBetween([before, here, after]));
+    const by = Math.abs(to - here.at);
+    if (by < FINEST / 2) return undefined;
+    return { how: 'change', way: to > here.at ? 'up' : 'down', by, to, found: 'least', from: 'width' };
+  }
+  return {
+    how: 'change',
+    ...change(here.at, before === undefined ? 'down' : 'up', STEP),
+    found: 'step',
+    from: 'width',
+  };
 }
 
 /** On a stud by its place: toward the valley is too short, toward the exhaust side too long. */
@@ -161,7 +140,6 @@ function byPlace(marks: readonly Mark[]): Advice {
       found: 'step',
       from: 'place',
       placeAgainst: false,
-      ofSeveral: false,
     };
   }
   const by = Math.abs(next.change);
@@ -174,16 +152,7 @@ function byPlace(marks: readonly Mark[]): Advice {
     found: 'line',
     from: 'place',
     placeAgainst: false,
-    ofSeveral: true,
   };
-}
-
-const keptAt = (at: number | undefined): Advice => ({ how: 'keep', ...(at === undefined ? {} : { at }) });
-
-/** As wide at every setting that was tried. */
-function noneNarrow(tried: readonly Tried[], narrowest: number): Advice {
-  const here = tried[narrowest];
-  return here === undefined ? { how: 'both-ways' } : { how: 'none-narrow', at: here.at, width: here.width };
 }
 
 const limitOf = ({ leastSweep, overLeast }: MarkContext): number =>
@@ -193,8 +162,8 @@ const limitOf = ({ leastSweep, overLeast }: MarkContext): number =>
  * The one thing to change next, and by how much as far as the marks tell, from all marks of a valve: width goes first, then
  * place.
  *
- * Equation: two settings and more: on from the narrowest by .050 in, or where a parabola through three widths is least, as
- * far as ±.005 in of each width tells; narrowest there and wide all the same, none of them mends it; width ordinary, on a stud: where the line through the places of two lengths meets the middle; one length: .050 in
+ * Equation: two settings and more: on from the narrowest by .050 in, or where a parabola through three widths is least;
+ * width ordinary, on a stud: where the line through the places of two lengths meets the middle; one length: .050 in
  *
  * @param marks [m] of one valve, the one that is judged last; sideways ones say nothing along the rocker
  * @param context [m] the least sweep with its limit, and the mounting
@@ -222,13 +191,12 @@ export function adviceOf(marks: readonly Mark[], context: MarkContext): Advice |
   const known = context.leastSweep !== undefined;
   const place = changed === 'pushrod' ? byPlace(along) : undefined;
   if (differ && (wide || !known)) {
-    const width = byWidth(tried, narrowest, limitOf(context));
-    if (width?.how !== 'change') return width ?? keptAt(tried[narrowest]?.at);
-    return { ...width, placeAgainst: place?.how === 'change' && place.way !== width.way };
+    const width = byWidth(tried, narrowest);
+    const against = place?.how === 'change' && width !== undefined && place.way !== width.way;
+    return width === undefined ? { how: 'keep' } : { ...width, placeAgainst: against };
   }
   if (place !== undefined && place.how !== 'keep') return place;
-  if (wide && tried.length > 2) return noneNarrow(tried, narrowest);
   if (wide) return { how: 'both-ways' };
   if (changed === 'stand' && !known && judged.side !== 'centred') return { how: 'both-ways' };
-  return keptAt(settingOf(judged, changed));
+  return { how: 'keep' };
 }

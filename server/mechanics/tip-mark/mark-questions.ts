@@ -77,8 +77,6 @@ const MOUNTING: Omit<MarkQuestion, 'code' | 'size'> = {
 };
 
 function asksOf(advice: Advice, mark: Mark, context: MarkContext, wide: boolean): string {
-  if (advice.how === 'none-narrow')
-    return 'Narrowest of all that were tried, and still wide: are arm and lift right, and does the roller turn?';
   if (advice.how === 'contradict')
     return 'Did anything else change between these marks, or was one read wrong?';
   if (advice.how === 'change' && context.mounting === 'stud') {
@@ -88,17 +86,13 @@ function asksOf(advice: Advice, mark: Mark, context: MarkContext, wide: boolean)
     if (to === undefined) return `Would a pushrod ${longer} ${does}?`;
     if (from === 'place' && found === 'line')
       return `Would ${said(to)} ${does}? The marks so far point there.`;
-    return advice.ofSeveral ? `Would ${said(to)} ${does}?` : `Would ${said(to)} ${does}? That is ${longer}.`;
+    return `Would ${said(to)} ${does}? That is ${longer}.`;
   }
   if (mark.side === 'centred' && wide) return 'Centred, and still wide: is the height right for this lift?';
   return context.mounting === 'stud'
     ? 'Is the mark wide because the length is off?'
     : `Is the height of the ${context.mounting === 'shaft' ? 'stands' : 'pedestal'} right?`;
 }
-
-/** What the place says is told only where it is followed: beside a width that goes first it would say the other. */
-const followsPlace = (advice: Advice): boolean =>
-  advice.how === 'both-ways' || (advice.how === 'change' && !advice.placeAgainst);
 
 /** The one question that all marks of a valve come to: what to change, or that they contradict each other. */
 function adviceQuestion(marks: readonly Mark[], mark: Mark, context: MarkContext): MarkQuestion[] {
@@ -119,7 +113,7 @@ function adviceQuestion(marks: readonly Mark[], mark: Mark, context: MarkContext
   const narrowest = narrowestBeside(marks, context.beside);
   const size = [
     ...(wide ? [widthSaid(mark, context, narrowest)] : []),
-    ...(place === '' || !followsPlace(advice) ? [] : [place]),
+    ...(place === '' ? [] : [place]),
   ].join(' ');
   const todo = adviceSaid(advice, mark, context);
   const first = wide && narrowest === undefined ? 'ink a neighbour in the same way and compare. Then ' : '';

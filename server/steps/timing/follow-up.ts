@@ -5,6 +5,9 @@ import type { Working } from '../../records/workings/workings.ts';
 import { noticeComponent } from '../../web/components.ts';
 import { chainOf, degreesText, type KeptPeak } from './timing-chain.ts';
 
+/** A centreline outside of these is asked about: trade practice, common, no published source. */
+const USUAL_PEAK = { from: 95, to: 120 } as const;
+
 const partLink = (context: CallContext, part: string, label: string) => ({
   href: `${context.base}/steps/timing?of=${part}`,
   label,
@@ -43,9 +46,21 @@ function saidComponents(context: CallContext, peak: KeptPeak): Component[] {
 }
 
 function questionComponents(peak: KeptPeak): Component[] {
-  const { side, durationOverCard } = peak;
+  const { side, centreline, durationOverCard } = peak;
   const at = `${side}-${peak.duration === undefined ? 'peak' : 'events'}`;
   const cards = [
+    ...(centreline < USUAL_PEAK.from || centreline > USUAL_PEAK.to
+      ? [
+          {
+            id: `question-centreline-${at}`,
+            about: `${side} lobe`,
+            words: 'Was each reading told from the right side of its dead centre, and on the right lobe?',
+            size: `${degreesText(centreline)}° is outside of the usual ${USUAL_PEAK.from} to ${USUAL_PEAK.to}.`,
+            test: 'turn to the peak by the indicator, and look where the wheel stands.',
+            answers: [],
+          },
+        ]
+      : []),
     ...(durationOverCard !== undefined && Math.abs(durationOverCard) > 2
       ? [
           {

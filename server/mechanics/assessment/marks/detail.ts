@@ -20,8 +20,6 @@ export interface MarkedValveDetail extends ValvePlace {
   readonly least: LeastSweepDetail;
   /** The least and what the limit allows over it. */
   readonly lookAgainOver?: number;
-  /** What its marks come to, in sentences to read aloud. */
-  readonly found: string;
   /** What to change next, from all of its marks; left out where they or the mounting don’t say. */
   readonly advice?: string;
   readonly questionIds: readonly string[];

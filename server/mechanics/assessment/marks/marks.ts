@@ -1,5 +1,4 @@
 import { defined } from '../../../../shared/defined.ts';
-import { findingSaid } from '../../tip-mark/finding.ts';
 import { markAdvice, markQuestions } from '../../tip-mark/mark-questions.ts';
 import type { MarkQuestion } from '../../tip-mark/types.ts';
 import type { AssessedQuestion, Headline, StopReason } from '../assessment.ts';
@@ -75,7 +74,6 @@ function valveOf(
         valve: best.valve,
         marks,
         judgedId: best.id,
-        found: findingSaid(told, context),
         least,
         ...(least.value === undefined ? {} : { lookAgainOver: least.value + limit.value }),
         ...defined({ advice: advice === undefined ? undefined : upperFirst(advice) }),

@@ -1,6 +1,6 @@
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import { STEP_NAMES, type StepName } from '../../../../shared/steps.ts';
-import type { AssessedQuestion, Missing, StepNeed } from '../assessment.ts';
+import type { Missing, StepNeed } from '../assessment.ts';
 import { upperFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { gearDetail, planOfGear } from '../gear/gear.ts';
@@ -24,12 +24,7 @@ import { ofTiming } from './of-timing.ts';
 const NEEDS: Readonly<
   Record<
     StepName,
-    (
-      evidence: Evidence,
-      explained: readonly GroupExplained[],
-      noise: NoiseDetail,
-      ofMarks: readonly AssessedQuestion[],
-    ) => readonly Need[]
+    (evidence: Evidence, explained: readonly GroupExplained[], noise: NoiseDetail) => readonly Need[]
   >
 > = {
   triage: ofTriage,
@@ -41,7 +36,7 @@ const NEEDS: Readonly<
   sheet: ofSheet,
   scan: ofScan,
   consequences: (evidence, explained) => ofConsequences(evidence, valveRatios(explained).length > 0),
-  geometry: (evidence, _explained, _noise, ofMarks) => ofGeometry(evidence, ofMarks),
+  geometry: ofGeometry,
   timing: ofTiming,
   adjuster: (evidence, _, noise) => ofAdjuster(evidence, noise),
   noise: (_evidence, _explained, noise) => ofNoise(noise),
@@ -58,14 +53,13 @@ export function needsOf(
   evidence: Evidence,
   explained: readonly GroupExplained[],
   noise: NoiseDetail,
-  ofMarks: readonly AssessedQuestion[] = [],
 ): Lacking[] {
   const { asks, waitsFor } = planOf(evidence.call.goal);
   const counts = (step: StepName): boolean => step === 'triage' || step === 'notes' || asks.includes(step);
   const without = new Set(gearDetail(evidence).steps.map(({ step }) => step));
   const notAsked = new Set(planOfGear(evidence).needs);
   return STEP_NAMES.filter((step) => !without.has(step)).flatMap((step) =>
-    NEEDS[step](evidence, explained, noise, ofMarks)
+    NEEDS[step](evidence, explained, noise)
       .filter(({ code }) => !notAsked.has(`${step}:${code}`))
       .map((need) => ({
         step,

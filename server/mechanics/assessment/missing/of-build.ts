@@ -63,17 +63,14 @@ export const ofBuild = ({ engine, springs }: Evidence): Need[] => [
   ),
 ];
 
-/** How the cam stands is told by its centrelines; what its lobes lift says nothing of it. */
-const forLift = ({ goal }: Evidence['call']) => (goal === 'cam-timing' ? {} : MUST);
-
-export const ofCam = ({ card, call }: Evidence): Need[] => [
+export const ofCam = ({ card }: Evidence): Need[] => [
   ...(['intake', 'exhaust'] as const).map((side) =>
     need(
       `lobe-lift-${side}`,
       `the ${side} lobe lift on the cam card`,
       `Read the ${side} lobe lift off the cam card.`,
       card[side].lobeLift !== undefined,
-      forLift(call),
+      MUST,
     ),
   ),
   need(
@@ -81,7 +78,7 @@ export const ofCam = ({ card, call }: Evidence): Need[] => [
     'the ratio the card assumes',
     'Read off the card which rocker ratio it assumes.',
     card.assumedRatio !== undefined,
-    forLift(call),
+    MUST,
   ),
   need(
     'card-lash',

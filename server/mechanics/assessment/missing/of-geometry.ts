@@ -1,5 +1,3 @@
-import type { AssessedQuestion } from '../assessment.ts';
-import { keyOf, lowerFirst, subjectSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { MUST_TURN, type Need, need, TURN, worked } from './need.ts';
 
@@ -17,25 +15,7 @@ const followerNeeds = (evidence: Evidence): Need[] =>
       ]
     : [];
 
-/** Each valve whose marks ask for something is inked again after it; what was looked at and does not fit is settled. */
-function nextMarks(asked: readonly AssessedQuestion[]): Need[] {
-  const open = asked.filter(({ answered }) => answered?.found !== false);
-  const first = open.filter(
-    ({ about }, index) => open.findIndex((each) => keyOf(each.about) === keyOf(about)) === index,
-  );
-  return first.map(({ about, test }) => {
-    const place = subjectSaid(about);
-    return need(
-      `mark-again:${keyOf(about)}`,
-      `the next mark of ${place}, after what was found`,
-      `${place}: ${lowerFirst(test)}`,
-      false,
-      MUST_TURN,
-    );
-  });
-}
-
-export function ofGeometry(evidence: Evidence, asked: readonly AssessedQuestion[]): Need[] {
+export function ofGeometry(evidence: Evidence): Need[] {
   const { tipMarks, card, rockers } = evidence;
   const lift = card.intake.lobeLift ?? card.exhaust.lobeLift;
   const ratio = rockers.planned ?? rockers.soldAs;
@@ -49,7 +29,6 @@ export function ofGeometry(evidence: Evidence, asked: readonly AssessedQuestion[
       tipMarks.some(({ standing }) => standing),
       MUST_TURN,
     ),
-    ...nextMarks(asked),
     need(
       'least-sweep',
       'pivot to tip and lift, for the least sweep',
