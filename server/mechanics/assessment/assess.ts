@@ -2,7 +2,7 @@ import { defined } from '../../../shared/defined.ts';
 import { speaking } from '../../../shared/quantities/spoken-units.ts';
 import { planOf } from '../../../shared/schemas/goals.ts';
 import type { Assessment } from './assessment.ts';
-import { withArmsOnNow } from './change/arms-of-gaps.ts';
+import { withOtherArms } from './change/arms-of-gaps.ts';
 import { changePart } from './change/change.ts';
 import { nextOfChange } from './change/next-of-change.ts';
 import type { PartSaid } from './common/part-said.ts';
@@ -55,7 +55,7 @@ export const assess = (evidence: Evidence): Assessment =>
 function assessed(evidence: Evidence): Assessment {
   const read = ratioRead(evidence);
   const isPushrod = forChange(evidence) === evidence;
-  const gapped = isPushrod ? withArmsOnNow(withScans(evidence)) : withScans(evidence);
+  const gapped = isPushrod ? withOtherArms(withScans(evidence)) : withScans(evidence);
   const sheet = sheetPart(gapped, read.known);
   const scans = scansPart(evidence);
   const ofSetUps = valveRatios(read.explained);

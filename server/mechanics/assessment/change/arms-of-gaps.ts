@@ -1,4 +1,5 @@
 import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
+import { isOffSince } from '../common/seats.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
 import { plansOf } from './plans.ts';
 import { armsOf } from './ratios.ts';
@@ -13,20 +14,30 @@ function planOfGap(entry: SheetEvidence, evidence: Evidence): number | 'fitted' 
   return evidence.call.goal === 'choose-ratio' ? 'fitted' : plansOf(evidence)[0];
 }
 
-/** The same evidence with those gaps marked that were read with the arms now fitted while others are planned. */
-export function withArmsOnNow(evidence: Evidence): Evidence {
-  if (plansOf(evidence).length === 0) return evidence;
-  const marked = (entry: SheetEvidence): SheetEvidence =>
-    entry.arms === 'these' && isGap(entry) && planOfGap(entry, evidence) === 'fitted'
-      ? { ...entry, onNow: true }
-      : entry;
-  return { ...evidence, sheet: evidence.sheet.map(marked) };
+/** With what other arms a gap was read than it is asked for; nothing where they are the same. */
+function otherArmsOf(entry: SheetEvidence, evidence: Evidence): SheetEvidence['otherArms'] {
+  if (entry.arms === 'before' || !isGap(entry)) return undefined;
+  const isPlanned = plansOf(evidence).length > 0;
+  if (isPlanned && planOfGap(entry, evidence) !== 'fitted') return undefined;
+  if (isOffSince(entry, evidence)) return 'off-since';
+  return isPlanned ? 'on-now' : undefined;
 }
 
-/** As a plan sees it: what was read with the arms now fitted was read before it. */
-export const seenByPlans = (evidence: Evidence): Evidence => ({
+/** The same evidence with those gaps marked that were read with other arms than they are asked for. */
+export const withOtherArms = (evidence: Evidence): Evidence => ({
   ...evidence,
-  sheet: evidence.sheet.map((entry) => (entry.onNow === true ? { ...entry, arms: 'before' } : entry)),
+  sheet: evidence.sheet.map((entry) => {
+    const otherArms = otherArmsOf(entry, evidence);
+    return otherArms === undefined ? entry : { ...entry, otherArms };
+  }),
+});
+
+/** As what is worked out sees it: what was read with other arms was read with those before. */
+export const seenByChange = (evidence: Evidence): Evidence => ({
+  ...evidence,
+  sheet: evidence.sheet.map((entry) =>
+    entry.otherArms === undefined ? entry : { ...entry, arms: 'before' },
+  ),
 });
 
 /** Whether a gap was read with the arms of this plan; without one, with those that are fitted. */

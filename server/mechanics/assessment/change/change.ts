@@ -9,7 +9,7 @@ import { keyOf, subjectSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { gapCells } from '../sheet/cells.ts';
 import { rowsOf, type SheetRow } from '../sheet/rows.ts';
-import { isWithPlan, seenByPlans } from './arms-of-gaps.ts';
+import { isWithPlan, seenByChange } from './arms-of-gaps.ts';
 import { checksOf, notCalculated } from './checks.ts';
 import type { ChangeDetail } from './detail.ts';
 import { figureQuantities, figuresOf } from './figures.ts';
@@ -57,7 +57,7 @@ function workOut(
   calculations: GapCalculations,
 ): Worked {
   const { side, place, about, lobeLift } = spot;
-  const ratios = beforeAndAfter(evidence, side, spot.ratios, plan);
+  const ratios = beforeAndAfter(evidence, side, spot.ratios, plan, place);
   const ofPlan = planKey(evidence, plan);
   const before = gapsBefore(evidence, place);
   const known = knownInput(evidence, {
@@ -121,7 +121,7 @@ export function changePart(
   ratios: readonly ValveRatio[],
   withheld: readonly WithheldRatio[] = [],
 ): ChangeSaid {
-  const evidence = seenByPlans(read);
+  const evidence = seenByChange(read);
   const calculations = gapCalculations();
   const spots = spotsOf(evidence, rowsOf(evidence), { ratios, withheld });
   const planned = plansOf(evidence);

@@ -111,7 +111,7 @@ function becauseOf(name: GapName, asked: GapsAsked, word: ChangeGap['word']): st
     ...(from === undefined
       ? []
       : [
-          `calculated from ${asEntered(from.readAs)}, read with the arms ${from.onNow === true ? 'that are on now' : 'before'}, and what the ratio changes`,
+          `calculated from ${asEntered(from.readAs)}, read with the arms ${from.otherArms === 'on-now' ? 'that are on now' : from.otherArms === 'off-since' ? 'that are off since' : 'before'}, and what the ratio changes`,
         ]),
     ...(name === 'piston-to-valve' ? movedSaid(asked.moved) : []),
     ...(name === 'piston-to-valve' && word !== undefined
@@ -148,8 +148,8 @@ function calculated(row: GapAsked, gap: GapBounds, asked: GapsAsked): ChangeGap 
     because: becauseOf(name, asked, word),
     lacks: word === 'close' ? [tellsIt(asked)] : lacks,
     measure: false,
-    // The sheet has told the gap itself, as it is with the arms that are on.
-    judgementId: `${gapId(name, asked.about)}${from?.onNow === true ? ':planned' : ''}${asked.planKey}`,
+    // The sheet has told the gap itself, as it is with the arms that it was read with.
+    judgementId: `${gapId(name, asked.about)}${from?.otherArms === undefined ? '' : ':worked-out'}${asked.planKey}`,
     restsOn: [...(asked.after?.restsOn ?? []), ...(from === undefined ? [] : [from.id])].sort(),
   };
 }

@@ -1,7 +1,8 @@
 import { defined } from '../../../../shared/defined.ts';
 import { PLANNED_RATIO, STATED_RATIO } from '../../kit/allowances.ts';
 import { nominalSaid, placeOf, ratioSaid } from '../common/said.ts';
-import type { Evidence, Side } from '../evidence.ts';
+import { isOffSince, seatedOn } from '../common/seats.ts';
+import type { Evidence, Side, ValvePlace } from '../evidence.ts';
 import { ratioOfStamp } from '../ratio/marks.ts';
 import type { ChangeRatio } from './detail.ts';
 import type { ValveRatio } from './input.ts';
@@ -67,6 +68,14 @@ function soldRatio({ rockers: { soldAs, family } }: Evidence): Stated | undefine
   return { from: 'family', value, said: `the ${nominalSaid(value)} of their family, ${name}` };
 }
 
+/** What the arm that sits on a valve is stamped as, where its mark can be read. */
+function stampedOn(evidence: Evidence, place: ValvePlace | undefined): Stated | undefined {
+  const value = place === undefined ? undefined : ratioOfStamp(seatedOn(evidence, place));
+  return value === undefined
+    ? undefined
+    : { from: 'sold-as', value, said: `the ${nominalSaid(value)} stamped on it` };
+}
+
 /** An arm that nobody has measured: as it is sold, with what such arms come to. */
 function notMeasured({ from, value, said }: Stated): ChangeRatio {
   const { under, over, source } = PLANNED_RATIO;
@@ -124,19 +133,25 @@ export function beforeAndAfter(
   valve: Side,
   ratios: readonly ValveRatio[],
   plan: number | undefined,
+  place?: ValvePlace,
 ): BeforeAndAfter {
-  const read = (arms: number | 'fitted') => {
-    const best = bestOf(ratios.filter((ratio) => armsOf(ratio, evidence) === arms));
+  const [on, off] = [false, true].map((isOff) =>
+    ratios.filter((each) => isOffSince(each, evidence) === isOff),
+  );
+  const read = (arms: number | 'fitted', from: readonly ValveRatio[] = ratios) => {
+    const best = bestOf(from.filter((ratio) => armsOf(ratio, evidence) === arms));
     return best === undefined ? undefined : measured(best);
   };
   const card = cardRatio(evidence, valve);
   const assumed = card === undefined ? undefined : ofCard(card);
-  const stated = soldRatio(evidence);
+  const stated = stampedOn(evidence, place) ?? soldRatio(evidence);
   const sold = stated && notMeasured(stated);
-  if (plan === undefined) return defined({ before: assumed, after: read('fitted') ?? sold });
+  // An arm that is off tells what was there before; the one that sits there now, what there is.
+  if (plan === undefined)
+    return defined({ before: read('fitted', off) ?? assumed, after: read('fitted', on) ?? sold });
   // What is sold as one of the plans is what is to be fitted, not what is in it.
   const isPlan = plansOf(evidence).some((each) => same(stated?.value, each));
-  const before = read('fitted') ?? (isPlan ? undefined : sold) ?? assumed;
+  const before = read('fitted', on) ?? read('fitted', off) ?? (isPlan ? undefined : sold) ?? assumed;
   const planned: Stated = { from: 'planned', value: plan, said: `the planned ${nominalSaid(plan)}` };
   return defined({ before, after: read(plan) ?? notMeasured(planned) });
 }
