@@ -2,6 +2,7 @@ import { defined } from '../../../shared/defined.ts';
 import { speaking } from '../../../shared/quantities/spoken-units.ts';
 import { planOf } from '../../../shared/schemas/goals.ts';
 import type { Assessment } from './assessment.ts';
+import { withOtherArms } from './change/arms-of-gaps.ts';
 import { changePart } from './change/change.ts';
 import { nextOfChange } from './change/next-of-change.ts';
 import type { PartSaid } from './common/part-said.ts';
@@ -55,7 +56,8 @@ export const assess = (evidence: Evidence): Assessment =>
 
 function assessed(evidence: Evidence): Assessment {
   const read = ratioRead(evidence);
-  const gapped = withScans(evidence);
+  const isPushrod = forChange(evidence) === evidence;
+  const gapped = isPushrod ? withOtherArms(withScans(evidence)) : withScans(evidence);
   const sheet = sheetPart(gapped, read.known);
   const scans = scansPart(evidence);
   const ofSetUps = valveRatios(read.explained);
@@ -63,10 +65,9 @@ function assessed(evidence: Evidence): Assessment {
     evidence.engine.gear === 'bucket'
       ? []
       : [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
-  const change =
-    forChange(evidence) === evidence
-      ? changePart(gapped, ratios, ratiosWithheld(read.explained))
-      : changePart(forChange(gapped), []);
+  const change = isPushrod
+    ? changePart(gapped, ratios, ratiosWithheld(read.explained))
+    : changePart(forChange(gapped), []);
   const marks = marksPart(evidence, ratios);
   const lash = lashPart(evidence);
   const timing = timingPart(evidence);
