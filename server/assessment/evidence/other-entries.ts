@@ -18,6 +18,7 @@ import type { HandPart } from '../../records/part-readings/hand-parts.ts';
 import type { PartReading } from '../../records/part-readings/part-readings.ts';
 import type { Working } from '../../records/workings/workings.ts';
 import { entryEvidence } from './entry.ts';
+import { setBy } from './set-by.ts';
 
 export const armEvidence = ({ id, name, ratioStamp, otherNumber, boxLabel }: Arm): ArmEvidence => ({
   id,
@@ -90,10 +91,11 @@ function timingOf({ computation, inputs }: Working): WorkingEvidence['timing'] {
 
 /** A computation that was kept, with what others go by. */
 export const workingEvidence = (working: Working): WorkingEvidence => ({
+  id: working.id,
   line: working.seq,
   computation: working.computation,
   ...sweepOf(working),
-  ...defined({ timing: timingOf(working) }),
+  ...defined({ timing: timingOf(working), set: setBy(working) }),
 });
 
 export const noteEvidence = ({ id, kind, body, doneAt }: Note): NoteEvidence => ({

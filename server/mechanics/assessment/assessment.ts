@@ -142,6 +142,7 @@ export interface StopReason {
     | 'lash-grew-again'
     | 'lobe-worn'
     | 'mark-at-the-edge'
+    | 'plunger-bottomed'
     | 'sign-of-damage';
   readonly about: Subject;
   readonly sentence: string;

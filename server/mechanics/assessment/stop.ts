@@ -85,6 +85,7 @@ const STEPS: Readonly<Record<StopReason['code'], NextAction['step']>> = {
   'lash-grew-again': 'adjuster',
   'lobe-worn': 'sheet',
   'mark-at-the-edge': 'geometry',
+  'plunger-bottomed': 'adjuster',
   'sign-of-damage': 'noise',
 };
 
@@ -100,6 +101,7 @@ const FIRST: Readonly<Record<StopReason['code'], string>> = {
   'sign-of-damage':
     'Leave it as it stands: keep the oil and the filter, photograph what was found, and count the pieces',
   'mark-at-the-edge': 'Leave it as it stands: photograph the stem’s tip and its edge, and look at the guide',
+  'plunger-bottomed': 'Leave the engine as it stands, and back that adjuster off until the pushrod has play',
 };
 
 const LEFT = 'Leave it as it stands';
