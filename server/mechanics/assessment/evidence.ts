@@ -283,7 +283,9 @@ export interface PeakEvidence {
   readonly centreline: number;
   /** Earlier than the card; negative later. */
   readonly advance?: number;
-  /** The pointer was left where it was, and its error was taken off. */
+  /** Its duration less that of the card, where it was read by its events. */
+  readonly durationOver?: number;
+  /** It was said whether the pointer was left: its error, if any, was taken off. */
   readonly righted: boolean;
 }
 
