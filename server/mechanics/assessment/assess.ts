@@ -32,6 +32,7 @@ import { sheetPart } from './sheet/sheet.ts';
 import { ratiosOfSheet } from './sheet/valve-ratios.ts';
 import { liftedGaps, stopReasons } from './stop.ts';
 import { timingPart } from './timing/timing.ts';
+import { workingsPart } from './workings/workings.ts';
 
 /** All that the parts say, each list in the order of the parts. */
 const together = (parts: readonly PartSaid<unknown>[]) => ({
@@ -71,10 +72,11 @@ function assessed(evidence: Evidence): Assessment {
   const marks = marksPart(evidence, ratios);
   const lash = lashPart(evidence);
   const timing = timingPart(evidence);
+  const workings = workingsPart(evidence);
   const part = partPart(evidence);
   const raisedElsewhere = [...lash.questions, ...marks.questions];
   const noise = noisePart(evidence, { lash: lash.detail, sheet: sheet.detail, raised: raisedElsewhere });
-  const others = [sheet, scans, change, marks, timing, lash, part, noise];
+  const others = [sheet, scans, change, marks, timing, lash, workings, part, noise];
   const raised = others.flatMap((each) => each.stop);
   const stop = stopReasons(evidence, raised);
   const ratio = ratioPart(evidence, read, part.detail, stop.length > 0);
@@ -126,6 +128,7 @@ function assessed(evidence: Evidence): Assessment {
     marks: marks.detail,
     lash: lash.detail,
     timing: timing.detail,
+    workings: workings.detail,
     noise: noise.detail,
     parts: part.detail,
   };

@@ -154,6 +154,7 @@ export interface StopReason {
     | 'lobe-worn'
     | 'mark-at-the-edge'
     | 'part-damaged'
+    | 'plunger-bottomed'
     | 'sign-of-damage';
   readonly about: Subject;
   readonly sentence: string;

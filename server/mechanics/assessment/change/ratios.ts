@@ -70,7 +70,7 @@ function soldRatio({ rockers: { soldAs, family } }: Evidence): Stated | undefine
 
 /** What the arm that sits on a valve is stamped as, where its mark can be read. */
 function stampedOn(evidence: Evidence, place: ValvePlace | undefined): Stated | undefined {
-  const value = place === undefined ? undefined : ratioOfStamp(seatedOn(evidence, place));
+  const value = place === undefined ? undefined : markOn(evidence, seatedOn(evidence, place)?.id);
   return value === undefined
     ? undefined
     : { from: 'sold-as', value, said: `the ${nominalSaid(value)} stamped on it` };
