@@ -18,7 +18,8 @@ export type Subject =
   | { readonly of: 'build' }
   | PartSubject
   | (ValvePlace & { readonly of: 'valve' })
-  | { readonly of: 'side'; readonly valve: Side }
+  /** `others`: those of the side that nothing was read of, beside those that something was. */
+  | { readonly of: 'side'; readonly valve: Side; readonly others?: boolean }
   | (ValvePlace & { readonly of: 'set-up'; readonly setUpId: string; readonly number: number })
   | { readonly of: 'arm'; readonly armId: string; readonly name: string };
 
@@ -152,6 +153,8 @@ export interface StopReason {
     | 'lash-grew-again'
     | 'lobe-worn'
     | 'mark-at-the-edge'
+    | 'part-damaged'
+    | 'plunger-bottomed'
     | 'sign-of-damage';
   readonly about: Subject;
   readonly sentence: string;

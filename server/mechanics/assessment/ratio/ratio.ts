@@ -5,6 +5,7 @@ import type { AssessedExplanation, AssessedQuestion, NotToRun, Subject } from '.
 import type { PartSaid } from '../common/part-said.ts';
 import { byId, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
+import { bucketLifts } from '../gear/bucket-lift.ts';
 import type { PartDetail } from '../part/detail.ts';
 import { judgedGroup } from './against.ts';
 import { armsInHand } from './arms-in-hand.ts';
@@ -64,10 +65,21 @@ export function ratioRead(evidence: Evidence): RatioRead {
   const reads = setUpsRead(evidence);
   const nominals = nominalsOf(evidence);
   const known = reads.map((read) => knownOf(evidence, read, reads, nominals));
+  // A bucket moves one to one with its lobe: there is no ratio to weigh.
+  if (evidence.engine.gear === 'bucket') return { reads, known, explained: [] };
   const groups = groupsOf(evidence, reads, DEFAULT_ASSUMPTIONS.lobesDiffer * IN);
   const explained = groups.map((group) => explainGroup(evidence, group, known, nominals));
   return { reads, known, explained };
 }
+
+/** A set-up of which no ratio is told. */
+const withoutRatio = ({ read, counted }: SetUpKnown): SetUpKnown => ({
+  read,
+  counted,
+  questions: [],
+  lacks: [],
+  doubts: [],
+});
 
 /**
  * The ratio of every arm on every valve that was read: what it is, against what it is held to be, and what to ask.
@@ -80,6 +92,15 @@ export function ratioPart(
   stopped: boolean,
 ): RatioSaid {
   const { reads, known, explained } = read;
+  if (evidence.engine.gear === 'bucket') {
+    const said = bucketLifts(evidence, reads);
+    const detail = known.map((each) => {
+      const ids = new Set(each.read.standing.map(({ id }) => id));
+      const questions = said.questions.filter(({ restsOn }) => restsOn.some((id) => ids.has(id)));
+      return setUpDetail(evidence, { ...withoutRatio(each), questions }, reads);
+    });
+    return { ...said, stop: [], notToRun: [], detail, explanations: [], remaining: [] };
+  }
   const handOf = (each: GroupExplained) => armsInHand(evidence, each, parts);
   const chances = new Map(explained.map((each) => [each, chancesOf(each, handOf(each))]));
   const of = (each: GroupExplained): Chances => chances.get(each) ?? 'none';
