@@ -254,4 +254,34 @@ export const WHY_SHORT: readonly Row[] = [
     never: [/left to be explained/, /look up the box label/],
     next: /./,
   },
+  {
+    // .4942 + .016 = .5102; / .3402 = 1.4997.
+    said: 'lash of .016 in it, said with the readings: what it comes to with that put back',
+    build: readBoth([0.3402, 0.3402, 0.3402], [0.4942, 0.4942, 0.4942], {
+      stamp: '1.5',
+      card: cardOf(0.34, 0.362, { assumedRatio: 1.5 }),
+      setUp: { lash: 'set', lashSetting: 0.016 * IN },
+    }),
+    headline: /First: a reading at zero lash.* With the \.016 in put back it comes to 1\.500\.$/,
+    words: { 'ratio:1-intake:arm-a:mark': undefined },
+    chances: 'none',
+    next: 'lash-to-zero',
+  },
+  {
+    // 9.79 mm = .3854 in.
+    said: 'the lobe lift is only stated, and there is no card: it is asked where it is from, not asked for again',
+    build: readBoth([], [0.56, 0.56, 0.56], {
+      card: { intake: {}, exhaust: {} },
+      setUp: { lobeSource: 'card' },
+      more: {
+        passes: [
+          ...passesOf('valve-lift', [0.56, 0.56, 0.56], { counted: true }),
+          ...passesOf('stated-lobe-lift', [0.35]),
+        ],
+      },
+    }),
+    headline:
+      /First: where the lobe lift of \.350 in is from: put in with the cam card, or read at the lifter\./,
+    next: /./,
+  },
 ];

@@ -10,7 +10,7 @@ import { type ArmsInHand, namesLeft, nameTold } from './names.ts';
 import { awaySaid, NOT_NOW } from './ratio-said.ts';
 import { asRead, type RatioRead, ratioReadOf, repeatSaid } from './reading.ts';
 import type { StampAsked } from './stamp-doubt.ts';
-import { alsoLevel, readsAs, runningSaid, spans, undottedSaid } from './told-beside.ts';
+import { alsoLevel, putBackSaid, readsAs, runningSaid, spans, undottedSaid } from './told-beside.ts';
 import { bandsAgainst, bandTold, wordAgainst } from './word.ts';
 import { numberTells, wouldTell } from './would-tell.ts';
 
@@ -112,7 +112,7 @@ function againstClaim(
     ...defined({ word }),
     sentence: ready
       ? `${told(explained, claim, read, how)}${undottedSaid(stamp)}${stopped ? '' : repeatSaid(read)}`
-      : `${runningSaid(explained)}Not set against ${claimSaid(claim, nominalSaid(claim.ratio))} yet. ${firstSaid(lacks)}`,
+      : `${runningSaid(explained)}Not set against ${claimSaid(claim, nominalSaid(claim.ratio))} yet. ${firstSaid(lacks)}${putBackSaid(explained)}`,
     lacks,
     restsOn: [...(given?.entryIds ?? [])].sort(),
   };

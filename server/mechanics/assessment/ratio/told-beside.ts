@@ -1,5 +1,6 @@
-import { nominalSaid, ratioSaid } from '../common/said.ts';
+import { inches, nominalSaid, ratioSaid } from '../common/said.ts';
 import { type Band, bandsOf, WITHIN } from './bands.ts';
+import { LASH_KNOWN_IN } from './conditions.ts';
 import type { GroupExplained } from './explain.ts';
 import { restingOn, runningAlone } from './lacking.ts';
 import { claimSaid } from './marks.ts';
@@ -47,3 +48,12 @@ export const undottedSaid = (stamp: StampAsked | undefined): string =>
   stamp?.undotted === undefined
     ? ''
     : ` Is the “${stamp.undotted.text}” on it a ${nominalSaid(stamp.undotted.ratio)}?`;
+
+/** Lash that was left in by a known amount: what it comes to with that put back, which no word stands on. */
+export function putBackSaid(explained: GroupExplained): string {
+  const resting = restingOn(explained);
+  const setting = resting?.read.setUp.lashSetting;
+  if (resting?.result === undefined || setting === undefined) return '';
+  if (!resting.lacks.every((lack) => lack === LASH_KNOWN_IN) || resting.lacks.length === 0) return '';
+  return ` With the ${inches(setting)} put back it comes to ${ratioSaid(resting.result.ratio)}.`;
+}
