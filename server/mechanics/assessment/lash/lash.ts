@@ -193,14 +193,14 @@ function toldNow({ lines, newest }: LashValveDetail, { code, size = '' }: Assess
 function heldSince({ growth, newest, ...place }: LashValveDetail): Headline[] {
   const about = valveSubject(place);
   if (growth?.before === undefined || growth.low === undefined) return [];
-  const since = Math.abs(growth.low) < 0.0005 * IN ? 'not at all' : `by ${inches(Math.abs(growth.low))}`;
   const way = growth.low < 0 ? 'closed' : 'grown';
+  const since = Math.abs(growth.low) < 0.0005 * IN ? 'held' : `${way} by ${inches(Math.abs(growth.low))}`;
   return [
     {
       id: `headline:lash:${keyOf(about)}`,
       about,
       step: 'adjuster',
-      sentence: `Lash of ${placeOf(place)}, ${gapSaid(newest)} now. It grew by ${inches(growth.before)} before it was set again, and has ${way} ${since} since. Why it grew is not known.`,
+      sentence: `Lash of ${placeOf(place)}, ${gapSaid(newest)} now. It grew by ${inches(growth.before)} before it was set again, and has ${since} since. Why it grew is not known.`,
       quantityId: `lash:${keyOf(about)}`,
     },
   ];
