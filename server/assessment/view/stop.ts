@@ -14,6 +14,7 @@ export const stopView = z
       'lobe-worn',
       'mark-at-the-edge',
       'part-damaged',
+      'plunger-bottomed',
       'sign-of-damage',
     ]),
     about: subjectView,

@@ -91,6 +91,7 @@ const STEPS: Readonly<Record<StopReason['code'], NextAction['step']>> = {
   'lobe-worn': 'sheet',
   'mark-at-the-edge': 'geometry',
   'part-damaged': 'noise',
+  'plunger-bottomed': 'adjuster',
   'sign-of-damage': 'noise',
 };
 
@@ -108,6 +109,7 @@ const FIRST: Readonly<Record<StopReason['code'], string>> = {
   'part-damaged':
     'Leave it as it stands: photograph the part, look at all the others like it, and count the pieces',
   'mark-at-the-edge': 'Leave it as it stands: photograph the stem’s tip and its edge, and look at the guide',
+  'plunger-bottomed': 'Leave the engine as it stands, and back that adjuster off until the pushrod has play',
 };
 
 const LEFT = 'Leave it as it stands';

@@ -16,7 +16,7 @@ export type TurningCheck = (tx: Tx, principal: Principal, buildId: string, open?
 
 /**
  * Whether anything of the build could stop it, as a condition beside what else is asked: entries of the sheet, scans of
- * a gap, entries of the lash log and marks raise stops, and so does what was told on a call, signs of damage among it.
+ * a gap, entries of the lash log, marks and the preload of lifters raise stops, and so does what was told on a call, signs of damage among it.
  * Most readings of a ratio are kept on builds with none of these, and then the whole record need not be read and judged
  * first.
  */
@@ -25,6 +25,7 @@ export const mayBeStopped = ({ shopId }: Principal, buildId: string | RawBuilder
   return sql<boolean>`(exists (select 1 from valve_reading as told where ${ofBuild})
     or exists (select 1 from gap_scan as told where ${ofBuild})
     or exists (select 1 from tip_mark as told where ${ofBuild})
+    or exists (select 1 from working as told where ${ofBuild} and told.computation = 'lifter-preload')
     or exists (select 1 from answer as told where ${ofBuild} and ${answersASign})
     or exists (select 1 from call as told where ${ofBuild} and (told.held or told.contact = 'something')))`;
 };

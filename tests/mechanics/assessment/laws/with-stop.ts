@@ -69,6 +69,32 @@ const edge: Raise = (evidence) => ({
   ],
 });
 
+const preload: Raise = (evidence) => ({
+  ...evidence,
+  workings: [
+    ...evidence.workings,
+    {
+      id: 'raised-preload',
+      line: 1e6,
+      computation: 'lifter-preload',
+      set: {
+        of: 'preload',
+        thread: '7/16-20 UNF',
+        size: '7/16',
+        pitch: 0.05 * IN,
+        mount: 'stud-nut',
+        ratio: 1.6,
+        preload: 0.1625 * IN,
+        inBand: 'over',
+        from: 0.02 * IN,
+        to: 0.06 * IN,
+        wanted: false,
+        travel: 0.15 * IN,
+      },
+    },
+  ],
+});
+
 /** Told beside whatever else was answered: an answer to another question takes nothing from it. */
 const told =
   (code: string, answer: string): Raise =>
@@ -89,6 +115,7 @@ const RAISES: Readonly<Record<StopReason['code'], Raise>> = {
   'lobe-worn': lobes,
   'mark-at-the-edge': edge,
   'part-damaged': told('noise-pushrod', 'bent'),
+  'plunger-bottomed': preload,
   'sign-of-damage': told('noise-signs', 'metal'),
 };
 
@@ -104,5 +131,6 @@ export const STOP_CODES: readonly StopReason['code'][] = [
   'lobe-worn',
   'mark-at-the-edge',
   'part-damaged',
+  'plunger-bottomed',
   'sign-of-damage',
 ];
