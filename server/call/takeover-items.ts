@@ -12,7 +12,8 @@ export interface TakeoverItem extends CardItem {
 export const withoutUnit = (text: string): string => text.replaceAll(/ (?:in|mm|lb|N)\b/g, '');
 
 /** The unit of a plain amount, behind the number of its cylinder too, and in brackets with why it was struck. */
-const unitOf = (text: string): string | undefined => /^(?:\(|\d+: )?[−-]?[\d.]+ (in|mm|lb|N)(?=$|:)/.exec(text)?.[1];
+const unitOf = (text: string): string | undefined =>
+  /^(?:\(|\d+: )?[−-]?[\d.]+ (in|mm|lb|N)(?=$|:)/.exec(text)?.[1];
 
 /** `.847, .848, .847 in`: the unit once, behind the last, where all share it; else each keeps its own. */
 export function listed(texts: readonly string[], between = ', '): string {

@@ -61,9 +61,7 @@ function zerosOf({ readings }: ShownSetUp): string[] {
     const passes = read.filter((each) => each.kind === kind);
     if (passes.every(({ zeroReturn }) => zeroReturn === undefined)) return [];
     const backs = passes.map(({ pass, zeroReturn }) =>
-      zeroReturn === undefined
-        ? `pass ${pass} not looked at`
-        : `pass ${pass} ${inches(siOf(zeroReturn))}`,
+      zeroReturn === undefined ? `pass ${pass} not looked at` : `pass ${pass} ${inches(siOf(zeroReturn))}`,
     );
     return [`${READING_KINDS[kind].toLowerCase()}: ${backs.join(', ')}`];
   });

@@ -189,6 +189,13 @@ function toldNow({ lines, newest }: LashValveDetail, { code, size = '' }: Assess
   return `set again to ${gapSaid(newest)}. Before that: ${size}`;
 }
 
+/** What goes in under each bucket, or what is lacking to say it. */
+const shimHeadlines = ({ rows }: LashDetail['shims']): Headline[] =>
+  rows.map(({ cylinder, valve, sentence }) => {
+    const about = valveSubject({ cylinder, valve });
+    return { id: `headline:shim:${keyOf(about)}`, about, step: 'adjuster', sentence };
+  });
+
 /** It grew once, was set again and has held since: its cause was not found by that. */
 function heldSince({ growth, newest, ...place }: LashValveDetail): Headline[] {
   const about = valveSubject(place);
@@ -238,7 +245,7 @@ export function lashPart(evidence: Evidence): PartSaid<LashDetail> {
     judgements: [],
     questions,
     stop: again.map((growth) => stopOf(growth, questions, valves)),
-    headlines: valves.flatMap((valve) => headline(valve, questions)),
+    headlines: [...shimHeadlines(shims.detail), ...valves.flatMap((valve) => headline(valve, questions))],
     detail: {
       shims: shims.detail,
       limit,
