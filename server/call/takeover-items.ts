@@ -11,6 +11,13 @@ export interface TakeoverItem extends CardItem {
 /** A quantity as it is told, without its unit. */
 export const withoutUnit = (text: string): string => text.replaceAll(/ (?:in|mm|lb|N)\b/g, '');
 
-/** `.847, .848, .847 in`: the unit once, behind the last of those that share it. */
-export const listed = (texts: readonly string[], between = ', '): string =>
-  texts.map((text, index) => (index === texts.length - 1 ? text : withoutUnit(text))).join(between);
+/** The unit of a plain amount, behind the number of its cylinder too, and in brackets with why it was struck. */
+const unitOf = (text: string): string | undefined =>
+  /^(?:\(|\d+: )?[−-]?[\d.]+ (in|mm|lb|N)(?=$|:)/.exec(text)?.[1];
+
+/** `.847, .848, .847 in`: the unit once, behind the last, where all share it; else each keeps its own. */
+export function listed(texts: readonly string[], between = ', '): string {
+  const units = new Set(texts.map(unitOf));
+  if (units.size > 1 || units.has(undefined)) return texts.join(between);
+  return texts.map((text, index) => (index === texts.length - 1 ? text : withoutUnit(text))).join(between);
+}

@@ -162,6 +162,8 @@ export interface StopReason {
   readonly wayOut: string;
   /** The same without what only the desk can do. */
   readonly wayOutAtBench?: string;
+  /** What is done at once with nothing turned, where it is not what every stop of its kind has. */
+  readonly first?: string;
   /** What raised it has been answered, so that a person may lift it. */
   readonly answered: boolean;
   /** A person set it, or the readings raise it. */

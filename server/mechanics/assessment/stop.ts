@@ -115,9 +115,9 @@ const FIRST: Readonly<Record<StopReason['code'], string>> = {
 const LEFT = 'Leave it as it stands';
 
 /** What a reason from the readings waits for is looked at and answered; the rest is the desk’s to lift. */
-function sentenceUnder({ code, from, answered }: StopReason, wayOut: string): string {
-  if (from === 'person') return `${FIRST[code]}. ${wayOut}`;
-  return answered ? `${LEFT}. ${wayOut}` : `${FIRST[code]}. Then answer what was found.`;
+function sentenceUnder({ code, from, answered, first = FIRST[code] }: StopReason, wayOut: string): string {
+  if (from === 'person') return `${first}. ${wayOut}`;
+  return answered ? `${LEFT}. ${wayOut}` : `${first}. Then answer what was found.`;
 }
 
 /** What a stop needs now; none of it turns the engine. Of several the first that is not answered yet. */

@@ -1,5 +1,6 @@
 import { asEntered } from '../../../shared/quantities/as-entered.ts';
-import { formatNumber, formatQuantity } from '../../../shared/quantities/format.ts';
+import { formatNumber } from '../../../shared/quantities/format.ts';
+import { siOf } from '../../../shared/schemas/entered.ts';
 import { READING_KINDS } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
@@ -14,7 +15,7 @@ import {
 } from '../../call/report-parts.ts';
 import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
 import type { AssessedExplanation } from '../../mechanics/assessment/assessment.ts';
-import { listed } from '../../mechanics/assessment/common/said.ts';
+import { inches, listed } from '../../mechanics/assessment/common/said.ts';
 import { groupKey } from '../../mechanics/assessment/ratio/group-key.ts';
 import { saidOfSetUp, toldOf } from '../../mechanics/assessment/ratio/said-of-set-up.ts';
 import { toldShares } from '../../mechanics/ratio-readings/told-shares.ts';
@@ -60,9 +61,7 @@ function zerosOf({ readings }: ShownSetUp): string[] {
     const passes = read.filter((each) => each.kind === kind);
     if (passes.every(({ zeroReturn }) => zeroReturn === undefined)) return [];
     const backs = passes.map(({ pass, zeroReturn }) =>
-      zeroReturn === undefined
-        ? `pass ${pass} not looked at`
-        : `pass ${pass} ${formatQuantity(zeroReturn, { places: 3 })}`,
+      zeroReturn === undefined ? `pass ${pass} not looked at` : `pass ${pass} ${inches(siOf(zeroReturn))}`,
     );
     return [`${READING_KINDS[kind].toLowerCase()}: ${backs.join(', ')}`];
   });

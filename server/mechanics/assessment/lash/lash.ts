@@ -189,18 +189,25 @@ function toldNow({ lines, newest }: LashValveDetail, { code, size = '' }: Assess
   return `set again to ${gapSaid(newest)}. Before that: ${size}`;
 }
 
+/** What goes in under each bucket, or what is lacking to say it. */
+const shimHeadlines = ({ rows }: LashDetail['shims']): Headline[] =>
+  rows.map(({ cylinder, valve, sentence }) => {
+    const about = valveSubject({ cylinder, valve });
+    return { id: `headline:shim:${keyOf(about)}`, about, step: 'adjuster', sentence };
+  });
+
 /** It grew once, was set again and has held since: its cause was not found by that. */
 function heldSince({ growth, newest, ...place }: LashValveDetail): Headline[] {
   const about = valveSubject(place);
   if (growth?.before === undefined || growth.low === undefined) return [];
-  const since = Math.abs(growth.low) < 0.0005 * IN ? 'not at all' : `by ${inches(Math.abs(growth.low))}`;
   const way = growth.low < 0 ? 'closed' : 'grown';
+  const since = Math.abs(growth.low) < 0.0005 * IN ? 'held' : `${way} by ${inches(Math.abs(growth.low))}`;
   return [
     {
       id: `headline:lash:${keyOf(about)}`,
       about,
       step: 'adjuster',
-      sentence: `Lash of ${placeOf(place)}, ${gapSaid(newest)} now. It grew by ${inches(growth.before)} before it was set again, and has ${way} ${since} since. Why it grew is not known.`,
+      sentence: `Lash of ${placeOf(place)}, ${gapSaid(newest)} now. It grew by ${inches(growth.before)} before it was set again, and has ${since} since. Why it grew is not known.`,
       quantityId: `lash:${keyOf(about)}`,
     },
   ];
@@ -238,7 +245,7 @@ export function lashPart(evidence: Evidence): PartSaid<LashDetail> {
     judgements: [],
     questions,
     stop: again.map((growth) => stopOf(growth, questions, valves)),
-    headlines: valves.flatMap((valve) => headline(valve, questions)),
+    headlines: [...shimHeadlines(shims.detail), ...valves.flatMap((valve) => headline(valve, questions))],
     detail: {
       shims: shims.detail,
       limit,

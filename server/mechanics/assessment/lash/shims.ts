@@ -35,6 +35,10 @@ function lacksOf(
   return [
     ...(fitted === undefined ? ['the shim that is in, measured itself'] : []),
     ...(found.value === undefined ? ['the gap as one figure'] : []),
+    // Nobody knows by how much more than nothing the valve is held open.
+    ...(found.value === 0
+      ? ['a gap to measure: with none, the valve may be held off its seat. Make one first']
+      : []),
     ...(wanted === undefined ? ['the lash that is wanted, from the card'] : []),
     ...(engine === 'not-said' ? ['whether the gap was read cold or hot'] : []),
     ...(card.lashAt === undefined ? ['whether the card’s lash is for a cold or a hot engine'] : []),
@@ -81,15 +85,26 @@ const whichWay = (fitted: number, shim: number): string =>
       ? `too little, so it wants a thinner shim, ${millimetres(shim)} in place of ${millimetres(fitted)}`
       : `too much, so it wants a thicker shim, ${millimetres(shim)} in place of ${millimetres(fitted)}`;
 
-function chosenSaid(choice: ShimChosen | undefined, places: readonly ValvePlace[]): string {
-  if (choice === undefined) return 'No shim that is there leaves a gap.';
+/** Which shim goes in; one that leaves the gap off by more than is left as it is, is ordered first. */
+function chosenSaid(
+  choice: ShimChosen | undefined,
+  { shim: wants = 0, wanted = 0, fitted = 0 }: Known,
+  places: readonly ValvePlace[],
+): string {
+  const order = `Order ${millimetres(wants)}.`;
+  if (choice === undefined) return `${order} None that is there leaves a gap.`;
   const { shim, lash, from } = choice;
   const gives = `gives ${millimetres(lash)}`;
-  if (from === 'own') return `Its own shim stays, which ${gives}.`;
   const place = typeof from === 'number' ? places[from] : undefined;
-  return place === undefined
-    ? `Nearest: ${millimetres(shim)} from stock, which ${gives}.`
-    : `Nearest: ${millimetres(shim)} from ${placeOf(place)}, which ${gives}.`;
+  const source = place === undefined ? 'from stock' : `from ${placeOf(place)}`;
+  const near = Math.abs(lash - wanted) <= allowance('lash-as-set') + 1e-9;
+  if (from === 'own') {
+    if (Math.abs(wants - fitted) <= allowance('lash-as-set')) return `It stays, which ${gives}.`;
+    return near ? `Its own shim may stay, which ${gives}.` : `${order} None that is there comes nearer.`;
+  }
+  return near
+    ? `Fit ${millimetres(shim)} ${source}, which ${gives}.`
+    : `${order} The nearest there, ${millimetres(shim)} ${source}, ${gives}.`;
 }
 
 function sentenceOf(known: Known, choice: ShimChosen | undefined, places: readonly ValvePlace[]): string {
@@ -98,7 +113,7 @@ function sentenceOf(known: Known, choice: ShimChosen | undefined, places: readon
   if (lacks.length > 0 || fitted === undefined || wanted === undefined || shim === undefined)
     return `${at}: no shim is worked out yet. It lacks ${listed(lacks)}.`;
   const gap = millimetres(found.value ?? 0);
-  return `${at}: ${gap} found, ${millimetres(wanted)} wanted: ${whichWay(fitted, shim)}. ${chosenSaid(choice, places)}`;
+  return `${at}: ${gap} found, ${millimetres(wanted)} wanted: ${whichWay(fitted, shim)}. ${chosenSaid(choice, known, places)}`;
 }
 
 /** The shim that each valve wants, as far off as the feeler is. */

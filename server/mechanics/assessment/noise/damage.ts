@@ -12,6 +12,8 @@ export interface Damage {
 /** An answer after which nobody turns it. */
 export interface Sign extends Damage {
   readonly code: StopReason['code'];
+  /** What is done at once, with nothing turned; left out, what every stop of its kind has. */
+  readonly first?: string;
 }
 
 /**
@@ -26,15 +28,29 @@ export const SIGNS: readonly Sign[] = [
     answer: 'metal',
     code: 'sign-of-damage',
     why: 'metal was found in the oil or the filter',
+    first: 'Leave it as it stands: keep the oil and the filter, and photograph what was found',
   },
   {
     question: 'noise-signs',
     answer: 'broken',
     code: 'sign-of-damage',
     why: 'a piece is broken, cracked or missing',
+    first: 'Leave it as it stands: photograph what is broken, and count the pieces',
   },
-  { question: 'noise-signs', answer: 'tight', code: 'sign-of-damage', why: 'it turns tight' },
-  { question: 'noise-signs', answer: 'contact', code: 'sign-of-damage', why: 'something hit or bent' },
+  {
+    question: 'noise-signs',
+    answer: 'tight',
+    code: 'sign-of-damage',
+    why: 'it turns tight',
+    first: 'Leave it as it stands: write down where it went tight, and photograph what can be seen there',
+  },
+  {
+    question: 'noise-signs',
+    answer: 'contact',
+    code: 'sign-of-damage',
+    why: 'something hit or bent',
+    first: 'Leave it as it stands: photograph what hit or bent, and say which parts are off',
+  },
   {
     question: 'noise-history',
     answer: 'grew-again',
