@@ -51,6 +51,9 @@ export function bareList(
   return schema;
 }
 
+/** Turns from one end of an adjuster’s thread to the other: common practice, no published source. */
+const MOST_TURNS = 15;
+
 /** A rocker ratio, valve over lobe. */
 export const ratio = (description: string) => bare(description, { above: 0, beyond: 100 });
 
@@ -60,3 +63,13 @@ export const rockerRatio = (description: string) => bare(description, { least: 0
 /** Turns of a screw, nut or dial. */
 export const turns = (description: string, range: NumberRange = {}) =>
   bare(description, { beyond: 1000, ...range });
+
+/** The same of what sets a valve; in a call they are no more than its thread has. */
+export function adjusterTurns(description: string, range: NumberRange = {}) {
+  const schema = turns(description, range);
+  fieldInfo.add(schema, {
+    control: 'number',
+    turns: { least: range.least ?? -MOST_TURNS, most: MOST_TURNS },
+  });
+  return schema;
+}

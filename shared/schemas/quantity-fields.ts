@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { defined } from '../defined.ts';
 import { type Dimension, unitsOf } from '../quantities/units.ts';
 import { fieldInfo } from './field-info.ts';
 import { type QuantityRange, readQuantity } from './read-quantity.ts';
@@ -32,7 +33,7 @@ export function quantity(dimension: Dimension, description: string, range: Quant
       return refuse(ctx, read.code, read.detail, read.at === undefined ? [] : [read.at]);
     })
     .meta({ ...quantityJsonSchema(dimension), description, 'x-dimension': dimension });
-  fieldInfo.add(schema, { control: 'quantity', dimension });
+  fieldInfo.add(schema, { control: 'quantity', dimension, ...defined({ canBe: range.canBe }) });
   return schema;
 }
 

@@ -1,5 +1,6 @@
 import type { FaultCode } from '../problems/faults.ts';
 import { DIMENSIONS } from '../quantities/dimensions.ts';
+import type { FieldRange } from '../quantities/field-range.ts';
 import { readNumber } from '../quantities/read-number.ts';
 import { type Dimension, isUnit, UNITS, type Unit, unitsOf } from '../quantities/units.ts';
 
@@ -14,6 +15,8 @@ export interface QuantityRange {
   readonly sign?: Sign;
   /** The code for a value at or below zero where that can't be; default `out-of-range`. */
   readonly below?: 'out-of-range' | 'impossible-input';
+  /** What it can be where it is of a call; by itself it is whatever a machine part can be. */
+  readonly canBe?: FieldRange;
 }
 
 const fault = (code: FaultCode, detail: string, at?: string): QuantityReading =>

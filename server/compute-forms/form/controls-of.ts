@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { defined } from '../../../shared/defined.ts';
 import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import { answerUnit, type Dimension, type Unit, unitsOf } from '../../../shared/quantities/units.ts';
 import { type FieldInfo, fieldInfo } from '../../../shared/schemas/field-info.ts';
@@ -20,7 +21,14 @@ function entryOfInfo(info: FieldInfo): Entry {
   switch (info.control) {
     case 'quantity':
     case 'quantities':
-      return { as: info.control, dimension: info.dimension, unit: firstUnit(info.dimension) };
+      return {
+        as: info.control,
+        dimension: info.dimension,
+        unit: firstUnit(info.dimension),
+        ...defined({ canBe: info.canBe }),
+      };
+    case 'number':
+      return { as: info.turns === undefined ? 'number' : 'turns' };
     case 'event':
       return { as: 'event', sides: info.sides };
     default:

@@ -70,7 +70,7 @@ function assessed(evidence: Evidence): Assessment {
   const others = [sheet, scans, change, marks, timing, lash, part, noise];
   const raised = others.flatMap((each) => each.stop);
   const stop = stopReasons(evidence, raised);
-  const notToRun = [...change.notToRun, ...liftedGaps(evidence, raised)];
+  const notToRun = [...change.notToRun, ...lash.notToRun, ...liftedGaps(evidence, raised)];
   const ratio = ratioPart(evidence, read, part.detail, stop.length > 0);
   const said = together([ratio, ...others]);
   const needs = needsOf(evidence, read.explained, noise.detail);

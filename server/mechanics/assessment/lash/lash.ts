@@ -5,7 +5,14 @@ import { lashGrowths } from '../../lash/growth.ts';
 import { grewAgain, lashQuestions } from '../../lash/lash-questions.ts';
 import type { LashGrowth, LashLine, LashQuestion } from '../../lash/types.ts';
 import { unusualLash } from '../../lash/usual-lash.ts';
-import type { AssessedQuantity, AssessedQuestion, Headline, StopReason, Subject } from '../assessment.ts';
+import type {
+  AssessedQuantity,
+  AssessedQuestion,
+  Headline,
+  NotToRun,
+  StopReason,
+  Subject,
+} from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { gapSaid } from '../common/gap-said.ts';
 import { limitNamed } from '../common/limits.ts';
@@ -205,7 +212,9 @@ function headline(valve: LashValveDetail, questions: readonly AssessedQuestion[]
 }
 
 /** The lash log of each valve: the lash as it is, what it grew by, and what that raises. */
-export function lashPart(evidence: Evidence): PartSaid<LashDetail> {
+export function lashPart(
+  evidence: Evidence,
+): PartSaid<LashDetail> & { readonly notToRun: readonly NotToRun[] } {
   const limit = limitNamed(evidence, 'lash-growth');
   const valves = valvesOf(evidence, limit.value);
   const shims = shimsOf(evidence);
@@ -220,7 +229,8 @@ export function lashPart(evidence: Evidence): PartSaid<LashDetail> {
     judgements: [],
     questions,
     stop: again.map((growth) => stopOf(growth, questions, valves)),
-    headlines: valves.flatMap((valve) => headline(valve, questions)),
+    headlines: [...valves.flatMap((valve) => headline(valve, questions)), ...shims.headlines],
+    notToRun: shims.notToRun,
     detail: {
       shims: shims.detail,
       limit,

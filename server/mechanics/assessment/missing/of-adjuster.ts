@@ -1,6 +1,34 @@
+import { placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
+import type { ShimRow } from '../lash/detail.ts';
+import { shimsOf } from '../lash/shims.ts';
 import type { NoiseDetail } from '../noise/detail.ts';
 import { MUST_TURN, type Need, need, worked } from './need.ts';
+
+/** What is lacked most often goes first: of the card or the engine it is lacked by every valve. */
+function firstLacked(rows: readonly ShimRow[]): { readonly row: ShimRow; readonly lack: string } | undefined {
+  const all = rows.flatMap((row) => row.lacks.map((lack) => ({ row, lack })));
+  const times = (lack: string): number => all.filter((each) => each.lack === lack).length;
+  return all.toSorted((a, b) => times(b.lack) - times(a.lack))[0];
+}
+
+/** Once a lash is there, the shim that each valve wants is the answer. */
+function ofShims(evidence: Evidence): Need[] {
+  const { rows } = shimsOf(evidence).detail;
+  const first = firstLacked(rows);
+  if (first === undefined) return [];
+  const { row, lack } = first;
+  const place = placeOf(row);
+  return [
+    need(
+      'shim-figures',
+      `${lack}, for the shim of ${place}`,
+      `Get this for the shim of ${place}: ${lack}.`,
+      false,
+      MUST_TURN,
+    ),
+  ];
+}
 
 export const ofAdjuster = (evidence: Evidence, noise: NoiseDetail): Need[] => [
   need(
@@ -18,6 +46,7 @@ export const ofAdjuster = (evidence: Evidence, noise: NoiseDetail): Need[] => [
           'Measure the shim that is in each valve, and enter it with its lash.',
           evidence.lash.some(({ standing, shim }) => standing && shim !== undefined),
         ),
+        ...ofShims(evidence),
       ]
     : []),
   // Setting one again whose gap grew, or that is noisy, hides it: its cause is asked after, not the turns.
