@@ -64,12 +64,9 @@ export const rockerRatio = (description: string) => bare(description, { least: 0
 export const turns = (description: string, range: NumberRange = {}) =>
   bare(description, { beyond: 1000, ...range });
 
-/** The same of what sets a valve; in a call they are no more than its thread has. */
-export function adjusterTurns(description: string, range: NumberRange = {}) {
+/** The same of what is turned in a call: read as people say it, and no more than its thread has. */
+export function threadTurns(description: string, range: NumberRange = {}, most = MOST_TURNS) {
   const schema = turns(description, range);
-  fieldInfo.add(schema, {
-    control: 'number',
-    turns: { least: range.least ?? -MOST_TURNS, most: MOST_TURNS },
-  });
+  fieldInfo.add(schema, { control: 'number', turns: { least: range.least ?? -most, most } });
   return schema;
 }

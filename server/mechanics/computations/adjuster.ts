@@ -4,7 +4,7 @@ import { impossible } from '../../../shared/problems/faults.ts';
 import type { FieldRange } from '../../../shared/quantities/field-range.ts';
 import { CAN_BE } from '../../../shared/schemas/can-be.ts';
 import { choice } from '../../../shared/schemas/fields.ts';
-import { adjusterTurns, ratio } from '../../../shared/schemas/number-fields.ts';
+import { ratio, threadTurns } from '../../../shared/schemas/number-fields.ts';
 import { out, outNumber, outWord } from '../../../shared/schemas/outputs.ts';
 import { length } from '../../../shared/schemas/quantity-fields.ts';
 import { evenIfFaulty, formsJsonSchema, oneOfForms } from '../../../shared/schemas/two-forms.ts';
@@ -31,7 +31,7 @@ const FORMS = [['turns'], ['preload'], ['lashFound', 'lashWanted'], ['preloadWan
 const input = z
   .strictObject({
     thread: threadField('thread of the stud, or of the adjusting screw'),
-    turns: adjusterTurns('turns of the nut or screw from zero lash, tightening positive').optional(),
+    turns: threadTurns('turns of the nut or screw from zero lash, tightening positive').optional(),
     preload: gap('how far the lifter’s plunger is to be pressed down', CAN_BE.preload),
     lashFound: gap('gap at the valve tip as it was found; solid lifters, with lashWanted', CAN_BE.lashFound),
     lashWanted: gap('gap at the valve tip that is wanted; solid lifters, with lashFound', CAN_BE.lash),

@@ -3,7 +3,7 @@ import { defined } from '../../../shared/defined.ts';
 import { impossible } from '../../../shared/problems/faults.ts';
 import { CAN_BE } from '../../../shared/schemas/can-be.ts';
 import { choice } from '../../../shared/schemas/fields.ts';
-import { adjusterTurns, ratio } from '../../../shared/schemas/number-fields.ts';
+import { ratio, threadTurns } from '../../../shared/schemas/number-fields.ts';
 import { out, outWord } from '../../../shared/schemas/outputs.ts';
 import { length } from '../../../shared/schemas/quantity-fields.ts';
 import { evenIfFaulty, notBeside } from '../../../shared/schemas/two-forms.ts';
@@ -21,7 +21,7 @@ import { computation as adjuster } from './adjuster.ts';
 
 const input = z
   .strictObject({
-    turns: adjusterTurns('turns of the nut or screw past zero lash, tightening', { least: 0 }),
+    turns: threadTurns('turns of the nut or screw past zero lash, tightening', { least: 0 }),
     thread: threadField('thread of the stud, or of the adjusting screw'),
     mount: choice(ADJUSTER_MOUNTS, 'nut on the stud, screw at the pushrod cup, or screw at the valve'),
     ratio: ratio('rocker ratio, valve over lobe'),

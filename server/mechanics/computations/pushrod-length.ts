@@ -3,7 +3,7 @@ import { impossible } from '../../../shared/problems/faults.ts';
 import type { FieldRange } from '../../../shared/quantities/field-range.ts';
 import { CAN_BE } from '../../../shared/schemas/can-be.ts';
 import { choice } from '../../../shared/schemas/fields.ts';
-import { ratio, turns } from '../../../shared/schemas/number-fields.ts';
+import { ratio, threadTurns } from '../../../shared/schemas/number-fields.ts';
 import { out } from '../../../shared/schemas/outputs.ts';
 import { length } from '../../../shared/schemas/quantity-fields.ts';
 import { lengths } from '../../../shared/schemas/quantity-lists.ts';
@@ -25,6 +25,9 @@ import { makerFirst } from '../springs/caution.ts';
 import { threadField } from '../threads/designation-field.ts';
 import { pitchField } from '../threads/pitch-field.ts';
 
+/** A checking pushrod comes apart before that: common practice, no published source. */
+const CHECKER_TURNS = 40;
+
 const allowance = (description: string, canBe: FieldRange) =>
   length(description, { sign: 'not-negative', canBe }).optional();
 
@@ -35,7 +38,7 @@ const input = z
     }),
     thread: threadField('thread of the checking pushrod').optional(),
     pitch: pitchField('how much longer a turn makes it, or a text such as 20 tpi').optional(),
-    turns: turns('turns from its zero, out positive'),
+    turns: threadTurns('turns from its zero, out positive', {}, CHECKER_TURNS),
     add: allowance('preload to add, at the pushrod: hydraulic lifters', CAN_BE.preload),
     less: allowance('lash to take off, at the pushrod: solid lifters', CAN_BE.lash),
     lash: allowance('lash to take off, at the valve tip, instead of less; with ratio', CAN_BE.lash),
