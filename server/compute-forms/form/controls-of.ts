@@ -20,6 +20,12 @@ const firstUnit = (dimension: Dimension): Unit =>
 function entryOfInfo(info: FieldInfo): Entry {
   switch (info.control) {
     case 'quantity':
+      return {
+        as: info.control,
+        dimension: info.dimension,
+        unit: firstUnit(info.dimension),
+        ...defined({ canBe: info.canBe }),
+      };
     case 'quantities':
       return {
         as: info.control,
