@@ -76,7 +76,7 @@ describe('a valve without a gap', () => {
   });
 
   test('is asked for first of all, and what is missing says so', () => {
-    expect(said.next?.sentence).toContain('a gap that can be measured');
+    expect(said.next?.sentence).toContain('2 intake 2 has no gap');
     expect(said.missing.map(({ sentence }) => sentence).join()).toContain('the shim of 2 intake 2');
   });
 });
@@ -95,7 +95,7 @@ describe('one order for each valve', () => {
     const said = bucket([['1 intake', 0.35, 2.3]], [2.4]);
     expect(sentences(said)[0]).toMatch(/It wants 2\.50 mm .*none on record comes near enough.*ordered\.$/);
     expect(said.details.lash.shims.rows[0]?.toHave).toBeCloseTo(2.5 * MM, 9);
-    expect(headlines(said)).toContain('to be ordered: 1 intake 2.50 mm');
+    expect(headlines(said)).toContain('Shims to order: 1 intake 2.50 mm.');
   });
 
   test('near enough stays', () => {
@@ -114,7 +114,7 @@ describe('what is found and what is not known', () => {
     ];
     // 2.57, 2.56, 2.57: two of stock, and the exhaust takes what the first intake had.
     const told = [all, all.toReversed()].map((order) => headlines(bucket(order, [2.57, 2.57, 2.56])));
-    expect(told[0]).toMatch(/^Shims, in goes /);
+    expect(told[0]).toMatch(/^Shims to fit: /);
     expect(told[1]).toBe(told[0]);
   });
 

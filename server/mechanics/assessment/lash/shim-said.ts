@@ -14,7 +14,8 @@ export const NO_GAP = 'a gap that can be measured';
 
 type Said = Omit<ShimRow, 'sentence'>;
 
-const isShut = ({ found }: Said): boolean => found.value === 0;
+/** A gap that cannot be felt. */
+export const isShut = ({ found }: Pick<ShimRow, 'found'>): boolean => found.value === 0;
 
 function fromSaid({ choice }: Said): string {
   const { fromValve } = choice ?? {};
@@ -68,6 +69,11 @@ function named(rows: readonly Said[], thickness: (row: Said) => number | undefin
   return listed(rows.map((row) => `${placeOf(row)} ${millimetres(thickness(row) ?? 0)}`));
 }
 
+const rightAsItIs = (valves: number): string =>
+  valves === 1
+    ? 'The shim of 1 valve is right as it is.'
+    : `The shims of ${valves} valves are right as they are.`;
+
 function changed(rows: readonly Said[]): Headline[] {
   const whole = rows.filter(({ lacks }) => lacks.length === 0);
   const ready = whole.filter(({ choice, toHave }) => toHave === undefined && choice?.from !== 'own');
@@ -75,11 +81,11 @@ function changed(rows: readonly Said[]): Headline[] {
   const order = whole.filter(({ toHave }) => toHave !== undefined);
   if (whole.length === 0) return [];
   const parts = [
-    ...(ready.length === 0 ? [] : [`in goes ${named(ready, ({ choice }) => choice?.shim)}`]),
-    ...(order.length === 0 ? [] : [`to be ordered: ${named(order, ({ toHave }) => toHave)}`]),
-    ...(stay.length === 0 ? [] : [`as they are: ${count(stay, 'valves')}`]),
+    ...(ready.length === 0 ? [] : [`Shims to fit: ${named(ready, ({ choice }) => choice?.shim)}.`]),
+    ...(order.length === 0 ? [] : [`Shims to order: ${named(order, ({ toHave }) => toHave)}.`]),
+    ...(stay.length === 0 ? [] : [rightAsItIs(stay.length)]),
   ];
-  return [headline('wanted', `Shims, ${parts.join('; ')}.`)];
+  return [headline('wanted', parts.join(' '))];
 }
 
 /** What is told first of the shims: a valve that may be held open, what goes in, and what is not known yet. */

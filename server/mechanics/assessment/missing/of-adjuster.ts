@@ -1,6 +1,7 @@
-import { placeOf } from '../common/said.ts';
+import { placeOf, upperFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { ShimRow } from '../lash/detail.ts';
+import { isShut } from '../lash/shim-said.ts';
 import { shimsOf } from '../lash/shims.ts';
 import type { NoiseDetail } from '../noise/detail.ts';
 import { MUST_TURN, type Need, need, worked } from './need.ts';
@@ -23,7 +24,9 @@ function ofShims(evidence: Evidence): Need[] {
     need(
       'shim-figures',
       `${lack}, for the shim of ${place}`,
-      `Get this for the shim of ${place}: ${lack}.`,
+      isShut(row)
+        ? `${upperFirst(place)} has no gap: a thinner shim goes in first, then the gap is measured.`
+        : `Get this for the shim of ${place}: ${lack}.`,
       false,
       MUST_TURN,
     ),
