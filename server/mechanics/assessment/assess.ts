@@ -82,6 +82,7 @@ function assessed(evidence: Evidence): Assessment {
   const ratio = ratioPart(evidence, read, part.detail, stop.length > 0);
   const notToRun = [
     ...change.notToRun,
+    ...lash.notToRun,
     ...noise.notToRun,
     ...liftedGaps(evidence, raised),
     ...ratio.notToRun,

@@ -1,7 +1,10 @@
+import { placeOf, upperFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
+import type { ShimRow } from '../lash/detail.ts';
+import { isShut } from '../lash/shim-said.ts';
 import { shimsOf } from '../lash/shims.ts';
 import type { NoiseDetail } from '../noise/detail.ts';
-import { MUST, MUST_TURN, type Need, need, worked } from './need.ts';
+import { MUST_TURN, type Need, need, worked } from './need.ts';
 
 /** Of a bucket there is no nut; on a call about noise it has a question of its own. */
 const readLash = ({ engine }: Evidence, { active }: NoiseDetail): string =>
@@ -9,19 +12,29 @@ const readLash = ({ engine }: Evidence, { active }: NoiseDetail): string =>
     ? 'Read the lash as found, before anything is set.'
     : 'Read the lash as found, before anything is set, and look whether the nut has moved.';
 
-/** Shims are told once nothing is lacking of any valve that was read; on a call about noise they can wait. */
-function shimNeeds(evidence: Evidence, { active }: NoiseDetail): Need[] {
-  if (evidence.engine.gear !== 'bucket') return [];
+/** What is lacked most often goes first: of the card or the engine it is lacked by every valve. */
+function firstLacked(rows: readonly ShimRow[]): { readonly row: ShimRow; readonly lack: string } | undefined {
+  const all = rows.flatMap((row) => row.lacks.map((lack) => ({ row, lack })));
+  const times = (lack: string): number => all.filter((each) => each.lack === lack).length;
+  return all.toSorted((a, b) => times(b.lack) - times(a.lack))[0];
+}
+
+/** Once a lash is there, the shim that each valve wants is the answer; on a call about noise it can wait. */
+function ofShims(evidence: Evidence, { active }: NoiseDetail): Need[] {
   const { rows } = shimsOf(evidence).detail;
-  const lacking = rows.find(({ lacks }) => lacks.length > 0);
-  const ask = 'Measure the shim that is in each valve, and enter it with its lash.';
+  const first = firstLacked(rows);
+  if (first === undefined) return [];
+  const { row, lack } = first;
+  const place = placeOf(row);
   return [
     need(
-      'shims',
-      'the shim that is in, with each lash',
-      lacking === undefined || rows.every(({ fitted }) => fitted === undefined) ? ask : lacking.sentence,
-      rows.length > 0 && lacking === undefined,
-      active || rows.length === 0 ? {} : MUST,
+      'shim-figures',
+      `${lack}, for the shim of ${place}`,
+      isShut(row)
+        ? `${upperFirst(place)} has no gap: a thinner shim goes in first, then the gap is measured.`
+        : `Get this for the shim of ${place}: ${lack}.`,
+      false,
+      active ? {} : MUST_TURN,
     ),
   ];
 }
@@ -34,7 +47,17 @@ export const ofAdjuster = (evidence: Evidence, noise: NoiseDetail): Need[] => [
     evidence.lash.some(({ standing }) => standing),
     MUST_TURN,
   ),
-  ...shimNeeds(evidence, noise),
+  ...(evidence.engine.gear === 'bucket'
+    ? [
+        need(
+          'shims',
+          'the shim that is in, with each lash',
+          'Measure the shim that is in each valve, and enter it with its lash.',
+          evidence.lash.some(({ standing, shim }) => standing && shim !== undefined),
+        ),
+        ...ofShims(evidence, noise),
+      ]
+    : []),
   // Setting one again whose gap grew, or that is noisy, hides it: its cause is asked after, not the turns.
   ...(noise.active
     ? []
