@@ -106,6 +106,45 @@ const CALLS: readonly Call[] = [
     },
   },
   {
+    // .75 × .08125 = .0609; × 1.6 = .0975 at the valve; PLAIN has solid lifters by this base.
+    name: 'a preload on solid lifters holds the valve open: nobody turns it',
+    base: { engine: { ...PLAIN.engine, lifter: 'solid-flat' } },
+    kept: [['lifter-preload', { ...PRELOAD, turns: 0.75 }]],
+    check: (said) => {
+      expect(said.stop[0]?.sentence).toMatch(/solid lifters.*hold the valve open by up to \.098 in/);
+      expect(of(said, 'adjuster')[0]).toMatch(/no plunger to press/);
+    },
+  },
+  {
+    name: 'on hydraulic ones a sixteenth of a turn is .005: .061 is about at the top of .060',
+    base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-roller' } },
+    kept: [['lifter-preload', { ...PRELOAD, turns: 0.75 }]],
+    check: (said) => {
+      expect(said.stop).toEqual([]);
+      expect(of(said, 'adjuster')).toEqual([
+        'These turns press the plunger .061 in, about at the top of the usual .020 to .060 in.',
+      ]);
+    },
+  },
+  {
+    name: 'a lash set on a build of hydraulic lifters is asked',
+    base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-flat' } },
+    kept: [['adjuster', SOLID]],
+    check: (said) => expect(codes(said)).toContain('lifters-differ'),
+  },
+  {
+    name: 'hydraulic lifters have no lash to read: bled down, zero, then the turns',
+    base: {
+      call: { ...PLAIN.call, goal: 'adjuster' },
+      engine: { ...PLAIN.engine, lifter: 'hydraulic-flat' },
+    },
+    kept: [],
+    check: (said) => {
+      expect(said.missing.map(({ id }) => id)).not.toContain('missing:adjuster:lash');
+      expect(said.next).toMatchObject({ action: 'preload', sentence: expect.stringMatching(/bleed down/) });
+    },
+  },
+  {
     // .006 ÷ (1.6 × .0417 × 1.625) = .0554 turn, 19.9°.
     name: 'a solid adjuster from .022 to .016',
     kept: [['adjuster', { ...SOLID, thread: '3/8-24' }]],

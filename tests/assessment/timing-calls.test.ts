@@ -141,6 +141,24 @@ describe('where it peaks', () => {
   });
 });
 
+describe('what is next in a call about timing', () => {
+  const next = (kept: readonly Kept[]) =>
+    said(kept, [], { card: { intake: {}, exhaust: {} }, call: { ...PLAIN.call, goal: 'cam-timing' } }).next;
+
+  test('the stop, the lobe, its centreline on the card: no lobe lift is asked for', () => {
+    expect(next([])).toMatchObject({ action: 'top-dead-centre' });
+    expect(next([stop(36, 36)])).toMatchObject({ action: 'centreline' });
+    const bare: Kept = ['centreline', { before: '62 deg', after: '148 deg' }];
+    expect(next([stop(36, 36), bare])).toMatchObject({ action: 'card-centreline', step: 'timing' });
+    expect(next([stop(36, 36), drop(62, 148, 108)])).toMatchObject({ step: 'notes' });
+  });
+
+  test('a pointer that is out is shifted, a peak in doubt is looked at, before anything is said', () => {
+    expect(next([stop(37, 35), drop(62, 148, 108)])?.sentence).toMatch(/[Ss]hift the pointer 1°/);
+    expect(next([stop(36, 36), drop(62, 188, 108)])?.sentence).toMatch(/[Tt]urn to the peak/);
+  });
+});
+
 describe('a peak that hardly any cam has', () => {
   test('125° is asked, and has no word against the card until then', () => {
     const all = said([drop(62, 188, 108)], [], { call: { ...PLAIN.call, goal: 'cam-timing' } });

@@ -12,6 +12,7 @@ import { notCovered } from './gear/not-covered.ts';
 import { inOrderOf } from './headline-order.ts';
 import { lashPart } from './lash/lash.ts';
 import { marksPart } from './marks/marks.ts';
+import { nextOfMarks } from './marks/next-of-marks.ts';
 import { lackingFor, missingOf, needsOf, stepNeeds } from './missing/missing.ts';
 import { heldBack } from './next/held-back.ts';
 import { nextOf } from './next/next.ts';
@@ -99,6 +100,7 @@ function assessed(evidence: Evidence): Assessment {
     ofSheet,
     ofPart,
     ofNoise,
+    ofMarks: nextOfMarks(marks.detail, marks.questions),
   });
   const details: Details = {
     gear: gearDetail(evidence),

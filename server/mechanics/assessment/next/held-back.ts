@@ -24,11 +24,20 @@ const change = (details: Details['change']): Details['change'] =>
   );
 
 /** Which way an adjuster is turned, and that zero is looked for again, is told again once anything may be set. */
-const headline = (each: Headline): Headline =>
-  ['headline:working:turns', 'headline:working:preload'].includes(each.id) &&
-  /^(Tighten|Loosen)|look for it again/.test(each.sentence)
-    ? { ...each, sentence: afterTheStop(each.sentence) }
-    : each;
+const SETS = /^(Tighten|Loosen)\b|look for it again/;
+
+/** What a mark is stays; what follows from it waits with the rest of its advice. */
+const headlineOf =
+  (judgements: readonly Judgement[]) =>
+  (each: Headline): Headline => {
+    const mark = each.id.startsWith('headline:mark:')
+      ? judgements.find(({ id }) => id === each.judgementId)
+      : undefined;
+    if (mark !== undefined) return { ...each, sentence: mark.sentence };
+    return each.id.startsWith('headline:working:') && SETS.test(each.sentence)
+      ? { ...each, sentence: afterTheStop(each.sentence) }
+      : each;
+  };
 
 /** Which valve is set when is told again once anything may be set. */
 const lash = (detail: Details['lash']): Details['lash'] => ({
@@ -80,7 +89,7 @@ export function heldBack(assessment: Assessment): Assessment {
     questions: assessment.questions.map(question),
     judgements: assessment.judgements.map((each) => judgement(each, swaps)),
     notToRun: assessment.notToRun.map(notToRun),
-    headlines: assessment.headlines.map(headline),
+    headlines: assessment.headlines.map(headlineOf(assessment.judgements)),
     details: {
       ...details,
       change: change(details.change),

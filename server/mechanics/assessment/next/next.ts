@@ -27,6 +27,8 @@ interface NextGiven {
   readonly plan: GoalPlan;
   /** What the per-valve sheet asks for, where a valve differs from its siblings, and what of it can wait. */
   readonly ofSheet: NextOfSheet;
+  /** What the tip marks ask to be changed, or inked again. */
+  readonly ofMarks: NextAction | undefined;
   /** What parts the causes of noise or a failure. */
   readonly ofNoise: NextOfNoise;
   /** What a loose part is asked, and the measurement of it that settles most, where the call is about one. */
@@ -44,6 +46,7 @@ function forAnswer({
   ofSheet,
   ofPart,
   ofNoise,
+  ofMarks,
   plan,
 }: NextGiven): NextAction | undefined {
   const steps: readonly StepName[] = [
@@ -72,7 +75,8 @@ function forAnswer({
     ofNoise.read ??
     (plan.byRatio === true ? readingNext(explained) : undefined) ??
     ofPart?.measure ??
-    lackingNext(more)
+    lackingNext(more) ??
+    (steps.includes('geometry') ? ofMarks : undefined)
   );
 }
 
