@@ -2,6 +2,7 @@ import { type CallContext, valveName } from '../../call/context.ts';
 import { NOT_YET, type TakeoverItem } from '../../call/takeover-items.ts';
 import type { WorkedData } from '../../call/worked/part.ts';
 import { workingText } from '../../call/worked/report.ts';
+import { workingTold } from '../../call/worked/told.ts';
 import { questionsOf } from './marks-part.ts';
 
 /** Sums of this step that somebody takes over with. */
@@ -35,7 +36,13 @@ export function markItems(context: CallContext, { workings, computations }: Work
     ...COMPUTATIONS.flatMap((name): TakeoverItem[] => {
       const last = workings.findLast(({ computation }) => computation === name);
       if (last === undefined) return [];
-      return [{ card: 'of-goal', label: 'Worked out:', text: workingText(computations, last) }];
+      return [
+        {
+          card: 'of-goal',
+          label: 'Worked out:',
+          text: workingTold(context, last) ?? workingText(computations, last),
+        },
+      ];
     }),
     {
       card: 'of-goal',
