@@ -21,8 +21,13 @@ interface Call {
 const PRELOAD = { thread: '7/16-20', mount: 'stud-nut', ratio: 1.6 };
 const SOLID = { ...PRELOAD, lifter: 'solid', lashFound: '.022 in', lashWanted: '.016 in' };
 
+/** Of a preload the lifters are hydraulic, where the call does not say. */
+const lifterOf = (kept: Call['kept']) =>
+  kept.some(([name]) => name === 'lifter-preload') ? ('hydraulic-roller' as const) : ('solid-flat' as const);
+
 const evidenceOf = ({ kept, base, answers = [] }: Call): Evidence => ({
   ...PLAIN,
+  engine: { ...PLAIN.engine, lifter: lifterOf(kept) },
   ...base,
   answers,
   workings: kept.map(([computation, inputs], index) =>
@@ -106,7 +111,7 @@ const CALLS: readonly Call[] = [
     },
   },
   {
-    // .75 × .08125 = .0609; × 1.6 = .0975 at the valve; PLAIN has solid lifters by this base.
+    // .75 × .08125 = .0609; × 1.6 = .0975 at the valve.
     name: 'a preload on solid lifters holds the valve open: nobody turns it',
     base: { engine: { ...PLAIN.engine, lifter: 'solid-flat' } },
     kept: [['lifter-preload', { ...PRELOAD, turns: 0.75 }]],
@@ -172,7 +177,7 @@ const CALLS: readonly Call[] = [
   },
   {
     name: 'a sum for 7/16 on a build of 3/8 studs is asked',
-    base: { engine: { ...PLAIN.engine, studSize: '3/8' } },
+    base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-flat', studSize: '3/8' } },
     kept: [['lifter-preload', { ...PRELOAD, turns: 0.5 }]],
     check: (said) => expect(codes(said)).toContain('threads-differ'),
   },
@@ -188,7 +193,7 @@ const CALLS: readonly Call[] = [
         found: true,
       },
     ],
-    base: { engine: { ...PLAIN.engine, studSize: '3/8' } },
+    base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-flat', studSize: '3/8' } },
     kept: [
       ['adjuster', SOLID],
       ['lifter-preload', { ...PRELOAD, turns: 0.5 }],

@@ -26,7 +26,8 @@ function changeSaid(
 
 function keepSaid(advice: Extract<Advice, { how: 'keep' }>, mark: Mark, { mounting }: MarkContext): string {
   const at = advice.at ?? (mounting === 'stud' ? mark.pushrod : mark.shims);
-  const narrowest = advice.best === true ? ': the mark is narrowest there' : '';
+  const narrowest =
+    advice.best === true ? ': the mark is narrowest there, and the rest may be the ink line’s own width' : '';
   if (mounting !== 'stud')
     return at === undefined
       ? 'The height may stay.'

@@ -86,7 +86,7 @@ describe('on a stud', () => {
     const marks = three(0.068, 0.052, 0.06);
     expect(adviceOf(marks, on('stud'))).toMatchObject({ how: 'keep', best: true });
     expect(markInShort(marks, on('stud'))).toEqual({
-      said: '7.800 in is the length: the mark is narrowest there.',
+      said: '7.800 in is the length: the mark is narrowest there, and the rest may be the ink line’s own width.',
       todo: false,
     });
     expect(markAdvice(marks, on('stud'))).toMatch(/^leave the pushrod at 7\.800 in.*ink line’s own width/);

@@ -24,15 +24,16 @@ export function questionNext(questions: readonly AssessedQuestion[]): NextAction
   const open = questions.find((question) => inDoubt(question) && !NOT_TAKEN_AGAIN.has(question.code));
   if (open === undefined) return undefined;
   const again = open.answered?.found === true;
-  const of = upperFirst(subjectSaid(open.about));
+  const of = open.about.of === 'build' ? '' : `${upperFirst(subjectSaid(open.about))}: `;
+  const told = (todo: string): string => (of === '' ? upperFirst(todo) : `${of}${todo}`);
   const atBench = again ? undefined : open.testAtBench;
   return {
     id: `next:${open.id}`,
     action: open.code,
     step: open.step,
     about: open.about,
-    sentence: `${of}: ${again ? againSaid(open) : open.test}`,
-    ...(atBench === undefined ? {} : { sentenceAtBench: `${of}: ${atBench}` }),
+    sentence: told(again ? againSaid(open) : open.test),
+    ...(atBench === undefined ? {} : { sentenceAtBench: told(atBench) }),
     reason: open.ask,
     turns: !again && !isAsked(open),
   };
