@@ -160,6 +160,8 @@ export interface SheetEvidence extends EvidenceEntry, ValvePlace {
   readonly armId?: string;
   /** Travel of the dial in one turn, where it was said for the sheet. */
   readonly perTurn?: number;
+  /** Read with other arms than it is asked for: those on now while others are planned, or one that is off since. */
+  readonly otherArms?: 'on-now' | 'off-since';
   /** It is the least of a scan over the crank, and its bounds are those of the scan. */
   readonly scan?: GapOfScan;
 }

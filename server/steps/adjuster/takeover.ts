@@ -16,7 +16,7 @@ const COMPUTATIONS = ['adjuster', 'lifter-preload', 'lash-shim', 'lash-hot-cold'
 /** The answer as it is read out, with the turn itself; not while nobody turns it. */
 function workedOut(context: CallContext, computations: WorkedData['computations'], working: Working): string {
   const told = workingTold(context, working);
-  if (told !== undefined) return told;
+  if (told !== undefined) return `${computations.get(working.computation)?.title ?? ''}: ${told}`;
   const turn = isStopped(context) ? undefined : turnAsked(working);
   return `${workingText(computations, working)}${turn === undefined ? '' : `; ${turn}`}`;
 }

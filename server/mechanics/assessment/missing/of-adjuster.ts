@@ -14,11 +14,14 @@ const preload = (evidence: Evidence): Need =>
     MUST_TURN,
   );
 
-const lash = (evidence: Evidence): Need =>
+const lash = (evidence: Evidence, noise: NoiseDetail): Need =>
   need(
     'lash',
     'a lash as it was found or set',
-    'Read the lash as found, before anything is set, and look whether the nut has moved.',
+    // On a call about noise the nut has a question of its own.
+    noise.active
+      ? 'Read the lash as found, before anything is set.'
+      : 'Read the lash as found, before anything is set, and look whether the nut has moved.',
     evidence.lash.some(({ standing }) => standing),
     MUST_TURN,
   );
@@ -27,7 +30,7 @@ const lash = (evidence: Evidence): Need =>
 export function ofAdjuster(evidence: Evidence, noise: NoiseDetail): Need[] {
   if (isHydraulic(evidence)) return noise.active ? [] : [preload(evidence)];
   return [
-    lash(evidence),
+    lash(evidence, noise),
     ...(evidence.engine.gear === 'bucket'
       ? [
           need(

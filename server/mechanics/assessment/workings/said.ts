@@ -35,11 +35,13 @@ function placeSaid(set: PreloadEvidence): string {
   return from > 0 && Math.abs(preload - from) < close ? 'about at the bottom of' : inBand;
 }
 
+const BY_SPIN = ' Zero was found by spinning the pushrod, so it may be past.';
+/** What waits while nobody turns it. */
+export const LOOKED_FOR_AGAIN = ' Look for it again by up-and-down play.';
+
 /** Zero that was found by spinning may be past where it was called. */
 const zeroSaid = ({ zeroFoundBy }: Pick<PreloadEvidence, 'zeroFoundBy'>): string =>
-  zeroFoundBy === 'spin'
-    ? ' Zero was found by spinning the pushrod, so it may be past: look for it again by up-and-down play.'
-    : '';
+  zeroFoundBy === 'spin' ? `${BY_SPIN}${LOOKED_FOR_AGAIN}` : '';
 
 function preloadSaid(set: PreloadEvidence): string {
   const { preload, from, to, wanted, travel } = set;

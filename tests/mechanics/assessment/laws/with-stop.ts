@@ -96,19 +96,12 @@ const preload: Raise = (evidence) => ({
 });
 
 /** Told beside whatever else was answered: an answer to another question takes nothing from it. */
-const sign: Raise = (evidence) => ({
-  ...evidence,
-  answers: [
-    ...evidence.answers,
-    {
-      id: 'raised-sign',
-      line: 1e6,
-      code: 'noise-signs',
-      question: 'noise-signs',
-      answer: 'metal',
-    },
-  ],
-});
+const told =
+  (code: string, answer: string): Raise =>
+  (evidence) => ({
+    ...evidence,
+    answers: [...evidence.answers, { id: 'raised-sign', line: 1e6, code, question: code, answer }],
+  });
 
 /** What raises each kind of stop. A kind that is left out does not compile. */
 const RAISES: Readonly<Record<StopReason['code'], Raise>> = {
@@ -121,8 +114,9 @@ const RAISES: Readonly<Record<StopReason['code'], Raise>> = {
   'lash-grew-again': lash,
   'lobe-worn': lobes,
   'mark-at-the-edge': edge,
+  'part-damaged': told('noise-pushrod', 'bent'),
   'plunger-bottomed': preload,
-  'sign-of-damage': sign,
+  'sign-of-damage': told('noise-signs', 'metal'),
 };
 
 /** The build with a stop of this kind raised on it, whatever else is known of it. */
@@ -136,6 +130,7 @@ export const STOP_CODES: readonly StopReason['code'][] = [
   'lash-grew-again',
   'lobe-worn',
   'mark-at-the-edge',
+  'part-damaged',
   'plunger-bottomed',
   'sign-of-damage',
 ];
