@@ -28,7 +28,7 @@ export function lifterQuestions(evidence: Evidence): AssessedQuestion[] {
         weight: 'strong',
         ask: 'Which lifters are in it: solid or hydraulic?',
         size: `The build says ${name(hydraulic)}; the turns were worked out for ${name(!hydraulic)} ones.`,
-        test: 'ask for the lifter’s number or its box, or look at one; then put right what was said wrong.',
+        test: 'read the number on the lifters’ box, or look at one; then put right what was said wrong.',
         byLooking: true,
         restsOn: [],
       },
