@@ -132,6 +132,16 @@ const CALLS: readonly Call[] = [
     },
   },
   {
+    // 2 × .08125 = .1625.
+    name: 'two turns without the travel of the plunger: over the usual, and said so',
+    base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-flat' } },
+    kept: [['adjuster', { ...PRELOAD, lifter: 'hydraulic', turns: 2 }]],
+    check: (said) =>
+      expect(of(said, 'adjuster')).toEqual([
+        'Tighten 2 turns, 720°, from zero lash: that moves the plunger .163 in down, over the usual .020 to .060 in.',
+      ]),
+  },
+  {
     name: 'a lash set on a build of hydraulic lifters is asked',
     base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-flat' } },
     kept: [['adjuster', SOLID]],

@@ -135,6 +135,15 @@ describe('where it peaks', () => {
     expect(told(all)[0]).not.toContain('not proved');
   });
 
+  test('shifted after the lobe was read: the stop that reads alike since proves nothing of it', () => {
+    const before = said([stop(37, 35), drop(62, 148, 108), stop(36, 36)]);
+    expect(codes(before)).toContain('pointer-out');
+    expect(told(before)[0]).toMatch(/not proved.*If it was left so, the peak is 104°/);
+    const after = said([stop(37, 35), stop(36, 36), drop(62, 148, 108)]);
+    expect(codes(after)).not.toContain('pointer-out');
+    expect(told(after)[0]).not.toContain('not proved');
+  });
+
   test('the stop alone says which way the pointer goes', () => {
     expect(told(said([stop(35, 37)]))[0]).toMatch(/1° out: it goes 1° toward the side before TDC/);
     expect(told(said([stop(36, 36)]))[0]).toMatch(/proved/);

@@ -1,6 +1,7 @@
 import { formatNumber } from '../../../../shared/quantities/format.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import { saidLength } from '../../kit/said.ts';
+import { USUAL_PRELOADS } from '../../setting/setting-table.ts';
 import { seatPerAdvance } from '../../threads/adjuster-screw.ts';
 import { bareInches, inches } from '../common/said.ts';
 import type {
@@ -52,6 +53,8 @@ function preloadSaid(set: PreloadEvidence): string {
     return past > EQUAL
       ? `These turns go ${inches(past)} past the bottom of the plunger, and hold the valve off its seat by up to ${inches(offSeat(set, past))}. Back off before the engine is turned.`
       : 'These turns put the plunger on its bottom: nothing is left for wear or heat. Back off before the engine is turned.';
+  if (preload <= EQUAL)
+    return `No turn past zero lash: the plunger is not pressed at all, and stands against its clip.${zeroSaid(set)}`;
   const left = travel === undefined ? '' : `; ${inches(travel - preload)} of its travel is left`;
   const band = `${placeSaid(set)} the ${wanted ? 'wanted' : 'usual'} ${from === 0 ? '0' : bareInches(from)} to ${inches(to)}`;
   return `These turns press the plunger ${inches(preload)}, ${band}${left}.${zeroSaid(set)}`;
@@ -69,6 +72,12 @@ function turnSaid(turns: number): string {
   return `${turns > 0 ? 'Tighten' : 'Loosen'} ${short(size, 3)} turn${size > 1 ? 's' : ''}, ${short(size * 360, 0)}°`;
 }
 
+/** Past the usual it is said so: the maker’s own band goes first. */
+function bandOf(preload: number): string {
+  const { from, to } = USUAL_PRELOADS.usual;
+  return preload > to + EQUAL ? `, over the usual ${bareInches(from)} to ${inches(to)}` : '';
+}
+
 function turnsSaid(set: TurnsEvidence): string {
   const { turns, lashFound, lashWanted, lashChange, preload } = set;
   const found = lashFound === undefined || lashWanted === undefined ? undefined : { lashFound, lashWanted };
@@ -77,7 +86,7 @@ function turnsSaid(set: TurnsEvidence): string {
   if (found !== undefined)
     return `${turnSaid(turns)}: the lash goes from ${bareInches(found.lashFound)} to ${inches(found.lashWanted)}.`;
   if (preload !== undefined)
-    return `${turnSaid(turns)} from zero lash: that moves the plunger ${inches(Math.abs(preload))} ${preload > 0 ? 'down' : 'up'}.${zeroSaid(set)}`;
+    return `${turnSaid(turns)} from zero lash: that moves the plunger ${inches(Math.abs(preload))} ${preload > 0 ? 'down' : 'up'}${bandOf(preload)}.${zeroSaid(set)}`;
   const change = lashChange ?? 0;
   return `${turnSaid(turns)}: that ${change < 0 ? 'closes' : 'opens'} the lash by ${inches(Math.abs(change))}.`;
 }
