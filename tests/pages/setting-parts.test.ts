@@ -343,7 +343,7 @@ test.each([
       expect([title, report.includes(title), card.includes(title)]).toEqual([title, true, true]);
       expect(exported.text).toContain(`"computation":"${part}"`);
     }
-    if (step === 'adjuster') expect(card).toMatch(/; tighten \.\d+ turn/);
+    if (step === 'adjuster') expect(card).toMatch(/: Tighten \.\d+ turn/);
 
     for (const [moment, lash] of [
       ['set', '.018 in'],

@@ -16,6 +16,7 @@ import { notCovered } from './gear/not-covered.ts';
 import { inOrderOf } from './headline-order.ts';
 import { lashPart } from './lash/lash.ts';
 import { marksPart } from './marks/marks.ts';
+import { nextOfMarks } from './marks/next-of-marks.ts';
 import { lackingFor, missingOf, needsOf, stepNeeds } from './missing/missing.ts';
 import { heldBack } from './next/held-back.ts';
 import { nextOf } from './next/next.ts';
@@ -118,6 +119,7 @@ function assessed(evidence: Evidence): Assessment {
     ofSheet,
     ofPart,
     ofNoise,
+    ofMarks: nextOfMarks(marks.detail, marks.questions),
     ofChange,
   });
   const details: Details = {
