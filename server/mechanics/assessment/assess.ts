@@ -25,8 +25,10 @@ import { ratioPart, ratioRead } from './ratio/ratio.ts';
 import { ratiosWithheld, valveRatios } from './ratio/valve-ratios.ts';
 import { withScans } from './scans/as-gap.ts';
 import { scansPart } from './scans/scans.ts';
+import { guessedShort } from './sheet/guessed.ts';
 import { nextOfSheet } from './sheet/next/next-of-sheet.ts';
 import { sheetPart } from './sheet/sheet.ts';
+import { shortBefore } from './sheet/short-before.ts';
 import { ratiosOfSheet } from './sheet/valve-ratios.ts';
 import { liftedGaps, stopReasons } from './stop.ts';
 import { timingPart } from './timing/timing.ts';
@@ -72,7 +74,12 @@ function assessed(evidence: Evidence): Assessment {
   const others = [sheet, scans, change, marks, timing, lash, part, noise];
   const raised = others.flatMap((each) => each.stop);
   const stop = stopReasons(evidence, raised);
-  const notToRun = [...change.notToRun, ...liftedGaps(evidence, raised)];
+  const notToRun = [
+    ...change.notToRun,
+    ...guessedShort(gapped),
+    ...shortBefore(gapped),
+    ...liftedGaps(evidence, raised),
+  ];
   const ratio = ratioPart(evidence, read, part.detail, stop.length > 0);
   const said = together([ratio, ...others]);
   const needs = needsOf(evidence, read.explained, noise.detail);
