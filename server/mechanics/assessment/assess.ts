@@ -6,8 +6,10 @@ import { withOtherArms } from './change/arms-of-gaps.ts';
 import { changePart } from './change/change.ts';
 import { nextOfChange } from './change/next-of-change.ts';
 import type { PartSaid } from './common/part-said.ts';
+import { contactQuestions } from './contact-asked.ts';
 import type { Details } from './details.ts';
 import type { Evidence } from './evidence.ts';
+import { figureQuestions } from './figures/figures.ts';
 import { gearDetail, gearQuestions } from './gear/gear.ts';
 import { forChange, whereTold } from './gear/measured-alone.ts';
 import { notCovered } from './gear/not-covered.ts';
@@ -32,6 +34,7 @@ import { shortBefore } from './sheet/short-before.ts';
 import { ratiosOfSheet } from './sheet/valve-ratios.ts';
 import { liftedGaps, stopReasons } from './stop.ts';
 import { timingPart } from './timing/timing.ts';
+import { workingsPart } from './workings/workings.ts';
 
 /** All that the parts say, each list in the order of the parts. */
 const together = (parts: readonly PartSaid<unknown>[]) => ({
@@ -61,33 +64,44 @@ function assessed(evidence: Evidence): Assessment {
   const sheet = sheetPart(gapped, read.known);
   const scans = scansPart(evidence);
   const ofSetUps = valveRatios(read.explained);
-  const ratios = [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
+  const ratios =
+    evidence.engine.gear === 'bucket'
+      ? []
+      : [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
   const change = isPushrod
     ? changePart(gapped, ratios, ratiosWithheld(read.explained))
     : changePart(forChange(gapped), []);
   const marks = marksPart(evidence, ratios);
   const lash = lashPart(evidence);
   const timing = timingPart(evidence);
+  const workings = workingsPart(evidence);
   const part = partPart(evidence);
   const raisedElsewhere = [...lash.questions, ...marks.questions];
   const noise = noisePart(evidence, { lash: lash.detail, sheet: sheet.detail, raised: raisedElsewhere });
-  const others = [sheet, scans, change, marks, timing, lash, part, noise];
+  const others = [sheet, scans, change, marks, timing, lash, workings, part, noise];
   const raised = others.flatMap((each) => each.stop);
   const stop = stopReasons(evidence, raised);
+  const ratio = ratioPart(evidence, read, part.detail, stop.length > 0);
   const notToRun = [
     ...change.notToRun,
     ...guessedShort(gapped),
     ...shortBefore(gapped),
+    ...noise.notToRun,
     ...liftedGaps(evidence, raised),
+    ...ratio.notToRun,
   ];
-  const ratio = ratioPart(evidence, read, part.detail, stop.length > 0);
   const said = together([ratio, ...others]);
   const needs = needsOf(evidence, read.explained, noise.detail);
   const lacking = lackingFor(needs, evidence);
   const { closed, goal } = evidence.call;
   const ofPart = planOf(goal).asks.includes('identify') ? partNext(part.detail, part.questions) : undefined;
   const atEnd = needs.filter(({ step, need }) => step === 'notes' && !need.have);
-  const questions = [...said.questions, ...gearQuestions(evidence)];
+  const questions = [
+    ...said.questions,
+    ...gearQuestions(evidence),
+    ...figureQuestions(evidence),
+    ...contactQuestions(evidence, stop),
+  ];
   const ofSheet = nextOfSheet(sheet.detail, sheet.questions);
   const ofNoise = nextOfNoise(noise.detail);
   const ofChange = planOf(goal).asks.includes('consequences') ? nextOfChange(change.detail) : undefined;
@@ -118,6 +132,7 @@ function assessed(evidence: Evidence): Assessment {
     marks: marks.detail,
     lash: lash.detail,
     timing: timing.detail,
+    workings: workings.detail,
     noise: noise.detail,
     parts: part.detail,
   };

@@ -2,6 +2,7 @@ import type { StepName } from '../../../shared/steps.ts';
 import type { Details } from './details.ts';
 import type { GapName, Side, ValvePlace } from './evidence.ts';
 import type { NotCovered } from './gear/detail.ts';
+import type { Chances } from './ratio/chances.ts';
 import type { ExplanationResult } from './ratio/explanation.ts';
 import type { JudgementWord } from './words.ts';
 
@@ -110,6 +111,13 @@ export interface AssessedExplanation {
   /** The fault and the way out, where it cannot be computed. */
   readonly refused?: string;
   readonly summary: string;
+  /**
+   * Whether its chances may be told: what the headline leaves open no figure beside it may close. Every face leaves the
+   * answer of the inference out where they may not.
+   */
+  readonly chances: Chances;
+  /** What would have to be true, likeliest first and without a figure, where the headline leaves it open. */
+  readonly wouldBeTrue: readonly string[];
   /** The arm it is about, where it was named. */
   readonly armId?: string;
   readonly setUpIds: readonly string[];
@@ -145,6 +153,8 @@ export interface StopReason {
     | 'lash-grew-again'
     | 'lobe-worn'
     | 'mark-at-the-edge'
+    | 'part-damaged'
+    | 'plunger-bottomed'
     | 'sign-of-damage';
   readonly about: Subject;
   readonly sentence: string;

@@ -3,7 +3,7 @@ import { PLANNED_RATIO, STATED_RATIO } from '../../kit/allowances.ts';
 import { nominalSaid, placeOf, ratioSaid } from '../common/said.ts';
 import { isOffSince, seatedOn } from '../common/seats.ts';
 import type { Evidence, Side, ValvePlace } from '../evidence.ts';
-import { ratioOfStamp } from '../ratio/marks.ts';
+import { markOn } from '../ratio/stamp.ts';
 import type { ChangeRatio } from './detail.ts';
 import type { ValveRatio } from './input.ts';
 import { plansOf } from './plans.ts';
@@ -17,7 +17,7 @@ export function armsOf(
 ): number | 'fitted' | undefined {
   const plans = plansOf(evidence);
   if (plans.length === 0) return 'fitted';
-  const told = ratioOfStamp(evidence.arms.find(({ id }) => id === armId)) ?? soldRatio(evidence)?.value;
+  const told = markOn(evidence, armId) ?? soldRatio(evidence)?.value;
   if (told === undefined) return undefined;
   return plans.find((plan) => same(told, plan)) ?? 'fitted';
 }
@@ -70,7 +70,7 @@ function soldRatio({ rockers: { soldAs, family } }: Evidence): Stated | undefine
 
 /** What the arm that sits on a valve is stamped as, where its mark can be read. */
 function stampedOn(evidence: Evidence, place: ValvePlace | undefined): Stated | undefined {
-  const value = place === undefined ? undefined : ratioOfStamp(seatedOn(evidence, place));
+  const value = place === undefined ? undefined : markOn(evidence, seatedOn(evidence, place)?.id);
   return value === undefined
     ? undefined
     : { from: 'sold-as', value, said: `the ${nominalSaid(value)} stamped on it` };
