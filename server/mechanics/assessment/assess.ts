@@ -28,8 +28,10 @@ import { ratioPart, ratioRead } from './ratio/ratio.ts';
 import { ratiosWithheld, valveRatios } from './ratio/valve-ratios.ts';
 import { withScans } from './scans/as-gap.ts';
 import { scansPart } from './scans/scans.ts';
+import { guessedShort } from './sheet/guessed.ts';
 import { nextOfSheet } from './sheet/next/next-of-sheet.ts';
 import { sheetPart } from './sheet/sheet.ts';
+import { shortBefore } from './sheet/short-before.ts';
 import { ratiosOfSheet } from './sheet/valve-ratios.ts';
 import { liftedGaps, stopReasons } from './stop.ts';
 import { timingPart } from './timing/timing.ts';
@@ -84,6 +86,8 @@ function assessed(evidence: Evidence): Assessment {
   const notToRun = [
     ...change.notToRun,
     ...lash.notToRun,
+    ...guessedShort(gapped),
+    ...shortBefore(gapped),
     ...noise.notToRun,
     ...liftedGaps(evidence, raised),
     ...ratio.notToRun,

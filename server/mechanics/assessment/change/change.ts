@@ -2,7 +2,7 @@ import { defined } from '../../../../shared/defined.ts';
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import { assumptionsOf } from '../../consequences/assumptions.ts';
 import { movedScan } from '../../consequences/piston-gap.ts';
-import type { NotToRun } from '../assessment.ts';
+import type { AssessedQuestion, NotToRun } from '../assessment.ts';
 import { firstSaid } from '../common/first-said.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { keyOf, subjectSaid } from '../common/said.ts';
@@ -22,6 +22,7 @@ import { madeForFlex } from './made-for-flex.ts';
 import { notKnownHeadline } from './not-known.ts';
 import { planKey, plansOf } from './plans.ts';
 import { type BeforeAndAfter, beforeAndAfter } from './ratios.ts';
+import { readAgainstWorked, untilWorkedIsSure } from './read-against-worked.ts';
 import { type Spot, spotsOf } from './spots.ts';
 import { bendOf, variantsOf } from './spread.ts';
 import { springsAsked, untilSpringsAreSure } from './springs-bind.ts';
@@ -111,6 +112,11 @@ function workOut(
   };
 }
 
+/** A question that several plans raise is asked once. */
+const onceById = (questions: readonly AssessedQuestion[]): AssessedQuestion[] => [
+  ...new Map(questions.map((question) => [question.id, question])).values(),
+];
+
 interface ChangeSaid extends PartSaid<readonly ChangeDetail[]> {
   readonly notToRun: readonly NotToRun[];
 }
@@ -128,8 +134,14 @@ export function changePart(
   const plans = planned.length === 0 ? [undefined] : planned;
   const worked = plans.flatMap((plan) => spots.map((spot) => workOut(evidence, spot, plan, calculations)));
   const bare = worked.map(({ detail }) => detail);
-  const questions = springsAsked(evidence, bare);
-  const sure = untilSpringsAreSure(bare, questions);
+  const ofSprings = springsAsked(evidence, bare);
+  const ofWorked = readAgainstWorked(evidence, bare);
+  const sure = untilWorkedIsSure(untilSpringsAreSure(bare, ofSprings), ofWorked);
+  const questions = onceById([
+    ...ofSprings,
+    ...ofWorked,
+    ...bare.flatMap(({ gaps }) => gaps.flatMap(({ lashAsked }) => lashAsked ?? [])),
+  ]);
   const details = toldOnce(
     evidence,
     worked.flatMap((each, index) => {

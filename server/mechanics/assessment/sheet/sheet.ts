@@ -47,7 +47,15 @@ export function sheetPart(
   const short = [...gaps.values()]
     .flat()
     .flatMap(({ each }) => each.flatMap((one) => shortGap(one, evidence)));
-  const questions = [...raised, ...ofPositions, ...[...worn, ...short].map(({ question }) => question)];
+  const ofLash = [...gaps.values()]
+    .flat()
+    .flatMap(({ each }) => each.flatMap(({ lash, asksLash }) => (asksLash ? (lash?.question ?? []) : [])));
+  const questions = [
+    ...raised,
+    ...ofPositions,
+    ...[...worn, ...short].map(({ question }) => question),
+    ...ofLash,
+  ];
   const details = rows.map((row) => rowDetail(evidence, row, gaps.get(placeOf(row)) ?? [], questions));
   const restsOn = (place: string) =>
     details
