@@ -56,6 +56,27 @@ function toldBeside(explained: GroupExplained, claim: Claim, read: RatioRead, fi
     : `${asRead(read)}, ${of(claim)} and ${of(first)}: a reading cannot tell which of the two it is. ${byNumber(explained)}`;
 }
 
+/** Bands that neither agreement nor room for flex accounts for. */
+const isOff = (band: Band): boolean => band !== 'within' && band !== 'over';
+
+/** What a swap made of a reading that is off what the arm is held to be. */
+function toldBySwap({ group: { told: swap } }: GroupExplained): string | undefined {
+  if (swap === undefined || swap.odd === 'other') return undefined;
+  const which = `${swap.verdict} ${swap.odd}`;
+  switch (which) {
+    case 'part own':
+      return ', on both valves: it is the arm, as the swap told.';
+    case 'part one-of-two':
+      return ': it is the part, as the swap told; a third arm tells which of the two.';
+    case 'position own':
+      return ', with both arms: it is its position and not the arm, as the swap told.';
+    case 'position one-of-two':
+      return ': it stayed on one of the two valves, as the swap told, and is not the arm.';
+    default:
+      return ': the arm is part of it and the position is too, as the swap told.';
+  }
+}
+
 function told(explained: GroupExplained, claim: Claim, read: RatioRead, stopped: boolean): string {
   const [first] = explained.claims;
   if (first !== undefined && first !== claim) return toldBeside(explained, claim, read, first);
@@ -64,6 +85,8 @@ function told(explained: GroupExplained, claim: Claim, read: RatioRead, stopped:
   const bands = bandsAgainst(explained, claim);
   const start = `${asRead(read)}, ${awaySaid(read.value, claim.ratio)} ${said}`;
   if (word === 'agrees') return `${asRead(read)}: agrees with ${said}.`;
+  const bySwap = toldBySwap(explained);
+  if (bySwap !== undefined && bands.some(isOff)) return `${start}${bySwap}`;
   const tells = wouldTell(explained, stopped);
   switch (bandTold(explained, claim)) {
     case 'over':

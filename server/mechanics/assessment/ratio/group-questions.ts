@@ -10,6 +10,7 @@ import { STANDS } from './choices.ts';
 import type { ExplainGiven } from './explain-input.ts';
 import type { Group } from './groups.ts';
 import type { SetUpKnown } from './known.ts';
+import { isSlip } from './told-by-swap.ts';
 
 /** A question that only the inference raises, with the mistakes that its test settles. */
 export interface GroupQuestion {
@@ -30,6 +31,15 @@ function isSaid(cause: Cause, { own }: Group): boolean {
   const lifted = own.filter(({ valve }) => valve.used.length > 0).map(({ setUp }) => setUp);
   return cause === 'lash-left-in' && lifted.every(({ lash }) => lash !== 'not-said');
 }
+
+/** Once a swap has decided, no slip of the eye and nothing unknown is left to ask of the readings that it was made of. */
+const isSettled = (cause: Cause, { told, own }: Group): boolean =>
+  told !== undefined &&
+  (cause === 'unlisted-fault' ||
+    isSlip(
+      cause,
+      own.every(({ setUp }) => setUp.lash === 'zero'),
+    ));
 
 const TURN_APART = 0.002;
 
@@ -73,7 +83,8 @@ export function groupQuestions(
   questions: readonly Question[],
 ): GroupQuestion[] {
   const put = new Set(known.flatMap((each) => each.questions.map(({ code }) => code)));
-  const own = questions.filter(isMistake).filter((raised) => !isAskedAs(raised.cause, put));
+  const asks = (cause: Cause) => !isAskedAs(cause, put) && !isSettled(cause, group);
+  const own = questions.filter(isMistake).filter(({ cause }) => asks(cause));
   const all = asOne(own).flatMap(({ raised, causes }): GroupQuestion[] => {
     const { cause, text, test } = raised;
     const pass = cause === 'slip' ? passOf(raised, given, group.own) : undefined;

@@ -4,6 +4,7 @@ import { IN } from '../../kit/si.ts';
 import type { AssessedExplanation, Subject } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { valveSubject } from '../common/said.ts';
+import type { SwapTold } from '../common/swap-told.ts';
 import type { Evidence } from '../evidence.ts';
 import type { PartDetail } from '../part/detail.ts';
 import { judgedGroup } from './against.ts';
@@ -43,12 +44,21 @@ function remainingOf(explained: GroupExplained) {
   return [{ about: valveSubject(group), names }];
 }
 
-/** Every set-up put in order, and the inference once for every arm on every valve. */
-export function ratioRead(evidence: Evidence): RatioRead {
+/** Every set-up put in order. */
+export function ratioKnown(evidence: Evidence): Pick<RatioRead, 'reads' | 'known'> {
   const reads = setUpsRead(evidence);
   const nominals = nominalsOf(evidence);
-  const known = reads.map((read) => knownOf(evidence, read, reads, nominals));
-  const groups = groupsOf(evidence, reads, DEFAULT_ASSUMPTIONS.lobesDiffer * IN);
+  return { reads, known: reads.map((read) => knownOf(evidence, read, reads, nominals)) };
+}
+
+/** The inference once for every arm on every valve; `swaps`: what the swaps on record decided. */
+export function ratioRead(
+  evidence: Evidence,
+  { reads, known } = ratioKnown(evidence),
+  swaps: readonly SwapTold[] = [],
+): RatioRead {
+  const nominals = nominalsOf(evidence);
+  const groups = groupsOf(evidence, reads, { within: DEFAULT_ASSUMPTIONS.lobesDiffer * IN, swaps });
   const explained = groups.map((group) => explainGroup(evidence, group, known, nominals));
   return { reads, known, explained };
 }
