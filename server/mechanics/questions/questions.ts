@@ -1,16 +1,20 @@
 import { caliperOnLobe } from './caliper-on-lobe.ts';
-import { cardRatio } from './card-ratio.ts';
+import { cardAgainstItself, cardRatio } from './card-ratio.ts';
 import { checkInput } from './check-input.ts';
 import { copiedReading } from './copied-reading.ts';
 import { decimalSlip } from './decimal-slip.ts';
-import { fallingPasses } from './falling-passes.ts';
+import { driftingPasses, fallingPasses } from './falling-passes.ts';
 import { grossLiftAsLobe } from './gross-lift-as-lobe.ts';
 import { handReadBackwards } from './hand-read-backwards.ts';
 import { lashFormula } from './lash-formula.ts';
 import { lashLeftIn } from './lash-left-in.ts';
+import { lifterOfEngine } from './lifter-of-engine.ts';
+import { lifterSunk } from './lifter-sunk.ts';
+import { liftsExchanged, passOfOtherLift } from './lifts-exchanged.ts';
 import { notSaid } from './not-said.ts';
 import { outOfTravel } from './out-of-travel.ts';
 import { plungerTilted } from './plunger-tilted.ts';
+import { shortAtTop } from './short-at-top.ts';
 import { springMixed } from './spring-mixed.ts';
 import { statedNotRead } from './stated-not-read.ts';
 import { defaultTolerances, MINUTES, type Tolerances } from './tolerances.ts';
@@ -25,6 +29,8 @@ const DOUBTS = [
   statedNotRead,
   unitMixed,
   decimalSlip,
+  liftsExchanged,
+  passOfOtherLift,
   grossLiftAsLobe,
   zeroNotReturned,
   turnMiscounted,
@@ -33,12 +39,17 @@ const DOUBTS = [
   lashLeftIn,
   lashFormula,
   fallingPasses,
+  driftingPasses,
+  lifterSunk,
+  shortAtTop,
   outOfTravel,
   plungerTilted,
   caliperOnLobe,
   copiedReading,
   cardRatio,
+  cardAgainstItself,
   springMixed,
+  lifterOfEngine,
   notSaid,
 ] as const;
 

@@ -9,8 +9,11 @@ import { type Claim, claimSaid } from './marks.ts';
 import { type ArmsInHand, namesLeft, nameTold } from './names.ts';
 import { awaySaid, NOT_NOW } from './ratio-said.ts';
 import { asRead, type RatioRead, ratioReadOf, repeatSaid } from './reading.ts';
+import type { StampAsked } from './stamp-doubt.ts';
+import { isOff, toldBySwap } from './swap-said.ts';
+import { alsoLevel, putBackSaid, readsAs, runningSaid, spans, undottedSaid } from './told-beside.ts';
 import { bandsAgainst, bandTold, wordAgainst } from './word.ts';
-import { byNumber, wouldTell } from './would-tell.ts';
+import { numberTells, wouldTell } from './would-tell.ts';
 
 /** What is known beside the readings when they are told. */
 interface Told {
@@ -18,6 +21,8 @@ interface Told {
   readonly stopped: boolean;
   /** What the lengths of this very arm leave, where somebody measured them. */
   readonly inHand?: ArmsInHand;
+  /** The mark that is asked about: one that the reading is far off, or one without its point. */
+  readonly stamp?: StampAsked;
 }
 
 const FOR_FLEX = 'ordinary for an arm made with room for flex';
@@ -27,19 +32,23 @@ const DOUBTED = 'so far off that the readings are doubted before the part is';
 
 const useIt = ({ value }: RatioRead): string => `se ${ratioSaid(value)} for every clearance.`;
 
-const spans = (bands: readonly Band[], ...both: readonly Band[]): boolean =>
-  bands.length === both.length && both.every((band) => bands.includes(band));
-
 /** A reading that lies across an edge, or that a mistake may be in: what is known either way, and what would tell. */
-function open(bands: readonly Band[], read: RatioRead, start: string, said: string, tells: string): string {
+function open(
+  explained: GroupExplained,
+  bands: readonly Band[],
+  read: RatioRead,
+  start: string,
+  said: string,
+  tells: string,
+): string {
   if (spans(bands, 'within', 'over'))
-    return `${start}, at the edge between agreeing and over. Either way it is ${FOR_FLEX}: u${useIt(read)}`;
+    return `${start}: just inside 2 % or just past it. Either way it is ${FOR_FLEX}. U${useIt(read)}`;
   if (spans(bands, 'over', 'far-over'))
-    return `${start}, at the edge of what is ${FOR_FLEX}: it cannot be told whether it is more than that. ${tells}`;
+    return `${start}: it cannot be told whether that is more than is ${FOR_FLEX}. ${tells}`;
   if (spans(bands, 'within', 'under'))
-    return `${start}, at the edge between agreeing and under: it cannot be told which. ${tells}`;
+    return `${start}: it cannot be told whether that is within 2 %. ${tells}`;
   if (spans(bands, 'under', 'far-under') || spans(bands, 'far-under') || spans(bands, 'far-over'))
-    return `${start}, ${DOUBTED}. ${tells}`;
+    return `${start}, ${DOUBTED}.${readsAs(explained, read)} ${tells}`;
   if (spans(bands, 'within'))
     return `${start}, which is within 2 %, but a mistake in the reading is not ruled out. ${tells}`;
   if (spans(bands, 'over'))
@@ -48,53 +57,43 @@ function open(bands: readonly Band[], read: RatioRead, start: string, said: stri
 }
 
 /** What it is held to be beside the first claim: two names for one arm are told as that. */
-function toldBeside(explained: GroupExplained, claim: Claim, read: RatioRead, first: Claim): string {
+function toldBeside(
+  explained: GroupExplained,
+  claim: Claim,
+  read: RatioRead,
+  first: Claim,
+  how: Told,
+): string {
   const of = (each: Claim) =>
     `${awaySaid(read.value, each.ratio)} ${claimSaid(each, nominalSaid(each.ratio))}`;
   return wordAgainst(explained, claim) === 'differs'
     ? `${asRead(read)}, ${of(claim)}.`
-    : `${asRead(read)}, ${of(claim)} and ${of(first)}: a reading cannot tell which of the two it is. ${byNumber(explained)}`;
+    : `${asRead(read)}, ${of(claim)} and ${of(first)}: a reading cannot tell which of the two it is. ${how.stamp?.odd === undefined ? numberTells(explained) : 'The mark, looked at again, can.'}`;
 }
 
-/** Bands that neither agreement nor room for flex accounts for. */
-const isOff = (band: Band): boolean => band !== 'within' && band !== 'over';
-
-/** What a swap made of a reading that is off what the arm is held to be. */
-function toldBySwap({ group: { told: swap } }: GroupExplained): string | undefined {
-  if (swap === undefined || swap.odd === 'other') return undefined;
-  const which = `${swap.verdict} ${swap.odd}`;
-  switch (which) {
-    case 'part own':
-      return ', on both valves: it is the arm, as the swap told.';
-    case 'part one-of-two':
-      return ': it is the part, as the swap told; a third arm tells which of the two.';
-    case 'position own':
-      return ', with both arms: it is its position and not the arm, as the swap told.';
-    case 'position one-of-two':
-      return ': it stayed on one of the two valves, as the swap told, and is not the arm.';
-    default:
-      return ': the arm is part of it and the position is too, as the swap told.';
-  }
-}
-
-function told(explained: GroupExplained, claim: Claim, read: RatioRead, stopped: boolean): string {
+function told(explained: GroupExplained, claim: Claim, read: RatioRead, how: Told): string {
+  const { stopped, stamp } = how;
+  if (explained.throughLift)
+    return `${asRead(read)}, at full lift. The ratio of this valve gear changes through the lift: it is not held to ${claimSaid(claim, nominalSaid(claim.ratio))}.`;
   const [first] = explained.claims;
-  if (first !== undefined && first !== claim) return toldBeside(explained, claim, read, first);
+  if (first !== undefined && first !== claim) return toldBeside(explained, claim, read, first, how);
   const said = claimSaid(claim, nominalSaid(claim.ratio));
   const word = wordAgainst(explained, claim);
   const bands = bandsAgainst(explained, claim);
   const start = `${asRead(read)}, ${awaySaid(read.value, claim.ratio)} ${said}`;
   if (word === 'agrees') return `${asRead(read)}: agrees with ${said}.`;
-  const bySwap = toldBySwap(explained);
+  if (stamp?.odd !== undefined)
+    return `${start}, and level with ${stamp.odd.meets}. Is the ${stamp.odd.stamp.text} on it the ratio?`;
+  const bySwap = toldBySwap(explained, read);
   if (bySwap !== undefined && bands.some(isOff)) return `${start}${bySwap}`;
   const tells = wouldTell(explained, stopped);
   switch (bandTold(explained, claim)) {
     case 'over':
-      return `${start}: ${FOR_FLEX}. U${useIt(read)}`;
+      return `${start}: ${FOR_FLEX}${alsoLevel(explained, read)}. U${useIt(read)}`;
     case 'under':
       return `${start}, which no spring explains. ${stopped ? NOT_NOW : SWAP}`;
     default:
-      return open(bands, read, start, said, tells);
+      return open(explained, bands, read, start, said, tells);
   }
 }
 
@@ -102,8 +101,9 @@ function againstClaim(
   explained: GroupExplained,
   claim: Claim,
   lacks: readonly string[],
-  stopped: boolean,
+  how: Told,
 ): Judgement {
+  const { stopped, stamp } = how;
   const { group, result, given } = explained;
   const read = ratioReadOf(explained);
   const ready = result !== undefined && read !== undefined && lacks.length === 0;
@@ -114,8 +114,8 @@ function againstClaim(
     against: { to: claim.to, ratio: claim.ratio },
     ...defined({ word }),
     sentence: ready
-      ? `${told(explained, claim, read, stopped)}${stopped ? '' : repeatSaid(read)}`
-      : `Not set against ${claimSaid(claim, nominalSaid(claim.ratio))} yet. ${firstSaid(lacks)}`,
+      ? `${told(explained, claim, read, how)}${undottedSaid(stamp)}${stopped ? '' : repeatSaid(read)}`
+      : `${runningSaid(explained)}Not set against ${claimSaid(claim, nominalSaid(claim.ratio))} yet. ${firstSaid(lacks)}${putBackSaid(explained)}`,
     lacks,
     restsOn: [...(given?.entryIds ?? [])].sort(),
   };
@@ -138,7 +138,7 @@ function againstNames(
       against: { to: 'nominal', ratio: name ?? result.ratio.median },
       sentence:
         read === undefined || lacks.length > 0
-          ? `No name is given yet. ${firstSaid(lacks)}`
+          ? `${runningSaid(explained)}No name is given yet. ${firstSaid(lacks)}`
           : `${nameTold(result, read, inHand)}${stopped ? '' : repeatSaid(read)}`,
       lacks,
       restsOn: [...(given?.entryIds ?? [])].sort(),
@@ -150,5 +150,5 @@ function againstNames(
 export function judgedGroup(explained: GroupExplained, how: Told): Judgement[] {
   const lacks = lacksOfGroup(explained);
   if (explained.claims.length === 0) return againstNames(explained, lacks, how);
-  return explained.claims.map((claim) => againstClaim(explained, claim, lacks, how.stopped));
+  return explained.claims.map((claim) => againstClaim(explained, claim, lacks, how));
 }

@@ -7,6 +7,7 @@ import type { AssessedQuestion, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { inches } from '../common/said.ts';
 import type { AnswerEvidence, Evidence } from '../evidence.ts';
+import { isAlikeElsewhere, OF_ONE_READING } from './alike-elsewhere.ts';
 import { answerTo, foundBy, passNamed } from './answers.ts';
 import { choicesOf } from './choices.ts';
 import { questionInput } from './question-input.ts';
@@ -47,6 +48,7 @@ const OF_A_DIAL: ReadonlySet<string> = new Set([
   'rests-on-not-said',
   'copied-reading',
   'falling-passes',
+  'drifting-passes',
 ]);
 
 /** `12 deg` */
@@ -63,7 +65,13 @@ function questionsOf(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead
   const questions = doubts.map((doubt) =>
     asked(doubt, { about, step: 'ratio', answers: [], choices: choicesOf(evidence, own, doubt) }),
   );
-  return questions.map((question) => {
+  // Answered, it stays with its answer; else a swap that was read has settled it.
+  const settled = isAlikeElsewhere(own, all);
+  const isOpen = (question: AssessedQuestion) =>
+    !settled ||
+    !OF_ONE_READING.has(question.code) ||
+    answerTo(question, questions, own.setUp.answers) !== undefined;
+  return questions.filter(isOpen).map((question) => {
     const answer = answerTo(question, questions, own.setUp.answers);
     if (answer === undefined) return question;
     const found = foundOn(own, question, answer);

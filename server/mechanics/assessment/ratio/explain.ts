@@ -5,6 +5,7 @@ import { toExplainOutput } from '../../explain-readings/json-output.ts';
 import type { Cause, ExplainInput, Question } from '../../explain-readings/types.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import type { ArmEvidence, Evidence } from '../evidence.ts';
+import { isAlikeElsewhere } from './alike-elsewhere.ts';
 import { foundSaid } from './conditions.ts';
 import { impossibleIn, ruledOutIn } from './explain-answers.ts';
 import { type ExplainGiven, explainInput } from './explain-input.ts';
@@ -21,6 +22,8 @@ export interface GroupExplained {
   readonly arm?: ArmEvidence;
   /** Its set-ups, by their number. */
   readonly known: readonly SetUpKnown[];
+  /** The contact on the cam moves, and the ratio with it: no mark is held to a reading at full lift. */
+  readonly throughLift: boolean;
   /** What the arm is held to be; the first is what the inference was told. */
   readonly claims: readonly Claim[];
   readonly given?: ExplainGiven;
@@ -75,6 +78,12 @@ function weighed(
   }
 }
 
+/** What a swap that was read has settled. */
+const OF_COUNT: readonly Cause[] = ['turn-too-many', 'turn-too-few', 'hand-read-backwards', 'slip'];
+
+/** Valve gear whose ratio is not one number (common practice, no published source). */
+const CHANGES_THROUGH_LIFT: ReadonlySet<string> = new Set(['finger-follower', 'cam-rocker']);
+
 /** The inference for an arm on a valve, whatever the number of its set-ups. */
 export function explainGroup(
   evidence: Evidence,
@@ -88,10 +97,16 @@ export function explainGroup(
   const mark = claims[0]?.ratio;
   const given = explainInput(evidence, group, { setUps: own, nominals, counted, ...defined({ mark }) });
   const arm = evidence.arms.find(({ id }) => id === group.armId);
-  const about = { group, ...defined({ arm }), claims };
+  const throughLift = CHANGES_THROUGH_LIFT.has(evidence.engine.gear ?? 'pushrod');
+  const about = { group, ...defined({ arm }), claims, throughLift };
   if (given === undefined) return { ...about, known: own, questions: [], ruledOut: [] };
   const questionsOf = (asked: readonly Question[]) => groupQuestions(evidence, group, own, given, asked);
-  const found = weighed(given.input, ruledOutIn(own), impossibleIn(own), questionsOf);
+  const reads = [...group.own, ...group.elsewhere, ...group.sameLobe];
+  const impossible = [
+    ...impossibleIn(own),
+    ...(group.own.some((read) => isAlikeElsewhere(read, reads)) ? OF_COUNT : []),
+  ];
+  const found = weighed(given.input, ruledOutIn(own), impossible, questionsOf);
   return { ...about, given, ...found, known: withFound(own, found.questions) };
 }
 

@@ -2,7 +2,9 @@ import type { GroupExplained } from './explain.ts';
 import type { SetUpKnown } from './known.ts';
 import { SINKING } from './sinking.ts';
 
-const wasRead = ({ read }: SetUpKnown): boolean => read.valve.used.length > 0 || read.valve.aside.length > 0;
+/** Passes of the valve were read, those put aside too. */
+export const wasRead = ({ read }: SetUpKnown): boolean =>
+  read.valve.used.length > 0 || read.valve.aside.length > 0;
 
 /** Only what was read on a light spring, or may have been, is ever set against a mark. */
 function candidates(known: readonly SetUpKnown[]): SetUpKnown[] {
@@ -34,6 +36,18 @@ export const lightSpringFirst = ({ known }: GroupExplained): string =>
   known.some(({ lacks }) => lacks.includes(SINKING))
     ? `${LIGHT_SPRING_FIRST}: every pass is under the last, as with a lifter that sinks`
     : LIGHT_SPRING_FIRST;
+
+/** Where only the running spring was read, and read well: its ratio has a name of its own, and meets no mark. */
+export function runningAlone(explained: GroupExplained): SetUpKnown | undefined {
+  if (restingOn(explained) !== undefined) return undefined;
+  return explained.known.findLast(
+    ({ read, result, lacks }) =>
+      read.setUp.spring === 'running' &&
+      read.setUp.lifter !== 'hydraulic' &&
+      result !== undefined &&
+      lacks.length === 0,
+  );
+}
 
 export const isLightSpringFirst = (lack: string): boolean => lack.startsWith(LIGHT_SPRING_FIRST);
 

@@ -1,15 +1,18 @@
 import { defined } from '../../../../shared/defined.ts';
 import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
 import { IN } from '../../kit/si.ts';
-import type { AssessedExplanation, Subject } from '../assessment.ts';
+import type { AssessedExplanation, AssessedQuestion, NotToRun, Subject } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
-import { valveSubject } from '../common/said.ts';
+import { byId, placeOf, valveSubject } from '../common/said.ts';
 import type { SwapTold } from '../common/swap-told.ts';
 import type { Evidence } from '../evidence.ts';
+import { bucketLifts } from '../gear/bucket-lift.ts';
 import type { PartDetail } from '../part/detail.ts';
 import { judgedGroup } from './against.ts';
 import { armsInHand } from './arms-in-hand.ts';
-import { cardJudgements, cardQuantities } from './card.ts';
+import { cardHeadlines, cardJudged } from './card.ts';
+import { cardQuantities } from './card-lifts.ts';
+import { type Chances, chancesOf } from './chances.ts';
 import { deflection } from './deflection.ts';
 import type { SetUpDetail } from './detail.ts';
 import { explainGroup, type GroupExplained } from './explain.ts';
@@ -17,12 +20,18 @@ import { groupsOf } from './groups.ts';
 import { ratioHeadlines } from './headline.ts';
 import { armRatio, explanationOf } from './inference.ts';
 import { knownOf, type SetUpKnown } from './known.ts';
+import { lashHeadlines } from './lash-was-in.ts';
+import { lobeAgainstCard, lobeHeadlines, lobesOff } from './lobe-card.ts';
+import { cardIsOther, isDown, lobeNotToRun } from './lobe-low.ts';
 import { namesLeft } from './names.ts';
 import { nominalsOf } from './nominals.ts';
 import { ratioReadOf } from './reading.ts';
 import { setUpDetail } from './set-up-detail.ts';
 import { setUpQuantities } from './set-up-quantities.ts';
 import { type SetUpRead, setUpsRead } from './set-up-read.ts';
+import { askedNow, askedOfArm, readAgainSince } from './settled.ts';
+import { soldAsQuestion } from './sold-as.ts';
+import { stampAsked, stampQuestions } from './stamp-doubt.ts';
 
 /** What was read of the ratios, weighed but not told yet. */
 interface RatioRead {
@@ -34,14 +43,22 @@ interface RatioRead {
 /** What is said of the ratios. */
 interface RatioSaid extends PartSaid<SetUpDetail[]> {
   readonly explanations: readonly AssessedExplanation[];
+  readonly notToRun: readonly NotToRun[];
   readonly remaining: readonly { readonly about: Subject; readonly names: readonly number[] }[];
 }
 
-function remainingOf(explained: GroupExplained) {
+/** Names only where their chances may stand. */
+function remainingOf(explained: GroupExplained, chances: Chances) {
   const { group, result } = explained;
-  if (result === undefined) return [];
+  if (result === undefined || chances !== 'told') return [];
   const names = namesLeft(result, ratioReadOf(explained)).map(({ ratio }) => ratio);
   return [{ about: valveSubject(group), names }];
+}
+
+/** An arm that was read on several valves is asked once, and where that weighs most. */
+function ofEachArm(questions: readonly AssessedQuestion[]): AssessedQuestion[] {
+  const strongFirst = questions.toSorted((a, b) => a.weight.localeCompare(b.weight));
+  return strongFirst.filter(({ id }, index) => strongFirst.findIndex((each) => each.id === id) === index);
 }
 
 /** Every set-up put in order. */
@@ -57,11 +74,22 @@ export function ratioRead(
   { reads, known } = ratioKnown(evidence),
   swaps: readonly SwapTold[] = [],
 ): RatioRead {
+  // A bucket moves one to one with its lobe: there is no ratio to weigh.
+  if (evidence.engine.gear === 'bucket') return { reads, known, explained: [] };
   const nominals = nominalsOf(evidence);
   const groups = groupsOf(evidence, reads, { within: DEFAULT_ASSUMPTIONS.lobesDiffer * IN, swaps });
   const explained = groups.map((group) => explainGroup(evidence, group, known, nominals));
   return { reads, known, explained };
 }
+
+/** A set-up of which no ratio is told. */
+const withoutRatio = ({ read, counted }: SetUpKnown): SetUpKnown => ({
+  read,
+  counted,
+  questions: [],
+  lacks: [],
+  doubts: [],
+});
 
 /**
  * The ratio of every arm on every valve that was read: what it is, against what it is held to be, and what to ask.
@@ -74,30 +102,61 @@ export function ratioPart(
   stopped: boolean,
 ): RatioSaid {
   const { reads, known, explained } = read;
+  if (evidence.engine.gear === 'bucket') {
+    const said = bucketLifts(evidence, reads);
+    const detail = known.map((each) => {
+      const ids = new Set(each.read.standing.map(({ id }) => id));
+      const questions = said.questions.filter(({ restsOn }) => restsOn.some((id) => ids.has(id)));
+      return setUpDetail(evidence, { ...withoutRatio(each), questions }, reads);
+    });
+    return { ...said, stop: [], notToRun: [], detail, explanations: [], remaining: [] };
+  }
+  const handOf = (each: GroupExplained) => armsInHand(evidence, each, parts);
+  const chances = new Map(explained.map((each) => [each, chancesOf(each, handOf(each))]));
+  const of = (each: GroupExplained): Chances => chances.get(each) ?? 'none';
   const judged = (each: GroupExplained) =>
-    judgedGroup(each, { stopped, ...defined({ inHand: armsInHand(evidence, each, parts) }) });
+    judgedGroup(each, {
+      stopped,
+      stamp: stampAsked(evidence, each),
+      ...defined({ inHand: handOf(each) }),
+    });
+  const cards = cardJudged(evidence, explained);
+  const lobes = known.flatMap((each) => lobeAgainstCard(evidence, each, known, stopped));
   const deflections = explained.map((each) => deflection(evidence, each));
   const judgements = [
     ...explained.filter(({ given }) => given !== undefined).flatMap(judged),
     ...deflections.flatMap((each) => each.judgements),
-    ...cardJudgements(evidence, explained, known, stopped),
+    ...[...cards, ...lobes].map(({ judgement }) => judgement).sort(byId),
   ];
   return {
     quantities: [
       ...known.flatMap(setUpQuantities),
-      ...explained.flatMap(armRatio),
+      ...explained.flatMap((each) => armRatio(each, of(each))),
       ...deflections.flatMap((each) => each.quantities),
       ...cardQuantities(evidence),
     ],
     judgements,
     questions: [
-      ...known.flatMap(({ questions }) => questions),
-      ...explained.flatMap((each) => each.questions),
+      ...askedNow(
+        known.flatMap(({ questions }) => questions),
+        readAgainSince(explained),
+      ),
+      ...ofEachArm(explained.flatMap((each) => stampQuestions(evidence, each))),
+      ...soldAsQuestion(evidence),
+      ...explained.flatMap(askedOfArm),
     ],
     stop: [],
-    headlines: ratioHeadlines(evidence, explained, judgements),
+    headlines: [
+      ...ratioHeadlines(evidence, explained, judgements),
+      ...lashHeadlines(explained),
+      ...lobeHeadlines(lobes),
+      ...cardHeadlines(cards),
+    ],
+    notToRun: lobesOff(lobes)
+      .filter((off) => isDown(off) && !cardIsOther(explained, placeOf(off)))
+      .map(lobeNotToRun),
     detail: known.map((each) => setUpDetail(evidence, each, reads)),
-    explanations: explained.flatMap((each) => explanationOf(each, stopped)),
-    remaining: explained.flatMap(remainingOf),
+    explanations: explained.flatMap((each) => explanationOf(each, of(each), stopped)),
+    remaining: explained.flatMap((each) => remainingOf(each, of(each))),
   };
 }
