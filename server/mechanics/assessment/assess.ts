@@ -24,7 +24,7 @@ import { nextOfNoise } from './noise/next-of-noise.ts';
 import { noisePart } from './noise/noise.ts';
 import { partPart } from './part/part.ts';
 import { partNext } from './part/tell.ts';
-import { ratioPart, ratioRead } from './ratio/ratio.ts';
+import { ratioKnown, ratioPart, ratioRead } from './ratio/ratio.ts';
 import { ratiosWithheld, valveRatios } from './ratio/valve-ratios.ts';
 import { withScans } from './scans/as-gap.ts';
 import { scansPart } from './scans/scans.ts';
@@ -59,10 +59,12 @@ export const assess = (evidence: Evidence): Assessment =>
   speaking(evidence.call.units ?? 'inch', () => assessed(evidence));
 
 function assessed(evidence: Evidence): Assessment {
-  const read = ratioRead(evidence);
   const isPushrod = forChange(evidence) === evidence;
   const gapped = isPushrod ? withOtherArms(withScans(evidence)) : withScans(evidence);
-  const sheet = sheetPart(gapped, read.known);
+  const setUps = ratioKnown(evidence);
+  const sheet = sheetPart(gapped, setUps.known);
+  const { swaps } = sheet.detail;
+  const read = ratioRead(evidence, setUps, swaps);
   const scans = scansPart(evidence);
   const ofSetUps = valveRatios(read.explained);
   const ratios =
@@ -70,7 +72,7 @@ function assessed(evidence: Evidence): Assessment {
       ? []
       : [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
   const change = isPushrod
-    ? changePart(gapped, ratios, ratiosWithheld(read.explained))
+    ? changePart(gapped, ratios, ratiosWithheld(evidence, read.explained))
     : changePart(forChange(gapped), []);
   const marks = marksPart(evidence, ratios);
   const lash = lashPart(evidence);
@@ -108,7 +110,7 @@ function assessed(evidence: Evidence): Assessment {
   const ofNoise = nextOfNoise(noise.detail);
   const ofChange = planOf(goal).asks.includes('consequences') ? nextOfChange(change.detail) : undefined;
   const { explained } = read;
-  const headlines = inOrderOf(goal, whereTold(evidence, said.headlines));
+  const headlines = inOrderOf(goal, whereTold(evidence, said.headlines), swaps);
   const plan = planOf(goal);
   const next = nextOf({
     closed,

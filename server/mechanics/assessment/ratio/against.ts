@@ -10,6 +10,7 @@ import { type ArmsInHand, namesLeft, nameTold } from './names.ts';
 import { awaySaid, NOT_NOW } from './ratio-said.ts';
 import { asRead, type RatioRead, ratioReadOf, repeatSaid } from './reading.ts';
 import type { StampAsked } from './stamp-doubt.ts';
+import { isOff, toldBySwap } from './swap-said.ts';
 import { alsoLevel, putBackSaid, readsAs, runningSaid, spans, undottedSaid } from './told-beside.ts';
 import { bandsAgainst, bandTold, wordAgainst } from './word.ts';
 import { numberTells, wouldTell } from './would-tell.ts';
@@ -83,6 +84,8 @@ function told(explained: GroupExplained, claim: Claim, read: RatioRead, how: Tol
   if (word === 'agrees') return `${asRead(read)}: agrees with ${said}.`;
   if (stamp?.odd !== undefined)
     return `${start}, and level with ${stamp.odd.meets}. Is the ${stamp.odd.stamp.text} on it the ratio?`;
+  const bySwap = toldBySwap(explained, read);
+  if (bySwap !== undefined && bands.some(isOff)) return `${start}${bySwap}`;
   const tells = wouldTell(explained, stopped);
   switch (bandTold(explained, claim)) {
     case 'over':

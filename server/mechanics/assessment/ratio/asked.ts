@@ -14,6 +14,7 @@ import { questionInput } from './question-input.ts';
 import { saysZero, withSayings } from './sayings.ts';
 import type { SetUpRead } from './set-up-read.ts';
 import type { SetUpNow } from './set-ups.ts';
+import { isSlip, isToldTwice } from './told-by-swap.ts';
 
 export const setUpSubject = ({ cylinder, valve, id, number }: SetUpNow): Subject => ({
   of: 'set-up',
@@ -56,8 +57,10 @@ const degrees = (lean: number): string => `${formatNumber(lean / DEG, 0)} deg`;
 /** The questions of a set-up, each with the answer it has. */
 function questionsOf(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead[]): AssessedQuestion[] {
   const about = setUpSubject(own.setUp);
+  const twice = isToldTwice(evidence, own, all);
   const doubts = questionsFor(questionInput(evidence, own, all)).filter(
-    ({ code }) => isDial(own.setUp.tool) || !OF_A_DIAL.has(code),
+    ({ code }) =>
+      (isDial(own.setUp.tool) || !OF_A_DIAL.has(code)) && !(twice && isSlip(code, own.setUp.lash === 'zero')),
   );
   const questions = doubts.map((doubt) =>
     asked(doubt, { about, step: 'ratio', answers: [], choices: choicesOf(evidence, own, doubt) }),

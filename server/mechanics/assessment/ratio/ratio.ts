@@ -4,6 +4,7 @@ import { IN } from '../../kit/si.ts';
 import type { AssessedExplanation, AssessedQuestion, NotToRun, Subject } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { byId, placeOf, valveSubject } from '../common/said.ts';
+import type { SwapTold } from '../common/swap-told.ts';
 import type { Evidence } from '../evidence.ts';
 import { bucketLifts } from '../gear/bucket-lift.ts';
 import type { PartDetail } from '../part/detail.ts';
@@ -60,14 +61,23 @@ function ofEachArm(questions: readonly AssessedQuestion[]): AssessedQuestion[] {
   return strongFirst.filter(({ id }, index) => strongFirst.findIndex((each) => each.id === id) === index);
 }
 
-/** Every set-up put in order, and the inference once for every arm on every valve. */
-export function ratioRead(evidence: Evidence): RatioRead {
+/** Every set-up put in order. */
+export function ratioKnown(evidence: Evidence): Pick<RatioRead, 'reads' | 'known'> {
   const reads = setUpsRead(evidence);
   const nominals = nominalsOf(evidence);
-  const known = reads.map((read) => knownOf(evidence, read, reads, nominals));
+  return { reads, known: reads.map((read) => knownOf(evidence, read, reads, nominals)) };
+}
+
+/** The inference once for every arm on every valve; `swaps`: what the swaps on record decided. */
+export function ratioRead(
+  evidence: Evidence,
+  { reads, known } = ratioKnown(evidence),
+  swaps: readonly SwapTold[] = [],
+): RatioRead {
   // A bucket moves one to one with its lobe: there is no ratio to weigh.
   if (evidence.engine.gear === 'bucket') return { reads, known, explained: [] };
-  const groups = groupsOf(evidence, reads, DEFAULT_ASSUMPTIONS.lobesDiffer * IN);
+  const nominals = nominalsOf(evidence);
+  const groups = groupsOf(evidence, reads, { within: DEFAULT_ASSUMPTIONS.lobesDiffer * IN, swaps });
   const explained = groups.map((group) => explainGroup(evidence, group, known, nominals));
   return { reads, known, explained };
 }

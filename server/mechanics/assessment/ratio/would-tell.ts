@@ -43,6 +43,7 @@ export function readingWorthTaking(explained: GroupExplained): Action | undefine
   const weighed = explained.result?.nextReading?.action;
   if (claim === undefined || explained.result === undefined || lacksOfGroup(explained).length > 0)
     return weighed;
+  if (explained.group.told !== undefined) return undefined;
   const word = wordAgainst(explained, claim);
   const bands = bandsAgainst(explained, claim);
   if (word === 'agrees') return undefined;

@@ -83,6 +83,9 @@ export interface SheetSwapDetail {
   /** The arm and the valve that differ from their siblings, as far as these tell. */
   readonly oddArm?: string;
   readonly oddPlace?: string;
+  readonly oddAt?: ValvePlace;
+  /** Each of the two arms gives what it is stamped or sold as: they differ because their marks do. */
+  readonly asMarked?: boolean;
   /** Both lobes were read, and are taken out of the difference. */
   readonly lobesRead: boolean;
   /** Of a position: whether it went with the pushrod, and whether tip or stud differ in height, once that was seen. */
