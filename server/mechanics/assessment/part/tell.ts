@@ -91,6 +91,9 @@ function measureNext({ about, key, ranking }: PartDetail): NextAction[] {
   ];
 }
 
+/** Asked before anything is named, though their readings count meanwhile. */
+const BEFORE_ANY_NAME: ReadonlySet<string> = new Set([STANDS_ALONE, 'hole-between-sizes', 'two-sizes']);
+
 /** Questions that keep readings from counting, or stand before any name. */
 function answerNext(questions: readonly AssessedQuestion[], parts: readonly PartDetail[]): NextAction[] {
   const waited = parts.flatMap(({ readings }) =>
@@ -98,7 +101,7 @@ function answerNext(questions: readonly AssessedQuestion[], parts: readonly Part
   );
   return questions
     .filter(({ answered }) => answered === undefined)
-    .filter(({ id, code }) => code === STANDS_ALONE || waited.includes(id))
+    .filter(({ id, code }) => BEFORE_ANY_NAME.has(code) || waited.includes(id))
     .map(({ id, code, about, test, ask }) => ({
       id: `next:${id}`,
       action: code,
