@@ -2,6 +2,8 @@ import { defined } from '../../shared/defined.ts';
 import type { StepName } from '../../shared/steps.ts';
 import type { Component } from '../../views/parts/components.ts';
 import type { AssessedQuestion } from '../mechanics/assessment/assessment.ts';
+import { answerSaid } from '../mechanics/assessment/common/chosen.ts';
+import { ended } from '../mechanics/assessment/common/first-said.ts';
 import { subjectSaid } from '../mechanics/assessment/common/said.ts';
 import { momentText } from '../web/dates.ts';
 import { answerForm } from './answer-form.ts';
@@ -34,7 +36,13 @@ function card({ answers }: CallContext, question: AssessedQuestion, id: string):
       ...defined({ size }),
       ...(kept === undefined
         ? {}
-        : { answered: { text: answered?.answer ?? kept.answer, who: kept.by, when: momentText(kept.at) } }),
+        : {
+            answered: {
+              text: answered === undefined ? kept.answer : answerSaid(question),
+              who: kept.by,
+              when: momentText(kept.at),
+            },
+          }),
     },
   };
 }
@@ -97,8 +105,14 @@ export const questionsNamed = (
 
 /** Ask, size and test of each question as texts for paper, with the answer that was given. */
 export const questionTexts = (questions: readonly AssessedQuestion[]): string[] =>
-  questions.map(({ ask, size, test, answered }) =>
-    [ask, size, answered === undefined ? `What settles it: ${test}` : `Answered: ${answered.answer}.`]
+  questions.map((question) =>
+    [
+      question.ask,
+      question.size,
+      question.answered === undefined
+        ? `What settles it: ${question.test}`
+        : `Answered: ${ended(answerSaid(question))}`,
+    ]
       .filter((text) => text !== undefined)
       .join(' '),
   );

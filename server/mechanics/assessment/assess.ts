@@ -17,6 +17,7 @@ import { heldBack } from './next/held-back.ts';
 import { nextOf } from './next/next.ts';
 import { nextOfNoise } from './noise/next-of-noise.ts';
 import { noisePart } from './noise/noise.ts';
+import { armMarkQuestions, withPartMarks } from './part/arm-marks.ts';
 import { partPart } from './part/part.ts';
 import { partNext } from './part/tell.ts';
 import { ratioPart, ratioRead } from './ratio/ratio.ts';
@@ -48,7 +49,7 @@ const together = (parts: readonly PartSaid<unknown>[]) => ({
  * Source: each part names the source of its own limits.
  */
 export const assess = (evidence: Evidence): Assessment =>
-  speaking(evidence.call.units ?? 'inch', () => assessed(evidence));
+  speaking(evidence.call.units ?? 'inch', () => assessed(withPartMarks(evidence)));
 
 function assessed(evidence: Evidence): Assessment {
   const read = ratioRead(evidence);
@@ -78,7 +79,7 @@ function assessed(evidence: Evidence): Assessment {
   const { closed, goal } = evidence.call;
   const ofPart = planOf(goal).asks.includes('identify') ? partNext(part.detail, part.questions) : undefined;
   const atEnd = needs.filter(({ step, need }) => step === 'notes' && !need.have);
-  const questions = [...said.questions, ...gearQuestions(evidence)];
+  const questions = [...said.questions, ...gearQuestions(evidence), ...armMarkQuestions(evidence)];
   const ofSheet = nextOfSheet(sheet.detail, sheet.questions);
   const ofNoise = nextOfNoise(noise.detail);
   const { explained } = read;

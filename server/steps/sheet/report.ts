@@ -18,6 +18,8 @@ import {
   withoutTable,
 } from '../../call/report-parts.ts';
 import type { AssessedQuestion } from '../../mechanics/assessment/assessment.ts';
+import { answerSaid } from '../../mechanics/assessment/common/chosen.ts';
+import { ended } from '../../mechanics/assessment/common/first-said.ts';
 import { subjectSaid } from '../../mechanics/assessment/common/said.ts';
 import type { Side, Spring } from '../../mechanics/assessment/evidence.ts';
 import type { SheetDetail } from '../../mechanics/assessment/sheet/detail.ts';
@@ -78,8 +80,8 @@ function neededFor({ assessment }: CallContext): string[] {
 /** Questions with the valve or the side that they are about, each with what settles it or what was answered. */
 const askedOf = (questions: readonly AssessedQuestion[]): string[] =>
   questions.map(
-    ({ about, ask, test, answered }) =>
-      `${subjectSaid(about)}: ${ask} ${answered === undefined ? test : `Answered: ${answered.answer}.`}`,
+    (question) =>
+      `${subjectSaid(question.about)}: ${question.ask} ${question.answered === undefined ? question.test : `Answered: ${ended(answerSaid(question))}`}`,
   );
 
 /** Every reading as it was read, also where a row has several of one kind. */

@@ -54,6 +54,13 @@ const triedSaid = (tried: string): string =>
     ? 'from every usual size: no stud or drill shank that was tried fits it.'
     : `by reading, and a ${tried} stud or drill shank goes through it without play.`;
 
+const HOLE = 'hole-across-trunnion';
+const TWICE = / Read the hole twice at right angles[^.]*\.[^.]*\.$/;
+
+/** What was done is not asked for: a hole that was read both ways is not to be read both ways. */
+const cautionsOf = (cautions: readonly string[], twice: boolean): string[] =>
+  cautions.map((caution) => (twice ? caution.replace(TWICE, '') : caution));
+
 /** The smallest first, so that the one that is named says nothing of the order of entry. */
 const bySize = <Reading extends { readonly size: number; readonly readAs: string }>(
   all: readonly Reading[],
@@ -61,7 +68,8 @@ const bySize = <Reading extends { readonly size: number; readonly readAs: string
 
 /** What each reading of the hole says of the stud or bolt; of those in reach the threads that the stud may have. */
 export const holesOf = (readings: readonly CountedReading[], stud?: StudDetail): HoleDetail[] =>
-  bySize(sized(readings, 'hole-across-trunnion')).map((reading) => {
+  bySize(sized(readings, HOLE)).map((reading, _, holes) => {
+    const twice = holes.length > 1;
     const readingBand = bandOf(reading);
     const given = { hole: reading.size, ...defined({ readingBand }) };
     const result = fastenerForHole.compute(given);
@@ -85,7 +93,7 @@ export const holesOf = (readings: readonly CountedReading[], stud?: StudDetail):
       others: all.filter(({ fit }) => fit === 'differs').slice(0, 2),
       ...defined({ ask: told || inReach.length === 0 ? undefined : result.ask }),
       // What was tried already is not asked for once more.
-      cautions: reading.tried === undefined ? fastenerForHole.cautions(given, result) : [],
+      cautions: reading.tried === undefined ? cautionsOf(fastenerForHole.cautions(given, result), twice) : [],
     };
   });
 

@@ -14,7 +14,9 @@ import { holesOf } from './holes.ts';
 import { type InHand, partsInHand } from './in-hand.ts';
 import { ordinaryOf } from './ordinary.ts';
 import { rankingOf } from './ranking.ts';
+import { ratiosTold } from './ratio-told.ts';
 import { studOf, throughHole } from './stud.ts';
+import { firstAsked, waitingTell } from './tell.ts';
 import { weighed } from './weigh.ts';
 
 const WAITS = 'waits for an answer, and does not count before it';
@@ -63,9 +65,13 @@ function onePart(evidence: Evidence, part: InHand): PartSaid<PartDetail> {
   const ofStud = studOf(readings);
   const holes = holesOf(readings, ofStud);
   const stud = ofStud === undefined ? undefined : throughHole(ofStud, holes);
-  const cover = coverOf(evidence, part, readings);
-  const ranking = rankingOf(readings, evidence.families);
-  const bench = benchRatioOf(part, readings, evidence.catalogueRatios);
+  const cover = coverOf(evidence, part, readings, questions);
+  const seen = part.readings.map((reading) => readingDetail(reading, counted));
+  const ranked = rankingOf(readings, evidence.families);
+  const [first] = firstAsked(questions, [{ readings: seen }]);
+  const ranking =
+    ranked === undefined || first === undefined ? ranked : { ...ranked, tell: waitingTell(first.test) };
+  const bench = benchRatioOf(part, readings, evidence.catalogueRatios, ratiosTold(evidence, part));
   const judgements = coverJudgement(part, cover.cover);
   return {
     quantities: bench?.quantity === undefined ? [] : [bench.quantity],
@@ -90,7 +96,7 @@ function onePart(evidence: Evidence, part: InHand): PartSaid<PartDetail> {
       about,
       key,
       ...armOf(evidence, part),
-      readings: part.readings.map((reading) => readingDetail(reading, counted)),
+      readings: seen,
       holes,
       ordinary: ordinaryOf(readings),
       ...cover,
