@@ -3,6 +3,7 @@ import { speaking } from '../../../shared/quantities/spoken-units.ts';
 import { planOf } from '../../../shared/schemas/goals.ts';
 import type { Assessment } from './assessment.ts';
 import { changePart } from './change/change.ts';
+import { nextOfChange } from './change/next-of-change.ts';
 import type { PartSaid } from './common/part-said.ts';
 import type { Details } from './details.ts';
 import type { Evidence } from './evidence.ts';
@@ -82,6 +83,7 @@ function assessed(evidence: Evidence): Assessment {
   const questions = [...said.questions, ...gearQuestions(evidence), ...armMarkQuestions(evidence)];
   const ofSheet = nextOfSheet(sheet.detail, sheet.questions);
   const ofNoise = nextOfNoise(noise.detail);
+  const ofChange = planOf(goal).asks.includes('consequences') ? nextOfChange(change.detail) : undefined;
   const { explained } = read;
   const headlines = inOrderOf(goal, whereTold(evidence, said.headlines));
   const plan = planOf(goal);
@@ -98,6 +100,7 @@ function assessed(evidence: Evidence): Assessment {
     ofSheet,
     ofPart,
     ofNoise,
+    ofChange,
   });
   const details: Details = {
     gear: gearDetail(evidence),

@@ -126,6 +126,8 @@ export interface NextAction {
   readonly sentence: string;
   /** The same for whoever stands at the engine. */
   readonly sentenceAtBench?: string;
+  /** Where that is shown, if the desk has something to write down that is not theirs to write. */
+  readonly stepAtBench?: StepName;
   readonly reason: string;
   readonly minutes?: number;
   /** It turns the engine: never offered under a stop. */

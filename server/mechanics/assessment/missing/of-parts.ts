@@ -11,9 +11,16 @@ export const ofParts = ({ arms, seats, rockers, call }: Evidence): Need[] => [
     'an arm with its marks',
     'Read the marks on the arm word for word: ratio stamp, other number, box label.',
     arms.length > 0,
-    MUST,
+    // Of a change the ratio before is enough: the parts may not be bought.
+    planOf(call.goal).isChange ? {} : MUST,
   ),
-  need('seat', 'which valve each arm sits on', 'Say which arm sits on which valve.', seats.length > 0, MUST),
+  need(
+    'seat',
+    'which valve each arm sits on',
+    'Say which arm sits on which valve.',
+    seats.length > 0,
+    planOf(call.goal).isChange ? {} : MUST,
+  ),
   need(
     'sold-as',
     'the ratio the rockers are sold as',

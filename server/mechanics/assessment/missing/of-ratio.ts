@@ -2,7 +2,7 @@ import { inAnyUnits } from '../common/asked.ts';
 import { placeOf } from '../common/said.ts';
 import { READ_BACK_WRONG } from '../ratio/conditions.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
-import { isLightSpringFirst, isSaid, lightSpringFirst, restingOn } from '../ratio/lacking.ts';
+import { isLightSpringFirst, isSaid, lightSpringFirst, restingOn, wasRead } from '../ratio/lacking.ts';
 import { MUST, MUST_TURN, type Need, need } from './need.ts';
 
 const PASSES = 3;
@@ -11,13 +11,15 @@ function ofPasses({ known, group }: GroupExplained): Need[] {
   const last = known.at(-1)?.read;
   if (last === undefined) return [];
   const at = placeOf(group);
+  const counts = [last.lobe.passes.used.length, last.valve.used.length];
   const of = (code: string, name: string, count: number, ask: string) =>
     need(
       `${code}:${group.key}`,
       `${name} ${at}: ${Math.min(count, PASSES)} of ${PASSES} passes`,
       ask,
       count >= PASSES,
-      MUST_TURN,
+      // One of the two alone is no ratio.
+      { ...MUST_TURN, begun: count === 0 && counts.some((each) => each > 0) },
     );
   return [
     ...(last.setUp.lobeSource === 'indicator'
@@ -85,9 +87,12 @@ function ofLacks(explained: GroupExplained): Need[] {
     resting === undefined
       ? [lightSpringFirst(explained)]
       : resting.lacks.filter((lack) => isAskedFor(lack, resting.doubts) && !lack.startsWith('a pass of'));
+  // Where the headline asks a doubt first, so does what is next.
+  const begun = explained.known.some(wasRead) && lacks[0] === (resting?.lacks ?? lacks)[0];
   return lacks.map((lack) =>
     need(`${codeOf(lack)}:${group.key}`, `${placeOf(group)}: ${lack}`, askFor(placeOf(group), lack), false, {
       ...(turnsNothing(lack) ? MUST : MUST_TURN),
+      begun,
       ...(isSaid(lack) ? { askAtBench: `Say for ${placeOf(group)} ${lack}.` } : {}),
     }),
   );
