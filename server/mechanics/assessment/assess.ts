@@ -9,6 +9,7 @@ import type { Details } from './details.ts';
 import type { Evidence } from './evidence.ts';
 import { gearDetail, gearQuestions } from './gear/gear.ts';
 import { forChange, whereTold } from './gear/measured-alone.ts';
+import { noSuchValves } from './gear/no-such-valve.ts';
 import { notCovered } from './gear/not-covered.ts';
 import { inOrderOf } from './headline-order.ts';
 import { lashPart } from './lash/lash.ts';
@@ -80,7 +81,12 @@ function assessed(evidence: Evidence): Assessment {
   const { closed, goal } = evidence.call;
   const ofPart = planOf(goal).asks.includes('identify') ? partNext(part.detail, part.questions) : undefined;
   const atEnd = needs.filter(({ step, need }) => step === 'notes' && !need.have);
-  const questions = [...said.questions, ...gearQuestions(evidence), ...armMarkQuestions(evidence)];
+  const questions = [
+    ...said.questions,
+    ...gearQuestions(evidence),
+    ...noSuchValves(evidence),
+    ...armMarkQuestions(evidence),
+  ];
   const ofSheet = nextOfSheet(sheet.detail, sheet.questions);
   const ofNoise = nextOfNoise(noise.detail);
   const ofChange = planOf(goal).asks.includes('consequences') ? nextOfChange(change.detail) : undefined;

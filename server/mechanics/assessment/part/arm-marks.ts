@@ -49,6 +49,15 @@ const SET: readonly AnswerChoice[] = [
   },
 ];
 
+const WHICH: readonly AnswerChoice[] = [
+  {
+    code: 'record',
+    label: 'The one on record',
+    changes: 'What was read in the hand is struck out with the reason.',
+  },
+  { code: 'hand', label: 'The one read in the hand', changes: 'The arm on record is put right.' },
+];
+
 /** `1.6 on A, B and C; 1.5 on D` */
 function groupsSaid(arms: readonly ArmEvidence[], field: Field): string {
   const texts = [...new Set(arms.map((arm) => arm[field].trim()))].sort();
@@ -108,6 +117,7 @@ function markedTwoWays(evidence: Evidence): AssessedQuestion[] {
             step: 'parts',
             among: FIELDS[field],
             answers: evidence.answers,
+            choices: WHICH,
           },
         ),
       ];

@@ -40,14 +40,13 @@ const PLACES = 100;
 const twoPlaces = (ratio: number, round: (value: number) => number): string =>
   (round(Number((ratio * PLACES).toPrecision(10))) / PLACES).toFixed(2);
 
-/** Rounded outward, with the places that keep a name outside of it outside. */
-function endsSaid(low: number, high: number, names: readonly number[]): readonly [string, string] {
-  const [from, to] = [twoPlaces(low, Math.floor), twoPlaces(high, Math.ceil)];
-  const reached = names.some(
-    (name) => (name < low && name >= Number(from)) || (name > high && name <= Number(to)),
-  );
-  return reached ? [low.toFixed(3), high.toFixed(3)] : [from, to];
-}
+/** A narrow interval carries a third place: rounded to two it would seem to reach names that it does not. */
+const NARROW = 0.06;
+
+const endsSaid = (low: number, high: number): readonly [string, string] =>
+  high - low < NARROW
+    ? [low.toFixed(3), high.toFixed(3)]
+    : [twoPlaces(low, Math.floor), twoPlaces(high, Math.ceil)];
 
 /** What box and stamp say is within it, or it is not; neither of the two proves the other. */
 const againstTold = (told: readonly ToldRatio[], low: number, high: number): string =>
@@ -111,7 +110,7 @@ export function benchRatioOf(
       : `within it ${inReach.length === 1 ? 'is' : 'are'} ${listed(inReach.map(nominalSaid))}`;
   const id = `${part.key}:bench-ratio`;
   const about = twoPlaces(ratio, Math.round);
-  const [from, to] = endsSaid(low, high, [...all, ...told.map((each) => each.ratio)]);
+  const [from, to] = endsSaid(low, high);
   return {
     quantity: {
       id,

@@ -87,6 +87,8 @@ export interface SheetSwapDetail {
   /** The arm and the valve that differ from their siblings, as far as these tell. */
   readonly oddArm?: string;
   readonly oddPlace?: string;
+  /** The odd arm's number was read: it leads to its lot. */
+  readonly numberRead: boolean;
   /** Both lobes were read, and are taken out of the difference. */
   readonly lobesRead: boolean;
   /** Of a position: whether it went with the pushrod, and whether tip or stud differ in height, once that was seen. */
