@@ -21,6 +21,9 @@ const claimed = ({ claim }: Level): string =>
     ? ''
     : `the ${nominalSaid(claim.ratio)} ${claim.to === 'mark' ? 'stamped on them' : 'they are sold as'}`;
 
+/** A sheet does not say how the lash was: no word against a mark rests on it. */
+const NO_LASH = 'how the lash was when they were read';
+
 const SPRING = { light: '', running: ' on the running spring', 'not-said': '' } as const;
 
 /** Where the middle ratio of a side stands, in words that promise no more than it bears. */
@@ -107,7 +110,7 @@ function cleanOf(level: Level): Judgement {
     about: { of: 'side', valve: side },
     against: { to: 'siblings' },
     sentence: `No ${side} stands out${SPRING[spring]}: ${within}.${standing(level)}`,
-    lacks: level.ratio === undefined ? ['lobe lifts, or those of the card, for a ratio'] : [],
+    lacks: [level.ratio === undefined ? 'lobe lifts, or those of the card, for a ratio' : NO_LASH],
     restsOn,
   };
 }
