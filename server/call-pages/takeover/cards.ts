@@ -49,7 +49,10 @@ export function callerCard(context: CallContext): Card {
 
 /** What the answer still waits for, step by step; what is said and promised has a card of its own. */
 export function missingCard(frame: CallFrame, context: CallContext): Card {
-  const lacking = context.assessment.missing.filter(({ must }) => must);
+  const { missing } = context.assessment;
+  const must = missing.filter((each) => each.must);
+  // With all that the answer waits for there, what is not known is said all the same.
+  const lacking = must.length > 0 ? must : missing;
   const items = lacking.map(({ step, sentence }, index) => ({
     label: lacking[index - 1]?.step === step ? '' : `${linkOf(frame, step)}:`,
     text: sentence,
