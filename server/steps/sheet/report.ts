@@ -19,8 +19,6 @@ import {
   withoutTable,
 } from '../../call/report-parts.ts';
 import type { AssessedQuestion } from '../../mechanics/assessment/assessment.ts';
-import { answerSaid } from '../../mechanics/assessment/common/chosen.ts';
-import { ended } from '../../mechanics/assessment/common/first-said.ts';
 import { subjectSaid } from '../../mechanics/assessment/common/said.ts';
 import type { Side, Spring } from '../../mechanics/assessment/evidence.ts';
 import type { SheetDetail } from '../../mechanics/assessment/sheet/detail.ts';
