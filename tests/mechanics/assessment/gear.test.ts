@@ -149,8 +149,8 @@ describe('shims', () => {
       const lines = order.map((each, index) => ({ ...each, line: index + 1 }));
       const rows = of(lines, [2.7]);
       expect(rows.map(({ sentence }) => sentence)).toEqual([
-        '1 intake: .10 mm found, .20 mm wanted: too little, so it wants a thinner shim, 2.60 mm in place of 2.70 mm. Nearest: 2.60 mm from 2 intake, which gives .20 mm.',
-        '1 intake 2: .20 mm found, .20 mm wanted: near enough, the shim that is in is right. Its own shim stays, which gives .20 mm.',
+        '1 intake: .10 mm found, .20 mm wanted: too little, so it wants a thinner shim, 2.60 mm in place of 2.70 mm. Fit 2.60 mm from 2 intake, which gives .20 mm.',
+        '1 intake 2: .20 mm found, .20 mm wanted: near enough, the shim that is in is right. It stays, which gives .20 mm.',
         // 2.80 + .15 − .25 = 2.70; the one of the first intake is free, so that nothing is fetched.
         expect.stringMatching(
           /^1 exhaust: \.15 mm found, \.25 mm wanted: too little, .*thinner shim, 2\.70 mm/,
