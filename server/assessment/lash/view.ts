@@ -74,11 +74,9 @@ const shimView = z
       })
       .optional()
       .meta({ description: 'out of the shims in the engine and in stock, each used once' }),
-    toHave: quantityView
-      .optional()
-      .meta({
-        description: 'no shim that is there comes near enough: one of this thickness is to be had first',
-      }),
+    toHave: quantityView.optional().meta({
+      description: 'no shim that is there comes near enough: one of this thickness is to be had first',
+    }),
     lacks: z.array(z.string()),
     sentence: z.string(),
   })
