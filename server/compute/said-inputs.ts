@@ -18,10 +18,10 @@ type Schema = z.core.$ZodType;
 type Path = readonly (string | number)[];
 type Found = InputFault[];
 
-function bare(schema: Schema): Schema {
-  if (schema instanceof z.ZodOptional || schema instanceof z.ZodDefault) return bare(schema.def.innerType);
-  if (schema instanceof z.ZodPipe) return bare(schema.def.in);
-  return schema;
+/** What a schema wraps, a layer at a time: each may be the one that says what the field is. */
+function within(schema: Schema): Schema | undefined {
+  if (schema instanceof z.ZodOptional || schema instanceof z.ZodDefault) return schema.def.innerType;
+  return schema instanceof z.ZodPipe ? schema.def.in : undefined;
 }
 
 type OfQuantity = Extract<FieldInfo, { readonly dimension: unknown }>;
@@ -95,13 +95,13 @@ function saidField(info: FieldInfo, raw: unknown, at: Path, found: Found): unkno
 function said(schema: Schema, raw: unknown, at: Path, found: Found): unknown {
   const own = schema instanceof z.ZodType ? fieldInfo.get(schema) : undefined;
   if (own !== undefined) return saidField(own, raw, at, found);
-  const inner = bare(schema);
-  if (inner !== schema) return said(inner, raw, at, found);
-  if (inner instanceof z.ZodArray && Array.isArray(raw))
-    return raw.map((item: unknown, index) => said(inner.element, item, [...at, index], found));
-  if (!(inner instanceof z.ZodObject) || typeof raw !== 'object' || raw === null || Array.isArray(raw))
+  const inner = within(schema);
+  if (inner !== undefined) return said(inner, raw, at, found);
+  if (schema instanceof z.ZodArray && Array.isArray(raw))
+    return raw.map((item: unknown, index) => said(schema.element, item, [...at, index], found));
+  if (!(schema instanceof z.ZodObject) || typeof raw !== 'object' || raw === null || Array.isArray(raw))
     return raw;
-  const shape: Readonly<Record<string, Schema>> = inner.shape;
+  const shape: Readonly<Record<string, Schema>> = schema.shape;
   return Object.fromEntries(
     Object.entries(raw).map(([key, value]: [string, unknown]) => {
       const field = Object.hasOwn(shape, key) ? shape[key] : undefined;

@@ -82,4 +82,29 @@ export const OF_SETTING: readonly Call[] = [
       next: 'pointer-out',
     },
   },
+  {
+    // 2.30 + .05 − .15 = 2.20; what no gap wants cannot be worked out: it may be held open by any amount.
+    said: 'Number two has no gap at all; I have a two-twenty and a two-twenty-five here',
+    goal: 'adjuster',
+    entries: [
+      asked('none', 'apart'),
+      described({
+        engine: {
+          cylinders: 4,
+          valveGear: 'bucket',
+          lifter: 'solid-flat',
+          shimStock: '2.20 mm, 2.25 mm',
+        },
+        cam: { lashAt: 'cold', intake: { lash: '.15 mm' } },
+      }),
+      lashLine(2, '0 mm', { engine: 'cold', shim: '2.30 mm' }),
+      lashLine(1, '.05 mm', { engine: 'cold', shim: '2.30 mm' }),
+    ],
+    expected: {
+      headline: /No gap found at 2 intake/,
+      says: [/Do not run it: 2 intake has no gap/, /Shims to fit: 1 intake 2\.20 mm/],
+      next: /./,
+      never: [/2\.15 mm/],
+    },
+  },
 ];

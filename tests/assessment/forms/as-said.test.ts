@@ -163,9 +163,9 @@ describe('gaps of the sheet', () => {
   test('by JSON a text is read by what it is of', async () => {
     const mil = await json('sheet', readings('16 mil', 'lash'));
     expect([mil.status, mil.text]).toEqual([201, expect.stringContaining('16 thou')]);
-    const asked = await json('sheet', readings({ typed: '.4', assume: 'in' }, 'slot-to-stud'));
+    const asked = await json('sheet', readings({ typed: '.4', assume: 'in' }, 'cover'));
     expect([asked.status, asked.text]).toEqual([422, expect.stringContaining('"ambiguities"')]);
-    const picked = await json('sheet', readings({ typed: '.4', value: 0.4, unit: 'mm' }, 'slot-to-stud'));
+    const picked = await json('sheet', readings({ typed: '.4', value: 0.4, unit: 'in' }, 'cover'));
     expect(picked.status).toBe(201);
   });
 });
