@@ -138,7 +138,7 @@ const CALLS: readonly Call[] = [
     kept: [['adjuster', { ...PRELOAD, lifter: 'hydraulic', turns: 2 }]],
     check: (said) =>
       expect(of(said, 'adjuster')).toEqual([
-        'Tighten 2 turns, 720°, from zero lash: that moves the plunger .163 in down, over the usual .020 to .060 in.',
+        'Tighten 2 turns, 720° from zero lash: that moves the plunger .163 in down, over the usual .020 to .060 in.',
       ]),
   },
   {

@@ -242,6 +242,13 @@ const CALLS: readonly Call[] = [
         '1 2 5 7',
         '3 4 6 8',
       ]);
+      // An even V8 fires every 90°: so do the places where it is set.
+      for (const at of ['setIntakeAt', 'setExhaustAt'] as const)
+        expect(
+          said.details.lash.setting.rows.map(
+            (row, index, all) => (row[at] - (all[index - 1] ?? row)[at] + 720) % 720,
+          ),
+        ).toEqual([0, 90, 90, 90, 90, 90, 90, 90]);
     },
   },
   {

@@ -121,7 +121,9 @@ function pointer(read: TimingRead, { answers }: Evidence): AssessedQuestion | un
       weight: 'strong',
       ask: 'Was the pointer shifted before the lobe was read?',
       size: `At the stop it was ${degrees(stop.correction)}° out.`,
-      test: `shift the pointer ${degrees(stop.correction)}° toward the side ${toward} TDC, read the stop until both are alike, then read the lobe again.`,
+      test: isOut(read.stops.at(-1))
+        ? `shift the pointer ${degrees(stop.correction)}° toward the side ${toward} TDC, read the stop until both are alike, then read the lobe again.`
+        : 'the stop reads alike both ways now: read the lobe again.',
       restsOn: [],
     },
     { about: BUILD, step: 'timing', answers, choices: POINTER },

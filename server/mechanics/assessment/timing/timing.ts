@@ -60,7 +60,7 @@ function pointerSaid(told: ToldPeak): string {
   if (!isOpen(told)) return '';
   const other = withoutError(peak, stop);
   const against = againstSaid(other.advance);
-  return ` But top dead centre is not proved: the stop has the pointer ${degrees(stop.correction)}° out. If it was left so, the peak is ${where(other)}${against === '' ? '' : `, ${against}`}.`;
+  return ` But top dead centre is not proved: the stop had the pointer ${degrees(stop.correction)}° out. If it was left so, the peak is ${where(other)}${against === '' ? '' : `, ${against}`}.`;
 }
 
 /** Why no word against the card is told yet; nothing where one may be. */
