@@ -60,7 +60,7 @@ export const assess = (evidence: Evidence): Assessment =>
 function assessed(evidence: Evidence): Assessment {
   const read = ratioRead(evidence);
   const isPushrod = forChange(evidence) === evidence;
-  const gapped = isPushrod ? withOtherArms(withScans(evidence)) : withScans(evidence);
+  const gapped = withOtherArms(withScans(evidence));
   const sheet = sheetPart(gapped, read.known);
   const scans = scansPart(evidence);
   const ofSetUps = valveRatios(read.explained);
