@@ -62,7 +62,7 @@ export const assess = (evidence: Evidence): Assessment =>
 
 function assessed(evidence: Evidence): Assessment {
   const isPushrod = forChange(evidence) === evidence;
-  const gapped = isPushrod ? withOtherArms(withScans(evidence)) : withScans(evidence);
+  const gapped = withOtherArms(withScans(evidence));
   const setUps = ratioKnown(evidence);
   const sheet = sheetPart(gapped, setUps.known);
   const { swaps } = sheet.detail;

@@ -9,8 +9,9 @@ import { keyOf, subjectSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { gapCells } from '../sheet/cells.ts';
 import { rowsOf, type SheetRow } from '../sheet/rows.ts';
-import { isWithPlan, seenByChange } from './arms-of-gaps.ts';
+import { isWithPlan, seenByChange, withOtherArms } from './arms-of-gaps.ts';
 import { checksOf, notCalculated } from './checks.ts';
+import { closestAsked } from './closest-asked.ts';
 import type { ChangeDetail } from './detail.ts';
 import { figureQuantities, figuresOf } from './figures.ts';
 import { type GapCalculations, gapCalculations } from './gap-calculations.ts';
@@ -127,7 +128,7 @@ export function changePart(
   ratios: readonly ValveRatio[],
   withheld: readonly WithheldRatio[] = [],
 ): ChangeSaid {
-  const evidence = seenByChange(read);
+  const evidence = seenByChange(withOtherArms(read));
   const calculations = gapCalculations();
   const spots = spotsOf(evidence, rowsOf(evidence), { ratios, withheld });
   const planned = plansOf(evidence);
@@ -140,6 +141,7 @@ export function changePart(
   const questions = onceById([
     ...ofSprings,
     ...ofWorked,
+    ...closestAsked(evidence),
     ...bare.flatMap(({ gaps }) => gaps.flatMap(({ lashAsked }) => lashAsked ?? [])),
   ]);
   const details = toldOnce(

@@ -134,8 +134,11 @@ const tellsIt = ({ bend }: GapsAsked): string =>
 
 function calculated(row: GapAsked, worked: GapBounds, asked: GapsAsked): ChangeGap {
   const name = row.name;
-  const lash = asked.before.find(({ entry }) => entry.kind === name)?.lash;
+  const judged = asked.before.find(({ entry }) => entry.kind === name);
+  const lash = judged?.lash;
   const { gap, hangs } = withLash(worked, row.limit.value, lash);
+  // What the sheet asks already is not asked again.
+  const isOfSheet = judged?.entry.otherArms !== undefined && judged.asksLash;
   const isUnsaid = hangs && lash?.question.answered === undefined;
   const lacks = heldBy(name, asked);
   const bare = verdictOfGap(gap, row.limit.value);
@@ -151,7 +154,7 @@ function calculated(row: GapAsked, worked: GapBounds, asked: GapsAsked): ChangeG
     ...defined({ word }),
     because: becauseOf(name, asked, word),
     lacks: word === 'close' ? [isUnsaid ? LASH_UNSAID : tellsIt(asked)] : lacks,
-    ...(hangs || lash?.question.answered !== undefined ? defined({ lashAsked: lash?.question }) : {}),
+    ...(!isOfSheet && (hangs || lash?.question.answered !== undefined) ? defined({ lashAsked: lash?.question }) : {}),
     measure: false,
     // The sheet has told the gap itself, as it is with the arms that it was read with.
     judgementId: `${gapId(name, asked.about)}${from?.otherArms === undefined ? '' : ':worked-out'}${asked.planKey}`,

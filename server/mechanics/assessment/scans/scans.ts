@@ -19,8 +19,8 @@ function saidOf({ entry, gap, limit, word, lacks }: JudgedGap): string {
   const where = entry.scan?.where ?? '';
   const arms = entry.arms === 'before' ? ', with the arms before' : '';
   const end = word ?? `no word yet, it needs ${lacks.join('; ')}`;
-  const least = entry.scan?.soFar === true ? 'least so far' : 'least';
-  return `Scan of ${placeOf(entry)}${arms}: ${least} ${gapSaid(gap)}${where}, against ${inches(limit.value)}: ${ended(end)}`;
+  const least = gap.value === undefined ? '' : entry.scan?.soFar === true ? 'least so far ' : 'least ';
+  return `Scan of ${placeOf(entry)}${arms}: ${least}${gapSaid(gap)}${where}, against ${inches(limit.value)}: ${ended(end)}`;
 }
 
 function detailOf(each: Scanned, judged: JudgedGap, questions: readonly AssessedQuestion[]): ScanDetail {
