@@ -10,8 +10,8 @@ import { type CallFrame, linkOf } from '../frame.ts';
 import { provesText, showsText } from '../photographs/report.ts';
 import {
   foundSentences,
-  NOTHING_MISSING,
   nextSentences,
+  nothingMissing,
   openQuestions,
   type WholeCall,
 } from '../report/call-summary.ts';
@@ -61,8 +61,8 @@ export function missingCard(frame: CallFrame, context: CallContext): Card {
     label: index === 0 ? 'Open questions:' : '',
     text,
   }));
-  const none = lacking.length === 0 && asked.length > 0 ? [{ text: NOTHING_MISSING }] : [];
-  return card('What is missing', [...items, ...none, ...asked], NOTHING_MISSING);
+  const none = lacking.length === 0 && asked.length > 0 ? [{ text: nothingMissing(context) }] : [];
+  return card('What is missing', [...items, ...none, ...asked], nothingMissing(context));
 }
 
 /** What is not worked out for this engine. */
