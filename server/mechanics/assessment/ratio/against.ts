@@ -138,7 +138,7 @@ function againstNames(
       against: { to: 'nominal', ratio: name ?? result.ratio.median },
       sentence:
         read === undefined || lacks.length > 0
-          ? `${runningSaid(explained)}No name is given yet. ${firstSaid(lacks)}`
+          ? `${runningSaid(explained)}No name is given yet. ${firstSaid(lacks)}${putBackSaid(explained)}`
           : `${nameTold(result, read, inHand)}${stopped ? '' : repeatSaid(read)}`,
       lacks,
       restsOn: [...(given?.entryIds ?? [])].sort(),

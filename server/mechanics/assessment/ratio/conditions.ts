@@ -3,6 +3,7 @@ import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { listed } from '../common/said.ts';
 import { codeOf, foundBy, passNamed } from './answers.ts';
+import { askedBefore } from './asked-before.ts';
 import { ABOUT_TURNS } from './counted.ts';
 import type { SetUpRead } from './set-up-read.ts';
 import { SINKING, sinks } from './sinking.ts';
@@ -153,32 +154,9 @@ const isOtherUnit = ({ valve }: SetUpRead, questions: readonly AssessedQuestion[
       valve.used.some(({ id }) => question.restsOn.includes(id)),
   );
 
-/** Whether a pass is of the other place is asked before it is entered again: how its lack would begin. */
-const ofOtherLift = ({ standing }: SetUpRead, questions: readonly AssessedQuestion[]): string[] =>
-  questions
-    .filter(({ code, answered }) => code === 'pass-of-other-lift' && answered === undefined)
-    .flatMap(({ restsOn }) => standing.filter(({ id }) => restsOn.includes(id)))
-    .map(({ pass }) => `pass ${pass} entered again or struck out: it reads`);
-
-/** Passes that drift lie apart by that: the base is looked at before any more are taken. */
-const ofDrift = ({ lobe, valve }: SetUpRead, questions: readonly AssessedQuestion[]): string[] => {
-  const drifting = questions.filter((each) => each.code === 'drifting-passes' && inDoubt(each));
-  const isOf = (ids: readonly string[]) =>
-    drifting.some(({ restsOn }) => restsOn.every((id) => ids.includes(id)));
-  const kinds = [
-    ...(isOf(lobe.passes.used.map(({ id }) => id)) ? ['lobe'] : []),
-    ...(isOf(valve.used.map(({ id }) => id)) ? ['valve'] : []),
-  ];
-  return kinds.flatMap((kind) => [
-    `one more pass of the ${kind} lift:`,
-    `passes of the ${kind} lift that repeat`,
-  ]);
-};
-
 /** What must be known or done before a word stands against what was read in this set-up, its doubts aside. */
 export function lacksOf(own: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
   const sinking = sinks(questions);
-  const elsewhere = ofOtherLift(own, questions);
   const all = [
     ...new Set([
       ...stateLacks(own, questions),
@@ -190,8 +168,8 @@ export function lacksOf(own: SetUpRead, questions: readonly AssessedQuestion[]):
       ...apartLacks(own, questions),
     ]),
   ];
-  const first = [...elsewhere, ...ofDrift(own, questions)];
-  return all.filter((lack) => !first.some((start) => lack.startsWith(start)));
+  const asked = askedBefore(own, questions);
+  return all.filter((lack) => !asked.some((start) => lack.startsWith(start)));
 }
 
 /** Passes of which no mean may be taken: the lifter sinks, or nobody can say which of them is right. */

@@ -1,3 +1,4 @@
+import { inDoubt } from '../common/asked.ts';
 import { inches, nominalSaid, ratioSaid } from '../common/said.ts';
 import { type Band, bandsOf, WITHIN } from './bands.ts';
 import { LASH_KNOWN_IN } from './conditions.ts';
@@ -24,7 +25,8 @@ export function readsAs(explained: GroupExplained, { value, low, high }: RatioRe
     .map(({ ratio }) => ratio)
     .filter((ratio) => ratio >= low && ratio <= high && Math.abs(value / ratio - 1) <= NAMED_WITHIN)
     .toSorted((a, b) => Math.abs(a - value) - Math.abs(b - value))[0];
-  if (name === undefined) return '';
+  // What is asked about it would make it another.
+  if (name === undefined || explained.questions.some(inDoubt)) return '';
   const stations = (restingOn(explained)?.read.standing ?? []).filter(
     ({ atLobeLift }) => atLobeLift !== undefined,
   );

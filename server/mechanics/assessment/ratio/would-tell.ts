@@ -2,9 +2,9 @@ import type { Action } from '../../explain-readings/types.ts';
 import { inDoubt, keptWords } from '../common/asked.ts';
 import { listed, lowerFirst, upperFirst } from '../common/said.ts';
 import type { GroupExplained } from './explain.ts';
+import { ratioOnBox } from './held-as.ts';
 import { lacksOfGroup, restingOn } from './lacking.ts';
 import { ASK, NOT_NOW } from './ratio-said.ts';
-import { ratioOnBox } from './stamp.ts';
 import { bandsAgainst, bandTold, wordAgainst } from './word.ts';
 
 const ENOUGH_PASSES = 3;
