@@ -19,6 +19,7 @@ import { ratioQuantities, ratiosOf } from './ratios.ts';
 import { isOf, rowDetail } from './row-detail.ts';
 import { rowQuestions } from './row-questions.ts';
 import { rowsOf, type SheetRow } from './rows.ts';
+import { saidOfSheet } from './said-of-sheet.ts';
 import { swapJudgement } from './swaps.ts';
 
 /** One line for each thing on the sheet that needs somebody: odd valves and swaps; gaps are told by the change. */
@@ -33,10 +34,11 @@ const headlinesOf = (judgements: readonly Judgement[]): Headline[] =>
 
 /** The per-valve sheet: figures of each row, what the rows are asked, which valves are odd, what swaps decide, gaps. */
 export function sheetPart(
-  evidence: Evidence,
+  entered: Evidence,
   known: readonly SetUpKnown[] = [],
   tolerances?: Tolerances,
 ): PartSaid<SheetDetail> {
+  const { evidence, questions: ofReading } = saidOfSheet(entered);
   const rows = rowsOf(evidence);
   const raised = [...rowQuestions(evidence, rows, tolerances), ...copiedColumns(evidence, rows)];
   const doubtsOf = (row: SheetRow) => raised.filter((each) => inDoubt(each) && isOf(each, row));
@@ -47,7 +49,12 @@ export function sheetPart(
   const short = [...gaps.values()]
     .flat()
     .flatMap(({ each }) => each.flatMap((one) => shortGap(one, evidence)));
-  const questions = [...raised, ...ofPositions, ...[...worn, ...short].map(({ question }) => question)];
+  const questions = [
+    ...raised,
+    ...ofReading,
+    ...ofPositions,
+    ...[...worn, ...short].map(({ question }) => question),
+  ];
   const details = rows.map((row) => rowDetail(evidence, row, gaps.get(placeOf(row)) ?? [], questions));
   const restsOn = (place: string) =>
     details
