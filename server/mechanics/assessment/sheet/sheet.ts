@@ -21,6 +21,7 @@ import { readOtherwise } from './read-otherwise.ts';
 import { isOf, rowDetail } from './row-detail.ts';
 import { rowQuestions } from './row-questions.ts';
 import { rowsOf, type SheetRow } from './rows.ts';
+import { saidOfSheet } from './said-of-sheet.ts';
 import { sidesTold } from './side-told.ts';
 import { slipsLeft } from './slips-left.ts';
 import { swapJudgement } from './swaps.ts';
@@ -37,10 +38,11 @@ const headlinesOf = (judgements: readonly Judgement[]): Headline[] =>
 
 /** The per-valve sheet: figures of each row, what the rows are asked, which valves are odd, what swaps decide, gaps. */
 export function sheetPart(
-  evidence: Evidence,
+  entered: Evidence,
   known: readonly SetUpKnown[] = [],
   tolerances?: Tolerances,
 ): PartSaid<SheetDetail> {
+  const { evidence, questions: ofReading } = saidOfSheet(entered);
   const rows = rowsOf(evidence);
   const lots = armLots(evidence, rows, known, new Set());
   const raised = [
@@ -64,6 +66,7 @@ export function sheetPart(
     .flatMap(({ each }) => each.flatMap(({ lash, asksLash }) => (asksLash ? (lash?.question ?? []) : [])));
   const questions = [
     ...raised,
+    ...ofReading,
     ...told.questions,
     ...ofPositions,
     ...[...worn, ...short].map(({ question }) => question),
