@@ -2,6 +2,7 @@ import { GAP_KINDS, SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
 import type { NotToRun } from '../assessment.ts';
 import { gapSaid } from '../common/gap-said.ts';
 import { byId, inches, placeOf, valveSubject } from '../common/said.ts';
+import { STRUCK_BY_DESK } from '../common/way-out.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
 import { type JudgedGap, judgeGap, worstOf } from './gap.ts';
 
@@ -26,8 +27,8 @@ export function shortBefore(evidence: Evidence): NotToRun[] {
         what: 'run',
         about: valveSubject(entry),
         sentence: `Do not run it with the arms before: with them ${SHEET_KINDS[entry.kind].toLowerCase()} on ${placeOf(entry)} was read short, ${gapSaid(gap)} against ${inches(limit.value)}.`,
-        wayOut:
-          'While they are on, a qualified shop looks before it runs. The desk strikes out a wrong reading, with the reason.',
+        wayOut: `While they are on, a qualified shop looks before it runs. ${STRUCK_BY_DESK}`,
+        wayOutAtBench: 'While they are on, have a qualified shop look before it runs.',
       },
     ];
   });
