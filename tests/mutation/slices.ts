@@ -24,7 +24,7 @@ export const SLICES: readonly Slice[] = [
   {
     name: 'threads',
     sources: ['threads', ...computations('thread', 'fastener-for-hole')],
-    tests: ['thread', 'fastener-for-hole'],
+    tests: ['thread', 'fastener-for-hole', 'adjuster'],
   },
   {
     name: 'lengths-and-heights',
@@ -34,7 +34,7 @@ export const SLICES: readonly Slice[] = [
   {
     name: 'setting',
     sources: ['setting', ...computations('adjuster', 'lifter-preload')],
-    tests: ['adjuster', 'lifter-preload'],
+    tests: ['adjuster', 'lifter-preload', 'pushrod-length'],
   },
   {
     name: 'setting-order',
