@@ -56,7 +56,7 @@ export const SLICES: readonly Slice[] = [
   {
     name: 'rocker-geometry',
     sources: ['rocker-geometry', ...computations('linkage', 'roller-sweep')],
-    tests: ['linkage', 'roller-sweep'],
+    tests: ['linkage', 'roller-sweep', 'arm-lengths', 'stand-height'],
   },
   {
     name: 'indicator',
