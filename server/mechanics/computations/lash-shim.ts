@@ -106,9 +106,9 @@ export const computation = defineComputation({
   assumptions: () => [
     'the whole thickness of the shim stands in the gap, with no lever between',
     'the shim fitted was measured itself: its marking and its wear are not the same',
-    sameHeat,
   ],
   cautions: (given, result) => [
+    sameHeat,
     ...(given.lashFound === 0 ? [noGapFound] : []),
     ...ofStock(given, result),
     'Measure the new shim before it goes in, and the gap again once it is in and the engine was turned two turns.',
