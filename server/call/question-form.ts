@@ -2,7 +2,6 @@ import { defined } from '../../shared/defined.ts';
 import type { StepName } from '../../shared/steps.ts';
 import type { Component } from '../../views/parts/components.ts';
 import type { AssessedQuestion } from '../mechanics/assessment/assessment.ts';
-import { ended } from '../mechanics/assessment/common/first-said.ts';
 import { subjectSaid } from '../mechanics/assessment/common/said.ts';
 import { momentText } from '../web/dates.ts';
 import { answerForm } from './answer-form.ts';

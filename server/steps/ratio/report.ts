@@ -15,7 +15,7 @@ import {
 } from '../../call/report-parts.ts';
 import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
 import type { AssessedExplanation } from '../../mechanics/assessment/assessment.ts';
-import { inches, listed } from '../../mechanics/assessment/common/said.ts';
+import { listed } from '../../mechanics/assessment/common/said.ts';
 import { groupKey } from '../../mechanics/assessment/ratio/group-key.ts';
 import { saidOfSetUp, toldOf } from '../../mechanics/assessment/ratio/said-of-set-up.ts';
 import { toldShares } from '../../mechanics/ratio-readings/told-shares.ts';

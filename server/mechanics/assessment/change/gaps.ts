@@ -154,7 +154,9 @@ function calculated(row: GapAsked, worked: GapBounds, asked: GapsAsked): ChangeG
     ...defined({ word }),
     because: becauseOf(name, asked, word),
     lacks: word === 'close' ? [isUnsaid ? LASH_UNSAID : tellsIt(asked)] : lacks,
-    ...(!isOfSheet && (hangs || lash?.question.answered !== undefined) ? defined({ lashAsked: lash?.question }) : {}),
+    ...(!isOfSheet && (hangs || lash?.question.answered !== undefined)
+      ? defined({ lashAsked: lash?.question })
+      : {}),
     measure: false,
     // The sheet has told the gap itself, as it is with the arms that it was read with.
     judgementId: `${gapId(name, asked.about)}${from?.otherArms === undefined ? '' : ':worked-out'}${asked.planKey}`,
