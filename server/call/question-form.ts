@@ -2,11 +2,10 @@ import { defined } from '../../shared/defined.ts';
 import type { StepName } from '../../shared/steps.ts';
 import type { Component } from '../../views/parts/components.ts';
 import type { AssessedQuestion } from '../mechanics/assessment/assessment.ts';
-import { answerSaid } from '../mechanics/assessment/common/chosen.ts';
-import { ended } from '../mechanics/assessment/common/first-said.ts';
 import { subjectSaid } from '../mechanics/assessment/common/said.ts';
 import { momentText } from '../web/dates.ts';
 import { answerForm } from './answer-form.ts';
+import { answeredText } from './answered-text.ts';
 import type { CallContext } from './context.ts';
 import { foldComponent } from './fold.ts';
 import { formComponent, type PageForm, type RejectedForm } from './forms.ts';
@@ -37,11 +36,7 @@ function card({ answers }: CallContext, question: AssessedQuestion, id: string):
       ...(kept === undefined
         ? {}
         : {
-            answered: {
-              text: answered === undefined ? kept.answer : answerSaid(question),
-              who: kept.by,
-              when: momentText(kept.at),
-            },
+            answered: { text: answeredText(question, kept.place), who: kept.by, when: momentText(kept.at) },
           }),
     },
   };
@@ -105,14 +100,8 @@ export const questionsNamed = (
 
 /** Ask, size and test of each question as texts for paper, with the answer that was given. */
 export const questionTexts = (questions: readonly AssessedQuestion[]): string[] =>
-  questions.map((question) =>
-    [
-      question.ask,
-      question.size,
-      question.answered === undefined
-        ? `What settles it: ${question.test}`
-        : `Answered: ${ended(answerSaid(question))}`,
-    ]
-      .filter((text) => text !== undefined)
-      .join(' '),
-  );
+  questions.map((question) => {
+    const { ask, size, test, answered } = question;
+    const last = answered === undefined ? `What settles it: ${test}` : `Answered: ${answeredText(question)}.`;
+    return [ask, size, last].filter((text) => text !== undefined).join(' ');
+  });

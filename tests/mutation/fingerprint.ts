@@ -7,7 +7,7 @@ const MECHANICS = 'server/mechanics/';
 const TESTS = 'tests/mechanics/';
 /** Files of data and words: nothing in them decides. */
 const LEFT_OUT = /(?:^|\/|-)(?:types|words|fields?|caution)\.ts$|example\.ts$/;
-/** Minutes for every mutant, or a reader of the sources as text: `vitest.mechanics.config.ts` says which. */
+/** Minutes for every mutant, or a reader of the sources as text, which would be reading the mutated ones. */
 const TESTS_LEFT_OUT = /simulation|calibration|docstrings/;
 
 async function filesBelow(folder: string): Promise<string[]> {

@@ -12,22 +12,19 @@ import { keepResult, keptResult, resultOf } from './result.ts';
 import { SLICES, type Slice } from './slices.ts';
 import { scoreTable } from './table.ts';
 
-/** A mutant that runs out of time counts as found: long enough that a busy machine is no reason for it. */
-const TIMEOUT_MS = '120000';
-
 async function mutate(slice: Slice): Promise<void> {
   const { sources, tests } = await filesOf(slice);
   const child = spawn(
     process.execPath,
     [
+      '--import',
+      'tsx',
       'node_modules/@stryker-mutator/core/bin/stryker.js',
       'run',
       '-m',
       sources.join(','),
       '--testFiles',
       tests.join(','),
-      '--timeoutMS',
-      TIMEOUT_MS,
     ],
     { stdio: ['ignore', 'inherit', 'inherit'] },
   );

@@ -4,6 +4,7 @@ import { sideOfValve, VALVES } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { Fact } from '../../../views/parts/facts.examples.ts';
 import { springsOf } from '../../assessment/sheet/of-sheet.ts';
+import { answeredText } from '../../call/answered-text.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { questionsOf } from '../../call/question-form.ts';
 import {
@@ -18,8 +19,6 @@ import {
   withoutTable,
 } from '../../call/report-parts.ts';
 import type { AssessedQuestion } from '../../mechanics/assessment/assessment.ts';
-import { answerSaid } from '../../mechanics/assessment/common/chosen.ts';
-import { ended } from '../../mechanics/assessment/common/first-said.ts';
 import { subjectSaid } from '../../mechanics/assessment/common/said.ts';
 import type { Side, Spring } from '../../mechanics/assessment/evidence.ts';
 import type { SheetDetail } from '../../mechanics/assessment/sheet/detail.ts';
@@ -79,10 +78,11 @@ function neededFor({ assessment }: CallContext): string[] {
 
 /** Questions with the valve or the side that they are about, each with what settles it or what was answered. */
 const askedOf = (questions: readonly AssessedQuestion[]): string[] =>
-  questions.map(
-    (question) =>
-      `${subjectSaid(question.about)}: ${question.ask} ${question.answered === undefined ? question.test : `Answered: ${ended(answerSaid(question))}`}`,
-  );
+  questions.map((question) => {
+    const { about, ask, test, answered } = question;
+    const last = answered === undefined ? test : `Answered: ${answeredText(question)}.`;
+    return `${subjectSaid(about)}: ${ask} ${last}`;
+  });
 
 /** Every reading as it was read, also where a row has several of one kind. */
 const asReadFacts = ({ record }: CallContext): Fact[] =>

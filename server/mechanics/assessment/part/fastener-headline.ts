@@ -4,7 +4,7 @@ import { subjectSaid, upperFirst } from '../common/said.ts';
 import { betweenSizes, isShafts, TRY, whereSaid } from './between-sizes.ts';
 import type { HoleDetail, StudDetail } from './detail.ts';
 import type { CountedReading } from './doubts.ts';
-import { namedThreads } from './holes.ts';
+import { threadsNamed } from './holes.ts';
 import type { InHand } from './in-hand.ts';
 import { eitherSaid } from './size-said.ts';
 
@@ -37,7 +37,7 @@ function halfRead(stud: StudDetail, once: readonly string[]): string {
 
 /** The hole alone: it suggests a fastener, and between sizes not even that. */
 function byHole(readings: readonly CountedReading[], holes: readonly HoleDetail[]): string | undefined {
-  const once = [...new Set(holes.flatMap(namedThreads))].sort();
+  const once = threadsNamed(holes);
   const [hole] = holes;
   if (hole === undefined) return undefined;
   const tried = holes.find((each) => each.tried !== undefined)?.tried;
@@ -60,7 +60,7 @@ export function fastenerHeadline(
   holes: readonly HoleDetail[],
   stud: StudDetail | undefined,
 ): Headline[] {
-  const once = [...new Set(holes.flatMap(namedThreads))].sort();
+  const once = threadsNamed(holes);
   const whole = stud !== undefined && stud.lacks === undefined && stud.named.length > 0;
   const half = stud !== undefined && stud.lacks !== undefined;
   const said = whole ? proven(stud, once) : half ? halfRead(stud, once) : byHole(readings, holes);

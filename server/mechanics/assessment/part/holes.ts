@@ -103,6 +103,18 @@ export function namedThreads({ threads }: HoleDetail): string[] {
   return (agreeing.length > 0 ? agreeing : threads).map(({ designation }) => designation);
 }
 
+/**
+ * The threads that all of them may have been made for. A reading that agrees with a size is not undone by one too coarse
+ * to agree with anything, where that one has the same size in reach.
+ */
+export function threadsNamed(holes: readonly HoleDetail[]): string[] {
+  const agreeing = new Set(holes.filter(({ word }) => word === 'agrees').flatMap(namedThreads));
+  const counting = holes.filter(
+    ({ word, threads }) => word === 'agrees' || !threads.some(({ designation }) => agreeing.has(designation)),
+  );
+  return [...new Set(counting.flatMap(namedThreads))].sort();
+}
+
 /** Every thread that the holes read so far may have been made for. */
 export const threadsOfHoles = (readings: readonly CountedReading[]): string[] => [
   ...new Set(holesOf(readings).flatMap(({ threads }) => threads.map(({ designation }) => designation))),

@@ -94,10 +94,7 @@ function ofColumn(evidence: Evidence, column: Column): AssessedQuestion[] {
       {
         code: 'copied-reading',
         ...found,
-        test:
-          (evidence.engine.gear ?? 'pushrod') === 'pushrod'
-            ? 'Touch one of those valves while its pushrod moves, and read it again.'
-            : 'Touch one of those valves while its lobe comes round, and read it again.',
+        test: 'Touch one of those valves while its lobe lifts it, and read it again.',
         restsOn: readings.map(({ id }) => id),
       },
       {
