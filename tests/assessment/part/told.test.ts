@@ -125,7 +125,7 @@ describe('one voice about what to read', () => {
       ...question,
       answered: { ...question.answered, answer: 'not found: twice more, .350 and .351' },
     };
-    expect(answerSaid(said)).toBe('Read again: it is as it was read: twice more, .350 and .351');
+    expect(answerSaid(said)).toBe('Read again: it is as it was read');
     expect(answerSaid(question)).toBe('Read again: it is as it was read');
   });
 

@@ -12,18 +12,8 @@ export function chosenOf({ answers, answered }: AssessedQuestion): string | unde
   return answers.some((each) => each.code === code) ? code : undefined;
 }
 
-/** The answer in its own label, with what was said beside it: never the word that it is kept under. */
+/** The answer in the label that it was offered under, else as it was said. */
 export function answerSaid(question: AssessedQuestion): string {
-  const { answers, answered } = question;
   const code = chosenOf(question);
-  const label = answers.find((each) => each.code === code)?.label;
-  const said = answered?.answer ?? '';
-  if (code === undefined || label === undefined) return said;
-  const words = beginsWith(said, code)
-    ? said
-        .trim()
-        .slice(code.length)
-        .replace(/^[\s:,.]+/, '')
-    : said;
-  return words === '' ? label : `${label}: ${words}`;
+  return question.answers.find((each) => each.code === code)?.label ?? question.answered?.answer ?? '';
 }
