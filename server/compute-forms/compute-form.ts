@@ -53,6 +53,8 @@ export function computeForm(each: Registered, typed: Fields): Computed {
   } catch (error) {
     if (!(error instanceof InputFaults)) throw error;
     const faults = shownFaults(error.faults, leavesOf(controls, typed));
-    return { ...common, faults: [...built.faults, ...faults] };
+    // A field that could not be read is not missing as well.
+    const read = faults.filter(({ field }) => built.faults.every((each) => each.field !== field));
+    return { ...common, faults: [...built.faults, ...read] };
   }
 }
