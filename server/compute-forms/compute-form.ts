@@ -55,10 +55,9 @@ export function computeForm(each: Registered, typed: Fields, ofCall = false): Co
       : { ...common, ...answered, faults: [] };
   } catch (error) {
     if (!(error instanceof InputFaults)) throw error;
-    const told = new Set(built.faults.map(({ field }) => field));
-    const faults = shownFaults(error.faults, leavesOf(controls, typed)).filter(
-      ({ field }) => !told.has(field),
-    );
-    return { ...common, faults: [...built.faults, ...faults] };
+    const faults = shownFaults(error.faults, leavesOf(controls, typed));
+    // A field that could not be read is not missing as well.
+    const read = faults.filter(({ field }) => built.faults.every((each) => each.field !== field));
+    return { ...common, faults: [...built.faults, ...read] };
   }
 }

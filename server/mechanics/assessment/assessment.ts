@@ -184,6 +184,8 @@ export interface NotToRun {
   readonly sentence: string;
   readonly wayOut: string;
   readonly wayOutAtBench?: string;
+  /** It is done at once, under a stop too. */
+  readonly atOnce?: boolean;
 }
 
 /** One thing that is not known or not done yet. `must`: the answer of the call waits for it. */

@@ -13,11 +13,14 @@ const question = (each: AssessedQuestion): AssessedQuestion =>
         ...(each.testAtBench === undefined ? {} : { testAtBench: afterTheStop(each.testAtBench) }),
       };
 
-const notToRun = (gap: NotToRun): NotToRun => ({
-  ...gap,
-  wayOut: afterTheStop(gap.wayOut),
-  ...(gap.wayOutAtBench === undefined ? {} : { wayOutAtBench: afterTheStop(gap.wayOutAtBench) }),
-});
+const notToRun = (gap: NotToRun): NotToRun =>
+  gap.atOnce === true
+    ? gap
+    : {
+        ...gap,
+        wayOut: afterTheStop(gap.wayOut),
+        ...(gap.wayOutAtBench === undefined ? {} : { wayOutAtBench: afterTheStop(gap.wayOutAtBench) }),
+      };
 
 const change = (details: Details['change']): Details['change'] =>
   details.map((each) =>

@@ -85,7 +85,7 @@ export const NOT_RUN: readonly (Damage & { readonly first: string })[] = [
     question: 'noise-oil',
     answer: 'low',
     why: 'the oil, or its pressure, is low',
-    first: 'Find out why, and have the pressure measured before it runs.',
+    first: 'Find out why; it runs again once the oil is on its mark and its pressure is known.',
   },
   {
     question: 'noise-nut',
@@ -135,4 +135,21 @@ const DENIED = /\b(no|not|none|nothing|never|without|isn.t|aren.t|wasn.t|weren.t
 export function wordsTellDamage(question: NoiseQuestion, words: string): boolean {
   if (!OF_PARTS.has(question)) return false;
   return words.split(/[.;,]|\bbut\b/).some((clause) => DAMAGED.test(clause) && !DENIED.test(clause));
+}
+
+/** Of a part: the graver answer that words beside a milder one amount to. */
+const GRAVER: Readonly<Partial<Record<NoiseQuestion, { readonly answer: string; readonly by: RegExp }>>> = {
+  'noise-pushrod': { answer: 'bent', by: /\bbent\b/i },
+  'noise-roller': { answer: 'pin-moved', by: /\bpin\b/i },
+  'noise-trunnion': { answer: 'missing', by: /\b(missing|gone|lost)\b/i },
+};
+
+/** What an answer amounts to with the words beside it: `worn`, and beside it that it is bent, counts as bent. */
+export function toldAs(
+  question: NoiseQuestion,
+  said: { readonly answer: string; readonly words: string } | undefined,
+): string | undefined {
+  const graver = GRAVER[question];
+  if (said?.answer !== 'worn' || graver === undefined) return said?.answer;
+  return wordsTellDamage(question, said.words) && graver.by.test(said.words) ? graver.answer : said.answer;
 }

@@ -4,6 +4,7 @@ import type { Fact } from '../../noise/weigh.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { lastSaid, type NoiseSaid, QUESTIONS, signsNow } from './answers.ts';
+import { toldAs } from './damage.ts';
 import type { NutTold } from './nut-told.ts';
 
 const lowerFirst = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
@@ -16,7 +17,7 @@ function textOf(question: NoiseQuestion, { answer, words, entry }: NoiseSaid): s
 }
 
 const factOf = (question: NoiseQuestion, key: string, said: NoiseSaid): Fact => ({
-  ...effectOf(question, said.answer),
+  ...effectOf(question, toldAs(question, said) ?? said.answer),
   key,
   text: textOf(question, said),
   restsOn: [said.entry.id],
