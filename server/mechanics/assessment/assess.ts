@@ -12,6 +12,7 @@ import type { Evidence } from './evidence.ts';
 import { figureQuestions } from './figures/figures.ts';
 import { gearDetail, gearQuestions } from './gear/gear.ts';
 import { forChange, whereTold } from './gear/measured-alone.ts';
+import { noSuchValves } from './gear/no-such-valve.ts';
 import { notCovered } from './gear/not-covered.ts';
 import { inOrderOf } from './headline-order.ts';
 import { lashPart } from './lash/lash.ts';
@@ -21,6 +22,7 @@ import { heldBack } from './next/held-back.ts';
 import { nextOf } from './next/next.ts';
 import { nextOfNoise } from './noise/next-of-noise.ts';
 import { noisePart } from './noise/noise.ts';
+import { armMarkQuestions, withPartMarks } from './part/arm-marks.ts';
 import { partPart } from './part/part.ts';
 import { partNext } from './part/tell.ts';
 import { ratioKnown, ratioPart, ratioRead } from './ratio/ratio.ts';
@@ -53,7 +55,7 @@ const together = (parts: readonly PartSaid<unknown>[]) => ({
  * Source: each part names the source of its own limits.
  */
 export const assess = (evidence: Evidence): Assessment =>
-  speaking(evidence.call.units ?? 'inch', () => assessed(evidence));
+  speaking(evidence.call.units ?? 'inch', () => assessed(withPartMarks(evidence)));
 
 function assessed(evidence: Evidence): Assessment {
   const isPushrod = forChange(evidence) === evidence;
@@ -97,6 +99,8 @@ function assessed(evidence: Evidence): Assessment {
   const questions = [
     ...said.questions,
     ...gearQuestions(evidence),
+    ...noSuchValves(evidence),
+    ...armMarkQuestions(evidence),
     ...figureQuestions(evidence),
     ...contactQuestions(evidence, stop),
   ];

@@ -54,7 +54,11 @@ function armForm(context: CallContext): PageForm {
 }
 
 function placeForm(context: CallContext): PageForm {
-  const arms = Object.fromEntries(context.arms.map((arm) => [arm.id, arm.name]));
+  const seated = new Set(context.now.map(({ armId }) => armId));
+  // The arm that was just put on record is the one that is placed: those on no valve stand first, the newest of them.
+  const waiting = context.arms.filter(({ id }) => !seated.has(id)).toReversed();
+  const inTurn = [...waiting, ...context.arms.filter(({ id }) => seated.has(id))];
+  const arms = Object.fromEntries(inTurn.map((arm) => [arm.id, arm.name]));
   return {
     name: 'place',
     action: `${context.base}/placements`,

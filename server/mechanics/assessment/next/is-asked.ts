@@ -25,6 +25,7 @@ const BY_ASKING: ReadonlySet<string> = new Set([
   'same-text-twice',
   'different-numbers',
   'two-sizes',
+  'hole-between-sizes',
   'size-impossible',
   'mil-said',
   'sizes-swapped',

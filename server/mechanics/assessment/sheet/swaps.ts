@@ -131,13 +131,16 @@ function ofSwap(
         lift === undefined &&
         touched.some((lot) => lot.armId === armId && placeOf(lot) === placeOf(at) && !own.includes(lot)),
     );
+    const outcome = told(evidence, cells, own, swap, lobes);
+    const odd = evidence.arms.find(({ id }) => 'oddArm' in outcome && id === outcome.oddArm);
     return {
       side: swap.side,
       spring,
       arms: swap.arms,
       armNames: [nameOf(swap.arms[0]), nameOf(swap.arms[1])],
       places: [placeOf(swap.places[0]), placeOf(swap.places[1])],
-      ...told(evidence, cells, own, swap, lobes),
+      ...outcome,
+      numberRead: (odd?.otherNumber.trim() ?? '') !== '',
       missing: cells
         .filter(({ lift }) => lift === undefined)
         .map((cell) => ({
