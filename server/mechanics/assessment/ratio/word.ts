@@ -49,7 +49,7 @@ export function wordAgainst(explained: GroupExplained, claim: Claim): RatioWord 
 }
 
 /** A swap told that it is this very arm. */
-export const isOfArm = ({ group: { told } }: GroupExplained): boolean =>
+const isOfArm = ({ group: { told } }: GroupExplained): boolean =>
   told?.verdict === 'part' && told.odd === 'own';
 
 /** So far off what the arm is held to be that the reading is doubted before the part is, unless a swap told that it is the arm. */
