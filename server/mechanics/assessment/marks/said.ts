@@ -21,7 +21,7 @@ export function markJudgement(
     return [
       {
         ...base,
-        sentence: `${said}. No word on its width yet: that needs ${listed(least.lacks)}.`,
+        sentence: `${said}: no word yet on its width. It needs ${listed(least.lacks)}.`,
         lacks: least.lacks,
       },
     ];
