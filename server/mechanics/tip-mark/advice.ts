@@ -93,10 +93,9 @@ const oneLeast = (tried: readonly Tried[], least: number): boolean =>
 
 const rounded = (length: number): number => Math.round(length / FINEST) * FINEST;
 
-/** Where a parabola through three widths is least, between the outer two. */
+/** Where a parabola through three widths is least, between the outer two; the first is wider than the middle one. */
 function leastBetween([a, b, c]: readonly [Tried, Tried, Tried]): number {
   const [left, right] = [(b.width - a.width) / (b.at - a.at), (c.width - b.width) / (c.at - b.at)];
-  if (right <= left) return b.at;
   const at = (a.at + b.at) / 2 - (left * (c.at - a.at)) / 2 / (right - left);
   return Math.min(c.at, Math.max(a.at, at));
 }
