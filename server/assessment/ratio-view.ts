@@ -147,15 +147,15 @@ export function ratioOfSetUp(record: BuildRecord, setUpId: string) {
 
 export function explanationOfSetUp(record: BuildRecord, setUpId: string) {
   const { explanation } = found(record, setUpId).said;
-  const result = explanation?.result;
+  const result = explanation?.chances === 'told' ? explanation.result : undefined;
   return answer(explanationView, {
     explanation: result === undefined ? undefined : encoded(explainReadings.output, result, 'inch'),
     missing:
       explanation === undefined
         ? ['a pass of the valve lift']
-        : explanation.refused === undefined
-          ? []
-          : [explanation.refused],
+        : result === undefined
+          ? [explanation.refused ?? explanation.summary]
+          : [],
   });
 }
 

@@ -38,7 +38,11 @@ export function requireDesk(principal: Principal, access: 'read' | 'write'): voi
       return;
   }
   if (principal.kind === 'program' && principal.scopes.includes(access)) return;
-  if (principal.kind === 'builder') throw new Failure('not-found', 'nothing is here');
+  if (principal.kind === 'builder')
+    throw new Failure(
+      'not-found',
+      'only the desk does this; with a link there is nothing here to do it with',
+    );
   throw new Failure('not-permitted', 'this takes the desk role, or a key with the scope for it');
 }
 

@@ -9,7 +9,7 @@ import { textField } from '../web/forms/fields.ts';
 
 /** A person said stop, on this call or on another about the same engine. */
 export const isHeld = ({ assessment }: CallContext): boolean =>
-  assessment.stop.some(({ code }) => code === 'held');
+  assessment.stop.some(({ code }) => code === 'held' || code === 'contact');
 
 /** Who said stop, and when; a stop that the readings raise has nobody. */
 function setBy(context: CallContext): Pick<HoldData, 'set'> {

@@ -5,6 +5,7 @@ import type { AssessedQuestion } from '../mechanics/assessment/assessment.ts';
 import { subjectSaid } from '../mechanics/assessment/common/said.ts';
 import { momentText } from '../web/dates.ts';
 import { answerForm } from './answer-form.ts';
+import { answeredText } from './answered-text.ts';
 import type { CallContext } from './context.ts';
 import { foldComponent } from './fold.ts';
 import { formComponent, type PageForm, type RejectedForm } from './forms.ts';
@@ -34,7 +35,9 @@ function card({ answers }: CallContext, question: AssessedQuestion, id: string):
       ...defined({ size }),
       ...(kept === undefined
         ? {}
-        : { answered: { text: answered?.answer ?? kept.answer, who: kept.by, when: momentText(kept.at) } }),
+        : {
+            answered: { text: answeredText(question, kept.place), who: kept.by, when: momentText(kept.at) },
+          }),
     },
   };
 }
@@ -97,8 +100,8 @@ export const questionsNamed = (
 
 /** Ask, size and test of each question as texts for paper, with the answer that was given. */
 export const questionTexts = (questions: readonly AssessedQuestion[]): string[] =>
-  questions.map(({ ask, size, test, answered }) =>
-    [ask, size, answered === undefined ? `What settles it: ${test}` : `Answered: ${answered.answer}.`]
-      .filter((text) => text !== undefined)
-      .join(' '),
-  );
+  questions.map((question) => {
+    const { ask, size, test, answered } = question;
+    const last = answered === undefined ? `What settles it: ${test}` : `Answered: ${answeredText(question)}.`;
+    return [ask, size, last].filter((text) => text !== undefined).join(' ');
+  });

@@ -10,7 +10,8 @@ const FARTHEST = 180;
 
 const ANGLE = entered('angle', 'a crank angle', CAN_BE.crankAngle, { sign: 'any' });
 const WITH_SIDE = /^(.*?)\s*\b(b\.?t\.?d\.?c\.?|before(?:\s+tdc)?|a\.?t\.?d\.?c\.?|after(?:\s+tdc)?)\s*$/i;
-const AT_CENTRE = /^t\.?d\.?c\.?$/i;
+/** At top dead centre itself there is no side, and no unit makes nothing more. */
+const AT_CENTRE = /^(t\.?d\.?c\.?|[-−+]?0*\.?0+)$/i;
 
 const textOf = (raw: unknown): string | undefined => {
   if (typeof raw === 'string') return raw.trim();
@@ -47,7 +48,11 @@ function readAngle(raw: unknown, ctx: Refusal): Entered {
     side === undefined ? raw : /[a-z°]/i.test(bare) ? bare : { typed: bare, assume: 'deg' },
   );
   if (!read.success)
-    return refused(ctx, 'not-a-number', `${read.error.issues[0]?.message ?? 'can’t be read'}: ${ALLOWED}`);
+    return refused(
+      ctx,
+      'not-a-number',
+      `${(read.error.issues[0]?.message ?? 'can’t be read').replace(/\.$/, '')}. Write ${ALLOWED}`,
+    );
   const { value } = read.data;
   if (side !== undefined && value < 0)
     return refused(ctx, 'not-allowed', `has a minus and a side, “${text}”: one of the two says before`);

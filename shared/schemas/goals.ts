@@ -10,10 +10,10 @@ export interface GoalPlan {
   /** Of these, the steps without whose figures there is no answer. */
   readonly waitsFor: readonly StepName[];
   /**
-   * What else the answer needs of what those steps ask for, by its code; `all` of it where the figures of the answer
-   * are made of it. What is not named is on the steps, and never asked for before the answer is said.
+   * What else the answer needs of what those steps ask for, by its code. What is not named is on the steps, and never
+   * asked for before the answer is said.
    */
-  readonly needs: readonly string[] | 'all';
+  readonly needs: readonly string[];
   /** The answer rests on the ratio that is read on the engine. */
   readonly byRatio?: boolean;
   /** Parts of the report that stand first; the others follow in the usual order. */
@@ -25,6 +25,23 @@ export interface GoalPlan {
   /** Setting an adjuster again hides what the call is about: its log comes first, on every valve. */
   readonly logFirst?: boolean;
 }
+
+/** What the gaps of a change are made of; the marks of the arms that come off are not. */
+const OF_A_CHANGE = [
+  'card-lash',
+  'centrelines',
+  'lifter',
+  'mounting',
+  'crank',
+  'installed-height',
+  'spring-load',
+  'solid-height',
+  'retainer-to-seal',
+  'scan-intake',
+  'scan-exhaust',
+  'closed-gap-intake',
+  'closed-gap-exhaust',
+] as const;
 
 /** A goal without its plan does not compile; nor does a plan that names a step there is none of. */
 const GOAL_PLANS = {
@@ -45,18 +62,18 @@ const GOAL_PLANS = {
     cards: ['sheet'],
   },
   'choose-ratio': {
-    asks: ['cam', 'parts', 'build', 'consequences'],
+    asks: ['cam', 'parts', 'build', 'scan', 'consequences'],
     waitsFor: ['consequences'],
-    needs: 'all',
+    needs: OF_A_CHANGE,
     byRatio: true,
     report: ['consequences', 'ratio'],
     cards: ['consequences'],
     isChange: true,
   },
   'clearances-after-a-change': {
-    asks: ['cam', 'parts', 'build', 'consequences'],
+    asks: ['cam', 'parts', 'build', 'scan', 'consequences'],
     waitsFor: ['consequences'],
-    needs: 'all',
+    needs: OF_A_CHANGE,
     byRatio: true,
     report: ['consequences', 'ratio'],
     cards: ['consequences'],

@@ -47,8 +47,8 @@ export const NOISE_QUESTIONS = {
   },
   'noise-nut': {
     name: 'Nut',
-    ask: 'Before anything is touched: has the nut or its lock moved?',
-    answers: { moved: 'It has moved', held: 'It has not moved' },
+    ask: 'Had the nut or its lock moved, before anything was touched?',
+    answers: { moved: 'It has moved', held: 'It has not moved', off: 'It is off, or the rocker hangs loose' },
   },
   'noise-history': {
     name: 'Lash history',
@@ -87,7 +87,7 @@ export const NOISE_QUESTIONS = {
   'noise-pushrod': {
     name: 'Pushrod and cup',
     ask: 'Are both ends of the pushrod and the cup smooth, and is the pushrod straight?',
-    answers: { smooth: 'Smooth and straight', worn: 'Worn, dented or bent' },
+    answers: { smooth: 'Smooth and straight', worn: 'Worn or dented', bent: 'Bent' },
   },
   'noise-tip': {
     name: 'Stem’s tip',
@@ -97,12 +97,20 @@ export const NOISE_QUESTIONS = {
   'noise-roller': {
     name: 'Roller and its pin',
     ask: 'Does the roller go round freely, without a flat, and is its pin in place?',
-    answers: { free: 'Free, round, the pin in place', worn: 'It sticks, has a flat, or the pin has moved' },
+    answers: {
+      free: 'Free, round, the pin in place',
+      worn: 'It sticks, or has a flat',
+      'pin-moved': 'The pin has moved',
+    },
   },
   'noise-trunnion': {
     name: 'Bearing at the pivot',
     ask: 'Is the bearing at the pivot smooth, without play, and not brown?',
-    answers: { smooth: 'Smooth, no play', worn: 'Rough, brown, loose, or needles missing' },
+    answers: {
+      smooth: 'Smooth, no play',
+      worn: 'Rough, brown or loose',
+      missing: 'Needles are missing',
+    },
   },
 } as const;
 

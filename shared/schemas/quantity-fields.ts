@@ -1,5 +1,7 @@
 import { z } from 'zod';
+import { defined } from '../defined.ts';
 import { type Dimension, unitsOf } from '../quantities/units.ts';
+import { CAN_BE } from './can-be.ts';
 import { fieldInfo } from './field-info.ts';
 import { type QuantityRange, readQuantity } from './read-quantity.ts';
 import { refuse } from './refuse.ts';
@@ -32,11 +34,15 @@ export function quantity(dimension: Dimension, description: string, range: Quant
       return refuse(ctx, read.code, read.detail, read.at === undefined ? [] : [read.at]);
     })
     .meta({ ...quantityJsonSchema(dimension), description, 'x-dimension': dimension });
-  fieldInfo.add(schema, { control: 'quantity', dimension });
+  fieldInfo.add(schema, { control: 'quantity', dimension, ...defined({ canBe: range.canBe }) });
   return schema;
 }
 
 export const length = (description: string, range?: QuantityRange) => quantity('length', description, range);
+
+/** A gap at the valve tip, or what a plunger is pressed down by, as it was found or is wanted. */
+export const lashGap = (description: string) =>
+  length(description, { sign: 'not-negative', canBe: CAN_BE.lashFound });
 
 export const angle = (description: string, range: QuantityRange = { sign: 'any' }) =>
   quantity('angle', description, range);

@@ -68,7 +68,7 @@ export const TOOLS = {
 } as const;
 
 export const SHEET_ARMS = {
-  these: 'With the arms this sheet is about',
+  these: 'With the arms that are on it now',
   before: 'With the arms fitted before',
 } as const;
 

@@ -181,10 +181,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
     said: '2 % over, across the edge of 2 %: either way it is used as read',
     build: readWell([0.571, 0.5715, 0.571]),
     word: 'cannot-tell',
-    headline: [
-      'at the edge between agreeing and over. Either way it is ordinary',
-      'use 1.631 for every clearance',
-    ],
+    headline: ['just inside 2 % or just past it. Either way it is ordinary', 'Use 1.631 for every clearance'],
     never: PART_NUMBER,
     next: 'said',
   },
@@ -200,9 +197,11 @@ export const RATIO_CALLS: readonly RatioCall[] = [
     next: 'valve-lift-at-.200',
   },
   {
-    said: 'no mark, a catalogue of many names: no name is likelier than all others together',
+    said: 'no mark, a catalogue of many names: none is likelier than all others together, and the first two are told',
     build: call([0.561, 0.5605, 0.561], { arms: [stamped('16')], catalogueRatios: CATALOGUE }),
-    headline: ['1.602 ± .016 as read. No name is likely enough to be given yet.'],
+    headline: [
+      '1.602 ± .016 as read: a 1.6, about 40 %, or a 1.625, about 25 %. The part number tells which.',
+    ],
     never: /a (1\.1|1\.2|1\.3|1\.45|1\.7|1\.8|2),|running (?:[5-9]|\d\d) %|agrees|differs/,
     next: 'sold-as',
   },

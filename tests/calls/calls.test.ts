@@ -1,32 +1,12 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 import { tellsToTurn } from '../tools/tells-to-turn.ts';
-import type { Call, Expected } from './call.ts';
+import { CALLS } from './all.ts';
+import type { Expected } from './call.ts';
 import { facesRead } from './faces.ts';
-import { OF_CHANGE } from './of-change.ts';
-import { OF_NOISE } from './of-noise.ts';
-import { OF_OTHERS } from './of-others.ts';
-import { OF_PART } from './of-part.ts';
-import { OF_RATIO } from './of-ratio.ts';
-import { OF_SCAN } from './of-scan.ts';
-import { OF_SETTING } from './of-setting.ts';
-import { OF_SHEET } from './of-sheet.ts';
-import { OF_STOP } from './of-stop.ts';
 import { ORDERS } from './orders.ts';
 import { type Played, play } from './play.ts';
 import { type Said, saidIn } from './said.ts';
-
-const CALLS: readonly Call[] = [
-  ...OF_RATIO,
-  ...OF_CHANGE,
-  ...OF_PART,
-  ...OF_SHEET,
-  ...OF_SETTING,
-  ...OF_STOP,
-  ...OF_SCAN,
-  ...OF_NOISE,
-  ...OF_OTHERS,
-];
 
 let service: TestService;
 let person: Person;

@@ -1,5 +1,5 @@
 import type { Call } from './call.ts';
-import { asked, described, onSheet, passes, setUp } from './entry.ts';
+import { arm, asked, described, onSheet, passes, placed, setUp } from './entry.ts';
 
 const START = [
   asked('none', 'has-run'),
@@ -89,6 +89,83 @@ export const OF_CHANGE: readonly Call[] = [
       }),
     ],
     expected: { says: [/\.075/], never: [/\.103/], next: /./ },
+  },
+  {
+    // Scanned with the 1.5 that is on: .090 − .110 × .1 = .079 with a 1.6, .090 − .110 × .2 = .068 with a 1.7.
+    said: 'I scanned ninety at the least with what is on it; now one six or one seven?',
+    goal: 'clearances-after-a-change',
+    entries: [
+      ...START,
+      planned(1.6, { alsoPlanned: [1.7] }),
+      described({ clearances: { intake: { lobeLiftAtClosest: '.110 in' } } }),
+      arm('old', { ratioStamp: '1.5' }),
+      placed('old', 1),
+      {
+        method: 'POST',
+        path: 'build/gap-scans',
+        after: ['old on 1 intake'],
+        body: {
+          cylinder: 1,
+          valve: 'intake',
+          readings: ['.110 in', '.098 in', '.090 in', '.097 in', '.110 in'].map((gap, index) => ({
+            crankAngle: `${5 * index} deg`,
+            gap,
+          })),
+          tool: 'indicator',
+          spring: 'light',
+          lifter: 'solid',
+          lash: 'zero',
+        },
+      },
+    ],
+    expected: {
+      headline: /With the planned 1\.7.*\.068 in/,
+      says: [/with the planned 1\.6: \.079 in/],
+      never: [/With the planned 1\.\d[^.]*: clear, \.090/],
+      next: /./,
+    },
+  },
+  {
+    // .340 × 1.6 − .016 = .528: 1.750 − .528 − 1.160 = .062, close; the 1.5 that is off would leave .096.
+    said: 'I put the other arm on, and it reads five forty-four',
+    goal: 'clearances-after-a-change',
+    entries: [
+      asked('none', 'apart'),
+      described({ engine: { cylinders: 8, lifter: 'solid-flat', rockerMounting: 'stud' } }),
+      described({ cam: { assumedRatio: 1.5, intake: { lobeLift: '.340 in', lash: '.016 in' } } }),
+      described({ springs: { installedHeight: '1.750 in', solidHeight: '1.160 in' } }),
+      arm('A', { ratioStamp: '1.5' }),
+      arm('B', { ratioStamp: '1.6' }),
+      placed('A', 1),
+      setUp('with A', { armId: '$A', after: ['A on 1 intake'] }),
+      ...passes('with A', 'valve-lift', ['.510 in', '.510 in', '.5105 in'], { counted: true }),
+      placed('B', 1, 'intake', ['A on 1 intake', 'with A valve-lift 3']),
+      setUp('with B', { armId: '$B', after: ['B on 1 intake'] }),
+      ...passes('with B', 'valve-lift', ['.544 in', '.544 in', '.5445 in'], { counted: true }),
+    ],
+    expected: {
+      words: { 'gap:coil-bind:1-intake': 'close' },
+      says: [/1 intake with the measured 1\.60\d: \.06[12] in/],
+      never: [/with the measured 1\.50/],
+      next: /./,
+    },
+  },
+  {
+    // Sold as 1.55: .390 × 1.55 − .018 = .5865; 1.780 − .5865 − 1.150 = .0435 ± .014: close. One that reads 1.495 has .065.
+    said: 'They are one fifty-fives, and I read the one intake',
+    goal: 'clearances-after-a-change',
+    entries: [
+      ...START,
+      described({ rockers: { nominalRatio: 1.55 } }),
+      described({ springs: { installedHeight: '1.780 in', solidHeight: '1.150 in' } }),
+      setUp('first'),
+      ...passes('first', 'valve-lift', ['.583 in', '.583 in', '.5835 in'], { counted: true }),
+    ],
+    expected: {
+      headline: /on the other intake valves/,
+      words: { 'gap:coil-bind:intake': 'close' },
+      next: /./,
+    },
   },
   {
     // Read with the lash of .018 in it: .567 is net already; 1.800 − .567 − 1.150 = .083.

@@ -37,4 +37,21 @@ export const OF_NOISE: readonly Call[] = [
     entries: [...START, told('noise-signs', 'metal')],
     expected: { stop: [/metal was found/], next: /./ },
   },
+  {
+    said: 'One rocker came off with three needles missing, and it still runs',
+    goal: 'noise-or-failure',
+    entries: [
+      asked('none', 'runs'),
+      told('noise-signs', 'none'),
+      told('noise-trunnion', 'worn: three needles missing'),
+    ],
+    expected: {
+      stop: [/three needles missing/],
+      asks: ['contact-told-otherwise'],
+      headline: /^No verdict\. Found: the bearing at the pivot is rough, brown or loose/m,
+      says: [/Do not run it: shut it off/],
+      next: /under-part-damaged/,
+      never: [/what moved, with the engine/],
+    },
+  },
 ];

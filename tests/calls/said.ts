@@ -2,8 +2,9 @@ import * as z from 'zod';
 import type { Played } from './play.ts';
 
 const sentence = z.object({ id: z.string(), sentence: z.string() });
+const headline = sentence.extend({ step: z.string() });
 const assessment = z.object({
-  headlines: z.array(sentence),
+  headlines: z.array(headline),
   stop: z.array(sentence),
   notToRun: z.array(sentence),
   next: z.object({ action: z.string(), sentence: z.string() }).optional(),
@@ -27,8 +28,9 @@ export type Said = z.infer<typeof assessment>;
 
 const ID = /[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}/g;
 
-export async function saidIn(played: Played): Promise<Said> {
+/** As the desk is told it, or another who may look. */
+export async function saidIn(played: Played, by?: Readonly<Record<string, string>>): Promise<Said> {
   const names = new Map([...played.kept].map(([name, id]) => [id, name]));
-  const json = JSON.stringify(await played.get(`build/assessment?callId=${played.callId}`));
+  const json = JSON.stringify(await played.get(`build/assessment?callId=${played.callId}`, by));
   return assessment.parse(JSON.parse(json.replaceAll(ID, (id) => names.get(id) ?? 'an-id')));
 }

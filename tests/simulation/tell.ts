@@ -26,9 +26,10 @@ export function tellTheRest(recorded: RecordedCall): void {
     for (const { id, state } of setUps) build.putRight(id, putRight(state));
     return;
   }
+  // Where the mark is known another question stands for that of the spring: the arm is named after the answers.
+  for (let round = 0; telling === 'by-answers' && round < ROUNDS && answerAll(recorded); ) round += 1;
   const armId = recorded.nameArm();
   for (const { id, state } of setUps.toReversed())
     build.putRight(id, telling === 'late' ? { ...putRight(state), armId } : { armId });
-  for (let round = 0; telling === 'by-answers' && round < ROUNDS && answerAll(recorded); ) round += 1;
   recorded.tellCard();
 }

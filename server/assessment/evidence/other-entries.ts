@@ -1,4 +1,5 @@
 import { defined } from '../../../shared/defined.ts';
+import { InputFaults } from '../../../shared/problems/faults.ts';
 import { siIf } from '../../../shared/schemas/entered.ts';
 import type {
   AnswerEvidence,
@@ -18,6 +19,7 @@ import type { HandPart } from '../../records/part-readings/hand-parts.ts';
 import type { PartReading } from '../../records/part-readings/part-readings.ts';
 import type { Working } from '../../records/workings/workings.ts';
 import { entryEvidence } from './entry.ts';
+import { setBy } from './set-by.ts';
 
 export const armEvidence = ({ id, name, ratioStamp, otherNumber, boxLabel }: Arm): ArmEvidence => ({
   id,
@@ -69,6 +71,16 @@ function sweepOf({ computation, inputs }: Working) {
   return read?.success === true ? { pivotToTip: read.data.pivotToTip, netLift: read.data.netLift } : {};
 }
 
+/** Kept before such readings were refused: nothing can be told of them. */
+function possible<Result>(compute: () => Result): Result | undefined {
+  try {
+    return compute();
+  } catch (error) {
+    if (!(error instanceof InputFaults)) throw error;
+    return undefined;
+  }
+}
+
 /** What was read of the timing, computed again in SI. */
 function timingOf({ computation, inputs }: Working): WorkingEvidence['timing'] {
   if (computation === topDeadCentre.name) {
@@ -77,23 +89,25 @@ function timingOf({ computation, inputs }: Working): WorkingEvidence['timing'] {
   }
   const read = computation === centreline.name ? centreline.input.safeParse(inputs) : undefined;
   if (read?.success !== true) return undefined;
-  const found = centreline.compute(read.data);
+  const found = possible(() => centreline.compute(read.data));
+  if (found === undefined) return undefined;
   return {
     of: 'peak',
     side: read.data.side ?? 'intake',
     fromEvents: read.data.opens !== undefined,
     centreline: found.centreline,
-    ...defined({ advance: found.advanceAgainstCard }),
+    ...defined({ advance: found.advanceAgainstCard, durationOver: found.durationOverCard }),
     righted: read.data.pointerOff !== undefined,
   };
 }
 
 /** A computation that was kept, with what others go by. */
 export const workingEvidence = (working: Working): WorkingEvidence => ({
+  id: working.id,
   line: working.seq,
   computation: working.computation,
   ...sweepOf(working),
-  ...defined({ timing: timingOf(working) }),
+  ...defined({ timing: timingOf(working), set: setBy(working) }),
 });
 
 export const noteEvidence = ({ id, kind, body, doneAt }: Note): NoteEvidence => ({

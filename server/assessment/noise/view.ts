@@ -10,6 +10,9 @@ import { assessedQuestionView, showQuestion } from '../view/question.ts';
 import { showStop, stopView } from '../view/stop.ts';
 import { ids } from '../view/subject.ts';
 
+/** Stops that are told in this step. */
+const OF_NOISE: ReadonlySet<string> = new Set(['sign-of-damage', 'part-damaged', 'lash-grew-again']);
+
 const factView = z.object({ text: z.string(), restsOn: ids });
 
 const candidateView = z
@@ -19,7 +22,10 @@ const candidateView = z
     source: z.string(),
     for: z.array(factView),
     against: z.array(factView),
-    remains: z.boolean().meta({ description: 'it has least against it: still to be told apart' }),
+    seen: z.boolean().meta({ description: 'it was itself seen bad' }),
+    remains: z
+      .boolean()
+      .meta({ description: 'it has least against it, or was seen bad: still to be told apart' }),
   })
   .meta({ id: 'NoiseCandidate' });
 
@@ -30,9 +36,9 @@ const checkView = z
     step: z.enum(STEP_NAMES),
     turns: z.boolean(),
     how: z.string(),
-    pairs: z
-      .int()
-      .meta({ description: 'pairs of the causes that remain it parts, in the mean of its answers' }),
+    pairs: z.int().meta({
+      description: 'pairs of the causes near the first that it tells apart, in the mean of its answers',
+    }),
   })
   .meta({ id: 'NoiseCheck' });
 
@@ -68,6 +74,7 @@ const showCandidate = (candidate: NoiseCandidate) =>
     source: candidate.source,
     for: showFacts(candidate.for),
     against: showFacts(candidate.against),
+    seen: candidate.seen,
     remains: candidate.remains,
   });
 
@@ -87,6 +94,6 @@ export function showNoise({ details: { noise }, headlines, stop }: Assessment) {
     checks: noise.checks.map(showCheck),
     nearest: nearest === undefined ? undefined : { causes: nearest.causes, check: showCheck(nearest.check) },
     headlines: headlines.filter(({ step }) => step === 'noise').map(showHeadline),
-    stop: stop.filter(({ code }) => code === 'sign-of-damage' || code === 'lash-grew-again').map(showStop),
+    stop: stop.filter(({ code }) => OF_NOISE.has(code)).map(showStop),
   });
 }

@@ -6,7 +6,11 @@ import { standingStops } from './standing.ts';
  * Refuses a command that takes turning the engine while any stop stands, whoever set it or whatever raised it. Called
  * with the build locked: a stop that another command raises meanwhile comes before or after it, not beside it.
  */
-export const refuseTurning: TurningCheck = async (tx, principal, buildId) => {
+export const refuseTurning: TurningCheck = async (tx, principal, buildId, open) => {
   const stop = await standingStops(tx, principal, buildId);
-  if (stop.length > 0) throw new Failure('held', stop.map(({ sentence }) => sentence).join(' '));
+  if (stop.length > 0)
+    throw new Failure(
+      'held',
+      [...stop.map(({ sentence }) => sentence), ...(open === undefined ? [] : [open])].join(' '),
+    );
 };

@@ -13,6 +13,8 @@ export const stopView = z
       'lash-grew-again',
       'lobe-worn',
       'mark-at-the-edge',
+      'part-damaged',
+      'plunger-bottomed',
       'sign-of-damage',
     ]),
     about: subjectView,

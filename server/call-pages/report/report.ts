@@ -1,9 +1,10 @@
 import { speaking } from '../../../shared/quantities/spoken-units.ts';
-import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, sentence } from '../../../shared/schemas/words.ts';
+import { CALLER_ROLES, ENGINE_STATES, GOALS, sentence } from '../../../shared/schemas/words.ts';
 import { REPORT_PARTS } from '../../../shared/steps.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { Fact } from '../../../views/parts/facts.examples.ts';
 import { SAID_BY_THE_SHEET } from '../../call/cautions.ts';
+import { contactText } from '../../call/contact-text.ts';
 import type { CallContext } from '../../call/context.ts';
 import { notCoveredComponents } from '../../call/not-covered.ts';
 import { listComponents, type ReportPart } from '../../call/report-parts.ts';
@@ -31,13 +32,14 @@ const CAUTIONS = [
   'Error limits without a source are common practice, no published source. Fastener torque, bearing fit and grinding are the part maker’s or a qualified shop’s.',
 ];
 
-function callFacts({ call, build }: CallContext, now: Date): Fact[] {
+function callFacts(context: CallContext, now: Date): Fact[] {
+  const { call, build } = context;
   return [
     { label: 'Caller', value: call.callerName || 'not said', note: sentence(CALLER_ROLES, call.callerRole) },
     { label: 'Call back', value: call.callBack || 'not said' },
     { label: 'Goal', value: sentence(GOALS, call.goal) },
     { label: 'Engine', value: sentence(ENGINE_STATES, call.engineState) },
-    { label: 'Contact', value: sentence(CONTACT, call.contact) },
+    { label: 'Contact', value: contactText(context) },
     { label: 'Opened', value: dayText(call.openedAt) },
     {
       label: call.closedAt === undefined ? 'State' : 'Closed',

@@ -1,5 +1,6 @@
-import { CALLER_ROLES, CONTACT, ENGINE_STATES, GOALS, sentence } from '../../../shared/schemas/words.ts';
+import { CALLER_ROLES, ENGINE_STATES, GOALS, sentence } from '../../../shared/schemas/words.ts';
 import type { Card, CardItem } from '../../../views/pages/pages.ts';
+import { contactText } from '../../call/contact-text.ts';
 import type { CallContext } from '../../call/context.ts';
 import { notCoveredTexts } from '../../call/not-covered.ts';
 import { openPromises, promiseState } from '../../call/promises.ts';
@@ -21,7 +22,8 @@ const card = (title: string, items: readonly CardItem[], none: string): Card => 
   items: items.length === 0 ? [{ text: none }] : items,
 });
 
-export function callerCard({ call, build }: CallContext): Card {
+export function callerCard(context: CallContext): Card {
+  const { call, build } = context;
   const role = call.callerRole === '' ? '' : sentence(CALLER_ROLES, call.callerRole);
   return card(
     'Caller and goal',
@@ -33,7 +35,7 @@ export function callerCard({ call, build }: CallContext): Card {
       { label: 'Goal', text: sentence(GOALS, call.goal) },
       {
         label: 'Engine',
-        text: `${sentence(ENGINE_STATES, call.engineState)}. ${sentence(CONTACT, call.contact)}.`,
+        text: `${sentence(ENGINE_STATES, call.engineState)}. ${contactText(context)}.`,
       },
       {
         label: 'Build',

@@ -1,4 +1,7 @@
+import type { Ambiguity } from '../../../shared/quantities/number-types.ts';
+import { readInField } from '../../../shared/quantities/read-in-field.ts';
 import { readNumber } from '../../../shared/quantities/read-number.ts';
+import { saysTurns } from '../../../shared/quantities/turns-reading.ts';
 import type { Fields, FormFault } from '../../web/forms/read-form.ts';
 import type { Control, Entry, Group, Leaf } from './control.ts';
 
@@ -19,14 +22,32 @@ const splitRow = (line: string): string[] => line.split(/\s*(?:;|\t|,\s)\s*/).ma
 
 const linesOf = (text: string): string[] => text.split(/\r?\n/).filter((line) => line.trim() !== '');
 
+/** An entry that can be something else than it says is asked about, as every entry of a call is. */
+const askedWhich = (text: string, ambiguities: readonly Ambiguity[]): string =>
+  `came as ${text.trim()}. Is it ${ambiguities.map(({ readAs }) => readAs).join(', or ')}? Write it with its unit`;
+
 /** A quantity as it was understood; what can't be read goes on as typed, so that the schema refuses it. */
-function quantityFrom(text: string, entry: Extract<Entry, { dimension: unknown }>): unknown {
-  const read = readNumber(text, { kind: entry.dimension, assume: entry.unit });
+function quantityFrom(
+  text: string,
+  { dimension, unit, canBe }: Extract<Entry, { dimension: unknown }>,
+  name: string,
+  faults: FormFault[],
+): unknown {
+  const options = { kind: dimension, assume: unit };
+  const read =
+    canBe === undefined ? readNumber(text, options) : readInField(text, { ...options, range: canBe });
+  if (!read.ok && canBe !== undefined) {
+    const detail = read.fault === undefined ? askedWhich(text, read.ambiguities) : read.fault.detail;
+    faults.push({ field: name, detail });
+    return undefined;
+  }
+  const entry = { unit };
   return read.ok ? { value: read.value, unit: read.unit ?? entry.unit } : text;
 }
 
 function numberFrom(text: string): unknown {
-  const read = readNumber(text, { kind: 'ratio' });
+  // `half a turn` is a number of turns, whether the word stands there or not.
+  const read = readNumber(text, { kind: saysTurns(text) ? 'turns' : 'ratio' });
   return read.ok ? read.value : text;
 }
 
@@ -59,9 +80,9 @@ function rowFrom(line: string, row: number, name: string, columns: readonly Leaf
 function entryFrom(text: string, entry: Entry, name: string, faults: FormFault[]): unknown {
   switch (entry.as) {
     case 'quantity':
-      return quantityFrom(text, entry);
+      return quantityFrom(text, entry, name, faults);
     case 'quantities':
-      return splitList(text).map((each) => quantityFrom(each, entry));
+      return splitList(text).map((each) => quantityFrom(each, entry, name, faults));
     case 'number':
       return numberFrom(text);
     case 'numbers':

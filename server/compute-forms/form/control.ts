@@ -1,3 +1,4 @@
+import type { FieldRange } from '../../../shared/quantities/field-range.ts';
 import type { Dimension, Unit } from '../../../shared/quantities/units.ts';
 
 /** What every entry of a generated form has; `name` is its place in the body with dots between the parts. */
@@ -11,7 +12,12 @@ export interface Named {
 
 /** How one entry is typed. */
 export type Entry =
-  | { readonly as: 'quantity' | 'quantities'; readonly dimension: Dimension; readonly unit: Unit }
+  | {
+      readonly as: 'quantity' | 'quantities';
+      readonly dimension: Dimension;
+      readonly unit: Unit;
+      readonly canBe?: FieldRange;
+    }
   | { readonly as: 'event'; readonly sides: readonly string[] }
   | { readonly as: 'word'; readonly words: readonly string[] }
   /** Objects of a few plain entries: one on a line. */

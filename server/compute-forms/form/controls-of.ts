@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { defined } from '../../../shared/defined.ts';
 import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import { answerUnit, type Dimension, type Unit, unitsOf } from '../../../shared/quantities/units.ts';
 import { type FieldInfo, fieldInfo } from '../../../shared/schemas/field-info.ts';
@@ -19,6 +20,12 @@ const firstUnit = (dimension: Dimension): Unit =>
 function entryOfInfo(info: FieldInfo): Entry {
   switch (info.control) {
     case 'quantity':
+      return {
+        as: info.control,
+        dimension: info.dimension,
+        unit: firstUnit(info.dimension),
+        ...defined({ canBe: info.canBe }),
+      };
     case 'quantities':
       return { as: info.control, dimension: info.dimension, unit: firstUnit(info.dimension) };
     case 'event':

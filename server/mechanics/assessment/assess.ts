@@ -2,10 +2,14 @@ import { defined } from '../../../shared/defined.ts';
 import { speaking } from '../../../shared/quantities/spoken-units.ts';
 import { planOf } from '../../../shared/schemas/goals.ts';
 import type { Assessment } from './assessment.ts';
+import { withOtherArms } from './change/arms-of-gaps.ts';
 import { changePart } from './change/change.ts';
+import { nextOfChange } from './change/next-of-change.ts';
 import type { PartSaid } from './common/part-said.ts';
+import { contactQuestions } from './contact-asked.ts';
 import type { Details } from './details.ts';
 import type { Evidence } from './evidence.ts';
+import { figureQuestions } from './figures/figures.ts';
 import { gearDetail, gearQuestions } from './gear/gear.ts';
 import { forChange, whereTold } from './gear/measured-alone.ts';
 import { notCovered } from './gear/not-covered.ts';
@@ -28,6 +32,7 @@ import { sheetPart } from './sheet/sheet.ts';
 import { ratiosOfSheet } from './sheet/valve-ratios.ts';
 import { liftedGaps, stopReasons } from './stop.ts';
 import { timingPart } from './timing/timing.ts';
+import { workingsPart } from './workings/workings.ts';
 
 /** All that the parts say, each list in the order of the parts. */
 const together = (parts: readonly PartSaid<unknown>[]) => ({
@@ -52,35 +57,50 @@ export const assess = (evidence: Evidence): Assessment =>
 
 function assessed(evidence: Evidence): Assessment {
   const read = ratioRead(evidence);
-  const gapped = withScans(evidence);
+  const isPushrod = forChange(evidence) === evidence;
+  const gapped = isPushrod ? withOtherArms(withScans(evidence)) : withScans(evidence);
   const sheet = sheetPart(gapped, read.known);
   const scans = scansPart(evidence);
   const ofSetUps = valveRatios(read.explained);
-  const ratios = [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
-  const change =
-    forChange(evidence) === evidence
-      ? changePart(gapped, ratios, ratiosWithheld(read.explained))
-      : changePart(forChange(gapped), []);
+  const ratios =
+    evidence.engine.gear === 'bucket'
+      ? []
+      : [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
+  const change = isPushrod
+    ? changePart(gapped, ratios, ratiosWithheld(read.explained))
+    : changePart(forChange(gapped), []);
   const marks = marksPart(evidence, ratios);
   const lash = lashPart(evidence);
   const timing = timingPart(evidence);
+  const workings = workingsPart(evidence);
   const part = partPart(evidence);
   const raisedElsewhere = [...lash.questions, ...marks.questions];
   const noise = noisePart(evidence, { lash: lash.detail, sheet: sheet.detail, raised: raisedElsewhere });
-  const others = [sheet, scans, change, marks, timing, lash, part, noise];
+  const others = [sheet, scans, change, marks, timing, lash, workings, part, noise];
   const raised = others.flatMap((each) => each.stop);
   const stop = stopReasons(evidence, raised);
-  const notToRun = [...change.notToRun, ...liftedGaps(evidence, raised)];
   const ratio = ratioPart(evidence, read, part.detail, stop.length > 0);
+  const notToRun = [
+    ...change.notToRun,
+    ...noise.notToRun,
+    ...liftedGaps(evidence, raised),
+    ...ratio.notToRun,
+  ];
   const said = together([ratio, ...others]);
   const needs = needsOf(evidence, read.explained, noise.detail);
   const lacking = lackingFor(needs, evidence);
   const { closed, goal } = evidence.call;
   const ofPart = planOf(goal).asks.includes('identify') ? partNext(part.detail, part.questions) : undefined;
   const atEnd = needs.filter(({ step, need }) => step === 'notes' && !need.have);
-  const questions = [...said.questions, ...gearQuestions(evidence)];
+  const questions = [
+    ...said.questions,
+    ...gearQuestions(evidence),
+    ...figureQuestions(evidence),
+    ...contactQuestions(evidence, stop),
+  ];
   const ofSheet = nextOfSheet(sheet.detail, sheet.questions);
   const ofNoise = nextOfNoise(noise.detail);
+  const ofChange = planOf(goal).asks.includes('consequences') ? nextOfChange(change.detail) : undefined;
   const { explained } = read;
   const headlines = inOrderOf(goal, whereTold(evidence, said.headlines));
   const plan = planOf(goal);
@@ -97,6 +117,7 @@ function assessed(evidence: Evidence): Assessment {
     ofSheet,
     ofPart,
     ofNoise,
+    ofChange,
   });
   const details: Details = {
     gear: gearDetail(evidence),
@@ -107,6 +128,7 @@ function assessed(evidence: Evidence): Assessment {
     marks: marks.detail,
     lash: lash.detail,
     timing: timing.detail,
+    workings: workings.detail,
     noise: noise.detail,
     parts: part.detail,
   };

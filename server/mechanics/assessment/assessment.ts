@@ -2,6 +2,7 @@ import type { StepName } from '../../../shared/steps.ts';
 import type { Details } from './details.ts';
 import type { GapName, Side, ValvePlace } from './evidence.ts';
 import type { NotCovered } from './gear/detail.ts';
+import type { Chances } from './ratio/chances.ts';
 import type { ExplanationResult } from './ratio/explanation.ts';
 import type { JudgementWord } from './words.ts';
 
@@ -17,7 +18,8 @@ export type Subject =
   | { readonly of: 'build' }
   | PartSubject
   | (ValvePlace & { readonly of: 'valve' })
-  | { readonly of: 'side'; readonly valve: Side }
+  /** `others`: those of the side that nothing was read of, beside those that something was. */
+  | { readonly of: 'side'; readonly valve: Side; readonly others?: boolean }
   | (ValvePlace & { readonly of: 'set-up'; readonly setUpId: string; readonly number: number })
   | { readonly of: 'arm'; readonly armId: string; readonly name: string };
 
@@ -109,6 +111,13 @@ export interface AssessedExplanation {
   /** The fault and the way out, where it cannot be computed. */
   readonly refused?: string;
   readonly summary: string;
+  /**
+   * Whether its chances may be told: what the headline leaves open no figure beside it may close. Every face leaves the
+   * answer of the inference out where they may not.
+   */
+  readonly chances: Chances;
+  /** What would have to be true, likeliest first and without a figure, where the headline leaves it open. */
+  readonly wouldBeTrue: readonly string[];
   /** The arm it is about, where it was named. */
   readonly armId?: string;
   readonly setUpIds: readonly string[];
@@ -126,6 +135,8 @@ export interface NextAction {
   readonly sentence: string;
   /** The same for whoever stands at the engine. */
   readonly sentenceAtBench?: string;
+  /** Where that is shown, if the desk has something to write down that is not theirs to write. */
+  readonly stepAtBench?: StepName;
   readonly reason: string;
   readonly minutes?: number;
   /** It turns the engine: never offered under a stop. */
@@ -142,6 +153,8 @@ export interface StopReason {
     | 'lash-grew-again'
     | 'lobe-worn'
     | 'mark-at-the-edge'
+    | 'part-damaged'
+    | 'plunger-bottomed'
     | 'sign-of-damage';
   readonly about: Subject;
   readonly sentence: string;

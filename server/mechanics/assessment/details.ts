@@ -8,6 +8,7 @@ import type { SetUpDetail } from './ratio/detail.ts';
 import type { ScansDetail } from './scans/detail.ts';
 import type { SheetDetail } from './sheet/detail.ts';
 import type { TimingDetail } from './timing/timing.ts';
+import type { WorkingsDetail } from './workings/workings.ts';
 
 /** Figures behind the judgements, for tables and drawings; no verdict is made from them outside of the assessment. */
 export interface Details {
@@ -22,6 +23,8 @@ export interface Details {
   readonly marks: MarksDetail;
   readonly lash: LashDetail;
   readonly timing: TimingDetail;
+  /** What was worked out of adjusters, pushrods and stands. */
+  readonly workings: WorkingsDetail;
   /** What noise or a failure may come of. */
   readonly noise: NoiseDetail;
   /** What each part in the hand may be, its fastener, and the room under the cover; at least one. */

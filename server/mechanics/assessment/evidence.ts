@@ -4,6 +4,7 @@ import type { PartTool } from '../../../shared/schemas/part-words.ts';
 import type { LiftTool, LOBE_SOURCES, ValveGear, ValveName } from '../../../shared/schemas/words.ts';
 import type { FamilyEvidence } from './part/family.ts';
 import type { BoltingName, LifterName, MountingName } from './words.ts';
+import type { SetEvidence } from './workings/evidence.ts';
 
 /*
  * Everything that is known of one build, as it stands now: lengths in metres, loads in newtons, rates in newtons per
@@ -159,6 +160,8 @@ export interface SheetEvidence extends EvidenceEntry, ValvePlace {
   readonly armId?: string;
   /** Travel of the dial in one turn, where it was said for the sheet. */
   readonly perTurn?: number;
+  /** Read with other arms than it is asked for: those on now while others are planned, or one that is off since. */
+  readonly otherArms?: 'on-now' | 'off-since';
   /** It is the least of a scan over the crank, and its bounds are those of the scan. */
   readonly scan?: GapOfScan;
 }
@@ -282,17 +285,22 @@ export interface PeakEvidence {
   readonly centreline: number;
   /** Earlier than the card; negative later. */
   readonly advance?: number;
-  /** The pointer was left where it was, and its error was taken off. */
+  /** Its duration less that of the card, where it was read by its events. */
+  readonly durationOver?: number;
+  /** It was said whether the pointer was left: its error, if any, was taken off. */
   readonly righted: boolean;
 }
 
 /** A computation that was kept with the build; only its figures that others use. */
 export interface WorkingEvidence {
+  readonly id?: string;
   readonly line: number;
   readonly computation: string;
   readonly pivotToTip?: number;
   readonly netLift?: number;
   readonly timing?: StopEvidence | PeakEvidence;
+  /** What is set, ordered or fitted by it. */
+  readonly set?: SetEvidence;
 }
 
 export interface Evidence {

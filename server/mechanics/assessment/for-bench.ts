@@ -6,8 +6,9 @@ const question = ({ testAtBench, ...each }: AssessedQuestion): AssessedQuestion 
   test: testAtBench ?? each.test,
 });
 
-const action = ({ sentenceAtBench, ...each }: NextAction): NextAction => ({
+const action = ({ sentenceAtBench, stepAtBench, ...each }: NextAction): NextAction => ({
   ...each,
+  step: stepAtBench ?? each.step,
   sentence: sentenceAtBench ?? each.sentence,
 });
 

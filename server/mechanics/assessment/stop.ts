@@ -59,8 +59,13 @@ function isLifted(reason: StopReason, { call }: Evidence): boolean {
 export function stopReasons(evidence: Evidence, raised: readonly StopReason[]): StopReason[] {
   const all = [...held(evidence), ...contact(evidence), ...raised.toSorted(byId)];
   const once = all.filter((reason, index) => all.findIndex(({ id }) => id === reason.id) === index);
-  return once.filter((reason) => !isLifted(reason, evidence));
+  const standing = once.filter((reason) => !isLifted(reason, evidence));
+  return standing.filter((reason) => reason.code !== 'held' || !isSaidBy(reason, standing));
 }
+
+/** The hold that contact set says what the contact says: it is told once, with the way out of the contact. */
+const isSaidBy = (held: StopReason, standing: readonly StopReason[]): boolean =>
+  standing.some(({ id, sentence }) => id !== held.id && sentence === held.sentence);
 
 /** A gap that was read short is not run, also once the desk lets it be turned by hand to read it again. */
 export function liftedGaps(evidence: Evidence, raised: readonly StopReason[]): NotToRun[] {
@@ -85,6 +90,8 @@ const STEPS: Readonly<Record<StopReason['code'], NextAction['step']>> = {
   'lash-grew-again': 'adjuster',
   'lobe-worn': 'sheet',
   'mark-at-the-edge': 'geometry',
+  'part-damaged': 'noise',
+  'plunger-bottomed': 'adjuster',
   'sign-of-damage': 'noise',
 };
 
@@ -99,7 +106,10 @@ const FIRST: Readonly<Record<StopReason['code'], string>> = {
     'Leave it as it stands: photograph the lobe and the lifter’s face if they can be seen, and look at the oil',
   'sign-of-damage':
     'Leave it as it stands: keep the oil and the filter, photograph what was found, and count the pieces',
+  'part-damaged':
+    'Leave it as it stands: photograph the part, look at all the others like it, and count the pieces',
   'mark-at-the-edge': 'Leave it as it stands: photograph the stem’s tip and its edge, and look at the guide',
+  'plunger-bottomed': 'Leave the engine as it stands, and back that adjuster off until the pushrod has play',
 };
 
 const LEFT = 'Leave it as it stands';

@@ -6,6 +6,7 @@ import { noiseStops } from './noise/stops.ts';
 import { withScans } from './scans/as-gap.ts';
 import { sheetPart } from './sheet/sheet.ts';
 import { stopReasons } from './stop.ts';
+import { workingsPart } from './workings/workings.ts';
 
 /**
  * The stops of the assessment alone, without weighing what would explain the readings: asked before each entry of a
@@ -16,8 +17,11 @@ import { stopReasons } from './stop.ts';
  */
 export const stopsOf = (evidence: Evidence): StopReason[] =>
   stopReasons(evidence, [
-    ...[sheetPart(withScans(evidence)), marksPart(evidence, []), lashPart(evidence)].flatMap(
-      ({ stop }) => stop,
-    ),
+    ...[
+      sheetPart(withScans(evidence)),
+      marksPart(evidence, []),
+      lashPart(evidence),
+      workingsPart(evidence),
+    ].flatMap(({ stop }) => stop),
     ...noiseStops(evidence),
   ]);

@@ -4,7 +4,7 @@ import { impossible } from '../../../shared/problems/faults.ts';
 import { choice } from '../../../shared/schemas/fields.ts';
 import { ratio, turns } from '../../../shared/schemas/number-fields.ts';
 import { out, outNumber, outWord } from '../../../shared/schemas/outputs.ts';
-import { length } from '../../../shared/schemas/quantity-fields.ts';
+import { lashGap } from '../../../shared/schemas/quantity-fields.ts';
 import { evenIfFaulty, formsJsonSchema, oneOfForms } from '../../../shared/schemas/two-forms.ts';
 import { turningCaution } from '../cam/caution.ts';
 import { defineComputation } from '../kit/computation.ts';
@@ -21,7 +21,7 @@ import { makerFirst } from '../springs/caution.ts';
 import { ADJUSTER_MOUNTS, seatPerAdvance } from '../threads/adjuster-screw.ts';
 import { threadField } from '../threads/designation-field.ts';
 
-const gap = (description: string) => length(description, { sign: 'not-negative' }).optional();
+const gap = (description: string) => lashGap(description).optional();
 
 const FORMS = [['turns'], ['preload'], ['lashFound', 'lashWanted'], ['preloadWanted']] as const;
 

@@ -66,6 +66,23 @@ const output = z.object({
 
 type Given = z.output<typeof input>;
 
+/** How the readings of an exhaust are written here, where they look like ones before top dead centre. */
+const BEFORE_TOP =
+  '. All are counted after top dead centre: what an exhaust reads before it goes in with a minus, 160 BTDC as −160 deg';
+
+/** An intake peaks after the top that it opens at, an exhaust before it: at another place a side was told wrong. */
+function checkPlace(given: Given, at: number): void {
+  if (at > 0) return;
+  const exhaust = given.side === 'exhaust';
+  const said = `an ${exhaust ? 'exhaust' : 'intake'} peaks ${exhaust ? 'before' : 'after'} top dead centre, and these put its peak ${Number(((-at * 180) / Math.PI).toFixed(2))}° ${exhaust ? 'after' : 'before'} it`;
+  if (given.opens === undefined)
+    impossible(
+      ['before', 'after'],
+      `${said}${exhaust ? BEFORE_TOP : ': what is read before it goes in with a minus'}`,
+    );
+  impossible(['opens', 'closes'], `${said}: tell each from its own side of its dead centre`);
+}
+
 /** The event as a pointer that stands right would have shown it. */
 const righted = ({ angle: told, side }: TimedEvent, off: number): TimedEvent => ({
   angle: side.startsWith('A') ? told - off : told + off,
@@ -79,7 +96,10 @@ function measured(given: Given): { readonly centreline: number; readonly duratio
     return { centreline: timing.centreline, duration: timing.duration };
   }
   if (after <= before)
-    impossible(['before', 'after'], 'the reading after full lift must be the greater of the two');
+    impossible(
+      ['before', 'after'],
+      `the reading after full lift must be the greater of the two${side === 'exhaust' && after > 0 ? BEFORE_TOP : ''}`,
+    );
   if (after - before >= CYCLE) impossible(['before', 'after'], 'are a whole cycle of 720° or more apart');
   const peak = (before + after) / 2 - off;
   return { centreline: withinHalfTurn(side === 'intake' ? peak : -peak) };
@@ -103,6 +123,7 @@ function measured(given: Given): { readonly centreline: number; readonly duratio
  * @returns centreline [rad], advanceAgainstCard [rad] (positive: earlier; only with card), costs [1] (only with card),
  * duration [rad] (only with events), durationOverCard [rad] (only with events and cardDuration)
  * @throws not-allowed when an event is told from the wrong dead centre, or both forms are given
+ * @throws impossible-input when the peak of an intake is not after top dead centre, or that of an exhaust not before it
  * @throws impossible-input when the second reading is not past the first, or 720° past it
  * @throws impossible-input when the events leave the valve no time open, or over 720°
  *
@@ -112,6 +133,7 @@ function measured(given: Given): { readonly centreline: number; readonly duratio
 function centreline(given: Given): z.output<typeof output> {
   const { card, cardDuration, side } = given;
   const found = measured(given);
+  checkPlace(given, found.centreline);
   const late = card === undefined ? undefined : found.centreline - card;
   const early = late === undefined || side === 'exhaust' ? late : -late;
   return {

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { defined } from '../../../shared/defined.ts';
 import { ratio } from '../../../shared/schemas/number-fields.ts';
 import { out } from '../../../shared/schemas/outputs.ts';
-import { length, quantity } from '../../../shared/schemas/quantity-fields.ts';
+import { lashGap, length, quantity } from '../../../shared/schemas/quantity-fields.ts';
 import { turningCaution } from '../cam/caution.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { makerFirst } from '../springs/caution.ts';
@@ -11,10 +11,10 @@ import { materialField } from '../thermal/material-field.ts';
 import { ORDINARY_HEIGHTS } from '../thermal/materials.ts';
 
 const input = z.strictObject({
-  hotLash: length('gap wanted at the valve tip with the engine hot', { sign: 'not-negative' }),
+  hotLash: lashGap('gap wanted at the valve tip with the engine hot'),
   temperatureRise: quantity('temperature-rise', 'how much hotter than when cold', { sign: 'not-negative' }),
   ratio: ratio('rocker ratio, valve over lobe'),
-  coldFound: length('gap as it was found on the cold engine', { sign: 'not-negative' }).optional(),
+  coldFound: lashGap('gap as it was found on the cold engine').optional(),
   heights: z
     .strictObject({
       block: length('camshaft’s base circle up to the deck'),

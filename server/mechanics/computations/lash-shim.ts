@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { defined } from '../../../shared/defined.ts';
 import { impossible } from '../../../shared/problems/faults.ts';
 import { out } from '../../../shared/schemas/outputs.ts';
-import { length } from '../../../shared/schemas/quantity-fields.ts';
+import { lashGap, length } from '../../../shared/schemas/quantity-fields.ts';
 import { lengths } from '../../../shared/schemas/quantity-lists.ts';
 import { turningCaution } from '../cam/caution.ts';
 import { defineComputation } from '../kit/computation.ts';
@@ -12,8 +12,8 @@ import { makerFirst } from '../springs/caution.ts';
 
 const input = z.strictObject({
   shimFitted: length('thickness of the shim that is fitted; zero where none is', { sign: 'not-negative' }),
-  lashFound: length('gap measured with that shim, on the base circle', { sign: 'not-negative' }),
-  lashWanted: length('gap that is wanted', { sign: 'not-negative' }),
+  lashFound: lashGap('gap measured with that shim, on the base circle'),
+  lashWanted: lashGap('gap that is wanted'),
   stock: lengths('thicknesses that are in stock; may be empty', { least: 0 }).optional(),
 });
 

@@ -39,7 +39,7 @@ export function attempt<T>(
     if (error instanceof InputFaults)
       return {
         ok: false,
-        why: error.faults.map((fault) => `${fault.pointer.slice(1)} ${fault.detail}`).join('; '),
+        why: [...new Set(error.faults.map(({ detail }) => detail))].join('; '),
       };
     throw error;
   }

@@ -3,7 +3,7 @@ import type { Cause, Entry } from './types.ts';
 import { bare, byAbout, inches } from './words.ts';
 
 const READ_SMALL_HAND = 'Take one more pass: read the small hand, and say which way the big hand runs.';
-const TOUCH_VALVE = 'Touch the valve while its pushrod moves, then read the card out again.';
+const TOUCH_VALVE = 'Touch the valve while its lobe lifts it, then read the card out again.';
 const LOBE_AT_LIFTER = 'Read the lobe at the lifter.';
 
 /** Could it be so? With its size, and the test that settles it. */

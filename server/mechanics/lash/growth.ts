@@ -17,13 +17,15 @@ const overBy = (found: LashLine, base: LashLine) => ({
   high: less(found.gap.high, base.gap.low),
 });
 
-/** Whether a gap found before the last setting had itself grown over the limit since the setting before. */
-function grewBefore(earlier: readonly LashLine[], limit: number): boolean {
+/** By how much a gap found before the last setting had itself grown since the setting before; the most, where over the limit. */
+function grewBefore(earlier: readonly LashLine[], limit: number): number | undefined {
   const lastSet = earlier.findLastIndex(({ moment }) => moment === 'set');
-  return earlier.slice(0, Math.max(0, lastSet)).some((line, index) => {
+  const grown = earlier.slice(0, Math.max(0, lastSet)).flatMap((line, index) => {
     const base = line.moment === 'found' ? baseOf(earlier.slice(0, index)) : undefined;
-    return base !== undefined && base.engine === line.engine && (overBy(line, base).low ?? 0) > limit + EQUAL;
+    const low = base === undefined || base.engine !== line.engine ? undefined : overBy(line, base).low;
+    return low !== undefined && low > limit + EQUAL ? [low] : [];
   });
+  return grown.length === 0 ? undefined : Math.max(...grown);
 }
 
 /**
@@ -47,6 +49,7 @@ export function lashGrowths(lines: readonly LashLine[], limit: number): LashGrow
     const base = baseOf(own.slice(0, Math.max(0, at)));
     if (found === undefined || base === undefined) return [];
     const heatDiffers = found.engine !== base.engine;
+    const before = grewBefore(own.slice(0, at), limit);
     return [
       {
         cylinder: found.cylinder,
@@ -54,7 +57,8 @@ export function lashGrowths(lines: readonly LashLine[], limit: number): LashGrow
         ...(heatDiffers ? {} : overBy(found, base)),
         nut: found.nut,
         heatDiffers,
-        again: grewBefore(own.slice(0, at), limit),
+        again: before !== undefined,
+        ...(before === undefined ? {} : { before }),
       },
     ];
   });

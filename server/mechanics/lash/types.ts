@@ -22,6 +22,8 @@ export interface LashGrowth {
   readonly heatDiffers: boolean;
   /** It had been set again after it had grown once before, and has grown again. */
   readonly again: boolean;
+  /** The most that it is known to have grown by before it was last set, where that was over the limit [m]. */
+  readonly before?: number | undefined;
 }
 
 export interface LashQuestion {

@@ -24,9 +24,10 @@ export const CAUSES = {
   trunnion: { said: 'the bearing at the pivot', source: 'shop’s page on pivot bearings' },
   lifter: { said: 'the lifter', source: 'race shop’s note on lash: one valve that keeps loosening' },
   lobe: { said: 'the lobe', source: 'race shop’s note on lash: one valve that keeps loosening' },
-  spring: {
-    said: 'the spring at high speed',
-    source: 'pushrod guide: bent pushrods from coils that touch',
+  spring: { said: 'the spring at high speed', source: COMMON },
+  touching: {
+    said: 'coils that touch, or a valve that meets its piston',
+    source: 'parts store’s pushrod guide: what bends pushrods',
   },
   oil: { said: 'the oil at the valve train', source: COMMON },
   setting: { said: 'how all were set', source: COMMON },

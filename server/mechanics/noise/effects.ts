@@ -5,6 +5,8 @@ import { type CauseName, LOCKING, OF_ALL, OF_ONE, WEAR } from './causes.ts';
 export interface Effect {
   readonly for: readonly CauseName[];
   readonly against: readonly CauseName[];
+  /** Causes that it shows by itself, whatever else is counted. */
+  readonly shows?: readonly CauseName[];
 }
 
 /** Asked or seen as it stands; seen once nut or rocker is off, which loses the gap as it was found. */
@@ -28,8 +30,11 @@ const by = (speaksFor: readonly CauseName[], against: readonly CauseName[] = [])
 });
 export const NOTHING = by([]);
 
+/** Seen bad by itself: it goes before whatever is only counted. */
+const seen = (cause: CauseName): Effect => ({ for: [cause], against: [], shows: [cause] });
+
 /** Something that is looked at by itself: worn speaks for it, sound against it. */
-const itself = (cause: CauseName) => ({ worn: by([cause]), sound: by([], [cause]) });
+const itself = (cause: CauseName) => ({ worn: seen(cause), sound: by([], [cause]) });
 
 /**
  * What each answer speaks for and against. None has a weight: whether a cause is likely is for the people on the call.
@@ -48,7 +53,7 @@ export const WEIGHS: { readonly [Question in NoiseQuestion]: Weighs<Question> } 
       metal: by(['roller', 'trunnion', 'lifter', 'lobe']),
       broken: by(['stud', 'pushrod', 'roller', 'trunnion']),
       tight: by(['roller', 'trunnion']),
-      contact: by(['pushrod', 'spring']),
+      contact: by(['pushrod', 'spring', 'touching']),
     },
   },
   'noise-which': {
@@ -95,7 +100,7 @@ export const WEIGHS: { readonly [Question in NoiseQuestion]: Weighs<Question> } 
     thing: 'whether the nut moved',
     test: 'with nothing turned, and before the nut is touched: draw a line over nut and stud, or look for the old one.',
     source: COMMON,
-    effects: { moved: by(LOCKING, WEAR), held: by([...WEAR, 'stud'], LOCKING) },
+    effects: { moved: by(LOCKING, WEAR), held: by([...WEAR, 'stud'], LOCKING), off: by(LOCKING, WEAR) },
   },
   'noise-history': {
     effort: 'as-it-stands',
@@ -113,7 +118,7 @@ export const WEIGHS: { readonly [Question in NoiseQuestion]: Weighs<Question> } 
     thing: 'the set-screw',
     test: 'with nothing turned: a key in the set-screw says whether it is tight; it is not tightened yet.',
     source: 'retailers’ columns on locking nuts',
-    effects: { tight: by([], ['nut-lock']), loose: by(['nut-lock']) },
+    effects: { tight: by([], ['nut-lock']), loose: seen('nut-lock') },
   },
   'noise-nut-used': {
     effort: 'as-it-stands',
@@ -127,14 +132,14 @@ export const WEIGHS: { readonly [Question in NoiseQuestion]: Weighs<Question> } 
     thing: 'how the stud stands',
     test: 'with nothing turned: a straight edge over its neighbours, and a push by hand.',
     source: COMMON,
-    effects: { firm: by([], ['stud']), moves: by(['stud']) },
+    effects: { firm: by([], ['stud']), moves: seen('stud') },
   },
   'noise-stud-top': {
     effort: 'parts-off',
     thing: 'the top of the stud',
     test: 'with nothing turned, once the gap is on record and the nut is off: a straight edge over the top.',
     source: COMMON,
-    effects: { flat: by([], ['stud-top']), domed: by(['stud-top']) },
+    effects: { flat: by([], ['stud-top']), domed: seen('stud-top') },
   },
   'noise-thread': {
     effort: 'parts-off',
@@ -147,29 +152,29 @@ export const WEIGHS: { readonly [Question in NoiseQuestion]: Weighs<Question> } 
     effort: 'parts-off',
     thing: 'pushrod ends and cup',
     test: 'with nothing turned, once the gap is on record and the rocker is off: look at both ends and in the cup; roll the pushrod on glass.',
-    source: 'race shop’s note on lash',
-    effects: { worn: by(['pushrod']), smooth: by([], ['pushrod']) },
+    source: 'race shop’s note on lash; parts store’s pushrod guide',
+    effects: { worn: seen('pushrod'), smooth: by([], ['pushrod', 'touching']), bent: seen('touching') },
   },
   'noise-tip': {
     effort: 'parts-off',
     thing: 'the stem’s tip',
     test: 'with nothing turned, once the gap is on record and the rocker is off: a straight edge over the tip, beside a neighbour.',
     source: COMMON,
-    effects: { worn: by(['tip']), smooth: by([], ['tip']) },
+    effects: { worn: seen('tip'), smooth: by([], ['tip']) },
   },
   'noise-roller': {
     effort: 'parts-off',
     thing: 'the roller and its pin',
     test: 'on the bench, with the rocker off: spin the roller, look for a flat, and at both ends of the pin; then at all the others’.',
     source: 'forum case of pins that moved',
-    effects: { worn: by(['roller']), free: by([], ['roller']) },
+    effects: { worn: seen('roller'), free: by([], ['roller']), 'pin-moved': seen('roller') },
   },
   'noise-trunnion': {
     effort: 'parts-off',
     thing: 'the bearing at the pivot',
-    test: 'on the bench, with the rocker off: rock the arm on its pivot, feel for play, look for brown and for needles.',
+    test: 'on the bench, with the rocker off: rock the arm on its pivot, feel for play, look for brown and for needles; then at all the others.',
     source: 'shop’s page on pivot bearings',
-    effects: { worn: by(['trunnion']), smooth: by([], ['trunnion']) },
+    effects: { worn: seen('trunnion'), smooth: by([], ['trunnion']), missing: seen('trunnion') },
   },
 };
 

@@ -15,17 +15,19 @@ export interface Candidate {
   readonly cause: CauseName;
   readonly for: readonly Fact[];
   readonly against: readonly Fact[];
+  /** It was itself seen bad. */
+  readonly seen: boolean;
 }
 
 /** How the candidates are in order, told wherever they are listed. */
 export const HOW_ORDERED =
-  'In order: what has least against it, then what has most for it, then the order in which a desk looks. Each answer and each reading counts one: no weights and no chances. None of it is a verdict.';
+  'In order: what was itself seen bad, then what has least against it, then what has most for it, then the order in which a desk looks. Each answer and each reading counts one: no weights and no chances. None of it is a verdict.';
 
 const byOrder = (a: Candidate, b: Candidate): number =>
-  a.against.length - b.against.length || b.for.length - a.for.length;
+  Number(b.seen) - Number(a.seen) || a.against.length - b.against.length || b.for.length - a.for.length;
 
 /**
- * The causes in the order of what is known: least against first, then most for; none is ever dropped.
+ * The causes in the order of what is known: seen bad first, then least against, then most for; none is ever dropped.
  *
  * @param facts each counted once
  * @returns every cause with its facts
@@ -38,12 +40,22 @@ export const weigh = (facts: readonly Fact[]): Candidate[] =>
     cause,
     for: facts.filter((fact) => fact.for.includes(cause)),
     against: facts.filter((fact) => fact.against.includes(cause)),
+    seen: facts.some((fact) => fact.shows?.includes(cause) === true),
   })).toSorted(byOrder);
 
-/** Those that have least against them: what is still to be told apart. */
+/** Those that have least against them, and those that were seen bad: what is still to be told apart. */
 export function remaining(candidates: readonly Candidate[]): Candidate[] {
   const least = Math.min(...candidates.map(({ against }) => against.length));
-  return candidates.filter(({ against }) => against.length === least);
+  return candidates.filter(({ against, seen }) => seen || against.length === least);
+}
+
+/** So many facts behind the first of them, a cause is not asked after before something is done about the first. */
+const FAR_BEHIND = 3;
+
+/** Of those that remain the ones that are still near the first: what is asked next tells these apart. */
+export function contenders(left: readonly Candidate[]): Candidate[] {
+  const most = Math.max(0, ...left.map((each) => each.for.length));
+  return left.filter((each) => each.seen || each.for.length > most - FAR_BEHIND);
 }
 
 const signOf = (effect: Effect, cause: CauseName): number =>

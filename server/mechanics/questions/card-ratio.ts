@@ -27,6 +27,8 @@ export function cardRatio(input: QuestionInput, tolerances: Tolerances): Questio
   if (ofCard === undefined || nominal === undefined) return [];
   if (within(ofCard - nominal, tolerances.cardRatioApart)) return [];
   if (isNetOfLash(input, tolerances, nominal)) return [];
+  // The card is for what they are sold as: then the stamp is the odd one.
+  if (input.alsoHeldAs?.some((ratio) => within(ofCard - ratio, tolerances.cardRatioApart))) return [];
   const lobe = input.cardLobeLift;
   const ownLift = lobe === undefined ? undefined : lobe * nominal;
   const size =
@@ -37,7 +39,7 @@ export function cardRatio(input: QuestionInput, tolerances: Tolerances): Questio
     {
       code: 'card-ratio',
       weight: weightOf(input, tolerances, ownLift),
-      ask: `Could the card be for another rocker? It works with ${nominalText(ofCard)}; these are sold as ${nominalText(nominal)}.`,
+      ask: `Could the card be for another rocker? It works with ${nominalText(ofCard)}; these are ${input.nominalFrom === 'mark' ? 'stamped' : 'sold as'} ${nominalText(nominal)}.`,
       size,
       test: 'Read the ratio off the card, then set the reading against lobe lift times the rocker fitted.',
       restsOn: idsOf(input.valvePasses),

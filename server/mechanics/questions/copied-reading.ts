@@ -16,7 +16,7 @@ export function copiedReading(input: QuestionInput, tolerances: Tolerances): Que
       weight: all && alike >= tolerances.peaksForCopy ? 'strong' : 'weak',
       ask: 'Was each valve read, or was one number carried over?',
       size: `${inch(lift)} stands for ${countText(alike)} other readings as well.`,
-      test: 'Touch one of those valves while its pushrod moves, and read it again.',
+      test: 'Touch one of those valves while its lobe lifts it, and read it again.',
       restsOn: idsOf(input.valvePasses),
     },
   ];

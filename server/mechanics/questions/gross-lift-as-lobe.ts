@@ -1,5 +1,6 @@
 import { between, within } from './compare.ts';
 import { idsOf, ratioExpected, readLobe, valveLift } from './lifts.ts';
+import { areExchanged } from './lifts-exchanged.ts';
 import type { Tolerances } from './tolerances.ts';
 import type { Question, QuestionInput } from './types.ts';
 import { inch, nominalText } from './words.ts';
@@ -49,6 +50,8 @@ function weightOf(
 
 /** Row 3: a valve lift entered where the lobe lift belongs. */
 export function grossLiftAsLobe(input: QuestionInput, tolerances: Tolerances): Question[] {
+  // Exchanged, both are right under the other's name.
+  if (areExchanged(input, tolerances)) return [];
   const ratio = ratioExpected(input);
   return lobesEntered(input).flatMap((lobe) => {
     const weight = weightOf(input, tolerances, lobe);

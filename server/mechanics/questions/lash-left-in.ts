@@ -1,5 +1,6 @@
 import { nearest, within } from './compare.ts';
 import { grossExpected, idsOf, lashesKnown, lobeInUse, valveLift } from './lifts.ts';
+import { stationsAreFull } from './short-at-top.ts';
 import type { Tolerances } from './tolerances.ts';
 import type { Question, QuestionInput } from './types.ts';
 import { changeText, inch } from './words.ts';
@@ -55,7 +56,7 @@ export function lashLeftIn(input: QuestionInput, tolerances: Tolerances): Questi
   const lift = valveLift(input);
   if (input.lash === 'set') return input.lashSetting === undefined ? askSizeNotSaid(input) : [];
   const best = lift === undefined ? undefined : fitting(input, lift);
-  if (lift === undefined || best === undefined) return [];
+  if (lift === undefined || best === undefined || stationsAreFull(input)) return [];
   const weight = weightOf(input, tolerances, best.off, lift);
   if (weight === undefined) return [];
   return [

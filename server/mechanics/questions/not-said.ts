@@ -1,10 +1,16 @@
 import { inSpoken } from '../../../shared/quantities/authored.ts';
+import { lashLeftIn } from './lash-left-in.ts';
 import { idsOf } from './lifts.ts';
+import { leanThatFits } from './plunger-tilted.ts';
 import type { Tolerances } from './tolerances.ts';
 import type { Question, QuestionInput } from './types.ts';
 
+/** The lift is short by a lash on record: that is asked, with the same answers, in place of how the lash was. */
+const asksForLash = (input: QuestionInput, tolerances: Tolerances): boolean =>
+  lashLeftIn(input, tolerances).some(({ weight }) => weight === 'strong');
+
 /** What was not said of the set-up. Where a nominal is at hand, `spring-mixed` asks for the spring. */
-export function notSaid(input: QuestionInput, _tolerances: Tolerances): Question[] {
+export function notSaid(input: QuestionInput, tolerances: Tolerances): Question[] {
   if (input.valvePasses.length === 0) return [];
   const restsOn = idsOf(input.valvePasses);
   const question = (
@@ -13,15 +19,17 @@ export function notSaid(input: QuestionInput, _tolerances: Tolerances): Question
     size: string,
     test: string,
     testAtBench?: string,
+    weight: Question['weight'] = 'weak',
   ): Question => ({
     code,
-    weight: 'weak',
+    weight,
     ask,
     size,
     test,
     ...(testAtBench === undefined ? {} : { testAtBench }),
     restsOn,
   });
+  const lean = leanThatFits(input, tolerances);
   return [
     ...(input.spring === 'not-said' && input.nominalRatio === undefined
       ? [
@@ -45,7 +53,7 @@ export function notSaid(input: QuestionInput, _tolerances: Tolerances): Question
           ),
         ]
       : []),
-    ...(input.lash === 'not-said'
+    ...(input.lash === 'not-said' && !asksForLash(input, tolerances)
       ? [
           question(
             'lash-not-said',
@@ -60,9 +68,10 @@ export function notSaid(input: QuestionInput, _tolerances: Tolerances): Question
           question(
             'alignment-not-said',
             'Does the plunger stand parallel to the stem, seen from the front and the side?',
-            'Ten deg of lean is 1.5 % of the lift, fifteen 3.5 %.',
+            lean ?? 'Ten deg of lean is 1.5 % of the lift, fifteen 3.5 %.',
             'Ask, or have a look taken along the stem from both sides.',
             'Look along the stem from both sides.',
+            lean === undefined ? 'weak' : 'strong',
           ),
         ]
       : []),

@@ -33,7 +33,7 @@ function leanOf(input: QuestionInput): Lean | undefined {
 
 /** Row 25: the reading lands on another nominal, so it looks like a plain answer. */
 function sizeText({ degrees, ratio, nominal }: Lean, t: Tolerances): string {
-  const lean = `A lean of ${degrees.toFixed(0)} deg makes ${ratioText(ratio)} of ${nominalText(nominal)}`;
+  const lean = `A lean of about ${degrees.toFixed(0)} deg makes ${ratioText(ratio)} of ${nominalText(nominal)}`;
   const other = COMMON_NOMINALS.find(
     (each) => each !== nominal && Math.abs(ratio / each - 1) <= t.nominalNear,
   );
@@ -53,19 +53,27 @@ function toldText({ lean, restsOn, ...input }: QuestionInput): string | undefine
   return restsOn === 'not-said' ? `${start} ${flat}, and of ${held}.` : `${start} ${held}.`;
 }
 
+/** What a lean would explain of a reading whose plunger nobody spoke of; undefined where it would explain nothing. */
+export function leanThatFits(input: QuestionInput, t: Tolerances): string | undefined {
+  const lean = leanOf(input);
+  return lean !== undefined && between(lean.degrees, t.tiltFromNotSaid, t.tiltMost)
+    ? sizeText(lean, t)
+    : undefined;
+}
+
 /** Rows 8 and 25: the plunger leans. */
 export function plungerTilted(input: QuestionInput, tolerances: Tolerances): Question[] {
   if (input.alignment === 'parallel' || input.valvePasses.length === 0) return [];
   const leaning = input.alignment === 'leaning';
-  const least = leaning ? tolerances.tiltFrom : tolerances.tiltFromNotSaid;
   const lean = leanOf(input);
-  const fits = lean !== undefined && between(lean.degrees, least, tolerances.tiltMost);
-  if (!fits && !leaning) return [];
+  const fits = lean !== undefined && between(lean.degrees, tolerances.tiltFrom, tolerances.tiltMost);
+  // Not said, it is asked as that, in one question.
+  if (!leaning) return [];
   return [
     {
       code: 'plunger-tilted',
-      weight: fits && leaning ? 'strong' : 'weak',
-      ask: leaning ? 'How far does the plunger lean?' : 'Could the plunger lean?',
+      weight: fits ? 'strong' : 'weak',
+      ask: 'How far does the plunger lean?',
       size:
         toldText(input) ??
         (fits ? sizeText(lean, tolerances) : 'Ten deg is 1.5 % of the lift, fifteen 3.5 %.'),

@@ -8,9 +8,13 @@ import { grossLiftAsLobe } from './gross-lift-as-lobe.ts';
 import { handReadBackwards } from './hand-read-backwards.ts';
 import { lashFormula } from './lash-formula.ts';
 import { lashLeftIn } from './lash-left-in.ts';
+import { lifterOfEngine } from './lifter-of-engine.ts';
+import { lifterSunk } from './lifter-sunk.ts';
+import { liftsExchanged, passOfOtherLift } from './lifts-exchanged.ts';
 import { notSaid } from './not-said.ts';
 import { outOfTravel } from './out-of-travel.ts';
 import { plungerTilted } from './plunger-tilted.ts';
+import { shortAtTop } from './short-at-top.ts';
 import { springMixed } from './spring-mixed.ts';
 import { statedNotRead } from './stated-not-read.ts';
 import { defaultTolerances, MINUTES, type Tolerances } from './tolerances.ts';
@@ -25,6 +29,8 @@ const DOUBTS = [
   statedNotRead,
   unitMixed,
   decimalSlip,
+  liftsExchanged,
+  passOfOtherLift,
   grossLiftAsLobe,
   zeroNotReturned,
   turnMiscounted,
@@ -33,12 +39,15 @@ const DOUBTS = [
   lashLeftIn,
   lashFormula,
   fallingPasses,
+  lifterSunk,
+  shortAtTop,
   outOfTravel,
   plungerTilted,
   caliperOnLobe,
   copiedReading,
   cardRatio,
   springMixed,
+  lifterOfEngine,
   notSaid,
 ] as const;
 

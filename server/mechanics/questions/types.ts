@@ -27,6 +27,10 @@ export interface QuestionInput {
   readonly graduation: number;
   readonly travel?: number | undefined;
   readonly pushedIn?: number | undefined;
+  /** Lifts read part of the way up. */
+  readonly stations?: readonly { readonly atLobeLift: number; readonly lift: number }[] | undefined;
+  /** What the engine itself has. */
+  readonly engineLifter?: 'solid' | 'hydraulic' | undefined;
   readonly lobeSource: 'card' | 'indicator' | 'caliper';
   /** From the card in force when the readings were taken: this lobe, and the other lobe of the cylinder. */
   readonly cardLobeLift?: number | undefined;
@@ -36,8 +40,12 @@ export interface QuestionInput {
   /** What the log has of this valve, of days up to that of the readings. */
   readonly otherLashes?: readonly number[] | undefined;
   readonly cardRatio?: number | undefined;
-  /** The ratio the rockers are sold as. */
+  /** What the arm is held to be: the ratio stamped on it, else what the rockers are sold as. */
   readonly nominalRatio?: number | undefined;
+  /** Which of the two that is; left out, sold as. */
+  readonly nominalFrom?: 'mark' | 'sold-as' | undefined;
+  /** What it is held to be beside that: stamped as one thing and sold as another. */
+  readonly alsoHeldAs?: readonly number[] | undefined;
   /** Ratios of the same valve on the other spring, if read. */
   readonly lightRatio?: number | undefined;
   readonly runningRatio?: number | undefined;

@@ -31,5 +31,5 @@ export function changeText(from: number, to: number, lobeLift: number | undefine
 }
 
 export const READ_SMALL_HAND = 'Read the small hand, then take one more pass.';
-export const TOUCH_VALVE = 'Touch the valve while its pushrod moves, then read the card out again.';
+export const TOUCH_VALVE = 'Touch the valve while its lobe lifts it, then read the card out again.';
 export const ENTER_AGAIN = 'Say the unit, and read the number out again digit by digit.';

@@ -3,23 +3,20 @@ import { NOISE_QUESTIONS } from '../../../shared/schemas/noise.ts';
 import type { Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 
-/** Questions with an answer that stops it, as an answer may name them: by word, by id, or by what was asked. */
-const SIGNS = ['noise-signs', 'noise-history'] as const;
-const answersASign = sql`(${sql.join(
-  SIGNS.flatMap((code) => [
-    sql`told.code = ${code}`,
-    sql`told.question_id like ${`question:${code}:%`}`,
-    sql`told.question = ${NOISE_QUESTIONS[code].ask}`,
-  ]),
-  sql` or `,
-)})`;
+/** Questions whose answers, or the words beside them, may stop it: named by word, by id, or by what was asked. */
+const ASKED = Object.values(NOISE_QUESTIONS).map(({ ask }) => ask);
+const answersASign = sql`(told.code like 'noise-%' or told.question_id like 'question:noise-%'
+  or told.question in (${sql.join(ASKED)}))`;
 
-/** Refuses what turns the engine while a stop stands. The assessment, which stands above the records, has it. */
-export type TurningCheck = (tx: Tx, principal: Principal, buildId: string) => Promise<void>;
+/**
+ * Refuses what turns the engine while a stop stands, and says what can be entered all the same. The assessment, which
+ * stands above the records, has it.
+ */
+export type TurningCheck = (tx: Tx, principal: Principal, buildId: string, open?: string) => Promise<void>;
 
 /**
  * Whether anything of the build could stop it, as a condition beside what else is asked: entries of the sheet, scans of
- * a gap, entries of the lash log and marks raise stops, and so does what was told on a call, signs of damage among it.
+ * a gap, entries of the lash log, marks and the preload of lifters raise stops, and so does what was told on a call, signs of damage among it.
  * Most readings of a ratio are kept on builds with none of these, and then the whole record need not be read and judged
  * first.
  */
@@ -28,6 +25,7 @@ export const mayBeStopped = ({ shopId }: Principal, buildId: string | RawBuilder
   return sql<boolean>`(exists (select 1 from valve_reading as told where ${ofBuild})
     or exists (select 1 from gap_scan as told where ${ofBuild})
     or exists (select 1 from tip_mark as told where ${ofBuild})
+    or exists (select 1 from working as told where ${ofBuild} and told.computation = 'lifter-preload')
     or exists (select 1 from answer as told where ${ofBuild} and ${answersASign})
     or exists (select 1 from call as told where ${ofBuild} and (told.held or told.contact = 'something')))`;
 };

@@ -13,6 +13,8 @@ import { GAP_SCAN_EVENTS } from './events.ts';
 import { columnsOf, GAP_SCANS, type GapScan, scanReadAs } from './gap-scan-table.ts';
 import { readingsOfText } from './scan-rows.ts';
 
+const BEFORE = 'A scan that was read with the arms fitted before needs no turning: enter it as such.';
+
 /** Keeps a scan. With the arms before it is history; with these it takes turning the engine. */
 export async function keepGapScan(
   tx: Tx,
@@ -22,7 +24,7 @@ export async function keepGapScan(
   refuseTurning: TurningCheck,
 ): Promise<GapScan> {
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
-    if (input.arms === 'these') await refuseTurning(tx, principal, buildId);
+    if (input.arms === 'these') await refuseTurning(tx, principal, buildId, BEFORE);
     const { cylinder, valve, spring, lifter, lash, arms, readings } = input;
     const now = nowOnValves(await listPlacements(tx, principal, buildId));
     const arm = now.find((each) => each.cylinder === cylinder && each.valve === valve);

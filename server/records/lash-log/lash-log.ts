@@ -1,4 +1,5 @@
 import type { Selectable } from 'kysely';
+import { InputFaults } from '../../../shared/problems/faults.ts';
 import { isUnit } from '../../../shared/quantities/units.ts';
 import type { Entered } from '../../../shared/schemas/entered.ts';
 import { ENGINE_HEAT, LASH_MOMENTS, type NewLashLine, NUT_STATES } from '../../../shared/schemas/lash-log.ts';
@@ -35,6 +36,23 @@ export interface LoggedLash {
 const isHistory = ({ readOn }: NewLashLine, now: Date): boolean =>
   readOn !== '' && readOn < now.toISOString().slice(0, 10);
 
+const HISTORY = 'A lash that was read on an earlier day needs no turning: enter it with that day.';
+
+/** A day later than tomorrow anywhere on earth has not been yet. */
+function refuseAhead(readOn: string, now: Date): void {
+  const latest = new Date(now.getTime() + 86_400_000).toISOString().slice(0, 10);
+  if (readOn <= latest) return;
+  const today = now.toISOString().slice(0, 10);
+  throw new InputFaults([
+    {
+      pointer: '/readOn',
+      code: 'out-of-range',
+      detail: `is ${readOn}, a day still ahead: today is ${today}`,
+      received: readOn,
+    },
+  ]);
+}
+
 /** Keeps a line of the log: the gap as a reading of the sheet, and beside it what the sheet does not ask. */
 export async function keepLash(
   tx: Tx,
@@ -45,7 +63,8 @@ export async function keepLash(
   today: Date,
 ): Promise<LoggedLash> {
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
-    if (!isHistory(input, today)) await refuseTurning(tx, principal, buildId);
+    refuseAhead(input.readOn, today);
+    if (!isHistory(input, today)) await refuseTurning(tx, principal, buildId, HISTORY);
     const { cylinder, valve, lash, moment, engine, nut, readOn, doneBy, shim } = input;
     const now = nowOnValves(await listPlacements(tx, principal, buildId));
     const arm = now.find((each) => each.cylinder === cylinder && each.valve === valve);

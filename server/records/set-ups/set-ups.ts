@@ -55,6 +55,8 @@ export function withStatements(setUp: SetUp, all: readonly SetUpStatement[]): Se
   return { ...setUp, ...asItStands(setUp.started, statements), statements };
 }
 
+const OPEN = 'Marks, photographs, sizes of a loose part and notes can still be entered.';
+
 /**
  * Starts a set-up. What is done another way from now on is a new set-up: what was read before keeps the method it
  * was read by. What was said wrongly, or learnt late, is put right.
@@ -67,7 +69,7 @@ export async function startSetUp(
   refuseTurning: TurningCheck,
 ): Promise<SetUp> {
   return changeBuild(tx, principal, buildId, async ({ build, emit }) => {
-    await refuseTurning(tx, principal, buildId);
+    await refuseTurning(tx, principal, buildId, OPEN);
     if (input.armId !== undefined) await armOfBuild(tx, principal, buildId, input.armId);
     const { count } = await tx
       .selectFrom('set_up')

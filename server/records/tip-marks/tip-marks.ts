@@ -11,6 +11,8 @@ import { replaceEntry } from '../corrections/replace.ts';
 import { TIP_MARK_EVENTS } from './events.ts';
 import { columnsOf, markReadAs, TIP_MARKS, type TipMark } from './tip-mark-table.ts';
 
+const FOUND = 'A mark found after running needs no turning: enter it as found so.';
+
 /** Keeps a mark. One found after running is read with nothing turned; fresh ink is turned over, and so is what was not said. */
 export async function keepTipMark(
   tx: Tx,
@@ -20,7 +22,7 @@ export async function keepTipMark(
   refuseTurning: TurningCheck,
 ): Promise<TipMark> {
   return changeBuild(tx, principal, buildId, async ({ emit }) => {
-    if (input.found !== 'after-running') await refuseTurning(tx, principal, buildId);
+    if (input.found !== 'after-running') await refuseTurning(tx, principal, buildId, FOUND);
     const { cylinder, valve, ...mark } = input;
     const now = nowOnValves(await listPlacements(tx, principal, buildId));
     const arm = now.find((each) => each.cylinder === cylinder && each.valve === valve);

@@ -46,7 +46,7 @@ export function checksTable({ checks }: NoiseDetail): TableData[] {
   return [
     {
       caption: 'What would tell them apart, in this order',
-      columns: [{ label: 'To find out' }, { label: 'How' }, { label: 'Pairs it parts', number: true }],
+      columns: [{ label: 'To find out' }, { label: 'How' }, { label: 'Pairs told apart', number: true }],
       rows: checks.map(({ sentence, how, pairs }) => ({ cells: [sentence, how, String(pairs)] })),
       note: 'What takes no turning comes first; but a part comes off only once the gap is on record as it was found.',
     },

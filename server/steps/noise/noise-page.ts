@@ -43,11 +43,14 @@ export function noisePage(context: CallContext, rejected: RejectedForm | undefin
   const { noise } = assessment.details;
   if (!noise.active) return notAsked(context, rejected);
   const own = assessment.questions.filter(({ step }) => step === 'noise');
-  const open = own.filter(({ answered }) => answered === undefined);
+  // Asked again: nobody knew, and it may not stay so.
+  const again = new Set(noise.checks.map(({ code }) => code));
+  const isOpen = ({ code, answered }: AssessedQuestion) => answered === undefined || again.has(code);
+  const open = own.filter(isOpen);
   const now = firstOpen(context, open);
   const cards = (questions: readonly AssessedQuestion[]) => questionCards(context, questions, rejected);
   const asked = cards(now === undefined ? [] : [now]);
-  const answered = cards(own.filter(({ answered: said }) => said !== undefined));
+  const answered = cards(own.filter((each) => !isOpen(each)));
   const others = cards(open.filter((question) => question !== now));
   const signs = own.find(({ code }) => code === 'noise-signs');
   const sign: PageForm[] = signs === undefined ? [] : [signForm(context, signs)];

@@ -1,24 +1,27 @@
 import type { Component } from '../../../views/parts/components.ts';
+import { answeredText } from '../../call/answered-text.ts';
 import type { CallContext } from '../../call/context.ts';
 import { sectionComponent } from '../../call/report-parts.ts';
 import { tableComponent } from '../../web/components.ts';
 import { momentText } from '../../web/dates.ts';
 import { candidatesTable, checksTable, factsTable } from './candidates-table.ts';
-import { saidText } from './said-text.ts';
 
 /** What was asked about noise, with each answer that counts and who gave it. */
 function answersTable({ assessment, answers }: CallContext): Component[] {
-  const told = assessment.questions.flatMap(({ step, ask, answered }) => {
-    const kept = answers.find(({ id }) => id === answered?.entryId);
-    return step !== 'noise' || kept === undefined ? [] : [{ ask, kept }];
+  const told = assessment.questions.flatMap((question) => {
+    const kept = answers.find(({ id }) => id === question.answered?.entryId);
+    return question.step !== 'noise' || kept === undefined ? [] : [{ question, kept }];
   });
   if (told.length === 0) return [];
   return [
     tableComponent({
       caption: 'What was asked, and what was answered',
       columns: [{ label: 'Asked' }, { label: 'Answered' }],
-      rows: told.map(({ ask, kept }) => ({
-        cells: [ask, { text: saidText(kept), why: `${kept.by}, ${momentText(kept.at)}` }],
+      rows: told.map(({ question, kept }) => ({
+        cells: [
+          question.ask,
+          { text: answeredText(question, kept.place), why: `${kept.by}, ${momentText(kept.at)}` },
+        ],
       })),
     }),
   ];

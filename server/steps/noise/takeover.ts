@@ -1,14 +1,16 @@
+import { answeredText } from '../../call/answered-text.ts';
 import type { CallContext } from '../../call/context.ts';
 import type { TakeoverItem } from '../../call/takeover-items.ts';
-import { saidText } from './said-text.ts';
 
 /** What was answered, word for word, what remains of the causes, and what would tell them apart. */
 export function noiseItems({ assessment, answers }: CallContext): TakeoverItem[] {
   const { noise } = assessment.details;
   if (!noise.active) return [];
-  const told = assessment.questions.flatMap(({ step, ask, answered }) => {
-    const kept = answers.find(({ id }) => id === answered?.entryId);
-    return step !== 'noise' || kept === undefined ? [] : [`${ask} ${saidText(kept)}`];
+  const told = assessment.questions.flatMap((question) => {
+    const kept = answers.find(({ id }) => id === question.answered?.entryId);
+    return question.step !== 'noise' || kept === undefined
+      ? []
+      : [`${question.ask} ${answeredText(question, kept.place)}`];
   });
   const left = noise.candidates.filter(({ remains }) => remains);
   return [

@@ -2,6 +2,7 @@ import type { Component } from '../../../views/parts/components.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { formComponent, type PageForm, type RejectedForm, type StepBody } from '../../call/forms.ts';
+import { questionCards, questionsOf } from '../../call/question-form.ts';
 import { againstNewest } from '../../call/spec/against-newest.ts';
 import { ROCKER_GROUP } from '../../call/spec/spec-fields.ts';
 import { specForm } from '../../call/spec/spec-form.ts';
@@ -151,7 +152,8 @@ export function partsPage({ context, rejected: posted }: StepPageInput): StepBod
     part: '',
   });
   const swaps = movesOf(context.placements).length > 0 ? [tableComponent(swapsTable(context))] : [];
-  const forms = [arm, place, sold];
+  const cards = questionCards(context, questionsOf(context, 'parts'), rejected);
+  const forms = [arm, place, sold, ...cards.forms];
   if (context.arms.length === 0)
     return {
       forms,
@@ -159,6 +161,7 @@ export function partsPage({ context, rejected: posted }: StepPageInput): StepBod
         tableComponent(armsTable(context)),
         formComponent(arm, rejected),
         formComponent(sold, rejected),
+        ...cards.slots,
       ],
     };
   const others =
@@ -170,7 +173,13 @@ export function partsPage({ context, rejected: posted }: StepPageInput): StepBod
       : [formComponent(arm, rejected), formComponent(sold, rejected)];
   return {
     forms,
-    slots: [tableComponent(armsTable(context)), formComponent(place, rejected), ...others, ...swaps],
+    slots: [
+      tableComponent(armsTable(context)),
+      formComponent(place, rejected),
+      ...others,
+      ...cards.slots,
+      ...swaps,
+    ],
   };
 }
 

@@ -11,7 +11,7 @@ const SHOWN = 6;
 export const keptTogether = (text: string): string => text.replaceAll(' %', '\u00a0%');
 
 /** What would have to be true for each explanation, and how likely each is on what was read. */
-export function explanationsTable({ explanations }: ExplanationResult, shown = SHOWN): TableData {
+function explanationsTable({ explanations }: ExplanationResult, shown: number): TableData {
   const chances = chancesText(explanations.map(({ probability }) => probability));
   return {
     caption: 'What would have to be true',
@@ -23,8 +23,28 @@ export function explanationsTable({ explanations }: ExplanationResult, shown = S
   };
 }
 
+/** The same without a figure, where the answer leaves it open. */
+const openTable = (sentences: readonly string[], shown: number): TableData => ({
+  caption: 'What would have to be true',
+  columns: [{ label: 'It is' }],
+  rows: sentences.slice(0, shown).map((needs) => ({ cells: [needs] })),
+  note: 'They are questions, not verdicts. Only a person strikes a reading out.',
+});
+
+/** The table as far as its chances may be told; nothing where nothing may stand yet. */
+export function explainedTable(
+  { result, chances, wouldBeTrue }: AssessedExplanation,
+  shown = SHOWN,
+): TableData | undefined {
+  if (chances === 'told' && result !== undefined) return explanationsTable(result, shown);
+  return wouldBeTrue.length === 0 ? undefined : openTable(wouldBeTrue, shown);
+}
+
 /** What would explain the readings, or why that cannot be computed and what to do about it. */
-export const explanationComponents = ({ summary, result }: AssessedExplanation): Component[] => [
-  noticeComponent(keptTogether(summary)),
-  ...(result === undefined ? [] : [tableComponent(explanationsTable(result))]),
-];
+export function explanationComponents(explanation: AssessedExplanation): Component[] {
+  const table = explainedTable(explanation);
+  return [
+    noticeComponent(keptTogether(explanation.summary)),
+    ...(table === undefined ? [] : [tableComponent(table)]),
+  ];
+}

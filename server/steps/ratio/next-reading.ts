@@ -82,7 +82,8 @@ export function nextReading(
   if (next === undefined || next.step !== 'ratio') return NOTHING;
   const target = targetOf(context, next, shown);
   const { setUp, detail } = target;
-  const told = saidOfSetUp(context.assessment, detail).explanation?.result?.nextReading;
+  const { explanation } = saidOfSetUp(context.assessment, detail);
+  const told = explanation?.chances === 'told' ? explanation.result?.nextReading : undefined;
   const outcomes = told?.action === next.action ? [tableComponent(outcomesTable(told))] : [];
   const sentence = noticeComponent(`${next.sentence}${minutesOf(next)} ${next.reason}`);
   // What is missing names the valve that it is missing of behind its own name.

@@ -19,7 +19,7 @@ import { groupKey } from '../../mechanics/assessment/ratio/group-key.ts';
 import { saidOfSetUp, toldOf } from '../../mechanics/assessment/ratio/said-of-set-up.ts';
 import { toldShares } from '../../mechanics/ratio-readings/told-shares.ts';
 import { tableComponent } from '../../web/components.ts';
-import { explanationsTable, keptTogether } from './explanation.ts';
+import { explainedTable, keptTogether } from './explanation.ts';
 import { nominalsTable, resultOf, shareText } from './figures.ts';
 import { stateOf } from './passes-table.ts';
 import { questionsTable, settledTable } from './report-questions.ts';
@@ -45,16 +45,11 @@ function budgetComponents({ result }: ShownSetUp['detail']): Component[] {
 
 function explainedComponents(explanation: AssessedExplanation | undefined): Component[] {
   if (explanation === undefined) return [];
-  const { summary, result } = explanation;
-  return [
-    // With the table below it, the sentence would say the same twice on paper.
-    ...(result === undefined
-      ? saidComponents('What would explain the readings', [keptTogether(summary)])
-      : []),
-    ...(result === undefined
-      ? []
-      : [tableComponent(withoutNote(explanationsTable(result, MOST_EXPLANATIONS)))]),
-  ];
+  const table = explainedTable(explanation, MOST_EXPLANATIONS);
+  // With the table below it, the sentence would say the same twice on paper.
+  return table === undefined
+    ? saidComponents('What would explain the readings', [keptTogether(explanation.summary)])
+    : [tableComponent(withoutNote(table))];
 }
 
 /** Where the hand came back to after each pass, kind by kind; nothing where nobody looked. */

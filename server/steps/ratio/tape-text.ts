@@ -1,5 +1,6 @@
 import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { LASH_STATES, LIFTERS, READING_KINDS, SPRINGS, valveSaid } from '../../../shared/schemas/words.ts';
+import { loggedAnswer, loggedQuestion } from '../../call/answered-text.ts';
 import { ifSaid, type TapeNames, tellEvents } from '../../call/tell-events.ts';
 import { ANSWER_EVENTS } from '../../records/answers/events.ts';
 import { READING_EVENTS } from '../../records/readings/events.ts';
@@ -64,9 +65,9 @@ export const RATIO_TOLD = {
     }),
   }),
   ...tellEvents(ANSWER_EVENTS, {
-    'question-answered': ({ question, answer, value, cylinder, valve }) => ({
+    'question-answered': ({ question, answer, questionId, code, value, cylinder, valve }) => ({
       kind: 'answer',
-      text: `“${answer}${ifSaid(', ', told(value))}${cylinder === undefined ? '' : `, ${cylinder} ${valveSaid(valve ?? '')}`}” to: ${question.replaceAll('-', ' ')}`,
+      text: `${loggedAnswer(answer, questionId, code)}${ifSaid(', ', told(value))}${cylinder === undefined ? '' : `, ${cylinder} ${valveSaid(valve ?? '')}`}, to: ${loggedQuestion(question, questionId, code)}`,
     }),
   }),
 };

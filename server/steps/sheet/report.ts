@@ -4,6 +4,7 @@ import { sideOfValve, VALVES } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { Fact } from '../../../views/parts/facts.examples.ts';
 import { springsOf } from '../../assessment/sheet/of-sheet.ts';
+import { answeredText } from '../../call/answered-text.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { questionsOf } from '../../call/question-form.ts';
 import {
@@ -77,10 +78,11 @@ function neededFor({ assessment }: CallContext): string[] {
 
 /** Questions with the valve or the side that they are about, each with what settles it or what was answered. */
 const askedOf = (questions: readonly AssessedQuestion[]): string[] =>
-  questions.map(
-    ({ about, ask, test, answered }) =>
-      `${subjectSaid(about)}: ${ask} ${answered === undefined ? test : `Answered: ${answered.answer}.`}`,
-  );
+  questions.map((question) => {
+    const { about, ask, test, answered } = question;
+    const last = answered === undefined ? test : `Answered: ${answeredText(question)}.`;
+    return `${subjectSaid(about)}: ${ask} ${last}`;
+  });
 
 /** Every reading as it was read, also where a row has several of one kind. */
 const asReadFacts = ({ record }: CallContext): Fact[] =>

@@ -5,9 +5,6 @@ import type { Working } from '../../records/workings/workings.ts';
 import { noticeComponent } from '../../web/components.ts';
 import { chainOf, degreesText, type KeptPeak } from './timing-chain.ts';
 
-/** A centreline outside of these is asked about: trade practice, common, no published source. */
-const USUAL_PEAK = { from: 95, to: 120 } as const;
-
 const partLink = (context: CallContext, part: string, label: string) => ({
   href: `${context.base}/steps/timing?of=${part}`,
   label,
@@ -43,38 +40,6 @@ function saidComponents(context: CallContext, peak: KeptPeak): Component[] {
       },
     ),
   ];
-}
-
-function questionComponents(peak: KeptPeak): Component[] {
-  const { side, centreline, durationOverCard } = peak;
-  const at = `${side}-${peak.duration === undefined ? 'peak' : 'events'}`;
-  const cards = [
-    ...(centreline < USUAL_PEAK.from || centreline > USUAL_PEAK.to
-      ? [
-          {
-            id: `question-centreline-${at}`,
-            about: `${side} lobe`,
-            words: 'Was each reading told from the right side of its dead centre, and on the right lobe?',
-            size: `${degreesText(centreline)}° is outside of the usual ${USUAL_PEAK.from} to ${USUAL_PEAK.to}.`,
-            test: 'turn to the peak by the indicator, and look where the wheel stands.',
-            answers: [],
-          },
-        ]
-      : []),
-    ...(durationOverCard !== undefined && Math.abs(durationOverCard) > 2
-      ? [
-          {
-            id: `question-duration-${at}`,
-            about: `${side} lobe`,
-            words: 'Were both events read at the lift the card states, and each told from its right side?',
-            size: `The duration is ${degreesText(Math.abs(durationOverCard))}° ${durationOverCard > 0 ? 'over' : 'under'} the card’s; a side swapped is twice its angle.`,
-            test: 'read both again, coming up to the lift in running direction.',
-            answers: [],
-          },
-        ]
-      : []),
-  ];
-  return cards.map((data): Component => ({ template: '/parts/question', data }));
 }
 
 /** Which kept line a figure came from, where the pointer was left. */
@@ -113,7 +78,6 @@ export function peakFollowUp(
   return [
     ...saidComponents(context, peak),
     ...rightedComponents(workings, peak),
-    ...questionComponents(peak),
     ...twoWaysComponents(workings, peak),
     ...(part === 'centreline'
       ? [

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { angle } from '../../../shared/schemas/quantity-fields.ts';
 import type { Side } from '../../mechanics/assessment/evidence.ts';
 import type { Working } from '../../records/workings/workings.ts';
 
@@ -47,6 +48,12 @@ export interface Chain {
   readonly events: readonly KeptPeak[];
 }
 
+/** An error was taken off; one of zero only says that the pointer had been moved. */
+function isOff(pointerOff: unknown): boolean {
+  const { data } = angle('').safeParse(pointerOff);
+  return data !== undefined && data !== 0;
+}
+
 function peakOf(working: Working, side: Side, fromEvents: boolean): KeptPeak | undefined {
   if (working.computation !== 'centreline') return undefined;
   const inputs = peakInputs.safeParse(working.inputs);
@@ -62,7 +69,7 @@ function peakOf(working: Working, side: Side, fromEvents: boolean): KeptPeak | u
     costs,
     duration,
     durationOverCard,
-    righted: inputs.data.pointerOff !== undefined,
+    righted: isOff(inputs.data.pointerOff),
   };
 }
 

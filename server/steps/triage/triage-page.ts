@@ -2,6 +2,7 @@ import { CONTACT, ENGINE_STATES } from '../../../shared/schemas/words.ts';
 import type { CallContext } from '../../call/context.ts';
 import { formComponent, type PageForm, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import { notCoveredComponents } from '../../call/not-covered.ts';
+import { questionCards, questionsOf } from '../../call/question-form.ts';
 import { isStopped } from '../../call/under-stop.ts';
 import { cautionComponent } from '../../web/components.ts';
 import { choiceField } from '../../web/forms/fields.ts';
@@ -16,11 +17,14 @@ const asked = ({ 'not-asked': _, ...words }: Readonly<Record<string, string>>) =
 /** The first question of a call: what happened to the engine, and whether it may be turned at all. */
 export function triagePage(context: CallContext, rejected: RejectedForm | undefined): StepBody {
   const { call } = context;
+  const doubted = questionsOf(context, 'triage');
+  const cards = questionCards(context, doubted, rejected);
   const form: PageForm = {
     name: 'triage',
     action: `${context.base}/triage`,
     labels: LABELS,
-    initial: { engineState: call.engineState, contact: call.contact },
+    // An answer that is doubted is not offered again by itself.
+    initial: { engineState: call.engineState, contact: doubted.length > 0 ? '' : call.contact },
     groups: (shown) => [
       {
         slots: [
@@ -34,9 +38,10 @@ export function triagePage(context: CallContext, rejected: RejectedForm | undefi
     buttons: [{ label: 'Keep this answer', kind: 'primary', key: 'k' }],
   };
   return {
-    forms: [form],
+    forms: [form, ...cards.forms],
     slots: [
       ...(isStopped(context) ? [] : [cautionComponent(TURNING)]),
+      ...cards.slots,
       formComponent(form, rejected),
       ...notCoveredComponents(context),
     ],

@@ -1,4 +1,4 @@
-import type { Entry } from './play.ts';
+import type { EngineTold, Entry } from './play.ts';
 
 /*
  * Ten calls about noise, a loosening adjuster or a failure. What is expected follows from a desk's own rule for such
@@ -11,16 +11,26 @@ import type { Entry } from './play.ts';
 export interface NoiseCall {
   readonly said: string;
   readonly goal?: string;
+  readonly engine?: EngineTold;
   readonly entries: readonly Entry[];
   /** Causes with least against them, in their order. */
-  readonly left: readonly string[];
+  readonly left: readonly string[] | 'any';
   /** Of these, those with most for them. */
   readonly first?: readonly string[];
   readonly next: string;
-  readonly turns: boolean;
+  readonly turns: boolean | 'any';
+  readonly stopSaid?: RegExp;
+  /** Checks that there are none of. */
+  readonly checksNot?: readonly string[];
   /** The check that parts the first two. */
   readonly nearest?: string;
   readonly stop?: readonly string[];
+  /** Why nobody runs it. */
+  readonly notToRun?: readonly RegExp[];
+  /** Said in the action that is next. */
+  readonly sentence?: RegExp;
+  /** Codes of questions of the first step that are asked. */
+  readonly contact?: boolean;
   readonly headline?: RegExp;
 }
 
@@ -57,13 +67,15 @@ export const CALLS: readonly NoiseCall[] = [
   {
     said: 'Number six ticks, and the nut has moved.',
     entries: [nothingBroken, six, told('nut', 'moved: half a turn')],
-    left: [...LOCKING, 'stud', 'spring'],
+    left: [...LOCKING, 'stud', 'spring', 'touching'],
     first: LOCKING,
+    notToRun: [/^Do not run it: the nut has moved\.$/],
+    contact: true,
     next: 'noise-set-screw',
     turns: false,
     nearest: 'noise-set-screw',
     headline:
-      /^No verdict\. By the 2 facts on record nothing speaks against the locking \(3 causes, 2 for each\), the stud itself/,
+      /^No verdict\. Found: the nut has moved\. Most speaks for the locking\. What would tell: the set-screw\.$/,
   },
   {
     said: 'The nut held, and the gap grew. The stud stands firm; the rest nobody knows.',
@@ -74,7 +86,7 @@ export const CALLS: readonly NoiseCall[] = [
       ...unknown(...PHONE.filter((ask) => ask !== 'stud')),
       told('stud', 'firm'),
     ],
-    left: [...WEAR, 'spring'],
+    left: [...WEAR, 'spring', 'touching'],
     first: WEAR,
     next: 'noise-pushrod',
     turns: false,
@@ -85,7 +97,7 @@ export const CALLS: readonly NoiseCall[] = [
     goal: 'adjuster',
     entries: grew(6, 'held'),
     // Of one valve or all nothing was told: the growth speaks against the lock alone.
-    left: [...WEAR, 'stud', 'spring', 'oil', 'setting'],
+    left: [...WEAR, 'stud', 'spring', 'touching', 'oil', 'setting'],
     next: 'noise-signs',
     turns: false,
   },
@@ -127,13 +139,14 @@ export const CALLS: readonly NoiseCall[] = [
     // What the lifter gives away shows in the valve lift.
     next: 'rows',
     turns: true,
-    headline: /nothing speaks against the lifter \(2 for\) and the spring at high speed \(0 for\)\.$/,
+    headline: /^No verdict\. Most speaks for the lifter\.$/,
   },
   {
     said: 'All of them tick, and the oil is low.',
     entries: [nothingBroken, told('which', 'all'), told('oil', 'low: needle near the bottom')],
-    left: ['oil', 'setting', 'spring'],
+    left: ['oil', 'setting', 'spring', 'touching'],
     first: ['oil'],
+    notToRun: [/^Do not run it: the oil, or its pressure, is low\.$/],
     next: 'noise-speed',
     turns: false,
     nearest: 'noise-hours',
@@ -141,7 +154,7 @@ export const CALLS: readonly NoiseCall[] = [
   {
     said: 'Three gaps were read since they were set, and all three grew.',
     entries: [...grew(2, 'held'), ...grew(6, 'held'), ...grew(7, 'held'), nothingBroken],
-    left: ['oil', 'setting', 'spring'],
+    left: ['oil', 'setting', 'spring', 'touching'],
     first: ['oil', 'setting'],
     next: 'noise-which',
     turns: false,
@@ -150,7 +163,7 @@ export const CALLS: readonly NoiseCall[] = [
   {
     said: 'Number six, and there is metal in the filter.',
     entries: [six, told('signs', 'metal: bright flakes'), told('nut', 'held')],
-    left: [...WEAR, 'stud', 'spring'],
+    left: [...WEAR, 'stud', 'spring', 'touching'],
     first: ['roller', 'trunnion', 'lifter', 'lobe'],
     next: 'under-sign-of-damage',
     turns: false,
@@ -159,7 +172,7 @@ export const CALLS: readonly NoiseCall[] = [
   {
     said: 'Set again, and it had grown once more; nobody wrote it down.',
     entries: [nothingBroken, six, told('nut', 'held'), told('history', 'grew-again')],
-    left: ['pushrod', 'tip', 'roller', 'trunnion', 'lifter', 'lobe', 'stud'],
+    left: ['pushrod', 'tip', 'roller', 'trunnion', 'lifter', 'lobe', 'stud', 'touching'],
     next: 'under-lash-grew-again',
     turns: false,
     stop: ['stop:lash-grew-again:grew-again'],
@@ -167,9 +180,114 @@ export const CALLS: readonly NoiseCall[] = [
   {
     said: 'Nobody knows anything.',
     entries: unknown('signs', 'which', 'nut', ...PHONE),
-    left: [...LOCKING, 'stud', ...WEAR, 'spring', 'oil', 'setting'],
+    left: [...LOCKING, 'stud', ...WEAR, 'spring', 'touching', 'oil', 'setting'],
+    // What is in the filter may not stay unknown: nothing is turned before it is looked at.
+    next: 'noise-signs',
+    turns: false,
+    sentence: /^Open the filter and look at the oil before anything is turned/,
+  },
+  ...(
+    [
+      ['stud', 'moves: pulled up a sixteenth', 'moves', /the stud moves, leans or stands higher/],
+      ['pushrod', 'bent', 'bent', /a pushrod is bent/],
+      ['roller', 'pin-moved: on one side', 'pin-moved', /the roller’s pin has moved/],
+      ['trunnion', 'missing: three of them', 'missing', /needles of the pivot’s bearing are missing/],
+      ['nut', 'off', 'off', /a nut is off, or a rocker hangs loose/],
+      ['trunnion', 'worn: three needles missing', 'words', /“three needles missing”/],
+      ['roller', 'worn: pin stands out on one side', 'words', /“pin stands out on one side”/],
+      ['pushrod', 'worn, and it is bent', 'words', /“and it is bent”/],
+      ['nut', 'moved: backed off a turn', 'words', /“backed off a turn”/],
+    ] as const
+  ).map(
+    ([ask, answer, id, why]): NoiseCall => ({
+      said: `Number six, nothing else broken, and of the ${ask}: ${answer}`,
+      engine: { state: ask === 'nut' ? 'runs' : 'has-run' },
+      entries: [nothingBroken, six, told(ask, answer)],
+      left: 'any',
+      next: 'under-part-damaged',
+      turns: false,
+      stop: [`stop:part-damaged:noise-${ask}:${id}`],
+      sentence: /look at all the others like it/,
+      stopSaid: why,
+      contact: true,
+    }),
+  ),
+  {
+    said: 'The pushrod was looked at: not bent, no piece missing, worn in its cup.',
+    entries: [nothingBroken, six, told('pushrod', 'worn: not bent, nothing missing')],
+    left: 'any',
+    first: ['pushrod'],
+    next: 'noise-nut',
+    turns: false,
+    notToRun: [/^Do not run it: pushrod ends or cup are worn\.$/],
+    headline: /^No verdict\. Found: pushrod ends or cup are worn\. Most speaks for pushrod ends and cup\./,
+  },
+  {
+    said: 'It still runs and ticks.',
+    engine: { state: 'runs', lifter: '' },
+    entries: [nothingBroken],
+    left: 'any',
+    next: 'lifter',
+    turns: false,
+    notToRun: [/^Do not run it: shut it off, and leave it off until the cause is found\.$/],
+    sentence: /^Are the lifters hydraulic or solid\?$/,
+  },
+  {
+    said: 'A hydraulic one ticks cold, nut held; the rest nobody knows: there is no lash to read.',
+    engine: { lifter: 'hydraulic-flat' },
+    entries: [
+      nothingBroken,
+      six,
+      told('nut', 'held'),
+      told('heat', 'cold'),
+      ...unknown('oil', 'hours', 'speed', 'history', 'set-screw', 'nut-used', 'stud'),
+    ],
+    left: 'any',
+    next: 'any',
+    turns: 'any',
+    checksNot: ['lash'],
+  },
+  {
+    said: 'It is apart, the rocker is here: the gap as it was found is gone.',
+    engine: { state: 'apart' },
+    entries: [nothingBroken, six, told('tip', 'worn: mushroomed')],
+    left: 'any',
+    first: ['tip'],
+    next: 'any',
+    turns: 'any',
+    notToRun: [/^Do not run it: the stem’s tip or its cap is worn\.$/],
+    checksNot: ['lash'],
+  },
+  {
+    said: 'Moved nut, loose screw, used nut, one valve, from the first running: the lock.',
+    entries: [
+      nothingBroken,
+      six,
+      told('nut', 'moved'),
+      told('set-screw', 'loose'),
+      told('nut-used', 'again'),
+      told('hours', 'first-running'),
+    ],
+    left: 'any',
+    first: ['nut-lock'],
+    // Not the speed: whatever else remains is far behind; stud top and thread come once the gap is on record.
     next: 'lash',
     turns: true,
+    contact: true,
+    notToRun: [/^Do not run it: the nut has moved\.$/],
+    headline: /^No verdict\. Found: the nut has moved\. Most speaks for the lock of the nut\./,
+  },
+  {
+    said: 'A stud that stands higher leads, whatever is counted for the lock.',
+    entries: [nothingBroken, six, told('nut', 'moved'), told('nut-used', 'again'), told('stud', 'moves')],
+    left: 'any',
+    first: ['stud'],
+    next: 'under-part-damaged',
+    turns: false,
+    stop: ['stop:part-damaged:noise-stud:moves'],
+    notToRun: [/the nut has moved/],
+    contact: true,
+    headline: /^No verdict\. Found: the stud moves, leans or stands higher/,
   },
 ];
 

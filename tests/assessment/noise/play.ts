@@ -13,6 +13,7 @@ export type Entry =
       readonly valve?: ValveName;
     }
   | { readonly lash: object }
+  | { readonly gaps: Readonly<Record<string, string>>; readonly cylinder: number }
   | { readonly lobes: Readonly<Record<number, string>> };
 
 export interface Played {
@@ -24,22 +25,49 @@ export interface Played {
   faces(): Promise<ReadonlyMap<string, string>>;
 }
 
+/** What is told of the engine before anything else; left out, it has run and has solid lifters. */
+export interface EngineTold {
+  readonly state?: string;
+  /** Empty: nobody said. */
+  readonly lifter?: string;
+}
+
 /** A call about an engine that stands, of which nothing but its first question was answered. */
-export async function playNoise(service: TestService, desk: Person, goal: string): Promise<Played> {
-  const send = async (method: 'GET' | 'POST' | 'PUT', url: string, body?: object) => {
-    const done = await sendJson(service, desk.bearer, method, `/api/v1${url}`, body);
+export async function playNoise(
+  service: TestService,
+  desk: Person,
+  goal: string,
+  engine: EngineTold = {},
+): Promise<Played> {
+  const send = async (method: 'GET' | 'POST' | 'PUT', url: string, body?: object, revision?: number) => {
+    const match = revision === undefined ? {} : { 'if-match': `"${revision}"` };
+    const done = await sendJson(service, desk.bearer, method, `/api/v1${url}`, body, match);
     if (done.status >= 300) throw new Error(`${url}: ${done.status} ${done.text}`);
     return done.json;
   };
   const opened = await send('POST', '/calls', { goal, buildLabel: 'An invented eight', callerName: 'Sam' });
   const [callId, buildId] = [String(opened.id), String(opened.buildId)];
   const of = `/builds/${buildId}`;
-  await send('PUT', `/calls/${callId}/triage`, { engineState: 'has-run', contact: 'none' });
+  await send('PUT', `/calls/${callId}/triage`, { engineState: engine.state ?? 'has-run', contact: 'none' });
+  if (engine.lifter !== '')
+    await send('PUT', `${of}/spec`, { spec: { engine: { lifter: engine.lifter ?? 'solid-flat' } } }, 1);
   return {
     callId,
     buildId,
     async enter(entry) {
       if ('lash' in entry) await send('POST', `${of}/lash`, entry.lash);
+      else if ('gaps' in entry)
+        await send('POST', `${of}/sheet`, {
+          spring: 'light',
+          lifter: 'solid',
+          tool: 'indicator',
+          readings: Object.entries(entry.gaps).map(([kind, reading]) => ({
+            cylinder: entry.cylinder,
+            valve: 'intake',
+            kind,
+            reading,
+          })),
+        });
       else if ('lobes' in entry)
         await send('POST', `${of}/sheet`, {
           spring: 'light',

@@ -95,7 +95,7 @@ describe('an answer', () => {
     const wrong = { question: 'noise-nut', code: 'noise-nut', answer: 'loose' };
     const refused = await post(`/builds/${buildId}/answers`, wrong);
     expect(refused.status).toBe(422);
-    expect(refused.text).toContain('came as “loose”; it begins with one of moved, held, not-known');
+    expect(refused.text).toContain('came as “loose”; it begins with one of moved, held, off, not-known');
     expect(at(refused.json, 'errors', 0, 'pointer')).toBe('/answer');
   });
 
@@ -135,7 +135,7 @@ describe('an answer', () => {
     );
     expect(kept.statusCode).toBe(303);
     const page = await service.request({ url: `/calls/${callId}/steps/noise`, cookies: desk.cookies });
-    expect(linesOf(page.body).join(' ')).toContain('one: the loud one, 6 exhaust');
+    expect(linesOf(page.body).join(' ')).toContain('One valve, 6 exhaust, “the loud one”');
     // An engine with one valve of a kind is not asked for a second.
     expect(page.body).toContain('<option value="exhaust"');
     expect(page.body).not.toContain('<option value="intake-2"');

@@ -181,8 +181,9 @@ describe('gaps', () => {
   });
 
   test('one that was read is not calculated: the sheet tells it', () => {
-    const sheet = [read(1, 'intake', 'coil-bind', 0.225)];
-    const { gap, part } = of(planned(1.6, { sheet }), [], 'change:1-intake');
+    const sheet = [read(1, 'intake', 'coil-bind', 0.225, { armId: 'new' })];
+    const arms = [{ id: 'new', name: 'new', ratioStamp: '1.6', otherNumber: '', boxLabel: '' }];
+    const { gap, part } = of(planned(1.6, { sheet, arms }), [], 'change:1-intake');
     expect(gap('coil-bind')?.after?.basis).toBe('measured');
     expect(part.judgements.filter(({ id }) => id === 'gap:coil-bind:1-intake')).toEqual([]);
   });

@@ -111,7 +111,7 @@ describe('the lash told later', () => {
     ];
     const told = { ...onDay(before, '2026-03-14'), lash };
     expect(knownNow(told)?.lash).toBe('not-said');
-    const offered = askedOf(told, 'lash-not-said')?.answers.filter(({ code }) => code === 'as-logged');
+    const offered = askedOf(told, 'lash-left-in')?.answers.filter(({ code }) => code === 'as-logged');
     expect(offered?.map(({ label }) => label)).toEqual(['Yes, the .018 in that was set on 2026-03-12']);
     expect(inInches(offered?.[0]?.value)).toBe(0.018);
   });

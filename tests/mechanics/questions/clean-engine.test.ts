@@ -31,11 +31,12 @@ describe('clean engines', () => {
       alignment: 'not-said',
       restsOn: 'not-said',
     } as const;
-    const asked = fc
-      .sample(cleanEngine, { numRuns: RUNS, seed: 21 })
-      .filter((engine) =>
-        questionsFor({ ...readCleanly(engine), ...unsaid }).some((each) => each.weight === 'strong'),
-      );
+    const asked = fc.sample(cleanEngine, { numRuns: RUNS, seed: 21 }).filter((engine) =>
+      questionsFor({ ...readCleanly(engine), ...unsaid }).some(
+        // How the plunger stands is asked wherever a lean would explain the reading: it takes one look.
+        ({ weight, code }) => weight === 'strong' && code !== 'alignment-not-said',
+      ),
+    );
     expect(asked.length / RUNS).toBeLessThan(MOST_STRONG);
   });
 

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { notSaid } from '../../../server/mechanics/questions/not-said.ts';
 import { plungerTilted } from '../../../server/mechanics/questions/plunger-tilted.ts';
+import { defaultTolerances } from '../../../server/mechanics/questions/tolerances.ts';
 import type { QuestionInput } from '../../../server/mechanics/questions/types.ts';
 import { liftOf, readCleanly, trueEngine, withValveLift } from './engine.ts';
 import { first, fromCard, valve, weightOf } from './plain.ts';
@@ -24,9 +26,7 @@ describe('a leaning plunger', () => {
     ['that leans 4.9 deg', long(4.9, leaning), 'weak'],
     ['that leans 15.4 deg', long(15.4, leaning), 'strong'],
     ['that leans, 15.6 deg by the figures', long(15.6, leaning), 'weak'],
-    ['not spoken of, 10 deg', long(10.01, unsaid), 'weak'],
-    ['not spoken of, 9.9 deg', long(9.9, unsaid), 'quiet'],
-    ['not spoken of, 15.6 deg', long(15.6, unsaid), 'quiet'],
+    ['not spoken of, which is asked as that', long(10.01, unsaid), 'quiet'],
     ['said to be parallel', long(12, fromCard), 'quiet'],
     ['held in one spot, reading short', short(12, leaning), 'strong'],
     ['on a flat face, reading short', { ...short(12, unsaid), restsOn: 'retainer-flat' }, 'quiet'],
@@ -40,10 +40,22 @@ describe('a leaning plunger', () => {
   });
 
   it('1.656 is a 1.6 at 15 deg, and lands on a 1.65: common practice, no source', () => {
-    const given = { ...unsaid, valvePasses: valve(1.656 * 0.35) };
+    const given = { ...leaning, valvePasses: valve(1.656 * 0.35) };
     expect(first(plungerTilted, given).size).toBe(
-      'A lean of 15 deg makes 1.656 of 1.6; so does a 1.65 read upright.',
+      'A lean of about 15 deg makes 1.656 of 1.6; so does a 1.65 read upright.',
     );
+  });
+
+  it.each([
+    ['10 deg', long(10.01, unsaid), 'strong'],
+    ['9.9 deg', long(9.9, unsaid), 'weak'],
+    ['15.4 deg', long(15.4, unsaid), 'strong'],
+    ['15.6 deg', long(15.6, unsaid), 'weak'],
+    ['held in one spot, reading short', short(12, unsaid), 'strong'],
+    ['on a flat face, reading short', { ...short(12, unsaid), restsOn: 'retainer-flat' as const }, 'weak'],
+  ] as const)('not spoken of, %s: how it stands is asked for once', (_, given, weight) => {
+    const asked = notSaid(given, defaultTolerances).filter(({ code }) => code === 'alignment-not-said');
+    expect(asked.map((each) => each.weight)).toEqual([weight]);
   });
 
   it('5, 10 and 15 deg are 0.4, 1.5 and 3.5 %: common practice, no source', () => {

@@ -8,7 +8,8 @@ import type { PartSaid } from '../common/part-said.ts';
 import { keyOf, subjectSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { gapCells } from '../sheet/cells.ts';
-import { rowsOf } from '../sheet/rows.ts';
+import { rowsOf, type SheetRow } from '../sheet/rows.ts';
+import { isWithPlan, seenByChange } from './arms-of-gaps.ts';
 import { checksOf, notCalculated } from './checks.ts';
 import type { ChangeDetail } from './detail.ts';
 import { figureQuantities, figuresOf } from './figures.ts';
@@ -42,6 +43,12 @@ const withheldSaid = ({ withheld, about }: Spot): string[] =>
         `The ratio read on ${subjectSaid(about)} is not calculated with yet. ${firstSaid(lacks)}`,
     );
 
+/** What was read with the arms of one plan says nothing of another. */
+const rowWith = (row: SheetRow, plan: number | undefined, evidence: Evidence): SheetRow => ({
+  ...row,
+  others: row.others.filter((entry) => isWithPlan(entry, plan, evidence)),
+});
+
 /** One valve or side with one of the ratios that are planned, or with what is on it where none is. */
 function workOut(
   evidence: Evidence,
@@ -50,7 +57,7 @@ function workOut(
   calculations: GapCalculations,
 ): Worked {
   const { side, place, about, lobeLift } = spot;
-  const ratios = beforeAndAfter(evidence, side, spot.ratios, plan);
+  const ratios = beforeAndAfter(evidence, side, spot.ratios, plan, place);
   const ofPlan = planKey(evidence, plan);
   const before = gapsBefore(evidence, place);
   const known = knownInput(evidence, {
@@ -70,8 +77,7 @@ function workOut(
     planKey: ofPlan,
     bend: bend * (lobeLift ?? 0),
     before,
-    // What was read with the arms of one plan says nothing of another.
-    measured: spot.row === undefined || ofPlan !== '' ? [] : gapCells(evidence, spot.row),
+    measured: spot.row === undefined ? [] : gapCells(evidence, rowWith(spot.row, plan, evidence)),
     ...defined({ after: ratios.after, moved }),
   });
   const calculated = gaps.some(({ after }) => after?.basis === 'calculated');
@@ -111,10 +117,11 @@ interface ChangeSaid extends PartSaid<readonly ChangeDetail[]> {
 
 /** What a ratio does on each valve: before and after, from card, sold-as, planned or measured ratios. */
 export function changePart(
-  evidence: Evidence,
+  read: Evidence,
   ratios: readonly ValveRatio[],
   withheld: readonly WithheldRatio[] = [],
 ): ChangeSaid {
+  const evidence = seenByChange(read);
   const calculations = gapCalculations();
   const spots = spotsOf(evidence, rowsOf(evidence), { ratios, withheld });
   const planned = plansOf(evidence);

@@ -110,7 +110,9 @@ function becauseOf(name: GapName, asked: GapsAsked, word: ChangeGap['word']): st
   return [
     ...(from === undefined
       ? []
-      : [`calculated from ${asEntered(from.readAs)}, read with the arms before, and what the ratio changes`]),
+      : [
+          `calculated from ${asEntered(from.readAs)}, read with the arms ${from.otherArms === 'on-now' ? 'that are on now' : from.otherArms === 'off-since' ? 'that are off since' : 'before'}, and what the ratio changes`,
+        ]),
     ...(name === 'piston-to-valve' ? movedSaid(asked.moved) : []),
     ...(name === 'piston-to-valve' && word !== undefined
       ? ['it is calculated: measure it before it runs']
@@ -146,7 +148,8 @@ function calculated(row: GapAsked, gap: GapBounds, asked: GapsAsked): ChangeGap 
     because: becauseOf(name, asked, word),
     lacks: word === 'close' ? [tellsIt(asked)] : lacks,
     measure: false,
-    judgementId: `${gapId(name, asked.about)}${asked.planKey}`,
+    // The sheet has told the gap itself, as it is with the arms that it was read with.
+    judgementId: `${gapId(name, asked.about)}${from?.otherArms === undefined ? '' : ':worked-out'}${asked.planKey}`,
     restsOn: [...(asked.after?.restsOn ?? []), ...(from === undefined ? [] : [from.id])].sort(),
   };
 }

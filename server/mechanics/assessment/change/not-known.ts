@@ -1,3 +1,4 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { Headline } from '../assessment.ts';
 import { listed, lowerFirst, upperFirst } from '../common/said.ts';
 import type { GapName } from '../evidence.ts';
@@ -23,11 +24,27 @@ interface Unknown {
 /** Gaps that nothing is known of, the worst first; the same valve under several plans is one place. */
 function unknownOf(details: readonly ChangeDetail[]): Unknown[] {
   const [first] = details;
-  return details
-    .filter(({ plan }) => plan === first?.plan)
-    .flatMap((detail) => detail.gaps.map((gap) => ({ gap, detail })))
-    .filter(({ gap }) => gap.after === undefined)
-    .toSorted((a, b) => WORST.indexOf(a.gap.name) - WORST.indexOf(b.gap.name));
+  const here = details.filter(({ plan }) => plan === first?.plan);
+  const known = new Set(
+    here.flatMap(({ about, gaps }) =>
+      about.of === 'valve'
+        ? gaps.flatMap(({ name, after }) =>
+            after === undefined ? [] : [`${sideOfValve(about.valve)} ${name}`],
+          )
+        : [],
+    ),
+  );
+  return (
+    here
+      .flatMap((detail) => detail.gaps.map((gap) => ({ gap, detail })))
+      .filter(({ gap }) => gap.after === undefined)
+      // What was read on one valve is not asked of all the others as well.
+      .filter(
+        ({ gap, detail: { about } }) =>
+          about.of !== 'side' || about.others !== true || !known.has(`${about.valve} ${gap.name}`),
+      )
+      .toSorted((a, b) => WORST.indexOf(a.gap.name) - WORST.indexOf(b.gap.name))
+  );
 }
 
 const needOf = ({ gap }: Unknown): string => (gap.measure ? '' : listed(gap.lacks));

@@ -1,19 +1,23 @@
 import { defined } from '../../../../shared/defined.ts';
 import { PLANNED_RATIO, STATED_RATIO } from '../../kit/allowances.ts';
 import { nominalSaid, placeOf, ratioSaid } from '../common/said.ts';
-import type { Evidence, Side } from '../evidence.ts';
-import { ratioOfStamp } from '../ratio/marks.ts';
+import { isOffSince, seatedOn } from '../common/seats.ts';
+import type { Evidence, Side, ValvePlace } from '../evidence.ts';
+import { markOn } from '../ratio/stamp.ts';
 import type { ChangeRatio } from './detail.ts';
 import type { ValveRatio } from './input.ts';
 import { plansOf } from './plans.ts';
 
 const same = (a: number | undefined, b: number): boolean => a !== undefined && Math.abs(a - b) < 0.0005;
 
-/** Which plan a ratio was read with the arms of, or those fitted before; unknown where nothing tells. */
-function armsOf(ratio: ValveRatio, evidence: Evidence): number | 'fitted' | undefined {
+/** Which plan something was read with the arms of, or those fitted before; unknown where nothing tells. */
+export function armsOf(
+  { armId }: { readonly armId?: string },
+  evidence: Evidence,
+): number | 'fitted' | undefined {
   const plans = plansOf(evidence);
   if (plans.length === 0) return 'fitted';
-  const told = ratioOfStamp(evidence.arms.find(({ id }) => id === ratio.armId)) ?? soldRatio(evidence)?.value;
+  const told = markOn(evidence, armId) ?? soldRatio(evidence)?.value;
   if (told === undefined) return undefined;
   return plans.find((plan) => same(told, plan)) ?? 'fitted';
 }
@@ -62,6 +66,14 @@ function soldRatio({ rockers: { soldAs, family } }: Evidence): Stated | undefine
   if (family === undefined) return undefined;
   const { name, nominalRatio: value } = family;
   return { from: 'family', value, said: `the ${nominalSaid(value)} of their family, ${name}` };
+}
+
+/** What the arm that sits on a valve is stamped as, where its mark can be read. */
+function stampedOn(evidence: Evidence, place: ValvePlace | undefined): Stated | undefined {
+  const value = place === undefined ? undefined : markOn(evidence, seatedOn(evidence, place)?.id);
+  return value === undefined
+    ? undefined
+    : { from: 'sold-as', value, said: `the ${nominalSaid(value)} stamped on it` };
 }
 
 /** An arm that nobody has measured: as it is sold, with what such arms come to. */
@@ -121,19 +133,25 @@ export function beforeAndAfter(
   valve: Side,
   ratios: readonly ValveRatio[],
   plan: number | undefined,
+  place?: ValvePlace,
 ): BeforeAndAfter {
-  const read = (arms: number | 'fitted') => {
-    const best = bestOf(ratios.filter((ratio) => armsOf(ratio, evidence) === arms));
+  const [on, off] = [false, true].map((isOff) =>
+    ratios.filter((each) => isOffSince(each, evidence) === isOff),
+  );
+  const read = (arms: number | 'fitted', from: readonly ValveRatio[] = ratios) => {
+    const best = bestOf(from.filter((ratio) => armsOf(ratio, evidence) === arms));
     return best === undefined ? undefined : measured(best);
   };
   const card = cardRatio(evidence, valve);
   const assumed = card === undefined ? undefined : ofCard(card);
-  const stated = soldRatio(evidence);
+  const stated = stampedOn(evidence, place) ?? soldRatio(evidence);
   const sold = stated && notMeasured(stated);
-  if (plan === undefined) return defined({ before: assumed, after: read('fitted') ?? sold });
+  // An arm that is off tells what was there before; the one that sits there now, what there is.
+  if (plan === undefined)
+    return defined({ before: read('fitted', off) ?? assumed, after: read('fitted', on) ?? sold });
   // What is sold as one of the plans is what is to be fitted, not what is in it.
   const isPlan = plansOf(evidence).some((each) => same(stated?.value, each));
-  const before = read('fitted') ?? (isPlan ? undefined : sold) ?? assumed;
+  const before = read('fitted', on) ?? read('fitted', off) ?? (isPlan ? undefined : sold) ?? assumed;
   const planned: Stated = { from: 'planned', value: plan, said: `the planned ${nominalSaid(plan)}` };
   return defined({ before, after: read(plan) ?? notMeasured(planned) });
 }

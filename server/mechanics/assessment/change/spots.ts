@@ -3,6 +3,7 @@ import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { Subject } from '../assessment.ts';
 import { byPlace, placeOf, valveSubject } from '../common/said.ts';
+import { valveNames } from '../common/valve-names.ts';
 import type { Evidence, Side, ValvePlace } from '../evidence.ts';
 import { gapCells } from '../sheet/cells.ts';
 import type { SheetRow } from '../sheet/rows.ts';
@@ -57,6 +58,22 @@ function spotOf(
   };
 }
 
+/** Valves of a side that nothing was read of keep what is known without a reading: one valve says nothing of the others. */
+function hasOthers(evidence: Evidence, side: Side, places: readonly ValvePlace[]): boolean {
+  const { cylinders } = evidence.engine;
+  const { soldAs, family, planned, alsoPlanned = [] } = evidence.rockers;
+  const isStated = [soldAs, family, planned, ...alsoPlanned].some((each) => each !== undefined);
+  const each = valveNames(evidence).filter((name) => sideOfValve(name) === side).length;
+  return isStated && (cylinders === undefined || places.length < cylinders * each);
+}
+
+/** Their lobe is the card's: a lobe that was read is of its own valve. */
+const ofOthers = (spot: Spot, { card }: Evidence): Spot => ({
+  ...spot,
+  about: { of: 'side', valve: spot.side, others: true },
+  ...defined({ lobeLift: card[spot.side].lobeLift }),
+});
+
 /** The valves that something was read of which a change turns on; a side of which nothing was is told as one. */
 export function spotsOf(evidence: Evidence, rows: readonly SheetRow[], read: RatiosRead): Spot[] {
   const sides: readonly Side[] = ['intake', 'exhaust'];
@@ -68,8 +85,17 @@ export function spotsOf(evidence: Evidence, rows: readonly SheetRow[], read: Rat
     const here = [...read.ratios, ...read.withheld, ...gapped]
       .filter(({ valve }) => sideOfValve(valve) === side)
       .toSorted(byPlace);
-    const places = [...new Map(here.map(({ cylinder, valve }) => [cylinder, { cylinder, valve }])).values()];
-    if (places.length > 0) return places.map((place) => spotOf(evidence, side, place, rows, read));
-    return evidence.card[side].lobeLift === undefined ? [] : [spotOf(evidence, side, undefined, rows, read)];
+    const places = [
+      ...new Map(
+        here.map(({ cylinder, valve }) => [placeOf({ cylinder, valve }), { cylinder, valve }]),
+      ).values(),
+    ];
+    const ofSide =
+      evidence.card[side].lobeLift === undefined ? [] : [spotOf(evidence, side, undefined, rows, read)];
+    if (places.length === 0) return ofSide;
+    return [
+      ...places.map((place) => spotOf(evidence, side, place, rows, read)),
+      ...(hasOthers(evidence, side, places) ? ofSide.map((spot) => ofOthers(spot, evidence)) : []),
+    ];
   });
 }

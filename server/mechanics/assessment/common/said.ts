@@ -60,7 +60,7 @@ export function subjectSaid(about: Subject): string {
     case 'part':
       return about.name ?? 'the part';
     case 'side':
-      return `${about.valve} valves`;
+      return `${about.others === true ? 'other ' : ''}${about.valve} valves`;
     case 'arm':
       return about.name;
     case 'valve':

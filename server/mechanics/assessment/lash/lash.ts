@@ -1,6 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { toolAllowance } from '../../kit/allowances.ts';
+import { IN } from '../../kit/si.ts';
 import { lashGrowths } from '../../lash/growth.ts';
 import { grewAgain, lashQuestions } from '../../lash/lash-questions.ts';
 import type { LashGrowth, LashLine, LashQuestion } from '../../lash/types.ts';
@@ -11,7 +12,7 @@ import { gapSaid } from '../common/gap-said.ts';
 import { limitNamed } from '../common/limits.ts';
 import { lashLogOf } from '../common/newest-lash.ts';
 import type { PartSaid } from '../common/part-said.ts';
-import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
+import { byPlace, inches, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import { wayOutOf } from '../common/way-out.ts';
 import type { Bounds, Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { LashDetail, LashValveDetail } from './detail.ts';
@@ -188,11 +189,28 @@ function toldNow({ lines, newest }: LashValveDetail, { code, size = '' }: Assess
   return `set again to ${gapSaid(newest)}. Before that: ${size}`;
 }
 
+/** It grew once, was set again and has held since: its cause was not found by that. */
+function heldSince({ growth, newest, ...place }: LashValveDetail): Headline[] {
+  const about = valveSubject(place);
+  if (growth?.before === undefined || growth.low === undefined) return [];
+  const since = Math.abs(growth.low) < 0.0005 * IN ? 'not at all' : `by ${inches(Math.abs(growth.low))}`;
+  const way = growth.low < 0 ? 'closed' : 'grown';
+  return [
+    {
+      id: `headline:lash:${keyOf(about)}`,
+      about,
+      step: 'adjuster',
+      sentence: `Lash of ${placeOf(place)}, ${gapSaid(newest)} now. It grew by ${inches(growth.before)} before it was set again, and has ${way} ${since} since. Why it grew is not known.`,
+      quantityId: `lash:${keyOf(about)}`,
+    },
+  ];
+}
+
 /** One line for each valve whose lash grew or closed past what is ordinary. */
 function headline(valve: LashValveDetail, questions: readonly AssessedQuestion[]): Headline[] {
   const about = valveSubject(valve);
   const [own] = questions.filter((each) => keyOf(each.about) === keyOf(about));
-  if (own === undefined) return [];
+  if (own === undefined) return heldSince(valve);
   return [
     {
       id: `headline:lash:${keyOf(about)}`,

@@ -32,7 +32,7 @@ const NEEDS: Readonly<
   cam: ofCam,
   parts: ofParts,
   identify: ofIdentify,
-  ratio: (_, explained) => ofRatio(explained),
+  ratio: ofRatio,
   sheet: ofSheet,
   scan: ofScan,
   consequences: (evidence, explained) => ofConsequences(evidence, valveRatios(explained).length > 0),

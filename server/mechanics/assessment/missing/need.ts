@@ -17,9 +17,11 @@ export interface Need {
   readonly forAnswer: boolean;
   /** It takes turning the engine. */
   readonly turns: boolean;
+  /** Something was read that is of no use before this is known or done: it goes before what was not begun. */
+  readonly begun: boolean;
 }
 
-type More = Partial<Pick<Need, 'must' | 'turns' | 'forAnswer' | 'askAtBench'>>;
+type More = Partial<Pick<Need, 'must' | 'turns' | 'forAnswer' | 'askAtBench' | 'begun'>>;
 
 export const need = (code: string, what: string, ask: string, have: boolean, more: More = {}): Need => ({
   code,
@@ -29,6 +31,7 @@ export const need = (code: string, what: string, ask: string, have: boolean, mor
   must: false,
   forAnswer: false,
   turns: false,
+  begun: false,
   ...more,
 });
 

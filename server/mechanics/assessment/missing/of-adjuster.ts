@@ -6,7 +6,10 @@ export const ofAdjuster = (evidence: Evidence, noise: NoiseDetail): Need[] => [
   need(
     'lash',
     'a lash as it was found or set',
-    'Read the lash as found, before anything is set, and look whether the nut has moved.',
+    // On a call about noise the nut has a question of its own.
+    noise.active
+      ? 'Read the lash as found, before anything is set.'
+      : 'Read the lash as found, before anything is set, and look whether the nut has moved.',
     evidence.lash.some(({ standing }) => standing),
     MUST_TURN,
   ),

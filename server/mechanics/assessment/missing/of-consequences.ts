@@ -1,5 +1,13 @@
-import type { Evidence } from '../evidence.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import type { Evidence, Side } from '../evidence.ts';
 import { MUST_TURN, type Need, need, TURN } from './need.ts';
+
+/** It was read on the engine itself: what it would be calculated from is not asked for any more. */
+const isRead = ({ sheet, scans = [] }: Evidence, side: Side): boolean =>
+  scans.some(({ standing, valve }) => standing && sideOfValve(valve) === side) ||
+  sheet.some(
+    ({ standing, valve, kind }) => standing && kind === 'piston-to-valve' && sideOfValve(valve) === side,
+  );
 
 /** What the gaps before and after are made of. */
 export function ofConsequences(evidence: Evidence, measured: boolean): Need[] {
@@ -23,7 +31,7 @@ export function ofConsequences(evidence: Evidence, measured: boolean): Need[] {
         `closed-gap-${side}`,
         `the ${side} valve to piston with the valve shut, at top dead centre`,
         `Measure the ${side} valve to piston with the valve shut, at top dead centre.`,
-        taken[side].closedGapAtTdc !== undefined,
+        taken[side].closedGapAtTdc !== undefined || isRead(evidence, side),
         TURN,
       ),
     ),

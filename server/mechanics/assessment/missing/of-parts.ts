@@ -2,38 +2,55 @@ import { planOf } from '../../../../shared/schemas/goals.ts';
 import { upperFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { type InHand, partsInHand } from '../part/in-hand.ts';
-import { ratioOfStamp } from '../ratio/marks.ts';
+import { isHeldToBe, isSoldAsUnknown } from '../ratio/sold-as.ts';
 import { ANSWER, MUST, type Need, need } from './need.ts';
 
-export const ofParts = ({ arms, seats, rockers, call }: Evidence): Need[] => [
-  need(
-    'arm',
-    'an arm with its marks',
-    'Read the marks on the arm word for word: ratio stamp, other number, box label.',
-    arms.length > 0,
-    MUST,
-  ),
-  need('seat', 'which valve each arm sits on', 'Say which arm sits on which valve.', seats.length > 0, MUST),
+const MARKS = ['ratio-stamp', 'other-number', 'box-label'];
+const READ_MARKS = 'Read the marks on the arm word for word: ratio stamp, other number, box label.';
+const SAME_ARM = 'Name the part in the hand as the arm of a valve: its marks go with it.';
+
+/** Marks that were read of a part in the hand are not read again: it is said which arm that part is. */
+const askForArm = ({ part }: Evidence): string =>
+  part.some(({ standing, kind }) => standing && MARKS.includes(kind)) ? SAME_ARM : READ_MARKS;
+
+/** What the rockers are held to be, where nobody has said yet that nobody knows. */
+const ofSoldAs = (evidence: Evidence): Need =>
   need(
     'sold-as',
     'the ratio the rockers are sold as',
-    'Ask which ratio the rockers are sold as.',
+    'Ask which ratio the rockers are sold as, or keep that nobody knows.',
     // A mark on the arm is what it is held to be as well.
-    rockers.soldAs !== undefined || arms.some((arm) => ratioOfStamp(arm) !== undefined),
-    { ...MUST, askAtBench: 'Say which ratio the rockers are sold as.' },
-  ),
-  ...(planOf(call.goal).isChange
-    ? [
-        need(
-          'planned',
-          'the ratio of the rockers that are to be fitted',
-          'Ask which ratio is to be fitted.',
-          rockers.planned !== undefined,
-          { ...MUST, askAtBench: 'Say which ratio is to be fitted.' },
-        ),
-      ]
-    : []),
-];
+    isHeldToBe(evidence) || isSoldAsUnknown(evidence),
+    { ...MUST, askAtBench: 'Say which ratio the rockers are sold as, or that nobody knows.' },
+  );
+
+export function ofParts(evidence: Evidence): Need[] {
+  const { arms, seats, rockers, call } = evidence;
+  // Of a change the ratio before is enough: the parts may not be bought.
+  const must = planOf(call.goal).isChange ? {} : MUST;
+  return [
+    need('arm', 'an arm with its marks', askForArm(evidence), arms.length > 0, must),
+    need(
+      'seat',
+      'which valve each arm sits on',
+      'Say which arm sits on which valve.',
+      seats.length > 0,
+      must,
+    ),
+    ofSoldAs(evidence),
+    ...(planOf(call.goal).isChange
+      ? [
+          need(
+            'planned',
+            'the ratio of the rockers that are to be fitted',
+            'Ask which ratio is to be fitted.',
+            rockers.planned !== undefined,
+            { ...MUST, askAtBench: 'Say which ratio is to be fitted.' },
+          ),
+        ]
+      : []),
+  ];
+}
 
 /** Named as something to do with a part: the first without its name, as it always was. */
 const todoOf = ({ about }: InHand, ask: string): string =>

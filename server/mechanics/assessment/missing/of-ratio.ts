@@ -1,8 +1,11 @@
 import { inAnyUnits } from '../common/asked.ts';
-import { placeOf } from '../common/said.ts';
+import { lowerFirst, placeOf } from '../common/said.ts';
+import type { Evidence } from '../evidence.ts';
 import { READ_BACK_WRONG } from '../ratio/conditions.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
-import { isLightSpringFirst, isSaid, lightSpringFirst, restingOn } from '../ratio/lacking.ts';
+import { isLightSpringFirst, isSaid, lightSpringFirst, restingOn, wasRead } from '../ratio/lacking.ts';
+import { lobeAgainstCard, lobesOff } from '../ratio/lobe-card.ts';
+import { cardIsOther, isDown, readOthers } from '../ratio/lobe-low.ts';
 import { MUST, MUST_TURN, type Need, need } from './need.ts';
 
 const PASSES = 3;
@@ -11,13 +14,15 @@ function ofPasses({ known, group }: GroupExplained): Need[] {
   const last = known.at(-1)?.read;
   if (last === undefined) return [];
   const at = placeOf(group);
+  const counts = [last.lobe.passes.used.length, last.valve.used.length];
   const of = (code: string, name: string, count: number, ask: string) =>
     need(
       `${code}:${group.key}`,
       `${name} ${at}: ${Math.min(count, PASSES)} of ${PASSES} passes`,
       ask,
       count >= PASSES,
-      MUST_TURN,
+      // One of the two alone is no ratio.
+      { ...MUST_TURN, begun: count === 0 && counts.some((each) => each > 0) },
     );
   return [
     ...(last.setUp.lobeSource === 'indicator'
@@ -46,6 +51,7 @@ function codeOf(lack: string): string {
   if (isLightSpringFirst(lack)) return 'light-spring-solid-lifter';
   if (lack.startsWith('a reading at zero lash')) return 'lash-to-zero';
   if (lack.startsWith('a reading with the plunger parallel')) return 'align-plunger';
+  if (lack.startsWith('a reading on a solid or locked lifter')) return 'light-spring-solid-lifter';
   if (lack === READ_BACK_WRONG) return 'read-back';
   if (lack.startsWith('one more pass of the valve lift')) return 'one-more-pass';
   const again = ENTERED_AGAIN.exec(lack);
@@ -85,16 +91,36 @@ function ofLacks(explained: GroupExplained): Need[] {
     resting === undefined
       ? [lightSpringFirst(explained)]
       : resting.lacks.filter((lack) => isAskedFor(lack, resting.doubts) && !lack.startsWith('a pass of'));
+  // Where the headline asks a doubt first, so does what is next.
+  const begun = explained.known.some(wasRead) && lacks[0] === (resting?.lacks ?? lacks)[0];
   return lacks.map((lack) =>
     need(`${codeOf(lack)}:${group.key}`, `${placeOf(group)}: ${lack}`, askFor(placeOf(group), lack), false, {
       ...(turnsNothing(lack) ? MUST : MUST_TURN),
+      begun,
       ...(isSaid(lack) ? { askAtBench: `Say for ${placeOf(group)} ${lack}.` } : {}),
     }),
   );
 }
 
+/** A lobe well under its card: those beside it tell whether it is the lobe or the card. */
+function ofLobes(evidence: Evidence, explained: readonly GroupExplained[]): Need[] {
+  const known = [...new Set(explained.flatMap((each) => each.known))];
+  const down = lobesOff(known.flatMap((each) => lobeAgainstCard(evidence, each, known, false)))
+    .filter((off) => isDown(off) && !off.alone)
+    .filter((off) => !cardIsOther(explained, placeOf(off)));
+  return down.map((off) =>
+    need(
+      `lobe-siblings:${off.cylinder}-${off.valve}`,
+      `the lobes beside ${placeOf(off)}, which reads under its card`,
+      `${placeOf(off)}: ${lowerFirst(readOthers(off))}`,
+      false,
+      { ...MUST_TURN, begun: true },
+    ),
+  );
+}
+
 /** What the ratio lacks, valve by valve; strong doubts are asked as questions. */
-export function ofRatio(explained: readonly GroupExplained[]): Need[] {
+export function ofRatio(evidence: Evidence, explained: readonly GroupExplained[]): Need[] {
   if (explained.length === 0)
     return [
       need(
@@ -105,5 +131,8 @@ export function ofRatio(explained: readonly GroupExplained[]): Need[] {
         MUST_TURN,
       ),
     ];
-  return explained.flatMap((each) => [...ofLacks(each), ...ofPasses(each)]);
+  return [
+    ...explained.flatMap((each) => [...ofLacks(each), ...ofPasses(each)]),
+    ...ofLobes(evidence, explained),
+  ];
 }

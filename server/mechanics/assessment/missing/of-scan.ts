@@ -1,3 +1,4 @@
+import { ended } from '../common/first-said.ts';
 import { byId, upperFirst } from '../common/said.ts';
 import type { Evidence, Side } from '../evidence.ts';
 import { needsOfScan } from '../scans/needs.ts';
@@ -28,9 +29,9 @@ export function ofScan(evidence: Evidence): Need[] {
         : `piston to valve of an ${side}: ${first}`,
       first === undefined
         ? `Read piston to valve of an ${side} every 2° ${USUAL[side]}, solid lifter, light spring, zero lash.`
-        : `${upperFirst(side)}: ${first}.`,
+        : `${upperFirst(side)}: ${ended(first)}`,
       have,
-      TURN,
+      { ...TURN, begun: first !== undefined },
     );
   });
 }

@@ -1,4 +1,4 @@
-import type { AssessedQuestion, Assessment, Judgement, NotToRun } from '../assessment.ts';
+import type { AssessedQuestion, Assessment, Headline, Judgement, NotToRun } from '../assessment.ts';
 import { afterTheStop } from '../common/way-out.ts';
 import type { Details } from '../details.ts';
 import { isAsked } from './is-asked.ts';
@@ -22,6 +22,13 @@ const change = (details: Details['change']): Details['change'] =>
   details.map((each) =>
     each.adjusters === '' ? each : { ...each, adjusters: afterTheStop(each.adjusters) },
   );
+
+/** Which way an adjuster is turned, and that zero is looked for again, is told again once anything may be set. */
+const headline = (each: Headline): Headline =>
+  ['headline:working:turns', 'headline:working:preload'].includes(each.id) &&
+  /^(Tighten|Loosen)|look for it again/.test(each.sentence)
+    ? { ...each, sentence: afterTheStop(each.sentence) }
+    : each;
 
 /** Which valve is set when is told again once anything may be set. */
 const lash = (detail: Details['lash']): Details['lash'] => ({
@@ -73,6 +80,7 @@ export function heldBack(assessment: Assessment): Assessment {
     questions: assessment.questions.map(question),
     judgements: assessment.judgements.map((each) => judgement(each, swaps)),
     notToRun: assessment.notToRun.map(notToRun),
+    headlines: assessment.headlines.map(headline),
     details: {
       ...details,
       change: change(details.change),

@@ -31,6 +31,9 @@ const BY_ASKING: ReadonlySet<string> = new Set([
   'crests-counted',
   'stud-against-hole',
   'stamp-without-dot',
+  'lifts-exchanged',
+  'pass-of-other-lift',
+  'lifter-of-engine',
 ]);
 
 export const isAsked = ({ code, byLooking }: AssessedQuestion): boolean =>

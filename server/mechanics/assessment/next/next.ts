@@ -1,13 +1,14 @@
 import type { GoalPlan } from '../../../../shared/schemas/goals.ts';
 import type { StepName } from '../../../../shared/steps.ts';
 import type { AssessedQuestion, Headline, NextAction, NotToRun, StopReason } from '../assessment.ts';
+import type { NextOfChange } from '../change/next-of-change.ts';
 import type { Lacking } from '../missing/missing.ts';
 import type { NextOfNoise } from '../noise/next-of-noise.ts';
 import type { NextOfPart } from '../part/tell.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
 import type { NextOfSheet } from '../sheet/next/next-of-sheet.ts';
 import { actionUnder } from '../stop.ts';
-import { CLOSE, endingNext } from './ending-next.ts';
+import { closingNext, endingNext } from './ending-next.ts';
 import { isRows, lackingNext } from './lacking-next.ts';
 import { notToRunNext } from './not-to-run-next.ts';
 import { questionNext, sheetDoubtNext } from './question-next.ts';
@@ -29,6 +30,8 @@ interface NextGiven {
   readonly ofSheet: NextOfSheet;
   /** What parts the causes of noise or a failure. */
   readonly ofNoise: NextOfNoise;
+  /** What the gaps wait for, where the call is about what a ratio does. */
+  readonly ofChange: NextOfChange | undefined;
   /** What a loose part is asked, and the measurement of it that settles most, where the call is about one. */
   readonly ofPart: NextOfPart | undefined;
 }
@@ -44,6 +47,7 @@ function forAnswer({
   ofSheet,
   ofPart,
   ofNoise,
+  ofChange,
   plan,
 }: NextGiven): NextAction | undefined {
   const steps: readonly StepName[] = [
@@ -52,9 +56,10 @@ function forAnswer({
     ...(plan.byRatio === true ? ['ratio' as const] : []),
   ];
   const must = lacking.filter(({ need }) => need.must);
-  const more = lacking.filter(
-    ({ need }) => !need.must && (plan.needs === 'all' || plan.needs.includes(need.code)),
-  );
+  // What turns nothing is asked for first.
+  const more = lacking
+    .filter(({ need }) => !need.must && plan.needs.includes(need.code))
+    .toSorted((a, b) => Number(a.need.turns) - Number(b.need.turns));
   const sheet = steps.includes('sheet') ? ofSheet : undefined;
   const withoutRows = must.filter((each) => !isRows(each));
   return (
@@ -62,8 +67,10 @@ function forAnswer({
     ofNoise.ask ??
     ofPart?.answer ??
     (sheet === undefined ? undefined : sheetDoubtNext(questions)) ??
-    lackingNext(withoutRows.filter((each) => !isMorePasses(each))) ??
+    lackingNext(lacking.filter(({ need }) => need.begun)) ??
+    ofChange?.held ??
     questionNext(questions.filter(({ step }) => steps.includes(step))) ??
+    lackingNext(withoutRows.filter((each) => !isMorePasses(each))) ??
     ofNoise.look ??
     lackingNext(withoutRows) ??
     sheet?.clear ??
@@ -72,6 +79,7 @@ function forAnswer({
     ofNoise.read ??
     (plan.byRatio === true ? readingNext(explained) : undefined) ??
     ofPart?.measure ??
+    ofChange?.close ??
     lackingNext(more)
   );
 }
@@ -89,5 +97,11 @@ export function nextOf(given: NextGiven): NextAction | undefined {
   const under = actionUnder(stop);
   if (under !== undefined) return under;
   if (closed) return undefined;
-  return notToRunNext(notToRun) ?? forAnswer(given) ?? endingNext(given) ?? questionNext(questions) ?? CLOSE;
+  return (
+    notToRunNext(notToRun) ??
+    forAnswer(given) ??
+    endingNext(given) ??
+    questionNext(questions) ??
+    closingNext(given.headlines)
+  );
 }

@@ -9,6 +9,8 @@ const NOT_TAKEN_AGAIN: ReadonlySet<string> = new Set(['card-ratio', 'spring-mixe
 
 function againSaid({ code }: AssessedQuestion): string {
   if (ABOUT_CARD.has(code)) return 'put the lobe lift of the card right.';
+  if (code === 'plunger-bottomed') return 'back the adjuster off to zero lash, and keep the turns again.';
+  if (code === 'threads-differ') return 'work the turns out again with the thread that is on it.';
   return code === 'ratio-not-listed'
     ? 'look the part number up, and say which ratio they are sold as.'
     : 'enter that reading again, or strike it out with the reason.';

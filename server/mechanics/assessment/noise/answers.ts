@@ -1,4 +1,5 @@
 import {
+  isNoiseQuestion,
   NOISE_QUESTIONS,
   type NoiseQuestion,
   noiseAnswerIn,
@@ -6,6 +7,9 @@ import {
 } from '../../../../shared/schemas/noise.ts';
 import { keptWords } from '../common/asked.ts';
 import type { AnswerEvidence, Evidence, ValvePlace } from '../evidence.ts';
+
+/** In the order of the desk. */
+export const QUESTIONS: readonly NoiseQuestion[] = Object.keys(NOISE_QUESTIONS).filter(isNoiseQuestion);
 
 /** An answer to one of the questions about noise, under its own word. */
 export interface NoiseSaid {

@@ -1,7 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import {
   answersTo,
-  isNoiseQuestion,
   NOISE_QUESTIONS,
   NOT_KNOWN,
   type NoiseQuestion,
@@ -11,11 +10,8 @@ import { effectOf, WEIGHS } from '../../noise/effects.ts';
 import type { AnswerChoice, AssessedQuestion, Subject } from '../assessment.ts';
 import { listed, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
-import { lastSaid, noisyValve } from './answers.ts';
+import { lastSaid, noisyValve, QUESTIONS } from './answers.ts';
 import { stopsIt } from './stops.ts';
-
-/** In the order of the desk. */
-export const QUESTIONS: readonly NoiseQuestion[] = Object.keys(NOISE_QUESTIONS).filter(isNoiseQuestion);
 
 export const questionId = (question: NoiseQuestion): string => `question:${question}:build`;
 
@@ -27,7 +23,11 @@ function changesBy(question: NoiseQuestion, answer: string): string {
   const effect = effectOf(question, answer);
   const said = [...causesSaid('Speaks for', effect.for), ...causesSaid('Speaks against', effect.against)];
   if (said.length > 0) return said.join(' ');
-  return answer === NOT_KNOWN ? 'It is kept, and not asked again.' : 'It is kept; it parts no causes.';
+  return answer === NOT_KNOWN
+    ? question === 'noise-signs'
+      ? 'It is kept; the filter is opened and looked at before anything is turned.'
+      : 'It is kept, and not asked again.'
+    : 'It is kept; it points to no cause.';
 }
 
 const choicesOf = (question: NoiseQuestion): AnswerChoice[] =>

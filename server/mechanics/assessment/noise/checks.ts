@@ -4,13 +4,14 @@ import { type Effect, type Effort, possibleEffects, WEIGHS } from '../../noise/e
 import { pairsParted, parts } from '../../noise/weigh.ts';
 import { placeOf } from '../common/said.ts';
 import type { ValvePlace } from '../evidence.ts';
-import { QUESTIONS } from './asked.ts';
+import { QUESTIONS } from './answers.ts';
 import type { NoiseCheck } from './detail.ts';
+import { APART, TOUCHING } from './of-gaps.ts';
 import { LOBE_DOWN, LOBE_LEVEL } from './of-lobe.ts';
 import { GREW, STAYED } from './of-record.ts';
 
 /** Taking a part off loses the gap as it was found: it is read before, though that takes turning. */
-const EFFORTS: readonly (Effort | 'lash' | 'lobe')[] = ['as-it-stands', 'lash', 'parts-off', 'lobe'];
+const EFFORTS: readonly (Effort | 'lash' | 'turned')[] = ['as-it-stands', 'lash', 'parts-off', 'turned'];
 
 const HOW: Readonly<Record<Effort, string>> = {
   'as-it-stands': 'asked or seen as it stands',
@@ -37,6 +38,10 @@ const lash = (place: ValvePlace | undefined): Open => ({
   effects: [GREW.held, GREW.moved, STAYED],
 });
 
+/** A hydraulic lifter has no lash; with parts off nothing is left to read of one. */
+const lashOf = ({ place, hydraulic, partsOff }: CheckedFor): Open[] =>
+  hydraulic || partsOff ? [] : [lash(place)];
+
 const lobe = (place: ValvePlace | undefined): Open => ({
   code: 'lobe',
   thing: 'its lobe lift against its siblings',
@@ -44,7 +49,7 @@ const lobe = (place: ValvePlace | undefined): Open => ({
   step: 'sheet',
   turns: true,
   how: ON_ENGINE,
-  effort: 'lobe',
+  effort: 'turned',
   effects: [LOBE_DOWN, LOBE_LEVEL],
 });
 
@@ -59,13 +64,52 @@ const questions: readonly Open[] = QUESTIONS.map((code) => ({
   effects: possibleEffects(code),
 }));
 
-/** Damage is asked after first, and then which valve it is: readings count by that. */
-const FIRST: readonly string[] = ['noise-signs', 'noise-which'];
+/** What bends a pushrod, or lets a valve meet something: asked for only once something speaks for it. */
+const touching = (place: ValvePlace | undefined): Open => ({
+  code: 'touching',
+  thing: 'room to coil bind, piston to valve and cam timing',
+  sentence: `Measure room to coil bind and piston to valve ${ofValve(place)} on a solid lifter, and check the cam timing.`,
+  step: 'sheet',
+  turns: true,
+  how: ON_ENGINE,
+  effort: 'turned',
+  effects: [TOUCHING, APART],
+});
+
+/** On a solid lifter there is a lash to read, on a hydraulic one there is none. */
+const LIFTER: Open = {
+  code: 'lifter',
+  thing: 'whether the lifters are hydraulic or solid',
+  sentence: 'Are the lifters hydraulic or solid?',
+  step: 'build',
+  turns: false,
+  how: HOW['as-it-stands'],
+  effort: 'as-it-stands',
+  effects: [],
+};
+
+/** Damage is asked after first, then what lifters are in it, and which valve it is: readings count by that. */
+const FIRST: readonly string[] = ['noise-signs', LIFTER.code, 'noise-which'];
+
+/** What is said again after `not known`: nothing is turned before it is looked at. */
+const SIGNS_AGAIN = 'Open the filter and look at the oil before anything is turned. What is in it?';
 
 /** Before what is chosen by what it parts: the lower the earlier. */
 const turnOf = ({ code }: Open): number => (FIRST.includes(code) ? FIRST.indexOf(code) : FIRST.length);
 
 const rank = ({ effort }: Open): number => EFFORTS.indexOf(effort);
+
+/** What the checks are made for. */
+export interface CheckedFor {
+  readonly place: ValvePlace | undefined;
+  /** Causes that something speaks for. */
+  readonly suspected: readonly CauseName[];
+  /** Signs of damage were asked after, and nobody knew. */
+  readonly asked: boolean;
+  readonly hydraulic: boolean;
+  /** The gap as it was found is gone. */
+  readonly partsOff: boolean;
+}
 
 /** A check that is still to be made, with the effects that it may have. */
 export interface OpenCheck {
@@ -74,22 +118,25 @@ export interface OpenCheck {
 }
 
 /**
- * What is not known and would part two causes that remain: first what is asked or seen as it stands, then the gap as it
+ * What is not known and would tell two causes apart that remain: first what is asked or seen as it stands, then the gap as it
  * is found, then what is seen with parts off, then the lobe; in each of these what parts most pairs first, of two alike
  * what parts the first two causes, then the order of the desk.
  *
- * @param causes those that remain, in their order
+ * @param causes those that remain and are near the first, in their order
  * @param known codes of questions and readings that are there
  */
 export function openChecks(
   causes: readonly CauseName[],
   known: ReadonlySet<string>,
-  place: ValvePlace | undefined,
+  checked: CheckedFor,
 ): OpenCheck[] {
+  const { place, suspected, asked } = checked;
   const [a, b] = causes;
   const partsFirst = ({ effects }: Open): number =>
     a !== undefined && b !== undefined && parts(effects, a, b) ? 1 : 0;
-  const left = [...questions, lash(place), lobe(place)]
+  const touches = suspected.includes('touching') ? [touching(place)] : [];
+  const left = [...questions, LIFTER, ...lashOf(checked), lobe(place), ...touches]
+    .map((open) => (open.code === 'noise-signs' && asked ? { ...open, sentence: SIGNS_AGAIN } : open))
     .filter(({ code }) => !known.has(code))
     .map((open) => ({ open, pairs: pairsParted(open.effects, causes) }))
     .filter(({ open, pairs }) => pairs > 0 || FIRST.includes(open.code));
@@ -114,5 +161,9 @@ export const partingCheck = (
 ): NoiseCheck | undefined => open.find(({ effects }) => parts(effects, a, b))?.check;
 
 /** Asked or seen as it stands: before anything is turned or comes off. */
-export const asItStands = ({ code }: NoiseCheck): boolean =>
-  isNoiseQuestion(code) && WEIGHS[code].effort === 'as-it-stands';
+export const asItStands = ({ code }: Pick<NoiseCheck, 'code'>): boolean =>
+  code === LIFTER.code || (isNoiseQuestion(code) && WEIGHS[code].effort === 'as-it-stands');
+
+/** Read at last, with the engine turned. */
+export const readAtLast = ({ code }: Pick<NoiseCheck, 'code'>): boolean =>
+  code === 'lobe' || code === 'touching';

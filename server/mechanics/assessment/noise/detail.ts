@@ -13,7 +13,9 @@ export interface NoiseCandidate {
   readonly source: string;
   readonly for: readonly SaidFact[];
   readonly against: readonly SaidFact[];
-  /** It has least against it: still to be told apart from the others that have. */
+  /** It was itself seen bad. */
+  readonly seen: boolean;
+  /** It has least against it, or was seen bad: still to be told apart from the others that have. */
   readonly remains: boolean;
 }
 

@@ -3,8 +3,7 @@ import { effectOf } from '../../noise/effects.ts';
 import type { Fact } from '../../noise/weigh.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
-import { lastSaid, type NoiseSaid, signsNow } from './answers.ts';
-import { QUESTIONS } from './asked.ts';
+import { lastSaid, type NoiseSaid, QUESTIONS, signsNow } from './answers.ts';
 
 const lowerFirst = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 

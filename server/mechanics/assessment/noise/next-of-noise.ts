@@ -1,6 +1,6 @@
 import type { NextAction, Subject } from '../assessment.ts';
 import { valveSubject } from '../common/said.ts';
-import { asItStands } from './checks.ts';
+import { asItStands, readAtLast } from './checks.ts';
 import type { NoiseCheck, NoiseDetail } from './detail.ts';
 
 /** What a call about noise asks for next, in the three places where it comes among what else is next. */
@@ -13,18 +13,17 @@ export interface NextOfNoise {
   readonly read: NextAction | undefined;
 }
 
-const LOBE = 'lobe';
-
 const REASONS: Readonly<Record<string, string>> = {
   'noise-signs': 'Damage is asked after before everything else.',
   'noise-which': 'What was read counts by which valve it is.',
+  lifter: 'A hydraulic lifter has no lash to read, and a solid one has.',
   lash: 'A part that comes off takes the gap with it as it was found.',
+  touching: 'Coils that touch, or a valve that meets its piston, bend pushrods.',
   lobe: 'Lash is read on the base circle, where a worn nose never shows.',
 };
 
-const reasonOf = ({ code, pairs }: NoiseCheck): string =>
-  REASONS[code] ??
-  `Of what can be asked or seen now it parts most: ${pairs} ${pairs === 1 ? 'pair' : 'pairs'} of the causes that are left.`;
+const reasonOf = ({ code }: NoiseCheck): string =>
+  REASONS[code] ?? 'Of all that can be asked or seen now, it tells the most causes apart.';
 
 function actionOf(detail: NoiseDetail, check: NoiseCheck | undefined): NextAction | undefined {
   if (check === undefined) return undefined;
@@ -39,7 +38,7 @@ export function nextOfNoise(detail: NoiseDetail): NextOfNoise {
     active ? actionOf(detail, checks.find(fits)) : undefined;
   return {
     ask: first(asItStands),
-    look: first((check) => check.code !== LOBE && !asItStands(check)),
-    read: first(({ code }) => code === LOBE),
+    look: first((check) => !readAtLast(check) && !asItStands(check)),
+    read: first(readAtLast),
   };
 }

@@ -1,17 +1,21 @@
 import { defined } from '../../../../shared/defined.ts';
 import { planOf } from '../../../../shared/schemas/goals.ts';
+import { NOT_KNOWN, type NoiseQuestion } from '../../../../shared/schemas/noise.ts';
 import { CAUSES } from '../../noise/causes.ts';
-import { type Candidate, type Fact, HOW_ORDERED, remaining, weigh } from '../../noise/weigh.ts';
-import type { Headline, Subject } from '../assessment.ts';
+import { WEIGHS } from '../../noise/effects.ts';
+import { type Candidate, contenders, type Fact, HOW_ORDERED, remaining, weigh } from '../../noise/weigh.ts';
+import type { Headline, NotToRun, Subject } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import type { LashValveDetail } from '../lash/detail.ts';
-import { lastSaid, noisyValve } from './answers.ts';
-import { noiseQuestions, QUESTIONS } from './asked.ts';
+import { lastSaid, noisyValve, QUESTIONS } from './answers.ts';
+import { noiseQuestions } from './asked.ts';
 import { openChecks, partingCheck } from './checks.ts';
 import type { NoiseCandidate, NoiseDetail, SaidFact } from './detail.ts';
 import { factsOfAnswers } from './facts.ts';
+import { foundSaid, noiseNotToRun } from './not-to-run.ts';
+import { gapsRead } from './of-gaps.ts';
 import { lobeOf } from './of-lobe.ts';
 import { factsOfRecord, hasGrown, type NoiseRecord, nutLine, placesAbout } from './of-record.ts';
 import { noiseSaid } from './said.ts';
@@ -32,7 +36,9 @@ const isFound = ({ growth, lines }: LashValveDetail): boolean =>
 /** Questions that were answered, and what the record answers by itself. */
 function knownOf(evidence: Evidence, record: NoiseRecord, place: ValvePlace | undefined): string[] {
   const { lash, sheet } = record;
-  const answered = QUESTIONS.filter((question) => lastSaid(question, evidence) !== undefined);
+  const answered = QUESTIONS.filter(
+    (question) => lastSaid(question, evidence) !== undefined && !isOpenStill(question, evidence),
+  );
   const about = placesAbout(record, place);
   const logged = lash.valves.filter((valve) => place === undefined || placeOf(valve) === placeOf(place));
   const has = (code: string, there: boolean): string[] => (there ? [code] : []);
@@ -43,20 +49,37 @@ function knownOf(evidence: Evidence, record: NoiseRecord, place: ValvePlace | un
         'noise-nut',
         logged.some((valve) => nutLine(valve) !== undefined),
       ),
+      ...has('lifter', evidence.engine.lifter !== undefined),
       ...has('lash', logged.some(isFound)),
+      ...has('touching', about.length > 0 && about.every((each) => gapsRead(sheet, each))),
       ...has('lobe', about.length > 0 && about.every((each) => lobeOf(sheet, each) !== undefined)),
     ]),
   ];
 }
 
+/** What is seen only once a part is off: the gap as it was found went with it. */
+const PARTS_OFF = QUESTIONS.filter((question) => WEIGHS[question].effort === 'parts-off');
+
+const arePartsOff = (evidence: Evidence): boolean =>
+  evidence.call.engineState === 'apart' ||
+  PARTS_OFF.some((question) => {
+    const answer = lastSaid(question, evidence)?.answer;
+    return answer !== undefined && answer !== NOT_KNOWN;
+  });
+
+/** Signs of damage that nobody knows of are asked after until somebody has looked. */
+const isOpenStill = (question: NoiseQuestion, evidence: Evidence): boolean =>
+  question === 'noise-signs' && lastSaid(question, evidence)?.answer === NOT_KNOWN;
+
 const saidFact = ({ key, text, restsOn }: Fact): SaidFact => ({ key, text, restsOn });
 
-const shown = ({ cause, ...facts }: Candidate, left: readonly Candidate[]): NoiseCandidate => ({
+const shown = ({ cause, seen, ...facts }: Candidate, left: readonly Candidate[]): NoiseCandidate => ({
   cause,
   said: CAUSES[cause].said,
   source: CAUSES[cause].source,
   for: facts.for.map(saidFact),
   against: facts.against.map(saidFact),
+  seen,
   remains: left.some((each) => each.cause === cause),
 });
 
@@ -67,8 +90,12 @@ function nearestOf(left: readonly Candidate[], open: ReturnType<typeof openCheck
   return check === undefined ? undefined : { causes: [CAUSES[a.cause].said, CAUSES[b.cause].said], check };
 }
 
+export interface NoisePart extends PartSaid<NoiseDetail> {
+  readonly notToRun: readonly NotToRun[];
+}
+
 /** Causes of noise, a loosening adjuster or a failure: candidates with their evidence, and what would part them. */
-export function noisePart(evidence: Evidence, record: NoiseRecord): PartSaid<NoiseDetail> {
+export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
   const active = isActive(evidence, record);
   const place = noisyValve(evidence);
   const answers = factsOfAnswers(evidence);
@@ -78,20 +105,27 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): PartSaid<Noi
   const left = remaining(candidates);
   const known = knownOf(evidence, record, place);
   const open = openChecks(
-    left.map(({ cause }) => cause),
+    contenders(left).map(({ cause }) => cause),
     new Set(known),
-    place,
+    {
+      place,
+      suspected: left.filter((each) => each.for.length > 0).map(({ cause }) => cause),
+      asked: isOpenStill('noise-signs', evidence),
+      hydraulic: evidence.engine.lifter?.startsWith('hydraulic') === true,
+      partsOff: arePartsOff(evidence),
+    },
   );
   const nearest = nearestOf(left, open);
   const questions = noiseQuestions(evidence);
   const about: Subject = place === undefined ? { of: 'build' } : valveSubject(place);
-  const said = noiseSaid(left, facts.length, nearest);
+  const said = noiseSaid(left, foundSaid(evidence), nearest);
   const headline: Headline = { id: 'headline:noise', about, step: 'noise', sentence: said };
   return {
     quantities: [],
     judgements: [],
     questions: active ? questions : [],
     stop: noiseStops(evidence),
+    notToRun: active ? noiseNotToRun(evidence, record) : [],
     headlines: active && facts.length > 0 ? [headline] : [],
     detail: {
       active,

@@ -6,6 +6,7 @@ import { inches, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { ValvePlace } from '../evidence.ts';
 import type { LashDetail, LashValveDetail } from '../lash/detail.ts';
 import type { SheetDetail } from '../sheet/detail.ts';
+import { gapFacts } from './of-gaps.ts';
 import { lobeFact, same } from './of-lobe.ts';
 
 /** What other parts of the assessment have read. */
@@ -158,6 +159,7 @@ export function factsOfRecord(
     ...gaps,
     ...logged.flatMap((valve) => nutFact(valve, lash, nut)),
     ...lobes,
+    ...gapFacts(sheet, (row) => inScope(place, row)),
     ...markFacts(record, place),
   ];
 }

@@ -4,18 +4,15 @@ import { listed } from '../common/said.ts';
 import type { NoiseDetail } from './detail.ts';
 
 /** So many are named; of more it is said how many there are. */
-const MOST_NAMED = 5;
+const MOST_NAMED = 3;
+/** Words that can be said in one go. */
+const MOST_WORDS = 25;
 
 /** Causes that go by one name while nothing tells them apart. */
 const GROUPS: readonly { readonly said: string; readonly causes: readonly CauseName[] }[] = [
   { said: 'the locking', causes: LOCKING },
   { said: 'wear on that valve', causes: WEAR },
 ];
-
-interface Named {
-  readonly said: string;
-  readonly facts: number;
-}
 
 /** All of the group remain, and as much speaks for each. */
 function together(left: readonly Candidate[], causes: readonly CauseName[]): Candidate[] {
@@ -24,44 +21,49 @@ function together(left: readonly Candidate[], causes: readonly CauseName[]): Can
   return own.length === causes.length && alike ? own : [];
 }
 
-/** Those that remain by name, most for them first. */
-function namesOf(left: readonly Candidate[]): Named[] {
-  const groups = GROUPS.map(({ said, causes }) => ({ said, own: together(left, causes) }));
-  const grouped = new Set(groups.flatMap(({ own }) => own.map(({ cause }) => cause)));
-  return left.flatMap(({ cause, for: speaksFor }): Named[] => {
-    if (!grouped.has(cause))
-      return [{ said: `${CAUSES[cause].said} (${speaksFor.length} for)`, facts: speaksFor.length }];
-    const group = groups.find(({ own }) => own[0]?.cause === cause);
-    return group === undefined
-      ? []
-      : [
-          {
-            said: `${group.said} (${group.own.length} causes, ${speaksFor.length} for each)`,
-            facts: speaksFor.length,
-          },
-        ];
+/** Those that stand first by name: seen bad, else with most for them; those of a whole group by its one name. */
+function firstNames(left: readonly Candidate[]): string[] {
+  const seen = left.filter((each) => each.seen);
+  const most = Math.max(0, ...left.map((each) => each.for.length));
+  const first = seen.length > 0 ? seen : left.filter((each) => each.for.length === most);
+  const groups = GROUPS.map(({ said, causes }) => ({ said, own: together(first, causes) }));
+  const grouped = groups.flatMap(({ own }) => own);
+  return first.flatMap((each): string[] => {
+    if (!grouped.includes(each)) return [CAUSES[each.cause].said];
+    return groups.filter(({ own }) => own[0] === each).map(({ said }) => said);
   });
 }
 
-/** What remains after all that is known, in one line; it names what would part the first two, and rules on nothing. */
+const wordsIn = (text: string): number => text.split(' ').length;
+
+/**
+ * What is known of the cause, short enough to be said in one go: what was found, what most speaks for, and what would
+ * tell more. It rules on nothing.
+ *
+ * @param found damage that was told, as clauses, the worst first
+ */
 export function noiseSaid(
   left: readonly Candidate[],
-  facts: number,
+  found: readonly string[],
   nearest: NoiseDetail['nearest'],
 ): string {
-  const by = facts === 1 ? 'the one fact' : `the ${facts} facts`;
-  const against = left[0]?.against.length ?? 0;
-  const speaks = against === 0 ? 'nothing speaks against' : `least speaks against, ${against} each,`;
-  const names = namesOf(left);
-  const few = names.length <= MOST_NAMED ? names : names.filter((each) => each.facts === names[0]?.facts);
-  const rest = names.length - few.length;
-  const named =
-    few.length > MOST_NAMED
-      ? `${left.length} of the causes`
-      : `${listed(few.map(({ said }) => said))}${rest === 0 ? '' : `, nor against ${rest} with less for them`}`;
-  const told =
-    nearest === undefined
-      ? ''
-      : ` Between ${nearest.causes[0]} and ${nearest.causes[1]} this would tell: ${nearest.check.thing}.`;
-  return `No verdict. By ${by} on record ${speaks} ${named}.${told}`;
+  const names = firstNames(left);
+  const some = left.some((each) => each.seen || each.for.length > 0);
+  const most = !some
+    ? 'Nothing points to one cause yet.'
+    : names.length > MOST_NAMED
+      ? `${names.length} causes are alike so far.`
+      : `Most speaks for ${listed(names)}.`;
+  const tell = nearest === undefined ? '' : ` What would tell: ${nearest.check.thing}.`;
+  const said = (clauses: readonly string[], leads: string, more: string): string =>
+    `No verdict. ${clauses.length === 0 ? '' : `Found: ${listed(clauses)}. `}${leads}${more}`;
+  const forms = [
+    said(found.slice(0, 2), most, tell),
+    said(found.slice(0, 1), most, tell),
+    said(found.slice(0, 2), most, ''),
+    said(found.slice(0, 1), most, ''),
+  ];
+  const short =
+    names.length < 2 || !some ? most : `Most speaks for ${names[0]}, and ${names.length - 1} more.`;
+  return forms.find((each) => wordsIn(each) <= MOST_WORDS) ?? said(found.slice(0, 1), short, '');
 }

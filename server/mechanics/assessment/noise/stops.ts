@@ -1,68 +1,67 @@
-import type { NoiseQuestion } from '../../../../shared/schemas/noise.ts';
+import { NOISE_QUESTIONS, type NoiseQuestion } from '../../../../shared/schemas/noise.ts';
 import type { StopReason } from '../assessment.ts';
-import { valveSubject } from '../common/said.ts';
+import { lowerFirst, valveSubject } from '../common/said.ts';
 import { SHOP_LOOKS } from '../common/way-out.ts';
 import type { Evidence } from '../evidence.ts';
-import { noisyValve, saidTo } from './answers.ts';
-
-interface Sign {
-  readonly question: NoiseQuestion;
-  readonly answer: string;
-  readonly code: StopReason['code'];
-  readonly why: string;
-}
-
-/** Answers after which nobody turns it. */
-const SIGNS: readonly Sign[] = [
-  {
-    question: 'noise-signs',
-    answer: 'metal',
-    code: 'sign-of-damage',
-    why: 'metal was found in the oil or the filter.',
-  },
-  {
-    question: 'noise-signs',
-    answer: 'broken',
-    code: 'sign-of-damage',
-    why: 'a piece is broken, cracked or missing.',
-  },
-  { question: 'noise-signs', answer: 'tight', code: 'sign-of-damage', why: 'it turns tight.' },
-  { question: 'noise-signs', answer: 'contact', code: 'sign-of-damage', why: 'something hit or bent.' },
-  {
-    question: 'noise-history',
-    answer: 'grew-again',
-    code: 'lash-grew-again',
-    why: 'the gap had grown once more after it was set again.',
-  },
-];
+import { type NoiseSaid, noisyValve, QUESTIONS, saidTo } from './answers.ts';
+import { SIGNS, type Sign, wordsTellDamage } from './damage.ts';
 
 /** Whether this answer stops it: for the words beside the answer. */
 export const stopsIt = (question: NoiseQuestion, answer: string): boolean =>
   SIGNS.some((sign) => sign.question === question && sign.answer === answer);
 
+/** Of the whole engine, whichever valve makes the noise. */
+const OF_BUILD: readonly NoiseQuestion[] = ['noise-signs'];
+
+function stopBy(
+  evidence: Evidence,
+  { question, code }: Pick<Sign, 'question' | 'code'>,
+  told: readonly NoiseSaid[],
+  { id, why }: { readonly id: string; readonly why: string },
+): StopReason[] {
+  const newest = told.at(-1);
+  const place = noisyValve(evidence);
+  if (newest === undefined) return [];
+  return [
+    {
+      id,
+      code,
+      about: place === undefined || OF_BUILD.includes(question) ? { of: 'build' } : valveSubject(place),
+      sentence: `Do not turn it: ${why}.`,
+      ...SHOP_LOOKS,
+      from: 'person',
+      answered: true,
+      entryId: newest.entry.id,
+      line: newest.entry.line,
+      restsOn: told.map(({ entry }) => entry.id).sort(),
+    },
+  ];
+}
+
+const idOf = ({ code, question, answer }: Sign): string =>
+  code === 'part-damaged' ? `stop:${code}:${question}:${answer}` : `stop:${code}:${answer}`;
+
+/** Words beside an answer that does not stop it by itself: they are the caller's own, and are told as they are. */
+function byWords(evidence: Evidence, question: NoiseQuestion): StopReason[] {
+  const told = saidTo(question, evidence).filter(
+    ({ answer, words }) => !stopsIt(question, answer) && wordsTellDamage(question, words),
+  );
+  const words = told.at(-1)?.words ?? '';
+  const sign = { question, code: 'part-damaged' } as const;
+  return stopBy(evidence, sign, told, {
+    id: `stop:part-damaged:${question}:words`,
+    why: `“${words}” was said of the ${lowerFirst(NOISE_QUESTIONS[question].name)}`,
+  });
+}
+
 /**
  * A sign of damage that was told stops it at once, and telling otherwise later does not take that away: only the desk
- * lifts it, with what was found.
+ * lifts it, with what was found. What the words beside an answer tell counts as well as the answer.
  */
 export function noiseStops(evidence: Evidence): StopReason[] {
-  const place = noisyValve(evidence);
-  return SIGNS.flatMap(({ question, answer, code, why }): StopReason[] => {
-    const told = saidTo(question, evidence).filter((each) => each.answer === answer);
-    const newest = told.at(-1);
-    if (newest === undefined) return [];
-    return [
-      {
-        id: `stop:${code}:${answer}`,
-        code,
-        about: place === undefined || question === 'noise-signs' ? { of: 'build' } : valveSubject(place),
-        sentence: `Do not turn it: ${why}`,
-        ...SHOP_LOOKS,
-        from: 'person',
-        answered: true,
-        entryId: newest.entry.id,
-        line: newest.entry.line,
-        restsOn: told.map(({ entry }) => entry.id).sort(),
-      },
-    ];
+  const signs = SIGNS.flatMap((sign) => {
+    const told = saidTo(sign.question, evidence).filter((each) => each.answer === sign.answer);
+    return stopBy(evidence, sign, told, { id: idOf(sign), why: sign.why });
   });
+  return [...signs, ...QUESTIONS.flatMap((question) => byWords(evidence, question))];
 }

@@ -71,10 +71,21 @@ export function namedThreads({ threads }: HoleDetail): string[] {
   return (agreeing.length > 0 ? agreeing : threads).map(({ designation }) => designation);
 }
 
+/**
+ * The threads that all of them may have been made for. A reading that agrees with a size is not undone by one too coarse
+ * to agree with anything, where that one has the same size in reach.
+ */
+function threadsNamed(holes: readonly HoleDetail[]): string[] {
+  const agreeing = new Set(holes.filter(({ word }) => word === 'agrees').flatMap(namedThreads));
+  const counting = holes.filter(
+    ({ word, threads }) => word === 'agrees' || !threads.some(({ designation }) => agreeing.has(designation)),
+  );
+  return [...new Set(counting.flatMap(namedThreads))].sort();
+}
+
 /** The threads that the holes read so far may have been made for. */
-export const threadsOfHoles = (readings: readonly CountedReading[]): string[] => [
-  ...new Set(holesOf(readings).flatMap(namedThreads)),
-];
+export const threadsOfHoles = (readings: readonly CountedReading[]): string[] =>
+  threadsNamed(holesOf(readings));
 
 /** The hole suggests a fastener; its thread decides, and names it once it was read. */
 export function holeHeadline(
@@ -82,7 +93,7 @@ export function holeHeadline(
   holes: readonly HoleDetail[],
   stud: StudDetail | undefined,
 ): Headline[] {
-  const once = [...new Set(holes.flatMap(namedThreads))].sort();
+  const once = threadsNamed(holes);
   const of = about.name === undefined ? 'The' : `${subjectSaid(about)}: the`;
   const headline = (sentence: string): Headline[] => [
     { id: `headline:${key}:fastener`, about, step: 'identify', sentence: upperFirst(sentence) },

@@ -9,6 +9,7 @@ import { type Claim, claimSaid } from './marks.ts';
 import { type ArmsInHand, namesLeft, nameTold } from './names.ts';
 import { awaySaid, NOT_NOW } from './ratio-said.ts';
 import { asRead, type RatioRead, ratioReadOf, repeatSaid } from './reading.ts';
+import type { StampAsked } from './stamp-doubt.ts';
 import { bandsAgainst, bandTold, wordAgainst } from './word.ts';
 import { byNumber, wouldTell } from './would-tell.ts';
 
@@ -18,6 +19,8 @@ interface Told {
   readonly stopped: boolean;
   /** What the lengths of this very arm leave, where somebody measured them. */
   readonly inHand?: ArmsInHand;
+  /** The mark that is asked about: one that the reading is far off, or one without its point. */
+  readonly stamp?: StampAsked;
 }
 
 const FOR_FLEX = 'ordinary for an arm made with room for flex';
@@ -33,11 +36,11 @@ const spans = (bands: readonly Band[], ...both: readonly Band[]): boolean =>
 /** A reading that lies across an edge, or that a mistake may be in: what is known either way, and what would tell. */
 function open(bands: readonly Band[], read: RatioRead, start: string, said: string, tells: string): string {
   if (spans(bands, 'within', 'over'))
-    return `${start}, at the edge between agreeing and over. Either way it is ${FOR_FLEX}: u${useIt(read)}`;
+    return `${start}: just inside 2 % or just past it. Either way it is ${FOR_FLEX}. U${useIt(read)}`;
   if (spans(bands, 'over', 'far-over'))
-    return `${start}, at the edge of what is ${FOR_FLEX}: it cannot be told whether it is more than that. ${tells}`;
+    return `${start}: it cannot be told whether that is more than is ${FOR_FLEX}. ${tells}`;
   if (spans(bands, 'within', 'under'))
-    return `${start}, at the edge between agreeing and under: it cannot be told which. ${tells}`;
+    return `${start}: it cannot be told whether that is within 2 %. ${tells}`;
   if (spans(bands, 'under', 'far-under') || spans(bands, 'far-under') || spans(bands, 'far-over'))
     return `${start}, ${DOUBTED}. ${tells}`;
   if (spans(bands, 'within'))
@@ -48,22 +51,33 @@ function open(bands: readonly Band[], read: RatioRead, start: string, said: stri
 }
 
 /** What it is held to be beside the first claim: two names for one arm are told as that. */
-function toldBeside(explained: GroupExplained, claim: Claim, read: RatioRead, first: Claim): string {
+function toldBeside(
+  explained: GroupExplained,
+  claim: Claim,
+  read: RatioRead,
+  first: Claim,
+  how: Told,
+): string {
   const of = (each: Claim) =>
     `${awaySaid(read.value, each.ratio)} ${claimSaid(each, nominalSaid(each.ratio))}`;
   return wordAgainst(explained, claim) === 'differs'
     ? `${asRead(read)}, ${of(claim)}.`
-    : `${asRead(read)}, ${of(claim)} and ${of(first)}: a reading cannot tell which of the two it is. ${byNumber(explained)}`;
+    : `${asRead(read)}, ${of(claim)} and ${of(first)}: a reading cannot tell which of the two it is. ${how.stamp?.odd === undefined ? byNumber(explained) : 'The mark, looked at again, can.'}`;
 }
 
-function told(explained: GroupExplained, claim: Claim, read: RatioRead, stopped: boolean): string {
+function told(explained: GroupExplained, claim: Claim, read: RatioRead, how: Told): string {
+  const { stopped, stamp } = how;
+  if (explained.throughLift)
+    return `${asRead(read)}, at full lift. The ratio of this valve gear changes through the lift: it is not held to ${claimSaid(claim, nominalSaid(claim.ratio))}.`;
   const [first] = explained.claims;
-  if (first !== undefined && first !== claim) return toldBeside(explained, claim, read, first);
+  if (first !== undefined && first !== claim) return toldBeside(explained, claim, read, first, how);
   const said = claimSaid(claim, nominalSaid(claim.ratio));
   const word = wordAgainst(explained, claim);
   const bands = bandsAgainst(explained, claim);
   const start = `${asRead(read)}, ${awaySaid(read.value, claim.ratio)} ${said}`;
   if (word === 'agrees') return `${asRead(read)}: agrees with ${said}.`;
+  if (stamp?.odd !== undefined)
+    return `${start}, and level with ${stamp.odd.meets}. Is the ${stamp.odd.stamp.text} on it the ratio?`;
   const tells = wouldTell(explained, stopped);
   switch (bandTold(explained, claim)) {
     case 'over':
@@ -75,12 +89,19 @@ function told(explained: GroupExplained, claim: Claim, read: RatioRead, stopped:
   }
 }
 
+/** A mark without its point that may be the ratio: it stays open beside what the arm is sold as. */
+const undottedSaid = (stamp: StampAsked | undefined): string =>
+  stamp?.undotted === undefined
+    ? ''
+    : ` Is the “${stamp.undotted.text}” on it a ${nominalSaid(stamp.undotted.ratio)}?`;
+
 function againstClaim(
   explained: GroupExplained,
   claim: Claim,
   lacks: readonly string[],
-  stopped: boolean,
+  how: Told,
 ): Judgement {
+  const { stopped, stamp } = how;
   const { group, result, given } = explained;
   const read = ratioReadOf(explained);
   const ready = result !== undefined && read !== undefined && lacks.length === 0;
@@ -91,7 +112,7 @@ function againstClaim(
     against: { to: claim.to, ratio: claim.ratio },
     ...defined({ word }),
     sentence: ready
-      ? `${told(explained, claim, read, stopped)}${stopped ? '' : repeatSaid(read)}`
+      ? `${told(explained, claim, read, how)}${undottedSaid(stamp)}${stopped ? '' : repeatSaid(read)}`
       : `Not set against ${claimSaid(claim, nominalSaid(claim.ratio))} yet. ${firstSaid(lacks)}`,
     lacks,
     restsOn: [...(given?.entryIds ?? [])].sort(),
@@ -127,5 +148,5 @@ function againstNames(
 export function judgedGroup(explained: GroupExplained, how: Told): Judgement[] {
   const lacks = lacksOfGroup(explained);
   if (explained.claims.length === 0) return againstNames(explained, lacks, how);
-  return explained.claims.map((claim) => againstClaim(explained, claim, lacks, how.stopped));
+  return explained.claims.map((claim) => againstClaim(explained, claim, lacks, how));
 }

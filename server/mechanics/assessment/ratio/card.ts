@@ -1,19 +1,12 @@
-import { defined } from '../../../../shared/defined.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { IN } from '../../kit/si.ts';
 import type { AssessedQuantity, Judgement } from '../assessment.ts';
-import { inDoubt } from '../common/asked.ts';
-import { firstSaid } from '../common/first-said.ts';
-import { byId, inches, nominalSaid, placeOf, valveSubject } from '../common/said.ts';
+import { inches, nominalSaid, valveSubject } from '../common/said.ts';
 import type { Evidence, Side } from '../evidence.ts';
-import type { RatioWord } from '../words.ts';
 import type { GroupExplained } from './explain.ts';
-import { halfWidthOf } from './intervals.ts';
-import type { SetUpKnown } from './known.ts';
 import { restingOn } from './lacking.ts';
 import { type Claim, claimSaid } from './marks.ts';
-import { NOT_NOW } from './ratio-said.ts';
 
 /** How far apart the card's ratio and the arm's must be to speak of two (common practice, no published source). */
 const RATIOS_APART = 0.02;
@@ -69,62 +62,10 @@ export const cardQuantities = (evidence: Evidence): AssessedQuantity[] => [
   ...impliedRatio(evidence, 'exhaust'),
 ];
 
-function lobeWord(off: number, half: number): RatioWord {
-  const band = allowance('card-lobe');
-  if (Math.abs(off) <= Math.max(band, half) + 1e-9 * IN) return 'agrees';
-  return Math.abs(off) > band + half ? 'differs' : 'cannot-tell';
-}
-
-function lobeSaid(word: RatioWord, read: number, printed: number, stopped: boolean): string {
-  const start = `The lobe reads ${inches(read)}`;
-  if (word === 'agrees') return `${start}: agrees with the ${inches(printed)} on the card.`;
-  if (word === 'cannot-tell')
-    return `${start}: it cannot be told whether that is the ${inches(printed)} on the card. ${stopped ? NOT_NOW : 'Read it three times at the lifter.'}`;
-  return `${start}, differs from the ${inches(printed)} on the card by ${inches(Math.abs(read - printed))}: which lobe, which card, or wear?`;
-}
-
-/** Doubts about the very passes that the lobe is read by: till they are answered nothing stands on it. */
-const doubtsOfLobe = ({ read: { lobe }, questions }: SetUpKnown): string[] =>
-  questions
-    .filter((each) => inDoubt(each) && each.restsOn.some((id) => lobe.entryIds.includes(id)))
-    .map(({ ask }) => `the answer to “${ask}”`);
-
-/** The lobe as read at the lifter against the lobe that the card prints. */
-function lobeAgainstCard(evidence: Evidence, known: SetUpKnown, stopped: boolean): Judgement[] {
-  const { setUp, lobe } = known.read;
-  const printed = evidence.card[sideOfValve(setUp.valve)].lobeLift;
-  if (
-    printed === undefined ||
-    printed <= 0 ||
-    lobe.source !== 'indicator' ||
-    lobe.value === undefined ||
-    lobe.from !== undefined
-  )
-    return [];
-  const half = halfWidthOf(lobe.passes.used, {
-    graduation: setUp.graduation,
-    errorLimit: setUp.lobeErrorLimit,
-  });
-  const lacks = [...lobe.lacks, ...doubtsOfLobe(known)];
-  const word = lacks.length > 0 ? undefined : lobeWord(lobe.value - printed, half);
-  return [
-    {
-      id: `card-lobe:${setUp.id}`,
-      about: valveSubject(setUp),
-      against: { to: 'card-lobe', lobeLift: printed },
-      ...defined({ word }),
-      sentence:
-        word === undefined
-          ? `The lobe is not set against the card yet. ${firstSaid(lacks)}`
-          : lobeSaid(word, lobe.value, printed, stopped),
-      lacks,
-      restsOn: [...lobe.entryIds].sort(),
-    },
-  ];
-}
-
 /** How much of what the reading is off the card's valve lift is the card's own ratio. */
-function complaintSaid(off: number, ofRatio: number): string {
+function complaintSaid(off: number, ofRatio: number, said: string): string {
+  if (Math.abs(off) <= allowance('card-lobe'))
+    return `The lift as read is the card’s, and not what ${said} would make.`;
   const start = `The lift as read is ${inches(Math.abs(off))} ${off < 0 ? 'under' : 'over'} the card’s; its ratio makes ${inches(Math.abs(ofRatio))} of that`;
   return Math.abs(off - ofRatio) <= allowance('card-lobe')
     ? `${start}: it is the card’s ratio, not the part.`
@@ -149,7 +90,7 @@ function cardAgainstArm(evidence: Evidence, explained: GroupExplained): Judgemen
   const complaint =
     lobe === undefined || read === undefined
       ? 'A lift that is off by as much is the card’s ratio, not the part.'
-      : complaintSaid(read - lobe * ofCard.ratio, lobe * (claim.ratio - ofCard.ratio));
+      : complaintSaid(read - lobe * ofCard.ratio, lobe * (claim.ratio - ofCard.ratio), said);
   return [
     {
       id: `card-ratio:${group.key}`,
@@ -162,18 +103,6 @@ function cardAgainstArm(evidence: Evidence, explained: GroupExplained): Judgemen
   ];
 }
 
-/** What the card is told by: its ratio beside the arm's, and its lobes beside those read. */
-export function cardJudgements(
-  evidence: Evidence,
-  explained: readonly GroupExplained[],
-  known: readonly SetUpKnown[],
-  stopped: boolean,
-): Judgement[] {
-  const places = new Map<string, Judgement[]>();
-  for (const each of explained)
-    places.set(`${placeOf(each.group)} ${each.group.key}`, cardAgainstArm(evidence, each));
-  return [
-    ...[...places.values()].flat(),
-    ...known.flatMap((each) => lobeAgainstCard(evidence, each, stopped)),
-  ].sort(byId);
-}
+/** The ratio that the card works with, beside what each arm is held to be. */
+export const cardRatioJudgements = (evidence: Evidence, explained: readonly GroupExplained[]): Judgement[] =>
+  explained.flatMap((each) => cardAgainstArm(evidence, each));

@@ -30,8 +30,16 @@ const PARALLEL = choice(
 /** How the plunger stood, whoever asks it. */
 export const STANDS: readonly AnswerChoice[] = [PARALLEL, LEANING];
 
+const LIFTERS: readonly AnswerChoice[] = [
+  choice('solid', 'Solid', 'Nothing sinks under the reading.'),
+  choice('locked', 'Hydraulic, locked solid', 'Nothing sinks under the reading.'),
+  choice('hydraulic', 'Hydraulic', 'The plunger may have sunk: it is read again on a solid or a locked one.'),
+];
+
 /** Questions whose answer is a state of the set-up. */
 const STATES: Readonly<Record<string, readonly AnswerChoice[]>> = {
+  'lifter-sunk': LIFTERS,
+  'lifter-of-engine': LIFTERS,
   'spring-not-said': [
     choice('light', 'Light checking spring', 'It is a light-spring ratio, and is set against the mark.'),
     choice('running', 'Running spring', 'It is a running-spring ratio, and is set against no mark.'),

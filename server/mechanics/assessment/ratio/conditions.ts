@@ -50,6 +50,12 @@ function stateLacks({ setUp }: SetUpRead, questions: readonly AssessedQuestion[]
   ];
 }
 
+/** A hydraulic lifter can sink before its first pass: level passes do not show that it held. */
+const SUNK = 'a reading on a solid or locked lifter: a hydraulic one may have sunk before the first pass';
+
+const mayHaveSunk = (questions: readonly AssessedQuestion[]): boolean =>
+  questions.some((question) => question.code === 'lifter-sunk' && inDoubt(question));
+
 /** So many passes that agree outweigh one that was looked at and does not. */
 const ENOUGH_FELLOWS = 3;
 
@@ -82,12 +88,14 @@ const OF_STATE: ReadonlySet<string> = new Set([
   'lash-setting-not-said',
   'alignment-not-said',
   'rests-on-not-said',
+  'lifter-of-engine',
 ]);
 
 /** A doubt that is open on what the word would rest on, and that no other lack has named already. */
 function isOpen(question: AssessedQuestion, { setUp, valve, lobe }: SetUpRead): boolean {
   const foundSo = question.answered?.found === true && !OF_STATE.has(question.code);
   if ((!inDoubt(question) && !foundSo) || NOT_ABOUT_READINGS.has(question.code)) return false;
+  if (question.code === 'lifter-sunk') return false;
   // Passes that fall are a lack of their own.
   if (question.code === 'falling-passes' && question.weight === 'strong') return false;
   // The count was looked at: the inference weighs what is left, until what it was is found.
@@ -144,19 +152,29 @@ const isOtherUnit = ({ valve }: SetUpRead, questions: readonly AssessedQuestion[
       valve.used.some(({ id }) => question.restsOn.includes(id)),
   );
 
+/** Whether a pass is of the other place is asked before it is entered again: how its lack would begin. */
+const ofOtherLift = ({ standing }: SetUpRead, questions: readonly AssessedQuestion[]): string[] =>
+  questions
+    .filter(({ code, answered }) => code === 'pass-of-other-lift' && answered === undefined)
+    .flatMap(({ restsOn }) => standing.filter(({ id }) => restsOn.includes(id)))
+    .map(({ pass }) => `pass ${pass} entered again or struck out: it reads`);
+
 /** What must be known or done before a word stands against what was read in this set-up, its doubts aside. */
 export function lacksOf(own: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
   const sinking = sinks(questions);
-  return [
+  const elsewhere = ofOtherLift(own, questions);
+  const all = [
     ...new Set([
       ...stateLacks(own, questions),
       ...(own.valve.used.length === 0 ? ['a pass of the valve lift'] : []),
       ...(wasReadBackWrong(own) ? [READ_BACK_WRONG] : []),
       ...own.lobe.lacks,
+      ...(!sinking && mayHaveSunk(questions) ? [SUNK] : []),
       ...(sinking ? [SINKING] : isOtherUnit(own, questions) ? [] : own.valve.lacks),
       ...apartLacks(own, questions),
     ]),
   ];
+  return all.filter((lack) => !elsewhere.some((start) => lack.startsWith(start)));
 }
 
 /** Passes of which no mean may be taken: the lifter sinks, or nobody can say which of them is right. */

@@ -21,6 +21,8 @@ export interface GroupExplained {
   readonly arm?: ArmEvidence;
   /** Its set-ups, by their number. */
   readonly known: readonly SetUpKnown[];
+  /** The contact on the cam moves, and the ratio with it: no mark is held to a reading at full lift. */
+  readonly throughLift: boolean;
   /** What the arm is held to be; the first is what the inference was told. */
   readonly claims: readonly Claim[];
   readonly given?: ExplainGiven;
@@ -75,6 +77,9 @@ function weighed(
   }
 }
 
+/** Valve gear whose ratio is not one number (common practice, no published source). */
+const CHANGES_THROUGH_LIFT: ReadonlySet<string> = new Set(['finger-follower', 'cam-rocker']);
+
 /** The inference for an arm on a valve, whatever the number of its set-ups. */
 export function explainGroup(
   evidence: Evidence,
@@ -88,7 +93,8 @@ export function explainGroup(
   const mark = claims[0]?.ratio;
   const given = explainInput(evidence, group, { setUps: own, nominals, counted, ...defined({ mark }) });
   const arm = evidence.arms.find(({ id }) => id === group.armId);
-  const about = { group, ...defined({ arm }), claims };
+  const throughLift = CHANGES_THROUGH_LIFT.has(evidence.engine.gear ?? 'pushrod');
+  const about = { group, ...defined({ arm }), claims, throughLift };
   if (given === undefined) return { ...about, known: own, questions: [], ruledOut: [] };
   const questionsOf = (asked: readonly Question[]) => groupQuestions(evidence, group, own, given, asked);
   const found = weighed(given.input, ruledOutIn(own), impossibleIn(own), questionsOf);

@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
 import type { Cause, Question } from '../../explain-readings/types.ts';
 import { IN } from '../../kit/si.ts';
 import type { AssessedQuestion } from '../assessment.ts';
@@ -10,6 +11,7 @@ import { STANDS } from './choices.ts';
 import type { ExplainGiven } from './explain-input.ts';
 import type { Group } from './groups.ts';
 import type { SetUpKnown } from './known.ts';
+import { readOthers } from './lobe-low.ts';
 
 /** A question that only the inference raises, with the mistakes that its test settles. */
 export interface GroupQuestion {
@@ -25,8 +27,20 @@ interface Raised extends Omit<Question, 'cause'> {
 const isMistake = (question: Question): question is Raised =>
   question.cause !== 'state-not-said' && question.cause !== 'sinking';
 
+/**
+ * Readings part of the way up show lash that is left in, whatever was said of it: likelier than all else together, it is
+ * asked before anything is moved or looked up.
+ */
+const isTold = ({ cause, probability }: Raised, own: Group['own']): boolean =>
+  cause === 'lash-left-in' &&
+  probability >= DEFAULT_ASSUMPTIONS.nameTold &&
+  own.every(({ setUp }) => setUp.lash !== 'set') &&
+  own.some(({ standing }) => standing.some(({ kind }) => kind === 'valve-lift-at'));
+
 /** What the record says of every reading is not asked again; what an answer has said of it stays with its answer. */
-function isSaid(cause: Cause, { own }: Group): boolean {
+function isSaid(raised: Raised, { own }: Group): boolean {
+  if (isTold(raised, own)) return false;
+  const { cause } = raised;
   const lifted = own.filter(({ valve }) => valve.used.length > 0).map(({ setUp }) => setUp);
   return cause === 'lash-left-in' && lifted.every(({ lash }) => lash !== 'not-said');
 }
@@ -74,6 +88,7 @@ export function groupQuestions(
 ): GroupQuestion[] {
   const put = new Set(known.flatMap((each) => each.questions.map(({ code }) => code)));
   const own = questions.filter(isMistake).filter((raised) => !isAskedAs(raised.cause, put));
+  const lobeRead = group.own.some(({ lobe }) => lobe.source === 'indicator' && lobe.value !== undefined);
   const all = asOne(own).flatMap(({ raised, causes }): GroupQuestion[] => {
     const { cause, text, test } = raised;
     const pass = cause === 'slip' ? passOf(raised, given, group.own) : undefined;
@@ -82,9 +97,10 @@ export function groupQuestions(
     const question = asked(
       {
         code: cause,
-        weight: 'weak',
+        weight: isTold(raised, group.own) ? 'strong' : 'weak',
         ask: pass === undefined ? text : slipSaid(pass, raised.becomes ?? 0),
-        test,
+        // It was read at the lifter already: the lobes beside it tell.
+        test: cause === 'card-not-this-lobe' && lobeRead ? readOthers(group) : test,
         restsOn: pass === undefined ? given.entryIds : [pass.id],
       },
       {
@@ -94,7 +110,7 @@ export function groupQuestions(
         ...defined({ among: group.armId, choices: cause === 'plunger-tilted' ? STANDS : undefined }),
       },
     );
-    return isSaid(cause, group) && question.answered === undefined ? [] : [{ question, causes }];
+    return isSaid(raised, group) && question.answered === undefined ? [] : [{ question, causes }];
   });
   return [...new Map(all.map((each) => [each.question.id, each])).values()];
 }

@@ -2,6 +2,7 @@ import { defined } from '../../../../shared/defined.ts';
 import type { Cause } from '../../explain-readings/types.ts';
 import type { AssessedExplanation, AssessedQuantity } from '../assessment.ts';
 import { listed, valveSubject } from '../common/said.ts';
+import type { Chances } from './chances.ts';
 import type { GroupExplained } from './explain.ts';
 import type { ExplanationResult } from './explanation.ts';
 import { lacksOfGroup, restingOn } from './lacking.ts';
@@ -32,21 +33,32 @@ const LOOKED_AT: Readonly<Record<Cause, string>> = {
 const weighedSaid = (result: ExplanationResult): string =>
   `Weighed with the usual spread of arms and mistakes, ${intervalSaid(result)}: ${namesSaid(result)}.`;
 
-function summaryOf({ result, refused, ruledOut }: GroupExplained): string {
-  if (result === undefined) return refused === undefined ? '' : `${refused}.`;
+const WAITS: Readonly<Record<Exclude<Chances, 'told'>, string>> = {
+  none: 'No chances are told yet: what the answer waits for comes first.',
+  open: 'No chances are told while that is open.',
+};
+
+function weighedOrNot(result: ExplanationResult, chances: Chances): string {
+  if (chances !== 'told') return WAITS[chances];
   const [first] = result.explanations;
   const needs = first !== undefined && first.causes.length > 0 ? ` Likeliest: ${first.needs}` : '';
+  return `${weighedSaid(result)}${needs}`;
+}
+
+function summaryOf({ result, refused, ruledOut }: GroupExplained, chances: Chances): string {
+  if (result === undefined) return refused === undefined ? '' : `${refused}.`;
   const looked =
     ruledOut.length === 0
       ? ''
       : ` Looked at, and it does not fit: ${listed(ruledOut.map((cause) => LOOKED_AT[cause]))}.`;
-  return `${weighedSaid(result)}${needs}${looked}`;
+  return `${weighedOrNot(result, chances)}${looked}`;
 }
 
 /** The word against a mark as it is told, and only where nothing is lacking for it; under a stop no reading or test. */
 function shownResult(
   explained: GroupExplained,
   result: ExplanationResult,
+  summary: string,
   stopped: boolean,
 ): ExplanationResult {
   const { againstMark: _, nextReading, questions, ...rest } = result;
@@ -58,22 +70,29 @@ function shownResult(
     againstMark: told ? wordAgainst(explained, claim) : undefined,
     nextReading: stopped ? undefined : nextReading,
     questions: stopped ? [] : questions,
-    summary: summaryOf(explained),
+    summary,
   };
 }
 
 /** What would explain the readings of an arm on a valve, or why that cannot be computed. */
-export function explanationOf(explained: GroupExplained, stopped: boolean): AssessedExplanation[] {
+export function explanationOf(
+  explained: GroupExplained,
+  chances: Chances,
+  stopped: boolean,
+): AssessedExplanation[] {
   const { group, known, given, result, refused } = explained;
   if (given === undefined) return [];
+  const summary = summaryOf(explained, chances);
   const shown = known.filter(({ read }) => read.valve.used.length > 0);
   return [
     {
       id: `explanation:${group.key}`,
       about: valveSubject(group),
-      ...(result === undefined ? {} : { result: shownResult(explained, result, stopped) }),
+      ...(result === undefined ? {} : { result: shownResult(explained, result, summary, stopped) }),
       ...(refused === undefined ? {} : { refused: `${refused}.` }),
-      summary: summaryOf(explained),
+      summary,
+      chances,
+      wouldBeTrue: chances === 'open' ? (result?.explanations ?? []).map(({ needs }) => needs) : [],
       ...defined({ armId: group.armId }),
       setUpIds: shown.map(({ read }) => read.setUp.id),
       restsOn: [...given.entryIds].sort(),
@@ -82,7 +101,7 @@ export function explanationOf(explained: GroupExplained, stopped: boolean): Asse
 }
 
 /** The ratio that is told of an arm on a valve, as read; and beside it, under its own name, what is weighed from everything. */
-export function armRatio(explained: GroupExplained): AssessedQuantity[] {
+export function armRatio(explained: GroupExplained, chances: Chances): AssessedQuantity[] {
   const { group, result, given } = explained;
   const lacks = lacksOfGroup(explained);
   const common = { about: valveSubject(group), dimension: 'ratio' as const, lacks };
@@ -90,7 +109,8 @@ export function armRatio(explained: GroupExplained): AssessedQuantity[] {
   const read = ratioReadOf(explained);
   const resting = restingOn(explained)?.read;
   const passes = [...(resting?.valve.used ?? []), ...(resting?.lobe.passes.used ?? [])];
-  const [low, high] = result?.ratio.interval95 ?? [];
+  const weighed = chances === 'none' ? undefined : result?.ratio;
+  const [low, high] = weighed?.interval95 ?? [];
   return [
     {
       ...common,
@@ -105,10 +125,10 @@ export function armRatio(explained: GroupExplained): AssessedQuantity[] {
       ...common,
       id: `arm-weighed:${group.key}`,
       name: 'Ratio of the arm, weighed with the usual spread of arms and mistakes',
-      ...defined({ value: result?.ratio.median, low, high }),
+      ...defined({ value: weighed?.median, low, high }),
       basis: 'calculated',
       conditions,
-      lacks: result === undefined && lacks.length === 0 ? ['readings that can be weighed'] : lacks,
+      lacks: weighed === undefined && lacks.length === 0 ? ['readings that can be weighed'] : lacks,
       restsOn: [...(given?.entryIds ?? [])].sort(),
     },
   ];

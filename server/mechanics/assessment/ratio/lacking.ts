@@ -2,7 +2,9 @@ import type { GroupExplained } from './explain.ts';
 import type { SetUpKnown } from './known.ts';
 import { SINKING } from './sinking.ts';
 
-const wasRead = ({ read }: SetUpKnown): boolean => read.valve.used.length > 0 || read.valve.aside.length > 0;
+/** Passes of the valve were read, those put aside too. */
+export const wasRead = ({ read }: SetUpKnown): boolean =>
+  read.valve.used.length > 0 || read.valve.aside.length > 0;
 
 /** Only what was read on a light spring, or may have been, is ever set against a mark. */
 function candidates(known: readonly SetUpKnown[]): SetUpKnown[] {

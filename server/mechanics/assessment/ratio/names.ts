@@ -40,19 +40,51 @@ export interface ArmsInHand {
   readonly said: string;
 }
 
+/** Below this no name is told at all: the ratio stands alone, and the names stay in their table. */
+const LEAST_TOLD = 0.25;
+/** Beside one that is no likelier than all others together, the next is told from this on. */
+const LEAST_BESIDE = 0.15;
+
+const isAgainst = (name: number, inHand: ArmsInHand | undefined): boolean =>
+  inHand !== undefined && (name < inHand.low || name > inHand.high);
+
+/** The names that are told without a mark: one, or the first two where neither is likelier than all others together. */
+function toldOf(result: ExplanationResult, read: RatioRead) {
+  const [first, second] = namesLeft(result, read);
+  if (first === undefined || first.probability < LEAST_TOLD) return [];
+  if (first.probability >= DEFAULT_ASSUMPTIONS.nameTold) return [first];
+  return second === undefined || second.probability < LEAST_BESIDE ? [] : [first, second];
+}
+
+/** Whether any name is given: never from one pass, nor against the lengths of the arm itself. */
+export const givesName = (
+  result: ExplanationResult,
+  read: RatioRead,
+  inHand: ArmsInHand | undefined,
+): boolean => {
+  const told = toldOf(result, read);
+  return read.once === undefined && told.length > 0 && !told.some(({ ratio }) => isAgainst(ratio, inHand));
+};
+
 /**
  * The ratio without a mark, with the name that it has: never from one pass, nor below the chance from which a name is
- * told, nor against the lengths of the arm itself. The others are in the table.
+ * told, nor against the lengths of the arm itself. Where neighbours of a long list are all near, the first two are told.
  */
 export function nameTold(result: ExplanationResult, read: RatioRead, inHand: ArmsInHand | undefined): string {
-  const [first] = namesLeft(result, read);
   const start = asRead(read);
-  if (first === undefined) return `${start}: no name of the list fits well.`;
+  if (namesLeft(result, read).length === 0) return `${start}: no name of the list fits well.`;
   if (read.once !== undefined) return `${start}. No name is given from so little.`;
-  const { ratio, probability } = first;
-  if (probability < DEFAULT_ASSUMPTIONS.nameTold)
-    return `${start}. No name is likely enough to be given yet.`;
-  if (inHand !== undefined && (ratio < inHand.low || ratio > inHand.high))
-    return `${start}. No name is given: the lengths of the arm itself make it ${inHand.said}, which is no ${nominalSaid(ratio)}. Measure both lengths once more.`;
-  return `${start}: a ${nominalSaid(ratio)}${running(read, ratio)}, ${chancesText([probability])[0]}.`;
+  const told = toldOf(result, read);
+  const [first] = told;
+  if (first === undefined) return `${start}. No name is likely enough to be given yet.`;
+  const against = told.find(({ ratio }) => isAgainst(ratio, inHand));
+  if (inHand !== undefined && against !== undefined)
+    return `${start}. No name is given: the lengths of the arm itself make it ${inHand.said}, which is no ${nominalSaid(against.ratio)}. Measure both lengths once more.`;
+  const chances = chancesText(told.map(({ probability }) => probability));
+  const names = told.map(
+    ({ ratio }, index) => `a ${nominalSaid(ratio)}${running(read, ratio)}, ${chances[index] ?? ''}`,
+  );
+  return names.length === 1
+    ? `${start}: ${names[0]}.`
+    : `${start}: ${names.join(', or ')}. The part number tells which.`;
 }

@@ -1,7 +1,7 @@
 import { NOMINAL_RATIOS } from '../../../../shared/schemas/method.ts';
 import { MOST_NAMES } from '../../explain-readings/limits.ts';
 import type { Evidence } from '../evidence.ts';
-import { ratioOfStamp } from './marks.ts';
+import { stampOf } from './stamp.ts';
 
 const rising = (a: number, b: number): number => a - b;
 
@@ -11,7 +11,7 @@ const rising = (a: number, b: number): number => a - b;
  */
 export function nominalsOf(evidence: Evidence): number[] {
   const { soldAs, planned } = evidence.rockers;
-  const stamps = evidence.arms.flatMap((arm) => ratioOfStamp(arm) ?? []).sort(rising);
+  const stamps = evidence.arms.flatMap(({ id }) => stampOf(evidence, id)?.ratio ?? []).sort(rising);
   const named = [soldAs, planned, evidence.card.assumedRatio, ...stamps].filter(
     (ratio) => ratio !== undefined,
   );

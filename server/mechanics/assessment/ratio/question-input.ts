@@ -66,6 +66,7 @@ export function questionInput(evidence: Evidence, own: SetUpRead, all: readonly 
   const otherCard = evidence.card[sideOfValve(setUp.valve) === 'intake' ? 'exhaust' : 'intake'];
   const of = (kind: PassKind) => passesOf(standing.filter((pass) => pass.kind === kind));
   const [light, running] = [ratioOn('light', own, all), ratioOn('running', own, all)];
+  const [claim, ...others] = claimsOn(evidence, setUp.armId);
   const lobePasses = lobe.from === undefined ? of('lobe-lift') : passesOf(lobe.passes.used);
   return {
     valvePasses: of('valve-lift'),
@@ -77,6 +78,12 @@ export function questionInput(evidence: Evidence, own: SetUpRead, all: readonly 
     alignment: setUp.alignment,
     lean: leanTold(setUp.answers),
     perTurn: setUp.perTurn / IN,
+    stations: standing.flatMap(({ kind, atLobeLift, value }) =>
+      kind === 'valve-lift-at' && atLobeLift !== undefined
+        ? [{ atLobeLift: atLobeLift / IN, lift: value / IN }]
+        : [],
+    ),
+    engineLifter: evidence.engine.lifter?.startsWith('solid') === true ? 'solid' : undefined,
     graduation: setUp.graduation / IN,
     lobeSource: asDoubted(lobe.source),
     statedValveLift: of('stated-valve-lift').at(-1)?.lift,
@@ -90,7 +97,9 @@ export function questionInput(evidence: Evidence, own: SetUpRead, all: readonly 
     cardLash: notNegative(card.lash),
     otherLashes: lashesOnLog(evidence, own).map((value) => value / IN),
     cardRatio: evidence.card.assumedRatio,
-    nominalRatio: claimsOn(evidence, setUp.armId)[0]?.ratio,
+    nominalRatio: claim?.ratio,
+    nominalFrom: claim?.to,
+    alsoHeldAs: others.map(({ ratio }) => ratio),
     lightRatio: light?.ratio,
     runningRatio: running?.ratio,
     lightLash: light?.lash,

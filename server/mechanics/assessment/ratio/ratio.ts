@@ -1,14 +1,16 @@
 import { defined } from '../../../../shared/defined.ts';
 import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
 import { IN } from '../../kit/si.ts';
-import type { AssessedExplanation, Subject } from '../assessment.ts';
+import type { AssessedExplanation, AssessedQuestion, NotToRun, Subject } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
-import { valveSubject } from '../common/said.ts';
+import { byId, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
+import { bucketLifts } from '../gear/bucket-lift.ts';
 import type { PartDetail } from '../part/detail.ts';
 import { judgedGroup } from './against.ts';
 import { armsInHand } from './arms-in-hand.ts';
-import { cardJudgements, cardQuantities } from './card.ts';
+import { cardQuantities, cardRatioJudgements } from './card.ts';
+import { type Chances, chancesOf } from './chances.ts';
 import { deflection } from './deflection.ts';
 import type { SetUpDetail } from './detail.ts';
 import { explainGroup, type GroupExplained } from './explain.ts';
@@ -16,12 +18,16 @@ import { groupsOf } from './groups.ts';
 import { ratioHeadlines } from './headline.ts';
 import { armRatio, explanationOf } from './inference.ts';
 import { knownOf, type SetUpKnown } from './known.ts';
+import { lobeAgainstCard, lobeHeadlines, lobesOff } from './lobe-card.ts';
+import { cardIsOther, isDown, lobeNotToRun } from './lobe-low.ts';
 import { namesLeft } from './names.ts';
 import { nominalsOf } from './nominals.ts';
 import { ratioReadOf } from './reading.ts';
 import { setUpDetail } from './set-up-detail.ts';
 import { setUpQuantities } from './set-up-quantities.ts';
 import { type SetUpRead, setUpsRead } from './set-up-read.ts';
+import { soldAsQuestion } from './sold-as.ts';
+import { stampAsked, stampQuestions } from './stamp-doubt.ts';
 
 /** What was read of the ratios, weighed but not told yet. */
 interface RatioRead {
@@ -33,14 +39,22 @@ interface RatioRead {
 /** What is said of the ratios. */
 interface RatioSaid extends PartSaid<SetUpDetail[]> {
   readonly explanations: readonly AssessedExplanation[];
+  readonly notToRun: readonly NotToRun[];
   readonly remaining: readonly { readonly about: Subject; readonly names: readonly number[] }[];
 }
 
-function remainingOf(explained: GroupExplained) {
+/** Names only where their chances may stand. */
+function remainingOf(explained: GroupExplained, chances: Chances) {
   const { group, result } = explained;
-  if (result === undefined) return [];
+  if (result === undefined || chances !== 'told') return [];
   const names = namesLeft(result, ratioReadOf(explained)).map(({ ratio }) => ratio);
   return [{ about: valveSubject(group), names }];
+}
+
+/** An arm that was read on several valves is asked once, and where that weighs most. */
+function ofEachArm(questions: readonly AssessedQuestion[]): AssessedQuestion[] {
+  const strongFirst = questions.toSorted((a, b) => a.weight.localeCompare(b.weight));
+  return strongFirst.filter(({ id }, index) => strongFirst.findIndex((each) => each.id === id) === index);
 }
 
 /** Every set-up put in order, and the inference once for every arm on every valve. */
@@ -48,10 +62,21 @@ export function ratioRead(evidence: Evidence): RatioRead {
   const reads = setUpsRead(evidence);
   const nominals = nominalsOf(evidence);
   const known = reads.map((read) => knownOf(evidence, read, reads, nominals));
+  // A bucket moves one to one with its lobe: there is no ratio to weigh.
+  if (evidence.engine.gear === 'bucket') return { reads, known, explained: [] };
   const groups = groupsOf(evidence, reads, DEFAULT_ASSUMPTIONS.lobesDiffer * IN);
   const explained = groups.map((group) => explainGroup(evidence, group, known, nominals));
   return { reads, known, explained };
 }
+
+/** A set-up of which no ratio is told. */
+const withoutRatio = ({ read, counted }: SetUpKnown): SetUpKnown => ({
+  read,
+  counted,
+  questions: [],
+  lacks: [],
+  doubts: [],
+});
 
 /**
  * The ratio of every arm on every valve that was read: what it is, against what it is held to be, and what to ask.
@@ -64,30 +89,52 @@ export function ratioPart(
   stopped: boolean,
 ): RatioSaid {
   const { reads, known, explained } = read;
+  if (evidence.engine.gear === 'bucket') {
+    const said = bucketLifts(evidence, reads);
+    const detail = known.map((each) => {
+      const ids = new Set(each.read.standing.map(({ id }) => id));
+      const questions = said.questions.filter(({ restsOn }) => restsOn.some((id) => ids.has(id)));
+      return setUpDetail(evidence, { ...withoutRatio(each), questions }, reads);
+    });
+    return { ...said, stop: [], notToRun: [], detail, explanations: [], remaining: [] };
+  }
+  const handOf = (each: GroupExplained) => armsInHand(evidence, each, parts);
+  const chances = new Map(explained.map((each) => [each, chancesOf(each, handOf(each))]));
+  const of = (each: GroupExplained): Chances => chances.get(each) ?? 'none';
   const judged = (each: GroupExplained) =>
-    judgedGroup(each, { stopped, ...defined({ inHand: armsInHand(evidence, each, parts) }) });
+    judgedGroup(each, {
+      stopped,
+      stamp: stampAsked(evidence, each),
+      ...defined({ inHand: handOf(each) }),
+    });
+  const lobes = known.flatMap((each) => lobeAgainstCard(evidence, each, known, stopped));
   const deflections = explained.map((each) => deflection(evidence, each));
   const judgements = [
     ...explained.filter(({ given }) => given !== undefined).flatMap(judged),
     ...deflections.flatMap((each) => each.judgements),
-    ...cardJudgements(evidence, explained, known, stopped),
+    ...[...cardRatioJudgements(evidence, explained), ...lobes.map(({ judgement }) => judgement)].sort(byId),
   ];
   return {
     quantities: [
       ...known.flatMap(setUpQuantities),
-      ...explained.flatMap(armRatio),
+      ...explained.flatMap((each) => armRatio(each, of(each))),
       ...deflections.flatMap((each) => each.quantities),
       ...cardQuantities(evidence),
     ],
     judgements,
     questions: [
       ...known.flatMap(({ questions }) => questions),
+      ...ofEachArm(explained.flatMap((each) => stampQuestions(evidence, each))),
+      ...soldAsQuestion(evidence),
       ...explained.flatMap((each) => each.questions),
     ],
     stop: [],
-    headlines: ratioHeadlines(evidence, explained, judgements),
+    headlines: [...ratioHeadlines(evidence, explained, judgements), ...lobeHeadlines(lobes)],
+    notToRun: lobesOff(lobes)
+      .filter((off) => isDown(off) && !cardIsOther(explained, placeOf(off)))
+      .map(lobeNotToRun),
     detail: known.map((each) => setUpDetail(evidence, each, reads)),
-    explanations: explained.flatMap((each) => explanationOf(each, stopped)),
-    remaining: explained.flatMap(remainingOf),
+    explanations: explained.flatMap((each) => explanationOf(each, of(each), stopped)),
+    remaining: explained.flatMap((each) => remainingOf(each, of(each))),
   };
 }

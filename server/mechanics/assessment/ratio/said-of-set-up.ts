@@ -52,7 +52,10 @@ export function saidOfSetUp(assessment: Assessment, { setUp, questionIds }: SetU
     questions: [
       ...questions.filter(({ id }) => questionIds.includes(id)),
       ...questions.filter(
-        ({ step, about }) => step === 'ratio' && about.of === 'valve' && placeOf(about) === placeOf(setUp),
+        ({ step, about }) =>
+          step === 'ratio' &&
+          ((about.of === 'valve' && placeOf(about) === placeOf(setUp)) ||
+            (about.of === 'arm' && about.armId === setUp.armId)),
       ),
     ],
     ...defined({ explanation }),

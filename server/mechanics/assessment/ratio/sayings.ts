@@ -43,6 +43,8 @@ function saidBy(answer: AnswerEvidence): Partial<Facts> {
     case 'spring-not-said':
       return is('spring', stateIn(text, ['light', 'running'] as const));
     case 'lifter-not-said':
+    case 'lifter-sunk':
+    case 'lifter-of-engine':
       return is('lifter', stateIn(text, ['locked', 'solid', 'hydraulic'] as const));
     case 'lash-not-said':
     case 'lash-left-in':

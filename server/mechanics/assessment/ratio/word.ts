@@ -17,6 +17,7 @@ const isSure = ({ result }: GroupExplained): boolean =>
 /** The one band that the whole interval of the reading lies in, where a mistake is no likelier than none. */
 export function bandTold(explained: GroupExplained, claim: Claim): Band | undefined {
   const [band, ...others] = bandsAgainst(explained, claim);
+  if (explained.throughLift) return undefined;
   return others.length === 0 && isSure(explained) ? band : undefined;
 }
 
@@ -39,7 +40,7 @@ const wordBeside = (explained: GroupExplained, claim: Claim): RatioWord =>
  */
 export function wordAgainst(explained: GroupExplained, claim: Claim): RatioWord {
   const { result, claims } = explained;
-  if (result === undefined) return 'cannot-tell';
+  if (result === undefined || explained.throughLift) return 'cannot-tell';
   if (claims[0] !== claim) return wordBeside(explained, claim);
   const bands = bandsAgainst(explained, claim);
   const within = bands.includes('within');
@@ -50,7 +51,7 @@ export function wordAgainst(explained: GroupExplained, claim: Claim): RatioWord 
 /** So far off what the arm is held to be that the reading is doubted before the part is. */
 export function isDoubted(explained: GroupExplained): boolean {
   const [claim] = explained.claims;
-  if (claim === undefined) return false;
+  if (claim === undefined || explained.throughLift) return false;
   const bands = bandsAgainst(explained, claim);
   return bands.length > 0 && bands.every((band) => band.startsWith('far-'));
 }

@@ -1,9 +1,10 @@
 import type { Action } from '../../explain-readings/types.ts';
-import { keptWords } from '../common/asked.ts';
-import { listed } from '../common/said.ts';
+import { inDoubt, keptWords } from '../common/asked.ts';
+import { listed, lowerFirst } from '../common/said.ts';
 import type { GroupExplained } from './explain.ts';
 import { lacksOfGroup, restingOn } from './lacking.ts';
 import { ASK, NOT_NOW } from './ratio-said.ts';
+import { ratioOnBox } from './stamp.ts';
 import { bandsAgainst, bandTold, wordAgainst } from './word.ts';
 
 const ENOUGH_PASSES = 3;
@@ -25,6 +26,14 @@ function tellingReading(explained: GroupExplained): Action | undefined {
 const swap = ({ group }: GroupExplained): Action | undefined =>
   group.readElsewhere ? undefined : 'rocker-on-another-valve';
 
+/** The reading that would tell, and where the readings of this valve are exhausted the swap; in headline and next alike. */
+function whatTells(explained: GroupExplained): Action | undefined {
+  const [claim] = explained.claims;
+  const bands = claim === undefined ? [] : bandsAgainst(explained, claim);
+  const isOff = bands.some((band) => band !== 'within' && band !== 'over');
+  return tellingReading(explained) ?? (isOff ? swap(explained) : undefined);
+}
+
 /**
  * The reading that is worth taking now. Once the ratio is told none is turned for it again: within the mark, or
  * ordinary over it, only the entries are read back. What reads under, or far off, is read again and then swapped.
@@ -39,12 +48,23 @@ export function readingWorthTaking(explained: GroupExplained): Action | undefine
   if (word === 'agrees') return undefined;
   if (bandTold(explained, claim) === 'over') return weighed === 'read-back' ? weighed : undefined;
   if (bands.every((band) => band === 'within' || band === 'over')) return weighed;
-  return tellingReading(explained) ?? swap(explained);
+  return whatTells(explained);
+}
+
+const SWAP_TELLS = 'What would tell: the swap test, this rocker on another valve and another one here.';
+
+/** A label that says no more than what the arm is held to be already: nothing is left to look up by it. */
+function saysTheSame(label: string, { claims }: GroupExplained): boolean {
+  const ratio = ratioOnBox(label);
+  const others = label.replace(/\d[.,]\d{1,3}/g, '');
+  return !/\d/.test(others) && claims.some((claim) => claim.ratio === ratio);
 }
 
 /** What is left where readings can't tell; a number that is on record already is not asked for again. */
-export function byNumber({ arm }: GroupExplained): string {
-  const label = arm?.boxLabel.trim() ?? '';
+export function byNumber(explained: GroupExplained): string {
+  const { arm } = explained;
+  const onBox = arm?.boxLabel.trim() ?? '';
+  const label = saysTheSame(onBox, explained) ? '' : onBox;
   const number = arm?.otherNumber.trim() ?? '';
   const known = [
     ...(label === '' ? [] : [`the box label “${keptWords(label)}”`]),
@@ -58,7 +78,10 @@ export function byNumber({ arm }: GroupExplained): string {
 /** `What would tell: read the lobe lift at the lifter body.` */
 export function wouldTell(explained: GroupExplained, stopped: boolean): string {
   if (stopped) return NOT_NOW;
-  const action = tellingReading(explained);
+  const asked = explained.questions.find(inDoubt);
+  if (asked !== undefined) return `What would tell: ${lowerFirst(asked.test)}`;
+  const action = whatTells(explained);
   if (action === undefined) return byNumber(explained);
+  if (action === 'rocker-on-another-valve') return SWAP_TELLS;
   return `What would tell: ${ASK[action].charAt(0).toLowerCase()}${ASK[action].slice(1)}`;
 }

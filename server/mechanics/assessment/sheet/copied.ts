@@ -94,7 +94,7 @@ function ofColumn(evidence: Evidence, column: Column): AssessedQuestion[] {
       {
         code: 'copied-reading',
         ...found,
-        test: 'Touch one of those valves while its pushrod moves, and read it again.',
+        test: 'Touch one of those valves while its lobe lifts it, and read it again.',
         restsOn: readings.map(({ id }) => id),
       },
       {

@@ -67,7 +67,13 @@ export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedG
   const bare = verdictOfGap(gap, limit.value);
   if (entry.tool === 'guess')
     return { entry, gap, limit, lacks: ['a reading with a tool: this one is a guess'] };
-  const needs = [...sinkingNeeds(entry, evidence), ...(entry.scan?.needs ?? [])];
+  const needs = [
+    ...(entry.otherArms === 'off-since'
+      ? ['a reading with the arm that sits there now: this one is of an arm that is off']
+      : []),
+    ...sinkingNeeds(entry, evidence),
+    ...(entry.scan?.needs ?? []),
+  ];
   // What reads too large, or is not the least yet, and is short all the same is short; else it tells nothing.
   if (needs.length > 0 && bare !== 'short') return { entry, gap, limit, lacks: needs };
   return { entry, gap, limit, word: bare, lacks: lacksOf(entry, bare) };
@@ -89,7 +95,11 @@ export const gapId = (name: GapName, about: Judgement['about']): string => `gap:
 export function gapJudgement(judged: JudgedGap, others: number): Judgement {
   const { entry, gap, limit, word, lacks } = judged;
   const about = valveSubject(entry);
-  const said = `${SHEET_KINDS[entry.kind]}, ${placeOf(entry)}: ${gapSaid(gap)}, measured${entry.scan === undefined ? '' : ` in a scan${entry.scan.where}`}, against ${inches(limit.value)}`;
+  const arms =
+    entry.otherArms === undefined
+      ? ''
+      : ` with the arms that are ${entry.otherArms === 'on-now' ? 'on now' : 'off since'}`;
+  const said = `${SHEET_KINDS[entry.kind]}, ${placeOf(entry)}${arms}: ${gapSaid(gap)}, measured${entry.scan === undefined ? '' : ` in a scan${entry.scan.where}`}, against ${inches(limit.value)}`;
   const worst = others > 0 ? ' It is the worst of what was read, and stands until it is struck out.' : '';
   const end =
     word === undefined

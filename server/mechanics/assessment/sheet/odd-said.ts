@@ -9,7 +9,7 @@ export function oddSaid({ cause, valveOff, lobeOff, words, armName }: SheetOddDe
   const lobe = lobeOff === undefined ? '' : ' on a lobe like its siblings’';
   switch (cause) {
     case 'measure-lobe':
-      return `${off(valveOff)}; nothing tells cam from rocker while its lobe is not known.`;
+      return `${off(valveOff)}; nothing tells the cam from the rest while its lobe is not known.`;
     case 'cannot-tell':
       return `${off(valveOff)}: within what repeats give.`;
     case 'part':

@@ -1,13 +1,10 @@
-import { DEGREE } from '../../setting-order/timing.ts';
-import type { AssessedQuantity, AssessedQuestion, Headline, Subject } from '../assessment.ts';
-import { asked } from '../common/asked.ts';
+import type { AssessedQuantity, Headline, Subject } from '../assessment.ts';
+import { inDoubt } from '../common/asked.ts';
 import type { PartSaid } from '../common/part-said.ts';
-import type { Evidence, PeakEvidence, Side, StopEvidence } from '../evidence.ts';
-
-/** A wheel is not read finer than this: common practice. */
-const READ = 0.25 * DEGREE;
-/** Two lobes of one cam that stand further apart than this are asked about; a wheel is good to a degree each. */
-const APART = 2 * DEGREE;
+import { keyOf } from '../common/said.ts';
+import type { Evidence, PeakEvidence, StopEvidence } from '../evidence.ts';
+import { pointerAsked, questionsOf, type TimingAsked } from './questions.ts';
+import { degrees, isOut, type Lined, ofSide, READ, readOf, SIDES, WHEEL, withoutError } from './readings.ts';
 
 export interface TimingDetail {
   /** Whether every centreline that was kept stands on a top dead centre that was proved. */
@@ -15,105 +12,113 @@ export interface TimingDetail {
   readonly questionIds: readonly string[];
 }
 
-type Lined<T> = T & { readonly line: number };
-
-/** `3.25`, `102.75` */
-const degrees = (radians: number): string =>
-  String(Number(Math.abs(radians / DEGREE).toFixed(2))).replace(/^0\./, '.');
-
-const byLine = (a: { readonly line: number }, b: { readonly line: number }): number => a.line - b.line;
-
-/** The centreline that was kept last of each side, and the readings at the stop that were. */
-function readOf({ workings }: Evidence) {
-  const lined = workings.toSorted(byLine);
-  const peaks = lined.flatMap(({ line, timing }): Lined<PeakEvidence>[] =>
-    timing?.of === 'peak' ? [{ ...timing, line }] : [],
-  );
-  const stops = lined.flatMap(({ line, timing }): Lined<StopEvidence>[] =>
-    timing?.of === 'stop' ? [{ ...timing, line }] : [],
-  );
-  const sides: readonly Side[] = ['intake', 'exhaust'];
-  return {
-    stop: stops.at(-1),
-    peaks: sides.flatMap((side) => peaks.findLast((peak) => peak.side === side) ?? []),
-  };
+/** A peak that is told, with what it stands on. */
+interface ToldPeak {
+  readonly peak: Lined<PeakEvidence>;
+  readonly stop: StopEvidence | undefined;
+  readonly asked: TimingAsked;
 }
 
-/** Why a figure of the wheel is not to be leaned on; nothing where top dead centre was proved for it. */
-function unproved(peak: PeakEvidence, stop: Lined<StopEvidence> | undefined): string | undefined {
-  if (stop === undefined)
-    return 'top dead centre is not proved: the figure is as good as the pointer, which nobody has set against a positive stop';
-  if (Math.abs(stop.correction) < READ || peak.righted) return undefined;
-  return `top dead centre is not proved: line ${stop.line} has the pointer ${degrees(stop.correction)}° out, and no reading at the stop shows that it was moved`;
-}
+const isOpen = ({ asked: { pointer, pointerWas }, peak }: ToldPeak): boolean =>
+  pointer !== undefined && pointerWas === undefined && !peak.righted;
+
+const isProved = (told: ToldPeak): boolean => told.stop !== undefined && !isOpen(told);
 
 /** Which gap to the piston it takes from, on its own side of top dead centre, and which one it gives to. */
 function costSaid(early: number): string {
+  const other = 'A gap read at another timing no longer holds.';
   return early > 0
-    ? 'Advance costs intake gap to the piston, which is least some 10° after top dead centre, and gives the exhaust as much before it'
-    : 'Retard costs exhaust gap to the piston, which is least some 10° before top dead centre, and gives the intake as much after it';
+    ? `Advance costs intake gap to the piston, least some 10° after top dead centre, and gives the exhaust as much. ${other}`
+    : `Retard costs exhaust gap to the piston, least some 10° before top dead centre, and gives the intake as much. ${other}`;
 }
 
-function sentenceOf(peak: PeakEvidence, why: string | undefined): string {
-  const { side, centreline, advance } = peak;
-  const told = `The ${side} peaks ${degrees(centreline)}° ${side === 'intake' ? 'after' : 'before'} TDC`;
-  const rests = why === undefined ? '' : `. But ${why}`;
-  if (advance === undefined) return `${told}${rests}.`;
-  if (Math.abs(advance) < READ) return `${told}: straight up, as the card has it${rests}.`;
-  const way = advance > 0 ? 'advanced' : 'retarded';
-  return `${told}: ${degrees(advance)}° ${way} against the card. ${costSaid(advance)}; a gap read at another timing no longer holds${rests}.`;
+function againstSaid(advance: number | undefined): string {
+  if (advance === undefined) return '';
+  if (Math.abs(advance) < READ) return 'straight up, as the card has it';
+  return `${degrees(advance)}° ${advance > 0 ? 'advanced' : 'retarded'} against the card`;
 }
 
-function headlineOf(peak: Lined<PeakEvidence>, stop: Lined<StopEvidence> | undefined): Headline {
-  const about: Subject = { of: 'side', valve: peak.side };
+const where = ({ side, centreline }: PeakEvidence): string =>
+  `${degrees(centreline)}° ${side === 'intake' ? 'after' : 'before'} TDC`;
+
+/** What the figure is worth where the pointer may have been left: the other figure, beside it. */
+function pointerSaid(told: ToldPeak): string {
+  const { peak, stop } = told;
+  if (stop === undefined)
+    return ' But top dead centre is not proved: nobody has set the pointer against a positive stop.';
+  if (!isOpen(told)) return '';
+  const other = withoutError(peak, stop);
+  const against = againstSaid(other.advance);
+  return ` But top dead centre is not proved: the stop has the pointer ${degrees(stop.correction)}° out. If it was left so, the peak is ${where(other)}${against === '' ? '' : `, ${against}`}.`;
+}
+
+/** Why no word against the card is told yet; nothing where one may be. */
+function doubtSaid({ peak, asked }: ToldPeak): string | undefined {
+  const of = ({ about }: { readonly about: Subject }) => keyOf(about) === peak.side;
+  if (asked.differ.some((each) => of(each) && inDoubt(each)))
+    return `${asked.differ.find(of)?.size ?? ''} Nobody has said which of them holds: no word against the card yet.`;
+  const unusual = asked.unusual.find((each) => of(each) && inDoubt(each));
+  if (unusual === undefined) return undefined;
+  return `By what was read the ${peak.side} peaks ${where(peak)}. ${unusual.size ?? ''} No word against the card yet: was each told from the right side of TDC?`;
+}
+
+function sentenceOf(told: ToldPeak): string {
+  const doubt = doubtSaid(told);
+  if (doubt !== undefined) return doubt;
+  const { peak } = told;
+  const against = againstSaid(peak.advance);
+  const moved = peak.advance !== undefined && Math.abs(peak.advance) >= READ;
+  const said = `The ${peak.side} peaks ${where(peak)}, give or take ${degrees(WHEEL)}°${against === '' ? '' : `: ${against}`}.`;
+  return `${said}${moved ? ` ${costSaid(peak.advance)}` : ''}${pointerSaid(told)}`;
+}
+
+function headlineOf(told: ToldPeak): Headline {
+  const { side } = told.peak;
   return {
-    id: `headline:timing:${peak.side}`,
-    about,
+    id: `headline:timing:${side}`,
+    about: { of: 'side', valve: side },
     step: 'timing',
-    sentence: sentenceOf(peak, unproved(peak, stop)),
-    quantityId: `timing:centreline:${peak.side}`,
+    sentence: sentenceOf(told),
+    quantityId: `timing:centreline:${side}`,
   };
 }
 
-function quantityOf(peak: Lined<PeakEvidence>, stop: Lined<StopEvidence> | undefined): AssessedQuantity {
-  const why = unproved(peak, stop);
+/** The stop alone, before any lobe was read. */
+function stopHeadline(stop: StopEvidence | undefined, peaks: readonly PeakEvidence[]): Headline[] {
+  if (stop === undefined || peaks.length > 0) return [];
+  const side = stop.correction > 0 ? 'after' : 'before';
+  return [
+    {
+      id: 'headline:timing:stop',
+      about: { of: 'build' },
+      step: 'timing',
+      sentence: isOut(stop)
+        ? `The pointer is ${degrees(stop.correction)}° out: it goes ${degrees(stop.correction)}° toward the side ${side} TDC, until both readings at the stop are alike.`
+        : 'The stop reads alike both ways: top dead centre is proved.',
+    },
+  ];
+}
+
+function quantityOf(told: ToldPeak): AssessedQuantity {
+  const { peak, stop } = told;
+  const { side, centreline } = peak;
+  const other = stop === undefined || !isOpen(told) ? centreline : withoutError(peak, stop).centreline;
   return {
-    id: `timing:centreline:${peak.side}`,
-    name: `Centreline of the ${peak.side}`,
-    about: { of: 'side', valve: peak.side },
+    id: `timing:centreline:${side}`,
+    name: `Centreline of the ${side}`,
+    about: { of: 'side', valve: side },
     dimension: 'angle',
-    value: peak.centreline,
+    value: centreline,
+    low: Math.min(centreline, other) - WHEEL,
+    high: Math.max(centreline, other) + WHEEL,
     basis: 'measured',
     conditions: [
       peak.fromEvents ? 'from its events' : 'from equal drop',
-      ...(peak.righted ? ['the pointer’s error taken off'] : []),
+      ...(peak.righted && isOut(stop) ? ['the pointer’s error taken off'] : []),
     ],
-    lacks: why === undefined ? [] : ['top dead centre by a positive stop'],
+    lacks: isProved(told) ? [] : ['top dead centre by a positive stop'],
     restsOn: [],
   };
-}
-
-/** One cam turns both lobes: where one says early and the other late, one was read wrong or the card is another cam's. */
-function apart(peaks: readonly PeakEvidence[], { answers }: Evidence): AssessedQuestion[] {
-  const [intake, exhaust] = (['intake', 'exhaust'] as const).map((side) =>
-    peaks.find((peak) => peak.side === side),
-  );
-  if (intake?.advance === undefined || exhaust?.advance === undefined) return [];
-  if (Math.abs(intake.advance - exhaust.advance) <= APART) return [];
-  const way = (advance: number) => `${degrees(advance)}° ${advance < 0 ? 'late' : 'early'}`;
-  return [
-    asked(
-      {
-        code: 'lobes-apart',
-        weight: 'weak',
-        ask: 'Were both lobes read on one cam, one wheel and one pointer, each against its own centreline on the card?',
-        size: `Against the card the intake is ${way(intake.advance)} and the exhaust ${way(exhaust.advance)}; one cam moves both alike.`,
-        test: 'read both again at equal drop, coming up to the lift in running direction each time.',
-        restsOn: [],
-      },
-      { about: { of: 'build' }, step: 'timing', answers },
-    ),
-  ];
 }
 
 /**
@@ -121,23 +126,26 @@ function apart(peaks: readonly PeakEvidence[], { answers }: Evidence): AssessedQ
  * centre was proved for it.
  *
  * @param evidence everything on the record, in SI; of several readings of one lobe the one that was kept last counts
- * @returns the centreline of each lobe with its sentence, and what the two ask together
+ * @returns the centreline of each lobe with its sentence, and what its readings ask
  *
  * Validity: one camshaft; a wheel on the crank.
  * Source: common practice, no published source; which gap an advance costs by a cam maker’s pages (trade practice 2.8).
  */
 export function timingPart(evidence: Evidence): PartSaid<TimingDetail> {
-  const { stop, peaks } = readOf(evidence);
-  const questions = apart(peaks, evidence);
+  const read = readOf(evidence);
+  const { stop } = read;
+  const { pointerWas } = pointerAsked(read, evidence);
+  const peaks = SIDES.flatMap((side) => ofSide(read, side).at(-1) ?? []).map((peak) =>
+    pointerWas === 'left' && isOut(stop) && !peak.righted ? withoutError(peak, stop) : peak,
+  );
+  const asked = questionsOf(read, peaks, evidence);
+  const told = peaks.map((peak): ToldPeak => ({ peak, stop, asked }));
   return {
-    quantities: peaks.map((peak) => quantityOf(peak, stop)),
+    quantities: told.map(quantityOf),
     judgements: [],
-    questions,
+    questions: asked.all,
     stop: [],
-    headlines: peaks.map((peak) => headlineOf(peak, stop)),
-    detail: {
-      proved: peaks.every((peak) => unproved(peak, stop) === undefined),
-      questionIds: questions.map(({ id }) => id),
-    },
+    headlines: [...stopHeadline(stop, peaks), ...told.map(headlineOf)],
+    detail: { proved: told.every(isProved), questionIds: asked.all.map(({ id }) => id) },
   };
 }

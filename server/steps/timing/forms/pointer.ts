@@ -34,6 +34,6 @@ export function pointerInitial(workings: readonly Working[]): Fields {
   };
 }
 
-/** The error goes along only where the pointer was left. */
+/** The error goes along where the pointer was left; where it was moved, that it has none. */
 export const pointerTyped = ({ pointer, pointerOff = '' }: Fields): Fields =>
-  pointer === 'left' ? { pointerOff } : {};
+  pointer === 'left' ? { pointerOff } : pointer === 'moved' ? { pointerOff: '0 deg' } : {};

@@ -3,6 +3,7 @@ import { nothingCountedTwice } from './counted-once.ts';
 import type { Law } from './law.ts';
 import { aCauseIsNoVerdict } from './noise.ts';
 import { whatCannotBeComputedSaysSo } from './nothing-disappears.ts';
+import { headlineAndNextAskTheSame } from './one-first.ts';
 import { orderDoesNotMatter } from './order.ts';
 import { plannedIsJudgedAsPlanned } from './planned.ts';
 import { noFigureFinerThanItsSource } from './source.ts';
@@ -19,6 +20,7 @@ export const LAWS = {
   '3 a cause is no verdict': aCauseIsNoVerdict,
   '4 nothing is counted twice': nothingCountedTwice,
   '5 the worst reading of a gap stands': worstGapStands,
+  '6 headline and next ask for the same first': headlineAndNextAskTheSame,
   '6 verdict and explanation agree': verdictAndExplanationAgree,
   '7 what cannot be computed says so': whatCannotBeComputedSaysSo,
   '8 a planned part is judged as planned': plannedIsJudgedAsPlanned,

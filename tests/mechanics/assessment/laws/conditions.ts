@@ -42,6 +42,33 @@ function sinkingGap({ evidence }: Assessed, { word, restsOn, id }: Judgement): s
   return word === 'clear' && soft.length > 0 ? [`${id}: clear on a hydraulic lifter`] : [];
 }
 
+const CHANCE = /about \d+ %|under 5 %/;
+
+/** Where no word may stand no chance stands either, and no value that is weighed from what may not stand. */
+function chancesAgainstConditions({ assessment }: Assessed): string[] {
+  return assessment.explanations.flatMap(({ id, summary, chances, wouldBeTrue }) => {
+    const key = id.replace('explanation:', '');
+    const ids = ['mark', 'sold-as', 'nominal'].map((to) => `ratio:${key}:${to}`);
+    const own = assessment.judgements.filter((each) => ids.includes(each.id));
+    const lacking = own.some(({ lacks }) => lacks.length > 0);
+    const weighed = assessment.quantities.find((each) => each.id === `arm-weighed:${key}`);
+    const names = assessment.remaining.some(
+      ({ about, names: left }) =>
+        'cylinder' in about && key.startsWith(`${about.cylinder}-${about.valve}`) && left.length > 0,
+    );
+    return [
+      ...(lacking && chances !== 'none' ? [`${id}: chances are ${chances}, and no word may stand`] : []),
+      ...(lacking && weighed?.value !== undefined ? [`${id}: weighed, and no word may stand`] : []),
+      ...(chances !== 'told' && CHANCE.test([summary, ...wouldBeTrue].join(' '))
+        ? [`${id}: a chance is told: ${summary}`]
+        : []),
+      ...(chances !== 'told' && names && assessment.explanations.length === 1
+        ? [`${id}: names are left, and no chance is told`]
+        : []),
+    ];
+  });
+}
+
 /** Law 3: nothing stands against its own conditions. */
 export const nothingAgainstItsConditions: Law = (assessed) => {
   const { judgements, explanations } = assessed.assessment;
@@ -53,6 +80,7 @@ export const nothingAgainstItsConditions: Law = (assessed) => {
       .map(({ id }) => `${id}: a word stands beside what it lacks`),
     ...worded.flatMap((judgement) => sinkingGap(assessed, judgement)),
     ...conditionsOfScans(assessed),
+    ...chancesAgainstConditions(assessed),
     ...judgements
       .filter(({ word, sentence }) => word === undefined && /\b(agrees|differs)\b/.test(sentence))
       .map(({ id, sentence }) => `${id}: no word, but the sentence has one: ${sentence}`),

@@ -193,6 +193,12 @@ export const MUTANTS: Readonly<Record<keyof typeof LAWS, readonly Mutant[]>> = {
   ],
   '4 nothing is counted twice': [lashTwice, scanLashTwice],
   '5 the worst reading of a gap stands': [wasShort],
+  '6 headline and next ask for the same first': [
+    ({ assessment }) =>
+      assessment.next?.step === 'ratio' || assessment.next?.step === 'consequences'
+        ? { ...assessment, next: { ...assessment.next, sentence: 'Read the marks on the arm.', reason: '' } }
+        : undefined,
+  ],
   '6 verdict and explanation agree': [inferenceWord, lashAgain],
   '7 what cannot be computed says so': [
     scansUntold,

@@ -10,14 +10,18 @@ const told = ({ answers }: Evidence, code: string): string[] =>
     .toSorted((a, b) => a.line - b.line)
     .map(({ answer }) => answer);
 
-/** Every cause once, ordered by counts alone; those that remain are those with least against them. */
+/** Every cause once, ordered by what was seen bad and by counts; those that remain have least against them, or were seen. */
 function orderOf({ candidates }: NoiseDetail): string[] {
   const missing = CAUSE_NAMES.filter((name) => candidates.filter(({ cause }) => cause === name).length !== 1);
   const least = Math.min(...candidates.map(({ against }) => against.length));
-  const wrong = candidates.filter(({ against, remains }) => remains !== (against.length === least));
+  const wrong = candidates.filter(
+    ({ against, seen, remains }) => remains !== (seen || against.length === least),
+  );
   const turned = candidates.filter((each, index) => {
     const next = candidates[index + 1];
-    if (next === undefined || each.against.length < next.against.length) return false;
+    if (next === undefined || (each.seen && !next.seen)) return false;
+    if (!each.seen && next.seen) return true;
+    if (each.against.length < next.against.length) return false;
     return each.against.length > next.against.length || each.for.length < next.for.length;
   });
   return [
@@ -43,7 +47,7 @@ function factsOf({ facts, candidates }: NoiseDetail): string[] {
 /** A desk’s rule (common practice, no published source): a nut that moved is the lock, one that held is not. */
 function nutOf(evidence: Evidence, { candidates }: NoiseDetail): string[] {
   const nut = told(evidence, 'noise-nut').at(-1);
-  const cleared = { moved: WEAR, held: LOCKING }[nut ?? ''] ?? [];
+  const cleared = { moved: WEAR, off: WEAR, held: LOCKING }[nut ?? ''] ?? [];
   return candidates
     .filter(({ cause }) => cleared.some((name) => name === cause))
     .filter(({ against }) => !against.some(({ key }) => key === 'noise-nut'))
@@ -52,12 +56,27 @@ function nutOf(evidence: Evidence, { candidates }: NoiseDetail): string[] {
 
 const SIGNS = ['metal', 'broken', 'tight', 'contact'];
 
+/** Of a part: which answers stop it. Common practice, no published source. */
+const DAMAGED: readonly (readonly [code: string, answer: string])[] = [
+  ['noise-nut', 'off'],
+  ['noise-stud', 'moves'],
+  ['noise-pushrod', 'bent'],
+  ['noise-roller', 'pin-moved'],
+  ['noise-trunnion', 'missing'],
+];
+
 /** Whatever was told later, a sign of damage stops it until a person lifts it. */
 function signsOf(evidence: Evidence, stopIds: readonly string[]): string[] {
   if ((evidence.call.stopsLifted ?? []).length > 0) return [];
-  return told(evidence, 'noise-signs')
-    .filter((answer) => SIGNS.includes(answer) && !stopIds.includes(`stop:sign-of-damage:${answer}`))
-    .map((answer) => `${answer} was told, and it is not stopped`);
+  const wanted = [
+    ...told(evidence, 'noise-signs').flatMap((answer) =>
+      SIGNS.includes(answer) ? [`stop:sign-of-damage:${answer}`] : [],
+    ),
+    ...DAMAGED.flatMap(([code, answer]) =>
+      told(evidence, code).includes(answer) ? [`stop:part-damaged:${code}:${answer}`] : [],
+    ),
+  ];
+  return wanted.filter((id) => !stopIds.includes(id)).map((id) => `told, and it is not stopped: ${id}`);
 }
 
 /** Law 3 for noise: causes are candidates with their evidence, never a verdict; a sign of damage stops it. */
@@ -74,6 +93,9 @@ export const aCauseIsNoVerdict: Law = ({ evidence, assessment }) => {
     ...headlines
       .filter(({ step, sentence }) => step === 'noise' && !sentence.startsWith('No verdict. '))
       .map(({ sentence }) => `told as a verdict: ${sentence}`),
+    ...headlines
+      .filter(({ step, sentence }) => step === 'noise' && sentence.split(' ').length > 28)
+      .map(({ sentence }) => `too long to be said in one go: ${sentence}`),
     ...judgements.filter(({ id }) => /noise|cause/.test(id)).map(({ id }) => `a verdict on a cause: ${id}`),
   ];
 };

@@ -40,7 +40,8 @@ function saidIn(assessment: Assessment): string[] {
 function wayOutOf({ id, from, sentence, wayOut }: StopReason): string[] {
   const complete =
     /\bdesk\b/.test(wayOut) &&
-    (from === 'person' || /strikes out a wrong reading, with the reason/.test(wayOut));
+    (from === 'person' ||
+      /(strikes out a wrong reading|keeps the turns again), with the reason/.test(wayOut));
   return sentence === '' || !complete ? [`${id}: not said why, or no way out: ${wayOut}`] : [];
 }
 

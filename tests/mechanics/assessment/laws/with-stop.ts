@@ -69,20 +69,39 @@ const edge: Raise = (evidence) => ({
   ],
 });
 
-/** Told beside whatever else was answered: an answer to another question takes nothing from it. */
-const sign: Raise = (evidence) => ({
+const preload: Raise = (evidence) => ({
   ...evidence,
-  answers: [
-    ...evidence.answers,
+  workings: [
+    ...evidence.workings,
     {
-      id: 'raised-sign',
+      id: 'raised-preload',
       line: 1e6,
-      code: 'noise-signs',
-      question: 'noise-signs',
-      answer: 'metal',
+      computation: 'lifter-preload',
+      set: {
+        of: 'preload',
+        thread: '7/16-20 UNF',
+        size: '7/16',
+        pitch: 0.05 * IN,
+        mount: 'stud-nut',
+        ratio: 1.6,
+        preload: 0.1625 * IN,
+        inBand: 'over',
+        from: 0.02 * IN,
+        to: 0.06 * IN,
+        wanted: false,
+        travel: 0.15 * IN,
+      },
     },
   ],
 });
+
+/** Told beside whatever else was answered: an answer to another question takes nothing from it. */
+const told =
+  (code: string, answer: string): Raise =>
+  (evidence) => ({
+    ...evidence,
+    answers: [...evidence.answers, { id: 'raised-sign', line: 1e6, code, question: code, answer }],
+  });
 
 /** What raises each kind of stop. A kind that is left out does not compile. */
 const RAISES: Readonly<Record<StopReason['code'], Raise>> = {
@@ -95,7 +114,9 @@ const RAISES: Readonly<Record<StopReason['code'], Raise>> = {
   'lash-grew-again': lash,
   'lobe-worn': lobes,
   'mark-at-the-edge': edge,
-  'sign-of-damage': sign,
+  'part-damaged': told('noise-pushrod', 'bent'),
+  'plunger-bottomed': preload,
+  'sign-of-damage': told('noise-signs', 'metal'),
 };
 
 /** The build with a stop of this kind raised on it, whatever else is known of it. */
@@ -109,5 +130,7 @@ export const STOP_CODES: readonly StopReason['code'][] = [
   'lash-grew-again',
   'lobe-worn',
   'mark-at-the-edge',
+  'part-damaged',
+  'plunger-bottomed',
   'sign-of-damage',
 ];

@@ -1,0 +1,83 @@
+import { defined } from '../../../shared/defined.ts';
+import type { SetEvidence } from '../../mechanics/assessment/workings/evidence.ts';
+import { computation as adjuster } from '../../mechanics/computations/adjuster.ts';
+import { computation as lifterPreload } from '../../mechanics/computations/lifter-preload.ts';
+import { computation as pushrodLength } from '../../mechanics/computations/pushrod-length.ts';
+import { computation as standHeight } from '../../mechanics/computations/stand-height.ts';
+import { USUAL_PRELOADS } from '../../mechanics/setting/setting-table.ts';
+import type { Thread } from '../../mechanics/threads/thread-table.ts';
+import type { Working } from '../../records/workings/workings.ts';
+
+const threaded = ({ designation, size, pitch }: Thread) => ({ thread: designation, size, pitch });
+
+function preloadOf(inputs: unknown): SetEvidence | undefined {
+  const { data } = lifterPreload.input.safeParse(inputs);
+  if (data === undefined) return undefined;
+  const { thread, mount, ratio, zeroFoundBy, liftersTravel, plunger = 'usual', wanted } = data;
+  const { preload, inBand } = lifterPreload.compute(data);
+  const { from, to } = wanted ?? USUAL_PRELOADS[plunger];
+  return {
+    of: 'preload',
+    ...threaded(thread),
+    mount,
+    ratio,
+    preload,
+    inBand,
+    from,
+    to,
+    wanted: wanted !== undefined,
+    ...defined({ zeroFoundBy, travel: liftersTravel }),
+  };
+}
+
+function turnsOf(inputs: unknown): SetEvidence | undefined {
+  const { data } = adjuster.input.safeParse(inputs);
+  if (data === undefined) return undefined;
+  const { thread, mount, ratio, zeroFoundBy, lifter, lashFound, lashWanted } = data;
+  const { turns, seatMovement, lashChange } = adjuster.compute(data);
+  return {
+    of: 'turns',
+    ...threaded(thread),
+    mount,
+    ratio,
+    turns,
+    lifter,
+    ...defined({ zeroFoundBy, preload: seatMovement, lashChange, lashFound, lashWanted }),
+  };
+}
+
+function pushrodOf(inputs: unknown): SetEvidence | undefined {
+  const { data } = pushrodLength.input.safeParse(inputs);
+  if (data === undefined) return undefined;
+  const { length, nearest } = pushrodLength.compute(data);
+  return { of: 'pushrod', told: data.convention ?? 'as-read', length, ...defined({ nearest }) };
+}
+
+function standOf(inputs: unknown): SetEvidence | undefined {
+  const { data } = standHeight.input.safeParse(inputs);
+  if (data === undefined) return undefined;
+  const { shim, nearest } = standHeight.compute(data);
+  return {
+    of: 'stand',
+    shim,
+    ...defined({
+      nearest: nearest === undefined ? undefined : { shim: nearest.shim, difference: nearest.difference },
+    }),
+  };
+}
+
+/** What is set, ordered or fitted by a computation that was kept, computed again in SI. */
+export function setBy({ computation, inputs }: Working): SetEvidence | undefined {
+  switch (computation) {
+    case lifterPreload.name:
+      return preloadOf(inputs);
+    case adjuster.name:
+      return turnsOf(inputs);
+    case pushrodLength.name:
+      return pushrodOf(inputs);
+    case standHeight.name:
+      return standOf(inputs);
+    default:
+      return undefined;
+  }
+}

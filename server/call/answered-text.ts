@@ -1,0 +1,54 @@
+import { beginsWith } from '../../shared/begins-with.ts';
+import { answersTo, NOISE_QUESTIONS, noiseAnswerIn, noiseQuestionOf } from '../../shared/schemas/noise.ts';
+import type { AssessedQuestion } from '../mechanics/assessment/assessment.ts';
+import { placeOf } from '../mechanics/assessment/common/said.ts';
+import type { Answer } from '../records/answers/answers.ts';
+
+/** What was said beside the word that an answer begins with. */
+const besides = (answer: string, word: string): string =>
+  answer
+    .trim()
+    .slice(word.length)
+    .replace(/^[\s:;,.]+/, '');
+
+const worded = (label: string, own: string, where: string): string =>
+  `${label}${where}${own === '' ? '' : `, “${own}”`}`;
+
+/** What was answered in the words that were offered, with what was said beside it; a code is nothing to read. */
+export function answeredText(
+  { answers, answered }: Pick<AssessedQuestion, 'answers' | 'answered'>,
+  place?: Answer['place'],
+): string {
+  const said = answered?.answer ?? '';
+  const where = place === undefined ? '' : `, ${placeOf(place)}`;
+  const [choice] = answers
+    .filter(({ code }) => beginsWith(said, code))
+    .toSorted((a, b) => b.code.length - a.code.length);
+  return choice === undefined ? `${said}${where}` : worded(choice.label, besides(said, choice.code), where);
+}
+
+const FOUND = { found: 'Yes', 'not found': 'Looked: no', 'not-found': 'Looked: no' } as const;
+
+/** The same for the log of a build, which has no offered words beside the answer. */
+export function loggedAnswer(
+  answer: string,
+  questionId: string | undefined,
+  code: string | undefined,
+): string {
+  const noise = noiseQuestionOf(questionId, code);
+  const word = noise === undefined ? undefined : noiseAnswerIn(noise, answer);
+  if (noise !== undefined && word !== undefined)
+    return worded(answersTo(noise)[word] ?? word, besides(answer, word), '');
+  const [found] = Object.entries(FOUND).filter(([each]) => beginsWith(answer, each));
+  return found === undefined ? `“${answer}”` : worded(found[1], besides(answer, found[0]), '');
+}
+
+/** What was asked, in its own words where only its code was kept. */
+export function loggedQuestion(
+  question: string,
+  questionId: string | undefined,
+  code: string | undefined,
+): string {
+  const noise = noiseQuestionOf(questionId, code);
+  return noise === undefined ? question.replaceAll('-', ' ') : NOISE_QUESTIONS[noise].ask;
+}

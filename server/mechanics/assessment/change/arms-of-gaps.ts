@@ -1,0 +1,45 @@
+import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
+import { isOffSince } from '../common/seats.ts';
+import type { Evidence, SheetEvidence } from '../evidence.ts';
+import { plansOf } from './plans.ts';
+import { armsOf } from './ratios.ts';
+
+const isGap = ({ kind }: SheetEvidence): boolean => GAP_KINDS.some((gap) => gap === kind);
+
+/** The plan whose arms a gap was read with; of a gap read with what is on the engine now, none. */
+function planOfGap(entry: SheetEvidence, evidence: Evidence): number | 'fitted' | undefined {
+  const told = armsOf(entry, evidence);
+  if (told !== undefined) return told;
+  // While a ratio is still being chosen there is nothing of it to read on the engine.
+  return evidence.call.goal === 'choose-ratio' ? 'fitted' : plansOf(evidence)[0];
+}
+
+/** With what other arms a gap was read than it is asked for; nothing where they are the same. */
+function otherArmsOf(entry: SheetEvidence, evidence: Evidence): SheetEvidence['otherArms'] {
+  if (entry.arms === 'before' || !isGap(entry)) return undefined;
+  const isPlanned = plansOf(evidence).length > 0;
+  if (isPlanned && planOfGap(entry, evidence) !== 'fitted') return undefined;
+  if (isOffSince(entry, evidence)) return 'off-since';
+  return isPlanned ? 'on-now' : undefined;
+}
+
+/** The same evidence with those gaps marked that were read with other arms than they are asked for. */
+export const withOtherArms = (evidence: Evidence): Evidence => ({
+  ...evidence,
+  sheet: evidence.sheet.map((entry) => {
+    const otherArms = otherArmsOf(entry, evidence);
+    return otherArms === undefined ? entry : { ...entry, otherArms };
+  }),
+});
+
+/** As what is worked out sees it: what was read with other arms was read with those before. */
+export const seenByChange = (evidence: Evidence): Evidence => ({
+  ...evidence,
+  sheet: evidence.sheet.map((entry) =>
+    entry.otherArms === undefined ? entry : { ...entry, arms: 'before' },
+  ),
+});
+
+/** Whether a gap was read with the arms of this plan; without one, with those that are fitted. */
+export const isWithPlan = (entry: SheetEvidence, plan: number | undefined, evidence: Evidence): boolean =>
+  plan === undefined || planOfGap(entry, evidence) === plan;

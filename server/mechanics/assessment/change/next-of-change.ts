@@ -1,0 +1,61 @@
+import type { NextAction } from '../assessment.ts';
+import { ended } from '../common/first-said.ts';
+import { nominalSaid, upperFirst } from '../common/said.ts';
+import type { ChangeDetail } from './detail.ts';
+import { byPlan, type GapGroup, groupsOf, placesSaid } from './groups.ts';
+
+/** What a call about a ratio asks for next, for the gaps that it was worked out for. */
+export interface NextOfChange {
+  /** A gap is known and has no word yet: what it waits for, as its headline says it. */
+  readonly held: NextAction | undefined;
+  /** It can't be told from its limit: what tells it. */
+  readonly close: NextAction | undefined;
+}
+
+/** What only has to be said: nothing is turned for it. */
+const isSaid = (lack: string): boolean => /^(which|whether|an answer)\b/.test(lack);
+
+function actionOf(
+  group: GapGroup | undefined,
+  action: string,
+  { stands, asks, reason }: { readonly stands: string; readonly asks: string; readonly reason: string },
+): NextAction | undefined {
+  const lack = group?.members[0].gap.lacks[0];
+  if (group === undefined || lack === undefined) return undefined;
+  const [{ gap, detail }] = group.members;
+  const of = detail.plan === undefined ? '' : ` with the planned ${nominalSaid(detail.plan)}`;
+  return {
+    id: `next:consequences:${action}:${group.name}`,
+    action: `${action}:${group.name}`,
+    step: 'consequences',
+    about: { of: 'build' },
+    sentence: `${upperFirst(gap.title.toLowerCase())} on ${placesSaid(group.members)}${of} ${stands}. ${asks}: ${ended(lack)}`,
+    reason,
+    turns: !isSaid(lack),
+  };
+}
+
+/** Of the first plan; the others wait for the same gaps. */
+export function nextOfChange(details: readonly ChangeDetail[]): NextOfChange {
+  const groups = byPlan(details)
+    .slice(0, 1)
+    .flatMap((plan) => groupsOf(plan.details));
+  const first = (fits: (group: GapGroup) => boolean) =>
+    groups.find((group) => fits(group) && group.members[0].gap.lacks.length > 0);
+  return {
+    held: actionOf(
+      first(({ word }) => word === undefined),
+      'gap-waits',
+      { stands: 'has no word yet', asks: 'First', reason: 'The gap has no word before that.' },
+    ),
+    close: actionOf(
+      first(({ word }) => word === 'close'),
+      'gap-close',
+      {
+        stands: 'is close',
+        asks: 'What tells it from its limit',
+        reason: 'The calculation can’t tell it.',
+      },
+    ),
+  };
+}

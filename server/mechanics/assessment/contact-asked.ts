@@ -1,0 +1,65 @@
+import type { AssessedQuestion, StopReason } from './assessment.ts';
+import { asked } from './common/asked.ts';
+import { lowerFirst } from './common/said.ts';
+import type { Evidence } from './evidence.ts';
+import { lastSaid } from './noise/answers.ts';
+
+const CHOICES: AssessedQuestion['answers'] = [
+  {
+    code: 'since',
+    label: 'What was found since',
+    changes: 'The first question is put right in its own step.',
+  },
+  {
+    code: 'first',
+    label: 'The first answer',
+    changes: 'What was told since is put right where it was told; a stop stays until the desk lifts it.',
+  },
+];
+
+/** Metal alone says nothing of what hit, bent or came loose. */
+const isContrary = ({ code, id }: StopReason): boolean =>
+  code === 'held' ||
+  code === 'part-damaged' ||
+  (code === 'sign-of-damage' && id !== 'stop:sign-of-damage:metal');
+
+const NUT_MOVED = 'the nut has moved';
+
+/** What was found since that the first answer denies, by its id and as a clause. */
+function contraryTo(
+  evidence: Evidence,
+  stop: readonly StopReason[],
+): { readonly id: string; readonly said: string }[] {
+  const stopped = stop.filter(isContrary).map(({ id, sentence }) => ({
+    id,
+    said: lowerFirst(sentence.replace(/^Do not turn it: /, '').replace(/\.$/, '')),
+  }));
+  const moved = lastSaid('noise-nut', evidence)?.answer === 'moved';
+  return [...stopped, ...(moved ? [{ id: 'nut-moved', said: NUT_MOVED }] : [])];
+}
+
+/**
+ * The first question of the call answered with no, beside something found that says otherwise: one of the two is put
+ * right by a person.
+ */
+export function contactQuestions(evidence: Evidence, stop: readonly StopReason[]): AssessedQuestion[] {
+  if (evidence.call.contact !== 'none') return [];
+  const contrary = contraryTo(evidence, stop);
+  const [first] = contrary;
+  if (first === undefined) return [];
+  return [
+    asked(
+      {
+        code: 'contact-told-otherwise',
+        weight: 'weak',
+        ask: `Nothing hit, bent, tight or loose, it was said; yet ${first.said}. Which of the two is so?`,
+        knownBy: `contact ${contrary.map(({ id }) => id).join(' ')}`,
+        test: 'Ask again what happened, and put the one that is wrong right in its own step.',
+        testAtBench: 'Look again, and put the one that is wrong right in its own step.',
+        byLooking: true,
+        restsOn: stop.filter(isContrary).flatMap(({ restsOn }) => restsOn),
+      },
+      { about: { of: 'build' }, step: 'triage', answers: evidence.answers, choices: CHOICES },
+    ),
+  ];
+}

@@ -1,0 +1,122 @@
+import type { NoiseQuestion } from '../../../../shared/schemas/noise.ts';
+import type { StopReason } from '../assessment.ts';
+
+/** What an answer tells of a part, beside what it speaks for: whether it may still be turned, or run. */
+export interface Damage {
+  readonly question: NoiseQuestion;
+  readonly answer: string;
+  /** As a clause: `a pushrod is bent`. */
+  readonly why: string;
+}
+
+/** An answer after which nobody turns it. */
+export interface Sign extends Damage {
+  readonly code: StopReason['code'];
+}
+
+/**
+ * Answers after which nobody turns it.
+ *
+ * Source: common practice, no published source; a pin that creeps out of its tip is a forum case in which most of the
+ * others crept too; needles missing, a shop's page on pivot bearings; bent pushrods, a parts store's guide.
+ */
+export const SIGNS: readonly Sign[] = [
+  {
+    question: 'noise-signs',
+    answer: 'metal',
+    code: 'sign-of-damage',
+    why: 'metal was found in the oil or the filter',
+  },
+  {
+    question: 'noise-signs',
+    answer: 'broken',
+    code: 'sign-of-damage',
+    why: 'a piece is broken, cracked or missing',
+  },
+  { question: 'noise-signs', answer: 'tight', code: 'sign-of-damage', why: 'it turns tight' },
+  { question: 'noise-signs', answer: 'contact', code: 'sign-of-damage', why: 'something hit or bent' },
+  {
+    question: 'noise-history',
+    answer: 'grew-again',
+    code: 'lash-grew-again',
+    why: 'the gap had grown once more after it was set again',
+  },
+  {
+    question: 'noise-nut',
+    answer: 'off',
+    code: 'part-damaged',
+    why: 'a nut is off, or a rocker hangs loose',
+  },
+  {
+    question: 'noise-stud',
+    answer: 'moves',
+    code: 'part-damaged',
+    why: 'the stud moves, leans or stands higher',
+  },
+  { question: 'noise-pushrod', answer: 'bent', code: 'part-damaged', why: 'a pushrod is bent' },
+  { question: 'noise-roller', answer: 'pin-moved', code: 'part-damaged', why: 'the roller’s pin has moved' },
+  {
+    question: 'noise-trunnion',
+    answer: 'missing',
+    code: 'part-damaged',
+    why: 'needles of the pivot’s bearing are missing',
+  },
+];
+
+/** Answers after which nobody runs it, and what is done first. */
+export const NOT_RUN: readonly (Damage & { readonly first: string })[] = [
+  {
+    question: 'noise-oil',
+    answer: 'low',
+    why: 'the oil, or its pressure, is low',
+    first: 'Find out why, and have the pressure measured before it runs.',
+  },
+  {
+    question: 'noise-nut',
+    answer: 'moved',
+    why: 'the nut has moved',
+    first: 'Look at the stud’s top and thread, fit a new nut, and see that it holds.',
+  },
+  {
+    question: 'noise-thread',
+    answer: 'worn',
+    why: 'the thread of stud or nut is worn',
+    first: 'Change stud and nut; a pressed stud is a qualified shop’s work.',
+  },
+  ...(
+    [
+      ['noise-pushrod', 'pushrod ends or cup are worn'],
+      ['noise-tip', 'the stem’s tip or its cap is worn'],
+      ['noise-roller', 'the roller sticks or has a flat'],
+      ['noise-trunnion', 'the bearing at the pivot is rough, brown or loose'],
+    ] as const
+  ).map(([question, why]) => ({
+    question,
+    answer: 'worn',
+    why,
+    first: 'Look at all the others like it, and change what is worn.',
+  })),
+];
+
+/** Answers about a part that may have words beside them which tell more than the answer does. */
+const OF_PARTS: ReadonlySet<NoiseQuestion> = new Set([
+  'noise-nut',
+  'noise-set-screw',
+  'noise-stud',
+  'noise-stud-top',
+  'noise-thread',
+  'noise-pushrod',
+  'noise-tip',
+  'noise-roller',
+  'noise-trunnion',
+]);
+
+const DAMAGED =
+  /\b(missing|gone|lost|bent|broken?|snapped|sheared|crack(ed)?|split|seized|pulled (up|out)|(stand|stick|stood|stuck)s? out|walked|(came|come|coming|fell|fallen|hangs?|hanging|backed) (out|off|loose))\b/i;
+const DENIED = /\b(no|not|none|nothing|never|without|isn.t|aren.t|wasn.t|weren.t|didn.t)\b/i;
+
+/** Whether the words beside an answer about a part name damage, and do not deny it. */
+export function wordsTellDamage(question: NoiseQuestion, words: string): boolean {
+  if (!OF_PARTS.has(question)) return false;
+  return words.split(/[.;,]|\bbut\b/).some((clause) => DAMAGED.test(clause) && !DENIED.test(clause));
+}

@@ -1,0 +1,65 @@
+import type { NotToRun, Subject } from '../assessment.ts';
+import { listed, placeOf, valveSubject } from '../common/said.ts';
+import type { Evidence, ValvePlace } from '../evidence.ts';
+import { lastSaid, noisyValve } from './answers.ts';
+import { NOT_RUN, SIGNS } from './damage.ts';
+import { type NoiseRecord, nutLine } from './of-record.ts';
+
+const BUILD: Subject = { of: 'build' };
+
+const OF_ENGINE: ReadonlySet<string> = new Set(['noise-oil']);
+
+/** Nuts of the lash log that had moved, where none was answered of. */
+const movedInLog = ({ lash }: NoiseRecord, place: ValvePlace | undefined): ValvePlace[] =>
+  lash.valves.filter(
+    (valve) => nutLine(valve)?.nut === 'moved' && (place === undefined || placeOf(place) === placeOf(valve)),
+  );
+
+/** What was told of damage, worst first, as clauses for the line of the answer. */
+export const foundSaid = (evidence: Evidence): string[] =>
+  [...SIGNS, ...NOT_RUN].flatMap(({ question, answer, why }) =>
+    lastSaid(question, evidence)?.answer === answer ? [why] : [],
+  );
+
+/** Why nobody runs it while its noise is looked into: it runs now, its oil is low, or a part that was seen is bad. */
+export function noiseNotToRun(evidence: Evidence, record: NoiseRecord): NotToRun[] {
+  const place = noisyValve(evidence);
+  const about = place === undefined ? BUILD : valveSubject(place);
+  const runs: NotToRun[] =
+    evidence.call.engineState === 'runs'
+      ? [
+          {
+            id: 'not-to-run:noise:runs',
+            what: 'run',
+            about: BUILD,
+            sentence: 'Do not run it: shut it off, and leave it off until the cause is found.',
+            wayOut: 'Shut it off. Then look what moved, with nothing turned.',
+          },
+        ]
+      : [];
+  const told = NOT_RUN.filter(({ question, answer }) => lastSaid(question, evidence)?.answer === answer);
+  const logged = told.some(({ question }) => question === 'noise-nut') ? [] : movedInLog(record, place);
+  return [
+    ...runs,
+    ...told.map(
+      ({ question, answer, why, first }): NotToRun => ({
+        id: `not-to-run:${question}:${answer}`,
+        what: 'run',
+        about: OF_ENGINE.has(question) ? BUILD : about,
+        sentence: `Do not run it: ${why}.`,
+        wayOut: first,
+      }),
+    ),
+    ...(logged.length === 0
+      ? []
+      : NOT_RUN.filter(({ question }) => question === 'noise-nut').map(
+          ({ first }): NotToRun => ({
+            id: 'not-to-run:noise-nut:log',
+            what: 'run',
+            about,
+            sentence: `Do not run it: the nut of ${listed(logged.map(placeOf))} has moved.`,
+            wayOut: first,
+          }),
+        )),
+  ];
+}

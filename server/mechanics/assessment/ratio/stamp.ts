@@ -1,0 +1,160 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
+import { asked } from '../common/asked.ts';
+import { nominalSaid } from '../common/said.ts';
+import type { AnswerEvidence, Evidence, ValvePlace } from '../evidence.ts';
+import { partsInHand } from '../part/in-hand.ts';
+import { codeOf } from './answers.ts';
+
+/** Ratios that a rocker can have: a number beyond them is no ratio (common practice, no published source). */
+const LEAST = 0.9;
+const MOST = 2.5;
+
+/** What looks like a ratio on an arm, word for word, and the ratio that it would be. */
+export interface Stamp {
+  readonly text: string;
+  readonly ratio: number;
+  /** "16" or "60" alone stays undecided until somebody says that it is the ratio. */
+  readonly dotted: boolean;
+}
+
+const isRatio = (value: number): boolean => value > LEAST && value < MOST;
+
+/** `1.6` of "16", "160" and "60": the digits with the point put where a ratio has it. */
+function withPoint(digits: string): number | undefined {
+  const [first = '', rest = ''] = [digits.slice(0, 1), digits.slice(1)];
+  const both = [Number(`${first}.${rest}`), Number(`1.${digits}`)];
+  return both.find(isRatio);
+}
+
+/** What looks like a ratio in a mark. */
+export function stampRead(text: string): Stamp | undefined {
+  const mark = text.trim();
+  if (/^\d[.,]\d{1,3}$/.test(mark)) {
+    const ratio = Number(mark.replace(',', '.'));
+    return isRatio(ratio) ? { text: mark, ratio, dotted: true } : undefined;
+  }
+  const ratio = /^\d{2,4}$/.test(mark) ? withPoint(mark) : undefined;
+  return ratio === undefined ? undefined : { text: mark, ratio, dotted: false };
+}
+
+/** Marks of the parts in the hand that are this arm: they are on it, wherever they were read. */
+const ofHand = (evidence: Evidence, armId: string): string[] =>
+  partsInHand(evidence)
+    .filter((part) => part.armId === armId)
+    .flatMap(({ readings }) => readings.filter(({ kind }) => kind === 'ratio-stamp'))
+    .map(({ typed }) => typed.trim());
+
+/** The stamp of an arm; of one that was read as a part in the hand, the one that was read there. */
+export function stampOf(evidence: Evidence, armId: string | undefined): Stamp | undefined {
+  const own = evidence.arms.find(({ id }) => id === armId)?.ratioStamp.trim() ?? '';
+  if (own !== '') return stampRead(own);
+  const [text, ...others] = armId === undefined ? [] : [...new Set(ofHand(evidence, armId))];
+  return text === undefined || others.length > 0 ? undefined : stampRead(text);
+}
+
+const DIGITS = ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
+
+/** A mark spelt out: ids keep no digits, and an answer is about this mark alone. */
+const spelt = (text: string): string => [...text].map((each) => DIGITS[Number(each)] ?? 'point').join(' ');
+
+const CODE = 'stamp-is-ratio';
+
+const CHOICES: readonly AnswerChoice[] = [
+  { code: 'ratio', label: 'It is the ratio', changes: 'The reading is set against it.' },
+  { code: 'other-number', label: 'It is another number', changes: 'Nothing is set against it.' },
+  { code: 'not-known', label: 'Nobody can tell', changes: 'It stays undecided.' },
+];
+
+const idOf = (armId: string, { text }: Stamp): string =>
+  `question:${CODE}:${armId}:stamp-${spelt(text).replaceAll(' ', '-')}`;
+
+/** Answers about this mark of this arm; with one arm alone the word of the question is enough. */
+const answersTo = (evidence: Evidence, armId: string, stamp: Stamp): AnswerEvidence[] =>
+  evidence.answers
+    .filter((answer) =>
+      answer.questionId === undefined
+        ? codeOf(answer) === CODE && evidence.arms.length === 1
+        : answer.questionId === idOf(armId, stamp),
+    )
+    .toSorted((a, b) => a.line - b.line);
+
+const saidOf = (answer: AnswerEvidence | undefined): string => answer?.answer.split(':')[0]?.trim() ?? '';
+
+/** The ratio stamped on an arm: with its point unless it was said to be another number, without it once it was said. */
+export function markOn(evidence: Evidence, armId: string | undefined): number | undefined {
+  const stamp = stampOf(evidence, armId);
+  if (stamp === undefined || armId === undefined) return undefined;
+  const said = saidOf(answersTo(evidence, armId, stamp).at(-1));
+  return stamp.dotted
+    ? said === 'other-number'
+      ? undefined
+      : stamp.ratio
+    : said === 'ratio'
+      ? stamp.ratio
+      : undefined;
+}
+
+interface Doubted {
+  readonly weight: AssessedQuestion['weight'];
+  readonly size: string;
+  readonly restsOn: readonly string[];
+}
+
+/** Whether the mark is the ratio: asked once of an arm, and the answer stays with it. */
+export function stampQuestion(
+  evidence: Evidence,
+  armId: string,
+  stamp: Stamp,
+  { weight, size, restsOn }: Doubted,
+): AssessedQuestion {
+  const name = evidence.arms.find(({ id }) => id === armId)?.name ?? 'the arm';
+  const questionId = idOf(armId, stamp);
+  return asked(
+    {
+      code: CODE,
+      weight,
+      ask: stamp.dotted
+        ? `Is the ${nominalSaid(stamp.ratio)} stamped on it the ratio, or another number?`
+        : `Is the “${stamp.text}” on it the ratio ${nominalSaid(stamp.ratio)}, or another number?`,
+      knownBy: `stamp ${spelt(stamp.text)}`,
+      size,
+      test: 'Read the mark on the arm again, word for word, then the box by itself.',
+      byLooking: true,
+      restsOn,
+    },
+    {
+      about: { of: 'arm', armId, name },
+      step: 'ratio',
+      answers: answersTo(evidence, armId, stamp).map((answer) => ({ ...answer, questionId })),
+      choices: CHOICES,
+    },
+  );
+}
+
+/** The ratio that a box label names, where it names one. It is copied nowhere: it only helps to ask. */
+export function ratioOnBox(boxLabel: string): number | undefined {
+  const found = [...boxLabel.matchAll(/(?<![\d.,])\d[.,]\d{1,3}(?![\d.,])/g)].map(([text]) =>
+    Number(text.replace(',', '.')),
+  );
+  const [ratio, ...others] = [...new Set(found.filter(isRatio))];
+  return others.length === 0 ? ratio : undefined;
+}
+
+/** Ratios that something else on record holds the arm to be, each with its name. */
+export function otherwiseHeld(
+  { rockers, card, arms }: Evidence,
+  { valve, armId }: ValvePlace & { readonly armId?: string },
+): { readonly ratio: number; readonly said: string }[] {
+  const box = ratioOnBox(arms.find(({ id }) => id === armId)?.boxLabel ?? '');
+  const { lobeLift, valveLift } = card[sideOfValve(valve)];
+  const ofLifts = lobeLift === undefined || valveLift === undefined ? undefined : valveLift / lobeLift;
+  const ofCard = card.assumedRatio ?? ofLifts;
+  const of = (ratio: number | undefined, said: (name: string) => string) =>
+    ratio === undefined ? [] : [{ ratio, said: said(nominalSaid(Number(ratio.toFixed(2)))) }];
+  return [
+    ...of(rockers.soldAs, (name) => `the ${name} it is sold as`),
+    ...of(box, (name) => `the ${name} on its box`),
+    ...of(ofCard, (name) => `the ${name} of the card`),
+  ];
+}

@@ -1,0 +1,192 @@
+import { DEGREE } from '../../setting-order/timing.ts';
+import type { AssessedQuestion, Subject } from '../assessment.ts';
+import { asked } from '../common/asked.ts';
+import { chosenOf } from '../common/chosen.ts';
+import { listed } from '../common/said.ts';
+import type { Evidence, PeakEvidence, Side } from '../evidence.ts';
+import { APART, degrees, isOut, type Lined, ofSide, SIDES, type TimingRead } from './readings.ts';
+
+/** A lobe that peaks outside of these is asked about: trade practice, common, no published source. */
+const USUAL = { from: 95 * DEGREE, to: 120 * DEGREE } as const;
+/** So near its own card a peak outside of the usual ones is that cam's. */
+const BY_CARD = 5 * DEGREE;
+
+const BUILD: Subject = { of: 'build' };
+const about = (side: Side): Subject => ({ of: 'side', valve: side });
+
+/** From the wrong side of its dead centre, or of the other lobe, a peak is where hardly any cam has one. */
+function unusual(peak: PeakEvidence, { answers }: Evidence): AssessedQuestion[] {
+  const { side, centreline, advance } = peak;
+  const usual = centreline >= USUAL.from - 1e-9 && centreline <= USUAL.to + 1e-9;
+  if (usual || (advance !== undefined && Math.abs(advance) <= BY_CARD)) return [];
+  return [
+    asked(
+      {
+        code: 'centreline-unusual',
+        weight: 'strong',
+        ask: 'Was each reading told from the right side of its dead centre, and on the right lobe?',
+        size: `${degrees(centreline)}° is outside of the usual ${degrees(USUAL.from)} to ${degrees(USUAL.to)}.`,
+        test: 'turn to the peak by the indicator, and look where the wheel stands.',
+        restsOn: [],
+      },
+      {
+        about: about(side),
+        step: 'timing',
+        answers,
+        choices: [
+          { code: 'not-found', label: 'Yes, each was', changes: 'The centreline counts as it was read.' },
+          { code: 'found', label: 'No, one was told wrong', changes: 'The lobe is read again.' },
+        ],
+      },
+    ),
+  ];
+}
+
+/** An event that is told from the wrong side, or at another lift, makes another duration. */
+function durationOff({ side, durationOver = 0 }: PeakEvidence, { answers }: Evidence): AssessedQuestion[] {
+  if (Math.abs(durationOver) <= APART + 1e-9) return [];
+  return [
+    asked(
+      {
+        code: 'duration-off',
+        weight: 'weak',
+        ask: 'Were both events read at the lift the card states, and each told from its right side?',
+        size: `The duration is ${degrees(durationOver)}° ${durationOver > 0 ? 'over' : 'under'} the card’s; a side swapped is twice its angle.`,
+        test: 'read both again, coming up to the lift in running direction.',
+        restsOn: [],
+      },
+      { about: about(side), step: 'timing', answers },
+    ),
+  ];
+}
+
+const span = (peaks: readonly PeakEvidence[]): number => {
+  const all = peaks.map(({ centreline }) => centreline);
+  return Math.max(...all) - Math.min(...all);
+};
+
+/** Two ways to one centreline differ where the lobe is not symmetric; one way, where cam or wheel was moved. */
+function differ(peaks: readonly Lined<PeakEvidence>[], { answers }: Evidence): AssessedQuestion | undefined {
+  const [first] = peaks;
+  if (first === undefined || span(peaks) <= APART) return undefined;
+  const values = [...new Set(peaks.map(({ centreline }) => centreline))].toSorted((a, b) => a - b);
+  return asked(
+    {
+      code: 'centrelines-differ',
+      weight: 'strong',
+      ask: 'Was the cam moved between these readings, or was one of them read wrong?',
+      size: `The ${first.side} was read at ${listed(values.map((each) => `${degrees(each)}°`))}.`,
+      test: 'read the same lobe once more at equal drop, coming up to the lift in running direction each time.',
+      restsOn: [],
+    },
+    {
+      about: about(first.side),
+      step: 'timing',
+      answers,
+      choices: [
+        { code: 'not-found', label: 'The cam was moved between', changes: 'What was read last counts.' },
+        { code: 'found', label: 'One was read wrong', changes: 'The lobe is read again; that counts then.' },
+      ],
+    },
+  );
+}
+
+/** One was read wrong: what was read since that was said counts, and is compared by itself. */
+function differing(peaks: readonly Lined<PeakEvidence>[], evidence: Evidence): AssessedQuestion[] {
+  // An asymmetric lobe peaks elsewhere by its events than by equal drop: each way is compared with itself.
+  return [true, false].flatMap((fromEvents) => {
+    const own = peaks.filter((peak) => peak.fromEvents === fromEvents);
+    const question = differ(own, evidence);
+    if (question?.answered?.found !== true) return question ?? [];
+    const since = evidence.answers.find(({ id }) => id === question.answered?.entryId)?.line ?? 0;
+    const again = own.filter(({ line }) => line > since);
+    return again.length === 0 ? question : (differ(again, evidence) ?? []);
+  });
+}
+
+const POINTER: AssessedQuestion['answers'] = [
+  { code: 'shifted', label: 'Yes, it was shifted first', changes: 'The lobe counts as it was read.' },
+  { code: 'left', label: 'No, it was left', changes: 'The pointer’s error is taken off what was read.' },
+];
+
+/** The stop shows the pointer out, and nobody said whether it was shifted before the lobe was read. */
+function pointer({ stop, peaks }: TimingRead, { answers }: Evidence): AssessedQuestion | undefined {
+  if (!isOut(stop) || peaks.length === 0 || peaks.every(({ righted }) => righted)) return undefined;
+  const toward = stop.correction > 0 ? 'after' : 'before';
+  const question = asked(
+    {
+      code: 'pointer-out',
+      weight: 'strong',
+      ask: 'Was the pointer shifted before the lobe was read?',
+      size: `At the stop it was ${degrees(stop.correction)}° out.`,
+      test: `shift the pointer ${degrees(stop.correction)}° toward the side ${toward} TDC, read the stop until both are alike, then read the lobe again.`,
+      restsOn: [],
+    },
+    { about: BUILD, step: 'timing', answers, choices: POINTER },
+  );
+  // Either answer settles it: it is not doubted any more.
+  return question.answered === undefined ? question : { ...question, weight: 'weak' };
+}
+
+/** One cam turns both lobes: where one says early and the other late, one was read wrong or the card is another cam's. */
+function apart(peaks: readonly PeakEvidence[], { answers }: Evidence): AssessedQuestion[] {
+  const [intake, exhaust] = SIDES.map((side) => peaks.find((peak) => peak.side === side));
+  if (intake?.advance === undefined || exhaust?.advance === undefined) return [];
+  if (Math.abs(intake.advance - exhaust.advance) <= APART) return [];
+  const way = (advance: number) => `${degrees(advance)}° ${advance < 0 ? 'late' : 'early'}`;
+  return [
+    asked(
+      {
+        code: 'lobes-apart',
+        weight: 'weak',
+        ask: 'Were both lobes read on one cam, one wheel and one pointer, each against its own centreline on the card?',
+        size: `Against the card the intake is ${way(intake.advance)} and the exhaust ${way(exhaust.advance)}; one cam moves both alike.`,
+        test: 'read both again at equal drop, coming up to the lift in running direction each time.',
+        restsOn: [],
+      },
+      { about: BUILD, step: 'timing', answers },
+    ),
+  ];
+}
+
+export interface TimingAsked {
+  readonly pointer: AssessedQuestion | undefined;
+  readonly pointerWas: string | undefined;
+  readonly unusual: readonly AssessedQuestion[];
+  readonly differ: readonly AssessedQuestion[];
+  readonly all: readonly AssessedQuestion[];
+}
+
+/** @param told the peak of each lobe that counts, its pointer put right where that was said */
+export function questionsOf(
+  read: TimingRead,
+  told: readonly PeakEvidence[],
+  evidence: Evidence,
+): TimingAsked {
+  const ofPointer = pointerAsked(read, evidence);
+  const ofUnusual = told.flatMap((peak) => unusual(peak, evidence));
+  const ofDiffer = SIDES.flatMap((side) => differing(ofSide(read, side), evidence));
+  return {
+    ...ofPointer,
+    unusual: ofUnusual,
+    differ: ofDiffer,
+    all: [
+      ...ofUnusual,
+      ...ofDiffer,
+      ...told.flatMap((peak) => durationOff(peak, evidence)),
+      ...(ofPointer.pointer === undefined ? [] : [ofPointer.pointer]),
+      ...apart(told, evidence),
+    ],
+  };
+}
+
+export function pointerAsked(
+  read: TimingRead,
+  evidence: Evidence,
+): Pick<TimingAsked, 'pointer' | 'pointerWas'> {
+  const question = pointer(read, evidence);
+  return {
+    pointer: question,
+    pointerWas: question === undefined ? undefined : chosenOf(question),
+  };
+}

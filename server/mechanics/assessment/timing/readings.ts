@@ -1,0 +1,62 @@
+import { DEGREE } from '../../setting-order/timing.ts';
+import type { Evidence, PeakEvidence, Side, StopEvidence } from '../evidence.ts';
+
+/** A wheel is not read finer than this: common practice. */
+export const READ = 0.25 * DEGREE;
+/** A centreline by wheel and indicator is good to this, either way: common practice, no published source. */
+export const WHEEL = DEGREE;
+/** Two centrelines that stand further apart than this are asked about. */
+export const APART = 2 * WHEEL;
+
+export type Lined<T> = T & { readonly line: number };
+
+export const SIDES: readonly Side[] = ['intake', 'exhaust'];
+
+/** `3.25`, `102.75` */
+export const degrees = (radians: number): string =>
+  String(Number(Math.abs(radians / DEGREE).toFixed(2))).replace(/^0\./, '.');
+
+/** What was read of the timing, in the order in which it was kept. */
+export interface TimingRead {
+  readonly stop?: Lined<StopEvidence>;
+  readonly peaks: readonly Lined<PeakEvidence>[];
+}
+
+export function readOf({ workings }: Evidence): TimingRead {
+  const lined = workings.toSorted((a, b) => a.line - b.line);
+  const stop = lined
+    .flatMap(({ line, timing }): Lined<StopEvidence>[] =>
+      timing?.of === 'stop' ? [{ ...timing, line }] : [],
+    )
+    .at(-1);
+  return {
+    peaks: lined.flatMap(({ line, timing }): Lined<PeakEvidence>[] =>
+      timing?.of === 'peak' ? [{ ...timing, line }] : [],
+    ),
+    ...(stop === undefined ? {} : { stop }),
+  };
+}
+
+/** Those of one lobe. */
+export const ofSide = ({ peaks }: TimingRead, side: Side): readonly Lined<PeakEvidence>[] =>
+  peaks.filter((peak) => peak.side === side);
+
+/** The pointer is further out than a wheel is read. */
+export const isOut = (stop: StopEvidence | undefined): stop is StopEvidence =>
+  stop !== undefined && Math.abs(stop.correction) >= READ;
+
+/**
+ * The peak with the pointer's error taken off.
+ *
+ * Equation: an intake is told after top dead centre, where the wheel reads so much too much; an exhaust before it, where
+ * it reads as much too little. Either way the cam stands that much earlier.
+ */
+export function withoutError(peak: Lined<PeakEvidence>, { correction }: StopEvidence): Lined<PeakEvidence> {
+  const { side, centreline, advance } = peak;
+  return {
+    ...peak,
+    centreline: side === 'intake' ? centreline - correction : centreline + correction,
+    ...(advance === undefined ? {} : { advance: advance + correction }),
+    righted: true,
+  };
+}

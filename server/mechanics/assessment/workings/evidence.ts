@@ -1,0 +1,57 @@
+/*
+ * Computations that were kept with the build, and that say what is set, ordered or fitted: their figures in SI. What
+ * else was kept stays figures alone.
+ */
+
+/** The thread of an adjuster, as it goes into a sum. */
+interface ThreadEvidence {
+  /** `7/16-20` */
+  readonly thread: string;
+  readonly pitch: number;
+  /** The size before the pitch: `7/16`. */
+  readonly size: string;
+  readonly mount: 'stud-nut' | 'cup-screw' | 'valve-end-screw';
+  readonly ratio: number;
+  readonly zeroFoundBy?: 'up-and-down' | 'spin' | 'feeler';
+}
+
+/** What turns past zero lash press the plunger of a hydraulic lifter. */
+export interface PreloadEvidence extends ThreadEvidence {
+  readonly of: 'preload';
+  readonly preload: number;
+  readonly inBand: 'within' | 'under' | 'over';
+  readonly from: number;
+  readonly to: number;
+  /** The band was asked for; else it is the usual one. */
+  readonly wanted: boolean;
+  /** Whole travel of the plunger, where it was said. */
+  readonly travel?: number;
+}
+
+/** What turns of an adjuster do, or the turns that a preload or a lash takes; tightening positive. */
+export interface TurnsEvidence extends ThreadEvidence {
+  readonly of: 'turns';
+  readonly turns: number;
+  readonly lifter: 'hydraulic' | 'solid';
+  readonly preload?: number;
+  readonly lashChange?: number;
+  readonly lashFound?: number;
+  readonly lashWanted?: number;
+}
+
+/** The pushrod to order, by a checking pushrod, and the nearest one in stock. */
+export interface PushrodEvidence {
+  readonly of: 'pushrod';
+  readonly length: number;
+  readonly told: 'as-read' | 'overall' | 'effective';
+  readonly nearest?: { readonly length: number; readonly difference: number };
+}
+
+/** How far a stand is to be raised, lowered where negative, and the nearest shim. */
+export interface StandEvidence {
+  readonly of: 'stand';
+  readonly shim: number;
+  readonly nearest?: { readonly shim: number; readonly difference: number };
+}
+
+export type SetEvidence = PreloadEvidence | TurnsEvidence | PushrodEvidence | StandEvidence;

@@ -1,0 +1,31 @@
+import type { Subject } from '../assessment.ts';
+import type { Evidence } from '../evidence.ts';
+import type { SetEvidence } from './evidence.ts';
+
+export const BUILD: Subject = { of: 'build' };
+
+/** Something that was set or ordered by a sum, with the entry it was kept by. */
+export interface KeptSet<Set extends SetEvidence = SetEvidence> {
+  readonly id?: string;
+  readonly line: number;
+  readonly set: Set;
+}
+
+type Of<Name extends SetEvidence['of']> = Extract<SetEvidence, { readonly of: Name }>;
+
+/** All that was kept, as it was kept. */
+export const keptSets = ({ workings }: Pick<Evidence, 'workings'>): KeptSet[] =>
+  workings
+    .flatMap(({ id, line, set }) =>
+      set === undefined ? [] : [{ line, set, ...(id === undefined ? {} : { id }) }],
+    )
+    .toSorted((a, b) => a.line - b.line);
+
+/** Of one kind the sum that was kept last: one that is worked out again takes the place of those before it. */
+export function lastKept<Name extends SetEvidence['of']>(
+  evidence: Pick<Evidence, 'workings'>,
+  name: Name,
+): KeptSet<Of<Name>> | undefined {
+  const is = (kept: KeptSet): kept is KeptSet<Of<Name>> => kept.set.of === name;
+  return keptSets(evidence).filter(is).at(-1);
+}

@@ -1,0 +1,223 @@
+import { expect, test } from 'vitest';
+import { workingEvidence } from '../../server/assessment/evidence/other-entries.ts';
+import { assess } from '../../server/mechanics/assessment/assess.ts';
+import type { Assessment } from '../../server/mechanics/assessment/assessment.ts';
+import type { Evidence } from '../../server/mechanics/assessment/evidence.ts';
+import { PLAIN } from '../mechanics/assessment/plain-build.ts';
+
+/*
+ * What was worked out and kept is told by the assessment: figures by hand beside each call, from the lever about the
+ * valve tip (a nut on the stud moves the plunger pitch × (1 + 1/ratio) a turn; 7/16-20 at 1.6 is .050 × 1.625 = .08125).
+ */
+
+interface Call {
+  readonly name: string;
+  readonly kept: readonly (readonly [string, Record<string, unknown>])[];
+  readonly base?: Partial<Evidence>;
+  readonly answers?: Evidence['answers'];
+  check(said: Assessment): void;
+}
+
+const PRELOAD = { thread: '7/16-20', mount: 'stud-nut', ratio: 1.6 };
+const SOLID = { ...PRELOAD, lifter: 'solid', lashFound: '.022 in', lashWanted: '.016 in' };
+
+const evidenceOf = ({ kept, base, answers = [] }: Call): Evidence => ({
+  ...PLAIN,
+  ...base,
+  answers,
+  workings: kept.map(([computation, inputs], index) =>
+    workingEvidence({
+      id: `working-${index + 1}`,
+      computation,
+      inputs,
+      answer: {},
+      revision: 1,
+      seq: index + 1,
+      by: 'Desk',
+      at: new Date(0),
+    }),
+  ),
+});
+
+const of = (said: Assessment, step: string) =>
+  said.headlines.filter((each) => each.step === step).map(({ sentence }) => sentence);
+const codes = ({ questions }: Assessment) => questions.map(({ code }) => code);
+
+const CALLS: readonly Call[] = [
+  {
+    // 2 × .08125 = .1625; .1625 − .150 = .0125; × 1.6 = .020 at the valve.
+    name: 'two turns into a plunger that goes .150: past its bottom, nobody turns it',
+    kept: [['lifter-preload', { ...PRELOAD, turns: 2, liftersTravel: '.150 in' }]],
+    check: (said) => {
+      expect(said.stop).toMatchObject([
+        {
+          code: 'plunger-bottomed',
+          answered: false,
+          entryId: 'working-1',
+          sentence: expect.stringMatching(/\.013 in past the plunger’s bottom.*\.020 in/),
+        },
+      ]);
+      expect(of(said, 'adjuster')[0]).toMatch(/past the bottom.*Back off before the engine is turned/);
+      expect(said.next).toMatchObject({
+        turns: false,
+        sentence: expect.stringMatching(/back that adjuster off/),
+      });
+    },
+  },
+  {
+    // A metric screw at the cup: 3 turns of M8×1 are 3.0 mm into a plunger of 2.5 mm.
+    name: 'a screw at the cup, in millimetres, runs out of travel as well',
+    kept: [
+      [
+        'lifter-preload',
+        { turns: 3, thread: 'M8×1', mount: 'cup-screw', ratio: 1.5, liftersTravel: '2.5 mm' },
+      ],
+    ],
+    check: (said) => expect(said.stop.map(({ code }) => code)).toEqual(['plunger-bottomed']),
+  },
+  {
+    // .08125 of .08125.
+    name: 'a plunger just on its bottom has nothing left',
+    kept: [['lifter-preload', { ...PRELOAD, turns: 1, liftersTravel: '.08125 in' }]],
+    check: (said) => expect(said.stop[0]?.sentence).toMatch(/on its bottom.*nothing left/),
+  },
+  {
+    name: 'backed off and kept again: the stop is gone',
+    kept: [
+      ['lifter-preload', { ...PRELOAD, turns: 2, liftersTravel: '.150 in' }],
+      ['lifter-preload', { ...PRELOAD, turns: 0.5, liftersTravel: '.150 in' }],
+    ],
+    check: (said) => {
+      expect(said.stop).toEqual([]);
+      // .040625; .150 less that.
+      expect(of(said, 'adjuster')).toEqual([
+        'These turns press the plunger .041 in, within the usual .020 to .060 in; .109 in of its travel is left.',
+      ]);
+    },
+  },
+  {
+    name: 'over the usual, travel not said, zero found by spinning',
+    kept: [['lifter-preload', { ...PRELOAD, turns: 1, zeroFoundBy: 'spin' }]],
+    check: (said) => {
+      expect(said.stop).toEqual([]);
+      expect(of(said, 'adjuster')[0]).toMatch(
+        /\.081 in, over the usual \.020 to \.060 in\. Zero was found by spinning/,
+      );
+    },
+  },
+  {
+    // .006 ÷ (1.6 × .0417 × 1.625) = .0554 turn, 19.9°.
+    name: 'a solid adjuster from .022 to .016',
+    kept: [['adjuster', { ...SOLID, thread: '3/8-24' }]],
+    check: (said) =>
+      expect(of(said, 'adjuster')).toEqual(['Tighten .055 turn, 20°: the lash goes from .022 to .016 in.']),
+  },
+  {
+    name: 'the same under a stop waits',
+    base: { call: { ...PLAIN.call, contact: 'something' } },
+    kept: [['adjuster', SOLID]],
+    check: (said) => expect(of(said, 'adjuster')[0]).toMatch(/^Not while the stop stands; after it: tighten/),
+  },
+  {
+    name: 'two threads for one stud are asked',
+    kept: [
+      ['adjuster', SOLID],
+      ['adjuster', { ...SOLID, thread: '3/8-24' }],
+    ],
+    check: (said) => {
+      const asked = said.questions.find(({ code }) => code === 'threads-differ');
+      expect(asked?.ask).toBe('Which thread is on the stud?');
+      // .050 ÷ .041667 is a fifth more.
+      expect(asked?.size).toMatch(/3\/8-24 UNF and 7\/16-20 UNF.*20 % further/);
+    },
+  },
+  {
+    name: 'a sum for 7/16 on a build of 3/8 studs is asked',
+    base: { engine: { ...PLAIN.engine, studSize: '3/8' } },
+    kept: [['lifter-preload', { ...PRELOAD, turns: 0.5 }]],
+    check: (said) => expect(codes(said)).toContain('threads-differ'),
+  },
+  {
+    name: 'found wrong and worked out again: asked no more',
+    answers: [
+      {
+        id: 'answer',
+        line: 2,
+        code: 'threads-differ',
+        question: 'Which thread is on the stud?',
+        answer: 'found',
+        found: true,
+      },
+    ],
+    base: { engine: { ...PLAIN.engine, studSize: '3/8' } },
+    kept: [
+      ['adjuster', SOLID],
+      ['lifter-preload', { ...PRELOAD, turns: 0.5 }],
+      ['adjuster', { ...SOLID, thread: '3/8-24' }],
+    ],
+    check: (said) => expect(codes(said)).not.toContain('threads-differ'),
+  },
+  {
+    // 7.400 and 1.15 turns of .050, less .016 ÷ 1.6 = .010.
+    name: 'a pushrod and the nearest in stock',
+    kept: [
+      [
+        'pushrod-length',
+        {
+          checkerAtZero: '7.400 in',
+          pitch: '.050 in',
+          turns: 1.15,
+          lash: '.016 in',
+          ratio: 1.6,
+          stock: ['7.450 in', '7.500 in'],
+        },
+      ],
+    ],
+    check: (said) =>
+      expect(of(said, 'geometry')).toEqual([
+        'The pushrod comes to 7.4475 in. The nearest in stock is 7.450 in, .0025 in longer.',
+      ]),
+  },
+  {
+    // 2.000 − 1.800 − .250 = −.050.
+    name: 'a stand that is too high: no shim lowers it',
+    kept: [
+      [
+        'stand-height',
+        { pivotHeight: '1.800 in', tipHeight: '2.000 in', netLift: '.500 in', pivotToTip: '1.450 in' },
+      ],
+    ],
+    check: (said) => expect(of(said, 'geometry')[0]).toMatch(/\.050 in too high.*no shim lowers it/),
+  },
+  {
+    // 2.060 − 1.750 − .250 = .060.
+    name: 'a stand that is too low, with the shim',
+    kept: [
+      [
+        'stand-height',
+        {
+          pivotHeight: '1.750 in',
+          tipHeight: '2.060 in',
+          netLift: '.500 in',
+          pivotToTip: '1.450 in',
+          shims: ['.030 in', '.060 in'],
+        },
+      ],
+    ],
+    check: (said) =>
+      expect(of(said, 'geometry')).toEqual([
+        'The stand is .060 in too low for the least sweep. The nearest shim is .060 in, just that.',
+      ]),
+  },
+];
+
+test.each(CALLS)('$name', (call) => {
+  call.check(assess(evidenceOf(call)));
+});
+
+test.each(CALLS)('$name: no sentence is longer than can be read aloud', (call) => {
+  for (const { sentence, step } of assess(evidenceOf(call)).headlines)
+    if (step === 'adjuster' || step === 'geometry')
+      for (const one of sentence.split(/(?<=[a-z].)\s+(?=[A-Z])/))
+        expect(one.split(' ').length).toBeLessThan(25);
+});

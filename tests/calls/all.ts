@@ -1,0 +1,23 @@
+import type { Call } from './call.ts';
+import { OF_CHANGE } from './of-change.ts';
+import { OF_NOISE } from './of-noise.ts';
+import { OF_OTHERS } from './of-others.ts';
+import { OF_PART } from './of-part.ts';
+import { OF_RATIO } from './of-ratio.ts';
+import { OF_SCAN } from './of-scan.ts';
+import { OF_SETTING } from './of-setting.ts';
+import { OF_SHEET } from './of-sheet.ts';
+import { OF_STOP } from './of-stop.ts';
+
+/** Every call of the table. */
+export const CALLS: readonly Call[] = [
+  ...OF_RATIO,
+  ...OF_CHANGE,
+  ...OF_PART,
+  ...OF_SHEET,
+  ...OF_SETTING,
+  ...OF_STOP,
+  ...OF_SCAN,
+  ...OF_NOISE,
+  ...OF_OTHERS,
+];

@@ -1,0 +1,80 @@
+import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
+import type { Evidence, ScanEvidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { DEG, IN, LBF, LBF_PER_IN } from '../../../server/mechanics/kit/si.ts';
+import { PLAIN, read } from './plain-build.ts';
+
+/** A change from 1.5 to 1.6 of which everything that is only said is known: invented figures. */
+const KNOWN: Evidence = {
+  ...PLAIN,
+  call: { ...PLAIN.call, goal: 'choose-ratio' },
+  engine: { ...PLAIN.engine, stroke: 3.5 * IN, rodLength: 5.7 * IN },
+  card: {
+    assumedRatio: 1.5,
+    intake: { lobeLift: 0.36 * IN, lash: 0.016 * IN, centreline: 108 * DEG },
+    exhaust: { lobeLift: 0.36 * IN, lash: 0.016 * IN, centreline: 112 * DEG },
+  },
+  rockers: { soldAs: 1.5, planned: 1.6 },
+  springs: {
+    installedHeight: 1.9 * IN,
+    solidHeight: 1.15 * IN,
+    seatLoad: 130 * LBF,
+    rate: 350 * LBF_PER_IN,
+    retainerToSeal: 0.7 * IN,
+  },
+};
+
+const scan = (gaps: readonly (readonly [at: number, gap: number])[]): ScanEvidence => ({
+  id: 'scan-1',
+  line: 7,
+  standing: true,
+  cylinder: 1,
+  valve: 'intake',
+  points: gaps.map(([at, gap]) => ({
+    crankAngle: at * DEG,
+    gap: { value: gap * IN },
+    readAs: `${gap.toFixed(3)} in`,
+  })),
+  readAs: 'a scan',
+  tool: 'indicator',
+  spring: 'light',
+  lifter: 'solid',
+  lash: 'zero',
+  arms: 'before',
+});
+
+const nextOf = (evidence: Evidence) => assess(evidence).next;
+
+describe('what a call about a change asks for next', () => {
+  test('the arms that come off need no marks: the piston gap decides', () => {
+    // 1.900 − (.360 × 1.6 − .016) − 1.150 = .190 and .700 − .560 = .140: both clear; nothing is known of the pistons.
+    expect(nextOf(KNOWN)).toMatchObject({ step: 'scan', action: 'scan-intake', turns: true });
+  });
+
+  test('a scan whose least lies at its end is read on first, whatever else is not known', () => {
+    const falling = scan([
+      [-10, 0.2],
+      [-5, 0.16],
+      [0, 0.13],
+      [5, 0.11],
+      [10, 0.1],
+    ]);
+    const little: Evidence = { ...KNOWN, card: { intake: {}, exhaust: {} }, scans: [falling] };
+    expect(nextOf(little)).toMatchObject({ step: 'scan', action: 'scan-intake' });
+    expect(nextOf(little)?.sentence).toContain('later crank angles than 10°');
+  });
+
+  test('a piston gap too near its limit is measured before anything more is asked', () => {
+    // .096 − .110 × .1 = .085 against .080, and the 2 % of either ratio alone is .0055: it can't be told.
+    const near: Evidence = {
+      ...KNOWN,
+      taken: { intake: { lobeLiftAtClosest: 0.11 * IN }, exhaust: {} },
+      sheet: [read(1, 'intake', 'piston-to-valve', 0.096, { arms: 'before' })],
+    };
+    const said = nextOf(near);
+    expect(said).toMatchObject({ step: 'consequences', action: 'gap-close:piston-to-valve', turns: true });
+    expect(said?.sentence).toBe(
+      'Piston to valve on 1 intake with the planned 1.6 is close. What tells it from its limit: the gap measured on the engine.',
+    );
+  });
+});
