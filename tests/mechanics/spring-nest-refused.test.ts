@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { computation } from '../../server/mechanics/computations/spring-nest.ts';
+import { firstSolid } from '../../server/mechanics/springs/nest.ts';
 import { inches, lbfPerInch } from './helpers/quantities.ts';
 import { partOf, runner } from './helpers/runner.ts';
 import { describeSaid } from './helpers/said.ts';
@@ -95,6 +96,17 @@ describe('which goes solid first', () => {
     ['one step lower, with more room', [spring(2, 1.2), spring(2, 1.0, 1.65)], 0],
   ])('%s', (_what, springs, wanted) => {
     expect(number(nest(springs, at), 'limiting')).toBe(wanted);
+  });
+
+  test('of the same room the taller one, wherever it stands in the list', () => {
+    // .750 − .500 and .500 − .250: both .250 to the last figure.
+    const [tall, low] = [
+      { rate: 1, freeLength: 1, solidHeight: 0.5, installedHeight: 0.75 },
+      { rate: 1, freeLength: 1, solidHeight: 0.25, installedHeight: 0.5 },
+    ];
+    const open = (each: { readonly installedHeight?: number | undefined }) => each.installedHeight ?? 0;
+    expect(firstSolid([tall, low], open)).toMatchObject({ index: 0, margin: 0.25 });
+    expect(firstSolid([low, tall], open)).toMatchObject({ index: 1, margin: 0.25 });
   });
 
   test('the interval comes with a tolerance alone', () => {
