@@ -32,21 +32,32 @@ interface EndGiven {
   readonly headlines: readonly Headline[];
 }
 
-/** A headline that is longer than can be said at once is on the page; here it is only said that it is told. */
+/** More than this is not said at once: it is on the page. */
 const LONGEST = 300;
+
+/** The answer with what else is told by the same step, as far as that is said in one go; nothing where the first is not. */
+function foundIn([first, ...others]: readonly Headline[]): string {
+  let found = first === undefined || first.sentence.length > LONGEST ? '' : first.sentence;
+  if (found === '') return found;
+  for (const { step, sentence } of others) {
+    if (step !== first?.step || found.length + sentence.length > LONGEST) break;
+    found = `${found} ${sentence}`;
+  }
+  return found;
+}
 
 /** The last minute: what was found, what is not known, who does what by when, and that it is written down. */
 function toSay({ headlines, lacking }: EndGiven, ask: string): string {
-  const [found] = headlines;
-  if (found === undefined || found.sentence.length > LONGEST) return ask;
+  const found = foundIn(headlines);
+  if (found === '') return ask;
   const others = lacking.some(({ need }) => need.code === 'valves') ? ' Not known: the other valves.' : '';
-  return `Say what was found. ${found.sentence}${others} Then who does what by when; write it in the notes.`;
+  return `Say what was found. ${found}${others} Then who does what by when; write it in the notes.`;
 }
 
 /** The same at the engine: what was found, and that the desk goes on from there. */
-function toHear({ headlines: [found] }: EndGiven): string {
-  const said = found === undefined || found.sentence.length > LONGEST ? '' : `Found: ${found.sentence} `;
-  return `${said}The desk says who does what by when.`;
+function toHear({ headlines }: EndGiven): string {
+  const found = foundIn(headlines);
+  return `${found === '' ? '' : `Found: ${found} `}The desk says who does what by when.`;
 }
 
 /** With nothing left that the answer needs: what was found is said, then what was promised is kept. */
