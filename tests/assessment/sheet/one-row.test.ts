@@ -36,6 +36,7 @@ describe('a valve that reads otherwise when it is read again', () => {
       /5 intake is not set against its siblings yet\. First: The valve lift of 5 intake was read \.525 in and \.563 in\. Which of them was misread\?/,
     );
     expect(assess(evidence).next).toMatchObject({ action: 'read-otherwise', turns: true });
+    expect(headlines(evidence)).not.toContain('stands out');
   });
 
   test('in a set-up of its own: it is no odd valve, and no arm is named or swapped', () => {

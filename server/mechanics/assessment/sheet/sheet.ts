@@ -1,3 +1,4 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { Tolerances } from '../../questions/tolerances.ts';
 import { cylinderOrder } from '../../valve-sheet/orders.ts';
 import type { Headline, Judgement } from '../assessment.ts';
@@ -55,7 +56,8 @@ export function sheetPart(
   const { sides, swaps, ofPositions } = compare(evidence, rows, doubtful, known);
   const ratios = ratiosOf(evidence, rows);
   const certain = rows.filter((row) => !doubtful.has(placeOf(row)));
-  const told = sidesTold(evidence, certain, { sides, ratios }, raised);
+  const waiting = rows.filter((row) => doubtful.has(placeOf(row))).map(({ valve }) => sideOfValve(valve));
+  const told = sidesTold(evidence, certain, { sides, ratios, waiting }, raised);
   const worn = wornLobes(evidence, sides, rows);
   const gaps = new Map(rows.map((row) => [placeOf(row), gapCells(evidence, row)]));
   const short = [...gaps.values()]

@@ -1,5 +1,5 @@
 import type { AssessedQuestion } from '../assessment.ts';
-import type { Evidence } from '../evidence.ts';
+import type { Evidence, Side } from '../evidence.ts';
 import type { SheetRatioDetail, SheetSideDetail } from './detail.ts';
 import type { SheetRow } from './rows.ts';
 import { apartOf, cleanTold } from './side-clean.ts';
@@ -13,6 +13,13 @@ const joined = (told: readonly Told[]): Told => ({
   questions: told.flatMap(({ questions }) => questions),
 });
 
+interface Sides {
+  readonly sides: readonly SheetSideDetail[];
+  readonly ratios: readonly SheetRatioDetail[];
+  /** Sides with a valve in doubt. */
+  readonly waiting: readonly Side[];
+}
+
 /**
  * What all valves of a side say together: that none stands out, how their ratio stands to what they are sold as, that a
  * whole side is off, or that every lobe is. What is asked of the whole side already, and
@@ -23,10 +30,7 @@ const joined = (told: readonly Told[]): Told => ({
 export function sidesTold(
   evidence: Evidence,
   rows: readonly SheetRow[],
-  {
-    sides,
-    ratios,
-  }: { readonly sides: readonly SheetSideDetail[]; readonly ratios: readonly SheetRatioDetail[] },
+  { sides, ratios, waiting }: Sides,
   raised: readonly AssessedQuestion[],
 ): Told {
   const isAskedOf = (restsOn: readonly string[]) =>
@@ -39,7 +43,10 @@ export function sidesTold(
     );
   const levels = sides.flatMap((side) => {
     const level = levelOf(evidence, side, rows, ratios);
-    return level === undefined ? [] : [{ level, odd: side.odd.length > 0 || side.lobesDown.length > 0 }];
+    if (level === undefined) return [];
+    // Of a side with a valve in doubt nobody can say that none stands out.
+    const odd = side.odd.length > 0 || side.lobesDown.length > 0 || waiting.includes(level.side);
+    return [{ level, odd }];
   });
   const off = levels
     .filter(({ level }) => isOff(level))
