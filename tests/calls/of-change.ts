@@ -151,13 +151,13 @@ export const OF_CHANGE: readonly Call[] = [
     },
   },
   {
-    // Sold as 1.55: .390 × 1.55 − .018 = .5865; 1.780 − .5865 − 1.150 = .0435 ± .014: close. One that reads 1.495 has .065.
+    // Sold as 1.55: .390 × 1.55 − .018 = .5865; 1.790 − .5865 − 1.150 = .0535 ± .014: close. One that reads 1.495 has .075.
     said: 'They are one fifty-fives, and I read the one intake',
     goal: 'clearances-after-a-change',
     entries: [
       ...START,
       described({ rockers: { nominalRatio: 1.55 } }),
-      described({ springs: { installedHeight: '1.780 in', solidHeight: '1.150 in' } }),
+      described({ springs: { installedHeight: '1.790 in', solidHeight: '1.150 in' } }),
       setUp('first'),
       ...passes('first', 'valve-lift', ['.583 in', '.583 in', '.5835 in'], { counted: true }),
     ],

@@ -42,10 +42,12 @@ const build = (more: Partial<Evidence> = {}): Evidence => ({
 });
 
 const piston = (evidence: Evidence) =>
-  assess(evidence).details.change.map(({ plan, gaps }) => {
-    const gap = gaps.find(({ name }) => name === 'piston-to-valve');
-    return [plan, gap?.after?.basis, Number(((gap?.after?.value ?? 0) / IN).toFixed(3))];
-  });
+  assess(evidence)
+    .details.change.filter(({ about }) => about.of === 'valve')
+    .map(({ plan, gaps }) => {
+      const gap = gaps.find(({ name }) => name === 'piston-to-valve');
+      return [plan, gap?.after?.basis, Number(((gap?.after?.value ?? 0) / IN).toFixed(3))];
+    });
 
 describe('a gap read with the arms that are on, and others planned', () => {
   test.each([

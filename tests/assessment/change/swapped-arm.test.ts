@@ -73,7 +73,8 @@ describe('after a swap', () => {
     expect(gaps(on('A'))).toEqual({
       'coil-bind': [0.096, 'clear'],
       'retainer-to-seal': [0.086, 'clear'],
-      'piston-to-valve': [0.09, 'clear'],
+      // With its lash of .016 in it, .074 would be left: nobody has said that it was taken up.
+      'piston-to-valve': [0.09, 'close'],
     });
   });
 

@@ -5,7 +5,7 @@ import { movedScan } from '../../consequences/piston-gap.ts';
 import type { AssessedQuestion, NotToRun } from '../assessment.ts';
 import { firstSaid } from '../common/first-said.ts';
 import type { PartSaid } from '../common/part-said.ts';
-import { keyOf, subjectSaid } from '../common/said.ts';
+import { keyOf, placeOf, subjectSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { gapCells } from '../sheet/cells.ts';
 import { rowsOf, type SheetRow } from '../sheet/rows.ts';
@@ -79,6 +79,12 @@ function workOut(
     planKey: ofPlan,
     bend: bend * (lobeLift ?? 0),
     before,
+    told: new Set([
+      ...(spot.row?.others ?? []).map(({ kind }) => kind),
+      ...evidence.sheet
+        .filter((each) => each.otherArms !== undefined && place !== undefined && placeOf(each) === placeOf(place))
+        .map(({ kind }) => kind),
+    ]),
     measured: spot.row === undefined ? [] : gapCells(evidence, rowWith(spot.row, plan, evidence)),
     ...defined({ after: ratios.after, moved }),
   });

@@ -29,6 +29,8 @@ interface GapsAsked {
   readonly bend: number;
   /** Gaps read with these arms, as the sheet judged them. */
   readonly measured: readonly GapCell[];
+  /** Gaps that the sheet tells, with whatever arms they were read. */
+  readonly told: ReadonlySet<string>;
   /** Gaps read with the arms before. */
   readonly before: readonly JudgedGap[];
   /** Where the scan that was read with the arms before has its least with the ratio after. */
@@ -159,7 +161,7 @@ function calculated(row: GapAsked, worked: GapBounds, asked: GapsAsked): ChangeG
       : {}),
     measure: false,
     // The sheet has told the gap itself, as it is with the arms that it was read with.
-    judgementId: `${gapId(name, asked.about)}${from?.otherArms === undefined ? '' : ':worked-out'}${asked.planKey}`,
+    judgementId: `${gapId(name, asked.about)}${from?.otherArms !== undefined || asked.told.has(name) ? ':worked-out' : ''}${asked.planKey}`,
     restsOn: [...(asked.after?.restsOn ?? []), ...(from === undefined ? [] : [from.id])].sort(),
   };
 }

@@ -50,7 +50,7 @@ function wordsOf(gap: GapBounds, answer: string | undefined) {
 
 const TO_READ_AGAIN = {
   wayOut:
-    'Another reading is wanted. The desk first lifts the stop for that, with the reason: by hand, gently, and it is not run.',
+    'Another reading is wanted. The desk first lifts the stop for that: by hand, gently, and it is not run. Or it strikes out a wrong reading, with the reason.',
   wayOutAtBench: 'Another reading is wanted. Leave it until the desk has lifted the stop.',
 } as const;
 
