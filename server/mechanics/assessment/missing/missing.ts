@@ -33,7 +33,7 @@ const NEEDS: Readonly<
   parts: ofParts,
   identify: ofIdentify,
   // A bucket has no ratio, also where lifts were read as if of one.
-  ratio: (evidence, ...given) => (evidence.engine.gear === 'bucket' ? [] : ofRatio(evidence, ...given)),
+  ratio: (evidence, explained) => (evidence.engine.gear === 'bucket' ? [] : ofRatio(evidence, explained)),
   sheet: ofSheet,
   scan: ofScan,
   consequences: (evidence, explained) => ofConsequences(evidence, valveRatios(explained).length > 0),
