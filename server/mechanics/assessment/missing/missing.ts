@@ -32,7 +32,8 @@ const NEEDS: Readonly<
   cam: ofCam,
   parts: ofParts,
   identify: ofIdentify,
-  ratio: ofRatio,
+  // A bucket has no ratio, also where lifts were read as if of one.
+  ratio: (evidence, explained) => (evidence.engine.gear === 'bucket' ? [] : ofRatio(evidence, explained)),
   sheet: ofSheet,
   scan: ofScan,
   consequences: (evidence, explained) => ofConsequences(evidence, valveRatios(explained).length > 0),
