@@ -8,6 +8,7 @@ import { hashOf } from './secrets.ts';
 export interface SignInLimits {
   /** Counts an attempt; refuses when the address, or the address with this account, has made too many. */
   take(address: string, account: string): Promise<void>;
+  /** It was the right person: the attempt counts for nothing. */
   forgive(address: string, account: string): Promise<void>;
 }
 
@@ -42,9 +43,13 @@ export function signInLimits(pool: Pool): SignInLimits {
       }
     },
     async forgive(address, account) {
-      await byPair.delete(pairKey(address, account)).catch((error: unknown) => {
+      try {
+        await byPair.delete(pairKey(address, account));
+        // Only attempts that failed are counted: a whole desk signs in from one address.
+        await byAddress.reward(addressKey(address));
+      } catch (error) {
         throw busyWhenUnreachable(error);
-      });
+      }
     },
   };
 }

@@ -8,9 +8,19 @@ export interface TakeoverItem extends CardItem {
   readonly card: 'raw' | 'marks' | 'swaps' | 'of-goal' | 'of-any-goal' | 'limits';
 }
 
-/** A quantity as it is told, without its unit. */
-export const withoutUnit = (text: string): string => text.replaceAll(/ (?:in|mm|lb|N)\b/g, '');
+const UNIT = /(?<=\d) (in|mm|lb|N)\b/;
 
-/** `.847, .848, .847 in`: the unit once, behind the last of those that share it. */
+/** A quantity as it is told, without its unit. */
+export const withoutUnit = (text: string): string => text.replaceAll(new RegExp(UNIT, 'g'), '');
+
+const unitIn = (text: string | undefined): string | undefined => UNIT.exec(text ?? '')?.[1];
+
+/** `.847, .848, .847 in`: the unit once, behind the last of those that share it; a reading in another keeps its own. */
 export const listed = (texts: readonly string[], between = ', '): string =>
-  texts.map((text, index) => (index === texts.length - 1 ? text : withoutUnit(text))).join(between);
+  texts
+    .map((text, index) => {
+      const unit = unitIn(text);
+      const next = texts.slice(index + 1).find((other) => unitIn(other) !== undefined);
+      return unit !== undefined && unit === unitIn(next) ? withoutUnit(text) : text;
+    })
+    .join(between);

@@ -1,7 +1,6 @@
 import { z } from 'zod';
 import { defined } from '../defined.ts';
 import { type Dimension, unitsOf } from '../quantities/units.ts';
-import { CAN_BE } from './can-be.ts';
 import { fieldInfo } from './field-info.ts';
 import { type QuantityRange, readQuantity } from './read-quantity.ts';
 import { refuse } from './refuse.ts';
@@ -39,10 +38,6 @@ export function quantity(dimension: Dimension, description: string, range: Quant
 }
 
 export const length = (description: string, range?: QuantityRange) => quantity('length', description, range);
-
-/** A gap at the valve tip, or what a plunger is pressed down by, as it was found or is wanted. */
-export const lashGap = (description: string) =>
-  length(description, { sign: 'not-negative', canBe: CAN_BE.lashFound });
 
 export const angle = (description: string, range: QuantityRange = { sign: 'any' }) =>
   quantity('angle', description, range);

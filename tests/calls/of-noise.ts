@@ -48,7 +48,7 @@ export const OF_NOISE: readonly Call[] = [
     expected: {
       stop: [/three needles missing/],
       asks: ['contact-told-otherwise'],
-      headline: /^No verdict\. Found: the bearing at the pivot is rough, brown or loose/m,
+      headline: /^No verdict\. Found: needles of the pivot’s bearing are missing/m,
       says: [/Do not run it: shut it off/],
       next: /under-part-damaged/,
       never: [/what moved, with the engine/],

@@ -49,6 +49,30 @@ export const OF_OTHERS: readonly Call[] = [
     expected: { never: [/pushrod|preload/i], next: /./ },
   },
   {
+    // A bucket moves as its lobe does: 9.79 less 9.587 is the .20 of lash.
+    said: 'Buckets, point two on the card, lift nine fifty-nine where the lobe is nine seventy-nine',
+    goal: 'verify-ratio',
+    entries: [
+      units('metric'),
+      asked('none'),
+      described({ engine: { cylinders: 4, valveGear: 'bucket' } }),
+      described({ cam: { intake: { lobeLift: '9.79 mm', lash: '.20 mm' } } }),
+      setUp('bench', {
+        graduation: '.01 mm',
+        perTurn: '1 mm',
+        errorLimit: '.03 mm',
+        lobeErrorLimit: '.03 mm',
+      }),
+      ...passes('bench', 'valve-lift', ['9.58 mm', '9.59 mm', '9.59 mm'], { counted: true }),
+    ],
+    expected: {
+      headline: /^Lift of 1 intake, 9\.59 mm: the card’s lobe is 9\.79 mm, 0\.20 mm more/m,
+      asks: ['lash-left-in', 'valve-gear'],
+      next: 'lash-left-in',
+      never: [/ratio of|lifter|a 1\.\d|pushrod/i],
+    },
+  },
+  {
     // .56 / .35 with a rule of ± .016: from 1.48 to 1.69 and more.
     said: 'No indicator: five sixty by a steel rule',
     goal: 'verify-ratio',

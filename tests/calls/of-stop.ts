@@ -18,4 +18,23 @@ export const OF_STOP: readonly Call[] = [
     ],
     expected: { stop: [/something hit/], says: [/7\/16/], next: /./ },
   },
+  {
+    said: 'Nothing hit; but the pushrod of number six is bent',
+    goal: 'noise-or-failure',
+    entries: [
+      asked('none', 'has-run'),
+      described({ engine: { cylinders: 8, lifter: 'solid-roller' } }),
+      {
+        method: 'POST',
+        path: 'build/answers',
+        body: { question: 'noise-pushrod', code: 'noise-pushrod', answer: 'bent' },
+      },
+    ],
+    expected: {
+      stop: [/a pushrod is bent/],
+      asks: ['contact-told-otherwise'],
+      headline: /^No verdict\. Found: a pushrod is bent\. Most speaks for coils that touch/m,
+      next: /under-part-damaged/,
+    },
+  },
 ];

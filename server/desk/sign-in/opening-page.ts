@@ -19,7 +19,8 @@ function openingPage(
     title: 'Open your build',
     side: 'open',
     data: {
-      title: 'Your build is ready to look at together',
+      // Whether the link still opens anything is known once it is pressed.
+      title: 'Open the build that the desk shares with you',
       intro:
         'The desk sent you this link for one build. Whoever has the link can see it and enter readings, so keep it to yourself.',
       sections: [

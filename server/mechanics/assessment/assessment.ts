@@ -162,6 +162,8 @@ export interface StopReason {
   readonly wayOut: string;
   /** The same without what only the desk can do. */
   readonly wayOutAtBench?: string;
+  /** What is done at once with nothing turned, where it is not what every stop of its kind has. */
+  readonly first?: string;
   /** What raised it has been answered, so that a person may lift it. */
   readonly answered: boolean;
   /** A person set it, or the readings raise it. */
@@ -182,6 +184,8 @@ export interface NotToRun {
   readonly sentence: string;
   readonly wayOut: string;
   readonly wayOutAtBench?: string;
+  /** It is done at once, under a stop too. */
+  readonly atOnce?: boolean;
 }
 
 /** One thing that is not known or not done yet. `must`: the answer of the call waits for it. */

@@ -75,10 +75,10 @@ export function liftedGaps(evidence: Evidence, raised: readonly StopReason[]): N
       id: `not-to-run:${id}`,
       what: 'run' as const,
       about,
-      sentence: sentence.replace('Do not turn it:', 'Do not run it:'),
-      wayOut: `Turned by hand only, the gap is read again; a qualified shop looks before it runs. ${STRUCK_BY_DESK}`,
+      sentence: sentence.replace(/^Do not (turn it|run it, and do not turn it yet):/, 'Do not run it:'),
+      wayOut: `Have it turned by hand only, gently, and the gap read again. A qualified shop looks before it runs. ${STRUCK_BY_DESK}`,
       wayOutAtBench:
-        'Turn it by hand only, and read the gap again. Have a qualified shop look before it runs.',
+        'Turn it by hand only, gently, and read the gap again. Have a qualified shop look before it runs.',
     }))
     .toSorted(byId);
 }
@@ -115,9 +115,9 @@ const FIRST: Readonly<Record<StopReason['code'], string>> = {
 const LEFT = 'Leave it as it stands';
 
 /** What a reason from the readings waits for is looked at and answered; the rest is the desk’s to lift. */
-function sentenceUnder({ code, from, answered }: StopReason, wayOut: string): string {
-  if (from === 'person') return `${FIRST[code]}. ${wayOut}`;
-  return answered ? `${LEFT}. ${wayOut}` : `${FIRST[code]}. Then answer what was found.`;
+function sentenceUnder({ code, from, answered, first = FIRST[code] }: StopReason, wayOut: string): string {
+  if (from === 'person') return `${first}. ${wayOut}`;
+  return answered ? `${LEFT}. ${wayOut}` : `${first}. Then answer what was found.`;
 }
 
 /** What a stop needs now; none of it turns the engine. Of several the first that is not answered yet. */

@@ -30,18 +30,21 @@ const byOrder = (a: Candidate, b: Candidate): number =>
  * The causes in the order of what is known: seen bad first, then least against, then most for; none is ever dropped.
  *
  * @param facts each counted once
+ * @param causes those that the engine can have
  * @returns every cause with its facts
  *
  * Validity: counts, not chances; facts are taken as independent of each other, which they are not.
  * Source: common practice, no published source.
  */
-export const weigh = (facts: readonly Fact[]): Candidate[] =>
-  CAUSE_NAMES.map((cause) => ({
-    cause,
-    for: facts.filter((fact) => fact.for.includes(cause)),
-    against: facts.filter((fact) => fact.against.includes(cause)),
-    seen: facts.some((fact) => fact.shows?.includes(cause) === true),
-  })).toSorted(byOrder);
+export const weigh = (facts: readonly Fact[], causes: readonly CauseName[] = CAUSE_NAMES): Candidate[] =>
+  causes
+    .map((cause) => ({
+      cause,
+      for: facts.filter((fact) => fact.for.includes(cause)),
+      against: facts.filter((fact) => fact.against.includes(cause)),
+      seen: facts.some((fact) => fact.shows?.includes(cause) === true),
+    }))
+    .toSorted(byOrder);
 
 /** Those that have least against them, and those that were seen bad: what is still to be told apart. */
 export function remaining(candidates: readonly Candidate[]): Candidate[] {

@@ -1,5 +1,6 @@
 import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { formatNumber, formatQuantity } from '../../../shared/quantities/format.ts';
+import type { Quantity } from '../../../shared/quantities/units.ts';
 import { READING_KINDS } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
@@ -52,6 +53,12 @@ function explainedComponents(explanation: AssessedExplanation | undefined): Comp
     : [tableComponent(withoutNote(table))];
 }
 
+/** A part of a thousandth is told in inches, as the passes beside it are. */
+const zeroText = ({ value, unit }: Quantity): string =>
+  unit === 'thou'
+    ? formatQuantity({ value: value / 1000, unit: 'in' }, { places: 4 })
+    : formatQuantity({ value, unit }, { places: 3 });
+
 /** Where the hand came back to after each pass, kind by kind; nothing where nobody looked. */
 function zerosOf({ readings }: ShownSetUp): string[] {
   const read = readings.filter(({ struck }) => !struck);
@@ -60,9 +67,7 @@ function zerosOf({ readings }: ShownSetUp): string[] {
     const passes = read.filter((each) => each.kind === kind);
     if (passes.every(({ zeroReturn }) => zeroReturn === undefined)) return [];
     const backs = passes.map(({ pass, zeroReturn }) =>
-      zeroReturn === undefined
-        ? `pass ${pass} not looked at`
-        : `pass ${pass} ${formatQuantity(zeroReturn, { places: 3 })}`,
+      zeroReturn === undefined ? `pass ${pass} not looked at` : `pass ${pass} ${zeroText(zeroReturn)}`,
     );
     return [`${READING_KINDS[kind].toLowerCase()}: ${backs.join(', ')}`];
   });

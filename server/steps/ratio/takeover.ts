@@ -2,7 +2,7 @@ import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { LASH_STATES, LIFTERS, READING_KINDS, RESTS_ON, SPRINGS } from '../../../shared/schemas/words.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
-import { listed, type TakeoverItem, withoutUnit } from '../../call/takeover-items.ts';
+import { listed, type TakeoverItem } from '../../call/takeover-items.ts';
 import { inches } from '../../mechanics/assessment/common/said.ts';
 import type { SetUpDetail } from '../../mechanics/assessment/ratio/detail.ts';
 import type { Reading } from '../../records/readings/readings.ts';
@@ -11,7 +11,7 @@ import type { Reading } from '../../records/readings/readings.ts';
 function passText(reading: Reading, all: readonly Reading[]): string {
   const later = all.find(({ id }) => id === reading.replacedBy);
   const text = asEntered(reading.peak.readAs);
-  return later === undefined ? text : `(${withoutUnit(text)}: ${later.reason})`;
+  return later === undefined ? text : `(${text}: ${later.reason})`;
 }
 
 const KINDS: Readonly<Record<string, string>> = READING_KINDS;

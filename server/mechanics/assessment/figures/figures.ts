@@ -2,7 +2,7 @@ import { spokenUnits } from '../../../../shared/quantities/spoken-units.ts';
 import { LBF, LBF_PER_IN } from '../../kit/si.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
-import { inches, loadSaid } from '../common/said.ts';
+import { inches } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 
 /** A figure of the description that cannot be, or that no engine ordinarily has. */
@@ -33,6 +33,10 @@ const ORDINARY = {
 const isPast = (value: number | undefined, { least, most }: { least: number; most: number }): boolean =>
   value !== undefined && (value < least || value > most);
 
+/** To the pound: a load far under the usual ones would be rounded away by fives. */
+const seatSaid = (load: number): string =>
+  spokenUnits() === 'metric' ? `${Math.round(load)} N` : `${Math.round(load / LBF)} lb`;
+
 const rateSaid = (rate: number): string =>
   spokenUnits() === 'metric' ? `${Math.round(rate / 1000)} N/mm` : `${Math.round(rate / LBF_PER_IN)} lb/in`;
 
@@ -48,7 +52,7 @@ function ofSprings({ springs: { installedHeight, solidHeight, seatLoad, rate } }
     found.push({
       code: 'figure-unusual',
       of: 'seat load',
-      ask: `A seat load of ${loadSaid(seatLoad)} is far out of the ordinary. Is it so?`,
+      ask: `A seat load of ${seatSaid(seatLoad)} is far out of the ordinary. Is it so?`,
     });
   if (rate !== undefined && isPast(rate, ORDINARY.rate))
     found.push({

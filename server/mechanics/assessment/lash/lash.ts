@@ -6,7 +6,14 @@ import { lashGrowths } from '../../lash/growth.ts';
 import { grewAgain, lashQuestions } from '../../lash/lash-questions.ts';
 import type { LashGrowth, LashLine, LashQuestion } from '../../lash/types.ts';
 import { unusualLash } from '../../lash/usual-lash.ts';
-import type { AssessedQuantity, AssessedQuestion, Headline, StopReason, Subject } from '../assessment.ts';
+import type {
+  AssessedQuantity,
+  AssessedQuestion,
+  Headline,
+  NotToRun,
+  StopReason,
+  Subject,
+} from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { gapSaid } from '../common/gap-said.ts';
 import { limitNamed } from '../common/limits.ts';
@@ -193,14 +200,14 @@ function toldNow({ lines, newest }: LashValveDetail, { code, size = '' }: Assess
 function heldSince({ growth, newest, ...place }: LashValveDetail): Headline[] {
   const about = valveSubject(place);
   if (growth?.before === undefined || growth.low === undefined) return [];
-  const since = Math.abs(growth.low) < 0.0005 * IN ? 'not at all' : `by ${inches(Math.abs(growth.low))}`;
   const way = growth.low < 0 ? 'closed' : 'grown';
+  const since = Math.abs(growth.low) < 0.0005 * IN ? 'held' : `${way} by ${inches(Math.abs(growth.low))}`;
   return [
     {
       id: `headline:lash:${keyOf(about)}`,
       about,
       step: 'adjuster',
-      sentence: `Lash of ${placeOf(place)}, ${gapSaid(newest)} now. It grew by ${inches(growth.before)} before it was set again, and has ${way} ${since} since. Why it grew is not known.`,
+      sentence: `Lash of ${placeOf(place)}, ${gapSaid(newest)} now. It grew by ${inches(growth.before)} before it was set again, and has ${since} since. Why it grew is not known.`,
       quantityId: `lash:${keyOf(about)}`,
     },
   ];
@@ -223,7 +230,9 @@ function headline(valve: LashValveDetail, questions: readonly AssessedQuestion[]
 }
 
 /** The lash log of each valve: the lash as it is, what it grew by, and what that raises. */
-export function lashPart(evidence: Evidence): PartSaid<LashDetail> {
+export function lashPart(
+  evidence: Evidence,
+): PartSaid<LashDetail> & { readonly notToRun: readonly NotToRun[] } {
   const limit = limitNamed(evidence, 'lash-growth');
   const valves = valvesOf(evidence, limit.value);
   const shims = shimsOf(evidence);
@@ -238,7 +247,8 @@ export function lashPart(evidence: Evidence): PartSaid<LashDetail> {
     judgements: [],
     questions,
     stop: again.map((growth) => stopOf(growth, questions, valves)),
-    headlines: valves.flatMap((valve) => headline(valve, questions)),
+    headlines: [...valves.flatMap((valve) => headline(valve, questions)), ...shims.headlines],
+    notToRun: shims.notToRun,
     detail: {
       shims: shims.detail,
       limit,

@@ -1,4 +1,4 @@
-import { isNoiseQuestion, NOISE_QUESTIONS } from '../../../../shared/schemas/noise.ts';
+import { isNoiseQuestion, NOISE_QUESTIONS, type NoiseQuestion } from '../../../../shared/schemas/noise.ts';
 import type { CauseName } from '../../noise/causes.ts';
 import { type Effect, type Effort, possibleEffects, WEIGHS } from '../../noise/effects.ts';
 import { pairsParted, parts } from '../../noise/weigh.ts';
@@ -109,6 +109,8 @@ export interface CheckedFor {
   readonly hydraulic: boolean;
   /** The gap as it was found is gone. */
   readonly partsOff: boolean;
+  /** The engine has the part that is asked about. */
+  readonly isAsked: (question: NoiseQuestion) => boolean;
 }
 
 /** A check that is still to be made, with the effects that it may have. */
@@ -137,7 +139,7 @@ export function openChecks(
   const touches = suspected.includes('touching') ? [touching(place)] : [];
   const left = [...questions, LIFTER, ...lashOf(checked), lobe(place), ...touches]
     .map((open) => (open.code === 'noise-signs' && asked ? { ...open, sentence: SIGNS_AGAIN } : open))
-    .filter(({ code }) => !known.has(code))
+    .filter(({ code }) => !known.has(code) && (!isNoiseQuestion(code) || checked.isAsked(code)))
     .map((open) => ({ open, pairs: pairsParted(open.effects, causes) }))
     .filter(({ open, pairs }) => pairs > 0 || FIRST.includes(open.code));
   return left

@@ -12,6 +12,8 @@ export interface Damage {
 /** An answer after which nobody turns it. */
 export interface Sign extends Damage {
   readonly code: StopReason['code'];
+  /** What is done at once, with nothing turned; left out, what every stop of its kind has. */
+  readonly first?: string;
 }
 
 /**
@@ -26,15 +28,29 @@ export const SIGNS: readonly Sign[] = [
     answer: 'metal',
     code: 'sign-of-damage',
     why: 'metal was found in the oil or the filter',
+    first: 'Leave it as it stands: keep the oil and the filter, and photograph what was found',
   },
   {
     question: 'noise-signs',
     answer: 'broken',
     code: 'sign-of-damage',
     why: 'a piece is broken, cracked or missing',
+    first: 'Leave it as it stands: photograph what is broken, and count the pieces',
   },
-  { question: 'noise-signs', answer: 'tight', code: 'sign-of-damage', why: 'it turns tight' },
-  { question: 'noise-signs', answer: 'contact', code: 'sign-of-damage', why: 'something hit or bent' },
+  {
+    question: 'noise-signs',
+    answer: 'tight',
+    code: 'sign-of-damage',
+    why: 'it turns tight',
+    first: 'Leave it as it stands: write down where it went tight, and photograph what can be seen there',
+  },
+  {
+    question: 'noise-signs',
+    answer: 'contact',
+    code: 'sign-of-damage',
+    why: 'something hit or bent',
+    first: 'Leave it as it stands: photograph what hit or bent, and say which parts are off',
+  },
   {
     question: 'noise-history',
     answer: 'grew-again',
@@ -69,7 +85,7 @@ export const NOT_RUN: readonly (Damage & { readonly first: string })[] = [
     question: 'noise-oil',
     answer: 'low',
     why: 'the oil, or its pressure, is low',
-    first: 'Find out why, and have the pressure measured before it runs.',
+    first: 'Find out why; it runs again once the oil is on its mark and its pressure is known.',
   },
   {
     question: 'noise-nut',
@@ -119,4 +135,21 @@ const DENIED = /\b(no|not|none|nothing|never|without|isn.t|aren.t|wasn.t|weren.t
 export function wordsTellDamage(question: NoiseQuestion, words: string): boolean {
   if (!OF_PARTS.has(question)) return false;
   return words.split(/[.;,]|\bbut\b/).some((clause) => DAMAGED.test(clause) && !DENIED.test(clause));
+}
+
+/** Of a part: the graver answer that words beside a milder one amount to. */
+const GRAVER: Readonly<Partial<Record<NoiseQuestion, { readonly answer: string; readonly by: RegExp }>>> = {
+  'noise-pushrod': { answer: 'bent', by: /\bbent\b/i },
+  'noise-roller': { answer: 'pin-moved', by: /\bpin\b/i },
+  'noise-trunnion': { answer: 'missing', by: /\b(missing|gone|lost)\b/i },
+};
+
+/** What an answer amounts to with the words beside it: `worn`, and beside it that it is bent, counts as bent. */
+export function toldAs(
+  question: NoiseQuestion,
+  said: { readonly answer: string; readonly words: string } | undefined,
+): string | undefined {
+  const graver = GRAVER[question];
+  if (said?.answer !== 'worn' || graver === undefined) return said?.answer;
+  return wordsTellDamage(question, said.words) && graver.by.test(said.words) ? graver.answer : said.answer;
 }

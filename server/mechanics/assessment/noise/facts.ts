@@ -4,6 +4,8 @@ import type { Fact } from '../../noise/weigh.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { lastSaid, type NoiseSaid, QUESTIONS, signsNow } from './answers.ts';
+import { toldAs } from './damage.ts';
+import type { NutTold } from './nut-told.ts';
 
 const lowerFirst = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 
@@ -15,7 +17,7 @@ function textOf(question: NoiseQuestion, { answer, words, entry }: NoiseSaid): s
 }
 
 const factOf = (question: NoiseQuestion, key: string, said: NoiseSaid): Fact => ({
-  ...effectOf(question, said.answer),
+  ...effectOf(question, toldAs(question, said) ?? said.answer),
   key,
   text: textOf(question, said),
   restsOn: [said.entry.id],
@@ -24,12 +26,14 @@ const factOf = (question: NoiseQuestion, key: string, said: NoiseSaid): Fact => 
 /** What is not known, and what speaks for nothing, is kept as an answer and is no fact. */
 const speaks = (fact: Fact): boolean => fact.for.length + fact.against.length > 0;
 
-/** What was answered, each with what it speaks for. */
-export function factsOfAnswers(evidence: Evidence): Fact[] {
+/** What was answered, each with what it speaks for; of the nut, what counts where the log says otherwise. */
+export function factsOfAnswers(evidence: Evidence, nut: NutTold): Fact[] {
   const signs = signsNow(evidence).map((said) => factOf('noise-signs', `noise-signs:${said.answer}`, said));
   const others = QUESTIONS.filter((question) => question !== 'noise-signs').flatMap((question) => {
     const said = lastSaid(question, evidence);
-    return said === undefined ? [] : [factOf(question, question, said)];
+    if (said === undefined || (question === 'noise-nut' && nut.open)) return [];
+    const counts = question === 'noise-nut' ? (nut.counts ?? said.answer) : said.answer;
+    return [factOf(question, question, { ...said, answer: counts })];
   });
   return [...signs, ...others].filter(speaks);
 }

@@ -1,6 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import { planOf } from '../../../../shared/schemas/goals.ts';
-import { NOT_KNOWN, type NoiseQuestion } from '../../../../shared/schemas/noise.ts';
+import { isNoiseQuestion, NOT_KNOWN, type NoiseQuestion } from '../../../../shared/schemas/noise.ts';
 import { CAUSES } from '../../noise/causes.ts';
 import { WEIGHS } from '../../noise/effects.ts';
 import { type Candidate, contenders, type Fact, HOW_ORDERED, remaining, weigh } from '../../noise/weigh.ts';
@@ -15,7 +15,9 @@ import { openChecks, partingCheck } from './checks.ts';
 import type { NoiseCandidate, NoiseDetail, SaidFact } from './detail.ts';
 import { factsOfAnswers } from './facts.ts';
 import { foundSaid, noiseNotToRun } from './not-to-run.ts';
+import { nutTold } from './nut-told.ts';
 import { gapsRead } from './of-gaps.ts';
+import { causesOf, isAskedOf } from './of-gear.ts';
 import { lobeOf } from './of-lobe.ts';
 import { factsOfRecord, hasGrown, type NoiseRecord, nutLine, placesAbout } from './of-record.ts';
 import { noiseSaid } from './said.ts';
@@ -98,10 +100,11 @@ export interface NoisePart extends PartSaid<NoiseDetail> {
 export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
   const active = isActive(evidence, record);
   const place = noisyValve(evidence);
-  const answers = factsOfAnswers(evidence);
-  const read = factsOfRecord(record, place, lastSaid('noise-nut', evidence)?.answer);
+  const nut = nutTold(evidence, record);
+  const answers = factsOfAnswers(evidence, nut);
+  const read = factsOfRecord(record, place, nut);
   const facts = [...answers, ...read];
-  const candidates = weigh(facts);
+  const candidates = weigh(facts, causesOf(evidence));
   const left = remaining(candidates);
   const known = knownOf(evidence, record, place);
   const open = openChecks(
@@ -113,17 +116,21 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
       asked: isOpenStill('noise-signs', evidence),
       hydraulic: evidence.engine.lifter?.startsWith('hydraulic') === true,
       partsOff: arePartsOff(evidence),
+      isAsked: isAskedOf(evidence),
     },
   );
   const nearest = nearestOf(left, open);
-  const questions = noiseQuestions(evidence);
+  const isAsked = isAskedOf(evidence);
+  const questions = noiseQuestions(evidence).filter(
+    ({ code, answered }) => answered !== undefined || !isNoiseQuestion(code) || isAsked(code),
+  );
   const about: Subject = place === undefined ? { of: 'build' } : valveSubject(place);
   const said = noiseSaid(left, foundSaid(evidence), nearest);
   const headline: Headline = { id: 'headline:noise', about, step: 'noise', sentence: said };
   return {
     quantities: [],
     judgements: [],
-    questions: active ? questions : [],
+    questions: active ? [...questions, ...(nut.question === undefined ? [] : [nut.question])] : [],
     stop: noiseStops(evidence),
     notToRun: active ? noiseNotToRun(evidence, record) : [],
     headlines: active && facts.length > 0 ? [headline] : [],

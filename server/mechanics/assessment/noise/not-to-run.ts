@@ -2,7 +2,7 @@ import type { NotToRun, Subject } from '../assessment.ts';
 import { listed, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import { lastSaid, noisyValve } from './answers.ts';
-import { NOT_RUN, SIGNS } from './damage.ts';
+import { NOT_RUN, SIGNS, toldAs } from './damage.ts';
 import { type NoiseRecord, nutLine } from './of-record.ts';
 
 const BUILD: Subject = { of: 'build' };
@@ -18,7 +18,7 @@ const movedInLog = ({ lash }: NoiseRecord, place: ValvePlace | undefined): Valve
 /** What was told of damage, worst first, as clauses for the line of the answer. */
 export const foundSaid = (evidence: Evidence): string[] =>
   [...SIGNS, ...NOT_RUN].flatMap(({ question, answer, why }) =>
-    lastSaid(question, evidence)?.answer === answer ? [why] : [],
+    toldAs(question, lastSaid(question, evidence)) === answer ? [why] : [],
   );
 
 /** Why nobody runs it while its noise is looked into: it runs now, its oil is low, or a part that was seen is bad. */
@@ -34,6 +34,7 @@ export function noiseNotToRun(evidence: Evidence, record: NoiseRecord): NotToRun
             about: BUILD,
             sentence: 'Do not run it: shut it off, and leave it off until the cause is found.',
             wayOut: 'Shut it off. Then look what moved, with nothing turned.',
+            atOnce: true,
           },
         ]
       : [];

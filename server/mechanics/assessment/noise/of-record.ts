@@ -6,6 +6,7 @@ import { inches, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { ValvePlace } from '../evidence.ts';
 import type { LashDetail, LashValveDetail } from '../lash/detail.ts';
 import type { SheetDetail } from '../sheet/detail.ts';
+import type { NutTold } from './nut-told.ts';
 import { gapFacts } from './of-gaps.ts';
 import { lobeFact, same } from './of-lobe.ts';
 
@@ -43,7 +44,11 @@ const NUT = {
 
 const lineIds = ({ lines }: LashValveDetail): string[] => lines.map(({ id }) => id).sort();
 
-function gapFact(valve: LashValveDetail, lash: LashDetail): Fact[] {
+/** What the log says of the nut, unless an answer says otherwise: then what was settled, or nothing. */
+const nutOf = (logged: 'held' | 'moved' | 'not-looked', { open, question, counts }: NutTold) =>
+  open ? 'not-looked' : question !== undefined && (counts === 'held' || counts === 'moved') ? counts : logged;
+
+function gapFact(valve: LashValveDetail, lash: LashDetail, told: NutTold): Fact[] {
   const { growth } = valve;
   const [key, restsOn] = [`lash:${keyOf(valveSubject(valve))}`, lineIds(valve)];
   if (growth?.heatDiffers)
@@ -60,10 +65,10 @@ function gapFact(valve: LashValveDetail, lash: LashDetail): Fact[] {
   if (hasGrown(valve, lash))
     return [
       {
-        ...GREW[growth.nut],
+        ...GREW[nutOf(growth.nut, told)],
         key,
         restsOn,
-        text: `Lash log: the gap of ${placeOf(valve)} grew by ${inches(growth.low)}, ${NUT[growth.nut]}`,
+        text: `Lash log: the gap of ${placeOf(valve)} grew by ${inches(growth.low)}, ${NUT[nutOf(growth.nut, told)]}`,
       },
     ];
   if (growth.high > lash.limit.value + EQUAL) return [];
@@ -73,11 +78,12 @@ function gapFact(valve: LashValveDetail, lash: LashDetail): Fact[] {
 /** What the newest line that looked at it says of the nut. */
 export const nutLine = ({ lines }: LashValveDetail) => lines.findLast(({ nut }) => nut !== 'not-looked');
 
-/** What was answered in the words of the log is one fact, not two; where the log says otherwise both stand. */
-function nutFact(valve: LashValveDetail, lash: LashDetail, told: string | undefined): Fact[] {
+/** What was answered in the words of the log is one fact, not two; where it says otherwise, that is asked. */
+function nutFact(valve: LashValveDetail, lash: LashDetail, { question, counts }: NutTold): Fact[] {
   const line = nutLine(valve);
+  if (question !== undefined) return [];
   // Where the gap grew its nut is told with that.
-  if (line === undefined || line.nut === 'not-looked' || line.nut === told || hasGrown(valve, lash))
+  if (line === undefined || line.nut === 'not-looked' || line.nut === counts || hasGrown(valve, lash))
     return [];
   return [
     {
@@ -123,20 +129,16 @@ export function placesAbout(record: NoiseRecord, place: ValvePlace | undefined):
 /**
  * What the record has of the valve that is named, else of every valve: gap, nut, lobe and mark.
  *
- * @param nut what was answered of the nut
+ * @param nut what counts of the nut
  */
-export function factsOfRecord(
-  record: NoiseRecord,
-  place: ValvePlace | undefined,
-  nut: string | undefined,
-): Fact[] {
+export function factsOfRecord(record: NoiseRecord, place: ValvePlace | undefined, nut: NutTold): Fact[] {
   const { lash, sheet } = record;
   const logged = lash.valves.filter((valve) => inScope(place, valve));
   const all = everywhere(record);
   const about = placesAbout(record, place);
   const gaps: Fact[] =
     all === undefined
-      ? logged.flatMap((valve) => gapFact(valve, lash))
+      ? logged.flatMap((valve) => gapFact(valve, lash, nut))
       : [
           {
             for: OF_ALL,

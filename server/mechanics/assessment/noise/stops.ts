@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { NOISE_QUESTIONS, type NoiseQuestion } from '../../../../shared/schemas/noise.ts';
 import type { StopReason } from '../assessment.ts';
 import { lowerFirst, valveSubject } from '../common/said.ts';
@@ -15,7 +16,7 @@ const OF_BUILD: readonly NoiseQuestion[] = ['noise-signs'];
 
 function stopBy(
   evidence: Evidence,
-  { question, code }: Pick<Sign, 'question' | 'code'>,
+  { question, code, first }: Pick<Sign, 'question' | 'code' | 'first'>,
   told: readonly NoiseSaid[],
   { id, why }: { readonly id: string; readonly why: string },
 ): StopReason[] {
@@ -29,6 +30,7 @@ function stopBy(
       about: place === undefined || OF_BUILD.includes(question) ? { of: 'build' } : valveSubject(place),
       sentence: `Do not turn it: ${why}.`,
       ...SHOP_LOOKS,
+      ...defined({ first }),
       from: 'person',
       answered: true,
       entryId: newest.entry.id,

@@ -1,6 +1,7 @@
 import type { Evidence } from '../../../../server/mechanics/assessment/evidence.ts';
 import type { NoiseDetail } from '../../../../server/mechanics/assessment/noise/detail.ts';
-import { CAUSE_NAMES, LOCKING, WEAR } from '../../../../server/mechanics/noise/causes.ts';
+import { causesOf } from '../../../../server/mechanics/assessment/noise/of-gear.ts';
+import { LOCKING, WEAR } from '../../../../server/mechanics/noise/causes.ts';
 import type { Law } from './law.ts';
 
 /** Answers to one question, in the order in which they were given. */
@@ -11,8 +12,10 @@ const told = ({ answers }: Evidence, code: string): string[] =>
     .map(({ answer }) => answer);
 
 /** Every cause once, ordered by what was seen bad and by counts; those that remain have least against them, or were seen. */
-function orderOf({ candidates }: NoiseDetail): string[] {
-  const missing = CAUSE_NAMES.filter((name) => candidates.filter(({ cause }) => cause === name).length !== 1);
+function orderOf(evidence: Evidence, { candidates }: NoiseDetail): string[] {
+  const missing = causesOf(evidence).filter(
+    (name) => candidates.filter(({ cause }) => cause === name).length !== 1,
+  );
   const least = Math.min(...candidates.map(({ against }) => against.length));
   const wrong = candidates.filter(
     ({ against, seen, remains }) => remains !== (seen || against.length === least),
@@ -31,6 +34,14 @@ function orderOf({ candidates }: NoiseDetail): string[] {
   ];
 }
 
+/** A part that the engine has none of is no cause: no stud under a bucket, no pushrod under a cam. */
+function ofOtherEngines({ engine: { gear = 'pushrod' } }: Evidence, { candidates }: NoiseDetail): string[] {
+  if (gear === 'pushrod') return [];
+  return candidates
+    .filter(({ cause }) => cause === 'stud' || cause === 'stud-top' || cause === 'pushrod')
+    .map(({ cause }) => `${cause} is a cause in an engine with a ${gear}`);
+}
+
 /** Each fact counts once, and never for and against one cause. */
 function factsOf({ facts, candidates }: NoiseDetail): string[] {
   const keys = facts.map(({ key }) => key);
@@ -46,6 +57,8 @@ function factsOf({ facts, candidates }: NoiseDetail): string[] {
 
 /** A desk’s rule (common practice, no published source): a nut that moved is the lock, one that held is not. */
 function nutOf(evidence: Evidence, { candidates }: NoiseDetail): string[] {
+  // Answer and lash log say otherwise: neither counts until a person has said which.
+  if (evidence.lash.some(({ standing, nut }) => standing && nut !== 'not-looked')) return [];
   const nut = told(evidence, 'noise-nut').at(-1);
   const cleared = { moved: WEAR, off: WEAR, held: LOCKING }[nut ?? ''] ?? [];
   return candidates
@@ -83,7 +96,8 @@ function signsOf(evidence: Evidence, stopIds: readonly string[]): string[] {
 export const aCauseIsNoVerdict: Law = ({ evidence, assessment }) => {
   const { details, headlines, judgements, stop } = assessment;
   return [
-    ...orderOf(details.noise),
+    ...orderOf(evidence, details.noise),
+    ...ofOtherEngines(evidence, details.noise),
     ...factsOf(details.noise),
     ...nutOf(evidence, details.noise),
     ...signsOf(
