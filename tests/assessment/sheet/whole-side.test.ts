@@ -119,7 +119,7 @@ describe('a whole side off what its arms are held to be', () => {
   test('looked at and read right: it is another set; read wrong: they are read again', () => {
     const evidence = on(sides(1.44));
     expect(headlines(answer(evidence, 'side-off', 'not found', false))[0]).toMatch(
-      /another set than that\. Look its number up/,
+      /another set than that\. First: its number, looked up/,
     );
     expect(headlines(answer(evidence, 'side-off', 'set-up'))[0]).toMatch(/read them again/);
   });

@@ -46,7 +46,7 @@ export function lobesTold(
   const ends: Readonly<Record<string, string>> = {
     'other-card': 'The card is another cam’s, as was answered: put it right.',
     dial: 'The dial was wrong, as was answered: read them again.',
-    'not-found': 'Card and dial are right: ask the cam’s maker before it runs.',
+    'not-found': 'Card and dial are right. First: what the cam’s maker says of it, before it runs.',
   };
   const end = ends[chosenOf(question) ?? ''] ?? 'Another cam’s card, or one slip of the dial: ask which.';
   return {
@@ -56,7 +56,7 @@ export function lobesTold(
         about,
         against: { to: 'card-lobe', lobeLift: card },
         sentence: `${said}. ${end}`,
-        lacks: ['which cam it is, and a lobe read again'],
+        lacks: ['which cam it is, and another reading of a lobe'],
         restsOn,
       },
     ],

@@ -54,8 +54,8 @@ export function offOf(evidence: Evidence, level: Level, asking: boolean): Told {
     chosen === 'set-up'
       ? 'They were read wrong, as was answered: read them again.'
       : chosen === 'not-found'
-        ? 'They were read right: it is another set than that. Look its number up.'
-        : 'No one arm makes that: dial, unit and lash first, then the set.';
+        ? 'They were read right: it is another set than that. First: its number, looked up.'
+        : 'No one arm makes that. First: dial, unit and lash, then the set.';
   return {
     judgements: [
       {
@@ -63,7 +63,7 @@ export function offOf(evidence: Evidence, level: Level, asking: boolean): Told {
         about,
         against: { to: claim.to, ratio: claim.ratio },
         sentence: `All ${count} ${plural(side)} read alike, about ${ratioSaid(ratio.value)}: ${away}. ${end}`,
-        lacks: chosen === 'not-found' ? ['the number of the set looked up'] : ['one of them read again'],
+        lacks: chosen === 'not-found' ? ['the number of the set looked up'] : ['another reading of one of them'],
         restsOn,
       },
     ],
