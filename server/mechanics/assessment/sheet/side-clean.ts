@@ -12,8 +12,8 @@ function cleanOf(level: Level): Judgement {
     id: `side:${spring}:${side}`,
     about: { of: 'side', valve: side },
     against: { to: 'siblings' },
-    sentence: `No ${side} stands out${SPRING[spring]}: ${within}.${standing(level)}`,
-    lacks: [],
+    sentence: `No ${side} stands out${SPRING[spring]}: ${within}.${standing(level)} How the lash was is not said.`,
+    lacks: [level.ratio === undefined ? 'lobe lifts, or those of the card, for a ratio' : NO_LASH],
     restsOn,
   };
 }
@@ -30,7 +30,7 @@ function bothClean(intake: Level, exhaust: Level): Judgement[] {
       ...one,
       id: `side:${intake.spring}:both`,
       about: { of: 'build' },
-      sentence: `No valve stands out${SPRING[intake.spring]}: all ${intake.count + exhaust.count} lie within ${inches(farthest)} of the middle of their side.${standing(intake)}`,
+      sentence: `No valve stands out${SPRING[intake.spring]}: all ${intake.count + exhaust.count} lie within ${inches(farthest)} of the middle of their side.${standing(intake)} How the lash was is not said.`,
       restsOn: [...one.restsOn, ...other.restsOn].sort(),
     },
   ];
@@ -57,7 +57,7 @@ export function apartOf([intake, exhaust]: readonly [Level, Level]): Judgement[]
       id: `sides-apart:${intake.spring}`,
       about: { of: 'build' },
       against: { to: 'siblings' },
-      sentence: `Intakes read ${ratioSaid(one.value)} and exhausts ${ratioSaid(other.value)}, ${percent} % apart. Look whether they are two numbers; then read both lobes of one cylinder again.`,
+      sentence: `Intakes read ${ratioSaid(one.value)} and exhausts ${ratioSaid(other.value)}, ${percent} % apart. First: look whether they are two numbers; then read both lobes of one cylinder again.`,
       lacks: ['the numbers of both, and their lobes read again'],
       restsOn: [...intake.restsOn, ...exhaust.restsOn].sort(),
     },

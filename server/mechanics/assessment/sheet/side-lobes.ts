@@ -44,11 +44,12 @@ export function lobesTold(
     { about, step: 'sheet', among: 'card', answers, choices: CARD },
   );
   const ends: Readonly<Record<string, string>> = {
-    'other-card': 'The card is another cam’s, as was answered: put it right.',
-    dial: 'The dial was wrong, as was answered: read them again.',
-    'not-found': 'Card and dial are right. First: what the cam’s maker says of it, before it runs.',
+    'other-card': 'The card is not this cam’s, as was answered: put it right.',
+    dial: 'The dial was not right, as was answered: read them again.',
+    'not-found': 'Not the card and not the dial: ask the cam’s maker before it runs.',
   };
-  const end = ends[chosenOf(question) ?? ''] ?? 'Another cam’s card, or one slip of the dial: ask which.';
+  const end =
+    ends[chosenOf(question) ?? ''] ?? 'First: ask which, another cam’s card or one slip of the dial.';
   return {
     judgements: [
       {

@@ -52,10 +52,10 @@ export function offOf(evidence: Evidence, level: Level, asking: boolean): Told {
   const chosen = chosenOf(question);
   const end =
     chosen === 'set-up'
-      ? 'They were read wrong, as was answered: read them again.'
+      ? 'They were not read right, as was answered: read them again.'
       : chosen === 'not-found'
-        ? 'They were read right: it is another set than that. First: its number, looked up.'
-        : 'No one arm makes that. First: dial, unit and lash, then the set.';
+        ? 'They were read right, so it is not that set. Look its number up.'
+        : 'No one arm makes that. First: dial, unit and lash; then the set.';
   return {
     judgements: [
       {
