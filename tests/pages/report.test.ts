@@ -36,7 +36,7 @@ describe('the report of a whole call', () => {
   test.each([
     [
       'the stop, at the top',
-      'Stop. Do not turn it: rocker to retainer on 1 intake is short, .024 to .028 in against .030 in.',
+      'Stop. Do not run it, and do not turn it yet: rocker to retainer on 1 intake is short, .024 to .028 in against .030 in.',
     ],
     ['the ratio in short', '1 intake: 1.600 ± .012 as read: agrees with the 1.6 it is sold as.'],
     [
