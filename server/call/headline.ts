@@ -39,6 +39,13 @@ export const stepHeadlines = ({ assessment }: CallContext, name: StepName, subje
     ),
   );
 
+/** One answer by its id, where it is told. */
+export const headlineNamed = ({ assessment }: CallContext, wanted: string | undefined): Component[] =>
+  headlineComponents(
+    assessment,
+    assessment.headlines.filter(({ id }) => id === wanted),
+  );
+
 /** Sentences about one thing, the first of them as the answer; below each what it only counts of what is lacking. */
 export const sentenceComponents = (told: readonly Told[]): Component[] =>
   told.map(({ sentence, more }, index) => headlineComponent({ sentence, lacks: more, lead: index === 0 }));

@@ -8,16 +8,19 @@ export interface TakeoverItem extends CardItem {
   readonly card: 'raw' | 'marks' | 'swaps' | 'of-goal' | 'of-any-goal' | 'limits';
 }
 
+const UNIT = /(?<=\d) (in|mm|lb|N)\b/;
+
 /** A quantity as it is told, without its unit. */
-export const withoutUnit = (text: string): string => text.replaceAll(/ (?:in|mm|lb|N)\b/g, '');
+export const withoutUnit = (text: string): string => text.replaceAll(new RegExp(UNIT, 'g'), '');
 
-/** The unit of a plain amount, behind the number of its cylinder too, and in brackets with why it was struck. */
-const unitOf = (text: string): string | undefined =>
-  /^(?:\(|\d+: )?[−-]?[\d.]+ (in|mm|lb|N)(?=$|:)/.exec(text)?.[1];
+const unitIn = (text: string | undefined): string | undefined => UNIT.exec(text ?? '')?.[1];
 
-/** `.847, .848, .847 in`: the unit once, behind the last, where all share it; else each keeps its own. */
-export function listed(texts: readonly string[], between = ', '): string {
-  const units = new Set(texts.map(unitOf));
-  if (units.size > 1 || units.has(undefined)) return texts.join(between);
-  return texts.map((text, index) => (index === texts.length - 1 ? text : withoutUnit(text))).join(between);
-}
+/** `.847, .848, .847 in`: the unit once, behind the last of those that share it; a reading in another keeps its own. */
+export const listed = (texts: readonly string[], between = ', '): string =>
+  texts
+    .map((text, index) => {
+      const unit = unitIn(text);
+      const next = texts.slice(index + 1).find((other) => unitIn(other) !== undefined);
+      return unit !== undefined && unit === unitIn(next) ? withoutUnit(text) : text;
+    })
+    .join(between);

@@ -37,11 +37,14 @@ export function exampleForm(each: Registered, fields: Fields): Computed {
   return computeForm(each, { ...typed, ...defined({ units: fields.units }) });
 }
 
-/** Computes what was typed through the call that JSON has; a fault leaves everything as it stands. */
-export function computeForm(each: Registered, typed: Fields): Computed {
+/**
+ * Computes what was typed through the call that JSON has; a fault leaves everything as it stands. Of a call, numbers are
+ * read by what each field can be.
+ */
+export function computeForm(each: Registered, typed: Fields, ofCall = false): Computed {
   const controls = controlsOf(each.input);
   const units = unitsOf(typed);
-  const built = bodyOf(controls, typed);
+  const built = bodyOf(controls, typed, ofCall);
   const common = { controls, typed, units, body: built.body };
   // Asked for one more row: the form is shown again, nothing is computed from half of it.
   if (typed.more !== undefined && typed.more !== '') return { ...common, faults: [] };

@@ -1,4 +1,7 @@
+import type { FieldRange } from './field-range.ts';
 import { formatQuantity } from './format.ts';
+import type { NumberReading } from './number-types.ts';
+import { readInField } from './read-in-field.ts';
 import { readNumber } from './read-number.ts';
 import type { Unit } from './units.ts';
 
@@ -73,31 +76,33 @@ function ends(text: string): { low?: string; high?: string } | undefined {
 /** Whether the text speaks of two gauges, or of one that goes or does not, rather than of one figure. */
 export const saysBetween = (text: string): boolean => ends(plain(text)) !== undefined;
 
-function endOf(text: string | undefined, assume: Unit | undefined) {
+function endOf(text: string | undefined, assume: Unit | undefined, range: FieldRange | undefined) {
   if (text === undefined) return undefined;
-  return readNumber(text, { kind: 'length', ...(assume === undefined ? {} : { assume }) });
+  const options = { kind: 'length' as const, ...(assume === undefined ? {} : { assume }) };
+  return range === undefined ? readNumber(text, options) : readInField(text, { ...options, range });
+}
+
+/** `has an end that can be .4 in, or 0.4 mm; add its unit` */
+function whyNot({ fault, ambiguities }: Exclude<NumberReading, { ok: true }>): string {
+  if (fault !== undefined) return fault.detail;
+  return `has an end that can be ${ambiguities.map(({ readAs }) => readAs).join(', or ')}; add its unit`;
 }
 
 /**
  * Reads "more than .024, less than .028", ".024 goes, .028 doesn't", "between .60 and .70 mm", "over .040".
- * A unit that only the last figure has counts for both.
+ * A unit that only the last figure has counts for both; `range` is what the field can be.
  */
-export function readBetween(text: string, assume?: Unit): BetweenReading {
+export function readBetween(text: string, assume?: Unit, range?: FieldRange): BetweenReading {
   const found = ends(plain(text));
   if (found === undefined)
     return {
       ok: false,
       detail: 'is no reading between two gauges; write it like more than .024, less than .028',
     };
-  const high = endOf(found.high, assume);
+  const high = endOf(found.high, assume, range);
   const unitOfHigh = high?.ok ? high.unit : undefined;
-  const low = endOf(found.low, unitOfHigh ?? assume);
-  for (const end of [low, high])
-    if (end !== undefined && !end.ok)
-      return {
-        ok: false,
-        detail: end.fault?.detail ?? 'has an end that can be read in more than one way; add its unit',
-      };
+  const low = endOf(found.low, unitOfHigh ?? assume, range);
+  for (const end of [low, high]) if (end !== undefined && !end.ok) return { ok: false, detail: whyNot(end) };
   const unit = unitOfHigh ?? (low?.ok ? low.unit : undefined);
   if (unit === undefined) return { ok: false, detail: 'needs a unit' };
   if (low?.ok && low.unit !== unit) return { ok: false, detail: 'has its two ends in different units' };

@@ -1,10 +1,11 @@
 import { defined } from '../defined.ts';
-import { canBe, type FieldRange, rangeSaid } from './field-range.ts';
+import { canBe, type FieldRange, isUsual, rangeSaid } from './field-range.ts';
 import { isBare } from './kind-words.ts';
 import { normaliseText } from './normalise-text.ts';
 import { type Ambiguity, type NumberReading, type ReadOptions, refuse } from './number-types.ts';
 import { type NumberValue, readValue } from './number-value.ts';
 import { readNumber } from './read-number.ts';
+import { asRun } from './spoken-run.ts';
 import { tokenise } from './tokens.ts';
 import { turnsAt } from './turns-reading.ts';
 import { type Dimension, dimensionOf, type Quantity, toSi, type Unit, type UnitSystem } from './units.ts';
@@ -21,7 +22,7 @@ const systemOf = (unit: Unit): UnitSystem => (METRIC.includes(unit) ? 'metric' :
 
 /** Units that people leave out, of the dimensions where they leave out more than one. */
 const LEFT_OUT: Partial<Record<Dimension, readonly Unit[]>> = {
-  length: ['in', 'mm'],
+  length: ['in', 'mm', 'thou'],
   load: ['lbf', 'N'],
   rate: ['lbf/in', 'N/mm'],
 };
@@ -53,13 +54,22 @@ const same = (one: Quantity, other: Quantity): boolean =>
   Math.abs(toSi(one) - toSi(other)) <= 1e-12 * Math.abs(toSi(one));
 
 /** What a bare number would be in the units that it was not taken to be in. */
-function inOtherUnits(text: string, options: ReadOptions, known: readonly Meant[]): Meant[] {
+function inOtherUnits(
+  text: string,
+  number: NumberValue,
+  options: ReadOptions,
+  known: readonly Meant[],
+): Meant[] {
   const { assume } = options;
   if (assume === undefined) return [];
-  return (LEFT_OUT[dimensionOf(assume)] ?? [])
-    .filter((unit) => unit !== assume)
-    .flatMap((unit) => meant(text, { ...options, assume: unit }))
-    .filter(({ quantity }) => !known.some((each) => same(each.quantity, quantity)));
+  const counts = number.readings.every(({ value }) => Number.isInteger(value));
+  return (
+    (LEFT_OUT[dimensionOf(assume)] ?? [])
+      // Nobody leaves out the unit of a part of a thousandth.
+      .filter((unit) => unit !== assume && (unit !== 'thou' || (counts && number.run === undefined)))
+      .flatMap((unit) => meant(text, { ...options, assume: unit }))
+      .filter(({ quantity }) => !known.some((each) => same(each.quantity, quantity)))
+  );
 }
 
 function settled({ readAs, quantity: { value, unit } }: Meant): NumberReading {
@@ -76,20 +86,61 @@ function outside(all: readonly Meant[], { range, assume, kind }: InField): Numbe
   return refuse('out-of-range', `is ${came}; ${allowed} is allowed`);
 }
 
+/** Nobody writes a length in millimetres to the thousandth of one: three places are of an inch. */
+const MOST_PLACES = 2;
+
+/**
+ * What the number would be in units that were not said, where it is nothing usual in the units of the call: `.4` for a
+ * gap is a plain .4 in on paper, and 0.4 mm to somebody with metric gauges.
+ */
+function likelier(only: Meant, others: readonly Meant[], number: NumberValue, range: FieldRange): Meant[] {
+  const inInches = number.readings.some(({ places }) => places > MOST_PLACES);
+  if (isUsual(toSi(only.quantity), range)) return [];
+  const notMetric = inInches || isSaid(number);
+  return others.filter(
+    ({ quantity }) => isUsual(toSi(quantity), range) && !(notMetric && systemOf(quantity.unit) === 'metric'),
+  );
+}
+
 const isSaid = ({ shape }: NumberValue): boolean =>
   shape === 'said' || shape === 'said-point' || shape === 'run';
 
+/**
+ * An inch and more said in a row: `one six` is 1.6 in, `four thirty` 4.30 in or 4.030 in. Only where the field can be
+ * none of the usual ways of saying digits.
+ */
+function saidWithPoint(number: NumberValue): Meant[] {
+  const { point = [] } = asRun(number) ?? {};
+  return point.flatMap(({ readAs, value, unit }) =>
+    unit === undefined ? [] : [{ readAs, quantity: { value, unit }, question: `Is it ${readAs}?` }],
+  );
+}
+
+/** Of what digits said in a row can mean there, the one thing that the field mostly is counts; else it is asked. */
+function ofSaid(all: readonly Meant[], number: NumberValue, range: FieldRange): NumberReading {
+  const usual = all.filter(({ quantity }) => isUsual(toSi(quantity), range));
+  const [only, ...more] = usual;
+  return number.shape === 'run' && only !== undefined && more.length === 0 ? settled(only) : asked(all);
+}
+
 function ofBareNumber(text: string, number: NumberValue, options: InField): NumberReading {
   const all = meant(text, options);
-  const others = inOtherUnits(text, options, all);
+  const others = inOtherUnits(text, number, options, all);
   const fits = ({ quantity }: Meant) => canBe(toSi(quantity), options.range);
   const [own, other] = [all.filter(fits), others.filter(fits)];
   // Digits said in a row are thousandths to most: where millimetres are spoken both are asked.
   const inARow = number.shape === 'run' && options.assume !== undefined;
   const open = inARow && systemOf(options.assume) === 'metric' ? [...own, ...other] : own;
   const [only, ...more] = open;
-  if (only === undefined) return other.length > 0 ? asked(other) : outside(all, options);
-  if (more.length > 0) return asked(open);
+  if (only === undefined) {
+    const inches = saidWithPoint(number).filter(fits);
+    const [one, ...rest] = [...inches, ...other];
+    if (one === undefined) return outside(all, options);
+    return rest.length === 0 && inches.length === 1 ? settled(one) : asked([one, ...rest]);
+  }
+  if (more.length > 0) return ofSaid(open, number, options.range);
+  const mostly = likelier(only, [...saidWithPoint(number).filter(fits), ...other], number, options.range);
+  if (mostly.length > 0) return asked([only, ...mostly]);
   // Thousandths that were only written as a number are asked about; said, they are how the trade says them.
   if (only.quantity.unit === options.assume || isSaid(number)) return settled(only);
   return asked([only, ...other]);
@@ -101,6 +152,7 @@ function ofBareNumber(text: string, number: NumberValue, options: InField): Numb
  * - With a unit, or in turns: the one meaning within the range counts, two are asked, none is refused.
  * - Without one: the units of the call count where the field can be that. Where it can only be something else
  *   (482 for a lobe lift in inches, 12.24 for one) that is asked, one meaning or more: never changed in silence.
+ * - Without one, and in the units of the call nothing that the field mostly is, but in the others: both are asked.
  * - Said without a unit (`four eighty-two`): the one meaning within the range counts.
  */
 export function readInField(text: string, options: InField): NumberReading {
@@ -112,7 +164,8 @@ export function readInField(text: string, options: InField): NumberReading {
   const all = meant(text, defined({ kind: options.kind, assume: options.assume, perTurn: options.perTurn }));
   const [only, ...more] = all.filter(({ quantity }) => canBe(toSi(quantity), options.range));
   if (only === undefined) return outside(all, options);
-  return more.length > 0 ? asked([only, ...more]) : settled(only);
+  if (more.length === 0) return settled(only);
+  return number === undefined ? asked([only, ...more]) : ofSaid([only, ...more], number, options.range);
 }
 
 /** The same for a quantity that came as number and unit: the fault, or none. */

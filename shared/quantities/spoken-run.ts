@@ -13,8 +13,22 @@ interface Run {
   /** First group before the point: twelve twenty-four → 12.24. */
   readonly split: number;
   readonly leadingZero: boolean;
+  /** An inch and more, its one digit said first: `four thirty` as 4.30 in, and as 4.030 in. */
+  readonly point: readonly Meaning[];
   /** `five ten thousandths` taken as five of them: five ten-thousandths of an inch. */
   readonly tenThousandths?: Meaning;
+}
+
+/** Two digits after the one are hundredths to some and thousandths to others. */
+function pointAfterOne(number: NumberValue, whole: number): Meaning[] {
+  const { groups = [], digits = '' } = number.run ?? {};
+  const [head = ''] = groups;
+  const after = digits.length - 1;
+  if (head.length !== 1 || head === '0' || after < 1) return [];
+  const inches = number.sign * Number(head);
+  const value = tidy(whole / 10 ** after);
+  const thousandths = after === 2 ? [tidy(inches + (whole - inches * 100) / 1000)] : [];
+  return [value, ...thousandths].map((each, at) => meaning(each, 'in', { places: at === 0 ? after : 3 }));
 }
 
 export function asRun(number: NumberValue): Run | undefined {
@@ -28,6 +42,7 @@ export function asRun(number: NumberValue): Run | undefined {
     afterPoint: meaning(tidy(whole / 10 ** run.digits.length), 'in', { places: run.digits.length }),
     split: tidy(whole / 10 ** (run.digits.length - head.length)),
     leadingZero: run.digits.startsWith('0'),
+    point: pointAfterOne(number, whole),
   };
   if (run.groups.at(-1) !== '10') return known;
   const before = number.sign * Number(run.groups.slice(0, -1).join(''));

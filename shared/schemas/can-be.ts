@@ -1,4 +1,4 @@
-import { between, type FieldRange, orNone } from '../quantities/field-range.ts';
+import { between, type FieldRange, orNone, usually } from '../quantities/field-range.ts';
 
 /*
  * What each kind of field can be: wide enough for every engine that a rocker arm is made for, from a single's to a
@@ -14,9 +14,11 @@ export const CAN_BE = {
   partWay: in_(0.002, 1),
   zeroReturn: in_(-0.5, 0.5),
   /** Lash that somebody sets or a card asks for. */
-  lash: orNone(in_(0.0015, 0.1)),
-  /** Lash as it is found: a nut may have backed off. */
-  lashFound: orNone(in_(0.0015, 0.25)),
+  lash: usually(orNone(in_(0.0015, 0.1)), 0.002, 0.04, 'in'),
+  /** Lash as it is found: a nut may have backed off, and a valve that is held open has next to none. */
+  lashFound: usually(orNone(in_(0.01 / 25.4, 0.25)), 0.002, 0.04, 'in'),
+  /** How far a lifter’s plunger is pressed down. */
+  preload: usually(orNone(in_(0.001, 0.3)), 0.01, 0.15, 'in'),
   atLift: in_(0.003, 0.6),
   centreline: between(40, 200, 'deg'),
   duration: between(10, 500, 'deg'),
@@ -30,7 +32,7 @@ export const CAN_BE = {
   /** How far a plunger leans. */
   lean: between(0, 90, 'deg'),
   /** A gap that is felt, gauged or read; metal that touches has none. */
-  gap: orNone(in_(0.001, 2)),
+  gap: usually(orNone(in_(0.001, 2)), 0.006, 0.35, 'in'),
   springHeight: in_(0.4, 4),
   seatLoad: between(5, 2000, 'lbf'),
   rate: between(10, 5000, 'lbf/in'),
@@ -41,10 +43,27 @@ export const CAN_BE = {
   pushedIn: orNone(in_(0.002, 4)),
   errorLimit: orNone(in_(0.000_01, 0.1)),
   /** No size of a rocker is below or above these. */
-  partSize: in_(0.15, 4),
+  partSize: usually(in_(0.15, 4), 0.28, 4, 'in'),
+  /** Most holes are for a stud or bolt of 5/16 to 3/4 in; the least that a rocker can have is far smaller. */
+  hole: usually(in_(0.15, 1), 0.28, 0.76, 'in'),
+  trunnionWidth: in_(0.5, 3),
+  roller: in_(0.2, 1.2),
+  bodyWidth: in_(0.3, 2),
+  partToTip: in_(0.5, 4),
+  partToCup: in_(0.3, 3),
+  stud: usually(in_(0.15, 0.8), 0.28, 0.76, 'in'),
+  /** The pitch itself, or the length that threads were counted over. */
+  pitch: in_(0.015, 4),
+  stemOfPart: in_(0.15, 0.6),
   markWidth: in_(0.005, 0.6),
   markOff: orNone(in_(0.001, 0.5)),
   pushrod: in_(1.5, 25),
+  /** Along the block, the head or a valve. */
+  engineLength: in_(0.5, 30),
+  /** Over a face of the head, or below it. */
+  overFace: in_(-8, 8),
+  rollerRadius: in_(0.1, 0.6),
+  plungerTravel: usually(in_(0.01, 0.4), 0.04, 0.3, 'in'),
   /** What stands between a cam and its bucket or follower. */
   lashShim: in_(0.03, 0.25),
   /** Under a rocker stand. */

@@ -8,6 +8,7 @@ import { outsideOf, readInField } from '../quantities/read-in-field.ts';
 import { readNumber } from '../quantities/read-number.ts';
 import { threadsPerInch } from '../quantities/threads-per-inch.ts';
 import { type Dimension, isUnit, type Quantity, UNITS, type Unit, unitsOf } from '../quantities/units.ts';
+import { whichSaid } from '../quantities/which-said.ts';
 import { fieldInfo } from './field-info.ts';
 import { fromValueAndUnit, type QuantityRange } from './read-quantity.ts';
 
@@ -28,6 +29,10 @@ export interface PlaceOfEntry {
   readonly threads?: boolean;
   /** What lies outside the range is kept, and asked about by what it is used for. */
   readonly asksLater?: boolean;
+  /** Nothing that it can be is left unasked, and what it cannot be is kept: it is asked about by what it is used for. */
+  readonly keepsOutside?: boolean;
+  /** Turns said there are of the nut, never of a dial. */
+  readonly ofNut?: boolean;
 }
 
 interface Place extends PlaceOfEntry {
@@ -45,20 +50,20 @@ type Understood =
       ambiguities?: readonly Ambiguity[];
     };
 
-/** A text with several meanings is asked about; with one that nobody said, whether it is that. */
-function askWhich(text: string, ambiguities: readonly Ambiguity[]): Understood {
-  const [only, ...more] = ambiguities;
-  const ways = ambiguities.map((each) => each.readAs).join(', or ');
-  const detail =
-    only !== undefined && more.length === 0
-      ? `came as ${text.trim()} without a unit. Is it ${ways}? Pick it, or write it with its unit`
-      : `can be read in more than one way: ${ways}. Pick one, or write it with its unit`;
-  return { ok: false, code: 'not-allowed', detail, ambiguities };
-}
+const askWhich = (text: string, ambiguities: readonly Ambiguity[]): Understood => ({
+  ok: false,
+  code: 'not-allowed',
+  detail: whichSaid(text, ambiguities),
+  ambiguities,
+});
 
 function readThere(text: string, options: Parameters<typeof readNumber>[1], place: Place): NumberReading {
   const alone = place.asksLater === true ? readNumber(text, options) : undefined;
-  return alone?.ok === true ? alone : readInField(text, { ...options, range: place.range });
+  if (alone?.ok === true) return alone;
+  const within = readInField(text, { ...options, range: place.range });
+  if (place.keepsOutside !== true || within.ok || within.fault === undefined) return within;
+  const outside = readNumber(text, options);
+  return outside.ok ? outside : within;
 }
 
 function understandText(
@@ -155,7 +160,8 @@ export function entered(
         return refuse(read.code, read.detail, read.at === undefined ? [] : [read.at], read.ambiguities);
       const inRange = fromValueAndUnit(read.entered.value, read.entered.unit, dimension, range);
       if (!inRange.ok) return refuse(inRange.code, inRange.detail);
-      const outside = place.asksLater === true ? undefined : outsideOf(read.entered, canBe);
+      const kept = place.asksLater === true || place.keepsOutside === true;
+      const outside = kept ? undefined : outsideOf(read.entered, canBe);
       return outside === undefined ? read.entered : refuse('out-of-range', outside);
     })
     .meta({

@@ -7,12 +7,15 @@ export type FieldInfo =
   | {
       readonly control: 'quantity';
       readonly dimension: Dimension;
-      /** What it can be, where the field is of a call: a computation takes whatever a machine part can be. */
+      /** What it can be in a call; a computation by itself takes whatever a machine part can be. */
       readonly canBe?: FieldRange;
+      /** What it can be by another field of the same form: a reading that is picked may be of any of them. */
+      readonly canBeByKind?: readonly FieldRange[];
     }
-  | { readonly control: 'quantities'; readonly dimension: Dimension }
+  | { readonly control: 'quantities'; readonly dimension: Dimension; readonly canBe?: FieldRange }
   | { readonly control: 'event'; readonly sides: readonly string[] }
-  | { readonly control: 'number' }
+  /** Of an adjuster’s turns also what they can be in a call. */
+  | { readonly control: 'number'; readonly turns?: { readonly least: number; readonly most: number } }
   | { readonly control: 'numbers' }
   /** Words that the schema itself makes sense of, such as a thread's designation. */
   | { readonly control: 'text' };

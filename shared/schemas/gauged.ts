@@ -5,6 +5,7 @@ import type { FieldRange } from '../quantities/field-range.ts';
 import { formatQuantity } from '../quantities/format.ts';
 import { readBetween, sayBounds, saysBetween } from '../quantities/read-between.ts';
 import { outsideOf } from '../quantities/read-in-field.ts';
+import { saysTurns } from '../quantities/turns-reading.ts';
 import { UNITS, type Unit } from '../quantities/units.ts';
 import { entered, type PlaceOfEntry } from './entered.ts';
 import { fieldInfo } from './field-info.ts';
@@ -27,6 +28,9 @@ export interface Gauged {
 /** The two ways in which a length of one field can have been found. */
 interface Readers {
   readonly canBe: FieldRange;
+  /** The same, unless what it can be is asked later. */
+  readonly asked?: FieldRange;
+  readonly ofNut?: boolean;
   readonly figure: ReturnType<typeof entered>;
   readonly bounds: ReturnType<typeof boundsOf>;
 }
@@ -43,12 +47,14 @@ function boundsOf(canBe: FieldRange) {
 
 const readersOf = (canBe: FieldRange, place: PlaceOfEntry = {}): Readers => ({
   canBe,
+  ...(place.asksLater === true ? {} : { asked: canBe }),
+  ...(place.ofNut === true ? { ofNut: true } : {}),
   figure: entered('length', 'one figure', canBe, { sign: 'any' }, place),
   bounds: boundsOf(canBe),
 });
 
 /** What of a length as it was found, its figure or a bound, the field cannot be. */
-export function gaugedOutside(
+function gaugedOutside(
   { value: figure, low, high, unit }: Omit<Gauged, 'typed' | 'readAs'>,
   canBe: FieldRange,
 ): string | undefined {
@@ -124,11 +130,19 @@ function fromBounds(raw: unknown, ctx: Refusal, { bounds }: Readers): Gauged {
   return { typed: readAs, readAs, ...ends };
 }
 
+/** Turns of a nut are no length by themselves: they want its thread and the ratio. */
+const NUT_TURNS =
+  'counts turns of the nut, and those are no length by themselves: work them out with the adjusters, or give a length';
+
 function readGauged(raw: unknown, ctx: Refusal, readers: Readers): Gauged {
+  if (readers.ofNut === true && saysTurns(textOf(raw)?.text ?? '')) {
+    ctx.addIssue({ code: 'custom', message: NUT_TURNS, params: { fault: 'not-allowed' } });
+    return z.NEVER;
+  }
   if (hasBounds(raw)) return fromBounds(raw, ctx, readers);
   const given = textOf(raw);
   if (given !== undefined && saysBetween(given.text)) {
-    const read = readBetween(given.text, given.assume);
+    const read = readBetween(given.text, given.assume, readers.asked);
     const outside = read.ok ? gaugedOutside(read.between, readers.canBe) : read.detail;
     if (read.ok && outside === undefined)
       return { typed: given.text, readAs: sayBounds(read.between), ...read.between };
@@ -169,7 +183,10 @@ export function gaugedOrTurns(description: string, canBe: FieldRange, place: Pla
   const readers = readersOf(canBe, place);
   const schema = z
     .unknown()
-    .transform((raw, ctx): Gauged | SaidInTurns => turnsIn(raw) ?? readGauged(raw, ctx, readers))
+    .transform(
+      (raw, ctx): Gauged | SaidInTurns =>
+        (place.ofNut === true ? undefined : turnsIn(raw)) ?? readGauged(raw, ctx, readers),
+    )
     .meta(infoOf(description));
   fieldInfo.add(schema, { control: 'quantity', dimension: 'length', canBe });
   return schema;

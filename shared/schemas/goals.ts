@@ -87,9 +87,10 @@ const GOAL_PLANS = {
     cards: ['geometry'],
   },
   'cam-timing': {
-    asks: ['cam', 'timing'],
+    // Of the card only the centreline is needed, and the step asks for that itself.
+    asks: ['timing'],
     waitsFor: [],
-    needs: ['centrelines'],
+    needs: [],
     report: ['workings'],
     cards: ['timing'],
   },

@@ -51,6 +51,9 @@ export function bareList(
   return schema;
 }
 
+/** Turns from one end of an adjuster’s thread to the other: common practice, no published source. */
+const MOST_TURNS = 15;
+
 /** A rocker ratio, valve over lobe. */
 export const ratio = (description: string) => bare(description, { above: 0, beyond: 100 });
 
@@ -60,3 +63,10 @@ export const rockerRatio = (description: string) => bare(description, { least: 0
 /** Turns of a screw, nut or dial. */
 export const turns = (description: string, range: NumberRange = {}) =>
   bare(description, { beyond: 1000, ...range });
+
+/** The same of what is turned in a call: read as people say it, and no more than its thread has. */
+export function threadTurns(description: string, range: NumberRange = {}, most = MOST_TURNS) {
+  const schema = turns(description, range);
+  fieldInfo.add(schema, { control: 'number', turns: { least: range.least ?? -most, most } });
+  return schema;
+}

@@ -59,5 +59,6 @@ export const isPartFeature = (kind: string): kind is keyof typeof PART_FEATURES 
 export const isPartMark = (kind: string): kind is keyof typeof PART_MARKS => has(PART_MARKS, kind);
 export const isPartFitting = (kind: string): kind is keyof typeof PART_FITTINGS => has(PART_FITTINGS, kind);
 /** Everything that has a length. */
+export type PartMeasured = keyof typeof PART_SIZES | keyof typeof PART_FITTINGS;
 export const isMeasured = (kind: string): boolean => isPartSize(kind) || isPartFitting(kind);
 export const isPartTool = (tool: string): tool is PartTool => has(PART_TOOLS, tool);

@@ -1,7 +1,6 @@
 import { z } from 'zod';
 import { defined } from '../defined.ts';
 import { type Dimension, unitsOf } from '../quantities/units.ts';
-import { CAN_BE } from './can-be.ts';
 import { fieldInfo } from './field-info.ts';
 import { type QuantityRange, readQuantity } from './read-quantity.ts';
 import { refuse } from './refuse.ts';
@@ -39,13 +38,6 @@ export function quantity(dimension: Dimension, description: string, range: Quant
 }
 
 export const length = (description: string, range?: QuantityRange) => quantity('length', description, range);
-
-/** As much as a lash that is found can be, and as little as one that is calculated. */
-const LASH = { ...CAN_BE.lashFound, least: 0 };
-
-/** A gap at the valve tip, or what a plunger is pressed down by, as it was found or is wanted. */
-export const lashGap = (description: string) =>
-  length(description, { sign: 'not-negative', canBe: LASH });
 
 export const angle = (description: string, range: QuantityRange = { sign: 'any' }) =>
   quantity('angle', description, range);

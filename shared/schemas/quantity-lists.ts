@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { defined } from '../defined.ts';
 import { type Dimension, type Unit, unitsOf } from '../quantities/units.ts';
 import { fieldInfo } from './field-info.ts';
 import { quantityJsonSchema } from './quantity-fields.ts';
@@ -92,7 +93,7 @@ function quantities(dimension: Dimension, description: string, range: ArrayRange
       description,
       'x-dimension': dimension,
     });
-  fieldInfo.add(schema, { control: 'quantities', dimension });
+  fieldInfo.add(schema, { control: 'quantities', dimension, ...defined({ canBe: range.canBe }) });
   return schema;
 }
 

@@ -1,6 +1,6 @@
 import type { FaultCode } from '../problems/faults.ts';
 import { DIMENSIONS } from '../quantities/dimensions.ts';
-import { canBe, type FieldRange, rangeSaid } from '../quantities/field-range.ts';
+import type { FieldRange } from '../quantities/field-range.ts';
 import { readNumber } from '../quantities/read-number.ts';
 import { type Dimension, isUnit, UNITS, type Unit, unitsOf } from '../quantities/units.ts';
 
@@ -15,7 +15,7 @@ export interface QuantityRange {
   readonly sign?: Sign;
   /** The code for a value at or below zero where that can't be; default `out-of-range`. */
   readonly below?: 'out-of-range' | 'impossible-input';
-  /** What that place of an engine can be, where that is known. */
+  /** What it can be where it is of a call; by itself it is whatever a machine part can be. */
   readonly canBe?: FieldRange;
 }
 
@@ -34,8 +34,6 @@ function withinRange(si: number, dimension: Dimension, range: QuantityRange): Qu
   const sign = range.sign ?? 'positive';
   if (sign === 'positive' && si <= 0) return fault(range.below ?? 'out-of-range', 'must be above zero');
   if (sign === 'not-negative' && si < 0) return fault(range.below ?? 'out-of-range', 'must not be negative');
-  if (range.canBe !== undefined && !canBe(si, range.canBe))
-    return fault('out-of-range', `must be ${rangeSaid(range.canBe, dimension)}`);
   return { ok: true, si };
 }
 

@@ -1,12 +1,14 @@
 import { z } from 'zod';
-import type { FieldRange } from '../quantities/field-range.ts';
+import { type FieldRange, usually } from '../quantities/field-range.ts';
 import { CAN_BE } from './can-be.ts';
 import { entered } from './entered.ts';
 import { choice, listOf } from './fields.ts';
-import { gaugedOrTurns, gaugedOutside } from './gauged.ts';
+import { type Gauged, gaugedOrTurns } from './gauged.ts';
 import { bare } from './number-fields.ts';
+import { heldBack, readOnceKnown } from './read-by-kind.ts';
+import type { SaidInTurns } from './said-in-turns.ts';
 import { someWords } from './texts.ts';
-import { faultAt } from './two-forms.ts';
+import { evenIfFaulty } from './two-forms.ts';
 import { keysOf, LIFTERS, SPRINGS, VALVES } from './words.ts';
 
 /** What a sheet holds of each valve. */
@@ -28,20 +30,26 @@ export type SheetKind = keyof typeof SHEET_KINDS;
 /** Lifts are asked about once they are kept, a whole column at once: one column in another unit is one question. */
 export const SHEET_ASKED_LATER: readonly SheetKind[] = ['lobe-lift', 'valve-lift'];
 
+/** A gap with what it mostly is: some times its limit, not many. */
+const gap = (least: number, most: number): FieldRange => usually(CAN_BE.gap, least, most, 'in');
+
 /** What each of them can be. */
 export const SHEET_CAN_BE: Readonly<Record<SheetKind, FieldRange>> = {
   'lobe-lift': CAN_BE.reading,
   'valve-lift': CAN_BE.reading,
   lash: CAN_BE.lashFound,
-  preload: CAN_BE.lashFound,
-  'coil-bind': CAN_BE.gap,
-  'retainer-to-seal': CAN_BE.gap,
-  'piston-to-valve': CAN_BE.gap,
-  'pushrod-to-head': CAN_BE.gap,
-  'slot-to-stud': CAN_BE.gap,
-  'rocker-to-retainer': CAN_BE.gap,
-  cover: CAN_BE.gap,
+  preload: CAN_BE.preload,
+  'coil-bind': gap(0.006, 0.35),
+  'retainer-to-seal': gap(0.006, 0.4),
+  'piston-to-valve': gap(0.006, 0.3),
+  'pushrod-to-head': gap(0.006, 0.2),
+  'slot-to-stud': gap(0.006, 0.15),
+  'rocker-to-retainer': gap(0.006, 0.25),
+  cover: gap(0.006, 0.35),
 };
+
+/** Turns said of these are turns of the nut that sets them. */
+export const isOfNut = (kind: SheetKind): boolean => kind === 'lash' || kind === 'preload';
 
 /** The kinds that are gaps with a limit. */
 export const GAP_KINDS = [
@@ -113,26 +121,39 @@ const batch = {
 };
 export type SheetHow = z.output<z.ZodObject<typeof batch>>;
 
+const READING = 'the reading: one figure, turns of the dial (4 turns 37), or the two gauges it lies between';
+const ANY_READING = gaugedOrTurns(READING, CAN_BE.sheetReading, { asksLater: true });
+/** Each kind by what it can be. */
+const readings = new Map(
+  keysOf(SHEET_KINDS).map((kind) => [
+    kind,
+    gaugedOrTurns(READING, SHEET_CAN_BE[kind], {
+      asksLater: SHEET_ASKED_LATER.includes(kind),
+      ofNut: isOfNut(kind),
+    }),
+  ]),
+);
+
 const readingShape = {
   cylinder: bare('cylinder number, in the engine’s own numbering', { least: 1, most: 16, whole: true }),
   valve: choice(keysOf(VALVES), 'which valve of the cylinder'),
   kind: choice(keysOf(SHEET_KINDS), 'what was read'),
-  reading: gaugedOrTurns(
-    'the reading: one figure, turns of the dial (4 turns 37), or the two gauges it lies between',
-    CAN_BE.sheetReading,
-    { asksLater: true },
-  ),
+  reading: heldBack({
+    like: ANY_READING,
+    canBe: CAN_BE.sheetReading,
+    byKind: Object.values(SHEET_CAN_BE),
+    standIn: (): Gauged | SaidInTurns => ({ typed: '', readAs: '', unit: 'in' }),
+  }),
   armId: z
     .uuid()
     .optional()
     .meta({ description: 'the arm it was read with; left out, the one that sits there now' }),
 };
 
-export const sheetReading = z.strictObject(readingShape).superRefine(({ kind, reading }, ctx) => {
-  if ('inTurns' in reading || SHEET_ASKED_LATER.includes(kind)) return;
-  const outside = gaugedOutside(reading, SHEET_CAN_BE[kind]);
-  if (outside !== undefined) faultAt(ctx, ['reading'], 'out-of-range', outside);
-});
+export const sheetReading = z.strictObject(readingShape).superRefine(
+  readOnceKnown('reading', ({ kind }) => readings.get(kind) ?? ANY_READING),
+  evenIfFaulty,
+);
 
 /** Readings of several valves, all taken the same way. All are kept or none. */
 export const newSheetReadings = z.strictObject({
@@ -173,7 +194,7 @@ export const oneValve = z.strictObject({
       Object.fromEntries(
         keysOf(SHEET_KINDS).map((kind) => [
           kind,
-          gaugedOrTurns(SHEET_KINDS[kind], SHEET_CAN_BE[kind]).optional(),
+          gaugedOrTurns(SHEET_KINDS[kind], SHEET_CAN_BE[kind], { ofNut: isOfNut(kind) }).optional(),
         ]),
       ),
     )

@@ -123,7 +123,7 @@ test('the takeover card of an adjuster’s call reads the turn out: .016 to .022
   });
   const url = `/calls/${String(made.json.id)}/takeover`;
   const { body } = await service.request({ url, cookies: person.cookies });
-  expect(body).toContain('lash change .0065 in; loosen .05 turn: 18°, .3 flats');
+  expect(body).toContain(': Loosen .05 turn, 18°: the lash goes from .016 to .023 in.');
 });
 
 test.each([

@@ -110,11 +110,11 @@ export const CALLS: readonly ChangeCall[] = [
         low: -0.056,
         high: -0.024,
         sentence:
-          'Room to coil bind, intake valves with the planned 1.7: short, the spring’s coils would touch by .040 in ± .016, calculated, where .060 in is wanted. Don’t fit the 1.7.',
+          'Room to coil bind, intake valves with the planned 1.7: short, the spring would go solid .040 in ± .016 before full lift, calculated, where .060 in is wanted. Don’t fit the 1.7.',
       },
     ],
     says: [
-      'Don’t fit the planned 1.7: room to coil bind on the intake valves comes out short, the spring’s coils would touch by .040 in ± .016, calculated, where .060 in is wanted.',
+      'Don’t fit the planned 1.7: room to coil bind on the intake valves comes out short, the spring would go solid .040 in ± .016 before full lift, calculated, where .060 in is wanted.',
     ],
   },
   {
@@ -265,7 +265,7 @@ export const CALLS: readonly ChangeCall[] = [
         low: -0.035,
         high: 0.021,
         sentence:
-          'Pushrod to head, intake valves with the planned 1.6: pushrod and head would touch by .007 in (.035 at the most, .021 of room at the best), calculated, where .020 in is wanted: close, it can’t be told from the limit. It needs the gap measured on the engine.',
+          'Pushrod to head, intake valves with the planned 1.6: the pushrod would be .007 in (.035 at the most, .021 of room at the best) into the head, calculated, where .020 in is wanted: close, it can’t be told from the limit. It needs the gap measured on the engine.',
       },
     ],
     figures: [['intake', 'cup-move', 0.0617]],

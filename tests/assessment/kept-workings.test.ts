@@ -21,8 +21,13 @@ interface Call {
 const PRELOAD = { thread: '7/16-20', mount: 'stud-nut', ratio: 1.6 };
 const SOLID = { ...PRELOAD, lifter: 'solid', lashFound: '.022 in', lashWanted: '.016 in' };
 
+/** Of a preload the lifters are hydraulic, where the call does not say. */
+const lifterOf = (kept: Call['kept']) =>
+  kept.some(([name]) => name === 'lifter-preload') ? ('hydraulic-roller' as const) : ('solid-flat' as const);
+
 const evidenceOf = ({ kept, base, answers = [] }: Call): Evidence => ({
   ...PLAIN,
+  engine: { ...PLAIN.engine, lifter: lifterOf(kept) },
   ...base,
   answers,
   workings: kept.map(([computation, inputs], index) =>
@@ -106,6 +111,55 @@ const CALLS: readonly Call[] = [
     },
   },
   {
+    // .75 × .08125 = .0609; × 1.6 = .0975 at the valve.
+    name: 'a preload on solid lifters holds the valve open: nobody turns it',
+    base: { engine: { ...PLAIN.engine, lifter: 'solid-flat' } },
+    kept: [['lifter-preload', { ...PRELOAD, turns: 0.75 }]],
+    check: (said) => {
+      expect(said.stop[0]?.sentence).toMatch(/solid lifters.*hold the valve open by up to \.098 in/);
+      expect(of(said, 'adjuster')[0]).toMatch(/no plunger to press/);
+    },
+  },
+  {
+    name: 'on hydraulic ones a sixteenth of a turn is .005: .061 is about at the top of .060',
+    base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-roller' } },
+    kept: [['lifter-preload', { ...PRELOAD, turns: 0.75 }]],
+    check: (said) => {
+      expect(said.stop).toEqual([]);
+      expect(of(said, 'adjuster')).toEqual([
+        'These turns press the plunger .061 in, about at the top of the usual .020 to .060 in.',
+      ]);
+    },
+  },
+  {
+    // 2 × .08125 = .1625.
+    name: 'two turns without the travel of the plunger: over the usual, and said so',
+    base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-flat' } },
+    kept: [['adjuster', { ...PRELOAD, lifter: 'hydraulic', turns: 2 }]],
+    check: (said) =>
+      expect(of(said, 'adjuster')).toEqual([
+        'Tighten 2 turns, 720° from zero lash: that moves the plunger .163 in down, over the usual .020 to .060 in.',
+      ]),
+  },
+  {
+    name: 'a lash set on a build of hydraulic lifters is asked',
+    base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-flat' } },
+    kept: [['adjuster', SOLID]],
+    check: (said) => expect(codes(said)).toContain('lifters-differ'),
+  },
+  {
+    name: 'hydraulic lifters have no lash to read: bled down, zero, then the turns',
+    base: {
+      call: { ...PLAIN.call, goal: 'adjuster' },
+      engine: { ...PLAIN.engine, lifter: 'hydraulic-flat' },
+    },
+    kept: [],
+    check: (said) => {
+      expect(said.missing.map(({ id }) => id)).not.toContain('missing:adjuster:lash');
+      expect(said.next).toMatchObject({ action: 'preload', sentence: expect.stringMatching(/bleed down/) });
+    },
+  },
+  {
     // .006 ÷ (1.6 × .0417 × 1.625) = .0554 turn, 19.9°.
     name: 'a solid adjuster from .022 to .016',
     kept: [['adjuster', { ...SOLID, thread: '3/8-24' }]],
@@ -113,10 +167,10 @@ const CALLS: readonly Call[] = [
       expect(of(said, 'adjuster')).toEqual(['Tighten .055 turn, 20°: the lash goes from .022 to .016 in.']),
   },
   {
-    name: 'the same under a stop waits',
+    name: 'the same under a stop is not told',
     base: { call: { ...PLAIN.call, contact: 'something' } },
     kept: [['adjuster', SOLID]],
-    check: (said) => expect(of(said, 'adjuster')[0]).toMatch(/^Not while the stop stands; after it: tighten/),
+    check: (said) => expect(of(said, 'adjuster')).toEqual([]),
   },
   {
     name: 'two threads for one stud are asked',
@@ -133,7 +187,7 @@ const CALLS: readonly Call[] = [
   },
   {
     name: 'a sum for 7/16 on a build of 3/8 studs is asked',
-    base: { engine: { ...PLAIN.engine, studSize: '3/8' } },
+    base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-flat', studSize: '3/8' } },
     kept: [['lifter-preload', { ...PRELOAD, turns: 0.5 }]],
     check: (said) => expect(codes(said)).toContain('threads-differ'),
   },
@@ -149,7 +203,7 @@ const CALLS: readonly Call[] = [
         found: true,
       },
     ],
-    base: { engine: { ...PLAIN.engine, studSize: '3/8' } },
+    base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-flat', studSize: '3/8' } },
     kept: [
       ['adjuster', SOLID],
       ['lifter-preload', { ...PRELOAD, turns: 0.5 }],

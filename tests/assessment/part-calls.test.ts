@@ -43,6 +43,8 @@ const CALLS: readonly Told[] = [
     call: 'a hole between sizes is tried by hand before anything is named',
     part: holes(0.384, 0.3845),
     first: ['none', 0.4],
+    asks: ['hole-between-sizes'],
+    next: 'hole-between-sizes',
     hole: 'cannot-tell',
     threads: /^3\/8/,
   },
@@ -50,6 +52,8 @@ const CALLS: readonly Told[] = [
     call: 'a hole of no size that rockers are made for',
     part: holes(0.41, 0.4105),
     first: ['none', 0.5],
+    asks: ['hole-between-sizes'],
+    next: 'hole-between-sizes',
     hole: 'differs',
   },
   {

@@ -203,7 +203,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
       '1.602 ± .016 as read: a 1.6, about 40 %, or a 1.625, about 25 %. The part number tells which.',
     ],
     never: /a (1\.1|1\.2|1\.3|1\.45|1\.7|1\.8|2),|running (?:[5-9]|\d\d) %|agrees|differs/,
-    next: 'sold-as',
+    next: 'stamp-is-ratio',
   },
   {
     said: 'lash left in, how much is not said: no word, and no figure to calculate with',
@@ -374,9 +374,9 @@ export const RATIO_CALLS: readonly RatioCall[] = [
     word: 'agrees',
     headline: ['1.602 ± .014 as read: agrees with the 1.6 stamped on it.'],
     told: [
-      'The lobe reads .350 in, differs from the .362 in on the card by .012 in: which lobe, which card, or wear?',
+      'The lobe reads .350 in, .012 in under the .362 in on the card: which lobe, which card, or wear? That takes .019 in off the valve lift.',
     ],
-    next: 'said',
+    next: 'lobe-siblings',
   },
   {
     said: 'one pass alone agrees so far as one pass can, and says what it lacks',

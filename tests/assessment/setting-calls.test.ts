@@ -138,13 +138,68 @@ const CALLS: readonly Call[] = [
   {
     name: 'three lengths, wide: least between them',
     base: STUD,
-    // Slopes −.56 and .24 per inch about 7.775 and 7.825: level at 7.810.
-    entries: [mark(0.09, -0.05, rod(7.75)), mark(0.062, -0.02, rod(7.8)), mark(0.074, 0.01, rod(7.85))],
+    // Slopes −.70 and .30 per inch about 7.775 and 7.825: level at 7.810, where the curve is .0545 wide.
+    entries: [mark(0.09, -0.05, rod(7.75)), mark(0.055, -0.02, rod(7.8)), mark(0.07, 0.01, rod(7.85))],
     check: (said) => {
       expect(advice(said)).toEqual([
         expect.stringMatching(/^Lengthen the pushrod by \.010 in, to 7\.810 in/),
       ]);
       expect(codes(said)).toEqual(['mark-wide']);
+    },
+  },
+  {
+    name: 'three lengths, narrowest in the middle and still wide: no length mends it',
+    base: { ...STUD, call: { ...PLAIN.call, goal: 'geometry' } },
+    entries: [mark(0.085, 0.04, rod(7.85)), mark(0.07, 0.02, rod(7.8)), mark(0.08, -0.01, rod(7.75))],
+    check: (said) => {
+      expect(headlines(said, 'geometry')).toEqual([
+        expect.stringMatching(
+          /^Tip mark of 3 intake at 7\.800 in: \.070 in wide, \.020 in toward the exhaust side\. Wide: over the ordinary \.047 in.*narrowest at 7\.800 in, and no length makes it ordinary: look at the heights/,
+        ),
+      ]);
+      expect(said.next).toMatchObject({
+        step: 'geometry',
+        sentence: expect.stringMatching(/look at the heights/),
+      });
+    },
+  },
+  {
+    name: 'wide toward the exhaust side on a stud: too long, and that is next',
+    base: { ...STUD, call: { ...PLAIN.call, goal: 'geometry' } },
+    entries: [mark(0.085, 0.04, rod(7.85))],
+    check: (said) => {
+      const told = /too long: try 7\.800 in, and ink again/;
+      expect(headlines(said, 'geometry')).toEqual([expect.stringMatching(told)]);
+      expect(said.next).toMatchObject({ step: 'geometry', sentence: expect.stringMatching(told) });
+    },
+  },
+  {
+    name: 'sideways: no length mends that',
+    base: { ...STUD, call: { ...PLAIN.call, goal: 'geometry' } },
+    entries: [mark(0.045, 0, { side: 'sideways', off: 0.05 * IN, ...rod(7.8) })],
+    check: (said) => {
+      expect(headlines(said, 'geometry')[0]).toMatch(/\.050 in off sideways.*No length mends that/);
+      expect(said.next?.sentence).toMatch(/line up the guide plate/);
+    },
+  },
+  {
+    name: 'narrower than the lift can sweep: inked whole, and again',
+    base: { ...STUD, call: { ...PLAIN.call, goal: 'geometry' } },
+    entries: [mark(0.015, 0, rod(7.8))],
+    check: (said) => {
+      expect(headlines(said, 'geometry')[0]).toMatch(/Too narrow to be all of it/);
+      expect(said.next?.sentence).toMatch(/ink the whole tip/);
+    },
+  },
+  {
+    name: 'ordinary and centred: that is the length',
+    base: { ...STUD, call: { ...PLAIN.call, goal: 'geometry' } },
+    entries: [mark(0.075, 0.035, rod(7.85)), mark(0.044, 0, rod(7.8))],
+    check: (said) => {
+      expect(headlines(said, 'geometry')[0]).toMatch(
+        /Ordinary: that is up to \.047 in.*7\.800 in is the length/,
+      );
+      expect(said.next?.step).toBe('notes');
     },
   },
   {
@@ -187,6 +242,13 @@ const CALLS: readonly Call[] = [
         '1 2 5 7',
         '3 4 6 8',
       ]);
+      // An even V8 fires every 90°: so do the places where it is set.
+      for (const at of ['setIntakeAt', 'setExhaustAt'] as const)
+        expect(
+          said.details.lash.setting.rows.map(
+            (row, index, all) => (row[at] - (all[index - 1] ?? row)[at] + 720) % 720,
+          ),
+        ).toEqual([0, 90, 90, 90, 90, 90, 90, 90]);
     },
   },
   {

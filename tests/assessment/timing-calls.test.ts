@@ -135,9 +135,38 @@ describe('where it peaks', () => {
     expect(told(all)[0]).not.toContain('not proved');
   });
 
+  test('shifted after the lobe was read: the stop that reads alike since proves nothing of it', () => {
+    const before = said([stop(37, 35), drop(62, 148, 108), stop(36, 36)]);
+    expect(before.questions.find(({ code }) => code === 'pointer-out')?.test).toMatch(
+      /now: read the lobe again/,
+    );
+    expect(told(before)[0]).toMatch(/not proved.*If it was left so, the peak is 104°/);
+    const after = said([stop(37, 35), stop(36, 36), drop(62, 148, 108)]);
+    expect(codes(after)).not.toContain('pointer-out');
+    expect(told(after)[0]).not.toContain('not proved');
+  });
+
   test('the stop alone says which way the pointer goes', () => {
     expect(told(said([stop(35, 37)]))[0]).toMatch(/1° out: it goes 1° toward the side before TDC/);
     expect(told(said([stop(36, 36)]))[0]).toMatch(/proved/);
+  });
+});
+
+describe('what is next in a call about timing', () => {
+  const next = (kept: readonly Kept[]) =>
+    said(kept, [], { card: { intake: {}, exhaust: {} }, call: { ...PLAIN.call, goal: 'cam-timing' } }).next;
+
+  test('the stop, the lobe, its centreline on the card: no lobe lift is asked for', () => {
+    expect(next([])).toMatchObject({ action: 'top-dead-centre' });
+    expect(next([stop(36, 36)])).toMatchObject({ action: 'centreline' });
+    const bare: Kept = ['centreline', { before: '62 deg', after: '148 deg' }];
+    expect(next([stop(36, 36), bare])).toMatchObject({ action: 'card-centreline', step: 'timing' });
+    expect(next([stop(36, 36), drop(62, 148, 108)])).toMatchObject({ step: 'notes' });
+  });
+
+  test('a pointer that is out is shifted, a peak in doubt is looked at, before anything is said', () => {
+    expect(next([stop(37, 35), drop(62, 148, 108)])?.sentence).toMatch(/[Ss]hift the pointer 1°/);
+    expect(next([stop(36, 36), drop(62, 188, 108)])?.sentence).toMatch(/[Tt]urn to the peak/);
   });
 });
 

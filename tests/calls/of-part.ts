@@ -50,4 +50,30 @@ export const OF_PART: readonly Call[] = [
     ],
     expected: { next: /./ },
   },
+  {
+    // 1.25 mm and 1.06 mm (24 to the inch) cannot both be right; their middle, 22 to the inch, is no thread.
+    said: 'Ten threads in twelve and a half, no, in ten point six millimetres',
+    goal: 'identify',
+    entries: [
+      ...START,
+      ofPart('stud-pitch', { size: '12.5 mm', count: 10, tool: 'rule' }),
+      ofPart('stud-pitch', { size: '10.6 mm', count: 10, tool: 'rule' }),
+    ],
+    expected: { asks: ['two-sizes'], next: 'two-sizes', never: [/22 to the inch/] },
+  },
+  {
+    // Outside every band that agrees: a drill shank tells, and no stud is named before.
+    said: 'The hole is three ninety-five both ways',
+    goal: 'identify',
+    entries: [
+      ...START,
+      ofPart('hole-across-trunnion', { size: '.395 in', tool: 'caliper' }),
+      ofPart('hole-across-trunnion', { size: '.3955 in', tool: 'caliper' }),
+    ],
+    expected: {
+      asks: ['hole-between-sizes'],
+      headline: /between 3\/8 and 7\/16: try the stud that came out, or a drill shank/,
+      next: 'hole-between-sizes',
+    },
+  },
 ];

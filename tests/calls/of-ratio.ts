@@ -206,4 +206,79 @@ export const OF_RATIO: readonly Call[] = [
     ],
     expected: { words: { [MARK]: 'cannot-tell' }, next: 'read-back' },
   },
+  {
+    // .577 / .348 = 1.658; 1.6 / cos 15° = 1.656.
+    said: 'Five seventy-seven three times; how the plunger stood I did not look',
+    goal: 'verify-ratio',
+    entries: [
+      ...START,
+      ...STAMPED,
+      setUp('bench', { ...ON_THE_ARM, alignment: 'not-said' }),
+      ...passes('bench', 'valve-lift', ['.577 in', '.577 in', '.5775 in'], COUNTED),
+    ],
+    expected: {
+      words: { [MARK]: undefined },
+      headline: /Does the plunger stand parallel/,
+      asks: ['alignment-not-said'],
+      asksNot: ['plunger-tilted'],
+      never: [/about \d+ %/, /room for flex/],
+      next: 'alignment-not-said',
+    },
+  },
+  {
+    // .557 / .348 = 1.601: level with what they are sold as, and 7 % over the mark.
+    said: 'It says one five on the arm, the box says one six, and I read one six',
+    goal: 'verify-ratio',
+    entries: [
+      ...START,
+      described({ rockers: { nominalRatio: 1.6 } }),
+      arm('the arm', { ratioStamp: '1.5', boxLabel: 'box says 1.6' }),
+      placed('the arm', 1),
+      setUp('bench', ON_THE_ARM),
+      ...passes('bench', 'valve-lift', ['.557 in', '.557 in', '.5575 in'], COUNTED),
+    ],
+    expected: {
+      headline: /level with the 1\.6 it is sold as\. Is the 1\.5 on it the ratio\?/,
+      asks: ['stamp-is-ratio'],
+      asksNot: ['card-ratio'],
+      never: [/left to be explained/, /More readings won’t tell/],
+      next: 'stamp-is-ratio',
+    },
+  },
+  {
+    // .348 − .334 = .014; .5345 / .334 = 1.600.
+    said: 'Lobe three thirty-four, valve five thirty-four and a half: why is my lift short?',
+    goal: 'verify-ratio',
+    entries: [
+      ...START,
+      ...STAMPED,
+      setUp('bench', { ...ON_THE_ARM, lobeSource: 'indicator', lobeErrorLimit: '.002 in' }),
+      ...passes('bench', 'lobe-lift', ['.334 in', '.334 in', '.3345 in']),
+      ...passes('bench', 'valve-lift', ['.534 in', '.5345 in', '.535 in'], COUNTED),
+    ],
+    expected: {
+      words: { [MARK]: 'agrees' },
+      headline: /the lobe reads \.334 in, \.014 in under the \.348 in on the card/,
+      says: [/Do not run it: the lobe of 1 intake/],
+      next: 'lobe-siblings',
+    },
+  },
+  {
+    // .348 × 1.6 − .544 = .013.
+    said: 'Hydraulic lifters, light spring: five forty-four, the same three times',
+    goal: 'verify-ratio',
+    entries: [
+      ...START,
+      ...STAMPED,
+      setUp('bench', { ...ON_THE_ARM, lifter: 'hydraulic' }),
+      ...passes('bench', 'valve-lift', ['.544 in', '.544 in', '.544 in'], COUNTED),
+    ],
+    expected: {
+      words: { [MARK]: undefined },
+      asks: ['lifter-sunk'],
+      headline: /First: a reading on a solid or locked lifter/,
+      never: [/about \d+ %/],
+      next: 'light-spring-solid-lifter',
+    },
+  },
 ];

@@ -1,10 +1,16 @@
 import type { Call } from './call.ts';
-import { asked, described, lashLine, marked } from './entry.ts';
+import { asked, described, type Entry, lashLine, marked } from './entry.ts';
 
 const START = [
   asked('none', 'has-run'),
   described({ engine: { cylinders: 8, lifter: 'solid-flat', rockerMounting: 'stud' } }),
 ];
+
+const kept = (computation: string, inputs: object): Entry => ({
+  method: 'POST',
+  path: 'build/workings',
+  body: { computation, inputs },
+});
 
 /* A gap that grew over .004 on one valve, and again after a reset, is a stop: common practice, no published source. */
 export const OF_SETTING: readonly Call[] = [
@@ -37,6 +43,68 @@ export const OF_SETTING: readonly Call[] = [
       ...START,
       marked(1, { width: '.060 in', side: 'exhaust', off: '.030 in', found: 'fresh-ink', spring: 'light' }),
     ],
-    expected: { says: [/short/], next: /./ },
+    expected: { says: [/too long/], next: /./ },
+  },
+  {
+    // 2 × .050 × (1 + 1/1.6) = .1625 into .150: .0125 past, .020 at the valve.
+    said: 'I gave it two full turns past zero, and now it cranks funny',
+    goal: 'adjuster',
+    entries: [
+      asked('none', 'has-run'),
+      described({ engine: { cylinders: 8, lifter: 'hydraulic-roller', rockerMounting: 'stud' } }),
+      kept('lifter-preload', {
+        turns: 2,
+        thread: '7/16-20',
+        mount: 'stud-nut',
+        ratio: 1.6,
+        liftersTravel: '.150 in',
+      }),
+    ],
+    expected: {
+      stop: [/Do not turn it: .*\.013 in past the plunger’s bottom/],
+      headline: /\.013 in past the bottom of the plunger/,
+      asks: ['plunger-bottomed'],
+      next: 'under-plunger-bottomed',
+    },
+  },
+  {
+    // (62 + 148)/2 = 105; the stop 1° too much after TDC: 104 if the pointer was left.
+    said: 'Degreed it at sixty-two and one forty-eight, the stop reads thirty-seven and thirty-five',
+    goal: 'cam-timing',
+    entries: [
+      asked('none'),
+      kept('centreline', { before: '62 deg', after: '148 deg', card: '108 deg', side: 'intake' }),
+      kept('top-dead-centre', { stopReadings: ['37 deg', '35 deg'] }),
+    ],
+    expected: {
+      headline: /peaks 105° after TDC.*If it was left so, the peak is 104° after TDC, 4° advanced/,
+      asks: ['pointer-out'],
+      next: 'pointer-out',
+    },
+  },
+  {
+    // 2.30 + .05 − .15 = 2.20; what no gap wants cannot be worked out: it may be held open by any amount.
+    said: 'Number two has no gap at all; I have a two-twenty and a two-twenty-five here',
+    goal: 'adjuster',
+    entries: [
+      asked('none', 'apart'),
+      described({
+        engine: {
+          cylinders: 4,
+          valveGear: 'bucket',
+          lifter: 'solid-flat',
+          shimStock: '2.20 mm, 2.25 mm',
+        },
+        cam: { lashAt: 'cold', intake: { lash: '.15 mm' } },
+      }),
+      lashLine(2, '0 mm', { engine: 'cold', shim: '2.30 mm' }),
+      lashLine(1, '.05 mm', { engine: 'cold', shim: '2.30 mm' }),
+    ],
+    expected: {
+      headline: /No gap found at 2 intake/,
+      says: [/Do not run it: 2 intake has no gap/, /Shims to fit: 1 intake 2\.20 mm/],
+      next: /./,
+      never: [/2\.15 mm/],
+    },
   },
 ];

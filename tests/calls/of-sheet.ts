@@ -82,6 +82,39 @@ export const OF_SHEET: readonly Call[] = [
         ? { ...entry, after: ['E moved', 'G moved'] }
         : entry,
     ),
-    expected: { says: [/It is the part: E/], next: 'said' },
+    expected: { says: [/It is the part: E/], next: 'read-lot' },
+  },
+  {
+    // .511 over .355 is 1.44: every one of them, and no arm makes that.
+    said: 'Every intake I read is fifty short, all eight of them',
+    goal: 'one-valve-differs',
+    entries: [
+      ...START,
+      lobes(...LOBES),
+      lifts(...['.511', '.512', '.510', '.511', '.5115', '.512', '.510', '.511'].map((text) => `${text} in`)),
+    ],
+    expected: {
+      headline: /All 8 intakes read alike, about 1\.4\d\d: 10 % under the 1\.6 they are sold as/,
+      asks: ['side-off'],
+      asksNot: ['digits-swapped', 'hand-read-backwards'],
+      next: 'side-off',
+    },
+  },
+  {
+    said: 'All eight are within a thousandth or so: is that good?',
+    goal: 'one-valve-differs',
+    entries: [...START, lobes(...LOBES), lifts(...LIFTS)],
+    expected: { headline: /No intake stands out: all 8 lie within/, next: 'rows' },
+  },
+  {
+    said: 'I read five again and now it is five sixty-seven',
+    goal: 'one-valve-differs',
+    entries: [
+      ...START,
+      lobes(...LOBES),
+      lifts(...withOne(LIFTS, 4, '.530 in')),
+      onSheet([row('valve-lift')('.567 in', 4)]),
+    ],
+    expected: { asks: ['read-otherwise'], next: 'read-otherwise', never: [/Swap/, /is the odd one/] },
   },
 ];

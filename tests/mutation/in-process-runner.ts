@@ -1,3 +1,4 @@
+import path from 'node:path';
 import {
   INSTRUMENTER_CONSTANTS,
   type InstrumenterContext,
@@ -28,6 +29,15 @@ if (INSTRUMENTER_CONSTANTS.NAMESPACE !== '__stryker__') {
   throw new Error('mutated code looks for its mutant under another name');
 }
 
+/** The only thing that the mechanics keep from one call to the next: found under a mutant, it must not outlive it. */
+async function keptFactors(): Promise<Map<unknown, unknown>> {
+  const { knownFactors }: { knownFactors?: unknown } = await import(
+    path.resolve('server/mechanics/uncertainty/known-factors.ts')
+  );
+  if (!(knownFactors instanceof Map)) throw new Error('no factors kept: nothing to empty between mutants');
+  return knownFactors;
+}
+
 /** The message of what a test threw, or nothing if it passed. */
 async function failureOf(test: CollectedTest): Promise<string | undefined> {
   try {
@@ -40,8 +50,8 @@ async function failureOf(test: CollectedTest): Promise<string | undefined> {
 
 /**
  * Runs the tests in the process that has loaded them once, where starting a worker and loading everything again
- * took most of a second for each mutant. It can do so because a mutant is switched on by a variable, because what
- * runs while a file loads is not mutated, and because the mechanics keep nothing from one call to the next.
+ * took most of a second for each mutant. It can do so because a mutant is switched on by a variable, what runs while
+ * a file loads is not mutated, and all that the mechanics keep from one call to the next is emptied before each.
  */
 class InProcessRunner implements TestRunner {
   static readonly inject = tokens(commonTokens.options);
@@ -52,6 +62,7 @@ class InProcessRunner implements TestRunner {
   readonly #took = new Map<string, number>();
   /** When each last noticed a mutant: mutants come in the order of the source, and neighbours fall to one test. */
   readonly #lastFound = new Map<string, number>();
+  #kept = new Map<unknown, unknown>();
   #runs = 0;
 
   constructor({ testFiles = [] }: StrykerOptions) {
@@ -70,6 +81,7 @@ class InProcessRunner implements TestRunner {
     // The same cases for every mutant, and no search for a smaller case once one has failed.
     fc.configureGlobal({ seed: 20, endOnFailure: true });
     this.#tests = (await collectedTests(this.#files)).filter(({ id }) => !isSlow(id));
+    this.#kept = await keptFactors();
     if (this.#tests.length === 0) {
       throw new Error('no tests: --testFiles says which are run');
     }
@@ -99,6 +111,7 @@ class InProcessRunner implements TestRunner {
     const wanted = new Set(testFilter);
     const tests = this.#tests.filter(({ id }) => testFilter === undefined || wanted.has(id));
     this.#runs += 1;
+    this.#kept.clear();
     this.#state.hitCount = 0;
     if (hitLimit === undefined) {
       delete this.#state.hitLimit;

@@ -24,7 +24,7 @@ export const SLICES: readonly Slice[] = [
   {
     name: 'threads',
     sources: ['threads', ...computations('thread', 'fastener-for-hole')],
-    tests: ['thread', 'fastener-for-hole'],
+    tests: ['thread', 'fastener-for-hole', 'adjuster'],
   },
   {
     name: 'lengths-and-heights',
@@ -34,7 +34,7 @@ export const SLICES: readonly Slice[] = [
   {
     name: 'setting',
     sources: ['setting', ...computations('adjuster', 'lifter-preload')],
-    tests: ['adjuster', 'lifter-preload'],
+    tests: ['adjuster', 'lifter-preload', 'pushrod-length'],
   },
   {
     name: 'setting-order',
@@ -56,7 +56,7 @@ export const SLICES: readonly Slice[] = [
   {
     name: 'rocker-geometry',
     sources: ['rocker-geometry', ...computations('linkage', 'roller-sweep')],
-    tests: ['linkage', 'roller-sweep'],
+    tests: ['linkage', 'roller-sweep', 'arm-lengths', 'stand-height'],
   },
   {
     name: 'indicator',

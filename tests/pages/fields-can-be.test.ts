@@ -25,7 +25,7 @@ function quantityFields(face: string, html: string): Found[] {
     .map(([input]) => ({
       face,
       name: /\bname="([^"]*)"/.exec(input)?.[1] ?? '',
-      ranged: /\bdata-can-be="[^" ]+ [^" ]+( 0)?"/.test(input),
+      ranged: /\bdata-can-be="[^" ]+ [^" ]+( 0)?( ~[^" ]+ [^" ]+)?"/.test(input),
     }));
 }
 

@@ -62,7 +62,7 @@ describe('tip marks', () => {
       `/api/v1/builds/${open().buildId}/tip-marks`,
     );
     expect(JSON.stringify(json.valves)).toContain(
-      '"advice":"Raise the stands by .050 in, to .080 in of shims: the marks get narrower that way.',
+      '"advice":"Raise the stands by .050 in, to .080 in of shims. The marks get narrower that way.',
     );
     expect(text).toContain('.07 in wide, .03 in toward the exhaust side, .03 in of shims');
     expect(read(await page('geometry'))).toMatch(/[Rr]aise the stands by \.050 in, to \.080 in of shims/);

@@ -32,6 +32,7 @@ export function found(chance: Chance, call: TrueCall, code: string): 'card' | 'r
     case 'lash-left-in':
       return so(call.lash > SEEN_LASH);
     case 'plunger-tilted':
+    case 'alignment-not-said':
       return so(Math.abs(call.tilt - 1) > SEEN_TILT);
     case 'zero-not-returned':
     case 'zero-moved':

@@ -55,7 +55,7 @@ function lookInto(chance: Chance, recorded: RecordedCall, question: AssessedQues
   if (was === 'card') recorded.cardPutRight();
   if (was === 'reading') {
     if (code === 'lash-left-in') recorded.act('lash-to-zero');
-    else if (code === 'plunger-tilted') recorded.act('align-plunger');
+    else if (code === 'plunger-tilted' || code === 'alignment-not-said') recorded.act('align-plunger');
     else strikeAndReadAgain(recorded, restsOn);
   }
 }

@@ -7,6 +7,7 @@ import { passes, setUpOf } from './record/set-ups.ts';
 import { specOf } from './record/spec.ts';
 import { AT, WHO } from './record/stored.ts';
 import { gapScans, lashLines, sheetReadings, tipMarks } from './record/valves.ts';
+import { workings } from './record/workings.ts';
 
 /*
  * A stored record that says what this evidence says, made without a database: generated builds can be shown on
@@ -48,7 +49,7 @@ export function recordOf(evidence: Evidence): BuildRecord {
     tipMarks: tipMarks(evidence),
     lashLines: lashLines(evidence),
     answers: answersOf(evidence),
-    workings: [],
+    workings: workings(evidence),
     photographs: [],
     notes: [],
     shareLinks: [],

@@ -22,11 +22,15 @@ function unitOf(text: string | undefined): Unit | undefined {
   return text !== undefined && isUnit(text) ? text : undefined;
 }
 
-/** `least most`, in SI, with a zero behind where none is an answer too. */
+/** `least most`, in SI, with a zero behind where none is an answer too, and behind `~` what it mostly is. */
 function rangeOf(text: string | undefined): FieldRange | undefined {
-  const [least = '', most = '', zero] = (text ?? '').split(' ');
+  const [all = '', mostly] = (text ?? '').split(' ~');
+  const [least = '', most = '', zero] = all.split(' ');
   if (least === '' || most === '') return undefined;
-  return { least: Number(least), most: Number(most), orZero: zero !== undefined };
+  const range = { least: Number(least), most: Number(most), orZero: zero !== undefined };
+  if (mostly === undefined) return range;
+  const [from, to] = mostly.split(' ').map(Number);
+  return from === undefined || to === undefined ? range : { ...range, usual: { least: from, most: to } };
 }
 
 /** How an entry would be read, or what it could mean; no fault is told before the form is sent. */

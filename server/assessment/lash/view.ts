@@ -74,6 +74,9 @@ const shimView = z
       })
       .optional()
       .meta({ description: 'out of the shims in the engine and in stock, each used once' }),
+    toHave: quantityView.optional().meta({
+      description: 'no shim that is there comes near enough: one of this thickness is to be had first',
+    }),
     lacks: z.array(z.string()),
     sentence: z.string(),
   })
@@ -103,7 +106,18 @@ const showSetting = ({ said, lacks, rows, twoPositions }: SettingDetail) =>
 const inMm = (si: number) => ({ value: fromSi(si, 'mm').value, unit: 'mm' as const });
 const mmIf = (si: number | undefined) => (si === undefined ? undefined : inMm(si));
 
-const showShim = ({ cylinder, valve, fitted, found, wanted, shim, choice, lacks, sentence }: ShimRow) =>
+const showShim = ({
+  cylinder,
+  valve,
+  fitted,
+  found,
+  wanted,
+  shim,
+  choice,
+  toHave,
+  lacks,
+  sentence,
+}: ShimRow) =>
   answer(shimView, {
     cylinder,
     valve,
@@ -120,6 +134,7 @@ const showShim = ({ cylinder, valve, fitted, found, wanted, shim, choice, lacks,
             from: choice.from,
             fromValve: choice.fromValve,
           },
+    toHave: mmIf(toHave),
     lacks,
     sentence,
   });

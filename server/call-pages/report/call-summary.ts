@@ -28,8 +28,11 @@ export function stopFlag({ assessment: { stop, notToRun } }: CallContext): StopF
   return { stands: true, word, text: reasons.map(({ sentence }) => sentence).join(' '), reasons };
 }
 
-/** Said only of readings and figures: an open question is not one of them, and stands below. */
-export const NOTHING_MISSING = 'Nothing that this call asks for.';
+/** Of readings and figures alone; while something is asked that is said too, for then not all is known. */
+export const nothingMissing = ({ assessment }: CallContext): string =>
+  assessment.questions.some(({ answered }) => answered === undefined)
+    ? 'No reading is missing; what is asked is still open.'
+    : 'Nothing that this call asks for.';
 
 /** The one thing worth most now. */
 export const nextSentences = ({ context }: WholeCall): string[] =>

@@ -2,8 +2,8 @@ import type { Component } from '../../../views/parts/components.ts';
 import {
   foundSentences,
   missingSentences,
-  NOTHING_MISSING,
   nextSentences,
+  nothingMissing,
   openQuestions,
   promiseLines,
   stopFlag,
@@ -24,7 +24,7 @@ export function summaryComponent(whole: WholeCall, others: readonly string[]): C
         { title: 'Found', items: orNone([...foundSentences(whole), ...others], 'Nothing yet.') },
         {
           title: 'Not known',
-          items: orNone(missingSentences(whole), NOTHING_MISSING),
+          items: orNone(missingSentences(whole), nothingMissing(whole.context)),
         },
         ...(asked.length === 0 ? [] : [{ title: 'Open questions', items: asked }]),
         { title: 'Next', items: nextSentences(whole) },

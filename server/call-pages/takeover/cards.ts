@@ -10,8 +10,8 @@ import { type CallFrame, linkOf } from '../frame.ts';
 import { provesText, showsText } from '../photographs/report.ts';
 import {
   foundSentences,
-  NOTHING_MISSING,
   nextSentences,
+  nothingMissing,
   openQuestions,
   type WholeCall,
 } from '../report/call-summary.ts';
@@ -49,7 +49,10 @@ export function callerCard(context: CallContext): Card {
 
 /** What the answer still waits for, step by step; what is said and promised has a card of its own. */
 export function missingCard(frame: CallFrame, context: CallContext): Card {
-  const lacking = context.assessment.missing.filter(({ must }) => must);
+  const { missing } = context.assessment;
+  const must = missing.filter((each) => each.must);
+  // With all that the answer waits for there, what is not known is said all the same.
+  const lacking = must.length > 0 ? must : missing;
   const items = lacking.map(({ step, sentence }, index) => ({
     label: lacking[index - 1]?.step === step ? '' : `${linkOf(frame, step)}:`,
     text: sentence,
@@ -58,8 +61,8 @@ export function missingCard(frame: CallFrame, context: CallContext): Card {
     label: index === 0 ? 'Open questions:' : '',
     text,
   }));
-  const none = lacking.length === 0 && asked.length > 0 ? [{ text: NOTHING_MISSING }] : [];
-  return card('What is missing', [...items, ...none, ...asked], NOTHING_MISSING);
+  const none = lacking.length === 0 && asked.length > 0 ? [{ text: nothingMissing(context) }] : [];
+  return card('What is missing', [...items, ...none, ...asked], nothingMissing(context));
 }
 
 /** What is not worked out for this engine. */

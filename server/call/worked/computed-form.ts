@@ -4,6 +4,7 @@ import { controlsOf } from '../../compute-forms/form/controls-of.ts';
 import { formGroups } from '../../compute-forms/form/fields-of.ts';
 import { leavesOf } from '../../compute-forms/form/leaves.ts';
 import { typedOf } from '../../compute-forms/form/typed-of.ts';
+import { objectOf } from '../../compute-forms/form/words.ts';
 import type { Working } from '../../records/workings/workings.ts';
 import type { PageForm } from '../forms.ts';
 import { knownOf } from './known-inputs.ts';
@@ -25,6 +26,7 @@ export function computedForm(
     return {
       ...common,
       labels: own.labels,
+      ...defined({ schema: objectOf(each.input) }),
       hidden: { ...hidden, ...defined({ pointerOff }) },
       initial,
       groups: (shown) => own.groups(shown, context, workings),
@@ -39,6 +41,7 @@ export function computedForm(
   return {
     ...common,
     labels: Object.fromEntries(labels),
+    ...defined({ schema: objectOf(each.input) }),
     hidden,
     initial,
     // A long form comes in groups; after the first of them each is one tap away until it holds a fault.

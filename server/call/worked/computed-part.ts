@@ -6,6 +6,7 @@ import type { Working } from '../../records/workings/workings.ts';
 import type { Fields } from '../../web/forms/read-form.ts';
 import type { CallContext } from '../context.ts';
 import { formComponent, type StepBody } from '../forms.ts';
+import { headlineNamed } from '../headline.ts';
 import { questionCards } from '../question-form.ts';
 import { isStopped } from '../under-stop.ts';
 import { arrangedComponents, drawingComponents } from './arranged.ts';
@@ -27,6 +28,8 @@ interface ComputedPartOf {
   /** The last line kept of it; left out, the last of its computation. */
   last?(workings: readonly Working[]): Working | undefined;
   kept?(workings: readonly Working[]): string;
+  /** The headline of the assessment that says what the last line comes to. */
+  readonly headline?: string;
   /** Questions of the assessment that are answered here. */
   questions?(context: CallContext): readonly AssessedQuestion[];
   /** What the last line says, what it costs, and where it leads. */
@@ -58,6 +61,7 @@ export function computedPart<Loaded extends WorkedData>(of: ComputedPartOf): Wor
         entry: open ? [formComponent(form, rejected)] : [],
         // What follows from it, and how it is done, is told again once it may be turned.
         top: [
+          ...headlineNamed(context, of.headline),
           ...(last === undefined || !open ? [] : (of.followUp?.(context, workings, last) ?? [])),
           ...cards.slots,
         ],

@@ -25,7 +25,9 @@ import {
   withoutTable,
 } from '../report-parts.ts';
 import { isStopped } from '../under-stop.ts';
+import { inputLabel, inputWord } from './input-words.ts';
 import { withoutWay } from './kept-answer.ts';
+import { isInFound } from './told.ts';
 
 /** As many rows of an answer as are read on paper; the export has them all. */
 const MOST_ROWS = 8;
@@ -43,7 +45,7 @@ function inputFacts(each: Registered, inputs: unknown): Fact[] {
   const typed = typedOf(controls, body);
   return leavesOf(controls, typed).flatMap(({ name, label }) => {
     const value = typed[name]?.trim().replaceAll('\n', '; ') ?? '';
-    return value === '' ? [] : [{ label, value }];
+    return value === '' ? [] : [{ label: inputLabel(name, label), value: inputWord(value) }];
   });
 }
 
@@ -130,8 +132,9 @@ export function workingsReport(
 /** As many of them as are read at a glance. */
 const FEW = 4;
 
-/** The newest of each computation by its figure. */
+/** The newest of each computation by its figure, where it is not told among what was found. */
 export function workingLines(workings: readonly Working[], computations: Computations): string[] {
-  const newest = new Map(workings.map((working) => [working.computation, working]));
+  const others = workings.filter((working) => !isInFound(working));
+  const newest = new Map(others.map((working) => [working.computation, working]));
   return [...newest.values()].slice(-FEW).map((working) => `${workingText(computations, working)}.`);
 }

@@ -3,6 +3,7 @@ import { computeForm } from '../../compute-forms/compute-form.ts';
 import { Failure } from '../../problems/failure.ts';
 import { unitsOfBuild } from '../../records/builds/units.ts';
 import { keepWorking } from '../../records/workings/workings.ts';
+import { picksOf } from '../../web/forms/picked-reading.ts';
 import { freeForm, type StepForm } from '../step-form.ts';
 import type { WorkedData, WorkedStep } from './part.ts';
 
@@ -19,7 +20,7 @@ export function workedForm<Loaded extends WorkedData>(step: WorkedStep<Loaded>):
       const own = part.computed.form;
       const units = await unitsOfBuild(tx, principal, call.buildId);
       const computed = speaking(units, () =>
-        computeForm(each, own === undefined ? typed : own.toTyped(typed)),
+        computeForm(each, own === undefined ? typed : { ...own.toTyped(typed), ...picksOf(typed) }, true),
       );
       if (computed.faults.length > 0) {
         const faults =

@@ -1,7 +1,7 @@
-import type { Ambiguity } from '../../../shared/quantities/number-types.ts';
 import { readInField } from '../../../shared/quantities/read-in-field.ts';
 import { readNumber } from '../../../shared/quantities/read-number.ts';
-import { saysTurns } from '../../../shared/quantities/turns-reading.ts';
+import { whichSaid } from '../../../shared/quantities/which-said.ts';
+import { pickedFrom, pickName } from '../../web/forms/picked-reading.ts';
 import type { Fields, FormFault } from '../../web/forms/read-form.ts';
 import type { Control, Entry, Group, Leaf } from './control.ts';
 
@@ -9,6 +9,14 @@ interface Built {
   readonly body: unknown;
   /** What the schema can't tell, such as a line with an entry too many. */
   readonly faults: readonly FormFault[];
+}
+
+/** What is read, and what is found wrong on the way. */
+interface Form {
+  readonly fields: Fields;
+  /** Of a call: its numbers are read by what each field can be. */
+  readonly ofCall: boolean;
+  readonly faults: FormFault[];
 }
 
 /** The parts of a list: a line, a semicolon or a comma with a space ends one. */
@@ -22,32 +30,32 @@ const splitRow = (line: string): string[] => line.split(/\s*(?:;|\t|,\s)\s*/).ma
 
 const linesOf = (text: string): string[] => text.split(/\r?\n/).filter((line) => line.trim() !== '');
 
-/** An entry that can be something else than it says is asked about, as every entry of a call is. */
-const askedWhich = (text: string, ambiguities: readonly Ambiguity[]): string =>
-  `came as ${text.trim()}. Is it ${ambiguities.map(({ readAs }) => readAs).join(', or ')}? Write it with its unit`;
+type OfQuantity = Extract<Entry, { dimension: unknown }>;
 
 /** A quantity as it was understood; what can't be read goes on as typed, so that the schema refuses it. */
-function quantityFrom(
-  text: string,
-  { dimension, unit, canBe }: Extract<Entry, { dimension: unknown }>,
-  name: string,
-  faults: FormFault[],
-): unknown {
-  const options = { kind: dimension, assume: unit };
-  const read =
-    canBe === undefined ? readNumber(text, options) : readInField(text, { ...options, range: canBe });
-  if (!read.ok && canBe !== undefined) {
-    const detail = read.fault === undefined ? askedWhich(text, read.ambiguities) : read.fault.detail;
-    faults.push({ field: name, detail });
-    return undefined;
-  }
-  const entry = { unit };
+function quantityFrom(text: string, entry: OfQuantity): unknown {
+  const read = readNumber(text, { kind: entry.dimension, assume: entry.unit });
   return read.ok ? { value: read.value, unit: read.unit ?? entry.unit } : text;
 }
 
-function numberFrom(text: string): unknown {
-  // `half a turn` is a number of turns, whether the word stands there or not.
-  const read = readNumber(text, { kind: saysTurns(text) ? 'turns' : 'ratio' });
+/** The same of a call: what it can be there counts, and a number that can be two things is asked about. */
+function quantityOfCall(text: string, entry: OfQuantity, name: string, form: Form): unknown {
+  const { dimension, unit: assume, canBe: range } = entry;
+  if (range === undefined) return quantityFrom(text, entry);
+  const picked = pickedFrom(text, form.fields[pickName(name)], { dimension, assume, canBe: range });
+  if (picked !== undefined) return picked;
+  const read = readInField(text, { kind: dimension, assume, range });
+  if (read.ok) return { value: read.value, unit: read.unit ?? assume };
+  const ambiguities = read.ambiguities.flatMap(({ quantity, ...rest }) =>
+    'unit' in quantity ? [{ ...rest, quantity }] : [],
+  );
+  const detail = read.fault?.detail ?? whichSaid(text, ambiguities);
+  form.faults.push({ field: name, detail, ...(ambiguities.length === 0 ? {} : { ambiguities }) });
+  return text;
+}
+
+function numberFrom(text: string, kind: 'ratio' | 'turns' = 'ratio'): unknown {
+  const read = readNumber(text, { kind });
   return read.ok ? read.value : text;
 }
 
@@ -63,47 +71,51 @@ function jsonFrom(text: string): unknown {
   }
 }
 
-function rowFrom(line: string, row: number, name: string, columns: readonly Leaf[], faults: FormFault[]) {
+function rowFrom(line: string, row: number, name: string, columns: readonly Leaf[], form: Form) {
   const cells = splitRow(line);
   if (cells.length > columns.length) {
     const names = columns.map((column) => column.label.toLowerCase()).join('; ');
-    faults.push({ field: name, detail: `line ${row + 1} has ${cells.length} entries; write ${names}` });
+    form.faults.push({ field: name, detail: `line ${row + 1} has ${cells.length} entries; write ${names}` });
   }
   const item: Record<string, unknown> = {};
   columns.forEach((column, index) => {
     const cell = cells[index] ?? '';
-    if (cell !== '' && cell !== '-') item[column.name] = entryFrom(cell, column.entry, column.name, faults);
+    if (cell !== '' && cell !== '-') item[column.name] = entryFrom(cell, column.entry, name, form);
   });
   return item;
 }
 
-function entryFrom(text: string, entry: Entry, name: string, faults: FormFault[]): unknown {
+function entryFrom(text: string, entry: Entry, name: string, form: Form): unknown {
+  const quantity = (each: string, of: OfQuantity) =>
+    form.ofCall ? quantityOfCall(each, of, name, form) : quantityFrom(each, of);
   switch (entry.as) {
     case 'quantity':
-      return quantityFrom(text, entry, name, faults);
+      return quantity(text, entry);
     case 'quantities':
-      return splitList(text).map((each) => quantityFrom(each, entry, name, faults));
+      return splitList(text).map((each) => quantity(each, entry));
     case 'number':
       return numberFrom(text);
+    case 'turns':
+      return numberFrom(text, 'turns');
     case 'numbers':
-      return splitList(text).map(numberFrom);
+      return splitList(text).map((each) => numberFrom(each));
     case 'truth':
       return truthFrom(text);
     case 'json':
       return jsonFrom(text);
     case 'lines':
-      return linesOf(text).map((line, row) => rowFrom(line, row, name, entry.columns, faults));
+      return linesOf(text).map((line, row) => rowFrom(line, row, name, entry.columns, form));
     case 'grid':
-      return linesOf(text).map((line) => entryFrom(splitRow(line).join('\n'), entry.cell, name, faults));
+      return linesOf(text).map((line) => entryFrom(splitRow(line).join('\n'), entry.cell, name, form));
     default:
       return text;
   }
 }
 
-function groupFrom(group: Group, fields: Fields, faults: FormFault[]): unknown {
+function groupFrom(group: Group, form: Form): unknown {
   const body: Record<string, unknown> = {};
   for (const part of group.parts) {
-    const value = valueFrom(part, fields, faults);
+    const value = valueFrom(part, form);
     if (value !== undefined) body[part.name.slice(part.name.lastIndexOf('.') + 1)] = value;
   }
   const empty = Object.keys(body).length === 0;
@@ -122,24 +134,25 @@ export function rowsTyped(name: string, fields: Fields): number[] {
   return [...rows].sort((a, b) => a - b);
 }
 
-function valueFrom(control: Control, fields: Fields, faults: FormFault[]): unknown {
+function valueFrom(control: Control, form: Form): unknown {
+  const { fields } = form;
   switch (control.kind) {
     case 'group':
-      return groupFrom(control, fields, faults);
+      return groupFrom(control, form);
     case 'repeat': {
       const rows = rowsTyped(control.name, fields);
-      return rows.length === 0 ? undefined : rows.map((row) => groupFrom(control.item(row), fields, faults));
+      return rows.length === 0 ? undefined : rows.map((row) => groupFrom(control.item(row), form));
     }
     default: {
       const text = fields[control.name] ?? '';
-      return text.trim() === '' ? undefined : entryFrom(text, control.entry, control.name, faults);
+      return text.trim() === '' ? undefined : entryFrom(text, control.entry, control.name, form);
     }
   }
 }
 
 /** The JSON body that a form's typed texts stand for: the page then computes by the same call as a program. */
-export function bodyOf(controls: readonly Control[], fields: Fields): Built {
-  const faults: FormFault[] = [];
+export function bodyOf(controls: readonly Control[], fields: Fields, ofCall = false): Built {
+  const form: Form = { fields, ofCall, faults: [] };
   const whole: Group = { kind: 'group', name: '', label: '', about: '', optional: false, parts: controls };
-  return { body: groupFrom(whole, fields, faults), faults };
+  return { body: groupFrom(whole, form), faults: form.faults };
 }

@@ -16,6 +16,7 @@ export type Entry =
       readonly as: 'quantity' | 'quantities';
       readonly dimension: Dimension;
       readonly unit: Unit;
+      /** What it can be, where it is of a call. */
       readonly canBe?: FieldRange;
     }
   | { readonly as: 'event'; readonly sides: readonly string[] }
@@ -24,7 +25,7 @@ export type Entry =
   | { readonly as: 'lines'; readonly columns: readonly Leaf[] }
   /** A list of lists: one list on a line. */
   | { readonly as: 'grid'; readonly cell: Entry }
-  | { readonly as: 'number' | 'numbers' | 'truth' | 'text' | 'json' };
+  | { readonly as: 'turns' | 'number' | 'numbers' | 'truth' | 'text' | 'json' };
 
 export type Leaf = Named & { readonly kind: 'leaf'; readonly entry: Entry };
 /** An object. */

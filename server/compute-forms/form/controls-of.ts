@@ -27,7 +27,14 @@ function entryOfInfo(info: FieldInfo): Entry {
         ...defined({ canBe: info.canBe }),
       };
     case 'quantities':
-      return { as: info.control, dimension: info.dimension, unit: firstUnit(info.dimension) };
+      return {
+        as: info.control,
+        dimension: info.dimension,
+        unit: firstUnit(info.dimension),
+        ...defined({ canBe: info.canBe }),
+      };
+    case 'number':
+      return { as: info.turns === undefined ? 'number' : 'turns' };
     case 'event':
       return { as: 'event', sides: info.sides };
     default:

@@ -62,6 +62,7 @@ function leafComponent(leaf: Leaf, shown: FormState): Component {
   switch (entry.as) {
     case 'quantity':
       return quantityField(shown, name, label, entry.dimension, { ...extra, assume: entry.unit });
+    case 'turns':
     case 'number':
       return numberField(shown, name, label, extra);
     case 'word': {

@@ -22,6 +22,13 @@ export function bareSchema(schema: Schema): Schema {
   return within === undefined ? schema : bareSchema(within);
 }
 
+/** The object that an input is, whatever is checked of it as a whole. */
+export function objectOf(schema: Schema): z.ZodObject | undefined {
+  const within = bareSchema(schema);
+  if (within instanceof z.ZodPipe) return objectOf(within.def.in);
+  return within instanceof z.ZodObject ? within : undefined;
+}
+
 export const isOptional = (schema: Schema): boolean => inner(schema) !== undefined;
 
 /** The description that a schema, or what it wraps, carries. */

@@ -12,23 +12,28 @@ import type { Evidence } from './evidence.ts';
 import { figureQuestions } from './figures/figures.ts';
 import { gearDetail, gearQuestions } from './gear/gear.ts';
 import { forChange, whereTold } from './gear/measured-alone.ts';
+import { noSuchValves } from './gear/no-such-valve.ts';
 import { notCovered } from './gear/not-covered.ts';
 import { inOrderOf } from './headline-order.ts';
 import { lashPart } from './lash/lash.ts';
 import { marksPart } from './marks/marks.ts';
+import { nextOfMarks } from './marks/next-of-marks.ts';
 import { lackingFor, missingOf, needsOf, stepNeeds } from './missing/missing.ts';
 import { heldBack } from './next/held-back.ts';
 import { nextOf } from './next/next.ts';
 import { nextOfNoise } from './noise/next-of-noise.ts';
 import { noisePart } from './noise/noise.ts';
+import { armMarkQuestions, withPartMarks } from './part/arm-marks.ts';
 import { partPart } from './part/part.ts';
 import { partNext } from './part/tell.ts';
-import { ratioPart, ratioRead } from './ratio/ratio.ts';
+import { ratioKnown, ratioPart, ratioRead } from './ratio/ratio.ts';
 import { ratiosWithheld, valveRatios } from './ratio/valve-ratios.ts';
 import { withScans } from './scans/as-gap.ts';
 import { scansPart } from './scans/scans.ts';
+import { guessedShort } from './sheet/guessed.ts';
 import { nextOfSheet } from './sheet/next/next-of-sheet.ts';
 import { sheetPart } from './sheet/sheet.ts';
+import { shortBefore } from './sheet/short-before.ts';
 import { ratiosOfSheet } from './sheet/valve-ratios.ts';
 import { liftedGaps, stopReasons } from './stop.ts';
 import { timingPart } from './timing/timing.ts';
@@ -53,13 +58,15 @@ const together = (parts: readonly PartSaid<unknown>[]) => ({
  * Source: each part names the source of its own limits.
  */
 export const assess = (evidence: Evidence): Assessment =>
-  speaking(evidence.call.units ?? 'inch', () => assessed(evidence));
+  speaking(evidence.call.units ?? 'inch', () => assessed(withPartMarks(evidence)));
 
 function assessed(evidence: Evidence): Assessment {
-  const read = ratioRead(evidence);
   const isPushrod = forChange(evidence) === evidence;
-  const gapped = isPushrod ? withOtherArms(withScans(evidence)) : withScans(evidence);
-  const sheet = sheetPart(gapped, read.known);
+  const gapped = withOtherArms(withScans(evidence));
+  const setUps = ratioKnown(evidence);
+  const sheet = sheetPart(gapped, setUps.known);
+  const { swaps } = sheet.detail;
+  const read = ratioRead(evidence, setUps, swaps);
   const scans = scansPart(evidence);
   const ofSetUps = valveRatios(read.explained);
   const ratios =
@@ -67,7 +74,7 @@ function assessed(evidence: Evidence): Assessment {
       ? []
       : [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
   const change = isPushrod
-    ? changePart(gapped, ratios, ratiosWithheld(read.explained))
+    ? changePart(gapped, ratios, ratiosWithheld(evidence, read.explained))
     : changePart(forChange(gapped), []);
   const marks = marksPart(evidence, ratios);
   const lash = lashPart(evidence);
@@ -82,6 +89,9 @@ function assessed(evidence: Evidence): Assessment {
   const ratio = ratioPart(evidence, read, part.detail, stop.length > 0);
   const notToRun = [
     ...change.notToRun,
+    ...lash.notToRun,
+    ...guessedShort(gapped),
+    ...shortBefore(gapped),
     ...noise.notToRun,
     ...liftedGaps(evidence, raised),
     ...ratio.notToRun,
@@ -97,12 +107,14 @@ function assessed(evidence: Evidence): Assessment {
     ...gearQuestions(evidence),
     ...figureQuestions(evidence),
     ...contactQuestions(evidence, stop),
+    ...noSuchValves(evidence),
+    ...armMarkQuestions(evidence),
   ];
   const ofSheet = nextOfSheet(sheet.detail, sheet.questions);
   const ofNoise = nextOfNoise(noise.detail);
   const ofChange = planOf(goal).asks.includes('consequences') ? nextOfChange(change.detail) : undefined;
   const { explained } = read;
-  const headlines = inOrderOf(goal, whereTold(evidence, said.headlines));
+  const headlines = inOrderOf(goal, whereTold(evidence, said.headlines), swaps);
   const plan = planOf(goal);
   const next = nextOf({
     closed,
@@ -117,6 +129,7 @@ function assessed(evidence: Evidence): Assessment {
     ofSheet,
     ofPart,
     ofNoise,
+    ofMarks: nextOfMarks(marks.detail, marks.questions),
     ofChange,
   });
   const details: Details = {

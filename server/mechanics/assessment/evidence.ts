@@ -138,6 +138,8 @@ interface GapOfScan {
   readonly where: string;
   /** `at zero lash`; empty where nobody said. */
   readonly lashSaid: string;
+  /** Only the least of what was read: it may be less further on, or between the steps. */
+  readonly soFar?: boolean;
   /** What the scan needs before its least may be believed. */
   readonly needs: readonly string[];
   /** Its figures in order of the crank, for another ratio. */

@@ -75,10 +75,10 @@ export function liftedGaps(evidence: Evidence, raised: readonly StopReason[]): N
       id: `not-to-run:${id}`,
       what: 'run' as const,
       about,
-      sentence: sentence.replace('Do not turn it:', 'Do not run it:'),
-      wayOut: `Turned by hand only, the gap is read again; a qualified shop looks before it runs. ${STRUCK_BY_DESK}`,
+      sentence: sentence.replace(/^Do not (turn it|run it, and do not turn it yet):/, 'Do not run it:'),
+      wayOut: `Have it turned by hand only, gently, and the gap read again. A qualified shop looks before it runs. ${STRUCK_BY_DESK}`,
       wayOutAtBench:
-        'Turn it by hand only, and read the gap again. Have a qualified shop look before it runs.',
+        'Turn it by hand only, gently, and read the gap again. Have a qualified shop look before it runs.',
     }))
     .toSorted(byId);
 }

@@ -1,10 +1,12 @@
 import { z } from 'zod';
 import { defined } from '../../../shared/defined.ts';
 import { impossible } from '../../../shared/problems/faults.ts';
+import type { FieldRange } from '../../../shared/quantities/field-range.ts';
+import { CAN_BE } from '../../../shared/schemas/can-be.ts';
 import { choice } from '../../../shared/schemas/fields.ts';
-import { ratio, turns } from '../../../shared/schemas/number-fields.ts';
+import { ratio, threadTurns } from '../../../shared/schemas/number-fields.ts';
 import { out, outNumber, outWord } from '../../../shared/schemas/outputs.ts';
-import { lashGap } from '../../../shared/schemas/quantity-fields.ts';
+import { length } from '../../../shared/schemas/quantity-fields.ts';
 import { evenIfFaulty, formsJsonSchema, oneOfForms } from '../../../shared/schemas/two-forms.ts';
 import { turningCaution } from '../cam/caution.ts';
 import { defineComputation } from '../kit/computation.ts';
@@ -21,18 +23,22 @@ import { makerFirst } from '../springs/caution.ts';
 import { ADJUSTER_MOUNTS, seatPerAdvance } from '../threads/adjuster-screw.ts';
 import { threadField } from '../threads/designation-field.ts';
 
-const gap = (description: string) => lashGap(description).optional();
+const gap = (description: string, canBe: FieldRange) =>
+  length(description, { sign: 'not-negative', canBe }).optional();
 
 const FORMS = [['turns'], ['preload'], ['lashFound', 'lashWanted'], ['preloadWanted']] as const;
 
 const input = z
   .strictObject({
     thread: threadField('thread of the stud, or of the adjusting screw'),
-    turns: turns('turns of the nut or screw from zero lash, tightening positive').optional(),
-    preload: gap('how far the lifter’s plunger is to be pressed down'),
-    lashFound: gap('gap at the valve tip as it was found; solid lifters, with lashWanted'),
-    lashWanted: gap('gap at the valve tip that is wanted; solid lifters, with lashFound'),
-    preloadWanted: gap('how far the plunger is to be pressed down from zero lash; hydraulic lifters'),
+    turns: threadTurns('turns of the nut or screw from zero lash, tightening positive').optional(),
+    preload: gap('how far the lifter’s plunger is to be pressed down', CAN_BE.preload),
+    lashFound: gap('gap at the valve tip as it was found; solid lifters, with lashWanted', CAN_BE.lashFound),
+    lashWanted: gap('gap at the valve tip that is wanted; solid lifters, with lashFound', CAN_BE.lash),
+    preloadWanted: gap(
+      'how far the plunger is to be pressed down from zero lash; hydraulic lifters',
+      CAN_BE.preload,
+    ),
     ratio: ratio('rocker ratio, valve over lobe'),
     mount: choice(ADJUSTER_MOUNTS, 'nut on the stud, screw at the pushrod cup, or screw at the valve'),
     lifter: choice(['hydraulic', 'solid'], 'a plunger that can be pressed down, or none'),

@@ -1,8 +1,9 @@
 import { z } from 'zod';
 import { defined } from '../../../shared/defined.ts';
+import { CAN_BE } from '../../../shared/schemas/can-be.ts';
 import { ratio } from '../../../shared/schemas/number-fields.ts';
 import { out } from '../../../shared/schemas/outputs.ts';
-import { lashGap, length, quantity } from '../../../shared/schemas/quantity-fields.ts';
+import { length, quantity } from '../../../shared/schemas/quantity-fields.ts';
 import { turningCaution } from '../cam/caution.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { makerFirst } from '../springs/caution.ts';
@@ -11,17 +12,25 @@ import { materialField } from '../thermal/material-field.ts';
 import { ORDINARY_HEIGHTS } from '../thermal/materials.ts';
 
 const input = z.strictObject({
-  hotLash: lashGap('gap wanted at the valve tip with the engine hot'),
+  hotLash: length('gap wanted at the valve tip with the engine hot', {
+    sign: 'not-negative',
+    canBe: CAN_BE.lash,
+  }),
   temperatureRise: quantity('temperature-rise', 'how much hotter than when cold', { sign: 'not-negative' }),
   ratio: ratio('rocker ratio, valve over lobe'),
-  coldFound: lashGap('gap as it was found on the cold engine').optional(),
+  coldFound: length('gap as it was found on the cold engine', {
+    sign: 'not-negative',
+    canBe: CAN_BE.lashFound,
+  }).optional(),
   heights: z
     .strictObject({
-      block: length('camshaft’s base circle up to the deck'),
-      head: length('deck up to the rocker’s pivot'),
+      block: length('camshaft’s base circle up to the deck', { canBe: CAN_BE.engineLength }),
+      head: length('deck up to the rocker’s pivot', { canBe: CAN_BE.engineLength }),
       seat: length('deck up to the valve seat', { sign: 'not-negative' }),
-      valve: length('valve seat up to the valve’s tip'),
-      pushrod: length('camshaft’s base circle up to the pushrod’s cup: lifter and pushrod together'),
+      valve: length('valve seat up to the valve’s tip', { canBe: CAN_BE.engineLength }),
+      pushrod: length('camshaft’s base circle up to the pushrod’s cup: lifter and pushrod together', {
+        canBe: CAN_BE.pushrod,
+      }),
     })
     .meta({
       description: 'heights along the valvetrain, engine cold; left out, those of an ordinary pushrod engine',

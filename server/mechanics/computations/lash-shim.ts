@@ -1,8 +1,10 @@
 import { z } from 'zod';
 import { defined } from '../../../shared/defined.ts';
 import { impossible } from '../../../shared/problems/faults.ts';
+import { orNone } from '../../../shared/quantities/field-range.ts';
+import { CAN_BE } from '../../../shared/schemas/can-be.ts';
 import { out } from '../../../shared/schemas/outputs.ts';
-import { lashGap, length } from '../../../shared/schemas/quantity-fields.ts';
+import { length } from '../../../shared/schemas/quantity-fields.ts';
 import { lengths } from '../../../shared/schemas/quantity-lists.ts';
 import { turningCaution } from '../cam/caution.ts';
 import { defineComputation } from '../kit/computation.ts';
@@ -11,10 +13,19 @@ import { noGapFound, sameHeat } from '../setting/words.ts';
 import { makerFirst } from '../springs/caution.ts';
 
 const input = z.strictObject({
-  shimFitted: length('thickness of the shim that is fitted; zero where none is', { sign: 'not-negative' }),
-  lashFound: lashGap('gap measured with that shim, on the base circle'),
-  lashWanted: lashGap('gap that is wanted'),
-  stock: lengths('thicknesses that are in stock; may be empty', { least: 0 }).optional(),
+  shimFitted: length('thickness of the shim that is fitted; zero where none is', {
+    sign: 'not-negative',
+    canBe: orNone(CAN_BE.lashShim),
+  }),
+  lashFound: length('gap measured with that shim, on the base circle', {
+    sign: 'not-negative',
+    canBe: CAN_BE.lashFound,
+  }),
+  lashWanted: length('gap that is wanted', { sign: 'not-negative', canBe: CAN_BE.lash }),
+  stock: lengths('thicknesses that are in stock; may be empty', {
+    least: 0,
+    canBe: CAN_BE.lashShim,
+  }).optional(),
 });
 
 const output = z.object({
@@ -95,9 +106,9 @@ export const computation = defineComputation({
   assumptions: () => [
     'the whole thickness of the shim stands in the gap, with no lever between',
     'the shim fitted was measured itself: its marking and its wear are not the same',
-    sameHeat,
   ],
   cautions: (given, result) => [
+    sameHeat,
     ...(given.lashFound === 0 ? [noGapFound] : []),
     ...ofStock(given, result),
     'Measure the new shim before it goes in, and the gap again once it is in and the engine was turned two turns.',

@@ -1,8 +1,9 @@
 import { z } from 'zod';
 import { defined } from '../../../shared/defined.ts';
 import { impossible } from '../../../shared/problems/faults.ts';
+import { CAN_BE } from '../../../shared/schemas/can-be.ts';
 import { choice } from '../../../shared/schemas/fields.ts';
-import { ratio, turns } from '../../../shared/schemas/number-fields.ts';
+import { ratio, threadTurns } from '../../../shared/schemas/number-fields.ts';
 import { out, outWord } from '../../../shared/schemas/outputs.ts';
 import { length } from '../../../shared/schemas/quantity-fields.ts';
 import { evenIfFaulty, notBeside } from '../../../shared/schemas/two-forms.ts';
@@ -20,20 +21,22 @@ import { computation as adjuster } from './adjuster.ts';
 
 const input = z
   .strictObject({
-    turns: turns('turns of the nut or screw past zero lash, tightening', { least: 0 }),
+    turns: threadTurns('turns of the nut or screw past zero lash, tightening', { least: 0 }),
     thread: threadField('thread of the stud, or of the adjusting screw'),
     mount: choice(ADJUSTER_MOUNTS, 'nut on the stud, screw at the pushrod cup, or screw at the valve'),
     ratio: ratio('rocker ratio, valve over lobe'),
     zeroFoundBy: choice(ZERO_FOUND_BY, 'how zero lash was found').optional(),
-    liftersTravel: length('how far the lifter’s plunger can go, from its clip to its bottom').optional(),
+    liftersTravel: length('how far the lifter’s plunger can go, from its clip to its bottom', {
+      canBe: CAN_BE.plungerTravel,
+    }).optional(),
     plunger: choice(
       PLUNGERS,
       'which usual band it is set against, where none is wanted; left out, that of a usual lifter',
     ).optional(),
     wanted: z
       .strictObject({
-        from: length('the least preload that is wanted', { sign: 'not-negative' }),
-        to: length('the most preload that is wanted', { sign: 'not-negative' }),
+        from: length('the least preload that is wanted', { sign: 'not-negative', canBe: CAN_BE.preload }),
+        to: length('the most preload that is wanted', { sign: 'not-negative', canBe: CAN_BE.preload }),
       })
       .meta({ description: 'preload that is wanted; left out, the usual band' })
       .optional(),

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { CAN_BE } from '../../../shared/schemas/can-be.ts';
 import { out, outList, outNumber } from '../../../shared/schemas/outputs.ts';
 import { angle, length } from '../../../shared/schemas/quantity-fields.ts';
 import { turningCaution } from '../cam/caution.ts';
@@ -10,7 +11,7 @@ import { linkageExample } from '../rocker-geometry/linkage-example.ts';
 const STEPS = 20;
 
 const input = z.strictObject({
-  pivotToTip: length('rocker pivot to the roller’s centre'),
+  pivotToTip: length('rocker pivot to the roller’s centre', { canBe: CAN_BE.pivotToTip }),
   pivotToCup: length('rocker pivot to the pushrod cup'),
   armAngle: angle('from the valve arm round to the cup arm, over the top'),
   tipAngleClosed: angle('valve arm above square to the valve with the valve closed; negative below'),
@@ -19,7 +20,7 @@ const input = z.strictObject({
     'pushrod against the valve’s line, closed, positive leaning toward the valve at the top',
   ),
   lifterBoreAngle: angle('lifter bore against the valve’s line, the same way'),
-  netLift: length('lift of the valve off its seat', { below: 'impossible-input' }),
+  netLift: length('lift of the valve off its seat', { below: 'impossible-input', canBe: CAN_BE.valveLift }),
 });
 
 const output = z.object({

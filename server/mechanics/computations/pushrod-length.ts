@@ -1,7 +1,9 @@
 import { z } from 'zod';
 import { impossible } from '../../../shared/problems/faults.ts';
+import type { FieldRange } from '../../../shared/quantities/field-range.ts';
+import { CAN_BE } from '../../../shared/schemas/can-be.ts';
 import { choice } from '../../../shared/schemas/fields.ts';
-import { ratio, turns } from '../../../shared/schemas/number-fields.ts';
+import { ratio, threadTurns } from '../../../shared/schemas/number-fields.ts';
 import { out } from '../../../shared/schemas/outputs.ts';
 import { length } from '../../../shared/schemas/quantity-fields.ts';
 import { lengths } from '../../../shared/schemas/quantity-lists.ts';
@@ -23,23 +25,29 @@ import { makerFirst } from '../springs/caution.ts';
 import { threadField } from '../threads/designation-field.ts';
 import { pitchField } from '../threads/pitch-field.ts';
 
-const allowance = (description: string) => length(description, { sign: 'not-negative' }).optional();
+/** A checking pushrod comes apart before that: common practice, no published source. */
+const CHECKER_TURNS = 40;
+
+const allowance = (description: string, canBe: FieldRange) =>
+  length(description, { sign: 'not-negative', canBe }).optional();
 
 const input = z
   .strictObject({
-    checkerAtZero: length('the checking pushrod’s length at its zero, its halves together'),
+    checkerAtZero: length('the checking pushrod’s length at its zero, its halves together', {
+      canBe: CAN_BE.pushrod,
+    }),
     thread: threadField('thread of the checking pushrod').optional(),
     pitch: pitchField('how much longer a turn makes it, or a text such as 20 tpi').optional(),
-    turns: turns('turns from its zero, out positive'),
-    add: allowance('preload to add, at the pushrod: hydraulic lifters'),
-    less: allowance('lash to take off, at the pushrod: solid lifters'),
-    lash: allowance('lash to take off, at the valve tip, instead of less; with ratio'),
+    turns: threadTurns('turns from its zero, out positive', {}, CHECKER_TURNS),
+    add: allowance('preload to add, at the pushrod: hydraulic lifters', CAN_BE.preload),
+    less: allowance('lash to take off, at the pushrod: solid lifters', CAN_BE.lash),
+    lash: allowance('lash to take off, at the valve tip, instead of less; with ratio', CAN_BE.lash),
     ratio: ratio('rocker ratio, valve over lobe; with lash').optional(),
     convention: choice(
       ['overall', 'effective'],
       'how the answer and the stock are told, the checker being read end to end: overall as read, effective at a .140 in gauge; left out, all are told the same way',
     ).optional(),
-    stock: lengths('lengths that are in stock; may be empty', { least: 0 }).optional(),
+    stock: lengths('lengths that are in stock; may be empty', { least: 0, canBe: CAN_BE.pushrod }).optional(),
   })
   .superRefine(oneOfTwoForms(['thread'], ['pitch']), evenIfFaulty)
   .superRefine(allOrNone('lash', 'ratio'), evenIfFaulty)

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { impossible } from '../../../shared/problems/faults.ts';
+import { CAN_BE } from '../../../shared/schemas/can-be.ts';
 import { choice } from '../../../shared/schemas/fields.ts';
 import { out, outList } from '../../../shared/schemas/outputs.ts';
 import { length } from '../../../shared/schemas/quantity-fields.ts';
@@ -11,8 +12,8 @@ import { across, turnOf } from '../rocker-geometry/tip-arc.ts';
 const STEPS = 20;
 
 const input = z.strictObject({
-  pivotToTip: length('rocker pivot to the roller’s centre'),
-  netLift: length('lift of the valve off its seat', { below: 'impossible-input' }),
+  pivotToTip: length('rocker pivot to the roller’s centre', { canBe: CAN_BE.pivotToTip }),
+  netLift: length('lift of the valve off its seat', { below: 'impossible-input', canBe: CAN_BE.valveLift }),
   setAt: choice(
     ['mid-lift', 'closed', 'open'],
     'where the line from pivot to roller stands square to the valve',

@@ -6,7 +6,7 @@ import { everyFault } from '../kit/every-fault.ts';
 import { defaultLimit } from '../kit/limits.ts';
 import { judged, verdictInputs, verdictOutputs } from '../kit/verdict.ts';
 import { coilsTouch, makerFirst, springCaution } from '../springs/caution.ts';
-import { openHeightOf, refuseSolidAbove } from '../springs/spring-heights.ts';
+import { coilsMeet, openHeightOf, refuseSolidAbove } from '../springs/spring-heights.ts';
 
 const input = z.strictObject({
   installedHeight: length('height of the spring with the valve on its seat'),
@@ -85,7 +85,7 @@ export const computation = defineComputation({
       : []),
     ...(given.uncertainty === undefined ? ['heights and lift taken as exact'] : []),
   ],
-  cautions: (_given, { margin }) => [...(margin < 0 ? [coilsTouch] : []), springCaution, makerFirst],
+  cautions: (_given, { margin }) => [...(coilsMeet(margin) ? [coilsTouch] : []), springCaution, makerFirst],
   example: {
     inputs: {
       installedHeight: { value: 1.9, unit: 'in' },

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { defined } from '../../../shared/defined.ts';
 import { impossible } from '../../../shared/problems/faults.ts';
+import { CAN_BE } from '../../../shared/schemas/can-be.ts';
 import { out } from '../../../shared/schemas/outputs.ts';
 import { length } from '../../../shared/schemas/quantity-fields.ts';
 import { lengths } from '../../../shared/schemas/quantity-lists.ts';
@@ -12,18 +13,21 @@ import { saidLength } from '../kit/said.ts';
 import { makerFirst } from '../springs/caution.ts';
 import { computation as rollerSweep } from './roller-sweep.ts';
 
-const height = (description: string) => length(description, { sign: 'any' });
+const height = (description: string) => length(description, { sign: 'any', canBe: CAN_BE.overFace });
 
 const input = z.strictObject({
   pivotHeight: height('height of the pivot’s axis over a face, along the valve; negative below the face'),
   tipHeight: height(
     'height over the same face, valve closed: of the stem’s end where the roller’s radius is given, of the roller’s axis where not',
   ),
-  netLift: length('lift of the valve off its seat', { below: 'impossible-input' }),
-  pivotToTip: length('rocker pivot to the roller’s centre'),
-  rollerRadius: length('radius of the roller, where the tip height is that of the stem’s end').optional(),
+  netLift: length('lift of the valve off its seat', { below: 'impossible-input', canBe: CAN_BE.valveLift }),
+  pivotToTip: length('rocker pivot to the roller’s centre', { canBe: CAN_BE.pivotToTip }),
+  rollerRadius: length('radius of the roller, where the tip height is that of the stem’s end', {
+    canBe: CAN_BE.rollerRadius,
+  }).optional(),
   shims: lengths('thicknesses of the shims there are, each to be used alone; may be empty', {
     least: 0,
+    canBe: CAN_BE.shims,
   }).optional(),
 });
 

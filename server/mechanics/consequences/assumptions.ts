@@ -19,6 +19,11 @@ export function assumptionsOf(input: ConsequenceInput, calculated: boolean): str
           `the cam is taken to stand within 2 degrees of its card (${allowanceSource('cam-timing')})`,
         ]
       : []),
+    ...(input.spring.solidHeight === undefined
+      ? []
+      : [
+          'coil bind is that of the one spring that was entered: of a nest each spring has its own heights, and the one that goes solid first counts',
+        ]),
     ...(input.spring.seatLoad === undefined
       ? []
       : [

@@ -23,6 +23,8 @@ interface Candidate {
 
 /** No valve goes without a shim while another may have one: more than all gaps of an engine together [m]. */
 const WITHOUT = 10;
+/** As many valves as can be come near enough before any other comes nearer without: more than all gaps together [m]. */
+const MISSES = 0.1;
 /** A shim that is there goes before one that is fetched, one that stays before one that moves; less than any tool reads [m]. */
 const FETCHED = 2e-6;
 const MOVED = 1e-6;
@@ -36,14 +38,16 @@ function costOf(valve: ShimWanted, index: number, { shim, owner }: Candidate, wi
   if (lash <= EQUAL && Math.abs(lash - valve.wanted) > EQUAL) return WITHOUT;
   const off = Math.abs(lash - valve.wanted);
   const moved = owner === undefined ? FETCHED : owner === index ? 0 : MOVED;
-  return Math.max(0, off - within) + OF_THE_REST * off + moved;
+  const misses = off > within + EQUAL ? MISSES : 0;
+  return misses + Math.max(0, off - within) + OF_THE_REST * off + moved;
 }
 
 /**
  * A shim for each valve out of those in the engine and those in stock, each used once, so that the lashes come as near
- * to what is wanted as the shims allow together.
+ * to what is wanted as the shims allow together: first as many as can be within what is left as it is, then the rest.
  *
- * Equation: lash with shim s = fitted + found − s; least Σ max(0, |lash − wanted| − within), then fewest fetched, then
+ * Equation: lash with shim s = fitted + found − s; fewest with |lash − wanted| > within, then
+ * least Σ max(0, |lash − wanted| − within), then fewest fetched, then
  * fewest moved
  *
  * @param valves [m] fitted, found and wanted of each

@@ -26,6 +26,12 @@ const EQUAL = 1e-9 * IN;
 const gapSaid = ({ low, high }: SetLash): string =>
   high - low <= EQUAL ? saidLength(low) : `${saidLength(low)} to ${saidLength(high)}`;
 
+/** The most lash that such a lifter usually has; of one that nobody named, of any. */
+export const mostLash = (lifter: SetLash['lifter']): number =>
+  (lifter === 'solid-roller'
+    ? lash['solid-roller'].to
+    : Math.max(lash['solid-flat'].to, lash['solid-roller'].to)) * IN;
+
 /** Cold, another metal's growth may be in it: the widest that is printed for one. */
 const windowFor = (engine: SetLash['engine']): number =>
   (lashWindow.hot + (engine === 'hot' ? 0 : lashWindow.heat)) * IN;

@@ -2,7 +2,7 @@ import { within } from './compare.ts';
 import { idsOf, ratioOfCard, valveLift } from './lifts.ts';
 import type { Tolerances } from './tolerances.ts';
 import type { Question, QuestionInput } from './types.ts';
-import { inch, nominalText } from './words.ts';
+import { inch, nominalText, ratioText } from './words.ts';
 
 /** True if the card's valve lift is the lobe times the nominal after all, once the lash is counted in. */
 function isNetOfLash(input: QuestionInput, t: Tolerances, nominal: number): boolean {
@@ -18,6 +18,25 @@ function weightOf(input: QuestionInput, t: Tolerances, ownLift: number | undefin
   const meetsOwn = within(valve - ownLift, t.liftFits);
   const meetsCard = within(valve - input.cardValveLift, t.liftFits);
   return meetsOwn === meetsCard ? 'weak' : 'strong';
+}
+
+/** The card says one ratio and prints lifts of another, gross or net of its lash. */
+export function cardAgainstItself(input: QuestionInput, t: Tolerances): Question[] {
+  const { cardRatio, cardValveLift, cardLobeLift, cardLash = 0 } = input;
+  if (cardRatio === undefined || cardValveLift === undefined || cardLobeLift === undefined) return [];
+  const made = [cardValveLift, cardValveLift + cardLash].map((lift) => lift / cardLobeLift);
+  if (made.some((ratio) => within(ratio - cardRatio, t.cardRatioApart))) return [];
+  const of = cardValveLift / cardLobeLift;
+  return [
+    {
+      code: 'card-against-itself',
+      weight: 'strong',
+      ask: `Which is right on the card? It says ${nominalText(cardRatio)}, and its lifts make ${ratioText(of)}.`,
+      size: `${inch(cardValveLift)} over ${inch(cardLobeLift)} is ${ratioText(of)}.`,
+      test: 'Read the card out again: ratio, lobe lift and valve lift.',
+      restsOn: [],
+    },
+  ];
 }
 
 /** Row 4: the card's valve lift is for another ratio than the rockers fitted. */

@@ -1,7 +1,7 @@
 import { within } from './compare.ts';
 import { expectedLifts, idsOf, isOrdinary, ratioExpected, readLobe, valveLift } from './lifts.ts';
 import type { Tolerances } from './tolerances.ts';
-import type { Question, QuestionInput } from './types.ts';
+import type { Pass, Question, QuestionInput } from './types.ts';
 import { ENTER_AGAIN, inch } from './words.ts';
 
 const PLACES = 3;
@@ -10,35 +10,47 @@ const FITS = 0.002;
 /** Few arms or positions are off by so much: then it is asked before anything is made of the reading [in]. Both: common practice, no published source. */
 const FAR = 0.025;
 
-/** The reading with two digits beside one another the other way round. */
-function swapped(lift: number): number[] {
-  const digits = [...lift.toFixed(PLACES).replace('.', '')];
+const MM = 25.4;
+const PLACES_OF_MM = 2;
+
+/** The reading with two digits beside one another the other way round, as it was typed. */
+function swapped(lift: number, inMillimetres: boolean): number[] {
+  const [unit, places] = inMillimetres ? [MM, PLACES_OF_MM] : [1, PLACES];
+  const digits = [...(lift * unit).toFixed(places).replace('.', '')];
   return digits.slice(1).flatMap((digit, at) => {
     const before = digits[at];
     if (before === undefined || before === digit) return [];
     const other = digits.with(at, digit).with(at + 1, before);
-    return [Number(other.join('')) / 10 ** PLACES];
+    return [Number(other.join('')) / 10 ** places / unit];
   });
 }
 
-function ask(
-  name: string,
-  lift: number,
-  expected: readonly number[],
-  restsOn: readonly string[],
-): Question[] {
+interface Read {
+  readonly name: string;
+  /** Every pass of it: a figure that was said wrong was said so in each. */
+  readonly passes: readonly Pass[];
+  readonly expected: readonly number[];
+  readonly inMillimetres: boolean;
+}
+
+function ask({ name, passes, expected, inMillimetres }: Read): Question[] {
   const off = (value: number) => Math.min(...expected.map((each) => Math.abs(value - each)));
   if (expected.length === 0) return [];
-  const [best] = swapped(lift).toSorted((a, b) => off(a) - off(b));
-  if (best === undefined || !within(off(best), FITS) || off(lift) <= 2 * FITS) return [];
+  const found = passes.flatMap(({ lift }) => {
+    const [best] = swapped(lift, inMillimetres).toSorted((a, b) => off(a) - off(b));
+    const fits = best !== undefined && within(off(best), FITS) && off(lift) > 2 * FITS;
+    return fits ? [{ lift, best }] : [];
+  });
+  const [first] = found;
+  if (first === undefined || found.length < passes.length) return [];
   return [
     {
       code: 'digits-swapped',
-      weight: off(lift) > FAR ? 'strong' : 'weak',
-      ask: `Could two digits of the ${name}, ${inch(lift)}, be the wrong way round?`,
-      size: `The other way round it is ${inch(best)}.`,
+      weight: off(first.lift) > FAR ? 'strong' : 'weak',
+      ask: `Could two digits of the ${name}, ${inch(first.lift)}, be the wrong way round?`,
+      size: `The other way round it is ${inch(first.best)}.`,
       test: ENTER_AGAIN,
-      restsOn,
+      restsOn: idsOf(passes),
     },
   ];
 }
@@ -47,14 +59,20 @@ function ask(
 export function digitsSwapped(input: QuestionInput, tolerances: Tolerances): Question[] {
   const [lift, lobe, ratio] = [valveLift(input), readLobe(input), ratioExpected(input)];
   const card = input.cardLobeLift;
+  const inMillimetres = input.inMillimetres === true;
   const fromValve = lift === undefined || ratio === undefined ? [] : [lift / ratio];
   const ofValve =
     lift === undefined || isOrdinary(input, tolerances, lift)
       ? []
-      : ask('valve lift', lift, expectedLifts(input), idsOf(input.valvePasses));
+      : ask({ name: 'valve lift', passes: input.valvePasses, expected: expectedLifts(input), inMillimetres });
   const ofLobe =
     lobe === undefined
       ? []
-      : ask('lobe lift', lobe, card === undefined ? fromValve : [card], idsOf(input.lobePasses));
+      : ask({
+          name: 'lobe lift',
+          passes: input.lobePasses,
+          expected: card === undefined ? fromValve : [card],
+          inMillimetres,
+        });
   return [...ofValve, ...ofLobe];
 }

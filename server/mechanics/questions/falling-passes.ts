@@ -49,6 +49,31 @@ function askMorePasses(input: QuestionInput): Question[] {
   ];
 }
 
+/** Passes that rise, or lobe passes that fall or rise: no lifter does that, a base that slips does. */
+export function driftingPasses(input: QuestionInput, t: Tolerances): Question[] {
+  const ask = (what: string, passes: QuestionInput['lobePasses'], falls: boolean): Question[] => {
+    if (passes.length < PASSES_TO_JUDGE) return [];
+    const lifts = liftsOf(passes);
+    const drift = fallPerPass(falls ? lifts : lifts.toReversed());
+    if (drift === undefined || within(drift, t.sinkPerPass) || drift >= input.perTurn / 2) return [];
+    return [
+      {
+        code: 'drifting-passes',
+        weight: 'strong',
+        ask: `Could the indicator base be slipping? Every ${what} is ${falls ? 'under' : 'over'} the last.`,
+        size: `They ${falls ? 'fall' : 'rise'} ${inch(drift)} a pass; their mean says nothing.`,
+        test: 'Tighten the base, look at the zero, and take three more passes.',
+        restsOn: idsOf(passes),
+      },
+    ];
+  };
+  return [
+    ...ask('lobe pass', input.lobePasses, true),
+    ...ask('lobe pass', input.lobePasses, false),
+    ...ask('pass', input.valvePasses, false),
+  ];
+}
+
 /** Row 7: the passes fall because the lifter bleeds down. */
 export function fallingPasses(input: QuestionInput, tolerances: Tolerances): Question[] {
   const fall = fallPerPass(liftsOf(input.valvePasses));

@@ -1,9 +1,9 @@
 import { caliperOnLobe } from './caliper-on-lobe.ts';
-import { cardRatio } from './card-ratio.ts';
+import { cardAgainstItself, cardRatio } from './card-ratio.ts';
 import { checkInput } from './check-input.ts';
 import { copiedReading } from './copied-reading.ts';
 import { decimalSlip } from './decimal-slip.ts';
-import { fallingPasses } from './falling-passes.ts';
+import { driftingPasses, fallingPasses } from './falling-passes.ts';
 import { grossLiftAsLobe } from './gross-lift-as-lobe.ts';
 import { handReadBackwards } from './hand-read-backwards.ts';
 import { lashFormula } from './lash-formula.ts';
@@ -39,6 +39,7 @@ const DOUBTS = [
   lashLeftIn,
   lashFormula,
   fallingPasses,
+  driftingPasses,
   lifterSunk,
   shortAtTop,
   outOfTravel,
@@ -46,6 +47,7 @@ const DOUBTS = [
   caliperOnLobe,
   copiedReading,
   cardRatio,
+  cardAgainstItself,
   springMixed,
   lifterOfEngine,
   notSaid,

@@ -24,6 +24,8 @@ export interface QuestionInput {
   /** How far it leans, radians, where somebody looked. */
   readonly lean?: number | undefined;
   readonly perTurn: number;
+  /** The figures were read and typed in millimetres: digits are theirs. */
+  readonly inMillimetres?: boolean | undefined;
   readonly graduation: number;
   readonly travel?: number | undefined;
   readonly pushedIn?: number | undefined;

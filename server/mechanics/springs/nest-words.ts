@@ -1,4 +1,5 @@
 import { coilsTouch, makerFirst, springCaution } from './caution.ts';
+import { coilsMeet } from './spring-heights.ts';
 
 interface Given {
   readonly springs: readonly { readonly installedHeight?: number | undefined }[];
@@ -41,5 +42,10 @@ function looseSprings({ loads }: Result): readonly string[] {
 
 /** What a nest must warn of. */
 export function nestCautions(result: Result): string[] {
-  return [...looseSprings(result), ...(result.margin < 0 ? [coilsTouch] : []), springCaution, makerFirst];
+  return [
+    ...looseSprings(result),
+    ...(coilsMeet(result.margin) ? [coilsTouch] : []),
+    springCaution,
+    makerFirst,
+  ];
 }

@@ -39,7 +39,7 @@ export function refuseImpossibleSprings(springs: readonly NestSpring[], installe
       blamed.add(height);
     }
   }
-  if (faults.length > 0) throw new InputFaults(faults.slice(0, 100));
+  if (faults.length > 0) throw new InputFaults(faults);
 }
 
 /** Refuses a lift that takes up all of a height, each height that it does that to, and the lift once. */
@@ -52,10 +52,7 @@ export function refuseLiftOverHeights(
     installed(spring) > netLift ? [] : [pointerOf(spring, `/springs/${index}`)],
   );
   if (heights.length === 0) return;
-  impossible(
-    [...new Set(heights), '/netLift'].slice(0, 100),
-    'the lift takes up the whole installed height of the spring',
-  );
+  impossible([...new Set(heights), '/netLift'], 'the lift takes up the whole installed height of the spring');
 }
 
 /**

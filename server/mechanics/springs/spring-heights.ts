@@ -1,4 +1,5 @@
 import { impossible } from '../../../shared/problems/faults.ts';
+import { EQUAL } from '../kit/nearest.ts';
 
 /**
  * The height of a spring with the valve at full lift.
@@ -31,3 +32,6 @@ export function refuseSolidAbove(
     impossible(fields, 'the solid height is above the installed height: the spring would not go in');
   }
 }
+
+/** Coils that meet at full lift, to the billionth of an inch, have no room either: that is coil bind. */
+export const coilsMeet = (margin: number): boolean => margin <= EQUAL;

@@ -30,15 +30,30 @@ function changeSaid(
   const why =
     from === 'place'
       ? found === 'line'
-        ? 'the places of these marks point there'
-        : `the mark sits toward the ${way === 'up' ? 'valley: on a stud too short' : 'exhaust side: on a stud too long'}`
+        ? 'The places of these marks point there'
+        : `Toward the ${way === 'up' ? 'valley it is too short' : 'exhaust side it is too long'}, on a stud`
       : found === 'least'
-        ? 'the widths are least there'
-        : 'the marks get narrower that way';
+        ? 'The widths are least there'
+        : 'The marks get narrower that way';
   return {
     todo: `${verb} the ${STANDS[mounting]} by ${inchesSaid(by)}${target}`,
-    because: `${why}${placeAgainst ? '; its place asks for the other way, and width goes first' : ''}`,
+    because: `${why}${placeAgainst ? '; its place asks for the other way, and width goes first' : ''}.`,
   };
+}
+
+/** What sets the height where the setting alone does not mend the width. */
+const LOOK_AT: Readonly<Record<Mounting, string>> = {
+  stud: 'Look at the heights: the stud and its nut, the valve’s length, a cap; and read arm and lift again.',
+  pedestal: 'Look at the pedestal’s place and the valve’s length, and read arm and lift again.',
+  shaft: 'Look at the stands’ place and the valve’s length, and read arm and lift again.',
+};
+
+function keepSaid(mounting: Mounting, at: number | undefined): string {
+  if (mounting === 'stud')
+    return at === undefined ? 'leave the pushrod at this length' : `leave the pushrod at ${inchesSaid(at)}`;
+  return at === undefined
+    ? 'leave the height where it is'
+    : `leave the ${STANDS[mounting]} at ${inchesSaid(at)} of shims`;
 }
 
 /** The most that the height can be off, told as what is changed; nothing where arm or lift are not known. */
@@ -57,13 +72,17 @@ export function adviceSaid(advice: Advice, judged: Mark, context: MarkContext): 
   const { mounting = 'stud' } = context;
   switch (advice.how) {
     case 'keep':
+      if (advice.best === true)
+        return `${keepSaid(mounting, advice.at)}: the mark is narrowest there. What is over the ordinary may be the ink line’s own width; ink a neighbour to compare.`;
       return mounting === 'stud'
-        ? `leave the pushrod${advice.at === undefined ? ' at this length' : ` at ${inchesSaid(advice.at)}`}.`
+        ? `${keepSaid(mounting, advice.at ?? judged.pushrod)}.`
         : `leave the height where it stands.${judged.side === 'centred' ? '' : ' On a shaft or pedestal where the mark sits says where the pivot stands along the head, not how high.'}`;
     case 'change': {
       const { todo, because } = changeSaid(advice, mounting);
-      return `${todo}: ${because}. Then ink again: ${AGAIN}`;
+      return `${todo}. ${because} Then ink again: ${AGAIN}`;
     }
+    case 'still-wide':
+      return `${keepSaid(mounting, advice.at)}: no ${mounting === 'stud' ? 'length' : 'shim'} makes it ordinary, the least is ${inchesSaid(advice.width)}. ${LOOK_AT[mounting]} Ink a neighbour as well, to compare.`;
     case 'both-ways':
       return mounting === 'stud'
         ? `${inSpoken('try .050 longer and .050 shorter')}, ink both, and keep the narrowest of the three even where it is off centre.${mostSaid(judged, context)}`

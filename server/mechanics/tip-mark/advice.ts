@@ -3,7 +3,11 @@ import { alongRocker, nextLength, ONE_LENGTH, STEP } from './next-length.ts';
 import type { Mark, MarkContext } from './types.ts';
 
 /** Widths that differ by less are as narrow: ink is not read finer. */
-export const AS_NARROW = 0.01 * IN;
+const AS_NARROW = 0.01 * IN;
+/** One width is good to this, either way. */
+export const INK = AS_NARROW / 2;
+/** What an ink mark may hold beside the sweep: the contact line's own width; common practice, no published source. */
+const INK_LINE = AS_NARROW;
 /** Two marks of one setting that are further apart than this are not of one thing. */
 const SAME = 0.02 * IN;
 /** A line or a curve through marks is told no finer. */
@@ -14,7 +18,10 @@ type Changed = 'pushrod' | 'stand';
 
 /** The one direction that follows from all marks of a valve. */
 export type Advice =
-  | { readonly how: 'keep'; readonly at?: number }
+  /** `best`: the widths are least there, and what it is over the ordinary may be the ink line's own width. */
+  | { readonly how: 'keep'; readonly at?: number; readonly best?: true }
+  /** The widths are least there, and no setting makes it ordinary. */
+  | { readonly how: 'still-wide'; readonly at: number; readonly width: number }
   | {
       readonly how: 'change';
       /** Longer, or higher. */
@@ -93,37 +100,83 @@ const oneLeast = (tried: readonly Tried[], least: number): boolean =>
 
 const rounded = (length: number): number => Math.round(length / FINEST) * FINEST;
 
-/** Where a parabola through three widths is least, between the outer two. */
-function leastBetween([a, b, c]: readonly [Tried, Tried, Tried]): number {
+interface Least {
+  readonly at: number;
+  readonly width: number;
+}
+
+/** Where a parabola through three widths is least, between the outer two, and how wide it is there. */
+function leastBetween([a, b, c]: Three): Least {
   const [left, right] = [(b.width - a.width) / (b.at - a.at), (c.width - b.width) / (c.at - b.at)];
-  if (right <= left) return b.at;
-  const at = (a.at + b.at) / 2 - (left * (c.at - a.at)) / 2 / (right - left);
-  return Math.min(c.at, Math.max(a.at, at));
+  if (right <= left) return b;
+  const curve = (right - left) / (c.at - a.at);
+  const at = Math.min(c.at, Math.max(a.at, (a.at + b.at) / 2 - left / 2 / curve));
+  return { at, width: a.width + left * (at - a.at) + curve * (at - a.at) * (at - b.at) };
+}
+
+type Three = readonly [Tried, Tried, Tried];
+
+/** How far that place moves when each width is read as much wrong as ink is, root of the sum of squares. */
+function leastWithin(three: Three): number {
+  const { at } = leastBetween(three);
+  const [a, b, c] = three;
+  const wider = (tried: Tried): Tried => ({ ...tried, width: tried.width + INK });
+  const moved: readonly Three[] = [
+    [wider(a), b, c],
+    [a, wider(b), c],
+    [a, b, wider(c)],
+  ];
+  return Math.hypot(...moved.map((each) => leastBetween(each).at - at));
 }
 
 function change(from: number | undefined, way: 'up' | 'down', by: number) {
   return { way, by, ...(from === undefined ? {} : { to: from + (way === 'up' ? by : -by) }) } as const;
 }
 
+/** No other setting is narrower. */
+const staysAt = ({ at, width }: Tried, limit: number): Advice =>
+  width > limit + INK_LINE ? { how: 'still-wide', at, width } : { how: 'keep', at, best: true };
+
+/** The narrowest lies between two others: it is the one to keep, or the curve says where a narrower one is. */
+function between(three: Three, limit: number): Advice {
+  const [, here] = three;
+  const curve = leastBetween(three);
+  const to = rounded(curve.at);
+  // Nearer than the widths themselves bear is no other length.
+  const stays = Math.abs(curve.at - here.at) <= Math.max(FINEST / 2, leastWithin(three));
+  if (stays) return staysAt(here, limit);
+  if (curve.width > limit + INK_LINE) return { how: 'still-wide', at: to, width: curve.width };
+  return {
+    how: 'change',
+    way: to > here.at ? 'up' : 'down',
+    by: Math.abs(to - here.at),
+    to,
+    found: 'least',
+    from: 'width',
+    placeAgainst: false,
+  };
+}
+
 /** By widths at two settings or more: on from the narrowest, or between its neighbours. */
-function byWidth(
-  tried: readonly Tried[],
-  least: number,
-): Omit<Extract<Advice, { how: 'change' }>, 'placeAgainst'> | undefined {
+function byWidth(tried: readonly Tried[], least: number, limit: number): Advice | undefined {
   const [before, here, after] = [tried[least - 1], tried[least], tried[least + 1]];
   if (here === undefined) return undefined;
-  if (before !== undefined && after !== undefined) {
-    const to = rounded(leastBetween([before, here, after]));
-    const by = Math.abs(to - here.at);
-    if (by < FINEST / 2) return undefined;
-    return { how: 'change', way: to > here.at ? 'up' : 'down', by, to, found: 'least', from: 'width' };
-  }
+  if (before !== undefined && after !== undefined) return between([before, here, after], limit);
   return {
     how: 'change',
     ...change(here.at, before === undefined ? 'down' : 'up', STEP),
     found: 'step',
     from: 'width',
+    placeAgainst: false,
   };
+}
+
+/** Told from the mark that is judged: whoever has that one in front of him changes it by so much. */
+function fromJudged(advice: Advice, setting: number | undefined): Advice {
+  if (advice.how !== 'change' || advice.to === undefined || setting === undefined) return advice;
+  const by = Math.abs(advice.to - setting);
+  if (by < FINEST / 2) return { how: 'keep', at: advice.to };
+  return { ...advice, by, way: advice.to > setting ? 'up' : 'down' };
 }
 
 /** On a stud by its place: toward the valley is too short, toward the exhaust side too long. */
@@ -191,11 +244,15 @@ export function adviceOf(marks: readonly Mark[], context: MarkContext): Advice |
   const known = context.leastSweep !== undefined;
   const place = changed === 'pushrod' ? byPlace(along) : undefined;
   if (differ && (wide || !known)) {
-    const width = byWidth(tried, narrowest);
-    const against = place?.how === 'change' && width !== undefined && place.way !== width.way;
-    return width === undefined ? { how: 'keep' } : { ...width, placeAgainst: against };
+    const found = byWidth(tried, narrowest, known ? limitOf(context) : Number.POSITIVE_INFINITY);
+    const width = found === undefined ? undefined : fromJudged(found, settingOf(judged, changed));
+    if (width?.how !== 'change') return width ?? { how: 'keep' };
+    return { ...width, placeAgainst: place?.how === 'change' && place.way !== width.way };
   }
   if (place !== undefined && place.how !== 'keep') return place;
+  // At three settings all as wide: no setting mends it.
+  const here = tried[narrowest];
+  if (wide && tried.length >= 3 && here !== undefined) return staysAt(here, limitOf(context));
   if (wide) return { how: 'both-ways' };
   if (changed === 'stand' && !known && judged.side !== 'centred') return { how: 'both-ways' };
   return { how: 'keep' };

@@ -1,6 +1,7 @@
 import { IN } from '../kit/si.ts';
 import { type Advice, adviceOf } from './advice.ts';
 import { adviceSaid, inchesSaid as said } from './advice-said.ts';
+import { adviceInShort, type ShortAdvice } from './advice-short.ts';
 import type { Mark, MarkContext, MarkQuestion } from './types.ts';
 
 /** Equal within a billionth of an inch: nobody measures that. */
@@ -88,10 +89,18 @@ function asksOf(advice: Advice, mark: Mark, context: MarkContext, wide: boolean)
       return `Would ${said(to)} ${does}? The marks so far point there.`;
     return `Would ${said(to)} ${does}? That is ${longer}.`;
   }
+  if (advice.how === 'still-wide') return 'Are the heights right for this lift: stud or stand, valve, arm?';
   if (mark.side === 'centred' && wide) return 'Centred, and still wide: is the height right for this lift?';
   return context.mounting === 'stud'
     ? 'Is the mark wide because the length is off?'
     : `Is the height of the ${context.mounting === 'shaft' ? 'stands' : 'pedestal'} right?`;
+}
+
+/** What the place of this mark asks for is told only where it is what is to be done. */
+function pointsAlike(advice: Advice, { side }: Mark): boolean {
+  if (advice.how === 'keep' || advice.how === 'still-wide') return false;
+  if (advice.how !== 'change') return true;
+  return side === 'valley' ? advice.way === 'up' : advice.way === 'down';
 }
 
 /** The one question that all marks of a valve come to: what to change, or that they contradict each other. */
@@ -109,11 +118,11 @@ function adviceQuestion(marks: readonly Mark[], mark: Mark, context: MarkContext
         ]
       : [];
   const advice = adviceOf(marks, context);
-  if (advice === undefined || advice.how === 'keep') return [];
+  if (advice === undefined || (advice.how === 'keep' && advice.best !== true)) return [];
   const narrowest = narrowestBeside(marks, context.beside);
   const size = [
     ...(wide ? [widthSaid(mark, context, narrowest)] : []),
-    ...(place === '' ? [] : [place]),
+    ...(place === '' || !pointsAlike(advice, mark) ? [] : [place]),
   ].join(' ');
   const todo = adviceSaid(advice, mark, context);
   const first = wide && narrowest === undefined ? 'ink a neighbour in the same way and compare. Then ' : '';
@@ -149,6 +158,15 @@ export function markQuestions(marks: readonly Mark[], context: MarkContext): Mar
     ...(leastSweep === undefined ? [] : narrowQuestion(mark, leastSweep)),
     ...adviceQuestion(marks, mark, context),
   ];
+}
+
+/** The same in one short sentence. */
+export function markInShort(marks: readonly Mark[], context: MarkContext): ShortAdvice | undefined {
+  const mark = marks.at(-1);
+  if (mark === undefined) return undefined;
+  const { leastSweep } = context;
+  const narrow = leastSweep !== undefined && narrowQuestion(mark, leastSweep).length > 0;
+  return adviceInShort(adviceOf(marks, context), mark, context, narrow);
 }
 
 /** What to do next about the marks of a valve, where their mounting is known and they say anything along the rocker. */

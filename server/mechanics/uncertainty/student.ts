@@ -1,13 +1,13 @@
 import quantile from '@stdlib/stats-base-dists-t-quantile';
 
+import { knownFactors } from './known-factors.ts';
+
 /** From here on Student's t is the normal distribution to all digits; the library breaks down far beyond it. */
 const NORMAL = 1e15;
 
 /** Two-sided factor of the normal distribution for 95 %. */
 export const Z95 = 1.959963984540054;
 
-/** Factors found before: finding one costs more than all the rest of a combination. */
-const known = new Map<string, number>();
 const KNOWN_AT_MOST = 10_000;
 
 /**
@@ -39,10 +39,10 @@ export function studentAbove(tail: number, degreesOfFreedom: number): number {
  */
 export function coverageFactor(level: number, degreesOfFreedom: number): number {
   const key = `${level} ${degreesOfFreedom}`;
-  const found = known.get(key);
+  const found = knownFactors.get(key);
   if (found !== undefined) return found;
   const factor = studentAbove((1 - level) / 2, degreesOfFreedom);
-  if (known.size >= KNOWN_AT_MOST) known.clear();
-  known.set(key, factor);
+  if (knownFactors.size >= KNOWN_AT_MOST) knownFactors.clear();
+  knownFactors.set(key, factor);
   return factor;
 }

@@ -25,10 +25,26 @@ export function cylinderOrder(text: string | undefined, cylinders: number): numb
   return read ?? Array.from({ length: cylinders }, (_, index) => index + 1);
 }
 
+/** What banks are kept apart by, in the order in which it is tried; within a bank it is any other of them. */
+const BETWEEN_BANKS = [/[/;|\n]/, /,/, /\s[-–]\s/, /[a-z]+/i, /\s+/] as const;
+
+/** The numbers of a text bank by bank, where something parts it into banks of more than one cylinder; else one bank. */
+function banksIn(text: string): number[][] {
+  const ways = BETWEEN_BANKS.map((between) =>
+    text
+      .split(between)
+      .map(numbersIn)
+      .filter((bank) => bank.length > 0),
+  );
+  return (
+    ways.find((banks) => banks.length > 1 && banks.every((bank) => bank.length > 1)) ?? [numbersIn(text)]
+  );
+}
+
 /** Where each cylinder stands, of a text such as `1 3 5 7 / 2 4 6 8`: `bank 2, 3rd`; nothing where it is not read. */
 export function standsAt(text: string | undefined, cylinder: number, cylinders: number): string | undefined {
   if (text === undefined || readOrder(text, cylinders) === undefined) return undefined;
-  const banks = text.split(/[/;|]/).map(numbersIn);
+  const banks = banksIn(text);
   const bank = banks.findIndex((numbers) => numbers.includes(cylinder));
   const at = banks[bank]?.indexOf(cylinder) ?? -1;
   if (at < 0) return undefined;
@@ -38,7 +54,7 @@ export function standsAt(text: string | undefined, cylinder: number, cylinders: 
 
 /** Cylinders bank by bank, where the text parts them (`1 3 5 7 / 2 4 6 8`) and names each cylinder once. */
 export function banksOf(text: string | undefined, cylinders: number): number[][] {
-  const banks = (text ?? '').split(/[/;|\n]/).map(numbersIn);
+  const banks = banksIn(text ?? '');
   const all = banks.flat();
   const fits = all.length === cylinders && new Set(all).size === cylinders && all.every((each) => each >= 1);
   return fits && banks.length > 1 ? banks : [];

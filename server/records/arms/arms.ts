@@ -6,6 +6,7 @@ import type { Tx } from '../../database/database.ts';
 import type { ArmTable } from '../../database/tables/builds.ts';
 import { everyColumn } from '../../database/tables/every-column.ts';
 import { changeBuild } from '../../events/change-build.ts';
+import { rowsOfBuild } from '../../events/rows-of-build.ts';
 import { Failure } from '../../problems/failure.ts';
 import { ARM_EVENTS } from './events.ts';
 
@@ -66,3 +67,7 @@ export const toArm = (row: Selectable<ArmTable>): Arm => ({
   by: row.by_name,
   at: row.created_at,
 });
+
+export async function listArms(tx: Tx, principal: Principal, buildId: string): Promise<Arm[]> {
+  return (await rowsOfBuild(tx, principal, buildId, selectArms(tx))).map(toArm);
+}

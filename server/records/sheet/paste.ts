@@ -3,6 +3,7 @@ import { z } from 'zod';
 import type { Quantity } from '../../../shared/quantities/units.ts';
 import { type Gauged, gauged } from '../../../shared/schemas/gauged.ts';
 import {
+  isOfNut,
   type NewSheetReadings,
   type PasteSheet,
   SHEET_ASKED_LATER,
@@ -33,10 +34,10 @@ export interface Pasted {
 }
 
 const MOST_ROWS = 40;
-const askedLater = (kind: SheetKind) => ({ asksLater: SHEET_ASKED_LATER.includes(kind) });
+const placeOf = (kind: SheetKind) => ({ asksLater: SHEET_ASKED_LATER.includes(kind), ofNut: isOfNut(kind) });
 const READINGS = new Map(
   keysOf(SHEET_KINDS).map(
-    (kind) => [kind, gauged(SHEET_KINDS[kind], SHEET_CAN_BE[kind], askedLater(kind))] as const,
+    (kind) => [kind, gauged(SHEET_KINDS[kind], SHEET_CAN_BE[kind], placeOf(kind))] as const,
   ),
 );
 const EMPTY = /^[-–—?]*$/;
@@ -128,7 +129,7 @@ function readCell(
   { kind, unit, perTurn }: CellsAre,
 ): { ok: true; value: Gauged } | { ok: false; detail: string } {
   const dial = perTurn === undefined ? {} : { perTurn: { value: perTurn.value, unit: perTurn.unit } };
-  const reading = READINGS.get(kind) ?? gauged(kind, SHEET_CAN_BE[kind], askedLater(kind));
+  const reading = READINGS.get(kind) ?? gauged(kind, SHEET_CAN_BE[kind], placeOf(kind));
   const read = reading.safeParse({ typed: text, assume: unit, ...dial });
   return read.success
     ? { ok: true, value: read.data }

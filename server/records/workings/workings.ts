@@ -1,6 +1,9 @@
 import type { Selectable } from 'kysely';
+import { InputFaults } from '../../../shared/problems/faults.ts';
 import { author, type Principal } from '../../auth/principal.ts';
+import { withReceived } from '../../compute/faults-of.ts';
 import type { Answer, Registered } from '../../compute/registry.ts';
+import { saidInputs } from '../../compute/said-inputs.ts';
 import type { Tx } from '../../database/database.ts';
 import { everyColumn } from '../../database/tables/every-column.ts';
 import type { WorkingTable } from '../../database/tables/record.ts';
@@ -27,8 +30,10 @@ export async function keepWorking(
   principal: Principal,
   buildId: string,
   computation: Registered,
-  inputs: unknown,
+  given: unknown,
 ): Promise<{ working: Working; answer: Answer }> {
+  const { inputs, faults } = saidInputs(computation.input, given);
+  if (faults.length > 0) throw new InputFaults(faults.map((fault) => withReceived(fault, given)));
   return changeBuild(tx, principal, buildId, async ({ build, emit }) => {
     const answer = computation.run(inputs, 'inch');
     const { name, title } = computation;

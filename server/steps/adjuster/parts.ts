@@ -1,4 +1,6 @@
 import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
+import type { CallContext } from '../../call/context.ts';
+import { questionsNamed } from '../../call/question-form.ts';
 import { computedPart } from '../../call/worked/computed-part.ts';
 import type { WorkedData, WorkedPart, WorkedStep } from '../../call/worked/part.ts';
 import { type AdjusterPlace, adjusterTurned } from '../../drawings/adjuster-turned.ts';
@@ -28,6 +30,10 @@ function adjusterDrawing(typed: Fields): Drawing {
   const lifter = typed.lifter === 'solid' ? 'solid' : 'hydraulic';
   return adjusterTurned({ mount, lifter }, { id: 'asked-adjuster', ruler: rulerOf(spokenUnits()) });
 }
+
+/** What threads and plungers ask is answered at either sum. */
+const ofAdjusters = (context: CallContext) =>
+  questionsNamed(context, context.assessment.details.workings.questionIds);
 
 const lash: WorkedPart<AdjusterData> = {
   name: 'lash',
@@ -81,6 +87,8 @@ export const adjuster: WorkedStep<AdjusterData> = {
       computation: 'adjuster',
       form: adjusterForm,
       asked: (typed) => [adjusterDrawing(typed)],
+      headline: 'headline:working:turns',
+      questions: ofAdjusters,
       followUp: (context, _workings, last) => turnComponents(context, last),
     }),
     shims,
@@ -97,6 +105,8 @@ export const adjuster: WorkedStep<AdjusterData> = {
       computation: 'lifter-preload',
       form: preloadForm,
       asked: ({ mount = '' }) => [adjusterDrawing({ mount, lifter: 'hydraulic' })],
+      headline: 'headline:working:preload',
+      questions: ofAdjusters,
     }),
     computedPart({
       name: 'lash-shim',
@@ -123,11 +133,13 @@ export const adjuster: WorkedStep<AdjusterData> = {
       asked: () => [lashGap({}, { id: 'asked-lash', ruler: rulerOf(spokenUnits()) })],
     }),
   ],
-  // What a stop of the lash asks is answered beside its log.
-  opens: ({ plan, assessment }) =>
-    plan.logFirst || assessment.stop.some(({ code }) => code === 'lash-grew-again')
+  // What a stop of the lash asks is answered beside its log, that of a plunger beside its turns.
+  opens: ({ plan, assessment }) => {
+    if (assessment.stop.some(({ code }) => code === 'plunger-bottomed')) return 'lifter-preload';
+    return plan.logFirst || assessment.stop.some(({ code }) => code === 'lash-grew-again')
       ? 'lash'
       : assessment.details.gear.gear === 'bucket'
         ? 'shims'
-        : 'adjuster',
+        : 'adjuster';
+  },
 };

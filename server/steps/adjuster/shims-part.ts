@@ -1,5 +1,5 @@
 import { asEntered } from '../../../shared/quantities/as-entered.ts';
-import type { TableData } from '../../../views/parts/table.examples.ts';
+import type { TableCell, TableData } from '../../../views/parts/table.examples.ts';
 import type { CallContext } from '../../call/context.ts';
 import { valveName } from '../../call/context.ts';
 import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
@@ -7,7 +7,7 @@ import { listComponents } from '../../call/report-parts.ts';
 import { isStopped } from '../../call/under-stop.ts';
 import { arrangedComponents } from '../../call/worked/arranged.ts';
 import type { ShimRow } from '../../mechanics/assessment/lash/detail.ts';
-import { millimetres } from '../../mechanics/assessment/lash/shims.ts';
+import { millimetres } from '../../mechanics/assessment/lash/shim-said.ts';
 import { noticeComponent, tableComponent } from '../../web/components.ts';
 import { lashForm } from './forms/lash.ts';
 import { standingLines } from './lash-text.ts';
@@ -20,6 +20,19 @@ function fromSaid({ choice }: ShimRow): string {
   if (choice === undefined) return '';
   if (choice.from !== 'valve') return FROM[choice.from];
   return choice.fromValve === undefined ? '' : `from ${valveName(choice.fromValve)}`;
+}
+
+/** One that brings the lash near enough; else the one that is to be ordered, with the nearest that is there. */
+function goesIn(row: ShimRow): string | TableCell {
+  const { choice, toHave } = row;
+  if (toHave !== undefined) {
+    const nearest =
+      choice === undefined || choice.from === 'own'
+        ? ''
+        : `nearest there: ${millimetres(choice.shim)}, ${fromSaid(row)}`;
+    return { text: `order ${millimetres(toHave)}`, why: nearest };
+  }
+  return choice === undefined ? '' : { text: millimetres(choice.shim), why: fromSaid(row) };
 }
 
 /** The shim of every valve that has a lash: what is in, what is wanted, and which one goes in. */
@@ -44,11 +57,11 @@ export function shimsTable({ assessment }: CallContext): TableData | undefined {
         orNothing(row.found.value),
         orNothing(row.wanted),
         row.lacks.length > 0 ? { text: '', why: `lacks ${row.lacks.join('; ')}` } : orNothing(row.shim),
-        row.choice === undefined ? '' : { text: millimetres(row.choice.shim), why: fromSaid(row) },
-        orNothing(row.choice?.lash),
+        goesIn(row),
+        row.toHave === undefined ? orNothing(row.choice?.lash) : '',
       ],
     })),
-    note: `A lash within ${millimetres(within)} of what is wanted is left. Shims that are in the engine may change places; each is used once. The feeler itself is good to .05 mm (common practice, no published source).`,
+    note: `A lash within ${millimetres(within)} of what is wanted is left. Shims that are in the engine may change places; each is used once, and one in stock is taken as one piece. The feeler itself is good to .05 mm (common practice, no published source).`,
   };
 }
 
@@ -74,7 +87,7 @@ export function shimsPart(context: CallContext, rejected: RejectedForm | undefin
         noticeComponent(
           stock.length === 0
             ? 'No shims in stock are on record: only those in the engine are moved about.'
-            : `In stock: ${stock.map(({ readAs }) => asEntered(readAs)).join(', ')}.`,
+            : `In stock: ${stock.map(({ readAs }) => asEntered(readAs)).join(', ')}. Each counts as one piece: of two alike, list both.`,
           { link: { href: `${context.base}/steps/build`, label: 'Shims that can be had' } },
         ),
       ],

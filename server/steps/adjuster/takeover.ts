@@ -4,6 +4,7 @@ import { NOT_YET, type TakeoverItem } from '../../call/takeover-items.ts';
 import { isStopped } from '../../call/under-stop.ts';
 import type { WorkedData } from '../../call/worked/part.ts';
 import { workingText } from '../../call/worked/report.ts';
+import { workingTold } from '../../call/worked/told.ts';
 import type { Working } from '../../records/workings/workings.ts';
 import { lashText, standingLines } from './lash-text.ts';
 import { shimSentences } from './shims-part.ts';
@@ -14,6 +15,8 @@ const COMPUTATIONS = ['adjuster', 'lifter-preload', 'lash-shim', 'lash-hot-cold'
 
 /** The answer as it is read out, with the turn itself; not while nobody turns it. */
 function workedOut(context: CallContext, computations: WorkedData['computations'], working: Working): string {
+  const told = workingTold(context, working);
+  if (told !== undefined) return `${computations.get(working.computation)?.title ?? ''}: ${told}`;
   const turn = isStopped(context) ? undefined : turnAsked(working);
   return `${workingText(computations, working)}${turn === undefined ? '' : `; ${turn}`}`;
 }

@@ -73,6 +73,7 @@ export const geometry: WorkedStep<GeometryData> = {
       computation: 'pushrod-length',
       form: pushrodForm,
       asked: () => [checkerAsked('asked-checker')],
+      headline: 'headline:working:pushrod',
     }),
     computedPart({
       name: 'stand-height',
@@ -85,6 +86,7 @@ export const geometry: WorkedStep<GeometryData> = {
       computation: 'stand-height',
       form: standForm,
       asked: () => [standAsked('asked-stand')],
+      headline: 'headline:working:stand',
     }),
     computedPart({
       name: 'linkage',

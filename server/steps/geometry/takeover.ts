@@ -2,10 +2,19 @@ import { type CallContext, valveName } from '../../call/context.ts';
 import { NOT_YET, type TakeoverItem } from '../../call/takeover-items.ts';
 import type { WorkedData } from '../../call/worked/part.ts';
 import { workingText } from '../../call/worked/report.ts';
+import { workingTold } from '../../call/worked/told.ts';
+import type { Working } from '../../records/workings/workings.ts';
 import { questionsOf } from './marks-part.ts';
 
 /** Sums of this step that somebody takes over with. */
 const COMPUTATIONS = ['pushrod-length', 'stand-height', 'roller-sweep'];
+
+/** What it comes to in the words of the assessment, else by its figure. */
+function toldText(context: CallContext, computations: WorkedData['computations'], working: Working): string {
+  const told = workingTold(context, working);
+  if (told === undefined) return workingText(computations, working);
+  return `${computations.get(working.computation)?.title ?? ''}: ${told}`;
+}
 
 /** Each mark as it was read, what it raises, the lengths that were worked out, and the photographs of marks. */
 export function markItems(context: CallContext, { workings, computations }: WorkedData): TakeoverItem[] {
@@ -35,7 +44,13 @@ export function markItems(context: CallContext, { workings, computations }: Work
     ...COMPUTATIONS.flatMap((name): TakeoverItem[] => {
       const last = workings.findLast(({ computation }) => computation === name);
       if (last === undefined) return [];
-      return [{ card: 'of-goal', label: 'Worked out:', text: workingText(computations, last) }];
+      return [
+        {
+          card: 'of-goal',
+          label: 'Worked out:',
+          text: toldText(context, computations, last),
+        },
+      ];
     }),
     {
       card: 'of-goal',

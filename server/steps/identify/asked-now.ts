@@ -36,7 +36,7 @@ export function pickedIn(req: PageAsked, rejected: RejectedForm | undefined): As
 export function askedNow(
   req: PageAsked,
   { assessment }: CallContext,
-  { counted, ranking, detail }: PartSeen,
+  { all, counted, ranking, detail, questions }: PartSeen,
   rejected: RejectedForm | undefined,
 ): AskedKind {
   const picked = pickedIn(req, rejected);
@@ -46,6 +46,11 @@ export function askedNow(
   const own = next?.about.of === 'build' || (next !== undefined && keyOf(next.about) === keyOf(detail.about));
   const awaited = next?.step === 'identify' && own ? askedKind(next.action) : undefined;
   if (awaited !== undefined) return awaited;
+  // A question that is next is about a reading: that is the one to read again.
+  const question = questions.find(({ id }) => next?.id === `next:${id}`);
+  const again = all.find(({ id }) => question?.restsOn.includes(id))?.kind;
+  const kindAgain = again === undefined ? undefined : askedKind(again);
+  if (kindAgain !== undefined) return kindAgain;
   if (counted.length === 0) return HOLE;
   // One hole alone may be oval: it is read again a quarter turn round before anything else.
   if (counted.length === 1 && counted[0]?.kind === HOLE) return HOLE;

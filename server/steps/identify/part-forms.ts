@@ -1,5 +1,7 @@
+import { defined } from '../../../shared/defined.ts';
 import { inSpoken } from '../../../shared/quantities/authored.ts';
-import { correctPartReading, newPartReading } from '../../../shared/schemas/part-reading.ts';
+import type { FieldRange } from '../../../shared/quantities/field-range.ts';
+import { correctPartReading, newPartReading, PART_CAN_BE } from '../../../shared/schemas/part-reading.ts';
 import {
   FEATURE_WORDS,
   isMeasured,
@@ -66,6 +68,12 @@ function lastTool({ standing }: PartSeen): string {
 const ofPart = ({ detail }: PartSeen): Record<string, string> =>
   detail.about.partId === undefined ? {} : { partId: detail.about.partId };
 
+/** What the size of that kind can be, for the line that says how it is read. */
+function rangeFor(kind: string) {
+  const found = new Map<string, FieldRange>(Object.entries(PART_CAN_BE)).get(kind);
+  return defined({ range: found });
+}
+
 /** The one thing asked for now: a size with its unit, or one of a few words. */
 export function partForm(context: CallContext, seen: PartSeen, kind: AskedKind): PageForm {
   const title = partTitle(kind);
@@ -83,7 +91,7 @@ export function partForm(context: CallContext, seen: PartSeen, kind: AskedKind):
         slots: isPartFeature(kind)
           ? [choiceField(shown, 'word', title, FEATURE_WORDS[kind], { inline: true }), place(shown)]
           : [
-              quantityField(shown, 'size', title, 'length', { ...bigAt(context) }),
+              quantityField(shown, 'size', title, 'length', { ...rangeFor(kind), ...bigAt(context) }),
               ...howFields(shown, kind),
               place(shown),
             ],

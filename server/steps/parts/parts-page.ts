@@ -55,16 +55,20 @@ function armForm(context: CallContext): PageForm {
 
 function placeForm(context: CallContext): PageForm {
   const arms = Object.fromEntries(context.arms.map((arm) => [arm.id, arm.name]));
+  const seated = new Set(context.now.map(({ armId }) => armId));
+  // The arm that was put on record last and sits nowhere yet; with none the arm is picked, never moved unseen.
+  const next = context.arms.findLast(({ id }) => !seated.has(id));
   return {
     name: 'place',
     action: `${context.base}/placements`,
     title: 'Say where an arm sits now',
     labels: PLACE,
+    initial: { armId: next?.id ?? '' },
     groups: (shown) => [
       {
         columns: true,
         slots: [
-          selectField(shown, 'armId', PLACE.armId, arms),
+          selectField(shown, 'armId', PLACE.armId, arms, { first: 'Which one' }),
           numberField(shown, 'cylinder', PLACE.cylinder, {
             hint: 'In the engine’s own numbering.',
             ...(context.side === 'desk' ? { autofocus: true } : {}),

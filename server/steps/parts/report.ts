@@ -1,5 +1,7 @@
 import type { Component } from '../../../views/parts/components.ts';
 import type { CallContext } from '../../call/context.ts';
+import { questionsOf, questionTexts } from '../../call/question-form.ts';
+import { saidComponents } from '../../call/report-parts.ts';
 import { movesOf } from '../../records/arms/placements.ts';
 import { tableComponent } from '../../web/components.ts';
 import { armsTable, swapsTable } from './parts-page.ts';
@@ -12,5 +14,6 @@ export function armsReport(context: CallContext): Component[] {
     tableComponent(armsTable({ ...context, arms })),
     // Where no arm has moved, the table above says where each sits.
     ...(movesOf(context.placements).length > 0 ? [tableComponent(swapsTable(context))] : []),
+    ...saidComponents('It asks', questionTexts(questionsOf(context, 'parts'))),
   ];
 }

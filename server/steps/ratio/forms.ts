@@ -9,6 +9,7 @@ import { keepReading } from '../../records/readings/readings.ts';
 import { getSetUp, type SetUp, startSetUp } from '../../records/set-ups/set-ups.ts';
 import type { Fields } from '../../web/forms/read-form.ts';
 import { dialUnit } from './reading-form.ts';
+import { sitsElsewhere } from './sits-elsewhere.ts';
 
 const at = (setUpId: string) => ({ step: `ratio?set-up=${setUpId}` });
 
@@ -23,8 +24,13 @@ const setUpForm = stepForm({
   path: '/set-ups',
   schema: newSetUp,
   fields: withNotSaid,
-  run: async (input, { tx, principal, call }) =>
-    at((await startSetUp(tx, principal, call.buildId, input, refuseTurning)).id),
+  run: async (input, source) => {
+    const { tx, principal, call, req } = source;
+    const elsewhere = await sitsElsewhere(input, source);
+    if (elsewhere !== undefined)
+      return { faults: [{ field: 'armId', detail: elsewhere }], typed: req.fields };
+    return at((await startSetUp(tx, principal, call.buildId, input, refuseTurning)).id);
+  },
 });
 
 const uuid = z.uuid();

@@ -1,6 +1,6 @@
 import { asEntered } from '../../../shared/quantities/as-entered.ts';
-import { formatNumber } from '../../../shared/quantities/format.ts';
-import { siOf } from '../../../shared/schemas/entered.ts';
+import { formatNumber, formatQuantity } from '../../../shared/quantities/format.ts';
+import type { Quantity } from '../../../shared/quantities/units.ts';
 import { READING_KINDS } from '../../../shared/schemas/words.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
@@ -15,7 +15,7 @@ import {
 } from '../../call/report-parts.ts';
 import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
 import type { AssessedExplanation } from '../../mechanics/assessment/assessment.ts';
-import { inches, listed } from '../../mechanics/assessment/common/said.ts';
+import { listed } from '../../mechanics/assessment/common/said.ts';
 import { groupKey } from '../../mechanics/assessment/ratio/group-key.ts';
 import { saidOfSetUp, toldOf } from '../../mechanics/assessment/ratio/said-of-set-up.ts';
 import { toldShares } from '../../mechanics/ratio-readings/told-shares.ts';
@@ -53,6 +53,12 @@ function explainedComponents(explanation: AssessedExplanation | undefined): Comp
     : [tableComponent(withoutNote(table))];
 }
 
+/** A part of a thousandth is told in inches, as the passes beside it are. */
+const zeroText = ({ value, unit }: Quantity): string =>
+  unit === 'thou'
+    ? formatQuantity({ value: value / 1000, unit: 'in' }, { places: 4 })
+    : formatQuantity({ value, unit }, { places: 3 });
+
 /** Where the hand came back to after each pass, kind by kind; nothing where nobody looked. */
 function zerosOf({ readings }: ShownSetUp): string[] {
   const read = readings.filter(({ struck }) => !struck);
@@ -61,7 +67,7 @@ function zerosOf({ readings }: ShownSetUp): string[] {
     const passes = read.filter((each) => each.kind === kind);
     if (passes.every(({ zeroReturn }) => zeroReturn === undefined)) return [];
     const backs = passes.map(({ pass, zeroReturn }) =>
-      zeroReturn === undefined ? `pass ${pass} not looked at` : `pass ${pass} ${inches(siOf(zeroReturn))}`,
+      zeroReturn === undefined ? `pass ${pass} not looked at` : `pass ${pass} ${zeroText(zeroReturn)}`,
     );
     return [`${READING_KINDS[kind].toLowerCase()}: ${backs.join(', ')}`];
   });

@@ -12,7 +12,7 @@ import {
 import type { Fact } from '../../../views/parts/facts.examples.ts';
 import { valveName } from '../../call/context.ts';
 import type { ShownSetUp } from '../../call/shown-set-up.ts';
-import { inches } from '../../mechanics/assessment/common/said.ts';
+import { inches, limitSaid as limitText } from '../../mechanics/assessment/common/said.ts';
 import { momentText } from '../../web/dates.ts';
 
 const LIMIT_SOURCE = 'as entered; the default is common practice, no published source';
@@ -39,7 +39,7 @@ function armFact({ detail: { armName, armTaken } }: ShownSetUp): Fact {
 
 /** The limit as entered, or as its tool has it. */
 const limitSaid = (typed: Entered | undefined, now: number): string =>
-  typed === undefined ? inches(now) : asEntered(typed.readAs);
+  typed === undefined ? limitText(now) : asEntered(typed.readAs);
 
 const limitFact = (typed: Entered | undefined, now: number): Fact => ({
   label: 'Error limit, reading',

@@ -73,9 +73,9 @@ function rangeOf({ schema }: FormState, name: string): FieldRange | undefined {
   return info?.control === 'quantity' ? info.canBe : undefined;
 }
 
-/** `least most`, in SI, for the line that says how an entry is read while it is typed. */
-export const rangeText = ({ least, most, orZero }: FieldRange): string =>
-  `${least} ${most}${orZero === true ? ' 0' : ''}`;
+/** `least most`, in SI, for the line that says how an entry is read while it is typed; what it mostly is stands behind. */
+export const rangeText = ({ least, most, orZero, usual }: FieldRange): string =>
+  `${least} ${most}${orZero === true ? ' 0' : ''}${usual === undefined ? '' : ` ~${usual.least} ${usual.most}`}`;
 
 /** How an entry is understood, for the line below its field. */
 function echoOf(

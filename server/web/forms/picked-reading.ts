@@ -26,6 +26,7 @@ export const pickValue = ({ quantity: { value, unit } }: Pick<PossibleReading, '
 interface Place {
   readonly dimension: Dimension;
   readonly canBe?: FieldRange;
+  readonly canBeByKind?: readonly FieldRange[];
   readonly assume: Unit;
 }
 
@@ -33,11 +34,13 @@ interface Place {
 export function pickedFrom(
   text: string,
   pick: string | undefined,
-  { dimension, canBe, assume }: Place,
+  { dimension, canBe, canBeByKind = [], assume }: Place,
 ): Quantity | undefined {
   if (pick === undefined || pick === '' || canBe === undefined) return undefined;
-  const read = readInField(text, { kind: dimension, assume, range: canBe });
-  if (read.ok || read.fault !== undefined) return undefined;
-  const quantities = read.ambiguities.flatMap(({ quantity }) => ('unit' in quantity ? [quantity] : []));
+  const quantities = [canBe, ...canBeByKind].flatMap((range) => {
+    const read = readInField(text, { kind: dimension, assume, range });
+    if (read.ok || read.fault !== undefined) return [];
+    return read.ambiguities.flatMap(({ quantity }) => ('unit' in quantity ? [quantity] : []));
+  });
   return quantities.find((quantity) => pickValue({ quantity }) === pick);
 }

@@ -70,9 +70,9 @@ const LASHES = [
 ] as const;
 
 const SHIMS = [
-  /^1 intake: \.10 mm found, \.20 mm wanted: too little, so it wants a thinner shim, 2\.60 mm in place of 2\.70 mm\./,
-  /^1 intake 2: \.21 mm found, \.20 mm wanted: .*It stays, which gives \.21 mm\.$/,
-  /^1 exhaust: \.35 mm found, \.25 mm wanted: too much, so it wants a thicker shim, 2\.70 mm in place of 2\.60 mm\. Fit 2\.70 mm from 1 intake, which gives \.25 mm\.$/,
+  /^1 intake: 0\.10 mm found, 0\.20 mm wanted: too tight\. 2\.60 mm .* goes in for its 2\.70 mm/,
+  /^1 intake 2: 0\.21 mm found, 0\.20 mm wanted: near enough\. Its own 2\.65 mm shim stays\.$/,
+  /^1 exhaust: 0\.35 mm found, 0\.25 mm wanted: too wide\. 2\.70 mm from 1 intake goes in for its 2\.60 mm, which leaves 0\.25 mm\.$/,
 ];
 
 const shimSentences = async (): Promise<string[]> => {

@@ -40,7 +40,7 @@ export const ONE_VALVE: readonly OneValve[] = [
     verdict: 'part',
     sentence: /the difference went with Arm 5, low on both valves\. It is the part: Arm 5\./,
     cause: 'part',
-    next: 'said',
+    next: 'read-lot',
   },
   {
     title: 'the high lift goes with the arm',
@@ -50,7 +50,7 @@ export const ONE_VALVE: readonly OneValve[] = [
     verdict: 'part',
     sentence: /the difference went with Arm 5, high on both valves/,
     cause: 'part',
-    next: 'said',
+    next: 'read-lot',
   },
   {
     title: 'the low lift stays on the valve',
@@ -120,7 +120,7 @@ export const ONE_VALVE: readonly OneValve[] = [
     verdict: 'part',
     sentence: /the difference went with Arm 5/,
     cause: 'part',
-    next: 'said',
+    next: 'read-lot',
   },
   {
     title: 'the sheet before, set-ups after',

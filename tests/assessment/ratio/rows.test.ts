@@ -5,8 +5,9 @@ import { CHANCES } from './chances.ts';
 import { DOUBTS } from './doubts.ts';
 import { type Row, textOf } from './row.ts';
 import { STAMPS } from './stamps.ts';
+import { WHY_SHORT } from './why-short.ts';
 
-const ROWS: readonly Row[] = [...CHANCES, ...DOUBTS, ...STAMPS];
+const ROWS: readonly Row[] = [...CHANCES, ...DOUBTS, ...STAMPS, ...WHY_SHORT];
 
 /** Words that nobody says over the phone. */
 const NOT_PLAIN = /\breckoned\b|\bnought\b|\bparts (?:no|most|the causes)\b|taken for granted|undefined|NaN/;

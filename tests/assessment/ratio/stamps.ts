@@ -66,8 +66,8 @@ export const STAMPS: readonly Row[] = [
     said: '“16” on it, and nobody knows what it is sold as',
     build: readBoth([0.35, 0.35, 0.35], [0.56, 0.56, 0.56], { stamp: '16' }),
     asks: { 'stamp-is-ratio': /^Is the “16” on it the ratio 1\.6/, 'sold-as-known': /./ },
-    next: 'sold-as',
-    nextSays: /or keep that nobody knows/,
+    says: [/The ratio the rockers are sold as/],
+    next: 'stamp-is-ratio',
   },
   {
     said: 'no mark, and nobody knows what they are sold as: that is an answer',

@@ -149,14 +149,12 @@ describe('shims', () => {
       const lines = order.map((each, index) => ({ ...each, line: index + 1 }));
       const rows = of(lines, [2.7]);
       expect(rows.map(({ sentence }) => sentence)).toEqual([
-        '1 intake: .10 mm found, .20 mm wanted: too little, so it wants a thinner shim, 2.60 mm in place of 2.70 mm. Fit 2.60 mm from 2 intake, which gives .20 mm.',
-        '1 intake 2: .20 mm found, .20 mm wanted: near enough, the shim that is in is right. It stays, which gives .20 mm.',
+        '1 intake: 0.10 mm found, 0.20 mm wanted: too tight. 2.60 mm from 2 intake goes in for its 2.70 mm, which leaves 0.20 mm.',
+        '1 intake 2: 0.20 mm found, 0.20 mm wanted: near enough. Its own 2.65 mm shim stays.',
         // 2.80 + .15 − .25 = 2.70; the one of the first intake is free, so that nothing is fetched.
-        expect.stringMatching(
-          /^1 exhaust: \.15 mm found, \.25 mm wanted: too little, .*thinner shim, 2\.70 mm/,
-        ),
+        expect.stringMatching(/^1 exhaust: 0\.15 mm found, 0\.25 mm wanted: too tight\. 2\.70 mm /),
         // 2.60 + .30 − .20 = 2.70.
-        expect.stringMatching(/^2 intake: \.30 mm found, \.20 mm wanted: too much, .*thicker shim, 2\.70 mm/),
+        expect.stringMatching(/^2 intake: 0\.30 mm found, 0\.20 mm wanted: too wide\. 2\.70 mm /),
       ]);
       // Two valves want 2.70 mm: one has that of the first intake, one that of the stock.
       expect(rows.flatMap(({ choice }) => choice?.from ?? []).sort()).toEqual([

@@ -48,7 +48,7 @@ describe('the one thing that is worth most now', () => {
       action: 'hole',
       turns: false,
     });
-    expect(nextOf(withCall({ goal: 'cam-timing' }))).toMatchObject({ step: 'cam' });
+    expect(nextOf(withCall({ goal: 'cam-timing' }))).toMatchObject({ step: 'timing' });
     expect(nextOf(withCall({ goal: 'noise-or-failure' }))).toMatchObject({
       step: 'noise',
       action: 'noise-signs',

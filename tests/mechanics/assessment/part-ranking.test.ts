@@ -67,7 +67,7 @@ describe('no family is named in the headline', () => {
     expect(family(on(others, { families }))).toMatch(/Sorrel 160-B stands first/);
     const lengths = [sized('pivot-to-tip', 1.365), sized('pivot-to-cup', 0.91)];
     expect(family(on([...others, ...lengths], { families }))).toMatch(
-      /^The part: no family is named: Sorrel 160-B fits best otherwise, but it is a 1\.6, and by its arm lengths the part is about 1\.50, 1\.4\d to 1\.5\d\. Measure both lengths once more\.$/,
+      /^The part: no family is named: Sorrel 160-B fits best otherwise, but it is a 1\.6, and by its arm lengths the part is about 1\.50, 1\.4\d\d to 1\.5\d\d\. Measure both lengths once more\.$/,
     );
   });
 });

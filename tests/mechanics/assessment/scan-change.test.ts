@@ -129,7 +129,7 @@ describe('springs that would bind before anything is changed', () => {
   test('an engine that ran contradicts it: the heights are asked, and the change has no word', () => {
     const { question, coil } = said(bound('has-run'));
     expect(question).toMatchObject({ weight: 'strong', step: 'consequences' });
-    expect(question?.size).toContain('touch by .025 in');
+    expect(question?.size).toContain('go solid .025 in');
     expect(question?.size).toContain('The engine ran with them');
     expect(coil?.word).toBeUndefined();
     expect(coil?.sentence).toContain('no word yet');

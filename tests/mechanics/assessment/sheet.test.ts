@@ -205,6 +205,12 @@ describe('odd valves and swaps', () => {
 });
 
 describe('gaps of a row', () => {
+  // The card has no lash, so that none can be in what was read.
+  const on = (sheet: readonly SheetEvidence[]): Evidence => ({
+    ...PLAIN,
+    card: { ...PLAIN.card, intake: { ...PLAIN.card.intake, lash: 0 } },
+    sheet,
+  });
   const ptv = (value: number, more: Partial<SheetEvidence> = {}) =>
     read(1, 'intake', 'piston-to-valve', value, more);
   const id = 'gap:piston-to-valve:1-intake';

@@ -1,7 +1,15 @@
+import { expect } from 'vitest';
 import { type Answer, register } from '../../../server/compute/registry.ts';
 import type { AnyComputation } from '../../../server/mechanics/kit/computation.ts';
 import { InputFaults } from '../../../shared/problems/faults.ts';
 import type { UnitSystem } from '../../../shared/quantities/units.ts';
+
+/** A caution is a sentence to be read aloud; an assumption goes on from “this assumes”; neither is said twice. */
+function expectWellSaid({ assumptions, cautions }: Answer): void {
+  for (const caution of cautions) expect(caution, 'a caution').toMatch(/^["“\p{Lu}\d].*[.?!]$/su);
+  for (const assumption of assumptions) expect(assumption, 'an assumption').toMatch(/^[^\p{Lu}].*[^.\s]$/su);
+  expect(new Set([...assumptions, ...cautions]).size).toBe(assumptions.length + cautions.length);
+}
 
 function child(parent: unknown, key: string): unknown {
   return typeof parent === 'object' && parent !== null ? Reflect.get(parent, key) : undefined;
@@ -33,7 +41,11 @@ function faultsOf(run: () => Answer): string[] {
 /** A computation run as a client runs it: JSON in, JSON out. */
 export function runner(computation: AnyComputation) {
   const registered = computation.open(register);
-  const run = (body: unknown, units: UnitSystem = 'inch') => registered.run(body, units);
+  const run = (body: unknown, units: UnitSystem = 'inch'): Answer => {
+    const answer = registered.run(body, units);
+    expectWellSaid(answer);
+    return answer;
+  };
 
   /** One number of the answer. */
   function number(body: unknown, path: string, units: UnitSystem = 'inch'): number {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { computation as rollerSweep } from '../../../server/mechanics/computations/roller-sweep.ts';
 import { type Advice, adviceOf } from '../../../server/mechanics/tip-mark/advice.ts';
-import { markAdvice, markQuestions } from '../../../server/mechanics/tip-mark/mark-questions.ts';
+import { markAdvice, markInShort, markQuestions } from '../../../server/mechanics/tip-mark/mark-questions.ts';
 import { pivotErrorOf, sweepOff } from '../../../server/mechanics/tip-mark/pivot-error.ts';
 import type { Mark, MarkContext, Mounting } from '../../../server/mechanics/tip-mark/types.ts';
 
@@ -73,11 +73,51 @@ describe('on a stud', () => {
     );
   });
 
-  test('three widths: where the parabola through them is least, by hand 7.8167', () => {
-    // .090, .062, .074 at 7.75, 7.80, 7.85: slopes −.56 and .24 meet zero .035 after 7.775: 7.810.
-    expect(
-      stud(mark(0.09, -0.05, rod(7.75)), mark(0.062, -0.02, rod(7.8)), mark(0.074, 0.01, rod(7.85))),
-    ).toBe('up 0.01 to 7.81 by width, least');
+  const three = (...widths: readonly [number, number, number]) =>
+    narrowestLast(widths.map((width, at) => mark(width, 0, rod(7.75 + 0.05 * at))));
+
+  test('three widths: where the parabola through them is least, by hand 7.810', () => {
+    // .090, .055, .070 at 7.75, 7.80, 7.85: slopes −.70 and .30 meet zero .035 after 7.775, where it is .0545 wide.
+    expect(stud(...three(0.09, 0.055, 0.07))).toBe('up 0.01 to 7.81 by width, least');
+  });
+
+  test('nearer than the widths bear is no other length: the narrowest is the one', () => {
+    // .068, .052, .060: the curve is least .008 on, and .005 of ink either way moves that by .010.
+    const marks = three(0.068, 0.052, 0.06);
+    expect(adviceOf(marks, on('stud'))).toMatchObject({ how: 'keep', best: true });
+    expect(markInShort(marks, on('stud'))).toEqual({
+      said: '7.800 in is the length: the mark is narrowest there, and the rest may be the ink line’s own width.',
+      todo: false,
+    });
+    expect(markAdvice(marks, on('stud'))).toMatch(/^leave the pushrod at 7\.800 in.*ink line’s own width/);
+  });
+
+  test('narrowest between two others, and still wide: no length mends it', () => {
+    // .085, .080, .088: the ordinary is .0507, and an ink line adds .010 at the most.
+    for (const marks of [three(0.085, 0.07, 0.08), three(0.085, 0.08, 0.088), three(0.14, 0.09, 0.12)]) {
+      expect(adviceOf(marks, on('stud'))?.how).toBe('still-wide');
+      expect(markInShort(marks, on('stud'))?.said).toMatch(
+        /no length makes it ordinary: look at the heights/,
+      );
+      expect(markAdvice(marks, on('stud'))).toMatch(/no length makes it ordinary.*stud and its nut/);
+    }
+    const stands = [0.09, 0.08, 0.095].map((width, at) => mark(width, 0, stand(at * 0.03)));
+    expect(markAdvice(narrowestLast(stands), on('shaft'))).toMatch(/no shim makes it ordinary/);
+  });
+
+  test('the length and the way to it are told from the mark that is judged', () => {
+    // Judged is 7.750, as narrow as ink is read and nearest the middle; the widths go on past 7.800.
+    const marks = [mark(0.09, 0.05, rod(7.85)), mark(0.062, 0.03, rod(7.8)), mark(0.065, 0.01, rod(7.75))];
+    const advice = adviceOf(marks, on('stud'));
+    if (advice?.how === 'change' && advice.to !== undefined)
+      expect(Math.abs(advice.to - 7.75 * IN)).toBeCloseTo(advice.by, 9);
+  });
+
+  test('one place and what is asked for never speak against each other', () => {
+    const marks = [mark(0.085, 0.04, rod(7.85)), mark(0.07, 0.02, rod(7.8)), mark(0.08, -0.01, rod(7.75))];
+    for (const order of [marks, marks.toReversed()])
+      for (const { size = '', test: todo } of markQuestions(order, on('stud')))
+        expect(/too short/.test(size) && /shorten/i.test(todo)).toBe(false);
   });
 
   test('marks that can’t be of one thing contradict each other', () => {
@@ -97,7 +137,7 @@ describe('on a stud', () => {
   test('what a builder reads is one sentence, and one question', () => {
     const marks = narrowestLast([mark(0.09, -0.05, rod(7.75)), mark(0.07, -0.02, rod(7.8))]);
     expect(markAdvice(marks, on('stud'))).toBe(
-      'lengthen the pushrod by .050 in, to 7.850 in: the marks get narrower that way. Then ink again: same ink, light spring, two turns by hand; send width and place.',
+      'lengthen the pushrod by .050 in, to 7.850 in. The marks get narrower that way. Then ink again: same ink, light spring, two turns by hand; send width and place.',
     );
     expect(markQuestions(marks, on('stud')).map(({ code, ask }) => [code, ask])).toEqual([
       ['mark-wide', 'Would 7.850 in make the mark narrower? That is .050 in longer.'],
@@ -120,7 +160,7 @@ describe('on a shaft', () => {
       narrowestLast([mark(0.06, 0, stand(0)), mark(0.08, 0, stand(0.03))]),
       on('shaft'),
     );
-    expect(lower).toMatch(/^lower the stands by \.050 in: the marks get narrower/);
+    expect(lower).toMatch(/^lower the stands by \.050 in\. The marks get narrower/);
   });
 
   test('a pushrod’s length on a shaft moves nothing, and without the mounting it is asked', () => {

@@ -37,6 +37,14 @@ describe('understood at once', () => {
     ['.4', 'mm', 'lash', 0.4, 'mm'],
     ['0', 'in', 'lash', 0, 'in'],
     ['four inches', 'mm', 'bore', 4, 'in'],
+    ['.018', 'in', 'lashFound', 0.018, 'in'],
+    ['0.03 mm', 'in', 'lashFound', 0.03, 'mm'],
+    ['.09', 'in', 'gap', 0.09, 'in'],
+    ['.600', 'in', 'gap', 0.6, 'in'],
+    ['2.2', 'mm', 'gap', 2.2, 'mm'],
+    ['0.4 in', 'in', 'gap', 0.4, 'in'],
+    ['one six', 'in', 'springHeight', 1.6, 'in'],
+    ['one seven fifty', 'in', 'springHeight', 1750, 'thou'],
   ])('%s, %s, %s', (text, assume, field, value, unit) => {
     const reading = readInField(text, { kind: 'length', assume, range: CAN_BE[field] });
     expect(reading).toMatchObject({ ok: true, value, unit });
@@ -72,6 +80,13 @@ describe('asked, never changed in silence', () => {
     ['25', 'reading', ['25 thou = .025 in', '25 mm']],
     ['46', 'springHeight', ['46 mm']],
     ['102', 'bore', ['102 mm']],
+    ['.4', 'gap', ['.4 in', '0.4 mm']],
+    ['0,8', 'gap', ['.8 in', '0.8 mm']],
+    ['2.0', 'gap', ['2.0 in', '2.0 mm']],
+    ['.2', 'lashFound', ['.2 in', '0.2 mm']],
+    ['.1', 'lash', ['.1 in', '0.1 mm']],
+    ['four thirty', 'bore', ['4.30 in', '4.030 in']],
+    ['five seven', 'rod', ['5.7 in', '57 mm']],
   ])('%s in an inch call, %s', (text, field, readings) => {
     expect(asked(inches(text, CAN_BE[field]))).toEqual(readings);
   });
@@ -81,6 +96,8 @@ describe('asked, never changed in silence', () => {
     ['.018', 'lash', ['.018 in']],
     ['18', 'lash', ['18 thou = .018 in']],
     ['1.8', 'springHeight', ['1.8 in']],
+    ['0.03', 'lashFound', ['0.03 mm', '.03 in']],
+    ['.100', 'gap', ['0.100 mm', '.100 in']],
     ['7/16', 'partSize', ['7/16 in = .4375 in']],
     ['four eighty-two', 'valveLift', ['4.82 mm', '482 thou = .482 in']],
   ])('%s in a metric call, %s', (text, field, readings) => {
@@ -101,7 +118,7 @@ describe('refused, with what came and what is allowed', () => {
   test('the range is told in the units of the call', () => {
     const reading = millimetres('18 in', CAN_BE.lash);
     expect(reading).toMatchObject({
-      fault: { detail: 'is 18 in; none, or from 0.0381 mm to 2.54 mm is allowed' },
+      fault: { detail: 'is 18 in; none, or from 0.039 mm to 2.50 mm is allowed' },
     });
   });
 });

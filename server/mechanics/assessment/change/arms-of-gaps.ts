@@ -24,13 +24,15 @@ function otherArmsOf(entry: SheetEvidence, evidence: Evidence): SheetEvidence['o
 }
 
 /** The same evidence with those gaps marked that were read with other arms than they are asked for. */
-export const withOtherArms = (evidence: Evidence): Evidence => ({
-  ...evidence,
-  sheet: evidence.sheet.map((entry) => {
+export function withOtherArms(evidence: Evidence): Evidence {
+  // No one ratio makes the gaps of an overhead cam: they are what was read.
+  if ((evidence.engine.gear ?? 'pushrod') !== 'pushrod') return evidence;
+  const sheet = evidence.sheet.map((entry) => {
     const otherArms = otherArmsOf(entry, evidence);
     return otherArms === undefined ? entry : { ...entry, otherArms };
-  }),
-});
+  });
+  return { ...evidence, sheet };
+}
 
 /** As what is worked out sees it: what was read with other arms was read with those before. */
 export const seenByChange = (evidence: Evidence): Evidence => ({

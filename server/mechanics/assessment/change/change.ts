@@ -2,15 +2,16 @@ import { defined } from '../../../../shared/defined.ts';
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import { assumptionsOf } from '../../consequences/assumptions.ts';
 import { movedScan } from '../../consequences/piston-gap.ts';
-import type { NotToRun } from '../assessment.ts';
+import type { AssessedQuestion, NotToRun } from '../assessment.ts';
 import { firstSaid } from '../common/first-said.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { keyOf, subjectSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { gapCells } from '../sheet/cells.ts';
 import { rowsOf, type SheetRow } from '../sheet/rows.ts';
-import { isWithPlan, seenByChange } from './arms-of-gaps.ts';
+import { isWithPlan, seenByChange, withOtherArms } from './arms-of-gaps.ts';
 import { checksOf, notCalculated } from './checks.ts';
+import { closestAsked } from './closest-asked.ts';
 import type { ChangeDetail } from './detail.ts';
 import { figureQuantities, figuresOf } from './figures.ts';
 import { type GapCalculations, gapCalculations } from './gap-calculations.ts';
@@ -22,6 +23,7 @@ import { madeForFlex } from './made-for-flex.ts';
 import { notKnownHeadline } from './not-known.ts';
 import { planKey, plansOf } from './plans.ts';
 import { type BeforeAndAfter, beforeAndAfter } from './ratios.ts';
+import { readAgainstWorked, untilWorkedIsSure } from './read-against-worked.ts';
 import { type Spot, spotsOf } from './spots.ts';
 import { bendOf, variantsOf } from './spread.ts';
 import { springsAsked, untilSpringsAreSure } from './springs-bind.ts';
@@ -111,6 +113,11 @@ function workOut(
   };
 }
 
+/** A question that several plans raise is asked once. */
+const onceById = (questions: readonly AssessedQuestion[]): AssessedQuestion[] => [
+  ...new Map(questions.map((question) => [question.id, question])).values(),
+];
+
 interface ChangeSaid extends PartSaid<readonly ChangeDetail[]> {
   readonly notToRun: readonly NotToRun[];
 }
@@ -121,15 +128,22 @@ export function changePart(
   ratios: readonly ValveRatio[],
   withheld: readonly WithheldRatio[] = [],
 ): ChangeSaid {
-  const evidence = seenByChange(read);
+  const evidence = seenByChange(withOtherArms(read));
   const calculations = gapCalculations();
   const spots = spotsOf(evidence, rowsOf(evidence), { ratios, withheld });
   const planned = plansOf(evidence);
   const plans = planned.length === 0 ? [undefined] : planned;
   const worked = plans.flatMap((plan) => spots.map((spot) => workOut(evidence, spot, plan, calculations)));
   const bare = worked.map(({ detail }) => detail);
-  const questions = springsAsked(evidence, bare);
-  const sure = untilSpringsAreSure(bare, questions);
+  const ofSprings = springsAsked(evidence, bare);
+  const ofWorked = readAgainstWorked(evidence, bare);
+  const sure = untilWorkedIsSure(untilSpringsAreSure(bare, ofSprings), ofWorked);
+  const questions = onceById([
+    ...ofSprings,
+    ...ofWorked,
+    ...closestAsked(evidence),
+    ...bare.flatMap(({ gaps }) => gaps.flatMap(({ lashAsked }) => lashAsked ?? [])),
+  ]);
   const details = toldOnce(
     evidence,
     worked.flatMap((each, index) => {

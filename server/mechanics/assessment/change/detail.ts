@@ -1,6 +1,6 @@
 import type { Closest } from '../../consequences/piston-gap.ts';
 import type { FigureRow } from '../../consequences/types.ts';
-import type { Basis, Subject } from '../assessment.ts';
+import type { AssessedQuestion, Basis, Subject } from '../assessment.ts';
 import type { GapBounds } from '../common/gap-said.ts';
 import type { GapName, LimitEvidence } from '../evidence.ts';
 import type { GapWord } from '../words.ts';
@@ -46,6 +46,10 @@ export interface ChangeGap {
   readonly title: string;
   readonly before?: GapBounds & { readonly basis: 'measured' | 'calculated' };
   readonly after?: GapBounds & { readonly basis: 'measured' | 'calculated' };
+  /** What a gap that was read comes out at, where it is calculated as well. */
+  readonly worked?: GapBounds;
+  /** What is asked of the lash in the gap before, where the word hangs on it. */
+  readonly lashAsked?: AssessedQuestion;
   readonly limit: LimitEvidence;
   /** The gap after less its limit, where there is one figure for it. */
   readonly margin?: number;

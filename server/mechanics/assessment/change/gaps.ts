@@ -10,7 +10,8 @@ import type { GapBounds } from '../common/gap-said.ts';
 import { inches } from '../common/said.ts';
 import type { Evidence, GapName } from '../evidence.ts';
 import type { GapCell } from '../sheet/cells.ts';
-import { gapId, type JudgedGap, sinkingNeeds } from '../sheet/gap.ts';
+import { gapId, type JudgedGap, sinkingNeeds, withLash } from '../sheet/gap.ts';
+import { LASH_UNSAID } from '../sheet/gap-lash.ts';
 import { asTold } from './as-told.ts';
 import type { ChangeGap, ChangeRatio } from './detail.ts';
 import { needSaid } from './figures.ts';
@@ -131,8 +132,14 @@ type GapAsked = GapRow & Pick<ChangeGap, 'before'>;
 const tellsIt = ({ bend }: GapsAsked): string =>
   bend > 0 ? 'a light-spring ratio, or the gap measured on the engine' : 'the gap measured on the engine';
 
-function calculated(row: GapAsked, gap: GapBounds, asked: GapsAsked): ChangeGap {
+function calculated(row: GapAsked, worked: GapBounds, asked: GapsAsked): ChangeGap {
   const name = row.name;
+  const judged = asked.before.find(({ entry }) => entry.kind === name);
+  const lash = judged?.lash;
+  const { gap, hangs } = withLash(worked, row.limit.value, lash);
+  // What the sheet asks already is not asked again.
+  const isOfSheet = judged?.entry.otherArms !== undefined && judged.asksLash;
+  const isUnsaid = hangs && lash?.question.answered === undefined;
   const lacks = heldBy(name, asked);
   const bare = verdictOfGap(gap, row.limit.value);
   const word = lacks.length > 0 && bare !== 'short' ? undefined : bare;
@@ -146,7 +153,10 @@ function calculated(row: GapAsked, gap: GapBounds, asked: GapsAsked): ChangeGap 
     ...(gap.value === undefined ? {} : { margin: gap.value - row.limit.value }),
     ...defined({ word }),
     because: becauseOf(name, asked, word),
-    lacks: word === 'close' ? [tellsIt(asked)] : lacks,
+    lacks: word === 'close' ? [isUnsaid ? LASH_UNSAID : tellsIt(asked)] : lacks,
+    ...(!isOfSheet && (hangs || lash?.question.answered !== undefined)
+      ? defined({ lashAsked: lash?.question })
+      : {}),
     measure: false,
     // The sheet has told the gap itself, as it is with the arms that it was read with.
     judgementId: `${gapId(name, asked.about)}${from?.otherArms === undefined ? '' : ':worked-out'}${asked.planKey}`,
@@ -154,9 +164,10 @@ function calculated(row: GapAsked, gap: GapBounds, asked: GapsAsked): ChangeGap 
   };
 }
 
-function read({ judged, judgement }: GapCell, row: GapAsked): ChangeGap {
+function read({ judged, judgement }: GapCell, row: GapAsked, worked: GapBounds | undefined): ChangeGap {
   const { gap, limit, word, lacks } = judged;
   return {
+    ...defined({ worked }),
     name: row.name,
     title: row.title,
     ...defined({ before: row.before }),
@@ -178,14 +189,13 @@ function gapOf(name: GapName, variants: Variants, asked: GapsAsked): ChangeGap {
     ...defined({ before: gapBefore(name, variants, asked) }),
   };
   const here = asked.measured.find(({ judged }) => judged.entry.kind === name);
-  if (here !== undefined) return read(here, row);
   const { title, before, after, limit, missing, measure } = row;
-  if (after !== undefined)
-    return calculated(
-      row,
-      asTold(lashOff(name, withEnds(after, endsOf(name, variants, asked)), asked)),
-      asked,
-    );
+  const worked =
+    after === undefined
+      ? undefined
+      : asTold(lashOff(name, withEnds(after, endsOf(name, variants, asked)), asked));
+  if (here !== undefined) return read(here, row, worked);
+  if (worked !== undefined) return calculated(row, worked, asked);
   const shown = before === undefined ? {} : { before };
   return { name, title, ...shown, limit, because: [], lacks: missing.map(needSaid), measure, restsOn: [] };
 }

@@ -35,6 +35,30 @@ function heldSaid(groups: readonly GapGroup[]): string[] {
   return [`no word yet on ${listed(once(held.map(titleOf)))}. ${firstSaid(needs)}`];
 }
 
+/** More than this nobody takes in at once over the phone. */
+const MOST_WORDS = 75;
+const wordsIn = (text: string): number => text.split(/\s+/).filter((word) => word !== '').length;
+
+/** Gaps that there is no room to tell in whole: named by their word, for the table below has them. */
+function alsoSaid(groups: readonly GapGroup[]): string[] {
+  const words = once(groups.flatMap(({ word }) => word ?? []));
+  return words.map(
+    (word) => `also ${word}: ${listed(once(groups.filter((group) => group.word === word).map(titleOf)))}.`,
+  );
+}
+
+/** A gap is a sentence, the worst first and always in whole; of the others as many as there is room for. */
+function toldSaid(told: readonly GapGroup[], shared: string | undefined, room: number): string[] {
+  const [worst, ...next] = told.map((group) => upperFirst(groupSaid(group, shared)));
+  if (worst === undefined) return [];
+  const whole = [`worst first: ${lowerFirst(worst)}.`];
+  for (const said of next) {
+    if (wordsIn([...whole, said].join(' ')) > room) break;
+    whole.push(`${said}.`);
+  }
+  return [...whole, ...alsoSaid(told.slice(whole.length))];
+}
+
 function sentenceOf({ plan }: PlanGroup, groups: readonly GapGroup[]): string {
   const bad = groups.filter(({ word }) => word === 'short' || word === 'close');
   const clear = groups.filter(({ word }) => word === 'clear');
@@ -48,14 +72,12 @@ function sentenceOf({ plan }: PlanGroup, groups: readonly GapGroup[]): string {
   const shared = told.length > 1 && ratios.length === 1 ? ratios[0] : undefined;
   const ratio = plan === undefined ? shared : `the planned ${nominalSaid(plan)}`;
   const start = ratio === undefined ? '' : `With ${ratio}, `;
-  // A gap is a sentence: of several the first carries the start.
-  const [worst, ...next] = told.map((group) => upperFirst(groupSaid(group, shared)));
-  const first =
-    worst === undefined ? [] : [`worst first: ${lowerFirst(worst)}.`, ...next.map((said) => `${said}.`)];
   const others = left.length === 0 ? [] : [`clear: ${listed(left)}.`];
   const short = bad.some(({ word }) => word === 'short');
   const end = short ? [plan === undefined ? 'don’t run it.' : `don’t fit the ${nominalSaid(plan)}.`] : [];
-  const [lead = '', ...more] = [...first, ...end, ...others, ...heldSaid(groups)];
+  const held = heldSaid(groups);
+  const room = MOST_WORDS - wordsIn([start, ...end, ...others, ...held].join(' '));
+  const [lead = '', ...more] = [...toldSaid(told, shared, room), ...end, ...others, ...held];
   return [upperFirst(`${start}${lead}`), ...more.map(upperFirst)].join(' ');
 }
 

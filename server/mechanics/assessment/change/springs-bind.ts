@@ -35,8 +35,8 @@ export function springsAsked(evidence: Evidence, details: readonly Worked[]): As
       {
         code: 'springs-bind-already',
         weight: has ? 'strong' : 'weak',
-        ask: 'Were installed height and coil-bind height of the springs read right? With them the coils would touch before anything is changed.',
-        size: `Installed ${inches(installedHeight)}, coil-bind ${inches(solidHeight)}: with ${nominalSaid(worst.before.value)} they would touch by ${overlapSaid(gap)}.${has ? ' The engine ran with them.' : ''}`,
+        ask: 'Were installed height and coil-bind height of the springs read right? With them the spring would go solid before anything is changed.',
+        size: `Installed ${inches(installedHeight)}, coil-bind ${inches(solidHeight)}: with ${nominalSaid(worst.before.value)} it would go solid ${overlapSaid(gap)} before full lift.${has ? ' The engine ran with them.' : ''}`,
         test: 'With nothing turned: take both heights once more, installed with seat, shims, retainer and locks as fitted, and coil-bind of each spring of a nest by itself.',
         byLooking: true,
         restsOn: [],

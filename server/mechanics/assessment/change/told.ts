@@ -1,5 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { Judgement } from '../assessment.ts';
+import { ended } from '../common/first-said.ts';
 import { type GapBounds, gapSaid, overlapSaid, touches } from '../common/gap-said.ts';
 import { limitSaid, listed, nominalSaid, subjectSaid, upperFirst } from '../common/said.ts';
 import type { GapName } from '../evidence.ts';
@@ -16,9 +17,22 @@ const MEETS: Readonly<Record<GapName, string>> = {
   cover: 'rocker and cover',
 };
 
-/** `the spring’s coils would touch by .012 in ± .006` */
-export const touchSaid = (name: GapName, gap: GapBounds): string =>
-  `${MEETS[name]} would touch by ${overlapSaid(gap)}`;
+/** By how much less than nothing is left, as the trade says it: before and behind the figure. */
+const WOULD: Readonly<Record<GapName, readonly [before: string, behind: string]>> = {
+  'coil-bind': ['the spring would go solid', ' before full lift'],
+  'retainer-to-seal': ['the retainer would be', ' into the seal'],
+  'piston-to-valve': ['the valve would be', ' into the piston'],
+  'pushrod-to-head': ['the pushrod would be', ' into the head'],
+  'slot-to-stud': ['the slot would be', ' into the stud'],
+  'rocker-to-retainer': ['the rocker would be', ' into the retainer'],
+  cover: ['the rocker would be', ' into the cover'],
+};
+
+/** `the spring would go solid .012 in ± .006 before full lift` */
+export function touchSaid(name: GapName, gap: GapBounds): string {
+  const [before, behind] = WOULD[name];
+  return `${before} ${overlapSaid(gap)}${behind}`;
+}
 
 /** `.041 in ± .006, calculated, against .060 in`; where parts would touch, that they would. */
 export function gapToldShort({ name, after, limit }: ChangeGap): string {
@@ -41,7 +55,7 @@ const shortEnding = ({ plan }: Pick<ChangeDetail, 'plan'>): string =>
 
 function ending(gap: ChangeGap, detail: Omit<ChangeDetail, 'id'>): string {
   const { word, lacks, after } = gap;
-  if (word === undefined) return `no word yet. It needs ${listed(lacks)}.`;
+  if (word === undefined) return ended(`no word yet. It needs ${listed(lacks)}`);
   if (word === 'short') return `short. ${shortEnding(detail)}`;
   if (word === 'clear') return 'clear.';
   const may =

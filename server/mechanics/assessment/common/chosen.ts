@@ -11,3 +11,9 @@ export function chosenOf({ answers, answered }: AssessedQuestion): string | unde
   const code = answered.found ? 'found' : 'not-found';
   return answers.some((each) => each.code === code) ? code : undefined;
 }
+
+/** The answer in the label that it was offered under, else as it was said. */
+export function answerSaid(question: AssessedQuestion): string {
+  const code = chosenOf(question);
+  return question.answers.find((each) => each.code === code)?.label ?? question.answered?.answer ?? '';
+}

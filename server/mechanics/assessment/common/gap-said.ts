@@ -18,8 +18,11 @@ const even = (value: number, low: number, high: number): boolean =>
 
 const negated = (si: number | undefined): number | undefined => (si === undefined ? undefined : -si);
 
-/** Less than nothing is left: the parts would be in one another. */
-export const touches = ({ value, high }: GapBounds): boolean => (value ?? high ?? 0) < 0;
+/** Less than nothing is left, to the digits that are told: the parts would be in one another. */
+export const touches = ({ value, high }: GapBounds): boolean => !isNone(value) && (value ?? high ?? 0) < 0;
+
+/** No digit of it is told: nothing is left, and nothing is lacking. */
+const isNone = (value: number | undefined): boolean => value !== undefined && Math.abs(value) < 0.0005 * IN;
 
 /** `.012 in ± .006`: by how much parts touch; what may be room after all is said so. */
 export function overlapSaid({ value, low, high }: GapBounds): string {
@@ -30,6 +33,8 @@ export function overlapSaid({ value, low, high }: GapBounds): string {
 }
 
 function boundsSaid({ value, low, high }: GapBounds): string {
+  if (isNone(value))
+    return `no room left${high === undefined ? '' : ` (${bareInches(Math.max(high, FINEST))} at the best)`}`;
   if (value !== undefined && low !== undefined && high !== undefined)
     return even(value, low, high)
       ? `${inches(value)} ± ${bareInches(Math.max(value - low, FINEST))}`
@@ -40,6 +45,6 @@ function boundsSaid({ value, low, high }: GapBounds): string {
   return low === undefined ? 'not known' : `more than ${inches(low)}`;
 }
 
-/** `.062 in ± .005`, `.062 in (.048 to .067)`, `.024 to .028 in`, `more than .060 in`, `touching by .012 in ± .006`. */
+/** `.062 in ± .005`, `.062 in (.048 to .067)`, `.024 to .028 in`, `more than .060 in`, `touching by .012 in ± .006`, `no room left`. */
 export const gapSaid = (gap: GapBounds): string =>
   touches(gap) ? `touching by ${overlapSaid(gap)}` : boundsSaid(gap);

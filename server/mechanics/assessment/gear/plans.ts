@@ -41,13 +41,19 @@ export const GEAR_PLANS: Readonly<Record<ValveGear, GearPlan>> = {
     },
     parts: [...PUSHROD_PARTS, 'adjuster', 'follower-ratio'],
     kinds: [...NO_PUSHROD_KINDS, 'preload', 'rocker-to-retainer'],
-    needs: ['build:mounting', 'cam:assumed-ratio', 'adjuster:turns'],
+    needs: ['build:mounting', 'cam:assumed-ratio', 'adjuster:turns', 'adjuster:preload'],
   },
   'finger-follower': {
     steps: { identify: LOOSE, consequences: CHANGE },
     parts: [...PUSHROD_PARTS, 'marks', 'roller-sweep', 'adjuster', 'shims'],
     kinds: [...NO_PUSHROD_KINDS, 'preload'],
-    needs: ['build:mounting', 'geometry:tip-mark', 'geometry:least-sweep', 'adjuster:turns'],
+    needs: [
+      'build:mounting',
+      'geometry:tip-mark',
+      'geometry:least-sweep',
+      'adjuster:turns',
+      'adjuster:preload',
+    ],
   },
   'cam-rocker': {
     steps: { identify: LOOSE, consequences: CHANGE },

@@ -39,6 +39,8 @@ export interface ShimRow extends ValvePlace {
     readonly from: 'own' | 'stock' | 'valve';
     readonly fromValve?: ValvePlace;
   };
+  /** No shim that is there brings the lash near enough to what is wanted: one of this thickness is to be had first. */
+  readonly toHave?: number;
   readonly lacks: readonly string[];
   readonly sentence: string;
   /** The line of the log that it rests on. */

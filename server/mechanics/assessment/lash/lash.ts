@@ -6,7 +6,14 @@ import { lashGrowths } from '../../lash/growth.ts';
 import { grewAgain, lashQuestions } from '../../lash/lash-questions.ts';
 import type { LashGrowth, LashLine, LashQuestion } from '../../lash/types.ts';
 import { unusualLash } from '../../lash/usual-lash.ts';
-import type { AssessedQuantity, AssessedQuestion, Headline, StopReason, Subject } from '../assessment.ts';
+import type {
+  AssessedQuantity,
+  AssessedQuestion,
+  Headline,
+  NotToRun,
+  StopReason,
+  Subject,
+} from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { gapSaid } from '../common/gap-said.ts';
 import { limitNamed } from '../common/limits.ts';
@@ -189,13 +196,6 @@ function toldNow({ lines, newest }: LashValveDetail, { code, size = '' }: Assess
   return `set again to ${gapSaid(newest)}. Before that: ${size}`;
 }
 
-/** What goes in under each bucket, or what is lacking to say it. */
-const shimHeadlines = ({ rows }: LashDetail['shims']): Headline[] =>
-  rows.map(({ cylinder, valve, sentence }) => {
-    const about = valveSubject({ cylinder, valve });
-    return { id: `headline:shim:${keyOf(about)}`, about, step: 'adjuster', sentence };
-  });
-
 /** It grew once, was set again and has held since: its cause was not found by that. */
 function heldSince({ growth, newest, ...place }: LashValveDetail): Headline[] {
   const about = valveSubject(place);
@@ -230,7 +230,9 @@ function headline(valve: LashValveDetail, questions: readonly AssessedQuestion[]
 }
 
 /** The lash log of each valve: the lash as it is, what it grew by, and what that raises. */
-export function lashPart(evidence: Evidence): PartSaid<LashDetail> {
+export function lashPart(
+  evidence: Evidence,
+): PartSaid<LashDetail> & { readonly notToRun: readonly NotToRun[] } {
   const limit = limitNamed(evidence, 'lash-growth');
   const valves = valvesOf(evidence, limit.value);
   const shims = shimsOf(evidence);
@@ -245,7 +247,8 @@ export function lashPart(evidence: Evidence): PartSaid<LashDetail> {
     judgements: [],
     questions,
     stop: again.map((growth) => stopOf(growth, questions, valves)),
-    headlines: [...shimHeadlines(shims.detail), ...valves.flatMap((valve) => headline(valve, questions))],
+    headlines: [...valves.flatMap((valve) => headline(valve, questions)), ...shims.headlines],
+    notToRun: shims.notToRun,
     detail: {
       shims: shims.detail,
       limit,

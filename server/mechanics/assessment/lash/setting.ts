@@ -15,6 +15,13 @@ const HYDRAULIC =
 /** Degrees of the crank, no finer than anybody turns to by eye. */
 const about = (radians: number): number => Math.round(radians / DEGREE / 10) * 10;
 
+/**
+ * Where each cylinder is set: the first one's angle is rounded, and the others follow it by whole firings, so that an
+ * evenly firing engine goes in even steps.
+ */
+const stepped = (first: number, index: number, count: number): number =>
+  (((about(first) + Math.round((index * 720) / count)) % 720) + 720) % 720;
+
 function twoSaid({ twoPositions, whyNot }: SettingOrder, count: number): string {
   if (twoPositions !== undefined)
     return `Or in two positions, a turn of the crank apart, if it fires evenly, every ${720 / count}°: common practice, no published source. With an uneven firing order, or where a valve in the list is seen to move, go cylinder by cylinder.`;
@@ -58,10 +65,10 @@ export function settingDetail({ engine, card }: Evidence): SettingDetail {
       ...(two === '' ? [] : [two]),
     ],
     lacks: [],
-    rows: found.rows.map(({ cylinder, setIntakeAt, setExhaustAt }) => ({
+    rows: found.rows.map(({ cylinder }, index) => ({
       cylinder,
-      setIntakeAt: about(setIntakeAt),
-      setExhaustAt: about(setExhaustAt),
+      setIntakeAt: stepped(found.rows[0]?.setIntakeAt ?? 0, index, order.length),
+      setExhaustAt: stepped(found.rows[0]?.setExhaustAt ?? 0, index, order.length),
       ...defined({ stands: standsAt(engine.bankOrder, cylinder, order.length) }),
     })),
     ...defined({ twoPositions: found.twoPositions }),

@@ -1,22 +1,18 @@
 import { defined } from '../../../../shared/defined.ts';
 import { InputFaults } from '../../../../shared/problems/faults.ts';
-import { formatNumber } from '../../../../shared/quantities/format.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { computation as lashShim } from '../../computations/lash-shim.ts';
 import { allowance, toolAllowance } from '../../kit/allowances.ts';
-import { MM } from '../../kit/si.ts';
+import { EQUAL } from '../../kit/nearest.ts';
 import { chooseShims, type ShimChosen } from '../../lash/choose-shims.ts';
-import type { AssessedQuantity } from '../assessment.ts';
+import type { AssessedQuantity, Headline, NotToRun } from '../assessment.ts';
 import { lashLogOf } from '../common/newest-lash.ts';
-import { byPlace, keyOf, listed, placeOf, upperFirst, valveSubject } from '../common/said.ts';
-
+import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { ShimRow, ShimsDetail } from './detail.ts';
+import { heldOpen, NO_GAP, shimHeadlines, shimSentence } from './shim-said.ts';
 
-/** `2.65 mm`: shims are made and marked in hundredths of a millimetre. */
-export const millimetres = (si: number): string => `${formatNumber(Number((si / MM).toPrecision(12)), 2)} mm`;
-
-type Known = Omit<ShimRow, 'choice' | 'sentence'>;
+type Known = Omit<ShimRow, 'choice' | 'toHave' | 'sentence'>;
 
 /** Setting a gap takes another shim: what was in before is not what is in now. */
 function fittedIn(lines: readonly LashEvidence[]): number | undefined {
@@ -35,10 +31,7 @@ function lacksOf(
   return [
     ...(fitted === undefined ? ['the shim that is in, measured itself'] : []),
     ...(found.value === undefined ? ['the gap as one figure'] : []),
-    // Nobody knows by how much more than nothing the valve is held open.
-    ...(found.value === 0
-      ? ['a gap to measure: with none, the valve may be held off its seat. Make one first']
-      : []),
+    ...(found.value === 0 ? [NO_GAP] : []),
     ...(wanted === undefined ? ['the lash that is wanted, from the card'] : []),
     ...(engine === 'not-said' ? ['whether the gap was read cold or hot'] : []),
     ...(card.lashAt === undefined ? ['whether the card’s lash is for a cold or a hot engine'] : []),
@@ -78,44 +71,6 @@ function knownOf(evidence: Evidence, place: ValvePlace): Known[] {
   ];
 }
 
-const whichWay = (fitted: number, shim: number): string =>
-  Math.abs(shim - fitted) <= allowance('lash-as-set')
-    ? 'near enough, the shim that is in is right'
-    : shim < fitted
-      ? `too little, so it wants a thinner shim, ${millimetres(shim)} in place of ${millimetres(fitted)}`
-      : `too much, so it wants a thicker shim, ${millimetres(shim)} in place of ${millimetres(fitted)}`;
-
-/** Which shim goes in; one that leaves the gap off by more than is left as it is, is ordered first. */
-function chosenSaid(
-  choice: ShimChosen | undefined,
-  { shim: wants = 0, wanted = 0, fitted = 0 }: Known,
-  places: readonly ValvePlace[],
-): string {
-  const order = `Order ${millimetres(wants)}.`;
-  if (choice === undefined) return `${order} None that is there leaves a gap.`;
-  const { shim, lash, from } = choice;
-  const gives = `gives ${millimetres(lash)}`;
-  const place = typeof from === 'number' ? places[from] : undefined;
-  const source = place === undefined ? 'from stock' : `from ${placeOf(place)}`;
-  const near = Math.abs(lash - wanted) <= allowance('lash-as-set') + 1e-9;
-  if (from === 'own') {
-    if (Math.abs(wants - fitted) <= allowance('lash-as-set')) return `It stays, which ${gives}.`;
-    return near ? `Its own shim may stay, which ${gives}.` : `${order} None that is there comes nearer.`;
-  }
-  return near
-    ? `Fit ${millimetres(shim)} ${source}, which ${gives}.`
-    : `${order} The nearest there, ${millimetres(shim)} ${source}, ${gives}.`;
-}
-
-function sentenceOf(known: Known, choice: ShimChosen | undefined, places: readonly ValvePlace[]): string {
-  const { fitted, found, wanted, shim, lacks } = known;
-  const at = upperFirst(placeOf(known));
-  if (lacks.length > 0 || fitted === undefined || wanted === undefined || shim === undefined)
-    return `${at}: no shim is worked out yet. It lacks ${listed(lacks)}.`;
-  const gap = millimetres(found.value ?? 0);
-  return `${at}: ${gap} found, ${millimetres(wanted)} wanted: ${whichWay(fitted, shim)}. ${chosenSaid(choice, known, places)}`;
-}
-
 /** The shim that each valve wants, as far off as the feeler is. */
 const quantity = ({ cylinder, valve, shim, lacks, entryId }: ShimRow): AssessedQuantity[] => {
   if (shim === undefined || lacks.length > 0) return [];
@@ -138,11 +93,35 @@ const quantity = ({ cylinder, valve, shim, lacks, entryId }: ShimRow): AssessedQ
   ];
 };
 
+/** What goes in; where that leaves the lash out of what is allowed, what is to be had first. */
+function choiceOf(
+  { shim, wanted }: Known,
+  chosen: ShimChosen | undefined,
+  places: readonly ValvePlace[],
+  within: number,
+): Pick<ShimRow, 'choice' | 'toHave'> {
+  if (shim === undefined || wanted === undefined) return {};
+  if (chosen === undefined) return { toHave: shim };
+  const { from, lash } = chosen;
+  const giver = typeof from === 'number' ? places[from] : undefined;
+  const misses = Math.abs(lash - wanted) > within + EQUAL;
+  return {
+    choice: {
+      shim: chosen.shim,
+      lash,
+      from: typeof from === 'number' ? 'valve' : from,
+      ...(giver === undefined ? {} : { fromValve: { cylinder: giver.cylinder, valve: giver.valve } }),
+    },
+    ...(misses ? { toHave: shim } : {}),
+  };
+}
+
 /**
  * The shim of every valve of a bucket engine in the lash log, out of those that are there together.
  *
  * @param evidence everything on the record, in SI
- * @returns a row for each valve that has a lash, and the quantities of those that are complete
+ * @returns a row for each valve that has a lash, the quantities of those that are complete, what is told first of them,
+ * and the valves that may be held open
  *
  * Validity: solid buckets with a shim over or under; the gap read on the base circle.
  * Source: `lash-shim` and `chooseShims`; a lash left as it is within its allowance, see the seeds.
@@ -150,11 +129,13 @@ const quantity = ({ cylinder, valve, shim, lacks, entryId }: ShimRow): AssessedQ
 export function shimsOf(evidence: Evidence): {
   readonly detail: ShimsDetail;
   readonly quantities: readonly AssessedQuantity[];
+  readonly headlines: readonly Headline[];
+  readonly notToRun: readonly NotToRun[];
 } {
   const { gear, lifter, shimStock: stock = [] } = evidence.engine;
   const within = allowance('lash-as-set');
   if (gear !== 'bucket' || lifter?.startsWith('hydraulic') === true)
-    return { detail: { within, rows: [] }, quantities: [] };
+    return { detail: { within, rows: [] }, quantities: [], headlines: [], notToRun: [] };
   const standing = evidence.lash.filter((line) => line.standing).toSorted(byPlace);
   const places = [...new Map(standing.map((line) => [placeOf(line), line])).values()];
   const all = places.flatMap((place) => knownOf(evidence, place));
@@ -167,22 +148,13 @@ export function shimsOf(evidence: Evidence): {
   const chosen = chooseShims(wants, stock, within);
   const rows = all.map((known): ShimRow => {
     const at = complete.indexOf(known);
-    const choice = at < 0 ? undefined : chosen[at];
-    const from = typeof choice?.from === 'number' ? complete[choice.from] : undefined;
-    return {
-      ...known,
-      ...(choice === undefined
-        ? {}
-        : {
-            choice: {
-              shim: choice.shim,
-              lash: choice.lash,
-              from: choice.from === 'own' ? 'own' : choice.from === 'stock' ? 'stock' : 'valve',
-              ...(from === undefined ? {} : { fromValve: { cylinder: from.cylinder, valve: from.valve } }),
-            },
-          }),
-      sentence: sentenceOf(known, choice, complete),
-    };
+    const row = { ...known, ...choiceOf(known, at < 0 ? undefined : chosen[at], complete, within) };
+    return { ...row, sentence: shimSentence(row, stock.length > 0) };
   });
-  return { detail: { within, rows }, quantities: rows.flatMap(quantity) };
+  return {
+    detail: { within, rows },
+    quantities: rows.flatMap(quantity),
+    headlines: shimHeadlines(rows),
+    notToRun: rows.flatMap(heldOpen),
+  };
 }

@@ -1,3 +1,4 @@
+import type { ShortAdvice } from '../../tip-mark/advice-short.ts';
 import type { LimitEvidence, Side, TipMarkEvidence, ValvePlace } from '../evidence.ts';
 
 /** The least sweep that a lift can have on an arm, with what it is calculated from. SI. */
@@ -22,6 +23,8 @@ export interface MarkedValveDetail extends ValvePlace {
   readonly lookAgainOver?: number;
   /** What to change next, from all of its marks; left out where they or the mounting don’t say. */
   readonly advice?: string;
+  /** The same in one short sentence, and whether it is something to do. */
+  readonly inShort?: ShortAdvice;
   readonly questionIds: readonly string[];
 }
 

@@ -1,7 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
-import { markAdvice, markQuestions } from '../../tip-mark/mark-questions.ts';
+import { markAdvice, markInShort, markQuestions } from '../../tip-mark/mark-questions.ts';
 import type { MarkQuestion } from '../../tip-mark/types.ts';
-import type { AssessedQuestion, Headline, StopReason } from '../assessment.ts';
+import type { AssessedQuestion, StopReason } from '../assessment.ts';
 import type { ValveRatio } from '../change/input.ts';
 import { asked } from '../common/asked.ts';
 import { limitNamed } from '../common/limits.ts';
@@ -12,7 +12,7 @@ import type { MarkedValveDetail, MarksDetail } from './detail.ts';
 import { edgeStop, edges } from './edges.ts';
 import { leastSweepOf } from './least-sweep.ts';
 import { inOneConvention, markOf, worstToBest } from './order.ts';
-import { markJudgement, sweepQuantity } from './said.ts';
+import { markHeadline, markJudgement, sweepQuantity } from './said.ts';
 
 const SIDES = ['intake', 'exhaust'] as const;
 
@@ -76,7 +76,10 @@ function valveOf(
         judgedId: best.id,
         least,
         ...(least.value === undefined ? {} : { lookAgainOver: least.value + limit.value }),
-        ...defined({ advice: advice === undefined ? undefined : upperFirst(advice) }),
+        ...defined({
+          advice: advice === undefined ? undefined : upperFirst(advice),
+          inShort: markInShort(told, context),
+        }),
         questionIds: all.map(({ id }) => id),
       },
     },
@@ -97,21 +100,12 @@ export function marksPart(evidence: Evidence, ratios: readonly ValveRatio[]): Pa
     );
     return valveOf(evidence, own, beside, limit, ratios);
   });
-  const judgements = found.flatMap(({ valve }) => markJudgement(valve, limit));
   return {
     quantities: found.flatMap(({ valve }) => sweepQuantity(valve)),
-    judgements,
+    judgements: found.flatMap(({ valve }) => markJudgement(valve, limit)),
     questions: found.flatMap(({ questions }) => questions),
     stop: found.flatMap(({ stop }) => stop),
-    headlines: judgements.map(
-      ({ id, about, sentence }): Headline => ({
-        id: `headline:${id}`,
-        about,
-        step: 'geometry',
-        sentence,
-        judgementId: id,
-      }),
-    ),
+    headlines: found.flatMap(({ valve }) => markHeadline(valve, limit)),
     detail: {
       limit,
       valves: found.map(({ valve }) => valve),

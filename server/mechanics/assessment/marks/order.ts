@@ -1,5 +1,6 @@
+import { EQUAL } from '../../kit/nearest.ts';
 import { EFFECTIVE_SHORTER } from '../../setting/setting-table.ts';
-import { AS_NARROW } from '../../tip-mark/advice.ts';
+import { INK } from '../../tip-mark/advice.ts';
 import { alongRocker } from '../../tip-mark/next-length.ts';
 import type { Mark } from '../../tip-mark/types.ts';
 import { byId } from '../common/said.ts';
@@ -23,7 +24,7 @@ const away = ({ side, off }: TipMarkEvidence): number =>
  */
 export function worstToBest(marks: readonly TipMarkEvidence[]): TipMarkEvidence[] {
   const narrowest = Math.min(...marks.map(({ width }) => width));
-  const wide = (mark: TipMarkEvidence) => (mark.width <= narrowest + AS_NARROW ? 0 : mark.width);
+  const wide = (mark: TipMarkEvidence) => (mark.width <= narrowest + INK + EQUAL ? 0 : mark.width);
   return marks.toSorted((a, b) => wide(b) - wide(a) || away(b) - away(a) || b.width - a.width || byId(a, b));
 }
 

@@ -1,10 +1,10 @@
 import { defined } from '../../../../shared/defined.ts';
-import { IN } from '../../kit/si.ts';
-import type { AssessedQuantity, Judgement } from '../assessment.ts';
+import { EQUAL } from '../../kit/nearest.ts';
+import type { AssessedQuantity, Headline, Judgement } from '../assessment.ts';
 import { gapSaid } from '../common/gap-said.ts';
 import { inches, keyOf, listed, placeOf, valveSubject } from '../common/said.ts';
-import type { LimitEvidence } from '../evidence.ts';
-import type { MarkedValveDetail } from './detail.ts';
+import type { LimitEvidence, TipMarkEvidence } from '../evidence.ts';
+import type { LeastSweepDetail, MarkedValveDetail } from './detail.ts';
 
 /** What the mark is against the least sweep; an ink mark holds the contact line's own width, so wide is only asked. */
 export function markJudgement(
@@ -14,26 +14,69 @@ export function markJudgement(
   const mark = marks.find(({ id }) => id === judgedId);
   if (mark === undefined) return [];
   const about = valveSubject({ cylinder, valve });
-  const said = `Tip mark of ${placeOf(mark)}, ${inches(mark.width)} wide`;
+  const said = markSaid(mark, marks.length > 1);
   const against = { to: 'least-sweep', limit: lookAgainOver ?? limit.value, source: limit.source } as const;
   const base = { id: `mark:${keyOf(about)}`, about, against, restsOn: [mark.id, ...least.restsOn].sort() };
   if (least.value === undefined || lookAgainOver === undefined)
     return [
       {
         ...base,
-        sentence: `${said}: no word yet. It needs ${listed(least.lacks)}.`,
+        sentence: `${said}: no word yet on its width. It needs ${listed(least.lacks)}.`,
         lacks: least.lacks,
       },
     ];
-  const over = mark.width > lookAgainOver + 1e-9 * IN;
+  const word = wordOf(mark, least, lookAgainOver);
+  const sweep = gapSaid(defined({ value: least.value, low: least.low, high: least.high }));
   return [
     {
       ...base,
-      word: over ? 'differs' : mark.width < (least.low ?? least.value) ? 'cannot-tell' : 'agrees',
-      sentence: `${said}: the least this lift can sweep is ${gapSaid({ value: least.value, ...(least.low && { low: least.low }), ...(least.high && { high: least.high }) })}, and up to ${inches(lookAgainOver)} is ordinary.`,
+      word,
+      sentence: `${said}. ${BAND[word]} ${inches(lookAgainOver)}; the least this lift can sweep is ${sweep}.`,
       lacks: [],
     },
   ];
+}
+
+type MarkWord = 'differs' | 'cannot-tell' | 'agrees';
+
+const BAND: Readonly<Record<MarkWord, string>> = {
+  differs: 'Wide: over the ordinary',
+  'cannot-tell': 'Too narrow to be all of it: ordinary is up to',
+  agrees: 'Ordinary: that is up to',
+};
+
+const wordOf = ({ width }: TipMarkEvidence, { low, value = 0 }: LeastSweepDetail, most: number): MarkWord =>
+  width > most + EQUAL ? 'differs' : width < (low ?? value) ? 'cannot-tell' : 'agrees';
+
+/** Where it sits, as far as that was told. */
+function placeSaid({ side, off }: TipMarkEvidence): string {
+  if (side === 'centred') return 'centred';
+  const by = off === undefined ? '' : `${inches(off)} `;
+  if (side === 'sideways') return `${by}off sideways`;
+  return `${by}toward the ${side === 'valley' ? 'valley' : 'exhaust side'}`;
+}
+
+/** Of several marks the one that is told is known by what it was made with. */
+function markSaid(mark: TipMarkEvidence, several: boolean): string {
+  const { pushrod, shims } = mark;
+  const made =
+    pushrod !== undefined
+      ? ` at ${inches(pushrod)}`
+      : shims === undefined
+        ? ''
+        : ` at ${inches(shims)} of shims`;
+  return `Tip mark of ${placeOf(mark)}${several ? made : ''}: ${inches(mark.width)} wide, ${placeSaid(mark)}`;
+}
+
+/** What the mark is, and what follows from it. */
+export function markHeadline(valve: MarkedValveDetail, limit: LimitEvidence): Headline[] {
+  return markJudgement(valve, limit).map(({ id, about, sentence }) => ({
+    id: `headline:${id}`,
+    about,
+    step: 'geometry',
+    sentence: valve.inShort === undefined ? sentence : `${sentence} ${valve.inShort.said}`,
+    judgementId: id,
+  }));
 }
 
 export function sweepQuantity({ cylinder, valve, least }: MarkedValveDetail): AssessedQuantity[] {

@@ -1,49 +1,85 @@
+import { placeOf, upperFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
+import type { ShimRow } from '../lash/detail.ts';
+import { isShut } from '../lash/shim-said.ts';
 import { shimsOf } from '../lash/shims.ts';
 import type { NoiseDetail } from '../noise/detail.ts';
-import { MUST, MUST_TURN, type Need, need, worked } from './need.ts';
+import { MUST_TURN, type Need, need, worked } from './need.ts';
+
+/** A hydraulic lifter has no gap: how far its plunger is pressed down is what was set. */
+const isHydraulic = ({ engine }: Evidence): boolean => engine.lifter?.startsWith('hydraulic') ?? false;
+
+const preload = (evidence: Evidence): Need =>
+  need(
+    'preload',
+    'the turns past zero lash, and on which thread',
+    'Let the lifter bleed down, find zero by up-and-down play, then count the turns. Say which thread it is.',
+    worked(evidence, 'lifter-preload') || worked(evidence, 'adjuster'),
+    MUST_TURN,
+  );
 
 /** Of a bucket there is no nut; on a call about noise it has a question of its own. */
-const readLash = ({ engine }: Evidence, { active }: NoiseDetail): string =>
-  active || engine.gear === 'bucket'
-    ? 'Read the lash as found, before anything is set.'
-    : 'Read the lash as found, before anything is set, and look whether the nut has moved.';
+const lash = (evidence: Evidence, { active }: NoiseDetail): Need =>
+  need(
+    'lash',
+    'a lash as it was found or set',
+    active || evidence.engine.gear === 'bucket'
+      ? 'Read the lash as found, before anything is set.'
+      : 'Read the lash as found, before anything is set, and look whether the nut has moved.',
+    evidence.lash.some(({ standing }) => standing),
+    MUST_TURN,
+  );
 
-/** Shims are told once nothing is lacking of any valve that was read; on a call about noise they can wait. */
-function shimNeeds(evidence: Evidence, { active }: NoiseDetail): Need[] {
-  if (evidence.engine.gear !== 'bucket') return [];
-  const { rows } = shimsOf(evidence).detail;
-  const lacking = rows.find(({ lacks }) => lacks.length > 0);
-  const ask = 'Measure the shim that is in each valve, and enter it with its lash.';
+/** What is lacked most often goes first: of the card or the engine it is lacked by every valve. */
+function firstLacked(rows: readonly ShimRow[]): { readonly row: ShimRow; readonly lack: string } | undefined {
+  const all = rows.flatMap((row) => row.lacks.map((lack) => ({ row, lack })));
+  const times = (lack: string): number => all.filter((each) => each.lack === lack).length;
+  return all.toSorted((a, b) => times(b.lack) - times(a.lack))[0];
+}
+
+/** Once a lash is there, the shim that each valve wants is the answer; on a call about noise it can wait. */
+function shimFigures(evidence: Evidence, { active }: NoiseDetail): Need[] {
+  const first = firstLacked(shimsOf(evidence).detail.rows);
+  if (first === undefined) return [];
+  const { row, lack } = first;
+  const place = placeOf(row);
   return [
     need(
-      'shims',
-      'the shim that is in, with each lash',
-      lacking === undefined || rows.every(({ fitted }) => fitted === undefined) ? ask : lacking.sentence,
-      rows.length > 0 && lacking === undefined,
-      active || rows.length === 0 ? {} : MUST,
+      'shim-figures',
+      `${lack}, for the shim of ${place}`,
+      isShut(row)
+        ? `${upperFirst(place)} has no gap: a thinner shim goes in first, then the gap is measured.`
+        : `Get this for the shim of ${place}: ${lack}.`,
+      false,
+      active ? {} : MUST_TURN,
     ),
   ];
 }
 
-export const ofAdjuster = (evidence: Evidence, noise: NoiseDetail): Need[] => [
+const shims = (evidence: Evidence, noise: NoiseDetail): Need[] => [
   need(
-    'lash',
-    'a lash as it was found or set',
-    readLash(evidence, noise),
-    evidence.lash.some(({ standing }) => standing),
-    MUST_TURN,
+    'shims',
+    'the shim that is in, with each lash',
+    'Measure the shim that is in each valve, and enter it with its lash.',
+    evidence.lash.some(({ standing, shim }) => standing && shim !== undefined),
   ),
-  ...shimNeeds(evidence, noise),
-  // Setting one again whose gap grew, or that is noisy, hides it: its cause is asked after, not the turns.
-  ...(noise.active
-    ? []
-    : [
-        need(
-          'turns',
-          'what the turns of the adjuster do',
-          'Give thread and turns of the adjuster.',
-          worked(evidence, 'adjuster'),
-        ),
-      ]),
+  ...shimFigures(evidence, noise),
 ];
+
+const turns = (evidence: Evidence): Need =>
+  need(
+    'turns',
+    'what the turns of the adjuster do',
+    'Give thread and turns of the adjuster.',
+    worked(evidence, 'adjuster'),
+  );
+
+/** Setting one again whose gap grew, or that is noisy, hides it: its cause is asked after, not the turns. */
+export function ofAdjuster(evidence: Evidence, noise: NoiseDetail): Need[] {
+  if (isHydraulic(evidence)) return noise.active ? [] : [preload(evidence)];
+  return [
+    lash(evidence, noise),
+    ...(evidence.engine.gear === 'bucket' ? shims(evidence, noise) : []),
+    ...(noise.active ? [] : [turns(evidence)]),
+  ];
+}

@@ -106,13 +106,46 @@ const OF_A_PART: readonly {
   },
 ];
 
+/** The thread that came out proves the stud: by its diameter and its pitch. */
+const threadRead = (part: InHand): boolean =>
+  (read(part, 'stud-diameter') > 0 && read(part, 'stud-pitch') > 0) ||
+  part.readings.some(({ kind, word }) => kind === 'mount' && word === 'shaft');
+
+/** What no part in the hand tells by itself; said as not known, and asked for by nothing here. */
+function ofItsUse({ engine, passes, sheet }: Evidence, parts: readonly InHand[]): Need[] {
+  const moved = [...passes, ...sheet].some(({ standing, kind }) => standing && kind === 'valve-lift');
+  return [
+    need(
+      'thread',
+      'the thread that came out, diameter and pitch: it proves the stud',
+      'Read the thread that came out: over the thread, and ten of them over a length.',
+      parts.every(threadRead),
+    ),
+    need(
+      'ratio',
+      'the ratio: unknown until a valve is read on a light spring',
+      'Read one valve on a light spring: only that tells the ratio.',
+      moved,
+      { turns: true },
+    ),
+    need(
+      'cover',
+      'how the valve cover is bolted',
+      'Ask how the valve cover is bolted: through its centre, or round its edge.',
+      engine.coverBolting !== undefined,
+      { askAtBench: 'Say how the valve cover is bolted: through its centre, or round its edge.' },
+    ),
+  ];
+}
+
 /** The part is off the engine: nothing of it needs turning. Of several parts it is the first that lacks something. */
 export function ofIdentify(evidence: Evidence): Need[] {
   const parts = partsInHand(evidence);
-  return OF_A_PART.flatMap(({ code, what, ask, has, answer }) => {
+  const ofParts = OF_A_PART.flatMap(({ code, what, ask, has, answer }) => {
     const part = parts.find((each) => !has(each)) ?? parts[0];
     if (part === undefined) return [];
     const of = part.about.name === undefined ? '' : ` of ${part.about.name}`;
     return [need(code, `${what(part)}${of}`, todoOf(part, ask), has(part), answer === true ? ANSWER : {})];
   });
+  return [...ofParts, ...ofItsUse(evidence, parts)];
 }

@@ -84,12 +84,22 @@ const turnsNothing = (lack: string): boolean =>
 const isAskedFor = (lack: string, doubts: readonly string[]): boolean =>
   !doubts.includes(lack) || ENTERED_AGAIN.test(lack);
 
+/** It is set up as wanted, and no pass is read yet: only the passes are lacking. */
+function isSetUpForLight({ known }: GroupExplained): boolean {
+  const last = known.at(-1);
+  if (last === undefined || wasRead(last)) return false;
+  const { spring, lifter, lash } = last.read.setUp;
+  return spring === 'light' && (lifter === 'solid' || lifter === 'locked') && lash === 'zero';
+}
+
 function ofLacks(explained: GroupExplained): Need[] {
   const { group } = explained;
   const resting = restingOn(explained);
   const lacks =
     resting === undefined
-      ? [lightSpringFirst(explained)]
+      ? isSetUpForLight(explained)
+        ? []
+        : [lightSpringFirst(explained)]
       : resting.lacks.filter((lack) => isAskedFor(lack, resting.doubts) && !lack.startsWith('a pass of'));
   // Where the headline asks a doubt first, so does what is next.
   const begun = explained.known.some(wasRead) && lacks[0] === (resting?.lacks ?? lacks)[0];

@@ -2,6 +2,15 @@ import type { Evidence } from '../evidence.ts';
 import { isBegun, placesSaid, valvesToRead } from '../sheet/rows-to-read.ts';
 import { ANSWER, type Need, need, TURN } from './need.ts';
 
+/** Lifts of valves say with which spring and lifter they were read. */
+const howSaid = ({ sheet, engine }: Evidence): boolean =>
+  sheet
+    .filter(({ standing, kind }) => standing && kind === 'valve-lift')
+    .every(
+      ({ spring, lifter }) =>
+        spring !== 'not-said' && (lifter !== 'not-said' || engine.lifter?.startsWith('solid') === true),
+    );
+
 export function ofSheet(evidence: Evidence): Need[] {
   const begun = isBegun(evidence);
   const toRead = begun ? valvesToRead(evidence) : [];
@@ -13,6 +22,17 @@ export function ofSheet(evidence: Evidence): Need[] {
       begun,
       { ...ANSWER, ...TURN },
     ),
+    ...(howSaid(evidence)
+      ? []
+      : [
+          need(
+            'how-read',
+            'which spring and lifter the valves were read with',
+            'Ask which spring and which lifter were in when the valves were read, and enter it with them.',
+            false,
+            { askAtBench: 'Say which spring and which lifter were in when the valves were read.' },
+          ),
+        ]),
     ...(toRead.length === 0
       ? []
       : [

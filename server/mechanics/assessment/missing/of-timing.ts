@@ -1,5 +1,5 @@
 import type { Evidence } from '../evidence.ts';
-import { MUST_TURN, type Need, need, worked } from './need.ts';
+import { MUST, MUST_TURN, type Need, need, worked } from './need.ts';
 
 export const ofTiming = (evidence: Evidence): Need[] => [
   need(
@@ -15,5 +15,14 @@ export const ofTiming = (evidence: Evidence): Need[] => [
     'Read the wheel at equal drop either side of the peak.',
     worked(evidence, 'centreline'),
     MUST_TURN,
+  ),
+  need(
+    'card-centreline',
+    'the centreline on the cam card',
+    'Read the centreline of that lobe off the cam card.',
+    evidence.card.intake.centreline !== undefined ||
+      evidence.card.exhaust.centreline !== undefined ||
+      evidence.workings.some(({ timing }) => timing?.of === 'peak' && timing.advance !== undefined),
+    MUST,
   ),
 ];

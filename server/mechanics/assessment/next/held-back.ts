@@ -1,6 +1,7 @@
 import type { AssessedQuestion, Assessment, Headline, Judgement, NotToRun } from '../assessment.ts';
 import { afterTheStop } from '../common/way-out.ts';
 import type { Details } from '../details.ts';
+import { LOOKED_FOR_AGAIN } from '../workings/said.ts';
 import { isAsked } from './is-asked.ts';
 
 const question = (each: AssessedQuestion): AssessedQuestion =>
@@ -26,12 +27,22 @@ const change = (details: Details['change']): Details['change'] =>
     each.adjusters === '' ? each : { ...each, adjusters: afterTheStop(each.adjusters) },
   );
 
-/** Which way an adjuster is turned, and that zero is looked for again, is told again once anything may be set. */
-const headline = (each: Headline): Headline =>
-  ['headline:working:turns', 'headline:working:preload'].includes(each.id) &&
-  /^(Tighten|Loosen)|look for it again/.test(each.sentence)
-    ? { ...each, sentence: afterTheStop(each.sentence) }
-    : each;
+/**
+ * What a mark is stays; what follows from it waits with the rest of its advice. Which way an adjuster is turned is not
+ * told at all, and that zero is looked for again is told once it may be.
+ */
+function headlines({ headlines: all, judgements }: Assessment): Headline[] {
+  return all.flatMap((each) => {
+    if (each.id === 'headline:working:turns') return [];
+    const mark = each.id.startsWith('headline:mark:')
+      ? judgements.find(({ id }) => id === each.judgementId)
+      : undefined;
+    if (mark !== undefined) return { ...each, sentence: mark.sentence };
+    return each.id === 'headline:working:preload'
+      ? { ...each, sentence: each.sentence.replace(LOOKED_FOR_AGAIN, '') }
+      : each;
+  });
+}
 
 /** Which valve is set when is told again once anything may be set. */
 const lash = (detail: Details['lash']): Details['lash'] => ({
@@ -83,7 +94,7 @@ export function heldBack(assessment: Assessment): Assessment {
     questions: assessment.questions.map(question),
     judgements: assessment.judgements.map((each) => judgement(each, swaps)),
     notToRun: assessment.notToRun.map(notToRun),
-    headlines: assessment.headlines.map(headline),
+    headlines: headlines(assessment),
     details: {
       ...details,
       change: change(details.change),

@@ -28,6 +28,8 @@ interface NextGiven {
   readonly plan: GoalPlan;
   /** What the per-valve sheet asks for, where a valve differs from its siblings, and what of it can wait. */
   readonly ofSheet: NextOfSheet;
+  /** What the tip marks ask to be changed, or inked again. */
+  readonly ofMarks: NextAction | undefined;
   /** What parts the causes of noise or a failure. */
   readonly ofNoise: NextOfNoise;
   /** What the gaps wait for, where the call is about what a ratio does. */
@@ -47,6 +49,7 @@ function forAnswer({
   ofSheet,
   ofPart,
   ofNoise,
+  ofMarks,
   ofChange,
   plan,
 }: NextGiven): NextAction | undefined {
@@ -80,7 +83,8 @@ function forAnswer({
     (plan.byRatio === true ? readingNext(explained) : undefined) ??
     ofPart?.measure ??
     ofChange?.close ??
-    lackingNext(more)
+    lackingNext(more) ??
+    (steps.includes('geometry') ? ofMarks : undefined)
   );
 }
 

@@ -10,6 +10,9 @@ const NOT_TAKEN_AGAIN: ReadonlySet<string> = new Set(['card-ratio', 'spring-mixe
 function againSaid({ code }: AssessedQuestion): string {
   if (ABOUT_CARD.has(code)) return 'put the lobe lift of the card right.';
   if (code === 'plunger-bottomed') return 'back the adjuster off to zero lash, and keep the turns again.';
+  if (code === 'lifters-differ') return 'work the turns out again for the lifters that are in it.';
+  if (code === 'centrelines-differ' || code === 'centreline-unusual')
+    return 'read the lobe again at equal drop, coming up to the lift in running direction.';
   if (code === 'threads-differ') return 'work the turns out again with the thread that is on it.';
   return code === 'ratio-not-listed'
     ? 'look the part number up, and say which ratio they are sold as.'
@@ -21,15 +24,16 @@ export function questionNext(questions: readonly AssessedQuestion[]): NextAction
   const open = questions.find((question) => inDoubt(question) && !NOT_TAKEN_AGAIN.has(question.code));
   if (open === undefined) return undefined;
   const again = open.answered?.found === true;
-  const of = upperFirst(subjectSaid(open.about));
+  const of = open.about.of === 'build' ? '' : `${upperFirst(subjectSaid(open.about))}: `;
+  const told = (todo: string): string => (of === '' ? upperFirst(todo) : `${of}${todo}`);
   const atBench = again ? undefined : open.testAtBench;
   return {
     id: `next:${open.id}`,
     action: open.code,
     step: open.step,
     about: open.about,
-    sentence: `${of}: ${again ? againSaid(open) : open.test}`,
-    ...(atBench === undefined ? {} : { sentenceAtBench: `${of}: ${atBench}` }),
+    sentence: told(again ? againSaid(open) : open.test),
+    ...(atBench === undefined ? {} : { sentenceAtBench: told(atBench) }),
     reason: open.ask,
     turns: !again && !isAsked(open),
   };

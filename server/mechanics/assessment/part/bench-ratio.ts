@@ -8,6 +8,7 @@ import type { AssessedQuantity, Headline, PartSubject } from '../assessment.ts';
 import { listed, nominalSaid, subjectSaid, upperFirst } from '../common/said.ts';
 import type { BenchRatioDetail } from './detail.ts';
 import { type CountedReading, sized } from './doubts.ts';
+import type { ToldRatio } from './ratio-told.ts';
 import { asReadSize } from './read-size.ts';
 import { nameOf, sizeWithin } from './size-said.ts';
 
@@ -39,6 +40,23 @@ const PLACES = 100;
 const twoPlaces = (ratio: number, round: (value: number) => number): string =>
   (round(Number((ratio * PLACES).toPrecision(10))) / PLACES).toFixed(2);
 
+/** A narrow interval carries a third place: rounded to two it would seem to reach names that it does not. */
+const NARROW = 0.06;
+
+const endsSaid = (low: number, high: number): readonly [string, string] =>
+  high - low < NARROW
+    ? [low.toFixed(3), high.toFixed(3)]
+    : [twoPlaces(low, Math.floor), twoPlaces(high, Math.ceil)];
+
+/** What box and stamp say is within it, or it is not; neither of the two proves the other. */
+const againstTold = (told: readonly ToldRatio[], low: number, high: number): string =>
+  told
+    .map(
+      ({ ratio, by }) =>
+        ` ${by} ${nominalSaid(ratio)}: that is ${ratio >= low && ratio <= high ? 'within it' : 'outside it'}.`,
+    )
+    .join('');
+
 /** What the arms of a loose part cannot tell; the same whatever they are. */
 const ESTIMATE = 'It is a bench estimate and settles no mark: the ratio is unknown until a valve moves.';
 
@@ -65,6 +83,7 @@ export function benchRatioOf(
   part: { readonly about: PartSubject; readonly key: string },
   readings: readonly CountedReading[],
   catalogueRatios: readonly number[],
+  told: readonly ToldRatio[] = [],
 ): BenchRatio | undefined {
   const [tip, cup] = [armOf(readings, 'pivot-to-tip'), armOf(readings, 'pivot-to-cup')];
   const apart = (['pivot-to-tip', 'pivot-to-cup'] as const).filter((_, at) => [tip, cup][at] === 'apart');
@@ -91,7 +110,7 @@ export function benchRatioOf(
       : `within it ${inReach.length === 1 ? 'is' : 'are'} ${listed(inReach.map(nominalSaid))}`;
   const id = `${part.key}:bench-ratio`;
   const about = twoPlaces(ratio, Math.round);
-  const [from, to] = [twoPlaces(low, Math.floor), twoPlaces(high, Math.ceil)];
+  const [from, to] = endsSaid(low, high);
   return {
     quantity: {
       id,
@@ -115,7 +134,7 @@ export function benchRatioOf(
       inReach,
       value: about,
       interval: `${from} to ${to}`,
-      sentence: `By its arm lengths${tip.guess || cup.guess ? ', one of them guessed,' : ''} the ratio is about ${about}, ${from} to ${to}; ${reach}. ${ESTIMATE}`,
+      sentence: `By its arm lengths${tip.guess || cup.guess ? ', one of them guessed,' : ''} the ratio is about ${about}, ${from} to ${to}; ${reach}.${againstTold(told, low, high)} ${ESTIMATE}`,
     },
   };
 }

@@ -1,27 +1,52 @@
 import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { computation as coverRoom } from '../../computations/cover-room.ts';
 import { halfWidthOf } from '../../identify/how-read.ts';
+import { IDENTIFICATION_MODEL } from '../../identify/model.ts';
 import { defaultLimit, limitSource } from '../../kit/limits.ts';
-import type { Judgement } from '../assessment.ts';
+import { IN } from '../../kit/si.ts';
+import type { AssessedQuestion, Judgement } from '../assessment.ts';
 import { subjectSaid, upperFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { CoverDetail, PartDetail } from './detail.ts';
 import { type CountedReading, sized } from './doubts.ts';
 import type { InHand } from './in-hand.ts';
+import { ordinaryWidths } from './ordinary.ts';
+
+const KIND = 'width-across-trunnion';
+
+/** An assembly is narrow, or wide, as far as its width agrees with one; between them the cover is measured. */
+function limits(): { readonly narrowUpTo: number; readonly wideFrom: number } {
+  const { agrees } = IDENTIFICATION_MODEL.sizes[KIND];
+  const made = ordinaryWidths();
+  return {
+    narrowUpTo: Math.min(defaultLimit('narrow-assembly-up-to'), Math.min(...made) + agrees.above * IN),
+    wideFrom: Math.max(defaultLimit('wide-assembly-from'), Math.max(...made) - agrees.below * IN),
+  };
+}
+
+/** Rings and width that do not go together: one of the two was misread, and no room is told by either. */
+const inDoubt = (questions: readonly AssessedQuestion[], id: string): boolean =>
+  questions.some(
+    ({ code, answered, restsOn }) =>
+      code === 'rings-against-width' && answered === undefined && restsOn.includes(id),
+  );
 
 /** Sideways room by the widest reading: of several widths the worst one stands. */
 export function coverOf(
   { engine }: Evidence,
   { key }: InHand,
   readings: readonly CountedReading[],
+  questions: readonly AssessedQuestion[],
 ): Pick<PartDetail, 'cover' | 'coverLacks'> {
-  const widest = sized(readings, 'width-across-trunnion').toSorted((a, b) => b.size - a.size)[0];
+  const widest = sized(readings, KIND).toSorted((a, b) => b.size - a.size)[0];
   if (widest === undefined) return {};
   const { coverBolting } = engine;
   if (coverBolting === undefined)
     return { coverLacks: 'Not yet: say on “Engine and springs” how the valve cover is bolted.' };
+  if (inDoubt(questions, widest.id))
+    return { coverLacks: 'Not yet: rings and width do not go together. Say which of the two was misread.' };
   const within = halfWidthOf(widest);
-  const at = (assemblyWidth: number) => coverRoom.compute({ coverBolting, assemblyWidth });
+  const at = (assemblyWidth: number) => coverRoom.compute({ coverBolting, assemblyWidth, limits: limits() });
   const [low, middle, high] = [at(widest.size - within), at(widest.size), at(widest.size + within)];
   const told = low.verdict === high.verdict;
   return {
@@ -46,7 +71,7 @@ export function coverJudgement({ about }: InHand, cover: CoverDetail | undefined
       against: {
         to: 'limit',
         gap: 'cover',
-        limit: defaultLimit('narrow-assembly-up-to'),
+        limit: limits().narrowUpTo,
         source: limitSource('narrow-assembly-up-to'),
       },
       word: cover.word,

@@ -114,6 +114,10 @@ export interface StudThread {
 /** The stud or bolt that came out. */
 export interface StudDetail {
   readonly entryIds: readonly string[];
+  /** What of it was read. */
+  readonly by: readonly ('diameter' | 'pitch')[];
+  /** Two readings of one of them cannot both be right. */
+  readonly apart: boolean;
   readonly threads: readonly StudThread[];
   /** Designations in reach. */
   readonly named: readonly string[];
@@ -156,6 +160,8 @@ export interface HoleDetail {
   /** The reading against the sizes that rockers are made for, with what of them. */
   readonly word: ReadingWord;
   readonly said: string;
+  /** The size that was tried through it by hand and goes without play; `none` where none does. */
+  readonly tried?: string;
   readonly threads: readonly HoleThread[];
   /** The nearest of those that are out of reach. */
   readonly others: readonly HoleThread[];

@@ -9,6 +9,8 @@ import type { InHand } from './in-hand.ts';
 export interface CountedReading extends PartEvidence {
   /** What the answer made of it, for whoever reads it: `meant as .4355 in`. */
   readonly countsAs?: string;
+  /** The size of stud or drill shank that goes through this hole without play, `none` where none does. */
+  readonly tried?: string;
 }
 
 /** What a question does to the readings, by the answer chosen; undefined while it is open. */

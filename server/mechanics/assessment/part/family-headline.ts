@@ -25,7 +25,7 @@ function named({ candidates, noneOfThese: none, kinds }: RankingDetail, bench?: 
   const [first] = candidates;
   const { from } = IDENTIFICATION_MODEL.named;
   if (kinds < 2) return ONE_KIND;
-  if (none.probability >= from) return `none of the catalogue’s families stands first, ${none.share}`;
+  if (none.probability >= from) return `most likely, ${none.share}, it is none of the catalogue’s families`;
   if (first === undefined || first.probability < from) return NOT_YET;
   const against = bench === undefined ? undefined : againstItsArms(first, bench);
   return against ?? `${first.family.name} stands first, ${first.share}; none of these ${none.share}`;

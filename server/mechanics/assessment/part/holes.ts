@@ -4,14 +4,13 @@ import { halfWidthOf } from '../../identify/how-read.ts';
 import { toolWithin } from '../../identify/tools.ts';
 import { IN } from '../../kit/si.ts';
 import { DEFAULT_READING_BAND, doubtBand } from '../../threads/hole-fit.ts';
-import { readDesignation } from '../../threads/read-designation.ts';
-import type { Headline } from '../assessment.ts';
-import { listed, subjectSaid, upperFirst } from '../common/said.ts';
 import type { HoleDetail, StudDetail } from './detail.ts';
 import { type CountedReading, sized } from './doubts.ts';
-import type { InHand } from './in-hand.ts';
 
 type Thread = HoleDetail['threads'][number];
+
+/** `7/16` of `7/16-20 UNF`, `M8` of `M8×1.25`. */
+export const sizeName = (designation: string): string => designation.split(/[-×]/)[0] ?? designation;
 
 function fitOf(threads: readonly Thread[]): Pick<HoleDetail, 'word' | 'said'> {
   if (threads.some(({ fit }) => fit === 'agrees'))
@@ -29,23 +28,52 @@ function bandOf(reading: CountedReading & { readonly size: number }) {
   return { below: below + excess, above: above + excess };
 }
 
-/** The pitch of the stud that came out, where its thread is settled. */
-function pitchOf(stud: StudDetail | undefined): number | undefined {
-  if (stud?.pitch === undefined || stud.named.length === 0) return undefined;
-  const pitches = stud.named.flatMap((designation) => {
-    const read = readDesignation(designation);
-    return read.ok ? [read.thread.pitch] : [];
-  });
-  return new Set(pitches).size === 1 ? pitches[0] : undefined;
+/** Of the threads in reach those that the stud may have, where it has one of them: by its pitch, or as it was named. */
+function narrowed(all: readonly Thread[], stud: StudDetail | undefined): readonly Thread[] {
+  const may = new Set(stud?.named);
+  const both = all.filter(({ designation, fit }) => fit !== 'differs' && may.has(designation));
+  return both.length === 0 ? all : both;
 }
 
-/** What each reading of the hole says of the stud or bolt; with the pitch known, of threads of that pitch alone. */
+/** A stud or a drill shank was tried through the hole: its size is in reach, and no other. */
+const asTried = (all: readonly Thread[], { tried }: CountedReading): readonly Thread[] =>
+  tried === undefined
+    ? all
+    : all.map((each) => ({
+        ...each,
+        fit:
+          sizeName(each.designation) === tried
+            ? each.fit === 'differs'
+              ? 'cannot-tell'
+              : each.fit
+            : 'differs',
+      }));
+
+const triedSaid = (tried: string): string =>
+  tried === 'none'
+    ? 'from every usual size: no stud or drill shank that was tried fits it.'
+    : `by reading, and a ${tried} stud or drill shank goes through it without play.`;
+
+const HOLE = 'hole-across-trunnion';
+const TWICE = / Read the hole twice at right angles[^.]*\.[^.]*\.$/;
+
+/** What was done is not asked for: a hole that was read both ways is not to be read both ways. */
+const cautionsOf = (cautions: readonly string[], twice: boolean): string[] =>
+  cautions.map((caution) => (twice ? caution.replace(TWICE, '') : caution));
+
+/** The smallest first, so that the one that is named says nothing of the order of entry. */
+const bySize = <Reading extends { readonly size: number; readonly readAs: string }>(
+  all: readonly Reading[],
+) => all.toSorted((a, b) => a.size - b.size || (a.readAs < b.readAs ? -1 : 1));
+
+/** What each reading of the hole says of the stud or bolt; of those in reach the threads that the stud may have. */
 export const holesOf = (readings: readonly CountedReading[], stud?: StudDetail): HoleDetail[] =>
-  sized(readings, 'hole-across-trunnion').map((reading) => {
+  bySize(sized(readings, HOLE)).map((reading, _, holes) => {
+    const twice = holes.length > 1;
     const readingBand = bandOf(reading);
-    const given = { hole: reading.size, ...defined({ readingBand, pitch: pitchOf(stud) }) };
+    const given = { hole: reading.size, ...defined({ readingBand }) };
     const result = fastenerForHole.compute(given);
-    const all = result.fasteners.map(
+    const read = result.fasteners.map(
       ({ designation, fit, offset, nominal }): Thread => ({
         designation,
         fit: readingBand !== undefined && fit === 'agrees' ? 'cannot-tell' : fit,
@@ -53,15 +81,19 @@ export const holesOf = (readings: readonly CountedReading[], stud?: StudDetail):
         madeFor: nominal,
       }),
     );
-    const inReach = all.filter(({ fit }) => fit !== 'differs');
+    const all = asTried(read, reading);
+    const inReach = narrowed(all, stud).filter(({ fit }) => fit !== 'differs');
+    const told = stud?.by.includes('pitch') === true && inReach.length === 1;
     return {
       entryId: reading.id,
       readAs: reading.readAs,
       ...fitOf(all),
+      ...(reading.tried === undefined ? {} : { said: triedSaid(reading.tried), tried: reading.tried }),
       threads: inReach,
       others: all.filter(({ fit }) => fit === 'differs').slice(0, 2),
-      ...defined({ ask: result.ask }),
-      cautions: fastenerForHole.cautions(given, result),
+      ...defined({ ask: told || inReach.length === 0 ? undefined : result.ask }),
+      // What was tried already is not asked for once more.
+      cautions: reading.tried === undefined ? cautionsOf(fastenerForHole.cautions(given, result), twice) : [],
     };
   });
 
@@ -75,7 +107,7 @@ export function namedThreads({ threads }: HoleDetail): string[] {
  * The threads that all of them may have been made for. A reading that agrees with a size is not undone by one too coarse
  * to agree with anything, where that one has the same size in reach.
  */
-function threadsNamed(holes: readonly HoleDetail[]): string[] {
+export function threadsNamed(holes: readonly HoleDetail[]): string[] {
   const agreeing = new Set(holes.filter(({ word }) => word === 'agrees').flatMap(namedThreads));
   const counting = holes.filter(
     ({ word, threads }) => word === 'agrees' || !threads.some(({ designation }) => agreeing.has(designation)),
@@ -83,37 +115,7 @@ function threadsNamed(holes: readonly HoleDetail[]): string[] {
   return [...new Set(counting.flatMap(namedThreads))].sort();
 }
 
-/** The threads that the holes read so far may have been made for. */
-export const threadsOfHoles = (readings: readonly CountedReading[]): string[] =>
-  threadsNamed(holesOf(readings));
-
-/** The hole suggests a fastener; its thread decides, and names it once it was read. */
-export function holeHeadline(
-  { about, key }: InHand,
-  holes: readonly HoleDetail[],
-  stud: StudDetail | undefined,
-): Headline[] {
-  const once = threadsNamed(holes);
-  const of = about.name === undefined ? 'The' : `${subjectSaid(about)}: the`;
-  const headline = (sentence: string): Headline[] => [
-    { id: `headline:${key}:fastener`, about, step: 'identify', sentence: upperFirst(sentence) },
-  ];
-  if (stud !== undefined && stud.lacks === undefined && stud.named.length > 0) {
-    const goes = stud.named.filter((designation) => once.includes(designation));
-    const said = listed(goes.length > 0 ? goes : stud.named).replace(' and ', ' or ');
-    const hole = once.length === 0 ? 'the hole is still to read' : 'the hole goes with it';
-    if (once.length === 0 || goes.length > 0)
-      return headline(`${of} thread that came out is ${said}; ${hole}.`);
-    return headline(`${of} thread that came out is ${said}; the hole does not go with it.`);
-  }
-  if (once.length === 0 && stud?.lacks !== undefined) {
-    const read = stud.pitch === undefined ? 'diameter' : 'pitch';
-    const goes =
-      stud.named.length === 0
-        ? 'no ordinary thread of rockers'
-        : listed(stud.named).replace(/ and (?=[^ ]+ ?[^ ]*$)/, ' or ');
-    return headline(`${of} ${read} of the thread that came out is that of ${goes}. ${stud.lacks}`);
-  }
-  if (once.length === 0) return [];
-  return headline(`${of} hole suggests ${listed(once).replace(' and ', ' or ')}; the thread proves it.`);
-}
+/** Every thread that the holes read so far may have been made for. */
+export const threadsOfHoles = (readings: readonly CountedReading[]): string[] => [
+  ...new Set(holesOf(readings).flatMap(({ threads }) => threads.map(({ designation }) => designation))),
+];

@@ -58,7 +58,7 @@ export function askAlone(own: readonly CountedReading[], size?: string): PartDou
       code: STANDS_ALONE,
       ask: `${upperFirst(name)}, ${listed(own.map(({ readAs }) => asEntered(readAs)).sort())}, stands alone: the other readings go together in one family, and this one does not. Is it as it was read?`,
       ...defined({ size }),
-      test: `${isPartSize(first.kind) ? 'read' : 'look at'} the ${name} again, before none of these is believed`,
+      test: `${isPartSize(first.kind) ? 'read' : 'look at'} the ${name} again, before you settle on none of these`,
       restsOn: ids,
       among: amongOf(ids),
       choices: [

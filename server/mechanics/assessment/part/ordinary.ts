@@ -37,6 +37,10 @@ function si(value: number, unit: string): number {
   return value * UNITS[unit].toSi;
 }
 
+/** Widths that assemblies are ordinarily made with [m]. */
+export const ordinaryWidths = (): number[] =>
+  (SIZES['width-across-trunnion']?.nominals ?? []).map(({ value, unit }) => si(value, unit));
+
 /** `.004 under`, `.016 over` */
 export function offsetSaid(offset: number): string {
   const inches = Number((Math.abs(offset) / IN).toFixed(4));

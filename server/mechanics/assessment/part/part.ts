@@ -9,11 +9,14 @@ import { coverJudgement, coverOf } from './cover.ts';
 import type { PartDetail, PartReadingDetail } from './detail.ts';
 import type { Weighed } from './doubts.ts';
 import { familyHeadline } from './family-headline.ts';
-import { holeHeadline, holesOf } from './holes.ts';
+import { fastenerHeadline } from './fastener-headline.ts';
+import { holesOf } from './holes.ts';
 import { type InHand, partsInHand } from './in-hand.ts';
 import { ordinaryOf } from './ordinary.ts';
 import { rankingOf } from './ranking.ts';
-import { studOf } from './stud.ts';
+import { ratiosTold } from './ratio-told.ts';
+import { studOf, throughHole } from './stud.ts';
+import { firstAsked, waitingTell } from './tell.ts';
 import { weighed } from './weigh.ts';
 
 const WAITS = 'waits for an answer, and does not count before it';
@@ -59,11 +62,16 @@ function onePart(evidence: Evidence, part: InHand): PartSaid<PartDetail> {
   const { about, key } = part;
   const counted = weighed(part, evidence);
   const { readings, questions } = counted;
-  const stud = studOf(readings);
-  const holes = holesOf(readings, stud);
-  const cover = coverOf(evidence, part, readings);
-  const ranking = rankingOf(readings, evidence.families);
-  const bench = benchRatioOf(part, readings, evidence.catalogueRatios);
+  const ofStud = studOf(readings);
+  const holes = holesOf(readings, ofStud);
+  const stud = ofStud === undefined ? undefined : throughHole(ofStud, holes);
+  const cover = coverOf(evidence, part, readings, questions);
+  const seen = part.readings.map((reading) => readingDetail(reading, counted));
+  const ranked = rankingOf(readings, evidence.families);
+  const [first] = firstAsked(questions, [{ readings: seen }]);
+  const ranking =
+    ranked === undefined || first === undefined ? ranked : { ...ranked, tell: waitingTell(first.test) };
+  const bench = benchRatioOf(part, readings, evidence.catalogueRatios, ratiosTold(evidence, part));
   const judgements = coverJudgement(part, cover.cover);
   return {
     quantities: bench?.quantity === undefined ? [] : [bench.quantity],
@@ -72,7 +80,7 @@ function onePart(evidence: Evidence, part: InHand): PartSaid<PartDetail> {
     stop: [],
     headlines: [
       ...familyHeadline(part, ranking, questions, bench?.detail),
-      ...holeHeadline(part, holes, stud),
+      ...fastenerHeadline(part, readings, holes, stud),
       ...benchHeadline(part, bench),
       ...judgements.map(
         ({ id, sentence }): Headline => ({
@@ -88,7 +96,7 @@ function onePart(evidence: Evidence, part: InHand): PartSaid<PartDetail> {
       about,
       key,
       ...armOf(evidence, part),
-      readings: part.readings.map((reading) => readingDetail(reading, counted)),
+      readings: seen,
       holes,
       ordinary: ordinaryOf(readings),
       ...cover,

@@ -86,6 +86,9 @@ function reasonOf({ kind, word, reading, madeFor, difference, within, guess }: R
   return { ...reason, said: reasonSaid(reason) };
 }
 
+const kindsOf = (readings: readonly PartEvidence[]): ReadonlySet<string> =>
+  new Set(readings.map(({ kind }) => kind).filter((kind) => isPartSize(kind) || isPartFeature(kind)));
+
 /** The part against the shop's catalogue, from its readings in an order that does not hang on their entry. */
 export function rankingOf(
   readings: readonly PartEvidence[],
@@ -108,12 +111,11 @@ export function rankingOf(
   return {
     families: families.length,
     counted: readings.filter(({ kind }) => isPartSize(kind) || isPartFeature(kind)).length,
-    kinds: new Set(readings.map(({ kind }) => kind).filter((kind) => isPartSize(kind) || isPartFeature(kind)))
-      .size,
+    kinds: kindsOf(readings).size,
     candidates,
     noneOfThese: chanceOf(found.noneOfThese),
     offers: found.offers,
-    tell: tellOf(candidates, found.noneOfThese, found.offers),
+    tell: tellOf(candidates, found.noneOfThese, found.offers, kindsOf(readings)),
     implied: impliedBy(all, found.noneOfThese),
   };
 }

@@ -15,3 +15,9 @@ export const sizeWithin = (si: number, halfWidth: number): string =>
 const NAMES: Readonly<Record<string, string>> = PART_KINDS;
 /** A kind of reading within a sentence: `roller diameter`. */
 export const nameOf = (kind: string): string => (NAMES[kind] ?? kind).toLowerCase();
+
+/** `a, b or c` */
+export const eitherSaid = (items: readonly string[]): string => {
+  const last = items.at(-1) ?? '';
+  return items.length < 2 ? last : `${items.slice(0, -1).join(', ')} or ${last}`;
+};

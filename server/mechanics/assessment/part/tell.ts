@@ -1,6 +1,6 @@
 import { formatQuantity } from '../../../../shared/quantities/format.ts';
 import { isPartSize, PART_FEATURES, PART_SIZES } from '../../../../shared/schemas/part-words.ts';
-import type { PartKind } from '../../identify/kinds.ts';
+import { type PartKind, SIZE_KINDS } from '../../identify/kinds.ts';
 import type { Offer } from '../../identify/types.ts';
 import { IN } from '../../kit/si.ts';
 import type { AssessedQuestion, NextAction } from '../assessment.ts';
@@ -41,11 +41,19 @@ function partedByRatio([first, second]: readonly CandidateDetail[]): string | un
   return `${first.family.name} is nominally ${nominalSaid(one)}, ${second.family.name} ${nominalSaid(other)}.`;
 }
 
+/** Doubts about what was read come before another size: nothing is told past them. */
+export const waitingTell = (test: string): TellDetail => ({
+  sentence: `First: ${test.charAt(0).toLowerCase()}${test.slice(1)}`,
+  parted: '',
+  byRatio: false,
+});
+
 /** The measurement that settles most, with its reason in figures; where none does, the ratio on the engine may. */
 export function tellOf(
   candidates: readonly CandidateDetail[],
   noneOfThese: number,
   [offer]: readonly Offer[],
+  read: ReadonlySet<string> = new Set(),
 ): TellDetail {
   const now = Math.max(noneOfThese, candidates[0]?.probability ?? 0);
   if (offer !== undefined && offer.rightFirst >= now + WORTH_IT)
@@ -53,6 +61,15 @@ export function tellOf(
       kind: offer.kind,
       sentence: `${upperFirst(thingSaid(offer.kind))} would tell most: it would raise the chance of naming the part right from ${shareSaid(now)} to ${shareSaid(offer.rightFirst)}.`,
       parted: partedBy(candidates, offer.kind),
+      byRatio: false,
+    };
+  const another = SIZE_KINDS.find((kind) => !read.has(kind));
+  // From one kind of reading nothing is named: that another one would not change it much is no answer.
+  if (read.size === 1 && another !== undefined)
+    return {
+      kind: another,
+      sentence: `From one kind of reading no family is named: read ${thingSaid(another)} as well.`,
+      parted: '',
       byRatio: false,
     };
   const ratio = partedByRatio(candidates);
@@ -91,23 +108,37 @@ function measureNext({ about, key, ranking }: PartDetail): NextAction[] {
   ];
 }
 
-/** Questions that keep readings from counting, or stand before any name. */
-function answerNext(questions: readonly AssessedQuestion[], parts: readonly PartDetail[]): NextAction[] {
+/** Asked before anything is named, though their readings count meanwhile. */
+const BEFORE_ANY_NAME: ReadonlySet<string> = new Set([
+  STANDS_ALONE,
+  'hole-between-sizes',
+  'two-sizes',
+  'rings-against-width',
+]);
+
+/** Open questions that keep readings from counting, or stand before any name. */
+export function firstAsked(
+  questions: readonly AssessedQuestion[],
+  parts: readonly Pick<PartDetail, 'readings'>[],
+): AssessedQuestion[] {
   const waited = parts.flatMap(({ readings }) =>
     readings.flatMap(({ counts, questionId }) => (counts === 'waits' ? [questionId] : [])),
   );
   return questions
     .filter(({ answered }) => answered === undefined)
-    .filter(({ id, code }) => code === STANDS_ALONE || waited.includes(id))
-    .map(({ id, code, about, test, ask }) => ({
-      id: `next:${id}`,
-      action: code,
-      step: 'identify',
-      about,
-      sentence: `${upperFirst(subjectSaid(about))}: ${test}`,
-      reason: ask,
-      turns: false,
-    }));
+    .filter(({ id, code }) => BEFORE_ANY_NAME.has(code) || waited.includes(id));
+}
+
+function answerNext(questions: readonly AssessedQuestion[], parts: readonly PartDetail[]): NextAction[] {
+  return firstAsked(questions, parts).map(({ id, code, about, test, ask }) => ({
+    id: `next:${id}`,
+    action: code,
+    step: 'identify',
+    about,
+    sentence: `${upperFirst(subjectSaid(about))}: ${test}`,
+    reason: ask,
+    turns: false,
+  }));
 }
 
 /** What is worth most of the parts in the hand, in the two places where it comes among what else is next. */

@@ -1,4 +1,5 @@
 import type { Evidence } from '../evidence.ts';
+import { holeBetweenSizes } from './between-sizes.ts';
 import { answeredAmong, type CountedReading, type PartDoubt, putTo, type Weighed } from './doubts.ts';
 import { threadsOfHoles } from './holes.ts';
 import { impossibleSizes, milsTyped } from './impossible.ts';
@@ -6,15 +7,18 @@ import type { InHand } from './in-hand.ts';
 import { askAlone, oddReading } from './odd-reading.ts';
 import { markDoubts, ringsAndWidth, twoSizes } from './questions.ts';
 import { STANDS_ALONE } from './stands-alone.ts';
-import { crestsCounted, studAgainstHole } from './stud.ts';
+import { crestsCounted, studAgainstHole, twoFittings } from './stud-questions.ts';
 import { swappedSizes } from './swapped.ts';
 
 type Find = (readings: readonly CountedReading[]) => readonly PartDoubt[];
 
+const twoReadings: Find = (readings) => [...twoSizes(readings), ...twoFittings(readings)];
+
 /** Questions whose answer holds for the entries that it was given of, whatever is read after it. */
 const HOLDING: readonly { readonly code: string; readonly find: Find }[] = [
   { code: 'sizes-swapped', find: swappedSizes },
-  { code: 'two-sizes', find: twoSizes },
+  { code: 'two-sizes', find: twoReadings },
+  { code: 'hole-between-sizes', find: holeBetweenSizes },
   { code: STANDS_ALONE, find: (own) => askAlone(own) },
 ];
 
@@ -35,7 +39,8 @@ export function weighed(part: InHand, { answers, families = [] }: Evidence): Wei
   }, single);
   const finds: readonly Find[] = [
     swappedSizes,
-    twoSizes,
+    twoReadings,
+    holeBetweenSizes,
     ringsAndWidth,
     studAgainstHole(threadsOfHoles),
     oddReading(families),

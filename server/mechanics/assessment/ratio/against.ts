@@ -10,8 +10,10 @@ import { type ArmsInHand, namesLeft, nameTold } from './names.ts';
 import { awaySaid, NOT_NOW } from './ratio-said.ts';
 import { asRead, type RatioRead, ratioReadOf, repeatSaid } from './reading.ts';
 import type { StampAsked } from './stamp-doubt.ts';
+import { isOff, toldBySwap } from './swap-said.ts';
+import { alsoLevel, putBackSaid, readsAs, runningSaid, spans, undottedSaid } from './told-beside.ts';
 import { bandsAgainst, bandTold, wordAgainst } from './word.ts';
-import { byNumber, wouldTell } from './would-tell.ts';
+import { numberTells, wouldTell } from './would-tell.ts';
 
 /** What is known beside the readings when they are told. */
 interface Told {
@@ -30,11 +32,15 @@ const DOUBTED = 'so far off that the readings are doubted before the part is';
 
 const useIt = ({ value }: RatioRead): string => `se ${ratioSaid(value)} for every clearance.`;
 
-const spans = (bands: readonly Band[], ...both: readonly Band[]): boolean =>
-  bands.length === both.length && both.every((band) => bands.includes(band));
-
 /** A reading that lies across an edge, or that a mistake may be in: what is known either way, and what would tell. */
-function open(bands: readonly Band[], read: RatioRead, start: string, said: string, tells: string): string {
+function open(
+  explained: GroupExplained,
+  bands: readonly Band[],
+  read: RatioRead,
+  start: string,
+  said: string,
+  tells: string,
+): string {
   if (spans(bands, 'within', 'over'))
     return `${start}: just inside 2 % or just past it. Either way it is ${FOR_FLEX}. U${useIt(read)}`;
   if (spans(bands, 'over', 'far-over'))
@@ -42,7 +48,7 @@ function open(bands: readonly Band[], read: RatioRead, start: string, said: stri
   if (spans(bands, 'within', 'under'))
     return `${start}: it cannot be told whether that is within 2 %. ${tells}`;
   if (spans(bands, 'under', 'far-under') || spans(bands, 'far-under') || spans(bands, 'far-over'))
-    return `${start}, ${DOUBTED}. ${tells}`;
+    return `${start}, ${DOUBTED}.${readsAs(explained, read)} ${tells}`;
   if (spans(bands, 'within'))
     return `${start}, which is within 2 %, but a mistake in the reading is not ruled out. ${tells}`;
   if (spans(bands, 'over'))
@@ -62,7 +68,7 @@ function toldBeside(
     `${awaySaid(read.value, each.ratio)} ${claimSaid(each, nominalSaid(each.ratio))}`;
   return wordAgainst(explained, claim) === 'differs'
     ? `${asRead(read)}, ${of(claim)}.`
-    : `${asRead(read)}, ${of(claim)} and ${of(first)}: a reading cannot tell which of the two it is. ${how.stamp?.odd === undefined ? byNumber(explained) : 'The mark, looked at again, can.'}`;
+    : `${asRead(read)}, ${of(claim)} and ${of(first)}: a reading cannot tell which of the two it is. ${how.stamp?.odd === undefined ? numberTells(explained) : 'The mark, looked at again, can.'}`;
 }
 
 function told(explained: GroupExplained, claim: Claim, read: RatioRead, how: Told): string {
@@ -78,22 +84,18 @@ function told(explained: GroupExplained, claim: Claim, read: RatioRead, how: Tol
   if (word === 'agrees') return `${asRead(read)}: agrees with ${said}.`;
   if (stamp?.odd !== undefined)
     return `${start}, and level with ${stamp.odd.meets}. Is the ${stamp.odd.stamp.text} on it the ratio?`;
+  const bySwap = toldBySwap(explained, read);
+  if (bySwap !== undefined && bands.some(isOff)) return `${start}${bySwap}`;
   const tells = wouldTell(explained, stopped);
   switch (bandTold(explained, claim)) {
     case 'over':
-      return `${start}: ${FOR_FLEX}. U${useIt(read)}`;
+      return `${start}: ${FOR_FLEX}${alsoLevel(explained, read)}. U${useIt(read)}`;
     case 'under':
       return `${start}, which no spring explains. ${stopped ? NOT_NOW : SWAP}`;
     default:
-      return open(bands, read, start, said, tells);
+      return open(explained, bands, read, start, said, tells);
   }
 }
-
-/** A mark without its point that may be the ratio: it stays open beside what the arm is sold as. */
-const undottedSaid = (stamp: StampAsked | undefined): string =>
-  stamp?.undotted === undefined
-    ? ''
-    : ` Is the “${stamp.undotted.text}” on it a ${nominalSaid(stamp.undotted.ratio)}?`;
 
 function againstClaim(
   explained: GroupExplained,
@@ -113,7 +115,7 @@ function againstClaim(
     ...defined({ word }),
     sentence: ready
       ? `${told(explained, claim, read, how)}${undottedSaid(stamp)}${stopped ? '' : repeatSaid(read)}`
-      : `Not set against ${claimSaid(claim, nominalSaid(claim.ratio))} yet. ${firstSaid(lacks)}`,
+      : `${runningSaid(explained)}Not set against ${claimSaid(claim, nominalSaid(claim.ratio))} yet. ${firstSaid(lacks)}${putBackSaid(explained)}`,
     lacks,
     restsOn: [...(given?.entryIds ?? [])].sort(),
   };
@@ -136,7 +138,7 @@ function againstNames(
       against: { to: 'nominal', ratio: name ?? result.ratio.median },
       sentence:
         read === undefined || lacks.length > 0
-          ? `No name is given yet. ${firstSaid(lacks)}`
+          ? `${runningSaid(explained)}No name is given yet. ${firstSaid(lacks)}${putBackSaid(explained)}`
           : `${nameTold(result, read, inHand)}${stopped ? '' : repeatSaid(read)}`,
       lacks,
       restsOn: [...(given?.entryIds ?? [])].sort(),

@@ -7,12 +7,14 @@ import type { AssessedQuestion, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { inches } from '../common/said.ts';
 import type { AnswerEvidence, Evidence } from '../evidence.ts';
+import { isAlikeElsewhere, OF_ONE_READING } from './alike-elsewhere.ts';
 import { answerTo, foundBy, passNamed } from './answers.ts';
 import { choicesOf } from './choices.ts';
 import { questionInput } from './question-input.ts';
 import { saysZero, withSayings } from './sayings.ts';
 import type { SetUpRead } from './set-up-read.ts';
 import type { SetUpNow } from './set-ups.ts';
+import { isSlip, isToldTwice } from './told-by-swap.ts';
 
 export const setUpSubject = ({ cylinder, valve, id, number }: SetUpNow): Subject => ({
   of: 'set-up',
@@ -46,6 +48,7 @@ const OF_A_DIAL: ReadonlySet<string> = new Set([
   'rests-on-not-said',
   'copied-reading',
   'falling-passes',
+  'drifting-passes',
 ]);
 
 /** `12 deg` */
@@ -54,13 +57,21 @@ const degrees = (lean: number): string => `${formatNumber(lean / DEG, 0)} deg`;
 /** The questions of a set-up, each with the answer it has. */
 function questionsOf(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead[]): AssessedQuestion[] {
   const about = setUpSubject(own.setUp);
+  const twice = isToldTwice(evidence, own, all);
   const doubts = questionsFor(questionInput(evidence, own, all)).filter(
-    ({ code }) => isDial(own.setUp.tool) || !OF_A_DIAL.has(code),
+    ({ code }) =>
+      (isDial(own.setUp.tool) || !OF_A_DIAL.has(code)) && !(twice && isSlip(code, own.setUp.lash === 'zero')),
   );
   const questions = doubts.map((doubt) =>
     asked(doubt, { about, step: 'ratio', answers: [], choices: choicesOf(evidence, own, doubt) }),
   );
-  return questions.map((question) => {
+  // Answered, it stays with its answer; else a swap that was read has settled it.
+  const settled = isAlikeElsewhere(own, all);
+  const isOpen = (question: AssessedQuestion) =>
+    !settled ||
+    !OF_ONE_READING.has(question.code) ||
+    answerTo(question, questions, own.setUp.answers) !== undefined;
+  return questions.filter(isOpen).map((question) => {
     const answer = answerTo(question, questions, own.setUp.answers);
     if (answer === undefined) return question;
     const found = foundOn(own, question, answer);

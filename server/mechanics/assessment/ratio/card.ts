@@ -1,66 +1,22 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
-import { IN } from '../../kit/si.ts';
-import type { AssessedQuantity, Judgement } from '../assessment.ts';
-import { inches, nominalSaid, valveSubject } from '../common/said.ts';
-import type { Evidence, Side } from '../evidence.ts';
+import type { Headline, Judgement } from '../assessment.ts';
+import { inches, keyOf, lowerFirst, nominalSaid, subjectSaid, valveSubject } from '../common/said.ts';
+import type { Evidence } from '../evidence.ts';
+import { cardRatioOf, near } from './card-lifts.ts';
 import type { GroupExplained } from './explain.ts';
 import { restingOn } from './lacking.ts';
-import { type Claim, claimSaid } from './marks.ts';
+import { claimSaid } from './marks.ts';
 
-/** How far apart the card's ratio and the arm's must be to speak of two (common practice, no published source). */
-const RATIOS_APART = 0.02;
-
-interface CardRatio {
-  readonly ratio: number;
-  /** Printed or said as such; else its valve lift over its lobe lift. */
-  readonly from: 'said' | 'lifts' | 'lifts-and-lash';
+/** What the card is told by, and in one line where it answers why the lift is not the card's. */
+export interface CardJudged {
+  readonly judgement: Judgement;
+  readonly told?: string;
 }
 
-/**
- * What the card works with: said, or its valve lift over its lobe lift. A printed valve lift is taken as gross, unless it
- * meets what the arm is held to be once the lash is put back.
- */
-function cardRatioOf({ card }: Evidence, side: Side, claim?: Claim): CardRatio | undefined {
-  const { lobeLift, valveLift, lash } = card[side];
-  if (card.assumedRatio !== undefined) return { ratio: card.assumedRatio, from: 'said' };
-  if (lobeLift === undefined || valveLift === undefined || lobeLift <= 0) return undefined;
-  const net = (valveLift + (lash ?? 0)) / lobeLift;
-  if (lash !== undefined && claim !== undefined && Math.abs(net - claim.ratio) <= RATIOS_APART)
-    return { ratio: net, from: 'lifts-and-lash' };
-  return { ratio: valveLift / lobeLift, from: 'lifts' };
-}
-
-/** A card prints thousandths: each of its lifts is good to half of one. */
-const PRINTED_TO = 0.0005 * IN;
-
-/** The ratio that the lifts of the card come to, for each side that prints both. */
-function impliedRatio({ card }: Evidence, side: Side): AssessedQuantity[] {
-  const { lobeLift, valveLift } = card[side];
-  if (lobeLift === undefined || valveLift === undefined || lobeLift <= 0) return [];
-  const value = valveLift / lobeLift;
-  const half = value * Math.hypot(PRINTED_TO / valveLift, PRINTED_TO / lobeLift);
-  return [
-    {
-      id: `card-ratio:${side}`,
-      name: 'Ratio that the card works with',
-      about: { of: 'side', valve: side },
-      dimension: 'ratio',
-      value,
-      low: value - half,
-      high: value + half,
-      basis: 'stated',
-      conditions: ['its valve lift over its lobe lift'],
-      lacks: [],
-      restsOn: [],
-    },
-  ];
-}
-
-export const cardQuantities = (evidence: Evidence): AssessedQuantity[] => [
-  ...impliedRatio(evidence, 'intake'),
-  ...impliedRatio(evidence, 'exhaust'),
-];
+/** The reading is off the card's valve lift by what the card's own ratio makes, and by no more. */
+const isOfCard = (off: number, ofRatio: number): boolean =>
+  Math.abs(off) > allowance('card-lobe') && Math.abs(off - ofRatio) <= allowance('card-lobe');
 
 /** How much of what the reading is off the card's valve lift is the card's own ratio. */
 function complaintSaid(off: number, ofRatio: number, said: string): string {
@@ -73,12 +29,13 @@ function complaintSaid(off: number, ofRatio: number, said: string): string {
 }
 
 /** Whether the complaint is the ratio that the card works with, and not the part. */
-function cardAgainstArm(evidence: Evidence, explained: GroupExplained): Judgement[] {
+function cardAgainstArm(evidence: Evidence, explained: GroupExplained): CardJudged[] {
   const { group, claims, given } = explained;
   const [claim] = claims;
   const ofCard = cardRatioOf(evidence, sideOfValve(group.valve), claim);
-  if (claim === undefined || ofCard === undefined || Math.abs(ofCard.ratio - claim.ratio) <= RATIOS_APART)
-    return [];
+  if (claim === undefined || ofCard === undefined) return [];
+  if (near(ofCard.ratio, claim.ratio))
+    return ofCard.from === 'lifts-and-lash' ? netOfLash(evidence, explained, ofCard.ratio) : [];
   const { lobeLift: lobe } = evidence.card[sideOfValve(group.valve)];
   const said = claimSaid(claim, nominalSaid(claim.ratio));
   const lifts =
@@ -91,18 +48,65 @@ function cardAgainstArm(evidence: Evidence, explained: GroupExplained): Judgemen
     lobe === undefined || read === undefined
       ? 'A lift that is off by as much is the card’s ratio, not the part.'
       : complaintSaid(read - lobe * ofCard.ratio, lobe * (claim.ratio - ofCard.ratio), said);
+  const off = lobe === undefined || read === undefined ? 0 : read - lobe * ofCard.ratio;
+  const ofRatio = (lobe ?? 0) * (claim.ratio - ofCard.ratio);
+  const name = nominalSaid(Number(ofCard.ratio.toFixed(2)));
   return [
     {
-      id: `card-ratio:${group.key}`,
-      about: valveSubject(group),
-      against: { to: 'card', ratio: ofCard.ratio },
-      sentence: `The card works with ${nominalSaid(Number(ofCard.ratio.toFixed(2)))}${lifts}. ${complaint}`,
-      lacks: [],
-      restsOn: read === undefined ? [] : [...(given?.entryIds ?? [])].sort(),
+      judgement: {
+        id: `card-ratio:${group.key}`,
+        about: valveSubject(group),
+        against: { to: 'card', ratio: ofCard.ratio },
+        sentence: `The card works with ${name}${lifts}. ${complaint}`,
+        lacks: [],
+        restsOn: read === undefined ? [] : [...(given?.entryIds ?? [])].sort(),
+      },
+      ...(isOfCard(off, ofRatio)
+        ? {
+            told: `the lift is ${inches(Math.abs(off))} ${off < 0 ? 'under' : 'over'} the card’s because the card works with ${name}: it is the card’s ratio, not the part.`,
+          }
+        : {}),
+    },
+  ];
+}
+
+/** A card that prints the net lift: what lies between it and a reading at zero lash is the lash. */
+function netOfLash(evidence: Evidence, explained: GroupExplained, ratio: number): CardJudged[] {
+  const { group, given } = explained;
+  const { valveLift, lash } = evidence.card[sideOfValve(group.valve)];
+  const resting = restingOn(explained);
+  if (valveLift === undefined || lash === undefined || resting?.lacks.length !== 0) return [];
+  const sentence = `The ${inches(valveLift)} on the card is net of its ${inches(lash)} of lash: at zero lash that is ${inches(valveLift + lash)}.`;
+  return [
+    {
+      judgement: {
+        id: `card-ratio:${group.key}`,
+        about: valveSubject(group),
+        against: { to: 'card', ratio },
+        sentence,
+        lacks: [],
+        restsOn: [...(given?.entryIds ?? [])].sort(),
+      },
+      told: lowerFirst(sentence),
     },
   ];
 }
 
 /** The ratio that the card works with, beside what each arm is held to be. */
-export const cardRatioJudgements = (evidence: Evidence, explained: readonly GroupExplained[]): Judgement[] =>
+export const cardJudged = (evidence: Evidence, explained: readonly GroupExplained[]): CardJudged[] =>
   explained.flatMap((each) => cardAgainstArm(evidence, each));
+
+/** The one line of each, by its valve. */
+export const cardHeadlines = (judged: readonly CardJudged[]): Headline[] => {
+  const told = judged.flatMap(({ judgement: { id, about }, told: line }) =>
+    line === undefined ? [] : [{ id, about, line }],
+  );
+  const once = new Map(told.map((each) => [subjectSaid(each.about), each]));
+  return [...once.values()].map(({ id, about, line }) => ({
+    id: `headline:card-ratio:${keyOf(about)}`,
+    about,
+    step: 'ratio',
+    sentence: `${subjectSaid(about)}: ${line}`,
+    judgementId: id,
+  }));
+};

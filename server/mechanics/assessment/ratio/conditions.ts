@@ -3,6 +3,7 @@ import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { listed } from '../common/said.ts';
 import { codeOf, foundBy, passNamed } from './answers.ts';
+import { askedBefore } from './asked-before.ts';
 import { ABOUT_TURNS } from './counted.ts';
 import type { SetUpRead } from './set-up-read.ts';
 import { SINKING, sinks } from './sinking.ts';
@@ -10,6 +11,7 @@ import { SINKING, sinks } from './sinking.ts';
 /** Doubts about the card or a sum, not about what was read. */
 const NOT_ABOUT_READINGS: ReadonlySet<string> = new Set([
   'card-ratio',
+  'card-against-itself',
   'lash-formula',
   'stated-not-read',
   'springs-at-different-lash',
@@ -152,17 +154,9 @@ const isOtherUnit = ({ valve }: SetUpRead, questions: readonly AssessedQuestion[
       valve.used.some(({ id }) => question.restsOn.includes(id)),
   );
 
-/** Whether a pass is of the other place is asked before it is entered again: how its lack would begin. */
-const ofOtherLift = ({ standing }: SetUpRead, questions: readonly AssessedQuestion[]): string[] =>
-  questions
-    .filter(({ code, answered }) => code === 'pass-of-other-lift' && answered === undefined)
-    .flatMap(({ restsOn }) => standing.filter(({ id }) => restsOn.includes(id)))
-    .map(({ pass }) => `pass ${pass} entered again or struck out: it reads`);
-
 /** What must be known or done before a word stands against what was read in this set-up, its doubts aside. */
 export function lacksOf(own: SetUpRead, questions: readonly AssessedQuestion[]): string[] {
   const sinking = sinks(questions);
-  const elsewhere = ofOtherLift(own, questions);
   const all = [
     ...new Set([
       ...stateLacks(own, questions),
@@ -174,7 +168,8 @@ export function lacksOf(own: SetUpRead, questions: readonly AssessedQuestion[]):
       ...apartLacks(own, questions),
     ]),
   ];
-  return all.filter((lack) => !elsewhere.some((start) => lack.startsWith(start)));
+  const asked = askedBefore(own, questions);
+  return all.filter((lack) => !asked.some((start) => lack.startsWith(start)));
 }
 
 /** Passes of which no mean may be taken: the lifter sinks, or nobody can say which of them is right. */

@@ -50,12 +50,15 @@ function doesNotFit(question: AssessedQuestion, answers: readonly AnswerEvidence
     id,
     code: NOT_FIT,
     weight: 'weak',
-    ask: 'The turns were counted, and the count still does not fit. What else is it?',
-    test: 'Nothing is left to count: the reading that is asked for next narrows it.',
-    byLooking: true,
+    ask: 'The turns were counted, and the count still does not fit. Was the small hand read at zero too?',
+    test: 'Take one more pass, and write the small hand down at zero and at full lift.',
     answers: [
-      { code: 'found', label: 'Found what it was', changes: 'The reading is entered again or struck out.' },
-      { code: 'not-found', label: 'Nothing else found', changes: 'The reading stands.' },
+      {
+        code: 'found',
+        label: 'No, or it stood elsewhere',
+        changes: 'The reading is entered again or struck out.',
+      },
+      { code: 'not-found', label: 'Yes, at zero and at full lift', changes: 'The reading stands.' },
     ],
     ...(given === undefined
       ? {}

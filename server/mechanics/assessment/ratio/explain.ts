@@ -5,6 +5,7 @@ import { toExplainOutput } from '../../explain-readings/json-output.ts';
 import type { Cause, ExplainInput, Question } from '../../explain-readings/types.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import type { ArmEvidence, Evidence } from '../evidence.ts';
+import { isAlikeElsewhere } from './alike-elsewhere.ts';
 import { foundSaid } from './conditions.ts';
 import { impossibleIn, ruledOutIn } from './explain-answers.ts';
 import { type ExplainGiven, explainInput } from './explain-input.ts';
@@ -77,6 +78,9 @@ function weighed(
   }
 }
 
+/** What a swap that was read has settled. */
+const OF_COUNT: readonly Cause[] = ['turn-too-many', 'turn-too-few', 'hand-read-backwards', 'slip'];
+
 /** Valve gear whose ratio is not one number (common practice, no published source). */
 const CHANGES_THROUGH_LIFT: ReadonlySet<string> = new Set(['finger-follower', 'cam-rocker']);
 
@@ -97,7 +101,12 @@ export function explainGroup(
   const about = { group, ...defined({ arm }), claims, throughLift };
   if (given === undefined) return { ...about, known: own, questions: [], ruledOut: [] };
   const questionsOf = (asked: readonly Question[]) => groupQuestions(evidence, group, own, given, asked);
-  const found = weighed(given.input, ruledOutIn(own), impossibleIn(own), questionsOf);
+  const reads = [...group.own, ...group.elsewhere, ...group.sameLobe];
+  const impossible = [
+    ...impossibleIn(own),
+    ...(group.own.some((read) => isAlikeElsewhere(read, reads)) ? OF_COUNT : []),
+  ];
+  const found = weighed(given.input, ruledOutIn(own), impossible, questionsOf);
   return { ...about, given, ...found, known: withFound(own, found.questions) };
 }
 

@@ -12,6 +12,7 @@ import type { ExplainGiven } from './explain-input.ts';
 import type { Group } from './groups.ts';
 import type { SetUpKnown } from './known.ts';
 import { readOthers } from './lobe-low.ts';
+import { isSlip } from './told-by-swap.ts';
 
 /** A question that only the inference raises, with the mistakes that its test settles. */
 export interface GroupQuestion {
@@ -44,6 +45,15 @@ function isSaid(raised: Raised, { own }: Group): boolean {
   const lifted = own.filter(({ valve }) => valve.used.length > 0).map(({ setUp }) => setUp);
   return cause === 'lash-left-in' && lifted.every(({ lash }) => lash !== 'not-said');
 }
+
+/** Once a swap has decided, no slip of the eye and nothing unknown is left to ask of the readings that it was made of. */
+const isSettled = (cause: Cause, { told, own }: Group): boolean =>
+  told !== undefined &&
+  (cause === 'unlisted-fault' ||
+    isSlip(
+      cause,
+      own.every(({ setUp }) => setUp.lash === 'zero'),
+    ));
 
 const TURN_APART = 0.002;
 
@@ -87,7 +97,8 @@ export function groupQuestions(
   questions: readonly Question[],
 ): GroupQuestion[] {
   const put = new Set(known.flatMap((each) => each.questions.map(({ code }) => code)));
-  const own = questions.filter(isMistake).filter((raised) => !isAskedAs(raised.cause, put));
+  const asks = (cause: Cause) => !isAskedAs(cause, put) && !isSettled(cause, group);
+  const own = questions.filter(isMistake).filter(({ cause }) => asks(cause));
   const lobeRead = group.own.some(({ lobe }) => lobe.source === 'indicator' && lobe.value !== undefined);
   const all = asOne(own).flatMap(({ raised, causes }): GroupQuestion[] => {
     const { cause, text, test } = raised;

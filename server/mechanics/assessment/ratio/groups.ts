@@ -1,6 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { byPlace, placeOf } from '../common/said.ts';
+import { type SwapTold, swapsOfArm, type ToldOfArm, toldOfArm } from '../common/swap-told.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import { groupKey } from './group-key.ts';
 import type { SetUpRead } from './set-up-read.ts';
@@ -17,6 +18,14 @@ export interface Group extends ValvePlace {
   readonly readElsewhere: boolean;
   /** Other set-ups of the valve: their lobe is this lobe. */
   readonly sameLobe: readonly SetUpRead[];
+  /** What a swap decided of this arm on this valve. */
+  readonly told?: ToldOfArm;
+}
+
+interface GroupsBy {
+  /** Lobes within this of one another are one lobe [m]. */
+  readonly within: number;
+  readonly swaps: readonly SwapTold[];
 }
 
 const keyOf = ({ setUp }: SetUpRead): string => groupKey(setUp);
@@ -31,12 +40,29 @@ function lobesAlike(evidence: Evidence, a: ValvePlace, b: ValvePlace, within: nu
   return one !== undefined && other !== undefined && Math.abs(one - other) <= within;
 }
 
-function groupOf(evidence: Evidence, key: string, all: readonly SetUpRead[], within: number): Group[] {
+/** Places of a swap that told of a position: what an arm gave on the one says nothing of it on the other. */
+const placesApart = (
+  swaps: readonly SwapTold[],
+  arm: ValvePlace & { readonly armId?: string },
+): Set<string> =>
+  new Set(
+    swapsOfArm(swaps, arm)
+      .filter(({ verdict }) => verdict === 'position' || verdict === 'both')
+      .flatMap(({ places }) => places),
+  );
+
+function groupOf(
+  evidence: Evidence,
+  key: string,
+  all: readonly SetUpRead[],
+  { within, swaps }: GroupsBy,
+): Group[] {
   const own = all.filter((each) => keyOf(each) === key);
   const [first] = own;
   if (first === undefined) return [];
   const { cylinder, valve, armId } = first.setUp;
   const here = placeOf(first.setUp);
+  const apart = placesApart(swaps, first.setUp);
   const sameArm = all.filter(
     ({ setUp }) => armId !== undefined && setUp.armId === armId && placeOf(setUp) !== here,
   );
@@ -47,15 +73,18 @@ function groupOf(evidence: Evidence, key: string, all: readonly SetUpRead[], wit
       valve,
       ...defined({ armId }),
       own,
-      elsewhere: sameArm.filter(({ setUp }) => lobesAlike(evidence, setUp, first.setUp, within)),
+      elsewhere: sameArm.filter(
+        ({ setUp }) => !apart.has(placeOf(setUp)) && lobesAlike(evidence, setUp, first.setUp, within),
+      ),
       readElsewhere: sameArm.length > 0,
       sameLobe: all.filter((each) => placeOf(each.setUp) === here && keyOf(each) !== key),
+      ...defined({ told: toldOfArm(swaps, first.setUp) }),
     },
   ];
 }
 
 /** Each valve with each arm that was read on it, in the engine's own numbering. */
-export function groupsOf(evidence: Evidence, all: readonly SetUpRead[], within: number): Group[] {
+export function groupsOf(evidence: Evidence, all: readonly SetUpRead[], by: GroupsBy): Group[] {
   const keys = [...new Set(all.map(keyOf))].sort();
-  return keys.flatMap((key) => groupOf(evidence, key, all, within)).sort(byPlace);
+  return keys.flatMap((key) => groupOf(evidence, key, all, by)).sort(byPlace);
 }

@@ -6,8 +6,14 @@ import type { GroupExplained } from './explain.ts';
 const newest = ({ known }: GroupExplained): number =>
   Math.max(0, ...known.map(({ read }) => read.setUp.number));
 
+interface OfValve {
+  readonly each: GroupExplained;
+  /** Other arms were read there too: then it is named. */
+  readonly others: boolean;
+}
+
 /** Of several arms that were read on one valve the one that sits there now, else the one that was read last. */
-function ofEachValve(evidence: Evidence, explained: readonly GroupExplained[]): GroupExplained[] {
+function ofEachValve(evidence: Evidence, explained: readonly GroupExplained[]): OfValve[] {
   const read = explained.filter(({ given }) => given !== undefined);
   const places = [...new Set(read.map(({ group }) => placeOf(group)))];
   return places.flatMap((place) => {
@@ -15,7 +21,8 @@ function ofEachValve(evidence: Evidence, explained: readonly GroupExplained[]): 
     const seat = evidence.seats.find((each) => placeOf(each) === place)?.armId;
     const now = here.find(({ group }) => seat !== undefined && group.armId === seat);
     const last = here.toSorted((a, b) => newest(a) - newest(b)).at(-1);
-    return now ?? last ?? [];
+    const each = now ?? last;
+    return each === undefined ? [] : [{ each, others: here.length > 1 }];
   });
 }
 
@@ -42,8 +49,8 @@ export function ratioHeadlines(
   judgements: readonly Judgement[],
 ): Headline[] {
   return ofEachValve(evidence, explained)
-    .toSorted((a, b) => byPlace(a.group, b.group))
-    .flatMap(({ group, claims, refused }) => {
+    .toSorted((a, b) => byPlace(a.each.group, b.each.group))
+    .flatMap(({ each: { group, claims, refused, arm }, others }) => {
       const id = `ratio:${group.key}:${claims[0]?.to ?? 'nominal'}`;
       const judgement = judgements.find((each) => each.id === id);
       const said = judgement?.sentence ?? (refused === undefined ? '' : `${refused}.`);
@@ -52,7 +59,7 @@ export function ratioHeadlines(
           id: `headline:ratio:${group.cylinder}-${group.valve}`,
           about: valveSubject(group),
           step: 'ratio',
-          sentence: `${placeOf(group)}: ${lowerFirst(said)}`,
+          sentence: `${placeOf(group)}${others && arm !== undefined ? ` with ${arm.name}` : ''}: ${lowerFirst(said)}`,
           ...(judgement === undefined ? {} : { judgementId: judgement.id }),
           quantityId: `arm-ratio:${group.key}`,
         },

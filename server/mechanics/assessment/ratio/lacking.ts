@@ -37,6 +37,18 @@ export const lightSpringFirst = ({ known }: GroupExplained): string =>
     ? `${LIGHT_SPRING_FIRST}: every pass is under the last, as with a lifter that sinks`
     : LIGHT_SPRING_FIRST;
 
+/** Where only the running spring was read, and read well: its ratio has a name of its own, and meets no mark. */
+export function runningAlone(explained: GroupExplained): SetUpKnown | undefined {
+  if (restingOn(explained) !== undefined) return undefined;
+  return explained.known.findLast(
+    ({ read, result, lacks }) =>
+      read.setUp.spring === 'running' &&
+      read.setUp.lifter !== 'hydraulic' &&
+      result !== undefined &&
+      lacks.length === 0,
+  );
+}
+
 export const isLightSpringFirst = (lack: string): boolean => lack.startsWith(LIGHT_SPRING_FIRST);
 
 /** What must be known or done before anything stands against a mark or a name. */

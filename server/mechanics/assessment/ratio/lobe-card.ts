@@ -43,7 +43,9 @@ function offSaid(off: LobeOff, ratio: number | undefined): string {
     ? `as do the other ${sideOfValve(valve)} lobes: another cam, or another card`
     : alone
       ? `and the others read as the card has it: ${under ? 'worn, or read short' : 'another cam’s, or read long'}`
-      : `which lobe, which card${under ? ', or wear' : ''}?`;
+      : under
+        ? 'which lobe, which card, or wear?'
+        : 'which lobe, or which card?';
   const lift =
     ratio === undefined
       ? ''

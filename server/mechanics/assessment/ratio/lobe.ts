@@ -1,6 +1,6 @@
-import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { sideOfValve, valveSaid } from '../../../../shared/schemas/words.ts';
 import { isLobeTool } from '../../kit/lift-tools.ts';
-import { placeOf } from '../common/said.ts';
+import { inches, placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { LobeDetail } from './detail.ts';
 import { meanOf, standingPasses, type UsedPasses, usedPasses } from './passes.ts';
@@ -39,6 +39,14 @@ function whereRead(evidence: Evidence, setUp: SetUpNow, all: readonly SetUpNow[]
   return { passes: own, from: undefined };
 }
 
+/** A lobe lift that somebody stated is kept, and counts once it is known where it is from. */
+function wanted(evidence: Evidence, setUp: SetUpNow): string {
+  const stated = standingPasses(evidence, setUp.id).findLast(({ kind }) => kind === 'stated-lobe-lift');
+  return stated === undefined
+    ? `the ${valveSaid(setUp.valve)} lobe lift on the cam card, or read at the lifter`
+    : `where the lobe lift of ${inches(stated.value)} is from: put in with the cam card, or read at the lifter`;
+}
+
 function ofCard(evidence: Evidence, setUp: SetUpNow): LobeInUse {
   const value = evidence.card[sideOfValve(setUp.valve)].lobeLift;
   const known = value !== undefined && value > 0;
@@ -47,7 +55,7 @@ function ofCard(evidence: Evidence, setUp: SetUpNow): LobeInUse {
     ...(known ? { value } : {}),
     entryIds: [],
     passes: NO_PASSES,
-    lacks: known ? [] : [`the ${setUp.valve} lobe lift on the cam card, or read at the lifter`],
+    lacks: known ? [] : [wanted(evidence, setUp)],
   };
 }
 

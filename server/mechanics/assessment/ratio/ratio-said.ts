@@ -23,7 +23,8 @@ export const ASK: Readonly<Record<Action, string>> = {
   'one-more-pass': 'Take one more pass, small hand first, and say which way the hand ran.',
   'lash-to-zero': 'Take the lash up to zero and read again.',
   'align-plunger': 'Set the plunger parallel to the stem, seen from front and side, and read again.',
-  'valve-lift-at-.200': 'Turn to .200 in of lobe lift and read the valve there.',
+  'valve-lift-at-.200':
+    'Turn to .200 in of lobe lift by a second dial at the lifter, and read the valve there.',
   'lobe-at-lifter': 'Read the lobe lift at the lifter body.',
   'light-spring-solid-lifter':
     'Fit a light checking spring and a solid lifter, set the dial up again, and read.',

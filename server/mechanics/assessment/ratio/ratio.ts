@@ -4,12 +4,14 @@ import { IN } from '../../kit/si.ts';
 import type { AssessedExplanation, AssessedQuestion, NotToRun, Subject } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { byId, placeOf, valveSubject } from '../common/said.ts';
+import type { SwapTold } from '../common/swap-told.ts';
 import type { Evidence } from '../evidence.ts';
 import { bucketLifts } from '../gear/bucket-lift.ts';
 import type { PartDetail } from '../part/detail.ts';
 import { judgedGroup } from './against.ts';
 import { armsInHand } from './arms-in-hand.ts';
-import { cardQuantities, cardRatioJudgements } from './card.ts';
+import { cardHeadlines, cardJudged } from './card.ts';
+import { cardQuantities } from './card-lifts.ts';
 import { type Chances, chancesOf } from './chances.ts';
 import { deflection } from './deflection.ts';
 import type { SetUpDetail } from './detail.ts';
@@ -18,6 +20,7 @@ import { groupsOf } from './groups.ts';
 import { ratioHeadlines } from './headline.ts';
 import { armRatio, explanationOf } from './inference.ts';
 import { knownOf, type SetUpKnown } from './known.ts';
+import { lashHeadlines } from './lash-was-in.ts';
 import { lobeAgainstCard, lobeHeadlines, lobesOff } from './lobe-card.ts';
 import { cardIsOther, isDown, lobeNotToRun } from './lobe-low.ts';
 import { namesLeft } from './names.ts';
@@ -26,6 +29,7 @@ import { ratioReadOf } from './reading.ts';
 import { setUpDetail } from './set-up-detail.ts';
 import { setUpQuantities } from './set-up-quantities.ts';
 import { type SetUpRead, setUpsRead } from './set-up-read.ts';
+import { askedNow, askedOfArm, readAgainSince } from './settled.ts';
 import { soldAsQuestion } from './sold-as.ts';
 import { stampAsked, stampQuestions } from './stamp-doubt.ts';
 
@@ -57,14 +61,23 @@ function ofEachArm(questions: readonly AssessedQuestion[]): AssessedQuestion[] {
   return strongFirst.filter(({ id }, index) => strongFirst.findIndex((each) => each.id === id) === index);
 }
 
-/** Every set-up put in order, and the inference once for every arm on every valve. */
-export function ratioRead(evidence: Evidence): RatioRead {
+/** Every set-up put in order. */
+export function ratioKnown(evidence: Evidence): Pick<RatioRead, 'reads' | 'known'> {
   const reads = setUpsRead(evidence);
   const nominals = nominalsOf(evidence);
-  const known = reads.map((read) => knownOf(evidence, read, reads, nominals));
+  return { reads, known: reads.map((read) => knownOf(evidence, read, reads, nominals)) };
+}
+
+/** The inference once for every arm on every valve; `swaps`: what the swaps on record decided. */
+export function ratioRead(
+  evidence: Evidence,
+  { reads, known } = ratioKnown(evidence),
+  swaps: readonly SwapTold[] = [],
+): RatioRead {
   // A bucket moves one to one with its lobe: there is no ratio to weigh.
   if (evidence.engine.gear === 'bucket') return { reads, known, explained: [] };
-  const groups = groupsOf(evidence, reads, DEFAULT_ASSUMPTIONS.lobesDiffer * IN);
+  const nominals = nominalsOf(evidence);
+  const groups = groupsOf(evidence, reads, { within: DEFAULT_ASSUMPTIONS.lobesDiffer * IN, swaps });
   const explained = groups.map((group) => explainGroup(evidence, group, known, nominals));
   return { reads, known, explained };
 }
@@ -107,12 +120,13 @@ export function ratioPart(
       stamp: stampAsked(evidence, each),
       ...defined({ inHand: handOf(each) }),
     });
+  const cards = cardJudged(evidence, explained);
   const lobes = known.flatMap((each) => lobeAgainstCard(evidence, each, known, stopped));
   const deflections = explained.map((each) => deflection(evidence, each));
   const judgements = [
     ...explained.filter(({ given }) => given !== undefined).flatMap(judged),
     ...deflections.flatMap((each) => each.judgements),
-    ...[...cardRatioJudgements(evidence, explained), ...lobes.map(({ judgement }) => judgement)].sort(byId),
+    ...[...cards, ...lobes].map(({ judgement }) => judgement).sort(byId),
   ];
   return {
     quantities: [
@@ -123,13 +137,21 @@ export function ratioPart(
     ],
     judgements,
     questions: [
-      ...known.flatMap(({ questions }) => questions),
+      ...askedNow(
+        known.flatMap(({ questions }) => questions),
+        readAgainSince(explained),
+      ),
       ...ofEachArm(explained.flatMap((each) => stampQuestions(evidence, each))),
       ...soldAsQuestion(evidence),
-      ...explained.flatMap((each) => each.questions),
+      ...explained.flatMap(askedOfArm),
     ],
     stop: [],
-    headlines: [...ratioHeadlines(evidence, explained, judgements), ...lobeHeadlines(lobes)],
+    headlines: [
+      ...ratioHeadlines(evidence, explained, judgements),
+      ...lashHeadlines(explained),
+      ...lobeHeadlines(lobes),
+      ...cardHeadlines(cards),
+    ],
     notToRun: lobesOff(lobes)
       .filter((off) => isDown(off) && !cardIsOther(explained, placeOf(off)))
       .map(lobeNotToRun),

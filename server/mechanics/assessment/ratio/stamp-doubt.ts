@@ -4,9 +4,10 @@ import { nominalSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { bandsOf } from './bands.ts';
 import type { GroupExplained } from './explain.ts';
+import { otherwiseHeld } from './held-as.ts';
 import { lacksOfGroup } from './lacking.ts';
 import { ratioReadOf } from './reading.ts';
-import { otherwiseHeld, type Stamp, stampOf, stampQuestion } from './stamp.ts';
+import { type Stamp, stampOf, stampQuestion } from './stamp.ts';
 import { isDoubted } from './word.ts';
 
 /** A mark that the reading is set against, with what the reading meets in its place. */

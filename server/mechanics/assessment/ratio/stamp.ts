@@ -1,8 +1,7 @@
-import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { nominalSaid } from '../common/said.ts';
-import type { AnswerEvidence, Evidence, ValvePlace } from '../evidence.ts';
+import type { AnswerEvidence, Evidence } from '../evidence.ts';
 import { partsInHand } from '../part/in-hand.ts';
 import { codeOf } from './answers.ts';
 
@@ -18,7 +17,7 @@ export interface Stamp {
   readonly dotted: boolean;
 }
 
-const isRatio = (value: number): boolean => value > LEAST && value < MOST;
+export const isRatio = (value: number): boolean => value > LEAST && value < MOST;
 
 /** `1.6` of "16", "160" and "60": the digits with the point put where a ratio has it. */
 function withPoint(digits: string): number | undefined {
@@ -130,31 +129,4 @@ export function stampQuestion(
       choices: CHOICES,
     },
   );
-}
-
-/** The ratio that a box label names, where it names one. It is copied nowhere: it only helps to ask. */
-export function ratioOnBox(boxLabel: string): number | undefined {
-  const found = [...boxLabel.matchAll(/(?<![\d.,])\d[.,]\d{1,3}(?![\d.,])/g)].map(([text]) =>
-    Number(text.replace(',', '.')),
-  );
-  const [ratio, ...others] = [...new Set(found.filter(isRatio))];
-  return others.length === 0 ? ratio : undefined;
-}
-
-/** Ratios that something else on record holds the arm to be, each with its name. */
-export function otherwiseHeld(
-  { rockers, card, arms }: Evidence,
-  { valve, armId }: ValvePlace & { readonly armId?: string },
-): { readonly ratio: number; readonly said: string }[] {
-  const box = ratioOnBox(arms.find(({ id }) => id === armId)?.boxLabel ?? '');
-  const { lobeLift, valveLift } = card[sideOfValve(valve)];
-  const ofLifts = lobeLift === undefined || valveLift === undefined ? undefined : valveLift / lobeLift;
-  const ofCard = card.assumedRatio ?? ofLifts;
-  const of = (ratio: number | undefined, said: (name: string) => string) =>
-    ratio === undefined ? [] : [{ ratio, said: said(nominalSaid(Number(ratio.toFixed(2)))) }];
-  return [
-    ...of(rockers.soldAs, (name) => `the ${name} it is sold as`),
-    ...of(box, (name) => `the ${name} on its box`),
-    ...of(ofCard, (name) => `the ${name} of the card`),
-  ];
 }

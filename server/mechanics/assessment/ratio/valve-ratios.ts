@@ -1,6 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { ValveRatio, WithheldRatio } from '../change/input.ts';
-import type { Spring } from '../evidence.ts';
+import { placeOf } from '../common/said.ts';
+import type { Evidence, Spring } from '../evidence.ts';
 import { LASH_KNOWN_IN } from './conditions.ts';
 import type { GroupExplained } from './explain.ts';
 import type { SetUpKnown } from './known.ts';
@@ -56,14 +57,28 @@ export const valveRatios = (explained: readonly GroupExplained[]): ValveRatio[] 
     return [light, running].flatMap((known) => (known === undefined ? [] : ofSetUp(known)));
   });
 
+/** Another arm was read on this valve and sits there now: what the one before it gave is not waited for. */
+function hasMovedOn({ seats }: Evidence, { group }: GroupExplained, all: readonly GroupExplained[]): boolean {
+  const seat = seats.find((each) => placeOf(each) === placeOf(group))?.armId;
+  return (
+    seat !== undefined &&
+    seat !== group.armId &&
+    all.some(({ group: other }) => placeOf(other) === placeOf(group) && other.armId === seat)
+  );
+}
+
+const OF_POSITION = 'what in its position is odd, as the swap told';
 const DOUBTED = 'why the lift is so far off what the arm is stamped or sold as';
 
 /** What must be known before the ratio that was read on a valve may be calculated with, where one was read. */
-export function ratiosWithheld(explained: readonly GroupExplained[]): WithheldRatio[] {
+export function ratiosWithheld(evidence: Evidence, explained: readonly GroupExplained[]): WithheldRatio[] {
   return explained.flatMap((each) => {
     if (each.given === undefined || valveRatios([each]).length > 0) return [];
+    if (hasMovedOn(evidence, each, explained)) return [];
     const { cylinder, valve, armId } = each.group;
     const lacks = lacksOfGroup(each);
-    return [{ cylinder, valve, ...defined({ armId }), lacks: lacks.length > 0 ? lacks : [DOUBTED] }];
+    const { told } = each.group;
+    const doubted = told?.verdict === 'position' && told.odd === 'own' ? OF_POSITION : DOUBTED;
+    return [{ cylinder, valve, ...defined({ armId }), lacks: lacks.length > 0 ? lacks : [doubted] }];
   });
 }

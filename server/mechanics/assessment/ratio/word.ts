@@ -48,9 +48,14 @@ export function wordAgainst(explained: GroupExplained, claim: Claim): RatioWord 
   return result.againstMark === 'differs' && !within ? 'differs' : 'cannot-tell';
 }
 
-/** So far off what the arm is held to be that the reading is doubted before the part is. */
+/** A swap told that it is this very arm. */
+const isOfArm = ({ group: { told } }: GroupExplained): boolean =>
+  told?.verdict === 'part' && told.odd === 'own';
+
+/** So far off what the arm is held to be that the reading is doubted before the part is, unless a swap told that it is the arm. */
 export function isDoubted(explained: GroupExplained): boolean {
   const [claim] = explained.claims;
+  if (isOfArm(explained)) return false;
   if (claim === undefined || explained.throughLift) return false;
   const bands = bandsAgainst(explained, claim);
   return bands.length > 0 && bands.every((band) => band.startsWith('far-'));

@@ -1,10 +1,10 @@
 import type { Action } from '../../explain-readings/types.ts';
 import { inDoubt, keptWords } from '../common/asked.ts';
-import { listed, lowerFirst } from '../common/said.ts';
+import { listed, lowerFirst, upperFirst } from '../common/said.ts';
 import type { GroupExplained } from './explain.ts';
+import { ratioOnBox } from './held-as.ts';
 import { lacksOfGroup, restingOn } from './lacking.ts';
 import { ASK, NOT_NOW } from './ratio-said.ts';
-import { ratioOnBox } from './stamp.ts';
 import { bandsAgainst, bandTold, wordAgainst } from './word.ts';
 
 const ENOUGH_PASSES = 3;
@@ -43,6 +43,7 @@ export function readingWorthTaking(explained: GroupExplained): Action | undefine
   const weighed = explained.result?.nextReading?.action;
   if (claim === undefined || explained.result === undefined || lacksOfGroup(explained).length > 0)
     return weighed;
+  if (explained.group.told !== undefined) return undefined;
   const word = wordAgainst(explained, claim);
   const bands = bandsAgainst(explained, claim);
   if (word === 'agrees') return undefined;
@@ -61,7 +62,7 @@ function saysTheSame(label: string, { claims }: GroupExplained): boolean {
 }
 
 /** What is left where readings can't tell; a number that is on record already is not asked for again. */
-export function byNumber(explained: GroupExplained): string {
+function toLookUp(explained: GroupExplained): string | undefined {
   const { arm } = explained;
   const onBox = arm?.boxLabel.trim() ?? '';
   const label = saysTheSame(onBox, explained) ? '' : onBox;
@@ -70,10 +71,19 @@ export function byNumber(explained: GroupExplained): string {
     ...(label === '' ? [] : [`the box label “${keptWords(label)}”`]),
     ...(number === '' ? [] : [`the number “${keptWords(number)}” on the arm`]),
   ];
-  return known.length === 0
-    ? 'More readings won’t tell; the part number can.'
-    : `More readings won’t tell: look up ${listed(known)}.`;
+  return known.length === 0 ? undefined : `look up ${listed(known)}`;
 }
+
+function byNumber(explained: GroupExplained): string {
+  const found = toLookUp(explained);
+  return found === undefined
+    ? 'More readings won’t tell; the part number can.'
+    : `More readings won’t tell: ${found}.`;
+}
+
+/** Which of two names an arm has: no reading is said to be worth nothing by it. */
+export const numberTells = (explained: GroupExplained): string =>
+  upperFirst(`${toLookUp(explained) ?? 'the part number can'}.`);
 
 /** `What would tell: read the lobe lift at the lifter body.` */
 export function wouldTell(explained: GroupExplained, stopped: boolean): string {

@@ -1,8 +1,15 @@
 import { nearSaid } from '../../gap-scan/words.ts';
-import type { Evidence, SheetEvidence } from '../evidence.ts';
+import type { Evidence, ScanEvidence, SheetEvidence } from '../evidence.ts';
 import { needsOfScan } from './needs.ts';
 import { questionsOfScan } from './questions.ts';
-import { errorOf, type Scanned, scanned } from './scanned.ts';
+import { apartOf } from './repeats.ts';
+import { errorOf, isSoFar, type Scanned, scanned } from './scanned.ts';
+
+/** Scans that differ say how far one may be off: no figure is finer than what was read twice. */
+function withApart(least: Scanned['least'], scan: ScanEvidence, evidence: Evidence): Scanned['least'] {
+  const apart = apartOf(scan, evidence);
+  return least.low === undefined || apart === 0 ? least : { ...least, low: least.low - apart / 2 };
+}
 
 /** The least of a scan as a reading of its gap: it stands beside those that were read in one place. */
 function asGap(each: Scanned, evidence: Evidence): SheetEvidence {
@@ -17,7 +24,7 @@ function asGap(each: Scanned, evidence: Evidence): SheetEvidence {
     cylinder,
     valve,
     kind: 'piston-to-valve',
-    reading: least,
+    reading: withApart(least, scan, evidence),
     readAs: scan.readAs,
     tool,
     spring,
@@ -27,6 +34,7 @@ function asGap(each: Scanned, evidence: Evidence): SheetEvidence {
     scan: {
       where: `${where}${lashSaid === '' ? '' : `, ${lashSaid}`}`,
       lashSaid,
+      ...(isSoFar(each) ? { soFar: true } : {}),
       needs: needsOfScan(each, questionsOfScan(each, evidence)),
       stations: fit === undefined ? [] : stations.map(({ crankAngle: at, gap }) => ({ crankAngle: at, gap })),
       error: errorOf(scan),

@@ -47,7 +47,7 @@ function doubts(questions: readonly AssessedQuestion[]): string[] {
     const words = ask.replace(/\.$/, '');
     return answered?.found === true
       ? `that scan put right or struck out, since it was found so: ${words}`
-      : `an answer first: ${words}`;
+      : `an answer to this: ${words}`;
   });
 }
 

@@ -2,11 +2,12 @@ import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { crankSaid, nearSaid } from '../../gap-scan/words.ts';
 import { allowance } from '../../kit/allowances.ts';
-import { DEG } from '../../kit/si.ts';
+import { DEG, IN } from '../../kit/si.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked, type Doubt } from '../common/asked.ts';
 import { bareInches, inches, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
+import { copiesAsked } from './repeats.ts';
 import { errorOf, inOrder, type Scanned } from './scanned.ts';
 
 type Found = Omit<Doubt, 'restsOn'>;
@@ -83,14 +84,55 @@ function readTwice({ scan, stations }: Scanned): Found[] {
   ];
 }
 
+/** A gap that stands this far from between its neighbours is no curve (common practice, no published source). */
+const JUMP = 0.05 * IN;
+/** Neighbours further apart than this say nothing of what lies between them. */
+const NEAR = 12 * DEG;
+
+/** Of three gaps in a row the middle one lies between, or near: one that stands far off was read or written wrong. */
+function jumps({ scan, stations }: Scanned): Found[] {
+  const found = stations.flatMap((station, index) => {
+    const [before, after] = [stations[index - 1], stations[index + 1]];
+    if (before === undefined || after === undefined) return [];
+    if (station.gap < 0 || after.crankAngle - before.crankAngle > NEAR) return [];
+    const off = station.gap - (before.gap + after.gap) / 2;
+    return Math.abs(off) > JUMP ? [{ station, before, after, off: Math.abs(off) }] : [];
+  });
+  const [worst] = found.toSorted((a, b) => b.off - a.off || a.station.crankAngle - b.station.crankAngle);
+  if (worst === undefined) return [];
+  const { station, before, after } = worst;
+  return [
+    {
+      code: 'scan-jumps',
+      weight: 'strong',
+      ask: `Is the gap of ${placeOf(scan)} at ${crankSaid(station.crankAngle)} read and written right?`,
+      size: `It is ${inches(station.gap)}, between ${inches(before.gap)} and ${inches(after.gap)} on either side.`,
+      test: 'Look at the list as it was written: a digit, a unit, or another angle?',
+      byLooking: true,
+    },
+  ];
+}
+
 /** What a scan is asked before its least gap is believed. */
-export function questionsOfScan(each: Scanned, { answers }: Evidence): AssessedQuestion[] {
+export function questionsOfScan(each: Scanned, evidence: Evidence): AssessedQuestion[] {
   const { scan } = each;
-  return [...wrongSide(each), ...farFromCentre(each), ...belowNothing(each), ...readTwice(each)].map(
-    (found) =>
+  const { answers } = evidence;
+  const ofScan = copiesAsked(evidence).filter(
+    ({ restsOn, id }) => restsOn.includes(scan.id) && id.includes(scan.id),
+  );
+  return [
+    ...ofScan,
+    ...[
+      ...wrongSide(each),
+      ...farFromCentre(each),
+      ...belowNothing(each),
+      ...readTwice(each),
+      ...jumps(each),
+    ].map((found) =>
       asked(
         { ...found, knownBy: found.code, restsOn: [scan.id] },
         { about: valveSubject(scan), step: 'scan', among: scan.id, answers },
       ),
-  );
+    ),
+  ];
 }

@@ -41,9 +41,12 @@ function stationsIn(scan: ScanEvidence): Station[] {
 /** How far one reading may be off; a tool errs alike in all of them, so that no fit makes it better. */
 export const errorOf = ({ tool }: ScanEvidence): number => toolAllowance(tool);
 
+/** A least at an end, or between steps that are wide, is only the least so far: it may be less, and by nobody knows how much. */
 function ofFit(fit: ScanLeast, error: number): GapBounds {
-  const half = fit.edge === 'none' ? error * Math.max(1, fit.spread) : error;
-  return { value: fit.least, low: fit.least - half, high: fit.least + half };
+  if (fit.edge !== 'none') return { value: fit.least, high: fit.least + error };
+  const half = error * Math.max(1, fit.spread);
+  const high = fit.least + half;
+  return isWide(fit) ? { value: fit.least, high } : { value: fit.least, low: fit.least - half, high };
 }
 
 /** Without a curve the least is no more than the least of what was read; what no gauge was put to may be less. */
@@ -89,6 +92,10 @@ export function scanned(scan: ScanEvidence): Scanned {
     least: withoutLash(withGauges(found, between), scan),
   };
 }
+
+/** The least is told as what was read so far: further on, or between the steps, it may be less. */
+export const isSoFar = ({ fit }: Scanned): boolean =>
+  fit !== undefined && (fit.edge !== 'none' || isWide(fit));
 
 /** Neighbours farther apart than a parabola can bridge. */
 export function isWide(fit: ScanLeast): boolean {

@@ -1,5 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { AssessedQuantity, AssessedQuestion, Headline } from '../assessment.ts';
+import { ended } from '../common/first-said.ts';
 import { gapSaid } from '../common/gap-said.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { byId, byPlace, inches, placeOf, upperFirst, valveSubject } from '../common/said.ts';
@@ -8,6 +9,7 @@ import { type JudgedGap, judgeGap } from '../sheet/gap.ts';
 import { scanGaps } from './as-gap.ts';
 import type { ScanDetail, ScansDetail } from './detail.ts';
 import { questionsOfScan } from './questions.ts';
+import { repeatsAsked } from './repeats.ts';
 import { type Scanned, scanned } from './scanned.ts';
 
 const isPistonGap = (entry: SheetEvidence): entry is JudgedGap['entry'] => entry.kind === 'piston-to-valve';
@@ -17,7 +19,8 @@ function saidOf({ entry, gap, limit, word, lacks }: JudgedGap): string {
   const where = entry.scan?.where ?? '';
   const arms = entry.arms === 'before' ? ', with the arms before' : '';
   const end = word ?? `no word yet, it needs ${lacks.join('; ')}`;
-  return `Scan of ${placeOf(entry)}${arms}: least ${gapSaid(gap)}${where}, against ${inches(limit.value)}: ${end}.`;
+  const least = gap.value === undefined ? '' : entry.scan?.soFar === true ? 'least so far ' : 'least ';
+  return `Scan of ${placeOf(entry)}${arms}: ${least}${gapSaid(gap)}${where}, against ${inches(limit.value)}: ${ended(end)}`;
 }
 
 function detailOf(each: Scanned, judged: JudgedGap, questions: readonly AssessedQuestion[]): ScanDetail {
@@ -84,7 +87,7 @@ export function scansPart(evidence: Evidence): PartSaid<ScansDetail> {
   return {
     quantities: found.map(({ detail, judged }) => quantityOf(detail, judged)),
     judgements: [],
-    questions: found.flatMap(({ questions }) => questions),
+    questions: [...found.flatMap(({ questions }) => questions), ...repeatsAsked(evidence)],
     stop: [],
     headlines: found.map(
       ({ detail }): Headline => ({

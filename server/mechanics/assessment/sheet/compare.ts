@@ -50,7 +50,7 @@ export function compare(
   const lots = armLots(evidence, rows, known, doubtful);
   const lobes = lobesRead(evidence, rows, known);
   const made = SIDES.flatMap((side) => swapsOf(evidence, lots, side, lobes));
-  const { swaps, questions } = positionsOf(made, rows, evidence.answers);
+  const { swaps, questions } = positionsOf(made, evidence.answers);
   const sides = springsOf(rows).flatMap((spring) =>
     SIDES.map((side) => sideOf(evidence, rows, { side, spring }, { doubtful, swaps, lots })),
   );

@@ -20,6 +20,8 @@ export interface SheetCellDetail {
   readonly spread?: number;
   /** Passes that stand apart from their fellows and are not in the figure. */
   readonly apart: readonly { readonly entryId: string; readonly off: number; readonly turns: number }[];
+  /** Passes that do not go together, and nothing says which is right. */
+  readonly undecided?: true;
   readonly lacks: readonly string[];
   readonly word?: GapWord;
   readonly judgementId?: string;
@@ -52,6 +54,8 @@ export interface SheetOddDetail extends Omit<OddValve, 'cause'> {
   /** As the figures have it; once a swap has told, the part or the position alone. */
   readonly cause: OddCause | 'part' | 'position';
   readonly judgementId: string;
+  /** It is low on a lifter that may sink: that comes before its arm. */
+  readonly sinks?: true;
   /** The arm that sits there. */
   readonly armName?: string;
   /** Passes of its own lift and lobe. */
@@ -83,6 +87,11 @@ export interface SheetSwapDetail {
   /** The arm and the valve that differ from their siblings, as far as these tell. */
   readonly oddArm?: string;
   readonly oddPlace?: string;
+  readonly oddAt?: ValvePlace;
+  /** Each of the two arms gives what it is stamped or sold as: they differ because their marks do. */
+  readonly asMarked?: boolean;
+  /** The odd arm's number was read: it leads to its lot. */
+  readonly numberRead: boolean;
   /** Both lobes were read, and are taken out of the difference. */
   readonly lobesRead: boolean;
   /** Of a position: whether it went with the pushrod, and whether tip or stud differ in height, once that was seen. */

@@ -1,5 +1,5 @@
 import { allowance, toolAllowance } from '../../kit/allowances.ts';
-import { IN } from '../../kit/si.ts';
+import { IN, MM } from '../../kit/si.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
 import { setUpsNow } from '../ratio/set-ups.ts';
 
@@ -13,9 +13,24 @@ function dialOf(evidence: Evidence): typeof USUAL {
   return newest === undefined ? USUAL : { perTurn: newest.perTurn, graduation: newest.graduation };
 }
 
-/** Travel of the dial's hand in one turn: as it was said with the readings, else of that dial. */
-export const perTurnOf = (evidence: Evidence, readings: readonly Pick<SheetEvidence, 'perTurn'>[]): number =>
-  readings.find(({ perTurn }) => perTurn !== undefined)?.perTurn ?? dialOf(evidence).perTurn;
+/** A dial that reads millimetres: one in a turn (common practice, no published source). */
+const USUAL_METRIC = 1 * MM;
+const isMetric = (perTurn: number): boolean => Math.abs(perTurn / MM - Math.round(perTurn / MM)) < 1e-6;
+const inMillimetres = ({ readAs }: Pick<SheetEvidence, 'readAs'>): boolean => / mm$/.test(readAs);
+
+/**
+ * Travel of the dial's hand in one turn: as it was said with the readings, else of the dial of the set-up. Readings in
+ * millimetres come off no inch dial: theirs is the usual one of millimetres then.
+ */
+export function perTurnOf(
+  evidence: Evidence,
+  readings: readonly Pick<SheetEvidence, 'perTurn' | 'readAs'>[],
+): number {
+  const said = readings.find(({ perTurn }) => perTurn !== undefined)?.perTurn;
+  if (said !== undefined) return said;
+  const { perTurn } = dialOf(evidence);
+  return readings.some(inMillimetres) && !isMetric(perTurn) ? USUAL_METRIC : perTurn;
+}
 
 /**
  * How far off a lift may be, as a 95 % half-width [m]: as its tool repeats, of an indicator no less than a division of

@@ -1,7 +1,8 @@
 import { SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
 import type { AssessedQuestion, StopReason } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
-import { gapSaid } from '../common/gap-said.ts';
+import { chosenOf } from '../common/chosen.ts';
+import { type GapBounds, gapSaid } from '../common/gap-said.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
 import { wayOutOf } from '../common/way-out.ts';
 import type { Evidence } from '../evidence.ts';
@@ -12,18 +13,46 @@ interface ShortGap {
   readonly stop: StopReason;
 }
 
-const CHOICES: AssessedQuestion['answers'] = [
-  {
-    code: 'found',
-    label: 'Looked: it is short',
-    changes: 'The stop stands until the desk lifts it, with the reason.',
-  },
-  {
-    code: 'not-found',
-    label: 'It was read or written wrong',
-    changes: 'The desk strikes the reading out, with the reason: the stop goes with it.',
-  },
-];
+const SHORT = {
+  code: 'found',
+  label: 'Looked: it is short',
+  changes: 'The stop stands until the desk lifts it, with the reason.',
+} as const;
+const WRONG = {
+  code: 'not-found',
+  label: 'It was read or written wrong',
+  changes: 'The desk strikes the reading out, with the reason: the stop goes with it.',
+} as const;
+const READ_AGAIN = {
+  code: 'read-again',
+  label: 'Another reading is wanted, once the desk allows it',
+  changes: 'The desk lifts the stop for that alone: by hand, gently, while there is room. It is not run.',
+} as const;
+
+/** There is room, if less than is wanted: nothing has met, and by hand it can be read once more. */
+const hasRoom = ({ value, low, high }: GapBounds): boolean => (low ?? value ?? high ?? 0) > 0;
+
+/** What is asked and done where there is room, and where parts may have met. */
+function wordsOf(gap: GapBounds, answer: string | undefined) {
+  const answered = answer !== undefined;
+  if (!hasRoom(gap))
+    return {
+      start: 'Do not turn it',
+      test: 'With nothing turned: say which parts are in it and how it was read. A qualified shop looks whether the parts have met.',
+      ...wayOutOf('have a qualified shop look whether the parts have met', answered),
+    };
+  return {
+    start: 'Do not run it, and do not turn it yet',
+    test: 'With nothing turned: say which parts are in it and how it was read. There is room: nothing has met. A qualified shop looks before it runs.',
+    ...(answer === READ_AGAIN.code ? TO_READ_AGAIN : wayOutOf('look how it was read and written', answered)),
+  };
+}
+
+const TO_READ_AGAIN = {
+  wayOut:
+    'Another reading is wanted. The desk first lifts the stop for that, with the reason: by hand, gently, and it is not run.',
+  wayOutAtBench: 'Another reading is wanted. Leave it until the desk has lifted the stop.',
+} as const;
 
 /**
  * A gap that was read short stops everything: until what was found is answered and a person lifts it, or its reading is
@@ -34,18 +63,26 @@ export function shortGap({ entry, gap, limit, word }: JudgedGap, { answers }: Ev
   const about = valveSubject(entry);
   const said = `${SHEET_KINDS[entry.kind].toLowerCase()} on ${placeOf(entry)}`;
   const size = `${gapSaid(gap)} against ${inches(limit.value)}`;
+  const { test } = wordsOf(gap, undefined);
   const question = asked(
     {
       code: 'gap-short',
       weight: 'weak',
       ask: `Is the ${said} short, or was it read or written wrong?`,
-      size: `It was read ${size} (${limit.source}).`,
-      test: 'With nothing turned: say which parts are in it and how it was read. A qualified shop looks for where the parts met.',
+      size: `As it was read: ${size} (${limit.source}).`,
+      test,
       restsOn: [entry.id],
     },
-    { about, step: 'sheet', among: entry.id, answers, choices: CHOICES },
+    {
+      about,
+      step: 'sheet',
+      among: entry.id,
+      answers,
+      choices: hasRoom(gap) ? [SHORT, WRONG, READ_AGAIN] : [SHORT, WRONG],
+    },
   );
   const answered = question.answered !== undefined;
+  const { start, wayOut, wayOutAtBench } = wordsOf(gap, answered ? (chosenOf(question) ?? '') : undefined);
   return [
     {
       question,
@@ -53,8 +90,9 @@ export function shortGap({ entry, gap, limit, word }: JudgedGap, { answers }: Ev
         id: `stop:gap-short:${entry.kind}:${entry.id}`,
         code: 'gap-short',
         about,
-        sentence: `Do not turn it: ${said} is short, ${size}.`,
-        ...wayOutOf('have a qualified shop look where the parts meet', answered),
+        sentence: `${start}: ${said} is short, ${size}.`,
+        wayOut,
+        wayOutAtBench,
         from: 'readings',
         entryId: entry.id,
         line: entry.line,

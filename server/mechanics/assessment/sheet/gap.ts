@@ -4,11 +4,13 @@ import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { verdictOfGap } from '../../consequences/gap-row.ts';
 import { toolAllowance, usualDeflection } from '../../kit/allowances.ts';
 import type { Judgement } from '../assessment.ts';
+import { ended } from '../common/first-said.ts';
 import { type GapBounds, gapSaid } from '../common/gap-said.ts';
 import { limitOf } from '../common/limits.ts';
 import { inches, keyOf, placeOf, upperFirst, valveSubject } from '../common/said.ts';
 import type { Evidence, GapName, LimitEvidence, SheetEvidence } from '../evidence.ts';
 import type { GapWord } from '../words.ts';
+import { LASH_UNSAID, type LashInGap, lashInGap } from './gap-lash.ts';
 
 /** One gap as it was read, with what it lies between and how it stands against its limit. */
 export interface JudgedGap {
@@ -17,6 +19,10 @@ export interface JudgedGap {
   readonly limit: LimitEvidence;
   readonly word?: GapWord;
   readonly lacks: readonly string[];
+  /** Lash that may be in it, with what is asked of it. */
+  readonly lash?: LashInGap;
+  /** Its word hangs on that lash, so that it is asked. */
+  readonly asksLash: boolean;
 }
 
 /** Gaps that a bending train leaves larger than they are. */
@@ -47,6 +53,15 @@ function bent(entry: JudgedGap['entry'], gap: GapBounds, evidence: Evidence): Ga
   return { ...gap, low: gap.low - usualDeflection(evidence.engine.mounting).to };
 }
 
+/** On a lifter that sinks a gap reads too large by nobody knows how much: only its high end is told. */
+function sunk(entry: JudgedGap['entry'], gap: GapBounds, evidence: Evidence): GapBounds {
+  return gap.high === undefined || sinkingNeeds(entry, evidence).length === 0 ? gap : { high: gap.high };
+}
+
+/** A guess that something is left tells nothing against a limit; one that nothing is left is looked into as any other. */
+const isMereGuess = ({ tool, reading: { value, high } }: SheetEvidence): boolean =>
+  tool === 'guess' && (value ?? high ?? 1) > 0;
+
 function lacksOf(entry: JudgedGap['entry'], word: GapWord | undefined): string[] {
   const bends = WITH_LIFT.includes(entry.kind) && entry.spring !== 'light' && word === 'close';
   return [
@@ -61,22 +76,41 @@ function lacksOf(entry: JudgedGap['entry'], word: GapWord | undefined): string[]
   ];
 }
 
+/** Lash that was left in takes its whole size off the low end: told only where a word hangs on it. */
+export function withLash<Gap extends GapBounds>(
+  gap: Gap,
+  limit: number,
+  lash: LashInGap | undefined,
+): { readonly gap: Gap; readonly hangs: boolean } {
+  if (lash === undefined || lash.most <= 0 || gap.low === undefined) return { gap, hangs: false };
+  const less = { ...gap, low: gap.low - lash.most };
+  const hangs = verdictOfGap(less, limit) !== verdictOfGap(gap, limit);
+  return { gap: hangs ? less : gap, hangs };
+}
+
 export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedGap {
   const limit = limitOf(evidence, entry.kind, sideOfValve(entry.valve));
-  const gap = bent(entry, boundsOf(entry), evidence);
+  const read = sunk(entry, bent(entry, boundsOf(entry), evidence), evidence);
+  const lash = lashInGap(entry, evidence);
+  const { gap, hangs } = withLash(read, limit.value, lash);
+  const asksLash = hangs || lash?.question.answered !== undefined;
+  const ofLash = defined({ lash });
   const bare = verdictOfGap(gap, limit.value);
-  if (entry.tool === 'guess')
-    return { entry, gap, limit, lacks: ['a reading with a tool: this one is a guess'] };
+  if (isMereGuess(entry))
+    return { entry, gap, limit, asksLash: false, lacks: ['a reading with a tool: this one is a guess'] };
+  const sinks = sinkingNeeds(entry, evidence);
   const needs = [
     ...(entry.otherArms === 'off-since'
       ? ['a reading with the arm that sits there now: this one is of an arm that is off']
       : []),
-    ...sinkingNeeds(entry, evidence),
+    ...sinks,
     ...(entry.scan?.needs ?? []),
   ];
   // What reads too large, or is not the least yet, and is short all the same is short; else it tells nothing.
-  if (needs.length > 0 && bare !== 'short') return { entry, gap, limit, lacks: needs };
-  return { entry, gap, limit, word: bare, lacks: lacksOf(entry, bare) };
+  if (needs.length > 0 && bare !== 'short') return { entry, gap, limit, asksLash, lacks: needs, ...ofLash };
+  const isUnsaid = hangs && lash?.question.answered === undefined;
+  const lacks = isUnsaid && bare === 'close' ? [LASH_UNSAID] : lacksOf(entry, bare);
+  return { entry, gap, limit, word: bare, lacks, asksLash, ...ofLash };
 }
 
 const RANK: Readonly<Record<GapWord, number>> = { short: 0, close: 1, clear: 3 };
@@ -99,15 +133,15 @@ export function gapJudgement(judged: JudgedGap, others: number): Judgement {
     entry.otherArms === undefined
       ? ''
       : ` with the arms that are ${entry.otherArms === 'on-now' ? 'on now' : 'off since'}`;
-  const said = `${SHEET_KINDS[entry.kind]}, ${placeOf(entry)}${arms}: ${gapSaid(gap)}, measured${entry.scan === undefined ? '' : ` in a scan${entry.scan.where}`}, against ${inches(limit.value)}`;
+  const said = `${SHEET_KINDS[entry.kind]}, ${placeOf(entry)}${arms}: ${gapSaid(gap)}, ${entry.tool === 'guess' ? 'guessed' : 'measured'}${entry.scan === undefined ? '' : ` in a scan${entry.scan.where}`}, against ${inches(limit.value)}`;
   const worst = others > 0 ? ' It is the worst of what was read, and stands until it is struck out.' : '';
   const end =
     word === undefined
-      ? `no word yet. It needs ${lacks.join('; ')}.`
+      ? ended(`no word yet. It needs ${lacks.join('; ')}`)
       : word === 'short'
         ? 'short. Stop, and have a qualified shop look.'
         : word === 'close'
-          ? `close. It needs ${lacks.join(', and ')}.`
+          ? ended(`close. It needs ${lacks.join(', and ')}`)
           : 'clear.';
   return {
     id: gapId(entry.kind, about),

@@ -1,6 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance, allowanceSource } from '../../kit/allowances.ts';
+import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { AssessedQuestion, StopReason } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
@@ -27,6 +28,20 @@ const CHOICES: AssessedQuestion['answers'] = [
   },
 ];
 
+/** The valve over it lifts as its siblings do, where a lobe so far down would take it beyond what they differ by. */
+function fullValve(side: string, row: SheetRow | undefined, rows: readonly SheetRow[], by: number): boolean {
+  return (row?.lifts ?? []).some(({ spring, figure: { value } }) => {
+    const others = rows
+      .filter((each) => each !== row && sideOfValve(each.valve) === side)
+      .flatMap(({ lifts }) =>
+        lifts.flatMap((lot) => (lot.spring === spring ? (lot.figure.value ?? []) : [])),
+      );
+    const middle = others.length < 2 ? undefined : medianKnown(others);
+    // The lever makes more of it at the valve, never less.
+    return value !== undefined && middle !== undefined && middle - value < by - allowance('repeat');
+  });
+}
+
 /** A lobe that is down on its siblings by the wear limit or more: nobody runs it on. */
 export function wornLobes(
   evidence: Evidence,
@@ -41,13 +56,20 @@ export function wornLobes(
       const about = valveSubject(place);
       const row = rows.find((each) => placeOf(each) === placeOf(place));
       const own = (row?.lobes ?? []).map(({ id }) => id).sort();
+      // A lobe that is down takes its valve down with it: one whose valve is full may have been read short.
+      const full = fullValve(side, row, rows, by);
+      const down = `the lobe of ${placeOf(place)} is ${inches(by)} down on its siblings`;
       // It is down on its siblings: without their lobes nothing is said of this one.
       const siblings = rows.filter(({ valve }) => sideOfValve(valve) === side).flatMap(({ lobes }) => lobes);
       const question = asked(
         {
           code: 'lobe-worn',
           weight: 'weak',
-          ask: `Is the lobe of ${placeOf(place)} worn, or was it read short?`,
+          ask: full
+            ? `Was the lobe of ${placeOf(place)} read short? Its valve lifts like its siblings.`
+            : `Is the lobe of ${placeOf(place)} worn, or was it read short?`,
+          // One question, whatever is read of the valve later.
+          knownBy: `is the lobe of ${placeOf(place)} worn or was it read short`,
           size: `It is ${inches(by)} under its siblings; ${inches(allowance('lobe-down'))} is the limit (${allowanceSource('lobe-down')}).`,
           test: 'With nothing turned: look at the lifter’s face, and in the oil for metal.',
           restsOn: own,
@@ -60,7 +82,9 @@ export function wornLobes(
           id: `stop:lobe-worn:${cylinder}-${valve}`,
           code: 'lobe-worn',
           about,
-          sentence: `Do not turn it: the lobe of ${placeOf(place)} is ${inches(by)} down on its siblings.`,
+          sentence: full
+            ? `Do not turn it yet: the lobe of ${placeOf(place)} reads ${inches(by)} down, and its valve lifts like its siblings. One of the two was misread.`
+            : `Do not turn it: ${down}.`,
           ...wayOutOf('look at the lifter’s face and in the oil for metal', question.answered !== undefined),
           from: 'readings',
           answered: question.answered !== undefined,

@@ -8,7 +8,7 @@ import type { SheetCellDetail } from './detail.ts';
 /** What readings of one thing, taken with one arm on one spring, come to. */
 export type LotFigure = Pick<
   SheetCellDetail,
-  'value' | 'low' | 'high' | 'passes' | 'spread' | 'apart' | 'lacks'
+  'value' | 'low' | 'high' | 'passes' | 'spread' | 'apart' | 'undecided' | 'lacks'
 >;
 
 const rangeOf = (values: readonly number[]) => ({ low: Math.min(...values), high: Math.max(...values) });
@@ -50,6 +50,7 @@ export function figureOf(readings: readonly SheetEvidence[], perTurn: number): L
       low,
       high,
       apart: [],
+      undecided: true,
       lacks: [`one more pass: these lie ${inches(high - low)} apart, and nothing says which is right`],
     };
   const kept = found.together.map((index) => values[index] ?? 0);

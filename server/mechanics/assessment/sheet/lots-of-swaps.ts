@@ -12,6 +12,8 @@ export interface ArmLot extends ValvePlace {
   readonly spring: Spring;
   /** Readings taken the same way alone are set against each other: `light|firm|out`. */
   readonly method: string;
+  /** The lash was said to be out; a sheet does not say how it was. */
+  readonly lashOut: boolean;
   /** Left out where the passes do not go together. */
   readonly value?: number;
   readonly half: number;
@@ -43,6 +45,7 @@ function ofSheet(evidence: Evidence, row: SheetRow): ArmLot[] {
       ),
       'out',
     ].join('|'),
+    lashOut: false,
     half: liftHalf(evidence, readings),
     passes: figure.passes - figure.apart.length,
     restsOn: readings.map(({ id }) => id),
@@ -61,6 +64,7 @@ function ofSetUp(evidence: Evidence, { read, doubts }: SetUpKnown): ArmLot[] {
       valve: setUp.valve,
       spring: setUp.spring,
       method: [setUp.spring, lifterOf(evidence, [setUp.lifter]), lash].join('|'),
+      lashOut: setUp.lash === 'zero',
       half: setUp.errorLimit,
       passes: valve.used.length,
       restsOn: valve.used.map(({ id }) => id),

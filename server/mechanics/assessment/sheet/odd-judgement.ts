@@ -1,4 +1,5 @@
 import type { AssessedQuestion, Judgement } from '../assessment.ts';
+import { answerSaid } from '../common/chosen.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { Side, ValvePlace } from '../evidence.ts';
 import type { SheetSideDetail } from './detail.ts';
@@ -19,8 +20,10 @@ export const oddJudgements = (
     restsOn: restsOn(each),
   }));
 
-const notYet = ({ answered, ask }: AssessedQuestion): string =>
-  answered?.found ? `“${ask}” was answered yes: enter it again.` : `First: ${ask}`;
+const notYet = (question: AssessedQuestion): string =>
+  question.answered?.found
+    ? `“${question.ask}” was answered “${answerSaid(question)}”: enter it again, or strike it out with the reason.`
+    : `First: ${question.ask}`;
 
 /** A row in doubt is not set against its siblings: the question comes first. */
 function doubtJudgement(place: ValvePlace, question: AssessedQuestion): Judgement {

@@ -4,8 +4,10 @@ import type { SheetOddDetail } from './detail.ts';
 const off = (by: number): string => `Valve lift ${lowOrHigh(by)}`;
 
 /** Why a valve is the odd one, without what to do about it: that is what it still needs. */
-export function oddSaid({ cause, valveOff, lobeOff, words, armName }: SheetOddDetail): string {
+export function oddSaid({ cause, valveOff, lobeOff, words, armName, sinks }: SheetOddDetail): string {
   if (valveOff === undefined) return words;
+  if (sinks === true && cause !== 'part' && cause !== 'position')
+    return `${off(valveOff)}, on a hydraulic lifter: one that sinks reads low, so that comes before the rocker.`;
   const lobe = lobeOff === undefined ? '' : ' on a lobe like its siblings’';
   switch (cause) {
     case 'measure-lobe':
@@ -22,7 +24,8 @@ export function oddSaid({ cause, valveOff, lobeOff, words, armName }: SheetOddDe
 }
 
 /** What tells it from its siblings, before any part is moved. */
-export function oddNeeds({ cause }: Pick<SheetOddDetail, 'cause'>): string[] {
+export function oddNeeds({ cause, sinks }: Pick<SheetOddDetail, 'cause' | 'sinks'>): string[] {
+  if (sinks === true) return ['a reading on a solid or locked lifter, of it and of one beside it'];
   if (cause === 'measure-lobe') return ['a reading of its lobe; no part has to move for that'];
   return cause === 'cannot-tell' ? ['three passes each of lobe and valve'] : [];
 }

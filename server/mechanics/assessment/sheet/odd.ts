@@ -24,6 +24,13 @@ function causeBy(odd: OddValve, armId: string | undefined, swaps: readonly Sheet
 
 const oddId = (odd: OddValve, spring: Spring): string => `odd:${spring}:${odd.cylinder}-${odd.valve}`;
 
+/** It was read on a hydraulic lifter, or nobody said on which, and the engine has hydraulic ones. */
+function maySink({ engine }: Evidence, row: SheetRow | undefined, spring: Spring): boolean {
+  const readings = row?.lifts.find((lot) => lot.spring === spring)?.readings ?? [];
+  const own = engine.lifter?.startsWith('hydraulic') === true;
+  return readings.some(({ lifter }) => lifter === 'hydraulic' || (lifter === 'not-said' && own));
+}
+
 interface Beside {
   /** Rows with an open doubt. */
   readonly doubtful: ReadonlySet<string>;
@@ -49,12 +56,14 @@ export function sideOf(
     const row = own.find((one) => placeOf(one) === placeOf(each));
     const armId = row?.armId;
     const { cause, touched } = causeBy(each, armId, swaps);
-    const toSwap = touched ? undefined : swapToDo(each, siblings, judged.odd, evidence);
+    const sinks = maySink(evidence, row, of.spring) && (each.valveOff ?? 0) < 0 && each.cause !== 'lobe';
+    const toSwap = touched || sinks ? undefined : swapToDo(each, siblings, judged.odd, evidence);
     return {
       ...each,
       cause,
       passes: passesOf(row, of.spring, lots),
       judgementId: oddId(each, of.spring),
+      ...(sinks ? { sinks } : {}),
       ...defined({ armName: armNameOf(evidence, armId), toSwap }),
       ...(toSwap === undefined ? {} : { swap: swapSaid(each, toSwap) }),
     };

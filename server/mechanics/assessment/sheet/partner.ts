@@ -10,8 +10,8 @@ export interface Partner extends ValvePlace {
 
 /**
  * The valve to swap with: of those that read alike one of the same bank, where the engine's cover is off already, and
- * of these the nearest along it; where nothing says how the banks are, the nearest by number. Common practice, no
- * published source.
+ * of these the nearest along it, of two as near the one whose arm is on record; where nothing says how the banks are,
+ * the nearest by number. Common practice, no published source.
  */
 export function partnerOf(
   evidence: Evidence,
@@ -25,9 +25,13 @@ export function partnerOf(
     own?.includes(cylinder) === true
       ? Math.abs(own.indexOf(cylinder) - own.indexOf(odd.cylinder))
       : banks.length * cylinders + Math.abs(cylinder - odd.cylinder);
+  const isNamed = (place: ValvePlace): number =>
+    Number(evidence.seats.some((seat) => placeOf(seat) === placeOf(place)));
   const [best] = fit
     .filter((place) => placeOf(place) !== placeOf(odd))
-    .toSorted((a, b) => along(a.cylinder) - along(b.cylinder) || a.cylinder - b.cylinder);
+    .toSorted(
+      (a, b) => along(a.cylinder) - along(b.cylinder) || isNamed(b) - isNamed(a) || a.cylinder - b.cylinder,
+    );
   if (best === undefined) return undefined;
   const { cylinder, valve } = best;
   return { cylinder, valve, ...(own === undefined ? {} : { sameBank: own.includes(cylinder) }) };

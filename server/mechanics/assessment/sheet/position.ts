@@ -2,10 +2,9 @@ import { defined } from '../../../../shared/defined.ts';
 import type { AnswerChoice, AssessedQuestion, Subject } from '../assessment.ts';
 import { asked, type Doubt } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
-import { listed, placeOf, valveSubject } from '../common/said.ts';
+import { listed, valveSubject } from '../common/said.ts';
 import type { AnswerEvidence } from '../evidence.ts';
 import type { SheetSwapDetail } from './detail.ts';
-import type { SheetRow } from './rows.ts';
 
 /*
  * What a position is made of, in the order that moves least: the pushrods of the two valves change places, then tip and
@@ -59,12 +58,11 @@ interface Looked {
 }
 
 /** What is asked of a swap that tells of a position, and what was answered. */
-function look(swap: SheetSwapDetail, rows: readonly SheetRow[], answers: readonly AnswerEvidence[]): Looked {
-  const { verdict, oddPlace, restsOn } = swap;
-  const row = rows.find((each) => placeOf(each) === oddPlace);
-  if (row === undefined || oddPlace === undefined || (verdict !== 'position' && verdict !== 'both'))
+function look(swap: SheetSwapDetail, answers: readonly AnswerEvidence[]): Looked {
+  const { verdict, oddPlace, oddAt, restsOn } = swap;
+  if (oddAt === undefined || oddPlace === undefined || (verdict !== 'position' && verdict !== 'both'))
     return { swap, questions: [] };
-  const about: Subject = valveSubject(row);
+  const about: Subject = valveSubject(oddAt);
   const put = (doubt: Doubt, choices: AssessedQuestion['answers']) =>
     asked({ ...doubt, restsOn }, { about, step: 'sheet', among: swap.spring, answers, choices });
   const first = put(pushrod(swap, oddPlace), PUSHROD);
@@ -83,10 +81,9 @@ function look(swap: SheetSwapDetail, rows: readonly SheetRow[], answers: readonl
 /** The swaps with what was seen since, and what is asked to tell the parts of a position from one another. */
 export function positionsOf(
   swaps: readonly SheetSwapDetail[],
-  rows: readonly SheetRow[],
   answers: readonly AnswerEvidence[],
 ): { readonly swaps: readonly SheetSwapDetail[]; readonly questions: readonly AssessedQuestion[] } {
-  const looked = swaps.map((swap) => look(swap, rows, answers));
+  const looked = swaps.map((swap) => look(swap, answers));
   const questions = new Map(looked.flatMap((each) => each.questions).map((each) => [each.id, each]));
   return { swaps: looked.map(({ swap }) => swap), questions: [...questions.values()] };
 }

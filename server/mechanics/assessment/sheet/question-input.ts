@@ -72,6 +72,7 @@ export function questionInput(
     restsOn: 'not-said',
     alignment: 'not-said',
     perTurn: perTurnOf(evidence, [...lot.readings, ...row.lobes]) / IN,
+    inMillimetres: lot.readings.length > 0 && lot.readings.every(({ readAs }) => readAs.endsWith(' mm')),
     graduation: 0.001,
     lobeSource: row.lobes.length === 0 ? 'card' : caliper ? 'caliper' : 'indicator',
     cardLobeLift: positive(own.lobeLift ?? beside.own.lobeLift),

@@ -13,12 +13,17 @@ import { copiedColumns } from './copied.ts';
 import type { SheetDetail } from './detail.ts';
 import { shortGap } from './gap-stops.ts';
 import { wornLobes } from './lobe-worn.ts';
+import { armLots } from './lots-of-swaps.ts';
 import { inDoubtJudgements, oddJudgements } from './odd-judgement.ts';
 import { rowQuantities } from './quantities.ts';
 import { ratioQuantities, ratiosOf } from './ratios.ts';
+import { readOtherwise } from './read-otherwise.ts';
 import { isOf, rowDetail } from './row-detail.ts';
 import { rowQuestions } from './row-questions.ts';
 import { rowsOf, type SheetRow } from './rows.ts';
+import { saidOfSheet } from './said-of-sheet.ts';
+import { sidesTold } from './side-told.ts';
+import { slipsLeft } from './slips-left.ts';
 import { swapJudgement } from './swaps.ts';
 
 /** One line for each thing on the sheet that needs somebody: odd valves and swaps; gaps are told by the change. */
@@ -33,21 +38,40 @@ const headlinesOf = (judgements: readonly Judgement[]): Headline[] =>
 
 /** The per-valve sheet: figures of each row, what the rows are asked, which valves are odd, what swaps decide, gaps. */
 export function sheetPart(
-  evidence: Evidence,
+  entered: Evidence,
   known: readonly SetUpKnown[] = [],
   tolerances?: Tolerances,
 ): PartSaid<SheetDetail> {
+  const { evidence, questions: ofReading } = saidOfSheet(entered);
   const rows = rowsOf(evidence);
-  const raised = [...rowQuestions(evidence, rows, tolerances), ...copiedColumns(evidence, rows)];
+  const lots = armLots(evidence, rows, known, new Set());
+  const raised = [
+    ...slipsLeft(rowQuestions(evidence, rows, tolerances), rows, lots),
+    ...copiedColumns(evidence, rows),
+    ...readOtherwise(evidence, rows, lots, known),
+  ];
   const doubtsOf = (row: SheetRow) => raised.filter((each) => inDoubt(each) && isOf(each, row));
   const doubtful = new Set(rows.filter((row) => doubtsOf(row).length > 0).map(placeOf));
   const { sides, swaps, ofPositions } = compare(evidence, rows, doubtful, known);
+  const ratios = ratiosOf(evidence, rows);
+  const certain = rows.filter((row) => !doubtful.has(placeOf(row)));
+  const told = sidesTold(evidence, certain, { sides, ratios }, raised);
   const worn = wornLobes(evidence, sides, rows);
   const gaps = new Map(rows.map((row) => [placeOf(row), gapCells(evidence, row)]));
   const short = [...gaps.values()]
     .flat()
     .flatMap(({ each }) => each.flatMap((one) => shortGap(one, evidence)));
-  const questions = [...raised, ...ofPositions, ...[...worn, ...short].map(({ question }) => question)];
+  const ofLash = [...gaps.values()]
+    .flat()
+    .flatMap(({ each }) => each.flatMap(({ lash, asksLash }) => (asksLash ? (lash?.question ?? []) : [])));
+  const questions = [
+    ...raised,
+    ...ofReading,
+    ...told.questions,
+    ...ofPositions,
+    ...[...worn, ...short].map(({ question }) => question),
+    ...ofLash,
+  ];
   const details = rows.map((row) => rowDetail(evidence, row, gaps.get(placeOf(row)) ?? [], questions));
   const restsOn = (place: string) =>
     details
@@ -56,13 +80,13 @@ export function sheetPart(
         cells.filter(({ kind }) => kind.endsWith('lift')).flatMap(({ entryIds }) => entryIds),
       )
       .sort();
+  const allGaps = [...gaps.values()].flat();
   const compared = [
     ...sides.flatMap((side) => oddJudgements(side, (place) => restsOn(placeOf(place)))),
     ...swaps.map(swapJudgement),
     ...inDoubtJudgements(rows, doubtsOf),
+    ...told.judgements,
   ];
-  const allGaps = [...gaps.values()].flat();
-  const ratios = ratiosOf(evidence, rows);
   const cylinders = Math.max(evidence.engine.cylinders ?? 0, ...rows.map(({ cylinder }) => cylinder));
   return {
     quantities: [

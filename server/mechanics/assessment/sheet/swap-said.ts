@@ -34,7 +34,9 @@ function positionOf({ lobesRead, pushrod, heights }: SheetSwapDetail, place: str
 
 function partSaid(swap: SheetSwapDetail): string {
   const name = nameOf(swap);
-  const { armNames, part = 0 } = swap;
+  const { armNames, part = 0, asMarked } = swap;
+  if (asMarked === true)
+    return `the difference went with the arm, and each gives what it is held to be: ${armNames[0]} is ${lowOrHigh(part)} against ${armNames[1]} as their marks have it.`;
   if (name === undefined)
     return `the difference went with the arm: ${armNames[0]} is ${lowOrHigh(part)} against ${armNames[1]} on both valves. It is the part; which of the two needs a third valve of that side.`;
   return `the difference went with ${name}, ${wayOf(ofArm(swap))} on both valves. It is the part: ${name}. Only now look at its lot.`;
@@ -114,7 +116,7 @@ export function needsOf(swap: SheetSwapDetail): string[] {
   const lot =
     arm === undefined ? 'a reading of a third arm, then the lot of the odd one' : `the lot of ${arm}`;
   const position = positionNeeds(swap);
-  if (verdict === 'part') return [lot];
+  if (verdict === 'part') return swap.asMarked === true ? [] : [lot];
   if (verdict === 'position') return [position];
   if (verdict === 'both') return [lot, position];
   if (because === 'not-read') return readingsWanted(swap);

@@ -9,6 +9,7 @@ import { placeOf } from '../common/said.ts';
 import type { Evidence, Side, ValvePlace } from '../evidence.ts';
 import type { SheetSwapDetail } from './detail.ts';
 import type { ArmLot } from './lots-of-swaps.ts';
+import { oddByMark } from './odd-by-mark.ts';
 import { cellsOf, type Swap, type SwapCell, swapsMade } from './swap-cells.ts';
 import { needsOf, swapSaid } from './swap-said.ts';
 
@@ -22,6 +23,8 @@ function onOneLobe(lobes: LobesRead, swap: Swap) {
   const all = own.length === swap.places.length;
   return {
     lobesRead: all,
+    /** The lobe that the lifts are brought to. */
+    lobe: all ? mean : undefined,
     lift(at: ValvePlace, lift: number): number | undefined {
       if (!all) return lift;
       const lobe = lobes.get(placeOf(at));
@@ -52,7 +55,13 @@ function showsNow(cells: readonly SwapCell[]): boolean {
 }
 
 /** Arm and place that are named, and the difference that each makes, with its sign. */
-function told(cells: readonly SwapCell[], lots: readonly ArmLot[], swap: Swap, lobesRead: LobesRead) {
+function told(
+  evidence: Evidence,
+  cells: readonly SwapCell[],
+  lots: readonly ArmLot[],
+  swap: Swap,
+  lobesRead: LobesRead,
+) {
   const lobes = onOneLobe(lobesRead, swap);
   const read = cells.flatMap(({ armId, at, lift, half }) => {
     const value = lift === undefined ? undefined : lobes.lift(at, lift);
@@ -68,7 +77,12 @@ function told(cells: readonly SwapCell[], lots: readonly ArmLot[], swap: Swap, l
       showsNow: false,
     } as const;
   const middle = read.reduce((sum, { lift }) => sum + lift, 0) / read.length;
-  const { arm, place } = oddOfSwap(outcome, middle, siblingsOf(lots, swap, lobes));
+  const bySiblings = oddOfSwap(outcome, middle, siblingsOf(lots, swap, lobes));
+  const four = lots.filter((lot) =>
+    cells.some(({ restsOn }) => lot.restsOn.some((id) => restsOn.includes(id))),
+  );
+  const byMark = oddByMark(evidence, swap, outcome, read, { lots: four, lobe: lobes.lobe });
+  const { arm, place } = { ...byMark, ...bySiblings };
   const { verdict, because, part, position, half } = outcome;
   return {
     verdict,
@@ -81,6 +95,9 @@ function told(cells: readonly SwapCell[], lots: readonly ArmLot[], swap: Swap, l
     ...defined({
       oddArm: arm === undefined ? undefined : outcome.arms[arm],
       oddPlace: place === undefined ? undefined : outcome.places[place],
+      oddAt:
+        place === undefined ? undefined : swap.places.find((each) => placeOf(each) === outcome.places[place]),
+      asMarked: byMark.asMarked === true && arm === undefined ? true : undefined,
     }),
   };
 }
@@ -114,13 +131,16 @@ function ofSwap(
         lift === undefined &&
         touched.some((lot) => lot.armId === armId && placeOf(lot) === placeOf(at) && !own.includes(lot)),
     );
+    const outcome = told(evidence, cells, own, swap, lobes);
+    const odd = evidence.arms.find(({ id }) => 'oddArm' in outcome && id === outcome.oddArm);
     return {
       side: swap.side,
       spring,
       arms: swap.arms,
       armNames: [nameOf(swap.arms[0]), nameOf(swap.arms[1])],
       places: [placeOf(swap.places[0]), placeOf(swap.places[1])],
-      ...told(cells, own, swap, lobes),
+      ...outcome,
+      numberRead: (odd?.otherNumber.trim() ?? '') !== '',
       missing: cells
         .filter(({ lift }) => lift === undefined)
         .map((cell) => ({

@@ -4,7 +4,7 @@ import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { listed } from '../common/said.ts';
 import type { Evidence, PeakEvidence, Side } from '../evidence.ts';
-import { APART, degrees, isOut, type Lined, ofSide, SIDES, type TimingRead } from './readings.ts';
+import { APART, degrees, isOut, type Lined, ofSide, SIDES, stopFor, type TimingRead } from './readings.ts';
 
 /** A lobe that peaks outside of these is asked about: trade practice, common, no published source. */
 const USUAL = { from: 95 * DEGREE, to: 120 * DEGREE } as const;
@@ -110,8 +110,10 @@ const POINTER: AssessedQuestion['answers'] = [
 ];
 
 /** The stop shows the pointer out, and nobody said whether it was shifted before the lobe was read. */
-function pointer({ stop, peaks }: TimingRead, { answers }: Evidence): AssessedQuestion | undefined {
-  if (!isOut(stop) || peaks.length === 0 || peaks.every(({ righted }) => righted)) return undefined;
+function pointer(read: TimingRead, { answers }: Evidence): AssessedQuestion | undefined {
+  const last = SIDES.flatMap((side) => ofSide(read, side).at(-1) ?? []).filter(({ righted }) => !righted);
+  const stop = last.map((peak) => stopFor(read, peak)).find((each) => isOut(each));
+  if (!isOut(stop)) return undefined;
   const toward = stop.correction > 0 ? 'after' : 'before';
   const question = asked(
     {
@@ -119,7 +121,9 @@ function pointer({ stop, peaks }: TimingRead, { answers }: Evidence): AssessedQu
       weight: 'strong',
       ask: 'Was the pointer shifted before the lobe was read?',
       size: `At the stop it was ${degrees(stop.correction)}° out.`,
-      test: `shift the pointer ${degrees(stop.correction)}° toward the side ${toward} TDC, read the stop until both are alike, then read the lobe again.`,
+      test: isOut(read.stops.at(-1))
+        ? `shift the pointer ${degrees(stop.correction)}° toward the side ${toward} TDC, read the stop until both are alike, then read the lobe again.`
+        : 'the stop reads alike both ways now: read the lobe again.',
       restsOn: [],
     },
     { about: BUILD, step: 'timing', answers, choices: POINTER },

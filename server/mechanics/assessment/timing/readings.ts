@@ -18,23 +18,30 @@ export const degrees = (radians: number): string =>
 
 /** What was read of the timing, in the order in which it was kept. */
 export interface TimingRead {
-  readonly stop?: Lined<StopEvidence>;
+  readonly stops: readonly Lined<StopEvidence>[];
   readonly peaks: readonly Lined<PeakEvidence>[];
 }
 
 export function readOf({ workings }: Evidence): TimingRead {
   const lined = workings.toSorted((a, b) => a.line - b.line);
-  const stop = lined
-    .flatMap(({ line, timing }): Lined<StopEvidence>[] =>
-      timing?.of === 'stop' ? [{ ...timing, line }] : [],
-    )
-    .at(-1);
   return {
+    stops: lined.flatMap(({ line, timing }): Lined<StopEvidence>[] =>
+      timing?.of === 'stop' ? [{ ...timing, line }] : [],
+    ),
     peaks: lined.flatMap(({ line, timing }): Lined<PeakEvidence>[] =>
       timing?.of === 'peak' ? [{ ...timing, line }] : [],
     ),
-    ...(stop === undefined ? {} : { stop }),
   };
+}
+
+/**
+ * The reading at the stop that a peak stands on: the newest. Where that one reads alike only because the pointer was
+ * shifted after the peak was kept, it is the one that had it out.
+ */
+export function stopFor({ stops }: TimingRead, peak: Lined<PeakEvidence>): Lined<StopEvidence> | undefined {
+  const newest = stops.at(-1);
+  if (newest === undefined || peak.line > newest.line || isOut(newest)) return newest;
+  return stops.findLast((stop) => isOut(stop)) ?? newest;
 }
 
 /** Those of one lobe. */

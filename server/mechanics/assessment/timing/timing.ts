@@ -4,7 +4,18 @@ import type { PartSaid } from '../common/part-said.ts';
 import { keyOf } from '../common/said.ts';
 import type { Evidence, PeakEvidence, StopEvidence } from '../evidence.ts';
 import { pointerAsked, questionsOf, type TimingAsked } from './questions.ts';
-import { degrees, isOut, type Lined, ofSide, READ, readOf, SIDES, WHEEL, withoutError } from './readings.ts';
+import {
+  degrees,
+  isOut,
+  type Lined,
+  ofSide,
+  READ,
+  readOf,
+  SIDES,
+  stopFor,
+  WHEEL,
+  withoutError,
+} from './readings.ts';
 
 export interface TimingDetail {
   /** Whether every centreline that was kept stands on a top dead centre that was proved. */
@@ -19,8 +30,8 @@ interface ToldPeak {
   readonly asked: TimingAsked;
 }
 
-const isOpen = ({ asked: { pointer, pointerWas }, peak }: ToldPeak): boolean =>
-  pointer !== undefined && pointerWas === undefined && !peak.righted;
+const isOpen = ({ asked: { pointer, pointerWas }, peak, stop }: ToldPeak): boolean =>
+  pointer !== undefined && pointerWas === undefined && !peak.righted && isOut(stop);
 
 const isProved = (told: ToldPeak): boolean => told.stop !== undefined && !isOpen(told);
 
@@ -49,7 +60,7 @@ function pointerSaid(told: ToldPeak): string {
   if (!isOpen(told)) return '';
   const other = withoutError(peak, stop);
   const against = againstSaid(other.advance);
-  return ` But top dead centre is not proved: the stop has the pointer ${degrees(stop.correction)}° out. If it was left so, the peak is ${where(other)}${against === '' ? '' : `, ${against}`}.`;
+  return ` But top dead centre is not proved: the stop had the pointer ${degrees(stop.correction)}° out. If it was left so, the peak is ${where(other)}${against === '' ? '' : `, ${against}`}.`;
 }
 
 /** Why no word against the card is told yet; nothing where one may be. */
@@ -133,19 +144,19 @@ function quantityOf(told: ToldPeak): AssessedQuantity {
  */
 export function timingPart(evidence: Evidence): PartSaid<TimingDetail> {
   const read = readOf(evidence);
-  const { stop } = read;
   const { pointerWas } = pointerAsked(read, evidence);
-  const peaks = SIDES.flatMap((side) => ofSide(read, side).at(-1) ?? []).map((peak) =>
-    pointerWas === 'left' && isOut(stop) && !peak.righted ? withoutError(peak, stop) : peak,
-  );
+  const peaks = SIDES.flatMap((side) => ofSide(read, side).at(-1) ?? []).map((peak) => {
+    const stop = stopFor(read, peak);
+    return pointerWas === 'left' && isOut(stop) && !peak.righted ? withoutError(peak, stop) : peak;
+  });
   const asked = questionsOf(read, peaks, evidence);
-  const told = peaks.map((peak): ToldPeak => ({ peak, stop, asked }));
+  const told = peaks.map((peak): ToldPeak => ({ peak, stop: stopFor(read, peak), asked }));
   return {
     quantities: told.map(quantityOf),
     judgements: [],
     questions: asked.all,
     stop: [],
-    headlines: [...stopHeadline(stop, peaks), ...told.map(headlineOf)],
+    headlines: [...stopHeadline(read.stops.at(-1), peaks), ...told.map(headlineOf)],
     detail: { proved: told.every(isProved), questionIds: asked.all.map(({ id }) => id) },
   };
 }

@@ -22,6 +22,8 @@ const CHOICES: AssessedQuestion['answers'] = [
 ];
 
 function sentenceOf(set: PreloadEvidence, past: number): string {
+  if (set.solid)
+    return `Do not turn it: the build has solid lifters, and the turns kept hold the valve open by up to ${inches(offSeat(set, past))}.`;
   return past > EQUAL
     ? `Do not turn it: the turns kept go ${inches(past)} past the plunger’s bottom, and hold the valve open by up to ${inches(offSeat(set, past))}.`
     : 'Do not turn it: the turns kept put the plunger on its bottom, with nothing left for wear or heat.';
@@ -47,7 +49,9 @@ export function bottomed(
       code: 'plunger-bottomed',
       weight: 'strong',
       ask: 'Was the adjuster really turned that far, or was it only worked out?',
-      size: `The plunger goes ${inches(kept.set.travel ?? 0)}, and these turns press it ${inches(kept.set.preload)}.`,
+      size: kept.set.solid
+        ? 'The build says solid lifters: if they are hydraulic, put that right in its description.'
+        : `The plunger goes ${inches(kept.set.travel ?? 0)}, and these turns press it ${inches(kept.set.preload)}.`,
       test: 'back the adjuster off with the engine left still, and say which it was.',
       byLooking: true,
       restsOn: [],

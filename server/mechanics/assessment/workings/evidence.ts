@@ -26,6 +26,8 @@ export interface PreloadEvidence extends ThreadEvidence {
   readonly wanted: boolean;
   /** Whole travel of the plunger, where it was said. */
   readonly travel?: number;
+  /** The build says solid lifters: no plunger gives way, and past zero lash the valve is held open. */
+  readonly solid?: true;
 }
 
 /** What turns of an adjuster do, or the turns that a preload or a lash takes; tightening positive. */

@@ -1,6 +1,8 @@
 import { formatNumber } from '../../../../shared/quantities/format.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import { saidLength } from '../../kit/said.ts';
+import { USUAL_PRELOADS } from '../../setting/setting-table.ts';
+import { seatPerAdvance } from '../../threads/adjuster-screw.ts';
 import { bareInches, inches } from '../common/said.ts';
 import type {
   PreloadEvidence,
@@ -10,6 +12,14 @@ import type {
   TurnsEvidence,
 } from './evidence.ts';
 
+/** A turn is counted to this: a sixteenth of one, common practice, no published source. */
+const COUNTED = 1 / 16;
+
+/** How far the preload may be off by the count of its turns. */
+export function preloadWithin({ pitch, mount, ratio }: PreloadEvidence): number {
+  return COUNTED * pitch * seatPerAdvance(mount, ratio);
+}
+
 /** How far the plunger would go past its bottom, zero where it just meets it; nothing while travel is left. */
 export function pastBottom({ preload, travel }: PreloadEvidence): number | undefined {
   return travel === undefined || preload < travel - EQUAL ? undefined : Math.max(0, preload - travel);
@@ -18,23 +28,35 @@ export function pastBottom({ preload, travel }: PreloadEvidence): number | undef
 /** How far that holds the valve off its seat: the lever makes more of it. */
 export const offSeat = ({ ratio }: PreloadEvidence, past: number): number => past * ratio;
 
-const PLACE = { within: 'within', under: 'under', over: 'over' } as const;
+/** Nearer to an end of the band than the turns are counted, nobody can say on which side of it. */
+function placeSaid(set: PreloadEvidence): string {
+  const { preload, from, to, inBand } = set;
+  const close = preloadWithin(set);
+  if (Math.abs(preload - to) < close) return 'about at the top of';
+  return from > 0 && Math.abs(preload - from) < close ? 'about at the bottom of' : inBand;
+}
+
+const BY_SPIN = ' Zero was found by spinning the pushrod, so it may be past.';
+/** What waits while nobody turns it. */
+export const LOOKED_FOR_AGAIN = ' Look for it again by up-and-down play.';
 
 /** Zero that was found by spinning may be past where it was called. */
 const zeroSaid = ({ zeroFoundBy }: Pick<PreloadEvidence, 'zeroFoundBy'>): string =>
-  zeroFoundBy === 'spin'
-    ? ' Zero was found by spinning the pushrod, so it may be past: look for it again by up-and-down play.'
-    : '';
+  zeroFoundBy === 'spin' ? `${BY_SPIN}${LOOKED_FOR_AGAIN}` : '';
 
 function preloadSaid(set: PreloadEvidence): string {
-  const { preload, from, to, wanted, inBand, travel } = set;
+  const { preload, from, to, wanted, travel } = set;
   const past = pastBottom(set);
+  if (set.solid)
+    return `The build has solid lifters, with no plunger to press: these turns hold the valve open by up to ${inches(offSeat(set, preload))}. Back off before the engine is turned.`;
   if (past !== undefined)
     return past > EQUAL
       ? `These turns go ${inches(past)} past the bottom of the plunger, and hold the valve off its seat by up to ${inches(offSeat(set, past))}. Back off before the engine is turned.`
       : 'These turns put the plunger on its bottom: nothing is left for wear or heat. Back off before the engine is turned.';
+  if (preload <= EQUAL)
+    return `No turn past zero lash: the plunger is not pressed at all, and stands against its clip.${zeroSaid(set)}`;
   const left = travel === undefined ? '' : `; ${inches(travel - preload)} of its travel is left`;
-  const band = `${PLACE[inBand]} the ${wanted ? 'wanted' : 'usual'} ${from === 0 ? '0' : bareInches(from)} to ${inches(to)}`;
+  const band = `${placeSaid(set)} the ${wanted ? 'wanted' : 'usual'} ${from === 0 ? '0' : bareInches(from)} to ${inches(to)}`;
   return `These turns press the plunger ${inches(preload)}, ${band}${left}.${zeroSaid(set)}`;
 }
 
@@ -50,15 +72,21 @@ function turnSaid(turns: number): string {
   return `${turns > 0 ? 'Tighten' : 'Loosen'} ${short(size, 3)} turn${size > 1 ? 's' : ''}, ${short(size * 360, 0)}°`;
 }
 
+/** Past the usual it is said so: the maker’s own band goes first. */
+function bandOf(preload: number): string {
+  const { from, to } = USUAL_PRELOADS.usual;
+  return preload > to + EQUAL ? `, over the usual ${bareInches(from)} to ${inches(to)}` : '';
+}
+
 function turnsSaid(set: TurnsEvidence): string {
   const { turns, lashFound, lashWanted, lashChange, preload } = set;
   const found = lashFound === undefined || lashWanted === undefined ? undefined : { lashFound, lashWanted };
   if (Math.abs(turns) * 360 < 0.05)
-    return found === undefined ? 'No turn is needed.' : 'No turn is needed: the lash is as it is wanted.';
+    return found === undefined ? 'No turn is needed.' : 'No turn is needed: the lash is the one that is wanted.';
   if (found !== undefined)
     return `${turnSaid(turns)}: the lash goes from ${bareInches(found.lashFound)} to ${inches(found.lashWanted)}.`;
   if (preload !== undefined)
-    return `${turnSaid(turns)} from zero lash: that moves the plunger ${inches(Math.abs(preload))} ${preload > 0 ? 'down' : 'up'}.${zeroSaid(set)}`;
+    return `${turnSaid(turns)} from zero lash: that moves the plunger ${inches(Math.abs(preload))} ${preload > 0 ? 'down' : 'up'}${bandOf(preload)}.${zeroSaid(set)}`;
   const change = lashChange ?? 0;
   return `${turnSaid(turns)}: that ${change < 0 ? 'closes' : 'opens'} the lash by ${inches(Math.abs(change))}.`;
 }

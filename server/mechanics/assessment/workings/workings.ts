@@ -4,7 +4,8 @@ import type { Evidence } from '../evidence.ts';
 import { bottomed } from './bottomed.ts';
 import type { SetEvidence } from './evidence.ts';
 import { BUILD, type KeptSet, lastKept } from './kept.ts';
-import { setSaid } from './said.ts';
+import { keptPreload, lifterQuestions } from './lifters.ts';
+import { preloadWithin, setSaid } from './said.ts';
 import { threadQuestions } from './threads.ts';
 
 export interface WorkingsDetail {
@@ -34,6 +35,9 @@ function figureOf(set: SetEvidence): Pick<AssessedQuantity, 'name' | 'dimension'
 const quantityOf = ({ set }: KeptSet): AssessedQuantity => ({
   id: `working:${set.of}`,
   ...figureOf(set),
+  ...(set.of === 'preload'
+    ? { low: set.preload - preloadWithin(set), high: set.preload + preloadWithin(set) }
+    : {}),
   about: BUILD,
   basis: 'calculated',
   conditions:
@@ -61,11 +65,11 @@ const headlineOf = ({ set }: KeptSet): Headline => ({
  */
 export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
   const kept = KINDS.flatMap((name): KeptSet[] => {
-    const last: KeptSet | undefined = lastKept(evidence, name);
+    const last: KeptSet | undefined = name === 'preload' ? keptPreload(evidence) : lastKept(evidence, name);
     return last === undefined ? [] : [last];
   });
-  const { questions, stop } = bottomed(lastKept(evidence, 'preload'), evidence.answers);
-  const all = [...questions, ...threadQuestions(evidence)];
+  const { questions, stop } = bottomed(keptPreload(evidence), evidence.answers);
+  const all = [...questions, ...lifterQuestions(evidence), ...threadQuestions(evidence)];
   return {
     quantities: kept.map(quantityOf),
     judgements: [],

@@ -3,6 +3,7 @@ import { upperFirst } from '../../common/said.ts';
 import type { SheetDetail, SheetOddDetail } from '../detail.ts';
 import { doubtsOf, ofDoubt, openDoubts } from './of-doubt.ts';
 import { ofOdd } from './of-odd.ts';
+import { ofReading } from './of-reading.ts';
 import { ofSwap } from './of-swap.ts';
 import type { Said } from './said.ts';
 
@@ -46,7 +47,11 @@ export function nextOfSheet(
     return todo.length === 0 ? [] : [...doubtsOf(each, doubts), ...todo];
   };
   const isClear = ({ cause }: SheetOddDetail) => cause !== 'cannot-tell';
-  const [first] = [...swaps.flatMap(ofSwap), ...odd.filter(isClear).flatMap(ofValve)];
+  const [first] = [
+    ...swaps.flatMap(ofSwap),
+    ...ofReading(questions),
+    ...odd.filter(isClear).flatMap(ofValve),
+  ];
   const [later] = [...odd.filter((each) => !isClear(each)).flatMap(ofValve), ...doubts.map(ofDoubt)];
   return { clear: actionOf(first), later: actionOf(later) };
 }

@@ -62,11 +62,20 @@ function swapping(odd: SheetOddDetail): Said[] {
 
 /** An odd valve: its lobe, itself again, and only then the swap. What was done is not asked again. */
 export function ofOdd(odd: SheetOddDetail, rows: readonly SheetRowDetail[]): Said[] {
-  const { cause, passes, valveOff } = odd;
+  const { cause, passes, valveOff, sinks } = odd;
   const about = valveSubject(odd);
   const place = placeOf(odd);
   if (cause === 'part' || (cause === 'position' && passes.lobe > 0)) return [];
   if (cause === 'lobe') return ofLobe(odd, rows);
+  if (sinks === true)
+    return [
+      {
+        action: 'read-on-solid-lifter',
+        about,
+        sentence: `Put a solid or locked lifter under ${place} and under one beside it, and read both again.`,
+        reason: 'A hydraulic lifter that sinks reads low: that is ruled out before a part is moved.',
+      },
+    ];
   const off = valveOff === undefined ? 'It is odd' : `It is ${lowOrHigh(valveOff)}`;
   const wanted = cause === 'cannot-tell' ? THREE : cause === 'position' ? 0 : TWICE;
   // A lobe is told from its siblings by two others at the least.

@@ -32,6 +32,22 @@ function ofPosition({ side, verdict, oddPlace, places, pushrod, heights }: Sheet
   ];
 }
 
+/** It is the part: only now its lot, and the number on it leads there. */
+function ofPart({ side, verdict, oddArm, arms, armNames, numberRead }: SheetSwapDetail): Said[] {
+  if ((verdict !== 'part' && verdict !== 'both') || oddArm === undefined || numberRead) return [];
+  const name = armNames[oddArm === arms[0] ? 0 : 1];
+  return [
+    {
+      action: 'read-lot',
+      about: sideOf(side),
+      sentence: `Read every number on ${name} besides its ratio, word for word, and photograph it.`,
+      reason: `It is the part: the number on ${name} leads to its lot.`,
+      step: 'parts',
+      turns: false,
+    },
+  ];
+}
+
 /** A swap that was made and not read to its end, whose difference is gone, or that tells of a position. */
 export function ofSwap(swap: SheetSwapDetail): Said[] {
   const { side, because, missing, places, armNames, showsNow } = swap;
@@ -62,5 +78,5 @@ export function ofSwap(swap: SheetSwapDetail): Said[] {
           step: 'parts',
         },
       ]
-    : ofPosition(swap);
+    : [...ofPosition(swap), ...ofPart(swap)];
 }

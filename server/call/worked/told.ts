@@ -1,0 +1,19 @@
+import type { Working } from '../../records/workings/workings.ts';
+import type { CallContext } from '../context.ts';
+
+/** The headline that says what a kept computation comes to, where the assessment has one. */
+const TOLD: Readonly<Record<string, string>> = {
+  adjuster: 'headline:working:turns',
+  'lifter-preload': 'headline:working:preload',
+  'pushrod-length': 'headline:working:pushrod',
+  'stand-height': 'headline:working:stand',
+};
+
+/** Told among what was found already: the figures of the cam among them, whichever lobe they are of. */
+const IN_FOUND: ReadonlySet<string> = new Set([...Object.keys(TOLD), 'centreline', 'top-dead-centre']);
+
+/** What the last one kept of a computation comes to, in the words of the assessment. */
+export const workingTold = ({ assessment }: CallContext, { computation }: Working): string | undefined =>
+  assessment.headlines.find(({ id }) => id === TOLD[computation])?.sentence;
+
+export const isInFound = ({ computation }: Working): boolean => IN_FOUND.has(computation);

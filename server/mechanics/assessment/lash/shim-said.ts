@@ -1,0 +1,129 @@
+import { MM } from '../../kit/si.ts';
+import type { Headline, NotToRun } from '../assessment.ts';
+import { keyOf, listed, placeOf, upperFirst, valveSubject } from '../common/said.ts';
+import type { ShimRow } from './detail.ts';
+
+/** `2.65 mm`: shims are made and marked in hundredths of a millimetre, also where a call speaks inches. */
+export const millimetres = (si: number): string => {
+  const hundredths = Math.round(Number(((si / MM) * 100).toPrecision(12)));
+  return `${(hundredths / 100).toFixed(2)} mm`;
+};
+
+/** What a valve lacks whose gap cannot be felt: how far it is held open is not known. */
+export const NO_GAP = 'a gap that can be measured';
+
+type Said = Omit<ShimRow, 'sentence'>;
+
+/** A gap that cannot be felt. */
+export const isShut = ({ found }: Pick<ShimRow, 'found'>): boolean => found.value === 0;
+
+function fromSaid({ choice }: Said): string {
+  const { fromValve } = choice ?? {};
+  return fromValve === undefined ? 'from stock' : `from ${placeOf(fromValve)}`;
+}
+
+const tightOrWide = (found: number, wanted: number): string => (found < wanted ? 'too tight' : 'too wide');
+
+/** What goes in, or what has to be had first: one of the two, never both. */
+function goesIn(row: Said, fitted: number, withStock: boolean): string {
+  const { choice, toHave } = row;
+  if (toHave !== undefined) {
+    const none = withStock ? 'none on record comes near enough' : 'no stock is on record';
+    return `It wants ${millimetres(toHave)} for its ${millimetres(fitted)}; ${none}, so one is to be ordered.`;
+  }
+  if (choice === undefined) return '';
+  return `${millimetres(choice.shim)} ${fromSaid(row)} goes in for its ${millimetres(fitted)}, which leaves ${millimetres(choice.lash)}.`;
+}
+
+/** One valve in a sentence. */
+export function shimSentence(row: Said, withStock: boolean): string {
+  const { fitted, found, wanted, lacks, choice, toHave } = row;
+  const at = upperFirst(placeOf(row));
+  if (isShut(row))
+    return `${at}: no gap found, so the valve may be held off its seat. A thinner shim goes in first; then the gap is measured.`;
+  if (lacks.length > 0 || fitted === undefined || wanted === undefined || found.value === undefined)
+    return `${at}: no shim is worked out yet. It lacks ${listed(lacks)}.`;
+  const gap = `${at}: ${millimetres(found.value)} found, ${millimetres(wanted)} wanted`;
+  if (choice?.from === 'own' && toHave === undefined)
+    return `${gap}: near enough. Its own ${millimetres(fitted)} shim stays.`;
+  return `${gap}: ${tightOrWide(found.value, wanted)}. ${goesIn(row, fitted, withStock)}`;
+}
+
+const ABOUT = { of: 'build' } as const;
+/** More than so many are read off the table. */
+const FEW = 3;
+
+const headline = (code: string, sentence: string): Headline => ({
+  id: `headline:shims:${code}`,
+  about: ABOUT,
+  step: 'adjuster',
+  sentence,
+});
+
+const count = (rows: readonly Said[], many: string): string =>
+  rows.length === 1 ? '1 valve' : `${rows.length} ${many}`;
+
+/** `1 intake 2.50 mm and 2 intake 2.45 mm`, or how many there are. */
+function named(rows: readonly Said[], thickness: (row: Said) => number | undefined): string {
+  if (rows.length > FEW) return count(rows, 'valves');
+  return listed(rows.map((row) => `${placeOf(row)} ${millimetres(thickness(row) ?? 0)}`));
+}
+
+const rightAsItIs = (valves: number): string =>
+  valves === 1
+    ? 'The shim of 1 valve is right as it is.'
+    : `The shims of ${valves} valves are right as they are.`;
+
+function changed(rows: readonly Said[]): Headline[] {
+  const whole = rows.filter(({ lacks }) => lacks.length === 0);
+  const ready = whole.filter(({ choice, toHave }) => toHave === undefined && choice?.from !== 'own');
+  const stay = whole.filter(({ choice, toHave }) => toHave === undefined && choice?.from === 'own');
+  const order = whole.filter(({ toHave }) => toHave !== undefined);
+  if (whole.length === 0) return [];
+  const parts = [
+    ...(ready.length === 0 ? [] : [`Shims to fit: ${named(ready, ({ choice }) => choice?.shim)}.`]),
+    ...(order.length === 0 ? [] : [`Shims to order: ${named(order, ({ toHave }) => toHave)}.`]),
+    ...(stay.length === 0 ? [] : [rightAsItIs(stay.length)]),
+  ];
+  return [headline('wanted', parts.join(' '))];
+}
+
+/** What is told first of the shims: a valve that may be held open, what goes in, and what is not known yet. */
+export function shimHeadlines(rows: readonly ShimRow[]): Headline[] {
+  const shut = rows.filter(isShut);
+  const lacking = rows.filter((row) => row.lacks.length > 0 && !isShut(row));
+  const [first] = lacking;
+  return [
+    ...(shut.length === 0
+      ? []
+      : [
+          headline(
+            'no-gap',
+            `No gap found at ${listed(shut.map(placeOf))}: a valve that is held off its seat burns. It is not run so.`,
+          ),
+        ]),
+    ...changed(rows),
+    ...(first === undefined
+      ? []
+      : [
+          headline(
+            'lacking',
+            `No shim yet for ${lacking.length > FEW ? count(lacking, 'valves') : listed(lacking.map(placeOf))}. First: ${first.lacks[0] ?? ''}.`,
+          ),
+        ]),
+  ];
+}
+
+/** A valve without a gap may stand open: it is not run until there is one. */
+export const heldOpen = (row: ShimRow): NotToRun[] =>
+  isShut(row)
+    ? [
+        {
+          id: `not-to-run:no-gap:${keyOf(valveSubject(row))}`,
+          what: 'run',
+          about: valveSubject(row),
+          sentence: `Do not run it: ${placeOf(row)} has no gap, and a valve that is held off its seat burns.`,
+          wayOut: 'A thinner shim goes in first; then the gap is measured, and the right shim worked out.',
+        },
+      ]
+    : [];

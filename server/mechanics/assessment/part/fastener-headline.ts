@@ -1,0 +1,70 @@
+import { asEntered } from '../../../../shared/quantities/as-entered.ts';
+import type { Headline } from '../assessment.ts';
+import { subjectSaid, upperFirst } from '../common/said.ts';
+import { betweenSizes, isShafts, TRY, whereSaid } from './between-sizes.ts';
+import type { HoleDetail, StudDetail } from './detail.ts';
+import type { CountedReading } from './doubts.ts';
+import { threadsNamed } from './holes.ts';
+import type { InHand } from './in-hand.ts';
+import { eitherSaid } from './size-said.ts';
+
+/** The thread that came out was read, diameter and pitch: it is the fastener. */
+function proven({ named }: StudDetail, once: readonly string[]): string {
+  const goes = named.filter((designation) => once.includes(designation));
+  const said = eitherSaid(goes.length > 0 ? goes : named);
+  const hole =
+    once.length === 0
+      ? 'the hole is still to read'
+      : goes.length > 0
+        ? 'the hole goes with it'
+        : 'the hole does not go with it';
+  return `the thread that came out is ${said}; ${hole}.`;
+}
+
+/** Half of the thread was read, or what was read of it cannot all be right. */
+function halfRead(stud: StudDetail, once: readonly string[]): string {
+  const { named, lacks = '', by, apart } = stud;
+  if (apart) return `no thread is named yet. ${lacks}`;
+  const [read = 'pitch'] = by;
+  const proves = read === 'pitch' ? 'the diameter over the thread' : 'its pitch';
+  const goes = once.filter((designation) => named.includes(designation));
+  if (goes.length > 0) return `by hole and ${read} it takes ${eitherSaid(goes)}; ${proves} proves it.`;
+  if (once.length > 0)
+    return `the ${read} of the thread that came out goes with no thread that the hole takes.`;
+  const goesWith = named.length === 0 ? 'no ordinary thread of rockers' : eitherSaid(named);
+  return `the ${read} of the thread that came out is that of ${goesWith}. ${lacks}`;
+}
+
+/** The hole alone: it suggests a fastener, and between sizes not even that. */
+function byHole(readings: readonly CountedReading[], holes: readonly HoleDetail[]): string | undefined {
+  const once = threadsNamed(holes);
+  const [hole] = holes;
+  if (hole === undefined) return undefined;
+  const tried = holes.find((each) => each.tried !== undefined)?.tried;
+  if (tried === 'none')
+    return `the hole, ${asEntered(hole.readAs)}, takes no usual stud, as was tried by hand.`;
+  if (tried !== undefined)
+    return `a ${tried} stud goes through the hole without play: ${eitherSaid(once)}; the thread proves it.`;
+  const between = betweenSizes(readings, holes);
+  if (between !== undefined && isShafts(readings, between.size))
+    return `the hole, ${asEntered(between.hole.readAs)}, is no stud’s: look what holds the rocker, a shaft perhaps.`;
+  if (between !== undefined)
+    return `the hole reads ${asEntered(between.hole.readAs)}, ${whereSaid(between.hole, between.size)}: ${TRY}.`;
+  return once.length === 0 ? undefined : `the hole suggests ${eitherSaid(once)}; the thread proves it.`;
+}
+
+/** The hole suggests a fastener; its thread decides, and names it once it was read. */
+export function fastenerHeadline(
+  { about, key }: InHand,
+  readings: readonly CountedReading[],
+  holes: readonly HoleDetail[],
+  stud: StudDetail | undefined,
+): Headline[] {
+  const once = threadsNamed(holes);
+  const whole = stud !== undefined && stud.lacks === undefined && stud.named.length > 0;
+  const half = stud !== undefined && stud.lacks !== undefined;
+  const said = whole ? proven(stud, once) : half ? halfRead(stud, once) : byHole(readings, holes);
+  if (said === undefined) return [];
+  const of = about.name === undefined ? '' : `${subjectSaid(about)}: `;
+  return [{ id: `headline:${key}:fastener`, about, step: 'identify', sentence: upperFirst(`${of}${said}`) }];
+}

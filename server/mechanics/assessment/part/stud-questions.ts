@@ -1,0 +1,109 @@
+import { asEntered } from '../../../../shared/quantities/as-entered.ts';
+import { isPartFitting, PART_FITTINGS } from '../../../../shared/schemas/part-words.ts';
+import { keysOf } from '../../../../shared/schemas/words.ts';
+import { halfWidthOf } from '../../identify/how-read.ts';
+import { THREADS } from '../../threads/thread-table.ts';
+import { listed, upperFirst } from '../common/said.ts';
+import { AS_READ, amongOf, type CountedReading, choice, type PartDoubt, sized, without } from './doubts.ts';
+import { sizeName } from './holes.ts';
+import { eitherSaid, nameOf, sizeSaid } from './size-said.ts';
+import { studOf } from './stud.ts';
+import { fitsPitch, goTogether, type Read, readOf } from './thread-read.ts';
+
+/** Crests were counted where the gaps between them count: one fewer pitch goes into the length. */
+export const crestsCounted = (readings: readonly CountedReading[]): PartDoubt[] =>
+  sized(readings, 'stud-pitch').flatMap((each): PartDoubt[] => {
+    const { id, count, size } = each;
+    if (count === undefined || count < 3) return [];
+    const at = (threads: number) => ({ value: size / threads, within: halfWidthOf(each) / threads });
+    const fits = (threads: number) => THREADS.some((thread) => fitsPitch(thread, at(threads)));
+    if (fits(count) || !fits(count - 1)) return [];
+    return [
+      {
+        code: 'crests-counted',
+        ask: `${asEntered(each.readAs)} is no thread of rockers; ${count - 1} over it would be. Were the crests counted, the first one too?`,
+        test: 'count from one crest to the next as one, and lay the rule on crests at both ends',
+        restsOn: [id],
+        choices: [
+          choice('crests', 'Yes, crests were counted', `It counts as ${count - 1} over ${sizeSaid(size)}.`),
+          AS_READ,
+        ],
+        effect: (now, chosen) =>
+          chosen === 'crests'
+            ? now.map((other) =>
+                other.id === id
+                  ? { ...other, count: count - 1, countsAs: `${count - 1} over ${sizeSaid(size)}` }
+                  : other,
+              )
+            : now,
+      },
+    ];
+  });
+
+const AGAIN: Readonly<Record<string, string>> = {
+  'stud-pitch': 'count it again over one length, from a crest to a crest, with the unit of the rule',
+  'stud-diameter': 'read it again over the thread near its end, and once more a quarter turn round',
+};
+
+/** Two readings of stud or stem that cannot both be right: no figure is made of them, and it is asked which is. */
+export const twoFittings = (readings: readonly CountedReading[]): PartDoubt[] =>
+  keysOf(PART_FITTINGS).flatMap((kind): PartDoubt[] => {
+    const read = readOf(readings, kind);
+    const [least, most] = [read?.reads[0], read?.reads.at(-1)];
+    if (read?.apart !== true || least === undefined || most === undefined || !isPartFitting(kind)) return [];
+    const ids = read.reads.map(({ id }) => id).sort();
+    const together = goTogether(kind);
+    const apartFrom = (one: Read) => read.reads.filter((other) => !together(one, other)).map(({ id }) => id);
+    const away = 'What is too far from it does not count.';
+    return [
+      {
+        code: 'two-sizes',
+        ask: `${upperFirst(nameOf(kind))}: ${listed(read.reads.map(({ readAs }) => asEntered(readAs)))} cannot both be right. Which of them is?`,
+        test: AGAIN[kind] ?? 'read it again, and once more a quarter turn round',
+        restsOn: ids,
+        among: amongOf(ids),
+        choices: [
+          choice('smallest', `${asEntered(least.readAs)} is right`, away),
+          choice('largest', `${asEntered(most.readAs)} is right`, away),
+          choice('found', 'Neither is trusted', 'None of them counts; it is read again.'),
+          choice('not-found', 'Both are: there are two of them', 'Each counts for itself.'),
+        ],
+        effect: (now, chosen) => {
+          if (chosen === 'smallest') return without(now, apartFrom(least));
+          if (chosen === 'largest') return without(now, apartFrom(most));
+          return chosen === 'found' ? without(now, ids) : now;
+        },
+      },
+    ];
+  });
+
+/** A stud, or what was read of one, that the hole does not go with: asked whether it is this part's. */
+export const studAgainstHole =
+  (holeThreads: (readings: readonly CountedReading[]) => readonly string[]) =>
+  (readings: readonly CountedReading[]): PartDoubt[] => {
+    const stud = studOf(readings);
+    const holes = holeThreads(readings);
+    if (stud === undefined || stud.apart || stud.named.length === 0 || holes.length === 0) return [];
+    const whole = stud.lacks === undefined;
+    // Of a stud that was only counted the pitch alone speaks; one that was measured has a size of its own.
+    const by = (designation: string) => (stud.by.includes('diameter') ? sizeName(designation) : designation);
+    const made = new Set(holes.map(by));
+    if (stud.named.some((designation) => made.has(by(designation)))) return [];
+    const ids = [...stud.entryIds].sort();
+    const sizes = [...new Set(holes.map(sizeName))].sort();
+    const said = whole ? 'The stud that came out' : `By its ${listed(stud.by)} the stud that came out`;
+    return [
+      {
+        code: 'stud-against-hole',
+        ask: `${said} is ${eitherSaid(stud.named)}, and the hole was made for ${eitherSaid(sizes)}. Is it the stud of this part?`,
+        test: 'slide the stud through the hole by hand',
+        restsOn: ids,
+        among: amongOf(ids),
+        choices: [
+          choice('found', 'No, it is of another part', 'The stud does not count for this part.'),
+          choice('not-found', 'Yes, it is', 'Both count as they were read.'),
+        ],
+        effect: (now, chosen) => (chosen === 'found' ? without(now, ids) : now),
+      },
+    ];
+  };

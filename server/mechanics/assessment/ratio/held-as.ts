@@ -1,0 +1,31 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { nominalSaid } from '../common/said.ts';
+import type { Evidence, ValvePlace } from '../evidence.ts';
+import { isRatio } from './stamp.ts';
+
+/** The ratio that a box label names, where it names one. It is copied nowhere: it only helps to ask. */
+export function ratioOnBox(boxLabel: string): number | undefined {
+  const found = [...boxLabel.matchAll(/(?<![\d.,])\d[.,]\d{1,3}(?![\d.,])/g)].map(([text]) =>
+    Number(text.replace(',', '.')),
+  );
+  const [ratio, ...others] = [...new Set(found.filter(isRatio))];
+  return others.length === 0 ? ratio : undefined;
+}
+
+/** Ratios that something else on record holds the arm to be, each with its name. */
+export function otherwiseHeld(
+  { rockers, card, arms }: Evidence,
+  { valve, armId }: ValvePlace & { readonly armId?: string },
+): { readonly ratio: number; readonly said: string }[] {
+  const box = ratioOnBox(arms.find(({ id }) => id === armId)?.boxLabel ?? '');
+  const { lobeLift, valveLift } = card[sideOfValve(valve)];
+  const ofLifts = lobeLift === undefined || valveLift === undefined ? undefined : valveLift / lobeLift;
+  const ofCard = card.assumedRatio ?? ofLifts;
+  const of = (ratio: number | undefined, said: (name: string) => string) =>
+    ratio === undefined ? [] : [{ ratio, said: said(nominalSaid(Number(ratio.toFixed(2)))) }];
+  return [
+    ...of(rockers.soldAs, (name) => `the ${name} it is sold as`),
+    ...of(box, (name) => `the ${name} on its box`),
+    ...of(ofCard, (name) => `the ${name} of the card`),
+  ];
+}

@@ -1,0 +1,61 @@
+import { inDoubt } from '../common/asked.ts';
+import { inches, nominalSaid, ratioSaid } from '../common/said.ts';
+import { type Band, bandsOf, WITHIN } from './bands.ts';
+import { LASH_KNOWN_IN } from './conditions.ts';
+import type { GroupExplained } from './explain.ts';
+import { restingOn, runningAlone } from './lacking.ts';
+import { claimSaid } from './marks.ts';
+import type { RatioRead } from './reading.ts';
+import type { StampAsked } from './stamp-doubt.ts';
+
+/** So near to a name a reading may be told by it; two thousandths of a lift on a usual lobe. */
+const NAMED_WITHIN = 0.004;
+export const spans = (bands: readonly Band[], ...both: readonly Band[]): boolean =>
+  bands.length === both.length && both.every((band) => bands.includes(band));
+
+/** `, and level with the 1.65 it is sold as` */
+export function alsoLevel({ claims: [, other] }: GroupExplained, { low, high }: RatioRead): string {
+  if (other === undefined || !spans(bandsOf(other.ratio, low, high), 'within')) return '';
+  return `, and level with ${claimSaid(other, nominalSaid(other.ratio))}`;
+}
+
+/** A reading that is far off says what it would be by itself. */
+export function readsAs(explained: GroupExplained, { value, low, high }: RatioRead): string {
+  const name = (explained.result?.nominals ?? [])
+    .map(({ ratio }) => ratio)
+    .filter((ratio) => ratio >= low && ratio <= high && Math.abs(value / ratio - 1) <= NAMED_WITHIN)
+    .toSorted((a, b) => Math.abs(a - value) - Math.abs(b - value))[0];
+  // What is asked about it would make it another.
+  if (name === undefined || explained.questions.some(inDoubt)) return '';
+  const stations = (restingOn(explained)?.read.standing ?? []).filter(
+    ({ atLobeLift }) => atLobeLift !== undefined,
+  );
+  const so = stations.every(
+    ({ value: lift, atLobeLift = 1 }) => Math.abs(lift / atLobeLift / name - 1) <= WITHIN,
+  );
+  const part = stations.length > 0 && so ? ', part of the way up too' : '';
+  return ` By itself it reads as a ${nominalSaid(name)}${part}.`;
+}
+
+/** A running-spring ratio is told as that; how far under a mark it lies is not. */
+export function runningSaid(explained: GroupExplained): string {
+  const ratio = runningAlone(explained)?.result?.ratio;
+  return ratio === undefined
+    ? ''
+    : `${ratioSaid(ratio)} is with the running spring; level to 4 % under is ordinary there. `;
+}
+
+/** A mark without its point that may be the ratio: it stays open beside what the arm is sold as. */
+export const undottedSaid = (stamp: StampAsked | undefined): string =>
+  stamp?.undotted === undefined
+    ? ''
+    : ` Is the “${stamp.undotted.text}” on it a ${nominalSaid(stamp.undotted.ratio)}?`;
+
+/** Lash that was left in by a known amount: what it comes to with that put back, which no word stands on. */
+export function putBackSaid(explained: GroupExplained): string {
+  const resting = restingOn(explained);
+  const setting = resting?.read.setUp.lashSetting;
+  if (resting?.result === undefined || setting === undefined) return '';
+  if (!resting.lacks.every((lack) => lack === LASH_KNOWN_IN) || resting.lacks.length === 0) return '';
+  return ` With the ${inches(setting)} put back it comes to ${ratioSaid(resting.result.ratio)}.`;
+}

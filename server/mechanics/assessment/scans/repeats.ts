@@ -1,0 +1,147 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import type { AssessedQuestion } from '../assessment.ts';
+import { asked } from '../common/asked.ts';
+import { chosenOf } from '../common/chosen.ts';
+import { byId, byPlace, inches, placeOf, valveSubject } from '../common/said.ts';
+import type { Evidence, ScanEvidence } from '../evidence.ts';
+import { errorOf, isSoFar, scanned } from './scanned.ts';
+
+/** Read with the same arms, and everything else that changes a gap alike. */
+const stateOf = (scan: ScanEvidence): string =>
+  [
+    placeOf(scan),
+    scan.arms,
+    scan.armId ?? '',
+    scan.spring,
+    scan.lifter,
+    scan.lash,
+    scan.lashSetting ?? '',
+  ].join(' ');
+
+/** The same but for the lifter: a hydraulic one sinks, and reads larger than a solid one. */
+const butLifter = (scan: ScanEvidence): string => stateOf({ ...scan, lifter: 'not-said' });
+
+const leastOf = (scan: ScanEvidence): number | undefined => {
+  const found = scanned(scan);
+  return isSoFar(found) ? undefined : found.least.value;
+};
+
+/** How far two readings of one thing may differ: the tool's error in either. */
+const within = (one: ScanEvidence, other: ScanEvidence): number => 2 * Math.max(errorOf(one), errorOf(other));
+
+interface Apart {
+  readonly one: ScanEvidence;
+  readonly other: ScanEvidence;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Two scans that can't both be right: alike in all and far apart, or the smaller one read on a lifter that sinks. */
+function apart(one: ScanEvidence, other: ScanEvidence): Apart[] {
+  const [a, b] = [leastOf(one), leastOf(other)];
+  if (a === undefined || b === undefined || Math.abs(a - b) <= within(one, other)) return [];
+  const found = { one, other, low: Math.min(a, b), high: Math.max(a, b) };
+  if (stateOf(one) === stateOf(other)) return [found];
+  const smaller = a < b ? one : other;
+  const larger = a < b ? other : one;
+  const sinks = smaller.lifter === 'hydraulic' && ['solid', 'locked'].includes(larger.lifter);
+  return sinks && butLifter(one) === butLifter(other) ? [found] : [];
+}
+
+const standing = ({ scans }: Evidence): ScanEvidence[] => (scans ?? []).filter((scan) => scan.standing);
+
+function pairs(scans: readonly ScanEvidence[]): Apart[] {
+  const sorted = scans.toSorted((a, b) => byPlace(a, b) || byId(a, b));
+  return sorted.flatMap((one, index) => sorted.slice(index + 1).flatMap((other) => apart(one, other)));
+}
+
+const CHOICES: AssessedQuestion['answers'] = [
+  {
+    code: 'changed',
+    label: 'Yes, something was changed',
+    changes: 'The scan of the old state is struck out, with the reason; until then the least of all stands.',
+  },
+  {
+    code: 'not-changed',
+    label: 'Nothing was changed',
+    changes: 'They scatter by that much: read it once more, and the least of all stands.',
+  },
+];
+
+/** One question of a valve whose scans can't all be right, by the two that are furthest apart. */
+export function repeatsAsked(evidence: Evidence): AssessedQuestion[] {
+  const found = pairs(standing(evidence));
+  const places = [...new Set(found.map(({ one }) => placeOf(one)))];
+  return places.flatMap((place) => {
+    const here = found.filter(({ one }) => placeOf(one) === place);
+    const [worst] = here.toSorted((a, b) => b.high - b.low - (a.high - a.low) || byId(a.one, b.one));
+    if (worst === undefined) return [];
+    const { one, low, high } = worst;
+    const ids = [...new Set(here.flatMap((pair) => [pair.one.id, pair.other.id]))];
+    return [
+      asked(
+        {
+          code: 'scans-apart',
+          weight: 'weak',
+          ask: `Was anything changed between the scans of ${placeOf(one)}: base, lifter, timing, or the valve itself?`,
+          size: `One has its least at ${inches(low)}, another at ${inches(high)}. Read alike they come within ${inches(within(one, worst.other))}.`,
+          test: 'Say what was done between them. Then the scan is read once more, the same way.',
+          byLooking: true,
+          restsOn: ids,
+        },
+        {
+          about: valveSubject(one),
+          step: 'scan',
+          answers: evidence.answers,
+          choices: CHOICES,
+        },
+      ),
+    ];
+  });
+}
+
+/** How far the scans that were read like this one lie apart, unless it was said that something was changed between them. */
+export function apartOf(scan: ScanEvidence, evidence: Evidence): number {
+  const alike = pairs(standing(evidence).filter((each) => stateOf(each) === stateOf(scan)));
+  if (alike.length === 0) return 0;
+  const explained = repeatsAsked(evidence).some(
+    (question) =>
+      question.about.of === 'valve' &&
+      placeOf(question.about) === placeOf(scan) &&
+      chosenOf(question) === 'changed',
+  );
+  return explained ? 0 : Math.max(...alike.map(({ low, high }) => high - low));
+}
+
+const pointsOf = ({ points }: ScanEvidence): string =>
+  points
+    .map(({ crankAngle, gap: { value, low, high } }) => [crankAngle, value, low, high].join(' '))
+    .sort()
+    .join(',');
+
+/** Every figure of two valves alike: nobody reads that, a column was copied. */
+export function copiesAsked(evidence: Evidence): AssessedQuestion[] {
+  const scans = standing(evidence).toSorted((a, b) => byPlace(a, b) || byId(a, b));
+  return scans.flatMap((scan, index) => {
+    const twin = scans
+      .slice(0, index)
+      .find((each) => placeOf(each) !== placeOf(scan) && pointsOf(each) === pointsOf(scan));
+    if (twin === undefined || scan.points.length < 3) return [];
+    const sides =
+      sideOfValve(twin.valve) === sideOfValve(scan.valve) ? '' : ', and one of them opens as the other shuts';
+    return [
+      asked(
+        {
+          code: 'scan-copied',
+          weight: 'strong',
+          ask: `Was ${placeOf(scan)} read by itself, or are these the figures of ${placeOf(twin)}?`,
+          size: `All ${scan.points.length} gaps are the same, at the same crank angles${sides}.`,
+          test: 'Look at the list as it was written: which valve did the plunger stand on?',
+          byLooking: true,
+          restsOn: [scan.id, twin.id],
+        },
+        { about: valveSubject(scan), step: 'scan', among: scan.id, answers: evidence.answers },
+      ),
+    ];
+  });
+}

@@ -1,0 +1,62 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { mostLash } from '../../lash/usual-lash.ts';
+import type { AssessedQuestion } from '../assessment.ts';
+import { asked } from '../common/asked.ts';
+import { chosenOf } from '../common/chosen.ts';
+import { newestLash } from '../common/newest-lash.ts';
+import { inches, placeOf, valveSubject } from '../common/said.ts';
+import type { Evidence, SheetEvidence } from '../evidence.ts';
+
+/** What has to be known of the lash, as a scan names it too. */
+export const LASH_UNSAID = 'whether the lash was in it: with lash in, it reads that much larger';
+
+const CHOICES: AssessedQuestion['answers'] = [
+  { code: 'zero', label: 'It was read at zero lash', changes: 'The gap counts as it was read.' },
+  {
+    code: 'set',
+    label: 'Its lash was in it',
+    changes: 'With the lash taken up the gap is less by that much.',
+  },
+];
+
+/** The lash that a valve has: as it was logged last, else the card's, else the most that is usual. */
+function lashOf(entry: SheetEvidence, evidence: Evidence): number {
+  const { engine, card } = evidence;
+  if (entry.lifter === 'hydraulic' || engine.lifter?.startsWith('hydraulic') === true) return 0;
+  return (
+    newestLash(evidence, entry)?.gap.value ?? card[sideOfValve(entry.valve)].lash ?? mostLash(engine.lifter)
+  );
+}
+
+export interface LashInGap {
+  /** By how much the gap may be less with the lash taken up. */
+  readonly most: number;
+  readonly question: AssessedQuestion;
+}
+
+/** Piston to valve read in one place, of which the sheet has no word whether lash was in it; a scan says so itself. */
+export function lashInGap(entry: SheetEvidence, evidence: Evidence): LashInGap | undefined {
+  if (entry.kind !== 'piston-to-valve' || entry.scan !== undefined) return undefined;
+  const most = lashOf(entry, evidence);
+  if (most <= 0) return undefined;
+  const question = asked(
+    {
+      code: 'gap-lash-not-said',
+      weight: 'weak',
+      ask: `Was the lash taken up when piston to valve of ${placeOf(entry)} was read?`,
+      knownBy: 'gap-lash-not-said',
+      size: `With its lash in it the gap is up to ${inches(most)} less than it reads.`,
+      test: 'Say whether the rocker was held down to zero lash, or its lash was in the lift.',
+      byLooking: true,
+      restsOn: [entry.id],
+    },
+    {
+      about: valveSubject(entry),
+      step: 'sheet',
+      among: entry.id,
+      answers: evidence.answers,
+      choices: CHOICES,
+    },
+  );
+  return chosenOf(question) === 'zero' ? { most: 0, question } : { most, question };
+}

@@ -1,0 +1,114 @@
+import { asEntered } from '../../../../shared/quantities/as-entered.ts';
+import { allowance } from '../../kit/allowances.ts';
+import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
+import { asked } from '../common/asked.ts';
+import { listed, placeOf, valveSubject } from '../common/said.ts';
+import type { Evidence } from '../evidence.ts';
+import type { SetUpKnown } from '../ratio/known.ts';
+import type { ArmLot } from './lots-of-swaps.ts';
+import type { SheetRow } from './rows.ts';
+
+const CHOICES: readonly AnswerChoice[] = [
+  {
+    code: 'found',
+    label: 'One was misread',
+    changes: 'It is struck out with the reason; until then the valve is not set against its siblings.',
+  },
+  {
+    code: 'not-found',
+    label: 'Read again: both come up',
+    changes: 'Both stay; base, lifter or lash moves between them, and is looked at first.',
+  },
+];
+
+interface Otherwise {
+  readonly of: 'lobe lift' | 'valve lift';
+  readonly among: string;
+  readonly readAs: readonly string[];
+  readonly restsOn: readonly string[];
+}
+
+/** Two readings of one thing on the sheet that do not go together, with no third to say which is right. */
+function onSheet({ lobe, lobes, lifts }: SheetRow): Otherwise[] {
+  const lots = [
+    ...(lobe === undefined
+      ? []
+      : [{ of: 'lobe lift' as const, among: 'lobe', readings: lobes, figure: lobe }]),
+    ...lifts.map(({ spring, readings, figure }) => ({
+      of: 'valve lift' as const,
+      among: spring,
+      readings,
+      figure,
+    })),
+  ];
+  return lots
+    .filter(({ figure }) => figure.undecided === true)
+    .map(({ of, among, readings }) => ({
+      of,
+      among,
+      readAs: readings.map(({ readAs }) => asEntered(readAs)).sort(),
+      restsOn: readings.map(({ id }) => id),
+    }));
+}
+
+/** The valve read in a set-up, the same way and with the same arm, unlike what the sheet has of it. */
+function inSetUps(row: SheetRow, lots: readonly ArmLot[], known: readonly SetUpKnown[]): Otherwise[] {
+  const here = lots.filter((lot) => placeOf(lot) === placeOf(row) && lot.value !== undefined);
+  const ids = new Set(row.everyLift.flatMap(({ readings }) => readings.map(({ id }) => id)));
+  const isSheet = (lot: ArmLot) => lot.restsOn.some((id) => ids.has(id));
+  const own = here.filter(
+    (lot) =>
+      isSheet(lot) && row.lifts.some(({ readings }) => readings.some(({ id }) => lot.restsOn.includes(id))),
+  );
+  const readAs = (lot: ArmLot): string[] =>
+    [
+      ...row.everyLift.flatMap(({ readings }) => readings),
+      ...known.flatMap(({ read }) => read.valve.used),
+    ].flatMap(({ id, readAs: said }) => (lot.restsOn.includes(id) ? [asEntered(said)] : []));
+  return own.flatMap((lot) => {
+    const others = here.filter(
+      (other) =>
+        !isSheet(other) &&
+        other.method === lot.method &&
+        (other.armId === undefined || lot.armId === undefined || other.armId === lot.armId) &&
+        Math.abs((other.value ?? 0) - (lot.value ?? 0)) > allowance('odd-beyond'),
+    );
+    if (others.length === 0) return [];
+    const both = [lot, ...others];
+    return [
+      {
+        of: 'valve lift',
+        among: `${lot.spring}-set-up`,
+        readAs: [...new Set(both.flatMap(readAs))].sort(),
+        restsOn: both.flatMap(({ restsOn }) => restsOn),
+      },
+    ];
+  });
+}
+
+/**
+ * A valve that reads otherwise when it is read again. Nothing rests on either reading before a third, or a person, says
+ * which is right: it is no odd valve, and no part is moved for it.
+ */
+export function readOtherwise(
+  { answers }: Evidence,
+  rows: readonly SheetRow[],
+  lots: readonly ArmLot[],
+  known: readonly SetUpKnown[],
+): AssessedQuestion[] {
+  return rows.flatMap((row) =>
+    [...onSheet(row), ...inSetUps(row, lots, known)].map(({ of, among, readAs, restsOn }) =>
+      asked(
+        {
+          code: 'read-otherwise',
+          weight: 'strong',
+          ask: `The ${of} of ${placeOf(row)} was read ${listed(readAs)}. Which of them was misread?`,
+          knownBy: `which of the readings of the ${of} was misread`,
+          test: 'read it once more, the same way, and strike out with the reason what was misread',
+          restsOn: [...restsOn].sort(),
+        },
+        { about: valveSubject(row), step: 'sheet', among, answers, choices: CHOICES },
+      ),
+    ),
+  );
+}

@@ -1,0 +1,79 @@
+import { defined } from '../../../../shared/defined.ts';
+import type { AssessedQuestion } from '../assessment.ts';
+import { asked } from '../common/asked.ts';
+import { chosenOf } from '../common/chosen.ts';
+import type { Evidence, LifterState, SheetEvidence, Spring } from '../evidence.ts';
+
+const choice = (code: string, label: string, changes: string) => ({ code, label, changes });
+
+const SPRINGS: AssessedQuestion['answers'] = [
+  choice('light', 'A light checking spring', 'The lifts are told as light-spring ones.'),
+  choice('running', 'The running spring', 'The lifts are told with what the spring takes off.'),
+];
+const LIFTERS: AssessedQuestion['answers'] = [
+  choice('solid', 'A solid lifter', 'The lifts count as they were read.'),
+  choice('locked', 'A hydraulic one, locked solid', 'The lifts count as they were read.'),
+  choice('hydraulic', 'A hydraulic one as it is', 'A valve that is low may have a lifter that sinks.'),
+];
+
+const isLift = ({ standing, arms, kind }: SheetEvidence): boolean =>
+  standing && arms === 'these' && kind === 'valve-lift';
+
+interface Asks {
+  readonly spring?: AssessedQuestion;
+  readonly lifter?: AssessedQuestion;
+}
+
+/** How the valves were read, as far as nobody said so: asked once for all of them. */
+function asksOf(evidence: Evidence): Asks {
+  const lifts = evidence.sheet.filter(isLift);
+  const ask = (
+    code: string,
+    words: string,
+    choices: AssessedQuestion['answers'],
+    own: readonly SheetEvidence[],
+  ) =>
+    asked(
+      { code, weight: 'weak', ask: words, test: 'Ask whoever read them.', restsOn: own.map(({ id }) => id) },
+      { about: { of: 'build' }, step: 'sheet', among: 'sheet', answers: evidence.answers, choices },
+    );
+  const noSpring = lifts.filter(({ spring }) => spring === 'not-said');
+  const noLifter = lifts.filter(({ lifter }) => lifter === 'not-said');
+  const { lifter, gear } = evidence.engine;
+  const cannotSink = lifter?.startsWith('solid') === true || gear !== undefined;
+  return {
+    ...(noSpring.length === 0
+      ? {}
+      : {
+          spring: ask('spring-not-said', 'Which spring was on the valves of the sheet?', SPRINGS, noSpring),
+        }),
+    ...(noLifter.length === 0 || cannotSink
+      ? {}
+      : { lifter: ask('lifter-not-said', 'Which lifters were in for the sheet?', LIFTERS, noLifter) }),
+  };
+}
+
+const SPRING_WORDS: readonly Spring[] = ['light', 'running'];
+const LIFTER_WORDS: readonly LifterState[] = ['solid', 'locked', 'hydraulic'];
+
+const answerTo = <Word extends string>(question: AssessedQuestion | undefined, words: readonly Word[]) =>
+  words.find((word) => question !== undefined && chosenOf(question) === word);
+
+/** The sheet as it is known once how it was read was answered, and what is still asked of that. */
+export function saidOfSheet(evidence: Evidence): {
+  readonly evidence: Evidence;
+  readonly questions: readonly AssessedQuestion[];
+} {
+  const asks = asksOf(evidence);
+  const spring = answerTo(asks.spring, SPRING_WORDS);
+  const lifter = answerTo(asks.lifter, LIFTER_WORDS);
+  const known = (each: SheetEvidence): SheetEvidence => ({
+    ...each,
+    ...(each.spring === 'not-said' ? defined({ spring }) : {}),
+    ...(each.lifter === 'not-said' ? defined({ lifter }) : {}),
+  });
+  const questions = [asks.spring, asks.lifter].flatMap((each) => each ?? []);
+  if (spring === undefined && lifter === undefined) return { evidence, questions };
+  const sheet = evidence.sheet.map((each) => (isLift(each) ? known(each) : each));
+  return { evidence: { ...evidence, sheet }, questions };
+}

@@ -1,0 +1,132 @@
+import { keysOf, sideOfValve } from '../../../../shared/schemas/words.ts';
+import { allowance } from '../../kit/allowances.ts';
+import { medianKnown } from '../../valve-sheet/siblings.ts';
+import { placeOf } from '../common/said.ts';
+import type { Evidence, Side, Spring } from '../evidence.ts';
+import { type Band, bandsOf, ORDINARY } from '../ratio/bands.ts';
+import { type Claim, claimsOn } from '../ratio/marks.ts';
+import type { SheetRatioDetail, SheetSideDetail } from './detail.ts';
+import { isTooCoarse, liftHalf } from './dial.ts';
+import type { SheetRow } from './rows.ts';
+
+/** Fewer valves than this have no middle worth the name. */
+const FEWEST = 3;
+
+export interface Level {
+  readonly side: Side;
+  readonly spring: Spring;
+  /** Valves that were read, and how far the farthest is from the middle of its siblings [m]. */
+  readonly count: number;
+  readonly farthest: number;
+  readonly lifts: number;
+  /** Middle ratio of them with its interval; left out where no lobe is known. */
+  readonly ratio?: { readonly value: number; readonly low: number; readonly high: number };
+  readonly claim?: Claim;
+  /** Where that stands to what they all are held to be; more than one: across an edge. */
+  readonly bands: readonly Band[];
+  readonly restsOn: readonly string[];
+}
+
+/** What all of these arms are held to be; nothing where they are held to be several things. */
+function claimOf(evidence: Evidence, rows: readonly SheetRow[]): Claim | undefined {
+  const first = rows.map((row) => claimsOn(evidence, row.armId)[0]);
+  const [one] = first;
+  if (one === undefined || first.some((each) => each?.ratio !== one.ratio)) return undefined;
+  return { ratio: one.ratio, to: first.every((each) => each?.to === 'mark') ? 'mark' : 'sold-as' };
+}
+
+const middle = (values: readonly (number | undefined)[]): number => medianKnown(values) ?? 0;
+
+function middleRatio(ratios: readonly SheetRatioDetail[]): Level['ratio'] {
+  if (ratios.length < FEWEST) return undefined;
+  return {
+    value: middle(ratios.map(({ value }) => value)),
+    low: middle(ratios.map(({ low }) => low)),
+    high: middle(ratios.map(({ high }) => high)),
+  };
+}
+
+/** How all valves of a side stand together, as read on one spring; rows in doubt stay out of it. */
+export function levelOf(
+  evidence: Evidence,
+  { side, spring }: Pick<SheetSideDetail, 'side' | 'spring'>,
+  rows: readonly SheetRow[],
+  ratios: readonly SheetRatioDetail[],
+): Level | undefined {
+  const read = rows.flatMap((row) => {
+    const lot = row.lifts.find((each) => each.spring === spring);
+    const value = lot?.figure.value;
+    if (sideOfValve(row.valve) !== sideOfValve(side) || lot === undefined || value === undefined) return [];
+    return isTooCoarse(lot.readings) ? [] : [{ row, value, readings: lot.readings }];
+  });
+  if (read.length < FEWEST) return undefined;
+  const lift = middle(read.map(({ value }) => value));
+  const places = new Set(read.map(({ row }) => placeOf(row)));
+  const own = ratios.filter(
+    (each) => each.spring === spring && places.has(placeOf(each)) && each.value !== undefined,
+  );
+  const ratio = middleRatio(own);
+  const claim = claimOf(
+    evidence,
+    read.map(({ row }) => row),
+  );
+  return {
+    side: sideOfValve(side),
+    spring,
+    count: read.length,
+    farthest: Math.max(...read.map(({ value }) => Math.abs(value - lift))),
+    lifts: lift,
+    ...(ratio === undefined ? {} : { ratio }),
+    ...(claim === undefined ? {} : { claim }),
+    bands: ratio === undefined || claim === undefined ? [] : bandsOf(claim.ratio, ratio.low, ratio.high),
+    restsOn: read.flatMap(({ readings }) => readings.map(({ id }) => id)).sort(),
+  };
+}
+
+/** Loaded ratios lie as far under as flex makes them, on stiff springs more than ordinary (common practice, no published source). */
+const FLEX = 2 * ORDINARY;
+
+/** No one arm makes it: the whole side is farther off what it is held to be than its spring and its make explain. */
+export function isOff({ ratio, claim, bands, spring }: Level): boolean {
+  if (ratio === undefined || claim === undefined || spring === 'not-said') return false;
+  if (spring === 'running')
+    return ratio.high < claim.ratio * (1 - FLEX) || ratio.low > claim.ratio * (1 + ORDINARY);
+  return bands.every((band) => band === 'far-under' || band === 'far-over' || band === 'under');
+}
+
+export interface LobeLevel {
+  readonly side: Side;
+  readonly count: number;
+  readonly lobe: number;
+  readonly card: number;
+  readonly restsOn: readonly string[];
+}
+
+const SIDES: readonly Side[] = ['intake', 'exhaust'];
+
+/** Lobes of a side that all lie off the card alike, by more than card and tool explain. */
+export const lobesOffCard = (evidence: Evidence, rows: readonly SheetRow[]): LobeLevel[] =>
+  SIDES.flatMap((side) => {
+    const card = evidence.card[side].lobeLift;
+    const own = rows.filter(
+      ({ valve, lobe, lobes }) =>
+        sideOfValve(valve) === side &&
+        lobe?.value !== undefined &&
+        lobes.every(({ tool }) => tool !== 'caliper'),
+    );
+    const readings = own.flatMap(({ lobes }) => lobes);
+    if (card === undefined || own.length < FEWEST || isTooCoarse(readings)) return [];
+    const lobe = middle(own.map((row) => row.lobe?.value));
+    const allowed = allowance('card-lobe') + liftHalf(evidence, readings);
+    const alike = own.filter((row) => Math.abs((row.lobe?.value ?? 0) - lobe) <= allowed);
+    if (Math.abs(lobe - card) <= allowed || 2 * alike.length <= own.length) return [];
+    return [{ side, count: own.length, lobe, card, restsOn: readings.map(({ id }) => id).sort() }];
+  });
+
+export const sidesOf = (levels: readonly Level[]): readonly [Level, Level][] =>
+  keysOf({ light: '', running: '' }).flatMap((spring): [Level, Level][] => {
+    const [intake, exhaust] = SIDES.map((side) =>
+      levels.find((each) => each.side === side && each.spring === spring),
+    );
+    return intake === undefined || exhaust === undefined ? [] : [[intake, exhaust]];
+  });

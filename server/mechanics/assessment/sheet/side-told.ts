@@ -1,0 +1,53 @@
+import type { AssessedQuestion } from '../assessment.ts';
+import type { Evidence } from '../evidence.ts';
+import type { SheetRatioDetail, SheetSideDetail } from './detail.ts';
+import type { SheetRow } from './rows.ts';
+import { apartOf, cleanTold } from './side-clean.ts';
+import { isOff, levelOf, lobesOffCard, sidesOf } from './side-level.ts';
+import { lobesTold } from './side-lobes.ts';
+import { offOf } from './side-off.ts';
+import type { Told } from './side-words.ts';
+
+const joined = (told: readonly Told[]): Told => ({
+  judgements: told.flatMap(({ judgements }) => judgements),
+  questions: told.flatMap(({ questions }) => questions),
+});
+
+/**
+ * What all valves of a side say together: that none stands out, how their ratio stands to what they are sold as, that a
+ * whole side is off, or that every lobe is. What is asked of the whole side already, and
+ * strongly, is not asked a second way.
+ *
+ * Source: the bands of a light-spring ratio and what siblings differ by, common practice, no published source.
+ */
+export function sidesTold(
+  evidence: Evidence,
+  rows: readonly SheetRow[],
+  {
+    sides,
+    ratios,
+  }: { readonly sides: readonly SheetSideDetail[]; readonly ratios: readonly SheetRatioDetail[] },
+  raised: readonly AssessedQuestion[],
+): Told {
+  const isAskedOf = (restsOn: readonly string[]) =>
+    raised.some(
+      ({ about, answered, weight, restsOn: own }) =>
+        about.of === 'side' &&
+        weight === 'strong' &&
+        answered === undefined &&
+        own.some((id) => restsOn.includes(id)),
+    );
+  const levels = sides.flatMap((side) => {
+    const level = levelOf(evidence, side, rows, ratios);
+    return level === undefined ? [] : [{ level, odd: side.odd.length > 0 || side.lobesDown.length > 0 }];
+  });
+  const off = levels
+    .filter(({ level }) => isOff(level))
+    .map(({ level }) => offOf(evidence, level, !isAskedOf(level.restsOn)));
+  const clean = levels.filter(({ level, odd }) => !odd && !isOff(level)).map(({ level }) => level);
+  const lobes = lobesOffCard(evidence, rows).map((each) =>
+    lobesTold(evidence, each, !isAskedOf(each.restsOn)),
+  );
+  const apart = sidesOf(levels.map(({ level }) => level).filter((level) => !isOff(level))).flatMap(apartOf);
+  return joined([...off, { judgements: [...cleanTold(clean), ...apart], questions: [] }, ...lobes]);
+}

@@ -1,0 +1,46 @@
+import { EQUAL } from '../../kit/nearest.ts';
+import type { AssessedQuestion } from '../assessment.ts';
+import { asked } from '../common/asked.ts';
+import type { Evidence } from '../evidence.ts';
+import type { PreloadEvidence } from './evidence.ts';
+import { BUILD, type KeptSet, lastKept } from './kept.ts';
+
+const isHydraulic = ({ engine }: Evidence): boolean | undefined => engine.lifter?.startsWith('hydraulic');
+
+/** The preload that was kept last; on solid lifters there is no plunger that gives way to it. */
+export function keptPreload(evidence: Evidence): KeptSet<PreloadEvidence> | undefined {
+  const kept = lastKept(evidence, 'preload');
+  if (kept === undefined || isHydraulic(evidence) !== false || kept.set.preload <= EQUAL) return kept;
+  return { ...kept, set: { ...kept.set, travel: 0, solid: true } };
+}
+
+/** Turns of a solid lifter change a gap, those of a hydraulic one press a plunger: one of the two is said wrong. */
+export function lifterQuestions(evidence: Evidence): AssessedQuestion[] {
+  const turns = lastKept(evidence, 'turns');
+  const hydraulic = isHydraulic(evidence);
+  if (turns === undefined || hydraulic === undefined || (turns.set.lifter === 'hydraulic') === hydraulic)
+    return [];
+  const name = (is: boolean) => (is ? 'hydraulic' : 'solid');
+  return [
+    asked(
+      {
+        code: 'lifters-differ',
+        weight: 'strong',
+        ask: 'Which lifters are in it: solid or hydraulic?',
+        size: `The build says ${name(hydraulic)}; the turns were worked out for ${name(!hydraulic)} ones.`,
+        test: 'read the number on the lifters’ box, or look at one; then put right what was said wrong.',
+        byLooking: true,
+        restsOn: [],
+      },
+      {
+        about: BUILD,
+        step: 'adjuster',
+        answers: evidence.answers,
+        choices: [
+          { code: 'found', label: 'As the build says', changes: 'The turns are worked out again.' },
+          { code: 'not-found', label: 'As the turns say', changes: 'The build’s description is put right.' },
+        ],
+      },
+    ),
+  ];
+}

@@ -1,0 +1,38 @@
+import { type Registered, register } from '../../../server/compute/registry.ts';
+import type { Evidence, WorkingEvidence } from '../../../server/mechanics/assessment/evidence.ts';
+import type { PreloadEvidence } from '../../../server/mechanics/assessment/workings/evidence.ts';
+import { computation } from '../../../server/mechanics/computations/lifter-preload.ts';
+import { seatPerAdvance } from '../../../server/mechanics/threads/adjuster-screw.ts';
+import type { Working } from '../../../server/records/workings/workings.ts';
+import { AT, inches, WHO } from './stored.ts';
+
+const preload: Registered = computation.open(register);
+
+const inputsOf = ({ thread, pitch, mount, ratio, preload: pressed, travel }: PreloadEvidence) => ({
+  thread,
+  mount,
+  ratio,
+  turns: pressed / pitch / seatPerAdvance(mount, ratio),
+  ...(travel === undefined ? {} : { liftersTravel: inches(travel).readAs }),
+});
+
+function working({ id = 'working', line, set }: WorkingEvidence): Working[] {
+  if (set?.of !== 'preload') return [];
+  const inputs = inputsOf(set);
+  const answer = preload.run(inputs, 'inch');
+  return [
+    {
+      id,
+      computation: preload.name,
+      inputs,
+      answer,
+      revision: 1,
+      seq: line,
+      by: WHO.by,
+      at: AT,
+    },
+  ];
+}
+
+/** The sums of the evidence whose inputs can be told from it: those of a preload. */
+export const workings = (evidence: Evidence): Working[] => evidence.workings.flatMap(working);
