@@ -82,7 +82,9 @@ function turnsSaid(set: TurnsEvidence): string {
   const { turns, lashFound, lashWanted, lashChange, preload } = set;
   const found = lashFound === undefined || lashWanted === undefined ? undefined : { lashFound, lashWanted };
   if (Math.abs(turns) * 360 < 0.05)
-    return found === undefined ? 'No turn is needed.' : 'No turn is needed: the lash is the one that is wanted.';
+    return found === undefined
+      ? 'No turn is needed.'
+      : 'No turn is needed: the lash is the one that is wanted.';
   if (found !== undefined)
     return `${turnSaid(turns)}: the lash goes from ${bareInches(found.lashFound)} to ${inches(found.lashWanted)}.`;
   if (preload !== undefined)
