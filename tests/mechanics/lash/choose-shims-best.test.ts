@@ -22,12 +22,20 @@ const choose = (valves: readonly Valve[], stock: readonly number[] = []) =>
     WITHIN * MM,
   );
 
-/** How many go without, and how far the rest are off beyond what is left alone, of every way there is. */
-function best(valves: readonly Valve[], pool: readonly number[]): readonly [without: number, off: number] {
+/** How many go without, how many are further off than what is left alone, and how far those are off beyond it. */
+type Cost = readonly [without: number, misses: number, off: number];
+
+const less = (a: Cost, b: Cost) => (a[0] - b[0] || a[1] - b[1] || a[2] - b[2]) < 0;
+
+/** How far a lash is off beyond what is left alone; rounding of hundredths is nothing. */
+const beyond = (lash: number) => Math.max(0, Math.round((Math.abs(lash - WANTED) - WITHIN) * 1e6) / 1e6);
+
+/** The least of every way there is: the second route. */
+function best(valves: readonly Valve[], pool: readonly number[]): Cost {
   const [valve, ...rest] = valves;
-  if (valve === undefined) return [0, 0];
-  const without = best(rest, pool);
-  let found: readonly [number, number] = [without[0] + 1, without[1]];
+  if (valve === undefined) return [0, 0, 0];
+  const [without, misses, off] = best(rest, pool);
+  let found: Cost = [without + 1, misses, off];
   pool.forEach((shim, index) => {
     const lash = valve.fitted + valve.found - shim;
     if (lash <= 1e-6) return;
@@ -35,13 +43,14 @@ function best(valves: readonly Valve[], pool: readonly number[]): readonly [with
       rest,
       pool.filter((_, at) => at !== index),
     );
-    const off = others[1] + Math.max(0, Math.abs(lash - WANTED) - WITHIN);
-    if (others[0] < found[0] || (others[0] === found[0] && off < found[1])) found = [others[0], off];
+    const own = beyond(lash);
+    const cost: Cost = [others[0], others[1] + (own > 0 ? 1 : 0), others[2] + own];
+    if (less(cost, found)) found = cost;
   });
   return found;
 }
 
-test('no way of all there are leaves fewer valves without, or the lashes nearer', () => {
+test('no way of all there are leaves fewer without, then fewer that miss, then the lashes nearer', () => {
   // Hundredths of a millimetre: no two ways are nearly as good by rounding alone.
   const shim = fc.integer({ min: 240, max: 290 }).map((each) => each / 100);
   const valve = fc.record({ fitted: shim, found: fc.integer({ min: 0, max: 60 }).map((each) => each / 100) });
@@ -51,12 +60,13 @@ test('no way of all there are leaves fewer valves without, or the lashes nearer'
       fc.array(shim, { maxLength: 2 }),
       (valves, stock) => {
         const chosen = choose(valves, stock);
-        const [without, off] = best(valves, [...valves.map(({ fitted }) => fitted), ...stock]);
+        const [without, misses, off] = best(valves, [...valves.map(({ fitted }) => fitted), ...stock]);
         expect(chosen.filter((each) => each === undefined)).toHaveLength(without);
-        const left = chosen.flatMap((each) => (each === undefined ? [] : [each.lash / MM]));
-        const sum = left.reduce((all, lash) => all + Math.max(0, Math.abs(lash - WANTED) - WITHIN), 0);
+        const left = chosen.flatMap((each) => (each === undefined ? [] : [beyond(each.lash / MM)]));
+        expect(left.filter((each) => each > 0)).toHaveLength(misses);
         // What is not told apart: a thousandth of each gap, and what fetching and moving count.
-        expect(sum).toBeLessThanOrEqual(off + 0.001 * left.length + 0.003 * left.length);
+        const sum = left.reduce((all, each) => all + each, 0);
+        expect(sum).toBeLessThanOrEqual(off + 0.004 * left.length);
         chosen.forEach((each, index) => {
           const { fitted = 0, found = 0 } = valves[index] ?? {};
           if (each !== undefined) expect(each.lash / MM).toBeCloseTo(fitted + found - each.shim / MM, 9);
