@@ -82,7 +82,9 @@ function workOut(
     told: new Set([
       ...(spot.row?.others ?? []).map(({ kind }) => kind),
       ...evidence.sheet
-        .filter((each) => each.otherArms !== undefined && place !== undefined && placeOf(each) === placeOf(place))
+        .filter(
+          (each) => each.otherArms !== undefined && place !== undefined && placeOf(each) === placeOf(place),
+        )
         .map(({ kind }) => kind),
     ]),
     measured: spot.row === undefined ? [] : gapCells(evidence, rowWith(spot.row, plan, evidence)),

@@ -85,7 +85,8 @@ export const figureQuestions = (evidence: Evidence): AssessedQuestion[] =>
         ask,
         knownBy: of,
         test: 'Ask for the figures again, each with its unit, and measure what can be measured as it stands.',
-        testAtBench: 'Read them off again, each with its unit, and measure what can be measured as it stands.',
+        testAtBench:
+          'Read them off again, each with its unit, and measure what can be measured as it stands.',
         byLooking: true,
         restsOn: [],
       },

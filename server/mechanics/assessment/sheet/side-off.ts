@@ -63,7 +63,8 @@ export function offOf(evidence: Evidence, level: Level, asking: boolean): Told {
         about,
         against: { to: claim.to, ratio: claim.ratio },
         sentence: `All ${count} ${plural(side)} read alike, about ${ratioSaid(ratio.value)}: ${away}. ${end}`,
-        lacks: chosen === 'not-found' ? ['the number of the set looked up'] : ['another reading of one of them'],
+        lacks:
+          chosen === 'not-found' ? ['the number of the set looked up'] : ['another reading of one of them'],
         restsOn,
       },
     ],
