@@ -7,7 +7,7 @@ import { inches, lbf, lbfPerInch, mm } from './helpers/quantities.ts';
 import { runner } from './helpers/runner.ts';
 import { expectSoundUnderFire } from './helpers/under-fire.ts';
 
-const { run, number, faults } = runner(computation);
+const { run, number, faults, refused } = runner(computation);
 
 const station = (lobeLift: number, valveLift: number) => ({
   lobeLift: inches(lobeLift),
@@ -200,6 +200,20 @@ describe('what it refuses and says', () => {
     ],
   ])('%#', (change, refused) => {
     expect(faults({ ...body, ...change })).toEqual(refused);
+  });
+
+  test.each([
+    [99.9, true],
+    [100.1, false],
+    [1e-6, true],
+  ])('a line of %d to one: answered %s', (slope, answered) => {
+    const line = [0.002, 0.004, 0.006].map((lobe) => station(lobe, slope * lobe));
+    expect(refused({ ...body, pairs: line })).toEqual(answered ? [] : ['/pairs impossible-input']);
+  });
+
+  test('of two passes both are blamed', () => {
+    const steep = bothPasses(150, 0, 0, [0.001, 0.002, 0.003]);
+    expect(faults(steep)).toEqual(['/pairs impossible-input', '/secondPass impossible-input']);
   });
 
   test('a station off the line is pointed to', () => {

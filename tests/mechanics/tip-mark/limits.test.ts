@@ -82,14 +82,11 @@ describe('wide marks on a stud, the limits that ink is read to: .010 in, and .02
   });
 
   test.each([
-    // By hand: slopes −.56 and s meet zero .028/(s + .56) after the middle of the first two, 7.775.
-    ['even on both sides: it stays', 7.751, 0.09, 'keep'],
-    ['s = .3733: 7.805', 7.75, 0.08067, 'up 0.005 7.805 width'],
-    ['s = .84: 7.795', 7.75, 0.104, 'down 0.005 7.795 width'],
-    ['s = 0: at the end, 7.825', 7.75, 0.062, 'up 0.025 7.825 width'],
-  ])('a parabola through three widths, %s', (_what, from, last, wanted) => {
-    const marks = [mark(0.09, 0, from), mark(last, 0, from + 0.1), mark(0.062, 0, from + 0.05)];
-    expect(stud(marks)).toBe(wanted);
+    // .060 in is what is ordinary and the ink line's own width.
+    ['over it: no length makes it ordinary', 0.062, 'still-wide'],
+    ['under it: it may be the ink line', 0.0599, 'keep'],
+  ])('the narrowest between two alike, %s', (_what, width, wanted) => {
+    expect(stud([mark(0.09, 0, 7.75), mark(0.09, 0, 7.85), mark(width, 0, 7.8)])).toBe(wanted);
   });
 });
 
