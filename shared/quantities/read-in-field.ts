@@ -134,7 +134,8 @@ function ofBareNumber(text: string, number: NumberValue, options: InField): Numb
   const [only, ...more] = open;
   if (only === undefined) {
     const inches = saidWithPoint(number).filter(fits);
-    const [one, ...rest] = [...inches, ...other];
+    const others = other.filter(({ readAs }) => !inches.some((each) => each.readAs === readAs));
+    const [one, ...rest] = [...inches, ...others];
     if (one === undefined) return outside(all, options);
     return rest.length === 0 && inches.length === 1 ? settled(one) : asked([one, ...rest]);
   }

@@ -33,7 +33,7 @@ export const CAN_BE = {
   lean: between(0, 90, 'deg'),
   /** A gap that is felt, gauged or read; metal that touches has none. */
   gap: usually(orNone(in_(0.001, 2)), 0.006, 0.35, 'in'),
-  springHeight: in_(0.4, 4),
+  springHeight: in_(0.65, 4),
   seatLoad: between(5, 2000, 'lbf'),
   rate: between(10, 5000, 'lbf/in'),
   pivotToTip: in_(0.3, 4),

@@ -138,21 +138,22 @@ describe('shims of buckets', () => {
       card: { lashAt: 'cold', intake: { lash: 0.2 * MM }, exhaust: {} },
       lash: [line('found', found * MM, { shim: 2.6 * MM })],
     });
-  const shim = ({ headlines }: ReturnType<typeof assess>) =>
-    headlines.find(({ id }) => id.startsWith('headline:shim:'))?.sentence;
+  const shim = ({ details }: ReturnType<typeof assess>) => details.lash.shims.rows[0]?.sentence;
 
   test('by hand: 2.60 + .15 − .20 is 2.55; with none there it is ordered, and one order is given', () => {
     const told = bucket(0.15);
-    expect(shim(told)).toMatch(/a thinner shim, 2\.55 mm in place of 2\.60 mm\. Order 2\.55 mm/);
+    expect(shim(told)).toMatch(/It wants 2\.55 mm for its 2\.60 mm; .* one is to be ordered\.$/);
     expect(shim(told)).not.toMatch(/stays/);
-    expect(shim(bucket(0.15, [2.55]))).toMatch(/Fit 2\.55 mm from stock, which gives 0?\.20 mm/);
-    expect(shim(bucket(0.2))).toMatch(/It stays/);
+    expect(shim(bucket(0.15, [2.55]))).toMatch(
+      /2\.55 mm from stock goes in for its 2\.60 mm, which leaves 0\.20 mm/,
+    );
+    expect(shim(bucket(0.2))).toMatch(/Its own 2\.60 mm shim stays/);
   });
 
   test('no gap is none to work with: the valve may be held open', () => {
     const none = bucket(0);
-    expect(shim(none)).toMatch(/no shim is worked out yet.*held off its seat/);
+    expect(shim(none)).toMatch(/no gap found, so the valve may be held off its seat/);
     expect(none.quantities.filter(({ id }) => id.startsWith('shim:'))).toEqual([]);
-    expect(none.next?.action).toBe('shims');
+    expect(none.next?.sentence).toMatch(/thinner shim goes in first/);
   });
 });

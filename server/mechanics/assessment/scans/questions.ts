@@ -94,7 +94,9 @@ function jumps({ scan, stations }: Scanned): Found[] {
   const found = stations.flatMap((station, index) => {
     const [before, after] = [stations[index - 1], stations[index + 1]];
     if (before === undefined || after === undefined) return [];
-    if (station.gap < 0 || after.crankAngle - before.crankAngle > NEAR) return [];
+    // A gap below nothing is asked about by itself.
+    if ([before, station, after].some(({ gap }) => gap < 0) || after.crankAngle - before.crankAngle > NEAR)
+      return [];
     const off = station.gap - (before.gap + after.gap) / 2;
     return Math.abs(off) > JUMP ? [{ station, before, after, off: Math.abs(off) }] : [];
   });
