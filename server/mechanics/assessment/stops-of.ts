@@ -1,8 +1,11 @@
 import type { StopReason } from './assessment.ts';
+import { withOtherArms } from './change/arms-of-gaps.ts';
 import type { Evidence } from './evidence.ts';
 import { lashPart } from './lash/lash.ts';
 import { marksPart } from './marks/marks.ts';
 import { noiseStops } from './noise/stops.ts';
+import { withPartMarks } from './part/arm-marks.ts';
+import { ratioKnown } from './ratio/ratio.ts';
 import { withScans } from './scans/as-gap.ts';
 import { sheetPart } from './sheet/sheet.ts';
 import { stopReasons } from './stop.ts';
@@ -15,13 +18,15 @@ import { workingsPart } from './workings/workings.ts';
  * @param evidence as `assess` takes it
  * @returns what `assess` gives as `stop`
  */
-export const stopsOf = (evidence: Evidence): StopReason[] =>
-  stopReasons(evidence, [
+export function stopsOf(entered: Evidence): StopReason[] {
+  const evidence = withPartMarks(entered);
+  return stopReasons(evidence, [
     ...[
-      sheetPart(withScans(evidence)),
+      sheetPart(withOtherArms(withScans(evidence)), ratioKnown(evidence).known),
       marksPart(evidence, []),
       lashPart(evidence),
       workingsPart(evidence),
     ].flatMap(({ stop }) => stop),
     ...noiseStops(evidence),
   ]);
+}

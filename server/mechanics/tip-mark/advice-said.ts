@@ -31,7 +31,7 @@ function changeSaid(
     from === 'place'
       ? found === 'line'
         ? 'The places of these marks point there'
-        : `Toward the ${way === 'up' ? 'valley it is too short' : 'exhaust side it is too long'}, on a stud`
+        : `Toward the ${way === 'up' ? 'valley it wants to be longer' : 'exhaust side it wants to be shorter'}, on a stud`
       : found === 'least'
         ? 'The widths are least there'
         : 'The marks get narrower that way';

@@ -38,19 +38,19 @@ describe('what to do next, in words (directions on a stud: trade press; width fi
       'too short',
       'stud',
       [mark(0.045, -0.03, rod(7.8))],
-      'lengthen the pushrod by .050 in, to 7.850 in. Toward the valley it is too short, on a stud.',
+      'lengthen the pushrod by .050 in, to 7.850 in. Toward the valley it wants to be longer, on a stud.',
     ],
     [
       'too long',
       'stud',
       [mark(0.045, 0.03, rod(7.8))],
-      'shorten the pushrod by .050 in, to 7.750 in. Toward the exhaust side it is too long, on a stud.',
+      'shorten the pushrod by .050 in, to 7.750 in. Toward the exhaust side it wants to be shorter, on a stud.',
     ],
     [
       'a side alone, no length',
       'stud',
       [mark(0.045, 'valley')],
-      'lengthen the pushrod by .050 in. Toward the valley it is too short',
+      'lengthen the pushrod by .050 in. Toward the valley it wants to be longer',
     ],
     [
       'where two places point',

@@ -16,7 +16,7 @@ const CHOICES: readonly AnswerChoice[] = [
   },
   {
     code: 'not-found',
-    label: 'Read again: both come up',
+    label: 'Both come up when it is read again',
     changes: 'Both stay; base, lifter or lash moves between them, and is looked at first.',
   },
 ];

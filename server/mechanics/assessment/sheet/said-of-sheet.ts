@@ -13,7 +13,7 @@ const SPRINGS: AssessedQuestion['answers'] = [
 const LIFTERS: AssessedQuestion['answers'] = [
   choice('solid', 'A solid lifter', 'The lifts count as they were read.'),
   choice('locked', 'A hydraulic one, locked solid', 'The lifts count as they were read.'),
-  choice('hydraulic', 'A hydraulic one as it is', 'A valve that is low may have a lifter that sinks.'),
+  choice('hydraulic', 'A hydraulic one, not locked', 'A valve that is low may have a lifter that sinks.'),
 ];
 
 const isLift = ({ standing, arms, kind }: SheetEvidence): boolean =>
@@ -34,7 +34,7 @@ function asksOf(evidence: Evidence): Asks {
     own: readonly SheetEvidence[],
   ) =>
     asked(
-      { code, weight: 'weak', ask: words, test: 'Ask whoever read them.', restsOn: own.map(({ id }) => id) },
+      { code, weight: 'weak', ask: words, test: 'Ask whoever read them.', testAtBench: 'Say how they were read.', restsOn: own.map(({ id }) => id) },
       { about: { of: 'build' }, step: 'sheet', among: 'sheet', answers: evidence.answers, choices },
     );
   const noSpring = lifts.filter(({ spring }) => spring === 'not-said');

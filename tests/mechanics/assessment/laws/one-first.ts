@@ -4,7 +4,7 @@ import type { Law } from './law.ts';
 
 /** What a headline asks for first: `a reading at zero lash`. */
 function firstOf({ sentence }: Headline): string[] {
-  const [, found] = /\bFirst: (.+?)(?:\.(?: Then|$)|\?)/.exec(sentence) ?? [];
+  const [, found] = /\bFirst: (.+?)(?:\.(?: [A-Z]|$)|\?)/.exec(sentence) ?? [];
   return found === undefined ? [] : [found.toLowerCase()];
 }
 
