@@ -20,9 +20,9 @@ const adjuster = {
 
 describe('a lash for the turns of a nut', () => {
   test.each([
-    ['.4', /came as \.4\. Is it 0\.4 mm/],
-    ['0,4', /came as 0,4\. Is it 0\.4 mm/],
-    ['4', /came as 4\. Is it 4 mm/],
+    ['.4', /came as \.4 without a unit\. Is it 0\.4 mm\?/],
+    ['0,4', /came as 0,4 without a unit\. Is it 0\.4 mm\?/],
+    ['4', /can be read in more than one way: 4 mm, or 4 thou = \.004 in\. Pick one/],
     ['18 in', /is 18 in; .*to \.250? in/],
   ])('%s is asked about, and nothing is kept', async (lashFound, pattern) => {
     await freshCall();
