@@ -104,7 +104,7 @@ export const OF_SHEET: readonly Call[] = [
     said: 'All eight are within a thousandth or so: is that good?',
     goal: 'one-valve-differs',
     entries: [...START, lobes(...LOBES), lifts(...LIFTS)],
-    expected: { headline: /No intake stands out: all 8 lie within/, next: 'rows' },
+    expected: { headline: /No intake stands out: all 8 lie within/, next: 'said' },
   },
   {
     said: 'I read five again and now it is five sixty-seven',

@@ -28,9 +28,14 @@ export type Said = z.infer<typeof assessment>;
 
 const ID = /[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}/g;
 
+const byId = <Each extends { readonly id: string }>(all: readonly Each[]): Each[] =>
+  all.toSorted((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
+
 /** As the desk is told it, or another who may look. */
 export async function saidIn(played: Played, by?: Readonly<Record<string, string>>): Promise<Said> {
   const names = new Map([...played.kept].map(([name, id]) => [id, name]));
   const json = JSON.stringify(await played.get(`build/assessment?callId=${played.callId}`, by));
-  return assessment.parse(JSON.parse(json.replaceAll(ID, (id) => names.get(id) ?? 'an-id')));
+  const said = assessment.parse(JSON.parse(json.replaceAll(ID, (id) => names.get(id) ?? 'an-id')));
+  // Lists that are ordered by ids, which are others in each playing.
+  return { ...said, judgements: byId(said.judgements), quantities: byId(said.quantities) };
 }

