@@ -76,7 +76,11 @@ function settled({ readAs, quantity: { value, unit } }: Meant): NumberReading {
   return { ok: true, value, unit, readAs };
 }
 
-const asked = (ambiguities: readonly Meant[]): NumberReading => ({ ok: false, ambiguities });
+/** Each meaning once, however many ways lead to it. */
+const asked = (all: readonly Meant[]): NumberReading => ({
+  ok: false,
+  ambiguities: [...new Map(all.toReversed().map((each) => [each.readAs, each])).values()].toReversed(),
+});
 
 /** `is 18 in; from .0015 in to .250 in is allowed`: names what came and what is allowed. */
 function outside(all: readonly Meant[], { range, assume, kind }: InField): NumberReading {
@@ -134,8 +138,7 @@ function ofBareNumber(text: string, number: NumberValue, options: InField): Numb
   const [only, ...more] = open;
   if (only === undefined) {
     const inches = saidWithPoint(number).filter(fits);
-    const others = other.filter(({ readAs }) => !inches.some((each) => each.readAs === readAs));
-    const [one, ...rest] = [...inches, ...others];
+    const [one, ...rest] = [...inches, ...other];
     if (one === undefined) return outside(all, options);
     return rest.length === 0 && inches.length === 1 ? settled(one) : asked([one, ...rest]);
   }
