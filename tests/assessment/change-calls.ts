@@ -69,6 +69,19 @@ const PISTON: Evidence = {
   ],
 };
 
+/** The same, asked and answered: no lash was in it. */
+const AT_ZERO_LASH: Evidence = {
+  ...PISTON,
+  answers: PISTON.sheet.map(({ id }, index) => ({
+    id: `zero-lash-${index}`,
+    line: 90 + index,
+    questionId: `question:gap-lash-not-said:1-intake:${id}:gaplashnotsaid`,
+    code: 'gap-lash-not-said',
+    question: 'Was the lash taken up when piston to valve of 1 intake was read?',
+    answer: 'zero',
+  })),
+};
+
 export const CALLS: readonly ChangeCall[] = [
   {
     // .400 × 1.6 − .020 = .620; 1.820 − .620 − 1.159 = .041; √((.400·.032)² + 2·.005²) = .0146: .026 to .056, all under.
@@ -213,9 +226,25 @@ export const CALLS: readonly ChangeCall[] = [
   },
   {
     // .120 − .140 × .1 = .106; √(.002² + (.140·.030)² + (.140·.032)²) = .00646: .099 to .113 against .080. The larger .135
-    // that was read as well replaces nothing.
+    // that was read as well replaces nothing. Nobody said whether the card’s lash of .020 was in it: .099 − .020 = .079.
     said: 'One twenty at the piston with the one fives, lobe was up one forty there.',
     evidence: PISTON,
+    gaps: [
+      {
+        key: '1-intake',
+        gap: 'piston-to-valve',
+        word: 'close',
+        value: 0.106,
+        low: 0.079,
+        high: 0.113,
+        sentence:
+          'Piston to valve, 1 intake with the planned 1.6: .106 in (.079 to .113), calculated, against .080 in: close, it can’t be told from the limit. It needs whether the lash was in it: with lash in, it reads that much larger. Calculated from .120 in, read with the arms before, and what the ratio changes. It is calculated: measure it before it runs.',
+      },
+    ],
+  },
+  {
+    said: 'I held that one down to zero lash.',
+    evidence: AT_ZERO_LASH,
     gaps: [{ key: '1-intake', gap: 'piston-to-valve', word: 'clear', value: 0.106, low: 0.099, high: 0.113 }],
   },
   {
@@ -225,9 +254,15 @@ export const CALLS: readonly ChangeCall[] = [
     gaps: [{ key: '1-intake', gap: 'piston-to-valve', word: 'close', value: 0.106, low: 0.099, high: 0.113 }],
   },
   {
+    // .090 lies in .079 to .113 while nobody said whether lash was in it.
     said: 'It is a race engine, with aluminium rods.',
     evidence: { ...PISTON, engine: { ...PISTON.engine, rodMaterial: 'aluminium', use: 'race' } },
-    gaps: [{ key: '1-intake', gap: 'piston-to-valve', word: 'clear', value: 0.106 }],
+    gaps: [{ key: '1-intake', gap: 'piston-to-valve', word: 'close', value: 0.106, low: 0.079 }],
+  },
+  {
+    said: 'Race, aluminium rods, and it was read at zero lash.',
+    evidence: { ...AT_ZERO_LASH, engine: { ...PISTON.engine, rodMaterial: 'aluminium', use: 'race' } },
+    gaps: [{ key: '1-intake', gap: 'piston-to-valve', word: 'clear', value: 0.106, low: 0.099 }],
   },
   {
     // 130 + 350 × .620 = 347 lbf; pushrod × 1.6 = 555.2, stud × 2.6 = 902.2. At the most 347 + √(34.7² + (350·.400·.032)²)

@@ -45,7 +45,7 @@ describe('the report of a whole call', () => {
     ],
     [
       'the gaps in short',
-      /Worst first: room to coil bind on 1 intake and the exhaust valves: short, .*? Rocker to retainer on 1 intake[^:]*: short,/,
+      /Worst first: room to coil bind on 1 intake, the other intake valves and the exhaust valves: short, .*? Rocker to retainer on 1 intake[^:]*: short,/,
     ],
     ['who does what by when', 'Look up a longer spring: Sal Reed, by 2027-02-03.'],
     ['caller and goal', 'Lin Marsh Engine builder'],
