@@ -62,7 +62,7 @@ describe('readings as they are said', () => {
     expect(at((await sheetOf(buildId)).json, 'readings')).toEqual([]);
   });
 
-  test('a bare number that can be read two ways is asked, with the ways', async () => {
+  test('a number that can be another than it says is asked, with the ways', async () => {
     const { buildId } = await openCall(open().service, open().person);
     const done = await post(urlOf(buildId), {
       ...HOW,
@@ -71,7 +71,9 @@ describe('readings as they are said', () => {
     expect(done.status).toBe(422);
     const faults = faultsOf(done.json);
     expect(faults.map(([pointer]) => pointer)).toEqual(['/readings/0/reading', '/readings/1/reading']);
-    for (const [, detail] of faults) expect(detail).toMatch(/can be read in more than one way: .+, or .+/);
+    // A lift can only be 14.22 mm; 22 mil is 22 thou or 22 mm.
+    expect(faults[0]?.[1]).toMatch(/came as 14\.22 without a unit\. Is it 14\.22 mm\?/);
+    expect(faults[1]?.[1]).toMatch(/can be read in more than one way: .+, or .+/);
   });
 
   test('a pasted cell in turns is read the same way', async () => {
