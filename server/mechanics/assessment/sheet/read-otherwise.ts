@@ -16,7 +16,7 @@ const CHOICES: readonly AnswerChoice[] = [
   },
   {
     code: 'not-found',
-    label: 'Both come up when it is read again',
+    label: 'Now the one comes up, now the other',
     changes: 'Both stay; base, lifter or lash moves between them, and is looked at first.',
   },
 ];
