@@ -4,11 +4,19 @@ import { isUnit } from './units.ts';
 
 const AMOUNT = /([−-]?)(\d*\.?\d+) (in|thou|lbf\/in|lbf)(?![\w/])/g;
 
-/** The same words with their amounts in the units that are spoken. */
+/** What somebody typed, told as such already. */
+const TYPED = /(\(as typed [^)]*\))/;
+
+/** The same words with their amounts in the units that are spoken; what is told as typed stays. */
 function converted(words: string): string {
-  return words.replaceAll(AMOUNT, (whole, sign: string, digits: string, unit: string) =>
-    isUnit(unit) ? formatQuantity({ value: Number(digits) * (sign === '' ? 1 : -1), unit }) : whole,
-  );
+  const told = (part: string): string =>
+    part.replaceAll(AMOUNT, (whole, sign: string, digits: string, unit: string) =>
+      isUnit(unit) ? formatQuantity({ value: Number(digits) * (sign === '' ? 1 : -1), unit }) : whole,
+    );
+  return words
+    .split(TYPED)
+    .map((part) => (TYPED.test(part) ? part : told(part)))
+    .join('');
 }
 
 /**

@@ -1,4 +1,4 @@
-import { toldIn } from './spoken-units.ts';
+import { spokenUnits, toldIn } from './spoken-units.ts';
 import { type Quantity, UNITS, type Unit } from './units.ts';
 
 interface QuantityFormat {
@@ -62,9 +62,9 @@ export function formatNumber(value: number, places: number): string {
   return write(value, places, 'none');
 }
 
-/** `1.747` */
-export function formatRatio(value: number): string {
-  return formatNumber(value, 3);
+/** `1.747`; where millimetres are spoken, a figure without its zero would be read as inches. */
+export function formatRatio(value: number, places = 3): string {
+  return write(value, places, spokenUnits() === 'metric' ? 'leading-zero' : 'none');
 }
 
 /** Whole places by which a figure grows when it is told in another unit: an inch has one more before its point in mm. */
@@ -138,7 +138,7 @@ function figuresOf(value: number, halfWidth: number, unit?: Unit): IntervalFigur
 export function ratioFigures(ratio: number, halfWidth: number): IntervalFigures {
   const width = Math.abs(finite(halfWidth));
   if (width < 0.001 || width >= 0.0995) return intervalFigures(ratio, width);
-  return { value: formatNumber(ratio, 3), spread: formatNumber(width, 3) };
+  return { value: formatRatio(ratio), spread: formatNumber(width, 3) };
 }
 
 const inOne = ({ value, spread }: IntervalFigures): string => `${value} ± ${spread}`;

@@ -281,7 +281,12 @@ describe('several parts, and how they were read', () => {
   });
 
   test('a size that cannot be is asked on the step, and answered there', async () => {
-    const kept = await post(`${at}/part-readings`, { form: 'part', kind: 'body-width', size: '8.41' });
+    // Without its unit it can be millimetres: that is asked at the field, and nothing is kept.
+    const bare = await post(`${at}/part-readings`, { form: 'part', kind: 'body-width', size: '8.41' });
+    expect(bare.statusCode).toBe(422);
+    expect(text(bare.body)).toContain('Is it 8.41 mm?');
+    expect(bare.body).toContain('value="8.41"');
+    const kept = await post(`${at}/part-readings`, { form: 'part', kind: 'body-width', size: '8.41 in' });
     expect(kept.statusCode).toBe(303);
     const page = await see(`${at}/steps/identify?part=part`);
     expect(text(page.body)).toContain('Body width at the pivot of 8.41 in cannot be');

@@ -1,4 +1,4 @@
-import { formatNumber, ratioFigures } from '../../../shared/quantities/format.ts';
+import { formatRatio, ratioFigures } from '../../../shared/quantities/format.ts';
 import { withoutUnit } from '../../call/takeover-items.ts';
 import type { ChangeFigure, ChangeRatio } from '../../mechanics/assessment/change/detail.ts';
 import { type GapBounds, gapSaid } from '../../mechanics/assessment/common/gap-said.ts';
@@ -23,8 +23,8 @@ export function intervalText({ dimension, after }: ChangeFigure): string {
 /** `1.600`, with its interval: a measured one by its uncertainty, any other as it is sold or stated. */
 export function ratioText({ from, value, low, high }: ChangeRatio): { value: string; note: string } {
   if (from !== 'measured')
-    return { value: nominalSaid(value), note: `${formatNumber(low, 2)} to ${formatNumber(high, 2)}` };
+    return { value: nominalSaid(value), note: `${formatRatio(low, 2)} to ${formatRatio(high, 2)}` };
   const figures = ratioFigures(value, Math.max(high - value, value - low));
   const places = figures.value.split('.')[1]?.length ?? 0;
-  return { value: figures.value, note: `${formatNumber(low, places)} to ${formatNumber(high, places)}` };
+  return { value: figures.value, note: `${formatRatio(low, places)} to ${formatRatio(high, places)}` };
 }

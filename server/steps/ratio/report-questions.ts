@@ -1,4 +1,5 @@
 import { defined } from '../../../shared/defined.ts';
+import { asTold } from '../../../shared/quantities/as-entered.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { CallContext } from '../../call/context.ts';
 import type { AssessedQuestion } from '../../mechanics/assessment/assessment.ts';
@@ -42,7 +43,7 @@ export function settledTable({ answers, assessment }: CallContext, setUpId: stri
       caption: 'Asked before, and settled since',
       columns: [{ label: 'Asked' }, { label: 'Answer' }, { label: 'Who, when' }],
       rows: settled.map((answer) => ({
-        cells: [answer.question.replaceAll('-', ' '), answer.answer, whoSaid(answer)],
+        cells: [asTold(answer.question.replaceAll('-', ' ')), answer.answer, whoSaid(answer)],
       })),
     }),
   ];

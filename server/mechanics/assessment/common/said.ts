@@ -1,4 +1,4 @@
-import { formatNumber } from '../../../../shared/quantities/format.ts';
+import { formatRatio } from '../../../../shared/quantities/format.ts';
 import { toldIn } from '../../../../shared/quantities/spoken-units.ts';
 import { type ValveName, valveSaid } from '../../../../shared/schemas/words.ts';
 import { bareInches, bareLength, inches, loadSaid, lowOrHigh } from '../../kit/say-inches.ts';
@@ -24,7 +24,7 @@ export const limitSaid = (si: number): string => `${bareLimit(si)} ${toldIn('in'
 export const inchesWithin = (si: number, halfWidth: number): string =>
   `${inches(si)} ± ${bareInches(Math.max(halfWidth, 0.001 * IN))}`;
 
-export const ratioSaid = (ratio: number): string => formatNumber(clean(ratio), 3);
+export const ratioSaid = (ratio: number): string => formatRatio(clean(ratio));
 
 /** A ratio as it is stamped or sold: `1.6`. */
 export const nominalSaid = (ratio: number): string => String(Number(ratio.toFixed(3)));
