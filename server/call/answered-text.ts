@@ -29,6 +29,16 @@ export function answeredText(
 
 const FOUND = { found: 'Yes', 'not found': 'Looked: no', 'not-found': 'Looked: no' } as const;
 
+/** How the lash was, as the log has it: the amount is told after it. */
+const LASH: Readonly<Record<string, string>> = {
+  'as-card': 'Yes, as on the card',
+  'as-logged': 'Yes, as in the log',
+  'as-told': 'Yes, as told',
+  set: 'Left in',
+  zero: 'Taken up to zero',
+};
+const ABOUT_LASH = /(^|:)lash-(not-said|left-in|setting-not-said)(:|$)/;
+
 /** The same for the log of a build, which has no offered words beside the answer. */
 export function loggedAnswer(
   answer: string,
@@ -39,7 +49,8 @@ export function loggedAnswer(
   const word = noise === undefined ? undefined : noiseAnswerIn(noise, answer);
   if (noise !== undefined && word !== undefined)
     return worded(answersTo(noise)[word] ?? word, besides(answer, word), '');
-  const [found] = Object.entries(FOUND).filter(([each]) => beginsWith(answer, each));
+  const own = ABOUT_LASH.test(code ?? questionId ?? '') ? { ...FOUND, ...LASH } : FOUND;
+  const [found] = Object.entries(own).filter(([each]) => beginsWith(answer, each));
   return found === undefined ? `“${answer}”` : worded(found[1], besides(answer, found[0]), '');
 }
 

@@ -35,6 +35,13 @@ it('with scripts off a call is opened, asked, set up on five screens and read', 
   await bench.getByLabel('Cylinder').fill('5');
   for (let screen = 1; screen < 5; screen += 1) await bench.getByRole('button', { name: 'Go on' }).click();
   await bench.getByRole('button', { name: 'Start this set-up' }).click();
+  // The form begins with the arm of the last set-up, which sits on 1 intake.
+  expect(await bench.locator('.error-summary').textContent()).toContain(
+    'arm A sits on 1 intake by the record, and arm B on 5 intake. Pick the arm that is there',
+  );
+  expect(await bench.getByLabel('Cylinder').inputValue()).toBe('5');
+  await bench.getByLabel('Which arm sits on it').selectOption({ label: 'arm B, on 5 intake now' });
+  await bench.getByRole('button', { name: 'Start this set-up' }).click();
   await bench.getByLabel('Reading at full lift').fill('4 turns 82');
   await bench.getByRole('button', { name: 'Keep reading' }).click();
   expect(await bench.locator('.dial-reading').textContent()).toBe('Lobe lift, pass 1: 4 turns 82 = .482 in');

@@ -37,7 +37,7 @@ it('the desk opens the call at the step that is next, by keys alone', async () =
     await desk.locator('.headline-lead .headline-sentence').textContent(),
     'no word on a running spring',
   ).toBe(
-    '1 intake: not set against the 1.75 stamped on it yet. First: a reading on a light spring with a solid lifter, at zero lash.',
+    '1 intake: 1.757 is with the running spring; level to 4 % under is ordinary there. Not set against the 1.75 stamped on it yet. First: a reading on a light spring with a solid lifter, at zero lash.',
   );
 });
 
@@ -48,7 +48,7 @@ it('a question is answered where it is asked, and stays answered', async () => {
   await card.getByRole('button', { name: 'Keep the answer' }).click();
   await expect
     .poll(() => desk.locator('.question-answered').textContent())
-    .toContain('not found: Read off an older sheet.');
+    .toContain('Looked: it is not so, “Read off an older sheet.”');
 });
 
 it('a light spring is a new set-up; the older one keeps its method', async () => {

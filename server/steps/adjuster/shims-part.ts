@@ -3,6 +3,8 @@ import type { TableCell, TableData } from '../../../views/parts/table.examples.t
 import type { CallContext } from '../../call/context.ts';
 import { valveName } from '../../call/context.ts';
 import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
+import { stepHeadlines } from '../../call/headline.ts';
+import { questionCards, questionsNamed } from '../../call/question-form.ts';
 import { listComponents } from '../../call/report-parts.ts';
 import { isStopped } from '../../call/under-stop.ts';
 import { arrangedComponents } from '../../call/worked/arranged.ts';
@@ -68,20 +70,32 @@ export function shimsTable({ assessment }: CallContext): TableData | undefined {
 export const shimSentences = ({ assessment }: CallContext): string[] =>
   assessment.details.lash.shims.rows.map(({ sentence }) => sentence);
 
+/** What goes in, but for what is already told as the answer of the step. */
+const sentencesBelow = (context: CallContext): string[] =>
+  shimSentences(context).filter((each) =>
+    context.assessment.headlines.every(({ step, sentence }) => step !== 'adjuster' || sentence !== each),
+  );
+
 /** Every valve of a bucket engine in one table; a new line of the lash log, with its shim, is a row of it. */
 export function shimsPart(context: CallContext, rejected: RejectedForm | undefined): StepBody {
   const lines = standingLines(context);
   const form = lashForm(context, lines.toSorted((a, b) => a.reading.seq - b.reading.seq).at(-1));
+  const { questionIds } = context.assessment.details.lash;
+  const cards = questionCards(context, questionsNamed(context, questionIds), rejected);
   const table = shimsTable(context);
   const open = !isStopped(context);
   const stock = context.build.spec.engine?.shimStock ?? [];
   return {
-    forms: [form],
+    forms: [form, ...cards.forms],
     slots: arrangedComponents(context, {
       begun: table !== undefined,
       entry: [formComponent(form, rejected)],
       drawings: [],
-      top: open ? listComponents('What goes in', shimSentences(context)) : [],
+      top: [
+        ...stepHeadlines(context, 'adjuster'),
+        ...cards.slots,
+        ...(open ? listComponents('What goes in', sentencesBelow(context)) : []),
+      ],
       rest: [
         ...(table === undefined ? [] : [tableComponent(table)]),
         noticeComponent(

@@ -103,7 +103,9 @@ it('the page asks how much lash was left in, and the builder answers on the phon
   await asked.getByLabel('In plain words').fill('set with the feeler, never taken out');
   await call.picture(bench, 'lift-is-short-2-phone-question');
   await asked.getByRole('button', { name: 'Keep the answer' }).click();
-  await expect.poll(() => desk.locator('.tape').textContent()).toContain('never taken out, .012 in');
+  await expect
+    .poll(() => desk.locator('.tape').textContent())
+    .toContain('Left in, “set with the feeler, never taken out”, .012 in, to: How much lash was left in?');
 });
 
 it('the lash goes to zero; the lobe need not be read again: 1.571', async () => {

@@ -63,7 +63,9 @@ describe.each(MODES)('the lift is short, $name', (mode) => {
     await asked.getByLabel('In plain words').fill('the feeler was never taken out');
     await bench.at('.call-pair').press('Keep the answer');
     await desk.press(/^Ratio on the engine/);
-    expect(await desk.page.locator('.tape').textContent()).toContain('never taken out, .012 in');
+    expect(await desk.page.locator('.tape').textContent()).toContain(
+      'Yes, as on the card, “the feeler was never taken out”, .012 in, to: How much lash was left in?',
+    );
     await call.picture(desk.page, `lift-is-short ${mode.name} desk running`);
   });
 
