@@ -70,9 +70,7 @@ function named(rows: readonly Said[], thickness: (row: Said) => number | undefin
 }
 
 const rightAsItIs = (valves: number): string =>
-  valves === 1
-    ? 'The shim of 1 valve stays.'
-    : `The shims of ${valves} valves stay.`;
+  valves === 1 ? 'The shim of 1 valve stays.' : `The shims of ${valves} valves stay.`;
 
 function changed(rows: readonly Said[]): Headline[] {
   const whole = rows.filter(({ lacks }) => lacks.length === 0);

@@ -34,7 +34,14 @@ function asksOf(evidence: Evidence): Asks {
     own: readonly SheetEvidence[],
   ) =>
     asked(
-      { code, weight: 'weak', ask: words, test: 'Ask whoever read them.', testAtBench: 'Say how they were read.', restsOn: own.map(({ id }) => id) },
+      {
+        code,
+        weight: 'weak',
+        ask: words,
+        test: 'Ask whoever read them.',
+        testAtBench: 'Say how they were read.',
+        restsOn: own.map(({ id }) => id),
+      },
       { about: { of: 'build' }, step: 'sheet', among: 'sheet', answers: evidence.answers, choices },
     );
   const noSpring = lifts.filter(({ spring }) => spring === 'not-said');

@@ -45,7 +45,7 @@ export function lobesTold(
   );
   const ends: Readonly<Record<string, string>> = {
     'other-card': 'The card is not this cam’s, as was answered: put it right.',
-    dial: 'The dial was not right, as was answered: read them again.',
+    dial: 'The dial was not right, as was answered. First: another reading of them.',
     'not-found': 'Not the card and not the dial: ask the cam’s maker before it runs.',
   };
   const end =

@@ -52,7 +52,7 @@ export function offOf(evidence: Evidence, level: Level, asking: boolean): Told {
   const chosen = chosenOf(question);
   const end =
     chosen === 'set-up'
-      ? 'They were not read right, as was answered: read them again.'
+      ? 'They were not read right, as was answered. First: another reading of them.'
       : chosen === 'not-found'
         ? 'They were read right, so it is not that set. Look its number up.'
         : 'No one arm makes that. First: dial, unit and lash; then the set.';
