@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { workingEvidence } from '../../server/assessment/evidence/other-entries.ts';
 import { assess } from '../../server/mechanics/assessment/assess.ts';
 import type { Assessment } from '../../server/mechanics/assessment/assessment.ts';
 import type { Evidence } from '../../server/mechanics/assessment/evidence.ts';
 import { PLAIN } from '../mechanics/assessment/plain-build.ts';
+import { type Kept, workingsOf } from '../tools/record/kept-workings.ts';
 
 /*
  * What was worked out and kept is told by the assessment: figures by hand beside each call, from the lever about the
@@ -12,7 +12,7 @@ import { PLAIN } from '../mechanics/assessment/plain-build.ts';
 
 interface Call {
   readonly name: string;
-  readonly kept: readonly (readonly [string, Record<string, unknown>])[];
+  readonly kept: readonly Kept[];
   readonly base?: Partial<Evidence>;
   readonly answers?: Evidence['answers'];
   check(said: Assessment): void;
@@ -30,18 +30,7 @@ const evidenceOf = ({ kept, base, answers = [] }: Call): Evidence => ({
   engine: { ...PLAIN.engine, lifter: lifterOf(kept) },
   ...base,
   answers,
-  workings: kept.map(([computation, inputs], index) =>
-    workingEvidence({
-      id: `working-${index + 1}`,
-      computation,
-      inputs,
-      answer: {},
-      revision: 1,
-      seq: index + 1,
-      by: 'Desk',
-      at: new Date(0),
-    }),
-  ),
+  workings: workingsOf(kept),
 });
 
 const of = (said: Assessment, step: string) =>

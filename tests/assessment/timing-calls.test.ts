@@ -1,19 +1,17 @@
 import { describe, expect, test } from 'vitest';
-import { workingEvidence } from '../../server/assessment/evidence/other-entries.ts';
 import { assess } from '../../server/mechanics/assessment/assess.ts';
 import type { Assessment } from '../../server/mechanics/assessment/assessment.ts';
 import type { AnswerEvidence, Evidence } from '../../server/mechanics/assessment/evidence.ts';
 import { computation as centreline } from '../../server/mechanics/computations/centreline.ts';
 import { PLAIN } from '../mechanics/assessment/plain-build.ts';
 import { runner } from '../mechanics/helpers/runner.ts';
+import { type Kept, workingsOf } from '../tools/record/kept-workings.ts';
 
 /*
  * Calls about cam timing. By hand: equal drop at 62 and 148 peaks at 105; an exhaust at 160 and 70 before TDC peaks at
  * 115 before it. The stop read at 37 after and 35 before stands at 36: the wheel reads 1° too much after TDC (as 36.75
  * and 35.25 do by .75, a printed degreeing text), so that intake peaks at 104.
  */
-
-type Kept = readonly [string, Record<string, unknown>];
 
 const drop = (before: number, after: number, card: number, side = 'intake'): Kept => [
   'centreline',
@@ -36,18 +34,7 @@ function said(kept: readonly Kept[], answers: readonly AnswerEvidence[] = [], ba
     ...PLAIN,
     ...base,
     answers,
-    workings: kept.map(([computation, inputs], index) =>
-      workingEvidence({
-        id: `working-${index + 1}`,
-        computation,
-        inputs,
-        answer: {},
-        revision: 1,
-        seq: index + 1,
-        by: 'Desk',
-        at: new Date(0),
-      }),
-    ),
+    workings: workingsOf(kept),
   });
 }
 

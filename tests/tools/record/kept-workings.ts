@@ -1,0 +1,20 @@
+import { workingEvidence } from '../../../server/assessment/evidence/other-entries.ts';
+import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
+
+/** A sum that was kept with a build: which, and what went in. */
+export type Kept = readonly [computation: string, inputs: Record<string, unknown>];
+
+/** Kept sums as the assessment takes them, in the order in which they were kept. */
+export const workingsOf = (kept: readonly Kept[]): Evidence['workings'] =>
+  kept.map(([computation, inputs], index) =>
+    workingEvidence({
+      id: `working-${index + 1}`,
+      computation,
+      inputs,
+      answer: {},
+      revision: 1,
+      seq: index + 1,
+      by: 'Desk',
+      at: new Date(0),
+    }),
+  );
