@@ -19,7 +19,6 @@ import { gapsOf } from './gaps.ts';
 import { notUsedHeadlines, shortGaps, worstHeadlines } from './headlines.ts';
 import type { ValveRatio, WithheldRatio } from './input.ts';
 import { gapsBefore, knownInput, lashInForce } from './known.ts';
-import { madeForFlex } from './made-for-flex.ts';
 import { notKnownHeadline } from './not-known.ts';
 import { planKey, plansOf } from './plans.ts';
 import { type BeforeAndAfter, beforeAndAfter } from './ratios.ts';
@@ -112,9 +111,8 @@ function workOut(
       ...(otherArms ? [notCalculated(evidence)] : []),
     ],
   };
-  const ofFlex = madeForFlex(ratios.after, gaps, variants, calculations);
   return {
-    detail: { ...detail, checks: otherArms ? checksOf(detail, ofFlex) : [] },
+    detail: { ...detail, checks: otherArms ? checksOf(detail) : [] },
     input: variants.middle,
     otherArms,
     quantities: figureQuantities(figures, about, ratios.after, lash),

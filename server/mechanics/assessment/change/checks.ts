@@ -57,11 +57,10 @@ export function notCalculated(evidence: Evidence): string {
 }
 
 /** What is looked at again with other arms, each with what is known of it. */
-export function checksOf(detail: Worked, ofFlex: readonly string[]): ChangeCheck[] {
+export function checksOf(detail: Worked): ChangeCheck[] {
   const said: readonly (readonly [string, string])[] = [
     ['cup', cupCheck(detail)],
     ...sweepCheck(detail).map((text) => ['sweep', text] as const),
-    ...ofFlex.map((text) => ['flex', text] as const),
   ];
   return said.map(([code, text]) => ({
     id: `check:${code}:${detail.key}`,

@@ -130,9 +130,15 @@ function becauseOf(name: GapName, asked: GapsAsked, word: ChangeGap['word']): st
 
 type GapAsked = GapRow & Pick<ChangeGap, 'before'>;
 
-/** What would tell a gap from its limit: with a running-spring ratio, often the light one. */
-const tellsIt = ({ bend }: GapsAsked): string =>
-  bend > 0 ? 'a light-spring ratio, or the gap measured on the engine' : 'the gap measured on the engine';
+const MEASURED = 'the gap measured on the engine';
+
+/** What would tell a gap from its limit: often the light-spring ratio, of an arm that nobody has measured or of one read on the running spring. */
+function tellsIt({ after, bend }: GapsAsked): string {
+  if (bend > 0) return `a light-spring ratio, or ${MEASURED}`;
+  return after === undefined || after.from === 'measured'
+    ? MEASURED
+    : `the first arm read on a light spring, or ${MEASURED}`;
+}
 
 function calculated(row: GapAsked, worked: GapBounds, asked: GapsAsked): ChangeGap {
   const name = row.name;

@@ -95,12 +95,15 @@ function isSetUpForLight({ known }: GroupExplained): boolean {
 function ofLacks(explained: GroupExplained): Need[] {
   const { group } = explained;
   const resting = restingOn(explained);
+  // Which of several set-ups holds is asked as a question too.
+  const open = resting?.differs?.question.answered === undefined ? resting?.differs?.question.ask : undefined;
+  const asked = [...(resting?.doubts ?? []), ...(open === undefined ? [] : [`the answer to “${open}”`])];
   const lacks =
     resting === undefined
       ? isSetUpForLight(explained)
         ? []
         : [lightSpringFirst(explained)]
-      : resting.lacks.filter((lack) => isAskedFor(lack, resting.doubts) && !lack.startsWith('a pass of'));
+      : resting.lacks.filter((lack) => isAskedFor(lack, asked) && !lack.startsWith('a pass of'));
   // Where the headline asks a doubt first, so does what is next.
   const begun = explained.known.some(wasRead) && lacks[0] === (resting?.lacks ?? lacks)[0];
   return lacks.map((lack) =>

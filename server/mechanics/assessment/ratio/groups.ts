@@ -26,6 +26,8 @@ interface GroupsBy {
   /** Lobes within this of one another are one lobe [m]. */
   readonly within: number;
   readonly swaps: readonly SwapTold[];
+  /** Another set-up of the same arm holds: of these the lobe alone speaks. */
+  readonly aside: ReadonlySet<SetUpRead>;
 }
 
 const keyOf = ({ setUp }: SetUpRead): string => groupKey(setUp);
@@ -55,16 +57,17 @@ function groupOf(
   evidence: Evidence,
   key: string,
   all: readonly SetUpRead[],
-  { within, swaps }: GroupsBy,
+  { within, swaps, aside }: GroupsBy,
 ): Group[] {
-  const own = all.filter((each) => keyOf(each) === key);
+  const own = all.filter((each) => keyOf(each) === key && !aside.has(each));
   const [first] = own;
   if (first === undefined) return [];
   const { cylinder, valve, armId } = first.setUp;
   const here = placeOf(first.setUp);
   const apart = placesApart(swaps, first.setUp);
   const sameArm = all.filter(
-    ({ setUp }) => armId !== undefined && setUp.armId === armId && placeOf(setUp) !== here,
+    (each) =>
+      armId !== undefined && each.setUp.armId === armId && placeOf(each.setUp) !== here && !aside.has(each),
   );
   return [
     {
@@ -77,7 +80,7 @@ function groupOf(
         ({ setUp }) => !apart.has(placeOf(setUp)) && lobesAlike(evidence, setUp, first.setUp, within),
       ),
       readElsewhere: sameArm.length > 0,
-      sameLobe: all.filter((each) => placeOf(each.setUp) === here && keyOf(each) !== key),
+      sameLobe: all.filter((each) => placeOf(each.setUp) === here && !own.includes(each)),
       ...defined({ told: toldOfArm(swaps, first.setUp) }),
     },
   ];

@@ -8,6 +8,7 @@ import type { NominalsDetail, RatioInput, RatioResult } from './detail.ts';
 import { ratioInput, ratioResult } from './full-lift.ts';
 import { nominalRows } from './nominal-rows.ts';
 import type { SetUpRead } from './set-up-read.ts';
+import type { Differs } from './set-ups-differ.ts';
 
 /** A set-up with what it is asked, what it lacks and what comes of it. */
 export interface SetUpKnown {
@@ -20,6 +21,8 @@ export interface SetUpKnown {
   readonly input?: RatioInput;
   readonly result?: RatioResult;
   readonly nominals?: NominalsDetail;
+  /** Another set-up of the same arm on the same valve came out otherwise. */
+  readonly differs?: Differs;
 }
 
 export function knownOf(

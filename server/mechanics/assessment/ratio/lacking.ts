@@ -12,7 +12,8 @@ function candidates(known: readonly SetUpKnown[]): SetUpKnown[] {
 }
 
 /** States that the caller knows; everything else takes a reading. */
-export const isSaid = (lack: string): boolean => /^(which spring|which lifter|whether the lash)/.test(lack);
+export const isSaid = (lack: string): boolean =>
+  /^(which spring|which lifter|which arm|whether the lash)/.test(lack);
 
 /** What takes a reading weighs more than any number of things that only have to be said. */
 const weightOf = ({ lacks }: SetUpKnown): number =>

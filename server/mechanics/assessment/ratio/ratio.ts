@@ -29,6 +29,7 @@ import { ratioReadOf } from './reading.ts';
 import { setUpDetail } from './set-up-detail.ts';
 import { setUpQuantities } from './set-up-quantities.ts';
 import { type SetUpRead, setUpsRead } from './set-up-read.ts';
+import { differingAsked, withDiffering } from './set-ups-differ.ts';
 import { askedNow, askedOfArm, readAgainSince } from './settled.ts';
 import { soldAsQuestion } from './sold-as.ts';
 import { stampAsked, stampQuestions } from './stamp-doubt.ts';
@@ -65,7 +66,9 @@ function ofEachArm(questions: readonly AssessedQuestion[]): AssessedQuestion[] {
 export function ratioKnown(evidence: Evidence): Pick<RatioRead, 'reads' | 'known'> {
   const reads = setUpsRead(evidence);
   const nominals = nominalsOf(evidence);
-  return { reads, known: reads.map((read) => knownOf(evidence, read, reads, nominals)) };
+  const known = reads.map((read) => knownOf(evidence, read, reads, nominals));
+  // A bucket has no ratio that could come out otherwise.
+  return { reads, known: evidence.engine.gear === 'bucket' ? known : withDiffering(evidence, known) };
 }
 
 /** The inference once for every arm on every valve; `swaps`: what the swaps on record decided. */
@@ -77,7 +80,8 @@ export function ratioRead(
   // A bucket moves one to one with its lobe: there is no ratio to weigh.
   if (evidence.engine.gear === 'bucket') return { reads, known, explained: [] };
   const nominals = nominalsOf(evidence);
-  const groups = groupsOf(evidence, reads, { within: DEFAULT_ASSUMPTIONS.lobesDiffer * IN, swaps });
+  const aside = new Set(known.flatMap(({ read, differs }) => (differs?.now === 'aside' ? [read] : [])));
+  const groups = groupsOf(evidence, reads, { within: DEFAULT_ASSUMPTIONS.lobesDiffer * IN, swaps, aside });
   const explained = groups.map((group) => explainGroup(evidence, group, known, nominals));
   return { reads, known, explained };
 }
@@ -141,6 +145,7 @@ export function ratioPart(
         known.flatMap(({ questions }) => questions),
         readAgainSince(explained),
       ),
+      ...differingAsked(known),
       ...ofEachArm(explained.flatMap((each) => stampQuestions(evidence, each))),
       ...soldAsQuestion(evidence),
       ...explained.flatMap(askedOfArm),

@@ -6,6 +6,7 @@ import { LASH_KNOWN_IN } from './conditions.ts';
 import type { GroupExplained } from './explain.ts';
 import type { SetUpKnown } from './known.ts';
 import { lacksOfGroup, restingOn } from './lacking.ts';
+import { isUndecided } from './set-ups-differ.ts';
 import { isDoubted } from './word.ts';
 
 function ofSetUp({ read, result, lacks }: SetUpKnown): ValveRatio[] {
@@ -44,13 +45,26 @@ function believedLight(explained: GroupExplained): SetUpKnown | undefined {
   return light !== undefined && isGround(light) ? light : undefined;
 }
 
+/** While nobody knows which of them holds, the highest on each spring: it leaves the least room. */
+function highestUndecided({ known }: GroupExplained): SetUpKnown[] {
+  const open = known.filter(isUndecided);
+  return (['light', 'running'] as const).flatMap((spring) =>
+    open
+      .filter(({ read }) => read.setUp.spring === spring)
+      .toSorted((a, b) => (b.result?.ratio ?? 0) - (a.result?.ratio ?? 0))
+      .slice(0, 1),
+  );
+}
+
 /**
  * Ratios that may be calculated with: of each arm on a valve the one that is told of it, and one on the running spring.
  * One whose word is withheld (lash left in, a plunger that leans, passes apart), or that is doubted, is no ground for a
- * figure.
+ * figure. Where set-ups differ the highest is calculated with, and no word stands on it but short.
  */
 export const valveRatios = (explained: readonly GroupExplained[]): ValveRatio[] =>
   explained.flatMap((each) => {
+    const undecided = highestUndecided(each);
+    if (undecided.length > 0) return undecided.flatMap(ofSetUp);
     if (isDoubted(each)) return [];
     const light = believedLight(each);
     const running = believedOn('running', each.known);

@@ -54,9 +54,9 @@ function ofSheet(evidence: Evidence, row: SheetRow): ArmLot[] {
 }
 
 /** What was read in a set-up, where nothing doubts it; with the lash left in it is a way of reading of its own. */
-function ofSetUp(evidence: Evidence, { read, doubts }: SetUpKnown): ArmLot[] {
+function ofSetUp(evidence: Evidence, { read, doubts, differs }: SetUpKnown): ArmLot[] {
   const { setUp, valve } = read;
-  if (valve.used.length === 0 || doubts.length > 0) return [];
+  if (valve.used.length === 0 || doubts.length > 0 || differs?.now === 'aside') return [];
   const lash = setUp.lash === 'set' ? `set ${setUp.lashSetting ?? 'not said'}` : 'out';
   return [
     {
