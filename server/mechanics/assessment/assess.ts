@@ -86,7 +86,7 @@ function assessed(evidence: Evidence): Assessment {
   const others = [sheet, scans, change, marks, timing, lash, workings, part, noise];
   const raised = others.flatMap((each) => each.stop);
   const stop = stopReasons(evidence, raised);
-  const ratio = ratioPart(evidence, read, part.detail, stop.length > 0);
+  const ratio = ratioPart(evidence, read, part.detail, stop);
   const notToRun = [
     ...change.notToRun,
     ...lash.notToRun,

@@ -157,6 +157,8 @@ export interface StopReason {
     | 'plunger-bottomed'
     | 'sign-of-damage';
   readonly about: Subject;
+  /** The step that it is answered in, where it is not that of every stop of its kind. */
+  readonly step?: StepName;
   readonly sentence: string;
   /** What a person has to do before it may be lifted. */
   readonly wayOut: string;

@@ -127,7 +127,7 @@ export function actionUnder(stop: readonly StopReason[]): NextAction | undefined
   return {
     id: `next:under:${reason.id}`,
     action: `under-${reason.code}`,
-    step: STEPS[reason.code],
+    step: reason.step ?? STEPS[reason.code],
     about: reason.about,
     sentence: sentenceUnder(reason, reason.wayOut),
     sentenceAtBench: sentenceUnder(reason, reason.wayOutAtBench ?? reason.wayOut),

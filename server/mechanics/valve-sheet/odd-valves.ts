@@ -2,6 +2,7 @@ import { defined } from '../../../shared/defined.ts';
 import { sideOfValve } from '../../../shared/schemas/words.ts';
 import { allowance } from '../kit/allowances.ts';
 import { lowOrHigh } from '../kit/say-inches.ts';
+import { lobesDown } from './lobes-down.ts';
 import { medianKnown, offSiblings, standOut } from './siblings.ts';
 import type { OddCause, OddValve, SheetValve, SideJudged } from './types.ts';
 
@@ -96,11 +97,6 @@ export function judgeSide(side: 'intake' | 'exhaust', valves: readonly SheetValv
       ...defined({ lobeLift, valveLift, ratio }),
     },
     odd,
-    lobesDown: own.flatMap(({ cylinder, valve }, index) => {
-      const off = lobeOff[index];
-      return off !== undefined && off <= -allowance('lobe-down') + EQUAL
-        ? [{ cylinder, valve, by: -off }]
-        : [];
-    }),
+    lobesDown: lobesDown(own),
   };
 }

@@ -1,3 +1,4 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { inAnyUnits } from '../common/asked.ts';
 import { lowerFirst, placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
@@ -5,7 +6,7 @@ import { READ_BACK_WRONG } from '../ratio/conditions.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
 import { isLightSpringFirst, isSaid, lightSpringFirst, restingOn, wasRead } from '../ratio/lacking.ts';
 import { lobeAgainstCard, lobesOff } from '../ratio/lobe-card.ts';
-import { cardIsOther, isDown, readOthers } from '../ratio/lobe-low.ts';
+import { cardIsOther, isDown, isOpen, readOthers } from '../ratio/lobe-low.ts';
 import { MUST, MUST_TURN, type Need, need } from './need.ts';
 
 const PASSES = 3;
@@ -119,7 +120,7 @@ function ofLacks(explained: GroupExplained): Need[] {
 function ofLobes(evidence: Evidence, explained: readonly GroupExplained[]): Need[] {
   const known = [...new Set(explained.flatMap((each) => each.known))];
   const down = lobesOff(known.flatMap((each) => lobeAgainstCard(evidence, each, known, false)))
-    .filter((off) => isDown(off) && !off.alone)
+    .filter((off) => isDown(off) && isOpen(off))
     .filter((off) => !cardIsOther(explained, placeOf(off)));
   return down.map((off) =>
     need(
@@ -129,6 +130,20 @@ function ofLobes(evidence: Evidence, explained: readonly GroupExplained[]): Need
       false,
       { ...MUST_TURN, begun: true },
     ),
+  );
+}
+
+/** Set up for its lobe alone, to tell another lobe of its side from the card: no lift is wanted of it. */
+function isForLobe({ known, group }: GroupExplained, all: readonly GroupExplained[]): boolean {
+  const alone = known.every(
+    (each) =>
+      !wasRead(each) && each.read.lobe.source === 'indicator' && each.read.lobe.passes.used.length > 0,
+  );
+  return (
+    alone &&
+    all.some(
+      (other) => sideOfValve(other.group.valve) === sideOfValve(group.valve) && other.known.some(wasRead),
+    )
   );
 }
 
@@ -145,7 +160,7 @@ export function ofRatio(evidence: Evidence, explained: readonly GroupExplained[]
       ),
     ];
   return [
-    ...explained.flatMap((each) => [...ofLacks(each), ...ofPasses(each)]),
+    ...explained.flatMap((each) => (isForLobe(each, explained) ? [] : [...ofLacks(each), ...ofPasses(each)])),
     ...ofLobes(evidence, explained),
   ];
 }

@@ -14,6 +14,8 @@ import { faultsSaid } from './full-lift.ts';
 import { type GroupQuestion, groupQuestions } from './group-questions.ts';
 import type { Group } from './groups.ts';
 import type { SetUpKnown } from './known.ts';
+import { lobeOff } from './lobe-low.ts';
+import { lobesOfSetUps } from './lobes-read.ts';
 import { type Claim, claimsOn } from './marks.ts';
 
 /** One arm on one valve with all that was read of it, and what would explain that. */
@@ -100,7 +102,10 @@ export function explainGroup(
   const throughLift = CHANGES_THROUGH_LIFT.has(evidence.engine.gear ?? 'pushrod');
   const about = { group, ...defined({ arm }), claims, throughLift };
   if (given === undefined) return { ...about, known: own, questions: [], ruledOut: [] };
-  const questionsOf = (asked: readonly Question[]) => groupQuestions(evidence, group, own, given, asked);
+  const lobeRead = lobesOfSetUps(own).at(-1)?.value;
+  const lobe = lobeRead === undefined ? undefined : lobeOff(evidence, all, group, lobeRead);
+  const questionsOf = (asked: readonly Question[]) =>
+    groupQuestions(evidence, group, own, given, asked, lobe);
   const reads = [...group.own, ...group.elsewhere, ...group.sameLobe];
   const impossible = [
     ...impossibleIn(own),

@@ -11,7 +11,7 @@ import { STANDS } from './choices.ts';
 import type { ExplainGiven } from './explain-input.ts';
 import type { Group } from './groups.ts';
 import type { SetUpKnown } from './known.ts';
-import { readOthers } from './lobe-low.ts';
+import { type LobeOff, readOthers } from './lobe-low.ts';
 import { isSlip } from './told-by-swap.ts';
 
 /** A question that only the inference raises, with the mistakes that its test settles. */
@@ -92,11 +92,12 @@ function asOne(raised: readonly Raised[]): { readonly raised: Raised; readonly c
 export function groupQuestions(
   evidence: Evidence,
   group: Group,
-  known: readonly SetUpKnown[],
+  setUps: readonly SetUpKnown[],
   given: ExplainGiven,
   questions: readonly Question[],
+  lobe?: LobeOff,
 ): GroupQuestion[] {
-  const put = new Set(known.flatMap((each) => each.questions.map(({ code }) => code)));
+  const put = new Set(setUps.flatMap((each) => each.questions.map(({ code }) => code)));
   const asks = (cause: Cause) => !isAskedAs(cause, put) && !isSettled(cause, group);
   const own = questions.filter(isMistake).filter(({ cause }) => asks(cause));
   const lobeRead = group.own.some(({ lobe }) => lobe.source === 'indicator' && lobe.value !== undefined);
@@ -111,7 +112,7 @@ export function groupQuestions(
         weight: isTold(raised, group.own) ? 'strong' : 'weak',
         ask: pass === undefined ? text : slipSaid(pass, raised.becomes ?? 0),
         // It was read at the lifter already: the lobes beside it tell.
-        test: cause === 'card-not-this-lobe' && lobeRead ? readOthers(group) : test,
+        test: cause === 'card-not-this-lobe' && lobeRead ? readOthers(lobe ?? group) : test,
         restsOn: pass === undefined ? given.entryIds : [pass.id],
       },
       {
@@ -121,7 +122,10 @@ export function groupQuestions(
         ...defined({ among: group.armId, choices: cause === 'plunger-tilted' ? STANDS : undefined }),
       },
     );
-    return isSaid(raised, group) && question.answered === undefined ? [] : [{ question, causes }];
+    // The others of its side read as the card has it, or it is down on them: the card is of this cam.
+    const isOfCam = cause === 'card-not-this-lobe' && lobe?.alone === true;
+    const known = isOfCam || isSaid(raised, group);
+    return known && question.answered === undefined ? [] : [{ question, causes }];
   });
   return [...new Map(all.map((each) => [each.question.id, each])).values()];
 }

@@ -3,7 +3,6 @@ import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { IN } from '../../kit/si.ts';
 import type { Headline, Judgement } from '../assessment.ts';
-import { inDoubt } from '../common/asked.ts';
 import { firstSaid } from '../common/first-said.ts';
 import { inches, lowerFirst, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
@@ -11,6 +10,7 @@ import type { RatioWord } from '../words.ts';
 import { halfWidthOf } from './intervals.ts';
 import type { SetUpKnown } from './known.ts';
 import { type LobeOff, lobeOff } from './lobe-low.ts';
+import { doubtsOfLobe } from './lobes-read.ts';
 import { NOT_NOW } from './ratio-said.ts';
 
 /** The lobe of a set-up beside its card, with how it stands to it where it differs. */
@@ -35,14 +35,16 @@ function lobeSaid(word: RatioWord, read: number, printed: number, stopped: boole
 
 /** A lobe that is off its card is where lift is missing, or too much: how much, and what it may be. */
 function offSaid(off: LobeOff, ratio: number | undefined): string {
-  const { read, printed, alike, alone, valve } = off;
+  const { read, printed, alike, alone, valve, underOthers } = off;
   const by = Math.abs(read - printed);
   const under = read < printed;
   const start = `The lobe reads ${inches(read)}, ${inches(by)} ${under ? 'under' : 'over'} the ${inches(printed)} on the card`;
   const why = alike
     ? `as do the other ${sideOfValve(valve)} lobes: another cam, or another card`
     : alone
-      ? `and the others read as the card has it: ${under ? 'worn, or read short' : 'another cam’s, or read long'}`
+      ? underOthers === undefined
+        ? `and the others read as the card has it: ${under ? 'worn, or read short' : 'another cam’s, or read long'}`
+        : `and ${inches(underOthers)} under the others of its side: worn, or read short`
       : under
         ? 'which lobe, which card, or wear?'
         : 'which lobe, or which card?';
@@ -52,12 +54,6 @@ function offSaid(off: LobeOff, ratio: number | undefined): string {
       : ` That ${under ? 'takes' : 'adds'} ${inches(by * ratio)} ${under ? 'off' : 'to'} the valve lift.`;
   return `${start}${alike || alone ? `, ${why}.` : `: ${why}`}${lift}`;
 }
-
-/** Doubts about the very passes that the lobe is read by: till they are answered nothing stands on it. */
-const doubtsOfLobe = ({ read: { lobe }, questions }: SetUpKnown): string[] =>
-  questions
-    .filter((each) => inDoubt(each) && each.restsOn.some((id) => lobe.entryIds.includes(id)))
-    .map(({ ask }) => `the answer to “${ask}”`);
 
 /** The lobe as read at the lifter against the lobe that the card prints. */
 export function lobeAgainstCard(

@@ -1,7 +1,10 @@
+import { defined } from '../../../../shared/defined.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
-import type { NotToRun } from '../assessment.ts';
+import { downOnOthers } from '../../valve-sheet/lobes-down.ts';
+import type { NotToRun, StopReason } from '../assessment.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
+import { valveNames } from '../common/valve-names.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import type { GroupExplained } from './explain.ts';
 import type { SetUpKnown } from './known.ts';
@@ -12,8 +15,13 @@ export interface LobeOff extends ValvePlace {
   readonly printed: number;
   /** Others of its side read as this one, so that the card is the odd one. */
   readonly alike: boolean;
-  /** One other of its side reads as the card prints, so that this lobe is the odd one. */
+  /** One other of its side reads as the card prints, or it is down on the others, so that this lobe is the odd one. */
   readonly alone: boolean;
+  /** By how much it is down on the others of its side, where that is the wear limit or more. */
+  readonly underOthers?: number;
+  /** How many of the others of its side were read, and how many are left. */
+  readonly others: number;
+  readonly left: number;
 }
 
 /** Two lobes of one side are level within this: the band of a lobe against its card, either way. */
@@ -38,6 +46,11 @@ function siblings(evidence: Evidence, known: readonly SetUpKnown[], place: Valve
   return [...found.values()];
 }
 
+/** How many lobes a side has; of an engine whose cylinders nobody said, more than were read. */
+const lobesOfSide = (evidence: Evidence, valve: ValvePlace['valve']): number =>
+  (evidence.engine.cylinders ?? Number.POSITIVE_INFINITY) *
+  valveNames(evidence).filter((name) => sideOfValve(name) === sideOfValve(valve)).length;
+
 /** How a lobe that was read at the lifter stands to its card and its side. */
 export function lobeOff(
   evidence: Evidence,
@@ -50,13 +63,17 @@ export function lobeOff(
   const others = siblings(evidence, known, place);
   const near = (value: number) => others.filter((each) => Math.abs(each - value) <= LEVEL()).length;
   const { cylinder, valve } = place;
+  const underOthers = downOnOthers(read, others);
   return {
     cylinder,
     valve,
     read,
     printed,
-    alike: near(read) >= OTHERS && near(printed) === 0,
-    alone: near(printed) > 0 && near(read) === 0,
+    alike: underOthers === undefined && near(read) >= OTHERS && near(printed) === 0,
+    alone: underOthers !== undefined || (near(printed) > 0 && near(read) === 0),
+    ...defined({ underOthers }),
+    others: others.length,
+    left: lobesOfSide(evidence, valve) - 1 - others.length,
   };
 }
 
@@ -72,27 +89,49 @@ export const cardIsOther = (explained: readonly GroupExplained[], place: string)
       questions.some(({ code, answered }) => code === 'card-not-this-lobe' && answered?.found === true),
   );
 
-const others = ({ valve }: ValvePlace): string => `two more ${sideOfValve(valve)} valves`;
+/** What tells the lobe from its card: the lobes beside it; of two that do not agree the rest of the side. */
+export function readOthers({
+  valve,
+  others = 0,
+}: Pick<LobeOff, 'valve'> & { readonly others?: number }): string {
+  const side = sideOfValve(valve);
+  if (others >= OTHERS)
+    return `Read the other ${side} lobes at the lifter too: those read so far do not agree with one another.`;
+  const more = others === 1 ? `the lobe of one more ${side} valve` : `the lobes of two more ${side} valves`;
+  return `Read ${more} at the lifter: alike, it is the card; if not, it is this lobe.`;
+}
 
-/** What tells the lobe from its card: the lobes beside it. */
-export const readOthers = (place: ValvePlace): string =>
-  `Read the lobes of ${others(place)} at the lifter: alike, it is the card; if not, it is this lobe.`;
+/** The lobes beside it have not told yet, and there are some left to read. */
+export const isOpen = ({ alone, alike, left }: LobeOff): boolean => !alone && !alike && left > 0;
+
+/** A stop says of this lobe that nobody turns it: that it is not run goes without saying. */
+export const isStopped = (off: LobeOff, stop: readonly StopReason[]): boolean =>
+  stop.some(
+    ({ code, about }) => code === 'lobe-worn' && about.of === 'valve' && placeOf(about) === placeOf(off),
+  );
 
 /** Worn or of another cam: it is not run till that is known; measuring by hand goes on. */
 export function lobeNotToRun(off: LobeOff): NotToRun {
-  const { cylinder, valve, read, printed, alone } = off;
+  const { cylinder, valve, read, printed, alone, underOthers } = off;
+  const open = isOpen(off);
   const place = placeOf(off);
-  const under = `${inches(printed - read)} under the card${alone ? ' and the others of its side' : ''}`;
+  const besides =
+    underOthers === undefined
+      ? alone
+        ? ' and the others of its side'
+        : ''
+      : ` and ${inches(underOthers)} under the others of its side`;
+  const under = `${inches(printed - read)} under the card${besides}`;
   return {
     id: `not-to-run:lobe:${cylinder}-${valve}`,
     what: 'run',
     about: valveSubject(off),
     sentence: `Do not run it: the lobe of ${place} reads ${inches(read)}, ${under}.`,
-    wayOut: alone
-      ? 'A qualified shop looks at the lobe and the lifter’s face, and the oil is looked at for metal.'
-      : readOthers(off),
-    wayOutAtBench: alone
-      ? 'Have a qualified shop look at the lobe and the lifter’s face, and look in the oil for metal.'
-      : readOthers(off),
+    wayOut: open
+      ? readOthers(off)
+      : 'A qualified shop looks at the lobe and the lifter’s face, and the oil is looked at for metal.',
+    wayOutAtBench: open
+      ? readOthers(off)
+      : 'Have a qualified shop look at the lobe and the lifter’s face, and look in the oil for metal.',
   };
 }

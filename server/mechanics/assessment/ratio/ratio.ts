@@ -1,7 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
 import { IN } from '../../kit/si.ts';
-import type { AssessedExplanation, AssessedQuestion, NotToRun, Subject } from '../assessment.ts';
+import type { AssessedExplanation, AssessedQuestion, NotToRun, StopReason, Subject } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { byId, placeOf, valveSubject } from '../common/said.ts';
 import type { SwapTold } from '../common/swap-told.ts';
@@ -22,7 +22,7 @@ import { armRatio, explanationOf } from './inference.ts';
 import { knownOf, type SetUpKnown } from './known.ts';
 import { lashHeadlines } from './lash-was-in.ts';
 import { lobeAgainstCard, lobeHeadlines, lobesOff } from './lobe-card.ts';
-import { cardIsOther, isDown, lobeNotToRun } from './lobe-low.ts';
+import { cardIsOther, isDown, isStopped, lobeNotToRun } from './lobe-low.ts';
 import { namesLeft } from './names.ts';
 import { nominalsOf } from './nominals.ts';
 import { ratioReadOf } from './reading.ts';
@@ -97,14 +97,16 @@ const withoutRatio = ({ read, counted }: SetUpKnown): SetUpKnown => ({
 
 /**
  * The ratio of every arm on every valve that was read: what it is, against what it is held to be, and what to ask.
- * `parts`: what was measured of loose arms. `stopped`: nobody turns it now, so no sentence asks for a reading.
+ * `parts`: what was measured of loose arms. `stop`: why nobody turns it; while
+ * there is any, no sentence asks for a reading.
  */
 export function ratioPart(
   evidence: Evidence,
   read: RatioRead,
   parts: readonly PartDetail[],
-  stopped: boolean,
+  stop: readonly StopReason[],
 ): RatioSaid {
+  const stopped = stop.length > 0;
   const { reads, known, explained } = read;
   if (evidence.engine.gear === 'bucket') {
     const said = bucketLifts(evidence, reads);
@@ -158,7 +160,7 @@ export function ratioPart(
       ...cardHeadlines(cards),
     ],
     notToRun: lobesOff(lobes)
-      .filter((off) => isDown(off) && !cardIsOther(explained, placeOf(off)))
+      .filter((off) => isDown(off) && !cardIsOther(explained, placeOf(off)) && !isStopped(off, stop))
       .map(lobeNotToRun),
     detail: known.map((each) => setUpDetail(evidence, each, reads)),
     explanations: explained.flatMap((each) => explanationOf(each, of(each), stopped)),

@@ -2,6 +2,7 @@ import type { AssessedQuestion } from '../assessment.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence, Side, Spring } from '../evidence.ts';
 import type { SetUpKnown } from '../ratio/known.ts';
+import { type LobeOfSetUp, lobesOfSetUps } from '../ratio/lobes-read.ts';
 import type { SheetSideDetail, SheetSwapDetail } from './detail.ts';
 import { liftHalf } from './dial.ts';
 import { armLots } from './lots-of-swaps.ts';
@@ -12,10 +13,11 @@ import { type LobesRead, swapsOf } from './swaps.ts';
 
 const SIDES: readonly Side[] = ['intake', 'exhaust'];
 
-/** The springs that lifts were read on; lobes alone are one sheet too. */
-function springsOf(rows: readonly SheetRow[]): Spring[] {
+/** The springs that lifts were read on; lobes alone are one sheet too, wherever they were read. */
+function springsOf(rows: readonly SheetRow[], ofSetUps: readonly LobeOfSetUp[]): Spring[] {
   const found = [...new Set(rows.flatMap(({ lifts }) => lifts.map(({ spring }) => spring)))].sort();
-  return found.length > 0 || rows.every(({ lobe }) => lobe === undefined) ? found : ['not-said'];
+  const lobes = ofSetUps.length > 0 || rows.some(({ lobe }) => lobe !== undefined);
+  return found.length > 0 || !lobes ? found : ['not-said'];
 }
 
 interface Compared {
@@ -27,11 +29,7 @@ interface Compared {
 
 /** Lobe lifts by valve: of the sheet, else read in a set-up; a caliper's are left out, since they read low. */
 function lobesRead(evidence: Evidence, rows: readonly SheetRow[], known: readonly SetUpKnown[]): LobesRead {
-  const ofSetUps = known.flatMap(({ read: { setUp, lobe }, doubts }) =>
-    lobe.value === undefined || lobe.source !== 'indicator' || lobe.lacks.length > 0 || doubts.length > 0
-      ? []
-      : [[placeOf(setUp), { value: lobe.value, half: setUp.lobeErrorLimit }] as const],
-  );
+  const ofSetUps = lobesOfSetUps(known).map((lobe) => [placeOf(lobe), lobe] as const);
   const ofSheet = rows.flatMap(({ lobe, lobes, ...place }) =>
     lobe?.value === undefined || lobe.value <= 0 || lobes.some(({ tool }) => tool === 'caliper')
       ? []
@@ -49,10 +47,11 @@ export function compare(
 ): Compared {
   const lots = armLots(evidence, rows, known, doubtful);
   const lobes = lobesRead(evidence, rows, known);
+  const ofSetUps = lobesOfSetUps(known);
   const made = SIDES.flatMap((side) => swapsOf(evidence, lots, side, lobes));
   const { swaps, questions } = positionsOf(made, evidence.answers);
-  const sides = springsOf(rows).flatMap((spring) =>
-    SIDES.map((side) => sideOf(evidence, rows, { side, spring }, { doubtful, swaps, lots })),
+  const sides = springsOf(rows, ofSetUps).flatMap((spring) =>
+    SIDES.map((side) => sideOf(evidence, rows, { side, spring }, { doubtful, swaps, lots, ofSetUps })),
   );
   return { sides, swaps, ofPositions: questions };
 }

@@ -6,7 +6,8 @@ import type { AssessedQuestion, StopReason } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
 import { wayOutOf } from '../common/way-out.ts';
-import type { Evidence } from '../evidence.ts';
+import type { Evidence, EvidenceEntry, ValvePlace } from '../evidence.ts';
+import type { LobeOfSetUp } from '../ratio/lobes-read.ts';
 import type { SheetSideDetail } from './detail.ts';
 import type { SheetRow } from './rows.ts';
 
@@ -47,7 +48,12 @@ export function wornLobes(
   evidence: Evidence,
   sides: readonly SheetSideDetail[],
   rows: readonly SheetRow[],
+  ofSetUps: readonly LobeOfSetUp[],
 ): WornLobe[] {
+  const entriesOf = (isOurs: (place: ValvePlace) => boolean): readonly EvidenceEntry[] => [
+    ...rows.filter(isOurs).flatMap(({ lobes }) => lobes),
+    ...ofSetUps.filter(isOurs).flatMap(({ passes }) => passes),
+  ];
   // The lobes are the same on each spring: each side's are told once.
   const once = new Map(sides.map((side) => [side.side, side]));
   return [...once.values()].flatMap(({ side, lobesDown }) =>
@@ -55,12 +61,14 @@ export function wornLobes(
       const place = { cylinder, valve };
       const about = valveSubject(place);
       const row = rows.find((each) => placeOf(each) === placeOf(place));
-      const own = (row?.lobes ?? []).map(({ id }) => id).sort();
+      const entries = entriesOf((each) => placeOf(each) === placeOf(place));
+      const own = entries.map(({ id }) => id).sort();
+      const step = (row?.lobes ?? []).length > 0 ? ('sheet' as const) : ('ratio' as const);
       // A lobe that is down takes its valve down with it: one whose valve is full may have been read short.
       const full = fullValve(side, row, rows, by);
       const down = `the lobe of ${placeOf(place)} is ${inches(by)} down on its siblings`;
       // It is down on its siblings: without their lobes nothing is said of this one.
-      const siblings = rows.filter(({ valve }) => sideOfValve(valve) === side).flatMap(({ lobes }) => lobes);
+      const siblings = entriesOf((each) => sideOfValve(each.valve) === side);
       const question = asked(
         {
           code: 'lobe-worn',
@@ -74,13 +82,14 @@ export function wornLobes(
           test: 'With nothing turned: look at the lifter’s face, and in the oil for metal.',
           restsOn: own,
         },
-        { about, step: 'sheet', answers: evidence.answers, choices: CHOICES },
+        { about, step, answers: evidence.answers, choices: CHOICES },
       );
       return {
         question,
         stop: {
           id: `stop:lobe-worn:${cylinder}-${valve}`,
           code: 'lobe-worn',
+          step,
           about,
           sentence: full
             ? `Do not turn it yet: the lobe of ${placeOf(place)} reads ${inches(by)} down, and its valve lifts like its siblings. One of the two was misread.`
@@ -88,7 +97,7 @@ export function wornLobes(
           ...wayOutOf('look at the lifter’s face and in the oil for metal', question.answered !== undefined),
           from: 'readings',
           answered: question.answered !== undefined,
-          ...defined({ entryId: own[0], line: row?.lobes.find(({ id }) => id === own[0])?.line }),
+          ...defined({ entryId: own[0], line: entries.find(({ id }) => id === own[0])?.line }),
           restsOn: siblings.map(({ id }) => id).sort(),
         },
       };

@@ -1,9 +1,11 @@
 import { defined } from '../../../../shared/defined.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { lobesDown } from '../../valve-sheet/lobes-down.ts';
 import { judgeSide } from '../../valve-sheet/odd-valves.ts';
-import type { OddValve } from '../../valve-sheet/types.ts';
+import type { OddValve, SheetValve } from '../../valve-sheet/types.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence, Side, Spring } from '../evidence.ts';
+import type { LobeOfSetUp } from '../ratio/lobes-read.ts';
 import type { SheetOddDetail, SheetSideDetail, SheetSwapDetail } from './detail.ts';
 import type { ArmLot } from './lots-of-swaps.ts';
 import type { SheetRow } from './rows.ts';
@@ -36,6 +38,19 @@ interface Beside {
   readonly doubtful: ReadonlySet<string>;
   readonly swaps: readonly SheetSwapDetail[];
   readonly lots: readonly ArmLot[];
+  /** Lobes that were read in set-ups of their own. */
+  readonly ofSetUps: readonly LobeOfSetUp[];
+}
+
+/** The lobes of a side, wherever they were read: of one that was read twice the lower, till a person says otherwise. */
+function withSetUps(siblings: readonly SheetValve[], ofSetUps: readonly LobeOfSetUp[]): SheetValve[] {
+  const least = new Map(siblings.map((each) => [placeOf(each), each]));
+  for (const { cylinder, valve, value } of ofSetUps) {
+    const key = placeOf({ cylinder, valve });
+    const there = least.get(key) ?? { cylinder, valve };
+    least.set(key, { ...there, lobeLift: Math.min(value, there.lobeLift ?? value) });
+  }
+  return [...least.values()];
 }
 
 /** The valves of one side as read on one spring, set against each other; rows in doubt stay out of it. */
@@ -43,7 +58,7 @@ export function sideOf(
   evidence: Evidence,
   rows: readonly SheetRow[],
   of: { readonly side: Side; readonly spring: Spring },
-  { doubtful, swaps, lots }: Beside,
+  { doubtful, swaps, lots, ofSetUps }: Beside,
 ): SheetSideDetail {
   const own = rows.filter(({ valve }) => sideOfValve(valve) === of.side);
   const lobes = own.filter(({ lobe }) => lobe !== undefined);
@@ -68,5 +83,7 @@ export function sideOf(
       ...(toSwap === undefined ? {} : { swap: swapSaid(each, toSwap) }),
     };
   });
-  return { ...judged, spring: of.spring, odd };
+  // A caliper on a loose cam reads low: such lobes are compared with one another alone.
+  const besides = calipers ? [] : ofSetUps.filter(({ valve }) => sideOfValve(valve) === of.side);
+  return { ...judged, lobesDown: lobesDown(withSetUps(siblings, besides)), spring: of.spring, odd };
 }

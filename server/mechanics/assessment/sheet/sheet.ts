@@ -8,6 +8,7 @@ import { placeOf } from '../common/said.ts';
 import { valveNames } from '../common/valve-names.ts';
 import type { Evidence } from '../evidence.ts';
 import type { SetUpKnown } from '../ratio/known.ts';
+import { lobesOfSetUps } from '../ratio/lobes-read.ts';
 import { gapCells } from './cells.ts';
 import { compare } from './compare.ts';
 import { copiedColumns } from './copied.ts';
@@ -58,7 +59,7 @@ export function sheetPart(
   const certain = rows.filter((row) => !doubtful.has(placeOf(row)));
   const waiting = rows.filter((row) => doubtful.has(placeOf(row))).map(({ valve }) => sideOfValve(valve));
   const told = sidesTold(evidence, certain, { sides, ratios, waiting }, raised);
-  const worn = wornLobes(evidence, sides, rows);
+  const worn = wornLobes(evidence, sides, rows, lobesOfSetUps(known));
   const gaps = new Map(rows.map((row) => [placeOf(row), gapCells(evidence, row)]));
   const short = [...gaps.values()]
     .flat()
