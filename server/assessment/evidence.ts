@@ -24,6 +24,7 @@ import {
 } from './evidence/other-entries.ts';
 import { passEvidence, setUpEvidence, statementEvidence } from './evidence/passes.ts';
 import { scanEvidence } from './evidence/scans.ts';
+import { soldAsThen } from './evidence/sold-then.ts';
 import { specEvidence } from './evidence/spec.ts';
 import { lashEvidence, markEvidence, sheetEvidence } from './evidence/valve-entries.ts';
 
@@ -96,6 +97,7 @@ const sourceSaid = ({ source, revision }: Limit, units: UnitSystem): string =>
 export function evidenceOf(record: BuildRecord, call: Call): Evidence {
   const spec = specEvidence(record.build.spec);
   const taken = takenWith(record);
+  const sold = soldAsThen(record);
   return {
     call: {
       goal: goalOf(call.goal),
@@ -117,7 +119,7 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
     statements: record.setUps.flatMap(({ statements }) => statements.map(statementEvidence)),
     passes: record.readings.map(passEvidence),
     sheet: record.sheetReadings.map((reading) => sheetEvidence(reading, taken(reading))),
-    scans: record.gapScans.map(scanEvidence),
+    scans: record.gapScans.map((scan) => ({ ...scanEvidence(scan), ...sold(scan.seq) })),
     lash: record.lashLines.filter(({ reading }) => reading.arms === 'these').map(lashEvidence),
     tipMarks: record.tipMarks.map(markEvidence),
     part: record.partReadings.map(partEvidence),

@@ -39,7 +39,7 @@ export class MemoryBuild {
   /** Everything that was entered, in order: the same call can be entered elsewhere by it. */
   readonly entered: Command[] = [];
   readonly #call: Call;
-  #spec: BuildSpec = {};
+  readonly #revisions: BuildSpec[] = [{}];
   readonly #arms: Arm[] = [];
   readonly #placements: Placement[] = [];
   readonly #setUps: Started[] = [];
@@ -70,8 +70,10 @@ export class MemoryBuild {
 
   spec(spec: object): void {
     this.entered.push({ enters: 'spec', body: { spec } });
-    this.#spec = buildSpec.parse(spec);
+    this.#revisions.push(buildSpec.parse(spec));
     this.#seq += 1;
+    const data = { revision: this.#revisions.length, reason: '' };
+    this.#events.push({ seq: this.#seq, kind: 'build-revised', data, ...WHO });
   }
 
   arm(ratioStamp: string): string {
@@ -196,12 +198,20 @@ export class MemoryBuild {
   }
 
   record(): BuildRecord {
-    const build = { id: idOf('build', 1), label: 'A simulated call', revision: 1, version: this.#seq };
+    const build = { id: idOf('build', 1), label: 'A simulated call', version: this.#seq };
+    const revision = this.#revisions.length;
+    const spec = this.#revisions.at(-1) ?? {};
     return {
-      build: { ...build, units: 'inch', spec: this.#spec, createdAt: AT },
+      build: { ...build, revision, units: 'inch', spec, createdAt: AT },
       calls: [this.#call],
       told: [this.#call],
-      revisions: [{ revision: 1, spec: this.#spec, reason: '', by: WHO.by, at: AT }],
+      revisions: this.#revisions.map((each, at) => ({
+        revision: at + 1,
+        spec: each,
+        reason: '',
+        by: WHO.by,
+        at: AT,
+      })),
       arms: this.#arms,
       placements: this.#placements,
       setUps: this.#setUps.map((each, index) => this.#shown(each, index + 1)),

@@ -7,6 +7,7 @@ import type { SetUp } from '../../records/set-ups/set-ups.ts';
 import { SHEET_EVENTS } from '../../records/sheet/events.ts';
 import type { SheetReading } from '../../records/sheet/sheet-table.ts';
 import type { BuildRecord } from '../../records/whole-build/build-record.ts';
+import { soldAsThen } from './sold-then.ts';
 
 /** The arm a reading of the sheet was taken with. One that was entered before its arm was placed names none itself. */
 function armOfReading({ placements }: BuildRecord, reading: SheetReading, line: number): string | undefined {
@@ -17,22 +18,26 @@ function armOfReading({ placements }: BuildRecord, reading: SheetReading, line: 
   return placedBefore ? undefined : armThen(placements, reading, line);
 }
 
-/** What each reading of the sheet was taken with: the arm that sat there, and the dial where the sheet said one. */
+/** What each reading of the sheet was taken with: the arm that sat there, what it was sold as, and the dial where the sheet said one. */
 export function takenWith(
   record: BuildRecord,
-): (reading: SheetReading) => Pick<SheetEvidence, 'armId' | 'perTurn'> {
+): (reading: SheetReading) => Pick<SheetEvidence, 'armId' | 'perTurn' | 'soldAsThen'> {
   const byId = new Map(record.sheetReadings.map((reading) => [reading.id, reading]));
   // What was read then was read with the arm and the dial of then, whenever it was put right.
   const firstOf = (reading: SheetReading): SheetReading => {
     const before = reading.replaces === undefined ? undefined : byId.get(reading.replaces);
     return before === undefined ? reading : firstOf(before);
   };
+  const sold = soldAsThen(record);
   const dials = new Map(
     eventsOf(record.events, SHEET_EVENTS['sheet-readings-kept']).map(({ seq, data }) => [seq, data.perTurn]),
   );
   return (reading) => {
     const { seq } = firstOf(reading);
-    return defined({ armId: armOfReading(record, reading, seq), perTurn: dials.get(seq) });
+    return {
+      ...defined({ armId: armOfReading(record, reading, seq), perTurn: dials.get(seq) }),
+      ...sold(seq),
+    };
   };
 }
 

@@ -160,6 +160,8 @@ export interface SheetEvidence extends EvidenceEntry, ValvePlace {
   readonly arms: 'these' | 'before';
   /** The arm that sat there when it was read. */
   readonly armId?: string;
+  /** What the rockers were sold as when it was read, where that is another ratio now. */
+  readonly soldAsThen?: number;
   /** Travel of the dial in one turn, where it was said for the sheet. */
   readonly perTurn?: number;
   /** Read with other arms than it is asked for: those on now while others are planned, or one that is off since. */
@@ -187,6 +189,8 @@ export interface ScanEvidence extends EvidenceEntry, ValvePlace {
   readonly arms: 'these' | 'before';
   /** The arm that sat there when it was read. */
   readonly armId?: string;
+  /** What the rockers were sold as when it was read, where that is another ratio now. */
+  readonly soldAsThen?: number;
 }
 
 export interface LashEvidence extends EvidenceEntry, ValvePlace {

@@ -3,12 +3,13 @@ import { isOffSince } from '../common/seats.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
 import { plansOf } from './plans.ts';
 import { armsOf } from './ratios.ts';
+import { soldThen } from './sold-then.ts';
 
 const isGap = ({ kind }: SheetEvidence): boolean => GAP_KINDS.some((gap) => gap === kind);
 
 /** The plan whose arms a gap was read with; of a gap read with what is on the engine now, none. */
 function planOfGap(entry: SheetEvidence, evidence: Evidence): number | 'fitted' | undefined {
-  const told = armsOf(entry, evidence);
+  const told = armsOf(entry, evidence, soldThen(entry, evidence));
   if (told !== undefined) return told;
   // While a ratio is still being chosen there is nothing of it to read on the engine.
   return evidence.call.goal === 'choose-ratio' ? 'fitted' : plansOf(evidence)[0];
@@ -19,7 +20,7 @@ function otherArmsOf(entry: SheetEvidence, evidence: Evidence): SheetEvidence['o
   if (entry.arms === 'before' || !isGap(entry)) return undefined;
   const isPlanned = plansOf(evidence).length > 0;
   if (isPlanned && planOfGap(entry, evidence) !== 'fitted') return undefined;
-  if (isOffSince(entry, evidence)) return 'off-since';
+  if (isOffSince(entry, evidence) || soldThen(entry, evidence) !== undefined) return 'off-since';
   return isPlanned ? 'on-now' : undefined;
 }
 

@@ -23,6 +23,7 @@ import { notKnownHeadline } from './not-known.ts';
 import { planKey, plansOf } from './plans.ts';
 import { type BeforeAndAfter, beforeAndAfter } from './ratios.ts';
 import { readAgainstWorked, untilWorkedIsSure } from './read-against-worked.ts';
+import { soldThenAsked } from './sold-then.ts';
 import { type Spot, spotsOf } from './spots.ts';
 import { bendOf, variantsOf } from './spread.ts';
 import { springsAsked, untilSpringsAreSure } from './springs-bind.ts';
@@ -147,6 +148,7 @@ export function changePart(
   const questions = onceById([
     ...ofSprings,
     ...ofWorked,
+    ...soldThenAsked(read),
     ...closestAsked(evidence),
     ...bare.flatMap(({ gaps }) => gaps.flatMap(({ lashAsked }) => lashAsked ?? [])),
   ]);

@@ -14,10 +14,11 @@ const same = (a: number | undefined, b: number): boolean => a !== undefined && M
 export function armsOf(
   { armId }: { readonly armId?: string },
   evidence: Evidence,
+  soldAsThen?: number,
 ): number | 'fitted' | undefined {
   const plans = plansOf(evidence);
   if (plans.length === 0) return 'fitted';
-  const told = markOn(evidence, armId) ?? soldRatio(evidence)?.value;
+  const told = markOn(evidence, armId) ?? soldAsThen ?? soldRatio(evidence)?.value;
   if (told === undefined) return undefined;
   return plans.find((plan) => same(told, plan)) ?? 'fitted';
 }
@@ -66,6 +67,16 @@ function soldRatio({ rockers: { soldAs, family } }: Evidence): Stated | undefine
   if (family === undefined) return undefined;
   const { name, nominalRatio: value } = family;
   return { from: 'family', value, said: `the ${nominalSaid(value)} of their family, ${name}` };
+}
+
+/** What the arms that are off since were sold as, where a gap of the valve was read with them. */
+function soldBefore({ sheet }: Evidence, place: ValvePlace | undefined): Stated | undefined {
+  const value = sheet.find(
+    (each) => place !== undefined && each.otherArms === 'off-since' && placeOf(each) === placeOf(place),
+  )?.soldAsThen;
+  return value === undefined
+    ? undefined
+    : { from: 'sold-as', value, said: `the ${nominalSaid(value)} they were sold as` };
 }
 
 /** What the arm that sits on a valve is stamped as, where its mark can be read. */
@@ -146,12 +157,14 @@ export function beforeAndAfter(
   const assumed = card === undefined ? undefined : ofCard(card);
   const stated = stampedOn(evidence, place) ?? soldRatio(evidence);
   const sold = stated && notMeasured(stated);
+  const then = soldBefore(evidence, place);
+  const was = then && notMeasured(then);
   // An arm that is off tells what was there before; the one that sits there now, what there is.
   if (plan === undefined)
-    return defined({ before: read('fitted', off) ?? assumed, after: read('fitted', on) ?? sold });
+    return defined({ before: read('fitted', off) ?? was ?? assumed, after: read('fitted', on) ?? sold });
   // What is sold as one of the plans is what is to be fitted, not what is in it.
   const isPlan = plansOf(evidence).some((each) => same(stated?.value, each));
-  const before = read('fitted', on) ?? read('fitted', off) ?? (isPlan ? undefined : sold) ?? assumed;
+  const before = was ?? read('fitted', on) ?? read('fitted', off) ?? (isPlan ? undefined : sold) ?? assumed;
   const planned: Stated = { from: 'planned', value: plan, said: `the planned ${nominalSaid(plan)}` };
   return defined({ before, after: read(plan) ?? notMeasured(planned) });
 }

@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { nearSaid } from '../../gap-scan/words.ts';
 import type { Evidence, ScanEvidence, SheetEvidence } from '../evidence.ts';
 import { needsOfScan } from './needs.ts';
@@ -14,7 +15,21 @@ function withApart(least: Scanned['least'], scan: ScanEvidence, evidence: Eviden
 /** The least of a scan as a reading of its gap: it stands beside those that were read in one place. */
 function asGap(each: Scanned, evidence: Evidence): SheetEvidence {
   const { scan, least, crankAngle, fit, stations } = each;
-  const { id, line, standing, cylinder, valve, tool, spring, lifter, arms, armId, lash, lashSetting } = scan;
+  const {
+    id,
+    line,
+    standing,
+    cylinder,
+    valve,
+    tool,
+    spring,
+    lifter,
+    arms,
+    armId,
+    soldAsThen,
+    lash,
+    lashSetting,
+  } = scan;
   const where = crankAngle === undefined ? '' : ` ${nearSaid(crankAngle)}`;
   const lashSaid = lash === 'zero' ? 'at zero lash' : lash === 'set' ? 'with its lash in' : '';
   return {
@@ -30,7 +45,7 @@ function asGap(each: Scanned, evidence: Evidence): SheetEvidence {
     spring,
     lifter,
     arms,
-    ...(armId === undefined ? {} : { armId }),
+    ...defined({ armId, soldAsThen }),
     scan: {
       where: `${where}${lashSaid === '' ? '' : `, ${lashSaid}`}`,
       lashSaid,
