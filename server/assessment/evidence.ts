@@ -12,7 +12,7 @@ import type { Call } from '../records/calls/calls.ts';
 import { TRIAGE_EVENTS } from '../records/calls/events.ts';
 import type { Limit } from '../records/limits/known-limits.ts';
 import type { BuildRecord } from '../records/whole-build/build-record.ts';
-import { armOfSetUp, takenWith } from './evidence/arm-then.ts';
+import { armOfSetUp, satThen, takenWith } from './evidence/arm-then.ts';
 import { catalogueEvidence } from './evidence/families.ts';
 import {
   answerEvidence,
@@ -115,7 +115,9 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
       valve: storedWord(VALVES, valve),
       armId,
     })),
-    setUps: record.setUps.map((setUp) => setUpEvidence(setUp, armOfSetUp(record, setUp))),
+    setUps: record.setUps.map((setUp) =>
+      setUpEvidence(setUp, armOfSetUp(record, setUp), satThen(record, setUp)),
+    ),
     statements: record.setUps.flatMap(({ statements }) => statements.map(statementEvidence)),
     passes: record.readings.map(passEvidence),
     sheet: record.sheetReadings.map((reading) => sheetEvidence(reading, taken(reading))),

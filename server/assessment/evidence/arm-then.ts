@@ -1,7 +1,8 @@
 import { defined } from '../../../shared/defined.ts';
+import { storedWord, VALVES } from '../../../shared/schemas/words.ts';
 import { eventsOf } from '../../events/read-events.ts';
-import type { SheetEvidence } from '../../mechanics/assessment/evidence.ts';
-import { armThen } from '../../records/arms/placements.ts';
+import type { SatThen, SheetEvidence } from '../../mechanics/assessment/evidence.ts';
+import { armThen, nowOnValves, type Placement } from '../../records/arms/placements.ts';
 import { SET_UP_EVENTS } from '../../records/set-ups/events.ts';
 import type { SetUp } from '../../records/set-ups/set-ups.ts';
 import { SHEET_EVENTS } from '../../records/sheet/events.ts';
@@ -41,11 +42,25 @@ export function takenWith(
   };
 }
 
+const startedAt = ({ events }: BuildRecord, setUp: SetUp): number | undefined =>
+  eventsOf(events, SET_UP_EVENTS['set-up-started']).find(({ data }) => data.setUpId === setUp.id)?.seq;
+
+const placeOf = ({ cylinder, valve }: Placement) => ({ cylinder, valve: storedWord(VALVES, valve) });
+
+/** Where each arm sat when a set-up was started, and where it was put next. */
+export function satThen(record: BuildRecord, setUp: SetUp): SatThen[] {
+  const line = startedAt(record, setUp);
+  if (line === undefined) return [];
+  const { placements } = record;
+  return nowOnValves(placements.filter(({ seq }) => seq < line)).map((placement) => {
+    const next = placements.find(({ armId, seq }) => armId === placement.armId && seq > line);
+    return { ...placeOf(placement), armId: placement.armId, ...defined({ movedTo: next && placeOf(next) }) };
+  });
+}
+
 /** The arm of a set-up: as it was named there, else the one that sat on its valve when it was started. */
-export function armOfSetUp({ events, placements }: BuildRecord, setUp: SetUp): string | undefined {
+export function armOfSetUp(record: BuildRecord, setUp: SetUp): string | undefined {
   if (setUp.armId !== undefined) return setUp.armId;
-  const started = eventsOf(events, SET_UP_EVENTS['set-up-started']).find(
-    ({ data }) => data.setUpId === setUp.id,
-  );
-  return started === undefined ? undefined : armThen(placements, setUp, started.seq);
+  const line = startedAt(record, setUp);
+  return line === undefined ? undefined : armThen(record.placements, setUp, line);
 }

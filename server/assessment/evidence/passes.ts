@@ -3,6 +3,7 @@ import { siIf, siOf } from '../../../shared/schemas/entered.ts';
 import { keysOf, READING_KINDS } from '../../../shared/schemas/words.ts';
 import type {
   PassEvidence,
+  SatThen,
   SetUpEvidence,
   SetUpStatementEvidence,
 } from '../../mechanics/assessment/evidence.ts';
@@ -13,7 +14,11 @@ import type { SetUpStatement } from '../../records/set-ups/statements.ts';
 import { entryEvidence } from './entry.ts';
 
 /** As it was said before the first reading, with the arm that sat there then. */
-export function setUpEvidence({ id, number, started }: SetUp, armId: string | undefined): SetUpEvidence {
+export function setUpEvidence(
+  { id, number, started }: SetUp,
+  armId: string | undefined,
+  sat: readonly SatThen[] = [],
+): SetUpEvidence {
   const { cylinder, valve, method } = started;
   const { spring, lifter, lash, restsOn, alignment, lobeSource } = method;
   return {
@@ -38,6 +43,7 @@ export function setUpEvidence({ id, number, started }: SetUp, armId: string | un
     errorLimit: siIf(method.errorLimit) ?? liftWithin(method.tool ?? 'indicator'),
     lobeSource,
     lobeErrorLimit: siIf(method.lobeErrorLimit) ?? lobeWithin(lobeSource),
+    ...(sat.length === 0 ? {} : { satThen: sat }),
   };
 }
 

@@ -54,6 +54,12 @@ export interface ArmEvidence {
   readonly boxLabel: string;
 }
 
+/** An arm on a valve at some time, with the valve that it was put on after that. */
+export interface SatThen extends ValvePlace {
+  readonly armId: string;
+  readonly movedTo?: ValvePlace;
+}
+
 /** How a set of passes is read. */
 export interface SetUpEvidence extends ValvePlace {
   readonly id: string;
@@ -74,10 +80,12 @@ export interface SetUpEvidence extends ValvePlace {
   readonly tool?: LiftTool;
   readonly lobeSource: keyof typeof LOBE_SOURCES;
   readonly lobeErrorLimit: number;
+  /** Where each arm sat by the record when it was set up, and where it was put next. */
+  readonly satThen?: readonly SatThen[];
 }
 
 /** What may be learnt of a set-up after its readings, or put right. */
-export type SetUpFact = Exclude<keyof SetUpEvidence, 'id' | 'number'>;
+export type SetUpFact = Exclude<keyof SetUpEvidence, 'id' | 'number' | 'satThen'>;
 
 /** Something that was said of a set-up later: it holds for the readings already there. Only what was said is in it. */
 export interface SetUpStatementEvidence {

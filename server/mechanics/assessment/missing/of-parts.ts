@@ -2,6 +2,8 @@ import { planOf } from '../../../../shared/schemas/goals.ts';
 import { upperFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { type InHand, partsInHand } from '../part/in-hand.ts';
+import { movesToRecord } from '../ratio/arm-elsewhere.ts';
+import { setUpsNow } from '../ratio/set-ups.ts';
 import { isHeldToBe, isSoldAsUnknown } from '../ratio/sold-as.ts';
 import { ANSWER, MUST, type Need, need } from './need.ts';
 
@@ -36,6 +38,9 @@ export function ofParts(evidence: Evidence): Need[] {
       'Say which arm sits on which valve.',
       seats.length > 0,
       must,
+    ),
+    ...movesToRecord(evidence, setUpsNow(evidence)).map(({ key, said }) =>
+      need(`move:${key}`, `on record ${said}`, `Put on record ${said}.`, false, MUST),
     ),
     ofSoldAs(evidence),
     ...(planOf(call.goal).isChange

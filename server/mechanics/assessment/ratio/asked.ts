@@ -9,6 +9,7 @@ import { inches } from '../common/said.ts';
 import type { AnswerEvidence, Evidence } from '../evidence.ts';
 import { isAlikeElsewhere, OF_ONE_READING } from './alike-elsewhere.ts';
 import { answerTo, foundBy, passNamed } from './answers.ts';
+import { armElsewhereAsked } from './arm-elsewhere.ts';
 import { choicesOf } from './choices.ts';
 import { questionInput } from './question-input.ts';
 import { saysZero, withSayings } from './sayings.ts';
@@ -58,10 +59,11 @@ const degrees = (lean: number): string => `${formatNumber(lean / DEG, 0)} deg`;
 function questionsOf(evidence: Evidence, own: SetUpRead, all: readonly SetUpRead[]): AssessedQuestion[] {
   const about = setUpSubject(own.setUp);
   const twice = isToldTwice(evidence, own, all);
-  const doubts = questionsFor(questionInput(evidence, own, all)).filter(
+  const ofReadings = questionsFor(questionInput(evidence, own, all)).filter(
     ({ code }) =>
       (isDial(own.setUp.tool) || !OF_A_DIAL.has(code)) && !(twice && isSlip(code, own.setUp.lash === 'zero')),
   );
+  const doubts = [...armElsewhereAsked(evidence, own), ...ofReadings];
   const questions = doubts.map((doubt) =>
     asked(doubt, { about, step: 'ratio', answers: [], choices: choicesOf(evidence, own, doubt) }),
   );
@@ -100,7 +102,8 @@ function knownBefore(evidence: Evidence, own: SetUpRead, line: number): SetUpRea
     all.filter((each) => each.line < line);
   const { armId, armTaken, answers } = own.setUp;
   const then = withSayings(said, earlier(evidence.statements), earlier(answers));
-  return { ...own, setUp: { ...then, ...defined({ armId }), armTaken, answers } };
+  // An arm that was put right by an answer is named otherwise before it.
+  return { ...own, setUp: { ...then, ...defined({ armId: then.armId ?? armId }), armTaken, answers } };
 }
 
 /**

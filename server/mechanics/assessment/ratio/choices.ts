@@ -3,6 +3,7 @@ import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { AnswerChoice } from '../assessment.ts';
 import type { Doubt } from '../common/asked.ts';
 import type { Evidence } from '../evidence.ts';
+import { armElsewhereChoices } from './arm-elsewhere.ts';
 import { lashOffered } from './lash-offered.ts';
 import type { SetUpRead } from './set-up-read.ts';
 
@@ -120,5 +121,6 @@ export function choicesOf(evidence: Evidence, own: SetUpRead, doubt: Doubt): rea
   if (ABOUT_LASH.has(code)) return lashChoices(evidence, own, code);
   if (code === 'turn-miscounted') return turnChoices(own, doubt);
   if (code === 'valve-swapped') return valveChoices(own);
+  if (code === 'arm-sits-elsewhere') return armElsewhereChoices(evidence, own);
   return STATES[code] ?? CHECKED;
 }

@@ -1,13 +1,13 @@
 import type { AnswerEvidence, SetUpEvidence, SetUpFact, SetUpStatementEvidence } from '../evidence.ts';
 import { codeOf, foundBy, stateIn, yesOrNo } from './answers.ts';
+import { armBy } from './arm-elsewhere.ts';
 
 type Facts = Pick<SetUpEvidence, SetUpFact>;
 
 /** What somebody said of a set-up after it was started: a statement of its own, or the answer to a question. */
 interface Saying {
   readonly line: number;
-  readonly says: Partial<Facts>;
-  readonly notKnown: SetUpStatementEvidence['notKnown'];
+  readonly of: (known: SetUpEvidence) => Pick<SetUpStatementEvidence, 'says' | 'notKnown'>;
 }
 
 /** The lash as an answer has it. An amount says that it was left in, and none at all that it was not. */
@@ -76,11 +76,20 @@ export function withSayings<SetUp extends SetUpEvidence>(
   answers: readonly AnswerEvidence[],
 ): SetUp {
   const sayings: Saying[] = [
-    ...statements.filter(({ setUpId }) => setUpId === setUp.id),
-    ...answers.map((answer) => ({ line: answer.line, says: saidBy(answer), notKnown: [] })),
+    ...statements
+      .filter(({ setUpId }) => setUpId === setUp.id)
+      .map((each) => ({ line: each.line, of: () => each })),
+    ...answers.map((answer) => ({
+      line: answer.line,
+      of: (known: SetUpEvidence) => {
+        const { says, notKnown } = armBy(answer, known);
+        return { says: { ...saidBy(answer), ...says }, notKnown };
+      },
+    })),
   ];
   let known = setUp;
-  for (const { says, notKnown } of sayings.toSorted((a, b) => a.line - b.line)) {
+  for (const { of } of sayings.toSorted((a, b) => a.line - b.line)) {
+    const { says, notKnown } = of(known);
     known = { ...known, ...says };
     for (const fact of notKnown) Reflect.deleteProperty(known, fact);
   }
