@@ -7,7 +7,7 @@ import { goalOf } from '../../shared/schemas/goals.ts';
 import { CONTACT, ENGINE_STATES, keysOf, storedWord, VALVES } from '../../shared/schemas/words.ts';
 import { eventsOf, isEvent } from '../events/read-events.ts';
 import type { Evidence } from '../mechanics/assessment/evidence.ts';
-import { nowOnValves } from '../records/arms/placements.ts';
+import { nowOnValves, type Placement } from '../records/arms/placements.ts';
 import type { Call } from '../records/calls/calls.ts';
 import { TRIAGE_EVENTS } from '../records/calls/events.ts';
 import type { Limit } from '../records/limits/known-limits.ts';
@@ -93,6 +93,12 @@ function familyNamed({ build, catalogue = [] }: BuildRecord): Pick<Evidence['roc
 const sourceSaid = ({ source, revision }: Limit, units: UnitSystem): string =>
   revision === 0 ? speaking(units, () => inSpoken(source)) : source;
 
+const seatOf = ({ cylinder, valve, armId }: Placement) => ({
+  cylinder,
+  valve: storedWord(VALVES, valve),
+  armId,
+});
+
 /** What is known of a build, in SI, as the assessment takes it: out of the record as it is now, for one of its calls. */
 export function evidenceOf(record: BuildRecord, call: Call): Evidence {
   const spec = specEvidence(record.build.spec);
@@ -110,11 +116,8 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
     ...spec,
     rockers: { ...spec.rockers, ...familyNamed(record) },
     arms: record.arms.map(armEvidence),
-    seats: nowOnValves(record.placements).map(({ cylinder, valve, armId }) => ({
-      cylinder,
-      valve: storedWord(VALVES, valve),
-      armId,
-    })),
+    seats: nowOnValves(record.placements).map(seatOf),
+    ...(record.placements.length === 0 ? {} : { sat: record.placements.map(seatOf) }),
     setUps: record.setUps.map((setUp) =>
       setUpEvidence(setUp, armOfSetUp(record, setUp), satThen(record, setUp)),
     ),

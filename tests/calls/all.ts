@@ -1,4 +1,5 @@
 import type { Call } from './call.ts';
+import { OF_ARMS } from './of-arms.ts';
 import { OF_CHANGE } from './of-change.ts';
 import { OF_NOISE } from './of-noise.ts';
 import { OF_OTHERS } from './of-others.ts';
@@ -12,6 +13,7 @@ import { OF_STOP } from './of-stop.ts';
 /** Every call of the table. */
 export const CALLS: readonly Call[] = [
   ...OF_RATIO,
+  ...OF_ARMS,
   ...OF_CHANGE,
   ...OF_PART,
   ...OF_SHEET,

@@ -118,6 +118,18 @@ export const answered = (
   after,
 });
 
+/** One of the answers that a question offers, by its word. */
+export const chose = (
+  code: string,
+  answer: string,
+  { on, ask = code, after = [] }: { on?: string; ask?: string; after?: readonly string[] } = {},
+): Entry => ({
+  method: 'POST',
+  path: 'build/answers',
+  body: { question: ask, code, answer, ...(on === undefined ? {} : { setUpId: `$${on}` }) },
+  after,
+});
+
 export const onSheet = (readings: readonly object[], how: object = {}): Entry => ({
   method: 'POST',
   path: 'build/sheet',

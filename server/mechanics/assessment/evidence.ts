@@ -381,6 +381,8 @@ export interface Evidence {
   readonly arms: readonly ArmEvidence[];
   /** Which arm sits on which valve now. */
   readonly seats: readonly (ValvePlace & { readonly armId: string })[];
+  /** Every valve that an arm was ever put on. */
+  readonly sat?: readonly (ValvePlace & { readonly armId: string })[];
   /** As each was said before its first reading; what was put right since is in the statements. */
   readonly setUps: readonly SetUpEvidence[];
   readonly statements: readonly SetUpStatementEvidence[];

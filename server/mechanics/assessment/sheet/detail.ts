@@ -88,6 +88,8 @@ export interface SheetSwapDetail {
   readonly oddArm?: string;
   readonly oddPlace?: string;
   readonly oddAt?: ValvePlace;
+  /** Three of the four were read, and tell it: of the fourth nothing is known. */
+  readonly ofThree?: true;
   /** Each of the two arms gives what it is stamped or sold as: they differ because their marks do. */
   readonly asMarked?: boolean;
   /** The odd arm's number was read: it leads to its lot. */

@@ -27,12 +27,29 @@ export interface Swap {
 
 const keyed = (armId: string, place: ValvePlace): string => `${armId}\n${placeOf(place)}`;
 
-/** Every two arms that the record has on the same two valves of a side, by readings or by where they sit now. */
-export function swapsMade({ seats, arms: named }: Evidence, lots: readonly ArmLot[], side: Side): Swap[] {
-  const been = [...lots, ...seats]
+type Sat = ValvePlace & { readonly armId: string };
+
+const satOf = (
+  all: readonly (ValvePlace & { readonly armId?: string })[],
+  side: Side,
+): { readonly been: readonly Sat[]; readonly keys: ReadonlySet<string> } => {
+  const been = all
     .filter(({ valve }) => sideOfValve(valve) === side)
     .flatMap(({ armId, cylinder, valve }) => (armId === undefined ? [] : [{ armId, cylinder, valve }]));
-  const sat = new Set(been.map((each) => keyed(each.armId, each)));
+  return { been, keys: new Set(been.map((each) => keyed(each.armId, each))) };
+};
+
+/** Three that were read are a swap too: of the arm that was moved, and of the two that sat on one valve. */
+const ENOUGH_READ = 3;
+
+/** Every two arms that the record has on the same two valves of a side: put there, read there, or read on three of the four. */
+export function swapsMade(
+  { seats, sat: put = [], arms: named }: Evidence,
+  lots: readonly ArmLot[],
+  side: Side,
+): Swap[] {
+  const { been, keys: sat } = satOf([...lots, ...seats, ...put], side);
+  const { keys: read } = satOf(lots, side);
   const nameOf = (id: string) => `${named.find((arm) => arm.id === id)?.name ?? ''}\n${id}`;
   const arms = [...new Set(been.map(({ armId }) => armId))].sort((a, b) => (nameOf(a) < nameOf(b) ? -1 : 1));
   const places = [
@@ -42,7 +59,12 @@ export function swapsMade({ seats, arms: named }: Evidence, lots: readonly ArmLo
   ].sort(byPlace);
   return pairsOf(arms).flatMap((pair) =>
     pairsOf(places)
-      .filter((two) => pair.every((armId) => two.every((place) => sat.has(keyed(armId, place)))))
+      .filter((two) => {
+        const four = pair.flatMap((armId) => two.map((place) => keyed(armId, place)));
+        return (
+          four.every((key) => sat.has(key)) || four.filter((key) => read.has(key)).length === ENOUGH_READ
+        );
+      })
       .map((two): Swap => ({ side, arms: pair, places: two })),
   );
 }

@@ -81,9 +81,13 @@ const SAID = {
   'cannot-tell': cannotTellSaid,
 } as const;
 
+/** The one that was not read would only show it again. */
+const fourthSaid = ({ ofThree, missing }: SheetSwapDetail): string =>
+  ofThree === true ? ` Three readings tell that; not read: ${listed(missing.map(cellSaid))}.` : '';
+
 /** What a swap decides, in one of four ways: part, position, both, or not to be told. */
 export const swapSaid = (swap: SheetSwapDetail): string =>
-  `Swap of ${listed(swap.armNames)} between ${listed(swap.places)}: ${SAID[swap.verdict](swap)}`;
+  `Swap of ${listed(swap.armNames)} between ${listed(swap.places)}: ${SAID[swap.verdict](swap)}${fourthSaid(swap)}`;
 
 /** What has to be read for a swap that cannot be told: what sits there now first; the rest takes a swap back. */
 function readingsWanted({ missing, places }: SheetSwapDetail): string[] {

@@ -3,7 +3,8 @@ import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import { oddOfSwap } from '../../valve-sheet/swap-odd.ts';
-import { swapTests } from '../../valve-sheet/swap-test.ts';
+import { withFourth } from '../../valve-sheet/swap-of-three.ts';
+import { type ArmOnValve, swapTests } from '../../valve-sheet/swap-test.ts';
 import type { Judgement } from '../assessment.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence, Side, ValvePlace } from '../evidence.ts';
@@ -68,14 +69,31 @@ function told(
     if (value === undefined) return [];
     return [{ arm: armId, place: placeOf(at), lift: value, half, placeHalf: lobes.half(at, value) }];
   });
+  const three = withFourth(read);
+  const found = toldBy(evidence, cells, lots, swap, { lobes, read: three?.all ?? read });
+  // By three only what was read twice is named; anything else waits for the fourth.
+  const isNamed =
+    found !== undefined &&
+    (found.asMarked === true || found.oddArm === three?.arm || found.oddPlace === three?.place);
+  if (found !== undefined && three === undefined) return found;
+  return found === undefined || !isNamed || found.verdict === 'both'
+    ? NOT_READ(lobes.lobesRead)
+    : { ...found, ofThree: true as const };
+}
+
+const NOT_READ = (lobesRead: boolean) =>
+  ({ verdict: 'cannot-tell', because: 'not-read', lobesRead, showsNow: false }) as const;
+
+/** What four lifts tell, in one way of reading. */
+function toldBy(
+  evidence: Evidence,
+  cells: readonly SwapCell[],
+  lots: readonly ArmLot[],
+  swap: Swap,
+  { lobes, read }: { readonly lobes: ReturnType<typeof onOneLobe>; readonly read: readonly ArmOnValve[] },
+) {
   const [outcome] = swapTests(read);
-  if (outcome === undefined)
-    return {
-      verdict: 'cannot-tell',
-      because: 'not-read',
-      lobesRead: lobes.lobesRead,
-      showsNow: false,
-    } as const;
+  if (outcome === undefined) return undefined;
   const middle = read.reduce((sum, { lift }) => sum + lift, 0) / read.length;
   const bySiblings = oddOfSwap(outcome, middle, siblingsOf(lots, swap, lobes));
   const four = lots.filter((lot) =>
