@@ -7,7 +7,7 @@ import { read } from '../mechanics/assessment/plain-build.ts';
  * Calls about what a ratio does. Every figure is worked out by hand in the comment above its call, from the relations
  * of the trade: net lift = lobe × ratio − lash; room to bind = installed − net lift − solid; piston to valve less lobe
  * there × Δratio; cup moves tip arm × (1/r₁ − 1/r₂). Widths are errors in quadrature: a height ±.005, a planned or
- * stated ratio ±2 %, a dial ±.002, a gap taken shut ±.005, an arm ±.010 (each common practice, no published source).
+ * stated ratio ±2 %, an arm not measured −2 to +4.5 %, a dial ±.002, a gap taken shut ±.005, an arm ±.010 (each common practice, no published source).
  * Gaps are told outward to the thousandth. All builds are invented.
  */
 
@@ -84,7 +84,8 @@ const AT_ZERO_LASH: Evidence = {
 
 export const CALLS: readonly ChangeCall[] = [
   {
-    // .400 × 1.6 − .020 = .620; 1.820 − .620 − 1.159 = .041; √((.400·.032)² + 2·.005²) = .0146: .026 to .056, all under.
+    // .400 × 1.6 − .020 = .620; 1.820 − .620 − 1.159 = .041; down √((.400·.072)² + 2·.005²) = .0297, up √((.400·.032)² +
+    // 2·.005²) = .0146: .011 to .056, all under.
     said: 'One five to one six, springs are fine, right?',
     evidence: { ...ENGINE, springs: springs(1.82, 1.159) },
     gaps: [
@@ -93,10 +94,10 @@ export const CALLS: readonly ChangeCall[] = [
         gap: 'coil-bind',
         word: 'short',
         value: 0.041,
-        low: 0.026,
+        low: 0.011,
         high: 0.056,
         sentence:
-          'Room to coil bind, intake valves with the planned 1.6: .041 in ± .015, calculated, against .060 in: short. Don’t fit the 1.6.',
+          'Room to coil bind, intake valves with the planned 1.6: .041 in (.011 to .056), calculated, against .060 in: short. Don’t fit the 1.6.',
       },
     ],
     figures: [
@@ -104,14 +105,15 @@ export const CALLS: readonly ChangeCall[] = [
       ['intake', 'net-lift', 0.62],
     ],
     says: [
-      'With the planned 1.6, worst first: room to coil bind on the intake valves: short, .041 in ± .015, calculated, against .060 in. Don’t fit the 1.6.',
-      'Don’t fit the planned 1.6: room to coil bind on the intake valves comes out short, .041 in ± .015, calculated, against .060 in.',
+      'With the planned 1.6, worst first: room to coil bind on the intake valves: short, .041 in (.011 to .056), calculated, against .060 in. Don’t fit the 1.6.',
+      'Don’t fit the planned 1.6: room to coil bind on the intake valves comes out short, .041 in (.011 to .056), calculated, against .060 in.',
       'Set every adjuster again once they are fitted: the lash it had belongs to the other arms. One turn of the nut moves the gap at the valve by 2.60 pitches of its thread instead of 2.50.',
     ],
     silent: [/Do not run it:/, /Stop/],
   },
   {
-    // .400 × 1.7 − .020 = .660; 1.820 − .660 − 1.200 = −.040; √((.400·.034)² + 2·.005²) = .0153: −.056 to −.024.
+    // .400 × 1.7 − .020 = .660; 1.820 − .660 − 1.200 = −.040; down √((.400·.0765)² + 2·.005²) = .0314, up √((.400·.034)² +
+    // 2·.005²) = .0153: −.072 to −.024.
     said: 'And with one sevens?',
     evidence: { ...ENGINE, rockers: { soldAs: 1.5, planned: 1.7 }, springs: springs(1.82, 1.2) },
     gaps: [
@@ -120,18 +122,19 @@ export const CALLS: readonly ChangeCall[] = [
         gap: 'coil-bind',
         word: 'short',
         value: -0.04,
-        low: -0.056,
+        low: -0.072,
         high: -0.024,
         sentence:
-          'Room to coil bind, intake valves with the planned 1.7: short, the spring would go solid .040 in ± .016 before full lift, calculated, where .060 in is wanted. Don’t fit the 1.7.',
+          'Room to coil bind, intake valves with the planned 1.7: short, the spring would go solid .040 in (.024 to .072) before full lift, calculated, where .060 in is wanted. Don’t fit the 1.7.',
       },
     ],
     says: [
-      'Don’t fit the planned 1.7: room to coil bind on the intake valves comes out short, the spring would go solid .040 in ± .016 before full lift, calculated, where .060 in is wanted.',
+      'Don’t fit the planned 1.7: room to coil bind on the intake valves comes out short, the spring would go solid .040 in (.024 to .072) before full lift, calculated, where .060 in is wanted.',
     ],
   },
   {
-    // Seal .700: 1.6 leaves .080, √(.0128² + .005²) = .01374: .066 to .094. 1.7 leaves .040, √(.0136² + .005²) = .01449.
+    // Seal .700: 1.6 leaves .080, −√(.0288² + .005²) = .0292, +√(.0128² + .005²) = .0137: .050 to .094. 1.7 leaves .040,
+    // −√(.0306² + .005²) = .0310, +√(.0136² + .005²) = .0145.
     said: 'One six or one seven: which of them clears the seals?',
     evidence: {
       ...ENGINE,
@@ -139,16 +142,16 @@ export const CALLS: readonly ChangeCall[] = [
       springs: { retainerToSeal: 0.7 * IN },
     },
     gaps: [
-      { key: 'intake', gap: 'retainer-to-seal', word: 'clear', value: 0.08, low: 0.066, high: 0.094 },
+      { key: 'intake', gap: 'retainer-to-seal', word: 'clear', value: 0.08, low: 0.05, high: 0.094 },
       {
         key: 'intake:planned-1.7',
         gap: 'retainer-to-seal',
         word: 'close',
         value: 0.04,
-        low: 0.025,
+        low: 0.008,
         high: 0.055,
         sentence:
-          'Retainer to seal, intake valves with the planned 1.7: .040 in ± .015, calculated, against .050 in: close, it can’t be told from the limit. It needs the gap measured on the engine.',
+          'Retainer to seal, intake valves with the planned 1.7: .040 in (.008 to .055), calculated, against .050 in: close, it can’t be told from the limit. It needs the first arm read on a light spring, or the gap measured on the engine.',
       },
     ],
     figures: [
@@ -156,8 +159,8 @@ export const CALLS: readonly ChangeCall[] = [
       ['intake:planned-1.7', 'net-lift', 0.66],
     ],
     says: [
-      'With the planned 1.6, worst first: retainer to seal on the intake valves: clear, .080 in ± .014, calculated, against .050 in.',
-      'With the planned 1.7, worst first: retainer to seal on the intake valves: close, .040 in ± .015, calculated, against .050 in.',
+      'With the planned 1.6, worst first: retainer to seal on the intake valves: clear, .080 in (.050 to .094), calculated, against .050 in.',
+      'With the planned 1.7, worst first: retainer to seal on the intake valves: close, .040 in (.008 to .055), calculated, against .050 in.',
     ],
   },
   {
@@ -225,8 +228,9 @@ export const CALLS: readonly ChangeCall[] = [
     says: ['The ratio read on 1 intake is not calculated with yet. First: whether the lash was taken up.'],
   },
   {
-    // .120 − .140 × .1 = .106; √(.002² + (.140·.030)² + (.140·.032)²) = .00646: .099 to .113 against .080. The larger .135
-    // that was read as well replaces nothing. Nobody said whether the card’s lash of .020 was in it: .099 − .020 = .079.
+    // .120 − .140 × .1 = .106; down √(.002² + (.140·.030)² + (.140·.072)²) = .0111, up √(.002² + (.140·.0675)² + (.140·.032)²) =
+    // .0106: .094 to .117 against .080. The larger .135
+    // that was read as well replaces nothing. Nobody said whether the card’s lash of .020 was in it: .094 − .020 = .074.
     said: 'One twenty at the piston with the one fives, lobe was up one forty there.',
     evidence: PISTON,
     gaps: [
@@ -235,38 +239,38 @@ export const CALLS: readonly ChangeCall[] = [
         gap: 'piston-to-valve',
         word: 'close',
         value: 0.106,
-        low: 0.079,
-        high: 0.113,
+        low: 0.074,
+        high: 0.117,
         sentence:
-          'Piston to valve, 1 intake with the planned 1.6: .106 in (.079 to .113), calculated, against .080 in: close, it can’t be told from the limit. It needs whether the lash was in it: with lash in, it reads that much larger. Calculated from .120 in, read with the arms before, and what the ratio changes. It is calculated: measure it before it runs.',
+          'Piston to valve, 1 intake with the planned 1.6: .106 in (.074 to .117), calculated, against .080 in: close, it can’t be told from the limit. It needs whether the lash was in it: with lash in, it reads that much larger. Calculated from .120 in, read with the arms before, and what the ratio changes. It is calculated: measure it before it runs.',
       },
     ],
   },
   {
     said: 'I held that one down to zero lash.',
     evidence: AT_ZERO_LASH,
-    gaps: [{ key: '1-intake', gap: 'piston-to-valve', word: 'clear', value: 0.106, low: 0.099, high: 0.113 }],
+    gaps: [{ key: '1-intake', gap: 'piston-to-valve', word: 'clear', value: 0.106, low: 0.094, high: 0.117 }],
   },
   {
-    // Aluminium rods: .080 + .030 = .110 lies in .099 to .113. For racing .060 + .030 = .090 lies below it.
+    // Aluminium rods: .080 + .030 = .110 lies in .094 to .117. For racing .060 + .030 = .090 lies below it.
     said: 'Oh, and the rods are aluminium.',
     evidence: { ...PISTON, engine: { ...PISTON.engine, rodMaterial: 'aluminium' } },
-    gaps: [{ key: '1-intake', gap: 'piston-to-valve', word: 'close', value: 0.106, low: 0.099, high: 0.113 }],
+    gaps: [{ key: '1-intake', gap: 'piston-to-valve', word: 'close', value: 0.106, low: 0.094, high: 0.117 }],
   },
   {
-    // .090 lies in .079 to .113 while nobody said whether lash was in it.
+    // .090 lies in .074 to .117 while nobody said whether lash was in it.
     said: 'It is a race engine, with aluminium rods.',
     evidence: { ...PISTON, engine: { ...PISTON.engine, rodMaterial: 'aluminium', use: 'race' } },
-    gaps: [{ key: '1-intake', gap: 'piston-to-valve', word: 'close', value: 0.106, low: 0.079 }],
+    gaps: [{ key: '1-intake', gap: 'piston-to-valve', word: 'close', value: 0.106, low: 0.074 }],
   },
   {
     said: 'Race, aluminium rods, and it was read at zero lash.',
     evidence: { ...AT_ZERO_LASH, engine: { ...PISTON.engine, rodMaterial: 'aluminium', use: 'race' } },
-    gaps: [{ key: '1-intake', gap: 'piston-to-valve', word: 'clear', value: 0.106, low: 0.099 }],
+    gaps: [{ key: '1-intake', gap: 'piston-to-valve', word: 'clear', value: 0.106, low: 0.094 }],
   },
   {
-    // 130 + 350 × .620 = 347 lbf; pushrod × 1.6 = 555.2, stud × 2.6 = 902.2. At the most 347 + √(34.7² + (350·.400·.032)²)
-    // = 382, told 380.
+    // 130 + 350 × .620 = 347 lbf; pushrod × 1.6 = 555.2, stud × 2.6 = 902.2. At the most 347 + √(34.7² + (350·.400·.072)²)
+    // = 383, told 385.
     said: 'Three-eighths studs, one thirty on the seat, three fifty rate.',
     evidence: {
       ...ENGINE,
@@ -279,12 +283,12 @@ export const CALLS: readonly ChangeCall[] = [
       ['intake', 'pivot-load', 902.2],
     ],
     says: [
-      'The spring may open at up to 380 lb: 3/8 studs are commonly kept below about 300 to 350 lb open. The stud maker’s figure goes first.',
+      'The spring may open at up to 385 lb: 3/8 studs are commonly kept below about 300 to 350 lb open. The stud maker’s figure goes first.',
     ],
   },
   {
-    // 1.48 × (1/1.5 − 1/1.6) = .0617; .055 − .0617 = −.007. At the ends of the ratios: 1.632 takes .0181 more and 1.47
-    // .0201, 1.568 gives .0189 and 1.53 .0193; with ±.005: under .0275, over .0275: −.035 to .021.
+    // 1.48 × (1/1.5 − 1/1.6) = .0617; .055 − .0617 = −.007. At the ends of the ratios: 1.672 takes .0398 more and 1.47
+    // .0201, 1.568 gives .0189 and 1.5675 .0425; with ±.005: under .0449, over .0468: −.052 to .041.
     said: 'Pushrod has fifty-five in the head slot now.',
     evidence: {
       ...ENGINE,
@@ -297,10 +301,10 @@ export const CALLS: readonly ChangeCall[] = [
         gap: 'pushrod-to-head',
         word: 'close',
         value: -0.007,
-        low: -0.035,
-        high: 0.021,
+        low: -0.052,
+        high: 0.041,
         sentence:
-          'Pushrod to head, intake valves with the planned 1.6: the pushrod would be .007 in (.035 at the most, .021 of room at the best) into the head, calculated, where .020 in is wanted: close, it can’t be told from the limit. It needs the gap measured on the engine.',
+          'Pushrod to head, intake valves with the planned 1.6: the pushrod would be .007 in (.052 at the most, .041 of room at the best) into the head, calculated, where .020 in is wanted: close, it can’t be told from the limit. It needs the first arm read on a light spring, or the gap measured on the engine.',
       },
     ],
     figures: [['intake', 'cup-move', 0.0617]],

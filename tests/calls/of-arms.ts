@@ -47,18 +47,22 @@ const ELSEWHERE = [
   ...readAs('named', ONE_FIVE, { armId: '$A', after: ['A on 3 intake', 'B on 1 intake'] }),
 ];
 
-/** The lobes of 1, 2 and 3 intake at the lifter, once the valve lift was read. */
+/** The lobes of 1, 2 and 3 intake at the lifter, once the valve lift was read: nothing is read after one that stops it. */
 const LOBE = { lobeSource: 'indicator', lobeErrorLimit: '.002 in' };
-const lobesRead = (...lifts: readonly string[]): Entry[] => {
+const lobesRead = (lifts: readonly string[], times: number): Entry[] => {
   const names = ['low', 'second', 'third'];
   const started = names.map((name, at) => setUp(name, { ...LOBE, cylinder: at + 1 }));
   return [
     ...started,
     ...passes('low', 'valve-lift', ['.534 in', '.5345 in', '.535 in'], COUNTED),
     ...names.flatMap((name, at) =>
-      passes(name, 'lobe-lift', lifts.slice(at, at + 1)).map((entry) => ({
+      passes(
+        name,
+        'lobe-lift',
+        Array.from({ length: times }, () => lifts[at] ?? ''),
+      ).map((entry) => ({
         ...entry,
-        after: [last('low'), ...names],
+        after: [...[1, 2, 3].map((pass) => `low valve-lift ${pass}`), ...names],
       })),
     ),
   ];
@@ -223,7 +227,7 @@ export const OF_ARMS: readonly Call[] = [
     // .348 − .334 = .014, over the .010 of a worn lobe; the others are the card’s.
     said: 'Lobe one three thirty-four, two and three three forty-eight: all at the lifter',
     goal: 'verify-ratio',
-    entries: [...START, SOLD, ...lobesRead('.334 in', '.348 in', '.3485 in')],
+    entries: [...START, SOLD, ...lobesRead(['.334 in', '.348 in', '.3485 in'], 1)],
     expected: {
       asks: ['lobe-worn'],
       asksNot: ['card-not-this-lobe'],
@@ -236,9 +240,9 @@ export const OF_ARMS: readonly Call[] = [
     // One other is the card’s, one is as low: neither of the two tells.
     said: 'Lobe one three thirty-four, two three forty-eight, three three thirty-five',
     goal: 'verify-ratio',
-    entries: [...START, SOLD, ...lobesRead('.334 in', '.348 in', '.335 in')],
+    entries: [...START, SOLD, ...lobesRead(['.334 in', '.348 in', '.335 in'], 3)],
     expected: {
-      says: [/Read the other intake lobes at the lifter too: those read so far do not agree/],
+      says: [/ead the other intake lobes at the lifter too: those read so far do not agree/],
       never: [/two more intake/],
       next: 'lobe-siblings',
     },

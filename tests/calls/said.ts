@@ -37,5 +37,10 @@ export async function saidIn(played: Played, by?: Readonly<Record<string, string
   const json = JSON.stringify(await played.get(`build/assessment?callId=${played.callId}`, by));
   const said = assessment.parse(JSON.parse(json.replaceAll(ID, (id) => names.get(id) ?? 'an-id')));
   // Lists that are ordered by ids, which are others in each playing.
-  return { ...said, judgements: byId(said.judgements), quantities: byId(said.quantities) };
+  return {
+    ...said,
+    judgements: byId(said.judgements),
+    quantities: byId(said.quantities),
+    questions: byId(said.questions),
+  };
 }

@@ -132,10 +132,13 @@ type GapAsked = GapRow & Pick<ChangeGap, 'before'>;
 
 const MEASURED = 'the gap measured on the engine';
 
-/** What would tell a gap from its limit: often the light-spring ratio, of an arm that nobody has measured or of one read on the running spring. */
-function tellsIt({ after, bend }: GapsAsked): string {
+/**
+ * What would tell a gap from its limit: often the light-spring ratio, of an arm that nobody has measured or of one read on
+ * the running spring. Valve and piston are measured whatever the ratio.
+ */
+function tellsIt(name: GapName, { after, bend }: GapsAsked): string {
   if (bend > 0) return `a light-spring ratio, or ${MEASURED}`;
-  return after === undefined || after.from === 'measured'
+  return after === undefined || after.from === 'measured' || name === 'piston-to-valve'
     ? MEASURED
     : `the first arm read on a light spring, or ${MEASURED}`;
 }
@@ -161,7 +164,7 @@ function calculated(row: GapAsked, worked: GapBounds, asked: GapsAsked): ChangeG
     ...(gap.value === undefined ? {} : { margin: gap.value - row.limit.value }),
     ...defined({ word }),
     because: becauseOf(name, asked, word),
-    lacks: word === 'close' ? [isUnsaid ? LASH_UNSAID : tellsIt(asked)] : lacks,
+    lacks: word === 'close' ? [isUnsaid ? LASH_UNSAID : tellsIt(name, asked)] : lacks,
     ...(!isOfSheet && (hangs || lash?.question.answered !== undefined)
       ? defined({ lashAsked: lash?.question })
       : {}),
