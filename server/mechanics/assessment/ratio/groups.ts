@@ -18,6 +18,8 @@ export interface Group extends ValvePlace {
   readonly readElsewhere: boolean;
   /** Other set-ups of the valve: their lobe is this lobe. */
   readonly sameLobe: readonly SetUpRead[];
+  /** Set-ups of it that are put aside, since another of them holds. */
+  readonly aside: readonly SetUpRead[];
   /** What a swap decided of this arm on this valve. */
   readonly told?: ToldOfArm;
 }
@@ -80,6 +82,7 @@ function groupOf(
         ({ setUp }) => !apart.has(placeOf(setUp)) && lobesAlike(evidence, setUp, first.setUp, within),
       ),
       readElsewhere: sameArm.length > 0,
+      aside: all.filter((each) => keyOf(each) === key && aside.has(each)),
       sameLobe: all.filter((each) => placeOf(each.setUp) === here && !own.includes(each)),
       ...defined({ told: toldOfArm(swaps, first.setUp) }),
     },

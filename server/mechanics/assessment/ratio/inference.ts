@@ -83,7 +83,9 @@ export function explanationOf(
   const { group, known, given, result, refused } = explained;
   if (given === undefined) return [];
   const summary = summaryOf(explained, chances);
-  const shown = known.filter(({ read }) => read.valve.used.length > 0);
+  const shown = [...known.map(({ read }) => read), ...group.aside].filter(
+    ({ valve }) => valve.used.length > 0,
+  );
   return [
     {
       id: `explanation:${group.key}`,
@@ -94,7 +96,7 @@ export function explanationOf(
       chances,
       wouldBeTrue: chances === 'open' ? (result?.explanations ?? []).map(({ needs }) => needs) : [],
       ...defined({ armId: group.armId }),
-      setUpIds: shown.map(({ read }) => read.setUp.id),
+      setUpIds: shown.map(({ setUp }) => setUp.id),
       restsOn: [...given.entryIds].sort(),
     },
   ];

@@ -1,14 +1,13 @@
 import { defined } from '../../../../shared/defined.ts';
 import { allowance } from '../../kit/allowances.ts';
-import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
-import { asked } from '../common/asked.ts';
+import type { AssessedQuestion } from '../assessment.ts';
 import { chosenOf } from '../common/chosen.ts';
-import { inches, listed, placeOf, ratioSaid, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { LASH_KNOWN_IN } from './conditions.ts';
 import { groupKey } from './group-key.ts';
 import type { SetUpKnown } from './known.ts';
 import { meanOf } from './passes.ts';
+import { lobeOf, openLack, setUpsSaid, whichHolds } from './which-holds.ts';
 
 /** The ratio came out otherwise in another set-up of the same arm on the same valve, read the same way. */
 export interface Differs {
@@ -24,9 +23,6 @@ const isClean = ({ result, lacks }: SetUpKnown): boolean =>
 /** Set-ups of one arm on one valve, read in one way. */
 const wayOf = ({ read: { setUp } }: SetUpKnown): string =>
   [groupKey(setUp), setUp.spring, setUp.lash, setUp.lashSetting ?? ''].join('|');
-
-const lobeOf = ({ read: { lobe } }: SetUpKnown): number | undefined =>
-  lobe.source === 'indicator' && lobe.from === undefined ? lobe.value : undefined;
 
 /** Two set-ups come to the same: lifts of one valve by as much as makes a valve odd, or by what their tools allow. */
 function areAlike(a: SetUpKnown, b: SetUpKnown): boolean {
@@ -49,84 +45,10 @@ function mostOf(own: readonly SetUpKnown[]): readonly SetUpKnown[] {
   return most.length < 2 || others.length > 0 ? [] : most;
 }
 
-const numbersOf = (own: readonly SetUpKnown[]): string[] => own.map(({ read }) => String(read.setUp.number));
-
-/** `set-up 2`, `set-ups 1 and 3` */
-const setUpsSaid = (own: readonly SetUpKnown[]): string =>
-  `set-up${own.length > 1 ? 's' : ''} ${listed(numbersOf(own))}`;
-
-const choicesOf = (own: readonly SetUpKnown[]): AnswerChoice[] => [
-  ...own.map(({ read: { setUp }, result }) => ({
-    code: `set-up-${setUp.number}`,
-    label: `Set-up ${setUp.number} holds, ${ratioSaid(result?.ratio ?? 0)}`,
-    changes: 'It is told and calculated with; the other stays on record and is put aside.',
-  })),
-  {
-    code: 'other-arm',
-    label: 'Another arm was on in one of them',
-    changes: 'That arm is named in its set-up: each is then told by itself.',
-  },
-  {
-    code: 'both',
-    label: 'Now the one comes up, now the other',
-    changes:
-      'Both stay, and no word stands: base, lifter or lash moves between them, and is looked at first.',
-  },
-];
-
-function questionOf(
-  evidence: Evidence,
-  own: readonly SetUpKnown[],
-  most: readonly SetUpKnown[],
-): AssessedQuestion {
-  const [first] = own;
-  const { setUp } = first?.read ?? {};
-  const place = setUp === undefined ? '' : placeOf(setUp);
-  const name = evidence.arms.find(({ id }) => id === setUp?.armId)?.name;
-  const cameOut = own.map(
-    ({ read, result }) => `${ratioSaid(result?.ratio ?? 0)} in set-up ${read.setUp.number}`,
-  );
-  const lifts = own.map(({ read }) => inches(meanOf(read.valve.used)));
-  const lobes = own.flatMap((each) => lobeOf(each) ?? []);
-  const over = new Set(lobes).size > 1 ? ` over lobes of ${listed(lobes.map(inches))}` : '';
-  return asked(
-    {
-      code: 'set-ups-differ',
-      weight: most.length > 0 ? 'weak' : 'strong',
-      ask: `${place}${name === undefined ? '' : ` with ${name}`} came out ${listed(cameOut)}. Which one holds?`,
-      knownBy: 'which of the set-ups holds',
-      size: `Valve lifts of ${listed(lifts)}${over}, read the same way${name === undefined ? ', and no arm is named' : ''}.`,
-      test: 'Set it up once more the same way, and read three passes: what they agree with holds.',
-      restsOn: own.flatMap(({ read }) => read.valve.used.map(({ id }) => id)),
-    },
-    {
-      about: setUp === undefined ? { of: 'build' } : valveSubject(setUp),
-      step: 'ratio',
-      among: [...(setUp?.armId === undefined ? [] : [setUp.armId]), setUp?.spring, ...numbersOf(own)].join(
-        '-',
-      ),
-      answers: evidence.answers,
-      choices: choicesOf(own),
-    },
-  );
-}
-
-/** What each of them lacks until it is known which holds. */
-function openLack(
-  question: AssessedQuestion,
-  own: readonly SetUpKnown[],
-  chosen: string | undefined,
-): string {
-  if (chosen === 'other-arm') return `which arm was on in ${setUpsSaid(own)}, each put right in its set-up`;
-  if (chosen === 'both')
-    return `base, lifter and lash looked at, and then three passes more: ${setUpsSaid(own)} do not come to the same`;
-  return `the answer to “${question.ask}”`;
-}
-
 function withOne(evidence: Evidence, own: readonly SetUpKnown[]): SetUpKnown[] {
   const most = mostOf(own);
   if (most.length === own.length || own.length < 2) return [...own];
-  const raised = questionOf(evidence, own, most);
+  const raised = whichHolds(evidence, own, most);
   const chosen = chosenOf(raised);
   const named = own.filter(({ read }) => chosen === `set-up-${read.setUp.number}`);
   const [only] = named;

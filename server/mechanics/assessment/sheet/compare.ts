@@ -9,7 +9,8 @@ import { armLots } from './lots-of-swaps.ts';
 import { sideOf } from './odd.ts';
 import { positionsOf } from './position.ts';
 import type { SheetRow } from './rows.ts';
-import { type LobesRead, swapsOf } from './swaps.ts';
+import type { LobesRead } from './swap-lifts.ts';
+import { swapsOf } from './swaps.ts';
 
 const SIDES: readonly Side[] = ['intake', 'exhaust'];
 

@@ -6,6 +6,7 @@ import { whatCannotBeComputedSaysSo } from './nothing-disappears.ts';
 import { headlineAndNextAskTheSame } from './one-first.ts';
 import { orderDoesNotMatter } from './order.ts';
 import { plannedIsJudgedAsPlanned } from './planned.ts';
+import { readAgainReplacesNothing } from './read-again.ts';
 import { noFigureFinerThanItsSource } from './source.ts';
 import { aStopIsAStop } from './stop.ts';
 import { toldLateCounts } from './told-late.ts';
@@ -19,7 +20,10 @@ export const LAWS = {
   '3 nothing stands against its own conditions': nothingAgainstItsConditions,
   '3 a cause is no verdict': aCauseIsNoVerdict,
   '4 nothing is counted twice': nothingCountedTwice,
-  '5 the worst reading of a gap stands': worstGapStands,
+  '5 the worst reading of a gap stands': (assessed) => [
+    ...worstGapStands(assessed),
+    ...readAgainReplacesNothing(assessed),
+  ],
   '6 headline and next ask for the same first': headlineAndNextAskTheSame,
   '6 verdict and explanation agree': verdictAndExplanationAgree,
   '7 what cannot be computed says so': whatCannotBeComputedSaysSo,

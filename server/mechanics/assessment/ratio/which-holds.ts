@@ -1,0 +1,85 @@
+import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
+import { asked } from '../common/asked.ts';
+import { inches, listed, placeOf, ratioSaid, valveSubject } from '../common/said.ts';
+import type { Evidence } from '../evidence.ts';
+import type { SetUpKnown } from './known.ts';
+import { meanOf } from './passes.ts';
+
+/** The lobe that was read in this very set-up. */
+export const lobeOf = ({ read: { lobe } }: SetUpKnown): number | undefined =>
+  lobe.source === 'indicator' && lobe.from === undefined ? lobe.value : undefined;
+
+const numbersOf = (own: readonly SetUpKnown[]): string[] => own.map(({ read }) => String(read.setUp.number));
+
+/** `set-up 2`, `set-ups 1 and 3` */
+export const setUpsSaid = (own: readonly SetUpKnown[]): string =>
+  `set-up${own.length > 1 ? 's' : ''} ${listed(numbersOf(own))}`;
+
+const choicesOf = (own: readonly SetUpKnown[]): AnswerChoice[] => [
+  ...own.map(({ read: { setUp }, result }) => ({
+    code: `set-up-${setUp.number}`,
+    label: `Set-up ${setUp.number} holds, ${ratioSaid(result?.ratio ?? 0)}`,
+    changes: 'It is told and calculated with; the other stays on record and is put aside.',
+  })),
+  {
+    code: 'other-arm',
+    label: 'Another arm was on in one of them',
+    changes: 'That arm is named in its set-up: each is then told by itself.',
+  },
+  {
+    code: 'both',
+    label: 'Now the one comes up, now the other',
+    changes:
+      'Both stay, and no word stands: base, lifter or lash moves between them, and is looked at first.',
+  },
+];
+
+/** Which of set-ups that differ holds; `most`: those that most of them come to, if they do. */
+export function whichHolds(
+  evidence: Evidence,
+  own: readonly SetUpKnown[],
+  most: readonly SetUpKnown[],
+): AssessedQuestion {
+  const [first] = own;
+  const { setUp } = first?.read ?? {};
+  const place = setUp === undefined ? '' : placeOf(setUp);
+  const name = evidence.arms.find(({ id }) => id === setUp?.armId)?.name;
+  const cameOut = own.map(
+    ({ read, result }) => `${ratioSaid(result?.ratio ?? 0)} in set-up ${read.setUp.number}`,
+  );
+  const lifts = own.map(({ read }) => inches(meanOf(read.valve.used)));
+  const lobes = own.flatMap((each) => lobeOf(each) ?? []);
+  const over = new Set(lobes).size > 1 ? ` over lobes of ${listed(lobes.map(inches))}` : '';
+  return asked(
+    {
+      code: 'set-ups-differ',
+      weight: most.length > 0 ? 'weak' : 'strong',
+      ask: `${place}${name === undefined ? '' : ` with ${name}`} came out ${listed(cameOut)}. Which one holds?`,
+      knownBy: 'which of the set-ups holds',
+      size: `Valve lifts of ${listed(lifts)}${over}, read the same way${name === undefined ? ', and no arm is named' : ''}.`,
+      test: 'Set it up once more the same way, and read three passes: what they agree with holds.',
+      restsOn: own.flatMap(({ read }) => read.valve.used.map(({ id }) => id)),
+    },
+    {
+      about: setUp === undefined ? { of: 'build' } : valveSubject(setUp),
+      step: 'ratio',
+      among: [...(setUp?.armId === undefined ? [] : [setUp.armId]), setUp?.spring, ...numbersOf(own)].join(
+        '-',
+      ),
+      answers: evidence.answers,
+      choices: choicesOf(own),
+    },
+  );
+}
+
+/** What each of them lacks until it is known which holds. */
+export function openLack(
+  question: AssessedQuestion,
+  own: readonly SetUpKnown[],
+  chosen: string | undefined,
+): string {
+  if (chosen === 'other-arm') return `which arm was on in ${setUpsSaid(own)}, each put right in its set-up`;
+  if (chosen === 'both')
+    return `base, lifter and lash looked at, and then three passes more: ${setUpsSaid(own)} do not come to the same`;
+  return `the answer to “${question.ask}”`;
+}
