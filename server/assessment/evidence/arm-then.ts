@@ -47,15 +47,16 @@ const startedAt = ({ events }: BuildRecord, setUp: SetUp): number | undefined =>
 
 const placeOf = ({ cylinder, valve }: Placement) => ({ cylinder, valve: storedWord(VALVES, valve) });
 
-/** Where each arm sat when a set-up was started, and where it was put next. */
+/** Where each arm sat when a set-up was started, with every valve that it was ever put on. */
 export function satThen(record: BuildRecord, setUp: SetUp): SatThen[] {
   const line = startedAt(record, setUp);
   if (line === undefined) return [];
   const { placements } = record;
-  return nowOnValves(placements.filter(({ seq }) => seq < line)).map((placement) => {
-    const next = placements.find(({ armId, seq }) => armId === placement.armId && seq > line);
-    return { ...placeOf(placement), armId: placement.armId, ...defined({ movedTo: next && placeOf(next) }) };
-  });
+  return nowOnValves(placements.filter(({ seq }) => seq < line)).map((placement) => ({
+    ...placeOf(placement),
+    armId: placement.armId,
+    everOn: placements.filter(({ armId }) => armId === placement.armId).map(placeOf),
+  }));
 }
 
 /** The arm of a set-up: as it was named there, else the one that sat on its valve when it was started. */

@@ -54,10 +54,10 @@ export interface ArmEvidence {
   readonly boxLabel: string;
 }
 
-/** An arm on a valve at some time, with the valve that it was put on after that. */
+/** An arm on a valve at some time, with all valves that it was ever put on: a reading may be entered long after it. */
 export interface SatThen extends ValvePlace {
   readonly armId: string;
-  readonly movedTo?: ValvePlace;
+  readonly everOn: readonly ValvePlace[];
 }
 
 /** How a set of passes is read. */
@@ -80,7 +80,7 @@ export interface SetUpEvidence extends ValvePlace {
   readonly tool?: LiftTool;
   readonly lobeSource: keyof typeof LOBE_SOURCES;
   readonly lobeErrorLimit: number;
-  /** Where each arm sat by the record when it was set up, and where it was put next. */
+  /** Where each arm sat by the record when it was set up. */
   readonly satThen?: readonly SatThen[];
 }
 

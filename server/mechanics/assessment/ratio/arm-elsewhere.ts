@@ -8,11 +8,10 @@ import type { SetUpNow } from './set-ups.ts';
 
 const CODE = 'arm-sits-elsewhere';
 
-/** The arm that is named sat on another valve then, and was not put on this one next: a move may be said after it is read. */
+/** The arm that is named sat on another valve then, and by the record it never sat on this one. */
 function elsewhere({ armId, satThen = [], ...place }: SetUpEvidence): SatThen | undefined {
   const sat = satThen.find((each) => armId !== undefined && each.armId === armId);
-  if (sat === undefined || placeOf(sat) === placeOf(place)) return undefined;
-  return sat.movedTo !== undefined && placeOf(sat.movedTo) === placeOf(place) ? undefined : sat;
+  return sat?.everOn.some((each) => placeOf(each) === placeOf(place)) === false ? sat : undefined;
 }
 
 /** The arm that sat on the valve then. */

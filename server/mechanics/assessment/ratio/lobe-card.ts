@@ -4,7 +4,7 @@ import { allowance } from '../../kit/allowances.ts';
 import { IN } from '../../kit/si.ts';
 import type { Headline, Judgement } from '../assessment.ts';
 import { firstSaid } from '../common/first-said.ts';
-import { inches, lowerFirst, placeOf, valveSubject } from '../common/said.ts';
+import { byPlace, inches, lowerFirst, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { RatioWord } from '../words.ts';
 import { halfWidthOf } from './intervals.ts';
@@ -97,17 +97,21 @@ export function lobeAgainstCard(
 }
 
 /** Lobes that are off their card, the newest reading of each valve. */
-export const lobesOff = (judged: readonly LobeJudged[]): LobeOff[] => [
-  ...new Map(judged.flatMap(({ off }) => (off === undefined ? [] : [[placeOf(off), off] as const]))).values(),
-];
+export const lobesOff = (judged: readonly LobeJudged[]): LobeOff[] =>
+  [
+    ...new Map(
+      judged.flatMap(({ off }) => (off === undefined ? [] : [[placeOf(off), off] as const])),
+    ).values(),
+  ].sort(byPlace);
 
 /** A lobe that is off its card is told at once: it is why the lift is not the card’s. */
 export const lobeHeadlines = (judged: readonly LobeJudged[]): Headline[] => {
   const newest = new Map(
     judged.flatMap((each) => (each.off === undefined ? [] : [[placeOf(each.off), each] as const])),
   );
-  return [...newest.values()].flatMap(({ off, judgement }) =>
-    off === undefined
+  return lobesOff(judged).flatMap((each) => {
+    const { off, judgement } = newest.get(placeOf(each)) ?? {};
+    return off === undefined || judgement === undefined
       ? []
       : [
           {
@@ -117,6 +121,6 @@ export const lobeHeadlines = (judged: readonly LobeJudged[]): Headline[] => {
             sentence: `${placeOf(off)}: ${lowerFirst(judgement.sentence)}`,
             judgementId: judgement.id,
           },
-        ],
-  );
+        ];
+  });
 };

@@ -66,7 +66,9 @@ export function toldByLifts(
     if (value === undefined) return [];
     return [{ arm: armId, place: placeOf(at), lift: value, half, placeHalf: lobes.half(at, value) }];
   });
-  const three = withFourth(read);
+  // What sits there now can be read: three tell only where the fourth takes a swap back.
+  const isLeft = cells.some(({ lift, now }) => lift === undefined && now);
+  const three = isLeft ? undefined : withFourth(read);
   const found = toldBy(evidence, cells, lots, swap, { lobes, read: three?.all ?? read });
   // By three only what was read twice is named; anything else waits for the fourth.
   const isNamed =
