@@ -44,6 +44,7 @@ function askedOf(
       knownBy: 'with which arms the gaps were read',
       size: `Until it is said they count as read with the ${name} arms.`,
       test: 'Ask who read them which arms were on.',
+      testAtBench: 'Say which arms were on when they were read.',
       byLooking: true,
       restsOn: gaps.map(({ id }) => id),
     },

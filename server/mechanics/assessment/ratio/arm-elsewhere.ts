@@ -65,6 +65,7 @@ export function armElsewhereAsked(evidence: Evidence, { setUp, valve }: SetUpRea
       knownBy: 'sat elsewhere by the record',
       size: 'Whose ratio it is, and what a swap tells, hang on it.',
       test: 'Look at the mark on the arm that was read, and ask whether arms were changed over.',
+      testAtBench: 'Look at the mark on the arm that was read, and say whether arms were changed over.',
       byLooking: true,
       restsOn: valve.used.map(({ id }) => id),
     },

@@ -126,6 +126,7 @@ export function ratioPart(
       stamp: stampAsked(evidence, each),
       ...defined({ inHand: handOf(each) }),
     });
+  const since = readAgainSince(explained);
   const cards = cardJudged(evidence, explained);
   const lobes = known.flatMap((each) => lobeAgainstCard(evidence, each, known, stopped));
   const deflections = explained.map((each) => deflection(evidence, each));
@@ -145,9 +146,9 @@ export function ratioPart(
     questions: [
       ...askedNow(
         known.flatMap(({ questions }) => questions),
-        readAgainSince(explained),
+        since,
       ),
-      ...differingAsked(known),
+      ...differingAsked(known, since),
       ...ofEachArm(explained.flatMap((each) => stampQuestions(evidence, each))),
       ...soldAsQuestion(evidence),
       ...explained.flatMap(askedOfArm),

@@ -86,11 +86,15 @@ export function withDiffering(evidence: Evidence, known: readonly SetUpKnown[]):
 export const isUndecided = ({ differs }: SetUpKnown): boolean =>
   differs !== undefined && differs.now === undefined;
 
-/** What is asked of them, each once. */
-export const differingAsked = (known: readonly SetUpKnown[]): AssessedQuestion[] => [
-  ...new Map(
-    known.flatMap(({ differs }) =>
-      differs === undefined ? [] : [[differs.question.id, differs.question] as const],
-    ),
-  ).values(),
-];
+/** What is asked of them, each once; where the arm was read again `since`, in another way, nobody waits for it. */
+export function differingAsked(known: readonly SetUpKnown[], since: ReadonlySet<string>): AssessedQuestion[] {
+  const asked = new Map(
+    known.flatMap(({ differs }) => (differs === undefined ? [] : [[differs.question.id, differs.question]])),
+  );
+  return [...asked.values()].map((question) => {
+    const open = known.filter(
+      (each) => each.differs?.question.id === question.id && !since.has(each.read.setUp.id),
+    );
+    return open.length > 0 ? question : { ...question, weight: 'weak' };
+  });
+}

@@ -45,16 +45,17 @@ function believedLight(explained: GroupExplained): SetUpKnown | undefined {
   return light !== undefined && isGround(light) ? light : undefined;
 }
 
-/** While nobody knows which of them holds, the highest on each spring: it leaves the least room. */
-function highestUndecided({ known }: GroupExplained): SetUpKnown[] {
-  const open = known.filter(isUndecided);
-  return (['light', 'running'] as const).flatMap((spring) =>
-    open
-      .filter(({ read }) => read.setUp.spring === spring)
-      .toSorted((a, b) => (b.result?.ratio ?? 0) - (a.result?.ratio ?? 0))
-      .slice(0, 1),
-  );
-}
+/** While nobody knows which of several holds, the highest on that spring: it leaves the least room. */
+const highestOn = (spring: Spring, known: readonly SetUpKnown[]): SetUpKnown | undefined =>
+  known
+    .filter((each) => each.read.setUp.spring === spring && isUndecided(each))
+    .toSorted((a, b) => (b.result?.ratio ?? 0) - (a.result?.ratio ?? 0))[0];
+
+/** The word rests on one of several that differ. */
+const restsOnUndecided = (explained: GroupExplained): boolean => {
+  const resting = restingOn(explained);
+  return resting !== undefined && isUndecided(resting);
+};
 
 /**
  * Ratios that may be calculated with: of each arm on a valve the one that is told of it, and one on the running spring.
@@ -63,11 +64,10 @@ function highestUndecided({ known }: GroupExplained): SetUpKnown[] {
  */
 export const valveRatios = (explained: readonly GroupExplained[]): ValveRatio[] =>
   explained.flatMap((each) => {
-    const undecided = highestUndecided(each);
-    if (undecided.length > 0) return undecided.flatMap(ofSetUp);
-    if (isDoubted(each)) return [];
-    const light = believedLight(each);
-    const running = believedOn('running', each.known);
+    const undecided = restsOnUndecided(each) ? highestOn('light', each.known) : undefined;
+    if (undecided === undefined && isDoubted(each)) return [];
+    const light = undecided ?? believedLight(each);
+    const running = believedOn('running', each.known) ?? highestOn('running', each.known);
     return [light, running].flatMap((known) => (known === undefined ? [] : ofSetUp(known)));
   });
 
