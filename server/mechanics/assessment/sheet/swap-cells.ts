@@ -39,7 +39,7 @@ const satOf = (
   return { been, keys: new Set(been.map((each) => keyed(each.armId, each))) };
 };
 
-/** Three that were read are a swap too: of the arm that was moved, and of the two that sat on one valve. */
+/** Three that were read are a swap, whatever was said of where they sat: of one arm on two valves, and of two on one. */
 const ENOUGH_READ = 3;
 
 /** Every two arms that the record has on the same two valves of a side: put there, read there, or read on three of the four. */
@@ -49,7 +49,9 @@ export function swapsMade(
   side: Side,
 ): Swap[] {
   const { been, keys: sat } = satOf([...lots, ...seats, ...put], side);
-  const { keys: read } = satOf(lots, side);
+  const [read, now] = [lots, seats].map((all) => satOf(all, side).keys);
+  const isRead = (key: string) => read?.has(key) === true;
+  const sitsNow = (key: string) => now?.has(key) === true;
   const nameOf = (id: string) => `${named.find((arm) => arm.id === id)?.name ?? ''}\n${id}`;
   const arms = [...new Set(been.map(({ armId }) => armId))].sort((a, b) => (nameOf(a) < nameOf(b) ? -1 : 1));
   const places = [
@@ -61,9 +63,10 @@ export function swapsMade(
     pairsOf(places)
       .filter((two) => {
         const four = pair.flatMap((armId) => two.map((place) => keyed(armId, place)));
-        return (
-          four.every((key) => sat.has(key)) || four.filter((key) => read.has(key)).length === ENOUGH_READ
-        );
+        if (four.filter(isRead).length >= ENOUGH_READ) return true;
+        // Put right before anything was read, a place is no move.
+        const moved = four.some((key) => isRead(key) && !sitsNow(key));
+        return four.every((key) => (moved ? sat.has(key) : isRead(key) || sitsNow(key)));
       })
       .map((two): Swap => ({ side, arms: pair, places: two })),
   );

@@ -74,7 +74,7 @@ export function toldByLifts(
   const isNamed =
     found !== undefined &&
     (found.asMarked === true || found.oddArm === three?.arm || found.oddPlace === three?.place);
-  if (found !== undefined && three === undefined) return found;
+  if (found !== undefined && (three === undefined || found.because === 'small')) return found;
   return found === undefined || !isNamed || found.verdict === 'both'
     ? NOT_READ(lobes.lobesRead)
     : { ...found, ofThree: true as const };

@@ -1,0 +1,112 @@
+import { describe, expect, test } from 'vitest';
+import type { AnswerEvidence, Evidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { IN } from '../../../server/mechanics/kit/si.ts';
+import { armOf, heard, setUpOn, together, VERIFY } from './whole-sheet.ts';
+
+const A = armOf('Arm A');
+
+/*
+ * The same arm on the same valve, read twice the same way. By hand over the lobe of .3503: .561 is 1.601, .526 is 1.501.
+ * A valve is odd beyond .008 in: common practice, no published source.
+ */
+const HIGH = [0.561, 0.561, 0.5605];
+const LESS = [0.526, 0.526, 0.5255];
+
+const readIn = (...setUps: readonly ReturnType<typeof setUpOn>[]): Evidence => ({
+  ...VERIFY,
+  arms: [A],
+  seats: [{ cylinder: 1, valve: 'intake', armId: A.id }],
+  springs: { installedHeight: 1.8 * IN, solidHeight: 1.15 * IN },
+  ...together(...setUps),
+});
+
+const words = (evidence: Evidence) =>
+  Object.fromEntries(heard(evidence).all.judgements.map(({ id, word }) => [id.split(':')[0], word]));
+
+const differs = (evidence: Evidence) =>
+  heard(evidence).all.questions.filter(({ code }) => code === 'set-ups-differ');
+
+/** The same with the question answered by the word of one of its choices. */
+function answering(evidence: Evidence, at: number): Evidence {
+  const [question] = differs(evidence);
+  const answer: AnswerEvidence = {
+    id: 'a',
+    line: 99,
+    questionId: question?.id ?? '',
+    code: 'set-ups-differ',
+    question: '',
+    answer: question?.answers[at]?.code ?? '',
+  };
+  return { ...evidence, answers: [answer] };
+}
+
+describe('set-ups of one arm on one valve that come out otherwise', () => {
+  test.each([
+    ['the higher last', [LESS, HIGH]],
+    ['the lower last', [HIGH, LESS]],
+  ])(
+    '%s: which one holds is asked, no word stands, and a gap is told by the higher',
+    (_, [one = [], two = []]) => {
+      const evidence = readIn(setUpOn(1, A.id, one), setUpOn(1, A.id, two));
+      const { next, all } = heard(evidence);
+      expect(next).toBe('set-ups-differ');
+      expect(words(evidence).ratio).toBeUndefined();
+      const gap = all.judgements.find(({ id }) => id === 'gap:coil-bind:1-intake');
+      expect(gap?.word).toBeUndefined();
+      expect(gap?.sentence).toMatch(/with the measured 1\.60\d/);
+    },
+  );
+
+  test('by less than makes a valve odd nothing is asked', () => {
+    const near = HIGH.map((lift) => lift - 0.006);
+    expect(differs(readIn(setUpOn(1, A.id, HIGH), setUpOn(1, A.id, near)))).toEqual([]);
+  });
+
+  test('on two valves, on two springs, or with two arms they are not the same reading', () => {
+    const B = armOf('Arm B', { ratioStamp: '1.5' });
+    const apart = [
+      readIn(setUpOn(1, A.id, HIGH), setUpOn(2, A.id, LESS)),
+      readIn(setUpOn(1, A.id, HIGH), setUpOn(1, A.id, LESS, { spring: 'running' })),
+      { ...readIn(setUpOn(1, A.id, HIGH), setUpOn(1, B.id, LESS)), arms: [A, B] },
+    ];
+    expect(apart.flatMap(differs)).toEqual([]);
+  });
+
+  test('a third that comes to the same as one of them decides', () => {
+    const evidence = readIn(setUpOn(1, A.id, LESS), setUpOn(1, A.id, HIGH), setUpOn(1, A.id, LESS));
+    expect(differs(evidence).map(({ weight }) => weight)).toEqual(['weak']);
+    expect(heard(evidence).headlines[0]).toMatch(/1\.501 ± .* under the 1\.6/);
+  });
+
+  test('each answer does something: one holds, another arm was on, or neither repeats', () => {
+    const evidence = readIn(setUpOn(1, A.id, LESS), setUpOn(1, A.id, HIGH));
+    const [first, second, arm, both] = [0, 1, 2, 3].map((at) => heard(answering(evidence, at)));
+    expect(first?.headlines[0]).toMatch(/1\.501 ± /);
+    expect(second?.headlines[0]).toMatch(/1\.601 ± .*agrees with the 1\.6/);
+    expect(arm?.sentence).toMatch(/^Ask for 1 intake which arm was on in set-ups \d+ and \d+/);
+    expect(both?.sentence).toMatch(/base, lifter and lash looked at/);
+  });
+
+  test('on the running spring they leave the light one its word and its gaps', () => {
+    const running = { spring: 'running' } as const;
+    const evidence = readIn(
+      setUpOn(1, A.id, HIGH),
+      setUpOn(1, A.id, [0.545, 0.545, 0.5455], running),
+      setUpOn(1, A.id, LESS, running),
+    );
+    expect(words(evidence)).toMatchObject({ ratio: 'agrees', gap: 'clear' });
+    expect(differs(evidence)).toHaveLength(1);
+  });
+
+  test('with the lash left in, a reading at zero lash settles it', () => {
+    const left = { lash: 'set', lashSetting: 0.016 * IN } as const;
+    const less = (lifts: readonly number[]) => lifts.map((lift) => lift - 0.016);
+    const evidence = readIn(
+      setUpOn(1, A.id, less(HIGH), left),
+      setUpOn(1, A.id, less(LESS), left),
+      setUpOn(1, A.id, HIGH),
+    );
+    expect(differs(evidence).map(({ weight }) => weight)).toEqual(['weak']);
+    expect(words(evidence).gap).toBe('clear');
+  });
+});
