@@ -30,17 +30,15 @@ function ofSwap(
   const whole = ways.filter(({ cells }) => readIn(cells) === cells.length);
   const most = ways.toSorted((a, b) => readIn(b.cells) - readIn(a.cells)).slice(0, 1);
   const springs = new Map((whole.length > 0 ? whole : most).map((way) => [way.spring, way]));
-  return [...springs.values()].flatMap(({ own, cells, spring }): SheetSwapDetail[] => {
+  return [...springs.values()].map(({ own, cells, spring }) => {
     const otherWay = cells.filter(
       ({ lift, armId, at }) =>
         lift === undefined &&
         touched.some((lot) => lot.armId === armId && placeOf(lot) === placeOf(at) && !own.includes(lot)),
     );
     const outcome = toldByLifts(evidence, cells, own, swap, lobes);
-    // Nothing differs in what was read of the two: nobody swaps back to read the fourth.
-    if (outcome.because === 'small' && readIn(cells) < cells.length) return [];
     const odd = evidence.arms.find(({ id }) => 'oddArm' in outcome && id === outcome.oddArm);
-    const detail: SheetSwapDetail = {
+    return {
       side: swap.side,
       spring,
       arms: swap.arms,
@@ -65,7 +63,6 @@ function ofSwap(
       ].join(':'),
       restsOn: [...new Set(cells.flatMap(({ restsOn }) => restsOn))].sort(),
     };
-    return [detail];
   });
 }
 
