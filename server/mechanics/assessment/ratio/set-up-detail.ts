@@ -44,7 +44,7 @@ function groundsOf({ read, input, result }: SetUpKnown): Pick<SetUpDetail, 'assu
 /** Figures of one set-up, for tables and drawings. */
 export function setUpDetail(evidence: Evidence, known: SetUpKnown, all: readonly SetUpRead[]): SetUpDetail {
   const { read, questions, lacks, input, result, nominals } = known;
-  const { answers: _, armTaken, ...setUp } = read.setUp;
+  const { answers: _, armTaken, satThen: _sat, ...setUp } = read.setUp;
   const { passes: __, lacks: ___, ...lobe } = read.lobe;
   const arm = evidence.arms.find(({ id }) => id === setUp.armId);
   return {
