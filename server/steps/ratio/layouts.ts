@@ -51,6 +51,11 @@ function groundsFolds(context: CallContext, { found, said }: Parts): Component[]
 const whereFold = (found: ShownSetUp): Component =>
   foldComponent('where', 'Where the indicator sits', [indicatorComponent(found)]);
 
+const methodFold = (found: ShownSetUp): Component =>
+  foldComponent('method', `How set-up ${found.setUp.number} is read`, [
+    factsComponent({ block: true, items: setUpFacts(found) }),
+  ]);
+
 const explained = ({ said: { explanation } }: Parts): Component[] =>
   explanation === undefined ? [] : explanationComponents(explanation);
 
@@ -65,7 +70,6 @@ function besideDial(entry: readonly Component[], dial: readonly Component[]): Co
 export function deskLayout(context: CallContext, parts: Parts): Component[] {
   const { found, entry, dial, cards, next } = parts;
   return [
-    factsComponent({ block: true, items: setUpFacts(found) }),
     ...besideDial(entry, dial),
     ...answerComponents(context, parts),
     ...cards.slots,
@@ -75,6 +79,7 @@ export function deskLayout(context: CallContext, parts: Parts): Component[] {
     passesComponent(context, found),
     ...groundsFolds(context, parts),
     ...(stopped(context) ? [] : [whereFold(found)]),
+    methodFold(found),
   ];
 }
 
@@ -88,13 +93,11 @@ function questionSlots({ slots, faulty }: Cards): Component[] {
 /** At the bench one thing is asked at a time, and what the answer rests on is one tap away. */
 export function benchLayout(context: CallContext, parts: Parts): Component[] {
   const { found, entry, dial, cards, next } = parts;
-  const [caution, ...form] = entry;
   const isFirst = dial.length === 0 && !stopped(context);
   const why = [...explained(parts), ...next.outcomes];
   return [
-    ...(caution === undefined ? [] : [caution]),
     ...(isFirst ? [indicatorComponent(found)] : []),
-    ...form,
+    ...entry,
     ...dial,
     ...answerComponents(context, parts),
     ...questionSlots(cards),
@@ -103,9 +106,7 @@ export function benchLayout(context: CallContext, parts: Parts): Component[] {
     foldComponent('passes', `Every pass, ${found.readings.length} so far`, [passesComponent(context, found)]),
     ...groundsFolds(context, parts),
     ...(isFirst || stopped(context) ? [] : [whereFold(found)]),
-    foldComponent('method', 'How this is set up', [
-      factsComponent({ block: true, items: setUpFacts(found) }),
-    ]),
+    methodFold(found),
   ];
 }
 
