@@ -1,5 +1,6 @@
 import { defined } from '../../shared/defined.ts';
 import type { BarData } from '../../views/parts/bar.examples.ts';
+import type { ButtonData } from '../../views/parts/button.examples.ts';
 import type { Component } from '../../views/parts/components.ts';
 import type { CallContext } from '../call/context.ts';
 import { firstSentence, type LeadParts } from '../call/headline.ts';
@@ -11,21 +12,18 @@ function nextOf(
   frame: CallFrame,
   { assessment: { next }, base, side }: CallContext,
   current: string,
+  own: ButtonData | undefined,
 ): BarData['next'] {
   if (next === undefined) return undefined;
-  const elsewhere = next.step !== current;
+  if (next.step === current) return { sentence: next.sentence, ...defined({ button: own }) };
   return {
     sentence: next.sentence,
-    ...(elsewhere
-      ? {
-          button: {
-            label: linkOf(frame, next.step),
-            href: `${base}/steps/${next.step}`,
-            kind: 'primary' as const,
-            ...(side === 'desk' ? { key: 'n' } : {}),
-          },
-        }
-      : {}),
+    button: {
+      label: linkOf(frame, next.step),
+      href: `${base}/steps/${next.step}`,
+      kind: 'primary',
+      ...(side === 'desk' ? { key: 'n' } : {}),
+    },
   };
 }
 
@@ -67,14 +65,14 @@ export function barOf(
   frame: CallFrame,
   context: CallContext,
   current: string,
-  lead: LeadParts['lead'],
+  of: { readonly lead: LeadParts['lead']; readonly next: ButtonData | undefined },
 ): Component {
   return {
     template: '/parts/bar',
     data: defined({
       kept: keptOf(frame, context),
-      next: nextOf(frame, context, current),
-      answer: answerOf(frame, context, current, lead),
+      next: nextOf(frame, context, current, of.next),
+      answer: answerOf(frame, context, current, of.lead),
     }),
   };
 }

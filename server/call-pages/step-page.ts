@@ -69,7 +69,7 @@ export function stepPage(
 /** How the step is done, and what to mind: one line in sight, the rest a tap away. */
 function guideComponents(how: string | undefined, guide: Guide | undefined): Component[] {
   const slots = [...(how === undefined ? [] : [noticeComponent(how)]), ...(guide?.slots ?? [])];
-  return slots.length === 0 ? [] : [foldComponent('how', guide?.summary ?? 'How it is done', slots)];
+  return slots.length === 0 ? [] : [foldComponent('how', guide?.summary ?? 'How to do it', slots)];
 }
 
 function framed(
@@ -98,7 +98,7 @@ function framed(
   const guide = guideComponents(how, body.guide);
   const step = [
     header,
-    barOf(frame, context, at.step, lead),
+    barOf(frame, context, at.step, { lead, next: body.next }),
     ...guide,
     ...slots,
     ...(context.side === 'bench' ? [pagerOf(frame, context, at.step, body.screens)] : []),
@@ -136,7 +136,7 @@ function linksOf({ base, side }: CallContext): Pick<CallPageData, 'links' | 'mor
     { href: `${base}/worksheet`, label: 'Worksheet', key: 'w' },
     { href: `${base}/photographs`, label: 'Photographs', key: 'p' },
   ];
-  if (side === 'bench') return { links: [], more: { summary: 'Steps and sheets', links: sheets } };
+  if (side === 'bench') return { links: [], more: { summary: 'All steps', links: sheets } };
   return {
     links: [
       ...sheets,

@@ -81,6 +81,8 @@ export interface StepBody {
   readonly forms: readonly PageForm[];
   /** What goes with how it is done, such as a caution: one tap away, with its first words in sight. */
   readonly guide?: Guide;
+  /** The button of what is next, where it is done on this page. */
+  readonly next?: ButtonData;
   /** At the bench a step may have several screens: where the one before and the one after are. */
   readonly screens?: Partial<Omit<PagerData, 'label'>>;
   /** What is asked and how it is done here, where a step has several parts. */

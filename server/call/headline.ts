@@ -70,6 +70,6 @@ export function withLead(slots: readonly Component[]): LeadParts {
   const left: Component[] =
     rest === undefined && lacks.length === 0
       ? []
-      : [{ template: '/pages/call/headline', data: { ...found.data, sentence: rest ?? '', lead: false } }];
+      : [{ template: '/pages/call/headline', data: { sentence: rest ?? '', lacks } }];
   return { lead: found.data, slots: slots.flatMap((slot) => (slot === found ? left : [slot])) };
 }

@@ -4,6 +4,7 @@ import type { ErrorSummaryData } from '../parts/error-summary.examples.ts';
 import type { BuilderFrame, PlainFrame, ReportFrame } from '../parts/frames.ts';
 import type { MissingData } from '../parts/missing.examples.ts';
 import type { AnyPart } from '../parts/part.ts';
+import type { CallLink } from './call/pieces.ts';
 import type {
   ApiPageData,
   ComputationPageData,
@@ -11,13 +12,6 @@ import type {
   ReferencePageData,
 } from './reference/pages.ts';
 import type { StopFlag } from './report/pieces.ts';
-
-/** What can be done with a call beside its steps. */
-export interface CallLink {
-  readonly href: string;
-  readonly label: string;
-  readonly key?: string;
-}
 
 /** A step of a call, at the desk or at the bench. */
 export interface CallPageData extends BuilderFrame {

@@ -28,7 +28,7 @@ const emptyCatalogue = ({ side }: CallContext): Component =>
     side === 'desk' ? { link: { href: '/catalogue/load', label: 'Load part families' } } : {},
   );
 
-/** What was read and the marks: open at the desk, one tap away at the bench. */
+/** What was read, and the marks: one tap away. */
 function recordComponents(
   context: CallContext,
   seen: PartSeen,
@@ -37,7 +37,6 @@ function recordComponents(
 ): Component[] {
   const table = tableComponent(readingsTable(context, seen));
   const form = formComponent(marks, rejected);
-  if (context.side === 'desk') return [table, form];
   const count = seen.standing.length;
   return [
     foldComponent('read-so-far', `What is read so far: ${count} ${count === 1 ? 'entry' : 'entries'}`, [
@@ -71,8 +70,7 @@ export function identifyPage(
       ...partsComponents(context, parts, seen),
       { template: '/pages/call/heading', data: { text: partTitle(asked) } },
       noticeComponent(ask),
-      // At the desk the entry has the focus and stands first; at the bench the drawing does.
-      ...(context.side === 'desk' ? [entry, drawing] : [drawing, entry]),
+      { template: '/pages/call/side-by-side', data: { slots: [entry, drawing] } },
       ...(catalogueOf(context.record).length === 0 ? [emptyCatalogue(context)] : []),
       ...stepHeadlines(context, 'identify', keyOf(detail.about)),
       ...(detail.arm === undefined ? [] : sentenceComponents([{ sentence: detail.arm.sentence, more: [] }])),
@@ -87,7 +85,9 @@ export function identifyPage(
         ? []
         : [candidatesComponent(context, ranking), ...impliedComponents(ranking)]),
       ...followingComponents(context, seen),
-      ...(ordinary === undefined ? [] : [tableComponent(ordinary)]),
+      ...(ordinary === undefined
+        ? []
+        : [foldComponent('ordinary', 'Against ordinary sizes', [tableComponent(ordinary)])]),
       ...recordComponents(context, seen, marks, rejected),
       foldComponent(
         'parts-fold',

@@ -59,6 +59,15 @@ const methodFold = (found: ShownSetUp): Component =>
 const explained = ({ said: { explanation } }: Parts): Component[] =>
   explanation === undefined ? [] : explanationComponents(explanation);
 
+/** What would explain the readings, one tap away: the answer above says what counts of it. */
+function whyFold(parts: Parts): Component[] {
+  const why = [...explained(parts), ...parts.next.outcomes];
+  return why.length === 0 ? [] : [foldComponent('why', 'What would have to be true, and how likely', why)];
+}
+
+const passesFold = (context: CallContext, found: ShownSetUp): Component =>
+  foldComponent('passes', `Every pass, ${found.readings.length} so far`, [passesComponent(context, found)]);
+
 /** At the desk the dial stands beside the entry, to be told over the phone. */
 function besideDial(entry: readonly Component[], dial: readonly Component[]): Component[] {
   const form = entry.at(-1);
@@ -72,11 +81,10 @@ export function deskLayout(context: CallContext, parts: Parts): Component[] {
   return [
     ...besideDial(entry, dial),
     ...answerComponents(context, parts),
-    ...cards.slots,
-    ...explained(parts),
+    ...questionSlots(cards),
     ...next.slots,
-    ...next.outcomes,
-    passesComponent(context, found),
+    ...whyFold(parts),
+    passesFold(context, found),
     ...groundsFolds(context, parts),
     ...(stopped(context) ? [] : [whereFold(found)]),
     methodFold(found),
@@ -94,7 +102,6 @@ function questionSlots({ slots, faulty }: Cards): Component[] {
 export function benchLayout(context: CallContext, parts: Parts): Component[] {
   const { found, entry, dial, cards, next } = parts;
   const isFirst = dial.length === 0 && !stopped(context);
-  const why = [...explained(parts), ...next.outcomes];
   return [
     ...(isFirst ? [indicatorComponent(found)] : []),
     ...entry,
@@ -102,8 +109,8 @@ export function benchLayout(context: CallContext, parts: Parts): Component[] {
     ...answerComponents(context, parts),
     ...questionSlots(cards),
     ...next.slots,
-    ...(why.length === 0 ? [] : [foldComponent('why', 'What would have to be true, and how likely', why)]),
-    foldComponent('passes', `Every pass, ${found.readings.length} so far`, [passesComponent(context, found)]),
+    ...whyFold(parts),
+    passesFold(context, found),
     ...groundsFolds(context, parts),
     ...(isFirst || stopped(context) ? [] : [whereFold(found)]),
     methodFold(found),

@@ -1,3 +1,4 @@
+import { defined } from '../../../shared/defined.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { CallContext } from '../../call/context.ts';
 import { formComponent, type Guide, type RejectedForm, type StepBody } from '../../call/forms.ts';
@@ -15,7 +16,7 @@ import { readingForm } from './reading-form.ts';
 import { setUpForm, setUpScreen } from './set-up-form.ts';
 
 const GUIDE: Guide = {
-  summary: 'By hand at the crank bolt only; any resistance: stop. How it is done',
+  summary: 'By hand at the crank bolt only; at any resistance stop',
   slots: [
     cautionComponent(
       'by hand at the crank bolt only, never the starter; nobody in line with a spring, hands out of the belts. Any resistance: stop, back off, find out.',
@@ -69,6 +70,7 @@ export function ratioPage({ context, req, rejected }: StepPageInput): StepBody {
   const slots = context.side === 'bench' ? benchLayout(context, parts) : deskLayout(context, parts);
   return {
     ...(stopped ? {} : { guide: GUIDE }),
+    ...defined({ next: next.lead }),
     forms: [...(stopped ? [] : [form]), ...cards.forms, ...next.forms],
     slots: [...slots, setUpsComponent(context, all, found), ...fromSheetComponents(context)],
   };
