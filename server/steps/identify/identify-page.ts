@@ -28,6 +28,15 @@ const emptyCatalogue = ({ side }: CallContext): Component =>
     side === 'desk' ? { link: { href: '/catalogue/load', label: 'Load part families' } } : {},
   );
 
+/** Open at the desk; on a phone, where the answer stands above, one tap away. */
+const tapAway = (
+  { side }: CallContext,
+  id: string,
+  summary: string,
+  slots: readonly Component[],
+): readonly Component[] =>
+  side === 'desk' || slots.length === 0 ? slots : [foldComponent(id, summary, slots)];
+
 /** What was read, and the marks: one tap away. */
 function recordComponents(
   context: CallContext,
@@ -83,8 +92,16 @@ export function identifyPage(
       ...cards.slots,
       ...(ranking === undefined
         ? []
-        : [candidatesComponent(context, ranking), ...impliedComponents(ranking)]),
-      ...followingComponents(context, seen),
+        : tapAway(context, 'ranked', 'What it may be, the likeliest first', [
+            candidatesComponent(context, ranking),
+            ...impliedComponents(ranking),
+          ])),
+      ...tapAway(
+        context,
+        'following',
+        'Fastener, cover and ratio by its sizes',
+        followingComponents(context, seen),
+      ),
       ...(ordinary === undefined
         ? []
         : [foldComponent('ordinary', 'Against ordinary sizes', [tableComponent(ordinary)])]),

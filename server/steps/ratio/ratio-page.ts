@@ -16,7 +16,7 @@ import { readingForm } from './reading-form.ts';
 import { setUpForm, setUpScreen } from './set-up-form.ts';
 
 const GUIDE: Guide = {
-  summary: 'By hand at the crank bolt only; at any resistance stop',
+  summary: 'By hand at the crank bolt; any resistance: stop',
   slots: [
     cautionComponent(
       'by hand at the crank bolt only, never the starter; nobody in line with a spring, hands out of the belts. Any resistance: stop, back off, find out.',

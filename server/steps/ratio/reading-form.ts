@@ -102,6 +102,7 @@ export function readingForm(context: CallContext, found: ShownSetUp, asked: Fiel
     initial,
     groups: (shown) => [
       {
+        columns: true,
         slots: [
           ...(partWay(shown.typed)
             ? [

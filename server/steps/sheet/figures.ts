@@ -1,4 +1,5 @@
 import type { Component } from '../../../views/parts/components.ts';
+import type { TableData } from '../../../views/parts/table.examples.ts';
 import { type Order, rowsInOrder, springsOf } from '../../assessment/sheet/of-sheet.ts';
 import type { CallContext } from '../../call/context.ts';
 import { foldComponent } from '../../call/fold.ts';
@@ -24,6 +25,16 @@ function orderComponent({ base }: CallContext, order: Order): Component {
   };
 }
 
+/** Every valve as a table; on a phone sixteen of them are a tap away. */
+const liftsComponents = ({ side }: CallContext, table: TableData): Component[] =>
+  side === 'desk'
+    ? [tableComponent(table)]
+    : [
+        foldComponent(`lifts-${table.caption.replace(/[^a-z0-9]+/gi, '-')}`, table.caption, [
+          tableComponent(table),
+        ]),
+      ];
+
 /** Gaps and lash as tables; the worst of them is among the answers. */
 const gapsFold = (slots: readonly Component[]): Component[] =>
   slots.length === 0 ? [] : [foldComponent('gaps-and-lash', 'Gaps and lash that were read', slots)];
@@ -41,7 +52,7 @@ export function figuresComponents(
     ...swapsComponents(context),
     ...springsOf(sheet).flatMap((spring) => [
       ...perValveDrawings(rows, sheet.sides, spring).map(drawingComponent),
-      ...(spring === inGrid ? [] : [tableComponent(liftsTable(context, rows, spring))]),
+      ...(spring === inGrid ? [] : liftsComponents(context, liftsTable(context, rows, spring))),
     ]),
     ...gapsFold([...gapsComponents(context), ...lashComponents(context)]),
     orderComponent(context, order),
