@@ -42,7 +42,10 @@ function answerOf(
   lead: LeadParts['lead'],
 ): BarData['answer'] {
   const open = openOf(context);
-  if (lead !== undefined) return { sentence: lead.sentence, ...defined({ open }) };
+  if (lead !== undefined) {
+    const { sentence, rest, lacks } = lead;
+    return { sentence, ...defined({ rest, lacks, open }) };
+  }
   const first = context.assessment.headlines.find(({ step }) => step !== current);
   if (first === undefined) return undefined;
   return {

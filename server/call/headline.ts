@@ -62,14 +62,9 @@ export interface LeadParts {
 const isLead = (slot: Component): slot is ComponentOf<'/pages/call/headline'> =>
   slot.template === '/pages/call/headline' && slot.data.lead === true;
 
-/** Takes the answer out of the slots of a page, to stand above them; what follows it stays where it was. */
+/** Takes the answer out of the slots of a page, to stand above them. */
 export function withLead(slots: readonly Component[]): LeadParts {
   const found = slots.find(isLead);
   if (found === undefined) return { slots };
-  const { rest, lacks = [] } = found.data;
-  const left: Component[] =
-    rest === undefined && lacks.length === 0
-      ? []
-      : [{ template: '/pages/call/headline', data: { sentence: rest ?? '', lacks } }];
-  return { lead: found.data, slots: slots.flatMap((slot) => (slot === found ? left : [slot])) };
+  return { lead: found.data, slots: slots.filter((slot) => slot !== found) };
 }

@@ -13,7 +13,14 @@ export interface BarData {
   /** The one thing worth doing now; a button where it is done on another step. */
   readonly next?: { readonly sentence: string; readonly button?: ButtonData };
   /** The answer in one line, and how many questions are open; it stays in sight. */
-  readonly answer?: { readonly sentence: string; readonly open?: string; readonly link?: BarLink };
+  readonly answer?: {
+    readonly sentence: string;
+    /** What follows it in the same breath, and what it still needs: below it, and not kept in sight. */
+    readonly rest?: string;
+    readonly lacks?: readonly string[];
+    readonly open?: string;
+    readonly link?: BarLink;
+  };
 }
 
 export const bar: Part<'/parts/bar'> = {
@@ -44,7 +51,13 @@ export const bar: Part<'/parts/bar'> = {
       data: {
         kept: { text: HOSTILE, undo: { href: '#"onclick="x', label: HOSTILE } },
         next: { sentence: LONG, button: { label: LONG, type: 'button' } },
-        answer: { sentence: `${LONG} ${HOSTILE}`, open: HOSTILE, link: { href: '#', label: LONG } },
+        answer: {
+          sentence: `${LONG} ${HOSTILE}`,
+          rest: HOSTILE,
+          lacks: [LONG, HOSTILE],
+          open: HOSTILE,
+          link: { href: '#', label: LONG },
+        },
       },
     },
   ],

@@ -170,7 +170,9 @@ export function partsPage({ context, rejected: posted }: StepPageInput): StepBod
     };
   const others = [
     foldedComponent(arm, 'Put another arm on record', rejected),
-    foldedComponent(sold, 'What the rockers are sold as', rejected),
+    ...(context.build.spec.rockers?.nominalRatio === undefined
+      ? [formComponent(sold, rejected)]
+      : [foldedComponent(sold, 'What the rockers are sold as', rejected)]),
   ];
   return {
     forms,
