@@ -16,7 +16,7 @@ import { followingComponents } from './following.ts';
 import { addPartForm, namePartForm } from './hand-part-forms.ts';
 import { HOW_TO } from './how-to.ts';
 import { impliedComponents } from './implied.ts';
-import { type PartSeen, partMeant } from './of-part.ts';
+import { isMark, type PartSeen, partMeant } from './of-part.ts';
 import { ordinaryTable } from './ordinary-table.ts';
 import { marksForm, partForm, partTitle } from './part-forms.ts';
 import { partsComponents } from './parts-table.ts';
@@ -47,11 +47,14 @@ function recordComponents(
   const table = tableComponent(readingsTable(context, seen));
   const form = formComponent(marks, rejected);
   const count = seen.standing.length;
+  // At the desk the marks are asked first, each word for word.
+  const asksMarks =
+    rejected?.typed.form === marks.name || (context.side === 'desk' && !seen.standing.some(isMark));
   return [
     foldComponent('read-so-far', `What is read so far: ${count} ${count === 1 ? 'entry' : 'entries'}`, [
       table,
     ]),
-    foldComponent('marks-fold', 'Marks on the part and the box', [form], rejected?.typed.form === marks.name),
+    foldComponent('marks-fold', 'Marks on the part and the box', [form], asksMarks),
   ];
 }
 
