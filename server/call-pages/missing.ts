@@ -1,24 +1,12 @@
 import type { MissingData } from '../../views/parts/missing.examples.ts';
 import type { CallContext } from '../call/context.ts';
-import { type CallFrame, linkOf, stepsFor } from './frame.ts';
+import { type CallFrame, stepsFor } from './frame.ts';
 
-function nextOf(frame: CallFrame, { assessment: { next }, base }: CallContext, current: string | undefined) {
-  if (next === undefined || next.step === current) return {};
-  const href = `${base}/steps/${next.step}`;
-  return {
-    next: {
-      button: { label: linkOf(frame, next.step), href, key: 'n', kind: 'primary' as const },
-      why: next.sentence,
-    },
-  };
-}
-
-/** What every step asks for, each with its key, and the one thing that is next. */
+/** What every step asks for, each with its key. */
 export function missingOf(frame: CallFrame, context: CallContext, current: string | undefined): MissingData {
   const { base, assessment } = context;
   return {
     id: 'missing',
-    ...nextOf(frame, context, current),
     needs: stepsFor(frame, context).map((step) => ({
       for: step.words.link,
       href: `${base}/steps/${step.name}`,

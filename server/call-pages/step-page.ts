@@ -1,13 +1,17 @@
 import { defined } from '../../shared/defined.ts';
 import { inSpoken } from '../../shared/quantities/authored.ts';
 import { speaking } from '../../shared/quantities/spoken-units.ts';
-import type { CallLink } from '../../views/pages/pages.ts';
+import type { CallPageData } from '../../views/pages/pages.ts';
 import type { Component } from '../../views/parts/components.ts';
 import type { CallContext } from '../call/context.ts';
-import { errorsOf, formComponent, type RejectedForm, type StepBody } from '../call/forms.ts';
+import { foldComponent } from '../call/fold.ts';
+import { errorsOf, formComponent, type Guide, type RejectedForm, type StepBody } from '../call/forms.ts';
+import { withLead } from '../call/headline.ts';
 import type { Step } from '../call/step.ts';
 import { wordsUnderStop } from '../call/under-stop.ts';
+import { noticeComponent } from '../web/components.ts';
 import type { Page } from '../web/pages/render.ts';
+import { barOf } from './bar.ts';
 import { besides, type CallFrame, stepNamed } from './frame.ts';
 import { holdOf, isHeld, stopForm } from './hold.ts';
 import { missingOf } from './missing.ts';
@@ -62,6 +66,12 @@ export function stepPage(
   return speaking(context.build.units, () => framed(frame, context, at, body, rejected));
 }
 
+/** How the step is done, and what to mind: one line in sight, the rest a tap away. */
+function guideComponents(how: string | undefined, guide: Guide | undefined): Component[] {
+  const slots = [...(how === undefined ? [] : [noticeComponent(how)]), ...(guide?.slots ?? [])];
+  return slots.length === 0 ? [] : [foldComponent('how', guide?.summary ?? 'How to do it', slots)];
+}
+
 function framed(
   frame: CallFrame,
   context: CallContext,
@@ -70,6 +80,7 @@ function framed(
   rejected: RejectedForm | undefined,
 ): Page {
   const units = unitsForm(context, at.step);
+  const { lead, slots } = withLead(body.slots);
   const stop = stopForm(context);
   const hold = holdOf(context);
   const words = wordsOf(frame, context, at.step);
@@ -84,14 +95,13 @@ function framed(
       ...defined({ say }),
     },
   };
-  const guide: Component[] = how === undefined ? [] : [{ template: '/parts/notice', data: { text: how } }];
+  const guide = guideComponents(how, body.guide);
   const step = [
     header,
+    barOf(frame, context, at.step, { lead, next: body.next }),
     ...guide,
-    ...body.slots,
+    ...slots,
     ...(context.side === 'bench' ? [pagerOf(frame, context, at.step, body.screens)] : []),
-    ...(isHeld(context) ? [] : [formComponent(stop, rejected)]),
-    formComponent(units, rejected),
   ];
   return {
     template: 'call',
@@ -106,7 +116,11 @@ function framed(
     data: {
       errors: errorsOf([...body.forms, stop, units], rejected),
       side: context.side,
-      links: linksOf(context),
+      ...linksOf(context),
+      units: formComponent(units, rejected),
+      ...(isHeld(context)
+        ? {}
+        : { stop: { form: formComponent(stop, rejected), open: rejected?.typed.form === stop.name } }),
       missing: missingOf(frame, context, at.step),
       step,
       tape: tapeOf(frame, context),
@@ -115,21 +129,26 @@ function framed(
   };
 }
 
-/** What can be done with the call beside its steps. */
-function linksOf(context: CallContext): CallLink[] {
-  const { base, side } = context;
-  const both = [
-    ...(isHeld(context) ? [] : [{ href: '#stop', label: 'Stop: nobody turns it', key: 'x', stop: true }]),
+/** What can be done with the call beside its steps: at hand, and what is wanted less often. */
+function linksOf({ base, side }: CallContext): Pick<CallPageData, 'links' | 'more'> {
+  const sheets = [
     { href: `${base}/report`, label: 'Report', key: 'r' },
     { href: `${base}/worksheet`, label: 'Worksheet', key: 'w' },
     { href: `${base}/photographs`, label: 'Photographs', key: 'p' },
   ];
-  if (side === 'bench') return both;
-  return [
-    ...both,
-    { href: `${base}/takeover`, label: 'Takeover card', key: 'o' },
-    { href: `${base}/share`, label: 'Share with the builder', key: 'b' },
-    { href: `${base}/export.json`, label: 'Export as JSON' },
-    { href: `${base}/close`, label: 'Close the call' },
-  ];
+  if (side === 'bench') return { links: [], more: { summary: 'All steps', links: sheets } };
+  return {
+    links: [
+      ...sheets,
+      { href: `${base}/takeover`, label: 'Takeover card', key: 'o' },
+      { href: `${base}/share`, label: 'Share with the builder', key: 'b' },
+    ],
+    more: {
+      summary: 'More',
+      links: [
+        { href: `${base}/export.json`, label: 'Export as JSON' },
+        { href: `${base}/close`, label: 'Close the call' },
+      ],
+    },
+  };
 }

@@ -3,6 +3,7 @@ import type { TapeLineData } from '../../views/parts/tape-line.examples.ts';
 import { type CallContext, valveName } from '../call/context.ts';
 import { ratioFigure, ratioName } from '../call/ratio-text.ts';
 import { ratioRestsOn, type ShownSetUp, shownSetUps } from '../call/shown-set-up.ts';
+import type { TapeNames } from '../call/tell-events.ts';
 import type { Reading } from '../records/readings/readings.ts';
 import { momentText } from '../web/dates.ts';
 import type { CallFrame } from './frame.ts';
@@ -40,14 +41,19 @@ function resultLine(context: CallContext, found: ShownSetUp): { after: number; l
   ];
 }
 
+/** The names that lines are told with. */
+export function namesOf(context: CallContext): TapeNames {
+  const valves = new Map(context.setUps.map((setUp) => [setUp.id, valveName(setUp)]));
+  return { valveOf: (setUpId: string) => valves.get(setUpId) ?? 'a valve' };
+}
+
 /** The record of the call, line for line, with each set-up's result below what it rests on. */
 export function tapeOf({ told }: CallFrame, context: CallContext): TapeData {
   const kept: readonly Kept[] = [...context.readings, ...context.partReadings];
   const byId = new Map(kept.map((each) => [each.id, each]));
   const keptAt = new Map(kept.map((each) => [each.seq, each]));
   const results = shownSetUps(context).flatMap((found) => resultLine(context, found));
-  const valves = new Map(context.setUps.map((setUp) => [setUp.id, valveName(setUp)]));
-  const names = { valveOf: (setUpId: string) => valves.get(setUpId) ?? 'a valve' };
+  const names = namesOf(context);
   const done = new Set(context.notes.filter((note) => note.doneAt !== undefined).map((note) => note.seq));
   const lines = context.events.flatMap((event): TapeLineData[] => {
     const words = tapeText(told, event, names);

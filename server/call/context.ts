@@ -53,6 +53,8 @@ export interface CallContext {
   /** Computations kept with the build. */
   readonly workings: readonly Working[];
   readonly events: readonly RecordedEvent[];
+  /** The line that was kept by the form that led here. */
+  readonly kept?: number;
 }
 
 /** The call that a page is about: the one in the desk's address, or the one the builder's link is for. */
@@ -81,6 +83,9 @@ function onKnownValve(setUp: SetUp, { details }: Assessment): SetUp {
   return known === undefined ? setUp : { ...setUp, cylinder: known.cylinder, valve: known.valve };
 }
 
+const keptOf = ({ query }: PageAsked): Pick<CallContext, 'kept'> =>
+  /^\d{1,9}$/.test(query.kept ?? '') ? { kept: Number(query.kept) } : {};
+
 /** The call of a record as the side of the request sees it. */
 export function contextOf(req: PageAsked, callId: string, record: BuildRecord): CallContext {
   const call = callOf(record, callId);
@@ -107,6 +112,7 @@ export function contextOf(req: PageAsked, callId: string, record: BuildRecord): 
     workings: record.workings,
     photographs: record.photographs,
     events: record.events,
+    ...keptOf(req),
   };
 }
 

@@ -69,10 +69,20 @@ export function errorsOf(
     : summaryOf({ ...rejected, prefix: form.name }, form.labels);
 }
 
+/** How a thing is done: what is in sight of it, and the rest below that. */
+export interface Guide {
+  readonly summary: string;
+  readonly slots: readonly Component[];
+}
+
 /** A page of a call in the making: its parts in order, and which forms it has. */
 export interface StepBody {
   readonly slots: readonly Component[];
   readonly forms: readonly PageForm[];
+  /** What goes with how it is done, such as a caution: one tap away, with its first words in sight. */
+  readonly guide?: Guide;
+  /** The button of what is next, where it is done on this page. */
+  readonly next?: ButtonData;
   /** At the bench a step may have several screens: where the one before and the one after are. */
   readonly screens?: Partial<Omit<PagerData, 'label'>>;
   /** What is asked and how it is done here, where a step has several parts. */

@@ -1,7 +1,7 @@
 import { defined } from '../../shared/defined.ts';
 import type { StepName } from '../../shared/steps.ts';
 import type { HeadlineData } from '../../views/pages/call/pieces.ts';
-import type { Component } from '../../views/parts/components.ts';
+import type { Component, ComponentOf } from '../../views/parts/components.ts';
 import type { Assessment, Headline } from '../mechanics/assessment/assessment.ts';
 import { keyOf } from '../mechanics/assessment/common/said.ts';
 import type { Told } from '../mechanics/assessment/ratio/said-of-set-up.ts';
@@ -9,6 +9,9 @@ import type { CallContext } from './context.ts';
 
 /** The first sentence of several, and those behind it. */
 const SENTENCES = /^(.+?[.?!]”?) ([A-Z].*)$/s;
+
+/** The answer alone, without what follows it in the same breath. */
+export const firstSentence = (text: string): string => SENTENCES.exec(text)?.[1] ?? text;
 
 /** Of the largest sentence of a page only the answer is large. */
 function headlineComponent(data: HeadlineData): Component {
@@ -49,3 +52,19 @@ export const headlineNamed = ({ assessment }: CallContext, wanted: string | unde
 /** Sentences about one thing, the first of them as the answer; below each what it only counts of what is lacking. */
 export const sentenceComponents = (told: readonly Told[]): Component[] =>
   told.map(({ sentence, more }, index) => headlineComponent({ sentence, lacks: more, lead: index === 0 }));
+
+/** The answer of a page, and its slots without it. */
+export interface LeadParts {
+  readonly lead?: HeadlineData;
+  readonly slots: readonly Component[];
+}
+
+const isLead = (slot: Component): slot is ComponentOf<'/pages/call/headline'> =>
+  slot.template === '/pages/call/headline' && slot.data.lead === true;
+
+/** Takes the answer out of the slots of a page, to stand above them. */
+export function withLead(slots: readonly Component[]): LeadParts {
+  const found = slots.find(isLead);
+  if (found === undefined) return { slots };
+  return { lead: found.data, slots: slots.filter((slot) => slot !== found) };
+}

@@ -3,6 +3,7 @@ import { defined } from '../../shared/defined.ts';
 import { InputFaults } from '../../shared/problems/faults.ts';
 import type { Principal } from '../auth/principal.ts';
 import type { Tx } from '../database/database.ts';
+import { keptIn } from '../events/kept-in.ts';
 import { unitsOfBuild } from '../records/builds/units.ts';
 import { type Call, getCall } from '../records/calls/calls.ts';
 import type { Deps } from '../web/deps.ts';
@@ -45,9 +46,16 @@ export async function spokenIn(tx: Tx, principal: Principal, call: Call): Promis
   return { lengths: units === 'metric' ? 'mm' : 'in' };
 }
 
-export function addressOf(req: PageRequest, to: Destination): FormAnswer {
+/** An address that says which line was kept, so that its page can begin with it. */
+export function withKept(address: string, seq: number | undefined): string {
+  if (seq === undefined) return address;
+  const [path = '', hash] = address.split('#');
+  return `${path}${path.includes('?') ? '&' : '?'}kept=${seq}${hash === undefined ? '' : `#${hash}`}`;
+}
+
+export function addressOf(req: PageRequest, to: Destination, kept?: number): FormAnswer {
   const base = baseOf(req);
-  return { goTo: 'step' in to ? `${base}/steps/${to.step}` : `${base}${to.page}` };
+  return { goTo: withKept('step' in to ? `${base}/steps/${to.step}` : `${base}${to.page}`, kept) };
 }
 
 /** Faults that a command finds are told beside their fields, like those of the form itself. */
@@ -95,7 +103,7 @@ export function stepForm<Schema extends z.ZodObject>(form: {
       if (!read.ok) return { faults: read.faults, typed: form.back?.(req.fields) ?? req.fields };
       return atFields(req, async () => {
         const done = await form.run(read.data, source);
-        return 'step' in done || 'page' in done ? addressOf(req, done) : done;
+        return 'step' in done || 'page' in done ? addressOf(req, done, keptIn(tx)) : done;
       });
     },
   };
@@ -115,7 +123,7 @@ export function freeForm(form: {
       const call = await getCall(tx, req.principal, callIdOf(req));
       return atFields(req, async () => {
         const done = await form.run({ tx, req, principal: req.principal, call, computations, now: now() });
-        return 'step' in done || 'page' in done ? addressOf(req, done) : done;
+        return 'step' in done || 'page' in done ? addressOf(req, done, keptIn(tx)) : done;
       });
     },
   };

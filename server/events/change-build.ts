@@ -5,6 +5,7 @@ import type { Tx } from '../database/database.ts';
 import { notifyAtCommit } from '../database/statements.ts';
 import { notFound } from '../problems/failure.ts';
 import type { EventDefinition } from './define-events.ts';
+import { noteKept } from './kept-in.ts';
 
 /** The channel that tells other processes that a build has a new event. A hint only: the truth is read by sequence. */
 export const EVENT_CHANNEL = 'benchcall_event';
@@ -59,6 +60,7 @@ async function record(tx: Tx, principal: Principal, buildId: string, lines: read
       })),
     )
     .execute();
+  noteKept(tx, last.seq);
   notifyAtCommit(tx, EVENT_CHANNEL, `${buildId} ${last.seq}`);
 }
 

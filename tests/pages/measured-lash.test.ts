@@ -25,7 +25,7 @@ describe('the lash log', () => {
     });
     expect([kept.statusCode, kept.headers.location]).toEqual([
       303,
-      `/calls/${open().callId}/steps/adjuster?of=lash`,
+      `/calls/${open().callId}/steps/adjuster?of=lash&kept=3`,
     ]);
     const text = read(await page('adjuster?of=lash'));
     expect(text).toContain('Is something wearing on this valve?');

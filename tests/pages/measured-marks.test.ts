@@ -19,7 +19,7 @@ describe('tip marks', () => {
     });
     expect([first.statusCode, first.headers.location]).toEqual([
       303,
-      `/calls/${open().callId}/steps/geometry?of=marks`,
+      `/calls/${open().callId}/steps/geometry?of=marks&kept=3`,
     ]);
     await post('/tip-marks', { ...mark, width: '.05', side: 'valley', off: '.01', pushrod: '7.85' });
     const html = await page('geometry');

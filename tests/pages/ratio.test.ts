@@ -66,7 +66,7 @@ describe('the answer', () => {
     // .560 / .350 = 1.600, level with its stamp.
     expect(said).toMatch(/^1 intake: 1\.600 ± \.\d{3} as read: agrees with the 1\.6 stamped on it\.$/);
     const html = await page();
-    const largest = /<p class="headline-sentence">(.*?)<\/p>/s.exec(html)?.[1];
+    const largest = /<span class="headline-sentence">(.*?)<\/span>/s.exec(html)?.[1];
     expect(largest?.replace(/<[^>]*>/g, '')).toBe(said);
     // One figure for one thing: the large one below it is the same.
     expect(/class="result-value"[^>]*>([^<]*)</.exec(html)?.[1]).toBe('1.600');
@@ -175,6 +175,6 @@ describe('an answer to a question', () => {
     expect(back.statusCode).toBe(422);
     expect(/<title>([^<]*)</.exec(back.body)?.[1]).toContain('Read every valve');
     const kept = await answer({ step: 'sheet', question: 'Was it read?', code: 'slip', answer: 'found' });
-    expect(kept.headers.location).toMatch(/\/steps\/sheet$/);
+    expect(kept.headers.location).toMatch(/\/steps\/sheet\?kept=\d+$/);
   });
 });

@@ -75,7 +75,7 @@ describe('row by row', () => {
     const before = await seen('/steps/scan');
     expect(inField(before, 'readings.0.crankAngle')).toBe('-4');
     const kept = await post('/gap-scans', { form: 'scan', valve: 'intake', ...HOW, ...rows() });
-    expect([kept.statusCode, kept.headers.location]).toEqual([303, `/calls/${callId}/steps/scan`]);
+    expect([kept.statusCode, kept.headers.location]).toEqual([303, `/calls/${callId}/steps/scan?kept=2`]);
     const html = await seen('/steps/scan');
     expect(words(html)).toContain(TOLD);
     expect(html).toContain('draw-limit');

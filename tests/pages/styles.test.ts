@@ -75,8 +75,8 @@ describe('style sheets', () => {
     expect(await readStyles()).not.toMatch(/@import|@font-face|url\(\s*['"]?(?:https?:|\/\/|data:)/i);
   });
 
-  it('stay under 10 KB as sent', async () => {
-    expect(gzipSync(await readStyles()).length).toBeLessThan(10_000);
+  it('stay under 11 KB as sent', async () => {
+    expect(gzipSync(await readStyles()).length).toBeLessThan(11_000);
   });
 });
 

@@ -1,5 +1,4 @@
-const FIRST_INPUT =
-  '.desk-step form:not(#stop) :is(input:not([type=hidden]), textarea, select):not(:disabled)';
+const FIRST_INPUT = '.desk-step form :is(input:not([type=hidden]), textarea, select):not(:disabled)';
 
 /** At the desk the first input of a step has the focus, unless it is a list that a stray key would change. */
 function firstInput(): HTMLElement | undefined {

@@ -5,6 +5,12 @@ function act(target: HTMLElement): void {
     target.focus();
     return;
   }
+  if (target.tagName === 'SUMMARY') {
+    const fold = target.closest('details');
+    if (fold !== null) fold.open = true;
+    fold?.querySelector<HTMLElement>('input:not([type=hidden]), button')?.focus();
+    return;
+  }
   target.click();
   const place =
     target instanceof HTMLAnchorElement && target.hash !== '' ? document.querySelector(target.hash) : null;

@@ -4,6 +4,7 @@ import type { ErrorSummaryData } from '../parts/error-summary.examples.ts';
 import type { BuilderFrame, PlainFrame, ReportFrame } from '../parts/frames.ts';
 import type { MissingData } from '../parts/missing.examples.ts';
 import type { AnyPart } from '../parts/part.ts';
+import type { CallLink } from './call/pieces.ts';
 import type {
   ApiPageData,
   ComputationPageData,
@@ -12,20 +13,17 @@ import type {
 } from './reference/pages.ts';
 import type { StopFlag } from './report/pieces.ts';
 
-/** What can be done with a call beside its steps. */
-export interface CallLink {
-  readonly href: string;
-  readonly label: string;
-  readonly key?: string;
-  /** It stops the call: nobody turns the engine. */
-  readonly stop?: boolean;
-}
-
 /** A step of a call, at the desk or at the bench. */
-interface CallPageData extends BuilderFrame {
+export interface CallPageData extends BuilderFrame {
   readonly errors: ErrorSummaryData['errors'];
   readonly side: 'desk' | 'bench';
   readonly links: readonly CallLink[];
+  /** The form that stops the call; left out while it is stopped by a person. */
+  readonly stop?: { readonly form: Component; readonly open: boolean };
+  /** What is wanted less often, folded. */
+  readonly more: { readonly summary: string; readonly links: readonly CallLink[] };
+  /** One press for the units of the call. */
+  readonly units: Component;
   readonly missing: MissingData;
 }
 

@@ -1,6 +1,7 @@
 import type { CallPieces } from '../pages/call/pieces.ts';
 import type { ReferencePieces } from '../pages/reference/pieces.ts';
 import type { ReportPieces } from '../pages/report/pieces.ts';
+import type { BarData } from './bar.examples.ts';
 import type { ButtonData } from './button.examples.ts';
 import type { CandidatesData } from './candidates.examples.ts';
 import type { ChoiceData } from './choice.examples.ts';
@@ -32,6 +33,7 @@ import type { VerdictData } from './verdict.examples.ts';
 
 /** Every template that can be set into a page or into another component, with the data that it shows. */
 export interface Components extends CallPieces, ReferencePieces, ReportPieces {
+  readonly '/parts/bar': BarData;
   readonly '/parts/button': ButtonData;
   readonly '/parts/candidates': CandidatesData;
   readonly '/parts/choice': ChoiceData;

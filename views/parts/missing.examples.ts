@@ -1,4 +1,3 @@
-import type { ButtonData } from './button.examples.ts';
 import type { Part } from './part.ts';
 import { HOSTILE, LONG } from './part.ts';
 
@@ -12,7 +11,6 @@ interface MissingItem {
 export interface MissingData {
   readonly id: string;
   readonly title?: string;
-  readonly next?: { readonly button: ButtonData; readonly why: string };
   readonly needs: readonly {
     readonly for: string;
     readonly href?: string;
@@ -27,10 +25,6 @@ export interface MissingData {
 
 export const missingOnCall: MissingData = {
   id: 'missing-call',
-  next: {
-    button: { label: 'Read the lobe lift', href: '#next', key: 'n' },
-    why: 'Two answers wait for it.',
-  },
   needs: [
     {
       for: 'Light ratio',
@@ -60,8 +54,8 @@ export const missingOnCall: MissingData = {
 
 export const missing: Part<'/parts/missing'> = {
   name: 'missing',
-  title: 'Missing and next',
-  purpose: 'What each answer still lacks, and the one reading worth taking next.',
+  title: 'Steps, and what is missing',
+  purpose: 'The steps of a call, each with what it still lacks.',
   template: '/parts/missing',
   examples: [
     { title: 'In the middle of a call', data: { ...missingOnCall, id: 'missing-middle' } },
@@ -71,7 +65,6 @@ export const missing: Part<'/parts/missing'> = {
       data: {
         id: 'missing-hostile',
         title: HOSTILE,
-        next: { button: { label: LONG, type: 'button' }, why: HOSTILE },
         needs: [
           {
             for: HOSTILE,

@@ -1,3 +1,4 @@
+import { bar } from './bar.examples.ts';
 import { button } from './button.examples.ts';
 import { candidates } from './candidates.examples.ts';
 import { choice } from './choice.examples.ts';
@@ -52,6 +53,7 @@ export const parts: readonly AnyPart[] = [
   tape,
   tapeLine,
   missing,
+  bar,
   stepHeader,
   facts,
   notice,

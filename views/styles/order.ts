@@ -23,6 +23,7 @@ export const STYLE_SHEETS = [
   'table.css',
   'tape.css',
   'missing.css',
+  'bar.css',
   'step-header.css',
   'notice.css',
   'hold.css',

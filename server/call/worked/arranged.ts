@@ -1,6 +1,5 @@
 import type { Component } from '../../../views/parts/components.ts';
 import type { Drawing } from '../../drawings/drawing.ts';
-import type { CallContext } from '../context.ts';
 
 export function drawingComponents(drawings: readonly Drawing[]): Component[] {
   const slots = drawings.map((data): Component => ({ template: '/parts/drawing', data }));
@@ -18,14 +17,7 @@ interface Arranged {
   readonly begun: boolean;
 }
 
-/**
- * At the desk the entry has the focus and comes first, and once something is kept its answer goes before the drawing
- * of how it is measured. At the bench the newest answer comes first, then where the tool goes, then the entry.
- */
-export function arrangedComponents(
-  context: CallContext,
-  { drawings, entry, top, rest, begun }: Arranged,
-): Component[] {
-  if (context.side === 'bench') return [...top, ...drawings, ...entry, ...rest];
+/** The entry comes first; once something is kept, what it says goes before the drawing of how it is measured. */
+export function arrangedComponents({ drawings, entry, top, rest, begun }: Arranged): Component[] {
   return begun ? [...entry, ...top, ...rest, ...drawings] : [...entry, ...drawings, ...top, ...rest];
 }

@@ -56,7 +56,7 @@ export function computedPart<Loaded extends WorkedData>(of: ComputedPartOf): Wor
     const cards = questionCards(context, of.questions?.(context) ?? [], rejected);
     return {
       forms: [...(open ? [form] : []), ...cards.forms],
-      slots: arrangedComponents(context, {
+      slots: arrangedComponents({
         drawings: open ? drawingComponents(of.asked(rejected?.typed ?? form.initial ?? {})) : [],
         entry: open ? [formComponent(form, rejected)] : [],
         // What follows from it, and how it is done, is told again once it may be turned.

@@ -34,6 +34,25 @@ function overviewTable<Loaded extends WorkedData>(
   };
 }
 
+/** The parts side by side, in one line: which is open, and which has something on record. */
+const partLinks = <Loaded extends WorkedData>(
+  context: CallContext,
+  { name, parts }: WorkedStep<Loaded>,
+  current: WorkedPart<Loaded>,
+  loaded: Loaded,
+): Component => ({
+  template: '/pages/call/part-links',
+  data: {
+    label: 'Parts of this step',
+    parts: parts.map((part) => ({
+      label: inSpoken(part.title),
+      href: addressOf(context, name, part.name),
+      current: part === current,
+      kept: part.kept(loaded) !== '',
+    })),
+  },
+});
+
 /** At the bench the parts are screens, one after the other. */
 function screensOf<Loaded extends WorkedData>(
   context: CallContext,
@@ -89,10 +108,12 @@ export function workedPage<Loaded extends WorkedData>(
   const heading: Component = { template: '/pages/call/heading', data: { text: inSpoken(part.title) } };
   return {
     forms: body.forms,
-    slots:
-      context.side === 'desk'
-        ? [heading, ...body.slots, overview]
-        : [heading, ...body.slots, foldComponent('parts-of-step', 'All parts of this step', [overview])],
+    slots: [
+      ...(context.side === 'desk' ? [partLinks(context, step, part, loaded)] : []),
+      heading,
+      ...body.slots,
+      foldComponent('parts-of-step', 'All parts of this step, and what is on record', [overview]),
+    ],
     screens: screensOf(context, step, part),
     words: (part.turns ? wordsUnderStop(context) : undefined) ?? part.words,
   };

@@ -21,7 +21,7 @@ export function lashPart(context: CallContext, rejected: RejectedForm | undefine
   const cards = questionCards(context, questionsNamed(context, details.lash.questionIds), rejected);
   return {
     forms: [form, ...cards.forms],
-    slots: arrangedComponents(context, {
+    slots: arrangedComponents({
       begun: lines.length > 0,
       entry: [formComponent(form, rejected)],
       drawings: stopped

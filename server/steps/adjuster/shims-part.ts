@@ -87,7 +87,7 @@ export function shimsPart(context: CallContext, rejected: RejectedForm | undefin
   const stock = context.build.spec.engine?.shimStock ?? [];
   return {
     forms: [form, ...cards.forms],
-    slots: arrangedComponents(context, {
+    slots: arrangedComponents({
       begun: table !== undefined,
       entry: [formComponent(form, rejected)],
       drawings: [],

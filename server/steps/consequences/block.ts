@@ -59,16 +59,18 @@ export function blockComponent(
   const { assessment, build } = context;
   const title = upperFirst(titleOf(detail, assessment));
   const drawing = marginsDrawing(build.spec, detail);
+  const foldOf = (name: string, summary: string, inside: readonly Component[]) =>
+    inside.length === 0 ? [] : [foldComponent(`${name}-${idOf(detail)}`, summary, inside)];
   const slots = [
     factsComponent({
       block: true,
       items: [...ratioFacts(detail), ...known('Lobe lift', detail.lobeLift), ...lashFacts(detail)],
     }),
     tableComponent(gapsTable(detail)),
-    ...listComponents('Why', gapReasons(detail)),
-    tableComponent(figuresTable(detail)),
-    ...(drawing === undefined ? [] : [drawingComponent(drawing)]),
-    ...listComponents('Look at again', checksNow(context, detail)),
+    ...foldOf('why', 'Why', listComponents('Why', gapReasons(detail))),
+    ...foldOf('figures', 'Lift, loads and sweep, before and after', [tableComponent(figuresTable(detail))]),
+    ...foldOf('margins', 'Drawn', drawing === undefined ? [] : [drawingComponent(drawing)]),
+    ...foldOf('again', 'Look at again', listComponents('Look at again', checksNow(context, detail))),
     ...keep.map((form) => formComponent(form, of.rejected)),
   ];
   return of.open

@@ -69,7 +69,7 @@ function notKnownFold(details: readonly ChangeDetail[]): Component[] {
 }
 
 /** Blocks that stand open: of a whole engine the others are a tap away, and told in a line each above. */
-const OPEN = { desk: 2, bench: 1 } as const;
+const OPEN = { desk: 1, bench: 1 } as const;
 
 /** What a ratio does on each valve: before and after, each gap against its limit, and what is still lacking. */
 export function consequencesPage(_: unknown, { context, rejected: posted }: StepPageInput): StepBody {
@@ -92,8 +92,15 @@ export function consequencesPage(_: unknown, { context, rejected: posted }: Step
       ...blocks.map(({ detail, keep }, index) =>
         blockComponent(context, detail, keep, { open: index < OPEN[context.side], rejected }),
       ),
-      ...clearances.map((form) => formComponent(form, rejected)),
-      ...groundsComponents(details, stopped),
+      ...clearances.map((form) =>
+        foldComponent(
+          'clearances-fold',
+          'Clearances taken once on the engine',
+          [formComponent(form, rejected)],
+          rejected?.typed.form === form.name,
+        ),
+      ),
+      foldComponent('grounds', 'Adjusters, assumptions and cautions', groundsComponents(details, stopped)),
     ],
   };
 }

@@ -52,7 +52,7 @@ export function marksPart(context: CallContext, rejected: RejectedForm | undefin
   const [newest, ...others] = valves;
   return {
     forms: [form, ...cards.forms],
-    slots: arrangedComponents(context, {
+    slots: arrangedComponents({
       begun: newest !== undefined,
       entry: [formComponent(form, rejected)],
       drawings: [drawingComponent(tipMarkAsked('asked-mark', { inked: stopped }))],

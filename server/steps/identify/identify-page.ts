@@ -16,7 +16,7 @@ import { followingComponents } from './following.ts';
 import { addPartForm, namePartForm } from './hand-part-forms.ts';
 import { HOW_TO } from './how-to.ts';
 import { impliedComponents } from './implied.ts';
-import { type PartSeen, partMeant } from './of-part.ts';
+import { isMark, type PartSeen, partMeant } from './of-part.ts';
 import { ordinaryTable } from './ordinary-table.ts';
 import { marksForm, partForm, partTitle } from './part-forms.ts';
 import { partsComponents } from './parts-table.ts';
@@ -28,7 +28,16 @@ const emptyCatalogue = ({ side }: CallContext): Component =>
     side === 'desk' ? { link: { href: '/catalogue/load', label: 'Load part families' } } : {},
   );
 
-/** What was read and the marks: open at the desk, one tap away at the bench. */
+/** Open at the desk; on a phone, where the answer stands above, one tap away. */
+const tapAway = (
+  { side }: CallContext,
+  id: string,
+  summary: string,
+  slots: readonly Component[],
+): readonly Component[] =>
+  side === 'desk' || slots.length === 0 ? slots : [foldComponent(id, summary, slots)];
+
+/** What was read, and the marks: one tap away. */
 function recordComponents(
   context: CallContext,
   seen: PartSeen,
@@ -37,13 +46,15 @@ function recordComponents(
 ): Component[] {
   const table = tableComponent(readingsTable(context, seen));
   const form = formComponent(marks, rejected);
-  if (context.side === 'desk') return [table, form];
   const count = seen.standing.length;
+  // At the desk the marks are asked first, each word for word.
+  const asksMarks =
+    rejected?.typed.form === marks.name || (context.side === 'desk' && !seen.standing.some(isMark));
   return [
     foldComponent('read-so-far', `What is read so far: ${count} ${count === 1 ? 'entry' : 'entries'}`, [
       table,
     ]),
-    foldComponent('marks-fold', 'Marks on the part and the box', [form], rejected?.typed.form === marks.name),
+    foldComponent('marks-fold', 'Marks on the part and the box', [form], asksMarks),
   ];
 }
 
@@ -71,8 +82,7 @@ export function identifyPage(
       ...partsComponents(context, parts, seen),
       { template: '/pages/call/heading', data: { text: partTitle(asked) } },
       noticeComponent(ask),
-      // At the desk the entry has the focus and stands first; at the bench the drawing does.
-      ...(context.side === 'desk' ? [entry, drawing] : [drawing, entry]),
+      { template: '/pages/call/side-by-side', data: { slots: [entry, drawing] } },
       ...(catalogueOf(context.record).length === 0 ? [emptyCatalogue(context)] : []),
       ...stepHeadlines(context, 'identify', keyOf(detail.about)),
       ...(detail.arm === undefined ? [] : sentenceComponents([{ sentence: detail.arm.sentence, more: [] }])),
@@ -85,9 +95,19 @@ export function identifyPage(
       ...cards.slots,
       ...(ranking === undefined
         ? []
-        : [candidatesComponent(context, ranking), ...impliedComponents(ranking)]),
-      ...followingComponents(context, seen),
-      ...(ordinary === undefined ? [] : [tableComponent(ordinary)]),
+        : tapAway(context, 'ranked', 'What it may be, the likeliest first', [
+            candidatesComponent(context, ranking),
+            ...impliedComponents(ranking),
+          ])),
+      ...tapAway(
+        context,
+        'following',
+        'Fastener, cover and ratio by its sizes',
+        followingComponents(context, seen),
+      ),
+      ...(ordinary === undefined
+        ? []
+        : [foldComponent('ordinary', 'Against ordinary sizes', [tableComponent(ordinary)])]),
       ...recordComponents(context, seen, marks, rejected),
       foldComponent(
         'parts-fold',

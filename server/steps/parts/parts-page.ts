@@ -168,26 +168,25 @@ export function partsPage({ context, rejected: posted }: StepPageInput): StepBod
         ...cards.slots,
       ],
     };
-  const others =
-    context.side === 'bench'
-      ? [
-          foldedComponent(arm, 'Put another arm on record', rejected),
-          foldedComponent(sold, 'What the rockers are sold as', rejected),
-        ]
-      : [formComponent(arm, rejected), formComponent(sold, rejected)];
+  const others = [
+    foldedComponent(arm, 'Put another arm on record', rejected),
+    ...(context.build.spec.rockers?.nominalRatio === undefined
+      ? [formComponent(sold, rejected)]
+      : [foldedComponent(sold, 'What the rockers are sold as', rejected)]),
+  ];
   return {
     forms,
     slots: [
-      tableComponent(armsTable(context)),
       formComponent(place, rejected),
-      ...others,
       ...cards.slots,
+      tableComponent(armsTable(context)),
+      ...others,
       ...swaps,
     ],
   };
 }
 
-/** At the bench a form that is seldom wanted is one tap away; it stands open when it has come back. */
+/** A form that is seldom wanted is one tap away; it stands open when it has come back. */
 function foldedComponent(form: PageForm, summary: string, rejected: RejectedForm | undefined): Component {
   return {
     template: '/pages/call/fold',

@@ -1,5 +1,4 @@
 import { newArm, placeArm } from '../../../shared/schemas/commands.ts';
-import { questionCards, questionsOf } from '../../call/question-form.ts';
 import { specFormPost } from '../../call/spec/spec-form-post.ts';
 import { defineStep } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
@@ -23,11 +22,7 @@ export const partsStep = defineStep({
     turns: false,
   },
   load: () => undefined,
-  page: (_, input) => {
-    const { forms, slots, ...rest } = partsPage(input);
-    const cards = questionCards(input.context, questionsOf(input.context, 'parts'), input.rejected);
-    return { ...rest, forms: [...forms, ...cards.forms], slots: [...cards.slots, ...slots] };
-  },
+  page: (_, input) => partsPage(input),
   forms: [
     specFormPost({
       path: '/spec/rockers',

@@ -51,8 +51,22 @@ function groundsFolds(context: CallContext, { found, said }: Parts): Component[]
 const whereFold = (found: ShownSetUp): Component =>
   foldComponent('where', 'Where the indicator sits', [indicatorComponent(found)]);
 
+const methodFold = (found: ShownSetUp): Component =>
+  foldComponent('method', `How set-up ${found.setUp.number} is read`, [
+    factsComponent({ block: true, items: setUpFacts(found) }),
+  ]);
+
 const explained = ({ said: { explanation } }: Parts): Component[] =>
   explanation === undefined ? [] : explanationComponents(explanation);
+
+/** What would explain the readings, one tap away: the answer above says what counts of it. */
+function whyFold(parts: Parts): Component[] {
+  const why = [...explained(parts), ...parts.next.outcomes];
+  return why.length === 0 ? [] : [foldComponent('why', 'What would have to be true, and how likely', why)];
+}
+
+const passesFold = (context: CallContext, found: ShownSetUp): Component =>
+  foldComponent('passes', `Every pass, ${found.readings.length} so far`, [passesComponent(context, found)]);
 
 /** At the desk the dial stands beside the entry, to be told over the phone. */
 function besideDial(entry: readonly Component[], dial: readonly Component[]): Component[] {
@@ -65,16 +79,15 @@ function besideDial(entry: readonly Component[], dial: readonly Component[]): Co
 export function deskLayout(context: CallContext, parts: Parts): Component[] {
   const { found, entry, dial, cards, next } = parts;
   return [
-    factsComponent({ block: true, items: setUpFacts(found) }),
     ...besideDial(entry, dial),
     ...answerComponents(context, parts),
-    ...cards.slots,
-    ...explained(parts),
+    ...questionSlots(cards),
     ...next.slots,
-    ...next.outcomes,
-    passesComponent(context, found),
+    ...whyFold(parts),
+    passesFold(context, found),
     ...groundsFolds(context, parts),
     ...(stopped(context) ? [] : [whereFold(found)]),
+    methodFold(found),
   ];
 }
 
@@ -88,24 +101,19 @@ function questionSlots({ slots, faulty }: Cards): Component[] {
 /** At the bench one thing is asked at a time, and what the answer rests on is one tap away. */
 export function benchLayout(context: CallContext, parts: Parts): Component[] {
   const { found, entry, dial, cards, next } = parts;
-  const [caution, ...form] = entry;
   const isFirst = dial.length === 0 && !stopped(context);
-  const why = [...explained(parts), ...next.outcomes];
   return [
-    ...(caution === undefined ? [] : [caution]),
     ...(isFirst ? [indicatorComponent(found)] : []),
-    ...form,
+    ...entry,
     ...dial,
     ...answerComponents(context, parts),
     ...questionSlots(cards),
     ...next.slots,
-    ...(why.length === 0 ? [] : [foldComponent('why', 'What would have to be true, and how likely', why)]),
-    foldComponent('passes', `Every pass, ${found.readings.length} so far`, [passesComponent(context, found)]),
+    ...whyFold(parts),
+    passesFold(context, found),
     ...groundsFolds(context, parts),
     ...(isFirst || stopped(context) ? [] : [whereFold(found)]),
-    foldComponent('method', 'How this is set up', [
-      factsComponent({ block: true, items: setUpFacts(found) }),
-    ]),
+    methodFold(found),
   ];
 }
 

@@ -1,5 +1,7 @@
+import { defined } from '../../../shared/defined.ts';
 import { formatFigure, formatQuantity } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
+import type { ButtonData } from '../../../views/parts/button.examples.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import { answerForm } from '../../call/answer-form.ts';
@@ -52,9 +54,11 @@ function outcomesTable({ outcomes }: Next): TableData {
 }
 
 export interface NextReading {
-  /** What to do, why, and the way to it. */
+  /** The way to it, beside what is next. */
+  readonly lead?: ButtonData;
+  /** What it asks for on the spot. */
   readonly slots: readonly Component[];
-  /** What each outcome of it would mean. */
+  /** Why, and what each outcome of it would mean. */
   readonly outcomes: readonly Component[];
   readonly forms: readonly PageForm[];
 }
@@ -85,11 +89,11 @@ export function nextReading(
   const { explanation } = saidOfSetUp(context.assessment, detail);
   const told = explanation?.chances === 'told' ? explanation.result?.nextReading : undefined;
   const outcomes = told?.action === next.action ? [tableComponent(outcomesTable(told))] : [];
-  const sentence = noticeComponent(`${next.sentence}${minutesOf(next)} ${next.reason}`);
+  const why = noticeComponent(`${next.reason}${minutesOf(next)}`);
   // What is missing names the valve that it is missing of behind its own name.
   if (next.action.split(':')[0] === 'read-back') {
     const form = readBackForm(context, setUp.id, next.sentence);
-    return { slots: [sentence, formComponent(form, rejected)], outcomes, forms: [form] };
+    return { slots: [formComponent(form, rejected)], outcomes: [why, ...outcomes], forms: [form] };
   }
   const other = setUp.id !== shown.setUp.id;
   const lead =
@@ -100,7 +104,5 @@ export function nextReading(
           href: `${context.base}/steps/ratio?set-up=${setUp.id}`,
         }
       : undefined);
-  const buttons: Component[] =
-    lead === undefined ? [] : [{ template: '/pages/call/actions', data: { buttons: [lead] } }];
-  return { slots: [sentence, ...buttons], outcomes, forms: [] };
+  return { slots: [], outcomes: [why, ...outcomes], forms: [], ...defined({ lead }) };
 }

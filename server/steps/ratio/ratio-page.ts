@@ -1,6 +1,7 @@
+import { defined } from '../../../shared/defined.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { CallContext } from '../../call/context.ts';
-import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
+import { formComponent, type Guide, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import { questionCards } from '../../call/question-form.ts';
 import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
 import type { StepPageInput } from '../../call/step.ts';
@@ -14,9 +15,14 @@ import { nextReading } from './next-reading.ts';
 import { readingForm } from './reading-form.ts';
 import { setUpForm, setUpScreen } from './set-up-form.ts';
 
-const CAUTION = cautionComponent(
-  'by hand at the crank bolt only, never the starter; nobody in line with a spring, hands out of the belts. Any resistance: stop, back off, find out.',
-);
+const GUIDE: Guide = {
+  summary: 'By hand at the crank bolt; any resistance: stop',
+  slots: [
+    cautionComponent(
+      'by hand at the crank bolt only, never the starter; nobody in line with a spring, hands out of the belts. Any resistance: stop, back off, find out.',
+    ),
+  ],
+};
 
 const STOPPED = 'No set-up is started and no pass is kept while the stop stands.';
 
@@ -37,12 +43,13 @@ function starting(
   if (context.assessment.stop.length > 0) return { forms: [], slots: [noticeComponent(STOPPED)] };
   if (context.side === 'bench' && rejected === undefined) {
     const { form, position } = setUpScreen(context, found?.setUp, req.query);
-    return { forms: [form], slots: [CAUTION, formComponent(form, rejected)], screens: { position } };
+    return { forms: [form], guide: GUIDE, slots: [formComponent(form, rejected)], screens: { position } };
   }
   const form = setUpForm(context, found?.setUp, req.query);
   return {
     forms: [form],
-    slots: [CAUTION, formComponent(form, rejected), ...fromSheetComponents(context)],
+    guide: GUIDE,
+    slots: [formComponent(form, rejected), ...fromSheetComponents(context)],
   };
 }
 
@@ -58,10 +65,12 @@ export function ratioPage({ context, req, rejected }: StepPageInput): StepBody {
   const form = readingForm(context, found, req.query);
   const cards = questionCards(context, said.questions, rejected);
   const next = nextReading(context, found, rejected);
-  const entry = stopped ? [noticeComponent(STOPPED)] : [CAUTION, formComponent(form, rejected)];
+  const entry = stopped ? [noticeComponent(STOPPED)] : [formComponent(form, rejected)];
   const parts = { found, said, entry, dial: stopped ? [] : dialComponents(found), cards, next };
   const slots = context.side === 'bench' ? benchLayout(context, parts) : deskLayout(context, parts);
   return {
+    ...(stopped ? {} : { guide: GUIDE }),
+    ...defined({ next: next.lead }),
     forms: [...(stopped ? [] : [form]), ...cards.forms, ...next.forms],
     slots: [...slots, setUpsComponent(context, all, found), ...fromSheetComponents(context)],
   };

@@ -69,6 +69,12 @@ function kinds(
   };
 }
 
+/** What the next pass is of, with the way to say that it is another. */
+function kindSaid(context: CallContext, setUp: SetUp, readings: readonly Reading[], kind = ''): string {
+  const said = kinds(context, setUp, readings, kind === PART_WAY)[kind];
+  return said === undefined ? READING_LABELS.kind : `${said}; change`;
+}
+
 /** What the form begins with: the kind that is next, or what the address asks for. */
 function initialOf(found: ShownSetUp, asked: Fields): Fields {
   const kind = ['valve-lift', 'lobe-lift', PART_WAY].find((each) => each === asked.kind);
@@ -96,16 +102,8 @@ export function readingForm(context: CallContext, found: ShownSetUp, asked: Fiel
     initial,
     groups: (shown) => [
       {
+        columns: true,
         slots: [
-          choiceField(
-            shown,
-            'kind',
-            READING_LABELS.kind,
-            kinds(context, setUp, readings, partWay(shown.typed)),
-            {
-              inline: true,
-            },
-          ),
           ...(partWay(shown.typed)
             ? [
                 quantityField(shown, 'atLobeLift', READING_LABELS.atLobeLift, 'length', {
@@ -136,6 +134,21 @@ export function readingForm(context: CallContext, found: ShownSetUp, asked: Fiel
                 tickField(shown, 'counted', READING_LABELS.counted),
               ]
             : []),
+        ],
+      },
+      {
+        legend: kindSaid(context, setUp, readings, shown.typed.kind ?? initial.kind),
+        fold: shown.faults.some(({ field }) => field === 'kind') ? 'open' : 'shut',
+        slots: [
+          choiceField(
+            shown,
+            'kind',
+            READING_LABELS.kind,
+            kinds(context, setUp, readings, partWay(shown.typed)),
+            {
+              inline: true,
+            },
+          ),
         ],
       },
     ],

@@ -1,6 +1,8 @@
 import type { Component } from '../../../views/parts/components.ts';
+import type { TableData } from '../../../views/parts/table.examples.ts';
 import { type Order, rowsInOrder, springsOf } from '../../assessment/sheet/of-sheet.ts';
 import type { CallContext } from '../../call/context.ts';
+import { foldComponent } from '../../call/fold.ts';
 import type { Spring } from '../../mechanics/assessment/evidence.ts';
 import type { SheetDetail } from '../../mechanics/assessment/sheet/detail.ts';
 import { drawingComponent, tableComponent } from '../../web/components.ts';
@@ -23,6 +25,20 @@ function orderComponent({ base }: CallContext, order: Order): Component {
   };
 }
 
+/** Every valve as a table; on a phone sixteen of them are a tap away. */
+const liftsComponents = ({ side }: CallContext, table: TableData): Component[] =>
+  side === 'desk'
+    ? [tableComponent(table)]
+    : [
+        foldComponent(`lifts-${table.caption.replace(/[^a-z0-9]+/gi, '-')}`, table.caption, [
+          tableComponent(table),
+        ]),
+      ];
+
+/** Gaps and lash as tables; the worst of them is among the answers. */
+const gapsFold = (slots: readonly Component[]): Component[] =>
+  slots.length === 0 ? [] : [foldComponent('gaps-and-lash', 'Gaps and lash that were read', slots)];
+
 /** The figures of the sheet: what the swaps decide, the valves beside one another, and the gaps. */
 export function figuresComponents(
   context: CallContext,
@@ -36,10 +52,9 @@ export function figuresComponents(
     ...swapsComponents(context),
     ...springsOf(sheet).flatMap((spring) => [
       ...perValveDrawings(rows, sheet.sides, spring).map(drawingComponent),
-      ...(spring === inGrid ? [] : [tableComponent(liftsTable(context, rows, spring))]),
+      ...(spring === inGrid ? [] : liftsComponents(context, liftsTable(context, rows, spring))),
     ]),
-    ...gapsComponents(context),
-    ...lashComponents(context),
+    ...gapsFold([...gapsComponents(context), ...lashComponents(context)]),
     orderComponent(context, order),
   ];
 }

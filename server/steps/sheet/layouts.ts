@@ -20,6 +20,9 @@ export interface Parts {
 const pastingFold = ({ pasting }: Parts, { paste }: { readonly paste: boolean }): Component[] =>
   pasting === undefined ? [] : [foldComponent('paste-rows', 'Paste rows of a spreadsheet', [pasting], paste)];
 
+const readingsFold = ({ readings }: Parts): Component[] =>
+  readings.length === 0 ? [] : [foldComponent('sheet-readings', 'Newest readings, to put right', readings)];
+
 /** At the desk the sheet is one grid: what it says, the grid with its questions, and the rest. */
 export const deskLayout = (
   parts: Parts,
@@ -42,19 +45,17 @@ export const deskLayout = (
         ),
       ]),
   ...pastingFold(parts, faulty),
-  ...parts.readings,
+  ...readingsFold(parts),
 ];
 
 /** At the bench the next valve comes before the figures, and a spreadsheet is seldom at hand. */
 export const benchLayout = (parts: Parts, faulty: { readonly paste: boolean }): Component[] => [
   ...parts.looked,
   ...parts.said,
+  parts.entry,
   ...parts.ofColumns,
   ...parts.ofFigures,
-  parts.entry,
   ...parts.figures,
   ...pastingFold(parts, faulty),
-  ...(parts.readings.length === 0
-    ? []
-    : [foldComponent('sheet-readings', 'Every reading of the sheet', parts.readings)]),
+  ...readingsFold(parts),
 ];

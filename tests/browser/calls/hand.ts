@@ -25,12 +25,20 @@ function field(page: Place, label: string): Locator {
   const words = label.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
   return page.getByLabel(new RegExp(`^\\s*${words}\\s*(\\(if known\\))?\\s*$`)).first();
 }
-const group = (page: Place, legend: string): Locator => page.getByRole('group', { name: legend }).first();
+const group = (page: Place, legend: string): Locator =>
+  page.getByRole('group', { name: legend, includeHidden: true }).first();
 
 const target = (page: Place, name: string | RegExp): Locator =>
   page.getByRole('button', { name }).or(page.getByRole('link', { name })).filter({ visible: true }).first();
 
 const fold = (place: Place, title: string): Locator => place.locator('summary', { hasText: title }).first();
+
+/** The summaries of what is folded away over an element, the outermost first: a person opens them to get at it. */
+async function foldsOver(element: Locator): Promise<Locator[]> {
+  await element.waitFor({ state: 'attached' });
+  const shut = element.locator('xpath=ancestor::details[not(@open)]');
+  return (await shut.all()).map((each) => each.locator('xpath=summary'));
+}
 
 /** Runs what leads to another page, even to one at the same address, and waits until it is there. */
 async function leaving(page: Page, act: () => Promise<void>): Promise<void> {
@@ -40,15 +48,22 @@ async function leaving(page: Page, act: () => Promise<void>): Promise<void> {
   await page.waitForLoadState();
 }
 
+/** Opens what is folded over it with a press each. */
+async function inSight(element: Locator): Promise<Locator> {
+  for (const summary of await foldsOver(element)) await summary.click();
+  return element;
+}
+
 /** With a pointer or a finger. It works with scripts off as well. */
 export function pointer(page: Page, place: Place = page): Hand {
   return {
     page,
     at: (selector) => pointer(page, page.locator(selector)),
-    fill: (label, text) => field(place, label).fill(text),
-    choose: (legend, choice) => group(place, legend).getByLabel(choice).first().check(),
+    fill: async (label, text) => (await inSight(field(place, label))).fill(text),
+    choose: async (legend, choice) =>
+      (await inSight(group(place, legend).getByLabel(choice).first())).check(),
     async select(label, entry) {
-      await field(place, label).selectOption({ label: entry });
+      await (await inSight(field(place, label))).selectOption({ label: entry });
     },
     unfold: (title) => fold(place, title).click(),
     press: (name) => leaving(page, () => target(place, name).click()),
@@ -58,7 +73,16 @@ export function pointer(page: Page, place: Place = page): Hand {
 /** With Tab, arrows, Space, Enter and letters alone. */
 export function keysOnly(page: Page, place: Place = page): Hand {
   const keys = keyboardOf(page);
-  const walkTo = (locator: Locator) => keys.walkTo(locator);
+  const open = async (locator: Locator) => {
+    for (const summary of await foldsOver(locator)) {
+      await keys.walkTo(summary);
+      await keys.press('Enter');
+    }
+  };
+  const walkTo = async (locator: Locator) => {
+    await open(locator);
+    await keys.walkTo(locator);
+  };
   return {
     page,
     at: (selector) => keysOnly(page, page.locator(selector)),
@@ -68,7 +92,8 @@ export function keysOnly(page: Page, place: Place = page): Hand {
       await keys.type(text);
     },
     async choose(legend, choice) {
-      const options = group(place, legend).getByRole('radio');
+      const options = group(place, legend).getByRole('radio', { includeHidden: true });
+      await open(options.first());
       await keys.walkInto(options);
       const wanted = group(place, legend).getByLabel(choice).first();
       const isHere = () => wanted.evaluate((each) => each === document.activeElement);

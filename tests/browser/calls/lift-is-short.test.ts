@@ -50,7 +50,7 @@ describe.each(MODES)('the lift is short, $name', (mode) => {
     // Lash left in: no figure stands large, and no word.
     expect(await result(bench).locator('.result-none').textContent()).toContain('lash was left in');
     expect(await result(bench).locator('.result-value').count()).toBe(0);
-    expect(await bench.page.locator('.headline-lead .headline-sentence').textContent()).toContain(
+    expect(await bench.page.locator('.bar-answer .headline-sentence').textContent()).toContain(
       'not set against the 1.6',
     );
   });
@@ -87,7 +87,7 @@ describe.each(MODES)('the lift is short, $name', (mode) => {
     await read(bench, '5 turns 60', '5 turns 60.5', '5 turns 59.5');
     expect(await result(bench).textContent()).toContain('Light-spring ratio, 1 intake');
     expect(await result(bench).locator('.result-value').textContent()).toBe('1.600');
-    expect(await bench.page.locator('.headline-lead .headline-sentence').textContent()).toContain(
+    expect(await bench.page.locator('.bar-answer .headline-sentence').textContent()).toContain(
       'agrees with the 1.6',
     );
     await call.picture(bench.page, `lift-is-short ${mode.name} phone`);

@@ -60,8 +60,10 @@ describe.each(MODES)('one valve differs, $name', (mode) => {
   });
 
   it('the odd one is marked, its lobe is like the others, and the swap that settles it is named', async () => {
-    const told = desk.page.locator('.headline', { hasText: '5 intake is the odd one' });
-    expect(await told.textContent()).toContain('arm E (5 intake) and arm D (4 intake) swapped');
+    expect(await desk.page.locator('.bar-answer').textContent()).toContain('5 intake is the odd one');
+    expect(await desk.page.locator('.desk-step').textContent()).toContain(
+      'arm E (5 intake) and arm D (4 intake) swapped',
+    );
     expect(await desk.page.locator('main').textContent()).not.toContain('the lobe of 5 intake');
   });
 

@@ -57,7 +57,7 @@ describe.each(MODES)('a ratio change on an engine that ran, $name', (mode) => {
     await read(bench, '5 turns 60', '5 turns 60', '5 turns 60');
     const result = bench.page.locator('.result').first();
     expect(await result.textContent()).toContain('Light-spring ratio, 1 intake');
-    expect(await bench.page.locator('.headline-lead').first().textContent()).toContain('1.6');
+    expect(await bench.page.locator('.bar-answer').first().textContent()).toContain('1.6');
   });
 
   it('before and after side by side on both screens: bind would be .041 against .060, short', async () => {

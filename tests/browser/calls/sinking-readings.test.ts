@@ -72,9 +72,7 @@ describe.each(MODES)('hydraulic readings that sink, $name', (mode) => {
     await read(bench, '4 turns 80', '4 turns 80.5', '4 turns 79.5');
     const result = bench.page.locator('.result').first();
     expect(await result.locator('.result-value').textContent()).toBe('1.600');
-    expect(await bench.page.locator('.headline-lead .headline-sentence').textContent()).toContain(
-      'agrees with',
-    );
+    expect(await bench.page.locator('.bar-answer .headline-sentence').textContent()).toContain('agrees with');
     await call.picture(bench.page, `sinking ${mode.name} phone light`);
   });
 

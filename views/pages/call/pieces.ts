@@ -2,6 +2,13 @@ import type { ButtonData } from '../../parts/button.examples.ts';
 import type { Component } from '../../parts/components.ts';
 import type { Fact } from '../../parts/facts.examples.ts';
 
+/** What can be done with a call beside its steps. */
+export interface CallLink {
+  readonly href: string;
+  readonly label: string;
+  readonly key?: string;
+}
+
 interface Slots {
   readonly slots: readonly Component[];
 }
@@ -27,6 +34,12 @@ export interface HeadlineData {
   readonly lacks?: readonly string[];
   /** It is the first answer of its page, and the largest sentence of it. */
   readonly lead?: boolean;
+}
+
+/** The parts of a step, side by side. */
+interface PartLinks {
+  readonly label: string;
+  readonly parts: readonly (CallLink & { readonly current: boolean; readonly kept: boolean })[];
 }
 
 interface ListData {
@@ -55,6 +68,8 @@ export interface CallPieces {
   readonly '/pages/call/headline': HeadlineData;
   readonly '/pages/call/link': LinkData;
   readonly '/pages/call/list': ListData;
+  readonly '/pages/call/page-link': CallLink;
   readonly '/pages/call/pair': Slots;
+  readonly '/pages/call/part-links': PartLinks;
   readonly '/pages/call/side-by-side': Slots;
 }

@@ -1,0 +1,81 @@
+import { defined } from '../../shared/defined.ts';
+import type { BarData } from '../../views/parts/bar.examples.ts';
+import type { ButtonData } from '../../views/parts/button.examples.ts';
+import type { Component } from '../../views/parts/components.ts';
+import type { CallContext } from '../call/context.ts';
+import { firstSentence, type LeadParts } from '../call/headline.ts';
+import { type CallFrame, linkOf } from './frame.ts';
+import { namesOf } from './tape.ts';
+import { tapeText } from './tape-text.ts';
+
+function nextOf(
+  frame: CallFrame,
+  { assessment: { next }, base, side }: CallContext,
+  current: string,
+  own: ButtonData | undefined,
+): BarData['next'] {
+  if (next === undefined) return undefined;
+  if (next.step === current) return { sentence: next.sentence, ...defined({ button: own }) };
+  return {
+    sentence: next.sentence,
+    button: {
+      label: linkOf(frame, next.step),
+      href: `${base}/steps/${next.step}`,
+      kind: 'primary',
+      ...(side === 'desk' ? { key: 'n' } : {}),
+    },
+  };
+}
+
+/** How many questions wait for an answer before the readings are believed. */
+function openOf({ assessment }: CallContext): string | undefined {
+  const count = assessment.questions.filter(({ answered }) => answered === undefined).length;
+  if (count === 0) return undefined;
+  return count === 1 ? '1 question open' : `${count} questions open`;
+}
+
+/** The answer of the page; where it has none, that of the call, with the way to it. */
+function answerOf(
+  frame: CallFrame,
+  context: CallContext,
+  current: string,
+  lead: LeadParts['lead'],
+): BarData['answer'] {
+  const open = openOf(context);
+  if (lead !== undefined) {
+    const { sentence, rest, lacks } = lead;
+    return { sentence, ...defined({ rest, lacks, open }) };
+  }
+  const first = context.assessment.headlines.find(({ step }) => step !== current);
+  if (first === undefined) return undefined;
+  return {
+    sentence: firstSentence(first.sentence),
+    ...defined({ open }),
+    link: { href: `${context.base}/steps/${first.step}`, label: linkOf(frame, first.step) },
+  };
+}
+
+/** What was kept by the form that led here, in the words of the tape. */
+function keptOf(frame: CallFrame, context: CallContext): BarData['kept'] {
+  const event = context.events.find(({ seq }) => seq === context.kept);
+  if (event === undefined) return undefined;
+  const { text, value } = tapeText(frame.told, event, namesOf(context));
+  return { text: value === undefined ? text : `${text}, ${value}` };
+}
+
+/** The first lines of a step: what was kept, what is next, and the answer. */
+export function barOf(
+  frame: CallFrame,
+  context: CallContext,
+  current: string,
+  of: { readonly lead: LeadParts['lead']; readonly next: ButtonData | undefined },
+): Component {
+  return {
+    template: '/parts/bar',
+    data: defined({
+      kept: keptOf(frame, context),
+      next: nextOf(frame, context, current, of.next),
+      answer: answerOf(frame, context, current, of.lead),
+    }),
+  };
+}
