@@ -48,6 +48,7 @@ function navigation(principal: Principal | undefined, place: string | undefined)
       ? [
           { href: '/calls', label: 'Calls' },
           { href: '/catalogue', label: 'Catalogue' },
+          { href: '/desk/limits', label: 'Limits' },
         ]
       : []),
     { href: '/reference', label: 'Reference' },
@@ -72,7 +73,7 @@ function frameOf(deps: Deps, request: FastifyRequest, page: Page, nonce: string)
     signedIn:
       principal === undefined
         ? undefined
-        : { name: principal.name, signOutHref: principal.kind === 'staff' ? '/account' : undefined },
+        : { name: principal.name, accountHref: principal.kind === 'staff' ? '/account' : undefined },
     side,
     ...liveOf(request, page),
     keysOff: principal?.kind === 'staff' && !principal.shortcuts,
