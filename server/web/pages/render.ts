@@ -48,12 +48,14 @@ function navigation(principal: Principal | undefined, place: string | undefined)
       ? [
           { href: '/calls', label: 'Calls' },
           { href: '/catalogue', label: 'Catalogue' },
-          { href: '/desk/limits', label: 'Limits' },
         ]
       : []),
     { href: '/reference', label: 'Reference' },
     ...(principal?.kind === 'staff' && principal.roles.includes('administrator')
-      ? [{ href: '/desk', label: 'The desk' }]
+      ? [
+          { href: '/desk', label: 'The desk' },
+          { href: '/desk/limits', label: 'Limits' },
+        ]
       : []),
     ...(principal === undefined ? [{ href: '/sign-in', label: 'Sign in' }] : []),
   ];
