@@ -22,7 +22,7 @@ export interface LayoutFrame {
   readonly title: string;
   readonly side?: 'desk' | 'builder' | 'open';
   readonly nav?: readonly NavPlace[];
-  readonly signedIn?: { readonly name: string; readonly signOutHref?: string | undefined } | undefined;
+  readonly signedIn?: { readonly name: string; readonly accountHref?: string | undefined } | undefined;
   readonly styleHref?: string;
   readonly iconHref?: string;
   /** With the nonce that the page's policy names. */

@@ -38,7 +38,7 @@ export function holdOf(context: CallContext): HoldData | undefined {
     reasons: [...stop, ...notToRun].map(({ sentence, wayOut }) => ({ sentence, wayOut })),
     ...setBy(context),
     ...(liftable
-      ? { lift: { label: 'Lift the hold', href: `${context.base}/hold#lift-hold`, key: 'l' } }
+      ? { lift: { label: 'Lift the hold', href: `${context.base}/hold#lift-hold`, key: 'h' } }
       : {}),
   };
 }

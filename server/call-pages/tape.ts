@@ -70,5 +70,5 @@ export function tapeOf({ told }: CallFrame, context: CallContext): TapeData {
       ...results.filter((each) => each.after === event.seq).map((each) => each.line),
     ];
   });
-  return { id: 'tape', title: 'Tape, times in UTC', lines };
+  return { id: 'tape', title: 'Tape', lines };
 }

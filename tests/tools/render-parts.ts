@@ -12,7 +12,7 @@ export async function standalonePage(title: string, body: string, side = 'desk')
     { href: '#parts', label: 'Returned parts' },
     { href: '#lots', label: 'Lots' },
   ];
-  const shown = side === 'builder' ? {} : { nav, signedIn: { name: 'Demo desk', signOutHref: '#out' } };
+  const shown = side === 'builder' ? {} : { nav, signedIn: { name: 'Demo desk', accountHref: '#out' } };
   const page = eta.render('/layout', { body, frame: { title, side, ...shown } });
   return page.replace('</head>', `<style>${await readStyles()}</style></head>`);
 }

@@ -1,3 +1,5 @@
+import { showKeys } from './key-list.ts';
+
 const TYPING = 'input:not([type=radio], [type=checkbox]), textarea, select, [contenteditable]';
 
 function act(target: HTMLElement): void {
@@ -33,6 +35,11 @@ export function listenToKeys(): void {
       return;
     }
     if (typing || event.key.length !== 1) return;
+    if (event.key === '?') {
+      event.preventDefault();
+      showKeys();
+      return;
+    }
     const target = document.querySelector<HTMLElement>(`[data-key="${CSS.escape(event.key)}"]`);
     if (target === null) return;
     event.preventDefault();

@@ -1,6 +1,7 @@
 import { mergePage } from './live/merge.ts';
 import { showPresence } from './live/presence.ts';
 import { followStream } from './live/stream.ts';
+import { tellLocalTime } from './local-time.ts';
 
 const DOWN = 'The line is down. What you type stays here; the page catches up by itself.';
 const ENDED = 'This page is no longer open to you: open your link again, or sign in.';
@@ -52,7 +53,10 @@ export function keepLive(): void {
         ended = true;
         stream.stop();
         say(ENDED);
-      } else caughtUp(mergePage(html, self, beside !== undefined));
+      } else {
+        caughtUp(mergePage(html, self, beside !== undefined));
+        tellLocalTime();
+      }
     } catch {
       lost();
       // The stream may have lived through this: then nothing else would ask again.

@@ -3,7 +3,9 @@ import { keepFocus } from './focus.ts';
 import { moveByArrows } from './grid.ts';
 import { listenToKeys } from './keys.ts';
 import { keepLive } from './live.ts';
+import { tellLocalTime } from './local-time.ts';
 import { markRests } from './rests-on.ts';
+import { offerSheets } from './sheets.ts';
 
 /** The browser's part of every page. Pages work without it; it only saves steps. */
 keepFocus();
@@ -12,3 +14,5 @@ listenToKeys();
 moveByArrows();
 markRests();
 keepLive();
+tellLocalTime();
+offerSheets();

@@ -34,7 +34,7 @@ export interface FieldData {
   readonly big?: boolean;
   readonly autofocus?: boolean;
   readonly disabled?: boolean;
-  readonly type?: 'text' | 'password' | 'email' | 'tel' | 'search';
+  readonly type?: 'text' | 'date' | 'password' | 'email' | 'tel' | 'search';
   readonly autocomplete?: string;
   readonly inputmode?: 'text' | 'decimal' | 'numeric';
 }

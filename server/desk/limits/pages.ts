@@ -80,7 +80,7 @@ async function limitsPage(tx: Tx, req: PageRequest, rejected?: FormState): Promi
   return {
     template: 'plain',
     title: 'Limits',
-    place: '/desk',
+    place: URL,
     data: {
       title: 'Limits',
       intro:

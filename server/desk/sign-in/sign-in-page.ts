@@ -46,7 +46,11 @@ function signInPage(
             action: '/sign-in',
             hidden: { next },
             slots: [
-              textField(shown, 'email', LABELS.email, { type: 'email', autocomplete: 'username' }),
+              textField(shown, 'email', LABELS.email, {
+                type: 'email',
+                autocomplete: 'username',
+                autofocus: true,
+              }),
               textField(shown, 'password', LABELS.password, {
                 type: 'password',
                 autocomplete: 'current-password',

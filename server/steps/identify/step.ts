@@ -11,7 +11,7 @@ import { PART_TOLD } from './tape-text.ts';
 /** What a part in the hand may be, from what is measured and read of it. */
 export const identifyStep = defineStep({
   name: 'identify',
-  key: '7',
+  key: '5',
   words: {
     title: 'Find out what the part is',
     link: 'Part in the hand',

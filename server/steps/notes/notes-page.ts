@@ -49,7 +49,8 @@ function noteForm(context: CallContext): PageForm {
               textField(shown, 'restsOn', LABELS.restsOn, { optional: true }),
               textField(shown, 'owner', LABELS.owner, { hint: 'For a promise: one name.', optional: true }),
               textField(shown, 'due', LABELS.due, {
-                hint: 'For a promise: a date such as 2026-11-27.',
+                type: 'date',
+                hint: 'For a promise: the day it is kept by.',
                 optional: true,
               }),
             ]

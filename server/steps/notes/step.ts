@@ -15,7 +15,7 @@ const withoutEmptyDue = (fields: Readonly<Record<string, string>>) =>
 /** Notes, advice and promises. */
 export const notesStep = defineStep({
   name: 'notes',
-  key: '6',
+  key: '0',
   words: {
     title: 'Say what is found, and who does what by when',
     link: 'Notes and promises',

@@ -13,7 +13,7 @@ import { ratioRows } from './worksheet.ts';
 /** The ratio on the engine: method first, then passes, the answer and what it rests on. */
 export const ratioStep = defineStep({
   name: 'ratio',
-  key: '5',
+  key: '6',
   words: {
     title: 'Read the ratio on the engine',
     link: 'Ratio on the engine',

@@ -23,7 +23,7 @@ function gapsToRead(context: CallContext): string[] {
 /** Piston to valve, one crank angle after another. */
 export const scanStep = defineStep({
   name: 'scan',
-  key: 'v',
+  key: '8',
   words: {
     title: 'Read piston to valve over the crank',
     link: 'Piston to valve over the crank',

@@ -120,7 +120,7 @@ export function pasteForm(context: CallContext, order: Order, looked: boolean): 
       howGroup(context, shown),
     ],
     buttons: [
-      { label: 'Look at the rows', name: 'act', value: 'look', ...(looked ? {} : { key: 'p' }) },
+      { label: 'Look at the rows', name: 'act', value: 'look', ...(looked ? {} : { key: 'v' }) },
       ...(looked
         ? [{ label: 'Keep all of them', name: 'act', value: 'keep', kind: 'primary' as const }]
         : []),

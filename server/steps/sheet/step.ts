@@ -28,7 +28,7 @@ function valvesToRead(context: CallContext): string[] {
 /** Every valve, one after the other. */
 export const sheetStep = defineStep({
   name: 'sheet',
-  key: '8',
+  key: '7',
   words: {
     title: 'Read every valve, one after the other',
     link: 'Per-valve sheet',

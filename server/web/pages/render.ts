@@ -52,7 +52,10 @@ function navigation(principal: Principal | undefined, place: string | undefined)
       : []),
     { href: '/reference', label: 'Reference' },
     ...(principal?.kind === 'staff' && principal.roles.includes('administrator')
-      ? [{ href: '/desk', label: 'The desk' }]
+      ? [
+          { href: '/desk', label: 'The desk' },
+          { href: '/desk/limits', label: 'Limits' },
+        ]
       : []),
     ...(principal === undefined ? [{ href: '/sign-in', label: 'Sign in' }] : []),
   ];
@@ -72,7 +75,7 @@ function frameOf(deps: Deps, request: FastifyRequest, page: Page, nonce: string)
     signedIn:
       principal === undefined
         ? undefined
-        : { name: principal.name, signOutHref: principal.kind === 'staff' ? '/account' : undefined },
+        : { name: principal.name, accountHref: principal.kind === 'staff' ? '/account' : undefined },
     side,
     ...liveOf(request, page),
     keysOff: principal?.kind === 'staff' && !principal.shortcuts,

@@ -69,7 +69,7 @@ it('the desk makes a link with one key, and the builder opens it on the phone', 
   await keys.send(/share$/);
   bench = await call.builderOpens((await desk.locator('.call-link').textContent()) ?? '');
   await bench.goto(`${call.demo.base}/bench/steps/ratio`);
-  await keys.key('5', /steps\/ratio(\?|$)/);
+  await keys.key('6', /steps\/ratio(\?|$)/);
 });
 
 it('method first: running spring, solid lifter, the running lash left in, how much not said', async () => {
@@ -135,7 +135,7 @@ it('a light spring is one key away, and there the valve moves the whole .560: 1.
 });
 
 it('the last minute: what is found, what was advised on which figures, and who does what by when', async () => {
-  await keys.key('6', /steps\/notes(\?|$)/);
+  await keys.key('0', /steps\/notes(\?|$)/);
   await keys.tabTo('What it is');
   await keys.press('ArrowRight', 'Tab');
   await keys.type('1.6 arm. Set lash last; calculate with 1.60.');

@@ -2,7 +2,7 @@ import { Idiomorph } from 'idiomorph';
 import { holdsFormInUse, isBegunForm } from './begun.ts';
 
 /** What is beside the form of a page; on a page that answers a form only this is brought up to date. */
-const BESIDE = ['.tape', '.missing', '.hold'] as const;
+const BESIDE = ['.tape', '.missing', '.hold', '.bar-next', '.bar-answer'] as const;
 
 const isPresence = (node: Node) => node instanceof HTMLElement && node.dataset.presence !== undefined;
 
@@ -48,8 +48,10 @@ export function mergePage(html: string, self: string, besideOnly: boolean): stri
     const from = document.querySelector(part);
     const to = next.querySelector(part);
     if (from !== null && to !== null) morph(from, to);
-    else if (from === null && to !== null) document.querySelector('main')?.prepend(to);
-    else from?.remove();
+    else if (from === null && to !== null) {
+      // Only the stop may come to stand where nothing stood.
+      if (!besideOnly || part === '.hold') document.querySelector('main')?.prepend(to);
+    } else from?.remove();
   }
   const fresh = [...lines()].filter(([id]) => !known.has(id)).map(([, line]) => line);
   for (const line of fresh) line.classList.add('is-fresh');
