@@ -9,6 +9,8 @@ export interface LashValveDetail extends ValvePlace {
   /** The lash as it is: the newest line, found or set. */
   readonly newest: Bounds;
   readonly growth?: LashGrowth;
+  /** The line at which it had grown again after a reset, whose stop nobody has lifted since. */
+  readonly grewAgain?: LashEvidence;
 }
 
 /** Which valve is set when; angles in degrees of the crank, by tens, after the first of the firing order fired. */

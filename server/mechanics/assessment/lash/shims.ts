@@ -6,6 +6,7 @@ import { allowance, toolAllowance } from '../../kit/allowances.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import { chooseShims, type ShimChosen } from '../../lash/choose-shims.ts';
 import type { AssessedQuantity, Headline, NotToRun } from '../assessment.ts';
+import { isLashDoubted } from '../common/lash-doubt.ts';
 import { lashLogOf } from '../common/newest-lash.ts';
 import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
@@ -23,12 +24,15 @@ function fittedIn(lines: readonly LashEvidence[]): number | undefined {
 }
 
 function lacksOf(
-  { engine }: LashEvidence,
-  { card }: Evidence,
+  newest: LashEvidence,
+  evidence: Evidence,
   known: Pick<Known, 'fitted' | 'found' | 'wanted'>,
 ): string[] {
+  const { engine } = newest;
+  const { card } = evidence;
   const { fitted, found, wanted } = known;
   return [
+    ...(isLashDoubted(evidence, newest) ? ['whether its lash was read and entered right'] : []),
     ...(fitted === undefined ? ['the shim that is in, measured itself'] : []),
     ...(found.value === undefined ? ['the gap as one figure'] : []),
     ...(found.value === 0 ? [NO_GAP] : []),
