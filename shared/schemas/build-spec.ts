@@ -138,6 +138,9 @@ export const buildSpec = z.strictObject({
       plannedRatio: rockerRatio(
         'ratio of the rockers that are to be fitted, where a change is planned',
       ).optional(),
+      plannedExhaustRatio: rockerRatio(
+        'the same of the exhausts, where theirs is another; left out, as the planned ratio',
+      ).optional(),
       alsoPlanned: listOf(
         rockerRatio('another ratio that is thought of'),
         'other ratios that are set beside the planned one',

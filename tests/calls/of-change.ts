@@ -46,6 +46,24 @@ export const OF_CHANGE: readonly Call[] = [
     },
   },
   {
+    // Intake .390 × 1.6 − .018 = .606, 1.800 − .606 − 1.150 = .044; exhaust .350 × 1.5 − .020 = .505, room .145.
+    said: 'One six on the intakes, one five on the exhausts',
+    goal: 'choose-ratio',
+    entries: [
+      ...START,
+      described({ cam: { exhaust: { lobeLift: '.350 in', lash: '.020 in' } } }),
+      planned(1.6, { plannedExhaustRatio: 1.5 }),
+      described({ springs: { installedHeight: '1.800 in', solidHeight: '1.150 in' } }),
+    ],
+    expected: {
+      words: { 'gap:coil-bind:intake': 'short', 'gap:coil-bind:exhaust': 'clear' },
+      figures: { 'change:net-lift:intake': '.606', 'change:net-lift:exhaust': '.505' },
+      says: [/Don’t fit the (planned )?1\.6/],
+      never: [/Don’t fit the (planned )?1\.5/],
+      next: /./,
+    },
+  },
+  {
     // Seal: .700 − .606 = .094; with 1.7, .700 − (.663 − .018) = .055: close.
     said: 'One six or one seven on these seals?',
     goal: 'choose-ratio',

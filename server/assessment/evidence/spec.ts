@@ -68,6 +68,7 @@ export function specEvidence({
     rockers: defined({
       soldAs: rockers?.nominalRatio,
       planned: rockers?.plannedRatio,
+      plannedExhaust: rockers?.plannedExhaustRatio,
       alsoPlanned: rockers?.alsoPlanned,
       pivotToTip: siIf(rockers?.pivotToTip),
     }),

@@ -157,6 +157,7 @@ export const ROCKER_GROUP: SpecGroup = {
   fields: [
     { path: 'rockers.nominalRatio', label: 'Ratio the rockers are sold as' },
     { path: 'rockers.plannedRatio', label: 'Ratio that is to be fitted, if a change is planned' },
+    { path: 'rockers.plannedExhaustRatio', label: 'For the exhausts, if theirs is another' },
     { path: 'rockers.alsoPlanned.0', label: 'Another ratio to set beside it' },
     { path: 'rockers.alsoPlanned.1', label: 'A third ratio to set beside it' },
     { path: 'rockers.family', label: 'Family, as the box or maker calls it' },

@@ -359,6 +359,8 @@ export interface Evidence {
     readonly soldAs?: number;
     /** The ratio of the rockers that are to be fitted, where the call is about a change. */
     readonly planned?: number;
+    /** The same of the exhausts, where theirs is another. */
+    readonly plannedExhaust?: number;
     /** Ratios that are thought of beside it. */
     readonly alsoPlanned?: readonly number[];
     /** What the shop's catalogue has of the family that they are sold under. */

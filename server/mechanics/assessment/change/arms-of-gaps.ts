@@ -1,7 +1,8 @@
 import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { isOffSince } from '../common/seats.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
-import { plansOf } from './plans.ts';
+import { forSide, plansOf } from './plans.ts';
 import { armsOf } from './ratios.ts';
 
 const isGap = ({ kind }: SheetEvidence): boolean => GAP_KINDS.some((gap) => gap === kind);
@@ -28,7 +29,7 @@ export function withOtherArms(evidence: Evidence): Evidence {
   // No one ratio makes the gaps of an overhead cam: they are what was read.
   if ((evidence.engine.gear ?? 'pushrod') !== 'pushrod') return evidence;
   const sheet = evidence.sheet.map((entry) => {
-    const otherArms = otherArmsOf(entry, evidence);
+    const otherArms = otherArmsOf(entry, forSide(evidence, sideOfValve(entry.valve)));
     return otherArms === undefined ? entry : { ...entry, otherArms };
   });
   return { ...evidence, sheet };

@@ -21,7 +21,7 @@ import type { ValveRatio, WithheldRatio } from './input.ts';
 import { gapsBefore, knownInput, lashInForce } from './known.ts';
 import { madeForFlex } from './made-for-flex.ts';
 import { notKnownHeadline } from './not-known.ts';
-import { planKey, plansOf } from './plans.ts';
+import { forSide, planKey, plansOf } from './plans.ts';
 import { type BeforeAndAfter, beforeAndAfter } from './ratios.ts';
 import { readAgainstWorked, untilWorkedIsSure } from './read-against-worked.ts';
 import { type Spot, spotsOf } from './spots.ts';
@@ -121,6 +121,25 @@ function workOut(
   };
 }
 
+interface PlannedSpot {
+  readonly seen: Evidence;
+  readonly spot: Spot;
+  readonly plan: number | undefined;
+}
+
+/** Every spot with the first plan of its side, then with the next; without one, with what is on it. */
+function plannedSpots(evidence: Evidence, spots: readonly Spot[]): PlannedSpot[] {
+  const each = spots.map((spot) => {
+    const seen = forSide(evidence, spot.side);
+    const planned = plansOf(seen);
+    return { seen, spot, plans: planned.length === 0 ? [undefined] : planned };
+  });
+  const most = Math.max(0, ...each.map(({ plans }) => plans.length));
+  return Array.from({ length: most }, (_, at) => at).flatMap((at) =>
+    each.flatMap(({ seen, spot, plans }) => (at < plans.length ? [{ seen, spot, plan: plans[at] }] : [])),
+  );
+}
+
 /** A question that several plans raise is asked once. */
 const onceById = (questions: readonly AssessedQuestion[]): AssessedQuestion[] => [
   ...new Map(questions.map((question) => [question.id, question])).values(),
@@ -139,9 +158,9 @@ export function changePart(
   const evidence = seenByChange(withOtherArms(read));
   const calculations = gapCalculations();
   const spots = spotsOf(evidence, rowsOf(evidence), { ratios, withheld });
-  const planned = plansOf(evidence);
-  const plans = planned.length === 0 ? [undefined] : planned;
-  const worked = plans.flatMap((plan) => spots.map((spot) => workOut(evidence, spot, plan, calculations)));
+  const worked = plannedSpots(evidence, spots).map(({ seen, spot, plan }) =>
+    workOut(seen, spot, plan, calculations),
+  );
   const bare = worked.map(({ detail }) => detail);
   const ofSprings = springsAsked(evidence, bare);
   const ofWorked = readAgainstWorked(evidence, bare);

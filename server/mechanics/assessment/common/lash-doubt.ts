@@ -73,7 +73,8 @@ export function lashDoubt(evidence: Evidence, line: LashEvidence): AssessedQuest
     },
     {
       about: valveSubject(line),
-      step: 'adjuster',
+      // Kept and put right as a reading of the sheet; the log asks it as well.
+      step: 'sheet',
       among: line.id,
       answers: evidence.answers,
       choices: CHOICES,
