@@ -130,6 +130,24 @@ export const buildSpec = z.strictObject({
       rate: entered('rate', 'spring rate', CAN_BE.rate).optional(),
       solidHeight: optionalLength('coil-bind height', CAN_BE.springHeight),
       retainerToSeal: optionalLength('retainer underside to seal, valve shut', CAN_BE.gap),
+      inner: z
+        .strictObject({
+          installedHeight: optionalLength(
+            'installed height of the inner spring; left out, that of the outer',
+            CAN_BE.springHeight,
+          ),
+          seatLoad: entered(
+            'load',
+            'load of the inner spring at its installed height',
+            CAN_BE.seatLoad,
+          ).optional(),
+          rate: entered('rate', 'rate of the inner spring', CAN_BE.rate).optional(),
+          solidHeight: optionalLength('coil-bind height of the inner spring', CAN_BE.springHeight),
+        })
+        .optional()
+        .meta({
+          description: 'the inner spring of a nest: with it, the figures above are the outer one’s alone',
+        }),
     })
     .optional(),
   rockers: z

@@ -111,6 +111,16 @@ export const BUILD_GROUPS: readonly SpecGroup[] = [
       length('springs.retainerToSeal', 'Retainer to seal', 'Retainer underside to seal top, valve shut.'),
     ],
   },
+  {
+    legend: 'Inner spring, where there are two',
+    hint: 'With it, the figures above are the outer one’s alone: ask for each by itself, not for both together.',
+    fields: [
+      length('springs.inner.installedHeight', 'Inner: installed height', 'Left out, as the outer.'),
+      { path: 'springs.inner.seatLoad', label: 'Inner: seat load', dimension: 'load' },
+      { path: 'springs.inner.rate', label: 'Inner: rate', dimension: 'rate' },
+      length('springs.inner.solidHeight', 'Inner: coil-bind height'),
+    ],
+  },
 ];
 
 const lobe = (valve: 'intake' | 'exhaust', name: string): SpecGroup => ({

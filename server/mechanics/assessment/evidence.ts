@@ -2,6 +2,7 @@ import type { UnitSystem } from '../../../shared/quantities/units.ts';
 import type { Goal } from '../../../shared/schemas/goals.ts';
 import type { PartTool } from '../../../shared/schemas/part-words.ts';
 import type { LiftTool, LOBE_SOURCES, ValveGear, ValveName } from '../../../shared/schemas/words.ts';
+import type { Nest } from '../springs/nested.ts';
 import type { FamilyEvidence } from './part/family.ts';
 import type { BoltingName, LifterName, MountingName } from './words.ts';
 import type { SetEvidence } from './workings/evidence.ts';
@@ -353,6 +354,8 @@ export interface Evidence {
     readonly rate?: number;
     readonly solidHeight?: number;
     readonly retainerToSeal?: number;
+    /** Two springs on one valve: the figures above are of both together. */
+    readonly nest?: Nest;
   };
   readonly rockers: {
     /** The ratio the rockers are sold as. */

@@ -2,6 +2,7 @@ import { defined } from '../../../../shared/defined.ts';
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import { assumptionsOf } from '../../consequences/assumptions.ts';
 import { movedScan } from '../../consequences/piston-gap.ts';
+import { nestSaid } from '../../springs/nested.ts';
 import type { AssessedQuestion, NotToRun } from '../assessment.ts';
 import { firstSaid } from '../common/first-said.ts';
 import type { PartSaid } from '../common/part-said.ts';
@@ -12,7 +13,7 @@ import { rowsOf, type SheetRow } from '../sheet/rows.ts';
 import { isWithPlan, seenByChange, withOtherArms } from './arms-of-gaps.ts';
 import { checksOf, notCalculated } from './checks.ts';
 import { closestAsked } from './closest-asked.ts';
-import type { ChangeDetail } from './detail.ts';
+import type { ChangeDetail, ChangeFigure } from './detail.ts';
 import { figureQuantities, figuresOf } from './figures.ts';
 import { type GapCalculations, gapCalculations } from './gap-calculations.ts';
 import { gapsOf } from './gaps.ts';
@@ -35,6 +36,12 @@ const sourcesSaid = ({ before, after }: BeforeAndAfter): string[] => [
   ...(before === undefined ? [] : [`the ratio before: ${before.source}`]),
   ...(after === undefined ? [] : [`the ratio after: ${after.source}`]),
 ];
+
+/** Each of two springs by itself, at the lift after. */
+function ofNest({ springs: { nest } }: Evidence, figures: readonly ChangeFigure[]): string[] {
+  const lift = figures.find(({ name }) => name === 'net-lift')?.after?.value;
+  return nest === undefined || lift === undefined ? [] : nestSaid(nest, lift);
+}
 
 /** A ratio that was read and is no ground for a figure yet: what comes first. */
 const withheldSaid = ({ withheld, about }: Spot): string[] =>
@@ -108,6 +115,7 @@ function workOut(
     ...defined({ notUsed: withheldSaid(spot)[0] }),
     assumptions: [
       ...assumptionsOf(variants.middle, calculated),
+      ...ofNest(evidence, figures),
       ...sourcesSaid(ratios),
       ...(otherArms ? [notCalculated(evidence)] : []),
     ],
