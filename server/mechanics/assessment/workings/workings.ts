@@ -6,6 +6,7 @@ import { bottomed } from './bottomed.ts';
 import type { SetEvidence } from './evidence.ts';
 import { BUILD, type KeptSet, lastKept } from './kept.ts';
 import { keptPreloads, lifterQuestions } from './lifters.ts';
+import { rodQuestions } from './rods.ts';
 import { preloadWithin, setSaid } from './said.ts';
 import { threadQuestions } from './threads.ts';
 import { unlikelyQuestions } from './unlikely.ts';
@@ -96,6 +97,7 @@ export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
     ...sums.flatMap((sum) => sum.questions),
     ...lifterQuestions(evidence),
     ...threadQuestions(evidence),
+    ...rodQuestions(evidence),
   ];
   return {
     quantities: sums.map(quantityOf),
