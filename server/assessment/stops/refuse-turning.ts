@@ -13,8 +13,5 @@ const READ_BEFORE =
 export const refuseTurning: TurningCheck = async (tx, principal, buildId, open) => {
   const stop = await standingStops(tx, principal, buildId);
   if (stop.length > 0)
-    throw new Failure(
-      'held',
-      [...stop.map(({ sentence }) => sentence), open ?? READ_BEFORE].join(' '),
-    );
+    throw new Failure('held', [...stop.map(({ sentence }) => sentence), open ?? READ_BEFORE].join(' '));
 };
