@@ -31,7 +31,8 @@ export interface Registered {
   readonly inputSchema: Json;
   readonly outputSchema: Json;
   readonly example: { readonly inputs: { readonly [key: string]: Json }; readonly result: Json };
-  run(body: unknown, system: UnitSystem): Answer;
+  /** `of` an engine of a call, an answer that no engine can have is refused. */
+  run(body: unknown, system: UnitSystem, of?: 'engine'): Answer;
 }
 
 function jsonSchema(schema: z.ZodType, io: 'input' | 'output'): Json {
@@ -76,12 +77,13 @@ export function register<I extends z.ZodType, O extends z.ZodType>(source: Compu
     ...source,
     inputSchema: jsonSchema(source.input, 'input'),
     outputSchema: jsonSchema(source.output, 'output'),
-    run(body, system) {
+    run(body, system, of) {
       quick ??= z.compile(source.input);
       const parsed = quick.safeParse(body);
       if (!parsed.success) throw new InputFaults(faultsOf(parsed.error, body));
       try {
         const result = source.compute(parsed.data);
+        if (of === 'engine') source.ofEngine?.(parsed.data, result);
         return {
           result: encodeFinite(() => encode(result, system), parsed.data),
           assumptions: source.assumptions(parsed.data, result),

@@ -130,6 +130,24 @@ export const buildSpec = z.strictObject({
       rate: entered('rate', 'spring rate', CAN_BE.rate).optional(),
       solidHeight: optionalLength('coil-bind height', CAN_BE.springHeight),
       retainerToSeal: optionalLength('retainer underside to seal, valve shut', CAN_BE.gap),
+      inner: z
+        .strictObject({
+          installedHeight: optionalLength(
+            'installed height of the inner spring; left out, that of the outer',
+            CAN_BE.springHeight,
+          ),
+          seatLoad: entered(
+            'load',
+            'load of the inner spring at its installed height',
+            CAN_BE.seatLoad,
+          ).optional(),
+          rate: entered('rate', 'rate of the inner spring', CAN_BE.rate).optional(),
+          solidHeight: optionalLength('coil-bind height of the inner spring', CAN_BE.springHeight),
+        })
+        .optional()
+        .meta({
+          description: 'the inner spring of a nest: with it, the figures above are the outer one’s alone',
+        }),
     })
     .optional(),
   rockers: z
@@ -137,6 +155,9 @@ export const buildSpec = z.strictObject({
       nominalRatio: rockerRatio('ratio the rockers are sold as').optional(),
       plannedRatio: rockerRatio(
         'ratio of the rockers that are to be fitted, where a change is planned',
+      ).optional(),
+      plannedExhaustRatio: rockerRatio(
+        'the same of the exhausts, where theirs is another; left out, as the planned ratio',
       ).optional(),
       alsoPlanned: listOf(
         rockerRatio('another ratio that is thought of'),

@@ -54,6 +54,22 @@ describe('what is refused under a stop says what can be entered all the same', (
     expect(times(refused.text, /Do not turn it/g)).toBe(1);
   });
 
+  test('a reading that was taken before is told where to put it, and the same is taken once the desk has lifted the stop', async () => {
+    const { callId, buildId } = await stopped();
+    const key = { 'idempotency-key': crypto.randomUUID() };
+    const body = { readings: [{ ...valve, kind: 'lobe-lift', reading: '.340 in' }] };
+    const once = () => sendJson(service, desk.bearer, 'POST', `/api/v1/builds/${buildId}/sheet`, body, key);
+    const refused = await once();
+    expect([refused.status, refused.text]).toEqual([
+      409,
+      expect.stringMatching(/Nothing of this was kept.*put it in a note now/),
+    ]);
+    const note = { kind: 'note', body: 'Lobe of 6 exhaust .340, read at nine, before the stop' };
+    expect((await send(`/calls/${callId}/notes`, note)).status).toBe(201);
+    expect((await send(`/calls/${callId}/hold/lift`, { reason: 'a shop looked' })).status).toBe(200);
+    expect((await once()).status).toBe(201);
+  });
+
   test('the hold and the contact that set it are one reason, lifted by the desk at once', async () => {
     const { callId, buildId } = await stopped();
     const stops = async () =>

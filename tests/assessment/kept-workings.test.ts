@@ -21,6 +21,8 @@ interface Call {
 const PRELOAD = { thread: '7/16-20', mount: 'stud-nut', ratio: 1.6 };
 const SOLID = { ...PRELOAD, lifter: 'solid', lashFound: '.022 in', lashWanted: '.016 in' };
 
+const LIFTED = { stopId: 'stop:plunger-bottomed:working-1', entryId: 'working-1' };
+
 /** Of a preload the lifters are hydraulic, where the call does not say. */
 const lifterOf = (kept: Call['kept']) =>
   kept.some(([name]) => name === 'lifter-preload') ? ('hydraulic-roller' as const) : ('solid-flat' as const);
@@ -76,17 +78,93 @@ const CALLS: readonly Call[] = [
     check: (said) => expect(said.stop[0]?.sentence).toMatch(/on its bottom.*nothing left/),
   },
   {
-    name: 'backed off and kept again: the stop is gone',
+    name: 'kept again with fewer turns, and nobody said whether it had been turned so far: the stop stays',
+    kept: [
+      ['lifter-preload', { ...PRELOAD, turns: 2, liftersTravel: '.150 in' }],
+      ['lifter-preload', { ...PRELOAD, turns: 0.5, liftersTravel: '.150 in' }],
+    ],
+    check: (said) => {
+      expect(said.stop).toMatchObject([{ entryId: 'working-1', answered: false }]);
+      expect(codes(said)).toContain('plunger-bottomed');
+      // .040625; .150 less that.
+      expect(of(said, 'adjuster')).toEqual([
+        'These turns press the plunger .041 in, within the usual .020 to .060 in; .109 in of its travel is left.',
+      ]);
+    },
+  },
+  {
+    name: 'lifted, and not answered: lifting does nothing',
+    base: { call: { ...PLAIN.call, stopsLifted: [LIFTED] } },
+    kept: [
+      ['lifter-preload', { ...PRELOAD, turns: 2, liftersTravel: '.150 in' }],
+      ['lifter-preload', { ...PRELOAD, turns: 0.5, liftersTravel: '.150 in' }],
+    ],
+    check: (said) => expect(said.stop).toHaveLength(1),
+  },
+  {
+    name: 'answered, lifted by a person, and kept again: the stop and its question are gone',
+    base: { call: { ...PLAIN.call, stopsLifted: [LIFTED] } },
+    answers: [
+      {
+        id: 'answer',
+        line: 9,
+        code: 'plunger-bottomed',
+        questionId:
+          'question:plunger-bottomed:build:working-1:was-the-adjuster-really-turned-that-far-or-was-it-only-worked-out',
+        question: '',
+        answer: 'found',
+        found: true,
+      },
+    ],
     kept: [
       ['lifter-preload', { ...PRELOAD, turns: 2, liftersTravel: '.150 in' }],
       ['lifter-preload', { ...PRELOAD, turns: 0.5, liftersTravel: '.150 in' }],
     ],
     check: (said) => {
       expect(said.stop).toEqual([]);
-      // .040625; .150 less that.
+      expect(codes(said)).not.toContain('plunger-bottomed');
+    },
+  },
+  {
+    name: 'two sums past the bottom are two stops, each with its question',
+    kept: [
+      ['lifter-preload', { ...PRELOAD, turns: 2, liftersTravel: '.150 in' }],
+      ['lifter-preload', { ...PRELOAD, turns: 2.5, liftersTravel: '.150 in' }],
+    ],
+    check: (said) => {
+      expect(said.stop.map(({ entryId }) => entryId)).toEqual(['working-1', 'working-2']);
+      expect(codes(said).filter((code) => code === 'plunger-bottomed')).toHaveLength(2);
+    },
+  },
+  {
+    // 4 × .08125 = .325; no usual plunger goes past .300: common practice, no published source.
+    name: 'four turns and no travel said: past what plungers usually go, nobody turns it',
+    kept: [['lifter-preload', { ...PRELOAD, turns: 4 }]],
+    check: (said) => {
+      expect(said.stop[0]?.sentence).toMatch(/press the plunger \.325 in, further than plungers usually go/);
+      expect(codes(said)).toContain('plunger-bottomed');
+    },
+  },
+  {
+    // 2 × .08125 = .1625, where .120 to .150 is a net-build plunger’s whole travel: trade press.
+    name: 'two turns of a preload and no travel said: asked, and not told',
+    kept: [['lifter-preload', { ...PRELOAD, turns: 2 }]],
+    check: (said) => {
+      expect(codes(said)).toContain('sum-unlikely');
       expect(of(said, 'adjuster')).toEqual([
-        'These turns press the plunger .041 in, within the usual .020 to .060 in; .109 in of its travel is left.',
+        'Nothing is told of these turns yet. Was it really turned 2 turns past zero lash?',
       ]);
+    },
+  },
+  {
+    name: 'a solid lash of .200 is asked, and no turn is told of it',
+    kept: [['adjuster', { ...SOLID, lashFound: '.200 in' }]],
+    check: (said) => {
+      expect(codes(said)).toContain('sum-unlikely');
+      expect(of(said, 'adjuster')).toEqual([
+        'Nothing is told of these turns yet. Is the lash found really .200 in?',
+      ]);
+      expect(said.quantities.find(({ id }) => id === 'working:turns')?.lacks).toHaveLength(1);
     },
   },
   {
@@ -122,12 +200,22 @@ const CALLS: readonly Call[] = [
   },
   {
     // 2 × .08125 = .1625.
-    name: 'two turns without the travel of the plunger: over the usual, and said so',
+    name: 'two turns without the travel of the plunger: asked first',
     base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-flat' } },
     kept: [['adjuster', { ...PRELOAD, lifter: 'hydraulic', turns: 2 }]],
     check: (said) =>
       expect(of(said, 'adjuster')).toEqual([
-        'Tighten 2 turns, 720° from zero lash: that moves the plunger .163 in down, over the usual .020 to .060 in.',
+        'Nothing is told of these turns yet. Was it really turned 2 turns past zero lash?',
+      ]),
+  },
+  {
+    // 1.5 × .08125 = .121875.
+    name: 'one and a half without the travel: over the usual, and said so',
+    base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-flat' } },
+    kept: [['adjuster', { ...PRELOAD, lifter: 'hydraulic', turns: 1.5 }]],
+    check: (said) =>
+      expect(of(said, 'adjuster')).toEqual([
+        'Tighten 1.5 turns, 540° from zero lash: that moves the plunger .122 in down, over the usual .020 to .060 in.',
       ]),
   },
   {

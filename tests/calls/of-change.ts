@@ -46,6 +46,54 @@ export const OF_CHANGE: readonly Call[] = [
     },
   },
   {
+    // Intake .390 × 1.6 − .018 = .606, 1.800 − .606 − 1.150 = .044; exhaust .350 × 1.5 − .020 = .505, room .145.
+    said: 'One six on the intakes, one five on the exhausts',
+    goal: 'choose-ratio',
+    entries: [
+      ...START,
+      described({ cam: { exhaust: { lobeLift: '.350 in', lash: '.020 in' } } }),
+      planned(1.6, { plannedExhaustRatio: 1.5 }),
+      described({ springs: { installedHeight: '1.800 in', solidHeight: '1.150 in' } }),
+    ],
+    expected: {
+      words: { 'gap:coil-bind:intake': 'short', 'gap:coil-bind:exhaust': 'clear' },
+      figures: { 'change:net-lift:intake': '.606', 'change:net-lift:exhaust': '.505' },
+      says: [/Don’t fit the (planned )?1\.6/],
+      never: [/Don’t fit the (planned )?1\.5/],
+      next: /./,
+    },
+  },
+  {
+    // .390 × 1.6 − .018 = .606 net. Outer 1.900 − .606 − 1.150 = .144; inner, a step higher, 1.800 − .606 − 1.150 = .044.
+    // Open: outer 120 + 300 × .606 = 302 lb, inner 50 + 120 × .606 = 123 lb, together 425 lb: springs in parallel.
+    said: 'It has an inner spring as well, bind of one fifty, a step higher',
+    goal: 'choose-ratio',
+    entries: [
+      ...START,
+      planned(1.6),
+      described({
+        springs: {
+          installedHeight: '1.900 in',
+          solidHeight: '1.150 in',
+          seatLoad: '120 lbf',
+          rate: '300 lbf/in',
+          inner: {
+            installedHeight: '1.800 in',
+            solidHeight: '1.150 in',
+            seatLoad: '50 lbf',
+            rate: '120 lbf/in',
+          },
+        },
+      }),
+    ],
+    expected: {
+      words: { 'gap:coil-bind:intake': 'short' },
+      figures: { 'change:open-load:intake': '425' },
+      says: [/\.044 in/],
+      next: /./,
+    },
+  },
+  {
     // Seal: .700 − .606 = .094; with 1.7, .700 − (.663 − .018) = .055: close.
     said: 'One six or one seven on these seals?',
     goal: 'choose-ratio',

@@ -6,6 +6,8 @@ const START = [
   described({ engine: { cylinders: 8, lifter: 'solid-flat', rockerMounting: 'stud' } }),
 ];
 
+const NUT = { thread: '7/16-20', mount: 'stud-nut', ratio: 1.6 };
+
 const kept = (computation: string, inputs: object): Entry => ({
   method: 'POST',
   path: 'build/workings',
@@ -105,6 +107,44 @@ export const OF_SETTING: readonly Call[] = [
       says: [/Do not run it: 2 intake has no gap/, /Shims to fit: 1 intake 2\.20 mm/],
       next: /./,
       never: [/2\.15 mm/],
+    },
+  },
+  {
+    // Half a turn says nothing of whether it had been turned two: 2 × .08125 = .1625 into .150.
+    said: 'Two turns; no, I make it half a turn now',
+    goal: 'adjuster',
+    entries: [
+      asked('none', 'has-run'),
+      described({ engine: { cylinders: 8, lifter: 'hydraulic-roller', rockerMounting: 'stud' } }),
+      {
+        name: 'two turns',
+        ...kept('lifter-preload', { ...NUT, turns: 2, liftersTravel: '.150 in' }),
+      },
+      {
+        ...kept('lifter-preload', { ...NUT, turns: 0.5, liftersTravel: '.150 in' }),
+        after: ['two turns'],
+      },
+    ],
+    expected: {
+      stop: [/\.013 in past the plunger’s bottom/],
+      asks: ['plunger-bottomed'],
+      headline: /press the plunger \.041 in/,
+      next: 'under-plunger-bottomed',
+    },
+  },
+  {
+    // .25 in is ten times what is usual, and the size of a 0.25 mm feeler: common practice, no published source.
+    said: 'Number four is at point two five, and the card says ten thou',
+    goal: 'adjuster',
+    entries: [
+      ...START,
+      described({ cam: { intake: { lash: '.010 in' }, lashAt: 'cold' } }),
+      lashLine(4, '.25 in', { engine: 'cold' }),
+    ],
+    expected: {
+      asks: ['lash-unlikely'],
+      headline: /No lash of 4 intake counts yet\. Is the lash of 4 intake really \.250 in\?/,
+      next: 'lash-unlikely',
     },
   },
 ];

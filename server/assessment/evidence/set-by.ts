@@ -13,7 +13,7 @@ const threaded = ({ designation, size, pitch }: Thread) => ({ thread: designatio
 function preloadOf(inputs: unknown): SetEvidence | undefined {
   const { data } = lifterPreload.input.safeParse(inputs);
   if (data === undefined) return undefined;
-  const { thread, mount, ratio, zeroFoundBy, liftersTravel, plunger = 'usual', wanted } = data;
+  const { turns, thread, mount, ratio, zeroFoundBy, liftersTravel, plunger = 'usual', wanted } = data;
   const { preload, inBand } = lifterPreload.compute(data);
   const { from, to } = wanted ?? USUAL_PRELOADS[plunger];
   return {
@@ -21,6 +21,7 @@ function preloadOf(inputs: unknown): SetEvidence | undefined {
     ...threaded(thread),
     mount,
     ratio,
+    turns,
     preload,
     inBand,
     from,

@@ -2,6 +2,7 @@ import { defined } from '../../../shared/defined.ts';
 import type { BuildSpec, Lobe } from '../../../shared/schemas/build-spec.ts';
 import { siIf, siOf } from '../../../shared/schemas/entered.ts';
 import type { Evidence, LobeCard, TakenOnEngine } from '../../mechanics/assessment/evidence.ts';
+import { asOneSpring, type OneSpring } from '../../mechanics/springs/nested.ts';
 
 const lobeCard = (lobe: Lobe | undefined): LobeCard =>
   defined({
@@ -24,6 +25,26 @@ const takenOn = (gaps: Clearances): TakenOnEngine =>
     lobeLiftAtClosest: siIf(gaps?.lobeLiftAtClosest),
     pushrodToHead: siIf(gaps?.pushrodToHead),
   });
+
+type SpringSaid = Pick<
+  NonNullable<BuildSpec['springs']>,
+  'installedHeight' | 'seatLoad' | 'rate' | 'solidHeight'
+>;
+
+const oneSpring = (said: SpringSaid | undefined): OneSpring =>
+  defined({
+    installedHeight: siIf(said?.installedHeight),
+    seatLoad: siIf(said?.seatLoad),
+    rate: siIf(said?.rate),
+    solidHeight: siIf(said?.solidHeight),
+  });
+
+/** One spring, or the two of a nest with what they come to together. */
+function springsOf(said: BuildSpec['springs']): Evidence['springs'] {
+  const [outer, inner] = [oneSpring(said), oneSpring(said?.inner)];
+  if (Object.keys(inner).length === 0) return outer;
+  return { ...asOneSpring({ outer, inner }), nest: { outer, inner } };
+}
 
 /** Engine, card, springs, rockers and the gaps taken on the engine, as the newest revision has them. */
 export function specEvidence({
@@ -58,16 +79,14 @@ export function specEvidence({
       intake: lobeCard(cam?.intake),
       exhaust: lobeCard(cam?.exhaust),
     },
-    springs: defined({
-      installedHeight: siIf(springs?.installedHeight),
-      seatLoad: siIf(springs?.seatLoad),
-      rate: siIf(springs?.rate),
-      solidHeight: siIf(springs?.solidHeight),
-      retainerToSeal: siIf(springs?.retainerToSeal),
-    }),
+    springs: {
+      ...springsOf(springs),
+      ...defined({ retainerToSeal: siIf(springs?.retainerToSeal) }),
+    },
     rockers: defined({
       soldAs: rockers?.nominalRatio,
       planned: rockers?.plannedRatio,
+      plannedExhaust: rockers?.plannedExhaustRatio,
       alsoPlanned: rockers?.alsoPlanned,
       pivotToTip: siIf(rockers?.pivotToTip),
     }),

@@ -77,6 +77,12 @@ const shimView = z
     toHave: quantityView.optional().meta({
       description: 'no shim that is there comes near enough: one of this thickness is to be had first',
     }),
+    beside: z
+      .array(z.object({ shim: quantityView, lash: quantityView }))
+      .optional()
+      .meta({
+        description: 'beside toHave: the next thinner and thicker in stock, with the lash that each leaves',
+      }),
     lacks: z.array(z.string()),
     sentence: z.string(),
   })
@@ -115,6 +121,7 @@ const showShim = ({
   shim,
   choice,
   toHave,
+  beside,
   lacks,
   sentence,
 }: ShimRow) =>
@@ -135,6 +142,7 @@ const showShim = ({
             fromValve: choice.fromValve,
           },
     toHave: mmIf(toHave),
+    beside: beside?.map(({ shim: each, lash }) => ({ shim: inMm(each), lash: inMm(lash) })),
     lacks,
     sentence,
   });

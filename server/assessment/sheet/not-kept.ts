@@ -3,9 +3,11 @@ import type { Gauged } from '../../../shared/schemas/gauged.ts';
 import type { SheetHow, SheetKind } from '../../../shared/schemas/sheet.ts';
 import type { AssessedQuestion } from '../../mechanics/assessment/assessment.ts';
 import type { ValvePlace } from '../../mechanics/assessment/evidence.ts';
+import { lashPart } from '../../mechanics/assessment/lash/lash.ts';
 import { sheetPart } from '../../mechanics/assessment/sheet/sheet.ts';
 import { nowOnValves } from '../../records/arms/placements.ts';
 import type { Call } from '../../records/calls/calls.ts';
+import { toLashLines } from '../../records/lash-log/lash-log.ts';
 import { howOf } from '../../records/sheet/sheet-readings.ts';
 import type { SheetReading } from '../../records/sheet/sheet-table.ts';
 import type { BuildRecord } from '../../records/whole-build/build-record.ts';
@@ -51,13 +53,17 @@ export function questionsOfNotKept(
   readings: readonly NotKept[],
 ): readonly AssessedQuestion[] {
   const own = new Set(readings.map(({ id }) => id));
-  const sheetReadings = [...record.sheetReadings, ...asKept(record, how, readings)];
-  const evidence = evidenceOf({ ...record, sheetReadings }, call);
+  const added = asKept(record, how, readings);
+  const sheetReadings = [...record.sheetReadings, ...added];
+  const lashLines = [...record.lashLines, ...toLashLines(added, [])];
+  const evidence = evidenceOf({ ...record, sheetReadings, lashLines }, call);
   const perTurn = siIf(how.perTurn);
   const sheet = evidence.sheet.map((each) =>
     perTurn !== undefined && own.has(each.id) ? { ...each, perTurn } : each,
   );
-  return sheetPart({ ...evidence, sheet }).questions.filter(({ restsOn }) =>
-    restsOn.some((id) => own.has(id)),
-  );
+  const asked = [
+    ...sheetPart({ ...evidence, sheet }).questions,
+    ...lashPart(evidence).questions.filter(({ step }) => step === 'sheet'),
+  ];
+  return asked.filter(({ restsOn }) => restsOn.some((id) => own.has(id)));
 }

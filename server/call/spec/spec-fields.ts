@@ -111,6 +111,16 @@ export const BUILD_GROUPS: readonly SpecGroup[] = [
       length('springs.retainerToSeal', 'Retainer to seal', 'Retainer underside to seal top, valve shut.'),
     ],
   },
+  {
+    legend: 'Inner spring, where there are two',
+    hint: 'With it, the figures above are the outer one’s alone: ask for each by itself, not for both together.',
+    fields: [
+      length('springs.inner.installedHeight', 'Inner: installed height', 'Left out, as the outer.'),
+      { path: 'springs.inner.seatLoad', label: 'Inner: seat load', dimension: 'load' },
+      { path: 'springs.inner.rate', label: 'Inner: rate', dimension: 'rate' },
+      length('springs.inner.solidHeight', 'Inner: coil-bind height'),
+    ],
+  },
 ];
 
 const lobe = (valve: 'intake' | 'exhaust', name: string): SpecGroup => ({
@@ -157,6 +167,7 @@ export const ROCKER_GROUP: SpecGroup = {
   fields: [
     { path: 'rockers.nominalRatio', label: 'Ratio the rockers are sold as' },
     { path: 'rockers.plannedRatio', label: 'Ratio that is to be fitted, if a change is planned' },
+    { path: 'rockers.plannedExhaustRatio', label: 'For the exhausts, if theirs is another' },
     { path: 'rockers.alsoPlanned.0', label: 'Another ratio to set beside it' },
     { path: 'rockers.alsoPlanned.1', label: 'A third ratio to set beside it' },
     { path: 'rockers.family', label: 'Family, as the box or maker calls it' },

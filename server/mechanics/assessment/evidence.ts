@@ -2,6 +2,7 @@ import type { UnitSystem } from '../../../shared/quantities/units.ts';
 import type { Goal } from '../../../shared/schemas/goals.ts';
 import type { PartTool } from '../../../shared/schemas/part-words.ts';
 import type { LiftTool, LOBE_SOURCES, ValveGear, ValveName } from '../../../shared/schemas/words.ts';
+import type { Nest } from '../springs/nested.ts';
 import type { FamilyEvidence } from './part/family.ts';
 import type { BoltingName, LifterName, MountingName } from './words.ts';
 import type { SetEvidence } from './workings/evidence.ts';
@@ -365,12 +366,16 @@ export interface Evidence {
     readonly rate?: number;
     readonly solidHeight?: number;
     readonly retainerToSeal?: number;
+    /** Two springs on one valve: the figures above are of both together. */
+    readonly nest?: Nest;
   };
   readonly rockers: {
     /** The ratio the rockers are sold as. */
     readonly soldAs?: number;
     /** The ratio of the rockers that are to be fitted, where the call is about a change. */
     readonly planned?: number;
+    /** The same of the exhausts, where theirs is another. */
+    readonly plannedExhaust?: number;
     /** Ratios that are thought of beside it. */
     readonly alsoPlanned?: readonly number[];
     /** What the shop's catalogue has of the family that they are sold under. */

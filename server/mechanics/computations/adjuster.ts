@@ -11,6 +11,7 @@ import { evenIfFaulty, formsJsonSchema, oneOfForms } from '../../../shared/schem
 import { turningCaution } from '../cam/caution.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { EQUAL } from '../kit/nearest.ts';
+import { checkGap, checkPlunger, farCautions, farLashCautions } from '../setting/far-turned.ts';
 import {
   bledFirst,
   noGapFound,
@@ -179,7 +180,9 @@ export const computation = defineComputation({
       : ['the turn goes on from where the nut or screw stands now, with its lock slack']),
     'a locking nut’s own take-up is not counted: check again once it is locked',
   ],
-  cautions: ({ mount, lifter, lashFound, zeroFoundBy }) => [
+  cautions: ({ mount, lifter, lashFound, lashWanted, zeroFoundBy }, { seatMovement = 0 }) => [
+    ...farCautions(seatMovement),
+    ...farLashCautions(lashFound, lashWanted),
     ...(lashFound === undefined ? zeroCautions(zeroFoundBy, lifter) : []),
     ...(lifter === 'hydraulic' ? [bledFirst] : []),
     ...(lashFound === undefined ? [] : [sameHeat]),
@@ -201,6 +204,11 @@ export const computation = defineComputation({
       flats: 3,
       direction: 'tighten',
     },
+  },
+  ofEngine: ({ turns: counted }, { seatMovement, lashChange }) => {
+    if (counted === undefined) return;
+    if (seatMovement !== undefined) checkPlunger(counted, seatMovement);
+    if (lashChange !== undefined) checkGap(counted, lashChange);
   },
   compute: adjuster,
 });

@@ -12,6 +12,7 @@ import { defineComputation } from '../kit/computation.ts';
 import { everyFault } from '../kit/every-fault.ts';
 import { EQUAL } from '../kit/nearest.ts';
 import { saidLength } from '../kit/said.ts';
+import { checkPlunger, farCautions } from '../setting/far-turned.ts';
 import { PLUNGERS, USUAL_PRELOADS } from '../setting/setting-table.ts';
 import { bledFirst, simpleRule, ZERO_FOUND_BY, zeroCautions } from '../setting/words.ts';
 import { makerFirst } from '../springs/caution.ts';
@@ -180,6 +181,7 @@ export const computation = defineComputation({
   cautions: (given, result) => [
     ...zeroCautions(given.zeroFoundBy, 'hydraulic'),
     ...ofTravel(given, result),
+    ...farCautions(result.preload, given.liftersTravel),
     bledFirst,
     pumpUp(given.ratio, Math.min(result.preload, given.liftersTravel ?? result.preload)),
     ...(given.mount === 'stud-nut' ? [simpleRule] : []),
@@ -201,5 +203,6 @@ export const computation = defineComputation({
       left: { value: 0.12 - 0.125 / 3, unit: 'in' },
     },
   },
+  ofEngine: ({ turns: counted }, { preload }) => checkPlunger(counted, preload),
   compute: lifterPreload,
 });

@@ -30,6 +30,8 @@ export interface Computation<Input extends z.ZodType, Output extends z.ZodType> 
   /** A worked example; a test runs it and compares with a relative tolerance of 1e-9. */
   readonly example: { readonly inputs: { readonly [key: string]: Json }; readonly result: Json };
   compute(input: z.output<Input>): z.output<Output>;
+  /** Refuses an answer that no engine of a call can have; by itself the sum is free of that. */
+  ofEngine?(input: z.output<Input>, result: z.output<Output>): void;
 }
 
 /** A registration whose input and output types are not known to the one who holds it. */

@@ -35,7 +35,7 @@ export async function keepWorking(
   const { inputs, faults } = saidInputs(computation.input, given);
   if (faults.length > 0) throw new InputFaults(faults.map((fault) => withReceived(fault, given)));
   return changeBuild(tx, principal, buildId, async ({ build, emit }) => {
-    const answer = computation.run(inputs, 'inch');
+    const answer = computation.run(inputs, 'inch', 'engine');
     const { name, title } = computation;
     const seq = await emit(WORKING_EVENTS['working-kept'], { computation: name, title });
     const row = await tx

@@ -32,7 +32,10 @@ const isLog = (lines: readonly LoggedLash[]): boolean =>
 function logSection(context: CallContext): Component[] {
   const lines = standingLines(context);
   if (!isLog(lines)) return [];
-  const raised = questionsNamed(context, context.assessment.details.lash.questionIds);
+  // Of a figure that hardly can be the sheet has it.
+  const raised = questionsNamed(context, context.assessment.details.lash.questionIds).filter(
+    ({ step }) => step !== 'sheet',
+  );
   return [
     sectionComponent('Lash log', [logComponent(lines), ...saidComponents('It asks', questionTexts(raised))]),
   ];

@@ -53,3 +53,23 @@ describe.each(SLIPS)('%s: lobe %s, valve %s', (code, lobe, valve) => {
     expect(said((await sheetOf(pasted.buildId)).json.questions)).toEqual(ofPushed);
   });
 });
+
+/* .25 in for a 0.25 mm feeler, .016 in where the others are: common practice, no published source. */
+test('a lash in a column that is a metric feeler is asked the same, pushed, looked at and pasted', async () => {
+  const { service, person } = open();
+  const [pushed, pasted] = [await openCall(service, person), await openCall(service, person)];
+  const lashes = ['.010 in', '.25 in', '.011 in', '.010 in'];
+  const done = await keep(
+    pushed.buildId,
+    lashes.map((each, index) => lift(index + 1, each, 'lash')),
+    {},
+  );
+  const asked = said((await sheetOf(pushed.buildId)).json.questions);
+  expect(asked).toEqual([['lash-unlikely', 2, expect.stringMatching(/really \.250 in/)]]);
+  expect(said(done.questions)).toEqual(asked);
+  const text = ['cyl\tvalve\tlash', ...lashes.map((each, index) => `${index + 1}\tI\t${each}`)].join('\n');
+  const url = `/api/v1/builds/${pasted.buildId}/sheet/paste`;
+  const look = await post(url, { text });
+  expect(said(look.json.questions)).toEqual(asked);
+  expect(at(look.json, 'questions', 0, 'lines')).toEqual([3]);
+});

@@ -98,6 +98,14 @@ describe('one order for each valve', () => {
     expect(headlines(said)).toContain('Shims to order: 1 intake 2.50 mm.');
   });
 
+  test('between two in stock both are told, each with the lash that it leaves', () => {
+    // 2.30 + .35 = 2.65: 2.40 leaves .25, 2.60 leaves .05, where .15 is wanted.
+    const [only] = sentences(bucket([['1 intake', 0.35, 2.3]], [2.2, 2.4, 2.6, 2.7]));
+    expect(only).toContain(
+      'It wants 2.50 mm for its 2.30 mm; none on record comes near enough (2.40 mm leaves 0.25 mm, 2.60 mm leaves 0.05 mm), so one is to be ordered.',
+    );
+  });
+
   test('near enough stays', () => {
     expect(sentences(bucket([['1 intake', 0.16, 2.6]]))).toEqual([
       '1 intake: 0.16 mm found, 0.15 mm wanted: near enough. Its own 2.60 mm shim stays.',

@@ -59,6 +59,7 @@ export function specOf({ engine, card, springs, rockers, taken: gaps }: Evidence
     rockers: without({
       nominalRatio: rockers.soldAs,
       plannedRatio: rockers.planned,
+      plannedExhaustRatio: rockers.plannedExhaust,
       alsoPlanned: rockers.alsoPlanned === undefined ? undefined : [...rockers.alsoPlanned],
       family: rockers.family?.name,
       pivotToTip: ifKnown(rockers.pivotToTip),

@@ -1,7 +1,8 @@
 import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { isOffSince } from '../common/seats.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
-import { plansOf } from './plans.ts';
+import { forSide, plansOf } from './plans.ts';
 import { armsOf } from './ratios.ts';
 import { soldThen } from './sold-then.ts';
 
@@ -29,7 +30,7 @@ export function withOtherArms(evidence: Evidence): Evidence {
   // No one ratio makes the gaps of an overhead cam: they are what was read.
   if ((evidence.engine.gear ?? 'pushrod') !== 'pushrod') return evidence;
   const sheet = evidence.sheet.map((entry) => {
-    const otherArms = otherArmsOf(entry, evidence);
+    const otherArms = otherArmsOf(entry, forSide(evidence, sideOfValve(entry.valve)));
     return otherArms === undefined ? entry : { ...entry, otherArms };
   });
   return { ...evidence, sheet };

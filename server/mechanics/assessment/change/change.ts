@@ -2,6 +2,7 @@ import { defined } from '../../../../shared/defined.ts';
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import { assumptionsOf } from '../../consequences/assumptions.ts';
 import { movedScan } from '../../consequences/piston-gap.ts';
+import { nestSaid } from '../../springs/nested.ts';
 import type { AssessedQuestion, NotToRun } from '../assessment.ts';
 import { firstSaid } from '../common/first-said.ts';
 import type { PartSaid } from '../common/part-said.ts';
@@ -12,7 +13,7 @@ import { rowsOf, type SheetRow } from '../sheet/rows.ts';
 import { isWithPlan, seenByChange, withOtherArms } from './arms-of-gaps.ts';
 import { checksOf, notCalculated } from './checks.ts';
 import { closestAsked } from './closest-asked.ts';
-import type { ChangeDetail } from './detail.ts';
+import type { ChangeDetail, ChangeFigure } from './detail.ts';
 import { figureQuantities, figuresOf } from './figures.ts';
 import { type GapCalculations, gapCalculations } from './gap-calculations.ts';
 import { gapsOf } from './gaps.ts';
@@ -20,7 +21,7 @@ import { notUsedHeadlines, shortGaps, worstHeadlines } from './headlines.ts';
 import type { ValveRatio, WithheldRatio } from './input.ts';
 import { gapsBefore, knownInput, lashInForce } from './known.ts';
 import { notKnownHeadline } from './not-known.ts';
-import { planKey, plansOf } from './plans.ts';
+import { forSide, planKey, plansOf } from './plans.ts';
 import { type BeforeAndAfter, beforeAndAfter } from './ratios.ts';
 import { readAgainstWorked, untilWorkedIsSure } from './read-against-worked.ts';
 import { soldThenAsked } from './sold-then.ts';
@@ -35,6 +36,12 @@ const sourcesSaid = ({ before, after }: BeforeAndAfter): string[] => [
   ...(before === undefined ? [] : [`the ratio before: ${before.source}`]),
   ...(after === undefined ? [] : [`the ratio after: ${after.source}`]),
 ];
+
+/** Each of two springs by itself, at the lift after. */
+function ofNest({ springs: { nest } }: Evidence, figures: readonly ChangeFigure[]): string[] {
+  const lift = figures.find(({ name }) => name === 'net-lift')?.after?.value;
+  return nest === undefined || lift === undefined ? [] : nestSaid(nest, lift);
+}
 
 /** A ratio that was read and is no ground for a figure yet: what comes first. */
 const withheldSaid = ({ withheld, about }: Spot): string[] =>
@@ -108,6 +115,7 @@ function workOut(
     ...defined({ notUsed: withheldSaid(spot)[0] }),
     assumptions: [
       ...assumptionsOf(variants.middle, calculated),
+      ...ofNest(evidence, figures),
       ...sourcesSaid(ratios),
       ...(otherArms ? [notCalculated(evidence)] : []),
     ],
@@ -118,6 +126,25 @@ function workOut(
     otherArms,
     quantities: figureQuantities(figures, about, ratios.after, lash),
   };
+}
+
+interface PlannedSpot {
+  readonly seen: Evidence;
+  readonly spot: Spot;
+  readonly plan: number | undefined;
+}
+
+/** Every spot with the first plan of its side, then with the next; without one, with what is on it. */
+function plannedSpots(evidence: Evidence, spots: readonly Spot[]): PlannedSpot[] {
+  const each = spots.map((spot) => {
+    const seen = forSide(evidence, spot.side);
+    const planned = plansOf(seen);
+    return { seen, spot, plans: planned.length === 0 ? [undefined] : planned };
+  });
+  const most = Math.max(0, ...each.map(({ plans }) => plans.length));
+  return Array.from({ length: most }, (_, at) => at).flatMap((at) =>
+    each.flatMap(({ seen, spot, plans }) => (at < plans.length ? [{ seen, spot, plan: plans[at] }] : [])),
+  );
 }
 
 /** A question that several plans raise is asked once. */
@@ -138,9 +165,9 @@ export function changePart(
   const evidence = seenByChange(withOtherArms(read));
   const calculations = gapCalculations();
   const spots = spotsOf(evidence, rowsOf(evidence), { ratios, withheld });
-  const planned = plansOf(evidence);
-  const plans = planned.length === 0 ? [undefined] : planned;
-  const worked = plans.flatMap((plan) => spots.map((spot) => workOut(evidence, spot, plan, calculations)));
+  const worked = plannedSpots(evidence, spots).map(({ seen, spot, plan }) =>
+    workOut(seen, spot, plan, calculations),
+  );
   const bare = worked.map(({ detail }) => detail);
   const ofSprings = springsAsked(evidence, bare);
   const ofWorked = readAgainstWorked(evidence, bare);

@@ -1,6 +1,6 @@
 import { keysOf, VALVES, valveSaid } from '../../../../shared/schemas/words.ts';
 import { touches } from '../common/gap-said.ts';
-import { listed, nominalSaid, subjectSaid } from '../common/said.ts';
+import { keyOf, listed, nominalSaid, subjectSaid } from '../common/said.ts';
 import type { GapName } from '../evidence.ts';
 import type { ChangeDetail, ChangeGap } from './detail.ts';
 
@@ -59,6 +59,9 @@ export function placesSaid(members: readonly Member[]): string {
   });
   return listed([...valves, ...whole]);
 }
+
+/** The plan of its side that is to be fitted; without a plan, what is on it. */
+export const isFirstPlan = ({ key, about }: ChangeDetail): boolean => key === keyOf(about);
 
 /** Valves of one plan together; without a plan, all of them. */
 export interface PlanGroup {

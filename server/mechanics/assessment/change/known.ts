@@ -3,7 +3,7 @@ import { GAP_KINDS, type GapKind } from '../../../../shared/schemas/sheet.ts';
 import type { ConsequenceInput, LimitFigure } from '../../consequences/types.ts';
 import type { GapBounds } from '../common/gap-said.ts';
 import { limitOf } from '../common/limits.ts';
-import { newestLash } from '../common/newest-lash.ts';
+import { usableLash } from '../common/newest-lash.ts';
 import { byId, placeOf } from '../common/said.ts';
 import type { Evidence, SheetEvidence, Side, ValvePlace } from '../evidence.ts';
 import { boundsOf, type JudgedGap, judgeGap, worstOf } from '../sheet/gap.ts';
@@ -20,7 +20,7 @@ export function lashInForce(
   side: Side,
   place: ValvePlace | undefined,
 ): number | undefined {
-  const logged = place === undefined ? undefined : newestLash(evidence, place)?.gap.value;
+  const logged = place === undefined ? undefined : usableLash(evidence, place)?.gap.value;
   return logged ?? evidence.card[side].lash;
 }
 

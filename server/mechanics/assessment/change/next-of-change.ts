@@ -2,7 +2,7 @@ import type { NextAction } from '../assessment.ts';
 import { ended } from '../common/first-said.ts';
 import { nominalSaid, upperFirst } from '../common/said.ts';
 import type { ChangeDetail } from './detail.ts';
-import { byPlan, type GapGroup, groupsOf, placesSaid } from './groups.ts';
+import { byPlan, type GapGroup, groupsOf, isFirstPlan, placesSaid } from './groups.ts';
 
 /** What a call about a ratio asks for next, for the gaps that it was worked out for. */
 export interface NextOfChange {
@@ -35,11 +35,9 @@ function actionOf(
   };
 }
 
-/** Of the first plan; the others wait for the same gaps. */
+/** Of the first plan of each side; the others wait for the same gaps. */
 export function nextOfChange(details: readonly ChangeDetail[]): NextOfChange {
-  const groups = byPlan(details)
-    .slice(0, 1)
-    .flatMap((plan) => groupsOf(plan.details));
+  const groups = byPlan(details.filter(isFirstPlan)).flatMap((plan) => groupsOf(plan.details));
   const first = (fits: (group: GapGroup) => boolean) =>
     groups.find((group) => fits(group) && group.members[0].gap.lacks.length > 0);
   return {

@@ -3,7 +3,7 @@ import type { Headline } from '../assessment.ts';
 import { listed, lowerFirst, upperFirst } from '../common/said.ts';
 import type { GapName } from '../evidence.ts';
 import type { ChangeDetail, ChangeGap } from './detail.ts';
-import { once, placesSaid } from './groups.ts';
+import { isFirstPlan, once, placesSaid } from './groups.ts';
 
 /** What breaks most where it is gone, first (common practice, no published source). */
 const WORST: readonly GapName[] = [
@@ -23,8 +23,7 @@ interface Unknown {
 
 /** Gaps that nothing is known of, the worst first; the same valve under several plans is one place. */
 function unknownOf(details: readonly ChangeDetail[]): Unknown[] {
-  const [first] = details;
-  const here = details.filter(({ plan }) => plan === first?.plan);
+  const here = details.filter(isFirstPlan);
   const known = new Set(
     here.flatMap(({ about, gaps }) =>
       about.of === 'valve'

@@ -1,5 +1,5 @@
 import { nominalSaid } from '../common/said.ts';
-import type { Evidence } from '../evidence.ts';
+import type { Evidence, Side } from '../evidence.ts';
 
 /** The ratios that are thought of, each once: the one that is to be fitted, then the others, the smallest first. */
 export function plansOf({ rockers }: Pick<Evidence, 'rockers'>): number[] {
@@ -8,6 +8,15 @@ export function plansOf({ rockers }: Pick<Evidence, 'rockers'>): number[] {
   return all.filter(
     (plan, index) => all.findIndex((each) => nominalSaid(each) === nominalSaid(plan)) === index,
   );
+}
+
+/** The same evidence as one side sees it: where intakes and exhausts are to have different ratios, each its own. */
+export function forSide(evidence: Evidence, side: Side): Evidence {
+  const { plannedExhaust, ...rockers } = evidence.rockers;
+  if (plannedExhaust === undefined) return evidence;
+  return side === 'exhaust'
+    ? { ...evidence, rockers: { ...rockers, planned: plannedExhaust } }
+    : { ...evidence, rockers };
 }
 
 /** What ids say of a plan beside what they are about; the first plan needs no name. */

@@ -8,6 +8,7 @@ import type { Evidence, Side, ValvePlace } from '../evidence.ts';
 import { gapCells } from '../sheet/cells.ts';
 import type { SheetRow } from '../sheet/rows.ts';
 import type { ValveRatio, WithheldRatio } from './input.ts';
+import { forSide } from './plans.ts';
 
 /** Ratios that were read: those to calculate with, and those whose word is withheld. */
 interface RatiosRead {
@@ -61,7 +62,7 @@ function spotOf(
 /** Valves of a side that nothing was read of keep what is known without a reading: one valve says nothing of the others. */
 function hasOthers(evidence: Evidence, side: Side, places: readonly ValvePlace[]): boolean {
   const { cylinders } = evidence.engine;
-  const { soldAs, family, planned, alsoPlanned = [] } = evidence.rockers;
+  const { soldAs, family, planned, alsoPlanned = [] } = forSide(evidence, side).rockers;
   const isStated = [soldAs, family, planned, ...alsoPlanned].some((each) => each !== undefined);
   const each = valveNames(evidence).filter((name) => sideOfValve(name) === side).length;
   return isStated && (cylinders === undefined || places.length < cylinders * each);

@@ -9,6 +9,8 @@ export interface LashValveDetail extends ValvePlace {
   /** The lash as it is: the newest line, found or set. */
   readonly newest: Bounds;
   readonly growth?: LashGrowth;
+  /** The line at which it had grown again after a reset, whose stop nobody has lifted since. */
+  readonly grewAgain?: LashEvidence;
 }
 
 /** Which valve is set when; angles in degrees of the crank, by tens, after the first of the firing order fired. */
@@ -41,6 +43,8 @@ export interface ShimRow extends ValvePlace {
   };
   /** No shim that is there brings the lash near enough to what is wanted: one of this thickness is to be had first. */
   readonly toHave?: number;
+  /** Where one is to be had: the next thinner and the next thicker in stock that leave a gap, with the lash each gives. */
+  readonly beside?: readonly { readonly shim: number; readonly lash: number }[];
   readonly lacks: readonly string[];
   readonly sentence: string;
   /** The line of the log that it rests on. */

@@ -26,9 +26,11 @@ const tightOrWide = (found: number, wanted: number): string => (found < wanted ?
 
 /** What goes in, or what has to be had first: one of the two, never both. */
 function goesIn(row: Said, fitted: number, withStock: boolean): string {
-  const { choice, toHave } = row;
+  const { choice, toHave, beside = [] } = row;
   if (toHave !== undefined) {
-    const none = withStock ? 'none on record comes near enough' : 'no stock is on record';
+    const each = beside.map(({ shim, lash }) => `${millimetres(shim)} leaves ${millimetres(lash)}`);
+    const there = each.length === 0 ? '' : ` (${each.join(', ')})`;
+    const none = withStock ? `none on record comes near enough${there}` : 'no stock is on record';
     return `It wants ${millimetres(toHave)} for its ${millimetres(fitted)}; ${none}, so one is to be ordered.`;
   }
   if (choice === undefined) return '';

@@ -6,13 +6,14 @@ import { allowance, toolAllowance } from '../../kit/allowances.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import { chooseShims, type ShimChosen } from '../../lash/choose-shims.ts';
 import type { AssessedQuantity, Headline, NotToRun } from '../assessment.ts';
+import { isLashDoubted } from '../common/lash-doubt.ts';
 import { lashLogOf } from '../common/newest-lash.ts';
 import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { ShimRow, ShimsDetail } from './detail.ts';
 import { heldOpen, NO_GAP, shimHeadlines, shimSentence } from './shim-said.ts';
 
-type Known = Omit<ShimRow, 'choice' | 'toHave' | 'sentence'>;
+type Known = Omit<ShimRow, 'choice' | 'toHave' | 'beside' | 'sentence'>;
 
 /** Setting a gap takes another shim: what was in before is not what is in now. */
 function fittedIn(lines: readonly LashEvidence[]): number | undefined {
@@ -23,12 +24,15 @@ function fittedIn(lines: readonly LashEvidence[]): number | undefined {
 }
 
 function lacksOf(
-  { engine }: LashEvidence,
-  { card }: Evidence,
+  newest: LashEvidence,
+  evidence: Evidence,
   known: Pick<Known, 'fitted' | 'found' | 'wanted'>,
 ): string[] {
+  const { engine } = newest;
+  const { card } = evidence;
   const { fitted, found, wanted } = known;
   return [
+    ...(isLashDoubted(evidence, newest) ? ['whether its lash was read and entered right'] : []),
     ...(fitted === undefined ? ['the shim that is in, measured itself'] : []),
     ...(found.value === undefined ? ['the gap as one figure'] : []),
     ...(found.value === 0 ? [NO_GAP] : []),
@@ -116,6 +120,24 @@ function choiceOf(
   };
 }
 
+/** The stock on both sides of what is wanted, for whoever weighs one of them against waiting. */
+function besideOf(
+  { fitted, found, shim }: Known,
+  { toHave }: Pick<ShimRow, 'toHave'>,
+  stock: readonly number[],
+): Pick<ShimRow, 'beside'> {
+  if (toHave === undefined || shim === undefined || fitted === undefined || found.value === undefined)
+    return {};
+  const all = fitted + found.value;
+  const thinner = stock.filter((each) => each <= shim);
+  const thicker = stock.filter((each) => each > shim && all - each > EQUAL);
+  const next = [
+    ...(thinner.length === 0 ? [] : [Math.max(...thinner)]),
+    ...(thicker.length === 0 ? [] : [Math.min(...thicker)]),
+  ];
+  return next.length === 0 ? {} : { beside: next.map((each) => ({ shim: each, lash: all - each })) };
+}
+
 /**
  * The shim of every valve of a bucket engine in the lash log, out of those that are there together.
  *
@@ -148,7 +170,8 @@ export function shimsOf(evidence: Evidence): {
   const chosen = chooseShims(wants, stock, within);
   const rows = all.map((known): ShimRow => {
     const at = complete.indexOf(known);
-    const row = { ...known, ...choiceOf(known, at < 0 ? undefined : chosen[at], complete, within) };
+    const choice = choiceOf(known, at < 0 ? undefined : chosen[at], complete, within);
+    const row = { ...known, ...choice, ...(at < 0 ? {} : besideOf(known, choice, stock)) };
     return { ...row, sentence: shimSentence(row, stock.length > 0) };
   });
   return {

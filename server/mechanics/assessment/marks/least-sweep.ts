@@ -6,7 +6,7 @@ import { IN } from '../../kit/si.ts';
 import { medianOf } from '../../statistics/median.ts';
 import type { ValveRatio } from '../change/input.ts';
 import { lashInForce } from '../change/known.ts';
-import { plansOf } from '../change/plans.ts';
+import { forSide, plansOf } from '../change/plans.ts';
 import { beforeAndAfter } from '../change/ratios.ts';
 import { inches, placeOf, ratioSaid } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
@@ -68,8 +68,8 @@ function liftOf(evidence: Evidence, of: SweepOf, ratios: readonly ValveRatio[]):
   const own = ratios.filter((ratio) => place !== undefined && placeOf(ratio) === placeOf(place));
   const side = ratios.filter(({ valve }) => sideOfValve(valve) === sideOfValve(of.valve));
   const used = own.length > 0 ? own : side;
-  const [plan] = plansOf(evidence);
-  const { after } = beforeAndAfter(evidence, sideOfValve(of.valve), used, plan);
+  const seen = forSide(evidence, sideOfValve(of.valve));
+  const { after } = beforeAndAfter(seen, sideOfValve(of.valve), used, plansOf(seen)[0]);
   const lobe =
     used.find(({ value }) => value === after?.value)?.lobeLift ??
     evidence.card[sideOfValve(of.valve)].lobeLift;

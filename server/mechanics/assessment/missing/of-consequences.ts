@@ -17,7 +17,10 @@ export function ofConsequences(evidence: Evidence, measured: boolean): Need[] {
       'ratio',
       'a ratio to calculate with, measured or planned',
       'Read the ratio of the rockers, or say which is planned.',
-      measured || rockers.planned !== undefined || rockers.soldAs !== undefined,
+      measured ||
+        rockers.planned !== undefined ||
+        rockers.plannedExhaust !== undefined ||
+        rockers.soldAs !== undefined,
       MUST_TURN,
     ),
     need(

@@ -41,6 +41,10 @@ interface NextGiven {
 /** More passes of what was read: a doubt about those there are goes first. */
 const isMorePasses = ({ need }: Lacking): boolean => /^(valve|lobe)-passes:/.test(need.code);
 
+/** A lash is a reading of the sheet and a line of the log: a doubt of it is of both. */
+const isOfSteps = ({ step, code }: AssessedQuestion, steps: readonly StepName[]): boolean =>
+  steps.includes(step) || (code === 'lash-unlikely' && steps.includes('adjuster'));
+
 /** What the answer of the goal is made of, in the order in which it is asked for. */
 function forAnswer({
   lacking,
@@ -72,7 +76,7 @@ function forAnswer({
     (sheet === undefined ? undefined : sheetDoubtNext(questions)) ??
     lackingNext(lacking.filter(({ need }) => need.begun)) ??
     ofChange?.held ??
-    questionNext(questions.filter(({ step }) => steps.includes(step))) ??
+    questionNext(questions.filter((each) => isOfSteps(each, steps))) ??
     lackingNext(withoutRows.filter((each) => !isMorePasses(each))) ??
     ofNoise.look ??
     lackingNext(withoutRows) ??

@@ -3,7 +3,7 @@ import { mostLash } from '../../lash/usual-lash.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
-import { newestLash } from '../common/newest-lash.ts';
+import { usableLash } from '../common/newest-lash.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
 
@@ -24,7 +24,7 @@ function lashOf(entry: SheetEvidence, evidence: Evidence): number {
   const { engine, card } = evidence;
   if (entry.lifter === 'hydraulic' || engine.lifter?.startsWith('hydraulic') === true) return 0;
   return (
-    newestLash(evidence, entry)?.gap.value ?? card[sideOfValve(entry.valve)].lash ?? mostLash(engine.lifter)
+    usableLash(evidence, entry)?.gap.value ?? card[sideOfValve(entry.valve)].lash ?? mostLash(engine.lifter)
   );
 }
 

@@ -3,7 +3,7 @@ import { EQUAL } from '../../kit/nearest.ts';
 import type { AssessedQuestion, StopReason } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { inches } from '../common/said.ts';
-import type { AnswerEvidence } from '../evidence.ts';
+import type { AnswerEvidence, Evidence } from '../evidence.ts';
 import type { PreloadEvidence } from './evidence.ts';
 import { BUILD, type KeptSet } from './kept.ts';
 import { offSeat, pastBottom } from './said.ts';
@@ -24,9 +24,19 @@ const CHOICES: AssessedQuestion['answers'] = [
 function sentenceOf(set: PreloadEvidence, past: number): string {
   if (set.solid)
     return `Do not turn it: the build has solid lifters, and the turns kept hold the valve open by up to ${inches(offSeat(set, past))}.`;
+  if (set.travelUnsaid)
+    return `Do not turn it: the turns kept press the plunger ${inches(set.preload)}, further than plungers usually go, and may hold the valve open.`;
   return past > EQUAL
     ? `Do not turn it: the turns kept go ${inches(past)} past the plunger’s bottom, and hold the valve open by up to ${inches(offSeat(set, past))}.`
     : 'Do not turn it: the turns kept put the plunger on its bottom, with nothing left for wear or heat.';
+}
+
+function sizeOf({ solid, travelUnsaid, travel = 0, preload }: PreloadEvidence): string {
+  if (solid) return 'The build says solid lifters: if they are hydraulic, put that right in its description.';
+  const goes = travelUnsaid
+    ? `Plungers usually go ${inches(travel)} at the most`
+    : `The plunger goes ${inches(travel)}`;
+  return `${goes}, and these turns press it ${inches(preload)}.`;
 }
 
 interface Bottomed {
@@ -34,30 +44,39 @@ interface Bottomed {
   readonly stop: readonly StopReason[];
 }
 
-/**
- * A plunger on its bottom is no cushion any more, and one past it holds the valve open: nobody turns that engine. The sum
- * that was kept last counts; it goes once the turns are kept again with travel left.
- */
-export function bottomed(
-  kept: KeptSet<PreloadEvidence> | undefined,
+const NONE: Bottomed = { questions: [], stop: [] };
+
+const idOf = ({ id }: KeptSet): string => (id === undefined ? '' : `:${id}`);
+
+/** Answered, and lifted by a person. */
+const isOver = ({ stop }: Bottomed, { stopsLifted = [] }: Evidence['call']): boolean =>
+  stop.every(
+    ({ id, entryId, answered }) =>
+      answered && stopsLifted.some((lifted) => lifted.stopId === id && lifted.entryId === entryId),
+  );
+
+function questionOf(
+  { id, set }: KeptSet<PreloadEvidence>,
   answers: readonly AnswerEvidence[],
-): Bottomed {
-  const past = kept === undefined ? undefined : pastBottom(kept.set);
-  if (kept === undefined || past === undefined) return { questions: [], stop: [] };
-  const question = asked(
+): AssessedQuestion {
+  return asked(
     {
       code: 'plunger-bottomed',
       weight: 'strong',
       ask: 'Was the adjuster really turned that far, or was it only worked out?',
-      size: kept.set.solid
-        ? 'The build says solid lifters: if they are hydraulic, put that right in its description.'
-        : `The plunger goes ${inches(kept.set.travel ?? 0)}, and these turns press it ${inches(kept.set.preload)}.`,
+      size: sizeOf(set),
       test: 'back the adjuster off with the engine left still, and say which it was.',
       byLooking: true,
       restsOn: [],
     },
-    { about: BUILD, step: 'adjuster', ...defined({ among: kept.id }), answers, choices: CHOICES },
+    { about: BUILD, step: 'adjuster', ...defined({ among: id }), answers, choices: CHOICES },
   );
+}
+
+function ofOne(kept: KeptSet<PreloadEvidence>, answers: readonly AnswerEvidence[]): Bottomed {
+  const past = pastBottom(kept.set);
+  if (past === undefined) return NONE;
+  const question = questionOf(kept, answers);
   const answered = question.answered !== undefined;
   const first = answered
     ? 'What was found is answered.'
@@ -66,11 +85,11 @@ export function bottomed(
     questions: [question],
     stop: [
       {
-        id: 'stop:plunger-bottomed',
+        id: `stop:plunger-bottomed${idOf(kept)}`,
         code: 'plunger-bottomed',
         about: BUILD,
         sentence: sentenceOf(kept.set, past),
-        wayOut: `${first} The desk then lifts the stop, or keeps the turns again, with the reason.`,
+        wayOut: `${first} The desk then lifts the stop, with the reason.`,
         wayOutAtBench: `${first} Leave it until the desk has lifted the stop.`,
         answered,
         from: 'readings',
@@ -79,5 +98,22 @@ export function bottomed(
         restsOn: [],
       },
     ],
+  };
+}
+
+/**
+ * A plunger on its bottom is no cushion any more, and one past it holds the valve open: nobody turns that engine. Turns
+ * that are kept again say nothing of what was found on the valve that was turned too far: each sum has its stop until it
+ * is answered and a person has lifted it.
+ */
+export function bottomed(
+  preloads: readonly KeptSet<PreloadEvidence>[],
+  { answers, call }: Pick<Evidence, 'answers' | 'call'>,
+): Bottomed {
+  const all = preloads.map((kept) => ofOne(kept, answers));
+  const each = all.filter((one, index) => index === all.length - 1 || !isOver(one, call));
+  return {
+    questions: each.flatMap(({ questions }) => questions),
+    stop: each.flatMap(({ stop }) => stop),
   };
 }

@@ -18,6 +18,8 @@ interface ThreadEvidence {
 /** What turns past zero lash press the plunger of a hydraulic lifter. */
 export interface PreloadEvidence extends ThreadEvidence {
   readonly of: 'preload';
+  /** Turns past zero lash. */
+  readonly turns: number;
   readonly preload: number;
   readonly inBand: 'within' | 'under' | 'over';
   readonly from: number;
@@ -26,6 +28,8 @@ export interface PreloadEvidence extends ThreadEvidence {
   readonly wanted: boolean;
   /** Whole travel of the plunger, where it was said. */
   readonly travel?: number;
+  /** It was not said: that is the most that plungers usually go, and these turns go past it. */
+  readonly travelUnsaid?: true;
   /** The build says solid lifters: no plunger gives way, and past zero lash the valve is held open. */
   readonly solid?: true;
 }

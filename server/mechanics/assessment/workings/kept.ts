@@ -21,11 +21,17 @@ export const keptSets = ({ workings }: Pick<Evidence, 'workings'>): KeptSet[] =>
     )
     .toSorted((a, b) => a.line - b.line);
 
-/** Of one kind the sum that was kept last: one that is worked out again takes the place of those before it. */
-export function lastKept<Name extends SetEvidence['of']>(
+/** All of one kind, the oldest first. */
+export function allKept<Name extends SetEvidence['of']>(
   evidence: Pick<Evidence, 'workings'>,
   name: Name,
-): KeptSet<Of<Name>> | undefined {
+): KeptSet<Of<Name>>[] {
   const is = (kept: KeptSet): kept is KeptSet<Of<Name>> => kept.set.of === name;
-  return keptSets(evidence).filter(is).at(-1);
+  return keptSets(evidence).filter(is);
 }
+
+/** Of one kind the sum that was kept last: one that is worked out again takes the place of those before it. */
+export const lastKept = <Name extends SetEvidence['of']>(
+  evidence: Pick<Evidence, 'workings'>,
+  name: Name,
+): KeptSet<Of<Name>> | undefined => allKept(evidence, name).at(-1);

@@ -1,17 +1,29 @@
+import { CAN_BE } from '../../../../shared/schemas/can-be.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import type { Evidence } from '../evidence.ts';
 import type { PreloadEvidence } from './evidence.ts';
-import { BUILD, type KeptSet, lastKept } from './kept.ts';
+import { allKept, BUILD, type KeptSet, lastKept } from './kept.ts';
 
 const isHydraulic = ({ engine }: Evidence): boolean | undefined => engine.lifter?.startsWith('hydraulic');
 
-/** The preload that was kept last; on solid lifters there is no plunger that gives way to it. */
-export function keptPreload(evidence: Evidence): KeptSet<PreloadEvidence> | undefined {
-  const kept = lastKept(evidence, 'preload');
-  if (kept === undefined || isHydraulic(evidence) !== false || kept.set.preload <= EQUAL) return kept;
-  return { ...kept, set: { ...kept.set, travel: 0, solid: true } };
+/** More than plungers usually go: pressed further, one stands on its bottom, whatever lifter it is. */
+function onSomeBottom(set: PreloadEvidence): PreloadEvidence {
+  const most = CAN_BE.plungerTravel.usual?.most;
+  if (most === undefined || set.travel !== undefined || set.preload <= most + EQUAL) return set;
+  return { ...set, travel: most, travelUnsaid: true };
+}
+
+/** Every preload that was kept, oldest first; on solid lifters there is no plunger that gives way to it. */
+export function keptPreloads(evidence: Evidence): KeptSet<PreloadEvidence>[] {
+  const solid = isHydraulic(evidence) === false;
+  return allKept(evidence, 'preload').map((kept) => {
+    const { set } = kept;
+    return solid && set.preload > EQUAL
+      ? { ...kept, set: { ...set, travel: 0, solid: true } }
+      : { ...kept, set: onSomeBottom(set) };
+  });
 }
 
 /** Turns of a solid lifter change a gap, those of a hydraulic one press a plunger: one of the two is said wrong. */

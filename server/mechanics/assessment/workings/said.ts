@@ -49,6 +49,8 @@ function preloadSaid(set: PreloadEvidence): string {
   const past = pastBottom(set);
   if (set.solid)
     return `The build has solid lifters, with no plunger to press: these turns hold the valve open by up to ${inches(offSeat(set, preload))}. Back off before the engine is turned.`;
+  if (set.travelUnsaid)
+    return `These turns press the plunger ${inches(preload)}, further than plungers usually go: it may stand on its bottom and hold the valve open. Back off before the engine is turned.`;
   if (past !== undefined)
     return past > EQUAL
       ? `These turns go ${inches(past)} past the bottom of the plunger, and hold the valve off its seat by up to ${inches(offSeat(set, past))}. Back off before the engine is turned.`
@@ -66,11 +68,13 @@ const short = (value: number, places: number): string =>
     .replace(/(\.\d*?)0+$/, '$1')
     .replace(/\.$/, '') || '0';
 
+/** `2 turns`, `.055 turn` */
+export const countSaid = (turns: number): string =>
+  `${short(Math.abs(turns), 3)} turn${Math.abs(turns) > 1 ? 's' : ''}`;
+
 /** `Tighten .055 turn, 20°` */
-function turnSaid(turns: number): string {
-  const size = Math.abs(turns);
-  return `${turns > 0 ? 'Tighten' : 'Loosen'} ${short(size, 3)} turn${size > 1 ? 's' : ''}, ${short(size * 360, 0)}°`;
-}
+const turnSaid = (turns: number): string =>
+  `${turns > 0 ? 'Tighten' : 'Loosen'} ${countSaid(turns)}, ${short(Math.abs(turns) * 360, 0)}°`;
 
 /** Past the usual it is said so: the maker’s own band goes first. */
 function bandOf(preload: number): string {

@@ -1,12 +1,15 @@
-import type { AssessedQuantity, Headline } from '../assessment.ts';
+import type { AssessedQuantity, AssessedQuestion, Headline } from '../assessment.ts';
+import { inDoubt } from '../common/asked.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import type { Evidence } from '../evidence.ts';
 import { bottomed } from './bottomed.ts';
 import type { SetEvidence } from './evidence.ts';
 import { BUILD, type KeptSet, lastKept } from './kept.ts';
-import { keptPreload, lifterQuestions } from './lifters.ts';
+import { keptPreloads, lifterQuestions } from './lifters.ts';
+import { rodQuestions } from './rods.ts';
 import { preloadWithin, setSaid } from './said.ts';
 import { threadQuestions } from './threads.ts';
+import { unlikelyQuestions } from './unlikely.ts';
 
 export interface WorkingsDetail {
   /** Questions about adjusters. */
@@ -32,7 +35,26 @@ function figureOf(set: SetEvidence): Pick<AssessedQuantity, 'name' | 'dimension'
   }
 }
 
-const quantityOf = ({ set }: KeptSet): AssessedQuantity => ({
+/** A sum and what is asked of its figures. */
+interface SumSaid {
+  readonly kept: KeptSet;
+  readonly questions: readonly AssessedQuestion[];
+}
+
+const openOf = ({ questions }: SumSaid): AssessedQuestion | undefined => questions.find(inDoubt);
+
+/** Of a sum that hardly can be nothing is told but the doubt. */
+function told(sum: SumSaid): string {
+  const open = openOf(sum);
+  if (open === undefined) return setSaid(sum.kept.set);
+  return open.answered?.found === true
+    ? 'A figure of this sum was entered wrong: it is kept again with the right one.'
+    : `Nothing is told of these turns yet. ${open.ask}`;
+}
+
+const quantityOf = (sum: SumSaid): AssessedQuantity => ofSet(sum.kept.set, openOf(sum) !== undefined);
+
+const ofSet = (set: SetEvidence, doubted: boolean): AssessedQuantity => ({
   id: `working:${set.of}`,
   ...figureOf(set),
   ...(set.of === 'preload'
@@ -42,16 +64,16 @@ const quantityOf = ({ set }: KeptSet): AssessedQuantity => ({
   basis: 'calculated',
   conditions:
     set.of === 'preload' || set.of === 'turns' ? [`thread ${set.thread}`, `ratio ${set.ratio}`] : [],
-  lacks: [],
+  lacks: doubted ? ['whether its figures are right'] : [],
   restsOn: [],
 });
 
-const headlineOf = ({ set }: KeptSet): Headline => ({
-  id: `headline:working:${set.of}`,
+const headlineOf = (sum: SumSaid): Headline => ({
+  id: `headline:working:${sum.kept.set.of}`,
   about: BUILD,
-  step: STEPS[set.of],
-  sentence: setSaid(set),
-  quantityId: `working:${set.of}`,
+  step: STEPS[sum.kept.set.of],
+  sentence: told(sum),
+  quantityId: `working:${sum.kept.set.of}`,
 });
 
 /**
@@ -64,18 +86,25 @@ const headlineOf = ({ set }: KeptSet): Headline => ({
  * Source: as those; that nobody turns an engine whose plunger is on its bottom by common practice, no published source.
  */
 export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
-  const kept = KINDS.flatMap((name): KeptSet[] => {
-    const last: KeptSet | undefined = name === 'preload' ? keptPreload(evidence) : lastKept(evidence, name);
-    return last === undefined ? [] : [last];
+  const preloads = keptPreloads(evidence);
+  const sums = KINDS.flatMap((name): SumSaid[] => {
+    const last: KeptSet | undefined = name === 'preload' ? preloads.at(-1) : lastKept(evidence, name);
+    return last === undefined ? [] : [{ kept: last, questions: unlikelyQuestions(last, evidence) }];
   });
-  const { questions, stop } = bottomed(keptPreload(evidence), evidence.answers);
-  const all = [...questions, ...lifterQuestions(evidence), ...threadQuestions(evidence)];
+  const { questions, stop } = bottomed(preloads, evidence);
+  const all = [
+    ...questions,
+    ...sums.flatMap((sum) => sum.questions),
+    ...lifterQuestions(evidence),
+    ...threadQuestions(evidence),
+    ...rodQuestions(evidence),
+  ];
   return {
-    quantities: kept.map(quantityOf),
+    quantities: sums.map(quantityOf),
     judgements: [],
     questions: all,
     stop,
-    headlines: kept.map(headlineOf),
+    headlines: sums.map(headlineOf),
     detail: { questionIds: all.map(({ id }) => id) },
   };
 }

@@ -2,9 +2,9 @@ import type { Law } from './law.ts';
 
 /** Law 8: a planned part is judged as planned, also while nothing is measured. */
 export const plannedIsJudgedAsPlanned: Law = ({ evidence, assessment }) => {
-  const { planned, alsoPlanned = [] } = evidence.rockers;
+  const { planned, plannedExhaust, alsoPlanned = [] } = evidence.rockers;
   if (planned === undefined) return [];
-  const plans = [planned, ...alsoPlanned];
+  const plans = [planned, ...(plannedExhaust === undefined ? [] : [plannedExhaust]), ...alsoPlanned];
   const { change } = assessment.details;
   const isPlanned = (ratio: number) => plans.some((plan) => Math.abs(ratio / plan - 1) < 0.12);
   return [

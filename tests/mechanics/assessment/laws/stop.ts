@@ -40,8 +40,7 @@ function saidIn(assessment: Assessment): string[] {
 function wayOutOf({ id, from, sentence, wayOut }: StopReason): string[] {
   const complete =
     /\bdesk\b/.test(wayOut) &&
-    (from === 'person' ||
-      /(strikes out a wrong reading|keeps the turns again), with the reason/.test(wayOut));
+    (from === 'person' || /(strikes out a wrong reading|lifts the stop), with the reason/.test(wayOut));
   return sentence === '' || !complete ? [`${id}: not said why, or no way out: ${wayOut}`] : [];
 }
 

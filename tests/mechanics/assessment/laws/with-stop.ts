@@ -84,6 +84,7 @@ const preload: Raise = (evidence) => ({
         pitch: 0.05 * IN,
         mount: 'stud-nut',
         ratio: 1.6,
+        turns: 2,
         preload: 0.1625 * IN,
         inBand: 'over',
         from: 0.02 * IN,

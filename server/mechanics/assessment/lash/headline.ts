@@ -1,0 +1,72 @@
+import { IN } from '../../kit/si.ts';
+import type { AssessedQuestion, Headline } from '../assessment.ts';
+import { inDoubt } from '../common/asked.ts';
+import { gapSaid } from '../common/gap-said.ts';
+import { inches, keyOf, placeOf, valveSubject } from '../common/said.ts';
+import type { ValvePlace } from '../evidence.ts';
+import type { LashValveDetail } from './detail.ts';
+
+const OF_GROWTH: ReadonlySet<string> = new Set(['lash-grew', 'lash-closed', 'lash-heat-differs']);
+
+/** What it is now, and what it did: one that was set again since has not grown to what it is now. */
+function toldNow(
+  { lines, newest, grewAgain }: LashValveDetail,
+  { code, size = '' }: AssessedQuestion,
+): string {
+  const last = lines.at(-1);
+  if (!OF_GROWTH.has(code)) return `${gapSaid(newest)} now. ${size}`;
+  if (last?.moment === 'set') return `set again to ${gapSaid(newest)}. Before that: ${size}`;
+  const before = grewAgain === undefined || grewAgain.id === last?.id ? '' : 'Before that: ';
+  return `${gapSaid(newest)} now. ${before}${size}`;
+}
+
+/** It grew once, was set again and has held since: its cause was not found by that. */
+function heldSince({ growth, newest, ...place }: LashValveDetail): Headline[] {
+  const about = valveSubject(place);
+  if (growth?.before === undefined || growth.low === undefined) return [];
+  const way = growth.low < 0 ? 'closed' : 'grown';
+  const since = Math.abs(growth.low) < 0.0005 * IN ? 'held' : `${way} by ${inches(Math.abs(growth.low))}`;
+  return [
+    {
+      id: `headline:lash:${keyOf(about)}`,
+      about,
+      step: 'adjuster',
+      sentence: `Lash of ${placeOf(place)}, ${gapSaid(newest)} now. It grew by ${inches(growth.before)} before it was set again, and has ${since} since. Why it grew is not known.`,
+      quantityId: `lash:${keyOf(about)}`,
+    },
+  ];
+}
+
+/** Nothing is told of a lash that is doubted but the doubt. */
+const doubtSaid = (place: ValvePlace, { ask, answered }: AssessedQuestion): string =>
+  answered?.found === true
+    ? `The lash of ${placeOf(place)} was entered wrong: it is put right, or entered again.`
+    : `No lash of ${placeOf(place)} counts yet. ${ask}`;
+
+/** One line for each valve whose lash grew or closed past what is ordinary. */
+export function headline(valve: LashValveDetail, questions: readonly AssessedQuestion[]): Headline[] {
+  const about = valveSubject(valve);
+  const [own] = questions
+    .filter((each) => keyOf(each.about) === keyOf(about))
+    .filter((each) => each.code !== 'lash-unlikely' || inDoubt(each));
+  if (own === undefined) return heldSince(valve);
+  if (own.code === 'lash-unlikely')
+    return [
+      {
+        id: `headline:lash:${keyOf(about)}`,
+        about,
+        step: 'adjuster',
+        sentence: doubtSaid(valve, own),
+        quantityId: `lash:${keyOf(about)}`,
+      },
+    ];
+  return [
+    {
+      id: `headline:lash:${keyOf(about)}`,
+      about,
+      step: 'adjuster',
+      sentence: `Lash of ${placeOf(valve)}, ${toldNow(valve, own)} ${own.ask}`,
+      quantityId: `lash:${keyOf(about)}`,
+    },
+  ];
+}

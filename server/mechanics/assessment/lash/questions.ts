@@ -1,0 +1,103 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import type { LashGrowth, LashQuestion } from '../../lash/types.ts';
+import { unusualLash } from '../../lash/usual-lash.ts';
+import type { AssessedQuestion, Subject } from '../assessment.ts';
+import { asked } from '../common/asked.ts';
+import { isLashDoubted, lashDoubt } from '../common/lash-doubt.ts';
+import { placeOf, valveSubject } from '../common/said.ts';
+import type { Evidence, ValvePlace } from '../evidence.ts';
+import type { LashValveDetail } from './detail.ts';
+import { LOOK } from './look.ts';
+import { idsAt } from './valves.ts';
+
+function placeIn({ cylinder, valve }: Pick<LashQuestion, 'cylinder' | 'valve'>): ValvePlace | undefined {
+  return cylinder === undefined || valve === undefined ? undefined : { cylinder, valve };
+}
+
+/** Of a bucket there is no nut to let go: its gap changes by wear, or as the valve beds into its seat. */
+const OF_BUCKET = {
+  ask: 'Is something wearing on this valve, or did the shim not seat?',
+  test: 'look whether the shim is seated and whole, at the bucket’s face and at the lobe.',
+};
+
+/** Under the stop that it is asked for, only what takes no turning settles it. */
+const LOOKING: Readonly<Partial<Record<LashQuestion['code'], string>>> = {
+  'lash-grew': `With nothing turned, and before the nut is touched: ${LOOK}.`,
+  'lash-grew-everywhere':
+    'All at once is not one part. With nothing turned: look at the oil, and ask how, by whom and at what heat each was set and read.',
+};
+
+/** Whether a setting is what was asked for; either way the log stays as it is. */
+const ASKED_FOR: AssessedQuestion['answers'] = [
+  { code: 'not-found', label: 'Yes, it is what is asked for', changes: 'The question is settled.' },
+  { code: 'found', label: 'No', changes: 'What is asked for is found out before the lash is set again.' },
+];
+
+/** A gap that grew again after it was set again is asked strongly: setting it once more hides the cause. */
+export function question(
+  found: LashQuestion,
+  again: readonly LashGrowth[],
+  valves: readonly LashValveDetail[],
+  { answers, engine }: Evidence,
+): AssessedQuestion {
+  const bucket = engine.gear === 'bucket';
+  const place = placeIn(found);
+  const about: Subject = place === undefined ? { of: 'build' } : valveSubject(place);
+  const stops = again.some((growth) => place === undefined || placeOf(growth) === placeOf(place));
+  const looking = stops ? LOOKING[found.code] : undefined;
+  return asked(
+    {
+      ...found,
+      ...(bucket && found.code === 'lash-grew' ? OF_BUCKET : {}),
+      weight: stops && place !== undefined ? 'strong' : 'weak',
+      ...(looking === undefined ? {} : { test: looking, byLooking: true }),
+      restsOn: idsAt(valves, place),
+    },
+    {
+      about,
+      step: 'adjuster',
+      answers,
+      choices: [
+        {
+          code: 'found',
+          label: 'Yes',
+          changes: 'The cause is known; it is put right before the lash is set again.',
+        },
+        {
+          code: 'not-found',
+          label: 'Looked: no',
+          changes: 'The next cause is looked for; the lash is not set again.',
+        },
+      ],
+    },
+  );
+}
+
+/** The gap of the newest line, where it was set, against the card or the usual band of its lifter. */
+export function unusual(
+  { lines, newest, ...place }: LashValveDetail,
+  evidence: Evidence,
+): AssessedQuestion[] {
+  const line = lines.at(-1);
+  const { value, low = value, high = value } = newest;
+  if (line?.moment !== 'set' || low === undefined || high === undefined) return [];
+  if (isLashDoubted(evidence, line)) return [];
+  const found = unusualLash({
+    low,
+    high,
+    engine: line.engine,
+    lifter: evidence.engine.lifter,
+    card: evidence.card[sideOfValve(place.valve)].lash,
+  });
+  if (found === undefined) return [];
+  return [
+    asked(
+      { ...found, weight: 'weak', restsOn: [line.id] },
+      { about: valveSubject(place), step: 'adjuster', answers: evidence.answers, choices: ASKED_FOR },
+    ),
+  ];
+}
+
+/** Every line is asked of, not the newest alone: the growth rests on those before. */
+export const doubts = ({ lines }: LashValveDetail, evidence: Evidence): AssessedQuestion[] =>
+  lines.flatMap((line) => lashDoubt(evidence, line) ?? []);

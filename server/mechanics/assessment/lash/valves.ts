@@ -1,0 +1,75 @@
+import { defined } from '../../../../shared/defined.ts';
+import { lashGrowths } from '../../lash/growth.ts';
+import { grewAgain } from '../../lash/lash-questions.ts';
+import type { LashGrowth, LashLine } from '../../lash/types.ts';
+import { lashLogOf } from '../common/newest-lash.ts';
+import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
+import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
+import type { LashValveDetail } from './detail.ts';
+
+const asLine = ({ cylinder, valve, gap, moment, engine, nut }: LashEvidence): LashLine => ({
+  cylinder,
+  valve,
+  gap: { low: gap.value ?? gap.low, high: gap.value ?? gap.high },
+  moment,
+  engine,
+  nut,
+});
+
+export const grewAgainStop = (place: ValvePlace): string =>
+  `stop:lash-grew-again:${keyOf(valveSubject(place))}`;
+
+interface GrewAgain {
+  readonly growth: LashGrowth;
+  readonly line: LashEvidence;
+}
+
+/** The gap that was found last of those that had grown again after a reset. */
+function grewAgainAt(lines: readonly LashEvidence[], most: number): GrewAgain | undefined {
+  return lines
+    .flatMap((line, index): GrewAgain[] => {
+      if (line.moment !== 'found') return [];
+      const growths = lashGrowths(lines.slice(0, index + 1).map(asLine), most);
+      return grewAgain(growths, most).map((growth) => ({ growth, line }));
+    })
+    .at(-1);
+}
+
+/** A person lifted what it raised: what was found since counts. */
+const isLifted = ({ line }: GrewAgain, { stopsLifted = [] }: Evidence['call']): boolean =>
+  stopsLifted.some(({ stopId, entryId }) => stopId === grewAgainStop(line) && entryId === line.id);
+
+/**
+ * What became of the gap of one valve. One that grew again after a reset is told until a person has lifted its stop,
+ * also where a later reading is right again: that says nothing of why it grew.
+ */
+function growthOf(
+  lines: readonly LashEvidence[],
+  most: number,
+  { call }: Evidence,
+): Pick<LashValveDetail, 'growth' | 'grewAgain'> {
+  const [newest] = lashGrowths(lines.map(asLine), most);
+  const again = grewAgainAt(lines, most);
+  const isNewest = again?.line === lines.findLast(({ moment }) => moment === 'found');
+  return again === undefined || (!isNewest && isLifted(again, call))
+    ? defined({ growth: newest })
+    : { growth: again.growth, grewAgain: again.line };
+}
+
+/** The log of every valve that has one. */
+export function valvesOf(evidence: Evidence, most: number): LashValveDetail[] {
+  const logged = evidence.lash.filter(({ standing }) => standing).toSorted(byPlace);
+  const places = [
+    ...new Map(logged.map(({ cylinder, valve }) => [`${cylinder} ${valve}`, { cylinder, valve }])).values(),
+  ];
+  return places.map((place) => {
+    const lines = lashLogOf(evidence, place);
+    return { ...place, lines, newest: lines.at(-1)?.gap ?? {}, ...growthOf(lines, most, evidence) };
+  });
+}
+
+export const idsAt = (valves: readonly LashValveDetail[], place: ValvePlace | undefined): string[] =>
+  valves
+    .filter((valve) => place === undefined || placeOf(valve) === placeOf(place))
+    .flatMap(({ lines }) => lines.map(({ id }) => id))
+    .sort();
