@@ -5,7 +5,7 @@ import { defaultTolerances, type Tolerances } from '../../questions/tolerances.t
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import { asked, type Doubt } from '../common/asked.ts';
 import { valveSubject } from '../common/said.ts';
-import type { Evidence } from '../evidence.ts';
+import type { Evidence, SheetEvidence } from '../evidence.ts';
 import { onceOfSide } from './once-of-side.ts';
 import { oncePerSlip } from './once-per-slip.ts';
 import { passesApartQuestion } from './pass-apart.ts';
@@ -23,6 +23,15 @@ const OF_A_ROW: ReadonlySet<string> = new Set([
   'valve-swapped',
   'caliper-on-lobe',
 ]);
+
+/** Slips of the hands of a dial: what was read without one has none. */
+const OF_A_DIAL: ReadonlySet<string> = new Set(['turn-miscounted', 'hand-read-backwards']);
+
+/** The readings that a doubt rests on came off no dial. */
+const isWithoutDial = (readings: readonly SheetEvidence[], restsOn: readonly string[]): boolean => {
+  const own = readings.filter(({ id }) => restsOn.includes(id));
+  return own.length > 0 && own.every(({ tool }) => tool !== 'indicator' && tool !== 'not-said');
+};
 
 /** A row without a lift is still asked about its lobe. */
 const NO_LIFT = { spring: 'not-said', readings: [] } as const;
@@ -50,6 +59,10 @@ function ofRow(
     ];
     return doubts
       .filter(({ code }) => OF_A_ROW.has(code) && !isOrdinary(code, evidence))
+      .filter(
+        ({ code, restsOn }) =>
+          !OF_A_DIAL.has(code) || !isWithoutDial([...lot.readings, ...row.lobes], restsOn),
+      )
       .map((question) =>
         asked(question, { ...placeOfDoubt(question, row, lot), step: 'sheet', answers: evidence.answers }),
       );

@@ -23,6 +23,8 @@ import { isOf, rowDetail } from './row-detail.ts';
 import { rowQuestions } from './row-questions.ts';
 import { rowsOf, type SheetRow } from './rows.ts';
 import { saidOfSheet } from './said-of-sheet.ts';
+import { coarseTold } from './side-coarse.ts';
+import { withoutOneSided } from './side-off.ts';
 import { sidesTold } from './side-told.ts';
 import { slipsLeft } from './slips-left.ts';
 import { swapJudgement } from './swaps.ts';
@@ -67,7 +69,7 @@ export function sheetPart(
     .flat()
     .flatMap(({ each }) => each.flatMap(({ lash, asksLash }) => (asksLash ? (lash?.question ?? []) : [])));
   const questions = [
-    ...raised,
+    ...withoutOneSided(raised, told.questions),
     ...ofReading,
     ...told.questions,
     ...ofPositions,
@@ -88,6 +90,7 @@ export function sheetPart(
     ...swaps.map(swapJudgement),
     ...inDoubtJudgements(rows, doubtsOf),
     ...told.judgements,
+    ...coarseTold(evidence, rows),
   ];
   const cylinders = Math.max(evidence.engine.cylinders ?? 0, ...rows.map(({ cylinder }) => cylinder));
   return {
