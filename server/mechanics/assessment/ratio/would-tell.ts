@@ -33,19 +33,16 @@ function narrower(explained: GroupExplained): Telling | undefined {
 }
 
 const OF_COUNT: ReadonlySet<string> = new Set(['turn-too-many', 'turn-too-few', 'hand-read-backwards']);
-/** A mistake of the hands that is this likely is looked at before anything is set up for another reading. */
-const LIKELY = 0.1;
 
-/** Nobody read the small hand, and that alone may make it: one pass with it settles that in minutes. */
+/** Nobody read the small hand, and a mistake of the hands is asked about: one pass with it settles that in minutes. */
 function smallHand(explained: GroupExplained): Telling | undefined {
   const resting = restingOn(explained);
-  const passes = resting?.read.valve.used ?? [];
   if (resting === undefined || !isDial(resting.read.setUp.tool)) return undefined;
-  if (passes.some(({ id }) => resting.counted.has(id))) return undefined;
-  const chance = (explained.result?.explanations ?? [])
-    .filter(({ causes }) => causes.some((cause) => OF_COUNT.has(cause)))
-    .reduce((sum, { probability }) => sum + probability, 0);
-  return chance >= LIKELY ? 'one-more-pass' : undefined;
+  if (resting.read.valve.used.some(({ id }) => resting.counted.has(id))) return undefined;
+  const isOpen = explained.questions.some(
+    ({ code, answered }) => OF_COUNT.has(code) && answered === undefined,
+  );
+  return isOpen ? 'one-more-pass' : undefined;
 }
 
 /** The reading that would tell more, and was not taken that way already. */
