@@ -1,7 +1,7 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { Tolerances } from '../../questions/tolerances.ts';
 import { cylinderOrder } from '../../valve-sheet/orders.ts';
-import type { Headline, Judgement } from '../assessment.ts';
+import type { AssessedQuestion, Headline, Judgement } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { placeOf } from '../common/said.ts';
@@ -39,6 +39,15 @@ const headlinesOf = (judgements: readonly Judgement[]): Headline[] =>
     judgementId: id,
   }));
 
+/** The lifts that doubts of a row are about; where they are about its lobe or the card, all of them. */
+function doubtedLifts({ everyLift }: SheetRow, doubts: readonly AssessedQuestion[]): string[] {
+  const lifts = everyLift.flatMap(({ readings }) => readings.map(({ id }) => id));
+  return doubts.flatMap(({ restsOn }) => {
+    const own = lifts.filter((id) => restsOn.includes(id));
+    return own.length > 0 ? own : lifts;
+  });
+}
+
 /** The per-valve sheet: figures of each row, what the rows are asked, which valves are odd, what swaps decide, gaps. */
 export function sheetPart(
   entered: Evidence,
@@ -55,7 +64,8 @@ export function sheetPart(
   ];
   const doubtsOf = (row: SheetRow) => raised.filter((each) => inDoubt(each) && isOf(each, row));
   const doubtful = new Set(rows.filter((row) => doubtsOf(row).length > 0).map(placeOf));
-  const { sides, swaps, ofPositions } = compare(evidence, rows, doubtful, known);
+  const doubted = new Set(rows.flatMap((row) => doubtedLifts(row, doubtsOf(row))));
+  const { sides, swaps, ofPositions } = compare(evidence, rows, { doubtful, doubted }, known);
   const ratios = ratiosOf(evidence, rows);
   const certain = rows.filter((row) => !doubtful.has(placeOf(row)));
   const waiting = rows.filter((row) => doubtful.has(placeOf(row))).map(({ valve }) => sideOfValve(valve));
@@ -86,9 +96,10 @@ export function sheetPart(
       .sort();
   const allGaps = [...gaps.values()].flat();
   const compared = [
+    // What is asked first is told first.
+    ...inDoubtJudgements(rows, doubtsOf),
     ...sides.flatMap((side) => oddJudgements(side, (place) => restsOn(placeOf(place)))),
     ...swaps.map(swapJudgement),
-    ...inDoubtJudgements(rows, doubtsOf),
     ...told.judgements,
     ...coarseTold(evidence, rows),
   ];
