@@ -13,7 +13,7 @@ export const OF_PART: readonly Call[] = [
       ofPart('hole-across-trunnion', { size: '.436 in', tool: 'caliper' }),
       ofPart('hole-across-trunnion', { size: '.4365 in', tool: 'caliper', place: 'turned 90 degrees' }),
     ],
-    expected: { says: [/7\/16/], never: [/agrees with 3\/8/], next: /./ },
+    expected: { says: [/7\/16/], never: [/agrees with 3\/8/], next: 'width' },
   },
   {
     // 36.9 in of pivot to tip: millimetres.
@@ -27,7 +27,7 @@ export const OF_PART: readonly Call[] = [
     said: 'The stud came out: ten threads in fourteen point one',
     goal: 'identify',
     entries: [...START, ofPart('stud-pitch', { size: '14.1 mm', count: 10, tool: 'rule' })],
-    expected: { says: [/pitch of the thread that came out is that of 5\/16-18/], next: /./ },
+    expected: { says: [/pitch of the thread that came out is that of 5\/16-18/], next: 'hole' },
   },
   {
     // 1.460 / .912 = 1.601: a bench estimate.
@@ -38,7 +38,11 @@ export const OF_PART: readonly Call[] = [
       ofPart('pivot-to-tip', { size: '1.460 in', tool: 'caliper' }),
       ofPart('pivot-to-cup', { size: '.912 in', tool: 'caliper' }),
     ],
-    expected: { figures: { 'part:bench-ratio': '1.601' }, says: [/about 1\.60.*bench estimate/], next: /./ },
+    expected: {
+      figures: { 'part:bench-ratio': '1.601' },
+      says: [/about 1\.60.*bench estimate/],
+      next: 'hole',
+    },
   },
   {
     said: 'It says one six on the side, four seven underneath, and the box says one seven',
@@ -48,7 +52,7 @@ export const OF_PART: readonly Call[] = [
       arm('the arm', { ratioStamp: '1.6', otherNumber: '47', boxLabel: 'one seven' }),
       ofPart('roller-diameter', { size: '.500 in', tool: 'guess' }),
     ],
-    expected: { next: /./ },
+    expected: { next: 'hole' },
   },
   {
     // 1.25 mm and 1.06 mm (24 to the inch) cannot both be right; their middle, 22 to the inch, is no thread.

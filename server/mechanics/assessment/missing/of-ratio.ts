@@ -53,6 +53,7 @@ function codeOf(lack: string): string {
   if (lack.startsWith('a reading with the plunger parallel')) return 'align-plunger';
   if (lack.startsWith('a reading on a solid or locked lifter')) return 'light-spring-solid-lifter';
   if (lack === READ_BACK_WRONG) return 'read-back';
+  if (lack.startsWith('a reading of the valve lift with a tool')) return 'lift-with-a-tool';
   if (lack.startsWith('one more pass of the valve lift')) return 'one-more-pass';
   const again = ENTERED_AGAIN.exec(lack);
   if (again !== null) return `enter-again-${(again[1] ?? '').replace(/[^a-z0-9]+/g, '-')}`;
