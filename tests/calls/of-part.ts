@@ -80,4 +80,54 @@ export const OF_PART: readonly Call[] = [
       next: 'hole-between-sizes',
     },
   },
+  {
+    // No stud goes through .498; rollers are made from .40 to .60, and .436 is the usual reading of a 7/16 hole.
+    said: 'Hole four ninety-eight, roller four thirty-six',
+    goal: 'identify',
+    entries: [
+      ...START,
+      ofPart('hole-across-trunnion', { size: '.498 in', tool: 'caliper' }),
+      ofPart('roller-diameter', { size: '.436 in', tool: 'caliper' }),
+    ],
+    expected: { asks: ['sizes-swapped'], asksNot: ['hole-between-sizes'], next: 'sizes-swapped' },
+  },
+  {
+    // Nine gaps over .450 are 20 to the inch; ten are 22.2, which is no thread.
+    said: 'Ten threads over four fifty',
+    goal: 'identify',
+    entries: [
+      ...START,
+      ofPart('hole-across-trunnion', { size: '.4355 in', tool: 'caliper' }),
+      ofPart('stud-pitch', { size: '.45 in', count: 10, tool: 'rule' }),
+    ],
+    expected: {
+      headline: /The pitch, as it was counted, is that of no thread of rockers\. Count from one crest/,
+      asks: ['crests-counted'],
+      next: 'crests-counted',
+    },
+  },
+  {
+    // Half an inch is ten threads of 20 to the inch, and no pitch of one.
+    said: 'The threads are half an inch',
+    goal: 'identify',
+    entries: [...START, ofPart('stud-pitch', { size: '.5 in', tool: 'rule' })],
+    expected: { asks: ['size-impossible'], says: [/over how many threads/], next: 'size-impossible' },
+  },
+  {
+    // .374 over the thread and ten in .4167, 24 to the inch: 3/8-24, in a hole for 7/16.
+    said: 'The stud is three-eighths fine, and the hole four thirty-six',
+    goal: 'identify',
+    entries: [
+      ...START,
+      ofPart('hole-across-trunnion', { size: '.4355 in', tool: 'caliper' }),
+      ofPart('hole-across-trunnion', { size: '.436 in', tool: 'caliper', place: 'turned 90 degrees' }),
+      ofPart('stud-diameter', { size: '.374 in', tool: 'caliper' }),
+      ofPart('stud-pitch', { size: '.4167 in', count: 10, tool: 'caliper' }),
+    ],
+    expected: {
+      headline: /is 3\/8-24 UNF; the hole does not go with it/,
+      asks: ['stud-against-hole'],
+      next: 'stud-against-hole',
+    },
+  },
 ];

@@ -39,6 +39,13 @@ function expectedFor(
     .filter(({ armId, spring }) => armId !== undefined && armId === lot.armId && spring === lot.spring);
   const again = lot.readings.filter((each) => each !== reading);
   const middle = middleOf(rows, row, lot);
+  // Nobody has them the wrong way round twice.
+  if (
+    again.some(
+      (each) => Math.abs((each.reading.value ?? 0) - (reading.reading.value ?? 0)) <= allowance('repeat'),
+    )
+  )
+    return [];
   return [
     ...again.flatMap(({ reading: { value } }) =>
       value === undefined ? [] : [{ value, from: 'again' as const }],
@@ -59,7 +66,8 @@ function slipOf(reading: SheetEvidence, expected: readonly Expected[], middle: n
   const turned = digitsAround(value / IN, isMetric(reading)).map((inch) => inch * IN);
   const [repeat, odd] = [allowance('repeat') + 1e-9, allowance('odd-beyond')];
   return expected.flatMap((each) => {
-    if (Math.abs(value - each.value) <= odd) return [];
+    // Nines of thousandths are common between valves; twice what makes one odd is not.
+    if (Math.abs(value - each.value) <= 2 * odd) return [];
     // Of two readings that are one another's digits the other way round, the one that siblings speak against slipped.
     if (middle !== undefined && Math.abs(value - middle) < Math.abs(each.value - middle)) return [];
     const becomes = turned.find((other) => Math.abs(other - each.value) <= repeat);
