@@ -1,17 +1,17 @@
-import { allowance } from '../../kit/allowances.ts';
-import type { AnswerChoice, AssessedQuestion, Subject } from '../assessment.ts';
+import type { AnswerChoice, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
-import { inches, listed, ratioSaid } from '../common/said.ts';
+import { listed, ratioSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { awaySaid } from '../ratio/ratio-said.ts';
 import type { Level } from './side-level.ts';
+import { ASK, FIRST, fitting, hasBoth, lashSaid, type Off, TEST } from './side-off-cause.ts';
 import { claimed, plural, type Told } from './side-words.ts';
 
 const OFF: readonly AnswerChoice[] = [
   {
     code: 'set-up',
-    label: 'It was the dial, the unit or the lash',
+    label: 'It was the dial, the unit, the lash or the lifters',
     changes: 'All of them are read again; what was read wrong is struck out with the reason.',
   },
   {
@@ -20,47 +20,6 @@ const OFF: readonly AnswerChoice[] = [
     changes: 'Then it is another set than it is held to be: its number is looked up.',
   },
 ];
-
-/** A side that is off, with what it is over and what it is held to be. */
-type Off = Level & Required<Pick<Level, 'ratio' | 'claim'>>;
-
-const hasBoth = (level: Level): level is Off => level.ratio !== undefined && level.claim !== undefined;
-
-/** The lash of the card, left in, would make it [m]. */
-function lashOf({ card }: Evidence, { side, ratio, claim, lifts }: Off): number | undefined {
-  const { lash } = card[side];
-  if (lash === undefined || lash <= 0) return undefined;
-  const short = lifts * (claim.ratio / ratio.value - 1);
-  return Math.abs(short - lash) <= 2 * allowance('repeat') ? lash : undefined;
-}
-
-/** What fits all of them alike: the lash, where the card has one that makes it; else a lifter that sinks, if one may. */
-function fitting(evidence: Evidence, sides: readonly Off[]): 'lash' | 'lifter' | undefined {
-  if (sides.every((each) => lashOf(evidence, each) !== undefined)) return 'lash';
-  return sides.every(({ sinks, ratio, claim }) => sinks && ratio.value < claim.ratio) ? 'lifter' : undefined;
-}
-
-const ONE_AGAIN = 'read one of them again, small hand first';
-
-/** What settles it, the likeliest first. */
-const TEST = {
-  lash: 'take the lash of one of them up to zero and read it again; then look at the dial’s travel in a turn, and the unit',
-  lifter: 'put a solid or locked lifter under one of them and read it again, at zero lash, small hand first',
-  dial: `look at the dial’s travel in a turn, the unit and the lash, and ${ONE_AGAIN}`,
-} as const;
-
-const FIRST = {
-  lash: 'First: one of them again at zero lash; then dial and unit; then the set.',
-  lifter: 'First: one of them again on a solid or locked lifter; then dial, unit and lash; then the set.',
-  dial: 'First: dial, unit and lash; then the set.',
-} as const;
-
-function lashSaid(evidence: Evidence, sides: readonly Off[]): string {
-  const lashes = [...new Set(sides.flatMap((each) => lashOf(evidence, each) ?? []).map(inches))];
-  return lashes.length === 1
-    ? `The card’s lash of ${lashes[0]}, left in, would make it.`
-    : `The card’s lash, ${listed(lashes)}, left in, would make it.`;
-}
 
 const WHO = { intake: 'intakes', exhaust: 'exhausts' } as const;
 
@@ -96,7 +55,7 @@ function offOf(evidence: Evidence, sides: readonly Off[], asking: boolean): Told
     {
       code: 'side-off',
       weight: 'weak',
-      ask: `${allOf(sides)} read ${away}. Was the dial, the unit or the lash wrong alike for all of them?`,
+      ask: `${allOf(sides)} read ${away}. ${ASK[fits]}`,
       knownBy: 'was the dial the unit or the lash wrong alike for all of them',
       size: fits === 'lash' ? lashSaid(evidence, sides) : '',
       test: TEST[fits],
@@ -157,21 +116,4 @@ export function offTold(
     judgements: told.flatMap(({ judgements }) => judgements),
     questions: told.flatMap(({ questions }) => questions),
   };
-}
-
-/** Guesses at one slip of a whole side. */
-const GUESSES: ReadonlySet<string> = new Set(['hand-read-backwards', 'valve-swapped']);
-
-/** Where both sides are off alike, a slip that would make it of one of them alone is no guess worth a question. */
-export function withoutOneSided(
-  raised: readonly AssessedQuestion[],
-  told: readonly AssessedQuestion[],
-): readonly AssessedQuestion[] {
-  if (!told.some(({ code, about }) => code === 'side-off' && about.of === 'build')) return raised;
-  const isGuess = ({ code, about, weight, answered }: AssessedQuestion) =>
-    GUESSES.has(code) && about.of === 'side' && weight === 'weak' && answered === undefined;
-  const guesses = raised.filter(isGuess);
-  return raised.filter(
-    (each) => !isGuess(each) || guesses.filter(({ code }) => code === each.code).length > 1,
-  );
 }
