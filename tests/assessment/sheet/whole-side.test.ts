@@ -281,6 +281,20 @@ describe('a call about the ratio with the whole sheet read', () => {
     expect(assess(answer(evidence, 'side-off', 'not found', false)).next).toMatchObject({ action: 'arm' });
   });
 
+  test('level with what they are sold as: one valve in a set-up of its own, with what the sheet does not bear', () => {
+    const named = {
+      arms: [stamped('1.6', 'arm-1')],
+      seats: [{ armId: 'arm-1', cylinder: 1, valve: 'intake' as ValveName }],
+    };
+    expect(assess(verify(sides(1.6), named)).next?.sentence).toMatch(
+      /^Take the lash of one valve of the sheet up to zero, on a light spring/,
+    );
+    const running = sides(1.53).map((each) => ({ ...each, spring: 'running' as const }));
+    expect(assess(verify(running, named)).next?.sentence).toMatch(
+      /^Put a light spring on one valve of the sheet/,
+    );
+  });
+
   test('the lash of the card makes it on both sides: it is told and taken up first', () => {
     const card = {
       assumedRatio: 1.6,

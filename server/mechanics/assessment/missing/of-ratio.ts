@@ -7,6 +7,7 @@ import { isLightSpringFirst, isSaid, lightSpringFirst, restingOn, wasRead } from
 import { lobeAgainstCard, lobesOff } from '../ratio/lobe-card.ts';
 import { cardIsOther, isDown, readOthers } from '../ratio/lobe-low.ts';
 import { MUST, MUST_TURN, type Need, need } from './need.ts';
+import { oneValve } from './one-valve.ts';
 
 const PASSES = 3;
 
@@ -133,15 +134,7 @@ function ofLobes(evidence: Evidence, explained: readonly GroupExplained[]): Need
 /** What the ratio lacks, valve by valve; strong doubts are asked as questions. */
 export function ofRatio(evidence: Evidence, explained: readonly GroupExplained[]): Need[] {
   if (explained.length === 0)
-    return [
-      need(
-        'set-up',
-        'a reading of the ratio on the engine',
-        'Say how it is measured (spring, lifter, lash), then read lobe lift and valve lift of one valve.',
-        false,
-        MUST_TURN,
-      ),
-    ];
+    return [need('set-up', 'a reading of the ratio on the engine', oneValve(evidence), false, MUST_TURN)];
   return [
     ...explained.flatMap((each) => [...ofLacks(each), ...ofPasses(each)]),
     ...ofLobes(evidence, explained),

@@ -17,7 +17,9 @@ function lashOf({ card }: Evidence, { side, ratio, claim, lifts, hydraulic }: Of
 }
 
 /** What fits all of them alike: the lash, where the card has one that makes it; else a lifter that sinks, if one may. */
-export function fitting(evidence: Evidence, sides: readonly Off[]): 'lash' | 'lifter' | undefined {
+export function fitting(evidence: Evidence, sides: readonly Off[]): 'spring' | 'lash' | 'lifter' | undefined {
+  // A loaded ratio carries what the spring takes off: what is left is told on a light one.
+  if (sides.some(({ spring }) => spring === 'running')) return 'spring';
   if (sides.every((each) => lashOf(evidence, each) !== undefined)) return 'lash';
   return sides.every(({ sinks, ratio, claim }) => sinks && ratio.value < claim.ratio) ? 'lifter' : undefined;
 }
@@ -26,6 +28,7 @@ const ONE_AGAIN = 'read one of them again, small hand first';
 
 /** What settles it, the likeliest first. */
 export const TEST = {
+  spring: 'put a light spring on one of them, take its lash up to zero, and read it again, small hand first',
   lash: 'take the lash of one of them up to zero and read it again; then look at the dial’s travel in a turn, and the unit',
   lifter: 'put a solid or locked lifter under one of them and read it again, at zero lash, small hand first',
   dial: `look at the dial’s travel in a turn, the unit and the lash, and ${ONE_AGAIN}`,
@@ -34,12 +37,14 @@ export const TEST = {
 const DIAL = 'Was the dial, the unit or the lash wrong alike for all of them?';
 
 export const ASK = {
+  spring: DIAL,
   lash: DIAL,
   lifter: 'Did the lifters sink, or was the dial or the unit wrong alike for all of them?',
   dial: DIAL,
 } as const;
 
 export const FIRST = {
+  spring: 'First: one of them on a light spring, at zero lash; then dial and unit; then the set.',
   lash: 'First: one of them again at zero lash; then dial and unit; then the set.',
   lifter: 'First: one of them again on a solid or locked lifter; then dial, unit and lash; then the set.',
   dial: 'First: dial, unit and lash; then the set.',
