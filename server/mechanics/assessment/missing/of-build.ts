@@ -1,6 +1,7 @@
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { Evidence, Side } from '../evidence.ts';
+import { setUpsNow } from '../ratio/set-ups.ts';
 import { MUST, type Need, need } from './need.ts';
 
 export const ofTriage = ({ call }: Evidence): Need[] => [
@@ -68,9 +69,9 @@ export const ofBuild = ({ engine, springs }: Evidence): Need[] => [
 const SIDES: readonly Side[] = ['intake', 'exhaust'];
 
 /** The sides of which a valve was set up or read; of neither, both: nobody knows yet which it will be. */
-function sidesRead({ setUps, sheet }: Evidence): readonly Side[] {
-  const read = [...setUps, ...sheet.filter(({ standing }) => standing)].map(({ valve }) =>
-    sideOfValve(valve),
+function sidesRead(evidence: Evidence): readonly Side[] {
+  const read = [...setUpsNow(evidence), ...evidence.sheet.filter(({ standing }) => standing)].map(
+    ({ valve }) => sideOfValve(valve),
   );
   const own = SIDES.filter((side) => read.includes(side));
   return own.length === 0 ? SIDES : own;
