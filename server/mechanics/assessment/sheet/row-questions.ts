@@ -106,9 +106,12 @@ function askedOfRow(
 ): AssessedQuestion[] {
   const apart = passesApartQuestion(row, evidence.answers);
   const aside = new Set(apart.flatMap(({ restsOn }) => restsOn));
+  const slips = digitSlips(evidence, row, rows);
   const others = onceEach([
-    ...digitSlips(evidence, row, rows),
+    // What siblings alone say is one guess among others, and the last of them.
+    ...slips.filter(({ weight }) => weight === 'strong'),
     ...ofRow(evidence, row, rows, tolerances),
+    ...slips.filter(({ weight }) => weight === 'weak'),
   ]).filter(({ restsOn }) => restsOn.length === 0 || !restsOn.every((id) => aside.has(id)));
   return [...oncePerSlip(others), ...apart];
 }
