@@ -101,11 +101,15 @@ export function dial(data: Dial, { id, ruler }: DrawnFor): Drawing {
   const total = data.turns * data.perTurn + data.needle;
   const turns = `${data.turns} ${data.turns === 1 ? 'turn' : 'turns'}`;
   const places = Number.isInteger(hand) ? 0 : 1;
-  const said = `${turns} and ${formatNumber(hand, places).replace(/^\./, '0.')}`;
+  const numbered = (value: number) => formatNumber(value, places).replace(/^\./, '0.');
+  const said = `${turns} and ${numbered(hand)}`;
+  // Faces are numbered clockwise: a hand that runs the other way stands on what is left of the turn.
+  const whole = data.perTurn / unitOfFace;
+  const under = numbered(data.runs === 'clockwise' ? hand : Number(((whole - hand) % whole).toFixed(1)));
   return {
     id,
     title: 'The dial as it should look',
-    desc: `The hand runs ${data.runs} and stands ${said} past zero, ${ruler.text(total)} in all; the small hand is past ${data.turns}.`,
+    desc: `The hand runs ${data.runs} and stands ${said} past zero, ${ruler.text(total)} in all, on the figure ${under}; the small hand is past ${data.turns}.`,
     viewBox: '0 0 320 296',
     svg:
       face(data.perTurn, data.graduation, unitOfFace) +
@@ -116,7 +120,7 @@ export function dial(data: Dial, { id, ruler }: DrawnFor): Drawing {
         anchor: 'middle',
         className: 'draw-text-strong',
       }) +
-      label(FACE.x, 287, `hand runs ${data.runs}; small hand past ${data.turns}`, {
+      label(FACE.x, 287, `hand runs ${data.runs}, on ${under}; small hand past ${data.turns}`, {
         anchor: 'middle',
         soft: true,
       }),
@@ -128,6 +132,7 @@ export function dial(data: Dial, { id, ruler }: DrawnFor): Drawing {
       rows: [
         { cells: ['Whole turns, small hand', String(data.turns)] },
         { cells: ['Hand past the turn', ruler.text(data.needle)] },
+        { cells: ['Figure under the hand', under] },
         { cells: ['In all', ruler.text(total)] },
       ],
     },

@@ -16,6 +16,9 @@ const lift = (x: number): number => ((1 + Math.cos((Math.PI * (x - MIDDLE)) / HA
 /** How far from the middle the bump is down by the drop. */
 const AWAY = (HALF / Math.PI) * Math.acos(2 * (1 - DROP / (BASE - PEAK)) - 1);
 
+/** Back by .050 on the usual dial of .100 in a turn: half a turn against the way it ran going up. */
+const HAND_BACK = -Math.PI;
+
 /** A small dial whose hand stands back by the drop. */
 const dialAt = (x: number, hand: number) =>
   circle('draw-outline', x, 30, 17) +
@@ -49,9 +52,9 @@ export function equalDrop(id: string): Drawing {
       path('draw-centre', `M${MIDDLE} 52V${BASE + 30}`) +
       read(before) +
       read(after) +
-      dialAt(before, -1.9) +
+      dialAt(before, HAND_BACK) +
       dialAt(MIDDLE, 0) +
-      dialAt(after, -1.9) +
+      dialAt(after, HAND_BACK) +
       path('draw-dim', `M${at(after + 36)} ${PEAK - 16}V${PEAK}`, { 'marker-end': 'url(#arrow)' }) +
       path('draw-dim', `M${at(after + 36)} ${level + 16}V${level}`, { 'marker-end': 'url(#arrow)' }) +
       label(after + 44, level - 8, inSpoken('.050')) +

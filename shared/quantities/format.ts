@@ -83,7 +83,7 @@ function inToldUnit(quantity: Quantity, options: QuantityFormat): [Quantity, Qua
   if (uncertainty !== undefined && uncertainty !== 0 && places === undefined)
     return [{ value, unit }, { uncertainty: uncertainty * factor }];
   if (places === undefined && derived === true) return [{ value, unit }, { derived }];
-  const exact = Number(finite(quantity.value).toPrecision(12));
+  const exact = withoutNoise(quantity.value);
   const own = places ?? Math.max(placesOf(exact) ?? 0, UNITS[quantity.unit].least ?? 0);
   return [{ value, unit }, { places: Math.min(own - placesGained(factor), UNITS[unit].derived + 1) }];
 }
@@ -93,14 +93,20 @@ export function formatFigure(quantity: Quantity, options: QuantityFormat = {}): 
   return figure(...inToldUnit(quantity, options));
 }
 
+/** Smaller than any figure of the trade in any of its units: what is left of a difference of two equal ones. */
+const NOTHING = 1e-12;
+
+/** Twelve digits hide the last bit of an arithmetic that the person never sees; a difference of nothing is none. */
+const withoutNoise = (value: number): number =>
+  Math.abs(finite(value)) < NOTHING ? 0 : Number(value.toPrecision(12));
+
 function figure({ value, unit }: Quantity, options: QuantityFormat): string {
   const { uncertainty } = options;
   if (options.places !== undefined) return write(value, options.places, zeroOf(unit));
   if (uncertainty !== undefined && uncertainty !== 0)
     return write(value, placesWithin(finite(uncertainty)), zeroOf(unit));
   if (options.derived) return write(value, UNITS[unit].derived, zeroOf(unit));
-  // Twelve digits hide the last bit of an arithmetic that the person never sees.
-  return writeExact(Number(finite(value).toPrecision(12)), UNITS[unit].least ?? 0, unit);
+  return writeExact(withoutNoise(value), UNITS[unit].least ?? 0, unit);
 }
 
 /** `.482 in`, `12.24 mm`, `−3 deg`. */
@@ -125,7 +131,7 @@ export function intervalFigures(value: number, halfWidth: number, unit?: Unit): 
 
 function figuresOf(value: number, halfWidth: number, unit?: Unit): IntervalFigures {
   const width = Math.abs(finite(halfWidth));
-  if (width === 0) return { value: writeExact(finite(value), 0, unit), spread: '0' };
+  if (width === 0) return { value: writeExact(withoutNoise(value), 0, unit), spread: '0' };
   const places = placesWithin(width);
   const zero = zeroOf(unit);
   return { value: write(value, places, zero), spread: write(width, places, zero) };

@@ -26,7 +26,7 @@ export const OF_CHANGE: readonly Call[] = [
     expected: {
       words: { 'gap:coil-bind:intake': 'short' },
       says: [/\.044 in/, /Don’t fit/],
-      next: /./,
+      next: 'do-not-fit',
     },
   },
   {
@@ -42,7 +42,7 @@ export const OF_CHANGE: readonly Call[] = [
       words: { 'gap:coil-bind:intake': 'clear' },
       says: [/\.144 in/],
       never: [/Don’t fit/],
-      next: /./,
+      next: 'lobe-lift-exhaust',
     },
   },
   {
@@ -104,7 +104,7 @@ export const OF_CHANGE: readonly Call[] = [
     ],
     expected: {
       words: { 'gap:retainer-to-seal:intake': 'clear', 'gap:retainer-to-seal:intake:planned-1.7': 'close' },
-      next: /./,
+      next: 'lobe-lift-exhaust',
     },
   },
   {
@@ -119,7 +119,7 @@ export const OF_CHANGE: readonly Call[] = [
         arms: 'before',
       }),
     ],
-    expected: { says: [/\.095/, /measure/i], next: /./ },
+    expected: { says: [/\.095/, /measure/i], next: 'lobe-lift-exhaust' },
   },
   {
     // Two readings of one gap: .090 and .118 with the old arms; the less stands: .090 − .015 = .075, under .080.
@@ -136,7 +136,7 @@ export const OF_CHANGE: readonly Call[] = [
         arms: 'before',
       }),
     ],
-    expected: { says: [/\.075/], never: [/\.103/], next: /./ },
+    expected: { says: [/\.075/], never: [/\.103/], next: 'lobe-lift-exhaust' },
   },
   {
     // Scanned with the 1.5 that is on: .090 − .110 × .1 = .079 with a 1.6, .090 − .110 × .2 = .068 with a 1.7.
@@ -170,7 +170,7 @@ export const OF_CHANGE: readonly Call[] = [
       headline: /With the planned 1\.7.*\.068 in/,
       says: [/with the planned 1\.6: \.079 in/],
       never: [/With the planned 1\.\d[^.]*: clear, \.090/],
-      next: /./,
+      next: 'do-not-fit',
     },
   },
   {
@@ -195,7 +195,7 @@ export const OF_CHANGE: readonly Call[] = [
       words: { 'gap:coil-bind:1-intake': 'close' },
       says: [/1 intake with the measured 1\.60\d: \.06[12] in/],
       never: [/with the measured 1\.50/],
-      next: /./,
+      next: 'lobe-lift-exhaust',
     },
   },
   {
@@ -212,7 +212,7 @@ export const OF_CHANGE: readonly Call[] = [
     expected: {
       headline: /on the other intake valves/,
       words: { 'gap:coil-bind:intake': 'close' },
-      next: /./,
+      next: 'lobe-lift-exhaust',
     },
   },
   {
@@ -225,6 +225,37 @@ export const OF_CHANGE: readonly Call[] = [
       setUp('bench', { lash: 'set', lashSetting: '.018 in' }),
       ...passes('bench', 'valve-lift', ['.567 in', '.567 in', '.5675 in'], { counted: true }),
     ],
-    expected: { never: [/\.101\b/, /\.549\b/], figures: { 'net-lift-read:bench': '.567' }, next: /./ },
+    expected: {
+      never: [/\.101\b/, /\.549\b/],
+      figures: { 'net-lift-read:bench': '.567' },
+      next: 'lash-to-zero',
+    },
+  },
+  {
+    // .050 against .080 with what is on it: that is said before anybody plans.
+    said: 'With the old arms on I clayed fifty at the piston; I want more ratio',
+    goal: 'choose-ratio',
+    entries: [
+      ...START,
+      described({ rockers: { nominalRatio: 1.5 } }),
+      onSheet([{ cylinder: 1, valve: 'intake', kind: 'piston-to-valve', reading: '.050 in' }], {
+        arms: 'before',
+        tool: 'clay',
+      }),
+    ],
+    expected: { says: [/Do not run it with the arms before/], next: 'do-not-run' },
+  },
+  {
+    // .390 − .375 = .015: over .010 down, worn or of another card.
+    said: 'More ratio on it; and this lobe reads three seventy-five',
+    goal: 'choose-ratio',
+    entries: [
+      ...START,
+      described({ rockers: { nominalRatio: 1.5 } }),
+      setUp('bench', { lobeSource: 'indicator', lobeErrorLimit: '.002 in' }),
+      ...passes('bench', 'lobe-lift', ['.375 in', '.375 in', '.3755 in']),
+      ...passes('bench', 'valve-lift', ['.562 in', '.5625 in', '.562 in'], { counted: true }),
+    ],
+    expected: { says: [/Do not run it: the lobe of 1 intake/], next: 'lobe-siblings' },
   },
 ];

@@ -46,7 +46,7 @@ export const OF_OTHERS: readonly Call[] = [
       described({ cam: { intake: { lash: '.20 mm' } } }),
       lashLine(1, '.14 mm', { moment: 'found', engine: 'cold', shim: '2.90 mm' }),
     ],
-    expected: { never: [/pushrod|preload/i], next: /./ },
+    expected: { never: [/pushrod|preload/i], next: 'shim-figures' },
   },
   {
     // A bucket moves as its lobe does: 9.79 less 9.587 is the .20 of lash.
@@ -87,7 +87,7 @@ export const OF_OTHERS: readonly Call[] = [
     expected: {
       words: { 'ratio:1-intake:the arm:mark': 'cannot-tell' },
       asksNot: ['turn-miscounted'],
-      next: /./,
+      next: 'dial-indicator',
     },
   },
   {
@@ -101,6 +101,10 @@ export const OF_OTHERS: readonly Call[] = [
       setUp('bench', { armId: '$the arm', tool: 'guess', errorLimit: '.060 in' }),
       ...passes('bench', 'valve-lift', ['.560 in']),
     ],
-    expected: { words: { 'ratio:1-intake:the arm:mark': undefined }, says: [/guess/], next: /./ },
+    expected: {
+      words: { 'ratio:1-intake:the arm:mark': undefined },
+      says: [/guess/],
+      next: 'lift-with-a-tool',
+    },
   },
 ];

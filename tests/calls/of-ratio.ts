@@ -281,4 +281,74 @@ export const OF_RATIO: readonly Call[] = [
       next: 'light-spring-solid-lifter',
     },
   },
+  {
+    // Leaning 15 degrees, 1.6 / cos 15° = 1.656; upright .557 / .348 = 1.601.
+    said: 'Five seventy-seven; then I stood the dial up straight, and it is five fifty-seven',
+    goal: 'verify-ratio',
+    entries: [
+      ...START,
+      ...STAMPED,
+      setUp('first', { ...ON_THE_ARM, alignment: 'not-said' }),
+      ...passes('first', 'valve-lift', ['.577 in', '.577 in', '.5775 in'], COUNTED),
+      setUp('upright', { ...ON_THE_ARM, after: ['first valve-lift 3'] }),
+      ...passes('upright', 'valve-lift', ['.557 in', '.557 in', '.5575 in'], COUNTED),
+    ],
+    expected: {
+      words: { [MARK]: 'agrees' },
+      asksNot: ['alignment-not-said', 'plunger-tilted'],
+      never: [/lean/],
+      next: 'said',
+    },
+  },
+  {
+    // .018 more with the lash up: what was left in the first time is settled by the second.
+    said: 'Five thirty-nine; with the lash taken up it is five fifty-seven',
+    goal: 'verify-ratio',
+    entries: [
+      ...START,
+      ...STAMPED,
+      setUp('first', { ...ON_THE_ARM, lash: 'not-said' }),
+      ...passes('first', 'valve-lift', ['.539 in', '.5385 in', '.539 in'], COUNTED),
+      setUp('up', { ...ON_THE_ARM, after: ['first valve-lift 3'] }),
+      ...passes('up', 'valve-lift', ['.557 in', '.557 in', '.5575 in'], COUNTED),
+    ],
+    expected: {
+      words: { [MARK]: 'agrees' },
+      asksNot: ['lash-left-in', 'lash-not-said'],
+      next: 'said',
+    },
+  },
+  {
+    // .533 / .348 = 1.533, and a rule is off by .016: names from 1.45 to 1.6 can't be told apart.
+    said: 'I read it off a rule: five thirty or so',
+    goal: 'verify-ratio',
+    entries: [
+      ...START,
+      ...STAMPED,
+      setUp('rule', { ...ON_THE_ARM, tool: 'rule', errorLimit: '.016 in' }),
+      ...passes('rule', 'valve-lift', ['.53 in', '.54 in', '.53 in']),
+    ],
+    expected: {
+      words: { [MARK]: 'cannot-tell' },
+      headline: /What would tell: read the valve lift with a dial indicator/,
+      never: [/1\.6 stamped on it: [^\n]*1\.6 stamped on it/],
+      next: 'dial-indicator',
+    },
+  },
+  {
+    // 5 turns and 57 read backwards is 5 and 43; nobody read the small hand.
+    said: 'Five forty-three, and again, and again',
+    goal: 'verify-ratio',
+    entries: [
+      ...START,
+      ...STAMPED,
+      setUp('bench', ON_THE_ARM),
+      ...passes('bench', 'valve-lift', ['.543 in', '.543 in', '.5435 in']),
+    ],
+    expected: {
+      words: { [MARK]: 'cannot-tell' },
+      headline: /What would tell: take one more pass, small hand first/,
+      next: 'one-more-pass',
+    },
+  },
 ];

@@ -37,13 +37,17 @@ export const OF_SCAN: readonly Call[] = [
     said: 'Every two degrees from four to twenty after: least one twelve at twelve',
     goal: 'clearances-after-a-change',
     entries: [...START, scanOf([4, 6, 8, 10, 12, 14, 16, 18, 20])],
-    expected: { says: [/\.11[0-2]/, /clear/], next: /./ },
+    expected: { says: [/\.11[0-2]/, /clear/], next: 'lobe-lift-exhaust' },
   },
   {
     said: 'From fourteen to twenty-four, one thirteen at fourteen',
     goal: 'clearances-after-a-change',
     entries: [...START, scanOf([14, 16, 18, 20, 22, 24])],
-    expected: { never: [/against .080 in: clear/], says: [/before 14|earlier|on before/], next: /./ },
+    expected: {
+      never: [/against .080 in: clear/],
+      says: [/before 14|earlier|on before/],
+      next: 'scan-intake',
+    },
   },
   {
     said: 'I did it twice: one twelve first, then one thirty',
@@ -53,6 +57,6 @@ export const OF_SCAN: readonly Call[] = [
       scanOf([4, 6, 8, 10, 12, 14, 16, 18, 20]),
       scanOf([4, 6, 8, 10, 12, 14, 16, 18, 20], 0.13),
     ],
-    expected: { says: [/\.11[0-2]/], next: /./ },
+    expected: { says: [/\.11[0-2]/], next: 'lobe-lift-exhaust' },
   },
 ];

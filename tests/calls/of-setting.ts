@@ -26,7 +26,7 @@ export const OF_SETTING: readonly Call[] = [
       lashLine(6, '.018 in', { moment: 'set', engine: 'hot', readOn: '2026-03-09' }),
       lashLine(6, '.025 in', { moment: 'found', engine: 'hot', nut: 'held', readOn: '2026-03-15' }),
     ],
-    expected: { stop: [/grew|grow/], next: /./ },
+    expected: { stop: [/grew|grow/], next: 'under-lash-grew-again' },
   },
   {
     said: 'It opened up eight, and the nut had turned',
@@ -36,7 +36,7 @@ export const OF_SETTING: readonly Call[] = [
       lashLine(6, '.018 in', { moment: 'set', engine: 'hot', readOn: '2026-03-01' }),
       lashLine(6, '.026 in', { moment: 'found', engine: 'hot', nut: 'moved', readOn: '2026-03-08' }),
     ],
-    expected: { says: [/nut|lock/], next: /./ },
+    expected: { says: [/nut|lock/], next: 'noise-signs' },
   },
   {
     said: 'The stripe sits thirty to the exhaust side, sixty wide',
@@ -45,7 +45,7 @@ export const OF_SETTING: readonly Call[] = [
       ...START,
       marked(1, { width: '.060 in', side: 'exhaust', off: '.030 in', found: 'fresh-ink', spring: 'light' }),
     ],
-    expected: { says: [/too long/], next: /./ },
+    expected: { says: [/too long/], next: 'least-sweep' },
   },
   {
     // 2 × .050 × (1 + 1/1.6) = .1625 into .150: .0125 past, .020 at the valve.
@@ -105,7 +105,7 @@ export const OF_SETTING: readonly Call[] = [
     expected: {
       headline: /No gap found at 2 intake/,
       says: [/Do not run it: 2 intake has no gap/, /Shims to fit: 1 intake 2\.20 mm/],
-      next: /./,
+      next: 'thinner-shim',
       never: [/2\.15 mm/],
     },
   },

@@ -27,32 +27,82 @@ const LIFTS = ['.568', '.569', '.567', '.568', '.568', '.5685', '.567', '.568'].
 const withOne = (list: readonly string[], at: number, figure: string) =>
   list.map((each, index) => (index === at ? figure : each));
 
+/** As honest readings scatter, by half a thousandth. */
+const SCATTER = [0, 5, -5, 0, 5, 0, -5, 0];
+const sheetOf = (valve: string, kind: string, reading: string) =>
+  onSheet(
+    SCATTER.map((off, at) => ({
+      cylinder: at + 1,
+      valve,
+      kind,
+      reading: `${(Number(reading) + off / 10_000).toFixed(4)} in`,
+    })),
+  );
+
+/** Lobe and lift of every intake, then of every exhaust. */
+const sixteen = (intake: readonly [string, string], exhaust: readonly [string, string]) =>
+  (
+    [
+      ['intake', intake],
+      ['exhaust', exhaust],
+    ] as const
+  ).flatMap(([valve, [lobe, lift]]) => [
+    sheetOf(valve, 'lobe-lift', lobe),
+    sheetOf(valve, 'valve-lift', lift),
+  ]);
+
+/** 5 intake low with E, twice; E and G changed over, then 5 with G and 7 with E read once each. */
+const swappedOver = ([five, seven]: readonly [string, string]) => [
+  ...START,
+  lobes(...LOBES),
+  arm('E'),
+  arm('G'),
+  placed('E', 5),
+  placed('G', 7),
+  { ...lifts(...withOne(LIFTS, 4, '.552 in')), name: 'first', after: ['E on 5 intake', 'G on 7 intake'] },
+  { ...onSheet([row('valve-lift')('.552 in', 4)]), name: 'again', after: ['first'] },
+  { ...placed('E', 7, 'intake', ['again']), name: 'E moved' },
+  { ...placed('G', 5, 'intake', ['again']), name: 'G moved' },
+  {
+    ...onSheet([
+      { ...row('valve-lift')(five, 4), armId: '$G' },
+      { ...row('valve-lift')(seven, 6), armId: '$E' },
+    ]),
+    after: ['E moved', 'G moved'],
+  },
+];
+
 /* Repeats within .002, odd beyond .008 of the siblings’ median: common practice, no published source. */
 export const OF_SHEET: readonly Call[] = [
   {
     said: 'Fifteen read alike, five intake doesn’t',
     goal: 'one-valve-differs',
     entries: [...START, lobes(...LOBES), lifts(...withOne(LIFTS, 4, '.552 in'))],
-    expected: { next: 'read-again', says: [/5 intake/], never: [/condemn/] },
+    expected: {
+      headline: /5 intake is the odd one/,
+      next: 'read-again',
+      says: [/5 intake/],
+      never: [/condemn/],
+    },
   },
   {
     // .467 on 3: a turn.
     said: 'Three intake is a hundred short',
     goal: 'one-valve-differs',
     entries: [...START, lobes(...LOBES), lifts(...withOne(LIFTS, 2, '.467 in'))],
-    expected: { asks: ['turn-miscounted'], next: /turn|read|one-more/, never: [/Swap/] },
+    expected: { asks: ['turn-miscounted'], next: 'turn-miscounted', never: [/Swap/] },
   },
   {
     said: 'Number six lobe is eight down',
     goal: 'one-valve-differs',
     entries: [...START, lobes(...withOne(LOBES, 5, '.347 in')), lifts(...withOne(LIFTS, 5, '.5555 in'))],
-    expected: { next: /./, says: [/6 intake/], never: [/Swap/] },
+    expected: { next: 'read-lobe-again', says: [/6 intake/], never: [/Swap/] },
   },
   {
     said: 'The lobe column is the lifts again',
     goal: 'one-valve-differs',
     entries: [...START, lobes(...LIFTS), lifts(...LIFTS)],
-    expected: { asks: ['gross-lift-as-lobe'], next: /./, never: [/Swap/] },
+    expected: { asks: ['gross-lift-as-lobe'], next: 'gross-lift-as-lobe', never: [/Swap/] },
   },
   {
     // Arms of 5 and 7 changed over: the low lift went with the arm.
@@ -116,5 +166,70 @@ export const OF_SHEET: readonly Call[] = [
       onSheet([row('valve-lift')('.567 in', 4)]),
     ],
     expected: { asks: ['read-otherwise'], next: 'read-otherwise', never: [/Swap/, /is the odd one/] },
+  },
+  {
+    // E read .552 on 5 twice; .525 on 7 is that with two digits the other way round. With it the arm would be the part.
+    said: 'Swapped five and seven: seven is five twenty-five now',
+    goal: 'one-valve-differs',
+    entries: swappedOver(['.568 in', '.525 in']),
+    expected: {
+      headline:
+        /^7 intake is not set against its siblings yet\. First: Could two digits[^\n]*\n[\s\S]*Swap of E and G [^\n]*7 intake with E, whose reading is in doubt/,
+      asks: ['digits-swapped'],
+      next: 'digits-swapped',
+      says: [/\.552 in, which is what this arm reads on another valve|be the wrong way round/],
+      never: [/It is the part/, /difference is gone/],
+    },
+  },
+  {
+    // G read .568 on 7 and .586 on 5; with .568 the difference goes with E, with .586 it would seem gone.
+    said: 'Swapped five and seven: five is five eighty-six now, and seven is low',
+    goal: 'one-valve-differs',
+    entries: swappedOver(['.586 in', '.552 in']),
+    expected: {
+      headline: /^5 intake is not set against its siblings yet/,
+      asks: ['digits-swapped'],
+      next: 'digits-swapped',
+      never: [/difference is gone/],
+    },
+  },
+  {
+    // .586 among .567 to .569: .568 the other way round, or an arm that is high.
+    said: 'Six is five eighty-six, the others are all five sixty-eight',
+    goal: 'one-valve-differs',
+    entries: [...START, lobes(...LOBES), lifts(...withOne(LIFTS, 5, '.586 in'))],
+    expected: { headline: /6 intake is the odd one/, asks: ['digits-swapped'], next: 'read-again' },
+  },
+  {
+    // .5325 / .355 = 1.500 and .5445 / .363 = 1.500: all sixteen alike, and no mark would tell why.
+    said: 'Stamped or not, all sixteen of them come out at one five',
+    goal: 'verify-ratio',
+    entries: [...START, ...sixteen(['.355', '.5325'], ['.363', '.5445'])],
+    expected: {
+      headline: /All 16 valves read alike, about 1\.500: 6 % under the 1\.6 they are sold as/,
+      asks: ['side-off'],
+      asksNot: ['hand-read-backwards'],
+      next: 'side-off',
+    },
+  },
+  {
+    // .5715 / .355 = 1.610 and .5845 / .363 = 1.610.
+    said: 'Sixteen of them at one sixty-one, and nothing stamped on any',
+    goal: 'one-valve-differs',
+    entries: [...START.slice(0, 3), ...sixteen(['.355', '.5715'], ['.363', '.5845'])],
+    expected: {
+      headline: /Their middle ratio is 1\.610: a set of 1\.6 arms, about \d+ %/,
+      next: 'said',
+    },
+  },
+  {
+    said: 'I took a rule to all eight intakes',
+    goal: 'one-valve-differs',
+    entries: [...START, onSheet(LIFTS.map(row('valve-lift')), { tool: 'rule' })],
+    expected: {
+      headline: /read with a rule, .*First: the same lifts with a dial indicator/,
+      next: 'read-with-indicator',
+      never: [/odd one/],
+    },
   },
 ];

@@ -6,7 +6,7 @@ export const OF_STOP: readonly Call[] = [
     said: 'It hit something, I felt it',
     goal: 'verify-ratio',
     entries: [asked('something', 'has-run'), described({ engine: { cylinders: 8 } })],
-    expected: { stop: [/something hit/], next: /./, never: [/turn it over/i] },
+    expected: { stop: [/something hit/], next: 'under-contact', never: [/turn it over/i] },
   },
   {
     said: 'It hit, and the arm is here on the bench',
@@ -16,7 +16,7 @@ export const OF_STOP: readonly Call[] = [
       ofPart('hole-across-trunnion', { size: '.436 in', tool: 'caliper' }),
       ofPart('hole-across-trunnion', { size: '.4365 in', tool: 'caliper' }),
     ],
-    expected: { stop: [/something hit/], says: [/7\/16/], next: /./ },
+    expected: { stop: [/something hit/], says: [/7\/16/], next: 'under-contact' },
   },
   {
     said: 'Nothing hit; but the pushrod of number six is bent',
@@ -34,7 +34,7 @@ export const OF_STOP: readonly Call[] = [
       stop: [/a pushrod is bent/],
       asks: ['contact-told-otherwise'],
       headline: /^No verdict\. Found: a pushrod is bent\. Most speaks for coils that touch/m,
-      next: /under-part-damaged/,
+      next: 'under-part-damaged',
     },
   },
 ];

@@ -82,6 +82,19 @@ describe('the figures on a drawing and in its table', () => {
     expect((Math.atan2(x, y) * 180) / Math.PI).toBeCloseTo(64.8, 1);
   });
 
+  it('a dial names the figure under its hand, which is what is left of the turn where it runs back', () => {
+    const inputs = {
+      graduation: { value: 0.001, unit: 'in' },
+      perTurn: { value: 0.1, unit: 'in' },
+      turns: 4,
+      needle: { value: 0.082, unit: 'in' },
+    };
+    expect(draw('dial-reading', { ...inputs, runs: 'anticlockwise' }).desc).toContain('on the figure 18');
+    expect(draw('dial-reading', { ...inputs, runs: 'clockwise' }).desc).toContain('on the figure 82');
+    const onZero = { ...inputs, needle: { value: 0, unit: 'in' }, runs: 'anticlockwise' };
+    expect(draw('dial-reading', onZero).desc).toContain('on the figure 0;');
+  });
+
   it('a dial that runs clockwise has its hand on the other side', () => {
     const inputs = {
       graduation: '.001 in',

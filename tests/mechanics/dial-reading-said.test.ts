@@ -22,7 +22,13 @@ describeSaid(computation, {
     ['no travel told', body, []],
     ['.051 in left, half a turn being .050', { ...body, travel: inches(0.533) }, []],
     ['.049 in left', { ...body, travel: inches(0.531) }, ['Hardly any travel']],
-    ['none left', { ...body, travel: inches(0.482) }, ['Hardly any travel']],
+    ['none left', { ...body, travel: inches(0.482) }, ['push the plunger in less']],
+    // At the valve the plunger comes out: it must have been pushed in further (trade practice, 2.1).
+    [
+      'none left at the valve',
+      { ...body, runs: 'anticlockwise', travel: inches(0.482) },
+      ['push the plunger in further'],
+    ],
   ],
 });
 

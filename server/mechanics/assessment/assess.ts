@@ -110,7 +110,7 @@ function assessed(evidence: Evidence): Assessment {
     ...noSuchValves(evidence),
     ...armMarkQuestions(evidence),
   ];
-  const ofSheet = nextOfSheet(sheet.detail, sheet.questions);
+  const ofSheet = nextOfSheet(sheet.detail, sheet.questions, sheet.judgements);
   const ofNoise = nextOfNoise(noise.detail);
   const ofChange = planOf(goal).asks.includes('consequences') ? nextOfChange(change.detail) : undefined;
   const { explained } = read;

@@ -121,10 +121,10 @@ export const computation = defineComputation({
     ...(start === undefined ? ['the hand stood on zero at the start'] : []),
     ...(travel === undefined ? [] : ['the travel counts from zero turns']),
   ],
-  cautions: ({ travel, perTurn }, { remainingTravel }) => [
+  cautions: ({ travel, perTurn, runs }, { remainingTravel }) => [
     ...(travel !== undefined && remainingTravel !== undefined && remainingTravel < perTurn / 2
       ? [
-          'Hardly any travel is left: set the indicator deeper or back and read again, or the reading may stop short.',
+          `Hardly any travel is left: push the plunger in ${runs === 'anticlockwise' ? 'further' : 'less'} before zeroing and read again, or the reading may stop short.`,
         ]
       : []),
   ],

@@ -13,8 +13,8 @@ const FAR = 0.025;
 const MM = 25.4;
 const PLACES_OF_MM = 2;
 
-/** The reading with two digits beside one another the other way round, as it was typed. */
-function swapped(lift: number, inMillimetres: boolean): number[] {
+/** A reading [in] with two digits beside one another the other way round, as it was typed: every way that differs. */
+export function digitsAround(lift: number, inMillimetres: boolean): number[] {
   const [unit, places] = inMillimetres ? [MM, PLACES_OF_MM] : [1, PLACES];
   const digits = [...(lift * unit).toFixed(places).replace('.', '')];
   return digits.slice(1).flatMap((digit, at) => {
@@ -37,7 +37,7 @@ function ask({ name, passes, expected, inMillimetres }: Read): Question[] {
   const off = (value: number) => Math.min(...expected.map((each) => Math.abs(value - each)));
   if (expected.length === 0) return [];
   const found = passes.flatMap(({ lift }) => {
-    const [best] = swapped(lift, inMillimetres).toSorted((a, b) => off(a) - off(b));
+    const [best] = digitsAround(lift, inMillimetres).toSorted((a, b) => off(a) - off(b));
     const fits = best !== undefined && within(off(best), FITS) && off(lift) > 2 * FITS;
     return fits ? [{ lift, best }] : [];
   });

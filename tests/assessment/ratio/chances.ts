@@ -27,7 +27,7 @@ export const CHANCES: readonly Row[] = [
     headline: /this one is a guess/,
     chances: 'none',
     never: [/about \d+ %/, /A 1\.6/],
-    next: /guess/,
+    next: /^lift-with-a-tool/,
   },
   {
     // 9/16 = .5625; / .350 = 1.607, within far more than 2 %.
@@ -39,7 +39,7 @@ export const CHANCES: readonly Row[] = [
     }),
     chances: 'open',
     never: [/about \d+ %/],
-    next: /./,
+    next: 'dial-indicator',
   },
   {
     // .525 / .350 = 1.5: 6 % under.
@@ -53,7 +53,7 @@ export const CHANCES: readonly Row[] = [
     chances: 'open',
     says: [/^A 1\.6, if the readings are right as they stand\.$|^A 1\.6 that gives/m],
     never: [/about \d+ %/],
-    next: /./,
+    next: 'lobe-at-lifter',
   },
   {
     // .571 / .350 = 1.631: 2 % over.

@@ -47,7 +47,7 @@ export const DOUBTS: readonly Row[] = [
       more: { answers: [answered('alignment-not-said', 'parallel')] },
     }),
     headline: /3 % over the 1\.6 stamped on it: ordinary/,
-    next: /./,
+    next: 'read-back',
   },
   {
     said: 'not spoken of, and 1.6 is read: nothing hangs on it',
@@ -80,7 +80,7 @@ export const DOUBTS: readonly Row[] = [
     headline:
       /2 % under the 1\.6 stamped on it: it cannot be told whether that is within 2 %\. What would tell/,
     never: [/More readings won’t tell/, /look up the box label/],
-    next: /./,
+    next: 'rocker-on-another-valve',
   },
   {
     said: 'a hydraulic lifter, and the lift is all there: nothing has sunk',

@@ -115,6 +115,6 @@ export const STAMPS: readonly Row[] = [
     words: { [SOLD_AS]: 'cannot-tell' },
     chances: 'open',
     never: [/room for flex/, /for every clearance/],
-    next: /./,
+    next: 'said',
   },
 ];

@@ -188,7 +188,7 @@ export const WHY_SHORT: readonly Row[] = [
     build: swapped([0.536, 0.536, 0.536], [0.561, 0.561, 0.561]),
     asksNot: ['hand-read-backwards', 'turn-miscounted', 'digits-swapped', 'slip'],
     says: [/It is the part/],
-    next: /./,
+    next: 'read-lot',
   },
   {
     // .350, .345, .340: no slip makes the second of them.
@@ -237,7 +237,7 @@ export const WHY_SHORT: readonly Row[] = [
     }),
     asks: { 'count-does-not-fit': /Was the small hand read at zero too\?$/ },
     never: [/about \d+ %/, /What else is it/],
-    next: /./,
+    next: 'valve-lift-at-.200',
   },
   {
     // .577 / .350 = 1.649.
@@ -252,7 +252,7 @@ export const WHY_SHORT: readonly Row[] = [
     asksNot: ['card-ratio'],
     says: [/The lift as read is the card’s/],
     never: [/left to be explained/, /look up the box label/],
-    next: /./,
+    next: 'read-back',
   },
   {
     // .4942 + .016 = .5102; / .3402 = 1.4997.
@@ -282,6 +282,6 @@ export const WHY_SHORT: readonly Row[] = [
     }),
     headline:
       /First: where the lobe lift of \.350 in is from: put in with the cam card, or read at the lifter\./,
-    next: /./,
+    next: /^where-the-lobe-lift/,
   },
 ];

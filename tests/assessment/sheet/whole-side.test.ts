@@ -65,12 +65,12 @@ const answer = (evidence: Evidence, code: string, said: string, found?: boolean)
 };
 
 describe('a whole side off what its arms are held to be', () => {
-  test('all sixteen at 1.44, sold as 1.6: said first, asked once a side, and no slip of one of them', () => {
+  test('all sixteen at 1.44, sold as 1.6: said and asked once, and no slip of one of them', () => {
     const evidence = on(sides(1.44));
     const [first = ''] = headlines(evidence);
-    expect(first).toMatch(/^All 8 intakes read alike, about 1\.440: 10 % under the 1\.6 they are sold as\./);
+    expect(first).toMatch(/^All 16 valves read alike, about 1\.440: 10 % under the 1\.6 they are sold as\./);
     expect(words(first)).toBeLessThanOrEqual(30);
-    expect(codes(evidence)).toEqual(['side-off']);
+    expect(assess(evidence).questions.map(({ code }) => code)).toEqual(['side-off']);
     expect(assess(evidence).next).toMatchObject({ action: 'side-off' });
   });
 
@@ -132,7 +132,7 @@ describe('a whole side off what its arms are held to be', () => {
     );
     const said = headlines(on(sheet)).join('\n');
     expect(said).toMatch(/5 intake is the odd one/);
-    expect(said).toMatch(/All 8 intakes read alike, about 1\.44/);
+    expect(said).toMatch(/15 of the 16 valves read alike, about 1\.44/);
   });
 
   test('a running spring 3 % under is no fault of the set', () => {
@@ -256,5 +256,102 @@ describe('slips of one reading that others speak against', () => {
     });
     expect(codes(on(metric))).toEqual([]);
     expect(headlines(on(metric))[0]).toMatch(/5 intake is the odd one/);
+  });
+});
+
+describe('a call about the ratio with the whole sheet read', () => {
+  const verify = (sheet: readonly SheetEvidence[], more: Partial<Evidence> = {}): Evidence =>
+    on(sheet, { call: { ...PLAIN.call, goal: 'verify-ratio' }, ...more });
+
+  test('all off alike: what settles it is next, before a mark is read, with marks and without', () => {
+    expect(assess(verify(sides(1.5))).next).toMatchObject({ action: 'side-off' });
+    const arms = SCATTER.flatMap((_, at) =>
+      (['intake', 'exhaust'] as const).map((valve) => ({ valve, at, id: `arm-${valve}-${at + 1}` })),
+    );
+    const marked = {
+      arms: arms.map(({ id }) => stamped('1.6', id)),
+      seats: arms.map(({ id, at, valve }) => ({ armId: id, cylinder: at + 1, valve })),
+    };
+    expect(assess(verify(sides(1.5), marked)).next).toMatchObject({ action: 'side-off' });
+  });
+
+  test('read wrong, as was answered: all of them again; read right: the marks', () => {
+    const evidence = verify(sides(1.5));
+    expect(assess(answer(evidence, 'side-off', 'set-up')).next).toMatchObject({ action: 'read-again' });
+    expect(assess(answer(evidence, 'side-off', 'not found', false)).next).toMatchObject({ action: 'arm' });
+  });
+
+  test('level with what they are sold as: one valve in a set-up of its own, with what the sheet does not bear', () => {
+    const named = {
+      arms: [stamped('1.6', 'arm-1')],
+      seats: [{ armId: 'arm-1', cylinder: 1, valve: 'intake' as ValveName }],
+    };
+    expect(assess(verify(sides(1.6), named)).next?.sentence).toMatch(
+      /^Take the lash of one valve of the sheet up to zero, on a light spring/,
+    );
+    const running = sides(1.53).map((each) => ({ ...each, spring: 'running' as const }));
+    expect(assess(verify(running, named)).next?.sentence).toMatch(
+      /^Put a light spring on one valve of the sheet/,
+    );
+  });
+
+  test('the lash of the card makes it on both sides: it is told and taken up first', () => {
+    const card = {
+      assumedRatio: 1.6,
+      intake: { lobeLift: 0.35 * IN, lash: 0.018 * IN },
+      exhaust: { lobeLift: 0.345 * IN, lash: 0.018 * IN },
+    };
+    const sheet = sides(1.6).map((each) =>
+      each.kind === 'valve-lift'
+        ? { ...each, reading: { value: (each.reading.value ?? 0) - 0.018 * IN } }
+        : each,
+    );
+    const { next, headlines: said } = assess(verify(sheet, { card }));
+    expect(said[0]?.sentence).toMatch(/First: one of them again at zero lash/);
+    expect(next?.sentence).toMatch(/^Take the lash of one of them up to zero/);
+  });
+
+  test('nothing stamped, nothing sold: a name with its chance; held to be something, none', () => {
+    const { soldAs: _, ...rockers } = PLAIN.rockers;
+    const bare = { rockers, arms: [], seats: [] };
+    // 1.610 ± what arms of one name spread by: 1.6 is the nearest of a list in steps of .05.
+    expect(headlines(on(sides(1.61), bare))[0]).toMatch(
+      /Their middle ratio is 1\.610: a set of 1\.6 arms, about \d+ %\./,
+    );
+    // Half way between two names neither is told alone.
+    expect(headlines(on(sides(1.62), bare))[0]).toMatch(
+      /of 1\.6 arms, .*, or of 1\.65 arms|of 1\.65 arms, .*, or of 1\.6 arms/,
+    );
+    expect(headlines(on(sides(1.61)))[0]).not.toMatch(/a set of/);
+    const running = sides(1.61).map((each) => ({ ...each, spring: 'running' as const }));
+    expect(headlines(on(running, bare))[0]).not.toMatch(/a set of/);
+    const sinking = sides(1.61).map((each) => ({ ...each, lifter: 'hydraulic' as const }));
+    expect(headlines(on(sinking, bare))[0]).toMatch(/1\.610\. A hydraulic lifter that sinks reads low\./);
+  });
+});
+
+describe('what no dial read', () => {
+  test('a rule tells no valve from another: that is said, and a dial is next', () => {
+    const ruled = sides(1.6).map((each) => ({ ...each, tool: 'rule' as const }));
+    const { headlines: said, next } = assess(on(ruled));
+    expect(said[0]?.sentence).toMatch(/read with a rule, .* First: the same lifts with a dial indicator\./);
+    expect(next).toMatchObject({ action: 'read-with-indicator' });
+  });
+
+  test('a caliper has no hand to read backwards, nor turns to miss', () => {
+    // .540 among .560: backwards on a dial of .100; .460: a turn.
+    for (const lift of [0.54, 0.46]) {
+      const sheet = sides(1.6).map((each) =>
+        each.cylinder === 5 && each.valve === 'intake' && each.kind === 'valve-lift'
+          ? { ...each, reading: { value: lift * IN } }
+          : each,
+      );
+      const calipered = sheet.map((each) =>
+        each.kind === 'valve-lift' ? { ...each, tool: 'caliper' as const } : each,
+      );
+      expect(codes(on(sheet)).length).toBeGreaterThan(0);
+      expect(codes(on(calipered))).not.toContain('hand-read-backwards');
+      expect(codes(on(calipered))).not.toContain('turn-miscounted');
+    }
   });
 });

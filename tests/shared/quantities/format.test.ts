@@ -15,6 +15,9 @@ describe('lengths', () => {
     [{ value: 0.4355, unit: 'in' as const }, {}, '.4355 in'],
     [{ value: 0.58123456, unit: 'in' as const }, { derived: true }, '.5812 in'],
     [{ value: 0.1 + 0.2, unit: 'in' as const }, {}, '.300 in'],
+    // What is left of a difference of two equal figures is none.
+    [{ value: 0.3 - 0.1 - 0.2, unit: 'in' as const }, {}, '.000 in'],
+    [{ value: 14.15 - 14.1 - 0.05, unit: 'mm' as const }, {}, '0.00 mm'],
     [{ value: -0.003, unit: 'in' as const }, {}, '\u2212.003 in'],
     [{ value: -0.00001, unit: 'in' as const }, { derived: true }, '.0000 in'],
     [{ value: 12.24, unit: 'mm' as const }, {}, '12.24 mm'],

@@ -1,4 +1,7 @@
-import type { Evidence } from '../evidence.ts';
+import { planOf } from '../../../../shared/schemas/goals.ts';
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import type { Evidence, Side } from '../evidence.ts';
+import { setUpsNow } from '../ratio/set-ups.ts';
 import { MUST, type Need, need } from './need.ts';
 
 export const ofTriage = ({ call }: Evidence): Need[] => [
@@ -63,16 +66,35 @@ export const ofBuild = ({ engine, springs }: Evidence): Need[] => [
   ),
 ];
 
-export const ofCam = ({ card }: Evidence): Need[] => [
-  ...(['intake', 'exhaust'] as const).map((side) =>
+const SIDES: readonly Side[] = ['intake', 'exhaust'];
+
+/** The sides of which a valve was set up or read; of neither, both: nobody knows yet which it will be. */
+function sidesRead(evidence: Evidence): readonly Side[] {
+  const read = [...setUpsNow(evidence), ...evidence.sheet.filter(({ standing }) => standing)].map(
+    ({ valve }) => sideOfValve(valve),
+  );
+  const own = SIDES.filter((side) => read.includes(side));
+  return own.length === 0 ? SIDES : own;
+}
+
+/** A change is of both sides; a ratio that is read needs the lobe under the valve it is read on. */
+const lobesWanted = (evidence: Evidence): readonly Side[] =>
+  planOf(evidence.call.goal).isChange === true ? SIDES : sidesRead(evidence);
+
+export const ofCam = (evidence: Evidence): Need[] => [
+  ...SIDES.map((side) =>
     need(
       `lobe-lift-${side}`,
       `the ${side} lobe lift on the cam card`,
       `Read the ${side} lobe lift off the cam card.`,
-      card[side].lobeLift !== undefined,
-      MUST,
+      evidence.card[side].lobeLift !== undefined,
+      lobesWanted(evidence).includes(side) ? MUST : {},
     ),
   ),
+  ...ofCard(evidence),
+];
+
+const ofCard = ({ card }: Evidence): Need[] => [
   need(
     'assumed-ratio',
     'the ratio the card assumes',

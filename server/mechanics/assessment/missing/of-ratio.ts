@@ -8,6 +8,7 @@ import { isLightSpringFirst, isSaid, lightSpringFirst, restingOn, wasRead } from
 import { lobeAgainstCard, lobesOff } from '../ratio/lobe-card.ts';
 import { cardIsOther, isDown, isOpen, readOthers } from '../ratio/lobe-low.ts';
 import { MUST, MUST_TURN, type Need, need } from './need.ts';
+import { oneValve } from './one-valve.ts';
 
 const PASSES = 3;
 
@@ -54,6 +55,7 @@ function codeOf(lack: string): string {
   if (lack.startsWith('a reading with the plunger parallel')) return 'align-plunger';
   if (lack.startsWith('a reading on a solid or locked lifter')) return 'light-spring-solid-lifter';
   if (lack === READ_BACK_WRONG) return 'read-back';
+  if (lack.startsWith('a reading of the valve lift with a tool')) return 'lift-with-a-tool';
   if (lack.startsWith('one more pass of the valve lift')) return 'one-more-pass';
   const again = ENTERED_AGAIN.exec(lack);
   if (again !== null) return `enter-again-${(again[1] ?? '').replace(/[^a-z0-9]+/g, '-')}`;
@@ -150,15 +152,7 @@ function isForLobe({ known, group }: GroupExplained, all: readonly GroupExplaine
 /** What the ratio lacks, valve by valve; strong doubts are asked as questions. */
 export function ofRatio(evidence: Evidence, explained: readonly GroupExplained[]): Need[] {
   if (explained.length === 0)
-    return [
-      need(
-        'set-up',
-        'a reading of the ratio on the engine',
-        'Say how it is measured (spring, lifter, lash), then read lobe lift and valve lift of one valve.',
-        false,
-        MUST_TURN,
-      ),
-    ];
+    return [need('set-up', 'a reading of the ratio on the engine', oneValve(evidence), false, MUST_TURN)];
   return [
     ...explained.flatMap((each) => (isForLobe(each, explained) ? [] : [...ofLacks(each), ...ofPasses(each)])),
     ...ofLobes(evidence, explained),

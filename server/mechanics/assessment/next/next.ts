@@ -10,7 +10,7 @@ import type { NextOfSheet } from '../sheet/next/next-of-sheet.ts';
 import { actionUnder } from '../stop.ts';
 import { closingNext, endingNext } from './ending-next.ts';
 import { isRows, lackingNext } from './lacking-next.ts';
-import { notToRunNext } from './not-to-run-next.ts';
+import { notToRunNext, toReadBeforeRunning } from './not-to-run-next.ts';
 import { questionNext, sheetDoubtNext } from './question-next.ts';
 import { readingNext } from './reading-next.ts';
 
@@ -48,6 +48,7 @@ const isOfSteps = ({ step, code }: AssessedQuestion, steps: readonly StepName[])
 /** What the answer of the goal is made of, in the order in which it is asked for. */
 function forAnswer({
   lacking,
+  notToRun,
   questions,
   explained,
   ofSheet,
@@ -68,6 +69,8 @@ function forAnswer({
     .filter(({ need }) => !need.must && plan.needs.includes(need.code))
     .toSorted((a, b) => Number(a.need.turns) - Number(b.need.turns));
   const sheet = steps.includes('sheet') ? ofSheet : undefined;
+  // Which ratio is planned is not asked while nobody has said what the arms before are not run with.
+  const isPlanning = plan.isChange === true && must.some(({ need }) => need.code === 'planned');
   const withoutRows = must.filter((each) => !isRows(each));
   return (
     lackingNext(must.filter(({ step }) => step === 'triage')) ??
@@ -77,6 +80,8 @@ function forAnswer({
     lackingNext(lacking.filter(({ need }) => need.begun)) ??
     ofChange?.held ??
     questionNext(questions.filter((each) => isOfSteps(each, steps))) ??
+    toReadBeforeRunning(notToRun, isPlanning) ??
+    (plan.byRatio === true ? sheet?.whole : undefined) ??
     lackingNext(withoutRows.filter((each) => !isMorePasses(each))) ??
     ofNoise.look ??
     lackingNext(withoutRows) ??
@@ -95,7 +100,7 @@ function forAnswer({
 /**
  * The one thing worth most now: under a stop what the stop needs; else a gap whose stop was lifted to read it again, or
  * parts that are not to be fitted; then what the answer of the goal needs and nothing else: the doubts of the sheet, what
- * it lacks, the test of a strong doubt, more passes, what tells a clear odd valve's part from its position, the rows that
+ * it lacks, the test of a strong doubt, what is read before it runs, the test of a ratio that a whole side is off, more passes, what tells a clear odd valve's part from its position, the rows that
  * are left, the reading that tells most, of the engine or of the part. Of a noise what is asked or seen as it stands goes
  * first, what is seen with parts off behind the doubts, and its lobe last. Then what was found is said, and only then a
  * doubt about something else is asked.

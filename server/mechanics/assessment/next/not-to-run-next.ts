@@ -1,7 +1,17 @@
 import { defined } from '../../../../shared/defined.ts';
+import type { StepName } from '../../../../shared/steps.ts';
 import type { NextAction, NotToRun } from '../assessment.ts';
+import { lowerFirst, subjectSaid, upperFirst } from '../common/said.ts';
 
 const LIFTED = 'not-to-run:stop:';
+/** What is read or measured to know whether it may run: each by the beginning of its id, with the step it is done in. */
+const TO_READ: readonly { readonly id: string; readonly action: string; readonly step: StepName }[] = [
+  { id: 'not-to-run:guessed:', action: 'measure-gap', step: 'sheet' },
+  { id: 'not-to-run:lobe:', action: 'lobe-siblings', step: 'ratio' },
+  { id: 'not-to-run:no-gap:', action: 'thinner-shim', step: 'adjuster' },
+];
+/** Read short with the arms that come off: said before anything is planned. */
+const BEFORE = 'not-to-run:before:';
 
 /** A stop that was lifted to read its gap again, or parts that are not to be fitted: before anything else is asked. */
 export function notToRunNext(notToRun: readonly NotToRun[]): NextAction | undefined {
@@ -19,4 +29,39 @@ export function notToRunNext(notToRun: readonly NotToRun[]): NextAction | undefi
     reason: first.sentence,
     turns: lifted,
   };
+}
+
+/** What is done about it first; nothing where it is only said, and the call goes on. */
+function todoOf({ id, wayOut }: NotToRun, isPlanning: boolean) {
+  const found = TO_READ.find((each) => id.startsWith(each.id));
+  const isShops = /qualified shop looks at|^While they are on/.test(wayOut);
+  if (found !== undefined && !isShops) return { ...found, turns: true };
+  return isPlanning && (found !== undefined || id.startsWith(BEFORE))
+    ? { action: 'do-not-run', step: 'consequences' as const, turns: false }
+    : undefined;
+}
+
+/** What is not run before something is read: that goes before whatever else the call is about. */
+export function toReadBeforeRunning(
+  notToRun: readonly NotToRun[],
+  isPlanning: boolean,
+): NextAction | undefined {
+  return notToRun.flatMap((each): NextAction[] => {
+    const todo = todoOf(each, isPlanning);
+    if (todo === undefined) return [];
+    const place = each.about.of === 'build' ? '' : `${upperFirst(subjectSaid(each.about))}: `;
+    const told = (text: string): string => `${place}${place === '' ? text : lowerFirst(text)}`;
+    return [
+      {
+        id: `next:${each.id}`,
+        action: todo.action,
+        step: todo.step,
+        about: each.about,
+        sentence: told(each.wayOut),
+        ...(each.wayOutAtBench === undefined ? {} : { sentenceAtBench: told(each.wayOutAtBench) }),
+        reason: each.sentence,
+        turns: todo.turns,
+      },
+    ];
+  })[0];
 }

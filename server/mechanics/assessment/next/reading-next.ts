@@ -1,16 +1,15 @@
 import { defined } from '../../../../shared/defined.ts';
 import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
-import type { Action } from '../../explain-readings/types.ts';
 import type { NextAction } from '../assessment.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
-import { ASK } from '../ratio/ratio-said.ts';
+import { ASK, type Telling } from '../ratio/ratio-said.ts';
 import { readingWorthTaking } from '../ratio/would-tell.ts';
 
 const chance = ({ result }: GroupExplained): number =>
   Math.max(0, ...(result?.nominals ?? []).map(({ probability }) => probability));
 
-const MINUTES: Readonly<Partial<Record<Action, number>>> = {
+const MINUTES: Readonly<Partial<Record<Telling, number>>> = {
   'lobe-at-lifter': DEFAULT_ASSUMPTIONS.minutesLobeAtLifter,
   'one-more-pass': DEFAULT_ASSUMPTIONS.minutesOneMorePass,
   'rocker-on-another-valve': DEFAULT_ASSUMPTIONS.minutesOtherValve,

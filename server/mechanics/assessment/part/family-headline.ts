@@ -31,6 +31,10 @@ function named({ candidates, noneOfThese: none, kinds }: RankingDetail, bench?: 
   return against ?? `${first.family.name} stands first, ${first.share}; none of these ${none.share}`;
 }
 
+/** What comes before any name; what is tried with the hole is told of the hole itself. */
+const firstSaid = ({ code, test }: AssessedQuestion): string =>
+  code === 'hole-between-sizes' ? ': first, what goes through the hole' : `. ${test}`;
+
 /**
  * The family that stands first with its chance, and that of none of them: never a name without it, and none below the
  * chance from which one is told. The others are in the table.
@@ -40,10 +44,14 @@ export function familyHeadline(
   ranking: RankingDetail | undefined,
   questions: readonly AssessedQuestion[],
   bench: BenchRatioDetail | undefined,
+  first?: AssessedQuestion,
 ): Headline[] {
   if (ranking === undefined || ranking.candidates.length === 0 || ranking.counted === 0) return [];
   const alone = questions.find(({ code, answered }) => code === STANDS_ALONE && answered === undefined);
-  const said = alone === undefined ? named(ranking, bench) : `no family is named yet. ${alone.test}`;
+  // That it is none of them is not said while a reading that speaks against them all is asked about.
+  const isNone = ranking.noneOfThese.probability >= IDENTIFICATION_MODEL.named.from && ranking.kinds > 1;
+  const open = alone ?? (isNone ? first : undefined);
+  const said = open === undefined ? named(ranking, bench) : `no family is named yet${firstSaid(open)}`;
   return [
     {
       id: `headline:${key}:family`,

@@ -1,5 +1,5 @@
 import { asEntered } from '../../../../shared/quantities/as-entered.ts';
-import type { Headline } from '../assessment.ts';
+import type { AssessedQuestion, Headline } from '../assessment.ts';
 import { subjectSaid, upperFirst } from '../common/said.ts';
 import { betweenSizes, isShafts, TRY, whereSaid } from './between-sizes.ts';
 import type { HoleDetail, StudDetail } from './detail.ts';
@@ -53,17 +53,30 @@ function byHole(readings: readonly CountedReading[], holes: readonly HoleDetail[
   return once.length === 0 ? undefined : `the hole suggests ${eitherSaid(once)}; the thread proves it.`;
 }
 
+interface FastenerTold {
+  readonly holes: readonly HoleDetail[];
+  readonly stud: StudDetail | undefined;
+  readonly questions: readonly AssessedQuestion[];
+}
+
 /** The hole suggests a fastener; its thread decides, and names it once it was read. */
 export function fastenerHeadline(
   { about, key }: InHand,
   readings: readonly CountedReading[],
-  holes: readonly HoleDetail[],
-  stud: StudDetail | undefined,
+  { holes, stud, questions }: FastenerTold,
 ): Headline[] {
   const once = threadsNamed(holes);
   const whole = stud !== undefined && stud.lacks === undefined && stud.named.length > 0;
   const half = stud !== undefined && stud.lacks !== undefined;
-  const said = whole ? proven(stud, once) : half ? halfRead(stud, once) : byHole(readings, holes);
+  const crests = questions.find(({ code, answered }) => code === 'crests-counted' && answered === undefined);
+  const said =
+    crests !== undefined && !whole
+      ? `the pitch, as it was counted, is that of no thread of rockers. ${crests.test}`
+      : whole
+        ? proven(stud, once)
+        : half
+          ? halfRead(stud, once)
+          : byHole(readings, holes);
   if (said === undefined) return [];
   const of = about.name === undefined ? '' : `${subjectSaid(about)}: `;
   return [{ id: `headline:${key}:fastener`, about, step: 'identify', sentence: upperFirst(`${of}${said}`) }];

@@ -63,7 +63,11 @@ export const impossibleSizes = (readings: readonly CountedReading[]): PartDoubt[
       return {
         code: 'size-impossible',
         ask: `${upperFirst(nameOf(kind))} of ${asEntered(readAs)} cannot be: rockers have ${sizeSaid(least * IN)} to ${sizeSaid(most * IN)} there. What was meant?`,
-        test: 'read the tool again, with its unit and where the dot stands',
+        // Over how many threads a length goes is said with it, or it is no pitch.
+        test:
+          kind === 'stud-pitch' && reading.count === undefined
+            ? 'say over how many threads that is: ten of them over one length, from a crest to a crest'
+            : 'read the tool again, with its unit and where the dot stands',
         restsOn: [id],
         choices: [...slips.map(slipChoice), MISREAD, AS_READ],
         effect: meantAs(reading, slips),

@@ -79,8 +79,8 @@ function onePart(evidence: Evidence, part: InHand): PartSaid<PartDetail> {
     questions,
     stop: [],
     headlines: [
-      ...familyHeadline(part, ranking, questions, bench?.detail),
-      ...fastenerHeadline(part, readings, holes, stud),
+      ...familyHeadline(part, ranking, questions, bench?.detail, first),
+      ...fastenerHeadline(part, readings, { holes, stud, questions }),
       ...benchHeadline(part, bench),
       ...judgements.map(
         ({ id, sentence }): Headline => ({

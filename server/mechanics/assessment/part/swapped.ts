@@ -1,5 +1,6 @@
 import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { halfWidthOf } from '../../identify/how-read.ts';
+import { IN } from '../../kit/si.ts';
 import { upperFirst } from '../common/said.ts';
 import { AS_READ, amongOf, type CountedReading, choice, type PartDoubt, without } from './doubts.ts';
 import { nameOf } from './size-said.ts';
@@ -35,14 +36,25 @@ function exchange(
   });
 }
 
+/** Of two readings of two names whether each may be the other's: `said` goes on from both. */
+interface Doubted {
+  readonly isSo: (small: CountedReading, large: CountedReading) => boolean;
+  readonly said: string;
+}
+
+const LARGER: Doubted = {
+  isSo: (small, large) => (small.size ?? 0) - (large.size ?? 0) > roomOf(small) + roomOf(large),
+  said: ': that cannot be',
+};
+
 function swappedPair(
   pair: { readonly small: string; readonly large: string },
   smalls: readonly CountedReading[],
   larges: readonly CountedReading[],
+  { isSo, said }: Doubted = LARGER,
 ): PartDoubt[] {
   const [least, most] = [smalls[0], larges.at(-1)];
-  if (least?.size === undefined || most?.size === undefined) return [];
-  if (least.size - most.size <= roomOf(least) + roomOf(most)) return [];
+  if (least?.size === undefined || most?.size === undefined || !isSo(least, most)) return [];
   const ids = { small: smalls.map(({ id }) => id).sort(), large: larges.map(({ id }) => id).sort() };
   const both = [...ids.small, ...ids.large];
   const [one, other] = [nameOf(pair.small), nameOf(pair.large)];
@@ -50,7 +62,7 @@ function swappedPair(
   return [
     {
       code: 'sizes-swapped',
-      ask: `${upperFirst(one)}, ${asEntered(least.readAs)}, is larger than ${other}, ${asEntered(most.readAs)}: that cannot be. Is each entered under the other’s name?`,
+      ask: `${upperFirst(one)}, ${asEntered(least.readAs)}, is larger than ${other}, ${asEntered(most.readAs)}${said}. Is each entered under the other’s name?`,
       test: `read both again: ${one}, then ${other}`,
       restsOn: both,
       among: amongOf(both),
@@ -70,10 +82,30 @@ function swappedPair(
   ];
 }
 
+/** Holes that rockers are made with; over this none is read, and rollers go up to this (common practice, no published source). */
+const HOLES = [0.3125, 0.315, 0.375, 0.4375].map((inch) => inch * IN);
+const AGREES = 0.004 * IN;
+const MOST_HOLE = 0.4495 * IN;
+const MOST_ROLLER = 0.602 * IN;
+
+/** A hole that only a roller has, and a roller that reads like a hole. */
+const AS_A_ROLLER: Doubted = {
+  isSo: ({ size: hole = 0 }, { size: roller = 0 }) =>
+    hole > MOST_HOLE && hole <= MOST_ROLLER && HOLES.some((nominal) => Math.abs(roller - nominal) <= AGREES),
+  said: ': no stud goes with the first, and one with the second',
+};
+
 /** Sizes that cannot both be: asked whether they stand under each other's name; until then neither counts. */
 export function swappedSizes(readings: readonly CountedReading[]): PartDoubt[] {
   const asked = new Set<string>();
-  return PAIRS.flatMap(([small, large]) => {
+  const rollers = swappedPair(
+    { small: 'hole-across-trunnion', large: 'roller-diameter' },
+    ordered(readings, 'hole-across-trunnion', asked),
+    ordered(readings, 'roller-diameter', asked),
+    AS_A_ROLLER,
+  );
+  for (const id of rollers.flatMap(({ restsOn }) => restsOn)) asked.add(id);
+  const pairs = PAIRS.flatMap(([small, large]) => {
     const found = swappedPair(
       { small, large },
       ordered(readings, small, asked),
@@ -82,4 +114,5 @@ export function swappedSizes(readings: readonly CountedReading[]): PartDoubt[] {
     for (const id of found.flatMap(({ restsOn }) => restsOn)) asked.add(id);
     return found;
   });
+  return [...rollers, ...pairs];
 }

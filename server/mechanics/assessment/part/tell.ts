@@ -129,8 +129,12 @@ export function firstAsked(
     .filter(({ id, code }) => BEFORE_ANY_NAME.has(code) || waited.includes(id));
 }
 
+/** Of the stud that came out: settled by hand at once, and the thread is told by nothing else. */
+const OF_THE_STUD: ReadonlySet<string> = new Set(['crests-counted', 'stud-against-hole']);
+
 function answerNext(questions: readonly AssessedQuestion[], parts: readonly PartDetail[]): NextAction[] {
-  return firstAsked(questions, parts).map(({ id, code, about, test, ask }) => ({
+  const ofStud = questions.filter(({ code, answered }) => answered === undefined && OF_THE_STUD.has(code));
+  return [...firstAsked(questions, parts), ...ofStud].map(({ id, code, about, test, ask }) => ({
     id: `next:${id}`,
     action: code,
     step: 'identify',

@@ -38,7 +38,6 @@ function open(
   bands: readonly Band[],
   read: RatioRead,
   start: string,
-  said: string,
   tells: string,
 ): string {
   if (spans(bands, 'within', 'over'))
@@ -53,7 +52,7 @@ function open(
     return `${start}, which is within 2 %, but a mistake in the reading is not ruled out. ${tells}`;
   if (spans(bands, 'over'))
     return `${start}: ${FOR_FLEX} if nothing went wrong, but a mistake is as likely. ${tells}`;
-  return `${start}: it cannot be told yet whether it agrees with ${said}. ${tells}`;
+  return `${start}: whether it agrees cannot be told yet. ${tells}`;
 }
 
 /** What it is held to be beside the first claim: two names for one arm are told as that. */
@@ -93,7 +92,7 @@ function told(explained: GroupExplained, claim: Claim, read: RatioRead, how: Tol
     case 'under':
       return `${start}, which no spring explains. ${stopped ? NOT_NOW : SWAP}`;
     default:
-      return open(explained, bands, read, start, said, tells);
+      return open(explained, bands, read, start, tells);
   }
 }
 

@@ -17,6 +17,7 @@ import type { SetUpKnown } from './known.ts';
 import { lobeOff } from './lobe-low.ts';
 import { lobesOfSetUps } from './lobes-read.ts';
 import { type Claim, claimsOn } from './marks.ts';
+import { asReadAgain } from './read-again.ts';
 
 /** One arm on one valve with all that was read of it, and what would explain that. */
 export interface GroupExplained {
@@ -112,7 +113,15 @@ export function explainGroup(
     ...(group.own.some((read) => isAlikeElsewhere(read, reads)) ? OF_COUNT : []),
   ];
   const found = weighed(given.input, ruledOutIn(own), impossible, questionsOf);
-  return { ...about, given, ...found, known: withFound(own, found.questions) };
+  const known = withFound(own, found.questions);
+  const { result } = found;
+  return {
+    ...about,
+    given,
+    ...found,
+    ...(result === undefined ? {} : { result: asReadAgain(result, known, mark) }),
+    known,
+  };
 }
 
 /** What was found to be so is not believed until it is entered again, whoever raised it. */

@@ -23,7 +23,7 @@ const weightOf = ({ lacks }: SetUpKnown): number =>
  * The set-up that a word rests on: the one that lacks least, of those the newest. What was read already goes before
  * what would have to be read again.
  */
-export function restingOn({ known }: GroupExplained): SetUpKnown | undefined {
+export function restingOn({ known }: Pick<GroupExplained, 'known'>): SetUpKnown | undefined {
   return candidates(known).reduce<SetUpKnown | undefined>(
     (best, each) => (best === undefined || weightOf(each) <= weightOf(best) ? each : best),
     undefined,

@@ -12,7 +12,10 @@ const LEAST_CHANCE = 0.05;
 const isNear = (ratio: number, name: number): boolean => Math.abs(ratio - name) <= ORDINARY * name;
 
 /** Names that the arm may have, likeliest first, each with a chance worth saying; far-off ones are not offered. */
-export function namesLeft({ nominals, remaining, ratio }: ExplanationResult, read?: RatioRead) {
+export function namesLeft(
+  { nominals, remaining, ratio }: ExplanationResult,
+  read?: Pick<RatioRead, 'value'>,
+) {
   const value = read?.value ?? ratio.median;
   return nominals
     .filter(({ ratio: name, probability }) => remaining.includes(name) && probability >= LEAST_CHANCE)
@@ -49,7 +52,7 @@ const isAgainst = (name: number, inHand: ArmsInHand | undefined): boolean =>
   inHand !== undefined && (name < inHand.low || name > inHand.high);
 
 /** The names that are told without a mark: one, or the first two where neither is likelier than all others together. */
-function toldOf(result: ExplanationResult, read: RatioRead) {
+export function toldOf(result: ExplanationResult, read: Pick<RatioRead, 'value'>) {
   const [first, second] = namesLeft(result, read);
   if (first === undefined || first.probability < LEAST_TOLD) return [];
   if (first.probability >= DEFAULT_ASSUMPTIONS.nameTold) return [first];

@@ -17,8 +17,12 @@ export function intervalSaid({ ratio: { median, interval95 } }: ExplanationResul
   return `${ratioWithin(median, half)}, between ${ratioWithin(low, half)} and ${ratioWithin(high, half)}`;
 }
 
+/** A reading that the inference weighs, or the same lift with a finer tool than it was read with. */
+export type Telling = Action | 'dial-indicator';
+
 /** Each next reading as the sentence that asks for it. */
-export const ASK: Readonly<Record<Action, string>> = {
+export const ASK: Readonly<Record<Telling, string>> = {
+  'dial-indicator': 'Read the valve lift with a dial indicator, three passes, small hand first.',
   'read-back': 'Read the entries back: which valve is it, and is it lobe lift or valve lift?',
   'one-more-pass': 'Take one more pass, small hand first, and say which way the hand ran.',
   'lash-to-zero': 'Take the lash up to zero and read again.',

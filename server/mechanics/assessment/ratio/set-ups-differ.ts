@@ -87,7 +87,10 @@ export const isUndecided = ({ differs }: SetUpKnown): boolean =>
   differs !== undefined && differs.now === undefined;
 
 /** What is asked of them, each once; where the arm was read again `since`, in another way, nobody waits for it. */
-export function differingAsked(known: readonly SetUpKnown[], since: ReadonlySet<string>): AssessedQuestion[] {
+export function differingAsked(
+  known: readonly SetUpKnown[],
+  since: ReadonlyMap<string, unknown>,
+): AssessedQuestion[] {
   const asked = new Map(
     known.flatMap(({ differs }) => (differs === undefined ? [] : [[differs.question.id, differs.question]])),
   );

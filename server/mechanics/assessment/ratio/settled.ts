@@ -7,17 +7,23 @@ import { wordAgainst } from './word.ts';
 /** Doubts about two springs together, whichever of them was read last. */
 const OF_BOTH: ReadonlySet<string> = new Set(['springs-swapped', 'springs-at-different-lash']);
 
-/** Set-ups whose arm was read again since, with nothing lacking: what was wrong with them is put right by that. */
-export const readAgainSince = (explained: readonly GroupExplained[]): ReadonlySet<string> =>
-  new Set(
-    explained
-      .flatMap((each) => {
-        const resting = restingOn(each);
-        if (resting === undefined || resting.lacks.length > 0) return [];
-        const { number } = resting.read.setUp;
-        return each.known.map(({ read }) => read.setUp).filter((setUp) => setUp.number < number);
-      })
-      .map(({ id }) => id),
+/**
+ * Set-ups whose arm was read again since, with nothing lacking: what was wrong with them is put right by that. `alike`:
+ * on the same spring, so that nothing rests on the earlier one any more.
+ */
+export const readAgainSince = (
+  explained: readonly GroupExplained[],
+): ReadonlyMap<string, { readonly alike: boolean }> =>
+  new Map(
+    explained.flatMap((each) => {
+      const resting = restingOn(each);
+      if (resting === undefined || resting.lacks.length > 0) return [];
+      const { number, spring } = resting.read.setUp;
+      return each.known
+        .map(({ read }) => read.setUp)
+        .filter((setUp) => setUp.number < number)
+        .map((setUp) => [setUp.id, { alike: setUp.spring === spring }] as const);
+    }),
   );
 
 /** It stays with its answer, and nobody waits for it any more. */
@@ -28,18 +34,35 @@ function noLonger(question: AssessedQuestion): AssessedQuestion {
   return { ...rest, weight: 'weak', answered: answer };
 }
 
-/** Questions of set-ups as they are asked now: of one that was read again since, none holds anything up. */
+/** Of the same weak doubt about two springs together the first, or the one that was answered. */
+function onceOfBoth(questions: readonly AssessedQuestion[]): AssessedQuestion[] {
+  const isOf = (question: AssessedQuestion, other: AssessedQuestion) =>
+    OF_BOTH.has(question.code) &&
+    question.weight === 'weak' &&
+    other.code === question.code &&
+    other.ask === question.ask;
+  return questions.filter((question, index) => {
+    const same = questions.filter((other) => isOf(question, other));
+    const kept = same.find(({ answered }) => answered !== undefined) ?? same[0];
+    return kept === undefined || question.answered !== undefined || questions.indexOf(kept) === index;
+  });
+}
+
+/**
+ * Questions of set-ups as they are asked now: of one that was read again since, none holds anything up, and one that
+ * nobody answered is not put any more where the reading has answered it.
+ */
 export const askedNow = (
   questions: readonly AssessedQuestion[],
-  since: ReadonlySet<string>,
+  since: ReturnType<typeof readAgainSince>,
 ): AssessedQuestion[] =>
-  questions.map((question) =>
-    question.about.of === 'set-up' &&
-    since.has(question.about.setUpId) &&
-    inDoubt(question) &&
-    !OF_BOTH.has(question.code)
-      ? noLonger(question)
-      : question,
+  onceOfBoth(
+    questions.flatMap((question) => {
+      const again = question.about.of === 'set-up' ? since.get(question.about.setUpId) : undefined;
+      if (again === undefined || OF_BOTH.has(question.code)) return [question];
+      if (again.alike && question.answered === undefined) return [];
+      return [inDoubt(question) ? noLonger(question) : question];
+    }),
   );
 
 /** What agrees with what it is held to be is not asked whether its ratio is a listed one. */

@@ -22,7 +22,10 @@ export function bandTold(explained: GroupExplained, claim: Claim): Band | undefi
 }
 
 /** Weighed with everything, hardly any chance is left for a ratio within the band of the claim. */
-function isRuledOut({ result }: GroupExplained, { ratio }: Claim): boolean {
+export function isRuledOut(
+  { result }: Pick<GroupExplained, 'result'>,
+  { ratio }: Pick<Claim, 'ratio'>,
+): boolean {
   const [low, high] = result?.ratio.interval95 ?? [ratio, ratio];
   return low > ratio * (1 + WITHIN) || high < ratio * (1 - WITHIN);
 }

@@ -1,25 +1,58 @@
 import type { Action } from '../../explain-readings/types.ts';
+import { isDial } from '../../kit/lift-tools.ts';
 import { inDoubt, keptWords } from '../common/asked.ts';
 import { listed, lowerFirst, upperFirst } from '../common/said.ts';
+import { WITHIN } from './bands.ts';
 import type { GroupExplained } from './explain.ts';
 import { ratioOnBox } from './held-as.ts';
 import { lacksOfGroup, restingOn } from './lacking.ts';
-import { ASK, NOT_NOW } from './ratio-said.ts';
+import { ASK, NOT_NOW, type Telling } from './ratio-said.ts';
 import { bandsAgainst, bandTold, wordAgainst } from './word.ts';
 
 const ENOUGH_PASSES = 3;
 
+/** Half of what a ratio may be off its mark by: a tool that is coarser than this of the lift cannot tell the two. */
+const COARSE = WITHIN / 2;
+
+/** Read without a dial, and so coarsely that only a dial can tell: no other reading is worth its time before. */
+function finerTool(explained: GroupExplained): Telling | undefined {
+  const read = restingOn(explained)?.read;
+  if (read === undefined || isDial(read.setUp.tool)) return undefined;
+  const lift = read.valve.used[0]?.value ?? 0;
+  return read.setUp.errorLimit > COARSE * lift ? 'dial-indicator' : undefined;
+}
+
 /** What narrows a reading that the inference has no more to ask of: the lobe as it is, then more passes. */
-function narrower(explained: GroupExplained): Action | undefined {
+function narrower(explained: GroupExplained): Telling | undefined {
   const read = restingOn(explained)?.read;
   if (read === undefined) return undefined;
   if (read.lobe.source !== 'indicator') return 'lobe-at-lifter';
+  // A pass without a dial has no hand to look at: it says no more than those before.
+  if (!isDial(read.setUp.tool)) return 'dial-indicator';
   return read.valve.used.length < ENOUGH_PASSES ? 'one-more-pass' : undefined;
 }
 
+const OF_COUNT: ReadonlySet<string> = new Set(['turn-too-many', 'turn-too-few', 'hand-read-backwards']);
+
+/** Nobody read the small hand, and a mistake of the hands is asked about: one pass with it settles that in minutes. */
+function smallHand(explained: GroupExplained): Telling | undefined {
+  const resting = restingOn(explained);
+  if (resting === undefined || !isDial(resting.read.setUp.tool)) return undefined;
+  if (resting.read.valve.used.some(({ id }) => resting.counted.has(id))) return undefined;
+  const isOpen = explained.questions.some(
+    ({ code, answered }) => OF_COUNT.has(code) && answered === undefined,
+  );
+  return isOpen ? 'one-more-pass' : undefined;
+}
+
 /** The reading that would tell more, and was not taken that way already. */
-function tellingReading(explained: GroupExplained): Action | undefined {
-  return explained.result?.nextReading?.action ?? narrower(explained);
+function tellingReading(explained: GroupExplained): Telling | undefined {
+  return (
+    finerTool(explained) ??
+    smallHand(explained) ??
+    explained.result?.nextReading?.action ??
+    narrower(explained)
+  );
 }
 
 /** Where nothing further would tell, the swap test is left: the error that follows the rocker is the part. */
@@ -27,7 +60,7 @@ const swap = ({ group }: GroupExplained): Action | undefined =>
   group.readElsewhere ? undefined : 'rocker-on-another-valve';
 
 /** The reading that would tell, and where the readings of this valve are exhausted the swap; in headline and next alike. */
-function whatTells(explained: GroupExplained): Action | undefined {
+function whatTells(explained: GroupExplained): Telling | undefined {
   const [claim] = explained.claims;
   const bands = claim === undefined ? [] : bandsAgainst(explained, claim);
   const isOff = bands.some((band) => band !== 'within' && band !== 'over');
@@ -38,16 +71,17 @@ function whatTells(explained: GroupExplained): Action | undefined {
  * The reading that is worth taking now. Once the ratio is told none is turned for it again: within the mark, or
  * ordinary over it, only the entries are read back. What reads under, or far off, is read again and then swapped.
  */
-export function readingWorthTaking(explained: GroupExplained): Action | undefined {
+export function readingWorthTaking(explained: GroupExplained): Telling | undefined {
   const [claim] = explained.claims;
-  const weighed = explained.result?.nextReading?.action;
+  const weighed = finerTool(explained) ?? smallHand(explained) ?? explained.result?.nextReading?.action;
   if (claim === undefined || explained.result === undefined || lacksOfGroup(explained).length > 0)
     return weighed;
   if (explained.group.told !== undefined) return undefined;
   const word = wordAgainst(explained, claim);
   const bands = bandsAgainst(explained, claim);
   if (word === 'agrees') return undefined;
-  if (bandTold(explained, claim) === 'over') return weighed === 'read-back' ? weighed : undefined;
+  if (bandTold(explained, claim) === 'over')
+    return weighed === 'read-back' || weighed === 'dial-indicator' ? weighed : undefined;
   if (bands.every((band) => band === 'within' || band === 'over')) return weighed;
   return whatTells(explained);
 }

@@ -28,6 +28,12 @@ interface Compared {
   readonly ofPositions: readonly AssessedQuestion[];
 }
 
+/** Valves of which a strong question is open, and the readings of lifts that such questions are about. */
+interface Doubted {
+  readonly doubtful: ReadonlySet<string>;
+  readonly doubted: ReadonlySet<string>;
+}
+
 /** Lobe lifts by valve: of the sheet, else read in a set-up; a caliper's are left out, since they read low. */
 function lobesRead(evidence: Evidence, rows: readonly SheetRow[], known: readonly SetUpKnown[]): LobesRead {
   const ofSetUps = lobesOfSetUps(known).map((lobe) => [placeOf(lobe), lobe] as const);
@@ -43,13 +49,14 @@ function lobesRead(evidence: Evidence, rows: readonly SheetRow[], known: readonl
 export function compare(
   evidence: Evidence,
   rows: readonly SheetRow[],
-  doubtful: ReadonlySet<string>,
+  { doubtful, doubted }: Doubted,
   known: readonly SetUpKnown[],
 ): Compared {
-  const lots = armLots(evidence, rows, known, doubtful);
+  const every = armLots(evidence, rows, known, new Set());
+  const lots = armLots(evidence, rows, known, doubted);
   const lobes = lobesRead(evidence, rows, known);
   const ofSetUps = lobesOfSetUps(known);
-  const made = SIDES.flatMap((side) => swapsOf(evidence, lots, side, lobes));
+  const made = SIDES.flatMap((side) => swapsOf(evidence, { lots, every }, side, lobes));
   const { swaps, questions } = positionsOf(made, evidence.answers);
   const sides = springsOf(rows, ofSetUps).flatMap((spring) =>
     SIDES.map((side) => sideOf(evidence, rows, { side, spring }, { doubtful, swaps, lots, ofSetUps })),

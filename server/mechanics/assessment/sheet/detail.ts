@@ -109,6 +109,8 @@ export interface SheetSwapDetail {
     readonly now: boolean;
     readonly otherWay: boolean;
     readonly apart: boolean;
+    /** It was read, and the reading is in doubt. */
+    readonly inDoubt?: true;
   }[];
   readonly judgementId: string;
   readonly restsOn: readonly string[];

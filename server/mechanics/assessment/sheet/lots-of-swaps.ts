@@ -1,5 +1,4 @@
 import { defined } from '../../../../shared/defined.ts';
-import { placeOf } from '../common/said.ts';
 import type { Evidence, LifterState, Spring, ValvePlace } from '../evidence.ts';
 import type { SetUpKnown } from '../ratio/known.ts';
 import { meanOf } from '../ratio/passes.ts';
@@ -74,15 +73,17 @@ function ofSetUp(evidence: Evidence, { read, doubts, differs }: SetUpKnown): Arm
   ];
 }
 
-/** Lots of every valve and arm; rows in doubt are left out. */
+/** Lots of every valve and arm; those with a reading in doubt are left out. */
 export function armLots(
   evidence: Evidence,
   rows: readonly SheetRow[],
   known: readonly SetUpKnown[],
-  doubtful: ReadonlySet<string>,
+  doubted: ReadonlySet<string>,
 ): ArmLot[] {
   return [
-    ...rows.filter((row) => !doubtful.has(placeOf(row))).flatMap((row) => ofSheet(evidence, row)),
+    ...rows
+      .flatMap((row) => ofSheet(evidence, row))
+      .filter(({ restsOn }) => !restsOn.some((id) => doubted.has(id))),
     ...known.flatMap((each) => ofSetUp(evidence, each)),
   ];
 }

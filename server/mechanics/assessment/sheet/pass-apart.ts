@@ -13,17 +13,20 @@ function doubtOf(readings: readonly SheetEvidence[], apart: LotFigure['apart'][n
   if (entry === undefined) return [];
   const turns = Math.abs(apart.turns);
   const how = apart.off < 0 ? 'under' : 'over';
+  const onDial = entry.tool === 'indicator' || entry.tool === 'not-said';
   const said = `${asEntered(entry.readAs)} is ${inches(Math.abs(apart.off))} ${how} its fellows`;
   return [
     {
       code: 'pass-apart',
       weight: 'weak',
       ask:
-        turns === 0
+        turns === 0 || !onDial
           ? `Was ${asEntered(entry.readAs)} read or written wrong?`
           : `Was ${COUNTS[turns] ?? turns} ${turns === 1 ? 'turn' : 'turns'} ${apart.off < 0 ? 'missed' : 'too many counted'} in ${asEntered(entry.readAs)}?`,
       size: `${said}; the others are not averaged with it.`,
-      test: 'Read the small hand, take one more pass, and strike out the one that was wrong.',
+      test: onDial
+        ? 'Read the small hand, take one more pass, and strike out the one that was wrong.'
+        : 'Read it once more, with a dial indicator if there is one, and strike out the one that was wrong.',
       restsOn: [entry.id],
     },
   ];

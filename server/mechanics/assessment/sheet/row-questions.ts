@@ -5,7 +5,8 @@ import { defaultTolerances, type Tolerances } from '../../questions/tolerances.t
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import { asked, type Doubt } from '../common/asked.ts';
 import { valveSubject } from '../common/said.ts';
-import type { Evidence } from '../evidence.ts';
+import type { Evidence, SheetEvidence } from '../evidence.ts';
+import { digitSlips } from './digit-slips.ts';
 import { onceOfSide } from './once-of-side.ts';
 import { oncePerSlip } from './once-per-slip.ts';
 import { passesApartQuestion } from './pass-apart.ts';
@@ -24,6 +25,18 @@ const OF_A_ROW: ReadonlySet<string> = new Set([
   'caliper-on-lobe',
 ]);
 
+/** Slips of the hands of a dial: what was read without one has none. */
+const OF_A_DIAL: ReadonlySet<string> = new Set(['turn-miscounted', 'hand-read-backwards']);
+
+/** The readings that a doubt rests on came off no dial. */
+const isWithoutDial = (readings: readonly SheetEvidence[], restsOn: readonly string[]): boolean => {
+  const own = readings.filter(({ id }) => restsOn.includes(id));
+  return own.length > 0 && own.every(({ tool }) => tool !== 'indicator' && tool !== 'not-said');
+};
+
+const isIn = ({ readings }: Pick<LiftLot, 'readings'>, id: string): boolean =>
+  readings.some((each) => each.id === id);
+
 /** A row without a lift is still asked about its lobe. */
 const NO_LIFT = { spring: 'not-said', readings: [] } as const;
 
@@ -40,7 +53,7 @@ function ofRow(
 ): AssessedQuestion[] {
   const other = sideOfValve(row.valve) === 'intake' ? 'exhaust' : 'intake';
   const beside = { own: middleOf(rows, sideOfValve(row.valve)), other: middleOf(rows, other), peaks: [] };
-  const lots: readonly Pick<LiftLot, 'spring' | 'readings' | 'armId'>[] =
+  const lots: readonly (Pick<LiftLot, 'spring' | 'readings' | 'armId'> & Partial<Pick<LiftLot, 'figure'>>)[] =
     row.everyLift.length > 0 ? row.everyLift : row.lobes.length > 0 ? [NO_LIFT] : [];
   return lots.flatMap((lot) => {
     const input = questionInput(evidence, row, lot, beside);
@@ -48,11 +61,19 @@ function ofRow(
       ...questionsFor(input, tolerances),
       ...digitsSwapped(input, tolerances ?? defaultTolerances),
     ];
-    return doubts
-      .filter(({ code }) => OF_A_ROW.has(code) && !isOrdinary(code, evidence))
-      .map((question) =>
-        asked(question, { ...placeOfDoubt(question, row, lot), step: 'sheet', answers: evidence.answers }),
-      );
+    return (
+      doubts
+        .filter(({ code }) => OF_A_ROW.has(code) && !isOrdinary(code, evidence))
+        // Nobody says which of two readings counts: no slip is made of their mean.
+        .filter(({ restsOn }) => lot.figure?.undecided !== true || !restsOn.some((id) => isIn(lot, id)))
+        .filter(
+          ({ code, restsOn }) =>
+            !OF_A_DIAL.has(code) || !isWithoutDial([...lot.readings, ...row.lobes], restsOn),
+        )
+        .map((question) =>
+          asked(question, { ...placeOfDoubt(question, row, lot), step: 'sheet', answers: evidence.answers }),
+        )
+    );
   });
 }
 
@@ -85,9 +106,13 @@ function askedOfRow(
 ): AssessedQuestion[] {
   const apart = passesApartQuestion(row, evidence.answers);
   const aside = new Set(apart.flatMap(({ restsOn }) => restsOn));
-  const others = onceEach(ofRow(evidence, row, rows, tolerances)).filter(
-    ({ restsOn }) => restsOn.length === 0 || !restsOn.every((id) => aside.has(id)),
-  );
+  const slips = digitSlips(evidence, row, rows);
+  const others = onceEach([
+    // What siblings alone say is one guess among others, and the last of them.
+    ...slips.filter(({ weight }) => weight === 'strong'),
+    ...ofRow(evidence, row, rows, tolerances),
+    ...slips.filter(({ weight }) => weight === 'weak'),
+  ]).filter(({ restsOn }) => restsOn.length === 0 || !restsOn.every((id) => aside.has(id)));
   return [...oncePerSlip(others), ...apart];
 }
 

@@ -1,7 +1,7 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { Tolerances } from '../../questions/tolerances.ts';
 import { cylinderOrder } from '../../valve-sheet/orders.ts';
-import type { Headline, Judgement } from '../assessment.ts';
+import type { AssessedQuestion, Headline, Judgement } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { placeOf } from '../common/said.ts';
@@ -17,6 +17,7 @@ import { shortGap } from './gap-stops.ts';
 import { wornLobes } from './lobe-worn.ts';
 import { armLots } from './lots-of-swaps.ts';
 import { inDoubtJudgements, oddJudgements } from './odd-judgement.ts';
+import { withoutOneSided } from './one-sided.ts';
 import { rowQuantities } from './quantities.ts';
 import { ratioQuantities, ratiosOf } from './ratios.ts';
 import { readOtherwise } from './read-otherwise.ts';
@@ -24,6 +25,7 @@ import { isOf, rowDetail } from './row-detail.ts';
 import { rowQuestions } from './row-questions.ts';
 import { rowsOf, type SheetRow } from './rows.ts';
 import { saidOfSheet } from './said-of-sheet.ts';
+import { coarseTold } from './side-coarse.ts';
 import { sidesTold } from './side-told.ts';
 import { slipsLeft } from './slips-left.ts';
 import { swapJudgement } from './swaps.ts';
@@ -37,6 +39,15 @@ const headlinesOf = (judgements: readonly Judgement[]): Headline[] =>
     sentence,
     judgementId: id,
   }));
+
+/** The lifts that doubts of a row are about; where they are about its lobe or the card, all of them. */
+function doubtedLifts({ everyLift }: SheetRow, doubts: readonly AssessedQuestion[]): string[] {
+  const lifts = everyLift.flatMap(({ readings }) => readings.map(({ id }) => id));
+  return doubts.flatMap(({ restsOn }) => {
+    const own = lifts.filter((id) => restsOn.includes(id));
+    return own.length > 0 ? own : lifts;
+  });
+}
 
 /** The per-valve sheet: figures of each row, what the rows are asked, which valves are odd, what swaps decide, gaps. */
 export function sheetPart(
@@ -54,7 +65,8 @@ export function sheetPart(
   ];
   const doubtsOf = (row: SheetRow) => raised.filter((each) => inDoubt(each) && isOf(each, row));
   const doubtful = new Set(rows.filter((row) => doubtsOf(row).length > 0).map(placeOf));
-  const { sides, swaps, ofPositions } = compare(evidence, rows, doubtful, known);
+  const doubted = new Set(rows.flatMap((row) => doubtedLifts(row, doubtsOf(row))));
+  const { sides, swaps, ofPositions } = compare(evidence, rows, { doubtful, doubted }, known);
   const ratios = ratiosOf(evidence, rows);
   const certain = rows.filter((row) => !doubtful.has(placeOf(row)));
   const waiting = rows.filter((row) => doubtful.has(placeOf(row))).map(({ valve }) => sideOfValve(valve));
@@ -68,7 +80,7 @@ export function sheetPart(
     .flat()
     .flatMap(({ each }) => each.flatMap(({ lash, asksLash }) => (asksLash ? (lash?.question ?? []) : [])));
   const questions = [
-    ...raised,
+    ...withoutOneSided(raised, told.questions),
     ...ofReading,
     ...told.questions,
     ...ofPositions,
@@ -85,10 +97,12 @@ export function sheetPart(
       .sort();
   const allGaps = [...gaps.values()].flat();
   const compared = [
+    // What is asked first is told first.
+    ...inDoubtJudgements(rows, doubtsOf),
     ...sides.flatMap((side) => oddJudgements(side, (place) => restsOn(placeOf(place)))),
     ...swaps.map(swapJudgement),
-    ...inDoubtJudgements(rows, doubtsOf),
     ...told.judgements,
+    ...coarseTold(evidence, rows),
   ];
   const cylinders = Math.max(evidence.engine.cylinders ?? 0, ...rows.map(({ cylinder }) => cylinder));
   return {

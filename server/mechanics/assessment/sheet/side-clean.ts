@@ -2,7 +2,7 @@ import { allowance } from '../../kit/allowances.ts';
 import type { Judgement } from '../assessment.ts';
 import { inches, ratioSaid } from '../common/said.ts';
 import type { Level } from './side-level.ts';
-import { NO_LASH, SPRING, standing } from './side-words.ts';
+import { lashLack, lashTold, SPRING, standing } from './side-words.ts';
 
 /** No valve of the side stands out: that is an answer, and is said. */
 function cleanOf(level: Level): Judgement {
@@ -12,8 +12,8 @@ function cleanOf(level: Level): Judgement {
     id: `side:${spring}:${side}`,
     about: { of: 'side', valve: side },
     against: { to: 'siblings' },
-    sentence: `No ${side} stands out${SPRING[spring]}: ${within}.${standing(level)} How the lash was is not said.`,
-    lacks: [level.ratio === undefined ? 'lobe lifts, or those of the card, for a ratio' : NO_LASH],
+    sentence: `No ${side} stands out${SPRING[spring]}: ${within}.${standing(level)} ${lashTold(level)}`,
+    lacks: [level.ratio === undefined ? 'lobe lifts, or those of the card, for a ratio' : lashLack(level)],
     restsOn,
   };
 }
@@ -30,7 +30,7 @@ function bothClean(intake: Level, exhaust: Level): Judgement[] {
       ...one,
       id: `side:${intake.spring}:both`,
       about: { of: 'build' },
-      sentence: `No valve stands out${SPRING[intake.spring]}: all ${intake.count + exhaust.count} lie within ${inches(farthest)} of the middle of their side.${standing(intake)} How the lash was is not said.`,
+      sentence: `No valve stands out${SPRING[intake.spring]}: all ${intake.count + exhaust.count} lie within ${inches(farthest)} of the middle of their side.${standing(intake)} ${lashTold(intake)}`,
       restsOn: [...one.restsOn, ...other.restsOn].sort(),
     },
   ];

@@ -7,6 +7,7 @@ import { type Band, bandsOf, ORDINARY } from '../ratio/bands.ts';
 import { type Claim, claimsOn } from '../ratio/marks.ts';
 import type { SheetRatioDetail, SheetSideDetail } from './detail.ts';
 import { isTooCoarse, liftHalf } from './dial.ts';
+import { sinkingNeeds } from './gap.ts';
 import type { SheetRow } from './rows.ts';
 
 /** Fewer valves than this have no middle worth the name. */
@@ -17,8 +18,19 @@ export interface Level {
   readonly spring: Spring;
   /** Valves that were read, and how far the farthest is from the middle of its siblings [m]. */
   readonly count: number;
+  /** Of these, the ones that are told as odd. */
+  readonly odd?: number;
   readonly farthest: number;
+  /** Middle lift [m]. */
   readonly lifts: number;
+  /** Some were read on a lifter that may sink. */
+  readonly sinks: boolean;
+  /** All of them were read on hydraulic lifters. */
+  readonly hydraulic: boolean;
+  /** The lobe under each was read, not taken from the card. */
+  readonly lobeRead: boolean;
+  /** What is said of it beside the ratio, where nobody said what they are: the set it may be, with its chance. */
+  readonly named?: string;
   /** Middle ratio of them with its interval; left out where no lobe is known. */
   readonly ratio?: { readonly value: number; readonly low: number; readonly high: number };
   readonly claim?: Claim;
@@ -76,6 +88,9 @@ export function levelOf(
     count: read.length,
     farthest: Math.max(...read.map(({ value }) => Math.abs(value - lift))),
     lifts: lift,
+    sinks: read.some(({ readings }) => readings.some((each) => sinkingNeeds(each, evidence).length > 0)),
+    hydraulic: read.every(({ readings }) => readings.every(({ lifter }) => lifter === 'hydraulic')),
+    lobeRead: own.every(({ lobeFrom }) => lobeFrom === 'read'),
     ...(ratio === undefined ? {} : { ratio }),
     ...(claim === undefined ? {} : { claim }),
     bands: ratio === undefined || claim === undefined ? [] : bandsOf(claim.ratio, ratio.low, ratio.high),

@@ -1,17 +1,17 @@
-import { allowance } from '../../kit/allowances.ts';
-import type { AnswerChoice } from '../assessment.ts';
+import type { AnswerChoice, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
-import { inches, ratioSaid } from '../common/said.ts';
+import { listed, ratioSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { awaySaid } from '../ratio/ratio-said.ts';
 import type { Level } from './side-level.ts';
+import { ASK, FIRST, fitting, hasBoth, lashSaid, type Off, TEST } from './side-off-cause.ts';
 import { claimed, plural, type Told } from './side-words.ts';
 
 const OFF: readonly AnswerChoice[] = [
   {
     code: 'set-up',
-    label: 'It was the dial, the unit or the lash',
+    label: 'It was the dial, the unit, the lash or the lifters',
     changes: 'All of them are read again; what was read wrong is struck out with the reason.',
   },
   {
@@ -21,30 +21,44 @@ const OFF: readonly AnswerChoice[] = [
   },
 ];
 
-/** The lash that was left in would make it. */
-function lashSaid({ card }: Evidence, { side, ratio, claim, lifts }: Level): string {
-  const { lash } = card[side];
-  if (lash === undefined || lash <= 0 || ratio === undefined || claim === undefined) return '';
-  const short = lifts * (claim.ratio / ratio.value - 1);
-  return Math.abs(short - lash) <= 2 * allowance('repeat')
-    ? `The card’s lash of ${inches(lash)}, left in, would make it.`
-    : '';
+const WHO = { intake: 'intakes', exhaust: 'exhausts' } as const;
+
+/** `All 8 intakes read alike, about 1.440`; of both sides `All 16 valves read alike: intakes about 1.500, exhausts about 1.501` */
+function alikeSaid(sides: readonly Off[]): string {
+  const [first] = sides;
+  if (first === undefined) return '';
+  const figures = [...new Set(sides.map(({ ratio }) => ratioSaid(ratio.value)))];
+  const figure =
+    figures.length === 1
+      ? `, about ${figures[0]}`
+      : `, ${listed(sides.map(({ side, ratio }) => `${WHO[side]} about ${ratioSaid(ratio.value)}`))}`;
+  return `${allOf(sides)} read alike${figure}`;
 }
 
-/** A whole side that is off: no one arm makes it, and what would is asked. */
-export function offOf(evidence: Evidence, level: Level, asking: boolean): Told {
-  const { side, spring, count, ratio, claim, restsOn } = level;
-  if (ratio === undefined || claim === undefined) return { judgements: [], questions: [] };
-  const about = { of: 'side', valve: side } as const;
-  const away = `${awaySaid(ratio.value, claim.ratio)} ${claimed(level)}`;
+const allOf = (sides: readonly Off[]): string => {
+  const count = sides.reduce((sum, each) => sum + each.count, 0);
+  const odd = sides.reduce((sum, each) => sum + (each.odd ?? 0), 0);
+  return `${odd === 0 ? `All ${count}` : `${count - odd} of the ${count}`} ${sides.length > 1 ? 'valves' : plural(sides[0]?.side ?? 'valve')}`;
+};
+
+/** Valves that are all off: no one arm makes it, and what would is asked. */
+function offOf(evidence: Evidence, sides: readonly Off[], asking: boolean): Told {
+  const [first] = sides;
+  if (first === undefined) return { judgements: [], questions: [] };
+  const { side, spring, ratio, claim } = first;
+  const both = sides.length > 1;
+  const about: Subject = both ? { of: 'build' } : { of: 'side', valve: side };
+  const restsOn = sides.flatMap((each) => each.restsOn).sort();
+  const away = `${awaySaid(ratio.value, claim.ratio)} ${claimed(first)}`;
+  const fits = fitting(evidence, sides) ?? 'dial';
   const question = asked(
     {
       code: 'side-off',
       weight: 'weak',
-      ask: `All ${count} ${plural(side)} read ${away}. Was the dial, the unit or the lash wrong alike for all of them?`,
+      ask: `${allOf(sides)} read ${away}. ${ASK[fits]}`,
       knownBy: 'was the dial the unit or the lash wrong alike for all of them',
-      size: lashSaid(evidence, level),
-      test: 'look at the dial’s travel in a turn, the unit and the lash, and read one of them again, small hand first',
+      size: fits === 'lash' ? lashSaid(evidence, sides) : '',
+      test: TEST[fits],
       restsOn,
     },
     { about, step: 'sheet', among: spring, answers: evidence.answers, choices: OFF },
@@ -55,19 +69,51 @@ export function offOf(evidence: Evidence, level: Level, asking: boolean): Told {
       ? 'They were not read right, as was answered. First: another reading of them.'
       : chosen === 'not-found'
         ? 'They were read right, so it is not that set. Look its number up.'
-        : 'No one arm makes that. First: dial, unit and lash; then the set.';
+        : `No one arm makes that. ${FIRST[fits]}`;
   return {
     judgements: [
       {
-        id: `side:${spring}:${side}`,
+        id: `side:${spring}:${both ? 'both' : side}`,
         about,
         against: { to: claim.to, ratio: claim.ratio },
-        sentence: `All ${count} ${plural(side)} read alike, about ${ratioSaid(ratio.value)}: ${away}. ${end}`,
+        sentence: `${alikeSaid(sides)}: ${away}. ${end}`,
         lacks:
           chosen === 'not-found' ? ['the number of the set looked up'] : ['another reading of one of them'],
         restsOn,
       },
     ],
     questions: asking ? [question] : [],
+  };
+}
+
+/** Two sides are one thing where they are off what they are held to be alike, in the figures that are told. */
+function isOne([one, other]: readonly Off[], evidence: Evidence): boolean {
+  if (one === undefined || other === undefined) return false;
+  return (
+    one.claim.ratio === other.claim.ratio &&
+    one.claim.to === other.claim.to &&
+    awaySaid(one.ratio.value, one.claim.ratio) === awaySaid(other.ratio.value, other.claim.ratio) &&
+    fitting(evidence, [one]) === fitting(evidence, [other])
+  );
+}
+
+/** Sides that are off, both at once where they are so alike. */
+export function offTold(
+  evidence: Evidence,
+  levels: readonly Level[],
+  asking: (level: Level) => boolean,
+): Told {
+  const off = levels.filter(hasBoth);
+  const told = [...new Set(off.map(({ spring }) => spring))].flatMap((spring) => {
+    const own = off.filter((each) => each.spring === spring);
+    const [one, other] = own;
+    const together = isOne(own, evidence) && one !== undefined && asking(one) === (other && asking(other));
+    return (together ? [own] : own.map((each) => [each])).map((sides) =>
+      offOf(evidence, sides, sides.some(asking)),
+    );
+  });
+  return {
+    judgements: told.flatMap(({ judgements }) => judgements),
+    questions: told.flatMap(({ questions }) => questions),
   };
 }

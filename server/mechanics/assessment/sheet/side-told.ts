@@ -5,7 +5,8 @@ import type { SheetRow } from './rows.ts';
 import { apartOf, cleanTold } from './side-clean.ts';
 import { isOff, levelOf, lobesOffCard, sidesOf } from './side-level.ts';
 import { lobesTold } from './side-lobes.ts';
-import { offOf } from './side-off.ts';
+import { nameOfSide } from './side-name.ts';
+import { offTold } from './side-off.ts';
 import type { Told } from './side-words.ts';
 
 const joined = (told: readonly Told[]): Told => ({
@@ -46,15 +47,19 @@ export function sidesTold(
     if (level === undefined) return [];
     // Of a side with a valve in doubt nobody can say that none stands out.
     const odd = side.odd.length > 0 || side.lobesDown.length > 0 || waiting.includes(level.side);
-    return [{ level, odd }];
+    return [{ level: { ...level, odd: side.odd.length }, odd }];
   });
-  const off = levels
-    .filter(({ level }) => isOff(level))
-    .map(({ level }) => offOf(evidence, level, !isAskedOf(level.restsOn)));
-  const clean = levels.filter(({ level, odd }) => !odd && !isOff(level)).map(({ level }) => level);
+  const off = offTold(
+    evidence,
+    levels.map(({ level }) => level).filter(isOff),
+    (level) => !isAskedOf(level.restsOn),
+  );
+  const clean = levels
+    .filter(({ level, odd }) => !odd && !isOff(level))
+    .map(({ level }) => ({ ...level, named: nameOfSide(evidence, level) }));
   const lobes = lobesOffCard(evidence, rows).map((each) =>
     lobesTold(evidence, each, !isAskedOf(each.restsOn)),
   );
   const apart = sidesOf(levels.map(({ level }) => level).filter((level) => !isOff(level))).flatMap(apartOf);
-  return joined([...off, { judgements: [...cleanTold(clean), ...apart], questions: [] }, ...lobes]);
+  return joined([off, { judgements: [...cleanTold(clean), ...apart], questions: [] }, ...lobes]);
 }

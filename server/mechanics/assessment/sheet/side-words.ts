@@ -15,17 +15,22 @@ export const claimed = ({ claim }: Level): string =>
     ? ''
     : `the ${nominalSaid(claim.ratio)} ${claim.to === 'mark' ? 'stamped on them' : 'they are sold as'}`;
 
-/** A sheet does not say how the lash was: no word against a mark rests on it. */
-export const NO_LASH = 'how the lash was when they were read';
+/** A sheet does not say how the lash was, and a lifter may sink: no word against a mark rests on it. */
+export const lashLack = ({ hydraulic }: Level): string =>
+  hydraulic ? 'a reading on a solid or locked lifter' : 'how the lash was when they were read';
+
+/** The same as it is told after what was found. */
+export const lashTold = ({ hydraulic }: Level): string =>
+  hydraulic ? 'A hydraulic lifter that sinks reads low.' : 'How the lash was is not said.';
 
 export const SPRING = { light: '', running: ' on the running spring', 'not-said': '' } as const;
 
 /** Where the middle ratio of a side stands, in words that promise no more than it bears. */
 export function standing(level: Level): string {
-  const { ratio, claim, bands, spring } = level;
+  const { ratio, claim, bands, spring, named = '' } = level;
   if (ratio === undefined) return '';
   const at = `Their middle ratio${SPRING[spring]} is ${ratioSaid(ratio.value)}`;
-  if (claim === undefined || spring === 'not-said') return ` ${at}.`;
+  if (claim === undefined || spring === 'not-said') return ` ${at}${named}.`;
   const away = `${at}, ${awaySaid(ratio.value, claim.ratio)} ${claimed(level)}`;
   if (spring === 'running') return ` ${away}; a loaded ratio is set against no mark.`;
   if (bands.includes('over'))

@@ -55,8 +55,8 @@ function bothSaid(swap: SheetSwapDetail): string {
   return `the difference is split: ${inches(Math.abs(part))} went with ${arm}, ${inches(Math.abs(position))} stayed on ${place}. It is both, the part and the position.`;
 }
 
-const cellSaid = ({ place, arm, apart }: Missing): string =>
-  `${place} with ${arm}${apart ? ', whose passes lie apart' : ''}`;
+const cellSaid = ({ place, arm, apart, inDoubt }: Missing): string =>
+  `${place} with ${arm}${apart ? ', whose passes lie apart' : inDoubt === true ? ', whose reading is in doubt' : ''}`;
 
 function notReadSaid({ missing }: SheetSwapDetail): string {
   const other = missing.filter(({ otherWay }) => otherWay);

@@ -9,10 +9,16 @@ import { needsOf, swapSaid } from './swap-said.ts';
 
 const readIn = (cells: readonly SwapCell[]): number => cells.filter(({ lift }) => lift !== undefined).length;
 
+/** Lots that count, and all there are: what is in doubt shows that a swap was made, and decides nothing. */
+interface LotsGiven {
+  readonly lots: readonly ArmLot[];
+  readonly every: readonly ArmLot[];
+}
+
 function ofSwap(
   evidence: Evidence,
   swap: Swap,
-  lots: readonly ArmLot[],
+  { lots, every }: LotsGiven,
   lobes: LobesRead,
 ): SheetSwapDetail[] {
   const nameOf = (id: string) => evidence.arms.find((arm) => arm.id === id)?.name ?? 'an arm';
@@ -54,6 +60,11 @@ function ofSwap(
           now: cell.now,
           otherWay: otherWay.includes(cell),
           apart: cell.passes > 0,
+          ...(every.some((lot) => lot.armId === cell.armId && placeOf(lot) === placeOf(cell.at)) &&
+          cell.passes === 0 &&
+          !otherWay.includes(cell)
+            ? { inDoubt: true as const }
+            : {}),
         })),
       judgementId: [
         'swap',
@@ -69,11 +80,11 @@ function ofSwap(
 /** What the swaps on record decide, in whatever order arms and readings came. */
 export const swapsOf = (
   evidence: Evidence,
-  lots: readonly ArmLot[],
+  given: LotsGiven,
   side: Side,
   lobes: LobesRead,
 ): SheetSwapDetail[] =>
-  swapsMade(evidence, lots, side).flatMap((swap) => ofSwap(evidence, swap, lots, lobes));
+  swapsMade(evidence, given.every, side).flatMap((swap) => ofSwap(evidence, swap, given, lobes));
 
 export const swapJudgement = (swap: SheetSwapDetail): Judgement => ({
   id: swap.judgementId,

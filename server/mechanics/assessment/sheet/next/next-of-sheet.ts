@@ -1,7 +1,8 @@
-import type { AssessedQuestion, NextAction } from '../../assessment.ts';
+import type { AssessedQuestion, Judgement, NextAction } from '../../assessment.ts';
 import { upperFirst } from '../../common/said.ts';
 import type { SheetDetail, SheetOddDetail } from '../detail.ts';
-import { doubtsOf, ofDoubt, openDoubts } from './of-doubt.ts';
+import { ofCoarse } from './of-coarse.ts';
+import { doubtsOf, ofDoubt, ofWhole, openDoubts } from './of-doubt.ts';
 import { ofOdd } from './of-odd.ts';
 import { ofReading } from './of-reading.ts';
 import { ofSwap } from './of-swap.ts';
@@ -26,6 +27,8 @@ const worstFirst = (a: SheetOddDetail, b: SheetOddDetail): number =>
   (a.judgementId < b.judgementId ? -1 : 1);
 
 export interface NextOfSheet {
+  /** All valves of a side are off alike: that is settled before anything that one of them is asked. */
+  readonly whole: NextAction | undefined;
   /** A swap that was begun is read to its end; then the odd valves that are clear, the worst first. */
   readonly clear: NextAction | undefined;
   /** What waits until every row is read: a valve within what repeats give, and doubts that nothing rests on. */
@@ -39,6 +42,7 @@ export interface NextOfSheet {
 export function nextOfSheet(
   { rows, sides, swaps }: SheetDetail,
   questions: readonly AssessedQuestion[],
+  judgements: readonly Judgement[],
 ): NextOfSheet {
   const doubts = openDoubts(questions);
   const odd = sides.flatMap((side) => side.odd).toSorted(worstFirst);
@@ -50,8 +54,14 @@ export function nextOfSheet(
   const [first] = [
     ...swaps.flatMap(ofSwap),
     ...ofReading(questions),
+    ...ofCoarse(judgements),
     ...odd.filter(isClear).flatMap(ofValve),
   ];
-  const [later] = [...odd.filter((each) => !isClear(each)).flatMap(ofValve), ...doubts.map(ofDoubt)];
-  return { clear: actionOf(first), later: actionOf(later) };
+  const [later] = [
+    ...odd.filter((each) => !isClear(each)).flatMap(ofValve),
+    ...doubts.map(ofDoubt),
+    ...ofWhole(questions),
+  ];
+  const [whole] = ofWhole(questions);
+  return { whole: actionOf(whole), clear: actionOf(first), later: actionOf(later) };
 }

@@ -1,5 +1,6 @@
 import { sideOfValve } from '../../../../../shared/schemas/words.ts';
 import type { AssessedQuestion } from '../../assessment.ts';
+import { chosenOf } from '../../common/chosen.ts';
 import { subjectSaid, upperFirst } from '../../common/said.ts';
 import { isAsked } from '../../next/is-asked.ts';
 import type { SheetOddDetail } from '../detail.ts';
@@ -8,23 +9,64 @@ import type { Said } from './said.ts';
 /** A pass apart from its fellows; a doubt of one figure is settled by reading that valve again, which is asked anyway. */
 const APART = 'pass-apart';
 
+/** That all of them are off alike: asked before any guess at one slip that would make it. */
+const WHOLE: ReadonlySet<string> = new Set(['side-off', 'lobes-off-card']);
+
+const isWhole = ({ code }: AssessedQuestion): boolean => WHOLE.has(code);
+
 /** Doubts that reading one valve again leaves open: of a whole column, and of passes that do not go together. */
 export const openDoubts = (questions: readonly AssessedQuestion[]): AssessedQuestion[] =>
-  questions.filter(
-    ({ step, code, about, answered }) =>
-      step === 'sheet' && answered === undefined && (about.of === 'side' || code === APART),
-  );
+  questions
+    .filter(
+      ({ step, code, about, answered }) =>
+        step === 'sheet' &&
+        answered === undefined &&
+        (about.of === 'side' || code === APART || WHOLE.has(code)),
+    )
+    .toSorted((a, b) => Number(isWhole(b)) - Number(isWhole(a)));
 
-const isAbout = ({ about }: AssessedQuestion, odd: SheetOddDetail): boolean =>
-  about.of === 'valve'
-    ? about.cylinder === odd.cylinder && about.valve === odd.valve
-    : about.of === 'side' && about.valve === sideOfValve(odd.valve);
+const isAbout = ({ about, code }: AssessedQuestion, odd: SheetOddDetail): boolean => {
+  if (about.of === 'valve') return about.cylinder === odd.cylinder && about.valve === odd.valve;
+  if (about.of === 'side') return about.valve === sideOfValve(odd.valve);
+  return WHOLE.has(code);
+};
+
+/** What was answered of all of them, and not done yet. */
+const ANSWERED: Readonly<Record<string, Pick<Said, 'action' | 'sentence' | 'step' | 'turns'>>> = {
+  'side-off set-up': {
+    action: 'read-again',
+    sentence: 'Put right what was wrong, read all of them again, and strike the others out with the reason.',
+  },
+  'lobes-off-card dial': {
+    action: 'read-again',
+    sentence: 'Read the lobes again, small hand first, and strike the others out with the reason.',
+  },
+  'lobes-off-card other-card': {
+    action: 'card-lobe-lift',
+    sentence: 'Put the lobe lifts of the card right: they are another cam’s.',
+    step: 'cam',
+    turns: false,
+  },
+};
+
+/** Of all valves of a side at once: what was answered is done, and what was not is asked, before a mark is read for it. */
+export const ofWhole = (questions: readonly AssessedQuestion[]): Said[] =>
+  questions
+    .filter((question) => question.step === 'sheet' && isWhole(question))
+    .flatMap((question) => {
+      if (question.answered === undefined) return ofDoubt(question);
+      const todo = ANSWERED[`${question.code} ${chosenOf(question) ?? ''}`];
+      return todo === undefined ? [] : { ...todo, about: question.about, reason: question.ask };
+    });
 
 /** What settles a doubt. */
 export const ofDoubt = (question: AssessedQuestion): Said => ({
   action: question.code,
   about: question.about,
-  sentence: `${upperFirst(subjectSaid(question.about))}: ${question.test}`,
+  sentence:
+    question.about.of === 'build'
+      ? question.test
+      : `${upperFirst(subjectSaid(question.about))}: ${question.test}`,
   reason: question.ask,
   ...(isAsked(question) ? { turns: false as const } : {}),
 });

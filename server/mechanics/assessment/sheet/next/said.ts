@@ -7,7 +7,7 @@ export interface Said {
   readonly sentence: string;
   readonly reason: string;
   /** The step it is done in; left out, the sheet. */
-  readonly step?: 'parts';
+  readonly step?: 'parts' | 'cam';
   /** Left out, the engine is turned for it. */
   readonly turns?: false;
 }

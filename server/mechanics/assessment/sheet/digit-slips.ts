@@ -1,0 +1,115 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { allowance } from '../../kit/allowances.ts';
+import { IN } from '../../kit/si.ts';
+import { digitsAround } from '../../questions/digits-swapped.ts';
+import { ENTER_AGAIN } from '../../questions/words.ts';
+import { medianKnown } from '../../valve-sheet/siblings.ts';
+import type { AssessedQuestion } from '../assessment.ts';
+import { asked } from '../common/asked.ts';
+import { inches, placeOf, valveSubject } from '../common/said.ts';
+import type { Evidence, SheetEvidence } from '../evidence.ts';
+import type { LiftLot, SheetRow } from './rows.ts';
+
+/** What a reading may have been, by other readings: of the same arm on another valve, of this one again, of its siblings. */
+interface Expected {
+  readonly value: number;
+  readonly from: 'arm' | 'again' | 'siblings';
+}
+
+/** The middle of the other valves of that side, on the same spring [m]. */
+function middleOf(rows: readonly SheetRow[], row: SheetRow, { spring }: LiftLot): number | undefined {
+  const others = rows.filter(
+    (each) => each !== row && sideOfValve(each.valve) === sideOfValve(row.valve) && each.lifts.length > 0,
+  );
+  const values = others.flatMap(({ lifts }) =>
+    lifts.flatMap((lot) => (lot.spring === spring ? (lot.figure.value ?? []) : [])),
+  );
+  return values.length < 2 ? undefined : medianKnown(values);
+}
+
+function expectedFor(
+  rows: readonly SheetRow[],
+  row: SheetRow,
+  lot: LiftLot,
+  reading: SheetEvidence,
+): Expected[] {
+  const elsewhere = rows
+    .filter((each) => placeOf(each) !== placeOf(row) && sideOfValve(each.valve) === sideOfValve(row.valve))
+    .flatMap(({ everyLift }) => everyLift)
+    .filter(({ armId, spring }) => armId !== undefined && armId === lot.armId && spring === lot.spring);
+  const again = lot.readings.filter((each) => each !== reading);
+  const middle = middleOf(rows, row, lot);
+  // Nobody has them the wrong way round twice.
+  if (
+    again.some(
+      (each) => Math.abs((each.reading.value ?? 0) - (reading.reading.value ?? 0)) <= allowance('repeat'),
+    )
+  )
+    return [];
+  return [
+    ...again.flatMap(({ reading: { value } }) =>
+      value === undefined ? [] : [{ value, from: 'again' as const }],
+    ),
+    ...elsewhere.flatMap(({ figure: { value } }) =>
+      value === undefined ? [] : [{ value, from: 'arm' as const }],
+    ),
+    ...(middle === undefined ? [] : [{ value: middle, from: 'siblings' as const }]),
+  ];
+}
+
+const isMetric = ({ readAs }: SheetEvidence): boolean => readAs.endsWith(' mm');
+
+/** The reading with two digits the other way round, where that is what another reading of it says. */
+function slipOf(reading: SheetEvidence, expected: readonly Expected[], middle: number | undefined) {
+  const { value } = reading.reading;
+  if (value === undefined || value <= 0) return undefined;
+  const turned = digitsAround(value / IN, isMetric(reading)).map((inch) => inch * IN);
+  const [repeat, odd] = [allowance('repeat') + 1e-9, allowance('odd-beyond')];
+  return expected.flatMap((each) => {
+    // Nines of thousandths are common between valves; twice what makes one odd is not.
+    if (Math.abs(value - each.value) <= 2 * odd) return [];
+    // Of two readings that are one another's digits the other way round, the one that siblings speak against slipped.
+    if (middle !== undefined && Math.abs(value - middle) < Math.abs(each.value - middle)) return [];
+    const becomes = turned.find((other) => Math.abs(other - each.value) <= repeat);
+    return becomes === undefined ? [] : [{ ...each, becomes }];
+  })[0];
+}
+
+const SAYS = {
+  arm: 'which is what this arm reads on another valve',
+  again: 'which is what it read the other time',
+  siblings: 'like its siblings',
+} as const;
+
+/**
+ * Two digits the wrong way round in one reading of a row, where other readings say what it was. It is asked before a swap
+ * or an odd valve is made of it, and strongly where the same arm or the same valve says so.
+ */
+export function digitSlips(evidence: Evidence, row: SheetRow, rows: readonly SheetRow[]): AssessedQuestion[] {
+  return row.everyLift.flatMap((lot) => {
+    const middle = middleOf(rows, row, lot);
+    return lot.readings.flatMap((reading) => {
+      const slip = slipOf(reading, expectedFor(rows, row, lot, reading), middle);
+      if (slip === undefined || reading.reading.value === undefined) return [];
+      const { armId, spring } = lot;
+      return [
+        asked(
+          {
+            code: 'digits-swapped',
+            weight: slip.from === 'siblings' ? 'weak' : 'strong',
+            ask: `Could two digits of the valve lift, ${inches(reading.reading.value)}, be the wrong way round?`,
+            size: `The other way round it is ${inches(slip.becomes)}, ${SAYS[slip.from]}.`,
+            test: ENTER_AGAIN,
+            restsOn: [reading.id],
+          },
+          {
+            about: valveSubject(row),
+            step: 'sheet',
+            among: armId === undefined ? spring : `${spring}-${armId}`,
+            answers: evidence.answers,
+          },
+        ),
+      ];
+    });
+  });
+}
