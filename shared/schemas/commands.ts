@@ -215,6 +215,11 @@ export const newNote = z.strictObject({
   due: z.iso.date().optional().meta({ description: 'by when' }),
 });
 
+export const strikeWorking = z.strictObject({
+  reason: someWords('why the computation no longer counts', 500),
+});
+export type StrikeWorking = z.output<typeof strikeWorking>;
+
 export const shareBuild = z.strictObject({
   holder: someWords('who the link is for').default('Builder'),
   days: bare('days until it expires', { least: 1, most: 90, whole: true }).default(14),
