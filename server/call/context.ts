@@ -51,8 +51,7 @@ export interface CallContext {
   readonly answers: readonly Answer[];
   readonly notes: readonly Note[];
   readonly photographs: readonly Photograph[];
-  /** Computations kept with the build. */
-  /** Those that stand; the record has struck ones too. */
+  /** Computations kept with the build that stand; the record has struck ones too. */
   readonly workings: readonly Working[];
   readonly events: readonly RecordedEvent[];
 }
