@@ -58,11 +58,10 @@ test.each([
   ['rod', without('engine', 'rodLength'), /rod/],
   ['installed height', without('springs', 'installedHeight'), /installed height/],
   ['coil-bind height', without('springs', 'solidHeight'), /coil-bind height|solid height/],
-  ['retainer to seal', without('springs', 'retainerToSeal'), /retainer to seal/],
+  ['retainer to seal', without('springs', 'retainerToSeal'), /the distance with the valve shut/],
   ['pivot to tip', without('rockers', 'pivotToTip'), /pivot to tip/],
   ['centreline', sideWithout('card', 'centreline'), /centreline/],
   ['durations', sideWithout('card', 'durations'), /duration/],
-  ['lobe lift', sideWithout('card', 'lobeLift'), /lobe lift/],
   ['closed gap', sideWithout('taken', 'closedGapAtTdc'), /closed valve to piston/],
   ['piston floor', sideWithout('taken', 'pistonFloor'), /pocket or flat/],
 ])('%s alone left out is lacking, and nothing else', (_, evidence, named) => {
@@ -74,4 +73,12 @@ test('of a pair on the card only the one that lacks is told', () => {
   const { needs } = assess(sideWithout('card', 'centreline'));
   const need = needs.find(({ what }) => what.includes('centreline'));
   expect(need).toMatchObject({ what: 'the intake centreline on the card', have: false });
+});
+
+test('without its lobe lift a side has no gaps told, and the lobe lift is what is missing', () => {
+  const evidence = sideWithout('card', 'lobeLift');
+  expect(lacks(evidence, 'intake')).toBe('');
+  expect(assess(evidence).missing.map(({ sentence }) => sentence)).toContain(
+    'The intake lobe lift on the cam card.',
+  );
 });
