@@ -599,7 +599,10 @@ create table working (
   by_kind text not null,
   by_id uuid not null,
   by_name text not null,
-  created_at timestamp with time zone not null default now()
+  created_at timestamp with time zone not null default now(),
+  replaces uuid,
+  struck boolean not null default false,
+  reason text not null default ''::text
 );
 alter table working enable row level security;
 alter table working force row level security;
@@ -801,9 +804,13 @@ alter table valve_reading add constraint valve_reading_shop_id_build_id_fkey FOR
 alter table valve_reading add constraint valve_reading_shop_id_replaces_fkey FOREIGN KEY (shop_id, replaces) REFERENCES valve_reading(shop_id, id);
 alter table valve_reading add constraint valve_reading_pkey PRIMARY KEY (shop_id, id);
 alter table valve_reading add constraint valve_reading_shop_id_replaces_key UNIQUE (shop_id, replaces);
+alter table working add constraint working_check CHECK (((replaces IS NULL) OR (reason <> ''::text)));
+alter table working add constraint working_check1 CHECK (((NOT struck) OR (replaces IS NOT NULL)));
 alter table working add constraint working_computation_check CHECK ((computation ~ '^[a-z0-9-]{1,60}$'::text));
 alter table working add constraint working_shop_id_build_id_fkey FOREIGN KEY (shop_id, build_id) REFERENCES build(shop_id, id);
+alter table working add constraint working_shop_id_replaces_fkey FOREIGN KEY (shop_id, replaces) REFERENCES working(shop_id, id);
 alter table working add constraint working_pkey PRIMARY KEY (shop_id, id);
+alter table working add constraint working_shop_id_replaces_key UNIQUE (shop_id, replaces);
 
 CREATE INDEX answer_build ON public.answer USING btree (shop_id, build_id, seq);
 CREATE INDEX api_key_hash ON public.api_key USING btree (key_hash);

@@ -2,9 +2,10 @@ import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { InputFaults } from '../../shared/problems/faults.ts';
 import { answer } from '../../shared/schemas/answer.ts';
+import { strikeWorking as strikeInput } from '../../shared/schemas/commands.ts';
 import { someWords } from '../../shared/schemas/texts.ts';
 import { showWorking, workingView } from '../records/workings/view.ts';
-import { keepWorking, listWorkings } from '../records/workings/workings.ts';
+import { keepWorking, listWorkings, strikeWorking } from '../records/workings/workings.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
 import type { Deps } from '../web/deps.ts';
 
@@ -62,5 +63,19 @@ export function workingsApi(app: FastifyInstance, deps: Deps): void {
         );
       }
     },
+  });
+  commandRoute(app, deps, {
+    operationId: 'strikeWorking',
+    tag: 'readings',
+    summary: 'Strike a kept computation out, with the reason; the assessment goes on without it',
+    method: 'POST',
+    url: '/api/v1/builds/:id/workings/:workingId/corrections',
+    params: z.strictObject({ id: z.uuid(), workingId: z.uuid() }),
+    body: strikeInput,
+    status: 201,
+    answer: workingView,
+    run: async (tx, { principal, params, body }) => ({
+      body: showWorking(await strikeWorking(tx, principal, params.id, params.workingId, body)),
+    }),
   });
 }

@@ -10,6 +10,7 @@ import type { Evidence } from '../mechanics/assessment/evidence.ts';
 import { nowOnValves, type Placement } from '../records/arms/placements.ts';
 import type { Call } from '../records/calls/calls.ts';
 import { TRIAGE_EVENTS } from '../records/calls/events.ts';
+import { stillStanding } from '../records/corrections/entries.ts';
 import type { Limit } from '../records/limits/known-limits.ts';
 import type { BuildRecord } from '../records/whole-build/build-record.ts';
 import { armOfSetUp, satThen, takenWith } from './evidence/arm-then.ts';
@@ -131,7 +132,7 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
     handParts: record.handParts.map(handPartEvidence),
     ...familiesOf(record),
     answers: record.answers.map(answerEvidence),
-    workings: record.workings.map(workingEvidence),
+    workings: stillStanding(record.workings).map(workingEvidence),
     notes: record.notes.map(noteEvidence),
     catalogueRatios: record.catalogueRatios,
     limits: Object.fromEntries(

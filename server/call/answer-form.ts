@@ -8,7 +8,6 @@ import { fromSi } from '../../shared/quantities/units.ts';
 import { answerQuestion, asksForLash } from '../../shared/schemas/commands.ts';
 import { STEP_NAMES, type StepName } from '../../shared/steps.ts';
 import type { AnswerChoice } from '../mechanics/assessment/assessment.ts';
-import { keptWords } from '../mechanics/assessment/common/asked.ts';
 import { keepAnswer } from '../records/answers/answers.ts';
 import {
   choiceField,
@@ -80,7 +79,7 @@ export const answerForm = (context: CallContext, of: Answerable): PageForm => ({
   schema: answerQuestion,
   hidden: {
     step: of.step,
-    question: keptWords(of.ask),
+    question: of.ask,
     code: of.code,
     ...defined({ questionId: of.questionId, setUpId: of.setUpId }),
     ...offersOf(of),
@@ -141,7 +140,8 @@ function withLash(posted: Fields): Fields {
 const withLean = (posted: Fields): Fields =>
   (posted.answer ?? '') === '' && (posted.lean ?? '') !== '' ? { ...posted, answer: 'leaning' } : posted;
 
-function answerFields(all: Fields): Fields {
+/** What was posted under the names that the schema has. */
+export function answerFields(all: Fields): Fields {
   const { answer = '', words = '', value = '', ...posted } = withLean(withLash(all));
   return {
     ...posted,

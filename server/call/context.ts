@@ -13,6 +13,7 @@ import { nowOnValves, type Placement } from '../records/arms/placements.ts';
 import type { Build } from '../records/builds/builds.ts';
 import type { Revision } from '../records/builds/revisions.ts';
 import type { Call } from '../records/calls/calls.ts';
+import { stillStanding } from '../records/corrections/entries.ts';
 import type { Note } from '../records/notes/notes.ts';
 import type { PartReading } from '../records/part-readings/part-readings.ts';
 import type { Photograph } from '../records/photographs/photographs.ts';
@@ -50,7 +51,7 @@ export interface CallContext {
   readonly answers: readonly Answer[];
   readonly notes: readonly Note[];
   readonly photographs: readonly Photograph[];
-  /** Computations kept with the build. */
+  /** Computations kept with the build that stand; the record has struck ones too. */
   readonly workings: readonly Working[];
   readonly events: readonly RecordedEvent[];
   /** The line that was kept by the form that led here. */
@@ -109,7 +110,7 @@ export function contextOf(req: PageAsked, callId: string, record: BuildRecord): 
     readings: record.readings,
     answers: record.answers,
     notes: record.notes,
-    workings: record.workings,
+    workings: stillStanding(record.workings),
     photographs: record.photographs,
     events: record.events,
     ...keptOf(req),

@@ -24,6 +24,10 @@ export const CALL_TOLD = {
   }),
   ...tellEvents(WORKING_EVENTS, {
     'working-kept': ({ title }) => ({ kind: 'result', text: `${title}: computed and kept` }),
+    'working-struck': ({ replaces, reason }) => ({
+      kind: 'note',
+      text: `Worked out, ${replaces}: struck out, ${reason}`,
+    }),
   }),
   ...tellEvents(PHOTOGRAPH_EVENTS, {
     'photograph-kept': ({ caption }) => ({ kind: 'note', text: `Photograph kept${ifSaid(': ', caption)}` }),

@@ -133,8 +133,10 @@ function ofBareNumber(text: string, number: NumberValue, options: InField): Numb
   const fits = ({ quantity }: Meant) => canBe(toSi(quantity), options.range);
   const [own, other] = [all.filter(fits), others.filter(fits)];
   // Digits said in a row are thousandths to most: where millimetres are spoken both are asked.
-  const inARow = number.shape === 'run' && options.assume !== undefined;
-  const open = inARow && systemOf(options.assume) === 'metric' ? [...own, ...other] : own;
+  // So are parts of an inch, 7/16 among them: nobody counts millimetres in sixteenths.
+  const ofInches = number.shape === 'run' || (number.denominator ?? 0) > 2;
+  const metric = options.assume !== undefined && systemOf(options.assume) === 'metric';
+  const open = ofInches && metric ? [...own, ...other] : own;
   const [only, ...more] = open;
   if (only === undefined) {
     const inches = saidWithPoint(number).filter(fits);

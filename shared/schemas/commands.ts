@@ -115,9 +115,12 @@ export const correctReading = z
       faultAt(ctx, ['atLobeLift'], 'not-allowed', 'goes with a valve lift read part of the way up alone');
   }, evenIfFaulty);
 
+/** As many letters as a question can have that names an arm with all its marks on every valve. */
+const LONGEST_QUESTION = 6_000;
+
 export const answerQuestion = z
   .strictObject({
-    question: someWords('which question', 100),
+    question: someWords('which question: its own words, or its word', LONGEST_QUESTION),
     questionId: someWords('the id of the question in the assessment', 400).optional(),
     setUpId: z.uuid().optional().meta({ description: 'the set-up it was asked about' }),
     answer: someWords('what the person found', 2000),
@@ -160,7 +163,7 @@ export const answerQuestion = z
   }, evenIfFaulty)
   .superRefine(({ code, questionId, answer, value, lean }, ctx) => {
     if (lean !== undefined) checkLean(ctx, lean, asksForLean(code, questionId), answer, came(ctx, 'value'));
-    if (code === 'read-back' && !came(ctx, 'found'))
+    if (code === 'read-back' && !came(ctx, 'found') && !/^(not[- ])?found\b/.test(String(answer)))
       faultAt(ctx, ['found'], 'required', 'is missing: are the entries as they were read, or was one wrong');
     if (/^zero\b/.test(answer) && (value?.value ?? 0) > 0)
       faultAt(ctx, ['value'], 'not-allowed', 'does not go with a lash that was taken up to zero');
@@ -214,6 +217,11 @@ export const newNote = z.strictObject({
   owner: words('who does it').default(''),
   due: z.iso.date().optional().meta({ description: 'by when' }),
 });
+
+export const strikeWorking = z.strictObject({
+  reason: someWords('why the computation no longer counts', 500),
+});
+export type StrikeWorking = z.output<typeof strikeWorking>;
 
 export const shareBuild = z.strictObject({
   holder: someWords('who the link is for').default('Builder'),

@@ -61,7 +61,7 @@ function readAngle(raw: unknown, ctx: Refusal): Entered {
     return refused(
       ctx,
       'out-of-range',
-      `is ${value}°: count from the nearest top dead centre, ${FARTHEST}° either way at the most; 350° is 10 BTDC`,
+      `is ${Number(value.toFixed(2))}°: count from the nearest top dead centre, ${FARTHEST}° either way at the most; 350° is 10 BTDC`,
     );
   return { typed: text ?? read.data.typed, value: degrees, unit: 'deg', readAs: crankText(degrees) };
 }

@@ -88,6 +88,19 @@ function understandText(
   return askWhich(text, read.ambiguities);
 }
 
+/** Digits that a bench can mean; what a machine sends beyond them is kept in the value and told nowhere. */
+const MOST_DIGITS = 5;
+
+/** `11.383 deg` of 11.383113482435038, as a program sends it: with five digits, or a place more than a computed value has. */
+function withoutTail(quantity: Quantity): string {
+  const places = UNITS[quantity.unit].derived + 1;
+  const digits = Number(quantity.value.toPrecision(MOST_DIGITS));
+  const rounded = Number(quantity.value.toFixed(places));
+  // A small figure keeps its digits: a graduation may be finer than those places.
+  const value = Math.abs(quantity.value) < 10 ** (MOST_DIGITS - 1 - places) ? digits : rounded;
+  return formatQuantity({ ...quantity, value });
+}
+
 /** Understands `".482 in"`, `{ value, unit }`, or what a form sends: `{ typed, assume, perTurn? }`. */
 function understand(raw: unknown, dimension: Dimension, place: Place): Understood {
   if (typeof raw === 'string') return understandText(raw, dimension, undefined, {}, place);
@@ -130,8 +143,9 @@ function understand(raw: unknown, dimension: Dimension, place: Place): Understoo
   if (typeof value !== 'number' || typeof unit !== 'string' || !isUnit(unit)) {
     return { ok: false, code: 'not-a-number', detail: 'must have a number as its value' };
   }
-  const readAs = formatQuantity({ value, unit });
-  return { ok: true, entered: { typed: typeof typed === 'string' ? typed : readAs, value, unit, readAs } };
+  const readAs = withoutTail({ value, unit });
+  const own = typeof typed === 'string' ? typed : formatQuantity({ value, unit });
+  return { ok: true, entered: { typed: own, value, unit, readAs } };
 }
 
 /** An entry of `dimension` that is kept as it was made. */

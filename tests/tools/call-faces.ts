@@ -31,7 +31,8 @@ export interface Face {
 const render = (page: Page): string =>
   views.render(`/pages/${page.template}/page`, { ...page.data, frame: { title: page.title } });
 
-function askedBy(side: PageSide, callId: string): PageAsked {
+/** A page asked by either side. */
+export function askedBy(side: PageSide, callId: string): PageAsked {
   const about = { shopId: 'shop', id: 'person', name: 'Robin at the desk' };
   return {
     principal:

@@ -14,6 +14,7 @@ import { computedForm } from './computed-form.ts';
 import { keptComponents } from './kept-answer.ts';
 import type { PartView, WorkedData, WorkedPart } from './part.ts';
 import type { PartForm } from './part-form.ts';
+import { workingsTable } from './striking-out.ts';
 
 interface ComputedPartOf {
   readonly name: string;
@@ -65,7 +66,15 @@ export function computedPart<Loaded extends WorkedData>(of: ComputedPartOf): Wor
           ...(last === undefined || !open ? [] : (of.followUp?.(context, workings, last) ?? [])),
           ...cards.slots,
         ],
-        rest: last === undefined ? [] : keptComponents(last, each, open),
+        rest: [
+          ...(last === undefined ? [] : keptComponents(last, each, open)),
+          ...workingsTable(
+            context,
+            view.step,
+            computations,
+            ({ computation }) => computation === of.computation,
+          ),
+        ],
         begun: last !== undefined,
       }),
     };

@@ -102,6 +102,22 @@ function workingComponents(
   return drawn ? [besideWideComponent(words, ...drawings.slice(0, 1))] : [words];
 }
 
+/** What no longer counts, with the reason: it stays on record. */
+function struckOnes({ record: { workings } }: CallContext, computations: Computations): string[] {
+  return workings.flatMap((working) => {
+    const later = struckBy(workings, working);
+    return later === undefined
+      ? []
+      : [`${workingText(computations, working)} (${byWhom(working)}), ${later}`];
+  });
+}
+
+/** What struck it out: why, and who. */
+export function struckBy(workings: readonly Working[], { replacedBy }: Working): string | undefined {
+  const later = workings.find(({ id }) => id === replacedBy);
+  return later === undefined ? undefined : `struck out by ${later.by}: ${later.reason}`;
+}
+
 /** The newest working of each computation in full, older ones by their figure. */
 export function workingsReport(
   context: CallContext,
@@ -111,7 +127,8 @@ export function workingsReport(
   const { plan } = context;
   const mayTurn = !isStopped(context);
   const newest = new Map(workings.map((working) => [working.computation, working]));
-  if (newest.size === 0) return [];
+  const struck = struckOnes(context, computations);
+  if (newest.size === 0 && struck.length === 0) return [];
   // Where a working answers the call by itself it is drawn; for other goals it is an aside, and told in words.
   const drawn = mayTurn && plan.report.includes('workings') && plan.logFirst !== true;
   const older = workings.filter((working) => newest.get(working.computation) !== working);
@@ -125,6 +142,7 @@ export function workingsReport(
         'Worked out before',
         older.map((working) => `${workingText(computations, working)} (${byWhom(working)})`),
       ),
+      ...saidComponents('Struck out', struck),
     ]),
   ];
 }

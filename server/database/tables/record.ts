@@ -1,5 +1,5 @@
 import type { ColumnType, Generated, JSONColumnType } from 'kysely';
-import type { Author, Created, Fixed, MaybeMoment, Sequence } from './columns.ts';
+import type { Author, Corrected, Created, Fixed, MaybeMoment, Sequence } from './columns.ts';
 
 /** What else stands on the record of a build, and answers kept to be given twice. */
 
@@ -39,7 +39,7 @@ export interface PhotographTable extends Author {
   seq: Sequence;
 }
 
-export interface WorkingTable extends Author {
+export interface WorkingTable extends Corrected {
   shop_id: Fixed<string>;
   id: Generated<string>;
   build_id: Fixed<string>;

@@ -1,3 +1,4 @@
+import { speaking } from '../../../shared/quantities/spoken-units.ts';
 import type { StopReason } from './assessment.ts';
 import { withOtherArms } from './change/arms-of-gaps.ts';
 import type { Evidence } from './evidence.ts';
@@ -18,8 +19,10 @@ import { workingsPart } from './workings/workings.ts';
  * @param evidence as `assess` takes it
  * @returns what `assess` gives as `stop`
  */
-export function stopsOf(entered: Evidence): StopReason[] {
-  const evidence = withPartMarks(entered);
+export const stopsOf = (evidence: Evidence): StopReason[] =>
+  speaking(evidence.call.units ?? 'inch', () => stopsIn(withPartMarks(evidence)));
+
+function stopsIn(evidence: Evidence): StopReason[] {
   return stopReasons(evidence, [
     ...[
       sheetPart(withOtherArms(withScans(evidence)), ratioKnown(evidence).known),

@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import { author, type Principal } from '../../auth/principal.ts';
 import type { Tx } from '../../database/database.ts';
 import { changeBuild } from '../../events/change-build.ts';
+import type { EventDefinition } from '../../events/define-events.ts';
 import { rowOfBuild } from '../../events/rows-of-build.ts';
 import { Failure } from '../../problems/failure.ts';
 import { type EntryRow, type EntryTable, shown } from './entries.ts';
@@ -27,17 +28,20 @@ interface ReplacingColumns extends ReturnType<typeof author> {
 /** What both events of a correction say of the old entry. */
 type Said = z.output<z.ZodObject<typeof correction>>;
 
-interface Replacement<Row, Replaced, Struck> {
+interface StrikingOut<Row, Struck> {
   /** The event of its striking-out. */
   readonly struck: Struck;
+  keep(columns: ReplacingColumns): Promise<Row>;
+}
+
+interface Replacement<Row, Replaced, Struck> extends StrikingOut<Row, Struck> {
   /** The event of another in its place; undefined strikes the entry out. */
   readonly replaced: Replaced | undefined;
-  keep(columns: ReplacingColumns): Promise<Row>;
 }
 
 /** The entry as it stands. What was replaced already, or is itself a striking-out, cannot be corrected. */
 async function entryToCorrect<Row extends EntryRow, Item>(
-  table: EntryTable<Row, Item>,
+  table: Pick<EntryTable<Row, Item>, 'query'>,
   tx: Tx,
   principal: Principal,
   { buildId, id }: Correction,
@@ -53,6 +57,26 @@ async function entryToCorrect<Row extends EntryRow, Item>(
     throw new Failure('conflict', 'this line strikes a reading out; keep a new reading instead');
   return row;
 }
+
+/** The columns of what comes in the place of an entry: which, why, and who said so. */
+const placeOf = (
+  principal: Principal,
+  { buildId, id, reason }: Correction,
+  more: { readonly seq: number; readonly struck: boolean },
+): ReplacingColumns => ({
+  shop_id: principal.shopId,
+  build_id: buildId,
+  replaces: id,
+  reason,
+  ...more,
+  ...author(principal),
+});
+
+const saidOf = ({ read_as, id }: EntryRow, { reason }: Correction): Said => ({
+  replaces: read_as,
+  replacesId: id,
+  reason,
+});
 
 /** Replaces an entry, or strikes it out, with the reason; the old one stays where it was. */
 export async function replaceEntry<
@@ -73,23 +97,32 @@ export async function replaceEntry<
     | Replacement<Row, z.output<Replaced>, z.output<Struck>>
     | Promise<Replacement<Row, z.output<Replaced>, z.output<Struck>>>,
 ): Promise<Item> {
-  const { buildId, reason } = asked;
-  return changeBuild(tx, principal, buildId, async ({ emit }) => {
+  return changeBuild(tx, principal, asked.buildId, async ({ emit }) => {
     const old = await entryToCorrect(table, tx, principal, asked);
-    const said = { replaces: old.read_as, replacesId: old.id, reason };
+    const said = saidOf(old, asked);
     const { struck, replaced, keep } = await replacementOf(old, shown(table, old), said);
     const seq = await (replaced === undefined
       ? emit(table.events.struck, struck)
       : emit(table.events.replaced, replaced));
-    const row = await keep({
-      shop_id: principal.shopId,
-      build_id: buildId,
-      seq,
-      replaces: old.id,
-      struck: replaced === undefined,
-      reason,
-      ...author(principal),
-    });
+    const row = await keep(placeOf(principal, asked, { seq, struck: replaced === undefined }));
     return shown(table, row);
+  });
+}
+
+/** Strikes out an entry that no other comes in the place of, with the reason; the old one stays where it was. */
+export async function strikeEntry<Row extends EntryRow, Item, Struck extends z.ZodObject>(
+  table: Pick<EntryTable<Row, Item>, 'query' | 'show'> & {
+    readonly events: { readonly struck: EventDefinition<string, Struck> };
+  },
+  tx: Tx,
+  principal: Principal,
+  asked: Correction,
+  strikingOutOf: (old: Row, said: Said) => StrikingOut<Row, z.output<Struck>>,
+): Promise<Item> {
+  return changeBuild(tx, principal, asked.buildId, async ({ emit }) => {
+    const old = await entryToCorrect(table, tx, principal, asked);
+    const { struck, keep } = strikingOutOf(old, saidOf(old, asked));
+    const seq = await emit(table.events.struck, struck);
+    return shown(table, await keep(placeOf(principal, asked, { seq, struck: true })));
   });
 }

@@ -24,9 +24,18 @@ export interface ScanRows {
 const HEADING = /^[^\d]*(?:crank|angle|deg|gap|clearance|valve|piston)[^\d]*$/i;
 const UNIT_OF_HEADING = /\b(in|inch|inches|thou|mm)\b\s*\)?\s*$/i;
 
-/** A tab or a semicolon parts the columns, else a comma; else the blank before the gap. */
-function split(text: string): string[] {
-  const mark = ['\t', ';', ','].find((each) => text.includes(each));
+/** `4 2,41` and `4, 2,41`: the comma between digits is the decimal one, and what stands before them parts the columns. */
+const DECIMAL_COMMA = /^([^,]*[^\s,])(?:\s+|,\s+)([-−]?\d*,\d+[^\d,]*)$/;
+
+/** A tab or a semicolon parts the columns, else a comma; else the blank before the gap. A spreadsheet may quote cells. */
+function split(row: string): string[] {
+  if (/^"[^"]*"\s*[\t;,]\s*"[^"]*"$/.test(row))
+    return [...row.matchAll(/"([^"]*)"/g)].map(([, cell = '']) => cell.trim());
+  const text = row.replaceAll('"', '');
+  const clear = ['\t', ';'].find((each) => text.includes(each));
+  const [, angle, gap] = clear === undefined ? (DECIMAL_COMMA.exec(text) ?? []) : [];
+  if (angle !== undefined && gap !== undefined) return [angle, gap];
+  const mark = clear ?? (text.includes(',') ? ',' : undefined);
   if (mark !== undefined) return text.split(mark).map((cell) => cell.trim());
   const found =
     /^(.*?(?:tdc|before|after|°|deg|\d))\s+((?:more|less|over|under|between)?\s*[-−.\d].*)$/i.exec(text);
@@ -64,6 +73,11 @@ const unitOfHeading = (text: string): string | undefined => {
   return word === undefined ? undefined : word.startsWith('inch') ? 'in' : word;
 };
 
+/** A first row without a figure, written or said, in whatever language its columns are named. */
+const isHeading = (text: string): boolean =>
+  HEADING.test(text) ||
+  (!/\d/.test(text) && !ANGLE.safeParse({ typed: split(text)[0] ?? '', assume: 'deg' }).success);
+
 const MOST_ROWS = 400;
 
 /** Reads rows of crank angle and gap; empty rows are passed over, and a first row without a figure heads the columns. */
@@ -73,7 +87,7 @@ export function readScanRows(text: string, unit: string): ScanRows {
     .map((each, index) => ({ text: each.trim(), line: index + 1 }))
     .filter((row) => row.text !== '');
   const [first] = rows;
-  const headed = first !== undefined && HEADING.test(first.text);
+  const headed = first !== undefined && isHeading(first.text);
   const given = headed ? rows.slice(1) : rows;
   const counts = headed ? (unitOfHeading(first.text) ?? unit) : unit;
   if (given.length === 0)

@@ -44,7 +44,7 @@ import { TIP_MARKS } from '../tip-marks/tip-mark-table.ts';
 import { showTipMark, tipMarkView } from '../tip-marks/view.ts';
 import { WORKING_EVENTS } from '../workings/events.ts';
 import { showWorking, workingView } from '../workings/view.ts';
-import { selectWorkings, toWorking } from '../workings/workings.ts';
+import { WORKINGS } from '../workings/workings.ts';
 import type { RecordPart } from './record-part.ts';
 
 /** A list whose rows are items by themselves. */
@@ -129,11 +129,10 @@ export const RECORD_PARTS = {
     TIP_MARKS,
     showTipMark,
   ),
-  workings: rows(
+  workings: entries(
     workingView,
-    'computations kept with the build, with what went in',
-    selectWorkings,
-    toWorking,
+    'computations kept with the build, with what went in, struck ones included',
+    WORKINGS,
     showWorking,
   ),
   photographs: rows(

@@ -1,5 +1,6 @@
-import type { Selectable } from 'kysely';
+import { type Selectable, sql } from 'kysely';
 import { InputFaults } from '../../../shared/problems/faults.ts';
+import type { StrikeWorking } from '../../../shared/schemas/commands.ts';
 import { author, type Principal } from '../../auth/principal.ts';
 import { withReceived } from '../../compute/faults-of.ts';
 import type { Answer, Registered } from '../../compute/registry.ts';
@@ -8,21 +9,34 @@ import type { Tx } from '../../database/database.ts';
 import { everyColumn } from '../../database/tables/every-column.ts';
 import type { WorkingTable } from '../../database/tables/record.ts';
 import { changeBuild } from '../../events/change-build.ts';
-import { rowsOfBuild } from '../../events/rows-of-build.ts';
+import { type Entry, listEntries, shown } from '../corrections/entries.ts';
+import { strikeEntry } from '../corrections/replace.ts';
 import { WORKING_EVENTS } from './events.ts';
 
 /** A computation made within a call and kept with what went in. */
-export interface Working {
-  readonly id: string;
+export interface Working extends Entry {
   readonly computation: string;
   readonly inputs: unknown;
   /** The answer as JSON has it, in inch units. */
   readonly answer: unknown;
   readonly revision: number;
-  readonly seq: number;
-  readonly by: string;
-  readonly at: Date;
 }
+
+/** What it is called where it is struck out: `cam timing`. */
+const READ_AS = sql<string>`replace(computation, '-', ' ')`.as('read_as');
+type Row = Selectable<WorkingTable> & { readonly read_as: string };
+
+export const WORKINGS = {
+  events: { struck: WORKING_EVENTS['working-struck'] },
+  query: (tx: Tx) => tx.selectFrom('working').selectAll().select(READ_AS).orderBy('seq'),
+  show: ({ computation, inputs, answer, revision }: Row, entry: Entry): Working => ({
+    ...entry,
+    computation,
+    inputs,
+    answer,
+    revision,
+  }),
+};
 
 /** Computes, and keeps inputs and answer on the record of the build. Figures alone: a stop closes nothing of it. */
 export async function keepWorking(
@@ -49,38 +63,46 @@ export async function keepWorking(
           answer: JSON.stringify(answer),
           revision: build.revision,
           seq,
+          replaces: null,
           ...author(principal),
         }),
       )
-      .returning(['id', 'created_at'])
+      .returningAll()
+      .returning(READ_AS)
       .executeTakeFirstOrThrow();
-    const working = {
-      id: row.id,
-      computation: computation.name,
-      inputs,
-      answer,
-      revision: build.revision,
-      seq,
-      by: principal.name,
-      at: row.created_at,
-    };
-    return { working, answer };
+    // As it was computed: the database orders the members of an object by itself.
+    return { working: { ...shown(WORKINGS, row), inputs, answer }, answer };
   });
 }
 
-export const selectWorkings = (tx: Tx) => tx.selectFrom('working').selectAll().orderBy('seq');
+/** Every one that was kept, struck ones and what struck them out included. */
+export const listWorkings = (tx: Tx, principal: Principal, buildId: string): Promise<Working[]> =>
+  listEntries(WORKINGS, tx, principal, buildId);
 
-export const toWorking = (row: Selectable<WorkingTable>): Working => ({
-  id: row.id,
-  computation: row.computation,
-  inputs: row.inputs,
-  answer: row.answer,
-  revision: row.revision,
-  seq: row.seq,
-  by: row.by_name,
-  at: row.created_at,
-});
-
-export async function listWorkings(tx: Tx, principal: Principal, buildId: string): Promise<Working[]> {
-  return (await rowsOfBuild(tx, principal, buildId, selectWorkings(tx))).map(toWorking);
+/** Strikes a kept computation out, with the reason; what it was stays on record. */
+export async function strikeWorking(
+  tx: Tx,
+  principal: Principal,
+  buildId: string,
+  id: string,
+  { reason }: StrikeWorking,
+): Promise<Working> {
+  return strikeEntry(WORKINGS, tx, principal, { buildId, id, reason }, (old, said) => ({
+    struck: { computation: old.computation, ...said },
+    keep: (columns) =>
+      tx
+        .insertInto('working')
+        .values(
+          everyColumn<WorkingTable>({
+            computation: old.computation,
+            inputs: JSON.stringify(old.inputs),
+            answer: JSON.stringify(old.answer),
+            revision: old.revision,
+            ...columns,
+          }),
+        )
+        .returningAll()
+        .returning(READ_AS)
+        .executeTakeFirstOrThrow(),
+  }));
 }

@@ -2,6 +2,7 @@ import { newLashLine } from '../../../shared/schemas/lash-log.ts';
 import { refuseTurning } from '../../assessment/stops/refuse-turning.ts';
 import { defineStep } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
+import { strikesWorkings } from '../../call/worked/striking-out.ts';
 import { workedForm } from '../../call/worked/worked-form.ts';
 import { workedPage } from '../../call/worked/worked-page.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
@@ -41,7 +42,7 @@ export const adjusterStep = defineStep({
     }),
     workedForm(adjuster),
   ],
-  corrections: [],
+  corrections: [strikesWorkings('adjuster')],
   told: LASH_TOLD,
   cautions: () => [],
   report: (_, context) => [{ name: 'lash', components: lashReport(context) }],

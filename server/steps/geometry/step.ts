@@ -2,6 +2,7 @@ import { newTipMark } from '../../../shared/schemas/tip-mark.ts';
 import { refuseTurning } from '../../assessment/stops/refuse-turning.ts';
 import { defineStep } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
+import { strikesWorkings } from '../../call/worked/striking-out.ts';
 import { workedForm } from '../../call/worked/worked-form.ts';
 import { workedPage } from '../../call/worked/worked-page.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
@@ -40,7 +41,7 @@ export const geometryStep = defineStep({
     }),
     workedForm(geometry),
   ],
-  corrections: [markCorrection],
+  corrections: [markCorrection, strikesWorkings('geometry')],
   told: MARKS_TOLD,
   cautions: () => [],
   report: (_, context) => [{ name: 'marks', components: marksReport(context) }],

@@ -2,7 +2,6 @@ import { answersTo } from '../../../shared/schemas/noise.ts';
 import type { CallContext } from '../../call/context.ts';
 import type { PageForm } from '../../call/forms.ts';
 import type { AssessedQuestion } from '../../mechanics/assessment/assessment.ts';
-import { keptWords } from '../../mechanics/assessment/common/asked.ts';
 import { questionId } from '../../mechanics/assessment/noise/asked.ts';
 import { stopsIt } from '../../mechanics/assessment/noise/stops.ts';
 
@@ -16,7 +15,7 @@ export function signForm({ base }: CallContext, { ask }: Pick<AssessedQuestion, 
     labels: {},
     hidden: {
       step: 'noise',
-      question: keptWords(ask),
+      question: ask,
       code: 'noise-signs',
       questionId: questionId('noise-signs'),
     },

@@ -5,6 +5,8 @@ import { type CallContext, valveName } from '../../call/context.ts';
 import { formComponent, type PageForm, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import { openPromises, promiseState } from '../../call/promises.ts';
 import { ratioFigure, ratioName } from '../../call/ratio-text.ts';
+import type { Computations } from '../../call/worked/report.ts';
+import { workingsTable } from '../../call/worked/striking-out.ts';
 import type { Note } from '../../records/notes/notes.ts';
 import { tableComponent } from '../../web/components.ts';
 import { momentText } from '../../web/dates.ts';
@@ -110,7 +112,11 @@ function openPromiseComponent(context: CallContext, note: Note): Component {
 }
 
 /** Notes, advice and promises of the call. */
-export function notesPage(context: CallContext, rejected: RejectedForm | undefined): StepBody {
+export function notesPage(
+  context: CallContext,
+  computations: Computations,
+  rejected: RejectedForm | undefined,
+): StepBody {
   const form = noteForm(context);
   const open = openPromises(context.notes);
   return {
@@ -119,6 +125,7 @@ export function notesPage(context: CallContext, rejected: RejectedForm | undefin
       formComponent(form, rejected),
       ...(context.side === 'desk' ? open.map((note) => openPromiseComponent(context, note)) : []),
       tableComponent(notesTable(context.notes)),
+      ...workingsTable(context, 'notes', computations),
     ],
   };
 }

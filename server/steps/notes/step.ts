@@ -1,6 +1,7 @@
 import { newNote } from '../../../shared/schemas/commands.ts';
 import { defineStep } from '../../call/step.ts';
 import { freeForm, stepForm } from '../../call/step-form.ts';
+import { strikesWorkings } from '../../call/worked/striking-out.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { finishPromise, keepNote } from '../../records/notes/notes.ts';
 import { notesPage } from './notes-page.ts';
@@ -23,8 +24,8 @@ export const notesStep = defineStep({
     how: 'What was said and promised on this call is here. Add a note if something is wrong or missing.',
     turns: false,
   },
-  load: () => undefined,
-  page: (_, { context, rejected }) => notesPage(context, rejected),
+  load: ({ computations }) => computations,
+  page: (computations, { context, rejected }) => notesPage(context, computations, rejected),
   forms: [
     stepForm({
       path: '/notes',
@@ -44,7 +45,7 @@ export const notesStep = defineStep({
       },
     }),
   ],
-  corrections: [],
+  corrections: [strikesWorkings('notes')],
   told: NOTES_TOLD,
   cautions: () => [],
   report: (_, { notes }) => [{ name: 'notes', components: notesReport(notes) }],

@@ -2,6 +2,7 @@ import { defineStep } from '../../call/step.ts';
 import { NOT_YET } from '../../call/takeover-items.ts';
 import type { WorkedData } from '../../call/worked/part.ts';
 import { workingText } from '../../call/worked/report.ts';
+import { strikesWorkings } from '../../call/worked/striking-out.ts';
 import { workedForm } from '../../call/worked/worked-form.ts';
 import { workedPage } from '../../call/worked/worked-page.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
@@ -23,7 +24,7 @@ export const timingStep = defineStep({
   load: ({ context, computations }): WorkedData => ({ workings: context.workings, computations }),
   page: (loaded, input) => workedPage(timing, loaded, input),
   forms: [workedForm(timing)],
-  corrections: [],
+  corrections: [strikesWorkings('timing')],
   told: {},
   cautions: () => [],
   report: () => [],

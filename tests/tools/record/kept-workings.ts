@@ -1,5 +1,6 @@
 import { workingEvidence } from '../../../server/assessment/evidence/other-entries.ts';
 import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
+import { entry } from './stored.ts';
 
 /** A sum that was kept with a build: which, and what went in. */
 export type Kept = readonly [computation: string, inputs: Record<string, unknown>];
@@ -8,13 +9,10 @@ export type Kept = readonly [computation: string, inputs: Record<string, unknown
 export const workingsOf = (kept: readonly Kept[]): Evidence['workings'] =>
   kept.map(([computation, inputs], index) =>
     workingEvidence({
-      id: `working-${index + 1}`,
+      ...entry({ id: `working-${index + 1}`, line: index + 1, standing: true }),
       computation,
       inputs,
       answer: {},
       revision: 1,
-      seq: index + 1,
-      by: 'Desk',
-      at: new Date(0),
     }),
   );

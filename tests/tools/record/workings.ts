@@ -4,7 +4,7 @@ import type { PreloadEvidence } from '../../../server/mechanics/assessment/worki
 import { computation } from '../../../server/mechanics/computations/lifter-preload.ts';
 import { seatPerAdvance } from '../../../server/mechanics/threads/adjuster-screw.ts';
 import type { Working } from '../../../server/records/workings/workings.ts';
-import { AT, inches, WHO } from './stored.ts';
+import { entry, inches } from './stored.ts';
 
 const preload: Registered = computation.open(register);
 
@@ -22,14 +22,11 @@ function working({ id = 'working', line, set }: WorkingEvidence): Working[] {
   const answer = preload.run(inputs, 'inch');
   return [
     {
-      id,
+      ...entry({ id, line, standing: true }),
       computation: preload.name,
       inputs,
       answer,
       revision: 1,
-      seq: line,
-      by: WHO.by,
-      at: AT,
     },
   ];
 }

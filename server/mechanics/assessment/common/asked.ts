@@ -56,9 +56,12 @@ const wordsOf = (ask: string): string =>
     .join('-');
 
 const LONGEST = 100;
-/** What a question is kept under beside its id: its own words, cut to what the record holds. */
+/** Words cut to what is read at a glance; the record once held no more of a question. */
 export const keptWords = (text: string): string =>
   text.length <= LONGEST ? text : `${text.slice(0, LONGEST - 1)}…`;
+
+/** Whether a question was kept in these words, in full or as it was cut once. */
+export const isAskedAs = (kept: string, ask: string): boolean => kept === ask || kept === keptWords(ask);
 
 /** The answer to a question: under its id, else in its own words. Of several the last on the record counts. */
 function answerTo(
@@ -67,7 +70,7 @@ function answerTo(
 ): AnswerEvidence | undefined {
   const fitting = answers.filter((answer) =>
     answer.questionId === undefined
-      ? answer.setUpId === undefined && answer.question === keptWords(question.ask)
+      ? answer.setUpId === undefined && isAskedAs(answer.question, question.ask)
       : answer.questionId === question.id,
   );
   return fitting.toSorted((a, b) => a.line - b.line).at(-1);

@@ -24,7 +24,26 @@ export const ofTriage = ({ call }: Evidence): Need[] => [
   ),
 ];
 
+/** What of a pair is not there: each by its name, or the pair by its own. */
+function lacking(both: string, each: Readonly<Record<string, unknown>>): string {
+  const names = Object.keys(each).filter((name) => each[name] === undefined);
+  const [only] = names;
+  return names.length === 1 && only !== undefined ? only : both;
+}
+
 const known = (values: readonly unknown[]): boolean => values.every((each) => each !== undefined);
+
+const crankLacking = ({ stroke, rodLength }: Evidence['engine']): string =>
+  lacking('stroke and rod length', { 'the stroke': stroke, 'the rod length': rodLength });
+
+type Card = Evidence['card'];
+const lashLacking = ({ intake, exhaust }: Card): string =>
+  lacking('lash', { 'intake lash': intake.lash, 'exhaust lash': exhaust.lash });
+const centrelinesLacking = ({ intake, exhaust }: Card): string =>
+  lacking('centrelines', {
+    'intake centreline': intake.centreline,
+    'exhaust centreline': exhaust.centreline,
+  });
 
 export const ofBuild = ({ engine, springs }: Evidence): Need[] => [
   need('lifter', 'the lifter type', 'Ask which lifters are in it.', engine.lifter !== undefined, {
@@ -39,10 +58,10 @@ export const ofBuild = ({ engine, springs }: Evidence): Need[] => [
   ),
   need(
     'crank',
-    'stroke and rod length',
-    'Ask for stroke and rod length.',
+    crankLacking(engine),
+    `Ask for ${crankLacking(engine)}.`,
     known([engine.stroke, engine.rodLength]),
-    { askAtBench: 'Enter stroke and rod length.' },
+    { askAtBench: `Enter ${crankLacking(engine)}.` },
   ),
   need(
     'installed-height',
@@ -104,14 +123,14 @@ const ofCard = ({ card }: Evidence): Need[] => [
   ),
   need(
     'card-lash',
-    'the lash on the card',
-    'Read the lash off the cam card.',
+    `the ${lashLacking(card)} on the card`,
+    `Read the ${lashLacking(card)} off the cam card.`,
     known([card.intake.lash, card.exhaust.lash]),
   ),
   need(
     'centrelines',
-    'the centrelines on the card',
-    'Read both centrelines off the cam card.',
+    `the ${centrelinesLacking(card)} on the card`,
+    `Read ${centrelinesLacking(card) === 'centrelines' ? 'both' : 'the'} ${centrelinesLacking(card)} off the cam card.`,
     known([card.intake.centreline, card.exhaust.centreline]),
   ),
 ];

@@ -5,7 +5,7 @@ import {
   noiseAnswerIn,
   noiseQuestionOf,
 } from '../../../../shared/schemas/noise.ts';
-import { keptWords } from '../common/asked.ts';
+import { isAskedAs } from '../common/asked.ts';
 import type { AnswerEvidence, Evidence, ValvePlace } from '../evidence.ts';
 
 /** In the order of the desk. */
@@ -21,7 +21,7 @@ export interface NoiseSaid {
 
 const isTo = (question: NoiseQuestion, { questionId, code, question: asked }: AnswerEvidence): boolean =>
   questionId === undefined && code === ''
-    ? asked === keptWords(NOISE_QUESTIONS[question].ask)
+    ? isAskedAs(asked, NOISE_QUESTIONS[question].ask)
     : noiseQuestionOf(questionId, code) === question;
 
 /** Every answer to the question, in the order in which they were given. */

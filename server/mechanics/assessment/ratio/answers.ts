@@ -1,4 +1,4 @@
-import { keptWords } from '../common/asked.ts';
+import { isAskedAs } from '../common/asked.ts';
 import type { AnswerEvidence } from '../evidence.ts';
 
 interface Asked {
@@ -27,9 +27,9 @@ export function answerTo(
   const only = alike.filter(({ code }) => code === question.code).length < 2;
   return answers.findLast((answer) => {
     if (answer.questionId !== undefined) return answer.questionId === question.id;
-    if (answer.question === keptWords(question.ask)) return true;
+    if (isAskedAs(answer.question, question.ask)) return true;
     if (codeOf(answer) !== question.code) return false;
-    const other = alike.some(({ ask }) => answer.question === keptWords(ask));
+    const other = alike.some(({ ask }) => isAskedAs(answer.question, ask));
     return !other && (only || answer.question === question.code || answer.question === '');
   });
 }
