@@ -3,7 +3,7 @@ import type { BarData } from '../../views/parts/bar.examples.ts';
 import type { ButtonData } from '../../views/parts/button.examples.ts';
 import type { Component } from '../../views/parts/components.ts';
 import type { CallContext } from '../call/context.ts';
-import { firstSentence, type LeadParts } from '../call/headline.ts';
+import { breathsOf, type LeadParts } from '../call/headline.ts';
 import { type CallFrame, linkOf } from './frame.ts';
 import { namesOf } from './tape.ts';
 import { tapeText } from './tape-text.ts';
@@ -49,7 +49,7 @@ function answerOf(
   const first = context.assessment.headlines.find(({ step }) => step !== current);
   if (first === undefined) return undefined;
   return {
-    sentence: firstSentence(first.sentence),
+    sentence: breathsOf(first.sentence).sentence,
     ...defined({ open }),
     link: { href: `${context.base}/steps/${first.step}`, label: linkOf(frame, first.step) },
   };

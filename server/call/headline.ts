@@ -10,13 +10,18 @@ import type { CallContext } from './context.ts';
 /** The first sentence of several, and those behind it. */
 const SENTENCES = /^(.+?[.?!]”?) ([A-Z].*)$/s;
 
-/** The answer alone, without what follows it in the same breath. */
-export const firstSentence = (text: string): string => SENTENCES.exec(text)?.[1] ?? text;
+/** The answer alone, and what follows it in the same breath. */
+export function breathsOf(text: string): { readonly sentence: string; readonly rest?: string } {
+  const [, sentence = text, rest] = SENTENCES.exec(text) ?? [];
+  return { sentence, ...defined({ rest }) };
+}
 
 /** Of the largest sentence of a page only the answer is large. */
 function headlineComponent(data: HeadlineData): Component {
-  const [, sentence = data.sentence, rest] = data.lead ? (SENTENCES.exec(data.sentence) ?? []) : [];
-  return { template: '/pages/call/headline', data: { ...data, sentence, ...defined({ rest }) } };
+  return {
+    template: '/pages/call/headline',
+    data: { ...data, ...(data.lead ? breathsOf(data.sentence) : {}) },
+  };
 }
 
 /** Headlines with what their judgements still need; the first one is the largest sentence of its page. */

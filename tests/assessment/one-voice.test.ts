@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { assessedFor } from '../../server/assessment/assessed.ts';
+import { breathsOf } from '../../server/call/headline.ts';
 import type { Assessment } from '../../server/mechanics/assessment/assessment.ts';
 import { wordsOf } from '../../server/mechanics/assessment/words-of.ts';
 import { buildOf } from '../mechanics/assessment/laws/builds.ts';
@@ -83,6 +84,8 @@ function saidBy({
 }: Assessment) {
   return [
     ...[...judgements, ...headlines, ...missing].map(({ sentence }) => sentence),
+    // The first lines of a page have what follows the answer in a line of its own.
+    ...headlines.flatMap(({ sentence }) => Object.values(breathsOf(sentence))),
     ...[...stop, ...notToRun].flatMap(({ sentence, wayOut, wayOutAtBench = '' }) => [
       sentence,
       wayOut,

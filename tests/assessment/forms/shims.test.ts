@@ -76,7 +76,7 @@ describe('a valve without a gap', () => {
   });
 
   test('is asked for first of all, and what is missing says so', () => {
-    expect(said.next?.sentence).toContain('2 intake 2 has no gap');
+    expect(said.next?.sentence).toContain('2 intake 2: a thinner shim goes in first');
     expect(said.missing.map(({ sentence }) => sentence).join()).toContain('the shim of 2 intake 2');
   });
 });

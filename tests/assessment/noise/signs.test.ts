@@ -33,10 +33,12 @@ describe('a sign of damage', () => {
     // What the form of the buttons carries, beside the button that was pressed.
     const fields = { step: 'noise', question: 'noise-signs', code: 'noise-signs', answer };
     const pressed = await postForm(service, '/bench/answers', fields, { cookies });
-    expect([pressed.statusCode, pressed.headers.location]).toEqual([303, '/bench/steps/noise']);
+    expect([pressed.statusCode, pressed.headers.location]).toEqual([303, '/bench/steps/noise?kept=5']);
     const [stop] = await stopsOf(service, desk.bearer, buildId);
     expect(stop).toMatchObject({ code: 'sign-of-damage', from: 'person', answered: true });
-    const after = linesOf((await service.request({ url: '/bench/steps/noise', cookies })).body).join(' ');
+    const after = linesOf((await service.request({ url: '/bench/steps/noise', cookies })).body).join(
+      ' ',
+    );
     expect(after).toContain(String(stop?.sentence));
   });
 

@@ -21,7 +21,9 @@ export const lashLack = ({ hydraulic }: Level): string =>
 
 /** The same as it is told after what was found. */
 export const lashTold = ({ hydraulic }: Level): string =>
-  hydraulic ? 'A hydraulic lifter that sinks reads low.' : 'How the lash was is not said.';
+  hydraulic
+    ? 'Not their ratio yet: a hydraulic lifter that sinks reads low.'
+    : 'How the lash was is not said.';
 
 export const SPRING = { light: '', running: ' on the running spring', 'not-said': '' } as const;
 
