@@ -36,9 +36,7 @@ describe('a sign of damage', () => {
     expect([pressed.statusCode, pressed.headers.location]).toEqual([303, '/bench/steps/noise?kept=5']);
     const [stop] = await stopsOf(service, desk.bearer, buildId);
     expect(stop).toMatchObject({ code: 'sign-of-damage', from: 'person', answered: true });
-    const after = linesOf((await service.request({ url: '/bench/steps/noise', cookies })).body).join(
-      ' ',
-    );
+    const after = linesOf((await service.request({ url: '/bench/steps/noise', cookies })).body).join(' ');
     expect(after).toContain(String(stop?.sentence));
   });
 
