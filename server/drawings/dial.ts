@@ -1,6 +1,6 @@
 import { formatNumber } from '../../shared/quantities/format.ts';
 import type { Drawing, DrawnFor } from './drawing.ts';
-import { at, circle, label, path } from './svg.ts';
+import { at, circle, element, label, path } from './svg.ts';
 
 /** A dial indicator as it should look now. Lengths in inches. */
 interface Dial {
@@ -10,10 +10,12 @@ interface Dial {
   /** How far the hand stands past the turn, in the direction it runs. */
   readonly needle: number;
   readonly runs: 'clockwise' | 'anticlockwise';
+  /** Turns that the small hand showed at zero, the plunger pushed in; left out, it is counted from zero. */
+  readonly startedAt?: number;
 }
 
 const FACE = { x: 160, y: 136, r: 112 } as const;
-const SMALL = { x: 160, y: 186, r: 27 } as const;
+const SMALL = { x: 160, y: 186, r: 36 } as const;
 /** Finer marks than these run together at the size of a phone. */
 const MOST_MARKS = 100;
 
@@ -56,26 +58,45 @@ function face(perTurn: number, graduation: number, unitOfFace: number): string {
   );
 }
 
-/** The small dial counts the turns; makes differ in which way its hand runs, so it is drawn clockwise and named. */
-function smallHand(position: number): string {
+/** A hand, and the angle it is drawn at: a script turns it from there to what is being typed. */
+const hand = (of: 'needle' | 'small', middle: { x: number; y: number }, degrees: number, inside: string) =>
+  element('g', { 'data-hand': of, 'data-at': degrees, 'data-x': middle.x, 'data-y': middle.y }, inside);
+
+/** The small dial counts the turns; its figures run with the plunger as it is pushed in, and most run clockwise so. */
+function smallDial(position: number): string {
   const ticks = Array.from(
     { length: 10 },
     (_, tick) => `M${around(SMALL, tick * 36, SMALL.r)}L${around(SMALL, tick * 36, SMALL.r - 5)}`,
   );
+  const figures = Array.from({ length: 5 }, (_, pair) => {
+    const { x, y } = placeOf(SMALL, pair * 72, SMALL.r - 13);
+    return label(x, y - 1.5, String(pair * 2), { anchor: 'middle', className: 'draw-text-small' });
+  });
   const degrees = (position % 10) * 36;
   return (
     circle('draw-behind', SMALL.x, SMALL.y, SMALL.r) +
     path('draw-behind', ticks.join('')) +
-    path('draw-moving', `M${at(SMALL.x)} ${at(SMALL.y)}L${around(SMALL, degrees, SMALL.r - 6)}`)
+    figures.join('') +
+    hand(
+      'small',
+      SMALL,
+      degrees,
+      path('draw-moving', `M${at(SMALL.x)} ${at(SMALL.y)}L${around(SMALL, degrees, SMALL.r - 6)}`),
+    )
   );
 }
 
 function bigHand(degrees: number): string {
   const tip = around(FACE, degrees, FACE.r - 12);
   return (
-    path(
-      'draw-moving-solid',
-      `M${tip}L${around(FACE, degrees + 90, 4)}L${around(FACE, degrees + 180, 22)}L${around(FACE, degrees - 90, 4)}Z`,
+    hand(
+      'needle',
+      FACE,
+      degrees,
+      path(
+        'draw-moving-solid',
+        `M${tip}L${around(FACE, degrees + 90, 4)}L${around(FACE, degrees + 180, 22)}L${around(FACE, degrees - 90, 4)}Z`,
+      ),
     ) + circle('draw-solid', FACE.x, FACE.y, 5)
   );
 }
@@ -91,36 +112,51 @@ function running(runs: Dial['runs']): string {
   );
 }
 
+/** Where the small hand stands: it goes back from where it started as the plunger comes out, and on as it goes in. */
+function smallAt({ turns, needle, perTurn, runs, startedAt }: Dial): { position: number; said: string } {
+  const gone = turns + needle / perTurn;
+  if (startedAt === undefined) return { position: gone, said: `small hand past ${turns}` };
+  const position = startedAt + (runs === 'clockwise' ? gone : -gone);
+  const written = (value: number) =>
+    formatNumber(value, 1)
+      .replace(/^(−?)\./, '$10.')
+      .replace(/\.0$/, '');
+  return { position, said: `small hand from ${written(startedAt)} to ${written(position)}` };
+}
+
 /** Face, hand, small hand and direction of run, to be held against the real indicator. */
 export function dial(data: Dial, { id, ruler }: DrawnFor): Drawing {
   const part = data.needle / data.perTurn;
   const degrees = (data.runs === 'clockwise' ? part : -part) * 360;
   // Inch faces are numbered in thousandths, metric ones in hundredths.
   const unitOfFace = ruler.unit === 'in' ? 0.001 : 0.01 / 25.4;
-  const hand = Number((data.needle / unitOfFace).toFixed(1));
+  const needleAt = Number((data.needle / unitOfFace).toFixed(1));
+  const small = smallAt(data);
   const total = data.turns * data.perTurn + data.needle;
   const turns = `${data.turns} ${data.turns === 1 ? 'turn' : 'turns'}`;
-  const places = Number.isInteger(hand) ? 0 : 1;
+  const places = Number.isInteger(needleAt) ? 0 : 1;
   const numbered = (value: number) => formatNumber(value, places).replace(/^\./, '0.');
-  const said = `${turns} and ${numbered(hand)}`;
+  const said = `${turns} and ${numbered(needleAt)}`;
   // Faces are numbered clockwise: a hand that runs the other way stands on what is left of the turn.
   const whole = data.perTurn / unitOfFace;
-  const under = numbered(data.runs === 'clockwise' ? hand : Number(((whole - hand) % whole).toFixed(1)));
+  const under = numbered(
+    data.runs === 'clockwise' ? needleAt : Number(((whole - needleAt) % whole).toFixed(1)),
+  );
   return {
     id,
     title: 'The dial as it should look',
-    desc: `The hand runs ${data.runs} and stands ${said} past zero, ${ruler.text(total)} in all, on the figure ${under}; the small hand is past ${data.turns}.`,
+    desc: `The hand runs ${data.runs} and stands ${said} past zero, ${ruler.text(total)} in all, on the figure ${under}; the ${small.said}.`,
     viewBox: '0 0 320 296',
     svg:
       face(data.perTurn, data.graduation, unitOfFace) +
       running(data.runs) +
-      smallHand(data.turns + part) +
+      smallDial(small.position) +
       bigHand(degrees) +
       label(FACE.x, 268, `${said} = ${ruler.text(total)}`, {
         anchor: 'middle',
         className: 'draw-text-strong',
       }) +
-      label(FACE.x, 287, `hand runs ${data.runs}, on ${under}; small hand past ${data.turns}`, {
+      label(FACE.x, 287, `hand runs ${data.runs}, on ${under}; ${small.said}`, {
         anchor: 'middle',
         soft: true,
       }),

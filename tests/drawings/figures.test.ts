@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { loadComputations } from '../../server/compute/registry.ts';
+import { dial } from '../../server/drawings/dial.ts';
+import { rulerOf } from '../../server/drawings/drawing.ts';
 import { drawingsOf } from '../../server/drawings/registry.ts';
 
 const computations = await loadComputations();
@@ -93,6 +95,17 @@ describe('the figures on a drawing and in its table', () => {
     expect(draw('dial-reading', { ...inputs, runs: 'clockwise' }).desc).toContain('on the figure 82');
     const onZero = { ...inputs, needle: { value: 0, unit: 'in' }, runs: 'anticlockwise' };
     expect(draw('dial-reading', onZero).desc).toContain('on the figure 0;');
+  });
+
+  it('the small hand goes back from where the plunger was pushed in to, and on where it goes in', () => {
+    const given = { perTurn: 0.1, graduation: 0.001, turns: 4, needle: 0.082, startedAt: 6 };
+    const drawnFor = { id: 'small', ruler: rulerOf('inch') };
+    const at = ({ svg }: { readonly svg: string }) => /data-hand="small" data-at="([\d.-]+)"/.exec(svg)?.[1];
+    // 6 − 4.82 = 1.18 turns, and 6 + 4.82 = 10.82, once round and .82: 36 degrees a turn.
+    const out = dial({ ...given, runs: 'anticlockwise' }, drawnFor);
+    expect(Number(at(out))).toBeCloseTo(1.18 * 36, 2);
+    expect(out.desc).toContain('small hand from 6 to 1.2');
+    expect(Number(at(dial({ ...given, runs: 'clockwise' }, drawnFor)))).toBeCloseTo(0.82 * 36, 2);
   });
 
   it('a dial that runs clockwise has its hand on the other side', () => {

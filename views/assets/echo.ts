@@ -2,7 +2,7 @@ import type { FieldRange } from '../../shared/quantities/field-range.ts';
 import type { NumberKind } from '../../shared/quantities/number-types.ts';
 import { readBetween, sayBounds, saysBetween } from '../../shared/quantities/read-between.ts';
 import { readInField } from '../../shared/quantities/read-in-field.ts';
-import { readNumber } from '../../shared/quantities/read-number.ts';
+import { type NumberReading, readNumber } from '../../shared/quantities/read-number.ts';
 import { isUnit, type Quantity, UNITS, type Unit } from '../../shared/quantities/units.ts';
 
 const KINDS = new Set<string>([
@@ -33,24 +33,42 @@ function rangeOf(text: string | undefined): FieldRange | undefined {
   return from === undefined || to === undefined ? range : { ...range, usual: { least: from, most: to } };
 }
 
-/** How an entry would be read, or what it could mean; no fault is told before the form is sent. */
-function understood(field: HTMLInputElement): { readonly as?: string; readonly asks?: string } {
-  const { reads = '', assume, perTurn, canBe } = field.dataset;
-  if (!isKind(reads) || field.value.trim() === '') return {};
+/** What a field reads by: its kind, the unit of a bare number, the travel of its dial in a turn, and what it can be. */
+function readsBy({ dataset: { reads = '', assume, perTurn, canBe } }: HTMLInputElement) {
+  if (!isKind(reads)) return undefined;
   const unit = unitOf(assume);
-  if (reads === 'length' && saysBetween(field.value)) {
-    const between = readBetween(field.value, unit);
-    return between.ok ? { as: sayBounds(between.between) } : {};
-  }
   const turn = quantityOf(perTurn);
   const range = rangeOf(canBe);
-  const options = {
+  return {
     kind: reads,
     ...(unit === undefined ? {} : { assume: unit }),
     ...(turn === undefined ? {} : { perTurn: turn }),
+    ...(range === undefined ? {} : { range }),
   };
+}
+
+/** What is typed in a field, as it is read there. */
+export function readTyped(
+  field: HTMLInputElement,
+): { readonly read: NumberReading; readonly perTurn?: Quantity } | undefined {
+  const by = readsBy(field);
+  if (by === undefined || field.value.trim() === '') return undefined;
+  const { range, ...plain } = by;
   const read =
-    range === undefined ? readNumber(field.value, options) : readInField(field.value, { ...options, range });
+    range === undefined ? readNumber(field.value, plain) : readInField(field.value, { ...plain, range });
+  return { read, ...(by.perTurn === undefined ? {} : { perTurn: by.perTurn }) };
+}
+
+/** How an entry would be read, or what it could mean; no fault is told before the form is sent. */
+function understood(field: HTMLInputElement): { readonly as?: string; readonly asks?: string } {
+  const { reads, assume } = field.dataset;
+  if (reads === 'length' && saysBetween(field.value)) {
+    const between = readBetween(field.value, unitOf(assume));
+    return between.ok ? { as: sayBounds(between.between) } : {};
+  }
+  const typed = readTyped(field);
+  if (typed === undefined) return {};
+  const { read } = typed;
   if (read.ok) return { as: read.readAs };
   if (read.ambiguities.length === 0) return {};
   return { asks: `${read.ambiguities.map((each) => each.readAs).join(', or ')}? Write the unit with it.` };

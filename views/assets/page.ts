@@ -1,3 +1,4 @@
+import { followTyping } from './dial.ts';
 import { echoEntries } from './echo.ts';
 import { keepFocus } from './focus.ts';
 import { moveByArrows } from './grid.ts';
@@ -10,6 +11,7 @@ import { offerSheets } from './sheets.ts';
 /** The browser's part of every page. Pages work without it; it only saves steps. */
 keepFocus();
 echoEntries();
+followTyping();
 listenToKeys();
 moveByArrows();
 markRests();

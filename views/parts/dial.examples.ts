@@ -8,6 +8,13 @@ export interface DialData {
   readonly heading?: string;
   readonly drawing: DrawingData;
   readonly reading: string;
+  /** The field whose entry it shows while it is typed: from how many turns, which way, and how the small hand counts. */
+  readonly follows?: {
+    readonly field: string;
+    readonly runs: 'clockwise' | 'anticlockwise';
+    readonly turns: number;
+    readonly small: 'up' | 'with-the-hand';
+  };
   readonly answers?: readonly ButtonData[];
 }
 

@@ -1,3 +1,4 @@
+import { defined } from '../../../shared/defined.ts';
 import { asEntered } from '../../../shared/quantities/as-entered.ts';
 import { inches } from '../../../shared/schemas/entered.ts';
 import type { Component } from '../../../views/parts/components.ts';
@@ -19,16 +20,36 @@ export function turnsOf(lift: number, perTurn: number): { turns: number; needle:
 export const runsAt = (kind: string): 'clockwise' | 'anticlockwise' =>
   kind.endsWith('lobe-lift') ? 'clockwise' : 'anticlockwise';
 
-/** The dial as it should look for a reading, to be held against the real one. */
-export function dialComponent(setUp: SetUp, reading: Reading, id = 'dial'): Component | undefined {
+/** Where the small hand began: known at the valve alone, where the plunger was pushed in by as much as was said. */
+function startOf({ method: { pushedIn, perTurn } }: SetUp, kind: string): { startedAt?: number } {
+  if (pushedIn === undefined || kind.endsWith('lobe-lift')) return {};
+  return { startedAt: inches(pushedIn) / inches(perTurn) };
+}
+
+/** The dial as it should look for a reading, to be held against the real one. `followed`: the kind that is typed beside it. */
+export function dialComponent(
+  setUp: SetUp,
+  reading: Reading,
+  { id = 'dial', followed }: { readonly id?: string; readonly followed?: string } = {},
+): Component | undefined {
   const lift = inches(reading.peak);
   const perTurn = inches(setUp.method.perTurn);
   const { tool, lobeSource } = setUp.method;
   const byDial = reading.kind.endsWith('lobe-lift') ? !isLobeTool(lobeSource) : isDial(tool);
   if (lift < 0 || !byDial) return undefined;
   const runs = runsAt(reading.kind);
+  const start = startOf(setUp, reading.kind);
+  const small = start.startedAt === undefined ? ('up' as const) : ('with-the-hand' as const);
+  const follows =
+    followed === reading.kind ? { field: 'reading-f-peak', runs, turns: lift / perTurn, small } : undefined;
   const drawing = dial(
-    { perTurn, graduation: inches(setUp.method.graduation), ...turnsOf(lift, perTurn), runs },
+    {
+      perTurn,
+      graduation: inches(setUp.method.graduation),
+      ...turnsOf(lift, perTurn),
+      runs,
+      ...start,
+    },
     { id: `${id}-drawing`, ruler: rulerOf(dialUnit(setUp) === 'mm' ? 'metric' : 'inch') },
   );
   return {
@@ -37,6 +58,7 @@ export function dialComponent(setUp: SetUp, reading: Reading, id = 'dial'): Comp
       id,
       heading: 'The dial should look like this',
       drawing,
+      ...defined({ follows }),
       reading: `${readingWords(reading)}: ${asEntered(reading.peak.readAs)}`,
     },
   };

@@ -26,11 +26,11 @@ const GUIDE: Guide = {
 
 const STOPPED = 'No set-up is started and no pass is kept while the stop stands.';
 
-function dialComponents({ setUp, readings }: ShownSetUp): Component[] {
+function dialComponents({ setUp, readings }: ShownSetUp, followed: string): Component[] {
   const last = readings.findLast(
     (reading) => reading.replacedBy === undefined && !reading.struck && !reading.kind.startsWith('stated-'),
   );
-  const drawn = last === undefined ? undefined : dialComponent(setUp, last);
+  const drawn = last === undefined ? undefined : dialComponent(setUp, last, { followed });
   return drawn === undefined ? [] : [drawn];
 }
 
@@ -66,7 +66,14 @@ export function ratioPage({ context, req, rejected }: StepPageInput): StepBody {
   const cards = questionCards(context, said.questions, rejected);
   const next = nextReading(context, found, rejected);
   const entry = stopped ? [noticeComponent(STOPPED)] : [formComponent(form, rejected)];
-  const parts = { found, said, entry, dial: stopped ? [] : dialComponents(found), cards, next };
+  const parts = {
+    found,
+    said,
+    entry,
+    dial: stopped ? [] : dialComponents(found, form.initial?.kind ?? ''),
+    cards,
+    next,
+  };
   const slots = context.side === 'bench' ? benchLayout(context, parts) : deskLayout(context, parts);
   return {
     ...(stopped ? {} : { guide: GUIDE }),
