@@ -1,6 +1,7 @@
 import { beginsWith } from '../../shared/begins-with.ts';
 import { answersTo, NOISE_QUESTIONS, noiseAnswerIn, noiseQuestionOf } from '../../shared/schemas/noise.ts';
 import type { AssessedQuestion } from '../mechanics/assessment/assessment.ts';
+import { choiceOf } from '../mechanics/assessment/common/chosen.ts';
 import { placeOf } from '../mechanics/assessment/common/said.ts';
 import type { Answer } from '../records/answers/answers.ts';
 
@@ -16,15 +17,15 @@ const worded = (label: string, own: string, where: string): string =>
 
 /** What was answered in the words that were offered, with what was said beside it; a code is nothing to read. */
 export function answeredText(
-  { answers, answered }: Pick<AssessedQuestion, 'answers' | 'answered'>,
+  question: Pick<AssessedQuestion, 'answers' | 'answered'>,
   place?: Answer['place'],
 ): string {
-  const said = answered?.answer ?? '';
+  const said = question.answered?.answer ?? '';
   const where = place === undefined ? '' : `, ${placeOf(place)}`;
-  const [choice] = answers
-    .filter(({ code }) => beginsWith(said, code))
-    .toSorted((a, b) => b.code.length - a.code.length);
-  return choice === undefined ? `${said}${where}` : worded(choice.label, besides(said, choice.code), where);
+  const choice = choiceOf(question);
+  if (choice === undefined) return `${said}${where}`;
+  const own = beginsWith(said, choice.code) ? besides(said, choice.code) : said;
+  return worded(choice.label, own, where);
 }
 
 const FOUND = { found: 'Yes', 'not found': 'Looked: no', 'not-found': 'Looked: no' } as const;

@@ -1,19 +1,21 @@
 import { beginsWith } from '../../../../shared/begins-with.ts';
-import type { AssessedQuestion } from '../assessment.ts';
+import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 
-/** Which of its answers a question was given: the one that its words begin with, else its yes or no. */
-export function chosenOf({ answers, answered }: AssessedQuestion): string | undefined {
+type Answered = Pick<AssessedQuestion, 'answers' | 'answered'>;
+
+/** The answer that a question was given, of those that were offered: the one its words begin with, else its yes or no. */
+export function choiceOf({ answers, answered }: Answered): AnswerChoice | undefined {
   if (answered === undefined) return undefined;
   const fitting = answers.filter(({ code }) => beginsWith(answered.answer, code));
   const longest = fitting.toSorted((a, b) => b.code.length - a.code.length)[0];
-  if (longest !== undefined) return longest.code;
-  if (answered.found === undefined) return undefined;
+  if (longest !== undefined || answered.found === undefined) return longest;
   const code = answered.found ? 'found' : 'not-found';
-  return answers.some((each) => each.code === code) ? code : undefined;
+  return answers.find((each) => each.code === code);
 }
 
+/** Its code. */
+export const chosenOf = (question: Answered): string | undefined => choiceOf(question)?.code;
+
 /** The answer in the label that it was offered under, else as it was said. */
-export function answerSaid(question: AssessedQuestion): string {
-  const code = chosenOf(question);
-  return question.answers.find((each) => each.code === code)?.label ?? question.answered?.answer ?? '';
-}
+export const answerSaid = (question: Answered): string =>
+  choiceOf(question)?.label ?? question.answered?.answer ?? '';
