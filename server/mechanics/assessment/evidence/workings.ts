@@ -1,0 +1,37 @@
+import type { SetEvidence } from '../workings/evidence.ts';
+import type { Side } from './common.ts';
+
+/* Computations that were kept. */
+
+/** Two readings at the positive stop: how much the wheel reads too much after top dead centre. */
+export interface StopEvidence {
+  readonly of: 'stop';
+  readonly correction: number;
+}
+
+/** Where a lobe peaks, from readings at equal drop or from its events. */
+export interface PeakEvidence {
+  readonly of: 'peak';
+  readonly side: Side;
+  readonly fromEvents: boolean;
+  /** After top dead centre for an intake, before it for an exhaust. */
+  readonly centreline: number;
+  /** Earlier than the card; negative later. */
+  readonly advance?: number;
+  /** Its duration less that of the card, where it was read by its events. */
+  readonly durationOver?: number;
+  /** It was said whether the pointer was left: its error, if any, was taken off. */
+  readonly righted: boolean;
+}
+
+/** A computation that was kept with the build; only its figures that others use. */
+export interface WorkingEvidence {
+  readonly id?: string;
+  readonly line: number;
+  readonly computation: string;
+  readonly pivotToTip?: number;
+  readonly netLift?: number;
+  readonly timing?: StopEvidence | PeakEvidence;
+  /** What is set, ordered or fitted by it. */
+  readonly set?: SetEvidence;
+}
