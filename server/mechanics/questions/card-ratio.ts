@@ -53,7 +53,7 @@ export function cardRatio(input: QuestionInput, tolerances: Tolerances): Questio
   const size =
     lobe === undefined || ownLift === undefined
       ? `The ratios are ${nominalText(Math.abs(ofCard - nominal))} apart.`
-      : `A lobe of ${inch(lobe)} makes ${inch(lobe * ofCard)} there and ${inch(ownLift)} here.`;
+      : `A ${inch(lobe)} lobe lifts the valve ${inch(lobe * ofCard)} with ${nominalText(ofCard)}, and ${inch(ownLift)} with ${nominalText(nominal)}.`;
   return [
     {
       code: 'card-ratio',

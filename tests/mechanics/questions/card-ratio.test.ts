@@ -29,7 +29,7 @@ describe('a card for another ratio', () => {
   it('says both lifts', () => {
     expect(first(cardRatio, { ...silentCard, cardValveLift: 0.595 })).toMatchObject({
       ask: 'Could the card be for another rocker? It works with 1.7; these are sold as 1.6.',
-      size: 'A lobe of .350 in makes .595 in there and .560 in here.',
+      size: 'A .350 in lobe lifts the valve .595 in with 1.7, and .560 in with 1.6.',
     });
   });
 
