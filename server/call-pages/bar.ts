@@ -1,5 +1,5 @@
 import { defined } from '../../shared/defined.ts';
-import type { BarData } from '../../views/parts/bar.examples.ts';
+import type { BarData, BarLink } from '../../views/parts/bar.examples.ts';
 import type { ButtonData } from '../../views/parts/button.examples.ts';
 import type { Component } from '../../views/parts/components.ts';
 import type { CallContext } from '../call/context.ts';
@@ -55,12 +55,28 @@ function answerOf(
   };
 }
 
+/** Where what was kept in a line is put right; several entries in one line each have their own place. */
+function undoOf({ steps }: CallFrame, context: CallContext, seq: number): BarLink | undefined {
+  const [found, ...more] = steps.flatMap(({ corrections }) =>
+    corrections.flatMap(({ path, param, entries }) =>
+      entries(context)
+        .filter((entry) => entry.seq === seq)
+        .map(({ id }) => path.replace(`:${param}`, id)),
+    ),
+  );
+  if (found === undefined || more.length > 0) return undefined;
+  return { href: `${context.base}${found}`, label: 'Put it right' };
+}
+
 /** What was kept by the form that led here, in the words of the tape. */
 function keptOf(frame: CallFrame, context: CallContext): BarData['kept'] {
   const event = context.events.find(({ seq }) => seq === context.kept);
   if (event === undefined) return undefined;
   const { text, value } = tapeText(frame.told, event, namesOf(context));
-  return { text: value === undefined ? text : `${text}, ${value}` };
+  return {
+    text: value === undefined ? text : `${text}, ${value}`,
+    ...defined({ undo: undoOf(frame, context, event.seq) }),
+  };
 }
 
 /** The first lines of a step: what was kept, what is next, and the answer. */

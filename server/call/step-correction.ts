@@ -1,14 +1,21 @@
 import type { z } from 'zod';
 import { defined } from '../../shared/defined.ts';
 import type { Tx } from '../database/database.ts';
+import { keptIn } from '../events/kept-in.ts';
 import { getCall } from '../records/calls/calls.ts';
 import type { Fields, FormOptions } from '../web/forms/read-form.ts';
 import type { FormAnswer, PageRequest } from '../web/page-route.ts';
-import { callIdOf } from './context.ts';
+import { type CallContext, callIdOf } from './context.ts';
 import { type CorrectedFields, readCorrection } from './correction-form.ts';
 import type { RejectedForm, StepBody } from './forms.ts';
 import type { StepSource } from './step.ts';
 import { addressOf, type Destination, type FormSource, spokenIn } from './step-form.ts';
+
+/** An entry of the record, and the line that it was kept in. */
+interface KeptEntry {
+  readonly id: string;
+  readonly seq: number;
+}
 
 /** How an entry of a step is put right or struck out: its page, and what is posted there. */
 export interface EntryCorrection {
@@ -18,6 +25,8 @@ export interface EntryCorrection {
   readonly action?: string;
   /** The id out of the address. */
   readonly param: string;
+  /** The entries of this kind, each with its line. */
+  entries(context: CallContext): readonly KeptEntry[];
   page(
     source: StepSource,
     id: string,
@@ -31,6 +40,7 @@ export function entryCorrection<Schema extends z.ZodObject, Entry>(of: {
   readonly path: string;
   readonly action?: string;
   readonly param: string;
+  entries(context: CallContext): readonly KeptEntry[];
   readonly schema: Schema;
   fields(entry: Entry, posted: Fields): CorrectedFields;
   find(source: Omit<FormSource, 'computations' | 'now'>, id: string): Promise<Entry>;
@@ -51,6 +61,7 @@ export function entryCorrection<Schema extends z.ZodObject, Entry>(of: {
   return {
     path: of.path,
     param: of.param,
+    entries: of.entries,
     ...defined({ action: of.action }),
     page: (source, id, rejected) => of.page(source, id, rejected),
     async post(tx, req) {
@@ -65,7 +76,7 @@ export function entryCorrection<Schema extends z.ZodObject, Entry>(of: {
         of.units?.(entry) ?? (await spokenIn(tx, req.principal, call)),
       );
       if (!read.ok) return { faults: read.faults, typed: req.fields };
-      return addressOf(req, await of.replace(read.data, entry, source, id));
+      return addressOf(req, await of.replace(read.data, entry, source, id), keptIn(tx));
     },
   };
 }

@@ -2,7 +2,7 @@ import type { ButtonData } from './button.examples.ts';
 import type { Part } from './part.ts';
 import { HOSTILE, LONG } from './part.ts';
 
-interface BarLink {
+export interface BarLink {
   readonly href: string;
   readonly label: string;
 }

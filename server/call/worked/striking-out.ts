@@ -72,6 +72,7 @@ export const strikesWorkings = (step: string): EntryCorrection =>
   entryCorrection({
     path: `/workings/${step}/:workingId`,
     param: 'workingId',
+    entries: ({ workings }) => workings,
     schema,
     fields: () => ({ value: 'reason', valueStands: true }),
     find: async () => undefined,

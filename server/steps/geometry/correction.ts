@@ -9,6 +9,7 @@ import { MARK_ALONG, markCorrectionForm } from './forms/mark.ts';
 export const markCorrection = entryCorrection({
   path: '/tip-marks/:tipMarkId',
   param: 'tipMarkId',
+  entries: ({ record }) => record.tipMarks,
   schema: correctTipMark,
   fields: () => ({ value: 'width', along: MARK_ALONG }),
   find: async () => undefined,

@@ -23,6 +23,7 @@ export const partCorrection = entryCorrection({
   path: '/part-readings/:partReadingId',
   action: '/part-readings/:partReadingId/correct',
   param: 'partReadingId',
+  entries: ({ partReadings }) => partReadings,
   schema: correctPartReading,
   fields: ({ kind }: PartReading) => ({
     value: isMeasured(kind) ? 'size' : isPartFeature(kind) ? 'word' : 'mark',

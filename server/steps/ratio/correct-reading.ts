@@ -74,6 +74,7 @@ export const passCorrection = entryCorrection({
   path: '/readings/:readingId',
   action: '/readings/:readingId/correct',
   param: 'readingId',
+  entries: ({ readings }) => readings,
   schema: correctReading,
   fields: ({ reading }: Corrected, { kind = '' }) => ({
     value: 'peak',

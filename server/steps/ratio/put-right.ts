@@ -103,6 +103,8 @@ export const setUpCorrection: EntryCorrection = {
   path: '/set-ups/:setUpId',
   action: '/set-ups/:setUpId/correct',
   param: 'setUpId',
+  // A set-up that was just begun is put right with its readings, not before them.
+  entries: () => [],
   page({ context }, id, rejected) {
     const found = shownSetUps(context).find(({ setUp }) => setUp.id === id);
     if (found === undefined) throw notFound('set-up');

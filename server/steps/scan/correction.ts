@@ -35,6 +35,7 @@ function scanForm(context: CallContext, scan: GapScan): PageForm {
 export const scanCorrection = entryCorrection({
   path: '/gap-scans/:scanId',
   param: 'scanId',
+  entries: ({ record }) => record.gapScans,
   schema: correctGapScan,
   fields: () => ({ value: 'text', along: ['unit', ...Object.keys(SCAN_LABELS)] }),
   find: async () => undefined,

@@ -12,6 +12,7 @@ const LABELS = { reading: 'Reading as it should be' };
 export const sheetCorrection = entryCorrection({
   path: '/sheet/readings/:readingId',
   param: 'readingId',
+  entries: ({ record }) => record.sheetReadings,
   schema: correctSheetReading,
   fields: () => ({ value: 'reading' }),
   find: async () => undefined,
