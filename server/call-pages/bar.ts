@@ -8,16 +8,18 @@ import { type CallFrame, linkOf } from './frame.ts';
 import { namesOf } from './tape.ts';
 import { tapeText } from './tape-text.ts';
 
+/** What is next, with the way to it where it is done on another step; `beside` an answer, that is not said again. */
 function nextOf(
   frame: CallFrame,
   { assessment: { next }, base, side }: CallContext,
   current: string,
-  own: ButtonData | undefined,
+  { own, beside }: { readonly own: ButtonData | undefined; readonly beside: boolean },
 ): BarData['next'] {
   if (next === undefined) return undefined;
-  if (next.step === current) return { sentence: next.sentence, ...defined({ button: own }) };
+  const sentence = (beside ? next.besideAnswer : undefined) ?? next.sentence;
+  if (next.step === current) return { sentence, ...defined({ button: own }) };
   return {
-    sentence: next.sentence,
+    sentence,
     button: {
       label: linkOf(frame, next.step),
       href: `${base}/steps/${next.step}`,
@@ -56,8 +58,15 @@ function answerOf(
 }
 
 /** Where what was kept in a line is put right; several entries in one line each have their own place. */
-function undoOf({ steps }: CallFrame, context: CallContext, seq: number): BarLink | undefined {
-  const [found, ...more] = steps.flatMap(({ corrections }) =>
+function undoOf(
+  { steps }: CallFrame,
+  context: CallContext,
+  seq: number,
+  current: string,
+): BarLink | undefined {
+  // Sums are put right on several steps: on the one that they were kept on.
+  const own = steps.filter(({ name }) => name === current);
+  const [found, ...more] = own.flatMap(({ corrections }) =>
     corrections.flatMap(({ path, param, entries }) =>
       entries(context)
         .filter((entry) => entry.seq === seq)
@@ -69,13 +78,13 @@ function undoOf({ steps }: CallFrame, context: CallContext, seq: number): BarLin
 }
 
 /** What was kept by the form that led here, in the words of the tape. */
-function keptOf(frame: CallFrame, context: CallContext): BarData['kept'] {
+function keptOf(frame: CallFrame, context: CallContext, current: string): BarData['kept'] {
   const event = context.events.find(({ seq }) => seq === context.kept);
   if (event === undefined) return undefined;
   const { text, value } = tapeText(frame.told, event, namesOf(context));
   return {
     text: value === undefined ? text : `${text}, ${value}`,
-    ...defined({ undo: undoOf(frame, context, event.seq) }),
+    ...defined({ undo: undoOf(frame, context, event.seq, current) }),
   };
 }
 
@@ -86,12 +95,13 @@ export function barOf(
   current: string,
   of: { readonly lead: LeadParts['lead']; readonly next: ButtonData | undefined },
 ): Component {
+  const answer = answerOf(frame, context, current, of.lead);
   return {
     template: '/parts/bar',
     data: defined({
-      kept: keptOf(frame, context),
-      next: nextOf(frame, context, current, of.next),
-      answer: answerOf(frame, context, current, of.lead),
+      kept: keptOf(frame, context, current),
+      next: nextOf(frame, context, current, { own: of.next, beside: answer !== undefined }),
+      answer,
     }),
   };
 }

@@ -13,6 +13,7 @@ const exported = z.looseObject({
   partReadings: entries,
   tipMarks: entries,
   gapScans: entries,
+  workings: entries,
   events: z.array(z.looseObject({ kind: z.string() })),
 });
 
@@ -63,6 +64,8 @@ async function correctEachKind() {
   await correct('/identification/readings', 'partReadings', { size: '.842 in' });
   await correct('/tip-marks', 'tipMarks', { width: '.060 in', side: 'centred' });
   await correct('/gap-scans', 'gapScans', { lash: 'zero' });
+  const working = (await everything()).workings.at(-1);
+  await build(`/workings/${working?.id}/corrections`, REASON);
 }
 
 /** What a whole call has not: a mark, a lash, what the ratio does, promises kept, links ended, holds, the end. */

@@ -71,7 +71,7 @@ describe('a whole call in millimetres', () => {
       { form: 'units', units: 'metric', step: 'ratio' },
       { cookies: bench },
     );
-    expect([press.statusCode, press.headers.location]).toEqual([303, '/bench/steps/ratio']);
+    expect([press.statusCode, press.headers.location]).toEqual([303, '/bench/steps/ratio?kept=34']);
     expect(await unitsOf(buildId)).toBe('metric');
     const steps = STEPS.map(({ name }) => `/steps/${name}`);
     const desk = [...steps, '/report', '/takeover', '/worksheet'].map((each) => ({

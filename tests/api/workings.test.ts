@@ -76,7 +76,7 @@ test('half a turn of a 7/16-20 nut at 1.5 is kept from the form: .0417 of lifter
   });
   expect([answer.statusCode, answer.headers.location]).toEqual([
     303,
-    `/calls/${callId}/steps/adjuster?of=adjuster`,
+    `/calls/${callId}/steps/adjuster?of=adjuster&kept=3`,
   ]);
   const listed = await sendJson(service, person.bearer, 'GET', `/api/v1/builds/${buildId}/workings`);
   // Derived in check-values section 8: turns · pitch · (1 + 1/ratio) = .5 × .05 × 1.6667 = .041667.

@@ -80,7 +80,7 @@ describe('the report of a whole call', () => {
     ['marks of an arm, word for word', '“says one six”'],
     ['the swaps in order', 'swap test'],
     ['the build', 'Coil-bind height 1.310 in'],
-    ['the tape', 'Tape, times in UTC'],
+    ['the tape', 'newest last, times in UTC'],
   ])('says %s', (_, words) => {
     if (typeof words === 'string') expect(report).toContain(words);
     else expect(report).toMatch(words);

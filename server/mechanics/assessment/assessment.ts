@@ -135,6 +135,9 @@ export interface NextAction {
   readonly sentence: string;
   /** The same for whoever stands at the engine. */
   readonly sentenceAtBench?: string;
+  /** The same where the answer stands beside it, and is not said twice. */
+  readonly besideAnswer?: string;
+  readonly besideAnswerAtBench?: string;
   /** Where that is shown, if the desk has something to write down that is not theirs to write. */
   readonly stepAtBench?: StepName;
   readonly reason: string;

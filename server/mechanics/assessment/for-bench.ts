@@ -6,10 +6,19 @@ const question = ({ testAtBench, ...each }: AssessedQuestion): AssessedQuestion 
   test: testAtBench ?? each.test,
 });
 
-const action = ({ sentenceAtBench, stepAtBench, ...each }: NextAction): NextAction => ({
+const action = ({
+  sentenceAtBench,
+  besideAnswerAtBench,
+  stepAtBench,
+  besideAnswer,
+  ...each
+}: NextAction): NextAction => ({
   ...each,
   step: stepAtBench ?? each.step,
   sentence: sentenceAtBench ?? each.sentence,
+  ...defined({
+    besideAnswer: besideAnswerAtBench ?? (sentenceAtBench === undefined ? besideAnswer : undefined),
+  }),
 });
 
 const withWayOut = <Reason extends { readonly wayOut: string; readonly wayOutAtBench?: string }>(

@@ -7,7 +7,6 @@ import type { Tx } from '../../database/database.ts';
 import type { ValveReadingTable } from '../../database/tables/sheet.ts';
 import { changeBuild } from '../../events/change-build.ts';
 import { rowOfBuild } from '../../events/rows-of-build.ts';
-import { Failure } from '../../problems/failure.ts';
 import { listPlacements, nowOnValves } from '../arms/placements.ts';
 import { refuseStale } from '../builds/revisions.ts';
 import type { TurningCheck } from '../calls/stop-signs.ts';
@@ -51,16 +50,13 @@ async function refuseWhole(
   count: number,
   refuseTurning: TurningCheck,
 ): Promise<void> {
-  try {
-    await refuseTurning(tx, principal, buildId);
-  } catch (error) {
-    if (!(error instanceof Failure && error.code === 'held')) throw error;
-    const none = count === 1 ? 'The reading was not kept.' : `None of the ${count} readings was kept.`;
-    throw new Failure(
-      'held',
-      `${error.detail} ${none} What was read with the arms fitted before, or a lobe under a caliper, needs no turning and can be entered.`,
-    );
-  }
+  const none = count === 1 ? 'The reading was not kept.' : `None of the ${count} readings was kept.`;
+  await refuseTurning(
+    tx,
+    principal,
+    buildId,
+    `${none} What was read with the arms fitted before, or a lobe under a caliper, needs no turning and can be entered.`,
+  );
 }
 
 /** Arms that readings are said to have been taken with must be arms of the build. */

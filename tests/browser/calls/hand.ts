@@ -70,6 +70,9 @@ export function pointer(page: Page, place: Place = page): Hand {
   };
 }
 
+const DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
+const isDay = async (element: Locator): Promise<boolean> => (await element.getAttribute('type')) === 'date';
+
 /** With Tab, arrows, Space, Enter and letters alone. */
 export function keysOnly(page: Page, place: Place = page): Hand {
   const keys = keyboardOf(page);
@@ -88,8 +91,10 @@ export function keysOnly(page: Page, place: Place = page): Hand {
     at: (selector) => keysOnly(page, page.locator(selector)),
     async fill(label, text) {
       await walkTo(field(place, label));
-      await keys.press('ControlOrMeta+a');
-      await keys.type(text);
+      // A day is typed as the field has it: month, day, year.
+      const [, year, month, day] = (await isDay(field(place, label))) ? (DAY.exec(text) ?? []) : [];
+      if (day === undefined) await keys.press('ControlOrMeta+a');
+      await keys.type(day === undefined ? text : `${month}${day}${year}`);
     },
     async choose(legend, choice) {
       const options = group(place, legend).getByRole('radio', { includeHidden: true });

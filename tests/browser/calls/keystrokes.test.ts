@@ -67,7 +67,7 @@ it('the arm and its stamp, the card and the ratio it assumes', async () => {
 it('the desk makes a link with one key, and the builder opens it on the phone', async () => {
   await keys.key('b', /share$/);
   await keys.send(/share$/);
-  bench = await call.builderOpens((await desk.locator('.call-link').textContent()) ?? '');
+  bench = await call.builderOpens((await desk.locator('.call-link code').textContent()) ?? '');
   await bench.goto(`${call.demo.base}/bench/steps/ratio`);
   await keys.key('6', /steps\/ratio(\?|$)/);
 });

@@ -24,5 +24,5 @@ export async function openTheCall(desk: Hand, opening: Opening): Promise<void> {
 export async function makeLink(desk: Hand): Promise<string> {
   await desk.press(/^Share with the builder/);
   await desk.press(/^Make a link/);
-  return (await desk.page.locator('.call-link').textContent()) ?? '';
+  return (await desk.page.locator('.call-link code').textContent()) ?? '';
 }

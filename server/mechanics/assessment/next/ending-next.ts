@@ -46,18 +46,25 @@ function foundIn([first, ...others]: readonly Headline[]): string {
   return found;
 }
 
+const WHO = 'who does what by when';
+
 /** The last minute: what was found, what is not known, who does what by when, and that it is written down. */
-function toSay({ headlines, lacking }: EndGiven, ask: string): string {
+function toSay({ headlines, lacking }: EndGiven, ask: string): Pick<NextAction, 'sentence' | 'besideAnswer'> {
   const found = foundIn(headlines);
-  if (found === '') return ask;
+  if (found === '') return { sentence: ask };
   const others = lacking.some(({ need }) => need.code === 'valves') ? ' Not known: the other valves.' : '';
-  return `Say what was found. ${found}${others} Then who does what by when; write it in the notes.`;
+  const then = `Then ${WHO}; write it in the notes.`;
+  return {
+    sentence: `Say what was found. ${found}${others} ${then}`,
+    besideAnswer: `Say what was found.${others} ${then}`,
+  };
 }
 
 /** The same at the engine: what was found, and that the desk goes on from there. */
-function toHear({ headlines }: EndGiven): string {
+function toHear({ headlines }: EndGiven): Pick<NextAction, 'sentenceAtBench' | 'besideAnswerAtBench'> {
   const found = foundIn(headlines);
-  return `${found === '' ? '' : `Found: ${found} `}The desk says who does what by when.`;
+  const then = `The desk says ${WHO}.`;
+  return { sentenceAtBench: found === '' ? then : `Found: ${found} ${then}`, besideAnswerAtBench: then };
 }
 
 /** With nothing left that the answer needs: what was found is said, then what was promised is kept. */
@@ -67,8 +74,8 @@ export function endingNext(given: EndGiven): NextAction | undefined {
   if (found.action !== 'said') return { ...found, reason: WHOLE };
   return {
     ...found,
-    sentence: toSay(given, found.sentence),
-    sentenceAtBench: toHear(given),
+    ...toSay(given, found.sentence),
+    ...toHear(given),
     ...whereFound(given.headlines),
     reason: WHOLE,
   };
