@@ -15,7 +15,7 @@ interface Dial {
 }
 
 const FACE = { x: 160, y: 136, r: 112 } as const;
-const SMALL = { x: 160, y: 186, r: 36 } as const;
+const SMALL = { x: 160, y: 177, r: 32 } as const;
 /** Finer marks than these run together at the size of a phone. */
 const MOST_MARKS = 100;
 
@@ -69,7 +69,7 @@ function smallDial(position: number): string {
     (_, tick) => `M${around(SMALL, tick * 36, SMALL.r)}L${around(SMALL, tick * 36, SMALL.r - 5)}`,
   );
   const figures = Array.from({ length: 5 }, (_, pair) => {
-    const { x, y } = placeOf(SMALL, pair * 72, SMALL.r - 13);
+    const { x, y } = placeOf(SMALL, pair * 72, SMALL.r - 12);
     return label(x, y - 1.5, String(pair * 2), { anchor: 'middle', className: 'draw-text-small' });
   });
   const degrees = (position % 10) * 36;
@@ -146,7 +146,7 @@ export function dial(data: Dial, { id, ruler }: DrawnFor): Drawing {
     id,
     title: 'The dial as it should look',
     desc: `The hand runs ${data.runs} and stands ${said} past zero, ${ruler.text(total)} in all, on the figure ${under}; the ${small.said}.`,
-    viewBox: '0 0 320 296',
+    viewBox: '0 0 320 312',
     svg:
       face(data.perTurn, data.graduation, unitOfFace) +
       running(data.runs) +
@@ -156,10 +156,8 @@ export function dial(data: Dial, { id, ruler }: DrawnFor): Drawing {
         anchor: 'middle',
         className: 'draw-text-strong',
       }) +
-      label(FACE.x, 287, `hand runs ${data.runs}, on ${under}; ${small.said}`, {
-        anchor: 'middle',
-        soft: true,
-      }),
+      label(FACE.x, 286, `hand runs ${data.runs}, on ${under}`, { anchor: 'middle', soft: true }) +
+      label(FACE.x, 303, small.said, { anchor: 'middle', soft: true }),
     toScale: false,
     caption: 'Hold it against your dial',
     table: {
