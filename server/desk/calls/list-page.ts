@@ -16,6 +16,10 @@ const PER_PAGE = 25;
 
 const waitingOf = (said: Assessment | undefined): string => (said === undefined ? '' : waitingText(said));
 
+/** Closed, stopped, or open: a stop is the first thing to know of a call. */
+const stateOf = ({ closedAt }: ListedCall, said: Assessment | undefined): string =>
+  closedAt !== undefined ? 'closed' : (said?.stop.length ?? 0) > 0 ? 'stopped' : 'open';
+
 function callsTable(calls: readonly ListedCall[], said: ReadonlyMap<string, Assessment>): TableData {
   return {
     caption: 'Newest first, times in UTC',
@@ -24,7 +28,9 @@ function callsTable(calls: readonly ListedCall[], said: ReadonlyMap<string, Asse
       { label: 'Build' },
       { label: 'Caller' },
       { label: 'Goal' },
+      { label: 'State' },
       { label: 'Waits for' },
+      { label: 'Last entry' },
     ],
     rows: calls.map((call) => ({
       cells: [
@@ -32,7 +38,11 @@ function callsTable(calls: readonly ListedCall[], said: ReadonlyMap<string, Asse
         { text: call.buildLabel, href: `/calls/${call.id}`, why: `opened ${momentText(call.openedAt)}` },
         call.callerName || 'not said',
         sentence(GOALS, call.goal),
+        stateOf(call, said.get(call.id)),
         waitingOf(said.get(call.id)),
+        call.lastChange === undefined
+          ? ''
+          : { text: momentText(call.lastChange.at), why: call.lastChange.by },
       ],
     })),
   };

@@ -10,6 +10,8 @@ export interface ListedCall extends Call {
   readonly buildVersion: number;
   /** Something is on record of the build that could stop it; whether it does, its assessment says. */
   readonly mayBeStopped: boolean;
+  /** Who entered the newest line of its build, and when; left out where nothing was entered. */
+  readonly lastChange?: { readonly by: string; readonly at: Date };
 }
 
 /** The shop's calls, newest first; `search` looks in number, caller, build and goal. */
@@ -29,7 +31,14 @@ export async function listCalls(
     .innerJoin('build', (join) =>
       join.onRef('build.shop_id', '=', 'call.shop_id').onRef('build.id', '=', 'call.build_id'),
     )
+    .leftJoin('event', (join) =>
+      join
+        .onRef('event.shop_id', '=', 'build.shop_id')
+        .onRef('event.build_id', '=', 'build.id')
+        .onRef('event.seq', '=', 'build.last_seq'),
+    )
     .selectAll('call')
+    .select(['event.by_name as last_by', 'event.created_at as last_at'])
     .select(['build.label as build_label', 'build.last_seq as build_version'])
     .select(mayBeStopped(principal, sql.ref<string>('call.build_id')).as('may_be_stopped'))
     .where('call.shop_id', '=', principal.shopId)
@@ -52,5 +61,8 @@ export async function listCalls(
     buildLabel: row.build_label,
     buildVersion: row.build_version,
     mayBeStopped: row.may_be_stopped,
+    ...(row.last_by === null || row.last_at === null
+      ? {}
+      : { lastChange: { by: row.last_by, at: row.last_at } }),
   }));
 }
