@@ -5,6 +5,7 @@ import { moveByArrows } from './grid.ts';
 import { listenToKeys } from './keys.ts';
 import { keepLive } from './live.ts';
 import { tellLocalTime } from './local-time.ts';
+import { offerNumberPad } from './number-pad.ts';
 import { markRests } from './rests-on.ts';
 import { offerSheets } from './sheets.ts';
 
@@ -18,3 +19,4 @@ markRests();
 keepLive();
 tellLocalTime();
 offerSheets();
+offerNumberPad();
