@@ -5,6 +5,8 @@ export interface Slice {
   readonly sources: readonly string[];
   /** How the paths of the tests begin, below `tests/mechanics/`. */
   readonly tests: readonly string[];
+  /** How the paths of tests begin that come to it through the assessment of a whole build, below `tests/`. */
+  readonly throughAssessment?: readonly string[];
 }
 
 /** Computations that a folder of mechanics serves are mutated with it: one without the other says half. */
@@ -109,12 +111,51 @@ export const SLICES: readonly Slice[] = [
     tests: ['gap-scan'],
   },
   { name: 'identify', sources: ['identify'], tests: ['identify/'] },
-  { name: 'questions', sources: ['questions'], tests: ['questions/'] },
-  { name: 'valve-sheet', sources: ['valve-sheet'], tests: ['valve-sheet/'] },
+  {
+    name: 'questions',
+    sources: ['questions'],
+    tests: ['questions/'],
+    throughAssessment: [
+      ...[
+        'ratio',
+        'lift-tools',
+        'contact-asked',
+        'sheet',
+        'told-late',
+        'one-pass',
+        'lobe-read-late',
+        'gear',
+      ].map((start) => `mechanics/assessment/${start}`),
+      'assessment/ratio/',
+      'assessment/ratio-calls',
+      'assessment/sheet/',
+      'assessment/setting-calls',
+    ],
+  },
+  {
+    name: 'valve-sheet',
+    sources: ['valve-sheet'],
+    tests: ['valve-sheet/'],
+    throughAssessment: [
+      'mechanics/assessment/sheet',
+      'mechanics/assessment/swap-by-set-ups',
+      'mechanics/assessment/told-late',
+      'assessment/sheet/',
+      'assessment/evidence-of-swaps',
+    ],
+  },
   {
     name: 'consequences',
     sources: ['consequences'],
     tests: ['consequences/'],
+    throughAssessment: [
+      'mechanics/assessment/change',
+      'mechanics/assessment/scan-change',
+      'mechanics/assessment/figures',
+      'mechanics/assessment/next-of-change',
+      'assessment/change/',
+      'assessment/change-calls',
+    ],
   },
   {
     name: 'explain-readings',
