@@ -78,7 +78,7 @@ export const SLICES: readonly Slice[] = [
   {
     name: 'lobe',
     sources: ['lobe', ...computations('lobe-profile')],
-    tests: ['lobe-profile', 'monotone-cubic'],
+    tests: ['lobe/', 'lobe-profile', 'monotone-cubic'],
   },
   {
     name: 'uncertainty',
