@@ -93,7 +93,7 @@ export const SLICES: readonly Slice[] = [
   {
     name: 'ratio',
     sources: computations('ratio-at-full-lift', 'ratio-through-lift'),
-    tests: ['ratio-at-full-lift', 'ratio-through-lift'],
+    tests: ['ratio-at-full-lift', 'ratio-through-lift', 'ratio-refused'],
   },
   {
     name: 'numbers',
@@ -103,7 +103,7 @@ export const SLICES: readonly Slice[] = [
   {
     name: 'valve-clearance',
     sources: ['valve-clearance', ...computations('piston-to-valve')],
-    tests: ['piston-to-valve'],
+    tests: ['piston-to-valve', 'valve-clearance/'],
   },
   {
     name: 'gap-scan',
