@@ -110,7 +110,12 @@ export const SLICES: readonly Slice[] = [
     sources: ['gap-scan', ...computations('gap-scan')],
     tests: ['gap-scan'],
   },
-  { name: 'identify', sources: ['identify'], tests: ['identify/'] },
+  {
+    name: 'identify',
+    sources: ['identify'],
+    tests: ['identify/'],
+    throughAssessment: ['mechanics/assessment/part', 'assessment/part/'],
+  },
   {
     name: 'questions',
     sources: ['questions'],
