@@ -49,7 +49,12 @@ export const SLICES: readonly Slice[] = [
     tests: ['lash-hot-cold'],
   },
   { name: 'lash', sources: ['lash'], tests: ['lash/'] },
-  { name: 'tip-mark', sources: ['tip-mark'], tests: ['tip-mark/'] },
+  {
+    name: 'tip-mark',
+    sources: ['tip-mark'],
+    tests: ['tip-mark/'],
+    throughAssessment: ['mechanics/assessment/marks'],
+  },
   {
     name: 'cam',
     sources: ['cam', ...computations('cam-timing', 'centreline', 'top-dead-centre')],
