@@ -168,6 +168,26 @@ export const SLICES: readonly Slice[] = [
     ],
   },
   {
+    name: 'ratio-readings',
+    sources: ['ratio-readings'],
+    tests: ['ratio-at-full-lift', 'ratio-through-lift', 'ratio-refused', 'deflection'],
+  },
+  {
+    name: 'noise',
+    sources: ['noise'],
+    tests: ['noise/'],
+    throughAssessment: ['mechanics/assessment/noise'],
+  },
+  {
+    name: 'kit',
+    sources: ['kit'],
+    tests: [
+      ...['adjuster', 'consequences/', 'cover-room', 'fastener-for-hole', 'gap-scan/', 'lash-shim'],
+      ...['lift', 'lifter-preload', 'piston-to-valve', 'retainer-to-seal', 'stand-height', 'thread'],
+    ],
+    throughAssessment: ['mechanics/assessment/lift-tools', 'mechanics/assessment/lash'],
+  },
+  {
     name: 'explain-readings',
     sources: ['explain-readings', ...computations('explain-readings')],
     tests: ['explain-readings/'],
