@@ -65,6 +65,7 @@ export const SLICES: readonly Slice[] = [
     sources: ['rocker-geometry', ...computations('linkage', 'roller-sweep')],
     tests: ['linkage', 'roller-sweep', 'arm-lengths', 'stand-height'],
   },
+  { name: 'follower', sources: computations('follower-ratio'), tests: ['follower-ratio'] },
   {
     name: 'indicator',
     sources: ['indicator', ...computations('dial-reading', 'cosine-error')],
