@@ -192,5 +192,6 @@ export const SLICES: readonly Slice[] = [
     name: 'explain-readings',
     sources: ['explain-readings', ...computations('explain-readings')],
     tests: ['explain-readings/'],
+    throughAssessment: ['mechanics/assessment/ratio-', 'assessment/ratio/', 'assessment/ratio-calls'],
   },
 ];
