@@ -4,7 +4,7 @@ import { readdir, readFile } from 'node:fs/promises';
 import type { Slice } from './slices.ts';
 
 const MECHANICS = 'server/mechanics/';
-const TESTS = 'tests/mechanics/';
+const TESTS = 'tests/';
 /** Files of data and words: nothing in them decides. */
 const LEFT_OUT = /(?:^|\/|-)(?:types|words|fields?|caution)\.ts$|example\.ts$/;
 /** Minutes for every mutant, or a reader of the sources as text, which would be reading the mutated ones. */
@@ -19,6 +19,7 @@ async function filesBelow(folder: string): Promise<string[]> {
 export async function filesOf(slice: Slice): Promise<{ sources: string[]; tests: string[] }> {
   const sources = await filesBelow(MECHANICS);
   const tests = await filesBelow(TESTS);
+  const starts = [...slice.tests.map((start) => `mechanics/${start}`), ...(slice.throughAssessment ?? [])];
   return {
     sources: sources
       .filter((file) => slice.sources.some((source) => file === source || file.startsWith(`${source}/`)))
@@ -26,7 +27,7 @@ export async function filesOf(slice: Slice): Promise<{ sources: string[]; tests:
       .map((file) => MECHANICS + file),
     tests: tests
       .filter((file) => file.endsWith('.test.ts') && !TESTS_LEFT_OUT.test(file))
-      .filter((file) => slice.tests.some((start) => file.startsWith(start)))
+      .filter((file) => starts.some((start) => file.startsWith(start)))
       .map((file) => TESTS + file),
   };
 }

@@ -5,6 +5,8 @@ export interface Slice {
   readonly sources: readonly string[];
   /** How the paths of the tests begin, below `tests/mechanics/`. */
   readonly tests: readonly string[];
+  /** How the paths of tests begin that come to it through the assessment of a whole build, below `tests/`. */
+  readonly throughAssessment?: readonly string[];
 }
 
 /** Computations that a folder of mechanics serves are mutated with it: one without the other says half. */
@@ -47,7 +49,12 @@ export const SLICES: readonly Slice[] = [
     tests: ['lash-hot-cold'],
   },
   { name: 'lash', sources: ['lash'], tests: ['lash/'] },
-  { name: 'tip-mark', sources: ['tip-mark'], tests: ['tip-mark/'] },
+  {
+    name: 'tip-mark',
+    sources: ['tip-mark'],
+    tests: ['tip-mark/'],
+    throughAssessment: ['mechanics/assessment/marks'],
+  },
   {
     name: 'cam',
     sources: ['cam', ...computations('cam-timing', 'centreline', 'top-dead-centre')],
@@ -58,6 +65,7 @@ export const SLICES: readonly Slice[] = [
     sources: ['rocker-geometry', ...computations('linkage', 'roller-sweep')],
     tests: ['linkage', 'roller-sweep', 'arm-lengths', 'stand-height'],
   },
+  { name: 'follower', sources: computations('follower-ratio'), tests: ['follower-ratio'] },
   {
     name: 'indicator',
     sources: ['indicator', ...computations('dial-reading', 'cosine-error')],
@@ -76,7 +84,7 @@ export const SLICES: readonly Slice[] = [
   {
     name: 'lobe',
     sources: ['lobe', ...computations('lobe-profile')],
-    tests: ['lobe-profile', 'monotone-cubic'],
+    tests: ['lobe/', 'lobe-profile', 'monotone-cubic'],
   },
   {
     name: 'uncertainty',
@@ -91,7 +99,7 @@ export const SLICES: readonly Slice[] = [
   {
     name: 'ratio',
     sources: computations('ratio-at-full-lift', 'ratio-through-lift'),
-    tests: ['ratio-at-full-lift', 'ratio-through-lift'],
+    tests: ['ratio-at-full-lift', 'ratio-through-lift', 'ratio-refused'],
   },
   {
     name: 'numbers',
@@ -101,24 +109,89 @@ export const SLICES: readonly Slice[] = [
   {
     name: 'valve-clearance',
     sources: ['valve-clearance', ...computations('piston-to-valve')],
-    tests: ['piston-to-valve'],
+    tests: ['piston-to-valve', 'valve-clearance/'],
   },
   {
     name: 'gap-scan',
     sources: ['gap-scan', ...computations('gap-scan')],
     tests: ['gap-scan'],
   },
-  { name: 'identify', sources: ['identify'], tests: ['identify/'] },
-  { name: 'questions', sources: ['questions'], tests: ['questions/'] },
-  { name: 'valve-sheet', sources: ['valve-sheet'], tests: ['valve-sheet/'] },
+  {
+    name: 'identify',
+    sources: ['identify'],
+    tests: ['identify/'],
+    throughAssessment: ['mechanics/assessment/part', 'assessment/part/'],
+  },
+  {
+    name: 'questions',
+    sources: ['questions'],
+    tests: ['questions/'],
+    throughAssessment: [
+      ...[
+        'ratio',
+        'lift-tools',
+        'contact-asked',
+        'sheet',
+        'told-late',
+        'one-pass',
+        'lobe-read-late',
+        'gear',
+      ].map((start) => `mechanics/assessment/${start}`),
+      'assessment/ratio/',
+      'assessment/ratio-calls',
+      'assessment/sheet/',
+      'assessment/setting-calls',
+    ],
+  },
+  {
+    name: 'valve-sheet',
+    sources: ['valve-sheet'],
+    tests: ['valve-sheet/'],
+    throughAssessment: [
+      'mechanics/assessment/sheet',
+      'mechanics/assessment/swap-by-set-ups',
+      'mechanics/assessment/told-late',
+      'assessment/sheet/',
+      'assessment/evidence-of-swaps',
+    ],
+  },
   {
     name: 'consequences',
     sources: ['consequences'],
     tests: ['consequences/'],
+    throughAssessment: [
+      'mechanics/assessment/change',
+      'mechanics/assessment/scan-change',
+      'mechanics/assessment/figures',
+      'mechanics/assessment/next-of-change',
+      'assessment/change/',
+      'assessment/change-calls',
+    ],
+  },
+  {
+    name: 'ratio-readings',
+    sources: ['ratio-readings'],
+    tests: ['ratio-at-full-lift', 'ratio-through-lift', 'ratio-refused', 'deflection'],
+  },
+  {
+    name: 'noise',
+    sources: ['noise'],
+    tests: ['noise/'],
+    throughAssessment: ['mechanics/assessment/noise'],
+  },
+  {
+    name: 'kit',
+    sources: ['kit'],
+    tests: [
+      ...['adjuster', 'consequences/', 'cover-room', 'fastener-for-hole', 'gap-scan/', 'lash-shim'],
+      ...['lift', 'lifter-preload', 'piston-to-valve', 'retainer-to-seal', 'stand-height', 'thread'],
+    ],
+    throughAssessment: ['mechanics/assessment/lift-tools', 'mechanics/assessment/lash'],
   },
   {
     name: 'explain-readings',
     sources: ['explain-readings', ...computations('explain-readings')],
     tests: ['explain-readings/'],
+    throughAssessment: ['mechanics/assessment/ratio-', 'assessment/ratio/', 'assessment/ratio-calls'],
   },
 ];

@@ -11,9 +11,8 @@ const SLOW = [
   // Shares and chances by drawing.
   /gap-scan-noise\.test\.ts#/,
   /gap-scan\.test\.ts#a Monte Carlo/,
-  /identify\/second-route\.test\.ts#/,
-  /explain-readings\/second-route\.test\.ts#/,
-  /explain-readings\/properties\.test\.ts#/,
+  /identify\/second-route\.test\.ts#probabilities by a second route rejection/,
+  /explain-readings\/properties\.test\.ts#whatever is entered every number is finite/,
   /questions\/clean-engine\.test\.ts#/,
   /questions\/questions\.test\.ts#the questions of any readings/,
   /control-chart\.test\.ts#constants d2 and d3 of every size/,

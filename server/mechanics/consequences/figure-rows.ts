@@ -164,13 +164,13 @@ function rowOf(input: ConsequenceInput, each: Asked): FigureRow {
     ...(one?.ok ? { before: one.value.value } : {}),
     ...(two?.ok ? { after: two.value.value, halfWidth: two.value.halfWidth } : {}),
     missing: [
-      ...(before === undefined ? ['ratio the card assumes'] : []),
-      ...(after === undefined ? ['a measured ratio'] : []),
       ...new Set([
+        ...(before === undefined ? ['ratio the card assumes'] : []),
+        ...(after === undefined ? ['a measured ratio'] : []),
         ...missing,
         ...[before, after].flatMap((ratio) => (ratio === undefined ? [] : needs(ratio))),
+        ...unfit,
       ]),
-      ...new Set(unfit),
     ],
   };
 }

@@ -7,9 +7,7 @@ const SLACK = 1e-12;
 
 /** The durations of a card with their places in it, lowest lift first. */
 export function byRisingLift(card: LobeCard) {
-  return card.durations
-    .map((each, index) => ({ ...each, index }))
-    .toSorted((a, b) => a.atLift - b.atLift || a.index - b.index);
+  return card.durations.map((each, index) => ({ ...each, index })).toSorted((a, b) => a.atLift - b.atLift);
 }
 
 type Placed = ReturnType<typeof byRisingLift>[number];

@@ -15,7 +15,7 @@ const CYCLE = 4 * Math.PI;
 export function orderedReadings(readings: readonly LiftReading[], prefix: string): LiftReading[] {
   const ordered = readings
     .map((each, index) => ({ ...each, index }))
-    .toSorted((a, b) => a.crankAngle - b.crankAngle || a.index - b.index);
+    .toSorted((a, b) => a.crankAngle - b.crankAngle);
   const faults = ordered.slice(1).flatMap((next, place): InputFault[] => {
     const previous = ordered[place] ?? next;
     if (next.crankAngle > previous.crankAngle) return [];

@@ -9,11 +9,14 @@ interface LeastGap {
   readonly gap: number;
 }
 
+/** A look within this of a step from an end is that end: else the end's own angle would not be the one that is told. */
+const AT_END = 1e-6;
+
 /** The angles looked at: each tenth of a degree, top dead centre among them, and both ends. */
 function stations(from: number, to: number): number[] {
-  const [first, last] = [Math.ceil(from / STEP), Math.floor(to / STEP)];
+  const [first, last] = [Math.floor(from / STEP + AT_END) + 1, Math.ceil(to / STEP - AT_END) - 1];
   const inner = Array.from({ length: Math.max(0, last - first + 1) }, (_, index) => (first + index) * STEP);
-  return [from, ...inner.filter((angle) => angle > from && angle < to), ...(to > from ? [to] : [])];
+  return [from, ...inner, ...(to > from ? [to] : [])];
 }
 
 /** Where the slope turns from falling to rising, by halving to the last figure. */

@@ -28,6 +28,7 @@ function turnsOf(off: number, perTurn: number): number {
   return Math.abs(off + turns * perTurn) <= Math.min(TURN_FITS, 0.167 * perTurn) ? turns : 0;
 }
 
+/** Of none, less than any spread. */
 const gapOf = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
 
 /** The largest set of values that lie within `spread` of each other; of two as large, none. */
@@ -55,8 +56,7 @@ function largest(values: readonly number[], spread: number): readonly number[] |
  */
 export function passesApart(values: readonly number[], perTurn: number, spread: number): PassesApart {
   const all = values.map((_, index) => index);
-  if (values.length < 2 || gapOf(values) <= spread + EQUAL)
-    return { together: all, apart: [], undecided: false };
+  if (gapOf(values) <= spread + EQUAL) return { together: all, apart: [], undecided: false };
   const fellows = largest(values, spread);
   if (fellows === undefined) return { together: [], apart: [], undecided: true };
   const middle = medianOf(fellows.map((index) => values[index] ?? 0));

@@ -1,8 +1,8 @@
 import { expect } from 'vitest';
 import { type Answer, register } from '../../../server/compute/registry.ts';
 import type { AnyComputation } from '../../../server/mechanics/kit/computation.ts';
-import { InputFaults } from '../../../shared/problems/faults.ts';
 import type { UnitSystem } from '../../../shared/quantities/units.ts';
+import { faultsOf } from './faults-of.ts';
 
 /** A caution is a sentence to be read aloud; an assumption goes on from “this assumes”; neither is said twice. */
 function expectWellSaid({ assumptions, cautions }: Answer): void {
@@ -25,17 +25,6 @@ function numberAt(result: unknown, path: string): number {
   const part = partOf(result, path);
   if (typeof part !== 'number') throw new Error(`no number at ${path}: ${String(part)}`);
   return part;
-}
-
-/** `pointer code` of every fault a run ends with, in the order they came; none when it answers. */
-function faultsOf(run: () => Answer): string[] {
-  try {
-    run();
-  } catch (error) {
-    if (!(error instanceof InputFaults)) throw error;
-    return error.faults.map(({ pointer, code }) => `${pointer} ${code}`);
-  }
-  return [];
 }
 
 /** A computation run as a client runs it: JSON in, JSON out. */
