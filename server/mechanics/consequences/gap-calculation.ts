@@ -9,6 +9,8 @@ export interface Calculated {
 
 /** How one gap follows from a ratio, and what that takes. */
 export interface GapCalculation {
+  /** Which part the gap is of, where it is one of two: of the inner spring. */
+  readonly of?: string;
   /** Inputs lacking for the gap itself. */
   readonly missing: readonly string[];
   /** Only when nothing is missing. */

@@ -157,7 +157,7 @@ function calculated(row: GapAsked, worked: GapBounds, asked: GapsAsked): ChangeG
   const from = asked.before.find(({ entry }) => entry.kind === name)?.entry;
   return {
     name,
-    title: row.title,
+    title: row.of === undefined ? row.title : `${row.title} of ${row.of}`,
     ...defined({ before: row.before }),
     after: { ...gap, basis: 'calculated' },
     limit: row.limit,
