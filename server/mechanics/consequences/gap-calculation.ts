@@ -5,6 +5,8 @@ import type { RatioFigure } from './types.ts';
 export interface Calculated {
   readonly value: number;
   readonly halfWidth: number;
+  /** It is what was read, with nothing taken off or put on. */
+  readonly asRead?: boolean;
 }
 
 /** How one gap follows from a ratio, and what that takes. */

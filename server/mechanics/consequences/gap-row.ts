@@ -28,11 +28,11 @@ export function verdictOfGap(gap: Gap, limit: number): Verdict {
   return below ? 'short' : 'close';
 }
 
-const asGap = ({ value, halfWidth }: Calculated): KnownGap => ({
+const asGap = ({ value, halfWidth, asRead }: Calculated): KnownGap => ({
   value,
   low: value - halfWidth,
   high: value + halfWidth,
-  basis: 'calculated',
+  basis: asRead === true ? 'measured' : 'calculated',
 });
 
 const asMeasured = ({ value, low, high }: Gap): KnownGap => ({

@@ -62,8 +62,9 @@ export interface ConsequenceInput {
   readonly pistonFloor?: 'pocket' | 'flat';
   /** Rise of the lifter where valve and piston were found closest. */
   readonly lobeLiftAtClosest?: number;
-  /** Read with the arms of the card's ratio. */
   readonly pushrodToHead?: number;
+  /** The arms it was read with: left out, those before. */
+  readonly pushrodToHeadWith?: 'before' | 'after' | RatioFigure;
   readonly pivotToTip?: number;
   /** Gaps that were read on this valve with the arms before. */
   readonly readBefore: Partial<Record<GapKind, Gap>>;

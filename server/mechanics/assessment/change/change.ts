@@ -22,7 +22,8 @@ import type { ValveRatio, WithheldRatio } from './input.ts';
 import { gapsBefore, knownInput, lashInForce } from './known.ts';
 import { notKnownHeadline } from './not-known.ts';
 import { forSide, planKey, plansOf } from './plans.ts';
-import { type BeforeAndAfter, beforeAndAfter } from './ratios.ts';
+import { pushrodRead, readWith } from './pushrod-read-with.ts';
+import { type BeforeAndAfter, beforeAndAfter, cardsRatio, isOfPlan, nominalNow } from './ratios.ts';
 import { readAgainstWorked, untilWorkedIsSure } from './read-against-worked.ts';
 import { soldThenAsked } from './sold-then.ts';
 import { type Spot, spotsOf } from './spots.ts';
@@ -63,7 +64,7 @@ function workOut(
   evidence: Evidence,
   spot: Spot,
   plan: number | undefined,
-  calculations: GapCalculations,
+  { calculations, read }: { readonly calculations: GapCalculations; readonly read: readonly ValveRatio[] },
 ): Worked {
   const { side, place, about, lobeLift } = spot;
   const ratios = beforeAndAfter(evidence, side, spot.ratios, plan, place);
@@ -77,7 +78,13 @@ function workOut(
   });
   const bend = bendOf(ratios.after, lobeLift, evidence);
   const figures = figuresOf(variantsOf(known, ratios, 0), about, ofPlan);
-  const variants = variantsOf(known, ratios, bend);
+  const pushrod = pushrodRead(evidence, {
+    side,
+    plan,
+    ...ratios,
+    ...defined({ nominal: nominalNow(evidence, place), card: cardsRatio(evidence, side) }),
+  });
+  const variants = readWith(variantsOf(known, ratios, bend), pushrod.arms);
   const moved = movedScan(variants.middle);
   const gaps = gapsOf(variants, {
     evidence,
@@ -86,6 +93,8 @@ function workOut(
     planKey: ofPlan,
     bend: bend * (lobeLift ?? 0),
     before,
+    pushrod,
+    isFirstRead: read.some((each) => each.spring === 'light' && isOfPlan(each, plan, evidence)),
     told: new Set([
       ...(spot.row?.others ?? []).map(({ kind }) => kind),
       ...evidence.sheet
@@ -124,6 +133,7 @@ function workOut(
     detail: { ...detail, checks: otherArms ? checksOf(detail) : [] },
     input: variants.middle,
     otherArms,
+    questions: pushrod.question === undefined ? [] : [pushrod.question],
     quantities: figureQuantities(figures, about, ratios.after, lash),
   };
 }
@@ -166,7 +176,7 @@ export function changePart(
   const calculations = gapCalculations();
   const spots = spotsOf(evidence, rowsOf(evidence), { ratios, withheld });
   const worked = plannedSpots(evidence, spots).map(({ seen, spot, plan }) =>
-    workOut(seen, spot, plan, calculations),
+    workOut(seen, spot, plan, { calculations, read: ratios }),
   );
   const bare = worked.map(({ detail }) => detail);
   const ofSprings = springsAsked(evidence, bare);
@@ -177,6 +187,7 @@ export function changePart(
     ...ofWorked,
     ...soldThenAsked(read),
     ...closestAsked(evidence),
+    ...worked.flatMap((each) => each.questions),
     ...bare.flatMap(({ gaps }) => gaps.flatMap(({ lashAsked }) => lashAsked ?? [])),
   ]);
   const details = toldOnce(

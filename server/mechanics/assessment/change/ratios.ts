@@ -23,6 +23,10 @@ export function armsOf(
   return plans.find((plan) => same(told, plan)) ?? 'fitted';
 }
 
+/** Read with an arm of this plan; without one, with an arm that is on. */
+export const isOfPlan = (ratio: ValveRatio, plan: number | undefined, evidence: Evidence): boolean =>
+  armsOf(ratio, evidence) === (plan ?? 'fitted');
+
 /** Only a lift with the lash out may have it taken off; one of which nobody said so may carry it. */
 const carriesLash = (lashIn: ValveRatio['lashIn']): boolean => lashIn === 'left-in' || lashIn === 'not-said';
 
@@ -132,6 +136,18 @@ export interface BeforeAndAfter {
   readonly after?: ChangeRatio;
 }
 
+/** What the card works with, as a ratio to set others against. */
+export function cardsRatio(evidence: Evidence, side: Side): ChangeRatio | undefined {
+  const card = cardRatio(evidence, side);
+  return card === undefined ? undefined : ofCard(card);
+}
+
+/** What the arms that are on now are stamped or sold as; what is sold as one of the plans is what is to be fitted. */
+export function nominalNow(evidence: Evidence, place: ValvePlace | undefined): number | undefined {
+  const stated = stampedOn(evidence, place) ?? soldRatio(evidence);
+  return plansOf(evidence).some((each) => same(stated?.value, each)) ? undefined : stated?.value;
+}
+
 /**
  * The ratios before and after, each from the best that is known of it.
  *
@@ -153,8 +169,7 @@ export function beforeAndAfter(
     const best = bestOf(from.filter((ratio) => armsOf(ratio, evidence) === arms));
     return best === undefined ? undefined : measured(best);
   };
-  const card = cardRatio(evidence, valve);
-  const assumed = card === undefined ? undefined : ofCard(card);
+  const assumed = cardsRatio(evidence, valve);
   const stated = stampedOn(evidence, place) ?? soldRatio(evidence);
   const sold = stated && notMeasured(stated);
   const then = soldBefore(evidence, place);

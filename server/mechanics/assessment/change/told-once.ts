@@ -2,7 +2,7 @@ import { defined } from '../../../../shared/defined.ts';
 import { adjustersWord } from '../../consequences/adjusters.ts';
 import { cautionsOf } from '../../consequences/cautions.ts';
 import type { ConsequenceInput } from '../../consequences/types.ts';
-import type { AssessedQuantity } from '../assessment.ts';
+import type { AssessedQuantity, AssessedQuestion } from '../assessment.ts';
 import type { Evidence } from '../evidence.ts';
 import type { ChangeDetail } from './detail.ts';
 
@@ -11,6 +11,7 @@ export interface Worked {
   readonly detail: Omit<ChangeDetail, 'cautions' | 'adjusters'>;
   readonly input: ConsequenceInput;
   readonly otherArms: boolean;
+  readonly questions: readonly AssessedQuestion[];
   readonly quantities: readonly AssessedQuantity[];
 }
 
