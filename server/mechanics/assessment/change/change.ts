@@ -25,10 +25,12 @@ import { forSide, planKey, plansOf } from './plans.ts';
 import { pushrodRead, readWith } from './pushrod-read-with.ts';
 import { type BeforeAndAfter, beforeAndAfter, cardsRatio, isOfPlan, nominalNow } from './ratios.ts';
 import { readAgainstWorked, untilWorkedIsSure } from './read-against-worked.ts';
+import { sameRatioHeadlines } from './same-ratio.ts';
 import { soldThenAsked } from './sold-then.ts';
 import { type Spot, spotsOf } from './spots.ts';
 import { bendOf, variantsOf } from './spread.ts';
 import { springsAsked, untilSpringsAreSure } from './springs-bind.ts';
+import { studsTold } from './studs.ts';
 import { calculatedJudgements } from './told.ts';
 import { toldOnce, type Worked } from './told-once.ts';
 
@@ -182,20 +184,22 @@ export function changePart(
   const ofSprings = springsAsked(evidence, bare);
   const ofWorked = readAgainstWorked(evidence, bare);
   const sure = untilWorkedIsSure(untilSpringsAreSure(bare, ofSprings), ofWorked);
+  const studs = studsTold(evidence, bare);
   const questions = onceById([
     ...ofSprings,
     ...ofWorked,
     ...soldThenAsked(read),
     ...closestAsked(evidence),
     ...worked.flatMap((each) => each.questions),
+    ...studs.questions,
     ...bare.flatMap(({ gaps }) => gaps.flatMap(({ lashAsked }) => lashAsked ?? [])),
   ]);
   const details = toldOnce(
-    evidence,
     worked.flatMap((each, index) => {
       const detail = sure[index];
       return detail === undefined ? [] : [{ ...each, detail }];
     }),
+    studs.cautions,
   );
   const asked = planOf(evidence.call.goal).asks.includes('consequences');
   return {
@@ -203,10 +207,12 @@ export function changePart(
     judgements: details.flatMap(calculatedJudgements),
     questions,
     stop: [],
-    notToRun: shortGaps(details),
+    notToRun: [...shortGaps(details), ...studs.notToRun],
     // What is not known is told where the call asks what a ratio does; elsewhere it is noise.
     headlines: [
       ...worstHeadlines(details),
+      ...studs.headlines,
+      ...sameRatioHeadlines(details),
       ...notUsedHeadlines(details),
       ...(asked ? notKnownHeadline(details) : []),
     ],

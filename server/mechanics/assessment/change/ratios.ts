@@ -58,8 +58,13 @@ function measured(ratio: ValveRatio): ChangeRatio {
 
 const percent = (share: number): string => `${Number((share * 100).toPrecision(3))} %`;
 
+function spreadSaid(): string {
+  const { under, over } = PLANNED_RATIO;
+  return under === over ? `±${percent(over)}` : `−${percent(under)} to +${percent(over)}`;
+}
+
 interface Stated {
-  readonly from: 'planned' | 'sold-as' | 'family';
+  readonly from: 'planned' | 'sold-as' | 'family' | 'card';
   readonly value: number;
   readonly said: string;
 }
@@ -104,7 +109,7 @@ function notMeasured({ from, value, said }: Stated): ChangeRatio {
     lacks: [],
     restsOn: [],
     said,
-    source: `an arm not measured yet: ${under === over ? `±${percent(over)}` : `−${percent(under)} to +${percent(over)}`} (${source})`,
+    source: `an arm not measured yet: ${spreadSaid()} (${source})`,
   };
 }
 
@@ -122,6 +127,13 @@ function ofCard(value: number): ChangeRatio {
     source: `only stated: taken as good to ${percent(STATED_RATIO.share)} (${STATED_RATIO.source})`,
   };
 }
+
+/** Of what is on nobody said anything: arms of the card’s ratio, as such arms come out. */
+const onNow = (card: ChangeRatio | undefined): ChangeRatio | undefined =>
+  card && {
+    ...notMeasured({ from: 'card', value: card.value, said: card.said }),
+    source: `what is on it is not said, and taken to be of the card’s ratio, ${spreadSaid()} (${PLANNED_RATIO.source})`,
+  };
 
 /** What the card works with: said, or its valve lift over its lobe lift where no lash can be in it. */
 function cardRatio({ card }: Evidence, side: Side): number | undefined {
@@ -179,7 +191,8 @@ export function beforeAndAfter(
     return defined({ before: read('fitted', off) ?? was ?? assumed, after: read('fitted', on) ?? sold });
   // What is sold as one of the plans is what is to be fitted, not what is in it.
   const isPlan = plansOf(evidence).some((each) => same(stated?.value, each));
-  const before = was ?? read('fitted', on) ?? read('fitted', off) ?? (isPlan ? undefined : sold) ?? assumed;
+  const before =
+    was ?? read('fitted', on) ?? read('fitted', off) ?? (isPlan ? undefined : sold) ?? onNow(assumed);
   const planned: Stated = { from: 'planned', value: plan, said: `the planned ${nominalSaid(plan)}` };
   return defined({ before, after: read(plan) ?? notMeasured(planned) });
 }
