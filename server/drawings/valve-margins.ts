@@ -149,7 +149,7 @@ export function valveMargins(data: ValveMargins, { id, ruler }: DrawnFor): Drawi
         { cells: [liftName(data), ruler.figure(data.netLift)] },
         ...(bind === undefined
           ? []
-          : [{ cells: [`${data.bindTitle ?? 'Room to coil bind'}, full lift`, ruler.figure(bind)] }]),
+          : [{ cells: [`${data.bindTitle ?? 'To coil bind'}, full lift`, ruler.figure(bind)] }]),
         ...(seal === undefined ? [] : [{ cells: ['Retainer to seal, full lift', ruler.figure(seal)] }]),
         ...(data.piston === undefined
           ? []
