@@ -4,6 +4,7 @@ import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts'
 import { IN, LBF, LBF_PER_IN } from '../../../server/mechanics/kit/si.ts';
 import { asOneSpring, goesSolidFirst, type Nest } from '../../../server/mechanics/springs/nested.ts';
 import { lobe, nothingKnown } from '../../mechanics/assessment/plain.ts';
+import { read } from '../../mechanics/assessment/plain-build.ts';
 import { facesOf, linesOf } from '../../tools/call-faces.ts';
 import { callOf, recordOf } from '../../tools/record-of-evidence.ts';
 
@@ -58,26 +59,11 @@ describe('the inner spring goes solid first', () => {
   });
 
   test('what was read stands in the drawing too', () => {
-    const read = withNest(NEST, {
+    const bound = withNest(NEST, {
       rockers: { soldAs: 1.65 },
-      sheet: [
-        {
-          id: 'bind-read',
-          line: 1,
-          standing: true,
-          cylinder: 1,
-          valve: 'intake',
-          kind: 'coil-bind',
-          arms: 'these',
-          value: 0.071 * IN,
-          readAs: '.071 in',
-          tool: 'indicator',
-          spring: 'light',
-          lifter: 'solid',
-        },
-      ],
+      sheet: [read(1, 'intake', 'coil-bind', 0.071)],
     });
-    const desk = facesOf(recordOf(read), callOf(read).id).find(({ name }) => name === 'desk/consequences');
+    const desk = facesOf(recordOf(bound), callOf(bound).id).find(({ name }) => name === 'desk/consequences');
     expect(desk?.html).toContain('.071 in is left before coil bind');
   });
 });
