@@ -97,13 +97,13 @@ describe('plans', () => {
   });
 
   test('after the new arms went on nobody is asked which are to be fitted', () => {
-    const after = (rockers: Evidence['rockers']) =>
+    const haveWith = (rockers: Evidence['rockers']) =>
       assess({ ...planned(rockers), call: { ...PLAIN.call, goal: 'clearances-after-a-change' } }).needs.find(
         ({ id }) => id.endsWith('planned'),
       )?.have;
-    expect(after({ soldAs: 1.6 })).toBe(true);
-    expect(after({ soldAs: 1.5 })).toBe(false);
-    expect(after({ soldAs: 1.5, plannedExhaust: 1.6 })).toBe(true);
+    expect(haveWith({ soldAs: 1.6 })).toBe(true);
+    expect(haveWith({ soldAs: 1.5 })).toBe(false);
+    expect(haveWith({ soldAs: 1.5, plannedExhaust: 1.6 })).toBe(true);
   });
 
   test('once an arm of the plan was read the others are not asked for the first one', () => {
