@@ -138,7 +138,8 @@ export const OF_CHANGE_PARTS: readonly Call[] = [
       described({ springs: { installedHeight: '1.900 in', solidHeight: '1.130 in' } }),
     ],
     expected: {
-      headline: /with the 1\.6 they are sold as/,
+      // Exhausts .334 × 1.6 − .018 = .516, intakes .361 × 1.6 − .016 = .562: 1.900 − .562 − 1.130 = .208.
+      headline: /room to coil bind on the intake valves and the exhaust valves: clear, at worst \.208 in/,
       never: [/is to be fitted/],
       next: /./,
     },
