@@ -8,7 +8,10 @@ export interface ValveMargins {
   readonly netLift: number;
   /** Where no lash is known it is the most that there can be, and no net lift. */
   readonly noLashKnown?: boolean;
+  /** Height, from the seat that the installed height is from, at which the first of the springs goes solid. */
   readonly solidHeight?: number;
+  /** What the room above it is called. */
+  readonly bindTitle?: string;
   /** Retainer's underside to the seal, valve shut. */
   readonly retainerToSeal?: number;
   /** Where valve and piston come closest. */
@@ -144,7 +147,9 @@ export function valveMargins(data: ValveMargins, { id, ruler }: DrawnFor): Drawi
       columns: [{ label: 'Gap' }, { label: `Left, ${ruler.unit}`, number: true }],
       rows: [
         { cells: [liftName(data), ruler.figure(data.netLift)] },
-        ...(bind === undefined ? [] : [{ cells: ['To coil bind, full lift', ruler.figure(bind)] }]),
+        ...(bind === undefined
+          ? []
+          : [{ cells: [`${data.bindTitle ?? 'To coil bind'}, full lift`, ruler.figure(bind)] }]),
         ...(seal === undefined ? [] : [{ cells: ['Retainer to seal, full lift', ruler.figure(seal)] }]),
         ...(data.piston === undefined
           ? []

@@ -52,14 +52,9 @@ const perValve = z.strictObject({
       sign: 'not-negative',
     },
   ).optional(),
-  pushrodToHead: entered(
-    'length',
-    'pushrod to head slot, read with the arms of the card’s ratio',
-    CAN_BE.gap,
-    {
-      sign: 'not-negative',
-    },
-  ).optional(),
+  pushrodToHead: entered('length', 'pushrod to head slot, read with the arms that are on now', CAN_BE.gap, {
+    sign: 'not-negative',
+  }).optional(),
 });
 
 /** Everything known of an engine, its cam card, springs and rockers. Each entry may be missing at any time. */

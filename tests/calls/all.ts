@@ -1,6 +1,7 @@
 import type { Call } from './call.ts';
 import { OF_ARMS } from './of-arms.ts';
 import { OF_CHANGE } from './of-change.ts';
+import { OF_CHANGE_PARTS } from './of-change-parts.ts';
 import { OF_NOISE } from './of-noise.ts';
 import { OF_OTHERS } from './of-others.ts';
 import { OF_PART } from './of-part.ts';
@@ -15,6 +16,7 @@ export const CALLS: readonly Call[] = [
   ...OF_RATIO,
   ...OF_ARMS,
   ...OF_CHANGE,
+  ...OF_CHANGE_PARTS,
   ...OF_PART,
   ...OF_SHEET,
   ...OF_SETTING,

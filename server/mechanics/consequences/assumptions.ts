@@ -19,7 +19,7 @@ export function assumptionsOf(input: ConsequenceInput, calculated: boolean): str
           `the cam is taken to stand within 2 degrees of its card (${allowanceSource('cam-timing')})`,
         ]
       : []),
-    ...(input.spring.solidHeight === undefined
+    ...(input.spring.solidHeight === undefined || input.spring.nest !== undefined
       ? []
       : [
           'coil bind is that of the one spring that was entered: of a nest each spring has its own heights, and the one that goes solid first counts',

@@ -31,9 +31,9 @@ export function studCautions({ mounting, size, openLoad }: Studs): string[] {
 }
 
 /** What is said with every change, and with a stud or a gap that needs it. */
-export const cautionsOf = (studs: Studs, short: boolean): string[] => [
+export const cautionsOf = (studs: readonly string[], short: boolean): string[] => [
   ...(short ? [shortCaution] : []),
-  ...studCautions(studs),
+  ...studs,
   turningCaution,
   springCaution,
   makerFirst,

@@ -5,6 +5,7 @@ import { allowance, SPRING_LOAD } from '../kit/allowances.ts';
 import { attempt, type Calculated, known, lacking, together } from './gap-calculation.ts';
 import { grossLift, liftAtValve } from './net-lift.ts';
 import { cupMove } from './pushrod-gap.ts';
+import { springNeeds } from './spring-needs.ts';
 import type { ConsequenceInput, FigureRow, RatioFigure } from './types.ts';
 
 interface Asked {
@@ -75,14 +76,7 @@ const cupFigure = (input: ConsequenceInput, ratio: RatioFigure): Calculated =>
 function asked(input: ConsequenceInput): Asked[] {
   const { spring } = input;
   const lobe = lacking({ 'lobe lift': input.lobeLift });
-  const load = [
-    ...lobe,
-    ...lacking({
-      'installed height': spring.installedHeight,
-      'seat load': spring.seatLoad,
-      'spring rate': spring.rate,
-    }),
-  ];
+  const load = [...lobe, ...springNeeds(spring, ['installedHeight', 'seatLoad', 'rate'])];
   const arm = [...lobe, ...lacking({ 'pivot to tip': input.pivotToTip })];
   return [
     {

@@ -5,10 +5,14 @@ import type { RatioFigure } from './types.ts';
 export interface Calculated {
   readonly value: number;
   readonly halfWidth: number;
+  /** It is what was read, with nothing taken off or put on. */
+  readonly asRead?: boolean;
 }
 
 /** How one gap follows from a ratio, and what that takes. */
 export interface GapCalculation {
+  /** Which part the gap is of, where it is one of two: of the inner spring. */
+  readonly of?: string;
   /** Inputs lacking for the gap itself. */
   readonly missing: readonly string[];
   /** Only when nothing is missing. */

@@ -28,11 +28,11 @@ export function verdictOfGap(gap: Gap, limit: number): Verdict {
   return below ? 'short' : 'close';
 }
 
-const asGap = ({ value, halfWidth }: Calculated): KnownGap => ({
+const asGap = ({ value, halfWidth, asRead }: Calculated): KnownGap => ({
   value,
   low: value - halfWidth,
   high: value + halfWidth,
-  basis: 'calculated',
+  basis: asRead === true ? 'measured' : 'calculated',
 });
 
 const asMeasured = ({ value, low, high }: Gap): KnownGap => ({
@@ -103,10 +103,12 @@ export const gapBeforeOf = (input: ConsequenceInput, name: GapKind): KnownGap | 
 export function gapRow(input: ConsequenceInput, name: GapKind): GapRow {
   const calculation = CALCULATIONS[name]?.(input);
   const { gap: after, missing } = gapAfter(input, calculation, name);
+  // Of one that was read nobody said which of two it was.
+  const of = input.readBefore[name] === undefined && after !== undefined ? calculation?.of : undefined;
   return {
     name,
     title: SHEET_KINDS[name],
-    ...defined({ after }),
+    ...defined({ of, after }),
     limit: input.limits[name],
     missing,
     measure: calculation === undefined && after === undefined,

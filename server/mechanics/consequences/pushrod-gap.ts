@@ -22,24 +22,39 @@ export function cupMove(pivotToTip: number, before: RatioFigure, after: RatioFig
   };
 }
 
-/** Pushrod in the slot of the head: what was read with the arms before, less the move of the cup. */
+/** The ratio of the arms that it was read with. */
+function readWith({
+  pushrodToHeadWith = 'before',
+  before,
+  after,
+}: ConsequenceInput): RatioFigure | undefined {
+  if (pushrodToHeadWith === 'before') return before;
+  return pushrodToHeadWith === 'after' ? after : pushrodToHeadWith;
+}
+
+/** Pushrod in the slot of the head: what was read, less the move of the cup where it was read with other arms. */
 export function pushrodGap(input: ConsequenceInput): GapCalculation {
-  const { pushrodToHead, pivotToTip, before } = input;
+  const { pushrodToHead, pivotToTip } = input;
+  const from = readWith(input);
   const missingForChange = lacking({ 'pivot to tip': pivotToTip });
-  const change = (from: RatioFigure, to: RatioFigure): Calculated => {
-    const move = cupMove(known(pivotToTip, 'pivot to tip'), from, to);
+  const change = (one: RatioFigure, two: RatioFigure): Calculated => {
+    const move = cupMove(known(pivotToTip, 'pivot to tip'), one, two);
     return { value: -move.value, halfWidth: move.halfWidth };
   };
+  const isOfAfter = input.pushrodToHeadWith === 'after';
   return {
     missing: [
-      ...lacking({ 'ratio the card assumes': before, 'the same gap with the arms before': pushrodToHead }),
-      ...missingForChange,
+      ...lacking({
+        ...(isOfAfter ? { 'a measured ratio': from } : { 'ratio the card assumes': from }),
+        'the same gap with the arms before': pushrodToHead,
+      }),
+      ...(isOfAfter ? [] : missingForChange),
     ],
     gap(ratio) {
-      const from = known(before, 'ratio before');
+      const one = known(from, 'ratio it was read with');
       const read = known(pushrodToHead, 'pushrod to head');
-      if (ratio === from) return { value: read, halfWidth: allowance('closed-gap') };
-      const moved = change(from, ratio);
+      if (ratio === one) return { value: read, halfWidth: allowance('closed-gap'), asRead: true };
+      const moved = change(one, ratio);
       return { value: read + moved.value, halfWidth: together(moved.halfWidth, allowance('closed-gap')) };
     },
     missingForChange,

@@ -1,8 +1,11 @@
+import { defined } from '../../../shared/defined.ts';
 import { computation as retainerToSeal } from '../computations/retainer-to-seal.ts';
 import { computation as springLoad } from '../computations/spring-load.ts';
 import { allowance } from '../kit/allowances.ts';
+import { goesSolidFirst } from '../springs/nested.ts';
 import { type GapCalculation, known, lacking, together } from './gap-calculation.ts';
 import { liftAtValve } from './net-lift.ts';
+import { springNeeds } from './spring-needs.ts';
 import type { ConsequenceInput, RatioFigure } from './types.ts';
 
 /** Both gaps close by what the net lift grows: −L·(r₂ − r₁), with both ratios' intervals. */
@@ -13,15 +16,18 @@ function liftChange(input: ConsequenceInput) {
   };
 }
 
+const OF = { outer: 'the outer spring', inner: 'the inner spring', both: 'both springs' } as const;
+
 /** Room to coil bind: installed height less net lift less solid height. */
 export function coilBind(input: ConsequenceInput): GapCalculation {
-  const { installedHeight, solidHeight } = input.spring;
+  const { installedHeight, solidHeight, nest } = input.spring;
+  const first = nest && goesSolidFirst(nest);
   return {
-    missing: lacking({
-      'lobe lift': input.lobeLift,
-      'installed height': installedHeight,
-      'coil-bind height': solidHeight,
-    }),
+    ...defined({ of: first && OF[first] }),
+    missing: [
+      ...lacking({ 'lobe lift': input.lobeLift }),
+      ...springNeeds(input.spring, ['installedHeight', 'solidHeight']),
+    ],
     gap(ratio) {
       const lifted = liftAtValve(input, ratio);
       // The room does not hang on the loads, so they are left at zero.

@@ -1,4 +1,5 @@
 import type { GapKind } from '../../../shared/schemas/sheet.ts';
+import type { Nest } from '../springs/nested.ts';
 
 /** A ratio with the half-width of its 95 % interval. */
 export interface RatioFigure {
@@ -44,6 +45,8 @@ export interface ConsequenceInput {
     readonly rate?: number;
     readonly solidHeight?: number;
     readonly retainerToSeal?: number;
+    /** Two springs on one valve: the figures above are of both together. */
+    readonly nest?: Nest;
   };
   readonly crank: {
     readonly stroke?: number;
@@ -59,8 +62,9 @@ export interface ConsequenceInput {
   readonly pistonFloor?: 'pocket' | 'flat';
   /** Rise of the lifter where valve and piston were found closest. */
   readonly lobeLiftAtClosest?: number;
-  /** Read with the arms of the card's ratio. */
   readonly pushrodToHead?: number;
+  /** The arms it was read with: left out, those before. */
+  readonly pushrodToHeadWith?: 'before' | 'after' | RatioFigure;
   readonly pivotToTip?: number;
   /** Gaps that were read on this valve with the arms before. */
   readonly readBefore: Partial<Record<GapKind, Gap>>;
@@ -77,6 +81,8 @@ export type KnownGap = Gap & { readonly basis: Basis };
 export interface GapRow {
   readonly name: GapKind;
   readonly title: string;
+  /** Which part it is of, where it is one of two and calculated from their figures. */
+  readonly of?: string;
   readonly after?: KnownGap;
   readonly limit: LimitFigure;
   /** Inputs it still lacks; with `measure`, nothing but a measured gap will do. */

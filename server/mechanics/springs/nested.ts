@@ -1,4 +1,5 @@
 import { defined } from '../../../shared/defined.ts';
+import { EQUAL } from '../kit/nearest.ts';
 import { inches, loadSaid } from '../kit/say-inches.ts';
 
 /** One spring of a nest as it sits on the valve, SI. */
@@ -34,6 +35,26 @@ function solidOf({ outer, inner }: Nest): number | undefined {
     : outer.installedHeight - Math.min(ofOuter, ofInner);
 }
 
+export type NestSpringName = 'outer' | 'inner';
+
+/** The two by name, each with the height that it stands at. */
+export const springsOf = ({ outer, inner }: Nest): Readonly<Record<NestSpringName, OneSpring>> => ({
+  outer,
+  inner: defined({ ...inner, installedHeight: inner.installedHeight ?? outer.installedHeight }),
+});
+
+/**
+ * Which of the two goes solid first; where both have the same room, both. It hangs on their heights alone: the lift takes the
+ * same from each.
+ */
+export function goesSolidFirst(nest: Nest): NestSpringName | 'both' | undefined {
+  const { outer, inner } = springsOf(nest);
+  const [ofOuter, ofInner] = [roomOf(outer), roomOf(inner)];
+  if (ofOuter === undefined || ofInner === undefined) return undefined;
+  if (Math.abs(ofOuter - ofInner) <= EQUAL) return 'both';
+  return ofOuter < ofInner ? 'outer' : 'inner';
+}
+
 /**
  * Two springs on one valve as the one that they act as: loads and rates add, and the first that goes solid counts.
  *
@@ -59,14 +80,9 @@ const openLoad = ({ seatLoad, rate }: OneSpring, lift: number): number | undefin
   sum(seatLoad, rate === undefined ? undefined : rate * lift);
 
 /** What each of the two has at full lift: room to its coil bind, and its load. */
-export function nestSaid({ outer, inner }: Nest, netLift: number): string[] {
-  const two = [outer, { ...inner, installedHeight: inner.installedHeight ?? outer.installedHeight }].map(
-    (one) => ({
-      room: roomOf(defined(one)),
-      load: openLoad(defined(one), netLift),
-    }),
-  );
-  const [first, second] = two;
+export function nestSaid(nest: Nest, netLift: number): string[] {
+  const { outer, inner } = springsOf(nest);
+  const [first, second] = [outer, inner].map((one) => ({ room: roomOf(one), load: openLoad(one, netLift) }));
   const rooms =
     first?.room === undefined || second?.room === undefined
       ? []

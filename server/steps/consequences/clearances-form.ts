@@ -26,7 +26,7 @@ const clearances = (side: 'intake' | 'exhaust'): SpecGroup => ({
       path: `clearances.${side}.pushrodToHead`,
       label: `Pushrod to head slot, ${side}`,
       dimension: 'length',
-      hint: 'Read with the arms of the card’s ratio.',
+      hint: 'Read with the arms that are on now.',
     },
   ],
 });

@@ -3,6 +3,7 @@ import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
 import { siIf } from '../../../shared/schemas/entered.ts';
+import type { GapKind } from '../../../shared/schemas/sheet.ts';
 import { type Drawing, rulerOf } from '../../drawings/drawing.ts';
 import { type ValveMargins, valveMargins } from '../../drawings/valve-margins.ts';
 import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
@@ -14,7 +15,6 @@ const inches = (si: number): number => fromSi(si, 'in').value;
 const figure = (inInches: number): string => bareInches(inInches * IN);
 const text = (inInches: number): string => said(inInches * IN);
 const ruler = () => ({ ...rulerOf(spokenUnits()), figure, text });
-const inchesIf = (si: number | undefined) => (si === undefined ? undefined : inches(si));
 
 function pistonOf({ closest }: ChangeDetail): ValveMargins['piston'] | undefined {
   if (closest === undefined) return undefined;
@@ -26,7 +26,10 @@ function pistonOf({ closest }: ChangeDetail): ValveMargins['piston'] | undefined
   };
 }
 
-/** The valve drawn to scale, once the spring's height and the lift are known. */
+/**
+ * The valve drawn to scale, once the spring's height and the lift are known. Its gaps are those that are told of it: of two
+ * springs the one that goes solid first, of a gap that was read what was read.
+ */
 export function marginsDrawing({ springs }: BuildSpec, detail: ChangeDetail): Drawing | undefined {
   const installedHeight = siIf(springs?.installedHeight);
   const lift = (name: 'net-lift' | 'gross-lift') =>
@@ -34,13 +37,17 @@ export function marginsDrawing({ springs }: BuildSpec, detail: ChangeDetail): Dr
   // With no lash known the gaps are those at the most lift.
   const netLift = lift('net-lift') ?? lift('gross-lift');
   if (installedHeight === undefined || netLift === undefined || netLift >= installedHeight) return undefined;
+  const told = (name: GapKind) => detail.gaps.find((gap) => gap.name === name);
+  const left = (name: GapKind) => told(name)?.after?.value;
+  const [bind, seal] = [left('coil-bind'), left('retainer-to-seal')];
   const data: ValveMargins = {
     installedHeight: inches(installedHeight),
     netLift: inches(netLift),
     noLashKnown: lift('net-lift') === undefined,
     ...defined({
-      solidHeight: inchesIf(siIf(springs?.solidHeight)),
-      retainerToSeal: inchesIf(siIf(springs?.retainerToSeal)),
+      solidHeight: bind === undefined ? undefined : inches(installedHeight - netLift - bind),
+      bindTitle: told('coil-bind')?.title,
+      retainerToSeal: seal === undefined ? undefined : inches(seal + netLift),
       piston: pistonOf(detail),
     }),
   };

@@ -1,4 +1,5 @@
 import type { Evidence, LobeCard, TakenOnEngine } from '../../../server/mechanics/assessment/evidence.ts';
+import type { OneSpring } from '../../../server/mechanics/springs/nested.ts';
 import type { BuildSpec, Lobe } from '../../../shared/schemas/build-spec.ts';
 import { ifKnown, inches, typed, without } from './stored.ts';
 
@@ -20,6 +21,14 @@ const taken = (given: TakenOnEngine) =>
     pistonFloor: given.pistonFloor,
     lobeLiftAtClosest: ifKnown(given.lobeLiftAtClosest),
     pushrodToHead: ifKnown(given.pushrodToHead),
+  });
+
+const spring = (given: OneSpring) =>
+  without({
+    installedHeight: ifKnown(given.installedHeight),
+    seatLoad: ifKnown(given.seatLoad, 'lbf'),
+    rate: ifKnown(given.rate, 'lbf/in'),
+    solidHeight: ifKnown(given.solidHeight),
   });
 
 export function specOf({ engine, card, springs, rockers, taken: gaps }: Evidence): BuildSpec {
@@ -50,10 +59,8 @@ export function specOf({ engine, card, springs, rockers, taken: gaps }: Evidence
       exhaust: lobe(card.exhaust),
     }),
     springs: without({
-      installedHeight: ifKnown(springs.installedHeight),
-      seatLoad: ifKnown(springs.seatLoad, 'lbf'),
-      rate: ifKnown(springs.rate, 'lbf/in'),
-      solidHeight: ifKnown(springs.solidHeight),
+      ...spring(springs.nest?.outer ?? springs),
+      inner: springs.nest && spring(springs.nest.inner),
       retainerToSeal: ifKnown(springs.retainerToSeal),
     }),
     rockers: without({

@@ -22,12 +22,16 @@ import type { ValveRatio, WithheldRatio } from './input.ts';
 import { gapsBefore, knownInput, lashInForce } from './known.ts';
 import { notKnownHeadline } from './not-known.ts';
 import { forSide, planKey, plansOf } from './plans.ts';
-import { type BeforeAndAfter, beforeAndAfter } from './ratios.ts';
+import { pushrodRead, readWith } from './pushrod-read-with.ts';
+import { type BeforeAndAfter, beforeAndAfter, isOfPlan, nominalNow } from './ratios.ts';
 import { readAgainstWorked, untilWorkedIsSure } from './read-against-worked.ts';
+import { sameRatioHeadlines } from './same-ratio.ts';
 import { soldThenAsked } from './sold-then.ts';
 import { type Spot, spotsOf } from './spots.ts';
 import { bendOf, variantsOf } from './spread.ts';
 import { springsAsked, untilSpringsAreSure } from './springs-bind.ts';
+import { cardsRatio } from './stated-ratios.ts';
+import { studsTold } from './studs.ts';
 import { calculatedJudgements } from './told.ts';
 import { toldOnce, type Worked } from './told-once.ts';
 
@@ -63,7 +67,7 @@ function workOut(
   evidence: Evidence,
   spot: Spot,
   plan: number | undefined,
-  calculations: GapCalculations,
+  { calculations, read }: { readonly calculations: GapCalculations; readonly read: readonly ValveRatio[] },
 ): Worked {
   const { side, place, about, lobeLift } = spot;
   const ratios = beforeAndAfter(evidence, side, spot.ratios, plan, place);
@@ -77,7 +81,13 @@ function workOut(
   });
   const bend = bendOf(ratios.after, lobeLift, evidence);
   const figures = figuresOf(variantsOf(known, ratios, 0), about, ofPlan);
-  const variants = variantsOf(known, ratios, bend);
+  const pushrod = pushrodRead(evidence, {
+    side,
+    plan,
+    ...ratios,
+    ...defined({ nominal: nominalNow(evidence, place), card: cardsRatio(evidence, side) }),
+  });
+  const variants = readWith(variantsOf(known, ratios, bend), pushrod.arms);
   const moved = movedScan(variants.middle);
   const gaps = gapsOf(variants, {
     evidence,
@@ -86,6 +96,8 @@ function workOut(
     planKey: ofPlan,
     bend: bend * (lobeLift ?? 0),
     before,
+    pushrod,
+    isFirstRead: read.some((each) => each.spring === 'light' && isOfPlan(each, plan, evidence)),
     told: new Set([
       ...(spot.row?.others ?? []).map(({ kind }) => kind),
       ...evidence.sheet
@@ -124,6 +136,7 @@ function workOut(
     detail: { ...detail, checks: otherArms ? checksOf(detail) : [] },
     input: variants.middle,
     otherArms,
+    questions: pushrod.question === undefined ? [] : [pushrod.question],
     quantities: figureQuantities(figures, about, ratios.after, lash),
   };
 }
@@ -166,25 +179,28 @@ export function changePart(
   const calculations = gapCalculations();
   const spots = spotsOf(evidence, rowsOf(evidence), { ratios, withheld });
   const worked = plannedSpots(evidence, spots).map(({ seen, spot, plan }) =>
-    workOut(seen, spot, plan, calculations),
+    workOut(seen, spot, plan, { calculations, read: ratios }),
   );
   const bare = worked.map(({ detail }) => detail);
   const ofSprings = springsAsked(evidence, bare);
   const ofWorked = readAgainstWorked(evidence, bare);
   const sure = untilWorkedIsSure(untilSpringsAreSure(bare, ofSprings), ofWorked);
+  const studs = studsTold(evidence, bare);
   const questions = onceById([
     ...ofSprings,
     ...ofWorked,
     ...soldThenAsked(read),
     ...closestAsked(evidence),
+    ...worked.flatMap((each) => each.questions),
+    ...studs.questions,
     ...bare.flatMap(({ gaps }) => gaps.flatMap(({ lashAsked }) => lashAsked ?? [])),
   ]);
   const details = toldOnce(
-    evidence,
     worked.flatMap((each, index) => {
       const detail = sure[index];
       return detail === undefined ? [] : [{ ...each, detail }];
     }),
+    studs.cautions,
   );
   const asked = planOf(evidence.call.goal).asks.includes('consequences');
   return {
@@ -192,10 +208,12 @@ export function changePart(
     judgements: details.flatMap(calculatedJudgements),
     questions,
     stop: [],
-    notToRun: shortGaps(details),
+    notToRun: [...shortGaps(details), ...studs.notToRun],
     // What is not known is told where the call asks what a ratio does; elsewhere it is noise.
     headlines: [
       ...worstHeadlines(details),
+      ...studs.headlines,
+      ...sameRatioHeadlines(details),
       ...notUsedHeadlines(details),
       ...(asked ? notKnownHeadline(details) : []),
     ],

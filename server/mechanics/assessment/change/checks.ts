@@ -1,7 +1,7 @@
 import { IN } from '../../kit/si.ts';
 import { gapSaid } from '../common/gap-said.ts';
 import { limitNamed } from '../common/limits.ts';
-import { inches, inchesWithin, listed, upperFirst } from '../common/said.ts';
+import { inches, listed, upperFirst } from '../common/said.ts';
 import type { Evidence, GapName } from '../evidence.ts';
 import type { ChangeCheck, ChangeDetail, ChangeFigure, ChangeGap } from './detail.ts';
 import { withRatio } from './told.ts';
@@ -19,10 +19,11 @@ function cupSaid(detail: Worked): string {
   const cup = figure(detail, 'cup-move');
   if (cup?.after === undefined)
     return `how far the pushrod’s cup moves is not known: it needs ${listed(cup?.lacks ?? [])}`;
-  const { value, high } = cup.after;
+  const { value, low, high } = cup.after;
   if (Math.abs(value) < NONE) return 'the pushrod’s cup stays where it is';
-  const way = value > 0 ? 'toward the stud' : 'away from the stud';
-  return `the pushrod’s cup moves ${inchesWithin(Math.abs(value), high - value)} ${way}`;
+  return value > 0
+    ? `the pushrod’s cup moves ${gapSaid({ value, low, high })} toward the stud`
+    : `the pushrod’s cup moves ${gapSaid({ value: -value, low: -high, high: -low })} away from the stud`;
 }
 
 /** `rocker slot to stud (.036 to .040 in with the arms before)`; what is known with the other arms is told as a gap. */

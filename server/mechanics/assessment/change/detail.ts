@@ -59,6 +59,8 @@ export interface ChangeGap {
   readonly lacks: readonly string[];
   /** Nothing but a measured gap will do. */
   readonly measure: boolean;
+  /** The sheet read and judged it. */
+  readonly ofSheet?: boolean;
   readonly judgementId?: string;
   readonly restsOn: readonly string[];
 }

@@ -16,13 +16,24 @@ const FINEST = 0.0005 * IN;
 const least = (halfWidth: number, dimension: FigureRow['dimension']): number =>
   dimension === 'length' ? Math.max(halfWidth, FINEST) : halfWidth;
 
-function figureOf(row: FigureRow, ends: readonly FigureRow[], about: Subject, ofPlan: string): ChangeFigure {
+/** The same figures with each end of the ratio before, and of the one after. */
+interface RowEnds {
+  readonly before: readonly FigureRow[];
+  readonly after: readonly FigureRow[];
+}
+
+function figureOf(row: FigureRow, ends: RowEnds, about: Subject, ofPlan: string): ChangeFigure {
   const { name, title, dimension, before, after, halfWidth = 0, missing } = row;
-  const at = ends.filter((each) => each.name === name).map((each) => each.after);
+  const at = (rows: readonly FigureRow[]) =>
+    rows.filter((each) => each.name === name).map((each) => each.after);
   const spread =
     after === undefined
       ? undefined
-      : spreadOf(after, { before: [], after: at }, { under: halfWidth, over: halfWidth });
+      : spreadOf(
+          after,
+          { before: at(ends.before), after: at(ends.after) },
+          { under: halfWidth, over: halfWidth },
+        );
   return {
     name,
     title,
@@ -42,9 +53,9 @@ function figureOf(row: FigureRow, ends: readonly FigureRow[], about: Subject, of
   };
 }
 
-/** The figures that have no limit of their own; each end of the ratio after is calculated by itself. */
+/** The figures that have no limit of their own; each end of the two ratios is calculated by itself. */
 export function figuresOf(variants: Variants, about: Subject, ofPlan: string): ChangeFigure[] {
-  const ends = variants.after.flatMap(figureRows);
+  const ends = { before: variants.before.flatMap(figureRows), after: variants.after.flatMap(figureRows) };
   return figureRows(variants.middle).map((row) => figureOf(row, ends, about, ofPlan));
 }
 

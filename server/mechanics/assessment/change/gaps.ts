@@ -3,48 +3,20 @@ import { asEntered } from '../../../../shared/quantities/as-entered.ts';
 import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
 import { verdictOfGap } from '../../consequences/gap-row.ts';
 import type { ScanMoved } from '../../consequences/scan-gap.ts';
-import type { GapRow, KnownGap } from '../../consequences/types.ts';
+import type { GapRow } from '../../consequences/types.ts';
 import { crankSaid, nearSaid } from '../../gap-scan/words.ts';
-import type { Subject } from '../assessment.ts';
 import type { GapBounds } from '../common/gap-said.ts';
 import { inches } from '../common/said.ts';
-import type { Evidence, GapName } from '../evidence.ts';
+import type { GapName } from '../evidence.ts';
 import type { GapCell } from '../sheet/cells.ts';
-import { gapId, type JudgedGap, sinkingNeeds, withLash } from '../sheet/gap.ts';
+import { gapId, sinkingNeeds, withLash } from '../sheet/gap.ts';
 import { LASH_UNSAID } from '../sheet/gap-lash.ts';
 import { asTold } from './as-told.ts';
-import type { ChangeGap, ChangeRatio } from './detail.ts';
+import type { ChangeGap } from './detail.ts';
 import { needSaid } from './figures.ts';
-import type { GapCalculations } from './gap-calculations.ts';
-import { type Ends, spreadOf, type Variants } from './spread.ts';
-
-interface GapsAsked {
-  readonly evidence: Evidence;
-  readonly calculations: GapCalculations;
-  readonly about: Subject;
-  /** Ends the ids, where there are several plans. */
-  readonly planKey: string;
-  readonly after?: ChangeRatio;
-  /** By how much a running-spring ratio was raised, as lift [m]; 0 for a light one. */
-  readonly bend: number;
-  /** Gaps read with these arms, as the sheet judged them. */
-  readonly measured: readonly GapCell[];
-  /** Gaps that the sheet tells, with whatever arms they were read. */
-  readonly told: ReadonlySet<string>;
-  /** Gaps read with the arms before. */
-  readonly before: readonly JudgedGap[];
-  /** Where the scan that was read with the arms before has its least with the ratio after. */
-  readonly moved?: ScanMoved;
-}
-
-/** Where a gap stands in for all of it: its value, else the end that is known. */
-const placeOf = ({ value, low, high }: GapBounds): number | undefined => value ?? low ?? high;
-
-/** The low end with the lash taken up that was in the scan it is from: once, and not as one doubt among others. */
-function lashOff<Given extends GapBounds>(name: GapName, gap: Given, { before }: GapsAsked): Given {
-  const lash = before.find(({ entry }) => entry.kind === name)?.entry.scan?.lash ?? 0;
-  return lash === 0 || gap.low === undefined ? gap : { ...gap, low: gap.low - lash };
-}
+import { WHICH_ARMS } from './pushrod-read-with.ts';
+import type { Variants } from './spread.ts';
+import { type GapsAsked, isEither, lashOff, workedGap } from './worked-gap.ts';
 
 /** The gap before, with what the interval of the ratio before makes of it. */
 function gapBefore(name: GapName, { beforeAlone }: Variants, asked: GapsAsked): ChangeGap['before'] {
@@ -52,28 +24,6 @@ function gapBefore(name: GapName, { beforeAlone }: Variants, asked: GapsAsked): 
   if (before === undefined) return undefined;
   if (before.basis === 'measured') return lashOff(name, before, asked);
   return { ...asTold(before), basis: 'calculated' };
-}
-
-/** What a gap is with each end of the ratios; the one before counts only where the gap is calculated from it. */
-function endsOf(name: GapName, variants: Variants, { before, calculations }: GapsAsked): Ends {
-  const at = (input: Variants['middle']) => placeOf(calculations.after(input, name) ?? {});
-  const fromBefore = name === 'pushrod-to-head' || before.some(({ entry }) => entry.kind === name);
-  return { before: fromBefore ? variants.before.map(at) : [], after: variants.after.map(at) };
-}
-
-/** The gap after with the ends of both ratios in its interval. */
-function withEnds(middle: KnownGap, ends: Ends): GapBounds {
-  const at = placeOf(middle);
-  if (at === undefined) return middle;
-  const { value, low, high } = middle;
-  const under = low === undefined || value === undefined ? 0 : value - low;
-  const over = high === undefined || value === undefined ? 0 : high - value;
-  const spread = spreadOf(at, ends, { under, over });
-  if (value !== undefined) return { value, low: value - spread.under, high: value + spread.over };
-  return {
-    ...(low === undefined ? {} : { low: low - spread.under }),
-    ...(high === undefined ? {} : { high: high + spread.over }),
-  };
 }
 
 /** With another ratio the least moves; past the end of what was read it is not found. */
@@ -96,13 +46,15 @@ function movedSaid(moved: ScanMoved | undefined): string[] {
 const NEEDS_NO_LASH: readonly GapName[] = ['piston-to-valve', 'pushrod-to-head'];
 
 /** What has to be known before a calculated gap may be judged. */
-function heldBy(name: GapName, { evidence, after, before, moved }: GapsAsked): string[] {
+function heldBy(name: GapName, asked: GapsAsked): string[] {
+  const { evidence, after, before, moved } = asked;
   const from = before.find(({ entry }) => entry.kind === name)?.entry;
   return [
     ...(after?.lacks ?? []),
     ...(after?.lashIn && NEEDS_NO_LASH.includes(name)
       ? ['the setting of the lash that was left in, or a reading at zero lash']
       : []),
+    ...(isEither(name, asked) && evidence.rockers.pivotToTip === undefined ? [WHICH_ARMS] : []),
     ...(from === undefined ? [] : [...sinkingNeeds(from, evidence), ...(from.scan?.needs ?? [])]),
     ...(name === 'piston-to-valve' ? scanGoesOn(from?.scan?.needs ?? [], moved) : []),
   ];
@@ -136,10 +88,13 @@ const MEASURED = 'the gap measured on the engine';
  * What would tell a gap from its limit: often the light-spring ratio, of an arm that nobody has measured or of one read on
  * the running spring. Valve and piston are measured whatever the ratio.
  */
-function tellsIt(name: GapName, { after, bend }: GapsAsked): string {
+function tellsIt(name: GapName, asked: GapsAsked): string {
+  const { after, bend } = asked;
+  if (isEither(name, asked)) return WHICH_ARMS;
   if (bend > 0) return `a light-spring ratio, or ${MEASURED}`;
-  return after === undefined || after.from === 'measured' || name === 'piston-to-valve'
-    ? MEASURED
+  if (after === undefined || after.from === 'measured' || name === 'piston-to-valve') return MEASURED;
+  return asked.isFirstRead
+    ? `the arms of these valves read on a light spring too, or ${MEASURED}`
     : `the first arm read on a light spring, or ${MEASURED}`;
 }
 
@@ -157,9 +112,9 @@ function calculated(row: GapAsked, worked: GapBounds, asked: GapsAsked): ChangeG
   const from = asked.before.find(({ entry }) => entry.kind === name)?.entry;
   return {
     name,
-    title: row.title,
+    title: row.of === undefined ? row.title : `${row.title} of ${row.of}`,
     ...defined({ before: row.before }),
-    after: { ...gap, basis: 'calculated' },
+    after: { ...gap, basis: isEither(name, asked) ? 'calculated' : (row.after?.basis ?? 'calculated') },
     limit: row.limit,
     ...(gap.value === undefined ? {} : { margin: gap.value - row.limit.value }),
     ...defined({ word }),
@@ -178,6 +133,7 @@ function calculated(row: GapAsked, worked: GapBounds, asked: GapsAsked): ChangeG
 function read({ judged, judgement }: GapCell, row: GapAsked, worked: GapBounds | undefined): ChangeGap {
   const { gap, limit, word, lacks } = judged;
   return {
+    ofSheet: true,
     ...defined({ worked }),
     name: row.name,
     title: row.title,
@@ -201,10 +157,7 @@ function gapOf(name: GapName, variants: Variants, asked: GapsAsked): ChangeGap {
   };
   const here = asked.measured.find(({ judged }) => judged.entry.kind === name);
   const { title, before, after, limit, missing, measure } = row;
-  const worked =
-    after === undefined
-      ? undefined
-      : asTold(lashOff(name, withEnds(after, endsOf(name, variants, asked)), asked));
+  const worked = after === undefined ? undefined : workedGap(name, variants, asked);
   if (here !== undefined) return read(here, row, worked);
   if (worked !== undefined) return calculated(row, worked, asked);
   const shown = before === undefined ? {} : { before };

@@ -48,7 +48,7 @@ export function groupsOf(details: readonly ChangeDetail[]): GapGroup[] {
 export const once = <Each>(items: readonly Each[]): Each[] => [...new Set(items)];
 
 /** `1, 3 and 5 intake and the exhaust valves` */
-export function placesSaid(members: readonly Member[]): string {
+export function placesSaid(members: readonly Pick<Member, 'detail'>[]): string {
   const abouts = members.map(({ detail }) => detail.about);
   const whole = once(abouts.flatMap((about) => (about.of === 'side' ? [`the ${subjectSaid(about)}`] : [])));
   const valves = keysOf(VALVES).flatMap((name) => {

@@ -39,11 +39,14 @@ function heldSaid(groups: readonly GapGroup[]): string[] {
 const MOST_WORDS = 75;
 const wordsIn = (text: string): number => text.split(/\s+/).filter((word) => word !== '').length;
 
-/** Gaps that there is no room to tell in whole: named by their word, for the table below has them. */
-function alsoSaid(groups: readonly GapGroup[]): string[] {
+/** Gaps that there is no room to tell in whole: named by their word, and of one that is told already with where. */
+function alsoSaid(groups: readonly GapGroup[], told: readonly GapGroup[]): string[] {
+  const titles = told.map(titleOf);
+  const named = (group: GapGroup): string =>
+    titles.includes(titleOf(group)) ? `${titleOf(group)} on ${placesSaid(group.members)}` : titleOf(group);
   const words = once(groups.flatMap(({ word }) => word ?? []));
   return words.map(
-    (word) => `also ${word}: ${listed(once(groups.filter((group) => group.word === word).map(titleOf)))}.`,
+    (word) => `also ${word}: ${listed(once(groups.filter((group) => group.word === word).map(named)))}.`,
   );
 }
 
@@ -56,7 +59,7 @@ function toldSaid(told: readonly GapGroup[], shared: string | undefined, room: n
     if (wordsIn([...whole, said].join(' ')) > room) break;
     whole.push(`${said}.`);
   }
-  return [...whole, ...alsoSaid(told.slice(whole.length))];
+  return [...whole, ...alsoSaid(told.slice(whole.length), told.slice(0, whole.length))];
 }
 
 function sentenceOf({ plan }: PlanGroup, groups: readonly GapGroup[]): string {
@@ -115,7 +118,7 @@ export function shortGaps(details: readonly ChangeDetail[]): NotToRun[] {
     groupsOf(here).flatMap((group): NotToRun[] => {
       const { word, members, touching, name } = group;
       const [{ gap }, ...others] = members;
-      if (word !== 'short' || gap.after?.basis !== 'calculated') return [];
+      if (word !== 'short' || gap.ofSheet === true) return [];
       const start = plan === undefined ? 'Do not run it' : `Don’t fit the planned ${nominalSaid(plan)}`;
       const worst = others.length > 0 ? 'at worst ' : '';
       return [

@@ -1,12 +1,20 @@
 import { defined } from '../../../../shared/defined.ts';
-import { PLANNED_RATIO, STATED_RATIO } from '../../kit/allowances.ts';
 import { nominalSaid, placeOf, ratioSaid } from '../common/said.ts';
-import { isOffSince, seatedOn } from '../common/seats.ts';
+import { isOffSince } from '../common/seats.ts';
 import type { Evidence, Side, ValvePlace } from '../evidence.ts';
 import { markOn } from '../ratio/stamp.ts';
 import type { ChangeRatio } from './detail.ts';
 import type { ValveRatio } from './input.ts';
 import { plansOf } from './plans.ts';
+import {
+  cardsRatio,
+  notMeasured,
+  onNow,
+  type Stated,
+  soldBefore,
+  soldRatio,
+  stampedOn,
+} from './stated-ratios.ts';
 
 const same = (a: number | undefined, b: number): boolean => a !== undefined && Math.abs(a - b) < 0.0005;
 
@@ -22,6 +30,10 @@ export function armsOf(
   if (told === undefined) return undefined;
   return plans.find((plan) => same(told, plan)) ?? 'fitted';
 }
+
+/** Read with an arm of this plan; without one, with an arm that is on. */
+export const isOfPlan = (ratio: ValveRatio, plan: number | undefined, evidence: Evidence): boolean =>
+  armsOf(ratio, evidence) === (plan ?? 'fitted');
 
 /** Only a lift with the lash out may have it taken off; one of which nobody said so may carry it. */
 const carriesLash = (lashIn: ValveRatio['lashIn']): boolean => lashIn === 'left-in' || lashIn === 'not-said';
@@ -52,84 +64,15 @@ function measured(ratio: ValveRatio): ChangeRatio {
   };
 }
 
-const percent = (share: number): string => `${Number((share * 100).toPrecision(3))} %`;
-
-interface Stated {
-  readonly from: 'planned' | 'sold-as' | 'family';
-  readonly value: number;
-  readonly said: string;
-}
-
-/** What the rockers are sold as: said of them, else what the catalogue has of their family. */
-function soldRatio({ rockers: { soldAs, family } }: Evidence): Stated | undefined {
-  if (soldAs !== undefined)
-    return { from: 'sold-as', value: soldAs, said: `the ${nominalSaid(soldAs)} they are sold as` };
-  if (family === undefined) return undefined;
-  const { name, nominalRatio: value } = family;
-  return { from: 'family', value, said: `the ${nominalSaid(value)} of their family, ${name}` };
-}
-
-/** What the arms that are off since were sold as, where a gap of the valve was read with them. */
-function soldBefore({ sheet }: Evidence, place: ValvePlace | undefined): Stated | undefined {
-  const value = sheet.find(
-    (each) => place !== undefined && each.otherArms === 'off-since' && placeOf(each) === placeOf(place),
-  )?.soldAsThen;
-  return value === undefined
-    ? undefined
-    : { from: 'sold-as', value, said: `the ${nominalSaid(value)} they were sold as` };
-}
-
-/** What the arm that sits on a valve is stamped as, where its mark can be read. */
-function stampedOn(evidence: Evidence, place: ValvePlace | undefined): Stated | undefined {
-  const value = place === undefined ? undefined : markOn(evidence, seatedOn(evidence, place)?.id);
-  return value === undefined
-    ? undefined
-    : { from: 'sold-as', value, said: `the ${nominalSaid(value)} stamped on it` };
-}
-
-/** An arm that nobody has measured: as it is sold, with what such arms come to. */
-function notMeasured({ from, value, said }: Stated): ChangeRatio {
-  const { under, over, source } = PLANNED_RATIO;
-  return {
-    from,
-    basis: from === 'planned' ? 'planned' : 'stated',
-    value,
-    low: value * (1 - under),
-    high: value * (1 + over),
-    lashIn: false,
-    lacks: [],
-    restsOn: [],
-    said,
-    source: `an arm not measured yet: ${under === over ? `±${percent(over)}` : `−${percent(under)} to +${percent(over)}`} (${source})`,
-  };
-}
-
-function ofCard(value: number): ChangeRatio {
-  return {
-    from: 'card',
-    basis: 'stated',
-    value,
-    low: value * (1 - STATED_RATIO.share),
-    high: value * (1 + STATED_RATIO.share),
-    lashIn: false,
-    lacks: [],
-    restsOn: [],
-    said: `the ${nominalSaid(value)} the card assumes`,
-    source: `only stated: taken as good to ${percent(STATED_RATIO.share)} (${STATED_RATIO.source})`,
-  };
-}
-
-/** What the card works with: said, or its valve lift over its lobe lift where no lash can be in it. */
-function cardRatio({ card }: Evidence, side: Side): number | undefined {
-  const { lobeLift, valveLift, lash } = card[side];
-  if (card.assumedRatio !== undefined) return card.assumedRatio;
-  if (lobeLift === undefined || valveLift === undefined || (lash ?? 0) > 0) return undefined;
-  return valveLift / lobeLift;
-}
-
 export interface BeforeAndAfter {
   readonly before?: ChangeRatio;
   readonly after?: ChangeRatio;
+}
+
+/** What the arms that are on now are stamped or sold as; what is sold as one of the plans is what is to be fitted. */
+export function nominalNow(evidence: Evidence, place: ValvePlace | undefined): number | undefined {
+  const stated = stampedOn(evidence, place) ?? soldRatio(evidence);
+  return plansOf(evidence).some((each) => same(stated?.value, each)) ? undefined : stated?.value;
 }
 
 /**
@@ -153,8 +96,7 @@ export function beforeAndAfter(
     const best = bestOf(from.filter((ratio) => armsOf(ratio, evidence) === arms));
     return best === undefined ? undefined : measured(best);
   };
-  const card = cardRatio(evidence, valve);
-  const assumed = card === undefined ? undefined : ofCard(card);
+  const assumed = cardsRatio(evidence, valve);
   const stated = stampedOn(evidence, place) ?? soldRatio(evidence);
   const sold = stated && notMeasured(stated);
   const then = soldBefore(evidence, place);
@@ -164,7 +106,8 @@ export function beforeAndAfter(
     return defined({ before: read('fitted', off) ?? was ?? assumed, after: read('fitted', on) ?? sold });
   // What is sold as one of the plans is what is to be fitted, not what is in it.
   const isPlan = plansOf(evidence).some((each) => same(stated?.value, each));
-  const before = was ?? read('fitted', on) ?? read('fitted', off) ?? (isPlan ? undefined : sold) ?? assumed;
+  const before =
+    was ?? read('fitted', on) ?? read('fitted', off) ?? (isPlan ? undefined : sold) ?? onNow(assumed);
   const planned: Stated = { from: 'planned', value: plan, said: `the planned ${nominalSaid(plan)}` };
   return defined({ before, after: read(plan) ?? notMeasured(planned) });
 }

@@ -1,3 +1,4 @@
+import { goesSolidFirst, springsOf } from '../../springs/nested.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked, inDoubt } from '../common/asked.ts';
 import { overlapSaid } from '../common/gap-said.ts';
@@ -27,7 +28,14 @@ export function springsAsked(evidence: Evidence, details: readonly Worked[]): As
     .toSorted((a, b) => (bindOf(a)?.value ?? 0) - (bindOf(b)?.value ?? 0))[0];
   const gap = worst === undefined ? undefined : bindOf(worst);
   if (worst?.before === undefined || gap === undefined) return [];
-  const { installedHeight, solidHeight } = evidence.springs;
+  const { nest } = evidence.springs;
+  const first = nest && goesSolidFirst(nest);
+  // Of a nest the heights are those of the one that binds.
+  const { installedHeight, solidHeight } =
+    nest === undefined || first === undefined
+      ? evidence.springs
+      : springsOf(nest)[first === 'both' ? 'outer' : first];
+  const of = first === undefined || first === 'both' ? 'the springs' : `the ${first} springs`;
   if (installedHeight === undefined || solidHeight === undefined) return [];
   const has = ran(evidence);
   return [
@@ -35,7 +43,7 @@ export function springsAsked(evidence: Evidence, details: readonly Worked[]): As
       {
         code: 'springs-bind-already',
         weight: has ? 'strong' : 'weak',
-        ask: 'Were installed height and coil-bind height of the springs read right? With them the spring would go solid before anything is changed.',
+        ask: `Were installed height and coil-bind height of ${of} read right? With them the spring would go solid before anything is changed.`,
         size: `Installed ${inches(installedHeight)}, coil-bind ${inches(solidHeight)}: with ${nominalSaid(worst.before.value)} it would go solid ${overlapSaid(gap)} before full lift.${has ? ' The engine ran with them.' : ''}`,
         test: 'With nothing turned: take both heights once more, installed with seat, shims, retainer and locks as fitted, and coil-bind of each spring of a nest by itself.',
         byLooking: true,

@@ -1,9 +1,7 @@
-import { defined } from '../../../../shared/defined.ts';
 import { adjustersWord } from '../../consequences/adjusters.ts';
 import { cautionsOf } from '../../consequences/cautions.ts';
 import type { ConsequenceInput } from '../../consequences/types.ts';
-import type { AssessedQuantity } from '../assessment.ts';
-import type { Evidence } from '../evidence.ts';
+import type { AssessedQuantity, AssessedQuestion } from '../assessment.ts';
 import type { ChangeDetail } from './detail.ts';
 
 /** One valve or side worked out, before what is told once for all of them. */
@@ -11,6 +9,7 @@ export interface Worked {
   readonly detail: Omit<ChangeDetail, 'cautions' | 'adjusters'>;
   readonly input: ConsequenceInput;
   readonly otherArms: boolean;
+  readonly questions: readonly AssessedQuestion[];
   readonly quantities: readonly AssessedQuantity[];
 }
 
@@ -23,14 +22,9 @@ const adjustersOf = (worked: readonly Worked[], plan: number | undefined): strin
   );
 };
 
-/** The adjusters and cautions of each valve; the word on the stud once, by the most that any spring may bear. */
-export function toldOnce({ engine }: Evidence, worked: readonly Worked[]): ChangeDetail[] {
+/** The adjusters and cautions of each valve; what is told of the studs is the same for all of them. */
+export function toldOnce(worked: readonly Worked[], studs: readonly string[]): ChangeDetail[] {
   const details = worked.map(({ detail }) => detail);
-  const loads = details.flatMap(
-    ({ figures }) => figures.find(({ name }) => name === 'open-load')?.after?.high ?? [],
-  );
-  const openLoad = loads.length === 0 ? undefined : Math.max(...loads);
-  const studs = defined({ mounting: engine.mounting, size: engine.studSize, openLoad });
   return details.map((detail) => ({
     ...detail,
     adjusters: adjustersOf(worked, detail.plan),

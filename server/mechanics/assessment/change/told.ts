@@ -77,7 +77,7 @@ function sentenceOf(gap: ChangeGap, detail: Omit<ChangeDetail, 'id'>): string {
 export function calculatedJudgements(detail: Omit<ChangeDetail, 'id'>): Judgement[] {
   return detail.gaps.flatMap((gap): Judgement[] => {
     const { after, limit, word, lacks, judgementId, because, restsOn, name } = gap;
-    if (after?.basis !== 'calculated' || judgementId === undefined) return [];
+    if (after === undefined || gap.ofSheet === true || judgementId === undefined) return [];
     const why = because.map((reason) => ` ${upperFirst(reason)}.`).join('');
     return [
       {

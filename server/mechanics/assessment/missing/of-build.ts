@@ -1,5 +1,7 @@
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { springNeeds } from '../../consequences/spring-needs.ts';
+import { listed } from '../common/said.ts';
 import type { Evidence, Side } from '../evidence.ts';
 import { setUpsNow } from '../ratio/set-ups.ts';
 import { MUST, type Need, need } from './need.ts';
@@ -45,6 +47,26 @@ const centrelinesLacking = ({ intake, exhaust }: Card): string =>
     'exhaust centreline': exhaust.centreline,
   });
 
+/** Of a nest what one of the two lacks is asked for by its name. */
+function ofSpring(springs: Evidence['springs'], figures: Parameters<typeof springNeeds>[1], of: string) {
+  const needs = springs.nest === undefined ? [] : springNeeds(springs, figures);
+  const said = needs.length === 0 ? of : `the ${listed(needs)}`;
+  return {
+    said,
+    have: springs.nest === undefined ? known(figures.map((figure) => springs[figure])) : needs.length === 0,
+  };
+}
+
+function ofLoads(springs: Evidence['springs']): Need {
+  const { said, have } = ofSpring(springs, ['seatLoad', 'rate'], 'seat load and rate of the springs');
+  return need('spring-load', said, `Ask for ${said}.`, have, { askAtBench: `Enter ${said}.` });
+}
+
+function ofSolid(springs: Evidence['springs']): Need {
+  const { said, have } = ofSpring(springs, ['solidHeight'], 'the coil-bind height of the springs');
+  return need('solid-height', said, `Ask for ${said}.`, have, { askAtBench: `Enter ${said}.` });
+}
+
 export const ofBuild = ({ engine, springs }: Evidence): Need[] => [
   need('lifter', 'the lifter type', 'Ask which lifters are in it.', engine.lifter !== undefined, {
     askAtBench: 'Say which lifters are in it.',
@@ -69,20 +91,8 @@ export const ofBuild = ({ engine, springs }: Evidence): Need[] => [
     'Measure the installed height of the springs.',
     springs.installedHeight !== undefined,
   ),
-  need(
-    'spring-load',
-    'seat load and rate of the springs',
-    'Ask for the springs’ seat load and rate.',
-    known([springs.seatLoad, springs.rate]),
-    { askAtBench: 'Enter the springs’ seat load and rate.' },
-  ),
-  need(
-    'solid-height',
-    'the coil-bind height of the springs',
-    'Ask for the coil-bind height of the springs.',
-    springs.solidHeight !== undefined,
-    { askAtBench: 'Enter the coil-bind height of the springs.' },
-  ),
+  ofLoads(springs),
+  ofSolid(springs),
 ];
 
 const SIDES: readonly Side[] = ['intake', 'exhaust'];

@@ -16,15 +16,25 @@ const askForArm = ({ part }: Evidence): string =>
   part.some(({ standing, kind }) => standing && MARKS.includes(kind)) ? SAME_ARM : READ_MARKS;
 
 /** What the rockers are held to be, where nobody has said yet that nobody knows. */
-const ofSoldAs = (evidence: Evidence): Need =>
-  need(
+function ofSoldAs(evidence: Evidence): Need {
+  // Of a change two sets are spoken of.
+  const which = planOf(evidence.call.goal).isChange ? 'the rockers that are on now' : 'the rockers';
+  return need(
     'sold-as',
-    'the ratio the rockers are sold as',
-    'Ask which ratio the rockers are sold as, or keep that nobody knows.',
+    `the ratio ${which} are sold as`,
+    `Ask which ratio ${which} are sold as, or keep that nobody knows.`,
     // A mark on the arm is what it is held to be as well.
     isHeldToBe(evidence) || isSoldAsUnknown(evidence),
-    { ...MUST, askAtBench: 'Say which ratio the rockers are sold as, or that nobody knows.' },
+    { ...MUST, askAtBench: `Say which ratio ${which} are sold as, or that nobody knows.` },
   );
+}
+
+/** The new arms are on: after a change the rockers are sold as another ratio than the card works with. */
+const hasGoneOn = ({ call, rockers: { soldAs }, card: { assumedRatio } }: Evidence): boolean =>
+  call.goal === 'clearances-after-a-change' &&
+  soldAs !== undefined &&
+  assumedRatio !== undefined &&
+  Math.abs(soldAs - assumedRatio) >= 0.0005;
 
 export function ofParts(evidence: Evidence): Need[] {
   const { arms, seats, rockers, call } = evidence;
@@ -49,7 +59,7 @@ export function ofParts(evidence: Evidence): Need[] {
             'planned',
             'the ratio of the rockers that are to be fitted',
             'Ask which ratio is to be fitted.',
-            rockers.planned !== undefined,
+            rockers.planned !== undefined || rockers.plannedExhaust !== undefined || hasGoneOn(evidence),
             { ...MUST, askAtBench: 'Say which ratio is to be fitted.' },
           ),
         ]

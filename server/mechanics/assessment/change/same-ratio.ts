@@ -1,0 +1,31 @@
+import type { Headline } from '../assessment.ts';
+import type { ChangeDetail } from './detail.ts';
+import { byPlan, placesSaid } from './groups.ts';
+
+const SAME = 0.0005;
+
+/** The plan is what was there before: stated alike, since two arms that are measured always differ. */
+const isSame = ({ plan, before, after }: ChangeDetail): boolean =>
+  plan !== undefined &&
+  before !== undefined &&
+  before.from !== 'measured' &&
+  after?.from === 'planned' &&
+  Math.abs(before.value - plan) < SAME;
+
+/** A plan that changes nothing is said to. */
+export function sameRatioHeadlines(details: readonly ChangeDetail[]): Headline[] {
+  return byPlan(details).flatMap(({ key, details: here }): Headline[] => {
+    const same = here.filter(isSame);
+    const [first] = same;
+    if (first?.before === undefined || first.after === undefined) return [];
+    const where = same.length === here.length ? '' : ` on ${placesSaid(same.map((detail) => ({ detail })))}`;
+    return [
+      {
+        id: `headline:change:same-ratio${key}`,
+        about: { of: 'build' },
+        step: 'consequences',
+        sentence: `With ${first.after.said} nothing changes${where}: it is ${first.before.said}. If another ratio is meant, or other arms are on, say which.`,
+      },
+    ];
+  });
+}
