@@ -29,7 +29,7 @@ import { ratioReadOf } from './reading.ts';
 import { setUpDetail } from './set-up-detail.ts';
 import { setUpQuantities } from './set-up-quantities.ts';
 import { type SetUpRead, setUpsRead } from './set-up-read.ts';
-import { differingAsked, withDiffering } from './set-ups-differ.ts';
+import { differingAsked, isLobeUndecided, isUndecided, withDiffering } from './set-ups-differ.ts';
 import { askedNow, askedOfArm, readAgainSince } from './settled.ts';
 import { soldAsQuestion } from './sold-as.ts';
 import { stampAsked, stampQuestions } from './stamp-doubt.ts';
@@ -80,8 +80,14 @@ export function ratioRead(
   // A bucket moves one to one with its lobe: there is no ratio to weigh.
   if (evidence.engine.gear === 'bucket') return { reads, known, explained: [] };
   const nominals = nominalsOf(evidence);
-  const aside = new Set(known.flatMap(({ read, differs }) => (differs?.now === 'aside' ? [read] : [])));
-  const groups = groupsOf(evidence, reads, { within: DEFAULT_ASSUMPTIONS.lobesDiffer * IN, swaps, aside });
+  const readsOf = (is: (each: SetUpKnown) => boolean) => new Set(known.filter(is).map(({ read }) => read));
+  const groups = groupsOf(evidence, reads, {
+    within: DEFAULT_ASSUMPTIONS.lobesDiffer * IN,
+    swaps,
+    aside: readsOf(({ differs }) => differs?.now === 'aside'),
+    undecided: readsOf(isUndecided),
+    lobesUndecided: readsOf(isLobeUndecided),
+  });
   const explained = groups.map((group) => explainGroup(evidence, group, known, nominals));
   return { reads, known, explained };
 }

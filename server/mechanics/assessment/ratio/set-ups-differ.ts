@@ -7,7 +7,7 @@ import { LASH_KNOWN_IN } from './conditions.ts';
 import { groupKey } from './group-key.ts';
 import type { SetUpKnown } from './known.ts';
 import { meanOf } from './passes.ts';
-import { lobeOf, openLack, setUpsSaid, whichHolds } from './which-holds.ts';
+import { lobesAlike, openLack, setUpsSaid, whichHolds } from './which-holds.ts';
 
 /** The ratio came out otherwise in another set-up of the same arm on the same valve, read the same way. */
 export interface Differs {
@@ -27,12 +27,9 @@ const wayOf = ({ read: { setUp } }: SetUpKnown): string =>
 /** Two set-ups come to the same: lifts of one valve by as much as makes a valve odd, or by what their tools allow. */
 function areAlike(a: SetUpKnown, b: SetUpKnown): boolean {
   const [one, two] = [a.read, b.read];
-  const within = (tools: number) => Math.max(allowance('odd-beyond'), tools);
+  const tools = one.setUp.errorLimit + two.setUp.errorLimit;
   const lifts = Math.abs(meanOf(one.valve.used) - meanOf(two.valve.used));
-  if (lifts > within(one.setUp.errorLimit + two.setUp.errorLimit)) return false;
-  const [lobe, other] = [lobeOf(a), lobeOf(b)];
-  if (lobe === undefined || other === undefined) return true;
-  return Math.abs(lobe - other) <= within(one.setUp.lobeErrorLimit + two.setUp.lobeErrorLimit);
+  return lifts <= Math.max(allowance('odd-beyond'), tools) && lobesAlike(a, b);
 }
 
 /** Those that most of them come to: two at the least, and more than come to anything else. */
@@ -79,12 +76,27 @@ export function withDiffering(evidence: Evidence, known: readonly SetUpKnown[]):
       known.filter((each) => isClean(each) && wayOf(each) === way),
     ),
   );
-  return known.map((each) => told.find(({ read }) => read === each.read) ?? each);
+  const all = known.map((each) => told.find(({ read }) => read === each.read) ?? each);
+  return all.map((each) => ({
+    ...each,
+    lacks: [...new Set([...each.lacks, ...ofLobe(each.read.lobe, all)])],
+  }));
 }
 
 /** Nobody knows yet which of them holds. */
 export const isUndecided = ({ differs }: SetUpKnown): boolean =>
   differs !== undefined && differs.now === undefined;
+
+/** And their lobes do not come to the same either. */
+export const isLobeUndecided = (each: SetUpKnown): boolean =>
+  isUndecided(each) &&
+  each.read.lobe.entryIds.some((id) => each.differs?.question.restsOn.includes(id) === true);
+
+/** The lobe that another set-up works with is one of those. */
+const ofLobe = (lobe: SetUpKnown['read']['lobe'], all: readonly SetUpKnown[]): string[] =>
+  all
+    .filter((each) => lobe.from?.setUpId === each.read.setUp.id && isLobeUndecided(each))
+    .flatMap(({ differs }) => (differs === undefined ? [] : [`the answer to “${differs.question.ask}”`]));
 
 /** What is asked of them, each once; where the arm was read again `since`, in another way, nobody waits for it. */
 export function differingAsked(

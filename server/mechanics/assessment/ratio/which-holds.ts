@@ -1,3 +1,4 @@
+import { allowance } from '../../kit/allowances.ts';
 import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { inches, listed, placeOf, ratioSaid, valveSubject } from '../common/said.ts';
@@ -8,6 +9,22 @@ import { meanOf } from './passes.ts';
 /** The lobe that was read in this very set-up. */
 export const lobeOf = ({ read: { lobe } }: SetUpKnown): number | undefined =>
   lobe.source === 'indicator' && lobe.from === undefined ? lobe.value : undefined;
+
+/** Lobes of one valve by as much as makes a valve odd, or by what their tools allow. */
+export function lobesAlike(a: SetUpKnown, b: SetUpKnown): boolean {
+  const [lobe, other] = [lobeOf(a), lobeOf(b)];
+  if (lobe === undefined || other === undefined) return true;
+  const tools = a.read.setUp.lobeErrorLimit + b.read.setUp.lobeErrorLimit;
+  return Math.abs(lobe - other) <= Math.max(allowance('odd-beyond'), tools);
+}
+
+/** What is in doubt: the valve lifts, and the lobes where they are not alike. */
+const inQuestion = (own: readonly SetUpKnown[]): string[] => {
+  const alike = own.every((each) => own.every((other) => lobesAlike(each, other)));
+  return own.flatMap(({ read: { valve, lobe } }) =>
+    [...valve.used, ...(alike || lobe.from !== undefined ? [] : lobe.passes.used)].map(({ id }) => id),
+  );
+};
 
 const numbersOf = (own: readonly SetUpKnown[]): string[] => own.map(({ read }) => String(read.setUp.number));
 
@@ -58,7 +75,7 @@ export function whichHolds(
       knownBy: 'which of the set-ups holds',
       size: `Valve lifts of ${listed(lifts)}${over}, read the same way${name === undefined ? ', and no arm is named' : ''}.`,
       test: 'Set it up once more the same way, and read three passes: what they agree with holds.',
-      restsOn: own.flatMap(({ read }) => read.valve.used.map(({ id }) => id)),
+      restsOn: inQuestion(own),
     },
     {
       about: setUp === undefined ? { of: 'build' } : valveSubject(setUp),
