@@ -23,6 +23,8 @@ interface Told {
   readonly inHand?: ArmsInHand;
   /** The mark that is asked about: one that the reading is far off, or one without its point. */
   readonly stamp?: StampAsked;
+  /** What the arm was sold as is not what is stamped on it; else empty. */
+  readonly sold: string;
 }
 
 const FOR_FLEX = 'ordinary for an arm made with room for flex';
@@ -89,8 +91,12 @@ function told(explained: GroupExplained, claim: Claim, read: RatioRead, how: Tol
   switch (bandTold(explained, claim)) {
     case 'over':
       return `${start}: ${FOR_FLEX}${alsoLevel(explained, read)}. U${useIt(read)}`;
-    case 'under':
-      return `${start}, which no spring explains. ${stopped ? NOT_NOW : SWAP}`;
+    case 'under': {
+      const level = alsoLevel(explained, read);
+      return level === ''
+        ? `${start}, which no spring explains. ${stopped ? NOT_NOW : SWAP}`
+        : `${start}${level}.`;
+    }
     default:
       return open(explained, bands, read, start, tells);
   }
@@ -113,7 +119,7 @@ function againstClaim(
     against: { to: claim.to, ratio: claim.ratio },
     ...defined({ word }),
     sentence: ready
-      ? `${told(explained, claim, read, how)}${undottedSaid(stamp)}${stopped ? '' : repeatSaid(read)}`
+      ? `${told(explained, claim, read, how)}${undottedSaid(stamp)}${claim.to === 'mark' && stamp?.odd === undefined ? how.sold : ''}${stopped ? '' : repeatSaid(read)}`
       : `${runningSaid(explained)}Not set against ${claimSaid(claim, nominalSaid(claim.ratio))} yet. ${firstSaid(lacks)}${putBackSaid(explained)}`,
     lacks,
     restsOn: [...(given?.entryIds ?? [])].sort(),

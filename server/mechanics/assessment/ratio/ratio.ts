@@ -32,6 +32,7 @@ import { type SetUpRead, setUpsRead } from './set-up-read.ts';
 import { differingAsked, isLobeUndecided, isUndecided, withDiffering } from './set-ups-differ.ts';
 import { askedNow, askedOfArm, readAgainSince } from './settled.ts';
 import { soldAsQuestion } from './sold-as.ts';
+import { soldOtherwiseSaid, stampAgainstSold } from './stamp-against-sold.ts';
 import { stampAsked, stampQuestions } from './stamp-doubt.ts';
 
 /** What was read of the ratios, weighed but not told yet. */
@@ -130,6 +131,7 @@ export function ratioPart(
     judgedGroup(each, {
       stopped,
       stamp: stampAsked(evidence, each),
+      sold: soldOtherwiseSaid(evidence, each),
       ...defined({ inHand: handOf(each) }),
     });
   const since = readAgainSince(explained);
@@ -155,7 +157,13 @@ export function ratioPart(
         since,
       ),
       ...differingAsked(known, since),
-      ...ofEachArm(explained.flatMap((each) => stampQuestions(evidence, each))),
+      ...ofEachArm(
+        explained.flatMap((each) => [
+          ...stampQuestions(evidence, each),
+          // Whether the mark is the ratio is asked before what was ordered.
+          ...(stampAsked(evidence, each).odd === undefined ? stampAgainstSold(evidence, each) : []),
+        ]),
+      ),
       ...soldAsQuestion(evidence),
       ...explained.flatMap(askedOfArm),
     ],
