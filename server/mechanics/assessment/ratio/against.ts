@@ -7,13 +7,13 @@ import type { GroupExplained } from './explain.ts';
 import { lacksOfGroup } from './lacking.ts';
 import { type Claim, claimSaid } from './marks.ts';
 import { type ArmsInHand, namesLeft, nameTold } from './names.ts';
-import { awaySaid, NOT_NOW } from './ratio-said.ts';
+import { awaySaid } from './ratio-said.ts';
 import { asRead, type RatioRead, ratioReadOf, repeatSaid } from './reading.ts';
 import type { StampAsked } from './stamp-doubt.ts';
 import { isOff, toldBySwap } from './swap-said.ts';
 import { alsoLevel, putBackSaid, readsAs, runningSaid, spans, undottedSaid } from './told-beside.ts';
 import { bandsAgainst, bandTold, wordAgainst } from './word.ts';
-import { numberTells, wouldTell } from './would-tell.ts';
+import { numberTells, thenSwap, wouldTell } from './would-tell.ts';
 
 /** What is known beside the readings when they are told. */
 interface Told {
@@ -28,8 +28,6 @@ interface Told {
 }
 
 const FOR_FLEX = 'ordinary for an arm made with room for flex';
-const SWAP =
-  'Read again; then the swap test, this rocker on another valve and another one here: what follows the rocker is the part, what stays is the valve or the reading.';
 const DOUBTED = 'so far off that the readings are doubted before the part is';
 
 const useIt = ({ value }: RatioRead): string => `se ${ratioSaid(value)} for every clearance.`;
@@ -40,15 +38,18 @@ function open(
   bands: readonly Band[],
   read: RatioRead,
   start: string,
-  tells: string,
+  stopped: boolean,
 ): string {
+  const tells = wouldTell(explained, stopped);
   if (spans(bands, 'within', 'over'))
     return `${start}: just inside 2 % or just past it. Either way it is ${FOR_FLEX}. U${useIt(read)}`;
   if (spans(bands, 'over', 'far-over'))
     return `${start}: it cannot be told whether that is more than is ${FOR_FLEX}. ${tells}`;
   if (spans(bands, 'within', 'under'))
     return `${start}: it cannot be told whether that is within 2 %. ${tells}`;
-  if (spans(bands, 'under', 'far-under') || spans(bands, 'far-under') || spans(bands, 'far-over'))
+  if (spans(bands, 'under', 'far-under'))
+    return `${start}, which no spring explains; it may be so far off that the reading is doubted first.${readsAs(explained, read)} ${thenSwap(explained, stopped)}`;
+  if (spans(bands, 'far-under') || spans(bands, 'far-over'))
     return `${start}, ${DOUBTED}.${readsAs(explained, read)} ${tells}`;
   if (spans(bands, 'within'))
     return `${start}, which is within 2 %, but a mistake in the reading is not ruled out. ${tells}`;
@@ -87,18 +88,17 @@ function told(explained: GroupExplained, claim: Claim, read: RatioRead, how: Tol
     return `${start}, and level with ${stamp.odd.meets}. Is the ${stamp.odd.stamp.text} on it the ratio?`;
   const bySwap = toldBySwap(explained, read);
   if (bySwap !== undefined && bands.some(isOff)) return `${start}${bySwap}`;
-  const tells = wouldTell(explained, stopped);
   switch (bandTold(explained, claim)) {
     case 'over':
       return `${start}: ${FOR_FLEX}${alsoLevel(explained, read)}. U${useIt(read)}`;
     case 'under': {
       const level = alsoLevel(explained, read);
       return level === ''
-        ? `${start}, which no spring explains. ${stopped ? NOT_NOW : SWAP}`
+        ? `${start}, which no spring explains. ${thenSwap(explained, stopped)}`
         : `${start}${level}.`;
     }
     default:
-      return open(explained, bands, read, start, tells);
+      return open(explained, bands, read, start, stopped);
   }
 }
 

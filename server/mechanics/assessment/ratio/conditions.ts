@@ -52,11 +52,14 @@ function stateLacks({ setUp }: SetUpRead, questions: readonly AssessedQuestion[]
   ];
 }
 
-/** A hydraulic lifter can sink before its first pass: level passes do not show that it held. */
+/**
+ * A hydraulic lifter that is not locked can sink before its first pass, under a light spring too: passes that repeat do
+ * not show that it held, and an arm of more ratio then reads as one of less (common practice, no published source).
+ */
 const SUNK = 'a reading on a solid or locked lifter: a hydraulic one may have sunk before the first pass';
 
-const mayHaveSunk = (questions: readonly AssessedQuestion[]): boolean =>
-  questions.some((question) => question.code === 'lifter-sunk' && inDoubt(question));
+const mayHaveSunk = ({ setUp: { lifter, spring } }: SetUpRead): boolean =>
+  lifter === 'hydraulic' && spring !== 'running';
 
 /** So many passes that agree outweigh one that was looked at and does not. */
 const ENOUGH_FELLOWS = 3;
@@ -163,7 +166,7 @@ export function lacksOf(own: SetUpRead, questions: readonly AssessedQuestion[]):
       ...(own.valve.used.length === 0 ? ['a pass of the valve lift'] : []),
       ...(wasReadBackWrong(own) ? [READ_BACK_WRONG] : []),
       ...own.lobe.lacks,
-      ...(!sinking && mayHaveSunk(questions) ? [SUNK] : []),
+      ...(!sinking && mayHaveSunk(own) ? [SUNK] : []),
       ...(sinking ? [SINKING] : isOtherUnit(own, questions) ? [] : own.valve.lacks),
       ...apartLacks(own, questions),
     ]),
