@@ -3,6 +3,7 @@ import type { Judgement } from '../assessment.ts';
 import { firstSaid } from '../common/first-said.ts';
 import { nominalSaid, ratioSaid, valveSubject } from '../common/said.ts';
 import type { Band } from './bands.ts';
+import { otherwiseSaid } from './beside-set-ups.ts';
 import type { GroupExplained } from './explain.ts';
 import { lacksOfGroup } from './lacking.ts';
 import { type Claim, claimSaid } from './marks.ts';
@@ -119,7 +120,7 @@ function againstClaim(
     against: { to: claim.to, ratio: claim.ratio },
     ...defined({ word }),
     sentence: ready
-      ? `${told(explained, claim, read, how)}${undottedSaid(stamp)}${claim.to === 'mark' && stamp?.odd === undefined ? how.sold : ''}${stopped ? '' : repeatSaid(read)}`
+      ? `${told(explained, claim, read, how)}${undottedSaid(stamp)}${claim.to === 'mark' && stamp?.odd === undefined ? how.sold : ''}${explained.claims[0] === claim ? otherwiseSaid(explained) : ''}${stopped ? '' : repeatSaid(read)}`
       : `${runningSaid(explained)}Not set against ${claimSaid(claim, nominalSaid(claim.ratio))} yet. ${firstSaid(lacks)}${putBackSaid(explained)}`,
     lacks,
     restsOn: [...(given?.entryIds ?? [])].sort(),

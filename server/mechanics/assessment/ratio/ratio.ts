@@ -166,6 +166,7 @@ export function ratioPart(
       ),
       ...soldAsQuestion(evidence),
       ...explained.flatMap(askedOfArm),
+      ...deflections.flatMap((each) => each.questions),
     ],
     stop: [],
     headlines: [

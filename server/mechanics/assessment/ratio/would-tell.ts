@@ -3,6 +3,7 @@ import { isDial } from '../../kit/lift-tools.ts';
 import { inDoubt, keptWords } from '../common/asked.ts';
 import { listed, lowerFirst, upperFirst } from '../common/said.ts';
 import { WITHIN } from './bands.ts';
+import { testOfOtherwise } from './beside-set-ups.ts';
 import type { GroupExplained } from './explain.ts';
 import { ratioOnBox } from './held-as.ts';
 import { lacksOfGroup, restingOn } from './lacking.ts';
@@ -127,15 +128,18 @@ const SWAP_TEST =
 export function thenSwap(explained: GroupExplained, stopped: boolean): string {
   if (stopped) return NOT_NOW;
   if (explained.group.readElsewhere) return wouldTell(explained, stopped);
-  const isNext = explained.questions.every((each) => !inDoubt(each)) && whatTells(explained) === SWAP;
+  const isNext =
+    explained.questions.every((each) => !inDoubt(each)) &&
+    testOfOtherwise(explained) === undefined &&
+    whatTells(explained) === SWAP;
   return isNext ? `What would tell: ${SWAP_TEST}` : `${wouldTell(explained, stopped)} Then ${SWAP_TEST}`;
 }
 
 /** `What would tell: read the lobe lift at the lifter body.` */
 export function wouldTell(explained: GroupExplained, stopped: boolean): string {
   if (stopped) return NOT_NOW;
-  const asked = explained.questions.find(inDoubt);
-  if (asked !== undefined) return `What would tell: ${lowerFirst(asked.test)}`;
+  const test = explained.questions.find(inDoubt)?.test ?? testOfOtherwise(explained);
+  if (test !== undefined) return `What would tell: ${lowerFirst(test)}`;
   const action = whatTells(explained);
   if (action === undefined) return byNumber(explained);
   if (action === SWAP) return SWAP_TELLS;
