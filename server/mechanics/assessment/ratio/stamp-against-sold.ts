@@ -3,11 +3,14 @@ import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { listed, nominalSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
-import { near } from './card-lifts.ts';
+import { WITHIN } from './bands.ts';
 import type { GroupExplained } from './explain.ts';
 import { ratioOnBox } from './held-as.ts';
 
 const CODE = 'stamp-against-sold';
+
+/** Names so near that a reading of the one agrees with the other: 1.5 and 1.52. */
+const isOne = (ratio: number, other: number): boolean => Math.abs(other / ratio - 1) <= WITHIN;
 
 /** What says another ratio than the stamp: what it is sold as, its box. */
 interface SoldOtherwise {
@@ -21,9 +24,10 @@ function soldOtherwise({ rockers }: Evidence, { arm, claims }: GroupExplained): 
   const [mark] = claims;
   if (mark?.to !== 'mark') return undefined;
   const { soldAs, planned, plannedExhaust } = rockers;
-  if ([planned, plannedExhaust].some((each) => near(mark.ratio, each))) return undefined;
+  if ([planned, plannedExhaust].some((each) => each !== undefined && isOne(mark.ratio, each)))
+    return undefined;
   const box = ratioOnBox(arm?.boxLabel ?? '');
-  const isOther = (ratio: number | undefined) => ratio !== undefined && !near(mark.ratio, ratio);
+  const isOther = (ratio: number | undefined) => ratio !== undefined && !isOne(mark.ratio, ratio);
   const sold = isOther(soldAs) ? soldAs : isOther(box) ? box : undefined;
   if (sold === undefined) return undefined;
   return {
