@@ -58,8 +58,17 @@ function stateLacks({ setUp }: SetUpRead, questions: readonly AssessedQuestion[]
  */
 const SUNK = 'a reading on a solid or locked lifter: a hydraulic one may have sunk before the first pass';
 
-const mayHaveSunk = ({ setUp: { lifter, spring } }: SetUpRead): boolean =>
-  lifter === 'hydraulic' && spring !== 'running';
+function sunkLacks(
+  { setUp: { lifter, spring } }: SetUpRead,
+  questions: readonly AssessedQuestion[],
+): string[] {
+  if (lifter !== 'hydraulic' || spring === 'running') return [];
+  // Whether it was one at all is asked before another lifter is put in.
+  const isOpen = questions.some(
+    ({ code, answered }) => code === 'lifter-of-engine' && answered === undefined,
+  );
+  return [isOpen ? 'which lifter was under the pushrod, since the engine is down with solid ones' : SUNK];
+}
 
 /** So many passes that agree outweigh one that was looked at and does not. */
 const ENOUGH_FELLOWS = 3;
@@ -166,7 +175,7 @@ export function lacksOf(own: SetUpRead, questions: readonly AssessedQuestion[]):
       ...(own.valve.used.length === 0 ? ['a pass of the valve lift'] : []),
       ...(wasReadBackWrong(own) ? [READ_BACK_WRONG] : []),
       ...own.lobe.lacks,
-      ...(!sinking && mayHaveSunk(own) ? [SUNK] : []),
+      ...(sinking ? [] : sunkLacks(own, questions)),
       ...(sinking ? [SINKING] : isOtherUnit(own, questions) ? [] : own.valve.lacks),
       ...apartLacks(own, questions),
     ]),
