@@ -1,8 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { Judgement } from '../assessment.ts';
 import { firstSaid } from '../common/first-said.ts';
-import { nominalSaid, ratioSaid, valveSubject } from '../common/said.ts';
-import type { Band } from './bands.ts';
+import { nominalSaid, valveSubject } from '../common/said.ts';
 import { otherwiseSaid } from './beside-set-ups.ts';
 import type { GroupExplained } from './explain.ts';
 import { lacksOfGroup } from './lacking.ts';
@@ -12,9 +11,10 @@ import { awaySaid } from './ratio-said.ts';
 import { asRead, type RatioRead, ratioReadOf, repeatSaid } from './reading.ts';
 import type { StampAsked } from './stamp-doubt.ts';
 import { isOff, toldBySwap } from './swap-said.ts';
-import { alsoLevel, putBackSaid, readsAs, runningSaid, spans, undottedSaid } from './told-beside.ts';
+import { alsoLevel, putBackSaid, runningSaid, undottedSaid } from './told-beside.ts';
+import { FOR_FLEX, toldOpen, useIt } from './told-open.ts';
 import { bandsAgainst, bandTold, wordAgainst } from './word.ts';
-import { numberTells, thenSwap, wouldTell } from './would-tell.ts';
+import { numberTells, thenSwap } from './would-tell.ts';
 
 /** What is known beside the readings when they are told. */
 interface Told {
@@ -26,37 +26,6 @@ interface Told {
   readonly stamp?: StampAsked;
   /** What the arm was sold as is not what is stamped on it; else empty. */
   readonly sold: string;
-}
-
-const FOR_FLEX = 'ordinary for an arm made with room for flex';
-const DOUBTED = 'so far off that the readings are doubted before the part is';
-
-const useIt = ({ value }: RatioRead): string => `se ${ratioSaid(value)} for every clearance.`;
-
-/** A reading that lies across an edge, or that a mistake may be in: what is known either way, and what would tell. */
-function open(
-  explained: GroupExplained,
-  bands: readonly Band[],
-  read: RatioRead,
-  start: string,
-  stopped: boolean,
-): string {
-  const tells = wouldTell(explained, stopped);
-  if (spans(bands, 'within', 'over'))
-    return `${start}: just inside 2 % or just past it. Either way it is ${FOR_FLEX}. U${useIt(read)}`;
-  if (spans(bands, 'over', 'far-over'))
-    return `${start}: it cannot be told whether that is more than is ${FOR_FLEX}. ${tells}`;
-  if (spans(bands, 'within', 'under'))
-    return `${start}: it cannot be told whether that is within 2 %. ${tells}`;
-  if (spans(bands, 'under', 'far-under'))
-    return `${start}, which no spring explains; it may be so far off that the reading is doubted first.${readsAs(explained, read)} ${thenSwap(explained, stopped)}`;
-  if (spans(bands, 'far-under') || spans(bands, 'far-over'))
-    return `${start}, ${DOUBTED}.${readsAs(explained, read)} ${tells}`;
-  if (spans(bands, 'within'))
-    return `${start}, which is within 2 %, but a mistake in the reading is not ruled out. ${tells}`;
-  if (spans(bands, 'over'))
-    return `${start}: ${FOR_FLEX} if nothing went wrong, but a mistake is as likely. ${tells}`;
-  return `${start}: whether it agrees cannot be told yet. ${tells}`;
 }
 
 /** What it is held to be beside the first claim: two names for one arm are told as that. */
@@ -99,7 +68,7 @@ function told(explained: GroupExplained, claim: Claim, read: RatioRead, how: Tol
         : `${start}${level}.`;
     }
     default:
-      return open(explained, bands, read, start, stopped);
+      return toldOpen(explained, bands, read, start, stopped);
   }
 }
 

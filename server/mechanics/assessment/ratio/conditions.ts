@@ -6,7 +6,7 @@ import { codeOf, foundBy, passNamed } from './answers.ts';
 import { askedBefore } from './asked-before.ts';
 import { ABOUT_TURNS } from './counted.ts';
 import type { SetUpRead } from './set-up-read.ts';
-import { SINKING, sinks } from './sinking.ts';
+import { SINKING, sinks, sunkLacks } from './sinking.ts';
 
 /** Doubts about the card or a sum, not about what was read. */
 const NOT_ABOUT_READINGS: ReadonlySet<string> = new Set([
@@ -50,24 +50,6 @@ function stateLacks({ setUp }: SetUpRead, questions: readonly AssessedQuestion[]
     ...(lobeSource === 'guess' ? ['a reading of the lobe lift with a tool: this one is a guess'] : []),
     ...(alignment === 'leaning' && isDial(tool) ? ['a reading with the plunger parallel to the stem'] : []),
   ];
-}
-
-/**
- * A hydraulic lifter that is not locked can sink before its first pass, under a light spring too: passes that repeat do
- * not show that it held, and an arm of more ratio then reads as one of less (common practice, no published source).
- */
-const SUNK = 'a reading on a solid or locked lifter: a hydraulic one may have sunk before the first pass';
-
-function sunkLacks(
-  { setUp: { lifter, spring } }: SetUpRead,
-  questions: readonly AssessedQuestion[],
-): string[] {
-  if (lifter !== 'hydraulic' || spring === 'running') return [];
-  // Whether it was one at all is asked before another lifter is put in.
-  const isOpen = questions.some(
-    ({ code, answered }) => code === 'lifter-of-engine' && answered === undefined,
-  );
-  return [isOpen ? 'which lifter was under the pushrod, since the engine is down with solid ones' : SUNK];
 }
 
 /** So many passes that agree outweigh one that was looked at and does not. */

@@ -1,7 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
 import { IN } from '../../kit/si.ts';
-import type { AssessedExplanation, AssessedQuestion, NotToRun, StopReason, Subject } from '../assessment.ts';
+import type { AssessedExplanation, NotToRun, StopReason, Subject } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { byId, placeOf, valveSubject } from '../common/said.ts';
 import type { SwapTold } from '../common/swap-told.ts';
@@ -25,15 +25,14 @@ import { lobeAgainstCard, lobeHeadlines, lobesOff } from './lobe-card.ts';
 import { cardIsOther, isDown, isStopped, lobeNotToRun } from './lobe-low.ts';
 import { namesLeft } from './names.ts';
 import { nominalsOf } from './nominals.ts';
+import { ratioQuestions } from './ratio-questions.ts';
 import { ratioReadOf } from './reading.ts';
 import { setUpDetail } from './set-up-detail.ts';
 import { setUpQuantities } from './set-up-quantities.ts';
 import { type SetUpRead, setUpsRead } from './set-up-read.ts';
-import { differingAsked, isLobeUndecided, isUndecided, withDiffering } from './set-ups-differ.ts';
-import { askedNow, askedOfArm, readAgainSince } from './settled.ts';
-import { soldAsQuestion } from './sold-as.ts';
-import { soldOtherwiseSaid, stampAgainstSold } from './stamp-against-sold.ts';
-import { stampAsked, stampQuestions } from './stamp-doubt.ts';
+import { putAside, withDiffering } from './set-ups-differ.ts';
+import { soldOtherwiseSaid } from './stamp-against-sold.ts';
+import { stampAsked } from './stamp-doubt.ts';
 
 /** What was read of the ratios, weighed but not told yet. */
 interface RatioRead {
@@ -57,12 +56,6 @@ function remainingOf(explained: GroupExplained, chances: Chances) {
   return [{ about: valveSubject(group), names }];
 }
 
-/** An arm that was read on several valves is asked once, and where that weighs most. */
-function ofEachArm(questions: readonly AssessedQuestion[]): AssessedQuestion[] {
-  const strongFirst = questions.toSorted((a, b) => a.weight.localeCompare(b.weight));
-  return strongFirst.filter(({ id }, index) => strongFirst.findIndex((each) => each.id === id) === index);
-}
-
 /** Every set-up put in order. */
 export function ratioKnown(evidence: Evidence): Pick<RatioRead, 'reads' | 'known'> {
   const reads = setUpsRead(evidence);
@@ -81,13 +74,10 @@ export function ratioRead(
   // A bucket moves one to one with its lobe: there is no ratio to weigh.
   if (evidence.engine.gear === 'bucket') return { reads, known, explained: [] };
   const nominals = nominalsOf(evidence);
-  const readsOf = (is: (each: SetUpKnown) => boolean) => new Set(known.filter(is).map(({ read }) => read));
   const groups = groupsOf(evidence, reads, {
     within: DEFAULT_ASSUMPTIONS.lobesDiffer * IN,
     swaps,
-    aside: readsOf(({ differs }) => differs?.now === 'aside'),
-    undecided: readsOf(isUndecided),
-    lobesUndecided: readsOf(isLobeUndecided),
+    ...putAside(known),
   });
   const explained = groups.map((group) => explainGroup(evidence, group, known, nominals));
   return { reads, known, explained };
@@ -134,7 +124,6 @@ export function ratioPart(
       sold: soldOtherwiseSaid(evidence, each),
       ...defined({ inHand: handOf(each) }),
     });
-  const since = readAgainSince(explained);
   const cards = cardJudged(evidence, explained);
   const lobes = known.flatMap((each) => lobeAgainstCard(evidence, each, known, stopped));
   const deflections = explained.map((each) => deflection(evidence, each));
@@ -151,23 +140,7 @@ export function ratioPart(
       ...cardQuantities(evidence),
     ],
     judgements,
-    questions: [
-      ...askedNow(
-        known.flatMap(({ questions }) => questions),
-        since,
-      ),
-      ...differingAsked(known, since),
-      ...ofEachArm(
-        explained.flatMap((each) => [
-          ...stampQuestions(evidence, each),
-          // Whether the mark is the ratio is asked before what was ordered.
-          ...(stampAsked(evidence, each).odd === undefined ? stampAgainstSold(evidence, each) : []),
-        ]),
-      ),
-      ...soldAsQuestion(evidence),
-      ...explained.flatMap(askedOfArm),
-      ...deflections.flatMap((each) => each.questions),
-    ],
+    questions: [...ratioQuestions(evidence, read), ...deflections.flatMap((each) => each.questions)],
     stop: [],
     headlines: [
       ...ratioHeadlines(evidence, explained, judgements),

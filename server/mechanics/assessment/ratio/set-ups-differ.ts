@@ -88,9 +88,19 @@ export const isUndecided = ({ differs }: SetUpKnown): boolean =>
   differs !== undefined && differs.now === undefined;
 
 /** And their lobes do not come to the same either. */
-export const isLobeUndecided = (each: SetUpKnown): boolean =>
+const isLobeUndecided = (each: SetUpKnown): boolean =>
   isUndecided(each) &&
   each.read.lobe.entryIds.some((id) => each.differs?.question.restsOn.includes(id) === true);
+
+/** Set-ups that say less than others: put aside, undecided, and undecided in their lobes too. */
+export function putAside(known: readonly SetUpKnown[]) {
+  const readsOf = (is: (each: SetUpKnown) => boolean) => new Set(known.filter(is).map(({ read }) => read));
+  return {
+    aside: readsOf(({ differs }) => differs?.now === 'aside'),
+    undecided: readsOf(isUndecided),
+    lobesUndecided: readsOf(isLobeUndecided),
+  };
+}
 
 /** The lobe that another set-up works with is one of those. */
 const ofLobe = (lobe: SetUpKnown['read']['lobe'], all: readonly SetUpKnown[]): string[] =>
