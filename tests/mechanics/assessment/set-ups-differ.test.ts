@@ -95,6 +95,7 @@ describe('set-ups of one arm on one valve that come out otherwise', () => {
       ['ratio:2-intake:arm-Arm A:mark', 'agrees'],
     ]);
     expect(differs(evidence).map(({ weight }) => weight)).toEqual(['strong']);
+    expect(differs(evidence)[0]?.size).toMatch(/ The same arm came out 1\.601 on 2 intake\.$/);
   });
 
   test('on the running spring they leave the light one its word and its gaps', () => {

@@ -2,6 +2,7 @@ import { defined } from '../../../../shared/defined.ts';
 import { allowance } from '../../kit/allowances.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { chosenOf } from '../common/chosen.ts';
+import { placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { LASH_KNOWN_IN } from './conditions.ts';
 import { groupKey } from './group-key.ts';
@@ -42,10 +43,22 @@ function mostOf(own: readonly SetUpKnown[]): readonly SetUpKnown[] {
   return most.length < 2 || others.length > 0 ? [] : most;
 }
 
-function withOne(evidence: Evidence, own: readonly SetUpKnown[]): SetUpKnown[] {
+/** The same arm on other valves, read on the same spring with nothing in doubt. */
+const onOtherValves = ([first]: readonly SetUpKnown[], known: readonly SetUpKnown[]): SetUpKnown[] =>
+  known.filter(
+    (each) =>
+      first?.read.setUp.armId !== undefined &&
+      each.read.setUp.armId === first.read.setUp.armId &&
+      each.read.setUp.spring === first.read.setUp.spring &&
+      placeOf(each.read.setUp) !== placeOf(first.read.setUp) &&
+      each.result !== undefined &&
+      each.lacks.length === 0,
+  );
+
+function withOne(evidence: Evidence, own: readonly SetUpKnown[], known: readonly SetUpKnown[]): SetUpKnown[] {
   const most = mostOf(own);
   if (most.length === own.length || own.length < 2) return [...own];
-  const raised = whichHolds(evidence, own, most);
+  const raised = whichHolds(evidence, own, { most, elsewhere: onOtherValves(own, known) });
   const chosen = chosenOf(raised);
   const named = own.filter(({ read }) => chosen === `set-up-${read.setUp.number}`);
   const [only] = named;
@@ -74,6 +87,7 @@ export function withDiffering(evidence: Evidence, known: readonly SetUpKnown[]):
     withOne(
       evidence,
       known.filter((each) => isClean(each) && wayOf(each) === way),
+      known,
     ),
   );
   const all = known.map((each) => told.find(({ read }) => read === each.read) ?? each);

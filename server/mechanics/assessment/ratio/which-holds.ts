@@ -51,11 +51,26 @@ const choicesOf = (own: readonly SetUpKnown[]): AnswerChoice[] => [
   },
 ];
 
-/** Which of set-ups that differ holds; `most`: those that most of them come to, if they do. */
+interface Beside {
+  /** Those that most of them come to, if they do. */
+  readonly most: readonly SetUpKnown[];
+  /** The same arm on other valves, with nothing in doubt. */
+  readonly elsewhere: readonly SetUpKnown[];
+}
+
+/** What the arm gives on another valve decides nothing here, and is worth knowing. */
+function elsewhereSaid(elsewhere: readonly SetUpKnown[]): string {
+  const said = elsewhere.map(
+    ({ read, result }) => `${ratioSaid(result?.ratio ?? 0)} on ${placeOf(read.setUp)}`,
+  );
+  return said.length === 0 ? '' : ` The same arm came out ${listed(said)}.`;
+}
+
+/** Which of set-ups that differ holds. */
 export function whichHolds(
   evidence: Evidence,
   own: readonly SetUpKnown[],
-  most: readonly SetUpKnown[],
+  { most, elsewhere }: Beside,
 ): AssessedQuestion {
   const [first] = own;
   const { setUp } = first?.read ?? {};
@@ -73,7 +88,7 @@ export function whichHolds(
       weight: most.length > 0 ? 'weak' : 'strong',
       ask: `${place}${name === undefined ? '' : ` with ${name}`} came out ${listed(cameOut)}. Which one holds?`,
       knownBy: 'which of the set-ups holds',
-      size: `Valve lifts of ${listed(lifts)}${over}, read the same way${name === undefined ? ', and no arm is named' : ''}.`,
+      size: `Valve lifts of ${listed(lifts)}${over}, read the same way${name === undefined ? ', and no arm is named' : ''}.${elsewhereSaid(elsewhere)}`,
       test: 'Set it up once more the same way, and read three passes: what they agree with holds.',
       restsOn: inQuestion(own),
     },
