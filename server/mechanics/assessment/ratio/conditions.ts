@@ -110,18 +110,22 @@ function passesSaid(ids: readonly string[], { standing }: SetUpRead): string {
 }
 
 /** Doubts about what the card says: found to be so, the card is put right and the passes stand. */
-export const ABOUT_CARD: ReadonlySet<string> = new Set([
+const ABOUT_CARD: ReadonlySet<string> = new Set([
   'wrong-card-row',
   'card-not-this-lobe',
   'valve-lift-as-lobe',
 ]);
+
+/** Of the card too where a question that may be about a reading rests on none. */
+export const isAboutCard = ({ code, restsOn }: Pick<AssessedQuestion, 'code' | 'restsOn'>): boolean =>
+  ABOUT_CARD.has(code) || (code === 'gross-lift-as-lobe' && restsOn.length === 0);
 
 /** A doubt that was found to be so. */
 export function foundSaid({ code, ask, restsOn, answered }: AssessedQuestion, own: SetUpRead): string {
   const pass = answered === undefined ? undefined : passNamed(answered);
   if (pass !== undefined)
     return `pass ${pass} entered again or struck out: asked “${ask}”, the answer was yes`;
-  const what = ABOUT_CARD.has(code)
+  const what = isAboutCard({ code, restsOn })
     ? 'the lobe lift of the card put right'
     : code === 'ratio-not-listed'
       ? 'the ratio that the part number has, as what they are sold as'
