@@ -147,7 +147,11 @@ export const RATIO_CALLS: readonly RatioCall[] = [
     said: '3 % under, lobe at the lifter: 1.551',
     build: readWell([0.543, 0.5435, 0.543], { answers: [LASH_WAS_OUT] }),
     word: 'cannot-tell',
-    headline: ['3 % under the 1.6 stamped on it, which no spring explains. Read again; then the swap test'],
+    // The one step that is next, then the swap: not two steps under two headings.
+    headline: [
+      '3 % under the 1.6 stamped on it, which no spring explains. What would tell: turn to .200 in of lobe lift',
+      'Then the swap test, this rocker on another valve',
+    ],
     never: PART_NUMBER,
     next: 'valve-lift-at-.200',
   },
@@ -163,7 +167,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
       answers: [...NOT_READ_WRONG, LASH_WAS_OUT],
     }),
     word: 'cannot-tell',
-    headline: ['then the swap test'],
+    headline: ['What would tell: the swap test, this rocker on another valve'],
     next: 'rocker-on-another-valve',
   },
   {
@@ -175,7 +179,8 @@ export const RATIO_CALLS: readonly RatioCall[] = [
       'level with the 1.65 it is sold as and 3 % over the 1.6 stamped on it: a reading cannot tell which',
     ],
     never: /agrees with the 1\.65|part number can/,
-    next: 'said',
+    // Stamp and order do not go together: common practice, no published source.
+    next: 'stamp-against-sold',
   },
   {
     said: '2 % over, across the edge of 2 %: either way it is used as read',

@@ -130,4 +130,34 @@ export const OF_PART: readonly Call[] = [
       next: 'stud-against-hole',
     },
   },
+  {
+    // 1.480 / .872 = 1.697, and 1.480 / .925 = 1.600: one arm, and it is one of them.
+    said: 'Eight seventy-two to the cup; no, now I get nine twenty-five',
+    goal: 'identify',
+    entries: [
+      ...START,
+      ofPart('pivot-to-tip', { size: '1.480 in', tool: 'caliper' }),
+      ofPart('pivot-to-cup', { size: '.872 in', tool: 'caliper' }),
+      ofPart('pivot-to-cup', { size: '.925 in', tool: 'caliper', place: 'again' }),
+      ofPart('hole-across-trunnion', { size: '.3735 in', tool: 'caliper' }),
+      ofPart('hole-across-trunnion', { size: '.374 in', tool: 'caliper' }),
+    ],
+    expected: { asks: ['two-sizes'], never: [/stands first/], next: 'two-sizes' },
+  },
+  {
+    // 16 over .75 is 21.3 to the inch and no thread; 15 over it is 20, as the gauge says.
+    said: 'Sixteen threads in three quarters, and the gauge says twenty',
+    goal: 'identify',
+    entries: [
+      ...START,
+      ofPart('stud-pitch', { size: '.75 in', count: 16, tool: 'caliper' }),
+      ofPart('stud-pitch', { size: '20 tpi', tool: 'thread-gauge' }),
+    ],
+    expected: {
+      asks: ['crests-counted'],
+      asksNot: ['two-sizes'],
+      headline: /pitch of the thread that came out is that of .*7\/16-20 UNF/,
+      next: 'crests-counted',
+    },
+  },
 ];

@@ -351,4 +351,40 @@ export const OF_RATIO: readonly Call[] = [
       next: 'one-more-pass',
     },
   },
+  {
+    // .5743 / .348 = 1.650; .348 × 1.6 = .557.
+    said: 'The box says one six, one sixty-five is stamped on it, and I get five seventy-four',
+    goal: 'verify-ratio',
+    entries: [
+      ...START,
+      described({ rockers: { nominalRatio: 1.6 } }),
+      arm('the arm', { ratioStamp: '1.65', boxLabel: '1.6 roller set' }),
+      placed('the arm', 1),
+      setUp('bench', ON_THE_ARM),
+      ...passes('bench', 'valve-lift', ['.574 in', '.5745 in', '.5745 in'], COUNTED),
+    ],
+    expected: {
+      words: { [MARK]: 'agrees' },
+      asks: ['stamp-against-sold'],
+      headline: /agrees with the 1\.65 stamped on it\. But it is sold as 1\.6 and its box says 1\.6/,
+      never: [/not the part/],
+      next: 'stamp-against-sold',
+    },
+  },
+  {
+    // Steady passes do not show that it held: .574 less .017 of sink is .557 too.
+    said: 'Five fifty-seven each time, on the hydraulic lifter that is in it',
+    goal: 'verify-ratio',
+    entries: [
+      ...START,
+      ...STAMPED,
+      setUp('bench', { ...ON_THE_ARM, lifter: 'hydraulic' }),
+      ...passes('bench', 'valve-lift', ['.557 in', '.557 in', '.5575 in'], COUNTED),
+    ],
+    expected: {
+      words: { [MARK]: undefined },
+      headline: /First: a reading on a solid or locked lifter/,
+      next: 'light-spring-solid-lifter',
+    },
+  },
 ];

@@ -4,6 +4,8 @@ import type { Tolerances } from './tolerances.ts';
 import type { Pass, Question, QuestionInput } from './types.ts';
 import { changeText, countText, inch, READ_SMALL_HAND } from './words.ts';
 
+const EQUAL = 1e-9;
+
 interface Miscount {
   readonly pass: Pass;
   /** Turns to add: below zero, turns counted too many. */
@@ -24,7 +26,10 @@ function turnsMissing(input: QuestionInput, t: Tolerances, lift: number, expecte
   const left = expected - lift - turns * input.perTurn;
   const possible = turns !== 0 && Math.abs(turns) <= t.turnsMost;
   const fits = possible && within(left, Math.min(t.turnFits, t.turnShare * input.perTurn));
-  const tightly = fits && within(left, Math.min(t.turnFitsStrongly, t.turnShareStrongly * input.perTurn));
+  const close = Math.min(t.turnFitsStrongly, t.turnShareStrongly * input.perTurn);
+  // A running spring takes some of it too, and never as much as half a turn of the usual dial.
+  const spring = input.spring === 'light' || t.flexMost >= input.perTurn / 2 ? 0 : t.flexMost;
+  const tightly = fits && left >= -close - EQUAL && left <= close + spring + EQUAL;
   return { turns, left: Math.abs(left), fits, tightly };
 }
 

@@ -83,11 +83,12 @@ export const DOUBTS: readonly Row[] = [
     next: 'rocker-on-another-valve',
   },
   {
-    said: 'a hydraulic lifter, and the lift is all there: nothing has sunk',
+    // Protocol (a), a solid or a locked lifter: a 1.65 that sank .0175 in reads the same (.350 × 1.65 − .0175 = .560).
+    said: 'a hydraulic lifter that is not locked, and the lift is all there: no word',
     build: readBoth([0.35, 0.35, 0.35], [0.56, 0.56, 0.56], { setUp: { lifter: 'hydraulic' } }),
-    headline: /agrees with/,
+    headline: /Not set against the 1\.6 .*First: a reading on a solid or locked lifter/i,
     asksNot: ['lifter-sunk'],
-    next: 'said',
+    next: 'light-spring-solid-lifter',
   },
   {
     said: 'the engine is down with solid lifters, the reading with a hydraulic one',
@@ -96,7 +97,7 @@ export const DOUBTS: readonly Row[] = [
       more: { engine: { lifter: 'solid-flat' } },
     }),
     asks: { 'lifter-of-engine': /The engine is down with solid ones/ },
-    next: 'said',
+    next: /^which-lifter-was-under-the-pushrod/,
   },
   {
     // .560 / .350 the other way round.

@@ -6,8 +6,9 @@ import { DOUBTS } from './doubts.ts';
 import { type Row, textOf } from './row.ts';
 import { STAMPS } from './stamps.ts';
 import { WHY_SHORT } from './why-short.ts';
+import { WORD_WAITS } from './word-waits.ts';
 
-const ROWS: readonly Row[] = [...CHANCES, ...DOUBTS, ...STAMPS, ...WHY_SHORT];
+const ROWS: readonly Row[] = [...CHANCES, ...DOUBTS, ...STAMPS, ...WHY_SHORT, ...WORD_WAITS];
 
 /** Words that nobody says over the phone. */
 const NOT_PLAIN = /\breckoned\b|\bnought\b|\bparts (?:no|most|the causes)\b|taken for granted|undefined|NaN/;

@@ -252,7 +252,7 @@ export const WHY_SHORT: readonly Row[] = [
     asksNot: ['card-ratio'],
     says: [/The lift as read is the card’s/],
     never: [/left to be explained/, /look up the box label/],
-    next: 'read-back',
+    next: 'stamp-against-sold',
   },
   {
     // .4942 + .016 = .5102; / .3402 = 1.4997.

@@ -87,6 +87,17 @@ describe('set-ups of one arm on one valve that come out otherwise', () => {
     expect(both?.sentence).toMatch(/base, lifter and lash looked at/);
   });
 
+  test('a clean reading of the arm on another valve has its word, whatever is open on the first', () => {
+    const evidence = readIn(setUpOn(1, A.id, HIGH), setUpOn(1, A.id, LESS), setUpOn(2, A.id, HIGH));
+    const against = heard(evidence).all.judgements.filter(({ id }) => /^ratio:.*:mark$/.test(id));
+    expect(against.map(({ id, word }) => [id, word])).toEqual([
+      ['ratio:1-intake:arm-Arm A:mark', undefined],
+      ['ratio:2-intake:arm-Arm A:mark', 'agrees'],
+    ]);
+    expect(differs(evidence).map(({ weight }) => weight)).toEqual(['strong']);
+    expect(differs(evidence)[0]?.size).toMatch(/ The same arm came out 1\.601 on 2 intake\.$/);
+  });
+
   test('on the running spring they leave the light one its word and its gaps', () => {
     const running = { spring: 'running' } as const;
     const evidence = readIn(

@@ -1,3 +1,4 @@
+import { beginsWith } from '../../../../shared/begins-with.ts';
 import { defined } from '../../../../shared/defined.ts';
 import type { StepName } from '../../../../shared/steps.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
@@ -76,15 +77,14 @@ function answerTo(
   return fitting.toSorted((a, b) => a.line - b.line).at(-1);
 }
 
-/** Whether it was found so: as it was said beside the answer, else by the answer that is the code of a yes or no. */
+/** Whether it was found so: as it was said beside the answer, else by an answer that begins with the code of a yes or no. */
 function foundOf(
   { answer, found }: AnswerEvidence,
   choices: AssessedQuestion['answers'],
 ): boolean | undefined {
   if (found !== undefined) return found;
-  const word = answer.trim().toLowerCase().replace(' ', '-');
-  if (!choices.some(({ code }) => code === word)) return undefined;
-  return word === 'found' ? true : word === 'not-found' ? false : undefined;
+  const said = (word: string) => beginsWith(answer, word) && choices.some(({ code }) => code === word);
+  return said('found') ? true : said('not-found') ? false : undefined;
 }
 
 /** A doubt of the mechanics as the assessment has it: about something, with its answers and the one given. */

@@ -1,14 +1,14 @@
 import type { AssessedQuestion, NextAction } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import { subjectSaid, upperFirst } from '../common/said.ts';
-import { ABOUT_CARD } from '../ratio/conditions.ts';
+import { isAboutCard } from '../ratio/conditions.ts';
 import { isAsked } from './is-asked.ts';
 
 /** Doubts about what a reading is set against: the reading itself stands. */
 const NOT_TAKEN_AGAIN: ReadonlySet<string> = new Set(['card-ratio', 'spring-mixed']);
 
-function againSaid({ code }: AssessedQuestion): string {
-  if (ABOUT_CARD.has(code)) return 'put the lobe lift of the card right.';
+function againSaid({ code, restsOn }: AssessedQuestion): string {
+  if (isAboutCard({ code, restsOn })) return 'put the lobe lift of the card right.';
   if (code === 'plunger-bottomed') return 'back the adjuster off to zero lash, and keep the turns again.';
   if (code === 'stud-load')
     return 'fit studs whose maker allows the load, or softer springs, and say which are in it.';

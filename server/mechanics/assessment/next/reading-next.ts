@@ -3,7 +3,7 @@ import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
 import type { NextAction } from '../assessment.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { GroupExplained } from '../ratio/explain.ts';
-import { ASK, type Telling } from '../ratio/ratio-said.ts';
+import { askFor, type Telling } from '../ratio/ratio-said.ts';
 import { readingWorthTaking } from '../ratio/would-tell.ts';
 
 const chance = ({ result }: GroupExplained): number =>
@@ -32,7 +32,7 @@ export function readingNext(explained: readonly GroupExplained[]): NextAction | 
     action,
     step: 'ratio',
     about: valveSubject(each.group),
-    sentence: `${placeOf(each.group)}: ${ASK[action]}`,
+    sentence: `${placeOf(each.group)}: ${askFor(action)}`,
     reason: 'It tells most about the ratio for the time it takes.',
     ...defined({ minutes }),
     turns: action !== 'read-back',

@@ -103,6 +103,11 @@ export const MISREAD = choice(
   'It does not count; it is read again and entered again.',
 );
 
+export const idsOfKind = (
+  readings: readonly { readonly id: string; readonly kind: string }[],
+  kind: string,
+) => readings.flatMap((each) => (each.kind === kind ? [each.id] : [])).sort();
+
 /** Readings of one kind that have a size. */
 export const sized = (readings: readonly CountedReading[], kind: string) =>
   readings.flatMap((reading) => {

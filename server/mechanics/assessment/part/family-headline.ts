@@ -1,3 +1,4 @@
+import { isPartSize } from '../../../../shared/schemas/part-words.ts';
 import { IDENTIFICATION_MODEL } from '../../identify/model.ts';
 import type { AssessedQuestion, Headline } from '../assessment.ts';
 import { ended } from '../common/first-said.ts';
@@ -40,7 +41,7 @@ const firstSaid = ({ code, test }: AssessedQuestion): string =>
  * chance from which one is told. The others are in the table.
  */
 export function familyHeadline(
-  { about, key }: InHand,
+  { about, key, readings }: InHand,
   ranking: RankingDetail | undefined,
   questions: readonly AssessedQuestion[],
   bench: BenchRatioDetail | undefined,
@@ -50,7 +51,13 @@ export function familyHeadline(
   const alone = questions.find(({ code, answered }) => code === STANDS_ALONE && answered === undefined);
   // That it is none of them is not said while a reading that speaks against them all is asked about.
   const isNone = ranking.noneOfThese.probability >= IDENTIFICATION_MODEL.named.from && ranking.kinds > 1;
-  const open = alone ?? (isNone ? first : undefined);
+  // Two sizes of one place are two parts, and one of them it is not: which, tells the family.
+  const ofPart = readings.filter(({ kind }) => isPartSize(kind)).map(({ id }) => id);
+  const two = questions.find(
+    ({ code, answered, restsOn }) =>
+      code === 'two-sizes' && answered === undefined && restsOn.some((id) => ofPart.includes(id)),
+  );
+  const open = alone ?? two ?? (isNone ? first : undefined);
   const said = open === undefined ? named(ranking, bench) : `no family is named yet${firstSaid(open)}`;
   return [
     {

@@ -3,8 +3,8 @@ import type { AssessedQuestion, Headline } from '../assessment.ts';
 import { subjectSaid, upperFirst } from '../common/said.ts';
 import { betweenSizes, isShafts, TRY, whereSaid } from './between-sizes.ts';
 import type { HoleDetail, StudDetail } from './detail.ts';
-import type { CountedReading } from './doubts.ts';
-import { threadsNamed } from './holes.ts';
+import { type CountedReading, idsOfKind } from './doubts.ts';
+import { HOLE, threadsNamed } from './holes.ts';
 import type { InHand } from './in-hand.ts';
 import { eitherSaid } from './size-said.ts';
 
@@ -53,6 +53,16 @@ function byHole(readings: readonly CountedReading[], holes: readonly HoleDetail[
   return once.length === 0 ? undefined : `the hole suggests ${eitherSaid(once)}; the thread proves it.`;
 }
 
+/** Readings that do not go together, and nobody has said yet which of them holds. */
+const openTwo = (questions: readonly AssessedQuestion[], ids: readonly string[]) =>
+  questions.find(
+    ({ code, answered, restsOn }) =>
+      code === 'two-sizes' && answered === undefined && restsOn.some((id) => ids.includes(id)),
+  );
+
+const NO_THREAD =
+  'diameter and pitch of the thread that came out are together no ordinary thread of rockers: read both again.';
+
 interface FastenerTold {
   readonly holes: readonly HoleDetail[];
   readonly stud: StudDetail | undefined;
@@ -65,18 +75,25 @@ export function fastenerHeadline(
   readings: readonly CountedReading[],
   { holes, stud, questions }: FastenerTold,
 ): Headline[] {
-  const once = threadsNamed(holes);
+  const apart = openTwo(questions, idsOfKind(readings, HOLE));
+  const once = apart === undefined ? threadsNamed(holes) : [];
   const whole = stud !== undefined && stud.lacks === undefined && stud.named.length > 0;
   const half = stud !== undefined && stud.lacks !== undefined;
   const crests = questions.find(({ code, answered }) => code === 'crests-counted' && answered === undefined);
+  // Where another reading of the pitch says the same, the pitch is known by that.
+  const counted = readings.some(({ id }) => crests?.restsOn.includes(id) === true);
   const said =
-    crests !== undefined && !whole
+    crests !== undefined && !whole && counted
       ? `the pitch, as it was counted, is that of no thread of rockers. ${crests.test}`
       : whole
         ? proven(stud, once)
-        : half
-          ? halfRead(stud, once)
-          : byHole(readings, holes);
+        : stud !== undefined && stud.lacks === undefined
+          ? NO_THREAD
+          : half
+            ? halfRead(stud, once)
+            : apart === undefined
+              ? byHole(readings, holes)
+              : `no stud is named yet: the readings of the hole do not go together. ${apart.test}`;
   if (said === undefined) return [];
   const of = about.name === undefined ? '' : `${subjectSaid(about)}: `;
   return [{ id: `headline:${key}:fastener`, about, step: 'identify', sentence: upperFirst(`${of}${said}`) }];

@@ -54,7 +54,7 @@ const triedSaid = (tried: string): string =>
     ? 'from every usual size: no stud or drill shank that was tried fits it.'
     : `by reading, and a ${tried} stud or drill shank goes through it without play.`;
 
-const HOLE = 'hole-across-trunnion';
+export const HOLE = 'hole-across-trunnion';
 const TWICE = / Read the hole twice at right angles[^.]*\.[^.]*\.$/;
 
 /** What was done is not asked for: a hole that was read both ways is not to be read both ways. */

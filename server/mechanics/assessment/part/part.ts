@@ -11,6 +11,7 @@ import type { Weighed } from './doubts.ts';
 import { familyHeadline } from './family-headline.ts';
 import { fastenerHeadline } from './fastener-headline.ts';
 import { holesOf } from './holes.ts';
+import { partsApart } from './holes-apart.ts';
 import { type InHand, partsInHand } from './in-hand.ts';
 import { ordinaryOf } from './ordinary.ts';
 import { rankingOf } from './ranking.ts';
@@ -111,7 +112,13 @@ export function partPart(evidence: Evidence): PartSaid<readonly PartDetail[]> {
   return {
     quantities: parts.flatMap(({ quantities }) => quantities),
     judgements: parts.flatMap(({ judgements }) => judgements),
-    questions: parts.flatMap(({ questions }) => questions),
+    questions: [
+      ...parts.flatMap(({ questions }) => questions),
+      ...partsApart(
+        evidence,
+        parts.map(({ detail }) => detail),
+      ),
+    ],
     stop: [],
     headlines: parts.flatMap(({ headlines }) => headlines),
     detail: parts.map(({ detail }) => detail),

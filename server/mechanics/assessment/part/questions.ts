@@ -7,6 +7,8 @@ import { IDENTIFICATION_MODEL } from '../../identify/model.ts';
 import { defaultLimit } from '../../kit/limits.ts';
 import { AS_READ, amongOf, type CountedReading, choice, type PartDoubt, sized, without } from './doubts.ts';
 import { asReadSize } from './read-size.ts';
+import { eitherSaid } from './size-said.ts';
+import { sizesNear } from './sizes-near.ts';
 
 const of = (readings: readonly CountedReading[], kind: string) =>
   readings.filter((each) => each.kind === kind);
@@ -131,8 +133,8 @@ export function twoSizes(readings: readonly CountedReading[]): PartDoubt[] {
         ask: `${PART_SIZES[kind]}: the readings are ${text(away(least))} apart, more than ${text(model.apart)}. Is it ${WHY[kind] ?? 'a tilted caliper, or not the same place'}? Both are kept, and neither is averaged away.`,
         test:
           kind === 'hole-across-trunnion'
-            ? 'a stud or a drill shank of the size in question, slid through by hand'
-            : 'the same size again, turned a quarter turn, twice each way',
+            ? `slide a ${eitherSaid(sizesNear([least.size, most.size]))} stud or drill shank through it by hand: the one that goes without play is its size`
+            : 'read the same size again, turned a quarter turn, twice each way',
         restsOn: idsOf(own).sort(),
         among: amongOf(idsOf(own)),
         choices: [

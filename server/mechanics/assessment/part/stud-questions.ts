@@ -8,7 +8,7 @@ import { AS_READ, amongOf, type CountedReading, choice, type PartDoubt, sized, w
 import { sizeName } from './holes.ts';
 import { eitherSaid, nameOf, sizeSaid } from './size-said.ts';
 import { studOf } from './stud.ts';
-import { fitsPitch, goTogether, type Read, readOf } from './thread-read.ts';
+import { fitsPitch, goTogether, type Read, readOf, readsOf } from './thread-read.ts';
 
 /** Crests were counted where the gaps between them count: one fewer pitch goes into the length. */
 export const crestsCounted = (readings: readonly CountedReading[]): PartDoubt[] =>
@@ -18,10 +18,19 @@ export const crestsCounted = (readings: readonly CountedReading[]): PartDoubt[] 
     const at = (threads: number) => ({ value: size / threads, within: halfWidthOf(each) / threads });
     const fits = (threads: number) => THREADS.some((thread) => fitsPitch(thread, at(threads)));
     if (fits(count) || !fits(count - 1)) return [];
+    const says = readsOf(
+      readings.filter((other) => other.id !== id),
+      'stud-pitch',
+    ).find((other) => goTogether('stud-pitch')({ ...other, ...at(count - 1) }, other));
     return [
       {
         code: 'crests-counted',
         ask: `${asEntered(each.readAs)} is no thread of rockers; ${count - 1} over it would be. Were the crests counted, the first one too?`,
+        ...(says === undefined
+          ? {}
+          : {
+              size: `The other reading of the pitch, ${asEntered(says.readAs)}, says the same: it counts meanwhile.`,
+            }),
         test: 'count from one crest to the next as one, and lay the rule on crests at both ends',
         restsOn: [id],
         choices: [
@@ -35,7 +44,10 @@ export const crestsCounted = (readings: readonly CountedReading[]): PartDoubt[] 
                   ? { ...other, count: count - 1, countsAs: `${count - 1} over ${sizeSaid(size)}` }
                   : other,
               )
-            : now,
+            : // Another reading says the same: the two do not contradict each other, and this one waits.
+              chosen === undefined && says !== undefined
+              ? without(now, [id])
+              : now,
       },
     ];
   });

@@ -2,8 +2,10 @@ import type { Evidence } from '../evidence.ts';
 import { holeBetweenSizes } from './between-sizes.ts';
 import { answeredAmong, type CountedReading, type PartDoubt, putTo, type Weighed } from './doubts.ts';
 import { threadsOfHoles } from './holes.ts';
+import { holeAgainstEngine } from './holes-apart.ts';
 import { impossibleSizes, milsTyped } from './impossible.ts';
 import type { InHand } from './in-hand.ts';
+import { micrometerInHole } from './micrometer-in-hole.ts';
 import { askAlone, oddReading } from './odd-reading.ts';
 import { markDoubts, ringsAndWidth, twoSizes } from './questions.ts';
 import { STANDS_ALONE } from './stands-alone.ts';
@@ -23,7 +25,8 @@ const HOLDING: readonly { readonly code: string; readonly find: Find }[] = [
 ];
 
 /** What counts of a part, after what was answered, with every question that its readings raise. */
-export function weighed(part: InHand, { answers, families = [] }: Evidence): Weighed {
+export function weighed(part: InHand, evidence: Evidence): Weighed {
+  const { answers, families = [] } = evidence;
   const put = (before: Weighed, find: Find): Weighed => putTo(before, part, answers, find);
   const single = [impossibleSizes, milsTyped, crestsCounted].reduce<Weighed>(put, {
     readings: part.readings,
@@ -43,6 +46,8 @@ export function weighed(part: InHand, { answers, families = [] }: Evidence): Wei
     holeBetweenSizes,
     ringsAndWidth,
     studAgainstHole(threadsOfHoles),
+    holeAgainstEngine(evidence),
+    micrometerInHole,
     oddReading(families),
     markDoubts,
   ];

@@ -1,19 +1,20 @@
 import { defined } from '../../../../shared/defined.ts';
 import type { Judgement } from '../assessment.ts';
 import { firstSaid } from '../common/first-said.ts';
-import { nominalSaid, ratioSaid, valveSubject } from '../common/said.ts';
-import type { Band } from './bands.ts';
+import { nominalSaid, valveSubject } from '../common/said.ts';
+import { otherwiseSaid } from './beside-set-ups.ts';
 import type { GroupExplained } from './explain.ts';
 import { lacksOfGroup } from './lacking.ts';
 import { type Claim, claimSaid } from './marks.ts';
 import { type ArmsInHand, namesLeft, nameTold } from './names.ts';
-import { awaySaid, NOT_NOW } from './ratio-said.ts';
+import { awaySaid } from './ratio-said.ts';
 import { asRead, type RatioRead, ratioReadOf, repeatSaid } from './reading.ts';
 import type { StampAsked } from './stamp-doubt.ts';
 import { isOff, toldBySwap } from './swap-said.ts';
-import { alsoLevel, putBackSaid, readsAs, runningSaid, spans, undottedSaid } from './told-beside.ts';
+import { alsoLevel, putBackSaid, runningSaid, undottedSaid } from './told-beside.ts';
+import { FOR_FLEX, toldOpen, useIt } from './told-open.ts';
 import { bandsAgainst, bandTold, wordAgainst } from './word.ts';
-import { numberTells, wouldTell } from './would-tell.ts';
+import { numberTells, thenSwap } from './would-tell.ts';
 
 /** What is known beside the readings when they are told. */
 interface Told {
@@ -23,36 +24,8 @@ interface Told {
   readonly inHand?: ArmsInHand;
   /** The mark that is asked about: one that the reading is far off, or one without its point. */
   readonly stamp?: StampAsked;
-}
-
-const FOR_FLEX = 'ordinary for an arm made with room for flex';
-const SWAP =
-  'Read again; then the swap test, this rocker on another valve and another one here: what follows the rocker is the part, what stays is the valve or the reading.';
-const DOUBTED = 'so far off that the readings are doubted before the part is';
-
-const useIt = ({ value }: RatioRead): string => `se ${ratioSaid(value)} for every clearance.`;
-
-/** A reading that lies across an edge, or that a mistake may be in: what is known either way, and what would tell. */
-function open(
-  explained: GroupExplained,
-  bands: readonly Band[],
-  read: RatioRead,
-  start: string,
-  tells: string,
-): string {
-  if (spans(bands, 'within', 'over'))
-    return `${start}: just inside 2 % or just past it. Either way it is ${FOR_FLEX}. U${useIt(read)}`;
-  if (spans(bands, 'over', 'far-over'))
-    return `${start}: it cannot be told whether that is more than is ${FOR_FLEX}. ${tells}`;
-  if (spans(bands, 'within', 'under'))
-    return `${start}: it cannot be told whether that is within 2 %. ${tells}`;
-  if (spans(bands, 'under', 'far-under') || spans(bands, 'far-under') || spans(bands, 'far-over'))
-    return `${start}, ${DOUBTED}.${readsAs(explained, read)} ${tells}`;
-  if (spans(bands, 'within'))
-    return `${start}, which is within 2 %, but a mistake in the reading is not ruled out. ${tells}`;
-  if (spans(bands, 'over'))
-    return `${start}: ${FOR_FLEX} if nothing went wrong, but a mistake is as likely. ${tells}`;
-  return `${start}: whether it agrees cannot be told yet. ${tells}`;
+  /** What the arm was sold as is not what is stamped on it; else empty. */
+  readonly sold: string;
 }
 
 /** What it is held to be beside the first claim: two names for one arm are told as that. */
@@ -85,14 +58,17 @@ function told(explained: GroupExplained, claim: Claim, read: RatioRead, how: Tol
     return `${start}, and level with ${stamp.odd.meets}. Is the ${stamp.odd.stamp.text} on it the ratio?`;
   const bySwap = toldBySwap(explained, read);
   if (bySwap !== undefined && bands.some(isOff)) return `${start}${bySwap}`;
-  const tells = wouldTell(explained, stopped);
   switch (bandTold(explained, claim)) {
     case 'over':
       return `${start}: ${FOR_FLEX}${alsoLevel(explained, read)}. U${useIt(read)}`;
-    case 'under':
-      return `${start}, which no spring explains. ${stopped ? NOT_NOW : SWAP}`;
+    case 'under': {
+      const level = alsoLevel(explained, read);
+      return level === ''
+        ? `${start}, which no spring explains. ${thenSwap(explained, stopped)}`
+        : `${start}${level}.`;
+    }
     default:
-      return open(explained, bands, read, start, tells);
+      return toldOpen(explained, bands, read, start, stopped);
   }
 }
 
@@ -113,7 +89,7 @@ function againstClaim(
     against: { to: claim.to, ratio: claim.ratio },
     ...defined({ word }),
     sentence: ready
-      ? `${told(explained, claim, read, how)}${undottedSaid(stamp)}${stopped ? '' : repeatSaid(read)}`
+      ? `${told(explained, claim, read, how)}${undottedSaid(stamp)}${claim.to === 'mark' && stamp?.odd === undefined ? how.sold : ''}${explained.claims[0] === claim ? otherwiseSaid(explained) : ''}${stopped ? '' : repeatSaid(read)}`
       : `${runningSaid(explained)}Not set against ${claimSaid(claim, nominalSaid(claim.ratio))} yet. ${firstSaid(lacks)}${putBackSaid(explained)}`,
     lacks,
     restsOn: [...(given?.entryIds ?? [])].sort(),

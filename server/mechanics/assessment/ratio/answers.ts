@@ -1,3 +1,4 @@
+import { beginsWith } from '../../../../shared/begins-with.ts';
 import { isAskedAs } from '../common/asked.ts';
 import type { AnswerEvidence } from '../evidence.ts';
 
@@ -43,8 +44,8 @@ export function yesOrNo(text: string): boolean | undefined {
 /** Whether something was found wrong; undefined where the answer does not say. */
 export function foundBy(answer: AnswerEvidence): boolean | undefined {
   if (answer.found !== undefined) return answer.found;
-  if (answer.answer === 'found') return true;
-  return answer.answer === 'not-found' ? false : yesOrNo(answer.answer);
+  if (beginsWith(answer.answer, 'not-found')) return false;
+  return beginsWith(answer.answer, 'found') ? true : yesOrNo(answer.answer);
 }
 
 /** The one pass that it was found on, by its number: `pass-2`. */

@@ -5,6 +5,7 @@ import { inches, keyOf, lowerFirst, nominalSaid, subjectSaid, valveSubject } fro
 import type { Evidence } from '../evidence.ts';
 import { cardRatioOf, near } from './card-lifts.ts';
 import type { GroupExplained } from './explain.ts';
+import { type HeldAs, soldHeld } from './held-as.ts';
 import { restingOn } from './lacking.ts';
 import { claimSaid } from './marks.ts';
 
@@ -18,13 +19,19 @@ export interface CardJudged {
 const isOfCard = (off: number, ofRatio: number): boolean =>
   Math.abs(off) > allowance('card-lobe') && Math.abs(off - ofRatio) <= allowance('card-lobe');
 
+/** Where the card goes with what was sold, it is not the card that is odd. */
+const causeSaid = (sold: HeldAs | undefined): string =>
+  sold === undefined
+    ? 'it is the card’s ratio, not the part'
+    : `the card goes with ${sold.said}, so it is the part, not the card`;
+
 /** How much of what the reading is off the card's valve lift is the card's own ratio. */
-function complaintSaid(off: number, ofRatio: number, said: string): string {
+function complaintSaid(off: number, ofRatio: number, said: string, sold?: HeldAs): string {
   if (Math.abs(off) <= allowance('card-lobe'))
     return `The lift as read is the card’s, and not what ${said} would make.`;
-  const start = `The lift as read is ${inches(Math.abs(off))} ${off < 0 ? 'under' : 'over'} the card’s; its ratio makes ${inches(Math.abs(ofRatio))} of that`;
+  const start = `The lift as read is ${inches(Math.abs(off))} ${off < 0 ? 'under' : 'over'} the card’s; ${sold === undefined ? 'its' : 'the arm’s'} ratio makes ${inches(Math.abs(ofRatio))} of that`;
   return Math.abs(off - ofRatio) <= allowance('card-lobe')
-    ? `${start}: it is the card’s ratio, not the part.`
+    ? `${start}: ${causeSaid(sold)}.`
     : `${start}, and ${inches(Math.abs(off - ofRatio))} is left to be explained.`;
 }
 
@@ -42,12 +49,13 @@ function cardAgainstArm(evidence: Evidence, explained: GroupExplained): CardJudg
     lobe === undefined
       ? ''
       : `: on its ${inches(lobe)} lobe that is ${inches(lobe * ofCard.ratio)}, and ${inches(lobe * claim.ratio)} with ${said}`;
+  const sold = soldHeld(evidence, group).find(({ ratio }) => near(ofCard.ratio, ratio));
   const resting = restingOn(explained);
   const read = resting?.lacks.length === 0 ? resting.read.lift?.read : undefined;
   const complaint =
     lobe === undefined || read === undefined
-      ? 'A lift that is off by as much is the card’s ratio, not the part.'
-      : complaintSaid(read - lobe * ofCard.ratio, lobe * (claim.ratio - ofCard.ratio), said);
+      ? `Of a lift that is off by as much: ${causeSaid(sold)}.`
+      : complaintSaid(read - lobe * ofCard.ratio, lobe * (claim.ratio - ofCard.ratio), said, sold);
   const off = lobe === undefined || read === undefined ? 0 : read - lobe * ofCard.ratio;
   const ofRatio = (lobe ?? 0) * (claim.ratio - ofCard.ratio);
   const name = nominalSaid(Number(ofCard.ratio.toFixed(2)));
@@ -63,7 +71,7 @@ function cardAgainstArm(evidence: Evidence, explained: GroupExplained): CardJudg
       },
       ...(isOfCard(off, ofRatio)
         ? {
-            told: `the lift is ${inches(Math.abs(off))} ${off < 0 ? 'under' : 'over'} the card’s because the card works with ${name}: it is the card’s ratio, not the part.`,
+            told: `the lift is ${inches(Math.abs(off))} ${off < 0 ? 'under' : 'over'} the card’s because the card works with ${name}${sold === undefined ? '' : ` and the arm is a ${nominalSaid(claim.ratio)}`}: ${causeSaid(sold)}.`,
           }
         : {}),
     },

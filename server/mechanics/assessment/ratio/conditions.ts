@@ -6,7 +6,7 @@ import { codeOf, foundBy, passNamed } from './answers.ts';
 import { askedBefore } from './asked-before.ts';
 import { ABOUT_TURNS } from './counted.ts';
 import type { SetUpRead } from './set-up-read.ts';
-import { SINKING, sinks } from './sinking.ts';
+import { SINKING, sinks, sunkLacks } from './sinking.ts';
 
 /** Doubts about the card or a sum, not about what was read. */
 const NOT_ABOUT_READINGS: ReadonlySet<string> = new Set([
@@ -51,12 +51,6 @@ function stateLacks({ setUp }: SetUpRead, questions: readonly AssessedQuestion[]
     ...(alignment === 'leaning' && isDial(tool) ? ['a reading with the plunger parallel to the stem'] : []),
   ];
 }
-
-/** A hydraulic lifter can sink before its first pass: level passes do not show that it held. */
-const SUNK = 'a reading on a solid or locked lifter: a hydraulic one may have sunk before the first pass';
-
-const mayHaveSunk = (questions: readonly AssessedQuestion[]): boolean =>
-  questions.some((question) => question.code === 'lifter-sunk' && inDoubt(question));
 
 /** So many passes that agree outweigh one that was looked at and does not. */
 const ENOUGH_FELLOWS = 3;
@@ -116,18 +110,22 @@ function passesSaid(ids: readonly string[], { standing }: SetUpRead): string {
 }
 
 /** Doubts about what the card says: found to be so, the card is put right and the passes stand. */
-export const ABOUT_CARD: ReadonlySet<string> = new Set([
+const ABOUT_CARD: ReadonlySet<string> = new Set([
   'wrong-card-row',
   'card-not-this-lobe',
   'valve-lift-as-lobe',
 ]);
+
+/** Of the card too where a question that may be about a reading rests on none. */
+export const isAboutCard = ({ code, restsOn }: Pick<AssessedQuestion, 'code' | 'restsOn'>): boolean =>
+  ABOUT_CARD.has(code) || (code === 'gross-lift-as-lobe' && restsOn.length === 0);
 
 /** A doubt that was found to be so. */
 export function foundSaid({ code, ask, restsOn, answered }: AssessedQuestion, own: SetUpRead): string {
   const pass = answered === undefined ? undefined : passNamed(answered);
   if (pass !== undefined)
     return `pass ${pass} entered again or struck out: asked “${ask}”, the answer was yes`;
-  const what = ABOUT_CARD.has(code)
+  const what = isAboutCard({ code, restsOn })
     ? 'the lobe lift of the card put right'
     : code === 'ratio-not-listed'
       ? 'the ratio that the part number has, as what they are sold as'
@@ -163,7 +161,7 @@ export function lacksOf(own: SetUpRead, questions: readonly AssessedQuestion[]):
       ...(own.valve.used.length === 0 ? ['a pass of the valve lift'] : []),
       ...(wasReadBackWrong(own) ? [READ_BACK_WRONG] : []),
       ...own.lobe.lacks,
-      ...(!sinking && mayHaveSunk(questions) ? [SUNK] : []),
+      ...(sinking ? [] : sunkLacks(own, questions)),
       ...(sinking ? [SINKING] : isOtherUnit(own, questions) ? [] : own.valve.lacks),
       ...apartLacks(own, questions),
     ]),

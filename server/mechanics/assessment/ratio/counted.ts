@@ -75,13 +75,17 @@ export function withCountsThatDoNotFit(
   counted: ReadonlySet<string>,
   answers: readonly AnswerEvidence[],
 ): AssessedQuestion[] {
+  const sinking = sinks(questions);
   const all = questions.flatMap((question) => {
+    // It is asked of their mean, and of passes that sink there is none: the lifter explains them.
+    const ofMean = sinking && question.code === 'hand-read-backwards' && question.answered === undefined;
+    if (ofMean) return [];
     const looked = question.restsOn.length > 0 && question.restsOn.every((id) => counted.has(id));
     if (!ABOUT_TURNS.has(question.code) || !looked || question.answered?.found === true) return [question];
     // Which way the hand ran is known with the count: it cannot have been read the wrong way round.
     if (question.code === 'hand-read-backwards') return question.answered === undefined ? [] : [question];
     // Passes that sink are off for a reason that is asked already.
-    if (sinks(questions)) return question.answered === undefined ? [] : [question];
+    if (sinking) return question.answered === undefined ? [] : [question];
     const said = doesNotFit(question, answers);
     return question.answered === undefined ? [said] : [question, said];
   });

@@ -1,9 +1,10 @@
 import { allowance, usualDeflection } from '../../kit/allowances.ts';
 import { againstUsual } from '../../ratio-readings/deflection.ts';
-import type { AssessedQuantity, Judgement } from '../assessment.ts';
+import type { AssessedQuantity, AssessedQuestion, Judgement } from '../assessment.ts';
 import { firstSaid } from '../common/first-said.ts';
 import { bareInches, inches, valveSubject } from '../common/said.ts';
 import type { Evidence, Spring } from '../evidence.ts';
+import { deflectionAsked } from './deflection-asked.ts';
 import type { GroupExplained } from './explain.ts';
 import { halfWidthOf } from './intervals.ts';
 import type { SetUpKnown } from './known.ts';
@@ -117,20 +118,24 @@ function judgement(
   };
 }
 
+const NOTHING = { quantities: [], judgements: [], questions: [] };
+
 /** Running against light on one valve is the deflection, as a lift and as ratio; a running ratio meets no mark. */
 export function deflection(
   evidence: Evidence,
   explained: GroupExplained,
-): { quantities: AssessedQuantity[]; judgements: Judgement[] } {
+): { quantities: AssessedQuantity[]; judgements: Judgement[]; questions: AssessedQuestion[] } {
   const [light, running] = [newestOn('light', explained), newestOn('running', explained)];
-  if (light === undefined || running === undefined) return { quantities: [], judgements: [] };
+  if (light === undefined || running === undefined) return NOTHING;
   const pair = { light, running };
   const found = deflectionOf(pair);
-  if (found === undefined) return { quantities: [], judgements: [] };
+  if (found === undefined) return NOTHING;
   const lacks = lacksOf(pair);
   const all = quantities(explained, pair, found, lacks);
+  const restsOn = all[0]?.restsOn ?? [];
   return {
     quantities: all,
-    judgements: [judgement(evidence, explained, found, lacks, all[0]?.restsOn ?? [])],
+    judgements: [judgement(evidence, explained, found, lacks, restsOn)],
+    questions: lacks.length > 0 ? [] : deflectionAsked(evidence, explained, { ...found, restsOn }),
   };
 }

@@ -30,6 +30,10 @@ interface GroupsBy {
   readonly swaps: readonly SwapTold[];
   /** Another set-up of the same arm holds: of these the lobe alone speaks. */
   readonly aside: ReadonlySet<SetUpRead>;
+  /** Nobody knows yet which of them holds: on another valve they say nothing of the arm. */
+  readonly undecided: ReadonlySet<SetUpRead>;
+  /** Of these the lobe is undecided too. */
+  readonly lobesUndecided: ReadonlySet<SetUpRead>;
 }
 
 const keyOf = ({ setUp }: SetUpRead): string => groupKey(setUp);
@@ -59,7 +63,7 @@ function groupOf(
   evidence: Evidence,
   key: string,
   all: readonly SetUpRead[],
-  { within, swaps, aside }: GroupsBy,
+  { within, swaps, aside, undecided, lobesUndecided }: GroupsBy,
 ): Group[] {
   const own = all.filter((each) => keyOf(each) === key && !aside.has(each));
   const [first] = own;
@@ -79,11 +83,16 @@ function groupOf(
       ...defined({ armId }),
       own,
       elsewhere: sameArm.filter(
-        ({ setUp }) => !apart.has(placeOf(setUp)) && lobesAlike(evidence, setUp, first.setUp, within),
+        (each) =>
+          !undecided.has(each) &&
+          !apart.has(placeOf(each.setUp)) &&
+          lobesAlike(evidence, each.setUp, first.setUp, within),
       ),
       readElsewhere: sameArm.length > 0,
       aside: all.filter((each) => keyOf(each) === key && aside.has(each)),
-      sameLobe: all.filter((each) => placeOf(each.setUp) === here && !own.includes(each)),
+      sameLobe: all.filter(
+        (each) => placeOf(each.setUp) === here && !own.includes(each) && !lobesUndecided.has(each),
+      ),
       ...defined({ told: toldOfArm(swaps, first.setUp) }),
     },
   ];

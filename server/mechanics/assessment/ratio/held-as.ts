@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { nominalSaid } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
@@ -12,20 +13,31 @@ export function ratioOnBox(boxLabel: string): number | undefined {
   return others.length === 0 ? ratio : undefined;
 }
 
-/** Ratios that something else on record holds the arm to be, each with its name. */
-export function otherwiseHeld(
-  { rockers, card, arms }: Evidence,
-  { valve, armId }: ValvePlace & { readonly armId?: string },
-): { readonly ratio: number; readonly said: string }[] {
+export interface HeldAs {
+  readonly ratio: number;
+  /** `the 1.6 on its box` */
+  readonly said: string;
+}
+
+const of = (ratio: number | undefined, said: (name: string) => string): HeldAs[] =>
+  ratio === undefined ? [] : [{ ratio, said: said(nominalSaid(Number(ratio.toFixed(2)))) }];
+
+/** Ratios that an arm was sold as: by the order, and by its box. */
+export function soldHeld({ rockers, arms }: Evidence, { armId }: { readonly armId?: string }): HeldAs[] {
   const box = ratioOnBox(arms.find(({ id }) => id === armId)?.boxLabel ?? '');
-  const { lobeLift, valveLift } = card[sideOfValve(valve)];
-  const ofLifts = lobeLift === undefined || valveLift === undefined ? undefined : valveLift / lobeLift;
-  const ofCard = card.assumedRatio ?? ofLifts;
-  const of = (ratio: number | undefined, said: (name: string) => string) =>
-    ratio === undefined ? [] : [{ ratio, said: said(nominalSaid(Number(ratio.toFixed(2)))) }];
   return [
     ...of(rockers.soldAs, (name) => `the ${name} it is sold as`),
     ...of(box, (name) => `the ${name} on its box`),
-    ...of(ofCard, (name) => `the ${name} of the card`),
   ];
+}
+
+/** Ratios that something else on record holds the arm to be, each with its name. */
+export function otherwiseHeld(
+  evidence: Evidence,
+  { valve, armId }: ValvePlace & { readonly armId?: string },
+): HeldAs[] {
+  const { lobeLift, valveLift } = evidence.card[sideOfValve(valve)];
+  const ofLifts = lobeLift === undefined || valveLift === undefined ? undefined : valveLift / lobeLift;
+  const ofCard = evidence.card.assumedRatio ?? ofLifts;
+  return [...soldHeld(evidence, defined({ armId })), ...of(ofCard, (name) => `the ${name} of the card`)];
 }

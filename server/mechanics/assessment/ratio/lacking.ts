@@ -1,3 +1,5 @@
+import { doubtsOf } from './conditions.ts';
+import { ABOUT_TURNS } from './counted.ts';
 import type { GroupExplained } from './explain.ts';
 import type { SetUpKnown } from './known.ts';
 import { SINKING } from './sinking.ts';
@@ -52,10 +54,19 @@ export function runningAlone(explained: GroupExplained): SetUpKnown | undefined 
 
 export const isLightSpringFirst = (lack: string): boolean => lack.startsWith(LIGHT_SPRING_FIRST);
 
+/** Turns before springs: what is asked of the count, where only the running spring was read. */
+const countFirst = ({ known }: GroupExplained): string[] =>
+  known.flatMap(({ read, questions }) =>
+    doubtsOf(
+      read,
+      questions.filter(({ code }) => ABOUT_TURNS.has(code)),
+    ),
+  );
+
 /** What must be known or done before anything stands against a mark or a name. */
 export function lacksOfGroup(explained: GroupExplained): readonly string[] {
   const resting = restingOn(explained);
-  if (resting === undefined) return [lightSpringFirst(explained)];
+  if (resting === undefined) return [...countFirst(explained), lightSpringFirst(explained)];
   const { refused } = explained;
   return refused === undefined ? resting.lacks : [...resting.lacks, refused.replace(/^T/, 't')];
 }

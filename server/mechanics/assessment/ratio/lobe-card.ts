@@ -21,7 +21,9 @@ export interface LobeJudged {
 
 function lobeWord(off: number, half: number): RatioWord {
   const band = allowance('card-lobe');
-  if (Math.abs(off) <= Math.max(band, half) + 1e-9 * IN) return 'agrees';
+  // A rule or a guess agrees with nothing: by it the lobe may be another one as well.
+  const isFine = half <= 2 * band;
+  if (isFine && Math.abs(off) <= Math.max(band, half) + 1e-9 * IN) return 'agrees';
   return Math.abs(off) > band + half ? 'differs' : 'cannot-tell';
 }
 

@@ -1,4 +1,6 @@
 import { formatNumber } from '../../../../shared/quantities/format.ts';
+import { spokenUnits } from '../../../../shared/quantities/spoken-units.ts';
+import type { UnitSystem } from '../../../../shared/quantities/units.ts';
 import type { Action } from '../../explain-readings/types.ts';
 import type { ExplanationResult } from './explanation.ts';
 
@@ -20,21 +22,30 @@ export function intervalSaid({ ratio: { median, interval95 } }: ExplanationResul
 /** A reading that the inference weighs, or the same lift with a finer tool than it was read with. */
 export type Telling = Action | 'dial-indicator';
 
-/** Each next reading as the sentence that asks for it. */
-export const ASK: Readonly<Record<Telling, string>> = {
+const PART_WAY = 'valve-lift-at-.200';
+
+/** Each next reading as the sentence that asks for it, where no figure is in it. */
+const ASK: Readonly<Record<Exclude<Telling, typeof PART_WAY>, string>> = {
   'dial-indicator': 'Read the valve lift with a dial indicator, three passes, small hand first.',
   'read-back': 'Read the entries back: which valve is it, and is it lobe lift or valve lift?',
   'one-more-pass': 'Take one more pass, small hand first, and say which way the hand ran.',
   'lash-to-zero': 'Take the lash up to zero and read again.',
   'align-plunger': 'Set the plunger parallel to the stem, seen from front and side, and read again.',
-  'valve-lift-at-.200':
-    'Turn to .200 in of lobe lift by a second dial at the lifter, and read the valve there.',
   'lobe-at-lifter': 'Read the lobe lift at the lifter body.',
   'light-spring-solid-lifter':
     'Fit a light checking spring and a solid lifter, set the dial up again, and read.',
   'rocker-on-another-valve':
     'Swap test: move this rocker to another valve and read it there, then another one on this valve.',
 };
+
+/** Half way up and a little: a round figure of whichever dial is on the lifter. */
+const STATION: Readonly<Record<UnitSystem, string>> = { inch: '.200 in', metric: '5 mm' };
+
+/** A next reading as the sentence that asks for it. */
+export const askFor = (action: Telling): string =>
+  action === PART_WAY
+    ? `Turn to ${STATION[spokenUnits()]} of lobe lift by a second dial at the lifter, and read the valve there.`
+    : ASK[action];
 
 /** Said in place of a reading that would take turning the engine under a stop. */
 export const NOT_NOW = 'No reading is taken while the stop stands.';

@@ -1,7 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import { DEFAULT_ASSUMPTIONS } from '../../explain-readings/assumptions.ts';
 import { IN } from '../../kit/si.ts';
-import type { AssessedExplanation, AssessedQuestion, NotToRun, StopReason, Subject } from '../assessment.ts';
+import type { AssessedExplanation, NotToRun, StopReason, Subject } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { byId, placeOf, valveSubject } from '../common/said.ts';
 import type { SwapTold } from '../common/swap-told.ts';
@@ -25,14 +25,14 @@ import { lobeAgainstCard, lobeHeadlines, lobesOff } from './lobe-card.ts';
 import { cardIsOther, isDown, isStopped, lobeNotToRun } from './lobe-low.ts';
 import { namesLeft } from './names.ts';
 import { nominalsOf } from './nominals.ts';
+import { ratioQuestions } from './ratio-questions.ts';
 import { ratioReadOf } from './reading.ts';
 import { setUpDetail } from './set-up-detail.ts';
 import { setUpQuantities } from './set-up-quantities.ts';
 import { type SetUpRead, setUpsRead } from './set-up-read.ts';
-import { differingAsked, withDiffering } from './set-ups-differ.ts';
-import { askedNow, askedOfArm, readAgainSince } from './settled.ts';
-import { soldAsQuestion } from './sold-as.ts';
-import { stampAsked, stampQuestions } from './stamp-doubt.ts';
+import { putAside, withDiffering } from './set-ups-differ.ts';
+import { soldOtherwiseSaid } from './stamp-against-sold.ts';
+import { stampAsked } from './stamp-doubt.ts';
 
 /** What was read of the ratios, weighed but not told yet. */
 interface RatioRead {
@@ -56,12 +56,6 @@ function remainingOf(explained: GroupExplained, chances: Chances) {
   return [{ about: valveSubject(group), names }];
 }
 
-/** An arm that was read on several valves is asked once, and where that weighs most. */
-function ofEachArm(questions: readonly AssessedQuestion[]): AssessedQuestion[] {
-  const strongFirst = questions.toSorted((a, b) => a.weight.localeCompare(b.weight));
-  return strongFirst.filter(({ id }, index) => strongFirst.findIndex((each) => each.id === id) === index);
-}
-
 /** Every set-up put in order. */
 export function ratioKnown(evidence: Evidence): Pick<RatioRead, 'reads' | 'known'> {
   const reads = setUpsRead(evidence);
@@ -80,8 +74,11 @@ export function ratioRead(
   // A bucket moves one to one with its lobe: there is no ratio to weigh.
   if (evidence.engine.gear === 'bucket') return { reads, known, explained: [] };
   const nominals = nominalsOf(evidence);
-  const aside = new Set(known.flatMap(({ read, differs }) => (differs?.now === 'aside' ? [read] : [])));
-  const groups = groupsOf(evidence, reads, { within: DEFAULT_ASSUMPTIONS.lobesDiffer * IN, swaps, aside });
+  const groups = groupsOf(evidence, reads, {
+    within: DEFAULT_ASSUMPTIONS.lobesDiffer * IN,
+    swaps,
+    ...putAside(known),
+  });
   const explained = groups.map((group) => explainGroup(evidence, group, known, nominals));
   return { reads, known, explained };
 }
@@ -124,9 +121,9 @@ export function ratioPart(
     judgedGroup(each, {
       stopped,
       stamp: stampAsked(evidence, each),
+      sold: soldOtherwiseSaid(evidence, each),
       ...defined({ inHand: handOf(each) }),
     });
-  const since = readAgainSince(explained);
   const cards = cardJudged(evidence, explained);
   const lobes = known.flatMap((each) => lobeAgainstCard(evidence, each, known, stopped));
   const deflections = explained.map((each) => deflection(evidence, each));
@@ -143,16 +140,7 @@ export function ratioPart(
       ...cardQuantities(evidence),
     ],
     judgements,
-    questions: [
-      ...askedNow(
-        known.flatMap(({ questions }) => questions),
-        since,
-      ),
-      ...differingAsked(known, since),
-      ...ofEachArm(explained.flatMap((each) => stampQuestions(evidence, each))),
-      ...soldAsQuestion(evidence),
-      ...explained.flatMap(askedOfArm),
-    ],
+    questions: [...ratioQuestions(evidence, read), ...deflections.flatMap((each) => each.questions)],
     stop: [],
     headlines: [
       ...ratioHeadlines(evidence, explained, judgements),

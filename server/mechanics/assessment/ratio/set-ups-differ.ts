@@ -2,12 +2,13 @@ import { defined } from '../../../../shared/defined.ts';
 import { allowance } from '../../kit/allowances.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { chosenOf } from '../common/chosen.ts';
+import { placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { LASH_KNOWN_IN } from './conditions.ts';
 import { groupKey } from './group-key.ts';
 import type { SetUpKnown } from './known.ts';
 import { meanOf } from './passes.ts';
-import { lobeOf, openLack, setUpsSaid, whichHolds } from './which-holds.ts';
+import { lobesAlike, openLack, setUpsSaid, whichHolds } from './which-holds.ts';
 
 /** The ratio came out otherwise in another set-up of the same arm on the same valve, read the same way. */
 export interface Differs {
@@ -27,12 +28,9 @@ const wayOf = ({ read: { setUp } }: SetUpKnown): string =>
 /** Two set-ups come to the same: lifts of one valve by as much as makes a valve odd, or by what their tools allow. */
 function areAlike(a: SetUpKnown, b: SetUpKnown): boolean {
   const [one, two] = [a.read, b.read];
-  const within = (tools: number) => Math.max(allowance('odd-beyond'), tools);
+  const tools = one.setUp.errorLimit + two.setUp.errorLimit;
   const lifts = Math.abs(meanOf(one.valve.used) - meanOf(two.valve.used));
-  if (lifts > within(one.setUp.errorLimit + two.setUp.errorLimit)) return false;
-  const [lobe, other] = [lobeOf(a), lobeOf(b)];
-  if (lobe === undefined || other === undefined) return true;
-  return Math.abs(lobe - other) <= within(one.setUp.lobeErrorLimit + two.setUp.lobeErrorLimit);
+  return lifts <= Math.max(allowance('odd-beyond'), tools) && lobesAlike(a, b);
 }
 
 /** Those that most of them come to: two at the least, and more than come to anything else. */
@@ -45,10 +43,22 @@ function mostOf(own: readonly SetUpKnown[]): readonly SetUpKnown[] {
   return most.length < 2 || others.length > 0 ? [] : most;
 }
 
-function withOne(evidence: Evidence, own: readonly SetUpKnown[]): SetUpKnown[] {
+/** The same arm on other valves, read on the same spring with nothing in doubt. */
+const onOtherValves = ([first]: readonly SetUpKnown[], known: readonly SetUpKnown[]): SetUpKnown[] =>
+  known.filter(
+    (each) =>
+      first?.read.setUp.armId !== undefined &&
+      each.read.setUp.armId === first.read.setUp.armId &&
+      each.read.setUp.spring === first.read.setUp.spring &&
+      placeOf(each.read.setUp) !== placeOf(first.read.setUp) &&
+      each.result !== undefined &&
+      each.lacks.length === 0,
+  );
+
+function withOne(evidence: Evidence, own: readonly SetUpKnown[], known: readonly SetUpKnown[]): SetUpKnown[] {
   const most = mostOf(own);
   if (most.length === own.length || own.length < 2) return [...own];
-  const raised = whichHolds(evidence, own, most);
+  const raised = whichHolds(evidence, own, { most, elsewhere: onOtherValves(own, known) });
   const chosen = chosenOf(raised);
   const named = own.filter(({ read }) => chosen === `set-up-${read.setUp.number}`);
   const [only] = named;
@@ -77,14 +87,40 @@ export function withDiffering(evidence: Evidence, known: readonly SetUpKnown[]):
     withOne(
       evidence,
       known.filter((each) => isClean(each) && wayOf(each) === way),
+      known,
     ),
   );
-  return known.map((each) => told.find(({ read }) => read === each.read) ?? each);
+  const all = known.map((each) => told.find(({ read }) => read === each.read) ?? each);
+  return all.map((each) => ({
+    ...each,
+    lacks: [...new Set([...each.lacks, ...ofLobe(each.read.lobe, all)])],
+  }));
 }
 
 /** Nobody knows yet which of them holds. */
 export const isUndecided = ({ differs }: SetUpKnown): boolean =>
   differs !== undefined && differs.now === undefined;
+
+/** And their lobes do not come to the same either. */
+const isLobeUndecided = (each: SetUpKnown): boolean =>
+  isUndecided(each) &&
+  each.read.lobe.entryIds.some((id) => each.differs?.question.restsOn.includes(id) === true);
+
+/** Set-ups that say less than others: put aside, undecided, and undecided in their lobes too. */
+export function putAside(known: readonly SetUpKnown[]) {
+  const readsOf = (is: (each: SetUpKnown) => boolean) => new Set(known.filter(is).map(({ read }) => read));
+  return {
+    aside: readsOf(({ differs }) => differs?.now === 'aside'),
+    undecided: readsOf(isUndecided),
+    lobesUndecided: readsOf(isLobeUndecided),
+  };
+}
+
+/** The lobe that another set-up works with is one of those. */
+const ofLobe = (lobe: SetUpKnown['read']['lobe'], all: readonly SetUpKnown[]): string[] =>
+  all
+    .filter((each) => lobe.from?.setUpId === each.read.setUp.id && isLobeUndecided(each))
+    .flatMap(({ differs }) => (differs === undefined ? [] : [`the answer to “${differs.question.ask}”`]));
 
 /** What is asked of them, each once; where the arm was read again `since`, in another way, nobody waits for it. */
 export function differingAsked(

@@ -1,8 +1,10 @@
+import { usualDeflection } from '../../kit/allowances.ts';
 import { inDoubt } from '../common/asked.ts';
 import { inches, nominalSaid, ratioSaid } from '../common/said.ts';
 import { type Band, bandsOf, WITHIN } from './bands.ts';
 import { LASH_KNOWN_IN } from './conditions.ts';
 import type { GroupExplained } from './explain.ts';
+import type { SetUpKnown } from './known.ts';
 import { restingOn, runningAlone } from './lacking.ts';
 import { claimSaid } from './marks.ts';
 import type { RatioRead } from './reading.ts';
@@ -37,12 +39,28 @@ export function readsAs(explained: GroupExplained, { value, low, high }: RatioRe
   return ` By itself it reads as a ${nominalSaid(name)}${part}.`;
 }
 
-/** A running-spring ratio is told as that; how far under a mark it lies is not. */
+/** What a running spring takes at the most, whatever the mounting. */
+const MOST_FLEX = usualDeflection(undefined).to;
+
+/** How far a running reading is short of what the arm is held to be, where no spring takes as much. */
+function shortOf(
+  { claims: [claim] }: GroupExplained,
+  { read: { lift, lobe } }: SetUpKnown,
+): string | undefined {
+  if (claim === undefined || lift === undefined || lobe.value === undefined) return undefined;
+  const short = claim.ratio * lobe.value * (1 - WITHIN) - lift.read;
+  return short <= MOST_FLEX
+    ? undefined
+    : `${inches(claim.ratio * lobe.value - lift.read)} short of what ${claimSaid(claim, nominalSaid(claim.ratio))} makes: no spring takes as much`;
+}
+
+/** A running-spring ratio is told as that; how far under a mark it lies is not, unless no spring explains it. */
 export function runningSaid(explained: GroupExplained): string {
-  const ratio = runningAlone(explained)?.result?.ratio;
-  return ratio === undefined
-    ? ''
-    : `${ratioSaid(ratio)} is with the running spring; level to 4 % under is ordinary there. `;
+  const running = runningAlone(explained);
+  const ratio = running?.result?.ratio;
+  if (running === undefined || ratio === undefined) return '';
+  const beside = shortOf(explained, running) ?? 'level to 4 % under is ordinary there';
+  return `${ratioSaid(ratio)} is with the running spring${beside.startsWith('level') ? '; ' : ', '}${beside}. `;
 }
 
 /** A mark without its point that may be the ratio: it stays open beside what the arm is sold as. */

@@ -1,3 +1,4 @@
+import { allowance } from '../../kit/allowances.ts';
 import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { inches, listed, placeOf, ratioSaid, valveSubject } from '../common/said.ts';
@@ -8,6 +9,22 @@ import { meanOf } from './passes.ts';
 /** The lobe that was read in this very set-up. */
 export const lobeOf = ({ read: { lobe } }: SetUpKnown): number | undefined =>
   lobe.source === 'indicator' && lobe.from === undefined ? lobe.value : undefined;
+
+/** Lobes of one valve by as much as makes a valve odd, or by what their tools allow. */
+export function lobesAlike(a: SetUpKnown, b: SetUpKnown): boolean {
+  const [lobe, other] = [lobeOf(a), lobeOf(b)];
+  if (lobe === undefined || other === undefined) return true;
+  const tools = a.read.setUp.lobeErrorLimit + b.read.setUp.lobeErrorLimit;
+  return Math.abs(lobe - other) <= Math.max(allowance('odd-beyond'), tools);
+}
+
+/** What is in doubt: the valve lifts, and the lobes where they are not alike. */
+const inQuestion = (own: readonly SetUpKnown[]): string[] => {
+  const alike = own.every((each) => own.every((other) => lobesAlike(each, other)));
+  return own.flatMap(({ read: { valve, lobe } }) =>
+    [...valve.used, ...(alike || lobe.from !== undefined ? [] : lobe.passes.used)].map(({ id }) => id),
+  );
+};
 
 const numbersOf = (own: readonly SetUpKnown[]): string[] => own.map(({ read }) => String(read.setUp.number));
 
@@ -34,11 +51,26 @@ const choicesOf = (own: readonly SetUpKnown[]): AnswerChoice[] => [
   },
 ];
 
-/** Which of set-ups that differ holds; `most`: those that most of them come to, if they do. */
+interface Beside {
+  /** Those that most of them come to, if they do. */
+  readonly most: readonly SetUpKnown[];
+  /** The same arm on other valves, with nothing in doubt. */
+  readonly elsewhere: readonly SetUpKnown[];
+}
+
+/** What the arm gives on another valve decides nothing here, and is worth knowing. */
+function elsewhereSaid(elsewhere: readonly SetUpKnown[]): string {
+  const said = elsewhere.map(
+    ({ read, result }) => `${ratioSaid(result?.ratio ?? 0)} on ${placeOf(read.setUp)}`,
+  );
+  return said.length === 0 ? '' : ` The same arm came out ${listed(said)}.`;
+}
+
+/** Which of set-ups that differ holds. */
 export function whichHolds(
   evidence: Evidence,
   own: readonly SetUpKnown[],
-  most: readonly SetUpKnown[],
+  { most, elsewhere }: Beside,
 ): AssessedQuestion {
   const [first] = own;
   const { setUp } = first?.read ?? {};
@@ -56,9 +88,9 @@ export function whichHolds(
       weight: most.length > 0 ? 'weak' : 'strong',
       ask: `${place}${name === undefined ? '' : ` with ${name}`} came out ${listed(cameOut)}. Which one holds?`,
       knownBy: 'which of the set-ups holds',
-      size: `Valve lifts of ${listed(lifts)}${over}, read the same way${name === undefined ? ', and no arm is named' : ''}.`,
+      size: `Valve lifts of ${listed(lifts)}${over}, read the same way${name === undefined ? ', and no arm is named' : ''}.${elsewhereSaid(elsewhere)}`,
       test: 'Set it up once more the same way, and read three passes: what they agree with holds.',
-      restsOn: own.flatMap(({ read }) => read.valve.used.map(({ id }) => id)),
+      restsOn: inQuestion(own),
     },
     {
       about: setUp === undefined ? { of: 'build' } : valveSubject(setUp),

@@ -3,10 +3,11 @@ import { isDial } from '../../kit/lift-tools.ts';
 import { inDoubt, keptWords } from '../common/asked.ts';
 import { listed, lowerFirst, upperFirst } from '../common/said.ts';
 import { WITHIN } from './bands.ts';
+import { testOfOtherwise } from './beside-set-ups.ts';
 import type { GroupExplained } from './explain.ts';
 import { ratioOnBox } from './held-as.ts';
 import { lacksOfGroup, restingOn } from './lacking.ts';
-import { ASK, NOT_NOW, type Telling } from './ratio-said.ts';
+import { askFor, NOT_NOW, type Telling } from './ratio-said.ts';
 import { bandsAgainst, bandTold, wordAgainst } from './word.ts';
 
 const ENOUGH_PASSES = 3;
@@ -55,9 +56,10 @@ function tellingReading(explained: GroupExplained): Telling | undefined {
   );
 }
 
+const SWAP = 'rocker-on-another-valve';
+
 /** Where nothing further would tell, the swap test is left: the error that follows the rocker is the part. */
-const swap = ({ group }: GroupExplained): Action | undefined =>
-  group.readElsewhere ? undefined : 'rocker-on-another-valve';
+const swap = ({ group }: GroupExplained): Action | undefined => (group.readElsewhere ? undefined : SWAP);
 
 /** The reading that would tell, and where the readings of this valve are exhausted the swap; in headline and next alike. */
 function whatTells(explained: GroupExplained): Telling | undefined {
@@ -119,13 +121,27 @@ function byNumber(explained: GroupExplained): string {
 export const numberTells = (explained: GroupExplained): string =>
   upperFirst(`${toLookUp(explained) ?? 'the part number can'}.`);
 
+const SWAP_TEST =
+  'the swap test, this rocker on another valve and another one here: what follows the rocker is the part, what stays is the valve or the reading.';
+
+/** What reads under, and no spring explains it: what is next first, and then the swap. */
+export function thenSwap(explained: GroupExplained, stopped: boolean): string {
+  if (stopped) return NOT_NOW;
+  if (explained.group.readElsewhere) return wouldTell(explained, stopped);
+  const isNext =
+    explained.questions.every((each) => !inDoubt(each)) &&
+    testOfOtherwise(explained) === undefined &&
+    whatTells(explained) === SWAP;
+  return isNext ? `What would tell: ${SWAP_TEST}` : `${wouldTell(explained, stopped)} Then ${SWAP_TEST}`;
+}
+
 /** `What would tell: read the lobe lift at the lifter body.` */
 export function wouldTell(explained: GroupExplained, stopped: boolean): string {
   if (stopped) return NOT_NOW;
-  const asked = explained.questions.find(inDoubt);
-  if (asked !== undefined) return `What would tell: ${lowerFirst(asked.test)}`;
+  const test = explained.questions.find(inDoubt)?.test ?? testOfOtherwise(explained);
+  if (test !== undefined) return `What would tell: ${lowerFirst(test)}`;
   const action = whatTells(explained);
   if (action === undefined) return byNumber(explained);
-  if (action === 'rocker-on-another-valve') return SWAP_TELLS;
-  return `What would tell: ${ASK[action].charAt(0).toLowerCase()}${ASK[action].slice(1)}`;
+  if (action === SWAP) return SWAP_TELLS;
+  return `What would tell: ${lowerFirst(askFor(action))}`;
 }

@@ -55,12 +55,16 @@ export const readAgainReplacesNothing: Law = (assessed) => {
   const isOfBoth = ({ restsOn }: { readonly restsOn: readonly string[] }) =>
     [before, later].every(({ passes }) => passes.some(({ entryId }) => restsOn.includes(entryId)));
   // What is wrong with one of them is said of it; else the two are asked about, and no word stands unless a third agrees.
-  const asked = questions.some(
+  const asked = questions.filter(
     ({ code, weight, ...each }) => code === 'set-ups-differ' && weight === 'strong' && isOfBoth(each),
   );
   const silent = later.lacks.length === 0 && before.lacks.length === 0;
+  // A word rests on them where it rests on what is in doubt: of another arm on this valve it may rest on their lobe.
+  const inDoubt = asked.flatMap(({ restsOn }) => restsOn);
+  const restsOnDoubt = ({ restsOn }: { readonly restsOn: readonly string[] }) =>
+    inDoubt.some((id) => restsOn.includes(id));
   const worded = judgements.filter(
-    (each) => isAgainstArm(each) && each.word !== undefined && asked && isOfBoth(each),
+    (each) => isAgainstArm(each) && each.word !== undefined && restsOnDoubt(each),
   );
   return [
     ...(silent ? [`${setUp.id}: read again 6 % less, and nothing is asked or lacking`] : []),
