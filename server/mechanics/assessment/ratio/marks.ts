@@ -7,13 +7,22 @@ export interface Claim {
   readonly ratio: number;
 }
 
+/** Stamped as one of the ratios that are planned: an arm of the new set, and what the old were sold as is not said of it. */
+function isOfPlan({ rockers }: Evidence, mark: number | undefined): boolean {
+  const { planned, plannedExhaust, alsoPlanned = [] } = rockers;
+  return [planned, plannedExhaust, ...alsoPlanned].some(
+    (plan) => plan !== undefined && mark !== undefined && Math.abs(plan - mark) < 0.0005,
+  );
+}
+
 /** What the arm is held to be, the mark first: it is on the part itself. */
 export function claimsOn(evidence: Evidence, armId: string | undefined): Claim[] {
   const mark = markOn(evidence, armId);
   const { soldAs } = evidence.rockers;
+  const isOther = soldAs !== undefined && soldAs !== mark && !isOfPlan(evidence, mark);
   return [
     ...(mark === undefined ? [] : [{ to: 'mark' as const, ratio: mark }]),
-    ...(soldAs === undefined || soldAs === mark ? [] : [{ to: 'sold-as' as const, ratio: soldAs }]),
+    ...(isOther ? [{ to: 'sold-as' as const, ratio: soldAs }] : []),
   ];
 }
 
