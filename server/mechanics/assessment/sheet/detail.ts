@@ -65,8 +65,19 @@ export interface SheetOddDetail extends Omit<OddValve, 'cause'> {
   readonly toSwap?: { readonly partner: Partner; readonly arm?: string; readonly partnersArm?: string };
 }
 
+/** Valves of a side that are off alike, against the others of it. */
+export interface SheetGroups {
+  readonly own: readonly ValvePlace[];
+  readonly others: readonly ValvePlace[];
+  /** Middle lift of these less that of the others [m]. */
+  readonly off: number;
+  readonly banks: boolean;
+}
+
 export interface SheetSideDetail extends Omit<SideJudged, 'odd'> {
   readonly spring: Spring;
+  /** They fall into two groups: each valve is set against its own. */
+  readonly groups?: SheetGroups;
   readonly odd: readonly SheetOddDetail[];
 }
 

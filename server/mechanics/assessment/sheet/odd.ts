@@ -2,6 +2,8 @@ import { defined } from '../../../../shared/defined.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { lobesDown } from '../../valve-sheet/lobes-down.ts';
 import { judgeSide } from '../../valve-sheet/odd-valves.ts';
+import { banksOf } from '../../valve-sheet/orders.ts';
+import { twoGroups } from '../../valve-sheet/two-groups.ts';
 import type { OddValve, SheetValve } from '../../valve-sheet/types.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence, Side, Spring } from '../evidence.ts';
@@ -53,6 +55,10 @@ function withSetUps(siblings: readonly SheetValve[], ofSetUps: readonly LobeOfSe
   return [...least.values()];
 }
 
+/** The valves that one is set against. */
+const besideOf = (odd: OddValve, compared: readonly (readonly SheetValve[])[]): readonly SheetValve[] =>
+  compared.find((group) => group.some((each) => placeOf(each) === placeOf(odd))) ?? [];
+
 /** The valves of one side as read on one spring, set against each other; rows in doubt stay out of it. */
 export function sideOf(
   evidence: Evidence,
@@ -66,13 +72,18 @@ export function sideOf(
   const siblings = own.map((row) =>
     asSibling(row, of.spring, { calipers, lots, inDoubt: doubtful.has(placeOf(row)) }),
   );
+  const cylinders = Math.max(evidence.engine.cylinders ?? 0, ...siblings.map(({ cylinder }) => cylinder));
+  const groups = twoGroups(siblings, banksOf(evidence.engine.bankOrder, cylinders));
   const judged = judgeSide(of.side, siblings);
-  const odd = judged.odd.map((each): SheetOddDetail => {
+  // Where several are off alike, each is set against those that are like it.
+  const compared = groups === undefined ? [siblings] : [groups.own, groups.others];
+  const odds = groups === undefined ? judged.odd : compared.flatMap((group) => judgeSide(of.side, group).odd);
+  const odd = odds.map((each): SheetOddDetail => {
     const row = own.find((one) => placeOf(one) === placeOf(each));
     const armId = row?.armId;
     const { cause, touched } = causeBy(each, armId, swaps);
     const sinks = maySink(evidence, row, of.spring) && (each.valveOff ?? 0) < 0 && each.cause !== 'lobe';
-    const toSwap = touched || sinks ? undefined : swapToDo(each, siblings, judged.odd, evidence);
+    const toSwap = touched || sinks ? undefined : swapToDo(each, besideOf(each, compared), odds, evidence);
     return {
       ...each,
       cause,
@@ -85,5 +96,11 @@ export function sideOf(
   });
   // A caliper on a loose cam reads low: such lobes are compared with one another alone.
   const besides = calipers ? [] : ofSetUps.filter(({ valve }) => sideOfValve(valve) === of.side);
-  return { ...judged, lobesDown: lobesDown(withSetUps(siblings, besides)), spring: of.spring, odd };
+  return {
+    ...judged,
+    lobesDown: lobesDown(withSetUps(siblings, besides)),
+    spring: of.spring,
+    odd,
+    ...defined({ groups }),
+  };
 }

@@ -14,6 +14,7 @@ import { compare } from './compare.ts';
 import { copiedColumns } from './copied.ts';
 import type { SheetDetail } from './detail.ts';
 import { shortGap } from './gap-stops.ts';
+import { groupsTold } from './group-off.ts';
 import { wornLobes } from './lobe-worn.ts';
 import { armLots } from './lots-of-swaps.ts';
 import { inDoubtJudgements, oddJudgements } from './odd-judgement.ts';
@@ -71,6 +72,7 @@ export function sheetPart(
   const certain = rows.filter((row) => !doubtful.has(placeOf(row)));
   const waiting = rows.filter((row) => doubtful.has(placeOf(row))).map(({ valve }) => sideOfValve(valve));
   const told = sidesTold(evidence, certain, { sides, ratios, waiting }, raised);
+  const grouped = groupsTold(evidence, rows, sides);
   const worn = wornLobes(evidence, sides, rows, lobesOfSetUps(known));
   const gaps = new Map(rows.map((row) => [placeOf(row), gapCells(evidence, row)]));
   const short = [...gaps.values()]
@@ -83,6 +85,7 @@ export function sheetPart(
     ...withoutOneSided(raised, told.questions),
     ...ofReading,
     ...told.questions,
+    ...grouped.questions,
     ...ofPositions,
     ...[...worn, ...short].map(({ question }) => question),
     ...ofLash,
@@ -99,6 +102,7 @@ export function sheetPart(
   const compared = [
     // What is asked first is told first.
     ...inDoubtJudgements(rows, doubtsOf),
+    ...grouped.judgements,
     ...sides.flatMap((side) => oddJudgements(side, (place) => restsOn(placeOf(place)))),
     ...swaps.map(swapJudgement),
     ...told.judgements,

@@ -10,7 +10,7 @@ import type { Said } from './said.ts';
 const APART = 'pass-apart';
 
 /** That all of them are off alike: asked before any guess at one slip that would make it. */
-const WHOLE: ReadonlySet<string> = new Set(['side-off', 'lobes-off-card']);
+const WHOLE: ReadonlySet<string> = new Set(['side-off', 'group-off', 'lobes-off-card']);
 
 const isWhole = ({ code }: AssessedQuestion): boolean => WHOLE.has(code);
 
@@ -36,6 +36,14 @@ const ANSWERED: Readonly<Record<string, Pick<Said, 'action' | 'sentence' | 'step
   'side-off set-up': {
     action: 'read-again',
     sentence: 'Put right what was wrong, read all of them again, and strike the others out with the reason.',
+  },
+  'group-off lash': {
+    action: 'read-again',
+    sentence: 'Read those again at zero lash, and strike the others out with the reason.',
+  },
+  'group-off set-up': {
+    action: 'read-again',
+    sentence: 'Read those again as the others were read, and strike out what was read otherwise.',
   },
   'lobes-off-card dial': {
     action: 'read-again',
