@@ -56,6 +56,8 @@ export interface SheetOddDetail extends Omit<OddValve, 'cause'> {
   readonly judgementId: string;
   /** It is low on a lifter that may sink: that comes before its arm. */
   readonly sinks?: true;
+  /** It is low by just its lash, and nobody said whether that was out: that comes before its arm too. */
+  readonly lash?: true;
   /** The arm that sits there. */
   readonly armName?: string;
   /** Passes of its own lift and lobe. */

@@ -38,6 +38,7 @@ function maySink({ engine }: Evidence, row: SheetRow | undefined, spring: Spring
 interface Beside {
   /** Rows with an open doubt. */
   readonly doubtful: ReadonlySet<string>;
+  readonly lashAsked: ReadonlySet<string>;
   readonly swaps: readonly SheetSwapDetail[];
   readonly lots: readonly ArmLot[];
   /** Lobes that were read in set-ups of their own. */
@@ -64,7 +65,7 @@ export function sideOf(
   evidence: Evidence,
   rows: readonly SheetRow[],
   of: { readonly side: Side; readonly spring: Spring },
-  { doubtful, swaps, lots, ofSetUps }: Beside,
+  { doubtful, lashAsked, swaps, lots, ofSetUps }: Beside,
 ): SheetSideDetail {
   const own = rows.filter(({ valve }) => sideOfValve(valve) === of.side);
   const lobes = own.filter(({ lobe }) => lobe !== undefined);
@@ -74,22 +75,27 @@ export function sideOf(
   );
   const cylinders = Math.max(evidence.engine.cylinders ?? 0, ...siblings.map(({ cylinder }) => cylinder));
   const groups = twoGroups(siblings, banksOf(evidence.engine.bankOrder, cylinders));
-  const judged = judgeSide(of.side, siblings);
+  const cardLobe = evidence.card[sideOfValve(of.side)].lobeLift;
+  const judged = judgeSide(of.side, siblings, cardLobe);
   // Where several are off alike, each is set against those that are like it.
   const compared = groups === undefined ? [siblings] : [groups.own, groups.others];
-  const odds = groups === undefined ? judged.odd : compared.flatMap((group) => judgeSide(of.side, group).odd);
+  const odds =
+    groups === undefined ? judged.odd : compared.flatMap((group) => judgeSide(of.side, group, cardLobe).odd);
   const odd = odds.map((each): SheetOddDetail => {
     const row = own.find((one) => placeOf(one) === placeOf(each));
     const armId = row?.armId;
     const { cause, touched } = causeBy(each, armId, swaps);
     const sinks = maySink(evidence, row, of.spring) && (each.valveOff ?? 0) < 0 && each.cause !== 'lobe';
-    const toSwap = touched || sinks ? undefined : swapToDo(each, besideOf(each, compared), odds, evidence);
+    const lash = lashAsked.has(placeOf(each)) && !touched && each.cause !== 'lobe';
+    const toSwap =
+      touched || sinks || lash ? undefined : swapToDo(each, besideOf(each, compared), odds, evidence);
     return {
       ...each,
       cause,
       passes: passesOf(row, of.spring, lots),
       judgementId: oddId(each, of.spring),
       ...(sinks ? { sinks } : {}),
+      ...(lash ? { lash } : {}),
       ...defined({ armName: armNameOf(evidence, armId), toSwap }),
       ...(toSwap === undefined ? {} : { swap: swapSaid(each, toSwap) }),
     };

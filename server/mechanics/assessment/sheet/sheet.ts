@@ -1,7 +1,7 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { Tolerances } from '../../questions/tolerances.ts';
 import { cylinderOrder } from '../../valve-sheet/orders.ts';
-import type { AssessedQuestion, Headline, Judgement } from '../assessment.ts';
+import type { AssessedQuestion, Headline, Judgement, NotToRun } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { placeOf } from '../common/said.ts';
@@ -15,6 +15,8 @@ import { copiedColumns } from './copied.ts';
 import type { SheetDetail } from './detail.ts';
 import { shortGap } from './gap-stops.ts';
 import { groupsTold } from './group-off.ts';
+import { LASH_OF_ONE, lashOfOne } from './lash-of-one.ts';
+import { lobesUnderCard, sidesOffCard } from './lobe-under-card.ts';
 import { wornLobes } from './lobe-worn.ts';
 import { armLots } from './lots-of-swaps.ts';
 import { inDoubtJudgements, oddJudgements } from './odd-judgement.ts';
@@ -55,25 +57,39 @@ export function sheetPart(
   entered: Evidence,
   known: readonly SetUpKnown[] = [],
   tolerances?: Tolerances,
-): PartSaid<SheetDetail> {
+): PartSaid<SheetDetail> & { readonly notToRun: readonly NotToRun[] } {
   const { evidence, questions: ofReading } = saidOfSheet(entered);
   const rows = rowsOf(evidence);
   const lots = armLots(evidence, rows, known, new Set());
   const raised = [
-    ...slipsLeft(rowQuestions(evidence, rows, tolerances), rows, lots),
+    ...slipsLeft([...rowQuestions(evidence, rows, tolerances), ...lashOfOne(evidence, rows)], rows, lots),
     ...copiedColumns(evidence, rows),
     ...readOtherwise(evidence, rows, lots, known),
   ];
   const doubtsOf = (row: SheetRow) => raised.filter((each) => inDoubt(each) && isOf(each, row));
   const doubtful = new Set(rows.filter((row) => doubtsOf(row).length > 0).map(placeOf));
   const doubted = new Set(rows.flatMap((row) => doubtedLifts(row, doubtsOf(row))));
-  const { sides, swaps, ofPositions } = compare(evidence, rows, { doubtful, doubted }, known);
+  const lashAsked = new Set(
+    raised.flatMap(({ code, about, answered }) =>
+      code === LASH_OF_ONE && about.of === 'valve' && answered === undefined ? [placeOf(about)] : [],
+    ),
+  );
+  const { sides, swaps, ofPositions } = compare(evidence, rows, { doubtful, doubted, lashAsked }, known);
   const ratios = ratiosOf(evidence, rows);
   const certain = rows.filter((row) => !doubtful.has(placeOf(row)));
   const waiting = rows.filter((row) => doubtful.has(placeOf(row))).map(({ valve }) => sideOfValve(valve));
   const told = sidesTold(evidence, certain, { sides, ratios, waiting }, raised);
   const grouped = groupsTold(evidence, rows, sides);
   const worn = wornLobes(evidence, sides, rows, lobesOfSetUps(known));
+  const offCard = sidesOffCard(told.judgements);
+  const underCard = lobesUnderCard(evidence, rows, known, {
+    told: new Set([
+      ...doubtful,
+      ...worn.map(({ place }) => placeOf(place)),
+      ...rows.filter(({ valve }) => offCard.has(sideOfValve(valve))).map(placeOf),
+    ]),
+    ratios,
+  });
   const gaps = new Map(rows.map((row) => [placeOf(row), gapCells(evidence, row)]));
   const short = [...gaps.values()]
     .flat()
@@ -87,7 +103,7 @@ export function sheetPart(
     ...told.questions,
     ...grouped.questions,
     ...ofPositions,
-    ...[...worn, ...short].map(({ question }) => question),
+    ...[...underCard, ...worn, ...short].map(({ question }) => question),
     ...ofLash,
   ];
   const details = rows.map((row) => rowDetail(evidence, row, gaps.get(placeOf(row)) ?? [], questions));
@@ -102,6 +118,7 @@ export function sheetPart(
   const compared = [
     // What is asked first is told first.
     ...inDoubtJudgements(rows, doubtsOf),
+    ...underCard.map(({ judgement }) => judgement),
     ...grouped.judgements,
     ...sides.flatMap((side) => oddJudgements(side, (place) => restsOn(placeOf(place)))),
     ...swaps.map(swapJudgement),
@@ -117,6 +134,7 @@ export function sheetPart(
     judgements: [...compared, ...allGaps.map(({ judgement }) => judgement)],
     questions,
     stop: [...worn, ...short].map(({ stop }) => stop),
+    notToRun: underCard.flatMap(({ notToRun }) => notToRun),
     headlines: headlinesOf(compared),
     detail: {
       names: valveNames(evidence),
