@@ -4,7 +4,7 @@ import { IN } from '../../kit/si.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
-import { newestLash } from '../common/newest-lash.ts';
+import { usableLash } from '../common/newest-lash.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { LiftLot, SheetRow } from './rows.ts';
@@ -22,25 +22,31 @@ const isFirm = ({ engine }: Evidence, { readings }: LiftLot): boolean =>
   readings.every(({ lifter }) => lifter !== 'hydraulic' && lifter !== 'locked');
 
 /** By how much a valve lifts less than its siblings, less what its own lobe takes off [m]. */
-function shortBy(row: SheetRow, lot: LiftLot, rows: readonly SheetRow[]): number | undefined {
+function shortBy(
+  { card }: Evidence,
+  row: SheetRow,
+  lot: LiftLot,
+  rows: readonly SheetRow[],
+): number | undefined {
   const others = rows.filter((each) => each !== row && sideOfValve(each.valve) === sideOfValve(row.valve));
   const lifts = others.flatMap(({ lifts: own }) =>
     own.flatMap(({ spring, figure }) => (spring === lot.spring ? (figure.value ?? []) : [])),
   );
   const lobes = others.flatMap(({ lobe }) => lobe?.value ?? []);
-  const [lift, lobe] = [medianKnown(lifts), medianKnown(lobes)];
+  const lift = medianKnown(lifts);
+  const lobe = lobes.length < FEWEST ? card[sideOfValve(row.valve)].lobeLift : medianKnown(lobes);
   if (lot.figure.value === undefined || lift === undefined || lifts.length < FEWEST) return undefined;
   const ofLobe =
-    lobe === undefined || lobe <= 0 || lobes.length < FEWEST || row.lobe?.value === undefined
+    lobe === undefined || lobe <= 0 || row.lobe?.value === undefined
       ? 0
       : ((lobe - row.lobe.value) * lift) / lobe;
   return lift - lot.figure.value - ofLobe;
 }
 
 function ofRow(evidence: Evidence, row: SheetRow, rows: readonly SheetRow[]): AssessedQuestion[] {
-  const known = [newestLash(evidence, row)?.gap.value, evidence.card[sideOfValve(row.valve)].lash];
+  const known = [usableLash(evidence, row)?.gap.value, evidence.card[sideOfValve(row.valve)].lash];
   return row.lifts.flatMap((lot) => {
-    const short = shortBy(row, lot, rows);
+    const short = shortBy(evidence, row, lot, rows);
     if (short === undefined || short <= allowance('odd-beyond') || !isFirm(evidence, lot)) return [];
     const lash = known.find((each) => each !== undefined && each > 0 && Math.abs(short - each) <= FITS);
     if (lash === undefined) return [];

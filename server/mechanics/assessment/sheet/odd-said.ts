@@ -4,10 +4,21 @@ import type { SheetOddDetail } from './detail.ts';
 const off = (by: number): string => `Valve lift ${lowOrHigh(by)}`;
 
 /** Why a valve is the odd one, without what to do about it: that is what it still needs. */
-export function oddSaid({ cause, valveOff, lobeOff, words, armName, sinks, passes }: SheetOddDetail): string {
+export function oddSaid({
+  cause,
+  valveOff,
+  lobeOff,
+  words,
+  armName,
+  sinks,
+  lash,
+  passes,
+}: SheetOddDetail): string {
   if (valveOff === undefined) return words;
   if (sinks === true && cause !== 'part' && cause !== 'position')
     return `${off(valveOff)}, on a hydraulic lifter: one that sinks reads low, so that comes before the rocker.`;
+  if (lash === true)
+    return `${off(valveOff)}, which its lash makes if it was left in: that comes before the rocker.`;
   const lobe = lobeOff === undefined ? '' : ' on a lobe like its siblings’';
   switch (cause) {
     case 'measure-lobe':
@@ -27,9 +38,11 @@ export function oddSaid({ cause, valveOff, lobeOff, words, armName, sinks, passe
 export function oddNeeds({
   cause,
   sinks,
+  lash,
   passes,
-}: Pick<SheetOddDetail, 'cause' | 'sinks' | 'passes'>): string[] {
+}: Pick<SheetOddDetail, 'cause' | 'sinks' | 'lash' | 'passes'>): string[] {
   if (sinks === true) return ['a reading on a solid or locked lifter, of it and of one beside it'];
+  if (lash === true) return ['whether its lash was out when it was read'];
   if (cause === 'measure-lobe')
     return [
       `a reading of ${passes.lobe > 0 ? 'the lobes beside it' : 'its lobe'}; no part has to move for that`,
