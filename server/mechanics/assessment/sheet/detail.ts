@@ -103,6 +103,10 @@ export interface SheetSwapDetail {
   readonly oddAt?: ValvePlace;
   /** Three of the four were read, and tell it: of the fourth nothing is known. */
   readonly ofThree?: true;
+  /** What of it read unlike the valves that took no part, and by how much [m]. */
+  readonly readOdd: readonly { readonly place: string; readonly arm: string; readonly off: number }[];
+  /** Nothing of it did, and it tells nothing: two ordinary arms were changed over. */
+  readonly ordinary?: true;
   /** Each of the two arms gives what it is stamped or sold as: they differ because their marks do. */
   readonly asMarked?: boolean;
   /** The odd arm's number was read: it leads to its lot. */

@@ -77,7 +77,13 @@ export function sheetPart(
   const { sides, swaps, ofPositions } = compare(evidence, rows, { doubtful, doubted, lashAsked }, known);
   const ratios = ratiosOf(evidence, rows);
   const certain = rows.filter((row) => !doubtful.has(placeOf(row)));
-  const waiting = rows.filter((row) => doubtful.has(placeOf(row))).map(({ valve }) => sideOfValve(valve));
+  const waiting = [
+    ...rows.filter((row) => doubtful.has(placeOf(row))).map(({ valve }) => sideOfValve(valve)),
+    // An odd valve whose arm was moved stays the odd one till it is read again.
+    ...swaps
+      .filter(({ because, readOdd }) => because === 'not-read' && readOdd.length > 0)
+      .map(({ side }) => side),
+  ];
   const told = sidesTold(evidence, certain, { sides, ratios, waiting }, raised);
   const grouped = groupsTold(evidence, rows, sides);
   const worn = wornLobes(evidence, sides, rows, lobesOfSetUps(known));
@@ -125,6 +131,7 @@ export function sheetPart(
     ...told.judgements,
     ...coarseTold(evidence, rows),
   ];
+  const ordinary = new Set(swaps.flatMap((swap) => (swap.ordinary === true ? swap.judgementId : [])));
   const cylinders = Math.max(evidence.engine.cylinders ?? 0, ...rows.map(({ cylinder }) => cylinder));
   return {
     quantities: [
@@ -135,7 +142,7 @@ export function sheetPart(
     questions,
     stop: [...worn, ...short].map(({ stop }) => stop),
     notToRun: underCard.flatMap(({ notToRun }) => notToRun),
-    headlines: headlinesOf(compared),
+    headlines: headlinesOf(compared.filter(({ id }) => !ordinary.has(id))),
     detail: {
       names: valveNames(evidence),
       orders: {
