@@ -14,8 +14,7 @@ const FITS = 0.003 * IN;
 /** As many others as this have a middle; as many off alike are no lash of one valve. */
 const FEWEST = 2;
 
-/** The word of the question, by which an odd valve knows that its lash comes first. */
-export const LASH_OF_ONE = 'lash-left-in';
+const LASH_OF_ONE = 'lash-left-in';
 
 const isFirm = ({ engine }: Evidence, { readings }: LiftLot): boolean =>
   engine.lifter?.startsWith('hydraulic') !== true &&
@@ -76,3 +75,11 @@ export function lashOfOne(evidence: Evidence, rows: readonly SheetRow[]): Assess
     return found.length > FEWEST ? found.filter(({ answered }) => answered !== undefined) : found;
   });
 }
+
+/** Valves that are asked it and not answered yet: their lash comes before their rockers. */
+export const lashAskedOf = (raised: readonly AssessedQuestion[]): ReadonlySet<string> =>
+  new Set(
+    raised.flatMap(({ code, about, answered }) =>
+      code === LASH_OF_ONE && about.of === 'valve' && answered === undefined ? [placeOf(about)] : [],
+    ),
+  );

@@ -13,9 +13,10 @@ import { gapCells } from './cells.ts';
 import { compare } from './compare.ts';
 import { copiedColumns } from './copied.ts';
 import type { SheetDetail } from './detail.ts';
+import { doubtedLifts } from './doubted.ts';
 import { shortGap } from './gap-stops.ts';
 import { groupsTold } from './group-off.ts';
-import { LASH_OF_ONE, lashOfOne } from './lash-of-one.ts';
+import { lashAskedOf, lashOfOne } from './lash-of-one.ts';
 import { lobesUnderCard, sidesOffCard } from './lobe-under-card.ts';
 import { wornLobes } from './lobe-worn.ts';
 import { armLots } from './lots-of-swaps.ts';
@@ -29,6 +30,7 @@ import { rowQuestions } from './row-questions.ts';
 import { rowsOf, type SheetRow } from './rows.ts';
 import { saidOfSheet } from './said-of-sheet.ts';
 import { coarseTold } from './side-coarse.ts';
+import { unlikeSprings } from './side-springs.ts';
 import { sidesTold } from './side-told.ts';
 import { slipsLeft } from './slips-left.ts';
 import { swapJudgement } from './swaps.ts';
@@ -42,15 +44,6 @@ const headlinesOf = (judgements: readonly Judgement[]): Headline[] =>
     sentence,
     judgementId: id,
   }));
-
-/** The lifts that doubts of a row are about; where they are about its lobe or the card, all of them. */
-function doubtedLifts({ everyLift }: SheetRow, doubts: readonly AssessedQuestion[]): string[] {
-  const lifts = everyLift.flatMap(({ readings }) => readings.map(({ id }) => id));
-  return doubts.flatMap(({ restsOn }) => {
-    const own = lifts.filter((id) => restsOn.includes(id));
-    return own.length > 0 ? own : lifts;
-  });
-}
 
 /** The per-valve sheet: figures of each row, what the rows are asked, which valves are odd, what swaps decide, gaps. */
 export function sheetPart(
@@ -69,11 +62,7 @@ export function sheetPart(
   const doubtsOf = (row: SheetRow) => raised.filter((each) => inDoubt(each) && isOf(each, row));
   const doubtful = new Set(rows.filter((row) => doubtsOf(row).length > 0).map(placeOf));
   const doubted = new Set(rows.flatMap((row) => doubtedLifts(row, doubtsOf(row))));
-  const lashAsked = new Set(
-    raised.flatMap(({ code, about, answered }) =>
-      code === LASH_OF_ONE && about.of === 'valve' && answered === undefined ? [placeOf(about)] : [],
-    ),
-  );
+  const lashAsked = lashAskedOf(raised);
   const { sides, swaps, ofPositions } = compare(evidence, rows, { doubtful, doubted, lashAsked }, known);
   const ratios = ratiosOf(evidence, rows);
   const certain = rows.filter((row) => !doubtful.has(placeOf(row)));
@@ -128,6 +117,7 @@ export function sheetPart(
     ...grouped.judgements,
     ...sides.flatMap((side) => oddJudgements(side, (place) => restsOn(placeOf(place)))),
     ...swaps.map(swapJudgement),
+    ...unlikeSprings(rows),
     ...told.judgements,
     ...coarseTold(evidence, rows),
   ];

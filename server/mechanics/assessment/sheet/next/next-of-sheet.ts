@@ -5,6 +5,7 @@ import { ofCoarse } from './of-coarse.ts';
 import { doubtsOf, ofDoubt, ofWhole, openDoubts } from './of-doubt.ts';
 import { ofOdd } from './of-odd.ts';
 import { ofReading } from './of-reading.ts';
+import { ofSprings } from './of-springs.ts';
 import { ofSwap } from './of-swap.ts';
 import type { Said } from './said.ts';
 
@@ -55,6 +56,7 @@ export function nextOfSheet(
     ...swaps.flatMap(ofSwap),
     ...ofReading(questions),
     ...ofCoarse(judgements),
+    ...ofSprings(judgements),
     ...odd.filter(isClear).flatMap(ofValve),
   ];
   const [later] = [
