@@ -11,28 +11,24 @@ import type { SetUpKnown } from '../ratio/known.ts';
 import { lobesOfSetUps } from '../ratio/lobes-read.ts';
 import { gapCells } from './cells.ts';
 import { compare } from './compare.ts';
-import { copiedColumns } from './copied.ts';
 import type { SheetDetail } from './detail.ts';
 import { doubtedLifts } from './doubted.ts';
 import { shortGap } from './gap-stops.ts';
 import { groupsTold } from './group-off.ts';
-import { lashAskedOf, lashOfOne } from './lash-of-one.ts';
+import { lashAskedOf } from './lash-of-one.ts';
 import { lobesUnderCard, sidesOffCard } from './lobe-under-card.ts';
 import { wornLobes } from './lobe-worn.ts';
-import { armLots } from './lots-of-swaps.ts';
 import { inDoubtJudgements, oddJudgements } from './odd-judgement.ts';
 import { withoutOneSided } from './one-sided.ts';
 import { rowQuantities } from './quantities.ts';
+import { raisedByRows } from './raised.ts';
 import { ratioQuantities, ratiosOf } from './ratios.ts';
-import { readOtherwise } from './read-otherwise.ts';
 import { isOf, rowDetail } from './row-detail.ts';
-import { rowQuestions } from './row-questions.ts';
 import { rowsOf, type SheetRow } from './rows.ts';
 import { saidOfSheet } from './said-of-sheet.ts';
 import { coarseTold } from './side-coarse.ts';
 import { unlikeSprings } from './side-springs.ts';
 import { sidesTold } from './side-told.ts';
-import { slipsLeft } from './slips-left.ts';
 import { swapJudgement } from './swaps.ts';
 
 /** One line for each thing on the sheet that needs somebody: odd valves and swaps; gaps are told by the change. */
@@ -53,12 +49,7 @@ export function sheetPart(
 ): PartSaid<SheetDetail> & { readonly notToRun: readonly NotToRun[] } {
   const { evidence, questions: ofReading } = saidOfSheet(entered);
   const rows = rowsOf(evidence);
-  const lots = armLots(evidence, rows, known, new Set());
-  const raised = [
-    ...slipsLeft([...rowQuestions(evidence, rows, tolerances), ...lashOfOne(evidence, rows)], rows, lots),
-    ...copiedColumns(evidence, rows),
-    ...readOtherwise(evidence, rows, lots, known),
-  ];
+  const raised = raisedByRows(evidence, rows, known, tolerances);
   const doubtsOf = (row: SheetRow) => raised.filter((each) => inDoubt(each) && isOf(each, row));
   const doubtful = new Set(rows.filter((row) => doubtsOf(row).length > 0).map(placeOf));
   const doubted = new Set(rows.flatMap((row) => doubtedLifts(row, doubtsOf(row))));
