@@ -1,38 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
-import type { Evidence, SheetEvidence } from '../../../server/mechanics/assessment/evidence.ts';
+import type { Evidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { IN } from '../../../server/mechanics/kit/si.ts';
-import { PLAIN, read } from '../../mechanics/assessment/plain-build.ts';
 
 /*
  * Several valves off alike. Odd beyond .008 of the siblings, repeats within .002: common practice, no published source.
- * That one does not condemn sixteen parts for what they have in common: common practice, no source. Engine and cam are
- * invented: lobes .361 and .334, rockers sold as 1.6, lash .016.
+ * That one does not condemn sixteen parts for what they have in common: common practice, no source.
  */
 
-const SCATTER = [0, 0.0005, -0.0005, 0.0005, 0, -0.0005, 0.0005, 0];
-const SIDES = { intake: 0.361, exhaust: 0.334 } as const;
-type Off = (cylinder: number, side: keyof typeof SIDES) => number;
-
-const sheet = (off: Off): SheetEvidence[] =>
-  SCATTER.flatMap((scatter, at) =>
-    (['intake', 'exhaust'] as const).flatMap((side) => [
-      read(at + 1, side, 'lobe-lift', SIDES[side]),
-      read(at + 1, side, 'valve-lift', SIDES[side] * 1.6 + scatter + off(at + 1, side)),
-    ]),
-  );
-
-const on = (off: Off, engine: Partial<Evidence['engine']> = {}): Evidence => ({
-  ...PLAIN,
-  call: { ...PLAIN.call, goal: 'one-valve-differs' },
-  engine: { ...PLAIN.engine, bankOrder: '1 3 5 7 / 2 4 6 8', ...engine },
-  card: {
-    assumedRatio: 1.6,
-    intake: { lobeLift: 0.361 * IN, lash: 0.016 * IN },
-    exhaust: { lobeLift: 0.334 * IN, lash: 0.016 * IN },
-  },
-  sheet: sheet(off),
-});
+import { on } from './eight.ts';
 
 const said = (evidence: Evidence): string[] =>
   assess(evidence)

@@ -18,6 +18,7 @@ import { groupsTold } from './group-off.ts';
 import { lashAskedOf } from './lash-of-one.ts';
 import { lobesUnderCard, sidesOffCard } from './lobe-under-card.ts';
 import { wornLobes } from './lobe-worn.ts';
+import { oddBefore } from './odd-before.ts';
 import { inDoubtJudgements, oddJudgements } from './odd-judgement.ts';
 import { withoutOneSided } from './one-sided.ts';
 import { rowQuantities } from './quantities.ts';
@@ -57,12 +58,14 @@ export function sheetPart(
   const { sides, swaps, ofPositions } = compare(evidence, rows, { doubtful, doubted, lashAsked }, known);
   const ratios = ratiosOf(evidence, rows);
   const certain = rows.filter((row) => !doubtful.has(placeOf(row)));
+  const before = oddBefore(evidence, rows, swaps, doubted);
   const waiting = [
     ...rows.filter((row) => doubtful.has(placeOf(row))).map(({ valve }) => sideOfValve(valve)),
     // An odd valve whose arm was moved stays the odd one till it is read again.
     ...swaps
       .filter(({ because, readOdd }) => because === 'not-read' && readOdd.length > 0)
       .map(({ side }) => side),
+    ...before.map(({ place }) => sideOfValve(place.valve)),
   ];
   const told = sidesTold(evidence, certain, { sides, ratios, waiting }, raised);
   const grouped = groupsTold(evidence, rows, sides);
@@ -108,6 +111,7 @@ export function sheetPart(
     ...grouped.judgements,
     ...sides.flatMap((side) => oddJudgements(side, (place) => restsOn(placeOf(place)))),
     ...swaps.map(swapJudgement),
+    ...before.map(({ judgement }) => judgement),
     ...unlikeSprings(rows),
     ...told.judgements,
     ...coarseTold(evidence, rows),

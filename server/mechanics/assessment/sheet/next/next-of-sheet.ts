@@ -1,6 +1,7 @@
 import type { AssessedQuestion, Judgement, NextAction } from '../../assessment.ts';
 import { upperFirst } from '../../common/said.ts';
 import type { SheetDetail, SheetOddDetail } from '../detail.ts';
+import { ofBefore } from './of-before.ts';
 import { ofCoarse } from './of-coarse.ts';
 import { doubtsOf, ofDoubt, ofWhole, openDoubts } from './of-doubt.ts';
 import { ofOdd } from './of-odd.ts';
@@ -54,6 +55,7 @@ export function nextOfSheet(
   const isClear = ({ cause }: SheetOddDetail) => cause !== 'cannot-tell';
   const [first] = [
     ...swaps.flatMap(ofSwap),
+    ...ofBefore(judgements),
     ...ofReading(questions),
     ...ofCoarse(judgements),
     ...ofSprings(judgements),
