@@ -66,13 +66,18 @@ function ofRow(evidence: Evidence, row: SheetRow, rows: readonly SheetRow[]): As
   });
 }
 
+/** Valves of a side that are short of their siblings, by whatever. */
+const shortOf = (evidence: Evidence, rows: readonly SheetRow[]): number =>
+  rows.filter((row) =>
+    row.lifts.some((lot) => (shortBy(evidence, row, lot, rows) ?? 0) > allowance('odd-beyond')),
+  ).length;
+
 /** One valve, or two, low by just their lash: that is asked before their rockers are. Of more it is asked of all at once. */
 export function lashOfOne(evidence: Evidence, rows: readonly SheetRow[]): AssessedQuestion[] {
   return (['intake', 'exhaust'] as const).flatMap((side) => {
-    const found = rows
-      .filter(({ valve }) => sideOfValve(valve) === side)
-      .flatMap((row) => ofRow(evidence, row, rows));
-    return found.length > FEWEST ? found.filter(({ answered }) => answered !== undefined) : found;
+    const own = rows.filter(({ valve }) => sideOfValve(valve) === side);
+    const found = own.flatMap((row) => ofRow(evidence, row, own));
+    return shortOf(evidence, own) > FEWEST ? found.filter(({ answered }) => answered !== undefined) : found;
   });
 }
 
