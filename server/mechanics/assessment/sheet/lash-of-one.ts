@@ -14,7 +14,8 @@ const FITS = 0.003 * IN;
 /** As many others as this have a middle; as many off alike are no lash of one valve. */
 const FEWEST = 2;
 
-const LASH_OF_ONE = 'lash-left-in';
+/** The word of the question, by which what is next finds it. */
+export const LASH_OF_ONE = 'lash-left-in';
 
 const isFirm = ({ engine }: Evidence, { readings }: LiftLot): boolean =>
   engine.lifter?.startsWith('hydraulic') !== true &&

@@ -4,6 +4,7 @@ import { chosenOf } from '../../common/chosen.ts';
 import { subjectSaid, upperFirst } from '../../common/said.ts';
 import { isAsked } from '../../next/is-asked.ts';
 import type { SheetOddDetail } from '../detail.ts';
+import { LASH_OF_ONE } from '../lash-of-one.ts';
 import type { Said } from './said.ts';
 
 /** A pass apart from its fellows; a doubt of one figure is settled by reading that valve again, which is asked anyway. */
@@ -30,6 +31,15 @@ const isAbout = ({ about, code }: AssessedQuestion, odd: SheetOddDetail): boolea
   if (about.of === 'side') return about.valve === sideOfValve(odd.valve);
   return WHOLE.has(code);
 };
+
+/** What is asked of the lash of a valve that is low by just that. */
+export const lashFirst = (
+  odd: SheetOddDetail,
+  questions: readonly AssessedQuestion[],
+): readonly AssessedQuestion[] =>
+  questions.filter(
+    (question) => question.code === LASH_OF_ONE && question.about.of === 'valve' && isAbout(question, odd),
+  );
 
 /** What was answered of all of them, and not done yet. */
 const ANSWERED: Readonly<Record<string, Pick<Said, 'action' | 'sentence' | 'step' | 'turns'>>> = {

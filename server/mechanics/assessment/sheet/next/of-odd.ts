@@ -62,7 +62,7 @@ function swapping(odd: SheetOddDetail): Said[] {
 
 /** An odd valve: its lobe, itself again, and only then the swap. What was done is not asked again. */
 export function ofOdd(odd: SheetOddDetail, rows: readonly SheetRowDetail[]): Said[] {
-  const { cause, passes, valveOff, sinks, lash } = odd;
+  const { cause, passes, valveOff, sinks } = odd;
   const about = valveSubject(odd);
   const place = placeOf(odd);
   if (cause === 'part' || (cause === 'position' && passes.lobe > 0)) return [];
@@ -74,15 +74,6 @@ export function ofOdd(odd: SheetOddDetail, rows: readonly SheetRowDetail[]): Sai
         about,
         sentence: `Put a solid or locked lifter under ${place} and under one beside it, and read both again.`,
         reason: 'A hydraulic lifter that sinks reads low: that is ruled out before a part is moved.',
-      },
-    ];
-  if (lash === true)
-    return [
-      {
-        action: 'lash-left-in',
-        about,
-        sentence: `Ask whether the lash of ${place} was out when it was read; if nobody is sure, take it up to zero and read it again.`,
-        reason: 'It is low by just its lash: that is ruled out before a part is moved.',
       },
     ];
   const off = valveOff === undefined ? 'It is odd' : `It is ${lowOrHigh(valveOff)}`;
