@@ -232,4 +232,59 @@ export const OF_SHEET: readonly Call[] = [
       never: [/odd one/],
     },
   },
+  {
+    // 2, 4, 6 and 8 are a bank; .568 − .016 = .552 on each of them, and the card's lash is .016.
+    said: 'Every second intake is sixteen short, the whole right bank',
+    goal: 'one-valve-differs',
+    entries: [
+      ...START,
+      described({ cam: { intake: { lash: '.016 in' } } }),
+      lobes(...LOBES),
+      lifts(
+        ...LIFTS.map((lift, at) =>
+          at % 2 === 1 ? (['.552 in', '.5525 in', '.5515 in', '.552 in'][(at - 1) / 2] ?? lift) : lift,
+        ),
+      ),
+    ],
+    expected: {
+      headline: /Bank 2-4-6-8 reads \.016 in low against bank 1-3-5-7 on its intakes/,
+      asks: ['group-off'],
+      next: 'group-off',
+      never: [/is the odd one/, /Swap/],
+    },
+  },
+  {
+    // .568 − .016 = .552, and the card's lash is .016.
+    said: 'Five is sixteen short, and the card has sixteen of lash',
+    goal: 'one-valve-differs',
+    entries: [
+      ...START,
+      described({ cam: { intake: { lash: '.016 in' } } }),
+      lobes(...LOBES),
+      lifts(...withOne(LIFTS, 4, '.552 in')),
+    ],
+    expected: { asks: ['lash-left-in'], next: 'lash-left-in', never: [/Swap/] },
+  },
+  {
+    // .355 − .012 = .343, and 1.6 × .012 = .019 at the valve; no other lobe was read.
+    said: 'Six is nineteen short, and its lobe reads three forty-three',
+    goal: 'one-valve-differs',
+    entries: [...START, lifts(...withOne(LIFTS, 5, '.549 in')), onSheet([row('lobe-lift')('.343 in', 5)])],
+    expected: {
+      headline: /6 intake: the lobe reads \.343 in, \.012 in under the \.355 in on the card/,
+      asks: ['lobe-under-card'],
+      next: 'lobe-siblings',
+      says: [/Do not run it: the lobe of 6 intake/],
+    },
+  },
+  {
+    said: 'Five was low; I changed it over with seven, and haven’t read them yet',
+    goal: 'one-valve-differs',
+    entries: swappedOver(['.568 in', '.552 in']).slice(0, -1),
+    expected: {
+      headline: /5 intake read \.016 in low with E/,
+      next: 'read-swapped',
+      never: [/No intake stands out/],
+    },
+  },
 ];

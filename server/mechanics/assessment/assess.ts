@@ -93,6 +93,7 @@ function assessed(evidence: Evidence): Assessment {
     ...guessedShort(gapped),
     ...shortBefore(gapped),
     ...noise.notToRun,
+    ...sheet.notToRun,
     ...liftedGaps(evidence, raised),
     ...ratio.notToRun,
   ];

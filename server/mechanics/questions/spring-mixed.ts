@@ -61,11 +61,12 @@ function askSwapped(input: QuestionInput, t: Tolerances): Question[] {
   ];
 }
 
-/** Flex is light less running at the same lash only. */
+/** Flex is light less running at the same lash only. Where both are said it is asked once, of the running one. */
 function askLash(input: QuestionInput): Question[] {
-  const { lightLash, runningLash } = input;
+  const { lightLash, runningLash, spring } = input;
   if (lightLash === undefined || runningLash === undefined || lightLash === runningLash) return [];
   const said = lightLash !== 'not-said' && runningLash !== 'not-said';
+  if (said && spring === 'light') return [];
   const words = { zero: 'at zero lash', set: 'with the lash set', 'not-said': 'at a lash not said' };
   return [
     {

@@ -62,6 +62,12 @@ function oddOf(
 const ratioOf = ({ lobeLift, valveLift }: SheetValve): number | undefined =>
   lobeLift === undefined || valveLift === undefined ? undefined : valveLift / lobeLift;
 
+/** By how much a lobe is under its card, where that is the wear limit or more. */
+function underCard(lobe: number | undefined, card: number | undefined): number | undefined {
+  if (lobe === undefined || card === undefined) return undefined;
+  return lobe - card <= -allowance('lobe-down') + EQUAL ? lobe - card : undefined;
+}
+
 /** Where no valve has both lifts, a lobe counts at the valve by about this much. */
 const USUAL_RATIO = 1.6;
 
@@ -72,16 +78,24 @@ const USUAL_RATIO = 1.6;
  *
  * @param side [1] whose valves
  * @param valves [m] what was read of each; those of the other side are left alone
+ * @param cardLobe [m] the lobe of the card: where too few lobes were read to compare, one that is worn against it counts
  *
  * Validity: three or more valves of the side; lobes ground alike.
  * Source: common practice, no published source; outliers: B. Iglewicz, D. Hoaglin, 1993.
  */
-export function judgeSide(side: 'intake' | 'exhaust', valves: readonly SheetValve[]): SideJudged {
+export function judgeSide(
+  side: 'intake' | 'exhaust',
+  valves: readonly SheetValve[],
+  cardLobe?: number,
+): SideJudged {
   const own = valves.filter((valve) => sideOfValve(valve.valve) === side);
   const lobes = own.map((valve) => valve.lobeLift);
   const lifts = own.map((valve) => valve.valveLift);
   const ratio = medianKnown(own.map(ratioOf));
-  const [lobeOff, liftOff, out] = [offSiblings(lobes), offSiblings(lifts), standOut(lifts)];
+  const [liftOff, out] = [offSiblings(lifts), standOut(lifts)];
+  const lobeOff = offSiblings(lobes).map(
+    (off, index) => off ?? (liftOff[index] === undefined ? undefined : underCard(lobes[index], cardLobe)),
+  );
   const odd = own.flatMap((valve, index) => {
     const found = oddOf(
       valve,

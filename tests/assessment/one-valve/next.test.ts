@@ -164,6 +164,13 @@ describe('what is next on a call about one valve: playbook call 7, common practi
       });
     await play.post('/lash', { cylinder: 5, valve: 'intake', lash: '.016 in', moment: 'found' });
     await play.keep([...lobes(5), ...lifts({ ...REST, 5: '.547', 7: '.565' })]);
+    // .565 − .547 = .018 is the .016 of the log within .003: trade practice, row 10.
+    await nextIs(play, 'lash-left-in', /^5 intake: Ask whether the lash was out when it was read/);
+    await play.post('/answers', {
+      question: 'Could the lash of .016 in be left in the lift of 5 intake?',
+      code: 'lash-left-in',
+      answer: 'not-found',
+    });
     await nextIs(play, 'read-again', /^Read 5 intake once more/);
   });
 

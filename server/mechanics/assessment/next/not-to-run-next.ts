@@ -8,6 +8,7 @@ const LIFTED = 'not-to-run:stop:';
 const TO_READ: readonly { readonly id: string; readonly action: string; readonly step: StepName }[] = [
   { id: 'not-to-run:guessed:', action: 'measure-gap', step: 'sheet' },
   { id: 'not-to-run:lobe:', action: 'lobe-siblings', step: 'ratio' },
+  { id: 'not-to-run:lobe-of-sheet:', action: 'lobe-siblings', step: 'sheet' },
   { id: 'not-to-run:no-gap:', action: 'thinner-shim', step: 'adjuster' },
 ];
 /** Read short with the arms that come off: said before anything is planned. */

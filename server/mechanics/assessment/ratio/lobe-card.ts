@@ -36,7 +36,7 @@ function lobeSaid(word: RatioWord, read: number, printed: number, stopped: boole
 }
 
 /** A lobe that is off its card is where lift is missing, or too much: how much, and what it may be. */
-function offSaid(off: LobeOff, ratio: number | undefined): string {
+export function offSaid(off: LobeOff, ratio: number | undefined): string {
   const { read, printed, alike, alone, valve, underOthers } = off;
   const by = Math.abs(read - printed);
   const under = read < printed;

@@ -32,6 +32,8 @@ interface Compared {
 interface Doubted {
   readonly doubtful: ReadonlySet<string>;
   readonly doubted: ReadonlySet<string>;
+  /** Valves that are low by just their lash, while nobody said whether it was out. */
+  readonly lashAsked: ReadonlySet<string>;
 }
 
 /** Lobe lifts by valve: of the sheet, else read in a set-up; a caliper's are left out, since they read low. */
@@ -49,7 +51,7 @@ function lobesRead(evidence: Evidence, rows: readonly SheetRow[], known: readonl
 export function compare(
   evidence: Evidence,
   rows: readonly SheetRow[],
-  { doubtful, doubted }: Doubted,
+  { doubtful, doubted, lashAsked }: Doubted,
   known: readonly SetUpKnown[],
 ): Compared {
   const every = armLots(evidence, rows, known, new Set());
@@ -59,7 +61,9 @@ export function compare(
   const made = SIDES.flatMap((side) => swapsOf(evidence, { lots, every }, side, lobes));
   const { swaps, questions } = positionsOf(made, evidence.answers);
   const sides = springsOf(rows, ofSetUps).flatMap((spring) =>
-    SIDES.map((side) => sideOf(evidence, rows, { side, spring }, { doubtful, swaps, lots, ofSetUps })),
+    SIDES.map((side) =>
+      sideOf(evidence, rows, { side, spring }, { doubtful, lashAsked, swaps, lots, ofSetUps }),
+    ),
   );
   return { sides, swaps, ofPositions: questions };
 }

@@ -23,11 +23,11 @@ import type { SheetRow } from './rows.ts';
 const PASS = 0.0005 * IN;
 /** The same from one valve to the next: lobes are ground alike, lifts carry their arm as well. */
 const LOBES = 0.0005 * IN;
-const LIFTS = 0.0015 * IN;
+export const LIFTS = 0.0015 * IN;
 /** Asked where the chance is smaller. */
-const ASKED = 0.01;
+export const ASKED = 0.01;
 /** Nothing on the side is believed while the chance is smaller. */
-const STRONG = 0.001;
+export const STRONG = 0.001;
 
 /** `about 1 in 320`, to two digits. */
 const oneIn = (chance: number): string => {

@@ -56,6 +56,8 @@ export interface SheetOddDetail extends Omit<OddValve, 'cause'> {
   readonly judgementId: string;
   /** It is low on a lifter that may sink: that comes before its arm. */
   readonly sinks?: true;
+  /** It is low by just its lash, and nobody said whether that was out: that comes before its arm too. */
+  readonly lash?: true;
   /** The arm that sits there. */
   readonly armName?: string;
   /** Passes of its own lift and lobe. */
@@ -65,8 +67,19 @@ export interface SheetOddDetail extends Omit<OddValve, 'cause'> {
   readonly toSwap?: { readonly partner: Partner; readonly arm?: string; readonly partnersArm?: string };
 }
 
+/** Valves of a side that are off alike, against the others of it. */
+export interface SheetGroups {
+  readonly own: readonly ValvePlace[];
+  readonly others: readonly ValvePlace[];
+  /** Middle lift of these less that of the others [m]. */
+  readonly off: number;
+  readonly banks: boolean;
+}
+
 export interface SheetSideDetail extends Omit<SideJudged, 'odd'> {
   readonly spring: Spring;
+  /** They fall into two groups: each valve is set against its own. */
+  readonly groups?: SheetGroups;
   readonly odd: readonly SheetOddDetail[];
 }
 
@@ -90,6 +103,10 @@ export interface SheetSwapDetail {
   readonly oddAt?: ValvePlace;
   /** Three of the four were read, and tell it: of the fourth nothing is known. */
   readonly ofThree?: true;
+  /** What of it read unlike the valves that took no part, and by how much [m]. */
+  readonly readOdd: readonly { readonly place: string; readonly arm: string; readonly off: number }[];
+  /** Nothing of it did, and it tells nothing: two ordinary arms were changed over. */
+  readonly ordinary?: true;
   /** Each of the two arms gives what it is stamped or sold as: they differ because their marks do. */
   readonly asMarked?: boolean;
   /** The odd arm's number was read: it leads to its lot. */

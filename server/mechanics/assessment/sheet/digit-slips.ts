@@ -66,8 +66,8 @@ function slipOf(reading: SheetEvidence, expected: readonly Expected[], middle: n
   const turned = digitsAround(value / IN, isMetric(reading)).map((inch) => inch * IN);
   const [repeat, odd] = [allowance('repeat') + 1e-9, allowance('odd-beyond')];
   return expected.flatMap((each) => {
-    // Nines of thousandths are common between valves; twice what makes one odd is not.
-    if (Math.abs(value - each.value) <= 2 * odd) return [];
+    // Nines of thousandths are common between two readings; twice what makes one odd is not. Among its siblings it is odd.
+    if (Math.abs(value - each.value) <= (each.from === 'siblings' ? odd : 2 * odd)) return [];
     // Of two readings that are one another's digits the other way round, the one that siblings speak against slipped.
     if (middle !== undefined && Math.abs(value - middle) < Math.abs(each.value - middle)) return [];
     const becomes = turned.find((other) => Math.abs(other - each.value) <= repeat);

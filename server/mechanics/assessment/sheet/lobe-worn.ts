@@ -12,6 +12,7 @@ import type { SheetSideDetail } from './detail.ts';
 import type { SheetRow } from './rows.ts';
 
 interface WornLobe {
+  readonly place: ValvePlace;
   readonly question: AssessedQuestion;
   readonly stop: StopReason;
 }
@@ -85,6 +86,7 @@ export function wornLobes(
         { about, step, answers: evidence.answers, choices: CHOICES },
       );
       return {
+        place,
         question,
         stop: {
           id: `stop:lobe-worn:${cylinder}-${valve}`,

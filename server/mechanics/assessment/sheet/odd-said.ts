@@ -4,14 +4,25 @@ import type { SheetOddDetail } from './detail.ts';
 const off = (by: number): string => `Valve lift ${lowOrHigh(by)}`;
 
 /** Why a valve is the odd one, without what to do about it: that is what it still needs. */
-export function oddSaid({ cause, valveOff, lobeOff, words, armName, sinks }: SheetOddDetail): string {
+export function oddSaid({
+  cause,
+  valveOff,
+  lobeOff,
+  words,
+  armName,
+  sinks,
+  lash,
+  passes,
+}: SheetOddDetail): string {
   if (valveOff === undefined) return words;
   if (sinks === true && cause !== 'part' && cause !== 'position')
     return `${off(valveOff)}, on a hydraulic lifter: one that sinks reads low, so that comes before the rocker.`;
+  if (lash === true)
+    return `${off(valveOff)}, which its lash makes if it was left in: that comes before the rocker.`;
   const lobe = lobeOff === undefined ? '' : ' on a lobe like its siblings’';
   switch (cause) {
     case 'measure-lobe':
-      return `${off(valveOff)}; nothing tells the cam from the rest while its lobe is not known.`;
+      return `${off(valveOff)}; nothing tells the cam from the rest while ${passes.lobe > 0 ? 'the lobes beside it are' : 'its lobe is'} not known.`;
     case 'cannot-tell':
       return `${off(valveOff)}: within what repeats give.`;
     case 'part':
@@ -24,8 +35,17 @@ export function oddSaid({ cause, valveOff, lobeOff, words, armName, sinks }: She
 }
 
 /** What tells it from its siblings, before any part is moved. */
-export function oddNeeds({ cause, sinks }: Pick<SheetOddDetail, 'cause' | 'sinks'>): string[] {
+export function oddNeeds({
+  cause,
+  sinks,
+  lash,
+  passes,
+}: Pick<SheetOddDetail, 'cause' | 'sinks' | 'lash' | 'passes'>): string[] {
   if (sinks === true) return ['a reading on a solid or locked lifter, of it and of one beside it'];
-  if (cause === 'measure-lobe') return ['a reading of its lobe; no part has to move for that'];
+  if (lash === true) return ['whether its lash was out when it was read'];
+  if (cause === 'measure-lobe')
+    return [
+      `a reading of ${passes.lobe > 0 ? 'the lobes beside it' : 'its lobe'}; no part has to move for that`,
+    ];
   return cause === 'cannot-tell' ? ['three passes each of lobe and valve'] : [];
 }

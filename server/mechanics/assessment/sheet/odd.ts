@@ -2,6 +2,8 @@ import { defined } from '../../../../shared/defined.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { lobesDown } from '../../valve-sheet/lobes-down.ts';
 import { judgeSide } from '../../valve-sheet/odd-valves.ts';
+import { banksOf } from '../../valve-sheet/orders.ts';
+import { twoGroups } from '../../valve-sheet/two-groups.ts';
 import type { OddValve, SheetValve } from '../../valve-sheet/types.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence, Side, Spring } from '../evidence.ts';
@@ -36,6 +38,7 @@ function maySink({ engine }: Evidence, row: SheetRow | undefined, spring: Spring
 interface Beside {
   /** Rows with an open doubt. */
   readonly doubtful: ReadonlySet<string>;
+  readonly lashAsked: ReadonlySet<string>;
   readonly swaps: readonly SheetSwapDetail[];
   readonly lots: readonly ArmLot[];
   /** Lobes that were read in set-ups of their own. */
@@ -53,12 +56,16 @@ function withSetUps(siblings: readonly SheetValve[], ofSetUps: readonly LobeOfSe
   return [...least.values()];
 }
 
+/** The valves that one is set against. */
+const besideOf = (odd: OddValve, compared: readonly (readonly SheetValve[])[]): readonly SheetValve[] =>
+  compared.find((group) => group.some((each) => placeOf(each) === placeOf(odd))) ?? [];
+
 /** The valves of one side as read on one spring, set against each other; rows in doubt stay out of it. */
 export function sideOf(
   evidence: Evidence,
   rows: readonly SheetRow[],
   of: { readonly side: Side; readonly spring: Spring },
-  { doubtful, swaps, lots, ofSetUps }: Beside,
+  { doubtful, lashAsked, swaps, lots, ofSetUps }: Beside,
 ): SheetSideDetail {
   const own = rows.filter(({ valve }) => sideOfValve(valve) === of.side);
   const lobes = own.filter(({ lobe }) => lobe !== undefined);
@@ -66,24 +73,40 @@ export function sideOf(
   const siblings = own.map((row) =>
     asSibling(row, of.spring, { calipers, lots, inDoubt: doubtful.has(placeOf(row)) }),
   );
-  const judged = judgeSide(of.side, siblings);
-  const odd = judged.odd.map((each): SheetOddDetail => {
+  const cylinders = Math.max(evidence.engine.cylinders ?? 0, ...siblings.map(({ cylinder }) => cylinder));
+  const groups = twoGroups(siblings, banksOf(evidence.engine.bankOrder, cylinders));
+  const cardLobe = evidence.card[sideOfValve(of.side)].lobeLift;
+  const judged = judgeSide(of.side, siblings, cardLobe);
+  // Where several are off alike, each is set against those that are like it.
+  const compared = groups === undefined ? [siblings] : [groups.own, groups.others];
+  const odds =
+    groups === undefined ? judged.odd : compared.flatMap((group) => judgeSide(of.side, group, cardLobe).odd);
+  const odd = odds.map((each): SheetOddDetail => {
     const row = own.find((one) => placeOf(one) === placeOf(each));
     const armId = row?.armId;
     const { cause, touched } = causeBy(each, armId, swaps);
     const sinks = maySink(evidence, row, of.spring) && (each.valveOff ?? 0) < 0 && each.cause !== 'lobe';
-    const toSwap = touched || sinks ? undefined : swapToDo(each, siblings, judged.odd, evidence);
+    const lash = lashAsked.has(placeOf(each)) && !touched && each.cause !== 'lobe';
+    const toSwap =
+      touched || sinks || lash ? undefined : swapToDo(each, besideOf(each, compared), odds, evidence);
     return {
       ...each,
       cause,
       passes: passesOf(row, of.spring, lots),
       judgementId: oddId(each, of.spring),
       ...(sinks ? { sinks } : {}),
+      ...(lash ? { lash } : {}),
       ...defined({ armName: armNameOf(evidence, armId), toSwap }),
       ...(toSwap === undefined ? {} : { swap: swapSaid(each, toSwap) }),
     };
   });
   // A caliper on a loose cam reads low: such lobes are compared with one another alone.
   const besides = calipers ? [] : ofSetUps.filter(({ valve }) => sideOfValve(valve) === of.side);
-  return { ...judged, lobesDown: lobesDown(withSetUps(siblings, besides)), spring: of.spring, odd };
+  return {
+    ...judged,
+    lobesDown: lobesDown(withSetUps(siblings, besides)),
+    spring: of.spring,
+    odd,
+    ...defined({ groups }),
+  };
 }

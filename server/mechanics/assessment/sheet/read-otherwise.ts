@@ -5,6 +5,7 @@ import { asked } from '../common/asked.ts';
 import { listed, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { SetUpKnown } from '../ratio/known.ts';
+import { CHANGED_OVER, changedOver, endsOf, type Otherwise } from './changed-over.ts';
 import type { ArmLot } from './lots-of-swaps.ts';
 import type { SheetRow } from './rows.ts';
 
@@ -20,13 +21,6 @@ const CHOICES: readonly AnswerChoice[] = [
     changes: 'Both stay; base, lifter or lash moves between them, and is looked at first.',
   },
 ];
-
-interface Otherwise {
-  readonly of: 'lobe lift' | 'valve lift';
-  readonly among: string;
-  readonly readAs: readonly string[];
-  readonly restsOn: readonly string[];
-}
 
 /** Two readings of one thing on the sheet that do not go together, with no third to say which is right. */
 function onSheet({ lobe, lobes, lifts }: SheetRow): Otherwise[] {
@@ -48,6 +42,7 @@ function onSheet({ lobe, lobes, lifts }: SheetRow): Otherwise[] {
       among,
       readAs: readings.map(({ readAs }) => asEntered(readAs)).sort(),
       restsOn: readings.map(({ id }) => id),
+      ...endsOf(readings),
     }));
 }
 
@@ -96,19 +91,35 @@ export function readOtherwise(
   lots: readonly ArmLot[],
   known: readonly SetUpKnown[],
 ): AssessedQuestion[] {
-  return rows.flatMap((row) =>
-    [...onSheet(row), ...inSetUps(row, lots, known)].map(({ of, among, readAs, restsOn }) =>
-      asked(
-        {
-          code: 'read-otherwise',
-          weight: 'strong',
-          ask: `The ${of} of ${placeOf(row)} was read ${listed(readAs)}. Which of them was misread?`,
-          knownBy: `which of the readings of the ${of} was misread`,
-          test: 'read it once more, the same way, and strike out with the reason what was misread',
-          restsOn: [...restsOn].sort(),
-        },
-        { about: valveSubject(row), step: 'sheet', among, answers, choices: CHOICES },
-      ),
-    ),
+  const all = rows.flatMap((row) =>
+    [...onSheet(row), ...inSetUps(row, lots, known)].map((own) => ({ row, own })),
   );
+  return all.map(({ row, own }) => {
+    const { of, among, readAs, restsOn } = own;
+    const other = changedOver(row, own, all);
+    const which =
+      other === undefined
+        ? 'Which of them was misread?'
+        : `Which of them was misread, or did its arm and that of ${other} change places between?`;
+    return asked(
+      {
+        code: 'read-otherwise',
+        weight: 'strong',
+        ask: `The ${of} of ${placeOf(row)} was read ${listed(readAs)}. ${which}`,
+        knownBy: `which of the readings of the ${of} was misread`,
+        test:
+          other === undefined
+            ? 'read it once more, the same way, and strike out with the reason what was misread'
+            : 'ask which arm was on it at each reading; if nobody moved one, read it once more, the same way, and strike out with the reason what was misread',
+        restsOn: [...restsOn].sort(),
+      },
+      {
+        about: valveSubject(row),
+        step: 'sheet',
+        among,
+        answers,
+        choices: other === undefined ? CHOICES : [...CHOICES, CHANGED_OVER],
+      },
+    );
+  });
 }

@@ -1,7 +1,7 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { Tolerances } from '../../questions/tolerances.ts';
 import { cylinderOrder } from '../../valve-sheet/orders.ts';
-import type { AssessedQuestion, Headline, Judgement } from '../assessment.ts';
+import type { Headline, Judgement, NotToRun } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { placeOf } from '../common/said.ts';
@@ -11,23 +11,25 @@ import type { SetUpKnown } from '../ratio/known.ts';
 import { lobesOfSetUps } from '../ratio/lobes-read.ts';
 import { gapCells } from './cells.ts';
 import { compare } from './compare.ts';
-import { copiedColumns } from './copied.ts';
 import type { SheetDetail } from './detail.ts';
+import { doubtedLifts } from './doubted.ts';
 import { shortGap } from './gap-stops.ts';
+import { groupsTold } from './group-off.ts';
+import { lashAskedOf } from './lash-of-one.ts';
+import { lobesUnderCard, sidesOffCard } from './lobe-under-card.ts';
 import { wornLobes } from './lobe-worn.ts';
-import { armLots } from './lots-of-swaps.ts';
+import { oddBefore } from './odd-before.ts';
 import { inDoubtJudgements, oddJudgements } from './odd-judgement.ts';
 import { withoutOneSided } from './one-sided.ts';
 import { rowQuantities } from './quantities.ts';
+import { raisedByRows } from './raised.ts';
 import { ratioQuantities, ratiosOf } from './ratios.ts';
-import { readOtherwise } from './read-otherwise.ts';
 import { isOf, rowDetail } from './row-detail.ts';
-import { rowQuestions } from './row-questions.ts';
 import { rowsOf, type SheetRow } from './rows.ts';
 import { saidOfSheet } from './said-of-sheet.ts';
 import { coarseTold } from './side-coarse.ts';
+import { unlikeSprings } from './side-springs.ts';
 import { sidesTold } from './side-told.ts';
-import { slipsLeft } from './slips-left.ts';
 import { swapJudgement } from './swaps.ts';
 
 /** One line for each thing on the sheet that needs somebody: odd valves and swaps; gaps are told by the change. */
@@ -40,38 +42,43 @@ const headlinesOf = (judgements: readonly Judgement[]): Headline[] =>
     judgementId: id,
   }));
 
-/** The lifts that doubts of a row are about; where they are about its lobe or the card, all of them. */
-function doubtedLifts({ everyLift }: SheetRow, doubts: readonly AssessedQuestion[]): string[] {
-  const lifts = everyLift.flatMap(({ readings }) => readings.map(({ id }) => id));
-  return doubts.flatMap(({ restsOn }) => {
-    const own = lifts.filter((id) => restsOn.includes(id));
-    return own.length > 0 ? own : lifts;
-  });
-}
-
 /** The per-valve sheet: figures of each row, what the rows are asked, which valves are odd, what swaps decide, gaps. */
 export function sheetPart(
   entered: Evidence,
   known: readonly SetUpKnown[] = [],
   tolerances?: Tolerances,
-): PartSaid<SheetDetail> {
+): PartSaid<SheetDetail> & { readonly notToRun: readonly NotToRun[] } {
   const { evidence, questions: ofReading } = saidOfSheet(entered);
   const rows = rowsOf(evidence);
-  const lots = armLots(evidence, rows, known, new Set());
-  const raised = [
-    ...slipsLeft(rowQuestions(evidence, rows, tolerances), rows, lots),
-    ...copiedColumns(evidence, rows),
-    ...readOtherwise(evidence, rows, lots, known),
-  ];
+  const raised = raisedByRows(evidence, rows, known, tolerances);
   const doubtsOf = (row: SheetRow) => raised.filter((each) => inDoubt(each) && isOf(each, row));
   const doubtful = new Set(rows.filter((row) => doubtsOf(row).length > 0).map(placeOf));
   const doubted = new Set(rows.flatMap((row) => doubtedLifts(row, doubtsOf(row))));
-  const { sides, swaps, ofPositions } = compare(evidence, rows, { doubtful, doubted }, known);
+  const lashAsked = lashAskedOf(raised);
+  const { sides, swaps, ofPositions } = compare(evidence, rows, { doubtful, doubted, lashAsked }, known);
   const ratios = ratiosOf(evidence, rows);
   const certain = rows.filter((row) => !doubtful.has(placeOf(row)));
-  const waiting = rows.filter((row) => doubtful.has(placeOf(row))).map(({ valve }) => sideOfValve(valve));
+  const before = oddBefore(evidence, rows, swaps, doubted);
+  const waiting = [
+    ...rows.filter((row) => doubtful.has(placeOf(row))).map(({ valve }) => sideOfValve(valve)),
+    // An odd valve whose arm was moved stays the odd one till it is read again.
+    ...swaps
+      .filter(({ because, readOdd }) => because === 'not-read' && readOdd.length > 0)
+      .map(({ side }) => side),
+    ...before.map(({ place }) => sideOfValve(place.valve)),
+  ];
   const told = sidesTold(evidence, certain, { sides, ratios, waiting }, raised);
+  const grouped = groupsTold(evidence, rows, sides);
   const worn = wornLobes(evidence, sides, rows, lobesOfSetUps(known));
+  const offCard = sidesOffCard(told.judgements);
+  const underCard = lobesUnderCard(evidence, rows, known, {
+    told: new Set([
+      ...doubtful,
+      ...worn.map(({ place }) => placeOf(place)),
+      ...rows.filter(({ valve }) => offCard.has(sideOfValve(valve))).map(placeOf),
+    ]),
+    ratios,
+  });
   const gaps = new Map(rows.map((row) => [placeOf(row), gapCells(evidence, row)]));
   const short = [...gaps.values()]
     .flat()
@@ -83,8 +90,9 @@ export function sheetPart(
     ...withoutOneSided(raised, told.questions),
     ...ofReading,
     ...told.questions,
+    ...grouped.questions,
     ...ofPositions,
-    ...[...worn, ...short].map(({ question }) => question),
+    ...[...underCard, ...worn, ...short].map(({ question }) => question),
     ...ofLash,
   ];
   const details = rows.map((row) => rowDetail(evidence, row, gaps.get(placeOf(row)) ?? [], questions));
@@ -99,11 +107,16 @@ export function sheetPart(
   const compared = [
     // What is asked first is told first.
     ...inDoubtJudgements(rows, doubtsOf),
+    ...underCard.map(({ judgement }) => judgement),
+    ...grouped.judgements,
     ...sides.flatMap((side) => oddJudgements(side, (place) => restsOn(placeOf(place)))),
     ...swaps.map(swapJudgement),
+    ...before.map(({ judgement }) => judgement),
+    ...unlikeSprings(rows),
     ...told.judgements,
     ...coarseTold(evidence, rows),
   ];
+  const ordinary = new Set(swaps.flatMap((swap) => (swap.ordinary === true ? swap.judgementId : [])));
   const cylinders = Math.max(evidence.engine.cylinders ?? 0, ...rows.map(({ cylinder }) => cylinder));
   return {
     quantities: [
@@ -113,7 +126,8 @@ export function sheetPart(
     judgements: [...compared, ...allGaps.map(({ judgement }) => judgement)],
     questions,
     stop: [...worn, ...short].map(({ stop }) => stop),
-    headlines: headlinesOf(compared),
+    notToRun: underCard.flatMap(({ notToRun }) => notToRun),
+    headlines: headlinesOf(compared.filter(({ id }) => !ordinary.has(id))),
     detail: {
       names: valveNames(evidence),
       orders: {

@@ -44,7 +44,8 @@ export function sidesTold(
     );
   const levels = sides.flatMap((side) => {
     const level = levelOf(evidence, side, rows, ratios);
-    if (level === undefined) return [];
+    // Valves in two groups have no middle to speak of.
+    if (level === undefined || side.groups !== undefined) return [];
     // Of a side with a valve in doubt nobody can say that none stands out.
     const odd = side.odd.length > 0 || side.lobesDown.length > 0 || waiting.includes(level.side);
     return [{ level: { ...level, odd: side.odd.length }, odd }];

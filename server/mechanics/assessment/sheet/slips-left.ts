@@ -11,6 +11,7 @@ const OF_ONE_READING: ReadonlySet<string> = new Set([
   'turn-miscounted',
   'hand-read-backwards',
   'digits-swapped',
+  'lash-left-in',
 ]);
 
 /** As many others as this make a middle that one slip cannot be. */

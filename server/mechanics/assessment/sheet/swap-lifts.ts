@@ -35,15 +35,37 @@ function onOneLobe(lobes: LobesRead, swap: Swap) {
   };
 }
 
+/** A valve of that side with an arm of its own: it took no part in the swap. */
+const isBeside = (lot: ArmLot, swap: Swap): boolean =>
+  sideOfValve(lot.valve) === swap.side &&
+  !swap.places.some((place) => placeOf(place) === placeOf(lot)) &&
+  !(lot.armId !== undefined && swap.arms.includes(lot.armId));
+
 /** The middle of the valves that took no part in the swap, read the same way. */
 function siblingsOf(lots: readonly ArmLot[], swap: Swap, lobes: ReturnType<typeof onOneLobe>) {
-  const others = lots.filter(
-    (lot) =>
-      sideOfValve(lot.valve) === swap.side &&
-      !swap.places.some((place) => placeOf(place) === placeOf(lot)) &&
-      !(lot.armId !== undefined && swap.arms.includes(lot.armId)),
-  );
+  const others = lots.filter((lot) => isBeside(lot, swap));
   return medianKnown(others.map((lot) => (lot.value === undefined ? undefined : lobes.lift(lot, lot.value))));
+}
+
+/** As many valves beside the two as make a middle. */
+const FEWEST = 2;
+
+/** What of the four is unlike the valves that took no part, by how much [m]; nothing where too few of those were read. */
+export function oddCells(
+  cells: readonly SwapCell[],
+  lots: readonly ArmLot[],
+  swap: Swap,
+  lobesRead: LobesRead,
+): readonly { readonly cell: SwapCell; readonly off: number }[] | undefined {
+  const lobes = onOneLobe(lobesRead, swap);
+  const others = lots.filter((lot) => isBeside(lot, swap) && lot.value !== undefined);
+  const middle = siblingsOf(lots, swap, lobes);
+  if (middle === undefined || others.length < FEWEST) return undefined;
+  return cells.flatMap((cell) => {
+    const lift = cell.lift === undefined ? undefined : lobes.lift(cell.at, cell.lift);
+    const off = lift === undefined ? 0 : lift - middle;
+    return Math.abs(off) > allowance('odd-beyond') ? [{ cell, off }] : [];
+  });
 }
 
 /** The two as they sit now differ by what counts. */

@@ -58,16 +58,25 @@ function bothSaid(swap: SheetSwapDetail): string {
 const cellSaid = ({ place, arm, apart, inDoubt }: Missing): string =>
   `${place} with ${arm}${apart ? ', whose passes lie apart' : inDoubt === true ? ', whose reading is in doubt' : ''}`;
 
-function notReadSaid({ missing }: SheetSwapDetail): string {
+/** What was odd before the arms were moved stays told until the two are read again. */
+const oddSaid = ({ readOdd }: SheetSwapDetail): string =>
+  readOdd.length === 0
+    ? ''
+    : ` ${listed(readOdd.map(({ place, arm, off }) => `${place} read ${lowOrHigh(off)} with ${arm}`))}.`;
+
+function notReadSaid(swap: SheetSwapDetail): string {
+  const { missing } = swap;
   const other = missing.filter(({ otherWay }) => otherWay);
   const way = other.length === 0 ? '' : ` ${listed(other.map(cellSaid))} was read another way.`;
   const none = missing.filter(({ otherWay }) => !otherWay);
   const wanted = none.length === 0 ? '' : ` Still to be read: ${listed(none.map(cellSaid))}.`;
-  return `it cannot be told yet whether it is the part or the position.${wanted}${way}`;
+  return `it cannot be told yet whether it is the part or the position.${oddSaid(swap)}${wanted}${way}`;
 }
 
 function cannotTellSaid(swap: SheetSwapDetail): string {
-  const { because, part = 0, position = 0 } = swap;
+  const { because, part = 0, position = 0, ordinary } = swap;
+  if (ordinary === true)
+    return 'neither reads unlike the others of its side, so that there is nothing to tell.';
   if (because === 'not-read') return notReadSaid(swap);
   if (because === 'gone')
     return 'it cannot be told: the difference is gone since the arms were moved, so that neither arm nor valve has it by itself. It came from the fitting or from a reading.';
@@ -115,7 +124,8 @@ function positionNeeds({ places, oddPlace = 'the valve', pushrod, heights }: She
 
 /** What each outcome still needs. */
 export function needsOf(swap: SheetSwapDetail): string[] {
-  const { verdict, because, places } = swap;
+  const { verdict, because, places, ordinary } = swap;
+  if (ordinary === true) return [];
   const arm = nameOf(swap);
   const lot =
     arm === undefined ? 'a reading of a third arm, then the lot of the odd one' : `the lot of ${arm}`;

@@ -4,7 +4,7 @@ import type { Evidence, Side } from '../evidence.ts';
 import type { SheetSwapDetail } from './detail.ts';
 import type { ArmLot } from './lots-of-swaps.ts';
 import { cellsOf, type Swap, type SwapCell, swapsMade } from './swap-cells.ts';
-import { type LobesRead, toldByLifts } from './swap-lifts.ts';
+import { type LobesRead, oddCells, toldByLifts } from './swap-lifts.ts';
 import { needsOf, swapSaid } from './swap-said.ts';
 
 const readIn = (cells: readonly SwapCell[]): number => cells.filter(({ lift }) => lift !== undefined).length;
@@ -43,6 +43,11 @@ function ofSwap(
         touched.some((lot) => lot.armId === armId && placeOf(lot) === placeOf(at) && !own.includes(lot)),
     );
     const outcome = toldByLifts(evidence, cells, own, swap, lobes);
+    const readOdd = oddCells(cells, own, swap, lobes);
+    const isSure =
+      cells.every(({ lift, passes }) => lift !== undefined || passes === 0) && otherWay.length === 0;
+    const ordinary =
+      outcome.verdict === 'cannot-tell' && outcome.because !== 'gone' && isSure && readOdd?.length === 0;
     const odd = evidence.arms.find(({ id }) => 'oddArm' in outcome && id === outcome.oddArm);
     return {
       side: swap.side,
@@ -51,6 +56,12 @@ function ofSwap(
       armNames: [nameOf(swap.arms[0]), nameOf(swap.arms[1])],
       places: [placeOf(swap.places[0]), placeOf(swap.places[1])],
       ...outcome,
+      readOdd: (readOdd ?? []).map(({ cell, off }) => ({
+        place: placeOf(cell.at),
+        arm: nameOf(cell.armId),
+        off,
+      })),
+      ...(ordinary ? { ordinary } : {}),
       numberRead: (odd?.otherNumber.trim() ?? '') !== '',
       missing: cells
         .filter(({ lift }) => lift === undefined)
@@ -84,7 +95,10 @@ export const swapsOf = (
   side: Side,
   lobes: LobesRead,
 ): SheetSwapDetail[] =>
-  swapsMade(evidence, given.every, side).flatMap((swap) => ofSwap(evidence, swap, given, lobes));
+  swapsMade(evidence, given.every, side)
+    .flatMap((swap) => ofSwap(evidence, swap, given, lobes))
+    // The odd one's own first.
+    .toSorted((a, b) => Number(a.readOdd.length === 0) - Number(b.readOdd.length === 0));
 
 export const swapJudgement = (swap: SheetSwapDetail): Judgement => ({
   id: swap.judgementId,

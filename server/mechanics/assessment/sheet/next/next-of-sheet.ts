@@ -1,10 +1,12 @@
 import type { AssessedQuestion, Judgement, NextAction } from '../../assessment.ts';
 import { upperFirst } from '../../common/said.ts';
 import type { SheetDetail, SheetOddDetail } from '../detail.ts';
+import { ofBefore } from './of-before.ts';
 import { ofCoarse } from './of-coarse.ts';
-import { doubtsOf, ofDoubt, ofWhole, openDoubts } from './of-doubt.ts';
+import { doubtsOf, lashFirst, ofDoubt, ofWhole, openDoubts } from './of-doubt.ts';
 import { ofOdd } from './of-odd.ts';
 import { ofReading } from './of-reading.ts';
+import { ofSprings } from './of-springs.ts';
 import { ofSwap } from './of-swap.ts';
 import type { Said } from './said.ts';
 
@@ -47,14 +49,17 @@ export function nextOfSheet(
   const doubts = openDoubts(questions);
   const odd = sides.flatMap((side) => side.odd).toSorted(worstFirst);
   const ofValve = (each: SheetOddDetail): Said[] => {
+    if (each.lash === true) return lashFirst(each, questions).map(ofDoubt);
     const todo = ofOdd(each, rows);
     return todo.length === 0 ? [] : [...doubtsOf(each, doubts), ...todo];
   };
   const isClear = ({ cause }: SheetOddDetail) => cause !== 'cannot-tell';
   const [first] = [
     ...swaps.flatMap(ofSwap),
+    ...ofBefore(judgements),
     ...ofReading(questions),
     ...ofCoarse(judgements),
+    ...ofSprings(judgements),
     ...odd.filter(isClear).flatMap(ofValve),
   ];
   const [later] = [

@@ -4,13 +4,14 @@ import { chosenOf } from '../../common/chosen.ts';
 import { subjectSaid, upperFirst } from '../../common/said.ts';
 import { isAsked } from '../../next/is-asked.ts';
 import type { SheetOddDetail } from '../detail.ts';
+import { LASH_OF_ONE } from '../lash-of-one.ts';
 import type { Said } from './said.ts';
 
 /** A pass apart from its fellows; a doubt of one figure is settled by reading that valve again, which is asked anyway. */
 const APART = 'pass-apart';
 
 /** That all of them are off alike: asked before any guess at one slip that would make it. */
-const WHOLE: ReadonlySet<string> = new Set(['side-off', 'lobes-off-card']);
+const WHOLE: ReadonlySet<string> = new Set(['side-off', 'group-off', 'lobes-off-card']);
 
 const isWhole = ({ code }: AssessedQuestion): boolean => WHOLE.has(code);
 
@@ -31,11 +32,28 @@ const isAbout = ({ about, code }: AssessedQuestion, odd: SheetOddDetail): boolea
   return WHOLE.has(code);
 };
 
+/** What is asked of the lash of a valve that is low by just that. */
+export const lashFirst = (
+  odd: SheetOddDetail,
+  questions: readonly AssessedQuestion[],
+): readonly AssessedQuestion[] =>
+  questions.filter(
+    (question) => question.code === LASH_OF_ONE && question.about.of === 'valve' && isAbout(question, odd),
+  );
+
 /** What was answered of all of them, and not done yet. */
 const ANSWERED: Readonly<Record<string, Pick<Said, 'action' | 'sentence' | 'step' | 'turns'>>> = {
   'side-off set-up': {
     action: 'read-again',
     sentence: 'Put right what was wrong, read all of them again, and strike the others out with the reason.',
+  },
+  'group-off lash': {
+    action: 'read-again',
+    sentence: 'Read those again at zero lash, and strike the others out with the reason.',
+  },
+  'group-off set-up': {
+    action: 'read-again',
+    sentence: 'Read those again as the others were read, and strike out what was read otherwise.',
   },
   'lobes-off-card dial': {
     action: 'read-again',

@@ -50,7 +50,8 @@ function ofPart({ side, verdict, oddArm, arms, armNames, numberRead }: SheetSwap
 
 /** A swap that was made and not read to its end, whose difference is gone, or that tells of a position. */
 export function ofSwap(swap: SheetSwapDetail): Said[] {
-  const { side, because, missing, places, armNames, showsNow } = swap;
+  const { side, because, missing, places, armNames, showsNow, ordinary } = swap;
+  if (ordinary === true) return [];
   const about = sideOf(side);
   const reason = 'The swap that was made tells part from position once all four are read.';
   const now = missing.filter((cell) => cell.now).map(({ place, arm }) => `${place} with ${arm}`);

@@ -1,0 +1,91 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { allowance } from '../../kit/allowances.ts';
+import { IN } from '../../kit/si.ts';
+import { medianKnown } from '../../valve-sheet/siblings.ts';
+import type { AssessedQuestion } from '../assessment.ts';
+import { asked } from '../common/asked.ts';
+import { usableLash } from '../common/newest-lash.ts';
+import { inches, placeOf, valveSubject } from '../common/said.ts';
+import type { Evidence } from '../evidence.ts';
+import type { LiftLot, SheetRow } from './rows.ts';
+
+/** Left in, the lash makes it where the lift is short by it within this [m]: trade practice, row 10. */
+const FITS = 0.003 * IN;
+/** As many others as this have a middle; as many off alike are no lash of one valve. */
+const FEWEST = 2;
+
+/** The word of the question, by which what is next finds it. */
+export const LASH_OF_ONE = 'lash-left-in';
+
+const isFirm = ({ engine }: Evidence, { readings }: LiftLot): boolean =>
+  engine.lifter?.startsWith('hydraulic') !== true &&
+  readings.every(({ lifter }) => lifter !== 'hydraulic' && lifter !== 'locked');
+
+/** By how much a valve lifts less than its siblings, less what its own lobe takes off [m]. */
+function shortBy(
+  { card }: Evidence,
+  row: SheetRow,
+  lot: LiftLot,
+  rows: readonly SheetRow[],
+): number | undefined {
+  const others = rows.filter((each) => each !== row && sideOfValve(each.valve) === sideOfValve(row.valve));
+  const lifts = others.flatMap(({ lifts: own }) =>
+    own.flatMap(({ spring, figure }) => (spring === lot.spring ? (figure.value ?? []) : [])),
+  );
+  const lobes = others.flatMap(({ lobe }) => lobe?.value ?? []);
+  const lift = medianKnown(lifts);
+  const lobe = lobes.length < FEWEST ? card[sideOfValve(row.valve)].lobeLift : medianKnown(lobes);
+  if (lot.figure.value === undefined || lift === undefined || lifts.length < FEWEST) return undefined;
+  const ofLobe =
+    lobe === undefined || lobe <= 0 || row.lobe?.value === undefined
+      ? 0
+      : ((lobe - row.lobe.value) * lift) / lobe;
+  return lift - lot.figure.value - ofLobe;
+}
+
+function ofRow(evidence: Evidence, row: SheetRow, rows: readonly SheetRow[]): AssessedQuestion[] {
+  const known = [usableLash(evidence, row)?.gap.value, evidence.card[sideOfValve(row.valve)].lash];
+  return row.lifts.flatMap((lot) => {
+    const short = shortBy(evidence, row, lot, rows);
+    if (short === undefined || short <= allowance('odd-beyond') || !isFirm(evidence, lot)) return [];
+    const lash = known.find((each) => each !== undefined && each > 0 && Math.abs(short - each) <= FITS);
+    if (lash === undefined) return [];
+    return [
+      asked(
+        {
+          code: LASH_OF_ONE,
+          weight: 'weak',
+          ask: `Could the lash of ${inches(lash)} be left in the lift of ${placeOf(row)}?`,
+          knownBy: 'could the lash be left in the lift',
+          size: `It is ${inches(short)} short of its siblings.`,
+          test: 'ask whether the lash was out when it was read; if nobody is sure, take it up to zero and read it again',
+          restsOn: lot.readings.map(({ id }) => id),
+        },
+        { about: valveSubject(row), step: 'sheet', among: lot.spring, answers: evidence.answers },
+      ),
+    ];
+  });
+}
+
+/** Valves of a side that are short of their siblings, by whatever. */
+const shortOf = (evidence: Evidence, rows: readonly SheetRow[]): number =>
+  rows.filter((row) =>
+    row.lifts.some((lot) => (shortBy(evidence, row, lot, rows) ?? 0) > allowance('odd-beyond')),
+  ).length;
+
+/** One valve, or two, low by just their lash: that is asked before their rockers are. Of more it is asked of all at once. */
+export function lashOfOne(evidence: Evidence, rows: readonly SheetRow[]): AssessedQuestion[] {
+  return (['intake', 'exhaust'] as const).flatMap((side) => {
+    const own = rows.filter(({ valve }) => sideOfValve(valve) === side);
+    const found = own.flatMap((row) => ofRow(evidence, row, own));
+    return shortOf(evidence, own) > FEWEST ? found.filter(({ answered }) => answered !== undefined) : found;
+  });
+}
+
+/** Valves that are asked it and not answered yet: their lash comes before their rockers. */
+export const lashAskedOf = (raised: readonly AssessedQuestion[]): ReadonlySet<string> =>
+  new Set(
+    raised.flatMap(({ code, about, answered }) =>
+      code === LASH_OF_ONE && about.of === 'valve' && answered === undefined ? [placeOf(about)] : [],
+    ),
+  );
