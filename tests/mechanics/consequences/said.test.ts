@@ -52,10 +52,10 @@ describe('what the figures rest on', () => {
 
 describe('what is said with every change', () => {
   test('three cautions, one more with a gap that is short, one more with a stud', () => {
-    expectSaid(cautionsOf({}, false), ['crank bolt', '', '']);
-    expectSaid(cautionsOf({}, true), [shortCaution, 'crank bolt', '', '']);
+    expectSaid(cautionsOf([], false), ['crank bolt', '', '']);
+    expectSaid(cautionsOf([], true), [shortCaution, 'crank bolt', '', '']);
     const stud = { mounting: 'stud', size: '3/8', openLoad: 336 * LBF } as const;
-    expectSaid(cautionsOf(stud, true), [shortCaution, '3/8 studs', 'crank bolt', '', '']);
+    expectSaid(cautionsOf(studCautions(stud), true), [shortCaution, '3/8 studs', 'crank bolt', '', '']);
   });
 
   test('a stud from 300 lb on, that very load too; nothing where no load is known', () => {
