@@ -1,10 +1,8 @@
 import { Failure } from '../../problems/failure.ts';
-import type { TurningCheck } from '../../records/calls/stop-signs.ts';
+import { SEND_LATER, type TurningCheck } from '../../records/calls/stop-signs.ts';
 import { standingStops } from './standing.ts';
 
-/** Nobody can see from here whether a reading that comes after a stop was taken before it, so it waits for the desk. */
-const READ_BEFORE =
-  'Nothing of this was kept. If it was read before the stop, put it in a note now with the time it was read, and send it again once the desk has lifted the stop.';
+const READ_BEFORE = `Nothing of this was kept. ${SEND_LATER}`;
 
 /**
  * Refuses a command that takes turning the engine while any stop stands, whoever set it or whatever raised it. Called

@@ -8,6 +8,10 @@ const ASKED = Object.values(NOISE_QUESTIONS).map(({ ask }) => ask);
 const answersASign = sql`(told.code like 'noise-%' or told.question_id like 'question:noise-%'
   or told.question in (${sql.join(ASKED)}))`;
 
+/** Nobody can see from here whether a reading that comes after a stop was taken before it, so it waits for the desk. */
+export const SEND_LATER =
+  'If it was read before the stop, put it in a note now with the time it was read, and send it again once the desk has lifted the stop.';
+
 /**
  * Refuses what turns the engine while a stop stands, and says what can be entered all the same. The assessment, which
  * stands above the records, has it.

@@ -9,7 +9,7 @@ import { changeBuild } from '../../events/change-build.ts';
 import { rowOfBuild } from '../../events/rows-of-build.ts';
 import { listPlacements, nowOnValves } from '../arms/placements.ts';
 import { refuseStale } from '../builds/revisions.ts';
-import type { TurningCheck } from '../calls/stop-signs.ts';
+import { SEND_LATER, type TurningCheck } from '../calls/stop-signs.ts';
 import { listEntries, shown } from '../corrections/entries.ts';
 import { SHEET_EVENTS } from './events.ts';
 import { allAsLengths, dialOf } from './said-in-turns.ts';
@@ -55,7 +55,7 @@ async function refuseWhole(
     tx,
     principal,
     buildId,
-    `${none} What was read with the arms fitted before, or a lobe under a caliper, needs no turning and can be entered.`,
+    `${none} ${SEND_LATER} What was read with the arms fitted before, or a lobe under a caliper, needs no turning and can be entered.`,
   );
 }
 

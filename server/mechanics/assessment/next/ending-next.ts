@@ -35,15 +35,21 @@ interface EndGiven {
 /** More than this is not said at once: it is on the page. */
 const LONGEST = 300;
 
+interface Found {
+  readonly first: string;
+  /** What else is told by the same step. */
+  readonly others: string;
+}
+
 /** The answer with what else is told by the same step, as far as that is said in one go; nothing where the first is not. */
-function foundIn([first, ...others]: readonly Headline[]): string {
-  let found = first === undefined || first.sentence.length > LONGEST ? '' : first.sentence;
-  if (found === '') return found;
-  for (const { step, sentence } of others) {
-    if (step !== first?.step || found.length + sentence.length > LONGEST) break;
-    found = `${found} ${sentence}`;
+function foundIn([first, ...more]: readonly Headline[]): Found | undefined {
+  if (first === undefined || first.sentence.length > LONGEST) return undefined;
+  let others = '';
+  for (const { step, sentence } of more) {
+    if (step !== first.step || first.sentence.length + others.length + sentence.length > LONGEST) break;
+    others = `${others} ${sentence}`;
   }
-  return found;
+  return { first: first.sentence, others };
 }
 
 const WHO = 'who does what by when';
@@ -51,12 +57,12 @@ const WHO = 'who does what by when';
 /** The last minute: what was found, what is not known, who does what by when, and that it is written down. */
 function toSay({ headlines, lacking }: EndGiven, ask: string): Pick<NextAction, 'sentence' | 'besideAnswer'> {
   const found = foundIn(headlines);
-  if (found === '') return { sentence: ask };
-  const others = lacking.some(({ need }) => need.code === 'valves') ? ' Not known: the other valves.' : '';
-  const then = `Then ${WHO}; write it in the notes.`;
+  if (found === undefined) return { sentence: ask };
+  const valves = lacking.some(({ need }) => need.code === 'valves') ? ' Not known: the other valves.' : '';
+  const then = `${found.others}${valves} Then ${WHO}; write it in the notes.`;
   return {
-    sentence: `Say what was found. ${found}${others} ${then}`,
-    besideAnswer: `Say what was found.${others} ${then}`,
+    sentence: `Say what was found. ${found.first}${then}`,
+    besideAnswer: `Say what was found.${then}`,
   };
 }
 
@@ -64,7 +70,12 @@ function toSay({ headlines, lacking }: EndGiven, ask: string): Pick<NextAction, 
 function toHear({ headlines }: EndGiven): Pick<NextAction, 'sentenceAtBench' | 'besideAnswerAtBench'> {
   const found = foundIn(headlines);
   const then = `The desk says ${WHO}.`;
-  return { sentenceAtBench: found === '' ? then : `Found: ${found} ${then}`, besideAnswerAtBench: then };
+  return found === undefined
+    ? { sentenceAtBench: then, besideAnswerAtBench: then }
+    : {
+        sentenceAtBench: `Found: ${found.first}${found.others} ${then}`,
+        besideAnswerAtBench: `${found.others} ${then}`.trim(),
+      };
 }
 
 /** With nothing left that the answer needs: what was found is said, then what was promised is kept. */
