@@ -146,6 +146,7 @@ describe('what is next in a call about timing', () => {
   test('the stop, the lobe, its centreline on the card: no lobe lift is asked for', () => {
     expect(next([])).toMatchObject({ action: 'top-dead-centre' });
     expect(next([stop(36, 36)])).toMatchObject({ action: 'centreline' });
+    expect(next([stop(37, 35)])?.sentence).toMatch(/^Shift the pointer 1° toward the side after TDC/);
     const bare: Kept = ['centreline', { before: '62 deg', after: '148 deg' }];
     expect(next([stop(36, 36), bare])).toMatchObject({ action: 'card-centreline', step: 'timing' });
     expect(next([stop(36, 36), drop(62, 148, 108)])).toMatchObject({ step: 'notes' });

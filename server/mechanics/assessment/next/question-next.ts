@@ -10,6 +10,8 @@ const NOT_TAKEN_AGAIN: ReadonlySet<string> = new Set(['card-ratio', 'spring-mixe
 function againSaid({ code }: AssessedQuestion): string {
   if (ABOUT_CARD.has(code)) return 'put the lobe lift of the card right.';
   if (code === 'plunger-bottomed') return 'back the adjuster off to zero lash, and keep the turns again.';
+  if (code === 'preload-over')
+    return 'find zero lash again by up-and-down play, and work the turns out again.';
   if (code === 'sum-unlikely') return 'work it out again with the right figure, and keep that.';
   if (code === 'lifters-differ') return 'work the turns out again for the lifters that are in it.';
   if (code === 'centrelines-differ' || code === 'centreline-unusual')

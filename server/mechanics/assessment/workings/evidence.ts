@@ -4,7 +4,7 @@
  */
 
 /** The thread of an adjuster, as it goes into a sum. */
-interface ThreadEvidence {
+export interface ThreadEvidence {
   /** `7/16-20` */
   readonly thread: string;
   readonly pitch: number;
