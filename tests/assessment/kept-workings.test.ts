@@ -235,7 +235,7 @@ const CALLS: readonly Call[] = [
     check: (said) => {
       // .020 ÷ .08125 = .25, .060 ÷ .08125 = .74 turn.
       expect(of(said, 'adjuster')).toEqual([
-        '1.5 turns past zero lash press the plunger .122 in: too far, over the usual .020 to .060 in, which is about .25 to .74 turn.',
+        '1.5 turns past zero lash press the plunger .122 in: too far. The usual is .020 to .060 in, about .25 to .74 turn.',
       ]);
       expect(codes(said)).toContain('preload-over');
       expect(said.details.workings.turnToMake).toBeUndefined();
@@ -256,7 +256,7 @@ const CALLS: readonly Call[] = [
       },
     ],
     check: (said) => {
-      expect(of(said, 'adjuster')[0]).toMatch(/^Tighten 1\.5 turns, 540°.*over the usual.*as its maker asks/);
+      expect(of(said, 'adjuster')[0]).toMatch(/^Tighten 1\.5 turns, 540°.*as its maker asks/);
       expect(said.details.workings.turnToMake).toBe('working-1');
     },
   },
@@ -298,7 +298,7 @@ const CALLS: readonly Call[] = [
     base: { lash: [lashOf('found', 0.022, 1), lashOf('set', 0.016, 2)] },
     kept: [['adjuster', SOLID]],
     check: (said) => {
-      expect(of(said, 'adjuster')[0]).toMatch(/2 exhaust was set since: read it again once locked/);
+      expect(of(said, 'adjuster')[0]).toMatch(/was made: set at 2 exhaust\. Read it again once locked/);
       expect(of(said, 'adjuster').join(' ')).not.toContain('ighten');
       expect(said.details.workings.turnToMake).toBeUndefined();
     },
@@ -308,7 +308,7 @@ const CALLS: readonly Call[] = [
     base: { lash: [lashOf('found', 0.022, 1), lashOf('set', 0.016, 2), lashOf('found', 0.021, 3)] },
     kept: [['adjuster', SOLID]],
     check: (said) =>
-      expect(of(said, 'adjuster').join(' ')).toMatch(/2 exhaust was found otherwise since: no turn holds/),
+      expect(of(said, 'adjuster').join(' ')).toMatch(/No turn holds .*found otherwise since at 2 exhaust/),
   },
   {
     name: 'a sum with another adjuster, ratio and lash than the build has is asked, and not told',

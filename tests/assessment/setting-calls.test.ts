@@ -269,7 +269,7 @@ const CALLS: readonly Call[] = [
     entries: [mark(0.085, 0.04, rod(7.85))],
     check: (said) => {
       expect(headlines(said, 'geometry')[0]).toMatch(/One mark alone can’t be called wide/);
-      expect(said.judgements.map(({ word }) => word)).toEqual(['cannot-tell']);
+      expect(said.judgements.find(({ id }) => id.startsWith('mark:'))?.word).toBe('cannot-tell');
     },
   },
   {

@@ -1,3 +1,4 @@
+import { EQUAL } from '../../kit/nearest.ts';
 import { bareInches, inches, listed, lowerFirst, placeOf } from '../common/said.ts';
 import type { TurnsEvidence } from './evidence.ts';
 import { BAND, isOverBand } from './over-band.ts';
@@ -12,21 +13,16 @@ function lashSaid(set: TurnsEvidence, { waiting, made }: TurnMade): string {
   const places = listed(waiting.map(placeOf));
   if (waiting.length > 0) return `${places}: ${lowerFirst(turnSaid(set.turns))}: the lash goes ${span(set)}.`;
   if (made.length === 0) return `${turnSaid(set.turns)}: the lash goes ${span(set)}.`;
-  const wereSet = made.filter(({ how }) => how === 'set');
-  const found = made.filter(({ how }) => how !== 'set');
-  const been = (list: TurnMade['made']): string => (list.length > 1 ? 'were' : 'was');
+  const at = (how: 'set' | 'found'): string => listed(made.filter((each) => each.how === how).map(placeOf));
   return [
-    `The lash ${span(set)} took ${countSaid(set.turns)}, and that turn is not made again.`,
-    ...(wereSet.length === 0
+    ...(at('set') === ''
       ? []
       : [
-          `${listed(wereSet.map(placeOf))} ${been(wereSet)} set since: read it again once locked, at the same heat.`,
+          `The turn ${span(set)} was made: set at ${at('set')}. Read it again once locked, at the same heat.`,
         ]),
-    ...(found.length === 0
+    ...(at('found') === ''
       ? []
-      : [
-          `${listed(found.map(placeOf))} ${been(found)} found otherwise since: no turn holds from the old gap.`,
-        ]),
+      : [`No turn holds ${span(set)} any more: found otherwise since at ${at('found')}.`]),
   ].join(' ');
 }
 
@@ -35,12 +31,14 @@ function preloadTurned(set: TurnsEvidence, preload: number, asked: boolean): str
   const count = countSaid(set.turns);
   // At zero lash the plunger stands against its clip: it does not follow.
   if (preload < 0)
-    return `${count} backed off from zero lash opens a gap of ${inches(-preload)} at the pushrod, ${inches(-preload * set.ratio)} at the valve: the plunger is against its clip, and does not follow.`;
-  const over = `over the usual ${bareInches(BAND.from)} to ${inches(BAND.to)}`;
-  if (!isOverBand(set) || asked)
-    return `${turnSaid(set.turns)} from zero lash: that moves the plunger ${inches(preload)} down${preload > BAND.to + 1e-9 ? `, ${over}${asked ? ', as its maker asks' : ''}` : ''}.${zeroSaid(set)}`;
+    return `${count} backed off from zero lash opens a gap of ${inches(-preload)} at the pushrod, ${inches(-preload * set.ratio)} at the valve. The plunger is against its clip, and does not follow.`;
+  const usual = `${bareInches(BAND.from)} to ${inches(BAND.to)}`;
+  if (!isOverBand(set) || asked) {
+    const told = asked ? ', as its maker asks' : preload > BAND.to + EQUAL ? `, over the usual ${usual}` : '';
+    return `${turnSaid(set.turns)} from zero lash: that moves the plunger ${inches(preload)} down${told}.${zeroSaid(set)}`;
+  }
   const each = preload / set.turns;
-  return `${count} past zero lash ${set.turns > 1 ? 'press' : 'presses'} the plunger ${inches(preload)}: too far, ${over}, which is about ${short(BAND.from / each, 2)} to ${short(BAND.to / each, 2)} turn.${zeroSaid(set)}`;
+  return `${count} past zero lash ${set.turns > 1 ? 'press' : 'presses'} the plunger ${inches(preload)}: too far. The usual is ${usual}, about ${short(BAND.from / each, 2)} to ${short(BAND.to / each, 2)} turn.${zeroSaid(set)}`;
 }
 
 /** What an adjuster is turned, in a sentence or two that can be read aloud; never a turn that was made or goes too far. */
