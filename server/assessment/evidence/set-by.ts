@@ -51,7 +51,14 @@ function pushrodOf(inputs: unknown): SetEvidence | undefined {
   const { data } = pushrodLength.input.safeParse(inputs);
   if (data === undefined) return undefined;
   const { length, nearest } = pushrodLength.compute(data);
-  return { of: 'pushrod', told: data.convention ?? 'as-read', length, ...defined({ nearest }) };
+  const { add, convention, lash = 0, less = 0 } = data;
+  return {
+    of: 'pushrod',
+    told: convention ?? 'as-read',
+    length,
+    ...(lash > 0 || less > 0 ? { lashOff: true as const } : {}),
+    ...defined({ added: add, nearest }),
+  };
 }
 
 function standOf(inputs: unknown): SetEvidence | undefined {

@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { VALVE_GEARS } from '../../../../shared/schemas/words.ts';
 import { IN } from '../../kit/si.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
@@ -46,6 +47,38 @@ function wantedOff(set: Threaded, { card }: Evidence): string[] {
       ];
 }
 
+const BUCKET: Readonly<Record<SetEvidence['of'], string>> = {
+  preload: 'no adjuster that is turned',
+  turns: 'no adjuster that is turned',
+  pushrod: 'no pushrod',
+  stand: 'no stand',
+};
+
+/** What this valve gear hasn’t got. */
+function gearOff({ of }: SetEvidence, { engine: { gear = 'pushrod' } }: Evidence): string[] {
+  const named = VALVE_GEARS[gear].toLowerCase();
+  if (gear === 'bucket') return [`The build says ${named}: there is ${BUCKET[of]}.`];
+  return gear !== 'pushrod' && of === 'pushrod' ? [`The build says ${named}: there is ${BUCKET[of]}.`] : [];
+}
+
+/** A hydraulic lifter wants its preload in the pushrod’s length, and no lash out of it. */
+function rodOff(set: SetEvidence, { engine: { lifter } }: Evidence): string[] {
+  if (set.of !== 'pushrod' || lifter?.startsWith('hydraulic') !== true) return [];
+  if (set.lashOff === true) return ['The build says hydraulic lifters; a lash was taken off the length.'];
+  return (set.added ?? 0) > 0
+    ? []
+    : ['The build says hydraulic lifters; no preload was added to the length.'];
+}
+
+function offOf(set: SetEvidence, evidence: Evidence): string[] {
+  const gear = gearOff(set, evidence);
+  if (gear.length > 0) return gear;
+  if (set.of !== 'turns' && set.of !== 'preload') return rodOff(set, evidence);
+  return [...mountOff(set, evidence), ...ratioOff(set, evidence), ...wantedOff(set, evidence)];
+}
+
+const IS_TURN: ReadonlySet<string> = new Set(['turns', 'preload']);
+
 const CHOICES: AssessedQuestion['answers'] = [
   { code: 'not-found', label: 'Yes, the sum is right', changes: 'The sum counts.' },
   {
@@ -57,8 +90,7 @@ const CHOICES: AssessedQuestion['answers'] = [
 
 /** A sum that goes with another adjuster, ratio or lash than the build has is asked, and not told until then. */
 export function againstBuild({ id, set }: KeptSet<SetEvidence>, evidence: Evidence): AssessedQuestion[] {
-  if (set.of !== 'turns' && set.of !== 'preload') return [];
-  const off = [...mountOff(set, evidence), ...ratioOff(set, evidence), ...wantedOff(set, evidence)];
+  const off = offOf(set, evidence);
   return off.length === 0
     ? []
     : [
@@ -66,15 +98,19 @@ export function againstBuild({ id, set }: KeptSet<SetEvidence>, evidence: Eviden
           {
             code: 'sum-unlikely',
             weight: 'strong',
-            ask: 'Was this sum made with the adjuster, the ratio and the lash of this engine?',
+            ask: IS_TURN.has(set.of)
+              ? 'Was this sum made with the adjuster, the ratio and the lash of this engine?'
+              : 'Was this sum made for the lifters and the valve gear of this engine?',
             size: off.join(' '),
-            test: 'look at the adjuster, the rocker and the card; then work the turns out again, or put the build right.',
+            test: IS_TURN.has(set.of)
+              ? 'look at the adjuster, the rocker and the card; then work the turns out again, or put the build right.'
+              : 'look what is in it; then work it out again, or put the build right.',
             byLooking: true,
             restsOn: [],
           },
           {
             about: BUILD,
-            step: 'adjuster',
+            step: IS_TURN.has(set.of) ? 'adjuster' : 'geometry',
             ...defined({ among: id }),
             answers: evidence.answers,
             choices: CHOICES,

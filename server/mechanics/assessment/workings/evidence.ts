@@ -50,6 +50,9 @@ export interface PushrodEvidence {
   readonly of: 'pushrod';
   readonly length: number;
   readonly told: 'as-read' | 'overall' | 'effective';
+  /** Preload that was added, and whether a lash was taken off. */
+  readonly added?: number;
+  readonly lashOff?: true;
   readonly nearest?: { readonly length: number; readonly difference: number };
 }
 

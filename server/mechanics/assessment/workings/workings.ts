@@ -26,6 +26,13 @@ export interface WorkingsDetail {
 const KINDS = ['preload', 'turns', 'pushrod', 'stand'] as const;
 const STEPS = { preload: 'adjuster', turns: 'adjuster', pushrod: 'geometry', stand: 'geometry' } as const;
 
+const NAMED = {
+  preload: 'these turns',
+  turns: 'these turns',
+  pushrod: 'this length',
+  stand: 'this height',
+} as const;
+
 const TURN = 2 * Math.PI;
 
 /** What a page has a column for: its name and its value. */
@@ -74,7 +81,7 @@ function told(sum: SumSaid): string {
   if (open === undefined) return sumSaid(sum);
   return open.answered?.found === true
     ? 'A figure of this sum was entered wrong: it is kept again with the right one.'
-    : `Nothing is told of these turns yet. ${open.ask}`;
+    : `Nothing is told of ${NAMED[sum.kept.set.of]} yet. ${open.ask}`;
 }
 
 const quantityOf = (sum: SumSaid): AssessedQuantity => ofSet(sum.kept.set, openOf(sum) !== undefined);
