@@ -287,6 +287,35 @@ const CALLS: readonly Call[] = [
       ),
   },
   {
+    name: 'a pushrod for hydraulic lifters with a lash taken off is asked, and not told',
+    base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-roller' } },
+    kept: [['pushrod-length', { checkerAtZero: '6.7 in', pitch: '.05 in', turns: 0, less: '.0125 in' }]],
+    check: (said) => {
+      expect(of(said, 'geometry')[0]).toMatch(/^Nothing is told of this length yet/);
+      expect(said.questions.find(({ code }) => code === 'sum-unlikely')?.size).toMatch(
+        /a lash was taken off/,
+      );
+    },
+  },
+  {
+    name: 'a pushrod for hydraulic lifters without their preload is asked',
+    base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-roller' } },
+    kept: [['pushrod-length', { checkerAtZero: '6.7 in', pitch: '.05 in', turns: 0 }]],
+    check: (said) =>
+      expect(said.questions.find(({ code }) => code === 'sum-unlikely')?.size).toMatch(
+        /no preload was added/,
+      ),
+  },
+  {
+    name: 'an engine of buckets has no adjuster that is turned',
+    base: { engine: { cylinders: 4, gear: 'bucket', lifter: 'solid-flat' } },
+    kept: [['adjuster', SOLID]],
+    check: (said) => {
+      expect(of(said, 'adjuster').join(' ')).not.toContain('ighten');
+      expect(said.questions.find(({ code }) => code === 'sum-unlikely')?.size).toMatch(/no adjuster/);
+    },
+  },
+  {
     name: 'a turn for a valve that the log has at that gap names it',
     base: { lash: [lashOf('found', 0.022, 1)] },
     kept: [['adjuster', SOLID]],

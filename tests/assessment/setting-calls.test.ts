@@ -320,6 +320,20 @@ const CALLS: readonly Call[] = [
     },
   },
   {
+    // Set at another heat than the card’s is for: its figure is another one.
+    name: 'the card’s lash is hot and it was set cold: asked',
+    base: {
+      ...STUD,
+      card: { ...PLAIN.card, lashAt: 'hot', exhaust: { ...PLAIN.card.exhaust, lash: 0.022 * IN } },
+    },
+    entries: [lash(0.018, '2026-03-01', { engine: 'cold' })],
+    check: (said) => {
+      expect(said.questions.find(({ code }) => code === 'lash-unusual')?.ask).toBe(
+        'Was it meant to be set cold, with the card’s lash for a hot engine?',
+      );
+    },
+  },
+  {
     name: 'a cam 4° early, nobody read the stop',
     base: {},
     entries: [peak('intake', 102, 4), lash(0.02, '2026-03-01')],

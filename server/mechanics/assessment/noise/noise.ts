@@ -51,6 +51,7 @@ function knownOf(evidence: Evidence, record: NoiseRecord, place: ValvePlace | un
         'noise-nut',
         logged.some((valve) => nutLine(valve) !== undefined),
       ),
+      ...has('noise-history', logged.some(isHistory)),
       ...has('lifter', evidence.engine.lifter !== undefined),
       ...has('lash', logged.some(isFound)),
       ...has('touching', about.length > 0 && about.every((each) => gapsRead(sheet, each))),
@@ -58,6 +59,12 @@ function knownOf(evidence: Evidence, record: NoiseRecord, place: ValvePlace | un
     ]),
   ];
 }
+
+/** Set, and found since: what became of it is on record, and is not asked. */
+const isHistory = ({ lines }: LashValveDetail): boolean => {
+  const set = lines.findIndex(({ moment }) => moment === 'set');
+  return set >= 0 && lines.slice(set).some(({ moment }) => moment === 'found');
+};
 
 /** What is seen only once a part is off: the gap as it was found went with it. */
 const PARTS_OFF = QUESTIONS.filter((question) => WEIGHS[question].effort === 'parts-off');
