@@ -334,6 +334,30 @@ const CALLS: readonly Call[] = [
     },
   },
   {
+    // Found held at another heat than it was set at: that says nothing of what it did.
+    name: 'a nut that had moved stands until it was set and found held at one heat',
+    base: { ...STUD, call: { ...PLAIN.call, goal: 'adjuster' } },
+    entries: [
+      lash(0.028, '2026-03-01', { moment: 'found', nut: 'moved' }),
+      lash(0.02, '2026-03-02', { nut: 'not-looked' }),
+      lash(0.026, '2026-03-03', { moment: 'found', engine: 'cold' }),
+    ],
+    check: (said) => {
+      expect(said.notToRun.map(({ id }) => id)).toContain('not-to-run:noise-nut:log');
+      expect(said.details.noise.active).toBe(true);
+    },
+  },
+  {
+    name: 'the same once it was set and found held at one heat',
+    base: { ...STUD, call: { ...PLAIN.call, goal: 'adjuster' } },
+    entries: [
+      lash(0.028, '2026-03-01', { moment: 'found', nut: 'moved' }),
+      lash(0.02, '2026-03-02', { nut: 'not-looked' }),
+      lash(0.021, '2026-03-03', { moment: 'found' }),
+    ],
+    check: (said) => expect(said.notToRun).toEqual([]),
+  },
+  {
     name: 'a cam 4° early, nobody read the stop',
     base: {},
     entries: [peak('intake', 102, 4), lash(0.02, '2026-03-01')],

@@ -19,7 +19,7 @@ import { nutTold } from './nut-told.ts';
 import { gapsRead } from './of-gaps.ts';
 import { causesOf, isAskedOf } from './of-gear.ts';
 import { lobeOf } from './of-lobe.ts';
-import { factsOfRecord, hasGrown, type NoiseRecord, nutLine, placesAbout } from './of-record.ts';
+import { factsOfRecord, hasGrown, type NoiseRecord, nutHasMoved, nutLine, placesAbout } from './of-record.ts';
 import { noiseSaid } from './said.ts';
 import { noiseStops } from './stops.ts';
 
@@ -27,7 +27,7 @@ import { noiseStops } from './stops.ts';
 function isActive(evidence: Evidence, { lash }: NoiseRecord): boolean {
   const { logFirst, asks } = planOf(evidence.call.goal);
   const answered = QUESTIONS.some((question) => lastSaid(question, evidence) !== undefined);
-  const loose = lash.valves.some((valve) => hasGrown(valve, lash) || nutLine(valve)?.nut === 'moved');
+  const loose = lash.valves.some((valve) => hasGrown(valve, lash) || nutHasMoved(valve, lash));
   return logFirst === true || answered || (asks.includes('noise') && loose);
 }
 
