@@ -287,6 +287,28 @@ const CALLS: readonly Call[] = [
       ),
   },
   {
+    // The figure itself is held by the tests of the computation: here that it is told, cold beside hot.
+    name: 'a lash hot and cold is told as both',
+    kept: [
+      [
+        'lash-hot-cold',
+        {
+          hotLash: '.018 in',
+          coldFound: '.018 in',
+          temperatureRise: '126 degF',
+          ratio: 1.6,
+          materials: { block: 'cast iron', head: 'aluminium', pushrod: 'steel', valve: 'steel' },
+        },
+      ],
+    ],
+    check: (said) => {
+      expect(of(said, 'adjuster')[0]).toMatch(
+        /gap grows by about \.0\d+ in with heat: \.018 in hot is about/,
+      );
+      expect(of(said, 'adjuster')[0]).toMatch(/Found at \.018 in cold, it becomes about \.02\d in hot/);
+    },
+  },
+  {
     name: 'a pushrod for hydraulic lifters with a lash taken off is asked, and not told',
     base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-roller' } },
     kept: [['pushrod-length', { checkerAtZero: '6.7 in', pitch: '.05 in', turns: 0, less: '.0125 in' }]],

@@ -129,7 +129,10 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
   const nearest = nearestOf(left, open);
   const isAsked = isAskedOf(evidence);
   const questions = noiseQuestions(evidence).filter(
-    ({ code, answered }) => answered !== undefined || !isNoiseQuestion(code) || isAsked(code),
+    ({ code, answered }) =>
+      answered !== undefined ||
+      !isNoiseQuestion(code) ||
+      (isAsked(code) && !(code === 'noise-history' && known.includes(code))),
   );
   const about: Subject = place === undefined ? { of: 'build' } : valveSubject(place);
   const said = noiseSaid(left, foundSaid(evidence), nearest);

@@ -47,7 +47,7 @@ function wantedOff(set: Threaded, { card }: Evidence): string[] {
       ];
 }
 
-const BUCKET: Readonly<Record<SetEvidence['of'], string>> = {
+const BUCKET: Readonly<Record<Exclude<SetEvidence['of'], 'heat'>, string>> = {
   preload: 'no adjuster that is turned',
   turns: 'no adjuster that is turned',
   pushrod: 'no pushrod',
@@ -56,6 +56,7 @@ const BUCKET: Readonly<Record<SetEvidence['of'], string>> = {
 
 /** What this valve gear hasn’t got. */
 function gearOff({ of }: SetEvidence, { engine: { gear = 'pushrod' } }: Evidence): string[] {
+  if (of === 'heat') return [];
   const named = VALVE_GEARS[gear].toLowerCase();
   if (gear === 'bucket') return [`The build says ${named}: there is ${BUCKET[of]}.`];
   return gear !== 'pushrod' && of === 'pushrod' ? [`The build says ${named}: there is ${BUCKET[of]}.`] : [];

@@ -63,4 +63,12 @@ export interface StandEvidence {
   readonly nearest?: { readonly shim: number; readonly difference: number };
 }
 
-export type SetEvidence = PreloadEvidence | TurnsEvidence | PushrodEvidence | StandEvidence;
+/** The gap that goes with a hot one on the cold engine, by the metals; a first figure. */
+export interface HeatEvidence {
+  readonly of: 'heat';
+  readonly hot: number;
+  readonly cold: number;
+  readonly found?: { readonly cold: number; readonly hot: number };
+}
+
+export type SetEvidence = PreloadEvidence | TurnsEvidence | PushrodEvidence | StandEvidence | HeatEvidence;

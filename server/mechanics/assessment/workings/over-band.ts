@@ -43,7 +43,7 @@ export function overBandQuestions(
         weight: 'strong',
         ask: 'Does the lifter’s maker ask for that much preload?',
         size: `The plunger would be pressed ${inches(set.preload ?? 0)}; ${from === 0 ? '0' : bareInches(from)} to ${inches(to)} is usual.`,
-        test: 'let the lifter bleed down and find zero lash again by up-and-down play; and ask how far its plunger goes.',
+        test: 'let the lifter bleed down and find zero lash again by up-and-down play. Then ask how far its plunger goes.',
         byLooking: set.of === 'preload',
         restsOn: [],
       },

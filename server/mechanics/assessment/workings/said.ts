@@ -4,6 +4,7 @@ import { saidLength } from '../../kit/said.ts';
 import { seatPerAdvance } from '../../threads/adjuster-screw.ts';
 import { bareInches, inches } from '../common/said.ts';
 import type {
+  HeatEvidence,
   PreloadEvidence,
   PushrodEvidence,
   SetEvidence,
@@ -107,6 +108,18 @@ function standSaid({ shim, nearest }: StandEvidence): string {
   return `${said}. The nearest shim is ${inches(nearest.shim)}${thicker}.`;
 }
 
+/** No figure by a model of metals and heights is finer than a feeler: what is read hot counts. */
+function heatSaid({ hot, cold, found }: HeatEvidence): string {
+  const way = hot - cold < 0 ? 'closes' : 'grows';
+  const model = `By the metals the gap ${way} by about ${inches(Math.abs(hot - cold))} with heat`;
+  const told =
+    cold > EQUAL
+      ? `${model}: ${inches(hot)} hot is about ${inches(cold)} cold.`
+      : `${model}: no cold gap is left that comes to ${inches(hot)} hot.`;
+  if (found === undefined) return `${told} What is read hot counts.`;
+  return `${told} Found at ${inches(found.cold)} cold, it becomes ${found.hot > EQUAL ? `about ${inches(found.hot)} hot` : 'none at all hot'}. What is read hot counts.`;
+}
+
 /** What was worked out, in a sentence or two that can be read aloud; the same wherever it is told. */
 export function setSaid(set: Exclude<SetEvidence, TurnsEvidence>): string {
   switch (set.of) {
@@ -116,5 +129,7 @@ export function setSaid(set: Exclude<SetEvidence, TurnsEvidence>): string {
       return pushrodSaid(set);
     case 'stand':
       return standSaid(set);
+    case 'heat':
+      return heatSaid(set);
   }
 }

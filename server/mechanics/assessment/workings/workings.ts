@@ -23,14 +23,21 @@ export interface WorkingsDetail {
   readonly turnToMake?: string;
 }
 
-const KINDS = ['preload', 'turns', 'pushrod', 'stand'] as const;
-const STEPS = { preload: 'adjuster', turns: 'adjuster', pushrod: 'geometry', stand: 'geometry' } as const;
+const KINDS = ['preload', 'turns', 'pushrod', 'stand', 'heat'] as const;
+const STEPS = {
+  preload: 'adjuster',
+  turns: 'adjuster',
+  pushrod: 'geometry',
+  stand: 'geometry',
+  heat: 'adjuster',
+} as const;
 
 const NAMED = {
   preload: 'these turns',
   turns: 'these turns',
   pushrod: 'this length',
   stand: 'this height',
+  heat: 'this lash',
 } as const;
 
 const TURN = 2 * Math.PI;
@@ -46,6 +53,8 @@ function figureOf(set: SetEvidence): Pick<AssessedQuantity, 'name' | 'dimension'
       return { name: 'Pushrod length', dimension: 'length', value: set.length };
     case 'stand':
       return { name: 'Stand to be raised', dimension: 'length', value: set.shim };
+    case 'heat':
+      return { name: 'Lash on the cold engine', dimension: 'length', value: set.cold };
   }
 }
 
