@@ -11,31 +11,30 @@ const figure = (value: number) =>
 /** The two contacts with a positive stop, where the pointer stands, and where it should. */
 export function topDeadCentre(
   data: {
-    readonly first: number;
-    readonly second: number;
+    readonly afterTop: number;
+    readonly beforeTop: number;
     readonly trueReading: number;
     readonly correction: number;
   },
   { id }: DrawnFor,
 ): Drawing {
-  // The first reading is drawn after the pointer's zero, the second before it; true top is midway between them.
-  const top = (data.first - data.second) / 2;
+  const top = (data.afterTop - data.beforeTop) / 2;
   const way =
     data.correction === 0
       ? 'the pointer stands right'
-      : `move the pointer ${figure(Math.abs(data.correction))}° toward the ${data.correction > 0 ? 'first' : 'second'}`;
+      : `move the pointer ${figure(Math.abs(data.correction))}° toward the side ${data.correction > 0 ? 'after' : 'before'} TDC`;
   return {
     id,
     title: 'Two contacts with the stop',
-    desc: `The stop was met at ${figure(data.first)} on one side and ${figure(data.second)} on the other; each should read ${figure(data.trueReading)}: ${way}.`,
+    desc: `The stop was met at ${figure(data.beforeTop)} before TDC and ${figure(data.afterTop)} after it; each should read ${figure(data.trueReading)}: ${way}.`,
     viewBox: '0 0 320 304',
     svg:
       wheel() +
-      arc('draw-outline', 0, data.first, 64) +
-      arc('draw-outline', -data.second, 0, 64) +
+      arc('draw-outline', 0, data.afterTop, 64) +
+      arc('draw-outline', -data.beforeTop, 0, 64) +
       spokes([
-        { at: data.first, name: 'first', figure: figure(data.first) },
-        { at: -data.second, name: 'second', figure: figure(data.second) },
+        { at: -data.beforeTop, name: 'before', figure: figure(data.beforeTop) },
+        { at: data.afterTop, name: 'after', figure: figure(data.afterTop) },
         { at: top, name: 'true top', figure: '', moving: true },
       ]) +
       label(160, 278, way, { anchor: 'middle' }) +
@@ -45,8 +44,8 @@ export function topDeadCentre(
       caption: 'Readings at the stop, degrees',
       columns: [{ label: 'Side' }, { label: 'Read', number: true }, { label: 'Should read', number: true }],
       rows: [
-        { cells: ['First', figure(data.first), figure(data.trueReading)] },
-        { cells: ['Second', figure(data.second), figure(data.trueReading)] },
+        { cells: ['Before TDC', figure(data.beforeTop), figure(data.trueReading)] },
+        { cells: ['After TDC', figure(data.afterTop), figure(data.trueReading)] },
       ],
       note: `Correction ${figure(data.correction)} degrees: ${way}.`,
     },

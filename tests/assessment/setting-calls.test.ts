@@ -221,6 +221,74 @@ const CALLS: readonly Call[] = [
     check: (said) => expect(codes(said)).toEqual(['marks-contradict']),
   },
   {
+    // 7.100 and 7.050 over the ends are 7.083 and 7.033 by a gauge, .017 less; .050 on from 7.010 is 6.960, 6.977 over.
+    name: 'lengths told both ways: what is next is told as the mark in hand was, with the other way beside it',
+    base: { ...STUD, call: { ...PLAIN.call, goal: 'geometry' } },
+    entries: [
+      mark(0.095, 0.035, { ...rod(7.1), pushrodOver: 'ends' }),
+      mark(0.07, 0.015, { ...rod(7.05), pushrodOver: 'ends' }),
+      mark(0.062, 0, { ...rod(7.01), pushrodOver: 'gauge' }),
+    ],
+    check: (said) => {
+      expect(headlines(said, 'geometry')[0]).toMatch(
+        /at 7\.010 in by gauge.*Next try 6\.960 in by gauge, 6\.977 in over its ends/,
+      );
+      expect(said.questions.map(({ ask }) => ask).join(' ')).toMatch(
+        /Would 6\.960 in by gauge.*That is \.050 in shorter/,
+      );
+    },
+  },
+  {
+    name: 'a length of which nobody said over what, among others told by gauge, is asked before one is tried',
+    base: { ...STUD, call: { ...PLAIN.call, goal: 'geometry' } },
+    entries: [
+      mark(0.085, 0.03, { ...rod(7.1), pushrodOver: 'gauge' }),
+      mark(0.07, 0.015, { ...rod(7.05), pushrodOver: 'gauge' }),
+      mark(0.062, 0, rod(7.02)),
+    ],
+    check: (said) => {
+      expect(codes(said)).toEqual(['length-over-what']);
+      expect(headlines(said, 'geometry')[0]).toMatch(/Say first over what each pushrod length was taken/);
+      expect(said.next).toMatchObject({ action: 'length-over-what', turns: false });
+    },
+  },
+  {
+    name: 'a length that was inked and was wide is not tried again for its place',
+    base: { ...STUD, call: { ...PLAIN.call, goal: 'geometry' } },
+    entries: [
+      mark(0.085, 0.03, rod(7.1)),
+      mark(0.07, 0.015, rod(7.05)),
+      mark(0.062, 0, rod(7.02)),
+      mark(0.03, -0.01, rod(7)),
+    ],
+    check: (said) => expect(headlines(said, 'geometry')[0]).toMatch(/7\.000 in is the length/),
+  },
+  {
+    name: 'one mark alone is not called wide',
+    base: { ...STUD, call: { ...PLAIN.call, goal: 'geometry' } },
+    entries: [mark(0.085, 0.04, rod(7.85))],
+    check: (said) => {
+      expect(headlines(said, 'geometry')[0]).toMatch(/One mark alone can’t be called wide/);
+      expect(said.judgements.find(({ id }) => id.startsWith('mark:'))?.word).toBe('cannot-tell');
+    },
+  },
+  {
+    name: 'a mark whose length was told is gone on from, not one without',
+    base: { ...STUD, call: { ...PLAIN.call, goal: 'geometry' } },
+    entries: [mark(0.085, 0.035), mark(0.095, 0.035, rod(7.1))],
+    check: (said) =>
+      expect(headlines(said, 'geometry')[0]).toMatch(/at 7\.100 in: \.095 in wide.*try 7\.050 in/),
+  },
+  {
+    name: 'sideways on a shaft: there is no plate and no stud',
+    base: { ...SHAFT, call: { ...PLAIN.call, goal: 'geometry' } },
+    entries: [mark(0.045, 0, { side: 'sideways', off: 0.05 * IN })],
+    check: (said) => {
+      expect(headlines(said, 'geometry')[0]).toMatch(/spacers on its shaft/);
+      expect(JSON.stringify(said.questions)).not.toMatch(/guide plate|the stud/);
+    },
+  },
+  {
     name: 'two heights of a stand',
     base: SHAFT,
     entries: [mark(0.09, 0.02, shims(0)), mark(0.07, 0.03, shims(0.03))],
@@ -250,6 +318,44 @@ const CALLS: readonly Call[] = [
           ),
         ).toEqual([0, 90, 90, 90, 90, 90, 90, 90]);
     },
+  },
+  {
+    // Set at another heat than the card’s is for: its figure is another one.
+    name: 'the card’s lash is hot and it was set cold: asked',
+    base: {
+      ...STUD,
+      card: { ...PLAIN.card, lashAt: 'hot', exhaust: { ...PLAIN.card.exhaust, lash: 0.022 * IN } },
+    },
+    entries: [lash(0.018, '2026-03-01', { engine: 'cold' })],
+    check: (said) => {
+      expect(said.questions.find(({ code }) => code === 'lash-unusual')?.ask).toBe(
+        'Was it meant to be set cold, with the card’s lash for a hot engine?',
+      );
+    },
+  },
+  {
+    // Found held at another heat than it was set at: that says nothing of what it did.
+    name: 'a nut that had moved stands until it was set and found held at one heat',
+    base: { ...STUD, call: { ...PLAIN.call, goal: 'adjuster' } },
+    entries: [
+      lash(0.028, '2026-03-01', { moment: 'found', nut: 'moved' }),
+      lash(0.02, '2026-03-02', { nut: 'not-looked' }),
+      lash(0.026, '2026-03-03', { moment: 'found', engine: 'cold' }),
+    ],
+    check: (said) => {
+      expect(said.notToRun.map(({ id }) => id)).toContain('not-to-run:noise-nut:log');
+      expect(said.details.noise.active).toBe(true);
+    },
+  },
+  {
+    name: 'the same once it was set and found held at one heat',
+    base: { ...STUD, call: { ...PLAIN.call, goal: 'adjuster' } },
+    entries: [
+      lash(0.028, '2026-03-01', { moment: 'found', nut: 'moved' }),
+      lash(0.02, '2026-03-02', { nut: 'not-looked' }),
+      lash(0.021, '2026-03-03', { moment: 'found' }),
+    ],
+    check: (said) => expect(said.notToRun).toEqual([]),
   },
   {
     name: 'a cam 4° early, nobody read the stop',

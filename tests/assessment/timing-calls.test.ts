@@ -146,6 +146,7 @@ describe('what is next in a call about timing', () => {
   test('the stop, the lobe, its centreline on the card: no lobe lift is asked for', () => {
     expect(next([])).toMatchObject({ action: 'top-dead-centre' });
     expect(next([stop(36, 36)])).toMatchObject({ action: 'centreline' });
+    expect(next([stop(37, 35)])?.sentence).toMatch(/^Shift the pointer 1° toward the side after TDC/);
     const bare: Kept = ['centreline', { before: '62 deg', after: '148 deg' }];
     expect(next([stop(36, 36), bare])).toMatchObject({ action: 'card-centreline', step: 'timing' });
     expect(next([stop(36, 36), drop(62, 148, 108)])).toMatchObject({ step: 'notes' });
@@ -210,4 +211,57 @@ describe('one lobe, two centrelines', () => {
   test('1° apart is the wheel', () => {
     expect(codes(said([drop(62, 148, 108), drop(63, 149, 108)]))).not.toContain('centrelines-differ');
   });
+});
+
+/*
+ * By hand: an equal drop at 58 and 146 peaks at 102; opens 20 before TDC, closes 52 after BDC: (180 + 52 − 20)/2 = 106.
+ * That an advance costs the intake its gap: a cam maker’s pages (trade practice 2.8).
+ */
+describe('one lobe, read both ways', () => {
+  const ASK =
+    'Was the cam moved between these two readings, is the lobe not symmetric, or was a side told wrong?';
+  const events: Kept = [
+    'centreline',
+    { opens: '20 BTDC', closes: '52 ABDC', side: 'intake', card: '106 deg' },
+  ];
+  const both = [stop(36, 36), drop(58, 146, 106), events];
+
+  test('4° apart is asked in either order, and what the earlier one costs stands', () => {
+    for (const kept of [both, both.toReversed()]) {
+      const all = said(kept);
+      expect(codes(all)).toContain('centrelines-differ');
+      expect(told(all)[0]).toMatch(/equal drop the intake peaks at 102°, by its events at 106°: 4° apart/);
+      expect(told(all)[0]).toMatch(/no word against the card yet.*4° advanced.*costs intake gap/);
+    }
+  });
+
+  test('a lobe that is not symmetric counts by its equal drop', () => {
+    const all = said(both, [answer('centrelines-differ', ASK, 'asymmetric', 9)]);
+    expect(told(all)[0]).toMatch(/^The intake peaks 102°.*4° advanced/);
+  });
+
+  test('a cam that was moved counts as it was read last', () => {
+    const all = said(both, [answer('centrelines-differ', ASK, 'moved', 9)]);
+    expect(told(all)[0]).toMatch(/^The intake peaks 106°.*straight up/);
+  });
+
+  test('one read wrong: the lobe is read again, and that counts', () => {
+    const found = { ...answer('centrelines-differ', ASK, 'found', 4), found: true };
+    expect(told(said(both, [found]))[0]).toMatch(/no word against the card/);
+    const again = said([...both, stop(36, 36), drop(58, 146, 106)], [found]);
+    expect(told(again)[0]).toMatch(/^The intake peaks 102°/);
+  });
+});
+
+/* Shift, and read the stop until both are alike: trade practice 2.6. */
+test('a pointer said to be shifted is not proved before the stop reads alike', () => {
+  const shifted: Kept = [
+    'centreline',
+    { before: '62 deg', after: '148 deg', card: '108 deg', pointerOff: '0 deg' },
+  ];
+  const open = said([stop(37, 35), shifted]);
+  expect(told(open)[0]).toMatch(/^The intake peaks 105°.*not read again after it was shifted/);
+  expect(open.details.timing.proved).toBe(false);
+  const read = said([stop(37, 35), stop(36, 36), shifted]);
+  expect(told(read)[0]).not.toContain('not proved');
 });

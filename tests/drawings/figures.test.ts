@@ -151,13 +151,13 @@ describe('the figures on a drawing and in its table', () => {
     expect(cells(drawing).at(-1)).toEqual(['Peak', '−114']);
   });
 
-  it('top dead centre: 36.75 and 35.25 should each read 36, pointer .75 toward the first', () => {
+  it('top dead centre: 36.75 and 35.25 should each read 36, pointer .75 toward the side after TDC', () => {
     const drawing = draw('top-dead-centre', { stopReadings: ['36.75 deg', '35.25 deg'] });
     expect(cells(drawing)).toEqual([
-      ['First', '36.75', '36'],
-      ['Second', '35.25', '36'],
+      ['Before TDC', '35.25', '36'],
+      ['After TDC', '36.75', '36'],
     ]);
-    expect(drawing.desc).toContain('move the pointer .75° toward the first');
+    expect(drawing.desc).toContain('move the pointer .75° toward the side after TDC');
   });
 
   it('a flat pair of stop readings needs no move', () => {

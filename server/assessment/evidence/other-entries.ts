@@ -98,6 +98,7 @@ function timingOf({ computation, inputs }: Working): WorkingEvidence['timing'] {
     centreline: found.centreline,
     ...defined({ advance: found.advanceAgainstCard, durationOver: found.durationOverCard }),
     righted: read.data.pointerOff !== undefined,
+    ...(read.data.pointerOff === 0 ? { shifted: true as const } : {}),
   };
 }
 

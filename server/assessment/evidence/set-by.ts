@@ -1,6 +1,7 @@
 import { defined } from '../../../shared/defined.ts';
 import type { SetEvidence } from '../../mechanics/assessment/workings/evidence.ts';
 import { computation as adjuster } from '../../mechanics/computations/adjuster.ts';
+import { computation as lashHotCold } from '../../mechanics/computations/lash-hot-cold.ts';
 import { computation as lifterPreload } from '../../mechanics/computations/lifter-preload.ts';
 import { computation as pushrodLength } from '../../mechanics/computations/pushrod-length.ts';
 import { computation as standHeight } from '../../mechanics/computations/stand-height.ts';
@@ -47,11 +48,33 @@ function turnsOf(inputs: unknown): SetEvidence | undefined {
   };
 }
 
+function heatOf(inputs: unknown): SetEvidence | undefined {
+  const { data } = lashHotCold.input.safeParse(inputs);
+  if (data === undefined) return undefined;
+  const { coldLash, hotAsFound } = lashHotCold.compute(data);
+  const { hotLash, coldFound } = data;
+  return {
+    of: 'heat',
+    hot: hotLash,
+    cold: coldLash,
+    ...(coldFound === undefined || hotAsFound === undefined
+      ? {}
+      : { found: { cold: coldFound, hot: hotAsFound } }),
+  };
+}
+
 function pushrodOf(inputs: unknown): SetEvidence | undefined {
   const { data } = pushrodLength.input.safeParse(inputs);
   if (data === undefined) return undefined;
   const { length, nearest } = pushrodLength.compute(data);
-  return { of: 'pushrod', told: data.convention ?? 'as-read', length, ...defined({ nearest }) };
+  const { add, convention, lash = 0, less = 0 } = data;
+  return {
+    of: 'pushrod',
+    told: convention ?? 'as-read',
+    length,
+    ...(lash > 0 || less > 0 ? { lashOff: true as const } : {}),
+    ...defined({ added: add, nearest }),
+  };
 }
 
 function standOf(inputs: unknown): SetEvidence | undefined {
@@ -78,6 +101,8 @@ export function setBy({ computation, inputs }: Working): SetEvidence | undefined
       return pushrodOf(inputs);
     case standHeight.name:
       return standOf(inputs);
+    case lashHotCold.name:
+      return heatOf(inputs);
     default:
       return undefined;
   }

@@ -5,6 +5,7 @@ import type { CallContext } from '../context.ts';
 const TOLD: Readonly<Record<string, string>> = {
   adjuster: 'headline:working:turns',
   'lifter-preload': 'headline:working:preload',
+  'lash-hot-cold': 'headline:working:heat',
   'pushrod-length': 'headline:working:pushrod',
   'stand-height': 'headline:working:stand',
 };

@@ -21,7 +21,8 @@ export const camTiming = draws(
 export const topDeadCentre = draws(
   z.object({ stopReadings: z.tuple([degrees, degrees]) }),
   z.object({ trueReading: amount, correction: amount }),
-  ({ stopReadings: [first, second] }, result, drawnFor) => drawTop({ first, second, ...result }, drawnFor),
+  ({ stopReadings: [afterTop, beforeTop] }, result, drawnFor) =>
+    drawTop({ afterTop, beforeTop, ...result }, drawnFor),
 );
 
 const event = z.object({ angle: degrees, side: z.enum(['BTDC', 'ATDC', 'BBDC', 'ABDC']) });

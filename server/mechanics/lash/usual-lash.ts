@@ -11,6 +11,8 @@ interface SetLash {
   readonly engine: 'not-said' | 'cold' | 'hot';
   readonly lifter: 'solid-flat' | 'solid-roller' | 'hydraulic-flat' | 'hydraulic-roller' | undefined;
   readonly card: number | undefined;
+  /** The heat that the card’s is for. */
+  readonly cardAt?: 'cold' | 'hot' | undefined;
 }
 
 interface UnusualLash {
@@ -48,7 +50,7 @@ const windowFor = (engine: SetLash['engine']): number =>
  * Source: bands and window by common practice and trade press, in the settings table with their sources.
  */
 export function unusualLash(set: SetLash): UnusualLash | undefined {
-  const { low, high, engine, lifter, card } = set;
+  const { low, high, engine, lifter, card, cardAt } = set;
   if (lifter?.startsWith('hydraulic')) {
     if (low <= EQUAL) return undefined;
     return {
@@ -58,6 +60,14 @@ export function unusualLash(set: SetLash): UnusualLash | undefined {
       test: 'look into a lifter for its clip and plunger; then say what is in it, and the preload in turns from zero.',
     };
   }
+  if (card !== undefined && cardAt !== undefined && engine !== 'not-said' && engine !== cardAt)
+    return {
+      code: 'lash-unusual',
+      ask: `Was it meant to be set ${engine}, with the card’s lash for a ${cardAt} engine?`,
+      size: `Set to ${gapSaid(set)}, ${engine}; the card has ${saidLength(card)}, ${cardAt}: the metals move the gap between the two.`,
+      test: `Ask the cam’s maker for its ${engine} figure, or work it out by the metals. Then have the gap read again ${cardAt}.`,
+      testAtBench: `Ask for the ${engine} figure of the cam’s maker. Then read the gap again ${cardAt}.`,
+    };
   const band =
     lifter === undefined ? undefined : lash[lifter === 'solid-flat' ? 'solid-flat' : 'solid-roller'];
   const [from, to] =

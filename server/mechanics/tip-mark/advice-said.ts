@@ -1,11 +1,8 @@
 import { inSpoken } from '../../../shared/quantities/authored.ts';
-import { formatQuantity } from '../../../shared/quantities/format.ts';
-import { fromSi } from '../../../shared/quantities/units.ts';
 import type { Advice } from './advice.ts';
+import { inchesSaid, lengthSaid } from './length-said.ts';
 import { pivotErrorOf } from './pivot-error.ts';
 import type { Mark, MarkContext, Mounting } from './types.ts';
-
-export const inchesSaid = (si: number): string => formatQuantity(fromSi(si, 'in'), { places: 3 });
 
 const AGAIN = 'same ink, light spring, two turns by hand; send width and place.';
 
@@ -21,12 +18,19 @@ const STANDS: Readonly<Record<Mounting, string>> = { stud: 'pushrod', pedestal: 
 function changeSaid(
   advice: Extract<Advice, { how: 'change' }>,
   mounting: Mounting,
+  context: MarkContext,
 ): { readonly todo: string; readonly because: string } {
   const { way, by, to, found, from, placeAgainst } = advice;
   const stud = mounting === 'stud';
   const verb = stud ? (way === 'up' ? 'lengthen' : 'shorten') : way === 'up' ? 'raise' : 'lower';
   const target =
-    to === undefined ? '' : stud ? `, to ${inchesSaid(to)}` : to < 0 ? '' : `, to ${inchesSaid(to)} of shims`;
+    to === undefined
+      ? ''
+      : stud
+        ? `, to ${lengthSaid(to, context)}`
+        : to < 0
+          ? ''
+          : `, to ${inchesSaid(to)} of shims`;
   const why =
     from === 'place'
       ? found === 'line'
@@ -48,9 +52,11 @@ const LOOK_AT: Readonly<Record<Mounting, string>> = {
   shaft: 'Look at the stands’ place and the valve’s length, and read arm and lift again.',
 };
 
-function keepSaid(mounting: Mounting, at: number | undefined): string {
+function keepSaid(mounting: Mounting, at: number | undefined, context: MarkContext): string {
   if (mounting === 'stud')
-    return at === undefined ? 'leave the pushrod at this length' : `leave the pushrod at ${inchesSaid(at)}`;
+    return at === undefined
+      ? 'leave the pushrod at this length'
+      : `leave the pushrod at ${lengthSaid(at, context)}`;
   return at === undefined
     ? 'leave the height where it is'
     : `leave the ${STANDS[mounting]} at ${inchesSaid(at)} of shims`;
@@ -73,16 +79,16 @@ export function adviceSaid(advice: Advice, judged: Mark, context: MarkContext): 
   switch (advice.how) {
     case 'keep':
       if (advice.best === true)
-        return `${keepSaid(mounting, advice.at)}: the mark is narrowest there. What is over the ordinary may be the ink line’s own width; ink a neighbour to compare.`;
+        return `${keepSaid(mounting, advice.at, context)}: the mark is narrowest there. What is over the ordinary may be the ink line’s own width; ink a neighbour to compare.`;
       return mounting === 'stud'
-        ? `${keepSaid(mounting, advice.at ?? judged.pushrod)}.`
+        ? `${keepSaid(mounting, advice.at ?? judged.pushrod, context)}.`
         : `leave the height where it stands.${judged.side === 'centred' ? '' : ' On a shaft or pedestal where the mark sits says where the pivot stands along the head, not how high.'}`;
     case 'change': {
-      const { todo, because } = changeSaid(advice, mounting);
+      const { todo, because } = changeSaid(advice, mounting, context);
       return `${todo}. ${because} Then ink again: ${AGAIN}`;
     }
     case 'still-wide':
-      return `${keepSaid(mounting, advice.at)}: no ${mounting === 'stud' ? 'length' : 'shim'} makes it ordinary, the least is ${inchesSaid(advice.width)}. ${LOOK_AT[mounting]} Ink a neighbour as well, to compare.`;
+      return `${keepSaid(mounting, advice.at, context)}: no ${mounting === 'stud' ? 'length' : 'shim'} makes it ordinary, the least is ${inchesSaid(advice.width)}. ${LOOK_AT[mounting]} Ink a neighbour as well, to compare.`;
     case 'both-ways':
       return mounting === 'stud'
         ? `${inSpoken('try .050 longer and .050 shorter')}, ink both, and keep the narrowest of the three even where it is off centre.${mostSaid(judged, context)}`

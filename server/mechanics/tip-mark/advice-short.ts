@@ -1,6 +1,6 @@
 import { inSpoken } from '../../../shared/quantities/authored.ts';
 import type { Advice } from './advice.ts';
-import { inchesSaid } from './advice-said.ts';
+import { inchesSaid, lengthSaid } from './length-said.ts';
 import type { Mark, MarkContext } from './types.ts';
 
 /** What follows from the marks of a valve, as it is said over the phone; `todo` where something is to be done. */
@@ -14,17 +14,20 @@ const left = (said: string): ShortAdvice => ({ said, todo: false });
 
 function changeSaid(
   { to, by, way, from, found }: Extract<Advice, { how: 'change' }>,
-  { mounting }: MarkContext,
+  context: MarkContext,
 ): string {
+  const { mounting } = context;
   if (mounting !== 'stud')
     return `Next ${way === 'up' ? 'raise' : 'lower'} the ${mounting === 'shaft' ? 'stands' : 'pedestal'} by ${inchesSaid(by)}, and ink again.`;
-  const what = to === undefined ? `${inchesSaid(by)} ${way === 'up' ? 'longer' : 'shorter'}` : inchesSaid(to);
+  const what =
+    to === undefined ? `${inchesSaid(by)} ${way === 'up' ? 'longer' : 'shorter'}` : lengthSaid(to, context);
   return from === 'place' && found === 'step'
     ? `On a stud the pushrod is too ${way === 'up' ? 'short' : 'long'}: try ${what}, and ink again.`
     : `Next try ${what}, and ink again.`;
 }
 
-function keepSaid(advice: Extract<Advice, { how: 'keep' }>, mark: Mark, { mounting }: MarkContext): string {
+function keepSaid(advice: Extract<Advice, { how: 'keep' }>, mark: Mark, context: MarkContext): string {
+  const { mounting } = context;
   const at = advice.at ?? (mounting === 'stud' ? mark.pushrod : mark.shims);
   const narrowest =
     advice.best === true ? ': the mark is narrowest there, and the rest may be the ink line’s own width' : '';
@@ -34,7 +37,7 @@ function keepSaid(advice: Extract<Advice, { how: 'keep' }>, mark: Mark, { mounti
       : `It may stay at ${inchesSaid(at)} of shims${narrowest}.`;
   return at === undefined
     ? 'The pushrod may stay at this length.'
-    : `${inchesSaid(at)} is the length${narrowest}.`;
+    : `${lengthSaid(at, context)} is the length${narrowest}.`;
 }
 
 function adviceSaid(advice: Advice, mark: Mark, context: MarkContext): ShortAdvice {
@@ -44,7 +47,7 @@ function adviceSaid(advice: Advice, mark: Mark, context: MarkContext): ShortAdvi
       return left(keepSaid(advice, mark, context));
     case 'still-wide':
       return todo(
-        `It is narrowest at ${inchesSaid(advice.at)}${stud ? '' : ' of shims'}, and no ${stud ? 'length' : 'shim'} makes it ordinary: look at the heights, then read arm and lift again.`,
+        `It is narrowest at ${stud ? lengthSaid(advice.at, context) : `${inchesSaid(advice.at)} of shims`}, and no ${stud ? 'length' : 'shim'} makes it ordinary: look at the heights, then read arm and lift again.`,
       );
     case 'change':
       return todo(changeSaid(advice, context));
@@ -70,7 +73,11 @@ export function adviceInShort(
   narrow: boolean,
 ): ShortAdvice | undefined {
   if (mark.side === 'sideways')
-    return todo('No length mends that: line up the guide plate or the stud, and ink again.');
+    return todo(
+      context.mounting === 'shaft'
+        ? 'No length mends that: bring the rocker over the stem by the spacers on its shaft, and ink again.'
+        : 'No length mends that: line up the guide plate or the stud, and ink again.',
+    );
   if (narrow) return todo('No roller sweeps so little at this lift: ink the whole tip, and do it again.');
   if (context.mounting === undefined)
     return todo('Say how the rockers are mounted: that decides what is changed.');

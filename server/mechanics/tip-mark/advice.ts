@@ -196,6 +196,14 @@ function byPlace(marks: readonly Mark[]): Advice {
     };
   }
   const by = Math.abs(next.change);
+  // A length that was inked, and made it wider, is not tried once more for its place.
+  const wasWider = marks.some(
+    ({ pushrod, width }) =>
+      pushrod !== undefined &&
+      Math.abs(pushrod - next.length) <= FINEST + ONE_LENGTH &&
+      width > judged.width + AS_NARROW,
+  );
+  if (wasWider) return { how: 'keep' };
   if (by < FINEST / 2) return { how: 'keep', at: next.length };
   return {
     how: 'change',

@@ -1,14 +1,24 @@
 import { IN } from '../kit/si.ts';
 import { type Advice, adviceOf } from './advice.ts';
-import { adviceSaid, inchesSaid as said } from './advice-said.ts';
+import { adviceSaid } from './advice-said.ts';
 import { adviceInShort, type ShortAdvice } from './advice-short.ts';
+import { lengthSaid, inchesSaid as said } from './length-said.ts';
 import type { Mark, MarkContext, MarkQuestion } from './types.ts';
 
 /** Equal within a billionth of an inch: nobody measures that. */
 const EQUAL = 1e-9 * IN;
 
-function sidewaysQuestion({ side }: Mark): MarkQuestion[] {
+function sidewaysQuestion({ side }: Mark, { mounting }: MarkContext): MarkQuestion[] {
   if (side !== 'sideways') return [];
+  if (mounting === 'shaft')
+    return [
+      {
+        code: 'mark-sideways',
+        ask: 'Do the spacers on the shaft, or the stands, hold the rocker square over the stem?',
+        size: 'Out of line sideways: no pushrod length mends that.',
+        test: 'move the rocker over the stem by the spacers on its shaft, and ink again.',
+      },
+    ];
   return [
     {
       code: 'mark-sideways',
@@ -86,8 +96,8 @@ function asksOf(advice: Advice, mark: Mark, context: MarkContext, wide: boolean)
     const longer = `${said(by)} ${way === 'up' ? 'longer' : 'shorter'}`;
     if (to === undefined) return `Would a pushrod ${longer} ${does}?`;
     if (from === 'place' && found === 'line')
-      return `Would ${said(to)} ${does}? The marks so far point there.`;
-    return `Would ${said(to)} ${does}? That is ${longer}.`;
+      return `Would ${lengthSaid(to, context)} ${does}? The marks so far point there.`;
+    return `Would ${lengthSaid(to, context)} ${does}? That is ${longer}.`;
   }
   if (advice.how === 'still-wide') return 'Are the heights right for this lift: stud or stand, valve, arm?';
   if (mark.side === 'centred' && wide) return 'Centred, and still wide: is the height right for this lift?';
@@ -154,7 +164,7 @@ export function markQuestions(marks: readonly Mark[], context: MarkContext): Mar
   const { leastSweep } = context;
   return [
     ...edgeQuestion(mark, context),
-    ...sidewaysQuestion(mark),
+    ...sidewaysQuestion(mark, context),
     ...(leastSweep === undefined ? [] : narrowQuestion(mark, leastSweep)),
     ...adviceQuestion(marks, mark, context),
   ];

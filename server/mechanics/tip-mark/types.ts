@@ -1,5 +1,7 @@
 /** Where the middle of a mark sits on the stem's end. */
 type MarkSide = 'centred' | 'valley' | 'exhaust' | 'sideways';
+/** Over what a pushrod’s length is taken. */
+export type LengthOver = 'ends' | 'gauge';
 export type Mounting = 'stud' | 'pedestal' | 'shaft';
 
 /** A mark of one valve; lengths in metres. */
@@ -25,6 +27,9 @@ export interface MarkContext {
   readonly arm?: number | undefined;
   readonly lift?: number | undefined;
   readonly ratio?: number | undefined;
+  /** Over what the lengths of these marks are taken, and whether they were told both ways. */
+  readonly over?: LengthOver | undefined;
+  readonly bothWays?: boolean | undefined;
   /** Marks on other valves of the same side, to compare with. */
   readonly beside: readonly Mark[];
 }

@@ -130,6 +130,7 @@ export const adjuster: WorkedStep<AdjusterData> = {
       turns: true,
       computation: 'lash-hot-cold',
       form: hotColdForm,
+      headline: 'headline:working:heat',
       asked: () => [lashGap({}, { id: 'asked-lash', ruler: rulerOf(spokenUnits()) })],
     }),
   ],

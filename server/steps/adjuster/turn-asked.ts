@@ -18,6 +18,7 @@ export function turnAsked({ answer, computation }: Working): string | undefined 
 export function turnComponents({ assessment }: CallContext, working: Working): Component[] {
   const turn = turnAsked(working);
   if (turn === undefined || assessment.stop.length > 0) return [];
+  if (assessment.details.workings.turnToMake !== working.id) return [];
   return [
     factsComponent({
       block: true,

@@ -53,18 +53,6 @@ function rightedComponents(workings: readonly Working[], peak: KeptPeak): Compon
   ];
 }
 
-/** Two ways to one centreline that differ say that the lobe is not symmetric, or that a reading is off. */
-function twoWaysComponents(workings: readonly Working[], peak: KeptPeak): Component[] {
-  const { peaks, events } = chainOf(workings);
-  const other = (peak.duration === undefined ? events : peaks).find(({ side }) => side === peak.side);
-  if (other === undefined || Math.abs(other.centreline - peak.centreline) <= 2) return [];
-  return [
-    noticeComponent(
-      `By the other way, line ${other.working.seq}, it is ${degreesText(other.centreline)}°. An asymmetric lobe does that, and so does a reading taken the wrong way round.`,
-    ),
-  ];
-}
-
 /** What a kept centreline or pair of events says, which gap it costs, and where it leads. */
 export function peakFollowUp(
   context: CallContext,
@@ -78,7 +66,6 @@ export function peakFollowUp(
   return [
     ...saidComponents(context, peak),
     ...rightedComponents(workings, peak),
-    ...twoWaysComponents(workings, peak),
     ...(part === 'centreline'
       ? [
           noticeComponent('Next, where it opens and closes.', {

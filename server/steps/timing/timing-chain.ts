@@ -39,6 +39,8 @@ export interface KeptPeak {
   readonly durationOverCard: number | undefined;
   /** The pointer was left where it was, and its error was taken off. */
   readonly righted: boolean;
+  /** What was said of the pointer with it; left out where nobody said. */
+  readonly pointer: 'left' | 'moved' | undefined;
 }
 
 /** What of the timing is kept already, each feeding the next. */
@@ -70,6 +72,8 @@ function peakOf(working: Working, side: Side, fromEvents: boolean): KeptPeak | u
     duration,
     durationOverCard,
     righted: isOff(inputs.data.pointerOff),
+    pointer:
+      inputs.data.pointerOff === undefined ? undefined : isOff(inputs.data.pointerOff) ? 'left' : 'moved',
   };
 }
 

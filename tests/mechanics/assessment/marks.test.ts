@@ -57,8 +57,17 @@ describe('tip marks against the least sweep', () => {
   });
 
   test('.048 wide is ordinary, .049 is looked at again: least + .020, common practice', () => {
-    const word = (width: number) => marksPart(on([mark('m', width)], ARM), [RATIO]).judgements[0]?.word;
-    expect([word(0.048), word(0.049), word(0.02)]).toEqual(['agrees', 'differs', 'cannot-tell']);
+    const word = (...widths: readonly number[]) =>
+      marksPart(
+        on(
+          widths.map((width, at) => mark(`m${at}`, width)),
+          ARM,
+        ),
+        [RATIO],
+      ).judgements[0]?.word;
+    expect([word(0.048), word(0.049, 0.09), word(0.02)]).toEqual(['agrees', 'differs', 'cannot-tell']);
+    // An ink mark holds the contact line’s own width: alone it is not called wide.
+    expect(word(0.049)).toBe('cannot-tell');
   });
 
   test('without an arm it says what it lacks', () => {

@@ -204,3 +204,22 @@ describe('what a scan is asked', () => {
     expect(codes(build([scanOf('intake', [...every2(0.12, 'intake'), [14, 0.133]])]))).toEqual([]);
   });
 });
+
+describe('the worst of two scans', () => {
+  test('the less of two goes first, also where a sinking lifter tells only that the other is less than something', () => {
+    // Falls to .096 at its last angle; the other is .125 on a lifter that sinks.
+    const falling = scanOf(
+      'intake',
+      [0, 2, 4, 6, 8, 10].map((at): Pair => [at, 0.106 - at / 1000]),
+    );
+    const sinking = scanOf('intake', every2(0.125, 'intake'), { lifter: 'hydraulic' });
+    for (const scans of [
+      [falling, sinking],
+      [sinking, falling],
+    ]) {
+      const said = gap(build(scans))?.sentence;
+      expect(said).toMatch(/\.09\d/);
+      expect(said).not.toMatch(/\.12\d in/);
+    }
+  });
+});

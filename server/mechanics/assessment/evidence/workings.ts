@@ -22,6 +22,8 @@ export interface PeakEvidence {
   readonly durationOver?: number;
   /** It was said whether the pointer was left: its error, if any, was taken off. */
   readonly righted: boolean;
+  /** It was said that the pointer had been shifted first: no error was taken off. */
+  readonly shifted?: true;
 }
 
 /** A computation that was kept with the build; only its figures that others use. */

@@ -88,6 +88,7 @@ export function unusual(
     engine: line.engine,
     lifter: evidence.engine.lifter,
     card: evidence.card[sideOfValve(place.valve)].lash,
+    cardAt: evidence.card.lashAt,
   });
   if (found === undefined) return [];
   return [

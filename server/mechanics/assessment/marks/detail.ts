@@ -18,6 +18,8 @@ export interface LeastSweepDetail {
 export interface MarkedValveDetail extends ValvePlace {
   readonly marks: readonly TipMarkEvidence[];
   readonly judgedId: string;
+  /** No other mark to compare it with: of this valve, or of another on its side. */
+  readonly alone: boolean;
   readonly least: LeastSweepDetail;
   /** The least and what the limit allows over it. */
   readonly lookAgainOver?: number;

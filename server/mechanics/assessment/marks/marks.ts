@@ -11,10 +11,19 @@ import type { Evidence, LimitEvidence, TipMarkEvidence } from '../evidence.ts';
 import type { MarkedValveDetail, MarksDetail } from './detail.ts';
 import { edgeStop, edges } from './edges.ts';
 import { leastSweepOf } from './least-sweep.ts';
+import { OVER_FIRST, overQuestions } from './length-told.ts';
 import { inOneConvention, markOf, worstToBest } from './order.ts';
 import { markHeadline, markJudgement, sweepQuantity } from './said.ts';
 
 const SIDES = ['intake', 'exhaust'] as const;
+
+/** What follows from the lengths. */
+const BY_LENGTH: ReadonlySet<string> = new Set([
+  'mark-wide',
+  'mark-off-centre',
+  'length-moves-nothing',
+  'marks-contradict',
+]);
 
 interface Asked {
   readonly valve: MarkedValveDetail;
@@ -51,11 +60,23 @@ function valveOf(
       { ...found, weight, restsOn: [mark.id] },
       { about, step: 'geometry', among: mark.id, answers: evidence.answers },
     );
-  const told = inOneConvention(marks).map(markOf);
-  const advice = markAdvice(told, context);
-  const questions = markQuestions(told, context)
-    .filter(({ code }) => code !== 'mark-at-the-edge')
-    .map((found) => ask(found, best, 'weak'));
+  const unsaid = overQuestions(marks, evidence);
+  const waits = unsaid.some(({ chosen }) => chosen === undefined);
+  const oneWay = inOneConvention(
+    marks.map((mark) => {
+      const chosen = unsaid.find((each) => each.mark === mark)?.chosen;
+      return chosen === undefined ? mark : { ...mark, pushrodOver: chosen };
+    }),
+  );
+  const told = oneWay.marks.map(markOf);
+  const within = { ...context, over: oneWay.over, bothWays: oneWay.bothWays };
+  const advice = waits ? undefined : markAdvice(told, within);
+  const questions = [
+    ...unsaid.map(({ question }) => question),
+    ...markQuestions(told, within)
+      .filter(({ code }) => code !== 'mark-at-the-edge' && !(waits && BY_LENGTH.has(code)))
+      .map((found) => ask(found, best, 'weak')),
+  ];
   const atEdge = edges(marks, context).map(({ mark, found }) => ({
     mark,
     question: ask(found, mark, 'strong'),
@@ -74,11 +95,12 @@ function valveOf(
         valve: best.valve,
         marks,
         judgedId: best.id,
+        alone: marks.length + beside.length === 1,
         least,
         ...(least.value === undefined ? {} : { lookAgainOver: least.value + limit.value }),
         ...defined({
           advice: advice === undefined ? undefined : upperFirst(advice),
-          inShort: markInShort(told, context),
+          inShort: waits ? OVER_FIRST : markInShort(told, within),
         }),
         questionIds: all.map(({ id }) => id),
       },

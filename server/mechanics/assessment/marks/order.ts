@@ -1,8 +1,8 @@
 import { EQUAL } from '../../kit/nearest.ts';
-import { EFFECTIVE_SHORTER } from '../../setting/setting-table.ts';
 import { INK } from '../../tip-mark/advice.ts';
+import { toldOver } from '../../tip-mark/length-said.ts';
 import { alongRocker } from '../../tip-mark/next-length.ts';
-import type { Mark } from '../../tip-mark/types.ts';
+import type { LengthOver, Mark } from '../../tip-mark/types.ts';
 import { byId } from '../common/said.ts';
 import type { TipMarkEvidence } from '../evidence.ts';
 
@@ -25,15 +25,33 @@ const away = ({ side, off }: TipMarkEvidence): number =>
 export function worstToBest(marks: readonly TipMarkEvidence[]): TipMarkEvidence[] {
   const narrowest = Math.min(...marks.map(({ width }) => width));
   const wide = (mark: TipMarkEvidence) => (mark.width <= narrowest + INK + EQUAL ? 0 : mark.width);
-  return marks.toSorted((a, b) => wide(b) - wide(a) || away(b) - away(a) || b.width - a.width || byId(a, b));
+  // Where some are told with what they were made with, one of which that is not known is no setting to go on from.
+  const unset = ({ pushrod, shims }: TipMarkEvidence) => Number(pushrod === undefined && shims === undefined);
+  return marks.toSorted(
+    (a, b) =>
+      unset(b) - unset(a) || wide(b) - wide(a) || away(b) - away(a) || b.width - a.width || byId(a, b),
+  );
 }
 
-/** Lengths told over the ends and to a gauge are set against each other over the ends; told in one way they stay so. */
-export function inOneConvention(marks: readonly TipMarkEvidence[]): TipMarkEvidence[] {
-  const mixed = new Set(marks.flatMap(({ pushrodOver }) => pushrodOver ?? [])).size > 1;
-  return marks.map((mark) =>
-    mixed && mark.pushrodOver === 'gauge' && mark.pushrod !== undefined
-      ? { ...mark, pushrod: mark.pushrod + EFFECTIVE_SHORTER.by }
-      : mark,
-  );
+/** The marks of a valve with their lengths told one way: as that of the one that is judged, where both ways are told. */
+interface OneWay {
+  readonly marks: readonly TipMarkEvidence[];
+  readonly over: LengthOver | undefined;
+  readonly bothWays: boolean;
+}
+
+/** Lengths told over the ends and by a gauge are set against each other in one way; told in one way they stay so. */
+export function inOneConvention(marks: readonly TipMarkEvidence[]): OneWay {
+  const withLength = marks.filter(({ pushrod }) => pushrod !== undefined);
+  const said = withLength.flatMap(({ pushrodOver }) => pushrodOver ?? []);
+  const over = withLength.findLast(({ pushrodOver }) => pushrodOver !== undefined)?.pushrodOver;
+  return {
+    marks: marks.map((mark) =>
+      over === undefined || mark.pushrodOver === undefined || mark.pushrod === undefined
+        ? mark
+        : { ...mark, pushrod: toldOver(mark.pushrod, mark.pushrodOver, over), pushrodOver: over },
+    ),
+    over,
+    bothWays: new Set(said).size > 1,
+  };
 }

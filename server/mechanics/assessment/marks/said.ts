@@ -1,5 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import { EQUAL } from '../../kit/nearest.ts';
+import { overSaid } from '../../tip-mark/length-said.ts';
 import type { AssessedQuantity, Headline, Judgement } from '../assessment.ts';
 import { gapSaid } from '../common/gap-said.ts';
 import { inches, keyOf, listed, placeOf, valveSubject } from '../common/said.ts';
@@ -8,7 +9,7 @@ import type { LeastSweepDetail, MarkedValveDetail } from './detail.ts';
 
 /** What the mark is against the least sweep; an ink mark holds the contact line's own width, so wide is only asked. */
 export function markJudgement(
-  { cylinder, valve, marks, judgedId, least, lookAgainOver }: MarkedValveDetail,
+  { cylinder, valve, marks, judgedId, least, lookAgainOver, alone }: MarkedValveDetail,
   limit: LimitEvidence,
 ): Judgement[] {
   const mark = marks.find(({ id }) => id === judgedId);
@@ -25,13 +26,17 @@ export function markJudgement(
         lacks: least.lacks,
       },
     ];
-  const word = wordOf(mark, least, lookAgainOver);
+  const read = wordOf(mark, least, lookAgainOver);
+  // Ink holds the contact line’s own width: it takes a second mark to call one wide.
+  const isAlone = read === 'differs' && alone;
+  const word = isAlone ? 'cannot-tell' : read;
+  const band = isAlone ? ALONE : BAND[read];
   const sweep = gapSaid(defined({ value: least.value, low: least.low, high: least.high }));
   return [
     {
       ...base,
       word,
-      sentence: `${said}. ${BAND[word]} ${inches(lookAgainOver)}; the least this lift can sweep is ${sweep}.`,
+      sentence: `${said}. ${band} ${inches(lookAgainOver)}; the least this lift can sweep is ${sweep}.`,
       lacks: [],
     },
   ];
@@ -44,6 +49,8 @@ const BAND: Readonly<Record<MarkWord, string>> = {
   'cannot-tell': 'Too narrow to be all of it: ordinary is up to',
   agrees: 'Ordinary: that is up to',
 };
+
+const ALONE = 'One mark alone can’t be called wide; ordinary is up to';
 
 const wordOf = ({ width }: TipMarkEvidence, { low, value = 0 }: LeastSweepDetail, most: number): MarkWord =>
   width > most + EQUAL ? 'differs' : width < (low ?? value) ? 'cannot-tell' : 'agrees';
@@ -61,7 +68,7 @@ function markSaid(mark: TipMarkEvidence, several: boolean): string {
   const { pushrod, shims } = mark;
   const made =
     pushrod !== undefined
-      ? ` at ${inches(pushrod)}`
+      ? ` at ${inches(pushrod)}${overSaid(mark.pushrodOver)}`
       : shims === undefined
         ? ''
         : ` at ${inches(shims)} of shims`;

@@ -4,7 +4,7 @@ import type { ShimRow } from '../lash/detail.ts';
 import { isShut } from '../lash/shim-said.ts';
 import { shimsOf } from '../lash/shims.ts';
 import type { NoiseDetail } from '../noise/detail.ts';
-import { MUST_TURN, type Need, need, worked } from './need.ts';
+import { MUST, MUST_TURN, type Need, need, worked } from './need.ts';
 
 /** A hydraulic lifter has no gap: how far its plunger is pressed down is what was set. */
 const isHydraulic = ({ engine }: Evidence): boolean => engine.lifter?.startsWith('hydraulic') ?? false;
@@ -42,6 +42,8 @@ function shimFigures(evidence: Evidence, { active }: NoiseDetail): Need[] {
   const first = firstLacked(shimsOf(evidence).detail.rows);
   if (first === undefined) return [];
   const { row, lack } = first;
+  // What the card says, and how it was read, is only asked.
+  const isAsked = !isShut(row) && (lack.startsWith('whether ') || lack.endsWith('from the card'));
   const place = placeOf(row);
   return [
     need(
@@ -51,7 +53,7 @@ function shimFigures(evidence: Evidence, { active }: NoiseDetail): Need[] {
         ? `${upperFirst(place)} has no gap: a thinner shim goes in first, then the gap is measured.`
         : `Get this for the shim of ${place}: ${lack}.`,
       false,
-      active ? {} : MUST_TURN,
+      active ? {} : isAsked ? MUST : MUST_TURN,
     ),
   ];
 }

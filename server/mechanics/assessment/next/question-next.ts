@@ -12,6 +12,8 @@ function againSaid({ code, restsOn }: AssessedQuestion): string {
   if (code === 'plunger-bottomed') return 'back the adjuster off to zero lash, and keep the turns again.';
   if (code === 'stud-load')
     return 'fit studs whose maker allows the load, or softer springs, and say which are in it.';
+  if (code === 'preload-over')
+    return 'find zero lash again by up-and-down play, and work the turns out again.';
   if (code === 'sum-unlikely') return 'work it out again with the right figure, and keep that.';
   if (code === 'lifters-differ') return 'work the turns out again for the lifters that are in it.';
   if (code === 'centrelines-differ' || code === 'centreline-unusual')

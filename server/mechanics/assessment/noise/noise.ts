@@ -19,7 +19,7 @@ import { nutTold } from './nut-told.ts';
 import { gapsRead } from './of-gaps.ts';
 import { causesOf, isAskedOf } from './of-gear.ts';
 import { lobeOf } from './of-lobe.ts';
-import { factsOfRecord, hasGrown, type NoiseRecord, nutLine, placesAbout } from './of-record.ts';
+import { factsOfRecord, hasGrown, type NoiseRecord, nutHasMoved, nutLine, placesAbout } from './of-record.ts';
 import { noiseSaid } from './said.ts';
 import { noiseStops } from './stops.ts';
 
@@ -27,7 +27,7 @@ import { noiseStops } from './stops.ts';
 function isActive(evidence: Evidence, { lash }: NoiseRecord): boolean {
   const { logFirst, asks } = planOf(evidence.call.goal);
   const answered = QUESTIONS.some((question) => lastSaid(question, evidence) !== undefined);
-  const loose = lash.valves.some((valve) => hasGrown(valve, lash) || nutLine(valve)?.nut === 'moved');
+  const loose = lash.valves.some((valve) => hasGrown(valve, lash) || nutHasMoved(valve, lash));
   return logFirst === true || answered || (asks.includes('noise') && loose);
 }
 
@@ -51,6 +51,7 @@ function knownOf(evidence: Evidence, record: NoiseRecord, place: ValvePlace | un
         'noise-nut',
         logged.some((valve) => nutLine(valve) !== undefined),
       ),
+      ...has('noise-history', logged.some(isHistory)),
       ...has('lifter', evidence.engine.lifter !== undefined),
       ...has('lash', logged.some(isFound)),
       ...has('touching', about.length > 0 && about.every((each) => gapsRead(sheet, each))),
@@ -58,6 +59,12 @@ function knownOf(evidence: Evidence, record: NoiseRecord, place: ValvePlace | un
     ]),
   ];
 }
+
+/** Set, and found since: what became of it is on record, and is not asked. */
+const isHistory = ({ lines }: LashValveDetail): boolean => {
+  const set = lines.findIndex(({ moment }) => moment === 'set');
+  return set >= 0 && lines.slice(set).some(({ moment }) => moment === 'found');
+};
 
 /** What is seen only once a part is off: the gap as it was found went with it. */
 const PARTS_OFF = QUESTIONS.filter((question) => WEIGHS[question].effort === 'parts-off');
@@ -122,7 +129,10 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
   const nearest = nearestOf(left, open);
   const isAsked = isAskedOf(evidence);
   const questions = noiseQuestions(evidence).filter(
-    ({ code, answered }) => answered !== undefined || !isNoiseQuestion(code) || isAsked(code),
+    ({ code, answered }) =>
+      answered !== undefined ||
+      !isNoiseQuestion(code) ||
+      (isAsked(code) && !(code === 'noise-history' && known.includes(code))),
   );
   const about: Subject = place === undefined ? { of: 'build' } : valveSubject(place);
   const said = noiseSaid(left, foundSaid(evidence), nearest);

@@ -3,7 +3,7 @@ import { listed, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import { lastSaid, noisyValve } from './answers.ts';
 import { NOT_RUN, SIGNS, toldAs } from './damage.ts';
-import { type NoiseRecord, nutLine } from './of-record.ts';
+import { type NoiseRecord, nutHasMoved } from './of-record.ts';
 
 const BUILD: Subject = { of: 'build' };
 
@@ -12,7 +12,7 @@ const OF_ENGINE: ReadonlySet<string> = new Set(['noise-oil']);
 /** Nuts of the lash log that had moved, where none was answered of. */
 const movedInLog = ({ lash }: NoiseRecord, place: ValvePlace | undefined): ValvePlace[] =>
   lash.valves.filter(
-    (valve) => nutLine(valve)?.nut === 'moved' && (place === undefined || placeOf(place) === placeOf(valve)),
+    (valve) => nutHasMoved(valve, lash) && (place === undefined || placeOf(place) === placeOf(valve)),
   );
 
 /** What was told of damage, worst first, as clauses for the line of the answer. */

@@ -115,7 +115,8 @@ export function judgeGap(entry: JudgedGap['entry'], evidence: Evidence): JudgedG
 
 const RANK: Readonly<Record<GapWord, number>> = { short: 0, close: 1, clear: 3 };
 const rankOf = ({ word }: JudgedGap): number => (word === undefined ? 2 : RANK[word]);
-const leastOf = ({ gap }: JudgedGap): number => gap.low ?? gap.value ?? Number.NEGATIVE_INFINITY;
+/** One of which only the high end is told, on a lifter that sinks, says no more than that it is less than that. */
+const leastOf = ({ gap }: JudgedGap): number => gap.low ?? gap.value ?? gap.high ?? Number.NEGATIVE_INFINITY;
 
 /** The worst of several readings of one gap: it stands until a person strikes it out. */
 export const worstOf = (gaps: readonly JudgedGap[]): JudgedGap | undefined =>

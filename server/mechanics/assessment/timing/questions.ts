@@ -2,9 +2,9 @@ import { DEGREE } from '../../setting-order/timing.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
-import { listed } from '../common/said.ts';
 import type { Evidence, PeakEvidence, Side } from '../evidence.ts';
-import { APART, degrees, isOut, type Lined, ofSide, SIDES, stopFor, type TimingRead } from './readings.ts';
+import { differing } from './differ.ts';
+import { APART, degrees, isOut, ofSide, SIDES, stopFor, type TimingRead } from './readings.ts';
 
 /** A lobe that peaks outside of these is asked about: trade practice, common, no published source. */
 const USUAL = { from: 95 * DEGREE, to: 120 * DEGREE } as const;
@@ -58,50 +58,6 @@ function durationOff({ side, durationOver = 0 }: PeakEvidence, { answers }: Evid
       { about: about(side), step: 'timing', answers },
     ),
   ];
-}
-
-const span = (peaks: readonly PeakEvidence[]): number => {
-  const all = peaks.map(({ centreline }) => centreline);
-  return Math.max(...all) - Math.min(...all);
-};
-
-/** Two ways to one centreline differ where the lobe is not symmetric; one way, where cam or wheel was moved. */
-function differ(peaks: readonly Lined<PeakEvidence>[], { answers }: Evidence): AssessedQuestion | undefined {
-  const [first] = peaks;
-  if (first === undefined || span(peaks) <= APART) return undefined;
-  const values = [...new Set(peaks.map(({ centreline }) => centreline))].toSorted((a, b) => a - b);
-  return asked(
-    {
-      code: 'centrelines-differ',
-      weight: 'strong',
-      ask: 'Was the cam moved between these readings, or was one of them read wrong?',
-      size: `The ${first.side} was read at ${listed(values.map((each) => `${degrees(each)}°`))}.`,
-      test: 'read the same lobe once more at equal drop, coming up to the lift in running direction each time.',
-      restsOn: [],
-    },
-    {
-      about: about(first.side),
-      step: 'timing',
-      answers,
-      choices: [
-        { code: 'not-found', label: 'The cam was moved between', changes: 'What was read last counts.' },
-        { code: 'found', label: 'One was read wrong', changes: 'The lobe is read again; that counts then.' },
-      ],
-    },
-  );
-}
-
-/** One was read wrong: what was read since that was said counts, and is compared by itself. */
-function differing(peaks: readonly Lined<PeakEvidence>[], evidence: Evidence): AssessedQuestion[] {
-  // An asymmetric lobe peaks elsewhere by its events than by equal drop: each way is compared with itself.
-  return [true, false].flatMap((fromEvents) => {
-    const own = peaks.filter((peak) => peak.fromEvents === fromEvents);
-    const question = differ(own, evidence);
-    if (question?.answered?.found !== true) return question ?? [];
-    const since = evidence.answers.find(({ id }) => id === question.answered?.entryId)?.line ?? 0;
-    const again = own.filter(({ line }) => line > since);
-    return again.length === 0 ? question : (differ(again, evidence) ?? []);
-  });
 }
 
 const POINTER: AssessedQuestion['answers'] = [
@@ -169,7 +125,7 @@ export function questionsOf(
 ): TimingAsked {
   const ofPointer = pointerAsked(read, evidence);
   const ofUnusual = told.flatMap((peak) => unusual(peak, evidence));
-  const ofDiffer = SIDES.flatMap((side) => differing(ofSide(read, side), evidence));
+  const ofDiffer = SIDES.flatMap((side) => differing(read, side, evidence));
   return {
     ...ofPointer,
     unusual: ofUnusual,

@@ -3,6 +3,7 @@ import { inDoubt } from '../common/asked.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { keyOf } from '../common/said.ts';
 import type { Evidence, PeakEvidence, StopEvidence } from '../evidence.ts';
+import { countingOf } from './differ.ts';
 import { pointerAsked, questionsOf, type TimingAsked } from './questions.ts';
 import {
   degrees,
@@ -28,12 +29,18 @@ interface ToldPeak {
   readonly peak: Lined<PeakEvidence>;
   readonly stop: StopEvidence | undefined;
   readonly asked: TimingAsked;
+  /** All that was read of this lobe. */
+  readonly read: readonly PeakEvidence[];
 }
 
 const isOpen = ({ asked: { pointer, pointerWas }, peak, stop }: ToldPeak): boolean =>
   pointer !== undefined && pointerWas === undefined && !peak.righted && isOut(stop);
 
-const isProved = (told: ToldPeak): boolean => told.stop !== undefined && !isOpen(told);
+/** Said to have been shifted, and nobody has read the stop alike since: that is what proves it. */
+const isNotReadSince = ({ peak, stop }: ToldPeak): boolean => peak.shifted === true && isOut(stop);
+
+const isProved = (told: ToldPeak): boolean =>
+  told.stop !== undefined && !isOpen(told) && !isNotReadSince(told);
 
 /** Which gap to the piston it takes from, on its own side of top dead centre, and which one it gives to. */
 function costSaid(early: number): string {
@@ -57,17 +64,30 @@ function pointerSaid(told: ToldPeak): string {
   const { peak, stop } = told;
   if (stop === undefined)
     return ' But top dead centre is not proved: nobody has set the pointer against a positive stop.';
+  if (isNotReadSince(told))
+    return ` But top dead centre is not proved: the stop had the pointer ${degrees(stop.correction)}° out, and was not read again after it was shifted. Read it until both sides are alike.`;
   if (!isOpen(told)) return '';
   const other = withoutError(peak, stop);
   const against = againstSaid(other.advance);
   return ` But top dead centre is not proved: the stop had the pointer ${degrees(stop.correction)}° out. If it was left so, the peak is ${where(other)}${against === '' ? '' : `, ${against}`}.`;
 }
 
+/** While nobody knows which reading holds, what the earliest and the latest of them would cost stands. */
+function worstSaid(read: readonly PeakEvidence[]): string {
+  const advances = read.flatMap(({ advance }) => advance ?? []);
+  const ends = [...new Set([Math.max(0, ...advances), Math.min(0, ...advances)])];
+  return ends
+    .filter((advance) => Math.abs(advance) >= READ)
+    .map((advance) => ` If it is ${againstSaid(advance)}: ${costSaid(advance)}`)
+    .join('');
+}
+
 /** Why no word against the card is told yet; nothing where one may be. */
-function doubtSaid({ peak, asked }: ToldPeak): string | undefined {
+function doubtSaid({ peak, asked, read }: ToldPeak): string | undefined {
   const of = ({ about }: { readonly about: Subject }) => keyOf(about) === peak.side;
-  if (asked.differ.some((each) => of(each) && inDoubt(each)))
-    return `${asked.differ.find(of)?.size ?? ''} Nobody has said which of them holds: no word against the card yet.`;
+  const differ = asked.differ.find((each) => of(each) && inDoubt(each));
+  if (differ !== undefined)
+    return `${differ.size ?? ''} Nobody has said which of them holds: no word against the card yet.${worstSaid(read)}`;
   const unusual = asked.unusual.find((each) => of(each) && inDoubt(each));
   if (unusual === undefined) return undefined;
   return `By what was read the ${peak.side} peaks ${where(peak)}. ${unusual.size ?? ''} No word against the card yet: was each told from the right side of TDC?`;
@@ -125,7 +145,7 @@ function quantityOf(told: ToldPeak): AssessedQuantity {
     basis: 'measured',
     conditions: [
       peak.fromEvents ? 'from its events' : 'from equal drop',
-      ...(peak.righted && isOut(stop) ? ['the pointer’s error taken off'] : []),
+      ...(peak.righted && peak.shifted !== true && isOut(stop) ? ['the pointer’s error taken off'] : []),
     ],
     lacks: isProved(told) ? [] : ['top dead centre by a positive stop'],
     restsOn: [],
@@ -145,12 +165,14 @@ function quantityOf(told: ToldPeak): AssessedQuantity {
 export function timingPart(evidence: Evidence): PartSaid<TimingDetail> {
   const read = readOf(evidence);
   const { pointerWas } = pointerAsked(read, evidence);
-  const peaks = SIDES.flatMap((side) => ofSide(read, side).at(-1) ?? []).map((peak) => {
+  const peaks = SIDES.flatMap((side) => countingOf(read, side, evidence) ?? []).map((peak) => {
     const stop = stopFor(read, peak);
     return pointerWas === 'left' && isOut(stop) && !peak.righted ? withoutError(peak, stop) : peak;
   });
   const asked = questionsOf(read, peaks, evidence);
-  const told = peaks.map((peak): ToldPeak => ({ peak, stop: stopFor(read, peak), asked }));
+  const told = peaks.map(
+    (peak): ToldPeak => ({ peak, stop: stopFor(read, peak), asked, read: ofSide(read, peak.side) }),
+  );
   return {
     quantities: told.map(quantityOf),
     judgements: [],

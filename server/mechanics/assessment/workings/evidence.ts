@@ -4,7 +4,7 @@
  */
 
 /** The thread of an adjuster, as it goes into a sum. */
-interface ThreadEvidence {
+export interface ThreadEvidence {
   /** `7/16-20` */
   readonly thread: string;
   readonly pitch: number;
@@ -50,6 +50,9 @@ export interface PushrodEvidence {
   readonly of: 'pushrod';
   readonly length: number;
   readonly told: 'as-read' | 'overall' | 'effective';
+  /** Preload that was added, and whether a lash was taken off. */
+  readonly added?: number;
+  readonly lashOff?: true;
   readonly nearest?: { readonly length: number; readonly difference: number };
 }
 
@@ -60,4 +63,12 @@ export interface StandEvidence {
   readonly nearest?: { readonly shim: number; readonly difference: number };
 }
 
-export type SetEvidence = PreloadEvidence | TurnsEvidence | PushrodEvidence | StandEvidence;
+/** The gap that goes with a hot one on the cold engine, by the metals; a first figure. */
+export interface HeatEvidence {
+  readonly of: 'heat';
+  readonly hot: number;
+  readonly cold: number;
+  readonly found?: { readonly cold: number; readonly hot: number };
+}
+
+export type SetEvidence = PreloadEvidence | TurnsEvidence | PushrodEvidence | StandEvidence | HeatEvidence;

@@ -1,14 +1,15 @@
 import { formatNumber } from '../../../../shared/quantities/format.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import { saidLength } from '../../kit/said.ts';
-import { USUAL_PRELOADS } from '../../setting/setting-table.ts';
 import { seatPerAdvance } from '../../threads/adjuster-screw.ts';
 import { bareInches, inches } from '../common/said.ts';
 import type {
+  HeatEvidence,
   PreloadEvidence,
   PushrodEvidence,
   SetEvidence,
   StandEvidence,
+  ThreadEvidence,
   TurnsEvidence,
 } from './evidence.ts';
 
@@ -16,7 +17,7 @@ import type {
 const COUNTED = 1 / 16;
 
 /** How far the preload may be off by the count of its turns. */
-export function preloadWithin({ pitch, mount, ratio }: PreloadEvidence): number {
+export function preloadWithin({ pitch, mount, ratio }: ThreadEvidence): number {
   return COUNTED * pitch * seatPerAdvance(mount, ratio);
 }
 
@@ -41,7 +42,7 @@ const BY_SPIN = ' Zero was found by spinning the pushrod, so it may be past.';
 export const LOOKED_FOR_AGAIN = ' Look for it again by up-and-down play.';
 
 /** Zero that was found by spinning may be past where it was called. */
-const zeroSaid = ({ zeroFoundBy }: Pick<PreloadEvidence, 'zeroFoundBy'>): string =>
+export const zeroSaid = ({ zeroFoundBy }: Pick<PreloadEvidence, 'zeroFoundBy'>): string =>
   zeroFoundBy === 'spin' ? `${BY_SPIN}${LOOKED_FOR_AGAIN}` : '';
 
 function preloadSaid(set: PreloadEvidence): string {
@@ -63,7 +64,7 @@ function preloadSaid(set: PreloadEvidence): string {
 }
 
 /** A number as it is said at the bench: no zeros at its end. */
-const short = (value: number, places: number): string =>
+export const short = (value: number, places: number): string =>
   formatNumber(value, places)
     .replace(/(\.\d*?)0+$/, '$1')
     .replace(/\.$/, '') || '0';
@@ -73,29 +74,8 @@ export const countSaid = (turns: number): string =>
   `${short(Math.abs(turns), 3)} turn${Math.abs(turns) > 1 ? 's' : ''}`;
 
 /** `Tighten .055 turn, 20°` */
-const turnSaid = (turns: number): string =>
+export const turnSaid = (turns: number): string =>
   `${turns > 0 ? 'Tighten' : 'Loosen'} ${countSaid(turns)}, ${short(Math.abs(turns) * 360, 0)}°`;
-
-/** Past the usual it is said so: the maker’s own band goes first. */
-function bandOf(preload: number): string {
-  const { from, to } = USUAL_PRELOADS.usual;
-  return preload > to + EQUAL ? `, over the usual ${bareInches(from)} to ${inches(to)}` : '';
-}
-
-function turnsSaid(set: TurnsEvidence): string {
-  const { turns, lashFound, lashWanted, lashChange, preload } = set;
-  const found = lashFound === undefined || lashWanted === undefined ? undefined : { lashFound, lashWanted };
-  if (Math.abs(turns) * 360 < 0.05)
-    return found === undefined
-      ? 'No turn is needed.'
-      : 'No turn is needed: the lash is the one that is wanted.';
-  if (found !== undefined)
-    return `${turnSaid(turns)}: the lash goes from ${bareInches(found.lashFound)} to ${inches(found.lashWanted)}.`;
-  if (preload !== undefined)
-    return `${turnSaid(turns)} from zero lash: that moves the plunger ${inches(Math.abs(preload))} ${preload > 0 ? 'down' : 'up'}${bandOf(preload)}.${zeroSaid(set)}`;
-  const change = lashChange ?? 0;
-  return `${turnSaid(turns)}: that ${change < 0 ? 'closes' : 'opens'} the lash by ${inches(Math.abs(change))}.`;
-}
 
 const TOLD = {
   'as-read': '',
@@ -128,16 +108,28 @@ function standSaid({ shim, nearest }: StandEvidence): string {
   return `${said}. The nearest shim is ${inches(nearest.shim)}${thicker}.`;
 }
 
+/** No figure by a model of metals and heights is finer than a feeler: what is read hot counts. */
+function heatSaid({ hot, cold, found }: HeatEvidence): string {
+  const way = hot - cold < 0 ? 'closes' : 'grows';
+  const model = `By the metals the gap ${way} by about ${inches(Math.abs(hot - cold))} with heat`;
+  const told =
+    cold > EQUAL
+      ? `${model}: ${inches(hot)} hot is about ${inches(cold)} cold.`
+      : `${model}: no cold gap is left that comes to ${inches(hot)} hot.`;
+  if (found === undefined) return `${told} What is read hot counts.`;
+  return `${told} Found at ${inches(found.cold)} cold, it becomes ${found.hot > EQUAL ? `about ${inches(found.hot)} hot` : 'none at all hot'}. What is read hot counts.`;
+}
+
 /** What was worked out, in a sentence or two that can be read aloud; the same wherever it is told. */
-export function setSaid(set: SetEvidence): string {
+export function setSaid(set: Exclude<SetEvidence, TurnsEvidence>): string {
   switch (set.of) {
     case 'preload':
       return preloadSaid(set);
-    case 'turns':
-      return turnsSaid(set);
     case 'pushrod':
       return pushrodSaid(set);
     case 'stand':
       return standSaid(set);
+    case 'heat':
+      return heatSaid(set);
   }
 }

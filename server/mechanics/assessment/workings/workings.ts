@@ -1,23 +1,44 @@
+import { defined } from '../../../../shared/defined.ts';
 import type { AssessedQuantity, AssessedQuestion, Headline } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import type { Evidence } from '../evidence.ts';
+import { againstBuild } from './against-build.ts';
 import { bottomed } from './bottomed.ts';
 import type { SetEvidence } from './evidence.ts';
 import { BUILD, type KeptSet, lastKept } from './kept.ts';
 import { keptPreloads, lifterQuestions } from './lifters.ts';
+import { isOverBand, overBandQuestions } from './over-band.ts';
 import { rodQuestions } from './rods.ts';
 import { preloadWithin, setSaid } from './said.ts';
 import { threadQuestions } from './threads.ts';
+import { type TurnMade, turnMade } from './turn-made.ts';
+import { turnsSaid } from './turns-said.ts';
 import { unlikelyQuestions } from './unlikely.ts';
 
 export interface WorkingsDetail {
   /** Questions about adjusters. */
   readonly questionIds: readonly string[];
+  /** The sum whose turn somebody at the engine makes next; none where it was made, goes too far or is doubted. */
+  readonly turnToMake?: string;
 }
 
-const KINDS = ['preload', 'turns', 'pushrod', 'stand'] as const;
-const STEPS = { preload: 'adjuster', turns: 'adjuster', pushrod: 'geometry', stand: 'geometry' } as const;
+const KINDS = ['preload', 'turns', 'pushrod', 'stand', 'heat'] as const;
+const STEPS = {
+  preload: 'adjuster',
+  turns: 'adjuster',
+  pushrod: 'geometry',
+  stand: 'geometry',
+  heat: 'adjuster',
+} as const;
+
+const NAMED = {
+  preload: 'these turns',
+  turns: 'these turns',
+  pushrod: 'this length',
+  stand: 'this height',
+  heat: 'this lash',
+} as const;
 
 const TURN = 2 * Math.PI;
 
@@ -32,13 +53,33 @@ function figureOf(set: SetEvidence): Pick<AssessedQuantity, 'name' | 'dimension'
       return { name: 'Pushrod length', dimension: 'length', value: set.length };
     case 'stand':
       return { name: 'Stand to be raised', dimension: 'length', value: set.shim };
+    case 'heat':
+      return { name: 'Lash on the cold engine', dimension: 'length', value: set.cold };
   }
 }
 
 /** A sum and what is asked of its figures. */
 interface SumSaid {
   readonly kept: KeptSet;
+  /** What it is withheld for. */
   readonly questions: readonly AssessedQuestion[];
+  /** What is asked beside it. */
+  readonly over: readonly AssessedQuestion[];
+  readonly made: TurnMade;
+}
+
+const isAskedFor = ({ over }: SumSaid): boolean => over.some(({ answered }) => answered?.found === false);
+
+function sumSaid(sum: SumSaid): string {
+  const { set } = sum.kept;
+  return set.of === 'turns' ? turnsSaid(set, sum.made, isAskedFor(sum)) : setSaid(set);
+}
+
+function isToMake(sum: SumSaid): boolean {
+  const { set } = sum.kept;
+  if (set.of !== 'turns' || openOf(sum) !== undefined) return false;
+  if ((set.preload ?? 0) < 0) return false;
+  return isOverBand(set) ? isAskedFor(sum) : sum.made.made.length === 0 || sum.made.waiting.length > 0;
 }
 
 const openOf = ({ questions }: SumSaid): AssessedQuestion | undefined => questions.find(inDoubt);
@@ -46,10 +87,10 @@ const openOf = ({ questions }: SumSaid): AssessedQuestion | undefined => questio
 /** Of a sum that hardly can be nothing is told but the doubt. */
 function told(sum: SumSaid): string {
   const open = openOf(sum);
-  if (open === undefined) return setSaid(sum.kept.set);
+  if (open === undefined) return sumSaid(sum);
   return open.answered?.found === true
     ? 'A figure of this sum was entered wrong: it is kept again with the right one.'
-    : `Nothing is told of these turns yet. ${open.ask}`;
+    : `Nothing is told of ${NAMED[sum.kept.set.of]} yet. ${open.ask}`;
 }
 
 const quantityOf = (sum: SumSaid): AssessedQuantity => ofSet(sum.kept.set, openOf(sum) !== undefined);
@@ -87,14 +128,24 @@ const headlineOf = (sum: SumSaid): Headline => ({
  */
 export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
   const preloads = keptPreloads(evidence);
+  const turns = lastKept(evidence, 'turns');
   const sums = KINDS.flatMap((name): SumSaid[] => {
     const last: KeptSet | undefined = name === 'preload' ? preloads.at(-1) : lastKept(evidence, name);
-    return last === undefined ? [] : [{ kept: last, questions: unlikelyQuestions(last, evidence) }];
+    return last === undefined
+      ? []
+      : [
+          {
+            kept: last,
+            questions: [...unlikelyQuestions(last, evidence), ...againstBuild(last, evidence)],
+            over: overBandQuestions(last, evidence),
+            made: turns === undefined ? { waiting: [], made: [] } : turnMade(turns, evidence),
+          },
+        ];
   });
   const { questions, stop } = bottomed(preloads, evidence);
   const all = [
     ...questions,
-    ...sums.flatMap((sum) => sum.questions),
+    ...sums.flatMap((sum) => [...sum.questions, ...sum.over]),
     ...lifterQuestions(evidence),
     ...threadQuestions(evidence),
     ...rodQuestions(evidence),
@@ -105,6 +156,9 @@ export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
     questions: all,
     stop,
     headlines: sums.map(headlineOf),
-    detail: { questionIds: all.map(({ id }) => id) },
+    detail: {
+      questionIds: all.map(({ id }) => id),
+      ...defined({ turnToMake: sums.find(isToMake)?.kept.id }),
+    },
   };
 }

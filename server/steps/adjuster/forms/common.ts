@@ -1,6 +1,9 @@
 import { lastInput, textInField } from '../../../call/worked/in-field.ts';
 import type { Working } from '../../../records/workings/workings.ts';
 
+/** A word joiner keeps a thread in one line. */
+export const SUCH_AS = 'Such as 7/16-\u206020, 3/8-\u206024 or M8×1.25.';
+
 export const ADJUSTER_PLACES = {
   'stud-nut': 'Nut on the stud',
   'cup-screw': 'Screw at the pushrod, on a shaft',

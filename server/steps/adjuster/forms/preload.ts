@@ -3,7 +3,7 @@ import { inField, lastInput, textInField } from '../../../call/worked/in-field.t
 import { knownOf } from '../../../call/worked/known-inputs.ts';
 import { atBench, firstAt, type PartForm } from '../../../call/worked/part-form.ts';
 import { numberField, quantityField, selectField, textField } from '../../../web/forms/fields.ts';
-import { ADJUSTER_PLACES, knownThread, ZERO_FOUND } from './common.ts';
+import { ADJUSTER_PLACES, knownThread, SUCH_AS, ZERO_FOUND } from './common.ts';
 
 const BANDS = {
   usual: 'The usual band: .020 to .060 in',
@@ -54,7 +54,7 @@ export const preloadForm: PartForm = {
       slots: [
         numberField(shown, 'turns', LABELS.turns, { hint: 'As .5, 3/4 or 1 1/4.', ...firstAt(context) }),
         textField(shown, 'thread', LABELS.thread, {
-          hint: 'Such as 7/16-20, 3/8-24 or M8×1.25.',
+          hint: SUCH_AS,
           ...atBench(context),
         }),
         selectField(shown, 'zeroFoundBy', LABELS.zeroFoundBy, ZERO_FOUND),

@@ -9,7 +9,7 @@ import {
   selectField,
   textField,
 } from '../../../web/forms/fields.ts';
-import { ADJUSTER_PLACES, knownThread, ZERO_FOUND } from './common.ts';
+import { ADJUSTER_PLACES, knownThread, SUCH_AS, ZERO_FOUND } from './common.ts';
 
 const LIFTERS = {
   hydraulic: 'Hydraulic: a plunger to press down',
@@ -112,7 +112,7 @@ export const adjusterForm: PartForm = {
           ...firstAt(context),
         }),
         textField(shown, 'thread', LABELS.thread, {
-          hint: 'Such as 7/16-20, 3/8-24 or M8×1.25.',
+          hint: SUCH_AS,
           ...atBench(context),
         }),
         selectField(shown, 'zeroFoundBy', LABELS.zeroFoundBy, ZERO_FOUND),

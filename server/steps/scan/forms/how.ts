@@ -26,7 +26,8 @@ const big = (context: CallContext) => (context.side === 'bench' ? { big: true } 
 
 export const placeFields = (shown: FormState, context: CallContext): Component[] => [
   numberField(shown, 'cylinder', SCAN_LABELS.cylinder, { inputmode: 'numeric', ...big(context) }),
-  selectField(shown, 'valve', SCAN_LABELS.valve, valveWords(context)),
+  // A scan filed on the other valve would be read against the other limit: nobody’s valve is presumed.
+  selectField(shown, 'valve', SCAN_LABELS.valve, { '': 'Not said', ...valveWords(context) }),
 ];
 
 /** How it was read: each of these makes the gap another one. */
@@ -58,10 +59,10 @@ export const howOf = (scan: GapScan): Fields => ({
   arms: scan.arms,
 });
 
-/** The next scan was likely read like the last, on the valve beside it; a least that stands needs none of its side. */
+/** The next scan was likely read like the last; on which valve is said each time. */
 export function nextHow(context: CallContext): Fields {
   const last = context.record.gapScans.findLast(({ struck }) => !struck);
   const now: Fields = isStopped(context) ? { arms: 'before' } : {};
-  if (last === undefined) return { cylinder: '1', valve: 'intake', ...now };
-  return { ...howOf(last), valve: last.valve === 'intake' ? 'exhaust' : 'intake', ...now };
+  if (last === undefined) return { cylinder: '1', valve: '', ...now };
+  return { ...howOf(last), valve: '', ...now };
 }

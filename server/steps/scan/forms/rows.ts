@@ -16,17 +16,14 @@ import { isPick, pickName } from '../../../web/forms/picked-reading.ts';
 import { type Fields, readForm } from '../../../web/forms/read-form.ts';
 import { howFields, nextHow, placeFields, SCAN_LABELS } from './how.ts';
 
-const ROWS = 14;
+const ROWS = 22;
 const angleField = (row: number) => `readings.${row}.crankAngle`;
 const gapField = (row: number) => `readings.${row}.gap`;
 
-/** Every 2° where the two come closest on that side, a little past TDC with it (common practice, no published source). */
-function usualAngles(valve: string): Fields {
-  const first = valve === 'exhaust' ? -22 : -4;
-  return Object.fromEntries(
-    Array.from({ length: ROWS }, (_, row) => [angleField(row), String(first + 2 * row)] as const),
-  );
-}
+/** Every 2° where either valve comes closest: an exhaust before TDC, an intake after it (common practice, no published source). */
+const USUAL_ANGLES: Fields = Object.fromEntries(
+  Array.from({ length: ROWS }, (_, row) => [angleField(row), String(2 * row - 22)] as const),
+);
 
 function cellOf(shown: FormState, name: string, label: string, more: Partial<CellInput>): CellInput {
   const own = shown.faults.filter(({ field }) => field === name || field.startsWith(`${name}.`));
@@ -84,7 +81,7 @@ export function rowsForm(context: CallContext): PageForm {
     title: isStopped(context) ? 'A scan that was read with the arms before' : 'A scan, row by row',
     schema: newGapScan,
     labels: { ...rowLabels, readings: 'Gaps over the crank', ...SCAN_LABELS },
-    initial: { ...usualAngles(how.valve ?? 'intake'), ...how },
+    initial: { ...USUAL_ANGLES, ...how },
     groups: (shown) => [
       { columns: true, slots: placeFields(shown, context) },
       { slots: [rowsTable(shown)] },

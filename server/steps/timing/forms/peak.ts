@@ -1,7 +1,7 @@
 import { inSpoken } from '../../../../shared/quantities/authored.ts';
 import { SIDES } from '../../../../shared/schemas/words.ts';
 import type { CallContext } from '../../../call/context.ts';
-import { atBench, firstAt, type PartForm, sameField } from '../../../call/worked/part-form.ts';
+import { atBench, firstAt, type PartForm } from '../../../call/worked/part-form.ts';
 import { quantityField, selectField } from '../../../web/forms/fields.ts';
 import { POINTER, pointerComponents, pointerInitial, pointerTyped } from './pointer.ts';
 
@@ -73,5 +73,9 @@ export const peakForm: PartForm = {
     card,
     ...pointerTyped(rest),
   }),
-  faultAt: sameField,
+  // The detail follows the label of its field.
+  faultAt: ({ field, detail }) => ({
+    field,
+    detail: detail.replace(/^the reading /, 'can’t be: the reading '),
+  }),
 };

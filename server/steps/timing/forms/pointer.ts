@@ -16,20 +16,24 @@ export function pointerComponents(shown: FormState, workings: readonly Working[]
       shown,
       'pointer',
       POINTER.pointer,
-      { moved: 'It was moved and stands right', left: `It was left: take ${off}° off after TDC` },
+      {
+        '': 'Not said',
+        moved: 'It was shifted, and the stop read alike',
+        left: `It was left: take ${off}° off after TDC`,
+      },
       { hint: `From line ${stop.working.seq}: the wheel reads ${off}° too much after TDC.` },
     ),
   ];
 }
 
-/** As it was said with the last reading since the stop; before there is one, that it was moved. */
+/** As it was said with the last reading since the stop; before there is one nobody has said it. */
 export function pointerInitial(workings: readonly Working[]): Fields {
   const { stop, peaks, events } = chainOf(workings);
   if (stop === undefined || stop.correction === 0) return {};
   const since = [...peaks, ...events].filter(({ working }) => working.seq > stop.working.seq);
   const last = since.toSorted((a, b) => a.working.seq - b.working.seq).at(-1);
   return {
-    pointer: last?.righted ? 'left' : 'moved',
+    pointer: last?.pointer ?? '',
     pointerOff: `${Number(stop.correction.toFixed(6))} deg`,
   };
 }

@@ -1,0 +1,56 @@
+import { inSpoken } from '../../../../shared/quantities/authored.ts';
+import type { ShortAdvice } from '../../tip-mark/advice-short.ts';
+import type { AssessedQuestion } from '../assessment.ts';
+import { asked } from '../common/asked.ts';
+import { chosenOf } from '../common/chosen.ts';
+import { inches, valveSubject } from '../common/said.ts';
+import type { Evidence, TipMarkEvidence } from '../evidence.ts';
+
+const apart = (): string => inSpoken('A gauge and the ends read about .017 in apart.');
+
+/** While that is open no length is told from these marks. */
+export const OVER_FIRST: ShortAdvice = {
+  said: 'Say first over what each pushrod length was taken: over its ends, or by a gauge.',
+  todo: true,
+};
+
+const CHOICES: AssessedQuestion['answers'] = [
+  { code: 'ends', label: 'Over its ends', changes: 'The length counts as the overall one.' },
+  { code: 'gauge', label: 'By a gauge', changes: 'The length counts as a gauge reads it.' },
+];
+
+/** One of its lengths of which nobody said over what it was taken, with what was answered. */
+export interface OverAsked {
+  readonly mark: TipMarkEvidence;
+  readonly question: AssessedQuestion;
+  readonly chosen?: 'ends' | 'gauge';
+}
+
+function overAsked(mark: TipMarkEvidence, { answers }: Evidence): OverAsked {
+  const question = asked(
+    {
+      code: 'length-over-what',
+      weight: 'strong',
+      ask: `Was the pushrod length of ${inches(mark.pushrod ?? 0)} taken over its ends, or by a gauge?`,
+      knownBy: 'pushrod length over ends or by gauge',
+      size: apart(),
+      test: 'ask whoever measured it over what it was taken.',
+      byLooking: true,
+      restsOn: [mark.id],
+    },
+    { about: valveSubject(mark), step: 'geometry', among: mark.id, answers, choices: CHOICES },
+  );
+  const chosen = chosenOf(question);
+  return chosen === 'ends' || chosen === 'gauge'
+    ? { mark, question: { ...question, weight: 'weak' }, chosen }
+    : { mark, question };
+}
+
+/** Lengths of which nobody said over what they were taken, among others of which somebody did: on studs, where they set it. */
+export function overQuestions(marks: readonly TipMarkEvidence[], evidence: Evidence): OverAsked[] {
+  const withLength = marks.filter(({ pushrod }) => pushrod !== undefined);
+  const unsaid = withLength.filter(({ pushrodOver }) => pushrodOver === undefined);
+  return evidence.engine.mounting !== 'stud' || unsaid.length === withLength.length
+    ? []
+    : unsaid.map((mark) => overAsked(mark, evidence));
+}

@@ -1,0 +1,117 @@
+import { DEGREE } from '../../setting-order/timing.ts';
+import type { AssessedQuestion } from '../assessment.ts';
+import { asked } from '../common/asked.ts';
+import { chosenOf } from '../common/chosen.ts';
+import { listed } from '../common/said.ts';
+import type { Evidence, PeakEvidence, Side } from '../evidence.ts';
+import { APART, degrees, type Lined, ofSide, type TimingRead } from './readings.ts';
+
+type Peaks = readonly Lined<PeakEvidence>[];
+
+const span = (peaks: Peaks): number => {
+  const all = peaks.map(({ centreline }) => centreline);
+  return Math.max(...all) - Math.min(...all);
+};
+
+const TEST =
+  'read the same lobe once more at equal drop, coming up to the lift in running direction each time.';
+
+/** Read one way they differ where cam or wheel was moved. */
+function differ(peaks: Peaks, { answers }: Evidence): AssessedQuestion | undefined {
+  const [first] = peaks;
+  if (first === undefined || span(peaks) <= APART + 1e-9 * DEGREE) return undefined;
+  const values = [...new Set(peaks.map(({ centreline }) => centreline))].toSorted((a, b) => a - b);
+  return asked(
+    {
+      code: 'centrelines-differ',
+      weight: 'strong',
+      ask: 'Was the cam moved between these readings, or was one of them read wrong?',
+      size: `The ${first.side} was read at ${listed(values.map((each) => `${degrees(each)}°`))}.`,
+      test: TEST,
+      restsOn: [],
+    },
+    {
+      about: { of: 'side', valve: first.side },
+      step: 'timing',
+      answers,
+      choices: [
+        { code: 'not-found', label: 'The cam was moved between', changes: 'What was read last counts.' },
+        { code: 'found', label: 'One was read wrong', changes: 'The lobe is read again; that counts then.' },
+      ],
+    },
+  );
+}
+
+const WAYS: AssessedQuestion['answers'] = [
+  { code: 'moved', label: 'The cam was moved between', changes: 'What was read last counts.' },
+  { code: 'asymmetric', label: 'The lobe is not symmetric', changes: 'What was read at equal drop counts.' },
+  {
+    code: 'found',
+    label: 'One was read or told wrong',
+    changes: 'The lobe is read again; that counts then.',
+  },
+];
+
+/** By its events and at equal drop they differ where the lobe is not symmetric as well. */
+function waysApart(read: TimingRead, side: Side, { answers }: Evidence): AssessedQuestion | undefined {
+  const peaks = ofSide(read, side);
+  const [drop, events] = [false, true].map((way) => peaks.findLast(({ fromEvents }) => fromEvents === way));
+  if (drop === undefined || events === undefined) return undefined;
+  const off = Math.abs(drop.centreline - events.centreline);
+  if (off <= APART + 1e-9 * DEGREE) return undefined;
+  const question = asked(
+    {
+      code: 'centrelines-differ',
+      weight: 'strong',
+      ask: 'Was the cam moved between these two readings, is the lobe not symmetric, or was a side told wrong?',
+      size: `At equal drop the ${side} peaks at ${degrees(drop.centreline)}°, by its events at ${degrees(events.centreline)}°: ${degrees(off)}° apart.`,
+      test: TEST,
+      restsOn: [],
+    },
+    { about: { of: 'side', valve: side }, step: 'timing', among: 'ways', answers, choices: WAYS },
+  );
+  const chosen = chosenOf(question);
+  // These two settle it; one that was read wrong is doubted until the lobe is read again.
+  return chosen === 'moved' || chosen === 'asymmetric' ? { ...question, weight: 'weak' } : question;
+}
+
+/** One was read wrong: what was read since that was said counts, and is compared by itself. */
+function sinceWrong(
+  peaks: Peaks,
+  evidence: Evidence,
+  ask: (peaks: Peaks) => AssessedQuestion | undefined,
+): AssessedQuestion[] {
+  const question = ask(peaks);
+  if (question?.answered?.found !== true) return question === undefined ? [] : [question];
+  const since = evidence.answers.find(({ id }) => id === question.answered?.entryId)?.line ?? 0;
+  const again = peaks.filter(({ line }) => line > since);
+  const asksAgain = again.length === 0 ? question : ask(again);
+  return asksAgain === undefined ? [] : [asksAgain];
+}
+
+/** Two centrelines of one lobe that stand apart: read one way each, else by its two ways. */
+export function differing(read: TimingRead, side: Side, evidence: Evidence): AssessedQuestion[] {
+  const all = ofSide(read, side);
+  const own = [true, false].flatMap((fromEvents) =>
+    sinceWrong(
+      all.filter((peak) => peak.fromEvents === fromEvents),
+      evidence,
+      (peaks) => differ(peaks, evidence),
+    ),
+  );
+  const ways = sinceWrong(all, evidence, (peaks) => waysApart({ ...read, peaks }, side, evidence));
+  return [...own, ...ways];
+}
+
+/** The reading of a lobe that counts: the last, or the last at equal drop where the lobe was said not to be symmetric. */
+export function countingOf(
+  read: TimingRead,
+  side: Side,
+  evidence: Evidence,
+): Lined<PeakEvidence> | undefined {
+  const peaks = ofSide(read, side);
+  const ways = waysApart(read, side, evidence);
+  return ways !== undefined && chosenOf(ways) === 'asymmetric'
+    ? peaks.findLast(({ fromEvents }) => !fromEvents)
+    : peaks.at(-1);
+}

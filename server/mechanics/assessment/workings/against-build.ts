@@ -1,0 +1,121 @@
+import { defined } from '../../../../shared/defined.ts';
+import { VALVE_GEARS } from '../../../../shared/schemas/words.ts';
+import { IN } from '../../kit/si.ts';
+import type { AssessedQuestion } from '../assessment.ts';
+import { asked } from '../common/asked.ts';
+import { inches, ratioSaid } from '../common/said.ts';
+import type { Evidence } from '../evidence.ts';
+import type { PreloadEvidence, SetEvidence, TurnsEvidence } from './evidence.ts';
+import { BUILD, type KeptSet } from './kept.ts';
+
+type Threaded = PreloadEvidence | TurnsEvidence;
+
+/** What is measured of a ratio is ordinary this near to what the rockers are sold as: see the bands of the ratio. */
+const RATIO = 0.045;
+/** One feeler. */
+const LASH = 0.001 * IN;
+
+const ADJUSTERS = {
+  'stud-nut': 'a nut on the stud',
+  'cup-screw': 'a screw at the pushrod',
+  'valve-end-screw': 'a screw at the valve',
+} as const;
+
+function mountOff({ mount }: Threaded, { engine: { mounting } }: Evidence): string[] {
+  const isOff =
+    (mounting === 'stud' && mount !== 'stud-nut') || (mounting === 'shaft' && mount === 'stud-nut');
+  return isOff ? [`The build says rockers on a ${mounting}; the sum was made for ${ADJUSTERS[mount]}.`] : [];
+}
+
+function ratioOff({ ratio }: Threaded, { rockers: { soldAs, planned, plannedExhaust } }: Evidence): string[] {
+  const sold = [...new Set([soldAs, planned, plannedExhaust].flatMap((each) => each ?? []))];
+  return sold.length === 0 || sold.some((each) => Math.abs(ratio / each - 1) <= RATIO + 1e-9)
+    ? []
+    : [
+        `The build’s rockers are ${sold.map(ratioSaid).join(' and ')}; the sum was made with ${ratioSaid(ratio)}.`,
+      ];
+}
+
+function wantedOff(set: Threaded, { card }: Evidence): string[] {
+  if (set.of !== 'turns' || set.lashWanted === undefined) return [];
+  const { lashWanted } = set;
+  const printed = [...new Set([card.intake.lash, card.exhaust.lash].flatMap((each) => each ?? []))];
+  return printed.length === 0 || printed.some((each) => Math.abs(each - lashWanted) <= LASH + 1e-9)
+    ? []
+    : [
+        `The card’s lash is ${printed.map(inches).join(' and ')}${card.lashAt === undefined ? '' : `, ${card.lashAt}`}; the sum wants ${inches(lashWanted)}.`,
+      ];
+}
+
+const BUCKET: Readonly<Record<Exclude<SetEvidence['of'], 'heat'>, string>> = {
+  preload: 'no adjuster that is turned',
+  turns: 'no adjuster that is turned',
+  pushrod: 'no pushrod',
+  stand: 'no stand',
+};
+
+/** What this valve gear hasn’t got. */
+function gearOff({ of }: SetEvidence, { engine: { gear = 'pushrod' } }: Evidence): string[] {
+  if (of === 'heat') return [];
+  const named = VALVE_GEARS[gear].toLowerCase();
+  if (gear === 'bucket') return [`The build says ${named}: there is ${BUCKET[of]}.`];
+  return gear !== 'pushrod' && of === 'pushrod' ? [`The build says ${named}: there is ${BUCKET[of]}.`] : [];
+}
+
+/** A hydraulic lifter wants its preload in the pushrod’s length, and no lash out of it. */
+function rodOff(set: SetEvidence, { engine: { lifter } }: Evidence): string[] {
+  if (set.of !== 'pushrod' || lifter?.startsWith('hydraulic') !== true) return [];
+  if (set.lashOff === true) return ['The build says hydraulic lifters; a lash was taken off the length.'];
+  return (set.added ?? 0) > 0
+    ? []
+    : ['The build says hydraulic lifters; no preload was added to the length.'];
+}
+
+function offOf(set: SetEvidence, evidence: Evidence): string[] {
+  const gear = gearOff(set, evidence);
+  if (gear.length > 0) return gear;
+  if (set.of !== 'turns' && set.of !== 'preload') return rodOff(set, evidence);
+  return [...mountOff(set, evidence), ...ratioOff(set, evidence), ...wantedOff(set, evidence)];
+}
+
+const IS_TURN: ReadonlySet<string> = new Set(['turns', 'preload']);
+
+const CHOICES: AssessedQuestion['answers'] = [
+  { code: 'not-found', label: 'Yes, the sum is right', changes: 'The sum counts.' },
+  {
+    code: 'found',
+    label: 'No, a figure of the sum was wrong',
+    changes: 'The sum is kept again with the right one.',
+  },
+];
+
+/** A sum that goes with another adjuster, ratio or lash than the build has is asked, and not told until then. */
+export function againstBuild({ id, set }: KeptSet<SetEvidence>, evidence: Evidence): AssessedQuestion[] {
+  const off = offOf(set, evidence);
+  return off.length === 0
+    ? []
+    : [
+        asked(
+          {
+            code: 'sum-unlikely',
+            weight: 'strong',
+            ask: IS_TURN.has(set.of)
+              ? 'Was this sum made with the adjuster, the ratio and the lash of this engine?'
+              : 'Was this sum made for the lifters and the valve gear of this engine?',
+            size: off.join(' '),
+            test: IS_TURN.has(set.of)
+              ? 'look at the adjuster, the rocker and the card; then work the turns out again, or put the build right.'
+              : 'look what is in it; then work it out again, or put the build right.',
+            byLooking: true,
+            restsOn: [],
+          },
+          {
+            about: BUILD,
+            step: IS_TURN.has(set.of) ? 'adjuster' : 'geometry',
+            ...defined({ among: id }),
+            answers: evidence.answers,
+            choices: CHOICES,
+          },
+        ),
+      ];
+}
