@@ -25,7 +25,7 @@ describe('the takeover card', () => {
     ['caller, role and call-back', 'Lin Marsh Engine builder, ext 7'],
     ['the goal', 'Goal Clearances after a change'],
     ['the stop flag', 'Stop. Do not run it, and do not turn it yet: rocker to retainer on 1 intake is short'],
-    ['what is missing', 'The ratio of the rockers that are to be fitted.'],
+    ['what is missing', 'Cam card: The lash on the card.'],
     ['raw passes, the struck one with its reason', 'valve lift (.460: one turn missed), .560, .560, .560'],
     ['raw readings of the sheet, valve by valve', '1: .56; 2: .561;'],
     ['both gauges of a reading', 'more than .024 in, less than .028 in'],

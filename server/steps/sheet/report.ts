@@ -106,7 +106,6 @@ const swapFacts = ({ swaps }: SheetDetail): Fact[] =>
 
 /** Every valve that was read, what its row is asked, and what the swaps decide. */
 export function sheetReport(context: CallContext): Component[] {
-  if (context.record.sheetReadings.length === 0) return [];
   const { sheet } = context.assessment.details;
   // What a short gap asks is said by its stop, at the head of the sheet.
   const all = questionsOf(context, 'sheet');

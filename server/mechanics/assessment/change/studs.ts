@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { planOf } from '../../../../shared/schemas/goals.ts';
 import { studCautions } from '../../consequences/cautions.ts';
 import { STUD_LOAD } from '../../kit/allowances.ts';
 import { loadSaid } from '../../kit/say-inches.ts';
@@ -89,6 +90,10 @@ export function studsTold(evidence: Evidence, details: readonly Worked[]): Studs
   const nothing: StudsTold = { headlines: [], cautions: [], questions: [], notToRun: [] };
   if (most === undefined || said === undefined) return nothing;
   if (most.load.value < STUD_LOAD.from * LBF) return { ...nothing, cautions: [said] };
+  const isHeavy = most.load.value > STUD_LOAD.to * LBF;
+  // What is near the usual limit is asked where the call is about what the ratio does.
+  if (!isHeavy && !planOf(evidence.call.goal).asks.includes('consequences'))
+    return { ...nothing, cautions: [said] };
   const question = askedOf(evidence, most);
   const isAllowed = question.answered?.found === false;
   const plans = new Set(details.flatMap(({ plan }) => plan ?? []));

@@ -8,7 +8,7 @@ export interface Claim {
 }
 
 /** Stamped as one of the ratios that are planned: an arm of the new set, and what the old were sold as is not said of it. */
-function isOfPlan({ rockers }: Evidence, mark: number | undefined): boolean {
+export function isOfPlan({ rockers }: Evidence, mark: number | undefined): boolean {
   const { planned, plannedExhaust, alsoPlanned = [] } = rockers;
   return [planned, plannedExhaust, ...alsoPlanned].some(
     (plan) => plan !== undefined && mark !== undefined && Math.abs(plan - mark) < 0.0005,

@@ -65,7 +65,7 @@ function toldOf(evidence: Evidence, row: SheetRow, off: LobeOff, ratio: number |
       against: { to: 'card-lobe', lobeLift: printed },
       ...(isOther ? {} : { word: 'differs' as const }),
       sentence: isOther
-        ? `${place}: the card is another cam’s, as was answered: put it right.`
+        ? `${place}: the card is another cam’s, as was answered. First: put it right.`
         : `${place}: ${lowerFirst(offSaid(off, ratio))}`,
       lacks: isOther
         ? ['the card of this cam']
