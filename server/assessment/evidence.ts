@@ -5,7 +5,7 @@ import type { UnitSystem } from '../../shared/quantities/units.ts';
 import { siOf } from '../../shared/schemas/entered.ts';
 import { goalOf } from '../../shared/schemas/goals.ts';
 import { CONTACT, ENGINE_STATES, keysOf, storedWord, VALVES } from '../../shared/schemas/words.ts';
-import { eventsOf, isEvent } from '../events/read-events.ts';
+import { dataOf, eventsOf } from '../events/read-events.ts';
 import type { Evidence } from '../mechanics/assessment/evidence.ts';
 import { nowOnValves, type Placement } from '../records/arms/placements.ts';
 import type { Call } from '../records/calls/calls.ts';
@@ -37,9 +37,7 @@ function holdOf({ id }: Call, { told, events }: BuildRecord) {
   const held = told.filter((each) => each.held);
   const own = held.find((each) => each.id === id) ?? held[0];
   if (own === undefined) return {};
-  const set = events.findLast(
-    (event) => isEvent(event, TRIAGE_EVENTS['hold-set']) && Reflect.get(event.data, 'callId') === own.id,
-  );
+  const set = events.findLast((event) => dataOf(event, TRIAGE_EVENTS['hold-set'])?.callId === own.id);
   return {
     hold: {
       reason: own.holdReason,

@@ -49,8 +49,9 @@ export async function spokenIn(tx: Tx, principal: Principal, call: Call): Promis
 /** An address that says which line was kept, so that its page can begin with it. */
 export function withKept(address: string, seq: number | undefined): string {
   if (seq === undefined) return address;
-  const [path = '', hash] = address.split('#');
-  return `${path}${path.includes('?') ? '&' : '?'}kept=${seq}${hash === undefined ? '' : `#${hash}`}`;
+  const url = new URL(address, 'http://here.invalid');
+  url.searchParams.set('kept', String(seq));
+  return `${url.pathname}${url.search}${url.hash}`;
 }
 
 export function addressOf(req: PageRequest, to: Destination, kept?: number): FormAnswer {

@@ -80,7 +80,7 @@ export const OF_CHANGE_PARTS: readonly Call[] = [
     expected: {
       says: [/coil-bind height of the inner spring/],
       never: [/coils? touch/, /room to coil bind[^.]*clear/],
-      next: /./,
+      next: 'centrelines',
     },
   },
   {
@@ -107,7 +107,7 @@ export const OF_CHANGE_PARTS: readonly Call[] = [
     expected: {
       says: [/the pushrod would be \.026 in/],
       never: [/\.036 in/, /which arms it was read with/],
-      next: /./,
+      next: 'do-not-fit',
     },
   },
   {
@@ -127,7 +127,7 @@ export const OF_CHANGE_PARTS: readonly Call[] = [
       says: [/the arms of these valves read on a light spring too/],
       // 1.5 is what the old set was sold as.
       never: [/the first arm read on a light spring/, /it is sold as/],
-      next: /./,
+      next: 'gap-close',
     },
   },
   {
@@ -142,13 +142,13 @@ export const OF_CHANGE_PARTS: readonly Call[] = [
       // Exhausts .334 × 1.6 − .018 = .516, intakes .361 × 1.6 − .016 = .562: 1.900 − .562 − 1.130 = .208.
       headline: /room to coil bind on the intake valves and the exhaust valves: clear, at worst \.208 in/,
       never: [/is to be fitted/],
-      next: /./,
+      next: 'centrelines',
     },
   },
   {
     said: 'One five on it, and one five is what I want to put on',
     goal: 'choose-ratio',
     entries: [...START, described({ rockers: { nominalRatio: 1.5, plannedRatio: 1.5 } })],
-    expected: { says: [/With the planned 1\.5 nothing changes/], next: /./ },
+    expected: { says: [/With the planned 1\.5 nothing changes/], next: 'centrelines' },
   },
 ];

@@ -60,7 +60,7 @@ export const OF_CHANGE: readonly Call[] = [
       figures: { 'change:net-lift:intake': '.606', 'change:net-lift:exhaust': '.505' },
       says: [/Don’t fit the (planned )?1\.6/],
       never: [/Don’t fit the (planned )?1\.5/],
-      next: /./,
+      next: 'do-not-fit',
     },
   },
   {
@@ -90,7 +90,7 @@ export const OF_CHANGE: readonly Call[] = [
       words: { 'gap:coil-bind:intake': 'short' },
       figures: { 'change:open-load:intake': '425' },
       says: [/\.044 in/],
-      next: /./,
+      next: 'do-not-fit',
     },
   },
   {

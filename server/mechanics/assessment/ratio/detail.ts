@@ -1,6 +1,6 @@
 import type { computation as ratioAtFullLift } from '../../computations/ratio-at-full-lift.ts';
 import type { computation as ratioThroughLift } from '../../computations/ratio-through-lift.ts';
-import type { PassKind, SetUpEvidence } from '../evidence.ts';
+import type { PassEvidence, SetUpEvidence } from '../evidence.ts';
 
 export type RatioInput = Parameters<typeof ratioAtFullLift.compute>[0];
 export type RatioResult = ReturnType<typeof ratioAtFullLift.compute>;
@@ -8,15 +8,9 @@ export type ThroughLiftInput = Parameters<typeof ratioThroughLift.compute>[0];
 type ThroughLiftResult = ReturnType<typeof ratioThroughLift.compute>;
 
 /** A pass of a set-up, and why it is in no figure where it is not. */
-export interface PassDetail {
+export interface PassDetail
+  extends Pick<PassEvidence, 'kind' | 'pass' | 'value' | 'zeroReturn' | 'atLobeLift' | 'counted' | 'readAs'> {
   readonly entryId: string;
-  readonly kind: PassKind;
-  readonly pass: number;
-  readonly value: number;
-  readonly zeroReturn?: number;
-  readonly atLobeLift?: number;
-  readonly counted: boolean;
-  readonly readAs: string;
   /** Left out where the pass is in the figures. */
   readonly aside?: { readonly code: AsideCode; readonly sentence: string };
 }

@@ -7,13 +7,13 @@ export interface Claim {
   readonly ratio: number;
 }
 
+/** Ratios that are to be fitted, or thought of. */
+export const plansOf = ({ rockers: { planned, plannedExhaust, alsoPlanned = [] } }: Evidence): number[] =>
+  [planned, plannedExhaust, ...alsoPlanned].flatMap((plan) => plan ?? []);
+
 /** Stamped as one of the ratios that are planned: an arm of the new set, and what the old were sold as is not said of it. */
-export function isOfPlan({ rockers }: Evidence, mark: number | undefined): boolean {
-  const { planned, plannedExhaust, alsoPlanned = [] } = rockers;
-  return [planned, plannedExhaust, ...alsoPlanned].some(
-    (plan) => plan !== undefined && mark !== undefined && Math.abs(plan - mark) < 0.0005,
-  );
-}
+export const isOfPlan = (evidence: Evidence, mark: number | undefined): boolean =>
+  plansOf(evidence).some((plan) => mark !== undefined && Math.abs(plan - mark) < 0.0005);
 
 /** What the arm is held to be, the mark first: it is on the part itself. */
 export function claimsOn(evidence: Evidence, armId: string | undefined): Claim[] {

@@ -6,6 +6,7 @@ import type { Evidence } from '../evidence.ts';
 import { WITHIN } from './bands.ts';
 import type { GroupExplained } from './explain.ts';
 import { ratioOnBox } from './held-as.ts';
+import { plansOf } from './marks.ts';
 
 const CODE = 'stamp-against-sold';
 
@@ -20,12 +21,11 @@ interface SoldOtherwise {
 }
 
 /** The stamp of an arm beside what was sold; of an arm that is planned what the old ones are sold as says nothing. */
-function soldOtherwise({ rockers }: Evidence, { arm, claims }: GroupExplained): SoldOtherwise | undefined {
+function soldOtherwise(evidence: Evidence, { arm, claims }: GroupExplained): SoldOtherwise | undefined {
   const [mark] = claims;
   if (mark?.to !== 'mark') return undefined;
-  const { soldAs, planned, plannedExhaust } = rockers;
-  if ([planned, plannedExhaust].some((each) => each !== undefined && isOne(mark.ratio, each)))
-    return undefined;
+  const { soldAs } = evidence.rockers;
+  if (plansOf(evidence).some((plan) => isOne(mark.ratio, plan))) return undefined;
   const box = ratioOnBox(arm?.boxLabel ?? '');
   const isOther = (ratio: number | undefined) => ratio !== undefined && !isOne(mark.ratio, ratio);
   const sold = isOther(soldAs) ? soldAs : isOther(box) ? box : undefined;
