@@ -113,6 +113,13 @@ export const answerForm = (context: CallContext, of: Answerable): PageForm => ({
               }),
             ]
           : []),
+      ],
+    },
+    // An answer is one tap; what they said to it goes beside it where somebody wants it kept.
+    {
+      legend: 'Add what was said',
+      fold: (shown.typed.words ?? '') === '' ? 'shut' : 'open',
+      slots: [
         textField(shown, 'words', LABELS.words, {
           optional: true,
           ...(context.side === 'bench' ? { big: true } : {}),

@@ -2,7 +2,7 @@ import { defined } from '../../shared/defined.ts';
 import type { StepName } from '../../shared/steps.ts';
 import type { Component } from '../../views/parts/components.ts';
 import type { AssessedQuestion } from '../mechanics/assessment/assessment.ts';
-import { subjectSaid } from '../mechanics/assessment/common/said.ts';
+import { subjectSaid, upperFirst } from '../mechanics/assessment/common/said.ts';
 import { momentText } from '../web/dates.ts';
 import { answerForm } from './answer-form.ts';
 import { answeredText } from './answered-text.ts';
@@ -14,6 +14,8 @@ import { formComponent, type PageForm, type RejectedForm } from './forms.ts';
 export interface Cards {
   readonly slots: readonly Component[];
   readonly forms: readonly PageForm[];
+  /** Those of the slots that wait for an answer. */
+  readonly waiting: readonly Component[];
   /** One of them came back with a fault. */
   readonly faulty: boolean;
 }
@@ -79,12 +81,36 @@ export function questionCards(
   questions: readonly AssessedQuestion[],
   rejected: RejectedForm | undefined,
 ): Cards {
-  const all = questions.map((question) => asked(context, question, rejected));
+  const all = questions.map((question) => ({
+    ...asked(context, question, rejected),
+    waits: question.answered === undefined,
+  }));
   return {
     slots: all.map(({ slot }) => slot),
     forms: all.map(({ form }) => form),
+    waiting: all.filter(({ waits }) => waits).map(({ slot }) => slot),
     faulty: all.some(({ form }) => form.name === rejected?.typed.form),
   };
+}
+
+const counted = (count: number, one: string, more: string): string[] =>
+  count < 1 ? [] : [count === 1 ? one : `${count} ${more}`];
+
+/** One thing is asked at a time: the others and the answered are a tap away; a fault in one of those opens them. */
+export function oneAtATime({ slots, waiting, faulty }: Cards): Component[] {
+  const [first, ...later] = waiting;
+  const answered = slots.filter((slot) => !waiting.includes(slot));
+  const summary = upperFirst(
+    [
+      ...counted(later.length, 'one more question', 'more questions'),
+      ...counted(answered.length, 'one answered', 'answered'),
+    ].join(', '),
+  );
+  const others = [...later, ...answered];
+  return [
+    ...(first === undefined ? [] : [first]),
+    ...(others.length === 0 ? [] : [foldComponent('more-questions', summary, others, faulty)]),
+  ];
 }
 
 /** The questions that a step raises and settles. */

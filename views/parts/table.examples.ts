@@ -35,6 +35,8 @@ export interface TableData {
   readonly columns: readonly { readonly label: string; readonly number?: boolean }[];
   readonly rows: readonly { readonly cells: readonly (string | TableCell)[]; readonly odd?: boolean }[];
   readonly note?: string;
+  /** Too narrow for columns, the figures of a row stand side by side under their names, and its verdict beside its own name. */
+  readonly compact?: boolean;
   /** Said in place of rows when there are none. */
   readonly empty?: string;
 }
@@ -45,6 +47,32 @@ export const table: Part<'/parts/table'> = {
   purpose: 'Figures in columns, digits under digits. Too narrow for columns, each row becomes a small card.',
   template: '/parts/table',
   examples: [
+    {
+      title: 'Before and after, side by side on a phone',
+      data: {
+        caption: 'Gaps, before and after, inches',
+        compact: true,
+        columns: [
+          { label: 'Gap' },
+          { label: 'Before', number: true },
+          { label: 'After', number: true },
+          { label: 'Limit', number: true },
+          { label: 'Verdict' },
+        ],
+        rows: [
+          {
+            cells: [
+              'Piston to valve',
+              { text: '.117 ± .023', why: 'calculated' },
+              { text: '.103 (.072 to .126)', why: 'calculated, .023 over' },
+              '.080',
+              { text: '', verdict: 'close' },
+            ],
+          },
+          { cells: ['Anything to the cover', '', '', '.060', { text: 'not known', why: 'lacks a gap' }] },
+        ],
+      },
+    },
     {
       title: 'Per valve, one odd',
       data: {

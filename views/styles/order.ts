@@ -21,6 +21,7 @@ export const STYLE_SHEETS = [
   'candidates.css',
   'dial.css',
   'table.css',
+  'table-compact.css',
   'tape.css',
   'missing.css',
   'bar.css',

@@ -2,7 +2,7 @@ import { spokenUnits } from '../../../shared/quantities/spoken-units.ts';
 import type { CallContext } from '../../call/context.ts';
 import { formComponent, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import { stepHeadlines } from '../../call/headline.ts';
-import { questionCards, questionsNamed } from '../../call/question-form.ts';
+import { oneAtATime, questionCards, questionsNamed } from '../../call/question-form.ts';
 import { isStopped } from '../../call/under-stop.ts';
 import { arrangedComponents } from '../../call/worked/arranged.ts';
 import { rulerOf } from '../../drawings/drawing.ts';
@@ -27,7 +27,7 @@ export function lashPart(context: CallContext, rejected: RejectedForm | undefine
       drawings: stopped
         ? []
         : [drawingComponent(lashGap({}, { id: 'asked-lash', ruler: rulerOf(spokenUnits()) }))],
-      top: [...stepHeadlines(context, 'adjuster'), ...cards.slots],
+      top: [...stepHeadlines(context, 'adjuster'), ...oneAtATime(cards)],
       rest: [...growthTable(context), logTable(context)].map(tableComponent),
     }),
   };

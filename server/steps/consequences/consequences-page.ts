@@ -3,7 +3,7 @@ import type { CallContext } from '../../call/context.ts';
 import { foldComponent } from '../../call/fold.ts';
 import { formComponent, type StepBody } from '../../call/forms.ts';
 import { headlineComponents } from '../../call/headline.ts';
-import { questionCards, questionsOf } from '../../call/question-form.ts';
+import { oneAtATime, questionCards, questionsOf } from '../../call/question-form.ts';
 import { listComponents } from '../../call/report-parts.ts';
 import { againstNewest } from '../../call/spec/against-newest.ts';
 import type { StepPageInput } from '../../call/step.ts';
@@ -87,18 +87,18 @@ export function consequencesPage(_: unknown, { context, rejected: posted }: Step
     slots: [
       ...headlineComponents(assessment, changeHeadlines(assessment)),
       ...notKnownFold(details),
-      ...cards.slots,
-      ...plansTables(details).map((table) => tableComponent(table)),
-      ...blocks.map(({ detail, keep }, index) =>
-        blockComponent(context, detail, keep, { open: index < OPEN[context.side], rejected }),
-      ),
       ...clearances.map((form) =>
         foldComponent(
           'clearances-fold',
-          'Clearances taken once on the engine',
+          'Enter clearances taken on the engine',
           [formComponent(form, rejected)],
           rejected?.typed.form === form.name,
         ),
+      ),
+      ...oneAtATime(cards),
+      ...plansTables(details).map((table) => tableComponent(table)),
+      ...blocks.map(({ detail, keep }, index) =>
+        blockComponent(context, detail, keep, { open: index < OPEN[context.side], rejected }),
       ),
       foldComponent('grounds', 'Adjusters, assumptions and cautions', groundsComponents(details, stopped)),
     ],

@@ -52,6 +52,7 @@ const marginText = ({ margin }: ChangeGap): string =>
 export function gapsTable({ gaps }: ChangeDetail): TableData {
   return {
     caption: `Gaps, before and after, ${lengthsIn()}`,
+    compact: true,
     columns: [
       { label: 'Gap' },
       { label: 'Before', number: true },

@@ -4,7 +4,7 @@ import type { CallContext } from '../../call/context.ts';
 import { foldComponent } from '../../call/fold.ts';
 import { formComponent, type PageForm, type RejectedForm, type StepBody } from '../../call/forms.ts';
 import { sentenceComponents, stepHeadlines } from '../../call/headline.ts';
-import { questionCards } from '../../call/question-form.ts';
+import { oneAtATime, questionCards } from '../../call/question-form.ts';
 import type { StepPageInput } from '../../call/step.ts';
 import { keyOf } from '../../mechanics/assessment/common/said.ts';
 import { catalogueOf } from '../../records/whole-build/build-record.ts';
@@ -92,7 +92,7 @@ export function identifyPage(
             kind: asked,
             picked: pickedIn(req, rejected) !== undefined,
           })),
-      ...cards.slots,
+      ...oneAtATime(cards),
       ...(ranking === undefined
         ? []
         : tapAway(context, 'ranked', 'What it may be, the likeliest first', [

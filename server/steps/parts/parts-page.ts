@@ -2,7 +2,7 @@ import type { Component } from '../../../views/parts/components.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { formComponent, type PageForm, type RejectedForm, type StepBody } from '../../call/forms.ts';
-import { questionCards, questionsOf } from '../../call/question-form.ts';
+import { oneAtATime, questionCards, questionsOf } from '../../call/question-form.ts';
 import { againstNewest } from '../../call/spec/against-newest.ts';
 import { ROCKER_GROUP } from '../../call/spec/spec-fields.ts';
 import { specForm } from '../../call/spec/spec-form.ts';
@@ -165,7 +165,7 @@ export function partsPage({ context, rejected: posted }: StepPageInput): StepBod
         tableComponent(armsTable(context)),
         formComponent(arm, rejected),
         formComponent(sold, rejected),
-        ...cards.slots,
+        ...oneAtATime(cards),
       ],
     };
   const others = [
@@ -178,7 +178,7 @@ export function partsPage({ context, rejected: posted }: StepPageInput): StepBod
     forms,
     slots: [
       formComponent(place, rejected),
-      ...cards.slots,
+      ...oneAtATime(cards),
       tableComponent(armsTable(context)),
       ...others,
       ...swaps,

@@ -2,7 +2,7 @@ import type { Component } from '../../../views/parts/components.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { foldComponent } from '../../call/fold.ts';
 import { sentenceComponents } from '../../call/headline.ts';
-import type { Cards } from '../../call/question-form.ts';
+import { type Cards, oneAtATime } from '../../call/question-form.ts';
 import { ratioName } from '../../call/ratio-text.ts';
 import type { ShownSetUp } from '../../call/shown-set-up.ts';
 import { type SaidOfSetUp, toldOf } from '../../mechanics/assessment/ratio/said-of-set-up.ts';
@@ -81,7 +81,7 @@ export function deskLayout(context: CallContext, parts: Parts): Component[] {
   return [
     ...besideDial(entry, dial),
     ...answerComponents(context, parts),
-    ...questionSlots(cards),
+    ...oneAtATime(cards),
     ...next.slots,
     ...whyFold(parts),
     passesFold(context, found),
@@ -89,13 +89,6 @@ export function deskLayout(context: CallContext, parts: Parts): Component[] {
     ...(stopped(context) ? [] : [whereFold(found)]),
     methodFold(found),
   ];
-}
-
-function questionSlots({ slots, faulty }: Cards): Component[] {
-  const [first, ...others] = slots;
-  if (first === undefined) return [];
-  const more = others.length === 1 ? 'One more question' : `${others.length} more questions`;
-  return [first, ...(others.length === 0 ? [] : [foldComponent('more-questions', more, others, faulty)])];
 }
 
 /** At the bench one thing is asked at a time, and what the answer rests on is one tap away. */
@@ -107,7 +100,7 @@ export function benchLayout(context: CallContext, parts: Parts): Component[] {
     ...entry,
     ...dial,
     ...answerComponents(context, parts),
-    ...questionSlots(cards),
+    ...oneAtATime(cards),
     ...next.slots,
     ...whyFold(parts),
     passesFold(context, found),

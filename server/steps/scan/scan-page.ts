@@ -5,7 +5,7 @@ import { type CallContext, valveName } from '../../call/context.ts';
 import { foldComponent } from '../../call/fold.ts';
 import { formComponent, type StepBody } from '../../call/forms.ts';
 import { sentenceComponents, stepHeadlines } from '../../call/headline.ts';
-import { questionCards, questionsOf } from '../../call/question-form.ts';
+import { oneAtATime, questionCards, questionsOf } from '../../call/question-form.ts';
 import { listComponents } from '../../call/report-parts.ts';
 import type { StepPageInput } from '../../call/step.ts';
 import type { ScansDetail } from '../../mechanics/assessment/scans/detail.ts';
@@ -73,7 +73,7 @@ export function scanPage({ scans }: ScansDetail, { context, rejected }: StepPage
           ]
         : []),
       ...stepHeadlines(context, 'scan'),
-      ...cards.slots,
+      ...oneAtATime(cards),
       ...scans.flatMap(scanDrawings).map(drawingComponent),
       formComponent(rowsIn, rejected),
       ...(pastedBack?.ok

@@ -44,33 +44,43 @@ const rowLabels = Object.fromEntries(
   ]).flat(),
 );
 
-const rowsTable = (shown: FormState) =>
+const rowOf = (shown: FormState, row: number) => ({
+  cells: [
+    String(row + 1),
+    { text: '', input: cellOf(shown, angleField(row), rowLabels[angleField(row)] ?? '', {}) },
+    {
+      text: '',
+      input: cellOf(shown, gapField(row), rowLabels[gapField(row)] ?? '', {
+        reads: 'length',
+        unit: toldIn('in'),
+        canBe: rangeText(CAN_BE.gap),
+        ...asksOf(shown, gapField(row)),
+      }),
+    },
+  ],
+});
+
+const rowsTable = (shown: FormState, caption: string, from: number, to: number) =>
   tableComponent({
-    caption: 'Gaps over the crank',
+    caption,
     columns: [
       { label: 'Row' },
-      { label: 'Crank angle, degrees after TDC', number: true },
+      { label: 'Degrees after TDC', number: true },
       { label: `Gap, ${lengthsIn()}`, number: true },
     ],
-    rows: Array.from({ length: ROWS }, (_, row) => ({
-      cells: [
-        String(row + 1),
-        { text: '', input: cellOf(shown, angleField(row), rowLabels[angleField(row)] ?? '', {}) },
-        {
-          text: '',
-          input: cellOf(shown, gapField(row), rowLabels[gapField(row)] ?? '', {
-            reads: 'length',
-            unit: toldIn('in'),
-            canBe: rangeText(CAN_BE.gap),
-            ...asksOf(shown, gapField(row)),
-          }),
-        },
-      ],
-    })),
-    note: inSpoken(
-      'Before TDC is negative, or say it: 10 BTDC. A row without a gap is not read. Between two gauges: “more than .080”.',
-    ),
+    rows: Array.from({ length: to - from }, (_, index) => rowOf(shown, from + index)),
   });
+
+/** Half of the rows beside the other half, where there is room: as they are filled in, those before TDC and those after. */
+const rowsTables = (shown: FormState) => ({
+  template: '/pages/call/side-by-side' as const,
+  data: {
+    slots: [
+      rowsTable(shown, 'Gaps over the crank, first rows', 0, ROWS / 2),
+      rowsTable(shown, 'Gaps over the crank, last rows', ROWS / 2, ROWS),
+    ],
+  },
+});
 
 /** A scan typed row by row. */
 export function rowsForm(context: CallContext): PageForm {
@@ -84,7 +94,12 @@ export function rowsForm(context: CallContext): PageForm {
     initial: { ...USUAL_ANGLES, ...how },
     groups: (shown) => [
       { columns: true, slots: placeFields(shown, context) },
-      { slots: [rowsTable(shown)] },
+      {
+        hint: inSpoken(
+          'Before TDC is negative, or say it: 10 BTDC. A row without a gap is not read. Between two gauges: “more than .080”.',
+        ),
+        slots: [rowsTables(shown)],
+      },
       { legend: 'How it was read', columns: true, slots: howFields(shown, context) },
     ],
     buttons: [{ label: 'Keep the scan', kind: 'primary', key: 'k' }],
