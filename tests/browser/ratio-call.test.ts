@@ -45,7 +45,7 @@ it('the desk opens the call at the step that is next, by keys alone', async () =
 it('a question is answered where it is asked, and stays answered', async () => {
   const card = desk.locator('.call-pair').filter({ hasText: 'Where does .842 in come from?' });
   await card.getByLabel('Looked: it is not so').check();
-  await card.getByText('Add what was said').click();
+  await card.locator('summary', { hasText: 'Add what was said' }).click();
   await card.getByLabel('In plain words').fill('Read off an older sheet.');
   await card.getByRole('button', { name: 'Keep the answer' }).click();
   await expect

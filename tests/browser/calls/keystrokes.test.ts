@@ -101,7 +101,7 @@ it('lobe first, three passes, then the valve: with lash left in no figure stands
 it('the page asks how much lash was left in, and the builder answers on the phone', async () => {
   const asked = bench.locator('.call-pair', { hasText: 'How much lash was left in?' });
   await asked.getByLabel('How much lash was in it').fill('.012');
-  await asked.getByText('Add what was said').click();
+  await asked.locator('summary', { hasText: 'Add what was said' }).click();
   await asked.getByLabel('In plain words').fill('set with the feeler, never taken out');
   await call.picture(bench, 'lift-is-short-2-phone-question');
   await asked.getByRole('button', { name: 'Keep the answer' }).click();

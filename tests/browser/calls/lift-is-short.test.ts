@@ -60,7 +60,7 @@ describe.each(MODES)('the lift is short, $name', (mode) => {
       hasText: 'How much lash was left in?',
     });
     await asked.getByLabel('Yes, the card’s .012 in').check();
-    await asked.getByText('Add what was said').click();
+    await asked.locator('summary', { hasText: 'Add what was said' }).click();
     await asked.getByLabel('In plain words').fill('the feeler was never taken out');
     await bench.at('.call-pair').press('Keep the answer');
     await desk.press(/^Ratio on the engine/);
