@@ -10,7 +10,7 @@ import type { Chance } from '../mechanics/explain-readings/random.ts';
 import type { TrueCall } from '../mechanics/explain-readings/simulated-call.ts';
 import { found } from './caller.ts';
 import { heardOf, type Judged, judgedAgainst } from './hear.ts';
-import { RecordedCall } from './recorded-call.ts';
+import { ELSEWHERE, RecordedCall } from './recorded-call.ts';
 import { ruledOn } from './score-rows.ts';
 
 const MOST_STEPS = 30;
@@ -78,6 +78,8 @@ function does(chance: Chance, recorded: RecordedCall, next: NextAction, assessme
   const [action = ''] = next.action.split(':');
   const question = assessment.questions.find(({ id }) => next.id === `next:${id}`);
   const reading = ACTIONS.find((each) => each === action);
+  const { about } = next;
+  const elsewhere = about?.of === 'valve' && about.cylinder === ELSEWHERE;
   if (next.step !== 'ratio') return false;
   if (question !== undefined) lookInto(chance, recorded, question);
   else if (reading === 'light-spring-solid-lifter' || action.startsWith('passes-that-don-t-sink'))
@@ -85,6 +87,8 @@ function does(chance: Chance, recorded: RecordedCall, next: NextAction, assessme
       ...askFor('light-spring-solid-lifter', recorded.taken, recorded.call),
       lashSet: true,
     });
+  else if (elsewhere && (reading === 'lobe-at-lifter' || action === 'lobe-passes'))
+    recorded.takeLobeElsewhere();
   else if (reading !== undefined) recorded.act(reading);
   else if (action === 'valve-passes') passAgain(recorded);
   else if (action === 'lobe-passes') recorded.act('lobe-at-lifter');

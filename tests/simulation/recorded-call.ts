@@ -1,7 +1,12 @@
 import type { Action, ExplainReading } from '../../server/mechanics/explain-readings/types.ts';
 import { askFor, readBackFinds } from '../mechanics/explain-readings/follow.ts';
 import type { Chance } from '../mechanics/explain-readings/random.ts';
-import { type Asked, type TrueCall, takeReading } from '../mechanics/explain-readings/simulated-call.ts';
+import {
+  type Asked,
+  lobeNear,
+  type TrueCall,
+  takeReading,
+} from '../mechanics/explain-readings/simulated-call.ts';
 import { MemoryBuild } from './memory-build.ts';
 import { firstState, inch, methodAtFirst, type State, type Telling } from './states.ts';
 
@@ -9,7 +14,7 @@ import { firstState, inch, methodAtFirst, type State, type Telling } from './sta
 const PER_TURN = 0.1;
 const ENGINE = { engine: { cylinders: 8 } };
 /** The swap test puts the arm on this cylinder. */
-const ELSEWHERE = 3;
+export const ELSEWHERE = 3;
 
 /** `5 turns 57`: the small hand first, then the number under the big hand. */
 export function onDial(value: number): object {
@@ -36,7 +41,7 @@ interface How {
  */
 export class RecordedCall {
   readonly build = new MemoryBuild();
-  readonly call: TrueCall;
+  call: TrueCall;
   readonly telling: Telling;
   readonly setUps: SetUpEntered[] = [];
   /** Every reading with what is known of it, as the computation alone would be told. */
@@ -123,8 +128,23 @@ export class RecordedCall {
     return !anew && JSON.stringify(next) === JSON.stringify(state) ? { id, state } : this.#start(next);
   }
 
-  /** Takes a reading and enters it. A lobe is read on the valve itself. */
+  /** The lobe under the valve that the arm is moved to is one lobe, however often it is read there. */
+  #elsewhere(): number {
+    const lobe = this.call.lobeElsewhere ?? lobeNear(this.#chance, this.call.valveLobe);
+    this.call = { ...this.call, lobeElsewhere: lobe };
+    return lobe;
+  }
+
+  /** The lobe at the valve that the arm was moved to. */
+  takeLobeElsewhere(): void {
+    const call = { ...this.call, ownLobe: this.#elsewhere() };
+    const { value } = takeReading(this.#chance, call, askFor('lobe-at-lifter', this.taken, call), this.taken);
+    this.build.reading(this.newest.id, { kind: 'lobe-lift', peak: onDial(value) });
+  }
+
+  /** Takes a reading and enters it. A lobe is read on the valve that was read first. */
   take(ask: Asked): void {
+    if (ask.otherValve === true) this.#elsewhere();
     const reading = takeReading(this.#chance, this.call, ask, this.taken);
     const peak = onDial(reading.value);
     if (reading.of === 'lobe-lift') {

@@ -36,6 +36,8 @@ export interface TrueCall {
   readonly said: Omit<ExplainInput, 'readings'>;
   readonly spring: 'light' | 'running';
   readonly lifter: 'solid' | 'hydraulic';
+  /** The lobe under the valve that the arm is moved to; while it is not known, each reading there draws its own. */
+  readonly lobeElsewhere?: number;
 }
 
 const RARE: readonly (readonly [Cause, number])[] = [
@@ -180,10 +182,13 @@ function lobeReading(chance: Chance, call: TrueCall): number {
   return call.ownLobe + call.lobeDial + chance.normal(call.spread);
 }
 
+/** Lobes of one cam are alike to the card’s ± .0025. */
+export const lobeNear = (chance: Chance, lobe: number): number => lobe + chance.between(-0.0025, 0.0025);
+
 function valveReading(chance: Chance, call: TrueCall, ask: Asked, pass: number, setUp: number): number {
   const running = ask.spring !== 'light';
   const atStation = ask.atLobeLift !== undefined;
-  const lobe = ask.otherValve ? call.valveLobe + chance.between(-0.0025, 0.0025) : call.valveLobe;
+  const lobe = ask.otherValve ? (call.lobeElsewhere ?? lobeNear(chance, call.valveLobe)) : call.valveLobe;
   const lift =
     ask.atLobeLift === undefined ? lobe : ask.atLobeLift + call.lobeDial + chance.normal(call.spread);
   const ratio = call.ratio + (atStation ? call.ratioSlope * (lift - lobe) : 0);

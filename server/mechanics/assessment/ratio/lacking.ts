@@ -1,4 +1,4 @@
-import { doubtsOf } from './conditions.ts';
+import { doubtsOf, READ_BACK_WRONG } from './conditions.ts';
 import { ABOUT_TURNS } from './counted.ts';
 import type { GroupExplained } from './explain.ts';
 import type { SetUpKnown } from './known.ts';
@@ -17,9 +17,13 @@ function candidates(known: readonly SetUpKnown[]): SetUpKnown[] {
 export const isSaid = (lack: string): boolean =>
   /^(which spring|which lifter|which arm|whether the lash)/.test(lack);
 
-/** What takes a reading weighs more than any number of things that only have to be said. */
+/** An entry is looked at, or something asked about it answered: nothing is read again for it. */
+const isLookedAt = (lack: string): boolean =>
+  lack === READ_BACK_WRONG || /^the answer to |^pass(es)? .* entered again or struck out/.test(lack);
+
+/** What takes a reading weighs more than any number of things that only have to be said or looked at. */
 const weightOf = ({ lacks }: SetUpKnown): number =>
-  lacks.reduce((sum, lack) => sum + (isSaid(lack) ? 1 : 100), 0);
+  lacks.reduce((sum, lack) => sum + (isSaid(lack) || isLookedAt(lack) ? 1 : 100), 0);
 
 /**
  * The set-up that a word rests on: the one that lacks least, of those the newest. What was read already goes before
