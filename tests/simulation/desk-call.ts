@@ -9,6 +9,7 @@ import { askFor } from '../mechanics/explain-readings/follow.ts';
 import type { Chance } from '../mechanics/explain-readings/random.ts';
 import type { TrueCall } from '../mechanics/explain-readings/simulated-call.ts';
 import { found } from './caller.ts';
+import { drawnCall } from './drawn.ts';
 import { heardOf, type Judged, judgedAgainst } from './hear.ts';
 import { ELSEWHERE, RecordedCall } from './recorded-call.ts';
 import { ruledOn } from './score-rows.ts';
@@ -89,7 +90,10 @@ function does(chance: Chance, recorded: RecordedCall, next: NextAction, assessme
     });
   else if (elsewhere && (reading === 'lobe-at-lifter' || action === 'lobe-passes'))
     recorded.takeLobeElsewhere();
-  else if (reading !== undefined) recorded.act(reading);
+  else if (action === 'read-back' && next.sentence.includes('put right')) {
+    recorded.entriesPutRight();
+    recorded.act('read-back');
+  } else if (reading !== undefined) recorded.act(reading);
   else if (action === 'valve-passes') passAgain(recorded);
   else if (action === 'lobe-passes') recorded.act('lobe-at-lifter');
   else if (action.startsWith('whether-the-lash')) recorded.act('lash-to-zero');
@@ -120,4 +124,14 @@ export function followDesk(chance: Chance, call: TrueCall): DeskFollowed {
     if (!does(chance, recorded, next, assessment)) return end();
     steps += 1;
   }
+}
+
+/** So many calls about an arm with a mark. */
+export function followDesks(chance: Chance, calls: number): readonly DeskFollowed[] {
+  const found: DeskFollowed[] = [];
+  while (found.length < calls) {
+    const call = drawnCall(chance);
+    if (call.said.mark !== undefined) found.push(followDesk(chance, call));
+  }
+  return found;
 }

@@ -1,6 +1,5 @@
 import { chanceFrom } from '../mechanics/explain-readings/random.ts';
-import { type DeskFollowed, followDesk } from './desk-call.ts';
-import { drawnCall } from './drawn.ts';
+import { type DeskFollowed, followDesks } from './desk-call.ts';
 import { type Followed, followCalls, type Names } from './follow-call.ts';
 import { type ReadingSet, scoreRows } from './score-rows.ts';
 import { meanOf, type Scored, scored } from './shares.ts';
@@ -78,12 +77,7 @@ function stuck(found: readonly DeskFollowed[]): string[] {
 
 /** Marked arms alone: where there is no mark the desk waits for what they are sold as. */
 export function* desk(calls: number, seed: number): Generator<string> {
-  const chance = chanceFrom(seed);
-  const found: DeskFollowed[] = [];
-  while (found.length < calls) {
-    const call = drawnCall(chance);
-    if (call.said.mark !== undefined) found.push(followDesk(chance, call));
-  }
+  const found = followDesks(chanceFrom(seed), calls);
   const all = scored(found);
   yield* [
     `what is next at the desk, ${calls} calls with a mark, seed ${seed}`,

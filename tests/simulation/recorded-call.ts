@@ -1,5 +1,5 @@
 import type { Action, ExplainReading } from '../../server/mechanics/explain-readings/types.ts';
-import { askFor, readBackFinds } from '../mechanics/explain-readings/follow.ts';
+import { askFor, HEARD, readBackFinds } from '../mechanics/explain-readings/follow.ts';
 import type { Chance } from '../mechanics/explain-readings/random.ts';
 import {
   type Asked,
@@ -87,6 +87,13 @@ export class RecordedCall {
       ...ENGINE,
       cam: { assumedRatio: 1.6, intake, exhaust: { lobeLift: inch(otherLobeLift) } },
     });
+  }
+
+  /** What was heard to be wrong is put right: each of these is the lobe that the card is taken to give. */
+  entriesPutRight(): void {
+    const mistakes = new Set([...this.call.mistakes].filter((cause) => !HEARD.includes(cause)));
+    this.call = { ...this.call, mistakes, cardSlipped: false };
+    this.cardPutRight();
   }
 
   withoutCard(): void {

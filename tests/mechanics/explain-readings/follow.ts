@@ -56,10 +56,12 @@ export function askFor(action: Action, readings: readonly ExplainReading[], call
   return { ...before, ...CHANGES[action] };
 }
 
+/** Mistakes that show when the entries are read back. */
+export const HEARD: readonly Cause[] = ['wrong-card-row', 'wrong-valve', 'valve-lift-as-lobe'];
+
 /** Whether reading the entries back finds one that was wrong. */
 export function readBackFinds(chance: Chance, call: TrueCall): boolean {
-  const heard: Cause[] = ['wrong-card-row', 'wrong-valve', 'valve-lift-as-lobe'];
-  const wrong = call.cardSlipped || heard.some((cause) => call.mistakes.has(cause));
+  const wrong = call.cardSlipped || HEARD.some((cause) => call.mistakes.has(cause));
   return chance.happens(wrong ? READ_BACK_FINDS : READ_BACK_FINDS_ELSE);
 }
 

@@ -5,11 +5,11 @@ import { passesApart } from '../../valve-sheet/apart.ts';
 import { inches } from '../common/said.ts';
 import type { Evidence, PassEvidence, PassKind } from '../evidence.ts';
 import type { AsideCode } from './detail.ts';
+import { EQUAL, lacksOf, oddLacks, spreadOf, undecidedLacks, widening } from './passes-repeat.ts';
 import type { SetUpNow } from './set-ups.ts';
 
 /** A hand that comes back within this is on its zero: common practice, no published source. */
 export const ZERO_RETURNS_WITHIN = 0.002 * IN;
-const EQUAL = 1e-9 * IN;
 
 const KINDS: readonly PassKind[] = [
   'lobe-lift',
@@ -94,11 +94,6 @@ function turnsApart(passes: readonly PassEvidence[], perTurn: number, spread: nu
   return { apart, odd, undecided: found.undecided };
 }
 
-const spreadOf = (passes: readonly PassEvidence[]): number => {
-  const values = passes.map(({ value }) => value);
-  return values.length < 2 ? 0 : Math.max(...values) - Math.min(...values);
-};
-
 /**
  * Passes whose turns were not counted, whole turns away from those whose turns were: the count decides, however many
  * they are.
@@ -117,65 +112,26 @@ function turnsByCount(passes: readonly PassEvidence[], perTurn: number, spread: 
   });
 }
 
-function lacksOf(used: readonly PassEvidence[], spread: number, what: string): string[] {
-  const apart = spreadOf(used);
-  if (apart <= spread + EQUAL) return [];
-  return [`passes of the ${what} that repeat: these lie ${inches(apart)} apart`];
-}
-
-/** Where others agree it is known which passes lie off; a mean is taken of none till a person has looked. */
-function oddLacks(
-  odd: readonly { readonly index: number; readonly off: number }[],
-  passes: readonly PassEvidence[],
-) {
-  return odd.flatMap(({ index, off }) => {
-    const pass = passes[index];
-    if (pass === undefined) return [];
-    const away = `${inches(Math.abs(off))} ${off < 0 ? 'under' : 'over'} its fellows`;
-    return [`pass ${pass.pass} entered again or struck out: it reads ${inches(pass.value)}, ${away}`];
-  });
-}
-
-/** Two that are whole turns apart, and nobody can say which of them is right: named, so that it is known what to look at. */
-function turnBetween(passes: readonly PassEvidence[], perTurn: number, spread: number): string | undefined {
-  const [one, other] = passes;
-  if (one === undefined || other === undefined || passes.length > 2) return undefined;
-  const apart = Math.abs(one.value - other.value);
-  const turns = Math.round(apart / perTurn);
-  if (turns === 0 || Math.abs(apart - turns * perTurn) > 2 * spread) return undefined;
-  const said = turns === 1 ? 'one turn' : `${turns} turns`;
-  return `pass ${one.pass}, ${inches(one.value)}, and pass ${other.pass}, ${inches(other.value)}, are ${said} of the dial apart`;
-}
-
-function undecidedLacks(
-  passes: readonly PassEvidence[],
-  perTurn: number,
-  spread: number,
-  what: string,
-): string[] {
-  const turns = turnBetween(passes, perTurn, spread);
-  return turns === undefined
-    ? [`one more pass of the ${what}: nothing says which of them is right`, ...lacksOf(passes, spread, what)]
-    : [`one more pass of the ${what}, small hand first: ${turns}`];
-}
-
 /** How far off the tool of these passes may be, and whether it is a dial. */
 interface PassTool {
   readonly within: number;
   readonly dial: boolean;
 }
 
-/** Which passes of one kind a figure is made of. Passes of one reading agree within the allowance either way. */
 /** Without a dial nothing turns: no two passes are a turn apart [m]. */
 const NO_TURN = 1;
 
+/** Which passes of one kind a figure is made of. Passes of one reading agree within the allowance either way. */
 export function usedPasses(
   passes: readonly PassEvidence[],
   setUp: SetUpNow,
   what: string,
   tool: PassTool = { within: setUp.errorLimit, dial: isDial(setUp.tool) },
 ): UsedPasses {
-  const spread = 2 * (tool.dial ? allowance('repeat') : Math.max(allowance('repeat'), tool.within));
+  const spread =
+    2 *
+    (tool.dial ? allowance('repeat') : Math.max(allowance('repeat'), tool.within)) *
+    widening(passes.length);
   const perTurn = tool.dial ? setUp.perTurn : NO_TURN;
   const real = passes.filter(({ value }) => value > 0);
   const none = passes
