@@ -1,5 +1,5 @@
 import type { Call } from './call.ts';
-import { asked, described, type Entry, lashLine, marked } from './entry.ts';
+import { asked, described, kept, lashLine, marked } from './entry.ts';
 
 const START = [
   asked('none', 'has-run'),
@@ -7,12 +7,6 @@ const START = [
 ];
 
 const NUT = { thread: '7/16-20', mount: 'stud-nut', ratio: 1.6 };
-
-const kept = (computation: string, inputs: object): Entry => ({
-  method: 'POST',
-  path: 'build/workings',
-  body: { computation, inputs },
-});
 
 /* A gap that grew over .004 on one valve, and again after a reset, is a stop: common practice, no published source. */
 export const OF_SETTING: readonly Call[] = [

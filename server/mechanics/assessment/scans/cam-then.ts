@@ -43,7 +43,7 @@ export function camAsked(scan: ScanEvidence, evidence: Evidence): AssessedQuesti
         weight: 'strong',
         ask: `Was ${placeOf(scan)} scanned with the cam where it is now, or was the cam moved after the scan?`,
         size: `${foundSaid(found.advance)} Advance brings the intake nearer to the piston, retard the exhaust.`,
-        test: 'Say which came first, and what was done to the cam between. If it was moved after the scan, the gap is scanned again.',
+        test: 'Say which came first, and what was done to the cam between.',
         byLooking: true,
         restsOn: [scan.id],
       },

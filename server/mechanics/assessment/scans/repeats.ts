@@ -88,7 +88,7 @@ export function repeatsAsked(evidence: Evidence): AssessedQuestion[] {
           weight: 'weak',
           ask: `Was anything changed between the scans of ${placeOf(one)}: base, lifter, timing, or the valve itself?`,
           size: `One has its least at ${inches(low)}, another at ${inches(high)}. Read alike they come within ${inches(within(one, worst.other))}.`,
-          test: 'Say what was done between them. Then the scan is read once more, the same way.',
+          test: 'Say what was done between them.',
           byLooking: true,
           restsOn: ids,
         },
