@@ -112,6 +112,8 @@ describe('under a stop that readings raise, as under a hold', () => {
   const lash = { cylinder: 5, valve: 'intake', lash: '.017 in', moment: 'found' };
   const scan = { cylinder: 1, valve: 'intake', readings: [{ crankAngle: '8 deg', gap: '.120 in' }] };
   const mark = { cylinder: 6, valve: 'intake', width: '.041 in', side: 'centred' };
+  const atStop = { computation: 'top-dead-centre', inputs: { stopReadings: ['37 deg', '35 deg'] } };
+  const peak = { computation: 'centreline', inputs: { before: '62 deg', after: '148 deg' } };
 
   async function stopped(how: 'held' | 'gap-short' | 'other-call') {
     const before = await openCall(service, desk, 'Kept open');
@@ -163,6 +165,11 @@ describe('under a stop that readings raise, as under a hold', () => {
           how === 'gap-short' ? /^Do not run it, and do not turn it yet: / : /^Do not turn it: /,
         );
       }
+      for (const body of [atStop, peak]) {
+        const { status, json } = await send('workings', body);
+        expect([body.computation, status, code(json)]).toEqual([body.computation, 409, 'held']);
+        expect(json.detail).toContain('send it again once the desk has lifted the stop');
+      }
     },
   );
 
@@ -178,6 +185,7 @@ describe('under a stop that readings raise, as under a hold', () => {
         sheet: { tool: 'caliper', readings: [{ ...gap, kind: 'lobe-lift', reading: '.340 in' }] },
         answers: { question: 'Was it run?', answer: 'no' },
         arms: { name: 'arm on the bench' },
+        workings: { computation: 'roller-sweep', inputs: { pivotToTip: '1.46 in', netLift: '.55 in' } },
       };
       for (const [to, body] of Object.entries(open)) {
         const { status, text } = await send(to, body);
@@ -192,6 +200,29 @@ describe('under a stop that readings raise, as under a hold', () => {
       ).toBe(201);
     },
   );
+
+  test('figures at the stop: the page offers no form for them, and one that was open before is refused alike', async () => {
+    const { callId, buildId } = await openCall(service, desk, 'Timing under a stop');
+    const at = `/calls/${callId}/steps/timing?of=top-dead-centre`;
+    const open = await service.request({ url: at, cookies: desk.cookies });
+    expect(open.body).toContain('After TDC, at the stop');
+    const hold = { reason: 'a tight spot' };
+    await sendJson(service, desk.bearer, 'POST', `/api/v1/calls/${callId}/hold`, hold);
+    const held = await service.request({ url: at, cookies: desk.cookies });
+    expect(held.body).not.toContain('After TDC, at the stop');
+    const late = await postForm(
+      service,
+      `/calls/${callId}/workings/timing`,
+      { form: 'working', part: 'top-dead-centre', before: '35', after: '37' },
+      { cookies: desk.cookies },
+    );
+    expect([late.statusCode, late.body.includes('Do not turn it: a tight spot')]).toEqual([409, true]);
+    const json = await sendJson(service, desk.bearer, 'POST', `/api/v1/builds/${buildId}/workings`, atStop);
+    expect(json.status).toBe(409);
+    const { workings } = (await sendJson(service, desk.bearer, 'GET', `/api/v1/builds/${buildId}/workings`))
+      .json;
+    expect(workings).toEqual([]);
+  });
 
   test('the hold of one call stands on the other call about the build, and is lifted for both', async () => {
     const { callId, buildId } = await stopped('other-call');
