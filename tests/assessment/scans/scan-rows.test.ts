@@ -33,13 +33,17 @@ const readOf = (text: string) => {
 /* Headings as people and spreadsheets write them; figures invented. */
 describe('headings', () => {
   test.each([
-    ['a unit in square brackets', 'Crank angle [deg]\tGap [thou]\n10\t112', '10° after TDC: 112 thou'],
+    [
+      'a unit in square brackets',
+      'Crank angle [deg]\tGap [thou]\n10\t112',
+      '10° after TDC: 112 thou = .112 in',
+    ],
     ['in round ones', 'Deg;Clearance (mm)\n10;2,84', '10° after TDC: 2.84 mm'],
     ['after a comma, within quotes', '"Crank, deg";"Gap, mm"\n"10";"2,84"', '10° after TDC: 2.84 mm'],
     ['a bare unit', 'deg,mm\n10,2.84', '10° after TDC: 2.84 mm'],
-    ['with a blank between', 'crank gap thou\n10 112', '10° after TDC: 112 thou'],
+    ['with a blank between', 'crank gap thou\n10 112', '10° after TDC: 112 thou = .112 in'],
     ['the gap first', 'Gap [mm];Crank angle\n2,84;10', '10° after TDC: 2.84 mm'],
-    ['before TDC', 'BTDC;Gap [thou]\n10;112', '10° before TDC: 112 thou'],
+    ['before TDC', 'BTDC;Gap [thou]\n10;112', '10° before TDC: 112 thou = .112 in'],
     ['after TDC', 'Degrees ATDC\tPiston to valve\n10\t.112', '10° after TDC: .112 in'],
     ['the dead centre itself has no side', 'BTDC;Gap\nTDC;.112', 'TDC: .112 in'],
     ['quoted decimal commas between commas', '"Crank","Gap [mm]"\n"10","2,84"', '10° after TDC: 2.84 mm'],
@@ -54,9 +58,9 @@ describe('headings', () => {
 
   test('a column before and one after TDC', () => {
     expect(readOf('BTDC;ATDC;Gap [thou]\n4;;120\n;4;118\n;10;112')).toEqual([
-      '4° before TDC: 120 thou',
-      '4° after TDC: 118 thou',
-      '10° after TDC: 112 thou',
+      '4° before TDC: 120 thou = .120 in',
+      '4° after TDC: 118 thou = .118 in',
+      '10° after TDC: 112 thou = .112 in',
     ]);
   });
 
@@ -86,7 +90,7 @@ describe('headings', () => {
   });
 
   test('words that are said are a row, no heading', () => {
-    expect(readOf('ten after, one twelve')).toEqual(['10° after TDC: .112 in']);
+    expect(readOf('ten after, one twelve')).toEqual(['10° after TDC: 112 thou = .112 in']);
   });
 });
 

@@ -12,7 +12,7 @@ const readOf = (text: string) => {
 
 describe('units in a heading', () => {
   test.each([
-    ['in square brackets', 'Cyl\tValve\tLash [thou]\n1\tI\t16', '1 intake lash 16 thou'],
+    ['in square brackets', 'Cyl\tValve\tLash [thou]\n1\tI\t16', '1 intake lash 16 thou = .016 in'],
     ['in round ones', 'Cyl;Valve;Lash (mm)\n1;I;0,41', '1 intake lash 0.41 mm'],
     ['after a comma, in quotes', '"Cyl","Valve","Lash, mm"\n"1","I","0,41"', '1 intake lash 0.41 mm'],
     ['after a blank', 'Cyl;Valve;Lash mm\n1;I;0,41', '1 intake lash 0.41 mm'],
