@@ -82,7 +82,7 @@ const FORCES = new Set(['lb', 'lbs', 'pound', 'pounds', 'newton', 'newtons']);
 /** The unit that a list of words names, or undefined. Pounds stay `lb`: the kind decides what they are. */
 export function unitOfWords(words: readonly string[]): NamedUnit | undefined {
   const spelling = words
-    .map((word, at) => (word === 'an' && FORCES.has(words[at - 1] ?? '') ? 'per' : word))
+    .map((word, at) => (['a', 'an'].includes(word) && FORCES.has(words[at - 1] ?? '') ? 'per' : word))
     .filter((word) => !FILLERS.has(word))
     .map((word) => (Object.hasOwn(WORDS, word) ? WORDS[word] : word))
     .join(' ');

@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
 import { saidInputs } from '../../../server/compute/said-inputs.ts';
 import { computation as adjuster } from '../../../server/mechanics/computations/adjuster.ts';
-import { computation as centreline } from '../../../server/mechanics/computations/centreline.ts';
 import { computation as lifterPreload } from '../../../server/mechanics/computations/lifter-preload.ts';
 import { computation as pushrodLength } from '../../../server/mechanics/computations/pushrod-length.ts';
 import { readForm } from '../../../server/web/forms/read-form.ts';
@@ -87,7 +86,7 @@ const OF_CALL: Readonly<Record<string, readonly Said[]>> = {
     ['three fifty', '350 lbf/in'],
     ['three hundred pounds an inch', '300 lbf/in'],
     ['three hundred pounds per inch', '300 lbf/in'],
-    ['fifty newtons a millimetre', /unit/],
+    ['fifty newtons a millimetre', '50 N/mm'],
     ['eight', /Is it 8 N\/mm\?/],
   ],
   crankAngle: [
@@ -159,7 +158,7 @@ const OF_COMPUTATIONS: Readonly<Record<string, readonly Said[]>> = {
   thread: [['24 pitch', /must be a thread such as 7\/16-20/]],
 };
 
-const turned = [adjuster, lifterPreload, pushrodLength, centreline].flatMap(({ name, input }) =>
+const turned = [adjuster, lifterPreload, pushrodLength].flatMap(({ name, input }) =>
   fieldsOf(input)
     .map((leaf) => ({ computation: name, leaf, name: lastOf(leaf) }))
     .filter((each) => each.name in OF_COMPUTATIONS),
