@@ -19,7 +19,7 @@ const BY: Readonly<Record<PushrodTaken, string>> = {
   micrometer: 'by micrometer',
   rule: 'by a rule',
   guess: 'guessed',
-  stamped: 'as it is stamped',
+  stamped: 'by its stamp',
   told: 'as it was told',
 };
 const OVER = { ends: 'over its ends', gauge: 'to a gauge' } as const;
