@@ -4,6 +4,7 @@ import { InputFaults } from '../../shared/problems/faults.ts';
 import { answer } from '../../shared/schemas/answer.ts';
 import { strikeWorking as strikeInput } from '../../shared/schemas/commands.ts';
 import { someWords } from '../../shared/schemas/texts.ts';
+import { refuseTurning } from '../assessment/stops/refuse-turning.ts';
 import { showWorking, workingView } from '../records/workings/view.ts';
 import { keepWorking, listWorkings, strikeWorking } from '../records/workings/workings.ts';
 import { commandRoute, idParams, noParams, readRoute } from '../web/api-route.ts';
@@ -54,7 +55,9 @@ export function workingsApi(app: FastifyInstance, deps: Deps): void {
       }
       try {
         return {
-          body: showWorking((await keepWorking(tx, principal, params.id, computation, body.inputs)).working),
+          body: showWorking(
+            (await keepWorking(tx, principal, params.id, computation, body.inputs, refuseTurning)).working,
+          ),
         };
       } catch (error) {
         if (!(error instanceof InputFaults)) throw error;

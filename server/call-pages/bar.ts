@@ -1,31 +1,47 @@
 import { defined } from '../../shared/defined.ts';
+import type { StepName } from '../../shared/steps.ts';
 import type { BarData, BarLink } from '../../views/parts/bar.examples.ts';
 import type { ButtonData } from '../../views/parts/button.examples.ts';
 import type { Component } from '../../views/parts/components.ts';
 import type { CallContext } from '../call/context.ts';
 import { breathsOf, type LeadParts } from '../call/headline.ts';
 import { type CallFrame, linkOf } from './frame.ts';
+import { photographAt } from './photographs/upload-form.ts';
 import { namesOf } from './tape.ts';
 import { tapeText } from './tape-text.ts';
 
-/** What is next, with the way to it where it is done on another step; `beside` an answer, that is not said again. */
+/** The way to what is next where it is done on another step, else what this step has for it. */
+function buttonOf(
+  frame: CallFrame,
+  { base, side }: CallContext,
+  step: StepName,
+  { current, own }: { readonly current: string; readonly own: ButtonData | undefined },
+): ButtonData | undefined {
+  if (step === current) return own;
+  return {
+    label: linkOf(frame, step),
+    href: `${base}/steps/${step}`,
+    kind: 'primary',
+    ...(side === 'desk' ? { key: 'n' } : {}),
+  };
+}
+
+/** What is next, with the way to it; `beside` an answer, that is not said again. A photograph is kept on its own page. */
 function nextOf(
   frame: CallFrame,
-  { assessment: { next }, base, side }: CallContext,
+  context: CallContext,
   current: string,
   { own, beside }: { readonly own: ButtonData | undefined; readonly beside: boolean },
 ): BarData['next'] {
+  const { next } = context.assessment;
   if (next === undefined) return undefined;
   const sentence = (beside ? next.besideAnswer : undefined) ?? next.sentence;
-  if (next.step === current) return { sentence, ...defined({ button: own }) };
+  const button = buttonOf(frame, context, next.step, { current, own });
+  if (next.photograph !== true) return { sentence, ...defined({ button }) };
   return {
     sentence,
-    button: {
-      label: linkOf(frame, next.step),
-      href: `${base}/steps/${next.step}`,
-      kind: 'primary',
-      ...(side === 'desk' ? { key: 'n' } : {}),
-    },
+    button: { label: 'Photograph it', href: photographAt(context), kind: 'primary' },
+    ...(button === undefined ? {} : { also: { ...button, kind: 'plain' } }),
   };
 }
 

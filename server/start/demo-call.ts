@@ -90,7 +90,8 @@ export async function seedCall(tx: Tx, desk: Principal, tools: DemoTools): Promi
   await seedGapsTaken(tx, desk, buildId);
   await seedSheet(tx, desk, buildId);
   const computation = tools.computations.get(demo.working.computation);
-  if (computation !== undefined) await keepWorking(tx, desk, buildId, computation, demo.working.inputs);
+  if (computation !== undefined)
+    await keepWorking(tx, desk, buildId, computation, demo.working.inputs, refuseTurning);
   for (const { days, ...note } of demo.notes) {
     const due =
       days === undefined

@@ -113,8 +113,9 @@ const isSaid = ({ shape }: NumberValue): boolean =>
  * An inch and more said in a row: `one six` is 1.6 in, `four thirty` 4.30 in or 4.030 in. Only where the field can be
  * none of the usual ways of saying digits.
  */
-function saidWithPoint(number: NumberValue): Meant[] {
-  const { point = [] } = asRun(number) ?? {};
+function saidWithPoint(number: NumberValue, { kind }: InField): Meant[] {
+  // Of a length alone: nobody says degrees or pounds with a point left out.
+  const { point = [] } = kind === 'length' ? (asRun(number) ?? {}) : {};
   return point.flatMap(({ readAs, value, unit }) =>
     unit === undefined ? [] : [{ readAs, quantity: { value, unit }, question: `Is it ${readAs}?` }],
   );
@@ -139,13 +140,18 @@ function ofBareNumber(text: string, number: NumberValue, options: InField): Numb
   const open = ofInches && metric ? [...own, ...other] : own;
   const [only, ...more] = open;
   if (only === undefined) {
-    const inches = saidWithPoint(number).filter(fits);
+    const inches = saidWithPoint(number, options).filter(fits);
     const [one, ...rest] = [...inches, ...other];
     if (one === undefined) return outside(all, options);
     return rest.length === 0 && inches.length === 1 ? settled(one) : asked([one, ...rest]);
   }
   if (more.length > 0) return ofSaid(open, number, options.range);
-  const mostly = likelier(only, [...saidWithPoint(number).filter(fits), ...other], number, options.range);
+  const mostly = likelier(
+    only,
+    [...saidWithPoint(number, options).filter(fits), ...other],
+    number,
+    options.range,
+  );
   if (mostly.length > 0) return asked([only, ...mostly]);
   // Thousandths that were only written as a number are asked about; said, they are how the trade says them.
   if (only.quantity.unit === options.assume || isSaid(number)) return settled(only);

@@ -76,9 +76,13 @@ const SPELLINGS: ReadonlyMap<string, NamedUnit> = new Map([
 /** Words between a number and its unit: half `of an` inch. */
 const FILLERS = new Set(['of', 'a', 'an', '^']);
 
+/** Three hundred pounds `an` inch is three hundred to the inch. */
+const FORCES = new Set(['lb', 'lbs', 'pound', 'pounds', 'newton', 'newtons']);
+
 /** The unit that a list of words names, or undefined. Pounds stay `lb`: the kind decides what they are. */
 export function unitOfWords(words: readonly string[]): NamedUnit | undefined {
   const spelling = words
+    .map((word, at) => (['a', 'an'].includes(word) && FORCES.has(words[at - 1] ?? '') ? 'per' : word))
     .filter((word) => !FILLERS.has(word))
     .map((word) => (Object.hasOwn(WORDS, word) ? WORDS[word] : word))
     .join(' ');

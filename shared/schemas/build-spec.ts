@@ -6,7 +6,7 @@ import { enteredLengths } from './entered-list.ts';
 import { choice, listOf } from './fields.ts';
 import { bare, rockerRatio } from './number-fields.ts';
 import { words } from './texts.ts';
-import { keysOf, VALVE_GEARS } from './words.ts';
+import { keysOf, PUSHROD_TAKEN, VALVE_GEARS } from './words.ts';
 
 const optionalLength = (description: string, range: FieldRange) =>
   entered('length', description, range).optional();
@@ -164,6 +164,20 @@ export const buildSpec = z.strictObject({
       pivotToTip: optionalLength('rocker pivot to the roller’s centre', CAN_BE.pivotToTip),
     })
     .optional(),
+  pushrods: z
+    .strictObject({
+      intake: optionalLength('length of the intake pushrods', CAN_BE.pushrod),
+      exhaust: optionalLength(
+        'length of the exhaust pushrods, each side by itself; left out, not known',
+        CAN_BE.pushrod,
+      ),
+      over: choice(['ends', 'gauge'], 'over what these lengths are taken, where that is known').optional(),
+      taken: choice(keysOf(PUSHROD_TAKEN), 'how these lengths were taken, where that is known').optional(),
+    })
+    .optional()
+    .meta({
+      description: 'pushrods as they were measured or told; one by a checker is kept as a computation',
+    }),
   clearances: z.strictObject({ intake: perValve.optional(), exhaust: perValve.optional() }).optional(),
 });
 

@@ -44,9 +44,7 @@ function readAngle(raw: unknown, ctx: Refusal): Entered {
   if (text !== undefined && AT_CENTRE.test(text))
     return { typed: text, value: 0, unit: 'deg', readAs: 'TDC' };
   const [, bare = '', side] = (text === undefined ? undefined : WITH_SIDE.exec(text)) ?? [];
-  const read = ANGLE.safeParse(
-    side === undefined ? raw : /[a-z°]/i.test(bare) ? bare : { typed: bare, assume: 'deg' },
-  );
+  const read = ANGLE.safeParse(side === undefined ? raw : { typed: bare, assume: 'deg' });
   if (!read.success)
     return refused(
       ctx,

@@ -138,3 +138,14 @@ export function storedWord<const T extends Record<string, string>>(
 export function sentence(words: Readonly<Record<string, string>>, key: string): string {
   return words[key] ?? key;
 }
+
+/** How the length of a pushrod was come by: with a tool, or as somebody says it. */
+export const PUSHROD_TAKEN = {
+  caliper: 'Caliper',
+  micrometer: 'Micrometer',
+  rule: 'Rule or tape',
+  guess: 'A guess, not measured',
+  stamped: 'Stamped on it',
+  told: 'As it was told or ordered',
+} as const;
+export type PushrodTaken = keyof typeof PUSHROD_TAKEN;

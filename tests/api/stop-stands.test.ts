@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { METHOD, openCall, sendJson, startSetUp } from '../tools/call.ts';
+import { linesOf } from '../tools/call-faces.ts';
 import { makeLink } from '../tools/filled-call.ts';
 import { postForm } from '../tools/post-form.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
@@ -112,6 +113,8 @@ describe('under a stop that readings raise, as under a hold', () => {
   const lash = { cylinder: 5, valve: 'intake', lash: '.017 in', moment: 'found' };
   const scan = { cylinder: 1, valve: 'intake', readings: [{ crankAngle: '8 deg', gap: '.120 in' }] };
   const mark = { cylinder: 6, valve: 'intake', width: '.041 in', side: 'centred' };
+  const atStop = { computation: 'top-dead-centre', inputs: { stopReadings: ['37 deg', '35 deg'] } };
+  const peak = { computation: 'centreline', inputs: { before: '62 deg', after: '148 deg' } };
 
   async function stopped(how: 'held' | 'gap-short' | 'other-call') {
     const before = await openCall(service, desk, 'Kept open');
@@ -163,6 +166,11 @@ describe('under a stop that readings raise, as under a hold', () => {
           how === 'gap-short' ? /^Do not run it, and do not turn it yet: / : /^Do not turn it: /,
         );
       }
+      for (const body of [atStop, peak]) {
+        const { status, json } = await send('workings', body);
+        expect([body.computation, status, code(json)]).toEqual([body.computation, 409, 'held']);
+        expect(json.detail).toContain('send it again once the desk has lifted the stop');
+      }
     },
   );
 
@@ -178,6 +186,10 @@ describe('under a stop that readings raise, as under a hold', () => {
         sheet: { tool: 'caliper', readings: [{ ...gap, kind: 'lobe-lift', reading: '.340 in' }] },
         answers: { question: 'Was it run?', answer: 'no' },
         arms: { name: 'arm on the bench' },
+        workings: {
+          computation: 'roller-sweep',
+          inputs: { pivotToTip: '1.46 in', netLift: '.55 in', setAt: 'mid-lift' },
+        },
       };
       for (const [to, body] of Object.entries(open)) {
         const { status, text } = await send(to, body);
@@ -192,6 +204,30 @@ describe('under a stop that readings raise, as under a hold', () => {
       ).toBe(201);
     },
   );
+
+  test('figures at the stop: the page offers no form for them, and one that was open before is refused alike', async () => {
+    const { callId, buildId } = await openCall(service, desk, 'Timing under a stop');
+    const at = `/calls/${callId}/steps/timing?of=top-dead-centre`;
+    const open = await service.request({ url: at, cookies: desk.cookies });
+    expect(open.body).toContain('After TDC, at the stop');
+    const hold = { reason: 'a tight spot' };
+    await sendJson(service, desk.bearer, 'POST', `/api/v1/calls/${callId}/hold`, hold);
+    const held = await service.request({ url: at, cookies: desk.cookies });
+    expect(held.body).not.toContain('After TDC, at the stop');
+    const late = await postForm(
+      service,
+      `/calls/${callId}/workings/timing`,
+      { form: 'working', part: 'top-dead-centre', before: '35', after: '37' },
+      { cookies: desk.cookies },
+    );
+    expect(late.statusCode).not.toBe(303);
+    expect(linesOf(late.body).join(' ')).toContain('send it again once the desk has lifted the stop');
+    const json = await sendJson(service, desk.bearer, 'POST', `/api/v1/builds/${buildId}/workings`, atStop);
+    expect(json.status).toBe(409);
+    const { workings } = (await sendJson(service, desk.bearer, 'GET', `/api/v1/builds/${buildId}/workings`))
+      .json;
+    expect(workings).toEqual([]);
+  });
 
   test('the hold of one call stands on the other call about the build, and is lifted for both', async () => {
     const { callId, buildId } = await stopped('other-call');

@@ -153,3 +153,10 @@ export const marked = (cylinder: number, mark: object): Entry => ({
   path: 'build/tip-marks',
   body: { cylinder, valve: 'intake', ...mark },
 });
+
+/** A computation that was kept with the build. */
+export const kept = (computation: string, inputs: object): Entry => ({
+  method: 'POST',
+  path: 'build/workings',
+  body: { computation, inputs },
+});

@@ -107,4 +107,37 @@ export const OF_OTHERS: readonly Call[] = [
       next: 'lift-with-a-tool',
     },
   },
+  {
+    // .002 by a caliper: common practice, no published source (seeds/part-tools.json).
+    said: 'Pushrods are seven eight eighty in and eight two eighty out, calipered over the ends',
+    goal: 'geometry',
+    entries: [
+      asked('none', 'apart'),
+      described({
+        pushrods: { intake: '7.880 in', exhaust: '8.280 in', over: 'ends', taken: 'caliper' },
+      }),
+    ],
+    expected: {
+      figures: { 'pushrod-length:intake': '7.880', 'pushrod-length:exhaust': '8.280' },
+      says: [
+        /The intake pushrod is 7\.880 in ± \.002, over its ends, by caliper\./,
+        /The exhaust pushrod is 8\.280 in ± \.002/,
+      ],
+      next: 'tip-mark',
+    },
+  },
+  {
+    // Over its ends and to a gauge are about .017 in apart: a cam maker’s questions and answers.
+    said: 'The box says seven eight fifty for the pushrods',
+    goal: 'geometry',
+    entries: [asked('none', 'apart'), described({ pushrods: { intake: '7.850 in', taken: 'told' } })],
+    expected: {
+      figures: { 'pushrod-length:intake': '7.850' },
+      says: [
+        /The intake pushrod is 7\.850 in, as it was told\. .*over the ends or to a gauge.*\.017 in apart/,
+      ],
+      never: [/7\.850 in ±/],
+      next: 'tip-mark',
+    },
+  },
 ];

@@ -1,5 +1,5 @@
 import type { Call } from './call.ts';
-import { asked, described, type Entry } from './entry.ts';
+import { answered, asked, described, type Entry, kept } from './entry.ts';
 
 const START = [
   asked('none', 'apart'),
@@ -31,6 +31,24 @@ const scanOf = (angles: readonly number[], least?: number, more?: object) =>
     more,
   );
 
+const EVERY_2 = [4, 6, 8, 10, 12, 14, 16, 18, 20];
+/** The same on an exhaust: before top dead centre. */
+const exhaustOf = (least: number, more: object = {}) =>
+  scan(
+    EVERY_2.map((angle) => [`${-angle} deg`, gapAt(angle, least)]),
+    { valve: 'exhaust', ...more },
+  );
+
+const named = (name: string, entry: Entry): Entry => ({ ...entry, name });
+/** One that stops it: nothing is scanned after it. */
+const last = (entry: Entry, after: readonly string[]): Entry => ({ ...entry, after });
+
+/* By hand: equal drop at 60 and 148 peaks at 104, 4° early of 108. */
+const EARLY = kept('centreline', { before: '60 deg', after: '148 deg', card: '108 deg', side: 'intake' });
+const CAM_THEN = 'Was 1 intake scanned with the cam where it is now, or was the cam moved after the scan?';
+const INTAKE = 'gap:piston-to-valve:1-intake';
+const EXHAUST = 'gap:piston-to-valve:1-exhaust';
+
 /* Gap over the crank every 2° (trade press); .080 in on a street intake (trade press, usual figure). */
 export const OF_SCAN: readonly Call[] = [
   {
@@ -58,5 +76,97 @@ export const OF_SCAN: readonly Call[] = [
       scanOf([4, 6, 8, 10, 12, 14, 16, 18, 20], 0.13),
     ],
     expected: { says: [/\.11[0-2]/], next: 'lobe-lift-exhaust' },
+  },
+  {
+    // Advance costs the intake its gap: a cam maker’s pages (trade practice 2.8).
+    said: 'Eighty-five on the intake; now the wheel says it is four degrees advanced',
+    goal: 'clearances-after-a-change',
+    entries: [...START, scanOf(EVERY_2, 0.085), EARLY],
+    expected: {
+      words: { [INTAKE]: undefined },
+      asks: ['cam-then'],
+      says: [/the cam moved after the scan/],
+      never: [/against .080 in: clear/],
+      next: 'scan-intake',
+    },
+  },
+  {
+    said: 'Four degrees advanced, and the eighty-five was read with it standing so',
+    goal: 'clearances-after-a-change',
+    entries: [...START, scanOf(EVERY_2, 0.085), EARLY, answered('cam-then', false, { question: CAM_THEN })],
+    expected: {
+      words: { [INTAKE]: 'clear' },
+      headline: /Scan of 1 intake: .*clear\. It was scanned with the cam as it was found, 4° advanced/,
+      next: 'lobe-lift-exhaust',
+    },
+  },
+  {
+    said: 'Four degrees advanced, and I moved it after the scan',
+    goal: 'clearances-after-a-change',
+    entries: [...START, scanOf(EVERY_2, 0.085), EARLY, answered('cam-then', true, { question: CAM_THEN })],
+    expected: {
+      words: { [INTAKE]: undefined },
+      says: [/a scan with the cam where it is now: it was moved after this one/],
+      never: [/against .080 in: clear/, /belong together/],
+      next: 'scan-intake',
+    },
+  },
+  {
+    // .100 on a street exhaust: trade press, usual figure.
+    said: 'Exhaust side, every two from twenty to four before: one eighteen at twelve before',
+    goal: 'clearances-after-a-change',
+    entries: [...START, exhaustOf(0.118)],
+    expected: {
+      words: { [EXHAUST]: 'clear' },
+      headline: /Scan of 1 exhaust: least .118 in ± .002 at about 12° before TDC/,
+      next: 'lobe-lift-exhaust',
+    },
+  },
+  {
+    said: 'Both valves on one: one twelve on the intake, ninety-six on the exhaust',
+    goal: 'clearances-after-a-change',
+    entries: [...START, named('intake', scanOf(EVERY_2)), last(exhaustOf(0.096), ['intake'])],
+    expected: {
+      words: { [INTAKE]: 'clear', [EXHAUST]: 'short' },
+      stop: [/1 exhaust/],
+      next: 'under-gap-short',
+    },
+  },
+  {
+    said: 'Eighty-eight on the intake, and it was on the big springs',
+    goal: 'clearances-after-a-change',
+    entries: [...START, scanOf(EVERY_2, 0.088, { spring: 'running' })],
+    expected: {
+      words: { [INTAKE]: 'close' },
+      says: [/a reading on a light spring: on the running one the train bends/],
+      next: 'lobe-lift-exhaust',
+    },
+  },
+  {
+    said: 'Three times round: one twelve, one ten, one eleven',
+    goal: 'clearances-after-a-change',
+    entries: [...START, scanOf(EVERY_2), scanOf(EVERY_2, 0.11), scanOf(EVERY_2, 0.111)],
+    expected: {
+      words: { [INTAKE]: 'clear' },
+      says: [/It is the worst of what was read/],
+      asksNot: ['scans-apart'],
+      next: 'lobe-lift-exhaust',
+    },
+  },
+  {
+    said: 'Three scans, and the last of them is at seventy-six',
+    goal: 'clearances-after-a-change',
+    entries: [
+      ...START,
+      named('first', scanOf(EVERY_2)),
+      named('second', scanOf(EVERY_2, 0.11)),
+      last(scanOf(EVERY_2, 0.076), ['first', 'second']),
+    ],
+    expected: {
+      words: { [INTAKE]: 'short' },
+      stop: [/1 intake/],
+      asks: ['scans-apart'],
+      next: 'under-gap-short',
+    },
   },
 ];

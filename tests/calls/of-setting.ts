@@ -1,5 +1,5 @@
 import type { Call } from './call.ts';
-import { asked, described, type Entry, lashLine, marked } from './entry.ts';
+import { asked, described, kept, lashLine, marked } from './entry.ts';
 
 const START = [
   asked('none', 'has-run'),
@@ -7,12 +7,6 @@ const START = [
 ];
 
 const NUT = { thread: '7/16-20', mount: 'stud-nut', ratio: 1.6 };
-
-const kept = (computation: string, inputs: object): Entry => ({
-  method: 'POST',
-  path: 'build/workings',
-  body: { computation, inputs },
-});
 
 /* A gap that grew over .004 on one valve, and again after a reset, is a stop: common practice, no published source. */
 export const OF_SETTING: readonly Call[] = [
@@ -110,25 +104,25 @@ export const OF_SETTING: readonly Call[] = [
     },
   },
   {
-    // Half a turn says nothing of whether it had been turned two: 2 × .08125 = .1625 into .150.
-    said: 'Two turns; no, I make it half a turn now',
+    // Two turns stop it whatever was told before: 2 × .08125 = .1625 into .150. Nothing is set after that.
+    said: 'Half a turn; no, it was two turns I gave it',
     goal: 'adjuster',
     entries: [
       asked('none', 'has-run'),
       described({ engine: { cylinders: 8, lifter: 'hydraulic-roller', rockerMounting: 'stud' } }),
       {
-        name: 'two turns',
-        ...kept('lifter-preload', { ...NUT, turns: 2, liftersTravel: '.150 in' }),
+        name: 'half a turn',
+        ...kept('lifter-preload', { ...NUT, turns: 0.5, liftersTravel: '.150 in' }),
       },
       {
-        ...kept('lifter-preload', { ...NUT, turns: 0.5, liftersTravel: '.150 in' }),
-        after: ['two turns'],
+        ...kept('lifter-preload', { ...NUT, turns: 2, liftersTravel: '.150 in' }),
+        after: ['half a turn'],
       },
     ],
     expected: {
       stop: [/\.013 in past the plunger’s bottom/],
       asks: ['plunger-bottomed'],
-      headline: /press the plunger \.041 in/,
+      headline: /\.013 in past the bottom of the plunger/,
       next: 'under-plunger-bottomed',
     },
   },

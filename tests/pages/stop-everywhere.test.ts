@@ -46,16 +46,9 @@ describe.each(RAISED_STOPS)('stopped by %s', (kind) => {
   let call: StoppedCall;
   let sentence: string;
   beforeAll(async () => {
-    call = await stoppedCall(service, desk, kind);
+    // Kept while nothing stops it: under the stop its pages tell it, and nobody to read it again.
     const work = { computation: 'top-dead-centre', inputs: { stopReadings: ['35.5 deg', '33.25 deg'] } };
-    const kept = await sendJson(
-      service,
-      desk.bearer,
-      'POST',
-      `/api/v1/builds/${call.buildId}/workings`,
-      work,
-    );
-    expect(kept.status, kept.text).toBe(201);
+    call = await stoppedCall(service, desk, kind, [{ to: 'workings', body: work }]);
     sentence = (await stopsOf(service, desk.bearer, call.buildId))[0]?.sentence ?? '';
   });
 

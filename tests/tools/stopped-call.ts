@@ -90,16 +90,17 @@ function idIn({ status, json, text }: Kept): string {
   return String(Reflect.get(Object(entry), 'id'));
 }
 
-/** Raises a stop of one kind by readings alone, on a call of its own. */
+/** Raises a stop of one kind by readings alone, on a call of its own; `before` is kept before anything stops it. */
 export async function stoppedCall(
   service: TestService,
   desk: Person,
   kind: RaisedStop,
+  before: readonly { readonly to: string; readonly body: object }[] = [],
 ): Promise<StoppedCall> {
   const { callId, buildId } = await openCall(service, desk, `Stopped by ${kind}`);
   const build = `/api/v1/builds/${buildId}`;
   let entryId = '';
-  for (const { to, body } of RAISED_BY[kind])
+  for (const { to, body } of [...before, ...RAISED_BY[kind]])
     entryId = idIn(await sendJson(service, desk.bearer, 'POST', `${build}/${to}`, body));
   const { secret, bench } = await makeLink(service, desk, callId);
   const mark = kind === 'mark-at-the-edge';

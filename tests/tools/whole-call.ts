@@ -30,6 +30,7 @@ const SPEC = {
     retainerToSeal: '.700 in',
   },
   rockers: { nominalRatio: 1.6, pivotToTip: '1.455 in' },
+  pushrods: { intake: '7.880 in', exhaust: '8.280 in', over: 'ends', taken: 'caliper' },
 };
 
 const lift = (cylinder: number, kind: string, reading: string) => ({

@@ -10,8 +10,12 @@ export interface BarLink {
 export interface BarData {
   /** What was entered just now, and the way to put it right. */
   readonly kept?: { readonly text: string; readonly undo?: BarLink };
-  /** The one thing worth doing now; a button where it is done on another step. */
-  readonly next?: { readonly sentence: string; readonly button?: ButtonData };
+  /** The one thing worth doing now; a button where it is done on another page, and one more where it is done on two. */
+  readonly next?: {
+    readonly sentence: string;
+    readonly button?: ButtonData;
+    readonly also?: ButtonData;
+  };
   /** The answer in one line, and how many questions are open; it stays in sight. */
   readonly answer?: {
     readonly sentence: string;
@@ -43,6 +47,16 @@ export const bar: Part<'/parts/bar'> = {
         next: {
           sentence: 'Enter the lobe lift of the cam card.',
           button: { label: 'Cam card', href: '#cam', key: 'n' },
+        },
+      },
+    },
+    {
+      title: 'A photograph first, then an answer on another step',
+      data: {
+        next: {
+          sentence: 'Leave it as it stands: photograph the lobe. Then answer what was found.',
+          button: { label: 'Photograph it', href: '#picture', kind: 'primary' },
+          also: { label: 'All valves', href: '#sheet', key: 'n' },
         },
       },
     },

@@ -46,6 +46,9 @@ function springsOf(said: BuildSpec['springs']): Evidence['springs'] {
   return { ...asOneSpring({ outer, inner }), nest: { outer, inner } };
 }
 
+const pushrodsOf = ({ intake, exhaust, over, taken }: NonNullable<BuildSpec['pushrods']>) =>
+  defined({ intake: siIf(intake), exhaust: siIf(exhaust), over, taken });
+
 /** Engine, card, springs, rockers and the gaps taken on the engine, as the newest revision has them. */
 export function specEvidence({
   engine,
@@ -53,8 +56,10 @@ export function specEvidence({
   springs,
   rockers,
   clearances,
-}: BuildSpec): Pick<Evidence, 'engine' | 'card' | 'springs' | 'rockers' | 'taken'> {
+  pushrods,
+}: BuildSpec): Pick<Evidence, 'engine' | 'card' | 'springs' | 'rockers' | 'taken' | 'pushrods'> {
   return {
+    ...(pushrods === undefined ? {} : { pushrods: pushrodsOf(pushrods) }),
     engine: defined({
       cylinders: engine?.cylinders,
       intakeValves: engine?.intakeValves,

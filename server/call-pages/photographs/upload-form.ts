@@ -5,10 +5,16 @@ import { fieldId, selectField, textField } from '../../web/forms/fields.ts';
 
 const LABELS = { shows: 'What it shows', caption: 'What to look at', picture: 'Photograph' };
 
+const NAME = 'photograph';
+
+/** Where a photograph is kept: at the field itself, which a browser then has in focus. */
+export const photographAt = ({ base }: Pick<CallContext, 'base'>): string =>
+  `${base}/photographs#${fieldId('picture', { prefix: NAME })}`;
+
 export function uploadForm(context: CallContext, rejected: RejectedForm | undefined): PageForm {
   const fault = rejected?.faults.find((each) => each.field === 'picture');
   return {
-    name: 'photograph',
+    name: NAME,
     action: `${context.base}/photographs`,
     labels: LABELS,
     title: 'Keep a photograph',

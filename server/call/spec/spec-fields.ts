@@ -1,7 +1,7 @@
 import { defined } from '../../../shared/defined.ts';
 import type { Dimension } from '../../../shared/quantities/units.ts';
 import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
-import { VALVE_GEARS, type ValveGear } from '../../../shared/schemas/words.ts';
+import { PUSHROD_TAKEN, VALVE_GEARS, type ValveGear } from '../../../shared/schemas/words.ts';
 
 /** One entry of a build's specification as a form has it; `path` is its place in the specification. */
 export interface SpecField {
@@ -41,6 +41,7 @@ const MOUNTINGS = { stud: 'Stud', pedestal: 'Pedestal', shaft: 'Shaft' };
 const USES = { street: 'Street', race: 'Race' };
 const ROD_MATERIALS = { steel: 'Steel', aluminium: 'Aluminium' };
 const STUD_SIZES = { '5/16': '5/16', '3/8': '3/8', '7/16': '7/16' };
+const PUSHROD_OVER = { ends: 'Its ends', gauge: 'A gauge' };
 const BOLTING = { 'through-centre': 'Through the centre', perimeter: 'Round the edge' };
 
 export const BUILD_GROUPS: readonly SpecGroup[] = [
@@ -119,6 +120,22 @@ export const BUILD_GROUPS: readonly SpecGroup[] = [
       { path: 'springs.inner.seatLoad', label: 'Inner: seat load', dimension: 'load' },
       { path: 'springs.inner.rate', label: 'Inner: rate', dimension: 'rate' },
       length('springs.inner.solidHeight', 'Inner: coil-bind height'),
+    ],
+  },
+  {
+    legend: 'Pushrods',
+    hint: 'Measured or told. One by a checking pushrod is worked out with the tip mark and geometry.',
+    fields: [
+      { ...length('pushrods.intake', 'Intake pushrod'), gears: ['pushrod'] },
+      { ...length('pushrods.exhaust', 'Exhaust pushrod'), gears: ['pushrod'] },
+      {
+        path: 'pushrods.over',
+        label: 'Length over',
+        words: PUSHROD_OVER,
+        hint: 'The two are about .017 in apart.',
+        gears: ['pushrod'],
+      },
+      { path: 'pushrods.taken', label: 'How it was taken', words: PUSHROD_TAKEN, gears: ['pushrod'] },
     ],
   },
 ];

@@ -1,4 +1,5 @@
 import { speaking } from '../../../shared/quantities/spoken-units.ts';
+import { refuseTurning } from '../../assessment/stops/refuse-turning.ts';
 import { computeForm } from '../../compute-forms/compute-form.ts';
 import { Failure } from '../../problems/failure.ts';
 import { unitsOfBuild } from '../../records/builds/units.ts';
@@ -27,7 +28,7 @@ export function workedForm<Loaded extends WorkedData>(step: WorkedStep<Loaded>):
           own === undefined ? computed.faults : computed.faults.map((fault) => own.faultAt(fault));
         return { faults, typed: req.fields };
       }
-      await keepWorking(tx, principal, call.buildId, each, computed.body);
+      await keepWorking(tx, principal, call.buildId, each, computed.body, refuseTurning);
       return { step: `${step.name}?of=${part.name}` };
     },
   });

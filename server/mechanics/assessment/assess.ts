@@ -10,6 +10,7 @@ import { contactQuestions } from './contact-asked.ts';
 import type { Details } from './details.ts';
 import type { Evidence } from './evidence.ts';
 import { figureQuestions } from './figures/figures.ts';
+import { pushrodsPart } from './figures/pushrods.ts';
 import { gearDetail, gearQuestions } from './gear/gear.ts';
 import { forChange, whereTold } from './gear/measured-alone.ts';
 import { noSuchValves } from './gear/no-such-valve.ts';
@@ -83,7 +84,8 @@ function assessed(evidence: Evidence): Assessment {
   const part = partPart(evidence);
   const raisedElsewhere = [...lash.questions, ...marks.questions];
   const noise = noisePart(evidence, { lash: lash.detail, sheet: sheet.detail, raised: raisedElsewhere });
-  const others = [sheet, scans, change, marks, timing, lash, workings, part, noise];
+  const pushrods = pushrodsPart(evidence);
+  const others = [sheet, scans, change, marks, timing, lash, pushrods, workings, part, noise];
   const raised = others.flatMap((each) => each.stop);
   const stop = stopReasons(evidence, raised);
   const ratio = ratioPart(evidence, read, part.detail, stop);

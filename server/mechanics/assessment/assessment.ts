@@ -142,6 +142,8 @@ export interface NextAction {
   readonly stepAtBench?: StepName;
   readonly reason: string;
   readonly minutes?: number;
+  /** It asks for a photograph: a page leads to where one is kept. */
+  readonly photograph?: true;
   /** It turns the engine: never offered under a stop. */
   readonly turns: boolean;
 }

@@ -1,6 +1,6 @@
 import type { UnitSystem } from '../../../shared/quantities/units.ts';
 import type { Goal } from '../../../shared/schemas/goals.ts';
-import type { ValveGear } from '../../../shared/schemas/words.ts';
+import type { PushrodTaken, ValveGear } from '../../../shared/schemas/words.ts';
 import type { Nest } from '../springs/nested.ts';
 import type { ValvePlace } from './evidence/common.ts';
 import type { LobeCard, TakenOnEngine } from './evidence/engine.ts';
@@ -94,6 +94,13 @@ export interface Evidence {
     /** What the shop's catalogue has of the family that they are sold under. */
     readonly family?: { readonly name: string; readonly nominalRatio: number };
     readonly pivotToTip?: number;
+  };
+  /** Lengths that were measured or told, with how. */
+  readonly pushrods?: {
+    readonly intake?: number;
+    readonly exhaust?: number;
+    readonly over?: 'ends' | 'gauge';
+    readonly taken?: PushrodTaken;
   };
   readonly taken: { readonly intake: TakenOnEngine; readonly exhaust: TakenOnEngine };
   readonly arms: readonly ArmEvidence[];

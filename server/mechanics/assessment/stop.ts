@@ -112,6 +112,20 @@ const FIRST: Readonly<Record<StopReason['code'], string>> = {
   'plunger-bottomed': 'Leave the engine as it stands, and back that adjuster off until the pushrod has play',
 };
 
+/** Whose first words ask for a photograph. */
+const PHOTOGRAPHED: ReadonlySet<StopReason['code']> = new Set([
+  'held',
+  'contact',
+  'lash-grew-again',
+  'lobe-worn',
+  'mark-at-the-edge',
+  'part-damaged',
+  'sign-of-damage',
+]);
+
+const asksPhotograph = ({ code, from, answered }: StopReason): boolean =>
+  PHOTOGRAPHED.has(code) && (from === 'person' || !answered);
+
 const LEFT = 'Leave it as it stands';
 
 /** What a reason from the readings waits for is looked at and answered; the rest is the desk’s to lift. */
@@ -132,6 +146,7 @@ export function actionUnder(stop: readonly StopReason[]): NextAction | undefined
     sentence: sentenceUnder(reason, reason.wayOut),
     sentenceAtBench: sentenceUnder(reason, reason.wayOutAtBench ?? reason.wayOut),
     reason: reason.sentence,
+    ...(asksPhotograph(reason) ? { photograph: true as const } : {}),
     turns: false,
   };
 }

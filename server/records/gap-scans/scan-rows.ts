@@ -3,6 +3,14 @@ import { CAN_BE } from '../../../shared/schemas/can-be.ts';
 import { crankAngle } from '../../../shared/schemas/crank-angle.ts';
 import { gauged } from '../../../shared/schemas/gauged.ts';
 import type { ScanReading } from './gap-scan-table.ts';
+import { cellsIn, partsOf } from './scan-cells.ts';
+import {
+  HEADINGS_ALLOWED,
+  LONGEST_HEADING,
+  readBlankHeading,
+  readScanHeading,
+  type ScanColumn,
+} from './scan-headings.ts';
 
 const ANGLE = crankAngle('crank angle');
 const GAP = gauged('the gap', CAN_BE.gap);
@@ -10,7 +18,7 @@ const GAP = gauged('the gap', CAN_BE.gap);
 /** What is wrong with one row of the text. */
 interface RowFault {
   readonly line: number;
-  readonly column: 'crank angle' | 'gap' | 'row';
+  readonly column: 'crank angle' | 'gap' | 'row' | 'heading';
   readonly detail: string;
   readonly received: string;
 }
@@ -20,101 +28,130 @@ export interface ScanRows {
   readonly faults: readonly RowFault[];
 }
 
-/** A heading may name the unit of its column: `gap, mm`. */
-const HEADING = /^[^\d]*(?:crank|angle|deg|gap|clearance|valve|piston)[^\d]*$/i;
-const UNIT_OF_HEADING = /\b(in|inch|inches|thou|mm)\b\s*\)?\s*$/i;
+/** No row of two figures is longer; what is longer is looked at no further. */
+const LONGEST_ROW = 200;
 
-/** `4 2,41` and `4, 2,41`: the comma between digits is the decimal one, and what stands before them parts the columns. */
-const DECIMAL_COMMA = /^([^,]*[^\s,])(?:\s+|,\s+)([-−]?\d*,\d+[^\d,]*)$/;
-
-/** A tab or a semicolon parts the columns, else a comma; else the blank before the gap. A spreadsheet may quote cells. */
-function split(row: string): string[] {
-  if (/^"[^"]*"\s*[\t;,]\s*"[^"]*"$/.test(row))
-    return [...row.matchAll(/"([^"]*)"/g)].map(([, cell = '']) => cell.trim());
-  const text = row.replaceAll('"', '');
-  const clear = ['\t', ';'].find((each) => text.includes(each));
-  const [, angle, gap] = clear === undefined ? (DECIMAL_COMMA.exec(text) ?? []) : [];
-  if (angle !== undefined && gap !== undefined) return [angle, gap];
-  const mark = clear ?? (text.includes(',') ? ',' : undefined);
-  if (mark !== undefined) return text.split(mark).map((cell) => cell.trim());
-  const found =
-    /^(.*?(?:tdc|before|after|°|deg|\d))\s+((?:more|less|over|under|between)?\s*[-−.\d].*)$/i.exec(text);
-  return found === null ? [text] : [found[1] ?? '', found[2] ?? ''];
+interface Row {
+  readonly text: string;
+  readonly line: number;
 }
 
-function readRow(text: string, line: number, unit: string): ScanRows {
-  const cells = split(text).filter((cell, index, all) => cell !== '' || index < all.length - 1);
+const fault = (line: number, column: RowFault['column'], detail: string, received: string): RowFault => ({
+  line,
+  column,
+  detail,
+  received: received.slice(0, LONGEST_HEADING),
+});
+
+/** Angle and gap, where nothing heads the columns, or one of each is headed. */
+const USUAL: readonly ScanColumn[] = [{ holds: 'angle' }, { holds: 'gap' }];
+
+/** The cells of a row; of more columns than two each has its place, empty or not. */
+function cellsOf(text: string, columns: readonly ScanColumn[]): string[] {
+  if (columns.length === 2)
+    return cellsIn(text).filter((cell, at, all) => cell !== '' || at < all.length - 1);
+  return partsOf(text);
+}
+
+function readRow({ text, line }: Row, columns: readonly ScanColumn[], unit: string): ScanRows {
   const wrong = (column: RowFault['column'], detail: string, received: string): ScanRows => ({
     readings: [],
-    faults: [{ line, column, detail, received }],
+    faults: [fault(line, column, detail, received)],
   });
-  const [at = '', gap = '', ...more] = cells;
-  if (gap === '' || more.length > 0)
-    return wrong('row', 'must have two columns, the crank angle and the gap there', text.slice(0, 80));
-  const angle = ANGLE.safeParse({ typed: at, assume: 'deg' });
-  const read = GAP.safeParse({ typed: gap, assume: unit });
+  if (text.length > LONGEST_ROW) return wrong('row', `is longer than ${LONGEST_ROW} signs`, text);
+  const cells = cellsOf(text, columns);
+  const filled = columns.flatMap((column, at) => {
+    const cell = cells[at] ?? '';
+    return cell === '' ? [] : [{ column, cell }];
+  });
+  const angles = filled.flatMap(({ column, cell }) =>
+    column.holds === 'angle' ? [{ ...column, cell }] : [],
+  );
+  const gaps = filled.flatMap(({ column, cell }) => (column.holds === 'gap' ? [{ ...column, cell }] : []));
+  const [at, gap] = [angles[0], gaps[0]];
+  if (
+    at === undefined ||
+    gap === undefined ||
+    angles.length + gaps.length > 2 ||
+    cells.length > columns.length
+  )
+    return wrong('row', 'must have two columns, the crank angle and the gap there', text);
+  // At top dead centre itself there is no side.
+  const side = at.side === undefined || /^t\.?d/i.test(at.cell) ? '' : ` ${at.side}`;
+  const angle = ANGLE.safeParse({ typed: `${at.cell}${side}`, assume: 'deg' });
+  const read = GAP.safeParse({ typed: gap.cell, assume: gap.unit ?? unit });
   const said = (issues: readonly { readonly message: string }[]) =>
     issues.map(({ message }) => message).join('; ');
-  const faults: RowFault[] = [
-    ...(angle.success
-      ? []
-      : [{ line, column: 'crank angle' as const, detail: said(angle.error.issues), received: at }]),
-    ...(read.success
-      ? []
-      : [{ line, column: 'gap' as const, detail: said(read.error.issues), received: gap }]),
-  ];
-  return angle.success && read.success
-    ? { readings: [{ line, crankAngle: angle.data, gap: read.data }], faults: [] }
-    : { readings: [], faults };
+  if (angle.success && read.success)
+    return { readings: [{ line, crankAngle: angle.data, gap: read.data }], faults: [] };
+  return {
+    readings: [],
+    faults: [
+      ...(angle.success ? [] : [fault(line, 'crank angle', said(angle.error.issues), at.cell)]),
+      ...(read.success ? [] : [fault(line, 'gap', said(read.error.issues), gap.cell)]),
+    ],
+  };
 }
 
-const unitOfHeading = (text: string): string | undefined => {
-  const word = UNIT_OF_HEADING.exec(text)?.[1]?.toLowerCase();
-  return word === undefined ? undefined : word.startsWith('inch') ? 'in' : word;
-};
+/** A first row without a figure, written or said. */
+function isHeading(text: string): boolean {
+  if (text.length > LONGEST_ROW) return !/\d/.test(text.slice(0, LONGEST_ROW));
+  if (/\d/.test(text)) return false;
+  const cells = cellsIn(text);
+  const [first = ''] = cells;
+  const isAngle = !/^t\.?d/i.test(first) && ANGLE.safeParse({ typed: first, assume: 'deg' }).success;
+  return !isAngle && !cells.slice(1).some((cell) => GAP.safeParse({ typed: cell, assume: 'in' }).success);
+}
 
-/** A first row without a figure, written or said, in whatever language its columns are named. */
-const isHeading = (text: string): boolean =>
-  HEADING.test(text) ||
-  (!/\d/.test(text) && !ANGLE.safeParse({ typed: split(text)[0] ?? '', assume: 'deg' }).success);
+type Headed = { readonly columns: readonly ScanColumn[] } | { readonly faults: readonly RowFault[] };
+
+/** The columns by their headings; one that is not known is named, since it could change what a figure means. */
+function headedBy({ text, line }: Row): Headed {
+  const wrong = (detail: string, received: string): Headed => ({
+    faults: [fault(line, 'heading', detail, received)],
+  });
+  if (text.length > LONGEST_ROW)
+    return wrong(`is longer than ${LONGEST_ROW} signs; ${HEADINGS_ALLOWED}`, text);
+  const blank = readBlankHeading(text);
+  const cells = partsOf(text);
+  if (cells.length === 1 && blank !== undefined) return { columns: blank };
+  const columns: ScanColumn[] = [];
+  for (const cell of cells.at(-1) === '' ? cells.slice(0, -1) : cells) {
+    const column = readScanHeading(cell);
+    if (column === undefined) return wrong(`“${cell}” is no heading of a scan; ${HEADINGS_ALLOWED}`, cell);
+    columns.push(column);
+  }
+  const gaps = columns.filter(({ holds }) => holds === 'gap').length;
+  if (gaps !== 1 || columns.length < 2)
+    return wrong(`must head one column of gaps and one or two of crank angles; ${HEADINGS_ALLOWED}`, text);
+  return { columns };
+}
 
 const MOST_ROWS = 400;
 
 /** Reads rows of crank angle and gap; empty rows are passed over, and a first row without a figure heads the columns. */
 export function readScanRows(text: string, unit: string): ScanRows {
   const rows = text
-    .split(/\r?\n/)
+    .split('\n')
     .map((each, index) => ({ text: each.trim(), line: index + 1 }))
     .filter((row) => row.text !== '');
   const [first] = rows;
-  const headed = first !== undefined && isHeading(first.text);
-  const given = headed ? rows.slice(1) : rows;
-  const counts = headed ? (unitOfHeading(first.text) ?? unit) : unit;
-  if (given.length === 0)
-    return {
-      readings: [],
-      faults: [
-        {
-          line: 1,
-          column: 'row',
-          detail: 'has no reading: a crank angle and a gap in each row',
-          received: '',
-        },
-      ],
-    };
+  const isHeaded = first !== undefined && isHeading(first.text);
+  const headed: Headed = isHeaded ? headedBy(first) : { columns: USUAL };
+  if ('faults' in headed) return { readings: [], faults: headed.faults };
+  const given = isHeaded ? rows.slice(1) : rows;
+  const none = (line: number, detail: string, received: string): ScanRows => ({
+    readings: [],
+    faults: [fault(line, 'row', detail, received)],
+  });
+  if (given.length === 0) return none(1, 'has no reading: a crank angle and a gap in each row', '');
   if (given.length > MOST_ROWS)
-    return {
-      readings: [],
-      faults: [
-        {
-          line: given[MOST_ROWS]?.line ?? 1,
-          column: 'row',
-          detail: `is past the ${MOST_ROWS} rows that a scan may have`,
-          received: `${given.length} rows`,
-        },
-      ],
-    };
-  const read = given.map((row) => readRow(row.text, row.line, counts));
+    return none(
+      given[MOST_ROWS]?.line ?? 1,
+      `is past the ${MOST_ROWS} rows that a scan may have`,
+      `${given.length} rows`,
+    );
+  const read = given.map((row) => readRow(row, headed.columns, unit));
   return { readings: read.flatMap(({ readings }) => readings), faults: read.flatMap(({ faults }) => faults) };
 }
 

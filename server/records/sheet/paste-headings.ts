@@ -1,4 +1,4 @@
-import { isUnit, type Unit } from '../../../shared/quantities/units.ts';
+import type { Unit } from '../../../shared/quantities/units.ts';
 import type { SheetKind } from '../../../shared/schemas/sheet.ts';
 import { keysOf, VALVES, type ValveName } from '../../../shared/schemas/words.ts';
 
@@ -27,6 +27,9 @@ const KINDS: readonly (readonly [SheetKind, RegExp])[] = [
   ['cover', /^(?:(?:to )?(?:the )?(?:valve )?cover|anything to the cover)$/],
 ];
 
+const ALLOWED =
+  'cylinder, valve, lobe lift, valve lift, lash, preload, or the name of a gap, each with its unit if it has one, as in lash [thou]';
+
 const SIDE_WORDS = [
   ['intake', /\b(?:intake|in|int) ?([1-3])?\b/],
   ['exhaust', /\b(?:exhaust|ex|exh) ?([1-3])?\b/],
@@ -44,19 +47,41 @@ function plain(text: string): string {
     .trim();
 }
 
-/** A unit in brackets or after a comma at the end of a heading. */
+/** Longer than any heading; what is longer is looked at no further. */
+const LONGEST = 80;
+
+const UNIT_WORDS = new Map<string, Unit>([
+  ['in', 'in'],
+  ['inch', 'in'],
+  ['inches', 'in'],
+  ['"', 'in'],
+  ['″', 'in'],
+  ['thou', 'thou'],
+  ['thousandths', 'thou'],
+  ['mm', 'mm'],
+  ['millimetres', 'mm'],
+]);
+
+/** `Lash [thou]`, `Lash, mm`, `Lash mm`; `in` alone at the end is the intake, in brackets or after a comma inches. */
 function unitOf(text: string): { unit?: Unit; rest: string } {
-  const found = /^(.*?)[\s,]*[([]\s*(in|inch|inches|thou|mm)\s*[)\]]\s*$|^(.*?),\s*(in|thou|mm)\s*$/i.exec(
-    text,
-  );
-  const word = (found?.[2] ?? found?.[4])?.toLowerCase();
-  if (found === null || word === undefined) return { rest: text };
-  const unit = word.startsWith('inch') ? 'in' : word;
-  return { rest: found[1] ?? found[3] ?? '', ...(isUnit(unit) ? { unit } : {}) };
+  const isClosed = text.endsWith(')') || text.endsWith(']');
+  const at = isClosed
+    ? Math.max(text.lastIndexOf('('), text.lastIndexOf('['))
+    : Math.max(text.lastIndexOf(','), text.lastIndexOf(' '));
+  if (at < 0) return { rest: text };
+  const word = text
+    .slice(at + 1, isClosed ? -1 : undefined)
+    .trim()
+    .toLowerCase();
+  const unit = UNIT_WORDS.get(word);
+  const isSide = word === 'in' && !isClosed && text[at] === ' ' && text[at - 1] !== ',';
+  return unit === undefined || isSide ? { rest: text } : { rest: text.slice(0, at), unit };
 }
 
 /** Reads one heading of a pasted table. */
 export function readHeading(text: string): HeadingReading {
+  if (text.length > LONGEST)
+    return { ok: false, detail: `is longer than ${LONGEST} signs, and no heading of a sheet: ${ALLOWED}` };
   const { unit, rest } = unitOf(text.trim());
   const words = plain(rest);
   if (/^(?:cyl|cylinder|cylinder number|cyl no|no|#)$/.test(words))
@@ -70,7 +95,7 @@ export function readHeading(text: string): HeadingReading {
   if (kind === undefined) {
     const detail = /\blift\b/.test(words)
       ? 'could be of the lobe or of the valve: head it lobe lift or valve lift'
-      : 'is no heading of a sheet: cylinder, valve, lobe lift, valve lift, lash, preload, or the name of a gap';
+      : `is no heading of a sheet: ${ALLOWED}`;
     return { ok: false, detail };
   }
   return {

@@ -85,7 +85,8 @@ function headingsOf(first: Row | undefined): {
     if (text === '') return undefined;
     const read = readHeading(text);
     if (read.ok) return { text, column: read.column };
-    faults.push({ line: first?.line ?? 1, column: text, detail: read.detail, received: text });
+    const named = text.slice(0, 80);
+    faults.push({ line: first?.line ?? 1, column: named, detail: read.detail, received: named });
     return undefined;
   });
   const known = headings.filter((heading) => heading !== undefined);

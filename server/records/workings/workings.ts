@@ -9,9 +9,11 @@ import type { Tx } from '../../database/database.ts';
 import { everyColumn } from '../../database/tables/every-column.ts';
 import type { WorkingTable } from '../../database/tables/record.ts';
 import { changeBuild } from '../../events/change-build.ts';
+import type { TurningCheck } from '../calls/stop-signs.ts';
 import { type Entry, listEntries, shown } from '../corrections/entries.ts';
 import { strikeEntry } from '../corrections/replace.ts';
 import { WORKING_EVENTS } from './events.ts';
+import { isTurning } from './turning.ts';
 
 /** A computation made within a call and kept with what went in. */
 export interface Working extends Entry {
@@ -38,17 +40,19 @@ export const WORKINGS = {
   }),
 };
 
-/** Computes, and keeps inputs and answer on the record of the build. Figures alone: a stop closes nothing of it. */
+/** Computes, and keeps inputs and answer on the record of the build. Under a stop what takes turning it is refused. */
 export async function keepWorking(
   tx: Tx,
   principal: Principal,
   buildId: string,
   computation: Registered,
   given: unknown,
+  refuseTurning: TurningCheck,
 ): Promise<{ working: Working; answer: Answer }> {
   const { inputs, faults } = saidInputs(computation.input, given);
   if (faults.length > 0) throw new InputFaults(faults.map((fault) => withReceived(fault, given)));
   return changeBuild(tx, principal, buildId, async ({ build, emit }) => {
+    if (isTurning(computation.name)) await refuseTurning(tx, principal, buildId);
     const answer = computation.run(inputs, 'inch', 'engine');
     const { name, title } = computation;
     const seq = await emit(WORKING_EVENTS['working-kept'], { computation: name, title });

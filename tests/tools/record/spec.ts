@@ -31,8 +31,18 @@ const spring = (given: OneSpring) =>
     solidHeight: ifKnown(given.solidHeight),
   });
 
-export function specOf({ engine, card, springs, rockers, taken: gaps }: Evidence): BuildSpec {
+export function specOf({ engine, card, springs, rockers, pushrods, taken: gaps }: Evidence): BuildSpec {
   return {
+    ...(pushrods === undefined
+      ? {}
+      : {
+          pushrods: without({
+            intake: ifKnown(pushrods.intake),
+            exhaust: ifKnown(pushrods.exhaust),
+            over: pushrods.over,
+            taken: pushrods.taken,
+          }),
+        }),
     engine: without({
       cylinders: engine.cylinders,
       intakeValves: engine.intakeValves,

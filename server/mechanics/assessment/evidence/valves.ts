@@ -24,6 +24,10 @@ interface GapOfScan {
   readonly lashSaid: string;
   /** Only the least of what was read: it may be less further on, or between the steps. */
   readonly soFar?: boolean;
+  /** The cam was moved after it: it says nothing of the engine as it is. */
+  readonly camMoved?: true;
+  /** With the cam as it was found; what is said of that. */
+  readonly withCam?: string;
   /** What the scan needs before its least may be believed. */
   readonly needs: readonly string[];
   /** Its figures in order of the crank, for another ratio. */

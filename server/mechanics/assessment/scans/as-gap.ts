@@ -1,6 +1,7 @@
 import { defined } from '../../../../shared/defined.ts';
 import { nearSaid } from '../../gap-scan/words.ts';
 import type { Evidence, ScanEvidence, SheetEvidence } from '../evidence.ts';
+import { type CamThen, camThen } from './cam-then.ts';
 import { needsOfScan } from './needs.ts';
 import { questionsOfScan } from './questions.ts';
 import { apartOf } from './repeats.ts';
@@ -11,6 +12,9 @@ function withApart(least: Scanned['least'], scan: ScanEvidence, evidence: Eviden
   const apart = apartOf(scan, evidence);
   return least.low === undefined || apart === 0 ? least : { ...least, low: least.low - apart / 2 };
 }
+
+const camSaid = (cam: CamThen | undefined) =>
+  cam === undefined ? {} : cam.moved ? { camMoved: true as const } : { withCam: cam.said };
 
 /** The least of a scan as a reading of its gap: it stands beside those that were read in one place. */
 function asGap(each: Scanned, evidence: Evidence): SheetEvidence {
@@ -50,6 +54,7 @@ function asGap(each: Scanned, evidence: Evidence): SheetEvidence {
       where: `${where}${lashSaid === '' ? '' : `, ${lashSaid}`}`,
       lashSaid,
       ...(isSoFar(each) ? { soFar: true } : {}),
+      ...camSaid(camThen(scan, evidence)),
       needs: needsOfScan(each, questionsOfScan(each, evidence)),
       stations: fit === undefined ? [] : stations.map(({ crankAngle: at, gap }) => ({ crankAngle: at, gap })),
       error: errorOf(scan),

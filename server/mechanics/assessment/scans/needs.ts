@@ -1,6 +1,7 @@
 import { crankSaid } from '../../gap-scan/words.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { inDoubt } from '../common/asked.ts';
+import { CAM_THEN } from './cam-then.ts';
 import { isWide, type Scanned } from './scanned.ts';
 
 /** A scan whose neighbours are so uneven that an error in one reading counts this many times is read again. */
@@ -43,7 +44,9 @@ function lash({ scan }: Scanned): string[] {
 }
 
 function doubts(questions: readonly AssessedQuestion[]): string[] {
-  return questions.filter(inDoubt).map(({ ask, answered }) => {
+  return questions.filter(inDoubt).map(({ code, ask, answered }) => {
+    if (code === CAM_THEN && answered?.found === true)
+      return 'a scan with the cam where it is now: it was moved after this one, and the gap no longer holds';
     const words = ask.replace(/\.$/, '');
     return answered?.found === true
       ? `that scan put right or struck out, since it was found so: ${words}`

@@ -7,6 +7,7 @@ import type { AssessedQuestion } from '../assessment.ts';
 import { asked, type Doubt } from '../common/asked.ts';
 import { bareInches, inches, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
+import { camAsked } from './cam-then.ts';
 import { copiesAsked } from './repeats.ts';
 import { errorOf, inOrder, type Scanned } from './scanned.ts';
 
@@ -124,6 +125,7 @@ export function questionsOfScan(each: Scanned, evidence: Evidence): AssessedQues
   );
   return [
     ...ofScan,
+    ...camAsked(scan, evidence),
     ...[
       ...wrongSide(each),
       ...farFromCentre(each),

@@ -4,6 +4,7 @@ import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { byId, byPlace, inches, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ScanEvidence } from '../evidence.ts';
+import { camThen } from './cam-then.ts';
 import { errorOf, isSoFar, scanned } from './scanned.ts';
 
 /** Read with the same arms, and everything else that changes a gap alike. */
@@ -48,7 +49,9 @@ function apart(one: ScanEvidence, other: ScanEvidence): Apart[] {
   return sinks && butLifter(one) === butLifter(other) ? [found] : [];
 }
 
-const standing = ({ scans }: Evidence): ScanEvidence[] => (scans ?? []).filter((scan) => scan.standing);
+/** Those that can be compared: one that was read before the cam was moved is of another engine. */
+const standing = (evidence: Evidence): ScanEvidence[] =>
+  (evidence.scans ?? []).filter((scan) => scan.standing && camThen(scan, evidence)?.moved !== true);
 
 function pairs(scans: readonly ScanEvidence[]): Apart[] {
   const sorted = scans.toSorted((a, b) => byPlace(a, b) || byId(a, b));
@@ -85,7 +88,7 @@ export function repeatsAsked(evidence: Evidence): AssessedQuestion[] {
           weight: 'weak',
           ask: `Was anything changed between the scans of ${placeOf(one)}: base, lifter, timing, or the valve itself?`,
           size: `One has its least at ${inches(low)}, another at ${inches(high)}. Read alike they come within ${inches(within(one, worst.other))}.`,
-          test: 'Say what was done between them. Then the scan is read once more, the same way.',
+          test: 'Say what was done between them.',
           byLooking: true,
           restsOn: ids,
         },

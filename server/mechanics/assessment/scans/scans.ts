@@ -20,7 +20,7 @@ function saidOf({ entry, gap, limit, word, lacks }: JudgedGap): string {
   const arms = entry.arms === 'before' ? ', with the arms before' : '';
   const end = word ?? `no word yet, it needs ${lacks.join('; ')}`;
   const least = gap.value === undefined ? '' : entry.scan?.soFar === true ? 'least so far ' : 'least ';
-  return `Scan of ${placeOf(entry)}${arms}: ${least}${gapSaid(gap)}${where}, against ${inches(limit.value)}: ${ended(end)}`;
+  return `Scan of ${placeOf(entry)}${arms}: ${least}${gapSaid(gap)}${where}, against ${inches(limit.value)}: ${ended(end)}${entry.scan?.withCam ?? ''}`;
 }
 
 function detailOf(each: Scanned, judged: JudgedGap, questions: readonly AssessedQuestion[]): ScanDetail {

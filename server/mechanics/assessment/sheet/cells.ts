@@ -7,7 +7,7 @@ import { newestLash } from '../common/newest-lash.ts';
 import type { Evidence, GapName, SheetEvidence, SheetKindName } from '../evidence.ts';
 import type { SheetCellDetail } from './detail.ts';
 import { liftHalf, perTurnOf } from './dial.ts';
-import { gapJudgement, type JudgedGap, judgeGap, worstOf } from './gap.ts';
+import { gapJudgement, type JudgedGap, judgeGap, ofNow, worstOf } from './gap.ts';
 import { figureOf, type LotFigure } from './lot.ts';
 import type { SheetRow } from './rows.ts';
 
@@ -48,7 +48,7 @@ export function gapCells(evidence: Evidence, row: SheetRow): GapCell[] {
     const each = entries.map((entry) => judgeGap(entry, evidence));
     const judged = worstOf(each);
     if (judged === undefined) return [];
-    const judgement = gapJudgement(judged, entries.length - 1);
+    const judgement = gapJudgement(judged, ofNow(each).length - 1);
     const { gap, word, lacks } = judged;
     return [
       {

@@ -118,9 +118,19 @@ const rankOf = ({ word }: JudgedGap): number => (word === undefined ? 2 : RANK[w
 /** One of which only the high end is told, on a lifter that sinks, says no more than that it is less than that. */
 const leastOf = ({ gap }: JudgedGap): number => gap.low ?? gap.value ?? gap.high ?? Number.NEGATIVE_INFINITY;
 
+/** Read before the cam was moved, and not short: it says nothing of the gap as it is. */
+const isOutdated = ({ word, entry }: JudgedGap): boolean =>
+  word === undefined && entry.scan?.camMoved === true;
+
+/** Those that say something of the gap as it is; where none does, all. */
+export function ofNow(gaps: readonly JudgedGap[]): readonly JudgedGap[] {
+  const holding = gaps.filter((gap) => !isOutdated(gap));
+  return holding.length === 0 ? gaps : holding;
+}
+
 /** The worst of several readings of one gap: it stands until a person strikes it out. */
 export const worstOf = (gaps: readonly JudgedGap[]): JudgedGap | undefined =>
-  gaps.toSorted(
+  ofNow(gaps).toSorted(
     (a, b) => rankOf(a) - rankOf(b) || leastOf(a) - leastOf(b) || (a.entry.id < b.entry.id ? -1 : 1),
   )[0];
 

@@ -8,7 +8,7 @@ export const WHEEL = DEGREE;
 /** Two centrelines that stand further apart than this are asked about. */
 export const APART = 2 * WHEEL;
 
-export type Lined<T> = T & { readonly line: number };
+export type Lined<T> = T & { readonly line: number; readonly id: string };
 
 export const SIDES: readonly Side[] = ['intake', 'exhaust'];
 
@@ -25,11 +25,11 @@ export interface TimingRead {
 export function readOf({ workings }: Evidence): TimingRead {
   const lined = workings.toSorted((a, b) => a.line - b.line);
   return {
-    stops: lined.flatMap(({ line, timing }): Lined<StopEvidence>[] =>
-      timing?.of === 'stop' ? [{ ...timing, line }] : [],
+    stops: lined.flatMap(({ id = '', line, timing }): Lined<StopEvidence>[] =>
+      timing?.of === 'stop' ? [{ ...timing, id, line }] : [],
     ),
-    peaks: lined.flatMap(({ line, timing }): Lined<PeakEvidence>[] =>
-      timing?.of === 'peak' ? [{ ...timing, line }] : [],
+    peaks: lined.flatMap(({ id = '', line, timing }): Lined<PeakEvidence>[] =>
+      timing?.of === 'peak' ? [{ ...timing, id, line }] : [],
     ),
   };
 }
@@ -66,4 +66,11 @@ export function withoutError(peak: Lined<PeakEvidence>, { correction }: StopEvid
     ...(advance === undefined ? {} : { advance: advance + correction }),
     righted: true,
   };
+}
+
+/** How the cam stands against its card; empty where the card says nothing. */
+export function againstSaid(advance: number | undefined): string {
+  if (advance === undefined) return '';
+  if (Math.abs(advance) < READ) return 'straight up, as the card has it';
+  return `${degrees(advance)}° ${advance > 0 ? 'advanced' : 'retarded'} against the card`;
 }

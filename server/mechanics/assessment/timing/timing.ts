@@ -3,16 +3,16 @@ import { inDoubt } from '../common/asked.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { keyOf } from '../common/said.ts';
 import type { Evidence, PeakEvidence, StopEvidence } from '../evidence.ts';
-import { countingOf } from './differ.ts';
-import { pointerAsked, questionsOf, type TimingAsked } from './questions.ts';
+import { countingPeaks } from './counting.ts';
+import { questionsOf, type TimingAsked } from './questions.ts';
 import {
+  againstSaid,
   degrees,
   isOut,
   type Lined,
   ofSide,
   READ,
   readOf,
-  SIDES,
   stopFor,
   WHEEL,
   withoutError,
@@ -48,12 +48,6 @@ function costSaid(early: number): string {
   return early > 0
     ? `Advance costs intake gap to the piston, least some 10° after top dead centre, and gives the exhaust as much. ${other}`
     : `Retard costs exhaust gap to the piston, least some 10° before top dead centre, and gives the intake as much. ${other}`;
-}
-
-function againstSaid(advance: number | undefined): string {
-  if (advance === undefined) return '';
-  if (Math.abs(advance) < READ) return 'straight up, as the card has it';
-  return `${degrees(advance)}° ${advance > 0 ? 'advanced' : 'retarded'} against the card`;
 }
 
 const where = ({ side, centreline }: PeakEvidence): string =>
@@ -164,11 +158,7 @@ function quantityOf(told: ToldPeak): AssessedQuantity {
  */
 export function timingPart(evidence: Evidence): PartSaid<TimingDetail> {
   const read = readOf(evidence);
-  const { pointerWas } = pointerAsked(read, evidence);
-  const peaks = SIDES.flatMap((side) => countingOf(read, side, evidence) ?? []).map((peak) => {
-    const stop = stopFor(read, peak);
-    return pointerWas === 'left' && isOut(stop) && !peak.righted ? withoutError(peak, stop) : peak;
-  });
+  const peaks = countingPeaks(read, evidence);
   const asked = questionsOf(read, peaks, evidence);
   const told = peaks.map(
     (peak): ToldPeak => ({ peak, stop: stopFor(read, peak), asked, read: ofSide(read, peak.side) }),

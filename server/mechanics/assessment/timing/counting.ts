@@ -1,0 +1,69 @@
+import { chosenOf } from '../common/chosen.ts';
+import type { Evidence, PeakEvidence } from '../evidence.ts';
+import { countingOf, differing } from './differ.ts';
+import { pointerAsked } from './questions.ts';
+import {
+  APART,
+  isOut,
+  type Lined,
+  READ,
+  readOf,
+  SIDES,
+  stopFor,
+  type TimingRead,
+  withoutError,
+} from './readings.ts';
+
+/** The peak of each lobe that counts, its pointer put right where it was said to have been left. */
+export function countingPeaks(read: TimingRead, evidence: Evidence): Lined<PeakEvidence>[] {
+  const { pointerWas } = pointerAsked(read, evidence);
+  return SIDES.flatMap((side) => countingOf(read, side, evidence) ?? []).map((peak) => {
+    const stop = stopFor(read, peak);
+    return pointerWas === 'left' && isOut(stop) && !peak.righted ? withoutError(peak, stop) : peak;
+  });
+}
+
+/** Where the cam is by what was read last, if it was found off its card or was moved. */
+export interface CamFound {
+  /** Known by the first reading that has it there, so that reading it there again changes nothing. */
+  readonly place: string;
+  readonly side: PeakEvidence['side'];
+  /** Earlier than the card, where the card says where the lobe peaks. */
+  readonly advance?: number;
+}
+
+const isThere = (one: PeakEvidence, other: PeakEvidence): boolean => {
+  if (one.side === other.side) return Math.abs(one.centreline - other.centreline) <= APART + 1e-9;
+  // One cam turns both lobes: what the one is early, the other is.
+  return (
+    one.advance === undefined ||
+    other.advance === undefined ||
+    Math.abs(one.advance - other.advance) <= APART + 1e-9
+  );
+};
+
+const MOVED: readonly (string | undefined)[] = [undefined, 'not-found', 'moved'];
+
+/** Two readings of a lobe stand apart, and nobody said that one was wrong. */
+const mayHaveMoved = (read: TimingRead, evidence: Evidence): boolean =>
+  SIDES.some((side) =>
+    differing(read, side, evidence).some((question) => MOVED.includes(chosenOf(question))),
+  );
+
+/** The cam as it was found, where a gap to the piston may have been read with it elsewhere. */
+export function camFound(evidence: Evidence): CamFound | undefined {
+  const read = readOf(evidence);
+  const newest = countingPeaks(read, evidence).toSorted((a, b) => b.line - a.line)[0];
+  if (newest === undefined) return undefined;
+  const isOff = newest.advance !== undefined && Math.abs(newest.advance) >= READ;
+  if (!isOff && !mayHaveMoved(read, evidence)) return undefined;
+  const last = read.peaks.find(({ line }) => line === newest.line) ?? newest;
+  const back = read.peaks.toSorted((a, b) => b.line - a.line);
+  const until = back.findIndex((peak) => !isThere(peak, last));
+  const first = back.slice(0, until < 0 ? back.length : until).at(-1) ?? last;
+  return {
+    place: first.id,
+    side: newest.side,
+    ...(newest.advance === undefined ? {} : { advance: newest.advance }),
+  };
+}

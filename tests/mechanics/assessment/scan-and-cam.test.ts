@@ -1,0 +1,144 @@
+import { describe, expect, test } from 'vitest';
+import { assess } from '../../../server/mechanics/assessment/assess.ts';
+import type { Evidence, ScanEvidence, Side } from '../../../server/mechanics/assessment/evidence.ts';
+import { DEG, IN } from '../../../server/mechanics/kit/si.ts';
+import { type Kept, workingsOf } from '../../tools/record/kept-workings.ts';
+import { PLAIN } from './plain-build.ts';
+
+/*
+ * Advance costs the intake its gap to the piston, retard the exhaust: a cam maker’s pages (trade practice 2.8). By hand:
+ * equal drop at 62 and 148 peaks at 105, 3° early of 108; at 66 and 150 at 108, straight up.
+ */
+const drop = (before: number, after: number): Kept => [
+  'centreline',
+  { before: `${before} deg`, after: `${after} deg`, card: '108 deg', side: 'intake' },
+];
+const EARLY = drop(62, 148);
+const AS_CARD = drop(66, 150);
+
+/** .085 in at its least, 9° after TDC, on a street intake whose limit is .080 (usual figure of the trade press). */
+const scanOf = (id: string, least = 0.085, valve: Side = 'intake'): ScanEvidence => ({
+  id,
+  line: 100,
+  standing: true,
+  cylinder: 1,
+  valve,
+  points: [0, 2, 4, 6, 8, 10, 12, 14, 16, 18].map((at) => ({
+    crankAngle: (valve === 'intake' ? at : -at) * DEG,
+    gap: { value: (least + 0.0005 * (at - 9) ** 2) * IN },
+    readAs: 'a gap',
+  })),
+  readAs: 'a scan',
+  tool: 'indicator',
+  spring: 'light',
+  lifter: 'solid',
+  lash: 'zero',
+  arms: 'these',
+});
+
+interface Told {
+  readonly found: boolean;
+  /** Which of the questions that are asked; the first is of the first scan. */
+  readonly of?: string;
+}
+
+const build = (
+  scans: readonly ScanEvidence[],
+  kept: readonly Kept[],
+  answers: Evidence['answers'] = [],
+): Evidence => ({ ...PLAIN, scans, workings: workingsOf(kept), answers });
+
+const asks = (evidence: Evidence) => assess(evidence).questions.filter(({ code }) => code === 'cam-then');
+
+/** The same, with what is asked of the cam at that scan answered. */
+function answered(evidence: Evidence, { found, of = 'one' }: Told): Evidence {
+  const question = asks(evidence).find(({ restsOn }) => restsOn.includes(of));
+  if (question === undefined) throw new Error(`nothing is asked of the scan ${of}`);
+  const answer = {
+    id: `answer-${evidence.answers.length}`,
+    line: 500 + evidence.answers.length,
+    code: question.code,
+    question: question.ask,
+    questionId: question.id,
+    answer: found ? 'found' : 'not-found',
+    found,
+  };
+  return { ...evidence, answers: [...evidence.answers, answer] };
+}
+
+const gap = (evidence: Evidence, valve: Side = 'intake') =>
+  assess(evidence).judgements.find(({ id }) => id === `gap:piston-to-valve:1-${valve}`);
+const told = (evidence: Evidence) =>
+  assess(evidence)
+    .headlines.filter(({ step }) => step === 'scan')
+    .map(({ sentence }) => sentence)
+    .join('\n');
+
+describe('a cam found off its card beside a scan', () => {
+  const one = build([scanOf('one')], [EARLY]);
+
+  test('asks which came first, and until then the scan has no word', () => {
+    expect(gap(build([scanOf('one')], []))?.word).toBe('clear');
+    expect(asks(one)).toHaveLength(1);
+    expect(asks(one)[0]?.size).toContain('3° advanced against the card');
+    expect(gap(one)?.word).toBeUndefined();
+    expect(gap(one)?.sentence).toMatch(/where it is now, or was the cam moved after the scan/);
+  });
+
+  test('read where it was found: the two belong together, and the word stands', () => {
+    const together = answered(one, { found: false });
+    expect(gap(together)?.word).toBe('clear');
+    expect(told(together)).toMatch(/cam as it was found, 3° advanced.*: scan and timing belong together/);
+  });
+
+  test('moved after it: the gap no longer holds, and the valve is scanned again', () => {
+    const moved = answered(one, { found: true });
+    expect(gap(moved)?.word).toBeUndefined();
+    expect(gap(moved)?.sentence).toMatch(/a scan with the cam where it is now.*no longer holds/);
+    expect(told(moved)).not.toContain('belong together');
+  });
+
+  test('scanned again, the new one counts alone, and nobody is asked why the two differ', () => {
+    const moved = answered(one, { found: true });
+    const again = answered(
+      { ...moved, scans: [scanOf('one'), scanOf('two', 0.125)] },
+      { found: false, of: 'two' },
+    );
+    expect([gap(again)?.word, gap(again)?.restsOn]).toEqual(['clear', ['two']]);
+    expect(gap(again)?.sentence).not.toContain('struck out');
+    expect(assess(again).questions.map(({ code }) => code)).not.toContain('scans-apart');
+  });
+
+  test('what was short before the cam was moved stays short until a person strikes it out', () => {
+    const short = answered(build([scanOf('one', 0.06)], [EARLY]), { found: true });
+    const both = answered(
+      { ...short, scans: [scanOf('one', 0.06), scanOf('two', 0.125)] },
+      { found: false, of: 'two' },
+    );
+    expect([gap(both)?.word, gap(both)?.restsOn]).toEqual(['short', ['one']]);
+  });
+
+  test('an exhaust by the intake’s reading: one cam turns both lobes', () => {
+    expect(gap(build([scanOf('one', 0.13, 'exhaust')], [EARLY]), 'exhaust')?.word).toBeUndefined();
+  });
+});
+
+describe('which reading of the cam it is asked of', () => {
+  test('straight up, and read in one place alone, nothing is asked', () => {
+    expect(asks(build([scanOf('one')], [AS_CARD]))).toEqual([]);
+    expect(gap(build([scanOf('one')], [AS_CARD]))?.word).toBe('clear');
+  });
+
+  test('read there again, the answer holds', () => {
+    const together = answered(build([scanOf('one')], [EARLY]), { found: false });
+    expect(gap({ ...together, workings: workingsOf([EARLY, drop(62.5, 148.5)]) })?.word).toBe('clear');
+  });
+
+  test('moved to straight up since: what belonged to the old place is asked again', () => {
+    const together = answered(build([scanOf('one')], [EARLY]), { found: false });
+    const since = { ...together, workings: workingsOf([EARLY, AS_CARD]) };
+    expect(asks(since)).toHaveLength(1);
+    expect(asks(since)[0]?.answered).toBeUndefined();
+    expect(gap(since)?.word).toBeUndefined();
+  });
+});
