@@ -397,7 +397,9 @@ const CALLS: readonly Call[] = [
     name: 'a solid adjuster from .022 to .016',
     kept: [['adjuster', { ...SOLID, thread: '3/8-24' }]],
     check: (said) =>
-      expect(of(said, 'adjuster')).toEqual(['Tighten .055 turn, 20°: the lash goes from .022 to .016 in.']),
+      expect(of(said, 'adjuster')).toEqual([
+        'Tighten .055 turn, 20°: the lash goes from .022 to .016 in. Which valve was found so?',
+      ]),
   },
   {
     name: 'the same under a stop is not told',

@@ -10,6 +10,7 @@ import { OF_SCAN } from './of-scan.ts';
 import { OF_SETTING } from './of-setting.ts';
 import { OF_SHEET } from './of-sheet.ts';
 import { OF_STOP } from './of-stop.ts';
+import { OF_TURNS } from './of-turns.ts';
 
 /** Every call of the table. */
 export const CALLS: readonly Call[] = [
@@ -20,6 +21,7 @@ export const CALLS: readonly Call[] = [
   ...OF_PART,
   ...OF_SHEET,
   ...OF_SETTING,
+  ...OF_TURNS,
   ...OF_STOP,
   ...OF_SCAN,
   ...OF_NOISE,

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { usableLash } from '../../../server/mechanics/assessment/common/newest-lash.ts';
+import { usableLash } from '../../../server/mechanics/assessment/common/usable-lash.ts';
 import type { Evidence, LashEvidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { lashPart } from '../../../server/mechanics/assessment/lash/lash.ts';
 import { stopReasons } from '../../../server/mechanics/assessment/stop.ts';

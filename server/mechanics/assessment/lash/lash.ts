@@ -1,6 +1,7 @@
 import { toolAllowance } from '../../kit/allowances.ts';
 import { grewAgain, lashQuestions } from '../../lash/lash-questions.ts';
 import type { AssessedQuantity, NotToRun } from '../assessment.ts';
+import { WHICH_HOLDS } from '../common/found-twice.ts';
 import { isLashDoubted } from '../common/lash-doubt.ts';
 import { limitNamed } from '../common/limits.ts';
 import type { PartSaid } from '../common/part-said.ts';
@@ -20,8 +21,11 @@ function boundsWithin(gap: Bounds): Bounds {
   return gap.value === undefined ? gap : { value: gap.value, low: gap.value - off, high: gap.value + off };
 }
 
-function quantity({ cylinder, valve, lines, newest }: LashValveDetail, evidence: Evidence): AssessedQuantity {
-  const line = lines.at(-1);
+function quantity(
+  { cylinder, valve, lines, newest, twice }: LashValveDetail,
+  evidence: Evidence,
+): AssessedQuantity {
+  const line = twice?.holds ?? lines.at(-1);
   const doubted = line !== undefined && isLashDoubted(evidence, line);
   const heat = line?.engine === 'not-said' || line === undefined ? 'hot or cold not said' : line.engine;
   return {
@@ -33,6 +37,7 @@ function quantity({ cylinder, valve, lines, newest }: LashValveDetail, evidence:
     basis: 'measured',
     conditions: [heat, line?.moment === 'set' ? 'as it was set' : 'as it was found'],
     lacks: [
+      ...(twice !== undefined && twice.holds === undefined ? [WHICH_HOLDS] : []),
       ...(doubted ? ['whether it was read and entered right'] : []),
       ...(line?.engine === 'not-said' ? ['whether the engine was hot or cold'] : []),
     ],
@@ -51,6 +56,7 @@ export function lashPart(
   const again = grewAgain(growths, limit.value);
   const questions = [
     ...valves.flatMap((valve) => doubts(valve, evidence)),
+    ...valves.flatMap(({ twice }) => twice?.question ?? []),
     ...lashQuestions(growths, limit.value).map((found) => question(found, again, valves, evidence)),
     ...valves.flatMap((valve) => unusual(valve, evidence)),
   ];

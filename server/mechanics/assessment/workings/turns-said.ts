@@ -1,5 +1,6 @@
 import { EQUAL } from '../../kit/nearest.ts';
-import { bareInches, inches, listed, lowerFirst, placeOf } from '../common/said.ts';
+import { gapSaid } from '../common/gap-said.ts';
+import { bareInches, inches, listed, lowerFirst, placeOf, upperFirst } from '../common/said.ts';
 import type { TurnsEvidence } from './evidence.ts';
 import { BAND, isOverBand } from './over-band.ts';
 import { countSaid, short, turnSaid, zeroSaid } from './said.ts';
@@ -8,21 +9,36 @@ import type { TurnMade } from './turn-made.ts';
 const span = ({ lashFound = 0, lashWanted = 0 }: TurnsEvidence): string =>
   `from ${bareInches(lashFound)} to ${inches(lashWanted)}`;
 
+const AGAIN = 'Read it again once locked, at the same heat.';
+
+/** What it was set to, beside what was wanted. */
+function setSaid(set: TurnsEvidence, { made }: TurnMade): string[] {
+  const own = made.filter(({ how }) => how === 'set');
+  const asWanted = own.filter((each) => each.asWanted);
+  const others = own.filter((each) => !each.asWanted);
+  return [
+    ...(asWanted.length === 0
+      ? []
+      : [`The turn ${span(set)} was made: set at ${listed(asWanted.map(placeOf))}.`]),
+    ...others.map(
+      (each) =>
+        `${upperFirst(placeOf(each))} was set to ${gapSaid(each.gap)}, where ${inches(set.lashWanted ?? 0)} was wanted: the turn ${span(set)} is not made any more.`,
+    ),
+    ...(own.length === 0 ? [] : [AGAIN]),
+  ];
+}
+
 /** A turn that was made is history: whoever made it once more would be as far off again. */
-function lashSaid(set: TurnsEvidence, { waiting, made }: TurnMade): string {
+function lashSaid(set: TurnsEvidence, told: TurnMade): string {
+  const { waiting, made } = told;
   const places = listed(waiting.map(placeOf));
   if (waiting.length > 0) return `${places}: ${lowerFirst(turnSaid(set.turns))}: the lash goes ${span(set)}.`;
-  if (made.length === 0) return `${turnSaid(set.turns)}: the lash goes ${span(set)}.`;
-  const at = (how: 'set' | 'found'): string => listed(made.filter((each) => each.how === how).map(placeOf));
+  if (made.length === 0)
+    return `${turnSaid(set.turns)}: the lash goes ${span(set)}. Which valve was found so?`;
+  const found = listed(made.filter(({ how }) => how === 'found').map(placeOf));
   return [
-    ...(at('set') === ''
-      ? []
-      : [
-          `The turn ${span(set)} was made: set at ${at('set')}. Read it again once locked, at the same heat.`,
-        ]),
-    ...(at('found') === ''
-      ? []
-      : [`No turn holds ${span(set)} any more: found otherwise since at ${at('found')}.`]),
+    ...setSaid(set, told),
+    ...(found === '' ? [] : [`No turn holds ${span(set)} any more: found otherwise since at ${found}.`]),
   ].join(' ');
 }
 

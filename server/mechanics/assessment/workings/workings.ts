@@ -12,7 +12,7 @@ import { isOverBand, overBandQuestions } from './over-band.ts';
 import { rodQuestions } from './rods.ts';
 import { preloadWithin, setSaid } from './said.ts';
 import { threadQuestions } from './threads.ts';
-import { type TurnMade, turnMade } from './turn-made.ts';
+import { NOT_MADE, type TurnMade, turnMade } from './turn-made.ts';
 import { turnsSaid } from './turns-said.ts';
 import { unlikelyQuestions } from './unlikely.ts';
 
@@ -63,6 +63,8 @@ interface SumSaid {
   readonly kept: KeptSet;
   /** What it is withheld for. */
   readonly questions: readonly AssessedQuestion[];
+  /** What it is withheld for as well, and the lash log asks. */
+  readonly waits: readonly AssessedQuestion[];
   /** What is asked beside it. */
   readonly over: readonly AssessedQuestion[];
   readonly made: TurnMade;
@@ -82,7 +84,8 @@ function isToMake(sum: SumSaid): boolean {
   return isOverBand(set) ? isAskedFor(sum) : sum.made.made.length === 0 || sum.made.waiting.length > 0;
 }
 
-const openOf = ({ questions }: SumSaid): AssessedQuestion | undefined => questions.find(inDoubt);
+const openOf = ({ questions, waits }: SumSaid): AssessedQuestion | undefined =>
+  [...questions, ...waits].find(inDoubt);
 
 /** Of a sum that hardly can be nothing is told but the doubt. */
 function told(sum: SumSaid): string {
@@ -129,18 +132,20 @@ const headlineOf = (sum: SumSaid): Headline => ({
 export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
   const preloads = keptPreloads(evidence);
   const turns = lastKept(evidence, 'turns');
+  const made = turns === undefined ? NOT_MADE : turnMade(turns, evidence);
   const sums = KINDS.flatMap((name): SumSaid[] => {
     const last: KeptSet | undefined = name === 'preload' ? preloads.at(-1) : lastKept(evidence, name);
-    return last === undefined
-      ? []
-      : [
-          {
-            kept: last,
-            questions: [...unlikelyQuestions(last, evidence), ...againstBuild(last, evidence)],
-            over: overBandQuestions(last, evidence),
-            made: turns === undefined ? { waiting: [], made: [] } : turnMade(turns, evidence),
-          },
-        ];
+    if (last === undefined) return [];
+    const own = name === 'turns' ? made : NOT_MADE;
+    return [
+      {
+        kept: last,
+        questions: [...unlikelyQuestions(last, evidence), ...againstBuild(last, evidence), ...own.against],
+        waits: own.twice,
+        over: overBandQuestions(last, evidence),
+        made: own,
+      },
+    ];
   });
   const { questions, stop } = bottomed(preloads, evidence);
   const all = [
@@ -157,7 +162,7 @@ export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
     stop,
     headlines: sums.map(headlineOf),
     detail: {
-      questionIds: all.map(({ id }) => id),
+      questionIds: [...all, ...made.twice].map(({ id }) => id),
       ...defined({ turnToMake: sums.find(isToMake)?.kept.id }),
     },
   };
