@@ -207,14 +207,15 @@ const CALLS: readonly Call[] = [
     },
   },
   {
-    name: 'on hydraulic ones a sixteenth of a turn is .005: .061 is about at the top of .060',
+    name: 'a thousandth over the usual .060 is over it: asked, whatever a turn is counted to',
     base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-roller' } },
     kept: [['lifter-preload', { ...PRELOAD, turns: 0.75 }]],
     check: (said) => {
       expect(said.stop).toEqual([]);
       expect(of(said, 'adjuster')).toEqual([
-        'These turns press the plunger .061 in, about at the top of the usual .020 to .060 in.',
+        'These turns press the plunger .061 in, just over the usual .020 to .060 in.',
       ]);
+      expect(codes(said)).toContain('preload-over');
     },
   },
   {
@@ -239,6 +240,65 @@ const CALLS: readonly Call[] = [
       ]);
       expect(codes(said)).toContain('preload-over');
       expect(said.details.workings.turnToMake).toBeUndefined();
+    },
+  },
+  {
+    // .75 × .08125 = .0609.
+    name: 'the same as turns to make: no order before it is asked',
+    base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-flat' } },
+    kept: [['adjuster', { ...PRELOAD, lifter: 'hydraulic', turns: 0.75 }]],
+    check: (said) => {
+      expect(of(said, 'adjuster')).toEqual([
+        '.75 turn past zero lash presses the plunger .061 in: just over the usual .020 to .060 in, about .25 to .74 turn.',
+      ]);
+      expect(codes(said)).toContain('preload-over');
+      expect(said.details.workings.turnToMake).toBeUndefined();
+    },
+  },
+  {
+    // .7 × .08125 = .0569, a sixteenth of a turn, .005, under the top: within, and told.
+    name: 'under the top of the usual it is a turn to make',
+    base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-flat' } },
+    kept: [['adjuster', { ...PRELOAD, lifter: 'hydraulic', turns: 0.7 }]],
+    check: (said) => {
+      expect(of(said, 'adjuster')[0]).toMatch(/^Tighten \.7 turn.*moves the plunger \.057 in down\./);
+      expect(codes(said)).not.toContain('preload-over');
+    },
+  },
+  {
+    // The maker’s .010 to .040 was told with the preload: half a turn, .0406, is over it for every sum.
+    name: 'the maker’s band holds for the turns as well, and its travel is not asked for again',
+    base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-flat' } },
+    kept: [
+      [
+        'lifter-preload',
+        { ...PRELOAD, turns: 0.25, liftersTravel: '.150 in', wanted: { from: '.010 in', to: '.040 in' } },
+      ],
+      ['adjuster', { ...PRELOAD, lifter: 'hydraulic', turns: 0.5 }],
+    ],
+    check: (said) => {
+      const asked = said.questions.filter(({ code }) => code === 'preload-over');
+      expect(asked.map(({ ask }) => ask)).toEqual([
+        'Are these turns meant to go over the band that is wanted?',
+      ]);
+      expect(asked[0]?.size).toMatch(/\.010 to \.040 in is wanted\. It goes \.150 in/);
+      expect(asked[0]?.test).not.toMatch(/how far its plunger goes/);
+      expect(of(said, 'adjuster').join(' ')).not.toContain('Tighten');
+    },
+  },
+  {
+    // 2 × .08125 = .1625 of .200 that was told with another sum: no doubt how far it goes, and over the usual.
+    name: 'travel that was told once is not asked of the next sum',
+    base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-flat' } },
+    kept: [
+      ['lifter-preload', { ...PRELOAD, turns: 0.5, liftersTravel: '.200 in' }],
+      ['lifter-preload', { ...PRELOAD, turns: 2 }],
+    ],
+    check: (said) => {
+      expect(codes(said)).not.toContain('sum-unlikely');
+      expect(of(said, 'adjuster')).toEqual([
+        'These turns press the plunger .163 in, over the usual .020 to .060 in; .038 in of its travel is left.',
+      ]);
     },
   },
   {

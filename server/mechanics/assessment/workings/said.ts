@@ -33,7 +33,8 @@ export const offSeat = ({ ratio }: PreloadEvidence, past: number): number => pas
 function placeSaid(set: PreloadEvidence): string {
   const { preload, from, to, inBand } = set;
   const close = preloadWithin(set);
-  if (Math.abs(preload - to) < close) return 'about at the top of';
+  if (preload > to + EQUAL && preload < to + close) return 'just over';
+  if (preload > to - close && preload <= to + EQUAL) return 'about at the top of';
   return from > 0 && Math.abs(preload - from) < close ? 'about at the bottom of' : inBand;
 }
 

@@ -1,9 +1,8 @@
-import { EQUAL } from '../../kit/nearest.ts';
 import { gapSaid } from '../common/gap-said.ts';
 import { bareInches, inches, listed, lowerFirst, placeOf, upperFirst } from '../common/said.ts';
 import type { TurnsEvidence } from './evidence.ts';
-import { BAND, isOverBand } from './over-band.ts';
-import { countSaid, short, turnSaid, zeroSaid } from './said.ts';
+import { type Band, bandSaid, isOverBand } from './over-band.ts';
+import { countSaid, preloadWithin, short, turnSaid, zeroSaid } from './said.ts';
 import type { TurnMade } from './turn-made.ts';
 
 const span = ({ lashFound = 0, lashWanted = 0 }: TurnsEvidence): string =>
@@ -42,29 +41,45 @@ function lashSaid(set: TurnsEvidence, told: TurnMade): string {
   ].join(' ');
 }
 
+/** Over the band by less than turns are counted to, it is over all the same, and not called too far. */
+function overSaid(set: TurnsEvidence, preload: number, band: Band): string {
+  const [each, told] = [preload / set.turns, bandSaid(band)];
+  const turns = `about ${short(band.from / each, 2)} to ${short(band.to / each, 2)} turn`;
+  return preload < band.to + preloadWithin(set)
+    ? `just over the ${named(band)} ${told}, ${turns}`
+    : `too far. The ${named(band)} is ${told}, ${turns}`;
+}
+
+const named = ({ wanted }: Band): string => (wanted ? 'wanted' : 'usual');
+
 /** @param asked it was answered that the lifter’s maker asks for so much */
-function preloadTurned(set: TurnsEvidence, preload: number, asked: boolean): string {
+function preloadTurned(set: TurnsEvidence, preload: number, { band, asked }: Asked): string {
   const count = countSaid(set.turns);
   // At zero lash the plunger stands against its clip: it does not follow.
   if (preload < 0)
     return `${count} backed off from zero lash opens a gap of ${inches(-preload)} at the pushrod, ${inches(-preload * set.ratio)} at the valve. The plunger is against its clip, and does not follow.`;
-  const usual = `${bareInches(BAND.from)} to ${inches(BAND.to)}`;
-  if (!isOverBand(set) || asked) {
-    const told = asked ? ', as its maker asks' : preload > BAND.to + EQUAL ? `, over the usual ${usual}` : '';
+  if (!isOverBand(set, band) || asked) {
+    const told = !asked ? '' : band.wanted ? ', as it is meant' : ', as its maker asks';
     return `${turnSaid(set.turns)} from zero lash: that moves the plunger ${inches(preload)} down${told}.${zeroSaid(set)}`;
   }
-  const each = preload / set.turns;
-  return `${count} past zero lash ${set.turns > 1 ? 'press' : 'presses'} the plunger ${inches(preload)}: too far. The usual is ${usual}, about ${short(BAND.from / each, 2)} to ${short(BAND.to / each, 2)} turn.${zeroSaid(set)}`;
+  return `${count} past zero lash ${set.turns > 1 ? 'press' : 'presses'} the plunger ${inches(preload)}: ${overSaid(set, preload, band)}.${zeroSaid(set)}`;
+}
+
+/** What the turns of a plunger are told against. */
+interface Asked {
+  readonly band: Band;
+  /** It was answered that so much is asked for. */
+  readonly asked: boolean;
 }
 
 /** What an adjuster is turned, in a sentence or two that can be read aloud; never a turn that was made or goes too far. */
-export function turnsSaid(set: TurnsEvidence, made: TurnMade, asked: boolean): string {
+export function turnsSaid(set: TurnsEvidence, made: TurnMade, against: Asked): string {
   const { turns, lashFound, lashWanted, lashChange, preload } = set;
   const byLash = lashFound !== undefined && lashWanted !== undefined;
   if (Math.abs(turns) * 360 < 0.05)
     return byLash ? 'No turn is needed: the lash is the one that is wanted.' : 'No turn is needed.';
   if (byLash) return lashSaid(set, made);
-  if (preload !== undefined) return preloadTurned(set, preload, asked);
+  if (preload !== undefined) return preloadTurned(set, preload, against);
   const change = lashChange ?? 0;
   return `${turnSaid(turns)}: that ${change < 0 ? 'closes' : 'opens'} the lash by ${inches(Math.abs(change))}.`;
 }

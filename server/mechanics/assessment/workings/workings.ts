@@ -7,8 +7,8 @@ import { againstBuild } from './against-build.ts';
 import { bottomed } from './bottomed.ts';
 import type { SetEvidence } from './evidence.ts';
 import { BUILD, type KeptSet, lastKept } from './kept.ts';
-import { keptPreloads, lifterQuestions } from './lifters.ts';
-import { isOverBand, overBandQuestions } from './over-band.ts';
+import { keptPreloads, lifterQuestions, travelSaid } from './lifters.ts';
+import { type Band, bandIn, isOverBand, overBandQuestions } from './over-band.ts';
 import { rodQuestions } from './rods.ts';
 import { preloadWithin, setSaid } from './said.ts';
 import { threadQuestions } from './threads.ts';
@@ -68,20 +68,26 @@ interface SumSaid {
   /** What is asked beside it. */
   readonly over: readonly AssessedQuestion[];
   readonly made: TurnMade;
+  /** What a plunger should be pressed. */
+  readonly band: Band;
 }
 
 const isAskedFor = ({ over }: SumSaid): boolean => over.some(({ answered }) => answered?.found === false);
 
 function sumSaid(sum: SumSaid): string {
   const { set } = sum.kept;
-  return set.of === 'turns' ? turnsSaid(set, sum.made, isAskedFor(sum)) : setSaid(set);
+  return set.of === 'turns'
+    ? turnsSaid(set, sum.made, { band: sum.band, asked: isAskedFor(sum) })
+    : setSaid(set);
 }
 
 function isToMake(sum: SumSaid): boolean {
   const { set } = sum.kept;
   if (set.of !== 'turns' || openOf(sum) !== undefined) return false;
   if ((set.preload ?? 0) < 0) return false;
-  return isOverBand(set) ? isAskedFor(sum) : sum.made.made.length === 0 || sum.made.waiting.length > 0;
+  return isOverBand(set, sum.band)
+    ? isAskedFor(sum)
+    : sum.made.made.length === 0 || sum.made.waiting.length > 0;
 }
 
 const openOf = ({ questions, waits }: SumSaid): AssessedQuestion | undefined =>
@@ -132,6 +138,8 @@ const headlineOf = (sum: SumSaid): Headline => ({
 export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
   const preloads = keptPreloads(evidence);
   const turns = lastKept(evidence, 'turns');
+  const band = bandIn(preloads);
+  const travel = travelSaid(evidence);
   const made = turns === undefined ? NOT_MADE : turnMade(turns, evidence);
   const sums = KINDS.flatMap((name): SumSaid[] => {
     const last: KeptSet | undefined = name === 'preload' ? preloads.at(-1) : lastKept(evidence, name);
@@ -140,9 +148,14 @@ export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
     return [
       {
         kept: last,
-        questions: [...unlikelyQuestions(last, evidence), ...againstBuild(last, evidence), ...own.against],
+        questions: [
+          ...unlikelyQuestions(last, travel, evidence),
+          ...againstBuild(last, evidence),
+          ...own.against,
+        ],
         waits: own.twice,
-        over: overBandQuestions(last, evidence),
+        over: overBandQuestions(last, band, travel, evidence),
+        band,
         made: own,
       },
     ];
