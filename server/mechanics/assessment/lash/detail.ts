@@ -1,5 +1,6 @@
 import type { LashGrowth } from '../../lash/types.ts';
 import type { SettingPosition } from '../../setting-order/setting-order.ts';
+import type { AssessedQuestion } from '../assessment.ts';
 import type { FoundTwice } from '../common/found-twice.ts';
 import type { Bounds, LashEvidence, LimitEvidence, ValvePlace } from '../evidence.ts';
 
@@ -11,6 +12,8 @@ export interface LashValveDetail extends ValvePlace {
   readonly newest: Bounds;
   /** It was found as two gaps, with nothing set between. */
   readonly twice?: FoundTwice;
+  /** A gap was found at a hydraulic lifter. */
+  readonly hydraulic?: AssessedQuestion;
   readonly growth?: LashGrowth;
   /** The line at which it had grown again after a reset, whose stop nobody has lifted since. */
   readonly grewAgain?: LashEvidence;

@@ -9,6 +9,7 @@ import { valveSubject } from '../common/said.ts';
 import type { Bounds, Evidence } from '../evidence.ts';
 import type { LashDetail, LashValveDetail } from './detail.ts';
 import { headline } from './headline.ts';
+import { hydraulicLack } from './on-hydraulic.ts';
 import { doubts, question, unusual } from './questions.ts';
 import { settingDetail } from './setting.ts';
 import { shimsOf } from './shims.ts';
@@ -22,7 +23,7 @@ function boundsWithin(gap: Bounds): Bounds {
 }
 
 function quantity(
-  { cylinder, valve, lines, newest, twice }: LashValveDetail,
+  { cylinder, valve, lines, newest, twice, hydraulic }: LashValveDetail,
   evidence: Evidence,
 ): AssessedQuantity {
   const line = twice?.holds ?? lines.at(-1);
@@ -38,6 +39,7 @@ function quantity(
     conditions: [heat, line?.moment === 'set' ? 'as it was set' : 'as it was found'],
     lacks: [
       ...(twice !== undefined && twice.holds === undefined ? [WHICH_HOLDS] : []),
+      ...hydraulicLack(hydraulic),
       ...(doubted ? ['whether it was read and entered right'] : []),
       ...(line?.engine === 'not-said' ? ['whether the engine was hot or cold'] : []),
     ],
@@ -57,6 +59,7 @@ export function lashPart(
   const questions = [
     ...valves.flatMap((valve) => doubts(valve, evidence)),
     ...valves.flatMap(({ twice }) => twice?.question ?? []),
+    ...valves.flatMap(({ hydraulic }) => hydraulic ?? []),
     ...lashQuestions(growths, limit.value).map((found) => question(found, again, valves, evidence)),
     ...valves.flatMap((valve) => unusual(valve, evidence)),
   ];

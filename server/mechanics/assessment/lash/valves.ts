@@ -7,6 +7,7 @@ import { lashLogOf } from '../common/newest-lash.ts';
 import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { LashValveDetail } from './detail.ts';
+import { foundOnHydraulic } from './on-hydraulic.ts';
 
 const asLine = ({ cylinder, valve, gap, moment, engine, nut }: LashEvidence): LashLine => ({
   cylinder,
@@ -75,11 +76,12 @@ export function valvesOf(evidence: Evidence, most: number): LashValveDetail[] {
     const lines = lashLogOf(evidence, place);
     const twice = foundTwice(evidence, place);
     const count = lines.filter((line) => twice === undefined || counts(line, twice));
+    const newest = twice === undefined ? (lines.at(-1)?.gap ?? {}) : gapOf(twice);
     return {
       ...place,
       lines,
-      newest: twice === undefined ? (lines.at(-1)?.gap ?? {}) : gapOf(twice),
-      ...defined({ twice }),
+      newest,
+      ...defined({ twice, hydraulic: foundOnHydraulic({ ...place, lines, newest }, evidence) }),
       ...growthOf(count, most, evidence),
     };
   });
