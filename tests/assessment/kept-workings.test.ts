@@ -20,6 +20,10 @@ interface Call {
 }
 
 const PRELOAD = { thread: '7/16-20', mount: 'stud-nut', ratio: 1.6 };
+const arms = (toValve: string, toCam: string) => ({
+  toValve: { value: toValve, errorLimit: '.3 mm' },
+  toCam: { value: toCam, errorLimit: '.3 mm' },
+});
 const SOLID = { ...PRELOAD, lifter: 'solid', lashFound: '.022 in', lashWanted: '.016 in' };
 
 const LIFTED = { stopId: 'stop:plunger-bottomed:working-1', entryId: 'working-1' };
@@ -537,6 +541,26 @@ const CALLS: readonly Call[] = [
       ],
     ],
     check: (said) => expect(of(said, 'geometry')[0]).toMatch(/\.050 in too high.*no shim lowers it/),
+  },
+  {
+    // 36 ÷ 24 and 35.4 ÷ 21.9, each arm ± .3 mm: u = (.3/√3)/24·√(1 + 1.5²) = .0130, × 1.96 = .0255; JCGM 100, 5.1.2.
+    name: 'the arms of a follower say what to expect, shut and at full lift',
+    base: { engine: { cylinders: 4, gear: 'finger-follower', lifter: 'solid-flat' } },
+    kept: [['follower-ratio', { shut: arms('36 mm', '24 mm'), open: arms('35.4 mm', '21.9 mm') }]],
+    check: (said) => {
+      expect(of(said, 'geometry')).toEqual([
+        'By its arms the follower’s ratio is 1.500 ± .026 with the valve shut and 1.616 ± .030 at full lift. Both lifts, read on the engine, settle it.',
+      ]);
+      const figure = said.quantities.find(({ id }) => id === 'working:follower');
+      expect(figure).toMatchObject({ value: 1.5, dimension: 'ratio', basis: 'calculated' });
+      expect(figure?.high).toBeCloseTo(1.5 + 1.96 * (0.3 / Math.sqrt(3) / 24) * Math.hypot(1, 1.5), 4);
+    },
+  },
+  {
+    name: 'with the valve shut alone it is said that it changes through the lift',
+    base: { engine: { cylinders: 4, gear: 'finger-follower', lifter: 'solid-flat' } },
+    kept: [['follower-ratio', { shut: arms('36 mm', '24 mm') }]],
+    check: (said) => expect(of(said, 'geometry')[0]).toMatch(/valve shut; it changes through the lift/),
   },
   {
     // 2.060 − 1.750 − .250 = .060.

@@ -1,4 +1,5 @@
 import { toolAllowance } from '../../kit/allowances.ts';
+import { adjusterKind, lookAt } from '../../lash/adjuster-words.ts';
 import { grewAgain, lashQuestions } from '../../lash/lash-questions.ts';
 import type { AssessedQuantity, NotToRun } from '../assessment.ts';
 import { WHICH_HOLDS } from '../common/found-twice.ts';
@@ -60,14 +61,16 @@ export function lashPart(
     ...valves.flatMap((valve) => doubts(valve, evidence)),
     ...valves.flatMap(({ twice }) => twice?.question ?? []),
     ...valves.flatMap(({ hydraulic }) => hydraulic ?? []),
-    ...lashQuestions(growths, limit.value).map((found) => question(found, again, valves, evidence)),
+    ...lashQuestions(growths, limit.value, adjusterKind(evidence.engine)).map((found) =>
+      question(found, again, valves, evidence),
+    ),
     ...valves.flatMap((valve) => unusual(valve, evidence)),
   ];
   return {
     quantities: [...valves.map((valve) => quantity(valve, evidence)), ...shims.quantities],
     judgements: [],
     questions,
-    stop: again.map((growth) => stopOf(growth, questions, valves)),
+    stop: again.map((growth) => stopOf(growth, questions, valves, lookAt(adjusterKind(evidence.engine)))),
     headlines: [...valves.flatMap((valve) => headline(valve, questions)), ...shims.headlines],
     notToRun: shims.notToRun,
     detail: {

@@ -23,13 +23,14 @@ export interface WorkingsDetail {
   readonly turnToMake?: string;
 }
 
-const KINDS = ['preload', 'turns', 'pushrod', 'stand', 'heat'] as const;
+const KINDS = ['preload', 'turns', 'pushrod', 'stand', 'heat', 'follower'] as const;
 const STEPS = {
   preload: 'adjuster',
   turns: 'adjuster',
   pushrod: 'geometry',
   stand: 'geometry',
   heat: 'adjuster',
+  follower: 'geometry',
 } as const;
 
 const NAMED = {
@@ -38,6 +39,7 @@ const NAMED = {
   pushrod: 'this length',
   stand: 'this height',
   heat: 'this lash',
+  follower: 'this ratio',
 } as const;
 
 const TURN = 2 * Math.PI;
@@ -55,6 +57,8 @@ function figureOf(set: SetEvidence): Pick<AssessedQuantity, 'name' | 'dimension'
       return { name: 'Stand to be raised', dimension: 'length', value: set.shim };
     case 'heat':
       return { name: 'Lash on the cold engine', dimension: 'length', value: set.cold };
+    case 'follower':
+      return { name: 'Follower’s ratio by its arms, valve shut', dimension: 'ratio', value: set.shut.ratio };
   }
 }
 
@@ -110,6 +114,7 @@ const ofSet = (set: SetEvidence, doubted: boolean): AssessedQuantity => ({
   ...(set.of === 'preload'
     ? { low: set.preload - preloadWithin(set), high: set.preload + preloadWithin(set) }
     : {}),
+  ...(set.of === 'follower' ? { low: set.shut.low, high: set.shut.high } : {}),
   about: BUILD,
   basis: 'calculated',
   conditions:
