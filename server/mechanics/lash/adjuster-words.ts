@@ -68,6 +68,22 @@ export function adjusterKind(engine: {
   return gear === 'pushrod' ? mounting : gear;
 }
 
+const ENDS = 'the stem’s tip and both ends of the pushrod';
+/** Photographed as it stands, before anything is touched. */
+const PHOTOGRAPHED: Readonly<Record<AdjusterKind, string>> = {
+  stud: `draw a line over nut and stud, and photograph the nut, ${ENDS}`,
+  pedestal: `draw a line over the bolt and its pedestal, and photograph both, ${ENDS}`,
+  shaft: `draw a line over lock nut and screw, and photograph both, ${ENDS}`,
+  'cam-rocker':
+    'draw a line over lock nut and screw, and photograph both, the rocker’s pad and the stem’s tip',
+  follower: 'photograph the follower, its pivot and the stem’s tip',
+  bucket: 'photograph the bucket’s face, its shim and the lobe',
+  'not-known': 'draw a line over the adjuster and what it sits in, and photograph both and the stem’s tip',
+};
+
+/** What is done at once where a gap grew again, with nothing turned. */
+export const firstAtGrowth = (kind: AdjusterKind): string => `Do not set it again: ${PHOTOGRAPHED[kind]}`;
+
 /** What is looked at of a gap that grew, with nothing turned. */
 export const lookAt = (kind: AdjusterKind): string =>
   `look at ${ADJUSTER_WORDS[kind].lock}, ${ADJUSTER_WORDS[kind].wears}`;

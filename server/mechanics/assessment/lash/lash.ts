@@ -1,5 +1,5 @@
 import { toolAllowance } from '../../kit/allowances.ts';
-import { adjusterKind, lookAt } from '../../lash/adjuster-words.ts';
+import { adjusterKind } from '../../lash/adjuster-words.ts';
 import { grewAgain, lashQuestions } from '../../lash/lash-questions.ts';
 import type { AssessedQuantity, NotToRun } from '../assessment.ts';
 import { WHICH_HOLDS } from '../common/found-twice.ts';
@@ -70,7 +70,7 @@ export function lashPart(
     quantities: [...valves.map((valve) => quantity(valve, evidence)), ...shims.quantities],
     judgements: [],
     questions,
-    stop: again.map((growth) => stopOf(growth, questions, valves, lookAt(adjusterKind(evidence.engine)))),
+    stop: again.map((growth) => stopOf(growth, questions, valves, adjusterKind(evidence.engine))),
     headlines: [...valves.flatMap((valve) => headline(valve, questions)), ...shims.headlines],
     notToRun: shims.notToRun,
     detail: {

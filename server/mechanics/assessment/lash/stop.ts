@@ -1,3 +1,4 @@
+import { type AdjusterKind, firstAtGrowth, lookAt } from '../../lash/adjuster-words.ts';
 import type { LashGrowth } from '../../lash/types.ts';
 import type { AssessedQuestion, StopReason } from '../assessment.ts';
 import { keyOf, placeOf, valveSubject } from '../common/said.ts';
@@ -14,7 +15,7 @@ export function stopOf(
   growth: LashGrowth,
   questions: readonly AssessedQuestion[],
   valves: readonly LashValveDetail[],
-  look: string,
+  kind: AdjusterKind,
 ): StopReason {
   const about = valveSubject(growth);
   const own = questions.filter((each) => aboutValve(each, growth));
@@ -25,7 +26,8 @@ export function stopOf(
     code: 'lash-grew-again',
     about,
     sentence: `Do not turn it: the lash of ${placeOf(growth)} grew again after it was set again.`,
-    ...wayOutOf(look, answered),
+    ...wayOutOf(lookAt(kind), answered),
+    first: firstAtGrowth(kind),
     from: 'readings',
     ...(line === undefined ? {} : { entryId: line.id, line: line.line }),
     answered,
