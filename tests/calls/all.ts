@@ -2,6 +2,7 @@ import type { Call } from './call.ts';
 import { OF_ARMS } from './of-arms.ts';
 import { OF_CHANGE } from './of-change.ts';
 import { OF_CHANGE_PARTS } from './of-change-parts.ts';
+import { OF_HYDRAULIC } from './of-hydraulic.ts';
 import { OF_NOISE } from './of-noise.ts';
 import { OF_OTHERS } from './of-others.ts';
 import { OF_PART } from './of-part.ts';
@@ -22,6 +23,7 @@ export const CALLS: readonly Call[] = [
   ...OF_SHEET,
   ...OF_SETTING,
   ...OF_TURNS,
+  ...OF_HYDRAULIC,
   ...OF_STOP,
   ...OF_SCAN,
   ...OF_NOISE,

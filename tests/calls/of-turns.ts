@@ -6,11 +6,6 @@ const START = [
   described({ engine: { cylinders: 8, lifter: 'solid-flat', rockerMounting: 'stud' } }),
 ];
 
-const HYDRAULIC = [
-  asked('none', 'has-run'),
-  described({ engine: { cylinders: 8, lifter: 'hydraulic-roller', rockerMounting: 'stud' } }),
-];
-
 /*
  * A nut on a 7/16-20 stud at 1.6: by the lever about the cup that stands still, a turn closes the gap by
  * .050 × (1 + 1.6) = .130 in (derived here; the thread by ASME B1.1). .010 is .077 of a turn, 28°.
@@ -166,53 +161,6 @@ export const OF_TURNS: readonly Call[] = [
       headline: /The turn from \.028 to \.018 in was made: set at 6 intake\./,
       next: 'lash-again',
       never: [/[Tt]ighten/],
-    },
-  },
-  {
-    // A plunger that can be pressed down shows its own travel: common practice, no published source.
-    said: 'They’re hydraulic, and I feel twelve at six; the nut has held',
-    goal: 'adjuster',
-    entries: [...HYDRAULIC, six('.012 in', on(2, 'found', { nut: 'held' }))],
-    expected: {
-      asks: ['gap-on-hydraulic'],
-      headline: /No lash of 6 intake counts yet\. How did the lifter of 6 intake stand/,
-      next: 'gap-on-hydraulic',
-      never: [/[Tt]ighten/],
-    },
-  },
-  {
-    said: 'Twelve at six on hydraulics, and I could push the plunger down',
-    goal: 'adjuster',
-    entries: [
-      ...HYDRAULIC,
-      six('.012 in', on(2, 'found', { nut: 'held' })),
-      chose('gap-on-hydraulic', 'pressed-down', {
-        ask: 'How did the lifter of 6 intake stand when its gap was found?',
-        after: ['six at .012 in'],
-      }),
-    ],
-    expected: { headline: /plunger travel and no lash/, next: 'preload' },
-  },
-  {
-    // .75 × .050 × (1 + 1/1.6) = .0609, where .020 to .060 is usual: trade press.
-    said: 'Three quarters of a turn past zero on hydraulics, is that all right?',
-    goal: 'adjuster',
-    entries: [
-      ...HYDRAULIC,
-      {
-        method: 'POST',
-        path: 'build/workings',
-        body: {
-          computation: 'adjuster',
-          inputs: { thread: '7/16-20', mount: 'stud-nut', ratio: 1.6, lifter: 'hydraulic', turns: 0.75 },
-        },
-      },
-    ],
-    expected: {
-      asks: ['preload-over'],
-      headline: /presses the plunger \.061 in: just over the usual \.020 to \.060 in/,
-      next: 'preload-over',
-      never: [/[Tt]ighten \.75/],
     },
   },
 ];

@@ -1,3 +1,4 @@
+import { adjusterKind } from '../../lash/adjuster-words.ts';
 import { inDoubt } from '../common/asked.ts';
 import { newestLash } from '../common/newest-lash.ts';
 import { byPlace, inches, listed, placeOf, upperFirst } from '../common/said.ts';
@@ -22,6 +23,8 @@ const preload = (evidence: Evidence): Need =>
     MUST_TURN,
   );
 
+const isStud = ({ engine }: Evidence): boolean => adjusterKind(engine) === 'stud';
+
 /** Of a bucket there is no nut; on a call about noise it has a question of its own. */
 const lash = (evidence: Evidence, { active }: NoiseDetail): Need =>
   need(
@@ -29,7 +32,7 @@ const lash = (evidence: Evidence, { active }: NoiseDetail): Need =>
     'a lash as it was found or set',
     active || evidence.engine.gear === 'bucket'
       ? 'Read the lash as found, before anything is set.'
-      : 'Read the lash as found, before anything is set, and look whether the nut has moved.',
+      : `Read the lash as found, before anything is set, and look whether ${isStud(evidence) ? 'the nut' : 'the adjuster’s lock'} has moved.`,
     evidence.lash.some(({ standing }) => standing),
     MUST_TURN,
   );
