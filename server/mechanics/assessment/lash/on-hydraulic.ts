@@ -52,7 +52,7 @@ export function foundOnHydraulic(
       ask: `How did the lifter of ${placeOf(place)} stand when its gap was found?`,
       knownBy: 'how did the lifter stand when its gap was found',
       size: `A hydraulic lifter has preload and no lash; ${gapSaid(newest)} was found there.`,
-      test: 'Press the rocker down at the pushrod by hand: a plunger that gives was pressed down, and one that is full of oil does not.',
+      test: 'Press the arm down on the lifter’s side by hand: a plunger that can be pressed down gives, and one that is full of oil stays.',
       byLooking: true,
       restsOn: [line.id],
     },

@@ -67,7 +67,6 @@ export function overBandQuestions(
           : 'Does the lifter’s maker ask for that much preload?',
         size: `The plunger would be pressed ${inches(set.preload ?? 0)}; ${bandSaid(band)} is ${band.wanted ? 'wanted' : 'usual'}.${travel === undefined ? '' : ` It goes ${inches(travel)}.`}`,
         test: `let the lifter bleed down and find zero lash again by up-and-down play.${goes}`,
-        byLooking: set.of === 'preload',
         restsOn: [],
       },
       { about: BUILD, step: 'adjuster', ...defined({ among: id }), answers, choices: choicesOf(band) },
