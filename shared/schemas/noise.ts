@@ -80,7 +80,7 @@ export const NOISE_QUESTIONS = {
     answers: { flat: 'It is flat', domed: 'Domed, burred or dented' },
   },
   'noise-thread': {
-    name: 'Thread of the stud',
+    name: 'Thread of the adjuster',
     ask: 'Is the thread sound, and is the nut on it with its whole length?',
     answers: { sound: 'Sound, the whole nut on it', worn: 'Worn, pulled, or few turns on it' },
   },

@@ -20,6 +20,10 @@ interface Call {
 }
 
 const PRELOAD = { thread: '7/16-20', mount: 'stud-nut', ratio: 1.6 };
+const arms = (toValve: string, toCam: string) => ({
+  toValve: { value: toValve, errorLimit: '.3 mm' },
+  toCam: { value: toCam, errorLimit: '.3 mm' },
+});
 const SOLID = { ...PRELOAD, lifter: 'solid', lashFound: '.022 in', lashWanted: '.016 in' };
 
 const LIFTED = { stopId: 'stop:plunger-bottomed:working-1', entryId: 'working-1' };
@@ -207,14 +211,15 @@ const CALLS: readonly Call[] = [
     },
   },
   {
-    name: 'on hydraulic ones a sixteenth of a turn is .005: .061 is about at the top of .060',
+    name: 'a thousandth over the usual .060 is over it: asked, whatever a turn is counted to',
     base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-roller' } },
     kept: [['lifter-preload', { ...PRELOAD, turns: 0.75 }]],
     check: (said) => {
       expect(said.stop).toEqual([]);
       expect(of(said, 'adjuster')).toEqual([
-        'These turns press the plunger .061 in, about at the top of the usual .020 to .060 in.',
+        'These turns press the plunger .061 in, just over the usual .020 to .060 in.',
       ]);
+      expect(codes(said)).toContain('preload-over');
     },
   },
   {
@@ -239,6 +244,65 @@ const CALLS: readonly Call[] = [
       ]);
       expect(codes(said)).toContain('preload-over');
       expect(said.details.workings.turnToMake).toBeUndefined();
+    },
+  },
+  {
+    // .75 × .08125 = .0609.
+    name: 'the same as turns to make: no order before it is asked',
+    base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-flat' } },
+    kept: [['adjuster', { ...PRELOAD, lifter: 'hydraulic', turns: 0.75 }]],
+    check: (said) => {
+      expect(of(said, 'adjuster')).toEqual([
+        '.75 turn past zero lash presses the plunger .061 in: just over the usual .020 to .060 in, about .25 to .74 turn.',
+      ]);
+      expect(codes(said)).toContain('preload-over');
+      expect(said.details.workings.turnToMake).toBeUndefined();
+    },
+  },
+  {
+    // .7 × .08125 = .0569, a sixteenth of a turn, .005, under the top: within, and told.
+    name: 'under the top of the usual it is a turn to make',
+    base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-flat' } },
+    kept: [['adjuster', { ...PRELOAD, lifter: 'hydraulic', turns: 0.7 }]],
+    check: (said) => {
+      expect(of(said, 'adjuster')[0]).toMatch(/^Tighten \.7 turn.*moves the plunger \.057 in down\./);
+      expect(codes(said)).not.toContain('preload-over');
+    },
+  },
+  {
+    // The maker’s .010 to .040 was told with the preload: half a turn, .0406, is over it for every sum.
+    name: 'the maker’s band holds for the turns as well, and its travel is not asked for again',
+    base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-flat' } },
+    kept: [
+      [
+        'lifter-preload',
+        { ...PRELOAD, turns: 0.25, liftersTravel: '.150 in', wanted: { from: '.010 in', to: '.040 in' } },
+      ],
+      ['adjuster', { ...PRELOAD, lifter: 'hydraulic', turns: 0.5 }],
+    ],
+    check: (said) => {
+      const asked = said.questions.filter(({ code }) => code === 'preload-over');
+      expect(asked.map(({ ask }) => ask)).toEqual([
+        'Are these turns meant to go over the band that is wanted?',
+      ]);
+      expect(asked[0]?.size).toMatch(/\.010 to \.040 in is wanted\. It goes \.150 in/);
+      expect(asked[0]?.test).not.toMatch(/how far its plunger goes/);
+      expect(of(said, 'adjuster').join(' ')).not.toContain('Tighten');
+    },
+  },
+  {
+    // 2 × .08125 = .1625 of .200 that was told with another sum: no doubt how far it goes, and over the usual.
+    name: 'travel that was told once is not asked of the next sum',
+    base: { engine: { ...PLAIN.engine, lifter: 'hydraulic-flat' } },
+    kept: [
+      ['lifter-preload', { ...PRELOAD, turns: 0.5, liftersTravel: '.200 in' }],
+      ['lifter-preload', { ...PRELOAD, turns: 2 }],
+    ],
+    check: (said) => {
+      expect(codes(said)).not.toContain('sum-unlikely');
+      expect(of(said, 'adjuster')).toEqual([
+        'These turns press the plunger .163 in, over the usual .020 to .060 in; .038 in of its travel is left.',
+      ]);
     },
   },
   {
@@ -397,7 +461,9 @@ const CALLS: readonly Call[] = [
     name: 'a solid adjuster from .022 to .016',
     kept: [['adjuster', { ...SOLID, thread: '3/8-24' }]],
     check: (said) =>
-      expect(of(said, 'adjuster')).toEqual(['Tighten .055 turn, 20°: the lash goes from .022 to .016 in.']),
+      expect(of(said, 'adjuster')).toEqual([
+        'Tighten .055 turn, 20°: the lash goes from .022 to .016 in. Which valve was found so?',
+      ]),
   },
   {
     name: 'the same under a stop is not told',
@@ -475,6 +541,27 @@ const CALLS: readonly Call[] = [
       ],
     ],
     check: (said) => expect(of(said, 'geometry')[0]).toMatch(/\.050 in too high.*no shim lowers it/),
+  },
+  {
+    // 36 ÷ 24 and 35.4 ÷ 21.9, each arm ± .3 mm: u = (.3/√3)/24·√(1 + 1.5²) = .01301, × 1.96 = .0255; JCGM 100, 5.1.2.
+    name: 'the arms of a follower say what to expect, shut and at full lift',
+    base: { engine: { cylinders: 4, gear: 'finger-follower', lifter: 'solid-flat' } },
+    kept: [['follower-ratio', { shut: arms('36 mm', '24 mm'), open: arms('35.4 mm', '21.9 mm') }]],
+    check: (said) => {
+      expect(of(said, 'geometry')).toEqual([
+        'By its arms the follower’s ratio is 1.500 ± .025 with the valve shut and 1.616 ± .029 at full lift. Both lifts, read on the engine, settle it.',
+      ]);
+      const figure = said.quantities.find(({ id }) => id === 'working:follower');
+      expect(figure).toMatchObject({ dimension: 'ratio', basis: 'calculated' });
+      expect(figure?.value).toBeCloseTo(1.5, 12);
+      expect(figure?.high).toBeCloseTo(1.5 + 1.96 * (0.3 / Math.sqrt(3) / 24) * Math.hypot(1, 1.5), 4);
+    },
+  },
+  {
+    name: 'with the valve shut alone it is said that it changes through the lift',
+    base: { engine: { cylinders: 4, gear: 'finger-follower', lifter: 'solid-flat' } },
+    kept: [['follower-ratio', { shut: arms('36 mm', '24 mm') }]],
+    check: (said) => expect(of(said, 'geometry')[0]).toMatch(/valve shut; it changes through the lift/),
   },
   {
     // 2.060 − 1.750 − .250 = .060.

@@ -2,6 +2,7 @@ import type { Call } from './call.ts';
 import { OF_ARMS } from './of-arms.ts';
 import { OF_CHANGE } from './of-change.ts';
 import { OF_CHANGE_PARTS } from './of-change-parts.ts';
+import { OF_HYDRAULIC } from './of-hydraulic.ts';
 import { OF_NOISE } from './of-noise.ts';
 import { OF_OTHERS } from './of-others.ts';
 import { OF_PART } from './of-part.ts';
@@ -10,6 +11,7 @@ import { OF_SCAN } from './of-scan.ts';
 import { OF_SETTING } from './of-setting.ts';
 import { OF_SHEET } from './of-sheet.ts';
 import { OF_STOP } from './of-stop.ts';
+import { OF_TURNS } from './of-turns.ts';
 
 /** Every call of the table. */
 export const CALLS: readonly Call[] = [
@@ -20,6 +22,8 @@ export const CALLS: readonly Call[] = [
   ...OF_PART,
   ...OF_SHEET,
   ...OF_SETTING,
+  ...OF_TURNS,
+  ...OF_HYDRAULIC,
   ...OF_STOP,
   ...OF_SCAN,
   ...OF_NOISE,

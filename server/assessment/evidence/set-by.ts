@@ -1,6 +1,7 @@
 import { defined } from '../../../shared/defined.ts';
 import type { SetEvidence } from '../../mechanics/assessment/workings/evidence.ts';
 import { computation as adjuster } from '../../mechanics/computations/adjuster.ts';
+import { computation as followerRatio } from '../../mechanics/computations/follower-ratio.ts';
 import { computation as lashHotCold } from '../../mechanics/computations/lash-hot-cold.ts';
 import { computation as lifterPreload } from '../../mechanics/computations/lifter-preload.ts';
 import { computation as pushrodLength } from '../../mechanics/computations/pushrod-length.ts';
@@ -90,6 +91,23 @@ function standOf(inputs: unknown): SetEvidence | undefined {
   };
 }
 
+const ofArms = ({ ratio, interval95: [low, high] }: { ratio: number; interval95: [number, number] }) => ({
+  ratio,
+  low,
+  high,
+});
+
+function followerOf(inputs: unknown): SetEvidence | undefined {
+  const { data } = followerRatio.input.safeParse(inputs);
+  if (data === undefined) return undefined;
+  const { shut, open } = followerRatio.compute(data);
+  return {
+    of: 'follower',
+    shut: ofArms(shut),
+    ...defined({ open: open === undefined ? undefined : ofArms(open) }),
+  };
+}
+
 /** What is set, ordered or fitted by a computation that was kept, computed again in SI. */
 export function setBy({ computation, inputs }: Working): SetEvidence | undefined {
   switch (computation) {
@@ -103,6 +121,8 @@ export function setBy({ computation, inputs }: Working): SetEvidence | undefined
       return standOf(inputs);
     case lashHotCold.name:
       return heatOf(inputs);
+    case followerRatio.name:
+      return followerOf(inputs);
     default:
       return undefined;
   }

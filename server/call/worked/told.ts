@@ -8,6 +8,7 @@ const TOLD: Readonly<Record<string, string>> = {
   'lash-hot-cold': 'headline:working:heat',
   'pushrod-length': 'headline:working:pushrod',
   'stand-height': 'headline:working:stand',
+  'follower-ratio': 'headline:working:follower',
 };
 
 /** Told among what was found already: the figures of the cam among them, whichever lobe they are of. */

@@ -32,6 +32,7 @@ import { ratiosWithheld, valveRatios } from './ratio/valve-ratios.ts';
 import { withScans } from './scans/as-gap.ts';
 import { scansPart } from './scans/scans.ts';
 import { guessedShort } from './sheet/guessed.ts';
+import { heldRatios } from './sheet/held.ts';
 import { nextOfSheet } from './sheet/next/next-of-sheet.ts';
 import { sheetPart } from './sheet/sheet.ts';
 import { shortBefore } from './sheet/short-before.ts';
@@ -75,7 +76,10 @@ function assessed(evidence: Evidence): Assessment {
       ? []
       : [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
   const change = isPushrod
-    ? changePart(gapped, ratios, ratiosWithheld(evidence, read.explained))
+    ? changePart(gapped, ratios, [
+        ...ratiosWithheld(evidence, read.explained),
+        ...heldRatios(evidence, sheet.detail),
+      ])
     : changePart(forChange(gapped), []);
   const marks = marksPart(evidence, ratios);
   const lash = lashPart(evidence);

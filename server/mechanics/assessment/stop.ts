@@ -1,4 +1,5 @@
 import { defined } from '../../../shared/defined.ts';
+import { firstAtGrowth } from '../lash/adjuster-words.ts';
 import type { NextAction, NotToRun, StopReason, Subject } from './assessment.ts';
 import { ended } from './common/first-said.ts';
 import { byId } from './common/said.ts';
@@ -100,8 +101,7 @@ const FIRST: Readonly<Record<StopReason['code'], string>> = {
   contact: 'Leave it as it stands: photograph what hit, bent or came loose, and say which parts are off',
   'gap-short':
     'Leave it as it stands: write down which parts are in it, and what the part maker asks for this gap',
-  'lash-grew-again':
-    'Do not set it again: draw a line over nut and stud, and photograph the nut, the stem’s tip and both ends of the pushrod',
+  'lash-grew-again': firstAtGrowth('not-known'),
   'lobe-worn':
     'Leave it as it stands: photograph the lobe and the lifter’s face if they can be seen, and look at the oil',
   'sign-of-damage':

@@ -2,6 +2,7 @@ import { inSpoken } from '../../../shared/quantities/authored.ts';
 import { formatQuantity } from '../../../shared/quantities/format.ts';
 import { fromSi } from '../../../shared/quantities/units.ts';
 import { IN } from '../kit/si.ts';
+import { ADJUSTER_WORDS, type AdjusterKind } from './adjuster-words.ts';
 import type { LashGrowth, LashQuestion } from './types.ts';
 
 const EQUAL = 1e-9 * IN;
@@ -13,20 +14,26 @@ const said = (si: number): string => formatQuantity(fromSi(si, 'in'), { places: 
 const NOSE =
   'Lash is read on the base circle, where a worn nose never shows: measure that lobe’s lift against its siblings.';
 
-const TESTS: Readonly<Record<LashGrowth['nut'], { ask: string; test: string }>> = {
-  moved: {
-    ask: 'Did the lock let go?',
-    test: 'look at the set-screw, whether the stud’s top is flat, the threads, and whether the nut was used before. Set it, lock it, and read it again: locking alone shifts about .001 in.',
-  },
-  held: {
-    ask: 'Is something wearing on this valve?',
-    test: `the nut held and the gap grew. Look at the stem’s tip, the roller, both ends of the pushrod and the cup. ${NOSE}`,
-  },
-  'not-looked': {
-    ask: 'Did the nut move?',
-    test: `before it is touched, draw a line over nut and stud. Moved: the lock. Held and the gap grew: wear on this valve. ${NOSE}`,
-  },
-};
+function askedOf(nut: LashGrowth['nut'], kind: AdjusterKind): { ask: string; test: string } {
+  const { wears, line, letGo } = ADJUSTER_WORDS[kind];
+  switch (nut) {
+    case 'moved':
+      return {
+        ask: 'Did the lock let go?',
+        test: `${letGo} Set it, lock it, and read it again: locking alone shifts about .001 in.`,
+      };
+    case 'held':
+      return {
+        ask: 'Is something wearing on this valve?',
+        test: `the lock held and the gap grew. Look at ${wears}. ${NOSE}`,
+      };
+    case 'not-looked':
+      return {
+        ask: kind === 'stud' ? 'Did the nut move?' : 'Did the lock of the adjuster move?',
+        test: `before it is touched, draw a line over ${line}. Moved: the lock. Held and the gap grew: wear on this valve. ${NOSE}`,
+      };
+  }
+}
 
 function everywhere(grown: readonly LashGrowth[]): LashQuestion {
   const least = Math.min(...grown.map(({ low = 0 }) => low));
@@ -38,7 +45,7 @@ function everywhere(grown: readonly LashGrowth[]): LashQuestion {
   };
 }
 
-function ofOne(growth: LashGrowth, limit: number): LashQuestion[] {
+function ofOne(growth: LashGrowth, limit: number, kind: AdjusterKind): LashQuestion[] {
   const { cylinder, valve, low, high, heatDiffers, nut } = growth;
   const at = { cylinder, valve };
   if (heatDiffers)
@@ -56,9 +63,9 @@ function ofOne(growth: LashGrowth, limit: number): LashQuestion[] {
       {
         ...at,
         code: 'lash-grew',
-        ask: TESTS[nut].ask,
+        ask: askedOf(nut, kind).ask,
         size: `It grew by ${said(low)}${high !== undefined && high - low > EQUAL ? ` to ${said(high)}` : ''}, where ${said(limit)} is ordinary.`,
-        test: inSpoken(TESTS[nut].test),
+        test: inSpoken(askedOf(nut, kind).test),
       },
     ];
   if (high !== undefined && high < -limit - EQUAL)
@@ -75,14 +82,18 @@ function ofOne(growth: LashGrowth, limit: number): LashQuestion[] {
 }
 
 /** What the growths of a lash log raise: of each valve its own question, or one where all of them grew alike. */
-export function lashQuestions(growths: readonly LashGrowth[], limit: number): LashQuestion[] {
+export function lashQuestions(
+  growths: readonly LashGrowth[],
+  limit: number,
+  kind: AdjusterKind = 'not-known',
+): LashQuestion[] {
   const compared = growths.filter(({ low }) => low !== undefined);
   const grown = compared.filter(({ low = 0 }) => low > limit + EQUAL);
   if (grown.length >= MANY && grown.length === compared.length) {
     const others = growths.filter((growth) => growth.heatDiffers);
-    return [everywhere(grown), ...others.flatMap((growth) => ofOne(growth, limit))];
+    return [everywhere(grown), ...others.flatMap((growth) => ofOne(growth, limit, kind))];
   }
-  return growths.flatMap((growth) => ofOne(growth, limit));
+  return growths.flatMap((growth) => ofOne(growth, limit, kind));
 }
 
 /** Valves whose gap grew again after it had been set again: those are not set once more. */

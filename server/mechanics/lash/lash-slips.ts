@@ -1,6 +1,7 @@
 import { isUsual } from '../../../shared/quantities/field-range.ts';
 import { formatNumber } from '../../../shared/quantities/format.ts';
 import { CAN_BE } from '../../../shared/schemas/can-be.ts';
+import { EQUAL } from '../kit/nearest.ts';
 import { saidLength } from '../kit/said.ts';
 import { IN, MM } from '../kit/si.ts';
 
@@ -63,7 +64,9 @@ export function lashSlips(si: number, typedIn: 'in' | 'mm', expected?: number): 
     ...[si / 10, si * 10, ...(typedIn === 'in' ? swapped(si) : [])].map(slip),
   ];
   if (unlikelyLash(si) === undefined)
-    return expected === undefined || off(si) <= FAR ? [] : all.filter(({ value }) => off(value) <= NEAR);
+    return expected === undefined || off(si) <= FAR + EQUAL
+      ? []
+      : all.filter(({ value }) => off(value) <= NEAR + EQUAL && isUsual(value, CAN_BE.lash));
   return all
     .filter(({ value }) => isUsual(value, CAN_BE.lash))
     .toSorted((a, b) => off(a.value) - off(b.value))

@@ -13,7 +13,7 @@ export const CAUSES = {
     source: 'circle-track column on rocker adjusters: such nuts are not used again without end',
   },
   'stud-top': { said: 'the top of the stud', source: COMMON },
-  'stud-thread': { said: 'the thread of stud and nut', source: COMMON },
+  'stud-thread': { said: 'the thread of the adjuster and its nut', source: COMMON },
   stud: { said: 'the stud itself', source: 'magazine case of studs that broke again' },
   pushrod: {
     said: 'pushrod ends and cup',

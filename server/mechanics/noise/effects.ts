@@ -98,7 +98,7 @@ export const WEIGHS: { readonly [Question in NoiseQuestion]: Weighs<Question> } 
   'noise-nut': {
     effort: 'as-it-stands',
     thing: 'whether the nut moved',
-    test: 'with nothing turned, and before the nut is touched: draw a line over nut and stud, or look for the old one.',
+    test: 'with nothing turned, and before the nut is touched: draw a line over the nut and what it sits on, or look for the old one.',
     source: COMMON,
     effects: { moved: by(LOCKING, WEAR), held: by([...WEAR, 'stud'], LOCKING), off: by(LOCKING, WEAR) },
   },
@@ -143,7 +143,7 @@ export const WEIGHS: { readonly [Question in NoiseQuestion]: Weighs<Question> } 
   },
   'noise-thread': {
     effort: 'parts-off',
-    thing: 'the thread of stud and nut',
+    thing: 'the thread of the adjuster and its nut',
     test: 'with nothing turned, once the gap is on record and the nut is off: look at both threads.',
     source: COMMON,
     effects: itself('stud-thread'),

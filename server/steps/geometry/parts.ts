@@ -49,6 +49,7 @@ export const geometry: WorkedStep<GeometryData> = {
       computation: 'follower-ratio',
       form: followerForm,
       asked: () => [],
+      headline: 'headline:working:follower',
     }),
     computedPart({
       name: 'roller-sweep',

@@ -11,8 +11,8 @@ export const noiseStep = defineStep({
   words: {
     title: 'Find out what may have caused it',
     link: 'Noise and failure',
-    say: 'Shut it off first. What do you hear or see, and did the nut move?',
-    how: 'Leave it shut off. Look before anything is touched: the nut can be judged as it stands.',
+    say: 'Shut it off first. What do you hear or see, and did the nut or its lock move?',
+    how: 'Leave it shut off. Look before anything is touched: the adjuster can be judged as it stands.',
     turns: false,
   },
   load: () => undefined,

@@ -8,6 +8,8 @@ import { IN } from '../../../server/mechanics/kit/si.ts';
  * That one does not condemn sixteen parts for what they have in common: common practice, no source.
  */
 
+import { subjectSaid } from '../../../server/mechanics/assessment/common/said.ts';
+import { read } from '../../mechanics/assessment/plain-build.ts';
 import { on } from './eight.ts';
 
 const said = (evidence: Evidence): string[] =>
@@ -45,6 +47,52 @@ describe('a bank that is off as a whole', () => {
     const [first = '', ...more] = said({ ...low, answers });
     expect(first).toMatch(/what these have in common: look at the numbers on their arms/);
     expect(more).toEqual([]);
+  });
+
+  describe('what the change does with them', () => {
+    const answer = (word: string) => {
+      const [question] = assess(low).questions;
+      return [
+        { id: 'a', line: 900, questionId: question?.id ?? '', code: 'group-off', question: '', answer: word },
+      ];
+    };
+    const changed = (answers: Evidence['answers']) =>
+      assess({
+        ...low,
+        answers,
+        call: { ...low.call, goal: 'clearances-after-a-change' },
+        rockers: { ...low.rockers, soldAs: 1.6, planned: 1.7 },
+        sheet: [...low.sheet, read(2, 'intake', 'coil-bind', 0.08), read(1, 'intake', 'coil-bind', 0.08)],
+      });
+    const ofLow = (answers: Evidence['answers']) => {
+      const { quantities, details } = changed(answers);
+      return {
+        lacks: quantities.find(({ id }) => id === 'sheet:ratio:light:2-intake')?.lacks.join(' ') ?? '',
+        notUsed: details.change.find(({ about }) => subjectSaid(about) === '2 intake')?.notUsed ?? '',
+      };
+    };
+
+    // Lash in a lift is missing from it: nothing may be worked out as if it were the arm's ratio (nothing counts twice).
+    test.each(['lash', 'set-up'])('answered %s, nothing is worked out from the low ones', (word) => {
+      const { lacks, notUsed } = ofLow(answer(word));
+      expect(lacks).toMatch(/another reading/);
+      expect(notUsed).toMatch(/is not calculated with yet\. First: another reading/);
+    });
+
+    test('answered that all were read alike, or not answered, they are what was read', () => {
+      for (const answers of [answer('not-found'), []]) {
+        const { lacks, notUsed } = ofLow(answers);
+        expect(lacks).not.toMatch(/another reading/);
+        expect(notUsed).not.toMatch(/nother reading/);
+      }
+    });
+
+    test('the other bank, read with the lash out, is worked with', () => {
+      const { quantities } = changed(answer('lash'));
+      expect(quantities.find(({ id }) => id === 'sheet:ratio:light:1-intake')?.lacks.join()).not.toMatch(
+        /another reading/,
+      );
+    });
   });
 
   test('one valve that is odd in its own bank is still named, and the partner of its swap is of that bank', () => {

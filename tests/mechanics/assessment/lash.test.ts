@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { usableLash } from '../../../server/mechanics/assessment/common/newest-lash.ts';
+import { usableLash } from '../../../server/mechanics/assessment/common/usable-lash.ts';
 import type { Evidence, LashEvidence } from '../../../server/mechanics/assessment/evidence.ts';
 import { lashPart } from '../../../server/mechanics/assessment/lash/lash.ts';
 import { stopReasons } from '../../../server/mechanics/assessment/stop.ts';
@@ -159,5 +159,131 @@ describe('a lash that hardly can be is asked, and not used until that is answere
     }));
     expect(usableLash({ ...evidence, answers }, place)?.id).toBe('l1');
     expect(lashPart({ ...evidence, answers }).quantities[0]?.lacks).toEqual([]);
+  });
+});
+
+/* A hydraulic lifter has preload and no lash; what a gap at one means is common practice, no published source. */
+describe('a gap that was found at a hydraulic lifter', () => {
+  const found = line(1, '2026-02-10', 0.012);
+  const hydraulic = (answer?: string, gap = found): Evidence => {
+    const evidence = {
+      ...log([gap]),
+      engine: { ...PLAIN.engine, lifter: 'hydraulic-flat' as const },
+    };
+    const [question] = lashPart(evidence).questions;
+    return answer === undefined
+      ? evidence
+      : {
+          ...evidence,
+          answers: [
+            {
+              id: 'a',
+              line: 9,
+              code: question?.code ?? '',
+              questionId: question?.id ?? '',
+              question: '',
+              answer,
+            },
+          ],
+        };
+  };
+  const lacks = (evidence: Evidence) => lashPart(evidence).quantities[0]?.lacks.join() ?? '';
+
+  test('is asked strongly, and is no lash until then', () => {
+    const { questions } = lashPart(hydraulic());
+    expect(questions.map(({ code, weight }) => [code, weight])).toEqual([['gap-on-hydraulic', 'strong']]);
+    expect(lacks(hydraulic())).toMatch(/how its hydraulic lifter stood/);
+  });
+
+  test.each([
+    ['pressed-down', /no lash/, /plunger travel and no lash/],
+    ['pumped-up', /^$/, /the adjuster is out by that/],
+    ['solid', /lifters put right/, /the lifters are solid, as was answered/],
+  ])('%s', (answer, lack, said) => {
+    const evidence = hydraulic(answer);
+    expect(lacks(evidence)).toMatch(lack);
+    const { headlines, questions } = lashPart(evidence);
+    expect(headlines.map(({ sentence }) => sentence).join()).toMatch(said);
+    expect(questions.map(({ weight }) => weight)).toEqual(['weak']);
+  });
+
+  test('no gap is what one should have, and nothing is asked', () => {
+    expect(lashPart(hydraulic(undefined, line(1, '2026-02-10', 0))).questions).toEqual([]);
+  });
+});
+
+/* Two feelers of one gap on one morning agree within .002: common practice, no published source. */
+describe('one gap that was found as two', () => {
+  const twice = (second: number, day = '2026-02-10') =>
+    log([line(1, '2026-02-10', 0.02), line(2, day, second)]);
+  const codes = (evidence: Evidence) => lashPart(evidence).questions.map(({ code }) => code);
+
+  test.each([
+    [0.022, []],
+    [0.0221, ['found-twice']],
+    [0.018, []],
+    [0.0179, ['found-twice']],
+  ])('on one day, .020 and %d', (second, wanted) => {
+    expect(codes(twice(second))).toEqual(wanted);
+  });
+
+  test('on two days it may have grown, which the log says by itself', () => {
+    expect(codes(twice(0.023, '2026-02-11'))).toEqual([]);
+    expect(codes(twice(0.026, '2026-02-11'))).toEqual(['lash-grew']);
+  });
+
+  test('both ends are told until somebody says which holds, whichever was entered first', () => {
+    const [a, b] = [line(1, '2026-02-10', 0.02), line(2, '2026-02-10', 0.028)];
+    const [quantity] = lashPart(log([a, b])).quantities;
+    expect([(quantity?.low ?? 0) / IN, (quantity?.high ?? 0) / IN]).toEqual([
+      expect.closeTo(0.02, 12),
+      expect.closeTo(0.028, 12),
+    ]);
+    expect(quantity?.lacks).toEqual(['which of the gaps it was found at holds']);
+    const swapped = log([
+      line(2, '2026-02-10', 0.02, { id: 'l1' }),
+      line(1, '2026-02-10', 0.028, { id: 'l2' }),
+    ]);
+    expect(lashPart(swapped).questions.map(({ id }) => id)).toEqual(
+      lashPart(log([a, b])).questions.map(({ id }) => id),
+    );
+    expect(usableLash(log([a, b]), a)).toBeUndefined();
+  });
+
+  test('answered, or read a third time, that one is the lash', () => {
+    const both = [line(1, '2026-02-10', 0.02), line(2, '2026-02-10', 0.028)];
+    const [question] = lashPart(log(both)).questions;
+    const answers = [
+      {
+        id: 'a',
+        line: 9,
+        code: 'found-twice',
+        questionId: question?.id ?? '',
+        question: '',
+        answer: 'gap-1',
+      },
+    ];
+    expect(
+      (usableLash({ ...log(both), answers }, both[0] ?? line(1, '', 0))?.gap.value ?? 0) / IN,
+    ).toBeCloseTo(0.02, 12);
+    const third = log([...both, line(3, '2026-02-10', 0.028)]);
+    expect((usableLash(third, line(1, '', 0))?.gap.value ?? 0) / IN).toBeCloseTo(0.028, 12);
+    expect(lashPart(third).questions.map(({ weight }) => weight)).toEqual(['weak']);
+  });
+
+  test('nobody can say: it is read once more, and nothing is worked with', () => {
+    const both = [line(1, '2026-02-10', 0.02), line(2, '2026-02-10', 0.028)];
+    const [question] = lashPart(log(both)).questions;
+    const answers = [
+      {
+        id: 'a',
+        line: 9,
+        code: 'found-twice',
+        questionId: question?.id ?? '',
+        question: '',
+        answer: 'neither',
+      },
+    ];
+    expect(usableLash({ ...log(both), answers }, line(1, '', 0))).toBeUndefined();
   });
 });

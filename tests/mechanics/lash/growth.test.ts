@@ -24,7 +24,7 @@ const inThou = (lines: readonly LashLine[]) =>
   lashGrowths(lines, LIMIT).map(({ low, high }) =>
     [low, high].map((each) => (each === undefined ? undefined : Math.round((each / IN) * 1e4) / 10)),
   );
-const asked = (lines: readonly LashLine[]) => lashQuestions(lashGrowths(lines, LIMIT), LIMIT);
+const asked = (lines: readonly LashLine[]) => lashQuestions(lashGrowths(lines, LIMIT), LIMIT, 'stud');
 
 describe('growth of a gap', () => {
   test('is what was found less what it was last set to, not less what was found before', () => {

@@ -56,6 +56,9 @@ describe('of a lobe lift', () => {
   it.each([
     ['.325 for .352', atLobe(0.352, 0.325, 0.325), 'strong'],
     ['.343 for .334', atLobe(0.334, 0.343), 'weak'],
+    // .325 the other way round is .352, .002 from .350: .025 off is what an odd arm may be, more is not.
+    ['.025 off what is expected', atLobe(0.35, 0.325), 'weak'],
+    ['a little more than .025 off', atLobe(0.3501, 0.325), 'strong'],
     ['.002 from the card', atLobe(0.354, 0.325), 'strong'],
     ['.003 from the card', atLobe(0.355, 0.325), 'quiet'],
     ['the card’s own', atLobe(0.352, 0.352), 'quiet'],

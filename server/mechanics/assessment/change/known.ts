@@ -3,8 +3,8 @@ import { GAP_KINDS, type GapKind } from '../../../../shared/schemas/sheet.ts';
 import type { ConsequenceInput, LimitFigure } from '../../consequences/types.ts';
 import type { GapBounds } from '../common/gap-said.ts';
 import { limitOf } from '../common/limits.ts';
-import { usableLash } from '../common/newest-lash.ts';
 import { byId, placeOf } from '../common/said.ts';
+import { usableLash } from '../common/usable-lash.ts';
 import type { Evidence, SheetEvidence, Side, ValvePlace } from '../evidence.ts';
 import { boundsOf, type JudgedGap, judgeGap, worstOf } from '../sheet/gap.ts';
 

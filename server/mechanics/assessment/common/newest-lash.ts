@@ -1,5 +1,4 @@
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
-import { isLashDoubted } from './lash-doubt.ts';
 import { placeOf } from './said.ts';
 
 /** The log of one valve, oldest first: by the days its lines are of, then as they were entered. */
@@ -11,9 +10,3 @@ export const lashLogOf = ({ lash }: Evidence, place: ValvePlace): LashEvidence[]
 /** The lash as it is: the newest line of the log, found or set. */
 export const newestLash = (evidence: Evidence, place: ValvePlace): LashEvidence | undefined =>
   lashLogOf(evidence, place).at(-1);
-
-/** The same to work with: one that is doubted is not used, nor is one before it. */
-export function usableLash(evidence: Evidence, place: ValvePlace): LashEvidence | undefined {
-  const newest = newestLash(evidence, place);
-  return newest === undefined || isLashDoubted(evidence, newest) ? undefined : newest;
-}

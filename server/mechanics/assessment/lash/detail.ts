@@ -1,5 +1,7 @@
 import type { LashGrowth } from '../../lash/types.ts';
 import type { SettingPosition } from '../../setting-order/setting-order.ts';
+import type { AssessedQuestion } from '../assessment.ts';
+import type { FoundTwice } from '../common/found-twice.ts';
 import type { Bounds, LashEvidence, LimitEvidence, ValvePlace } from '../evidence.ts';
 
 /** The log of one valve. */
@@ -8,6 +10,10 @@ export interface LashValveDetail extends ValvePlace {
   readonly lines: readonly LashEvidence[];
   /** The lash as it is: the newest line, found or set. */
   readonly newest: Bounds;
+  /** It was found as two gaps, with nothing set between. */
+  readonly twice?: FoundTwice;
+  /** A gap was found at a hydraulic lifter. */
+  readonly hydraulic?: AssessedQuestion;
   readonly growth?: LashGrowth;
   /** The line at which it had grown again after a reset, whose stop nobody has lifted since. */
   readonly grewAgain?: LashEvidence;

@@ -5,6 +5,10 @@ import { gapSaid } from '../common/gap-said.ts';
 import { inches, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { ValvePlace } from '../evidence.ts';
 import type { LashValveDetail } from './detail.ts';
+import { hydraulicSaid } from './on-hydraulic.ts';
+
+/** Settled, they say nothing of the lash any more. */
+const DOUBTS: ReadonlySet<string> = new Set(['lash-unlikely', 'found-twice']);
 
 const OF_GROWTH: ReadonlySet<string> = new Set(['lash-grew', 'lash-closed', 'lash-heat-differs']);
 
@@ -43,30 +47,25 @@ const doubtSaid = (place: ValvePlace, { ask, answered }: AssessedQuestion): stri
     ? `The lash of ${placeOf(place)} was entered wrong: it is put right, or entered again.`
     : `No lash of ${placeOf(place)} counts yet. ${ask}`;
 
-/** One line for each valve whose lash grew or closed past what is ordinary. */
+/** One line for each valve whose lash grew or closed past what is ordinary, or of which nothing counts yet. */
 export function headline(valve: LashValveDetail, questions: readonly AssessedQuestion[]): Headline[] {
   const about = valveSubject(valve);
-  const [own] = questions
-    .filter((each) => keyOf(each.about) === keyOf(about))
-    .filter((each) => each.code !== 'lash-unlikely' || inDoubt(each));
-  if (own === undefined) return heldSince(valve);
-  if (own.code === 'lash-unlikely')
-    return [
-      {
-        id: `headline:lash:${keyOf(about)}`,
-        about,
-        step: 'adjuster',
-        sentence: doubtSaid(valve, own),
-        quantityId: `lash:${keyOf(about)}`,
-      },
-    ];
-  return [
+  const said = (sentence: string): Headline[] => [
     {
       id: `headline:lash:${keyOf(about)}`,
       about,
       step: 'adjuster',
-      sentence: `Lash of ${placeOf(valve)}, ${toldNow(valve, own)} ${own.ask}`,
+      sentence,
       quantityId: `lash:${keyOf(about)}`,
     },
   ];
+  if (valve.hydraulic !== undefined) return said(hydraulicSaid(valve, valve.newest, valve.hydraulic));
+  const [own] = questions
+    .filter((each) => keyOf(each.about) === keyOf(about))
+    .filter(({ code }) => code !== 'sum-against-log')
+    .filter((each) => !DOUBTS.has(each.code) || inDoubt(each));
+  if (own === undefined) return heldSince(valve);
+  if (own.code === 'found-twice') return said(own.ask);
+  if (own.code === 'lash-unlikely') return said(doubtSaid(valve, own));
+  return said(`Lash of ${placeOf(valve)}, ${toldNow(valve, own)} ${own.ask}`);
 }

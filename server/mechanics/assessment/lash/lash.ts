@@ -1,6 +1,8 @@
 import { toolAllowance } from '../../kit/allowances.ts';
+import { adjusterKind } from '../../lash/adjuster-words.ts';
 import { grewAgain, lashQuestions } from '../../lash/lash-questions.ts';
 import type { AssessedQuantity, NotToRun } from '../assessment.ts';
+import { WHICH_HOLDS } from '../common/found-twice.ts';
 import { isLashDoubted } from '../common/lash-doubt.ts';
 import { limitNamed } from '../common/limits.ts';
 import type { PartSaid } from '../common/part-said.ts';
@@ -8,6 +10,7 @@ import { valveSubject } from '../common/said.ts';
 import type { Bounds, Evidence } from '../evidence.ts';
 import type { LashDetail, LashValveDetail } from './detail.ts';
 import { headline } from './headline.ts';
+import { hydraulicLack } from './on-hydraulic.ts';
 import { doubts, question, unusual } from './questions.ts';
 import { settingDetail } from './setting.ts';
 import { shimsOf } from './shims.ts';
@@ -20,8 +23,11 @@ function boundsWithin(gap: Bounds): Bounds {
   return gap.value === undefined ? gap : { value: gap.value, low: gap.value - off, high: gap.value + off };
 }
 
-function quantity({ cylinder, valve, lines, newest }: LashValveDetail, evidence: Evidence): AssessedQuantity {
-  const line = lines.at(-1);
+function quantity(
+  { cylinder, valve, lines, newest, twice, hydraulic }: LashValveDetail,
+  evidence: Evidence,
+): AssessedQuantity {
+  const line = twice?.holds ?? lines.at(-1);
   const doubted = line !== undefined && isLashDoubted(evidence, line);
   const heat = line?.engine === 'not-said' || line === undefined ? 'hot or cold not said' : line.engine;
   return {
@@ -33,6 +39,8 @@ function quantity({ cylinder, valve, lines, newest }: LashValveDetail, evidence:
     basis: 'measured',
     conditions: [heat, line?.moment === 'set' ? 'as it was set' : 'as it was found'],
     lacks: [
+      ...(twice !== undefined && twice.holds === undefined ? [WHICH_HOLDS] : []),
+      ...hydraulicLack(hydraulic),
       ...(doubted ? ['whether it was read and entered right'] : []),
       ...(line?.engine === 'not-said' ? ['whether the engine was hot or cold'] : []),
     ],
@@ -51,14 +59,18 @@ export function lashPart(
   const again = grewAgain(growths, limit.value);
   const questions = [
     ...valves.flatMap((valve) => doubts(valve, evidence)),
-    ...lashQuestions(growths, limit.value).map((found) => question(found, again, valves, evidence)),
+    ...valves.flatMap(({ twice }) => twice?.question ?? []),
+    ...valves.flatMap(({ hydraulic }) => hydraulic ?? []),
+    ...lashQuestions(growths, limit.value, adjusterKind(evidence.engine)).map((found) =>
+      question(found, again, valves, evidence),
+    ),
     ...valves.flatMap((valve) => unusual(valve, evidence)),
   ];
   return {
     quantities: [...valves.map((valve) => quantity(valve, evidence)), ...shims.quantities],
     judgements: [],
     questions,
-    stop: again.map((growth) => stopOf(growth, questions, valves)),
+    stop: again.map((growth) => stopOf(growth, questions, valves, adjusterKind(evidence.engine))),
     headlines: [...valves.flatMap((valve) => headline(valve, questions)), ...shims.headlines],
     notToRun: shims.notToRun,
     detail: {

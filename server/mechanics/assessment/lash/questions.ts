@@ -1,4 +1,5 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { type AdjusterKind, adjusterKind, lookAt } from '../../lash/adjuster-words.ts';
 import type { LashGrowth, LashQuestion } from '../../lash/types.ts';
 import { unusualLash } from '../../lash/usual-lash.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
@@ -7,7 +8,6 @@ import { isLashDoubted, lashDoubt } from '../common/lash-doubt.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import type { LashValveDetail } from './detail.ts';
-import { LOOK } from './look.ts';
 import { idsAt } from './valves.ts';
 
 function placeIn({ cylinder, valve }: Pick<LashQuestion, 'cylinder' | 'valve'>): ValvePlace | undefined {
@@ -21,11 +21,13 @@ const OF_BUCKET = {
 };
 
 /** Under the stop that it is asked for, only what takes no turning settles it. */
-const LOOKING: Readonly<Partial<Record<LashQuestion['code'], string>>> = {
-  'lash-grew': `With nothing turned, and before the nut is touched: ${LOOK}.`,
-  'lash-grew-everywhere':
-    'All at once is not one part. With nothing turned: look at the oil, and ask how, by whom and at what heat each was set and read.',
-};
+function looking(code: LashQuestion['code'], kind: AdjusterKind): string | undefined {
+  if (code === 'lash-grew')
+    return `With nothing turned, and before the adjuster is touched: ${lookAt(kind)}.`;
+  return code === 'lash-grew-everywhere'
+    ? 'All at once is not one part. With nothing turned: look at the oil, and ask how, by whom and at what heat each was set and read.'
+    : undefined;
+}
 
 /** Whether a setting is what was asked for; either way the log stays as it is. */
 const ASKED_FOR: AssessedQuestion['answers'] = [
@@ -44,13 +46,13 @@ export function question(
   const place = placeIn(found);
   const about: Subject = place === undefined ? { of: 'build' } : valveSubject(place);
   const stops = again.some((growth) => place === undefined || placeOf(growth) === placeOf(place));
-  const looking = stops ? LOOKING[found.code] : undefined;
+  const byLooking = stops ? looking(found.code, adjusterKind(engine)) : undefined;
   return asked(
     {
       ...found,
       ...(bucket && found.code === 'lash-grew' ? OF_BUCKET : {}),
       weight: stops && place !== undefined ? 'strong' : 'weak',
-      ...(looking === undefined ? {} : { test: looking, byLooking: true }),
+      ...(byLooking === undefined ? {} : { test: byLooking, byLooking: true }),
       restsOn: idsAt(valves, place),
     },
     {

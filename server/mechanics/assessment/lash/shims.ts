@@ -6,6 +6,7 @@ import { allowance, toolAllowance } from '../../kit/allowances.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import { chooseShims, type ShimChosen } from '../../lash/choose-shims.ts';
 import type { AssessedQuantity, Headline, NotToRun } from '../assessment.ts';
+import { foundTwice, WHICH_HOLDS } from '../common/found-twice.ts';
 import { isLashDoubted } from '../common/lash-doubt.ts';
 import { lashLogOf } from '../common/newest-lash.ts';
 import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
@@ -32,6 +33,7 @@ function lacksOf(
   const { card } = evidence;
   const { fitted, found, wanted } = known;
   return [
+    ...(foundTwice(evidence, newest)?.question.weight === 'strong' ? [WHICH_HOLDS] : []),
     ...(isLashDoubted(evidence, newest) ? ['whether its lash was read and entered right'] : []),
     ...(fitted === undefined ? ['the shim that is in, measured itself'] : []),
     ...(found.value === undefined ? ['the gap as one figure'] : []),
@@ -58,7 +60,7 @@ function shimOf({ fitted, found, wanted }: Pick<Known, 'fitted' | 'found' | 'wan
 
 function knownOf(evidence: Evidence, place: ValvePlace): Known[] {
   const lines = lashLogOf(evidence, place);
-  const newest = lines.at(-1);
+  const newest = foundTwice(evidence, place)?.holds ?? lines.at(-1);
   if (newest === undefined) return [];
   const wanted = evidence.card[sideOfValve(place.valve)].lash;
   const figures = { found: newest.gap, ...defined({ fitted: fittedIn(lines), wanted }) };

@@ -1,10 +1,10 @@
+import { type AdjusterKind, firstAtGrowth, lookAt } from '../../lash/adjuster-words.ts';
 import type { LashGrowth } from '../../lash/types.ts';
 import type { AssessedQuestion, StopReason } from '../assessment.ts';
 import { keyOf, placeOf, valveSubject } from '../common/said.ts';
 import { wayOutOf } from '../common/way-out.ts';
 import type { ValvePlace } from '../evidence.ts';
 import type { LashValveDetail } from './detail.ts';
-import { LOOK } from './look.ts';
 import { grewAgainStop, idsAt } from './valves.ts';
 
 const aboutValve = (each: AssessedQuestion, growth: ValvePlace): boolean =>
@@ -15,6 +15,7 @@ export function stopOf(
   growth: LashGrowth,
   questions: readonly AssessedQuestion[],
   valves: readonly LashValveDetail[],
+  kind: AdjusterKind,
 ): StopReason {
   const about = valveSubject(growth);
   const own = questions.filter((each) => aboutValve(each, growth));
@@ -25,7 +26,8 @@ export function stopOf(
     code: 'lash-grew-again',
     about,
     sentence: `Do not turn it: the lash of ${placeOf(growth)} grew again after it was set again.`,
-    ...wayOutOf(LOOK, answered),
+    ...wayOutOf(lookAt(kind), answered),
+    first: firstAtGrowth(kind),
     from: 'readings',
     ...(line === undefined ? {} : { entryId: line.id, line: line.line }),
     answered,

@@ -2,10 +2,12 @@ import { defined } from '../../../../shared/defined.ts';
 import { lashGrowths } from '../../lash/growth.ts';
 import { grewAgain } from '../../lash/lash-questions.ts';
 import type { LashGrowth, LashLine } from '../../lash/types.ts';
+import { type FoundTwice, figureOf, foundTwice, gapOf } from '../common/found-twice.ts';
 import { lashLogOf } from '../common/newest-lash.ts';
 import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { LashValveDetail } from './detail.ts';
+import { foundOnHydraulic } from './on-hydraulic.ts';
 
 const asLine = ({ cylinder, valve, gap, moment, engine, nut }: LashEvidence): LashLine => ({
   cylinder,
@@ -56,6 +58,14 @@ function growthOf(
     : { growth: again.growth, grewAgain: again.line };
 }
 
+/** What was put aside says nothing of how a gap grew; while nobody has decided, the widest of a day counts. */
+function counts(line: LashEvidence, { holds, lines }: FoundTwice): boolean {
+  if (!lines.includes(line)) return true;
+  if (holds !== undefined) return holds === line;
+  const ofDay = lines.filter(({ day }) => day === line.day).toSorted((a, b) => figureOf(b) - figureOf(a));
+  return ofDay[0] === line;
+}
+
 /** The log of every valve that has one. */
 export function valvesOf(evidence: Evidence, most: number): LashValveDetail[] {
   const logged = evidence.lash.filter(({ standing }) => standing).toSorted(byPlace);
@@ -64,7 +74,16 @@ export function valvesOf(evidence: Evidence, most: number): LashValveDetail[] {
   ];
   return places.map((place) => {
     const lines = lashLogOf(evidence, place);
-    return { ...place, lines, newest: lines.at(-1)?.gap ?? {}, ...growthOf(lines, most, evidence) };
+    const twice = foundTwice(evidence, place);
+    const count = lines.filter((line) => twice === undefined || counts(line, twice));
+    const newest = twice === undefined ? (lines.at(-1)?.gap ?? {}) : gapOf(twice);
+    return {
+      ...place,
+      lines,
+      newest,
+      ...defined({ twice, hydraulic: foundOnHydraulic({ ...place, lines, newest }, evidence) }),
+      ...growthOf(count, most, evidence),
+    };
   });
 }
 

@@ -1,9 +1,14 @@
-import { placeOf, upperFirst } from '../common/said.ts';
+import { adjusterKind } from '../../lash/adjuster-words.ts';
+import { inDoubt } from '../common/asked.ts';
+import { newestLash } from '../common/newest-lash.ts';
+import { byPlace, inches, listed, placeOf, upperFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { ShimRow } from '../lash/detail.ts';
 import { isShut } from '../lash/shim-said.ts';
 import { shimsOf } from '../lash/shims.ts';
 import type { NoiseDetail } from '../noise/detail.ts';
+import { lastKept } from '../workings/kept.ts';
+import { turnMade } from '../workings/turn-made.ts';
 import { MUST, MUST_TURN, type Need, need, worked } from './need.ts';
 
 /** A hydraulic lifter has no gap: how far its plunger is pressed down is what was set. */
@@ -18,6 +23,8 @@ const preload = (evidence: Evidence): Need =>
     MUST_TURN,
   );
 
+const isStud = ({ engine }: Evidence): boolean => adjusterKind(engine) === 'stud';
+
 /** Of a bucket there is no nut; on a call about noise it has a question of its own. */
 const lash = (evidence: Evidence, { active }: NoiseDetail): Need =>
   need(
@@ -25,10 +32,48 @@ const lash = (evidence: Evidence, { active }: NoiseDetail): Need =>
     'a lash as it was found or set',
     active || evidence.engine.gear === 'bucket'
       ? 'Read the lash as found, before anything is set.'
-      : 'Read the lash as found, before anything is set, and look whether the nut has moved.',
+      : `Read the lash as found, before anything is set, and look whether ${isStud(evidence) ? 'the nut' : 'the adjuster’s lock'} has moved.`,
     evidence.lash.some(({ standing }) => standing),
     MUST_TURN,
   );
+
+/** A turn that was worked out from a gap, and no valve was found at it: its gap goes into the log, with its valve. */
+function turnsValve(evidence: Evidence): Need[] {
+  const sum = lastKept(evidence, 'turns');
+  const from = sum?.set.lashFound;
+  if (sum === undefined || from === undefined || evidence.engine.gear === 'bucket') return [];
+  const { waiting, made, twice, against } = turnMade(sum, evidence);
+  const isKnown = [...waiting, ...made, ...twice].length > 0;
+  if (isKnown || against.some(inDoubt)) return [];
+  return [
+    need(
+      'turn-valve',
+      'which valve the turn is for',
+      `Ask which valve was found at ${inches(from)}, and enter it in the lash log.`,
+      false,
+      { ...MUST, askAtBench: `Say which valve was found at ${inches(from)}, and enter it in the lash log.` },
+    ),
+  ];
+}
+
+/** Locking shifts a gap, and what was set is only known once it is read again. */
+function readAgain(evidence: Evidence): Need[] {
+  if (evidence.engine.gear === 'bucket') return [];
+  const places = [...new Map(evidence.lash.map((line) => [placeOf(line), line])).values()].toSorted(byPlace);
+  const set = places.filter((place) => newestLash(evidence, place)?.moment === 'set').map(placeOf);
+  const [first, ...others] = set;
+  if (first === undefined) return [];
+  const named = others.length < 3 ? listed(set) : `${first} and of ${others.length} others that were set`;
+  return [
+    need(
+      'lash-again',
+      `the gap of ${named} as it is since it was set`,
+      `Read the gap of ${named} again, locked and at the same heat, and say whether the lock held.`,
+      false,
+      MUST_TURN,
+    ),
+  ];
+}
 
 /** What is lacked most often goes first: of the card or the engine it is lacked by every valve. */
 function firstLacked(rows: readonly ShimRow[]): { readonly row: ShimRow; readonly lack: string } | undefined {
@@ -79,8 +124,11 @@ const turns = (evidence: Evidence): Need =>
 /** Setting one again whose gap grew, or that is noisy, hides it: its cause is asked after, not the turns. */
 export function ofAdjuster(evidence: Evidence, noise: NoiseDetail): Need[] {
   if (isHydraulic(evidence)) return noise.active ? [] : [preload(evidence)];
+  const valve = noise.active ? [] : turnsValve(evidence);
   return [
-    lash(evidence, noise),
+    ...valve,
+    ...(valve.length > 0 && evidence.lash.every(({ standing }) => !standing) ? [] : [lash(evidence, noise)]),
+    ...(noise.active ? [] : readAgain(evidence)),
     ...(evidence.engine.gear === 'bucket' ? shims(evidence, noise) : []),
     ...(noise.active ? [] : [turns(evidence)]),
   ];

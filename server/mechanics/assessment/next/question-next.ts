@@ -15,6 +15,7 @@ function againSaid({ code, restsOn }: AssessedQuestion): string {
   if (code === 'preload-over')
     return 'find zero lash again by up-and-down play, and work the turns out again.';
   if (code === 'sum-unlikely') return 'work it out again with the right figure, and keep that.';
+  if (code === 'sum-against-log') return 'work it out again from the gap that the log has, and keep that.';
   if (code === 'lifters-differ') return 'work the turns out again for the lifters that are in it.';
   if (code === 'centrelines-differ' || code === 'centreline-unusual')
     return 'read the lobe again at equal drop, coming up to the lift in running direction.';

@@ -1,4 +1,5 @@
 import type { NoiseQuestion } from '../../../../shared/schemas/noise.ts';
+import { ADJUSTER_WORDS } from '../../lash/adjuster-words.ts';
 import type { StopReason } from '../assessment.ts';
 
 /** What an answer tells of a part, beside what it speaks for: whether it may still be turned, or run. */
@@ -91,13 +92,13 @@ export const NOT_RUN: readonly (Damage & { readonly first: string })[] = [
     question: 'noise-nut',
     answer: 'moved',
     why: 'the nut has moved',
-    first: 'Look at the stud’s top and thread, fit a new nut, and see that it holds.',
+    first: ADJUSTER_WORDS.stud.mend,
   },
   {
     question: 'noise-thread',
     answer: 'worn',
-    why: 'the thread of stud or nut is worn',
-    first: 'Change stud and nut; a pressed stud is a qualified shop’s work.',
+    why: 'the thread of the adjuster or its nut is worn',
+    first: 'Change both; a pressed stud is a qualified shop’s work.',
   },
   ...(
     [

@@ -1,3 +1,5 @@
+import type { NoiseQuestion } from '../../../../shared/schemas/noise.ts';
+import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
 import type { NotToRun, Subject } from '../assessment.ts';
 import { listed, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
@@ -14,6 +16,13 @@ const movedInLog = ({ lash }: NoiseRecord, place: ValvePlace | undefined): Valve
   lash.valves.filter(
     (valve) => nutHasMoved(valve, lash) && (place === undefined || placeOf(place) === placeOf(valve)),
   );
+
+/** What is done first to a lock that let go goes by what it is. */
+function firstOf(question: NoiseQuestion, first: string, { engine }: Evidence): string {
+  const kind = adjusterKind(engine);
+  if (question === 'noise-nut') return ADJUSTER_WORDS[kind].mend;
+  return question === 'noise-thread' && kind !== 'stud' ? 'Change both.' : first;
+}
 
 /** What was told of damage, worst first, as clauses for the line of the answer. */
 export const foundSaid = (evidence: Evidence): string[] =>
@@ -48,18 +57,18 @@ export function noiseNotToRun(evidence: Evidence, record: NoiseRecord): NotToRun
         what: 'run',
         about: OF_ENGINE.has(question) ? BUILD : about,
         sentence: `Do not run it: ${why}.`,
-        wayOut: first,
+        wayOut: firstOf(question, first, evidence),
       }),
     ),
     ...(logged.length === 0
       ? []
       : NOT_RUN.filter(({ question }) => question === 'noise-nut').map(
-          ({ first }): NotToRun => ({
+          ({ question, first }): NotToRun => ({
             id: 'not-to-run:noise-nut:log',
             what: 'run',
             about,
             sentence: `Do not run it: the nut of ${listed(logged.map(placeOf))} has moved.`,
-            wayOut: first,
+            wayOut: firstOf(question, first, evidence),
           }),
         )),
   ];

@@ -1,4 +1,5 @@
 import { beginsWith } from '../../../../shared/begins-with.ts';
+import { ADJUSTER_WORDS, adjusterKind } from '../../lash/adjuster-words.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
@@ -47,12 +48,17 @@ export function nutTold(evidence: Evidence, { lash }: Pick<NoiseRecord, 'lash'>)
       weight: 'strong',
       ask: `The nut of ${placeOf(first.valve)} ${NUT_SAID[answer]}, it was answered; by the lash log it ${NUT_SAID[other]}. Which is so?`,
       knownBy: 'nut told twice',
-      test: 'Look at nut and stud before anything is touched, or ask who looked.',
+      test: `Look at ${ADJUSTER_WORDS[adjusterKind(evidence.engine)].lock} before anything is touched, or ask who looked.`,
       byLooking: true,
       restsOn: [said.entry.id, first.line.id],
     },
     { about, step: 'noise', answers: evidence.answers, choices: CHOICES },
   );
   const settled = CHOICES.find(({ code }) => beginsWith(question.answered?.answer ?? '', code))?.code;
-  return { open: settled === undefined, question, ...(settled === undefined ? {} : { counts: settled }) };
+  const told: AssessedQuestion = settled === undefined ? question : { ...question, weight: 'weak' };
+  return {
+    open: settled === undefined,
+    question: told,
+    ...(settled === undefined ? {} : { counts: settled }),
+  };
 }

@@ -5,6 +5,7 @@ import type { AssessedQuestion } from '../assessment.ts';
 import { inches, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { ValvePlace } from '../evidence.ts';
 import type { LashDetail, LashValveDetail } from '../lash/detail.ts';
+import { tellsOfAdjuster } from '../lash/on-hydraulic.ts';
 import type { SheetDetail } from '../sheet/detail.ts';
 import type { NutTold } from './nut-told.ts';
 import { gapFacts } from './of-gaps.ts';
@@ -49,7 +50,8 @@ const nutOf = (logged: 'held' | 'moved' | 'not-looked', { open, question, counts
   open ? 'not-looked' : question !== undefined && (counts === 'held' || counts === 'moved') ? counts : logged;
 
 function gapFact(valve: LashValveDetail, lash: LashDetail, told: NutTold): Fact[] {
-  const { growth } = valve;
+  const { growth, hydraulic } = valve;
+  if (!tellsOfAdjuster(hydraulic)) return [];
   const [key, restsOn] = [`lash:${keyOf(valveSubject(valve))}`, lineIds(valve)];
   if (growth?.heatDiffers)
     return [

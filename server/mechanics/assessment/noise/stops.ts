@@ -1,5 +1,6 @@
 import { defined } from '../../../../shared/defined.ts';
 import { NOISE_QUESTIONS, type NoiseQuestion } from '../../../../shared/schemas/noise.ts';
+import { adjusterKind, firstAtGrowth } from '../../lash/adjuster-words.ts';
 import type { StopReason } from '../assessment.ts';
 import { lowerFirst, valveSubject } from '../common/said.ts';
 import { SHOP_LOOKS } from '../common/way-out.ts';
@@ -30,7 +31,9 @@ function stopBy(
       about: place === undefined || OF_BUILD.includes(question) ? { of: 'build' } : valveSubject(place),
       sentence: `Do not turn it: ${why}.`,
       ...SHOP_LOOKS,
-      ...defined({ first }),
+      ...defined({
+        first: code === 'lash-grew-again' ? firstAtGrowth(adjusterKind(evidence.engine)) : first,
+      }),
       from: 'person',
       answered: true,
       entryId: newest.entry.id,

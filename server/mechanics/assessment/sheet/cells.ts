@@ -3,6 +3,7 @@ import { GAP_KINDS, SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
 import { keysOf } from '../../../../shared/schemas/words.ts';
 import { toolAllowance } from '../../kit/allowances.ts';
 import type { Judgement } from '../assessment.ts';
+import { foundTwice, gapOf, WHICH_HOLDS } from '../common/found-twice.ts';
 import { newestLash } from '../common/newest-lash.ts';
 import type { Evidence, GapName, SheetEvidence, SheetKindName } from '../evidence.ts';
 import type { SheetCellDetail } from './detail.ts';
@@ -78,17 +79,18 @@ function setCells(evidence: Evidence, row: SheetRow): SheetCellDetail[] {
   return kinds.flatMap((kind) => {
     const newest = kind === 'lash' ? newestLash(evidence, row) : undefined;
     if (newest !== undefined) {
-      const { gap, id } = newest;
+      const twice = foundTwice(evidence, row);
+      const open = twice !== undefined && twice.holds === undefined;
       return [
         {
           kind,
           title: SHEET_KINDS[kind],
-          ...gap,
+          ...(twice === undefined ? newest.gap : gapOf(twice)),
           half: FEELER,
           passes: 1,
           apart: [],
-          lacks: [],
-          entryIds: [id],
+          lacks: open ? [WHICH_HOLDS] : [],
+          entryIds: [twice?.holds?.id ?? newest.id],
         },
       ];
     }

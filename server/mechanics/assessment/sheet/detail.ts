@@ -83,6 +83,12 @@ export interface SheetSideDetail extends Omit<SideJudged, 'odd'> {
   readonly odd: readonly SheetOddDetail[];
 }
 
+/** A valve lift that nothing is worked out from, and why. */
+export interface SheetHeld extends ValvePlace {
+  readonly spring: Spring;
+  readonly lack: string;
+}
+
 /** Two arms that sat on the same two valves, and what that decides. */
 export interface SheetSwapDetail {
   readonly side: Side;
@@ -143,4 +149,5 @@ export interface SheetDetail {
   readonly ratios: readonly SheetRatioDetail[];
   readonly sides: readonly SheetSideDetail[];
   readonly swaps: readonly SheetSwapDetail[];
+  readonly held: readonly SheetHeld[];
 }

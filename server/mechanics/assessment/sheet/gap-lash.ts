@@ -3,8 +3,8 @@ import { mostLash } from '../../lash/usual-lash.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
-import { usableLash } from '../common/newest-lash.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
+import { usableLash } from '../common/usable-lash.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
 
 /** What has to be known of the lash, as a scan names it too. */

@@ -6,12 +6,13 @@ import { chosenOf } from '../common/chosen.ts';
 import { inches, listed, nominalSaid, placeOf } from '../common/said.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import { claimsOn } from '../ratio/marks.ts';
-import type { SheetSideDetail } from './detail.ts';
+import type { SheetHeld, SheetSideDetail } from './detail.ts';
 import {
   cylindersOf,
   GROUP_CHOICES,
   GROUP_ENDS,
   type Grouped,
+  HELD,
   isHydraulic,
   lashesOf,
   readSaid,
@@ -31,9 +32,30 @@ function claimOf(evidence: Evidence, rows: readonly SheetRow[], places: readonly
   return claims.size === 1 ? only : undefined;
 }
 
-function toldOf(evidence: Evidence, rows: readonly SheetRow[], sides: readonly Grouped[]): Told {
+interface GroupTold extends Told {
+  /** Lifts that were not read as they should be, as was answered: nothing is worked out from them. */
+  readonly held: readonly SheetHeld[];
+}
+
+const NONE: GroupTold = { judgements: [], questions: [], held: [] };
+
+/** With the lash in, the low ones are read short; read another way, those that are off. */
+function heldBy(chosen: string, sides: readonly Grouped[]): SheetHeld[] {
+  const lack = HELD[chosen];
+  if (lack === undefined) return [];
+  return sides.flatMap(({ spring, groups: { own, others, off } }) =>
+    (chosen === 'lash' && off > 0 ? others : own).map(({ cylinder, valve }) => ({
+      cylinder,
+      valve,
+      spring,
+      lack,
+    })),
+  );
+}
+
+function toldOf(evidence: Evidence, rows: readonly SheetRow[], sides: readonly Grouped[]): GroupTold {
   const [first] = sides;
-  if (first === undefined) return { judgements: [], questions: [] };
+  if (first === undefined) return NONE;
   const { own, others, banks, off } = first.groups;
   const both = sides.length > 1;
   const about: Subject = both ? { of: 'build' } : { of: 'side', valve: sideOfValve(first.side) };
@@ -64,6 +86,7 @@ function toldOf(evidence: Evidence, rows: readonly SheetRow[], sides: readonly G
         },
       ],
       questions: [],
+      held: [],
     };
   const lashes = [...new Set(lashesOf(evidence, sides).map(inches))];
   const lash =
@@ -105,6 +128,7 @@ function toldOf(evidence: Evidence, rows: readonly SheetRow[], sides: readonly G
       },
     ],
     questions: [question],
+    held: heldBy(chosen, sides),
   };
 }
 
@@ -122,7 +146,7 @@ export function groupsTold(
   evidence: Evidence,
   rows: readonly SheetRow[],
   sides: readonly SheetSideDetail[],
-): Told {
+): GroupTold {
   const grouped = sides.filter(hasGroups);
   const told = [...new Set(grouped.map(({ spring }) => spring))].flatMap((spring) => {
     const own = grouped.filter((side) => side.spring === spring);
@@ -131,5 +155,6 @@ export function groupsTold(
   return {
     judgements: told.flatMap(({ judgements }) => judgements),
     questions: told.flatMap(({ questions }) => questions),
+    held: told.flatMap(({ held }) => held),
   };
 }

@@ -32,6 +32,12 @@ export const GROUP_ENDS: Readonly<Record<string, string>> = {
     'All were read alike, so it is what these have in common: look at the numbers on their arms, then pushrods and head.',
 };
 
+/** What they lack then, before anything is worked out from them. */
+export const HELD: Readonly<Record<string, string>> = {
+  lash: 'another reading at zero lash: the lash was in it, as was answered',
+  'set-up': 'another reading: base, spring or dial was another, as was answered',
+};
+
 /** A side whose valves fall into two groups; of both sides of the engine, where the same cylinders are off. */
 export type Grouped = SheetSideDetail & { readonly groups: SheetGroups };
 

@@ -4,7 +4,7 @@ import { allowance } from '../../kit/allowances.ts';
 import { ratioOfFigures, type SheetFigure } from '../../valve-sheet/figures.ts';
 import type { AssessedQuantity } from '../assessment.ts';
 import { RATIO_NAMES, valveSubject } from '../common/said.ts';
-import type { Evidence } from '../evidence.ts';
+import type { Evidence, Spring } from '../evidence.ts';
 import type { SheetRatioDetail } from './detail.ts';
 import { guessLack, liftHalf } from './dial.ts';
 import type { LiftLot, SheetRow } from './rows.ts';
@@ -57,7 +57,7 @@ export const ratiosOf = (evidence: Evidence, rows: readonly SheetRow[]): SheetRa
 export function ratioQuantities(
   ratios: readonly SheetRatioDetail[],
   rows: readonly SheetRow[],
-  doubts: (row: SheetRow) => readonly string[],
+  doubts: (row: SheetRow, spring: Spring) => readonly string[],
 ): AssessedQuantity[] {
   return ratios.map((ratio) => {
     const row = rows.find(({ cylinder, valve }) => cylinder === ratio.cylinder && valve === ratio.valve);
@@ -77,7 +77,7 @@ export function ratioQuantities(
         ...(ratio.toolSaid ? [] : ['tool not said: ± as of any entry']),
       ],
       lacks: [
-        ...(row === undefined ? [] : doubts(row)),
+        ...(row === undefined ? [] : doubts(row, ratio.spring)),
         ...(ratio.spring === 'not-said' ? ['which spring was on the valve'] : []),
         ...guessLack(lot?.readings ?? [], 'valve lift'),
         ...(ratio.lobeFrom === 'card' ? [] : guessLack(row?.lobes ?? [], 'lobe lift')),

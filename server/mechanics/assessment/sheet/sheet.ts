@@ -15,6 +15,7 @@ import type { SheetDetail } from './detail.ts';
 import { doubtedLifts } from './doubted.ts';
 import { shortGap } from './gap-stops.ts';
 import { groupsTold } from './group-off.ts';
+import { heldOf } from './held.ts';
 import { lashAskedOf } from './lash-of-one.ts';
 import { lobesUnderCard, sidesOffCard } from './lobe-under-card.ts';
 import { wornLobes } from './lobe-worn.ts';
@@ -121,7 +122,10 @@ export function sheetPart(
   return {
     quantities: [
       ...rowQuantities(details),
-      ...ratioQuantities(ratios, rows, (row) => doubtsOf(row).map(({ ask }) => ask)),
+      ...ratioQuantities(ratios, rows, (row, spring) => [
+        ...doubtsOf(row).map(({ ask }) => ask),
+        ...heldOf(grouped.held, row, spring),
+      ]),
     ],
     judgements: [...compared, ...allGaps.map(({ judgement }) => judgement)],
     questions,
@@ -138,6 +142,7 @@ export function sheetPart(
       ratios,
       sides,
       swaps,
+      held: grouped.held,
     },
   };
 }

@@ -1,11 +1,11 @@
 import { defined } from '../../../../shared/defined.ts';
-import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { AssessedQuantity } from '../assessment.ts';
 import type { ValveRatio } from '../change/input.ts';
 import { placeOf } from '../common/said.ts';
-import type { Evidence, SheetEvidence } from '../evidence.ts';
+import type { Evidence } from '../evidence.ts';
 import type { SheetDetail, SheetRatioDetail } from './detail.ts';
+import { gappedIn, heldOf } from './held.ts';
 
 /** On a hydraulic lifter there is no lash to leave in; of any other a sheet does not say how it was. */
 function lashLack({ engine }: Evidence, ratio: SheetRatioDetail): string[] {
@@ -13,8 +13,6 @@ function lashLack({ engine }: Evidence, ratio: SheetRatioDetail): string[] {
     ? []
     : [`whether the lash was out when ${placeOf(ratio)} was read for the per-valve sheet`];
 }
-
-const isGap = ({ kind }: SheetEvidence): boolean => GAP_KINDS.some((gap) => gap === kind);
 
 /** Of a side of which no set-up was read the highest on the lightest spring: it leaves the least room. */
 function highestOf(ratios: readonly SheetRatioDetail[], read: readonly ValveRatio[]): SheetRatioDetail[] {
@@ -34,11 +32,13 @@ function highestOf(ratios: readonly SheetRatioDetail[], read: readonly ValveRati
  */
 export function ratiosOfSheet(
   evidence: Evidence,
-  { ratios, rows }: SheetDetail,
+  { ratios: all, rows, held }: SheetDetail,
   quantities: readonly AssessedQuantity[],
   read: readonly ValveRatio[],
 ): ValveRatio[] {
-  const gapped = new Set(evidence.sheet.filter((each) => each.standing && isGap(each)).map(placeOf));
+  // Read with the lash in, it is no ratio of the arm: nothing is worked out from it.
+  const ratios = all.filter((each) => heldOf(held, each, each.spring).length === 0);
+  const gapped = gappedIn(evidence);
   const highest = highestOf(ratios, read);
   const wanted = ratios.filter((ratio) => gapped.has(placeOf(ratio)) || highest.includes(ratio));
   return wanted.flatMap((ratio): ValveRatio[] => {

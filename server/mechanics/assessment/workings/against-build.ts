@@ -52,6 +52,7 @@ const BUCKET: Readonly<Record<Exclude<SetEvidence['of'], 'heat'>, string>> = {
   turns: 'no adjuster that is turned',
   pushrod: 'no pushrod',
   stand: 'no stand',
+  follower: 'no follower',
 };
 
 /** What this valve gear hasn’t got. */

@@ -71,4 +71,24 @@ export interface HeatEvidence {
   readonly found?: { readonly cold: number; readonly hot: number };
 }
 
-export type SetEvidence = PreloadEvidence | TurnsEvidence | PushrodEvidence | StandEvidence | HeatEvidence;
+/** A ratio from the arms of a follower, with its 95 % interval. */
+interface RatioOfArms {
+  readonly ratio: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** What the arms of a follower under the cam come to: what to expect, and no reading. */
+export interface FollowerEvidence {
+  readonly of: 'follower';
+  readonly shut: RatioOfArms;
+  readonly open?: RatioOfArms;
+}
+
+export type SetEvidence =
+  | PreloadEvidence
+  | TurnsEvidence
+  | PushrodEvidence
+  | StandEvidence
+  | HeatEvidence
+  | FollowerEvidence;

@@ -1,3 +1,4 @@
+import { defined } from '../../../../shared/defined.ts';
 import { CAN_BE } from '../../../../shared/schemas/can-be.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import type { AssessedQuestion } from '../assessment.ts';
@@ -15,11 +16,16 @@ function onSomeBottom(set: PreloadEvidence): PreloadEvidence {
   return { ...set, travel: most, travelUnsaid: true };
 }
 
+/** How far the plungers go, as it was said last: it holds for every sum of the engine, whenever it was said. */
+export const travelSaid = (evidence: Pick<Evidence, 'workings'>): number | undefined =>
+  allKept(evidence, 'preload').findLast(({ set }) => set.travel !== undefined)?.set.travel;
+
 /** Every preload that was kept, oldest first; on solid lifters there is no plunger that gives way to it. */
 export function keptPreloads(evidence: Evidence): KeptSet<PreloadEvidence>[] {
   const solid = isHydraulic(evidence) === false;
+  const travel = travelSaid(evidence);
   return allKept(evidence, 'preload').map((kept) => {
-    const { set } = kept;
+    const set = { ...kept.set, ...defined({ travel: kept.set.travel ?? travel }) };
     return solid && set.preload > EQUAL
       ? { ...kept, set: { ...set, travel: 0, solid: true } }
       : { ...kept, set: onSomeBottom(set) };

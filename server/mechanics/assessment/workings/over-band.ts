@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { EQUAL } from '../../kit/nearest.ts';
 import { USUAL_PRELOADS } from '../../setting/setting-table.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
@@ -6,14 +7,31 @@ import { bareInches, inches } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { PreloadEvidence, SetEvidence, TurnsEvidence } from './evidence.ts';
 import { BUILD, type KeptSet } from './kept.ts';
-import { pastBottom, preloadWithin } from './said.ts';
+import { pastBottom } from './said.ts';
 
-export const BAND = USUAL_PRELOADS.usual;
+/** A preload that a plunger should have: the band that was asked for, else the usual one. */
+export interface Band {
+  readonly from: number;
+  readonly to: number;
+  readonly wanted: boolean;
+}
+
+/** What the plungers of the call are set to: as the newest sum of a preload has it, else the usual. */
+export function bandIn(preloads: readonly KeptSet<PreloadEvidence>[]): Band {
+  const told = preloads.at(-1)?.set;
+  return told === undefined
+    ? { from: USUAL_PRELOADS.usual.from, to: USUAL_PRELOADS.usual.to, wanted: false }
+    : { from: told.from, to: told.to, wanted: told.wanted };
+}
 
 type Pressing = PreloadEvidence | TurnsEvidence;
 
-const CHOICES: AssessedQuestion['answers'] = [
-  { code: 'not-found', label: 'Yes, its maker asks for it', changes: 'The turns count.' },
+const choicesOf = ({ wanted }: Band): AssessedQuestion['answers'] => [
+  {
+    code: 'not-found',
+    label: wanted ? 'Yes, it is meant' : 'Yes, its maker asks for it',
+    changes: 'The turns count.',
+  },
   {
     code: 'found',
     label: 'No',
@@ -21,33 +39,40 @@ const CHOICES: AssessedQuestion['answers'] = [
   },
 ];
 
-/** Past the band by more than turns are counted to; a band that was asked for is the maker’s own. */
-export function isOverBand(set: Pressing): boolean {
-  if (set.of === 'turns')
-    return set.lifter === 'hydraulic' && (set.preload ?? 0) >= BAND.to + preloadWithin(set);
+/** Past the band: how near turns are counted does not make it less. One on its bottom has a question of its own. */
+export function isOverBand(set: Pressing, { to }: Pick<Band, 'to'>): boolean {
+  if (set.of === 'turns') return set.lifter === 'hydraulic' && (set.preload ?? 0) > to + EQUAL;
   const isTold = set.solid === true || set.travelUnsaid === true || pastBottom(set) !== undefined;
-  return !isTold && !set.wanted && set.preload >= set.to + preloadWithin(set);
+  return !isTold && set.preload > set.to + EQUAL;
 }
 
-/** A preload over the usual is asked of the lifter’s maker, and its zero is looked for again. */
+/** A preload over the band is asked of the lifter’s maker, and its zero is looked for again. */
 export function overBandQuestions(
   { id, set }: KeptSet<SetEvidence>,
+  told: Band,
+  travel: number | undefined,
   { answers }: Evidence,
 ): AssessedQuestion[] {
-  if ((set.of !== 'turns' && set.of !== 'preload') || !isOverBand(set)) return [];
-  const { from, to } = set.of === 'turns' ? BAND : set;
+  if (set.of !== 'turns' && set.of !== 'preload') return [];
+  const band: Band = set.of === 'turns' ? told : set;
+  if (!isOverBand(set, band)) return [];
+  const goes = travel === undefined ? ' Then ask how far its plunger goes.' : '';
   return [
     asked(
       {
         code: 'preload-over',
         weight: 'strong',
-        ask: 'Does the lifter’s maker ask for that much preload?',
-        size: `The plunger would be pressed ${inches(set.preload ?? 0)}; ${from === 0 ? '0' : bareInches(from)} to ${inches(to)} is usual.`,
-        test: 'let the lifter bleed down and find zero lash again by up-and-down play. Then ask how far its plunger goes.',
-        byLooking: set.of === 'preload',
+        ask: band.wanted
+          ? 'Are these turns meant to go over the band that is wanted?'
+          : 'Does the lifter’s maker ask for that much preload?',
+        size: `The plunger would be pressed ${inches(set.preload ?? 0)}; ${bandSaid(band)} is ${band.wanted ? 'wanted' : 'usual'}.${travel === undefined ? '' : ` It goes ${inches(travel)}.`}`,
+        test: `let the lifter bleed down and find zero lash again by up-and-down play.${goes}`,
         restsOn: [],
       },
-      { about: BUILD, step: 'adjuster', ...defined({ among: id }), answers, choices: CHOICES },
+      { about: BUILD, step: 'adjuster', ...defined({ among: id }), answers, choices: choicesOf(band) },
     ),
   ];
 }
+
+export const bandSaid = ({ from, to }: Pick<Band, 'from' | 'to'>): string =>
+  `${from === 0 ? '0' : bareInches(from)} to ${inches(to)}`;

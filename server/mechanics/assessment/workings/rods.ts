@@ -4,8 +4,8 @@ import { IN } from '../../kit/si.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
-import { usableLash } from '../common/newest-lash.ts';
 import { byPlace, inches, placeOf, valveSubject } from '../common/said.ts';
+import { usableLash } from '../common/usable-lash.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 
 /** How much longer a pushrod than those of its side would make what was read; negative where shorter. */

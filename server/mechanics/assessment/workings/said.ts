@@ -1,9 +1,10 @@
-import { formatNumber } from '../../../../shared/quantities/format.ts';
+import { formatNumber, formatRatioInterval } from '../../../../shared/quantities/format.ts';
 import { EQUAL } from '../../kit/nearest.ts';
 import { saidLength } from '../../kit/said.ts';
 import { seatPerAdvance } from '../../threads/adjuster-screw.ts';
 import { bareInches, inches } from '../common/said.ts';
 import type {
+  FollowerEvidence,
   HeatEvidence,
   PreloadEvidence,
   PushrodEvidence,
@@ -33,7 +34,8 @@ export const offSeat = ({ ratio }: PreloadEvidence, past: number): number => pas
 function placeSaid(set: PreloadEvidence): string {
   const { preload, from, to, inBand } = set;
   const close = preloadWithin(set);
-  if (Math.abs(preload - to) < close) return 'about at the top of';
+  if (preload > to + EQUAL && preload < to + close) return 'just over';
+  if (preload > to - close && preload <= to + EQUAL) return 'about at the top of';
   return from > 0 && Math.abs(preload - from) < close ? 'about at the bottom of' : inBand;
 }
 
@@ -120,6 +122,18 @@ function heatSaid({ hot, cold, found }: HeatEvidence): string {
   return `${told} Found at ${inches(found.cold)} cold, it becomes ${found.hot > EQUAL ? `about ${inches(found.hot)} hot` : 'none at all hot'}. What is read hot counts.`;
 }
 
+const ofArms = ({ ratio, high }: FollowerEvidence['shut']): string =>
+  formatRatioInterval(ratio, high - ratio);
+
+/** Lengths off a caliper say what to expect; lifts that are read on the engine say what it is. */
+function followerSaid({ shut, open }: FollowerEvidence): string {
+  const at =
+    open === undefined
+      ? `${ofArms(shut)} with the valve shut; it changes through the lift`
+      : `${ofArms(shut)} with the valve shut and ${ofArms(open)} at full lift`;
+  return `By its arms the follower’s ratio is ${at}. Both lifts, read on the engine, settle it.`;
+}
+
 /** What was worked out, in a sentence or two that can be read aloud; the same wherever it is told. */
 export function setSaid(set: Exclude<SetEvidence, TurnsEvidence>): string {
   switch (set.of) {
@@ -131,5 +145,7 @@ export function setSaid(set: Exclude<SetEvidence, TurnsEvidence>): string {
       return standSaid(set);
     case 'heat':
       return heatSaid(set);
+    case 'follower':
+      return followerSaid(set);
   }
 }

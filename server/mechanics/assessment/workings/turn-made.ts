@@ -1,13 +1,18 @@
-import { IN } from '../../kit/si.ts';
+import type { AssessedQuestion } from '../assessment.ts';
+import { ALIKE, findsOf, foundTwice, isAt } from '../common/found-twice.ts';
 import { lashLogOf } from '../common/newest-lash.ts';
 import { byPlace, placeOf } from '../common/said.ts';
-import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
+import type { Bounds, Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { TurnsEvidence } from './evidence.ts';
 import type { KeptSet } from './kept.ts';
+import { sumAgainstLog } from './sum-against-log.ts';
 
 /** A valve whose lash went on since: it was set, or found at another gap. */
 interface MadeAt extends ValvePlace {
   readonly how: 'set' | 'found';
+  readonly gap: Bounds;
+  /** It was set to what was wanted. */
+  readonly asWanted: boolean;
 }
 
 /** The valves that a turn was worked out for, as far as the lash log tells. */
@@ -15,37 +20,67 @@ export interface TurnMade {
   /** Found at that gap, and nothing since. */
   readonly waiting: readonly ValvePlace[];
   readonly made: readonly MadeAt[];
+  /** Which gap holds, or of which valve: no turn is told until it is answered. Raised by the lash log. */
+  readonly twice: readonly AssessedQuestion[];
+  /** The same of the sum against the log; raised here. */
+  readonly against: readonly AssessedQuestion[];
 }
 
-/** Half the step of a set of feelers: nearer two gaps are one. */
-const ALIKE = 0.0005 * IN;
+export const NOT_MADE: TurnMade = { waiting: [], made: [], twice: [], against: [] };
 
-const isAt = ({ gap: { value } }: LashEvidence, lash: number): boolean =>
-  value !== undefined && Math.abs(value - lash) <= ALIKE;
+const plain = ({ cylinder, valve }: ValvePlace): ValvePlace => ({ cylinder, valve });
+
+function isWithin({ value, low = value, high = value }: Bounds, wanted: number): boolean {
+  return low !== undefined && high !== undefined && wanted >= low - ALIKE && wanted <= high + ALIKE;
+}
+
+/** The log has the gap of the sum nowhere: what was found of other gaps is asked about first. */
+function unnamed(
+  kept: KeptSet<TurnsEvidence>,
+  from: number,
+  evidence: Evidence,
+  places: readonly ValvePlace[],
+): TurnMade {
+  const found = places.flatMap((place) => findsOf(evidence, place).at(-1) ?? []);
+  if (found.length === 0) return NOT_MADE;
+  const { question, of } = sumAgainstLog(kept, from, found, evidence.answers);
+  return { ...NOT_MADE, against: [question], waiting: of === undefined ? [] : [of] };
+}
+
+/** What became of the gap of the sum on one valve that the log has at it. */
+function onValve(evidence: Evidence, place: ValvePlace, from: number, wanted: number): TurnMade {
+  const twice = foundTwice(evidence, place);
+  if (twice !== undefined && twice.holds === undefined) return { ...NOT_MADE, twice: [twice.question] };
+  const now: LashEvidence | undefined = twice?.holds ?? lashLogOf(evidence, place).at(-1);
+  if (now === undefined) return NOT_MADE;
+  if (now.moment === 'found' && isAt(now, from)) return { ...NOT_MADE, waiting: [plain(place)] };
+  const { moment: how, gap } = now;
+  return { ...NOT_MADE, made: [{ ...plain(place), how, gap, asWanted: isWithin(gap, wanted) }] };
+}
 
 /**
  * Whether the log has gone past what a turn was worked out from: by its gaps, whichever was entered first. A log without
  * that gap tells only by a setting that was entered after the sum.
  */
-export function turnMade({ set, line }: KeptSet<TurnsEvidence>, evidence: Evidence): TurnMade {
+export function turnMade(kept: KeptSet<TurnsEvidence>, evidence: Evidence): TurnMade {
+  const { set, line } = kept;
   const { lashFound, lashWanted } = set;
-  const nothing = { waiting: [], made: [] };
-  if (lashFound === undefined || lashWanted === undefined) return nothing;
-  const places = [...new Map(evidence.lash.map((each) => [placeOf(each), each])).values()].toSorted(byPlace);
-  const all = places.map(({ cylinder, valve }) => {
-    const lines = lashLogOf(evidence, { cylinder, valve });
-    const newest = lines.at(-1);
+  if (lashFound === undefined || lashWanted === undefined) return NOT_MADE;
+  const standing = evidence.lash.filter((each) => each.standing);
+  const places = [...new Map(standing.map((each) => [placeOf(each), each])).values()].toSorted(byPlace);
+  const all = places.map((place) => {
+    const lines = lashLogOf(evidence, place);
     const from = lines.some((each) => each.moment === 'found' && isAt(each, lashFound));
     const to = lines.some((each) => each.moment === 'set' && isAt(each, lashWanted) && each.line > line);
-    return { cylinder, valve, newest, from, to };
+    return { place, from, to };
   });
   const known = all.some(({ from }) => from) ? all.filter(({ from }) => from) : all.filter(({ to }) => to);
-  const isWaiting = (newest: LashEvidence | undefined): boolean =>
-    newest?.moment === 'found' && isAt(newest, lashFound);
+  if (known.length === 0) return unnamed(kept, lashFound, evidence, places);
+  const each = known.map(({ place }) => onValve(evidence, place, lashFound, lashWanted));
   return {
-    waiting: known.flatMap(({ cylinder, valve, newest }) => (isWaiting(newest) ? [{ cylinder, valve }] : [])),
-    made: known.flatMap(({ cylinder, valve, newest }) =>
-      newest === undefined || isWaiting(newest) ? [] : [{ cylinder, valve, how: newest.moment }],
-    ),
+    waiting: each.flatMap(({ waiting }) => waiting),
+    made: each.flatMap(({ made }) => made),
+    twice: each.flatMap(({ twice }) => twice),
+    against: [],
   };
 }

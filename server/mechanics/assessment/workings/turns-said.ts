@@ -1,54 +1,85 @@
-import { EQUAL } from '../../kit/nearest.ts';
-import { bareInches, inches, listed, lowerFirst, placeOf } from '../common/said.ts';
+import { gapSaid } from '../common/gap-said.ts';
+import { bareInches, inches, listed, lowerFirst, placeOf, upperFirst } from '../common/said.ts';
 import type { TurnsEvidence } from './evidence.ts';
-import { BAND, isOverBand } from './over-band.ts';
-import { countSaid, short, turnSaid, zeroSaid } from './said.ts';
+import { type Band, bandSaid, isOverBand } from './over-band.ts';
+import { countSaid, preloadWithin, short, turnSaid, zeroSaid } from './said.ts';
 import type { TurnMade } from './turn-made.ts';
 
 const span = ({ lashFound = 0, lashWanted = 0 }: TurnsEvidence): string =>
   `from ${bareInches(lashFound)} to ${inches(lashWanted)}`;
 
+const AGAIN = 'Read it again once locked, at the same heat.';
+
+/** What it was set to, beside what was wanted. */
+function setSaid(set: TurnsEvidence, { made }: TurnMade): string[] {
+  const own = made.filter(({ how }) => how === 'set');
+  const asWanted = own.filter((each) => each.asWanted);
+  const others = own.filter((each) => !each.asWanted);
+  return [
+    ...(asWanted.length === 0
+      ? []
+      : [`The turn ${span(set)} was made: set at ${listed(asWanted.map(placeOf))}.`]),
+    ...others.map(
+      (each) =>
+        `${upperFirst(placeOf(each))} was set to ${gapSaid(each.gap)}, where ${inches(set.lashWanted ?? 0)} was wanted: the turn ${span(set)} is not made any more.`,
+    ),
+    ...(own.length === 0 ? [] : [AGAIN]),
+  ];
+}
+
 /** A turn that was made is history: whoever made it once more would be as far off again. */
-function lashSaid(set: TurnsEvidence, { waiting, made }: TurnMade): string {
+function lashSaid(set: TurnsEvidence, told: TurnMade): string {
+  const { waiting, made } = told;
   const places = listed(waiting.map(placeOf));
   if (waiting.length > 0) return `${places}: ${lowerFirst(turnSaid(set.turns))}: the lash goes ${span(set)}.`;
-  if (made.length === 0) return `${turnSaid(set.turns)}: the lash goes ${span(set)}.`;
-  const at = (how: 'set' | 'found'): string => listed(made.filter((each) => each.how === how).map(placeOf));
+  if (made.length === 0)
+    return `${turnSaid(set.turns)}: the lash goes ${span(set)}. Which valve was found so?`;
+  const found = listed(made.filter(({ how }) => how === 'found').map(placeOf));
   return [
-    ...(at('set') === ''
-      ? []
-      : [
-          `The turn ${span(set)} was made: set at ${at('set')}. Read it again once locked, at the same heat.`,
-        ]),
-    ...(at('found') === ''
-      ? []
-      : [`No turn holds ${span(set)} any more: found otherwise since at ${at('found')}.`]),
+    ...setSaid(set, told),
+    ...(found === '' ? [] : [`No turn holds ${span(set)} any more: found otherwise since at ${found}.`]),
   ].join(' ');
 }
 
+/** Over the band by less than turns are counted to, it is over all the same, and not called too far. */
+function overSaid(set: TurnsEvidence, preload: number, band: Band): string {
+  const [each, told] = [preload / set.turns, bandSaid(band)];
+  const turns = `about ${short(band.from / each, 2)} to ${short(band.to / each, 2)} turn`;
+  return preload < band.to + preloadWithin(set)
+    ? `just over the ${named(band)} ${told}, ${turns}`
+    : `too far. The ${named(band)} is ${told}, ${turns}`;
+}
+
+const named = ({ wanted }: Band): string => (wanted ? 'wanted' : 'usual');
+
 /** @param asked it was answered that the lifter’s maker asks for so much */
-function preloadTurned(set: TurnsEvidence, preload: number, asked: boolean): string {
+function preloadTurned(set: TurnsEvidence, preload: number, { band, asked }: Asked): string {
   const count = countSaid(set.turns);
   // At zero lash the plunger stands against its clip: it does not follow.
   if (preload < 0)
     return `${count} backed off from zero lash opens a gap of ${inches(-preload)} at the pushrod, ${inches(-preload * set.ratio)} at the valve. The plunger is against its clip, and does not follow.`;
-  const usual = `${bareInches(BAND.from)} to ${inches(BAND.to)}`;
-  if (!isOverBand(set) || asked) {
-    const told = asked ? ', as its maker asks' : preload > BAND.to + EQUAL ? `, over the usual ${usual}` : '';
+  if (!isOverBand(set, band) || asked) {
+    const told = !asked ? '' : band.wanted ? ', as it is meant' : ', as its maker asks';
     return `${turnSaid(set.turns)} from zero lash: that moves the plunger ${inches(preload)} down${told}.${zeroSaid(set)}`;
   }
-  const each = preload / set.turns;
-  return `${count} past zero lash ${set.turns > 1 ? 'press' : 'presses'} the plunger ${inches(preload)}: too far. The usual is ${usual}, about ${short(BAND.from / each, 2)} to ${short(BAND.to / each, 2)} turn.${zeroSaid(set)}`;
+  return `${count} past zero lash ${set.turns > 1 ? 'press' : 'presses'} the plunger ${inches(preload)}: ${overSaid(set, preload, band)}.${zeroSaid(set)}`;
+}
+
+/** What the turns of a plunger are told against. */
+interface Asked {
+  readonly band: Band;
+  /** It was answered that so much is asked for. */
+  readonly asked: boolean;
 }
 
 /** What an adjuster is turned, in a sentence or two that can be read aloud; never a turn that was made or goes too far. */
-export function turnsSaid(set: TurnsEvidence, made: TurnMade, asked: boolean): string {
+export function turnsSaid(set: TurnsEvidence, made: TurnMade, against: Asked): string {
   const { turns, lashFound, lashWanted, lashChange, preload } = set;
   const byLash = lashFound !== undefined && lashWanted !== undefined;
   if (Math.abs(turns) * 360 < 0.05)
     return byLash ? 'No turn is needed: the lash is the one that is wanted.' : 'No turn is needed.';
   if (byLash) return lashSaid(set, made);
-  if (preload !== undefined) return preloadTurned(set, preload, asked);
+  if (preload !== undefined) return preloadTurned(set, preload, against);
   const change = lashChange ?? 0;
   return `${turnSaid(turns)}: that ${change < 0 ? 'closes' : 'opens'} the lash by ${inches(Math.abs(change))}.`;
 }

@@ -48,9 +48,12 @@ function farLash(name: 'found' | 'wanted', lash: number | undefined): Unlikely |
   };
 }
 
-const ofTurns = ({ lifter, turns, preload, lashFound, lashWanted }: TurnsEvidence): Unlikely[] =>
+const ofTurns = (
+  { lifter, turns, preload, lashFound, lashWanted }: TurnsEvidence,
+  travel: number | undefined,
+): Unlikely[] =>
   [
-    lifter === 'hydraulic' ? farPressed(turns, preload) : undefined,
+    lifter === 'hydraulic' ? farPressed(turns, preload, travel) : undefined,
     farLash('found', lashFound),
     farLash('wanted', lashWanted),
   ].flatMap((each) => each ?? []);
@@ -59,14 +62,18 @@ const ofTurns = ({ lifter, turns, preload, lashFound, lashWanted }: TurnsEvidenc
 const ofPreload = ({ turns, preload, travel }: PreloadEvidence): Unlikely[] =>
   [farPressed(turns, preload, travel)].flatMap((each) => each ?? []);
 
-function unlikelyIn(set: SetEvidence): Unlikely[] {
-  if (set.of === 'turns') return ofTurns(set);
+function unlikelyIn(set: SetEvidence, travel: number | undefined): Unlikely[] {
+  if (set.of === 'turns') return ofTurns(set, travel);
   return set.of === 'preload' ? ofPreload(set) : [];
 }
 
 /** What hardly can be of a sum that was kept: asked, and the sum is not told until then. */
-export const unlikelyQuestions = ({ id, set }: KeptSet, { answers }: Evidence): AssessedQuestion[] =>
-  unlikelyIn(set).map((found) =>
+export const unlikelyQuestions = (
+  { id, set }: KeptSet,
+  travel: number | undefined,
+  { answers }: Evidence,
+): AssessedQuestion[] =>
+  unlikelyIn(set, travel).map((found) =>
     asked(
       { ...found, code: 'sum-unlikely', weight: 'strong', byLooking: true, restsOn: [] },
       { about: BUILD, step: 'adjuster', ...defined({ among: id }), answers, choices: CHOICES },

@@ -7,12 +7,12 @@ import { againstBuild } from './against-build.ts';
 import { bottomed } from './bottomed.ts';
 import type { SetEvidence } from './evidence.ts';
 import { BUILD, type KeptSet, lastKept } from './kept.ts';
-import { keptPreloads, lifterQuestions } from './lifters.ts';
-import { isOverBand, overBandQuestions } from './over-band.ts';
+import { keptPreloads, lifterQuestions, travelSaid } from './lifters.ts';
+import { type Band, bandIn, isOverBand, overBandQuestions } from './over-band.ts';
 import { rodQuestions } from './rods.ts';
 import { preloadWithin, setSaid } from './said.ts';
 import { threadQuestions } from './threads.ts';
-import { type TurnMade, turnMade } from './turn-made.ts';
+import { NOT_MADE, type TurnMade, turnMade } from './turn-made.ts';
 import { turnsSaid } from './turns-said.ts';
 import { unlikelyQuestions } from './unlikely.ts';
 
@@ -23,13 +23,14 @@ export interface WorkingsDetail {
   readonly turnToMake?: string;
 }
 
-const KINDS = ['preload', 'turns', 'pushrod', 'stand', 'heat'] as const;
+const KINDS = ['preload', 'turns', 'pushrod', 'stand', 'heat', 'follower'] as const;
 const STEPS = {
   preload: 'adjuster',
   turns: 'adjuster',
   pushrod: 'geometry',
   stand: 'geometry',
   heat: 'adjuster',
+  follower: 'geometry',
 } as const;
 
 const NAMED = {
@@ -38,6 +39,7 @@ const NAMED = {
   pushrod: 'this length',
   stand: 'this height',
   heat: 'this lash',
+  follower: 'this ratio',
 } as const;
 
 const TURN = 2 * Math.PI;
@@ -55,6 +57,8 @@ function figureOf(set: SetEvidence): Pick<AssessedQuantity, 'name' | 'dimension'
       return { name: 'Stand to be raised', dimension: 'length', value: set.shim };
     case 'heat':
       return { name: 'Lash on the cold engine', dimension: 'length', value: set.cold };
+    case 'follower':
+      return { name: 'Follower’s ratio by its arms, valve shut', dimension: 'ratio', value: set.shut.ratio };
   }
 }
 
@@ -63,26 +67,35 @@ interface SumSaid {
   readonly kept: KeptSet;
   /** What it is withheld for. */
   readonly questions: readonly AssessedQuestion[];
+  /** What it is withheld for as well, and the lash log asks. */
+  readonly waits: readonly AssessedQuestion[];
   /** What is asked beside it. */
   readonly over: readonly AssessedQuestion[];
   readonly made: TurnMade;
+  /** What a plunger should be pressed. */
+  readonly band: Band;
 }
 
 const isAskedFor = ({ over }: SumSaid): boolean => over.some(({ answered }) => answered?.found === false);
 
 function sumSaid(sum: SumSaid): string {
   const { set } = sum.kept;
-  return set.of === 'turns' ? turnsSaid(set, sum.made, isAskedFor(sum)) : setSaid(set);
+  return set.of === 'turns'
+    ? turnsSaid(set, sum.made, { band: sum.band, asked: isAskedFor(sum) })
+    : setSaid(set);
 }
 
 function isToMake(sum: SumSaid): boolean {
   const { set } = sum.kept;
   if (set.of !== 'turns' || openOf(sum) !== undefined) return false;
   if ((set.preload ?? 0) < 0) return false;
-  return isOverBand(set) ? isAskedFor(sum) : sum.made.made.length === 0 || sum.made.waiting.length > 0;
+  return isOverBand(set, sum.band)
+    ? isAskedFor(sum)
+    : sum.made.made.length === 0 || sum.made.waiting.length > 0;
 }
 
-const openOf = ({ questions }: SumSaid): AssessedQuestion | undefined => questions.find(inDoubt);
+const openOf = ({ questions, waits }: SumSaid): AssessedQuestion | undefined =>
+  [...questions, ...waits].find(inDoubt);
 
 /** Of a sum that hardly can be nothing is told but the doubt. */
 function told(sum: SumSaid): string {
@@ -101,6 +114,7 @@ const ofSet = (set: SetEvidence, doubted: boolean): AssessedQuantity => ({
   ...(set.of === 'preload'
     ? { low: set.preload - preloadWithin(set), high: set.preload + preloadWithin(set) }
     : {}),
+  ...(set.of === 'follower' ? { low: set.shut.low, high: set.shut.high } : {}),
   about: BUILD,
   basis: 'calculated',
   conditions:
@@ -129,18 +143,27 @@ const headlineOf = (sum: SumSaid): Headline => ({
 export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
   const preloads = keptPreloads(evidence);
   const turns = lastKept(evidence, 'turns');
+  const band = bandIn(preloads);
+  const travel = travelSaid(evidence);
+  const made = turns === undefined ? NOT_MADE : turnMade(turns, evidence);
   const sums = KINDS.flatMap((name): SumSaid[] => {
     const last: KeptSet | undefined = name === 'preload' ? preloads.at(-1) : lastKept(evidence, name);
-    return last === undefined
-      ? []
-      : [
-          {
-            kept: last,
-            questions: [...unlikelyQuestions(last, evidence), ...againstBuild(last, evidence)],
-            over: overBandQuestions(last, evidence),
-            made: turns === undefined ? { waiting: [], made: [] } : turnMade(turns, evidence),
-          },
-        ];
+    if (last === undefined) return [];
+    const own = name === 'turns' ? made : NOT_MADE;
+    return [
+      {
+        kept: last,
+        questions: [
+          ...unlikelyQuestions(last, travel, evidence),
+          ...againstBuild(last, evidence),
+          ...own.against,
+        ],
+        waits: own.twice,
+        over: overBandQuestions(last, band, travel, evidence),
+        band,
+        made: own,
+      },
+    ];
   });
   const { questions, stop } = bottomed(preloads, evidence);
   const all = [
@@ -157,7 +180,7 @@ export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
     stop,
     headlines: sums.map(headlineOf),
     detail: {
-      questionIds: all.map(({ id }) => id),
+      questionIds: [...all, ...made.twice].map(({ id }) => id),
       ...defined({ turnToMake: sums.find(isToMake)?.kept.id }),
     },
   };

@@ -1,0 +1,130 @@
+import { allowance } from '../../kit/allowances.ts';
+import { EQUAL } from '../../kit/nearest.ts';
+import { IN } from '../../kit/si.ts';
+import type { AssessedQuestion } from '../assessment.ts';
+import type { Bounds, Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
+import { lastKept } from '../workings/kept.ts';
+import { asked } from './asked.ts';
+import { chosenOf } from './chosen.ts';
+import { isLashDoubted } from './lash-doubt.ts';
+import { lashLogOf } from './newest-lash.ts';
+import { inches, listed, placeOf, valveSubject } from './said.ts';
+
+/** Half the step of a set of feelers: nearer two gaps are one. */
+export const ALIKE = 0.0005 * IN;
+
+/** The gap of a line that has one figure is this one. */
+export const isAt = ({ gap: { value } }: LashEvidence, lash: number): boolean =>
+  value !== undefined && Math.abs(value - lash) <= ALIKE;
+
+/** A valve whose gap was found otherwise the second time, with nothing set between. */
+export interface FoundTwice {
+  readonly question: AssessedQuestion;
+  /** What holds, once somebody said so or most of them agree. */
+  readonly holds?: LashEvidence;
+  readonly lines: readonly LashEvidence[];
+}
+
+/** What was found since it was last set, each with one figure that nobody doubts. */
+export function findsOf(evidence: Evidence, place: ValvePlace): LashEvidence[] {
+  const log = lashLogOf(evidence, place);
+  return log
+    .slice(log.findLastIndex(({ moment }) => moment === 'set') + 1)
+    .filter((line) => line.gap.value !== undefined && !isLashDoubted(evidence, line));
+}
+
+export const figureOf = ({ gap }: LashEvidence): number => gap.value ?? 0;
+
+/** Each gap once, the narrowest first. */
+const figures = (lines: readonly LashEvidence[]): number[] =>
+  lines
+    .map(figureOf)
+    .toSorted((a, b) => a - b)
+    .filter((value, at, all) => at === 0 || value - (all[at - 1] ?? 0) > ALIKE);
+
+/** The gap that more of them came to than to any other, found so on the last day as well. */
+function mostOf(lines: readonly LashEvidence[]): LashEvidence | undefined {
+  const alike = (line: LashEvidence) => lines.filter((other) => isAt(other, figureOf(line))).length;
+  const [first, ...others] = lines.toSorted((a, b) => alike(b) - alike(a));
+  if (first === undefined || alike(first) < 2) return undefined;
+  const last = lines.at(-1)?.day;
+  if (!lines.some((line) => line.day === last && isAt(line, figureOf(first)))) return undefined;
+  const isFirst = others.every((each) => alike(each) < alike(first) || isAt(each, figureOf(first)));
+  return isFirst ? first : undefined;
+}
+
+/**
+ * The finds that do not agree: read on one day they should come to the same; on two days the gap may have grown, which
+ * the log tells by itself, but a turn that was worked out from the first is then made from another gap.
+ */
+function apart(finds: readonly LashEvidence[], from: number | undefined): readonly LashEvidence[] {
+  const newest = finds.at(-1);
+  if (newest === undefined) return [];
+  const isSum = from !== undefined && !isAt(newest, from) && finds.some((each) => isAt(each, from));
+  const alike = finds.filter(({ engine }) => engine === newest.engine);
+  if (isSum) return alike;
+  const ofDay = alike.filter(({ day }) => day === newest.day);
+  const wide = Math.max(...ofDay.map(figureOf)) - Math.min(...ofDay.map(figureOf));
+  return wide > allowance('repeat') + EQUAL ? ofDay : [];
+}
+
+const choicesOf = (gaps: readonly number[]): AssessedQuestion['answers'] => [
+  ...gaps.map((gap, at) => ({
+    code: `gap-${at + 1}`,
+    label: `It is ${inches(gap)}`,
+    changes: 'It is worked with; the other stays on record and is put aside.',
+  })),
+  {
+    code: 'neither',
+    label: 'Nobody can say',
+    changes: 'It is read once more, and nothing is told of it until then.',
+  },
+];
+
+/** One gap that was found as two: nobody turns an adjuster by either until somebody says which holds. */
+export function foundTwice(evidence: Evidence, place: ValvePlace): FoundTwice | undefined {
+  const lines = apart(findsOf(evidence, place), lastKept(evidence, 'turns')?.set.lashFound);
+  const gaps = figures(lines);
+  if (gaps.length < 2) return undefined;
+  const raised = asked(
+    {
+      code: 'found-twice',
+      weight: 'strong',
+      ask: `The lash of ${placeOf(place)} was found at ${listed(gaps.map(inches))}. Which one holds?`,
+      knownBy: 'which of the gaps found holds',
+      size: 'Nothing was set between them on the record. A turn goes by the gap that is there now.',
+      test: 'Read that gap once more on the base circle, at the same heat, before the adjuster is touched.',
+      restsOn: lines.map(({ id }) => id),
+    },
+    {
+      about: valveSubject(place),
+      step: 'adjuster',
+      among: lines
+        .map(({ id }) => id)
+        .toSorted()
+        .join('-'),
+      answers: evidence.answers,
+      choices: choicesOf(gaps),
+    },
+  );
+  const chosen = chosenOf(raised);
+  const gap = gaps.find((_, at) => chosen === `gap-${at + 1}`);
+  const holds =
+    gap === undefined
+      ? chosen === undefined
+        ? mostOf(lines)
+        : undefined
+      : lines.find((each) => isAt(each, gap));
+  return holds === undefined
+    ? { question: raised, lines }
+    : { question: { ...raised, weight: 'weak' }, lines, holds };
+}
+
+/** The gap that is told: the one that holds, else the two ends that nobody has decided between. */
+export function gapOf({ holds, lines }: FoundTwice): Bounds {
+  const gaps = figures(lines);
+  return holds?.gap ?? { low: Math.min(...gaps), high: Math.max(...gaps) };
+}
+
+/** What is lacking while nobody has said which holds. */
+export const WHICH_HOLDS = 'which of the gaps it was found at holds';

@@ -1,0 +1,12 @@
+import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
+import { foundTwice } from './found-twice.ts';
+import { isLashDoubted } from './lash-doubt.ts';
+import { newestLash } from './newest-lash.ts';
+
+/** The lash to work with: one that is doubted, or found as two gaps, is not used, nor is one before it. */
+export function usableLash(evidence: Evidence, place: ValvePlace): LashEvidence | undefined {
+  const twice = foundTwice(evidence, place);
+  if (twice !== undefined) return twice.holds;
+  const newest = newestLash(evidence, place);
+  return newest === undefined || isLashDoubted(evidence, newest) ? undefined : newest;
+}
