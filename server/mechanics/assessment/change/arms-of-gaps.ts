@@ -4,7 +4,7 @@ import { isOffSince } from '../common/seats.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
 import { forSide, plansOf } from './plans.ts';
 import { armsOf } from './ratios.ts';
-import { soldThen } from './sold-then.ts';
+import { isMadeByRatio, soldThen } from './sold-then.ts';
 
 const isGap = ({ kind }: SheetEvidence): boolean => GAP_KINDS.some((gap) => gap === kind);
 
@@ -27,8 +27,7 @@ function otherArmsOf(entry: SheetEvidence, evidence: Evidence): SheetEvidence['o
 
 /** The same evidence with those gaps marked that were read with other arms than they are asked for. */
 export function withOtherArms(evidence: Evidence): Evidence {
-  // No one ratio makes the gaps of an overhead cam: they are what was read.
-  if ((evidence.engine.gear ?? 'pushrod') !== 'pushrod') return evidence;
+  if (!isMadeByRatio(evidence)) return evidence;
   const sheet = evidence.sheet.map((entry) => {
     const otherArms = otherArmsOf(entry, forSide(evidence, sideOfValve(entry.valve)));
     return otherArms === undefined ? entry : { ...entry, otherArms };

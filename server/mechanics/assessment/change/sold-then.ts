@@ -5,8 +5,12 @@ import { chosenOf } from '../common/chosen.ts';
 import { nominalSaid } from '../common/said.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
 import { markOn } from '../ratio/stamp.ts';
+import { soldRatio } from './stated-ratios.ts';
 
 const SAME = 'same-arms';
+
+/** No one ratio makes the gaps of an overhead cam: they are what was read, whatever its arms were sold as. */
+export const isMadeByRatio = ({ engine }: Evidence): boolean => (engine.gear ?? 'pushrod') === 'pushrod';
 
 const choicesOf = (then: string): readonly AnswerChoice[] => [
   {
@@ -29,13 +33,10 @@ const isOfThen = (entry: SheetEvidence, evidence: Evidence): boolean =>
   GAP_KINDS.some((gap) => gap === entry.kind) &&
   markOn(evidence, entry.armId) === undefined;
 
-function askedOf(
-  then: number,
-  gaps: readonly SheetEvidence[],
-  { rockers, answers }: Evidence,
-): AssessedQuestion {
+function askedOf(then: number, gaps: readonly SheetEvidence[], evidence: Evidence): AssessedQuestion {
   const name = nominalSaid(then);
-  const now = rockers.soldAs === undefined ? 'no ratio' : nominalSaid(rockers.soldAs);
+  const sold = soldRatio(evidence)?.value;
+  const now = sold === undefined ? 'no ratio' : nominalSaid(sold);
   return asked(
     {
       code: 'gap-arms-then',
@@ -52,7 +53,7 @@ function askedOf(
       about: { of: 'build' },
       step: 'consequences',
       among: `sold-as-${name}`,
-      answers,
+      answers: evidence.answers,
       choices: choicesOf(name),
     },
   );
@@ -60,6 +61,7 @@ function askedOf(
 
 /** With which arms gaps were read that are older than what the arms are sold as now. */
 export function soldThenAsked(evidence: Evidence): AssessedQuestion[] {
+  if (!isMadeByRatio(evidence)) return [];
   const gaps = evidence.sheet.filter((entry) => isOfThen(entry, evidence));
   const ratios = [...new Set(gaps.flatMap(({ soldAsThen }) => soldAsThen ?? []))].sort((a, b) => a - b);
   return ratios.map((then) =>
