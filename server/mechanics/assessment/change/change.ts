@@ -13,18 +13,19 @@ import { rowsOf, type SheetRow } from '../sheet/rows.ts';
 import { isWithPlan, seenByChange, withOtherArms } from './arms-of-gaps.ts';
 import { checksOf, notCalculated } from './checks.ts';
 import { closestAsked } from './closest-asked.ts';
-import type { ChangeDetail, ChangeFigure } from './detail.ts';
+import type { ChangeDetail, ChangeFigure, ChangeGap } from './detail.ts';
 import { figureQuantities, figuresOf } from './figures.ts';
 import { type GapCalculations, gapCalculations } from './gap-calculations.ts';
 import { gapsOf } from './gaps.ts';
 import { notUsedHeadlines, shortGaps, worstHeadlines } from './headlines.ts';
 import type { ValveRatio, WithheldRatio } from './input.ts';
-import { gapsBefore, knownInput, lashInForce } from './known.ts';
+import { knownInput, lashInForce } from './known.ts';
 import { notKnownHeadline } from './not-known.ts';
 import { forSide, planKey, plansOf } from './plans.ts';
 import { pushrodRead, readWith } from './pushrod-read-with.ts';
 import { type BeforeAndAfter, beforeAndAfter, isOfPlan, nominalNow } from './ratios.ts';
 import { readAgainstWorked, untilWorkedIsSure } from './read-against-worked.ts';
+import { type ReadAlike, readAlike, worstOfAll } from './read-alike.ts';
 import { sameRatioHeadlines } from './same-ratio.ts';
 import { soldThenAsked } from './sold-then.ts';
 import { type Spot, spotsOf } from './spots.ts';
@@ -34,6 +35,7 @@ import { cardsRatio } from './stated-ratios.ts';
 import { studsTold } from './studs.ts';
 import { calculatedJudgements } from './told.ts';
 import { toldOnce, type Worked } from './told-once.ts';
+import type { GapsAsked } from './worked-gap.ts';
 
 /** Where the two ratios are from, with what their intervals allow. */
 const sourcesSaid = ({ before, after }: BeforeAndAfter): string[] => [
@@ -70,15 +72,20 @@ function workOut(
   { calculations, read }: { readonly calculations: GapCalculations; readonly read: readonly ValveRatio[] },
 ): Worked {
   const { side, place, about, lobeLift } = spot;
-  const ratios = beforeAndAfter(evidence, side, spot.ratios, plan, place);
-  const ofPlan = planKey(evidence, plan);
-  const before = gapsBefore(evidence, place);
-  const known = knownInput(evidence, {
-    side,
-    ...(place && { place }),
-    ...(lobeLift && { lobeLift }),
-    before,
+  const ways = readAlike(evidence, place);
+  // Arms of several ratios were before: none of them is the one before, and each gap has its own.
+  const [own = { before: [] }] = ways.length === 1 ? ways : [];
+  const inputOf = ({ before, soldAs }: ReadAlike) => ({
+    ratios: beforeAndAfter(evidence, side, spot.ratios, plan, defined({ place, soldThen: soldAs })),
+    known: knownInput(evidence, {
+      side,
+      ...(place && { place }),
+      ...(lobeLift && { lobeLift }),
+      before,
+    }),
   });
+  const { ratios, known } = inputOf(own);
+  const ofPlan = planKey(evidence, plan);
   const bend = bendOf(ratios.after, lobeLift, evidence);
   const figures = figuresOf(variantsOf(known, ratios, 0), about, ofPlan);
   const pushrod = pushrodRead(evidence, {
@@ -88,14 +95,12 @@ function workOut(
     ...defined({ nominal: nominalNow(evidence, place), card: cardsRatio(evidence, side) }),
   });
   const variants = readWith(variantsOf(known, ratios, bend), pushrod.arms);
-  const moved = movedScan(variants.middle);
-  const gaps = gapsOf(variants, {
+  const asked: Omit<GapsAsked, 'before'> = {
     evidence,
     calculations,
     about,
     planKey: ofPlan,
     bend: bend * (lobeLift ?? 0),
-    before,
     pushrod,
     isFirstRead: read.some((each) => each.spring === 'light' && isOfPlan(each, plan, evidence)),
     told: new Set([
@@ -107,8 +112,21 @@ function workOut(
         .map(({ kind }) => kind),
     ]),
     measured: spot.row === undefined ? [] : gapCells(evidence, rowWith(spot.row, plan, evidence)),
-    ...defined({ after: ratios.after, moved }),
-  });
+    ...defined({ after: ratios.after }),
+  };
+  const gapsWith = (way: ReadAlike): ChangeGap[] => {
+    const { ratios: each, known: given } = inputOf(way);
+    const variants = readWith(variantsOf(given, each, bend), pushrod.arms);
+    return gapsOf(variants, {
+      ...asked,
+      before: way.before,
+      ...defined({ moved: movedScan(variants.middle) }),
+    });
+  };
+  const gaps = worstOfAll(
+    gapsWith(own),
+    ways.length === 1 ? [] : ways.map((way) => ({ way, gaps: gapsWith(way) })),
+  );
   const calculated = gaps.some(({ after }) => after?.basis === 'calculated');
   const lash = lashInForce(evidence, side, place);
   const piston = gaps.find(({ name }) => name === 'piston-to-valve')?.after;
