@@ -1,8 +1,9 @@
+import { beginsWith } from '../../../../shared/begins-with.ts';
 import type { AnswerChoice } from '../assessment.ts';
 import type { Doubt } from '../common/asked.ts';
 import { placeOf } from '../common/said.ts';
 import type { AnswerEvidence, Evidence, SatThen, SetUpEvidence, SetUpFact } from '../evidence.ts';
-import { codeOf, stateIn } from './answers.ts';
+import { codeOf } from './answers.ts';
 import type { SetUpRead } from './set-up-read.ts';
 import type { SetUpNow } from './set-ups.ts';
 
@@ -20,8 +21,9 @@ const sittingThere = ({ satThen = [], ...place }: SetUpEvidence): string | undef
 
 const WORDS = ['moved', 'arm-there', 'other-arm', 'other-valve'] as const;
 
+/** The word that the answer begins with: “no, it was not moved” denies one and says no other. */
 const saidIn = (answer: AnswerEvidence) =>
-  codeOf(answer) === CODE ? stateIn(answer.answer, WORDS) : undefined;
+  codeOf(answer) === CODE ? WORDS.find((word) => beginsWith(answer.answer, word)) : undefined;
 
 /** What the answer makes of the set-up: another arm, none that is known, or another valve. */
 export function armBy(
