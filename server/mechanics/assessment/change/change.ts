@@ -22,7 +22,7 @@ import type { ValveRatio, WithheldRatio } from './input.ts';
 import { knownInput, lashInForce } from './known.ts';
 import { notKnownHeadline } from './not-known.ts';
 import { forSide, planKey, plansOf } from './plans.ts';
-import { pushrodRead, readWith } from './pushrod-read-with.ts';
+import { type PushrodPair, pushrodPair, pushrodRead, readWith } from './pushrod-read-with.ts';
 import { type BeforeAndAfter, beforeAndAfter, isOfPlan, nominalNow } from './ratios.ts';
 import { readAgainstWorked, untilWorkedIsSure } from './read-against-worked.ts';
 import { type ReadAlike, readAlike, worstOfAll } from './read-alike.ts';
@@ -64,17 +64,36 @@ const rowWith = (row: SheetRow, plan: number | undefined, evidence: Evidence): S
   others: row.others.filter((entry) => isWithPlan(entry, plan, evidence)),
 });
 
-/** One valve or side with one of the ratios that are planned, or with what is on it where none is. */
-function workOut(
-  evidence: Evidence,
-  spot: Spot,
-  plan: number | undefined,
-  { calculations, read }: { readonly calculations: GapCalculations; readonly read: readonly ValveRatio[] },
-): Worked {
-  const { side, place, about, lobeLift } = spot;
+/** Gaps that were read with other arms, by what those were sold as; with arms of several none is the one before. */
+function readOn(evidence: Evidence, { place }: Spot) {
   const ways = readAlike(evidence, place);
-  // Arms of several ratios were before: none of them is the one before, and each gap has its own.
   const [own = { before: [] }] = ways.length === 1 ? ways : [];
+  return { ways, own };
+}
+
+/** What is known of the arms that pushrod to head may have been read with. */
+function armsKnown({ seen, spot, plan }: PlannedSpot) {
+  const { side, place } = spot;
+  const { soldAs } = readOn(seen, spot).own;
+  return {
+    side,
+    plan,
+    ...beforeAndAfter(seen, side, spot.ratios, plan, defined({ place, soldThen: soldAs })),
+    ...defined({ nominal: nominalNow(seen, place), card: cardsRatio(seen, side) }),
+  };
+}
+
+interface OfAllSpots {
+  readonly calculations: GapCalculations;
+  readonly read: readonly ValveRatio[];
+  readonly pairs: readonly PushrodPair[];
+}
+
+/** One valve or side with one of the ratios that are planned, or with what is on it where none is. */
+function workOut(planned: PlannedSpot, { calculations, read, pairs }: OfAllSpots): Worked {
+  const { seen: evidence, spot, plan } = planned;
+  const { side, place, about, lobeLift } = spot;
+  const { ways, own } = readOn(evidence, spot);
   const inputOf = ({ before, soldAs }: ReadAlike) => ({
     ratios: beforeAndAfter(evidence, side, spot.ratios, plan, defined({ place, soldThen: soldAs })),
     known: knownInput(evidence, {
@@ -88,12 +107,7 @@ function workOut(
   const ofPlan = planKey(evidence, plan);
   const bend = bendOf(ratios.after, lobeLift, evidence);
   const figures = figuresOf(variantsOf(known, ratios, 0), about, ofPlan);
-  const pushrod = pushrodRead(evidence, {
-    side,
-    plan,
-    ...ratios,
-    ...defined({ nominal: nominalNow(evidence, place), card: cardsRatio(evidence, side) }),
-  });
+  const pushrod = pushrodRead(evidence, armsKnown(planned), pairs);
   const variants = readWith(variantsOf(known, ratios, bend), pushrod.arms);
   const asked: Omit<GapsAsked, 'before'> = {
     evidence,
@@ -196,9 +210,9 @@ export function changePart(
   const evidence = seenByChange(withOtherArms(read));
   const calculations = gapCalculations();
   const spots = spotsOf(evidence, rowsOf(evidence), { ratios, withheld });
-  const worked = plannedSpots(evidence, spots).map(({ seen, spot, plan }) =>
-    workOut(seen, spot, plan, { calculations, read: ratios }),
-  );
+  const planned = plannedSpots(evidence, spots);
+  const pairs = planned.flatMap((each) => pushrodPair(each.seen, armsKnown(each)) ?? []);
+  const worked = planned.map((each) => workOut(each, { calculations, read: ratios, pairs }));
   const bare = worked.map(({ detail }) => detail);
   const ofSprings = springsAsked(evidence, bare);
   const ofWorked = readAgainstWorked(evidence, bare);
