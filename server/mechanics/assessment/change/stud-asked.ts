@@ -1,8 +1,11 @@
+import { defined } from '../../../../shared/defined.ts';
 import { STUD_LOAD } from '../../kit/allowances.ts';
 import { loadSaid } from '../../kit/say-inches.ts';
 import { LBF } from '../../kit/si.ts';
 import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
+import { answerSaid } from '../common/chosen.ts';
+import { lowerFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { ChangeFigure } from './detail.ts';
 
@@ -53,20 +56,32 @@ function holdsFor({ answered }: AssessedQuestion, at: number, load: number): boo
   return answered.found ? at <= load : at >= load;
 }
 
-/** Whether the studs bear the load, with what was answered of it: of several answers that hold for it the last counts. */
+/** Loads that it was answered about [N]. */
+const loadsAnswered = ({ answers }: Evidence): number[] => {
+  const all = answers.flatMap(({ questionId }) => {
+    const at = LOAD_IN_ID.exec(questionId ?? '')?.[1];
+    return at === undefined ? [] : [Number(at)];
+  });
+  return [...new Set(all)].toSorted((a, b) => a - b);
+};
+
+/**
+ * Whether the studs bear the load, with what was answered of it: of several answers that hold for it the last counts. What
+ * was answered of loads that say nothing of this one is told beside it.
+ */
 export function studsAsked(evidence: Evidence, load: OpenLoad): AssessedQuestion {
   const own = inId(load);
   const lineOf = ({ answered }: AssessedQuestion): number =>
     evidence.answers.find(({ id }) => id === answered?.entryId)?.line ?? 0;
-  const loads = new Set(
-    evidence.answers.flatMap(({ questionId }) => {
-      const at = LOAD_IN_ID.exec(questionId ?? '')?.[1];
-      return at === undefined ? [] : [Number(at)];
-    }),
-  );
-  const holding = [...loads].flatMap((at) => {
-    const question = askedAt(evidence, load, at);
-    return holdsFor(question, at, own) ? [question] : [];
-  });
-  return holding.toSorted((a, b) => lineOf(a) - lineOf(b)).at(-1) ?? askedAt(evidence, load, own);
+  const all = loadsAnswered(evidence).map((at) => ({ at, question: askedAt(evidence, load, at) }));
+  const last = all
+    .filter(({ at, question }) => holdsFor(question, at, own))
+    .toSorted((a, b) => lineOf(a.question) - lineOf(b.question))
+    .at(-1)?.question;
+  const put = askedAt(evidence, load, own);
+  if (last !== undefined) return put.answered?.found === last.answered?.found ? put : last;
+  const others = all
+    .filter(({ question }) => question.answered !== undefined)
+    .map(({ at, question }) => ` Of ${loadSaid(at)} it was answered: ${lowerFirst(answerSaid(question))}.`);
+  return { ...put, ...defined({ size: put.size && `${put.size}${others.join('')}` }) };
 }
