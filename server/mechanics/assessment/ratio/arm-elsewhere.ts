@@ -7,7 +7,7 @@ import { codeOf } from './answers.ts';
 import type { SetUpRead } from './set-up-read.ts';
 import type { SetUpNow } from './set-ups.ts';
 
-const CODE = 'arm-sits-elsewhere';
+export const ARM_ELSEWHERE = 'arm-sits-elsewhere';
 
 /** The arm that is named sat on another valve then, and by the record it never sat on this one. */
 function elsewhere({ armId, satThen = [], ...place }: SetUpEvidence): SatThen | undefined {
@@ -23,7 +23,7 @@ const WORDS = ['moved', 'arm-there', 'other-arm', 'other-valve'] as const;
 
 /** The word that the answer begins with: “no, it was not moved” denies one and says no other. */
 const saidIn = (answer: AnswerEvidence) =>
-  codeOf(answer) === CODE ? WORDS.find((word) => beginsWith(answer.answer, word)) : undefined;
+  codeOf(answer) === ARM_ELSEWHERE ? WORDS.find((word) => beginsWith(answer.answer, word)) : undefined;
 
 /** What the answer makes of the set-up: another arm, none that is known, or another valve. */
 export function armBy(
@@ -47,7 +47,7 @@ export function armBy(
 }
 
 const isMoved = ({ answers }: SetUpNow): boolean => {
-  const last = answers.findLast((answer) => codeOf(answer) === CODE);
+  const last = answers.findLast((answer) => codeOf(answer) === ARM_ELSEWHERE);
   return last !== undefined && saidIn(last) === 'moved';
 };
 
@@ -61,7 +61,7 @@ export function armElsewhereAsked(evidence: Evidence, { setUp, valve }: SetUpRea
   const name = nameOf(evidence, setUp.armId);
   return [
     {
-      code: CODE,
+      code: ARM_ELSEWHERE,
       weight: isMoved(setUp) ? 'weak' : 'strong',
       ask: `By the record ${name} sat on ${placeOf(sat)} when set-up ${setUp.number} was read with it on ${placeOf(setUp)}. Was it moved?`,
       knownBy: 'sat elsewhere by the record',

@@ -9,7 +9,7 @@ import { inches } from '../common/said.ts';
 import type { AnswerEvidence, Evidence } from '../evidence.ts';
 import { isAlikeElsewhere, OF_ONE_READING } from './alike-elsewhere.ts';
 import { answerTo, codeOf, foundBy, passNamed } from './answers.ts';
-import { armElsewhereAsked } from './arm-elsewhere.ts';
+import { ARM_ELSEWHERE, armElsewhereAsked } from './arm-elsewhere.ts';
 import { choicesOf } from './choices.ts';
 import { questionInput } from './question-input.ts';
 import { saysZero, withSayings } from './sayings.ts';
@@ -31,6 +31,8 @@ function foundOn(
   question: AssessedQuestion,
   answer: AnswerEvidence,
 ): boolean | undefined {
+  // That it was not moved leaves open which arm or valve it was.
+  if (question.code === ARM_ELSEWHERE) return undefined;
   const number = passNamed(answer);
   // That it was out is what was looked for: nobody asks for it again.
   if (question.code === 'lash-left-in' && saysZero(answer)) return false;
