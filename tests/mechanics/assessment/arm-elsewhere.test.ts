@@ -21,7 +21,7 @@ const asked = (evidence: Evidence) =>
   assess(evidence).questions.filter(({ code }) => code === 'arm-sits-elsewhere');
 
 /** What is said once these answers were given, one after the other. */
-function after(...said: readonly string[]) {
+function toldBy(...said: readonly string[]) {
   const [question] = asked(READ);
   const answers = said.map(
     (answer, at): AnswerEvidence => ({
@@ -46,24 +46,24 @@ function after(...said: readonly string[]) {
 describe('an arm that sat elsewhere by the record', () => {
   test('the last answer counts as it was given of the set-up, whatever was answered before', () => {
     for (const before of [[], ['other-valve'], ['arm-there'], ['arm-there', 'other-valve']]) {
-      const { weights, first, next } = after(...before, 'moved');
+      const { weights, first, next } = toldBy(...before, 'moved');
       expect(weights).toEqual([['weak', 'moved']]);
       expect(first).toMatch(/^1 intake: 1\.501/);
       expect(next).toBe('move');
     }
-    const { weights, first } = after('arm-there', 'other-valve');
+    const { weights, first } = toldBy('arm-there', 'other-valve');
     expect(weights).toEqual([['weak', 'other-valve']]);
     expect(first).toMatch(/^3 intake: 1\.501/);
   });
 
   test('a word beside the answer leaves it what it is', () => {
-    expect(after('moved: last week').next).toBe('move');
+    expect(toldBy('moved: last week').next).toBe('move');
   });
 
   test.each(['no, it was not moved', 'nobody moved it', 'not moved'])(
     '“%s” leaves open which it was, and no reading counts for A there',
     (said) => {
-      const { weights, first, next } = after(said);
+      const { weights, first, next } = toldBy(said);
       expect(weights).toEqual([['strong', said]]);
       expect(first).toMatch(/^1 intake: not set against .* Was it moved\?/);
       expect(next).toBe('arm-sits-elsewhere');
