@@ -14,7 +14,8 @@ import { firstEntry, stillStanding } from '../records/corrections/entries.ts';
 import type { Limit } from '../records/limits/known-limits.ts';
 import type { BuildRecord } from '../records/whole-build/build-record.ts';
 import { armOfSetUp, satThen, takenWith } from './evidence/arm-then.ts';
-import { catalogueEvidence, familyNamed } from './evidence/families.ts';
+import { catalogueEvidence } from './evidence/families.ts';
+import { familyNamed } from './evidence/family-named.ts';
 import {
   answerEvidence,
   armEvidence,
@@ -90,10 +91,10 @@ const seatOf = ({ cylinder, valve, armId }: Placement) => ({
 
 /** What is known of a build, in SI, as the assessment takes it: out of the record as it is now, for one of its calls. */
 export function evidenceOf(record: BuildRecord, call: Call): Evidence {
+  const firstScan = firstEntry(record.gapScans);
   const spec = specEvidence(record.build.spec);
   const taken = takenWith(record);
   const sold = soldAsThen(record);
-  const firstScan = firstEntry(record.gapScans);
   return {
     call: {
       goal: goalOf(call.goal),

@@ -1,14 +1,11 @@
 import { createHash } from 'node:crypto';
 import { defined } from '../../../shared/defined.ts';
-import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
 import { PART_SIZES } from '../../../shared/schemas/part-words.ts';
 import { keysOf } from '../../../shared/schemas/words.ts';
-import type { Evidence } from '../../mechanics/assessment/evidence.ts';
 import type { FamilyEvidence } from '../../mechanics/assessment/part/family.ts';
 import type { SizeKind } from '../../mechanics/identify/kinds.ts';
 import { IN } from '../../mechanics/kit/si.ts';
 import type { PartFamily } from '../../records/catalogue/families.ts';
-import type { BuildRecord } from '../../records/whole-build/build-record.ts';
 
 const KINDS = keysOf(PART_SIZES);
 
@@ -50,16 +47,3 @@ const familyEvidence = (family: PartFamily): FamilyEvidence => ({
   sizes: inMetres(family.sizes),
   features: family.features,
 });
-
-/** The line of the catalogue that the rockers of a specification are sold under, by its name or its code. */
-export function familyNamed(
-  { rockers }: BuildSpec,
-  { catalogue = [] }: Pick<BuildRecord, 'catalogue'>,
-): Pick<Evidence['rockers'], 'family'> {
-  const named = rockers?.family?.trim().toLowerCase();
-  if (named === undefined) return {};
-  const found = catalogue.find(({ name, code }) => [name, code].some((each) => each.toLowerCase() === named));
-  return found?.nominalRatio === undefined
-    ? {}
-    : { family: { name: found.name, nominalRatio: found.nominalRatio } };
-}

@@ -4,7 +4,7 @@ import { eventsOf } from '../../events/read-events.ts';
 import { BUILD_EVENTS } from '../../records/builds/events.ts';
 import { specAt } from '../../records/builds/revisions.ts';
 import type { BuildRecord } from '../../records/whole-build/build-record.ts';
-import { familyNamed } from './families.ts';
+import { familyNamed } from './family-named.ts';
 
 /** What the rockers were sold as when an entry was made, said of them or by their family, where it is another ratio now. */
 export function soldAsThen(record: BuildRecord): (line: number) => {

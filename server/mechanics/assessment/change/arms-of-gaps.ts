@@ -4,7 +4,7 @@ import { isOffSince } from '../common/seats.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
 import { forSide, plansOf } from './plans.ts';
 import { armsOf } from './ratios.ts';
-import { isMadeByRatio, soldThen } from './sold-then.ts';
+import { soldThen } from './sold-then.ts';
 
 const isGap = ({ kind }: SheetEvidence): boolean => GAP_KINDS.some((gap) => gap === kind);
 
@@ -24,6 +24,9 @@ function otherArmsOf(entry: SheetEvidence, evidence: Evidence): SheetEvidence['o
   if (isOffSince(entry, evidence) || soldThen(entry, evidence) !== undefined) return 'off-since';
   return isPlanned ? 'on-now' : undefined;
 }
+
+/** No one ratio makes the gaps of an overhead cam: they are what was read, whatever its arms were sold as. */
+export const isMadeByRatio = ({ engine }: Evidence): boolean => (engine.gear ?? 'pushrod') === 'pushrod';
 
 /** The same evidence with those gaps marked that were read with other arms than they are asked for. */
 export function withOtherArms(evidence: Evidence): Evidence {

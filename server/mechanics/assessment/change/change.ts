@@ -10,7 +10,7 @@ import { keyOf, placeOf, subjectSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { gapCells } from '../sheet/cells.ts';
 import { rowsOf, type SheetRow } from '../sheet/rows.ts';
-import { isWithPlan, seenByChange, withOtherArms } from './arms-of-gaps.ts';
+import { isMadeByRatio, isWithPlan, seenByChange, withOtherArms } from './arms-of-gaps.ts';
 import { checksOf, notCalculated } from './checks.ts';
 import { closestAsked } from './closest-asked.ts';
 import type { ChangeDetail, ChangeFigure, ChangeGap } from './detail.ts';
@@ -221,7 +221,7 @@ export function changePart(
   const questions = onceById([
     ...ofSprings,
     ...ofWorked,
-    ...soldThenAsked(read),
+    ...(isMadeByRatio(read) ? soldThenAsked(read) : []),
     ...closestAsked(evidence),
     ...worked.flatMap((each) => each.questions),
     ...studs.questions,

@@ -9,9 +9,6 @@ import { soldRatio } from './stated-ratios.ts';
 
 const SAME = 'same-arms';
 
-/** No one ratio makes the gaps of an overhead cam: they are what was read, whatever its arms were sold as. */
-export const isMadeByRatio = ({ engine }: Evidence): boolean => (engine.gear ?? 'pushrod') === 'pushrod';
-
 const choicesOf = (then: string): readonly AnswerChoice[] => [
   {
     code: 'arms-before',
@@ -61,7 +58,6 @@ function askedOf(then: number, gaps: readonly SheetEvidence[], evidence: Evidenc
 
 /** With which arms gaps were read that are older than what the arms are sold as now. */
 export function soldThenAsked(evidence: Evidence): AssessedQuestion[] {
-  if (!isMadeByRatio(evidence)) return [];
   const gaps = evidence.sheet.filter((entry) => isOfThen(entry, evidence));
   const ratios = [...new Set(gaps.flatMap(({ soldAsThen }) => soldAsThen ?? []))].sort((a, b) => a - b);
   return ratios.map((then) =>
