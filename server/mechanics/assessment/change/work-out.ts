@@ -4,7 +4,7 @@ import { assumptionsOf } from '../../consequences/assumptions.ts';
 import { movedScan } from '../../consequences/piston-gap.ts';
 import { nestSaid } from '../../springs/nested.ts';
 import { firstSaid } from '../common/first-said.ts';
-import { keyOf, placeOf, subjectSaid } from '../common/said.ts';
+import { keyOf, listed, nominalSaid, placeOf, subjectSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { gapCells } from '../sheet/cells.ts';
 import type { SheetRow } from '../sheet/rows.ts';
@@ -37,6 +37,14 @@ const sourcesSaid = ({ before, after }: BeforeAndAfter): string[] => [
   ...(before === undefined ? [] : [`the ratio before: ${before.source}`]),
   ...(after === undefined ? [] : [`the ratio after: ${after.source}`]),
 ];
+
+/** Of gaps that were read with arms of several ratios: what each is worked out from. */
+const waysSaid = (ways: readonly ReadAlike[]): string[] => {
+  const sold = ways.flatMap(({ soldAs }) => (soldAs === undefined ? [] : [nominalSaid(soldAs)]));
+  return ways.length < 2
+    ? []
+    : [`a gap that was read with arms of ${listed(sold)} is worked out from what its own arms were sold as`];
+};
 
 /** Each of two springs by itself, at the lift after. */
 function ofNest({ springs: { nest } }: Evidence, figures: readonly ChangeFigure[]): string[] {
@@ -156,6 +164,7 @@ export function workOut(planned: PlannedSpot, { calculations, read, pairs }: OfA
       ...assumptionsOf(variants.middle, calculated),
       ...ofNest(evidence, figures),
       ...sourcesSaid(ratios),
+      ...waysSaid(ways),
       ...(otherArms ? [notCalculated(evidence)] : []),
     ],
   };

@@ -5,7 +5,7 @@ import type { SetUpKnown } from './known.ts';
 import { setUpsSaid, whichHolds } from './which-holds.ts';
 
 /** What was answered while fewer set-ups were there. */
-export interface ChosenBefore {
+interface ChosenBefore {
   readonly question: AssessedQuestion;
   readonly own: readonly SetUpKnown[];
 }

@@ -27,10 +27,14 @@ function pistonOf(sheet: readonly SheetEvidence[], rockers: Evidence['rockers'] 
     },
     [],
   );
-  const found = detail
-    .find(({ key }) => key.startsWith('1-intake'))
-    ?.gaps.find(({ name }) => name === 'piston-to-valve');
-  return { value: (found?.after?.value ?? 0) / IN, word: found?.word, restsOn: found?.restsOn };
+  const here = detail.find(({ key }) => key.startsWith('1-intake'));
+  const found = here?.gaps.find(({ name }) => name === 'piston-to-valve');
+  return {
+    value: (found?.after?.value ?? 0) / IN,
+    word: found?.word,
+    restsOn: found?.restsOn,
+    assumptions: here?.assumptions,
+  };
 }
 
 describe('gaps that were read with arms of two ratios since', () => {
@@ -43,9 +47,12 @@ describe('gaps that were read with arms of two ratios since', () => {
       [five, six],
       [six, five],
     ]) {
-      const { value, restsOn } = pistonOf(sheet);
+      const { value, restsOn, assumptions } = pistonOf(sheet);
       expect(value).toBeCloseTo(0.08, 4);
       expect(restsOn).toEqual(['five']);
+      expect(assumptions).toContain(
+        'a gap that was read with arms of 1.5 and 1.6 is worked out from what its own arms were sold as',
+      );
     }
     expect(pistonOf([six]).value).toBeCloseTo(0.085, 4);
   });
