@@ -10,11 +10,12 @@ import type { Evidence } from '../mechanics/assessment/evidence.ts';
 import { nowOnValves, type Placement } from '../records/arms/placements.ts';
 import type { Call } from '../records/calls/calls.ts';
 import { TRIAGE_EVENTS } from '../records/calls/events.ts';
-import { stillStanding } from '../records/corrections/entries.ts';
+import { firstEntry, stillStanding } from '../records/corrections/entries.ts';
 import type { Limit } from '../records/limits/known-limits.ts';
 import type { BuildRecord } from '../records/whole-build/build-record.ts';
 import { armOfSetUp, satThen, takenWith } from './evidence/arm-then.ts';
 import { catalogueEvidence } from './evidence/families.ts';
+import { familyNamed } from './evidence/family-named.ts';
 import {
   answerEvidence,
   armEvidence,
@@ -78,16 +79,6 @@ function contactOf({ contact }: Call, record: BuildRecord) {
 const familiesOf = ({ catalogue = [] }: BuildRecord) =>
   catalogue.length === 0 ? {} : { families: catalogueEvidence(catalogue).families };
 
-/** The line of the catalogue that the rockers are sold under, by its name or its code. */
-function familyNamed({ build, catalogue = [] }: BuildRecord): Pick<Evidence['rockers'], 'family'> {
-  const named = build.spec.rockers?.family?.trim().toLowerCase();
-  if (named === undefined) return {};
-  const found = catalogue.find(({ name, code }) => [name, code].some((each) => each.toLowerCase() === named));
-  return found?.nominalRatio === undefined
-    ? {}
-    : { family: { name: found.name, nominalRatio: found.nominalRatio } };
-}
-
 /** Where a limit is from; words of the shop stay as they were written. */
 const sourceSaid = ({ source, revision }: Limit, units: UnitSystem): string =>
   revision === 0 ? speaking(units, () => inSpoken(source)) : source;
@@ -100,6 +91,7 @@ const seatOf = ({ cylinder, valve, armId }: Placement) => ({
 
 /** What is known of a build, in SI, as the assessment takes it: out of the record as it is now, for one of its calls. */
 export function evidenceOf(record: BuildRecord, call: Call): Evidence {
+  const firstScan = firstEntry(record.gapScans);
   const spec = specEvidence(record.build.spec);
   const taken = takenWith(record);
   const sold = soldAsThen(record);
@@ -113,7 +105,7 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
       ...contactOf(call, record),
     },
     ...spec,
-    rockers: { ...spec.rockers, ...familyNamed(record) },
+    rockers: { ...spec.rockers, ...familyNamed(record.build.spec, record) },
     arms: record.arms.map(armEvidence),
     seats: nowOnValves(record.placements).map(seatOf),
     ...(record.placements.length === 0 ? {} : { sat: record.placements.map(seatOf) }),
@@ -123,7 +115,7 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
     statements: record.setUps.flatMap(({ statements }) => statements.map(statementEvidence)),
     passes: record.readings.map(passEvidence),
     sheet: record.sheetReadings.map((reading) => sheetEvidence(reading, taken(reading))),
-    scans: record.gapScans.map((scan) => ({ ...scanEvidence(scan), ...sold(scan.seq) })),
+    scans: record.gapScans.map((scan) => ({ ...scanEvidence(scan), ...sold(firstScan(scan).seq) })),
     lash: record.lashLines.filter(({ reading }) => reading.arms === 'these').map(lashEvidence),
     tipMarks: record.tipMarks.map(markEvidence),
     part: record.partReadings.map(partEvidence),

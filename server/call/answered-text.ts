@@ -1,4 +1,4 @@
-import { beginsWith } from '../../shared/begins-with.ts';
+import { isAnswer } from '../../shared/begins-with.ts';
 import { answersTo, NOISE_QUESTIONS, noiseAnswerIn, noiseQuestionOf } from '../../shared/schemas/noise.ts';
 import type { AssessedQuestion } from '../mechanics/assessment/assessment.ts';
 import { choiceOf } from '../mechanics/assessment/common/chosen.ts';
@@ -24,7 +24,7 @@ export function answeredText(
   const where = place === undefined ? '' : `, ${placeOf(place)}`;
   const choice = choiceOf(question);
   if (choice === undefined) return `${said}${where}`;
-  const own = beginsWith(said, choice.code) ? besides(said, choice.code) : said;
+  const own = isAnswer(said, choice.code) ? besides(said, choice.code) : said;
   return worded(choice.label, own, where);
 }
 
@@ -51,7 +51,7 @@ export function loggedAnswer(
   if (noise !== undefined && word !== undefined)
     return worded(answersTo(noise)[word] ?? word, besides(answer, word), '');
   const own = ABOUT_LASH.test(code ?? questionId ?? '') ? { ...FOUND, ...LASH } : FOUND;
-  const [found] = Object.entries(own).filter(([each]) => beginsWith(answer, each));
+  const [found] = Object.entries(own).filter(([each]) => isAnswer(answer, each.replace(' ', '-')));
   return found === undefined ? `“${answer}”` : worded(found[1], besides(answer, found[0]), '');
 }
 

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { foundSaid } from '../begins-with.ts';
 import { amountsIn } from '../quantities/amounts-in.ts';
 import { buildSpec } from './build-spec.ts';
 import { CAN_BE } from './can-be.ts';
@@ -163,7 +164,7 @@ export const answerQuestion = z
   }, evenIfFaulty)
   .superRefine(({ code, questionId, answer, value, lean }, ctx) => {
     if (lean !== undefined) checkLean(ctx, lean, asksForLean(code, questionId), answer, came(ctx, 'value'));
-    if (code === 'read-back' && !came(ctx, 'found') && !/^(not[- ])?found\b/.test(String(answer)))
+    if (code === 'read-back' && !came(ctx, 'found') && foundSaid(String(answer)) === undefined)
       faultAt(ctx, ['found'], 'required', 'is missing: are the entries as they were read, or was one wrong');
     if (/^zero\b/.test(answer) && (value?.value ?? 0) > 0)
       faultAt(ctx, ['value'], 'not-allowed', 'does not go with a lash that was taken up to zero');

@@ -6,6 +6,7 @@ import { OF_HYDRAULIC } from './of-hydraulic.ts';
 import { OF_NOISE } from './of-noise.ts';
 import { OF_OTHERS } from './of-others.ts';
 import { OF_PART } from './of-part.ts';
+import { OF_PUT_RIGHT } from './of-put-right.ts';
 import { OF_RATIO } from './of-ratio.ts';
 import { OF_SCAN } from './of-scan.ts';
 import { OF_SETTING } from './of-setting.ts';
@@ -28,4 +29,5 @@ export const CALLS: readonly Call[] = [
   ...OF_SCAN,
   ...OF_NOISE,
   ...OF_OTHERS,
+  ...OF_PUT_RIGHT,
 ];

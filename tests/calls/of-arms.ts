@@ -8,7 +8,7 @@ const CARD = {
     exhaust: { lobeLift: '.361 in', lash: '.020 in' },
   },
 };
-const START = [asked('none'), described({ engine: { cylinders: 8 } }), described(CARD)];
+export const START = [asked('none'), described({ engine: { cylinders: 8 } }), described(CARD)];
 const SOLD = described({ rockers: { nominalRatio: 1.6 } });
 const SPRINGS = described({ springs: { installedHeight: '1.800 in', solidHeight: '1.150 in' } });
 const COUNTED = { counted: true };
@@ -17,7 +17,7 @@ const COUNTED = { counted: true };
 const LIKE_IT = ['.557 in', '.557 in', '.5575 in'];
 const ONE_FIVE = ['.522 in', '.522 in', '.5225 in'];
 const LOW = ['.530 in', '.530 in', '.5305 in'];
-const last = (name: string): string => `${name} valve-lift 3`;
+export const last = (name: string): string => `${name} valve-lift 3`;
 
 /** A set-up with three passes, after what came before it. */
 const readAs = (name: string, lifts: readonly string[], more: Parameters<typeof setUp>[1] = {}): Entry[] => [
@@ -39,7 +39,7 @@ const CHANGED_OVER = [
 const moved = { after: ['A on 3 intake', 'B on 1 intake'] };
 
 /** A on 3 intake by the record, another arm on 1 intake, and a set-up that names A there. */
-const ELSEWHERE = [
+export const ELSEWHERE = [
   arm('A', { ratioStamp: '1.6' }),
   arm('B', { ratioStamp: '1.5' }),
   placed('A', 3),

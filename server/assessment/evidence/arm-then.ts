@@ -3,6 +3,7 @@ import { storedWord, VALVES } from '../../../shared/schemas/words.ts';
 import { eventsOf } from '../../events/read-events.ts';
 import type { SatThen, SheetEvidence } from '../../mechanics/assessment/evidence.ts';
 import { armThen, nowOnValves, type Placement } from '../../records/arms/placements.ts';
+import { firstEntry } from '../../records/corrections/entries.ts';
 import { SET_UP_EVENTS } from '../../records/set-ups/events.ts';
 import type { SetUp } from '../../records/set-ups/set-ups.ts';
 import { SHEET_EVENTS } from '../../records/sheet/events.ts';
@@ -23,12 +24,8 @@ function armOfReading({ placements }: BuildRecord, reading: SheetReading, line: 
 export function takenWith(
   record: BuildRecord,
 ): (reading: SheetReading) => Pick<SheetEvidence, 'armId' | 'perTurn' | 'soldAsThen'> {
-  const byId = new Map(record.sheetReadings.map((reading) => [reading.id, reading]));
   // What was read then was read with the arm and the dial of then, whenever it was put right.
-  const firstOf = (reading: SheetReading): SheetReading => {
-    const before = reading.replaces === undefined ? undefined : byId.get(reading.replaces);
-    return before === undefined ? reading : firstOf(before);
-  };
+  const firstOf = firstEntry(record.sheetReadings);
   const sold = soldAsThen(record);
   const dials = new Map(
     eventsOf(record.events, SHEET_EVENTS['sheet-readings-kept']).map(({ seq, data }) => [seq, data.perTurn]),

@@ -102,6 +102,18 @@ export async function listEntries<Row extends EntryRow, Item>(
   return entriesOf(table, await rowsOfBuild(tx, principal, buildId, table.query(tx)));
 }
 
+/** The entry that another came to stand in place of, over however many corrections: what it was read with is of then. */
+export function firstEntry<Each extends Pick<Entry, 'id' | 'replaces'>>(
+  entries: readonly Each[],
+): (entry: Each) => Each {
+  const byId = new Map(entries.map((entry) => [entry.id, entry]));
+  const firstOf = (entry: Each): Each => {
+    const before = entry.replaces === undefined ? undefined : byId.get(entry.replaces);
+    return before === undefined ? entry : firstOf(before);
+  };
+  return firstOf;
+}
+
 /** The entries that stand: neither replaced nor a striking-out. */
 export function stillStanding<Each extends Pick<Entry, 'replacedBy' | 'struck'>>(
   entries: readonly Each[],

@@ -60,6 +60,8 @@ function reading(random: () => number, index: number): SheetEvidence {
     lifter: pick(random, ['solid', 'solid', 'hydraulic']),
     arms: random() < 0.85 ? 'these' : 'before',
     ...(random() < 0.4 ? { armId: pick(random, ['A', 'B', 'C']) } : {}),
+    // Some are of arms that were sold as another ratio then.
+    ...(index % 5 < 2 ? { soldAsThen: index % 5 === 0 ? 1.5 : 1.55 } : {}),
   };
 }
 

@@ -87,6 +87,56 @@ describe('set-ups of one arm on one valve that come out otherwise', () => {
     expect(both?.sentence).toMatch(/base, lifter and lash looked at/);
   });
 
+  describe('what a person said holds stays on record when a third is read', () => {
+    const [high, less] = [setUpOn(1, A.id, HIGH), setUpOn(1, A.id, LESS)];
+    const { answers } = answering(readIn(high, less), 0);
+    const three = (lifts: readonly number[]): Evidence => ({
+      ...readIn(high, less, setUpOn(1, A.id, lifts)),
+      answers,
+    });
+
+    test('like the one that was put aside: it is asked again, beside what was said, and nothing is turned round', () => {
+      const evidence = three(LESS);
+      const [open, ...others] = differs(evidence).toSorted(
+        (a, b) => Number(a.answered !== undefined) - Number(b.answered !== undefined),
+      );
+      expect(open?.weight).toBe('strong');
+      expect(open?.size).toMatch(/ Of set-ups \d+ and \d+ alone it was said: Set-up \d+ holds, 1\.601\.$/);
+      expect(others.map(({ weight, answered }) => [weight, answered?.entryId])).toEqual([['weak', 'a']]);
+      expect(heard(evidence).next).toBe('set-ups-differ');
+      expect(words(evidence).ratio).toBeUndefined();
+    });
+
+    test('like the one that was said to hold: that is borne out', () => {
+      const evidence = three(HIGH);
+      expect(differs(evidence).map(({ weight }) => weight)).toEqual(['weak', 'weak']);
+      expect(differs(evidence).flatMap(({ answered }) => answered?.entryId ?? [])).toEqual(['a']);
+      expect(words(evidence).ratio).toBe('agrees');
+    });
+
+    test('answered for all three, that answer counts', () => {
+      const evidence = three(LESS);
+      const question = differs(evidence).find(({ answered }) => answered === undefined);
+      const later = answers.map((answer) => ({
+        ...answer,
+        id: 'later',
+        line: 100,
+        questionId: question?.id ?? '',
+        answer: question?.answers[1]?.code ?? '',
+      }));
+      for (const all of [
+        [...answers, ...later],
+        [...later, ...answers],
+      ]) {
+        const told = { ...evidence, answers: all };
+        expect(heard(told).headlines[0]).toMatch(/1\.501 ± .* under the 1\.6/);
+        expect(differs(told).flatMap(({ answered }) => answered?.entryId ?? [])).toEqual(
+          expect.arrayContaining(['a', 'later']),
+        );
+      }
+    });
+  });
+
   test('a clean reading of the arm on another valve has its word, whatever is open on the first', () => {
     const evidence = readIn(setUpOn(1, A.id, HIGH), setUpOn(1, A.id, LESS), setUpOn(2, A.id, HIGH));
     const against = heard(evidence).all.judgements.filter(({ id }) => /^ratio:.*:mark$/.test(id));

@@ -25,10 +25,12 @@ function otherArmsOf(entry: SheetEvidence, evidence: Evidence): SheetEvidence['o
   return isPlanned ? 'on-now' : undefined;
 }
 
+/** No one ratio makes the gaps of an overhead cam: they are what was read, whatever its arms were sold as. */
+export const isMadeByRatio = ({ engine }: Evidence): boolean => (engine.gear ?? 'pushrod') === 'pushrod';
+
 /** The same evidence with those gaps marked that were read with other arms than they are asked for. */
 export function withOtherArms(evidence: Evidence): Evidence {
-  // No one ratio makes the gaps of an overhead cam: they are what was read.
-  if ((evidence.engine.gear ?? 'pushrod') !== 'pushrod') return evidence;
+  if (!isMadeByRatio(evidence)) return evidence;
   const sheet = evidence.sheet.map((entry) => {
     const otherArms = otherArmsOf(entry, forSide(evidence, sideOfValve(entry.valve)));
     return otherArms === undefined ? entry : { ...entry, otherArms };

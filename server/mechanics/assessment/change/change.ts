@@ -1,151 +1,26 @@
-import { defined } from '../../../../shared/defined.ts';
 import { planOf } from '../../../../shared/schemas/goals.ts';
-import { assumptionsOf } from '../../consequences/assumptions.ts';
-import { movedScan } from '../../consequences/piston-gap.ts';
-import { nestSaid } from '../../springs/nested.ts';
 import type { AssessedQuestion, NotToRun } from '../assessment.ts';
-import { firstSaid } from '../common/first-said.ts';
 import type { PartSaid } from '../common/part-said.ts';
-import { keyOf, placeOf, subjectSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
-import { gapCells } from '../sheet/cells.ts';
-import { rowsOf, type SheetRow } from '../sheet/rows.ts';
-import { isWithPlan, seenByChange, withOtherArms } from './arms-of-gaps.ts';
-import { checksOf, notCalculated } from './checks.ts';
+import { rowsOf } from '../sheet/rows.ts';
+import { isMadeByRatio, seenByChange, withOtherArms } from './arms-of-gaps.ts';
 import { closestAsked } from './closest-asked.ts';
-import type { ChangeDetail, ChangeFigure } from './detail.ts';
-import { figureQuantities, figuresOf } from './figures.ts';
-import { type GapCalculations, gapCalculations } from './gap-calculations.ts';
-import { gapsOf } from './gaps.ts';
+import type { ChangeDetail } from './detail.ts';
+import { gapCalculations } from './gap-calculations.ts';
 import { notUsedHeadlines, shortGaps, worstHeadlines } from './headlines.ts';
 import type { ValveRatio, WithheldRatio } from './input.ts';
-import { gapsBefore, knownInput, lashInForce } from './known.ts';
 import { notKnownHeadline } from './not-known.ts';
-import { forSide, planKey, plansOf } from './plans.ts';
-import { pushrodRead, readWith } from './pushrod-read-with.ts';
-import { type BeforeAndAfter, beforeAndAfter, isOfPlan, nominalNow } from './ratios.ts';
+import { forSide, plansOf } from './plans.ts';
+import { pushrodPair } from './pushrod-read-with.ts';
 import { readAgainstWorked, untilWorkedIsSure } from './read-against-worked.ts';
 import { sameRatioHeadlines } from './same-ratio.ts';
 import { soldThenAsked } from './sold-then.ts';
 import { type Spot, spotsOf } from './spots.ts';
-import { bendOf, variantsOf } from './spread.ts';
 import { springsAsked, untilSpringsAreSure } from './springs-bind.ts';
-import { cardsRatio } from './stated-ratios.ts';
 import { studsTold } from './studs.ts';
 import { calculatedJudgements } from './told.ts';
-import { toldOnce, type Worked } from './told-once.ts';
-
-/** Where the two ratios are from, with what their intervals allow. */
-const sourcesSaid = ({ before, after }: BeforeAndAfter): string[] => [
-  ...(before === undefined ? [] : [`the ratio before: ${before.source}`]),
-  ...(after === undefined ? [] : [`the ratio after: ${after.source}`]),
-];
-
-/** Each of two springs by itself, at the lift after. */
-function ofNest({ springs: { nest } }: Evidence, figures: readonly ChangeFigure[]): string[] {
-  const lift = figures.find(({ name }) => name === 'net-lift')?.after?.value;
-  return nest === undefined || lift === undefined ? [] : nestSaid(nest, lift);
-}
-
-/** A ratio that was read and is no ground for a figure yet: what comes first. */
-const withheldSaid = ({ withheld, about }: Spot): string[] =>
-  withheld
-    .slice(0, 1)
-    .map(
-      ({ lacks }) =>
-        `The ratio read on ${subjectSaid(about)} is not calculated with yet. ${firstSaid(lacks)}`,
-    );
-
-/** What was read with the arms of one plan says nothing of another. */
-const rowWith = (row: SheetRow, plan: number | undefined, evidence: Evidence): SheetRow => ({
-  ...row,
-  others: row.others.filter((entry) => isWithPlan(entry, plan, evidence)),
-});
-
-/** One valve or side with one of the ratios that are planned, or with what is on it where none is. */
-function workOut(
-  evidence: Evidence,
-  spot: Spot,
-  plan: number | undefined,
-  { calculations, read }: { readonly calculations: GapCalculations; readonly read: readonly ValveRatio[] },
-): Worked {
-  const { side, place, about, lobeLift } = spot;
-  const ratios = beforeAndAfter(evidence, side, spot.ratios, plan, place);
-  const ofPlan = planKey(evidence, plan);
-  const before = gapsBefore(evidence, place);
-  const known = knownInput(evidence, {
-    side,
-    ...(place && { place }),
-    ...(lobeLift && { lobeLift }),
-    before,
-  });
-  const bend = bendOf(ratios.after, lobeLift, evidence);
-  const figures = figuresOf(variantsOf(known, ratios, 0), about, ofPlan);
-  const pushrod = pushrodRead(evidence, {
-    side,
-    plan,
-    ...ratios,
-    ...defined({ nominal: nominalNow(evidence, place), card: cardsRatio(evidence, side) }),
-  });
-  const variants = readWith(variantsOf(known, ratios, bend), pushrod.arms);
-  const moved = movedScan(variants.middle);
-  const gaps = gapsOf(variants, {
-    evidence,
-    calculations,
-    about,
-    planKey: ofPlan,
-    bend: bend * (lobeLift ?? 0),
-    before,
-    pushrod,
-    isFirstRead: read.some((each) => each.spring === 'light' && isOfPlan(each, plan, evidence)),
-    told: new Set([
-      ...(spot.row?.others ?? []).map(({ kind }) => kind),
-      ...evidence.sheet
-        .filter(
-          (each) => each.otherArms !== undefined && place !== undefined && placeOf(each) === placeOf(place),
-        )
-        .map(({ kind }) => kind),
-    ]),
-    measured: spot.row === undefined ? [] : gapCells(evidence, rowWith(spot.row, plan, evidence)),
-    ...defined({ after: ratios.after, moved }),
-  });
-  const calculated = gaps.some(({ after }) => after?.basis === 'calculated');
-  const lash = lashInForce(evidence, side, place);
-  const piston = gaps.find(({ name }) => name === 'piston-to-valve')?.after;
-  const closest = piston?.basis === 'calculated' ? calculations.closest(variants.middle) : undefined;
-  const key = `${keyOf(about)}${ofPlan}`;
-  const otherArms = plan !== undefined || planOf(evidence.call.goal).isChange === true;
-  const detail: Omit<ChangeDetail, 'checks' | 'cautions' | 'adjusters'> = {
-    id: `change:${key}`,
-    key,
-    about,
-    ...ratios,
-    ...defined({ plan, lobeLift, lash }),
-    figures,
-    gaps,
-    ...defined({ closest }),
-    ...defined({ notUsed: withheldSaid(spot)[0] }),
-    assumptions: [
-      ...assumptionsOf(variants.middle, calculated),
-      ...ofNest(evidence, figures),
-      ...sourcesSaid(ratios),
-      ...(otherArms ? [notCalculated(evidence)] : []),
-    ],
-  };
-  return {
-    detail: { ...detail, checks: otherArms ? checksOf(detail) : [] },
-    input: variants.middle,
-    otherArms,
-    questions: pushrod.question === undefined ? [] : [pushrod.question],
-    quantities: figureQuantities(figures, about, ratios.after, lash),
-  };
-}
-
-interface PlannedSpot {
-  readonly seen: Evidence;
-  readonly spot: Spot;
-  readonly plan: number | undefined;
-}
+import { toldOnce } from './told-once.ts';
+import { armsKnown, type PlannedSpot, workOut } from './work-out.ts';
 
 /** Every spot with the first plan of its side, then with the next; without one, with what is on it. */
 function plannedSpots(evidence: Evidence, spots: readonly Spot[]): PlannedSpot[] {
@@ -178,9 +53,9 @@ export function changePart(
   const evidence = seenByChange(withOtherArms(read));
   const calculations = gapCalculations();
   const spots = spotsOf(evidence, rowsOf(evidence), { ratios, withheld });
-  const worked = plannedSpots(evidence, spots).map(({ seen, spot, plan }) =>
-    workOut(seen, spot, plan, { calculations, read: ratios }),
-  );
+  const planned = plannedSpots(evidence, spots);
+  const pairs = planned.flatMap((each) => pushrodPair(each.seen, armsKnown(each)) ?? []);
+  const worked = planned.map((each) => workOut(each, { calculations, read: ratios, pairs }));
   const bare = worked.map(({ detail }) => detail);
   const ofSprings = springsAsked(evidence, bare);
   const ofWorked = readAgainstWorked(evidence, bare);
@@ -189,7 +64,7 @@ export function changePart(
   const questions = onceById([
     ...ofSprings,
     ...ofWorked,
-    ...soldThenAsked(read),
+    ...(isMadeByRatio(read) ? soldThenAsked(read) : []),
     ...closestAsked(evidence),
     ...worked.flatMap((each) => each.questions),
     ...studs.questions,

@@ -42,11 +42,16 @@ function scanBeforeOf(before: readonly JudgedGap[]): Pick<ConsequenceInput, 'sca
 const isOfGap = (entry: SheetEvidence): entry is JudgedGap['entry'] =>
   GAP_KINDS.some((kind) => kind === entry.kind);
 
-/** The worst standing reading of each gap that was taken with the arms before. */
-export function gapsBefore(evidence: Evidence, place: ValvePlace | undefined): JudgedGap[] {
+/** The worst standing reading of each gap that was taken with the arms before, of those that are meant. */
+export function gapsBefore(
+  evidence: Evidence,
+  place: ValvePlace | undefined,
+  isMeant: (entry: SheetEvidence) => boolean,
+): JudgedGap[] {
   if (place === undefined) return [];
   const here = evidence.sheet
     .filter((each) => each.standing && each.arms === 'before' && placeOf(each) === placeOf(place))
+    .filter(isMeant)
     .toSorted(byId)
     .filter(isOfGap);
   return GAP_KINDS.flatMap((kind) => {

@@ -75,6 +75,12 @@ export function nominalNow(evidence: Evidence, place: ValvePlace | undefined): n
   return plansOf(evidence).some((each) => same(stated?.value, each)) ? undefined : stated?.value;
 }
 
+interface WhereAndThen {
+  readonly place?: ValvePlace;
+  /** What arms that are off since were sold as. */
+  readonly soldThen?: number;
+}
+
 /**
  * The ratios before and after, each from the best that is known of it.
  *
@@ -87,7 +93,7 @@ export function beforeAndAfter(
   valve: Side,
   ratios: readonly ValveRatio[],
   plan: number | undefined,
-  place?: ValvePlace,
+  { place, soldThen }: WhereAndThen = {},
 ): BeforeAndAfter {
   const [on, off] = [false, true].map((isOff) =>
     ratios.filter((each) => isOffSince(each, evidence) === isOff),
@@ -99,8 +105,7 @@ export function beforeAndAfter(
   const assumed = cardsRatio(evidence, valve);
   const stated = stampedOn(evidence, place) ?? soldRatio(evidence);
   const sold = stated && notMeasured(stated);
-  const then = soldBefore(evidence, place);
-  const was = then && notMeasured(then);
+  const was = soldThen === undefined ? undefined : notMeasured(soldBefore(soldThen));
   // An arm that is off tells what was there before; the one that sits there now, what there is.
   if (plan === undefined)
     return defined({ before: read('fitted', off) ?? was ?? assumed, after: read('fitted', on) ?? sold });

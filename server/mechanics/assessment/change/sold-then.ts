@@ -5,6 +5,7 @@ import { chosenOf } from '../common/chosen.ts';
 import { nominalSaid } from '../common/said.ts';
 import type { Evidence, SheetEvidence } from '../evidence.ts';
 import { markOn } from '../ratio/stamp.ts';
+import { soldRatio } from './stated-ratios.ts';
 
 const SAME = 'same-arms';
 
@@ -29,13 +30,10 @@ const isOfThen = (entry: SheetEvidence, evidence: Evidence): boolean =>
   GAP_KINDS.some((gap) => gap === entry.kind) &&
   markOn(evidence, entry.armId) === undefined;
 
-function askedOf(
-  then: number,
-  gaps: readonly SheetEvidence[],
-  { rockers, answers }: Evidence,
-): AssessedQuestion {
+function askedOf(then: number, gaps: readonly SheetEvidence[], evidence: Evidence): AssessedQuestion {
   const name = nominalSaid(then);
-  const now = rockers.soldAs === undefined ? 'no ratio' : nominalSaid(rockers.soldAs);
+  const sold = soldRatio(evidence)?.value;
+  const now = sold === undefined ? 'no ratio' : nominalSaid(sold);
   return asked(
     {
       code: 'gap-arms-then',
@@ -52,7 +50,7 @@ function askedOf(
       about: { of: 'build' },
       step: 'consequences',
       among: `sold-as-${name}`,
-      answers,
+      answers: evidence.answers,
       choices: choicesOf(name),
     },
   );

@@ -1,5 +1,5 @@
 import { PLANNED_RATIO, STATED_RATIO } from '../../kit/allowances.ts';
-import { nominalSaid, placeOf } from '../common/said.ts';
+import { nominalSaid } from '../common/said.ts';
 import { seatedOn } from '../common/seats.ts';
 import type { Evidence, Side, ValvePlace } from '../evidence.ts';
 import { markOn } from '../ratio/stamp.ts';
@@ -27,15 +27,12 @@ export function soldRatio({ rockers: { soldAs, family } }: Evidence): Stated | u
   return { from: 'family', value, said: `the ${nominalSaid(value)} of their family, ${name}` };
 }
 
-/** What the arms that are off since were sold as, where a gap of the valve was read with them. */
-export function soldBefore({ sheet }: Evidence, place: ValvePlace | undefined): Stated | undefined {
-  const value = sheet.find(
-    (each) => place !== undefined && each.otherArms === 'off-since' && placeOf(each) === placeOf(place),
-  )?.soldAsThen;
-  return value === undefined
-    ? undefined
-    : { from: 'sold-as', value, said: `the ${nominalSaid(value)} they were sold as` };
-}
+/** What the arms that are off since were sold as. */
+export const soldBefore = (value: number): Stated => ({
+  from: 'sold-as',
+  value,
+  said: `the ${nominalSaid(value)} they were sold as`,
+});
 
 /** What the arm that sits on a valve is stamped as, where its mark can be read. */
 export function stampedOn(evidence: Evidence, place: ValvePlace | undefined): Stated | undefined {

@@ -1,4 +1,4 @@
-import { beginsWith } from '../../../../shared/begins-with.ts';
+import { isAnswer } from '../../../../shared/begins-with.ts';
 import { defined } from '../../../../shared/defined.ts';
 import type { StepName } from '../../../../shared/steps.ts';
 import type { AssessedQuestion, Subject } from '../assessment.ts';
@@ -77,13 +77,13 @@ function answerTo(
   return fitting.toSorted((a, b) => a.line - b.line).at(-1);
 }
 
-/** Whether it was found so: as it was said beside the answer, else by an answer that begins with the code of a yes or no. */
+/** Whether it was found so: as it was said beside the answer, else by an answer that is the code of a yes or no. */
 function foundOf(
   { answer, found }: AnswerEvidence,
   choices: AssessedQuestion['answers'],
 ): boolean | undefined {
   if (found !== undefined) return found;
-  const said = (word: string) => beginsWith(answer, word) && choices.some(({ code }) => code === word);
+  const said = (word: string) => isAnswer(answer, word) && choices.some(({ code }) => code === word);
   return said('found') ? true : said('not-found') ? false : undefined;
 }
 

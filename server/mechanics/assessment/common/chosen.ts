@@ -1,4 +1,4 @@
-import { beginsWith } from '../../../../shared/begins-with.ts';
+import { isAnswer } from '../../../../shared/begins-with.ts';
 import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 
 type Answered = Pick<AssessedQuestion, 'answers' | 'answered'>;
@@ -6,7 +6,7 @@ type Answered = Pick<AssessedQuestion, 'answers' | 'answered'>;
 /** The answer that a question was given, of those that were offered: the one its words begin with, else its yes or no. */
 export function choiceOf({ answers, answered }: Answered): AnswerChoice | undefined {
   if (answered === undefined) return undefined;
-  const fitting = answers.filter(({ code }) => beginsWith(answered.answer, code));
+  const fitting = answers.filter(({ code }) => isAnswer(answered.answer, code));
   const longest = fitting.toSorted((a, b) => b.code.length - a.code.length)[0];
   if (longest !== undefined || answered.found === undefined) return longest;
   const code = answered.found ? 'found' : 'not-found';

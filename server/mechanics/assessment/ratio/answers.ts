@@ -1,4 +1,4 @@
-import { beginsWith } from '../../../../shared/begins-with.ts';
+import { foundSaid } from '../../../../shared/begins-with.ts';
 import { isAskedAs } from '../common/asked.ts';
 import type { AnswerEvidence } from '../evidence.ts';
 
@@ -44,8 +44,7 @@ export function yesOrNo(text: string): boolean | undefined {
 /** Whether something was found wrong; undefined where the answer does not say. */
 export function foundBy(answer: AnswerEvidence): boolean | undefined {
   if (answer.found !== undefined) return answer.found;
-  if (beginsWith(answer.answer, 'not-found')) return false;
-  return beginsWith(answer.answer, 'found') ? true : yesOrNo(answer.answer);
+  return foundSaid(answer.answer) ?? yesOrNo(answer.answer);
 }
 
 /** The one pass that it was found on, by its number: `pass-2`. */

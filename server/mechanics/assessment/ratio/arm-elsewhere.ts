@@ -1,12 +1,13 @@
+import { beginsWith } from '../../../../shared/begins-with.ts';
 import type { AnswerChoice } from '../assessment.ts';
 import type { Doubt } from '../common/asked.ts';
 import { placeOf } from '../common/said.ts';
 import type { AnswerEvidence, Evidence, SatThen, SetUpEvidence, SetUpFact } from '../evidence.ts';
-import { codeOf, stateIn } from './answers.ts';
+import { codeOf } from './answers.ts';
 import type { SetUpRead } from './set-up-read.ts';
 import type { SetUpNow } from './set-ups.ts';
 
-const CODE = 'arm-sits-elsewhere';
+export const ARM_ELSEWHERE = 'arm-sits-elsewhere';
 
 /** The arm that is named sat on another valve then, and by the record it never sat on this one. */
 function elsewhere({ armId, satThen = [], ...place }: SetUpEvidence): SatThen | undefined {
@@ -20,8 +21,9 @@ const sittingThere = ({ satThen = [], ...place }: SetUpEvidence): string | undef
 
 const WORDS = ['moved', 'arm-there', 'other-arm', 'other-valve'] as const;
 
+/** The word that the answer begins with: “no, it was not moved” denies one and says no other. */
 const saidIn = (answer: AnswerEvidence) =>
-  codeOf(answer) === CODE ? stateIn(answer.answer, WORDS) : undefined;
+  codeOf(answer) === ARM_ELSEWHERE ? WORDS.find((word) => beginsWith(answer.answer, word)) : undefined;
 
 /** What the answer makes of the set-up: another arm, none that is known, or another valve. */
 export function armBy(
@@ -45,7 +47,7 @@ export function armBy(
 }
 
 const isMoved = ({ answers }: SetUpNow): boolean => {
-  const last = answers.findLast((answer) => codeOf(answer) === CODE);
+  const last = answers.findLast((answer) => codeOf(answer) === ARM_ELSEWHERE);
   return last !== undefined && saidIn(last) === 'moved';
 };
 
@@ -59,7 +61,7 @@ export function armElsewhereAsked(evidence: Evidence, { setUp, valve }: SetUpRea
   const name = nameOf(evidence, setUp.armId);
   return [
     {
-      code: CODE,
+      code: ARM_ELSEWHERE,
       weight: isMoved(setUp) ? 'weak' : 'strong',
       ask: `By the record ${name} sat on ${placeOf(sat)} when set-up ${setUp.number} was read with it on ${placeOf(setUp)}. Was it moved?`,
       knownBy: 'sat elsewhere by the record',

@@ -8,8 +8,8 @@ import { asked } from '../common/asked.ts';
 import { inches } from '../common/said.ts';
 import type { AnswerEvidence, Evidence } from '../evidence.ts';
 import { isAlikeElsewhere, OF_ONE_READING } from './alike-elsewhere.ts';
-import { answerTo, foundBy, passNamed } from './answers.ts';
-import { armElsewhereAsked } from './arm-elsewhere.ts';
+import { answerTo, codeOf, foundBy, passNamed } from './answers.ts';
+import { ARM_ELSEWHERE, armElsewhereAsked } from './arm-elsewhere.ts';
 import { choicesOf } from './choices.ts';
 import { questionInput } from './question-input.ts';
 import { saysZero, withSayings } from './sayings.ts';
@@ -31,6 +31,8 @@ function foundOn(
   question: AssessedQuestion,
   answer: AnswerEvidence,
 ): boolean | undefined {
+  // That it was not moved leaves open which arm or valve it was.
+  if (question.code === ARM_ELSEWHERE) return undefined;
   const number = passNamed(answer);
   // That it was out is what was looked for: nobody asks for it again.
   if (question.code === 'lash-left-in' && saysZero(answer)) return false;
@@ -94,14 +96,18 @@ function noLongerRaised(question: AssessedQuestion, about: Subject): AssessedQue
   return { ...rest, about, weight: 'weak', answered: { entryId, answer } };
 }
 
-/** A set-up as it was known when an answer was given: what was said before it, and not what came of it. */
-function knownBefore(evidence: Evidence, own: SetUpRead, line: number): SetUpRead {
+/**
+ * A set-up as it was known when an answer was given: what was said before it, and not what came of it, nor of an earlier
+ * answer to the same.
+ */
+function knownBefore(evidence: Evidence, own: SetUpRead, answer: AnswerEvidence): SetUpRead {
   const said = evidence.setUps.find(({ id }) => id === own.setUp.id);
   if (said === undefined) return own;
   const earlier = <Each extends { readonly line: number }>(all: readonly Each[]) =>
-    all.filter((each) => each.line < line);
+    all.filter((each) => each.line < answer.line);
   const { armId, armTaken, answers } = own.setUp;
-  const then = withSayings(said, earlier(evidence.statements), earlier(answers));
+  const others = answers.filter((each) => codeOf(each) !== codeOf(answer));
+  const then = withSayings(said, earlier(evidence.statements), earlier(others));
   // An arm that was put right by an answer is named otherwise before it.
   return { ...own, setUp: { ...then, ...defined({ armId: then.armId ?? armId }), armTaken, answers } };
 }
@@ -119,9 +125,9 @@ export function questionsOfSetUp(
   const told = new Set(now.map(({ answered }) => answered?.entryId));
   const settled = own.setUp.answers
     .filter(({ id }) => !told.has(id))
-    .flatMap(({ id, line }) =>
-      questionsOf(evidence, knownBefore(evidence, own, line), all).filter(
-        ({ answered }) => answered?.entryId === id,
+    .flatMap((answer) =>
+      questionsOf(evidence, knownBefore(evidence, own, answer), all).filter(
+        ({ answered }) => answered?.entryId === answer.id,
       ),
     );
   const about = setUpSubject(own.setUp);

@@ -54,13 +54,16 @@ function deflectionOf({ light, running }: Pair): Deflection | undefined {
   return { lift: a - b, half, ratio: (a - b) / lobe, ratioHalf: half / lobe };
 }
 
+/** Lash was in one of the two, or the zero had moved: their difference is not the spring’s. */
+const READ_AGAIN =
+  'both springs read with the lash out and the dial back at zero; the one that was not is put right in its set-up, or struck out and read again';
+
 function quantities(
   explained: GroupExplained,
-  { light, running }: Pair,
   found: Deflection,
   lacks: readonly string[],
+  restsOn: readonly string[],
 ) {
-  const restsOn = [...light.read.valve.used, ...running.read.valve.used].map(({ id }) => id).sort();
   const of = (code: string, name: string, dimension: 'length' | 'ratio', value: number, half: number) => ({
     id: `${code}:${explained.group.key}`,
     name,
@@ -130,12 +133,17 @@ export function deflection(
   const pair = { light, running };
   const found = deflectionOf(pair);
   if (found === undefined) return NOTHING;
-  const lacks = lacksOf(pair);
-  const all = quantities(explained, pair, found, lacks);
-  const restsOn = all[0]?.restsOn ?? [];
+  const open = lacksOf(pair);
+  const restsOn = [...light.read.valve.used, ...running.read.valve.used].map(({ id }) => id).sort();
+  const questions = open.length > 0 ? [] : deflectionAsked(evidence, explained, { ...found, restsOn });
+  const lacks = [
+    ...open,
+    ...(questions.some(({ answered }) => answered?.found === true) ? [READ_AGAIN] : []),
+  ];
+  const all = quantities(explained, found, lacks, restsOn);
   return {
     quantities: all,
     judgements: [judgement(evidence, explained, found, lacks, restsOn)],
-    questions: lacks.length > 0 ? [] : deflectionAsked(evidence, explained, { ...found, restsOn }),
+    questions,
   };
 }

@@ -69,6 +69,18 @@ function saidBy(answer: AnswerEvidence): Partial<Facts> {
 const firstWord = <Word extends string>(text: string, words: readonly Word[]): Word | undefined =>
   words.find((word) => text === word || text.startsWith(`${word}:`));
 
+/** Questions of which valve and arm it was: an answer is said of the set-up as it was entered, not of what came of another. */
+const OF_PLACE: ReadonlySet<string> = new Set(['arm-sits-elsewhere', 'valve-swapped']);
+
+/** Answers that count: one given again puts the one before it right. */
+const counting = (answers: readonly AnswerEvidence[]): AnswerEvidence[] => {
+  const sorted = answers.toSorted((a, b) => a.line - b.line);
+  return sorted.filter(
+    (answer) =>
+      !OF_PLACE.has(codeOf(answer)) || sorted.findLast((each) => codeOf(each) === codeOf(answer)) === answer,
+  );
+};
+
 /** The set-up with what was said of it, a later word before an earlier one. */
 export function withSayings<SetUp extends SetUpEvidence>(
   setUp: SetUp,
@@ -79,7 +91,7 @@ export function withSayings<SetUp extends SetUpEvidence>(
     ...statements
       .filter(({ setUpId }) => setUpId === setUp.id)
       .map((each) => ({ line: each.line, of: () => each })),
-    ...answers.map((answer) => ({
+    ...counting(answers).map((answer) => ({
       line: answer.line,
       of: (known: SetUpEvidence) => {
         const { says, notKnown } = armBy(answer, known);

@@ -4,6 +4,7 @@ import type { AssessedQuestion } from '../assessment.ts';
 import { chosenOf } from '../common/chosen.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
+import { beforeSaid, chosenBefore, isBorneOut } from './chosen-before.ts';
 import { LASH_KNOWN_IN } from './conditions.ts';
 import { groupKey } from './group-key.ts';
 import type { SetUpKnown } from './known.ts';
@@ -13,6 +14,8 @@ import { lobesAlike, openLack, setUpsSaid, whichHolds } from './which-holds.ts';
 /** The ratio came out otherwise in another set-up of the same arm on the same valve, read the same way. */
 export interface Differs {
   readonly question: AssessedQuestion;
+  /** What was answered while fewer of them were there: it stays with its answer. */
+  readonly before: readonly AssessedQuestion[];
   /** `aside`: another one holds. Left out, nobody knows yet which does. */
   readonly now?: 'holds' | 'aside';
 }
@@ -58,22 +61,31 @@ const onOtherValves = ([first]: readonly SetUpKnown[], known: readonly SetUpKnow
 function withOne(evidence: Evidence, own: readonly SetUpKnown[], known: readonly SetUpKnown[]): SetUpKnown[] {
   const most = mostOf(own);
   if (most.length === own.length || own.length < 2) return [...own];
-  const raised = whichHolds(evidence, own, { most, elsewhere: onOtherValves(own, known) });
-  const chosen = chosenOf(raised);
+  const before = chosenBefore(evidence, own);
+  const put = whichHolds(evidence, own, { most, elsewhere: onOtherValves(own, known) });
+  const chosen = chosenOf(put);
+  // What a person said of fewer stands until a person says otherwise: a later reading alone does not turn it round.
+  const decided = before.length === 0 || isBorneOut(before, most) ? most : [];
+  const raised: AssessedQuestion = {
+    ...put,
+    weight: decided.length > 0 ? 'weak' : 'strong',
+    ...defined({ size: put.size && `${put.size}${beforeSaid(before)}` }),
+  };
   const named = own.filter(({ read }) => chosen === `set-up-${read.setUp.number}`);
   const [only] = named;
   const holding =
-    only === undefined ? (chosen === undefined ? most : []) : own.filter((each) => areAlike(each, only));
+    only === undefined ? (chosen === undefined ? decided : []) : own.filter((each) => areAlike(each, only));
   // Answered, nobody waits for it: what is left to do is said with the reading.
   const question: AssessedQuestion = chosen === undefined ? raised : { ...raised, weight: 'weak' };
+  const told = { question, before: before.map((each) => each.question) };
   return own.map((each): SetUpKnown => {
-    if (holding.includes(each)) return { ...each, differs: { question, now: 'holds' } };
+    if (holding.includes(each)) return { ...each, differs: { ...told, now: 'holds' } };
     const lack =
       holding.length > 0
         ? `a reading that comes to the same as ${setUpsSaid(holding)}`
         : openLack(question, own, chosen);
     const now = holding.length > 0 ? ('aside' as const) : undefined;
-    return { ...each, lacks: [...each.lacks, lack], differs: { question, ...defined({ now }) } };
+    return { ...each, lacks: [...each.lacks, lack], differs: { ...told, ...defined({ now }) } };
   });
 }
 
@@ -128,7 +140,11 @@ export function differingAsked(
   since: ReadonlyMap<string, unknown>,
 ): AssessedQuestion[] {
   const asked = new Map(
-    known.flatMap(({ differs }) => (differs === undefined ? [] : [[differs.question.id, differs.question]])),
+    known.flatMap(({ differs }) =>
+      differs === undefined
+        ? []
+        : [differs.question, ...differs.before].map((each) => [each.id, each] as const),
+    ),
   );
   return [...asked.values()].map((question) => {
     const open = known.filter(

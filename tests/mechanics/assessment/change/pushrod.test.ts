@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { changePart } from '../../../../server/mechanics/assessment/change/change.ts';
+import type { ValveRatio } from '../../../../server/mechanics/assessment/change/input.ts';
 import type { AnswerEvidence, Evidence } from '../../../../server/mechanics/assessment/evidence.ts';
 import { IN } from '../../../../server/mechanics/kit/si.ts';
 import { PLAIN } from '../plain-build.ts';
@@ -20,7 +21,7 @@ const said = (answer: string): readonly AnswerEvidence[] => [
   {
     id: 'said',
     line: 9,
-    questionId: 'question:pushrod-read-with:intake:with-which-arms-pushrod-to-head-was-read',
+    questionId: 'question:pushrod-read-with:intake:1.5:with-which-arms-pushrod-to-head-was-read',
     code: 'pushrod-read-with',
     question: 'With which arms?',
     answer,
@@ -60,6 +61,55 @@ describe('the card has 1.5, the arms that are on are sold as 1.6, and 1.7 is pla
     expect(of(build(rockers, 0.09)).gap?.before?.basis).toBe('measured');
     expect(of(build(rockers, 0.09, { answers: said('others') })).gap?.before?.basis).toBe('calculated');
   });
+});
+
+describe('answered, and the ratio of the card put right to 1.3 since', () => {
+  const rockers = { soldAs: 1.6, planned: 1.7 };
+  const right = (answer: string) =>
+    of(build(rockers, 0.09, { answers: said(answer), card: { ...PLAIN.card, assumedRatio: 1.3 } }));
+  const asked = ({ part }: ReturnType<typeof of>) =>
+    part.questions.filter(({ code }) => code === 'pushrod-read-with');
+
+  test('“others” was said of arms of 1.5: it is asked of those of 1.3', () => {
+    const told = right('others');
+    expect(told.gap?.lacks).toContain('which arms it was read with');
+    expect(told.bound('value')).toBeCloseTo(0.036, 9);
+    expect(asked(told).map(({ answered }) => answered)).toEqual([undefined]);
+    expect(asked(told)[0]?.size).toMatch(/ It was answered while the others were 1\.5\.$/);
+  });
+
+  test('“on now” holds whatever the others are', () => {
+    const told = right('on-now');
+    expect(told.bound('value')).toBeCloseTo(0.036, 9);
+    expect(told.gap?.lacks).not.toContain('which arms it was read with');
+    expect(asked(told).map(({ answered }) => answered?.entryId)).toEqual(['said']);
+  });
+});
+
+test('asked of a side, the arms of each of its valves are named, in whatever order they were read', () => {
+  const readOn = (cylinder: number, value: number): ValveRatio => ({
+    cylinder,
+    valve: 'intake',
+    setUpId: `s${cylinder}`,
+    value,
+    low: value - 0.01,
+    high: value + 0.01,
+    spring: 'light',
+    basis: 'measured',
+    lashIn: 'none',
+    lobeLift: 0.35 * IN,
+    lacks: [],
+    restsOn: [`p${cylinder}`],
+  });
+  const ratios = [readOn(1, 1.58), readOn(2, 1.62)];
+  const asks = [ratios, [...ratios].reverse()].map((given) =>
+    changePart(build({ soldAs: 1.6 }, 0.09), given)
+      .questions.filter(({ code }) => code === 'pushrod-read-with')
+      .map(({ ask }) => ask),
+  );
+  const all =
+    'With which arms was pushrod to head of the intake valves read: those that are on now, the 1.6 they are sold as, the measured 1.580 and the measured 1.620, or ones of the 1.5 the card assumes?';
+  expect(asks).toEqual([[all], [all]]);
 });
 
 test('going down to the card’s ratio it is never clear on the good side alone: .030 + .116 or .030 as it is', () => {

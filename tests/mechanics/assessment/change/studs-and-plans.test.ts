@@ -24,17 +24,26 @@ describe('studs', () => {
         answers,
       },
     );
-  const said = (found: boolean): readonly AnswerEvidence[] => [
-    {
-      id: 'said',
-      line: 9,
-      questionId: 'question:stud-load:build:stud-load-threeeighths',
+  /** The question as it is put, answered: under its id, which says of what load it is. */
+  const answeredOf = (evidence: Evidence, found: boolean, line = 9): AnswerEvidence => {
+    const open = assess(evidence).questions.filter(({ code, answered }) => code === 'stud-load' && !answered);
+    const [question] = open;
+    if (question === undefined || open.length > 1)
+      throw new Error(`${open.length} questions about the studs`);
+    return {
+      id: `said-${line}`,
+      line,
+      questionId: question.id,
       code: 'stud-load',
       question: 'stud-load',
       answer: found ? 'found' : 'not-found',
       found,
-    },
-  ];
+    };
+  };
+  const answered = (evidence: Evidence, found: boolean, line = 9): Evidence => ({
+    ...evidence,
+    answers: [...evidence.answers, answeredOf(evidence, found, line)],
+  });
 
   test('170 + 480 × .579 = 448 lb: in the answer, and what their maker allows comes first', () => {
     const { headlines, next, details } = assess(spring(170, 480));
@@ -49,10 +58,10 @@ describe('studs', () => {
   });
 
   test('their maker allows it: a caution; allows less: the planned arms are not fitted', () => {
-    const allowed = assess(spring(170, 480, said(false)));
+    const allowed = assess(answered(spring(170, 480), false));
     expect(allowed.headlines.map(({ id }) => id)).not.toContain('headline:change:studs');
     expect(allowed.details.change[0]?.cautions.join(' ')).toMatch(/3\/8 studs/);
-    const less = assess(spring(170, 480, said(true)));
+    const less = assess(answered(spring(170, 480), true));
     expect(less.notToRun.map(({ sentence }) => sentence)).toContain(
       'Don’t fit the planned 1.6: the studs’ maker allows less than the springs open at.',
     );
@@ -63,6 +72,54 @@ describe('studs', () => {
     const { headlines, details } = assess(spring(100, 300));
     expect(headlines.map(({ id }) => id)).not.toContain('headline:change:studs');
     expect(details.change[0]?.cautions.join(' ')).toMatch(/3\/8 studs/);
+  });
+
+  const openOf = (evidence: Evidence) =>
+    assess(evidence).questions.filter(
+      ({ code, answered: given }) => code === 'stud-load' && given === undefined,
+    );
+  const barredBy = (evidence: Evidence) => assess(evidence).notToRun.map(({ sentence }) => sentence);
+
+  test('what is allowed holds for softer springs, and for stiffer ones it is asked again', () => {
+    const { answers } = answered(spring(170, 480), false);
+    expect(openOf(spring(170, 480, answers))).toEqual([]);
+    expect(openOf(spring(150, 480, answers))).toEqual([]);
+    expect(openOf(spring(250, 480, answers)).map(({ size }) => size)).toEqual([
+      expect.stringMatching(/ Of 450 lb it was answered: the studs’ maker allows that load\.$/),
+    ]);
+    expect(assess(spring(250, 480, answers)).next?.action).toBe('stud-load');
+  });
+
+  test('what is not allowed holds for stiffer springs, and for softer ones it is asked again', () => {
+    const { answers } = answered(spring(170, 480), true);
+    expect(barredBy(spring(250, 480, answers))).toContain(
+      'Don’t fit the planned 1.6: the studs’ maker allows less than the springs open at.',
+    );
+    expect(openOf(spring(150, 480, answers))).toHaveLength(1);
+    expect(barredBy(spring(150, 480, answers))).not.toContain(
+      'Don’t fit the planned 1.6: the studs’ maker allows less than the springs open at.',
+    );
+  });
+
+  test('of two plans the lesser is asked for by itself once the greater is too much, and barred by its own answer', () => {
+    const evidence = spring(170, 480);
+    const two = { ...evidence, rockers: { ...evidence.rockers, alsoPlanned: [1.7] } };
+    const once = answered(two, true);
+    const overFor = (ratio: string) =>
+      `Don’t fit the planned ${ratio}: the studs’ maker allows less than the springs open at.`;
+    expect(barredBy(once)).toContain(overFor('1.7'));
+    expect(barredBy(once)).not.toContain(overFor('1.6'));
+    expect(openOf(once)).toHaveLength(1);
+    const twice = answered(once, true, 10);
+    expect(barredBy(twice)).toEqual(expect.arrayContaining([overFor('1.7'), overFor('1.6')]));
+    expect(openOf(twice)).toEqual([]);
+    // Both stay with their answers.
+    expect(assess(twice).questions.filter(({ code }) => code === 'stud-load')).toHaveLength(2);
+    expect(barredBy(answered(once, false, 10))).not.toContain(overFor('1.6'));
+    // Whichever of the two was entered first.
+    const turned = { ...twice, answers: [...twice.answers].reverse() };
+    expect(assess(turned)).toEqual(assess(twice));
+    expect(new Set(assess(twice).notToRun.map(({ id }) => id)).size).toBe(assess(twice).notToRun.length);
   });
 
   test('with several plans the one that loads them most is named', () => {

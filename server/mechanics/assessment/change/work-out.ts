@@ -1,0 +1,178 @@
+import { defined } from '../../../../shared/defined.ts';
+import { planOf } from '../../../../shared/schemas/goals.ts';
+import { assumptionsOf } from '../../consequences/assumptions.ts';
+import { movedScan } from '../../consequences/piston-gap.ts';
+import { nestSaid } from '../../springs/nested.ts';
+import { firstSaid } from '../common/first-said.ts';
+import { keyOf, listed, nominalSaid, placeOf, subjectSaid } from '../common/said.ts';
+import type { Evidence } from '../evidence.ts';
+import { gapCells } from '../sheet/cells.ts';
+import type { SheetRow } from '../sheet/rows.ts';
+import { isWithPlan } from './arms-of-gaps.ts';
+import { checksOf, notCalculated } from './checks.ts';
+import type { ChangeDetail, ChangeFigure, ChangeGap } from './detail.ts';
+import { figureQuantities, figuresOf } from './figures.ts';
+import type { GapCalculations } from './gap-calculations.ts';
+import { gapsOf } from './gaps.ts';
+import type { ValveRatio } from './input.ts';
+import { knownInput, lashInForce } from './known.ts';
+import { planKey } from './plans.ts';
+import { type PushrodPair, pushrodRead, readWith } from './pushrod-read-with.ts';
+import { type BeforeAndAfter, beforeAndAfter, isOfPlan, nominalNow } from './ratios.ts';
+import { type ReadAlike, readAlike, worstOfAll } from './read-alike.ts';
+import type { Spot } from './spots.ts';
+import { bendOf, variantsOf } from './spread.ts';
+import { cardsRatio } from './stated-ratios.ts';
+import type { Worked } from './told-once.ts';
+import type { GapsAsked } from './worked-gap.ts';
+
+export interface PlannedSpot {
+  readonly seen: Evidence;
+  readonly spot: Spot;
+  readonly plan: number | undefined;
+}
+
+/** Where the two ratios are from, with what their intervals allow. */
+const sourcesSaid = ({ before, after }: BeforeAndAfter): string[] => [
+  ...(before === undefined ? [] : [`the ratio before: ${before.source}`]),
+  ...(after === undefined ? [] : [`the ratio after: ${after.source}`]),
+];
+
+/** Of gaps that were read with arms of several ratios: what each is worked out from. */
+const waysSaid = (ways: readonly ReadAlike[]): string[] => {
+  const sold = ways.flatMap(({ soldAs }) => (soldAs === undefined ? [] : [nominalSaid(soldAs)]));
+  return ways.length < 2
+    ? []
+    : [`a gap that was read with arms of ${listed(sold)} is worked out from what its own arms were sold as`];
+};
+
+/** Each of two springs by itself, at the lift after. */
+function ofNest({ springs: { nest } }: Evidence, figures: readonly ChangeFigure[]): string[] {
+  const lift = figures.find(({ name }) => name === 'net-lift')?.after?.value;
+  return nest === undefined || lift === undefined ? [] : nestSaid(nest, lift);
+}
+
+/** A ratio that was read and is no ground for a figure yet: what comes first. */
+const withheldSaid = ({ withheld, about }: Spot): string[] =>
+  withheld
+    .slice(0, 1)
+    .map(
+      ({ lacks }) =>
+        `The ratio read on ${subjectSaid(about)} is not calculated with yet. ${firstSaid(lacks)}`,
+    );
+
+/** What was read with the arms of one plan says nothing of another. */
+const rowWith = (row: SheetRow, plan: number | undefined, evidence: Evidence): SheetRow => ({
+  ...row,
+  others: row.others.filter((entry) => isWithPlan(entry, plan, evidence)),
+});
+
+/** Gaps that were read with other arms, by what those were sold as; with arms of several none is the one before. */
+function readOn(evidence: Evidence, { place }: Spot) {
+  const ways = readAlike(evidence, place);
+  const [own = { before: [] }] = ways.length === 1 ? ways : [];
+  return { ways, own };
+}
+
+/** What is known of the arms that pushrod to head may have been read with. */
+export function armsKnown({ seen, spot, plan }: PlannedSpot) {
+  const { side, place } = spot;
+  const { soldAs } = readOn(seen, spot).own;
+  return {
+    side,
+    plan,
+    ...beforeAndAfter(seen, side, spot.ratios, plan, defined({ place, soldThen: soldAs })),
+    ...defined({ nominal: nominalNow(seen, place), card: cardsRatio(seen, side) }),
+  };
+}
+
+interface OfAllSpots {
+  readonly calculations: GapCalculations;
+  readonly read: readonly ValveRatio[];
+  readonly pairs: readonly PushrodPair[];
+}
+
+/** One valve or side with one of the ratios that are planned, or with what is on it where none is. */
+export function workOut(planned: PlannedSpot, { calculations, read, pairs }: OfAllSpots): Worked {
+  const { seen: evidence, spot, plan } = planned;
+  const { side, place, about, lobeLift } = spot;
+  const { ways, own } = readOn(evidence, spot);
+  const inputOf = ({ before, soldAs }: ReadAlike) => ({
+    ratios: beforeAndAfter(evidence, side, spot.ratios, plan, defined({ place, soldThen: soldAs })),
+    known: knownInput(evidence, {
+      side,
+      ...(place && { place }),
+      ...(lobeLift && { lobeLift }),
+      before,
+    }),
+  });
+  const { ratios, known } = inputOf(own);
+  const ofPlan = planKey(evidence, plan);
+  const bend = bendOf(ratios.after, lobeLift, evidence);
+  const figures = figuresOf(variantsOf(known, ratios, 0), about, ofPlan);
+  const pushrod = pushrodRead(evidence, armsKnown(planned), pairs);
+  const variants = readWith(variantsOf(known, ratios, bend), pushrod.arms);
+  const asked: Omit<GapsAsked, 'before'> = {
+    evidence,
+    calculations,
+    about,
+    planKey: ofPlan,
+    bend: bend * (lobeLift ?? 0),
+    pushrod,
+    isFirstRead: read.some((each) => each.spring === 'light' && isOfPlan(each, plan, evidence)),
+    told: new Set([
+      ...(spot.row?.others ?? []).map(({ kind }) => kind),
+      ...evidence.sheet
+        .filter(
+          (each) => each.otherArms !== undefined && place !== undefined && placeOf(each) === placeOf(place),
+        )
+        .map(({ kind }) => kind),
+    ]),
+    measured: spot.row === undefined ? [] : gapCells(evidence, rowWith(spot.row, plan, evidence)),
+    ...defined({ after: ratios.after }),
+  };
+  const gapsWith = (way: ReadAlike): ChangeGap[] => {
+    const { ratios: each, known: given } = inputOf(way);
+    const variants = readWith(variantsOf(given, each, bend), pushrod.arms);
+    return gapsOf(variants, {
+      ...asked,
+      before: way.before,
+      ...defined({ moved: movedScan(variants.middle) }),
+    });
+  };
+  const gaps = worstOfAll(
+    gapsWith(own),
+    ways.length === 1 ? [] : ways.map((way) => ({ way, gaps: gapsWith(way) })),
+  );
+  const calculated = gaps.some(({ after }) => after?.basis === 'calculated');
+  const lash = lashInForce(evidence, side, place);
+  const piston = gaps.find(({ name }) => name === 'piston-to-valve')?.after;
+  const closest = piston?.basis === 'calculated' ? calculations.closest(variants.middle) : undefined;
+  const key = `${keyOf(about)}${ofPlan}`;
+  const otherArms = plan !== undefined || planOf(evidence.call.goal).isChange === true;
+  const detail: Omit<ChangeDetail, 'checks' | 'cautions' | 'adjusters'> = {
+    id: `change:${key}`,
+    key,
+    about,
+    ...ratios,
+    ...defined({ plan, lobeLift, lash }),
+    figures,
+    gaps,
+    ...defined({ closest }),
+    ...defined({ notUsed: withheldSaid(spot)[0] }),
+    assumptions: [
+      ...assumptionsOf(variants.middle, calculated),
+      ...ofNest(evidence, figures),
+      ...sourcesSaid(ratios),
+      ...waysSaid(ways),
+      ...(otherArms ? [notCalculated(evidence)] : []),
+    ],
+  };
+  return {
+    detail: { ...detail, checks: otherArms ? checksOf(detail) : [] },
+    input: variants.middle,
+    otherArms,
+    questions: pushrod.question === undefined ? [] : [pushrod.question],
+    quantities: figureQuantities(figures, about, ratios.after, lash),
+  };
+}
