@@ -22,7 +22,7 @@ const output = z.object({
   trueReading: out('angle', 'what each side should read once the pointer stands right'),
   correction: out(
     'angle',
-    'shift the pointer by this, until both sides read the true reading; left where it is, the wheel reads this much too much after TDC and too little before it, the other way round when negative',
+    'how far the pointer is out: left where it is, the wheel reads this much too much after TDC and too little before it; the other way round when negative',
   ),
 });
 
