@@ -42,6 +42,13 @@ const satOf = (
 /** Three that were read are a swap, whatever was said of where they sat: of one arm on two valves, and of two on one. */
 const ENOUGH_READ = 3;
 
+/** Of each arm on each valve, the two ways in which both can sit at once. */
+const waysRound = ([a1, a2, b1, b2]: readonly string[]): string[][] =>
+  [
+    [a1, b2],
+    [a2, b1],
+  ].map((way) => way.flatMap((key) => key ?? []));
+
 /** Every two arms that the record has on the same two valves of a side: put there, read there, or read on three of the four. */
 export function swapsMade(
   { seats, sat: put = [], arms: named }: Evidence,
@@ -64,9 +71,12 @@ export function swapsMade(
       .filter((two) => {
         const four = pair.flatMap((armId) => two.map((place) => keyed(armId, place)));
         if (four.filter(isRead).length >= ENOUGH_READ) return true;
-        // Put right before anything was read, a place is no move.
-        const moved = four.some((key) => isRead(key) && !sitsNow(key));
-        return four.every((key) => (moved ? sat.has(key) : isRead(key) || sitsNow(key)));
+        // Put right before anything was read, a place is no move: of each way round something was read, or it is so now.
+        const isSeen = (key: string) => isRead(key) || sitsNow(key);
+        const moved =
+          four.some((key) => isRead(key) && !sitsNow(key)) &&
+          waysRound(four).every((way) => way.some(isSeen));
+        return four.every((key) => (moved ? sat.has(key) : isSeen(key)));
       })
       .map((two): Swap => ({ side, arms: pair, places: two })),
   );
