@@ -299,7 +299,7 @@ export const OF_SHEET: readonly Call[] = [
     ],
     expected: {
       headline: /1 intake is the odd one on the light spring\. Valve lift \.016 in low/,
-      next: 'read-odd-again',
+      next: 'name-arms',
       never: [/back where they were/, /swap that was made/],
     },
   },
