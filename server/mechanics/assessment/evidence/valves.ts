@@ -22,7 +22,7 @@ interface GapOfScan {
   readonly where: string;
   /** `at zero lash`; empty where nobody said. */
   readonly lashSaid: string;
-  /** Only the least of what was read: it may be less further on, or between the steps. */
+  /** Only the least of what was read: past the ends of the scan or between its steps it may be less. */
   readonly soFar?: boolean;
   /** What the scan needs before its least may be believed. */
   readonly needs: readonly string[];
