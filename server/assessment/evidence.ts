@@ -1,4 +1,3 @@
-import { defined } from '../../shared/defined.ts';
 import { inSpoken } from '../../shared/quantities/authored.ts';
 import { speaking } from '../../shared/quantities/spoken-units.ts';
 import type { UnitSystem } from '../../shared/quantities/units.ts';
@@ -28,6 +27,7 @@ import { passEvidence, setUpEvidence, statementEvidence } from './evidence/passe
 import { scanEvidence } from './evidence/scans.ts';
 import { soldAsThen } from './evidence/sold-then.ts';
 import { specEvidence } from './evidence/spec.ts';
+import { asNamedNow } from './evidence/stops-lifted.ts';
 import { lashEvidence, markEvidence, sheetEvidence } from './evidence/valve-entries.ts';
 
 const pick = <const Word extends string>(words: readonly Word[], text: string, other: Word): Word =>
@@ -70,7 +70,7 @@ function contactOf({ contact }: Call, record: BuildRecord) {
   return {
     contact: stands ? ('something' as const) : pick(keysOf(CONTACT), contact, 'not-asked'),
     stopsLifted: lifted.flatMap(({ data }) =>
-      data.stops.filter(({ stopId }) => stopId !== CONTACT_STOP || !stands).map(defined),
+      data.stops.filter(({ stopId }) => stopId !== CONTACT_STOP || !stands).map(asNamedNow),
     ),
   };
 }

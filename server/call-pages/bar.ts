@@ -45,7 +45,7 @@ function nextOf(
   };
 }
 
-/** How many questions wait for an answer before the readings are believed. */
+/** How many questions nobody has answered yet, weak ones among them. */
 function openOf({ assessment }: CallContext): string | undefined {
   const count = assessment.questions.filter(({ answered }) => answered === undefined).length;
   if (count === 0) return undefined;

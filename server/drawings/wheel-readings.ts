@@ -1,4 +1,6 @@
 import { formatNumber } from '../../shared/quantities/format.ts';
+import { isPointerOut } from '../mechanics/assessment/timing/readings.ts';
+import { DEGREE } from '../mechanics/setting-order/timing.ts';
 import { arc, spokes, wheel } from './degree-wheel.ts';
 import type { Drawing, DrawnFor } from './drawing.ts';
 import { label } from './svg.ts';
@@ -19,14 +21,15 @@ export function topDeadCentre(
   { id }: DrawnFor,
 ): Drawing {
   const top = (data.afterTop - data.beforeTop) / 2;
-  const way =
-    data.correction === 0
-      ? 'the pointer stands right'
-      : `move the pointer ${figure(Math.abs(data.correction))}° toward the side ${data.correction > 0 ? 'after' : 'before'} TDC`;
+  const reads = `${figure(data.trueReading)}° on both sides`;
+  const [way, until] = isPointerOut(data.correction * DEGREE)
+    ? [`shift the pointer ${figure(Math.abs(data.correction))}°`, `until it reads ${reads}`]
+    : ['the pointer stands right', `it reads ${reads}`];
+  const said = `${way}, ${until}`;
   return {
     id,
     title: 'Two contacts with the stop',
-    desc: `The stop was met at ${figure(data.beforeTop)} before TDC and ${figure(data.afterTop)} after it; each should read ${figure(data.trueReading)}: ${way}.`,
+    desc: `The stop was met at ${figure(data.beforeTop)} before TDC and ${figure(data.afterTop)} after it: ${said}.`,
     viewBox: '0 0 320 304',
     svg:
       wheel() +
@@ -38,7 +41,7 @@ export function topDeadCentre(
         { at: top, name: 'true top', figure: '', moving: true },
       ]) +
       label(160, 278, way, { anchor: 'middle' }) +
-      label(160, 295, `each side should read ${figure(data.trueReading)}°`, { anchor: 'middle', soft: true }),
+      label(160, 295, until, { anchor: 'middle', soft: true }),
     toScale: true,
     table: {
       caption: 'Readings at the stop, degrees',
@@ -47,7 +50,7 @@ export function topDeadCentre(
         { cells: ['Before TDC', figure(data.beforeTop), figure(data.trueReading)] },
         { cells: ['After TDC', figure(data.afterTop), figure(data.trueReading)] },
       ],
-      note: `Correction ${figure(data.correction)} degrees: ${way}.`,
+      note: `Correction ${figure(data.correction)} degrees: ${said}.`,
     },
   };
 }

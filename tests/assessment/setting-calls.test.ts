@@ -73,7 +73,11 @@ const lash = (inches: number, day: string, more: Partial<LashEvidence> = {}): En
 
 const stop = (off: number): Entry => ({
   list: 'workings',
-  entry: { line: 0, computation: 'top-dead-centre', timing: { of: 'stop', correction: off * DEG } },
+  entry: {
+    line: 0,
+    computation: 'top-dead-centre',
+    timing: { of: 'stop', correction: off * DEG, trueReading: 36 * DEG },
+  },
 });
 const peak = (side: 'intake' | 'exhaust', at: number, advance: number, righted = false): Entry => ({
   list: 'workings',

@@ -96,7 +96,7 @@ describe('where it peaks', () => {
     expect(figure(all, 'intake')).toEqual([103, 105, 106]);
     expect(codes(all)).toContain('pointer-out');
     expect(all.questions.find(({ code }) => code === 'pointer-out')?.test).toMatch(
-      /^Shift the pointer 1° toward the side after TDC/,
+      /^Shift the pointer 1°, until it reads 36° on both sides of the stop/,
     );
   });
 
@@ -116,10 +116,15 @@ describe('where it peaks', () => {
     expect(codes(all)).not.toContain('lobes-apart');
   });
 
-  test('shifted first: it counts as it was read', () => {
+  test('shifted first: it counts as it was read, proved once the stop reads alike', () => {
     const all = said([drop(62, 148, 108), stop(35, 37)], [answer('pointer-out', POINTER, 'shifted', 9)]);
-    expect(told(all)[0]).toMatch(/^The intake peaks 105°/);
-    expect(told(all)[0]).not.toContain('not proved');
+    expect(told(all)[0]).toMatch(/^The intake peaks 105°.*not proved.*no reading of it was kept after/);
+    const read = said(
+      [drop(62, 148, 108), stop(35, 37), stop(36, 36)],
+      [answer('pointer-out', POINTER, 'shifted', 9)],
+    );
+    expect(told(read)[0]).toMatch(/^The intake peaks 105°/);
+    expect(told(read)[0]).not.toContain('not proved');
   });
 
   test('shifted after the lobe was read: the stop that reads alike since proves nothing of it', () => {
@@ -133,8 +138,10 @@ describe('where it peaks', () => {
     expect(told(after)[0]).not.toContain('not proved');
   });
 
-  test('the stop alone says which way the pointer goes', () => {
-    expect(told(said([stop(35, 37)]))[0]).toMatch(/1° out: it goes 1° toward the side before TDC/);
+  test('the stop alone says what the pointer reads once it stands right', () => {
+    expect(told(said([stop(35, 37)]))[0]).toMatch(
+      /1° out: shift the pointer 1°, until it reads 36° on both sides of the stop\.$/,
+    );
     expect(told(said([stop(36, 36)]))[0]).toMatch(/proved/);
   });
 });
@@ -146,7 +153,9 @@ describe('what is next in a call about timing', () => {
   test('the stop, the lobe, its centreline on the card: no lobe lift is asked for', () => {
     expect(next([])).toMatchObject({ action: 'top-dead-centre' });
     expect(next([stop(36, 36)])).toMatchObject({ action: 'centreline' });
-    expect(next([stop(37, 35)])?.sentence).toMatch(/^Shift the pointer 1° toward the side after TDC/);
+    expect(next([stop(37, 35)])?.sentence).toMatch(
+      /^Shift the pointer 1°, until it reads 36° on both sides of the stop/,
+    );
     const bare: Kept = ['centreline', { before: '62 deg', after: '148 deg' }];
     expect(next([stop(36, 36), bare])).toMatchObject({ action: 'card-centreline', step: 'timing' });
     expect(next([stop(36, 36), drop(62, 148, 108)])).toMatchObject({ step: 'notes' });
@@ -260,8 +269,22 @@ test('a pointer said to be shifted is not proved before the stop reads alike', (
     { before: '62 deg', after: '148 deg', card: '108 deg', pointerOff: '0 deg' },
   ];
   const open = said([stop(37, 35), shifted]);
-  expect(told(open)[0]).toMatch(/^The intake peaks 105°.*not read again after it was shifted/);
+  expect(told(open)[0]).toMatch(/^The intake peaks 105°.*no reading of it was kept after it was shifted/);
   expect(open.details.timing.proved).toBe(false);
-  const read = said([stop(37, 35), stop(36, 36), shifted]);
-  expect(told(read)[0]).not.toContain('not proved');
+  const timing = { call: { ...PLAIN.call, goal: 'cam-timing' as const } };
+  expect(said([stop(37, 35), shifted], [], timing).next?.sentence).toMatch(
+    /^Read the stop again, until it reads 36° on both sides/,
+  );
+  // Whether the stop that reads alike was kept before the lobe or after it, nothing was moved between.
+  for (const kept of [
+    [stop(37, 35), stop(36, 36), shifted],
+    [stop(37, 35), shifted, stop(36, 36)],
+  ])
+    expect(told(said(kept))[0]).not.toContain('not proved');
+});
+
+/* Within .25° a wheel is not read (common practice): 36.1 and 35.9 are .1 out, 36.3 and 35.7 are .3. */
+test('a pointer that is out by less than a wheel is read stands right', () => {
+  expect(told(said([stop(36.1, 35.9)]))).toEqual([expect.stringMatching(/alike both ways.*proved/)]);
+  expect(told(said([stop(36.3, 35.7)]))).toEqual([expect.stringMatching(/shift the pointer \.3°/)]);
 });

@@ -218,7 +218,10 @@ export const OF_SHEET: readonly Call[] = [
     goal: 'one-valve-differs',
     entries: [...START.slice(0, 3), ...sixteen(['.355', '.5715'], ['.363', '.5845'])],
     expected: {
-      headline: /Their middle ratio is 1\.610: a set of 1\.6 arms, about \d+ %/,
+      headline:
+        /Their middle ratio is 1\.610: with the lash out, a set of 1\.6 arms\. How the lash was is not said/,
+      // A chance of a name stands on readings that are known to have been taken with the lash out.
+      never: [/arms, about \d+ %/],
       next: 'said',
     },
   },
@@ -275,6 +278,29 @@ export const OF_SHEET: readonly Call[] = [
       asks: ['lobe-under-card'],
       next: 'lobe-siblings',
       says: [/Do not run it: the lobe of 6 intake/],
+    },
+  },
+  {
+    // They never sat the other way round: it was put right before anything was read.
+    said: 'A and B were put down the wrong way round; A is low on one, and now it sits on five',
+    goal: 'one-valve-differs',
+    entries: [
+      ...START,
+      lobes(...LOBES),
+      arm('A'),
+      arm('B'),
+      placed('A', 3),
+      placed('B', 1),
+      { ...placed('A', 1, 'intake', ['A on 3 intake', 'B on 1 intake']), name: 'A right' },
+      { ...placed('B', 3, 'intake', ['A on 3 intake', 'B on 1 intake']), name: 'B right' },
+      { ...lifts(...withOne(LIFTS, 0, '.552 in')), name: 'read', after: ['A right', 'B right'] },
+      { ...onSheet([row('valve-lift')('.552 in', 0)]), name: 'again', after: ['read'] },
+      placed('A', 5, 'intake', ['again']),
+    ],
+    expected: {
+      headline: /1 intake is the odd one on the light spring\. Valve lift \.016 in low/,
+      next: 'name-arms',
+      never: [/back where they were/, /swap that was made/],
     },
   },
   {

@@ -151,13 +151,13 @@ describe('the figures on a drawing and in its table', () => {
     expect(cells(drawing).at(-1)).toEqual(['Peak', '−114']);
   });
 
-  it('top dead centre: 36.75 and 35.25 should each read 36, pointer .75 toward the side after TDC', () => {
+  it('top dead centre: 36.75 and 35.25 should each read 36, the pointer .75 out', () => {
     const drawing = draw('top-dead-centre', { stopReadings: ['36.75 deg', '35.25 deg'] });
     expect(cells(drawing)).toEqual([
       ['Before TDC', '35.25', '36'],
       ['After TDC', '36.75', '36'],
     ]);
-    expect(drawing.desc).toContain('move the pointer .75° toward the side after TDC');
+    expect(drawing.desc).toContain('shift the pointer .75°, until it reads 36° on both sides');
   });
 
   it('a flat pair of stop readings needs no move', () => {

@@ -33,6 +33,25 @@ describe('timing is a chain', () => {
     expect(read(await page('timing?of=centreline'))).toContain('The intake peaks 103.5° after TDC');
   });
 
+  /* Within .25° a wheel is not read (common practice): page and assessment say the same of .1°. */
+  test('a stop that reads alike to less than a wheel is read leaves nothing to shift or to say', async () => {
+    await freshCall();
+    await working('top-dead-centre', 'top-dead-centre', { before: '35.9', after: '36.1' });
+    const kept = read(await page('timing?of=top-dead-centre'));
+    expect(kept).toMatch(/Alike on both sides: the pointer stands right/);
+    expect(kept).not.toMatch(/(shift|move) the pointer|° out/i);
+    expect(await page('timing?of=centreline')).not.toContain('The pointer, since the stop was read');
+  });
+
+  test('a pointer that was shifted is said so, and nothing says for it that the stop read alike', async () => {
+    await freshCall();
+    await working('top-dead-centre', 'top-dead-centre', { before: '35', after: '37' });
+    expect(read(await page('timing?of=top-dead-centre'))).toContain('until it reads 36° on both sides');
+    const form = await page('timing?of=centreline');
+    expect(read(form)).toContain('Where it was shifted, read the stop again');
+    expect(read(form)).not.toContain('read alike');
+  });
+
   test('events are told from their side, against the card, and retard costs exhaust', async () => {
     await freshCall({
       cam: { intake: { centreline: '110 deg', durations: [{ atLift: '.05 in', duration: '205 deg' }] } },

@@ -85,7 +85,7 @@ function possible<Result>(compute: () => Result): Result | undefined {
 function timingOf({ computation, inputs }: Working): WorkingEvidence['timing'] {
   if (computation === topDeadCentre.name) {
     const read = topDeadCentre.input.safeParse(inputs);
-    return read.success ? { of: 'stop', correction: topDeadCentre.compute(read.data).correction } : undefined;
+    return read.success ? { of: 'stop', ...topDeadCentre.compute(read.data) } : undefined;
   }
   const read = computation === centreline.name ? centreline.input.safeParse(inputs) : undefined;
   if (read?.success !== true) return undefined;

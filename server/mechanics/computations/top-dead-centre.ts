@@ -22,7 +22,7 @@ const output = z.object({
   trueReading: out('angle', 'what each side should read once the pointer stands right'),
   correction: out(
     'angle',
-    'move the pointer by this: toward the side after TDC when positive, toward the side before it when negative; left where it is, the wheel reads this much too much after TDC',
+    'how far the pointer is out: left where it is, the wheel reads this much too much after TDC and too little before it; the other way round when negative',
   ),
 });
 
@@ -33,7 +33,7 @@ const output = z.object({
  *
  * @param stopReadings [rad] the reading after TDC, then the one before it, each from the pointer's zero on its own
  * side, both positive
- * @returns trueReading [rad], correction [rad] (positive: toward the side after TDC)
+ * @returns trueReading [rad], correction [rad] (positive: it reads so much too much after TDC)
  * @throws impossible-input when the two readings together make a whole turn or more
  *
  * Validity: the stop does not move between the contacts; the piston's travel is even about its top.

@@ -84,8 +84,9 @@ function byStep(valves: readonly SheetValve[]): TwoGroups | undefined {
  * Valves of one side that fall into two groups: several are off alike, so that what they have in common makes it and no
  * one of them is odd.
  *
- * Equation: |median of one group − median of the other| > .008 in, each group within .008 in of its own median (of a
- * bank of three or more one valve may not be); lobes of the two within .002 in
+ * Equation: |median of one group − median of the other| > .008 in; a bank within .008 in of its own median (one valve of
+ * three or more may lie further off, if it does not read like the other bank), without banks each group within .008 in
+ * from its least to its most; lobes of the two within .002 in
  *
  * @param valves [m] valves of one side, read one way
  * @param banks [1] cylinders bank by bank; empty where nobody said how they are

@@ -16,12 +16,13 @@ export function stopFollowUp(context: CallContext, workings: readonly Working[])
   if (stop === undefined) return [];
   const off = degreesText(Math.abs(stop.correction));
   const next = partLink(context, 'centreline', 'Next: the centreline');
-  if (stop.correction === 0)
-    return [noticeComponent('Alike on both sides: the pointer stands right.', { link: next })];
-  const toward = stop.correction > 0 ? 'after TDC' : 'before TDC';
+  if (!stop.isOut)
+    return [
+      noticeComponent('Alike on both sides: the pointer stands right. Take the stop out.', { link: next }),
+    ];
   return [
     noticeComponent(
-      `Move the pointer ${off}° toward the side ${toward} and read both again until they are alike. Or leave it: the next forms then take ${off}° ${stop.correction > 0 ? 'off' : 'on to'} what is read after TDC. Take the stop out.`,
+      `Shift the pointer ${off}°, until it reads ${degreesText(stop.trueReading)}° on both sides, and keep both readings again. Or leave it: the next forms then take ${off}° ${stop.correction > 0 ? 'off' : 'on to'} what is read after TDC. Take the stop out.`,
       { link: next },
     ),
   ];

@@ -24,9 +24,9 @@ const peakText = ({ working, side, centreline, advance }: KeptPeak): string =>
 
 function stopText(workings: readonly Working[]): string {
   const { stop } = chainOf(workings);
-  return stop === undefined
-    ? ''
-    : `line ${stop.working.seq}: the pointer is ${degreesText(Math.abs(stop.correction))}° out`;
+  if (stop === undefined) return '';
+  const { working, isOut, correction } = stop;
+  return `line ${working.seq}: the pointer ${isOut ? `is ${degreesText(Math.abs(correction))}° out` : 'stands right'}`;
 }
 
 const wheel = (typed: Fields) => [

@@ -1,6 +1,8 @@
 import { z } from 'zod';
 import { angle } from '../../../shared/schemas/quantity-fields.ts';
 import type { Side } from '../../mechanics/assessment/evidence.ts';
+import { isPointerOut } from '../../mechanics/assessment/timing/readings.ts';
+import { DEGREE } from '../../mechanics/setting-order/timing.ts';
 import type { Working } from '../../records/workings/workings.ts';
 
 const SIDES: readonly Side[] = ['intake', 'exhaust'];
@@ -26,6 +28,10 @@ const peakAnswer = resultOf({
 interface KeptStop {
   readonly working: Working;
   readonly correction: number;
+  /** What both sides read once the pointer stands right. */
+  readonly trueReading: number;
+  /** Further than a wheel is read, as the assessment has it. */
+  readonly isOut: boolean;
 }
 
 /** A centreline kept last of one side, from readings or from events; degrees. */
@@ -87,14 +93,17 @@ function lastPeaks(workings: readonly Working[], fromEvents: boolean): KeptPeak[
   });
 }
 
+function stopOf(working: Working): KeptStop | undefined {
+  const read = stopAnswer.safeParse(working.answer);
+  if (!read.success) return undefined;
+  const { correction, trueReading } = read.data.result;
+  return { working, correction, trueReading, isOut: isPointerOut(correction * DEGREE) };
+}
+
 export function chainOf(workings: readonly Working[]): Chain {
   const stop = workings.findLast(({ computation }) => computation === 'top-dead-centre');
-  const read = stopAnswer.safeParse(stop?.answer);
   return {
-    stop:
-      stop === undefined || !read.success
-        ? undefined
-        : { working: stop, correction: read.data.result.correction },
+    stop: stop === undefined ? undefined : stopOf(stop),
     peaks: lastPeaks(workings, false),
     events: lastPeaks(workings, true),
   };

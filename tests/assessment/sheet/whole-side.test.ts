@@ -1,10 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { assess } from '../../../server/mechanics/assessment/assess.ts';
+import { placeOf } from '../../../server/mechanics/assessment/common/said.ts';
 import type {
   Evidence,
   SheetEvidence,
   SheetKindName,
 } from '../../../server/mechanics/assessment/evidence.ts';
+import { rowsOf } from '../../../server/mechanics/assessment/sheet/rows.ts';
+import { unlikeSprings } from '../../../server/mechanics/assessment/sheet/side-springs.ts';
 import { IN, MM } from '../../../server/mechanics/kit/si.ts';
 import type { ValveName } from '../../../shared/schemas/words.ts';
 import { stamped } from '../../mechanics/assessment/plain.ts';
@@ -311,16 +314,16 @@ describe('a call about the ratio with the whole sheet read', () => {
     expect(next?.sentence).toMatch(/^Take the lash of one of them up to zero/);
   });
 
-  test('nothing stamped, nothing sold: a name with its chance; held to be something, none', () => {
+  test('nothing stamped, nothing sold: a name on its condition, without a chance; held to be something, none', () => {
     const { soldAs: _, ...rockers } = PLAIN.rockers;
     const bare = { rockers, arms: [], seats: [] };
     // 1.610 ± what arms of one name spread by: 1.6 is the nearest of a list in steps of .05.
     expect(headlines(on(sides(1.61), bare))[0]).toMatch(
-      /Their middle ratio is 1\.610: a set of 1\.6 arms, about \d+ %\./,
+      /Their middle ratio is 1\.610: with the lash out, a set of 1\.6 arms\./,
     );
     // Half way between two names neither is told alone.
     expect(headlines(on(sides(1.62), bare))[0]).toMatch(
-      /of 1\.6 arms, .*, or of 1\.65 arms|of 1\.65 arms, .*, or of 1\.6 arms/,
+      /with the lash out, a set (of 1\.6 arms, or of 1\.65 arms|of 1\.65 arms, or of 1\.6 arms); the part number tells which/,
     );
     expect(headlines(on(sides(1.61)))[0]).not.toMatch(/a set of/);
     const running = sides(1.61).map((each) => ({ ...each, spring: 'running' as const }));
@@ -329,7 +332,32 @@ describe('a call about the ratio with the whole sheet read', () => {
     expect(headlines(on(sinking, bare))[0]).toMatch(
       /1\.610\. Not their ratio yet: a hydraulic lifter that sinks reads low\./,
     );
+    // Nobody said which lifters with the readings: they are the engine's, and no lash is asked of those.
+    const unsaid = sides(1.61).map((each) => ({ ...each, lifter: 'not-said' as const }));
+    const engine = { ...PLAIN.engine, lifter: 'hydraulic-flat' as const };
+    const [said] = headlines(on(unsaid, { ...bare, engine }));
+    expect(said).toMatch(/1\.610\. Not their ratio yet: a hydraulic lifter that sinks reads low\./);
+    expect(said).not.toContain('lash');
   });
+});
+
+test('of a cylinder with two intakes each is named, where one was read on either spring', () => {
+  const lift = (cylinder: number, valve: ValveName, spring: 'light' | 'running') =>
+    read(cylinder, valve, 'valve-lift', 0.56, { spring });
+  const sheet = [1, 2].flatMap((cylinder) => [
+    lift(cylinder, 'intake', 'light'),
+    lift(cylinder, 'intake-2', 'running'),
+  ]);
+  const engine = { ...PLAIN.engine, cylinders: 4, intakeValves: 2, exhaustValves: 2 };
+  const [judgement] = unlikeSprings(rowsOf(on(sheet, { engine })));
+  const [light, running] = ['intake', 'intake-2'].map((valve) =>
+    sheet.filter((each) => each.valve === valve),
+  );
+  const named = (own: readonly SheetEvidence[] = []) => own.map(placeOf).join(' and ');
+  expect(judgement?.sentence).toContain(
+    `The intake valves of ${named(light)} were read on a light spring, those of ${named(running)} on the running one.`,
+  );
+  expect(judgement?.sentence).not.toMatch(/of 1 and 1|of 1 and 2 were/);
 });
 
 describe('what no dial read', () => {

@@ -68,6 +68,8 @@ describe('tip marks against the least sweep', () => {
     expect([word(0.048), word(0.049, 0.09), word(0.02)]).toEqual(['agrees', 'differs', 'cannot-tell']);
     // An ink mark holds the contact line’s own width: alone it is not called wide.
     expect(word(0.049)).toBe('cannot-tell');
+    const [lone] = marksPart(on([mark('m', 0.049)], ARM), [RATIO]).judgements;
+    expect(lone?.lacks).toEqual(['a second mark on that valve']);
   });
 
   test('without an arm it says what it lacks', () => {

@@ -69,6 +69,17 @@ describe('what a pushrod of another length would make is asked of that valve', (
     expect(asks({ sheet: four('intake', 0.091).slice(1) })).toEqual([]);
   });
 
+  /* Two more of one valve are no siblings: with it three valves alone were read, and three say nothing. */
+  test('repeats of one valve are that valve, asked once, and make no siblings', () => {
+    const third = { ...preload(3, 'exhaust', 0.091), id: '3-exhaust-again' };
+    const found = asks({ sheet: [...four('exhaust', 0.09), third] });
+    expect(found.map(([about]) => about)).toEqual([at('exhaust')]);
+    // Their middle of .0905 less .041.
+    expect(found[0]?.[2]).toMatch(/^Its preload is \.050 in more/);
+    expect(asks({ sheet: [third, ...four('exhaust', 0.09)] })).toEqual(found);
+    expect(asks({ sheet: [...four('exhaust', 0.09).slice(1), third] })).toEqual([]);
+  });
+
   const lash = (cylinder: number, inches: number): LashEvidence => ({
     id: `lash-${cylinder}`,
     line: cylinder,
@@ -90,6 +101,16 @@ describe('what a pushrod of another length would make is asked of that valve', (
     const rockers = { ...PLAIN.rockers, soldAs: 1.6 };
     expect(asks({ engine, rockers, lash: LASHES })).toEqual([
       [at('intake'), expect.any(String), expect.stringMatching(/\.032 in less.*one \.020 in longer/)],
+    ]);
+    // Nobody said a ratio: the length is told as of 1.5, .032 / 1.5 = .021, and says that it is.
+    const { soldAs: _, ...unsaid } = PLAIN.rockers;
+    const { assumedRatio: __, ...card } = PLAIN.card;
+    expect(asks({ engine, rockers: unsaid, card, lash: LASHES })).toEqual([
+      [
+        at('intake'),
+        expect.any(String),
+        expect.stringMatching(/one \.021 in longer makes that at a ratio of 1\.5, which nobody has said\./),
+      ],
     ]);
     // A nut takes it up: nothing is told of a pushrod.
     expect(asks({ engine: { ...engine, mounting: 'stud' }, rockers, lash: LASHES })).toEqual([]);

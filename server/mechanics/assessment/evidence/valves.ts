@@ -22,7 +22,7 @@ interface GapOfScan {
   readonly where: string;
   /** `at zero lash`; empty where nobody said. */
   readonly lashSaid: string;
-  /** Only the least of what was read: it may be less further on, or between the steps. */
+  /** Only the least of what was read: past the ends of the scan or between its steps it may be less. */
   readonly soFar?: boolean;
   /** The cam was moved after it: it says nothing of the engine as it is. */
   readonly camMoved?: true;

@@ -6,7 +6,10 @@ import type { Side } from './common.ts';
 /** Two readings at the positive stop: how much the wheel reads too much after top dead centre. */
 export interface StopEvidence {
   readonly of: 'stop';
+  /** The wheel reads so much too much after top dead centre, and as much too little before it. */
   readonly correction: number;
+  /** What both sides read once the pointer stands right. */
+  readonly trueReading: number;
 }
 
 /** Where a lobe peaks, from readings at equal drop or from its events. */

@@ -37,7 +37,7 @@ export function markJudgement(
       ...base,
       word,
       sentence: `${said}. ${band} ${inches(lookAgainOver)}; the least this lift can sweep is ${sweep}.`,
-      lacks: [],
+      lacks: isAlone ? ['a second mark on that valve'] : [],
     },
   ];
 }

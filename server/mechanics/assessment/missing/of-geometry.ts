@@ -18,7 +18,7 @@ const followerNeeds = (evidence: Evidence): Need[] =>
 export function ofGeometry(evidence: Evidence): Need[] {
   const { tipMarks, card, rockers } = evidence;
   const lift = card.intake.lobeLift ?? card.exhaust.lobeLift;
-  const ratio = rockers.planned ?? rockers.soldAs;
+  const ratio = rockers.planned ?? rockers.plannedExhaust ?? rockers.soldAs;
   const known = rockers.pivotToTip !== undefined && ratio !== undefined && lift !== undefined;
   return [
     ...followerNeeds(evidence),

@@ -1,18 +1,35 @@
-import type { Evidence } from '../evidence.ts';
-import { degrees, isOut, readOf } from '../timing/readings.ts';
+import { upperFirst } from '../common/said.ts';
+import type { Evidence, StopEvidence } from '../evidence.ts';
+import { shiftSaid } from '../timing/pointer-said.ts';
+import { pointerAsked } from '../timing/questions.ts';
+import { degrees, isOut, readOf, type TimingRead } from '../timing/readings.ts';
 import { MUST, MUST_TURN, type Need, need, worked } from './need.ts';
+
+/** Said with a reading, or in answer to the question. */
+const isSaidShifted = (read: TimingRead, evidence: Evidence): boolean =>
+  read.peaks.some(({ shifted }) => shifted === true) || pointerAsked(read, evidence).pointerWas === 'shifted';
+
+/** What proves a pointer that was shifted is the stop, read again. */
+const readAlike = ({ trueReading }: StopEvidence): Need =>
+  need(
+    'pointer-read',
+    'the stop read alike since the pointer was shifted',
+    `Read the stop again, until it reads ${degrees(trueReading)}° on both sides.`,
+    false,
+    MUST_TURN,
+  );
 
 /** One that is out is shifted, and the stop read until it is alike, before a lobe is read against it. */
 function pointerShifted(evidence: Evidence): Need[] {
-  const { stops, peaks } = readOf(evidence);
-  const stop = stops.at(-1);
-  if (!isOut(stop) || peaks.length > 0) return [];
-  const off = degrees(stop.correction);
+  const read = readOf(evidence);
+  const stop = read.stops.at(-1);
+  if (!isOut(stop)) return [];
+  if (read.peaks.length > 0) return isSaidShifted(read, evidence) ? [readAlike(stop)] : [];
   return [
     need(
       'pointer-shifted',
       'the pointer shifted until the stop reads alike',
-      `Shift the pointer ${off}° toward the side ${stop.correction > 0 ? 'after' : 'before'} TDC, and read the stop again until both sides are alike.`,
+      upperFirst(`${shiftSaid(stop)} of the stop.`),
       false,
       MUST_TURN,
     ),

@@ -8,6 +8,7 @@ import { valveNames } from '../common/valve-names.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 import type { GroupExplained } from './explain.ts';
 import type { SetUpKnown } from './known.ts';
+import { siblingLobes } from './lobe-siblings.ts';
 
 /** A lobe that was read at the lifter, beside the one that its card prints and those of its side. */
 export interface LobeOff extends ValvePlace {
@@ -29,23 +30,6 @@ const LEVEL = (): number => 2 * allowance('card-lobe');
 /** So many others that read as this one show that the card is another cam's. */
 const OTHERS = 2;
 
-/** Lobes of the other valves of its side, each once: from set-ups and from the sheet. */
-function siblings(evidence: Evidence, known: readonly SetUpKnown[], place: ValvePlace): number[] {
-  const isSibling = (each: ValvePlace) =>
-    sideOfValve(each.valve) === sideOfValve(place.valve) && placeOf(each) !== placeOf(place);
-  const found = new Map<string, number>();
-  for (const { kind, standing, reading, ...each } of evidence.sheet) {
-    if (standing && kind === 'lobe-lift' && reading.value !== undefined && isSibling(each))
-      found.set(placeOf(each), reading.value);
-  }
-  for (const { read } of known) {
-    const { lobe, setUp } = read;
-    if (isSibling(setUp) && lobe.source === 'indicator' && lobe.value !== undefined)
-      found.set(placeOf(setUp), lobe.value);
-  }
-  return [...found.values()];
-}
-
 /** How many lobes a side has; of an engine whose cylinders nobody said, more than were read. */
 const lobesOfSide = (evidence: Evidence, valve: ValvePlace['valve']): number =>
   (evidence.engine.cylinders ?? Number.POSITIVE_INFINITY) *
@@ -60,7 +44,7 @@ export function lobeOff(
 ): LobeOff | undefined {
   const printed = evidence.card[sideOfValve(place.valve)].lobeLift;
   if (printed === undefined || printed <= 0) return undefined;
-  const others = siblings(evidence, known, place);
+  const others = siblingLobes(evidence, known, place);
   const near = (value: number) => others.filter((each) => Math.abs(each - value) <= LEVEL()).length;
   const { cylinder, valve } = place;
   const underOthers = downOnOthers(read, others);

@@ -97,7 +97,7 @@ function toldOf(evidence: Evidence, rows: readonly SheetRow[], sides: readonly G
     {
       code: 'group-off',
       weight: 'weak',
-      ask: `${read}. ${isHydraulic(evidence) ? 'Did the lifters sink there' : 'Was the lash left in there'}, or was the indicator’s base or the spring another?`,
+      ask: `${read}. ${isHydraulic(evidence) ? 'Did the lifters sink there' : 'Was the lash left in there'}, or were they read with another indicator base or another spring?`,
       knownBy: `are valves ${cylindersOf(own)} off for what they have in common`,
       size: lash,
       test: testOf(evidence, own, banks),

@@ -15,7 +15,7 @@ export const GROUP_CHOICES: readonly AnswerChoice[] = [
   },
   {
     code: 'set-up',
-    label: 'Base, spring or dial was another',
+    label: 'Read with another base, spring or dial',
     changes: 'They are read again as the others were; what was read otherwise is struck out with the reason.',
   },
   {

@@ -2,7 +2,7 @@ import { keysOf, sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import { placeOf } from '../common/said.ts';
-import type { Evidence, Side, Spring } from '../evidence.ts';
+import type { Evidence, LifterState, Side, Spring } from '../evidence.ts';
 import { type Band, bandsOf, ORDINARY } from '../ratio/bands.ts';
 import { type Claim, claimsOn } from '../ratio/marks.ts';
 import type { SheetRatioDetail, SheetSideDetail } from './detail.ts';
@@ -25,11 +25,11 @@ export interface Level {
   readonly lifts: number;
   /** Some were read on a lifter that may sink. */
   readonly sinks: boolean;
-  /** All of them were read on hydraulic lifters. */
+  /** All of them were read on hydraulic lifters, said so or of the engine: no lash is left in. */
   readonly hydraulic: boolean;
   /** The lobe under each was read, not taken from the card. */
   readonly lobeRead: boolean;
-  /** What is said of it beside the ratio, where nobody said what they are: the set it may be, with its chance. */
+  /** What is said of it beside the ratio, where nobody said what they are: the set it may be. */
   readonly named?: string;
   /** Middle ratio of them with its interval; left out where no lobe is known. */
   readonly ratio?: { readonly value: number; readonly low: number; readonly high: number };
@@ -46,6 +46,10 @@ function claimOf(evidence: Evidence, rows: readonly SheetRow[]): Claim | undefin
   if (one === undefined || first.some((each) => each?.ratio !== one.ratio)) return undefined;
   return { ratio: one.ratio, to: first.every((each) => each?.to === 'mark') ? 'mark' : 'sold-as' };
 }
+
+/** As it was said with the reading, else as the engine’s lifters are. */
+const mayHaveSunk = (lifter: LifterState, { engine }: Evidence): boolean =>
+  lifter === 'hydraulic' || (lifter === 'not-said' && engine.lifter?.startsWith('hydraulic') === true);
 
 const middle = (values: readonly (number | undefined)[]): number => medianKnown(values) ?? 0;
 
@@ -89,7 +93,7 @@ export function levelOf(
     farthest: Math.max(...read.map(({ value }) => Math.abs(value - lift))),
     lifts: lift,
     sinks: read.some(({ readings }) => readings.some((each) => sinkingNeeds(each, evidence).length > 0)),
-    hydraulic: read.every(({ readings }) => readings.every(({ lifter }) => lifter === 'hydraulic')),
+    hydraulic: read.every(({ readings }) => readings.every(({ lifter }) => mayHaveSunk(lifter, evidence))),
     lobeRead: own.every(({ lobeFrom }) => lobeFrom === 'read'),
     ...(ratio === undefined ? {} : { ratio }),
     ...(claim === undefined ? {} : { claim }),

@@ -3,7 +3,6 @@ import { InputFaults } from '../../../../shared/problems/faults.ts';
 import { explainReadings } from '../../explain-readings/explain.ts';
 import { toExplainOutput } from '../../explain-readings/json-output.ts';
 import type { Cause, ExplainInput } from '../../explain-readings/types.ts';
-import { chancesText } from '../../explain-readings/words.ts';
 import { IN } from '../../kit/si.ts';
 import { nominalSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
@@ -53,8 +52,9 @@ function weighed(input: ExplainInput): ExplanationResult | undefined {
 }
 
 /**
- * What a whole side that reads alike may be a set of, each name with its chance; nothing where they are held to be
- * something, where a lifter may sink, or where no name is likely enough to be told.
+ * What a whole side that reads alike may be a set of; nothing where they are held to be something, where a lifter may
+ * sink, or where no name is likely enough to be told. A sheet does not say how the lash was: the name is told on that
+ * condition, and without a chance, which would be heard as what was read.
  */
 export function nameOfSide(evidence: Evidence, level: Level): string {
   const { spring, ratio, claim, sinks } = level;
@@ -64,7 +64,6 @@ export function nameOfSide(evidence: Evidence, level: Level): string {
   const result = weighed(middleOf(evidence, level, ratio.value));
   const told = result === undefined ? [] : toldOf(result, ratio);
   if (told.length === 0) return '';
-  const chances = chancesText(told.map(({ probability }) => probability));
-  const names = told.map((each, at) => `of ${nominalSaid(each.ratio)} arms, ${chances[at] ?? ''}`);
-  return `: a set ${names.join(', or ')}${names.length > 1 ? '; the part number tells which' : ''}`;
+  const names = told.map((each) => `of ${nominalSaid(each.ratio)} arms`);
+  return `: with the lash out, a set ${names.join(', or ')}${names.length > 1 ? '; the part number tells which' : ''}`;
 }

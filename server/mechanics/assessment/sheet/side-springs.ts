@@ -1,6 +1,6 @@
 import { keysOf, sideOfValve } from '../../../../shared/schemas/words.ts';
 import type { Judgement } from '../assessment.ts';
-import { listed } from '../common/said.ts';
+import { listed, placeOf } from '../common/said.ts';
 import type { Side } from '../evidence.ts';
 import { isTooCoarse } from './dial.ts';
 import type { SheetRow } from './rows.ts';
@@ -22,21 +22,27 @@ interface Parts {
   readonly running: readonly SheetRow[];
 }
 
-const numbers = (part: readonly SheetRow[]): string => listed(part.map(({ cylinder }) => String(cylinder)));
+/** By their cylinders; where one cylinder has several of these valves, each by its name. */
+function named({ light, running }: Parts): { readonly light: string; readonly running: string } {
+  const all = [...light, ...running].map(({ cylinder }) => cylinder);
+  const nameOf = (row: SheetRow) => (new Set(all).size === all.length ? String(row.cylinder) : placeOf(row));
+  return { light: listed(light.map(nameOf)), running: listed(running.map(nameOf)) };
+}
 
 function toldOf(parts: readonly Parts[]): Judgement[] {
   const [first] = parts;
   if (first === undefined) return [];
-  const { side, light, running } = first;
+  const { side } = first;
   const both = parts.length > 1;
   const which = both ? '' : `${side} `;
+  const names = named(first);
   return [
     {
       id: `${UNLIKE_SPRINGS}${both ? 'both' : side}`,
       about: both ? { of: 'build' } : { of: 'side', valve: side },
       against: { to: 'siblings' },
-      sentence: `The ${which}valves of ${numbers(light)} were read on a light spring, those of ${numbers(running)} on the running one. These are not set against one another: the running spring takes lift, and so does lash left in. First: all of them on the light spring, at zero lash.`,
-      lacks: [`the ${which}lifts of ${numbers(running)} on the light spring, at zero lash`],
+      sentence: `The ${which}valves of ${names.light} were read on a light spring, those of ${names.running} on the running one. These are not set against one another: the running spring takes lift, and so does lash left in. First: all of them on the light spring, at zero lash.`,
+      lacks: [`the ${which}lifts of ${names.running} on the light spring, at zero lash`],
       restsOn: parts
         .flatMap((part) => [...part.light, ...part.running])
         .flatMap(({ lifts }) => lifts.flatMap(({ readings }) => readings.map(({ id }) => id)))
@@ -57,7 +63,7 @@ export function unlikeSprings(rows: readonly SheetRow[]): Judgement[] {
   const alike =
     one !== undefined &&
     other !== undefined &&
-    numbers(one.light) === numbers(other.light) &&
-    numbers(one.running) === numbers(other.running);
+    named(one).light === named(other).light &&
+    named(one).running === named(other).running;
   return alike ? toldOf(found) : found.flatMap((each) => toldOf([each]));
 }

@@ -4,6 +4,7 @@ import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
 import type { Evidence, PeakEvidence, Side } from '../evidence.ts';
 import { differing } from './differ.ts';
+import { shiftSaid } from './pointer-said.ts';
 import { APART, degrees, isOut, ofSide, SIDES, stopFor, type TimingRead } from './readings.ts';
 
 /** A lobe that peaks outside of these is asked about: trade practice, common, no published source. */
@@ -70,7 +71,6 @@ function pointer(read: TimingRead, { answers }: Evidence): AssessedQuestion | un
   const last = SIDES.flatMap((side) => ofSide(read, side).at(-1) ?? []).filter(({ righted }) => !righted);
   const stop = last.map((peak) => stopFor(read, peak)).find((each) => isOut(each));
   if (!isOut(stop)) return undefined;
-  const toward = stop.correction > 0 ? 'after' : 'before';
   const question = asked(
     {
       code: 'pointer-out',
@@ -78,7 +78,7 @@ function pointer(read: TimingRead, { answers }: Evidence): AssessedQuestion | un
       ask: 'Was the pointer shifted before the lobe was read?',
       size: `At the stop it was ${degrees(stop.correction)}° out.`,
       test: isOut(read.stops.at(-1))
-        ? `shift the pointer ${degrees(stop.correction)}° toward the side ${toward} TDC, read the stop until both are alike, then read the lobe again.`
+        ? `${shiftSaid(stop)} of the stop, then read the lobe again.`
         : 'the stop reads alike both ways now: read the lobe again.',
       restsOn: [],
     },

@@ -36,11 +36,13 @@ export function readOf({ workings }: Evidence): TimingRead {
 
 /**
  * The reading at the stop that a peak stands on: the newest. Where that one reads alike only because the pointer was
- * shifted after the peak was kept, it is the one that had it out.
+ * shifted after the peak was kept, it is the one that had it out; a peak that was read after the shift stands on what the
+ * stop read since, whenever that was kept.
  */
 export function stopFor({ stops }: TimingRead, peak: Lined<PeakEvidence>): Lined<StopEvidence> | undefined {
   const newest = stops.at(-1);
-  if (newest === undefined || peak.line > newest.line || isOut(newest)) return newest;
+  if (newest === undefined || peak.line > newest.line || peak.shifted === true || isOut(newest))
+    return newest;
   return stops.findLast((stop) => isOut(stop)) ?? newest;
 }
 
@@ -48,9 +50,11 @@ export function stopFor({ stops }: TimingRead, peak: Lined<PeakEvidence>): Lined
 export const ofSide = ({ peaks }: TimingRead, side: Side): readonly Lined<PeakEvidence>[] =>
   peaks.filter((peak) => peak.side === side);
 
-/** The pointer is further out than a wheel is read. */
+/** The pointer is further out than a wheel is read; less than that is nobody’s to shift. */
+export const isPointerOut = (correction: number): boolean => Math.abs(correction) >= READ - 1e-9;
+
 export const isOut = (stop: StopEvidence | undefined): stop is StopEvidence =>
-  stop !== undefined && Math.abs(stop.correction) >= READ;
+  stop !== undefined && isPointerOut(stop.correction);
 
 /**
  * The peak with the pointer's error taken off.

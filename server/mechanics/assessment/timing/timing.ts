@@ -4,6 +4,7 @@ import type { PartSaid } from '../common/part-said.ts';
 import { keyOf } from '../common/said.ts';
 import type { Evidence, PeakEvidence, StopEvidence } from '../evidence.ts';
 import { countingPeaks } from './counting.ts';
+import { shiftSaid } from './pointer-said.ts';
 import { questionsOf, type TimingAsked } from './questions.ts';
 import {
   againstSaid,
@@ -39,6 +40,10 @@ const isOpen = ({ asked: { pointer, pointerWas }, peak, stop }: ToldPeak): boole
 /** Said to have been shifted, and nobody has read the stop alike since: that is what proves it. */
 const isNotReadSince = ({ peak, stop }: ToldPeak): boolean => peak.shifted === true && isOut(stop);
 
+/** Said in answer to the question it is the same as said with the reading: neither proves the pointer. */
+const saidShifted = (peak: Lined<PeakEvidence>, { pointerWas }: TimingAsked): Lined<PeakEvidence> =>
+  pointerWas === 'shifted' && !peak.righted ? { ...peak, shifted: true } : peak;
+
 const isProved = (told: ToldPeak): boolean =>
   told.stop !== undefined && !isOpen(told) && !isNotReadSince(told);
 
@@ -59,7 +64,7 @@ function pointerSaid(told: ToldPeak): string {
   if (stop === undefined)
     return ' But top dead centre is not proved: nobody has set the pointer against a positive stop.';
   if (isNotReadSince(told))
-    return ` But top dead centre is not proved: the stop had the pointer ${degrees(stop.correction)}° out, and was not read again after it was shifted. Read it until both sides are alike.`;
+    return ` But top dead centre is not proved: the stop had the pointer ${degrees(stop.correction)}° out, and no reading of it was kept after it was shifted. Read it again, until it reads ${degrees(stop.trueReading)}° on both sides.`;
   if (!isOpen(told)) return '';
   const other = withoutError(peak, stop);
   const against = againstSaid(other.advance);
@@ -111,14 +116,13 @@ function headlineOf(told: ToldPeak): Headline {
 /** The stop alone, before any lobe was read. */
 function stopHeadline(stop: StopEvidence | undefined, peaks: readonly PeakEvidence[]): Headline[] {
   if (stop === undefined || peaks.length > 0) return [];
-  const side = stop.correction > 0 ? 'after' : 'before';
   return [
     {
       id: 'headline:timing:stop',
       about: { of: 'build' },
       step: 'timing',
       sentence: isOut(stop)
-        ? `The pointer is ${degrees(stop.correction)}° out: it goes ${degrees(stop.correction)}° toward the side ${side} TDC, until both readings at the stop are alike.`
+        ? `The pointer is ${degrees(stop.correction)}° out: ${shiftSaid(stop)} of the stop.`
         : 'The stop reads alike both ways: top dead centre is proved.',
     },
   ];
@@ -160,9 +164,10 @@ export function timingPart(evidence: Evidence): PartSaid<TimingDetail> {
   const read = readOf(evidence);
   const peaks = countingPeaks(read, evidence);
   const asked = questionsOf(read, peaks, evidence);
-  const told = peaks.map(
-    (peak): ToldPeak => ({ peak, stop: stopFor(read, peak), asked, read: ofSide(read, peak.side) }),
-  );
+  const told = peaks.map((each): ToldPeak => {
+    const peak = saidShifted(each, asked);
+    return { peak, stop: stopFor(read, peak), asked, read: ofSide(read, peak.side) };
+  });
   return {
     quantities: told.map(quantityOf),
     judgements: [],

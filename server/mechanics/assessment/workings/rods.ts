@@ -4,7 +4,7 @@ import { IN } from '../../kit/si.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
-import { byPlace, inches, placeOf, valveSubject } from '../common/said.ts';
+import { byId, byPlace, inches, nominalSaid, placeOf, valveSubject } from '../common/said.ts';
 import { usableLash } from '../common/usable-lash.ts';
 import type { Evidence, ValvePlace } from '../evidence.ts';
 
@@ -14,7 +14,9 @@ interface Longer {
   readonly by: number;
   /** `preload .050 in more` */
   readonly said: string;
-  readonly entryId: string;
+  /** ` at a ratio of 1.5, which nobody has said` */
+  readonly at?: string;
+  readonly entryIds: readonly string[];
 }
 
 /** Pushrods are kept in steps of .050 or .025 in; less than this apart is reading: common practice, no published source. */
@@ -24,35 +26,50 @@ const ALIKE = 0.01 * IN;
 /** So many others of its side have to agree. */
 const OTHERS = 3;
 
+/** What one valve was read at, however often. */
 interface Set {
   readonly place: ValvePlace;
   readonly value: number;
-  readonly entryId: string;
+  readonly entryIds: readonly string[];
 }
+
+/** Where nobody said the ratio, a lash is told as of this one, and that it is: common practice, no published source. */
+const USUAL_RATIO = 1.5;
 
 const moreOrLess = (name: string, off: number): string =>
   `Its ${name} is ${inches(Math.abs(off))} ${off > 0 ? 'more' : 'less'} than in the middle of its side`;
 
 /** Those that stand off the middle of the others of their side, by what a pushrod would make. */
 function offSide(name: string, sets: readonly Set[], rodOf: (off: number) => number): Longer[] {
-  return sets.flatMap(({ place, value, entryId }) => {
+  return sets.flatMap(({ place, value, entryIds }) => {
     const others = sets.filter(
-      (each) => each.entryId !== entryId && sideOfValve(each.place.valve) === sideOfValve(place.valve),
+      (each) =>
+        placeOf(each.place) !== placeOf(place) && sideOfValve(each.place.valve) === sideOfValve(place.valve),
     );
     const middle = medianKnown(others.map((each) => each.value));
     if (middle === undefined || others.length < OTHERS) return [];
     const off = value - middle;
     const by = rodOf(off);
-    return Math.abs(by) < LEAST - EQUAL ? [] : [{ place, by, entryId, said: moreOrLess(name, off) }];
+    return Math.abs(by) < LEAST - EQUAL ? [] : [{ place, by, entryIds, said: moreOrLess(name, off) }];
   });
 }
 
-const preloads = ({ sheet }: Evidence): Set[] =>
-  sheet
+/** Repeats of one valve are one figure, their middle: they are no siblings of one another. */
+function preloads({ sheet }: Evidence): Set[] {
+  const read = sheet
     .filter(({ standing, kind, arms }) => standing && kind === 'preload' && arms === 'these')
-    .flatMap(({ cylinder, valve, reading, id }) =>
-      reading.value === undefined ? [] : [{ place: { cylinder, valve }, value: reading.value, entryId: id }],
-    );
+    .toSorted(byId);
+  const places = [
+    ...new Map(
+      read.map(({ cylinder, valve }) => [placeOf({ cylinder, valve }), { cylinder, valve }]),
+    ).values(),
+  ];
+  return places.flatMap((place) => {
+    const own = read.filter((each) => placeOf(each) === placeOf(place) && each.reading.value !== undefined);
+    const value = medianKnown(own.map(({ reading }) => reading.value));
+    return value === undefined ? [] : [{ place, value, entryIds: own.map(({ id }) => id) }];
+  });
+}
 
 /** Lash is set at its adjuster; only where there is none does it tell of the pushrod. */
 function lashes(evidence: Evidence): Set[] {
@@ -66,7 +83,7 @@ function lashes(evidence: Evidence): Set[] {
           {
             place: { cylinder: place.cylinder, valve: place.valve },
             value: line.gap.value,
-            entryId: line.id,
+            entryIds: [line.id],
           },
         ];
   });
@@ -105,10 +122,14 @@ const CHOICES: AssessedQuestion['answers'] = [
  * Source: by the lever about the valve tip, derived here; steps of lengths by common practice, no published source.
  */
 export function rodQuestions(evidence: Evidence): AssessedQuestion[] {
-  const ratio = evidence.rockers.soldAs ?? evidence.card.assumedRatio ?? 1.5;
+  const said = evidence.rockers.soldAs ?? evidence.card.assumedRatio;
+  const ratio = said ?? USUAL_RATIO;
   const all = [
     ...offSide('preload', preloads(evidence), (off) => off),
-    ...offSide('lash', lashes(evidence), (off) => -off / ratio),
+    ...offSide('lash', lashes(evidence), (off) => -off / ratio).map((each) => ({
+      ...each,
+      ...(said === undefined ? { at: ` at a ratio of ${nominalSaid(ratio)}, which nobody has said` } : {}),
+    })),
   ].toSorted((a, b) => byPlace(a.place, b.place));
   return all.map((longer) => {
     const partner = partnerOf(longer, all);
@@ -122,9 +143,9 @@ export function rodQuestions(evidence: Evidence): AssessedQuestion[] {
         weight: 'weak',
         ask: `How long is the pushrod of ${placeOf(longer.place)}?`,
         knownBy: 'pushrod-differs',
-        size: `${longer.said}: one ${lengthSaid(longer.by)} makes that.${swapped}`,
+        size: `${longer.said}: one ${lengthSaid(longer.by)} makes that${longer.at ?? ''}.${swapped}`,
         test: 'take that pushrod out with its valve shut, measure it end to end, and set it beside one of its side.',
-        restsOn: [longer.entryId, ...(partner === undefined ? [] : [partner.entryId])],
+        restsOn: [...longer.entryIds, ...(partner?.entryIds ?? [])],
       },
       {
         about: valveSubject(longer.place),

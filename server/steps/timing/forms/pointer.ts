@@ -9,7 +9,7 @@ export const POINTER = { pointer: 'The pointer, since the stop was read' };
 /** Whether what the stop said was put right on the engine, or is to be taken off the readings. */
 export function pointerComponents(shown: FormState, workings: readonly Working[]): readonly Component[] {
   const { stop } = chainOf(workings);
-  if (stop === undefined || stop.correction === 0) return [];
+  if (stop === undefined || !stop.isOut) return [];
   const off = degreesText(stop.correction);
   return [
     selectField(
@@ -18,10 +18,12 @@ export function pointerComponents(shown: FormState, workings: readonly Working[]
       POINTER.pointer,
       {
         '': 'Not said',
-        moved: 'It was shifted, and the stop read alike',
+        moved: 'It was shifted',
         left: `It was left: take ${off}° off after TDC`,
       },
-      { hint: `From line ${stop.working.seq}: the wheel reads ${off}° too much after TDC.` },
+      {
+        hint: `From line ${stop.working.seq}: the wheel reads ${off}° too much after TDC. Where it was shifted, read the stop again and keep both readings first.`,
+      },
     ),
   ];
 }
@@ -29,7 +31,7 @@ export function pointerComponents(shown: FormState, workings: readonly Working[]
 /** As it was said with the last reading since the stop; before there is one nobody has said it. */
 export function pointerInitial(workings: readonly Working[]): Fields {
   const { stop, peaks, events } = chainOf(workings);
-  if (stop === undefined || stop.correction === 0) return {};
+  if (stop === undefined || !stop.isOut) return {};
   const since = [...peaks, ...events].filter(({ working }) => working.seq > stop.working.seq);
   const last = since.toSorted((a, b) => a.working.seq - b.working.seq).at(-1);
   return {
