@@ -21,6 +21,7 @@ import { nextOfMarks } from './marks/next-of-marks.ts';
 import { lackingFor, missingOf, needsOf, stepNeeds } from './missing/missing.ts';
 import { heldBack } from './next/held-back.ts';
 import { nextOf } from './next/next.ts';
+import { withNextFirst } from './next/question-of-next.ts';
 import { nextOfNoise } from './noise/next-of-noise.ts';
 import { noisePart } from './noise/noise.ts';
 import { armMarkQuestions, withPartMarks } from './part/arm-marks.ts';
@@ -148,7 +149,7 @@ function assessed(evidence: Evidence): Assessment {
   };
   const whole: Assessment = {
     ...said,
-    questions,
+    questions: withNextFirst(questions, next),
     explanations: ratio.explanations,
     remaining: ratio.remaining,
     ...defined({ next }),
