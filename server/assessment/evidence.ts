@@ -13,7 +13,7 @@ import { TRIAGE_EVENTS } from '../records/calls/events.ts';
 import { stillStanding } from '../records/corrections/entries.ts';
 import type { Limit } from '../records/limits/known-limits.ts';
 import type { BuildRecord } from '../records/whole-build/build-record.ts';
-import { armOfSetUp, satThen, takenWith } from './evidence/arm-then.ts';
+import { armOfSetUp, satThen, soldInSetUp, takenWith } from './evidence/arm-then.ts';
 import { catalogueEvidence } from './evidence/families.ts';
 import {
   answerEvidence,
@@ -103,6 +103,7 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
   const spec = specEvidence(record.build.spec);
   const taken = takenWith(record);
   const sold = soldAsThen(record);
+  const soldThen = soldInSetUp(record);
   return {
     call: {
       goal: goalOf(call.goal),
@@ -117,9 +118,10 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
     arms: record.arms.map(armEvidence),
     seats: nowOnValves(record.placements).map(seatOf),
     ...(record.placements.length === 0 ? {} : { sat: record.placements.map(seatOf) }),
-    setUps: record.setUps.map((setUp) =>
-      setUpEvidence(setUp, armOfSetUp(record, setUp), satThen(record, setUp)),
-    ),
+    setUps: record.setUps.map((setUp) => ({
+      ...setUpEvidence(setUp, armOfSetUp(record, setUp), satThen(record, setUp)),
+      ...soldThen(setUp),
+    })),
     statements: record.setUps.flatMap(({ statements }) => statements.map(statementEvidence)),
     passes: record.readings.map(passEvidence),
     sheet: record.sheetReadings.map((reading) => sheetEvidence(reading, taken(reading))),

@@ -5,6 +5,7 @@ import type { Assessment } from './assessment.ts';
 import { withOtherArms } from './change/arms-of-gaps.ts';
 import { changePart } from './change/change.ts';
 import { nextOfChange } from './change/next-of-change.ts';
+import { withSoldThen } from './change/sold-then.ts';
 import type { PartSaid } from './common/part-said.ts';
 import { contactQuestions } from './contact-asked.ts';
 import type { Details } from './details.ts';
@@ -31,6 +32,7 @@ import { ratioKnown, ratioPart, ratioRead } from './ratio/ratio.ts';
 import { ratiosWithheld, valveRatios } from './ratio/valve-ratios.ts';
 import { withScans } from './scans/as-gap.ts';
 import { scansPart } from './scans/scans.ts';
+import { waitingForSheet } from './sheet/against-set-ups.ts';
 import { guessedShort } from './sheet/guessed.ts';
 import { nextOfSheet } from './sheet/next/next-of-sheet.ts';
 import { sheetPart } from './sheet/sheet.ts';
@@ -64,10 +66,13 @@ export const assess = (evidence: Evidence): Assessment =>
 function assessed(evidence: Evidence): Assessment {
   const isPushrod = forChange(evidence) === evidence;
   const gapped = withOtherArms(withScans(evidence));
-  const setUps = ratioKnown(evidence);
+  // A ratio is told of the arm that it was read of, whatever is on now.
+  const ofThen = withSoldThen(evidence);
+  const setUps = ratioKnown(ofThen);
   const sheet = sheetPart(gapped, setUps.known);
   const { swaps } = sheet.detail;
-  const read = ratioRead(evidence, setUps, swaps);
+  const known = waitingForSheet(setUps.known, sheet.questions);
+  const read = ratioRead(ofThen, { ...setUps, known }, swaps);
   const scans = scansPart(evidence);
   const ofSetUps = valveRatios(read.explained);
   const ratios =
@@ -75,7 +80,7 @@ function assessed(evidence: Evidence): Assessment {
       ? []
       : [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
   const change = isPushrod
-    ? changePart(gapped, ratios, ratiosWithheld(evidence, read.explained))
+    ? changePart(gapped, ratios, ratiosWithheld(ofThen, read.explained))
     : changePart(forChange(gapped), []);
   const marks = marksPart(evidence, ratios);
   const lash = lashPart(evidence);
@@ -87,7 +92,7 @@ function assessed(evidence: Evidence): Assessment {
   const others = [sheet, scans, change, marks, timing, lash, workings, part, noise];
   const raised = others.flatMap((each) => each.stop);
   const stop = stopReasons(evidence, raised);
-  const ratio = ratioPart(evidence, read, part.detail, stop);
+  const ratio = ratioPart(ofThen, read, part.detail, stop);
   const notToRun = [
     ...change.notToRun,
     ...lash.notToRun,
