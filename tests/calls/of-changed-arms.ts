@@ -59,7 +59,7 @@ export const OF_CHANGED_ARMS: readonly Call[] = [
       words: { 'ratio:1-intake:sold-as-1.5:sold-as': 'agrees', 'ratio:1-intake:sold-as': 'agrees' },
       asksNot: ['set-ups-differ'],
       never: [/Which one holds/],
-      next: 'arm',
+      next: 'centrelines',
     },
   },
   {

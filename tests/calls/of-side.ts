@@ -20,7 +20,7 @@ export const OF_SIDE: readonly Call[] = [
     expected: {
       headline:
         /No intake stands out: .*Not known: their ratio\. It takes the lobe lift under each, read at the lifter or taken from the card\./,
-      next: /./,
+      next: 'said',
     },
   },
   {
@@ -50,14 +50,14 @@ export const OF_SIDE: readonly Call[] = [
     goal: 'geometry',
     entries: [
       asked('none'),
-      described({ engine: { cylinders: 4, gear: 'finger-follower', rockerMounting: 'stud' } }),
+      described({ engine: { cylinders: 4, valveGear: 'finger-follower', rockerMounting: 'stud' } }),
       marked(1, { width: '.060 in', side: 'valley', off: '.030 in' }),
     ],
     expected: {
       asks: ['mark-off-centre'],
       says: [/heights that the follower is made for/],
       never: [/pushrod is too|longer|shorter|guide plate|on a stud/i],
-      next: /./,
+      next: 'mark-off-centre',
     },
   },
 ];

@@ -1,10 +1,10 @@
 import type { AssessedQuestion, NextAction } from '../assessment.ts';
 import { keyOf } from '../common/said.ts';
 
-/** The open question that what is next settles: its own test, its ask as the reason, or one that it names by its code. */
+/** The open question that what is next settles: its own test, its ask as the reason, or one of its code. */
 function questionOf(
   questions: readonly AssessedQuestion[],
-  { id, about, reason, settles }: NextAction,
+  { id, action, about, reason, settles }: NextAction,
 ): AssessedQuestion | undefined {
   const open = questions.filter(({ answered }) => answered === undefined);
   const isHere = (question: AssessedQuestion): boolean =>
@@ -12,7 +12,7 @@ function questionOf(
   return (
     open.find((question) => id === `next:${question.id}`) ??
     open.find((question) => question.ask === reason && isHere(question)) ??
-    open.find((question) => question.code === settles && isHere(question))
+    open.find((question) => [settles, action].includes(question.code) && isHere(question))
   );
 }
 

@@ -8,7 +8,7 @@ const OF_ACTION: Readonly<Record<string, string>> = { 'lobe-siblings': 'lobe-und
 /** What is next is the test of this question, has its words as the reason, or reads what it is about. */
 function restsOn({ id, action, reason, about }: NextAction, question: AssessedQuestion): boolean {
   const isHere = about.of === 'build' || keyOf(about) === keyOf(question.about);
-  const isOf = reason === question.ask || OF_ACTION[action] === question.code;
+  const isOf = reason === question.ask || [action, OF_ACTION[action]].includes(question.code);
   return id === `next:${question.id}` || (isOf && isHere);
 }
 
