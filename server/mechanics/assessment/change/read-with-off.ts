@@ -2,6 +2,7 @@ import { GAP_KINDS, SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
 import { byPlace, listed, placeOf } from '../common/said.ts';
 import { isOffSince } from '../common/seats.ts';
 import type { Evidence, SheetEvidence, ValvePlace } from '../evidence.ts';
+import { setUpsNow } from '../ratio/set-ups.ts';
 import { withScans } from '../scans/as-gap.ts';
 import { plansOf } from './plans.ts';
 import { soldThen, withSoldThen } from './sold-then.ts';
@@ -25,7 +26,7 @@ function gapsLeft(evidence: Evidence): string | undefined {
 
 /** Ratios of arms that are off, where none was read since. */
 function ratiosLeft(evidence: Evidence): string | undefined {
-  const read = withSoldThen(evidence).setUps.filter(({ id }) =>
+  const read = setUpsNow(withSoldThen(evidence)).filter(({ id }) =>
     evidence.passes.some(
       ({ standing, setUpId, kind }) => standing && setUpId === id && kind === 'valve-lift',
     ),

@@ -6,6 +6,7 @@ import { chosenOf } from '../common/chosen.ts';
 import { listed, nominalSaid } from '../common/said.ts';
 import { isOffSince } from '../common/seats.ts';
 import type { Evidence, SetUpEvidence, SheetEvidence } from '../evidence.ts';
+import { setUpsNow } from '../ratio/set-ups.ts';
 import { markOn } from '../ratio/stamp.ts';
 
 const SAME = 'same-arms';
@@ -45,9 +46,13 @@ const gapsOfThen = (evidence: Evidence): SheetEvidence[] =>
  */
 function ratiosOfThen(evidence: Evidence): SetUpEvidence[] {
   const isChange = planOf(evidence.call.goal).isChange === true;
-  return evidence.setUps.filter(
-    (setUp) => isOfThen(setUp, evidence) && (isChange || isOffSince(setUp, evidence)),
+  // As they are known now: an arm that was named late is the arm all the same.
+  const now = new Set(
+    setUpsNow(evidence)
+      .filter((setUp) => isOfThen(setUp, evidence) && (isChange || isOffSince(setUp, evidence)))
+      .map(({ id }) => id),
   );
+  return evidence.setUps.filter(({ id }) => now.has(id));
 }
 
 const counted = (one: string, count: number): string[] =>
