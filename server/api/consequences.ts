@@ -1,8 +1,10 @@
 import type { FastifyInstance } from 'fastify';
 import { z } from 'zod';
 import { answer } from '../../shared/schemas/answer.ts';
+import { strikeWorking } from '../../shared/schemas/commands.ts';
 import { assessedAs } from '../assessment/assessed.ts';
 import { keepConsequences } from '../assessment/consequences/keep.ts';
+import { strikeConsequences } from '../assessment/consequences/strike.ts';
 import {
   changesView,
   consequencesView,
@@ -25,6 +27,8 @@ const keepChange = z.strictObject({
   callId,
 });
 const keptChangeView = z.object({ seq: z.int(), consequences: changesView });
+
+const struckView = z.object({ seq: z.int(), line: z.int(), reason: z.string() });
 
 const params = z.strictObject({ id: z.uuid(), setUpId: z.uuid() });
 const url = '/api/v1/builds/:id/set-ups/:setUpId/consequences';
@@ -61,6 +65,20 @@ export function consequencesApi(app: FastifyInstance, deps: Deps): void {
       const { seq, record, assessment } = await keepConsequences(tx, principal, id, of);
       return { body: answer(keptChangeView, { seq, consequences: showChanges(record, assessment) }) };
     },
+  });
+  commandRoute(app, deps, {
+    operationId: 'strikeConsequences',
+    tag,
+    summary: 'Strike kept figures out by the line they were kept in, with the reason; the line stays',
+    method: 'POST',
+    url: `${changesUrl}/:line/corrections`,
+    params: z.strictObject({ id: z.uuid(), line: z.coerce.number().int().positive() }),
+    body: strikeWorking,
+    status: 201,
+    answer: struckView,
+    run: async (tx, { principal, params: { id, line }, body }) => ({
+      body: answer(struckView, await strikeConsequences(tx, principal, id, line, body)),
+    }),
   });
   readRoute(app, deps, {
     operationId: 'getConsequences',

@@ -12,7 +12,7 @@ import { TRIAGE_EVENTS } from '../records/calls/events.ts';
 import { firstEntry, stillStanding } from '../records/corrections/entries.ts';
 import type { Limit } from '../records/limits/known-limits.ts';
 import type { BuildRecord } from '../records/whole-build/build-record.ts';
-import { armOfSetUp, satThen, takenWith } from './evidence/arm-then.ts';
+import { armOfSetUp, satThen, soldInSetUp, takenWith } from './evidence/arm-then.ts';
 import { catalogueEvidence } from './evidence/families.ts';
 import { familyNamed } from './evidence/family-named.ts';
 import {
@@ -95,6 +95,7 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
   const spec = specEvidence(record.build.spec);
   const taken = takenWith(record);
   const sold = soldAsThen(record);
+  const soldThen = soldInSetUp(record);
   return {
     call: {
       goal: goalOf(call.goal),
@@ -109,9 +110,10 @@ export function evidenceOf(record: BuildRecord, call: Call): Evidence {
     arms: record.arms.map(armEvidence),
     seats: nowOnValves(record.placements).map(seatOf),
     ...(record.placements.length === 0 ? {} : { sat: record.placements.map(seatOf) }),
-    setUps: record.setUps.map((setUp) =>
-      setUpEvidence(setUp, armOfSetUp(record, setUp), satThen(record, setUp)),
-    ),
+    setUps: record.setUps.map((setUp) => ({
+      ...setUpEvidence(setUp, armOfSetUp(record, setUp), satThen(record, setUp)),
+      ...soldThen(setUp),
+    })),
     statements: record.setUps.flatMap(({ statements }) => statements.map(statementEvidence)),
     passes: record.readings.map(passEvidence),
     sheet: record.sheetReadings.map((reading) => sheetEvidence(reading, taken(reading))),

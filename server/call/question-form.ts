@@ -23,14 +23,20 @@ export interface Cards {
 /** Where the card of a question stands on its page, by its place in the assessment. */
 export const cardId = (at: number): string => `question-${at}`;
 
+/** Why it is asked before others. */
+function whySaid({ weight, isNext }: AssessedQuestion): string {
+  if (isNext === true) return ', what is next rests on it';
+  return weight === 'strong' ? ', the figures fit it closely' : '';
+}
+
 function card({ answers }: CallContext, question: AssessedQuestion, id: string): Component {
-  const { about, weight, ask, size, test, answered } = question;
+  const { about, ask, size, test, answered } = question;
   const kept = answers.find((each) => each.id === answered?.entryId);
   return {
     template: '/parts/question',
     data: {
       id,
-      about: `${subjectSaid(about)}${weight === 'strong' ? ', the figures fit it closely' : ''}`,
+      about: `${subjectSaid(about)}${whySaid(question)}`,
       words: ask,
       test,
       answers: [],

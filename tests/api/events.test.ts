@@ -86,7 +86,8 @@ async function keepTheRest() {
   await build('/lash', { ...VALVE, lash: '.016 in' });
   const said = { method: { lash: 'set', lashSetting: '.016 in' }, reason: 'told later' };
   await build(`/set-ups/${call.setUpId}/corrections`, said);
-  await build(`/set-ups/${call.setUpId}/consequences`, {});
+  const { seq } = await build(`/set-ups/${call.setUpId}/consequences`, {});
+  await build(`/consequences/${String(seq)}/corrections`, REASON);
   await ofCall('/notes', { kind: 'note', body: 'rang back' });
   const promise = await ofCall('/notes', { kind: 'promise', body: 'Send the chart', due: '2026-03-14' });
   await ofCall(`/notes/${promise.id}/done`, {});

@@ -104,10 +104,13 @@ describe('identifying a part', () => {
     expect(cover?.settledBy).toContain('height');
   });
 
-  test('nothing read: the prior, and the measurement that settles most', async () => {
+  test('nothing read: no chance of anything, and the measurement that settles most', async () => {
     const { buildId } = await openCall(service, owner, 'Nothing yet');
     const answer = await foundFirst(buildId);
-    expect(answer.noneOfThese).toBeCloseTo(0.2, 9);
+    expect(answer).toMatchObject({ chances: 'held-back', implied: [] });
+    expect(answer).not.toHaveProperty('noneOfThese');
+    expect(answer.candidates.every(({ probability }) => probability === undefined)).toBe(true);
+    expect(answer.next.every(({ rightFirst }) => rightFirst === undefined)).toBe(true);
     expect(answer.next[0]?.bits).toBeGreaterThan(2);
     expect(answer.next.map(({ bits }) => bits)).toHaveLength(9);
   });

@@ -2,6 +2,7 @@ import type { Call } from './call.ts';
 import { OF_ARMS } from './of-arms.ts';
 import { OF_CHANGE } from './of-change.ts';
 import { OF_CHANGE_PARTS } from './of-change-parts.ts';
+import { OF_CHANGED_ARMS } from './of-changed-arms.ts';
 import { OF_HYDRAULIC } from './of-hydraulic.ts';
 import { OF_NOISE } from './of-noise.ts';
 import { OF_OTHERS } from './of-others.ts';
@@ -11,6 +12,7 @@ import { OF_RATIO } from './of-ratio.ts';
 import { OF_SCAN } from './of-scan.ts';
 import { OF_SETTING } from './of-setting.ts';
 import { OF_SHEET } from './of-sheet.ts';
+import { OF_SIDE } from './of-side.ts';
 import { OF_STOP } from './of-stop.ts';
 import { OF_TURNS } from './of-turns.ts';
 
@@ -18,10 +20,12 @@ import { OF_TURNS } from './of-turns.ts';
 export const CALLS: readonly Call[] = [
   ...OF_RATIO,
   ...OF_ARMS,
+  ...OF_CHANGED_ARMS,
   ...OF_CHANGE,
   ...OF_CHANGE_PARTS,
   ...OF_PART,
   ...OF_SHEET,
+  ...OF_SIDE,
   ...OF_SETTING,
   ...OF_TURNS,
   ...OF_HYDRAULIC,

@@ -48,6 +48,9 @@ function holds(said: Said, expected: Expected): void {
   const action = said.next?.action.split(':')[0];
   if (expected.next instanceof RegExp) expect(action).toMatch(expected.next);
   else expect(action).toBe(expected.next);
+  // What is next rests on one of the open questions: that one is strong, and first.
+  const own = said.questions.filter(({ code, answered }) => code === action && answered === undefined);
+  if (own.length > 0) expect(own).toContainEqual(expect.objectContaining({ weight: 'strong', isNext: true }));
   expect(said.stop).toHaveLength(expected.stop?.length ?? 0);
   expected.stop?.forEach((reason, at) => {
     expect(said.stop[at]?.sentence).toMatch(reason);

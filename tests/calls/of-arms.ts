@@ -268,7 +268,7 @@ export const OF_ARMS: readonly Call[] = [
       asks: ['gap-arms-then'],
       words: { 'gap:piston-to-valve:1-intake': undefined },
       says: [/1 intake with the 1\.6 they are sold as: \.095 in/, /read with the arms that are off since/],
-      next: 'planned',
+      next: 'read-on-now',
     },
   },
   {

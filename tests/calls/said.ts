@@ -20,7 +20,16 @@ const assessment = z.object({
       high: z.number().optional(),
     }),
   ),
-  questions: z.array(z.object({ id: z.string(), code: z.string(), ask: z.string() })),
+  questions: z.array(
+    z.object({
+      id: z.string(),
+      code: z.string(),
+      ask: z.string(),
+      weight: z.enum(['strong', 'weak']),
+      isNext: z.boolean(),
+      answered: z.object({ answer: z.string() }).optional(),
+    }),
+  ),
 });
 
 /** What a call says, with its own names in place of ids. */

@@ -4,10 +4,10 @@ import type { RatioWord } from './verdict.examples.ts';
 
 export interface CandidateData {
   readonly name: string;
-  /** The probability as it is read out, `46 %`. */
-  readonly share: string;
+  /** The probability as it is read out, `46 %`; left out while no family is named. */
+  readonly share?: string;
   /** The same for the bar, 0 to 100. */
-  readonly percent: number;
+  readonly percent?: number;
   /** What the family is and what its share means. */
   readonly words: string;
   readonly href?: string;
@@ -57,6 +57,18 @@ export const candidates: Part<'/parts/candidates'> = {
           { name: 'None of these', share: '3 %', percent: 3, words: 'Unlikely.', reasons: [] },
         ],
         note: 'A ratio in the catalogue is nominal; only a valve proves one.',
+      },
+    },
+    {
+      title: 'No family is named yet',
+      data: {
+        id: 'candidates-open',
+        title: 'What it may be',
+        candidates: [
+          { name: 'Sorrel 155-B', words: 'Nominal ratio 1.55; small V8, valves in line.', reasons: [] },
+          { name: 'None of these', words: 'A part that is in no line of the catalogue.', reasons: [] },
+        ],
+        note: 'While no family is named no chance stands beside one.',
       },
     },
     {

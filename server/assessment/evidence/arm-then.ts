@@ -56,6 +56,15 @@ export function satThen(record: BuildRecord, setUp: SetUp): SatThen[] {
   }));
 }
 
+/** What the rockers were sold as when the first pass of a set-up was read, where that is another ratio now. */
+export function soldInSetUp(record: BuildRecord): (setUp: SetUp) => { readonly soldAsThen?: number } {
+  const sold = soldAsThen(record);
+  return (setUp) => {
+    const read = record.readings.filter(({ setUpId }) => setUpId === setUp.id).map(({ seq }) => seq);
+    return read.length === 0 ? {} : sold(Math.min(...read));
+  };
+}
+
 /** The arm of a set-up: as it was named there, else the one that sat on its valve when it was started. */
 export function armOfSetUp(record: BuildRecord, setUp: SetUp): string | undefined {
   if (setUp.armId !== undefined) return setUp.armId;

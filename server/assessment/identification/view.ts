@@ -6,7 +6,8 @@ import { type BuildRecord, catalogueOf } from '../../records/whole-build/build-r
 import { headlineView, showHeadline } from '../view/headline.ts';
 import { judgementView, showJudgement } from '../view/judgement.ts';
 import { assessedQuestionView, showQuestion } from '../view/question.ts';
-import { partView, showPart } from './part-view.ts';
+import { partView } from './part-schema.ts';
+import { showPart } from './part-view.ts';
 
 export const identificationView = z
   .object({

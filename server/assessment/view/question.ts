@@ -41,6 +41,9 @@ export const assessedQuestionView = z
     about: subjectView,
     step: z.enum(STEP_NAMES).meta({ description: 'where it is answered' }),
     weight: z.enum(['strong', 'weak']),
+    isNext: z
+      .boolean()
+      .meta({ description: 'what is next rests on its answer; it stands first, and is strong' }),
     ask: z.string(),
     size: z.string().optional(),
     test: z.string().meta({ description: 'what settles it' }),
@@ -60,6 +63,7 @@ export const questionFields = (question: AssessedQuestion) => ({
   about: showSubject(question.about),
   step: question.step,
   weight: question.weight,
+  isNext: question.isNext === true,
   ask: question.ask,
   size: question.size,
   test: question.test,

@@ -5,6 +5,7 @@ import type { Assessment } from './assessment.ts';
 import { withOtherArms } from './change/arms-of-gaps.ts';
 import { changePart } from './change/change.ts';
 import { nextOfChange } from './change/next-of-change.ts';
+import { withSoldThen } from './change/sold-then.ts';
 import type { PartSaid } from './common/part-said.ts';
 import { contactQuestions } from './contact-asked.ts';
 import type { Details } from './details.ts';
@@ -22,6 +23,7 @@ import { nextOfMarks } from './marks/next-of-marks.ts';
 import { lackingFor, missingOf, needsOf, stepNeeds } from './missing/missing.ts';
 import { heldBack } from './next/held-back.ts';
 import { nextOf } from './next/next.ts';
+import { withNextFirst } from './next/question-of-next.ts';
 import { nextOfNoise } from './noise/next-of-noise.ts';
 import { noisePart } from './noise/noise.ts';
 import { armMarkQuestions, withPartMarks } from './part/arm-marks.ts';
@@ -31,6 +33,7 @@ import { ratioKnown, ratioPart, ratioRead } from './ratio/ratio.ts';
 import { ratiosWithheld, valveRatios } from './ratio/valve-ratios.ts';
 import { withScans } from './scans/as-gap.ts';
 import { scansPart } from './scans/scans.ts';
+import { waitingForSheet } from './sheet/against-set-ups.ts';
 import { guessedShort } from './sheet/guessed.ts';
 import { heldRatios } from './sheet/held.ts';
 import { nextOfSheet } from './sheet/next/next-of-sheet.ts';
@@ -65,10 +68,13 @@ export const assess = (evidence: Evidence): Assessment =>
 function assessed(evidence: Evidence): Assessment {
   const isPushrod = forChange(evidence) === evidence;
   const gapped = withOtherArms(withScans(evidence));
-  const setUps = ratioKnown(evidence);
+  // A ratio is told of the arm that it was read of, whatever is on now.
+  const ofThen = withSoldThen(evidence);
+  const setUps = ratioKnown(ofThen);
   const sheet = sheetPart(gapped, setUps.known);
   const { swaps } = sheet.detail;
-  const read = ratioRead(evidence, setUps, swaps);
+  const known = waitingForSheet(setUps.known, sheet.questions);
+  const read = ratioRead(ofThen, { ...setUps, known }, swaps);
   const scans = scansPart(evidence);
   const ofSetUps = valveRatios(read.explained);
   const ratios =
@@ -77,7 +83,7 @@ function assessed(evidence: Evidence): Assessment {
       : [...ofSetUps, ...ratiosOfSheet(evidence, sheet.detail, sheet.quantities, ofSetUps)];
   const change = isPushrod
     ? changePart(gapped, ratios, [
-        ...ratiosWithheld(evidence, read.explained),
+        ...ratiosWithheld(ofThen, read.explained),
         ...heldRatios(evidence, sheet.detail),
       ])
     : changePart(forChange(gapped), []);
@@ -92,7 +98,7 @@ function assessed(evidence: Evidence): Assessment {
   const others = [sheet, scans, change, marks, timing, lash, pushrods, workings, part, noise];
   const raised = others.flatMap((each) => each.stop);
   const stop = stopReasons(evidence, raised);
-  const ratio = ratioPart(evidence, read, part.detail, stop);
+  const ratio = ratioPart(ofThen, read, part.detail, stop);
   const notToRun = [
     ...change.notToRun,
     ...lash.notToRun,
@@ -154,7 +160,7 @@ function assessed(evidence: Evidence): Assessment {
   };
   const whole: Assessment = {
     ...said,
-    questions,
+    questions: withNextFirst(questions, next),
     explanations: ratio.explanations,
     remaining: ratio.remaining,
     ...defined({ next }),

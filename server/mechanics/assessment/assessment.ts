@@ -89,6 +89,8 @@ export interface AssessedQuestion {
   /** The step it is raised, answered and settled in. */
   readonly step: StepName;
   readonly weight: 'strong' | 'weak';
+  /** What is next rests on its answer. */
+  readonly isNext?: true;
   readonly ask: string;
   readonly size?: string;
   /** The test that settles it, as the desk has it. */
@@ -141,6 +143,8 @@ export interface NextAction {
   /** Where that is shown, if the desk has something to write down that is not theirs to write. */
   readonly stepAtBench?: StepName;
   readonly reason: string;
+  /** Code of the question that it settles, where the reason is not that question itself. */
+  readonly settles?: string;
   readonly minutes?: number;
   /** It asks for a photograph: a page leads to where one is kept. */
   readonly photograph?: true;

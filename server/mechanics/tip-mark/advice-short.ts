@@ -1,5 +1,5 @@
 import { inSpoken } from '../../../shared/quantities/authored.ts';
-import type { Advice } from './advice.ts';
+import type { Advice } from './advice-types.ts';
 import { inchesSaid, lengthSaid } from './length-said.ts';
 import type { Mark, MarkContext } from './types.ts';
 

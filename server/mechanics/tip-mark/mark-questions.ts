@@ -1,7 +1,9 @@
 import { IN } from '../kit/si.ts';
-import { type Advice, adviceOf } from './advice.ts';
+import { adviceOf } from './advice.ts';
 import { adviceSaid } from './advice-said.ts';
 import { adviceInShort, type ShortAdvice } from './advice-short.ts';
+import type { Advice } from './advice-types.ts';
+import { followerAdvice, followerInShort, followerQuestions } from './follower-mark.ts';
 import { lengthSaid, inchesSaid as said } from './length-said.ts';
 import type { Mark, MarkContext, MarkQuestion } from './types.ts';
 
@@ -164,9 +166,9 @@ export function markQuestions(marks: readonly Mark[], context: MarkContext): Mar
   const { leastSweep } = context;
   return [
     ...edgeQuestion(mark, context),
-    ...sidewaysQuestion(mark, context),
+    ...(context.follower === true ? [] : sidewaysQuestion(mark, context)),
     ...(leastSweep === undefined ? [] : narrowQuestion(mark, leastSweep)),
-    ...adviceQuestion(marks, mark, context),
+    ...(context.follower === true ? followerQuestions(mark, context) : adviceQuestion(marks, mark, context)),
   ];
 }
 
@@ -176,12 +178,14 @@ export function markInShort(marks: readonly Mark[], context: MarkContext): Short
   if (mark === undefined) return undefined;
   const { leastSweep } = context;
   const narrow = leastSweep !== undefined && narrowQuestion(mark, leastSweep).length > 0;
+  if (context.follower === true && !narrow) return followerInShort(mark, context);
   return adviceInShort(adviceOf(marks, context), mark, context, narrow);
 }
 
 /** What to do next about the marks of a valve, where their mounting is known and they say anything along the rocker. */
 export function markAdvice(marks: readonly Mark[], context: MarkContext): string | undefined {
   const mark = marks.at(-1);
+  if (mark !== undefined && context.follower === true) return followerAdvice(mark, context);
   const advice = adviceOf(marks, context);
   return mark === undefined || advice === undefined ? undefined : adviceSaid(advice, mark, context);
 }

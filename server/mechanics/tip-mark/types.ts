@@ -22,6 +22,8 @@ export interface MarkContext {
   /** How far above the least a mark may be before it is looked at again. */
   readonly overLeast: number;
   readonly mounting?: Mounting | undefined;
+  /** It is of a finger follower: on its own pivot, with no pushrod, stud or stand. */
+  readonly follower?: boolean | undefined;
   readonly stem?: number | undefined;
   /** Arm and lift that the least is of, and the ratio, where they are known. */
   readonly arm?: number | undefined;

@@ -30,4 +30,6 @@ export const CONSEQUENCE_EVENTS = defineEvents({
     gaps: z.array(gap),
     limits: z.array(z.object({ name: z.string(), value: z.string(), source: z.string(), revision: z.int() })),
   }),
+  /** Figures that were kept in a line no longer count; the line stays. */
+  'consequences-struck': z.object({ line: z.int(), reason: z.string() }),
 });

@@ -17,6 +17,7 @@ import { blockComponent, keepForm } from './block.ts';
 import { clearancesForm } from './clearances-form.ts';
 import { changeHeadlines, worstFirst } from './judged.ts';
 import { plansTables } from './plans-table.ts';
+import { keptTable } from './striking-out.ts';
 
 /** Nothing is known of any lobe: what the step waits for, and where the first of it is entered. */
 function nothingYet({ base, assessment }: CallContext): StepBody {
@@ -68,6 +69,12 @@ function notKnownFold(details: readonly ChangeDetail[]): Component[] {
   return [foldComponent('not-known', `All that is not known, ${lines.length} lines`, list)];
 }
 
+/** What was put on the tape: one tap away, with the way to strike it out. */
+function keptFold(context: CallContext): Component[] {
+  const kept = keptTable(context);
+  return kept.length === 0 ? [] : [foldComponent('kept', 'Figures on the tape', kept)];
+}
+
 /** Blocks that stand open: of a whole engine the others are a tap away, and told in a line each above. */
 const OPEN = { desk: 1, bench: 1 } as const;
 
@@ -100,6 +107,7 @@ export function consequencesPage(_: unknown, { context, rejected: posted }: Step
       ...blocks.map(({ detail, keep }, index) =>
         blockComponent(context, detail, keep, { open: index < OPEN[context.side], rejected }),
       ),
+      ...keptFold(context),
       foldComponent('grounds', 'Adjusters, assumptions and cautions', groundsComponents(details, stopped)),
     ],
   };

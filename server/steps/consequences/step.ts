@@ -3,6 +3,7 @@ import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { consequencesPage } from './consequences-page.ts';
 import { consequencesForms } from './forms.ts';
 import { consequencesReport } from './report.ts';
+import { strikesConsequences } from './striking-out.ts';
 import { gapItems } from './takeover.ts';
 import { CONSEQUENCES_TOLD } from './tape-text.ts';
 
@@ -20,7 +21,7 @@ export const consequencesStep = defineStep({
   load: () => undefined,
   page: consequencesPage,
   forms: consequencesForms,
-  corrections: [],
+  corrections: [strikesConsequences],
   told: CONSEQUENCES_TOLD,
   cautions: (_, { assessment }) => assessment.details.change.flatMap(({ cautions }) => cautions),
   report: (_, context) => [{ name: 'consequences', components: consequencesReport(context) }],

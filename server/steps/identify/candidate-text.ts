@@ -1,18 +1,20 @@
 import type { CandidateData } from '../../../views/parts/candidates.examples.ts';
 import { ratioText } from '../../call/family-words.ts';
 import { shareSaid } from '../../mechanics/assessment/part/chance.ts';
-import type { CandidateDetail, RankingDetail } from '../../mechanics/assessment/part/detail.ts';
+import type { CandidateDetail, Chance, RankingDetail } from '../../mechanics/assessment/part/detail.ts';
 
-function candidateOf(
-  { family, probability, share, likely, reasons }: CandidateDetail,
-  link: boolean,
-): CandidateData {
-  const ratio = family.nominalRatio === undefined ? '' : ` Nominal ratio ${ratioText(family.nominalRatio)};`;
+/** `Likely.` where a chance is told, else nothing. */
+const likelySaid = (chance: Chance | undefined): string => (chance === undefined ? '' : `${chance.likely}. `);
+
+const shareOf = (chance: Chance | undefined) =>
+  chance === undefined ? {} : { share: chance.share, percent: chance.probability * 100 };
+
+function candidateOf({ family, chance, reasons }: CandidateDetail, link: boolean): CandidateData {
+  const ratio = family.nominalRatio === undefined ? '' : `Nominal ratio ${ratioText(family.nominalRatio)}; `;
   return {
     name: family.name,
-    share,
-    percent: probability * 100,
-    words: `${likely}.${ratio} ${family.fits || 'what it fits is not said'}. Code ${family.code}.`,
+    ...shareOf(chance),
+    words: `${likelySaid(chance)}${ratio}${family.fits || 'what it fits is not said'}. Code ${family.code}.`,
     ...(link ? { href: `/catalogue/${family.id}` } : {}),
     reasons: reasons.map(({ word, said }) =>
       word === 'not-known' ? { text: said } : { verdict: word, text: said },
@@ -33,25 +35,35 @@ interface Ranked {
   readonly note: string;
 }
 
+const NOTE = 'A ratio in the catalogue is nominal: the ratio is unknown until a valve moves.';
+const HELD_BACK = 'While no family is named no chance stands beside one.';
+
+const noneLine = (chance: Chance | undefined): CandidateData => ({
+  name: 'None of these',
+  ...shareOf(chance),
+  words: `${likelySaid(chance)}A part that is in no line of the catalogue.`,
+  reasons: [],
+});
+
 export function rankedLines(ranking: RankingDetail, link: boolean): Ranked {
   const { noneOfThese, families } = ranking;
   const shown = ranking.candidates
     .slice(0, SHOWN)
-    .filter(({ probability }, index) => index < 2 || probability >= WORTH_A_LINE);
-  const none: CandidateData = {
-    name: 'None of these',
-    share: noneOfThese.share,
-    percent: noneOfThese.probability * 100,
-    words: `${noneOfThese.likely}. A part that is in no line of the catalogue.`,
-    reasons: [],
-  };
-  const lines = [...shown.map((each) => candidateOf(each, link)), none].sort((a, b) => b.percent - a.percent);
-  const rest = 1 - noneOfThese.probability - shown.reduce((sum, { probability }) => sum + probability, 0);
+    .filter(({ chance }, index) => index < 2 || chance === undefined || chance.probability >= WORTH_A_LINE);
+  const lines = [...shown.map((each) => candidateOf(each, link)), noneLine(noneOfThese)].sort(
+    (a, b) => (b.percent ?? 0) - (a.percent ?? 0),
+  );
   const left = families - shown.length;
+  if (noneOfThese === undefined)
+    return { lines, others: left === 0 ? '' : `${left} more families. `, note: `${HELD_BACK} ${NOTE}` };
+  const rest = shown.reduce(
+    (sum, { chance }) => sum - (chance?.probability ?? 0),
+    1 - noneOfThese.probability,
+  );
   return {
     lines,
     others: left === 0 ? '' : `${left} more families together ${shareSaid(Math.max(0, rest))}. `,
-    note: 'A ratio in the catalogue is nominal: the ratio is unknown until a valve moves.',
+    note: NOTE,
   };
 }
 

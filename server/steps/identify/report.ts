@@ -65,7 +65,7 @@ function candidatesTable(ranking: RankingDetail): TableData {
       const why = against
         .map(({ verdict, text }) => `${(verdict ?? '').replace('-', ' ')}: ${text}`)
         .join('; ');
-      return { cells: [name, share, why === '' ? words : { text: words, why }] };
+      return { cells: [name, share ?? 'held back', why === '' ? words : { text: words, why }] };
     }),
     note: `${others}${basisText(ranking)} ${note}`,
   };

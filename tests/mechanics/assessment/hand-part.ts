@@ -80,14 +80,14 @@ export function partOf({ details }: Assessment, partId?: string) {
   return part;
 }
 
-/** The family that stands first, or `none`; with its chance. */
+/** The family that stands first, or `none`, with its chance; `held back` while the headline names no family. */
 export function firstOf(evidence: Evidence, partId?: string): readonly [code: string, chance: number] {
   const { ranking } = partOf(assess(evidence), partId);
   const [first] = ranking?.candidates ?? [];
-  const none = ranking?.noneOfThese.probability ?? 1;
-  return first === undefined || none >= first.probability
-    ? ['none', none]
-    : [first.family.code, first.probability];
+  const none = ranking?.noneOfThese?.probability;
+  if (ranking === undefined || none === undefined) return ['held back', 0];
+  const chance = first?.chance?.probability ?? 0;
+  return first === undefined || none >= chance ? ['none', none] : [first.family.code, chance];
 }
 
 export const codesOf = (evidence: Evidence): string[] => assess(evidence).questions.map(({ code }) => code);

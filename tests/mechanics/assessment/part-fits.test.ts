@@ -162,7 +162,7 @@ describe('what the family that stands first means', () => {
     const implied = ranking?.implied ?? [];
     expect(implied.map(({ what }) => what)).toEqual(['stud', 'cover', 'guide']);
     for (const { sentence, probability, together } of implied) {
-      expect(probability).toBe(first?.probability);
+      expect(probability).toBe(first?.chance?.probability);
       expect(together).toBeGreaterThanOrEqual(probability);
       expect(sentence).toMatch(/^If it is Sorrel 160-B, (over )?\d+ %: .* come to (over )?\d+ %\.$/);
     }

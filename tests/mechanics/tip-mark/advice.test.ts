@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { computation as rollerSweep } from '../../../server/mechanics/computations/roller-sweep.ts';
-import { type Advice, adviceOf } from '../../../server/mechanics/tip-mark/advice.ts';
+import { adviceOf } from '../../../server/mechanics/tip-mark/advice.ts';
+import type { Advice } from '../../../server/mechanics/tip-mark/advice-types.ts';
 import { markAdvice, markInShort, markQuestions } from '../../../server/mechanics/tip-mark/mark-questions.ts';
 import { pivotErrorOf, sweepOff } from '../../../server/mechanics/tip-mark/pivot-error.ts';
 import type { Mark, MarkContext, Mounting } from '../../../server/mechanics/tip-mark/types.ts';

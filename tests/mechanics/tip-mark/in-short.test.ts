@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import type { Advice } from '../../../server/mechanics/tip-mark/advice.ts';
 import { adviceOf } from '../../../server/mechanics/tip-mark/advice.ts';
 import { adviceSaid } from '../../../server/mechanics/tip-mark/advice-said.ts';
 import { adviceInShort } from '../../../server/mechanics/tip-mark/advice-short.ts';
+import type { Advice } from '../../../server/mechanics/tip-mark/advice-types.ts';
 import { markInShort, markQuestions } from '../../../server/mechanics/tip-mark/mark-questions.ts';
 import type { Mark, MarkContext, Mounting } from '../../../server/mechanics/tip-mark/types.ts';
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type Advice, adviceOf } from '../../../server/mechanics/tip-mark/advice.ts';
+import { adviceOf } from '../../../server/mechanics/tip-mark/advice.ts';
+import type { Advice } from '../../../server/mechanics/tip-mark/advice-types.ts';
 import { alongRocker, nextLength } from '../../../server/mechanics/tip-mark/next-length.ts';
 import type { Mark, MarkContext, Mounting } from '../../../server/mechanics/tip-mark/types.ts';
 

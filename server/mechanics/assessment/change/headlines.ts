@@ -4,27 +4,28 @@ import { firstSaid } from '../common/first-said.ts';
 import { keyOf, listed, lowerFirst, nominalSaid, upperFirst } from '../common/said.ts';
 import type { ChangeDetail } from './detail.ts';
 import { byPlan, type GapGroup, groupsOf, once, type PlanGroup, placesSaid } from './groups.ts';
-import { gapToldShort } from './told.ts';
+import { gapToldAtWorst, gapToldShort } from './told.ts';
 
 const titleOf = ({ members: [{ gap }] }: GapGroup): string => gap.title.toLowerCase();
 
-/** `1 and 3 intake`; alone, with its ratio where it is not one that all were planned with. */
+/** `1 and 3 intake`, with the ratio that they all have where it is not the planned one. */
 function where(group: GapGroup): string {
   const ratio = ratioOf(group);
   return `${placesSaid(group.members)}${ratio === undefined ? '' : ` with ${ratio}`}`;
 }
 
-/** Of one valve alone, the ratio that it was worked out with; that of a plan is said of all of them. */
-function ratioOf({ members: [{ detail }, ...others] }: GapGroup): string | undefined {
-  return others.length > 0 || detail.plan !== undefined ? undefined : detail.after?.said;
+/** The one ratio that they were all worked out with; that of a plan is said of all of them. */
+function ratioOf({ members }: GapGroup): string | undefined {
+  const ratios = once(members.map(({ detail }) => detail.after?.said));
+  return ratios.length > 1 || members[0].detail.plan !== undefined ? undefined : ratios[0];
 }
 
 /** `room to coil bind on 1 and 3 intake: short, at worst .041 in ± .006, calculated, against .060 in` */
 function groupSaid(group: GapGroup, shared: string | undefined): string {
   const [{ gap }, ...others] = group.members;
-  const worst = others.length > 0 ? 'at worst ' : '';
+  const told = others.length > 0 ? gapToldAtWorst(gap) : gapToldShort(gap);
   const place = shared === undefined ? where(group) : placesSaid(group.members);
-  return `${titleOf(group)} on ${place}: ${group.word ?? 'no word yet'}, ${worst}${gapToldShort(gap)}`;
+  return `${titleOf(group)} on ${place}: ${group.word ?? 'no word yet'}, ${told}`;
 }
 
 /** Gaps with no word, each named once, and the first thing that they need; the tables have the rest. */
@@ -120,13 +121,13 @@ export function shortGaps(details: readonly ChangeDetail[]): NotToRun[] {
       const [{ gap }, ...others] = members;
       if (word !== 'short' || gap.ofSheet === true) return [];
       const start = plan === undefined ? 'Do not run it' : `Don’t fit the planned ${nominalSaid(plan)}`;
-      const worst = others.length > 0 ? 'at worst ' : '';
+      const told = others.length > 0 ? gapToldAtWorst(gap) : gapToldShort(gap);
       return [
         {
           id: `not-to-run:gap-short:${name}${touching ? ':touching' : ''}${key}`,
           about: { of: 'build' },
           what: plan === undefined ? 'run' : 'fit',
-          sentence: `${start}: ${titleOf(group)} on ${where(group)} comes out short, ${worst}${gapToldShort(gap)}.`,
+          sentence: `${start}: ${titleOf(group)} on ${where(group)} comes out short, ${told}.`,
           wayOut:
             plan === undefined
               ? 'Measure the gap, and have a qualified shop look before it runs.'

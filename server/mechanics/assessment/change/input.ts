@@ -4,6 +4,8 @@ import type { ValvePlace } from '../evidence.ts';
 export interface ValveRatio extends ValvePlace {
   readonly setUpId: string;
   readonly armId?: string;
+  /** What the arms that are off since were sold as, where it was read with one of them. */
+  readonly soldAsThen?: number;
   readonly value: number;
   /** Its 95 % interval. */
   readonly low: number;

@@ -3,6 +3,7 @@ import { ended } from '../common/first-said.ts';
 import { nominalSaid, upperFirst } from '../common/said.ts';
 import type { ChangeDetail } from './detail.ts';
 import { byPlan, type GapGroup, groupsOf, isFirstPlan, placesSaid } from './groups.ts';
+import { READ_WITH, WHICH_ARMS } from './pushrod-read-with.ts';
 
 /** What a call about a ratio asks for next, for the gaps that it was worked out for. */
 export interface NextOfChange {
@@ -31,6 +32,7 @@ function actionOf(
     about: { of: 'build' },
     sentence: `${upperFirst(gap.title.toLowerCase())} on ${placesSaid(group.members)}${of} ${stands}. ${asks}: ${ended(lack)}`,
     reason,
+    ...(lack === WHICH_ARMS ? { settles: READ_WITH } : {}),
     turns: !isSaid(lack),
   };
 }

@@ -18,6 +18,9 @@ export interface PushrodRead {
   readonly question?: AssessedQuestion;
 }
 
+/** The code of the question which of them it was. */
+export const READ_WITH = 'pushrod-read-with';
+
 /** What a gap that may have been read with two kinds of arms waits for. */
 export const WHICH_ARMS = 'which arms it was read with';
 
@@ -79,7 +82,7 @@ function askedAt(
 ): AssessedQuestion {
   return asked(
     {
-      code: 'pushrod-read-with',
+      code: READ_WITH,
       weight: 'weak',
       ask: `With which arms was pushrod to head of the ${side} valves read: those that are on now, ${now}, or ones of ${other}?`,
       knownBy: 'with which arms pushrod to head was read',

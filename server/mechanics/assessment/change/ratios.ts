@@ -33,7 +33,7 @@ export function armsOf(
 
 /** Read with an arm of this plan; without one, with an arm that is on. */
 export const isOfPlan = (ratio: ValveRatio, plan: number | undefined, evidence: Evidence): boolean =>
-  armsOf(ratio, evidence) === (plan ?? 'fitted');
+  armsOf(ratio, evidence, ratio.soldAsThen) === (plan ?? 'fitted');
 
 /** Only a lift with the lash out may have it taken off; one of which nobody said so may carry it. */
 const carriesLash = (lashIn: ValveRatio['lashIn']): boolean => lashIn === 'left-in' || lashIn === 'not-said';
@@ -96,10 +96,10 @@ export function beforeAndAfter(
   { place, soldThen }: WhereAndThen = {},
 ): BeforeAndAfter {
   const [on, off] = [false, true].map((isOff) =>
-    ratios.filter((each) => isOffSince(each, evidence) === isOff),
+    ratios.filter((each) => isOff === (each.soldAsThen !== undefined || isOffSince(each, evidence))),
   );
   const read = (arms: number | 'fitted', from: readonly ValveRatio[] = ratios) => {
-    const best = bestOf(from.filter((ratio) => armsOf(ratio, evidence) === arms));
+    const best = bestOf(from.filter((ratio) => armsOf(ratio, evidence, ratio.soldAsThen) === arms));
     return best === undefined ? undefined : measured(best);
   };
   const assumed = cardsRatio(evidence, valve);

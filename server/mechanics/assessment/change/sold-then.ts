@@ -1,9 +1,12 @@
+import { planOf } from '../../../../shared/schemas/goals.ts';
 import { GAP_KINDS } from '../../../../shared/schemas/sheet.ts';
 import type { AnswerChoice, AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { chosenOf } from '../common/chosen.ts';
-import { nominalSaid } from '../common/said.ts';
-import type { Evidence, SheetEvidence } from '../evidence.ts';
+import { listed, nominalSaid } from '../common/said.ts';
+import { isOffSince } from '../common/seats.ts';
+import type { Evidence, SetUpEvidence, SheetEvidence } from '../evidence.ts';
+import { setUpsNow } from '../ratio/set-ups.ts';
 import { markOn } from '../ratio/stamp.ts';
 import { soldRatio } from './stated-ratios.ts';
 
@@ -13,38 +16,70 @@ const choicesOf = (then: string): readonly AnswerChoice[] => [
   {
     code: 'arms-before',
     label: `With the ${then} arms, before they were changed`,
-    changes: 'What they leave with the arms that are on is worked out from them, and measured.',
+    changes:
+      'A ratio is told of those arms; what a gap leaves with the arms that are on is worked out, and measured.',
   },
   {
     code: SAME,
     label: `With the arms that are on: the ${then} was put right`,
-    changes: 'They are gaps of the arms that are on.',
+    changes: 'They are readings of the arms that are on.',
   },
 ];
 
-/** Gaps that were read while the arms were sold as another ratio; a mark on the arm itself says more. */
-const isOfThen = (entry: SheetEvidence, evidence: Evidence): boolean =>
-  entry.standing &&
-  entry.arms === 'these' &&
-  entry.soldAsThen !== undefined &&
-  GAP_KINDS.some((gap) => gap === entry.kind) &&
-  markOn(evidence, entry.armId) === undefined;
+type Told = { readonly armId?: string; readonly soldAsThen?: number };
 
-function askedOf(then: number, gaps: readonly SheetEvidence[], evidence: Evidence): AssessedQuestion {
-  const name = nominalSaid(then);
+/** Read while the arms were sold as another ratio; a mark on the arm itself says more. */
+const isOfThen = ({ armId, soldAsThen }: Told, evidence: Evidence): boolean =>
+  soldAsThen !== undefined && markOn(evidence, armId) === undefined;
+
+const gapsOfThen = (evidence: Evidence): SheetEvidence[] =>
+  evidence.sheet.filter(
+    (entry) =>
+      entry.standing &&
+      entry.arms === 'these' &&
+      GAP_KINDS.some((gap) => gap === entry.kind) &&
+      isOfThen(entry, evidence),
+  );
+
+/**
+ * Of a change the arms themselves were changed, and one that is off since was of the old set; else what they are sold as
+ * was put right, and holds for all of it.
+ */
+function ratiosOfThen(evidence: Evidence): SetUpEvidence[] {
+  const isChange = planOf(evidence.call.goal).isChange === true;
+  // As they are known now: an arm that was named late is the arm all the same.
+  const now = new Set(
+    setUpsNow(evidence)
+      .filter((setUp) => isOfThen(setUp, evidence) && (isChange || isOffSince(setUp, evidence)))
+      .map(({ id }) => id),
+  );
+  return evidence.setUps.filter(({ id }) => now.has(id));
+}
+
+const counted = (one: string, count: number): string[] =>
+  count === 0 ? [] : [count === 1 ? `a ${one}` : `${count} ${one}s`];
+
+function askedOf(then: number, evidence: Evidence): AssessedQuestion {
+  const { answers, passes } = evidence;
   const sold = soldRatio(evidence)?.value;
+  const gaps = gapsOfThen(evidence).filter(({ soldAsThen }) => soldAsThen === then);
+  const setUps = ratiosOfThen(evidence).filter(({ soldAsThen }) => soldAsThen === then);
+  const name = nominalSaid(then);
   const now = sold === undefined ? 'no ratio' : nominalSaid(sold);
+  const were = gaps.length + setUps.length === 1 ? 'was' : 'were';
+  const what = listed([...counted('gap', gaps.length), ...counted('ratio', setUps.length)]);
+  const read = passes.filter(({ standing, setUpId }) => standing && setUps.some(({ id }) => id === setUpId));
   return asked(
     {
       code: 'gap-arms-then',
       weight: 'weak',
-      ask: `The arms were sold as ${name} when ${gaps.length === 1 ? 'a gap was' : `${gaps.length} gaps were`} read, and as ${now} now. With which arms was that?`,
+      ask: `The arms were sold as ${name} when ${what} ${were} read, and as ${now} now. With which arms was that?`,
       knownBy: 'with which arms the gaps were read',
       size: `Until it is said they count as read with the ${name} arms.`,
       test: 'Ask who read them which arms were on.',
       testAtBench: 'Say which arms were on when they were read.',
       byLooking: true,
-      restsOn: gaps.map(({ id }) => id),
+      restsOn: [...gaps, ...read].map(({ id }) => id),
     },
     {
       about: { of: 'build' },
@@ -56,22 +91,34 @@ function askedOf(then: number, gaps: readonly SheetEvidence[], evidence: Evidenc
   );
 }
 
-/** With which arms gaps were read that are older than what the arms are sold as now. */
+/** With which arms it was read what is older than what the arms are sold as now. */
 export function soldThenAsked(evidence: Evidence): AssessedQuestion[] {
-  const gaps = evidence.sheet.filter((entry) => isOfThen(entry, evidence));
-  const ratios = [...new Set(gaps.flatMap(({ soldAsThen }) => soldAsThen ?? []))].sort((a, b) => a - b);
-  return ratios.map((then) =>
-    askedOf(
-      then,
-      gaps.filter(({ soldAsThen }) => soldAsThen === then),
-      evidence,
-    ),
-  );
+  const read = [...gapsOfThen(evidence), ...ratiosOfThen(evidence)];
+  const ratios = [...new Set(read.flatMap(({ soldAsThen }) => soldAsThen ?? []))].sort((a, b) => a - b);
+  return ratios.map((then) => askedOf(then, evidence));
 }
+
+/** What was read then was read with the arms of now, as was answered: what they were sold as was put right. */
+const arePutRight = (then: number, evidence: Evidence): boolean => chosenOf(askedOf(then, evidence)) === SAME;
 
 /** What the arms that a gap was read with were sold as, where that is not what is on now. */
 export function soldThen(entry: SheetEvidence, evidence: Evidence): number | undefined {
   const { soldAsThen } = entry;
-  if (soldAsThen === undefined || !isOfThen(entry, evidence)) return undefined;
-  return chosenOf(askedOf(soldAsThen, [entry], evidence)) === SAME ? undefined : soldAsThen;
+  if (soldAsThen === undefined || !gapsOfThen(evidence).includes(entry)) return undefined;
+  return arePutRight(soldAsThen, evidence) ? undefined : soldAsThen;
+}
+
+/** The same evidence, where only set-ups that were read with arms that are off since say what those were sold as. */
+export function withSoldThen(evidence: Evidence): Evidence {
+  if (evidence.setUps.every(({ soldAsThen }) => soldAsThen === undefined)) return evidence;
+  const off = ratiosOfThen(evidence).filter(
+    ({ soldAsThen }) => soldAsThen !== undefined && !arePutRight(soldAsThen, evidence),
+  );
+  return {
+    ...evidence,
+    setUps: evidence.setUps.map((setUp) => {
+      const { soldAsThen, ...rest } = setUp;
+      return soldAsThen === undefined || off.includes(setUp) ? setUp : rest;
+    }),
+  };
 }

@@ -2,7 +2,15 @@ import { defined } from '../../../../shared/defined.ts';
 import type { Judgement } from '../assessment.ts';
 import { ended } from '../common/first-said.ts';
 import { type GapBounds, gapSaid, overlapSaid, touches } from '../common/gap-said.ts';
-import { limitSaid, listed, nominalSaid, subjectSaid, upperFirst } from '../common/said.ts';
+import {
+  bareInches,
+  inches,
+  limitSaid,
+  listed,
+  nominalSaid,
+  subjectSaid,
+  upperFirst,
+} from '../common/said.ts';
 import type { GapName } from '../evidence.ts';
 import type { ChangeDetail, ChangeGap } from './detail.ts';
 
@@ -40,6 +48,15 @@ export function gapToldShort({ name, after, limit }: ChangeGap): string {
   return touches(after)
     ? `${touchSaid(name, after)}, ${after.basis}, where ${limitSaid(limit.value)} is wanted`
     : `${gapSaid(after)}, ${after.basis}, against ${limitSaid(limit.value)}`;
+}
+
+/** Of several valves the least that it can be stands first: `at worst .103 in (.129 to be expected), calculated, against .060 in`. */
+export function gapToldAtWorst(gap: ChangeGap): string {
+  const { after, limit } = gap;
+  const { value, low } = after ?? {};
+  if (after === undefined || value === undefined || low === undefined || low < 0)
+    return `at worst ${gapToldShort(gap)}`;
+  return `at worst ${inches(low)} (${bareInches(value)} to be expected), ${after.basis}, against ${limitSaid(limit.value)}`;
 }
 
 /** `1 intake with the planned 1.65` */

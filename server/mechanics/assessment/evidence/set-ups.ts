@@ -39,10 +39,12 @@ export interface SetUpEvidence extends ValvePlace {
   readonly lobeErrorLimit: number;
   /** Where each arm sat by the record when it was set up. */
   readonly satThen?: readonly SatThen[];
+  /** What the rockers were sold as when it was read, where that is another ratio now and the arms were changed since. */
+  readonly soldAsThen?: number;
 }
 
 /** What may be learnt of a set-up after its readings, or put right. */
-export type SetUpFact = Exclude<keyof SetUpEvidence, 'id' | 'number' | 'satThen'>;
+export type SetUpFact = Exclude<keyof SetUpEvidence, 'id' | 'number' | 'satThen' | 'soldAsThen'>;
 
 /** Something that was said of a set-up later: it holds for the readings already there. Only what was said is in it. */
 export interface SetUpStatementEvidence {

@@ -50,7 +50,8 @@ function overAsked(mark: TipMarkEvidence, { answers }: Evidence): OverAsked {
 export function overQuestions(marks: readonly TipMarkEvidence[], evidence: Evidence): OverAsked[] {
   const withLength = marks.filter(({ pushrod }) => pushrod !== undefined);
   const unsaid = withLength.filter(({ pushrodOver }) => pushrodOver === undefined);
-  return evidence.engine.mounting !== 'stud' || unsaid.length === withLength.length
+  const onStud = evidence.engine.mounting === 'stud' && evidence.engine.gear !== 'finger-follower';
+  return !onStud || unsaid.length === withLength.length
     ? []
     : unsaid.map((mark) => overAsked(mark, evidence));
 }

@@ -45,10 +45,12 @@ function valveOf(
   const least = leastSweepOf(evidence, best, ratios);
   const withStem = best.stem === undefined ? own.find((mark) => mark.stem !== undefined) : best;
   const stem = withStem?.stem;
+  const follower = evidence.engine.gear === 'finger-follower';
   const context = {
     leastSweep: least.value,
     overLeast: limit.value,
-    mounting: evidence.engine.mounting,
+    ...defined({ mounting: follower ? undefined : evidence.engine.mounting }),
+    follower,
     arm: least.arm,
     lift: least.lift,
     ratio: evidence.rockers.soldAs,

@@ -1,5 +1,5 @@
 import { EQUAL } from '../../kit/nearest.ts';
-import { INK } from '../../tip-mark/advice.ts';
+import { INK } from '../../tip-mark/least-width.ts';
 import { toldOver } from '../../tip-mark/length-said.ts';
 import { alongRocker } from '../../tip-mark/next-length.ts';
 import type { LengthOver, Mark } from '../../tip-mark/types.ts';

@@ -1,4 +1,5 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { leftToReadOnNow } from '../change/read-with-off.ts';
 import type { Evidence, Side } from '../evidence.ts';
 import { MUST_TURN, type Need, need, TURN } from './need.ts';
 
@@ -12,7 +13,19 @@ const isRead = ({ sheet, scans = [] }: Evidence, side: Side): boolean =>
 /** What the gaps before and after are made of. */
 export function ofConsequences(evidence: Evidence, measured: boolean): Need[] {
   const { springs, taken, rockers } = evidence;
+  const left = leftToReadOnNow(evidence);
   return [
+    ...(left === undefined
+      ? []
+      : [
+          need(
+            'read-on-now',
+            `${left} with the arms that are on now`,
+            `Read ${left} with the arms that are on now.`,
+            false,
+            MUST_TURN,
+          ),
+        ]),
     need(
       'ratio',
       'a ratio to calculate with, measured or planned',

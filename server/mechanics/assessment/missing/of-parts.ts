@@ -1,4 +1,5 @@
 import { planOf } from '../../../../shared/schemas/goals.ts';
+import { leftToReadOnNow } from '../change/read-with-off.ts';
 import { upperFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import { type InHand, partsInHand } from '../part/in-hand.ts';
@@ -29,12 +30,22 @@ function ofSoldAs(evidence: Evidence): Need {
   );
 }
 
-/** The new arms are on: after a change the rockers are sold as another ratio than the card works with. */
-const hasGoneOn = ({ call, rockers: { soldAs }, card: { assumedRatio } }: Evidence): boolean =>
-  call.goal === 'clearances-after-a-change' &&
-  soldAs !== undefined &&
-  assumedRatio !== undefined &&
-  Math.abs(soldAs - assumedRatio) >= 0.0005;
+/**
+ * The new arms are on: after a change the rockers are sold as another ratio than the card works with, or or something
+ * was read with the ones that are off.
+ */
+function hasGoneOn(evidence: Evidence): boolean {
+  const {
+    call,
+    rockers: { soldAs },
+    card: { assumedRatio },
+  } = evidence;
+  if (call.goal !== 'clearances-after-a-change' || soldAs === undefined) return false;
+  return (
+    (assumedRatio !== undefined && Math.abs(soldAs - assumedRatio) >= 0.0005) ||
+    leftToReadOnNow(evidence) !== undefined
+  );
+}
 
 export function ofParts(evidence: Evidence): Need[] {
   const { arms, seats, rockers, call } = evidence;

@@ -5,10 +5,15 @@ import { lowerFirst, subjectSaid, upperFirst } from '../common/said.ts';
 
 const LIFTED = 'not-to-run:stop:';
 /** What is read or measured to know whether it may run: each by the beginning of its id, with the step it is done in. */
-const TO_READ: readonly { readonly id: string; readonly action: string; readonly step: StepName }[] = [
+const TO_READ: readonly {
+  readonly id: string;
+  readonly action: string;
+  readonly step: StepName;
+  readonly settles?: string;
+}[] = [
   { id: 'not-to-run:guessed:', action: 'measure-gap', step: 'sheet' },
   { id: 'not-to-run:lobe:', action: 'lobe-siblings', step: 'ratio' },
-  { id: 'not-to-run:lobe-of-sheet:', action: 'lobe-siblings', step: 'sheet' },
+  { id: 'not-to-run:lobe-of-sheet:', action: 'lobe-siblings', step: 'sheet', settles: 'lobe-under-card' },
   { id: 'not-to-run:no-gap:', action: 'thinner-shim', step: 'adjuster' },
 ];
 /** Read short with the arms that come off: said before anything is planned. */
@@ -33,12 +38,18 @@ export function notToRunNext(notToRun: readonly NotToRun[]): NextAction | undefi
 }
 
 /** What is done about it first; nothing where it is only said, and the call goes on. */
-function todoOf({ id, wayOut }: NotToRun, isPlanning: boolean) {
+function todoOf(
+  { id, wayOut }: NotToRun,
+  isPlanning: boolean,
+): Pick<NextAction, 'action' | 'step' | 'turns' | 'settles'> | undefined {
   const found = TO_READ.find((each) => id.startsWith(each.id));
   const isShops = /qualified shop looks at|^While they are on/.test(wayOut);
-  if (found !== undefined && !isShops) return { ...found, turns: true };
+  if (found !== undefined && !isShops) {
+    const { action, step, settles } = found;
+    return { action, step, ...defined({ settles }), turns: true };
+  }
   return isPlanning && (found !== undefined || id.startsWith(BEFORE))
-    ? { action: 'do-not-run', step: 'consequences' as const, turns: false }
+    ? { action: 'do-not-run', step: 'consequences', turns: false }
     : undefined;
 }
 
@@ -61,6 +72,7 @@ export function toReadBeforeRunning(
         sentence: told(each.wayOut),
         ...(each.wayOutAtBench === undefined ? {} : { sentenceAtBench: told(each.wayOutAtBench) }),
         reason: each.sentence,
+        ...defined({ settles: todo.settles }),
         turns: todo.turns,
       },
     ];

@@ -27,7 +27,9 @@ export interface Chance {
   readonly likely: string;
 }
 
-export interface CandidateDetail extends Chance {
+export interface CandidateDetail {
+  /** Left out while no family is named. */
+  readonly chance?: Chance;
   readonly family: FamilyEvidence;
   readonly reasons: readonly ReasonDetail[];
 }
@@ -53,10 +55,13 @@ export interface RankingDetail {
   readonly kinds: number;
   /** Likeliest first; of a long catalogue the first few alone. */
   readonly candidates: readonly CandidateDetail[];
-  readonly noneOfThese: Chance;
+  /** The headline tells a chance; until then no face has one, nor what would follow from a family. */
+  readonly told: boolean;
+  /** Left out while no family is named. */
+  readonly noneOfThese?: Chance;
   readonly offers: readonly Offer[];
   readonly tell: TellDetail;
-  /** What the family that stands first means for what goes with it; nothing, while none does. */
+  /** What the family that stands first means for what goes with it; nothing, while none is named. */
   readonly implied: readonly ImpliedDetail[];
 }
 

@@ -3,13 +3,14 @@ import { IDENTIFICATION_MODEL } from '../../identify/model.ts';
 import type { AssessedQuestion, Headline } from '../assessment.ts';
 import { ended } from '../common/first-said.ts';
 import { nominalSaid, subjectSaid, upperFirst } from '../common/said.ts';
-import type { BenchRatioDetail, CandidateDetail, RankingDetail } from './detail.ts';
+import type { BenchRatioDetail } from './detail.ts';
 import type { InHand } from './in-hand.ts';
+import type { Ranked, Ranking } from './ranking.ts';
 import { STANDS_ALONE } from './stands-alone.ts';
 
 /** The arms that were measured leave no room for the ratio that the family is sold as. */
 function againstItsArms(
-  { family: { name, nominalRatio: ratio } }: CandidateDetail,
+  { family: { name, nominalRatio: ratio } }: Ranked,
   bench: BenchRatioDetail,
 ): string | undefined {
   if (ratio === undefined || bench.lacks !== undefined) return undefined;
@@ -22,32 +23,39 @@ function againstItsArms(
 const ONE_KIND = 'no family is named from one kind of reading';
 const NOT_YET = 'no family is likely enough to be named yet';
 
-function named({ candidates, noneOfThese: none, kinds }: RankingDetail, bench?: BenchRatioDetail): string {
+/** What the headline says, and whether with a chance. */
+interface Named {
+  readonly said: string;
+  readonly told: boolean;
+}
+
+const open = (said: string): Named => ({ said, told: false });
+const told = (said: string): Named => ({ said, told: true });
+
+function named({ candidates, noneOfThese: none, kinds }: Ranking, bench?: BenchRatioDetail): Named {
   const [first] = candidates;
   const { from } = IDENTIFICATION_MODEL.named;
-  if (kinds < 2) return ONE_KIND;
-  if (none.probability >= from) return `most likely, ${none.share}, it is none of the catalogue’s families`;
-  if (first === undefined || first.probability < from) return NOT_YET;
+  if (kinds < 2) return open(ONE_KIND);
+  if (none.probability >= from)
+    return told(`most likely, ${none.share}, it is none of the catalogue’s families`);
+  if (first === undefined || first.chance.probability < from) return open(NOT_YET);
   const against = bench === undefined ? undefined : againstItsArms(first, bench);
-  return against ?? `${first.family.name} stands first, ${first.share}; none of these ${none.share}`;
+  return against === undefined
+    ? told(`${first.family.name} stands first, ${first.chance.share}; none of these ${none.share}`)
+    : open(against);
 }
 
 /** What comes before any name; what is tried with the hole is told of the hole itself. */
 const firstSaid = ({ code, test }: AssessedQuestion): string =>
   code === 'hole-between-sizes' ? ': first, what goes through the hole' : `. ${test}`;
 
-/**
- * The family that stands first with its chance, and that of none of them: never a name without it, and none below the
- * chance from which one is told. The others are in the table.
- */
-export function familyHeadline(
-  { about, key, readings }: InHand,
-  ranking: RankingDetail | undefined,
+/** A question that stands before any name. */
+function askedBefore(
+  { readings }: InHand,
+  ranking: Ranking,
   questions: readonly AssessedQuestion[],
-  bench: BenchRatioDetail | undefined,
-  first?: AssessedQuestion,
-): Headline[] {
-  if (ranking === undefined || ranking.candidates.length === 0 || ranking.counted === 0) return [];
+  first: AssessedQuestion | undefined,
+): AssessedQuestion | undefined {
   const alone = questions.find(({ code, answered }) => code === STANDS_ALONE && answered === undefined);
   // That it is none of them is not said while a reading that speaks against them all is asked about.
   const isNone = ranking.noneOfThese.probability >= IDENTIFICATION_MODEL.named.from && ranking.kinds > 1;
@@ -57,14 +65,36 @@ export function familyHeadline(
     ({ code, answered, restsOn }) =>
       code === 'two-sizes' && answered === undefined && restsOn.some((id) => ofPart.includes(id)),
   );
-  const open = alone ?? two ?? (isNone ? first : undefined);
-  const said = open === undefined ? named(ranking, bench) : `no family is named yet${firstSaid(open)}`;
-  return [
-    {
-      id: `headline:${key}:family`,
-      about,
-      step: 'identify',
-      sentence: ended(`${upperFirst(subjectSaid(about))}: ${said}`),
-    },
-  ];
+  return alone ?? two ?? (isNone ? first : undefined);
+}
+
+/** What is said of the family, and whether a chance may stand beside it. */
+export interface FamilySaid {
+  readonly headlines: readonly Headline[];
+  readonly told: boolean;
+}
+
+const NOTHING_SAID: FamilySaid = { headlines: [], told: false };
+
+/**
+ * The family that stands first with its chance, and that of none of them: never a name without it, and none below the
+ * chance from which one is told. The others are in the table.
+ */
+export function familySaid(
+  part: InHand,
+  ranking: Ranking | undefined,
+  questions: readonly AssessedQuestion[],
+  bench: BenchRatioDetail | undefined,
+  first?: AssessedQuestion,
+): FamilySaid {
+  if (ranking === undefined || ranking.candidates.length === 0 || ranking.counted === 0) return NOTHING_SAID;
+  const { about, key } = part;
+  const before = askedBefore(part, ranking, questions, first);
+  const said =
+    before === undefined ? named(ranking, bench) : open(`no family is named yet${firstSaid(before)}`);
+  const sentence = ended(`${upperFirst(subjectSaid(about))}: ${said.said}`);
+  return {
+    headlines: [{ id: `headline:${key}:family`, about, step: 'identify', sentence }],
+    told: said.told,
+  };
 }

@@ -9,7 +9,6 @@ import {
 import { keysOf } from '../../../../shared/schemas/words.ts';
 import type { PartKind } from '../../identify/kinds.ts';
 import { listed, upperFirst } from '../common/said.ts';
-import { shareSaid } from './chance.ts';
 import { AS_READ, amongOf, type CountedReading, choice, type PartDoubt, without } from './doubts.ts';
 import type { FamilyEvidence } from './family.ts';
 import { firstOf } from './ranking.ts';
@@ -80,6 +79,6 @@ export const oddReading =
     if (alone === undefined) return [];
     return askAlone(
       counted.filter(({ kind }) => kind === alone.kind),
-      `Without it ${alone.family.name} would stand first, ${shareSaid(alone.probability)}.`,
+      `Without it ${alone.family.name} would stand first.`,
     );
   };

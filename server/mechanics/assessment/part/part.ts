@@ -4,11 +4,12 @@ import type { Headline } from '../assessment.ts';
 import type { PartSaid } from '../common/part-said.ts';
 import { placeOf } from '../common/said.ts';
 import type { Evidence, PartEvidence } from '../evidence.ts';
+import { rankingTold } from './as-told.ts';
 import { benchHeadline, benchRatioOf } from './bench-ratio.ts';
 import { coverJudgement, coverOf } from './cover.ts';
 import type { PartDetail, PartReadingDetail } from './detail.ts';
 import type { Weighed } from './doubts.ts';
-import { familyHeadline } from './family-headline.ts';
+import { familySaid } from './family-headline.ts';
 import { fastenerHeadline } from './fastener-headline.ts';
 import { holesOf } from './holes.ts';
 import { partsApart } from './holes-apart.ts';
@@ -17,7 +18,7 @@ import { ordinaryOf } from './ordinary.ts';
 import { rankingOf } from './ranking.ts';
 import { ratiosTold } from './ratio-told.ts';
 import { studOf, throughHole } from './stud.ts';
-import { firstAsked, waitingTell } from './tell.ts';
+import { firstAsked } from './tell.ts';
 import { weighed } from './weigh.ts';
 
 const WAITS = 'waits for an answer, and does not count before it';
@@ -70,9 +71,9 @@ function onePart(evidence: Evidence, part: InHand): PartSaid<PartDetail> {
   const seen = part.readings.map((reading) => readingDetail(reading, counted));
   const ranked = rankingOf(readings, evidence.families);
   const [first] = firstAsked(questions, [{ readings: seen }]);
-  const ranking =
-    ranked === undefined || first === undefined ? ranked : { ...ranked, tell: waitingTell(first.test) };
   const bench = benchRatioOf(part, readings, evidence.catalogueRatios, ratiosTold(evidence, part));
+  const family = familySaid(part, ranked, questions, bench?.detail, first);
+  const ranking = ranked === undefined ? undefined : rankingTold(ranked, family.told, first);
   const judgements = coverJudgement(part, cover.cover);
   return {
     quantities: bench?.quantity === undefined ? [] : [bench.quantity],
@@ -80,7 +81,7 @@ function onePart(evidence: Evidence, part: InHand): PartSaid<PartDetail> {
     questions,
     stop: [],
     headlines: [
-      ...familyHeadline(part, ranking, questions, bench?.detail, first),
+      ...family.headlines,
       ...fastenerHeadline(part, readings, { holes, stud, questions }),
       ...benchHeadline(part, bench),
       ...judgements.map(

@@ -6,12 +6,27 @@ import type { Family, PartReadings, ReadSize, Reason } from '../../identify/type
 import { IN } from '../../kit/si.ts';
 import type { PartEvidence } from '../evidence.ts';
 import { chanceOf } from './chance.ts';
-import type { CandidateDetail, RankingDetail, ReasonDetail } from './detail.ts';
+import type { Chance, ImpliedDetail, RankingDetail, ReasonDetail } from './detail.ts';
 import type { FamilyEvidence } from './family.ts';
 import { impliedBy } from './implied.ts';
 import { asReadSize, toInches } from './read-size.ts';
 import { reasonSaid } from './reason-said.ts';
-import { tellOf } from './tell.ts';
+
+/** One family with its chance, as the headline weighs it. */
+export interface Ranked {
+  readonly family: FamilyEvidence;
+  readonly chance: Chance;
+  readonly reasons: readonly ReasonDetail[];
+}
+
+/** The part against the catalogue with every chance; what of it is told, the headline decides. */
+export interface Ranking extends Pick<RankingDetail, 'families' | 'counted' | 'kinds' | 'offers'> {
+  readonly candidates: readonly Ranked[];
+  readonly noneOfThese: Chance;
+  /** The kinds that were read. */
+  readonly read: ReadonlySet<string>;
+  readonly implied: readonly ImpliedDetail[];
+}
 
 /** The rest of a long catalogue has no share worth telling. */
 const MOST = 20;
@@ -93,7 +108,7 @@ const kindsOf = (readings: readonly PartEvidence[]): ReadonlySet<string> =>
 export function rankingOf(
   readings: readonly PartEvidence[],
   families: readonly FamilyEvidence[] | undefined,
-): RankingDetail | undefined {
+): Ranking | undefined {
   if (families === undefined || families.length === 0) return undefined;
   const byId = new Map(families.map((family) => [family.id, family]));
   const found = identify(inCodes(families).made, asRead(readings));
@@ -102,20 +117,21 @@ export function rankingOf(
     return family === undefined ? [] : [{ ...candidate, family }];
   });
   const candidates = all.slice(0, MOST).map(
-    ({ family, probability, reasons }): CandidateDetail => ({
-      ...chanceOf(probability),
+    ({ family, probability, reasons }): Ranked => ({
+      chance: chanceOf(probability),
       family,
       reasons: reasons.map(reasonOf),
     }),
   );
+  const read = kindsOf(readings);
   return {
     families: families.length,
     counted: readings.filter(({ kind }) => isPartSize(kind) || isPartFeature(kind)).length,
-    kinds: kindsOf(readings).size,
+    kinds: read.size,
+    read,
     candidates,
     noneOfThese: chanceOf(found.noneOfThese),
     offers: found.offers,
-    tell: tellOf(candidates, found.noneOfThese, found.offers, kindsOf(readings)),
     implied: impliedBy(all, found.noneOfThese),
   };
 }

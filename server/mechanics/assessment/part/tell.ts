@@ -1,12 +1,12 @@
 import { formatQuantity } from '../../../../shared/quantities/format.ts';
 import { isPartSize, PART_FEATURES, PART_SIZES } from '../../../../shared/schemas/part-words.ts';
 import { type PartKind, SIZE_KINDS } from '../../identify/kinds.ts';
-import type { Offer } from '../../identify/types.ts';
 import { IN } from '../../kit/si.ts';
 import type { AssessedQuestion, NextAction } from '../assessment.ts';
 import { nominalSaid, subjectSaid, upperFirst } from '../common/said.ts';
 import { shareSaid } from './chance.ts';
-import type { CandidateDetail, PartDetail, TellDetail } from './detail.ts';
+import type { PartDetail, TellDetail } from './detail.ts';
+import type { Ranked, Ranking } from './ranking.ts';
 import { STANDS_ALONE } from './stands-alone.ts';
 
 /** A gain below this is not worth walking to the bench for. */
@@ -25,7 +25,7 @@ const thingSaid = (kind: PartKind): string =>
 const sizeSaid = (si: number): string => formatQuantity({ value: Number((si / IN).toFixed(4)), unit: 'in' });
 
 /** What parts the two families that stand first, by the catalogue. */
-function partedBy([first, second]: readonly CandidateDetail[], kind: PartKind): string {
+function partedBy([first, second]: readonly Ranked[], kind: PartKind): string {
   if (first === undefined || second === undefined || !isPartSize(kind)) return '';
   const [one, other] = [first.family.sizes[kind], second.family.sizes[kind]];
   if (one === undefined || other === undefined || one === other) return '';
@@ -33,11 +33,11 @@ function partedBy([first, second]: readonly CandidateDetail[], kind: PartKind): 
 }
 
 /** The two that stand first, where nothing but their nominal ratio parts them. */
-function partedByRatio([first, second]: readonly CandidateDetail[]): string | undefined {
+function partedByRatio([first, second]: readonly Ranked[]): string | undefined {
   const [one, other] = [first?.family.nominalRatio, second?.family.nominalRatio];
   if (first === undefined || second === undefined || one === undefined || other === undefined)
     return undefined;
-  if (one === other || second.probability < RIVAL) return undefined;
+  if (one === other || second.chance.probability < RIVAL) return undefined;
   return `${first.family.name} is nominally ${nominalSaid(one)}, ${second.family.name} ${nominalSaid(other)}.`;
 }
 
@@ -48,18 +48,22 @@ export const waitingTell = (test: string): TellDetail => ({
   byRatio: false,
 });
 
-/** The measurement that settles most, with its reason in figures; where none does, the ratio on the engine may. */
+/** Why it tells most: in figures where a chance is told at all. */
+const worthSaid = (thing: string, now: number, then: number, told: boolean): string =>
+  told
+    ? `${thing} would tell most: it would raise the chance of naming the part right from ${shareSaid(now)} to ${shareSaid(then)}.`
+    : `${thing} would tell most.`;
+
+/** The measurement that settles most, with its reason; where none does, the ratio on the engine may. */
 export function tellOf(
-  candidates: readonly CandidateDetail[],
-  noneOfThese: number,
-  [offer]: readonly Offer[],
-  read: ReadonlySet<string> = new Set(),
+  { candidates, noneOfThese, offers: [offer], read }: Ranking,
+  told: boolean,
 ): TellDetail {
-  const now = Math.max(noneOfThese, candidates[0]?.probability ?? 0);
+  const now = Math.max(noneOfThese.probability, candidates[0]?.chance.probability ?? 0);
   if (offer !== undefined && offer.rightFirst >= now + WORTH_IT)
     return {
       kind: offer.kind,
-      sentence: `${upperFirst(thingSaid(offer.kind))} would tell most: it would raise the chance of naming the part right from ${shareSaid(now)} to ${shareSaid(offer.rightFirst)}.`,
+      sentence: worthSaid(upperFirst(thingSaid(offer.kind)), now, offer.rightFirst, told),
       parted: partedBy(candidates, offer.kind),
       byRatio: false,
     };

@@ -94,7 +94,7 @@ export function explainGroup(
   all: readonly SetUpKnown[],
   nominals: readonly number[],
 ): GroupExplained {
-  const claims = claimsOn(evidence, group.armId);
+  const claims = claimsOn(evidence, group.armId, group.soldAsThen);
   const own = all.filter(({ read }) => group.own.includes(read));
   const counted = new Set(all.flatMap((each) => [...each.counted]));
   const mark = claims[0]?.ratio;

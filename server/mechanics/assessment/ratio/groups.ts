@@ -11,6 +11,8 @@ export interface Group extends ValvePlace {
   /** `3-intake:armId`; of an arm that was never named, the valve alone. */
   readonly key: string;
   readonly armId?: string;
+  /** What the arms that are off since were sold as, where it was read with one of them. */
+  readonly soldAsThen?: number;
   readonly own: readonly SetUpRead[];
   /** The same arm on other valves whose lobes are alike. */
   readonly elsewhere: readonly SetUpRead[];
@@ -68,7 +70,7 @@ function groupOf(
   const own = all.filter((each) => keyOf(each) === key && !aside.has(each));
   const [first] = own;
   if (first === undefined) return [];
-  const { cylinder, valve, armId } = first.setUp;
+  const { cylinder, valve, armId, soldAsThen } = first.setUp;
   const here = placeOf(first.setUp);
   const apart = placesApart(swaps, first.setUp);
   const sameArm = all.filter(
@@ -80,7 +82,7 @@ function groupOf(
       key,
       cylinder,
       valve,
-      ...defined({ armId }),
+      ...defined({ armId, soldAsThen }),
       own,
       elsewhere: sameArm.filter(
         (each) =>

@@ -23,10 +23,15 @@ const of = (ratio: number | undefined, said: (name: string) => string): HeldAs[]
   ratio === undefined ? [] : [{ ratio, said: said(nominalSaid(Number(ratio.toFixed(2)))) }];
 
 /** Ratios that an arm was sold as: by the order, and by its box. */
-export function soldHeld({ rockers, arms }: Evidence, { armId }: { readonly armId?: string }): HeldAs[] {
+export function soldHeld(
+  { rockers, arms }: Evidence,
+  { armId, soldAsThen }: { readonly armId?: string; readonly soldAsThen?: number },
+): HeldAs[] {
   const box = ratioOnBox(arms.find(({ id }) => id === armId)?.boxLabel ?? '');
   return [
-    ...of(rockers.soldAs, (name) => `the ${name} it is sold as`),
+    ...(soldAsThen === undefined
+      ? of(rockers.soldAs, (name) => `the ${name} it is sold as`)
+      : of(soldAsThen, (name) => `the ${name} it was sold as when it was read`)),
     ...of(box, (name) => `the ${name} on its box`),
   ];
 }
@@ -34,10 +39,13 @@ export function soldHeld({ rockers, arms }: Evidence, { armId }: { readonly armI
 /** Ratios that something else on record holds the arm to be, each with its name. */
 export function otherwiseHeld(
   evidence: Evidence,
-  { valve, armId }: ValvePlace & { readonly armId?: string },
+  { valve, armId, soldAsThen }: ValvePlace & { readonly armId?: string; readonly soldAsThen?: number },
 ): HeldAs[] {
   const { lobeLift, valveLift } = evidence.card[sideOfValve(valve)];
   const ofLifts = lobeLift === undefined || valveLift === undefined ? undefined : valveLift / lobeLift;
   const ofCard = evidence.card.assumedRatio ?? ofLifts;
-  return [...soldHeld(evidence, defined({ armId })), ...of(ofCard, (name) => `the ${name} of the card`)];
+  return [
+    ...soldHeld(evidence, defined({ armId, soldAsThen })),
+    ...of(ofCard, (name) => `the ${name} of the card`),
+  ];
 }

@@ -44,6 +44,6 @@ export function knownOf(
     lacks: [...lacksOf(read, questions), ...refused, ...doubts],
     doubts,
     ...defined({ input, result }),
-    ...defined({ nominals: nominalRows(evidence, read.setUp.armId, nominals, read.lobe, result) }),
+    ...defined({ nominals: nominalRows(evidence, read.setUp, nominals, read.lobe, result) }),
   };
 }

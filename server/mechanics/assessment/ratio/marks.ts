@@ -5,6 +5,8 @@ import { markOn } from './stamp.ts';
 export interface Claim {
   readonly to: 'mark' | 'sold-as';
   readonly ratio: number;
+  /** It was sold as it when it was read; what is on now is sold as another. */
+  readonly wasThen?: true;
 }
 
 /** Ratios that are to be fitted, or thought of. */
@@ -16,16 +18,19 @@ export const isOfPlan = (evidence: Evidence, mark: number | undefined): boolean 
   plansOf(evidence).some((plan) => mark !== undefined && Math.abs(plan - mark) < 0.0005);
 
 /** What the arm is held to be, the mark first: it is on the part itself. */
-export function claimsOn(evidence: Evidence, armId: string | undefined): Claim[] {
+export function claimsOn(evidence: Evidence, armId: string | undefined, soldAsThen?: number): Claim[] {
   const mark = markOn(evidence, armId);
-  const { soldAs } = evidence.rockers;
+  const soldAs = soldAsThen ?? evidence.rockers.soldAs;
+  const when = soldAsThen === undefined ? {} : { wasThen: true as const };
   const isOther = soldAs !== undefined && soldAs !== mark && !isOfPlan(evidence, mark);
   return [
     ...(mark === undefined ? [] : [{ to: 'mark' as const, ratio: mark }]),
-    ...(isOther ? [{ to: 'sold-as' as const, ratio: soldAs }] : []),
+    ...(isOther ? [{ to: 'sold-as' as const, ratio: soldAs, ...when }] : []),
   ];
 }
 
-/** `the 1.6 stamped on it`, `the 1.6 it is sold as` */
-export const claimSaid = ({ to }: Claim, ratio: string): string =>
-  to === 'mark' ? `the ${ratio} stamped on it` : `the ${ratio} it is sold as`;
+/** `the 1.6 stamped on it`, `the 1.6 it is sold as`, `the 1.5 it was sold as when it was read` */
+export function claimSaid({ to, wasThen }: Claim, ratio: string): string {
+  if (to === 'mark') return `the ${ratio} stamped on it`;
+  return wasThen === true ? `the ${ratio} it was sold as when it was read` : `the ${ratio} it is sold as`;
+}

@@ -1,18 +1,21 @@
 import { defined } from '../../../../shared/defined.ts';
-import type { Evidence } from '../evidence.ts';
+import type { Evidence, SetUpEvidence } from '../evidence.ts';
 import type { NominalRow, NominalsDetail, RatioResult } from './detail.ts';
 import type { LobeInUse } from './lobe.ts';
 import { claimsOn } from './marks.ts';
 
 type Named = NonNullable<NominalRow['named']>;
 
+/** The arm, and what it was sold as then, where another set is on now. */
+type Held = Pick<SetUpEvidence, 'armId' | 'soldAsThen'>;
+
 const same = (a: number, b: number): boolean => Math.abs(a - b) < 0.0005;
 
 /** What the call has named a nominal as: on the arm first. */
-function namedAs(evidence: Evidence, armId: string | undefined): (nominal: number) => Named | undefined {
+function namedAs(evidence: Evidence, { armId, soldAsThen }: Held): (nominal: number) => Named | undefined {
   const { planned } = evidence.rockers;
   const named = [
-    ...claimsOn(evidence, armId).map(({ to, ratio }) => ({ to, ratio })),
+    ...claimsOn(evidence, armId, soldAsThen).map(({ to, ratio }) => ({ to, ratio })),
     ...(planned === undefined ? [] : [{ to: 'planned' as const, ratio: planned }]),
   ];
   return (nominal) => named.find(({ ratio }) => same(ratio, nominal))?.to;
@@ -24,7 +27,7 @@ function namedAs(evidence: Evidence, armId: string | undefined): (nominal: numbe
  */
 export function nominalRows(
   evidence: Evidence,
-  armId: string | undefined,
+  held: Held,
   nominals: readonly number[],
   lobe: LobeInUse,
   result: RatioResult | undefined,
@@ -32,7 +35,7 @@ export function nominalRows(
   const lobeLift = lobe.value;
   if (result === undefined || lobeLift === undefined) return undefined;
   const [low, high] = result.interval95;
-  const nameOf = namedAs(evidence, armId);
+  const nameOf = namedAs(evidence, held);
   const below = nominals.findLast((each) => each < low);
   const above = nominals.find((each) => each > high);
   const inside = (each: number) => each >= low && each <= high;

@@ -12,7 +12,8 @@ const rising = (a: number, b: number): number => a - b;
 export function nominalsOf(evidence: Evidence): number[] {
   const { soldAs, planned } = evidence.rockers;
   const stamps = evidence.arms.flatMap(({ id }) => stampOf(evidence, id)?.ratio ?? []).sort(rising);
-  const named = [soldAs, planned, evidence.card.assumedRatio, ...stamps].filter(
+  const then = evidence.setUps.flatMap(({ soldAsThen }) => soldAsThen ?? []).sort(rising);
+  const named = [soldAs, planned, ...then, evidence.card.assumedRatio, ...stamps].filter(
     (ratio) => ratio !== undefined,
   );
   const catalogue = evidence.catalogueRatios.filter((ratio) => ratio > 0 && ratio < 100).toSorted(rising);

@@ -66,7 +66,7 @@ export function questionInput(evidence: Evidence, own: SetUpRead, all: readonly 
   const otherCard = evidence.card[sideOfValve(setUp.valve) === 'intake' ? 'exhaust' : 'intake'];
   const of = (kind: PassKind) => passesOf(standing.filter((pass) => pass.kind === kind));
   const [light, running] = [ratioOn('light', own, all), ratioOn('running', own, all)];
-  const [claim, ...others] = claimsOn(evidence, setUp.armId);
+  const [claim, ...others] = claimsOn(evidence, setUp.armId, setUp.soldAsThen);
   const lobePasses = lobe.from === undefined ? of('lobe-lift') : passesOf(lobe.passes.used);
   return {
     valvePasses: of('valve-lift'),

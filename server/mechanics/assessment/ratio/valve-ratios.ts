@@ -18,7 +18,7 @@ function ofSetUp({ read, result, lacks }: SetUpKnown): ValveRatio[] {
       cylinder: setUp.cylinder,
       valve: setUp.valve,
       setUpId: setUp.id,
-      ...defined({ armId: setUp.armId }),
+      ...defined({ armId: setUp.armId, soldAsThen: setUp.soldAsThen }),
       value: result.ratio,
       low: result.interval95[0],
       high: result.interval95[1],
@@ -71,8 +71,9 @@ export const valveRatios = (explained: readonly GroupExplained[]): ValveRatio[] 
     return [light, running].flatMap((known) => (known === undefined ? [] : ofSetUp(known)));
   });
 
-/** Another arm was read on this valve and sits there now: what the one before it gave is not waited for. */
+/** Another arm sits there now, and was read, or the whole set was changed: what the one before gave is not waited for. */
 function hasMovedOn({ seats }: Evidence, { group }: GroupExplained, all: readonly GroupExplained[]): boolean {
+  if (group.soldAsThen !== undefined) return true;
   const seat = seats.find((each) => placeOf(each) === placeOf(group))?.armId;
   return (
     seat !== undefined &&

@@ -9,6 +9,7 @@ import { CHANGED_OVER, changedOver, endsOf, type Otherwise } from './changed-ove
 import type { ArmLot } from './lots-of-swaps.ts';
 import type { SheetRow } from './rows.ts';
 
+/** Of one thing that was read in two places. */
 const CHOICES: readonly AnswerChoice[] = [
   {
     code: 'found',
@@ -40,11 +41,20 @@ function onSheet({ lobe, lobes, lifts }: SheetRow): Otherwise[] {
     .map(({ of, among, readings }) => ({
       of,
       among,
-      readAs: readings.map(({ readAs }) => asEntered(readAs)).sort(),
+      readAs: listed(readings.map(({ readAs }) => asEntered(readAs)).sort()),
+      setUps: [],
       restsOn: readings.map(({ id }) => id),
       ...endsOf(readings),
     }));
 }
+
+/** The figures of a lot, each once. */
+const figuresOf = (readings: readonly { readonly id: string; readonly readAs: string }[], lot: ArmLot) =>
+  listed(
+    [
+      ...new Set(readings.flatMap(({ id, readAs }) => (lot.restsOn.includes(id) ? [asEntered(readAs)] : []))),
+    ].sort(),
+  );
 
 /** The valve read in a set-up, the same way and with the same arm, unlike what the sheet has of it. */
 function inSetUps(row: SheetRow, lots: readonly ArmLot[], known: readonly SetUpKnown[]): Otherwise[] {
@@ -55,11 +65,11 @@ function inSetUps(row: SheetRow, lots: readonly ArmLot[], known: readonly SetUpK
     (lot) =>
       isSheet(lot) && row.lifts.some(({ readings }) => readings.some(({ id }) => lot.restsOn.includes(id))),
   );
-  const readAs = (lot: ArmLot): string[] =>
-    [
-      ...row.everyLift.flatMap(({ readings }) => readings),
-      ...known.flatMap(({ read }) => read.valve.used),
-    ].flatMap(({ id, readAs: said }) => (lot.restsOn.includes(id) ? [asEntered(said)] : []));
+  const ofSheet = (lot: ArmLot): string =>
+    figuresOf(
+      row.everyLift.flatMap(({ readings }) => readings),
+      lot,
+    );
   return own.flatMap((lot) => {
     const others = here.filter(
       (other) =>
@@ -70,11 +80,19 @@ function inSetUps(row: SheetRow, lots: readonly ArmLot[], known: readonly SetUpK
     );
     if (others.length === 0) return [];
     const both = [lot, ...others];
+    const setUps = known.filter(({ read }) =>
+      read.valve.used.some(({ id }) => others.some(({ restsOn }) => restsOn.includes(id))),
+    );
+    const inThem = setUps.map(
+      ({ read }) =>
+        `${listed([...new Set(read.valve.used.map(({ readAs }) => asEntered(readAs)))].sort())} in set-up ${read.setUp.number}`,
+    );
     return [
       {
         of: 'valve lift',
         among: `${lot.spring}-set-up`,
-        readAs: [...new Set(both.flatMap(readAs))].sort(),
+        readAs: `${ofSheet(lot)} on the sheet and ${listed(inThem)}`,
+        setUps: setUps.map(({ read }) => read.setUp.number),
         restsOn: both.flatMap(({ restsOn }) => restsOn),
       },
     ];
@@ -95,17 +113,18 @@ export function readOtherwise(
     [...onSheet(row), ...inSetUps(row, lots, known)].map((own) => ({ row, own })),
   );
   return all.map(({ row, own }) => {
-    const { of, among, readAs, restsOn } = own;
+    const { of, among, readAs, setUps, restsOn } = own;
     const other = changedOver(row, own, all);
+    const holds = setUps.length === 0 ? 'Which of them was misread' : 'Which of the two holds';
     const which =
       other === undefined
-        ? 'Which of them was misread?'
-        : `Which of them was misread, or did its arm and that of ${other} change places between?`;
+        ? `${holds}?`
+        : `${holds}, or did its arm and that of ${other} change places between?`;
     return asked(
       {
         code: 'read-otherwise',
         weight: 'strong',
-        ask: `The ${of} of ${placeOf(row)} was read ${listed(readAs)}. ${which}`,
+        ask: `The ${of} of ${placeOf(row)} was read ${readAs}. ${which}`,
         knownBy: `which of the readings of the ${of} was misread`,
         test:
           other === undefined

@@ -30,7 +30,9 @@ export const SPRING = { light: '', running: ' on the running spring', 'not-said'
 /** Where the middle ratio of a side stands, in words that promise no more than it bears. */
 export function standing(level: Level): string {
   const { ratio, claim, bands, spring, named = '' } = level;
-  if (ratio === undefined) return '';
+  // No middle ratio: what is not known is said, with what it takes.
+  if (ratio === undefined)
+    return ' Not known: their ratio. It takes the lobe lift under each, read at the lifter or taken from the card.';
   const at = `Their middle ratio${SPRING[spring]} is ${ratioSaid(ratio.value)}`;
   if (claim === undefined || spring === 'not-said') return ` ${at}${named}.`;
   const away = `${at}, ${awaySaid(ratio.value, claim.ratio)} ${claimed(level)}`;

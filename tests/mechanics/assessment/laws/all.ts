@@ -1,6 +1,7 @@
 import { nothingAgainstItsConditions } from './conditions.ts';
 import { nothingCountedTwice } from './counted-once.ts';
 import type { Law } from './law.ts';
+import { nextRestsOnTheFirst } from './next-question.ts';
 import { aCauseIsNoVerdict } from './noise.ts';
 import { whatCannotBeComputedSaysSo } from './nothing-disappears.ts';
 import { headlineAndNextAskTheSame } from './one-first.ts';
@@ -25,6 +26,7 @@ export const LAWS = {
     ...readAgainReplacesNothing(assessed),
   ],
   '6 headline and next ask for the same first': headlineAndNextAskTheSame,
+  '6 what is next rests on the first question': nextRestsOnTheFirst,
   '6 verdict and explanation agree': verdictAndExplanationAgree,
   '7 what cannot be computed says so': whatCannotBeComputedSaysSo,
   '8 a planned part is judged as planned': plannedIsJudgedAsPlanned,

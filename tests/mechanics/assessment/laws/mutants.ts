@@ -199,6 +199,13 @@ export const MUTANTS: Readonly<Record<keyof typeof LAWS, readonly Mutant[]>> = {
         ? { ...assessment, next: { ...assessment.next, sentence: 'Read the marks on the arm.', reason: '' } }
         : undefined,
   ],
+  '6 what is next rests on the first question': [
+    ({ assessment }) => ({
+      ...assessment,
+      questions: assessment.questions.map((each) => ({ ...each, weight: 'weak' as const })),
+    }),
+    ({ assessment }) => ({ ...assessment, questions: assessment.questions.toReversed() }),
+  ],
   '6 verdict and explanation agree': [inferenceWord, lashAgain],
   '7 what cannot be computed says so': [
     scansUntold,

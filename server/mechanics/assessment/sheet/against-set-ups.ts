@@ -1,0 +1,20 @@
+import type { AssessedQuestion } from '../assessment.ts';
+import { inDoubt } from '../common/asked.ts';
+import type { SetUpKnown } from '../ratio/known.ts';
+
+/**
+ * The set-ups, where one that the sheet reads otherwise waits for the answer which of the two holds: no word stands on
+ * either before that.
+ */
+export const waitingForSheet = (
+  known: readonly SetUpKnown[],
+  questions: readonly AssessedQuestion[],
+): SetUpKnown[] => {
+  const open = questions.filter((each) => each.code === 'read-otherwise' && inDoubt(each));
+  return known.map((each) => {
+    const own = open.filter(({ restsOn }) => each.read.valve.used.some(({ id }) => restsOn.includes(id)));
+    return own.length === 0
+      ? each
+      : { ...each, lacks: [...each.lacks, ...own.map(({ ask }) => `the answer to “${ask}”`)] };
+  });
+};

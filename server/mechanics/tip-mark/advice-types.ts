@@ -1,0 +1,20 @@
+/** The one direction that follows from all marks of a valve. */
+export type Advice =
+  /** `best`: the widths are least there, and what it is over the ordinary may be the ink line's own width. */
+  | { readonly how: 'keep'; readonly at?: number; readonly best?: true }
+  /** The widths are least there, and no setting makes it ordinary. */
+  | { readonly how: 'still-wide'; readonly at: number; readonly width: number }
+  | {
+      readonly how: 'change';
+      /** Longer, or higher. */
+      readonly way: 'up' | 'down';
+      readonly by: number;
+      readonly to?: number;
+      /** A step to try, where the marks' places point, or where their widths are least. */
+      readonly found: 'step' | 'line' | 'least';
+      readonly from: 'width' | 'place';
+      /** The place asks for the other way; width goes first. */
+      readonly placeAgainst: boolean;
+    }
+  | { readonly how: 'both-ways' }
+  | { readonly how: 'contradict'; readonly because: 'same-setting' | 'moved-back' | 'no-one-least' };

@@ -1,0 +1,54 @@
+import { IN } from '../kit/si.ts';
+import type { ShortAdvice } from './advice-short.ts';
+import { inchesSaid as said } from './length-said.ts';
+import type { Mark, MarkContext, MarkQuestion } from './types.ts';
+
+/*
+ * A finger follower has no pushrod, stud or stand: it lies on its pivot and on the valve's tip, with the cam above it. The
+ * heights of the two carry the mark, and both are the part maker's (common practice, no published source).
+ */
+
+const HEIGHTS =
+  'compare the height of its pivot and of the valve’s tip with the part maker’s figures and with the followers beside it; then ink again.';
+const SQUARE = 'look whether it lies square on its pivot and over the stem, and ink again.';
+
+const isWide = ({ width }: Mark, { leastSweep, overLeast }: MarkContext): boolean =>
+  leastSweep !== undefined && width > leastSweep + overLeast + 1e-9 * IN;
+
+/** What is asked of the mark of a follower, beside whether it was inked whole and runs off the edge. */
+export function followerQuestions(mark: Mark, context: MarkContext): MarkQuestion[] {
+  if (mark.side === 'sideways')
+    return [
+      {
+        code: 'mark-sideways',
+        ask: 'Does the follower lie square on its pivot and over the stem?',
+        size: 'Out of line sideways: no height mends that.',
+        test: SQUARE,
+      },
+    ];
+  const wide = isWide(mark, context);
+  if (!wide && mark.side === 'centred') return [];
+  const { leastSweep = 0, overLeast } = context;
+  return [
+    {
+      code: wide ? 'mark-wide' : 'mark-off-centre',
+      ask: 'Do pivot and valve tip stand at the heights that the follower is made for?',
+      size: wide
+        ? `${said(mark.width)}: over the least of ${said(leastSweep)} by ${said(mark.width - leastSweep)}, where ${said(overLeast)} is allowed.`
+        : `Toward the ${mark.side === 'valley' ? 'valley' : 'exhaust side'}: no pushrod is there to change.`,
+      test: HEIGHTS,
+    },
+  ];
+}
+
+/** The same in one short sentence. */
+export function followerInShort(mark: Mark, context: MarkContext): ShortAdvice {
+  if (mark.side === 'sideways') return { said: `No height mends that: ${SQUARE}`, todo: true };
+  return followerQuestions(mark, context).length === 0
+    ? { said: 'The heights of pivot and valve tip may stay.', todo: false }
+    : { said: `No pushrod is there to change: ${HEIGHTS}`, todo: true };
+}
+
+/** What to do next about it. */
+export const followerAdvice = (mark: Mark, context: MarkContext): string =>
+  followerQuestions(mark, context)[0]?.test ?? 'leave the heights of pivot and valve tip as they are.';
