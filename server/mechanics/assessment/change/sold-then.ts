@@ -60,7 +60,7 @@ const counted = (one: string, count: number): string[] =>
   count === 0 ? [] : [count === 1 ? `a ${one}` : `${count} ${one}s`];
 
 function askedOf(then: number, evidence: Evidence): AssessedQuestion {
-  const { answers, passes } = evidence;
+  const { passes } = evidence;
   const sold = soldRatio(evidence)?.value;
   const gaps = gapsOfThen(evidence).filter(({ soldAsThen }) => soldAsThen === then);
   const setUps = ratiosOfThen(evidence).filter(({ soldAsThen }) => soldAsThen === then);
