@@ -56,7 +56,7 @@ test.each(['', '?order=bank'])('a question in a cell of the sheet leads to its c
 test('on paper the questions stand above the tables, and the cell says so', async () => {
   const paper = await see(`/calls/${opened.callId}/report`, desk.cookies);
   const asks = asksIn(paper);
-  expect(asks.map(([, href, said]) => [href, said])).toEqual([[undefined, 'asked above']]);
+  expect(asks.map(([, href, said]) => [href, said])).toEqual([[undefined, 'see back']]);
   const above = text(paper.slice(0, paper.indexOf('class="cell-asks"')));
   expect(above).toMatch(/Asked of these figures.*5 intake: .*turn/);
 });

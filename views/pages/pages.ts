@@ -73,8 +73,13 @@ interface WorksheetPageData {
   readonly back: string;
   readonly title: string;
   readonly about: string;
-  /** What the call still lacks, and the step that asks for it. */
-  readonly lacks: readonly { readonly text: string; readonly of: string }[];
+  /** How the desk is called; empty, a line to write it on. */
+  readonly phone: string;
+  /** Back to the call, as it is typed and as a code. */
+  readonly address: string;
+  readonly code: { readonly viewBox: string; readonly dark: string; readonly paper: string };
+  /** What the call still lacks. */
+  readonly lacks: readonly string[];
   readonly valves: readonly string[];
   readonly choices: readonly { readonly label: string; readonly boxes: readonly string[] }[];
   readonly blanks: readonly string[];
