@@ -33,9 +33,15 @@ interface CallsPageData {
 }
 
 interface ErrorPageData {
+  /** What happened. */
   readonly title: string;
-  readonly detail?: string | undefined;
-  readonly advice?: string | undefined;
+  readonly detail?: string;
+  /** Whether there ever was such a page. */
+  readonly ever?: string;
+  readonly advice?: string;
+  /** Whom to call; left out where nobody said a number. */
+  readonly phone?: string;
+  readonly home: { readonly href: string; readonly label: string };
   readonly requestId: string;
 }
 
