@@ -203,7 +203,7 @@ const liftName = ({ noLashKnown }: ValveMargins): string =>
   noLashKnown === true ? 'Gross lift, no lash known' : 'Net lift';
 
 const leftSaid = (gap: number, text: (inches: number) => string): string =>
-  gap < 0 ? `${text(-gap)} is wanting` : `${text(gap)} is left`;
+  gap < 0 ? `${text(-gap)} is missing` : `${text(gap)} is left`;
 
 function describe(
   data: ValveMargins,

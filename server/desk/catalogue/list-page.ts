@@ -58,7 +58,7 @@ function emptyComponents(): Component[] {
       data: {
         id: 'catalogue-empty',
         title: 'No part family yet',
-        text: 'Part families that the shop knows stand here. A rocker in the hand is ranked against them.',
+        text: 'Part families that the shop knows are listed here. A rocker in the hand is ranked against them.',
         action: { label: 'Load part families', kind: 'primary', href: '/catalogue/load' },
       },
     },
