@@ -8,7 +8,7 @@ import { worksheetPage } from '../../server/call-pages/worksheet.ts';
 import { loadComputations } from '../../server/compute/registry.ts';
 import type { BuildRecord } from '../../server/records/whole-build/build-record.ts';
 import { CALL_STEPS } from '../../server/steps/index.ts';
-import type { PageAsked, PageSide } from '../../server/web/page-route.ts';
+import type { PageAsked, PageSide } from '../../server/web/page-request.ts';
 import type { Page } from '../../server/web/pages/render.ts';
 import { createViews } from '../../views/engine.ts';
 

@@ -5,7 +5,8 @@ import { exportBuild, exportView, FOR_EXPORT } from '../../records/whole-build/e
 import { readBuildRecord } from '../../records/whole-build/load-build.ts';
 import type { Deps } from '../../web/deps.ts';
 import { originOf } from '../../web/http/origin.ts';
-import { getPage, type PageRequest, type PageSide, receive } from '../../web/page-route.ts';
+import { type PageRequest, type PageSide, receive } from '../../web/page-request.ts';
+import { getPage } from '../../web/page-route.ts';
 import type { DeskReached } from '../desk-reached.ts';
 import type { CallFrame } from '../frame.ts';
 import { worksheetPage } from '../worksheet.ts';

@@ -5,7 +5,7 @@ import type { Tx } from '../../database/database.ts';
 import { countFamilies, listFamilies, type PartFamily } from '../../records/catalogue/families.ts';
 import { tableComponent } from '../../web/components.ts';
 import { textField } from '../../web/forms/fields.ts';
-import type { PageRequest } from '../../web/page-route.ts';
+import type { PageRequest } from '../../web/page-request.ts';
 import type { Page } from '../../web/pages/render.ts';
 
 const ON_A_PAGE = 40;

@@ -8,8 +8,8 @@ import { sideOfValve } from '../../../shared/schemas/words.ts';
 import { type Drawing, rulerOf } from '../../drawings/drawing.ts';
 import { type ValveMargins, valveMargins } from '../../drawings/valve-margins.ts';
 import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
-import type { Side } from '../../mechanics/assessment/evidence.ts';
 import { bareInches, inches as said } from '../../mechanics/assessment/common/said.ts';
+import type { Side } from '../../mechanics/assessment/evidence.ts';
 import { IN } from '../../mechanics/kit/si.ts';
 
 const inches = (si: number): number => fromSi(si, 'in').value;
