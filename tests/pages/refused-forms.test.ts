@@ -93,6 +93,19 @@ describe('a form that was refused', () => {
   });
 });
 
+test('a call that was refused stands at its own address, and a new call begins empty', async () => {
+  const refused = await postForm(
+    service,
+    '/calls/new/open',
+    { form: 'new-call', key: crypto.randomUUID(), callerName: 'Lin Marsh', buildLabel: '' },
+    { cookies: person.cookies },
+  );
+  expect(refused.statusCode).toBe(422);
+  expect((await get('/calls/new/open')).body).toContain('value="Lin Marsh"');
+  expect((await get('/calls/new')).body).not.toContain('Lin Marsh');
+  expect((await get('/calls/new/open', colleague)).headers.location).toBe('/calls/new');
+});
+
 test('a password is never kept with it', async () => {
   const secret = 'seven wet grey geese';
   const refused = await postForm(

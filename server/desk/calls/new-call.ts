@@ -20,7 +20,7 @@ const LABELS = {
 
 const FORM: PageForm = {
   name: 'new-call',
-  action: '/calls/new',
+  action: '/calls/new/open',
   labels: LABELS,
   initial: { goal: 'verify-ratio', units: 'inch' },
   groups: (shown) => [

@@ -18,5 +18,6 @@ export function callListPages(app: FastifyInstance, deps: Deps): void {
     page: async (_tx: Tx, _req: PageRequest, rejected?: RejectedForm) => newCallPage(rejected),
   };
   getPage(app, deps, newCall);
-  postForm(app, deps, { ...newCall, run: openFromForm });
+  // At an address of its own, so that what was refused is told from a call that is opened afresh.
+  postForm(app, deps, { ...newCall, action: '/calls/new/open', run: openFromForm });
 }
