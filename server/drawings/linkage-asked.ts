@@ -15,7 +15,7 @@ const DRAWN: LinkageAngles = { armAngle: 145, tipAngleClosed: 16, pushrodAngle: 
 type Spot = readonly [number, number];
 
 const PIVOT: Spot = [176, 96];
-const [VALVE_ARM, CUP_ARM, PUSHROD, BORE] = [94, 78, 108, 52];
+const [VALVE_ARM, CUP_ARM, PUSHROD, BORE] = [94, 78, 108, 68];
 
 /** From a spot along an angle from the right, counter-clockwise; the sheet's y goes down. */
 const from = ([x, y]: Spot, length: number, degrees: number): Spot => {
@@ -25,15 +25,18 @@ const from = ([x, y]: Spot, length: number, degrees: number): Spot => {
 
 const stroke = (className: string, [x1, y1]: Spot, [x2, y2]: Spot) => line(className, x1, y1, x2, y2);
 
-/** An angle as engineering drawings dimension it: an arc about its corner with an arrowhead at each end (ISO 129-1). */
+const ROOM_FOR_ARROWS = 24;
+
+/** An angle as engineering drawings dimension it: an arc about its corner, with arrowheads where they have room (ISO 129-1). */
 function arc(corner: Spot, radius: number, first: number, second: number): string {
   const [start, end] = [from(corner, radius, first), from(corner, radius, second)];
   const large = Math.abs(second - first) > 180 ? 1 : 0;
   const sweep = second > first ? 0 : 1;
+  const long = (Math.abs(second - first) * Math.PI * radius) / 180;
   return path(
     'draw-dim',
     `M${at(start[0])} ${at(start[1])}A${radius} ${radius} 0 ${large} ${sweep} ${at(end[0])} ${at(end[1])}`,
-    { 'marker-start': 'url(#arrow)', 'marker-end': 'url(#arrow)' },
+    long < ROOM_FOR_ARROWS ? {} : { 'marker-start': 'url(#arrow)', 'marker-end': 'url(#arrow)' },
   );
 }
 
@@ -71,11 +74,11 @@ export function linkageAsked(id: string, angles: LinkageAngles = DRAWN): Drawing
       arc(cup, 78, down(pushrodAngle), 270) +
       arc(lifter, 56, down(lifterBoreAngle), 270) +
       label(PIVOT[0], PIVOT[1] - 52, 'arm angle', { anchor: 'middle' }) +
-      label(PIVOT[0] + 26, PIVOT[1] + 22, 'tip angle') +
+      label(PIVOT[0] + 16, PIVOT[1] + 22, 'tip angle') +
       label(cup[0] + 10, cup[1] + 82, 'pushrod angle') +
       label(lifter[0] + 10, lifter[1] + 58, 'bore angle') +
       label(tip[0] + 10, 262, 'valve', { soft: true }) +
-      label(PIVOT[0] + 4, PIVOT[1] + 44, 'pivot', { soft: true, anchor: 'end' }),
+      label(PIVOT[0] - 8, PIVOT[1] + 20, 'pivot', { soft: true, anchor: 'end' }),
     toScale: false,
     caption: 'Valve shut. Chain lines: square to the valve, and the valve’s line carried across',
   };

@@ -66,6 +66,14 @@ test.each(['A4', 'Letter'] as const)('sixteen valves stand on one page of %s', a
   expect(breaks).toEqual(['avoid', 'avoid']);
 });
 
+test('the report is also printed without its back pages, and says the way back to them', async () => {
+  await open('demo', 'report?pages=front');
+  expect(pagesOf(await page.pdf({ format: 'A4' }))).toBeLessThanOrEqual(2);
+  expect(await page.locator('.report-behind').count()).toBe(0);
+  await page.getByRole('link', { name: 'With its back pages' }).click();
+  expect(await page.locator('.report-behind .tape-line').count()).toBeGreaterThan(5);
+});
+
 describe.each(['demo', 'sixteen'] as const)('under print media the %s call', (call) => {
   test('has no letters under 9.5 pt on its report, and a result of three times that', async () => {
     await open(call, 'report');

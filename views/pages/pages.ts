@@ -52,6 +52,8 @@ interface PlainPageData extends PlainFrame {
 
 interface ReportPageData extends ReportFrame {
   readonly back: string;
+  /** The same sheet without its back pages, or with them. */
+  readonly other: { readonly href: string; readonly label: string };
 }
 
 /** One line of a card of the takeover page. */

@@ -34,6 +34,8 @@ import { summaryComponent } from './summary.ts';
 interface Printing {
   readonly now: Date;
   readonly desk: DeskReached;
+  /** Without its back pages. */
+  readonly frontOnly?: boolean;
 }
 
 /** Said while it may be turned. */
@@ -109,6 +111,10 @@ function printed(whole: WholeCall, computations: Computations, printing: Printin
     place: '/calls',
     data: {
       back: context.base,
+      other:
+        printing.frontOnly === true
+          ? { href: `${context.base}/report`, label: 'With its back pages' }
+          : { href: `${context.base}/report?pages=front`, label: 'Without its back pages' },
       title: `Call ${call.number}: ${build.label}`,
       facts: callFacts(context, printing),
       sections: [
@@ -117,8 +123,8 @@ function printed(whole: WholeCall, computations: Computations, printing: Printin
         ...notCoveredComponents(context),
         ...components,
       ],
-      behind,
-      tape: tapeOf(whole.frame, context),
+      behind: printing.frontOnly === true ? [] : behind,
+      ...(printing.frontOnly === true ? {} : { tape: tapeOf(whole.frame, context) }),
     },
   };
 }

@@ -30,6 +30,7 @@ export function reportRoutes(app: FastifyInstance, deps: Deps, frame: CallFrame,
       return reportPage(await loadWholeCall(frame, tx, req, computations), computations, {
         now: deps.now(),
         desk: deskOf(deps, req),
+        frontOnly: req.query.pages === 'front',
       });
     },
   });
