@@ -24,7 +24,11 @@ export function refusedPage(app: FastifyInstance, deps: Deps, route: PageRoute, 
       route.side,
       async (tx, req) => {
         const draft = await draftOf(tx, req.principal, path);
-        if (draft === undefined) return { home: homeOfForm(path, route.url, req.params) };
+        if (draft === undefined) {
+          // Made and thrown away: whoever may not see the page is not led to it either.
+          await route.page(tx, req);
+          return { home: homeOfForm(path, route.url, req.params) };
+        }
         // What the other side enters meanwhile is not merged into it: its address answers by the draft alone.
         const { live: _, ...page } = await route.page(tx, { ...req, fields: draft.typed }, draft);
         return { page: { ...page, title: `Error: ${page.title}`, principal: req.principal } };

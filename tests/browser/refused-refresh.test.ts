@@ -28,9 +28,9 @@ async function expectKept(page: Page, label: string, typed: string, elsewhere: s
 test('at the desk, the cam card', { timeout: 120_000 }, async () => {
   const page = await demo.desk(OFF);
   await page.goto(`${demo.base}/calls/${demo.callId}/steps/cam`);
-  await page.getByLabel('Lobe lift, intake', { exact: true }).fill('four eighty two');
+  await page.getByLabel('Lobe lift, intake', { exact: true }).fill('round about so');
   await page.getByRole('button', { name: 'Keep as a new revision' }).click();
-  await expectKept(page, 'Lobe lift, intake', 'four eighty two', '/calls');
+  await expectKept(page, 'Lobe lift, intake', 'round about so', '/calls');
   // Put right there, it is kept once.
   await page.getByLabel('Lobe lift, intake', { exact: true }).fill('.484');
   await page.getByRole('button', { name: 'Keep as a new revision' }).click();
@@ -43,8 +43,8 @@ test('at the desk, the cam card', { timeout: 120_000 }, async () => {
 test('on a phone, a reading', { timeout: 120_000 }, async () => {
   const page = await demo.bench(OFF);
   await page.goto(`${demo.base}/bench/steps/ratio`);
-  await page.getByLabel('Reading at full lift').fill('eight turns and a bit');
+  await page.getByLabel('Reading at full lift').fill('round about so');
   await page.getByRole('button', { name: 'Keep reading' }).click();
-  await expectKept(page, 'Reading at full lift', 'eight turns and a bit', '/bench/report');
+  await expectKept(page, 'Reading at full lift', 'round about so', '/bench/report');
   await page.context().close();
 });
