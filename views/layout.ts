@@ -20,6 +20,8 @@ export interface LivePage {
 /** What stands round every page. */
 export interface LayoutFrame {
   readonly title: string;
+  /** Where the skip link goes, on this kind of page: `Skip to the step`. */
+  readonly skip: string;
   readonly side?: 'desk' | 'builder' | 'open';
   readonly nav?: readonly NavPlace[];
   readonly signedIn?: { readonly name: string; readonly accountHref?: string | undefined } | undefined;

@@ -72,6 +72,41 @@ export async function endSessions(
   );
 }
 
+/** What a link is worth now: open, ended on a day, or never made. */
+export type LinkState = { readonly is: 'open' | 'never-made' } | { readonly is: 'ended'; readonly on: Date };
+
+/** Looks at a share link without opening it. */
+export async function shareLinkState(db: Database, linkHash: string, now: Date): Promise<LinkState> {
+  const link = await db.bySecret(linkHash, (tx) =>
+    tx
+      .selectFrom('share_link')
+      .select(['revoked_at', 'expires_at'])
+      .where('token_hash', '=', linkHash)
+      .executeTakeFirst(),
+  );
+  if (link === undefined) return { is: 'never-made' };
+  if (link.revoked_at !== null) return { is: 'ended', on: link.revoked_at };
+  return link.expires_at <= now ? { is: 'ended', on: link.expires_at } : { is: 'open' };
+}
+
+/** Ends what was opened by a share link in one browser; the link itself stays. */
+export async function endBuilderSession(db: Database, sessionHash: string): Promise<void> {
+  await db.bySecret(sessionHash, async (tx) => {
+    const session = await tx
+      .selectFrom('builder_session')
+      .select(['shop_id', 'id'])
+      .where('token_hash', '=', sessionHash)
+      .executeTakeFirst();
+    if (session === undefined) return;
+    await enterShop(tx, session.shop_id);
+    await tx
+      .deleteFrom('builder_session')
+      .where('shop_id', '=', session.shop_id)
+      .where('id', '=', session.id)
+      .execute();
+  });
+}
+
 /** Swaps a share link for a session of its own, so that the secret leaves the address bar. */
 export async function openShareLink(
   db: Database,

@@ -4,8 +4,10 @@ import { type CallContext, loadContext } from '../call/context.ts';
 import { formComponent, type PageForm, type RejectedForm } from '../call/forms.ts';
 import type { Tx } from '../database/database.ts';
 import type { Deps } from '../web/deps.ts';
+import { postForm } from '../web/form-route.ts';
 import { areaField } from '../web/forms/fields.ts';
-import { getPage, type PageRequest, type PageSide, postForm } from '../web/page-route.ts';
+import type { PageRequest, PageSide } from '../web/page-request.ts';
+import { getPage } from '../web/page-route.ts';
 import { closeForm, holdForm, liftForm } from './call-actions.ts';
 import { type CallFrame, firstStep, lastStep } from './frame.ts';
 import { liftPageForm } from './hold.ts';
@@ -70,9 +72,9 @@ export function holdRoutes(app: FastifyInstance, deps: Deps, frame: CallFrame, s
     page: (tx: Tx, req: PageRequest, rejected?: RejectedForm) => holdPage(frame, tx, req, rejected),
   };
   const run = (form: typeof holdForm) => (tx: Tx, req: PageRequest) => form.post(tx, req, deps);
+  if (side === 'desk') getPage(app, deps, hold);
   postForm(app, deps, { ...hold, run: run(holdForm) });
   if (side === 'bench') return;
-  getPage(app, deps, hold);
   postForm(app, deps, { ...hold, action: `${base}/hold/lift`, run: run(liftForm) });
   const close = {
     url: `${base}/close`,

@@ -7,7 +7,8 @@ import { type StepForm, stepForm } from '../call/step-form.ts';
 import type { Tx } from '../database/database.ts';
 import { chooseUnits } from '../records/builds/units.ts';
 import type { Deps } from '../web/deps.ts';
-import { type PageRequest, type PageSide, postForm } from '../web/page-route.ts';
+import { postForm } from '../web/form-route.ts';
+import type { PageRequest, PageSide } from '../web/page-request.ts';
 import { type CallFrame, firstStep, stepNamed } from './frame.ts';
 import { stepPage } from './step-page.ts';
 

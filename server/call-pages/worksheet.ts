@@ -2,19 +2,25 @@ import { speaking } from '../../shared/quantities/spoken-units.ts';
 import { GOALS, sentence } from '../../shared/schemas/words.ts';
 import type { CallContext } from '../call/context.ts';
 import { isStopped } from '../call/under-stop.ts';
+import { forBench } from '../mechanics/assessment/for-bench.ts';
 import type { Page } from '../web/pages/render.ts';
-import { type CallFrame, linkOf, stepsFor } from './frame.ts';
+import type { DeskReached } from './desk-reached.ts';
+import { type CallFrame, stepsFor } from './frame.ts';
+import { qrCode } from './qr-code.ts';
 import { stopFlag } from './report/call-summary.ts';
 
 /** Rows without a name, for readings that nobody foresaw. */
 const SPARE = ['', ''];
 
 /** A blank sheet for the bench: a line for all that is missing, and what each step puts on it. */
-export const worksheetPage = (frame: CallFrame, context: CallContext): Page =>
-  speaking(context.build.units, () => sheetOf(frame, context));
+export const worksheetPage = (frame: CallFrame, context: CallContext, desk: DeskReached): Page =>
+  speaking(context.build.units, () =>
+    sheetOf(frame, { ...context, assessment: forBench(context.assessment) }, desk),
+  );
 
-function sheetOf(frame: CallFrame, context: CallContext): Page {
+function sheetOf(frame: CallFrame, context: CallContext, desk: DeskReached): Page {
   const { call, build, base } = context;
+  const address = `${desk.origin}${base}`;
   const rows = stepsFor(frame, context).map((step) => step.worksheet(context));
   return {
     template: 'worksheet',
@@ -24,10 +30,13 @@ function sheetOf(frame: CallFrame, context: CallContext): Page {
       back: base,
       title: `Worksheet: ${sentence(GOALS, call.goal).toLowerCase()}`,
       about: `Call ${call.number}, ${build.label}`,
+      phone: desk.phone ?? '',
+      address,
+      code: qrCode(address),
       stop: stopFlag(context),
       lacks: context.assessment.missing
         .filter(({ step }) => step !== 'notes')
-        .map(({ step, sentence: text }) => ({ text, of: linkOf(frame, step) })),
+        .map(({ sentence: text }) => text),
       valves: rows.flatMap(({ valves }) => valves),
       choices: rows.flatMap(({ choices }) => choices),
       blanks: rows.flatMap(({ blanks }) => blanks),

@@ -22,7 +22,7 @@ import type { SetUp } from '../records/set-ups/set-ups.ts';
 import { type BuildRecord, callOf } from '../records/whole-build/build-record.ts';
 import { type RecordWanted, readBuildRecord } from '../records/whole-build/load-build.ts';
 import type { Working } from '../records/workings/workings.ts';
-import type { PageAsked, PageSide } from '../web/page-route.ts';
+import type { PageAsked, PageSide } from '../web/page-request.ts';
 
 /** A call with its build as one of the two sides sees it; what every page of a call is made from. */
 export interface CallContext {

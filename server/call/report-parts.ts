@@ -62,15 +62,15 @@ export function withoutNote({ note: _, ...table }: TableData): TableData {
   return table;
 }
 
-/** On paper what a figure is asked stands above the table, and no link leads there. */
-export const withAsksAbove = (table: TableData): TableData => ({
+/** On paper what a figure is asked stands on the back page, and no link leads there. */
+export const withAsksBehind = (table: TableData): TableData => ({
   ...table,
   rows: table.rows.map((row) => ({
     ...row,
     cells: row.cells.map((cell) =>
       typeof cell === 'string' || (cell.asks ?? []).length === 0
         ? cell
-        : { ...cell, asks: [{ text: 'asked above' }] },
+        : { ...cell, asks: [{ text: 'see back' }] },
     ),
   })),
 });
@@ -80,8 +80,23 @@ export function withoutTable({ table: _, ...drawing }: DrawingData): DrawingData
   return drawing;
 }
 
-/** What a step puts on the report, under the name that the plan of a goal orders it by. */
-export interface ReportPart {
-  readonly name: ReportPartName;
+/** What is read first, and what stands behind it on the back pages: how it was read, and what it rests on. */
+export interface ReportSides {
   readonly components: readonly Component[];
+  readonly back: readonly Component[];
 }
+
+/** What a step puts on the report, under the name that the plan of a goal orders it by. */
+export interface ReportPart extends ReportSides {
+  readonly name: ReportPartName;
+}
+
+/** All of it is read first. */
+export const inFront = (components: readonly Component[]): ReportSides => ({ components, back: [] });
+
+/** All of it is for whoever looks it up. */
+export const onTheBack = (back: readonly Component[]): ReportSides => ({ components: [], back });
+
+/** Under its heading where there is anything to put there. */
+export const sectionOf = (title: string, slots: readonly Component[]): Component[] =>
+  slots.length === 0 ? [] : [sectionComponent(title, slots)];

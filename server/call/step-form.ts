@@ -7,8 +7,9 @@ import { keptIn } from '../events/kept-in.ts';
 import { unitsOfBuild } from '../records/builds/units.ts';
 import { type Call, getCall } from '../records/calls/calls.ts';
 import type { Deps } from '../web/deps.ts';
+import type { FormAnswer } from '../web/form-route.ts';
 import { type Fields, type FormOptions, readForm } from '../web/forms/read-form.ts';
-import type { FormAnswer, PageRequest } from '../web/page-route.ts';
+import type { PageRequest } from '../web/page-request.ts';
 import { baseOf, callIdOf } from './context.ts';
 
 /** What of the service a form may use. */

@@ -1,7 +1,7 @@
 import { speaking } from '../../shared/quantities/spoken-units.ts';
 import type { StepName } from '../../shared/steps.ts';
 import type { Registered } from '../compute/registry.ts';
-import type { PageAsked } from '../web/page-route.ts';
+import type { PageAsked } from '../web/page-request.ts';
 import type { CallContext } from './context.ts';
 import type { RejectedForm, StepBody } from './forms.ts';
 import type { ReportPart } from './report-parts.ts';

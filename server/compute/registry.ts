@@ -31,6 +31,8 @@ export interface Registered {
   readonly inputSchema: Json;
   readonly outputSchema: Json;
   readonly example: { readonly inputs: { readonly [key: string]: Json }; readonly result: Json };
+  /** The output that is the answer in one line, for what came in; of several the first that the answer has. */
+  headline(body: unknown): readonly string[];
   /** `of` an engine of a call, an answer that no engine can have is refused. */
   run(body: unknown, system: UnitSystem, of?: 'engine'): Answer;
 }
@@ -72,14 +74,21 @@ export function register<I extends z.ZodType, O extends z.ZodType>(source: Compu
   const encode = encoderFor(source.output);
   // Compiled at its first use, so that a start does not wait for computations that nobody asks for.
   let quick: I | undefined;
+  const read = (body: unknown) => {
+    quick ??= z.compile(source.input);
+    return quick.safeParse(body);
+  };
   const basis = { equation: source.equation, source: source.source, validity: source.validity };
   return {
     ...source,
     inputSchema: jsonSchema(source.input, 'input'),
     outputSchema: jsonSchema(source.output, 'output'),
+    headline(body) {
+      const parsed = read(body);
+      return parsed.success ? source.headline(parsed.data) : [];
+    },
     run(body, system, of) {
-      quick ??= z.compile(source.input);
-      const parsed = quick.safeParse(body);
+      const parsed = read(body);
       if (!parsed.success) throw new InputFaults(faultsOf(parsed.error, body));
       try {
         const result = source.compute(parsed.data);

@@ -9,11 +9,14 @@ const PIVOT = { x: 166, y: 118 } as const;
 const CUP = { x: 236, y: 118 } as const;
 /** How far the screw is drawn to go; a real turn would not be seen at this size. */
 const GOES = 11;
+const VALVE_SCREW_END = 126 + GOES;
 /** The lever of the drawn rocker: the cup goes this much further than the pivot when the tip stands still. */
 const LEVER = (CUP.x - TIP.x) / (PIVOT.x - TIP.x);
 const SOLID_LEVER = (CUP.x - TIP.x) / (CUP.x - PIVOT.x);
 
-const stem = path('draw-outline', `M${TIP.x - 7} 230V138H${TIP.x + 7}V230`);
+const ROLLER = 18;
+/** The stem's end, below the roller wherever that comes down to: the two touch, and neither stands in the other. */
+const stem = (top: number) => path('draw-outline', `M${TIP.x - 7} 230V${at(top)}H${TIP.x + 7}V230`);
 const stud = path('draw-behind', `M${PIVOT.x - 7} 34V214M${PIVOT.x + 7} 34V214`);
 const pushrod = (y: number, className = 'draw-outline') =>
   path(className, `M${CUP.x - 5} 230V${at(y + 14)}M${CUP.x + 5} 230V${at(y + 14)}`) +
@@ -22,7 +25,7 @@ const pushrod = (y: number, className = 'draw-outline') =>
 /** A rocker as its two arms with roller, pivot and cup, each at a height of its own. */
 const rocker = (className: string, tip: number, pivot: number, cup: number) =>
   path(className, `M${TIP.x} ${at(tip)}L${PIVOT.x} ${at(pivot)}L${CUP.x} ${at(cup)}`) +
-  circle(className, TIP.x, tip, 18) +
+  circle(className, TIP.x, tip, ROLLER) +
   circle(className, PIVOT.x, pivot, 9);
 
 /** Which way it is turned: an arc over the screw with its arrow. */
@@ -38,6 +41,8 @@ const screw = (x: number, top: number, bottom: number) =>
   path('draw-outline', `M${x - 12} 88H${x + 12}V98H${x - 12}Z`);
 
 interface Look {
+  /** Where the stem ends once it is tightened. */
+  readonly stemTop: number;
   readonly svg: string;
   readonly said: string;
 }
@@ -49,6 +54,7 @@ const LOOKS: Readonly<Record<AdjusterPlace, (solid: boolean) => Look>> = {
     const pivot = PIVOT.y + (solid ? GOES * 0.7 : GOES);
     const cup = solid ? CUP.y : CUP.y + GOES * LEVER;
     return {
+      stemTop: tip + ROLLER,
       svg:
         stud +
         rocker('draw-behind', TIP.y, PIVOT.y, CUP.y) +
@@ -73,6 +79,7 @@ const LOOKS: Readonly<Record<AdjusterPlace, (solid: boolean) => Look>> = {
     };
   },
   'cup-screw': (solid) => ({
+    stemTop: TIP.y + ROLLER,
     svg:
       circle('draw-outline', PIVOT.x, PIVOT.y, 15) +
       rocker('draw-outline', TIP.y, PIVOT.y, CUP.y) +
@@ -88,11 +95,13 @@ const LOOKS: Readonly<Record<AdjusterPlace, (solid: boolean) => Look>> = {
       : 'The screw at the pushrod goes down by the pitch of its thread for each turn and takes the pushrod with it; pivot and tip stand still.',
   }),
   'valve-end-screw': (solid) => ({
+    // The screw itself stands on it.
+    stemTop: VALVE_SCREW_END,
     svg:
       path('draw-outline', `M${TIP.x} ${TIP.y}L${PIVOT.x} ${PIVOT.y}L${CUP.x} ${CUP.y}`) +
       circle('draw-outline', PIVOT.x, PIVOT.y, 15) +
       circle('draw-outline', PIVOT.x, PIVOT.y, 9) +
-      screw(TIP.x, 62, 126 + GOES) +
+      screw(TIP.x, 62, VALVE_SCREW_END) +
       pushrod(CUP.y) +
       turning(TIP.x, 50) +
       downArrow(TIP.x + 28, 150) +
@@ -125,7 +134,7 @@ const RULES: Readonly<Record<AdjusterPlace, { hydraulic: string; solid: string }
 
 /** What a turn of the adjuster moves, and by how much, at its own mount. */
 export function adjusterTurned({ mount, lifter, turned }: TurnedAdjuster, { id, ruler }: DrawnFor): Drawing {
-  const { svg, said } = LOOKS[mount](lifter === 'solid');
+  const { svg, said, stemTop } = LOOKS[mount](lifter === 'solid');
   const effect =
     turned?.seatMovement !== undefined
       ? `plunger ${turned.seatMovement < 0 ? 'up' : 'down'} ${ruler.text(Math.abs(turned.seatMovement))}`
@@ -140,7 +149,7 @@ export function adjusterTurned({ mount, lifter, turned }: TurnedAdjuster, { id, 
     desc: `${said} ${first}; ${effect}.`,
     viewBox: '0 0 320 302',
     svg:
-      stem +
+      stem(stemTop) +
       svg +
       label(TIP.x, 246, 'valve', { anchor: 'middle', soft: true }) +
       label(CUP.x, 246, 'pushrod', { anchor: 'middle', soft: true }) +

@@ -1,3 +1,4 @@
+import { scaleLinear } from 'd3-scale';
 import { formatFigure } from '../../shared/quantities/format.ts';
 import { toldIn } from '../../shared/quantities/spoken-units.ts';
 import type { Drawing, DrawnFor } from './drawing.ts';
@@ -29,7 +30,7 @@ interface PerValve {
 const offSaid = (off: number): string =>
   `${off > 0 ? '+' : ''}${formatFigure({ value: Number(off.toPrecision(12)), unit: 'in' }, { places: 3 })}`;
 
-const LEFT = 16;
+const LEFT = 48;
 const RIGHT = 304;
 const TOP = 34;
 const BOTTOM = 188;
@@ -61,6 +62,21 @@ function barOf(bar: ValveBar, x: number, half: number, y: (off: number) => numbe
     'draw-moving',
     `M${at(x)} ${at(from)}V${at(to)}${low === undefined ? '' : cap(low)}${high === undefined ? '' : cap(high)}`,
   );
+}
+
+/** The upright axis: how far off the median, with a hair line at each figure. */
+function axisOf(reach: number, y: (off: number) => number, ruler: DrawnFor['ruler']): string {
+  const perInch = ruler.of(1);
+  const ticks = scaleLinear([-reach * perInch, reach * perInch], [0, 1]).ticks(5);
+  const drawn = ticks.map((tick) => {
+    const off = tick / perInch;
+    const said = tick === 0 ? '0' : `${tick > 0 ? '+' : ''}${ruler.figure(off)}`;
+    return (
+      line('draw-rule', LEFT, y(off), RIGHT, y(off)) +
+      label(LEFT - 5, y(off) + 4.5, said, { anchor: 'end', soft: true })
+    );
+  });
+  return drawn.join('');
 }
 
 /** The valves of one side against their median, each as a bar up or down from it; the odd ones hatched and named. */
@@ -101,14 +117,16 @@ export function perValve(data: PerValve, { id, ruler }: DrawnFor): Drawing {
     }`,
     viewBox: '0 0 320 228',
     svg:
+      axisOf(reach, y, ruler) +
       limits.join('') +
       data.bars.map((bar, index) => barOf(bar, x(index), half, y, data.median)).join('') +
       line('draw-outline', LEFT, MIDDLE, RIGHT, MIDDLE) +
       names.join('') +
       values.join('') +
-      label(LEFT, 14, `median ${ruler.text(data.median)}`, { className: 'draw-text-strong' }) +
+      label(4, 14, `median ${ruler.text(data.median)}`, { className: 'draw-text-strong' }) +
       label(RIGHT, 14, `limits ±${ruler.figure(data.oddBeyond)}`, { anchor: 'end', soft: true }) +
-      label(LEFT, BOTTOM + 34, 'cylinder', { soft: true }),
+      label(4, BOTTOM + 34, `off the median, ${toldIn(ruler.unit)}`, { soft: true }) +
+      label(RIGHT, BOTTOM + 34, 'cylinder', { anchor: 'end', soft: true }),
     toScale: true,
     table: {
       caption: data.title,

@@ -1,6 +1,7 @@
 import { uprightDimension } from './dimension.ts';
 import type { Drawing, DrawnFor } from './drawing.ts';
-import { at, label, line, path } from './svg.ts';
+import { label, line } from './svg.ts';
+import { HALF, limitAt, named, pistonAt, sealAt, spring, springSeat, valve } from './valve-outline.ts';
 
 /** One valve, in inches; what is not known is left out of the drawing. */
 export interface ValveMargins {
@@ -15,7 +16,15 @@ export interface ValveMargins {
   /** Retainer's underside to the seal, valve shut. */
   readonly retainerToSeal?: number;
   /** Where valve and piston come closest. */
-  readonly piston?: { readonly lift: number; readonly gap: number; readonly atCrank: string };
+  readonly piston?: {
+    readonly lift: number;
+    readonly gap: number;
+    readonly atCrank: string;
+    /** Left out where nobody said it: then its crown is drawn flat. */
+    readonly floor?: 'pocket' | 'flat';
+  };
+  /** The least that has to be left, of those that are drawn. */
+  readonly limits?: { readonly bind?: number; readonly seal?: number; readonly piston?: number };
 }
 
 interface Station {
@@ -29,79 +38,61 @@ const TOP = 30;
 const BOTTOM = 306;
 /** Stem and head between spring seat and valve head are broken off: their length does not matter. */
 const BREAK = 46;
-const HALF = 20;
-const COILS = 6;
-
-function spring(x: number, top: number, seat: number): string {
-  const pitch = (seat - top) / COILS;
-  const near = Array.from({ length: COILS }, (_, coil) => {
-    const y = top + coil * pitch;
-    return `M${at(x - HALF)} ${at(y + pitch * 0.2)}L${at(x + HALF)} ${at(y + pitch * 0.7)}`;
-  });
-  return path('draw-behind', near.join(''));
-}
-
-/** Seal and guide stand still; the seal is drawn narrower than the spring around it. */
-function sealAt(x: number, top: number, seat: number): string {
-  return path('draw-outline', `M${at(x - 9)} ${at(seat)}V${at(top)}H${at(x + 9)}V${at(seat)}`);
-}
-
-function valve(x: number, retainerUnderside: number, seat: number, head: number): string {
-  return (
-    path(
-      'draw-moving',
-      `M${at(x - HALF - 4)} ${at(retainerUnderside - 8)}H${at(x + HALF + 4)}V${at(retainerUnderside)}H${at(x - HALF - 4)}Z`,
-    ) +
-    path(
-      'draw-moving',
-      `M${at(x)} ${at(retainerUnderside)}V${at(seat + 14)}M${at(x)} ${at(seat + 26)}V${at(head - 8)}`,
-    ) +
-    path('draw-moving', `M${at(x - 22)} ${at(head)}H${at(x + 22)}L${at(x + 6)} ${at(head - 8)}H${at(x - 6)}Z`)
-  );
-}
-
 function stationsOf({ netLift, piston }: ValveMargins): Station[] {
   if (piston === undefined)
     return [
       { x: 84, name: 'shut', lift: 0 },
-      { x: 216, name: 'full lift', lift: netLift },
+      { x: 240, name: 'full lift', lift: netLift },
     ];
   return [
-    { x: 52, name: 'shut', lift: 0 },
-    { x: 150, name: piston.atCrank, lift: piston.lift, gap: piston.gap },
-    { x: 250, name: 'full lift', lift: netLift },
+    { x: 46, name: 'shut', lift: 0 },
+    { x: 154, name: piston.atCrank, lift: piston.lift, gap: piston.gap },
+    { x: 272, name: 'full lift', lift: netLift },
   ];
+}
+
+/** What stands under a station: its name, and the limits that are ruled in it. */
+function under({ x, name }: Station, limits: readonly string[]): string {
+  return [name, ...limits]
+    .map((text, row) =>
+      label(x, 334 + row * 16, text, { anchor: 'middle', ...(row === 0 ? { soft: true } : {}) }),
+    )
+    .join('');
 }
 
 /** One valve shut, closest to its piston and at full lift, at one scale along the stem, each gap dimensioned. */
 export function valveMargins(data: ValveMargins, { id, ruler }: DrawnFor): Drawing {
+  const { limits = {}, piston } = data;
   const stations = stationsOf(data);
-  const below = Math.max(data.netLift, (data.piston?.lift ?? 0) + Math.max(0, data.piston?.gap ?? 0));
+  const below = Math.max(data.netLift, (piston?.lift ?? 0) + Math.max(0, piston?.gap ?? 0));
   const scale = (BOTTOM - TOP - BREAK - 14) / (data.installedHeight + below);
   const seat = TOP + data.installedHeight * scale;
   const retainer = (lift: number) => TOP + lift * scale;
   const head = (lift: number) => seat + BREAK + lift * scale;
   const sealTop = data.retainerToSeal === undefined ? undefined : TOP + data.retainerToSeal * scale;
-  const drawn = stations.map(
-    ({ x, name, lift, gap }) =>
-      spring(x, retainer(lift), seat) +
-      (sealTop === undefined ? '' : sealAt(x, sealTop, seat)) +
-      path(
-        'draw-cut',
-        `M${at(x - 34)} ${at(seat)}H${at(x - 4)}V${at(seat + 10)}H${at(x - 34)}ZM${at(x + 4)} ${at(seat)}H${at(x + 34)}V${at(seat + 10)}H${at(x + 4)}Z`,
-      ) +
-      valve(x, retainer(lift), seat, head(lift)) +
-      (gap === undefined
-        ? ''
-        : path(
-            'draw-cut',
-            `M${at(x - 34)} ${at(head(lift + gap))}H${at(x + 34)}V${at(head(lift + gap) + 10)}H${at(x - 34)}Z`,
-          )) +
-      label(x, 334, name, { anchor: 'middle', soft: true }),
-  );
-  const named = label(stations[0]?.x ?? 0, TOP - 14, 'retainer', { anchor: 'middle', soft: true });
   const full = stations.at(-1);
+  const drawn = stations.map(
+    (station) =>
+      spring(station.x, retainer(station.lift), seat) +
+      (sealTop === undefined ? '' : sealAt(station.x, sealTop, seat)) +
+      springSeat(station.x, seat) +
+      valve(station.x, retainer(station.lift), seat, head(station.lift)) +
+      (station.gap === undefined
+        ? ''
+        : pistonAt(station.x, head(station.lift + station.gap), piston?.floor) +
+          (limits.piston === undefined
+            ? ''
+            : limitAt(station.x, head(station.lift + station.gap - limits.piston), 30))) +
+      under(station, limitsUnder(station, station === full, data, ruler.figure)),
+  );
   const x = full?.x ?? 0;
+  const shut = stations[0]?.x ?? 0;
+  const names =
+    label(shut, TOP - 14, 'retainer', { anchor: 'middle', soft: true }) +
+    named(shut + HALF - 4, shut + HALF + 12, TOP + 20, 'spring') +
+    (sealTop === undefined ? '' : named(shut + 9, shut + HALF + 12, (sealTop + seat) / 2, 'seal')) +
+    named(shut + 34, shut + 46, seat + 5, 'seat') +
+    named(shut + 22, shut + 34, head(0) - 2, 'valve');
   const solid = data.solidHeight === undefined ? undefined : seat - data.solidHeight * scale;
   const bind =
     data.solidHeight === undefined ? undefined : data.installedHeight - data.netLift - data.solidHeight;
@@ -109,7 +100,8 @@ export function valveMargins(data: ValveMargins, { id, ruler }: DrawnFor): Drawi
   const coil =
     solid === undefined || bind === undefined
       ? ''
-      : line('draw-limit', x - HALF - 10, solid, x + HALF + 12, solid) +
+      : line('draw-dim', x - HALF - 6, solid, x + HALF + 6, solid) +
+        (limits.bind === undefined ? '' : limitAt(x, solid - limits.bind * scale, HALF + 10)) +
         uprightDimension({
           x: x + 34,
           from: retainer(data.netLift),
@@ -120,7 +112,8 @@ export function valveMargins(data: ValveMargins, { id, ruler }: DrawnFor): Drawi
   const toSeal =
     sealTop === undefined || seal === undefined
       ? ''
-      : uprightDimension({
+      : (limits.seal === undefined ? '' : limitAt(x, sealTop - limits.seal * scale, 14)) +
+        uprightDimension({
           x: x - 34,
           from: retainer(data.netLift),
           to: sealTop,
@@ -132,16 +125,16 @@ export function valveMargins(data: ValveMargins, { id, ruler }: DrawnFor): Drawi
     id,
     title: 'One valve: spring, retainer, seal and piston',
     desc: describe(data, bind, seal, ruler.text),
-    viewBox: '0 0 320 342',
+    viewBox: '0 0 344 376',
     svg:
       drawn.join('') +
-      named +
+      names +
       coil +
       toSeal +
-      pistonDimension(stations, head, ruler.figure) +
-      line('draw-behind', 6, seat + 20, 314, seat + 20),
+      pistonDimension(stations, head, data, ruler.figure) +
+      line('draw-behind', 6, seat + 20, 338, seat + 20),
     toScale: true,
-    caption: 'Along the stem to scale; the stem is broken off between spring seat and head',
+    caption: captionOf(data),
     table: {
       caption: 'Gaps of this valve',
       columns: [{ label: 'Gap' }, { label: `Left, ${ruler.unit}`, number: true }],
@@ -159,18 +152,44 @@ export function valveMargins(data: ValveMargins, { id, ruler }: DrawnFor): Drawi
   };
 }
 
+/** Broken lines are limits; how deep a pocket is cut nobody said. */
+const captionOf = ({ piston, limits }: ValveMargins): string =>
+  [
+    'Along the stem to scale; the stem is broken off between spring seat and head',
+    ...(limits === undefined ? [] : ['broken lines: the limits']),
+    ...(piston?.floor === 'pocket' ? ['the pocket’s walls are drawn, not measured'] : []),
+  ].join('; ');
+
+/** Each limit that is ruled in a station, by its name: `bind limit .060`. */
+function limitsUnder(
+  { gap }: Station,
+  isFull: boolean,
+  { limits = {}, solidHeight, retainerToSeal }: ValveMargins,
+  figure: (inches: number) => string,
+): string[] {
+  const said = (name: string, limit: number | undefined) =>
+    limit === undefined ? [] : [`${name} limit ${figure(limit)}`];
+  return [
+    ...(gap === undefined ? [] : said('piston', limits.piston)),
+    ...(isFull && solidHeight !== undefined ? said('bind', limits.bind) : []),
+    ...(isFull && retainerToSeal !== undefined ? said('seal', limits.seal) : []),
+  ];
+}
+
 function pistonDimension(
   stations: readonly Station[],
   head: (lift: number) => number,
+  { piston }: ValveMargins,
   figure: (inches: number) => string,
 ): string {
+  const name = piston?.floor === 'pocket' ? 'pocket in the piston' : 'piston';
   return stations
     .map(({ x, lift, gap }) =>
       gap === undefined
         ? ''
-        : label(x, head(lift + gap) + 26, 'piston', { anchor: 'middle', soft: true }) +
+        : label(x, head(lift + gap) + 26, name, { anchor: 'middle', soft: true }) +
           uprightDimension({
-            x: x + 34,
+            x: x + 50,
             from: head(lift),
             to: head(lift + gap),
             text: figure(gap),
@@ -184,7 +203,7 @@ const liftName = ({ noLashKnown }: ValveMargins): string =>
   noLashKnown === true ? 'Gross lift, no lash known' : 'Net lift';
 
 const leftSaid = (gap: number, text: (inches: number) => string): string =>
-  gap < 0 ? `${text(-gap)} is wanting` : `${text(gap)} is left`;
+  gap < 0 ? `${text(-gap)} is missing` : `${text(gap)} is left`;
 
 function describe(
   data: ValveMargins,

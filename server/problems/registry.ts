@@ -13,7 +13,7 @@ export const PROBLEMS = {
   'not-found': { status: 404, title: 'Nothing is here' },
   'method-not-allowed': { status: 405, title: 'This address does not take that method' },
   'request-too-slow': { status: 408, title: 'The request took too long to arrive' },
-  conflict: { status: 409, title: 'This can’t be done as things stand' },
+  conflict: { status: 409, title: 'This can’t be done now' },
   'still-running': { status: 409, title: 'The same request is still running' },
   held: { status: 409, title: 'A stop stands: nobody turns it' },
   'stop-rests-on-it': { status: 409, title: 'A stop rests on this' },

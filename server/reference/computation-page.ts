@@ -71,10 +71,14 @@ function limitSource(body: unknown, answer: { readonly assumptions: readonly str
 function answerOf(each: Registered, computed: Computed, isExample: boolean): ComputedAnswer | undefined {
   const { answer, inInches, body, units } = computed;
   if (answer === undefined || inInches === undefined) return undefined;
-  const [leading, ...rest] = answerComponents(each, answer, {
-    uncertainty: halfWidth(body, each, units),
-    limitSource: limitSource(body, answer),
-  });
+  const [leading, ...rest] = answerComponents(
+    each,
+    { body, answer },
+    {
+      uncertainty: halfWidth(body, each, units),
+      limitSource: limitSource(body, answer),
+    },
+  );
   const drawings = drawingsOf(each, body, inInches.result, units).map(drawingComponent);
   return {
     title: isExample ? 'The worked example' : 'The answer',

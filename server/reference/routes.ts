@@ -5,6 +5,7 @@ import { computeForm, exampleForm } from '../compute-forms/compute-form.ts';
 import { notFound } from '../problems/failure.ts';
 import type { Deps } from '../web/deps.ts';
 import { type Fields, fieldsOf } from '../web/forms/read-form.ts';
+import { originOf } from '../web/http/origin.ts';
 import { type Page, renderPage } from '../web/pages/render.ts';
 import { pagePrincipal } from '../web/principals.ts';
 import { apiPage } from './api/api-page.ts';
@@ -35,9 +36,6 @@ function computationOf(deps: Deps, request: FastifyRequest): Registered {
   if (found === undefined) throw notFound('computation');
   return found;
 }
-
-const originOf = (deps: Deps, request: FastifyRequest) =>
-  deps.config.PUBLIC_URL ?? `${request.protocol}://${request.host}`;
 
 async function computed(deps: Deps, request: FastifyRequest, reply: FastifyReply, fields: Fields) {
   const each = computationOf(deps, request);

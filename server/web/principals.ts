@@ -47,7 +47,7 @@ export function clearSecretCookie(reply: FastifyReply, deps: Deps, which: 'desk'
   reply.clearCookie(cookieNames(deps.secure)[which], { path: '/', httpOnly: true, secure: deps.secure });
 }
 
-function pageSecret(request: FastifyRequest, deps: Deps, side: 'desk' | 'bench'): string | undefined {
+export function pageSecret(request: FastifyRequest, deps: Deps, side: 'desk' | 'bench'): string | undefined {
   return request.cookies[cookieNames(deps.secure)[side]];
 }
 

@@ -120,7 +120,7 @@ describe('C7: a share link', () => {
     clock = start + 86_400_000 + 5_000;
     expect((await whoAmI(secret)).status).toBe(401);
     expect((await service.request({ url: '/bench', cookies })).statusCode).toBe(401);
-    expect((await open(path)).statusCode).toBe(404);
+    expect((await open(path)).statusCode).toBe(410);
     clock = Date.now();
   });
 
@@ -137,7 +137,7 @@ describe('C7: a share link', () => {
     await stream.text();
     expect((await whoAmI(secret)).status).toBe(401);
     expect((await service.request({ url: '/bench', cookies })).statusCode).toBe(401);
-    expect((await open(path)).statusCode).toBe(404);
+    expect((await open(path)).statusCode).toBe(410);
     const { rows } = await service.database.asOwner(
       'select count(*)::int as n from builder_session where share_link_id = $1',
       [id],

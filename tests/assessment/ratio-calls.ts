@@ -267,7 +267,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
     said: 'the second of three passes is a turn short',
     build: call([0.561, 0.461, 0.5615]),
     headline: [
-      'First: pass 2 entered again or struck out: it reads .461 in, one turn of the dial under its fellows.',
+      'First: pass 2 entered again or struck out: it reads .461 in, one turn of the dial under the others.',
     ],
     asked: [['turn-miscounted', 'from pass 2, .461 in?']],
     notAsked: ['slip', 'zero-not-returned'],
@@ -276,13 +276,13 @@ export const RATIO_CALLS: readonly RatioCall[] = [
   {
     said: 'and it was found to be so',
     build: call([0.561, 0.461, 0.5615], { answers: [answered('turn-miscounted', true)] }),
-    headline: ['under its fellows, and that was found to be so.'],
+    headline: ['under the others, and that was found to be so.'],
     next: /^enter-again-pass-/,
   },
   {
     said: 'a metric dial, one pass 1 mm short',
     build: onSetUp([14.25 / 25.4, 13.25 / 25.4, 14.26 / 25.4], { perTurn: 0.001, graduation: 0.00001 }),
-    headline: ['pass 2 entered again or struck out', 'one turn of the dial under its fellows'],
+    headline: ['pass 2 entered again or struck out', 'one turn of the dial under the others'],
     next: /^enter-again-pass-/,
   },
   {
@@ -313,7 +313,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
   {
     said: 'two digits the other way round in the first pass',
     build: call([0.516, 0.561, 0.561]),
-    headline: ['pass 1 entered again or struck out: it reads .516 in, .045 in under its fellows'],
+    headline: ['pass 1 entered again or struck out: it reads .516 in, .045 in under the others'],
     asked: [['slip', 'Could pass 1, .516 in, have been .561 in?']],
     next: /^enter-again-pass-/,
   },

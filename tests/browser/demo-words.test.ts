@@ -5,12 +5,15 @@ import { linesOf } from '../tools/call-faces.ts';
 import { type DemoCall, openDemoCall } from '../tools/demo-call.ts';
 import { neverSaid } from '../tools/told-texts.ts';
 
-/** Every page of the demo call as it is read: no word that is never said, and the takeover card on one screen. */
+/** Every page of the demo as it is read, the call’s and all others: no word that is never said, no exclamation. */
 let call: DemoCall;
 beforeAll(async () => {
   call = await openDemoCall();
 }, 120_000);
 afterAll(() => call.close());
+
+/** An exclamation, and what a program says where it has nothing to say. */
+const SLIPS = /[a-z]!(\s|$)|\bNaN\b|\bundefined\b|\[object /;
 
 const WHOLE = ['report', 'worksheet', 'photographs'];
 
@@ -20,10 +23,24 @@ async function wordsOn(page: Page, home: string, places: readonly string[]): Pro
     await page.goto(`${call.base}${home}/${place}`);
     const lines = linesOf(await page.content());
     expect(lines.length, place).toBeGreaterThan(5);
-    found.push(...lines.flatMap(neverSaid).map((word) => `${home}/${place}: ${word}`));
+    const said = [...lines.flatMap(neverSaid), ...lines.filter((line) => SLIPS.test(line))];
+    found.push(...said.map((word) => `${home}/${place}: ${word}`));
   }
   return found;
 }
+
+/** Pages beside those of a call, of people who are signed in and of those who are not. */
+const BESIDE = [
+  'calls',
+  'calls/new',
+  'catalogue',
+  'desk',
+  'desk/limits',
+  'account',
+  'reference',
+  'sign-in?out=1',
+  'no-such-page',
+];
 
 test('no page of the demo call says a word that is never said', async () => {
   const steps = STEP_NAMES.map((name) => `steps/${name}`);
@@ -38,6 +55,18 @@ test('no page of the demo call says a word that is never said', async () => {
   ]);
   const bench = await call.bench();
   expect([...ofDesk, ...(await wordsOn(bench, '/bench', [...steps, ...WHOLE]))]).toEqual([]);
+}, 180_000);
+
+test('no page beside the call says one either, at the desk and on a phone', async () => {
+  const computations = [...call.service.deps.computations.keys()].map((name) => `reference/${name}`);
+  expect(computations.length).toBeGreaterThan(30);
+  const desk = await call.desk();
+  const phone = await call.bench();
+  const places = [...BESIDE, ...computations];
+  expect([
+    ...(await wordsOn(desk, '', places)),
+    ...(await wordsOn(phone, '', [...places, 'bench/none'])),
+  ]).toEqual([]);
 }, 180_000);
 
 test('the takeover card of the demo call stands on one screen of 1280 × 800', async () => {

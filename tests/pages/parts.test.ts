@@ -56,6 +56,7 @@ describe('whole pages', () => {
     const frame: LayoutFrame = {
       title: '<b>Error: one</b>',
       styleHref: '/s.css',
+      skip: 'Skip to the step',
       script: { href: '/b.js', nonce: '"n1' },
       side: 'desk',
       nav: [{ href: '/calls', label: '<i>Calls</i>', current: true }],

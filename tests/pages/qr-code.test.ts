@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { qrCode } from '../../server/call-pages/sharing/qr-code.ts';
+import { qrCode } from '../../server/call-pages/qr-code.ts';
 
 it('the code of a link has the finder patterns and the quiet zone that ISO/IEC 18004 gives it', () => {
   const { viewBox, dark } = qrCode('https://bench.invalid/b/abc');

@@ -85,7 +85,7 @@ describe('the answer', () => {
     expect(html).not.toContain('class="result-value"');
     expect(html).not.toMatch(/class="verdict/);
     expect(bare(html)).toContain(
-      'Pass 3 reads .460 in, one turn of the dial under its fellows; it is not averaged with them.',
+      'Pass 3 reads .460 in, one turn of the dial under the others; it is not averaged with them.',
     );
   });
 

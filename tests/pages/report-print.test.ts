@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type TestBrowser, testBrowser } from '../tools/browser.ts';
+import { pagesOf } from '../tools/paper.ts';
 import { type Person, type TestService, testService } from '../tools/service.ts';
 import { type WholeCall, wholeCall } from '../tools/whole-call.ts';
 
@@ -29,24 +30,19 @@ afterAll(async () => {
 const open = (path: string) =>
   page.goto(`${base}/calls/${whole.callId}/${path}`, { waitUntil: 'networkidle' });
 
-/** Pages of a PDF: each has one object of the type Page (ISO 32000-1, table 30). */
-const pagesOf = (pdf: Buffer): number => (pdf.toString('latin1').match(/\/Type\s*\/Page\b/g) ?? []).length;
-
 /** Width of the paper less the margins of the style sheet, in CSS pixels of 1/96 in. */
 const PAPER = { A4: ((210 - 24) / 25.4) * 96, Letter: ((215.9 - 24) / 25.4) * 96 } as const;
 
 describe.each(['A4', 'Letter'] as const)('on %s', (format) => {
-  test('a whole call takes one to three pages, and its tape begins a page of its own', {
+  test('the answers of a whole call take two pages, and what they rest on begins a page of its own', {
     timeout: 120_000,
   }, async () => {
     await open('report');
     const all = pagesOf(await page.pdf({ format }));
-    // The tape is the back page, and the foot of every page of the service follows it.
-    for (const last of ['.report-tape', '.colophon'])
-      await page.locator(last).evaluate((each) => each.remove());
+    await page.locator('.report-behind').evaluate((each) => each.remove());
     const without = pagesOf(await page.pdf({ format }));
     expect(without).toBeGreaterThanOrEqual(1);
-    expect(without).toBeLessThanOrEqual(3);
+    expect(without).toBeLessThanOrEqual(2);
     expect(all).toBeGreaterThan(without);
   });
 
@@ -81,7 +77,7 @@ test('on paper a table repeats its head, a row and a photograph stay whole, and 
       rows: of('.report .table tbody tr', 'break-inside'),
       photographs: of('.report-photograph', 'break-inside'),
       headings: of('.report h2', 'break-after'),
-      tape: of('.report-tape', 'break-before'),
+      behind: of('.report-behind', 'break-before'),
     };
   });
   await page.emulateMedia({ media: null });
@@ -90,7 +86,7 @@ test('on paper a table repeats its head, a row and a photograph stay whole, and 
     rows: ['avoid'],
     photographs: ['avoid'],
     headings: ['avoid'],
-    tape: ['page'],
+    behind: ['page'],
   });
 });
 

@@ -53,10 +53,10 @@ test.each(['', '?order=bank'])('a question in a cell of the sheet leads to its c
   }
 });
 
-test('on paper the questions stand above the tables, and the cell says so', async () => {
+test('on paper the questions stand on the back page, and the cell says so', async () => {
   const paper = await see(`/calls/${opened.callId}/report`, desk.cookies);
   const asks = asksIn(paper);
-  expect(asks.map(([, href, said]) => [href, said])).toEqual([[undefined, 'asked above']]);
-  const above = text(paper.slice(0, paper.indexOf('class="cell-asks"')));
-  expect(above).toMatch(/Asked of these figures.*5 intake: .*turn/);
+  expect(asks.map(([, href, said]) => [href, said])).toEqual([[undefined, 'see back']]);
+  const behind = text(paper.slice(paper.indexOf('class="report-behind')));
+  expect(behind).toMatch(/Asked of these figures.*5 intake: .*turn/);
 });

@@ -8,7 +8,7 @@ import { worksheetPage } from '../../server/call-pages/worksheet.ts';
 import { loadComputations } from '../../server/compute/registry.ts';
 import type { BuildRecord } from '../../server/records/whole-build/build-record.ts';
 import { CALL_STEPS } from '../../server/steps/index.ts';
-import type { PageAsked, PageSide } from '../../server/web/page-route.ts';
+import type { PageAsked, PageSide } from '../../server/web/page-request.ts';
 import type { Page } from '../../server/web/pages/render.ts';
 import { createViews } from '../../views/engine.ts';
 
@@ -21,6 +21,7 @@ const computations = await loadComputations();
 const views = createViews();
 const frame: CallFrame = CALL_STEPS;
 const NOW = new Date('2026-03-02T12:00:00Z');
+const DESK = { phone: 'extension 40 (demo)', origin: 'https://bench.invalid' };
 
 export interface Face {
   /** `desk/ratio`, `bench/ratio`, `report`. */
@@ -61,9 +62,9 @@ export function facesOf(record: BuildRecord, callId: string): Face[] {
       },
     }));
     const sheets = [
-      { name: 'report', page: () => reportPage(whole, computations, NOW) },
+      { name: 'report', page: () => reportPage(whole, computations, { now: NOW, desk: DESK }) },
       { name: 'takeover', page: () => takeoverPage(whole) },
-      { name: 'worksheet', page: () => worksheetPage(frame, context) },
+      { name: 'worksheet', page: () => worksheetPage(frame, context, DESK) },
     ];
     return [...steps, ...(side === 'desk' ? sheets : [])].map(({ name, page }) => ({
       name,

@@ -13,7 +13,7 @@ export async function standalonePage(title: string, body: string, side = 'desk')
     { href: '#lots', label: 'Lots' },
   ];
   const shown = side === 'builder' ? {} : { nav, signedIn: { name: 'Demo desk', accountHref: '#out' } };
-  const page = eta.render('/layout', { body, frame: { title, side, ...shown } });
+  const page = eta.render('/layout', { body, frame: { title, side, skip: 'Skip to the part', ...shown } });
   return page.replace('</head>', `<style>${await readStyles()}</style></head>`);
 }
 

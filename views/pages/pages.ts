@@ -33,9 +33,15 @@ interface CallsPageData {
 }
 
 interface ErrorPageData {
+  /** What happened. */
   readonly title: string;
-  readonly detail?: string | undefined;
-  readonly advice?: string | undefined;
+  readonly detail?: string;
+  /** Whether there ever was such a page. */
+  readonly ever?: string;
+  readonly advice?: string;
+  /** Whom to call; left out where nobody said a number. */
+  readonly phone?: string;
+  readonly home: { readonly href: string; readonly label: string };
   readonly requestId: string;
 }
 
@@ -46,6 +52,8 @@ interface PlainPageData extends PlainFrame {
 
 interface ReportPageData extends ReportFrame {
   readonly back: string;
+  /** The same sheet without its back pages, or with them. */
+  readonly other: { readonly href: string; readonly label: string };
 }
 
 /** One line of a card of the takeover page. */
@@ -73,8 +81,13 @@ interface WorksheetPageData {
   readonly back: string;
   readonly title: string;
   readonly about: string;
-  /** What the call still lacks, and the step that asks for it. */
-  readonly lacks: readonly { readonly text: string; readonly of: string }[];
+  /** How the desk is called; empty, a line to write it on. */
+  readonly phone: string;
+  /** Back to the call, as it is typed and as a code. */
+  readonly address: string;
+  readonly code: { readonly viewBox: string; readonly dark: string; readonly paper: string };
+  /** What the call still lacks. */
+  readonly lacks: readonly string[];
   readonly valves: readonly string[];
   readonly choices: readonly { readonly label: string; readonly boxes: readonly string[] }[];
   readonly blanks: readonly string[];

@@ -64,6 +64,7 @@ const report: ReportFrame = {
     example(gapBar, 1),
     example(notice, 0),
   ],
+  behind: [example(table, 0)],
   tape,
 };
 

@@ -19,11 +19,12 @@ export interface BuilderFrame {
   readonly tape: TapeData;
 }
 
-/** `/parts/frame-report`: a sheet to print, the tape on its back page. */
+/** `/parts/frame-report`: a sheet to print: what is read first, and on its back pages what it rests on and the tape. */
 export interface ReportFrame {
   readonly title: string;
   readonly facts: FactsData['items'];
   readonly sections: readonly Component[];
+  readonly behind: readonly Component[];
   readonly tape?: TapeData;
 }
 

@@ -37,6 +37,7 @@ export const STYLE_SHEETS = [
   'call.css',
   'report.css',
   'takeover.css',
+  'worksheet.css',
   'reference-parts.css',
   'reference.css',
   'forced-colors.css',

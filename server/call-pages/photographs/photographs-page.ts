@@ -1,7 +1,7 @@
 import { loadContext } from '../../call/context.ts';
 import { formComponent, type RejectedForm } from '../../call/forms.ts';
 import type { Tx } from '../../database/database.ts';
-import type { PageRequest } from '../../web/page-route.ts';
+import type { PageRequest } from '../../web/page-request.ts';
 import type { Page } from '../../web/pages/render.ts';
 import { type CallFrame, lastStep } from '../frame.ts';
 import { stepPage } from '../step-page.ts';

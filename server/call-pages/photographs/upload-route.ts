@@ -7,7 +7,7 @@ import { keepPhotograph } from '../../records/photographs/photographs.ts';
 import { MOST_BYTES, reEncode } from '../../records/photographs/re-encode.ts';
 import type { Deps } from '../../web/deps.ts';
 import { type Fields, readForm } from '../../web/forms/read-form.ts';
-import { type PageSide, receive } from '../../web/page-route.ts';
+import { type PageSide, receive } from '../../web/page-request.ts';
 import { renderPage } from '../../web/pages/render.ts';
 import { idempotencyKey, runOnceInShop } from '../../web/run-once.ts';
 import type { CallFrame } from '../frame.ts';

@@ -1,7 +1,7 @@
 import { type CallContext, loadContext } from '../../call/context.ts';
 import type { Registered } from '../../compute/registry.ts';
 import type { Tx } from '../../database/database.ts';
-import type { PageAsked } from '../../web/page-route.ts';
+import type { PageAsked } from '../../web/page-request.ts';
 import { type CallFrame, openSteps } from '../frame.ts';
 import type { WholeCall } from './call-summary.ts';
 

@@ -6,8 +6,11 @@ import type { RejectedForm } from '../../call/forms.ts';
 import type { Tx } from '../../database/database.ts';
 import { revokeShareLink, shareCall } from '../../records/share-links/share-links.ts';
 import type { Deps } from '../../web/deps.ts';
+import { postForm } from '../../web/form-route.ts';
 import { readForm } from '../../web/forms/read-form.ts';
-import { getPage, type PageRequest, postForm, received } from '../../web/page-route.ts';
+import { originOf } from '../../web/http/origin.ts';
+import { type PageRequest, received } from '../../web/page-request.ts';
+import { getPage } from '../../web/page-route.ts';
 import { renderPage } from '../../web/pages/render.ts';
 import { idempotencyKey, runOnceInShop } from '../../web/run-once.ts';
 import { type CallFrame, lastStep } from '../frame.ts';
@@ -51,8 +54,7 @@ async function makeLink(deps: Deps, req: PageRequest, input: Parameters<typeof s
     },
   );
   if (secret === undefined) return undefined;
-  const base = deps.config.PUBLIC_URL?.replace(/\/$/, '') ?? `${req.request.protocol}://${req.request.host}`;
-  return `${base}/b/${secret}`;
+  return `${originOf(deps, req.request)}/b/${secret}`;
 }
 
 /** Links for the builder: made, shown once with a QR code, listed and ended. */

@@ -7,7 +7,7 @@ import type { ShareLink } from '../../records/share-links/share-links.ts';
 import { tableComponent } from '../../web/components.ts';
 import { dayText } from '../../web/dates.ts';
 import { numberField, textField } from '../../web/forms/fields.ts';
-import { qrCode } from './qr-code.ts';
+import { qrCode } from '../qr-code.ts';
 
 const LABELS = { holder: 'Who the link is for', days: 'Days until it ends' };
 

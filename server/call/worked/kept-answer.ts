@@ -48,7 +48,11 @@ export function keptComponents(working: Working, each: Registered, mayTurn: bool
   return [
     facts,
     ...(mayTurn ? drawingsOf(each, working.inputs, answer.result, spokenUnits()).map(drawingComponent) : []),
-    ...answerComponents(each, answer, { uncertainty: 0, limitSource: 'the default of the limits table' }),
+    ...answerComponents(
+      each,
+      { body: working.inputs, answer },
+      { uncertainty: 0, limitSource: 'the default of the limits table' },
+    ),
     ...(mayTurn && answer.assumptions.length > 0
       ? [
           foldComponent(

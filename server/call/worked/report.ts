@@ -6,7 +6,7 @@ import type { Component } from '../../../views/parts/components.ts';
 import type { Fact } from '../../../views/parts/facts.examples.ts';
 import type { Registered } from '../../compute/registry.ts';
 import { answerParts } from '../../compute-forms/answer/answer-parts.ts';
-import { leadingName } from '../../compute-forms/answer/leading.ts';
+import { headlineOf } from '../../compute-forms/answer/headline.ts';
 import { shownValue } from '../../compute-forms/answer/value-text.ts';
 import { controlsOf } from '../../compute-forms/form/controls-of.ts';
 import { leavesOf } from '../../compute-forms/form/leaves.ts';
@@ -55,12 +55,9 @@ export function workingText(computations: Computations, working: Working): strin
   const answer = answerOf(working);
   if (each === undefined || answer === undefined) return working.computation.replaceAll('-', ' ');
   const { scalars } = answerParts(each.output, answer.result);
-  const name = leadingName(
-    each.name,
-    scalars.map((scalar) => scalar.name),
-  );
-  const leading = scalars.find((scalar) => scalar.name === name);
-  const said = leading === undefined ? '' : `: ${leading.label.toLowerCase()} ${shownValue(leading.value)}`;
+  const leading = headlineOf(each, working.inputs, scalars);
+  const figure = [leading?.figure, leading?.unit].filter((part) => part !== undefined).join(' ');
+  const said = leading === undefined ? '' : `: ${leading.of.label.toLowerCase()} ${figure}`;
   return `${each.title}${said}`;
 }
 

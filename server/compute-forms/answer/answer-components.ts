@@ -1,6 +1,4 @@
-import { z } from 'zod';
 import { defined } from '../../../shared/defined.ts';
-import { intervalFigures } from '../../../shared/quantities/format.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import type { FactsData } from '../../../views/parts/facts.examples.ts';
 import type { GapBarData } from '../../../views/parts/gap-bar.examples.ts';
@@ -9,7 +7,7 @@ import type { VerdictData } from '../../../views/parts/verdict.examples.ts';
 import type { Answer, Registered } from '../../compute/registry.ts';
 import { factsComponent } from '../../web/components.ts';
 import { answerParts, type Scalar } from './answer-parts.ts';
-import { leadingName } from './leading.ts';
+import { headlineOf } from './headline.ts';
 import { figureAndUnit, shownValue } from './value-text.ts';
 
 const VERDICTS = ['agrees', 'differs', 'cannot-tell', 'clear', 'close', 'short'] as const;
@@ -46,39 +44,22 @@ function gapComponent(scalars: readonly Scalar[], half: number, source: string):
   return { template: '/parts/gap-bar', data };
 }
 
-const bounds = z.tuple([z.number(), z.number()]);
-
-/** The half-width of a 95 % interval that lies evenly about the figure that leads. */
-function spreadOf(value: unknown, scalars: readonly Scalar[]): number | undefined {
-  const told = bounds.safeParse(scalars.find(({ name }) => /(^|\.)interval95$/.test(name))?.value);
-  if (!told.success || typeof value !== 'number') return undefined;
-  const [low, high] = told.data;
-  const half = (high - low) / 2;
-  return half > 0 && Math.abs((low + high) / 2 - value) <= 1e-9 * half ? half : undefined;
-}
-
-function leadingComponent(each: Registered, scalars: readonly Scalar[]): Component | undefined {
-  const name = leadingName(
-    each.name,
-    scalars.map((scalar) => scalar.name),
-  );
-  const leading = scalars.find((scalar) => scalar.name === name);
+function leadingComponent(
+  each: Registered,
+  body: unknown,
+  scalars: readonly Scalar[],
+): Component | undefined {
+  const leading = headlineOf(each, body, scalars);
   if (leading === undefined) return undefined;
   const word = oneOf(VERDICTS, scalars.find((scalar) => scalar.name === 'verdict')?.value);
   const verdict: VerdictData | undefined = word === undefined ? undefined : { word };
-  const { unit } = figureAndUnit(leading.value);
-  const half = spreadOf(leading.value, scalars);
-  const interval =
-    half === undefined || typeof leading.value !== 'number'
-      ? undefined
-      : intervalFigures(leading.value, half);
+  const { of, figure, spread, unit } = leading;
   const data: ResultData = {
     id: 'answer-leading',
-    label: leading.label,
-    value: interval?.value ?? figureAndUnit(leading.value).figure,
-    ...(interval === undefined ? {} : { spread: interval.spread }),
-    ...defined({ unit, verdict }),
-    ...(leading.about === '' ? {} : { basis: leading.about }),
+    label: of.label,
+    value: figure,
+    ...defined({ spread, unit, verdict }),
+    ...(of.about === '' ? {} : { basis: of.about }),
   };
   return { template: '/parts/result', data };
 }
@@ -86,12 +67,12 @@ function leadingComponent(each: Registered, scalars: readonly Scalar[]): Compone
 /** What an answer shows: the figure that leads, the gap against its limit, every other value, and its lists. */
 export function answerComponents(
   each: Registered,
-  answer: Answer,
+  { body, answer }: { readonly body: unknown; readonly answer: Answer },
   given: { readonly uncertainty: number; readonly limitSource: string },
 ): readonly Component[] {
   const { scalars, tables } = answerParts(each.output, answer.result);
   const gap = gapComponent(scalars, given.uncertainty, given.limitSource);
-  const leading = gap ?? leadingComponent(each, scalars);
+  const leading = gap ?? leadingComponent(each, body, scalars);
   const facts: FactsData = {
     items: scalars.map(({ label, about, value }) => ({
       label,

@@ -7,17 +7,17 @@ const quantity = z.object({ value: z.number(), unit: z.string(), side: z.string(
 
 const MINUS = '\u2212';
 
-/** A bare number with six digits, zeros at the end left off. */
+/** A bare number with six digits, a small one with three, zeros at the end left off. */
 function bareText(value: number): string {
   if (value === 0) return '0';
   if (Number.isInteger(value)) return String(value).replace('-', MINUS);
-  const short = String(Number(value.toPrecision(6)));
+  const short = String(Number(value.toPrecision(Math.abs(value) < 0.1 ? 3 : 6)));
   return short.replace(/^(-?)0\./, '$1.').replace('-', MINUS);
 }
 
 function figureOf({ value, unit }: Quantity): string {
   const places = UNITS[unit].shown;
-  const short = places === undefined ? Number(value.toPrecision(6)) : Number(value.toFixed(places));
+  const short = places === undefined ? Number(value.toPrecision(4)) : Number(value.toFixed(places));
   // What would be rounded to zero keeps three digits instead.
   const kept = short === 0 && value !== 0 ? Number(value.toPrecision(3)) : short;
   if (kept !== 0 && Math.abs(kept) < 1e-12) return value.toExponential(2).replace('-', MINUS);

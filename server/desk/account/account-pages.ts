@@ -3,9 +3,11 @@ import { passwordFault } from '../../auth/password-rules.ts';
 import { requireStaff } from '../../auth/principal.ts';
 import { changePassword, newPassword, setShortcuts } from '../../auth/staff.ts';
 import type { Deps } from '../../web/deps.ts';
+import { postForm } from '../../web/form-route.ts';
 import { type FormState, FRESH, summaryOf, textField } from '../../web/forms/fields.ts';
 import { readForm } from '../../web/forms/read-form.ts';
-import { getPage, type PageRequest, postForm } from '../../web/page-route.ts';
+import type { PageRequest } from '../../web/page-request.ts';
+import { getPage } from '../../web/page-route.ts';
 import type { Page } from '../../web/pages/render.ts';
 
 const LABELS = { current: 'Current password', password: 'New password' };

@@ -8,7 +8,7 @@ import type { Assessment } from '../../mechanics/assessment/assessment.ts';
 import { type ListedCall, listCalls } from '../../records/calls/list-calls.ts';
 import { tableComponent } from '../../web/components.ts';
 import { momentText } from '../../web/dates.ts';
-import type { PageRequest } from '../../web/page-route.ts';
+import type { PageRequest } from '../../web/page-request.ts';
 import type { Page } from '../../web/pages/render.ts';
 import { waitingText } from './waiting-text.ts';
 

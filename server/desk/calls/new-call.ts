@@ -3,9 +3,10 @@ import { CALLER_ROLES, GOALS, UNIT_SYSTEMS } from '../../../shared/schemas/words
 import { errorsOf, formComponent, type PageForm, type RejectedForm } from '../../call/forms.ts';
 import type { Tx } from '../../database/database.ts';
 import { startCall } from '../../records/calls/open-call.ts';
+import type { FormAnswer } from '../../web/form-route.ts';
 import { selectField, textField } from '../../web/forms/fields.ts';
 import { readForm } from '../../web/forms/read-form.ts';
-import type { FormAnswer, PageRequest } from '../../web/page-route.ts';
+import type { PageRequest } from '../../web/page-request.ts';
 import type { Page } from '../../web/pages/render.ts';
 
 const LABELS = {
@@ -19,7 +20,7 @@ const LABELS = {
 
 const FORM: PageForm = {
   name: 'new-call',
-  action: '/calls/new',
+  action: '/calls/new/open',
   labels: LABELS,
   initial: { goal: 'verify-ratio', units: 'inch' },
   groups: (shown) => [

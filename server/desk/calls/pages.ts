@@ -2,7 +2,9 @@ import type { FastifyInstance } from 'fastify';
 import type { RejectedForm } from '../../call/forms.ts';
 import type { Tx } from '../../database/database.ts';
 import type { Deps } from '../../web/deps.ts';
-import { getPage, type PageRequest, postForm } from '../../web/page-route.ts';
+import { postForm } from '../../web/form-route.ts';
+import type { PageRequest } from '../../web/page-request.ts';
+import { getPage } from '../../web/page-route.ts';
 import { listPage } from './list-page.ts';
 import { newCallPage, openFromForm } from './new-call.ts';
 
@@ -16,5 +18,6 @@ export function callListPages(app: FastifyInstance, deps: Deps): void {
     page: async (_tx: Tx, _req: PageRequest, rejected?: RejectedForm) => newCallPage(rejected),
   };
   getPage(app, deps, newCall);
-  postForm(app, deps, { ...newCall, run: openFromForm });
+  // At an address of its own, so that what was refused is told from a call that is opened afresh.
+  postForm(app, deps, { ...newCall, action: '/calls/new/open', run: openFromForm });
 }

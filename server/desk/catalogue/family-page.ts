@@ -2,7 +2,7 @@ import { familyFacts } from '../../call/family-words.ts';
 import type { Tx } from '../../database/database.ts';
 import { partDrawing } from '../../drawings/part.ts';
 import { getFamily } from '../../records/catalogue/families.ts';
-import type { PageRequest } from '../../web/page-route.ts';
+import type { PageRequest } from '../../web/page-request.ts';
 import type { Page } from '../../web/pages/render.ts';
 
 /** One family of the catalogue: what it is made for, beside the drawing that says what each size means. */

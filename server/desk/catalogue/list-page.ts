@@ -5,7 +5,7 @@ import type { Tx } from '../../database/database.ts';
 import { countFamilies, listFamilies, type PartFamily } from '../../records/catalogue/families.ts';
 import { tableComponent } from '../../web/components.ts';
 import { textField } from '../../web/forms/fields.ts';
-import type { PageRequest } from '../../web/page-route.ts';
+import type { PageRequest } from '../../web/page-request.ts';
 import type { Page } from '../../web/pages/render.ts';
 
 const ON_A_PAGE = 40;
@@ -58,7 +58,7 @@ function emptyComponents(): Component[] {
       data: {
         id: 'catalogue-empty',
         title: 'No part family yet',
-        text: 'Part families that the shop knows stand here. A rocker in the hand is ranked against them.',
+        text: 'Part families that the shop knows are listed here. A rocker in the hand is ranked against them.',
         action: { label: 'Load part families', kind: 'primary', href: '/catalogue/load' },
       },
     },

@@ -9,7 +9,7 @@ import type { RowFault } from '../../records/catalogue/read-file.ts';
 import { tableComponent } from '../../web/components.ts';
 import { areaField, type FormState, summaryOf } from '../../web/forms/fields.ts';
 import type { FormFault } from '../../web/forms/read-form.ts';
-import type { PageRequest } from '../../web/page-route.ts';
+import type { PageRequest } from '../../web/page-request.ts';
 import type { Page } from '../../web/pages/render.ts';
 
 const LABEL = 'The file, as text';

@@ -5,8 +5,9 @@ import { Failure } from '../../problems/failure.ts';
 import { exportCatalogue } from '../../records/catalogue/export.ts';
 import { loadCatalogue } from '../../records/catalogue/import.ts';
 import type { Deps } from '../../web/deps.ts';
+import { postForm } from '../../web/form-route.ts';
 import { FRESH } from '../../web/forms/fields.ts';
-import { getPage, postForm } from '../../web/page-route.ts';
+import { getPage } from '../../web/page-route.ts';
 import { pagePrincipal } from '../../web/principals.ts';
 import { familyPage } from './family-page.ts';
 import { cataloguePage } from './list-page.ts';
@@ -16,6 +17,11 @@ import { loadFaults, loadPage } from './load-page.ts';
 export function cataloguePages(app: FastifyInstance, deps: Deps): void {
   getPage(app, deps, { url: '/catalogue', side: 'desk', page: cataloguePage });
   getPage(app, deps, { url: '/catalogue/:familyId', side: 'desk', page: familyPage });
+  getPage(app, deps, {
+    url: '/catalogue/load',
+    side: 'desk',
+    page: (tx, req) => loadPage(tx, req, FRESH),
+  });
   postForm(app, deps, {
     url: '/catalogue/load',
     side: 'desk',
@@ -40,11 +46,6 @@ export function cataloguePages(app: FastifyInstance, deps: Deps): void {
         throw error;
       }
     },
-  });
-  getPage(app, deps, {
-    url: '/catalogue/load',
-    side: 'desk',
-    page: (tx, req) => loadPage(tx, req, FRESH),
   });
   app.get('/catalogue/file', { schema: { hide: true } }, async (request, reply) => {
     const principal = await pagePrincipal(request, deps, 'desk');

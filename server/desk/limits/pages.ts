@@ -9,6 +9,7 @@ import { LIMIT_NAMES, type Limit, titleOf } from '../../records/limits/known-lim
 import { changeLimits, listLimits } from '../../records/limits/limits.ts';
 import { tableComponent } from '../../web/components.ts';
 import type { Deps } from '../../web/deps.ts';
+import { postForm } from '../../web/form-route.ts';
 import {
   type FormState,
   FRESH,
@@ -18,7 +19,8 @@ import {
   textField,
 } from '../../web/forms/fields.ts';
 import { readForm } from '../../web/forms/read-form.ts';
-import { getPage, type PageRequest, postForm } from '../../web/page-route.ts';
+import type { PageRequest } from '../../web/page-request.ts';
+import { getPage } from '../../web/page-route.ts';
 import type { Page } from '../../web/pages/render.ts';
 
 const LABELS = { name: 'Limit', value: 'Figure', source: 'Where it is from' };

@@ -4,7 +4,7 @@ import { listStaff } from '../../auth/staff.ts';
 import type { Tx } from '../../database/database.ts';
 import { noticeComponent, tableComponent } from '../../web/components.ts';
 import { type FormState, summaryOf } from '../../web/forms/fields.ts';
-import type { PageRequest } from '../../web/page-route.ts';
+import type { PageRequest } from '../../web/page-request.ts';
 import type { Page } from '../../web/pages/render.ts';
 import { keyComponents, LABELS, peopleComponents } from './desk-forms.ts';
 import { keysTable, peopleTable } from './desk-tables.ts';

@@ -4,9 +4,11 @@ import { passwordFault } from '../../auth/password-rules.ts';
 import { addStaff, disableStaff, newStaff } from '../../auth/staff.ts';
 import type { Tx } from '../../database/database.ts';
 import type { Deps } from '../../web/deps.ts';
+import { postForm } from '../../web/form-route.ts';
 import { type FormState, FRESH } from '../../web/forms/fields.ts';
 import { readForm } from '../../web/forms/read-form.ts';
-import { getPage, type PageRequest, postForm } from '../../web/page-route.ts';
+import type { PageRequest } from '../../web/page-request.ts';
+import { getPage } from '../../web/page-route.ts';
 import { deskPage } from './desk-page.ts';
 import { keyRoute } from './key-route.ts';
 

@@ -4,7 +4,7 @@ import { requireAdministrator } from '../../auth/principal.ts';
 import type { Deps } from '../../web/deps.ts';
 import { type FormState, FRESH } from '../../web/forms/fields.ts';
 import { readForm } from '../../web/forms/read-form.ts';
-import { received } from '../../web/page-route.ts';
+import { received } from '../../web/page-request.ts';
 import { renderPage } from '../../web/pages/render.ts';
 import { idempotencyKey, runOnceInShop } from '../../web/run-once.ts';
 import { deskPage } from './desk-page.ts';

@@ -1,13 +1,15 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import { someWords } from '../../../shared/schemas/texts.ts';
-import { endSessions, signIn } from '../../auth/sign-in.ts';
+import { hashOf } from '../../auth/secrets.ts';
+import { endBuilderSession, endSessions, signIn } from '../../auth/sign-in.ts';
 import { Failure } from '../../problems/failure.ts';
+import { noticeComponent } from '../../web/components.ts';
 import type { Deps } from '../../web/deps.ts';
 import { type FormState, FRESH, summaryOf, textField } from '../../web/forms/fields.ts';
 import { fieldsOf, readForm } from '../../web/forms/read-form.ts';
 import { renderPage } from '../../web/pages/render.ts';
-import { clearSecretCookie, pagePrincipal, setSecretCookie } from '../../web/principals.ts';
+import { clearSecretCookie, pagePrincipal, pageSecret, setSecretCookie } from '../../web/principals.ts';
 import { LABELS, withoutPassword } from '../settings/access-fields.ts';
 
 const credentials = z.strictObject({
@@ -27,7 +29,7 @@ function signInPage(
   request: FastifyRequest,
   reply: FastifyReply,
   shown: FormState,
-  next: string,
+  { next, signedOut = false }: { readonly next: string; readonly signedOut?: boolean },
   status = 200,
 ): Promise<FastifyReply> {
   return renderPage(deps, request, reply, {
@@ -40,6 +42,9 @@ function signInPage(
       intro: 'For the people of the support desk. Builders open the link they were sent.',
       errors: summaryOf(shown, LABELS),
       sections: [
+        ...(signedOut
+          ? [noticeComponent('You are signed out: this browser opens no call and no build any more.')]
+          : []),
         {
           template: '/parts/form',
           data: {
@@ -66,8 +71,13 @@ function signInPage(
 
 /** Signing in and out. */
 export function signInRoutes(app: FastifyInstance, deps: Deps): void {
-  app.get<{ Querystring: { next?: string } }>('/sign-in', { schema: { hide: true } }, (request, reply) =>
-    signInPage(deps, request, reply, FRESH, ownPath(request.query.next)),
+  app.get<{ Querystring: { next?: string; out?: string } }>(
+    '/sign-in',
+    { schema: { hide: true } },
+    (request, reply) => {
+      const { next, out } = request.query;
+      return signInPage(deps, request, reply, FRESH, { next: ownPath(next), signedOut: out !== undefined });
+    },
   );
   app.post('/sign-in', { schema: { hide: true } }, async (request, reply) => {
     const { next, ...fields } = fieldsOf(request.body);
@@ -79,7 +89,7 @@ export function signInRoutes(app: FastifyInstance, deps: Deps): void {
         request,
         reply,
         { typed: withoutPassword(fields), faults: read.faults },
-        target,
+        { next: target },
         422,
       );
     try {
@@ -107,7 +117,7 @@ export function signInRoutes(app: FastifyInstance, deps: Deps): void {
         request,
         reply,
         { typed: withoutPassword(fields), faults },
-        target,
+        { next: target },
         error.code === 'quota-exceeded' ? 429 : 422,
       );
     }
@@ -116,7 +126,10 @@ export function signInRoutes(app: FastifyInstance, deps: Deps): void {
     const principal = await pagePrincipal(request, deps, 'desk');
     if (principal?.kind === 'staff')
       await endSessions(deps.db, principal.shopId, { sessionId: principal.sessionId }, deps.now());
-    clearSecretCookie(reply, deps, 'desk');
-    return reply.code(303).header('location', '/').header('cache-control', 'no-store').send();
+    // What was opened by a builder's link in this browser ends as well: nothing is left to go on with.
+    const bench = pageSecret(request, deps, 'bench');
+    if (bench !== undefined) await endBuilderSession(deps.db, hashOf(bench));
+    for (const side of ['desk', 'bench'] as const) clearSecretCookie(reply, deps, side);
+    return reply.code(303).header('location', '/sign-in?out=1').header('cache-control', 'no-store').send();
   });
 }

@@ -210,5 +210,6 @@ export const computation = defineComputation({
     if (seatMovement !== undefined) checkPlunger(counted, seatMovement);
     if (lashChange !== undefined) checkGap(counted, lashChange);
   },
+  headline: ({ turns }) => (turns === undefined ? ['turns'] : ['seatMovement', 'lashChange']),
   compute: adjuster,
 });

@@ -111,5 +111,6 @@ export const computation = defineComputation({
       ],
     },
   },
+  headline: () => ['ratio'],
   compute: armLengths,
 });

@@ -153,5 +153,6 @@ export const computation = defineComputation({
       exhaustCloses: { ...deg(29), side: 'ATDC' },
     },
   },
+  headline: () => ['lobeSeparation'],
   compute: camTiming,
 });

@@ -107,5 +107,6 @@ export const computation = defineComputation({
     inputs: { mean: 16, s: 2, n: 30, lower: 8, upper: 20 },
     result: { cp: 1, cpk: 0.6666666666666666, interval95: [0.4577071219677252, 0.8756262113656081] },
   },
+  headline: () => ['cpk'],
   compute: capability,
 });

@@ -201,5 +201,6 @@ export const computation = defineComputation({
       costs: 'intake',
     },
   },
+  headline: () => ['centreline'],
   compute: centreline,
 });

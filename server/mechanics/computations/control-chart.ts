@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { outList, outNumber, outWord } from '../../../shared/schemas/outputs.ts';
+import { outList, outNumber, outText, outWord } from '../../../shared/schemas/outputs.ts';
 import { defineComputation } from '../kit/computation.ts';
 import { chartInput } from '../statistics/chart-fields.ts';
 import { type ControlChart, individualsAndMovingRange, meanAndRange } from '../statistics/control-limits.ts';
@@ -18,6 +18,7 @@ const output = z.object({
     z.object({ index: outNumber('point, from 0'), rule: outWord(RULES, 'the pattern it completes') }),
     'points that call for a look',
   ),
+  summary: outText('what the chart says in one line'),
 });
 
 type Input = z.output<typeof chartInput>;
@@ -25,6 +26,16 @@ type Input = z.output<typeof chartInput>;
 function chartOf({ chart, subgroups = [], individuals = [] }: Input): ControlChart {
   if (chart === 'individuals') return individualsAndMovingRange(individuals);
   return meanAndRange(subgroups);
+}
+
+/** The answer is whether something calls for a look, and where first; the centre only says where the chart is. */
+function summaryOf(signals: ReturnType<typeof signalsOf>): string {
+  const points = [...new Set(signals.map(({ index }) => index))].toSorted((a, b) => a - b);
+  const [first] = points;
+  if (first === undefined) return 'no signal';
+  return points.length === 1
+    ? `a signal at point ${first}, counted from 0`
+    : `signals at ${points.length} points, the first at ${first}, counted from 0`;
 }
 
 /**
@@ -36,7 +47,7 @@ function chartOf({ chart, subgroups = [], individuals = [] }: Input): ControlCha
  * @param individuals [1] for individuals: two or more values in the order they came
  * @param chart [1] `xbar-r` or `individuals`
  * @returns centre {mean, range}, limits {mean, range: lower, upper} [as the values]; signals [1] {index from zero,
- * rule}
+ * rule}, summary [1]
  * @throws not-allowed when a subgroup has another size than the first
  * @throws not-allowed when the other chart's list is given
  *
@@ -45,7 +56,8 @@ function chartOf({ chart, subgroups = [], individuals = [] }: Input): ControlCha
  */
 function controlChart(given: Input): z.output<typeof output> {
   const chart = chartOf(given);
-  return { centre: chart.centre, limits: chart.limits, signals: signalsOf(chart) };
+  const signals = signalsOf(chart);
+  return { centre: chart.centre, limits: chart.limits, signals, summary: summaryOf(signals) };
 }
 
 const subgroups = [
@@ -84,7 +96,9 @@ export const computation = defineComputation({
         range: { lower: 0, upper: 0.038618869346862109 },
       },
       signals: [],
+      summary: 'no signal',
     },
   },
+  headline: () => ['summary'],
   compute: controlChart,
 });

@@ -75,5 +75,6 @@ export const computation = defineComputation({
       error: { value: 0.007596123493896, unit: 'in' },
     },
   },
+  headline: () => ['trueMotion'],
   compute: cosineError,
 });

@@ -119,5 +119,6 @@ export const computation = defineComputation({
       settledBy: BY_WIDTH,
     },
   },
+  headline: () => ['reason'],
   compute: coverRoom,
 });

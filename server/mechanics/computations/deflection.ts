@@ -123,5 +123,6 @@ export const computation = defineComputation({
       against: 'usual',
     },
   },
+  headline: () => ['deflection'],
   compute: deflection,
 });

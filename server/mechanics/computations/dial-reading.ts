@@ -143,5 +143,6 @@ export const computation = defineComputation({
       needleAngle: { value: 64.8, unit: 'deg' },
     },
   },
+  headline: () => ['reading'],
   compute: dialReading,
 });

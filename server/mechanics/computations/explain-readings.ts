@@ -110,5 +110,6 @@ export const computation = defineComputation({
       ],
     },
   },
+  headline: () => ['summary'],
   compute: explainReadings,
 });

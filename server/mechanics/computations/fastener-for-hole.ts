@@ -38,6 +38,7 @@ const output = z.object({
   ),
   band: band('band a reading agrees in'),
   doubt: band('band beyond that, in which the hole can’t tell'),
+  summary: outText('the threads that the hole agrees with, in one line; the thread itself proves'),
   ask: outText('what to ask next: the pitch, where the hole can’t part two threads').optional(),
 });
 
@@ -54,7 +55,7 @@ const PITCH_SLACK = 0.01;
  * @param pitch [m] pitch of the thread where it is known, above zero: only threads of that pitch, within 1 %, are
  * listed
  * @returns fasteners (designation [1], nominal [m], threadMajorMin [m], threadMajorMax [m], offset [m], fit [1]), band
- * [m], doubt [m], ask [1] (left out where no two threads are in reach)
+ * [m], doubt [m], summary [1], ask [1] (left out where no two threads are in reach)
  *
  * Validity: plain holes of stud and bolt mounts, read with inside jaws or better. The hole suggests, the thread proves.
  * Source: sizes and bands by common practice, no published source; thread limits by ASME B1.1 and ISO 965-2.
@@ -82,8 +83,21 @@ function fastenerForHole({ hole, readingBand, pitch }: z.output<typeof input>): 
     })),
     band: agreeing,
     doubt: doubtBand(agreeing),
+    summary: summaryOf(ordered),
     ...(inReach.length > 1 ? { ask: pitchQuestion(inReach) } : {}),
   };
+}
+
+/** The threads of the best fit that there is: what the hole agrees with, or what it cannot part. */
+function summaryOf(
+  ordered: readonly { readonly thread: Thread; readonly fit: (typeof HOLE_FITS)[number] }[],
+): string {
+  const named = (fit: (typeof HOLE_FITS)[number]) =>
+    ordered.filter((each) => each.fit === fit).map(({ thread }) => thread.designation);
+  const agrees = named('agrees');
+  if (agrees.length > 0) return agrees.join(' or ');
+  const open = named('cannot-tell');
+  return open.length > 0 ? `can’t tell: ${open.join(' or ')}` : 'none of the usual threads';
 }
 
 /** `the pitch: 18 or 24 threads to the inch, or 1.25 mm?` */
@@ -158,7 +172,9 @@ export const computation = defineComputation({
       ],
       band: { below: { value: 0.004, unit: 'in' }, above: { value: 0.004, unit: 'in' } },
       doubt: { below: { value: 0.008, unit: 'in' }, above: { value: 0.012, unit: 'in' } },
+      summary: '7/16-20 UNF',
     },
   },
+  headline: () => ['summary'],
   compute: fastenerForHole,
 });

@@ -163,5 +163,6 @@ export const computation = defineComputation({
       ],
     },
   },
+  headline: () => ['shut.ratio'],
   compute: followerRatio,
 });

@@ -151,5 +151,6 @@ export const computation = defineComputation({
       verdict: 'clear',
     },
   },
+  headline: () => ['least'],
   compute: gapScan,
 });

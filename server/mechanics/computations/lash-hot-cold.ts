@@ -174,5 +174,6 @@ export const computation = defineComputation({
     },
     result: { lashChange: inch(exampleChange), coldLash: inch(0.02 - exampleChange) },
   },
+  headline: () => ['coldLash'],
   compute: lashHotCold,
 });

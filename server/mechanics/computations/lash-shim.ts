@@ -127,5 +127,6 @@ export const computation = defineComputation({
       nearest: { shim: { value: 2.72 / 25.4, unit: 'in' }, lash: { value: 0.18 / 25.4, unit: 'in' } },
     },
   },
+  headline: () => ['shim'],
   compute: lashShim,
 });

@@ -61,5 +61,6 @@ export const computation = defineComputation({
     inputs: { lobeLift: { value: 0.35, unit: 'in' }, ratio: 1.6, lash: { value: 0.016, unit: 'in' } },
     result: { grossLift: { value: 0.56, unit: 'in' }, netLift: { value: 0.544, unit: 'in' } },
   },
+  headline: () => ['netLift'],
   compute: lift,
 });

@@ -204,5 +204,6 @@ export const computation = defineComputation({
     },
   },
   ofEngine: ({ turns: counted }, { preload }) => checkPlunger(counted, preload),
+  headline: () => ['preload'],
   compute: lifterPreload,
 });

@@ -98,5 +98,6 @@ export const computation = defineComputation({
   ],
   cautions: () => [turningCaution],
   example: linkageExample,
+  headline: () => ['ratioAtLift'],
   compute: linkage,
 });

@@ -88,5 +88,6 @@ export const computation = defineComputation({
       fitError: inch(0),
     },
   },
+  headline: () => ['law'],
   compute: lobeProfile,
 });

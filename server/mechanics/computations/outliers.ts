@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { choice } from '../../../shared/schemas/fields.ts';
 import { bare, bareList } from '../../../shared/schemas/number-fields.ts';
-import { outList, outNumber } from '../../../shared/schemas/outputs.ts';
+import { outList, outNumber, outText } from '../../../shared/schemas/outputs.ts';
 import { defineComputation, nothing } from '../kit/computation.ts';
 import { grubbsScores } from '../statistics/grubbs.ts';
 import { medianMadScores } from '../statistics/median-mad.ts';
@@ -20,9 +20,19 @@ const output = z.object({
   scores: outList(outNumber('distance from the middle in units of the scatter, signed'), 'one per value'),
   flagged: outList(outNumber('index from 0'), 'the values past the critical score'),
   critical: outNumber('score past which a value is flagged'),
+  summary: outText('which of them stands out, in one line'),
 });
 
 type Input = z.output<typeof input>;
+
+/** The answer is which value stands out, as it was entered. */
+function summaryOf(flagged: readonly number[], values: readonly number[]): string {
+  if (flagged.length === 0) return 'none stands out';
+  const [first = 0] = flagged;
+  return flagged.length === 1
+    ? `${values[first]} stands out, at index ${first}`
+    : `${flagged.length} of ${values.length} stand out, the first at index ${first}`;
+}
 
 /**
  * Which of some values does not belong with the rest.
@@ -34,7 +44,7 @@ type Input = z.output<typeof input>;
  * @param method [1] `median-mad` or `grubbs`
  * @param tail [1] `two`, `upper` or `lower`; left out, two
  * @param alpha [1] Grubbs: chance of flagging a good value, between zero and one; left out, .05
- * @returns scores [1] signed, flagged [1] indices from zero, critical [1]
+ * @returns scores [1] signed, flagged [1] indices from zero, critical [1], summary [1]
  *
  * Validity: near normal values but for the outlier. Where more than half are alike (MAD zero) median-mad divides by
  * 1.253314 times the mean distance from the median instead; all alike, every score is zero.
@@ -42,7 +52,12 @@ type Input = z.output<typeof input>;
  */
 function outliers({ values, method, tail = 'two', alpha = 0.05 }: Input): z.output<typeof output> {
   const found = method === 'grubbs' ? grubbsScores(values, tail, alpha) : medianMadScores(values, tail);
-  return { scores: [...found.scores], flagged: [...found.flagged], critical: found.critical };
+  return {
+    scores: [...found.scores],
+    flagged: [...found.flagged],
+    critical: found.critical,
+    summary: summaryOf(found.flagged, values),
+  };
 }
 
 function assumptionsOf({ values, method, tail, alpha }: Input): string[] {
@@ -87,7 +102,9 @@ export const computation = defineComputation({
       ],
       flagged: [7],
       critical: 2.0316520015499435,
+      summary: '245.57 stands out, at index 7',
     },
   },
+  headline: () => ['summary'],
   compute: outliers,
 });

@@ -100,5 +100,6 @@ export const computation = defineComputation({
       actualStroke: { value: 3.48, unit: 'in' },
     },
   },
+  headline: () => ['actualStroke'],
   compute: pistonDrops,
 });

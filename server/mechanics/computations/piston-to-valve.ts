@@ -173,5 +173,6 @@ export const computation = defineComputation({
   assumptions: (given) => clearanceAssumptions(given, lobeOf(given).law),
   cautions: (given, result) => [turningCaution, ...clearanceCautions(lobeOf(given), result)],
   example: pistonToValveExample,
+  headline: () => ['margin'],
   compute: pistonToValve,
 });

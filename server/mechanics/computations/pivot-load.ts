@@ -52,5 +52,6 @@ export const computation = defineComputation({
     inputs: { springLoad: { value: 500, unit: 'lbf' }, ratio: 1.5 },
     result: { pushrodLoad: { value: 750, unit: 'lbf' }, pivotLoad: { value: 1250, unit: 'lbf' } },
   },
+  headline: () => ['pivotLoad'],
   compute: pivotLoad,
 });

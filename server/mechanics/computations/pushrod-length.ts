@@ -198,5 +198,6 @@ export const computation = defineComputation({
       nearest: { length: { value: 7.875, unit: 'in' }, difference: { value: -0.005, unit: 'in' } },
     },
   },
+  headline: () => ['length'],
   compute: pushrodLength,
 });

@@ -105,5 +105,6 @@ export const computation = defineComputation({
   assumptions: (given) => fullLiftAssumptions({ ...given, lobe: lobeForm(given.lobeLift) }),
   cautions: (given) => fullLiftCautions({ ...given, lobe: lobeForm(given.lobeLift) }),
   example: fullLiftExample,
+  headline: () => ['ratio'],
   compute: ratioAtFullLift,
 });

@@ -109,5 +109,6 @@ export const computation = defineComputation({
   assumptions: throughLiftAssumptions,
   cautions: throughLiftCautions,
   example: throughLiftExample,
+  headline: () => ['ratio.value'],
   compute: ratioThroughLift,
 });

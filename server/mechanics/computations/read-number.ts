@@ -131,5 +131,6 @@ export const computation = defineComputation({
     inputs: { text: '7/16 in', kind: 'length' },
     result: { quantity: { value: 0.4375, unit: 'in' }, readAs: '7/16 in = .4375 in', ambiguities: [] },
   },
+  headline: () => ['readAs'],
   compute: readTheNumber,
 });

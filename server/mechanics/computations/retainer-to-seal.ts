@@ -61,5 +61,6 @@ export const computation = defineComputation({
       verdict: 'clear',
     },
   },
+  headline: () => ['margin'],
   compute: retainerToSeal,
 });

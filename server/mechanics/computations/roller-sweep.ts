@@ -120,5 +120,6 @@ export const computation = defineComputation({
       }),
     },
   },
+  headline: () => ['sweep'],
   compute: rollerSweep,
 });

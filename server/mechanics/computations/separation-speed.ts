@@ -95,5 +95,6 @@ export const computation = defineComputation({
       note: NOTE,
     },
   },
+  headline: () => ['crankSpeed'],
   compute: separationSpeed,
 });

@@ -109,5 +109,6 @@ export const computation = defineComputation({
       naturalFrequency: { value: 85.58935454118942, unit: 'Hz' },
     },
   },
+  headline: () => ['rate'],
   compute: springFromWire,
 });

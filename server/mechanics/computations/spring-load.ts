@@ -102,5 +102,6 @@ export const computation = defineComputation({
       verdict: 'clear',
     },
   },
+  headline: () => ['margin', 'openLoad'],
   compute: springLoad,
 });

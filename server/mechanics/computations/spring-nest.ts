@@ -149,5 +149,6 @@ export const computation = defineComputation({
   assumptions: nestAssumptions,
   cautions: (_given, result) => nestCautions(result),
   example: nestExample,
+  headline: () => ['margin'],
   compute: springNest,
 });

@@ -181,5 +181,6 @@ export const computation = defineComputation({
       },
     },
   },
+  headline: () => ['shim'],
   compute: standHeight,
 });

@@ -80,5 +80,6 @@ export const computation = defineComputation({
       class: '2A',
     },
   },
+  headline: () => ['advancePerTurn'],
   compute: thread,
 });

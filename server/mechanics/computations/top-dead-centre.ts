@@ -81,5 +81,6 @@ export const computation = defineComputation({
     },
     result: { trueReading: { value: 36, unit: 'deg' }, correction: { value: 0.75, unit: 'deg' } },
   },
+  headline: () => ['trueReading'],
   compute: topDeadCentre,
 });

@@ -3,6 +3,16 @@ import type { z } from 'zod';
 /** A JSON document as it goes over the wire. */
 export type Json = string | number | boolean | null | Json[] | { [key: string]: Json };
 
+type Part<Value> = Value extends readonly unknown[] | string | number | boolean | undefined
+  ? never
+  : keyof Value & string;
+
+/** An output by its name; one inside another as `ratio.value`. */
+export type OutputName<Result> = string &
+  {
+    [Name in keyof Result & string]: Name | `${Name}.${Part<NonNullable<Result[Name]>>}`;
+  }[keyof Result & string];
+
 /**
  * One computation of the service, registered once: its JSON route, schemas, documentation, reference page
  * and worked example all come from this. Inside, every quantity is a number in SI.
@@ -29,6 +39,8 @@ export interface Computation<Input extends z.ZodType, Output extends z.ZodType> 
   cautions(input: z.output<Input>, result: z.output<Output>): readonly string[];
   /** A worked example; a test runs it and compares with a relative tolerance of 1e-9. */
   readonly example: { readonly inputs: { readonly [key: string]: Json }; readonly result: Json };
+  /** The output that is the answer in one line; of several the first that an answer has. */
+  headline(input: z.output<Input>): readonly OutputName<z.output<Output>>[];
   compute(input: z.output<Input>): z.output<Output>;
   /** Refuses an answer that no engine of a call can have; by itself the sum is free of that. */
   ofEngine?(input: z.output<Input>, result: z.output<Output>): void;

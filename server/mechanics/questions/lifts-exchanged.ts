@@ -29,7 +29,7 @@ export function liftsExchanged(input: QuestionInput, tolerances: Tolerances): Qu
   ];
 }
 
-/** A pass that stands apart from its fellows and is level with the other lift. */
+/** A pass that stands apart from the others and is level with the other lift. */
 function strayOf(
   passes: QuestionInput['lobePasses'],
   own: number | undefined,
@@ -55,7 +55,7 @@ export function passOfOtherLift(input: QuestionInput, t: Tolerances): Question[]
         ',',
       ),
       knownBy: `${kind} ${'i'.repeat(pass.number ?? 0)} read at the ${of}`,
-      size: `It is level with the ${of} lift, and its fellows are not.`,
+      size: `It is level with the ${of} lift, and the others are not.`,
       test: 'Ask where the indicator stood for that pass.',
       testAtBench: 'Say where the indicator stood for that pass.',
       restsOn: [pass.id],

@@ -1,10 +1,10 @@
 import { IN } from '../kit/si.ts';
 import { medianOf } from '../statistics/median.ts';
 
-/** A pass that stands apart from its fellows. */
+/** A pass that stands apart from the others. */
 interface PassApart {
   readonly index: number;
-  /** Pass less the middle of its fellows [m]. */
+  /** Pass less the middle of the others [m]. */
   readonly off: number;
   /** Whole turns of the dial that would bring it back; 0 where it is off by something else. */
   readonly turns: number;

@@ -1,5 +1,6 @@
 import { newLashLine } from '../../../shared/schemas/lash-log.ts';
 import { refuseTurning } from '../../assessment/stops/refuse-turning.ts';
+import { inFront } from '../../call/report-parts.ts';
 import { defineStep } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
 import { strikesWorkings } from '../../call/worked/striking-out.ts';
@@ -45,7 +46,7 @@ export const adjusterStep = defineStep({
   corrections: [strikesWorkings('adjuster')],
   told: LASH_TOLD,
   cautions: () => [],
-  report: (_, context) => [{ name: 'lash', components: lashReport(context) }],
+  report: (_, context) => [{ name: 'lash', ...inFront(lashReport(context)) }],
   takeover: (loaded, context) => adjusterItems(context, loaded),
   worksheet: () => NO_ROWS,
 });

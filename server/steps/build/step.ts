@@ -1,5 +1,6 @@
 import { notCoveredComponents } from '../../call/not-covered.ts';
 import { questionCards, questionsOf } from '../../call/question-form.ts';
+import { onTheBack } from '../../call/report-parts.ts';
 import { BUILD_GROUPS } from '../../call/spec/spec-fields.ts';
 import { specFormPost } from '../../call/spec/spec-form-post.ts';
 import { afterSpec, type SpecStep, specPage } from '../../call/spec/spec-page.ts';
@@ -40,7 +41,7 @@ export const buildStep = defineStep({
   corrections: [],
   told: {},
   cautions: () => [],
-  report: (_, { build }) => [{ name: 'build', components: [buildReport(build)] }],
+  report: (_, { build }) => [{ name: 'build', ...onTheBack([buildReport(build)]) }],
   takeover: () => [],
   worksheet: () => NO_ROWS,
 });

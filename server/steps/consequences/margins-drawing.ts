@@ -4,10 +4,12 @@ import { fromSi } from '../../../shared/quantities/units.ts';
 import type { BuildSpec } from '../../../shared/schemas/build-spec.ts';
 import { siIf } from '../../../shared/schemas/entered.ts';
 import type { GapKind } from '../../../shared/schemas/sheet.ts';
+import { sideOfValve } from '../../../shared/schemas/words.ts';
 import { type Drawing, rulerOf } from '../../drawings/drawing.ts';
 import { type ValveMargins, valveMargins } from '../../drawings/valve-margins.ts';
 import type { ChangeDetail } from '../../mechanics/assessment/change/detail.ts';
 import { bareInches, inches as said } from '../../mechanics/assessment/common/said.ts';
+import type { Side } from '../../mechanics/assessment/evidence.ts';
 import { IN } from '../../mechanics/kit/si.ts';
 
 const inches = (si: number): number => fromSi(si, 'in').value;
@@ -16,21 +18,44 @@ const figure = (inInches: number): string => bareInches(inInches * IN);
 const text = (inInches: number): string => said(inInches * IN);
 const ruler = () => ({ ...rulerOf(spokenUnits()), figure, text });
 
-function pistonOf({ closest }: ChangeDetail): ValveMargins['piston'] | undefined {
+function pistonOf(
+  { closest }: ChangeDetail,
+  floor: 'pocket' | 'flat' | undefined,
+): ValveMargins['piston'] | undefined {
   if (closest === undefined) return undefined;
   const degrees = fromSi(closest.crankAngle, 'deg').value;
   return {
     lift: inches(closest.lift),
     gap: inches(closest.gap),
+    ...defined({ floor }),
     atCrank: `${Math.abs(degrees).toFixed(0)}° ${degrees < 0 ? 'before' : 'after'} TDC`,
   };
+}
+
+const sideOf = ({ about }: ChangeDetail): Side =>
+  about.of === 'valve' ? sideOfValve(about.valve) : about.of === 'side' ? about.valve : 'intake';
+
+/** The limits of the gaps that are drawn. */
+function limitsOf({ gaps }: ChangeDetail): ValveMargins['limits'] {
+  const limit = (wanted: GapKind) => {
+    const found = gaps.find(({ name }) => name === wanted)?.limit.value;
+    return found === undefined ? undefined : inches(found);
+  };
+  return defined({
+    bind: limit('coil-bind'),
+    seal: limit('retainer-to-seal'),
+    piston: limit('piston-to-valve'),
+  });
 }
 
 /**
  * The valve drawn to scale, once the spring's height and the lift are known. Its gaps are those that are told of it: of two
  * springs the one that goes solid first, of a gap that was read what was read.
  */
-export function marginsDrawing({ springs }: BuildSpec, detail: ChangeDetail): Drawing | undefined {
+export function marginsDrawing(
+  { springs, clearances }: BuildSpec,
+  detail: ChangeDetail,
+): Drawing | undefined {
   const installedHeight = siIf(springs?.installedHeight);
   const lift = (name: 'net-lift' | 'gross-lift') =>
     detail.figures.find((each) => each.name === name)?.after?.value;
@@ -48,7 +73,8 @@ export function marginsDrawing({ springs }: BuildSpec, detail: ChangeDetail): Dr
       solidHeight: bind === undefined ? undefined : inches(installedHeight - netLift - bind),
       bindTitle: told('coil-bind')?.title,
       retainerToSeal: seal === undefined ? undefined : inches(seal + netLift),
-      piston: pistonOf(detail),
+      piston: pistonOf(detail, clearances?.[sideOf(detail)]?.pistonFloor),
+      limits: limitsOf(detail),
     }),
   };
   return valveMargins(data, {

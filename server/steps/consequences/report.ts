@@ -9,9 +9,11 @@ import {
   columnComponent,
   filledColumns,
   listComponents,
+  type ReportSides,
   runComponents,
   saidComponents,
   sectionComponent,
+  sectionOf,
   withoutNote,
   withoutTable,
 } from '../../call/report-parts.ts';
@@ -51,17 +53,11 @@ const notKnownOf = ({ assessment, plan }: CallContext): string[] =>
 const toldOf = (context: CallContext, detail: ChangeDetail): string[] =>
   judgementsOf(context.assessment, detail).map(({ sentence }) => sentence);
 
-/** The ratios, the gaps that are known and the figures, beside the valve drawn to scale. */
+/** The ratios and the gaps that are known, beside the valve drawn to scale. */
 function valveTables(context: CallContext, detail: ChangeDetail): Component {
   const known = detail.gaps.filter(({ after }) => after !== undefined);
   const gaps = known.length === 0 ? [] : [tableComponent(withoutNote(gapsTable({ ...detail, gaps: known })))];
-  const figures = tableComponent(filledColumns(figuresTable(detail)));
-  const column = columnComponent(
-    ...runComponents('Ratios', ratioFacts(detail)),
-    ...gaps,
-    figures,
-    ...saidComponents('Why', gapReasons(detail)),
-  );
+  const column = columnComponent(...runComponents('Ratios', ratioFacts(detail)), ...gaps);
   return besideWideComponent(column, ...drawingComponents(context, detail));
 }
 
@@ -93,22 +89,43 @@ const valveComponents = (context: CallContext, detail: ChangeDetail): Component[
   return [section];
 };
 
+/** What is behind the gaps of a valve that was read. */
+const behindComponents = ({ assessment }: CallContext, detail: ChangeDetail): Component[] =>
+  detail.about.of === 'side'
+    ? []
+    : sectionOf(`Behind the gaps of ${titleOf(detail, assessment)}`, [
+        tableComponent(filledColumns(figuresTable(detail))),
+        ...saidComponents('Why', gapReasons(detail)),
+      ]);
+
 const once = (texts: readonly string[]): string[] => [...new Set(texts)];
 
 /** What a ratio does on each valve: before and after, against limits with their sources, and what still lacks. */
-export function consequencesReport(context: CallContext): Component[] {
+export function consequencesReport(context: CallContext): ReportSides {
   const details = worstFirst(context.assessment);
-  return [
-    ...saidComponents('Asked first', questionTexts(questionsOf(context, 'consequences'))),
-    ...plansTables(details).map((table) => tableComponent(table)),
-    ...details.flatMap((detail) => valveComponents(context, detail)),
-    ...listComponents('Not known yet, and what each gap needs', notKnownOf(context)),
-    ...saidComponents('Limits, and where they come from', limitSources(context)),
-    // Under a stop nobody sets them.
-    ...saidComponents(
-      'Adjusters',
-      once(details.flatMap(({ adjusters }) => (isStopped(context) || adjusters === '' ? [] : [adjusters]))),
-    ),
-    ...saidComponents('Assumptions of the figures', once(details.flatMap(({ assumptions }) => assumptions))),
-  ];
+  const sections = details.map((detail) => valveComponents(context, detail));
+  // Of a call about something else the worst valve is enough to read first.
+  const first = context.plan.isChange === true ? sections.length : 1;
+  return {
+    components: [
+      ...plansTables(details).map((table) => tableComponent(table)),
+      ...sections.slice(0, first).flat(),
+      ...listComponents('Not known yet, and what each gap needs', notKnownOf(context)),
+    ],
+    back: [
+      ...sections.slice(first).flat(),
+      ...saidComponents('Asked first', questionTexts(questionsOf(context, 'consequences'))),
+      ...details.flatMap((detail) => behindComponents(context, detail)),
+      ...saidComponents('Limits, and where they come from', limitSources(context)),
+      // Under a stop nobody sets them.
+      ...saidComponents(
+        'Adjusters',
+        once(details.flatMap(({ adjusters }) => (isStopped(context) || adjusters === '' ? [] : [adjusters]))),
+      ),
+      ...saidComponents(
+        'Assumptions of the figures',
+        once(details.flatMap(({ assumptions }) => assumptions)),
+      ),
+    ],
+  };
 }

@@ -24,7 +24,7 @@ export const consequencesStep = defineStep({
   corrections: [strikesConsequences],
   told: CONSEQUENCES_TOLD,
   cautions: (_, { assessment }) => assessment.details.change.flatMap(({ cautions }) => cautions),
-  report: (_, context) => [{ name: 'consequences', components: consequencesReport(context) }],
+  report: (_, context) => [{ name: 'consequences', ...consequencesReport(context) }],
   takeover: (_, context) => gapItems(context),
   worksheet: () => NO_ROWS,
 });

@@ -1,6 +1,7 @@
 import { computedPart } from '../../call/worked/computed-part.ts';
 import type { WorkedData, WorkedPart, WorkedStep } from '../../call/worked/part.ts';
 import { checkerAsked, standAsked } from '../../drawings/asked-lengths.ts';
+import { linkageAsked } from '../../drawings/linkage-asked.ts';
 import { partDrawing } from '../../drawings/part.ts';
 import type { MarksDetail } from '../../mechanics/assessment/marks/detail.ts';
 import { followerForm } from './forms/follower.ts';
@@ -98,7 +99,7 @@ export const geometry: WorkedStep<GeometryData> = {
       },
       turns: false,
       computation: 'linkage',
-      asked: () => [partDrawing('asked-linkage', undefined)],
+      asked: () => [linkageAsked('asked-linkage')],
     }),
   ],
   opens: ({ assessment }) => (assessment.details.gear.parts.includes('marks') ? 'follower-ratio' : 'marks'),

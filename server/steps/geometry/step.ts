@@ -1,5 +1,6 @@
 import { newTipMark } from '../../../shared/schemas/tip-mark.ts';
 import { refuseTurning } from '../../assessment/stops/refuse-turning.ts';
+import { inFront } from '../../call/report-parts.ts';
 import { defineStep } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
 import { strikesWorkings } from '../../call/worked/striking-out.ts';
@@ -44,7 +45,7 @@ export const geometryStep = defineStep({
   corrections: [markCorrection, strikesWorkings('geometry')],
   told: MARKS_TOLD,
   cautions: () => [],
-  report: (_, context) => [{ name: 'marks', components: marksReport(context) }],
+  report: (_, context) => [{ name: 'marks', ...inFront(marksReport(context)) }],
   takeover: (loaded, context) => markItems(context, loaded),
   worksheet: () => NO_ROWS,
 });

@@ -8,7 +8,7 @@ import type { CallContext } from '../../call/context.ts';
 import type { RejectedForm } from '../../call/forms.ts';
 import type { AskedOfPart } from '../../drawings/part.ts';
 import { keyOf } from '../../mechanics/assessment/common/said.ts';
-import type { PageAsked } from '../../web/page-route.ts';
+import type { PageAsked } from '../../web/page-request.ts';
 import type { PartSeen } from './of-part.ts';
 
 /** Everything that is asked of a part and of what goes with it. */

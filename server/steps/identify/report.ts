@@ -4,7 +4,15 @@ import type { Component } from '../../../views/parts/components.ts';
 import type { TableData } from '../../../views/parts/table.examples.ts';
 import type { CallContext } from '../../call/context.ts';
 import { questionTexts } from '../../call/question-form.ts';
-import { besideComponent, runComponents, saidComponents, sectionComponent } from '../../call/report-parts.ts';
+import {
+  besideComponent,
+  inFront,
+  type ReportSides,
+  runComponents,
+  saidComponents,
+  sectionComponent,
+  sectionOf,
+} from '../../call/report-parts.ts';
 import type { RankingDetail } from '../../mechanics/assessment/part/detail.ts';
 import { sizeSaid } from '../../mechanics/assessment/part/size-said.ts';
 import type { PartReading } from '../../records/part-readings/part-readings.ts';
@@ -72,31 +80,38 @@ function candidatesTable(ranking: RankingDetail): TableData {
 }
 
 /** What was identified: readings, ranked families with none of these, the fastener and the cover. */
-function onePart(context: CallContext, part: PartSeen): Component[] {
-  if (part.standing.length === 0) return [];
+function onePart(context: CallContext, part: PartSeen): ReportSides {
+  if (part.standing.length === 0) return inFront([]);
   const { ranking, detail } = part;
   const following = followingComponents(context, part);
   const name = detail.about.name;
-  return [
-    sectionComponent(name === undefined ? 'The part in the hand' : `In the hand: ${name}`, [
-      ...(detail.arm === undefined ? [] : saidComponents('Which arm', [detail.arm.sentence])),
+  // Which part it is stands in front where the call asks that.
+  const asked = context.plan.report.includes('part');
+  const mayBe = ranking === undefined ? [] : [tableComponent(candidatesTable(ranking))];
+  const implied = ranking?.implied.map(({ title, sentence }) => `${title}: ${sentence}`) ?? [];
+  return {
+    components: [
+      sectionComponent(name === undefined ? 'The part in the hand' : `In the hand: ${name}`, [
+        ...(detail.arm === undefined ? [] : saidComponents('Which arm', [detail.arm.sentence])),
+        ...(following.length > 0 ? [besideComponent(...following)] : []),
+        ...(asked ? mayBe : []),
+      ]),
+    ],
+    back: sectionOf(`As measured: ${name ?? 'the part in the hand'}`, [
       ...measuredComponents(part),
-      ...(ranking === undefined
-        ? []
-        : [
-            tableComponent(candidatesTable(ranking)),
-            ...saidComponents(
-              'What that would mean',
-              ranking.implied.map(({ title, sentence }) => `${title}: ${sentence}`),
-            ),
-          ]),
-      ...(following.length > 0 ? [besideComponent(...following)] : []),
+      ...(asked ? [] : mayBe),
+      ...saidComponents('What that would mean', implied),
       ...saidComponents('It asks', questionTexts(part.questions)),
       ...(ranking === undefined ? [] : saidComponents('What would tell more', [tellText(ranking)])),
     ]),
-  ];
+  };
 }
 
 /** Each part in the hand of which something was read. */
-export const partReport = (parts: readonly PartSeen[], context: CallContext): Component[] =>
-  parts.flatMap((part) => onePart(context, part));
+export function partReport(parts: readonly PartSeen[], context: CallContext): ReportSides {
+  const all = parts.map((part) => onePart(context, part));
+  return {
+    components: all.flatMap(({ components }) => components),
+    back: all.flatMap(({ back }) => back),
+  };
+}

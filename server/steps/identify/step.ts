@@ -26,7 +26,7 @@ export const identifyStep = defineStep({
   corrections: [partCorrection],
   told: PART_TOLD,
   cautions: () => [],
-  report: (parts, context) => [{ name: 'part', components: partReport(parts, context) }],
+  report: (parts, context) => [{ name: 'part', ...partReport(parts, context) }],
   takeover: (parts, context) => parts.flatMap((part) => partItems(context, part)),
   worksheet: () => NO_ROWS,
 });

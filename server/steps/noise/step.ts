@@ -1,3 +1,4 @@
+import { inFront } from '../../call/report-parts.ts';
 import { defineStep } from '../../call/step.ts';
 import { NO_ROWS } from '../../call/worksheet-rows.ts';
 import { noisePage } from './noise-page.ts';
@@ -22,7 +23,7 @@ export const noiseStep = defineStep({
   corrections: [],
   told: {},
   cautions: () => [],
-  report: (_, context) => [{ name: 'noise', components: noiseReport(context) }],
+  report: (_, context) => [{ name: 'noise', ...inFront(noiseReport(context)) }],
   takeover: (_, context) => noiseItems(context),
   worksheet: () => NO_ROWS,
 });

@@ -1,4 +1,5 @@
 import { newNote } from '../../../shared/schemas/commands.ts';
+import { onTheBack } from '../../call/report-parts.ts';
 import { defineStep } from '../../call/step.ts';
 import { freeForm, stepForm } from '../../call/step-form.ts';
 import { strikesWorkings } from '../../call/worked/striking-out.ts';
@@ -48,7 +49,7 @@ export const notesStep = defineStep({
   corrections: [strikesWorkings('notes')],
   told: NOTES_TOLD,
   cautions: () => [],
-  report: (_, { notes }) => [{ name: 'notes', components: notesReport(notes) }],
+  report: (_, { notes }) => [{ name: 'notes', ...onTheBack(notesReport(notes)) }],
   takeover: (_, context) => returnItems(context),
   worksheet: () => NO_ROWS,
 });

@@ -1,4 +1,5 @@
 import { newArm, placeArm } from '../../../shared/schemas/commands.ts';
+import { onTheBack } from '../../call/report-parts.ts';
 import { specFormPost } from '../../call/spec/spec-form-post.ts';
 import { defineStep } from '../../call/step.ts';
 import { stepForm } from '../../call/step-form.ts';
@@ -49,7 +50,7 @@ export const partsStep = defineStep({
   corrections: [],
   told: ARMS_TOLD,
   cautions: () => [],
-  report: (_, context) => [{ name: 'arms', components: armsReport(context) }],
+  report: (_, context) => [{ name: 'arms', ...onTheBack(armsReport(context)) }],
   takeover: (_, context) => markItems(context),
   worksheet: () => ({
     ...NO_ROWS,

@@ -105,7 +105,7 @@ export function nominalsTable({ detail }: ShownSetUp): TableData | undefined {
         ],
       };
     }),
-    note: `By this set-up alone, and no verdict: that is above.${othersText(nominals.others)}`,
+    note: `By this set-up alone, and no verdict: the answer stands by itself.${othersText(nominals.others)}`,
   };
 }
 

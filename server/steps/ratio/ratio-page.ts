@@ -7,7 +7,7 @@ import { type ShownSetUp, shownSetUps } from '../../call/shown-set-up.ts';
 import type { StepPageInput } from '../../call/step.ts';
 import { saidOfSetUp } from '../../mechanics/assessment/ratio/said-of-set-up.ts';
 import { cautionComponent, noticeComponent } from '../../web/components.ts';
-import type { PageAsked } from '../../web/page-route.ts';
+import type { PageAsked } from '../../web/page-request.ts';
 import { dialComponent } from './dial-view.ts';
 import { fromSheetComponents } from './from-sheet.ts';
 import { benchLayout, deskLayout, setUpsComponent } from './layouts.ts';

@@ -8,6 +8,7 @@ import { sentenceComponents } from '../../call/headline.ts';
 import { readingWords } from '../../call/reading-text.ts';
 import {
   besideComponent,
+  type ReportSides,
   runComponents,
   saidComponents,
   sectionComponent,
@@ -73,42 +74,49 @@ function zerosOf({ readings }: ShownSetUp): string[] {
   });
 }
 
-/** One set-up on the report: what is said of it, method, every pass, the figures, questions, grounds. */
+/** One set-up where the sheet is read first: the figures, what is said of them, every pass. */
 function setUpComponent(context: CallContext, found: ShownSetUp, isNewest: boolean): Component {
   const { setUp, detail } = found;
-  const said = saidOfSetUp(context.assessment, detail);
-  const nominals = nominalsTable(found);
   return sectionComponent(
     `Set-up ${setUp.number}: ${valveName(setUp)}, read against build revision ${setUp.revision}`,
     [
       // What is said of the arm on the valve stands once, with its newest set-up.
-      ...(isNewest ? sentenceComponents(toldOf(said)) : []),
-      ...runComponents('How it was read', [...methodFacts(found), ...putRight(found)]),
+      ...(isNewest ? sentenceComponents(toldOf(saidOfSetUp(context.assessment, detail))) : []),
       besideComponent(
         { template: '/parts/result', data: resultOf(context, found, `ratio-${setUp.number}`) },
-        ...(nominals === undefined ? [] : [tableComponent(nominals)]),
+        // Who read each, and when, is on the tape, the back page of this sheet.
+        ...saidComponents('Every pass, struck ones in brackets', [passesText(context, found)]),
       ),
-      // Who read each, and when, is on the tape, the back page of this sheet.
-      ...saidComponents('Every pass, struck ones in brackets', [passesText(context, found)]),
-      ...saidComponents('Hand back on the base circle', zerosOf(found)),
-      ...saidComponents(
-        'Not in the figures',
-        found.readings.flatMap((each) => {
-          const state = each.replacedBy === undefined ? undefined : stateOf(each, found.readings);
-          return state === undefined
-            ? []
-            : [`${readingWords(each)} (${asEntered(each.peak.readAs)}): ${state}`];
-        }),
-      ),
-      ...budgetComponents(detail),
-      ...questionsTable(
-        context,
-        isNewest ? said.questions : said.questions.filter(({ about }) => about.of === 'set-up'),
-      ),
-      ...settledTable(context, setUp.id),
-      ...(isNewest ? explainedComponents(said.explanation) : []),
     ],
   );
+}
+
+/** The same set-up on the back: method, what is not in the figures, questions, grounds. */
+function behindComponent(context: CallContext, found: ShownSetUp, isNewest: boolean): Component {
+  const { setUp, detail } = found;
+  const said = saidOfSetUp(context.assessment, detail);
+  const nominals = nominalsTable(found);
+  return sectionComponent(`How set-up ${setUp.number} was read: ${valveName(setUp)}`, [
+    ...runComponents('How it was read', [...methodFacts(found), ...putRight(found)]),
+    ...(nominals === undefined ? [] : [tableComponent(nominals)]),
+    ...saidComponents('Hand back on the base circle', zerosOf(found)),
+    ...saidComponents(
+      'Not in the figures',
+      found.readings.flatMap((each) => {
+        const state = each.replacedBy === undefined ? undefined : stateOf(each, found.readings);
+        return state === undefined
+          ? []
+          : [`${readingWords(each)} (${asEntered(each.peak.readAs)}): ${state}`];
+      }),
+    ),
+    ...budgetComponents(detail),
+    ...questionsTable(
+      context,
+      isNewest ? said.questions : said.questions.filter(({ about }) => about.of === 'set-up'),
+    ),
+    ...settledTable(context, setUp.id),
+    ...(isNewest ? explainedComponents(said.explanation) : []),
+  ]);
 }
 
 /** What every figure above rests on, each once; what holds for some set-ups alone is said of those. */
@@ -122,13 +130,22 @@ function assumptionsOf(all: readonly ShownSetUp[]): string[] {
 }
 
 /** Every set-up of the call; what is said of an arm on a valve stands with the newest set-up of the two. */
-export function ratioReport(context: CallContext): Component[] {
+export function ratioReport(context: CallContext): ReportSides {
   const all = shownSetUps(context);
   const keyOf = ({ detail }: ShownSetUp) => groupKey(detail.setUp);
   const newest = new Map(all.map((found) => [keyOf(found), found]));
-  return [
-    ...all.map((found) => setUpComponent(context, found, newest.get(keyOf(found)) === found)),
-    ...settledTable(context, undefined),
-    ...saidComponents('Assumptions of the ratios', assumptionsOf(all)),
-  ];
+  const isNewest = (found: ShownSetUp) => newest.get(keyOf(found)) === found;
+  const told = (found: ShownSetUp) => setUpComponent(context, found, isNewest(found));
+  return {
+    components: all.filter(isNewest).map(told),
+    back: [
+      // An earlier set-up of the same arm on the same valve is history: its figures are with its method.
+      ...all.flatMap((found) => [
+        ...(isNewest(found) ? [] : [told(found)]),
+        behindComponent(context, found, isNewest(found)),
+      ]),
+      ...settledTable(context, undefined),
+      ...saidComponents('Assumptions of the ratios', assumptionsOf(all)),
+    ],
+  };
 }

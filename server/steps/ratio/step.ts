@@ -29,7 +29,7 @@ export const ratioStep = defineStep({
   // They say how to read it: under a stop nobody does.
   cautions: (_, context) =>
     isStopped(context) ? [] : context.assessment.details.setUps.flatMap(({ cautions }) => cautions),
-  report: (_, context) => [{ name: 'ratio', components: ratioReport(context) }],
+  report: (_, context) => [{ name: 'ratio', ...ratioReport(context) }],
   takeover: (_, context) => rawPasses(context),
   worksheet: (context) => (isStopped(context) ? NO_ROWS : ratioRows(context)),
 });

@@ -2,7 +2,13 @@ import { asEntered, asTold } from '../../../shared/quantities/as-entered.ts';
 import type { Component } from '../../../views/parts/components.ts';
 import { type CallContext, valveName } from '../../call/context.ts';
 import { questionsOf, questionTexts } from '../../call/question-form.ts';
-import { besideComponent, saidComponents, sectionComponent } from '../../call/report-parts.ts';
+import {
+  besideComponent,
+  inFront,
+  type ReportSides,
+  saidComponents,
+  sectionOf,
+} from '../../call/report-parts.ts';
 import { stillStanding } from '../../records/corrections/entries.ts';
 import { drawingComponent, tableComponent } from '../../web/components.ts';
 import { momentText } from '../../web/dates.ts';
@@ -45,16 +51,18 @@ function struckOnes({ record: { gapScans } }: CallContext): string[] {
 }
 
 /** Each scan with its curve, its readings and what it asks; its sentence stands at the head of the sheet. */
-export function scansReport(context: CallContext): Component[] {
-  if (context.record.gapScans.length === 0) return [];
+export function scansReport(context: CallContext): ReportSides {
+  if (context.record.gapScans.length === 0) return inFront([]);
   const { scans } = context.assessment.details.scans;
   const drawings = scans.flatMap(scanDrawings).map(({ table: _, ...drawing }) => drawingComponent(drawing));
-  return [
-    sectionComponent('Piston to valve over the crank', [
+  return {
+    components: sectionOf('Piston to valve over the crank', [
       ...saidComponents('They ask', questionTexts(questionsOf(context, 'scan'))),
       ...(drawings.length === 0 ? [] : [besideComponent(...drawings)]),
+    ]),
+    back: sectionOf('Piston to valve, as read', [
       ...readingsTable(context),
       ...saidComponents('Struck out or replaced', struckOnes(context)),
     ]),
-  ];
+  };
 }

@@ -37,7 +37,7 @@ export const scanStep = defineStep({
   corrections: [scanCorrection],
   told: SCANS_TOLD,
   cautions: () => [],
-  report: (_, context) => [{ name: 'scans', components: scansReport(context) }],
+  report: (_, context) => [{ name: 'scans', ...scansReport(context) }],
   takeover: (_, context) => scanItems(context),
   worksheet: (context) => ({ ...NO_ROWS, blanks: gapsToRead(context) }),
 });

@@ -11,10 +11,11 @@ import {
   besideComponent,
   besideWideComponent,
   filledColumns,
+  type ReportSides,
   runComponents,
   saidComponents,
-  sectionComponent,
-  withAsksAbove,
+  sectionOf,
+  withAsksBehind,
   withoutNote,
   withoutTable,
 } from '../../call/report-parts.ts';
@@ -57,7 +58,7 @@ function liftsComponents(context: CallContext, sheet: SheetDetail, spring: Sprin
   })).filter(({ own }) => own.length > 0);
   const tables = read.map(({ side, own }, index) => {
     const caption = `${VALVES[side]} valves, ${ON_SPRING[spring]}, inches`;
-    const table = filledColumns(withAsksAbove({ ...liftsTable(context, own, spring), caption }));
+    const table = filledColumns(withAsksBehind({ ...liftsTable(context, own, spring), caption }));
     // The note is about both tables: it stands below the first alone.
     return tableComponent(index > 0 ? withoutNote(table) : table);
   });
@@ -105,20 +106,23 @@ const swapFacts = ({ swaps }: SheetDetail): Fact[] =>
   );
 
 /** Every valve that was read, what its row is asked, and what the swaps decide. */
-export function sheetReport(context: CallContext): Component[] {
+export function sheetReport(context: CallContext): ReportSides {
   const { sheet } = context.assessment.details;
   // What a short gap asks is said by its stop, at the head of the sheet.
   const all = questionsOf(context, 'sheet');
   const open = all.filter(({ code, answered }) => code !== 'gap-short' && answered?.found !== false);
   const answered = all.filter((each) => each.answered !== undefined && !open.includes(each));
-  const slots = [
-    ...saidComponents('Asked of these figures', askedOf(open)),
-    ...saidComponents('Asked and answered', askedOf(answered)),
-    ...saidComponents('Still needed', neededFor(context)),
-    ...runComponents('Swap tests', swapFacts(sheet)),
-    ...springsOf(sheet).flatMap((spring) => liftsComponents(context, sheet, spring)),
-    ...runComponents('Every reading, as read', asReadFacts(context)),
-    ...saidComponents('Struck out or replaced on the sheet', struckOnes(context)),
-  ];
-  return slots.length === 0 ? [] : [sectionComponent('Every valve', slots)];
+  return {
+    components: sectionOf('Every valve', [
+      ...saidComponents('Still needed', neededFor(context)),
+      ...runComponents('Swap tests', swapFacts(sheet)),
+      ...springsOf(sheet).flatMap((spring) => liftsComponents(context, sheet, spring)),
+    ]),
+    back: sectionOf('Every valve: what was asked, and as read', [
+      ...saidComponents('Asked of these figures', askedOf(open)),
+      ...saidComponents('Asked and answered', askedOf(answered)),
+      ...runComponents('Every reading, as read', asReadFacts(context)),
+      ...saidComponents('Struck out or replaced on the sheet', struckOnes(context)),
+    ]),
+  };
 }

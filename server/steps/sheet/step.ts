@@ -42,7 +42,7 @@ export const sheetStep = defineStep({
   corrections: [sheetCorrection],
   told: SHEET_TOLD,
   cautions: () => [],
-  report: (_, context) => [{ name: 'sheet', components: sheetReport(context) }],
+  report: (_, context) => [{ name: 'sheet', ...sheetReport(context) }],
   takeover: (_, context) => sheetItems(context),
   worksheet: (context) => ({ ...NO_ROWS, valves: valvesToRead(context) }),
 });

@@ -1,17 +1,46 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
+import { defined } from '../../../shared/defined.ts';
 import type { Deps } from '../deps.ts';
 import type { Problem } from '../http/problems.ts';
 import { renderPage } from './render.ts';
 
-const ADVICE: Partial<Record<Problem['code'], string>> = {
-  'not-found': 'The address may be mistyped, or the link may have ended. Ask whoever sent it for a new one.',
+type Code = Problem['code'];
+
+/** What happened, in the words of the page: no code, and no word of software. */
+const HAPPENED: Partial<Record<Code, string>> = {
+  'not-found': 'This page was not found',
+  gone: 'This is no longer there',
+  'method-not-allowed': 'This address can’t be used like that',
+  'bad-request': 'This address can’t be read',
+  'url-too-long': 'This address is too long to be one of ours',
+};
+
+const TO_DO: Partial<Record<Code, string>> = {
+  gone: 'Ask the desk for a new link. Nothing that you entered is lost.',
   'internal-error':
-    'Nothing that was kept is lost. Go back, and try again; if it happens again, tell the desk the number below.',
+    'Nothing that was kept is lost. Go back, and try again; if it happens again, call the desk.',
   'service-busy':
     'Nothing that was kept is lost. Wait a moment and send it again; what you typed is still on the page before this one.',
   'cross-site': 'Open the page here and send the form from it.',
   'quota-exceeded': 'Wait a little, then try again.',
+  'sign-in-required':
+    'Open the link that the desk sent you once more, in this browser. If it was lost, ask the desk for a new one.',
 };
+
+/** Whether there ever was such a page, as far as the address tells. */
+function everThere(request: FastifyRequest, problem: Problem): string | undefined {
+  if (problem.code === 'gone') return 'It was there, and it has ended.';
+  if (problem.code !== 'not-found') return undefined;
+  if (request.is404)
+    return 'There was never a page at this address: a part of it is mistyped, or was cut off where it was copied.';
+  if (request.url.startsWith('/b/')) return 'A link is long: copy all of it, or scan its code again.';
+  return 'There are pages like this one, but none with this name or number in your shop. Calls are never deleted: if it was there for you before, sign in as the same shop, or check the address.';
+}
+
+const homeOf = (request: FastifyRequest) =>
+  request.url.startsWith('/bench')
+    ? { href: '/bench', label: 'To your build' }
+    : { href: '/', label: 'To the start' };
 
 /** What a person sees when there is no page, or it can't be shown. Signed-out desk pages lead to the sign-in. */
 export async function pageError(
@@ -28,15 +57,23 @@ export async function pageError(
       .header('cache-control', 'no-store')
       .send();
   }
+  const title = HAPPENED[problem.code] ?? problem.title;
+  // That nothing is here is what the title says.
+  const detail = request.is404 ? undefined : problem.detail;
   return renderPage(deps, request, reply, {
     template: 'error',
-    title: problem.title,
+    title,
     status: problem.status,
     data: {
-      title: problem.title,
-      detail: problem.detail,
-      advice: ADVICE[problem.code],
+      title,
+      home: homeOf(request),
       requestId: problem.requestId,
+      ...defined({
+        detail,
+        ever: everThere(request, problem),
+        advice: TO_DO[problem.code],
+        phone: deps.config.DESK_PHONE,
+      }),
     },
   });
 }

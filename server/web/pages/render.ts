@@ -1,6 +1,7 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { LayoutFrame, LivePage, NavPlace } from '../../../views/layout.ts';
 import type { PageContent } from '../../../views/pages/pages.ts';
+import { SKIPS } from '../../../views/pages/skips.ts';
 import type { Principal } from '../../auth/principal.ts';
 import type { Deps } from '../deps.ts';
 import { pageSecurity } from '../http/security-headers.ts';
@@ -68,6 +69,7 @@ function frameOf(deps: Deps, request: FastifyRequest, page: Page, nonce: string)
     page.side ?? (principal === undefined ? 'open' : principal.kind === 'builder' ? 'builder' : 'desk');
   return {
     title: page.title,
+    skip: SKIPS[page.template],
     styleHref: deps.assets.style.href,
     script: { href: deps.assets.script.href, nonce },
     iconHref: deps.assets.icon.href,

@@ -212,7 +212,13 @@ export const FIGURES: readonly Derived[] = [
   {
     name: 'fastener-for-hole',
     body: { hole: inch(hole), readingBand: band(0.002, 0.006) },
-    result: { fasteners: FASTENERS, band: band(0.002, 0.006), doubt: band(0.008, 0.012), ask: WORDS },
+    result: {
+      fasteners: FASTENERS,
+      band: band(0.002, 0.006),
+      doubt: band(0.008, 0.012),
+      summary: 'M8×1.25 or 5/16-18 UNC or 5/16-24 UNF',
+      ask: WORDS,
+    },
   },
   {
     name: 'cam-timing',

@@ -14,6 +14,8 @@ const grubbs = values.map((value) => (value - centre) / s);
 const t = studentFactor(1 - 0.02 / 9, 7);
 const critical = (8 / 3) * Math.sqrt(t ** 2 / (7 + t ** 2));
 
+const lowest = -(grubbs[8] ?? 0);
+
 /** d2 and d3 of pairs in closed form: 2/√π and √(2 − 4/π); of threes 3/√π and √(2 + 3√3/π − 9/π). */
 const PAIR = { d2: 2 / Math.sqrt(Math.PI), d3: Math.sqrt(2 - 4 / Math.PI) };
 const THREE = { d2: 3 / Math.sqrt(Math.PI), d3: Math.sqrt(2 + (3 * Math.sqrt(3)) / Math.PI - 9 / Math.PI) };
@@ -38,23 +40,33 @@ export const LOTS: readonly Derived[] = [
   {
     name: 'outliers',
     body: { values, method: 'median-mad' },
-    result: { scores, flagged: [5, 8], critical: 3.5 },
+    result: { scores, flagged: [5, 8], critical: 3.5, summary: '2 of 9 stand out, the first at index 5' },
   },
   {
     name: 'outliers',
     body: { values, method: 'median-mad', tail: 'lower' },
-    result: { scores, flagged: [8], critical: 3.5 },
+    result: { scores, flagged: [8], critical: 3.5, summary: '1.455 stands out, at index 8' },
   },
   {
     name: 'outliers',
     body: { values, method: 'grubbs', tail: 'lower', alpha: 0.01 },
-    result: { scores: grubbs, flagged: -(grubbs[8] ?? 0) > critical ? [8] : [], critical },
+    result: {
+      scores: grubbs,
+      flagged: lowest > critical ? [8] : [],
+      critical,
+      summary: lowest > critical ? '1.455 stands out, at index 8' : 'none stands out',
+    },
   },
   // More than half alike: the mean distance .0075 stands in, times 1.253314.
   {
     name: 'outliers',
     body: { values: [1.5, 1.5, 1.5, 1.5, 1.5, 1.5, 1.5, 1.56], method: 'median-mad' },
-    result: { scores: [0, 0, 0, 0, 0, 0, 0, 0.06 / (1.253314 * 0.0075)], flagged: [7], critical: 3.5 },
+    result: {
+      scores: [0, 0, 0, 0, 0, 0, 0, 0.06 / (1.253314 * 0.0075)],
+      flagged: [7],
+      critical: 3.5,
+      summary: '1.56 stands out, at index 7',
+    },
   },
   {
     name: 'control-chart',
@@ -73,6 +85,7 @@ export const LOTS: readonly Derived[] = [
         { index: 5, rule: 'beyond-limits' },
         { index: 5, rule: 'range-beyond-limits' },
       ],
+      summary: 'a signal at point 5, counted from 0',
     },
   },
   {
@@ -88,6 +101,7 @@ export const LOTS: readonly Derived[] = [
         range: { lower: 0, upper: range * (1 + (3 * THREE.d3) / THREE.d2) },
       },
       signals: [],
+      summary: 'no signal',
     },
   },
   {

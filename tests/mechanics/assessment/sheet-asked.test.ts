@@ -39,7 +39,7 @@ describe('each slip is asked once, on the row it concerns: trade practice 7, com
     ]);
   });
 
-  test('a pass a turn apart from its fellows is asked as that alone, and the row is not in doubt', () => {
+  test('a pass a turn apart from the others is asked as that alone, and the row is not in doubt', () => {
     const passes = [0.56, 0.561, 0.46].map((lift) => read(5, 'intake', 'valve-lift', lift));
     const rest = intakes().filter(({ cylinder, kind }) => cylinder !== 5 || kind === 'lobe-lift');
     const part = sheetPart({ ...PLAIN, sheet: [...rest, ...passes] });

@@ -35,7 +35,7 @@ describe('passes of one reading', () => {
     expect(apartOf([0.56, 0.561, 0.58, 0.581])).toEqual({ together: [], apart: [], undecided: true });
   });
 
-  test('a turn too few is one to add, a turn too many one to take off, from the middle of the fellows', () => {
+  test('a turn too few is one to add, a turn too many one to take off, from the middle of the others', () => {
     expect(apartOf([0.46, 0.56, 0.562])).toEqual({ together: [1, 2], apart: ['0: 1'], undecided: false });
     expect(apartOf([0.56, 0.561, 0.762])).toEqual({ together: [0, 1], apart: ['2: -2'], undecided: false });
     const [{ off = 0 } = {}] = passesApart(

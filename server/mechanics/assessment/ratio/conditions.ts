@@ -69,7 +69,7 @@ function apartLacks({ valve, lobe }: SetUpRead, questions: readonly AssessedQues
     if (looked(pass.id, true)) return `${again}, and that was found to be so`;
     if (!looked(pass.id, false)) return again;
     const isLobe = pass.kind === 'lobe-lift';
-    // Counted, it is as good as its fellows: one more pass that is counted says which of them are right.
+    // Counted, it is as good as the others: one more pass that is counted says which of them are right.
     return (isLobe ? lobe.passes : valve).used.length >= ENOUGH_FELLOWS
       ? `${again}, though its count was looked at`
       : `one more pass of the ${isLobe ? 'lobe' : 'valve'} lift, small hand first: pass ${pass.pass} ${why}, though its count was looked at`;

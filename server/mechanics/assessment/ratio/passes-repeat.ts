@@ -35,7 +35,7 @@ export function oddLacks(
   return odd.flatMap(({ index, off }) => {
     const pass = passes[index];
     if (pass === undefined) return [];
-    const away = `${inches(Math.abs(off))} ${off < 0 ? 'under' : 'over'} its fellows`;
+    const away = `${inches(Math.abs(off))} ${off < 0 ? 'under' : 'over'} the others`;
     return [`pass ${pass.pass} entered again or struck out: it reads ${inches(pass.value)}, ${away}`];
   });
 }

@@ -36,7 +36,7 @@ export const standingPasses = (evidence: Evidence, setUpId: string): PassEvidenc
 interface PassAside {
   readonly pass: PassEvidence;
   readonly code: AsideCode;
-  /** `reads .457 in, one turn of the dial under its fellows` */
+  /** `reads .457 in, one turn of the dial under the others` */
   readonly why: string;
   readonly sentence: string;
 }
@@ -77,7 +77,7 @@ const turnsSaid = (turns: number): string => {
   return turns > 0 ? `${count} of the dial under` : `${count} of the dial over`;
 };
 
-/** A turn of the dial apart from its fellows: named, and not averaged with them. */
+/** A turn of the dial apart from the others: named, and not averaged with them. */
 function turnsApart(passes: readonly PassEvidence[], perTurn: number, spread: number) {
   const found = passesApart(
     passes.map(({ value }) => value),
@@ -87,7 +87,7 @@ function turnsApart(passes: readonly PassEvidence[], perTurn: number, spread: nu
   const apart = found.apart.flatMap(({ index, turns }): PassAside[] => {
     const pass = passes[index];
     if (pass === undefined || turns === 0) return [];
-    const why = `reads ${inches(pass.value)}, ${turnsSaid(turns)} its fellows`;
+    const why = `reads ${inches(pass.value)}, ${turnsSaid(turns)} the others`;
     return [aside(pass, 'turn-apart', why, '; it is not averaged with them')];
   });
   const odd = found.apart.filter(({ turns }) => turns === 0);

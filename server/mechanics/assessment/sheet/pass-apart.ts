@@ -14,7 +14,7 @@ function doubtOf(readings: readonly SheetEvidence[], apart: LotFigure['apart'][n
   const turns = Math.abs(apart.turns);
   const how = apart.off < 0 ? 'under' : 'over';
   const onDial = entry.tool === 'indicator' || entry.tool === 'not-said';
-  const said = `${asEntered(entry.readAs)} is ${inches(Math.abs(apart.off))} ${how} its fellows`;
+  const said = `${asEntered(entry.readAs)} is ${inches(Math.abs(apart.off))} ${how} the others`;
   return [
     {
       code: 'pass-apart',
@@ -32,7 +32,7 @@ function doubtOf(readings: readonly SheetEvidence[], apart: LotFigure['apart'][n
   ];
 }
 
-/** A pass that stands apart from its fellows is named; it is not in the figure, so nothing else waits for it. */
+/** A pass that stands apart from the others is named; it is not in the figure, so nothing else waits for it. */
 export function passesApartQuestion(row: SheetRow, answers: readonly AnswerEvidence[]): AssessedQuestion[] {
   const lots = [
     ...(row.lobe === undefined ? [] : [{ readings: row.lobes, figure: row.lobe }]),

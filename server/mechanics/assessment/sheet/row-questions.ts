@@ -97,7 +97,7 @@ function onceEach(questions: readonly AssessedQuestion[]): AssessedQuestion[] {
   return [...found.values()];
 }
 
-/** What is asked of one row: of a pass that stands apart from its fellows only that, since nothing else rests on it. */
+/** What is asked of one row: of a pass that stands apart from the others only that, since nothing else rests on it. */
 function askedOfRow(
   evidence: Evidence,
   row: SheetRow,

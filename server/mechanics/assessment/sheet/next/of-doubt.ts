@@ -7,7 +7,7 @@ import type { SheetOddDetail } from '../detail.ts';
 import { LASH_OF_ONE } from '../lash-of-one.ts';
 import type { Said } from './said.ts';
 
-/** A pass apart from its fellows; a doubt of one figure is settled by reading that valve again, which is asked anyway. */
+/** A pass apart from the others; a doubt of one figure is settled by reading that valve again, which is asked anyway. */
 const APART = 'pass-apart';
 
 /** That all of them are off alike: asked before any guess at one slip that would make it. */

@@ -1,0 +1,131 @@
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import type { Tx } from '../database/database.ts';
+import { Failure } from '../problems/failure.ts';
+import type { ProblemCode } from '../problems/registry.ts';
+import type { Deps } from './deps.ts';
+import { keepDraft } from './forms/drafts.ts';
+import type { Fields, FormFault } from './forms/read-form.ts';
+import { type PageRequest, type PageSide, pathOf, receive } from './page-request.ts';
+import type { PageRoute } from './page-route.ts';
+import { renderPage } from './pages/render.ts';
+import { refusedPage } from './refused-page.ts';
+import { idempotencyKey, runOnce } from './run-once.ts';
+
+/** What a posted form answers: where to go, or the page again with its faults. */
+export type FormAnswer =
+  | { readonly goTo: string }
+  | { readonly faults: readonly FormFault[]; readonly typed: Fields };
+
+/**
+ * A form on a page. What it posts runs as one command; success answers 303, a fault answers 422 with the same
+ * page, everything as it was typed. The form carries a key, so that a double click has its effect once. To refresh
+ * the refused page sends the form again, which is refused again and keeps nothing; a page of its own is declared
+ * before its form.
+ */
+export function postForm(
+  app: FastifyInstance,
+  deps: Deps,
+  route: PageRoute & {
+    /** The address the form posts to; left out, that of the page. */
+    readonly action?: string;
+    run(tx: Tx, req: PageRequest): Promise<FormAnswer>;
+  },
+): void {
+  const action = route.action ?? route.url;
+  const hasPage = app.hasRoute({ method: 'GET', url: action });
+  if (!hasPage) refusedPage(app, deps, route, action);
+  app.post(action, { schema: { hide: true } }, async (request, reply) => {
+    const { req, answer } = await postedForm(request, reply, deps, route);
+    if ('goTo' in answer)
+      return reply.code(303).header('location', answer.goTo).header('cache-control', 'no-store').send();
+    // Without a fault it is a trial that was asked for: the page again, and nothing kept.
+    const trial = answer.faults.length === 0;
+    if (!hasPage && !trial)
+      await deps.db.shopTransaction(req.principal.shopId, (tx) =>
+        keepDraft(tx, req.principal, pathOf(request), answer),
+      );
+    const page = await deps.db.shopTransaction(
+      req.principal.shopId,
+      (tx) => route.page(tx, req, answer),
+      'read',
+    );
+    return renderPage(deps, request, reply, {
+      ...page,
+      ...(trial ? {} : { title: `Error: ${page.title}`, status: 422 }),
+      principal: req.principal,
+    });
+  });
+}
+
+/** A refusal leaves nothing behind: the transaction ends by this, and the page is shown again. */
+class Refused extends Error {
+  readonly answer: Extract<FormAnswer, { faults: readonly FormFault[] }>;
+  constructor(answer: Extract<FormAnswer, { faults: readonly FormFault[] }>) {
+    super('refused');
+    this.answer = answer;
+  }
+}
+
+const SHOWN_ON_PAGE: ReadonlySet<ProblemCode> = new Set([
+  'conflict',
+  'held',
+  'stop-rests-on-it',
+  'version-stale',
+  'key-reused',
+]);
+
+/** What of a failure the page itself can show; anything else is thrown on. */
+function refusalOf(error: unknown, req: PageRequest): FormAnswer {
+  if (error instanceof Refused) return error.answer;
+  if (error instanceof Failure && SHOWN_ON_PAGE.has(error.code)) {
+    return { faults: [{ field: '', detail: error.detail }], typed: req.fields };
+  }
+  throw error;
+}
+
+async function performForm(
+  tx: Tx,
+  req: PageRequest,
+  deps: Deps,
+  run: (tx: Tx, req: PageRequest) => Promise<FormAnswer>,
+): Promise<FormAnswer> {
+  const { key, ...body } = req.fields;
+  const command = {
+    method: 'POST',
+    path: pathOf(req.request),
+    body,
+    key: idempotencyKey(key || undefined),
+    whileRunning: 'wait' as const,
+  };
+  const outcome = await runOnce(tx, req.principal, command, async () => {
+    const answer = await deps.guard(tx, req.principal, () => run(tx, req));
+    if ('faults' in answer) throw new Refused(answer);
+    return { status: 303, body: {}, location: answer.goTo };
+  });
+  return { goTo: outcome.location ?? '/' };
+}
+
+async function postedForm(
+  request: FastifyRequest,
+  reply: FastifyReply,
+  deps: Deps,
+  route: { readonly side: PageSide; run(tx: Tx, req: PageRequest): Promise<FormAnswer> },
+): Promise<{ readonly req: PageRequest; readonly answer: FormAnswer }> {
+  const posted: { req?: PageRequest } = {};
+  try {
+    return await receive(
+      request,
+      reply,
+      deps,
+      route.side,
+      async (tx, req) => {
+        posted.req = req;
+        return { req, answer: await performForm(tx, req, deps, route.run) };
+      },
+      'write',
+    );
+  } catch (error) {
+    if (posted.req === undefined) throw error;
+    return { req: posted.req, answer: refusalOf(error, posted.req) };
+  }
+}
