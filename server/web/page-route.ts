@@ -1,93 +1,20 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
-import type { Principal } from '../auth/principal.ts';
-import type { Access, Tx } from '../database/database.ts';
+import type { Tx } from '../database/database.ts';
 import { Failure } from '../problems/failure.ts';
 import type { ProblemCode } from '../problems/registry.ts';
 import type { Deps } from './deps.ts';
-import { type Fields, type FormFault, fieldsOf } from './forms/read-form.ts';
+import type { Fields, FormFault } from './forms/read-form.ts';
+import { keptAlone, refusedAlone, shownAlone, wantsOutcomeAlone } from './http/outcome-alone.ts';
+import { type PageRequest, type PageSide, receive } from './page-request.ts';
 import { type Page, renderPage } from './pages/render.ts';
-import { asPagePrincipal } from './principals.ts';
 import { idempotencyKey, runOnce } from './run-once.ts';
 
-export type PageSide = 'desk' | 'bench';
-
-/** What a page is made from: who it is for, and the parts of the address. */
-export interface PageAsked {
-  readonly principal: Principal;
-  readonly side: PageSide;
-  readonly params: Readonly<Record<string, string>>;
-  readonly query: Readonly<Record<string, string>>;
-  readonly fields: Fields;
-}
-
-/** The same with the request itself, for what reads or answers it. */
-export interface PageRequest extends PageAsked {
-  readonly request: FastifyRequest;
-  readonly reply: FastifyReply;
-}
+export { type PageAsked, type PageRequest, type PageSide, receive, received } from './page-request.ts';
 
 /** What a posted form answers: where to go, or the page again with its faults. */
 export type FormAnswer =
   | { readonly goTo: string }
   | { readonly faults: readonly FormFault[]; readonly typed: Fields };
-
-const ID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/;
-
-function texts(value: unknown): Record<string, string> {
-  if (typeof value !== 'object' || value === null) return {};
-  return Object.fromEntries(
-    Object.entries(value).filter((pair): pair is [string, string] => typeof pair[1] === 'string'),
-  );
-}
-
-function partsOf(
-  request: FastifyRequest,
-  reply: FastifyReply,
-  side: PageSide,
-  principal: Principal,
-): PageRequest {
-  const params = texts(request.params);
-  for (const [name, value] of Object.entries(params)) {
-    if (/id$/i.test(name) && !ID.test(value)) throw new Failure('not-found', 'nothing is here');
-  }
-  return {
-    principal,
-    side,
-    params,
-    query: texts(request.query),
-    fields: fieldsOf(request.body),
-    request,
-    reply,
-  };
-}
-
-/** Runs `work` in the transaction that found whom a page request is for. */
-export function receive<T>(
-  request: FastifyRequest,
-  reply: FastifyReply,
-  deps: Deps,
-  side: PageSide,
-  work: (tx: Tx, req: PageRequest) => Promise<T>,
-  access: Access,
-): Promise<T> {
-  return asPagePrincipal(
-    request,
-    deps,
-    side,
-    (tx, principal) => work(tx, partsOf(request, reply, side, principal)),
-    access,
-  );
-}
-
-/** Whom a page request is for, with the parts of its address and what was posted. */
-export function received(
-  request: FastifyRequest,
-  reply: FastifyReply,
-  deps: Deps,
-  side: PageSide,
-): Promise<PageRequest> {
-  return receive(request, reply, deps, side, async (_tx, req) => req, 'read');
-}
 
 interface PageRoute {
   readonly url: string;
@@ -133,6 +60,8 @@ export function postForm(
 ): void {
   app.post(route.action ?? route.url, { schema: { hide: true } }, async (request, reply) => {
     const { req, answer } = await postedForm(request, reply, deps, route);
+    const alone = wantsOutcomeAlone(request);
+    if ('goTo' in answer && alone) return keptAlone(reply, answer.goTo);
     if ('goTo' in answer)
       return reply.code(303).header('location', answer.goTo).header('cache-control', 'no-store').send();
     const page = await deps.db.shopTransaction(
@@ -142,12 +71,18 @@ export function postForm(
     );
     // Without a fault it is a trial that was asked for: the page again, and nothing kept.
     const trial = answer.faults.length === 0;
+    if (alone) return trial ? shownAlone(reply) : refusedAlone(reply, sentencesOf(page));
     return renderPage(deps, request, reply, {
       ...page,
       ...(trial ? {} : { title: `Error: ${page.title}`, status: 422 }),
       principal: req.principal,
     });
   });
+}
+
+/** What a page says is wrong with what was posted. */
+export function sentencesOf({ data }: Page): string[] {
+  return 'errors' in data ? (data.errors ?? []).map(({ text }) => text) : [];
 }
 
 /** A refusal leaves nothing behind: the transaction ends by this, and the page is shown again. */
@@ -170,6 +105,8 @@ const SHOWN_ON_PAGE: ReadonlySet<ProblemCode> = new Set([
 /** What of a failure the page itself can show; anything else is thrown on. */
 function refusalOf(error: unknown, req: PageRequest): FormAnswer {
   if (error instanceof Refused) return error.answer;
+  // A program is told the code of it.
+  if (wantsOutcomeAlone(req.request)) throw error;
   if (error instanceof Failure && SHOWN_ON_PAGE.has(error.code)) {
     return { faults: [{ field: '', detail: error.detail }], typed: req.fields };
   }
