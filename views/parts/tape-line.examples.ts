@@ -108,7 +108,7 @@ export const tapeLine: Part<'/parts/tape-line'> = {
         line: '–',
         kind: 'unsent',
         text: 'Keep reading: Reading at full lift: .566',
-        who: 'not sent yet',
+        who: 'Builder',
         ...at(47),
       },
     },

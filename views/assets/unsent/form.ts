@@ -43,7 +43,6 @@ export function emptyForm(form: HTMLFormElement): void {
   delete form.dataset.changes;
   for (const field of form.querySelectorAll('input, textarea'))
     field.dispatchEvent(new Event('input', { bubbles: true }));
-  form.querySelector<HTMLElement>('input[type=text], textarea')?.focus();
 }
 
 function fill(control: Element, values: readonly string[]): void {

@@ -28,17 +28,14 @@ const CLOCK = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-dig
 
 export const clock = (at: number | Date): string => CLOCK.format(at);
 
-/** Where an entry is, and since when. */
-export function stateOf(entry: Entry, link: string | undefined): string {
-  const where =
-    entry.state === 'refused' || entry.state === 'handed'
-      ? 'not taken'
-      : entry.state === 'changing'
-        ? 'held back while you change it'
-        : link !== undefined && entry.link !== link
-          ? 'not sent, of another link'
-          : entry.tried
-            ? 'no answer yet, may have arrived'
-            : 'not sent yet';
-  return `${where}, ${clock(entry.at)}`;
+/** Where an entry is. */
+export function placeOf(entry: Entry, link: string | undefined): string {
+  if (entry.state === 'refused' || entry.state === 'handed') return 'not taken';
+  if (entry.state === 'changing') return 'held back while you change it';
+  if (link !== undefined && entry.link !== link) return 'not sent, of another link';
+  return entry.tried ? 'no answer yet, may have arrived' : 'not sent yet';
 }
+
+/** Where an entry is, and since when. */
+export const stateOf = (entry: Entry, link: string | undefined): string =>
+  `${placeOf(entry, link)}, ${clock(entry.at)}`;

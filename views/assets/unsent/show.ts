@@ -1,7 +1,7 @@
 import type { Bench } from './bench.ts';
 import { startChange } from './changing.ts';
 import { headlineOf, hintOf, type Standing } from './headline.ts';
-import { clock, copyOf, type Markup, put, stateOf } from './markup.ts';
+import { clock, copyOf, type Markup, placeOf, put, stateOf } from './markup.ts';
 import { deleteEntry, type Entry } from './store.ts';
 import { tellOthers } from './tell.ts';
 
@@ -107,7 +107,8 @@ export function showOnTape(made: Markup, entries: readonly Entry[], bench: Bench
       const line = copyOf(made.line);
       line.id = `line-unsent-${entry.id}`;
       put(line, '.tape-entry > span', `${entry.pressed}: ${entry.typed}`);
-      put(line, '.tape-who', stateOf(entry, bench.link));
+      put(line, '.tape-place', placeOf(entry, bench.link));
+      put(line, '.tape-who', clock(entry.at));
       return line;
     });
   if (lines.length === 0) return;

@@ -80,7 +80,11 @@ async function sendEntry(form: HTMLFormElement, link: string, pressed: HTMLEleme
   } else if (outcome?.kind === 'shown') {
     await deleteEntry(entry.id);
     passOn(form, pressed);
-  } else emptyForm(form);
+  } else {
+    emptyForm(form);
+    // As after a sending that went through, what became of it is the first thing seen.
+    scrollTo(0, 0);
+  }
   return outcome;
 }
 
