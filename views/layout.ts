@@ -17,6 +17,17 @@ export interface LivePage {
   readonly beside?: string;
 }
 
+/** What a page of the builder needs to go on without a signal. */
+export interface BenchPage {
+  /** `ended` where the link opens nothing any more. */
+  readonly state: 'open' | 'ended';
+  /** The id of the link; left out where the page can't tell. */
+  readonly link?: string;
+  readonly workerHref: string;
+  readonly manifestHref: string;
+  readonly touchIconHref: string;
+}
+
 /** What stands round every page. */
 export interface LayoutFrame {
   readonly title: string;
@@ -30,6 +41,7 @@ export interface LayoutFrame {
   /** With the nonce that the page's policy names. */
   readonly script?: { readonly href: string; readonly nonce: string };
   readonly live?: LivePage;
+  readonly bench?: BenchPage;
   /** The person has turned the single keys off. */
   readonly keysOff?: boolean;
 }

@@ -5,9 +5,10 @@ import type { ProblemCode } from '../problems/registry.ts';
 import type { Deps } from './deps.ts';
 import { keepDraft } from './forms/drafts.ts';
 import type { Fields, FormFault } from './forms/read-form.ts';
+import { keptAlone, refusedAlone, shownAlone, wantsOutcomeAlone } from './http/outcome-alone.ts';
 import { type PageRequest, type PageSide, pathOf, receive } from './page-request.ts';
 import type { PageRoute } from './page-route.ts';
-import { renderPage } from './pages/render.ts';
+import { type Page, renderPage } from './pages/render.ts';
 import { refusedPage } from './refused-page.ts';
 import { idempotencyKey, runOnce } from './run-once.ts';
 
@@ -36,11 +37,13 @@ export function postForm(
   if (!hasPage) refusedPage(app, deps, route, action);
   app.post(action, { schema: { hide: true } }, async (request, reply) => {
     const { req, answer } = await postedForm(request, reply, deps, route);
+    const alone = wantsOutcomeAlone(request);
+    if ('goTo' in answer && alone) return keptAlone(reply, answer.goTo);
     if ('goTo' in answer)
       return reply.code(303).header('location', answer.goTo).header('cache-control', 'no-store').send();
     // Without a fault it is a trial that was asked for: the page again, and nothing kept.
     const trial = answer.faults.length === 0;
-    if (!hasPage && !trial)
+    if (!hasPage && !trial && !alone)
       await deps.db.shopTransaction(req.principal.shopId, (tx) =>
         keepDraft(tx, req.principal, pathOf(request), answer),
       );
@@ -49,12 +52,18 @@ export function postForm(
       (tx) => route.page(tx, req, answer),
       'read',
     );
+    if (alone) return trial ? shownAlone(reply) : refusedAlone(reply, sentencesOf(page));
     return renderPage(deps, request, reply, {
       ...page,
       ...(trial ? {} : { title: `Error: ${page.title}`, status: 422 }),
       principal: req.principal,
     });
   });
+}
+
+/** What a page says is wrong with what was posted. */
+export function sentencesOf({ data }: Page): string[] {
+  return 'errors' in data ? (data.errors ?? []).map(({ text }) => text) : [];
 }
 
 /** A refusal leaves nothing behind: the transaction ends by this, and the page is shown again. */
@@ -77,6 +86,8 @@ const SHOWN_ON_PAGE: ReadonlySet<ProblemCode> = new Set([
 /** What of a failure the page itself can show; anything else is thrown on. */
 function refusalOf(error: unknown, req: PageRequest): FormAnswer {
   if (error instanceof Refused) return error.answer;
+  // A program is told the code of it.
+  if (wantsOutcomeAlone(req.request)) throw error;
   if (error instanceof Failure && SHOWN_ON_PAGE.has(error.code)) {
     return { faults: [{ field: '', detail: error.detail }], typed: req.fields };
   }

@@ -51,6 +51,15 @@ export function pageSecret(request: FastifyRequest, deps: Deps, side: 'desk' | '
   return request.cookies[cookieNames(deps.secure)[side]];
 }
 
+/**
+ * What was entered without a signal is sent later, when another link may have been opened in the same browser: it
+ * names the link that it was typed under, and goes into no other build.
+ */
+function isOfAnotherLink(request: FastifyRequest, principal: Principal): boolean {
+  const typedUnder = request.headers['benchcall-link'];
+  return typedUnder !== undefined && typedUnder !== principal.id;
+}
+
 const belongs = (principal: Principal, side: 'desk' | 'bench') =>
   (side === 'desk') === (principal.kind === 'staff');
 
@@ -83,7 +92,7 @@ export async function asPagePrincipal<T>(
     secret,
     deps.now(),
     (tx, principal) => {
-      if (!belongs(principal, side)) throw nobody();
+      if (!belongs(principal, side) || isOfAnotherLink(request, principal)) throw nobody();
       return work(tx, principal);
     },
     access,

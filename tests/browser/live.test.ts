@@ -179,7 +179,7 @@ describe('a line that is down', () => {
     const seq = await call.newest();
     await bench.fill(READING, '.5');
     await bench.context().setOffline(true);
-    await bench.locator('#status').filter({ hasText: 'The line is down' }).waitFor();
+    await bench.locator('.unsent-title').filter({ hasText: 'No signal.' }).waitFor();
     await call.keep();
     await call.keep();
     await bench.context().setOffline(false);

@@ -59,9 +59,11 @@ describe('imports', () => {
   });
 
   test('views and the browser’s script know nothing of the service', () => {
-    expect(strays(views, /^(views|shared)\/|^eta$|^idiomorph$|^node:(fs\/promises|url|path)$/)).toEqual([]);
+    expect(strays(views, /^(views|shared)\/|^eta$|^idiomorph$|^idb$|^node:(fs\/promises|url|path)$/)).toEqual(
+      [],
+    );
     const script = views.filter(below('views/assets/'));
-    expect(strays(script, /^(views\/assets|shared)\/|^idiomorph$/)).toEqual([]);
+    expect(strays(script, /^(views\/assets|shared)\/|^idiomorph$|^idb$/)).toEqual([]);
   });
 
   test('the database knows nothing of requests, people or builds', () => {

@@ -2,8 +2,11 @@ import { mergePage } from './live/merge.ts';
 import { showPresence } from './live/presence.ts';
 import { followStream } from './live/stream.ts';
 import { tellLocalTime } from './local-time.ts';
+import { benchOf } from './unsent/bench.ts';
+import { forgetPages } from './unsent/kept-pages.ts';
+import { tellSignal } from './unsent/signal.ts';
 
-const DOWN = 'The line is down. What you type stays here; the page catches up by itself.';
+const DOWN = 'The line is down. Wait with sending; the page catches up by itself.';
 const ENDED = 'This page is no longer open to you: open your link again, or sign in.';
 const TRY_AGAIN_MS = 2_000;
 
@@ -19,6 +22,8 @@ function say(text: string): void {
 export function keepLive(): void {
   const main = document.querySelector<HTMLElement>('main[data-live]');
   if (main === null) return;
+  /** The builder's page says by itself that there is no signal. */
+  const isBench = benchOf(document.documentElement) !== undefined;
   /** Set where this page answers a form: only what is beside the form is then brought up to date. */
   const beside = main.dataset.beside;
   const self = main.dataset.self ?? '';
@@ -53,9 +58,12 @@ export function keepLive(): void {
         ended = true;
         stream.stop();
         say(ENDED);
+        if (isBench) void forgetPages();
       } else {
+        tellSignal(true);
         caughtUp(mergePage(html, self, beside !== undefined));
         tellLocalTime();
+        document.dispatchEvent(new Event('page-merged'));
       }
     } catch {
       lost();
@@ -68,7 +76,8 @@ export function keepLive(): void {
     }
   }
   function lost(): void {
-    if (!down && !ended) say(DOWN);
+    if (!down && !ended && !isBench) say(DOWN);
+    if (!ended) tellSignal(false);
     down = true;
   }
 
@@ -79,4 +88,6 @@ export function keepLive(): void {
     back: () => void refresh(),
     refused: () => void refresh(),
   });
+  // A page that was kept on this device is older than what the stream tells of.
+  if (document.documentElement.dataset.kept !== undefined) void refresh();
 }

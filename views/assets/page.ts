@@ -8,6 +8,7 @@ import { tellLocalTime } from './local-time.ts';
 import { offerNumberPad } from './number-pad.ts';
 import { markRests } from './rests-on.ts';
 import { offerSheets } from './sheets.ts';
+import { goOnWithoutSignal } from './unsent.ts';
 
 /** The browser's part of every page. Pages work without it; it only saves steps. */
 keepFocus();
@@ -20,3 +21,4 @@ keepLive();
 tellLocalTime();
 offerSheets();
 offerNumberPad();
+goOnWithoutSignal();

@@ -29,6 +29,7 @@ import type { TagData } from './tag.examples.ts';
 import type { TapeData } from './tape.examples.ts';
 import type { TapeLineData } from './tape-line.examples.ts';
 import type { TextareaData } from './textarea.examples.ts';
+import type { UnsentData } from './unsent.examples.ts';
 import type { VerdictData } from './verdict.examples.ts';
 
 /** Every template that can be set into a page or into another component, with the data that it shows. */
@@ -61,6 +62,7 @@ export interface Components extends CallPieces, ReferencePieces, ReportPieces {
   readonly '/parts/tape': TapeData;
   readonly '/parts/tape-line': TapeLineData;
   readonly '/parts/textarea': TextareaData;
+  readonly '/parts/unsent': UnsentData;
   readonly '/parts/verdict': VerdictData;
 }
 

@@ -27,6 +27,7 @@ import { tag } from './tag.examples.ts';
 import { tape } from './tape.examples.ts';
 import { tapeLine } from './tape-line.examples.ts';
 import { textarea } from './textarea.examples.ts';
+import { unsent } from './unsent.examples.ts';
 import { verdict } from './verdict.examples.ts';
 
 export { frames } from './frames.examples.ts';
@@ -60,6 +61,7 @@ export const parts: readonly AnyPart[] = [
   hold,
   empty,
   statusLine,
+  unsent,
   pager,
   tag,
 ];

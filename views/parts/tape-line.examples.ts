@@ -5,7 +5,7 @@ import type { VerdictData } from './verdict.examples.ts';
 export interface TapeLineData {
   /** Its number on the tape; also its id, `line-12`. */
   readonly line: number | string;
-  readonly kind: 'reading' | 'result' | 'question' | 'answer' | 'promise' | 'hold' | 'note';
+  readonly kind: 'reading' | 'result' | 'question' | 'answer' | 'promise' | 'hold' | 'note' | 'unsent';
   readonly text: string;
   readonly value?: string;
   readonly verdict?: VerdictData['word'];
@@ -102,6 +102,16 @@ export const tapeLine: Part<'/parts/tape-line'> = {
   template: '/parts/tape-line',
   examples: [
     { title: 'Just entered by the other side', data: hold },
+    {
+      title: 'Waits on the builder’s phone',
+      data: {
+        line: '–',
+        kind: 'unsent',
+        text: 'Keep reading: Reading at full lift: .566',
+        who: 'Builder',
+        ...at(47),
+      },
+    },
     {
       title: 'Long text',
       data: { line: 10, kind: 'note', text: LONG, value: '1 284.6 lbf', who: LONG, ...at(48) },

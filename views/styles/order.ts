@@ -31,6 +31,7 @@ export const STYLE_SHEETS = [
   'empty.css',
   'tag.css',
   'status-line.css',
+  'unsent.css',
   'facts.css',
   'pager.css',
   'photographs.css',

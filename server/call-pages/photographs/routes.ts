@@ -25,7 +25,8 @@ function photographRoutes(app: FastifyInstance, deps: Deps, frame: CallFrame, si
       const { buildId } = await getCall(tx, req.principal, callIdOf(req));
       return photographBytes(tx, req.principal, buildId, req.params.photographId ?? '');
     });
-    return reply.type('image/jpeg').header('cache-control', 'private, max-age=3600').send(jpeg);
+    // A picture of somebody's engine stays in no cache: a session or a link ends at any moment.
+    return reply.type('image/jpeg').header('cache-control', 'no-store').send(jpeg);
   });
 }
 

@@ -6,7 +6,9 @@ import { newPhotograph } from '../../records/photographs/new-photograph.ts';
 import { keepPhotograph } from '../../records/photographs/photographs.ts';
 import { MOST_BYTES, reEncode } from '../../records/photographs/re-encode.ts';
 import type { Deps } from '../../web/deps.ts';
+import { sentencesOf } from '../../web/form-route.ts';
 import { type Fields, readForm } from '../../web/forms/read-form.ts';
+import { keptAlone, refusedAlone, wantsOutcomeAlone } from '../../web/http/outcome-alone.ts';
 import { type PageSide, receive } from '../../web/page-request.ts';
 import { renderPage } from '../../web/pages/render.ts';
 import { idempotencyKey, runOnceInShop } from '../../web/run-once.ts';
@@ -60,6 +62,7 @@ export function uploadRoute(
       requireBuild(req.principal, context.build.id, 'write');
       const posted = await postedParts(request);
       const { key, form: _, ...fields } = posted.typed;
+      const alone = wantsOutcomeAlone(request);
       const refuse = async (field: string, detail: string) => {
         const rejected = { faults: [{ field, detail }], typed: { ...fields, form: 'photograph' } };
         const page = await deps.db.shopTransaction(
@@ -67,6 +70,7 @@ export function uploadRoute(
           (tx) => photographsPage(frame, tx, req, rejected),
           'read',
         );
+        if (alone) return refusedAlone(reply, sentencesOf(page));
         return renderPage(deps, request, reply, {
           ...page,
           title: `Error: ${page.title}`,
@@ -95,6 +99,7 @@ export function uploadRoute(
             return { status: 303, body: {}, location: `${context.base}/photographs` };
           },
         );
+        if (alone) return keptAlone(reply, outcome.location ?? context.base);
         return await reply
           .code(303)
           .header('location', outcome.location ?? context.base)

@@ -3,6 +3,7 @@ import fp from 'fastify-plugin';
 import { InputFaults } from '../../../shared/problems/faults.ts';
 import { Failure, RefusedWith } from '../../problems/failure.ts';
 import { PROBLEMS, type ProblemCode } from '../../problems/registry.ts';
+import { wantsOutcomeAlone } from './outcome-alone.ts';
 import { loggablePath } from './request-log.ts';
 
 /** An RFC 9457 problem as it is sent. */
@@ -90,14 +91,15 @@ type PageError = (request: FastifyRequest, reply: FastifyReply, problem: Problem
 /** JSON routes answer with problem details, pages with an error page; both from the same registry. */
 export const problems = fp(
   (app: FastifyInstance, options: { pageError: PageError }, done) => {
-    const isApi = (request: FastifyRequest) =>
+    const takesProblem = (request: FastifyRequest) =>
       request.url.startsWith('/api/') ||
       request.url.startsWith('/live/') ||
-      request.url.startsWith('/health');
+      request.url.startsWith('/health') ||
+      wantsOutcomeAlone(request);
     const answer = async (request: FastifyRequest, reply: FastifyReply, error: unknown) => {
       const problem = problemOf(error, request.id);
       logFailure(request, error, problem.status);
-      if (isApi(request)) return sendProblem(reply, error);
+      if (takesProblem(request)) return sendProblem(reply, error);
       if (error instanceof Failure) reply.headers(error.headers);
       return options.pageError(request, reply, problem);
     };

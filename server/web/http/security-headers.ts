@@ -27,6 +27,8 @@ export function pageSecurity(): { nonce: string; policy: string } {
     "style-src 'self'",
     "img-src 'self' data:",
     "connect-src 'self'",
+    "worker-src 'self'",
+    "manifest-src 'self'",
     "form-action 'self'",
     "base-uri 'none'",
     "object-src 'none'",

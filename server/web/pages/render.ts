@@ -1,10 +1,13 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import type { LayoutFrame, LivePage, NavPlace } from '../../../views/layout.ts';
+import type { BenchPage, LayoutFrame, LivePage, NavPlace } from '../../../views/layout.ts';
 import type { PageContent } from '../../../views/pages/pages.ts';
 import { SKIPS } from '../../../views/pages/skips.ts';
 import type { Principal } from '../../auth/principal.ts';
 import type { Deps } from '../deps.ts';
 import { pageSecurity } from '../http/security-headers.ts';
+
+/** Whoever opens a page of the builder without its link, or with one that has ended. */
+const ENDED: ReadonlySet<number> = new Set([401, 403, 410]);
 
 /** Where the stream of a call is, which step this is, and where the other steps are. */
 interface Live {
@@ -27,6 +30,22 @@ function liveOf(request: FastifyRequest, page: Page): { readonly live?: LivePage
       step,
       self: page.principal.name,
       ...(request.method === 'GET' ? {} : { beside: `${steps}/${step}` }),
+    },
+  };
+}
+
+/** Pages of a link, and what stands in their place where it has ended. */
+function benchOf(deps: Deps, request: FastifyRequest, page: Page): { readonly bench?: BenchPage } {
+  const { principal } = page;
+  if (principal?.kind !== 'builder' && !/^\/bench(\/|$)/.test(request.url.split('?')[0] ?? '')) return {};
+  const { worker, manifest, touchIcon } = deps.assets;
+  return {
+    bench: {
+      state: ENDED.has(page.status ?? 200) ? 'ended' : 'open',
+      ...(principal?.kind === 'builder' ? { link: principal.id } : {}),
+      workerHref: worker.href,
+      manifestHref: manifest.href,
+      touchIconHref: touchIcon.href,
     },
   };
 }
@@ -80,6 +99,7 @@ function frameOf(deps: Deps, request: FastifyRequest, page: Page, nonce: string)
         : { name: principal.name, accountHref: principal.kind === 'staff' ? '/account' : undefined },
     side,
     ...liveOf(request, page),
+    ...benchOf(deps, request, page),
     keysOff: principal?.kind === 'staff' && !principal.shortcuts,
   };
 }

@@ -1,0 +1,114 @@
+import { type Bench, benchOf } from './unsent/bench.ts';
+import { goOnChanging } from './unsent/changing.ts';
+import { isKeeping, renewKey } from './unsent/form.ts';
+import { heardFrom, keepSending } from './unsent/keep-sending.ts';
+import { askForWaking, forgetPages, keepPages } from './unsent/kept-pages.ts';
+import { copyOf, type Markup, markupHere } from './unsent/markup.ts';
+import type { Outcome } from './unsent/post.ts';
+import { showOnTape, showUnsent, wordsOfAll } from './unsent/show.ts';
+import { hasSignal, onSignal, tellSignal } from './unsent/signal.ts';
+import { allEntries, changeEntry, deleteEntry, type Entry } from './unsent/store.ts';
+import { sendByScript } from './unsent/submit.ts';
+import { onOthers } from './unsent/tell.ts';
+
+const FILE_STAYS =
+  'Not sent: no signal. The picture is still chosen here; press again when the signal is back.';
+
+function say(text: string): void {
+  const status = document.querySelector('#status');
+  if (status !== null) status.textContent = text;
+}
+
+/** What was refused under the eyes of the person is in its form again; where that page never came it is not lost. */
+async function settleHanded(entries: readonly Entry[]): Promise<void> {
+  const answersForm = document.querySelector<HTMLElement>('main')?.dataset.beside !== undefined;
+  for (const { id, state } of entries) {
+    if (state !== 'handed') continue;
+    if (answersForm) await deleteEntry(id);
+    else await changeEntry(id, { state: 'refused' });
+  }
+}
+
+/** Shows what waits, and shows it again whenever that changes. */
+function painter(made: Markup, bench: Bench) {
+  const section = copyOf(made.section);
+  section.hidden = true;
+  document.querySelector('#main')?.before(section);
+  const now = { ended: bench.ended, sending: false };
+  let entries: readonly Entry[] = [];
+  async function paint(): Promise<void> {
+    entries = await allEntries().catch(() => []);
+    showUnsent(section, made, entries, bench, { ...now, signal: hasSignal() }, again);
+    showOnTape(made, entries, bench);
+  }
+  function again(): void {
+    void paint();
+  }
+  section.querySelector('button[data-do=copy]')?.addEventListener('click', () => {
+    navigator.clipboard.writeText(wordsOfAll(entries)).then(
+      () => say('Copied.'),
+      () => say('This browser does not copy: mark the words and copy them by hand.'),
+    );
+  });
+  return { now, again };
+}
+
+/**
+ * The builder's phone without a signal: pages that were kept open, entries that were made wait and go out once each,
+ * in order. On every other page there is nothing to do.
+ */
+export function goOnWithoutSignal(): void {
+  const bench = benchOf(document.documentElement);
+  const made = markupHere();
+  if (bench === undefined || made === undefined) return;
+  const { now, again } = painter(made, bench);
+  // A page that comes from this device came without a signal, whatever the browser thinks of the line.
+  if (bench.keptAt !== undefined) tellSignal(false);
+  onSignal(again);
+  onOthers(again);
+  document.addEventListener('page-merged', again);
+  again();
+  const { link } = bench;
+  if (bench.ended) void forgetPages();
+  if (link !== undefined) startSending(link, now, again);
+  if (link !== undefined && bench.worker !== undefined)
+    // A browser may refuse to keep pages; the page works all the same.
+    keepPages(bench.worker).catch(() => undefined);
+}
+
+function startSending(link: string, now: { ended: boolean; sending: boolean }, again: () => void): void {
+  for (const form of document.forms) if (isKeeping(form)) renewKey(form);
+  function took(outcome: Outcome | undefined): void {
+    if (outcome?.kind !== 'ended') return;
+    now.ended = true;
+    void forgetPages();
+  }
+  const sending = keepSending(link, {
+    before() {
+      now.sending = true;
+      again();
+    },
+    after({ stopped }) {
+      now.sending = false;
+      took(stopped);
+      again();
+    },
+  });
+  sendByScript(link, (outcome, file) => {
+    took(outcome);
+    if (outcome?.kind === 'later') heardFrom({ outcomes: new Map(), stopped: outcome });
+    if (outcome?.kind === 'later' && file) say(FILE_STAYS);
+    if (outcome === undefined || outcome.kind === 'later') {
+      sending.soon();
+      askForWaking().catch(() => undefined);
+    }
+    again();
+  });
+  allEntries()
+    .then(async (entries) => {
+      await settleHanded(entries);
+      const told = await goOnChanging(entries);
+      if (told !== undefined) say(told);
+    })
+    .then(again, again);
+}

@@ -1,0 +1,20 @@
+/** What a page of the builder knows of itself; undefined on every other page. */
+export interface Bench {
+  /** Undefined where the page can't tell: no such step, or the link has ended. */
+  readonly link: string | undefined;
+  readonly ended: boolean;
+  /** When this page was made, where it comes from what is kept on this device. */
+  readonly keptAt: Date | undefined;
+  /** Where the worker is that keeps pages. */
+  readonly worker: string | undefined;
+}
+
+export function benchOf({ dataset }: HTMLElement): Bench | undefined {
+  if (dataset.bench === undefined) return undefined;
+  return {
+    link: dataset.link,
+    ended: dataset.bench === 'ended',
+    keptAt: dataset.kept === undefined ? undefined : new Date(dataset.kept),
+    worker: dataset.worker,
+  };
+}

@@ -1,0 +1,40 @@
+/** What the lines at the top of the builder's page are made from. */
+export interface Standing {
+  readonly signal: boolean;
+  /** The link has ended, or is not open in this browser. */
+  readonly ended: boolean;
+  readonly sending: boolean;
+  readonly waiting: number;
+  readonly refused: number;
+  /** Typed under another link that was open in this browser. */
+  readonly ofOthers: number;
+}
+
+const one = (count: number, single: string, many: string) => (count === 1 ? single : many);
+
+/** One line that is read in two seconds; empty where there is nothing to say. */
+export function headlineOf({ signal, ended, sending, waiting, refused, ofOthers }: Standing): string {
+  const lost = waiting + refused;
+  if (ended) return lost === 0 ? 'This link has ended.' : `This link has ended. ${lost} not sent.`;
+  const said = [
+    ...(signal ? [] : ['No signal.']),
+    ...(waiting === 0 ? [] : [signal && sending ? `Sending ${waiting}.` : `${waiting} not sent yet.`]),
+    ...(refused === 0 ? [] : [`${refused} ${one(refused, 'was', 'were')} not taken.`]),
+    ...(ofOthers === 0 ? [] : [`${ofOthers} of another link not sent.`]),
+  ];
+  return said.join(' ');
+}
+
+/** What follows from it. */
+export function hintOf({ signal, ended, waiting, refused, ofOthers }: Standing): string {
+  if (ended)
+    return waiting + refused === 0
+      ? 'Ask the desk for a new one.'
+      : 'Copy them, and tell the desk. If the link still runs, open it again and they are sent.';
+  if (refused > 0) return 'Nothing of these was kept. Change them, or delete them.';
+  if (ofOthers > 0) return 'Open that link again to send them, or copy them.';
+  if (signal) return '';
+  return waiting === 0
+    ? 'Go on: what you enter waits on this phone.'
+    : 'The desk has not seen these. They go out in order when the signal is back.';
+}

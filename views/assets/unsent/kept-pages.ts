@@ -1,0 +1,42 @@
+/** Caches of pages begin so; what follows is the version of the worker, and the link. */
+export const PAGES = 'pages ';
+
+/** Nothing of a link that has ended stays on this device but what its holder typed. */
+export async function forgetPages(but?: string): Promise<void> {
+  if (!('caches' in globalThis)) return;
+  const names = await caches.keys();
+  await Promise.all(
+    names.filter((name) => name.startsWith(PAGES) && name !== but).map((name) => caches.delete(name)),
+  );
+}
+
+function isSync(value: unknown): value is { register(tag: string): Promise<void> } {
+  return (
+    typeof value === 'object' && value !== null && 'register' in value && typeof value.register === 'function'
+  );
+}
+
+/** The steps that this page leads to. */
+function stepsHere(): string[] {
+  const steps = `${document.querySelector<HTMLElement>('main')?.dataset.steps ?? ''}/`;
+  if (steps === '/') return [];
+  const links = [...document.querySelectorAll<HTMLAnchorElement>('a[href]')];
+  const paths = links.map((link) => new URL(link.href)).filter((to) => to.pathname.startsWith(steps));
+  return [...new Set(paths.map((to) => to.pathname))];
+}
+
+/** Has the worker keep the pages of the link on this device, so that they open without a signal. */
+export async function keepPages(worker: string): Promise<void> {
+  if (!('serviceWorker' in navigator)) return;
+  await navigator.serviceWorker.register(worker, { scope: '/bench' });
+  const { active } = await navigator.serviceWorker.ready;
+  active?.postMessage({ keep: [location.pathname, ...stepsHere()] });
+}
+
+/** Has the browser wake the worker when the signal is back, also after the page was closed, where it can. */
+export async function askForWaking(): Promise<void> {
+  if (!('serviceWorker' in navigator)) return;
+  const registration = await navigator.serviceWorker.getRegistration('/bench');
+  if (registration === undefined || !('sync' in registration)) return;
+  if (isSync(registration.sync)) await registration.sync.register('send');
+}

@@ -1,0 +1,41 @@
+import type { Entry } from './store.ts';
+
+/** The markup that the page brings along, so that what a script shows looks as the service's own parts do. */
+export interface Markup {
+  readonly section: HTMLElement;
+  readonly entry: HTMLElement;
+  readonly line: HTMLElement;
+}
+
+export function markupHere(): Markup | undefined {
+  const made = document.querySelector<HTMLTemplateElement>('template#unsent-made')?.content;
+  const section = made?.querySelector<HTMLElement>('.unsent');
+  const entry = section?.querySelector<HTMLElement>('.unsent-entry');
+  const line = made?.querySelector<HTMLElement>('.tape-line');
+  if (!section || !entry || !line) return undefined;
+  return { section, entry, line };
+}
+
+/** Puts text into the part of an element; a part that is not there is none of this markup. */
+export function put(within: Element, part: string, text: string): void {
+  const place = within.querySelector(part);
+  if (place !== null && place.textContent !== text) place.textContent = text;
+}
+
+export const copyOf = (element: HTMLElement): HTMLElement => document.importNode(element, true);
+
+const CLOCK = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' });
+
+export const clock = (at: number | Date): string => CLOCK.format(at);
+
+/** Where an entry is. */
+export function placeOf(entry: Entry, link: string | undefined): string {
+  if (entry.state === 'refused' || entry.state === 'handed') return 'not taken';
+  if (entry.state === 'changing') return 'held back while you change it';
+  if (link !== undefined && entry.link !== link) return 'not sent, of another link';
+  return entry.tried ? 'no answer yet, may have arrived' : 'not sent yet';
+}
+
+/** Where an entry is, and since when. */
+export const stateOf = (entry: Entry, link: string | undefined): string =>
+  `${placeOf(entry, link)}, ${clock(entry.at)}`;

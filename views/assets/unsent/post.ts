@@ -1,0 +1,58 @@
+import type { Entry } from './store.ts';
+
+/** What became of an entry that was sent. */
+export type Outcome =
+  | { readonly kind: 'kept'; readonly location: string }
+  /** Nothing is kept by this form: it shows something, on a page. */
+  | { readonly kind: 'shown' }
+  | { readonly kind: 'refused'; readonly why: string }
+  /** This browser speaks for the link no longer. */
+  | { readonly kind: 'ended' }
+  /** No answer, or one that says to come again. */
+  | { readonly kind: 'later'; readonly signal: boolean };
+
+/** An answer takes well under a second; over a line that carries nothing a request hangs for minutes. */
+const ANSWER_MS = 20_000;
+
+const COME_AGAIN: ReadonlySet<number> = new Set([408, 429, 502, 503, 504]);
+
+/** The key came with other words before: so the first sending did arrive. */
+const ARRIVED = 'It did arrive when it was first sent, as it was typed then. Correct that entry instead.';
+
+const text = (value: unknown): string => (typeof value === 'string' ? value : '');
+
+function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null;
+}
+
+async function whyOf(response: Response): Promise<string> {
+  const problem: unknown = await response.json().catch(() => undefined);
+  if (!isRecord(problem)) return `The service refused it (${response.status}).`;
+  if (problem.code === 'key-reused') return ARRIVED;
+  const said = text(problem.detail) || text(problem.title);
+  return /[.?]$/.test(said) ? said : `${said}.`;
+}
+
+async function outcomeOf(response: Response): Promise<Outcome> {
+  const { status } = response;
+  if (status === 201) return { kind: 'kept', location: response.headers.get('location') ?? '' };
+  if (status === 200) return { kind: 'shown' };
+  if (status === 401 || status === 403 || status === 410) return { kind: 'ended' };
+  // Any other answer is about this entry: one that the service stumbles over must not hold up those behind it.
+  if (COME_AGAIN.has(status)) return { kind: 'later', signal: true };
+  return { kind: 'refused', why: await whyOf(response) };
+}
+
+/** Posts what a form holds, for its outcome alone. */
+export async function post(action: string, link: string, body: BodyInit): Promise<Outcome> {
+  const headers = { prefer: 'return=minimal', 'benchcall-link': link };
+  const signal = AbortSignal.timeout(ANSWER_MS);
+  try {
+    return await outcomeOf(await fetch(action, { method: 'POST', headers, body, signal, cache: 'no-store' }));
+  } catch {
+    return { kind: 'later', signal: false };
+  }
+}
+
+export const postEntry = ({ action, link, fields }: Entry): Promise<Outcome> =>
+  post(action, link, new URLSearchParams(fields.map(([name, value]) => [name, value])));

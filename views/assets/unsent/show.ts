@@ -1,0 +1,118 @@
+import type { Bench } from './bench.ts';
+import { startChange } from './changing.ts';
+import { headlineOf, hintOf, type Standing } from './headline.ts';
+import { clock, copyOf, type Markup, placeOf, put, stateOf } from './markup.ts';
+import { deleteEntry, type Entry } from './store.ts';
+import { tellOthers } from './tell.ts';
+
+/** What the whole page knows beside the entries. */
+export type Now = Pick<Standing, 'signal' | 'ended' | 'sending'>;
+
+const SURE = 'Delete for good';
+
+function button(within: Element, does: string): HTMLButtonElement | null {
+  return within.querySelector<HTMLButtonElement>(`button[data-do=${does}]`);
+}
+
+/** The first press asks, the second deletes: a thumb in a glove hits what it did not mean to. */
+function offerDeleting(entry: Entry, item: Element, changed: () => void): void {
+  const press = button(item, 'delete');
+  press?.addEventListener('click', () => {
+    if (press.textContent !== SURE) {
+      press.textContent = SURE;
+      return;
+    }
+    deleteEntry(entry.id).then(() => {
+      tellOthers();
+      changed();
+    }, changed);
+  });
+}
+
+function itemOf(entry: Entry, made: Markup, bench: Bench, now: Now, changed: () => void): HTMLElement {
+  const item = copyOf(made.entry);
+  item.dataset.entry = String(entry.id);
+  item.classList.toggle('is-refused', entry.state === 'refused');
+  put(item, '.unsent-pressed', entry.pressed);
+  put(item, '.unsent-typed', entry.typed);
+  put(item, '.unsent-state', stateOf(entry, bench.link));
+  put(item, '.unsent-why', entry.state === 'refused' ? (entry.refusal ?? '') : '');
+  const change = button(item, 'change');
+  if (change !== null) change.hidden = now.ended || entry.link !== bench.link;
+  change?.addEventListener('click', () => void startChange(entry).finally(changed));
+  offerDeleting(entry, item, changed);
+  return item;
+}
+
+/** An item that shows the same stays in its place, with the focus and a press that was half meant. */
+function fillList(
+  list: Element,
+  entries: readonly Entry[],
+  item: (entry: Entry) => HTMLElement,
+  ended: boolean,
+): void {
+  const here = new Map([...list.children].map((each) => [each.getAttribute('data-shows'), each]));
+  const next = entries.map((entry) => {
+    const shows = JSON.stringify([entry, ended]);
+    const made = here.get(shows) ?? item(entry);
+    made.setAttribute('data-shows', shows);
+    return made;
+  });
+  const same = next.length === list.children.length && next.every((each, at) => each === list.children[at]);
+  if (same) return;
+  list.replaceChildren(...next);
+  list.scrollTop = list.scrollHeight;
+}
+
+const standingOf = (entries: readonly Entry[], bench: Bench, now: Now): Standing => {
+  const own = entries.filter((entry) => bench.link === undefined || entry.link === bench.link);
+  const refused = own.filter(({ state }) => state === 'refused').length;
+  return { ...now, refused, waiting: own.length - refused, ofOthers: entries.length - own.length };
+};
+
+/** The words of every entry, for a message to the desk. */
+export const wordsOfAll = (entries: readonly Entry[]): string =>
+  entries.map(({ pressed, typed, at }) => `${clock(at)} ${pressed}: ${typed}`).join('\n');
+
+/** Shows at the top of the page how things are, and every entry that has not gone through. */
+export function showUnsent(
+  section: HTMLElement,
+  made: Markup,
+  entries: readonly Entry[],
+  bench: Bench,
+  now: Now,
+  changed: () => void,
+): void {
+  const standing = standingOf(entries, bench, now);
+  const title = headlineOf(standing);
+  const from = bench.keptAt === undefined || now.signal ? '' : ` This page is from ${clock(bench.keptAt)}.`;
+  section.hidden = title === '';
+  put(section, '.unsent-title', title);
+  put(section, '.unsent-hint', `${hintOf(standing)}${from}`.trim());
+  const list = section.querySelector('.unsent-list');
+  if (list !== null) fillList(list, entries, (entry) => itemOf(entry, made, bench, now, changed), now.ended);
+  const copy = button(section, 'copy');
+  const toTake = now.ended || standing.ofOthers > 0;
+  if (copy !== null) copy.hidden = !toTake || entries.length === 0 || !('clipboard' in navigator);
+}
+
+/** Each entry also where it will be seen once it is kept: at the end of the tape. */
+export function showOnTape(made: Markup, entries: readonly Entry[], bench: Bench): void {
+  for (const old of document.querySelectorAll('.tape-unsent')) old.remove();
+  const strip = document.querySelector('.tape-window');
+  if (strip === null) return;
+  const lines = entries
+    .filter((entry) => entry.link === bench.link)
+    .map((entry) => {
+      const line = copyOf(made.line);
+      line.id = `line-unsent-${entry.id}`;
+      put(line, '.tape-entry > span', `${entry.pressed}: ${entry.typed}`);
+      put(line, '.tape-place', placeOf(entry, bench.link));
+      put(line, '.tape-who', clock(entry.at));
+      return line;
+    });
+  if (lines.length === 0) return;
+  const roll = strip.querySelector('ol') ?? strip.appendChild(document.createElement('ol'));
+  roll.classList.add('tape-roll');
+  roll.append(...lines);
+}

@@ -1,0 +1,10 @@
+const channel = 'BroadcastChannel' in globalThis ? new BroadcastChannel('benchcall-unsent') : undefined;
+
+/** Tells the other pages of this browser that the list of what waits has changed. */
+export function tellOthers(): void {
+  channel?.postMessage('changed');
+}
+
+export function onOthers(heard: () => void): void {
+  channel?.addEventListener('message', heard);
+}

@@ -1,0 +1,60 @@
+type Filled = HTMLInputElement | HTMLTextAreaElement | HTMLSelectElement;
+
+const plain = (text: string | null | undefined) => (text ?? '').replace(/\s+/g, ' ').trim();
+
+type Ticked = HTMLInputElement & { readonly type: 'radio' | 'checkbox' };
+
+const isTicked = (control: Filled): control is Ticked =>
+  control instanceof HTMLInputElement && (control.type === 'radio' || control.type === 'checkbox');
+
+function isFilled(control: Element): control is Filled {
+  if (control instanceof HTMLInputElement) {
+    if (control.type === 'hidden' || control.type === 'file') return false;
+    if (isTicked(control)) return control.checked;
+    return control.value.trim() !== '';
+  }
+  return (
+    (control instanceof HTMLTextAreaElement || control instanceof HTMLSelectElement) &&
+    control.value.trim() !== ''
+  );
+}
+
+function isAsMade(control: Filled): boolean {
+  if (isTicked(control)) return control.checked === control.defaultChecked;
+  if (control instanceof HTMLSelectElement)
+    return [...control.selectedOptions].every((option) => option.defaultSelected);
+  return control.value === control.defaultValue;
+}
+
+/** The label's own words, without what is only drawn or only beside them. */
+function labelOf(control: Filled): string {
+  const label = control.labels?.item(0)?.cloneNode(true);
+  if (!(label instanceof Element)) return plain(control.name);
+  for (const beside of label.querySelectorAll('.field-hint, .field-optional')) beside.remove();
+  return plain(label.textContent);
+}
+
+function said(control: Filled): string {
+  if (control instanceof HTMLSelectElement)
+    return `${labelOf(control)}: ${[...control.selectedOptions].map((option) => plain(option.text)).join(', ')}`;
+  if (isTicked(control)) return labelOf(control);
+  return `${labelOf(control)}: ${plain(control.value)}`;
+}
+
+/** A form of few fields is told whole; of a long one only what was typed into it. */
+const FEW = 6;
+
+/** What a form holds, in the words that are on it. */
+export function typedIn(form: HTMLFormElement): string {
+  const filled = [...form.elements].filter(isFilled);
+  const told = filled.length <= FEW ? filled : filled.filter((control) => !isAsMade(control));
+  return told.map(said).join('; ');
+}
+
+/** The words on a button, without its key. */
+export function wordsOn(button: Element | null): string {
+  const copy = button?.cloneNode(true);
+  if (!(copy instanceof Element)) return '';
+  for (const key of copy.querySelectorAll('kbd')) key.remove();
+  return plain(copy.textContent);
+}
