@@ -48,7 +48,9 @@ function lookInto(chance: Chance, recorded: RecordedCall, question: AssessedQues
   const was = found(chance, recorded.call, code);
   const setUpId = about.of === 'set-up' ? { setUpId: about.setUpId } : {};
   const common = { question: keptWords(ask), questionId: id, code, ...setUpId };
-  if (code === 'lash-left-in' && was === undefined) recorded.build.answer({ ...common, answer: 'zero' });
+  // The swap test was asked for, and the arm was moved for it.
+  if (code === 'arm-sits-elsewhere') recorded.build.answer({ ...common, answer: 'moved' });
+  else if (code === 'lash-left-in' && was === undefined) recorded.build.answer({ ...common, answer: 'zero' });
   else {
     const answer = was === undefined ? 'not-found' : 'found';
     recorded.build.answer({ ...common, answer, found: was !== undefined });

@@ -132,7 +132,7 @@ export const BUILD_GROUPS: readonly SpecGroup[] = [
         path: 'pushrods.over',
         label: 'Length over',
         words: PUSHROD_OVER,
-        hint: 'The two are about .017 in apart.',
+        hint: 'Over the ends reads a little longer: say which it is.',
         gears: ['pushrod'],
       },
       { path: 'pushrods.taken', label: 'How it was taken', words: PUSHROD_TAKEN, gears: ['pushrod'] },

@@ -55,7 +55,7 @@ export const ADJUSTER_WORDS: Readonly<Record<AdjusterKind, AdjusterWords>> = {
     wears: 'the stem’s tip, the follower’s pad or roller, and the lobe',
   },
   bucket: { ...NEUTRAL, lock: 'the shim', wears: 'the bucket’s face, the stem’s tip and the lobe' },
-  'not-known': { ...NEUTRAL, wears: 'the stem’s tip, and what stands between it and the cam' },
+  'not-known': { ...NEUTRAL, wears: 'the stem’s tip, and the parts between it and the cam' },
 };
 
 /** What sets the gap of an engine: its valve gear, and of rockers on pushrods how they are mounted. */

@@ -55,12 +55,13 @@ function alsoSaid(groups: readonly GapGroup[], told: readonly GapGroup[]): strin
 function toldSaid(told: readonly GapGroup[], shared: string | undefined, room: number): string[] {
   const [worst, ...next] = told.map((group) => upperFirst(groupSaid(group, shared)));
   if (worst === undefined) return [];
-  const whole = [`worst first: ${lowerFirst(worst)}.`];
-  for (const said of next) {
-    if (wordsIn([...whole, said].join(' ')) > room) break;
-    whole.push(`${said}.`);
-  }
-  return [...whole, ...alsoSaid(told.slice(whole.length), told.slice(0, whole.length))];
+  const whole = [`worst first: ${lowerFirst(worst)}.`, ...next.map((said) => `${said}.`)];
+  const cutAt = (count: number): string[] => [
+    ...whole.slice(0, count),
+    ...alsoSaid(told.slice(count), told.slice(0, count)),
+  ];
+  const most = whole.findLastIndex((_, index) => wordsIn(cutAt(index + 1).join(' ')) <= room);
+  return cutAt(Math.max(most, 0) + 1);
 }
 
 function sentenceOf({ plan }: PlanGroup, groups: readonly GapGroup[]): string {

@@ -67,7 +67,7 @@ function readAgain(evidence: Evidence): Need[] {
   return [
     need(
       'lash-again',
-      `the gap of ${named} as it is since it was set`,
+      `the gap of ${named} since it was set`,
       `Read the gap of ${named} again, locked and at the same heat, and say whether the lock held.`,
       false,
       MUST_TURN,

@@ -59,7 +59,7 @@ function preloadTurned(set: TurnsEvidence, preload: number, { band, asked }: Ask
   if (preload < 0)
     return `${count} backed off from zero lash opens a gap of ${inches(-preload)} at the pushrod, ${inches(-preload * set.ratio)} at the valve. The plunger is against its clip, and does not follow.`;
   if (!isOverBand(set, band) || asked) {
-    const told = !asked ? '' : band.wanted ? ', as it is meant' : ', as its maker asks';
+    const told = !asked ? '' : band.wanted ? ', as wanted' : ', as its maker asks';
     return `${turnSaid(set.turns)} from zero lash: that moves the plunger ${inches(preload)} down${told}.${zeroSaid(set)}`;
   }
   return `${count} past zero lash ${set.turns > 1 ? 'press' : 'presses'} the plunger ${inches(preload)}: ${overSaid(set, preload, band)}.${zeroSaid(set)}`;
