@@ -20,6 +20,8 @@ export interface SpecGroup {
   readonly legend: string;
   readonly fields: readonly SpecField[];
   readonly hint?: string;
+  /** Seldom asked: one tap away at the desk until something of it is said. */
+  readonly seldom?: boolean;
   /** Rows of durations of this lobe stand below the fields. */
   readonly durations?: 'intake' | 'exhaust';
 }
@@ -114,6 +116,7 @@ export const BUILD_GROUPS: readonly SpecGroup[] = [
   },
   {
     legend: 'Inner spring, where there are two',
+    seldom: true,
     hint: 'With it, the figures above are the outer one’s alone: ask for each by itself, not for both together.',
     fields: [
       length('springs.inner.installedHeight', 'Inner: installed height', 'Left out, as the outer.'),
@@ -124,6 +127,7 @@ export const BUILD_GROUPS: readonly SpecGroup[] = [
   },
   {
     legend: 'Pushrods',
+    seldom: true,
     hint: 'Measured or told. One by a checking pushrod is worked out with the tip mark and geometry.',
     fields: [
       { ...length('pushrods.intake', 'Intake pushrod'), gears: ['pushrod'] },

@@ -69,6 +69,18 @@ function labelsOf(groups: readonly SpecGroup[], spec: BuildSpec): Record<string,
   return labels;
 }
 
+/** A group that is seldom asked is shut at the desk while nothing of it is said, asked back or changed by the other side. */
+function foldOf(group: SpecGroup, shown: FormState, { bench, other }: SpecFormOf): Pick<FormGroup, 'fold'> {
+  if (group.seldom !== true || bench) return {};
+  const inUse = group.fields.some(
+    ({ path }) =>
+      (shown.typed[path] ?? '') !== '' ||
+      shown.faults.some(({ field }) => field === path || field.startsWith(`${path}.`)) ||
+      other?.fields.has(path) === true,
+  );
+  return { fold: inUse ? 'open' : 'shut' };
+}
+
 interface SpecFormOf {
   readonly name: string;
   readonly action: string;
@@ -102,6 +114,7 @@ export function specForm(of: SpecFormOf): PageForm {
         (group): FormGroup => ({
           legend: group.legend,
           ...hinted(group.hint),
+          ...foldOf(group, shown, of),
           columns: !of.bench,
           slots: [
             ...group.fields.map((field) => specComponent(shown, field, extra(field.path))),
