@@ -22,8 +22,9 @@ const result = (page: Page) => page.locator('.result').first();
 const keep = async (page: Page, reading: string) => {
   await page.getByLabel('Reading at full lift').fill(reading);
   await page.getByLabel('Hand back on the base circle at').fill('0');
+  const answered = page.waitForEvent('load');
   await page.getByRole('button', { name: 'Keep reading' }).click();
-  await page.waitForLoadState();
+  await answered;
 };
 
 it('the desk opens the call at the step that is next, by keys alone', async () => {

@@ -32,7 +32,6 @@ function offerDeleting(entry: Entry, item: Element, changed: () => void): void {
 function itemOf(entry: Entry, made: Markup, bench: Bench, now: Now, changed: () => void): HTMLElement {
   const item = copyOf(made.entry);
   item.dataset.entry = String(entry.id);
-  item.classList.toggle('is-refused', entry.state === 'refused');
   put(item, '.unsent-pressed', entry.pressed);
   put(item, '.unsent-typed', entry.typed);
   put(item, '.unsent-state', stateOf(entry, bench.link));
