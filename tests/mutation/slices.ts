@@ -171,7 +171,7 @@ export const SLICES: readonly Slice[] = [
   {
     name: 'ratio-readings',
     sources: ['ratio-readings'],
-    tests: ['ratio-at-full-lift', 'ratio-through-lift', 'ratio-refused', 'deflection'],
+    tests: ['ratio-at-full-lift', 'ratio-through-lift', 'ratio-refused', 'ratio-readings/', 'deflection'],
   },
   {
     name: 'noise',
@@ -183,7 +183,7 @@ export const SLICES: readonly Slice[] = [
     name: 'kit',
     sources: ['kit'],
     tests: [
-      ...['adjuster', 'consequences/', 'cover-room', 'fastener-for-hole', 'gap-scan/', 'lash-shim'],
+      ...['kit/', 'adjuster', 'consequences/', 'cover-room', 'fastener-for-hole', 'gap-scan/', 'lash-shim'],
       ...['lift', 'lifter-preload', 'piston-to-valve', 'retainer-to-seal', 'stand-height', 'thread'],
     ],
     throughAssessment: ['mechanics/assessment/lift-tools', 'mechanics/assessment/lash'],
