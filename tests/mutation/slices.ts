@@ -1,13 +1,5 @@
-/** A part of the mechanics that is mutated by itself, with the tests that must notice. */
-export interface Slice {
-  readonly name: string;
-  /** Folders and files of `server/mechanics/`. */
-  readonly sources: readonly string[];
-  /** How the paths of the tests begin, below `tests/mechanics/`. */
-  readonly tests: readonly string[];
-  /** How the paths of tests begin that come to it through the assessment of a whole build, below `tests/`. */
-  readonly throughAssessment?: readonly string[];
-}
+import { ASSESSMENT_SLICES } from './assessment-slices.ts';
+import type { Slice } from './slice.ts';
 
 /** Computations that a folder of mechanics serves are mutated with it: one without the other says half. */
 const computations = (...names: string[]) => names.map((name) => `computations/${name}.ts`);
@@ -194,4 +186,5 @@ export const SLICES: readonly Slice[] = [
     tests: ['explain-readings/'],
     throughAssessment: ['mechanics/assessment/ratio-', 'assessment/ratio/', 'assessment/ratio-calls'],
   },
+  ...ASSESSMENT_SLICES,
 ];
