@@ -4,6 +4,12 @@ import type { Slice } from './slice.ts';
 const by = (folder: string, starts: readonly string[]) =>
   starts.map((start) => `assessment/${folder}/${start}*`);
 const letters = (folder: string, text: string) => by(folder, [...text]);
+const slice = (folder: string, told: string, text: string, throughAssessment: readonly string[]): Slice => ({
+  name: `assessment-${folder}-${told}`,
+  sources: letters(folder, text),
+  tests: [],
+  throughAssessment,
+});
 
 const at = (...starts: readonly string[]) => starts.map((start) => `mechanics/assessment/${start}`);
 
@@ -66,45 +72,37 @@ export const ASSESSMENT_SLICES: readonly Slice[] = [
     throughAssessment: at('next', 'stop', 'ratio-told', 'sheet', 'part', 'change', 'gear', 'noise', 'scan'),
   },
   {
-    name: 'assessment-change-a-k',
-    sources: letters('change', 'abcdefghijk'),
+    name: 'assessment-common',
+    sources: [
+      'assessment/common',
+      ...['assess', 'contact-asked', 'for-bench', 'headline-order', 'words-of'].map(
+        (name) => `assessment/${name}.ts`,
+      ),
+    ],
     tests: [],
-    throughAssessment: OF_CHANGE,
+    throughAssessment: at(
+      'next',
+      'stop',
+      'ratio-',
+      'contact-asked',
+      'sheet',
+      'change',
+      'gear',
+      'lash',
+      'scan',
+    ),
   },
-  {
-    name: 'assessment-change-n-w',
-    sources: letters('change', 'nprstw'),
-    tests: [],
-    throughAssessment: OF_CHANGE,
-  },
-  {
-    name: 'assessment-part-a-o',
-    sources: letters('part', 'abcdfhimo'),
-    tests: [],
-    throughAssessment: OF_PART,
-  },
-  { name: 'assessment-part-p-w', sources: letters('part', 'pqrstw'), tests: [], throughAssessment: OF_PART },
-  { name: 'assessment-ratio-a-c', sources: letters('ratio', 'abck'), tests: [], throughAssessment: OF_RATIO },
-  {
-    name: 'assessment-ratio-d-i',
-    sources: letters('ratio', 'defghiw'),
-    tests: [],
-    throughAssessment: OF_RATIO,
-  },
-  {
-    name: 'assessment-ratio-l-r',
-    sources: letters('ratio', 'lmnpqr'),
-    tests: [],
-    throughAssessment: OF_RATIO,
-  },
-  { name: 'assessment-ratio-s-v', sources: letters('ratio', 'stv'), tests: [], throughAssessment: OF_RATIO },
-  {
-    name: 'assessment-sheet-b-g',
-    sources: letters('sheet', 'bcdeg'),
-    tests: [],
-    throughAssessment: OF_SHEET,
-  },
-  { name: 'assessment-sheet-l-q', sources: letters('sheet', 'lopq'), tests: [], throughAssessment: OF_SHEET },
+  slice('change', 'a-k', 'abcdefghijk', OF_CHANGE),
+  slice('change', 'n-w', 'nprstw', OF_CHANGE),
+  slice('part', 'a-o', 'abcdfhimo', OF_PART),
+  slice('part', 'p-w', 'pqrstw', OF_PART),
+  slice('ratio', 'a-c', 'abc', OF_RATIO),
+  slice('ratio', 'd-k', 'defghik', OF_RATIO),
+  slice('ratio', 'l-q', 'lmnpq', OF_RATIO),
+  slice('ratio', 'r-s', 'rs', OF_RATIO),
+  slice('ratio', 't-w', 'tvw', OF_RATIO),
+  slice('sheet', 'b-g', 'bcdeg', OF_SHEET),
+  slice('sheet', 'l-q', 'lopq', OF_SHEET),
   {
     name: 'assessment-sheet-r-v',
     sources: [...letters('sheet', 'rv'), 'assessment/sheet/next'],
