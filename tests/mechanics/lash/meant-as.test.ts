@@ -75,6 +75,10 @@ describe('a usual lash', () => {
     // Within .004 of what is expected a lash is tuned (circle-track text): .020 against .0165.
     expect(typed(0.02, 0.0165)).toEqual([]);
     expect(typed(0.013, 0.0165)).toEqual([]);
+    // .005 is .003 off, and a tenth of it would be nearer: it is believed all the same.
+    expect(typed(0.005, 0.002)).toEqual([]);
+    // Ten times .0016 is in the middle of what cams ask for, and nothing says that it was meant.
+    expect(typed(0.0016)).toEqual([]);
   });
 
   test('and where the slip makes it that, within .002', () => {

@@ -52,6 +52,17 @@ describe('a dip between two looks, a tenth of a degree apart', () => {
     }
   });
 
+  test.each([10.045, 10.055])('narrower than a look, and seen at .44 and .16 of its depth: at %d', (at) => {
+    const found = least(1, { at: 5, deep: 0.86, wide: 2 }, { at, deep: 1, wide: 0.06 });
+    expect(found.gap).toBeCloseTo(0, 12);
+    expect(found.crankAngle / DEG).toBeCloseTo(at, 9);
+  });
+
+  test('just before the end, where another reads nearly as low', () => {
+    const found = least(1, { at: 5, deep: 0.0098, wide: 2 }, { at: 19.85, deep: 0.01, wide: 0.1 });
+    expect(found.gap).toBeCloseTo(0.99, 12);
+  });
+
   test('just before the end', () => {
     const found = least(1, { at: 19.85, deep: 0.01, wide: 0.1 });
     expect(found.gap).toBeCloseTo(0.99, 12);
