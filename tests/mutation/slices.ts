@@ -118,22 +118,9 @@ export const SLICES: readonly Slice[] = [
     name: 'questions',
     sources: ['questions'],
     tests: ['questions/'],
-    throughAssessment: [
-      ...[
-        'ratio',
-        'lift-tools',
-        'contact-asked',
-        'sheet',
-        'told-late',
-        'one-pass',
-        'lobe-read-late',
-        'gear',
-      ].map((start) => `mechanics/assessment/${start}`),
-      'assessment/ratio/',
-      'assessment/ratio-calls',
-      'assessment/sheet/',
-      'assessment/setting-calls',
-    ],
+    throughAssessment: ['contact-asked', 'lobe-read-late', 'sheet-asked'].map(
+      (start) => `mechanics/assessment/${start}`,
+    ),
   },
   {
     name: 'valve-sheet',
