@@ -22,10 +22,7 @@ const OF_SHEET = [
   ...['assessment/sheet/columns', 'assessment/sheet/groups', 'assessment/evidence-of-swaps'],
 ];
 const OF_PART = [...at('part', 'rods'), 'assessment/part/told', 'assessment/part/fastener'];
-const OF_CHANGE = [
-  ...at('change', 'scan-change', 'figures', 'next-of-change'),
-  ...['assessment/change/', 'assessment/forms/'],
-];
+const OF_CHANGE = [...at('change', 'scan-change', 'figures', 'next-of-change'), ...['assessment/change/']];
 
 /**
  * The assessment of a build, each part of it with the tests of its own sentences; the laws over generated builds
@@ -63,7 +60,7 @@ export const ASSESSMENT_SLICES: readonly Slice[] = [
     name: 'assessment-workings',
     sources: ['assessment/workings'],
     tests: [],
-    throughAssessment: ['assessment/kept-workings', 'assessment/forms/', ...at('rods')],
+    throughAssessment: ['assessment/kept-workings', 'assessment/setting-calls', ...at('rods')],
   },
   {
     name: 'assessment-next',
