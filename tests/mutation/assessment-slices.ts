@@ -40,15 +40,15 @@ export const ASSESSMENT_SLICES: readonly Slice[] = [
     sources: ['assessment/lash', 'assessment/gear'],
     tests: ['lash/'],
     throughAssessment: [
-      ...at('lash', 'told-late-lash', 'gear', 'noise-of-gear', 'stop'),
-      'assessment/setting-calls',
+      ...at('lash', 'told-late-lash', 'gear', 'noise-of-gear', 'no-such-valve', 'bucket-lift', 'stop'),
+      ...['assessment/setting-calls', 'assessment/forms/shims'],
     ],
   },
   {
     name: 'assessment-marks',
     sources: ['assessment/marks', 'assessment/scans', 'assessment/figures'],
     tests: ['tip-mark/'],
-    throughAssessment: [...at('marks', 'scan', 'figures'), 'assessment/scans/'],
+    throughAssessment: [...at('marks', 'least-sweep', 'scan', 'figures'), 'assessment/scans/'],
   },
   {
     name: 'assessment-timing',
