@@ -49,14 +49,12 @@ describe('what each question rests on', () => {
   );
 
   it.each(ROWS.map(([code, input], at) => [`${code} ${at}`, input] as const))(
-    '%s: with anything left out, all sentences are whole',
+    '%s: with any one thing left out, all sentences are whole',
     (_, input) => {
       expectWhole(input, questionsFor(input));
-      for (const [at, one] of OPTIONAL.entries()) {
-        for (const other of OPTIONAL.slice(at)) {
-          const left = without(input, [one, other]);
-          expectWhole(left, questionsFor(left));
-        }
+      for (const field of OPTIONAL) {
+        const left = without(input, [field]);
+        expectWhole(left, questionsFor(left));
       }
     },
   );
