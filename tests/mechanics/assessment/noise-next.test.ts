@@ -12,8 +12,7 @@ describe('what is asked next', () => {
   const codes = (more: Parameters<typeof noiseOf>[0] = {}) => checks(more).map(({ code }) => code);
 
   test('damage first, then lifters and valve; as it stands, the gap, parts off, the lobe at last', () => {
-    const { lifter: _, ...unsaid } = { cylinders: 8, lifter: undefined, mounting: 'stud' } as const;
-    const order = codes({ engine: unsaid });
+    const order = codes({ engine: { cylinders: 8, mounting: 'stud' } });
     expect(order.slice(0, 3)).toEqual(['noise-signs', 'lifter', 'noise-which']);
     const at = (code: string) => order.indexOf(code);
     expect(at('noise-nut')).toBeLessThan(at('lash'));
