@@ -5,6 +5,7 @@ import { describeContract } from './helpers/bad-input.ts';
 import { expectNear } from './helpers/near.ts';
 import { inches, mm } from './helpers/quantities.ts';
 import { runner } from './helpers/runner.ts';
+import { describeSaid } from './helpers/said.ts';
 import { expectSoundUnderFire } from './helpers/under-fire.ts';
 
 const { run, number, faults } = runner(computation);
@@ -84,6 +85,10 @@ test('an error as large as half its arm, or a ratio above 100, can’t be', () =
   ]);
 });
 
+test('a ratio of a hundred is still taken', () => {
+  expectNear(number({ shut: place(200, 2, 0) }, 'shut.ratio'), 100);
+});
+
 test('in inches the same', () => {
   const inch = (value: number) => ({ value: inches(value / 25.4), errorLimit: inches(0.3 / 25.4) });
   const body = { shut: { toValve: inch(36), toCam: inch(24) } };
@@ -95,3 +100,16 @@ test('under fire', () => {
 }, 30_000);
 
 describeContract(computation, { body: { shut: place(36, 24) } });
+
+const settledOnTheEngine = ['read on the engine', 'maker'];
+describeSaid(computation, {
+  assumes: [
+    ['one place', { shut: place(36, 24) }, ['square to the line', 'independently', 'of the place']],
+    [
+      'both ends',
+      { shut: place(36, 24), open: place(36, 22) },
+      ['square to the line', 'independently', 'only rises or only falls'],
+    ],
+  ],
+  warns: [['one place', { shut: place(36, 24) }, settledOnTheEngine]],
+});

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { readdir, readFile } from 'node:fs/promises';
 
-import type { Slice } from './slices.ts';
+import type { Slice } from './slice.ts';
 
 const MECHANICS = 'server/mechanics/';
 const TESTS = 'tests/';
@@ -15,6 +15,12 @@ async function filesBelow(folder: string): Promise<string[]> {
   return names.filter((name) => name.endsWith('.ts')).sort();
 }
 
+/** A folder, a file, or with `*` at the end how its path begins. */
+const isOf = (file: string, source: string): boolean =>
+  source.endsWith('*')
+    ? file.startsWith(source.slice(0, -1))
+    : file === source || file.startsWith(`${source}/`);
+
 /** The files of a slice, from the root of the project. */
 export async function filesOf(slice: Slice): Promise<{ sources: string[]; tests: string[] }> {
   const sources = await filesBelow(MECHANICS);
@@ -22,7 +28,7 @@ export async function filesOf(slice: Slice): Promise<{ sources: string[]; tests:
   const starts = [...slice.tests.map((start) => `mechanics/${start}`), ...(slice.throughAssessment ?? [])];
   return {
     sources: sources
-      .filter((file) => slice.sources.some((source) => file === source || file.startsWith(`${source}/`)))
+      .filter((file) => slice.sources.some((source) => isOf(file, source)))
       .filter((file) => !LEFT_OUT.test(file))
       .map((file) => MECHANICS + file),
     tests: tests

@@ -1,13 +1,5 @@
-/** A part of the mechanics that is mutated by itself, with the tests that must notice. */
-export interface Slice {
-  readonly name: string;
-  /** Folders and files of `server/mechanics/`. */
-  readonly sources: readonly string[];
-  /** How the paths of the tests begin, below `tests/mechanics/`. */
-  readonly tests: readonly string[];
-  /** How the paths of tests begin that come to it through the assessment of a whole build, below `tests/`. */
-  readonly throughAssessment?: readonly string[];
-}
+import { ASSESSMENT_SLICES } from './assessment-slices.ts';
+import type { Slice } from './slice.ts';
 
 /** Computations that a folder of mechanics serves are mutated with it: one without the other says half. */
 const computations = (...names: string[]) => names.map((name) => `computations/${name}.ts`);
@@ -126,22 +118,9 @@ export const SLICES: readonly Slice[] = [
     name: 'questions',
     sources: ['questions'],
     tests: ['questions/'],
-    throughAssessment: [
-      ...[
-        'ratio',
-        'lift-tools',
-        'contact-asked',
-        'sheet',
-        'told-late',
-        'one-pass',
-        'lobe-read-late',
-        'gear',
-      ].map((start) => `mechanics/assessment/${start}`),
-      'assessment/ratio/',
-      'assessment/ratio-calls',
-      'assessment/sheet/',
-      'assessment/setting-calls',
-    ],
+    throughAssessment: ['contact-asked', 'lobe-read-late', 'sheet-asked'].map(
+      (start) => `mechanics/assessment/${start}`,
+    ),
   },
   {
     name: 'valve-sheet',
@@ -171,7 +150,7 @@ export const SLICES: readonly Slice[] = [
   {
     name: 'ratio-readings',
     sources: ['ratio-readings'],
-    tests: ['ratio-at-full-lift', 'ratio-through-lift', 'ratio-refused', 'deflection'],
+    tests: ['ratio-at-full-lift', 'ratio-through-lift', 'ratio-refused', 'ratio-readings/', 'deflection'],
   },
   {
     name: 'noise',
@@ -183,7 +162,7 @@ export const SLICES: readonly Slice[] = [
     name: 'kit',
     sources: ['kit'],
     tests: [
-      ...['adjuster', 'consequences/', 'cover-room', 'fastener-for-hole', 'gap-scan/', 'lash-shim'],
+      ...['kit/', 'adjuster', 'consequences/', 'cover-room', 'fastener-for-hole', 'gap-scan/', 'lash-shim'],
       ...['lift', 'lifter-preload', 'piston-to-valve', 'retainer-to-seal', 'stand-height', 'thread'],
     ],
     throughAssessment: ['mechanics/assessment/lift-tools', 'mechanics/assessment/lash'],
@@ -194,4 +173,5 @@ export const SLICES: readonly Slice[] = [
     tests: ['explain-readings/'],
     throughAssessment: ['mechanics/assessment/ratio-', 'assessment/ratio/', 'assessment/ratio-calls'],
   },
+  ...ASSESSMENT_SLICES,
 ];

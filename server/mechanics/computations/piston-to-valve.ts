@@ -83,10 +83,11 @@ function lobeOf(given: Given): LiftCurve {
 
 /** Where no lift is left the lash took it; without lash there was none to begin with. */
 function refuseNoLift(given: Given): void {
-  const { lash = 0, ratio: rockerRatio, profile } = given;
+  const { lash = 0, ratio: rockerRatio } = given;
   const { highest } = lobeOf(given);
   if (highest * rockerRatio - lash > 0) return;
-  const without = highest > 0 ? 'ratio' : profile === undefined ? 'lifts' : 'profile/lobeLift';
+  // A card’s lobe lift is above zero: only readings can be without any.
+  const without = highest > 0 ? 'ratio' : 'lifts';
   impossible([lash > 0 ? 'lash' : without], 'leaves no lift: the valve would not open');
 }
 

@@ -1,7 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { CAUSE_NAMES, type CauseName } from '../../../server/mechanics/noise/causes.ts';
 import { effectOf, possibleEffects, WEIGHS } from '../../../server/mechanics/noise/effects.ts';
-import { type Fact, pairsParted, parts, remaining, weigh } from '../../../server/mechanics/noise/weigh.ts';
+import {
+  contenders,
+  type Fact,
+  pairsParted,
+  parts,
+  remaining,
+  weigh,
+} from '../../../server/mechanics/noise/weigh.ts';
 import { answersTo, isNoiseQuestion, NOISE_QUESTIONS } from '../../../shared/schemas/noise.ts';
 
 const QUESTIONS = Object.keys(NOISE_QUESTIONS).filter(isNoiseQuestion);
@@ -72,6 +79,37 @@ describe('candidates are counted, not weighed', () => {
   });
 });
 
+describe('what was itself seen bad', () => {
+  const facts = [
+    { ...fact('seen', ['roller'], []), shows: ['roller'] as const },
+    fact('one', ['lobe', 'tip'], ['roller', 'oil']),
+    fact('two', ['lobe'], ['roller']),
+  ];
+
+  test('comes first and remains, however much is counted against it', () => {
+    const candidates = weigh(facts);
+    expect(candidates.slice(0, 3).map(({ cause }) => cause)).toEqual(['roller', 'lobe', 'tip']);
+    expect(candidates.filter(({ seen }) => seen).map(({ cause }) => cause)).toEqual(['roller']);
+    // All but the oil, which was not seen and has something against it.
+    expect(remaining(candidates)).toHaveLength(CAUSE_NAMES.length - 1);
+  });
+
+  test('is asked after, three facts behind or not', () => {
+    const first = ['one', 'two', 'three'].map((key) => fact(key, ['lobe'], []));
+    const second = fact('four', ['tip'], []);
+    const shown = { ...fact('five', [], []), shows: ['roller'] as const };
+    // Three for the lobe, one for the tip, none for the others (judgement, no published source: three behind is far).
+    const near = (given: readonly Fact[]) => contenders(weigh(given)).map(({ cause }) => cause);
+    expect(near([...first, second])).toEqual(['lobe', 'tip']);
+    expect(near([...first, second, shown])).toEqual(['roller', 'lobe', 'tip']);
+    expect(near(first.slice(1))).toEqual(weigh(first.slice(1)).map(({ cause }) => cause));
+  });
+
+  test('of none there is nobody to ask after', () => {
+    expect(contenders([])).toEqual([]);
+  });
+});
+
 describe('what a check parts', () => {
   const causes: readonly CauseName[] = ['tip', 'lobe', 'oil', 'spring'];
 
@@ -89,6 +127,16 @@ describe('what a check parts', () => {
       ),
     ).toBe(4);
     expect(pairsParted([{ for: causes, against: [] }], causes)).toBe(0);
+    expect(pairsParted([], causes)).toBe(0);
+  });
+
+  test('one effect of several is enough to part two causes', () => {
+    const effects = [
+      { for: ['tip', 'lobe'], against: [] },
+      { for: ['tip'], against: [] },
+    ] as const;
+    expect(parts(effects, 'tip', 'lobe')).toBe(true);
+    expect(parts(effects, 'oil', 'spring')).toBe(false);
   });
 
   test('every pair counted one by one gives the same, for every question', () => {

@@ -1,0 +1,121 @@
+import type { Slice } from './slice.ts';
+
+/** The files of a folder of the assessment by their first letters: the large folders are mutated in parts. */
+const by = (folder: string, starts: readonly string[]) =>
+  starts.map((start) => `assessment/${folder}/${start}*`);
+const letters = (folder: string, text: string) => by(folder, [...text]);
+const slice = (folder: string, told: string, text: string, throughAssessment: readonly string[]): Slice => ({
+  name: `assessment-${folder}-${told}`,
+  sources: letters(folder, text),
+  tests: [],
+  throughAssessment,
+});
+
+const at = (...starts: readonly string[]) => starts.map((start) => `mechanics/assessment/${start}`);
+
+const OF_RATIO = [
+  ...at('ratio-', 'lift-tools', 'contact-asked', 'set-ups-differ', 'told-late', 'lobe-read-late'),
+  ...at('bucket-lift', 'one-pass', 'stop'),
+];
+const OF_SHEET = [
+  ...at('sheet', 'swap-by-set-ups', 'told-late', 'one-pass', 'next.', 'contact-asked'),
+  ...['assessment/sheet/columns', 'assessment/sheet/groups', 'assessment/evidence-of-swaps'],
+];
+const OF_PART = [...at('part', 'rods'), 'assessment/part/told', 'assessment/part/fastener'];
+const OF_CHANGE = [...at('change', 'scan-change', 'figures', 'next-of-change'), ...['assessment/change/']];
+
+/**
+ * The assessment of a build, each part of it with the tests of its own sentences; the laws over generated builds
+ * take seconds, and what they alone would notice counts as not noticed.
+ */
+export const ASSESSMENT_SLICES: readonly Slice[] = [
+  {
+    name: 'assessment-noise',
+    sources: ['assessment/noise'],
+    tests: ['noise/'],
+    throughAssessment: at('noise', 'gear'),
+  },
+  {
+    name: 'assessment-lash',
+    sources: ['assessment/lash', 'assessment/gear'],
+    tests: ['lash/'],
+    throughAssessment: [
+      ...at('lash', 'told-late-lash', 'gear', 'noise-of-gear', 'no-such-valve', 'bucket-lift', 'stop'),
+      ...['assessment/setting-calls', 'assessment/forms/shims'],
+    ],
+  },
+  {
+    name: 'assessment-marks',
+    sources: ['assessment/marks', 'assessment/scans', 'assessment/figures'],
+    tests: ['tip-mark/'],
+    throughAssessment: [...at('marks', 'least-sweep', 'scan', 'figures'), 'assessment/scans/'],
+  },
+  {
+    name: 'assessment-timing',
+    sources: ['assessment/timing'],
+    tests: [],
+    throughAssessment: ['assessment/timing-calls', ...at('next.')],
+  },
+  {
+    name: 'assessment-workings',
+    sources: ['assessment/workings'],
+    tests: [],
+    throughAssessment: ['assessment/kept-workings', 'assessment/setting-calls', ...at('rods')],
+  },
+  {
+    name: 'assessment-next',
+    sources: ['assessment/next', 'assessment/missing', 'assessment/stop*'],
+    tests: [],
+    throughAssessment: at('next', 'stop', 'ratio-told', 'sheet', 'part', 'change', 'gear', 'noise', 'scan'),
+  },
+  {
+    name: 'assessment-common',
+    sources: [
+      'assessment/common',
+      ...['assess', 'contact-asked', 'for-bench', 'headline-order', 'words-of'].map(
+        (name) => `assessment/${name}.ts`,
+      ),
+    ],
+    tests: [],
+    throughAssessment: at(
+      'next',
+      'stop',
+      'ratio-',
+      'contact-asked',
+      'sheet',
+      'change',
+      'gear',
+      'lash',
+      'scan',
+    ),
+  },
+  slice('change', 'a-k', 'abcdefghijk', OF_CHANGE),
+  slice('change', 'n-w', 'nprstw', OF_CHANGE),
+  slice('part', 'a-o', 'abcdfhimo', OF_PART),
+  slice('part', 'p-w', 'pqrstw', OF_PART),
+  slice('ratio', 'a-c', 'abc', OF_RATIO),
+  slice('ratio', 'd-k', 'defghik', OF_RATIO),
+  slice('ratio', 'l-q', 'lmnpq', OF_RATIO),
+  slice('ratio', 'r-s', 'rs', OF_RATIO),
+  slice('ratio', 't-w', 'tvw', OF_RATIO),
+  slice('sheet', 'b-g', 'bcdeg', OF_SHEET),
+  slice('sheet', 'l-q', 'lopq', OF_SHEET),
+  {
+    name: 'assessment-sheet-r-v',
+    sources: [...letters('sheet', 'rv'), 'assessment/sheet/next'],
+    tests: [],
+    throughAssessment: OF_SHEET,
+  },
+  {
+    name: 'assessment-sheet-side',
+    sources: by('sheet', ['side-', 'siblings', 'short-before']),
+    tests: [],
+    throughAssessment: [...OF_SHEET, 'assessment/sheet/whole-side'],
+  },
+  {
+    name: 'assessment-sheet-swap',
+    sources: by('sheet', ['said', 'sheet', 'slips', 'swap']),
+    tests: [],
+    throughAssessment: OF_SHEET,
+  },
+];
