@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import setting from '../../../seeds/setting.json' with { type: 'json' };
-import { type Advice, adviceOf } from '../../../server/mechanics/tip-mark/advice.ts';
+import { adviceOf } from '../../../server/mechanics/tip-mark/advice.ts';
+import type { Advice } from '../../../server/mechanics/tip-mark/advice-types.ts';
 import { lengthSaid, toldOver } from '../../../server/mechanics/tip-mark/length-said.ts';
 import { markInShort, markQuestions } from '../../../server/mechanics/tip-mark/mark-questions.ts';
 import { pivotErrorOf } from '../../../server/mechanics/tip-mark/pivot-error.ts';
