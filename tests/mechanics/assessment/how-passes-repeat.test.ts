@@ -62,7 +62,7 @@ describe('a pass that stands a turn apart, on the running spring', () => {
 
   test('is looked at before another spring is fitted', () => {
     const { next, headlines } = running([0.66, 0.661, 0.66, 0.56]);
-    expect(next?.action).toBe('turn-miscounted');
+    expect(next?.action).toMatch(/^enter-again-pass-4/);
     expect(headlines[0]?.sentence).toContain(
       'pass 4 entered again or struck out: it reads .560 in, one turn',
     );
