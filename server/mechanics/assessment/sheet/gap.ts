@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { isSolidLifter } from '../../../../shared/lifters.ts';
 import { SHEET_KINDS } from '../../../../shared/schemas/sheet.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { verdictOfGap } from '../../consequences/gap-row.ts';
@@ -32,7 +33,7 @@ export interface JudgedGap {
 const WITH_LIFT: readonly GapName[] = ['piston-to-valve', 'retainer-to-seal'];
 
 const lifterOf = ({ engine }: Evidence) =>
-  engine.lifter === undefined ? undefined : engine.lifter.startsWith('solid') ? 'solid' : 'hydraulic';
+  engine.lifter === undefined ? undefined : isSolidLifter(engine.lifter) ? 'solid' : 'hydraulic';
 
 /** What a gap still needs that may read too large, because the lifter under it sinks. */
 export function sinkingNeeds({ lifter }: Pick<SheetEvidence, 'lifter'>, evidence: Evidence): string[] {

@@ -1,3 +1,4 @@
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { keysOf, sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
@@ -49,7 +50,7 @@ function claimOf(evidence: Evidence, rows: readonly SheetRow[]): Claim | undefin
 
 /** As it was said with the reading, else as the engine’s lifters are. */
 const mayHaveSunk = (lifter: LifterState, { engine }: Evidence): boolean =>
-  lifter === 'hydraulic' || (lifter === 'not-said' && engine.lifter?.startsWith('hydraulic') === true);
+  lifter === 'hydraulic' || (lifter === 'not-said' && isHydraulicLifter(engine.lifter));
 
 const middle = (values: readonly (number | undefined)[]): number => medianKnown(values) ?? 0;
 
