@@ -1,5 +1,6 @@
 import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { keysOf, sideOfValve } from '../../../../shared/schemas/words.ts';
+import { SIDES } from '../../../../shared/sides.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import { placeOf } from '../common/said.ts';
@@ -121,8 +122,6 @@ export interface LobeLevel {
   readonly card: number;
   readonly restsOn: readonly string[];
 }
-
-const SIDES: readonly Side[] = ['intake', 'exhaust'];
 
 /** Lobes of a side that all lie off the card alike, by more than card and tool explain. */
 export const lobesOffCard = (evidence: Evidence, rows: readonly SheetRow[]): LobeLevel[] =>
