@@ -160,7 +160,7 @@ const CALLS: readonly Call[] = [
     },
   },
   {
-    // 4 × .08125 = .325; no usual plunger goes past .300: common practice, no published source.
+    // 4 × .08125 = .325, over twice the .150 that is usual: common practice, no published source.
     name: 'four turns and no travel said: past what plungers usually go, nobody turns it',
     kept: [['lifter-preload', { ...PRELOAD, turns: 4 }]],
     check: (said) => {

@@ -37,7 +37,7 @@ const WOULD: Readonly<Record<GapName, readonly [before: string, behind: string]>
 };
 
 /** `the spring would go solid .012 in ± .006 before full lift` */
-export function touchSaid(name: GapName, gap: GapBounds): string {
+function touchSaid(name: GapName, gap: GapBounds): string {
   const [before, behind] = WOULD[name];
   return `${before} ${overlapSaid(gap)}${behind}`;
 }

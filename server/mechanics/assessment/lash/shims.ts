@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { InputFaults } from '../../../../shared/problems/faults.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { computation as lashShim } from '../../computations/lash-shim.ts';
@@ -158,7 +159,7 @@ export function shimsOf(evidence: Evidence): {
 } {
   const { gear, lifter, shimStock: stock = [] } = evidence.engine;
   const within = allowance('lash-as-set');
-  if (gear !== 'bucket' || lifter?.startsWith('hydraulic') === true)
+  if (gear !== 'bucket' || isHydraulicLifter(lifter))
     return { detail: { within, rows: [] }, quantities: [], headlines: [], notToRun: [] };
   const standing = evidence.lash.filter((line) => line.standing).toSorted(byPlace);
   const places = [...new Map(standing.map((line) => [placeOf(line), line])).values()];

@@ -1,3 +1,4 @@
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { adjusterKind } from '../../lash/adjuster-words.ts';
 import { inDoubt } from '../common/asked.ts';
 import { newestLash } from '../common/newest-lash.ts';
@@ -12,7 +13,7 @@ import { turnMade } from '../workings/turn-made.ts';
 import { MUST, MUST_TURN, type Need, need, worked } from './need.ts';
 
 /** A hydraulic lifter has no gap: how far its plunger is pressed down is what was set. */
-const isHydraulic = ({ engine }: Evidence): boolean => engine.lifter?.startsWith('hydraulic') ?? false;
+const isHydraulic = ({ engine }: Evidence): boolean => isHydraulicLifter(engine.lifter);
 
 const preload = (evidence: Evidence): Need =>
   need(

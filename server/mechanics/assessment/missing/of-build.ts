@@ -1,5 +1,6 @@
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { SIDES } from '../../../../shared/sides.ts';
 import { springNeeds } from '../../consequences/spring-needs.ts';
 import { listed } from '../common/said.ts';
 import type { Evidence, Side } from '../evidence.ts';
@@ -94,8 +95,6 @@ export const ofBuild = ({ engine, springs }: Evidence): Need[] => [
   ofLoads(springs),
   ofSolid(springs),
 ];
-
-const SIDES: readonly Side[] = ['intake', 'exhaust'];
 
 /** The sides of which a valve was set up or read; of neither, both: nobody knows yet which it will be. */
 function sidesRead(evidence: Evidence): readonly Side[] {

@@ -88,8 +88,20 @@ const LIFTER: Open = {
   effects: [],
 };
 
-/** Damage is asked after first, then what lifters are in it, and which valve it is: readings count by that. */
-const FIRST: readonly string[] = ['noise-signs', LIFTER.code, 'noise-which'];
+/** What holds the rockers says whether there is a stud to ask about. */
+const MOUNTING: Open = {
+  code: 'mounting',
+  thing: 'how the rockers are mounted',
+  sentence: 'Are the rockers on studs, on pedestals or on a shaft?',
+  step: 'build',
+  turns: false,
+  how: HOW['as-it-stands'],
+  effort: 'as-it-stands',
+  effects: [],
+};
+
+/** Damage is asked after first, then what lifters and mounting it has, and which valve it is: the rest counts by that. */
+const FIRST: readonly string[] = ['noise-signs', LIFTER.code, MOUNTING.code, 'noise-which'];
 
 /** What is said again after `not known`: nothing is turned before it is looked at. */
 const SIGNS_AGAIN = 'Open the filter and look at the oil before anything is turned. What is in it?';
@@ -137,7 +149,7 @@ export function openChecks(
   const partsFirst = ({ effects }: Open): number =>
     a !== undefined && b !== undefined && parts(effects, a, b) ? 1 : 0;
   const touches = suspected.includes('touching') ? [touching(place)] : [];
-  const left = [...questions, LIFTER, ...lashOf(checked), lobe(place), ...touches]
+  const left = [...questions, LIFTER, MOUNTING, ...lashOf(checked), lobe(place), ...touches]
     .map((open) => (open.code === 'noise-signs' && asked ? { ...open, sentence: SIGNS_AGAIN } : open))
     .filter(({ code }) => !known.has(code) && (!isNoiseQuestion(code) || checked.isAsked(code)))
     .map((open) => ({ open, pairs: pairsParted(open.effects, causes) }))
@@ -164,7 +176,9 @@ export const partingCheck = (
 
 /** Asked or seen as it stands: before anything is turned or comes off. */
 export const asItStands = ({ code }: Pick<NoiseCheck, 'code'>): boolean =>
-  code === LIFTER.code || (isNoiseQuestion(code) && WEIGHS[code].effort === 'as-it-stands');
+  code === LIFTER.code ||
+  code === MOUNTING.code ||
+  (isNoiseQuestion(code) && WEIGHS[code].effort === 'as-it-stands');
 
 /** Read at last, with the engine turned. */
 export const readAtLast = ({ code }: Pick<NoiseCheck, 'code'>): boolean =>

@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { planOf } from '../../../../shared/schemas/goals.ts';
 import { isNoiseQuestion, NOT_KNOWN, type NoiseQuestion } from '../../../../shared/schemas/noise.ts';
 import { CAUSES } from '../../noise/causes.ts';
@@ -17,7 +18,7 @@ import { factsOfAnswers } from './facts.ts';
 import { foundSaid, noiseNotToRun } from './not-to-run.ts';
 import { nutTold } from './nut-told.ts';
 import { gapsRead } from './of-gaps.ts';
-import { causesOf, isAskedOf } from './of-gear.ts';
+import { causesOf, isAskedOf, isMountingOpen } from './of-gear.ts';
 import { lobeOf } from './of-lobe.ts';
 import { factsOfRecord, hasGrown, type NoiseRecord, nutHasMoved, nutLine, placesAbout } from './of-record.ts';
 import { noiseSaid } from './said.ts';
@@ -53,6 +54,7 @@ function knownOf(evidence: Evidence, record: NoiseRecord, place: ValvePlace | un
       ),
       ...has('noise-history', logged.some(isHistory)),
       ...has('lifter', evidence.engine.lifter !== undefined),
+      ...has('mounting', !isMountingOpen(evidence)),
       ...has('lash', logged.some(isFound)),
       ...has('touching', about.length > 0 && about.every((each) => gapsRead(sheet, each))),
       ...has('lobe', about.length > 0 && about.every((each) => lobeOf(sheet, each) !== undefined)),
@@ -121,7 +123,7 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
       place,
       suspected: left.filter((each) => each.for.length > 0).map(({ cause }) => cause),
       asked: isOpenStill('noise-signs', evidence),
-      hydraulic: evidence.engine.lifter?.startsWith('hydraulic') === true,
+      hydraulic: isHydraulicLifter(evidence.engine.lifter),
       partsOff: arePartsOff(evidence),
       isAsked: isAskedOf(evidence),
     },

@@ -1,3 +1,4 @@
+import { sameRatio } from '../common/same-ratio.ts';
 import type { Evidence } from '../evidence.ts';
 import { markOn } from './stamp.ts';
 
@@ -15,7 +16,7 @@ export const plansOf = ({ rockers: { planned, plannedExhaust, alsoPlanned = [] }
 
 /** Stamped as one of the ratios that are planned: an arm of the new set, and what the old were sold as is not said of it. */
 export const isOfPlan = (evidence: Evidence, mark: number | undefined): boolean =>
-  plansOf(evidence).some((plan) => mark !== undefined && Math.abs(plan - mark) < 0.0005);
+  plansOf(evidence).some((plan) => mark !== undefined && sameRatio(plan, mark));
 
 /** What the arm is held to be, the mark first: it is on the part itself. */
 export function claimsOn(evidence: Evidence, armId: string | undefined, soldAsThen?: number): Claim[] {

@@ -1,16 +1,15 @@
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
-import { IN } from '../../kit/si.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
+import { lashMakesIt } from '../common/lash-makes-it.ts';
 import { inches, placeOf, valveSubject } from '../common/said.ts';
 import { usableLash } from '../common/usable-lash.ts';
 import type { Evidence } from '../evidence.ts';
 import type { LiftLot, SheetRow } from './rows.ts';
 
-/** Left in, the lash makes it where the lift is short by it within this [m]: trade practice, row 10. */
-const FITS = 0.003 * IN;
 /** As many others as this have a middle; as many off alike are no lash of one valve. */
 const FEWEST = 2;
 
@@ -18,7 +17,7 @@ const FEWEST = 2;
 export const LASH_OF_ONE = 'lash-left-in';
 
 const isFirm = ({ engine }: Evidence, { readings }: LiftLot): boolean =>
-  engine.lifter?.startsWith('hydraulic') !== true &&
+  !isHydraulicLifter(engine.lifter) &&
   readings.every(({ lifter }) => lifter !== 'hydraulic' && lifter !== 'locked');
 
 /** By how much a valve lifts less than its siblings, less what its own lobe takes off [m]. */
@@ -48,7 +47,7 @@ function ofRow(evidence: Evidence, row: SheetRow, rows: readonly SheetRow[]): As
   return row.lifts.flatMap((lot) => {
     const short = shortBy(evidence, row, lot, rows);
     if (short === undefined || short <= allowance('odd-beyond') || !isFirm(evidence, lot)) return [];
-    const lash = known.find((each) => each !== undefined && each > 0 && Math.abs(short - each) <= FITS);
+    const lash = known.find((each) => each !== undefined && each > 0 && lashMakesIt(short, each));
     if (lash === undefined) return [];
     return [
       asked(

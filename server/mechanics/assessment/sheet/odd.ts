@@ -1,4 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
+import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { lobesDown } from '../../valve-sheet/lobes-down.ts';
 import { judgeSide } from '../../valve-sheet/odd-valves.ts';
@@ -31,7 +32,7 @@ const oddId = (odd: OddValve, spring: Spring): string => `odd:${spring}:${odd.cy
 /** It was read on a hydraulic lifter, or nobody said on which, and the engine has hydraulic ones. */
 function maySink({ engine }: Evidence, row: SheetRow | undefined, spring: Spring): boolean {
   const readings = row?.lifts.find((lot) => lot.spring === spring)?.readings ?? [];
-  const own = engine.lifter?.startsWith('hydraulic') === true;
+  const own = isHydraulicLifter(engine.lifter);
   return readings.some(({ lifter }) => lifter === 'hydraulic' || (lifter === 'not-said' && own));
 }
 

@@ -84,9 +84,14 @@ export function sheetPart(
   const short = [...gaps.values()]
     .flat()
     .flatMap(({ each }) => each.flatMap((one) => shortGap(one, evidence)));
-  const ofLash = [...gaps.values()]
+  const ofGaps = [...gaps.values()]
     .flat()
-    .flatMap(({ each }) => each.flatMap(({ lash, asksLash }) => (asksLash ? (lash?.question ?? []) : [])));
+    .flatMap(({ each }) =>
+      each.flatMap(({ lash, asksLash, cam }) => [
+        ...(cam === undefined ? [] : [cam.question]),
+        ...(asksLash && lash !== undefined ? [lash.question] : []),
+      ]),
+    );
   const questions = [
     ...withoutOneSided(raised, told.questions),
     ...ofReading,
@@ -94,7 +99,7 @@ export function sheetPart(
     ...grouped.questions,
     ...ofPositions,
     ...[...underCard, ...worn, ...short].map(({ question }) => question),
-    ...ofLash,
+    ...ofGaps,
   ];
   const details = rows.map((row) => rowDetail(evidence, row, gaps.get(placeOf(row)) ?? [], questions));
   const restsOn = (place: string) =>

@@ -1,3 +1,4 @@
+import { SIDES } from '../../../../shared/sides.ts';
 import { chosenOf } from '../common/chosen.ts';
 import type { Evidence, PeakEvidence } from '../evidence.ts';
 import { countingOf, differing } from './differ.ts';
@@ -8,7 +9,6 @@ import {
   type Lined,
   READ,
   readOf,
-  SIDES,
   stopFor,
   type TimingRead,
   withoutError,

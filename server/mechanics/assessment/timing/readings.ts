@@ -10,8 +10,6 @@ export const APART = 2 * WHEEL;
 
 export type Lined<T> = T & { readonly line: number; readonly id: string };
 
-export const SIDES: readonly Side[] = ['intake', 'exhaust'];
-
 /** `3.25`, `102.75` */
 export const degrees = (radians: number): string =>
   String(Number(Math.abs(radians / DEGREE).toFixed(2))).replace(/^0\./, '.');
