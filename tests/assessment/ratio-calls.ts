@@ -213,7 +213,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
   {
     said: 'lash left in, how much is not said: no word, and no figure to calculate with',
     build: onSetUp([0.508, 0.508, 0.5085], { lash: 'set' }),
-    headline: ['not set against the 1.6 stamped on it yet. First: a reading at zero lash'],
+    headline: ['not yet set against the 1.6 stamped on it. First: a reading at zero lash'],
     also: /^The ratio read on 1 intake is not calculated with yet\. First: a reading at zero lash/m,
     never: /the (measured|calculated) 1\.45|1\.45\d ±/,
     next: 'lash-to-zero',

@@ -38,8 +38,8 @@ it('the desk opens the call at the step that is next, by keys alone', async () =
     await desk.locator('.bar-answer .headline-sentence, .bar-rest').allTextContents(),
     'no word on a running spring',
   ).toEqual([
-    '1 intake: 1.757 is with the running spring; level to 4 % under is ordinary there.',
-    'Not set against the 1.75 stamped on it yet. First: a reading on a light spring with a solid lifter, at zero lash.',
+    '1 intake: 1.757 ± .006 on the running spring, not yet set against the 1.75 stamped on it.',
+    'First: a reading on a light spring with a solid lifter, at zero lash.',
   ]);
 });
 
