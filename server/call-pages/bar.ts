@@ -45,7 +45,7 @@ function openOf({ assessment }: CallContext): string | undefined {
   return count === 1 ? '1 question open' : `${count} questions open`;
 }
 
-/** The answer of the page; where it has none, that of the call, with the way to it. */
+/** The answer of the page; where it has none, that of the call, with the way to it where it is another step’s. */
 function answerOf(
   frame: CallFrame,
   context: CallContext,
@@ -57,10 +57,13 @@ function answerOf(
     const { sentence, rest, lacks } = lead;
     return { sentence, ...defined({ rest, lacks, open }) };
   }
-  const first = context.assessment.headlines.find(({ step }) => step !== current);
+  const [first] = context.assessment.headlines;
   if (first === undefined) return undefined;
+  const { sentence } = breathsOf(first.sentence);
+  // A form of this step alone: what it answered stays the answer.
+  if (first.step === current) return { sentence, ...defined({ open }) };
   return {
-    sentence: breathsOf(first.sentence).sentence,
+    sentence,
     ...defined({ open }),
     link: { href: `${context.base}/steps/${first.step}`, label: linkOf(frame, first.step) },
   };

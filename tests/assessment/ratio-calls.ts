@@ -427,7 +427,7 @@ export const RATIO_CALLS: readonly RatioCall[] = [
   {
     said: 'short by the card’s lash, and nobody said how it was: one question, not two',
     build: onSetUp([0.544, 0.5445, 0.544], { lash: 'not-said' }),
-    headline: ['yet. First: the answer to “Could the lash of .016 in be left in the lift?”'],
+    headline: ['stamped on it. First: the answer to “Could the lash of .016 in be left in the lift?”'],
     next: 'lash-left-in',
   },
   {

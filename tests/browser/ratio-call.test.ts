@@ -38,7 +38,7 @@ it('the desk opens the call at the step that is next, by keys alone', async () =
     await desk.locator('.bar-answer .headline-sentence, .bar-rest').allTextContents(),
     'no word on a running spring',
   ).toEqual([
-    '1 intake: 1.757 ± .006 on the running spring, not yet set against the 1.75 stamped on it.',
+    '1 intake: 1.757 ± .009 on the running spring, not yet set against the 1.75 stamped on it.',
     'First: a reading on a light spring with a solid lifter, at zero lash.',
   ]);
 });
