@@ -15,6 +15,9 @@ const OPEN = [
   /^\/sign-out$/,
   /^\/robots\.txt$/,
   /^\/assets\//,
+  // What a phone keeps to go on without a signal; no word of any build is in them.
+  /^\/bench-worker\.js$/,
+  /^\/bench\/no-signal$/,
   /^\/health\//,
   /^\/reference/,
   /^\/problems/,
