@@ -26,7 +26,7 @@ const COMES_FROM: readonly AnswerChoice[] = [
 
 /** Two figures of one card: one of them is not what is printed. */
 const CARD_READ: readonly AnswerChoice[] = [
-  choice('found', 'One of them was entered wrong', 'The card is entered again as it is printed.'),
+  choice('found', 'One of them was entered wrong', 'The card is entered again, word for word.'),
   choice('not-found', 'Both are as printed', 'The card does not agree with itself; both figures stay.'),
 ];
 
