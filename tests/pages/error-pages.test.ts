@@ -27,7 +27,7 @@ describe('an address', () => {
     expect(status).toBe(404);
     expect(text).toContain('This page was not found');
     expect(text).toContain('There was never a page at this address');
-    expect(text).toContain('Whom to call: the desk that you work with, extension 7, invented');
+    expect(text).toContain('Who to call: the desk that you work with, extension 7, invented');
   });
 
   test('of a call that the shop does not have may be another shop’s', async () => {

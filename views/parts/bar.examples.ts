@@ -5,14 +5,20 @@ import { HOSTILE, LONG } from './part.ts';
 export interface BarLink {
   readonly href: string;
   readonly label: string;
+  /** The key that does the same, shown behind it. */
+  readonly key?: string;
 }
 
 export interface BarData {
   /** What was entered just now, and the way to put it right. */
   readonly kept?: { readonly text: string; readonly undo?: BarLink };
-  /** The one thing worth doing now; a button where it is done on another page, and one more where it is done on two. */
+  /**
+   * The one thing worth doing now. With a button where this page does it, and one more where it is done on two; with a
+   * link where another step does, in one quiet line.
+   */
   readonly next?: {
     readonly sentence: string;
+    readonly link?: BarLink;
     readonly button?: ButtonData;
     readonly also?: ButtonData;
   };
@@ -23,6 +29,7 @@ export interface BarData {
     readonly rest?: string;
     readonly lacks?: readonly string[];
     readonly open?: string;
+    /** The step that it is the answer of, where that is another: then it is a quiet line, and not kept in sight. */
     readonly link?: BarLink;
   };
 }
@@ -46,7 +53,7 @@ export const bar: Part<'/parts/bar'> = {
       data: {
         next: {
           sentence: 'Enter the lobe lift of the cam card.',
-          button: { label: 'Cam card', href: '#cam', key: 'n' },
+          link: { label: 'Cam card', href: '#cam', key: 'n' },
         },
       },
     },
@@ -55,8 +62,12 @@ export const bar: Part<'/parts/bar'> = {
       data: {
         next: {
           sentence: 'Leave it as it stands: photograph the lobe. Then answer what was found.',
-          button: { label: 'Photograph it', href: '#picture', kind: 'primary' },
-          also: { label: 'All valves', href: '#sheet', key: 'n' },
+          button: { label: 'Photograph it', href: '#picture', kind: 'plain' },
+          link: { label: 'All valves', href: '#sheet', key: 'n' },
+        },
+        answer: {
+          sentence: '5 exhaust: the valve lift is the odd one, .021 in low.',
+          link: { label: 'All valves', href: '#sheet' },
         },
       },
     },

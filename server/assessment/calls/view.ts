@@ -17,7 +17,9 @@ export const judgedCallView = callView
   .extend({
     stopped: z
       .boolean()
-      .meta({ description: 'nobody turns the engine: a hold stands, or what was told or read stops it' }),
+      .meta({
+        description: 'nobody turns the engine: a person said stop, or what was told or read stops it',
+      }),
     stop: z.array(stopView).meta({ description: 'why; the same as in the assessment of the build' }),
   })
   .meta({ id: 'Call' });

@@ -121,7 +121,7 @@ export const CALLS: readonly NoiseCall[] = [
     nearest: 'lobe',
   },
   {
-    said: 'The same, and its lobe reads like its siblings.',
+    said: 'The same, and its lobe reads like the others.',
     entries: [
       nothingBroken,
       six,

@@ -44,7 +44,7 @@ const lashOf = ({ place, hydraulic, partsOff }: CheckedFor): Open[] =>
 
 const lobe = (place: ValvePlace | undefined): Open => ({
   code: 'lobe',
-  thing: 'its lobe lift against its siblings',
+  thing: 'its lobe lift against the others',
   sentence: `Read the lobe ${ofValve(place)} and of two like it at the lifter. Lash is read on the base circle, where a worn nose never shows.`,
   step: 'sheet',
   turns: true,

@@ -90,7 +90,7 @@ function againstClaim(
     ...defined({ word }),
     sentence: ready
       ? `${told(explained, claim, read, how)}${undottedSaid(stamp)}${claim.to === 'mark' && stamp?.odd === undefined ? how.sold : ''}${explained.claims[0] === claim ? otherwiseSaid(explained) : ''}${stopped ? '' : repeatSaid(read)}`
-      : `${runningSaid(explained)}Not set against ${claimSaid(claim, nominalSaid(claim.ratio))} yet. ${firstSaid(lacks)}${putBackSaid(explained)}`,
+      : `${runningSaid(explained, `not yet set against ${claimSaid(claim, nominalSaid(claim.ratio))}`)} ${firstSaid(lacks)}${putBackSaid(explained)}`,
     lacks,
     restsOn: [...(given?.entryIds ?? [])].sort(),
   };
@@ -113,7 +113,7 @@ function againstNames(
       against: { to: 'nominal', ratio: name ?? result.ratio.median },
       sentence:
         read === undefined || lacks.length > 0
-          ? `${runningSaid(explained)}No name is given yet. ${firstSaid(lacks)}${putBackSaid(explained)}`
+          ? `${runningSaid(explained, 'no name is given yet')} ${firstSaid(lacks)}${putBackSaid(explained)}`
           : `${nameTold(result, read, inHand)}${stopped ? '' : repeatSaid(read)}`,
       lacks,
       restsOn: [...(given?.entryIds ?? [])].sort(),

@@ -56,7 +56,7 @@ function ofRow(evidence: Evidence, row: SheetRow, rows: readonly SheetRow[]): As
           weight: 'weak',
           ask: `Could the lash of ${inches(lash)} be left in the lift of ${placeOf(row)}?`,
           knownBy: 'could the lash be left in the lift',
-          size: `It is ${inches(short)} short of its siblings.`,
+          size: `It is ${inches(short)} short of the others.`,
           test: 'ask whether the lash was out when it was read; if nobody is sure, take it up to zero and read it again',
           restsOn: lot.readings.map(({ id }) => id),
         },

@@ -67,7 +67,7 @@ export function wornLobes(
       const step = (row?.lobes ?? []).length > 0 ? ('sheet' as const) : ('ratio' as const);
       // A lobe that is down takes its valve down with it: one whose valve is full may have been read short.
       const full = fullValve(side, row, rows, by);
-      const down = `the lobe of ${placeOf(place)} is ${inches(by)} down on its siblings`;
+      const down = `the lobe of ${placeOf(place)} is ${inches(by)} down on the others`;
       // It is down on its siblings: without their lobes nothing is said of this one.
       const siblings = entriesOf((each) => sideOfValve(each.valve) === side);
       const question = asked(
@@ -75,11 +75,11 @@ export function wornLobes(
           code: 'lobe-worn',
           weight: 'weak',
           ask: full
-            ? `Was the lobe of ${placeOf(place)} read short? Its valve lifts like its siblings.`
+            ? `Was the lobe of ${placeOf(place)} read short? Its valve lifts like the others.`
             : `Is the lobe of ${placeOf(place)} worn, or was it read short?`,
           // One question, whatever is read of the valve later.
           knownBy: `is the lobe of ${placeOf(place)} worn or was it read short`,
-          size: `It is ${inches(by)} under its siblings; ${inches(allowance('lobe-down'))} is the limit (${allowanceSource('lobe-down')}).`,
+          size: `It is ${inches(by)} under the others; ${inches(allowance('lobe-down'))} is the limit (${allowanceSource('lobe-down')}).`,
           test: 'With nothing turned: look at the lifter’s face, and in the oil for metal.',
           restsOn: own,
         },
@@ -94,7 +94,7 @@ export function wornLobes(
           step,
           about,
           sentence: full
-            ? `Do not turn it yet: the lobe of ${placeOf(place)} reads ${inches(by)} down, and its valve lifts like its siblings. One of the two was misread.`
+            ? `Do not turn it yet: the lobe of ${placeOf(place)} reads ${inches(by)} down, and its valve lifts like the others. One of the two was misread.`
             : `Do not turn it: ${down}.`,
           ...wayOutOf('look at the lifter’s face and in the oil for metal', question.answered !== undefined),
           from: 'readings',

@@ -14,7 +14,7 @@ const CHOICES: readonly AnswerChoice[] = [
   {
     code: 'found',
     label: 'One was misread',
-    changes: 'It is struck out with the reason; until then the valve is not set against its siblings.',
+    changes: 'It is struck out with the reason; until then the valve is not set against the others.',
   },
   {
     code: 'not-found',
