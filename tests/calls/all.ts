@@ -3,6 +3,7 @@ import { OF_ARMS } from './of-arms.ts';
 import { OF_CHANGE } from './of-change.ts';
 import { OF_CHANGE_PARTS } from './of-change-parts.ts';
 import { OF_CHANGED_ARMS } from './of-changed-arms.ts';
+import { OF_GROUPS } from './of-groups.ts';
 import { OF_HYDRAULIC } from './of-hydraulic.ts';
 import { OF_NOISE } from './of-noise.ts';
 import { OF_ORDER } from './of-order.ts';
@@ -28,6 +29,7 @@ export const CALLS: readonly Call[] = [
   ...OF_PART,
   ...OF_SHEET,
   ...OF_SIDE,
+  ...OF_GROUPS,
   ...OF_SETTING,
   ...OF_TURNS,
   ...OF_HYDRAULIC,
