@@ -112,6 +112,26 @@ export const OF_GROUPS: readonly Call[] = [
     },
   },
   {
+    said: 'Five to eight were read with the lash in; five is read again, and the first is still on the sheet',
+    goal: 'one-valve-differs',
+    entries: [
+      ...start(EIGHT, '.012 in'),
+      ...lobes(8),
+      BY_LASH,
+      onSide('intake', 'valve-lift', ['.544', '.545', '.544', '.544', '.532', '.532', '.533', '.532']),
+      onSide('exhaust', 'valve-lift', ['.544', '.544', '.545', '.544', '.532', '.532', '.532', '.533']),
+      onSheet([{ cylinder: 5, valve: 'intake', kind: 'valve-lift', reading: '.545 in' }]),
+    ],
+    expected: {
+      says: [
+        /5 intake was read \.532 in and \.545 in\. Which of them was read with the lash in\?/,
+        /5 intake: Strike out with the reason what was read with the lash in/,
+      ],
+      never: [/odd one/, /ask how they were read/, /misread/],
+      next: 'read-otherwise',
+    },
+  },
+  {
     said: 'Five to eight were read with the lash in, and all of them are read again now',
     goal: 'one-valve-differs',
     entries: [

@@ -1,3 +1,4 @@
+import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance } from '../../kit/allowances.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
 import type { TwoGroups } from '../../valve-sheet/two-groups.ts';
@@ -47,6 +48,20 @@ export function stillAnswered(
   return { ...question, answered: { entryId: found.answer.id, answer: found.answer.answer } };
 }
 
+const WAS_READ: Readonly<Record<string, string>> = {
+  lash: 'with the lash in',
+  'set-up': 'otherwise than the others',
+};
+
+const chosenIn = ({ answer }: GroupAnswer): string => answer.answer.split(':')[0]?.trim() ?? '';
+
+/** How a valve was read at first, as was answered of all that were off with it: `with the lash in`. */
+export const wasRead = (evidence: Evidence, place: ValvePlace, spring: string): string | undefined =>
+  answersOf(evidence)
+    .filter((each) => each.spring === spring && isIn(each, place))
+    .filter(({ about }) => about === 'build' || about === sideOfValve(place.valve))
+    .flatMap((each) => WAS_READ[chosenIn(each)] ?? [])[0];
+
 const liftOf = ({ valveLift = 0 }: SheetValve): number => valveLift;
 
 /** Those that are left to be read again, too few to be told from one that is odd without the answer. */
@@ -58,7 +73,7 @@ export function leftOfGroup(
   const read = valves.filter(({ valveLift }) => valveLift !== undefined);
   return answersOf(evidence)
     .filter((each) => each.spring === spring && (each.about === 'build' || each.about === side))
-    .filter(({ answer }) => HELD[answer.answer.split(':')[0]?.trim() ?? ''] !== undefined)
+    .filter((each) => HELD[chosenIn(each)] !== undefined)
     .flatMap((each): TwoGroups[] => {
       const middle = medianKnown(read.filter((valve) => !isIn(each, valve)).map(liftOf));
       if (middle === undefined) return [];
