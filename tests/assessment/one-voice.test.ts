@@ -29,7 +29,6 @@ const OF_THE_DESK: readonly RegExp[] = [
 ];
 /** The builder asks the desk for it. */
 const SAID_TO_THE_DESK: ReadonlySet<string> = new Set([
-  'Ask for a light spring',
   'If anything did, nobody turns it from now on: photos only, until the desk lifts the stop.',
 ]);
 

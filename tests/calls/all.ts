@@ -3,8 +3,10 @@ import { OF_ARMS } from './of-arms.ts';
 import { OF_CHANGE } from './of-change.ts';
 import { OF_CHANGE_PARTS } from './of-change-parts.ts';
 import { OF_CHANGED_ARMS } from './of-changed-arms.ts';
+import { OF_GROUPS } from './of-groups.ts';
 import { OF_HYDRAULIC } from './of-hydraulic.ts';
 import { OF_NOISE } from './of-noise.ts';
+import { OF_ORDER } from './of-order.ts';
 import { OF_OTHERS } from './of-others.ts';
 import { OF_PART } from './of-part.ts';
 import { OF_PUT_RIGHT } from './of-put-right.ts';
@@ -20,12 +22,14 @@ import { OF_TURNS } from './of-turns.ts';
 export const CALLS: readonly Call[] = [
   ...OF_RATIO,
   ...OF_ARMS,
+  ...OF_ORDER,
   ...OF_CHANGED_ARMS,
   ...OF_CHANGE,
   ...OF_CHANGE_PARTS,
   ...OF_PART,
   ...OF_SHEET,
   ...OF_SIDE,
+  ...OF_GROUPS,
   ...OF_SETTING,
   ...OF_TURNS,
   ...OF_HYDRAULIC,

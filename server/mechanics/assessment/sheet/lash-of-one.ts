@@ -66,18 +66,31 @@ function ofRow(evidence: Evidence, row: SheetRow, rows: readonly SheetRow[]): As
   });
 }
 
-/** Valves of a side that are short of their siblings, by whatever. */
-const shortOf = (evidence: Evidence, rows: readonly SheetRow[]): number =>
-  rows.filter((row) =>
-    row.lifts.some((lot) => (shortBy(evidence, row, lot, rows) ?? 0) > allowance('odd-beyond')),
-  ).length;
+/** By how much each lift of a valve is short of its siblings, past what siblings differ by [m]. */
+const shortsOf = (evidence: Evidence, row: SheetRow, rows: readonly SheetRow[]): number[] =>
+  row.lifts.flatMap((lot) => {
+    const short = shortBy(evidence, row, lot, rows) ?? 0;
+    return short > allowance('odd-beyond') ? [short] : [];
+  });
+
+/** The most valves of a side that are short alike with one that is asked: one that is short by far more is another matter. */
+function mostAlike(evidence: Evidence, rows: readonly SheetRow[], asked: readonly SheetRow[]): number {
+  const isLike = (short: number) => (other: number) => Math.abs(other - short) <= allowance('odd-beyond');
+  const shorts = rows.map((row) => shortsOf(evidence, row, rows));
+  const like = (short: number) => shorts.filter((own) => own.some(isLike(short))).length;
+  return Math.max(0, ...asked.flatMap((row) => shortsOf(evidence, row, rows)).map(like));
+}
 
 /** One valve, or two, low by just their lash: that is asked before their rockers are. Of more it is asked of all at once. */
 export function lashOfOne(evidence: Evidence, rows: readonly SheetRow[]): AssessedQuestion[] {
   return (['intake', 'exhaust'] as const).flatMap((side) => {
     const own = rows.filter(({ valve }) => sideOfValve(valve) === side);
-    const found = own.flatMap((row) => ofRow(evidence, row, own));
-    return shortOf(evidence, own) > FEWEST ? found.filter(({ answered }) => answered !== undefined) : found;
+    const found = own.map((row) => ({ row, questions: ofRow(evidence, row, own) }));
+    const asked = found.filter(({ questions }) => questions.length > 0).map(({ row }) => row);
+    const questions = found.flatMap((each) => each.questions);
+    return mostAlike(evidence, own, asked) > FEWEST
+      ? questions.filter(({ answered }) => answered !== undefined)
+      : questions;
   });
 }
 
