@@ -36,6 +36,28 @@ const ON_SHEET = onSheet([
   { cylinder: 1, valve: 'intake', kind: 'valve-lift', reading: '.522 in' },
 ]);
 
+/* The pushrod’s room grows or shrinks by lobe × change of ratio × rod side over valve side; the piston’s by the lobe there. */
+const ONE_SIX_PLANNED = [
+  ...START,
+  described({ engine: { rockerMounting: 'stud', lifter: 'solid-flat' } }),
+  described({ rockers: { nominalRatio: 1.5, plannedRatio: 1.6, pivotToTip: '1.480 in' } }),
+  described({ clearances: { intake: { lobeLiftAtClosest: '.150 in' } } }),
+];
+/** Nobody said which arm was on; one stamped 1.6 was put on record after. */
+const READ_THEN_PLACED: readonly Entry[] = [
+  ...ONE_SIX_PLANNED,
+  {
+    ...onSheet([{ cylinder: 1, valve: 'intake', kind: 'piston-to-valve', reading: '.092 in' }], {
+      tool: 'clay',
+    }),
+    name: 'the gap',
+  },
+  arm('N', { ratioStamp: '1.6' }),
+  placed('N', 1, 'intake', ['the gap']),
+];
+const WITH_WHICH =
+  'The arm stamped 1.6 was put on record on 1 intake after a gap was read there. With which arm was that?';
+
 /** What was read with arms that are off is told of them; what repeats is in seeds/allowances.json with its source. */
 export const OF_CHANGED_ARMS: readonly Call[] = [
   {
@@ -108,6 +130,33 @@ export const OF_CHANGED_ARMS: readonly Call[] = [
         /The valve lift of 1 intake was read \.522 in on the sheet and \.557 in and \.5575 in in set-up 1\. Which of the two holds\?/,
       never: [/agrees with the 1\.6/],
       next: 'read-otherwise',
+    },
+  },
+  {
+    // .092 − .150 × .1 = .077 with the 1.6, under the .080 of an intake (common practice, no published source).
+    said: 'Ninety-two at the piston; the new one six went on today',
+    goal: 'choose-ratio',
+    entries: READ_THEN_PLACED,
+    expected: {
+      asks: ['gap-arms-then'],
+      words: { 'gap:piston-to-valve:1-intake:worked-out': 'close' },
+      says: [/\.077 in/, /read with the arms that are off since/, /With which arm was that\?/],
+      never: [/\.092 in[^.]*, measured/],
+      next: 'gap-close',
+    },
+  },
+  {
+    said: 'Ninety-two at the piston, and it was the one six that was on',
+    goal: 'choose-ratio',
+    entries: [
+      ...READ_THEN_PLACED,
+      chose('gap-arms-then', 'same-arms', { ask: WITH_WHICH, after: ['N on 1 intake'] }),
+    ],
+    expected: {
+      asks: ['gap-arms-then'],
+      words: { 'gap:piston-to-valve:1-intake': 'close' },
+      never: [/off since/, /\.077 in/],
+      next: 'gap-close',
     },
   },
 ];

@@ -12,6 +12,7 @@ import type { ValveRatio, WithheldRatio } from './input.ts';
 import { notKnownHeadline } from './not-known.ts';
 import { forSide, plansOf } from './plans.ts';
 import { pushrodPair } from './pushrod-read-with.ts';
+import { putOnLaterAsked } from './put-on-later.ts';
 import { readAgainstWorked, untilWorkedIsSure } from './read-against-worked.ts';
 import { sameRatioHeadlines } from './same-ratio.ts';
 import { soldThenAsked } from './sold-then.ts';
@@ -65,6 +66,7 @@ export function changePart(
     ...ofSprings,
     ...ofWorked,
     ...(isMadeByRatio(read) ? soldThenAsked(read) : []),
+    ...putOnLaterAsked(read),
     ...closestAsked(evidence),
     ...worked.flatMap((each) => each.questions),
     ...studs.questions,
