@@ -159,4 +159,53 @@ export const OF_CHANGED_ARMS: readonly Call[] = [
       next: 'gap-close',
     },
   },
+  {
+    // .557 / .348 = 1.601: 6.7 % over the 1.5, and the 1.6 that is planned.
+    said: 'I have the first arm read on a light spring: five fifty-seven',
+    goal: 'choose-ratio',
+    entries: [...ONE_SIX_PLANNED, ...readAs('first', ONE_SIX)],
+    expected: {
+      asks: ['planned-arm-on'],
+      asksNot: ['hand-read-backwards'],
+      words: { 'ratio:1-intake:sold-as-1.6:sold-as': 'agrees' },
+      says: [/Was the new arm on\?/, /agrees with the planned 1\.6/],
+      never: [/so far off that readings are doubted/],
+      next: 'lobe-lift-exhaust',
+    },
+  },
+  {
+    said: 'Five fifty-seven; no, the old one five is still on it',
+    goal: 'choose-ratio',
+    entries: [
+      ...ONE_SIX_PLANNED,
+      ...readAs('first', ONE_SIX),
+      chose('planned-arm-on', 'old', {
+        ask: '1 intake reads 1.601: level with the planned 1.6, and far off the 1.5 they are sold as. Was the new arm on?',
+        after: [last('first')],
+      }),
+    ],
+    expected: {
+      asks: ['planned-arm-on'],
+      words: { 'ratio:1-intake:sold-as': 'cannot-tell' },
+      says: [/over the 1\.5 it is sold as/],
+      next: 'lobe-lift-exhaust',
+    },
+  },
+  {
+    said: 'Five twenty-two with what is on; then the new one six went on',
+    goal: 'choose-ratio',
+    entries: [
+      ...ONE_SIX_PLANNED,
+      ...readAs('old one', ONE_FIVE),
+      arm('N', { ratioStamp: '1.6' }),
+      placed('N', 1, 'intake', [last('old one')]),
+    ],
+    expected: {
+      asks: ['gap-arms-then'],
+      asksNot: ['stamp-is-ratio'],
+      words: { 'ratio:1-intake:sold-as': 'agrees' },
+      never: [/under the 1\.6/, /Is the 1\.6 on it the ratio/],
+      next: 'lobe-lift-exhaust',
+    },
+  },
 ];
