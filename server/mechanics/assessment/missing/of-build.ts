@@ -4,6 +4,7 @@ import { SIDES } from '../../../../shared/sides.ts';
 import { springNeeds } from '../../consequences/spring-needs.ts';
 import { listed } from '../common/said.ts';
 import type { Evidence, Side } from '../evidence.ts';
+import { isWithoutCard } from '../ratio/card-known.ts';
 import { setUpsNow } from '../ratio/set-ups.ts';
 import { MUST, type Need, need } from './need.ts';
 
@@ -109,7 +110,10 @@ function sidesRead(evidence: Evidence): readonly Side[] {
 const lobesWanted = (evidence: Evidence): readonly Side[] =>
   planOf(evidence.call.goal).isChange === true ? SIDES : sidesRead(evidence);
 
-export const ofCam = (evidence: Evidence): Need[] => [
+export const ofCam = (evidence: Evidence): Need[] =>
+  isWithoutCard(evidence) ? [] : ofCardAndLobes(evidence);
+
+const ofCardAndLobes = (evidence: Evidence): Need[] => [
   ...SIDES.map((side) =>
     need(
       `lobe-lift-${side}`,

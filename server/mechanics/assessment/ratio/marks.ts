@@ -8,6 +8,8 @@ export interface Claim {
   readonly ratio: number;
   /** It was sold as it when it was read; what is on now is sold as another. */
   readonly wasThen?: true;
+  /** It was read with an arm that is to be fitted. */
+  readonly isPlanned?: true;
 }
 
 /** Ratios that are to be fitted, or thought of. */
@@ -22,7 +24,10 @@ export const isOfPlan = (evidence: Evidence, mark: number | undefined): boolean 
 export function claimsOn(evidence: Evidence, armId: string | undefined, soldAsThen?: number): Claim[] {
   const mark = markOn(evidence, armId);
   const soldAs = soldAsThen ?? evidence.rockers.soldAs;
-  const when = soldAsThen === undefined ? {} : { wasThen: true as const };
+  const wasPlanned = isOfPlan(evidence, soldAsThen)
+    ? { isPlanned: true as const }
+    : { wasThen: true as const };
+  const when = soldAsThen === undefined ? {} : wasPlanned;
   const isOther = soldAs !== undefined && soldAs !== mark && !isOfPlan(evidence, mark);
   return [
     ...(mark === undefined ? [] : [{ to: 'mark' as const, ratio: mark }]),
@@ -30,8 +35,9 @@ export function claimsOn(evidence: Evidence, armId: string | undefined, soldAsTh
   ];
 }
 
-/** `the 1.6 stamped on it`, `the 1.6 it is sold as`, `the 1.5 it was sold as when it was read` */
-export function claimSaid({ to, wasThen }: Claim, ratio: string): string {
+/** `the 1.6 stamped on it`, `the 1.6 it is sold as`, `the planned 1.6`, `the 1.5 it was sold as when it was read` */
+export function claimSaid({ to, wasThen, isPlanned }: Claim, ratio: string): string {
   if (to === 'mark') return `the ${ratio} stamped on it`;
+  if (isPlanned === true) return `the planned ${ratio}`;
   return wasThen === true ? `the ${ratio} it was sold as when it was read` : `the ${ratio} it is sold as`;
 }
