@@ -3,6 +3,7 @@ import { OF_ARMS } from './of-arms.ts';
 import { OF_CHANGE } from './of-change.ts';
 import { OF_CHANGE_PARTS } from './of-change-parts.ts';
 import { OF_CHANGED_ARMS } from './of-changed-arms.ts';
+import { OF_HEAT } from './of-heat.ts';
 import { OF_HYDRAULIC } from './of-hydraulic.ts';
 import { OF_NOISE } from './of-noise.ts';
 import { OF_OTHERS } from './of-others.ts';
@@ -28,6 +29,7 @@ export const CALLS: readonly Call[] = [
   ...OF_SIDE,
   ...OF_SETTING,
   ...OF_TURNS,
+  ...OF_HEAT,
   ...OF_HYDRAULIC,
   ...OF_STOP,
   ...OF_SCAN,

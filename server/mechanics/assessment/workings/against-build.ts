@@ -1,19 +1,17 @@
 import { defined } from '../../../../shared/defined.ts';
 import { VALVE_GEARS } from '../../../../shared/schemas/words.ts';
-import { IN } from '../../kit/si.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
 import { inches, ratioSaid } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
 import type { PreloadEvidence, SetEvidence, TurnsEvidence } from './evidence.ts';
 import { BUILD, type KeptSet } from './kept.ts';
+import { heatsWanting, isNearLash, printedLashes } from './wanted-heat.ts';
 
 type Threaded = PreloadEvidence | TurnsEvidence;
 
 /** What is measured of a ratio is ordinary this near to what the rockers are sold as: see the bands of the ratio. */
 const RATIO = 0.045;
-/** One feeler. */
-const LASH = 0.001 * IN;
 
 const ADJUSTERS = {
   'stud-nut': 'a nut on the stud',
@@ -36,14 +34,17 @@ function ratioOff({ ratio }: Threaded, { rockers: { soldAs, planned, plannedExha
       ];
 }
 
-function wantedOff(set: Threaded, { card }: Evidence): string[] {
+function wantedOff(set: Threaded, evidence: Evidence): string[] {
   if (set.of !== 'turns' || set.lashWanted === undefined) return [];
   const { lashWanted } = set;
-  const printed = [...new Set([card.intake.lash, card.exhaust.lash].flatMap((each) => each ?? []))];
-  return printed.length === 0 || printed.some((each) => Math.abs(each - lashWanted) <= LASH + 1e-9)
+  const { lashAt } = evidence.card;
+  const printed = printedLashes(evidence);
+  const isAsked =
+    printed.some((each) => isNearLash(each, lashWanted)) || heatsWanting(lashWanted, evidence).length > 0;
+  return printed.length === 0 || isAsked
     ? []
     : [
-        `The card’s lash is ${printed.map(inches).join(' and ')}${card.lashAt === undefined ? '' : `, ${card.lashAt}`}; the sum wants ${inches(lashWanted)}.`,
+        `The card’s lash is ${printed.map(inches).join(' and ')}${lashAt === undefined ? '' : `, ${lashAt}`}; the sum wants ${inches(lashWanted)}.`,
       ];
 }
 
