@@ -11,6 +11,7 @@ import { OF_PART } from './of-part.ts';
 import { OF_PUT_RIGHT } from './of-put-right.ts';
 import { OF_RATIO } from './of-ratio.ts';
 import { OF_SCAN } from './of-scan.ts';
+import { OF_SET_AGAIN } from './of-set-again.ts';
 import { OF_SETTING } from './of-setting.ts';
 import { OF_SHEET } from './of-sheet.ts';
 import { OF_SIDE } from './of-side.ts';
@@ -30,6 +31,7 @@ export const CALLS: readonly Call[] = [
   ...OF_SETTING,
   ...OF_TURNS,
   ...OF_HEAT,
+  ...OF_SET_AGAIN,
   ...OF_HYDRAULIC,
   ...OF_STOP,
   ...OF_SCAN,
