@@ -1,6 +1,7 @@
 import { isHydraulicLifter } from '../../../../shared/lifters.ts';
 import { adjusterKind } from '../../lash/adjuster-words.ts';
 import { inDoubt } from '../common/asked.ts';
+import { lashDone } from '../common/lash-done.ts';
 import { newestLash } from '../common/newest-lash.ts';
 import { byPlace, inches, listed, placeOf, upperFirst } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
@@ -114,12 +115,18 @@ const shims = (evidence: Evidence, noise: NoiseDetail): Need[] => [
   ...shimFigures(evidence, noise),
 ];
 
+/** Every valve of the log is as it should be: nothing is left to be turned. */
+function isDone(evidence: Evidence): boolean {
+  const standing = evidence.lash.filter((line) => line.standing);
+  return standing.length > 0 && standing.every((line) => lashDone(evidence, line) !== undefined);
+}
+
 const turns = (evidence: Evidence): Need =>
   need(
     'turns',
     'what the turns of the adjuster do',
     'Give thread and turns of the adjuster.',
-    worked(evidence, 'adjuster'),
+    worked(evidence, 'adjuster') || isDone(evidence),
   );
 
 /** Setting one again whose gap grew, or that is noisy, hides it: its cause is asked after, not the turns. */

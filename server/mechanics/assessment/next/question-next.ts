@@ -16,6 +16,10 @@ function againSaid({ code, restsOn }: AssessedQuestion): string {
     return 'find zero lash again by up-and-down play, and work the turns out again.';
   if (code === 'sum-unlikely') return 'work it out again with the right figure, and keep that.';
   if (code === 'sum-against-log') return 'work it out again from the gap that the log has, and keep that.';
+  if (code === 'turn-heat')
+    return 'work the turn out again with the gap found and the lash wanted at one heat, and keep that.';
+  if (code === 'lash-unusual')
+    return 'find out which lash is asked for at that heat, set it to that, and enter it.';
   if (code === 'lifters-differ') return 'work the turns out again for the lifters that are in it.';
   if (code === 'centrelines-differ' || code === 'centreline-unusual')
     return 'read the lobe again at equal drop, coming up to the lift in running direction.';

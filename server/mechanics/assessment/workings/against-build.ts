@@ -11,6 +11,7 @@ import type { Evidence } from '../evidence.ts';
 import { ORDINARY } from '../ratio/bands.ts';
 import type { PreloadEvidence, SetEvidence, TurnsEvidence } from './evidence.ts';
 import { BUILD, type KeptSet } from './kept.ts';
+import { heatsWanting, printedLashes } from './wanted-heat.ts';
 
 type Threaded = PreloadEvidence | TurnsEvidence;
 
@@ -38,18 +39,19 @@ function ratioOff({ ratio }: Threaded, { rockers: { soldAs, planned, plannedExha
       ];
 }
 
-/** Lashes of the card that this one is not, and by how much it misses the nearest. */
-function wantedOff(set: SetEvidence, { card }: Evidence): { readonly said: string[]; readonly by: number } {
+/** Lashes of the card that this one is not, hot or cold, and by how much it misses the nearest. */
+function wantedOff(set: SetEvidence, evidence: Evidence): { readonly said: string[]; readonly by: number } {
   if (set.of !== 'turns' || set.lashWanted === undefined) return { said: [], by: 0 };
   const { lashWanted } = set;
-  const printed = [...new Set([card.intake.lash, card.exhaust.lash].flatMap((each) => each ?? []))];
+  const { lashAt } = evidence.card;
+  const printed = printedLashes(evidence);
   const by = printed.length === 0 ? 0 : Math.min(...printed.map((each) => Math.abs(each - lashWanted)));
-  return by <= FEELER + EQUAL
+  return by <= FEELER + EQUAL || heatsWanting(lashWanted, evidence).length > 0
     ? { said: [], by: 0 }
     : {
         by,
         said: [
-          `The card’s lash is ${printed.map(inches).join(' and ')}${card.lashAt === undefined ? '' : `, ${card.lashAt}`}; the sum wants ${inches(lashWanted)}.`,
+          `The card’s lash is ${printed.map(inches).join(' and ')}${lashAt === undefined ? '' : `, ${lashAt}`}; the sum wants ${inches(lashWanted)}.`,
         ],
       };
 }

@@ -11,6 +11,7 @@ import { keptPreloads, lifterQuestions, travelSaid } from './lifters.ts';
 import { type Band, bandIn, isOverBand, overBandQuestions } from './over-band.ts';
 import { rodQuestions } from './rods.ts';
 import { preloadWithin, setSaid } from './said.ts';
+import { heatOfSum } from './sum-heat.ts';
 import { threadQuestions } from './threads.ts';
 import { NOT_MADE, type TurnMade, turnMade } from './turn-made.ts';
 import { turnsSaid } from './turns-said.ts';
@@ -157,6 +158,7 @@ export function workingsPart(evidence: Evidence): PartSaid<WorkingsDetail> {
           ...unlikelyQuestions(last, travel, evidence),
           ...againstBuild(last, evidence),
           ...own.against,
+          ...(last.set.of === 'turns' ? heatOfSum({ ...last, set: last.set }, own, evidence) : []),
         ],
         waits: own.twice,
         over: overBandQuestions(last, band, travel, evidence),
