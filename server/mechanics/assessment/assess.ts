@@ -121,7 +121,11 @@ function assessed(evidence: Evidence): Assessment {
     ...said.questions,
     ...gearQuestions(evidence),
     ...figureQuestions(evidence),
-    ...contactQuestions(evidence, stop),
+    // Lifting a stop does not say which of the two is so.
+    ...contactQuestions(evidence, [
+      ...stop,
+      ...raised.filter(({ id }) => stop.every((each) => each.id !== id)),
+    ]),
     ...noSuchValves(evidence),
     ...armMarkQuestions(evidence),
   ];

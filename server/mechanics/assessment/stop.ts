@@ -44,7 +44,7 @@ function contact({ call }: Evidence): StopReason[] {
 }
 
 /** A hold is lifted by taking it off; everything else stays until a person lifts it by name, once it is answered. */
-function isLifted(reason: StopReason, { call }: Evidence): boolean {
+export function isLifted(reason: StopReason, { call }: Evidence): boolean {
   if (reason.code === 'held' || !reason.answered) return false;
   return (call.stopsLifted ?? []).some(
     ({ stopId, entryId }) => stopId === reason.id && entryId === reason.entryId,

@@ -90,6 +90,26 @@ describe('a cam found off its card beside a scan', () => {
     expect(gap(one)?.sentence).toMatch(/where it is now, or was the cam moved after the scan/);
   });
 
+  test('off by no more than the wheel is good to is not off: 67 and 148 peak at 107.5, against 108', () => {
+    const within = build([scanOf('one')], [drop(67, 148)]);
+    expect(asks(within)).toEqual([]);
+    expect(gap(within)?.word).toBe('clear');
+    const [peak] = assess(within).headlines.filter(({ step }) => step === 'timing');
+    expect(peak?.sentence).toMatch(
+      /^The intake peaks 107\.5° after TDC, give or take 1°: that cannot be told from the card\./,
+    );
+    expect(peak?.sentence).not.toMatch(/costs/);
+  });
+
+  test('on a call about timing what was scanned is asked before the call is said to be whole', () => {
+    const stop: Kept = ['top-dead-centre', { stopReadings: ['36 deg', '36 deg'] }];
+    const timing = build([scanOf('one')], [stop, EARLY]);
+    const next = (evidence: Evidence) =>
+      assess({ ...evidence, call: { ...evidence.call, goal: 'cam-timing' } }).next?.action;
+    expect(next(timing)).toBe('cam-then');
+    expect(next(answered(timing, { found: false }))).not.toBe('cam-then');
+  });
+
   test('read where it was found: the two belong together, and the word stands', () => {
     const together = answered(one, { found: false });
     expect(gap(together)?.word).toBe('clear');

@@ -21,6 +21,7 @@ const BY_LENGTH: ReadonlySet<string> = new Set([
   'mark-wide',
   'mark-off-centre',
   'length-moves-nothing',
+  'marks-sides-swapped',
   'marks-contradict',
 ]);
 

@@ -28,13 +28,15 @@ const preload = (evidence: Evidence): Need =>
 const isStud = ({ engine }: Evidence): boolean => adjusterKind(engine) === 'stud';
 
 /** Of a bucket there is no nut; on a call about noise it has a question of its own. */
-const lash = (evidence: Evidence, { active }: NoiseDetail): Need =>
+const lash = (evidence: Evidence, { active, damaged }: NoiseDetail): Need =>
   need(
     'lash',
     'a lash as it was found or set',
-    active || evidence.engine.gear === 'bucket'
-      ? 'Read the lash as found, before anything is set.'
-      : `Read the lash as found, before anything is set, and look whether ${isStud(evidence) ? 'the nut' : 'the adjuster’s lock'} has moved.`,
+    active && damaged
+      ? 'The gap as it was found is gone with that part. Once it is changed set the lash, lock it, and enter it as set.'
+      : active || evidence.engine.gear === 'bucket'
+        ? 'Read the lash as found, before anything is set.'
+        : `Read the lash as found, before anything is set, and look whether ${isStud(evidence) ? 'the nut' : 'the adjuster’s lock'} has moved.`,
     evidence.lash.some(({ standing }) => standing),
     MUST_TURN,
   );

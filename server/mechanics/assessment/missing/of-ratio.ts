@@ -1,4 +1,5 @@
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
+import { isDial } from '../../kit/lift-tools.ts';
 import { inAnyUnits } from '../common/asked.ts';
 import { lowerFirst, placeOf } from '../common/said.ts';
 import type { Evidence } from '../evidence.ts';
@@ -41,7 +42,7 @@ function ofPasses({ known, group }: GroupExplained): Need[] {
       'valve-passes',
       'valve lift',
       last.valve.used.length,
-      `Read the valve lift of ${at}, three passes, small hand first.`,
+      `Read the valve lift of ${at}, three passes${isDial(last.setUp.tool) ? ', small hand first' : ''}.`,
     ),
   ];
 }

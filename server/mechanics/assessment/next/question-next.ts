@@ -7,6 +7,10 @@ import { isAsked } from './is-asked.ts';
 /** Doubts about what a reading is set against: the reading itself stands. */
 const NOT_TAKEN_AGAIN: ReadonlySet<string> = new Set(['card-ratio', 'spring-mixed']);
 
+/** It was read right, and what it says of the part was found so: there is nothing to enter again. */
+const isSettled = ({ code, answered }: AssessedQuestion): boolean =>
+  code === 'lobe-worn' && answered?.found === true;
+
 function againSaid({ code, restsOn }: AssessedQuestion): string {
   if (isAboutCard({ code, restsOn })) return 'put the lobe lift of the card right.';
   if (code === 'plunger-bottomed') return 'back the adjuster off to zero lash, and keep the turns again.';
@@ -31,7 +35,9 @@ function againSaid({ code, restsOn }: AssessedQuestion): string {
 
 /** The test of a strong doubt; a reading that was found wrong is entered again first. */
 export function questionNext(questions: readonly AssessedQuestion[]): NextAction | undefined {
-  const open = questions.find((question) => inDoubt(question) && !NOT_TAKEN_AGAIN.has(question.code));
+  const open = questions.find(
+    (question) => inDoubt(question) && !isSettled(question) && !NOT_TAKEN_AGAIN.has(question.code),
+  );
   if (open === undefined) return undefined;
   const again = open.answered?.found === true;
   const of = open.about.of === 'build' ? '' : `${upperFirst(subjectSaid(open.about))}: `;

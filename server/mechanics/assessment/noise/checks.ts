@@ -1,4 +1,5 @@
 import { isNoiseQuestion, NOISE_QUESTIONS, type NoiseQuestion } from '../../../../shared/schemas/noise.ts';
+import type { ValveGear } from '../../../../shared/schemas/words.ts';
 import type { CauseName } from '../../noise/causes.ts';
 import { type Effect, type Effort, possibleEffects, WEIGHS } from '../../noise/effects.ts';
 import { pairsParted, parts } from '../../noise/weigh.ts';
@@ -42,10 +43,18 @@ const lash = (place: ValvePlace | undefined): Open => ({
 const lashOf = ({ place, hydraulic, partsOff }: CheckedFor): Open[] =>
   hydraulic || partsOff ? [] : [lash(place)];
 
-const lobe = (place: ValvePlace | undefined): Open => ({
+/** Where a lobe is read: what rides on the cam itself has no lifter to put a plunger on. */
+const AT: Readonly<Record<ValveGear, string>> = {
+  pushrod: 'at the lifter',
+  bucket: 'at the bucket',
+  'finger-follower': 'on the cam itself, over nose and base',
+  'cam-rocker': 'on the cam itself, over nose and base',
+};
+
+const lobe = ({ place, gear }: Pick<CheckedFor, 'place' | 'gear'>): Open => ({
   code: 'lobe',
   thing: 'its lobe lift against the others',
-  sentence: `Read the lobe ${ofValve(place)} and of two like it at the lifter. Lash is read on the base circle, where a worn nose never shows.`,
+  sentence: `Read the lobe ${ofValve(place)} and of two like it ${AT[gear]}. Lash is read on the base circle, where a worn nose never shows.`,
   step: 'sheet',
   turns: true,
   how: ON_ENGINE,
@@ -114,6 +123,7 @@ const rank = ({ effort }: Open): number => EFFORTS.indexOf(effort);
 /** What the checks are made for. */
 export interface CheckedFor {
   readonly place: ValvePlace | undefined;
+  readonly gear: ValveGear;
   /** Causes that something speaks for. */
   readonly suspected: readonly CauseName[];
   /** Signs of damage were asked after, and nobody knew. */
@@ -149,7 +159,7 @@ export function openChecks(
   const partsFirst = ({ effects }: Open): number =>
     a !== undefined && b !== undefined && parts(effects, a, b) ? 1 : 0;
   const touches = suspected.includes('touching') ? [touching(place)] : [];
-  const left = [...questions, LIFTER, MOUNTING, ...lashOf(checked), lobe(place), ...touches]
+  const left = [...questions, LIFTER, MOUNTING, ...lashOf(checked), lobe(checked), ...touches]
     .map((open) => (open.code === 'noise-signs' && asked ? { ...open, sentence: SIGNS_AGAIN } : open))
     .filter(({ code }) => !known.has(code) && (!isNoiseQuestion(code) || checked.isAsked(code)))
     .map((open) => ({ open, pairs: pairsParted(open.effects, causes) }))

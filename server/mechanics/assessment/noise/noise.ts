@@ -13,6 +13,7 @@ import type { LashValveDetail } from '../lash/detail.ts';
 import { lastSaid, noisyValve, QUESTIONS } from './answers.ts';
 import { noiseQuestions } from './asked.ts';
 import { openChecks, partingCheck } from './checks.ts';
+import { isDamaged } from './damage-told.ts';
 import type { NoiseCandidate, NoiseDetail, SaidFact } from './detail.ts';
 import { factsOfAnswers } from './facts.ts';
 import { foundSaid, noiseNotToRun } from './not-to-run.ts';
@@ -73,6 +74,7 @@ const PARTS_OFF = QUESTIONS.filter((question) => WEIGHS[question].effort === 'pa
 
 const arePartsOff = (evidence: Evidence): boolean =>
   evidence.call.engineState === 'apart' ||
+  isDamaged(evidence) ||
   PARTS_OFF.some((question) => {
     const answer = lastSaid(question, evidence)?.answer;
     return answer !== undefined && answer !== NOT_KNOWN;
@@ -121,6 +123,7 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
     new Set(known),
     {
       place,
+      gear: evidence.engine.gear ?? 'pushrod',
       suspected: left.filter((each) => each.for.length > 0).map(({ cause }) => cause),
       asked: isOpenStill('noise-signs', evidence),
       hydraulic: isHydraulicLifter(evidence.engine.lifter),
@@ -148,6 +151,7 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
     headlines: active && facts.length > 0 ? [headline] : [],
     detail: {
       active,
+      damaged: isDamaged(evidence),
       ...defined({ place, nearest }),
       questions,
       known,

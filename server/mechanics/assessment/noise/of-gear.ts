@@ -15,13 +15,15 @@ const NO_STUD: Without = {
 };
 const NO_NUT: Without = { questions: ['noise-nut', 'noise-thread'], causes: ['nut-lock', 'stud-thread'] };
 const NO_PUSHROD: Without = { questions: ['noise-pushrod'], causes: ['pushrod'] };
+/** A finger follower rocks on a ball or a lash adjuster: no bearing carries it. */
+const NO_BEARING: Without = { questions: ['noise-trunnion'], causes: ['trunnion'] };
 const NO_ARM: Without = { questions: ['noise-roller', 'noise-trunnion'], causes: ['roller', 'trunnion'] };
 
 /** Source: how each valve gear is made, general knowledge from memory, no published source. */
 const WITHOUT: Readonly<Record<ValveGear, readonly Without[]>> = {
   pushrod: [],
   bucket: [NO_STUD, NO_NUT, NO_PUSHROD, NO_ARM],
-  'finger-follower': [NO_STUD, NO_NUT, NO_PUSHROD],
+  'finger-follower': [NO_STUD, NO_NUT, NO_PUSHROD, NO_BEARING],
   'cam-rocker': [NO_STUD, NO_PUSHROD],
 };
 

@@ -3,7 +3,7 @@ import { asked, inDoubt } from '../common/asked.ts';
 import { placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, ScanEvidence, SheetEvidence, ValvePlace } from '../evidence.ts';
 import { camFound } from '../timing/counting.ts';
-import { againstSaid, READ } from '../timing/readings.ts';
+import { againstSaid, isWithinWheel } from '../timing/readings.ts';
 
 /** The question whether a scan was read with the cam where it was found. */
 export const CAM_THEN = 'cam-then';
@@ -45,7 +45,7 @@ const IN_ONE_PLACE: HowRead = {
 
 /** ` 4° advanced against the card`; of a cam that was moved and now stands straight up only that it was moved. */
 function foundSaid(advance: number | undefined): string {
-  return advance === undefined || Math.abs(advance) < READ
+  return advance === undefined || isWithinWheel(advance)
     ? 'The cam was read in two places, and may have been moved.'
     : `The cam was found ${againstSaid(advance)}.`;
 }
@@ -120,7 +120,9 @@ export function camThen(scan: ScanEvidence, evidence: Evidence): CamThen | undef
   if (moved === undefined) return undefined;
   const { advance } = camFound(evidence) ?? {};
   const where =
-    advance === undefined ? 'where it is now' : `as it was found, ${againstSaid(advance).replace(/,.*/, '')}`;
+    advance === undefined
+      ? 'where it is now'
+      : `as it was found, ${isWithinWheel(advance) ? 'straight up' : againstSaid(advance)}`;
   return {
     moved,
     said: ` It was scanned with the cam ${where}: scan and timing belong together. With the cam moved it is scanned again.`,

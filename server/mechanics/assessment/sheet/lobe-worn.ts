@@ -2,12 +2,13 @@ import { defined } from '../../../../shared/defined.ts';
 import { sideOfValve } from '../../../../shared/schemas/words.ts';
 import { allowance, allowanceSource } from '../../kit/allowances.ts';
 import { medianKnown } from '../../valve-sheet/siblings.ts';
-import type { AssessedQuestion, StopReason } from '../assessment.ts';
+import type { AssessedQuestion, NotToRun, StopReason } from '../assessment.ts';
 import { asked } from '../common/asked.ts';
-import { inches, placeOf, valveSubject } from '../common/said.ts';
+import { inches, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import { wayOutOf } from '../common/way-out.ts';
 import type { Evidence, EvidenceEntry, ValvePlace } from '../evidence.ts';
 import type { LobeOfSetUp } from '../ratio/lobes-read.ts';
+import { isLifted } from '../stop.ts';
 import type { SheetSideDetail } from './detail.ts';
 import type { SheetRow } from './rows.ts';
 
@@ -43,6 +44,21 @@ function fullValve(side: string, row: SheetRow | undefined, rows: readonly Sheet
     return value !== undefined && middle !== undefined && middle - value < by - allowance('repeat');
   });
 }
+
+/** Found worn, and its stop lifted: it was read right, and stays on record until the cam is another one. */
+export const wornNotToRun = (evidence: Evidence, worn: readonly WornLobe[]): NotToRun[] =>
+  worn
+    .filter(({ question, stop }) => question.answered?.found === true && isLifted(stop, evidence))
+    .map(({ place, stop }) => ({
+      id: `not-to-run:lobe-worn:${keyOf(stop.about)}`,
+      what: 'run',
+      about: stop.about,
+      sentence: `Do not run it: the lobe of ${placeOf(place)} is worn.`,
+      wayOut:
+        'Cam and lifters are changed, and the oil is looked at for what wore off. Then the lobes are read again; the desk strikes the old reading out, with the reason.',
+      wayOutAtBench:
+        'Have cam and lifters changed, and the oil looked at for what wore off. Then read the lobes again.',
+    }));
 
 /** A lobe that is down on its siblings by the wear limit or more: nobody runs it on. */
 export function wornLobes(

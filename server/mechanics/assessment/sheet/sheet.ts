@@ -18,7 +18,7 @@ import { groupsTold } from './group-off.ts';
 import { heldOf } from './held.ts';
 import { lashAskedOf } from './lash-of-one.ts';
 import { lobesUnderCard, sidesOffCard } from './lobe-under-card.ts';
-import { wornLobes } from './lobe-worn.ts';
+import { wornLobes, wornNotToRun } from './lobe-worn.ts';
 import { oddBefore } from './odd-before.ts';
 import { inDoubtJudgements, oddJudgements } from './odd-judgement.ts';
 import { withoutOneSided } from './one-sided.ts';
@@ -135,7 +135,7 @@ export function sheetPart(
     judgements: [...compared, ...allGaps.map(({ judgement }) => judgement)],
     questions,
     stop: [...worn, ...short].map(({ stop }) => stop),
-    notToRun: underCard.flatMap(({ notToRun }) => notToRun),
+    notToRun: [...underCard.flatMap(({ notToRun }) => notToRun), ...wornNotToRun(evidence, worn)],
     headlines: headlinesOf(compared.filter(({ id }) => !ordinary.has(id))),
     detail: {
       names: valveNames(evidence),
