@@ -41,7 +41,9 @@ interface ErrorPageData {
   readonly advice?: string;
   /** Whom to call; left out where nobody said a number. */
   readonly phone?: string;
-  readonly home: { readonly href: string; readonly label: string };
+  /** Left out where it would lead to this page again. */
+  readonly home?: { readonly href: string; readonly label: string };
+  /** As much of it as is read out. */
   readonly requestId: string;
 }
 
