@@ -1,6 +1,5 @@
 import { z } from 'zod';
 import { benchFigure } from '../../shared/quantities/dial-words.ts';
-import { formatFigure } from '../../shared/quantities/format.ts';
 import { toldIn } from '../../shared/quantities/spoken-units.ts';
 import type { UnitSystem } from '../../shared/quantities/units.ts';
 import type { DrawingData } from '../../views/parts/drawing.examples.ts';
