@@ -22,6 +22,11 @@ it('turns and needle are tapped, read as they are typed, shown on the dial, and 
   await pad.getByRole('button', { name: '6', exact: true }).tap();
   expect(await field.inputValue()).toBe('5 turns 66');
   expect(await field.evaluate((each) => document.activeElement === each)).toBe(true);
+  // The whole pad is on the screen with the button of the form as its last key, and the field stands above it.
+  const [padBox, fieldBox] = await Promise.all([pad.boundingBox(), field.boundingBox()]);
+  expect((padBox?.y ?? 0) + (padBox?.height ?? 0)).toBe(740);
+  expect((fieldBox?.y ?? 740) + (fieldBox?.height ?? 0)).toBeLessThan(padBox?.y ?? 0);
+  expect(await pad.getByRole('button').last().textContent()).toBe('Keep');
   // Trade practice 2.1, common practice, no published source: turns of .100 and the needle in thousandths.
   expect(await bench.locator('#reading-f-peak-echo').textContent()).toContain('5 turns 66 = .566 in');
   const dial = bench.locator('.dial');

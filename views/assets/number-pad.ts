@@ -43,7 +43,7 @@ function keepKey(field: HTMLInputElement, shut: () => void): readonly HTMLElemen
     shut();
     button.click();
   });
-  key.classList.add('pad-keep');
+  key.classList.add('pad-wide', 'pad-keep');
   return [key];
 }
 
@@ -58,9 +58,11 @@ function padOf(field: HTMLInputElement, shut: () => void, letters: () => void): 
     keyOf(BACK, () => takeBack(field), 'Take one back'),
   );
   const words = document.createElement('div');
+  const own = keyOf('letters', letters, 'Use the phone’s own keyboard');
+  own.classList.add('pad-wide');
   words.append(
     ...wordsOf(field).map((word) => keyOf(word, () => type(field, ` ${word}${word === 'turns' ? ' ' : ''}`))),
-    keyOf('letters', letters, 'Use the phone’s own keyboard'),
+    own,
     ...keepKey(field, shut),
   );
   pad.append(figures, words);
