@@ -16,6 +16,8 @@ export function tellEnded(): void {
 
 /** Nothing more can be entered; what was typed and not pressed can still be read and copied. */
 export function shutEntry(): void {
+  // The stream that says who is here has ended too.
+  document.querySelector('[data-presence]')?.replaceChildren();
   for (const pad of document.querySelectorAll('.pad')) pad.remove();
   for (const form of document.forms) {
     if (!isKeeping(form)) continue;
