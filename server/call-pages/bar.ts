@@ -5,6 +5,7 @@ import type { ButtonData } from '../../views/parts/button.examples.ts';
 import type { Component } from '../../views/parts/components.ts';
 import type { CallContext } from '../call/context.ts';
 import { breathsOf, type LeadParts } from '../call/headline.ts';
+import { cardId } from '../call/question-form.ts';
 import { type CallFrame, linkOf } from './frame.ts';
 import { photographAt } from './photographs/upload-form.ts';
 import { namesOf } from './tape.ts';
@@ -38,11 +39,16 @@ function nextOf(
   };
 }
 
-/** How many questions nobody has answered yet, weak ones among them. */
-function openOf({ assessment }: CallContext): string | undefined {
-  const count = assessment.questions.filter(({ answered }) => answered === undefined).length;
-  if (count === 0) return undefined;
-  return count === 1 ? '1 question open' : `${count} questions open`;
+/** How many questions nobody has answered yet, weak ones among them, with the way to the one that is asked first. */
+function openOf({ assessment: { questions }, base }: CallContext): BarLink | undefined {
+  const open = questions.filter(({ answered }) => answered === undefined);
+  const first =
+    open.find(({ isNext }) => isNext) ?? open.find(({ weight }) => weight === 'strong') ?? open[0];
+  if (first === undefined) return undefined;
+  return {
+    label: open.length === 1 ? '1 question open' : `${open.length} questions open`,
+    href: `${base}/steps/${first.step}#${cardId(questions.indexOf(first))}`,
+  };
 }
 
 /** The answer of the page; where it has none, that of the call, with the way to it where it is another step’s. */

@@ -1,5 +1,6 @@
 import { type Bench, benchOf } from './unsent/bench.ts';
 import { goOnChanging } from './unsent/changing.ts';
+import { onEnded, shutEntry, tellEnded } from './unsent/ended.ts';
 import { isKeeping, renewKey } from './unsent/form.ts';
 import { heardFrom, keepSending } from './unsent/keep-sending.ts';
 import { askForWaking, forgetPages, keepPages } from './unsent/kept-pages.ts';
@@ -34,12 +35,12 @@ function painter(made: Markup, bench: Bench) {
   const section = copyOf(made.section);
   section.hidden = true;
   document.querySelector('#main')?.before(section);
-  const now = { ended: bench.ended, sending: false };
+  const now = { state: bench.state, sending: false };
   let entries: readonly Entry[] = [];
   async function paint(): Promise<void> {
     entries = await allEntries().catch(() => []);
     showUnsent(section, made, entries, bench, { ...now, signal: hasSignal() }, again);
-    showOnTape(made, entries, bench);
+    showOnTape(made, entries, bench, now.state);
   }
   function again(): void {
     void paint();
@@ -69,19 +70,23 @@ export function goOnWithoutSignal(): void {
   document.addEventListener('page-merged', again);
   again();
   const { link } = bench;
-  if (bench.ended) void forgetPages();
+  onEnded(() => {
+    now.state = 'ended';
+    shutEntry();
+    void forgetPages();
+    again();
+  });
+  if (bench.state === 'ended') void forgetPages();
   if (link !== undefined) startSending(link, now, again);
   if (link !== undefined && bench.worker !== undefined)
     // A browser may refuse to keep pages; the page works all the same.
     keepPages(bench.worker).catch(() => undefined);
 }
 
-function startSending(link: string, now: { ended: boolean; sending: boolean }, again: () => void): void {
+function startSending(link: string, now: { sending: boolean }, again: () => void): void {
   for (const form of document.forms) if (isKeeping(form)) renewKey(form);
   function took(outcome: Outcome | undefined): void {
-    if (outcome?.kind !== 'ended') return;
-    now.ended = true;
-    void forgetPages();
+    if (outcome?.kind === 'ended') tellEnded();
   }
   const sending = keepSending(link, {
     before() {

@@ -28,7 +28,8 @@ export interface BarData {
     /** What follows it in the same breath, and what it still needs: below it, and not kept in sight. */
     readonly rest?: string;
     readonly lacks?: readonly string[];
-    readonly open?: string;
+    /** The way to the first of them. */
+    readonly open?: BarLink;
     /** The step that it is the answer of, where that is another: then it is a quiet line, and not kept in sight. */
     readonly link?: BarLink;
   };
@@ -45,7 +46,10 @@ export const bar: Part<'/parts/bar'> = {
       data: {
         kept: { text: 'Valve lift, pass 2 .561 in', undo: { href: '#right', label: 'Put it right' } },
         next: { sentence: 'Take one more pass.' },
-        answer: { sentence: '1.747 ± .006 on a light spring: a 1.75.', open: '1 question open' },
+        answer: {
+          sentence: '1.747 ± .006 on a light spring: a 1.75.',
+          open: { label: '1 question open', href: '#question-0' },
+        },
       },
     },
     {
@@ -80,7 +84,7 @@ export const bar: Part<'/parts/bar'> = {
           sentence: `${LONG} ${HOSTILE}`,
           rest: HOSTILE,
           lacks: [LONG, HOSTILE],
-          open: HOSTILE,
+          open: { label: HOSTILE, href: '#hostile' },
           link: { href: '#', label: LONG },
         },
       },

@@ -1,3 +1,4 @@
+import type { LinkState } from './bench.ts';
 import type { Entry } from './store.ts';
 
 /** The markup that the page brings along, so that what a script shows looks as the service's own parts do. */
@@ -29,13 +30,14 @@ const CLOCK = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-dig
 export const clock = (at: number | Date): string => CLOCK.format(at);
 
 /** Where an entry is. */
-export function placeOf(entry: Entry, link: string | undefined): string {
+export function placeOf(entry: Entry, link: string | undefined, state: LinkState): string {
   if (entry.state === 'refused' || entry.state === 'handed') return 'not taken';
   if (entry.state === 'changing') return 'held back while you change it';
   if (link !== undefined && entry.link !== link) return 'not sent, of another link';
+  if (state === 'ended') return entry.tried ? 'no answer came, may have arrived' : 'not sent';
   return entry.tried ? 'no answer yet, may have arrived' : 'not sent yet';
 }
 
 /** Where an entry is, and since when. */
-export const stateOf = (entry: Entry, link: string | undefined): string =>
-  `${placeOf(entry, link)}, ${clock(entry.at)}`;
+export const stateOf = (entry: Entry, link: string | undefined, state: LinkState): string =>
+  `${placeOf(entry, link, state)}, ${clock(entry.at)}`;

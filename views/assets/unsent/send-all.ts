@@ -28,6 +28,8 @@ async function settle(entry: Entry, outcome: Outcome): Promise<void> {
   if (outcome.kind === 'kept') await settleEntry(entry, 'gone');
   else if (outcome.kind === 'refused') await settleEntry(entry, { state: 'refused', refusal: outcome.why });
   else if (outcome.kind === 'shown') await settleEntry(entry, { state: 'refused', refusal: SHOWS_ONLY });
+  // The service has answered, so this sending did not arrive; of an earlier one nobody knows.
+  else if (outcome.kind === 'ended') await settleEntry(entry, { tried: entry.tried });
 }
 
 /**

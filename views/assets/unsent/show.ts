@@ -1,4 +1,4 @@
-import type { Bench } from './bench.ts';
+import type { Bench, LinkState } from './bench.ts';
 import { startChange } from './changing.ts';
 import { headlineOf, hintOf, type Standing } from './headline.ts';
 import { clock, copyOf, type Markup, placeOf, put, stateOf } from './markup.ts';
@@ -6,7 +6,7 @@ import { deleteEntry, type Entry } from './store.ts';
 import { tellOthers } from './tell.ts';
 
 /** What the whole page knows beside the entries. */
-export type Now = Pick<Standing, 'signal' | 'ended' | 'sending'>;
+export type Now = Pick<Standing, 'signal' | 'state' | 'sending'>;
 
 const SURE = 'Delete for good';
 
@@ -34,10 +34,10 @@ function itemOf(entry: Entry, made: Markup, bench: Bench, now: Now, changed: () 
   item.dataset.entry = String(entry.id);
   put(item, '.unsent-pressed', entry.pressed);
   put(item, '.unsent-typed', entry.typed);
-  put(item, '.unsent-state', stateOf(entry, bench.link));
+  put(item, '.unsent-state', stateOf(entry, bench.link, now.state));
   put(item, '.unsent-why', entry.state === 'refused' ? (entry.refusal ?? '') : '');
   const change = button(item, 'change');
-  if (change !== null) change.hidden = now.ended || entry.link !== bench.link;
+  if (change !== null) change.hidden = now.state !== 'open' || entry.link !== bench.link;
   change?.addEventListener('click', () => void startChange(entry).finally(changed));
   offerDeleting(entry, item, changed);
   return item;
@@ -48,11 +48,11 @@ function fillList(
   list: Element,
   entries: readonly Entry[],
   item: (entry: Entry) => HTMLElement,
-  ended: boolean,
+  state: string,
 ): void {
   const here = new Map([...list.children].map((each) => [each.getAttribute('data-shows'), each]));
   const next = entries.map((entry) => {
-    const shows = JSON.stringify([entry, ended]);
+    const shows = JSON.stringify([entry, state]);
     const made = here.get(shows) ?? item(entry);
     made.setAttribute('data-shows', shows);
     return made;
@@ -84,19 +84,23 @@ export function showUnsent(
 ): void {
   const standing = standingOf(entries, bench, now);
   const title = headlineOf(standing);
-  const from = bench.keptAt === undefined || now.signal ? '' : ` This page is from ${clock(bench.keptAt)}.`;
-  section.hidden = title === '';
+  const from =
+    bench.keptAt === undefined || now.signal || now.state !== 'open'
+      ? ''
+      : ` This page is from ${clock(bench.keptAt)}.`;
+  // A page that stands in the place of an ended link says so itself.
+  section.hidden = title === '' || (bench.state !== 'open' && entries.length === 0);
   put(section, '.unsent-title', title);
   put(section, '.unsent-hint', `${hintOf(standing)}${from}`.trim());
   const list = section.querySelector('.unsent-list');
-  if (list !== null) fillList(list, entries, (entry) => itemOf(entry, made, bench, now, changed), now.ended);
+  if (list !== null) fillList(list, entries, (entry) => itemOf(entry, made, bench, now, changed), now.state);
   const copy = button(section, 'copy');
-  const toTake = now.ended || standing.ofOthers > 0;
+  const toTake = now.state !== 'open' || standing.ofOthers > 0;
   if (copy !== null) copy.hidden = !toTake || entries.length === 0 || !('clipboard' in navigator);
 }
 
 /** Each entry also where it will be seen once it is kept: at the end of the tape. */
-export function showOnTape(made: Markup, entries: readonly Entry[], bench: Bench): void {
+export function showOnTape(made: Markup, entries: readonly Entry[], bench: Bench, state: LinkState): void {
   for (const old of document.querySelectorAll('.tape-unsent')) old.remove();
   const strip = document.querySelector('.tape-window');
   if (strip === null) return;
@@ -106,7 +110,7 @@ export function showOnTape(made: Markup, entries: readonly Entry[], bench: Bench
       const line = copyOf(made.line);
       line.id = `line-unsent-${entry.id}`;
       put(line, '.tape-entry > span', `${entry.pressed}: ${entry.typed}`);
-      put(line, '.tape-place', placeOf(entry, bench.link));
+      put(line, '.tape-place', placeOf(entry, bench.link, state));
       put(line, '.tape-who', clock(entry.at));
       return line;
     });
