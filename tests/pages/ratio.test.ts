@@ -94,21 +94,6 @@ describe('the answer', () => {
     expect(bare(await page())).toContain('Not yet: a pass of the valve lift.');
   });
 
-  test('on a light spring already, the way to the reading is a solid lifter; once that was started, its first pass', async () => {
-    const { buildId, keep, page } = await call({ lifter: 'hydraulic' });
-    for (const peak of ['.560 in', '.5605 in', '.5595 in']) await keep('valve-lift', peak);
-    const html = await page();
-    expect(html).toContain('a reading on a solid or locked lifter');
-    expect(html).toContain('Set up with a solid lifter');
-    expect(html).not.toContain('Ask for a light spring');
-    const started = await startSetUp(service, desk, buildId, { ...METHOD, spring: 'light' });
-    const then = await page();
-    expect(then).not.toContain('Set up with a solid lifter');
-    expect(then).toMatch(
-      new RegExp(`set-up=${started}&(amp;)?kind=valve-lift"[^>]*>[^<]*Take the first pass`),
-    );
-  });
-
   test('under a stop nobody is asked for a reading, and the page says why', async () => {
     const { callId, keep, page, get, setUpId } = await call();
     for (const peak of ['.590 in', '.5905 in', '.5895 in']) await keep('valve-lift', peak);

@@ -23,7 +23,7 @@ describe('diameter and pitch that are no thread together', () => {
   test('the diameter misread: the pitch and the hole are left, and the diameter is asked for', () => {
     const said = assess(answered(stud, 'stud-no-thread', 'diameter'));
     const told = said.headlines.map(({ sentence }) => sentence).join('\n');
-    expect(told).toMatch(/by hole and pitch it takes 7\/16-20 UNF; the diameter over the thread proves it/);
+    expect(told).toMatch(/By hole and pitch it takes 7\/16-20 UNF; the diameter over the thread proves it/);
     expect(said.next?.action).not.toBe('stud-no-thread');
   });
 

@@ -3,6 +3,7 @@ import { banksOf } from '../../valve-sheet/orders.ts';
 import { twoGroups } from '../../valve-sheet/two-groups.ts';
 import type { AssessedQuestion } from '../assessment.ts';
 import type { Evidence } from '../evidence.ts';
+import { leftOfGroup } from './group-answered.ts';
 import type { SheetRow } from './rows.ts';
 import { asSibling } from './siblings.ts';
 
@@ -10,7 +11,8 @@ import { asSibling } from './siblings.ts';
 const OF_ONE: ReadonlySet<string> = new Set(['hand-read-backwards', 'digits-swapped', 'lash-left-in']);
 
 /** Readings of lifts whose side falls into two groups: what they have in common is asked of all at once. */
-function readInGroups({ engine }: Evidence, rows: readonly SheetRow[]): ReadonlySet<string> {
+function readInGroups(evidence: Evidence, rows: readonly SheetRow[]): ReadonlySet<string> {
+  const { engine } = evidence;
   const cylinders = Math.max(engine.cylinders ?? 0, ...rows.map(({ cylinder }) => cylinder));
   const banks = banksOf(engine.bankOrder, cylinders);
   const springs = [...new Set(rows.flatMap(({ lifts }) => lifts.map(({ spring }) => spring)))];
@@ -18,7 +20,8 @@ function readInGroups({ engine }: Evidence, rows: readonly SheetRow[]): Readonly
     springs.flatMap((spring) => {
       const own = rows.filter(({ valve }) => sideOfValve(valve) === side);
       const valves = own.map((row) => asSibling(row, spring, { calipers: false, lots: [], inDoubt: false }));
-      if (twoGroups(valves, banks) === undefined) return [];
+      const groups = twoGroups(valves, banks) ?? leftOfGroup(evidence, { side, spring }, valves);
+      if (groups === undefined) return [];
       return own.flatMap(({ lifts }) => lifts.filter((lot) => lot.spring === spring));
     }),
   );
