@@ -13,6 +13,7 @@ import { byPlace, keyOf, placeOf, valveSubject } from '../common/said.ts';
 import type { Evidence, LashEvidence, ValvePlace } from '../evidence.ts';
 import type { ShimRow, ShimsDetail } from './detail.ts';
 import { heldOpen, NO_GAP, shimHeadlines, shimSentence } from './shim-said.ts';
+import { stockLeft } from './stock-left.ts';
 
 type Known = Omit<ShimRow, 'choice' | 'toHave' | 'beside' | 'sentence'>;
 
@@ -156,13 +157,14 @@ export function shimsOf(evidence: Evidence): {
   readonly headlines: readonly Headline[];
   readonly notToRun: readonly NotToRun[];
 } {
-  const { gear, lifter, shimStock: stock = [] } = evidence.engine;
+  const { gear, lifter, shimStock = [] } = evidence.engine;
   const within = allowance('lash-as-set');
   if (gear !== 'bucket' || lifter?.startsWith('hydraulic') === true)
     return { detail: { within, rows: [] }, quantities: [], headlines: [], notToRun: [] };
   const standing = evidence.lash.filter((line) => line.standing).toSorted(byPlace);
   const places = [...new Map(standing.map((line) => [placeOf(line), line])).values()];
   const all = places.flatMap((place) => knownOf(evidence, place));
+  const stock = stockLeft(shimStock, places, evidence);
   const complete = all.filter(({ lacks }) => lacks.length === 0);
   const wants = complete.flatMap(({ fitted, found, wanted }) =>
     fitted === undefined || found.value === undefined || wanted === undefined
