@@ -113,7 +113,7 @@ export function nextOf(given: NextGiven): NextAction | undefined {
   return (
     notToRunNext(notToRun) ??
     forAnswer(given) ??
-    mendNext(questions) ??
+    (given.plan.asks.includes('adjuster') ? mendNext(questions) : undefined) ??
     endingNext(given) ??
     questionNext(questions) ??
     closingNext(given.headlines)
