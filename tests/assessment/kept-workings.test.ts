@@ -111,7 +111,7 @@ const CALLS: readonly Call[] = [
       expect(codes(said)).toContain('plunger-bottomed');
       // .040625; .150 less that.
       expect(of(said, 'adjuster')).toEqual([
-        'These turns press the plunger .041 in, within the usual .020 to .060 in; .109 in of its travel is left.',
+        'These turns press the plunger .041 in, within the usual .020 to .060 in; .109 in of its travel is left. How zero was found was not said.',
       ]);
     },
   },
@@ -217,7 +217,7 @@ const CALLS: readonly Call[] = [
     check: (said) => {
       expect(said.stop).toEqual([]);
       expect(of(said, 'adjuster')).toEqual([
-        'These turns press the plunger .061 in, just over the usual .020 to .060 in.',
+        'These turns press the plunger .061 in, just over the usual .020 to .060 in. How zero was found was not said.',
       ]);
       expect(codes(said)).toContain('preload-over');
     },
@@ -253,7 +253,7 @@ const CALLS: readonly Call[] = [
     kept: [['adjuster', { ...PRELOAD, lifter: 'hydraulic', turns: 0.75 }]],
     check: (said) => {
       expect(of(said, 'adjuster')).toEqual([
-        '.75 turn past zero lash presses the plunger .061 in: just over the usual .020 to .060 in, about .25 to .74 turn.',
+        '.75 turn past zero lash presses the plunger .061 in: just over the usual .020 to .060 in, about .25 to .74 turn. How zero was found was not said.',
       ]);
       expect(codes(said)).toContain('preload-over');
       expect(said.details.workings.turnToMake).toBeUndefined();
@@ -301,7 +301,7 @@ const CALLS: readonly Call[] = [
     check: (said) => {
       expect(codes(said)).not.toContain('sum-unlikely');
       expect(of(said, 'adjuster')).toEqual([
-        'These turns press the plunger .163 in, over the usual .020 to .060 in; .038 in of its travel is left.',
+        'These turns press the plunger .163 in, over the usual .020 to .060 in; .038 in of its travel is left. How zero was found was not said.',
       ]);
     },
   },
@@ -482,6 +482,9 @@ const CALLS: readonly Call[] = [
       expect(asked?.ask).toBe('Which thread is on the stud?');
       // .050 ÷ .041667 is a fifth more.
       expect(asked?.size).toMatch(/3\/8-24 UNF and 7\/16-20 UNF.*20 % further/);
+      expect(of(said, 'adjuster')).toEqual([
+        'Nothing is told of these turns yet. Which thread is on the stud?',
+      ]);
     },
   },
   {

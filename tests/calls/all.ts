@@ -6,10 +6,12 @@ import { OF_CHANGED_ARMS } from './of-changed-arms.ts';
 import { OF_GROUPS } from './of-groups.ts';
 import { OF_HEAT } from './of-heat.ts';
 import { OF_HYDRAULIC } from './of-hydraulic.ts';
+import { OF_LOCK } from './of-lock.ts';
 import { OF_NOISE } from './of-noise.ts';
 import { OF_ORDER } from './of-order.ts';
 import { OF_OTHERS } from './of-others.ts';
 import { OF_PART } from './of-part.ts';
+import { OF_PIECES } from './of-pieces.ts';
 import { OF_PUT_RIGHT } from './of-put-right.ts';
 import { OF_RATIO } from './of-ratio.ts';
 import { OF_SCAN } from './of-scan.ts';
@@ -40,6 +42,8 @@ export const CALLS: readonly Call[] = [
   ...OF_STOP,
   ...OF_SCAN,
   ...OF_NOISE,
+  ...OF_LOCK,
+  ...OF_PIECES,
   ...OF_OTHERS,
   ...OF_PUT_RIGHT,
 ];

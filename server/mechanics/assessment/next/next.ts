@@ -12,7 +12,7 @@ import { actionUnder } from '../stop.ts';
 import { closingNext, endingNext } from './ending-next.ts';
 import { isRows, lackingNext } from './lacking-next.ts';
 import { notToRunNext, toReadBeforeRunning } from './not-to-run-next.ts';
-import { questionNext, sheetDoubtNext } from './question-next.ts';
+import { mendNext, questionNext, sheetDoubtNext } from './question-next.ts';
 import { readingNext } from './reading-next.ts';
 
 interface NextGiven {
@@ -119,6 +119,7 @@ export function nextOf(given: NextGiven): NextAction | undefined {
   return (
     notToRunNext(notToRun, questions) ??
     forAnswer(given) ??
+    (given.plan.asks.includes('adjuster') ? mendNext(questions) : undefined) ??
     endingNext(given) ??
     questionNext(questions) ??
     closingNext(given.headlines)

@@ -58,3 +58,14 @@ export function questionNext(questions: readonly AssessedQuestion[]): NextAction
 /** Of the sheet: before anything is read or moved that would rest on a row in doubt. */
 export const sheetDoubtNext = (questions: readonly AssessedQuestion[]): NextAction | undefined =>
   questionNext(questions.filter(({ step }) => step === 'sheet'));
+
+/**
+ * A gap that grew, once its causes are looked into: what is looked at and put right on that valve before the call ends.
+ * Answered, it leaves the setting to do.
+ */
+export const mendNext = (questions: readonly AssessedQuestion[]): NextAction | undefined =>
+  questionNext(
+    questions
+      .filter(({ code, answered }) => code === 'lash-grew' && answered === undefined)
+      .map((each): AssessedQuestion => ({ ...each, weight: 'strong' })),
+  );

@@ -16,6 +16,7 @@ import { openChecks, partingCheck } from './checks.ts';
 import { isDamaged } from './damage-told.ts';
 import type { NoiseCandidate, NoiseDetail, SaidFact } from './detail.ts';
 import { factsOfAnswers } from './facts.ts';
+import { lockTold } from './lock-told.ts';
 import { foundSaid, noiseNotToRun } from './not-to-run.ts';
 import { nutTold } from './nut-told.ts';
 import { gapsRead } from './of-gaps.ts';
@@ -112,7 +113,8 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
   const active = isActive(evidence, record);
   const place = noisyValve(evidence);
   const nut = nutTold(evidence, record);
-  const answers = factsOfAnswers(evidence, nut);
+  const lock = lockTold(evidence, record);
+  const answers = factsOfAnswers(evidence, nut, lock);
   const read = factsOfRecord(record, place, nut);
   const facts = [...answers, ...read];
   const candidates = weigh(facts, causesOf(evidence));
@@ -145,7 +147,7 @@ export function noisePart(evidence: Evidence, record: NoiseRecord): NoisePart {
   return {
     quantities: [],
     judgements: [],
-    questions: active ? [...questions, ...(nut.question === undefined ? [] : [nut.question])] : [],
+    questions: active ? [...questions, ...[nut.question, lock.question].flatMap((each) => each ?? [])] : [],
     stop: noiseStops(evidence),
     notToRun: active ? noiseNotToRun(evidence, record) : [],
     headlines: active && facts.length > 0 ? [headline] : [],

@@ -54,8 +54,8 @@ function askedOf(
       knownBy: `heat of the turn found ${line.engine}`,
       size: `${inches(line.gap.value ?? 0)} was found ${isSaid ? line.engine : 'hot or cold, nobody said'}; ${inches(lashWanted)} is given for a ${at} engine, and the metals move the gap between the two.${byMetals(lashWanted, at, evidence)}`,
       test: isSaid
-        ? `Read the gap of ${place} ${at}; or work out by the metals what is wanted ${line.engine}, ask the cam’s maker for that figure, and work the turn out again to it.`
-        : `Ask whether the gap of ${place} was read hot or cold; where nobody knows, read it again ${at}.`,
+        ? `Work out by the metals what is wanted ${line.engine}, or ask the cam’s maker for that figure; then work the turn out again to it. What is read ${at} counts.`
+        : `Ask whether the gap of ${place} was read hot or cold; where nobody knows, it is not worked with.`,
       byLooking: true,
       restsOn: [line.id],
     },
