@@ -153,9 +153,9 @@ describe('on a stud', () => {
      */
     const three = [mark(0.075, 0, rod(7.4)), mark(0.055, 0, rod(7.35)), mark(0.052, 0, rod(7.3))];
     expect(stud(...three)).toBe('up 0.015 to 7.315 by width, least');
-    expect(
-      shaft(mark(0.08, 0, stand(0.1)), mark(0.055, 0, stand(0.05)), mark(0.052, 0, stand(0))),
-    ).toBe('up 0.02 to 0.02 by width, least');
+    expect(shaft(mark(0.08, 0, stand(0.1)), mark(0.055, 0, stand(0.05)), mark(0.052, 0, stand(0)))).toBe(
+      'up 0.02 to 0.02 by width, least',
+    );
     // Falling steadily it is looked for further on.
     const falling = [mark(0.095, 0, rod(7.4)), mark(0.08, 0, rod(7.35)), mark(0.062, 0, rod(7.3))];
     expect(stud(...falling)).toBe('down 0.05 to 7.25 by width, step');
