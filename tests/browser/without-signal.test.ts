@@ -6,6 +6,7 @@ import { type TestBrowser, testBrowser } from '../tools/browser.ts';
 import { type LiveCall, liveCall } from '../tools/live-call.ts';
 import { inTheDark, lowTargets, spill } from '../tools/looks.ts';
 import { type TestService, testService } from '../tools/service.ts';
+import { tellsToTurn } from '../tools/tells-to-turn.ts';
 import { type WeakLine, weakLine } from '../tools/weak-line.ts';
 
 /**
@@ -155,6 +156,35 @@ describe('without a signal', () => {
     expect(await inTheDark(bench)).toEqual([]);
     expect(await spill(bench)).toEqual([]);
     expect(await lowTargets(bench, '.unsent button:visible')).toEqual([]);
+  });
+
+  it('a stop that was said stops every page of this phone at once, and goes out before all else', async () => {
+    await enterInVain(bench, '.561', 1);
+    await bench.getByText('Say stop').click();
+    await bench.fill('#stop-reason', 'It binds at the top');
+    await bench.getByRole('button', { name: 'Stop: nobody turns it' }).click();
+    const box = bench.locator('.own-stop');
+    await box.waitFor();
+    expect(await box.innerText()).toContain('You said stop: “It binds at the top”');
+    expect(await box.innerText()).toMatch(/The desk has not heard this yet: phone them/);
+    await soon(() => entries(bench).count()).toBe(2);
+    for (const step of ['ratio', 'notes']) {
+      await bench.goto(`${line.base}/bench/steps/${step}`);
+      await box.waitFor();
+      const shown = (await bench.locator('body').innerText()).split('\n');
+      expect(shown.flatMap(tellsToTurn)).toEqual([]);
+      expect(await bench.locator('.bar-next:visible, .bar-answer:visible').count()).toBe(0);
+    }
+    expect(await bench.locator('form#note').isVisible()).toBe(true);
+    expect(await axeFaults(bench)).toEqual([]);
+    expect(await spill(bench)).toEqual([]);
+    line.set('up');
+    await bench.reload();
+    await soon(() => box.isVisible()).toBe(false);
+    await soon(() => bench.locator('main .hold').isVisible()).toBe(true);
+    // Read before the stop or after it: nobody can see that from here, so it waits for the desk.
+    await soon(() => title(bench).textContent()).toBe('1 was not taken.');
+    expect(await readings()).toEqual([]);
   });
 
   it('what waits can be changed and deleted, and goes out as it then is', async () => {

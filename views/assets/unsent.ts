@@ -4,11 +4,12 @@ import { isKeeping, renewKey } from './unsent/form.ts';
 import { heardFrom, keepSending } from './unsent/keep-sending.ts';
 import { askForWaking, forgetPages, keepPages } from './unsent/kept-pages.ts';
 import { copyOf, type Markup, markupHere } from './unsent/markup.ts';
+import { ownStopBox, showOwnStop } from './unsent/own-stop.ts';
 import type { Outcome } from './unsent/post.ts';
 import { showOnTape, showUnsent, wordsOfAll } from './unsent/show.ts';
 import { hasSignal, onSignal, tellSignal } from './unsent/signal.ts';
 import { allEntries, changeEntry, deleteEntry, type Entry } from './unsent/store.ts';
-import { sendByScript } from './unsent/submit.ts';
+import { STOP_SAID, sendByScript } from './unsent/submit.ts';
 import { onOthers } from './unsent/tell.ts';
 
 const FILE_STAYS =
@@ -33,13 +34,15 @@ async function settleHanded(entries: readonly Entry[]): Promise<void> {
 function painter(made: Markup, bench: Bench) {
   const section = copyOf(made.section);
   section.hidden = true;
-  document.querySelector('#main')?.before(section);
+  const stop = ownStopBox(made);
+  document.querySelector('#main')?.before(stop, section);
   const now = { ended: bench.ended, sending: false };
   let entries: readonly Entry[] = [];
   async function paint(): Promise<void> {
     entries = await allEntries().catch(() => []);
     showUnsent(section, made, entries, bench, { ...now, signal: hasSignal() }, again);
     showOnTape(made, entries, bench);
+    showOwnStop(stop, entries, bench);
   }
   function again(): void {
     void paint();
@@ -67,6 +70,7 @@ export function goOnWithoutSignal(): void {
   onSignal(again);
   onOthers(again);
   document.addEventListener('page-merged', again);
+  document.addEventListener(STOP_SAID, again);
   again();
   const { link } = bench;
   if (bench.ended) void forgetPages();

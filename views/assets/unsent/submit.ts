@@ -1,4 +1,5 @@
 import { addressOf, dataOf, emptyForm, fieldsIn, isKeeping } from './form.ts';
+import { isStop } from './line-up.ts';
 import { type Outcome, post } from './post.ts';
 import { sendAll } from './send-all.ts';
 import { addEntry, allEntries, changeEntry, deleteEntry, type Entry } from './store.ts';
@@ -7,6 +8,9 @@ import { typedIn, wordsOn } from './words.ts';
 
 /** Somebody who has pressed a button waits this long to see what became of it; then the entry waits alone. */
 const PATIENCE_MS = 8_000;
+
+/** A stop was said on this page: it is shown before it is sent. */
+export const STOP_SAID = 'stop-said';
 
 /** Forms that the browser is to send by itself. */
 const passing = new WeakSet<HTMLFormElement>();
@@ -70,6 +74,7 @@ async function elsewhere({ id, page }: Entry): Promise<Outcome | undefined> {
 async function sendEntry(form: HTMLFormElement, link: string, pressed: HTMLElement | null) {
   const entry = await keep(form, link, pressed);
   tellOthers();
+  if (isStop(entry)) document.dispatchEvent(new Event(STOP_SAID));
   const sent = await soon(sendAll(link));
   const outcome = sent?.outcomes.get(entry.id) ?? sent?.stopped ?? (await elsewhere(entry));
   if (outcome?.kind === 'kept') goTo(outcome.location);
