@@ -161,7 +161,7 @@ describe('without a signal', () => {
   it('a stop that was said stops every page of this phone at once, and goes out before all else', async () => {
     await enterInVain(bench, '.561', 1);
     await bench.getByText('Say stop').click();
-    await bench.fill('#stop-reason', 'It binds at the top');
+    await bench.fill('input[name=reason]', 'It binds at the top');
     await bench.getByRole('button', { name: 'Stop: nobody turns it' }).click();
     const box = bench.locator('.own-stop');
     await box.waitFor();
@@ -194,6 +194,18 @@ describe('without a signal', () => {
     await bench.goto(`${line.base}/bench/steps/cam`);
     await entries(bench).first().getByRole('button', { name: 'Change' }).click();
     await soon(() => bench.locator(READING).inputValue()).toBe('.561');
+    expect(await entries(bench).first().textContent()).toContain('held back while you change it');
+    // Left and opened again it waits as it was, in its place; so it does where the change is called off.
+    await bench.reload();
+    const first = entries(bench).first();
+    await soon(() => first.textContent()).toMatch(/not sent yet|may have arrived/);
+    await first.getByRole('button', { name: 'Change' }).click();
+    await soon(() => bench.inputValue(READING)).toBe('.561');
+    await first.getByRole('button', { name: 'Send as it was' }).click();
+    await soon(() => bench.inputValue(READING)).toBe('');
+    await soon(() => first.textContent()).toMatch(/not sent yet|may have arrived/);
+    await first.getByRole('button', { name: 'Change' }).click();
+    await soon(() => bench.inputValue(READING)).toBe('.561');
     await enterInVain(bench, '.571', 3);
     const second = entries(bench).nth(1);
     await second.getByRole('button', { name: 'Delete' }).click();
@@ -238,7 +250,7 @@ it('when the link has ended its pages are gone, and what was not sent can be tak
   await bench.getByRole('button', { name: 'Copy the words' }).click();
   await bench.getByText('Copied.').waitFor();
   expect(await bench.evaluate(() => navigator.clipboard.readText())).toMatch(
-    /^\d\d:\d\d Keep reading: Reading at full lift: \.561; Lobe lift 1 intake, pass 1$/,
+    /^\d\d:\d\d Pass: Reading at full lift: \.561; Lobe lift 1 intake, pass 1$/,
   );
   await bench.getByRole('button', { name: 'Delete' }).click();
   await bench.getByRole('button', { name: 'Delete for good' }).click();

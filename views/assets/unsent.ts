@@ -1,11 +1,14 @@
 import { type Bench, benchOf } from './unsent/bench.ts';
-import { goOnChanging } from './unsent/changing.ts';
+import { askedToChange, goOnChanging } from './unsent/changing.ts';
 import { isKeeping, renewKey } from './unsent/form.ts';
+import { fillNote } from './unsent/into-note.ts';
 import { heardFrom, keepSending } from './unsent/keep-sending.ts';
 import { askForWaking, forgetPages, keepPages } from './unsent/kept-pages.ts';
 import { copyOf, type Markup, markupHere } from './unsent/markup.ts';
 import { ownStopBox, showOwnStop } from './unsent/own-stop.ts';
 import type { Outcome } from './unsent/post.ts';
+import { releaseLeft } from './unsent/release.ts';
+import { SEND_NOW } from './unsent/send-again.ts';
 import { showOnTape, showUnsent, wordsOfAll } from './unsent/show.ts';
 import { hasSignal, onSignal, tellSignal } from './unsent/signal.ts';
 import { allEntries, changeEntry, deleteEntry, type Entry } from './unsent/store.ts';
@@ -13,7 +16,16 @@ import { STOP_SAID, sendByScript } from './unsent/submit.ts';
 import { onOthers } from './unsent/tell.ts';
 
 const FILE_STAYS =
-  'Not sent: no signal. The picture is still chosen here; press again when the signal is back.';
+  'Not sent: no signal. The picture is still chosen here; press again when the signal is back. Leaving this page drops it.';
+
+/** Beside the button, where whoever pressed it looks. */
+function sayAt(form: HTMLFormElement, text: string): void {
+  const made = form.querySelector<HTMLElement>('.form-told') ?? document.createElement('p');
+  made.className = 'form-told field-error';
+  made.setAttribute('role', 'status');
+  form.querySelector('.form-buttons')?.after(made);
+  made.textContent = text;
+}
 
 function say(text: string): void {
   const status = document.querySelector('#status');
@@ -87,6 +99,7 @@ function startSending(link: string, now: { ended: boolean; sending: boolean }, a
     now.ended = true;
     void forgetPages();
   }
+  fillNote();
   const sending = keepSending(link, {
     before() {
       now.sending = true;
@@ -98,21 +111,27 @@ function startSending(link: string, now: { ended: boolean; sending: boolean }, a
       again();
     },
   });
-  sendByScript(link, (outcome, file) => {
+  document.addEventListener(SEND_NOW, () => {
+    again();
+    sending.now();
+  });
+  sendByScript(link, (outcome, file, form) => {
     took(outcome);
     if (outcome?.kind === 'later') heardFrom({ outcomes: new Map(), stopped: outcome });
-    if (outcome?.kind === 'later' && file) say(FILE_STAYS);
+    if (outcome?.kind === 'later' && file) sayAt(form, FILE_STAYS);
     if (outcome === undefined || outcome.kind === 'later') {
       sending.soon();
       askForWaking().catch(() => undefined);
     }
     again();
   });
-  allEntries()
-    .then(async (entries) => {
+  releaseLeft(askedToChange())
+    .then(async (released) => {
+      const entries = await allEntries();
       await settleHanded(entries);
       const told = await goOnChanging(entries);
       if (told !== undefined) say(told);
+      if (released) sending.now();
     })
     .then(again, again);
 }

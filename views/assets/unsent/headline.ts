@@ -6,6 +6,8 @@ export interface Standing {
   readonly sending: boolean;
   readonly waiting: number;
   readonly refused: number;
+  /** Of those refused, how many had arrived in other words. */
+  readonly arrived: number;
   /** Typed under another link that was open in this browser. */
   readonly ofOthers: number;
 }
@@ -26,11 +28,15 @@ export function headlineOf({ signal, ended, sending, waiting, refused, ofOthers 
 }
 
 /** What follows from it. */
-export function hintOf({ signal, ended, waiting, refused, ofOthers }: Standing): string {
+export function hintOf({ signal, ended, waiting, refused, arrived, ofOthers }: Standing): string {
   if (ended)
     return waiting + refused === 0
       ? 'Ask the desk for a new one.'
       : 'Copy them, and tell the desk. If the link still runs, open it again and they are sent.';
+  if (arrived > 0)
+    return arrived === refused
+      ? 'It is on record as it was first sent. Correct it there, then delete it here.'
+      : 'Each entry says whether it is on record. Correct what is, change or delete the rest.';
   if (refused > 0) return 'Nothing of these was kept. Change them, or delete them.';
   if (ofOthers > 0) return 'Open that link again to send them, or copy them.';
   if (signal) return '';

@@ -28,7 +28,13 @@ const SHOWS_ONLY = 'This form keeps nothing, it only shows a result. Press it ag
 
 async function settle(entry: Entry, outcome: Outcome): Promise<void> {
   if (outcome.kind === 'kept') await settleEntry(entry, 'gone');
-  else if (outcome.kind === 'refused') await settleEntry(entry, { state: 'refused', refusal: outcome.why });
+  else if (outcome.kind === 'refused')
+    await settleEntry(entry, {
+      state: 'refused',
+      refusal: outcome.why,
+      arrived: outcome.arrived,
+      held: outcome.held,
+    });
   else if (outcome.kind === 'shown') await settleEntry(entry, { state: 'refused', refusal: SHOWS_ONLY });
 }
 
