@@ -23,6 +23,8 @@ export interface BenchPage {
   readonly state: 'open' | 'ended' | 'closed';
   /** The id of the link; left out where the page can't tell. */
   readonly link?: string;
+  /** The desk's number, where it is set. */
+  readonly phone?: string;
   readonly workerHref: string;
   readonly manifestHref: string;
   readonly touchIconHref: string;

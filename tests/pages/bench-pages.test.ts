@@ -94,6 +94,7 @@ describe('the line at the top of the page', () => {
     sending: false,
     waiting: 0,
     refused: 0,
+    arrived: 0,
     ofOthers: 0,
   };
   it.each<[Partial<Standing>, string]>([
@@ -113,6 +114,11 @@ describe('the line at the top of the page', () => {
     [{ state: 'closed', waiting: 2 }, '2 not sent yet.'],
   ])('%j: %s', (part, said) => {
     expect(headlineOf({ ...usual, ...part })).toBe(said);
+  });
+
+  it('never says that nothing was kept of an entry that had arrived', () => {
+    expect(hintOf({ ...usual, refused: 1 })).toContain('Nothing of these was kept');
+    for (const refused of [1, 2]) expect(hintOf({ ...usual, refused, arrived: 1 })).not.toContain('Nothing');
   });
 
   it('is followed by a hint wherever something waits for the person or the signal', () => {

@@ -1,4 +1,5 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
+import { defined } from '../../../shared/defined.ts';
 import type { BenchPage, LayoutFrame, LivePage, NavPlace } from '../../../views/layout.ts';
 import type { PageContent } from '../../../views/pages/pages.ts';
 import { SKIPS } from '../../../views/pages/skips.ts';
@@ -49,6 +50,7 @@ function benchOf(deps: Deps, request: FastifyRequest, page: Page): { readonly be
     bench: {
       state: stateOf(deps, request, page),
       ...(principal?.kind === 'builder' ? { link: principal.id } : {}),
+      ...defined({ phone: deps.config.DESK_PHONE }),
       workerHref: worker.href,
       manifestHref: manifest.href,
       touchIconHref: touchIcon.href,

@@ -7,6 +7,8 @@ export interface Standing {
   readonly sending: boolean;
   readonly waiting: number;
   readonly refused: number;
+  /** Of those refused, how many had arrived in other words. */
+  readonly arrived: number;
   /** Typed under another link that was open in this browser. */
   readonly ofOthers: number;
 }
@@ -28,11 +30,15 @@ export function headlineOf({ signal, state, sending, waiting, refused, ofOthers 
 }
 
 /** What follows from it. */
-export function hintOf({ signal, state, waiting, refused, ofOthers }: Standing): string {
+export function hintOf({ signal, state, waiting, refused, arrived, ofOthers }: Standing): string {
   if (state === 'ended')
     return waiting + refused === 0
       ? 'Nothing more is kept. Ask the desk for a new one.'
       : 'Nothing more is kept. Copy these and tell the desk; ask for a new link.';
+  if (arrived > 0)
+    return arrived === refused
+      ? 'It is on record as it was first sent. Correct it there, then delete it here.'
+      : 'Each entry says whether it is on record. Correct what is, change or delete the rest.';
   if (refused > 0) return 'Nothing of these was kept. Change them, or delete them.';
   if (ofOthers > 0) return 'Open that link again to send them, or copy them.';
   if (state === 'closed') return waiting === 0 ? '' : 'Open your link again and they are sent.';

@@ -6,6 +6,7 @@ export interface Markup {
   readonly section: HTMLElement;
   readonly entry: HTMLElement;
   readonly line: HTMLElement;
+  readonly stop: HTMLElement;
 }
 
 export function markupHere(): Markup | undefined {
@@ -13,8 +14,9 @@ export function markupHere(): Markup | undefined {
   const section = made?.querySelector<HTMLElement>('.unsent');
   const entry = section?.querySelector<HTMLElement>('.unsent-entry');
   const line = made?.querySelector<HTMLElement>('.tape-line');
-  if (!section || !entry || !line) return undefined;
-  return { section, entry, line };
+  const stop = made?.querySelector<HTMLElement>('.own-stop');
+  if (!section || !entry || !line || !stop) return undefined;
+  return { section, entry, line, stop };
 }
 
 /** Puts text into the part of an element; a part that is not there is none of this markup. */

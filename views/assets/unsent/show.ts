@@ -2,6 +2,7 @@ import type { Bench, LinkState } from './bench.ts';
 import { startChange } from './changing.ts';
 import { headlineOf, hintOf, type Standing } from './headline.ts';
 import { clock, copyOf, type Markup, placeOf, put, stateOf } from './markup.ts';
+import { offerSending, stopStands } from './send-again.ts';
 import { deleteEntry, type Entry } from './store.ts';
 import { tellOthers } from './tell.ts';
 
@@ -9,6 +10,7 @@ import { tellOthers } from './tell.ts';
 export type Now = Pick<Standing, 'signal' | 'state' | 'sending'>;
 
 const SURE = 'Delete for good';
+const MAY_BE_THERE = 'It may have arrived: if so it is struck out there, not here.';
 
 function button(within: Element, does: string): HTMLButtonElement | null {
   return within.querySelector<HTMLButtonElement>(`button[data-do=${does}]`);
@@ -20,6 +22,7 @@ function offerDeleting(entry: Entry, item: Element, changed: () => void): void {
   press?.addEventListener('click', () => {
     if (press.textContent !== SURE) {
       press.textContent = SURE;
+      if (entry.tried && entry.state !== 'refused') put(item, '.unsent-why', MAY_BE_THERE);
       return;
     }
     deleteEntry(entry.id).then(() => {
@@ -39,6 +42,7 @@ function itemOf(entry: Entry, made: Markup, bench: Bench, now: Now, changed: () 
   const change = button(item, 'change');
   if (change !== null) change.hidden = now.state !== 'open' || entry.link !== bench.link;
   change?.addEventListener('click', () => void startChange(entry).finally(changed));
+  offerSending(item, entry, changed);
   offerDeleting(entry, item, changed);
   return item;
 }
@@ -52,7 +56,7 @@ function fillList(
 ): void {
   const here = new Map([...list.children].map((each) => [each.getAttribute('data-shows'), each]));
   const next = entries.map((entry) => {
-    const shows = JSON.stringify([entry, state]);
+    const shows = JSON.stringify([entry, state, stopStands()]);
     const made = here.get(shows) ?? item(entry);
     made.setAttribute('data-shows', shows);
     return made;
@@ -66,7 +70,8 @@ function fillList(
 const standingOf = (entries: readonly Entry[], bench: Bench, now: Now): Standing => {
   const own = entries.filter((entry) => bench.link === undefined || entry.link === bench.link);
   const refused = own.filter(({ state }) => state === 'refused').length;
-  return { ...now, refused, waiting: own.length - refused, ofOthers: entries.length - own.length };
+  const arrived = own.filter((entry) => entry.state === 'refused' && entry.arrived === true).length;
+  return { ...now, refused, arrived, waiting: own.length - refused, ofOthers: entries.length - own.length };
 };
 
 /** The words of every entry, for a message to the desk. */
