@@ -1,6 +1,5 @@
 import { defined } from '../../../../shared/defined.ts';
 import { inSpoken } from '../../../../shared/quantities/authored.ts';
-import { formatNumber } from '../../../../shared/quantities/format.ts';
 import { lengthsIn, toldIn } from '../../../../shared/quantities/spoken-units.ts';
 import { CAN_BE } from '../../../../shared/schemas/can-be.ts';
 import { newGapScan } from '../../../../shared/schemas/gap-scan.ts';
@@ -23,7 +22,7 @@ const gapField = (row: number) => `readings.${row}.gap`;
 
 /** Every 2° where either valve comes closest: an exhaust before TDC, an intake after it (common practice, no published source). */
 const USUAL_ANGLES: Fields = Object.fromEntries(
-  Array.from({ length: ROWS }, (_, row) => [angleField(row), formatNumber(2 * row - 22, 0)] as const),
+  Array.from({ length: ROWS }, (_, row) => [angleField(row), String(2 * row - 22)] as const),
 );
 
 function cellOf(shown: FormState, name: string, label: string, more: Partial<CellInput>): CellInput {
