@@ -240,7 +240,7 @@ const CALLS: readonly Call[] = [
     check: (said) => {
       // .020 ÷ .08125 = .25, .060 ÷ .08125 = .74 turn.
       expect(of(said, 'adjuster')).toEqual([
-        '1.5 turns past zero lash press the plunger .122 in: too far. The usual is .020 to .060 in, about .25 to .74 turn.',
+        '1.5 turns past zero lash press the plunger .122 in: too far. The usual is .020 to .060 in, about .25 to .74 turn. How zero was found was not said.',
       ]);
       expect(codes(said)).toContain('preload-over');
       expect(said.details.workings.turnToMake).toBeUndefined();
