@@ -100,7 +100,7 @@ const GOAL_PLANS = {
   adjuster: {
     asks: ['noise', 'adjuster'],
     waitsFor: [],
-    needs: ['lash-again', 'turns'],
+    needs: ['turns'],
     report: ['lash', 'marks', 'workings', 'sheet'],
     cards: ['adjuster', 'noise'],
   },
@@ -114,7 +114,7 @@ const GOAL_PLANS = {
   'noise-or-failure': {
     asks: ['noise', 'adjuster', 'sheet'],
     waitsFor: [],
-    needs: ['lash-again', 'valves', 'rows'],
+    needs: ['valves', 'rows'],
     report: ['noise', 'lash', 'marks', 'sheet', 'workings'],
     cards: ['noise', 'adjuster', 'sheet'],
     logFirst: true,

@@ -240,7 +240,7 @@ const CALLS: readonly Call[] = [
     check: (said) => {
       // .020 ÷ .08125 = .25, .060 ÷ .08125 = .74 turn.
       expect(of(said, 'adjuster')).toEqual([
-        '1.5 turns past zero lash press the plunger .122 in: too far. The usual is .020 to .060 in, about .25 to .74 turn.',
+        '1.5 turns past zero lash press the plunger .122 in: too far. The usual is .020 to .060 in, about .25 to .74 turn. How zero was found was not said.',
       ]);
       expect(codes(said)).toContain('preload-over');
       expect(said.details.workings.turnToMake).toBeUndefined();
@@ -423,7 +423,9 @@ const CALLS: readonly Call[] = [
     base: { lash: [lashOf('found', 0.022, 1), lashOf('set', 0.016, 2), lashOf('found', 0.021, 3)] },
     kept: [['adjuster', SOLID]],
     check: (said) =>
-      expect(of(said, 'adjuster').join(' ')).toMatch(/No turn holds .*found otherwise since at 2 exhaust/),
+      expect(of(said, 'adjuster').join(' ')).toMatch(
+        /was made: set at 2 exhaust\. Found since: 2 exhaust \.021 in\.$/,
+      ),
   },
   {
     name: 'a sum with another adjuster, ratio and lash than the build has is asked, and not told',

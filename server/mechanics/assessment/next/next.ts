@@ -103,6 +103,10 @@ function forAnswer({
   );
 }
 
+/** What was set again is read again once locked; else what a gap that grew still wants. */
+const mended = ({ lacking, questions }: NextGiven): NextAction | undefined =>
+  lackingNext(lacking.filter(({ need }) => need.code === 'lash-again')) ?? mendNext(questions);
+
 /**
  * The one thing worth most now: under a stop what the stop needs; else a gap whose stop was lifted to read it again, or
  * parts that are not to be fitted; then what the answer of the goal needs and nothing else: the doubts of the sheet, what
@@ -119,7 +123,7 @@ export function nextOf(given: NextGiven): NextAction | undefined {
   return (
     notToRunNext(notToRun, questions) ??
     forAnswer(given) ??
-    (given.plan.asks.includes('adjuster') ? mendNext(questions) : undefined) ??
+    (given.plan.asks.includes('adjuster') ? mended(given) : undefined) ??
     endingNext(given) ??
     questionNext(questions) ??
     closingNext(given.headlines)
