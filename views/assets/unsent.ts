@@ -1,5 +1,6 @@
 import { type Bench, benchOf } from './unsent/bench.ts';
 import { askedToChange, goOnChanging } from './unsent/changing.ts';
+import { keepDrafts } from './unsent/drafts.ts';
 import { onEnded, shutEntry, tellEnded } from './unsent/ended.ts';
 import { isKeeping, renewKey } from './unsent/form.ts';
 import { fillNote } from './unsent/into-note.ts';
@@ -9,10 +10,12 @@ import { copyOf, type Markup, markupHere } from './unsent/markup.ts';
 import { ownStopBox, showOwnStop } from './unsent/own-stop.ts';
 import type { Outcome } from './unsent/post.ts';
 import { releaseLeft } from './unsent/release.ts';
+import { holdScreens } from './unsent/screens.ts';
 import { SEND_NOW } from './unsent/send-again.ts';
 import { showOnTape, showUnsent, wordsOfAll } from './unsent/show.ts';
 import { hasSignal, onSignal, tellSignal } from './unsent/signal.ts';
 import { allEntries, changeEntry, deleteEntry, type Entry } from './unsent/store.ts';
+import { keepInSight } from './unsent/strip.ts';
 import { STOP_SAID, sendByScript } from './unsent/submit.ts';
 import { onOthers } from './unsent/tell.ts';
 
@@ -48,12 +51,16 @@ function painter(made: Markup, bench: Bench) {
   const section = copyOf(made.section);
   section.hidden = true;
   const stop = ownStopBox(made);
-  document.querySelector('#main')?.before(stop, section);
+  const strip = copyOf(made.strip);
+  strip.hidden = true;
+  document.querySelector('#main')?.before(strip, stop, section);
+  const sight = keepInSight(section, strip);
   const now = { state: bench.state, sending: false };
   let entries: readonly Entry[] = [];
   async function paint(): Promise<void> {
     entries = await allEntries().catch(() => []);
     showUnsent(section, made, entries, bench, { ...now, signal: hasSignal() }, again);
+    sight.show(section.querySelector('.unsent-title')?.textContent ?? '');
     showOnTape(made, entries, bench, now.state);
     showOwnStop(stop, entries, bench);
   }
@@ -105,6 +112,12 @@ function startSending(link: string, now: { sending: boolean }, again: () => void
     if (outcome?.kind === 'ended') tellEnded();
   }
   fillNote();
+  holdScreens(sayAt);
+  try {
+    keepDrafts(link);
+  } catch {
+    // A browser that keeps nothing keeps no drafts either.
+  }
   const sending = keepSending(link, {
     before() {
       now.sending = true;

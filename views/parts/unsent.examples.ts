@@ -15,6 +15,7 @@ export interface UnsentEntry {
 }
 
 export interface UnsentData {
+  readonly id?: string;
   readonly title: string;
   readonly hint?: string;
   readonly entries: readonly UnsentEntry[];

@@ -7,6 +7,7 @@ export interface Markup {
   readonly entry: HTMLElement;
   readonly line: HTMLElement;
   readonly stop: HTMLElement;
+  readonly strip: HTMLElement;
 }
 
 export function markupHere(): Markup | undefined {
@@ -15,8 +16,9 @@ export function markupHere(): Markup | undefined {
   const entry = section?.querySelector<HTMLElement>('.unsent-entry');
   const line = made?.querySelector<HTMLElement>('.tape-line');
   const stop = made?.querySelector<HTMLElement>('.own-stop');
-  if (!section || !entry || !line || !stop) return undefined;
-  return { section, entry, line, stop };
+  const strip = made?.querySelector<HTMLElement>('.unsent-strip');
+  if (!section || !entry || !line || !stop || !strip) return undefined;
+  return { section, entry, line, stop, strip };
 }
 
 /** Puts text into the part of an element; a part that is not there is none of this markup. */

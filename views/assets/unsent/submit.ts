@@ -1,3 +1,4 @@
+import { dropDraft } from './drafts.ts';
 import { addressOf, dataOf, emptyForm, fieldsIn, isKeeping } from './form.ts';
 import { isStop } from './line-up.ts';
 import { type Outcome, post } from './post.ts';
@@ -73,6 +74,8 @@ async function elsewhere({ id, page }: Entry): Promise<Outcome | undefined> {
 
 async function sendEntry(form: HTMLFormElement, link: string, pressed: HTMLElement | null) {
   const entry = await keep(form, link, pressed);
+  // From here on it is kept as an entry.
+  dropDraft(link, form);
   tellOthers();
   if (isStop(entry)) document.dispatchEvent(new Event(STOP_SAID));
   const sent = await soon(sendAll(link));
