@@ -41,6 +41,7 @@ export function emptyForm(form: HTMLFormElement): void {
   form.reset();
   renewKey(form);
   delete form.dataset.changes;
+  for (const said of form.querySelectorAll('.form-draft, .form-told')) said.remove();
   for (const field of form.querySelectorAll('input, textarea'))
     field.dispatchEvent(new Event('input', { bubbles: true }));
 }
