@@ -170,7 +170,7 @@ export const OF_CHANGED_ARMS: readonly Call[] = [
       words: { 'ratio:1-intake:sold-as-1.6:sold-as': 'agrees' },
       says: [/Was the new arm on\?/, /agrees with the planned 1\.6/],
       never: [/so far off that readings are doubted/],
-      next: 'lobe-lift-exhaust',
+      next: 'centrelines',
     },
   },
   {
@@ -188,7 +188,7 @@ export const OF_CHANGED_ARMS: readonly Call[] = [
       asks: ['planned-arm-on'],
       words: { 'ratio:1-intake:sold-as': 'cannot-tell' },
       says: [/over the 1\.5 it is sold as/],
-      next: 'lobe-lift-exhaust',
+      next: 'read-back',
     },
   },
   {
@@ -205,7 +205,7 @@ export const OF_CHANGED_ARMS: readonly Call[] = [
       asksNot: ['stamp-is-ratio'],
       words: { 'ratio:1-intake:sold-as': 'agrees' },
       never: [/under the 1\.6/, /Is the 1\.6 on it the ratio/],
-      next: 'lobe-lift-exhaust',
+      next: 'centrelines',
     },
   },
 ];

@@ -72,7 +72,10 @@ export const OF_GROUPS: readonly Call[] = [
     expected: {
       words: { 'odd:light:3-intake': 'odd' },
       asks: ['lash-left-in'],
-      says: [/6 intake .*its lash makes if it was left in/, /7 intake .*its lash makes if it was left in/],
+      says: [
+        /6 intake .*as much as its lash, if that was left in/,
+        /7 intake .*as much as its lash, if that was left in/,
+      ],
       next: 'read-again',
     },
   },

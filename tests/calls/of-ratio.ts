@@ -410,13 +410,13 @@ export const OF_RATIO: readonly Call[] = [
       asks: ['card-known'],
       headline: /1\.700/,
       never: [/cam card/, /Read off the card/],
-      next: 'valve-lift-at-.200',
+      next: 'arm',
     },
   },
   {
     said: 'Five ninety-five over three fifty; I have not looked for a card yet',
     goal: 'verify-ratio',
     entries: WITHOUT_CARD,
-    expected: { asks: ['card-known'], headline: /1\.700/, next: 'lobe-lift-intake' },
+    expected: { asks: ['card-known'], headline: /1\.700/, next: 'arm' },
   },
 ];
