@@ -198,7 +198,7 @@ describe('a line that is down', () => {
       headers: call.desk.bearer,
     });
     expect(gone.statusCode).toBe(200);
-    await bench.getByText('This link has ended.').waitFor();
+    await bench.locator('.unsent-title', { hasText: 'This link has ended.' }).waitFor();
     expect(await bench.locator('.unsent-hint').textContent()).toContain('Nothing more is kept. Ask the desk');
     expect(await bench.locator('#status').textContent()).not.toContain('open to you');
     expect(await bench.locator(READING).isEditable()).toBe(false);

@@ -7,7 +7,7 @@ export interface OwnStopData {
   /** Where, and since when. */
   readonly when: string;
   /** The desk's number, where it is known. */
-  readonly phone?: string;
+  readonly phone?: string | undefined;
 }
 
 export const ownStop: Part<'/parts/own-stop'> = {

@@ -32,7 +32,6 @@ export interface Pieces extends Components {
   readonly '/parts/frame-plain': PlainFrame;
   readonly '/parts/frame-report': ReportFrame;
   readonly '/parts/mark': { readonly name: MarkName };
-  readonly '/parts/said': { readonly text: string };
   readonly '/parts/scale': ScaleData;
 }
 

@@ -11,7 +11,7 @@ import type { Page } from '../../web/pages/render.ts';
 
 const LABELS = {
   callerName: 'Who is calling',
-  callerRole: 'Who is calling',
+  callerRole: 'The caller is',
   callBack: 'How to call back',
   goal: 'What they want from this call',
   buildLabel: 'A name for the build',
